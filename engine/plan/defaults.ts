@@ -1,0 +1,47 @@
+import type { Feature, Plan, Plant } from './types.ts';
+
+/** What an absent key of the plan file stands for. One home for each. */
+export const DEFAULTS = {
+  upBearing: 0,
+  elevation: 0,
+  stepMinutes: 10,
+  sunshine: 1,
+  wind: 2,
+  humidity: 40,
+  turbidity: 3.5,
+  spread: 3.5,
+  offset: 0,
+  wallOpenness: 0,
+  hedgeOpenness: 0.05,
+  turn: 0,
+  rise: 0,
+  eaves: 0,
+  bottom: 0,
+  shape: 'round',
+  worth: 1,
+  potWidth: 0.4,
+  potHeight: 0.35,
+  foliageShare: 0.2,
+} as const;
+
+/** True bearing of the plan's +y axis. [°] */
+export function upBearingOf(plan: Plan): number {
+  return plan.site.upBearing ?? DEFAULTS.upBearing;
+}
+
+/** How much a plant, tree or bed counts when spared harm is added up; 0 for what is not planted. */
+export function worthOf(feature: Feature): number {
+  return feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed' ? (feature.worth ?? DEFAULTS.worth) : 0;
+}
+
+/** Size of the pot of a container plant. [m] */
+export function potOf(plant: Plant): { width: number; height: number } {
+  return { width: plant.pot?.width ?? DEFAULTS.potWidth, height: plant.pot?.height ?? DEFAULTS.potHeight };
+}
+
+/** Height above the ground at which a plant's foliage begins. [m] A potted plant's never begins inside its pot unless it says so. */
+export function foliageFromOf(plant: Plant): number {
+  if (plant.foliageFrom !== undefined) return plant.foliageFrom;
+  const share = DEFAULTS.foliageShare * plant.height;
+  return plant.container ? Math.max(share, potOf(plant).height) : share;
+}
