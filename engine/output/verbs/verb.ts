@@ -1,0 +1,127 @@
+import type { Plan, PlanPoint, Problem } from '../../plan/types.ts';
+import type { Period } from '../../sun/samples.ts';
+import type { Weather } from '../../sun/weather.ts';
+
+/**
+ * A verb of the command line: what it is called, which options it knows, and what it gives.
+ * Pure: the caller has read the files, applied `--option` and parsed every value; a verb never touches
+ * a file, a clock or a terminal.
+ */
+export interface Verb {
+  /** One word, or two ('survey north'). */
+  readonly name: string;
+  /** One line for the list of verbs, no full stop. */
+  readonly summary: string;
+  /** Whether a PLAN stands after the verb. */
+  readonly plan: 'required' | 'optional' | 'none';
+  /** Which of the common options mean something here; the others are refused. `--json` and `--help` always work. */
+  readonly common: readonly CommonOption[];
+  readonly options: readonly OptionSpec[];
+  /** Argument lines as typed after `npm run --silent cli --`; a test runs every one, so they use `demo`. */
+  readonly examples: readonly string[];
+  run(request: VerbRequest): VerbResult | Promise<VerbResult>;
+}
+
+export type CommonOption = 'date' | 'heatwave' | 'option' | 'weather' | 'units';
+
+/**
+ * `flag` takes no value; `number` a finite number inside its bounds; `length` metres, or feet and inches as people write them;
+ * `point` X,Y in metres (negative too); `text` anything, checked by the verb.
+ */
+export type OptionKind = 'flag' | 'number' | 'length' | 'point' | 'text';
+
+export interface OptionSpec {
+  /** Without the dashes. */
+  readonly name: string;
+  readonly kind: OptionKind;
+  /** What stands for the value in the help: 'M', 'X,Y', 'ID'. */
+  readonly placeholder?: string;
+  readonly summary: string;
+  readonly required?: boolean;
+  readonly repeatable?: boolean;
+  /** For `number` and `length`: smaller, or equal unless `minIncluded`, is refused. */
+  readonly min?: number;
+  readonly minIncluded?: boolean;
+  /** For `number` and `length`: larger is refused. */
+  readonly max?: number;
+  readonly integer?: boolean;
+  /** For `text`: the words allowed. */
+  readonly choices?: readonly string[];
+}
+
+export type OptionValue = true | number | string | PlanPoint;
+
+/** Parsed values by option name, in the order given; an option not given has no entry. */
+export type OptionValues = Readonly<Record<string, readonly OptionValue[]>>;
+
+export interface VerbRequest {
+  /** With every `--option` applied. For a verb whose `plan` is 'none' it is absent. */
+  readonly plan?: Plan;
+  /** Ids given with `--option`, in order. */
+  readonly optionIds: readonly string[];
+  /** What `parsePlan` warned of. */
+  readonly warnings: readonly Problem[];
+  /** `--date`, `--heatwave`, else the season. */
+  readonly period: Period;
+  readonly weather?: Weather;
+  /** `--units`, else the plan's, else metric. */
+  readonly units: 'metric' | 'imperial';
+  readonly values: OptionValues;
+  /** Whether text may carry colour codes, and how wide it may be. [characters] */
+  readonly page: { readonly colour: boolean; readonly columns: number };
+  /** Called now and then with how far a long job has come, 0 to 1. */
+  progress(done: number, what: string): void;
+}
+
+export type VerbResult =
+  | {
+      readonly ok: true;
+      /** Printed with `--json`. */
+      readonly json: unknown;
+      /** Printed without: a table for people, or the other format that an option asked for (CSV, GeoJSON, iCalendar, HTML). */
+      readonly text: string;
+      /** Warnings and remarks for standard error, one line each. */
+      readonly notes?: readonly string[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** The plan of a request of a verb that requires one. */
+export function planOf(request: VerbRequest): Plan {
+  if (!request.plan) throw new Error('This verb was run without its plan.');
+  return request.plan;
+}
+
+export function hasFlag(request: VerbRequest, name: string): boolean {
+  return request.values[name] !== undefined;
+}
+
+/** The last value given for a `number` or `length` option. */
+export function numberGiven(request: VerbRequest, name: string): number | undefined {
+  const value = request.values[name]?.at(-1);
+  return typeof value === 'number' ? value : undefined;
+}
+
+/** The last value given for a `text` option. */
+export function textGiven(request: VerbRequest, name: string): string | undefined {
+  return textsGiven(request, name).at(-1);
+}
+
+/** Every value given for a repeatable `text` option, in order. */
+export function textsGiven(request: VerbRequest, name: string): string[] {
+  return (request.values[name] ?? []).filter((value): value is string => typeof value === 'string');
+}
+
+/** The last value given for a `point` option. */
+export function pointGiven(request: VerbRequest, name: string): PlanPoint | undefined {
+  return pointsGiven(request, name).at(-1);
+}
+
+/** Every value given for a repeatable `point` option, in order. */
+export function pointsGiven(request: VerbRequest, name: string): PlanPoint[] {
+  return (request.values[name] ?? []).filter((value): value is PlanPoint => Array.isArray(value));
+}
+
+/** A refusal with one sentence about an option. */
+export function refuseOption(name: string, message: string): VerbResult {
+  return { ok: false, problems: [{ pointer: `--${name}`, message, severity: 'error' }] };
+}
