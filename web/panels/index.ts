@@ -1,0 +1,13 @@
+import type { ComponentType } from 'preact';
+import type { Stage } from '../state/view.ts';
+
+/**
+ * The card of each stage, loaded when the stage is first opened. To add a stage's card: write `web/panels/<stage>/index.tsx`
+ * with a named export, and put its line here. `next` gives the one thing worth doing now, or `null` to leave the word to the shell;
+ * `state` the few words under the stage's name ("2 burn").
+ */
+export interface StageCard {
+  readonly load: () => Promise<ComponentType>;
+}
+
+export const CARDS: Partial<Record<Stage, StageCard>> = {};

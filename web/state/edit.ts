@@ -1,0 +1,74 @@
+import { batch, computed } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
+import type { Plan } from '../../engine/index.ts';
+import { history, openYard, plan, preview } from './yard.ts';
+
+/**
+ * How an edit enters the history: `now` as a step of its own; `merge` joins the newest step if that has the same label
+ * (nudges, typing); `never` changes the shown state without a step (a picture's opacity).
+ */
+export type UndoRule = 'now' | 'merge' | 'never';
+
+const afterEdit = new Set<() => void>();
+
+/** Runs after every change of the plan or of the place in the history; saving hangs here. */
+export function onEdit(listener: () => void): () => void {
+  afterEdit.add(listener);
+  return () => afterEdit.delete(listener);
+}
+
+/**
+ * Ends an action: makes `next` the plan, names the step, drops any preview, and saves.
+ * An edit that changes nothing (the same object) leaves no step and keeps what can be redone.
+ * @param label What the person did, as undo will name it: "Move lemon pot".
+ * @returns false when the yard is read-only, and nothing was changed.
+ */
+export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): boolean {
+  if (openYard.value.readOnly !== null) {
+    preview.value = null;
+    return false;
+  }
+  batch(() => {
+    preview.value = null;
+    if (next === plan.value) return;
+    const { steps, cursor } = history.value;
+    const kept = steps.slice(0, cursor + 1);
+    const newest = kept[cursor];
+    const joins = undo === 'never' || (undo === 'merge' && newest.label === label && cursor > 0);
+    history.value = joins
+      ? { steps: [...kept.slice(0, cursor), { label: newest.label, plan: next }], cursor }
+      : { steps: [...kept, { label, plan: next }], cursor: cursor + 1 };
+  });
+  announceEdit();
+  return true;
+}
+
+/** What "Undo" would take back, or `null`. */
+export const undoLabel: ReadonlySignal<string | null> = computed(() =>
+  history.value.cursor > 0 ? history.value.steps[history.value.cursor].label : null,
+);
+
+/** What "Redo" would bring again, or `null`. */
+export const redoLabel: ReadonlySignal<string | null> = computed(() => history.value.steps[history.value.cursor + 1]?.label ?? null);
+
+export function undo(): void {
+  goTo(history.value.cursor - 1);
+}
+
+export function redo(): void {
+  goTo(history.value.cursor + 1);
+}
+
+/** Shows the state after the given step; the steps after it can still be redone. */
+export function goTo(cursor: number): void {
+  if (openYard.value.readOnly !== null || cursor < 0 || cursor >= history.value.steps.length) return;
+  batch(() => {
+    preview.value = null;
+    history.value = { ...history.value, cursor };
+  });
+  announceEdit();
+}
+
+function announceEdit(): void {
+  for (const listener of afterEdit) listener();
+}

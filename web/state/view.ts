@@ -1,0 +1,42 @@
+import { signal } from '@preact/signals';
+import type { MonthDay, PlanPoint, Quantity } from '../../engine/index.ts';
+
+/** The six stages, in the order of the work. */
+export const STAGES = ['draw', 'heat', 'place', 'try', 'build', 'year'] as const;
+export type Stage = (typeof STAGES)[number];
+
+export const stage = signal<Stage>('heat');
+
+/** Ids of the features chosen on the map or in the list; looking is not an edit, so no undo. */
+export const selection = signal<readonly string[]>([]);
+
+/** The drawing tool in hand, by the map's own name for it; `null` is the hand that selects and pans. */
+export const tool = signal<string | null>(null);
+
+/** A spot pinned by a tap on open ground. [m] */
+export const pin = signal<PlanPoint | null>(null);
+
+/** Whether numbers are for the mean season day, the chosen date, or the heatwave day. */
+export type PeriodKind = 'season' | 'day' | 'heatwave';
+export const periodKind = signal<PeriodKind>('heatwave');
+
+/** The date of the bead on the season strip. */
+export const monthDay = signal<MonthDay>('07-21');
+
+/** The time bead: minutes elapsed since the chosen civil day began. Whole. */
+export const minute = signal(17 * 60);
+
+/** Whether the time bead runs by itself. */
+export const playing = signal(false);
+
+/** Height above the ground at which the map is reckoned. [m] */
+export const mapHeight = signal(0.5);
+
+/** Side of a map cell. [m] */
+export const mapCell = signal<0.1 | 0.25>(0.25);
+
+/** Which quantity the map paints. */
+export const quantity = signal<Quantity>('hotLoad');
+
+/** Ids of the plan's options that are shown as if they were built; empty: the yard as it is. */
+export const shownOptions = signal<readonly string[]>([]);

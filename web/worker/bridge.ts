@@ -1,0 +1,115 @@
+import type { Outcome } from '../../engine/index.ts';
+import type { Call, Progress, Reply } from './protocol.ts';
+
+export interface CallOptions {
+  /** Aborting rejects the call with the signal's reason; if the worker is at it, the worker is ended. */
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (progress: Progress) => void;
+}
+
+export interface Bridge {
+  /** Waits its turn, then runs. Resolves with a value or problems; rejects only when aborted. */
+  call(method: string, args: unknown, options?: CallOptions): Promise<Outcome<unknown>>;
+  /** Ends the worker and rejects every call that waits. */
+  end(): void;
+}
+
+interface Waiting extends Call {
+  readonly options: CallOptions;
+  settle(answer: Outcome<unknown>): void;
+  fail(reason: unknown): void;
+}
+
+const IDLE_MS = 10_000;
+
+/**
+ * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it; the next job starts a
+ * fresh one, as does the first after ten idle seconds. Nothing waits for ever: a worker that dies answers with a problem.
+ */
+export function createBridge(start: () => Worker): Bridge {
+  let worker: Worker | null = null;
+  let running: Waiting | null = null;
+  let queue: Waiting[] = [];
+  let lastId = 0;
+  let idle: ReturnType<typeof setTimeout> | undefined;
+
+  const stop = (): void => {
+    worker?.terminate();
+    worker = null;
+    running = null;
+  };
+
+  const fallOver = (message: string): void => {
+    const job = running;
+    stop();
+    job?.settle({ ok: false, problems: [{ pointer: '', message, severity: 'error' }] });
+    next();
+  };
+
+  const hear = ({ data }: MessageEvent<Reply>): void => {
+    if (!running || data.id !== running.id) return;
+    if ('progress' in data) return running.options.onProgress?.(data.progress);
+    const job = running;
+    running = null;
+    job.settle(data.answer);
+    next();
+  };
+
+  const next = (): void => {
+    clearTimeout(idle);
+    if (running) return;
+    const job = queue.shift();
+    if (!job) {
+      idle = setTimeout(stop, IDLE_MS);
+      return;
+    }
+    running = job;
+    try {
+      if (!worker) {
+        worker = start();
+        worker.onmessage = hear;
+        worker.onerror = (event) => fallOver(`The reckoning broke off: ${event.message || 'this browser could not start it'}.`);
+        worker.onmessageerror = () => fallOver('The reckoning broke off: its answer could not be read.');
+      }
+      worker.postMessage({ id: job.id, method: job.method, args: job.args } satisfies Call);
+    } catch (error) {
+      fallOver(`The reckoning could not start: ${error instanceof Error ? error.message : String(error)}.`);
+    }
+  };
+
+  const abort = (job: Waiting, reason: unknown): void => {
+    if (job === running) stop();
+    else queue = queue.filter((other) => other !== job);
+    job.fail(reason);
+    next();
+  };
+
+  return {
+    call(method, args, options = {}) {
+      const { signal } = options;
+      if (signal?.aborted) return Promise.reject(signal.reason);
+      return new Promise((resolve, reject) => {
+        const onAbort = (): void => abort(job, signal?.reason);
+        const done = (): void => signal?.removeEventListener('abort', onAbort);
+        const job: Waiting = {
+          id: ++lastId,
+          method,
+          args,
+          options,
+          settle: (answer) => (done(), resolve(answer)),
+          fail: (reason) => (done(), reject(reason)),
+        };
+        signal?.addEventListener('abort', onAbort);
+        queue.push(job);
+        next();
+      });
+    },
+    end() {
+      const jobs = running ? [running, ...queue] : queue;
+      queue = [];
+      stop();
+      clearTimeout(idle);
+      for (const job of jobs) job.fail(new DOMException('The worker was ended.', 'AbortError'));
+    },
+  };
+}

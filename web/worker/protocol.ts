@@ -1,0 +1,28 @@
+import type { Outcome } from '../../engine/index.ts';
+
+/** How far a long job has come. */
+export interface Progress {
+  /** 0 to 1, never falling. */
+  readonly done: number;
+  /** What is being worked on, in a few words. */
+  readonly what: string;
+}
+
+/** What a method is handed beside its arguments. */
+export interface Task {
+  /** Cheap to call often; the page hears at most one every 50 ms. */
+  progress(done: number, what: string): void;
+}
+
+/** A method of the worker: plain data in, plain data out, problems as values. Arrays of numbers move, they are not copied. */
+export type Method = (args: never, task: Task) => Outcome<unknown> | Promise<Outcome<unknown>>;
+
+/** Page to worker. */
+export interface Call {
+  readonly id: number;
+  readonly method: string;
+  readonly args: unknown;
+}
+
+/** Worker to page. */
+export type Reply = { readonly id: number; readonly progress: Progress } | { readonly id: number; readonly answer: Outcome<unknown> };

@@ -1,0 +1,48 @@
+import type { Outcome } from '../../engine/index.ts';
+import type { Call, Method, Reply, Task } from './protocol.ts';
+
+const PROGRESS_EVERY_MS = 50;
+
+/** Answers calls with the given methods for as long as the worker lives. A throw becomes a problem; nothing is left hanging. */
+export function serve(methods: Readonly<Record<string, Method>>): void {
+  const post = (reply: Reply, move: Transferable[] = []): void => self.postMessage(reply, { transfer: move });
+
+  self.addEventListener('message', async ({ data }: MessageEvent<Call>) => {
+    const { id, method, args } = data;
+    let answer: Outcome<unknown>;
+    try {
+      answer = await methods[method](args as never, taskOf((progress) => post({ id, progress })));
+    } catch (error) {
+      const message = `The reckoning of "${method}" broke off: ${error instanceof Error ? error.message : String(error)}.`;
+      answer = { ok: false, problems: [{ pointer: '', message, severity: 'error' }] };
+    }
+    post({ id, answer }, answer.ok ? buffersOf(answer.value) : []);
+  });
+}
+
+function taskOf(post: (progress: { done: number; what: string }) => void): Task {
+  let lastMs = -Infinity;
+  let highest = 0;
+  return {
+    progress(done, what) {
+      highest = Math.min(1, Math.max(highest, done));
+      const nowMs = performance.now();
+      if (nowMs - lastMs < PROGRESS_EVERY_MS) return;
+      lastMs = nowMs;
+      post({ done: highest, what });
+    },
+  };
+}
+
+/** Every array buffer inside a value, once each. */
+function buffersOf(value: unknown, found: Set<ArrayBuffer> = new Set()): ArrayBuffer[] {
+  if (ArrayBuffer.isView(value)) {
+    if (value.buffer instanceof ArrayBuffer) found.add(value.buffer);
+  } else if (Array.isArray(value)) {
+    // Long lists here are numbers; only lists of objects can hold buffers.
+    if (typeof value[0] === 'object') for (const item of value) buffersOf(item, found);
+  } else if (typeof value === 'object' && value !== null) {
+    for (const item of Object.values(value)) buffersOf(item, found);
+  }
+  return [...found];
+}
