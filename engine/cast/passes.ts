@@ -1,0 +1,44 @@
+import type { Scene } from '../scene/solids.ts';
+import { planDirection } from '../scene/direction.ts';
+import { skylineAltitude } from '../sun/skyline.ts';
+
+/** Directions to cast along: the season's samples, or the rays of the sky. One entry a pass in every array. */
+export interface Passes {
+  readonly count: number;
+  /** True bearing. [°] */
+  readonly azimuth: Float64Array;
+  /** Apparent altitude. [°] */
+  readonly altitude: Float64Array;
+  /** Yearly state of the scene (`stateOf`): index into `scene.states`. */
+  readonly state: Uint16Array;
+}
+
+/** Passes as unit vectors of the plan; `dark` is 1 where the skyline hides the direction or it is not above the horizon. */
+export interface Directions {
+  readonly count: number;
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+  readonly state: Uint16Array;
+  readonly dark: Uint8Array;
+}
+
+/** Works out each pass's direction on the plan once, so that no loop over cells meets an angle. */
+export function directionsOf(scene: Scene, passes: Passes): Directions {
+  const { count, azimuth, altitude, state } = passes;
+  const x = new Float64Array(count);
+  const y = new Float64Array(count);
+  const z = new Float64Array(count);
+  const dark = new Uint8Array(count);
+  for (let k = 0; k < count; k++) {
+    [x[k], y[k], z[k]] = planDirection(azimuth[k], altitude[k], scene.upBearing);
+    dark[k] = isDark(scene, azimuth[k], altitude[k]) ? 1 : 0;
+  }
+  return { count, x, y, z, state, dark };
+}
+
+/** Whether no beam comes from here at all: at or below the horizon or the skyline. */
+export function isDark(scene: Scene, azimuth: number, altitude: number): boolean {
+  if (altitude <= 0) return true;
+  return scene.skyline.length > 0 && altitude <= skylineAltitude(scene.skyline, azimuth);
+}

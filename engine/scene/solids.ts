@@ -1,0 +1,69 @@
+import type { PlanPoint, SkylinePoint } from '../plan/types.ts';
+
+/** A point or vector of the yard: x right, y up on the plan, z above the ground. [m] */
+export type SpacePoint = readonly [x: number, y: number, z: number];
+
+/**
+ * A simple polygon of the plan: open (no repeated point), counter-clockwise with y up.
+ * A prism's rings overlap freely; together they count once.
+ */
+export type Ring = readonly PlanPoint[];
+
+/** Upright solid on the ground: the union of its rings, z = 0 to `height`. Share = openness^crossings. */
+export interface Prism {
+  readonly kind: 'prism';
+  readonly rings: readonly Ring[];
+  readonly height: number;
+  readonly openness: number;
+}
+
+/** Round body of a tree's crown, base < z < top. Share = openness^(length inside / (top − base)). */
+export interface Crown {
+  readonly kind: 'round' | 'cone' | 'column';
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly base: number;
+  readonly top: number;
+  readonly openness: number;
+}
+
+/** Opaque column on the ground, z = 0 to `height`. */
+export interface Trunk {
+  readonly kind: 'trunk';
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly height: number;
+}
+
+/** Cloth (or eaves) without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
+export interface Sheet {
+  readonly kind: 'sheet';
+  readonly corner: SpacePoint;
+  readonly u: SpacePoint;
+  readonly v: SpacePoint;
+  /** Share of a beam that passes, at every angle. */
+  readonly share: number;
+}
+
+export type Solid = Prism | Crown | Trunk | Sheet;
+
+/** What one feature puts in the way. Its share is the product over its solids. */
+export interface Occluder {
+  readonly id: string;
+  readonly solids: readonly Solid[];
+}
+
+/**
+ * The yard as solids. `leafless` and `up` make a feature change through the year, the same every year: all days with
+ * the same set of them share one state. Occluders that do not change are the same object in every state.
+ */
+export interface Scene {
+  readonly upBearing: number;
+  readonly skyline: readonly SkylinePoint[];
+  /** Occluders of each yearly state, in the order of the plan's features. */
+  readonly states: readonly (readonly Occluder[])[];
+  /** State of each of the 366 days of a leap year, 1 January first; read it through `stateOf`. */
+  readonly stateOfDay: Uint16Array;
+}
