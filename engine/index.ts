@@ -6,7 +6,7 @@ export type {
 } from './load/types.ts';
 export { QUANTITIES, QUANTITY_UNITS } from './load/types.ts';
 
-export type { Crown, Occluder, Prism, Scene, Sheet, Solid, SpacePoint, Trunk } from './scene/solids.ts';
+export type { Crown, Occluder, Prism, Scene, Sheet, Solid, Trunk } from './scene/solids.ts';
 export { buildScene, stateOf } from './scene/build.ts';
 export { planDirection } from './scene/direction.ts';
 export type { Passes } from './cast/passes.ts';
@@ -17,3 +17,26 @@ export { castRay } from './cast/ray.ts';
 export { createPointCaster } from './cast/share.ts';
 export { castGrid } from './cast/grid.ts';
 export { skyPasses, skyRays, skyView, skyViewGrid } from './cast/sky.ts';
+export { CATALOGUE, PLANT_SOURCES, nearestPlantIds, plantRowOf } from './plan/catalogue.ts';
+export type { PlantSource } from './plan/catalogue.ts';
+export { checkPlan } from './plan/check.ts';
+export { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
+export type { DemoName } from './plan/demos/index.ts';
+export {
+  area, boundsOf, canopyCorners, canopyEdge, canopyHeightOver, centroid, cleanPath, distance, distanceToPath, distanceToSegment, isClosed,
+  nearestOnSegment, openRing, pathLength, pointInRing, turned,
+} from './plan/geometry.ts';
+export type { Bounds, SpacePoint } from './plan/geometry.ts';
+export { withOptions } from './plan/options.ts';
+export { parsePlan, salvagePlan } from './plan/parse.ts';
+export type { ParsedPlan, SetAside } from './plan/parse.ts';
+export { pointerOf, pointerToken } from './plan/pointer.ts';
+export { planText } from './plan/serialize.ts';
+export { difference, intersect, kinks, pointInRegion, regionArea, union } from './plan/turf.ts';
+export type { Region } from './plan/turf.ts';
+export {
+  formatArea, formatCut, formatLength, formatLight, formatMass, formatSpeed, formatTemperature, formatTemperatureDifference, parseArea, parseLength,
+  parseLight, parseMass, parseNumber, parseSpeed, parseTemperature, parseTemperatureDifference, unitsOf,
+} from './plan/units.ts';
+export type { Units } from './plan/units.ts';
+export { inYearlySpan } from './plan/year-span.ts';
