@@ -40,3 +40,10 @@ export {
 } from './plan/units.ts';
 export type { Units } from './plan/units.ts';
 export { inYearlySpan } from './plan/year-span.ts';
+
+export type * from './frame/types.ts';
+export type { AsBuiltNumbers } from './frame/as-built.ts';
+export { withAsBuilt } from './frame/as-built.ts';
+export { cautionsFor } from './frame/cautions.ts';
+export { frameDrawing } from './frame/drawing.ts';
+export { costOf, sheetOf } from './frame/sheet.ts';
