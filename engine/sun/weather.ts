@@ -1,10 +1,8 @@
-import type { Problem } from '../plan/types.ts';
-import { readEpw } from './epw.ts';
-import { bridgeGaps } from './gaps.ts';
+import type { CivilDate } from '../plan/types.ts';
+import { dayOfCommonYear, daysAfter, midnightAt } from './calendar.ts';
 
 export const HOURS_PER_YEAR = 8760;
-/** Hours in a row that may be missing and are bridged in a straight line. */
-const MAX_BRIDGED_HOURS = 6;
+export const DAYS_PER_MONTH: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 
 /** Where a weather file was measured. */
 export interface WeatherPlace {
@@ -49,33 +47,8 @@ export interface WeatherMonth {
   readonly wind: number;
 }
 
-/**
- * Reads an EPW weather file: hourly, a whole year. 29 February, where there is one, is left out.
- * @returns the weather, or the one thing that is wrong with the file, with its line
- * Source: EnergyPlus Auxiliary Programs, Weather Converter, "EPW Data Dictionary".
- */
-export function parseEpw(bytes: Uint8Array): { ok: true; weather: Weather } | { ok: false; problems: Problem[] } {
-  const read = readEpw(bytes);
-  if (!read.ok) return { ok: false, problems: [fileProblem(read.message)] };
-  const { place, columns, lines } = read;
-  let bridged = 0;
-  for (const [name, needed] of [['air', true], ['beam', true], ['diffuse', true], ['humidity', false], ['wind', false]] as const) {
-    const { filled, firstGap } = bridgeGaps(columns[name], MAX_BRIDGED_HOURS);
-    bridged += filled;
-    if (needed && firstGap !== null) {
-      const message = `Weather file, line ${lines[firstGap]}: the ${COLUMN_WORDS[name]} is missing here and for more than ${MAX_BRIDGED_HOURS} hours in a row.`;
-      return { ok: false, problems: [fileProblem(message)] };
-    }
-  }
-  return { ok: true, weather: { place, ...columns, months: monthsOf(columns), bridged } };
-}
-
-const COLUMN_WORDS = { air: 'air temperature', beam: 'direct normal radiation', diffuse: 'diffuse radiation' } as const;
-const DAYS_PER_MONTH = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
-const fileProblem = (message: string): Problem => ({ pointer: '', message, severity: 'error' });
-
-function monthsOf(columns: Pick<Weather, 'air' | 'humidity' | 'wind'>): WeatherMonth[] {
+/** Means by month of a year of hours. */
+export function weatherMonths(columns: Pick<Weather, 'air' | 'humidity' | 'wind'>): WeatherMonth[] {
   let hour = 0;
   return DAYS_PER_MONTH.map((days, index) => {
     const first = hour;
@@ -88,6 +61,28 @@ function monthsOf(columns: Pick<Weather, 'air' | 'humidity' | 'wind'>): WeatherM
     }
     return { month: index + 1, high, low, humidity: meanOf(columns.humidity, first, hour), wind: meanOf(columns.wind, first, hour) };
   });
+}
+
+/** Highest and lowest hour of the file's day of a date, whatever its year; 29 February takes the 28th. [°C] */
+export function weatherExtremes(weather: Weather, date: CivilDate): { high: number; low: number } {
+  const hour = dayOfCommonYear(date) * 24;
+  const hours = weather.air.subarray(hour, hour + 24);
+  return { high: Math.max(...hours), low: Math.min(...hours) };
+}
+
+/**
+ * Which hour of a weather year holds at an instant of a civil day: the year does not count, 29 February takes the 28th, and the file's standard time
+ * may put a few hours of the civil day on the day before or after.
+ * @returns a function of the instant [ms UTC], which must lie within a day of the date
+ */
+export function hourFinder(weather: Weather, date: CivilDate): (whenMs: number) => number {
+  const midnight = midnightAt(date, weather.place.utcOffset);
+  const firstHours = [-1, 0, 1, 2].map((days) => dayOfCommonYear(daysAfter(date, days)) * 24);
+  return (whenMs) => {
+    const hours = Math.floor((whenMs - midnight) / 3_600_000);
+    const days = Math.floor(hours / 24);
+    return firstHours[days + 1] + hours - days * 24;
+  };
 }
 
 /** Mean of the values that are there; NaN when none is. */

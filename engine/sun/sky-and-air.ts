@@ -1,0 +1,88 @@
+import { DEFAULTS } from '../plan/defaults.ts';
+import type { Plan } from '../plan/types.ts';
+import { airSunrise, airTemperature } from './air.ts';
+import { dayOfYear } from './calendar.ts';
+import { clearSky } from './clear-sky.ts';
+import type { PeriodDay } from './period-days.ts';
+import type { SunPosition } from './position.ts';
+import { hourFinder, weatherExtremes, type Weather } from './weather.ts';
+
+/** What a sample's sky and air are written into: one value a sample in each; see `SampleTable` for units. */
+export interface SkyAndAirColumns {
+  readonly beam: Float64Array;
+  readonly diffuse: Float64Array;
+  readonly global: Float64Array;
+  readonly sunshine: Float64Array;
+  readonly air: Float64Array;
+  readonly spread: Float64Array;
+  readonly humidity: Float64Array;
+  readonly humidityAir: Float64Array;
+  readonly wind: Float64Array;
+}
+
+/** A day's sky and air. */
+export interface DaySky {
+  /** Of the day, `climate.offset` included. [°C] */
+  readonly high: number;
+  readonly low: number;
+  /** [K] */
+  readonly spread: number;
+  /** Writes the sky and air of one sample into place `index` of the columns. */
+  readonly write: (columns: SkyAndAirColumns, index: number, whenMs: number, sun: SunPosition) => void;
+}
+
+/** Clear sky by the month's turbidity, sun by its sunshine, air by its high and low; on a heat day raised, always sunny and without spread. */
+export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): DaySky {
+  const elevation = plan.site.elevation ?? DEFAULTS.elevation;
+  const high = climate.high + (raise ?? 0);
+  const low = climate.low + (raise ?? 0);
+  const spread = raise === null ? climate.spread : 0;
+  const morning = raise === null ? climate.sunshineMorning : 1;
+  const afternoon = raise === null ? climate.sunshineAfternoon : 1;
+  const monthMean = (climate.high + climate.low) / 2;
+  const sunrise = airSunrise(plan.site.latitude, dayOfYear(date));
+  return {
+    high,
+    low,
+    spread,
+    write: (columns, index, _whenMs, sun) => {
+      const sky = clearSky({ altitude: sun.altitude, elevation, turbidity: climate.turbidity, distanceAu: sun.distanceAu });
+      columns.beam[index] = sky.beam;
+      columns.diffuse[index] = sky.diffuse;
+      columns.global[index] = sky.global;
+      columns.sunshine[index] = sun.azimuth < 180 ? morning : afternoon;
+      columns.air[index] = airTemperature(sun.solarHour, high, low, sunrise);
+      columns.spread[index] = spread;
+      columns.humidity[index] = climate.humidity;
+      columns.humidityAir[index] = monthMean;
+      columns.wind[index] = climate.wind;
+    },
+  };
+}
+
+/** Sky and air of the hour of the weather file; humidity and wind of the month where the file has none. */
+export function skyOfWeather(plan: Plan, { date, climate }: PeriodDay, weather: Weather): DaySky {
+  const offset = plan.climate.offset ?? DEFAULTS.offset;
+  const { high, low } = weatherExtremes(weather, date);
+  const hourOf = hourFinder(weather, date);
+  const monthMean = (climate.high + climate.low) / 2;
+  return {
+    high: high + offset,
+    low: low + offset,
+    spread: 0,
+    write: (columns, index, whenMs, sun) => {
+      const hour = hourOf(whenMs);
+      const air = weather.air[hour] + offset;
+      const hasHumidity = !Number.isNaN(weather.humidity[hour]);
+      columns.beam[index] = weather.beam[hour];
+      columns.diffuse[index] = weather.diffuse[hour];
+      columns.global[index] = weather.beam[hour] * Math.sin((sun.altitude * Math.PI) / 180) + weather.diffuse[hour];
+      columns.sunshine[index] = 1;
+      columns.air[index] = air;
+      columns.spread[index] = 0;
+      columns.humidity[index] = hasHumidity ? weather.humidity[hour] : climate.humidity;
+      columns.humidityAir[index] = hasHumidity ? air : monthMean;
+      columns.wind[index] = Number.isNaN(weather.wind[hour]) ? climate.wind : weather.wind[hour];
+    },
+  };
+}
