@@ -65,3 +65,4 @@ export { heatDays, samplesOf } from './sun/samples.ts';
 export { skylineAltitude } from './sun/skyline.ts';
 export type { Weather, WeatherMonth, WeatherPlace } from './sun/weather.ts';
 export { parseEpw } from './sun/epw.ts';
+export { weightsOf } from './load/weights.ts';

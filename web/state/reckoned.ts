@@ -1,0 +1,41 @@
+import { computed } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
+import type { Plan } from '../../engine/index.ts';
+import { shownPlan } from './yard.ts';
+
+/** What a reckoning needs of a plan: no picture, no diary, no past years. The same object while none of that changes. */
+export const reckonedPlan: ReadonlySignal<Plan> = steady(() => {
+  const { site, season, climate, features, options, plants, name, units } = shownPlan.value;
+  return { site: bare(site), season, climate, features, options, plants, name, units };
+});
+
+/** The plan as the sky alone sees it: place, season, climate. The same object while a person only draws. */
+export const skyPlan: ReadonlySignal<Plan> = steady(() => {
+  const { site, season, climate } = shownPlan.value;
+  return { site: bare(site), season, climate, features: NO_FEATURES };
+});
+
+const NO_FEATURES: Plan['features'] = [];
+
+const BARE = new WeakMap<Plan['site'], Plan['site']>();
+
+function bare(site: Plan['site']): Plan['site'] {
+  if (!site.underlay) return site;
+  const known = BARE.get(site);
+  if (known) return known;
+  const { underlay: _, ...rest } = site;
+  BARE.set(site, rest);
+  return rest;
+}
+
+/** A plan computed from parts; gives the last object again while all of its parts are the same. */
+function steady(parts: () => Omit<Plan, 'format' | 'version'>): ReadonlySignal<Plan> {
+  let last: Plan | null = null;
+  return computed(() => {
+    const next: Plan = { format: 'shadewright-plan', version: 1, ...parts() };
+    const before = last;
+    if (before && (Object.keys(next) as (keyof Plan)[]).every((key) => next[key] === before[key])) return before;
+    last = next;
+    return next;
+  });
+}

@@ -1,0 +1,121 @@
+import { signal } from '@preact/signals';
+import { onEdit } from './edit.ts';
+import { say } from './speech.ts';
+import { tellTabs } from './storage/tabs.ts';
+import { storageTrouble } from './storage/trouble.ts';
+import { saveYard } from './storage/yards.ts';
+import type { YardRecord } from './storage/yards.ts';
+import { saveFile } from './files.ts';
+import { history, openYard, plan } from './yard.ts';
+import type { Step } from './yard.ts';
+
+/** `saved` is said only when the newest state is on the disk. */
+export type SaveState =
+  | { readonly kind: 'saved'; /** [ms UTC] */ readonly at: number }
+  | { readonly kind: 'saving' }
+  | { readonly kind: 'unsaved'; /** One sentence. */ readonly why: string };
+
+export const saveState = signal<SaveState>({ kind: 'saving' });
+
+/** Whether the browser has promised not to clear what it keeps for us; `null` until asked. */
+export const keepsForGood = signal<boolean | null>(null);
+
+let record: YardRecord | null = null;
+let savedSteps: readonly Step[] = [];
+let underWay: Promise<void> | null = null;
+let again = false;
+let lastTrouble: string | null = null;
+
+/** From now on edits are saved into this yard. `stored` are its steps as storage holds them. */
+export function saveInto(next: YardRecord, stored: readonly Step[]): void {
+  record = next;
+  savedSteps = stored;
+  if (stored.length > 0) saveState.value = { kind: 'saved', at: next.changedAt };
+}
+
+/** The open yard's record as last stored. */
+export function openRecord(): YardRecord | null {
+  return record;
+}
+
+/** Saves the newest state; calls that come while a save is under way are served by one more after it. */
+export function save(): Promise<void> {
+  if (underWay) {
+    again = true;
+    return underWay;
+  }
+  underWay = saveOnce().finally(() => {
+    underWay = null;
+    if (again) {
+      again = false;
+      return save();
+    }
+    return undefined;
+  });
+  return underWay;
+}
+
+async function saveOnce(): Promise<void> {
+  if (!record || openYard.value.readOnly !== null) return;
+  const state = history.value;
+  const target = record;
+  saveState.value = { kind: 'saving' };
+  try {
+    const next = await saveYard(target, state, savedSteps, Date.now());
+    if (record?.id !== target.id) return;
+    if (!next) return becomeReadOnly('This yard was changed in another tab, so this one can only look.');
+    again ||= record.fileCopyAt !== next.fileCopyAt;
+    record = { ...next, fileCopyAt: record.fileCopyAt };
+    savedSteps = state.steps;
+    tellTabs({ yard: next.id, revision: next.revision });
+    if (history.value === state) saveState.value = { kind: 'saved', at: next.changedAt };
+    else again = true;
+  } catch (error) {
+    const why = storageTrouble(error);
+    const isNew = why !== lastTrouble;
+    lastTrouble = why;
+    saveState.value = { kind: 'unsaved', why };
+    if (isNew) say(why, 'problem', { label: 'Save a file', run: saveFile });
+  }
+}
+
+/** The yard stays on the screen as it is here; nothing more is written from this tab. */
+export function becomeReadOnly(why: string): void {
+  openYard.value = { ...openYard.value, readOnly: why };
+  saveState.value = { kind: 'unsaved', why };
+}
+
+async function askToKeep(): Promise<void> {
+  if (keepsForGood.value !== null) return;
+  try {
+    keepsForGood.value = (await navigator.storage?.persist?.()) ?? false;
+  } catch {
+    keepsForGood.value = false;
+  }
+}
+
+/** Hooks saving to the end of every action and to the page's going away. */
+export function startSaving(): void {
+  onEdit(() => {
+    void save();
+    void askToKeep();
+  });
+  const saveRest = (): void => {
+    if (savedSteps !== history.value.steps || record?.cursor !== history.value.cursor) void save();
+  };
+  addEventListener('pagehide', saveRest);
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && saveRest());
+}
+
+/** Remembers that the person wrote the yard to a file. */
+export function noteFileCopy(at: number): void {
+  if (!record) return;
+  record = { ...record, fileCopyAt: at };
+  void save();
+}
+
+/** Whether the person has had no file copy for 30 days, or since they began, of a yard that they have changed. */
+export function fileCopyIsOld(now: number): boolean {
+  const { fileCopyAt } = openYard.value;
+  return history.value.steps.length > 1 && plan.value.features.length > 0 && now - (fileCopyAt ?? 0) > 30 * 86_400_000;
+}

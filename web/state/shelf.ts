@@ -1,0 +1,150 @@
+import { batch, signal } from '@preact/signals';
+import { demoPlan } from '../../engine/index.ts';
+import type { Plan } from '../../engine/index.ts';
+import { onFileSaved } from './files.ts';
+import { becomeReadOnly, noteFileCopy, openRecord, save, saveInto, saveState } from './saving.ts';
+import { say } from './speech.ts';
+import { onTabNews } from './storage/tabs.ts';
+import { storageTrouble } from './storage/trouble.ts';
+import { deleteYard, lastOpenId, listYards, newRecord, readGoodStates, readYard, saveRecord } from './storage/yards.ts';
+import type { GoodState, OpenedYard, YardRecord } from './storage/yards.ts';
+import { pin, selection, shownOptions } from './view.ts';
+import { history, openYard, plan, preview } from './yard.ts';
+import type { History } from './yard.ts';
+
+/** Every yard kept in this browser, the newest change first; those put away too. */
+export const shelf = signal<readonly YardRecord[]>([]);
+
+/** Says that something was once kept here, in a place that some browsers clear later than the database. */
+const KEPT_MARK = 'shadewright.kept';
+
+/** Opens the yard that was open last, or the demo yard where there is none. Always ends with a yard on the screen. */
+export async function openLastYard(): Promise<void> {
+  try {
+    const id = await lastOpenId();
+    const opened = id === null ? null : await readYard(id);
+    if (opened) show(opened);
+    else await firstYard();
+  } catch (error) {
+    show(fresh(demoPlan('courtyard'), 'Demo yard', null));
+    saveState.value = { kind: 'unsaved', why: storageTrouble(error) };
+  }
+  await refreshShelf();
+}
+
+async function firstYard(): Promise<void> {
+  const yards = await listYards();
+  const opened = yards.length > 0 ? await readYard(yards[0].id) : null;
+  if (opened) return show(opened);
+  show(fresh(demoPlan('courtyard'), 'Demo yard', null));
+  await save();
+  if (localStorageGet(KEPT_MARK) !== null)
+    say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
+}
+
+/** Puts a plan on the shelf as a yard of its own and opens it; the yard that was open stays there. */
+export async function addYard(next: Plan, firstLabel: string, fileCopyAt: number | null = null): Promise<void> {
+  await save();
+  show(fresh(next, firstLabel, fileCopyAt));
+  await save();
+  localStorageSet(KEPT_MARK, '1');
+  await refreshShelf();
+}
+
+/** Opens a yard of the shelf. */
+export async function openFromShelf(id: string): Promise<void> {
+  await save();
+  try {
+    const opened = await readYard(id);
+    if (opened) show(opened);
+    else say('That yard could not be read. What is open stays open.', 'problem');
+  } catch (error) {
+    say(storageTrouble(error), 'problem');
+  }
+  await refreshShelf();
+}
+
+/** In a tab that can only look: shows the newest state, and may change it again. */
+export function showNewest(): Promise<void> {
+  openYard.value = { ...openYard.value, readOnly: 'The newest state is being opened.' };
+  return openFromShelf(openYard.value.id);
+}
+
+/** A copy of the open yard, on the shelf beside it; the copy is opened. */
+export function copyYard(): Promise<void> {
+  return addYard({ ...plan.value, name: `${plan.value.name ?? 'Unnamed yard'}, copy` }, 'Copy of a yard');
+}
+
+export async function putAway(yard: YardRecord): Promise<void> {
+  await saveRecord(yard, { putAwayAt: Date.now() });
+  await refreshShelf();
+}
+
+export async function bringBack(yard: YardRecord): Promise<void> {
+  await saveRecord(yard, { putAwayAt: null });
+  await refreshShelf();
+}
+
+export async function deleteForGood(yard: YardRecord): Promise<void> {
+  await deleteYard(yard.id);
+  await refreshShelf();
+}
+
+/** Earlier states of the open yard that were whole, oldest first. */
+export function goodStates(): Promise<GoodState[]> {
+  return readGoodStates(openYard.value.id).catch(() => []);
+}
+
+export async function refreshShelf(): Promise<void> {
+  shelf.value = await listYards().catch(() => []);
+}
+
+/** Keeps the shelf and the other tabs in step. Once, at the start. */
+export function watchShelf(): void {
+  onTabNews(({ yard, revision }) => {
+    void refreshShelf();
+    const record = openRecord();
+    if (record && yard === record.id && revision > record.revision) becomeReadOnly('This yard was changed in another tab, so this one can only look.');
+  });
+  onFileSaved(noteFileCopy);
+}
+
+function fresh(first: Plan, label: string, fileCopyAt: number | null): OpenedYard {
+  const record = newRecord(newYardId(), first.name ?? 'Unnamed yard', Date.now(), fileCopyAt);
+  return { record, history: { steps: [{ label, plan: first }], cursor: 0 }, repaired: null };
+}
+
+/** Not `randomUUID`: a page served over plain http in the yard has no such function. */
+function newYardId(): string {
+  return Array.from(crypto.getRandomValues(new Uint8Array(10)), (byte) => byte.toString(36).padStart(2, '0')).join('');
+}
+
+function show({ record, history: opened, repaired }: OpenedYard): void {
+  const state: History = opened;
+  batch(() => {
+    preview.value = null;
+    selection.value = [];
+    pin.value = null;
+    shownOptions.value = [];
+    history.value = state;
+    openYard.value = { id: record.id, fileCopyAt: record.fileCopyAt, readOnly: null };
+    saveInto(record, repaired === null && record.revision > 0 ? state.steps : []);
+  });
+  if (repaired !== null) say(repaired, 'warning');
+}
+
+function localStorageGet(key: string): string | null {
+  try {
+    return localStorage.getItem(key);
+  } catch {
+    return null;
+  }
+}
+
+function localStorageSet(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value);
+  } catch {
+    // Only a mark.
+  }
+}

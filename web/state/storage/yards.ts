@@ -1,0 +1,159 @@
+import { parsePlan, planText } from '../../../engine/index.ts';
+import type { Plan } from '../../../engine/index.ts';
+import type { History, Step } from '../yard.ts';
+import { withoutPictures, withPictures } from './pictures.ts';
+import { readRecord, readRecords, swapRecords, writeRecords } from './records.ts';
+
+/** What the shelf knows of a yard. Its steps stand in pages of their own, its pictures beside them. */
+export interface YardRecord {
+  readonly id: string;
+  readonly name: string;
+  /** Goes up by one with every save; looked at and raised in one transaction. */
+  readonly revision: number;
+  readonly cursor: number;
+  readonly steps: number;
+  /** [ms UTC] */
+  readonly changedAt: number;
+  /** When the person last wrote the yard to a file; `null`: never. [ms UTC] */
+  readonly fileCopyAt: number | null;
+  /** When the person took it off the shelf; kept until deleted for good. [ms UTC] */
+  readonly putAwayAt: number | null;
+}
+
+/** A state of a yard that was whole when it was opened. */
+export interface GoodState {
+  /** [ms UTC] */
+  readonly at: number;
+  readonly plan: Plan;
+}
+
+/** Steps a record: a save rewrites the newest page only. */
+const PAGE = 32;
+const GOOD_STATES = 5;
+
+const yardKey = (id: string): string => `yard/${id}`;
+const pageKey = (id: string, page: number): string => `steps/${id}/${String(page).padStart(6, '0')}`;
+const pictureKey = (id: string, name: string): string => `picture/${id}/${name}`;
+const goodKey = (id: string, at: number): string => `good/${id}/${String(at).padStart(15, '0')}`;
+
+export async function listYards(): Promise<YardRecord[]> {
+  return [...(await readRecords('yard/')).values()].filter(isYardRecord).sort((a, b) => b.changedAt - a.changedAt);
+}
+
+export async function lastOpenId(): Promise<string | null> {
+  const id = await readRecord('last-open');
+  return typeof id === 'string' ? id : null;
+}
+
+/** What opening a yard found. `repaired` tells, in one sentence, what was lost when its newest state could not be read. */
+export interface OpenedYard {
+  readonly record: YardRecord;
+  readonly history: History;
+  readonly repaired: string | null;
+}
+
+/** Opens a yard from storage, trusting nothing: a newest state that is not a plan gives way to the last good one. */
+export async function readYard(id: string): Promise<OpenedYard | null> {
+  const record = await readRecord(yardKey(id));
+  if (!isYardRecord(record)) return null;
+  const [pages, pictures, goods] = await Promise.all([readRecords(`steps/${id}/`), readPictures(id), readGoodStates(id)]);
+  const steps = [...pages.values()].flat().filter(isStep).map(({ label, plan }) => ({ label, plan: withPictures(plan, pictures) }));
+  const cursor = Math.min(record.cursor, steps.length - 1);
+  if (steps.length === record.steps && cursor >= 0 && isWhole(steps[cursor].plan)) {
+    await keepGoodState(id, steps[cursor].plan, goods);
+    await writeRecords({ put: new Map([['last-open', id]]) });
+    return { record, history: { steps, cursor }, repaired: null };
+  }
+  const sound = steps.findLastIndex((step) => isWhole(step.plan));
+  const plan = sound >= 0 ? steps[sound].plan : goods.findLast((good) => isWhole(good.plan))?.plan;
+  if (!plan) return null;
+  const history = { steps: [...steps.slice(0, Math.max(0, sound)), { label: 'Last good state', plan }], cursor: Math.max(0, sound) };
+  return { record, history, repaired: 'The newest state of this yard could not be read, so the last good one is open.' };
+}
+
+/**
+ * Saves what changed since `saved` (the steps as they were last stored) if storage still holds `revision`.
+ * @returns the new record, or `null` when another tab was faster and nothing was written.
+ */
+export async function saveYard(record: YardRecord, history: History, saved: readonly Step[], now: number): Promise<YardRecord | null> {
+  const { id } = record;
+  const { steps, cursor } = history;
+  const next: YardRecord = { ...record, revision: record.revision + 1, cursor, steps: steps.length, name: steps[cursor].plan.name ?? 'Unnamed yard', changedAt: now };
+  const put = new Map<string, unknown>([[yardKey(id), next]]);
+  const pictures = new Map<string, string>();
+  for (let from = 0; from < steps.length; from += PAGE) {
+    const page = steps.slice(from, from + PAGE);
+    const before = saved.slice(from, from + PAGE);
+    if (page.length === before.length && page.every((step, index) => step === before[index])) continue;
+    put.set(pageKey(id, from / PAGE), page.map(({ label, plan }) => ({ label, plan: withoutPictures(plan, pictures) })));
+  }
+  for (const [name, image] of pictures) put.set(pictureKey(id, name), image);
+  put.set('last-open', id);
+  const remove: string[] = [];
+  for (let page = Math.ceil(steps.length / PAGE); page < Math.ceil(saved.length / PAGE); page++) remove.push(pageKey(id, page));
+  return (await swapRecords(yardKey(id), record.revision, { put, remove })) ? next : null;
+}
+
+/** A record for a yard that is not stored yet. */
+export function newRecord(id: string, name: string, now: number, fileCopyAt: number | null): YardRecord {
+  return { id, name, revision: 0, cursor: 0, steps: 0, changedAt: now, fileCopyAt, putAwayAt: null };
+}
+
+/** Changes what the shelf knows of a yard, not its plan. @returns false when another tab was faster. */
+export function saveRecord(record: YardRecord, change: Partial<Pick<YardRecord, 'fileCopyAt' | 'putAwayAt'>>): Promise<boolean> {
+  const next = { ...record, ...change, revision: record.revision + 1 };
+  return swapRecords(yardKey(record.id), record.revision, { put: new Map([[yardKey(record.id), next]]) });
+}
+
+export async function deleteYard(id: string): Promise<void> {
+  const found = await Promise.all(['steps', 'picture', 'good'].map((kind) => readRecords(`${kind}/${id}/`)));
+  await writeRecords({ remove: [yardKey(id), ...found.flatMap((records) => [...records.keys()])] });
+}
+
+/** The last good states of a yard, oldest first. */
+export async function readGoodStates(id: string): Promise<GoodState[]> {
+  const pictures = await readPictures(id);
+  return [...(await readRecords(`good/${id}/`)).values()].filter(isGoodState).map(({ at, plan }) => ({ at, plan: withPictures(plan, pictures) }));
+}
+
+async function keepGoodState(id: string, plan: Plan, goods: readonly GoodState[]): Promise<void> {
+  const newest = goods.at(-1);
+  if (newest && planText(newest.plan) === planText(plan)) return;
+  const at = Math.max(Date.now(), (newest?.at ?? 0) + 1);
+  const pictures = new Map<string, string>();
+  const put = new Map<string, unknown>([[goodKey(id, at), { at, plan: withoutPictures(plan, pictures) }]]);
+  for (const [name, image] of pictures) put.set(pictureKey(id, name), image);
+  const remove = goods.slice(0, Math.max(0, goods.length + 1 - GOOD_STATES)).map((good) => goodKey(id, good.at));
+  await writeRecords({ put, remove });
+}
+
+async function readPictures(id: string): Promise<Map<string, string>> {
+  const prefix = pictureKey(id, '');
+  const pictures = new Map<string, string>();
+  for (const [key, image] of await readRecords(prefix)) if (typeof image === 'string') pictures.set(key.slice(prefix.length), image);
+  return pictures;
+}
+
+function isWhole(plan: Plan): boolean {
+  try {
+    return parsePlan(planText(plan)).ok;
+  } catch {
+    return false;
+  }
+}
+
+function isYardRecord(value: unknown): value is YardRecord {
+  return hasFields(value, ['id', 'name', 'revision', 'cursor', 'steps', 'changedAt']);
+}
+
+function isStep(value: unknown): value is Step {
+  return hasFields(value, ['label', 'plan']) && hasFields((value as Step).plan, ['site', 'features']);
+}
+
+function isGoodState(value: unknown): value is GoodState {
+  return hasFields(value, ['at', 'plan']) && hasFields((value as GoodState).plan, ['site', 'features']);
+}
+
+function hasFields(value: unknown, fields: readonly string[]): boolean {
+  return typeof value === 'object' && value !== null && fields.every((field) => field in value);
+}
