@@ -1,5 +1,6 @@
 import type { Scene } from '../scene/solids.ts';
 import type { Passes } from './passes.ts';
+import { createPointCaster } from './share.ts';
 
 /**
  * Square cells at one height above the ground.
@@ -23,6 +24,17 @@ export interface GridSpec {
  * @param channels One weight a pass each; all channels share one pass over the scene.
  * @returns One array a channel, index = j·columns + i.
  */
-export function castGrid(_scene: Scene, _grid: GridSpec, _passes: Passes, _channels: readonly Float64Array[]): Float64Array[] {
-  throw new Error('not yet');
+export function castGrid(scene: Scene, grid: GridSpec, passes: Passes, channels: readonly Float64Array[]): Float64Array[] {
+  const caster = createPointCaster(scene, passes);
+  const sums = channels.map(() => new Float64Array(grid.columns * grid.rows));
+  const shares = new Float64Array(passes.count);
+  for (let j = 0; j < grid.rows; j++) {
+    for (let i = 0; i < grid.columns; i++) {
+      caster.sharesAt([grid.x0 + (i + 0.5) * grid.cell, grid.y0 + (j + 0.5) * grid.cell, grid.height], undefined, shares);
+      channels.forEach((weights, c) => {
+        sums[c][j * grid.columns + i] = shares.reduce((sum, share, k) => sum + share * weights[k], 0);
+      });
+    }
+  }
+  return sums;
 }

@@ -19,6 +19,8 @@ export interface Directions {
   readonly x: Float64Array;
   readonly y: Float64Array;
   readonly z: Float64Array;
+  /** Length of the level part, the altitude's cosine. */
+  readonly level: Float64Array;
   readonly state: Uint16Array;
   readonly dark: Uint8Array;
 }
@@ -29,12 +31,14 @@ export function directionsOf(scene: Scene, passes: Passes): Directions {
   const x = new Float64Array(count);
   const y = new Float64Array(count);
   const z = new Float64Array(count);
+  const level = new Float64Array(count);
   const dark = new Uint8Array(count);
   for (let k = 0; k < count; k++) {
     [x[k], y[k], z[k]] = planDirection(azimuth[k], altitude[k], scene.upBearing);
+    level[k] = Math.hypot(x[k], y[k]);
     dark[k] = isDark(scene, azimuth[k], altitude[k]) ? 1 : 0;
   }
-  return { count, x, y, z, state, dark };
+  return { count, x, y, z, level, state, dark };
 }
 
 /** Whether no beam comes from here at all: at or below the horizon or the skyline. */

@@ -1,5 +1,12 @@
+import type { SpacePoint } from '../plan/geometry.ts';
 import type { MonthDay } from '../plan/types.ts';
-import type { Scene, SpacePoint } from '../scene/solids.ts';
+import { stateOf } from '../scene/build.ts';
+import { crownShare, trunkStops } from '../scene/crown.ts';
+import { planDirection } from '../scene/direction.ts';
+import { prismCrossings } from '../scene/prism.ts';
+import { sheetMeets } from '../scene/sheet.ts';
+import type { Occluder, Scene, Solid } from '../scene/solids.ts';
+import { isDark } from './passes.ts';
 
 /** What one feature alone lets through of a beam: 0 to 1. */
 export interface Blocker {
@@ -11,7 +18,7 @@ export interface Blocker {
 export interface RayResult {
   /** Share of the beam that reaches the point, the product of what the blockers pass: 0 to 1. */
   readonly share: number;
-  /** Features that take something of the beam (`passes` < 1), in the plan's order, the skyline first. */
+  /** What takes something of the beam (`passes` < 1): the skyline first, then features in the plan's order. */
   readonly blockers: readonly Blocker[];
 }
 
@@ -22,6 +29,32 @@ export interface RayResult {
  * @param altitude Apparent altitude of the source. [°] At or below 0, or the skyline, the share is 0.
  * @param monthDay Day of the year, for leafless trees and taken-down cloth.
  */
-export function castRay(_scene: Scene, _point: SpacePoint, _azimuth: number, _altitude: number, _monthDay: MonthDay): RayResult {
-  throw new Error('not yet');
+export function castRay(scene: Scene, point: SpacePoint, azimuth: number, altitude: number, monthDay: MonthDay): RayResult {
+  const blockers: Blocker[] = [];
+  if (isDark(scene, azimuth, altitude)) blockers.push({ id: 'skyline', passes: 0 });
+  if (altitude <= 0) return { share: 0, blockers };
+  const direction = planDirection(azimuth, altitude, scene.upBearing);
+  for (const occluder of scene.states[stateOf(scene, monthDay)]) {
+    const passes = occluderShare(occluder, point, direction);
+    if (passes < 1) blockers.push({ id: occluder.id, passes });
+  }
+  return { share: blockers.reduce((share, blocker) => share * blocker.passes, 1), blockers };
+}
+
+/** Share of a beam that one feature lets through. @param direction Unit vector towards the source; its z is above 0. */
+export function occluderShare(occluder: Occluder, point: SpacePoint, direction: SpacePoint): number {
+  return occluder.solids.reduce((share, solid) => share * solidShare(solid, point, direction), 1);
+}
+
+function solidShare(solid: Solid, point: SpacePoint, direction: SpacePoint): number {
+  switch (solid.kind) {
+    case 'prism':
+      return solid.openness ** prismCrossings(solid, point, direction);
+    case 'trunk':
+      return trunkStops(solid, point, direction) ? 0 : 1;
+    case 'sheet':
+      return sheetMeets(solid, point, direction) ? solid.share : 1;
+    default:
+      return crownShare(solid, point, direction);
+  }
 }

@@ -1,17 +1,181 @@
-import type { Crown, Scene, SpacePoint } from '../scene/solids.ts';
-import type { Passes } from './passes.ts';
+import type { SpacePoint } from '../plan/geometry.ts';
+import { lengthInCrown, lengthInTrunk, shareOfLength } from '../scene/crown.ts';
+import { SEGMENT, unionOutline } from '../scene/outline.ts';
+import type { Crown, Prism, Scene, Sheet, Solid, Trunk } from '../scene/solids.ts';
+import { TOUCH, UPRIGHT } from '../scene/ties.ts';
+import type { Directions, Passes } from './passes.ts';
+import { directionsOf } from './passes.ts';
+import { passesToward, viewOfDisc, viewOfOutline, windingOf } from './view.ts';
 
-/** Casts many directions at single points without allocating: shares only. Equals `castRay`. */
+/** Casts many directions at single points: shares only, equal to `castRay`'s, nothing allocated in a loop over passes. */
 export interface PointCaster {
   /**
    * Share of each pass's beam that reaches a point.
-   * @param own An extra crown in the way for this point alone (a plant's own).
+   * @param own A further crown, in the way for this point alone (a plant's own).
    * @param into Receives the shares, one a pass; a new array if absent.
    */
   sharesAt(point: SpacePoint, own?: Crown, into?: Float64Array): Float64Array;
 }
 
-/** Lays the scene and the passes out for `sharesAt`. */
-export function createPointCaster(_scene: Scene, _passes: Passes): PointCaster {
-  throw new Error('not yet');
+/** A solid, the yearly states it stands in (null: all of them) and its outline on the plan (empty for round ones). */
+interface Standing {
+  readonly solid: Solid;
+  readonly inState: Uint8Array | null;
+  readonly outline: Float64Array;
+}
+
+/** Lays scene and passes out for `sharesAt`. */
+export function createPointCaster(scene: Scene, passes: Passes): PointCaster {
+  const directions = directionsOf(scene, passes);
+  const standing = standingSolids(scene);
+  const candidates = new Int32Array(passes.count);
+  return {
+    sharesAt(point, own, into = new Float64Array(passes.count)) {
+      for (let k = 0; k < directions.count; k++) into[k] = 1 - directions.dark[k];
+      for (const each of standing) dim(each, point, directions, candidates, into);
+      if (own !== undefined) dim({ solid: own, inState: null, outline: NO_OUTLINE }, point, directions, candidates, into);
+      return into;
+    },
+  };
+}
+
+const NO_OUTLINE = new Float64Array(0);
+
+function standingSolids(scene: Scene): Standing[] {
+  const states = new Map<Solid, Uint8Array>();
+  scene.states.forEach((occluders, state) => {
+    for (const solid of occluders.flatMap((occluder) => occluder.solids)) {
+      const inState = states.get(solid) ?? new Uint8Array(scene.states.length);
+      inState[state] = 1;
+      states.set(solid, inState);
+    }
+  });
+  return [...states].map(([solid, inState]) => ({ solid, inState: inState.includes(0) ? inState : null, outline: outlineOf(solid) }));
+}
+
+function outlineOf(solid: Solid): Float64Array {
+  if (solid.kind === 'prism') return unionOutline(solid.rings);
+  if (solid.kind !== 'sheet') return NO_OUTLINE;
+  const { corner: [x, y], u, v } = solid;
+  return Float64Array.of(
+    x, y, x + u[0], y + u[1], x + u[0], y + u[1], x + u[0] + v[0], y + u[1] + v[1],
+    x + u[0] + v[0], y + u[1] + v[1], x + v[0], y + v[1], x + v[0], y + v[1], x, y,
+  );
+}
+
+/** Multiplies the shares of a point by what a solid lets through. */
+function dim({ solid, inState, outline }: Standing, [x, y, z]: SpacePoint, directions: Directions, list: Int32Array, shares: Float64Array): void {
+  switch (solid.kind) {
+    case 'prism': {
+      const view = viewOfOutline(outline, x, y, -z, solid.height - z);
+      return dimByPrism(solid, outline, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+    }
+    case 'sheet': {
+      const foot = Math.min(0, solid.u[2]) + Math.min(0, solid.v[2]) + solid.corner[2] - z;
+      const top = Math.max(0, solid.u[2]) + Math.max(0, solid.v[2]) + solid.corner[2] - z;
+      const view = viewOfOutline(outline, x, y, foot, top);
+      return dimBySheet(solid, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+    }
+    case 'trunk': {
+      const view = viewOfDisc(solid.x - x, solid.y - y, solid.radius, -z, solid.height - z);
+      return dimByTrunk(solid, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+    }
+    default: {
+      const view = viewOfDisc(solid.x - x, solid.y - y, solid.radius, solid.base - z, solid.top - z);
+      return dimByCrown(solid, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+    }
+  }
+}
+
+/** A beam's crossings: one if it starts inside, and one for each edge of the outline by which it enters. */
+function dimByPrism(
+  { height, openness }: Prism, outline: Float64Array, x: number, y: number, z: number,
+  directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+): void {
+  for (let n = 0; n < found; n++) {
+    const k = list[n];
+    const dx = directions.x[k];
+    const dy = directions.y[k];
+    const dz = directions.z[k];
+    // Both ends pulled in by what does not count, so that a face through the point itself is no matter of rounding.
+    const from = Math.max(0, -z / dz) + TOUCH;
+    const to = (height - z) / dz - TOUCH;
+    if (to <= from) continue;
+    const px = x + from * dx;
+    const py = y + from * dy;
+    const farthest = directions.level[k] < UPRIGHT ? 0 : (to - from) * (dx * dx + dy * dy);
+    let winding = 0;
+    let crossings = 0;
+    for (let e = 0; e < outline.length; e += SEGMENT) {
+      const ax = outline[e] - px;
+      const ay = outline[e + 1] - py;
+      const bx = outline[e + 2] - px;
+      const by = outline[e + 3] - py;
+      winding += windingOf(ax, ay, bx, by);
+      // Entered from right to left: a on the beam's left, b on its right.
+      const aside = dx * ay - dy * ax;
+      const bside = dx * by - dy * bx;
+      if (aside <= 0 || bside > 0) continue;
+      const along = aside / (aside - bside);
+      const reach = dx * (ax + along * (bx - ax)) + dy * (ay + along * (by - ay));
+      if (reach > 0 && reach < farthest) crossings++;
+    }
+    if (winding !== 0) crossings++;
+    if (crossings > 0) shares[k] *= openness ** crossings;
+  }
+}
+
+function dimBySheet(
+  { corner, u, v, share }: Sheet, x: number, y: number, z: number,
+  directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+): void {
+  const nx = u[1] * v[2] - u[2] * v[1];
+  const ny = u[2] * v[0] - u[0] * v[2];
+  const nz = u[0] * v[1] - u[1] * v[0];
+  const squared = nx * nx + ny * ny + nz * nz;
+  // Where the beam meets the plane, s and t are its products with v × n / n² and n × u / n².
+  const sx = (v[1] * nz - v[2] * ny) / squared;
+  const sy = (v[2] * nx - v[0] * nz) / squared;
+  const sz = (v[0] * ny - v[1] * nx) / squared;
+  const tx = (ny * u[2] - nz * u[1]) / squared;
+  const ty = (nz * u[0] - nx * u[2]) / squared;
+  const tz = (nx * u[1] - ny * u[0]) / squared;
+  const cx = corner[0] - x;
+  const cy = corner[1] - y;
+  const cz = corner[2] - z;
+  const away = nx * cx + ny * cy + nz * cz;
+  const s0 = sx * cx + sy * cy + sz * cz;
+  const t0 = tx * cx + ty * cy + tz * cz;
+  const edgeOn = UPRIGHT * Math.sqrt(squared);
+  for (let n = 0; n < found; n++) {
+    const k = list[n];
+    const dx = directions.x[k];
+    const dy = directions.y[k];
+    const dz = directions.z[k];
+    const facing = nx * dx + ny * dy + nz * dz;
+    if (Math.abs(facing) <= edgeOn) continue;
+    const reach = away / facing;
+    if (reach <= TOUCH) continue;
+    const s = reach * (sx * dx + sy * dy + sz * dz) - s0;
+    const t = reach * (tx * dx + ty * dy + tz * dz) - t0;
+    if (s >= 0 && s <= 1 && t >= 0 && t <= 1) shares[k] *= share;
+  }
+}
+
+function dimByTrunk(
+  trunk: Trunk, x: number, y: number, z: number, directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+): void {
+  for (let n = 0; n < found; n++) {
+    const k = list[n];
+    if (lengthInTrunk(trunk, x, y, z, directions.x[k], directions.y[k], directions.z[k]) > TOUCH) shares[k] = 0;
+  }
+}
+
+function dimByCrown(
+  crown: Crown, x: number, y: number, z: number, directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+): void {
+  for (let n = 0; n < found; n++) {
+    const k = list[n];
+    shares[k] *= shareOfLength(crown, lengthInCrown(crown, x, y, z, directions.x[k], directions.y[k], directions.z[k]));
+  }
 }

@@ -1,30 +1,71 @@
+import type { SpacePoint } from '../plan/geometry.ts';
 import type { MonthDay } from '../plan/types.ts';
-import type { Crown, Scene, SpacePoint } from '../scene/solids.ts';
+import { stateOf } from '../scene/build.ts';
+import type { Crown, Scene } from '../scene/solids.ts';
+import { castGrid } from './grid.ts';
 import type { GridSpec } from './grid.ts';
 import type { Passes } from './passes.ts';
+import { createPointCaster } from './share.ts';
 
-/** The 577 rays of the isotropic sky (four to each Tregenza patch, the cap one) and what each weighs; weights add up to 1. */
+/**
+ * Patches a band of 12°, from the horizon up; the cap from 84° is one more. Layout: Tregenza P.R. (1987), Subdivision of
+ * the sky hemisphere for luminance measurements, Lighting Research & Technology 19(1), 13–14.
+ */
+const PATCHES_IN_BAND = [30, 30, 24, 24, 18, 12, 6];
+const BAND = 12;
+
+/** The rays of the isotropic sky and what each weighs in a level surface's irradiance; weights add up to 1. */
 export interface SkyRays {
+  readonly count: number;
+  /** True bearing, patch 0 of a band centred on north. [°] */
   readonly azimuth: Float64Array;
+  /** [°] */
   readonly altitude: Float64Array;
   readonly weight: Float64Array;
 }
 
+/** Each patch but the cap split in four: a quarter of its width to either side of its centre, 3° and 9° above its foot. */
 export function skyRays(): SkyRays {
-  throw new Error('not yet');
+  const rays: { azimuth: number; altitude: number; weight: number }[] = [];
+  PATCHES_IN_BAND.forEach((patches, band) => {
+    for (const foot of [BAND * band, BAND * band + BAND / 2]) {
+      const weight = (sinSquared(foot + BAND / 2) - sinSquared(foot)) / (2 * patches);
+      for (let patch = 0; patch < patches; patch++) {
+        for (const quarter of [-0.25, 0.25]) {
+          rays.push({ azimuth: (((patch + quarter) * 360) / patches + 360) % 360, altitude: foot + BAND / 4, weight });
+        }
+      }
+    }
+  });
+  rays.push({ azimuth: 0, altitude: 90, weight: 1 - sinSquared(BAND * PATCHES_IN_BAND.length) });
+  return {
+    count: rays.length,
+    azimuth: Float64Array.from(rays, (ray) => ray.azimuth),
+    altitude: Float64Array.from(rays, (ray) => ray.altitude),
+    weight: Float64Array.from(rays, (ray) => ray.weight),
+  };
 }
 
-/** The sky's rays as passes of one yearly state. */
-export function skyPasses(_state: number): Passes {
-  throw new Error('not yet');
+/** The sky's rays as passes, all in one yearly state. */
+export function skyPasses(state: number): Passes {
+  const { count, azimuth, altitude } = skyRays();
+  return { count, azimuth, altitude, state: new Uint16Array(count).fill(state) };
 }
 
-/** Share of the isotropic sky's horizontal irradiance that reaches a point on a day. [1] */
-export function skyView(_scene: Scene, _point: SpacePoint, _monthDay: MonthDay, _own?: Crown): number {
-  throw new Error('not yet');
+/**
+ * Share of the isotropic sky's horizontal irradiance that reaches a point on a day. [1]
+ * @param own A further crown, in the way for this point alone.
+ */
+export function skyView(scene: Scene, point: SpacePoint, monthDay: MonthDay, own?: Crown): number {
+  const shares = createPointCaster(scene, skyPasses(stateOf(scene, monthDay))).sharesAt(point, own);
+  return skyRays().weight.reduce((sum, weight, k) => sum + weight * shares[k], 0);
 }
 
 /** `skyView` of every cell on a day, index = j·columns + i. [1] */
-export function skyViewGrid(_scene: Scene, _grid: GridSpec, _monthDay: MonthDay): Float64Array {
-  throw new Error('not yet');
+export function skyViewGrid(scene: Scene, grid: GridSpec, monthDay: MonthDay): Float64Array {
+  return castGrid(scene, grid, skyPasses(stateOf(scene, monthDay)), [skyRays().weight])[0];
+}
+
+function sinSquared(altitude: number): number {
+  return Math.sin((altitude * Math.PI) / 180) ** 2;
 }

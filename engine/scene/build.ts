@@ -1,12 +1,131 @@
-import type { MonthDay, Plan } from '../plan/types.ts';
-import type { Scene } from './solids.ts';
+import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry.ts';
+import { DEFAULTS, upBearingOf } from '../plan/defaults.ts';
+import type { Building, Canopy, Feature, Hedge, MonthDay, Plan, Screen, Tree, Wall } from '../plan/types.ts';
+import { inYearlySpan } from '../plan/year-span.ts';
+import { eavesStripes, pathStripes } from './footprints.ts';
+import type { Crown, Occluder, Scene, Sheet, Solid } from './solids.ts';
+import { dayIndex, LEAP_YEAR } from './year.ts';
+
+/** Trunk radius over tree height. */
+const TRUNK_SHARE = 0.03;
 
 /** The plan's shadow casters as solids (walls, hedges, buildings, trees, canopies, screens; nothing else casts). */
-export function buildScene(_plan: Plan): Scene {
-  throw new Error('not yet');
+export function buildScene(plan: Plan): Scene {
+  const variants = plan.features.map(variantsOf).filter((variant) => variant !== null);
+  const states: Occluder[][] = [];
+  const stateOfDay = new Uint16Array(LEAP_YEAR.length);
+  const known = new Map<string, number>();
+  LEAP_YEAR.forEach((monthDay, day) => {
+    const key = variants.map((variant) => (variant.changes(monthDay) ? '1' : '0')).join('');
+    let state = known.get(key);
+    if (state === undefined) {
+      state = states.length;
+      known.set(key, state);
+      states.push(variants.map((variant) => (variant.changes(monthDay) ? variant.changed : variant.usual)).filter((occluder) => occluder !== null));
+    }
+    stateOfDay[day] = state;
+  });
+  return { upBearing: upBearingOf(plan), skyline: plan.site.skyline ?? [], states, stateOfDay };
 }
 
 /** Index into `scene.states` of the yearly state that holds on a day. */
-export function stateOf(_scene: Scene, _monthDay: MonthDay): number {
-  throw new Error('not yet');
+export function stateOf(scene: Scene, monthDay: MonthDay): number {
+  return scene.stateOfDay[dayIndex(monthDay)];
+}
+
+/** A feature in its usual form, and in the form it takes on the days that change it (`null`: nothing in the way). */
+interface Variants {
+  readonly usual: Occluder | null;
+  readonly changed: Occluder | null;
+  readonly changes: (monthDay: MonthDay) => boolean;
+}
+
+function variantsOf(feature: Feature): Variants | null {
+  switch (feature.kind) {
+    case 'wall':
+      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.wallOpenness)]);
+    case 'hedge':
+      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.hedgeOpenness)]);
+    case 'building':
+      return always(feature.id, buildingSolids(feature));
+    case 'tree':
+      return treeVariants(feature);
+    case 'canopy':
+      return clothVariants(feature, canopySheets(feature));
+    case 'screen':
+      return clothVariants(feature, screenSheets(feature));
+    default:
+      return null;
+  }
+}
+
+function always(id: string, solids: readonly Solid[]): Variants {
+  return { usual: { id, solids }, changed: null, changes: () => false };
+}
+
+function treeVariants(tree: Tree): Variants {
+  const { id, leafless } = tree;
+  if (leafless === undefined) return always(id, treeSolids(tree, tree.openness));
+  return {
+    usual: { id, solids: treeSolids(tree, tree.openness) },
+    changed: { id, solids: treeSolids(tree, leafless.openness) },
+    changes: (monthDay) => inYearlySpan(leafless, monthDay),
+  };
+}
+
+function clothVariants({ id, up }: Canopy | Screen, sheets: readonly Sheet[]): Variants {
+  if (up === undefined) return always(id, sheets);
+  return { usual: { id, solids: sheets }, changed: null, changes: (monthDay) => !inYearlySpan(up, monthDay) };
+}
+
+function pathPrism(feature: Wall | Hedge, openness: number): Solid {
+  return { kind: 'prism', rings: pathStripes(feature.path, feature.thickness), height: feature.height, openness };
+}
+
+function buildingSolids(building: Building): Solid[] {
+  const ring = openRing(building.outline);
+  const { height } = building;
+  const eaves = building.eaves ?? DEFAULTS.eaves;
+  const solids: Solid[] = [{ kind: 'prism', rings: [ring], height, openness: 0 }];
+  if (eaves === 0) return solids;
+  // Over the outline itself the prism stops whatever the sheet would.
+  for (const [a, b, , d] of eavesStripes(ring, eaves)) {
+    solids.push({ kind: 'sheet', corner: [a[0], a[1], height], u: [b[0] - a[0], b[1] - a[1], 0], v: [d[0] - a[0], d[1] - a[1], 0], share: 0 });
+  }
+  return solids;
+}
+
+function treeSolids(tree: Tree, openness: number): Solid[] {
+  const [x, y] = tree.at;
+  const crown: Crown = {
+    kind: tree.shape ?? DEFAULTS.shape, x, y, radius: tree.crownWidth / 2, base: tree.crownBase, top: tree.height, openness,
+  };
+  return [crown, { kind: 'trunk', x, y, radius: TRUNK_SHARE * tree.height, height: tree.crownBase }];
+}
+
+function canopySheets(canopy: Canopy): Sheet[] {
+  const [frontLeft, backLeft, backRight] = canopyCorners(canopy);
+  const roof: Sheet = {
+    kind: 'sheet', corner: backLeft, u: difference(backRight, backLeft), v: difference(frontLeft, backLeft), share: 1 - (canopy.measuredDensity ?? canopy.density),
+  };
+  const drops = (canopy.drops ?? []).map((drop): Sheet => {
+    const [a, b] = canopyEdge(canopy, drop.side);
+    return { kind: 'sheet', corner: a, u: difference(b, a), v: [0, 0, -drop.depth], share: 1 - drop.density };
+  });
+  return [roof, ...drops];
+}
+
+function screenSheets(screen: Screen): Sheet[] {
+  const bottom = screen.bottom ?? DEFAULTS.bottom;
+  const share = 1 - (screen.measuredDensity ?? screen.density);
+  const path = cleanPath(screen.path);
+  return path.slice(1).map((b, k): Sheet => {
+    const a = path[k];
+    return { kind: 'sheet', corner: [a[0], a[1], bottom], u: [b[0] - a[0], b[1] - a[1], 0], v: [0, 0, screen.height - bottom], share };
+  });
+}
+
+function difference(a: SpacePoint, b: SpacePoint): SpacePoint {
+  return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 }

@@ -1,4 +1,4 @@
-import type { SpacePoint } from './solids.ts';
+import type { SpacePoint } from '../plan/geometry.ts';
 
 const RAD_PER_DEGREE = Math.PI / 180;
 

@@ -1,7 +1,5 @@
+import type { SpacePoint } from '../plan/geometry.ts';
 import type { PlanPoint, SkylinePoint } from '../plan/types.ts';
-
-/** A point or vector of the yard: x right, y up on the plan, z above the ground. [m] */
-export type SpacePoint = readonly [x: number, y: number, z: number];
 
 /**
  * A simple polygon of the plan: open (no repeated point), counter-clockwise with y up.

@@ -1,0 +1,68 @@
+import type { Ring } from './solids.ts';
+import { TOUCH } from './ties.ts';
+
+/** Numbers a segment takes in an outline: ax, ay, bx, by. [m] */
+export const SEGMENT = 4;
+
+/**
+ * The true outline of a union of convex, counter-clockwise rings (or of one simple ring): what is left of their edges
+ * after the parts inside other rings are cut away. Inside lies to the left of a → b; holes come out clockwise.
+ * @returns `SEGMENT` numbers a piece, in no particular order.
+ */
+export function unionOutline(rings: readonly Ring[]): Float64Array {
+  const pieces: number[] = [];
+  rings.forEach((ring, own) => {
+    ring.forEach((a, k) => {
+      const b = ring[(k + 1) % ring.length];
+      let open: [number, number][] = [[0, 1]];
+      rings.forEach((other, index) => {
+        if (index !== own) open = without(open, covered(a, b, other, index < own));
+      });
+      for (const [s, t] of open) {
+        pieces.push(a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1]), a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]));
+      }
+    });
+  });
+  return Float64Array.from(pieces);
+}
+
+/**
+ * The part of edge a → b inside a convex ring, as shares of its length, or null. Of two edges that lie on each other
+ * and face the same way only one may stay (`first` says whether the ring's goes first); two that face each other are
+ * the seam between touching rings, and both go.
+ */
+function covered(a: readonly [number, number], b: readonly [number, number], ring: Ring, first: boolean): [number, number] | null {
+  let from = 0;
+  let to = 1;
+  for (let k = 0; k < ring.length; k++) {
+    const [px, py] = ring[k];
+    const [qx, qy] = ring[(k + 1) % ring.length];
+    const length = Math.hypot(qx - px, qy - py);
+    const ux = (qx - px) / length;
+    const uy = (qy - py) / length;
+    // Distance outside this side of the ring.
+    const da = uy * (a[0] - px) - ux * (a[1] - py);
+    const db = uy * (b[0] - px) - ux * (b[1] - py);
+    if (Math.abs(da) <= TOUCH && Math.abs(db) <= TOUCH) {
+      const sameWay = ux * (b[0] - a[0]) + uy * (b[1] - a[1]) > 0;
+      if (sameWay && !first) return null;
+    } else if (da > 0 && db > 0) {
+      return null;
+    } else if (da > 0) {
+      from = Math.max(from, da / (da - db));
+    } else if (db > 0) {
+      to = Math.min(to, da / (da - db));
+    }
+  }
+  return from < to ? [from, to] : null;
+}
+
+function without(open: readonly [number, number][], cut: [number, number] | null): [number, number][] {
+  if (cut === null) return [...open];
+  const left: [number, number][] = [];
+  for (const [from, to] of open) {
+    if (cut[0] > from) left.push([from, Math.min(to, cut[0])]);
+    if (cut[1] < to) left.push([Math.max(from, cut[1]), to]);
+  }
+  return left.filter(([from, to]) => to > from);
+}

@@ -1,0 +1,31 @@
+import type { SpacePoint } from '../plan/geometry.ts';
+import type { Sheet } from './solids.ts';
+import { TOUCH, UPRIGHT } from './ties.ts';
+
+/** Whether a beam meets a sheet, edges included, beyond the point itself. A beam along the sheet's own plane does not. */
+export function sheetMeets(sheet: Sheet, point: SpacePoint, direction: SpacePoint): boolean {
+  const { corner, u, v } = sheet;
+  const normal = cross(u, v);
+  const squared = dot(normal, normal);
+  const facing = dot(normal, direction);
+  if (Math.abs(facing) <= UPRIGHT * Math.sqrt(squared)) return false;
+  const toCorner = minus(corner, point);
+  const reach = dot(normal, toCorner) / facing;
+  if (reach <= TOUCH) return false;
+  const met: SpacePoint = [reach * direction[0] - toCorner[0], reach * direction[1] - toCorner[1], reach * direction[2] - toCorner[2]];
+  const s = dot(cross(met, v), normal) / squared;
+  const t = dot(cross(u, met), normal) / squared;
+  return s >= 0 && s <= 1 && t >= 0 && t <= 1;
+}
+
+function dot(a: SpacePoint, b: SpacePoint): number {
+  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+function cross(a: SpacePoint, b: SpacePoint): SpacePoint {
+  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+}
+
+function minus(a: SpacePoint, b: SpacePoint): SpacePoint {
+  return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+}
