@@ -1,0 +1,202 @@
+import { computed, effect, signal } from '@preact/signals';
+import { checkPlan } from '../../engine/index.ts';
+import { addFeature, changeFeature, duplicateFeature, moveFeature, removeFeature } from './plan-edits.ts';
+import type { Feature, Plan, PlanPoint } from '../../engine/index.ts';
+import { commitEdit } from '../state/edit.ts';
+import { say, toolHint } from '../state/speech.ts';
+import { selection, tool } from '../state/view.ts';
+import { plan, preview, shownPlan, units } from '../state/yard.ts';
+import { beginDraft, nextStep, place, takeBack } from './draft.ts';
+import type { Draft } from './draft.ts';
+import { YARD_EDGE, takeGrip } from './grips.ts';
+import type { Grip } from './grips.ts';
+import { centreLine } from './outline.ts';
+import { askedPoint } from './overlays.ts';
+import { snap } from './snap.ts';
+import type { Snapped } from './snap.ts';
+import { shapeOf, toolById } from './tools.ts';
+import { typedPoints } from './typed-points.ts';
+
+/** The thing under way, not in the plan yet. A reload forgets it whole. */
+export const draft = signal<Draft | null>(null);
+
+/** Where the next point would land: under the pointer, or under the cross. */
+export const aim = signal<Snapped | null>(null);
+
+/** Whether points come from the fixed cross in the middle of the map (phone, keyboard) rather than from the pointer. */
+export const crossHair = signal(false);
+
+/** A grip picked up by a tap or a key, waiting for its new place. */
+export const held = signal<{ readonly id: string; readonly grip: Grip } | null>(null);
+
+/** How near counts as "at" something, in metres at the present zoom; the map keeps it up to date. */
+export const reach = signal(0.1);
+
+/** Whether the map waits for a point, and so shows the cross where one is used. */
+export const wantsPoint = computed(() => (draft.value !== null && !draft.value.asking) || held.value !== null || askedPoint.value !== null);
+
+effect(() => {
+  const taken = toolById(tool.value);
+  const under = draft.peek();
+  if (under?.tool.id === taken?.id) return;
+  draft.value = taken ? beginDraft(taken) : null;
+  held.value = null;
+});
+
+effect(() => {
+  const hand = crossHair.value ? 'cross-hair' : 'pointer';
+  if (askedPoint.value) toolHint.value = askedPoint.value.hint;
+  else if (draft.value) toolHint.value = nextStep(draft.value, hand);
+  else if (held.value) toolHint.value = hand === 'cross-hair' ? 'Bring its new place under the cross and tap Here. Escape leaves it where it was.' : 'Click its new place. Escape leaves it where it was.';
+  else toolHint.value = null;
+});
+
+/** Lines that a point can be drawn to, without those of the thing being moved. */
+function snapLines(except: string | null): readonly (readonly PlanPoint[])[] {
+  const { features, site } = plan.value;
+  const edge = except === YARD_EDGE ? [] : [[...site.boundary, site.boundary[0]]];
+  return [...edge, ...features.filter(({ id, kind }) => id !== except && kind !== 'reading').map(centreLine)];
+}
+
+/** Draws a raw point to what is near it, as the thing under way needs it. */
+export function snapped(raw: PlanPoint): Snapped {
+  return snap(raw, { lines: snapLines(held.value?.id ?? null), drawn: draft.value?.points ?? [], reach: reach.value });
+}
+
+/** Where a grip dragged by the pointer lands: what it was taken by moves, not the pointer's slip beside it. */
+export function snappedGrip(id: string, grip: Grip, raw: PlanPoint): PlanPoint {
+  if (grip.part === 'turn') return raw;
+  return snap(raw, { lines: snapLines(id), drawn: [], reach: reach.value }).at;
+}
+
+/** A point has been chosen, by whatever hand: it goes to whoever waits for one. */
+export function choosePoint(at: PlanPoint): void {
+  const asked = askedPoint.value;
+  if (asked) {
+    askedPoint.value = null;
+    asked.take(at);
+  } else if (held.value) {
+    putDown(at);
+  } else if (draft.value) {
+    draft.value = place(draft.value, at);
+  }
+}
+
+/** Reads a typed length, point or chain into the thing under way. @returns a sentence when it cannot be read */
+export function typePoints(text: string): string | null {
+  const under = draft.value;
+  const read = typedPoints(text, { units: units.value, drawn: under?.points ?? [], aim: crossHair.value || !under ? undefined : aim.value?.at, box: under?.box ?? false });
+  if (!read.ok) return read.message;
+  for (const at of read.points) choosePoint(at);
+  return null;
+}
+
+/** Takes a grip of a chosen thing into the hand; the next point is its new place. */
+export function pickUp(id: string, grip: Grip): void {
+  tool.value = null;
+  held.value = { id, grip };
+}
+
+function putDown(at: PlanPoint): void {
+  const inHand = held.value;
+  held.value = null;
+  if (inHand) finishGrip(inHand.id, inHand.grip, at);
+}
+
+/** Shows a grip on its way without touching the plan. */
+export function previewGrip(id: string, grip: Grip, to: PlanPoint): void {
+  preview.value = takeGrip(plan.value, id, grip, to);
+}
+
+/** Ends a drag or a pair of taps: one step of undo, or a sentence and nothing. */
+export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {
+  const verb = grip.part === 'whole' ? 'Move' : grip.part === 'turn' ? 'Turn' : 'Reshape';
+  commitChecked(`${verb} ${nameOf(id)}`, takeGrip(plan.value, id, grip, to), id);
+}
+
+/** Commits an edit unless it breaks the thing edited; then it says why, and the plan stays as it was. */
+export function commitChecked(label: string, next: Plan, id: string, undo: 'now' | 'merge' = 'now'): boolean {
+  const fault = newFault(next, id);
+  if (fault !== null) {
+    preview.value = null;
+    say(fault, 'problem');
+    return false;
+  }
+  return commitEdit(label, next, undo);
+}
+
+/** The first error of one feature that the plan did not have before. */
+export function newFault(next: Plan, id: string): string | null {
+  const index = next.features.findIndex((feature) => feature.id === id);
+  const pointer = id === YARD_EDGE ? '/site/boundary' : `/features/${index}`;
+  const concerns = (problem: { readonly pointer: string; readonly severity: string }): boolean =>
+    problem.severity === 'error' && (problem.pointer === pointer || problem.pointer.startsWith(`${pointer}/`));
+  return checkPlan(next).find(concerns)?.message ?? null;
+}
+
+/** Puts the drawn thing into the plan with its numbers and chooses it. @returns a sentence when it cannot be */
+export function addDrawn(numbers: Partial<Feature>, now: string): string | null {
+  const under = draft.value;
+  if (!under?.asking) return 'The shape is not finished yet.';
+  const feature = { ...shapeOf(under.tool, under.points, now), ...numbers } as unknown as Feature;
+  const { plan: next, id } = addFeature(plan.value, feature);
+  const fault = newFault(next, id);
+  if (fault !== null) return fault;
+  if (!commitEdit(`Draw ${feature.name ?? under.tool.noun}`, next)) return 'This yard can be looked at here, not changed.';
+  draft.value = beginDraft(under.tool, under.box);
+  selection.value = [id];
+  return null;
+}
+
+/** Steps back once: the last point, then the thing in the hand, then the tool, then the choice. */
+export function escape(): void {
+  if (preview.value) preview.value = null;
+  else if (askedPoint.value) askedPoint.value = null;
+  else if (held.value) held.value = null;
+  else if (draft.value && draft.value.points.length > 0) draft.value = beginDraft(draft.value.tool, draft.value.box);
+  else if (tool.value !== null) tool.value = null;
+  else selection.value = [];
+}
+
+export function stepBack(): void {
+  if (draft.value) draft.value = takeBack(draft.value);
+}
+
+/** Moves everything chosen by whole centimetres; a run of nudges is one step of undo. [m] */
+export function nudge(by: PlanPoint): void {
+  const ids = selection.value.filter((id) => id !== YARD_EDGE);
+  if (ids.length === 0) return;
+  const next = ids.reduce((moved, id) => moveFeature(moved, id, by), plan.value);
+  commitEdit(`Nudge ${ids.map(nameOf).join(', ')}`, next, 'merge');
+}
+
+export function deleteFeatures(ids: readonly string[]): void {
+  const names = ids.map(nameOf).join(', ');
+  const next = ids.reduce(removeFeature, plan.value);
+  if (next === plan.value || !commitEdit(`Delete ${names}`, next)) return;
+  selection.value = [];
+  say(`Deleted ${names}. Undo brings it back.`);
+}
+
+/** A copy of one feature half a metre to the right and down, chosen. */
+export function duplicate(id: string): void {
+  const { plan: next, id: copy } = duplicateFeature(plan.value, id, [0.5, -0.5]);
+  if (commitEdit(`Duplicate ${nameOf(id)}`, next)) selection.value = [copy];
+}
+
+/** Changes keys of one feature, checked. */
+export function change(id: string, label: string, changes: Partial<Record<string, unknown>>): boolean {
+  return commitChecked(label, changeFeature(plan.value, id, changes), id);
+}
+
+/** What a thing is called in sentences: its name, else its kind. */
+export function nameOf(id: string): string {
+  if (id === YARD_EDGE) return "yard's edge";
+  const feature = shownPlan.value.features.find((each) => each.id === id);
+  return feature ? calledOf(feature) : 'it';
+}
+
+export function calledOf(feature: Feature): string {
+  if (feature.name) return feature.name;
+  return toolById(feature.kind === 'plant' && feature.container ? 'pot' : feature.kind)?.noun ?? feature.kind;
+}

@@ -1,0 +1,74 @@
+import { LayerGroup, divIcon, marker, polygon, polyline } from 'leaflet';
+import type { Layer, Map as LeafletMap } from 'leaflet';
+import { effect } from '@preact/signals';
+import { openRing, upBearingOf } from '../../engine/index.ts';
+import type { Plan, PlanPoint } from '../../engine/index.ts';
+import { HeatCanvas } from './heat-canvas.ts';
+import { exact, textMark } from './ink.ts';
+import type { Renderers } from './ink.ts';
+import { toLatLng, toLatLngs } from './lat-lng.ts';
+import { barredRings, contourLines, heatPicture, hiddenHeightLines, numberedMarks, plantMarks, shadowRings, studyLine } from './overlays.ts';
+import type { LabelledLine, NumberedMark, PlantMark } from './overlays.ts';
+import { plantMarkSvg } from './plant-mark.ts';
+
+/** Lays the overlay signals over the map and keeps them so; the function it returns ends that. */
+export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => Plan, scale: () => number): () => void {
+  const heat = new HeatCanvas('heat').addTo(map);
+  const group = (): LayerGroup => new LayerGroup().addTo(map);
+  const shadows = group();
+  const barred = group();
+  const contours = group();
+  const hidden = group();
+  const marks = group();
+  const numbers = group();
+  const study = group();
+  const stops = [
+    effect(() => heat.show(heatPicture.value)),
+    effect(() => refill(shadows, rings(shadowRings.value, renderers, 'shade'))),
+    effect(() => refill(barred, rings(barredRings.value, renderers, 'barred'))),
+    effect(() => refill(contours, contourLines.value.flatMap((line) => labelled(line, renderers, 'contour')))),
+    effect(() => refill(hidden, hiddenHeightLines.value.flatMap((line) => labelled(line, renderers, 'hidden-height')))),
+    effect(() => refill(marks, plantMarksOn(shown(), plantMarks.value, scale()))),
+    effect(() => refill(numbers, numberedMarks.value.map(numbered))),
+    effect(() => refill(study, studyLine.value.length > 1 ? [polyline(toLatLngs(studyLine.value), exact(renderers, 'drawing', 'study-line'))] : [])),
+  ];
+  return () => stops.forEach((stop) => stop());
+}
+
+export function refill(group: LayerGroup, layers: readonly Layer[]): void {
+  group.clearLayers();
+  for (const layer of layers) group.addLayer(layer);
+}
+
+function rings(shapes: readonly (readonly PlanPoint[])[], renderers: Renderers, pattern: string): Layer[] {
+  if (shapes.length === 0) return [];
+  const fill = { stroke: false, fill: true, fillOpacity: 1, fillRule: 'nonzero' as const, fillColor: `url(#${pattern})` };
+  // Every ring turns the same way: with the nonzero rule overlapping shadows are one shadow, not a hole.
+  return [polygon(shapes.map((ring) => [toLatLngs(openRing(ring))]), exact(renderers, 'shadows', `area-${pattern}`, fill))];
+}
+
+function labelled({ lines, label }: LabelledLine, renderers: Renderers, className: string): Layer[] {
+  const drawn = lines.filter((line) => line.length > 1);
+  return [
+    polyline(drawn.map((line) => toLatLngs(line)), exact(renderers, 'marks', `${className} halo`)),
+    polyline(drawn.map((line) => toLatLngs(line)), exact(renderers, 'marks', className)),
+    ...drawn.filter((line) => line.length > 6).map((line) => textMark(line[Math.floor(line.length / 2)], label, `map-number ${className}`)),
+  ];
+}
+
+function plantMarksOn(plan: Plan, known: ReadonlyMap<string, PlantMark>, pixels: number): Layer[] {
+  return plan.features.flatMap((feature) => {
+    const mark = known.get(feature.id);
+    if (!mark || (feature.kind !== 'plant' && feature.kind !== 'tree')) return [];
+    const width = feature.kind === 'plant' ? feature.spread : feature.crownWidth * 0.5;
+    const size = Math.round(Math.min(40, Math.max(14, width * pixels)));
+    return [marker(toLatLng(feature.at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className: 'plant-mark', html: plantMarkSvg(mark, size, upBearingOf(plan)) as unknown as HTMLElement, iconSize: [size, size] }) })];
+  });
+}
+
+function numbered({ at, label, title, chosen }: NumberedMark): Layer {
+  const words = document.createElement('span');
+  words.textContent = label;
+  words.title = title;
+  return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className: chosen ? 'numbered-mark chosen' : 'numbered-mark', html: words, iconSize: [26, 26] }) });
+}
