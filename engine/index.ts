@@ -29,7 +29,7 @@ export {
 export type { Bounds, SpacePoint } from './plan/geometry.ts';
 export { withOptions } from './plan/options.ts';
 export { parsePlan, salvagePlan } from './plan/parse.ts';
-export type { ParsedPlan, SetAside } from './plan/parse.ts';
+export type { ParsedPlan, SalvagedPlan } from './plan/parse.ts';
 export { pointerOf, pointerToken } from './plan/pointer.ts';
 export { planText } from './plan/serialize.ts';
 export { difference, intersect, kinks, pointInRegion, regionArea, union } from './plan/turf.ts';

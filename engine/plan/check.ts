@@ -1,6 +1,63 @@
+/** Is this a plan? Every problem, each with its JSON Pointer and one plain sentence. */
+import { checkSeasonAndClimate } from './check-climate.ts';
+import { checkJournal, checkPlantRows, checkStock } from './check-lists.ts';
+import { checkFeaturesAndOptions } from './check-options.ts';
+import { checkSite } from './check-site.ts';
+import { LIMITS } from './limits.ts';
+import { ownerOf, readNumber, readObject, readOwners, readText, readWord, report, show } from './reader.ts';
+import type { Owner } from './reader.ts';
+import { sanityWalk } from './sanity-walk.ts';
 import type { Plan, Problem } from './types.ts';
+import { PLAN_FORMAT, PLAN_VERSION } from './upgrade.ts';
 
-/** Every problem and warning of a plan, in the file's order of parts. */
+/** Every problem of a plan; where there is none, its warnings: what is allowed but looks like a slip. */
 export function checkPlan(plan: Plan): Problem[] {
-  throw new Error(`not there yet: ${plan.version}`);
+  const problems = planErrors(plan);
+  return problems.length > 0 ? shortened(problems) : sanityWalk(plan);
+}
+
+/** Every error in a value that should be a plan of this version, in the file's order of parts. An empty list makes it a `Plan`. */
+export function planErrors(value: unknown): Problem[] {
+  const problems: Problem[] = [];
+  const plan = ownerOf(value, '', 'Plan', problems);
+  if (plan === undefined) return problems;
+  checkParts(plan);
+  for (const past of pastYears(plan)) {
+    readNumber(past, 'year', { min: 1900, max: 2199, whole: true }, 'required');
+    const frozen = readObject(past, 'plan', past.subject, 'required');
+    if (frozen !== undefined) checkParts(frozen);
+  }
+  return problems;
+}
+
+function checkParts(plan: Owner): void {
+  if (readText(plan, 'format', 'required') !== PLAN_FORMAT) {
+    if (typeof plan.object.format === 'string') report(plan, 'format', `format must be "${PLAN_FORMAT}", got ${show(plan.object.format)}.`);
+  }
+  if (plan.object.version !== PLAN_VERSION) report(plan, 'version', `version must be ${PLAN_VERSION}, got ${plan.object.version === undefined ? 'none' : show(plan.object.version)}.`);
+  readText(plan, 'name', 'optional');
+  readWord(plan, 'units', ['metric', 'imperial'], 'optional');
+  checkSite(plan);
+  checkSeasonAndClimate(plan);
+  checkFeaturesAndOptions(plan);
+  checkPlantRows(plan);
+  checkJournal(plan);
+  checkStock(plan);
+  for (const item of readOwners(plan, 'setAside', 'optional', (_, index) => `Part ${index + 1} set aside`)) readText(item, 'from', 'required');
+}
+
+/** Earlier years of the plan itself; what a frozen plan says of years before it is not read. */
+function pastYears(plan: Owner): Owner[] {
+  if (Array.isArray(plan.object.past) && plan.object.past.length > LIMITS.pastYears) {
+    report(plan, 'past', `there are ${plan.object.past.length} earlier years; at most ${LIMITS.pastYears} are read.`);
+    return [];
+  }
+  return readOwners(plan, 'past', 'optional', (item, index) => `Earlier year ${typeof item.year === 'number' ? item.year : index + 1}`);
+}
+
+/** The first so many problems, and how many there are beside. */
+export function shortened(problems: Problem[]): Problem[] {
+  const rest = problems.length - LIMITS.problems;
+  if (rest <= 0) return problems;
+  return [...problems.slice(0, LIMITS.problems), { pointer: '', message: `Plan: ${rest} more problems are not listed here.`, severity: 'error' }];
 }

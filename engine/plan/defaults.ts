@@ -22,6 +22,8 @@ export const DEFAULTS = {
   potWidth: 0.4,
   potHeight: 0.35,
   foliageShare: 0.2,
+  cell: 0.25,
+  gridHeight: 0.5,
 } as const;
 
 /** True bearing of the plan's +y axis. [°] */

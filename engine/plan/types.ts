@@ -355,6 +355,12 @@ export interface PastYear {
   readonly plan: Plan;
 }
 
+/** A broken part of a file, kept verbatim so that saving loses nothing; `from` is the list it stood in. */
+export interface SetAside {
+  readonly from: string;
+  readonly value: unknown;
+}
+
 export interface Plan {
   readonly format: 'shadewright-plan';
   readonly version: 1;
@@ -369,6 +375,7 @@ export interface Plan {
   readonly journal?: readonly JournalEntry[];
   readonly stock?: Stock;
   readonly past?: readonly PastYear[];
+  readonly setAside?: readonly SetAside[];
 }
 
 /** Something wrong or odd in a plan, said in one sentence. `pointer` is the JSON Pointer (RFC 6901) of it. */

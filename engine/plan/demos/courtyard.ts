@@ -66,7 +66,7 @@ export const courtyard: Plan = {
       pot: { colour: 'light' }, move: 'carry',
     },
     { id: 'geraniums', kind: 'bed', name: 'Geraniums along the house', outline: [[1, 7.6], [6, 7.6], [6, 8.3], [1, 8.3]], plantHeight: 0.9, plant: 'geranium' },
-    { id: 'herbs', kind: 'bed', name: 'Herbs along the south wall', outline: [[6, 0.4], [10, 0.4], [10, 1.2], [6, 1.2]], plantHeight: 0.3, plant: 'parsley' },
+    { id: 'herbs', kind: 'bed', name: 'Herbs along the south wall', outline: [[6, 0.4], [10, 0.4], [10, 1.2], [6, 1.2]], plantHeight: 0.3, plant: 'thyme' },
     {
       id: 'well', kind: 'keepout', name: 'Well',
       outline: [[7.6, 5], [7.52, 5.3], [7.3, 5.52], [7, 5.6], [6.7, 5.52], [6.48, 5.3], [6.4, 5], [6.48, 4.7], [6.7, 4.48], [7, 4.4], [7.3, 4.48], [7.52, 4.7]],

@@ -20,7 +20,7 @@ export const lane: Plan = {
     upBearing: 352,
     boundary: [[0, 0], [16, 0], [16, 22], [0, 22]],
     tap: [13.8, 0.4],
-    hose: 20,
+    hose: 25,
     how: { upBearing: { by: 'compass', pm: 4 } },
   },
   season: { year: 2026, from: '12-01', to: '03-15' },

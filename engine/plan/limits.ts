@@ -1,0 +1,26 @@
+/** How far a plan may go. Beyond these a file is refused with a sentence, so that no file can stall the program. */
+export const LIMITS = {
+  /** Plan coordinates, either sign. [m] */
+  coordinate: 10_000,
+  /** Cells of one grid. */
+  cells: 4_000_000,
+  /** Size of a plan file. [bytes] */
+  fileBytes: 20_000_000,
+  /** Objects and lists inside one another. */
+  nesting: 100,
+  features: 5_000,
+  pointsPerPath: 1_000,
+  /** Points of all paths and outlines together. */
+  points: 20_000,
+  /** Rows of plants of the person's own. */
+  plantRows: 1_000,
+  /** Earlier years in one file. */
+  pastYears: 30,
+  /** Problems listed one by one. */
+  problems: 500,
+} as const;
+
+/** How many cells a grid over a box has. @param cell [m] */
+export function cellCount(width: number, height: number, cell: number): number {
+  return Math.max(0, Math.ceil(width / cell - 1e-9)) * Math.max(0, Math.ceil(height / cell - 1e-9));
+}
