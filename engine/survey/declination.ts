@@ -1,3 +1,5 @@
+// The package ships no types; the other compilers find ours only through this line.
+/// <reference path="./magvar.d.ts" />
 import { magvar } from 'magvar';
 
 /** The World Magnetic Model 2025 holds for these years. */
