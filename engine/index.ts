@@ -6,7 +6,7 @@ export type {
 } from './load/types.ts';
 export { QUANTITIES, QUANTITY_UNITS } from './load/types.ts';
 
-export type { Crown, Occluder, Prism, Scene, Sheet, Solid, Trunk } from './scene/solids.ts';
+export type { Crown, Occluder, Prism, Scene, Sheet, Solid } from './scene/solids.ts';
 export { buildScene, stateOf } from './scene/build.ts';
 export { planDirection } from './scene/direction.ts';
 export type { Passes } from './cast/passes.ts';
@@ -66,3 +66,47 @@ export { skylineAltitude } from './sun/skyline.ts';
 export type { Weather, WeatherMonth, WeatherPlace } from './sun/weather.ts';
 export { parseEpw } from './sun/epw.ts';
 export { weightsOf } from './load/weights.ts';
+export {
+  addFeature, changeFeature, duplicateFeature, featureOf, freshId, middleOf, moveFeature, removeFeature, resizeFeature, setHow, turnFeature,
+} from './plan/edit.ts';
+export type { FeatureChanges } from './plan/edit.ts';
+export { deleteCorner, insertCorner, moveCorner } from './plan/edit-corners.ts';
+export type { CornersOf } from './plan/edit-corners.ts';
+export { acceptOption, addOption, addToOption, changeOption, moveInOption, removeInOption, removeOption } from './plan/edit-options.ts';
+export {
+  appendJournal, removeJournalEntry, removePlantRow, setClimate, setClimateMonth, setPartHow, setPlan, setPlantRow, setSeason, setSite, setStock, startNextYear,
+} from './plan/edit-plan.ts';
+export { wrapBearing } from './survey/bearing.ts';
+export { CLIMATE_TYPES } from './survey/climate-types.ts';
+export type { ClimateType } from './survey/climate-types.ts';
+export { parseCoordinates } from './survey/coordinates.ts';
+export type { Coordinates } from './survey/coordinates.ts';
+export { declinationAt } from './survey/declination.ts';
+export type { Estimate, Finding, Refusal } from './survey/estimate.ts';
+export { directionNotes, heightFromPicture, heightOfEdge, heightOfTop, heightOfTree, slopeFromPole, slopeFromTime } from './survey/height.ts';
+export type { Slope } from './survey/height.ts';
+export { defaultPm } from './survey/known-by.ts';
+export { northFrom, northFromCompass, northFromShadow, northFromVanishing } from './survey/north.ts';
+export type { NorthSighting } from './survey/north.ts';
+export { northTimes } from './survey/north-times.ts';
+export type { ClockWindow } from './survey/north-times.ts';
+export { northTogether } from './survey/north-together.ts';
+export type { NorthTogether } from './survey/north-together.ts';
+export { checkPace, pacedLength, withPace } from './survey/pace.ts';
+export type { Pace } from './survey/pace.ts';
+export { pictureScale } from './survey/picture-scale.ts';
+export type { PictureLength, PictureScale } from './survey/picture-scale.ts';
+export { ELEVATION_NOTE, northCheckLine, placeCheckLine, placeNotes, zoneAt } from './survey/place.ts';
+export { findTowns, nearestTown, TOWNS } from './survey/places.ts';
+export type { Town } from './survey/places.ts';
+export { askedMonth, climateTypeOf, likelyClimate, roughClimate } from './survey/rough-climate.ts';
+export type { KnownTemperatures } from './survey/rough-climate.ts';
+export { shadowLength, shadowTable } from './survey/shadow-table.ts';
+export type { StickShadow } from './survey/shadow-table.ts';
+export { sunAt } from './survey/sun-at.ts';
+export type { Place, SunAt } from './survey/sun-at.ts';
+export { placeFromTapes } from './survey/tape.ts';
+export type { TapedPoint } from './survey/tape.ts';
+export { closeWalk, parseWalk } from './survey/walk.ts';
+export type { ClosedWalk, Leg } from './survey/walk.ts';
+export { heightByCourses, heightFromOtherSide, levelNotes } from './survey/wall-height.ts';

@@ -1,4 +1,5 @@
-// The package ships no types; the other compilers find ours only through this line.
+// The package ships no types; compilers that start from elsewhere than this folder find ours only through this line.
+// oxlint-disable-next-line typescript/triple-slash-reference
 /// <reference path="./magvar.d.ts" />
 import { magvar } from 'magvar';
 
