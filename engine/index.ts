@@ -110,3 +110,5 @@ export type { TapedPoint } from './survey/tape.ts';
 export { closeWalk, parseWalk } from './survey/walk.ts';
 export type { ClosedWalk, Leg } from './survey/walk.ts';
 export { heightByCourses, heightFromOtherSide, levelNotes } from './survey/wall-height.ts';
+export { loadOf } from './load/load-of.ts';
+export { spotOf } from './load/spot-of.ts';
