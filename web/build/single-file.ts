@@ -16,7 +16,8 @@ export function thenSingleFile(configFile: string): Plugin {
     closeBundle: {
       sequential: true,
       order: 'post',
-      async handler() {
+      async handler(error?: Error) {
+        if (error) return;
         await build({ configFile, mode: SINGLE_FILE_MODE, logLevel: 'warn' });
       },
     },

@@ -8,13 +8,14 @@ import { openYard, plan } from './yard.ts';
 export interface BrokenFile {
   readonly name: string;
   readonly problems: readonly Problem[];
-  /** The plan without its broken features; `null` when more than a feature is broken. */
+  /** The plan with its broken parts kept in `setAside`; `null` when more is broken than can be set aside. */
   readonly sound: Plan | null;
-  /** How many features would be set aside. */
-  readonly aside: number;
 }
 
 export const brokenFile = signal<BrokenFile | null>(null);
+
+/** Who takes files that are not plans, by the name's ending in small letters ("epw"). */
+export const fileTakers = new Map<string, (file: File) => void | Promise<void>>();
 
 const PLAN_SUFFIX = '.plan.json';
 const LARGEST_FILE_BYTES = 60e6;
@@ -64,11 +65,6 @@ export async function readPlanFile(file: File): Promise<Plan | null> {
   const parsed = parsePlan(bytes);
   if (parsed.ok) return parsed.plan;
   const salvaged = salvagePlan(bytes);
-  brokenFile.value = {
-    name: file.name,
-    problems: parsed.problems,
-    sound: salvaged.ok ? salvaged.plan : null,
-    aside: salvaged.ok ? salvaged.aside.length : 0,
-  };
+  brokenFile.value = { name: file.name, problems: parsed.problems, sound: salvaged.ok ? salvaged.plan : null };
   return null;
 }

@@ -40,3 +40,16 @@ export const quantity = signal<Quantity>('hotLoad');
 
 /** Ids of the plan's options that are shown as if they were built; empty: the yard as it is. */
 export const shownOptions = signal<readonly string[]>([]);
+
+/** A card that stands in the slip for a while instead of the stage's own. */
+export type Aside = 'files' | 'settings';
+export const aside = signal<Aside | null>(null);
+
+/** Heights of the slip on a phone. */
+export const slipHeight = signal<'line' | 'half' | 'full'>('half');
+
+/** Goes to a stage, and to its card. */
+export function goToStage(next: Stage): void {
+  aside.value = null;
+  stage.value = next;
+}

@@ -15,5 +15,5 @@ export interface SpotArgs {
 /** `spot --json`. */
 export function spot({ plan, options, period, at, height }: SpotArgs): Outcome<SpotResult> {
   const built = withOptions(plan, options);
-  return built.ok ? spotOf(built.plan, { at, height, period }) : built;
+  return built.ok ? spotOf(built.plan, at, { height, period }) : built;
 }

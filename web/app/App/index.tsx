@@ -1,0 +1,37 @@
+import { slipHeight, stage } from '../../state/view.ts';
+import { toolHint } from '../../state/speech.ts';
+import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
+import { Lazy } from '../Lazy/index.tsx';
+import { LiveRegion, Notices } from '../Notices/index.tsx';
+import { Slip } from '../Slip/index.tsx';
+import { StageTabs } from '../StageTabs/index.tsx';
+import { SunBar } from '../SunBar/index.tsx';
+import { TopBar } from '../TopBar/index.tsx';
+import { loadToolRow, loadYardMap } from './slots.ts';
+import './style.css';
+
+/** One drawing that never leaves, one slip beside it, one sun bar under it. */
+export function App() {
+  return (
+    <div class={`shell shell-slip-${slipHeight.value}`}>
+      <a class="skip-link" href="#slip">Skip to the slip</a>
+      <TopBar />
+      <StageTabs />
+      <main class="map-slot" aria-label="The drawing">
+        {stage.value === 'draw' && (
+          <div class="tool-slot">
+            <ErrorBoundary what="The tool row"><Lazy load={loadToolRow} what="The tool row" /></ErrorBoundary>
+          </div>
+        )}
+        <div class="drawing-slot">
+          <ErrorBoundary what="The drawing"><Lazy load={loadYardMap} what="The drawing" /></ErrorBoundary>
+          {toolHint.value !== null && <p class="tool-hint">{toolHint.value}</p>}
+          <Notices />
+        </div>
+      </main>
+      <SunBar />
+      <Slip />
+      <LiveRegion />
+    </div>
+  );
+}

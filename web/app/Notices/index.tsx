@@ -1,0 +1,52 @@
+import { notice, spoken } from '../../state/speech.ts';
+import { saveState } from '../../state/saving.ts';
+import { saveFile } from '../../state/files.ts';
+import { copyYard, showNewest } from '../../state/shelf.ts';
+import { openYard } from '../../state/yard.ts';
+import './style.css';
+
+/** Says at the foot of the drawing what was done or went wrong, with one way on. */
+export function Notices() {
+  const said = notice.value;
+  const { readOnly } = openYard.value;
+  const state = saveState.value;
+  return (
+    <div class="notices">
+      {readOnly !== null && (
+        <p class="notice notice-problem">
+          <span>{readOnly}</span>
+          <button type="button" onClick={showNewest}>Show the newest</button>
+          <button type="button" onClick={copyYard}>Keep this one as a copy</button>
+        </p>
+      )}
+      {readOnly === null && state.kind === 'unsaved' && said?.text !== state.why && (
+        <p class="notice notice-problem">
+          <span>{state.why}</span>
+          <button type="button" onClick={saveFile}>Save a file</button>
+        </p>
+      )}
+      {said && (
+        <p class={`notice notice-${said.kind}`}>
+          <span>{said.text}</span>
+          {said.action && (
+            <button
+              type="button"
+              onClick={() => {
+                notice.value = null;
+                said.action?.run();
+              }}
+            >
+              {said.action.label}
+            </button>
+          )}
+          <button type="button" class="notice-close" aria-label="Close this message" onClick={() => (notice.value = null)}>×</button>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** Read by a screen reader, seen by nobody. */
+export function LiveRegion() {
+  return <p class="unseen" role="status" aria-live="polite">{spoken.value}</p>;
+}

@@ -1,0 +1,77 @@
+import { useEffect } from 'preact/hooks';
+import type { ComponentType } from 'preact';
+import { CARDS } from '../../panels/index.ts';
+import { cardNext, nextThing } from '../../state/next.ts';
+import { aside, slipHeight, stage } from '../../state/view.ts';
+import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
+import { Lazy } from '../Lazy/index.tsx';
+import { STAGE_NAMES } from '../stage-names.ts';
+import './style.css';
+
+const HEIGHTS = ['line', 'half', 'full'] as const;
+
+const ASIDES = {
+  files: { name: 'Yard and files', load: (): Promise<ComponentType> => import('../FilesCard/index.tsx').then((part) => part.FilesCard) },
+  settings: { name: 'Settings', load: (): Promise<ComponentType> => import('../SettingsCard/index.tsx').then((part) => part.SettingsCard) },
+} as const;
+
+/** The paper note beside the drawing: the one thing to do next, then the card of the stage. */
+export function Slip() {
+  const current = stage.value;
+  const besides = aside.value;
+  useEffect(() => {
+    cardNext.value = null;
+  }, [current]);
+  useEffect(() => {
+    if (besides !== null) slipHeight.value = 'full';
+  }, [besides]);
+
+  const card = CARDS[current];
+  return (
+    <section id="slip" class={`slip slip-${slipHeight.value}`} aria-label="Slip" tabIndex={-1}>
+      <SlipGrip />
+      <NextLine />
+      <div class="slip-card">
+        {besides !== null ? (
+          <>
+            <div class="slip-head">
+              <h1>{ASIDES[besides].name}</h1>
+              <button type="button" onClick={() => (aside.value = null)}>Back to {STAGE_NAMES[current].full}</button>
+            </div>
+            <ErrorBoundary key={besides} what={ASIDES[besides].name}>
+              <Lazy load={ASIDES[besides].load} what={ASIDES[besides].name} />
+            </ErrorBoundary>
+          </>
+        ) : (
+          <>
+            <div class="slip-head"><h1>{STAGE_NAMES[current].full}</h1></div>
+            <ErrorBoundary key={current} what={STAGE_NAMES[current].full}>
+              {card ? <Lazy load={card.load} what={STAGE_NAMES[current].full} /> : <p>{STAGE_NAMES[current].about}</p>}
+            </ErrorBoundary>
+          </>
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** On a phone: makes the slip taller and shorter, a tap each way. */
+function SlipGrip() {
+  const at = HEIGHTS.indexOf(slipHeight.value);
+  return (
+    <div class="slip-grip">
+      <button type="button" disabled={at === 0} aria-label="Show less of the slip" onClick={() => (slipHeight.value = HEIGHTS[at - 1])}>▾</button>
+      <button type="button" disabled={at === 2} aria-label="Show more of the slip" onClick={() => (slipHeight.value = HEIGHTS[at + 1])}>▴</button>
+    </div>
+  );
+}
+
+function NextLine() {
+  const { text, run } = nextThing.value;
+  return (
+    <p class="next-line">
+      <strong>Next:</strong>{' '}
+      {run ? <button type="button" onClick={run}>{text}</button> : <span>{text}</span>}
+    </p>
+  );
+}

@@ -1,0 +1,75 @@
+import { arcPath, harmPath, xOf, yOf } from '../../charts/day-arc.ts';
+import { settings } from '../../state/settings.ts';
+import { minute, playing } from '../../state/view.ts';
+import { heightWords } from './words.ts';
+import { clockWords } from '../words.ts';
+import type { DayTable } from '../../worker/methods/day.ts';
+import { Slider } from './Slider.tsx';
+
+interface Props {
+  readonly table: DayTable;
+  /** [px] */
+  readonly height: number;
+}
+
+const FOOT = 18;
+/** The fill gets darker from step to step of harm. */
+const HARM_STEPS = [0.1, 0.3, 0.5, 0.8] as const;
+
+/** The sun's arc of the day, to scale, harmful hours filled, with a bead for the time. */
+export function DayArc({ table, height }: Props) {
+  const now = Math.min(minute.value, table.minutes);
+  return (
+    <Slider
+      class="day-arc"
+      label="Time of day"
+      value={now}
+      max={table.minutes}
+      step={5}
+      words={`${clockWords(table.clock[now], settings.value.clock)}, ${heightWords(table, now)}`}
+      onChange={(next) => {
+        playing.value = false;
+        minute.value = next;
+      }}
+    >
+      {(width) => {
+        const box = { width, horizon: height - FOOT, minutes: table.minutes };
+        const x = xOf(now, box);
+        const y = yOf(Math.max(-4, table.altitude[now]), box);
+        return (
+          <svg class="day-arc-picture" width={width} height={height} aria-hidden="true">
+            {[30, 60].map((altitude) => (
+              <g key={altitude}>
+                <line class="day-arc-level" x1={0} x2={width} y1={yOf(altitude, box)} y2={yOf(altitude, box)} />
+                <text class="day-arc-small" x={2} y={yOf(altitude, box) - 2}>{altitude}°</text>
+              </g>
+            ))}
+            {HARM_STEPS.map((least) => <path key={least} class="day-arc-harm" d={harmPath(table.altitude, table.harm, least, box)} />)}
+            <line class="day-arc-horizon" x1={0} x2={width} y1={box.horizon} y2={box.horizon} />
+            <path class="day-arc-line" d={arcPath(table.altitude, box)} />
+            {hourMarks(table, width).map(({ at, text }) => (
+              <g key={at}>
+                <line class="day-arc-tick" x1={xOf(at, box)} x2={xOf(at, box)} y1={box.horizon} y2={box.horizon + 4} />
+                <text class="day-arc-small" x={xOf(at, box)} y={height - 3} text-anchor="middle">{text}</text>
+              </g>
+            ))}
+            <line class="day-arc-thread" x1={x} x2={x} y1={y} y2={box.horizon + 4} />
+            <circle class="day-arc-bead" cx={x} cy={y} r={8} />
+          </svg>
+        );
+      }}
+    </Slider>
+  );
+}
+
+/** Every third hour of the clocks, fewer where there is little room. */
+function hourMarks(table: DayTable, width: number): { at: number; text: string }[] {
+  const every = width < 420 ? 6 : 3;
+  const marks: { at: number; text: string }[] = [];
+  for (let at = 0; at < table.minutes; at++) {
+    const clock = table.clock[at];
+    if (clock % (every * 60) !== 0 || at === 0) continue;
+    marks.push({ at, text: settings.value.clock === '24' ? String(clock / 60) : clockWords(clock, '12').replace(':00', '') });
+  }
+  return marks;
+}

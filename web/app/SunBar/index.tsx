@@ -1,0 +1,67 @@
+import { useState } from 'preact/hooks';
+import { day, sunNow } from '../../state/results.ts';
+import { settings } from '../../state/settings.ts';
+import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
+import type { PeriodKind } from '../../state/view.ts';
+import { clockWords, dayWords } from '../words.ts';
+import { DayArc } from './DayArc.tsx';
+import { SeasonStrip } from './SeasonStrip.tsx';
+import { harmWords, heightWords } from './words.ts';
+import './style.css';
+
+const PERIODS: readonly { readonly kind: PeriodKind; readonly words: string }[] = [
+  { kind: 'season', words: 'Season' },
+  { kind: 'day', words: 'This day' },
+  { kind: 'heatwave', words: 'Heatwave day' },
+];
+
+/** The window sill: the sun of the day and the heat of the year, each with a bead. */
+export function SunBar() {
+  const [unfolded, setUnfolded] = useState(false);
+  const table = day.value.shown?.value;
+  const now = sunNow.value;
+  const date = periodKind.value === 'heatwave' && table ? table.date.slice(5) : monthDay.value;
+  const time = now ? clockWords(now.clock, settings.value.clock) : '…';
+  return (
+    <section class={`sun-bar ${unfolded ? 'sun-bar-unfolded' : ''}`} aria-label="Sun bar">
+      <div class="sun-bar-now">
+        <button type="button" class="sun-bar-play" aria-pressed={playing.value} aria-label={playing.value ? 'Stop the sun' : 'Let the sun run'} onClick={() => (playing.value = !playing.value)}>
+          {playing.value ? '❙❙' : '▶'}
+        </button>
+        <p class="sun-bar-words">
+          <strong class="sun-bar-time">{time}</strong> <span class="sun-bar-date">{dayWords(date)}</span>
+          {table && now && (
+            <span class="sun-bar-detail">
+              {heightWords(table, Math.min(minute.value, table.minutes))}
+              {now.harm >= 0.1 && <b> · {harmWords(now.harm)}</b>}
+            </span>
+          )}
+        </p>
+        <button type="button" class="sun-bar-fold" aria-expanded={unfolded} onClick={() => setUnfolded(!unfolded)}>{unfolded ? 'Fold' : 'Date'}</button>
+      </div>
+      <div class="sun-bar-arc">
+        {table && <DayArc table={table} height={unfolded ? 72 : 84} />}
+        {table?.noClimate && <p class="sun-bar-problem">{table.noClimate}</p>}
+        {day.value.problems.map(({ message }) => <p key={message} class="sun-bar-problem">{message}</p>)}
+      </div>
+      <div class="sun-bar-season">
+        <SeasonStrip
+          date={date}
+          onChange={(next) => {
+            monthDay.value = next;
+            periodKind.value = 'day';
+          }}
+        />
+        <fieldset class="sun-bar-period">
+          <legend class="unseen">What the numbers are for</legend>
+          {PERIODS.map(({ kind, words }) => (
+            <label key={kind}>
+              <input type="radio" name="period" checked={periodKind.value === kind} onChange={() => (periodKind.value = kind)} />
+              {words}
+            </label>
+          ))}
+        </fieldset>
+      </div>
+    </section>
+  );
+}

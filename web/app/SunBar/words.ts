@@ -1,0 +1,14 @@
+import type { DayTable } from '../../worker/methods/day.ts';
+import { sideWords } from '../words.ts';
+
+/** "sun 38° high in the west", or "the sun is down". */
+export function heightWords(table: DayTable, minute: number): string {
+  const altitude = table.altitude[minute];
+  return altitude <= 0 ? 'the sun is down' : `sun ${Math.round(altitude)}° high in the ${sideWords(table.azimuth[minute])}`;
+}
+
+/** How harmful the sun is at that minute, in a few words; empty when it is not, or not known. */
+export function harmWords(harm: number): string {
+  if (harm >= 0.5) return 'harmful sun';
+  return harm >= 0.1 ? 'harmful on hot days' : '';
+}

@@ -1,0 +1,28 @@
+import { brokenFile, fileTakers, readPlanFile } from '../state/files.ts';
+import { addYard } from '../state/shelf.ts';
+import { say } from '../state/speech.ts';
+import { aside } from '../state/view.ts';
+
+/** Opens a file that was dropped or chosen: a plan as a yard of its own, anything else by whoever takes its kind. */
+export async function openAnyFile(file: File): Promise<void> {
+  const ending = file.name.slice(file.name.lastIndexOf('.') + 1).toLowerCase();
+  const take = fileTakers.get(ending);
+  if (take) return take(file);
+  const plan = await readPlanFile(file);
+  if (plan) {
+    await addYard(plan, `Open ${file.name}`, Date.now());
+    say(`${plan.name ?? file.name} is open. The yard before it is still on the shelf.`);
+  } else if (brokenFile.value) aside.value = 'files';
+}
+
+export function takeDroppedFiles(): void {
+  addEventListener('dragover', (event) => {
+    if (event.dataTransfer?.types.includes('Files')) event.preventDefault();
+  });
+  addEventListener('drop', (event) => {
+    const file = event.dataTransfer?.files[0];
+    if (!file) return;
+    event.preventDefault();
+    void openAnyFile(file);
+  });
+}

@@ -1,0 +1,34 @@
+import { save } from '../state/saving.ts';
+import { say } from '../state/speech.ts';
+
+/** Has the service worker keep the page for use without a network, and offers a newer version when there is one. */
+export function keepOffline(): void {
+  if (SINGLE_FILE || !import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  let takingOver = false;
+  navigator.serviceWorker.addEventListener('controllerchange', () => takingOver && location.reload());
+
+  const offer = (waiting: ServiceWorker): void =>
+    say('A new version of Shadewright is here.', 'done', {
+      label: 'Use the new version',
+      run: async () => {
+        await save();
+        takingOver = true;
+        waiting.postMessage('take over');
+      },
+    });
+
+  navigator.serviceWorker.register('./service-worker.js').then(
+    (registration) => {
+      if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting);
+      registration.addEventListener('updatefound', () => {
+        const { installing } = registration;
+        installing?.addEventListener('statechange', () => {
+          if (installing.state === 'installed' && navigator.serviceWorker.controller) offer(installing);
+        });
+      });
+    },
+    () => {
+      // Without it the page works as long as its server is there.
+    },
+  );
+}

@@ -1,0 +1,32 @@
+import type { MonthDay } from '../../engine/index.ts';
+
+export const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
+
+/** "21 July". */
+export function dayWords(monthDay: MonthDay): string {
+  return `${Number(monthDay.slice(3))} ${MONTHS[Number(monthDay.slice(0, 2)) - 1]}`;
+}
+
+/** "17:05", or "5:05 pm". @param minutes after midnight */
+export function clockWords(minutes: number, clock: '24' | '12'): string {
+  const whole = Math.round(minutes) % 1440;
+  const hour = Math.floor(whole / 60);
+  const rest = String(whole % 60).padStart(2, '0');
+  if (clock === '24') return `${String(hour).padStart(2, '0')}:${rest}`;
+  return `${hour % 12 === 0 ? 12 : hour % 12}:${rest} ${hour < 12 ? 'am' : 'pm'}`;
+}
+
+const SIDES = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
+
+/** The nearest of eight sides. @param bearing true [°] */
+export function sideWords(bearing: number): string {
+  return SIDES[((Math.round(bearing / 45) % 8) + 8) % 8];
+}
+
+/** "just now", "3 hours ago", "2 weeks ago". */
+export function agoWords(thenMs: number, nowMs: number): string {
+  const minutes = Math.max(0, (nowMs - thenMs) / 60_000);
+  if (minutes < 2) return 'just now';
+  const [amount, unit] = minutes < 120 ? [minutes, 'minute'] : minutes < 2880 ? [minutes / 60, 'hour'] : minutes < 20_160 ? [minutes / 1440, 'day'] : [minutes / 10_080, 'week'];
+  return `${Math.floor(amount)} ${unit}s ago`;
+}

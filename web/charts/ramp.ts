@@ -1,0 +1,88 @@
+import type { Quantity } from '../../engine/index.ts';
+
+/**
+ * Colours of the maps, 16 stops each, from least to most. Lightness rises steadily, so that the order holds for colour-blind eyes
+ * and in black and white; every stop is at least 3:1 against the ink of the plan.
+ *
+ * The heat ramp follows the idea of cividis (Nuñez, Anderton, Renslow 2018, PLoS ONE 13(7): e0199239; from memory): a path from
+ * blue to yellow that looks nearly the same to eyes with and without colour deficiency. Its dark end is lifted for ink to show on it.
+ */
+export const HEAT_RAMP = [
+  '#626e8a', '#6b7388', '#737886', '#7a7d85', '#828386', '#8a8986', '#929086', '#9c9786',
+  '#a59e82', '#b0a77e', '#bcaf77', '#c9b970', '#d5c364', '#e3ce59', '#f0db48', '#fee838',
+] as const;
+
+/** Light for growing is never shown in the colours of harm. */
+export const LIGHT_RAMP = [
+  '#6a6f86', '#6b7587', '#6c7c88', '#6d828a', '#6e898b', '#6f8f8c', '#78988e', '#81a18f',
+  '#8ba991', '#94b292', '#9dbb94', '#acc69e', '#bbd1a7', '#cbdcb1', '#dae7ba', '#e9f2c4',
+] as const;
+
+/** Bounds of the five grades of hot load. [MJ/m²] */
+export const GRADE_EDGES = [2, 6, 12, 18] as const;
+export const GRADE_WORDS = ['mild', 'warm', 'strong', 'harsh', 'scorching'] as const;
+
+/** How a quantity is painted: the same scale on every map, so that two maps can be held side by side. */
+export interface Scale {
+  readonly ramp: readonly string[];
+  /** Value of the first and the last stop; what is beyond takes the end's colour. */
+  readonly from: number;
+  readonly to: number;
+  /** Values of the labelled contour lines. */
+  readonly contours: readonly number[];
+}
+
+export const SCALES: Readonly<Record<Quantity, Scale>> = {
+  sunHours: { ramp: HEAT_RAMP, from: 0, to: 14, contours: [2, 4, 6, 8, 10, 12] },
+  morningHours: { ramp: HEAT_RAMP, from: 0, to: 7, contours: [1, 2, 3, 4, 5, 6] },
+  afternoonHours: { ramp: HEAT_RAMP, from: 0, to: 7, contours: [1, 2, 3, 4, 5, 6] },
+  hotHours: { ramp: HEAT_RAMP, from: 0, to: 10, contours: [1, 2, 4, 6, 8] },
+  beamDose: { ramp: HEAT_RAMP, from: 0, to: 40, contours: [5, 10, 20, 30] },
+  hotLoad: { ramp: HEAT_RAMP, from: 0, to: 24, contours: GRADE_EDGES },
+  dailyLight: { ramp: LIGHT_RAMP, from: 0, to: 60, contours: [10, 20, 30, 40, 50] },
+  skyView: { ramp: LIGHT_RAMP, from: 0, to: 1, contours: [0.2, 0.4, 0.6, 0.8] },
+  grade: { ramp: HEAT_RAMP, from: 1, to: 5, contours: [1.5, 2.5, 3.5, 4.5] },
+};
+
+/** Colour of a value on its scale. */
+export function colourOf(value: number, { ramp, from, to }: Scale): string {
+  return ramp[stopOf(value, from, to)];
+}
+
+/** Index of the stop, 0 to 15. */
+function stopOf(value: number, from: number, to: number): number {
+  return Math.min(15, Math.max(0, Math.floor(((value - from) / (to - from)) * 16)));
+}
+
+/**
+ * Paints cells as pixels, row 0 (the lowest y) at the bottom of the picture. NaN stays clear.
+ * @param values index = j·columns + i
+ * @param alpha of a painted pixel, 0 to 255
+ * @returns red, green, blue, alpha a pixel, `columns` × `rows`
+ */
+export function paintCells(values: Float64Array, columns: number, rows: number, scale: Scale, alpha: number): Uint8ClampedArray<ArrayBuffer> {
+  const pixels = new Uint8ClampedArray(columns * rows * 4);
+  const colours = scale.ramp.map((hex) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)));
+  for (let j = 0; j < rows; j++) {
+    for (let i = 0; i < columns; i++) {
+      const value = values[j * columns + i];
+      if (Number.isNaN(value)) continue;
+      const colour = colours[stopOf(value, scale.from, scale.to)];
+      const pixel = ((rows - 1 - j) * columns + i) * 4;
+      pixels[pixel] = colour[0];
+      pixels[pixel + 1] = colour[1];
+      pixels[pixel + 2] = colour[2];
+      pixels[pixel + 3] = alpha;
+    }
+  }
+  return pixels;
+}
+
+/** A grade's hatch for print and for eyes that want it: lines this far apart and this thick; grade 1 is blank. [px at 96 dpi] */
+export const GRADE_HATCH: readonly ({ readonly gap: number; readonly stroke: number; readonly crossed: boolean } | null)[] = [
+  null,
+  { gap: 14, stroke: 0.6, crossed: false },
+  { gap: 9, stroke: 0.8, crossed: false },
+  { gap: 6, stroke: 1, crossed: false },
+  { gap: 5, stroke: 1.1, crossed: true },
+];

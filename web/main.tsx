@@ -1,0 +1,26 @@
+import { render } from 'preact';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/print.css';
+import { App } from './app/App/index.tsx';
+import { takeDroppedFiles } from './app/drop.ts';
+import { listenForKeys } from './app/keys.ts';
+import { keepOffline } from './app/offline.ts';
+import { startPlaying } from './app/play.ts';
+import { startSaving } from './state/saving.ts';
+import { wearSettings } from './state/settings.ts';
+import { openLastYard, watchShelf } from './state/shelf.ts';
+
+wearSettings();
+await openLastYard();
+startSaving();
+watchShelf();
+listenForKeys();
+takeDroppedFiles();
+startPlaying();
+const root = document.getElementById('app');
+if (root) {
+  root.replaceChildren();
+  render(<App />, root);
+}
+keepOffline();

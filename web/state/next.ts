@@ -1,0 +1,84 @@
+import { computed, signal } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
+import type { Feature, Plan, PlantLoad } from '../../engine/index.ts';
+import { heat } from './results.ts';
+import { goToStage, selection } from './view.ts';
+import type { Stage } from './view.ts';
+import { plan } from './yard.ts';
+
+/** The single most useful thing to do now. */
+export interface NextThing {
+  readonly text: string;
+  readonly run?: () => void;
+}
+
+/** A stage's card may say the next thing itself; `null` leaves the word to the rules below. Cleared when the stage is left. */
+export const cardNext = signal<NextThing | null>(null);
+
+export const nextThing: ReadonlySignal<NextThing> = computed(() => cardNext.value ?? generalNext(plan.value, heat.value.shown?.value.plants ?? []));
+
+/** A few words under each stage's name. */
+export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = computed(() => {
+  const { features, options = [], journal = [] } = plan.value;
+  const canopies = features.filter(({ kind }) => kind === 'canopy' || kind === 'screen').length;
+  return {
+    draw: guessNote(plan.value),
+    heat: heatNote(heat.value.shown?.value.plants ?? []),
+    place: count(features.filter((feature) => feature.kind === 'plant' && feature.container).length, 'pot', 'no pots'),
+    try: count(options.length, 'option', 'not started'),
+    build: count(canopies, 'roof', 'nothing chosen'),
+    year: count(journal.length, 'note', 'not started'),
+  };
+});
+
+/** Every number of the plan that is a guess. */
+export function guessesOf({ features, site, climate }: Plan): { readonly feature: Feature | null; readonly key: string }[] {
+  const guesses = (how: Feature['how'], feature: Feature | null): { feature: Feature | null; key: string }[] =>
+    Object.entries(how ?? {})
+      .filter(([, known]) => known.by === 'guess')
+      .map(([key]) => ({ feature, key }));
+  return [...guesses(site.how, null), ...guesses(climate.how, null), ...features.flatMap((feature) => guesses(feature.how, feature))];
+}
+
+function generalNext(current: Plan, plants: readonly PlantLoad[]): NextThing {
+  if (current.features.length === 0) return { text: 'Draw the walls that stand round the yard.', run: () => goToStage('draw') };
+  if (plants.length === 0 && heat.value.shown) return { text: 'Put a plant on the plan, or tap a spot to ask about it.', run: () => goToStage('draw') };
+  const guesses = guessesOf(current);
+  const north = guesses.find(({ key }) => key === 'upBearing');
+  if (north) return { text: 'Find north: it is a guess, and everything turns with it.', run: () => goToStage('draw') };
+  const burning = plants.find(({ verdict }) => verdict === 'will burn') ?? plants.find(({ verdict }) => verdict === 'at risk');
+  if (burning) return { text: `See what the sun does to ${nameOf(current, burning.id)}.`, run: () => show(burning.id, 'heat') };
+  const guessed = guesses.find(({ feature }) => feature !== null);
+  if (guessed?.feature) {
+    const { id } = guessed.feature;
+    return { text: `Measure ${nameOf(current, id)}: a number of it is a guess.`, run: () => show(id, 'draw') };
+  }
+  return { text: 'No plant is harmed. Look at another date, or try a hotter day.', run: () => goToStage('heat') };
+}
+
+function show(id: string, where: Stage): void {
+  selection.value = [id];
+  goToStage(where);
+}
+
+function nameOf({ features }: Plan, id: string): string {
+  const feature = features.find((one) => one.id === id);
+  return feature?.name ?? feature?.id ?? id;
+}
+
+function guessNote(current: Plan): string {
+  const guesses = guessesOf(current).length;
+  return guesses === 0 ? 'all measured' : count(guesses, 'guess left', '', 'guesses left');
+}
+
+function heatNote(plants: readonly PlantLoad[]): string {
+  const burning = plants.filter(({ verdict }) => verdict === 'will burn').length;
+  if (burning > 0) return `${burning} burn${burning === 1 ? 's' : ''}`;
+  const risk = plants.filter(({ verdict }) => verdict === 'at risk').length;
+  if (risk > 0) return `${risk} at risk`;
+  return plants.length > 0 ? 'none burns' : 'no plants yet';
+}
+
+function count(amount: number, one: string, none: string, many = `${one}s`): string {
+  return amount === 0 ? none : `${amount} ${amount === 1 ? one : many}`;
+}
