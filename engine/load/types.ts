@@ -38,10 +38,10 @@ export type Cells = Readonly<Record<Quantity, readonly (number | null)[]>>;
 export type PlantSide = 'top' | number;
 
 export type SideLoad = { readonly side: PlantSide } & Nine & {
-    /** [K·h/day] */
-    readonly scorchDose: number;
-    /** Warmest thirsty leaf (or fruit surface) of the heatwave day. [°C] */
-    readonly peak: number;
+    /** [K·h/day] `null` where the feature names no plant. */
+    readonly scorchDose: number | null;
+    /** Warmest thirsty leaf (or fruit's surface) of the heatwave day. [°C] `null` where the feature names no plant. */
+    readonly peak: number | null;
   };
 
 export type LightClass = 'full sun' | 'part sun' | 'part shade' | 'full shade';
@@ -79,7 +79,7 @@ export type PlantLoad = {
     readonly leaf: LeafHeat | null;
     /** [K·h/day] `null` with `leaf`. */
     readonly scorchDose: number | null;
-    /** [°C] `null` with `leaf`. */
+    /** Warmest of all its points. [°C] `null` with `leaf`. */
     readonly peak: number | null;
     readonly verdict: Verdict | null;
     /** When the leaf is over its limit on the heatwave day; `null` where it never is. */

@@ -1,0 +1,83 @@
+import { isDark } from '../cast/passes.ts';
+import type { Plan, Problem } from '../plan/types.ts';
+import { type Units, unitsOf } from '../plan/units.ts';
+import type { Period } from '../sun/samples.ts';
+import type { Weather } from '../sun/weather.ts';
+import { cellsOf } from './cells.ts';
+import { GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS } from './grid-of.ts';
+import { heatDayOf } from './heat-day.ts';
+import { hotSpotsOf } from './hot-spots.ts';
+import { plantLoad } from './plant-load.ts';
+import { plantFeatures } from './planted.ts';
+import type { LoadResult, Outcome, PlantLoad, SeasonTotals } from './types.ts';
+import { type Yard, yardOf } from './yard.ts';
+
+export interface LoadRequest {
+  /** The season where nothing is said. */
+  readonly period?: Period;
+  /** Edge of a cell, and its height above the ground. [m] */
+  readonly cell?: number;
+  readonly height?: number;
+  readonly weather?: Weather;
+  /** Of the sentences; the plan's where nothing is said. The numbers are always metric. */
+  readonly units?: Units;
+  /** Called with how far the work has come, 0 to 1. */
+  readonly progress?: (done: number, what: string) => void;
+}
+
+/**
+ * The graded yard: the nine quantities of every cell, the hot spots, and a verdict on each plant, planted tree and bed.
+ * Verdicts and scorch doses are always those of the heatwave day; the nine are means of the period.
+ * @returns the load, or the problems: a grid over 4 million cells, a month missing from the climate, a date that does not exist
+ */
+export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResult> {
+  const { period = { kind: 'season' }, cell = GRID_DEFAULTS.cell, height = GRID_DEFAULTS.height, weather, progress } = request;
+  const units = request.units ?? unitsOf(plan);
+  const grid = gridOf(plan, { cell, height });
+  if (grid.columns * grid.rows > MAX_CELLS) return { ok: false, problems: [tooManyCells(grid.columns, grid.rows, cell)] };
+  progress?.(0, 'the sun of the season');
+  const yard = yardOf(plan, period, weather);
+  if (!yard.ok) return yard;
+  progress?.(0.1, 'shadows on the ground');
+  const cells = cellsOf(yard.value, grid, maskOf(plan, grid));
+  progress?.(0.6, 'hot spots');
+  const hotSpots = hotSpotsOf(yard.value, grid, cells, units);
+  progress?.(0.7, 'plants');
+  const plants = plantLoads(yard.value, units, weather);
+  if (!plants.ok) return plants;
+  progress?.(1, 'done');
+  return { ok: true, value: { grid, cells, hotSpots, plants: plants.value, season: totalsOf(yard.value) } };
+}
+
+/** What each plant, planted tree and bed gets, and the verdict on it, without a map. */
+export function plantLoadsOf(plan: Plan, request: Pick<LoadRequest, 'period' | 'weather' | 'units'> = {}): Outcome<PlantLoad[]> {
+  const yard = yardOf(plan, request.period ?? { kind: 'season' }, request.weather);
+  return yard.ok ? plantLoads(yard.value, request.units ?? unitsOf(plan), request.weather) : yard;
+}
+
+function plantLoads(yard: Yard, units: Units, weather?: Weather): Outcome<PlantLoad[]> {
+  const features = plantFeatures(yard.plan);
+  if (features.length === 0) return { ok: true, value: [] };
+  const heat = heatDayOf(yard.plan, yard.scene, { kind: 'heatwave' }, weather);
+  if (!heat.ok) return heat;
+  return { ok: true, value: features.map((feature) => plantLoad(yard, heat.value, feature, units)) };
+}
+
+/** Days and samples of the period, and what an open spot under the yard's skyline would get. */
+function totalsOf({ scene, samples, weights }: Yard): SeasonTotals {
+  let openSunHours = 0;
+  let openBeamDose = 0;
+  let openHotLoad = 0;
+  for (let k = 0; k < samples.count; k++) {
+    if (isDark(scene, samples.azimuth[k], samples.altitude[k])) continue;
+    openSunHours += weights.channels.sunHours[k];
+    openBeamDose += weights.channels.beamDose[k];
+    openHotLoad += weights.channels.hotLoad[k];
+  }
+  return { days: samples.days.length, samples: samples.count, openSunHours, openBeamDose, openHotLoad };
+}
+
+function tooManyCells(columns: number, rows: number, cell: number): Problem {
+  const message = `A cell of ${cell} m would make a grid of ${columns} × ${rows} cells; the most is ${MAX_CELLS.toLocaleString('en')}. Choose a larger cell.`;
+  return { pointer: '--cell', message, severity: 'error' };
+}

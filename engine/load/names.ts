@@ -1,0 +1,28 @@
+import type { Plan } from '../plan/types.ts';
+
+/** A feature as a sentence begins with it: its name, else its kind and id. */
+export function nameOf(plan: Plan, id: string): string {
+  const feature = plan.features.find((candidate) => candidate.id === id);
+  if (!feature) return id;
+  return feature.name?.trim() || `${feature.kind[0].toUpperCase()}${feature.kind.slice(1)} ${id}`;
+}
+
+/**
+ * A feature inside a sentence: "the low wall". A name whose first letter is its only capital is taken for common words; one
+ * that begins with somebody's name in the possessive, or with an article, keeps its own beginning.
+ */
+export function namedInside(plan: Plan, id: string): string {
+  const name = nameOf(plan, id);
+  const [first] = name.split(' ');
+  if (/[’']s?$/.test(first)) return name;
+  if (/^(the|my|our|a|an)$/i.test(first)) return first.toLowerCase() + name.slice(first.length);
+  const common = /^\p{Lu}[^\p{Lu}]*$/u.test(name);
+  return `the ${common ? name[0].toLowerCase() + name.slice(1) : name}`;
+}
+
+const SIDES_OF_EIGHT = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
+
+/** The nearest of eight compass words to a true bearing. [°] */
+export function compassWord(bearing: number): string {
+  return SIDES_OF_EIGHT[Math.round((((bearing % 360) + 360) % 360) / 45) % 8];
+}

@@ -1,0 +1,98 @@
+import type { PlantRow } from '../plan/types.ts';
+import type { HeatDay } from './heat-day.ts';
+import { surfaceTemperature, type LeafMoment, type Watering } from './leaf.ts';
+
+/** Samples of a heat day in a row at or over the limit. */
+export interface HotRun {
+  /** Sample indices, both included. */
+  readonly first: number;
+  readonly last: number;
+  readonly hours: number;
+  /** Σ (leaf − limit)·dt. [K·h] */
+  readonly excess: number;
+}
+
+/** What the sun of a heat day does to a leaf at one point. */
+export interface Scorch {
+  /** Σ (thirsty leaf − limit)·dt while above it. [K·h/day] */
+  readonly dose: number;
+  /** Warmest of the day. [°C] */
+  readonly thirsty: number;
+  readonly watered: number;
+  /** Longest time on end at or over the limit. [h] */
+  readonly thirstyHours: number;
+  readonly wateredHours: number;
+  /** The thirsty leaf's run with the most excess. */
+  readonly run: HotRun | null;
+}
+
+/** @param limit of the leaf, or the fruit [°C] @param shares of the beam, one a sample @param skyView at the point on that day */
+export function scorchAt(heat: HeatDay, row: PlantRow, limit: number, shares: Float64Array, skyView: number): Scorch {
+  const thirsty = leafDay(heat, row, 'thirsty', limit, shares, skyView);
+  const watered = leafDay(heat, row, 'watered', limit, shares, skyView);
+  return {
+    dose: thirsty.dose,
+    thirsty: thirsty.peak,
+    watered: watered.peak,
+    thirstyHours: thirsty.longest,
+    wateredHours: watered.longest,
+    run: thirsty.run,
+  };
+}
+
+/** The scorch dose alone, for the many points of a bed or of a search. [K·h/day] */
+export function scorchDose(heat: HeatDay, row: PlantRow, limit: number, shares: Float64Array, skyView: number): number {
+  const { hours } = heat.samples;
+  let dose = 0;
+  for (let k = 0; k < shares.length; k++) {
+    const excess = surfaceTemperature(heat.moments[k], row, 'thirsty', shares[k], skyView) - limit;
+    if (excess > 0) dose += excess * hours[k];
+  }
+  return dose;
+}
+
+/** Steps of share and of sky view in `ThirstyTable`: a leaf changes by less than 0.1 K from one to the next. */
+const SHARE_STEPS = 256;
+const SKY_STEPS = 64;
+
+/** A thirsty leaf's excess over its limit at one moment, by share and sky view, each worked out once: a bed has hundreds of like cells. */
+export interface ThirstyTable {
+  /** Leaf − limit, rounded to the table's nearest share and sky view; below 0 where the leaf is cool enough. [K] */
+  excess(share: number, skyView: number): number;
+}
+
+export function thirstyTable(moment: LeafMoment, row: PlantRow, limit: number): ThirstyTable {
+  const known = new Float64Array((SHARE_STEPS + 1) * (SKY_STEPS + 1)).fill(NaN);
+  return {
+    excess(share, skyView) {
+      const s = Math.round(share * SHARE_STEPS);
+      const v = Math.round(skyView * SKY_STEPS);
+      const index = s * (SKY_STEPS + 1) + v;
+      if (Number.isNaN(known[index])) known[index] = surfaceTemperature(moment, row, 'thirsty', s / SHARE_STEPS, v / SKY_STEPS) - limit;
+      return known[index];
+    },
+  };
+}
+
+function leafDay(heat: HeatDay, row: PlantRow, watering: Watering, limit: number, shares: Float64Array, skyView: number) {
+  const { hours } = heat.samples;
+  let peak = heat.samples.count === 0 ? heat.day.high : -Infinity;
+  let dose = 0;
+  let longest = 0;
+  let run: HotRun | null = null;
+  let open: HotRun | null = null;
+  for (let k = 0; k < shares.length; k++) {
+    const leaf = surfaceTemperature(heat.moments[k], row, watering, shares[k], skyView);
+    if (leaf > peak) peak = leaf;
+    if (leaf < limit) {
+      open = null;
+      continue;
+    }
+    const excess = (leaf - limit) * hours[k];
+    dose += excess;
+    open = open ? { first: open.first, last: k, hours: open.hours + hours[k], excess: open.excess + excess } : { first: k, last: k, hours: hours[k], excess };
+    longest = Math.max(longest, open.hours);
+    if (!run || open.excess >= run.excess) run = open;
+  }
+  return { peak, dose, longest, run };
+}

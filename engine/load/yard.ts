@@ -1,0 +1,52 @@
+import type { Passes } from '../cast/passes.ts';
+import { createPointCaster, type PointCaster } from '../cast/share.ts';
+import type { SpacePoint } from '../plan/geometry.ts';
+import type { MonthDay, Plan } from '../plan/types.ts';
+import { buildScene, stateOf } from '../scene/build.ts';
+import type { Crown, Scene } from '../scene/solids.ts';
+import { type Period, type SampleTable, samplesOf } from '../sun/samples.ts';
+import type { Weather } from '../sun/weather.ts';
+import { nineFromShares } from './nine.ts';
+import { passesOf } from './passes-of.ts';
+import { createSkyViewer, type SkyViewer } from './sky-viewer.ts';
+import type { Nine, Outcome } from './types.ts';
+import { type Weights, weightsOf } from './weights.ts';
+
+/** A plan laid out for adding up over one period: everything that does not depend on the spot. */
+export interface Yard {
+  readonly plan: Plan;
+  readonly scene: Scene;
+  readonly samples: SampleTable;
+  readonly passes: Passes;
+  readonly weights: Weights;
+  readonly caster: PointCaster;
+  readonly sky: SkyViewer;
+}
+
+/** @returns the yard, or why the period cannot be sampled */
+export function yardOf(plan: Plan, period: Period, weather?: Weather): Outcome<Yard> {
+  const sampled = samplesOf(plan, period, weather);
+  if (!sampled.ok) return sampled;
+  const { samples } = sampled;
+  const scene = buildScene(plan);
+  const passes = passesOf(scene, samples);
+  const weights = weightsOf(scene, samples, plan.climate.hotAir);
+  return { ok: true, value: { plan, scene, samples, passes, weights, caster: createPointCaster(scene, passes), sky: createSkyViewer(scene) } };
+}
+
+/** Sky view of a point in each part of the period's year, in the order of `weights.sky`. */
+export function skyViewsAt(yard: Yard, point: SpacePoint, own?: Crown): number[] {
+  return yard.weights.sky.map((part) => yard.sky.at(point, part.state, own));
+}
+
+/** The nine quantities at a point. @param own an extra crown in the way for this point alone */
+export function nineAt(yard: Yard, point: SpacePoint, own?: Crown): Nine {
+  return nineFromShares(yard.caster.sharesAt(point, own), yard.weights, skyViewsAt(yard, point, own));
+}
+
+/** A day of the period on which a yearly state holds. */
+export function dayInState(yard: Yard, state: number): MonthDay {
+  const day = yard.samples.days.find(({ monthDay }) => stateOf(yard.scene, monthDay) === state);
+  if (!day) throw new Error(`No day of the period has the yard in state ${state}.`);
+  return day.monthDay;
+}
