@@ -3,9 +3,9 @@ import type { Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
 import type { PlanPoint } from '../../engine/index.ts';
 import { pin, selection } from '../state/view.ts';
-import { shownPlan, units } from '../state/yard.ts';
+import { units } from '../state/yard.ts';
 import { legText } from './draft.ts';
-import { aim, draft, held, reach, wantsPoint } from './drawing.ts';
+import { aim, draft, drawnPlan, held, reach, wantsPoint } from './drawing.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { emphasisOf, exact, textMark } from './ink.ts';
@@ -26,7 +26,7 @@ export function layDrawing(map: LeafletMap, renderers: Renderers): () => void {
 }
 
 function chosenLayers(renderers: Renderers): Layer[] {
-  const { features, site } = shownPlan.value;
+  const { features, site } = drawnPlan.value;
   const ids = selection.value;
   const halo = features.filter(({ id }) => ids.includes(id)).flatMap((feature) => [...emphasisOf(feature, renderers, 'chosen halo'), ...emphasisOf(feature, renderers, 'chosen')]);
   const edge = ids.includes(YARD_EDGE) ? [polygon(toLatLngs(site.boundary), exact(renderers, 'drawing', 'chosen'))] : [];

@@ -1,10 +1,9 @@
 import { computed, effect, signal } from '@preact/signals';
-import { checkPlan } from '../../engine/index.ts';
-import { addFeature, changeFeature, duplicateFeature, moveFeature, removeFeature } from './plan-edits.ts';
-import type { Feature, Plan, PlanPoint } from '../../engine/index.ts';
+import { addFeature, addToOption, changeFeature, checkPlan, duplicateFeature, featureOf, freshId, moveFeature, moveInOption, removeFeature, withOptions } from '../../engine/index.ts';
+import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../engine/index.ts';
 import { commitEdit } from '../state/edit.ts';
-import { say, toolHint } from '../state/speech.ts';
-import { selection, tool } from '../state/view.ts';
+import { readOut, say, toolHint } from '../state/speech.ts';
+import { selection, shownOptions, stage, tool } from '../state/view.ts';
 import { plan, preview, shownPlan, units } from '../state/yard.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
 import type { Draft } from './draft.ts';
@@ -15,6 +14,7 @@ import { askedPoint } from './overlays.ts';
 import { snap } from './snap.ts';
 import type { Snapped } from './snap.ts';
 import { shapeOf, toolById } from './tools.ts';
+import type { ToolId } from './tools.ts';
 import { typedPoints } from './typed-points.ts';
 
 /** The thing under way, not in the plan yet. A reload forgets it whole. */
@@ -28,6 +28,14 @@ export const crossHair = signal(false);
 
 /** A grip picked up by a tap or a key, waiting for its new place. */
 export const held = signal<{ readonly id: string; readonly grip: Grip } | null>(null);
+
+/** The yard as the map shows it: with a drag under way, and with the options being looked at as if they were built. */
+export const drawnPlan = computed(() => {
+  const base = shownPlan.value;
+  if (shownOptions.value.length === 0) return base;
+  const tried = withOptions(base, shownOptions.value);
+  return tried.ok ? tried.plan : base;
+});
 
 /** How near counts as "at" something, in metres at the present zoom; the map keeps it up to date. */
 export const reach = signal(0.1);
@@ -49,11 +57,12 @@ effect(() => {
   else if (draft.value) toolHint.value = nextStep(draft.value, hand);
   else if (held.value) toolHint.value = hand === 'cross-hair' ? 'Bring its new place under the cross and tap Here. Escape leaves it where it was.' : 'Click its new place. Escape leaves it where it was.';
   else toolHint.value = null;
+  if (toolHint.value !== null) readOut(toolHint.value);
 });
 
 /** Lines that a point can be drawn to, without those of the thing being moved. */
 function snapLines(except: string | null): readonly (readonly PlanPoint[])[] {
-  const { features, site } = plan.value;
+  const { features, site } = drawnPlan.peek();
   const edge = except === YARD_EDGE ? [] : [[...site.boundary, site.boundary[0]]];
   return [...edge, ...features.filter(({ id, kind }) => id !== except && kind !== 'reading').map(centreLine)];
 }
@@ -103,15 +112,21 @@ function putDown(at: PlanPoint): void {
   if (inHand) finishGrip(inHand.id, inHand.grip, at);
 }
 
+/** A grip taken to its place; a plant that a shown option moves is moved in that option, not in the yard. */
+function taken(id: string, grip: Grip, to: PlanPoint): Plan {
+  const option = plan.value.options?.findLast((each) => shownOptions.value.includes(each.id) && each.moves?.[id] !== undefined);
+  return option && grip.part === 'whole' ? moveInOption(plan.value, option.id, id, to) : takeGrip(plan.value, id, grip, to);
+}
+
 /** Shows a grip on its way without touching the plan. */
 export function previewGrip(id: string, grip: Grip, to: PlanPoint): void {
-  preview.value = takeGrip(plan.value, id, grip, to);
+  preview.value = taken(id, grip, to);
 }
 
 /** Ends a drag or a pair of taps: one step of undo, or a sentence and nothing. */
 export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {
   const verb = grip.part === 'whole' ? 'Move' : grip.part === 'turn' ? 'Turn' : 'Reshape';
-  commitChecked(`${verb} ${nameOf(id)}`, takeGrip(plan.value, id, grip, to), id);
+  commitChecked(`${verb} ${nameOf(id)}`, taken(id, grip, to), id);
 }
 
 /** Commits an edit unless it breaks the thing edited; then it says why, and the plan stays as it was. */
@@ -125,21 +140,34 @@ export function commitChecked(label: string, next: Plan, id: string, undo: 'now'
   return commitEdit(label, next, undo);
 }
 
-/** The first error of one feature that the plan did not have before. */
+/** The first error of one feature that an edit would bring into the plan. */
 export function newFault(next: Plan, id: string): string | null {
-  const index = next.features.findIndex((feature) => feature.id === id);
-  const pointer = id === YARD_EDGE ? '/site/boundary' : `/features/${index}`;
+  const pointer = pointerOf(next, id);
   const concerns = (problem: { readonly pointer: string; readonly severity: string }): boolean =>
     problem.severity === 'error' && (problem.pointer === pointer || problem.pointer.startsWith(`${pointer}/`));
   return checkPlan(next).find(concerns)?.message ?? null;
 }
 
-/** Puts the drawn thing into the plan with its numbers and chooses it. @returns a sentence when it cannot be */
-export function addDrawn(numbers: Partial<Feature>, now: string): string | null {
+/** Where a feature stands in the file, among the yard's own or among what an option adds. */
+export function pointerOf({ features, options }: Plan, id: string): string {
+  if (id === YARD_EDGE) return '/site/boundary';
+  const index = features.findIndex((feature) => feature.id === id);
+  if (index >= 0) return `/features/${index}`;
+  const at = options?.findIndex((option) => option.adds?.some((feature) => feature.id === id)) ?? -1;
+  return `/options/${at}/adds/${options?.[at]?.adds?.findIndex((feature) => feature.id === id)}`;
+}
+
+/**
+ * Puts the drawn thing into the plan with its numbers and chooses it; while one option is being tried it goes there.
+ * @returns a sentence when it cannot be
+ */
+export function addDrawn(numbers: FeatureChanges, now: string): string | null {
   const under = draft.value;
   if (!under?.asking) return 'The shape is not finished yet.';
-  const feature = { ...shapeOf(under.tool, under.points, now), ...numbers } as unknown as Feature;
-  const { plan: next, id } = addFeature(plan.value, feature);
+  const id = freshId(plan.value, under.tool.id);
+  const feature = { id, ...shapeOf(under.tool, under.points, now), ...numbers } as unknown as Feature;
+  const [option] = stage.value === 'try' && shownOptions.value.length === 1 ? shownOptions.value : [];
+  const next = option === undefined ? addFeature(plan.value, feature) : addToOption(plan.value, option, feature);
   const fault = newFault(next, id);
   if (fault !== null) return fault;
   if (!commitEdit(`Draw ${feature.name ?? under.tool.noun}`, next)) return 'This yard can be looked at here, not changed.';
@@ -180,23 +208,31 @@ export function deleteFeatures(ids: readonly string[]): void {
 
 /** A copy of one feature half a metre to the right and down, chosen. */
 export function duplicate(id: string): void {
-  const { plan: next, id: copy } = duplicateFeature(plan.value, id, [0.5, -0.5]);
-  if (commitEdit(`Duplicate ${nameOf(id)}`, next)) selection.value = [copy];
+  const original = featureOf(plan.value, id);
+  if (!original) return;
+  const copy = freshId(plan.value, toolIdOf(original));
+  if (commitEdit(`Duplicate ${nameOf(id)}`, duplicateFeature(plan.value, id, copy, [0.5, -0.5]))) selection.value = [copy];
 }
 
-/** Changes keys of one feature, checked. */
-export function change(id: string, label: string, changes: Partial<Record<string, unknown>>): boolean {
-  return commitChecked(label, changeFeature(plan.value, id, changes), id);
+/** Changes keys of one feature. @returns a sentence when the change would break it */
+export function change(id: string, label: string, changes: FeatureChanges, undo: 'now' | 'merge' = 'now'): string | null {
+  const next = changeFeature(plan.value, id, changes);
+  const fault = newFault(next, id);
+  if (fault !== null) return fault;
+  return commitEdit(label, next, undo) ? null : 'This yard can be looked at here, not changed.';
 }
 
 /** What a thing is called in sentences: its name, else its kind. */
 export function nameOf(id: string): string {
   if (id === YARD_EDGE) return "yard's edge";
-  const feature = shownPlan.value.features.find((each) => each.id === id);
+  const feature = featureOf(plan.value, id);
   return feature ? calledOf(feature) : 'it';
 }
 
 export function calledOf(feature: Feature): string {
-  if (feature.name) return feature.name;
-  return toolById(feature.kind === 'plant' && feature.container ? 'pot' : feature.kind)?.noun ?? feature.kind;
+  return feature.name ?? toolById(toolIdOf(feature))?.noun ?? feature.kind;
+}
+
+function toolIdOf(feature: Feature): ToolId {
+  return feature.kind === 'plant' && feature.container ? 'pot' : feature.kind;
 }

@@ -1,5 +1,5 @@
 import { DEFAULTS, foliageFromOf, formatLength, formatTemperature, parseLength, parseNumber, parseTemperature, potOf } from '../../engine/index.ts';
-import type { Feature, FeatureKind, FeatureOf, KnownBy, Knowledge, Units } from '../../engine/index.ts';
+import type { Feature, FeatureChanges, FeatureKind, FeatureOf, KnownBy, Knowledge, Units } from '../../engine/index.ts';
 
 /** What a number is made of: how it is typed and shown. Shares are stored 0 to 1 and typed in percent. */
 export type FieldUnit = 'length' | 'percent' | 'degrees' | 'temperature' | 'lux' | 'count';
@@ -23,7 +23,7 @@ export interface NumberField {
   /** `undefined` where the plan says nothing and nothing holds instead. */
   read(feature: Feature): number | undefined;
   /** The keys of the feature that change. */
-  write(value: number | undefined, feature: Feature): Partial<Record<string, unknown>>;
+  write(value: number | undefined, feature: Feature): FeatureChanges;
 }
 
 interface FieldOptions {

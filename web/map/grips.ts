@@ -1,10 +1,9 @@
-import { boundsOf, turned } from '../../engine/index.ts';
-import { changeFeature, insertCorner, moveCorner, moveFeature, turnFeature } from './plan-edits.ts';
+import { boundsOf, changeFeature, distance, featureOf, insertCorner, moveCorner, moveFeature, turnFeature, turned } from '../../engine/index.ts';
 import type { Canopy, Feature, Plan, PlanPoint } from '../../engine/index.ts';
 import { centreLine, footprint } from './outline.ts';
-import { toMillimetre } from './snap.ts';
+import { DRAWING_GRID, toMillimetre } from './snap.ts';
 
-/** Stands for the yard's own edge where a feature's id is wanted. No feature has an id with a blank in front. */
+/** Stands for the yard's own edge where a feature's id is wanted. */
 export const YARD_EDGE = ' yard';
 
 /** Where a chosen thing can be taken hold of, and what taking it there does. */
@@ -50,7 +49,7 @@ function cornerGrips(points: readonly PlanPoint[], closes: boolean, reach: numbe
   const corners = points.map((at, index): Grip => ({ part: 'corner', index, at }));
   const between = points.flatMap((a, i): Grip[] => {
     const b = points[i + 1] ?? (closes ? points[0] : undefined);
-    if (!b || Math.hypot(b[0] - a[0], b[1] - a[1]) < 4 * reach) return [];
+    if (!b || distance(a, b) < 4 * reach) return [];
     return [{ part: 'new corner', index: i + 1, at: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2] }];
   });
   return [...corners, ...between];
@@ -71,32 +70,24 @@ export function pivotOf(feature: Feature): PlanPoint {
 
 /** The plan with a grip of a feature taken to another place: what a drag shows, two taps do and nothing else decides. */
 export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Plan {
-  if (id === YARD_EDGE) return takeEdge(plan, grip, to);
-  const feature = plan.features.find((each) => each.id === id);
+  const whose = id === YARD_EDGE ? 'boundary' : { feature: id };
+  if (grip.part === 'corner') return moveCorner(plan, whose, grip.index, to);
+  if (grip.part === 'new corner') return insertCorner(plan, whose, grip.index, to);
+  const feature = featureOf(plan, id);
   if (!feature) return plan;
   switch (grip.part) {
     case 'whole':
-      return moveFeature(plan, id, [toMillimetre(to[0] - grip.at[0]), toMillimetre(to[1] - grip.at[1])]);
-    case 'corner':
-      return moveCorner(plan, id, grip.index, to);
-    case 'new corner':
-      return insertCorner(plan, id, grip.index, to);
+      return moveFeature(plan, id, [to[0] - grip.at[0], to[1] - grip.at[1]]);
     case 'roof corner':
       return feature.kind === 'canopy' ? changeFeature(plan, id, roofTo(feature, grip.index, to)) : plan;
     case 'width': {
       if (feature.kind !== 'tree' && feature.kind !== 'plant') return plan;
-      const width = Math.max(0.1, toMillimetre(2 * Math.round(Math.hypot(to[0] - feature.at[0], to[1] - feature.at[1]) / 0.05) * 0.05));
+      const width = Math.max(0.1, toMillimetre(2 * Math.round(distance(to, feature.at) / DRAWING_GRID) * DRAWING_GRID));
       return changeFeature(plan, id, feature.kind === 'tree' ? { crownWidth: width } : { spread: width });
     }
     case 'turn':
       return turnFeature(plan, id, turnBetween(pivotOf(feature), grip.at, to), pivotOf(feature));
   }
-}
-
-function takeEdge(plan: Plan, grip: Grip, to: PlanPoint): Plan {
-  if (grip.part !== 'corner' && grip.part !== 'new corner') return plan;
-  const boundary = plan.site.boundary.toSpliced(grip.index, grip.part === 'corner' ? 1 : 0, to);
-  return { ...plan, site: { ...plan.site, boundary } };
 }
 
 /** Degrees clockwise from one direction to another, whole, and drawn to every 15th. */

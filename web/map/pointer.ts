@@ -2,8 +2,8 @@ import type { Map as LeafletMap } from 'leaflet';
 import { distance } from '../../engine/index.ts';
 import type { PlanPoint } from '../../engine/index.ts';
 import { pin, selection, stage, tool } from '../state/view.ts';
-import { plan, preview, shownPlan } from '../state/yard.ts';
-import { aim, choosePoint, crossHair, finishGrip, pickUp, previewGrip, reach, snapped, snappedGrip, wantsPoint } from './drawing.ts';
+import { plan, preview } from '../state/yard.ts';
+import { aim, choosePoint, crossHair, drawnPlan, finishGrip, pickUp, previewGrip, reach, snapped, snappedGrip, wantsPoint } from './drawing.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';
@@ -27,7 +27,7 @@ interface Press {
 function gripNear(at: PlanPoint, within: number): { readonly id: string; readonly grip: Grip } | null {
   const id = selection.value.length === 1 ? selection.value[0] : null;
   if (id === null) return null;
-  const feature = plan.value.features.find((each) => each.id === id);
+  const feature = drawnPlan.value.features.find((each) => each.id === id);
   const grips = id === YARD_EDGE ? edgeGrips(plan.value.site.boundary, within) : feature ? gripsOf(feature, within) : [];
   const near = grips.filter((grip) => distance(grip.at, at) <= within).sort((a, b) => distance(a.at, at) - distance(b.at, at));
   return near.length > 0 ? { id, grip: near[0] } : null;
@@ -35,7 +35,7 @@ function gripNear(at: PlanPoint, within: number): { readonly id: string; readonl
 
 /** The whole of a chosen feature, held by its corner nearest to the pointer. */
 function bodyUnder(at: PlanPoint, within: number): { readonly id: string; readonly grip: Grip } | null {
-  const hit = featureAt(plan.value.features, at, within);
+  const hit = featureAt(drawnPlan.value.features, at, within);
   if (!hit || !selection.value.includes(hit.id)) return null;
   const anchors = hit.kind === 'canopy' ? [hit.center] : centreLine(hit);
   const anchor = anchors.reduce((best, point) => (distance(point, at) < distance(best, at) ? point : best));
@@ -109,7 +109,7 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (tool.value !== null) return;
     const grip = gripNear(at, 1.4 * reach.value);
     if (grip) return pickUp(grip.id, grip.grip);
-    const hit = featureAt(shownPlan.value.features, at, reach.value);
+    const hit = featureAt(drawnPlan.value.features, at, reach.value);
     if (hit) {
       const others = selection.value.filter((id) => id !== hit.id);
       selection.value = event.shiftKey ? (others.length < selection.value.length ? others : [...others, hit.id]) : [hit.id];

@@ -1,4 +1,4 @@
-import type { Feature, FeatureKind, PlanPoint } from '../../engine/index.ts';
+import type { FeatureKind, PlanPoint } from '../../engine/index.ts';
 import { FIELDS } from './fields.ts';
 import type { NumberField } from './fields.ts';
 import { pointToMillimetre, toMillimetre } from './snap.ts';
@@ -6,7 +6,7 @@ import { pointToMillimetre, toMillimetre } from './snap.ts';
 /** How a thing is put on paper: one point, a line of points, or an outline (by its corners, or as a rectangle by two). */
 export type ToolShape = 'point' | 'line' | 'outline' | 'rectangle';
 
-export type ToolId = Exclude<FeatureKind, never> | 'pot';
+export type ToolId = FeatureKind | 'pot';
 
 export interface Tool {
   readonly id: ToolId;
@@ -51,9 +51,6 @@ export function toolById(id: string | null): Tool | undefined {
 export function toolByLetter(letter: string): Tool | undefined {
   return TOOLS.find((tool) => tool.letter === letter.toUpperCase());
 }
-
-/** What a finished shape and its numbers become. The id comes later, from the plan it enters. */
-export type NewFeature = Feature extends infer F ? (F extends Feature ? Omit<F, 'id'> : never) : never;
 
 /**
  * The drawn shape as a feature without its numbers: the one place where points become a wall, a bed or a roof.

@@ -1,0 +1,73 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { PlanPoint } from '../../engine/index.ts';
+import { AskedNumbers } from './AskedNumbers.tsx';
+import { beginDraft, canFinish, finish } from './draft.ts';
+import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints, wantsPoint } from './drawing.ts';
+import { askedPoint } from './overlays.ts';
+import { NudgePad } from './NudgePad.tsx';
+
+interface Props {
+  /** Moves the cross (and the paper under it) by whole centimetres. [m] */
+  readonly onNudge: (by: PlanPoint) => void;
+  /** Asks to type instead of point: the tool was taken up by a key. */
+  readonly focusTyping: boolean;
+}
+
+/** The strip under the map while something is drawn or moved: the next step, a box to type in, and its buttons. */
+export function DraftBar({ onNudge, focusTyping }: Props) {
+  const under = draft.value;
+  const [fault, setFault] = useState<string | null>(null);
+  const box = useRef<HTMLInputElement>(null);
+  const step = under ? `${under.tool.id}${under.points.length}${under.asking}` : held.value ? 'held' : askedPoint.value ? 'asked' : '';
+  useEffect(() => setFault(null), [step]);
+  useEffect(() => {
+    if (focusTyping && wantsPoint.value) box.current?.focus();
+  }, [focusTyping, step]);
+  if (!under && !held.value && !askedPoint.value) return null;
+
+  function submit(event: Event): void {
+    event.preventDefault();
+    const text = box.current?.value ?? '';
+    if (text.trim() === '' && under && canFinish(under)) {
+      draft.value = finish(under);
+      return;
+    }
+    const refused = typePoints(text);
+    setFault(refused);
+    if (refused === null && box.current) box.current.value = '';
+  }
+
+  return (
+    <section class="draft-bar" aria-label="Drawing">
+      {under?.asking ? (
+        <AskedNumbers key={under.tool.id} under={under} />
+      ) : (
+        <>
+          <form class="draft-typing" onSubmit={submit}>
+            <label>
+              <span>Type it</span>
+              <input ref={box} type="text" autocomplete="off" enterkeyhint="go" placeholder={placeholderOf(under?.points.length ?? 0, under?.box ?? false)} aria-invalid={fault !== null} aria-describedby={fault ? 'draft-fault' : undefined} />
+            </label>
+            <button type="submit">Put</button>
+          </form>
+          {fault && <p id="draft-fault" class="box-said fault" role="alert">{fault}</p>}
+          {crossHair.value && <NudgePad onNudge={onNudge} />}
+          <div class="draft-buttons">
+            {crossHair.value && <button type="button" class="here" disabled={!aim.value} onClick={() => aim.value && choosePoint(aim.value.at)}>Here</button>}
+            {under?.tool.shape === 'outline' && under.points.length === 0 && (
+              <button type="button" aria-pressed={!under.box} onClick={() => (draft.value = beginDraft(under.tool, !under.box))}>{under.box ? 'Corner by corner' : 'As a rectangle'}</button>
+            )}
+            {under && canFinish(under) && <button type="button" class="finish" onClick={() => (draft.value = finish(under))}>Finish {under.tool.noun}</button>}
+            {under && under.points.length > 0 && <button type="button" onClick={stepBack}>Take back a point</button>}
+            <button type="button" onClick={escape}>Cancel</button>
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
+
+function placeholderOf(points: number, box: boolean): string {
+  if (points === 0) return '2 3.5';
+  return box ? '3 x 2' : '3.4   or   12.4 right 6.1';
+}

@@ -1,0 +1,189 @@
+import 'leaflet/dist/leaflet.css';
+import './style.css';
+import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { DEFAULTS } from '../../../engine/index.ts';
+import type { PlanPoint } from '../../../engine/index.ts';
+import { selection, tool } from '../../state/view.ts';
+import { openYard, shownPlan, units } from '../../state/yard.ts';
+import { DraftBar } from '../DraftBar.tsx';
+import { layDrawing } from '../drawing-layers.ts';
+import { aim, choosePoint, crossHair, deleteFeatures, draft, drawnPlan, duplicate, escape, nudge, reach, snapped, wantsPoint } from '../drawing.ts';
+import { finish } from '../draft.ts';
+import { keyMeaning } from '../keys.ts';
+import { toLatLng, toPlanPoint } from '../lat-lng.ts';
+import { createLeafletYard, fitPoints, pixelsPerMetre } from '../leaflet-map.ts';
+import { NorthArrow } from '../NorthArrow.tsx';
+import { centreLine } from '../outline.ts';
+import { layOverlays } from '../overlay-layers.ts';
+import { jump } from '../overlays.ts';
+import { Patterns } from '../Patterns.tsx';
+import { createPlanLayer } from '../plan-layer.ts';
+import { listenToPointer } from '../pointer.ts';
+import { ScaleBar } from '../ScaleBar.tsx';
+import { toolById } from '../tools.ts';
+import type { LeafletYard } from '../leaflet-map.ts';
+
+/** How near the pointer must come to count as "at" something. [px] */
+const REACH_PX = { fine: 9, coarse: 16 };
+
+/** The way out of the drawing leads to the slip beside it. */
+const WAY_OUT = '#slip';
+
+/** The one map of the yard. It shows the plan and what others lay over it, and is where things are drawn. */
+export function YardMap() {
+  const container = useRef<HTMLDivElement>(null);
+  const yard = useRef<LeafletYard | null>(null);
+  const pixels = useSignal(32);
+  const [byKey, setByKey] = useState(false);
+  const north = useComputed(() => shownPlan.value.site.upBearing ?? DEFAULTS.upBearing);
+  const northGuessed = useComputed(() => shownPlan.value.site.how?.upBearing?.by === 'guess');
+  const coarse = (): boolean => matchMedia('(pointer: coarse), (max-width: 767px)').matches;
+
+  useEffect(() => {
+    const made = createLeafletYard(container.current!);
+    const { map, renderers } = made;
+    yard.current = made;
+    crossHair.value = coarse();
+    const onZoom = (): void => {
+      pixels.value = pixelsPerMetre(map);
+      reach.value = REACH_PX[coarse() ? 'coarse' : 'fine'] / pixels.value;
+    };
+    const onDrag = (): void => {
+      if (crossHair.value && wantsPoint.value) aim.value = snapped(toPlanPoint(map.getCenter()));
+    };
+    const onDragEnd = (): void => {
+      if (crossHair.value && wantsPoint.value && aim.value) centreOn(aim.value.at);
+    };
+    map.on('zoomend', onZoom).on('drag', onDrag).on('dragend', onDragEnd);
+    const layer = createPlanLayer(map, renderers);
+    layer.show(drawnPlan.value);
+    fitPoints(map, shownPlan.value.site.boundary);
+    onZoom();
+    const stops = [
+      drawnPlan.subscribe((next) => layer.show(next)),
+      layOverlays(map, renderers, () => drawnPlan.value, () => pixels.value),
+      layDrawing(map, renderers),
+      listenToPointer(map, (at) => moveCross(at)),
+    ];
+    const resized = new ResizeObserver(() => map.invalidateSize({ pan: false }));
+    resized.observe(container.current!);
+    return () => {
+      resized.disconnect();
+      stops.forEach((stop) => stop());
+      map.remove();
+      yard.current = null;
+    };
+  }, []);
+
+  useSignalEffect(() => {
+    const to = jump.value?.to;
+    const map = yard.current?.map;
+    if (!map || to === undefined) return;
+    if (to === null) fitPoints(map, shownPlan.peek().site.boundary);
+    else map.setView(toLatLng(to), Math.max(map.getZoom(), 5.5), { animate: false });
+  });
+
+  // Another yard on the table: show all of it.
+  useSignalEffect(() => {
+    const { id } = openYard.value;
+    if (yard.current && id !== undefined) fitPoints(yard.current.map, shownPlan.peek().site.boundary);
+  });
+
+  // The cross waits in the middle of the map from the moment a point is wanted.
+  useSignalEffect(() => {
+    const map = yard.current?.map;
+    if (wantsPoint.value && crossHair.value && map) moveCross(snapped(toPlanPoint(map.getCenter())).at);
+    else if (!wantsPoint.value) aim.value = null;
+  });
+
+  function centreOn(at: PlanPoint): void {
+    yard.current?.map.setView(toLatLng(at), undefined, { animate: false });
+  }
+
+  /** Brings the paper under the cross so that it stands exactly at a point. */
+  function moveCross(at: PlanPoint): void {
+    aim.value = { at, kind: 'grid' };
+    centreOn(at);
+  }
+
+  function nudgeCross(by: PlanPoint): void {
+    const from = aim.peek()?.at ?? [0, 0];
+    moveCross([Math.round((from[0] + by[0]) * 1000) / 1000, Math.round((from[1] + by[1]) * 1000) / 1000]);
+  }
+
+  function onKeyDown(event: KeyboardEvent): void {
+    const meaning = keyMeaning(event, { waiting: wantsPoint.value, onMap: event.target === container.current });
+    if (!meaning) return;
+    event.preventDefault();
+    switch (meaning.does) {
+      case 'tool':
+        setByKey(true);
+        tool.value = tool.value === meaning.tool ? null : meaning.tool;
+        return;
+      case 'nudge':
+        if (!wantsPoint.value) return nudge(meaning.by);
+        crossHair.value = true;
+        return nudgeCross(meaning.by);
+      case 'put':
+        if (aim.value) choosePoint(aim.value.at);
+        return;
+      case 'finish':
+        if (draft.value) draft.value = finish(draft.value);
+        return;
+      case 'escape':
+        return escape();
+      case 'delete':
+        return deleteFeatures(selection.value);
+      case 'duplicate':
+        if (selection.value.length === 1) duplicate(selection.value[0]);
+        return;
+      case 'zoom':
+        yard.current?.map.setZoom(yard.current.map.getZoom() + meaning.by, { animate: false });
+        return;
+      case 'whole yard':
+        return showAll();
+    }
+  }
+
+  function showAll(): void {
+    const map = yard.current?.map;
+    if (!map) return;
+    const chosen = drawnPlan.value.features.filter(({ id }) => selection.value.includes(id)).flatMap(centreLine);
+    fitPoints(map, chosen.length > 1 ? [...shownPlan.value.site.boundary, ...chosen] : shownPlan.value.site.boundary);
+  }
+
+  const zoom = (by: number): void => void yard.current?.map.setZoom(yard.current.map.getZoom() + by);
+  const waiting = wantsPoint.value;
+  return (
+    <section class={`yard-map${waiting ? ' waiting' : ''}${crossHair.value ? ' by-cross' : ''}`} aria-label="Drawing of the yard" onKeyDown={onKeyDown} onPointerDown={() => setByKey(false)}>
+      <a class="map-way-out" href={WAY_OUT}>Leave the drawing</a>
+      <Patterns />
+      <div class="map-frame">
+        <div ref={container} class="map-paper" role="application" tabIndex={0} aria-label={mapWords(tool.value)} />
+        {waiting && crossHair.value && (
+          <svg class="map-cross" viewBox="-40 -40 80 80" aria-hidden="true">
+            <path d="M-38 0H-7M7 0H38M0 -38V-7M0 7V38" />
+            <circle r="2" />
+          </svg>
+        )}
+        <div class="map-north"><NorthArrow upBearing={north.value} guessed={northGuessed.value} /></div>
+        <div class="map-scale"><ScaleBar pixels={pixels.value} units={units.value} /></div>
+        <div class="map-buttons">
+          <button type="button" aria-label="Closer" onClick={() => zoom(0.5)}>+</button>
+          <button type="button" aria-label="Farther" onClick={() => zoom(-0.5)}>−</button>
+          <button type="button" aria-label="Whole yard" onClick={showAll}>▭</button>
+          <button type="button" aria-label="Draw with a cross-hair" aria-pressed={crossHair.value} onClick={() => (crossHair.value = !crossHair.value)}>⌖</button>
+        </div>
+      </div>
+      <DraftBar onNudge={nudgeCross} focusTyping={byKey} />
+    </section>
+  );
+}
+
+function mapWords(taken: string | null): string {
+  const drawing = toolById(taken);
+  const doing = drawing ? `Drawing a ${drawing.noun}: arrow keys move the cross, Enter places it, Escape ends.` : 'Letters take up a tool; arrow keys nudge what is chosen.';
+  return `Plan of the yard. ${doing} Everything on it is in the list that follows.`;
+}
+
