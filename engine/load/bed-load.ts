@@ -69,7 +69,7 @@ export function bedScorch(scene: Scene, sky: SkyViewer, heat: HeatDay, places: B
 }
 
 function dosesOf(heat: HeatDay, row: PlantRow, limit: number, sharesOfCells: readonly Float64Array[], views: readonly number[]): number[] {
-  const doses = new Array<number>(sharesOfCells.length).fill(0);
+  const doses = sharesOfCells.map(() => 0);
   for (let k = 0; k < heat.samples.count; k++) {
     const table = thirstyTable(heat.moments[k], row, limit);
     for (let cell = 0; cell < doses.length; cell++) {

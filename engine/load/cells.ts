@@ -11,7 +11,7 @@ import { dayInState, type Yard } from './yard.ts';
  */
 export function cellsOf(yard: Yard, grid: GridSpec, mask: Uint8Array): Cells {
   const nineOfCell = cellReader(yard, grid);
-  const cells = Object.fromEntries(QUANTITIES.map((name) => [name, new Array<number | null>(mask.length).fill(null)])) as Record<Quantity, (number | null)[]>;
+  const cells = Object.fromEntries(QUANTITIES.map((name) => [name, Array.from({ length: mask.length }, (): number | null => null)])) as Record<Quantity, (number | null)[]>;
   for (let index = 0; index < mask.length; index++) {
     if (mask[index] === 1) continue;
     const nine = nineOfCell(index);

@@ -13,8 +13,6 @@ function isInside(solid: Solid, [x, y, z]: SpacePoint): boolean {
       return false;
     case 'prism':
       return z < solid.height && solid.rings.some((ring) => strictlyInside([x, y], ring));
-    case 'trunk':
-      return z < solid.height && Math.hypot(x - solid.x, y - solid.y) < solid.radius;
     default:
       return z > solid.base && z < solid.top && isInCrown(solid, Math.hypot(x - solid.x, y - solid.y) / solid.radius, z);
   }
