@@ -5,7 +5,7 @@ import { DAYS_PER_MONTH, HOURS_PER_YEAR, weatherMonths, type Weather, type Weath
 const HEADER_LINES = 8;
 /** Hours in a row that may be missing and are bridged in a straight line. */
 const MAX_BRIDGED_HOURS = 6;
-/** Last column that is read: a row with fewer is cut off. */
+/** The last column that is read. A row with fewer columns than that, or than the first row, is cut off. */
 const LEAST_COLUMNS = 22;
 /** The hour after which a leap year's 29 February would come. */
 const HOURS_TO_MARCH = (31 + 28) * 24;
@@ -101,9 +101,10 @@ function readRows(lines: readonly string[], values: Record<Column['name'], Float
   let month = 1;
   let day = 1;
   let hour = 1;
+  const width = Math.max(LEAST_COLUMNS, (lines[HEADER_LINES] ?? '').split(',').length);
   for (let line = HEADER_LINES; line < lines.length; line++) {
     const fields = lines[line].split(',');
-    if (fields.length < LEAST_COLUMNS) fail(line + 1, `the row is cut off: ${fields.length} of at least ${LEAST_COLUMNS} columns.`);
+    if (fields.length < width) fail(line + 1, `the row is cut off: it has ${fields.length} of ${width} columns.`);
     if (index === HOURS_PER_YEAR) fail(line + 1, 'there are more rows than a year has hours.');
     // Only a leap year's file goes on from 28 February to the 29th.
     if (month === 3 && day === 1 && hour === 1 && leapHours === 0 && Number(fields[1]) === 2 && Number(fields[2]) === 29) [month, day] = [2, 29];
@@ -117,9 +118,9 @@ function readRows(lines: readonly string[], values: Record<Column['name'], Float
       for (const column of COLUMNS) values[column.name][index] = readValue(fields[column.column - 1], column, line + 1);
       index += 1;
     }
-    hour += 1;
-    if (hour > 24) [hour, day] = [1, day + 1];
-    if (day > DAYS_PER_MONTH[month - 1]) [day, month] = [1, month + 1];
+    if (hour < 24) hour += 1;
+    else if (day < DAYS_PER_MONTH[month - 1]) [day, hour] = [day + 1, 1];
+    else [month, day, hour] = [month + 1, 1, 1];
   }
   if (index < HOURS_PER_YEAR) {
     fail(lines.length, `the file ends after ${index} of ${HOURS_PER_YEAR} hours, before month ${month}, day ${day}, hour ${hour}. A whole year is needed.`);

@@ -56,13 +56,14 @@ export function localDate(ms: number, timeZone: string): CivilDate {
 
 /**
  * The instant at which a zone's clocks read a time: the first if they read it twice; where they skip it, the time as it would have been without the change.
- * @returns [ms since 1970-01-01 UTC], or null when it is no clock time "YYYY-MM-DDTHH:MM"
+ * @returns [ms since 1970-01-01 UTC], or null when it is no clock time "YYYY-MM-DDTHH:MM", seconds allowed
  * @throws RangeError when the zone does not exist
  */
 export function instantOf(clockTime: ClockTime, timeZone: string): number | null {
+  if (!/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/.test(clockTime)) return null;
   let plain: Temporal.PlainDateTime;
   try {
-    plain = Temporal.PlainDateTime.from(clockTime);
+    plain = Temporal.PlainDateTime.from(clockTime, { overflow: 'reject' });
   } catch {
     return null;
   }
