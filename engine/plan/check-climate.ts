@@ -1,5 +1,5 @@
 /** The season and the climate, and whether the one covers the other. */
-import { checkHow, SHARE } from './check-feature.ts';
+import { checkHow, SHARE } from './check-rules.ts';
 import { monthName, monthsOfSeason } from './dates.ts';
 import { readMonthDay, readNumber, readObject, readOwners, readText, readWord, report } from './reader.ts';
 import type { NumberRule, Owner } from './reader.ts';
@@ -44,7 +44,7 @@ function checkSeason(plan: Owner): { from: string; to: string } | undefined {
   const crosses = from !== undefined && typeof rawTo === 'string' && rawTo < from;
   const to = readMonthDay(season, 'to', 'required', year === undefined ? undefined : crosses ? year + 1 : year);
   const step = readNumber(season, 'stepMinutes', { min: 1, max: 60, whole: true }, 'optional');
-  if (step !== undefined && 60 % step !== 0) report(season, 'stepMinutes', `step minutes is ${step}, but an hour must be a whole number of steps: 1, 2, 3, 4, 5, 6, 10, 12, 15, 20, 30 or 60.`);
+  if (step !== undefined && 60 % step !== 0) report(season, 'stepMinutes', `step is ${step} minutes, but an hour must be a whole number of steps: 1, 2, 3, 4, 5, 6, 10, 12, 15, 20, 30 or 60.`);
   return from === undefined || to === undefined ? undefined : { from, to };
 }
 

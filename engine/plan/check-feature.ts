@@ -1,23 +1,17 @@
 /** One feature of the plan, or of an option's adds: its keys, their ranges, and how they go together. */
-import { DEFAULTS } from './defaults.ts';
-import { area, cleanPath, openRing } from './geometry.ts';
 import {
-  eitherOf, isCivilDate, isRecord, ownerOf, quote, readClockTime, readFlag, readList, readMonthDay, readNumber, readObject, readOwners, readPoint, readPoints,
-  readText, readWord, report, show,
+  FOOT, SHARE, SIZE, checkCellCount, checkFootBelowTop, checkHow, checkOutline, checkPath, checkSide, checkYearlySpan, round,
+} from './check-rules.ts';
+import { DEFAULTS } from './defaults.ts';
+import {
+  eitherOf, isCivilDate, isRecord, ownerOf, quote, readClockTime, readFlag, readList, readNumber, readObject, readOwners, readPoint, readText, readWord,
+  report, show,
 } from './reader.ts';
 import type { NumberRule, Owner } from './reader.ts';
-import { selfMeeting } from './simple-ring.ts';
-import type { CrownShape, DropSide, FeatureKind, KnownBy, PlanPoint, Problem } from './types.ts';
+import type { CrownShape, DropSide, FeatureKind, Problem } from './types.ts';
 
-export const SHARE: NumberRule = { min: 0, max: 1 };
-/** Heights and sizes of things drawn; no garden thing is larger. */
-const SIZE: NumberRule = { above: 0, max: 500, unit: 'm' };
-const FOOT: NumberRule = { min: 0, max: 500, unit: 'm' };
-export const BEARING: NumberRule = { min: -360, max: 360, unit: 'degrees' };
 const GUST: NumberRule = { min: 0, max: 120, unit: 'm/s' };
 const WORTH: NumberRule = { min: 0, max: 1000 };
-
-const KNOWN_BY: readonly KnownBy[] = ['tape', 'shadow', 'paced', 'picture', 'compass', 'guess', 'catalogue'];
 const SHAPES: readonly CrownShape[] = ['round', 'cone', 'column'];
 const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];
 
@@ -58,18 +52,6 @@ function subjectOf(value: unknown, pointer: string): string {
   const title = kind[0].toUpperCase() + kind.slice(1);
   if (typeof value.id === 'string' && value.id !== '') return `${title} ${quote(value.id)}`;
   return `${title} without an id`;
-}
-
-/** `how`: by the name of a number, how it is known. */
-export function checkHow(owner: Owner): void {
-  const how = readObject(owner, 'how', `${owner.subject}, how`, 'optional');
-  if (how === undefined) return;
-  for (const key of Object.keys(how.object)) {
-    const knowledge = readObject(how, key, `${how.subject} ${quote(key)} is known`, 'required');
-    if (knowledge === undefined) continue;
-    readWord(knowledge, 'by', KNOWN_BY, 'required');
-    readNumber(knowledge, 'pm', { min: 0 }, 'optional');
-  }
 }
 
 function checkWall(owner: Owner): void {
@@ -122,7 +104,7 @@ function checkDrops(owner: Owner, back: number | undefined, front: number | unde
     seen.add(side);
     if (depth === undefined || back === undefined || front === undefined) continue;
     const edge = side === 'front' ? front : side === 'back' ? back : Math.min(front, back);
-    if (depth > edge + 1e-9) report(drop, 'depth', `the drop is ${depth} m deep, but its edge is only ${round(edge)} m high${side === 'left' || side === 'right' ? ' at its lower end' : ''}.`);
+    if (depth > edge + 1e-9) report(drop, 'depth', `the drop is ${depth} m deep, but its edge is only ${round(edge)} m high${front !== back && (side === 'left' || side === 'right') ? ' at its lower end' : ''}.`);
   }
 }
 
@@ -148,7 +130,8 @@ function checkCloth(owner: Owner): void {
 }
 
 function checkBed(owner: Owner): void {
-  checkOutline(owner, 'outline');
+  const ring = checkOutline(owner, 'outline');
+  if (ring !== undefined) checkCellCount(owner, 'outline', ring, DEFAULTS.bedCell);
   readNumber(owner, 'plantHeight', FOOT, 'required');
   checkPlanted(owner);
 }
@@ -209,55 +192,4 @@ function checkReading(owner: Owner): void {
   readFlag(owner, 'covered');
   for (const key of ['pair', 'plant', 'text']) readText(owner, key, 'optional');
   checkSide(owner);
-}
-
-/** `side` of a reading or a journal entry: a true bearing or one of four words. */
-export function checkSide(owner: Owner): void {
-  if (typeof owner.object.side === 'number') readNumber(owner, 'side', BEARING, 'optional');
-  else readWord(owner, 'side', ['top', 'all', 'unknown'], 'optional');
-}
-
-export function checkYearlySpan(owner: Owner, key: string): Owner | undefined {
-  const span = readObject(owner, key, `${owner.subject}, ${key}`, 'optional');
-  if (span === undefined) return undefined;
-  readMonthDay(span, 'from', 'required');
-  readMonthDay(span, 'to', 'required');
-  return span;
-}
-
-function checkPath(owner: Owner, least: 1 | 2): void {
-  const path = readPoints(owner, 'path');
-  if (path === undefined) return;
-  const distinct = cleanPath(path).length;
-  if (distinct < least) report(owner, 'path', `path must have at least ${least === 1 ? 'one point' : 'two different points'}, got ${distinct === 0 ? 'none' : 'one'}.`);
-}
-
-/** A simple outline that encloses something; its corners when it is right. */
-export function checkOutline(owner: Owner, key: string): PlanPoint[] | undefined {
-  const outline = readPoints(owner, key);
-  if (outline === undefined) return undefined;
-  const ring = openRing(outline);
-  if (ring.length < 3) {
-    report(owner, key, `${key} must have at least three corners, got ${ring.length}.`);
-    return undefined;
-  }
-  const meeting = selfMeeting(ring);
-  if (meeting !== null) {
-    report(owner, key, `${key} crosses or touches itself at [${round(meeting[0])}, ${round(meeting[1])}] m.`);
-    return undefined;
-  }
-  if (area(ring) > 1e-9) return ring;
-  report(owner, key, `${key} encloses no ground: its corners lie on one line.`);
-  return undefined;
-}
-
-function checkFootBelowTop(owner: Owner, key: string, foot: number | undefined, top: number | undefined): void {
-  if (foot === undefined || top === undefined || foot < top) return;
-  const names: Readonly<Record<string, string>> = { crownBase: 'the crown', bottom: 'the cloth', foliageFrom: 'the foliage' };
-  report(owner, key, `${names[key]} begins at ${foot} m, which is not below its top at ${top} m.`);
-}
-
-/** To the millimetre, for sentences. */
-function round(metres: number): number {
-  return Math.round(metres * 1000) / 1000;
 }

@@ -1,5 +1,5 @@
 /** What stands beside the drawing: the person's own plant rows, the journal, the stock list. */
-import { checkSide } from './check-feature.ts';
+import { checkSide } from './check-rules.ts';
 import { LIMITS } from './limits.ts';
 import { quote, readCivilDate, readFlag, readList, readNumber, readObject, readOwners, readText, readWord, report, show } from './reader.ts';
 import type { NumberRule, Owner } from './reader.ts';

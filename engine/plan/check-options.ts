@@ -87,7 +87,7 @@ function checkChanges(option: Owner, kinds: ReadonlyMap<string, unknown>): void 
     for (const id of Object.keys(moves.object)) {
       if (!kinds.has(id)) report(moves, id, `it moves ${quote(id)}, but there is nothing with that id.`);
       else if (kinds.get(id) !== 'plant') report(moves, id, `it moves ${quote(id)}, but only plants can be moved.`);
-      else readPoint(moves, id, 'required');
+      else readPoint(moves, id, 'required', `the place for ${quote(id)}`);
     }
   }
   const removed = new Set<unknown>();

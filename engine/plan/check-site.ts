@@ -1,8 +1,7 @@
 /** The site: where the yard is, how it lies, what was observed there. */
-import { BEARING, checkHow, checkOutline } from './check-feature.ts';
+import { BEARING, checkCellCount, checkHow, checkOutline } from './check-rules.ts';
 import { DEFAULTS } from './defaults.ts';
-import { boundsOf, distance } from './geometry.ts';
-import { LIMITS, cellCount } from './limits.ts';
+import { distance } from './geometry.ts';
 import { eitherOf, readClockTime, readNumber, readObject, readOwners, readPoint, readPoints, readText, report, show } from './reader.ts';
 import type { NumberRule, Owner } from './reader.ts';
 
@@ -53,12 +52,7 @@ function isTimeZone(zone: string): boolean {
 
 function checkBoundary(site: Owner): void {
   const ring = checkOutline(site, 'boundary');
-  if (ring === undefined) return;
-  const { minX, minY, maxX, maxY } = boundsOf(ring);
-  const cells = cellCount(maxX - minX, maxY - minY, DEFAULTS.cell);
-  if (cells > LIMITS.cells) {
-    report(site, 'boundary', `a yard of ${Math.round(maxX - minX)} by ${Math.round(maxY - minY)} m has ${cells} cells of ${DEFAULTS.cell} m; at most ${LIMITS.cells} can be worked out.`);
-  }
+  if (ring !== undefined) checkCellCount(site, 'boundary', ring, DEFAULTS.cell);
 }
 
 function checkSkyline(site: Owner): void {

@@ -25,7 +25,10 @@ export function planErrors(value: unknown): Problem[] {
   for (const past of pastYears(plan)) {
     readNumber(past, 'year', { min: 1900, max: 2199, whole: true }, 'required');
     const frozen = readObject(past, 'plan', past.subject, 'required');
-    if (frozen !== undefined) checkParts(frozen);
+    if (frozen === undefined) continue;
+    const found: Problem[] = [];
+    checkParts({ ...frozen, problems: found });
+    problems.push(...found.map((problem) => ({ ...problem, message: `${past.subject}: ${problem.message}` })));
   }
   return problems;
 }

@@ -23,6 +23,7 @@ export const DEFAULTS = {
   potHeight: 0.35,
   foliageShare: 0.2,
   cell: 0.25,
+  bedCell: 0.1,
   gridHeight: 0.5,
 } as const;
 

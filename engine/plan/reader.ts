@@ -71,7 +71,7 @@ export function readNumber(owner: Owner, key: string, rule: NumberRule, need: Ne
   }
   if (inRange(value, rule)) return value;
   const unit = rule.unit === undefined ? '' : ` ${rule.unit}`;
-  report(owner, key, `${label(key)} is ${value}${unit}, but must be ${rangeText(rule)}${percentHint(value, rule)}.`);
+  report(owner, key, `${label(key)} is ${value}${unit}, but must be ${rangeText(rule)}${slipHint(value, rule)}.`);
   return undefined;
 }
 
@@ -97,9 +97,9 @@ export function readWord<W extends string>(owner: Owner, key: string, words: rea
   return word;
 }
 
-export function readPoint(owner: Owner, key: string, need: Need): PlanPoint | undefined {
+export function readPoint(owner: Owner, key: string, need: Need, name = label(key)): PlanPoint | undefined {
   const value = present(owner, key, need);
-  return value === undefined ? undefined : pointFrom(owner, [key], value, label(key));
+  return value === undefined ? undefined : pointFrom(owner, [key], value, name);
 }
 
 /** A list of points; `undefined` when any of them is wrong. */
@@ -167,8 +167,14 @@ export function quote(text: string): string {
   return `"${line.length > 40 ? `${line.slice(0, 39).trimEnd()}…` : line}"`;
 }
 
+/** Keys that say little when read out. */
+const LABELS: Readonly<Record<string, string>> = {
+  at: 'place', from: '"from"', to: '"to"', by: '"by"', pm: '"pm"', when: 'time', hotAir: 'hot air temperature', stepMinutes: 'step', limitOf: 'what the limit is of', minDLI: 'least daily light',
+};
+
 /** A key in plain words: "crownWidth" is the crown width. */
 export function label(key: string): string {
+  if (Object.hasOwn(LABELS, key)) return LABELS[key];
   return key.replaceAll(/[A-Z]+/g, (letters) => ` ${letters.length > 1 ? letters : letters.toLowerCase()}`);
 }
 
@@ -209,9 +215,11 @@ function rangeText({ min, above, max, unit, whole }: NumberRule): string {
   return `${kind}${min === undefined ? `at most ${max}` : `at least ${min}`}${units}`;
 }
 
-/** People write 60 for 60 %. */
-function percentHint(value: number, { min, max, unit }: NumberRule): string {
-  return min === 0 && max === 1 && unit === undefined && value > 1 && value <= 100 ? `: write ${value / 100} for ${value} %` : '';
+/** People write 60 for 60 %, and °F for °C. */
+function slipHint(value: number, { min, max, unit }: NumberRule): string {
+  if (min === 0 && max === 1 && unit === undefined && value > 1 && value <= 100) return `: write ${value / 100} for ${value} %`;
+  if (unit === '°C' && max !== undefined && value > max && value <= 150) return `: ${value} °F would be ${Math.round((value - 32) / 1.8)} °C`;
+  return '';
 }
 
 function isDay(year: number, month: number, day: number): boolean {

@@ -1,4 +1,4 @@
-import { openRing } from './geometry.ts';
+import { distance, openRing } from './geometry.ts';
 import type { PlanPoint } from './types.ts';
 
 /**
@@ -19,6 +19,13 @@ export function selfMeeting(outline: readonly PlanPoint[]): PlanPoint | null {
     }
   }
   return null;
+}
+
+/** Whether all corners of a ring lie on one line, to a nanometre. */
+export function onOneLine(ring: readonly PlanPoint[]): boolean {
+  const [a, ...rest] = openRing(ring);
+  const far = rest.reduce((best, point) => (distance(a, point) > distance(a, best) ? point : best), a);
+  return rest.every((point) => Math.abs(side(a, far, point)) <= 1e-9 * distance(a, far));
 }
 
 /** A point that two segments share, ends included; `null` if there is none. */
