@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../plan/geometry.ts';
 import type { MonthDay } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
-import { crownShare, trunkStops } from '../scene/crown.ts';
+import { crownShare } from '../scene/crown.ts';
 import { planDirection } from '../scene/direction.ts';
 import { prismCrossings } from '../scene/prism.ts';
 import { sheetMeets } from '../scene/sheet.ts';
@@ -50,8 +50,6 @@ function solidShare(solid: Solid, point: SpacePoint, direction: SpacePoint): num
   switch (solid.kind) {
     case 'prism':
       return solid.openness ** prismCrossings(solid, point, direction);
-    case 'trunk':
-      return trunkStops(solid, point, direction) ? 0 : 1;
     case 'sheet':
       return sheetMeets(solid, point, direction) ? solid.share : 1;
     default:

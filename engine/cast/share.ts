@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../plan/geometry.ts';
-import { lengthInCrown, lengthInTrunk, shareOfLength } from '../scene/crown.ts';
+import { lengthInCrown, shareOfLength } from '../scene/crown.ts';
 import { SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Prism, Scene, Sheet, Solid, Trunk } from '../scene/solids.ts';
+import type { Crown, Prism, Scene, Sheet, Solid } from '../scene/solids.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 import type { Directions, Passes } from './passes.ts';
 import { directionsOf } from './passes.ts';
@@ -75,10 +75,6 @@ function dim({ solid, inState, outline }: Standing, [x, y, z]: SpacePoint, direc
       const top = Math.max(0, solid.u[2]) + Math.max(0, solid.v[2]) + solid.corner[2] - z;
       const view = viewOfOutline(outline, x, y, foot, top);
       return dimBySheet(solid, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
-    }
-    case 'trunk': {
-      const view = viewOfDisc(solid.x - x, solid.y - y, solid.radius, -z, solid.height - z);
-      return dimByTrunk(solid, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
     }
     default: {
       const view = viewOfDisc(solid.x - x, solid.y - y, solid.radius, solid.base - z, solid.top - z);
@@ -159,15 +155,6 @@ function dimBySheet(
     const s = reach * (sx * dx + sy * dy + sz * dz) - s0;
     const t = reach * (tx * dx + ty * dy + tz * dz) - t0;
     if (s >= 0 && s <= 1 && t >= 0 && t <= 1) shares[k] *= share;
-  }
-}
-
-function dimByTrunk(
-  trunk: Trunk, x: number, y: number, z: number, directions: Directions, list: Int32Array, found: number, shares: Float64Array,
-): void {
-  for (let n = 0; n < found; n++) {
-    const k = list[n];
-    if (lengthInTrunk(trunk, x, y, z, directions.x[k], directions.y[k], directions.z[k]) > TOUCH) shares[k] = 0;
   }
 }
 

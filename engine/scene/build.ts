@@ -101,7 +101,8 @@ function treeSolids(tree: Tree, openness: number): Solid[] {
   const crown: Crown = {
     kind: tree.shape ?? DEFAULTS.shape, x, y, radius: tree.crownWidth / 2, base: tree.crownBase, top: tree.height, openness,
   };
-  return [crown, { kind: 'trunk', x, y, radius: TRUNK_SHARE * tree.height, height: tree.crownBase }];
+  const trunk: Crown = { kind: 'column', x, y, radius: TRUNK_SHARE * tree.height, base: 0, top: tree.crownBase, openness: 0 };
+  return [crown, trunk];
 }
 
 function canopySheets(canopy: Canopy): Sheet[] {

@@ -1,5 +1,5 @@
 import type { SpacePoint } from '../plan/geometry.ts';
-import type { Crown, Trunk } from './solids.ts';
+import type { Crown } from './solids.ts';
 import { TOUCH } from './ties.ts';
 
 /**
@@ -30,16 +30,6 @@ export function lengthInCrown(crown: Crown, x: number, y: number, z: number, dx:
     case 'column':
       return inCylinder(crown.radius, px, py, dx, dy, from, to);
   }
-}
-
-/** Length inside a trunk of the beam that arrives at x, y, z from the unit vector dx, dy, dz (dz above 0). [m] */
-export function lengthInTrunk(trunk: Trunk, x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
-  return inCylinder(trunk.radius, x - trunk.x, y - trunk.y, dx, dy, Math.max(0, -z / dz), (trunk.height - z) / dz);
-}
-
-/** Whether a trunk stops a beam. */
-export function trunkStops(trunk: Trunk, [x, y, z]: SpacePoint, [dx, dy, dz]: SpacePoint): boolean {
-  return lengthInTrunk(trunk, x, y, z, dx, dy, dz) > TOUCH;
 }
 
 /** Stretch of the beam inside |(x/a, y/a, z/h)| < 1. The discriminant is A − |X × D|², which loses no digits far away. */

@@ -15,7 +15,7 @@ export interface Prism {
   readonly openness: number;
 }
 
-/** Round body of a tree's crown, base < z < top. Share = openness^(length inside / (top − base)). */
+/** Round body, base < z < top: a tree's crown, or its trunk (an opaque column). Share = openness^(length inside / (top − base)). */
 export interface Crown {
   readonly kind: 'round' | 'cone' | 'column';
   readonly x: number;
@@ -24,15 +24,6 @@ export interface Crown {
   readonly base: number;
   readonly top: number;
   readonly openness: number;
-}
-
-/** Opaque column on the ground, z = 0 to `height`. */
-export interface Trunk {
-  readonly kind: 'trunk';
-  readonly x: number;
-  readonly y: number;
-  readonly radius: number;
-  readonly height: number;
 }
 
 /** Cloth (or eaves) without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
@@ -45,7 +36,7 @@ export interface Sheet {
   readonly share: number;
 }
 
-export type Solid = Prism | Crown | Trunk | Sheet;
+export type Solid = Prism | Crown | Sheet;
 
 /** What one feature puts in the way. Its share is the product over its solids. */
 export interface Occluder {

@@ -1,0 +1,84 @@
+/** What lies to the right of an edge's crossing with a row. */
+export const OPAQUE_EDGE = 0;
+export const VEIL_EDGE = 1;
+export const CROWN_EDGE = 2;
+
+/**
+ * The edges of one pass's shadows on a grid, bucketed by the first row they cross. A shadow is a closed chain of edges;
+ * its crossings with a row, each +1 or −1 to everything on its right, add up to how often it covers each cell.
+ * Buffers are as large as the largest pass needs and belong to one caster.
+ */
+export class ShadowEdges {
+  readonly columns: number;
+  readonly rows: number;
+  /** First edge that starts in each row, −1: none. The others follow by `next`. */
+  readonly heads: Int32Array;
+  readonly next: Int32Array;
+  /** Crossing with the row at hand, and how far it moves from row to row. [cells] */
+  readonly u: Float64Array;
+  readonly slope: Float64Array;
+  readonly lastRow: Int32Array;
+  readonly kind: Uint8Array;
+  /** +1 or −1. */
+  readonly sign: Int8Array;
+  /** A veil's share, or its inverse for sign −1; a crown's number. */
+  readonly value: Float64Array;
+  count = 0;
+
+  constructor(columns: number, rows: number, capacity: number) {
+    this.columns = columns;
+    this.rows = rows;
+    this.heads = new Int32Array(rows).fill(-1);
+    this.next = new Int32Array(capacity);
+    this.u = new Float64Array(capacity);
+    this.slope = new Float64Array(capacity);
+    this.lastRow = new Int32Array(capacity);
+    this.kind = new Uint8Array(capacity);
+    this.sign = new Int8Array(capacity);
+    this.value = new Float64Array(capacity);
+  }
+
+  /**
+   * Adds an edge of a counter-clockwise chain, inside to the left of a → b. Rows count from an edge's lower end on and
+   * up to, not including, its upper end, so that chains close whatever the rounding. [cells]
+   * @param share 0: opaque; else what one covering of the chain lets through.
+   */
+  add(au: number, av: number, bu: number, bv: number, share: number): void {
+    const { columns, rows } = this;
+    const low = av < bv ? av : bv;
+    const high = av < bv ? bv : av;
+    if (!(high > 0 && low <= rows - 1) || (au > columns - 1 && bu > columns - 1)) return;
+    const first = low <= 0 ? 0 : Math.ceil(low);
+    const last = high > rows - 1 ? rows - 1 : Math.ceil(high) - 1;
+    if (last < first) return;
+    const id = this.count++;
+    if (au <= 0 && bu <= 0) {
+      this.u[id] = -1;
+      this.slope[id] = 0;
+    } else {
+      const slope = (bu - au) / (bv - av);
+      this.u[id] = au + (first - av) * slope;
+      this.slope[id] = slope;
+    }
+    const sign = bv < av ? 1 : -1;
+    this.lastRow[id] = last;
+    this.kind[id] = share === 0 ? OPAQUE_EDGE : VEIL_EDGE;
+    this.sign[id] = sign;
+    this.value[id] = sign > 0 ? share : 1 / share;
+    this.next[id] = this.heads[first];
+    this.heads[first] = id;
+  }
+
+  /** Adds one side of a crown's shadow; the sweep sets where it crosses each row. @param sign +1 its left, −1 its right. */
+  addCrown(crown: number, firstRow: number, lastRow: number, sign: 1 | -1): number {
+    const id = this.count++;
+    this.slope[id] = 0;
+    this.lastRow[id] = lastRow;
+    this.kind[id] = CROWN_EDGE;
+    this.sign[id] = sign;
+    this.value[id] = crown;
+    this.next[id] = this.heads[firstRow];
+    this.heads[firstRow] = id;
+    return id;
+  }
+}
