@@ -3,6 +3,9 @@ import { defineConfig } from 'vite';
 import { servedPage } from './build/served-page.ts';
 import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-file.ts';
 
+/** The engine is functions and tables: a file of it that nothing asks for may be left out. */
+const treeshake = { moduleSideEffects: (id: string): boolean => !/\/engine\/[^?]*\.(ts|json)$/.test(id) };
+
 export default defineConfig(({ mode }) => {
   const single = mode === SINGLE_FILE_MODE;
   return {
@@ -12,7 +15,7 @@ export default defineConfig(({ mode }) => {
     define: { SINGLE_FILE: JSON.stringify(single) },
     plugins: single ? [singleFile()] : [servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     // A module worker made from a blob never starts on a page opened from a file.
-    worker: { format: 'iife' },
+    worker: { format: 'iife', rolldownOptions: { treeshake } },
     preview: { host: 'localhost', port: 4173 },
     build: {
       outDir: fileURLToPath(new URL('../dist', import.meta.url)),
@@ -22,7 +25,7 @@ export default defineConfig(({ mode }) => {
       assetsInlineLimit: single ? Infinity : 0,
       cssCodeSplit: !single,
       chunkSizeWarningLimit: 1000,
-      rolldownOptions: single ? { output: { codeSplitting: false } } : {},
+      rolldownOptions: single ? { treeshake, output: { codeSplitting: false } } : { treeshake },
     },
   };
 });

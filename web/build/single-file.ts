@@ -10,15 +10,19 @@ export const SINGLE_FILE_MODE = 'single-file';
 
 /** After the served page is built, builds the one-file page beside it. */
 export function thenSingleFile(configFile: string): Plugin {
+  let outDir = '';
   return {
     name: 'then-single-file',
     apply: 'build',
+    configResolved(config) {
+      ({ outDir } = config.build);
+    },
     closeBundle: {
       sequential: true,
       order: 'post',
       async handler(error?: Error) {
         if (error) return;
-        await build({ configFile, mode: SINGLE_FILE_MODE, logLevel: 'warn' });
+        await build({ configFile, mode: SINGLE_FILE_MODE, logLevel: 'warn', build: { outDir } });
       },
     },
   };

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { parsePlan, planText, salvagePlan } from '../../engine/index.ts';
+import { planText } from '../../engine/index.ts';
 import type { Plan, Problem } from '../../engine/index.ts';
 import { say } from './speech.ts';
 import { openYard, plan } from './yard.ts';
@@ -61,6 +61,7 @@ export async function readPlanFile(file: File): Promise<Plan | null> {
     say(`${file.name} is too large for a plan (over 60 MB).`, 'problem');
     return null;
   }
+  const { parsePlan, salvagePlan } = await import('./plan-reader.ts');
   const bytes = new Uint8Array(await file.arrayBuffer());
   const parsed = parsePlan(bytes);
   if (parsed.ok) return parsed.plan;

@@ -1,4 +1,4 @@
-import { parsePlan, planText } from '../../../engine/index.ts';
+import { planText } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
 import type { History, Step } from '../yard.ts';
 import { withoutPictures, withPictures } from './pictures.ts';
@@ -56,7 +56,7 @@ export interface OpenedYard {
 export async function readYard(id: string): Promise<OpenedYard | null> {
   const record = await readRecord(yardKey(id));
   if (!isYardRecord(record)) return null;
-  const [pages, pictures, goods] = await Promise.all([readRecords(`steps/${id}/`), readPictures(id), readGoodStates(id)]);
+  const [pages, pictures, goods, isWhole] = await Promise.all([readRecords(`steps/${id}/`), readPictures(id), readGoodStates(id), planChecker()]);
   const steps = [...pages.values()].flat().filter(isStep).map(({ label, plan }) => ({ label, plan: withPictures(plan, pictures) }));
   const cursor = Math.min(record.cursor, steps.length - 1);
   if (steps.length === record.steps && cursor >= 0 && isWhole(steps[cursor].plan)) {
@@ -134,12 +134,15 @@ async function readPictures(id: string): Promise<Map<string, string>> {
   return pictures;
 }
 
-function isWhole(plan: Plan): boolean {
-  try {
-    return parsePlan(planText(plan)).ok;
-  } catch {
-    return false;
-  }
+async function planChecker(): Promise<(plan: Plan) => boolean> {
+  const { parsePlan } = await import('../plan-reader.ts');
+  return (plan) => {
+    try {
+      return parsePlan(planText(plan)).ok;
+    } catch {
+      return false;
+    }
+  };
 }
 
 function isYardRecord(value: unknown): value is YardRecord {

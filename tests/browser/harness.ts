@@ -1,0 +1,69 @@
+import { chromium } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, inject } from 'vitest';
+import type { Site } from './site.ts';
+
+export type ReadySite = Pick<Site, 'address' | 'dist' | 'browser' | 'executable'>;
+
+/** The built and served page; the first caller of a run has it built. */
+export async function readySite(): Promise<ReadySite> {
+  const answer = await fetch(inject('siteDoor'));
+  if (!answer.ok) throw new Error(await answer.text());
+  return (await answer.json()) as ReadySite;
+}
+
+export interface Session {
+  readonly site: ReadySite;
+  /** A browser profile of its own: nothing kept, nothing cached. Closed after the file's tests. */
+  context(options?: BrowserContextOptions): Promise<BrowserContext>;
+}
+
+export const SIZES = { laptop: { width: 1400, height: 900 }, phone: { width: 390, height: 844 }, tablet: { width: 820, height: 1180 } } as const;
+
+/** One connection to the shared browser for all tests of a file. */
+export function browserSession(): Session {
+  let site: ReadySite | null = null;
+  let browser: Browser | null = null;
+  beforeAll(async () => {
+    site = await readySite();
+    browser = await chromium.connect(site.browser);
+  });
+  afterAll(() => browser?.close());
+  return {
+    get site() {
+      if (!site) throw new Error('The site is ready in tests only.');
+      return site;
+    },
+    async context(options = {}) {
+      if (!browser) throw new Error('The browser is ready in tests only.');
+      return browser.newContext({ viewport: SIZES.laptop, reducedMotion: 'reduce', locale: 'en-GB', timezoneId: 'UTC', ...options });
+    },
+  };
+}
+
+/** What the page complained of. */
+export function complaintsOf(page: Page): string[] {
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => (message.type() === 'error' || message.type() === 'warning') && complaints.push(message.text()));
+  return complaints;
+}
+
+/** Opens the page and waits until the yard on it is graded. */
+export async function openApp(context: BrowserContext, address: string): Promise<{ page: Page; complaints: string[] }> {
+  const page = await context.newPage();
+  const complaints = complaintsOf(page);
+  await page.goto(address);
+  await graded(page);
+  return { page, complaints };
+}
+
+/** Waits until the stage of the heat says how the plants fare. */
+export async function graded(page: Page): Promise<void> {
+  await page.getByRole('navigation', { name: 'Stages' }).getByText(/burns?$|at risk|none burns|no plants yet/).waitFor({ state: 'attached' });
+}
+
+/** Waits until the page says that everything is on the disk. */
+export async function saved(page: Page): Promise<void> {
+  await page.getByRole('banner').getByText('saved', { exact: true }).waitFor({ state: 'attached' });
+}

@@ -1,0 +1,7 @@
+import { whyBurnt } from '../../../engine/index.ts';
+import type { Outcome, Plan, WhyRequest, WhyResult } from '../../../engine/index.ts';
+
+/** `why --json`: which sun burnt a plant, or that the sun does not explain it. `plan` brings its journal. */
+export function why({ plan, request }: { readonly plan: Plan; readonly request: WhyRequest }): Outcome<WhyResult> {
+  return whyBurnt(plan, request);
+}

@@ -1,0 +1,5 @@
+import './seal.ts';
+import { methods } from './advice-methods/index.ts';
+import { serve } from './serve.ts';
+
+serve(methods);
