@@ -65,6 +65,7 @@ export { heatDays, samplesOf } from './sun/samples.ts';
 export { skylineAltitude } from './sun/skyline.ts';
 export type { Weather, WeatherMonth, WeatherPlace } from './sun/weather.ts';
 export { parseEpw } from './sun/epw.ts';
+export { weatherWarnings } from './sun/weather-fit.ts';
 export { weightsOf } from './load/weights.ts';
 export {
   addFeature, changeFeature, duplicateFeature, featureOf, freshId, middleOf, moveFeature, removeFeature, resizeFeature, setHow, turnFeature,
