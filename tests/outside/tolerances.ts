@@ -31,6 +31,7 @@ export const TOLERANCES = {
   topOfAirDayTotal: { unit: 'relative', max: 0.007, reason: 'FAO 56 in June, July, December: 0.41 % of it is the solar constant' },
   topOfAirDayTotalOtherMonths: { unit: 'relative', max: 0.032, reason: "FAO 56 in the other months: its declination lags the sun's" },
   daylightHours: { unit: 'h', max: 0.2, reason: 'FAO 56 counts the centre at 0° without refraction' },
+  dailyLight: { unit: 'mol/m²', max: 0.06, reason: 'the factor is exact, the source rounds to 0.1; in truth ± 7 %' },
   weatherHour: { unit: 'Wh/m²', max: 3, reason: 'rms over a year; half an hour off gives 93' },
   airCurve: { unit: 'K', max: 1, reason: 'rms of a mean day' },
   airCurveMean: { unit: 'K', max: 0.5, reason: 'mean over the day' },
