@@ -2,6 +2,9 @@ import type { Problem } from '../plan/types.ts';
 import { bridgeGaps } from './gaps.ts';
 import { DAYS_PER_MONTH, HOURS_PER_YEAR, weatherMonths, type Weather, type WeatherPlace } from './weather.ts';
 
+// In every browser and in Node, though no part of the language's own library.
+declare const TextDecoder: new (encoding: string, options: { fatal: boolean }) => { decode(bytes: Uint8Array): string };
+
 const HEADER_LINES = 8;
 /** Hours in a row that may be missing and are bridged in a straight line. */
 const MAX_BRIDGED_HOURS = 6;
@@ -146,21 +149,11 @@ function linesOf(bytes: Uint8Array): string[] {
   return lines;
 }
 
-/** The bytes as UTF-8 where they are, else as Latin-1: names of places come in both. */
+/** The bytes as UTF-8 (a byte order mark taken off), or as Latin-1 where they are not that: names of places come in both. */
 function textOf(bytes: Uint8Array): string {
-  const hasMark = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf;
-  const chunks: string[] = [];
-  for (let from = hasMark ? 3 : 0; from < bytes.length; from += 8192) chunks.push(String.fromCharCode(...bytes.subarray(from, from + 8192)));
-  const latin = chunks.join('');
-  const head = latin.slice(0, latin.search(/[\r\n]|$/));
-  return decodeUtf8(head) + latin.slice(head.length);
-}
-
-/** Text whose characters are bytes, read as UTF-8; the same text when it is not UTF-8. */
-function decodeUtf8(latin: string): string {
   try {
-    return decodeURIComponent(latin.replace(/[%\u0080-\u00ff]/g, (char) => `%${char.charCodeAt(0).toString(16)}`));
+    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   } catch {
-    return latin;
+    return new TextDecoder('latin1', { fatal: false }).decode(bytes);
   }
 }

@@ -2,6 +2,8 @@ import { getPosition, getTimes } from 'suncalc';
 import { sunDistance } from './distance.ts';
 
 const RAD = Math.PI / 180;
+/** How far the refraction is solved. [°] */
+const SOLVED = 1e-11;
 
 export interface SunPosition {
   /** True bearing, 0 ≤ azimuth < 360. [°] Morning below 180, afternoon from 180 on, in both hemispheres. */
@@ -57,9 +59,12 @@ function solarHourOf(azimuth: number, altitude: number, latitude: number): numbe
 
 /** Altitude without refraction: suncalc's own lift (Meeus 16.4, held at its value at 0° for altitudes below) taken off again. [°] */
 function airlessAltitude(apparent: number): number {
-  let airless = apparent;
-  // The lift changes by less than 0.2 of the altitude's change, so each turn gains a digit or more.
-  for (let turn = 0; turn < 12; turn++) airless = apparent - refraction(airless);
+  let airless = apparent - refraction(apparent);
+  // The lift changes by less than 0.15 of the altitude's change, so each turn gains a digit or more.
+  for (let before = apparent; Math.abs(airless - before) > SOLVED; ) {
+    before = airless;
+    airless = apparent - refraction(airless);
+  }
   return airless;
 }
 
