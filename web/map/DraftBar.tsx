@@ -2,27 +2,25 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PlanPoint } from '../../engine/index.ts';
 import { AskedNumbers } from './AskedNumbers.tsx';
 import { beginDraft, canFinish, finish } from './draft.ts';
-import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints, wantsPoint } from './drawing.ts';
+import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints, typingWanted, wantsPoint } from './drawing.ts';
 import { askedPoint } from './overlays.ts';
 import { NudgePad } from './NudgePad.tsx';
 
 interface Props {
   /** Moves the cross (and the paper under it) by whole centimetres. [m] */
   readonly onNudge: (by: PlanPoint) => void;
-  /** Asks to type instead of point: the tool was taken up by a key. */
-  readonly focusTyping: boolean;
 }
 
 /** The strip under the map while something is drawn or moved: the next step, a box to type in, and its buttons. */
-export function DraftBar({ onNudge, focusTyping }: Props) {
+export function DraftBar({ onNudge }: Props) {
   const under = draft.value;
   const [fault, setFault] = useState<string | null>(null);
   const box = useRef<HTMLInputElement>(null);
   const step = under ? `${under.tool.id}${under.points.length}${under.asking}` : held.value ? 'held' : askedPoint.value ? 'asked' : '';
   useEffect(() => setFault(null), [step]);
   useEffect(() => {
-    if (focusTyping && wantsPoint.value) box.current?.focus();
-  }, [focusTyping, step]);
+    if (typingWanted.value && wantsPoint.value) box.current?.focus();
+  }, [typingWanted.value, step]);
   if (!under && !held.value && !askedPoint.value) return null;
 
   function submit(event: Event): void {

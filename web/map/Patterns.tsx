@@ -25,8 +25,9 @@ export function Patterns() {
         <pattern id="leaves" width="11" height="9" patternUnits="userSpaceOnUse">
           <path class="hatch" d="M1 3q2-2.4 4 0M6.5 7.5q2-2.4 4 0M7 2.2q1.2-1.4 2.4 0M1.6 7.8q1.2-1.4 2.4 0" />
         </pattern>
-        <pattern id="rows" width="14" height="8" patternUnits="userSpaceOnUse">
-          <path class="hatch" d="M2 6v-3M2 4.4l-1.6-1.4M2 4.4l1.6-1.4M9 6v-3M9 4.4l-1.6-1.4M9 4.4l1.6-1.4" />
+        <pattern id="rows" width="16" height="14" patternUnits="userSpaceOnUse">
+          <path class="hatch" d="M4 10v-4M4 8l-2.2-2M4 8l2.2-2" />
+          <path class="hatch faint" d="M0 12h16" />
         </pattern>
         <pattern id="crosses" width="16" height="16" patternUnits="userSpaceOnUse">
           <path class="hatch faint" d="M6 6l4 4M10 6l-4 4" />

@@ -3,7 +3,7 @@ import { addFeature, addToOption, changeFeature, checkPlan, duplicateFeature, fe
 import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../engine/index.ts';
 import { commitEdit } from '../state/edit.ts';
 import { readOut, say, toolHint } from '../state/speech.ts';
-import { selection, shownOptions, stage, tool } from '../state/view.ts';
+import { selection, shownOptions, slipHeight, stage, tool } from '../state/view.ts';
 import { plan, preview, shownPlan, units } from '../state/yard.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
 import type { Draft } from './draft.ts';
@@ -39,6 +39,9 @@ export const drawnPlan = computed(() => {
 
 /** How near counts as "at" something, in metres at the present zoom; the map keeps it up to date. */
 export const reach = signal(0.1);
+
+/** Set when a tool is taken up by a key or from the list: the box to type in takes the focus. */
+export const typingWanted = signal(false);
 
 /** Whether the map waits for a point, and so shows the cross where one is used. */
 export const wantsPoint = computed(() => (draft.value !== null && !draft.value.asking) || held.value !== null || askedPoint.value !== null);
@@ -76,6 +79,14 @@ export function snapped(raw: PlanPoint): Snapped {
 export function snappedGrip(id: string, grip: Grip, raw: PlanPoint): PlanPoint {
   if (grip.part === 'turn') return raw;
   return snap(raw, { lines: snapLines(id), drawn: [], reach: reach.value }).at;
+}
+
+/** Takes a tool up, or puts it down when it is in the hand already. @param byKey the next point will be typed, not pointed at */
+export function takeUp(id: ToolId, byKey: boolean): void {
+  typingWanted.value = byKey;
+  selection.value = [];
+  slipHeight.value = 'line';
+  tool.value = tool.value === id ? null : id;
 }
 
 /** A point has been chosen, by whatever hand: it goes to whoever waits for one. */
@@ -126,18 +137,18 @@ export function previewGrip(id: string, grip: Grip, to: PlanPoint): void {
 /** Ends a drag or a pair of taps: one step of undo, or a sentence and nothing. */
 export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {
   const verb = grip.part === 'whole' ? 'Move' : grip.part === 'turn' ? 'Turn' : 'Reshape';
-  commitChecked(`${verb} ${nameOf(id)}`, taken(id, grip, to), id);
+  const refused = commitChecked(`${verb} ${nameOf(id)}`, taken(id, grip, to), id);
+  if (refused !== null) {
+    preview.value = null;
+    say(refused, 'problem');
+  }
 }
 
-/** Commits an edit unless it breaks the thing edited; then it says why, and the plan stays as it was. */
-export function commitChecked(label: string, next: Plan, id: string, undo: 'now' | 'merge' = 'now'): boolean {
+/** Commits an edit unless it breaks the thing edited. @returns a sentence when the plan stayed as it was */
+export function commitChecked(label: string, next: Plan, id: string, undo: 'now' | 'merge' = 'now'): string | null {
   const fault = newFault(next, id);
-  if (fault !== null) {
-    preview.value = null;
-    say(fault, 'problem');
-    return false;
-  }
-  return commitEdit(label, next, undo);
+  if (fault !== null) return fault;
+  return commitEdit(label, next, undo) ? null : 'This yard can be looked at here, not changed.';
 }
 
 /** The first error of one feature that an edit would bring into the plan. */
@@ -168,9 +179,8 @@ export function addDrawn(numbers: FeatureChanges, now: string): string | null {
   const feature = { id, ...shapeOf(under.tool, under.points, now), ...numbers } as unknown as Feature;
   const [option] = stage.value === 'try' && shownOptions.value.length === 1 ? shownOptions.value : [];
   const next = option === undefined ? addFeature(plan.value, feature) : addToOption(plan.value, option, feature);
-  const fault = newFault(next, id);
-  if (fault !== null) return fault;
-  if (!commitEdit(`Draw ${feature.name ?? under.tool.noun}`, next)) return 'This yard can be looked at here, not changed.';
+  const refused = commitChecked(`Draw ${feature.name ?? under.tool.noun}`, next, id);
+  if (refused !== null) return refused;
   draft.value = beginDraft(under.tool, under.box);
   selection.value = [id];
   return null;
@@ -215,11 +225,8 @@ export function duplicate(id: string): void {
 }
 
 /** Changes keys of one feature. @returns a sentence when the change would break it */
-export function change(id: string, label: string, changes: FeatureChanges, undo: 'now' | 'merge' = 'now'): string | null {
-  const next = changeFeature(plan.value, id, changes);
-  const fault = newFault(next, id);
-  if (fault !== null) return fault;
-  return commitEdit(label, next, undo) ? null : 'This yard can be looked at here, not changed.';
+export function change(id: string, label: string, changes: FeatureChanges): string | null {
+  return commitChecked(label, changeFeature(plan.value, id, changes), id);
 }
 
 /** What a thing is called in sentences: its name, else its kind. */

@@ -18,8 +18,9 @@ export interface NumberField {
   readonly most: number;
   /** Put into the box when the thing is drawn; left untouched it is marked as guessed. */
   readonly suggested?: number;
-  /** Above this a person is asked whether it is meant. [same unit] */
+  /** Beyond these a person is asked whether it is meant. [same unit] */
   readonly unusualAbove?: number;
+  readonly unusualBelow?: number;
   /** `undefined` where the plan says nothing and nothing holds instead. */
   read(feature: Feature): number | undefined;
   /** The keys of the feature that change. */
@@ -159,6 +160,7 @@ export function readField(field: NumberField, text: string, units: Units): Field
 function unusual(field: NumberField, value: number, units: Units): string | null {
   const shown = showNumber(field, value, units);
   if (field.unusualAbove !== undefined && value >= field.unusualAbove) return `${field.label} ${shown}: is that meant? It is unusually much.`;
+  if (field.unusualBelow !== undefined && value <= field.unusualBelow) return `${field.label} ${shown}: is that meant? It is unusually little.`;
   if (field.key === 'height' && field.unit === 'length' && units === 'imperial' && value > 0 && value < 0.61) return `${field.label} ${shown}: is that meant? It is below the knee.`;
   return null;
 }

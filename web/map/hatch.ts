@@ -39,7 +39,7 @@ export function hatchLines(ring: readonly PlanPoint[], angle: number, gap: numbe
 }
 
 /** Dots a square metre of an opaque crown gets; a crown that lets half the light through gets half of them. */
-const DOTS_PER_SQUARE_METRE = 26;
+const DOTS_PER_SQUARE_METRE = 44;
 /** Turn from one dot to the next that never repeats: the golden angle. [rad] */
 const GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
 
@@ -47,7 +47,7 @@ const GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
  * Dots spread evenly over a crown, denser towards its rim where a drawn crown is dark, as many as it stops light.
  * At most `limit`, so that a great tree does not cost thousands.
  */
-export function stipple(centre: PlanPoint, radius: number, openness: number, limit = 420): readonly PlanPoint[] {
+export function stipple(centre: PlanPoint, radius: number, openness: number, limit = 600): readonly PlanPoint[] {
   const wanted = Math.PI * radius * radius * DOTS_PER_SQUARE_METRE * (1 - openness);
   const count = Math.round(Math.min(limit * (1 - openness), wanted));
   return Array.from({ length: count }, (_, k): PlanPoint => {

@@ -1,6 +1,6 @@
 import { circleMarker, divIcon, marker, polygon, polyline } from 'leaflet';
 import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
-import { DEFAULTS, centroid, potOf } from '../../engine/index.ts';
+import { DEFAULTS, boundsOf, centroid, potOf } from '../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../engine/index.ts';
 import { alongPath, crownEdge, stipple } from './hatch.ts';
 import { toLatLng, toLatLngs } from './lat-lng.ts';
@@ -139,15 +139,28 @@ function symbol(at: PlanPoint, className: string, paths: readonly string[]): Lay
   return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className: `map-symbol ${className}`, html: svg as unknown as HTMLElement, iconSize: [18, 18] }) });
 }
 
-/** A thing's name under it, as plain text. */
+/** A thing's name under it, or on it where it has room there, as plain text. */
 function label(feature: Feature, at: PlanPoint, below = 0): Layer[] {
   if (!feature.name) return [];
-  return [textMark([at[0], at[1] - below], feature.name, below > 0 ? 'map-name below' : 'map-name')];
+  if (below > 0) return [textMark([at[0], at[1] - below], feature.name, 'map-name below')];
+  const { minX, maxX } = boundsOf(centreLine(feature));
+  return [textMark(at, feature.name, 'map-name', maxX - minX)];
 }
 
-/** Words on the paper at one place: always a text node, so that a name can be anything. */
-export function textMark(at: PlanPoint, text: string, className: string): Layer {
+/** Width of a letter of a name on the paper, for judging its room. [px] */
+const LETTER_PX = 6.5;
+
+/** Hides names that have no room on the thing they name. @param pixels a metre */
+export function fitNames(container: HTMLElement, pixels: number): void {
+  for (const words of container.querySelectorAll<HTMLElement>('.map-name span[data-room]')) {
+    words.classList.toggle('too-long', Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX);
+  }
+}
+
+/** Words on the paper at one place: always a text node, so that a name can be anything. @param room that the words have [m] */
+export function textMark(at: PlanPoint, text: string, className: string, room?: number): Layer {
   const words = document.createElement('span');
+  if (room !== undefined) words.dataset.room = String(room);
   words.textContent = text.length > 40 ? `${text.slice(0, 39)}…` : text;
   return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className, html: words, iconSize: [0, 0] }) });
 }

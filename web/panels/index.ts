@@ -10,4 +10,6 @@ export interface StageCard {
   readonly load: () => Promise<ComponentType>;
 }
 
-export const CARDS: Partial<Record<Stage, StageCard>> = {};
+export const CARDS: Partial<Record<Stage, StageCard>> = {
+  draw: { load: () => import('./draw/index.tsx').then((part) => part.DrawCard) },
+};

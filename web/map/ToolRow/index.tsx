@@ -1,7 +1,7 @@
 import './style.css';
-import { selection, tool } from '../../state/view.ts';
+import { tool } from '../../state/view.ts';
+import { takeUp } from '../drawing.ts';
 import { TOOLS } from '../tools.ts';
-import type { ToolId } from '../tools.ts';
 import { ToolIcon } from '../ToolIcon.tsx';
 
 /** The drawing tools, words under icons, each with the letter that takes it up. The hand that chooses comes first. */
@@ -14,7 +14,7 @@ export function ToolRow() {
         <kbd>Esc</kbd>
       </button>
       {TOOLS.map(({ id, button, letter }) => (
-        <button key={id} type="button" class="tool" aria-pressed={tool.value === id} aria-keyshortcuts={letter} onClick={() => takeUp(id)}>
+        <button key={id} type="button" class="tool" aria-pressed={tool.value === id} aria-keyshortcuts={letter} onClick={(event) => takeUp(id, event.detail === 0)}>
           <ToolIcon id={id} />
           <span>{button}</span>
           <kbd>{letter}</kbd>
@@ -22,10 +22,4 @@ export function ToolRow() {
       ))}
     </div>
   );
-}
-
-/** Takes a tool up, or puts it down when it is in the hand already. */
-function takeUp(id: ToolId): void {
-  selection.value = [];
-  tool.value = tool.value === id ? null : id;
 }

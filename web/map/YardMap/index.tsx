@@ -1,15 +1,16 @@
 import 'leaflet/dist/leaflet.css';
 import './style.css';
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { DEFAULTS } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { selection, tool } from '../../state/view.ts';
 import { openYard, shownPlan, units } from '../../state/yard.ts';
 import { DraftBar } from '../DraftBar.tsx';
 import { layDrawing } from '../drawing-layers.ts';
-import { aim, choosePoint, crossHair, deleteFeatures, draft, drawnPlan, duplicate, escape, nudge, reach, snapped, wantsPoint } from '../drawing.ts';
+import { aim, choosePoint, crossHair, deleteFeatures, draft, drawnPlan, duplicate, escape, nudge, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
 import { finish } from '../draft.ts';
+import { fitNames } from '../ink.ts';
 import { keyMeaning } from '../keys.ts';
 import { toLatLng, toPlanPoint } from '../lat-lng.ts';
 import { createLeafletYard, fitPoints, pixelsPerMetre } from '../leaflet-map.ts';
@@ -35,7 +36,6 @@ export function YardMap() {
   const container = useRef<HTMLDivElement>(null);
   const yard = useRef<LeafletYard | null>(null);
   const pixels = useSignal(32);
-  const [byKey, setByKey] = useState(false);
   const north = useComputed(() => shownPlan.value.site.upBearing ?? DEFAULTS.upBearing);
   const northGuessed = useComputed(() => shownPlan.value.site.how?.upBearing?.by === 'guess');
   const coarse = (): boolean => matchMedia('(pointer: coarse), (max-width: 767px)').matches;
@@ -48,8 +48,13 @@ export function YardMap() {
     const onZoom = (): void => {
       pixels.value = pixelsPerMetre(map);
       reach.value = REACH_PX[coarse() ? 'coarse' : 'fine'] / pixels.value;
+      // Dots keep their weight on the paper between a fine and a broad nib.
+      container.current!.style.setProperty('--dot', `${Math.min(3.2, Math.max(1.3, 0.036 * pixels.value)).toFixed(1)}px`);
+      fitNames(container.current!, pixels.value);
     };
+    let touched = false;
     const onDrag = (): void => {
+      touched = true;
       if (crossHair.value && wantsPoint.value) aim.value = snapped(toPlanPoint(map.getCenter()));
     };
     const onDragEnd = (): void => {
@@ -61,12 +66,21 @@ export function YardMap() {
     fitPoints(map, shownPlan.value.site.boundary);
     onZoom();
     const stops = [
-      drawnPlan.subscribe((next) => layer.show(next)),
+      drawnPlan.subscribe((next) => {
+        layer.show(next);
+        fitNames(container.current!, pixels.value);
+      }),
       layOverlays(map, renderers, () => drawnPlan.value, () => pixels.value),
       layDrawing(map, renderers),
       listenToPointer(map, (at) => moveCross(at)),
     ];
-    const resized = new ResizeObserver(() => map.invalidateSize({ pan: false }));
+    // Until someone moves the paper the whole yard stays in view, however the page around it settles.
+    container.current!.addEventListener('wheel', () => (touched = true), { passive: true });
+    const resized = new ResizeObserver(() => {
+      map.invalidateSize({ pan: false });
+      if (!touched && !wantsPoint.value) fitPoints(map, drawnPlan.value.site.boundary);
+      else if (wantsPoint.value && crossHair.value && aim.value) centreOn(aim.value.at);
+    });
     resized.observe(container.current!);
     return () => {
       resized.disconnect();
@@ -118,9 +132,7 @@ export function YardMap() {
     event.preventDefault();
     switch (meaning.does) {
       case 'tool':
-        setByKey(true);
-        tool.value = tool.value === meaning.tool ? null : meaning.tool;
-        return;
+        return takeUp(meaning.tool, true);
       case 'nudge':
         if (!wantsPoint.value) return nudge(meaning.by);
         crossHair.value = true;
@@ -156,7 +168,7 @@ export function YardMap() {
   const zoom = (by: number): void => void yard.current?.map.setZoom(yard.current.map.getZoom() + by);
   const waiting = wantsPoint.value;
   return (
-    <section class={`yard-map${waiting ? ' waiting' : ''}${crossHair.value ? ' by-cross' : ''}`} aria-label="Drawing of the yard" onKeyDown={onKeyDown} onPointerDown={() => setByKey(false)}>
+    <section class={`yard-map${waiting ? ' waiting' : ''}${crossHair.value ? ' by-cross' : ''}`} aria-label="Drawing of the yard" onKeyDown={onKeyDown} onPointerDown={() => (typingWanted.value = false)}>
       <a class="map-way-out" href={WAY_OUT}>Leave the drawing</a>
       <Patterns />
       <div class="map-frame">
@@ -172,11 +184,11 @@ export function YardMap() {
         <div class="map-buttons">
           <button type="button" aria-label="Closer" onClick={() => zoom(0.5)}>+</button>
           <button type="button" aria-label="Farther" onClick={() => zoom(-0.5)}>−</button>
-          <button type="button" aria-label="Whole yard" onClick={showAll}>▭</button>
-          <button type="button" aria-label="Draw with a cross-hair" aria-pressed={crossHair.value} onClick={() => (crossHair.value = !crossHair.value)}>⌖</button>
+          <button type="button" aria-label="Whole yard" onClick={showAll}><WholeIcon /></button>
+          <button type="button" aria-label="Draw with a cross-hair" aria-pressed={crossHair.value} onClick={() => (crossHair.value = !crossHair.value)}><CrossIcon /></button>
         </div>
       </div>
-      <DraftBar onNudge={nudgeCross} focusTyping={byKey} />
+      <DraftBar onNudge={nudgeCross} />
     </section>
   );
 }
@@ -187,3 +199,11 @@ function mapWords(taken: string | null): string {
   return `Plan of the yard. ${doing} Everything on it is in the list that follows.`;
 }
 
+
+function CrossIcon() {
+  return <svg class="button-icon" viewBox="-12 -12 24 24" aria-hidden="true"><path d="M-10 0H-3M3 0H10M0 -10V-3M0 3V10M-6 0A6 6 0 1 1 6 0A6 6 0 1 1 -6 0" /></svg>;
+}
+
+function WholeIcon() {
+  return <svg class="button-icon" viewBox="-12 -12 24 24" aria-hidden="true"><path d="M-9 -4V-8H-5M5 -8H9V-4M9 4V8H5M-5 8H-9V4M-4 -3H4V3H-4Z" /></svg>;
+}

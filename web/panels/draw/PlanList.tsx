@@ -1,0 +1,71 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { Feature } from '../../../engine/index.ts';
+import { selection } from '../../state/view.ts';
+import { drawnPlan, calledOf, takeUp } from '../../map/drawing.ts';
+import { YARD_EDGE } from '../../map/grips.ts';
+import { toolById } from '../../map/tools.ts';
+import type { ToolId } from '../../map/tools.ts';
+import { units } from '../../state/yard.ts';
+import { FeatureEditor } from './FeatureEditor.tsx';
+import { groupsOf, leastKnown, sizeWords } from './listing.ts';
+import { CornerList } from './PlaceFields.tsx';
+
+/** Everything on the plan: the full equal of the drawing for keyboard, screen reader and thumb. */
+export function PlanList() {
+  const { boundary } = drawnPlan.value.site;
+  const edgeChosen = selection.value.includes(YARD_EDGE);
+  return (
+    <section class="plan-list" aria-label="Everything on the plan">
+      <h2>Everything on the plan</h2>
+      {groupsOf(drawnPlan.value).map(({ name, adds, features }) => (
+        <section key={name} class="plan-group" aria-label={name}>
+          <div class="group-head">
+            <h3>{name}</h3>
+            {adds.map((id) => <AddButton key={id} id={id} />)}
+          </div>
+          <ul>
+            {features.map((feature) => <Row key={feature.id} feature={feature} />)}
+          </ul>
+        </section>
+      ))}
+      <section class="plan-group" aria-label="The yard's edge">
+        <div class="group-head"><h3>The yard's edge</h3></div>
+        <ul>
+          <li class={edgeChosen ? 'plan-row chosen' : 'plan-row'}>
+            <button type="button" class="row-name" aria-expanded={edgeChosen} onClick={() => choose(YARD_EDGE)}>
+              <strong>Edge</strong> <span>{boundary.length} corners</span>
+            </button>
+            {edgeChosen && <CornerList id={YARD_EDGE} points={boundary} called="Corner" least={3} />}
+          </li>
+        </ul>
+      </section>
+    </section>
+  );
+}
+
+function AddButton({ id }: { readonly id: ToolId }) {
+  return <button type="button" class="add" onClick={(event) => takeUp(id, event.detail === 0)}>Add {toolById(id)?.noun}</button>;
+}
+
+function choose(id: string): void {
+  selection.value = selection.value.length === 1 && selection.value[0] === id ? [] : [id];
+}
+
+function Row({ feature }: { readonly feature: Feature }) {
+  const chosen = selection.value.includes(feature.id);
+  const alone = chosen && selection.value.length === 1;
+  const known = leastKnown(feature);
+  const row = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (alone) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [alone]);
+  return (
+    <li ref={row} class={chosen ? 'plan-row chosen' : 'plan-row'}>
+      <button type="button" class="row-name" aria-expanded={alone} onClick={() => choose(feature.id)}>
+        <strong dir="auto">{calledOf(feature)}</strong> <span>{sizeWords(feature, units.value)}</span>
+        {known && <em class={`known-mark ${known.by}`}>{known.words}</em>}
+      </button>
+      {alone && <FeatureEditor feature={feature} />}
+    </li>
+  );
+}

@@ -1,0 +1,21 @@
+import './style.css';
+import { selection } from '../../state/view.ts';
+import { deleteFeatures } from '../../map/drawing.ts';
+import { PlanList } from './PlanList.tsx';
+import { SanityWalk } from './SanityWalk.tsx';
+
+/** The card of the first stage: everything on the plan, edited in place, and a walk round it. */
+export function DrawCard() {
+  const many = selection.value.length;
+  return (
+    <div class="draw-card">
+      {many > 1 && (
+        <p class="many-chosen">
+          {many} things chosen. Arrow keys on the drawing nudge them. <button type="button" onClick={() => deleteFeatures(selection.value)}>Delete {many} things</button>
+        </p>
+      )}
+      <PlanList />
+      <SanityWalk />
+    </div>
+  );
+}
