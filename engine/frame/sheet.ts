@@ -1,15 +1,219 @@
-import type { Canopy, Plan, Screen } from '../plan/types.ts';
-import type { CostResult, SheetResult } from './types.ts';
+/** The build sheet: everything about one frame, worked out from the plan in one go. */
+import { canopyCorners } from '../plan/geometry.ts';
+import { cleanPath } from '../plan/geometry.ts';
+import type { Canopy, Plan, PlanPoint, Problem, Screen } from '../plan/types.ts';
+import { formatArea, formatCut, formatSpeed, unitsOf } from '../plan/units.ts';
+import type { Units } from '../plan/units.ts';
+import { anchorPlan, ownWeightOf, sunkDepth } from './anchors.ts';
+import { asBuiltFields } from './as-built.ts';
+import { shrinkOffer } from './bays.ts';
+import { REFUSED_BELOW } from './beam.ts';
+import { canopyFrame } from './canopy-frame.ts';
+import { cautionsFor, ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
+import { CLOTH_MASS, clothPlanOf } from './cloth.ts';
+import { cutPlanOf, cutSavings } from './cut-plan.ts';
+import { drawingOf } from './drawing.ts';
+import { checkSockets, fittingsOf, piecesOf } from './fittings.ts';
+import { briefOf, nameOf, pointerOf } from './model.ts';
+import type { FrameBrief, FrameModel } from './model.ts';
+import { screenFrame } from './screen-frame.ts';
+import { settingOut } from './setting-out.ts';
+import { costOfFrame } from './shopping.ts';
+import { stepsOf } from './steps.ts';
+import { kerfOf, stockCloth, stockTubes } from './stock.ts';
+import { blockersBelow } from './surroundings.ts';
+import { sectionOf } from './tube.ts';
+import type { AnchorPlan, ClothPlan, Cost, CostResult, CutPlan, CutSaving, Fitting, Piece, SheetResult, Span } from './types.ts';
+import { bearingGust, postGust, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
+
+/** How much smaller a frame is tried to see whether that saves tubes. [m] */
+const TEN_CENTIMETRES = 0.1;
+
+/** What every part of the sheet is worked out from. */
+interface Design {
+  readonly model: FrameModel;
+  readonly brief: FrameBrief;
+  readonly pieces: readonly Piece[];
+  readonly fittings: readonly Fitting[];
+  readonly spans: readonly Span[];
+  readonly cutting: CutPlan;
+  readonly cloth: ClothPlan;
+  readonly anchors: AnchorPlan;
+  readonly sunk: number;
+  readonly ownWeight: number;
+  readonly blockedBy: readonly string[];
+  readonly cost: Cost;
+}
+
+type Refused = { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
  * The build sheet of a canopy or a screen of the plan's `features` (apply options first), in the plan's units.
  * Problems: no such thing, a rail or post longer than the longest tube, a rail that would sag past L/90.
  */
 export function sheetOf(plan: Plan, id: string): SheetResult {
-  throw new Error(`No sheet yet for ${id} of ${plan.name}.`);
+  const thing = plan.features.find((feature) => feature.id === id);
+  if (thing === undefined || (thing.kind !== 'canopy' && thing.kind !== 'screen')) return { ok: false, problems: [notBuildable(plan, id, thing?.kind)] };
+  const units = unitsOf(plan);
+  const result = design(thing, plan, units);
+  if (!result.ok) return result;
+  const { design: made } = result;
+  const { model, brief, cutting, anchors, cloth, cost, sunk } = made;
+  const blocked = made.blockedBy.length > 0;
+  const storm = stormPlan(model, brief.section, brief.gust, blocked, units);
+  const placed = settingOut(model, plan, units);
+  const { steps, tools } = stepsOf({ model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk }, units);
+  return {
+    ok: true,
+    sheet: {
+      id,
+      name: nameOf(thing),
+      kind: thing.kind,
+      pieces: made.pieces,
+      cuts: cutting.tubes,
+      fittings: made.fittings,
+      cloth,
+      clips: cloth.pieces.reduce((sum, piece) => sum + piece.ties, 0),
+      anchors,
+      uplift: upliftPlan(model, brief.gust, made.ownWeight, made.blockedBy),
+      cost,
+      steps,
+      cautions: cautionsFor(['build', 'dig', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter']),
+      tube: { id: brief.tube.id, name: brief.tube.name, outside: brief.tube.outside, wall: brief.tube.wall, mass: brief.section.mass },
+      sockets: checkSockets(model),
+      cutting: { ...cutting, savings: [...cutSavings(made.pieces, brief.lengths, cutting, units), ...smallerFrames(thing, plan, units, cutting)] },
+      spans: made.spans,
+      settingOut: placed,
+      tools,
+      storm,
+      asBuilt: asBuiltFields(thing, placed),
+      drawing: drawingOf(model),
+      notes: notesOf(thing, plan, made, units),
+    },
+  };
 }
 
 /** What the sheet of a canopy or screen would cost, to the cent the same as `sheetOf`'s. It need not be in the plan. */
 export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
-  throw new Error(`No cost yet for ${thing.id} of ${plan.name}.`);
+  const result = design(thing, plan, unitsOf(plan));
+  return result.ok ? { ok: true, cost: result.design.cost } : result;
+}
+
+function design(thing: Canopy | Screen, plan: Plan, units: Units): { ok: true; design: Design } | Refused {
+  const read = briefOf(thing, plan);
+  if (!read.ok) return read;
+  const { brief } = read;
+  const layOut = (sunk: number): FrameModel => (thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk));
+
+  // Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
+  const first = layOut(brief.anchor === 'sunk' ? TEN_CENTIMETRES : 0);
+  const clothMass = CLOTH_MASS * first.cloths.reduce((sum, { opening }) => sum + opening[0] * opening[1], 0);
+  const ownWeight = ownWeightOf(first, brief.section.mass, clothMass);
+  const blockedBy = [...(thing.kind === 'canopy' && (thing.drops ?? []).length > 0 ? ['its own drops'] : []), ...(thing.kind === 'canopy' ? blockersBelow(plan, footprintOf(thing), thing.height) : [])];
+  const anchors = anchorPlan(first, brief, ownWeight, blockedBy.length > 0, units);
+  const sunk = sunkDepth(first, brief, anchors);
+  const model = sunk > 0 ? layOut(sunk) : first;
+
+  const spans = spansOf(model, brief.section);
+  const saggy = spans.find((span) => span.sagRatio < REFUSED_BELOW);
+  if (saggy) return refuse(plan, thing, 'frame/maxBay', sagMessage(thing, brief, saggy, units));
+  const pieces = piecesOf(model);
+  const tooShort = pieces.find((piece) => piece.length <= 0);
+  if (tooShort) return refuse(plan, thing, 'frame/takeOff', `${nameOf(thing)}: nothing is left of a ${tooShort.part} after the take-off at both ends.`);
+  const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan));
+  if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.tooLong[0], units));
+  const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, units);
+  const fittings = fittingsOf(model.joints);
+  const cost = costOfFrame({ plan, model, brief, cutting: cut.plan, fittings, cloth, anchors }, units);
+  return { ok: true, design: { model, brief, pieces, fittings, spans, cutting: cut.plan, cloth, anchors, sunk, ownWeight, blockedBy, cost } };
+}
+
+/** Whether a frame ten centimetres smaller one way needs fewer tubes. */
+function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, cutting: CutPlan): CutSaving[] {
+  const smaller: readonly (readonly [string, Canopy | Screen])[] =
+    thing.kind === 'canopy'
+      ? [
+          ['the length', { ...thing, length: thing.length - TEN_CENTIMETRES }],
+          ['the width', { ...thing, width: thing.width - TEN_CENTIMETRES }],
+          ['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }],
+        ]
+      : [['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }]];
+  return smaller.flatMap(([what, tried]) => {
+    const made = design(tried, plan, units);
+    const saved = made.ok ? cutting.tubes.length - made.design.cutting.tubes.length : 0;
+    return saved > 0 ? [{ change: `make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, tubes: saved }] : [];
+  });
+}
+
+function notesOf(thing: Canopy | Screen, plan: Plan, made: Design, units: Units): string[] {
+  const { model, brief } = made;
+  const notes: string[] = [];
+  const tallest = Math.max(...model.posts.map((post) => post.height));
+  if (model.roofArea > ENGINEER_AREA) notes.push(`This roof is ${formatArea(model.roofArea, units)}: over ${formatArea(ENGINEER_AREA, units)}, ask a licensed engineer before you build.`);
+  if (tallest > ENGINEER_HEIGHT) notes.push(`Its posts are ${formatCut(tallest, units)} tall: over ${formatCut(ENGINEER_HEIGHT, units)}, ask a licensed engineer before you build.`);
+  notes.push(...strengthNotes(made, plan, units), ...model.notes, ...brief.notes);
+  for (const span of made.spans) {
+    if (span.verdict === 'sags') notes.push(`The rail ${span.rail} will sag ${formatCut(span.sag, units)} over ${formatCut(span.span, units)}: add a mid post, or take thicker tube.`);
+  }
+  if (thing.kind === 'canopy') {
+    for (const [what, length] of [['length', Math.hypot(thing.length, thing.rise ?? 0)], ['width', thing.width]] as const) {
+      const shrink = shrinkOffer(length, brief.maxBay);
+      if (shrink !== null) notes.push(`The ${what} is ${formatSmall(shrink, units)} over a whole number of bays of ${formatCut(brief.maxBay, units)}: make it that much smaller and one bay, with its posts and joints, falls away.`);
+    }
+  }
+  notes.push(`All sizes are from post middle to post middle. Outside to outside is ${formatCut(brief.tube.outside, units)} more: the tube’s own diameter.`);
+  if (brief.takeOff === 0) notes.push('Rails are cut to the full distance between post middles: take-off at the joints 0. Measure one joint first; most swallow some of the distance.');
+  return notes;
+}
+
+function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: Units): string[] {
+  const blocked = blockedBy.length > 0;
+  const bears = (outside: number, wall: number): number => {
+    const gust = bearingGust(model, sectionOf(outside, wall));
+    return blocked ? gust.blocked : gust.clear;
+  };
+  const now = bears(brief.tube.outside, brief.tube.wall);
+  if (now >= TAKE_DOWN_GUST) return [];
+  const weak = postGust(model, brief.section) <= now ? 'its posts bend at the ground' : 'its rails bend';
+  const thicker = stockTubes(plan)
+    .filter((tube) => bears(tube.outside, tube.wall) >= TAKE_DOWN_GUST)
+    .toSorted((a, b) => sectionOf(a.outside, a.wall).mass - sectionOf(b.outside, b.wall).mass)[0];
+  const cure = thicker === undefined ? 'No tube in the stock list bears more at these bays: make the bays shorter.' : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ${thicker.name}.`;
+  return [`With the cloth up, ${weak} in gusts of ${formatSpeed(Math.floor(now), units)} already. ${cure}`];
+}
+
+function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units: Units): string {
+  return `${nameOf(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ${formatCut(span.sag, units)} under its own weight. Two cures: a post under its middle (a longest bay of ${formatCut(span.span / 2, units)}), or thicker tube.`;
+}
+
+function tooLongMessage(thing: Canopy | Screen, brief: FrameBrief, pieces: readonly Piece[], length: number, units: Units): string {
+  const longest = brief.lengths[brief.lengths.length - 1].length;
+  const part = pieces.find((piece) => Math.abs(piece.length - length) < 1e-9)?.part ?? 'piece';
+  const cure = part.startsWith('post') || part === 'stay' ? 'a lower frame' : `a post under its middle (a longest bay of ${formatCut(length / 2, units)})`;
+  return `${nameOf(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ${formatCut(longest, units)}. Two cures: ${cure}, or a tube that is sold longer.`;
+}
+
+function notBuildable(plan: Plan, id: string, kind: string | undefined): Problem {
+  const known = plan.features.filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen').map((feature) => `"${feature.id}"`);
+  const options = (plan.options ?? []).filter((option) => (option.adds ?? []).some((feature) => feature.id === id)).map((option) => `"${option.id}"`);
+  const why = kind === undefined ? `There is no "${id}" in the yard` : `"${id}" is a ${kind}, which needs no frame`;
+  const hint =
+    options.length > 0
+      ? `it belongs to option ${options.join(' and ')}: ask for that option too`
+      : known.length > 0
+        ? `what can be built here is ${known.join(', ')}`
+        : 'the yard has no canopy and no screen';
+  return { pointer: '/features', message: `${why}; ${hint}.`, severity: 'error' };
+}
+
+function refuse(plan: Plan, thing: Canopy | Screen, key: string, message: string): Refused {
+  return { ok: false, problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }] };
+}
+
+function footprintOf(thing: Canopy | Screen): PlanPoint[] {
+  return thing.kind === 'canopy' ? canopyCorners(thing).map(([x, y]) => [x, y]) : cleanPath(thing.path);
+}
+
+function formatSmall(metres: number, units: Units): string {
+  return units === 'metric' ? `${(metres * 1000).toFixed(0)} mm` : `${(metres / 0.0254).toFixed(2)} in`;
 }

@@ -204,8 +204,14 @@ export interface CostItem {
   readonly id: string;
   readonly aisle: string;
   readonly name: string;
+  /** What the frame takes, and what is bought: spares and whole packs. Cloth in m². */
+  readonly need: number;
   readonly count: number;
   readonly unit: string;
+  /** Pieces in a pack, 1 where sold singly. */
+  readonly pack: number;
+  /** Of a tube. [m] */
+  readonly length?: number;
   readonly price: number | null;
   readonly amount: number | null;
   readonly priceFrom: 'yours' | 'example' | 'none';

@@ -1,0 +1,18 @@
+/** How a length is parted into bays. */
+
+/** Longest bay by default: 10 ft, the length of the commonest tube. [m] */
+export const MAX_BAY = 3.048;
+/** A frame is offered to shrink by no more than this rather than grow a bay. [m] */
+const SHRINK = 0.01;
+
+/** Number of equal bays, n = ⌈L/maxBay − 1e-9⌉, at least one. */
+export function baysOf(length: number, maxBay: number): number {
+  return Math.max(1, Math.ceil(length / maxBay - 1e-9));
+}
+
+/** By how much the length would have to shrink to need a bay less, `null` when that is more than 10 mm. [m] */
+export function shrinkOffer(length: number, maxBay: number): number | null {
+  const bays = baysOf(length, maxBay);
+  const shrink = length - (bays - 1) * maxBay;
+  return bays > 1 && shrink <= SHRINK + 1e-9 ? shrink : null;
+}

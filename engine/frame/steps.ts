@@ -1,0 +1,154 @@
+/** The work in order. Every step names what it takes, and that stands on the shopping list or among the tools. */
+import { formatCut, formatLength, formatSpeed } from '../plan/units.ts';
+import type { Units } from '../plan/units.ts';
+import type { FrameBrief, FrameModel } from './model.ts';
+import type { AnchorPlan, ClothPlan, Cost, CutPlan, SettingOut, Step, StormPlan, Tool } from './types.ts';
+
+const TOOLS = {
+  rod: 'thin steel rod to probe the ground',
+  tapes: 'two tape measures, 8 m or longer',
+  pegs: 'pegs and string',
+  level: 'spirit level, 60 cm or longer',
+  marker: 'marker pen',
+  saw: 'rolling tube cutter or hacksaw',
+  deburr: 'round file or reamer',
+  key: 'hex key or spanner for the set screws',
+  gloves: 'work gloves',
+  goggles: 'goggles',
+  ears: 'ear protection',
+  ladder: 'step ladder',
+  spade: 'spade and digging bar',
+  barrow: 'wheelbarrow or tub and a trowel to mix concrete',
+  hammer: 'heavy hammer',
+  bar: 'strong bar to turn the augers',
+  hose: 'hose to fill the cans',
+  scissors: 'scissors',
+  needle: 'sewing machine or a strong needle',
+} as const;
+type ToolId = keyof typeof TOOLS;
+
+export interface StepInput {
+  readonly model: FrameModel;
+  readonly brief: FrameBrief;
+  readonly cutting: CutPlan;
+  readonly cloth: ClothPlan;
+  readonly anchors: AnchorPlan;
+  readonly settingOut: SettingOut;
+  readonly storm: StormPlan;
+  readonly cost: Cost;
+  readonly sunk: number;
+}
+
+/** @returns The steps in order, and every tool that one of them takes. */
+export function stepsOf(input: StepInput, units: Units): { steps: readonly Step[]; tools: readonly Tool[] } {
+  const steps = [...groundSteps(input, units), ...frameSteps(input), ...holdSteps(input, units), ...clothSteps(input, units)];
+  const ids = (Object.keys(TOOLS) as ToolId[]).filter((id) => steps.some((step) => step.needs.includes(id)));
+  return { steps, tools: ids.map((id) => ({ id, name: TOOLS[id] })) };
+}
+
+function groundSteps({ settingOut, anchors, model, brief }: StepInput, units: Units): Step[] {
+  const [first] = settingOut.diagonals;
+  const square =
+    model.kind === 'canopy' && first !== undefined
+      ? ` Both diagonals, ${settingOut.diagonals.map(({ from, to }) => `${from} to ${to}`).join(' and ')}, must measure ${tape(first.length, units)} to within ${tape(0.01, units)}: then the corners are square.`
+      : first !== undefined
+        ? ` From ${first.from} to ${first.to} it must measure ${tape(first.length, units)}.`
+        : '';
+  const digs = anchors.ground !== null && anchors.footing !== null;
+  return [
+    step('ask', 'Before you buy: go through the cautions marked STOP below and settle each one. Write down who owns the walls near by.', [], ['permission', 'shared-wall', 'overhead-line', 'children', 'engineer']),
+    step('probe', anchors.ground === 'paving' || anchors.ground === 'wheels' ? 'Look over the floor where each post will stand: firm, level, no drain cover.' : 'Push a thin steel rod into the ground at every post: soil, a hard layer, a root or a pipe? Move the frame now, on the plan, if one is in the way.', anchors.ground === 'paving' || anchors.ground === 'wheels' ? [] : ['rod'], ['buried-lines']),
+    step('set-out', `Mark the middle of every post with a peg (a chalk cross on a hard floor), from the setting-out table with two tape measures, and run a string round them.${square}`, ['tapes', 'pegs', 'marker'], []),
+    ...(digs
+      ? [step('dig', `Dig the holes by hand, ${formatCut(anchors.footing?.diameter ?? 0, units)} across and ${formatCut(anchors.footing?.depth ?? 0, units)} deep, middle under the peg.`, ['spade', 'gloves'], ['buried-lines', 'heat'])]
+      : []),
+    ...(brief.ground === null ? [step('ground', 'Stop here until you know the ground: choose its kind in the plan and print this sheet again. Do not raise the frame unanchored.', [], ['anchors'])] : []),
+  ];
+}
+
+function frameSteps({ model, cost, cutting }: StepInput): Step[] {
+  const tubes = idsOf(cost, 'tube-');
+  const joints = idsOf(cost, 'joint-');
+  const rolling = cutting.kerf === 0;
+  const cutsAny = cutting.tubes.some((tube) => tube.pieces.length > 1 || tube.left > 0 || tube.lost > 0);
+  const clamps = joints.filter((id) => id.includes('brace clamp'));
+  const feet = joints.filter((id) => id.includes('joint-foot'));
+  const upper = joints.filter((id) => !clamps.includes(id) && !feet.includes(id));
+  return [
+    step('measure', 'Measure one tube and put one joint on it: how far does the tube stop from the joint’s middle? If that is not the take-off on this sheet, type yours in the plan and print again before you cut anything.', ['tapes', ...tubes, ...upper.slice(0, 1)], []),
+    ...(cutsAny
+      ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with the ${rolling ? 'rolling tube cutter' : 'saw the list counts with'}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
+      : [step('ends', 'No tube needs cutting. Take any burr off the ends with a round file or reamer and paint bare steel with zinc paint.', ['deburr', 'zinc-paint', 'gloves', ...tubes], ['cutting'])]),
+    step('join', `Lay the ${model.kind === 'canopy' ? 'roof' : 'screen'} out on the ground in the shade, put the rails into their joints and turn the set screws in by hand only, with a hex key or spanner at hand.`, ['key', 'gloves', 'screws', ...upper, ...tubes], ['heat']),
+  ];
+}
+
+function holdSteps({ model, anchors, cost, storm, sunk, brief }: StepInput, units: Units): Step[] {
+  const joints = idsOf(cost, 'joint-');
+  const feet = joints.filter((id) => id.includes('joint-foot'));
+  const clamps = joints.filter((id) => id.includes('brace clamp'));
+  const stays = model.kind === 'screen' && model.braced;
+  const braced = model.braced && clamps.length > 0;
+  const onFeet = feet.length > 0 ? ', feet on' : sunk > 0 ? ', standing in their holes' : '';
+  const raise = `With two people: lift one side, put its posts in${onFeet}; then the other side. Nobody stands under it. ${model.posts.some((post) => post.height > 1.9) ? 'A step ladder only on level ground.' : 'It is low enough to reach from the ground.'}`;
+  const ladder = model.posts.some((post) => post.height > 1.9) ? ['ladder'] : [];
+  return [
+    step('raise', raise, [...ladder, 'gloves', ...feet], ['ladder', 'overhead-line', 'heat']),
+    step('square', 'Bring every post upright with the spirit level and the frame back on its string; measure the diagonals again; then tighten all set screws with the hex key or spanner.', ['level', 'tapes', 'key', 'screws'], []),
+    ...(braced ? [step('brace', stays ? 'Set the stays on the lee side: a brace clamp on each post, a foot on the ground, screws tight.' : 'Fix the braces with their brace clamps in the faces that stand along the push on the drops, screws tight. A frame with drops is not to carry them before the braces are in.', [...clamps, ...feet, 'screws', 'key'], ['anchors'])] : []),
+    ...anchorSteps(anchors, brief, feet.length > 0, units),
+    step('wait', `Before the cloth goes up: push each post as hard as you can lean; nothing may rock. Read the storm plan: the cloth comes off before gusts of ${formatSpeed(storm.takeDownGust, units)}.`, [], ['wind-orientation', 'anchors']),
+  ];
+}
+
+function anchorSteps(anchors: AnchorPlan, brief: FrameBrief, feet: boolean, units: Units): Step[] {
+  if (anchors.ground === null) return [];
+  if (anchors.footing !== null) {
+    if (anchors.kind === 'sunk') {
+      return [step('concrete', `Mix the concrete and fill the holes round the posts, each post ${formatCut(anchors.footing.depth - 0.05, units)} deep; slope its top away with the trowel so that water runs off; check with the spirit level. Leave it a week before the cloth goes up.`, ['barrow', 'concrete', 'level', 'gloves'], [])];
+    }
+    const fix = [
+      ...(feet ? ['set two bent bolts through each foot into the wet concrete, nuts and washers on'] : []),
+      ...(brief.bottomRails ? ['set two U-bolts over the bottom rail at each outer post'] : []),
+    ];
+    const needs = [...(feet ? ['hold-downs'] : []), ...(brief.bottomRails ? ['u-bolts'] : [])];
+    return [step('concrete', `Mix the concrete, fill the holes to the ground and ${fix.join(', and ')}; smooth it with the trowel. Leave it a week, then tighten.`, ['barrow', 'concrete', 'gloves', 'key', ...needs], [])];
+  }
+  if (anchors.kind === 'stakes') return [step('stakes', 'Drive the rebar stakes with a heavy hammer, leaning away from the frame, caps on, and strap every post low down to its stakes with a strap.', ['hammer', 'stakes', 'straps', 'gloves', 'goggles'], ['anchors', 'buried-lines'])];
+  if (anchors.kind === 'augers') return [step('augers', 'Turn the augers in to the eye with a strong bar and strap every post to its augers with a strap.', ['bar', 'augers', 'straps', 'gloves'], ['anchors', 'buried-lines'])];
+  return [step('ballast', 'Fill the cans from the hose, close their lids, set them at the posts and tie them to the posts low down with the straps.', ['water-cans', 'straps', 'hose'], ['anchors'])];
+}
+
+function clothSteps({ cloth, cost, model }: StepInput, units: Units): Step[] {
+  const cloths = idsOf(cost, 'cloth-');
+  const rolls = cloth.pieces.filter((piece) => piece.buy === 'from the roll');
+  const rods = cost.items.some((item) => item.id === 'hem-rods');
+  const clips = cost.items.some((item) => item.id === 'clips');
+  const high = model.posts.some((post) => post.height > 1.9);
+  const sew = rolls.some((piece) => piece.seams > 0)
+    ? 'Cut the strips with scissors, sew the seams and the hems with the UV-proof thread on a sewing machine or with a strong needle'
+    : 'Cut the cloth with scissors and hem it with the UV-proof thread on a sewing machine or with a strong needle';
+  return [
+    ...(rolls.length > 0 ? [step('sew', `${sew}${rods ? '; leave the drops’ lower hems open at one end for the steel rods' : ''}. Lay it out first and measure it: finished sizes are in the cloth list.`, ['scissors', 'needle', 'thread', 'tapes', ...cloths], [])] : []),
+    step(
+      'hang',
+      `On a calm morning, two people: ${clips ? 'put a snap clip at every tie point, then ' : ''}fix the four corners with elastic ties, then the middles of the sides, then the rest, one tie every ${formatCut(cloth.tieSpacing, units)} at most and always at corners and posts. The cloth should be flat, the ties half stretched.${rods ? ' Hang the drops the same way and slide the steel rods into their lower hems.' : ''}`,
+      [...cloths, 'ties', ...(clips ? ['clips'] : []), ...(rods ? ['hem-rods'] : []), ...(high ? ['ladder'] : [])],
+      ['cloth-off', 'ladder', 'fire', 'heat'],
+    ),
+    step('retighten', 'After two weeks tighten the ties: new knitted cloth gives. Then measure what you built and type it in as built, so that the plan shows the roof that really stands there.', ['ties', 'tapes'], []),
+  ];
+}
+
+function idsOf(cost: Cost, prefix: string): string[] {
+  return cost.items.filter((item) => item.id.startsWith(prefix)).map((item) => item.id);
+}
+
+function step(id: string, text: string, needs: readonly string[], cautions: readonly string[]): Step {
+  return { id, text, needs, cautions };
+}
+
+/** A length to set out by: to the centimetre or the sixteenth. */
+function tape(metres: number, units: Units): string {
+  return units === 'metric' ? formatLength(metres, units) : formatCut(metres, units);
+}
