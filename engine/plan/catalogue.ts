@@ -32,7 +32,7 @@ export function nearestPlantIds(plan: Plan, word: string): string[] {
 }
 
 /** Letters to insert, delete or replace to turn one word into the other (Levenshtein). Long words are not compared. */
-function editDistance(a: string, b: string): number {
+export function editDistance(a: string, b: string): number {
   if (a.length > 40 || b.length > 40) return Infinity;
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {

@@ -1,4 +1,15 @@
+import { check } from './check.ts';
+import { load } from './load.ts';
+import { spot } from './spot.ts';
+import { SURVEY_VERBS } from './survey.ts';
 import type { Verb } from './verb.ts';
+import { why } from './why.ts';
 
 /** Every verb of the command line, in the order of the help: add a line to bring in one more. */
-export const VERBS: readonly Verb[] = [];
+export const VERBS: readonly Verb[] = [
+  check,
+  load,
+  spot,
+  why,
+  ...SURVEY_VERBS,
+];

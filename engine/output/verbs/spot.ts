@@ -1,0 +1,101 @@
+import { nameOf } from '../../load/names.ts';
+import { GRADE_WORDS } from '../../load/nine.ts';
+import { spotOf } from '../../load/spot-of.ts';
+import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
+import type { Plan } from '../../plan/types.ts';
+import { formatLength, formatTemperature, type Units } from '../../plan/units.ts';
+import { table } from '../plain-text.ts';
+import { HEIGHT_OPTION } from './options.ts';
+import { numberGiven, planOf, pointGiven, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+
+/** One spot. */
+export const spot: Verb = {
+  name: 'spot',
+  summary: 'one spot: step by step for a day, or season means and days',
+  plan: 'required',
+  common: ['date', 'heatwave', 'option', 'weather', 'units'],
+  options: [{ name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'the spot, in plan metres', required: true }, HEIGHT_OPTION],
+  examples: ['spot demo --at 9.6,6.4 --height 1.7 --date 07-21', 'spot demo --at 9.6,6.4 --heatwave --json', 'spot demo:lane --at -1,2'],
+  run: runSpot,
+};
+
+function runSpot(request: VerbRequest): VerbResult {
+  const plan = planOf(request);
+  const at = pointGiven(request, 'at');
+  if (!at) return refuseOption('at', 'Say where: --at X,Y in plan metres.');
+  const outcome = spotOf(plan, at, { period: request.period, height: numberGiven(request, 'height'), weather: request.weather });
+  if (!outcome.ok) return outcome;
+  const { value } = outcome;
+  const head = `(${formatLength(at[0], request.units)}, ${formatLength(at[1], request.units)}), ${formatLength(value.height, request.units)} above the ground`;
+  const inside = value.inside === null ? '' : `\nIt lies inside ${nameOf(plan, value.inside)}.`;
+  const body = value.date === null ? seasonText(value) : dayText(plan, value, request.units);
+  return { ok: true, json: value, text: `${head}${inside}\n${body}\n` };
+}
+
+function dayText(plan: Plan, day: SpotDayResult, units: Units): string {
+  const rows = stretches(day.steps).map((steps): string[] => {
+    const [first] = steps;
+    const last = steps[steps.length - 1];
+    const warmest = Math.max(...steps.map(({ air }) => air));
+    return [
+      `${edge(first, -1)} to ${edge(last, 1)}`,
+      `${first.altitude.toFixed(0)}° → ${last.altitude.toFixed(0)}°`,
+      `${first.azimuth.toFixed(0)}° → ${last.azimuth.toFixed(0)}°`,
+      shareWords(steps),
+      formatTemperature(warmest, units),
+      first.blockers.map(({ id }) => (id === 'skyline' ? 'the skyline' : nameOf(plan, id))).join(', ') || 'nothing',
+    ];
+  });
+  const head = ['clock', 'sun’s altitude', 'bearing', 'beam left', 'air up to', 'in the way'];
+  return `${day.date}\n\n${table(head, rows)}\n\n${nineText(day.day)}`;
+}
+
+function seasonText(season: SpotSeasonResult): string {
+  const months = new Map<string, Nine[]>();
+  for (const day of season.days) months.set(day.date.slice(0, 7), [...(months.get(day.date.slice(0, 7)) ?? []), day]);
+  const mean = (days: readonly Nine[], key: keyof Nine) => (days.reduce((sum, day) => sum + day[key], 0) / days.length).toFixed(1);
+  const rows = [...months].map(([month, days]) => [
+    month, String(days.length), mean(days, 'sunHours'), mean(days, 'hotHours'), mean(days, 'beamDose'), mean(days, 'hotLoad'), mean(days, 'dailyLight'),
+  ]);
+  const head = ['month', 'days', 'sun hours', 'hot hours', 'beam dose MJ/m²', 'hot load MJ/m²', 'light mol/m²'];
+  return `mean of the season’s ${season.days.length} days\n\n${nineText(season.season)}\n\n${table(head, rows, [1, 2, 3, 4, 5, 6])}`;
+}
+
+function nineText(nine: Nine): string {
+  return table(
+    ['quantity', 'a day'],
+    [
+      ['sun hours', `${nine.sunHours.toFixed(2)} h (${nine.morningHours.toFixed(2)} before solar noon, ${nine.afternoonHours.toFixed(2)} after)`],
+      ['hot hours', `${nine.hotHours.toFixed(2)} h`],
+      ['beam dose', `${nine.beamDose.toFixed(2)} MJ/m²`],
+      ['hot load', `${nine.hotLoad.toFixed(2)} MJ/m², ${GRADE_WORDS[nine.grade - 1]} (grade ${nine.grade} of 5, this project’s own index)`],
+      ['daily light', `${nine.dailyLight.toFixed(1)} mol/m²`],
+      ['sky view', `${Math.round(nine.skyView * 100)} %`],
+    ],
+  );
+}
+
+/** Steps in a row with the same things in the way. */
+function stretches(steps: readonly SpotStep[]): SpotStep[][] {
+  const groups: SpotStep[][] = [];
+  const what = (step: SpotStep) => step.blockers.map(({ id }) => id).join('\n');
+  for (const step of steps) {
+    const group = groups.at(-1);
+    if (group && what(group[0]) === what(step)) group.push(step);
+    else groups.push([step]);
+  }
+  return groups;
+}
+
+function shareWords(steps: readonly SpotStep[]): string {
+  const shares = steps.map(({ share }) => Math.round(share * 100));
+  const [least, most] = [Math.min(...shares), Math.max(...shares)];
+  return least === most ? `${least} %` : `${least} to ${most} %`;
+}
+
+/** Clock time of a step's beginning (−1) or end (1). */
+function edge(step: SpotStep, sign: 1 | -1): string {
+  const [hours, minutes, seconds] = step.when.slice(11, 19).split(':').map(Number);
+  const minute = Math.round(hours * 60 + minutes + seconds / 60 + sign * step.hours * 30);
+  return `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+}
