@@ -157,7 +157,7 @@ export function isRecord(value: unknown): value is Readonly<Record<string, unkno
 export function show(value: unknown): string {
   if (typeof value === 'string') return quote(value);
   if (typeof value === 'number' || typeof value === 'boolean') return String(value);
-  if (value === null) return 'null (leave the key out instead)';
+  if (value === null) return 'null';
   return Array.isArray(value) ? 'a list' : 'an object';
 }
 

@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  formatArea, formatCut, formatLength, formatLight, formatMass, formatSpeed, formatTemperature, formatTemperatureDifference, parseArea, parseLength, parseLight,
+  parseMass, parseNumber, parseSpeed, parseTemperature, parseTemperatureDifference,
+} from '../../../engine/plan/units.ts';
+
+describe('lengths', () => {
+  // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959).
+  it.each([
+    [`6'6"`, 1.9812], ['6 ft 6 in', 1.9812], ['40 in', 1.016], ['2.2 m', 2.2], [`6'2"`, 1.8796], ['6 ft 2', 1.8796], ['74 in', 1.8796], ['6’2”', 1.8796],
+    [`5'-4 1/2"`, 1.6383], ['5\' 4½"', 1.6383], ['½ in', 0.0127], ['188 cm', 1.88], ['1880 mm', 1.88], ['6.5 ft', 1.9812], ['2 yd', 1.8288], [`-3'2"`, -0.9652],
+    ['  1,88  m ', 1.88], ['6 feet 2 inches', 1.8796],
+  ])('%s is %f m whatever the units shown', (text, metres) => {
+    expect(parseLength(text, 'metric')).toBeCloseTo(metres, 10);
+    expect(parseLength(text, 'imperial')).toBeCloseTo(metres, 10);
+  });
+
+  it('a bare number is in metres, or in feet where feet are shown', () => {
+    expect(parseLength('1,88', 'metric')).toBe(1.88);
+    expect(parseLength('6.5', 'imperial')).toBeCloseTo(1.9812, 10);
+    expect(parseLength('12 1/2', 'imperial')).toBeCloseTo(3.81, 10);
+  });
+
+  it.each(['', 'tall', '6 apples', `6'14"`, '1.2.3', '1/0', '2 m 3', '5 °C', '1e3'])('%j is refused', (text) => {
+    expect(parseLength(text, 'metric')).toBeNull();
+  });
+
+  it('what is shown can be typed back: to a centimetre, or to a quarter inch', () => {
+    fc.assert(
+      fc.property(fc.double({ min: -30, max: 30, noNaN: true }), (metres) => {
+        expect(Math.abs((parseLength(formatLength(metres, 'metric').replace('−', '-'), 'imperial') ?? NaN) - metres)).toBeLessThanOrEqual(0.005 + 1e-12);
+        expect(Math.abs((parseLength(formatLength(metres, 'imperial'), 'metric') ?? NaN) - metres)).toBeLessThanOrEqual(0.0254 / 4 + 1e-9);
+      }),
+      { seed: 77 },
+    );
+  });
+
+  it('feet roll over, inches stand alone under a foot, and nothing is shown without a unit', () => {
+    expect(formatLength(1.88, 'imperial')).toBe('6 ft 2 in');
+    expect(formatLength(1.88, 'metric')).toBe('1.88 m');
+    expect(formatLength(2.998, 'imperial')).toBe('9 ft 10 in');
+    expect(formatLength(0.6095, 'imperial')).toBe('2 ft');
+    expect(formatLength(0.0127, 'imperial')).toBe('½ in');
+    expect(formatLength(-0.0001, 'metric')).toBe('0.00 m');
+    expect(formatCut(2.93, 'metric')).toBe('2930 mm');
+    expect(formatCut(2.930525, 'imperial')).toBe('9 ft 7 3/8 in');
+    expect(formatCut(3.048, 'imperial')).toBe('10 ft');
+  });
+});
+
+describe('temperatures', () => {
+  it('a reading and a difference are not the same: 9 °F more are 5 K more, but 9 °F is far below freezing', () => {
+    expect(parseTemperatureDifference('9 F', 'metric')).toBeCloseTo(5, 10);
+    expect(parseTemperature('9 °F', 'metric')).toBeCloseTo(-12.7778, 4);
+    expect(parseTemperature('98.6', 'imperial')).toBeCloseTo(37, 10);
+    expect(parseTemperature('38,5 °C', 'imperial')).toBe(38.5);
+    expect(parseTemperature('−40 F', 'metric')).toBeCloseTo(-40, 10);
+    expect(parseTemperatureDifference('4 K', 'imperial')).toBe(4);
+  });
+
+  it('kelvin is for differences only', () => {
+    expect(parseTemperature('311 K', 'metric')).toBeNull();
+    expect(parseTemperature('hot', 'metric')).toBeNull();
+  });
+
+  it('both are shown with their unit', () => {
+    expect(formatTemperature(46, 'imperial')).toBe('115 °F');
+    expect(formatTemperature(-0.2, 'metric')).toBe('0 °C');
+    expect(formatTemperatureDifference(4, 'imperial')).toBe('7 °F');
+    expect(formatTemperatureDifference(-2.5, 'metric', 1)).toBe('−2.5 K');
+  });
+});
+
+// Factors as in NIST SP 811, appendix B: mile 1609.344 m, knot 1852 m/h, acre 4046.8564 m², pound 0.45359237 kg, foot-candle 10.76391 lx (from memory).
+describe('other quantities', () => {
+  it('speeds', () => {
+    expect(parseSpeed('72 km/h', 'imperial')).toBeCloseTo(20, 10);
+    expect(parseSpeed('45 mph', 'metric')).toBeCloseTo((45 * 1609.344) / 3600, 9);
+    expect(parseSpeed('39 knots', 'metric')).toBeCloseTo((39 * 1852) / 3600, 9);
+    expect(parseSpeed('45', 'imperial')).toBeCloseTo(20.1168, 10);
+    expect(formatSpeed(22, 'metric')).toBe('22 m/s (79 km/h)');
+    expect(formatSpeed(20.1168, 'imperial')).toBe('45 mph');
+  });
+
+  it('areas', () => {
+    expect(parseArea('12 m2', 'imperial')).toBe(12);
+    expect(parseArea('100 sq ft', 'metric')).toBeCloseTo(9.290304, 9);
+    expect(parseArea('0.1 acre', 'metric')).toBeCloseTo(404.68564, 4);
+    expect(formatArea(9.290304, 'imperial')).toBe('100 ft²');
+    expect(formatArea(6.76, 'metric')).toBe('6.8 m²');
+  });
+
+  it('masses and light', () => {
+    expect(parseMass('3 lb', 'metric')).toBeCloseTo(1.36077711, 8);
+    expect(formatMass(1.36077711, 'imperial')).toBe('3.0 lb');
+    expect(formatMass(41.6, 'metric')).toBe('42 kg');
+    expect(parseLight('98 klux', 'imperial')).toBe(98000);
+    expect(parseLight('1 fc', 'metric')).toBeCloseTo(10.76391, 5);
+    expect(formatLight(98123, 'metric')).toBe('98100 lux');
+  });
+
+  it('a length is not an area, and a bare fraction is a number', () => {
+    expect(parseArea('3 m', 'metric')).toBeNull();
+    expect(parseNumber('1 1/2')).toBe(1.5);
+    expect(parseNumber('0,6')).toBe(0.6);
+    expect(parseNumber('.')).toBeNull();
+  });
+});
