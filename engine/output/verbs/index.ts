@@ -1,5 +1,6 @@
 import { check } from './check.ts';
 import { load } from './load.ts';
+import { sheet } from './sheet.ts';
 import { spot } from './spot.ts';
 import { SURVEY_VERBS } from './survey.ts';
 import type { Verb } from './verb.ts';
@@ -10,6 +11,7 @@ export const VERBS: readonly Verb[] = [
   check,
   load,
   spot,
+  sheet,
   why,
   ...SURVEY_VERBS,
 ];
