@@ -1,5 +1,4 @@
-import { castGrid, type GridSpec } from '../cast/grid.ts';
-import type { Passes } from '../cast/passes.ts';
+import type { GridSpec } from '../cast/grid.ts';
 import { skyViewGrid } from '../cast/sky.ts';
 import { centroid, openRing, pointInRing, type SpacePoint } from '../plan/geometry.ts';
 import type { Bed, Plan, PlantRow } from '../plan/types.ts';
@@ -48,42 +47,41 @@ export interface BedScorch {
   readonly worst: SpacePoint;
 }
 
-/** Scorch dose of a bed, each cell with its own share of the beam and of the sky. */
-export function bedScorch(scene: Scene, sky: SkyViewer, heat: HeatDay, places: BedPlaces, row: PlantRow, limit: number): BedScorch {
-  if ('point' in places) {
-    const shares = heat.caster.sharesAt(places.point);
-    return { dose: dosesOf(heat, row, limit, [shares], [sky.at(places.point, heat.state)])[0], worst: places.point };
-  }
-  const { grid, indices } = places;
-  const views = skyViewGrid(scene, grid, heat.day.monthDay);
-  const one = [Float64Array.of(1)];
-  const sharesOfCells = indices.map(() => new Float64Array(heat.samples.count));
-  for (let k = 0; k < heat.samples.count; k++) {
-    const [shares] = castGrid(scene, grid, onePass(heat.passes, k), one);
-    for (let cell = 0; cell < indices.length; cell++) sharesOfCells[cell][k] = shares[indices[cell]];
-  }
-  const doses = dosesOf(heat, row, limit, sharesOfCells, indices.map((index) => views[index]));
-  const worst = doses.indexOf(Math.max(...doses));
-  const [x, y] = cellCenter(grid, indices[worst]);
-  return { dose: doses.reduce((sum, dose) => sum + dose, 0) / doses.length, worst: [x, y, grid.height] };
+/** Scorch doses of one bed on any heat day, each cell with its own share of the beam and of the sky. */
+export type BedScorcher = (heat: HeatDay) => BedScorch;
+
+/** Lays a bed out once; its sky views are worked out once a yearly state. */
+export function bedScorcher(scene: Scene, sky: SkyViewer, places: BedPlaces, row: PlantRow, limit: number): BedScorcher {
+  const points = 'point' in places ? [places.point] : places.indices.map((index) => cellPoint(places.grid, index));
+  const viewsOfState = new Map<number, readonly number[]>();
+  return (heat) => {
+    let views = viewsOfState.get(heat.state);
+    if (!views) viewsOfState.set(heat.state, (views = bedViews(scene, sky, heat, places)));
+    const doses = dosesAt(heat, row, limit, points, views);
+    const worst = doses.reduce((best, dose, cell) => (dose > doses[best] ? cell : best), 0);
+    return { dose: doses.reduce((sum, dose) => sum + dose, 0) / doses.length, worst: points[worst] };
+  };
 }
 
-function dosesOf(heat: HeatDay, row: PlantRow, limit: number, sharesOfCells: readonly Float64Array[], views: readonly number[]): number[] {
-  const doses = sharesOfCells.map(() => 0);
-  for (let k = 0; k < heat.samples.count; k++) {
-    const table = thirstyTable(heat.moments[k], row, limit);
-    for (let cell = 0; cell < doses.length; cell++) {
-      doses[cell] += Math.max(0, table.excess(sharesOfCells[cell][k], views[cell])) * heat.samples.hours[k];
-    }
+function cellPoint(grid: GridSpec, index: number): SpacePoint {
+  const [x, y] = cellCenter(grid, index);
+  return [x, y, grid.height];
+}
+
+function bedViews(scene: Scene, sky: SkyViewer, heat: HeatDay, places: BedPlaces): number[] {
+  if ('point' in places) return [sky.at(places.point, heat.state)];
+  const views = skyViewGrid(scene, places.grid, heat.day.monthDay);
+  return places.indices.map((index) => views[index]);
+}
+
+function dosesAt(heat: HeatDay, row: PlantRow, limit: number, points: readonly SpacePoint[], views: readonly number[]): number[] {
+  const { count, hours } = heat.samples;
+  const sharesOfPoints = points.map((point) => heat.caster.sharesAt(point));
+  const doses = points.map(() => 0);
+  const table = thirstyTable(row, limit);
+  for (let k = 0; k < count; k++) {
+    table.begin(heat.moments[k]);
+    for (let p = 0; p < doses.length; p++) doses[p] += Math.max(0, table.excess(sharesOfPoints[p][k], views[p])) * hours[k];
   }
   return doses;
-}
-
-function onePass(passes: Passes, k: number): Passes {
-  return {
-    count: 1,
-    azimuth: passes.azimuth.subarray(k, k + 1),
-    altitude: passes.altitude.subarray(k, k + 1),
-    state: passes.state.subarray(k, k + 1),
-  };
 }

@@ -5,7 +5,7 @@ import { buildScene } from '../scene/build.ts';
 import type { Crown, Scene } from '../scene/solids.ts';
 import { heatDays } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
-import { bedPlaces, bedScorch } from './bed-load.ts';
+import { bedPlaces, bedScorcher } from './bed-load.ts';
 import { type HeatDay, heatDayOf } from './heat-day.ts';
 import { limitOf } from './limit.ts';
 import { plantPoints } from './plant-points.ts';
@@ -62,8 +62,8 @@ function dosesByHeatDay(
   plan: Plan, scene: Scene, sky: SkyViewer, heats: readonly HeatDay[], feature: PlantFeature, row: PlantRow, limit: number,
 ): number[] {
   if (feature.kind === 'bed') {
-    const places = bedPlaces(plan, feature);
-    return heats.map((heat) => bedScorch(scene, sky, heat, places, row, limit).dose);
+    const scorch = bedScorcher(scene, sky, bedPlaces(plan, feature), row, limit);
+    return heats.map((heat) => scorch(heat).dose);
   }
   const { points, own } = plantPoints(plan, feature);
   return heats.map((heat) => meanOf(points.map(({ point }) => doseAt(heat, sky, row, limit, point, own))));

@@ -55,20 +55,27 @@ export function scorchDose(heat: HeatDay, row: PlantRow, limit: number, shares: 
 const SHARE_STEPS = 256;
 const SKY_STEPS = 64;
 
-/** A thirsty leaf's excess over its limit at one moment, by share and sky view, each worked out once: a bed has hundreds of like cells. */
+/** A thirsty leaf's excess over its limit by share and sky view, each worked out once a moment: a bed has hundreds of like cells. */
 export interface ThirstyTable {
-  /** Leaf − limit, rounded to the table's nearest share and sky view; below 0 where the leaf is cool enough. [K] */
+  /** Turns to another moment. */
+  begin(moment: LeafMoment): void;
+  /** Leaf − limit at the table's nearest share and sky view; below 0 where the leaf is cool enough. [K] */
   excess(share: number, skyView: number): number;
 }
 
-export function thirstyTable(moment: LeafMoment, row: PlantRow, limit: number): ThirstyTable {
-  const known = new Float64Array((SHARE_STEPS + 1) * (SKY_STEPS + 1)).fill(NaN);
+export function thirstyTable(row: PlantRow, limit: number): ThirstyTable {
+  const known = new Float64Array((SHARE_STEPS + 1) * (SKY_STEPS + 1));
+  let now: LeafMoment | null = null;
   return {
+    begin(moment) {
+      now = moment;
+      known.fill(NaN);
+    },
     excess(share, skyView) {
       const s = Math.round(share * SHARE_STEPS);
       const v = Math.round(skyView * SKY_STEPS);
       const index = s * (SKY_STEPS + 1) + v;
-      if (Number.isNaN(known[index])) known[index] = surfaceTemperature(moment, row, 'thirsty', s / SHARE_STEPS, v / SKY_STEPS) - limit;
+      if (now !== null && Number.isNaN(known[index])) known[index] = surfaceTemperature(now, row, 'thirsty', s / SHARE_STEPS, v / SKY_STEPS) - limit;
       return known[index];
     },
   };
