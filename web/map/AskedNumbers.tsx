@@ -66,7 +66,7 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
         </p>
       )}
       <div class="draft-buttons">
-        <button type="submit" class="finish">Add {tool.noun}</button>
+        <button type="submit" class="main">Add it to the plan</button>
         <button type="button" onClick={stepBack}>Back to the shape</button>
         <button type="button" onClick={escape}>Cancel</button>
       </div>

@@ -49,16 +49,16 @@ export function DraftBar({ onNudge }: Props) {
             <button type="submit">Put</button>
           </form>
           {fault && <p id="draft-fault" class="box-said fault" role="alert">{fault}</p>}
-          {crossHair.value && <NudgePad onNudge={onNudge} />}
           <div class="draft-buttons">
-            {crossHair.value && <button type="button" class="here" disabled={!aim.value} onClick={() => aim.value && choosePoint(aim.value.at)}>Here</button>}
+            {crossHair.value && <button type="button" class="main here" disabled={!aim.value} onClick={() => aim.value && choosePoint(aim.value.at)}>Here</button>}
             {under?.tool.shape === 'outline' && under.points.length === 0 && (
               <button type="button" aria-pressed={!under.box} onClick={() => (draft.value = beginDraft(under.tool, !under.box))}>{under.box ? 'Corner by corner' : 'As a rectangle'}</button>
             )}
-            {under && canFinish(under) && <button type="button" class="finish" onClick={() => (draft.value = finish(under))}>Finish {under.tool.noun}</button>}
+            {under && canFinish(under) && <button type="button" class="main" onClick={() => (draft.value = finish(under))}>Finish {under.tool.noun}</button>}
             {under && under.points.length > 0 && <button type="button" onClick={stepBack}>Take back a point</button>}
             <button type="button" onClick={escape}>Cancel</button>
           </div>
+          {crossHair.value && <NudgePad onNudge={onNudge} />}
         </>
       )}
     </section>

@@ -1,8 +1,9 @@
 import type { ToolId } from './tools.ts';
 
 /** Small drawings of what each tool puts on the paper, as it looks there. */
-const SHAPES: Readonly<Record<ToolId | 'choose', string>> = {
+const SHAPES: Readonly<Record<ToolId | 'choose' | 'add', string>> = {
   choose: 'M5 3l13 9-6 1.2L9.6 19z',
+  add: 'M12 4v16M4 12h16',
   wall: 'M2 16L22 16M2 11L22 11M4 16l5-5M9 16l5-5M14 16l5-5',
   building: 'M4 4h16v16H4zM4 12l8-8M4 20l16-16M12 20l8-8',
   tree: 'M12 3c3 0 4.4 1.6 5 3.4 2 .6 3.4 2.3 3.4 4.6 0 3.6-3 5.6-8.4 5.6S3.6 14.6 3.6 11c0-2.3 1.4-4 3.4-4.600C7.6 4.6 9 3 12 3zM12 21v-7M9 9h.01M13 7h.01M15.5 11h.01M11 12h.01',
@@ -17,7 +18,7 @@ const SHAPES: Readonly<Record<ToolId | 'choose', string>> = {
   reading: 'M10 4a2 2 0 0 1 4 0v9.500a4 4 0 1 1-4 0zM12 9v8M16 5h3M16 8h2M16 11h3',
 };
 
-export function ToolIcon({ id }: { readonly id: ToolId | 'choose' }) {
+export function ToolIcon({ id }: { readonly id: ToolId | 'choose' | 'add' }) {
   return (
     <svg class="tool-icon" viewBox="0 0 24 24" aria-hidden="true">
       <path d={SHAPES[id]} />

@@ -58,14 +58,18 @@ export function finish(draft: Draft): Draft {
 /** The next step in one sentence. @param hand how the next point comes */
 export function nextStep(draft: Draft, hand: 'pointer' | 'cross-hair'): string {
   const { tool, points, box } = draft;
-  const name = `the ${tool.noun}`;
-  if (draft.asking) return tool.asked.length === 0 ? `Add ${name}, or give it a name first.` : `${capital(tool.asked.map(({ label }) => label.toLowerCase()).join(', '))}: type what you know, leave what you guess.`;
-  const put = hand === 'cross-hair' ? 'Bring it under the cross and tap Here' : 'Click it';
-  if (tool.shape === 'point') return `Where does ${name} stand? ${put}, or type it.`;
-  if (points.length === 0) return tool.shape === 'line' ? `Where does ${name} begin? ${put}, or type it.` : `Where is ${box ? 'one' : 'the first'} corner of ${name}? ${put}, or type it.`;
-  if (box) return `Where is the opposite corner? ${put}, or type the size, such as 3 x 2.`;
-  if (points.length < tool.fewest) return `Where is the next ${tool.shape === 'line' ? 'corner or the end' : 'corner'}? ${put}, or type the length.`;
-  return tool.shape === 'line' ? `${capital(put)} to go on, or finish ${name} here.` : `${capital(put)} to go on, or finish: the last corner joins the first.`;
+  if (draft.asking) return tool.asked.length === 0 ? `Name the ${tool.noun} if you like, then add it.` : `Type the numbers you know; the ones left empty are marked as guessed.`;
+  const how = hand === 'cross-hair' ? 'under the cross, then Here' : 'click or type it';
+  return `${whatNext(tool, points.length, box)}: ${how}.`;
+}
+
+function whatNext(tool: Tool, drawn: number, box: boolean): string {
+  if (tool.shape === 'point') return `Where the ${tool.noun} stands`;
+  if (tool.shape === 'line' && drawn === 0) return `Where the ${tool.noun} begins`;
+  if (drawn === 0) return `One corner of the ${tool.noun}`;
+  if (box) return 'The opposite corner';
+  if (drawn < tool.fewest) return tool.shape === 'line' ? 'The next corner or the end' : 'The next corner';
+  return 'The next corner, or finish here';
 }
 
 /** Length and direction of the leg being drawn, to be shown beside the pointer: "3.40 m" or "3.00 × 2.00 m". */
@@ -74,8 +78,4 @@ export function legText(draft: Draft, aim: PlanPoint, units: Units): string | nu
   if (!last || draft.asking) return null;
   if (draft.box) return `${formatLength(Math.abs(aim[0] - last[0]), units)} × ${formatLength(Math.abs(aim[1] - last[1]), units)}`;
   return formatLength(distance(last, aim), units);
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,4 @@
-import { computed, effect, signal } from '@preact/signals';
+import { computed, effect, signal, untracked } from '@preact/signals';
 import { addFeature, addToOption, changeFeature, checkPlan, duplicateFeature, featureOf, freshId, moveFeature, moveInOption, removeFeature, withOptions } from '../../engine/index.ts';
 import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../engine/index.ts';
 import { commitEdit } from '../state/edit.ts';
@@ -54,13 +54,18 @@ effect(() => {
   held.value = null;
 });
 
-effect(() => {
+const hint = computed(() => {
   const hand = crossHair.value ? 'cross-hair' : 'pointer';
-  if (askedPoint.value) toolHint.value = askedPoint.value.hint;
-  else if (draft.value) toolHint.value = nextStep(draft.value, hand);
-  else if (held.value) toolHint.value = hand === 'cross-hair' ? 'Bring its new place under the cross and tap Here. Escape leaves it where it was.' : 'Click its new place. Escape leaves it where it was.';
-  else toolHint.value = null;
-  if (toolHint.value !== null) readOut(toolHint.value);
+  if (askedPoint.value) return askedPoint.value.hint;
+  if (draft.value) return nextStep(draft.value, hand);
+  if (!held.value) return null;
+  return `${hand === 'cross-hair' ? 'Bring its new place under the cross and tap Here.' : 'Click its new place.'} Escape leaves it where it was.`;
+});
+
+effect(() => {
+  const words = hint.value;
+  toolHint.value = words;
+  if (words !== null) untracked(() => readOut(words));
 });
 
 /** Lines that a point can be drawn to, without those of the thing being moved. */
@@ -70,15 +75,18 @@ function snapLines(except: string | null): readonly (readonly PlanPoint[])[] {
   return [...edge, ...features.filter(({ id, kind }) => id !== except && kind !== 'reading').map(centreLine)];
 }
 
+/** However far out the paper is, nothing farther than this draws a point to itself. [m] */
+const FARTHEST_SNAP = 0.3;
+
 /** Draws a raw point to what is near it, as the thing under way needs it. */
 export function snapped(raw: PlanPoint): Snapped {
-  return snap(raw, { lines: snapLines(held.value?.id ?? null), drawn: draft.value?.points ?? [], reach: reach.value });
+  return snap(raw, { lines: snapLines(held.value?.id ?? null), drawn: draft.value?.points ?? [], reach: Math.min(FARTHEST_SNAP, reach.value) });
 }
 
 /** Where a grip dragged by the pointer lands: what it was taken by moves, not the pointer's slip beside it. */
 export function snappedGrip(id: string, grip: Grip, raw: PlanPoint): PlanPoint {
   if (grip.part === 'turn') return raw;
-  return snap(raw, { lines: snapLines(id), drawn: [], reach: reach.value }).at;
+  return snap(raw, { lines: snapLines(id), drawn: [], reach: Math.min(FARTHEST_SNAP, reach.value) }).at;
 }
 
 /** Takes a tool up, or puts it down when it is in the hand already. @param byKey the next point will be typed, not pointed at */

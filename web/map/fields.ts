@@ -64,8 +64,6 @@ function share(key: string, label: string, absent: number | undefined, options: 
 /** Lowest height at which a wall or hedge is asked about: 18 for 1.8 is the usual slip. */
 const TALL_WALL = 4;
 
-const WIDTH_ONLY_POT = 'pot.width';
-
 /** Every number of each kind, in the order they are shown. Places (x, y) are edited apart. */
 export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
   wall: [
@@ -99,7 +97,7 @@ export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
     field('height', 'Height', { asked: true, suggested: 1, unusualAbove: 6 }),
     field('spread', 'Width', { asked: true, suggested: 0.8, unusualAbove: 6 }),
     field('foliageFrom', 'Leaves begin at', { least: 0, read: (f) => foliageFromOf(f as FeatureOf<'plant'>) }),
-    potField(WIDTH_ONLY_POT, 'Pot width', 'width'),
+    potField('pot.width', 'Pot width', 'width'),
     potField('pot.height', 'Pot height', 'height'),
     field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
   ],
@@ -125,6 +123,11 @@ export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
 export function fieldsOf(feature: Feature): readonly NumberField[] {
   const fields = FIELDS[feature.kind];
   return feature.kind === 'plant' && !feature.container ? fields.filter(({ key }) => !key.startsWith('pot.')) : fields;
+}
+
+/** Whether the plan itself holds the number, rather than what stands for it where it is absent. */
+export function isSaid(feature: Feature, { key }: NumberField): boolean {
+  return key.split('.').reduce<unknown>((part, name) => (part as Readonly<Record<string, unknown>> | undefined)?.[name], feature) !== undefined;
 }
 
 function worth(feature: Feature): number {

@@ -2,7 +2,7 @@ import { circleMarker, divIcon, marker, polygon, polyline } from 'leaflet';
 import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
 import { DEFAULTS, boundsOf, centroid, potOf } from '../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../engine/index.ts';
-import { alongPath, crownEdge, stipple } from './hatch.ts';
+import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { toLatLng, toLatLngs } from './lat-lng.ts';
 import { centreLine, circle, footprint, outset } from './outline.ts';
 import { weaveId } from './Patterns.tsx';
@@ -150,10 +150,15 @@ function label(feature: Feature, at: PlanPoint, below = 0): Layer[] {
 /** Width of a letter of a name on the paper, for judging its room. [px] */
 const LETTER_PX = 6.5;
 
-/** Hides names that have no room on the thing they name. @param pixels a metre */
+/** Hides names that have no room on the thing they name, or lie over one already there. @param pixels a metre */
 export function fitNames(container: HTMLElement, pixels: number): void {
-  for (const words of container.querySelectorAll<HTMLElement>('.map-name span[data-room]')) {
-    words.classList.toggle('too-long', Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX);
+  const standing: DOMRect[] = [];
+  for (const words of container.querySelectorAll<HTMLElement>('.map-name span')) {
+    const box = words.getBoundingClientRect();
+    const long = words.dataset.room !== undefined && Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX;
+    const hidden = long || standing.some((other) => box.left < other.right && other.left < box.right && box.top < other.bottom && other.top < box.bottom);
+    words.classList.toggle('hidden', hidden);
+    if (!hidden) standing.push(box);
   }
 }
 

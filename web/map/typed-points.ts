@@ -36,6 +36,10 @@ export function typedPoints(text: string, context: TypedContext): Typed {
   return pointOf(entry, context) ?? chain(entry, context);
 }
 
+const ANGLE = String.raw`[-−]?\d+(?:[.,]\d+)?\s*(?:°|degrees?|deg)`;
+/** Splits a walk into direction words, angles, and whatever stands between them. */
+const WORDS = new RegExp(String.raw`home|up|down|left|right|turn|${ANGLE}|(?:(?!\b(?:home|up|down|left|right|turn)\b|${ANGLE}).)+`, 'g');
+
 interface Leg {
   readonly length: number;
   /** Absolute, clockwise from +y. [°] */
@@ -70,7 +74,7 @@ function boxCorner(across: string, up: string, { units, drawn, aim }: TypedConte
 }
 
 function chain(entry: string, context: TypedContext): Typed {
-  const words = entry.match(/home|up|down|left|right|turn|[-−]?\d+(?:[.,]\d+)?\s*(?:°|degrees?|deg)|(?:(?!\b(?:home|up|down|left|right|turn)\b).)+/g) ?? [];
+  const words = entry.match(WORDS) ?? [];
   const legs: Leg[] = [];
   let heading: number | undefined;
   let turn: number | undefined;

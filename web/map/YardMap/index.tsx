@@ -1,6 +1,6 @@
 import 'leaflet/dist/leaflet.css';
 import './style.css';
-import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { untracked, useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { DEFAULTS } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
@@ -24,6 +24,9 @@ import { listenToPointer } from '../pointer.ts';
 import { ScaleBar } from '../ScaleBar.tsx';
 import { toolById } from '../tools.ts';
 import type { LeafletYard } from '../leaflet-map.ts';
+
+/** Zoom at which the cross can be placed without a magnifying glass: 32 px a metre. */
+const CLOSE_ENOUGH = 5;
 
 /** How near the pointer must come to count as "at" something. [px] */
 const REACH_PX = { fine: 9, coarse: 16 };
@@ -107,7 +110,10 @@ export function YardMap() {
   // The cross waits in the middle of the map from the moment a point is wanted.
   useSignalEffect(() => {
     const map = yard.current?.map;
-    if (wantsPoint.value && crossHair.value && map) moveCross(snapped(toPlanPoint(map.getCenter())).at);
+    if (wantsPoint.value && crossHair.value && map) {
+      if (map.getZoom() < CLOSE_ENOUGH) map.setZoom(CLOSE_ENOUGH, { animate: false });
+      moveCross(untracked(() => snapped(toPlanPoint(map.getCenter())).at));
+    }
     else if (!wantsPoint.value) aim.value = null;
   });
 

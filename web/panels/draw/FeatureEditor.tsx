@@ -3,7 +3,7 @@ import type { Feature } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
 import { calledOf, change, commitChecked, deleteFeatures, duplicate } from '../../map/drawing.ts';
-import { fieldsOf } from '../../map/fields.ts';
+import { fieldsOf, isSaid } from '../../map/fields.ts';
 import type { NumberField } from '../../map/fields.ts';
 import { NumberBox } from '../../map/NumberBox.tsx';
 import { showOnMap } from '../../map/overlays.ts';
@@ -33,7 +33,7 @@ export function FeatureEditor({ feature }: { readonly feature: Feature }) {
       {fieldsOf(feature).map((field) => (
         <div key={field.key} class="field-row">
           <NumberBox field={field} value={field.read(feature)} onChange={(value) => take(field, value)} />
-          {field.unit !== 'count' && feature.kind !== 'reading' && <HowKnown feature={feature} field={field} />}
+          {field.unit !== 'count' && feature.kind !== 'reading' && (isSaid(feature, field) ? <HowKnown feature={feature} field={field} /> : <span class="quiet">the usual, not said</span>)}
         </div>
       ))}
       <KindFields feature={feature} />

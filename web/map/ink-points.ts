@@ -1,42 +1,9 @@
 import type { PlanPoint } from '../../engine/index.ts';
 
 /**
- * Ink for the plan as plain numbers: hatch lines inside a ring, dots inside a crown. Metres in, metres out;
+ * Ink for the plan as plain points: dots inside a crown, its leafy edge, threads along a cloth. Metres in, metres out;
  * the same shape always gets the same ink, wherever the paper lies.
  */
-
-/**
- * Parallel lines at `angle` (counter-clockwise from +x, °), `gap` apart, clipped to a ring that may be concave.
- * Lines are counted from the plan's origin, so the hatches of two shapes that touch run on into each other.
- */
-export function hatchLines(ring: readonly PlanPoint[], angle: number, gap: number): readonly (readonly [PlanPoint, PlanPoint])[] {
-  const angleRad = (angle * Math.PI) / 180;
-  const ux = Math.cos(angleRad);
-  const uy = Math.sin(angleRad);
-  const aside = ring.map(([x, y]) => -x * uy + y * ux);
-  const along = ring.map(([x, y]) => x * ux + y * uy);
-  const lines: (readonly [PlanPoint, PlanPoint])[] = [];
-  const first = Math.ceil(Math.min(...aside) / gap);
-  const last = Math.floor(Math.max(...aside) / gap);
-  for (let n = first; n <= last; n += 1) {
-    const at = n * gap;
-    const crossings: number[] = [];
-    for (let i = 0; i < ring.length; i += 1) {
-      const k = (i + 1) % ring.length;
-      const a = aside[i] - at;
-      const b = aside[k] - at;
-      if (a < 0 === b < 0) continue;
-      crossings.push(along[i] + ((along[k] - along[i]) * a) / (a - b));
-    }
-    crossings.sort((p, q) => p - q);
-    for (let i = 1; i < crossings.length; i += 2) {
-      const from = crossings[i - 1];
-      const to = crossings[i];
-      if (to > from) lines.push([[from * ux - at * uy, from * uy + at * ux], [to * ux - at * uy, to * uy + at * ux]]);
-    }
-  }
-  return lines;
-}
 
 /** Dots a square metre of an opaque crown gets; a crown that lets half the light through gets half of them. */
 const DOTS_PER_SQUARE_METRE = 44;
