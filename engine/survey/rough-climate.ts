@@ -58,6 +58,22 @@ export function roughClimate(type: ClimateType, latitude: number, known?: KnownT
   return found({ from: 'rough', source: notes[0], hotAir: HOT_AIR, heatwaveHigh, months: shifted }, notes);
 }
 
+/** The month of a climate that the known numbers belong to: July or January, or its hottest month where that one is not in it. */
+export function knownMonthOf(climate: Climate, latitude: number): ClimateMonth {
+  const asked = climate.months.find(({ month }) => month === askedMonth(latitude));
+  return asked ?? climate.months.reduce((hottest, month) => (month.high > hottest.high ? month : hottest));
+}
+
+/** A climate with some of the three numbers known better: every month's highs and lows move with those of the month asked for. */
+export function withKnownTemperatures(climate: Climate, latitude: number, known: Partial<KnownTemperatures>): Climate {
+  if (climate.months.length === 0) return climate;
+  const asked = knownMonthOf(climate, latitude);
+  const up = (known.high ?? asked.high) - asked.high;
+  const upLow = (known.low ?? asked.low) - asked.low;
+  const months = up === 0 && upLow === 0 ? climate.months : climate.months.map((month) => shift(month, up, upLow));
+  return { ...climate, months, heatwaveHigh: known.hottest ?? climate.heatwaveHigh };
+}
+
 function monthsOf(type: ClimateType, latitude: number): ClimateMonth[] {
   return Array.from({ length: 12 }, (_, index) => {
     const k = latitude < 0 ? (index + 6) % 12 : index;
