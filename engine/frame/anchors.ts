@@ -1,7 +1,7 @@
 /** What holds each post down, by the ground it stands in. */
 import { formatCut, formatMass, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
-import { groundName } from './model.ts';
+import { groundPlace } from './model.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
 import type { AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
 import { BALLAST_FACTOR, GRAVITY, sidePush, upliftForce } from './wind.ts';
@@ -95,7 +95,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast: null,
         sentences: [
           ...opening,
-          `In ${groundName(ground)}: one hole at each post, ${hole}, filled with concrete: ${Math.round(footing.volume * 1000)} litres each (${formatMass(footing.volume * CONCRETE, units)}), ${footing.bags} bags of ${formatMass(BAG, units)} in all. Only its weight is counted, not the grip of the soil.`,
+          `One hole at each post, ${hole}, filled with concrete: ${Math.round(footing.volume * 1000)} litres each (${formatMass(footing.volume * CONCRETE, units)}), ${footing.bags} bags of ${formatMass(BAG, units)} in all. Only its weight is counted, not the grip of the soil.`,
           ...(ground === 'hard' ? ['Caliche is broken with a digging bar; keep the hole wider at its foot than at its top.'] : []),
         ],
       };
@@ -112,7 +112,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast: null,
         sentences: [
           ...opening,
-          `${stakes ? 'Stakes of 12 mm rebar, 0.6 m long' : 'Garden augers, 30 to 40 cm'}, in ${groundName(ground)}: ${each} at each post, counted at ${Math.round(holds)} N (${formatMass(holds / GRAVITY, units)}) each, the low end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
+          `${stakes ? 'Stakes of 12 mm rebar, 0.6 m long' : 'Garden augers, 30 to 40 cm'}, ${groundPlace(ground)}: ${each} at each post, counted at ${Math.round(holds)} N (${formatMass(holds / GRAVITY, units)}) each, the low end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
           'A strap at 45° to a stake outside the frame carries 1.4 times the uplift.',
         ],
       };
@@ -126,7 +126,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast,
         sentences: [
           ...opening,
-          `On ${groundName(ground)}: ${Math.ceil(perPost / WATER_CAN)} cans of 25 litres filled with water at each post (${ballast.litresOfWater} litres are needed), or ${ballast.slabs} slabs of 60 × 60 × 5 cm, or ${ballast.sandbags} sandbags of ${formatMass(SANDBAG, units)}, strapped to the post low down. Check the water once a week.`,
+          `${Math.ceil(perPost / WATER_CAN)} cans of 25 litres filled with water at each post (${ballast.litresOfWater} litres are needed), or ${ballast.slabs} slabs of 60 × 60 × 5 cm, or ${ballast.sandbags} sandbags of ${formatMass(SANDBAG, units)}, strapped to the post low down. Check the water once a week.`,
           ...(ground === 'wheels' ? ['A frame on wheels rolls before it lifts: lock the wheels and take the cloth off whenever nobody is at home.'] : []),
         ],
       };

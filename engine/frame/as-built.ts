@@ -64,7 +64,8 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
     found.push(at);
   }
   const heights = posts.map((post) => measured[`${post.id}-height`] ?? post.height);
-  const { feature, remarks } = thing.kind === 'canopy' ? canopyAsBuilt(thing, found, heights, units) : screenAsBuilt(thing, found, heights);
+  const placesMeasured = posts.some((post) => measured[`${post.id}-a`] !== undefined && measured[`${post.id}-b`] !== undefined);
+  const { feature, remarks } = thing.kind === 'canopy' ? canopyAsBuilt(thing, placesMeasured ? found : null, heights, units) : screenAsBuilt(thing, placesMeasured ? found : null, heights);
   const replace = (features: readonly Feature[]): Feature[] => features.map((candidate) => (candidate.id === id ? feature : candidate));
   const changed: Plan =
     option !== undefined && (option.adds ?? []).some((added) => added.id === id)
@@ -95,7 +96,12 @@ function measuredPlace(placed: SettingOut, planned: PlanPoint, fromA: number | u
   return distance(places[0], planned) <= distance(places[1], planned) ? places[0] : places[1];
 }
 
-function canopyAsBuilt(canopy: Canopy, [backLeft, backRight, frontLeft, frontRight]: readonly PlanPoint[], heights: readonly number[], units: Units): { feature: Canopy; remarks: string[] } {
+function canopyAsBuilt(canopy: Canopy, found: readonly PlanPoint[] | null, heights: readonly number[], units: Units): { feature: Canopy; remarks: string[] } {
+  const height = rounded((heights[0] + heights[1]) / 2);
+  const rise = rounded((heights[2] + heights[3]) / 2 - (heights[0] + heights[1]) / 2);
+  const level: Canopy = { ...canopy, height, ...(canopy.rise === undefined && rise === 0 ? {} : { rise }) };
+  if (found === null) return { feature: level, remarks: [] };
+  const [backLeft, backRight, frontLeft, frontRight] = found;
   const middle = (...points: PlanPoint[]): PlanPoint => [mean(points.map(([x]) => x)), mean(points.map(([, y]) => y))];
   const center = middle(backLeft, backRight, frontLeft, frontRight);
   const forward = minus(middle(frontLeft, frontRight), middle(backLeft, backRight));
@@ -108,19 +114,19 @@ function canopyAsBuilt(canopy: Canopy, [backLeft, backRight, frontLeft, frontRig
   const corners = ([[-1, -1, backLeft], [1, -1, backRight], [-1, 1, frontLeft], [1, 1, frontRight]] as const).map(([across, along, corner]) =>
     distance(corner, [center[0] + (across * width * r[0]) / 2 + (along * length * f[0]) / 2, center[1] + (across * width * r[1]) / 2 + (along * length * f[1]) / 2]),
   );
-  const height = rounded((heights[0] + heights[1]) / 2);
-  const rise = rounded((heights[2] + heights[3]) / 2 - (heights[0] + heights[1]) / 2);
   const worst = Math.max(...corners);
   const remarks = worst > OUT_OF_SQUARE ? [`The posts are up to ${formatCut(worst, units)} off a true rectangle; the plan keeps the rectangle that fits best.`] : [];
-  const feature: Canopy = { ...canopy, center: [rounded(center[0]), rounded(center[1])], length: rounded(length), width: rounded(width), height };
-  const turn = Math.round(((turnRad * 180) / Math.PI + 360) * 100) / 100 % 360;
-  return { feature: { ...feature, ...(canopy.turn === undefined && turn === 0 ? {} : { turn }), ...(canopy.rise === undefined && rise === 0 ? {} : { rise }) }, remarks };
+  const turn = (Math.round(((turnRad * 180) / Math.PI + 360) * 100) / 100) % 360;
+  const placed: Canopy = { ...level, center: [rounded(center[0]), rounded(center[1])], length: rounded(length), width: rounded(width) };
+  return { feature: { ...placed, ...(canopy.turn === undefined && turn === 0 ? {} : { turn }) }, remarks };
 }
 
-function screenAsBuilt(screen: Screen, found: readonly PlanPoint[], heights: readonly number[]): { feature: Screen; remarks: string[] } {
+function screenAsBuilt(screen: Screen, found: readonly PlanPoint[] | null, heights: readonly number[]): { feature: Screen; remarks: string[] } {
+  const height = rounded(mean(heights));
+  if (found === null) return { feature: { ...screen, height }, remarks: [] };
   const closes = screen.path.length > 3 && distance(screen.path[0], screen.path[screen.path.length - 1]) === 0;
   const path = [...found, ...(closes ? [found[0]] : [])].map(([x, y]): PlanPoint => [rounded(x), rounded(y)]);
-  return { feature: { ...screen, path, height: rounded(mean(heights)) }, remarks: [] };
+  return { feature: { ...screen, path, height }, remarks: [] };
 }
 
 function changesOf(before: Canopy | Screen, after: Canopy | Screen, units: Units): string[] {

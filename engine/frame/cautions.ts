@@ -50,7 +50,7 @@ const CAUTIONS: readonly Caution[] = [
     id: 'engineer',
     tasks: ['build', 'wind'],
     stop: true,
-    text: `Ask a licensed engineer before building when the roof is over ${ENGINEER_AREA} m² (130 ft²), posts are over ${ENGINEER_HEIGHT} m (10 ft), the frame is fixed to a building, the public can walk under it, or it is to stay up in storms.`,
+    text: `Stop and ask a licensed engineer when the roof is over ${ENGINEER_AREA} m² (130 ft²), posts are over ${ENGINEER_HEIGHT} m (10 ft), the frame is fixed to a building, the public can walk under it, or it is to stay up in storms.`,
     source: 'this project’s own limits; local rules come first',
   },
   { id: 'wind-orientation', tasks: ['build', 'wind'], stop: false, text: WIND_WORDING, source: 'this project’s own wording' },

@@ -1,6 +1,6 @@
 /** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
 import type { StockCloth } from '../plan/types.ts';
-import { formatCut } from '../plan/units.ts';
+import { formatCut, formatTemperatureDifference } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import type { FrameCloth, FrameModel } from './model.ts';
 import type { ClothPiece, ClothPlan, FrostCloth } from './types.ts';
@@ -48,7 +48,7 @@ export function clothPlanOf(model: FrameModel, stock: readonly StockCloth[], gus
     gap: GAP,
     tieSpacing: TIE_SPACING,
     pull: { perMetre: tautPull(pressure, span, sag), sag, gust },
-    notes: notesFor(model, pieces),
+    notes: notesFor(model, pieces, units),
     frost: model.kind === 'canopy' ? frostCloth(model, units) : null,
   };
 }
@@ -109,7 +109,7 @@ function gapFor(side: number): number {
   return Math.min(GAP, side / 20);
 }
 
-function notesFor(model: FrameModel, pieces: readonly ClothPiece[]): string[] {
+function notesFor(model: FrameModel, pieces: readonly ClothPiece[], units: Units): string[] {
   const notes = [
     'Use knitted shade cloth: it does not unravel where it is cut. Woven cloth must be hemmed or taped all round.',
     'The percentage on the label is the light it stops. Wind goes by the share covered with yarn, which differs by a few points; one number is used for both here.',
@@ -117,7 +117,7 @@ function notesFor(model: FrameModel, pieces: readonly ClothPiece[]): string[] {
     'Elastic ties are the fuse: they stretch and let go before the tube bends. Never lash every point with cord that does not give.',
   ];
   if (pieces.some((piece) => piece.where.startsWith('drop'))) notes.push('A drop that flaps tears itself: a rod in its lower hem holds it down. Roll drops up first when wind is forecast.');
-  if (model.kind === 'canopy' && model.pitchDeg < 5) notes.push('A level roof holds leaves, and water where the cloth is dense: give it a slope of 5° (90 mm in a metre, 1 1/16 in in a foot) where it rains in summer, or leave a low point open to drain.');
+  if (model.kind === 'canopy' && model.pitchDeg < 5) notes.push(`A level roof holds leaves, and water where the cloth is dense: give it a slope of 5° (${units === 'metric' ? '90 mm in a metre' : '1 1/16 in. in a foot'}) where it rains in summer, or leave a low point open to drain.`);
   return notes;
 }
 
@@ -134,7 +134,7 @@ function frostCloth(model: FrameModel, units: Units): FrostCloth {
     weights,
     sentence:
       `The same frame carries frost cloth in winter: take the shade cloth off and lay one sheet of ${formatCut(cut[0], units)} × ${formatCut(cut[1], units)} over the rails and down to the ground, ` +
-      `${formatCut(FROST_SKIRT, units)} of it lying on the soil, with ${weights} stones or sandbags along the edge. It gives 0 to 3 K (0 to 5 °F), on some clear nights nothing, and nothing against freezing wind. ` +
+      `${formatCut(FROST_SKIRT, units)} of it lying on the soil, with ${weights} stones or sandbags along the edge. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and nothing against freezing wind. ` +
       'On before sunset, open in the morning once it is above freezing; the cloth must not touch leaves. The frame must not stay under it in wind or snow.',
   };
 }

@@ -7,8 +7,11 @@ import type { CutUse } from './cutting-stock.ts';
 import { TENTHS_PER_METRE, tenthsOf } from './fittings.ts';
 import type { CutPlan, CutSaving, Piece } from './types.ts';
 
-/** How much a piece may be shortened without anyone noticing, tried one after the other. [m] */
-const SHORTER = [0.001, 0.002];
+/** How much a piece may be shortened without anyone noticing, tried one after the other. */
+const SHORTER = [
+  { metres: 0.001, metric: '1 mm', imperial: 'about 1/32 in' },
+  { metres: 0.002, metric: '2 mm', imperial: 'about 1/16 in' },
+] as const;
 
 export type CutPlanResult = { readonly ok: true; readonly plan: CutPlan } | { readonly ok: false; readonly tooLong: readonly number[] };
 
@@ -24,33 +27,32 @@ export function cutPlanOf(pieces: readonly Piece[], lengths: readonly StockTube[
   });
   if (!result.ok) return { ok: false, tooLong: result.tooLong.map((length) => length / TENTHS_PER_METRE) };
   const tubes = result.uses.toSorted((a, b) => a.left - b.left).flatMap((use) => Array.from({ length: use.times }, () => cutTube(use, lengths[use.tube])));
-  return { ok: true, plan: { tubes, kerf, counted, proven: result.proven, bound: result.bound / perUnit, savings: [] } };
+  return { ok: true, plan: { tubes, kerf, counted, proven: result.proven, bound: result.bound / perUnit, amount: result.cost / perUnit, savings: [] } };
 }
 
-/**
- * What would save tubes: a thinner blade, or all pieces of one length a millimetre or two shorter.
- * @returns The smallest change of each sort that saves any.
- */
+/** What would save tubes: a thinner blade, or all pieces of one length a millimetre or two shorter. The smallest change of each sort. */
 export function cutSavings(pieces: readonly Piece[], lengths: readonly StockTube[], plan: CutPlan, units: Units): CutSaving[] {
   const savings: CutSaving[] = [];
-  const tubesWith = (tried: readonly Piece[], kerf: number): number => {
+  const offer = (change: string, tried: readonly Piece[], kerf: number): boolean => {
     const result = cutPlanOf(tried, lengths, kerf);
-    return result.ok ? result.plan.tubes.length : Infinity;
+    const saving = result.ok ? savingOf(change, plan, result.plan) : null;
+    if (saving !== null) savings.push(saving);
+    return saving !== null;
   };
-  const offer = (change: string, tubes: number): boolean => {
-    if (tubes >= plan.tubes.length) return false;
-    savings.push({ change, tubes: plan.tubes.length - tubes });
-    return true;
-  };
-  if (plan.kerf > 0) offer('cut with a rolling tube cutter, which loses nothing at the cut (and leaves a burr inside to ream out)', tubesWith(pieces, 0));
+  if (plan.kerf > 0) offer('cut with a rolling tube cutter, which loses nothing at the cut (and leaves a burr inside to ream out)', pieces, 0);
   for (const length of new Set(pieces.map((piece) => piece.length))) {
-    for (const shorter of SHORTER) {
-      const tried = pieces.map((piece) => (piece.length === length ? { ...piece, length: length - shorter } : piece));
-      const change = `cut every piece of ${formatCut(length, units)} ${units === 'metric' ? `${Math.round(shorter * 1000)} mm` : shorter < 0.0015 ? 'about 1/32 in' : 'about 1/16 in'} shorter`;
-      if (offer(change, tubesWith(tried, plan.kerf))) break;
+    for (const { metres, metric, imperial } of SHORTER) {
+      const tried = pieces.map((piece) => (piece.length === length ? { ...piece, length: length - metres } : piece));
+      if (offer(`cut every piece of ${formatCut(length, units)} ${units === 'metric' ? metric : imperial} shorter`, tried, plan.kerf)) break;
     }
   }
   return savings;
+}
+
+/** What a changed cut list saves over another, `null` when it saves nothing. */
+export function savingOf(change: string, plan: CutPlan, changed: CutPlan): CutSaving | null {
+  if (changed.amount >= plan.amount - 1e-9) return null;
+  return { change, tubes: plan.tubes.length - changed.tubes.length, money: plan.counted === 'price' ? Math.round((plan.amount - changed.amount) * 100) / 100 : null };
 }
 
 function cutTube(use: CutUse, tube: StockTube): CutPlan['tubes'][number] {

@@ -34,13 +34,14 @@ export function tidied(sizes: Sizes, demand: Counts, bound: Bound, uses: readonl
     const left = [...demand];
     const chosen: PatternUse[] = [];
     const visit = (spent: number): void => {
+      if (spent + bound.of(left) > cost) return;
       const first = left.findIndex((count) => count > 0);
       if (first < 0) {
         const leftOver = longestLeftOver(sizes, chosen);
         if (best === null || leftOver > best.leftOver) best = { uses: [...chosen], leftOver };
         return;
       }
-      if (chosen.length === different || spent + bound.of(left) > cost) return;
+      if (chosen.length === different) return;
       for (let tube = 0; tube < sizes.holds.length; tube++) {
         for (const pattern of exactPatterns(sizes, left, tube, first)) {
           const most = Math.min(...pattern.counts.map((count, i) => (count > 0 ? Math.floor(left[i] / count) : Infinity)));

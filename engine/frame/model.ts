@@ -117,6 +117,11 @@ export function groundName(ground: GroundKind): string {
   return GROUNDS[ground];
 }
 
+/** Where a post stands, in words: "in garden soil", "on paving". */
+export function groundPlace(ground: GroundKind): string {
+  return `${ground === 'paving' || ground === 'wheels' ? 'on' : 'in'} ${GROUNDS[ground]}`;
+}
+
 /** Every kind of ground that anchors can be worked out for. */
 export const GROUND_KINDS = Object.keys(GROUNDS) as readonly GroundKind[];
 

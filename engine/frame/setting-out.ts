@@ -36,6 +36,7 @@ export function settingOut(model: FrameModel, plan: Plan, units: Units): Setting
       fromA: pair === null ? 0 : distance(pair[0].at, at),
       fromB: pair === null ? 0 : distance(pair[1].at, at),
       hand: Math.abs(side) < 1e-6 ? 'on the line' : side > 0 ? 'left' : 'right',
+      blockedBy: whatStandsAt(plan, at) ?? null,
       notes: notesAt(plan, at, units),
     };
   });
@@ -119,10 +120,10 @@ function isBlocked(from: PlanPoint, to: PlanPoint, obstacles: readonly (readonly
 function notesAt(plan: Plan, at: PlanPoint, units: Units): string[] {
   const notes: string[] = [];
   const inTheWay = whatStandsAt(plan, at);
-  if (inTheWay !== undefined) notes.push(`stands in ${inTheWay}: move the canopy, or that`);
+  if (inTheWay !== undefined) notes.push(`would stand in ${inTheWay}: move the frame, or that`);
   const face = nearestFace(plan, at);
   if (face !== undefined && face.gap < HAND_BREADTH - 1e-9) notes.push(`only ${formatLength(face.gap, units)} from ${face.name}: leave a hand's breadth`);
-  else if (face !== undefined) notes.push(`${formatLength(face.gap, units)} from ${face.name}: ask its owner before you dig`);
+  else if (face !== undefined) notes.push(`${formatLength(face.gap, units)} from ${face.name}: ask its owner first`);
   return notes;
 }
 

@@ -1,7 +1,6 @@
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
-import { canopyCorners } from '../plan/geometry.ts';
-import { cleanPath } from '../plan/geometry.ts';
-import type { Canopy, Plan, PlanPoint, Problem, Screen } from '../plan/types.ts';
+import { canopyCorners, cleanPath } from '../plan/geometry.ts';
+import type { Canopy, Plan, PlanPoint, Problem, Screen, StockTube } from '../plan/types.ts';
 import { formatArea, formatCut, formatSpeed, unitsOf } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { anchorPlan, ownWeightOf, sunkDepth } from './anchors.ts';
@@ -11,7 +10,7 @@ import { REFUSED_BELOW } from './beam.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import { cautionsFor, ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 import { CLOTH_MASS, clothPlanOf } from './cloth.ts';
-import { cutPlanOf, cutSavings } from './cut-plan.ts';
+import { cutPlanOf, cutSavings, savingOf } from './cut-plan.ts';
 import { drawingOf } from './drawing.ts';
 import { checkSockets, fittingsOf, piecesOf } from './fittings.ts';
 import { briefOf, nameOf, pointerOf } from './model.ts';
@@ -23,7 +22,7 @@ import { stepsOf } from './steps.ts';
 import { kerfOf, stockCloth, stockTubes } from './stock.ts';
 import { blockersBelow } from './surroundings.ts';
 import { sectionOf } from './tube.ts';
-import type { AnchorPlan, ClothPlan, Cost, CostResult, CutPlan, CutSaving, Fitting, Piece, SheetResult, Span } from './types.ts';
+import type { AnchorPlan, ClothPlan, Cost, CostResult, CutPlan, CutSaving, Fitting, Piece, SettingOut, SheetResult, Span } from './types.ts';
 import { bearingGust, postGust, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes. [m] */
@@ -88,7 +87,7 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
       storm,
       asBuilt: asBuiltFields(thing, placed),
       drawing: drawingOf(model),
-      notes: notesOf(thing, plan, made, units),
+      notes: [...placeNotes(placed), ...notesOf(thing, plan, made, units)],
     },
   };
 }
@@ -140,8 +139,8 @@ function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, cutting
       : [['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }]];
   return smaller.flatMap(([what, tried]) => {
     const made = design(tried, plan, units);
-    const saved = made.ok ? cutting.tubes.length - made.design.cutting.tubes.length : 0;
-    return saved > 0 ? [{ change: `make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, tubes: saved }] : [];
+    const saving = made.ok ? savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, made.design.cutting) : null;
+    return saving === null ? [] : [saving];
   });
 }
 
@@ -166,6 +165,10 @@ function notesOf(thing: Canopy | Screen, plan: Plan, made: Design, units: Units)
   return notes;
 }
 
+function placeNotes(placed: SettingOut): string[] {
+  return placed.posts.flatMap((post) => (post.blockedBy === null ? [] : [`Post ${post.id} would stand in ${post.blockedBy}: move the frame, or that, before you build.`]));
+}
+
 function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: Units): string[] {
   const blocked = blockedBy.length > 0;
   const bears = (outside: number, wall: number): number => {
@@ -175,9 +178,10 @@ function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: U
   const now = bears(brief.tube.outside, brief.tube.wall);
   if (now >= TAKE_DOWN_GUST) return [];
   const weak = postGust(model, brief.section) <= now ? 'its posts bend at the ground' : 'its rails bend';
-  const thicker = stockTubes(plan)
-    .filter((tube) => bears(tube.outside, tube.wall) >= TAKE_DOWN_GUST)
-    .toSorted((a, b) => sectionOf(a.outside, a.wall).mass - sectionOf(b.outside, b.wall).mass)[0];
+  const byMass = (a: StockTube, b: StockTube): number => sectionOf(a.outside, a.wall).mass - sectionOf(b.outside, b.wall).mass;
+  const bearing = stockTubes(plan).filter((tube) => bears(tube.outside, tube.wall) >= TAKE_DOWN_GUST).toSorted(byMass);
+  // A tube without a price is one that the shops of the place hardly sell.
+  const thicker = bearing.find((tube) => tube.price !== undefined) ?? bearing[0];
   const cure = thicker === undefined ? 'No tube in the stock list bears more at these bays: make the bays shorter.' : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ${thicker.name}.`;
   return [`With the cloth up, ${weak} in gusts of ${formatSpeed(Math.floor(now), units)} already. ${cure}`];
 }

@@ -41,7 +41,7 @@ export interface StepInput {
 
 /** @returns The steps in order, and every tool that one of them takes. */
 export function stepsOf(input: StepInput, units: Units): { steps: readonly Step[]; tools: readonly Tool[] } {
-  const steps = [...groundSteps(input, units), ...frameSteps(input), ...holdSteps(input, units), ...clothSteps(input, units)];
+  const steps = [...groundSteps(input, units), ...frameSteps(input, units), ...holdSteps(input, units), ...clothSteps(input, units)];
   const ids = (Object.keys(TOOLS) as ToolId[]).filter((id) => steps.some((step) => step.needs.includes(id)));
   return { steps, tools: ids.map((id) => ({ id, name: TOOLS[id] })) };
 }
@@ -66,7 +66,7 @@ function groundSteps({ settingOut, anchors, model, brief }: StepInput, units: Un
   ];
 }
 
-function frameSteps({ model, cost, cutting }: StepInput): Step[] {
+function frameSteps({ model, cost, cutting }: StepInput, units: Units): Step[] {
   const tubes = idsOf(cost, 'tube-');
   const joints = idsOf(cost, 'joint-');
   const rolling = cutting.kerf === 0;
@@ -77,7 +77,7 @@ function frameSteps({ model, cost, cutting }: StepInput): Step[] {
   return [
     step('measure', 'Measure one tube and put one joint on it: how far does the tube stop from the joint’s middle? If that is not the take-off on this sheet, type yours in the plan and print again before you cut anything.', ['tapes', ...tubes, ...upper.slice(0, 1)], []),
     ...(cutsAny
-      ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with the ${rolling ? 'rolling tube cutter' : 'saw the list counts with'}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
+      ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with ${rolling ? 'a rolling tube cutter' : `a hacksaw that takes no more than ${formatCut(cutting.kerf, units)} a cut, or a rolling tube cutter`}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
       : [step('ends', 'No tube needs cutting. Take any burr off the ends with a round file or reamer and paint bare steel with zinc paint.', ['deburr', 'zinc-paint', 'gloves', ...tubes], ['cutting'])]),
     step('join', `Lay the ${model.kind === 'canopy' ? 'roof' : 'screen'} out on the ground in the shade, put the rails into their joints and turn the set screws in by hand only, with a hex key or spanner at hand.`, ['key', 'gloves', 'screws', ...upper, ...tubes], ['heat']),
   ];

@@ -54,16 +54,20 @@ export interface CutPlan {
   readonly kerf: number;
   /** What was made smallest. */
   readonly counted: 'tubes' | 'price' | 'length';
-  /** Whether no cheaper way of cutting exists; otherwise `bound` is how little it could be at best. */
+  /** Whether no cheaper way of cutting exists; otherwise `bound` is how little `amount` could be at best. */
   readonly proven: boolean;
   readonly bound: number;
+  /** Of all tubes, in the unit of `counted`: a number, money, or metres. */
+  readonly amount: number;
   readonly savings: readonly CutSaving[];
 }
 
-/** A small change that would save tubes. */
+/** A small change that would save tubes, or their price where the shop sells several lengths. */
 export interface CutSaving {
   readonly change: string;
   readonly tubes: number;
+  /** `null` where not every length has a price. */
+  readonly money: number | null;
 }
 
 export interface TubeSummary {
@@ -269,6 +273,8 @@ export interface PostPlace {
   readonly fromB: number;
   /** Standing at A and looking at B. */
   readonly hand: 'left' | 'right' | 'on the line';
+  /** What already stands there, `null` when it is free. */
+  readonly blockedBy: string | null;
   readonly notes: readonly string[];
 }
 

@@ -63,6 +63,7 @@ describe('every instance comes out at its optimum, proved', () => {
     expect(result.bound).toBe(optimum);
     expect(result.proven).toBe(true);
     if (relaxation !== undefined) expect(Math.ceil(relaxation)).toBeLessThanOrEqual(result.bound);
+    expect(result.uses.reduce((sum, use) => sum + use.times * job.tubes[use.tube].cost, 0)).toBe(optimum);
     expectCutsOut(job, result.uses);
   });
 });

@@ -23,6 +23,7 @@ describe('the cheapest way of cutting', () => {
         expect(result.proven).toBe(true);
         expect(result.cost).toBe(bruteForce(job));
         expect(result.bound).toBe(result.cost);
+        expect(result.uses.reduce((sum, use) => sum + use.times * job.tubes[use.tube].cost, 0)).toBe(result.cost);
       }),
       { seed: SEED, numRuns: 500 },
     );
