@@ -19,6 +19,9 @@ const DEPTH = 5;
 const RUN_U = 6;
 const RUN_V = 7;
 
+/** Where the edges of a shadow stand that does not meet a row: right of every grid, where no sweep comes. */
+const NOWHERE = Infinity;
+
 /**
  * The crowns' shadows of one pass. Each row of a shadow is one run of cells; how much each cell keeps comes from the
  * beam's length in the crown: for a round crown above the plane a square root and a table, else `lengthInCrown`.
@@ -118,7 +121,7 @@ export class CrownShadows {
       if (shadows[at + DEPTH] > 0) {
         const squared = shadows[at + WIDE] - shadows[at + NARROWING] * dj * dj;
         const half = squared > 0 ? Math.sqrt(squared) : 0;
-        const middle = shadows[at + U] + shadows[at + LEAN] * dj;
+        const middle = half > 0 ? shadows[at + U] + shadows[at + LEAN] * dj : NOWHERE;
         edges.u[left[c]] = middle - half;
         edges.u[right[c]] = middle + half;
       } else {
@@ -158,9 +161,8 @@ export class CrownShadows {
         high = Math.max(high, crossing);
       }
     }
-    const middle = shadows[at + U];
-    edges.u[this.left[c]] = low <= high ? middle + low : middle;
-    edges.u[this.right[c]] = low <= high ? middle + high : middle;
+    edges.u[this.left[c]] = low < high ? shadows[at + U] + low : NOWHERE;
+    edges.u[this.right[c]] = low < high ? shadows[at + U] + high : NOWHERE;
   }
 
   /**

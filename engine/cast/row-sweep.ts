@@ -69,7 +69,7 @@ export class RowSweep {
       if (crossing > columns - 1) break;
       const to = crossing <= 0 ? 0 : Math.ceil(crossing);
       if (to > from) {
-        const next = opaque > 0 ? 1 : 1 - share;
+        const next = shadeOf(opaque, share);
         if (next !== shade) {
           sums.step(j, from, next - shade);
           shade = next;
@@ -86,7 +86,7 @@ export class RowSweep {
         if (Math.abs(share - 1) < ROUNDING) share = 1;
       }
     }
-    const rest = opaque > 0 ? 1 : 1 - share;
+    const rest = shadeOf(opaque, share);
     if (rest !== shade) sums.step(j, from, rest - shade);
     if (overCount > 0 && opaque <= 0 && from < columns) this.addCrowns(crowns, sums, j, from, columns, share, overCount);
   }
@@ -107,4 +107,9 @@ export class RowSweep {
     for (let n = 0; n < overCount; n++) crowns.dim(over[n], j, from, to, kept);
     sums.addCells(j, from, to, share, kept);
   }
+}
+
+/** Where two edges meet within rounding they may come in the wrong order: between them nothing shines more than the open sun. */
+function shadeOf(opaque: number, share: number): number {
+  return opaque > 0 ? 1 : share < 1 ? 1 - share : 0;
 }
