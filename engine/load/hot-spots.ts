@@ -94,20 +94,21 @@ function worstHours(yard: Yard, point: SpacePoint): { when: Stretch; from: numbe
     const sum = bins.subarray(start, start + WORST_HALF_HOURS).reduce((total, bin) => total + bin, 0);
     if (sum > most) [first, most] = [start, sum];
   }
+  const inWindow = (k: number) => shares[k] * weight[k] > 0 && binOf(k) >= first && binOf(k) < first + WORST_HALF_HOURS;
   let east = 0;
   let north = 0;
-  let heaviest = 0;
   for (let k = 0; k < samples.count; k++) {
-    const bin = binOf(k);
-    if (bin < first || bin >= first + WORST_HALF_HOURS) continue;
+    if (!inWindow(k)) continue;
     const load = shares[k] * weight[k];
     east += load * Math.sin((samples.azimuth[k] * Math.PI) / 180);
     north += load * Math.cos((samples.azimuth[k] * Math.PI) / 180);
-    if (load > shares[heaviest] * weight[heaviest]) heaviest = k;
   }
-  const day = samples.days[samples.dayOf[heaviest]];
   const from = ((Math.atan2(east, north) * 180) / Math.PI + 360) % 360;
-  const came = cameBy(scene, plan, point, samples.azimuth[heaviest], samples.altitude[heaviest], day.monthDay);
+  const apart = (k: number) => Math.abs(((samples.azimuth[k] - from + 540) % 360) - 180);
+  let typical = -1;
+  for (let k = 0; k < samples.count; k++) if (inWindow(k) && (typical < 0 || apart(k) < apart(typical))) typical = k;
+  const day = samples.days[samples.dayOf[typical]];
+  const came = cameBy(scene, plan, point, samples.azimuth[typical], samples.altitude[typical], day.monthDay);
   return { when: { from: halfHourClock(first), to: halfHourClock(first + WORST_HALF_HOURS) }, from, came };
 }
 
