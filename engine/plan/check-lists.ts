@@ -12,12 +12,8 @@ const JOURNAL_WORDS: readonly JournalWhat[] = ['damage', 'spray', 'rain', 'cloth
 
 /** The catalogue's form; the person's rows must have what a verdict needs. */
 export function checkPlantRows(plan: Owner): void {
-  if (Array.isArray(plan.object.plants) && plan.object.plants.length > LIMITS.plantRows) {
-    report(plan, 'plants', `there are ${plan.object.plants.length} plant rows; at most ${LIMITS.plantRows} are read.`);
-    return;
-  }
   const seen = new Set<string>();
-  for (const row of readOwners(plan, 'plants', 'optional', (item, index) => `Plant row ${typeof item.id === 'string' ? quote(item.id) : index + 1}`)) {
+  for (const row of readOwners(plan, 'plants', 'optional', (item, index) => `Plant row ${typeof item.id === 'string' ? quote(item.id) : index + 1}`, LIMITS.plantRows)) {
     const id = readText(row, 'id', 'required');
     if (id !== undefined && seen.has(id)) report(row, 'id', 'there is already a row with this id.');
     if (id !== undefined) seen.add(id);

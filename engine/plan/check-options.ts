@@ -8,7 +8,7 @@ import type { Plan, PlantRow, Problem } from './types.ts';
 
 export function checkFeaturesAndOptions(plan: Owner): void {
   const features = readList(plan, 'features', 'required') ?? [];
-  const options = readOwners(plan, 'options', 'optional', (item, index) => `Option ${typeof item.id === 'string' ? quote(item.id) : index + 1}`);
+  const options = readOwners(plan, 'options', 'optional', (item, index) => `Option ${typeof item.id === 'string' ? quote(item.id) : index + 1}`, LIMITS.options);
   const adds = options.map((option) => readList(option, 'adds', 'optional') ?? []);
   const placed: { value: unknown; pointer: string }[] = [
     ...features.map((value, index) => ({ value, pointer: `${plan.pointer}/features/${index}` })),
@@ -18,22 +18,11 @@ export function checkFeaturesAndOptions(plan: Owner): void {
     report(plan, 'features', `there are ${placed.length} things in the plan; at most ${LIMITS.features} are read.`);
     return;
   }
-  const points = placed.reduce((sum, { value }) => sum + pointCount(value), 0);
-  if (points > LIMITS.points) {
-    report(plan, 'features', `the paths and outlines have ${points} points together; at most ${LIMITS.points} are read.`);
-    return;
-  }
   for (const { value, pointer } of placed) checkFeature(value, pointer, plan.problems);
   const kinds = checkIds(placed, plan.problems);
   checkPlantIds(plan, placed);
   checkOptionIds(options);
   for (const option of options) checkChanges(option, kinds);
-}
-
-function pointCount(value: unknown): number {
-  if (!isRecord(value)) return 0;
-  const list = value.path ?? value.outline;
-  return Array.isArray(list) ? list.length : 0;
 }
 
 /** The kind of every id; reports an id that is there twice. */

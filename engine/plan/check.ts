@@ -4,7 +4,7 @@ import { checkJournal, checkPlantRows, checkStock } from './check-lists.ts';
 import { checkFeaturesAndOptions } from './check-options.ts';
 import { checkSite } from './check-site.ts';
 import { LIMITS } from './limits.ts';
-import { ownerOf, readNumber, readObject, readOwners, readText, readWord, report, show } from './reader.ts';
+import { isRecord, ownerOf, readNumber, readObject, readOwners, readText, readWord, report, show } from './reader.ts';
 import type { Owner } from './reader.ts';
 import { sanityWalk } from './sanity-walk.ts';
 import type { Plan, Problem } from './types.ts';
@@ -21,14 +21,20 @@ export function planErrors(value: unknown): Problem[] {
   const problems: Problem[] = [];
   const plan = ownerOf(value, '', 'Plan', problems);
   if (plan === undefined) return problems;
+  const past = pastYears(plan);
+  const points = [plan.object, ...past.map((year) => year.object.plan)].reduce((sum: number, part) => sum + pointCount(part), 0);
+  if (points > LIMITS.points) {
+    report(plan, 'features', `the paths and outlines have ${points} points together; at most ${LIMITS.points} are read.`);
+    return problems;
+  }
   checkParts(plan);
-  for (const past of pastYears(plan)) {
-    readNumber(past, 'year', { min: 1900, max: 2199, whole: true }, 'required');
-    const frozen = readObject(past, 'plan', past.subject, 'required');
+  for (const year of past) {
+    readNumber(year, 'year', { min: 1900, max: 2199, whole: true }, 'required');
+    const frozen = readObject(year, 'plan', year.subject, 'required');
     if (frozen === undefined) continue;
     const found: Problem[] = [];
     checkParts({ ...frozen, problems: found });
-    problems.push(...found.map((problem) => ({ ...problem, message: `${past.subject}: ${problem.message}` })));
+    problems.push(...found.map((problem) => ({ ...problem, message: `${year.subject}: ${problem.message}` })));
   }
   return problems;
 }
@@ -51,11 +57,22 @@ function checkParts(plan: Owner): void {
 
 /** Earlier years of the plan itself; what a frozen plan says of years before it is not read. */
 function pastYears(plan: Owner): Owner[] {
-  if (Array.isArray(plan.object.past) && plan.object.past.length > LIMITS.pastYears) {
-    report(plan, 'past', `there are ${plan.object.past.length} earlier years; at most ${LIMITS.pastYears} are read.`);
-    return [];
+  return readOwners(plan, 'past', 'optional', (item, index) => `Earlier year ${typeof item.year === 'number' ? item.year : index + 1}`, LIMITS.pastYears);
+}
+
+/** Points of everything drawn in a plan and added by its options. */
+function pointCount(plan: unknown): number {
+  if (!isRecord(plan)) return 0;
+  const options = listOf(plan.options).flatMap((option) => (isRecord(option) ? listOf(option.adds) : []));
+  let count = 0;
+  for (const feature of [...listOf(plan.features), ...options]) {
+    if (isRecord(feature)) count += listOf(feature.path).length + listOf(feature.outline).length;
   }
-  return readOwners(plan, 'past', 'optional', (item, index) => `Earlier year ${typeof item.year === 'number' ? item.year : index + 1}`);
+  return count;
+}
+
+function listOf(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
 }
 
 /** The first so many problems, and how many there are beside. */

@@ -7,6 +7,10 @@ import type { Problem } from './types.ts';
 /** Present wherever the engine runs; the language's own library does not list it. */
 declare const TextDecoder: new (encoding: string, options: { fatal: boolean }) => { decode(bytes: Uint8Array): string };
 
+const QUOTE = 0x22;
+const BACKSLASH = 0x5c;
+const LETTER_U = 0x75;
+
 export type Decoded = { ok: true; value: unknown } | { ok: false; problem: Problem };
 
 /**
@@ -20,10 +24,12 @@ export function decodeJson(input: Uint8Array | string): Decoded {
   const text = textFrom(input);
   if (text === null) return refused('', 'The file is not UTF-8 text.');
   if (text.trim() === '') return refused('', 'The file is empty.');
-  if (deepest(text) > LIMITS.nesting) return refused('', `The file has more than ${LIMITS.nesting} objects and lists inside one another; a plan needs fewer than ten.`);
+  const { depth, values, suspicious } = looksOf(text);
+  if (depth > LIMITS.nesting) return refused('', `The file has more than ${LIMITS.nesting} objects and lists inside one another; a plan needs fewer than ten.`);
+  if (values > LIMITS.values) return refused('', `The file holds about ${values} numbers, texts and lists; a plan holds at most ${LIMITS.values}.`);
   try {
     const value: unknown = JSON.parse(text);
-    const problem = unsafePart(value, []);
+    const problem = suspicious ? unsafePart(value, []) : null;
     return problem === null ? { ok: true, value } : { ok: false, problem };
   } catch {
     return refused('', notJson(text));
@@ -39,21 +45,41 @@ function textFrom(input: Uint8Array | string): string | null {
   }
 }
 
-/** How many brackets are open at once at most, those inside texts left out. */
-function deepest(text: string): number {
+/**
+ * How deep a text nests, about how many values it holds, and whether it may hold what cannot be kept: a number with an exponent or with very many
+ * digits, an escaped character, half a character, a key "__proto__". Most files do not, and need no second look.
+ */
+function looksOf(text: string): { depth: number; values: number; suspicious: boolean } {
   let depth = 0;
   let most = 0;
+  let values = 1;
   let inText = false;
+  let digits = 0;
+  let suspicious = text.includes('__proto__');
   for (let i = 0; i < text.length; i++) {
     const code = text.charCodeAt(i);
     if (inText) {
-      if (code === 0x5c) i++;
-      else if (code === 0x22) inText = false;
-    } else if (code === 0x22) inText = true;
-    else if (code === 0x7b || code === 0x5b) most = Math.max(most, ++depth);
-    else if (code === 0x7d || code === 0x5d) depth--;
+      if (code === BACKSLASH) {
+        i++;
+        if (text.charCodeAt(i) === LETTER_U) suspicious = true;
+      } else if (code === QUOTE) inText = false;
+      else if (code >= 0xd800 && code <= 0xdfff) suspicious = true;
+      continue;
+    }
+    if (code >= 0x30 && code <= 0x39) {
+      if (++digits > 300) suspicious = true;
+      continue;
+    }
+    if (digits > 0 && (code === 0x65 || code === 0x45)) suspicious = true;
+    digits = 0;
+    if (code === QUOTE) inText = true;
+    else if (code === 0x2c) values++;
+    else if (code === 0x7b || code === 0x5b) {
+      most = Math.max(most, ++depth);
+      values++;
+    } else if (code === 0x7d || code === 0x5d) depth--;
   }
-  return most;
+  return { depth: most, values, suspicious };
 }
 
 /** The first thing in a value that cannot be kept. Recursion is safe: the nesting is limited. */

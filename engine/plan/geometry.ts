@@ -122,16 +122,17 @@ export function strictlyInRing(point: PlanPoint, ring: readonly PlanPoint[], edg
 
 /** Distance of a point from the nearest point of a segment. [m] */
 export function distanceToSegment(point: PlanPoint, a: PlanPoint, b: PlanPoint): number {
-  return distance(point, nearestOnSegment(point, a, b));
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  const along = alongSegment(point, a, dx, dy);
+  return Math.hypot(a[0] + along * dx - point[0], a[1] + along * dy - point[1]);
 }
 
 /** The point of a segment nearest to a point. */
 export function nearestOnSegment(point: PlanPoint, a: PlanPoint, b: PlanPoint): PlanPoint {
   const dx = b[0] - a[0];
   const dy = b[1] - a[1];
-  const squared = dx * dx + dy * dy;
-  if (squared === 0) return a;
-  const along = Math.min(1, Math.max(0, ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / squared));
+  const along = alongSegment(point, a, dx, dy);
   return [a[0] + along * dx, a[1] + along * dy];
 }
 
@@ -184,11 +185,18 @@ export function canopyEdge(canopy: Canopy, side: DropSide): [SpacePoint, SpacePo
 
 /** Height of a canopy's cloth over a point of the plan, `null` where the roof does not cover it. [m] */
 export function canopyHeightOver(canopy: Canopy, point: PlanPoint): number | null {
+  if (2 * distance(point, canopy.center) > Math.hypot(canopy.width, canopy.length) + 1e-9) return null;
   const [x, y] = turned(point, canopy.center, -(canopy.turn ?? DEFAULTS.turn));
   const right = x - canopy.center[0];
   const forward = y - canopy.center[1];
   if (Math.abs(right) > canopy.width / 2 || Math.abs(forward) > canopy.length / 2) return null;
   return canopy.height + (canopy.rise ?? DEFAULTS.rise) * (forward / canopy.length + 0.5);
+}
+
+/** Where on a segment from a by (dx, dy) the nearest point stands, 0 to 1. */
+function alongSegment(point: PlanPoint, a: PlanPoint, dx: number, dy: number): number {
+  const squared = dx * dx + dy * dy;
+  return squared === 0 ? 0 : Math.min(1, Math.max(0, ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / squared));
 }
 
 function samePoint(a: PlanPoint, b: PlanPoint): boolean {

@@ -5,17 +5,23 @@ export const LIMITS = {
   /** Cells of one grid. */
   cells: 4_000_000,
   /** Size of a plan file. [bytes] */
-  fileBytes: 20_000_000,
+  fileBytes: 10_000_000,
+  /** Numbers, texts, objects and lists of a file together. */
+  values: 500_000,
   /** Objects and lists inside one another. */
   nesting: 100,
-  features: 5_000,
-  pointsPerPath: 1_000,
-  /** Points of all paths and outlines together. */
+  features: 2_000,
+  pointsPerPath: 500,
+  /** Points of all paths and outlines together, earlier years included. */
   points: 20_000,
+  options: 100,
+  /** Entries of any other list. */
+  entries: 10_000,
   /** Rows of plants of the person's own. */
   plantRows: 1_000,
   /** Earlier years in one file. */
   pastYears: 30,
+  warnings: 100,
   /** Problems listed one by one. */
   problems: 500,
 } as const;

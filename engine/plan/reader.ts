@@ -52,9 +52,14 @@ export function readList(owner: Owner, key: string, need: Need): readonly unknow
 }
 
 /** Every item of a list that is an object, as an owner; an item's subject is made from its place. */
-export function readOwners(owner: Owner, key: string, need: Need, subjectOf: (item: Readonly<Record<string, unknown>>, index: number) => string): Owner[] {
+export function readOwners(owner: Owner, key: string, need: Need, subjectOf: (item: Readonly<Record<string, unknown>>, index: number) => string, most: number = LIMITS.entries): Owner[] {
+  const list = readList(owner, key, need) ?? [];
+  if (list.length > most) {
+    report(owner, key, `${label(key)} has ${list.length} entries; at most ${most} are read.`);
+    return [];
+  }
   const owners: Owner[] = [];
-  for (const [index, item] of (readList(owner, key, need) ?? []).entries()) {
+  for (const [index, item] of list.entries()) {
     const subject = subjectOf(isRecord(item) ? item : {}, index);
     const read = ownerOf(item, `${owner.pointer}/${pointerToken(key)}/${index}`, subject, owner.problems);
     if (read !== undefined) owners.push(read);

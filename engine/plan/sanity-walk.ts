@@ -2,13 +2,15 @@
  * What a plan is allowed to say but seldom means: a walk round the yard that asks "is that right?". Warnings only, each
  * with its pointer; the plan must be free of errors.
  */
+import { DEFAULTS } from './defaults.ts';
 import { monthsOfSeason, monthName } from './dates.ts';
-import { boundsOf, canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry.ts';
+import { canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry.ts';
+import { LIMITS } from './limits.ts';
 import { withOptions } from './options.ts';
 import { quote } from './reader.ts';
+import { sharedGround } from './shared-ground.ts';
 import { slits } from './slits.ts';
-import { intersect, regionArea } from './turf.ts';
-import type { Bed, Building, Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from './types.ts';
+import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from './types.ts';
 
 interface Placed {
   readonly feature: Feature;
@@ -19,11 +21,8 @@ interface Placed {
 const ODD_HEIGHT: Partial<Readonly<Record<FeatureKind, number>>> = { wall: 4, hedge: 6, screen: 4, canopy: 5, building: 40, tree: 40, plant: 6, eye: 40 };
 /** Trunk radius as a share of a tree's height, as the shadows take it. */
 const TRUNK_RADIUS_SHARE = 0.03;
-/** Ground that two outlines may share through careless drawing. [m²] */
-const SLACK_AREA = 0.01;
 /** A point this near the boundary's line is on it. [m] */
 const ON_LINE = 1e-6;
-const MOST_WARNINGS = 100;
 
 /** Every warning, in the file's order of parts, at most a hundred. */
 export function sanityWalk(plan: Plan): Problem[] {
@@ -39,7 +38,7 @@ export function sanityWalk(plan: Plan): Problem[] {
     ...oddRows(plan),
     ...lostReferences(plan, placed),
   ];
-  return warnings.slice(0, MOST_WARNINGS);
+  return warnings.slice(0, LIMITS.warnings);
 }
 
 function allPlaced(plan: Plan): Placed[] {
@@ -91,59 +90,62 @@ function outsideBoundary(plan: Plan, { feature, pointer }: Placed): Problem[] {
   return [];
 }
 
-/** Buildings that overlap, and beds and plants that stand where a building is. */
-function sharedGround(features: readonly Feature[]): Problem[] {
-  const buildings = features.filter((feature): feature is Building => feature.kind === 'building');
-  const warnings: Problem[] = [];
-  features.forEach((feature, index) => {
-    for (const building of buildings) {
-      if (warnings.length >= MOST_WARNINGS) return;
-      if (feature.kind === 'building' && features.indexOf(building) < index && share(feature, building)) {
-        warnings.push(warning(`/features/${index}/outline`, `${nameOf(feature)} and ${nameOf(building)} overlap.`));
-      } else if (feature.kind === 'bed' && share(feature, building)) {
-        warnings.push(warning(`/features/${index}/outline`, `${nameOf(feature)} lies partly under ${nameOf(building)}.`));
-      } else if (feature.kind === 'plant' && pointInRing(feature.at, building.outline)) {
-        warnings.push(warning(`/features/${index}/at`, `${nameOf(feature)} stands inside ${nameOf(building)}.`));
-      }
-    }
-  });
-  return warnings;
-}
-
-function share(a: Building | Bed, b: Building): boolean {
-  const boxA = boundsOf(a.outline);
-  const boxB = boundsOf(b.outline);
-  if (boxA.maxX <= boxB.minX || boxB.maxX <= boxA.minX || boxA.maxY <= boxB.minY || boxB.maxY <= boxA.minY) return false;
-  return regionArea(intersect(a.outline, b.outline)) > SLACK_AREA;
+/** What may be moved, or hung over what is moved. */
+interface Yard {
+  readonly features: readonly Feature[];
+  /** Ids of what an option changed; `null` means all of them. */
+  readonly changed: ReadonlySet<string> | null;
 }
 
 /** Plants taller than a canopy over them, in the yard as it is and in each option alone. */
 function underRoofs(plan: Plan): Problem[] {
   const pointers = new Map(allPlaced(plan).map(({ feature, pointer }) => [feature.id, pointer]));
-  const yards = [plan.features, ...(plan.options ?? []).map((option) => withOptions(plan, [option.id])).flatMap((tried) => (tried.ok ? [tried.plan.features] : []))];
   const warnings = new Map<string, Problem>();
-  for (const features of yards) {
+  for (const { features, changed } of yardsOf(plan)) {
     const canopies = features.filter((feature): feature is Canopy => feature.kind === 'canopy');
-    for (const feature of canopies.length === 0 ? [] : features) {
-      for (const canopy of canopies) {
-        const top = topUnder(feature, canopy);
-        if (top === null) continue;
-        const message = `${nameOf(feature)} is ${top.plant} m high, taller than ${nameOf(canopy)} over it, which hangs at ${top.cloth.toFixed(2)} m there.`;
+    const isChanged = ({ id }: Feature) => changed === null || changed.has(id);
+    const changedCanopies = canopies.filter(isChanged);
+    const lowest = Math.min(...canopies.map(lowestEdge));
+    for (const feature of features) {
+      const top = plantTop(feature);
+      if (top === null || top <= lowest) continue;
+      for (const canopy of isChanged(feature) ? canopies : changedCanopies) {
+        const cloth = top > lowestEdge(canopy) ? clothOver(feature, canopy) : null;
+        if (cloth === null || top <= cloth) continue;
+        const message = `${nameOf(feature)} is ${top} m high, taller than ${nameOf(canopy)} over it, which hangs at ${cloth.toFixed(2)} m there.`;
         warnings.set(message, warning(pointers.get(feature.id) ?? '', message));
+        if (warnings.size >= LIMITS.warnings) return [...warnings.values()];
       }
     }
   }
   return [...warnings.values()];
 }
 
-/** A plant's height and the lowest cloth over it where the plant is the taller; else `null`. */
-function topUnder(feature: Feature, canopy: Canopy): { plant: number; cloth: number } | null {
-  const plant = feature.kind === 'bed' ? feature.plantHeight : feature.kind === 'plant' || (feature.kind === 'tree' && feature.plant !== undefined) ? feature.height : null;
-  if (plant === null) return null;
+function yardsOf(plan: Plan): Yard[] {
+  const yards: Yard[] = [{ features: plan.features, changed: null }];
+  for (const option of plan.options ?? []) {
+    const tried = withOptions(plan, [option.id]);
+    const changed = new Set([...(option.adds ?? []).map(({ id }) => id), ...Object.keys(option.moves ?? {})]);
+    if (tried.ok && changed.size > 0) yards.push({ features: tried.plan.features, changed });
+  }
+  return yards;
+}
+
+/** Height of what should fit under a roof; `null` of what need not. [m] */
+function plantTop(feature: Feature): number | null {
+  if (feature.kind === 'bed') return feature.plantHeight;
+  return feature.kind === 'plant' || (feature.kind === 'tree' && feature.plant !== undefined) ? feature.height : null;
+}
+
+/** Lowest cloth of a canopy over a plant or bed; `null` where it hangs elsewhere. [m] */
+function clothOver(feature: Feature, canopy: Canopy): number | null {
   const spots = feature.kind === 'bed' ? [...openRing(feature.outline), centroid(feature.outline)] : 'at' in feature ? [feature.at] : [];
   const heights = spots.map((spot) => canopyHeightOver(canopy, spot)).filter((height) => height !== null);
-  const cloth = Math.min(...heights);
-  return plant > cloth ? { plant, cloth } : null;
+  return heights.length === 0 ? null : Math.min(...heights);
+}
+
+function lowestEdge(canopy: Canopy): number {
+  return canopy.height + Math.min(0, canopy.rise ?? DEFAULTS.rise);
 }
 
 function oddRows(plan: Plan): Problem[] {

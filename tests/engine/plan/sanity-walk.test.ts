@@ -83,9 +83,9 @@ describe('the sanity walk', () => {
     const house: Feature = { id: 'h', kind: 'building', outline: [[2, 2], [6, 2], [6, 6], [2, 6]], height: 3 };
     const other: Feature = { id: 'o', kind: 'building', outline: [[6, 2], [9, 2], [9, 6], [6, 6]], height: 3 };
     expect(saysOf([house, other])).toEqual([]);
-    expect(saysOf([house, { ...other, outline: [[5.9, 2], [9, 2], [9, 6], [5.9, 6]] } as Feature])).toEqual(['/features/1/outline Building "o" and Building "h" overlap.']);
-    expect(saysOf([house, { id: 'b', kind: 'bed', outline: [[5, 5], [7, 5], [7, 7], [5, 7]], plantHeight: 0.3 }])[0]).toContain('lies partly under Building "h"');
-    expect(saysOf([house, plant([3, 3])])[0]).toContain('stands inside Building "h"');
+    expect(saysOf([house, { ...other, outline: [[5.9, 2], [9, 2], [9, 6], [5.9, 6]] } as Feature])).toEqual(['/features/1/outline Building "o" and building "h" overlap.']);
+    expect(saysOf([house, { id: 'b', kind: 'bed', outline: [[5, 5], [7, 5], [7, 7], [5, 7]], plantHeight: 0.3 }])[0]).toContain('lies partly under building "h"');
+    expect(saysOf([house, plant([3, 3])])[0]).toContain('stands inside building "h"');
   });
 
   it('a skyline of too few points, or with a gap of more than half the horizon', () => {
