@@ -9,5 +9,5 @@ export function nearestWord(word: string, words: readonly string[]): string | nu
     const misses = candidate.startsWith(wanted) && wanted.length > 1 ? 0.5 : editDistance(wanted, candidate);
     if (misses < least) [best, least] = [candidate, misses];
   }
-  return best !== null && least <= Math.max(1, Math.floor(best.length / 3)) ? best : null;
+  return best !== null && least <= Math.ceil(best.length / 3) ? best : null;
 }

@@ -44,15 +44,17 @@ describe('hot spots', () => {
     expect(second).toMatchObject({ cells: 2, area: 0.5, grade: 4, center: [2.75, 2.5] });
   });
 
-  it('say when, from where and over what: an afternoon sun over the western wall', () => {
-    const walls: readonly Feature[] = [
-      { id: 'east', kind: 'wall', path: [[12, -60], [12, 60]], height: 30, thickness: 0.2 },
-      { id: 'west', kind: 'wall', name: 'West wall', path: [[8, -60], [8, 60]], height: 4.5, thickness: 0.2 },
-    ];
-    const [spot] = valueOf(loadOf(yardPlan(walls), { cell: 1 })).hotSpots;
-    expect(spot.when.from.localeCompare('11:30')).toBe(1);
-    expect(spot.from).toBeGreaterThan(180);
-    expect(spot.past).toEqual(['west']);
-    expect(spot.sentence).toMatch(/^\d+\.\d m² round \(\d+\.\d\d m, \d+\.\d\d m\): (harsh|scorching), hot load 1?\d\.\d MJ\/m² a day; worst 1\d:\d0 to 1\d:\d0, the sun from the (south-)?west, coming over the west wall\.$/);
+  it('say when, from where and how that sun comes: in the afternoon, from the west, in under a porch', () => {
+    // The porch covers everything east of x = 4; the yard is a strip just inside its edge.
+    const porch: Feature = { id: 'porch', kind: 'canopy', name: 'Porch', center: [24, 4], length: 80, width: 40, height: 2.5, density: 1 };
+    const site = { ...yardPlan().site, boundary: [[4.1, 1], [4.6, 1], [4.6, 3], [4.1, 3]] as const };
+    const [spot] = valueOf(loadOf(yardPlan([porch], { site }), { cell: 0.5 })).hotSpots;
+    expect(spot).toMatchObject({ cells: 4, area: 1, past: ['porch'] });
+    expect(spot.when.from).toMatch(/^1[23]:/);
+    expect(spot.from).toBeGreaterThan(225);
+    expect(spot.from).toBeLessThan(280);
+    expect(spot.sentence).toMatch(
+      /^1\.0 m² round \(4\.35 m, 2\.00 m\): (harsh|scorching), hot load [12]\d\.\d MJ\/m² a day; worst 1[23]:\d0 to 1[56]:\d0, the sun from the (south-)?west, coming in under the porch\.$/,
+    );
   });
 });
