@@ -3,7 +3,7 @@ import { formatCut } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import type { StockTube } from '../plan/types.ts';
 import { cutStock } from './cutting-stock.ts';
-import type { CutUse } from './cutting-stock.ts';
+import type { CutUse, Effort } from './cutting-stock.ts';
 import { TENTHS_PER_METRE, tenthsOf } from './fittings.ts';
 import type { CutPlan, CutSaving, Piece } from './types.ts';
 
@@ -16,15 +16,17 @@ const SHORTER = [
 export type CutPlanResult = { readonly ok: true; readonly plan: CutPlan } | { readonly ok: false; readonly tooLong: readonly number[] };
 
 /** @param lengths Every length in which the tube is sold.  @param kerf [m] */
-export function cutPlanOf(pieces: readonly Piece[], lengths: readonly StockTube[], kerf: number): CutPlanResult {
+export function cutPlanOf(pieces: readonly Piece[], lengths: readonly StockTube[], kerf: number, effort: Effort = 'best'): CutPlanResult {
   const priced = lengths.every((tube) => tube.price !== undefined && tube.price > 0);
   const counted = lengths.length === 1 ? 'tubes' : priced ? 'price' : 'length';
   const perUnit = { tubes: 1, price: 100, length: TENTHS_PER_METRE }[counted];
-  const result = cutStock({
+  const cost = (tube: StockTube): number => ({ tubes: 1, price: (tube.price ?? 0) * perUnit, length: tube.length * perUnit })[counted];
+  const job = {
     kerf: tenthsOf(kerf),
     pieces: pieces.map(({ length, count }) => ({ length: tenthsOf(length), count })),
-    tubes: lengths.map((tube) => ({ length: tenthsOf(tube.length), cost: counted === 'tubes' ? 1 : Math.max(1, Math.round((counted === 'price' ? (tube.price ?? 0) : tube.length) * perUnit)) })),
-  });
+    tubes: lengths.map((tube) => ({ length: tenthsOf(tube.length), cost: Math.max(1, Math.round(cost(tube))) })),
+  };
+  const result = cutStock(job, effort);
   if (!result.ok) return { ok: false, tooLong: result.tooLong.map((length) => length / TENTHS_PER_METRE) };
   const tubes = result.uses.toSorted((a, b) => a.left - b.left).flatMap((use) => Array.from({ length: use.times }, () => cutTube(use, lengths[use.tube])));
   return { ok: true, plan: { tubes, kerf, counted, proven: result.proven, bound: result.bound / perUnit, amount: result.cost / perUnit, savings: [] } };
@@ -32,9 +34,14 @@ export function cutPlanOf(pieces: readonly Piece[], lengths: readonly StockTube[
 
 /** What would save tubes: a thinner blade, or all pieces of one length a millimetre or two shorter. The smallest change of each sort. */
 export function cutSavings(pieces: readonly Piece[], lengths: readonly StockTube[], plan: CutPlan, units: Units): CutSaving[] {
+  // No single change can save what all of them together cannot.
+  const mostShorter = SHORTER[SHORTER.length - 1].metres;
+  const together = cutPlanOf(pieces.map((piece) => ({ ...piece, length: piece.length - mostShorter })), lengths, 0, 'quick');
+  if (!together.ok || together.plan.bound >= plan.amount - 1e-9) return [];
+
   const savings: CutSaving[] = [];
   const offer = (change: string, tried: readonly Piece[], kerf: number): boolean => {
-    const result = cutPlanOf(tried, lengths, kerf);
+    const result = cutPlanOf(tried, lengths, kerf, 'quick');
     const saving = result.ok ? savingOf(change, plan, result.plan) : null;
     if (saving !== null) savings.push(saving);
     return saving !== null;

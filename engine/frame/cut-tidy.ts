@@ -10,7 +10,7 @@ export interface PatternUse {
 }
 
 /** A matter of taste, so it is given only so many steps; the cost is never touched. */
-const STEPS = 60_000;
+const STEPS = 8_000;
 
 /** Gathers equal patterns. */
 export function gathered(patterns: readonly Pattern[]): PatternUse[] {

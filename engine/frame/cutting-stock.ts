@@ -33,12 +33,15 @@ export type CuttingResult =
   | { readonly ok: true; readonly uses: readonly CutUse[]; readonly cost: number; readonly bound: number; readonly proven: boolean }
   | { readonly ok: false; readonly tooLong: readonly number[] };
 
+/** `best` proves the optimum if it can and tidies it; `quick` is for trying many jobs: still a true way of cutting, and proved where that is easy. */
+export type Effort = 'best' | 'quick';
+
 /** Tubes tried in the search for the rest after the relaxation's whole part, and in the full search. */
-const REST_STEPS = 40_000;
-const FULL_STEPS = 400_000;
+const REST_STEPS: Readonly<Record<Effort, number>> = { best: 40_000, quick: 2_000 };
+const FULL_STEPS: Readonly<Record<Effort, number>> = { best: 120_000, quick: 4_000 };
 
 /** @returns Few different patterns among the cheapest ways, or the lengths that no tube holds. */
-export function cutStock(job: CuttingJob): CuttingResult {
+export function cutStock(job: CuttingJob, effort: Effort = 'best'): CuttingResult {
   const lengths = [...new Set(job.pieces.filter((piece) => piece.count > 0).map((piece) => piece.length))].sort((a, b) => b - a);
   const longest = Math.max(0, ...job.tubes.map((tube) => tube.length));
   const tooLong = lengths.filter((length) => length > longest);
@@ -52,8 +55,9 @@ export function cutStock(job: CuttingJob): CuttingResult {
     holds: kept.map((tube) => job.tubes[tube].length + job.kerf),
     costs: kept.map((tube) => job.tubes[tube].cost),
   };
-  const { patterns, bound, proven, lower } = cheapest(sizes, demand);
-  const uses = tidied(sizes, demand, lower, gathered(patterns)).map(({ pattern, times }) => ({
+  const { patterns, bound, proven, lower } = cheapest(sizes, demand, effort);
+  const gatheredUses = gathered(patterns);
+  const uses = (effort === 'best' ? tidied(sizes, demand, lower, gatheredUses) : gatheredUses).map(({ pattern, times }) => ({
     tube: kept[pattern.tube],
     pieces: pattern.counts.flatMap((count, i) => Array.from({ length: count }, () => lengths[i])),
     times,
@@ -62,7 +66,7 @@ export function cutStock(job: CuttingJob): CuttingResult {
   return { ok: true, uses, cost: costOfPatterns(sizes, patterns), bound, proven };
 }
 
-function cheapest(sizes: Sizes, demand: Counts): { patterns: readonly Pattern[]; bound: number; proven: boolean; lower: Bound } {
+function cheapest(sizes: Sizes, demand: Counts, effort: Effort): { patterns: readonly Pattern[]; bound: number; proven: boolean; lower: Bound } {
   const relaxation = relax(sizes, demand);
   const lower = boundFrom(sizes, demand, relaxation.prices);
   const bound = lower.of(demand);
@@ -72,20 +76,20 @@ function cheapest(sizes: Sizes, demand: Counts): { patterns: readonly Pattern[];
   const whole = wholePart(demand, relaxation.uses);
   const spent = costOfPatterns(sizes, whole.patterns);
   if (costOfPatterns(sizes, best) > bound && spent > 0) {
-    const rest = cheapestRest(sizes, whole.left, costOfPatterns(sizes, best) - spent, bound - spent);
+    const rest = cheapestRest(sizes, whole.left, costOfPatterns(sizes, best) - spent, bound - spent, REST_STEPS[effort]);
     if (rest !== null) best = [...whole.patterns, ...rest];
   }
   if (costOfPatterns(sizes, best) <= bound) return { patterns: best, bound, proven: true, lower };
 
-  const full = search(sizes, demand, lower, relaxation.prices, costOfPatterns(sizes, best), bound, FULL_STEPS);
+  const full = search(sizes, demand, lower, relaxation.prices, costOfPatterns(sizes, best), bound, FULL_STEPS[effort]);
   const patterns = full.best ?? best;
   return { patterns, bound: full.complete ? costOfPatterns(sizes, patterns) : bound, proven: full.complete, lower };
 }
 
-function cheapestRest(sizes: Sizes, left: Counts, below: number, enough: number): readonly Pattern[] | null {
+function cheapestRest(sizes: Sizes, left: Counts, below: number, enough: number, steps: number): readonly Pattern[] | null {
   if (left.every((count) => count === 0)) return below > 0 ? [] : null;
   const { prices } = relax(sizes, left);
-  return search(sizes, left, boundFrom(sizes, left, prices), prices, below, enough, REST_STEPS).best;
+  return search(sizes, left, boundFrom(sizes, left, prices), prices, below, enough, steps).best;
 }
 
 /** The relaxation's patterns rounded down, no piece cut more often than wanted, and what is then left to cut. */

@@ -11,6 +11,7 @@ import { canopyFrame } from './canopy-frame.ts';
 import { cautionsFor, ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 import { CLOTH_MASS, clothPlanOf } from './cloth.ts';
 import { cutPlanOf, cutSavings, savingOf } from './cut-plan.ts';
+import type { Effort } from './cutting-stock.ts';
 import { drawingOf } from './drawing.ts';
 import { checkSockets, fittingsOf, piecesOf } from './fittings.ts';
 import { briefOf, nameOf, pointerOf } from './model.ts';
@@ -98,7 +99,7 @@ export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
   return result.ok ? { ok: true, cost: result.design.cost } : result;
 }
 
-function design(thing: Canopy | Screen, plan: Plan, units: Units): { ok: true; design: Design } | Refused {
+function design(thing: Canopy | Screen, plan: Plan, units: Units, effort: Effort = 'best'): { ok: true; design: Design } | Refused {
   const read = briefOf(thing, plan);
   if (!read.ok) return read;
   const { brief } = read;
@@ -119,7 +120,7 @@ function design(thing: Canopy | Screen, plan: Plan, units: Units): { ok: true; d
   const pieces = piecesOf(model);
   const tooShort = pieces.find((piece) => piece.length <= 0);
   if (tooShort) return refuse(plan, thing, 'frame/takeOff', `${nameOf(thing)}: nothing is left of a ${tooShort.part} after the take-off at both ends.`);
-  const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan));
+  const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
   if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.tooLong[0], units));
   const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, units);
   const fittings = fittingsOf(model.joints);
@@ -138,7 +139,7 @@ function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, cutting
         ]
       : [['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }]];
   return smaller.flatMap(([what, tried]) => {
-    const made = design(tried, plan, units);
+    const made = design(tried, plan, units, 'quick');
     const saving = made.ok ? savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, made.design.cutting) : null;
     return saving === null ? [] : [saving];
   });

@@ -60,7 +60,7 @@ function groundSteps({ settingOut, anchors, model, brief }: StepInput, units: Un
     step('probe', anchors.ground === 'paving' || anchors.ground === 'wheels' ? 'Look over the floor where each post will stand: firm, level, no drain cover.' : 'Push a thin steel rod into the ground at every post: soil, a hard layer, a root or a pipe? Move the frame now, on the plan, if one is in the way.', anchors.ground === 'paving' || anchors.ground === 'wheels' ? [] : ['rod'], ['buried-lines']),
     step('set-out', `Mark the middle of every post with a peg (a chalk cross on a hard floor), from the setting-out table with two tape measures, and run a string round them.${square}`, ['tapes', 'pegs', 'marker'], []),
     ...(digs
-      ? [step('dig', `Dig the holes by hand, ${formatCut(anchors.footing?.diameter ?? 0, units)} across and ${formatCut(anchors.footing?.depth ?? 0, units)} deep, middle under the peg.`, ['spade', 'gloves'], ['buried-lines', 'heat'])]
+      ? [step('dig', `Dig the holes by hand, ${formatCut(anchors.footing?.diameter ?? 0, units)} across and ${formatCut(anchors.footing?.depth ?? 0, units)} deep, middle under the peg.`, ['spade', 'pegs', 'gloves'], ['buried-lines', 'heat'])]
       : []),
     ...(brief.ground === null ? [step('ground', 'Stop here until you know the ground: choose its kind in the plan and print this sheet again. Do not raise the frame unanchored.', [], ['anchors'])] : []),
   ];

@@ -69,7 +69,8 @@ export function kerfOf(plan: Plan): number {
 export function tubeChoice(plan: Plan, id: string | undefined): { tube: StockTube; lengths: readonly StockTube[]; own: boolean } | null {
   const stock = stockTubes(plan);
   const wanted = id ?? DEFAULT_TUBE[marketOf(plan)];
-  const lists = [stock, defaultTubes(plan)];
+  // A tube asked for by name may come from the usual goods; without a name only what the shop has.
+  const lists = id === undefined ? [stock] : [stock, defaultTubes(plan)];
   const list = lists.find((rows) => rows.some((row) => row.id === wanted)) ?? (id === undefined ? stock : []);
   const tube = list.find((row) => row.id === wanted) ?? list[0];
   if (tube === undefined) return null;

@@ -1,0 +1,239 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/cautions.ts';
+import { tenthsOf } from '../../../engine/frame/fittings.ts';
+import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
+import { canopyCorners, distance } from '../../../engine/plan/geometry.ts';
+import type { Canopy } from '../../../engine/plan/types.ts';
+import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
+
+const SEED = 5150;
+const RUNS = { seed: SEED, numRuns: 30 };
+
+describe(`every frame that can be built (seed ${SEED})`, () => {
+  test('has each tube end in exactly one socket or in the ground', () => {
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        const { sockets, pieces, fittings } = built(thing);
+        expect(sockets.holds).toBe(true);
+        expect(pieces.reduce((sum, piece) => sum + piece.count, 0)).toBe(sockets.tubes);
+        expect(fittings.reduce((sum, fitting) => sum + fitting.count * fitting.socketsEach, 0)).toBe(sockets.sockets);
+        expect(sockets.sockets + sockets.inGround).toBe(2 * sockets.tubes);
+      }),
+      RUNS,
+    );
+  });
+
+  test('is cut from the tubes bought: pieces, kerfs and left-overs make them up to 0.1 mm, and every piece is there', () => {
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        const { cuts, pieces, cost, cutting } = built(thing);
+        for (const cut of cuts) {
+          expect(tenthsOf(cut.pieces.reduce((sum, piece) => sum + piece, 0) + cut.lost + cut.left)).toBe(tenthsOf(cut.stock));
+          expect(tenthsOf(cut.lost)).toBeLessThanOrEqual(tenthsOf(cutting.kerf * cut.pieces.length));
+        }
+        const wanted = pieces.flatMap((piece) => Array.from({ length: piece.count }, () => tenthsOf(piece.length)));
+        expect(cuts.flatMap((cut) => cut.pieces.map(tenthsOf)).toSorted((a, b) => a - b)).toEqual(wanted.toSorted((a, b) => a - b));
+        expect(cost.items.filter((item) => item.aisle === 'Tube').reduce((sum, item) => sum + item.count, 0)).toBe(cuts.length);
+        expect(cutting.proven ? cutting.bound === cutting.amount : cutting.bound < cutting.amount).toBe(true);
+      }),
+      RUNS,
+    );
+  });
+
+  test('costs what its lines add up to, and the same asked for alone', () => {
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        const plan = yardWith([thing]);
+        const { cost } = built(thing);
+        const alone = costOf(thing, plan);
+        expect(alone).toEqual({ ok: true, cost });
+        expect(cost.total).toBeCloseTo(cost.items.reduce((sum, item) => sum + (item.amount ?? 0), 0), 6);
+        for (const item of cost.items) expect(item.count).toBeGreaterThanOrEqual(item.need);
+      }),
+      RUNS,
+    );
+  });
+
+  test('needs in its steps only what is on the list, and nothing on the list that no step needs', () => {
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        const { steps, cost, tools, cautions } = built(thing);
+        const listed = [...cost.items.map((item) => item.id), ...tools.map((tool) => tool.id)];
+        const needed = steps.flatMap((step) => step.needs);
+        expect(needed.filter((id) => !listed.includes(id))).toEqual([]);
+        expect(listed.filter((id) => !needed.includes(id))).toEqual([]);
+        const known = cautions.map((caution) => caution.id);
+        expect(steps.flatMap((step) => step.cautions).filter((id) => !known.includes(id))).toEqual([]);
+      }),
+      RUNS,
+    );
+  });
+
+  test('names in a step no thing that the step does not count among its needs', () => {
+    const words: readonly (readonly [RegExp, RegExp])[] = [
+      [/steel rod into/, /^rod$/], [/tape measure/, /^tapes$/], [/\bpeg\b/, /^pegs$/], [/string round/, /^pegs$/], [/spirit level/, /^level$/], [/hacksaw|tube cutter/, /^saw$/],
+      [/file or reamer/, /^deburr$/], [/hex key/, /^key$/], [/step ladder/i, /^ladder$/], [/scissors/, /^scissors$/], [/needle/, /^needle$/], [/hose/, /^hose$/], [/hammer/, /^hammer$/],
+      [/strong bar/, /^bar$/], [/trowel/, /^barrow$/], [/the concrete/, /^concrete$/], [/bent bolts/, /^hold-downs$/], [/U-bolts/, /^u-bolts$/], [/rebar stakes/, /^stakes$/],
+      [/augers/, /^augers$/], [/\bcans\b/, /^water-cans$/], [/\bstraps?\b/, /^straps$/], [/elastic ties/, /^ties$/], [/snap clip/, /^clips$/], [/steel rods/, /^(hem-rods|scissors)$/],
+      [/zinc paint/, /^zinc-paint$/], [/set screws in/, /^screws$/], [/brace clamp/, /^joint-brace clamp/], [/thread/, /^thread$/],
+    ];
+    const met = new Set<string>();
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        for (const step of built(thing).steps) {
+          for (const [word, need] of words) {
+            if (!word.test(step.text)) continue;
+            met.add(String(word));
+            expect(step.needs.some((id) => need.test(id)), `step ${step.id} says ${word} but needs only ${step.needs.join(', ')}`).toBe(true);
+          }
+        }
+      }),
+      RUNS,
+    );
+    // No word of the list stands there for nothing.
+    expect(words.map(([word]) => String(word)).filter((word) => !met.has(word))).toEqual([]);
+  });
+
+  test('is set out by tape lengths and diagonals that agree with where its posts stand', () => {
+    fc.assert(
+      fc.property(anyCanopy, (canopy) => {
+        const { settingOut } = built(canopy);
+        const [a, b] = settingOut.fixed;
+        for (const post of settingOut.posts) {
+          expect(post.fromA).toBeCloseTo(distance(a.at, post.at), 9);
+          expect(post.fromB).toBeCloseTo(distance(b.at, post.at), 9);
+        }
+        for (const diagonal of settingOut.diagonals) expect(diagonal.length).toBeCloseTo(Math.hypot(canopy.length, canopy.width), 9);
+        for (const [x, y] of canopyCorners(canopy)) expect(Math.min(...settingOut.posts.map((post) => distance(post.at, [x, y])))).toBeLessThan(1e-9);
+      }),
+      RUNS,
+    );
+  });
+
+  test('is the same frame in metres and in feet, and however it is turned', () => {
+    fc.assert(
+      fc.property(anyCanopy, fc.integer({ min: 1, max: 359 }), (canopy, more) => {
+        const { pieces, fittings, cuts, clips, cost } = built(canopy);
+        const feet = built(canopy, { units: 'imperial' });
+        expect({ pieces: feet.pieces, fittings: feet.fittings, cuts: feet.cuts, clips: feet.clips, total: feet.cost.total }).toEqual({ pieces, fittings, cuts, clips, total: cost.total });
+        // Far from every wall, so that only the turn differs.
+        const alone = { site: { ...yardWith([]).site }, features: [{ ...canopy, center: [300, 200] as const }] };
+        const turnedOne = { ...alone, features: [{ ...alone.features[0], turn: (canopy.turn ?? 0) + more }] };
+        expect(built(canopy, turnedOne).pieces).toEqual(built(canopy, alone).pieces);
+        expect(built(canopy, turnedOne).cost.total).toBe(built(canopy, alone).cost.total);
+      }),
+      { seed: SEED + 1, numRuns: 12 },
+    );
+  });
+
+  test('needs no less weight in a stronger gust, and never less where the wind is caught below', () => {
+    fc.assert(
+      fc.property(anyCanopy, fc.integer({ min: 5, max: 30 }), fc.integer({ min: 1, max: 15 }), (canopy, gust, more) => {
+        const at = (metresPerSecond: number) => built({ ...canopy, frame: { ...canopy.frame, gust: metresPerSecond } }).anchors.posts;
+        const [low, high] = [at(gust), at(gust + more)];
+        for (const [i, post] of low.entries()) {
+          expect(high[i].ballast.blocked).toBeGreaterThanOrEqual(post.ballast.blocked);
+          expect(post.ballast.blocked).toBeGreaterThanOrEqual(post.ballast.clear);
+        }
+      }),
+      { seed: SEED + 2, numRuns: 15 },
+    );
+  });
+});
+
+describe('the sheet', () => {
+  test('plans each weight from the posts’ own share: a middle post holds four times a corner’s', () => {
+    const { anchors } = built({ ...roof, length: 4, width: 4, frame: { tube: 'scaffold-48', maxBay: 2, soil: 'garden', gust: 25 } });
+    const weight = (role: string): number => anchors.posts.find((post) => post.post === `${role} post`)?.ballast.blocked ?? 0;
+    expect(weight('inner') / weight('corner')).toBeCloseTo(4, 9);
+    expect(weight('edge') / weight('corner')).toBeCloseTo(2, 9);
+  });
+
+  test('says that the anchors are not worked out until the ground is known, and leaves them out of the cost', () => {
+    const { anchors, cost, steps } = built({ ...roof, frame: {} });
+    expect(anchors.count).toBe(0);
+    expect(anchors.sentences.join(' ')).toContain('not worked out');
+    expect(cost.missing).toContain('anchors (the ground is not known)');
+    expect(steps.some((step) => step.id === 'ground')).toBe(true);
+  });
+
+  test('on paving it counts cans of water and digs nothing', () => {
+    const { anchors, steps, cost, settingOut } = built({ ...roof, frame: { soil: 'paving', anchor: 'footing' } });
+    expect(anchors.footing).toBeNull();
+    expect(anchors.ballast?.litresOfWater).toBe(anchors.perPost);
+    expect(cost.items.find((item) => item.id === 'water-cans')?.count).toBe(settingOut.posts.length * Math.ceil(anchors.perPost / 25));
+    expect(steps.some((step) => step.id === 'dig')).toBe(false);
+  });
+
+  test('a footing weighs at least what its post must be held down with', () => {
+    for (const soil of ['garden', 'hard', 'loose', 'wet']) {
+      for (const gust of [12, 24, 40]) {
+        const { anchors } = built({ ...roof, frame: { soil, gust } });
+        expect((anchors.footing?.volume ?? 0) * 2350).toBeGreaterThanOrEqual(anchors.perPost - 1e-6);
+      }
+    }
+  });
+
+  test('drops bring braces, their own ties and a rod for their hem', () => {
+    const { fittings, cost, pieces } = built({ ...roof, drops: [{ side: 'left', depth: 1.1, density: 0.6 }] });
+    expect(pieces.find((piece) => piece.part === 'brace')?.count).toBe(4);
+    expect(fittings.find((fitting) => fitting.kind === 'brace clamp')?.count).toBe(8);
+    expect(cost.items.find((item) => item.id === 'hem-rods')?.need).toBe(2);
+  });
+
+  test('a wall within one roof height, at least half as high, makes it blocked below; a kerb does not', () => {
+    const near = { ...roof, turn: 0, center: [9, 2.2] as const };
+    expect(built(near).uplift.blockedBy).toEqual(['Garden wall']);
+    expect(built(roof).uplift.blockedBy).toEqual([]);
+    const kerb = yardWith([near]).features.map((feature) => (feature.id === 'wall' && feature.kind === 'wall' ? { ...feature, height: 0.9 } : feature));
+    const result = sheetOf({ ...yardWith([]), features: kerb }, 'roof');
+    expect(result.ok && result.sheet.uplift.blockedBy).toEqual([]);
+  });
+
+  test('a post in a door’s way, or in a bed, is told before anything else', () => {
+    const door = { id: 'door', kind: 'keepout', name: 'Door', outline: [[6, 4], [8.5, 4], [8.5, 7], [6, 7]], blocks: ['posts'] } as const;
+    const { notes, settingOut } = built({ ...roof, turn: 0 }, { features: [...yardWith([roof]).features.filter((feature) => feature.id !== 'roof'), { ...roof, turn: 0 }, door] });
+    expect(notes[0]).toContain('Post P1 would stand in Door');
+    expect(settingOut.posts[0].blockedBy).toBe('Door');
+  });
+
+  test('asks for an engineer over 12 m² and over 3 m', () => {
+    const large: Canopy = { ...roof, length: 4, width: ENGINEER_AREA / 4 + 0.1 };
+    expect(built(large).notes.join(' ')).toContain('licensed engineer');
+    expect(built({ ...roof, height: ENGINEER_HEIGHT + 0.1, frame: { tube: 'scaffold-48' } }).notes.join(' ')).toContain('licensed engineer');
+    expect(built(roof).notes.join(' ')).not.toContain('licensed engineer');
+  });
+
+  test('refuses what cannot be built, with two cures and the place in the plan', () => {
+    const tubes = [{ id: 'short', name: 'short tube', outside: 0.02, wall: 0.001, length: 2, price: 3 }];
+    const thin = [{ id: 'thin', name: 'thin tube', outside: 0.012, wall: 0.001, length: 6, price: 3 }];
+    const refusal = (thing: Canopy, stock?: { tubes: typeof tubes }): string => {
+      const result = sheetOf(yardWith([thing], stock ? { stock } : {}), 'roof');
+      return result.ok ? 'built' : `${result.problems[0].pointer} ${result.problems[0].message}`;
+    };
+    expect(refusal({ ...roof, height: 1.95, frame: { tube: 'short', maxBay: 2.7 } }, { tubes })).toMatch(/^\/features\/2\/frame .*\d{4} mm.*sold up to 2000 mm\. Two cures/);
+    expect(refusal({ ...roof, frame: { maxBay: 6 } }, { tubes: thin })).toMatch(/^\/features\/2\/frame\/maxBay .*would sag.*Two cures/);
+    expect(refusal({ ...roof, frame: { tube: 'bamboo' } })).toMatch(/^\/features\/2\/frame\/tube .*"bamboo"/);
+    expect(refusal({ ...roof, height: 2.6 }, { tubes })).toContain('a lower frame');
+  });
+
+  test('knows only canopies and screens, and says which option has the one asked for', () => {
+    const plan = yardWith([roof], { options: [{ id: 'Z', adds: [screen] }] });
+    const message = (id: string): string => {
+      const result = sheetOf(plan, id);
+      return result.ok ? '' : result.problems[0].message;
+    };
+    expect(message('wall')).toContain('"wall" is a wall');
+    expect(message('screen')).toContain('option "Z"');
+    expect(message('nothing')).toContain('"roof"');
+  });
+
+  test('people’s own prices win, and what has none is named', () => {
+    const own = built(roof, { stock: { prices: { corner3: 3.25 } } });
+    expect(own.cost.items.find((item) => item.id === 'joint-3-way corner')).toMatchObject({ price: 3.25, amount: 13, priceFrom: 'yours' });
+    const krona = built(roof, { stock: { currency: 'SEK' } });
+    expect(krona.cost.total).toBeNull();
+    expect(krona.cost.missing).toContain('foot');
+  });
+});
