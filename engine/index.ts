@@ -6,7 +6,7 @@ export type {
 } from './load/types.ts';
 export { QUANTITIES, QUANTITY_UNITS } from './load/types.ts';
 
-export type { Crown, Occluder, Prism, Scene, Sheet, Solid } from './scene/solids.ts';
+export type { Crown, Occluder, Lid, Prism, Scene, Sheet, Solid } from './scene/solids.ts';
 export { buildScene, stateOf } from './scene/build.ts';
 export { planDirection } from './scene/direction.ts';
 export type { Passes } from './cast/passes.ts';

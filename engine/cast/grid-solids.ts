@@ -1,6 +1,6 @@
 import type { SpacePoint } from '../plan/geometry.ts';
-import { SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Occluder, Prism, Sheet } from '../scene/solids.ts';
+import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
+import type { Crown, Lid, Occluder, Prism, Ring, Sheet } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
 import type { GridSpec } from './grid-spec.ts';
 
@@ -10,6 +10,7 @@ const OPAQUE = 1e-12;
 /** What stands above a grid's plane, in cell coordinates (u, v), heights above the plane in metres. */
 export interface GridSolids {
   readonly prisms: readonly GridPrism[];
+  readonly lids: readonly GridLid[];
   readonly sheets: readonly GridSheet[];
   readonly crowns: readonly GridCrown[];
 }
@@ -30,6 +31,12 @@ export interface GridPrism extends Box {
   readonly top: number;
   /** Share a crossing lets through; 0: opaque. */
   readonly share: number;
+}
+
+/** Opaque and level. */
+export interface GridLid extends Box {
+  readonly outline: Float64Array;
+  readonly top: number;
 }
 
 export interface GridSheet {
@@ -53,12 +60,16 @@ export interface GridCrown {
 /** Leaves out what cannot dim a cell: solids below the plane, and those that let everything through. */
 export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): GridSolids {
   const prisms: GridPrism[] = [];
+  const lids: GridLid[] = [];
   const sheets: GridSheet[] = [];
   const crowns: GridCrown[] = [];
   for (const solid of occluders.flatMap((occluder) => occluder.solids)) {
     switch (solid.kind) {
       case 'prism':
         if (solid.openness < 1 && solid.height - grid.height > TOUCH) prisms.push(gridPrism(solid, grid));
+        break;
+      case 'lid':
+        if (solid.height - grid.height > TOUCH) lids.push(gridLid(solid, grid));
         break;
       case 'sheet': {
         const sheet = gridSheet(solid, grid);
@@ -69,11 +80,11 @@ export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): Grid
         if (solid.openness < 1 && solid.top - Math.max(solid.base, grid.height) > TOUCH) crowns.push(gridCrown(solid, grid));
     }
   }
-  return { prisms, sheets, crowns };
+  return { prisms, lids, sheets, crowns };
 }
 
 function gridPrism({ rings, height, openness }: Prism, grid: GridSpec): GridPrism {
-  const outline = unionOutline(rings).map((value, index) => (index % 2 === 0 ? cellU(grid, value) : cellV(grid, value)));
+  const outline = gridOutline(rings, grid);
   const edges = outline.length / SEGMENT;
   const before = new Int32Array(edges).fill(-1);
   const after = new Int32Array(edges).fill(-1);
@@ -86,12 +97,23 @@ function gridPrism({ rings, height, openness }: Prism, grid: GridSpec): GridPris
       }
     }
   }
+  return { outline, before, after, top: height - grid.height, share: shareOrOpaque(openness), ...boxOf(outline) };
+}
+
+function gridLid({ rings, height }: Lid, grid: GridSpec): GridLid {
+  // What a bent outline covers beyond its eaves' rectangles, the building below stops as well.
+  const outline = gridOutline(rings.filter(isConvex), grid);
+  return { outline, top: height - grid.height, ...boxOf(outline) };
+}
+
+function gridOutline(rings: readonly Ring[], grid: GridSpec): Float64Array {
+  return unionOutline(rings).map((value, index) => (index % 2 === 0 ? cellU(grid, value) : cellV(grid, value)));
+}
+
+function boxOf(outline: Float64Array): Box {
   const us = outline.filter((_, index) => index % 2 === 0);
   const vs = outline.filter((_, index) => index % 2 === 1);
-  return {
-    outline, before, after, top: height - grid.height, share: shareOrOpaque(openness),
-    minU: Math.min(...us), minV: Math.min(...vs), maxU: Math.max(...us), maxV: Math.max(...vs),
-  };
+  return { minU: Math.min(...us), minV: Math.min(...vs), maxU: Math.max(...us), maxV: Math.max(...vs) };
 }
 
 function gridSheet({ corner, u, v, share }: Sheet, grid: GridSpec): GridSheet {

@@ -1,3 +1,4 @@
+import { SEGMENT } from '../scene/outline.ts';
 import type { Scene } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
 import { CrownShadows } from './crown-shadows.ts';
@@ -9,7 +10,7 @@ import type { Passes } from './passes.ts';
 import { RowSweep } from './row-sweep.ts';
 import { ShadeSums } from './shade-sums.ts';
 import { ShadowEdges } from './shadow-edges.ts';
-import { addPrismShadow, addSheetShadow, mostPrismEdges } from './shadows.ts';
+import { addLidShadow, addPrismShadow, addSheetShadow, mostPrismEdges } from './shadows.ts';
 
 export type { GridSpec } from './grid-spec.ts';
 
@@ -56,7 +57,9 @@ class StateCaster {
     this.solids = solids;
     this.cell = grid.cell;
     const capacity =
-      solids.prisms.reduce((sum, prism) => sum + mostPrismEdges(prism), 0) + MOST_CORNERS * solids.sheets.length + 2 * solids.crowns.length;
+      solids.prisms.reduce((sum, prism) => sum + mostPrismEdges(prism), 0) +
+      solids.lids.reduce((sum, lid) => sum + lid.outline.length / SEGMENT, 0) +
+      MOST_CORNERS * solids.sheets.length + 2 * solids.crowns.length;
     this.edges = new ShadowEdges(grid.columns, grid.rows, capacity);
     this.crowns = new CrownShadows(solids.crowns, grid);
     this.sweep = new RowSweep(grid.columns, capacity, solids.crowns.length);
@@ -67,6 +70,7 @@ class StateCaster {
     const reachU = dx / (dz * cell);
     const reachV = dy / (dz * cell);
     for (let p = 0; p < solids.prisms.length; p++) addPrismShadow(edges, solids.prisms[p], dx, dy, reachU, reachV, TOUCH / cell);
+    for (let l = 0; l < solids.lids.length; l++) addLidShadow(edges, solids.lids[l], reachU, reachV);
     for (let s = 0; s < solids.sheets.length; s++) addSheetShadow(edges, solids.sheets[s], reachU, reachV, this.corners);
     this.crowns.addTo(edges, dx, dy, dz, reachU, reachV);
     this.sweep.run(edges, this.crowns, sums);

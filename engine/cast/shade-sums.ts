@@ -33,6 +33,11 @@ export class ShadeSums {
   addCells(j: number, from: number, to: number, share: number, kept: Float64Array): void {
     const { cells, channels, weights } = this;
     let at = (j * this.columns + from) * channels;
+    if (channels === 1) {
+      const weight = share * weights[0];
+      for (let i = 0; i < to - from; i++) cells[at++] += weight * (1 - kept[i]);
+      return;
+    }
     for (let i = 0; i < to - from; i++) {
       const taken = share * (1 - kept[i]);
       for (let c = 0; c < channels; c++) cells[at + c] += taken * weights[c];

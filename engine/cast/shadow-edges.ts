@@ -1,7 +1,7 @@
-/** What lies to the right of an edge's crossing with a row. */
-export const OPAQUE_EDGE = 0;
-export const VEIL_EDGE = 1;
-export const CROWN_EDGE = 2;
+/** What an edge changes on its right: a step of −`edge` undoes it. */
+export const OPAQUE_EDGE = 1;
+export const VEIL_EDGE = 2;
+export const CROWN_EDGE = 3;
 
 /**
  * The edges of one pass's shadows on a grid, bucketed by the first row they cross. A shadow is a closed chain of edges;
@@ -18,10 +18,9 @@ export class ShadowEdges {
   readonly u: Float64Array;
   readonly slope: Float64Array;
   readonly lastRow: Int32Array;
-  readonly kind: Uint8Array;
-  /** +1 or −1. */
-  readonly sign: Int8Array;
-  /** A veil's share, or its inverse for sign −1; a crown's number. */
+  /** One of the kinds above: positive where the edge begins to cover what is on its right, negative where it ends. */
+  readonly step: Int8Array;
+  /** A veil's share, or its inverse where it ends; a crown's number. */
   readonly value: Float64Array;
   count = 0;
 
@@ -33,8 +32,7 @@ export class ShadowEdges {
     this.u = new Float64Array(capacity);
     this.slope = new Float64Array(capacity);
     this.lastRow = new Int32Array(capacity);
-    this.kind = new Uint8Array(capacity);
-    this.sign = new Int8Array(capacity);
+    this.step = new Int8Array(capacity);
     this.value = new Float64Array(capacity);
   }
 
@@ -60,23 +58,23 @@ export class ShadowEdges {
       this.u[id] = au + (first - av) * slope;
       this.slope[id] = slope;
     }
-    const sign = bv < av ? 1 : -1;
+    const begins = bv < av;
+    const kind = share === 0 ? OPAQUE_EDGE : VEIL_EDGE;
     this.lastRow[id] = last;
-    this.kind[id] = share === 0 ? OPAQUE_EDGE : VEIL_EDGE;
-    this.sign[id] = sign;
-    this.value[id] = sign > 0 ? share : 1 / share;
+    this.step[id] = begins ? kind : -kind;
+    this.value[id] = begins ? share : 1 / share;
     this.next[id] = this.heads[first];
     this.heads[first] = id;
   }
 
-  /** Adds one side of a crown's shadow; the sweep sets where it crosses each row. @param sign +1 its left, −1 its right. */
-  addCrown(crown: number, firstRow: number, lastRow: number, sign: 1 | -1): number {
+  /** Adds a curved edge; its owner sets where it crosses each row, ahead of the sweep. @returns Its number. */
+  addCurve(step: number, value: number, firstRow: number, lastRow: number): number {
     const id = this.count++;
+    this.u[id] = 0;
     this.slope[id] = 0;
     this.lastRow[id] = lastRow;
-    this.kind[id] = CROWN_EDGE;
-    this.sign[id] = sign;
-    this.value[id] = crown;
+    this.step[id] = step;
+    this.value[id] = value;
     this.next[id] = this.heads[firstRow];
     this.heads[firstRow] = id;
     return id;

@@ -1,5 +1,5 @@
 import { SEGMENT } from '../scene/outline.ts';
-import type { GridPrism, GridSheet } from './grid-solids.ts';
+import type { GridLid, GridPrism, GridSheet } from './grid-solids.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 
 /**
@@ -40,6 +40,17 @@ export function addPrismShadow(
 /** Most edges a prism's shadow can have. */
 export function mostPrismEdges(prism: GridPrism): number {
   return 3 * (prism.outline.length / SEGMENT);
+}
+
+/** Adds the shadow of a lid: its outline, carried along the beam down to the plane. */
+export function addLidShadow(edges: ShadowEdges, lid: GridLid, reachU: number, reachV: number): void {
+  const { outline, top } = lid;
+  const farU = top * reachU;
+  const farV = top * reachV;
+  if (isOutside(edges, lid.minU - farU, lid.minV - farV, lid.maxU - farU, lid.maxV - farV)) return;
+  for (let at = 0; at < outline.length; at += SEGMENT) {
+    edges.add(outline[at] - farU, outline[at + 1] - farV, outline[at + 2] - farU, outline[at + 3] - farV, 0);
+  }
 }
 
 /**

@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../plan/geometry.ts';
 import { lengthInCrown, shareOfLength } from '../scene/crown.ts';
-import { SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Prism, Scene, Sheet, Solid } from '../scene/solids.ts';
+import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
+import type { Crown, Lid, Prism, Scene, Sheet, Solid } from '../scene/solids.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 import type { Directions, Passes } from './passes.ts';
 import { directionsOf } from './passes.ts';
@@ -55,6 +55,8 @@ function standingSolids(scene: Scene): Standing[] {
 
 function outlineOf(solid: Solid): Float64Array {
   if (solid.kind === 'prism') return unionOutline(solid.rings);
+  // What a bent outline covers beyond its eaves' rectangles, the building below stops as well.
+  if (solid.kind === 'lid') return unionOutline(solid.rings.filter(isConvex));
   if (solid.kind !== 'sheet') return NO_OUTLINE;
   const { corner: [x, y], u, v } = solid;
   return Float64Array.of(
@@ -69,6 +71,10 @@ function dim({ solid, inState, outline }: Standing, [x, y, z]: SpacePoint, direc
     case 'prism': {
       const view = viewOfOutline(outline, x, y, -z, solid.height - z);
       return dimByPrism(solid, outline, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+    }
+    case 'lid': {
+      const view = viewOfOutline(outline, x, y, solid.height - z, solid.height - z);
+      return dimByLid(solid, outline, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
     }
     case 'sheet': {
       const foot = Math.min(0, solid.u[2]) + Math.min(0, solid.v[2]) + solid.corner[2] - z;
@@ -155,6 +161,24 @@ function dimBySheet(
     const s = reach * (sx * dx + sy * dy + sz * dz) - s0;
     const t = reach * (tx * dx + ty * dy + tz * dz) - t0;
     if (s >= 0 && s <= 1 && t >= 0 && t <= 1) shares[k] *= share;
+  }
+}
+
+function dimByLid(
+  { height }: Lid, outline: Float64Array, x: number, y: number, z: number,
+  directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+): void {
+  for (let n = 0; n < found; n++) {
+    const k = list[n];
+    const reach = (height - z) / directions.z[k];
+    if (reach <= TOUCH) continue;
+    const px = x + reach * directions.x[k];
+    const py = y + reach * directions.y[k];
+    let winding = 0;
+    for (let e = 0; e < outline.length; e += SEGMENT) {
+      winding += windingOf(outline[e] - px, outline[e + 1] - py, outline[e + 2] - px, outline[e + 3] - py);
+    }
+    if (winding !== 0) shares[k] = 0;
   }
 }
 

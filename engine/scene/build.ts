@@ -87,13 +87,8 @@ function buildingSolids(building: Building): Solid[] {
   const ring = openRing(building.outline);
   const { height } = building;
   const eaves = building.eaves ?? DEFAULTS.eaves;
-  const solids: Solid[] = [{ kind: 'prism', rings: [ring], height, openness: 0 }];
-  if (eaves === 0) return solids;
-  // Over the outline itself the prism stops whatever the sheet would.
-  for (const [a, b, , d] of eavesStripes(ring, eaves)) {
-    solids.push({ kind: 'sheet', corner: [a[0], a[1], height], u: [b[0] - a[0], b[1] - a[1], 0], v: [d[0] - a[0], d[1] - a[1], 0], share: 0 });
-  }
-  return solids;
+  const body: Solid = { kind: 'prism', rings: [ring], height, openness: 0 };
+  return eaves > 0 ? [body, { kind: 'lid', rings: [ring, ...eavesStripes(ring, eaves)], height }] : [body];
 }
 
 function treeSolids(tree: Tree, openness: number): Solid[] {

@@ -57,6 +57,15 @@ function covered(a: readonly [number, number], b: readonly [number, number], rin
   return from < to ? [from, to] : null;
 }
 
+/** Whether a counter-clockwise ring has no corner that bends the other way. */
+export function isConvex(ring: Ring): boolean {
+  return ring.every(([bx, by], k) => {
+    const [ax, ay] = ring[(k + ring.length - 1) % ring.length];
+    const [cx, cy] = ring[(k + 1) % ring.length];
+    return (bx - ax) * (cy - by) - (by - ay) * (cx - bx) >= 0;
+  });
+}
+
 function without(open: readonly [number, number][], cut: [number, number] | null): [number, number][] {
   if (cut === null) return [...open];
   const left: [number, number][] = [];

@@ -1,5 +1,6 @@
 import type { SpacePoint } from '../plan/geometry.ts';
-import type { Sheet } from './solids.ts';
+import { pointInRing } from '../plan/geometry.ts';
+import type { Lid, Sheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
 
 /** Whether a beam meets a sheet, edges included, beyond the point itself. A beam along the sheet's own plane does not. */
@@ -16,6 +17,12 @@ export function sheetMeets(sheet: Sheet, point: SpacePoint, direction: SpacePoin
   const s = dot(cross(met, v), normal) / squared;
   const t = dot(cross(u, met), normal) / squared;
   return s >= 0 && s <= 1 && t >= 0 && t <= 1;
+}
+
+/** Whether a beam meets a lid, edges included, beyond the point itself. @param direction Its z is above 0. */
+export function lidMeets({ rings, height }: Lid, [x, y, z]: SpacePoint, [dx, dy, dz]: SpacePoint): boolean {
+  const reach = (height - z) / dz;
+  return reach > TOUCH && rings.some((ring) => pointInRing([x + reach * dx, y + reach * dy], ring, TOUCH));
 }
 
 function dot(a: SpacePoint, b: SpacePoint): number {

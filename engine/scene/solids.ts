@@ -26,7 +26,7 @@ export interface Crown {
   readonly openness: number;
 }
 
-/** Cloth (or eaves) without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
+/** Cloth, without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
 export interface Sheet {
   readonly kind: 'sheet';
   readonly corner: SpacePoint;
@@ -36,7 +36,14 @@ export interface Sheet {
   readonly share: number;
 }
 
-export type Solid = Prism | Crown | Sheet;
+/** Opaque level sheet without thickness, edges included: the union of its rings at z = `height`. A building's eaves. */
+export interface Lid {
+  readonly kind: 'lid';
+  readonly rings: readonly Ring[];
+  readonly height: number;
+}
+
+export type Solid = Prism | Crown | Sheet | Lid;
 
 /** What one feature puts in the way. Its share is the product over its solids. */
 export interface Occluder {
