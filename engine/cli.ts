@@ -64,7 +64,7 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
     page: machine.terminal,
     progress(done, what) {
       const now = machine.now();
-      if (now - told < PROGRESS_AFTER_MS) return;
+      if (done >= 1 || now - told < PROGRESS_AFTER_MS) return;
       told = now;
       machine.err(`${Math.round(done * 100)} %: ${what}\n`);
     },

@@ -10,6 +10,7 @@ export function insideOf(scene: Scene, state: number, point: SpacePoint): string
 function isInside(solid: Solid, [x, y, z]: SpacePoint): boolean {
   switch (solid.kind) {
     case 'sheet':
+    case 'lid':
       return false;
     case 'prism':
       return z < solid.height && solid.rings.some((ring) => strictlyInside([x, y], ring));

@@ -12,14 +12,11 @@ import { nameOf } from './names.ts';
 import { GRADE_WORDS, meanNine } from './nine.ts';
 import { plantPoints, potPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
-import { type Scorch, scorchAt } from './scorch.ts';
+import { type Scorch, scorchAt, SHADED_SHARE } from './scorch.ts';
 import { sentenceOf, unnamedSentence } from './sentence.ts';
 import type { Nine, PlantLoad, PlantSide, SideLoad } from './types.ts';
 import { heatVerdict, milderBy, verdictOf, worstOf } from './verdict.ts';
 import { nineAt, type Yard } from './yard.ts';
-
-/** The beam has next to no part in a leaf's heat below this mean share. */
-const SHADED_SHARE = 0.1;
 
 /** What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day. */
 export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, units: Units): PlantLoad {
@@ -150,12 +147,21 @@ function finding(yard: Yard, heat: HeatDay, feature: PlantFeature, units: Units,
       limit,
       when,
       side: worst.side,
+      flank: flankBeside(worst, judged),
       sunCame: run && sunCameWords(yard, heat, worst, run.first, run.last),
       light,
       plantedYear: feature.planted?.slice(0, 4) ?? null,
       units,
     }),
   };
+}
+
+/** The worst of the eight bearings, where the top is the worst point and the same is to be said of the side. */
+function flankBeside(worst: Judged, judged: readonly Judged[]): number | null {
+  if (worst.side !== 'top') return null;
+  const flanks = judged.filter(({ side }) => typeof side === 'number');
+  const flank = flanks[worstOf(flanks.map(({ scorch }) => scorch))];
+  return typeof flank.side === 'number' && heatVerdict(flank.scorch) === heatVerdict(worst.scorch) ? flank.side : null;
 }
 
 /** How the sun came in the middle of a hot run's light; `null` where the point was as good as shaded. */

@@ -2,6 +2,9 @@ import type { PlantRow } from '../plan/types.ts';
 import type { HeatDay } from './heat-day.ts';
 import { surfaceTemperature, type LeafMoment, type Watering } from './leaf.ts';
 
+/** Below this share a leaf is as good as shaded. */
+export const SHADED_SHARE = 0.1;
+
 /** Samples of a heat day in a row at or over the limit. */
 export interface HotRun {
   /** Sample indices, both included. */
@@ -22,7 +25,7 @@ export interface Scorch {
   /** Longest time on end at or over the limit. [h] */
   readonly thirstyHours: number;
   readonly wateredHours: number;
-  /** The thirsty leaf's run with the most excess. */
+  /** The thirsty leaf's run in the sun with the most excess; where the air alone is too hot for it, its run in the shade. */
   readonly run: HotRun | null;
 }
 
@@ -82,24 +85,34 @@ export function thirstyTable(row: PlantRow, limit: number): ThirstyTable {
 }
 
 function leafDay(heat: HeatDay, row: PlantRow, watering: Watering, limit: number, shares: Float64Array, skyView: number) {
-  const { hours } = heat.samples;
-  let peak = heat.samples.count === 0 ? heat.day.high : -Infinity;
+  const { hours, count } = heat.samples;
+  const excess = new Float64Array(count);
+  let peak = count === 0 ? heat.day.high : -Infinity;
   let dose = 0;
-  let longest = 0;
-  let run: HotRun | null = null;
-  let open: HotRun | null = null;
-  for (let k = 0; k < shares.length; k++) {
+  for (let k = 0; k < count; k++) {
     const leaf = surfaceTemperature(heat.moments[k], row, watering, shares[k], skyView);
-    if (leaf > peak) peak = leaf;
-    if (leaf < limit) {
-      open = null;
-      continue;
-    }
-    const excess = (leaf - limit) * hours[k];
-    dose += excess;
-    open = open ? { first: open.first, last: k, hours: open.hours + hours[k], excess: open.excess + excess } : { first: k, last: k, hours: hours[k], excess };
-    longest = Math.max(longest, open.hours);
-    if (!run || open.excess >= run.excess) run = open;
+    peak = Math.max(peak, leaf);
+    excess[k] = leaf - limit;
+    if (leaf > limit) dose += (leaf - limit) * hours[k];
   }
-  return { peak, dose, longest, run };
+  const runs = runsWhere(hours, excess, (k) => excess[k] >= 0);
+  const sunlit = runsWhere(hours, excess, (k) => excess[k] >= 0 && shares[k] >= SHADED_SHARE);
+  return { peak, dose, longest: Math.max(0, ...runs.map((run) => run.hours)), run: hottest(sunlit) ?? hottest(runs) };
+}
+
+/** Samples in a row for which something holds. */
+function runsWhere(hours: Float64Array, excess: Float64Array, holds: (k: number) => boolean): HotRun[] {
+  const runs: HotRun[] = [];
+  for (let k = 0; k < excess.length; k++) {
+    if (!holds(k)) continue;
+    const before = runs.at(-1);
+    const run = { first: k, last: k, hours: hours[k], excess: excess[k] * hours[k] };
+    if (before?.last !== k - 1) runs.push(run);
+    else runs[runs.length - 1] = { first: before.first, last: k, hours: before.hours + run.hours, excess: before.excess + run.excess };
+  }
+  return runs;
+}
+
+function hottest(runs: readonly HotRun[]): HotRun | null {
+  return runs.reduce<HotRun | null>((best, run) => (best === null || run.excess > best.excess ? run : best), null);
 }

@@ -16,6 +16,8 @@ export interface Findings {
   readonly when: Stretch | null;
   /** The worst point; `null` of a bed. */
   readonly side: PlantSide | null;
+  /** Where the top is the worst: the worst of the eight bearings, if the verdict holds there too. [°] */
+  readonly flank: number | null;
   /** How that sun comes: "coming over the low wall"; `null` where the beam has next to no part in it. */
   readonly sunCame: string | null;
   /** At its top; a bed's mean. */
@@ -48,10 +50,17 @@ export function unnamedSentence(name: string, light: Nine, gradeWord: string): s
   return `${name}: ${light.sunHours.toFixed(1)} h of sun a day, hot load ${light.hotLoad.toFixed(1)} MJ/m² (${gradeWord}). Say which plant it is and it gets a verdict.`;
 }
 
-function where({ side, when, sunCame, kind }: Findings): string {
-  const place = kind === 'bed' ? 'where it is sunniest' : side === 'top' || side === null ? 'at its top' : `on its ${compassWord(side)} side`;
+function where(found: Findings): string {
+  const { when, sunCame } = found;
+  const place = placeOf(found);
   const time = when === null ? '' : `, ${when.from} to ${when.to}`;
   return `${place}${time}, ${sunCame === null ? 'from the hot air more than from the sun' : `the sun ${sunCame}`}`;
+}
+
+function placeOf({ side, flank, kind }: Findings): string {
+  if (kind === 'bed') return 'where it is sunniest';
+  if (side !== 'top' && side !== null) return `on its ${compassWord(side)} side`;
+  return flank === null ? 'at its top' : `at its top and on its ${compassWord(flank)} side`;
 }
 
 /** "a thirsty leaf about 51 °C (± 4) on the heatwave day, a watered one 46, limit 44" */

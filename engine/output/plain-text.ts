@@ -13,15 +13,15 @@ export function table(head: readonly string[], rows: readonly (readonly string[]
     .join('\n');
 }
 
-/** Text broken between words so that no line is longer than `columns`; lines after the first are set in. */
-export function wrapped(text: string, columns: number, indent = '  '): string {
+/** Text broken between words so that no line is longer than `columns`; lines after the first are set in by `indent`, the first by `first`. */
+export function wrapped(text: string, columns: number, indent = '  ', first = ''): string {
   const lines: string[] = [];
-  let line = '';
+  let line = first;
   for (const word of oneLine(text).split(' ')) {
-    if (line !== '' && line.length + 1 + word.length > columns) {
+    if (line.trim() !== '' && line.length + 1 + word.length > columns) {
       lines.push(line);
       line = indent + word;
-    } else line = line === '' ? word : `${line} ${word}`;
+    } else line = line.trim() === '' ? line + word : `${line} ${word}`;
   }
   lines.push(line);
   return lines.join('\n');

@@ -62,7 +62,7 @@ function plantText(plant: PlantLoad, index: number, columns: number): string {
     `${plant.sunHours.toFixed(1)} h of sun, ${plant.hotHours.toFixed(1)} hot hours, hot load ${plant.hotLoad.toFixed(1)} MJ/m², ` +
     `light ${plant.dailyLight.toFixed(0)} mol/m² a day; ${plant.lightClass}`;
   const pot = plant.pot === null ? '' : `; its pot ${plant.pot.hotHours.toFixed(1)} hot hours`;
-  return `${wrapped(`${plantLetter(index) || '-'} ${plant.sentence}`, columns)}\n${wrapped(`  (${numbers}${pot})`, columns, '   ')}`;
+  return `${wrapped(`${plantLetter(index) || '-'} ${plant.sentence}`, columns)}\n${wrapped(`(${numbers}${pot})`, columns, '   ', '  ')}`;
 }
 
 function periodWords(period: Period, days: number): string {
