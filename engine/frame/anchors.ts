@@ -1,6 +1,7 @@
 /** What holds each post down, by the ground it stands in. */
 import { formatCut, formatMass, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
+import { formatVolume } from './lengths.ts';
 import { groundPlace } from './model.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
 import type { AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
@@ -71,10 +72,11 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
   const perPost = Math.ceil(Math.max(worst, LEAST_BALLAST));
   const feet = model.posts.length + (model.kind === 'screen' && model.braced ? model.posts.length : 0);
   const plan: Omit<AnchorPlan, 'sentences' | 'count' | 'footing' | 'ballast'> = { ground: brief.ground, kind: brief.anchor, gust: brief.gust, factor: BALLAST_FACTOR, posts, perPost };
+  const places = feet > model.posts.length ? 'post, and each foot of a stay,' : 'post';
   const opening = [
-    `At gusts of ${formatSpeed(brief.gust, units)} each post must be held down with ${formatMass(perPost, units)}, ${
-      blocked ? 'counted for wind that is caught below the roof' : 'counted for wind that passes freely below; caught wind pulls 2 to 3 times as hard'
-    }, ${BALLAST_FACTOR} times the pull, the frame's own weight taken off.`,
+    `At gusts of ${formatSpeed(brief.gust, units)} each ${places} must be held down with ${formatMass(perPost, units)}, ${
+      model.kind === 'screen' ? 'so that the push of the wind does not tip it' : blocked ? 'counted for wind that is caught below the roof' : 'counted for wind that passes freely below; caught wind pulls 2 to 3 times as hard'
+    }. That is ${BALLAST_FACTOR} times the pull, with the frame's own weight taken off.`,
   ];
   if (model.kind === 'screen' && !model.braced) opening[0] = `A screen's posts are held by their depth, not by weight: the push of the wind bends them at the ground.`;
   const { ground } = brief;
@@ -82,6 +84,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
     const sentences = [...opening, 'Anchors are not worked out: say what the ground is (garden soil, hard ground or caliche, loose soil, wet ground, paving, or a floor without fixings).'];
     return { ...plan, count: 0, footing: null, ballast: null, sentences };
   }
+  const metric = units === 'metric';
   const inSoil = ground !== 'paving' && ground !== 'wheels';
   switch (inSoil ? brief.anchor : 'ballast') {
     case 'footing':
@@ -95,7 +98,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast: null,
         sentences: [
           ...opening,
-          `One hole at each post, ${hole}, filled with concrete: ${Math.round(footing.volume * 1000)} litres each (${formatMass(footing.volume * CONCRETE, units)}), ${footing.bags} bags of ${formatMass(BAG, units)} in all. Only its weight is counted, not the grip of the soil.`,
+          `One hole at each post, ${hole}, filled with concrete: ${formatVolume(footing.volume, units)} each (${formatMass(footing.volume * CONCRETE, units)}), ${footing.bags} bags of ${formatMass(BAG, units)} in all. Only its weight is counted, not the grip of the soil.`,
           ...(ground === 'hard' ? ['Caliche is broken with a digging bar; keep the hole wider at its foot than at its top.'] : []),
         ],
       };
@@ -112,7 +115,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast: null,
         sentences: [
           ...opening,
-          `${stakes ? 'Stakes of 12 mm rebar, 0.6 m long' : 'Garden augers, 30 to 40 cm'}, ${groundPlace(ground)}: ${each} at each post, counted at ${Math.round(holds)} N (${formatMass(holds / GRAVITY, units)}) each, the low end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
+          `${stakes ? `Stakes of ${metric ? '12 mm rebar, 0.6 m' : '1/2 in rebar, 2 ft'} long` : `Garden augers, ${metric ? '30 to 40 cm' : '12 to 16 in'} long`}, ${groundPlace(ground)}: ${each} at each post, counted at ${Math.round(holds)} N (${formatMass(holds / GRAVITY, units)}) each, the low end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
           'A strap at 45° to a stake outside the frame carries 1.4 times the uplift.',
         ],
       };
@@ -126,7 +129,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast,
         sentences: [
           ...opening,
-          `${Math.ceil(perPost / WATER_CAN)} cans of 25 litres filled with water at each post (${ballast.litresOfWater} litres are needed), or ${ballast.slabs} slabs of 60 × 60 × 5 cm, or ${ballast.sandbags} sandbags of ${formatMass(SANDBAG, units)}, strapped to the post low down. Check the water once a week.`,
+          `${Math.ceil(perPost / WATER_CAN)} cans of 25 litres${metric ? '' : ' (6.6 gallons)'} filled with water at each ${feet > model.posts.length ? 'post and each foot of a stay' : 'post'} (${ballast.litresOfWater} litres are needed), or ${ballast.slabs} slabs of ${metric ? '60 × 60 × 5 cm' : '24 × 24 × 2 in'}, or ${ballast.sandbags} sandbags of ${formatMass(SANDBAG, units)}, strapped to the post low down. Check the water once a week.`,
           ...(ground === 'wheels' ? ['A frame on wheels rolls before it lifts: lock the wheels and take the cloth off whenever nobody is at home.'] : []),
         ],
       };

@@ -140,10 +140,12 @@ export function briefOf(thing: Canopy | Screen, plan: Plan): { ok: true; brief: 
   const onGround = ground === 'paving' || ground === 'wheels';
   const asked = ANCHORS.find((kind) => kind === frame.anchor);
   const anchor = asked ?? (onGround ? 'ballast' : thing.kind === 'screen' ? 'sunk' : 'footing');
+  const onRails = thing.kind === 'canopy' && (frame.bottomRails ?? false) && asked === 'sunk';
   const cannotDig = onGround && anchor !== 'ballast';
   const notes: string[] = [];
   if (frame.soil !== undefined && ground === null) notes.push(`The ground is noted as "${frame.soil}", which says too little about what holds in it: choose one of the kinds of ground.`);
   if (frame.anchor !== undefined && asked === undefined) notes.push(`"${frame.anchor}" is not a way of anchoring that this sheet can work out; it shows the usual one for the ground.`);
+  if (onRails && !cannotDig) notes.push('Posts on bottom rails cannot stand in the ground: the rails are bolted down to footings.');
   if (cannotDig) notes.push(`Nothing can be dug or driven into ${groundName(ground)}, so the posts are held down by weight.`);
   return {
     ok: true,
@@ -156,7 +158,7 @@ export function briefOf(thing: Canopy | Screen, plan: Plan): { ok: true; brief: 
       takeOff,
       bottomRails: frame.bottomRails ?? false,
       ground,
-      anchor: cannotDig ? 'ballast' : anchor,
+      anchor: cannotDig ? 'ballast' : onRails ? 'footing' : anchor,
       gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
       notes,
     },

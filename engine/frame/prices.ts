@@ -6,6 +6,8 @@
 import type { Plan } from '../plan/types.ts';
 
 export interface Price {
+  /** Of `stock.prices`, `null` where the stock list holds the price. */
+  readonly key: string | null;
   readonly price: number | null;
   readonly from: 'yours' | 'example' | 'none';
 }
@@ -50,9 +52,9 @@ export function currencyOf(plan: Plan): string {
 /** The price of one piece (cloth: of a square metre), the plan's own before the example. */
 export function priceOf(plan: Plan, key: PriceKey): Price {
   const own = plan.stock?.prices?.[key];
-  if (own !== undefined) return { price: own, from: 'yours' };
+  if (own !== undefined) return { key, price: own, from: 'yours' };
   const example = exampleIn(currencyOf(plan), EXAMPLE_PRICES[key]);
-  return example === null ? { price: null, from: 'none' } : { price: example, from: 'example' };
+  return example === null ? { key, price: null, from: 'none' } : { key, price: example, from: 'example' };
 }
 
 /** The half of a pair that is in a currency, `null` when neither is. */

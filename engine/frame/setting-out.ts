@@ -15,8 +15,8 @@ interface Candidate {
   readonly rank: number;
 }
 
-/** Tapes that cross more sharply than this put a post badly. [°] */
-const SHARPEST = 20;
+/** A crossing sharper than this counts as this sharp. [°] */
+const SHARPEST = 3;
 /** Two corners nearer to each other than this are no base to measure from. [m] */
 const SHORTEST_BASE = 1;
 /** Tapes are taken to be blocked only this far from their ends. [m] */
@@ -96,7 +96,8 @@ function bestPair(corners: readonly Candidate[], places: readonly PlanPoint[], o
         sharpest = Math.min(sharpest, crossing(corners[a].at, corners[b].at, place));
         longest = Math.max(longest, distance(corners[a].at, place), distance(corners[b].at, place));
       }
-      const score = longest + 3 * (corners[a].rank + corners[b].rank) + 10 * (hidden[a] + hidden[b]) + Math.max(0, SHARPEST - sharpest) * 2 + (90 - sharpest) / 20;
+      // What a tape reads wrong grows with its length and with one over the sine of the crossing.
+      const score = longest / Math.sin((Math.max(SHARPEST, sharpest) * Math.PI) / 180) + 3 * (corners[a].rank + corners[b].rank) + 10 * (hidden[a] + hidden[b]);
       if (best === null || score < best.score - 1e-9) best = { pair: [corners[a], corners[b]], score };
     }
   }

@@ -58,7 +58,7 @@ export function costOfFrame(input: ShoppingInput, units: Units): Cost {
 function tubeItems({ cutting, brief }: ShoppingInput): CostItem[] {
   return brief.lengths.flatMap((tube: StockTube) => {
     const count = cutting.tubes.filter((cut) => cut.tube === tube.id).length;
-    const price: Price = tube.price === undefined ? { price: null, from: 'none' } : { price: tube.price, from: brief.ownTubes ? 'yours' : 'example' };
+    const price: Price = tube.price === undefined ? { key: null, price: null, from: 'none' } : { key: null, price: tube.price, from: brief.ownTubes ? 'yours' : 'example' };
     return count === 0 ? [] : [line(`tube-${tube.id}`, 'Tube', tube.name, count, count, 'tube', 1, price, tube.length)];
   });
 }
@@ -87,7 +87,7 @@ function clothItems({ plan, cloth, model }: ShoppingInput, units: Units): CostIt
     spared('ties', 'Cloth and ties', 'elastic ties with a ball', ties, priceOf(plan, 'tie')),
     ...(clips > 0 ? [spared('clips', 'Cloth and ties', 'plastic snap clips for the cloth’s edge', clips, priceOf(plan, 'clip'))] : []),
     ...(rolls.length > 0 ? [line('thread', 'Cloth and ties', 'UV-proof polyester thread, one spool', 1, 1, 'spool', 1, priceOf(plan, 'thread'))] : []),
-    ...(rods > 0 ? [line('hem-rods', 'Cloth and ties', 'steel rods 8 mm × 2 m for the lower hems', rods, rods, 'piece', 1, priceOf(plan, 'hemRod'))] : []),
+    ...(rods > 0 ? [line('hem-rods', 'Cloth and ties', 'steel rods, 8 mm × 2 m (5/16 in × 6 1/2 ft), for the lower hems', rods, rods, 'piece', 1, priceOf(plan, 'hemRod'))] : []),
   ];
 }
 
@@ -98,12 +98,12 @@ function clothItem(plan: Plan, piece: ClothPiece, index: number, units: Units): 
     const row = stockCloth(plan).find(({ width, length }) => length !== undefined && Math.min(width, length) === piece.rollWidth && Math.max(width, length) === piece.rollLength);
     const made = priceOf(plan, 'clothMade');
     const area = piece.rollWidth * piece.rollLength;
-    const price: Price = row?.price !== undefined ? { price: row.price, from: 'yours' } : { ...made, price: made.price === null ? null : cents(made.price * area) };
+    const price: Price = row?.price !== undefined ? { key: null, price: row.price, from: 'yours' } : { ...made, price: made.price === null ? null : cents(made.price * area) };
     return line(id, 'Cloth and ties', `shade cloth ${percent} for the ${piece.where}, hemmed with eyelets, ${formatCut(piece.finished[0], units)} × ${formatCut(piece.finished[1], units)}`, 1, 1, 'panel', 1, price);
   }
   const length = Math.ceil(piece.rollLength / ROLL_STEP - 1e-9) * ROLL_STEP;
   const row = stockCloth(plan).find((candidate) => candidate.width === piece.rollWidth && candidate.price !== undefined && candidate.length !== piece.rollWidth);
-  const perArea: Price = row?.price !== undefined ? { price: row.length === undefined ? row.price : cents(row.price / (row.length * row.width)), from: 'yours' } : priceOf(plan, 'clothRoll');
+  const perArea: Price = row?.price !== undefined ? { key: null, price: row.length === undefined ? row.price : cents(row.price / (row.length * row.width)), from: 'yours' } : priceOf(plan, 'clothRoll');
   const name = `knitted shade cloth ${percent} for the ${piece.where}: ${formatCut(length, units)} off a roll ${formatCut(piece.rollWidth, units)} wide`;
   const area = cents(length * piece.rollWidth);
   return line(id, 'Cloth and ties', name, area, area, 'm²', 1, perArea);
@@ -117,15 +117,16 @@ function anchorItems({ plan, model, anchors, brief }: ShoppingInput): CostItem[]
     const onRails = brief.bottomRails ? model.posts.filter((post) => post.role !== 'inner').length : 0;
     const bolts = anchors.kind === 'sunk' ? 0 : 2 * feet;
     return [
-      line('concrete', aisle, 'ready-mixed dry concrete, 25 kg bag', anchors.footing.bags, anchors.footing.bags, 'bag', 1, priceOf(plan, 'concrete')),
-      ...(bolts > 0 ? [line('hold-downs', aisle, 'bolts M10 × 200 with bent ends, nuts and washers, to cast in, two a foot', bolts, bolts, 'piece', 1, priceOf(plan, 'holdDown'))] : []),
-      ...(onRails > 0 ? [line('u-bolts', aisle, 'U-bolts M10 over the bottom rail, to cast in, two a post', 2 * onRails, 2 * onRails, 'piece', 1, priceOf(plan, 'holdDown'))] : []),
+      line('concrete', aisle, 'ready-mixed dry concrete, bags of 25 kg (55 lb)', anchors.footing.bags, anchors.footing.bags, 'bag', 1, priceOf(plan, 'concrete')),
+      ...(bolts > 0 ? [line('hold-downs', aisle, 'bent anchor bolts, M10 × 200 (3/8 × 8 in), nuts and washers, two a foot', bolts, bolts, 'piece', 1, priceOf(plan, 'holdDown'))] : []),
+      ...(onRails > 0 ? [line('u-bolts', aisle, 'U-bolts, M10 (3/8 in), for the bottom rail, two a post', 2 * onRails, 2 * onRails, 'piece', 1, priceOf(plan, 'holdDown'))] : []),
     ];
   }
-  const straps = line('straps', aisle, 'straps with ratchet, one a post', model.posts.length, model.posts.length, 'piece', 1, priceOf(plan, 'strap'));
-  if (anchors.kind === 'stakes') return [line('stakes', aisle, 'rebar stakes 12 mm × 0.6 m with caps', anchors.count, anchors.count, 'piece', 1, priceOf(plan, 'stake')), straps];
-  if (anchors.kind === 'augers') return [line('augers', aisle, 'garden augers, 30 to 40 cm', anchors.count, anchors.count, 'piece', 1, priceOf(plan, 'auger')), straps];
-  return [line('water-cans', aisle, 'water cans of 25 litres with a lid', anchors.count, anchors.count, 'piece', 1, priceOf(plan, 'waterCan')), straps];
+  const feet = model.posts.length + model.tubes.filter((tube) => tube.part === 'stay').length;
+  const straps = line('straps', aisle, 'straps with ratchet, one a post or stay', feet, feet, 'piece', 1, priceOf(plan, 'strap'));
+  if (anchors.kind === 'stakes') return [line('stakes', aisle, 'rebar stakes, 12 mm × 0.6 m (1/2 in × 2 ft), with caps', anchors.count, anchors.count, 'piece', 1, priceOf(plan, 'stake')), straps];
+  if (anchors.kind === 'augers') return [line('augers', aisle, 'garden augers, 30 to 40 cm (12 to 16 in)', anchors.count, anchors.count, 'piece', 1, priceOf(plan, 'auger')), straps];
+  return [line('water-cans', aisle, 'water cans with a lid, 25 litres (6.6 gallons)', anchors.count, anchors.count, 'piece', 1, priceOf(plan, 'waterCan')), straps];
 }
 
 function spared(id: string, aisle: string, name: string, need: number, price: Price): CostItem {
@@ -133,8 +134,8 @@ function spared(id: string, aisle: string, name: string, need: number, price: Pr
   return line(id, aisle, name, need, packs * PACK, 'piece', PACK, price);
 }
 
-function line(id: string, aisle: string, name: string, need: number, count: number, unit: string, pack: number, { price, from }: Price, length?: number): CostItem {
-  return { id, aisle, name, need, count, unit, pack, price, amount: price === null ? null : cents(price * count), priceFrom: from, ...(length === undefined ? {} : { length }) };
+function line(id: string, aisle: string, name: string, need: number, count: number, unit: string, pack: number, { key, price, from }: Price, length?: number): CostItem {
+  return { id, aisle, name, need, count, unit, pack, price, amount: price === null ? null : cents(price * count), priceFrom: from, priceKey: key, ...(length === undefined ? {} : { length }) };
 }
 
 function cents(amount: number): number {

@@ -1,14 +1,15 @@
 /** The work in order. Every step names what it takes, and that stands on the shopping list or among the tools. */
-import { formatCut, formatLength, formatSpeed } from '../plan/units.ts';
+import { formatCut, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
+import { formatTape, formatThin } from './lengths.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
 import type { AnchorPlan, ClothPlan, Cost, CutPlan, SettingOut, Step, StormPlan, Tool } from './types.ts';
 
 const TOOLS = {
   rod: 'thin steel rod to probe the ground',
-  tapes: 'two tape measures, 8 m or longer',
+  tapes: 'two tape measures',
   pegs: 'pegs and string',
-  level: 'spirit level, 60 cm or longer',
+  level: 'spirit level, 60 cm (2 ft) or longer',
   marker: 'marker pen',
   saw: 'rolling tube cutter or hacksaw',
   deburr: 'round file or reamer',
@@ -25,6 +26,13 @@ const TOOLS = {
   scissors: 'scissors',
   needle: 'sewing machine or a strong needle',
 } as const;
+/** Tape measures as they are sold. */
+const TAPES = [
+  { length: 7.6, metric: '8 m', imperial: '25 ft' },
+  { length: 15, metric: '15 m', imperial: '50 ft' },
+  { length: 30, metric: '30 m', imperial: '100 ft' },
+  { length: 50, metric: '50 m', imperial: '165 ft' },
+] as const;
 type ToolId = keyof typeof TOOLS;
 
 export interface StepInput {
@@ -43,16 +51,23 @@ export interface StepInput {
 export function stepsOf(input: StepInput, units: Units): { steps: readonly Step[]; tools: readonly Tool[] } {
   const steps = [...groundSteps(input, units), ...frameSteps(input, units), ...holdSteps(input, units), ...clothSteps(input, units)];
   const ids = (Object.keys(TOOLS) as ToolId[]).filter((id) => steps.some((step) => step.needs.includes(id)));
-  return { steps, tools: ids.map((id) => ({ id, name: TOOLS[id] })) };
+  return { steps, tools: ids.map((id) => ({ id, name: id === 'tapes' ? tapesFor(input.settingOut, units) : TOOLS[id] })) };
+}
+
+/** Tapes long enough for the longest length of the setting-out table. */
+function tapesFor({ posts, diagonals }: SettingOut, units: Units): string {
+  const longest = Math.max(...posts.flatMap((post) => [post.fromA, post.fromB]), ...diagonals.map((diagonal) => diagonal.length));
+  const tape = TAPES.find(({ length }) => length >= longest) ?? TAPES[TAPES.length - 1];
+  return `${TOOLS.tapes}, ${units === 'metric' ? tape.metric : tape.imperial} or longer`;
 }
 
 function groundSteps({ settingOut, anchors, model, brief }: StepInput, units: Units): Step[] {
   const [first] = settingOut.diagonals;
   const square =
     model.kind === 'canopy' && first !== undefined
-      ? ` Both diagonals, ${settingOut.diagonals.map(({ from, to }) => `${from} to ${to}`).join(' and ')}, must measure ${tape(first.length, units)} to within ${tape(0.01, units)}: then the corners are square.`
+      ? ` Both diagonals, ${settingOut.diagonals.map(({ from, to }) => `${from} to ${to}`).join(' and ')}, must measure ${formatTape(first.length, units)} to within ${formatTape(0.01, units)}: then the corners are square.`
       : first !== undefined
-        ? ` From ${first.from} to ${first.to} it must measure ${tape(first.length, units)}.`
+        ? ` From ${first.from} to ${first.to} it must measure ${formatTape(first.length, units)}.`
         : '';
   const digs = anchors.ground !== null && anchors.footing !== null;
   return [
@@ -77,9 +92,9 @@ function frameSteps({ model, cost, cutting }: StepInput, units: Units): Step[] {
   return [
     step('measure', 'Measure one tube and put one joint on it: how far does the tube stop from the joint’s middle? If that is not the take-off on this sheet, type yours in the plan and print again before you cut anything.', ['tapes', ...tubes, ...upper.slice(0, 1)], []),
     ...(cutsAny
-      ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with ${rolling ? 'a rolling tube cutter' : `a hacksaw that takes no more than ${formatCut(cutting.kerf, units)} a cut, or a rolling tube cutter`}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
+      ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with ${rolling ? 'a rolling tube cutter' : `a hacksaw that takes no more than ${formatThin(cutting.kerf, units)} a cut, or a rolling tube cutter`}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
       : [step('ends', 'No tube needs cutting. Take any burr off the ends with a round file or reamer and paint bare steel with zinc paint.', ['deburr', 'zinc-paint', 'gloves', ...tubes], ['cutting'])]),
-    step('join', `Lay the ${model.kind === 'canopy' ? 'roof' : 'screen'} out on the ground in the shade, put the rails into their joints and turn the set screws in by hand only, with a hex key or spanner at hand.`, ['key', 'gloves', 'screws', ...upper, ...tubes], ['heat']),
+    step('join', `Lay the ${model.kind === 'canopy' ? 'roof' : 'screen'} out on the ground in the shade, put the rails into their joints and turn the set screws in finger-tight only.`, ['gloves', 'screws', ...upper, ...tubes], ['heat']),
   ];
 }
 
@@ -89,13 +104,13 @@ function holdSteps({ model, anchors, cost, storm, sunk, brief }: StepInput, unit
   const clamps = joints.filter((id) => id.includes('brace clamp'));
   const stays = model.kind === 'screen' && model.braced;
   const braced = model.braced && clamps.length > 0;
-  const onFeet = feet.length > 0 ? ', feet on' : sunk > 0 ? ', standing in their holes' : '';
+  const onFeet = feet.includes('joint-foot') ? ', feet on' : sunk > 0 ? ', standing in their holes' : '';
   const raise = `With two people: lift one side, put its posts in${onFeet}; then the other side. Nobody stands under it. ${model.posts.some((post) => post.height > 1.9) ? 'A step ladder only on level ground.' : 'It is low enough to reach from the ground.'}`;
   const ladder = model.posts.some((post) => post.height > 1.9) ? ['ladder'] : [];
   return [
-    step('raise', raise, [...ladder, 'gloves', ...feet], ['ladder', 'overhead-line', 'heat']),
-    step('square', 'Bring every post upright with the spirit level and the frame back on its string; measure the diagonals again; then tighten all set screws with the hex key or spanner.', ['level', 'tapes', 'key', 'screws'], []),
-    ...(braced ? [step('brace', stays ? 'Set the stays on the lee side: a brace clamp on each post, a foot on the ground, screws tight.' : 'Fix the braces with their brace clamps in the faces that stand along the push on the drops, screws tight. A frame with drops is not to carry them before the braces are in.', [...clamps, ...feet, 'screws', 'key'], ['anchors'])] : []),
+    step('raise', raise, [...ladder, 'gloves', ...feet.filter((id) => id === 'joint-foot')], ['ladder', 'overhead-line', 'heat']),
+    step('square', `Bring every post upright with the spirit level and the frame back on its string; ${model.kind === 'canopy' ? 'measure the diagonals' : 'measure it'} again; then tighten all set screws with the hex key or spanner.`, ['level', 'tapes', 'key', 'screws'], []),
+    ...(braced ? [step('brace', stays ? 'Set the stays on the side away from the wind you expect: a brace clamp on each post, a foot on the ground, screws tight.' : 'Fix the braces with their brace clamps in the faces that stand along the push on the drops, screws tight. A frame with drops is not to carry them before the braces are in.', [...clamps, ...feet, 'screws', 'key'], ['anchors'])] : []),
     ...anchorSteps(anchors, brief, feet.length > 0, units),
     step('wait', `Before the cloth goes up: push each post as hard as you can lean; nothing may rock. Read the storm plan: the cloth comes off before gusts of ${formatSpeed(storm.takeDownGust, units)}.`, [], ['wind-orientation', 'anchors']),
   ];
@@ -148,7 +163,3 @@ function step(id: string, text: string, needs: readonly string[], cautions: read
   return { id, text, needs, cautions };
 }
 
-/** A length to set out by: to the centimetre or the sixteenth. */
-function tape(metres: number, units: Units): string {
-  return units === 'metric' ? formatLength(metres, units) : formatCut(metres, units);
-}

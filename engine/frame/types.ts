@@ -219,6 +219,8 @@ export interface CostItem {
   readonly price: number | null;
   readonly amount: number | null;
   readonly priceFrom: 'yours' | 'example' | 'none';
+  /** Key of the plan's `stock.prices` that sets it; `null` where the stock list itself holds the price (tubes, own cloth). */
+  readonly priceKey: string | null;
 }
 
 export interface Cost {

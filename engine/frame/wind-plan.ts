@@ -18,11 +18,13 @@ const DAMP_CLOTH = 0.2;
 const KMH = 3.6;
 const MPH = 1 / 0.44704;
 
+const ROOF_SOURCES = [
+  'Coefficients: BS 6399-2:1997 table 13, free monopitch roofs; flat and blocked below EN 1991-1-4 table 7.6 (from memory).',
+];
+const SIDE_SOURCES = ['Side push 1.2: EN 1991-1-4 table 7.9, free-standing walls (from memory).'];
 const SOURCES = [
   'Pressure 0.613·V² Pa: ASCE/SEI 7, all site factors 1 (from memory); V is the 3-second gust.',
-  'Coefficients: BS 6399-2:1997 table 13, free monopitch roofs; flat and blocked below EN 1991-1-4 table 7.6 (from memory).',
   'Holes: 1 − (1 − d)², AS/NZS 1170.2 appendix D (from memory), the most cautious of the published forms.',
-  'Side push 1.2: EN 1991-1-4 table 7.9, free-standing walls (from memory).',
   'Rails: simply supported beams, Roark’s Formulas for Stress and Strain, 8th ed., table 8.1 (from memory); 165 MPa is this project’s own allowable.',
 ];
 
@@ -84,7 +86,7 @@ export function upliftPlan(model: FrameModel, designGust: number, ownWeight: num
     }),
     blockedBy,
     ownWeight,
-    sources: SOURCES,
+    sources: [...SOURCES, ...(model.kind === 'canopy' ? ROOF_SOURCES : []), ...(model.standing.length > 0 ? SIDE_SOURCES : [])],
     wording: WIND_WORDING,
   };
 }

@@ -1,7 +1,9 @@
 /** The build sheet as plain text, in the order in which somebody works through it. */
+import { formatTape, formatThin } from '../frame/lengths.ts';
 import { groundPlace } from '../frame/model.ts';
 import type { BuildSheet } from '../frame/types.ts';
-import { formatArea, formatCut, formatLength, formatMass, formatSpeed } from '../plan/units.ts';
+import { GRAVITY } from '../frame/wind.ts';
+import { formatArea, formatCut, formatMass, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { table, wrapped } from './plain-text.ts';
 import { cutBars } from './sheet-cut-bars.ts';
@@ -25,7 +27,7 @@ function summary(sheet: BuildSheet, { units, columns }: Page): string {
     kind === 'canopy'
       ? `${formatCut(drawing.dimensions[1].length, units)} long and ${formatCut(drawing.dimensions[0].length, units)} wide between post middles`
       : `${formatCut(drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0), units)} long between the end posts`;
-  const what = `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${millimetres(tube.outside, units)} outside, ${millimetres(tube.wall, units)} wall, ${tube.mass.toFixed(2)} kg in a metre.`;
+  const what = `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
   const title = `Build sheet: ${sheet.name}`;
   const cost = sheet.cost.total === null ? `No total cost: no price is known in ${sheet.cost.currency}.` : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
   return [`${title}\n${'='.repeat(title.length)}`, wrapped(what, columns, ''), wrapped(cost, columns, '')].join('\n');
@@ -68,7 +70,7 @@ function partsAndJoints(sheet: BuildSheet, { units, columns }: Page): string {
 
 function cutList(sheet: BuildSheet, { units, columns }: Page): string {
   const { cutting } = sheet;
-  const kerf = cutting.kerf === 0 ? 'Cut with a rolling cutter, which loses nothing.' : `Every cut loses ${millimetres(cutting.kerf, units)}.`;
+  const kerf = cutting.kerf === 0 ? 'Cut with a rolling cutter, which loses nothing.' : `Every cut loses ${formatThin(cutting.kerf, units)}.`;
   const best = cutting.proven
     ? 'No other way of cutting needs less: proved.'
     : `It could be done with ${cutting.counted === 'tubes' ? `${cutting.bound} tubes` : cutting.counted === 'length' ? `${cutting.bound.toFixed(1)} m` : money(cutting.bound, sheet)} at the very best; no way better than this was found.`;
@@ -79,9 +81,9 @@ function cutList(sheet: BuildSheet, { units, columns }: Page): string {
 function placing(sheet: BuildSheet, { units, columns }: Page): string {
   const { settingOut } = sheet;
   const measured = settingOut.fixed.length === 2;
-  const rows = settingOut.posts.map((post) => [post.id, ...(measured ? [setOut(post.fromA, units), setOut(post.fromB, units), post.hand] : []), formatCut(post.height, units)]);
+  const rows = settingOut.posts.map((post) => [post.id, ...(measured ? [formatTape(post.fromA, units), formatTape(post.fromB, units), post.hand] : []), formatCut(post.height, units)]);
   const posts = table(['post', ...(measured ? ['from A', 'from B', 'hand'] : []), 'height'], rows, measured ? [1, 2, 4] : [1]);
-  const diagonals = settingOut.diagonals.map(({ from, to, length }) => `${from} to ${to} ${setOut(length, units)}`).join(', ');
+  const diagonals = settingOut.diagonals.map(({ from, to, length }) => `${from} to ${to} ${formatTape(length, units)}`).join(', ');
   const square = diagonals === '' ? '' : sheet.kind === 'canopy' ? `Diagonals: ${diagonals}. Both must agree.` : `End to end: ${diagonals}.`;
   const remarks = settingOut.posts.flatMap((post) => post.notes.map((note) => wrapped(`- ${post.id} ${note}.`, columns)));
   return heading('Where the posts stand', [wrapped(settingOut.sentence, columns, ''), posts, square, ...remarks].filter((text) => text !== ''));
@@ -100,7 +102,7 @@ function cloth(sheet: BuildSheet, { units, columns }: Page): string {
     table(['piece', 'density', 'finished', 'cut', 'ties'], rows, [1, 4]),
     ...sheet.cloth.pieces.map((piece) => wrapped(`- ${piece.where}: ${piece.direction}`, columns)),
     wrapped(`The cloth hangs ${formatCut(gap, units)} inside the tubes’ middles on each side; the ties fill the gap and pull it flat.`, columns, ''),
-    wrapped(`Pulled so taut that it sags only ${formatCut(pull.sag, units)}, it would drag its rails inward with ${Math.round(pull.perMetre)} N (${formatMass(pull.perMetre / 9.80665, units)}) on every metre in gusts of ${formatSpeed(pull.gust, units)}: that is why the ties must give.`, columns, ''),
+    wrapped(`Pulled so taut that it sags only ${formatCut(pull.sag, units)}, it would drag its rails inward with ${massPerLength(pull.perMetre / GRAVITY, units)} in gusts of ${formatSpeed(pull.gust, units)}: that is why the ties must give.`, columns, ''),
     ...sheet.cloth.notes.map((note) => wrapped(`- ${note}`, columns)),
   ]);
 }
@@ -118,7 +120,7 @@ function wind(sheet: BuildSheet, { units, columns }: Page): string {
   const blocked = uplift.blockedBy.length > 0 ? `Here the hard end counts: the wind is caught by ${uplift.blockedBy.join(', ')}.` : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked or grown up under it.';
   const spans = table(
     ['rail', 'span', 'sag', 'span/sag', roof ? 'bears gusts, free' : 'bears gusts', ...(roof ? ['blocked'] : [])],
-    sheet.spans.map((span) => [span.rail, formatCut(span.span, units), formatSag(span.sag, units), span.sagRatio.toFixed(0), formatSpeed(Math.floor(span.gust.clear), units), ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : [])]),
+    sheet.spans.map((span) => [span.rail, formatCut(span.span, units), formatThin(span.sag, units), span.sagRatio.toFixed(0), formatSpeed(Math.floor(span.gust.clear), units), ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : [])]),
     [1, 2, 3, 4, 5],
   );
   return heading('Wind', [
@@ -152,7 +154,7 @@ function winter(sheet: BuildSheet, { columns }: Page): string {
 }
 
 function asBuilt(sheet: BuildSheet, { units }: Page): string {
-  const rows = sheet.asBuilt.map((field) => [field.label, field.label.includes('height') ? formatCut(field.planned, units) : setOut(field.planned, units), '________']);
+  const rows = sheet.asBuilt.map((field) => [field.label, field.label.includes('height') ? formatCut(field.planned, units) : formatTape(field.planned, units), '________']);
   return heading('As built: measure, and type it into the plan', [table(['what', 'planned', 'measured'], rows, [1])]);
 }
 
@@ -170,29 +172,21 @@ function money(amount: number, sheet: BuildSheet): string {
 
 /** @param price Of a square metre. */
 function pricePerArea(price: number, units: Units): string {
-  return units === 'metric' ? `${price.toFixed(2)} a m²` : `${(price * 0.3048 ** 2).toFixed(2)} a ft²`;
+  return units === 'metric' ? `${price.toFixed(2)} a m²` : `${(price * 0.3048 ** 2).toFixed(3)} a ft²`;
 }
 
 function plural(word: string, count: number): string {
   return count === 1 ? word : `${word}s`;
 }
 
-/** A thin thing's size, which a sixteenth of an inch would hide. */
-function millimetres(metres: number, units: Units): string {
-  return units === 'metric' ? `${(metres * 1000).toFixed(1)} mm` : `${(metres / 0.0254).toFixed(3)} in`;
-}
-
-function formatSag(metres: number, units: Units): string {
-  return units === 'metric' ? `${(metres * 1000).toFixed(1)} mm` : `${(metres / 0.0254).toFixed(2)} in`;
-}
-
-/** A length to set out by: to the centimetre or the sixteenth. */
-function setOut(metres: number, units: Units): string {
-  return units === 'metric' ? formatLength(metres, units) : formatCut(metres, units);
+/** @param perMetre [kg/m] */
+function massPerLength(perMetre: number, units: Units): string {
+  const [value, unit] = units === 'metric' ? [perMetre, 'kg a metre'] : [perMetre * (0.3048 / 0.45359237), 'lb a foot'];
+  return `${value.toFixed(value < 10 ? 2 : 0)} ${unit}`;
 }
 
 function force(newtons: number, units: Units): string {
-  return `${Math.round(newtons)} N (${formatMass(newtons / 9.80665, units)})`;
+  return `${Math.round(newtons)} N (${formatMass(newtons / GRAVITY, units)})`;
 }
 
 function range(low: number, high: number, units: Units): string {
