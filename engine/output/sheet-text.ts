@@ -1,194 +1,35 @@
-/** The build sheet as plain text, in the order in which somebody works through it. */
-import { formatTape, formatThin } from '../frame/lengths.ts';
-import { groundPlace } from '../frame/model.ts';
+/** The build sheet as plain text. */
 import type { BuildSheet } from '../frame/types.ts';
-import { GRAVITY } from '../frame/wind.ts';
-import { formatArea, formatCut, formatMass, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { table, wrapped } from './plain-text.ts';
 import { cutBars } from './sheet-cut-bars.ts';
+import { sheetSections } from './sheet-sections.ts';
+import type { SheetPart } from './sheet-sections.ts';
 
-interface Page {
-  readonly units: Units;
-  readonly columns: number;
-}
+const NARROWEST = 40;
+const WIDEST = 110;
 
 /** @param columns Longest line of running text; tables may be wider. */
 export function sheetText(sheet: BuildSheet, units: Units, columns: number): string {
-  const page = { units, columns: Math.max(40, Math.min(columns, 110)) };
-  const sections = [summary, notes, shopping, tools, partsAndJoints, cutList, placing, cloth, wind, anchors, steps, storm, winter, asBuilt, cautions];
-  return `${sections.map((section) => section(sheet, page)).filter((text) => text !== '').join('\n\n')}\n`;
+  const width = Math.max(NARROWEST, Math.min(columns, WIDEST));
+  const sections = sheetSections(sheet, units).map(({ title, parts }, index) => {
+    const rule = (index === 0 ? '=' : '-').repeat(title.length);
+    return [title, rule, ...parts.map((part) => partText(part, sheet, units, width)).filter((text) => text !== '')].join('\n');
+  });
+  return `${sections.join('\n\n')}\n`;
 }
 
-function summary(sheet: BuildSheet, { units, columns }: Page): string {
-  const { tube, settingOut, kind, drawing } = sheet;
-  const heights = [...new Set(settingOut.posts.map((post) => formatCut(post.height, units)))];
-  const sizes =
-    kind === 'canopy'
-      ? `${formatCut(drawing.dimensions[1].length, units)} long and ${formatCut(drawing.dimensions[0].length, units)} wide between post middles`
-      : `${formatCut(drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0), units)} long between the end posts`;
-  const what = `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
-  const title = `Build sheet: ${sheet.name}`;
-  const cost = sheet.cost.total === null ? `No total cost: no price is known in ${sheet.cost.currency}.` : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
-  return [`${title}\n${'='.repeat(title.length)}`, wrapped(what, columns, ''), wrapped(cost, columns, '')].join('\n');
-}
-
-function notes(sheet: BuildSheet, { columns }: Page): string {
-  return heading('Mind first', sheet.notes.map((note) => wrapped(`- ${note}`, columns)));
-}
-
-function shopping(sheet: BuildSheet, { units, columns }: Page): string {
-  const aisles = [...new Set(sheet.cost.items.map((item) => item.aisle))];
-  const rows = aisles.flatMap((aisle) => [
-    [aisle, '', '', ''],
-    ...sheet.cost.items
-      .filter((item) => item.aisle === aisle)
-      .map((item) => [
-        `  ${item.name}${item.length === undefined ? '' : `, ${formatCut(item.length, units)}`}${item.pack > 1 ? ` (${item.need} needed, packs of ${item.pack})` : ''}`,
-        item.unit === 'm²' ? formatArea(item.count, units) : `${item.count} ${plural(item.unit, item.count)}`,
-        item.price === null ? 'no price' : item.unit === 'm²' ? pricePerArea(item.price, units) : item.price.toFixed(2),
-        item.amount === null ? '' : item.amount.toFixed(2),
-      ]),
-  ]);
-  const total = sheet.cost.total === null ? [] : [['Total', '', '', sheet.cost.total.toFixed(2)]];
-  const indented = table(['what', 'how many', 'each', sheet.cost.currency], [...rows.map(([name, ...rest]) => [name.replace(/^ {2}/, '· '), ...rest]), ...total], [1, 2, 3]);
-  return heading('Shopping list', [indented, wrapped(sheet.cost.note, columns, '')]);
-}
-
-function tools(sheet: BuildSheet, { columns }: Page): string {
-  return heading('Tools', [wrapped(`${sheet.tools.map((tool) => tool.name).join('; ')}.`, columns, '')]);
-}
-
-function partsAndJoints(sheet: BuildSheet, { units, columns }: Page): string {
-  const parts = table(['part', 'length', 'count'], sheet.pieces.map((piece) => [piece.part, formatCut(piece.length, units), String(piece.count)]), [1, 2]);
-  const joints = table(['joint', 'sockets', 'count'], sheet.fittings.map((fitting) => [fitting.kind, String(fitting.socketsEach), String(fitting.count)]), [1, 2]);
-  const { tubes, sockets, inGround } = sheet.sockets;
-  const ground = inGround > 0 ? ` and ${inGround} stand in the ground` : '';
-  const check = `Check: ${tubes} tubes have ${2 * tubes} ends; ${sockets} sit in a socket${ground}. ${sheet.sockets.holds ? 'None is left over.' : 'They do not agree: do not buy by this list.'}`;
-  return heading('Parts and joints', [parts, joints, wrapped(check, columns, '')]);
-}
-
-function cutList(sheet: BuildSheet, { units, columns }: Page): string {
-  const { cutting } = sheet;
-  const kerf = cutting.kerf === 0 ? 'Cut with a rolling cutter, which loses nothing.' : `Every cut loses ${formatThin(cutting.kerf, units)}.`;
-  const best = cutting.proven
-    ? 'No other way of cutting needs less: proved.'
-    : `It could be done with ${cutting.counted === 'tubes' ? `${cutting.bound} tubes` : cutting.counted === 'length' ? `${cutting.bound.toFixed(1)} m` : money(cutting.bound, sheet)} at the very best; no way better than this was found.`;
-  const savings = cutting.savings.map((saving) => wrapped(`- Saves ${saving.money === null ? `${saving.tubes} ${plural('tube', saving.tubes)}` : money(saving.money, sheet)}: ${saving.change}.`, columns));
-  return heading('Cut list', [cutBars(cutting.tubes, units, columns), wrapped(`${kerf} ${best}`, columns, ''), ...savings]);
-}
-
-function placing(sheet: BuildSheet, { units, columns }: Page): string {
-  const { settingOut } = sheet;
-  const measured = settingOut.fixed.length === 2;
-  const rows = settingOut.posts.map((post) => [post.id, ...(measured ? [formatTape(post.fromA, units), formatTape(post.fromB, units), post.hand] : []), formatCut(post.height, units)]);
-  const posts = table(['post', ...(measured ? ['from A', 'from B', 'hand'] : []), 'height'], rows, measured ? [1, 2, 4] : [1]);
-  const diagonals = settingOut.diagonals.map(({ from, to, length }) => `${from} to ${to} ${formatTape(length, units)}`).join(', ');
-  const square = diagonals === '' ? '' : sheet.kind === 'canopy' ? `Diagonals: ${diagonals}. Both must agree.` : `End to end: ${diagonals}.`;
-  const remarks = settingOut.posts.flatMap((post) => post.notes.map((note) => wrapped(`- ${post.id} ${note}.`, columns)));
-  return heading('Where the posts stand', [wrapped(settingOut.sentence, columns, ''), posts, square, ...remarks].filter((text) => text !== ''));
-}
-
-function cloth(sheet: BuildSheet, { units, columns }: Page): string {
-  const rows = sheet.cloth.pieces.map((piece) => [
-    piece.where,
-    `${Math.round(piece.density * 100)} %`,
-    `${formatCut(piece.finished[0], units)} × ${formatCut(piece.finished[1], units)}`,
-    piece.buy === 'from the roll' ? `${formatCut(piece.cut[0], units)} × ${formatCut(piece.cut[1], units)}` : 'ready-made',
-    String(piece.ties),
-  ]);
-  const { pull, gap } = sheet.cloth;
-  return heading('Cloth', [
-    table(['piece', 'density', 'finished', 'cut', 'ties'], rows, [1, 4]),
-    ...sheet.cloth.pieces.map((piece) => wrapped(`- ${piece.where}: ${piece.direction}`, columns)),
-    wrapped(`The cloth hangs ${formatCut(gap, units)} inside the tubes’ middles on each side; the ties fill the gap and pull it flat.`, columns, ''),
-    wrapped(`Pulled so taut that it sags only ${formatCut(pull.sag, units)}, it would drag its rails inward with ${massPerLength(pull.perMetre / GRAVITY, units)} in gusts of ${formatSpeed(pull.gust, units)}: that is why the ties must give.`, columns, ''),
-    ...sheet.cloth.notes.map((note) => wrapped(`- ${note}`, columns)),
-  ]);
-}
-
-function wind(sheet: BuildSheet, { units, columns }: Page): string {
-  const { uplift } = sheet;
-  const roof = sheet.kind === 'canopy';
-  const side = uplift.rows.some((row) => row.sidePush > 0);
-  const head = ['gust', ...(roof ? ['uplift, free below', 'uplift, blocked below'] : []), ...(side ? ['side push'] : [])];
-  const rows = uplift.rows.map((row) => [
-    `${formatSpeed(row.gust, units)}`,
-    ...(roof ? [force(row.uplift.clear, units), force(row.uplift.blocked, units)] : []),
-    ...(side ? [force(row.sidePush, units)] : []),
-  ]);
-  const blocked = uplift.blockedBy.length > 0 ? `Here the hard end counts: the wind is caught by ${uplift.blockedBy.join(', ')}.` : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked or grown up under it.';
-  const spans = table(
-    ['rail', 'span', 'sag', 'span/sag', roof ? 'bears gusts, free' : 'bears gusts', ...(roof ? ['blocked'] : [])],
-    sheet.spans.map((span) => [span.rail, formatCut(span.span, units), formatThin(span.sag, units), span.sagRatio.toFixed(0), formatSpeed(Math.floor(span.gust.clear), units), ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : [])]),
-    [1, 2, 3, 4, 5],
-  );
-  return heading('Wind', [
-    wrapped(uplift.wording, columns, ''),
-    table(head, rows, [1, 2, 3]),
-    ...(roof ? [wrapped(blocked, columns, '')] : []),
-    spans,
-    wrapped(`${roof ? `${uplift.formula}, C ${uplift.coefficient.clear.toFixed(1)} to ${uplift.coefficient.blocked.toFixed(1)}, Kp ${uplift.holes.toFixed(2)}, A ${formatArea(uplift.area, units)}. ` : ''}Own weight of tube and cloth ${formatMass(uplift.ownWeight, units)}.`, columns, ''),
-    ...uplift.sources.map((source) => wrapped(`- ${source}`, columns)),
-  ]);
-}
-
-function anchors(sheet: BuildSheet, { units, columns }: Page): string {
-  const { anchors: plan } = sheet;
-  const rows = plan.posts.map((post) => [`${post.count} × ${post.post}`, range(post.ballast.clear, post.ballast.blocked, units)]);
-  const where = plan.ground === null ? 'Anchors: not worked out' : `Anchors ${groundPlace(plan.ground)}`;
-  const loads = sheet.kind === 'canopy' ? [table(['post', 'weight needed, free to blocked'], rows, [1])] : [];
-  return heading(where, [...loads, ...plan.sentences.map((sentence) => wrapped(sentence, columns, ''))]);
-}
-
-function steps(sheet: BuildSheet, { columns }: Page): string {
-  return heading('Steps', sheet.steps.map((step, index) => wrapped(`${index + 1}. ${step.text}`, columns, '   ')));
-}
-
-function storm(sheet: BuildSheet, { columns }: Page): string {
-  return heading('Storm plan', sheet.storm.sentences.map((sentence) => wrapped(`- ${sentence}`, columns)));
-}
-
-function winter(sheet: BuildSheet, { columns }: Page): string {
-  return sheet.cloth.frost === null ? '' : heading('Winter', [wrapped(sheet.cloth.frost.sentence, columns, '')]);
-}
-
-function asBuilt(sheet: BuildSheet, { units }: Page): string {
-  const rows = sheet.asBuilt.map((field) => [field.label, field.label.includes('height') ? formatCut(field.planned, units) : formatTape(field.planned, units), '________']);
-  return heading('As built: measure, and type it into the plan', [table(['what', 'planned', 'measured'], rows, [1])]);
-}
-
-function cautions(sheet: BuildSheet, { columns }: Page): string {
-  return heading('Cautions', sheet.cautions.map((caution) => wrapped(`- ${caution.text.replace(/^Stop/, 'STOP')}`, columns)));
-}
-
-function heading(title: string, parts: readonly string[]): string {
-  return [`${title}\n${'-'.repeat(title.length)}`, ...parts].join('\n');
-}
-
-function money(amount: number, sheet: BuildSheet): string {
-  return `${amount.toFixed(2)} ${sheet.cost.currency}`;
-}
-
-/** @param price Of a square metre. */
-function pricePerArea(price: number, units: Units): string {
-  return units === 'metric' ? `${price.toFixed(2)} a m²` : `${(price * 0.3048 ** 2).toFixed(3)} a ft²`;
-}
-
-function plural(word: string, count: number): string {
-  return count === 1 ? word : `${word}s`;
-}
-
-/** @param perMetre [kg/m] */
-function massPerLength(perMetre: number, units: Units): string {
-  const [value, unit] = units === 'metric' ? [perMetre, 'kg a metre'] : [perMetre * (0.3048 / 0.45359237), 'lb a foot'];
-  return `${value.toFixed(value < 10 ? 2 : 0)} ${unit}`;
-}
-
-function force(newtons: number, units: Units): string {
-  return `${Math.round(newtons)} N (${formatMass(newtons / GRAVITY, units)})`;
-}
-
-function range(low: number, high: number, units: Units): string {
-  return `${formatMass(Math.ceil(low), units)} to ${formatMass(Math.ceil(high), units)}`;
+function partText(part: SheetPart, sheet: BuildSheet, units: Units, columns: number): string {
+  switch (part.kind) {
+    case 'sentence':
+      return wrapped(part.text, columns, '');
+    case 'list':
+      return part.items.map((item, index) => (part.numbered ? wrapped(`${index + 1}. ${item}`, columns, '   ') : wrapped(`- ${item}`, columns))).join('\n');
+    case 'table':
+      return table(part.head, part.rows, part.numbers);
+    case 'cuts':
+      return cutBars(sheet.cuts, units, columns);
+    case 'drawing':
+      return '';
+  }
 }

@@ -1,0 +1,104 @@
+/** The frame from above and from the side, and the cut list as bars, as SVG in black only. All sizes inside are drawn to scale. */
+import { formatTape } from '../frame/lengths.ts';
+import type { BuildSheet, CutTube } from '../frame/types.ts';
+import type { SpacePoint } from '../plan/geometry.ts';
+import { formatCut } from '../plan/units.ts';
+import type { Units } from '../plan/units.ts';
+import { escaped } from './sheet-markup.ts';
+
+/** Drawing units for a metre, and room around for the words. */
+const PER_METRE = 100;
+const MARGIN = 70;
+/** Width of a cut bar, and the height of its line. */
+const BAR_WIDTH = 600;
+const BAR_LINE = 34;
+
+type View = (point: SpacePoint) => readonly [x: number, y: number];
+
+/** From above: posts with their names, rails, the lengths between post middles and both diagonals. */
+export function planDrawing(sheet: BuildSheet, units: Units): string {
+  const fromAbove: View = ([x, y]) => [x * PER_METRE, -y * PER_METRE];
+  const flat = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] === dimension.to[2]);
+  return drawing(`${sheet.name} from above`, sheet, fromAbove, flat, units, true);
+}
+
+/** From the side, heights true: looking along the frame's length. */
+export function sideDrawing(sheet: BuildSheet, units: Units): string {
+  const long = sheet.kind === 'screen' ? longestAxis(sheet) : 1;
+  const fromSide: View = (point) => [point[long] * PER_METRE, -point[2] * PER_METRE];
+  const upright = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] !== dimension.to[2]);
+  return drawing(`${sheet.name} from the side`, sheet, fromSide, upright, units, false);
+}
+
+/** One bar a tube cut alike: pieces outlined, what is left over hatched. */
+export function cutDrawing(tubes: readonly CutTube[], units: Units): string {
+  const longest = Math.max(...tubes.map((tube) => tube.stock));
+  const alike = new Map<string, { tube: CutTube; times: number }>();
+  for (const tube of tubes) {
+    const key = [tube.tube, ...tube.pieces].join(' ');
+    alike.set(key, { tube, times: (alike.get(key)?.times ?? 0) + 1 });
+  }
+  const bars = [...alike.values()].map(({ tube, times }, row) => {
+    const scale = BAR_WIDTH / longest;
+    const y = row * BAR_LINE;
+    let x = 0;
+    const pieces = tube.pieces.map((piece) => {
+      const width = piece * scale;
+      const box = `<rect x="${number(x)}" y="${y}" width="${number(width)}" height="18" fill="none" stroke="black"/><text x="${number(x + width / 2)}" y="${y + 13}" text-anchor="middle">${escaped(formatCut(piece, units))}</text>`;
+      x += width + (tube.lost / tube.pieces.length) * scale;
+      return box;
+    });
+    const left = tube.left > 0 ? `<rect x="${number(x)}" y="${y}" width="${number(tube.left * scale)}" height="18" fill="none" stroke="black" stroke-dasharray="2 2"/>` : '';
+    return `<text x="-8" y="${y + 13}" text-anchor="end">${times} ×</text>${pieces.join('')}${left}`;
+  });
+  return svg(`Cut list: ${tubes.length} tubes`, [-40, -4, BAR_WIDTH + 44, alike.size * BAR_LINE + 4], bars.join(''));
+}
+
+/** A line that must measure ten centimetres on paper, four inches beside it, so that a shrunk print is found out. */
+export function measureMe(): string {
+  const tick = (x: number, y: number): string => `<path d="M${x} ${y - 1.5}v3" stroke="black" stroke-width="0.3"/>`;
+  const bar = (width: number, y: number, words: string): string => `<path d="M0 ${y}h${width}" stroke="black" stroke-width="0.3"/>${tick(0, y)}${tick(width, y)}<text x="${width / 2}" y="${y - 1}" text-anchor="middle" font-size="3">${words}</text>`;
+  return `<svg role="img" aria-label="Measure me" width="104mm" height="16mm" viewBox="-1 -1 104 16" xmlns="http://www.w3.org/2000/svg">${bar(100, 5, 'measure me: 10 cm')}${bar(101.6, 12, 'measure me: 4 in')}</svg>`;
+}
+
+function drawing(title: string, sheet: BuildSheet, view: View, dimensions: BuildSheet['drawing']['dimensions'], units: Units, above: boolean): string {
+  const { tubes, cloths, posts } = sheet.drawing;
+  const all = [...tubes.flatMap((tube) => [tube.from, tube.to]), ...cloths.flatMap((cloth) => cloth.corners)].map(view);
+  const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
+  const box = [Math.min(...xs) - MARGIN, Math.min(...ys) - MARGIN, Math.max(...xs) - Math.min(...xs) + 2 * MARGIN, Math.max(...ys) - Math.min(...ys) + 2 * MARGIN] as const;
+  const cloth = cloths.map((sheetOfCloth) => `<polygon points="${sheetOfCloth.corners.map((corner) => view(corner).map(number).join(',')).join(' ')}" fill="none" stroke="black" stroke-width="0.7" stroke-dasharray="5 4"/>`);
+  const lines = tubes.map((tube) => line(view(tube.from), view(tube.to), 'stroke-width="2.5"'));
+  const ground = above ? '' : line([box[0], 0], [box[0] + box[2], 0], 'stroke-width="0.7"');
+  const names = posts.map((post) => {
+    const [x, y] = view(above ? post.foot : post.top);
+    return above ? `<circle cx="${number(x)}" cy="${number(y)}" r="5" fill="black"/><text x="${number(x - 9)}" y="${number(y + 18)}" text-anchor="end">${escaped(post.id)}</text>` : '';
+  });
+  const measures = dimensions.map((dimension) => {
+    const [a, b] = [view(dimension.from), view(dimension.to)];
+    const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+    const diagonal = dimension.label.includes('diagonal');
+    // Each diagonal is named off the middle, where the two cross.
+    const at = diagonal ? [a[0] + (b[0] - a[0]) * 0.3, a[1] + (b[1] - a[1]) * 0.3] : [x, y];
+    const dashes = diagonal ? line(a, b, 'stroke-width="0.5" stroke-dasharray="2 5"') : '';
+    return `${dashes}<text x="${number(at[0])}" y="${number(at[1] - 7)}" text-anchor="middle" stroke="white" stroke-width="4" paint-order="stroke">${escaped(diagonal ? formatTape(dimension.length, units) : formatCut(dimension.length, units))}</text>`;
+  });
+  return svg(title, box, [ground, ...cloth, ...lines, ...names, ...measures].join(''));
+}
+
+function longestAxis(sheet: BuildSheet): 0 | 1 {
+  const feet = sheet.drawing.posts.map((post) => post.foot);
+  const reach = (axis: 0 | 1): number => Math.max(...feet.map((foot) => foot[axis])) - Math.min(...feet.map((foot) => foot[axis]));
+  return reach(0) > reach(1) ? 0 : 1;
+}
+
+function line(a: readonly [number, number], b: readonly [number, number], style: string): string {
+  return `<path d="M${number(a[0])} ${number(a[1])}L${number(b[0])} ${number(b[1])}" fill="none" stroke="black" ${style}/>`;
+}
+
+function svg(title: string, box: readonly number[], inside: string): string {
+  return `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(number).join(' ')}" font-family="sans-serif" font-size="14" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`;
+}
+
+function number(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
