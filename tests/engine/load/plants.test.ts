@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { castRay } from '../../../engine/cast/ray.ts';
 import { plantLoadsOf } from '../../../engine/load/load-of.ts';
 import { plantPoints, potPoints } from '../../../engine/load/plant-points.ts';
 import { spotOf } from '../../../engine/load/spot-of.ts';
 import type { PlantLoad } from '../../../engine/load/types.ts';
 import type { Bed, Canopy, Feature, Plan, Plant, Tree } from '../../../engine/plan/types.ts';
+import { buildScene } from '../../../engine/scene/build.ts';
+import { samplesOf } from '../../../engine/sun/samples.ts';
 import { valueOf, yardPlan } from './yard-plan.ts';
 
 const LEMON: Plant = { id: 'lemon', kind: 'plant', at: [6, 4], height: 1.8, spread: 1.6, foliageFrom: 0.2, plant: 'lemon' };
@@ -81,6 +84,31 @@ describe('a plant in the open', () => {
     expect(spot.inside).toBeNull();
     const [alone, beside] = [one([POT]), one([LEMON, POT])];
     expect(beside.sunHours).toBe(alone.sunHours);
+  });
+});
+
+describe('a plant among other things', () => {
+  const things: readonly Feature[] = [
+    { id: 'house', kind: 'building', outline: [[8, 0], [12, 0], [12, 3], [8, 3]], height: 3.3, eaves: 0.5 },
+    { id: 'tree', kind: 'tree', at: [3.5, 5], height: 4.4, crownWidth: 3, crownBase: 1.3, openness: 0.3 },
+    { id: 'cloth', kind: 'canopy', center: [6.3, 4.2], length: 2, width: 1.7, turn: 25, height: 2.3, rise: 0.3, density: 0.4 },
+  ];
+
+  it('gets at each of its nine points what the plain reference ray says, its own crown as solid as a tree’s', () => {
+    const period = { kind: 'day', date: '06-22' } as const;
+    const crown: Tree = { id: 'own', kind: 'tree', at: LEMON.at, height: 1.8, crownWidth: 1.6, crownBase: 0.2, openness: 0 };
+    const scene = buildScene(yardPlan([...things, crown]));
+    const sampled = samplesOf(yardPlan(), period);
+    if (!sampled.ok) throw new Error('No samples.');
+    const { samples } = sampled;
+    const plant = valueOf(plantLoadsOf(yardPlan([...things, LEMON]), { period }))[0];
+    for (const { side: name, point } of plantPoints(yardPlan(), LEMON).points) {
+      let dose = 0;
+      for (let k = 0; k < samples.count; k++) {
+        dose += castRay(scene, point, samples.azimuth[k], samples.altitude[k], '06-22').share * samples.beam[k] * samples.hours[k] * 0.0036;
+      }
+      expect(side(plant, name as number | 'top').beamDose, String(name)).toBeCloseTo(dose, 9);
+    }
   });
 });
 
