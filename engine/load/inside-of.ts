@@ -11,7 +11,6 @@ function isInside(solid: Solid, [x, y, z]: SpacePoint): boolean {
   switch (solid.kind) {
     case 'sheet':
     case 'lid':
-    case 'lid':
       return false;
     case 'prism':
       return z < solid.height && solid.rings.some((ring) => strictlyInside([x, y], ring));
