@@ -94,6 +94,8 @@ describe('the sanity walk', () => {
     expect(saysOf([], skyline(40, 220))[0]).toContain('only two points');
     expect(saysOf([], skyline(350, 10, 169))[0]).toContain('gap of 181 degrees');
     expect(saysOf([], skyline(350, 10, 171))).toEqual([]);
+    // Round over north, too.
+    expect(saysOf([], skyline(10, 100, 175))[0]).toContain('gap of 195 degrees');
   });
 
   it('numbers that do not go together: heatwave, latitude, a limit, the journal', () => {

@@ -41,5 +41,7 @@ it('keys that nobody knows are kept, wherever they stand and whatever they hold'
 });
 
 it('a key that was taken out is not written', () => {
-  expect(planText({ ...read(example), name: undefined })).not.toContain('"name": "Every key once"');
+  const text = planText({ ...read(example), name: undefined });
+  expect(JSON.parse(text)).toEqual({ ...JSON.parse(example), name: undefined });
+  expect(text).not.toContain('undefined');
 });
