@@ -283,7 +283,7 @@ export interface YardOption {
 
 export type AfternoonShade = 'yes' | 'young' | 'fruit' | 'no';
 
-** A row of the catalogue, or one of the person's own. A row's `sources` are keys of the catalogue's citations. */
+/** A row of the catalogue, or one of the person's own. A row's `sources` are keys of the catalogue's citations. */
 export interface PlantRow {
   readonly id: string;
   readonly name: string;
