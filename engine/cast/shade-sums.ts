@@ -1,3 +1,6 @@
+/** What adding up to an open total in another order leaves where all of it was taken. */
+const ROUNDING = 1e-11;
+
 /**
  * What shade takes from each cell of a grid, Σ (1 − share)·weight by channel. Shade that is the same along a run of
  * cells goes into differences (one add where it changes, whatever the length); shade that varies, cell by cell.
@@ -49,12 +52,14 @@ export class ShadeSums {
   leftOf(open: number, channel: number): Float64Array {
     const { columns, rows, channels, steps, cells } = this;
     const left = new Float64Array(columns * rows);
+    const nothing = ROUNDING * Math.abs(open);
     for (let j = 0; j < rows; j++) {
       let along = 0;
       for (let i = 0; i < columns; i++) {
         const index = j * columns + i;
         along += steps[index * channels + channel];
-        left[index] = open - along - cells[index * channels + channel];
+        const rest = open - along - cells[index * channels + channel];
+        left[index] = Math.abs(rest) <= nothing ? 0 : rest;
       }
     }
     return left;
