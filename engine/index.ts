@@ -136,6 +136,15 @@ export { withAsBuilt } from './frame/as-built.ts';
 export { cautionsFor } from './frame/cautions.ts';
 export { frameDrawing } from './frame/drawing.ts';
 export { costOf, sheetOf } from './frame/sheet.ts';
+export { ANCHOR_KINDS, GROUND_KINDS, anchorName, groundName, groundPlace } from './frame/grounds.ts';
+export { currencyOf } from './frame/prices.ts';
+export { kerfOf, stockCloth, stockTubes } from './frame/stock.ts';
+export { formatTape, formatThin } from './frame/lengths.ts';
+export type { SheetPart, SheetSection } from './output/sheet-sections.ts';
+export { sheetSections } from './output/sheet-sections.ts';
+export { SHEET_STYLE, sheetHtml } from './output/sheet-html.ts';
+export { cutDrawing, measureMe, planDrawing, sideDrawing } from './output/sheet-drawing.ts';
+export { sheetText } from './output/sheet-text.ts';
 export type * from './frame/types.ts';
 
 // advice: What to do.

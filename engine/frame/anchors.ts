@@ -1,8 +1,8 @@
 /** What holds each post down, by the ground it stands in. */
 import { formatCut, formatMass, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
+import { groundPlace } from './grounds.ts';
 import { formatVolume } from './lengths.ts';
-import { groundPlace } from './model.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
 import type { AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
 import { BALLAST_FACTOR, GRAVITY, sidePush, upliftForce } from './wind.ts';
@@ -21,6 +21,9 @@ const LEAST_BALLAST = 20;
 /** What one holds in firm dry soil, the low end: rebar 12 mm × 0.6 m by skin friction of 10 kPa, garden auger of 30 to 40 cm (from memory). [N] */
 const STAKE_HOLDS = 230;
 const AUGER_HOLDS = 300;
+/** Stakes or augers at one post that still make sense. */
+const MOST_ANCHORS = 6;
+
 /** Of that, by ground (this project's own). */
 const SOIL_FACTOR: Readonly<Record<GroundKind, number>> = { garden: 0.6, hard: 1, loose: 0.3, wet: 0.3, paving: 0, wheels: 0 };
 
@@ -116,6 +119,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         sentences: [
           ...opening,
           `${stakes ? `Stakes of ${metric ? '12 mm rebar, 0.6 m' : '1/2 in rebar, 2 ft'} long` : `Garden augers, ${metric ? '30 to 40 cm' : '12 to 16 in'} long`}, ${groundPlace(ground)}: ${each} at each post, counted at ${Math.round(holds)} N (${formatMass(holds / GRAVITY, units)}) each, the low end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
+          ...(each > MOST_ANCHORS ? ['That is more than anyone will drive: take concrete footings instead.'] : []),
           'A strap at 45° to a stake outside the frame carries 1.4 times the uplift.',
         ],
       };

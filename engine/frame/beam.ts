@@ -46,7 +46,7 @@ export function eulerForce(tube: TubeSection, height: number, lengthFactor: numb
 /** Nominal strength of a post in compression. [N]  @param lengthFactor K, as for `eulerForce` */
 export function columnStrength(tube: TubeSection, height: number, lengthFactor: number): number {
   const slenderness = (lengthFactor * height) / tube.gyration;
-  const elastic = (Math.PI ** 2 * STEEL.modulus) / slenderness ** 2;
+  const elastic = eulerForce(tube, height, lengthFactor) / tube.area;
   const critical =
     slenderness <= 4.71 * Math.sqrt(STEEL.modulus / STEEL.yield) ? 0.658 ** (STEEL.yield / elastic) * STEEL.yield : 0.877 * elastic;
   return critical * tube.area;

@@ -50,7 +50,7 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
       const inTheWay = whatStandsAt(plan, toPlan([x(i), y(j)]));
       if (inTheWay === undefined) continue;
       leftOut.add(`${i},${j}`);
-      notes.push(`A post under the middle would stand in ${inTheWay}, so it is left out and two rails cross there without one: they must carry twice the span.`);
+      notes.push(`A post under the middle would stand in ${inTheWay}, so it is left out and the rails cross there without one. They then span two bays, and a screwed joint in mid-span gives like a hinge: better move the frame so that the post can stand.`);
     }
   }
 

@@ -2,6 +2,7 @@
 import type { SpacePoint } from '../plan/geometry.ts';
 import type { Canopy, Plan, PlanPoint, Problem, Screen, StockTube } from '../plan/types.ts';
 import { MAX_BAY } from './bays.ts';
+import { ANCHOR_KINDS, GROUND_KINDS, groundName } from './grounds.ts';
 import { tubeChoice } from './stock.ts';
 import { sectionOf } from './tube.ts';
 import type { TubeSection } from './tube.ts';
@@ -100,30 +101,8 @@ export interface FrameBrief {
   readonly notes: readonly string[];
 }
 
-const GROUNDS: Readonly<Record<GroundKind, string>> = {
-  garden: 'garden soil',
-  hard: 'hard ground or caliche',
-  loose: 'loose, sandy or freshly dug soil',
-  wet: 'wet ground',
-  paving: 'paving',
-  wheels: 'a floor that must stay free of fixings',
-};
-const ANCHORS: readonly AnchorKind[] = ['footing', 'sunk', 'stakes', 'augers', 'ballast'];
 /** Gust to anchor for where nobody named one: 72 km/h, this project's own. [m/s] */
 const DEFAULT_GUST = 20;
-
-/** The ground in words. */
-export function groundName(ground: GroundKind): string {
-  return GROUNDS[ground];
-}
-
-/** Where a post stands, in words: "in garden soil", "on paving". */
-export function groundPlace(ground: GroundKind): string {
-  return `${ground === 'paving' || ground === 'wheels' ? 'on' : 'in'} ${GROUNDS[ground]}`;
-}
-
-/** Every kind of ground that anchors can be worked out for. */
-export const GROUND_KINDS = Object.keys(GROUNDS) as readonly GroundKind[];
 
 /** Reads a canopy's or screen's `frame`, or says why it cannot be built. */
 export function briefOf(thing: Canopy | Screen, plan: Plan): { ok: true; brief: FrameBrief } | { ok: false; problems: readonly Problem[] } {
@@ -138,7 +117,7 @@ export function briefOf(thing: Canopy | Screen, plan: Plan): { ok: true; brief: 
   const longest = choice.lengths[choice.lengths.length - 1].length;
   const ground = GROUND_KINDS.find((kind) => kind === frame.soil) ?? null;
   const onGround = ground === 'paving' || ground === 'wheels';
-  const asked = ANCHORS.find((kind) => kind === frame.anchor);
+  const asked = ANCHOR_KINDS.find((kind) => kind === frame.anchor);
   const anchor = asked ?? (onGround ? 'ballast' : thing.kind === 'screen' ? 'sunk' : 'footing');
   const onRails = thing.kind === 'canopy' && (frame.bottomRails ?? false) && asked === 'sunk';
   const cannotDig = onGround && anchor !== 'ballast';

@@ -24,7 +24,7 @@ import { kerfOf, stockCloth, stockTubes } from './stock.ts';
 import { blockersBelow } from './surroundings.ts';
 import { sectionOf } from './tube.ts';
 import type { AnchorPlan, ClothPlan, Cost, CostResult, CutPlan, CutSaving, Fitting, Piece, SettingOut, SheetResult, Span } from './types.ts';
-import { bearingGust, postGust, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
+import { bearingGust, postGust, postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes. [m] */
 const TEN_CENTIMETRES = 0.1;
@@ -83,6 +83,7 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
       sockets: checkSockets(model),
       cutting: { ...cutting, savings: [...cutSavings(made.pieces, brief.lengths, cutting, units), ...smallerFrames(thing, plan, units, cutting)] },
       spans: made.spans,
+      post: postStrength(model, brief.section, made.ownWeight, clothMassOf(model)),
       settingOut: placed,
       tools,
       storm,
@@ -107,8 +108,7 @@ function design(thing: Canopy | Screen, plan: Plan, units: Units, effort: Effort
 
   // Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
   const first = layOut(brief.anchor === 'sunk' ? TEN_CENTIMETRES : 0);
-  const clothMass = CLOTH_MASS * first.cloths.reduce((sum, { opening }) => sum + opening[0] * opening[1], 0);
-  const ownWeight = ownWeightOf(first, brief.section.mass, clothMass);
+  const ownWeight = ownWeightOf(first, brief.section.mass, clothMassOf(first));
   const blockedBy = [...(thing.kind === 'canopy' && (thing.drops ?? []).length > 0 ? ['its own drops'] : []), ...(thing.kind === 'canopy' ? blockersBelow(plan, footprintOf(thing), thing.height) : [])];
   const anchors = anchorPlan(first, brief, ownWeight, blockedBy.length > 0, units);
   const sunk = sunkDepth(first, brief, anchors);
@@ -126,6 +126,11 @@ function design(thing: Canopy | Screen, plan: Plan, units: Units, effort: Effort
   const fittings = fittingsOf(model.joints);
   const cost = costOfFrame({ plan, model, brief, cutting: cut.plan, fittings, cloth, anchors }, units);
   return { ok: true, design: { model, brief, pieces, fittings, spans, cutting: cut.plan, cloth, anchors, sunk, ownWeight, blockedBy, cost } };
+}
+
+/** Dry. [kg] */
+function clothMassOf(model: FrameModel): number {
+  return CLOTH_MASS * model.cloths.reduce((sum, { opening }) => sum + opening[0] * opening[1], 0);
 }
 
 /** Whether a frame ten centimetres smaller one way needs fewer tubes. */
@@ -188,7 +193,8 @@ function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: U
 }
 
 function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units: Units): string {
-  return `${nameOf(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ${formatCut(span.sag, units)} under its own weight. Two cures: a post under its middle (a longest bay of ${formatCut(span.span / 2, units)}), or thicker tube.`;
+  const cure = span.span > brief.maxBay + 1e-9 ? 'move the frame so that the post left out can stand' : `a post under its middle (a longest bay of ${formatCut(span.span / 2, units)})`;
+  return `${nameOf(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ${formatCut(span.sag, units)} under its own weight. Two cures: ${cure}, or thicker tube.`;
 }
 
 function tooLongMessage(thing: Canopy | Screen, brief: FrameBrief, pieces: readonly Piece[], length: number, units: Units): string {

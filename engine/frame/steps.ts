@@ -90,7 +90,7 @@ function frameSteps({ model, cost, cutting }: StepInput, units: Units): Step[] {
   const feet = joints.filter((id) => id.includes('joint-foot'));
   const upper = joints.filter((id) => !clamps.includes(id) && !feet.includes(id));
   return [
-    step('measure', 'Measure one tube and put one joint on it: how far does the tube stop from the joint’s middle? If that is not the take-off on this sheet, type yours in the plan and print again before you cut anything.', ['tapes', ...tubes, ...upper.slice(0, 1)], []),
+    step('measure', `Measure one tube (it may be ${units === 'metric' ? '6 mm' : '1/4 in'} short of its name) and put one joint on it: how far does the tube stop from the joint’s middle? If that is not the take-off on this sheet, type yours in the plan and print again before you cut anything.`, ['tapes', ...tubes, ...upper.slice(0, 1)], []),
     ...(cutsAny
       ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with ${rolling ? 'a rolling tube cutter' : `a hacksaw that takes no more than ${formatThin(cutting.kerf, units)} a cut, or a rolling tube cutter`}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
       : [step('ends', 'No tube needs cutting. Take any burr off the ends with a round file or reamer and paint bare steel with zinc paint.', ['deburr', 'zinc-paint', 'gloves', ...tubes], ['cutting'])]),

@@ -90,10 +90,22 @@ export interface Span {
   /** span / sag */
   readonly sagRatio: number;
   readonly verdict: SpanVerdict;
+  /** Somebody leans on its middle with 200 N (20 kgf): sag [m] and bending stress. [MPa] */
+  readonly leaned: { readonly sag: number; readonly stressMPa: number };
   /** Uniform load at which the bending stress reaches the allowable. [N/m] */
   readonly lineLoad: number;
   /** Gusts at which that load is reached with the cloth up, nothing below the roof and blocked below. [m/s] */
   readonly gust: WindRange;
+}
+
+/** The tallest post, held at its foot only, as a post of screwed joints is. */
+export interface PostStrength {
+  readonly height: number;
+  /** Pushed sideways at its top with 100 N (10 kgf): how far it gives [m] and its bending stress. [MPa] */
+  readonly leaned: { readonly sag: number; readonly stressMPa: number };
+  /** Nominal strength downwards, and what it carries of tube and wet cloth. [N] */
+  readonly strength: number;
+  readonly load: number;
 }
 
 /** From the kindest case (nothing under or beside the roof) to the hardest (wind caught below it). */
@@ -327,6 +339,7 @@ export interface BuildSheet {
   readonly sockets: SocketCheck;
   readonly cutting: CutPlan;
   readonly spans: readonly Span[];
+  readonly post: PostStrength;
   readonly settingOut: SettingOut;
   readonly tools: readonly Tool[];
   readonly storm: StormPlan;

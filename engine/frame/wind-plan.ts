@@ -1,13 +1,14 @@
 /** What the wind does to this frame: uplift and side push by gust, what the tube bears, and when the cloth comes off. */
 import { formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
-import { allowableLineLoad, SAGS_BELOW, underUniformLoad } from './beam.ts';
+import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLoad, underUniformLoad } from './beam.ts';
+import type { BeamState } from './beam.ts';
 import { GUST_OVER_MEAN, signsOfGust } from './beaufort.ts';
 import { WIND_WORDING } from './cautions.ts';
 import type { FrameModel } from './model.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
-import type { GustRow, Span, StormPlan, UpliftPlan, WindRange } from './types.ts';
+import type { GustRow, PostStrength, Span, StormPlan, UpliftPlan, WindRange } from './types.ts';
 import { GRAVITY, gustOfLineLoad, gustOfSideLoad, holesFactor, sidePush, upliftCoefficient, upliftForce, windPressure } from './wind.ts';
 
 const GUSTS = [8, 12, 15, 20, 25, 30];
@@ -15,6 +16,11 @@ const GUSTS = [8, 12, 15, 20, 25, 30];
 export const TAKE_DOWN_GUST = 15;
 /** Cloth as it weighs on a rail when its sag is judged, damp. [kg/m²] */
 const DAMP_CLOTH = 0.2;
+/** Somebody leans on a rail's middle, or on a post's top. [N] */
+const LEAN_ON_RAIL = 200;
+const LEAN_ON_POST = 100;
+/** Length factor of a post fixed at its foot only, as AISC designs it (table C-A-7.1, from memory). */
+const FREE_TOP = 2.1;
 const KMH = 3.6;
 const MPH = 1 / 0.44704;
 
@@ -32,10 +38,27 @@ const SOURCES = [
 export function spansOf(model: FrameModel, tube: TubeSection): Span[] {
   return model.rails.map((rail) => {
     const { sag } = underUniformLoad(tube, (tube.mass + DAMP_CLOTH * rail.tributary) * GRAVITY, rail.span);
+    const leaned = inMPa(underPointLoad(tube, LEAN_ON_RAIL, rail.span));
     const lineLoad = allowableLineLoad(tube, rail.span);
     const sagRatio = rail.span / sag;
-    return { rail: rail.name, span: rail.span, sag, sagRatio, verdict: sagRatio < SAGS_BELOW ? 'sags' : 'holds its line', lineLoad, gust: railGust(model, lineLoad, rail.tributary) };
+    return { rail: rail.name, span: rail.span, sag, sagRatio, verdict: sagRatio < SAGS_BELOW ? 'sags' : 'holds its line', leaned, lineLoad, gust: railGust(model, lineLoad, rail.tributary) };
   });
+}
+
+/** @param ownWeight Of tube and dry cloth; wet cloth adds as much again as it weighs. [kg]  @param wetCloth [kg] */
+export function postStrength(model: FrameModel, tube: TubeSection, ownWeight: number, wetCloth: number): PostStrength {
+  const height = Math.max(...model.posts.map((post) => post.height));
+  const share = Math.max(...model.posts.map((post) => post.share));
+  return {
+    height,
+    leaned: inMPa(asFlagpole(tube, LEAN_ON_POST, height)),
+    strength: columnStrength(tube, height, FREE_TOP),
+    load: (ownWeight + wetCloth) * GRAVITY * share,
+  };
+}
+
+function inMPa({ sag, stress }: BeamState): { sag: number; stressMPa: number } {
+  return { sag, stressMPa: stress / 1e6 };
 }
 
 /** Gust at which the weakest rail, or a screen's post at the ground, passes the allowable stress. [m/s] */

@@ -48,10 +48,13 @@ export function sidePush(gust: number, area: number, density: number): number {
   return windPressure(gust) * SIDE_PUSH * holesFactor(density) * area;
 }
 
-/** Gust at which a rail reaches a line load. [m/s]  @param lineLoad [N/m]  @param tributary Width of cloth that pulls on it. [m] */
+/** No wind on earth is asked about beyond this; an open cloth would otherwise bear any. [m/s] */
+const STRONGEST_GUST = 100;
+
+/** Gust at which a rail reaches a line load, 100 m/s at most. [m/s]  @param lineLoad [N/m]  @param tributary Width of cloth that pulls on it. [m] */
 export function gustOfLineLoad(lineLoad: number, tributary: number, density: number, coefficient: number): number {
   const perSquareSpeed = HALF_AIR_DENSITY * coefficient * holesFactor(density) * tributary;
-  return perSquareSpeed > 0 ? Math.sqrt(lineLoad / perSquareSpeed) : Infinity;
+  return Math.min(STRONGEST_GUST, Math.sqrt(lineLoad / perSquareSpeed));
 }
 
 /** Gust at which a standing cloth pushes with a line load. [m/s]  @param tributary [m] */

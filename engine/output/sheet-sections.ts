@@ -1,6 +1,6 @@
 /** What the build sheet says, section by section, in the order in which somebody works through it: once, for text and for paper. */
+import { groundPlace } from '../frame/grounds.ts';
 import { formatTape, formatThin } from '../frame/lengths.ts';
-import { groundPlace } from '../frame/model.ts';
 import type { BuildSheet } from '../frame/types.ts';
 import { GRAVITY } from '../frame/wind.ts';
 import { formatArea, formatCut, formatMass, formatSpeed } from '../plan/units.ts';
@@ -21,7 +21,7 @@ export interface SheetSection {
 }
 
 export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSection[] {
-  const sections = [summary, notes, shopping, tools, partsAndJoints, cutList, placing, cloth, wind, anchors, steps, storm, winter, asBuilt, cautions];
+  const sections = [summary, notes, shopping, tools, partsAndJoints, cutList, placing, cloth, strength, wind, anchors, steps, storm, winter, asBuilt, cautions];
   return sections.map((of) => of(sheet, units)).filter(({ parts }) => parts.length > 0);
 }
 
@@ -110,6 +110,23 @@ function cloth(sheet: BuildSheet, units: Units): SheetSection {
   ]);
 }
 
+function strength(sheet: BuildSheet, units: Units): SheetSection {
+  const roof = sheet.kind === 'canopy';
+  const spans = table(
+    ['rail', 'span', 'sag', 'span/sag', roof ? 'bears gusts, free below' : 'bears gusts', ...(roof ? ['blocked below'] : [])],
+    sheet.spans.map((span) => [span.rail, formatCut(span.span, units), formatThin(span.sag, units), span.sagRatio.toFixed(0), formatSpeed(Math.floor(span.gust.clear), units), ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : [])]),
+    [1, 2, 3, 4, 5],
+  );
+  const [longest] = sheet.spans.toSorted((a, b) => b.span - a.span);
+  const { post } = sheet;
+  const limit = (stressMPa: number): string => `${stressMPa.toFixed(0)} MPa of the 165 MPa allowed${stressMPa > 165 ? ': TOO MUCH' : ''}`;
+  return section('strength', 'What the tube bears', [
+    spans,
+    sentence(`Somebody who leans on the middle of the longest rail with ${force(200, units)} bends it ${formatThin(longest.leaned.sag, units)}, ${limit(longest.leaned.stressMPa)}.`),
+    sentence(`A post of ${formatCut(post.height, units)} without a brace gives ${formatThin(post.leaned.sag, units)} when its top is pushed with ${force(100, units)}, ${limit(post.leaned.stressMPa)}. A brace in each of two upright faces is worth more than thicker posts. Downwards it would carry ${force(post.strength, units)} and has to carry ${force(post.load, units)}.`),
+  ]);
+}
+
 function wind(sheet: BuildSheet, units: Units): SheetSection {
   const { uplift } = sheet;
   const roof = sheet.kind === 'canopy';
@@ -121,16 +138,10 @@ function wind(sheet: BuildSheet, units: Units): SheetSection {
     ...(side ? [force(row.sidePush, units)] : []),
   ]);
   const blocked = uplift.blockedBy.length > 0 ? `Here the hard end counts: the wind is caught by ${uplift.blockedBy.join(', ')}.` : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked or grown up under it.';
-  const spans = table(
-    ['rail', 'span', 'sag', 'span/sag', roof ? 'bears gusts, free' : 'bears gusts', ...(roof ? ['blocked'] : [])],
-    sheet.spans.map((span) => [span.rail, formatCut(span.span, units), formatThin(span.sag, units), span.sagRatio.toFixed(0), formatSpeed(Math.floor(span.gust.clear), units), ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : [])]),
-    [1, 2, 3, 4, 5],
-  );
   return section('wind', 'Wind', [
     sentence(uplift.wording),
     table(head, rows, [1, 2, 3]),
     ...(roof ? [sentence(blocked)] : []),
-    spans,
     sentence(`${roof ? `${uplift.formula}, C ${uplift.coefficient.clear.toFixed(1)} to ${uplift.coefficient.blocked.toFixed(1)}, Kp ${uplift.holes.toFixed(2)}, A ${formatArea(uplift.area, units)}. ` : ''}Own weight of tube and cloth ${formatMass(uplift.ownWeight, units)}.`),
     list(uplift.sources),
   ]);
