@@ -3,6 +3,7 @@ import { castGrid } from '../../../engine/cast/grid.ts';
 import type { GridSpec } from '../../../engine/cast/grid.ts';
 import type { Passes } from '../../../engine/cast/passes.ts';
 import { castRay } from '../../../engine/cast/ray.ts';
+import type { Feature } from '../../../engine/plan/types.ts';
 import { buildScene, stateOf } from '../../../engine/scene/build.ts';
 import type { Scene } from '../../../engine/scene/solids.ts';
 import { emptyPlan, randomFrom, randomPlan } from './random-plans.ts';
@@ -84,9 +85,11 @@ describe('castGrid gives every cell what castRay gives its centre', () => {
 
 const NOON: Passes = { count: 1, azimuth: Float64Array.of(180), altitude: Float64Array.of(40), state: Uint16Array.of(0) };
 
-function sceneOf(...features: Parameters<typeof emptyPlan>[0]): Scene {
+function sceneOf(...features: Feature[]): Scene {
   return buildScene(emptyPlan(features));
 }
+
+const constantly = (value: number) => Array.from({ length: 36 }, () => value);
 
 describe('castGrid', () => {
   const grid: GridSpec = { x0: -1.3, y0: 0.4, cell: 0.2, columns: 9, rows: 4, height: 0.6 };
@@ -118,7 +121,7 @@ describe('castGrid', () => {
       { id: 'c', kind: 'canopy', center: [0, 0.7], length: 3, width: 2, height: 0.6, density: 0.8 },
     );
     const [sun] = castGrid(scene, grid, NOON, [Float64Array.of(1)]);
-    expect([...sun]).toEqual(new Array(36).fill(1));
+    expect([...sun]).toEqual(constantly(1));
   });
 
   test('in full shade nothing is left, not even a rounding below zero', () => {
@@ -134,8 +137,8 @@ describe('castGrid', () => {
   });
 
   test('no feature, no shade; no pass, no sun', () => {
-    expect([...castGrid(sceneOf(), grid, NOON, [Float64Array.of(2.5)])[0]]).toEqual(new Array(36).fill(2.5));
+    expect([...castGrid(sceneOf(), grid, NOON, [Float64Array.of(2.5)])[0]]).toEqual(constantly(2.5));
     const none: Passes = { count: 0, azimuth: new Float64Array(0), altitude: new Float64Array(0), state: new Uint16Array(0) };
-    expect([...castGrid(sceneOf(), grid, none, [new Float64Array(0)])[0]]).toEqual(new Array(36).fill(0));
+    expect([...castGrid(sceneOf(), grid, none, [new Float64Array(0)])[0]]).toEqual(constantly(0));
   });
 });
