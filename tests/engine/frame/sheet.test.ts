@@ -236,4 +236,88 @@ describe('the sheet', () => {
     expect(krona.cost.total).toBeNull();
     expect(krona.cost.missing).toContain('foot');
   });
+
+  test('tells on which hand a post lies, standing at A and looking at B', () => {
+    const { settingOut } = built({ ...roof, turn: 0 });
+    const [a, b] = settingOut.fixed.map((point) => point.at);
+    for (const post of settingOut.posts) {
+      // Bearing of the post less that of B, clockwise from +y: to the right when positive.
+      const bearing = (x: number, y: number): number => (Math.atan2(x - a[0], y - a[1]) * 180) / Math.PI;
+      const turn = ((bearing(...post.at) - bearing(...b) + 540) % 360) - 180;
+      expect(post.hand).toBe(turn > 0 ? 'right' : 'left');
+    }
+  });
+
+  test('measures the gap to a wall from its face, not from its middle', () => {
+    // The wall is 0.2 thick about y = 0; the back posts stand at y = 0.25, so 0.15 from its face.
+    const { settingOut } = built({ ...roof, turn: 0, length: 2.5, center: [9, 1.5] });
+    expect(settingOut.posts[0].notes.join()).toContain('0.15 m from Garden wall');
+    const close = built({ ...roof, turn: 0, length: 2.5, center: [9, 1.42] });
+    expect(close.settingOut.posts[0].notes.join()).toContain('only 0.07 m from Garden wall');
+  });
+
+  test('buys a tenth more of small things, in whole packs', () => {
+    const { cost, clips } = built({ ...roof, length: 3, width: 2.6 });
+    const ties = cost.items.find((item) => item.id === 'ties');
+    expect(clips).toBe(2 * 5 + 2 * 5);
+    expect(ties).toMatchObject({ need: 20, count: 30, pack: 10 });
+  });
+
+  test('posts set in concrete are longer by their depth, which leaves 50 mm of the hole below them', () => {
+    const { anchors, pieces } = built({ ...roof, frame: { soil: 'garden', anchor: 'sunk', gust: 30 } });
+    const depth = (anchors.footing?.depth ?? 0) - 0.05;
+    expect(pieces.find((piece) => piece.part === 'post')?.length).toBeCloseTo(roof.height + depth, 9);
+    const tall = built({ ...screen, height: 2.4 });
+    expect(tall.pieces.find((piece) => piece.part === 'post')?.length).toBeCloseTo(2.4 + 0.8, 9);
+    expect(tall.anchors.footing?.depth).toBeCloseTo(0.85, 9);
+  });
+
+  test('cloth hangs 50 mm inside the tubes on each side and is cut 50 mm larger all round for its hem', () => {
+    const { cloth } = built({ ...roof, length: 3, width: 2.6, drops: [{ side: 'back', depth: 1, density: 0.4 }] });
+    const [top, drop] = cloth.pieces;
+    expect(top.finished.map((size) => Number(size.toFixed(3)))).toEqual([2.9, 2.5]);
+    expect(top.cut.map((size) => Number(size.toFixed(3)))).toEqual([3, 2.6]);
+    // A drop is tied along its top and its sides; its foot hangs at its full depth.
+    expect(drop.finished.map((size) => Number(size.toFixed(3)))).toEqual([2.5, 0.95]);
+    expect(drop.ties).toBe(5 + 2 * 2 + 1);
+  });
+
+  test('a ready-made panel is taken where one fits, a roll elsewhere', () => {
+    const stock = { cloth: [{ width: 2.5, length: 2.9, price: 31 }, { width: 3, length: 50, price: 300 }] };
+    const fits = built({ ...roof, length: 3, width: 2.6 }, { stock });
+    expect(fits.cloth.pieces[0]).toMatchObject({ buy: 'ready-made', finished: [2.9, 2.5], seams: 0 });
+    expect(fits.cost.items.find((item) => item.id === 'cloth-1')).toMatchObject({ price: 31, amount: 31, priceFrom: 'yours' });
+    const rolled = built({ ...roof, length: 3.4, width: 3.2 }, { stock });
+    // 3.1 m across from a roll of 3 m takes two strips; 300 for 150 m² is 2 a square metre.
+    expect(rolled.cloth.pieces[0]).toMatchObject({ buy: 'from the roll', rollWidth: 3, strips: 2, seams: 1 });
+    expect(rolled.cost.items.find((item) => item.id === 'cloth-1')).toMatchObject({ price: 2, priceFrom: 'yours' });
+  });
+
+  test('a screen turns its corner with a three-way joint, adjustable where it is not square', () => {
+    expect(built(screen).fittings.map((fitting) => [fitting.kind, fitting.count])).toEqual([['2-way corner', 2], ['3-way corner', 1], ['3-way tee', 2], ['side clamp', 8]]);
+    const skew = built({ ...screen, path: [[4, 3], [4, 5], [5.5, 7]] });
+    expect(skew.fittings.map((fitting) => fitting.kind)).toContain('3-way corner, adjustable');
+    expect(skew.cloth.pieces).toHaveLength(2);
+  });
+
+  test('the cloth comes off sooner where the wind is caught below, and never later than 15 m/s', () => {
+    const thin = { ...roof, turn: 0, length: 3, width: 3, frame: { tube: 'emt-3-4', soil: 'garden' } };
+    const [open, caught] = [built({ ...thin, center: [9, 7] }), built({ ...thin, center: [9, 2.2] })];
+    expect(open.storm.takeDownGust).toBe(Math.floor(Math.min(15, open.spans[0].gust.clear)));
+    expect(caught.storm.takeDownGust).toBe(Math.floor(caught.spans[0].gust.blocked));
+    expect(caught.storm.takeDownGust).toBeLessThan(open.storm.takeDownGust);
+    expect(built({ ...thin, frame: { tube: 'scaffold-48', soil: 'garden' } }).storm.takeDownGust).toBe(15);
+    expect(open.storm.sentences.join(' ')).toContain(open.storm.signs);
+  });
+
+  test('drops are counted as standing cloth whose push lifts the windward posts', () => {
+    const drop = { side: 'left', depth: 1.2, density: 0.6 } as const;
+    const bare = { ...roof, turn: 0, length: 3, width: 3, height: 2.2, frame: { soil: 'garden', gust: 15 } };
+    const [without, hung] = [built(bare), built({ ...bare, drops: [drop] })];
+    // 501 N at 1.6 m lift the two windward feet of a 3 m frame by 267 N together (worked by hand).
+    expect(hung.uplift.rows.find((row) => row.gust === 15)?.sidePush).toBeCloseTo(501, -0.3);
+    const more = (hung.anchors.posts[0].uplift.blocked + hung.uplift.ownWeight * 9.80665 * 0.25) - (without.anchors.posts[0].uplift.blocked + without.uplift.ownWeight * 9.80665 * 0.25);
+    expect(more).toBeCloseTo(267 / 2, -0.3);
+    expect(hung.uplift.blockedBy).toContain('its own drops');
+  });
 });
