@@ -1,5 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { PlanPoint } from '../../engine/index.ts';
+import { formatLength } from '../../engine/index.ts';
+import type { PlanPoint, Units } from '../../engine/index.ts';
+import { units } from '../state/yard.ts';
 import { AskedNumbers } from './AskedNumbers.tsx';
 import { beginDraft, canFinish, finish } from './draft.ts';
 import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints, typingWanted, wantsPoint } from './drawing.ts';
@@ -41,6 +43,8 @@ export function DraftBar({ onNudge }: Props) {
         <AskedNumbers key={under.tool.id} under={under} />
       ) : (
         <>
+          {/* Holds its line also while empty: the paper must not jump when the pointer comes. */}
+          <p class="aim-readout">{aim.value ? placeWords(aim.value.at, units.value) : '\u00a0'}</p>
           <form class="draft-typing" onSubmit={submit}>
             <label>
               <span>Type it</span>
@@ -63,6 +67,11 @@ export function DraftBar({ onNudge }: Props) {
       )}
     </section>
   );
+}
+
+/** A place on the plan in words: "2.50 m across, 3.50 m up". */
+export function placeWords([x, y]: PlanPoint, shownIn: Units): string {
+  return `${formatLength(x, shownIn)} across, ${formatLength(y, shownIn)} up`;
 }
 
 function placeholderOf(points: number, box: boolean): string {

@@ -43,11 +43,13 @@ export function createLeafletYard(container: HTMLElement): LeafletYard {
   return { map, renderers };
 }
 
-/** Brings a box of points into view with a margin. */
-export function fitPoints(map: LeafletMap, points: readonly PlanPoint[], paddingPx = 36): void {
+/** Brings a box of points into view, with a margin that a low map makes narrower. */
+export function fitPoints(map: LeafletMap, points: readonly PlanPoint[]): void {
   if (points.length === 0) return;
   const { minX, minY, maxX, maxY } = boundsOf(points);
-  map.fitBounds([toLatLng([minX, minY]), toLatLng([maxX, maxY])], { padding: [paddingPx, paddingPx], animate: false });
+  const { x: width, y: height } = map.getSize();
+  const margin = Math.min(36, 0.1 * width, 0.1 * height);
+  map.fitBounds([toLatLng([minX, minY]), toLatLng([maxX, maxY])], { padding: [margin, margin], animate: false });
 }
 
 /** Screen pixels a metre. */

@@ -4,11 +4,12 @@ import { untracked, useComputed, useSignal, useSignalEffect } from '@preact/sign
 import { useEffect, useRef } from 'preact/hooks';
 import { DEFAULTS } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
+import { readOut } from '../../state/speech.ts';
 import { selection, tool } from '../../state/view.ts';
 import { openYard, shownPlan, units } from '../../state/yard.ts';
-import { DraftBar } from '../DraftBar.tsx';
+import { DraftBar, placeWords } from '../DraftBar.tsx';
 import { layDrawing } from '../drawing-layers.ts';
-import { aim, choosePoint, crossHair, deleteFeatures, draft, drawnPlan, duplicate, escape, nudge, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
+import { aim, choosePoint, crossHair, deleteFeatures, draft, drawnPlan, duplicate, escape, held, nudge, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
 import { finish } from '../draft.ts';
 import { fitNames } from '../ink.ts';
 import { keyMeaning } from '../keys.ts';
@@ -23,6 +24,7 @@ import { createPlanLayer } from '../plan-layer.ts';
 import { listenToPointer } from '../pointer.ts';
 import { ScaleBar } from '../ScaleBar.tsx';
 import { toolById } from '../tools.ts';
+import type { Map as LeafletMap } from 'leaflet';
 import type { LeafletYard } from '../leaflet-map.ts';
 
 /** Zoom at which the cross can be placed without a magnifying glass: 32 px a metre. */
@@ -81,8 +83,11 @@ export function YardMap() {
     container.current!.addEventListener('wheel', () => (touched = true), { passive: true });
     const resized = new ResizeObserver(() => {
       map.invalidateSize({ pan: false });
-      if (!touched && !wantsPoint.value) fitPoints(map, drawnPlan.value.site.boundary);
-      else if (wantsPoint.value && crossHair.value && aim.value) centreOn(aim.value.at);
+      const begun = held.value !== null || (draft.value?.points.length ?? 0) > 0;
+      if (!touched && !begun) {
+        fitPoints(map, drawnPlan.value.site.boundary);
+        startCross(map);
+      } else if (wantsPoint.value && crossHair.value && aim.value) centreOn(aim.value.at);
     });
     resized.observe(container.current!);
     return () => {
@@ -110,12 +115,16 @@ export function YardMap() {
   // The cross waits in the middle of the map from the moment a point is wanted.
   useSignalEffect(() => {
     const map = yard.current?.map;
-    if (wantsPoint.value && crossHair.value && map) {
-      if (map.getZoom() < CLOSE_ENOUGH) map.setZoom(CLOSE_ENOUGH, { animate: false });
-      moveCross(untracked(() => snapped(toPlanPoint(map.getCenter())).at));
-    }
+    if (wantsPoint.value && crossHair.value && map) startCross(map);
     else if (!wantsPoint.value) aim.value = null;
   });
+
+  /** The cross begins in the middle of what is seen, near enough to place it. */
+  function startCross(map: LeafletMap): void {
+    if (!wantsPoint.peek() || !crossHair.peek()) return;
+    if (map.getZoom() < CLOSE_ENOUGH) map.setZoom(CLOSE_ENOUGH, { animate: false });
+    moveCross(untracked(() => snapped(toPlanPoint(map.getCenter())).at));
+  }
 
   function centreOn(at: PlanPoint): void {
     yard.current?.map.setView(toLatLng(at), undefined, { animate: false });
@@ -142,7 +151,8 @@ export function YardMap() {
       case 'nudge':
         if (!wantsPoint.value) return nudge(meaning.by);
         crossHair.value = true;
-        return nudgeCross(meaning.by);
+        nudgeCross(meaning.by);
+        return readOut(placeWords(aim.value?.at ?? [0, 0], units.value));
       case 'put':
         if (aim.value) choosePoint(aim.value.at);
         return;

@@ -1,0 +1,199 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, test } from 'vitest';
+import { main } from '../../engine/cli.ts';
+import type { LoadResult, PlanPoint } from '../../engine/index.ts';
+import { drawing, emptyYard, listOf, onScreen, savedFile } from './drawing-hands.ts';
+import { SIZES, browserSession, graded, openApp, saved } from './harness.ts';
+
+/**
+ * Three hands, one plan: the same yard from nothing by mouse, by single taps on a phone without one drag, and by keyboard
+ * alone. Two walls, a tree and a lemon in a pot; the three files must be the same to the byte.
+ */
+const session = browserSession();
+const files = new Map<string, string>();
+
+const LONG_WALL: readonly PlanPoint[] = [[0, 8], [0, 0], [10, 0]];
+const SHORT_WALL: readonly PlanPoint[] = [[10, 0], [10, 5]];
+const TREE: PlanPoint = [6.5, 5.25];
+const POT: PlanPoint = [2.5, 3.45];
+
+interface Thing {
+  readonly add: string;
+  readonly tool: RegExp;
+  readonly points: readonly PlanPoint[];
+  readonly numbers: Readonly<Record<string, string>>;
+  readonly plant?: string;
+  readonly name: string;
+}
+
+const THINGS: readonly Thing[] = [
+  { add: 'Add wall', tool: /^Wall/, points: LONG_WALL, numbers: { Height: '1.8', Thickness: '20 cm' }, name: 'Street wall' },
+  { add: 'Add wall', tool: /^Wall/, points: SHORT_WALL, numbers: { Height: '2,1', Thickness: '0.15' }, name: 'East wall' },
+  { add: 'Add tree', tool: /^Tree/, points: [TREE], numbers: { Height: '4.2', 'Crown width': '3', 'Crown begins at': '1.6', 'Light through': '15' }, name: 'Fig' },
+  { add: 'Add potted plant', tool: /^Pot/, points: [POT], numbers: { Height: '1.5', Width: '0.9' }, plant: 'Lemon', name: 'Lemon pot' },
+];
+
+/** Fills the numbers asked; `choose` picks the plant found first. */
+async function answer(page: Page, { numbers, plant, name }: Thing, choose: (page: Page) => Promise<void>): Promise<void> {
+  const bar = drawing(page);
+  for (const [label, text] of Object.entries(numbers)) await bar.getByLabel(label, { exact: true }).fill(text);
+  if (plant !== undefined) {
+    await bar.getByLabel('Which plant').fill(plant);
+    await choose(page);
+  }
+  await bar.getByLabel('Name', { exact: true }).fill(name);
+}
+
+async function keep(hand: string, page: Page, complaints: readonly string[]): Promise<void> {
+  await saved(page);
+  files.set(hand, await savedFile(page));
+  expect(complaints).toEqual([]);
+}
+
+describe('a yard from nothing', () => {
+  test('by mouse', async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    await emptyYard(page);
+    for (const thing of THINGS) {
+      const tool = page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: thing.tool });
+      if ((await tool.getAttribute('aria-pressed')) !== 'true') await tool.click();
+      for (const point of thing.points) {
+        const { x, y } = await onScreen(page, point);
+        await page.mouse.move(x - 7, y + 4);
+        await page.mouse.move(x, y);
+        await page.mouse.click(x, y);
+      }
+      if (thing.points.length > 1) await drawing(page).getByRole('button', { name: 'Finish wall' }).click();
+      await answer(page, thing, (on) => drawing(on).getByRole('button', { name: /^Lemon Citrus/ }).click());
+      await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
+      await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
+    }
+    await keep('mouse', page, complaints);
+    await context.close();
+  });
+
+  test('by single taps under the cross-hair at 390 × 844, without one drag', async () => {
+    const context = await session.context({ viewport: SIZES.phone, hasTouch: true, isMobile: true });
+    const { page, complaints } = await openApp(context, session.site.address);
+    await emptyYard(page, (button) => button.tap());
+    for (const thing of THINGS) {
+      const tools = page.getByRole('group', { name: 'Drawing tools' });
+      const tool = tools.getByRole('button', { name: thing.tool });
+      if (!(await tool.isVisible())) {
+        await tools.getByRole('button', { name: 'Add', exact: true }).tap();
+        await tool.tap();
+      }
+      for (const point of thing.points) {
+        await bringUnderCross(page, point);
+        await drawing(page).getByRole('button', { name: 'Here' }).tap();
+      }
+      if (thing.points.length > 1) await drawing(page).getByRole('button', { name: 'Finish wall' }).tap();
+      await answer(page, thing, (on) => drawing(on).getByRole('button', { name: /^Lemon Citrus/ }).tap());
+      await drawing(page).getByRole('button', { name: 'Add it to the plan' }).tap();
+      await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
+    }
+    await keep('taps', page, complaints);
+    await context.close();
+  });
+
+  test('by keyboard alone', async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    await emptyYard(page, (button) => button.press('Enter'));
+    for (const thing of THINGS) {
+      if (!(await drawing(page).isVisible()) || !(await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: thing.tool, pressed: true }).isVisible())) await listOf(page).getByRole('button', { name: thing.add, exact: true }).press('Enter');
+      const box = drawing(page).getByLabel('Type it');
+      await expect.poll(() => box.evaluate((input) => input === document.activeElement)).toBe(true);
+      const [[x, y]] = thing.points;
+      await page.keyboard.type(`${x} ${y}`);
+      await page.keyboard.press('Enter');
+      if (thing.points === LONG_WALL) await page.keyboard.type('down 8 left 10');
+      if (thing.points === SHORT_WALL) await page.keyboard.type('up 5');
+      if (thing.points.length > 1) {
+        await page.keyboard.press('Enter');
+        await page.keyboard.press('Enter');
+      }
+      await answer(page, thing, (on) => on.keyboard.press('Enter'));
+      await page.keyboard.press('Enter');
+      await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
+    }
+    await keep('keyboard', page, complaints);
+    await context.close();
+  });
+
+  test('gives the same file, whichever hand drew it', () => {
+    expect([...files.keys()]).toEqual(['mouse', 'taps', 'keyboard']);
+    const [mouse, taps, keyboard] = files.values();
+    expect(JSON.parse(mouse).features).toMatchObject([
+      { kind: 'wall', path: LONG_WALL, height: 1.8, thickness: 0.2, name: 'Street wall' },
+      { kind: 'wall', path: SHORT_WALL, height: 2.1, thickness: 0.15, name: 'East wall' },
+      { kind: 'tree', at: TREE, height: 4.2, crownWidth: 3, crownBase: 1.6, openness: 0.15, name: 'Fig' },
+      { kind: 'plant', at: POT, height: 1.5, spread: 0.9, container: true, plant: 'lemon', name: 'Lemon pot' },
+    ]);
+    expect(taps).toBe(mouse);
+    expect(keyboard).toBe(mouse);
+  });
+
+  test('is graded on the page as on the command line', async () => {
+    const text = files.get('keyboard') ?? '';
+    let printed = '';
+    const done = await main(['load', '-', '--json', '--heatwave'], {
+      out: (line) => (printed += line),
+      err: () => {},
+      readFile: () => new Uint8Array(),
+      readInput: () => new TextEncoder().encode(text),
+      terminal: { columns: 80, colour: false },
+      now: () => 0,
+    });
+    expect(done).toBe(0);
+    const burning = (JSON.parse(printed) as LoadResult).plants.filter(({ verdict }) => verdict === 'will burn').length;
+    const context = await session.context();
+    const { page } = await openApp(context, session.site.address);
+    await page.getByRole('button', { name: /Yard and files/ }).click();
+    await page.locator('input[type=file]').first().setInputFiles({ name: 'three-hands.plan.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await page.getByRole('button', { name: /New yard/ }).first().waitFor();
+    await graded(page);
+    const words = burning === 0 ? /none burns|at risk/ : new RegExp(`^${burning} burns?$`);
+    await page.getByRole('navigation', { name: 'Stages' }).getByText(words).waitFor({ state: 'attached' });
+    await context.close();
+  });
+
+  afterAll(() => files.clear());
+});
+
+/** Taps near a place and then nudges until the cross stands exactly there. */
+async function bringUnderCross(page: Page, [x, y]: PlanPoint): Promise<void> {
+  const readout = drawing(page).locator('.aim-readout');
+  await readout.waitFor();
+  for (let tap = 0; tap < 12; tap += 1) {
+    const [across, up] = await cross(page);
+    if (Math.abs(across - x) < 0.06 && Math.abs(up - y) < 0.06) break;
+    const paper = await page.getByRole('application').boundingBox();
+    const middle = { x: paper!.x + paper!.width / 2, y: paper!.y + paper!.height / 2 };
+    // Within the paper and clear of the buttons in its corner.
+    const pixels = 32;
+    const dx = Math.max(-110, Math.min(90, (x - across) * pixels));
+    const dy = Math.max(-60, Math.min(60, (up - y) * pixels));
+    await page.touchscreen.tap(middle.x + dx, middle.y + dy);
+  }
+  for (const [axis, low, high] of [[0, 'left', 'right'], [1, 'down', 'up']] as const) {
+    for (let nudge = 0; nudge < 40; nudge += 1) {
+      const off = Math.round(((axis === 0 ? x : y) - (await cross(page))[axis]) * 100);
+      if (off === 0) break;
+      await step(page, Math.abs(off) >= 10 ? '10 cm' : '1 cm');
+      await page.getByRole('button', { name: `${Math.abs(off) >= 10 ? '10 cm' : '1 cm'} ${off < 0 ? low : high}` }).tap();
+    }
+  }
+}
+
+async function step(page: Page, wanted: '10 cm' | '1 cm'): Promise<void> {
+  const button = page.getByRole('button', { name: /^Step/ });
+  if (!(await button.textContent())?.startsWith(wanted)) await button.tap();
+}
+
+async function cross(page: Page): Promise<PlanPoint> {
+  const text = (await drawing(page).locator('.aim-readout').textContent()) ?? '';
+  const [across, up] = [...text.replaceAll('−', '-').matchAll(/-?[\d.]+/g)].map(([number]) => Number(number));
+  return [across, up];
+}
