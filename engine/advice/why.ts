@@ -7,7 +7,7 @@ import { monthOfDate } from '../sun/calendar.ts';
 import type { Period } from '../sun/samples.ts';
 import { seasonMonths } from '../sun/season.ts';
 import type { Weather } from '../sun/weather.ts';
-import { heatBySide, NEAR_LIMIT, type SideHeat } from './why-points.ts';
+import { heatBySide, type SideHeat } from './why-points.ts';
 import { type Rival, rivalsOf } from './why-rivals.ts';
 import { nearestOfEight } from './why-side.ts';
 import { DAMAGE_PARTS, type DamagePart, type RankedSide, type WhyAnswer, type WhyRequest, type WhyResult } from './why-types.ts';
@@ -109,7 +109,8 @@ function worstOf(sides: readonly RankedSide[]): RankedSide {
 
 function answerBySun(sides: readonly RankedSide[], side: Side, accused: RankedSide, limit: number | null, part: DamagePart): WhyAnswer {
   const kindKnown = accused.peak !== null && limit !== null;
-  if (kindKnown ? accused.peak < limit - NEAR_LIMIT || accused.when === null : accused.hotHours === 0) return 'does not';
+  // A leaf that never comes within 4 K of its limit while the sun is on it has no `when`.
+  if (kindKnown ? accused.when === null : accused.hotHours === 0) return 'does not';
   // The sun burns from one side; roots in a pot cook and dry alike; where nobody saw the side, nothing can be matched.
   if (side === 'all') return allAlike(sides) ? 'could be' : 'does not';
   if (part === 'pot' || side === 'unknown' || accused.side === null) return 'could be';

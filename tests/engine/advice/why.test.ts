@@ -73,6 +73,16 @@ describe('why a plant burnt', () => {
   });
 });
 
+test('hot air alone is not the sun: under a roof that lets nothing through no side is explained, however warm', () => {
+  const roof = { id: 'cover', kind: 'canopy', center: [9.6, 6.4], length: 30, width: 30, height: 2.4, density: 1 } as const;
+  const { answer, sides, limit, sentence } = why({ ...COURTYARD, features: [...COURTYARD.features, roof] }, { plant: 'lemon' });
+  const southWest = sides.find(({ side }) => side === 225);
+  expect(southWest?.peak).toBeGreaterThan((limit ?? 0) - 4);
+  expect(southWest?.when).toBeNull();
+  expect(answer).toBe('does not');
+  expect(sentence).toContain('The sun does not reach its south-west side while it is hot');
+});
+
 describe('rival causes', () => {
   test('each yes lowers the answer by a step and no number', () => {
     const plain = why(COURTYARD, { plant: 'lemon' });

@@ -64,6 +64,15 @@ describe('north from the shadow of a pole', () => {
     expect(reasonOf(northFromShadow({ ...DESERT, timeZone: 'Mars/Gale' }, line, '2026-07-15T08:30'))).toContain('Mars/Gale');
   });
 
+  test('near the equator a high sun may swing slowly, and is refused for its height', () => {
+    const equator = { latitude: 0.3, longitude: 32.6, timeZone: 'Africa/Kampala' };
+    const when = '2026-03-20T11:10';
+    const { altitude, swing } = valueOf(sunAt(when, equator));
+    expect(altitude).toBeGreaterThan(60);
+    expect(Math.abs(swing)).toBeLessThan(0.1);
+    expect(reasonOf(northFromShadow(equator, [[0, 0], [-1, 0.1]], when))).toContain(`${altitude.toFixed(0)}° high`);
+  });
+
   test('a sun over 45° is warned of', () => {
     const when = '2026-07-15T09:40';
     const finding = northFromShadow(DESERT, shadowOn(DESERT, when, 12, 1), when);
