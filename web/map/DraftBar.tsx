@@ -59,7 +59,7 @@ export function DraftBar({ onNudge }: Props) {
               <button type="button" aria-pressed={!under.box} onClick={() => (draft.value = beginDraft(under.tool, !under.box))}>{under.box ? 'Corner by corner' : 'As a rectangle'}</button>
             )}
             {under && canFinish(under) && <button type="button" class="main" onClick={() => (draft.value = finish(under))}>Finish {under.tool.noun}</button>}
-            {under && under.points.length > 0 && <button type="button" onClick={stepBack}>Take back a point</button>}
+            {under && under.points.length > 0 && <button type="button" onClick={stepBack}>Take back</button>}
             <button type="button" onClick={escape}>Cancel</button>
           </div>
           {crossHair.value && <NudgePad onNudge={onNudge} />}

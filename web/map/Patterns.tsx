@@ -41,11 +41,11 @@ export function Patterns() {
           <line class="hatch" x1="0" y1="0" x2="0" y2="6" />
         </pattern>
         {WEAVES.map((density, step) => {
-          const tile = 11 - 1.7 * step;
+          const tile = 14 - 1.9 * step;
           const half = tile / 2;
           return (
             <pattern key={density} id={`weave-${step + 1}`} width={tile} height={tile} patternUnits="userSpaceOnUse">
-              <rect class="cloth-wash" width={tile} height={tile} style={{ opacity: 0.12 + 0.1 * step }} />
+              <rect class="cloth-wash" width={tile} height={tile} style={{ opacity: 0.04 + 0.06 * step }} />
               <path class="hatch thread-line" d={`M0 ${half / 2}H${half * 0.8}M${half * 1.1} ${half * 1.5}H${tile}M${half * 1.5} 0V${half * 0.9}M${half / 2} ${half}V${tile}`} />
             </pattern>
           );

@@ -104,7 +104,7 @@ function canopy(feature: Canopy, renderers: Renderers, guess: string): Layer[] {
   const drops = (feature.drops ?? []).map(({ side }) => polyline(toLatLngs(sides[side]), exact(renderers, 'over', 'ink drop')));
   const posts = ring.map((corner) => circleMarker(toLatLng(corner), { ...exact(renderers, 'over', 'ink post', { fill: true, fillOpacity: 1 }), radius: 3 }));
   const weave = { fill: true, fillOpacity: 1, fillColor: `url(#${weaveId(feature.measuredDensity ?? feature.density)})` };
-  return [polygon(toLatLngs(ring), exact(renderers, 'over', `ink cloth${guess}`, weave)), ...drops, ...posts, ...label(feature, feature.center)];
+  return [polygon(toLatLngs(ring), exact(renderers, 'over', `ink cloth${guess}`, weave)), ...drops, ...posts, ...label(feature, feature.center, feature.center[1] - boundsOf(ring).minY)];
 }
 
 /** A standing cloth: its line, and the threads that cross it, closer the denser the cloth. */

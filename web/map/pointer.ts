@@ -21,6 +21,8 @@ interface Press {
   /** What a drag from here would move; `null` where it moves the paper. */
   readonly drag: { readonly id: string; readonly grip: Grip } | null;
   slipped: boolean;
+  /** A preview of the drag has been shown; when it is gone before the pointer is up, someone called the drag off. */
+  shown: boolean;
 }
 
 /** Grips of what is chosen, nearest first wins. */
@@ -71,7 +73,7 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
       map.dragging.disable();
       container.setPointerCapture(event.pointerId);
     }
-    press = { pointerId: event.pointerId, at, clientX: event.clientX, clientY: event.clientY, drag, slipped: false };
+    press = { pointerId: event.pointerId, at, clientX: event.clientX, clientY: event.clientY, drag, slipped: false, shown: false };
   }
 
   function targetOf(event: PointerEvent, from: Press, id: string, grip: Grip): PlanPoint {
@@ -79,11 +81,18 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     return snappedGrip(id, grip, [grip.at[0] + to[0] - from.at[0], grip.at[1] + to[1] - from.at[1]]);
   }
 
+  /** Escape or undo during a drag takes its preview away: then it is over, whatever the pointer does. */
+  function calledOff(): boolean {
+    return press !== null && press.shown && preview.value === null;
+  }
+
   function onMove(event: PointerEvent): void {
+    if (calledOff()) return dropDrag();
     if (press && Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > TAP_SLIP_PX) press.slipped = true;
     if (press?.drag && press.slipped && press.pointerId === event.pointerId) {
       const { id, grip } = press.drag;
       previewGrip(id, grip, targetOf(event, press, id, grip));
+      press.shown = true;
     } else if (!crossHair.value && wantsPoint.value && event.pointerType !== 'touch') {
       aim.value = snapped(pointerPoint(map, event));
     }
@@ -91,6 +100,7 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
 
   function onUp(event: PointerEvent): void {
     down.delete(event.pointerId);
+    if (calledOff()) return dropDrag();
     const from = press;
     if (!from || from.pointerId !== event.pointerId) return;
     press = null;

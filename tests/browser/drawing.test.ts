@@ -1,0 +1,193 @@
+import AxeBuilderSource from 'axe-core';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { drawing, emptyYard, listOf, onScreen, planOf } from './drawing-hands.ts';
+import { SIZES, browserSession, openApp, saved } from './harness.ts';
+
+const session = browserSession();
+
+async function newYard(): Promise<{ page: Page; complaints: string[]; close: () => Promise<void> }> {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  await emptyYard(page);
+  return { page, complaints, close: () => context.close() };
+}
+
+/** A wall from (2, 2) to (6, 2), 1.8 m high as guessed, by keys. */
+async function typeWall(page: Page): Promise<void> {
+  await listOf(page).getByRole('button', { name: 'Add wall' }).press('Enter');
+  const box = drawing(page).getByLabel('Type it');
+  await box.fill('2 2');
+  await box.press('Enter');
+  await box.fill('4');
+  await box.press('Enter');
+  await drawing(page).getByRole('button', { name: 'Finish wall' }).press('Enter');
+  await drawing(page).getByRole('button', { name: 'Add it to the plan' }).press('Enter');
+  await page.getByRole('button', { name: 'Undo: Draw wall' }).waitFor();
+  await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: /^Choose/ }).click();
+}
+
+test('a wall height typed as 6\'2" is 1.88 m, 6 ft 2 in when feet are shown, and undo gives the old one', async () => {
+  const { page, complaints, close } = await newYard();
+  await typeWall(page);
+  const list = listOf(page);
+  const row = list.getByRole('button', { name: /^wall/ });
+  if ((await row.getAttribute('aria-expanded')) !== 'true') await row.click();
+  const height = list.getByLabel('Height', { exact: true });
+  expect(await height.inputValue()).toBe('1.80 m');
+  await list.getByRole('button', { name: /guessed/ }).waitFor();
+  await height.fill('6\'2"');
+  await height.press('Enter');
+  await expect.poll(() => height.inputValue()).toBe('1.88 m');
+  expect((await planOf(page)).features[0]).toMatchObject({ height: 1.8796, how: { thickness: { by: 'guess' } } });
+  await page.getByRole('button', { name: /^Units:/ }).click();
+  await expect.poll(() => height.inputValue()).toBe('6 ft 2 in');
+  await page.getByRole('button', { name: 'Undo: Show feet and inches' }).click();
+  await page.getByRole('button', { name: 'Undo: Change wall' }).click();
+  await expect.poll(() => height.inputValue()).toBe('1.80 m');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a wall of 18 m asks back, and is kept only when meant', async () => {
+  const { page, close } = await newYard();
+  await typeWall(page);
+  const height = listOf(page).getByLabel('Height', { exact: true });
+  await height.fill('18');
+  await height.press('Enter');
+  await listOf(page).getByRole('alert').getByText('Height 18.00 m: is that meant?').waitFor();
+  await listOf(page).getByRole('button', { name: 'No', exact: true }).click();
+  expect(await height.inputValue()).toBe('1.80 m');
+  await height.fill('18');
+  await height.press('Enter');
+  await listOf(page).getByRole('button', { name: 'Yes, keep it' }).click();
+  await expect.poll(() => height.inputValue()).toBe('18.00 m');
+  await close();
+});
+
+test('a number that cannot be is refused in a sentence beside its box, and the plan stays', async () => {
+  const { page, close } = await newYard();
+  await typeWall(page);
+  const height = listOf(page).getByLabel('Height', { exact: true });
+  await height.fill('tall');
+  await height.press('Enter');
+  await listOf(page).getByRole('alert').getByText('Height: "tall" is not a number such as 1.80 m.').waitFor();
+  expect((await planOf(page)).features[0]).toMatchObject({ height: 1.8 });
+  await close();
+});
+
+test('a drag of a chosen wall is one step of undo, snapped to the grid', async () => {
+  const { page, complaints, close } = await newYard();
+  await typeWall(page);
+  const from = await onScreen(page, [3, 2]);
+  const to = await onScreen(page, [4, 5]);
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(from.x + 20, from.y - 20);
+  await page.mouse.move(to.x, to.y, { steps: 5 });
+  await page.mouse.up();
+  await page.getByRole('button', { name: 'Undo: Move wall' }).waitFor();
+  expect((await planOf(page)).features[0]).toMatchObject({ path: [[3, 5], [7, 5]] });
+  await page.getByRole('button', { name: 'Undo: Move wall' }).click();
+  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('a drag cut off by a reload, or by Escape, is never half there', async () => {
+  const { page, close } = await newYard();
+  await typeWall(page);
+  await saved(page);
+  const from = await onScreen(page, [3, 2]);
+  const startDrag = async (): Promise<void> => {
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(from.x + 90, from.y - 90, { steps: 4 });
+  };
+  await startDrag();
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
+  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  await startDrag();
+  await page.reload();
+  await page.mouse.up();
+  await page.getByRole('button', { name: 'Undo: Draw wall' }).waitFor();
+  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  await close();
+});
+
+test('arrows nudge by 10 cm, with Shift by 1 cm, as one step; a copy and a deletion are steps too', async () => {
+  const { page, close } = await newYard();
+  await typeWall(page);
+  await page.getByRole('application').focus();
+  for (const key of ['ArrowRight', 'ArrowRight', 'ArrowUp', 'Shift+ArrowUp']) await page.keyboard.press(key);
+  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2.2, 2.11], [6.2, 2.11]] });
+  await page.getByRole('button', { name: 'Undo: Nudge wall' }).click();
+  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  await listOf(page).getByRole('button', { name: 'Duplicate' }).click();
+  await page.getByRole('button', { name: 'Undo: Duplicate wall' }).waitFor();
+  expect((await planOf(page)).features.map((feature) => 'path' in feature && feature.path)).toEqual([[[2, 2], [6, 2]], [[2.5, 1.5], [6.5, 1.5]]]);
+  await listOf(page).getByRole('button', { name: 'Delete' }).click();
+  await page.getByRole('button', { name: 'Undo: Delete wall' }).waitFor();
+  expect((await planOf(page)).features).toHaveLength(1);
+  await close();
+});
+
+test('without a drag a corner goes elsewhere by two taps on the phone', async () => {
+  const context = await session.context({ viewport: SIZES.phone, hasTouch: true, isMobile: true });
+  const { page } = await openApp(context, session.site.address);
+  await emptyYard(page, (button) => button.tap());
+  await typeWall(page);
+  const end = await onScreen(page, [6, 2]);
+  await page.touchscreen.tap(end.x, end.y);
+  await page.getByText('Bring its new place under the cross and tap Here.').first().waitFor();
+  await drawing(page).getByLabel('Type it').fill('6 4');
+  await drawing(page).getByRole('button', { name: 'Put' }).tap();
+  await page.getByRole('button', { name: 'Undo: Reshape wall' }).waitFor();
+  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 4]] });
+  await context.close();
+});
+
+test('a name is never markup, on the drawing or in the list', async () => {
+  const { page, complaints, close } = await newYard();
+  await listOf(page).getByRole('button', { name: 'Add potted plant' }).press('Enter');
+  const box = drawing(page).getByLabel('Type it');
+  await box.fill('3 3');
+  await box.press('Enter');
+  const hostile = '<img src=x onerror="document.title=1"><b>\u202Epot</b> 🍋';
+  await drawing(page).getByLabel('Name', { exact: true }).fill(hostile);
+  await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
+  await listOf(page).getByText(hostile).waitFor();
+  await page.locator('.map-name').getByText('<img src=x').waitFor({ state: 'attached' });
+  expect(await page.locator('.map-paper img, .plan-list img, .map-name b').count()).toBe(0);
+  expect(await page.title()).not.toBe('1');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
+test('nothing on the drawing stage is out of reach: axe finds nothing with a thing chosen, drawn, and asked about', async () => {
+  const { page, close } = await newYard();
+  const findings = async (): Promise<string[]> => {
+    await page.evaluate(AxeBuilderSource.source);
+    return page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
+      const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
+    });
+  };
+  await typeWall(page);
+  expect(await findings()).toEqual([]);
+  await listOf(page).getByRole('button', { name: 'Add bed' }).click();
+  expect(await findings()).toEqual([]);
+  const box = drawing(page).getByLabel('Type it');
+  await box.fill('1 1');
+  await box.press('Enter');
+  await box.fill('3 x 2');
+  await box.press('Enter');
+  await drawing(page).getByLabel('Which plant').fill('tom');
+  expect(await findings()).toEqual([]);
+  await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
+  await listOf(page).getByRole('button', { name: /^bed/ }).waitFor();
+  expect(await findings()).toEqual([]);
+  await close();
+});
