@@ -1,7 +1,14 @@
 import type { CrownShadows } from './crown-shadows.ts';
 import { OPAQUE_EDGE, VEIL_EDGE } from './shadow-edges.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
-import type { ShadeSums } from './shade-sums.ts';
+
+/** Takes in the shade of a pass, run by run. */
+export interface ShadeSink {
+  /** From cell i of row j on, `change` more of the beam is taken (0 at each row's start). */
+  step(j: number, i: number, change: number): void;
+  /** Of the `share` that the steps leave to cells `from` up to `to` of row j, each keeps kept[0…]; the rest is taken as well. */
+  addCells(j: number, from: number, to: number, share: number, kept: Float64Array): void;
+}
 
 /** What multiplying by shares and by their inverses leaves of 1. */
 const ROUNDING = 1e-13;
@@ -24,8 +31,8 @@ export class RowSweep {
     this.more = new Float64Array(columns);
   }
 
-  /** Adds the shade of a pass to the sums and empties the edges. */
-  run(edges: ShadowEdges, crowns: CrownShadows, sums: ShadeSums): void {
+  /** Hands the shade of a pass on, rows upward and along each row, and empties the edges. */
+  run(edges: ShadowEdges, crowns: CrownShadows, sink: ShadeSink): void {
     const { order } = this;
     const { heads, next, u, slope, lastRow, rows } = edges;
     let active = 0;
@@ -50,12 +57,12 @@ export class RowSweep {
         order[m] = id;
       }
       heads[j] = -1;
-      if (active > 0) this.sweepRow(edges, crowns, sums, j, active);
+      if (active > 0) this.sweepRow(edges, crowns, sink, j, active);
     }
     edges.count = 0;
   }
 
-  private sweepRow(edges: ShadowEdges, crowns: CrownShadows, sums: ShadeSums, j: number, active: number): void {
+  private sweepRow(edges: ShadowEdges, crowns: CrownShadows, sink: ShadeSink, j: number, active: number): void {
     const { order } = this;
     const { u, step, value, columns } = edges;
     let opaque = 0;
@@ -71,10 +78,10 @@ export class RowSweep {
       if (to > from) {
         const here = shadeOf(opaque, share);
         if (here !== shade) {
-          sums.step(j, from, here - shade);
+          sink.step(j, from, here - shade);
           shade = here;
         }
-        if (overCount > 0 && opaque <= 0) this.addCrowns(crowns, sums, j, from, to, share, overCount);
+        if (overCount > 0 && opaque <= 0) this.addCrowns(crowns, sink, j, from, to, share, overCount);
         from = to;
       }
       const change = step[id];
@@ -88,8 +95,8 @@ export class RowSweep {
       }
     }
     const here = shadeOf(opaque, share);
-    if (here !== shade) sums.step(j, from, here - shade);
-    if (overCount > 0 && opaque <= 0) this.addCrowns(crowns, sums, j, from, columns, share, overCount);
+    if (here !== shade) sink.step(j, from, here - shade);
+    if (overCount > 0 && opaque <= 0) this.addCrowns(crowns, sink, j, from, columns, share, overCount);
   }
 
   private toggle(crown: number, begins: boolean, overCount: number): number {
@@ -102,14 +109,14 @@ export class RowSweep {
     return overCount - 1;
   }
 
-  private addCrowns(crowns: CrownShadows, sums: ShadeSums, j: number, from: number, to: number, share: number, overCount: number): void {
+  private addCrowns(crowns: CrownShadows, sink: ShadeSink, j: number, from: number, to: number, share: number, overCount: number): void {
     const { kept, more, over } = this;
     crowns.shares(over[0], j, from, to, kept);
     for (let n = 1; n < overCount; n++) {
       crowns.shares(over[n], j, from, to, more);
       for (let i = 0; i < to - from; i++) kept[i] *= more[i];
     }
-    sums.addCells(j, from, to, share, kept);
+    sink.addCells(j, from, to, share, kept);
   }
 }
 

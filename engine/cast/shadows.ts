@@ -2,6 +2,9 @@ import { SEGMENT } from '../scene/outline.ts';
 import type { GridLid, GridPrism, GridSheet } from './grid-solids.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 
+/** Most corners of a sheet cut by the plane. */
+export const MOST_CORNERS = 5;
+
 /**
  * Adds the shadow of a prism: its outline, with every edge by which a beam enters swept away from the sun.
  * ```
