@@ -1,4 +1,4 @@
 /// <reference types="vite/client" />
 
-/** True in the page that is one file: no service worker, no further files. */
-declare const SINGLE_FILE: boolean;
+/** True in the served build alone: the dev server and the page that is one file have no service worker beside them. */
+declare const HAS_SERVICE_WORKER: boolean;

@@ -6,13 +6,13 @@ import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-fil
 /** The engine is functions and tables: a file of it that nothing asks for may be left out. */
 const treeshake = { moduleSideEffects: (id: string): boolean => !/\/engine\/[^?]*\.(ts|json)$/.test(id) };
 
-export default defineConfig(({ mode }) => {
+export default defineConfig(({ command, mode }) => {
   const single = mode === SINGLE_FILE_MODE;
   return {
     root: fileURLToPath(new URL('.', import.meta.url)),
     base: './',
     publicDir: false,
-    define: { SINGLE_FILE: JSON.stringify(single) },
+    define: { HAS_SERVICE_WORKER: JSON.stringify(command === 'build' && !single) },
     plugins: single ? [singleFile()] : [servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     // A module worker made from a blob never starts on a page opened from a file.
     worker: { format: 'iife', rolldownOptions: { treeshake } },

@@ -36,7 +36,9 @@ export function browserSession(): Session {
     },
     async context(options = {}) {
       if (!browser) throw new Error('The browser is ready in tests only.');
-      return browser.newContext({ viewport: SIZES.laptop, reducedMotion: 'reduce', locale: 'en-GB', timezoneId: 'UTC', ...options });
+      const context = await browser.newContext({ viewport: SIZES.laptop, reducedMotion: 'reduce', locale: 'en-GB', timezoneId: 'UTC', ...options });
+      context.setDefaultTimeout(10_000);
+      return context;
     },
   };
 }

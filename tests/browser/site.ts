@@ -43,7 +43,11 @@ export async function startSite(): Promise<Site> {
 
 async function buildPage(): Promise<string> {
   const dist = await mkdtemp(join(tmpdir(), 'shadewright-dist-'));
+  // The test runner's own value would leave development code in the build.
+  const before = process.env.NODE_ENV;
+  process.env.NODE_ENV = 'production';
   await build({ configFile: CONFIG, logLevel: 'error', build: { outDir: dist, emptyOutDir: true } });
+  process.env.NODE_ENV = before;
   return dist;
 }
 

@@ -3,7 +3,7 @@ import { say } from '../state/speech.ts';
 
 /** Has the service worker keep the page for use without a network, and offers a newer version when there is one. */
 export function keepOffline(): void {
-  if (SINGLE_FILE || !import.meta.env.PROD || !('serviceWorker' in navigator)) return;
+  if (!HAS_SERVICE_WORKER || !('serviceWorker' in navigator)) return;
   let takingOver = false;
   navigator.serviceWorker.addEventListener('controllerchange', () => takingOver && location.reload());
 

@@ -33,26 +33,28 @@ export function singleFile(): Plugin {
   return {
     name: 'single-file',
     apply: 'build',
-    enforce: 'post',
-    generateBundle(_options, bundle) {
-      const scripts: string[] = [];
-      const styles: string[] = [];
-      let page = '';
-      for (const [name, file] of Object.entries(bundle)) {
-        if (file.type === 'chunk') scripts.push(safeInline(file.code, 'script'));
-        else if (name.endsWith('.css')) styles.push(safeInline(String(file.source), 'style'));
-        else if (name.endsWith('.html')) page = String(file.source);
-        delete bundle[name];
-      }
-      if (scripts.length !== 1) this.error(`The one-file page must be one script, got ${scripts.length}.`);
-      const policy = `<meta http-equiv="Content-Security-Policy" content="${singleFilePolicy(scripts, styles)}">`;
-      const source = page
-        .replace(/<script type="module"[^>]*><\/script>/g, '')
-        .replace(/<link rel="(?:stylesheet|modulepreload|manifest)"[^>]*>/g, '')
-        .replace('<head>', () => `<head>${policy}`)
-        .replace('</head>', () => `${styles.map((style) => `<style>${style}</style>`).join('')}</head>`)
-        .replace('</body>', () => `${scripts.map((script) => `<script type="module">${script}</script>`).join('')}</body>`);
-      this.emitFile({ type: 'asset', fileName: SINGLE_FILE, source });
+    generateBundle: {
+      order: 'post',
+      handler(_options, bundle) {
+        const scripts: string[] = [];
+        const styles: string[] = [];
+        let page = '';
+        for (const [name, file] of Object.entries(bundle)) {
+          if (file.type === 'chunk') scripts.push(safeInline(file.code, 'script'));
+          else if (name.endsWith('.css')) styles.push(safeInline(String(file.source), 'style'));
+          else if (name.endsWith('.html')) page = String(file.source);
+          delete bundle[name];
+        }
+        if (scripts.length !== 1) this.error(`The one-file page must be one script, got ${scripts.length}.`);
+        const policy = `<meta http-equiv="Content-Security-Policy" content="${singleFilePolicy(scripts, styles)}">`;
+        const source = page
+          .replace(/<script type="module"[^>]*><\/script>/g, '')
+          .replace(/<link rel="(?:stylesheet|modulepreload|manifest)"[^>]*>/g, '')
+          .replace('<head>', () => `<head>${policy}`)
+          .replace('</head>', () => `${styles.map((style) => `<style>${style}</style>`).join('')}</head>`)
+          .replace('</body>', () => `${scripts.map((script) => `<script type="module">${script}</script>`).join('')}</body>`);
+        this.emitFile({ type: 'asset', fileName: SINGLE_FILE, source });
+      },
     },
   };
 }

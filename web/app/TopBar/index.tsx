@@ -23,10 +23,9 @@ export function TopBar() {
       <button
         type="button"
         class="top-bar-wide"
-        aria-label={`Units: ${units.value}. Change to ${otherUnits}.`}
         onClick={() => commitEdit(otherUnits === 'metric' ? 'Show metres' : 'Show feet and inches', { ...plan.value, units: otherUnits })}
       >
-        {units.value === 'metric' ? 'm · °C' : 'ft · °F'}
+        <span class="unseen">Units: </span>{units.value === 'metric' ? 'm · °C' : 'ft · °F'}<span class="unseen">, change to {otherUnits}</span>
       </button>
       <button type="button" class="top-bar-wide" onClick={() => print()}>Print</button>
       <button type="button" aria-expanded={aside.value === 'settings'} onClick={() => toggle('settings')}>Settings</button>

@@ -1,0 +1,52 @@
+import { appendFile, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { browserSession, graded, openApp } from './harness.ts';
+
+const session = browserSession();
+
+test('after one visit the page opens, grades and goes on without a network', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
+  await context.setOffline(true);
+  await page.reload();
+  await graded(page);
+  await page.getByRole('button', { name: 'Settings' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Settings' }).waitFor();
+  for (const name of ['Draw the yard', 'Through the year']) await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name }).click();
+  await page.getByRole('heading', { level: 1, name: 'Through the year' }).waitFor();
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test('the service worker keeps every built file but itself and the one-file page', async () => {
+  const text = await readFile(join(session.site.dist, 'service-worker.js'), 'utf8');
+  const files = JSON.parse(/const FILES = (\[.*?\]);/.exec(text)?.[1] ?? '[]') as string[];
+  expect(files).toContain('./');
+  expect(files.some((file) => file.endsWith('.css'))).toBe(true);
+  expect(files.some((file) => file.endsWith('.webmanifest'))).toBe(true);
+  expect(files.some((file) => file.includes('shadewright.html') || file.includes('service-worker'))).toBe(false);
+});
+
+test('a new version waits until it is asked for, then takes over', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
+  await page.reload();
+  await graded(page);
+  const file = join(session.site.dist, 'service-worker.js');
+  const before = await readFile(file, 'utf8');
+  try {
+    await appendFile(file, '// a newer one\n');
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+    const offer = page.getByRole('button', { name: 'Use the new version' });
+    await offer.waitFor();
+    await Promise.all([page.waitForEvent('load'), offer.click()]);
+    await graded(page);
+    expect(await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting)).toBeNull();
+  } finally {
+    await writeFile(file, before);
+  }
+  await context.close();
+});

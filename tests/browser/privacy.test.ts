@@ -1,0 +1,107 @@
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { browserSession, openApp } from './harness.ts';
+
+const session = browserSession();
+
+/** A second server that is not the page's own. Whatever reaches it has left. */
+const hits: string[] = [];
+const outside = createServer((request, response) => {
+  hits.push(`${request.method} ${request.url}`);
+  response.writeHead(200, { 'access-control-allow-origin': '*', 'content-type': 'text/javascript' }).end('');
+});
+let away = '';
+beforeAll(async () => {
+  await new Promise<void>((resolve) => outside.listen(0, '127.0.0.1', resolve));
+  away = `http://127.0.0.1:${(outside.address() as AddressInfo).port}`;
+});
+afterAll(() => void outside.close());
+
+/** Tries every way out of a page that we know of, and from a worker made as the page makes its own. */
+async function tryEveryWayOut(page: Page): Promise<void> {
+  await page.evaluate(async (to) => {
+    const settle = (work: Promise<unknown>): Promise<unknown> => work.catch(() => null);
+    await settle(fetch(`${to}/fetch`, { mode: 'no-cors' }));
+    await settle(Promise.resolve().then(() => navigator.sendBeacon(`${to}/beacon`, 'plan')));
+    const request = new XMLHttpRequest();
+    await settle(Promise.resolve().then(() => {
+      request.open('POST', `${to}/xhr`);
+      request.send('plan');
+    }));
+    await settle(Promise.resolve().then(() => new WebSocket(to.replace('http', 'ws'))));
+    await settle(Promise.resolve().then(() => new EventSource(`${to}/events`)));
+    new Image().src = `${to}/image`;
+    const add = (tag: string, attributes: Record<string, string>): void => {
+      const element = document.createElement(tag);
+      for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
+      document.body.append(element);
+    };
+    add('script', { src: `${to}/script.js` });
+    add('link', { rel: 'stylesheet', href: `${to}/style.css` });
+    add('link', { rel: 'prefetch', href: `${to}/prefetch` });
+    add('iframe', { src: `${to}/frame` });
+    add('img', { srcset: `${to}/srcset 1x` });
+    add('video', { src: `${to}/video` });
+    add('object', { data: `${to}/object` });
+    add('form', { action: `${to}/form`, method: 'post' });
+    document.forms[document.forms.length - 1].submit();
+    const code = `try { fetch('${to}/worker-fetch', { mode: 'no-cors' }).catch(() => {}) } catch {} try { importScripts('${to}/worker-script.js') } catch {} try { new WebSocket('${to.replace('http', 'ws')}/worker-ws') } catch {}`;
+    new Worker(URL.createObjectURL(new Blob([code], { type: 'text/javascript' })));
+  }, away);
+  // As text: the test runner would rewrite an import of ours.
+  await page.evaluate(`import('${away}/module.js').catch(() => null)`);
+  await page.waitForTimeout(700);
+}
+
+test('the second server does count what reaches it', async () => {
+  const context = await session.context({ bypassCSP: true });
+  const page = await context.newPage();
+  await page.goto(session.site.address);
+  await page.evaluate((to) => fetch(`${to}/fetch`, { mode: 'no-cors' }).catch(() => null), away);
+  expect(hits).toContain('GET /fetch');
+  hits.length = 0;
+  await context.close();
+});
+
+test('the served page can reach nothing but its own origin', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
+  expect(policy).toContain("default-src 'none'");
+  expect(policy).not.toContain("'unsafe-inline'");
+  expect(policy).not.toMatch(/https?:/);
+  await tryEveryWayOut(page);
+  expect(hits).toEqual([]);
+  await context.close();
+});
+
+test('the page that is one file opens by itself, grades the yard, keeps it, and can reach nothing at all', async () => {
+  const context = await session.context();
+  const address = pathToFileURL(join(session.site.dist, 'shadewright.html')).href;
+  const { page, complaints } = await openApp(context, address);
+  expect(complaints).toEqual([]);
+  expect(await page.locator('script[src], link[rel=stylesheet], link[rel=manifest]').count()).toBe(0);
+  await page.getByRole('button', { name: /Units: m/ }).click();
+  await page.getByRole('banner').getByText('saved', { exact: true }).waitFor();
+  await page.reload();
+  await page.getByRole('button', { name: /Units: ft/ }).waitFor();
+  await tryEveryWayOut(page);
+  expect(hits).toEqual([]);
+  await context.close();
+});
+
+test('neither page loads anything from elsewhere by itself', async () => {
+  const context = await session.context();
+  const page = await context.newPage();
+  const asked: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  await page.goto(session.site.address);
+  await page.getByText('Next:').waitFor();
+  await page.waitForTimeout(500);
+  expect(asked.filter((url) => !url.startsWith(session.site.address) && !url.startsWith('blob:') && !url.startsWith('data:'))).toEqual([]);
+  await context.close();
+});

@@ -1,0 +1,139 @@
+import AxeBuilderSource from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { SIZES, browserSession, openApp, saved } from './harness.ts';
+
+const session = browserSession();
+
+/** Rules axe finds broken in the page as it stands. */
+async function axeFindings(page: Page): Promise<string[]> {
+  await page.evaluate(AxeBuilderSource.source);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
+    const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
+  });
+}
+
+/** Buttons, links and fields that a finger could miss: smaller than `least` px either way, as far as they can be seen. */
+function smallTargets(page: Page, least: number): Promise<string[]> {
+  return page.evaluate((size) => {
+    const small: string[] = [];
+    for (const element of document.querySelectorAll<HTMLElement>('button, a[href], label:has(input[type=radio]), select, input[type=text]')) {
+      const { width, height } = element.getBoundingClientRect();
+      const inSentence = element.closest('p') !== null && getComputedStyle(element).display === 'inline';
+      const isSeen = element.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && width > 1 && !element.classList.contains('skip-link');
+      if (isSeen && !inSentence && (width < size - 0.5 || height < size - 0.5)) small.push(`${element.textContent.trim().slice(0, 30)} ${Math.round(width)}×${Math.round(height)}`);
+    }
+    return small;
+  }, least);
+}
+
+const widerThanWindow = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+describe('the page opens with the demo yard graded, and says so in words', () => {
+  for (const [name, viewport] of Object.entries(SIZES)) {
+    test(`on a ${name}`, async () => {
+      const context = await session.context({ viewport, hasTouch: name === 'phone' });
+      const { page, complaints } = await openApp(context, session.site.address);
+      await page.getByRole('button', { name: /The well courtyard/ }).waitFor();
+      await page.getByRole('region', { name: 'Sun bar' }).getByText(/sun \d+° high in the/).waitFor();
+      await page.getByText('Next:').waitFor();
+      expect(await widerThanWindow(page)).toBe(0);
+      expect(await smallTargets(page, name === 'phone' ? 44 : 24)).toEqual([]);
+      expect(await axeFindings(page)).toEqual([]);
+      expect(complaints).toEqual([]);
+      await context.close();
+    });
+  }
+});
+
+test('every stage opens from its tab, by keys and by hand, and nothing complains', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  const names = ['Draw the yard', 'Find the heat', 'Place a pot', 'Try a canopy', 'Build it', 'Through the year'];
+  for (const name of names) {
+    await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name }).click();
+    await page.getByRole('heading', { level: 1, name }).waitFor();
+  }
+  for (const [index, name] of names.entries()) {
+    await page.keyboard.press(`Alt+${index + 1}`);
+    await page.getByRole('heading', { level: 1, name }).waitFor();
+  }
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test('dark, bright sun, and bigger letters read as well as plain light; yard and files, and settings, too', async () => {
+  const context = await session.context({ colorScheme: 'dark' });
+  const { page } = await openApp(context, session.site.address);
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: /Yard and files/ }).click();
+  await page.getByRole('heading', { level: 1, name: 'Yard and files' }).waitFor();
+  await page.getByText('You have no file copy of this yard yet.').waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Settings' }).click();
+  await page.getByLabel(/Bright sun/).check();
+  await page.getByRole('radio', { name: 'Bigger', exact: true }).check();
+  expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
+  expect(await axeFindings(page)).toEqual([]);
+  await context.close();
+});
+
+test('at 320 px, and at 1280 px with text at 200 %, nothing is cut off sideways', async () => {
+  for (const viewport of [{ width: 320, height: 640 }, { width: 640, height: 450 }]) {
+    const context = await session.context({ viewport });
+    const { page } = await openApp(context, session.site.address);
+    expect(await widerThanWindow(page)).toBe(0);
+    await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+    expect(await widerThanWindow(page)).toBe(0);
+    await context.close();
+  }
+});
+
+test('the time and the date are moved by keys, and what they mean is said', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  const time = page.getByRole('slider', { name: 'Time of day' });
+  await time.focus();
+  await page.keyboard.press('Home');
+  expect(await time.getAttribute('aria-valuetext')).toBe('00:00, the sun is down');
+  const date = page.getByRole('slider', { name: 'Date' });
+  await date.focus();
+  await page.keyboard.press('Home');
+  expect(await date.getAttribute('aria-valuetext')).toBe('1 January, outside the season');
+  expect(await page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
+  await context.close();
+});
+
+test('a change of units is one step with a name, taken back and brought again by keys', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await page.getByRole('button', { name: /Units: m/ }).click();
+  await saved(page);
+  await page.getByRole('button', { name: 'Undo: Show feet and inches' }).waitFor();
+  await page.keyboard.press('Control+z');
+  await page.getByRole('button', { name: /Units: m/ }).waitFor();
+  await page.keyboard.press('Control+Shift+z');
+  await page.getByRole('button', { name: /Units: ft/ }).waitFor();
+  await context.close();
+});
+
+test('with less motion asked for, the sun stands still until it is let run', async () => {
+  const context = await session.context({ reducedMotion: 'reduce' });
+  const { page } = await openApp(context, session.site.address);
+  const time = page.getByRole('slider', { name: 'Time of day' });
+  const before = await time.inputValue();
+  await page.getByRole('button', { name: 'Let the sun run' }).click();
+  await expect.poll(() => time.inputValue(), { timeout: 5000 }).not.toBe(before);
+  await context.close();
+});
+
+test('on paper the drawing and the card are there, buttons are not', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.getByRole('navigation', { name: 'Stages' }).isVisible()).toBe(false);
+  expect(await page.getByRole('heading', { level: 1 }).isVisible()).toBe(true);
+  await context.close();
+});
