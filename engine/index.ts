@@ -96,13 +96,15 @@ export type { CivilDay } from './sun/zone.ts';
 export { civilDay, instantOf, isTimeZone, localDate, localIso } from './sun/zone.ts';
 
 // scene: The plan as solids.
-export { buildScene, stateOf } from './scene/build.ts';
+export { buildScene, clothSheets, stateOf } from './scene/build.ts';
 export { planDirection } from './scene/direction.ts';
 export type { Crown, Lid, Occluder, Prism, Scene, Sheet, Solid } from './scene/solids.ts';
 
 // cast: Which share of the beam and of the sky reaches a point.
 export type { GridSpec } from './cast/grid.ts';
 export { castGrid } from './cast/grid.ts';
+export type { TrialCaster } from './cast/trial.ts';
+export { createTrialCaster } from './cast/trial.ts';
 export type { Passes } from './cast/passes.ts';
 export type { Blocker, RayResult } from './cast/ray.ts';
 export { castRay } from './cast/ray.ts';

@@ -116,7 +116,8 @@ function boxOf(outline: Float64Array): Box {
   return { minU: Math.min(...us), minV: Math.min(...vs), maxU: Math.max(...us), maxV: Math.max(...vs) };
 }
 
-function gridSheet({ corner, u, v, share }: Sheet, grid: GridSpec): GridSheet {
+/** A sheet above the plane; no corners if nothing of it is. */
+export function gridSheet({ corner, u, v, share }: Sheet, grid: GridSpec): GridSheet {
   const corners: SpacePoint[] = [
     corner,
     [corner[0] + u[0], corner[1] + u[1], corner[2] + u[2]],

@@ -34,6 +34,11 @@ export function stateOf(scene: Scene, monthDay: MonthDay): number {
   return scene.stateOfDay[dayIndex(monthDay)];
 }
 
+/** The sheets of a canopy, roof first and then its drops, or of a screen, one a segment. */
+export function clothSheets(feature: Canopy | Screen): Sheet[] {
+  return feature.kind === 'canopy' ? canopySheets(feature) : screenSheets(feature);
+}
+
 /** A feature in its usual form, and in the form it takes on the days that change it (`null`: nothing in the way). */
 interface Variants {
   readonly usual: Occluder | null;
@@ -52,9 +57,8 @@ function variantsOf(feature: Feature): Variants | null {
     case 'tree':
       return treeVariants(feature);
     case 'canopy':
-      return clothVariants(feature, canopySheets(feature));
     case 'screen':
-      return clothVariants(feature, screenSheets(feature));
+      return clothVariants(feature, clothSheets(feature));
     default:
       return null;
   }
