@@ -1,5 +1,9 @@
-import { Temporal } from 'temporal-polyfill';
+import * as Instant from 'temporal-polyfill/fns/Instant';
+import * as PlainDate from 'temporal-polyfill/fns/PlainDate';
+import * as PlainDateTime from 'temporal-polyfill/fns/PlainDateTime';
+import * as ZonedDateTime from 'temporal-polyfill/fns/ZonedDateTime';
 import type { CivilDate, ClockTime } from '../plan/types.ts';
+import { plainDate } from './calendar.ts';
 
 /** A civil day in elapsed time: 23, 24.5 or 25 hours long where the clocks change. */
 export interface CivilDay {
@@ -13,7 +17,7 @@ export interface CivilDay {
 /** Whether a name is a time zone that can be computed with ("Europe/Madrid"). */
 export function isTimeZone(timeZone: string): boolean {
   try {
-    Temporal.PlainDate.from('2000-01-01').toZonedDateTime(timeZone);
+    firstInstant(plainDate('2000-01-01'), timeZone);
     return true;
   } catch {
     return false;
@@ -33,10 +37,10 @@ export function civilDays(dates: readonly CivilDate[], timeZone: string): CivilD
   const days: CivilDay[] = [];
   let end: { date: string; ms: number } | null = null;
   for (const date of dates) {
-    const day = Temporal.PlainDate.from(date);
+    const day = plainDate(date);
     const startMs = end?.date === date ? end.ms : firstInstant(day, timeZone);
-    const next = day.add({ days: 1 });
-    end = { date: next.toString(), ms: firstInstant(next, timeZone) };
+    const next = PlainDate.addDays(day, 1);
+    end = { date: PlainDate.toString(next), ms: firstInstant(next, timeZone) };
     days.push({ date, startMs, endMs: end.ms });
   }
   return days;
@@ -44,9 +48,8 @@ export function civilDays(dates: readonly CivilDate[], timeZone: string): CivilD
 
 /** Local time with seconds and offset, "2026-07-20T15:10:00+02:00"; parts of a second are dropped. @throws RangeError when the zone does not exist */
 export function localIso(ms: number, timeZone: string): string {
-  return Temporal.Instant.fromEpochMilliseconds(Math.floor(ms))
-    .toZonedDateTimeISO(timeZone)
-    .toString({ timeZoneName: 'never', smallestUnit: 'second' });
+  const zoned = Instant.toZonedDateTimeISO(Instant.fromEpochMilliseconds(Math.floor(ms)), timeZone);
+  return ZonedDateTime.toString(zoned, { timeZoneName: 'never', smallestUnit: 'second' });
 }
 
 /** The civil date of an instant. @throws RangeError when the zone does not exist */
@@ -60,16 +63,18 @@ export function localDate(ms: number, timeZone: string): CivilDate {
  * @throws RangeError when the zone does not exist
  */
 export function instantOf(clockTime: ClockTime, timeZone: string): number | null {
-  if (!/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/.test(clockTime)) return null;
-  let plain: Temporal.PlainDateTime;
+  const match = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})(?::(\d{2}))?$/.exec(clockTime);
+  if (!match) return null;
+  const [year, month, day, hour, minute, second] = match.slice(1).map((part) => Number(part ?? 0));
+  let plain: PlainDateTime.Record;
   try {
-    plain = Temporal.PlainDateTime.from(clockTime, { overflow: 'reject' });
+    plain = PlainDateTime.create(year, month, day, hour, minute, second);
   } catch {
     return null;
   }
-  return plain.toZonedDateTime(timeZone, { disambiguation: 'compatible' }).epochMilliseconds;
+  return PlainDateTime.toZonedDateTime(plain, timeZone, { disambiguation: 'compatible' }).epochMilliseconds;
 }
 
-function firstInstant(day: Temporal.PlainDate, timeZone: string): number {
-  return day.toZonedDateTime(timeZone).epochMilliseconds;
+function firstInstant(day: PlainDate.Record, timeZone: string): number {
+  return PlainDate.toZonedDateTime(day, timeZone).epochMilliseconds;
 }
