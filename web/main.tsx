@@ -7,6 +7,8 @@ import { takeDroppedFiles } from './app/drop.ts';
 import { listenForKeys } from './app/keys.ts';
 import { keepOffline } from './app/offline.ts';
 import { startPlaying } from './app/play.ts';
+import { loadPlanChecks } from './state/plan-checks.ts';
+import { heat } from './state/results.ts';
 import { startSaving } from './state/saving.ts';
 import { wearSettings } from './state/settings.ts';
 import { openLastYard, watchShelf } from './state/shelf.ts';
@@ -23,4 +25,10 @@ if (root) {
   root.replaceChildren();
   render(<App />, root);
 }
-keepOffline();
+// What the first picture does not need comes after it.
+const waiting = heat.subscribe(({ working }) => {
+  if (working) return;
+  queueMicrotask(() => waiting());
+  void loadPlanChecks();
+  keepOffline();
+});

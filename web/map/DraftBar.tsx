@@ -1,12 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { formatLength } from '../../engine/index.ts';
 import type { PlanPoint, Units } from '../../engine/index.ts';
+import { lazily } from '../app/Lazy/index.tsx';
 import { units } from '../state/yard.ts';
-import { AskedNumbers } from './AskedNumbers.tsx';
 import { beginDraft, canFinish, finish } from './draft.ts';
 import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints, typingWanted, wantsPoint } from './drawing.ts';
 import { askedPoint } from './overlays.ts';
 import { NudgePad } from './NudgePad.tsx';
+
+const AskedNumbers = lazily(() => import('./AskedNumbers.tsx').then((part) => part.AskedNumbers), 'The form');
 
 interface Props {
   /** Moves the cross (and the paper under it) by whole centimetres. [m] */

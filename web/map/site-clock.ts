@@ -1,7 +1,7 @@
-import { localIso } from '../../engine/index.ts';
 import type { ClockTime } from '../../engine/index.ts';
 
-/** The minute it is at the site, as a reading notes it. */
+/** The minute it is at the site, as a reading notes it. The browser's own clock and zones: no library for this alone. */
 export function siteClock(timeZone: string): ClockTime {
-  return localIso(Date.now(), timeZone).slice(0, 16);
+  // Swedish writes a date and time as ISO 8601 does, with a space between.
+  return new Intl.DateTimeFormat('sv-SE', { timeZone, dateStyle: 'short', timeStyle: 'short' }).format(Date.now()).replace(' ', 'T');
 }

@@ -1,2 +1,2 @@
-/** Reading plans with every check there is. Loaded when the first file or stored yard is read: a first visit needs none of it. */
-export { parsePlan, salvagePlan } from '../../engine/index.ts';
+/** Reading plans and checking them, with all there is. Loaded after the first picture, or when a stored yard or a file is read. */
+export { checkPlan, parsePlan, salvagePlan } from '../../engine/index.ts';
