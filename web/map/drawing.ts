@@ -1,12 +1,12 @@
 import { computed, effect, signal, untracked } from '@preact/signals';
-import { addFeature, addToOption, changeFeature, checkPlan, duplicateFeature, featureOf, freshId, moveFeature, moveInOption, removeFeature, withOptions } from '../../engine/index.ts';
+import { addFeature, addToOption, freshId, moveInOption, withOptions } from '../../engine/index.ts';
 import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../engine/index.ts';
-import { commitEdit } from '../state/edit.ts';
 import { readOut, say, toolHint } from '../state/speech.ts';
 import { selection, shownOptions, slipHeight, stage, tool } from '../state/view.ts';
 import { plan, preview, shownPlan, units } from '../state/yard.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
 import type { Draft } from './draft.ts';
+import { commitChecked, nameOf } from './feature-edits.ts';
 import { YARD_EDGE, takeGrip } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { centreLine } from './outline.ts';
@@ -152,30 +152,6 @@ export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {
   }
 }
 
-/** Commits an edit unless it breaks the thing edited. @returns a sentence when the plan stayed as it was */
-export function commitChecked(label: string, next: Plan, id: string, undo: 'now' | 'merge' = 'now'): string | null {
-  const fault = newFault(next, id);
-  if (fault !== null) return fault;
-  return commitEdit(label, next, undo) ? null : 'This yard can be looked at here, not changed.';
-}
-
-/** The first error of one feature that an edit would bring into the plan. */
-export function newFault(next: Plan, id: string): string | null {
-  const pointer = pointerOf(next, id);
-  const concerns = (problem: { readonly pointer: string; readonly severity: string }): boolean =>
-    problem.severity === 'error' && (problem.pointer === pointer || problem.pointer.startsWith(`${pointer}/`));
-  return checkPlan(next).find(concerns)?.message ?? null;
-}
-
-/** Where a feature stands in the file, among the yard's own or among what an option adds. */
-export function pointerOf({ features, options }: Plan, id: string): string {
-  if (id === YARD_EDGE) return '/site/boundary';
-  const index = features.findIndex((feature) => feature.id === id);
-  if (index >= 0) return `/features/${index}`;
-  const at = options?.findIndex((option) => option.adds?.some((feature) => feature.id === id)) ?? -1;
-  return `/options/${at}/adds/${options?.[at]?.adds?.findIndex((feature) => feature.id === id)}`;
-}
-
 /**
  * Puts the drawn thing into the plan with its numbers and chooses it; while one option is being tried it goes there.
  * @returns a sentence when it cannot be
@@ -206,48 +182,4 @@ export function escape(): void {
 
 export function stepBack(): void {
   if (draft.value) draft.value = takeBack(draft.value);
-}
-
-/** Moves everything chosen by whole centimetres; a run of nudges is one step of undo. [m] */
-export function nudge(by: PlanPoint): void {
-  const ids = selection.value.filter((id) => id !== YARD_EDGE);
-  if (ids.length === 0) return;
-  const next = ids.reduce((moved, id) => moveFeature(moved, id, by), plan.value);
-  commitEdit(`Nudge ${ids.map(nameOf).join(', ')}`, next, 'merge');
-}
-
-export function deleteFeatures(ids: readonly string[]): void {
-  const names = ids.map(nameOf).join(', ');
-  const next = ids.reduce(removeFeature, plan.value);
-  if (next === plan.value || !commitEdit(`Delete ${names}`, next)) return;
-  selection.value = [];
-  say(`Deleted ${names}. Undo brings it back.`);
-}
-
-/** A copy of one feature half a metre to the right and down, chosen. */
-export function duplicate(id: string): void {
-  const original = featureOf(plan.value, id);
-  if (!original) return;
-  const copy = freshId(plan.value, toolIdOf(original));
-  if (commitEdit(`Duplicate ${nameOf(id)}`, duplicateFeature(plan.value, id, copy, [0.5, -0.5]))) selection.value = [copy];
-}
-
-/** Changes keys of one feature. @returns a sentence when the change would break it */
-export function change(id: string, label: string, changes: FeatureChanges): string | null {
-  return commitChecked(label, changeFeature(plan.value, id, changes), id);
-}
-
-/** What a thing is called in sentences: its name, else its kind. */
-export function nameOf(id: string): string {
-  if (id === YARD_EDGE) return "yard's edge";
-  const feature = featureOf(plan.value, id);
-  return feature ? calledOf(feature) : 'it';
-}
-
-export function calledOf(feature: Feature): string {
-  return feature.name ?? toolById(toolIdOf(feature))?.noun ?? feature.kind;
-}
-
-function toolIdOf(feature: Feature): ToolId {
-  return feature.kind === 'plant' && feature.container ? 'pot' : feature.kind;
 }

@@ -1,5 +1,7 @@
 import 'leaflet/dist/leaflet.css';
 import './style.css';
+import './ink.css';
+import './draft-bar.css';
 import { untracked, useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { DEFAULTS } from '../../../engine/index.ts';
@@ -9,7 +11,8 @@ import { selection, tool } from '../../state/view.ts';
 import { openYard, shownPlan, units } from '../../state/yard.ts';
 import { DraftBar, placeWords } from '../DraftBar.tsx';
 import { layDrawing } from '../drawing-layers.ts';
-import { aim, choosePoint, crossHair, deleteFeatures, draft, drawnPlan, duplicate, escape, held, nudge, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
+import { aim, choosePoint, crossHair, draft, drawnPlan, escape, held, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
+import { deleteFeatures, duplicate, nudge } from '../feature-edits.ts';
 import { finish } from '../draft.ts';
 import { fitNames } from '../ink.ts';
 import { keyMeaning } from '../keys.ts';

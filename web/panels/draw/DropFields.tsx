@@ -1,5 +1,5 @@
 import type { Canopy, Drop, DropSide } from '../../../engine/index.ts';
-import { calledOf, change } from '../../map/drawing.ts';
+import { calledOf, change } from '../../map/feature-edits.ts';
 import type { NumberField } from '../../map/fields.ts';
 import { NumberBox } from '../../map/NumberBox.tsx';
 

@@ -2,7 +2,7 @@ import { changeFeature, middleOf, setHow, turnFeature } from '../../../engine/in
 import type { Feature } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
-import { calledOf, change, commitChecked, deleteFeatures, duplicate } from '../../map/drawing.ts';
+import { calledOf, change, commitChecked, deleteFeatures, duplicate } from '../../map/feature-edits.ts';
 import { fieldsOf, isSaid } from '../../map/fields.ts';
 import type { NumberField } from '../../map/fields.ts';
 import { NumberBox } from '../../map/NumberBox.tsx';

@@ -2,7 +2,7 @@ import { setHow } from '../../../engine/index.ts';
 import type { Feature, KnownBy } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
-import { calledOf } from '../../map/drawing.ts';
+import { calledOf } from '../../map/feature-edits.ts';
 import { KNOWN_BY_WORDS, usualDoubt } from '../../map/fields.ts';
 import type { NumberField } from '../../map/fields.ts';
 import { NumberBox } from '../../map/NumberBox.tsx';

@@ -1,6 +1,6 @@
 import type { Blocked, CrownShape, Feature, FeatureOf } from '../../../engine/index.ts';
 import { DEFAULTS } from '../../../engine/index.ts';
-import { calledOf, change } from '../../map/drawing.ts';
+import { calledOf, change } from '../../map/feature-edits.ts';
 import { PlantPicker } from '../../map/PlantPicker.tsx';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { DropFields } from './DropFields.tsx';

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../../engine/index.ts';
-import { calledOf, change } from '../../map/drawing.ts';
+import { calledOf, change } from '../../map/feature-edits.ts';
 import { FIELDS } from '../../map/fields.ts';
 import { NumberBox } from '../../map/NumberBox.tsx';
 import { TextBox } from './TextBox.tsx';

@@ -2,7 +2,7 @@ import { changeFeature, plantRowOf, setPlantRow } from '../../../engine/index.ts
 import type { AfternoonShade, Feature, FeatureOf, PlantRow } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
-import { calledOf } from '../../map/drawing.ts';
+import { calledOf } from '../../map/feature-edits.ts';
 import type { NumberField } from '../../map/fields.ts';
 import { NumberBox } from '../../map/NumberBox.tsx';
 import { ChoiceBox } from './ChoiceBox.tsx';

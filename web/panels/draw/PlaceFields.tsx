@@ -1,7 +1,7 @@
 import { deleteCorner, distance, formatLength, insertCorner, moveCorner } from '../../../engine/index.ts';
 import type { CornersOf, Feature, Plan, PlanPoint } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
-import { calledOf, change, commitChecked, nameOf, nudge } from '../../map/drawing.ts';
+import { calledOf, change, commitChecked, nameOf, nudge } from '../../map/feature-edits.ts';
 import { YARD_EDGE } from '../../map/grips.ts';
 import { NudgePad } from '../../map/NudgePad.tsx';
 import { NumberBox } from '../../map/NumberBox.tsx';

@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Feature } from '../../../engine/index.ts';
 import { selection } from '../../state/view.ts';
-import { drawnPlan, calledOf, takeUp } from '../../map/drawing.ts';
+import { drawnPlan, takeUp } from '../../map/drawing.ts';
+import { calledOf } from '../../map/feature-edits.ts';
 import { YARD_EDGE } from '../../map/grips.ts';
 import { toolById } from '../../map/tools.ts';
 import type { ToolId } from '../../map/tools.ts';

@@ -1,5 +1,5 @@
 import type { FeatureOf } from '../../../engine/index.ts';
-import { change } from '../../map/drawing.ts';
+import { change } from '../../map/feature-edits.ts';
 import { shownPlan } from '../../state/yard.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { TextBox } from './TextBox.tsx';

@@ -1,5 +1,5 @@
 import type { Canopy, Screen } from '../../../engine/index.ts';
-import { calledOf, change } from '../../map/drawing.ts';
+import { calledOf, change } from '../../map/feature-edits.ts';
 import { TextBox } from './TextBox.tsx';
 
 const USUAL = { from: '05-10', to: '09-20' };

@@ -1,6 +1,6 @@
 import './style.css';
 import { selection } from '../../state/view.ts';
-import { deleteFeatures } from '../../map/drawing.ts';
+import { deleteFeatures } from '../../map/feature-edits.ts';
 import { PlanList } from './PlanList.tsx';
 import { SanityWalk } from './SanityWalk.tsx';
 
