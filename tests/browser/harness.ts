@@ -3,7 +3,7 @@ import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playw
 import { afterAll, beforeAll, inject } from 'vitest';
 import type { Site } from './site.ts';
 
-export type ReadySite = Pick<Site, 'address' | 'dist' | 'browser' | 'executable'>;
+export type ReadySite = Omit<Site, 'stop'>;
 
 /** The built and served page; the first caller of a run has it built. */
 export async function readySite(): Promise<ReadySite> {

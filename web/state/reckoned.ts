@@ -3,10 +3,10 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { Plan } from '../../engine/index.ts';
 import { shownPlan } from './yard.ts';
 
-/** What a reckoning needs of a plan: no picture, no diary, no past years. The same object while none of that changes. */
+/** What a reckoning needs of a plan: no name, no picture, no diary, no past years. The same object while none of that changes. */
 export const reckonedPlan: ReadonlySignal<Plan> = steady(() => {
-  const { site, season, climate, features, options, plants, name, units } = shownPlan.value;
-  return { site: bare(site), season, climate, features, options, plants, name, units };
+  const { site, season, climate, features, options, plants, units } = shownPlan.value;
+  return { site: bare(site), season, climate, features, options, plants, units };
 });
 
 /** The plan as the sky alone sees it: place, season, climate. The same object while a person only draws. */

@@ -20,15 +20,7 @@ export function FilesCard() {
   return (
     <>
       <BrokenFileReport />
-      <label class="files-name">
-        Name of this yard
-        <input
-          type="text"
-          value={plan.value.name ?? ''}
-          readOnly={openYard.value.readOnly !== null}
-          onChange={(event) => commitEdit('Rename the yard', { ...plan.value, name: event.currentTarget.value.trim() || undefined })}
-        />
-      </label>
+      <NameField />
 
       <h2>Files</h2>
       <div class="files-row">
@@ -66,6 +58,27 @@ export function FilesCard() {
         })}
       </div>
     </>
+  );
+}
+
+function NameField() {
+  // What is being typed: the card may be drawn again meanwhile.
+  const [typed, setTyped] = useState<string | null>(null);
+  const take = (text: string): void => {
+    setTyped(null);
+    commitEdit('Rename the yard', { ...plan.value, name: text.trim() || undefined });
+  };
+  return (
+    <label class="files-name">
+      Name of this yard
+      <input
+        type="text"
+        value={typed ?? plan.value.name ?? ''}
+        readOnly={openYard.value.readOnly !== null}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onChange={(event) => take(event.currentTarget.value)}
+      />
+    </label>
   );
 }
 

@@ -85,13 +85,22 @@ export function swapRecords(key: string, expectedRevision: number, change: Chang
   return withFreshConnection(() =>
     strictStore('readwrite', async (store) => {
       let swapped = false;
+      let fault: unknown = null;
       const done = promisifyRequest(store.transaction);
       const look: IDBRequest<{ revision?: number } | undefined> = store.get(key);
       look.onsuccess = () => {
-        swapped = (look.result?.revision ?? 0) === expectedRevision;
-        if (swapped) apply(store, change);
+        if ((look.result?.revision ?? 0) !== expectedRevision) return;
+        try {
+          apply(store, change);
+          swapped = true;
+        } catch (error) {
+          fault = error;
+          store.transaction.abort();
+        }
       };
-      await done;
+      await done.catch((error: unknown) => {
+        throw fault ?? error;
+      });
       return swapped;
     }),
   );
