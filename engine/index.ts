@@ -105,6 +105,8 @@ export type { GridSpec } from './cast/grid.ts';
 export { castGrid } from './cast/grid.ts';
 export type { TrialCaster } from './cast/trial.ts';
 export { createTrialCaster } from './cast/trial.ts';
+export type { GroupedPasses } from './cast/grouped-passes.ts';
+export { groupedPasses } from './cast/grouped-passes.ts';
 export type { Passes } from './cast/passes.ts';
 export type { Blocker, RayResult } from './cast/ray.ts';
 export { castRay } from './cast/ray.ts';

@@ -2,18 +2,17 @@ import type { ShadeSink } from './row-sweep.ts';
 
 /**
  * The shade of every pass on every row of a grid, kept as it was swept and handed on to a second sink.
- * A line is a pass's row: line = pass·rows + j. On it, `runShare[r]` of the beam is left from cell `runStart[r]` on, for
- * r from `runsOf[line]` up to `runsOf[line + 1]` (before the first: all of it), less what crowns take of single cells:
- * `taken[spanAt[s] + i − spanFrom[s]]` of cell i from `spanFrom[s]` up to `spanTo[s]`, s from `spansOf[line]` on.
+ * A line is a pass's row: line = pass·rows + j. What is read together stands side by side, for a trial goes through all
+ * of it and waits for memory more than for anything else.
  */
 export class KeptShade implements ShadeSink {
-  readonly runsOf: Int32Array;
-  readonly spansOf: Int32Array;
-  runStart = new Int32Array(1024);
-  runShare = new Float64Array(1024);
-  spanFrom = new Int32Array(256);
-  spanTo = new Int32Array(256);
-  spanAt = new Int32Array(256);
+  /** 2 a line: where its runs begin in `runs` and its spans in `spans`, counted in runs and spans; they end where the next line's begin. */
+  readonly lines: Int32Array;
+  /** 2 a run: its first cell, and the share of the beam that is left from there on. Before a line's first run all of it is. */
+  runs = new Float64Array(2048);
+  /** 3 a span: its first cell, the cell after its last, and where in `taken` its cells' numbers begin. */
+  spans = new Int32Array(1024);
+  /** What crowns take of the beam besides, one number a cell of a span. */
   taken = new Float64Array(4096);
   private readonly rows: number;
   private readonly onto: ShadeSink;
@@ -21,13 +20,12 @@ export class KeptShade implements ShadeSink {
   /** Lines before this one are complete. */
   private line = 0;
   private shade = 0;
-  private runs = 0;
-  private spans = 0;
-  private cells = 0;
+  private runCount = 0;
+  private spanCount = 0;
+  private cellCount = 0;
 
   constructor(passes: number, rows: number, onto: ShadeSink) {
-    this.runsOf = new Int32Array(passes * rows + 1);
-    this.spansOf = new Int32Array(passes * rows + 1);
+    this.lines = new Int32Array(2 * (passes * rows + 1));
     this.rows = rows;
     this.onto = onto;
   }
@@ -39,34 +37,29 @@ export class KeptShade implements ShadeSink {
 
   /** No more comes. */
   close(): void {
-    this.toLine(this.runsOf.length - 1);
+    this.toLine(this.lines.length / 2 - 1);
   }
 
   step(j: number, i: number, change: number): void {
     this.onto.step(j, i, change);
     this.toLine(this.pass * this.rows + j);
-    if (this.runs === this.runStart.length) {
-      this.runStart = grown(this.runStart, Int32Array);
-      this.runShare = grown(this.runShare, Float64Array);
-    }
+    if (2 * this.runCount === this.runs.length) this.runs = grown(this.runs, Float64Array);
     this.shade += change;
-    this.runStart[this.runs] = i;
-    this.runShare[this.runs++] = 1 - this.shade;
+    this.runs[2 * this.runCount] = i;
+    this.runs[2 * this.runCount + 1] = 1 - this.shade;
+    this.runCount++;
   }
 
   addCells(j: number, from: number, to: number, share: number, kept: Float64Array): void {
     this.onto.addCells(j, from, to, share, kept);
     this.toLine(this.pass * this.rows + j);
-    if (this.spans === this.spanFrom.length) {
-      this.spanFrom = grown(this.spanFrom, Int32Array);
-      this.spanTo = grown(this.spanTo, Int32Array);
-      this.spanAt = grown(this.spanAt, Int32Array);
-    }
-    while (this.cells + to - from > this.taken.length) this.taken = grown(this.taken, Float64Array);
-    this.spanFrom[this.spans] = from;
-    this.spanTo[this.spans] = to;
-    this.spanAt[this.spans++] = this.cells;
-    for (let n = 0; n < to - from; n++) this.taken[this.cells++] = share * (1 - kept[n]);
+    if (3 * this.spanCount + 3 > this.spans.length) this.spans = grown(this.spans, Int32Array);
+    while (this.cellCount + to - from > this.taken.length) this.taken = grown(this.taken, Float64Array);
+    this.spans[3 * this.spanCount] = from;
+    this.spans[3 * this.spanCount + 1] = to;
+    this.spans[3 * this.spanCount + 2] = this.cellCount;
+    this.spanCount++;
+    for (let n = 0; n < to - from; n++) this.taken[this.cellCount++] = share * (1 - kept[n]);
   }
 
   private toLine(line: number): void {
@@ -74,8 +67,8 @@ export class KeptShade implements ShadeSink {
     this.shade = 0;
     while (this.line < line) {
       this.line++;
-      this.runsOf[this.line] = this.runs;
-      this.spansOf[this.line] = this.spans;
+      this.lines[2 * this.line] = this.runCount;
+      this.lines[2 * this.line + 1] = this.spanCount;
     }
   }
 }

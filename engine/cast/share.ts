@@ -15,42 +15,50 @@ export interface PointCaster {
    * @param into Receives the shares, one a pass; a new array if absent.
    */
   sharesAt(point: SpacePoint, own?: Crown, into?: Float64Array): Float64Array;
+  /**
+   * Multiplies shares that `sharesAt` gave for a point by what further solids let through: cloth that is only tried.
+   * @param hangs 1 for the passes in which they stand, 0 for the others; absent: in all.
+   */
+  dim(point: SpacePoint, solids: readonly Solid[], shares: Float64Array, hangs?: Uint8Array | null): void;
 }
 
-/** A solid, the yearly states it stands in (null: all of them) and its outline on the plan (empty for round ones). */
+/** A solid, the passes in which it stands (1 or 0 each; null: all) and its outline on the plan (empty for round ones). */
 interface Standing {
   readonly solid: Solid;
-  readonly inState: Uint8Array | null;
+  readonly stands: Uint8Array | null;
   readonly outline: Float64Array;
 }
 
 /** Lays scene and passes out for `sharesAt`. */
 export function createPointCaster(scene: Scene, passes: Passes): PointCaster {
   const directions = directionsOf(scene, passes);
-  const standing = standingSolids(scene);
+  const standing = standingSolids(scene, directions);
   const candidates = new Int32Array(passes.count);
   return {
     sharesAt(point, own, into = new Float64Array(passes.count)) {
       for (let k = 0; k < directions.count; k++) into[k] = 1 - directions.dark[k];
       for (const each of standing) dim(each, point, directions, candidates, into);
-      if (own !== undefined) dim({ solid: own, inState: null, outline: NO_OUTLINE }, point, directions, candidates, into);
+      if (own !== undefined) dim({ solid: own, stands: null, outline: NO_OUTLINE }, point, directions, candidates, into);
       return into;
+    },
+    dim(point, solids, shares, hangs = null) {
+      for (const solid of solids) dim({ solid, stands: hangs, outline: outlineOf(solid) }, point, directions, candidates, shares);
     },
   };
 }
 
 const NO_OUTLINE = new Float64Array(0);
 
-function standingSolids(scene: Scene): Standing[] {
-  const states = new Map<Solid, Uint8Array>();
-  scene.states.forEach((occluders, state) => {
-    for (const solid of occluders.flatMap((occluder) => occluder.solids)) {
-      const inState = states.get(solid) ?? new Uint8Array(scene.states.length);
-      inState[state] = 1;
-      states.set(solid, inState);
-    }
+function standingSolids(scene: Scene, { state }: Directions): Standing[] {
+  const states = new Map<Solid, Set<number>>();
+  scene.states.forEach((occluders, index) => {
+    for (const solid of occluders.flatMap((occluder) => occluder.solids)) states.set(solid, (states.get(solid) ?? new Set()).add(index));
   });
-  return [...states].map(([solid, inState]) => ({ solid, inState: inState.includes(0) ? inState : null, outline: outlineOf(solid) }));
+  return [...states].map(([solid, inStates]) => ({
+    solid,
+    stands: inStates.size === scene.states.length ? null : Uint8Array.from(state, (index) => (inStates.has(index) ? 1 : 0)),
+    outline: outlineOf(solid),
+  }));
 }
 
 function outlineOf(solid: Solid): Float64Array {
@@ -66,25 +74,25 @@ function outlineOf(solid: Solid): Float64Array {
 }
 
 /** Multiplies the shares of a point by what a solid lets through. */
-function dim({ solid, inState, outline }: Standing, [x, y, z]: SpacePoint, directions: Directions, list: Int32Array, shares: Float64Array): void {
+function dim({ solid, stands, outline }: Standing, [x, y, z]: SpacePoint, directions: Directions, list: Int32Array, shares: Float64Array): void {
   switch (solid.kind) {
     case 'prism': {
       const view = viewOfOutline(outline, x, y, -z, solid.height - z);
-      return dimByPrism(solid, outline, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+      return dimByPrism(solid, outline, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
     }
     case 'lid': {
       const view = viewOfOutline(outline, x, y, solid.height - z, solid.height - z);
-      return dimByLid(solid, outline, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+      return dimByLid(solid, outline, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
     }
     case 'sheet': {
       const foot = Math.min(0, solid.u[2]) + Math.min(0, solid.v[2]) + solid.corner[2] - z;
       const top = Math.max(0, solid.u[2]) + Math.max(0, solid.v[2]) + solid.corner[2] - z;
       const view = viewOfOutline(outline, x, y, foot, top);
-      return dimBySheet(solid, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+      return dimBySheet(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
     }
     default: {
       const view = viewOfDisc(solid.x - x, solid.y - y, solid.radius, solid.base - z, solid.top - z);
-      return dimByCrown(solid, x, y, z, directions, list, passesToward(view, directions, inState, shares, list), shares);
+      return dimByCrown(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
     }
   }
 }

@@ -4,14 +4,12 @@ import type { GridSpec } from './grid-spec.ts';
 import type { Directions } from './passes.ts';
 import { MOST_CORNERS } from './shadows.ts';
 
-/**
- * The shadow of one sheet in every pass: on each line (pass·rows + j) the cells `from` up to, not including, `to`, none
- * where they are equal; only rows `firstRow` to `lastRow` of a pass can have any.
- */
+/** The shadow of one sheet in every pass, a run of cells on each line (pass·rows + j). */
 export class SheetRuns {
   share = 1;
-  readonly from: Int16Array;
-  readonly to: Int16Array;
+  /** 2 a line: the run's first cell and the cell after its last; no run where the second is not the greater. */
+  readonly ends: Int16Array;
+  /** Rows of each pass that can have a run; none where the last is below the first. */
   readonly firstRow: Int16Array;
   readonly lastRow: Int16Array;
   private readonly grid: GridSpec;
@@ -22,23 +20,23 @@ export class SheetRuns {
     const { count } = directions;
     this.grid = grid;
     this.directions = directions;
-    this.from = new Int16Array(count * grid.rows);
-    this.to = new Int16Array(count * grid.rows);
-    this.firstRow = new Int16Array(count);
+    this.ends = new Int16Array(2 * count * grid.rows);
+    this.firstRow = new Int16Array(count).fill(grid.rows);
     this.lastRow = new Int16Array(count).fill(-1);
   }
 
   /** Lays the sheet's shadows out. @param live Which passes it stands in (1) or not (0). Null: no sheet. */
   lay(sheet: Sheet | null, live: Uint8Array): void {
-    const { grid, directions, from, to, firstRow, lastRow, corners } = this;
+    const { grid, directions, ends, firstRow, lastRow, corners } = this;
     const { count, x, y, z } = directions;
     const { corners: space, share } = sheet === null ? { corners: new Float64Array(0), share: 1 } : gridSheet(sheet, grid);
     this.share = share;
     const edge = grid.columns - 1;
     for (let k = 0; k < count; k++) {
+      const base = k * grid.rows;
       // Empty what was laid here before.
-      for (let line = k * grid.rows + firstRow[k], end = k * grid.rows + lastRow[k]; line <= end; line++) from[line] = to[line];
-      firstRow[k] = 0;
+      if (lastRow[k] >= firstRow[k]) ends.fill(0, 2 * (base + firstRow[k]), 2 * (base + lastRow[k] + 1));
+      firstRow[k] = grid.rows;
       lastRow[k] = -1;
       if (live[k] === 0 || space.length === 0) continue;
       const reachU = x[k] / (z[k] * grid.cell);
@@ -63,11 +61,7 @@ export class SheetRuns {
       const last = high > grid.rows - 1 ? grid.rows - 1 : Math.ceil(high) - 1;
       firstRow[k] = first;
       lastRow[k] = last;
-      const base = k * grid.rows;
-      for (let j = first; j <= last; j++) {
-        from[base + j] = grid.columns;
-        to[base + j] = 0;
-      }
+      for (let j = first; j <= last; j++) ends[2 * (base + j)] = grid.columns;
       // Each row between a convex polygon's lowest and highest corner meets two of its edges.
       for (let n = 0, m = used - 2; n < used; m = n, n += 2) {
         const lower = corners[n + 1] < corners[m + 1] ? n : m;
@@ -79,10 +73,10 @@ export class SheetRuns {
         const end = bv > grid.rows - 1 ? grid.rows - 1 : Math.ceil(bv) - 1;
         const slope = (corners[upper] - corners[lower]) / (bv - av);
         let u = corners[lower] + (start - av) * slope;
-        for (let line = base + start; line <= base + end; line++) {
+        for (let at = 2 * (base + start); at <= 2 * (base + end); at += 2) {
           const i = u <= 0 ? 0 : u > edge ? grid.columns : Math.ceil(u);
-          if (i < from[line]) from[line] = i;
-          if (i > to[line]) to[line] = i;
+          if (i < ends[at]) ends[at] = i;
+          if (i > ends[at + 1]) ends[at + 1] = i;
           u += slope;
         }
       }

@@ -45,9 +45,9 @@ export function createTrialCaster(scene: Scene, grid: GridSpec, passes: Passes, 
     hang(sheets, hangs) {
       for (let k = 0; k < passes.count; k++) live[k] = bright[k] & (hangs?.[k] ?? 1);
       const next = spare;
-      while (next.length < sheets.length) next.push(new SheetRuns(grid, directions));
+      for (const runs of [hung, next]) while (runs.length < sheets.length) runs.push(new SheetRuns(grid, directions));
       next.forEach((runs, n) => runs.lay(sheets[n] ?? null, live));
-      const exchange = new SheetExchange(hung, next, grid, yard, sums);
+      const exchange = new SheetExchange(hung, next, grid.rows, yard, sums);
       for (let k = 0; k < passes.count; k++) if (bright[k] === 1) exchange.run(k);
       spare = hung;
       hung = next;
@@ -56,116 +56,79 @@ export function createTrialCaster(scene: Scene, grid: GridSpec, passes: Passes, 
   };
 }
 
-/** Changes the sums from one set of sheets to another. */
+/**
+ * Changes the sums from one set of sheets to another, sheet by sheet: where the n-th sheet's shadow changes, what the
+ * yard, the sheets already exchanged and the old ones still to come let through reaches the cell or no longer does.
+ */
 class SheetExchange {
   private readonly before: readonly SheetRuns[];
   private readonly after: readonly SheetRuns[];
-  private readonly grid: GridSpec;
+  private readonly rows: number;
   private readonly yard: KeptShade;
   private readonly sums: ShadeSums;
-  /** Cells at which a sheet's shadow begins or ends on the row at hand. */
-  private readonly cuts: Int32Array;
 
-  constructor(before: readonly SheetRuns[], after: readonly SheetRuns[], grid: GridSpec, yard: KeptShade, sums: ShadeSums) {
+  /** @param before, after As many of each. */
+  constructor(before: readonly SheetRuns[], after: readonly SheetRuns[], rows: number, yard: KeptShade, sums: ShadeSums) {
     this.before = before;
     this.after = after;
-    this.grid = grid;
+    this.rows = rows;
     this.yard = yard;
     this.sums = sums;
-    this.cuts = new Int32Array(2 * (before.length + after.length));
   }
 
   run(pass: number): void {
-    const { before, after, grid } = this;
-    let first = grid.rows;
-    let last = -1;
-    for (let n = 0; n < before.length; n++) {
-      first = Math.min(first, before[n].firstRow[pass]);
-      last = Math.max(last, before[n].lastRow[pass]);
-    }
-    for (let n = 0; n < after.length; n++) {
-      first = Math.min(first, after[n].firstRow[pass]);
-      last = Math.max(last, after[n].lastRow[pass]);
-    }
-    let opened = false;
-    for (let j = first; j <= last; j++) {
-      const line = pass * grid.rows + j;
-      if (this.same(line)) continue;
-      if (!opened) this.sums.reopen(pass);
-      opened = true;
-      this.exchangeRow(line, j);
+    this.sums.reopen(pass);
+    for (let n = 0; n < this.after.length; n++) {
+      const was = this.before[n];
+      const is = this.after[n];
+      const first = Math.min(was.firstRow[pass], is.firstRow[pass]);
+      const last = Math.max(was.lastRow[pass], is.lastRow[pass]);
+      for (let j = first; j <= last; j++) this.exchangeRow(n, was, is, pass * this.rows + j, j);
     }
   }
 
-  /** Whether nothing changes on a line: the same sheets over the same cells. */
-  private same(line: number): boolean {
-    const { before, after } = this;
-    const sheets = Math.max(before.length, after.length);
-    for (let n = 0; n < sheets; n++) {
-      const was = n < before.length && before[n].from[line] < before[n].to[line];
-      const is = n < after.length && after[n].from[line] < after[n].to[line];
-      if (was !== is) return false;
-      if (!was) continue;
-      if (before[n].from[line] !== after[n].from[line] || before[n].to[line] !== after[n].to[line] || before[n].share !== after[n].share) return false;
+  private exchangeRow(n: number, was: SheetRuns, is: SheetRuns, line: number, j: number): void {
+    const wasFrom = was.ends[2 * line];
+    const wasTo = was.ends[2 * line + 1];
+    const from = is.ends[2 * line];
+    const to = is.ends[2 * line + 1];
+    if (from === wasFrom && to === wasTo && is.share === was.share) return;
+    const middleFrom = Math.max(from, wasFrom);
+    const middleTo = Math.min(to, wasTo);
+    if (middleFrom >= middleTo) {
+      if (wasFrom < wasTo) this.change(n, line, j, wasFrom, wasTo, 1 - was.share);
+      if (from < to) this.change(n, line, j, from, to, is.share - 1);
+      return;
     }
-    return true;
+    if (from < wasFrom) this.change(n, line, j, from, wasFrom, is.share - 1);
+    else if (wasFrom < from) this.change(n, line, j, wasFrom, from, 1 - was.share);
+    if (is.share !== was.share) this.change(n, line, j, middleFrom, middleTo, is.share - was.share);
+    if (wasTo < to) this.change(n, line, j, wasTo, to, is.share - 1);
+    else if (to < wasTo) this.change(n, line, j, to, wasTo, 1 - was.share);
   }
 
-  private exchangeRow(line: number, j: number): void {
-    const { before, after, cuts } = this;
-    let count = insertCuts(cuts, 0, before, line);
-    count = insertCuts(cuts, count, after, line);
-    for (let n = 1; n < count; n++) {
-      const middle = cuts[n - 1];
-      if (cuts[n] === middle) continue;
-      const change = shareAt(after, line, middle) - shareAt(before, line, middle);
-      if (change !== 0) this.change(line, j, middle, cuts[n], change);
-    }
-  }
-
-  /** Lets `change` more of what the yard leaves through to cells `from` up to `to` of a line. */
-  private change(line: number, j: number, from: number, to: number, change: number): void {
-    const { yard, sums, grid } = this;
-    const { runsOf, runStart, runShare, spansOf, spanFrom, spanTo, spanAt, taken } = yard;
+  /** Sheet n lets `change` more through to cells `from` up to `to` of a line. */
+  private change(n: number, line: number, j: number, from: number, to: number, change: number): void {
+    const { before, after, sums } = this;
+    const { lines, runs, spans, taken } = this.yard;
+    let run = 2 * lines[2 * line];
+    const runsEnd = 2 * lines[2 * line + 2];
+    const firstSpan = 3 * lines[2 * line + 1];
+    const spansEnd = 3 * lines[2 * line + 3];
     let share = 1;
-    let r = runsOf[line];
-    const runsEnd = runsOf[line + 1];
-    for (; r < runsEnd && runStart[r] <= from; r++) share = runShare[r];
-    let stepped = -share * change;
-    if (stepped !== 0) sums.step(j, from, stepped);
-    for (; r < runsEnd && runStart[r] < to; r++) {
-      const next = -runShare[r] * change;
-      sums.step(j, runStart[r], next - stepped);
-      stepped = next;
-    }
-    if (stepped !== 0 && to < grid.columns) sums.step(j, to, -stepped);
-    for (let s = spansOf[line]; s < spansOf[line + 1]; s++) {
-      const start = Math.max(from, spanFrom[s]);
-      const end = Math.min(to, spanTo[s]);
-      for (let i = start; i < end; i++) sums.addCell(j, i, taken[spanAt[s] + i - spanFrom[s]] * change);
+    for (let i = from; i < to; i++) {
+      for (; run < runsEnd && runs[run] <= i; run += 2) share = runs[run + 1];
+      if (share <= 0) continue;
+      let reaches = share;
+      for (let s = firstSpan; s < spansEnd; s += 3) if (spans[s] <= i && i < spans[s + 1]) reaches -= taken[spans[s + 2] + i - spans[s]];
+      for (let m = 0; m < n; m++) reaches *= shareAt(after[m], line, i);
+      for (let m = n + 1; m < before.length; m++) reaches *= shareAt(before[m], line, i);
+      sums.addCell(j, i, -reaches * change);
     }
   }
 }
 
-/** What sheets together leave to a cell of a line. */
-function shareAt(sheets: readonly SheetRuns[], line: number, i: number): number {
-  let share = 1;
-  for (let n = 0; n < sheets.length; n++) if (sheets[n].from[line] <= i && i < sheets[n].to[line]) share *= sheets[n].share;
-  return share;
-}
-
-/** Puts the ends of sheets' runs on a line among the sorted cuts. @returns How many there are now. */
-function insertCuts(cuts: Int32Array, count: number, sheets: readonly SheetRuns[], line: number): number {
-  for (let n = 0; n < sheets.length; n++) {
-    const from = sheets[n].from[line];
-    const to = sheets[n].to[line];
-    if (from >= to) continue;
-    for (let end = 0; end < 2; end++) {
-      const cut = end === 0 ? from : to;
-      let m = count++;
-      for (; m > 0 && cuts[m - 1] > cut; m--) cuts[m] = cuts[m - 1];
-      cuts[m] = cut;
-    }
-  }
-  return count;
+/** What a sheet leaves to a cell of a line. */
+function shareAt(sheet: SheetRuns, line: number, i: number): number {
+  return sheet.ends[2 * line] <= i && i < sheet.ends[2 * line + 1] ? sheet.share : 1;
 }

@@ -83,21 +83,21 @@ function windowOf(outline: Float64Array, x: number, y: number, middleX: number, 
 }
 
 /**
- * Lists the passes that may meet a solid: those not yet at share 0, in a state it stands in, in its window and between
+ * Lists the passes that may meet a solid: those not yet at share 0, in which it stands, in its window and between
  * its foot and its top.
- * @param inState Whether it stands, by yearly state; null: in all.
+ * @param stands 1 for the passes in which it stands, 0 for the others; null: in all.
  * @param into Receives the indices. @returns How many.
  */
-export function passesToward(view: View, directions: Directions, inState: Uint8Array | null, shares: Float64Array, into: Int32Array): number {
+export function passesToward(view: View, directions: Directions, stands: Uint8Array | null, shares: Float64Array, into: Int32Array): number {
   const { near, far, foot, top, round, rightX, rightY, leftX, leftY } = view;
   if (top <= 0) return 0;
-  const { count, x, y, z, level, state } = directions;
+  const { count, x, y, z, level } = directions;
   let found = 0;
   for (let k = 0; k < count; k++) {
     const dz = z[k];
     if (dz * near > top * level[k] || dz * far < foot * level[k] || shares[k] === 0) continue;
     if (!round && (rightX * y[k] < rightY * x[k] || x[k] * leftY < y[k] * leftX)) continue;
-    if (inState !== null && inState[state[k]] === 0) continue;
+    if (stands !== null && stands[k] === 0) continue;
     into[found++] = k;
   }
   return found;

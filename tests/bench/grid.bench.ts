@@ -1,7 +1,12 @@
 import { castGrid } from '../../engine/cast/grid.ts';
 import type { GridSpec } from '../../engine/cast/grid.ts';
+import { groupedPasses } from '../../engine/cast/grouped-passes.ts';
+import type { Passes } from '../../engine/cast/passes.ts';
 import { castRay } from '../../engine/cast/ray.ts';
 import { createPointCaster } from '../../engine/cast/share.ts';
+import { createTrialCaster } from '../../engine/cast/trial.ts';
+import type { Canopy } from '../../engine/plan/types.ts';
+import { buildScene, clothSheets } from '../../engine/scene/build.ts';
 import type { BenchCase } from './harness.ts';
 import { HECTARE, seasonOf, YARD } from './yard.ts';
 import type { SeasonCase } from './yard.ts';
@@ -9,14 +14,18 @@ import type { SeasonCase } from './yard.ts';
 const yard = seasonOf(YARD);
 /** Passes of which the plain loop knows the shadowed cells: one in so many, gone over as often. */
 const EVERY = 20;
+const PLAIN = 'plain loop over shadowed cells';
 
 export function casesOf(): BenchCase[] {
   return [
     seasonGrid('season grid 0.25 m', 0.25, yard.channels),
     seasonGrid('season grid 0.1 m', 0.1, yard.channels),
-    seasonGrid('season grid 0.1 m, one channel', 0.1, yard.channels.slice(3, 4)),
+    seasonGrid('season grid 0.1 m, one channel', 0.1, yard.channels.slice(3, 4), false),
     hectare(),
     points(),
+    trial('trial canopy, moved', yard.passes, yard.channels),
+    trial('trial canopy, moved, one channel', yard.passes, yard.channels.slice(4, 5)),
+    groupedTrial(),
   ];
 }
 
@@ -24,7 +33,7 @@ function gridOver(cell: number, width: number, depth: number): GridSpec {
   return { x0: 0, y0: 0, cell, columns: Math.ceil(width / cell - 1e-9), rows: Math.ceil(depth / cell - 1e-9), height: 0.5 };
 }
 
-function seasonGrid(name: string, cell: number, channels: readonly Float64Array[]): BenchCase {
+function seasonGrid(name: string, cell: number, channels: readonly Float64Array[], withRays = true): BenchCase {
   const grid = gridOver(cell, 18, 12);
   const cells = grid.columns * grid.rows;
   // At least one cell in a hundred, spread over the yard.
@@ -35,14 +44,34 @@ function seasonGrid(name: string, cell: number, channels: readonly Float64Array[
     note: `${grid.columns} × ${grid.rows} cells, ${yard.passes.count} samples, ${channels.length} channel${channels.length > 1 ? 's' : ''}`,
     variants: [
       { name: 'castGrid', run: () => castGrid(yard.scene, grid, yard.passes, channels)[0][cells >> 1] },
-      { name: 'plain loop over shadowed cells', scale: EVERY, run: () => plainLoop(shadowed, cells, channels) },
-      { name: `castRay (on ${rays} cells)`, scale: cells / rays, run: () => rayCells(yard, grid, channels, rays), warmUp: () => rayCells(yard, grid, channels, 2) },
+      { name: PLAIN, scale: EVERY, run: () => plainLoop(shadowed, cells, channels) },
+      ...(withRays
+        ? [
+            { name: `castRay (on ${rays} cells)`, scale: cells / rays, run: () => rayCells(yard, grid, channels, rays), warmUp: () => rayCells(yard, grid, channels, 2) },
+            { name: `sharesAt (on ${rays} cells)`, scale: cells / rays, run: () => pointCells(yard, grid, channels, rays) },
+          ]
+        : []),
     ],
     ratios: [
-      { of: 'castGrid', to: 'plain loop over shadowed cells', target: 'at most 1.6' },
-      { of: 'castGrid', to: `castRay (on ${rays} cells)`, target: 'at most 1/90' },
+      { of: 'castGrid', to: PLAIN, target: 'at most 1.6' },
+      ...(withRays
+        ? [{ of: 'castGrid', to: `castRay (on ${rays} cells)`, target: 'at most 1/90' }, { of: 'castGrid', to: `sharesAt (on ${rays} cells)` }]
+        : []),
     ],
   };
+}
+
+/** The point caster, cell by cell: what the quickest single rays would take. */
+function pointCells({ scene, passes }: SeasonCase, grid: GridSpec, channels: readonly Float64Array[], count: number): number {
+  const caster = createPointCaster(scene, passes);
+  const shares = new Float64Array(passes.count);
+  let sum = 0;
+  for (let n = 0; n < count; n++) {
+    const index = (n * 7919) % (grid.columns * grid.rows);
+    caster.sharesAt([grid.x0 + ((index % grid.columns) + 0.5) * grid.cell, grid.y0 + (Math.floor(index / grid.columns) + 0.5) * grid.cell, grid.height], undefined, shares);
+    for (const weights of channels) for (let k = 0; k < passes.count; k++) sum += shares[k] * weights[k];
+  }
+  return sum;
 }
 
 function rayCells({ scene, passes, monthDays }: SeasonCase, grid: GridSpec, channels: readonly Float64Array[], count: number): number {
@@ -119,4 +148,32 @@ function points(): BenchCase {
     note: `270 points, ${yard.passes.count} samples`,
     variants: [{ name: 'sharesAt', run: () => cast(270) }],
   };
+}
+
+/** A canopy carried over the yard in steps of about 0.15 m, as a drag does, each step re-scoring the season. */
+function trial(name: string, passes: Passes, channels: readonly Float64Array[]): BenchCase {
+  const canopy = YARD.features.find((feature) => feature.kind === 'canopy')!;
+  const scene = buildScene({ ...YARD, features: YARD.features.filter((feature) => feature !== canopy) });
+  const caster = createTrialCaster(scene, gridOver(0.25, 18, 12), passes, channels);
+  const moves = (drops: Canopy['drops'], count: number) => {
+    let sum = 0;
+    for (let n = 0; n < count; n++) {
+      caster.hang(clothSheets({ ...canopy, drops, center: [9 + 1.5 * Math.sin(n / 10), 5.2 + 1.5 * Math.cos(n / 10)] }));
+      sum += caster.sums()[0][999];
+    }
+    return sum;
+  };
+  return {
+    name,
+    note: `0.25 m, ${passes.count} passes, ${channels.length} channel${channels.length > 1 ? 's' : ''}; a frame has 16 ms`,
+    variants: [
+      { name: 'roof, a move', scale: 1 / 20, run: () => moves([], 20) },
+      { name: 'roof and drop, a move', scale: 1 / 20, run: () => moves(canopy.drops, 20) },
+    ],
+  };
+}
+
+function groupedTrial(): BenchCase {
+  const { passes, channels } = groupedPasses(yard.scene, yard.passes, yard.channels, 1);
+  return trial('trial canopy, moved, directions grouped within 1°', passes, channels);
 }

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { Passes } from '../../../engine/cast/passes.ts';
 import { castRay } from '../../../engine/cast/ray.ts';
 import { createPointCaster } from '../../../engine/cast/share.ts';
-import { buildScene, stateOf } from '../../../engine/scene/build.ts';
+import { buildScene, clothSheets, stateOf } from '../../../engine/scene/build.ts';
+import type { Canopy, Feature } from '../../../engine/plan/types.ts';
 import type { Crown } from '../../../engine/scene/solids.ts';
 import { emptyPlan, randomFrom, randomPlan } from './random-plans.ts';
 
@@ -45,6 +46,22 @@ describe('sharesAt', () => {
     expect([...caster.sharesAt([0, 0.51, 0.85], own)]).toEqual([0, 1]);
     expect([...caster.sharesAt([0, -0.51, 0.85], own)]).toEqual([0.7, 0]);
     expect([...caster.sharesAt([0, 0.51, 0.85])]).toEqual([0.7, 1]);
+  });
+
+  test('cloth that is tried dims a point’s shares like cloth that is drawn', () => {
+    const wall: Feature = { id: 'w', kind: 'wall', path: [[-5, -3], [5, -3]], height: 2.4, thickness: 0.3, openness: 0.2 };
+    const canopy: Canopy = { id: 'c', kind: 'canopy', center: [0.3, -0.8], length: 2.5, width: 3, turn: 17, height: 2.3, density: 0.55, drops: [{ side: 'back', depth: 1, density: 0.4 }] };
+    const count = 300;
+    const passes: Passes = { count, azimuth: Float64Array.from({ length: count }, (_, k) => 100 + 0.5 * k), altitude: Float64Array.from({ length: count }, (_, k) => 5 + (k * 7) % 80), state: new Uint16Array(count) };
+    const hangs = Uint8Array.from({ length: count }, (_, k) => (k % 3 === 0 ? 0 : 1));
+    const point = [0.2, 0.1, 0.6] as const;
+    const caster = createPointCaster(buildScene(emptyPlan([wall])), passes);
+    const tried = caster.sharesAt(point);
+    caster.dim(point, clothSheets(canopy), tried, hangs);
+    const bare = caster.sharesAt(point);
+    const drawn = createPointCaster(buildScene(emptyPlan([wall, canopy])), passes).sharesAt(point);
+    expect([...tried].map((share) => share.toFixed(12))).toEqual([...drawn].map((share, k) => (hangs[k] === 1 ? share : bare[k]).toFixed(12)));
+    expect(new Set([...drawn].map((share) => share.toFixed(3))).size).toBeGreaterThanOrEqual(5);
   });
 
   test('writes into the array it is given', () => {
