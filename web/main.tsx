@@ -4,6 +4,7 @@ import './styles/base.css';
 import './styles/print.css';
 import { App } from './app/App/index.tsx';
 import { takeDroppedFiles } from './app/drop.ts';
+import { paintHeat } from './app/heat-on-map.ts';
 import { listenForKeys } from './app/keys.ts';
 import { keepOffline } from './app/offline.ts';
 import { startPlaying } from './app/play.ts';
@@ -20,6 +21,7 @@ watchShelf();
 listenForKeys();
 takeDroppedFiles();
 startPlaying();
+paintHeat();
 const root = document.getElementById('app');
 if (root) {
   root.replaceChildren();

@@ -1,3 +1,4 @@
+import { readFile, readdir } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
@@ -104,4 +105,14 @@ test('neither page loads anything from elsewhere by itself', async () => {
   await page.waitForTimeout(500);
   expect(asked.filter((url) => !url.startsWith(session.site.address) && !url.startsWith('blob:') && !url.startsWith('data:'))).toEqual([]);
   await context.close();
+});
+
+test('no line of ours opens a window, goes to another address or makes a peer connection, which a policy would not stop', async () => {
+  const folder = new URL('../../web/', import.meta.url);
+  const names = (await readdir(folder, { recursive: true })).filter((name) => /\.tsx?$/.test(name));
+  expect(names.length).toBeGreaterThan(50);
+  for (const name of names) {
+    const text = await readFile(new URL(name, folder), 'utf8');
+    expect(text, name).not.toMatch(/RTCPeerConnection|window\.open\(|location\s*=|location\.(href|assign|replace)\s*[=(]|target="_blank"|dangerouslySetInnerHTML|innerHTML/);
+  }
 });

@@ -55,25 +55,21 @@ function stopOf(value: number, from: number, to: number): number {
 }
 
 /**
- * Paints cells as pixels, row 0 (the lowest y) at the bottom of the picture. NaN stays clear.
- * @param values index = j·columns + i
+ * Paints cells, one pixel each, in the cells' own order; NaN stays clear.
  * @param alpha of a painted pixel, 0 to 255
- * @returns red, green, blue, alpha a pixel, `columns` × `rows`
+ * @returns red, green, blue, alpha a cell
  */
-export function paintCells(values: Float64Array, columns: number, rows: number, scale: Scale, alpha: number): Uint8ClampedArray<ArrayBuffer> {
-  const pixels = new Uint8ClampedArray(columns * rows * 4);
+export function paintCells(values: Float64Array, scale: Scale, alpha: number): Uint8ClampedArray<ArrayBuffer> {
+  const pixels = new Uint8ClampedArray(values.length * 4);
   const colours = scale.ramp.map((hex) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)));
-  for (let j = 0; j < rows; j++) {
-    for (let i = 0; i < columns; i++) {
-      const value = values[j * columns + i];
-      if (Number.isNaN(value)) continue;
-      const colour = colours[stopOf(value, scale.from, scale.to)];
-      const pixel = ((rows - 1 - j) * columns + i) * 4;
-      pixels[pixel] = colour[0];
-      pixels[pixel + 1] = colour[1];
-      pixels[pixel + 2] = colour[2];
-      pixels[pixel + 3] = alpha;
-    }
+  for (let index = 0; index < values.length; index++) {
+    const value = values[index];
+    if (Number.isNaN(value)) continue;
+    const colour = colours[stopOf(value, scale.from, scale.to)];
+    pixels[index * 4] = colour[0];
+    pixels[index * 4 + 1] = colour[1];
+    pixels[index * 4 + 2] = colour[2];
+    pixels[index * 4 + 3] = alpha;
   }
   return pixels;
 }

@@ -1,4 +1,5 @@
-import { arcPath, harmPath, xOf, yOf } from '../../charts/day-arc.ts';
+import { arcPath, harmPath, runsOf, xOf, yOf } from '../../charts/day-arc.ts';
+import type { DayArcBox } from '../../charts/day-arc.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, playing } from '../../state/view.ts';
 import { heightWords } from './words.ts';
@@ -15,6 +16,7 @@ interface Props {
 const FOOT = 18;
 /** The fill gets darker from step to step of harm. */
 const HARM_STEPS = [0.1, 0.3, 0.5, 0.8] as const;
+const HARM_WORDS_FROM = 0.5;
 
 /** The sun's arc of the day, to scale, harmful hours filled, with a bead for the time. */
 export function DayArc({ table, height }: Props) {
@@ -53,12 +55,33 @@ export function DayArc({ table, height }: Props) {
                 <text class="day-arc-small" x={xOf(at, box)} y={height - 3} text-anchor="middle">{text}</text>
               </g>
             ))}
+            <ArcWords table={table} box={box} />
             <line class="day-arc-thread" x1={x} x2={x} y1={y} y2={box.horizon + 4} />
             <circle class="day-arc-bead" cx={x} cy={y} r={8} />
           </svg>
         );
       }}
     </Slider>
+  );
+}
+
+/** When the harmful sun begins and ends, in its dark field, and how high the sun stands at its highest, where there is room. */
+function ArcWords({ table, box }: { readonly table: DayTable; readonly box: DayArcBox }) {
+  const { clock } = settings.value;
+  const noon = table.altitude.indexOf(Math.max(...table.altitude));
+  const [from, to] = runsOf(table.harm.length, (minute) => table.harm[minute] >= HARM_WORDS_FROM).reduce((longest, run) => (run[1] - run[0] > longest[1] - longest[0] ? run : longest), [0, 0]);
+  const room = xOf(to, box) - xOf(from, box);
+  return (
+    <>
+      <text class="day-arc-small" x={xOf(noon, box)} y={yOf(table.altitude[noon], box) - 4} text-anchor="middle">
+        {Math.round(table.altitude[noon])}° at {clockWords(table.clock[noon], clock)}
+      </text>
+      {room > 190 && (
+        <text class="day-arc-harm-words" x={xOf(from, box) + 8} y={box.horizon - 6}>
+          harmful {clockWords(table.clock[from], clock)} to {clockWords(table.clock[to + 1], clock)}
+        </text>
+      )}
+    </>
   );
 }
 

@@ -32,8 +32,8 @@ export function SunBar() {
           <strong class="sun-bar-time">{time}</strong> <span class="sun-bar-date">{dayWords(date)}</span>
           {table && now && (
             <span class="sun-bar-detail">
+              {now.harm >= 0.1 && <><b>{harmWords(now.harm)}</b> · </>}
               {heightWords(table, Math.min(minute.value, table.minutes))}
-              {now.harm >= 0.1 && <b> · {harmWords(now.harm)}</b>}
             </span>
           )}
         </p>
