@@ -35,9 +35,12 @@ export class KeptShade implements ShadeSink {
     this.pass = pass;
   }
 
-  /** No more comes. */
+  /** No more comes: gives back the room not needed. */
   close(): void {
     this.toLine(this.lines.length / 2 - 1);
+    this.runs = this.runs.slice(0, 2 * this.runCount);
+    this.spans = this.spans.slice(0, 3 * this.spanCount);
+    this.taken = this.taken.slice(0, this.cellCount);
   }
 
   step(j: number, i: number, change: number): void {
