@@ -156,6 +156,10 @@ export type { Answered, Answers } from './advice/field-sheet-answers.ts';
 export { withAnswers } from './advice/field-sheet-answers.ts';
 export type { Blank, BlankKind, FieldSheet, SheetDay } from './advice/field-sheet.ts';
 export { blanksOf, fieldSheet } from './advice/field-sheet.ts';
+export type { EyePoint, EyeReach, HiddenHeight, SightLines } from './advice/hidden-height.ts';
+export {
+  eyeReaches, hiddenHeightAt, hiddenHeightGrid, hiddenHeightWords, LEAST_USEFUL, seenAbove, sightLinesOf, TALLEST_SAID,
+} from './advice/hidden-height.ts';
 export type { Rival, RivalId } from './advice/why-rivals.ts';
 export { RIVAL_IDS, rivalsOf } from './advice/why-rivals.ts';
 export { parseSide, sideWords } from './advice/why-side.ts';
