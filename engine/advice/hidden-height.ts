@@ -43,6 +43,7 @@ export interface EyePoint {
 
 /** A yard laid out for asking what is seen: its eyes, and for each the solids that it does not stand in. */
 export interface SightLines {
+  /** The highest first: they see most. */
   readonly eyes: readonly EyePoint[];
   readonly hidersOf: readonly (readonly Hider[])[];
 }
@@ -57,7 +58,7 @@ export interface HiddenHeight {
 
 /** Lays a plan's eyes and what hides out once. An eye inside a building or wall and below its top looks out of a window: that solid does not hide. */
 export function sightLinesOf(plan: Plan): SightLines {
-  const eyes = plan.features.filter((feature): feature is Eye => feature.kind === 'eye').flatMap(eyePointsOf);
+  const eyes = plan.features.filter((feature): feature is Eye => feature.kind === 'eye').flatMap(eyePointsOf).sort((a, b) => b.height - a.height);
   const hiders = buildScene({ ...plan, features: plan.features.filter(hides) }).states[0].flatMap(({ solids }) => solids.flatMap(hidersOfSolid));
   return { eyes, hidersOf: eyes.map((eye) => hiders.filter(({ top, ring }) => top <= eye.height || !pointInRing(eye.at, ring))) };
 }
@@ -67,7 +68,7 @@ export function hiddenHeightAt(sight: SightLines, [x, y]: PlanPoint): HiddenHeig
   let height = Infinity;
   let eye: string | null = null;
   for (let k = 0; k < sight.eyes.length; k++) {
-    const hidden = hiddenFrom(sight.eyes[k], sight.hidersOf[k], x, y);
+    const hidden = hiddenFrom(sight.eyes[k], sight.hidersOf[k], x, y, height);
     if (hidden >= height) continue;
     height = hidden;
     eye = sight.eyes[k].id;
@@ -85,7 +86,7 @@ export function hiddenHeightGrid(sight: SightLines, grid: GridSpec): Float64Arra
       const y = grid.y0 + (j + 0.5) * grid.cell;
       for (let i = 0; i < grid.columns; i++) {
         const index = j * grid.columns + i;
-        const hidden = hiddenFrom(eye, hiders, grid.x0 + (i + 0.5) * grid.cell, y);
+        const hidden = hiddenFrom(eye, hiders, grid.x0 + (i + 0.5) * grid.cell, y, heights[index]);
         if (hidden < heights[index]) heights[index] = hidden;
       }
     }
@@ -106,7 +107,7 @@ export interface EyeReach {
   readonly overAll: boolean;
 }
 
-/** Every eye, and whether it looks in over all walls, hedges and buildings between it and the yard. */
+/** Every eye, the highest first, and whether it looks in over all walls, hedges and buildings between it and the yard. */
 export function eyeReaches(plan: Plan, sight: SightLines): EyeReach[] {
   const corners = openRing(plan.site.boundary);
   const reaches = new Map<string, boolean>();
@@ -120,7 +121,7 @@ export function eyeReaches(plan: Plan, sight: SightLines): EyeReach[] {
 
 /** How much of an upright at a point, from the ground to `top`, shows above what hides it from one eye. [m] At most 0: hidden. */
 export function seenAbove(sight: SightLines, eyeIndex: number, [x, y]: PlanPoint, top: number): number {
-  return top - hiddenFrom(sight.eyes[eyeIndex], sight.hidersOf[eyeIndex], x, y);
+  return top - hiddenFrom(sight.eyes[eyeIndex], sight.hidersOf[eyeIndex], x, y, Infinity);
 }
 
 function hides(feature: Feature): boolean {
@@ -156,11 +157,11 @@ function eyePointsOf(eye: Eye): EyePoint[] {
   return places.map((at) => ({ id: eye.id, at, height: eye.height }));
 }
 
-/** Hidden height of a point from one eye. A place right under the eye is seen. [m] */
-function hiddenFrom(eye: EyePoint, hiders: readonly Hider[], x: number, y: number): number {
+/** Hidden height of a point from one eye, or some height of at least `enough` where it is that much. A place right under the eye is seen. [m] */
+function hiddenFrom(eye: EyePoint, hiders: readonly Hider[], x: number, y: number, enough: number): number {
   const [ex, ey] = eye.at;
   let hidden = 0;
-  for (let n = 0; n < hiders.length; n++) {
+  for (let n = 0; n < hiders.length && hidden < enough; n++) {
     const { top, faces } = hiders[n];
     const taller = top > eye.height;
     // Cheapest first: a lower solid never hides more than its own top.

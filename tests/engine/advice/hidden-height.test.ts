@@ -98,7 +98,7 @@ describe('hidden height', () => {
 
 test('who looks in over everything: the terrace over the courtyard, the window behind the lane yard, not the lane', () => {
   expect(eyeReaches(COURTYARD, sightLinesOf(COURTYARD))).toEqual([{ id: 'terrace', overAll: true }]);
-  expect(eyeReaches(LANE, sightLinesOf(LANE))).toEqual([{ id: 'lane', overAll: false }, { id: 'upstairs', overAll: true }]);
+  expect(eyeReaches(LANE, sightLinesOf(LANE))).toEqual([{ id: 'upstairs', overAll: true }, { id: 'lane', overAll: false }]);
 });
 
 /** Whether the line passes within 2 cm of a building's corner, where walking along it may step over what it cuts. */
