@@ -152,6 +152,10 @@ export { sheetText } from './output/sheet-text.ts';
 export type * from './frame/types.ts';
 
 // advice: What to do.
+export { siteOf, siteSteps } from './advice/site/site.ts';
+export type {
+  ClothKind, ClothSize, LadderStep, LowSun, OptionPlant, PayoffMap, PlantState, RulePrice, SiteOption, SiteProgress, SiteRequest, SiteResult, SiteRule, SiteTried,
+} from './advice/site/site-types.ts';
 export type { Answered, Answers } from './advice/field-sheet-answers.ts';
 export { withAnswers } from './advice/field-sheet-answers.ts';
 export type { Blank, BlankKind, FieldSheet, SheetDay } from './advice/field-sheet.ts';
