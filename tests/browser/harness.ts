@@ -37,7 +37,7 @@ export function browserSession(): Session {
     async context(options = {}) {
       if (!browser) throw new Error('The browser is ready in tests only.');
       const context = await browser.newContext({ viewport: SIZES.laptop, reducedMotion: 'reduce', locale: 'en-GB', timezoneId: 'UTC', ...options });
-      context.setDefaultTimeout(10_000);
+      context.setDefaultTimeout(20_000);
       return context;
     },
   };

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { HEAT_RAMP, LIGHT_RAMP, SCALES, colourOf, paintCells } from '../../web/charts/ramp.ts';
 
 /** Relative luminance and contrast ratio: W3C, Web Content Accessibility Guidelines 2.2, definitions (w3.org/TR/WCAG22/#dfn-relative-luminance, #dfn-contrast-ratio). */
-const channels = (hex: string): number[] => (hex.length === 4 ? [...hex.slice(1)].map((one) => one + one) : [hex.slice(1, 3), hex.slice(3, 5), hex.slice(5, 7)]).map((pair) => Number.parseInt(pair, 16) / 255);
+const channels = (hex: string): number[] => (hex.length === 4 ? Array.from(hex.slice(1), (one) => one + one) : [hex.slice(1, 3), hex.slice(3, 5), hex.slice(5, 7)]).map((pair) => Number.parseInt(pair, 16) / 255);
 const linear = (value: number): number => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4);
 const luminance = (rgb: readonly number[]): number => rgb.map(linear).reduce((sum, value, k) => sum + value * [0.2126, 0.7152, 0.0722][k], 0);
 const contrast = (a: string, b: string): number => {

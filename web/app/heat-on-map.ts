@@ -2,11 +2,12 @@ import { effect } from '@preact/signals';
 import { SCALES, paintCells } from '../charts/ramp.ts';
 import { heatPicture } from '../map/overlays.ts';
 import { heat } from '../state/results.ts';
+import { wornTheme } from '../state/settings.ts';
 import { quantity, stage } from '../state/view.ts';
 
-/** The paper shines through a little, so that the plan's ink stays the stronger. */
-const ALPHA = 200;
-const ALPHA_OUT_OF_DATE = 110;
+/** The paper shines through, so that the plan's ink stays the stronger; more of it in the dark, where the ink is light. */
+const ALPHA = { light: 200, bright: 200, dark: 105 } as const;
+const OUT_OF_DATE = 0.5;
 
 /** Lays the newest answer over the plan in every stage but the drawing one; paler while it is out of date. */
 export function paintHeat(): void {
@@ -17,7 +18,7 @@ export function paintHeat(): void {
       return;
     }
     const { grid, cells } = shown.value;
-    const alpha = shown.args === asked ? ALPHA : ALPHA_OUT_OF_DATE;
+    const alpha = ALPHA[wornTheme.value] * (shown.args === asked ? 1 : OUT_OF_DATE);
     heatPicture.value = { grid, rgba: paintCells(cells[quantity.value], SCALES[quantity.value], alpha) };
   });
 }

@@ -18,6 +18,9 @@ const ALLOWED: { readonly [K in keyof Settings]: readonly Settings[K][] } = {
 
 export const settings = signal<Settings>(stored());
 
+/** The theme on the page now, the system's choice resolved. */
+export const wornTheme = signal<'light' | 'dark' | 'bright'>('light');
+
 export function changeSettings(change: Partial<Settings>): void {
   settings.value = { ...settings.value, ...change };
   try {
@@ -33,7 +36,8 @@ export function wearSettings(): void {
   const wear = (): void => {
     const { theme, text } = settings.value;
     const root = document.documentElement;
-    root.dataset.theme = theme === 'auto' ? (systemIsDark.matches ? 'dark' : 'light') : theme;
+    wornTheme.value = theme === 'auto' ? (systemIsDark.matches ? 'dark' : 'light') : theme;
+    root.dataset.theme = wornTheme.value;
     root.dataset.text = text;
   };
   systemIsDark.addEventListener('change', wear);
