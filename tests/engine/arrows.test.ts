@@ -1,0 +1,43 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+
+const root = new URL('../../', import.meta.url).pathname;
+const house = mkdtempSync(join(tmpdir(), 'arrows-'));
+symlinkSync(join(root, 'node_modules'), join(house, 'node_modules'));
+afterAll(() => rmSync(house, { recursive: true, force: true }));
+
+/** What the linter says of one file in a house of its own, by the project's table of arrows. */
+function refusals(path: string, source: string): string {
+  const file = join(house, path);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, source);
+  const { stdout } = spawnSync(join(root, 'node_modules/.bin/oxlint'), ['-c', join(root, 'tests/oxlint.json'), '--deny-warnings', file], { encoding: 'utf8', cwd: house });
+  return stdout;
+}
+
+test.each([
+  ['engine/sun/planted.ts', "export { loadOf } from '../load/load-of.ts';", 'engine/sun may import only from plan'],
+  ['engine/load/planted.ts', "export { csvOf } from '../output/csv.ts';", 'engine/load may import only from'],
+  ['engine/frame/planted.ts', "export { castRay } from '../cast/ray.ts';", 'engine/frame may import only from plan'],
+  ['engine/survey/planted.ts', "export { castRay } from '../cast/ray.ts';", 'engine/survey may import only from plan, sun'],
+  ['engine/cast/planted.ts', "import type { LoadResult } from '../load/types.ts';\nexport type Own = LoadResult;", 'engine/cast may import only from'],
+  ['engine/scene/planted.ts', "export { default } from 'leaflet';", 'The engine knows no page'],
+  ['engine/load/planted.ts', "export { getPosition } from 'suncalc';", 'suncalc enters the engine in engine/sun only'],
+  ['engine/plan/planted.ts', 'export const now = () => Date.now();', 'no clock'],
+  ['engine/cast/planted.ts', 'export const luck = () => Math.random();', 'Randomness comes with a seed'],
+  ['engine/plan/planted.ts', 'export const page = () => document;', 'no page'],
+  ['web/panels/planted.ts', "export { castRay } from '../../engine/cast/ray.ts';", 'through engine/index.ts'],
+])('%s may not say %s', (path, source, sentence) => {
+  expect(refusals(path, source)).toContain(sentence);
+});
+
+test.each([
+  ['engine/load/planted.ts', "export { castRay } from '../cast/ray.ts';"],
+  ['engine/advice/planted.ts', "export { sheetOf } from '../frame/sheet.ts';"],
+  ['web/panels/planted.ts', "export { castRay } from '../../engine/index.ts';"],
+])('%s may say %s', (path, source) => {
+  expect(refusals(path, source)).not.toContain('restricted');
+});
