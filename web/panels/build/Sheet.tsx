@@ -1,0 +1,69 @@
+import { signal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { sheetSections } from '../../../engine/index.ts';
+import type { BuildSheet } from '../../../engine/index.ts';
+import { say } from '../../state/speech.ts';
+import { units } from '../../state/yard.ts';
+import { AsBuilt } from './AsBuilt.tsx';
+import { Cautions, openStops } from './Cautions.tsx';
+import { unknowns } from './chosen.ts';
+import { Paper } from './Paper.tsx';
+import { Parts } from './Parts.tsx';
+import { Shopping } from './Shopping.tsx';
+
+interface Block {
+  readonly title: string;
+  readonly content: ComponentChildren;
+}
+
+/** Which block a phone shows; kept while one goes to another stage and back. */
+const page = signal(0);
+
+/** The sheet as on paper, block by block; on a phone each block is a page. */
+export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
+  const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
+  const parts = (...ids: string[]): ComponentChildren => ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
+  const blocks: readonly Block[] = [
+    { title: 'Drawing and setting out', content: parts('notes', 'summary', 'setting-out') },
+    { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
+    { title: 'Cuts', content: parts('cuts', 'parts') },
+    { title: 'Steps', content: parts('tools', 'steps', 'cloth') },
+    { title: 'Storm plan and anchors', content: parts('storm', 'anchors', 'wind', 'strength', 'winter') },
+    { title: 'Cautions', content: <Cautions sheet={sheet} /> },
+    { title: 'As built', content: <AsBuilt sheet={sheet} /> },
+  ];
+  const current = Math.min(page.value, blocks.length - 1);
+  const cautionsAt = blocks.findIndex(({ title }) => title === 'Cautions');
+
+  function printSheet(): void {
+    const left = openStops(sheet).length;
+    if (left === 0) return print();
+    page.value = cautionsAt;
+    say(`Answer the stops first: ${left} left. Then the sheet prints.`, 'warning');
+    requestAnimationFrame(() => document.querySelector('#build-cautions')?.scrollIntoView({ block: 'start' }));
+  }
+
+  return (
+    <>
+      <article class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'} aria-label={`Build sheet: ${sheet.name}`}>
+        {unknowns.value.length > 0 && <p class="open-words" role="status">Anchors not worked out: {unknowns.value.join(' ')}</p>}
+        {blocks.map(({ title, content }, index) => (
+          <section key={title} id={`build-${title.toLowerCase().replaceAll(' ', '-')}`} class={index === current ? 'sheet-block current' : 'sheet-block'} aria-label={title}>
+            <h2>{title}</h2>
+            {content}
+          </section>
+        ))}
+      </article>
+      <nav class="sheet-pages" aria-label="Pages of the sheet">
+        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>◂ Back</button>
+        <span aria-live="polite">{current + 1} of {blocks.length}: {blocks[current].title}</span>
+        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>Next ▸</button>
+      </nav>
+      <div class="print-row">
+        <button type="button" class="main" onClick={printSheet}>Print the sheet</button>
+        <span class="quiet">A4 or Letter, at 100 %: the bar “measure me” tells.</span>
+      </div>
+      <Paper sheet={sheet} />
+    </>
+  );
+}

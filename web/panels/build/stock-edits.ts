@@ -1,0 +1,28 @@
+import { setStock, stockTubes } from '../../../engine/index.ts';
+import type { CostItem, Stock } from '../../../engine/index.ts';
+import { commitEdit } from '../../state/edit.ts';
+import { planProblems } from '../../state/plan-checks.ts';
+import { plan } from '../../state/yard.ts';
+
+/** Changes the stock list. @returns a sentence when that cannot be */
+export function changeStock(label: string, changes: Partial<Stock>): string | null {
+  const next = setStock(plan.value, changes);
+  const fault = planProblems(next)?.find(({ severity, pointer }) => severity === 'error' && pointer.startsWith('/stock'));
+  if (fault) return fault.message;
+  return commitEdit(label, next) ? null : 'This yard can be looked at here, not changed.';
+}
+
+/** Whether a line's price can be typed: one out of a list of cloth that came with the file cannot. */
+export function hasPriceBox(item: CostItem): boolean {
+  return item.priceKey !== null || item.id.startsWith('tube-');
+}
+
+/**
+ * Remembers the price of one unit of a line; a tube's goes into the plan's own stock list. @returns a sentence when that cannot be
+ * @param area Of a ready-made panel, which is remembered by its area; 1 for everything else. [m²]
+ */
+export function setPrice(item: CostItem, price: number, area: number): string | null {
+  const label = `Change the price of ${item.name}`;
+  if (item.priceKey !== null) return changeStock(label, { prices: { ...plan.value.stock?.prices, [item.priceKey]: Math.round((price / area) * 1e4) / 1e4 } });
+  return changeStock(label, { tubes: stockTubes(plan.value).map((tube) => (`tube-${tube.id}` === item.id ? { ...tube, price } : tube)) });
+}
