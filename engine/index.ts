@@ -160,6 +160,12 @@ export type { Answered, Answers } from './advice/field-sheet-answers.ts';
 export { withAnswers } from './advice/field-sheet-answers.ts';
 export type { Blank, BlankKind, FieldSheet, SheetDay } from './advice/field-sheet.ts';
 export { blanksOf, fieldSheet } from './advice/field-sheet.ts';
+export { compareOptions } from './advice/compare.ts';
+export { clothArea } from './advice/compare-cost.ts';
+export { seenFrom } from './advice/compare-seen.ts';
+export type {
+  ChoiceCost, ComparedChoice, ComparedPlant, CompareRequest, CompareResult, PlantLight, PlantStand, SeenFrom, SideStand,
+} from './advice/compare-types.ts';
 export type { EyePoint, EyeReach, HiddenHeight, SightLines } from './advice/hidden-height.ts';
 export {
   eyeReaches, hiddenHeightAt, hiddenHeightGrid, hiddenHeightWords, LEAST_USEFUL, seenAbove, sightLinesOf, TALLEST_SAID,

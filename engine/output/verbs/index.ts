@@ -1,5 +1,7 @@
 import { check } from './check.ts';
+import { compare } from './compare.ts';
 import { load } from './load.ts';
+import { season } from './season.ts';
 import { sheet } from './sheet.ts';
 import { spot } from './spot.ts';
 import { SURVEY_VERBS } from './survey.ts';
@@ -11,7 +13,9 @@ export const VERBS: readonly Verb[] = [
   check,
   load,
   spot,
+  compare,
   sheet,
+  season,
   why,
   ...SURVEY_VERBS,
 ];
