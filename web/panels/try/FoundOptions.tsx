@@ -1,0 +1,82 @@
+import { useEffect } from 'preact/hooks';
+import type { OptionPlant, SiteOption, SiteResult } from '../../../engine/index.ts';
+import { numberedMarks, showOnMap } from '../../map/overlays.ts';
+import { openOption } from './tried.ts';
+import { plan } from '../../state/yard.ts';
+import { putIntoOption } from './option-edits.ts';
+import type { Found } from './search.ts';
+import { harmWords, moneyWords, percentWords } from './words.ts';
+
+/** What the search found, best first, numbered on the drawing. */
+export function FoundOptions({ found: { plan: asked, result } }: { readonly found: Found }) {
+  useEffect(() => {
+    numberedMarks.value = result.options.map((option, k) => ({ at: option.center, label: String(k + 1), title: `${k + 1}: ${option.why}`, chosen: k === 0 }));
+  }, [result]);
+  return (
+    <div class="found">
+      {asked !== plan.value && <p class="said">The yard has changed since this search: find it again to be sure.</p>}
+      <p class="finding">{result.sentence}</p>
+      {result.rules.map(({ rule, sentence }) => <p key={rule} class="rule-price">{sentence}</p>)}
+      {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
+      <ol class="found-options">
+        {result.options.map((option, k) => <FoundOption key={k} option={option} number={k + 1} sensible={result.sensible === k} />)}
+      </ol>
+      <Searched result={result} />
+    </div>
+  );
+}
+
+function FoundOption({ option, number, sensible }: { readonly option: SiteOption; readonly number: number; readonly sensible: boolean }) {
+  const what = `${option.kind === 'several' ? 'several things' : `a ${option.kind}`}, ${sizeWords(option)}`;
+  const open = openOption.value;
+  return (
+    <li>
+      <h3>{number}. {what}{sensible && <em class="sensible"> the sensible choice</em>}</h3>
+      <p>{option.why}</p>
+      <p class="figures">
+        Spares {harmWords(option.spared)} a hot day ({percentWords(option.sparedShare)}) · {option.area.toFixed(1)} m² of cloth · {moneyWords(option.cost, option.currency)} · {option.payoff.perArea.toFixed(1)} K·h a m²
+      </p>
+      <table class="before-after">
+        <caption class="unseen">Plants before and after</caption>
+        <thead><tr><th scope="col">Plant</th><th scope="col">Today</th><th scope="col">With it</th><th scope="col">Light left</th></tr></thead>
+        <tbody>{option.plants.filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark).map((plant) => <FoundPlant key={plant.id} plant={plant} />)}</tbody>
+      </table>
+      {option.plants.flatMap(({ id, lowSun }) => (lowSun ? [<p key={id} class="low-sun">{lowSun.sentence}</p>] : []))}
+      {option.notes.map((note) => <p key={note} class="said">{note}</p>)}
+      <p class="paper-buttons">
+        {open && <button type="button" onClick={() => putIntoOption(option.features, what, false)}>Put {number} into option {open.id}</button>}{' '}
+        <button type="button" onClick={() => putIntoOption(option.features, what, true)}>Put {number} into a new option</button>{' '}
+        <button type="button" onClick={() => showOnMap(option.center)}>Show {number} on the drawing</button>
+      </p>
+    </li>
+  );
+}
+
+function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plant: OptionPlant }) {
+  return (
+    <tr>
+      <th scope="row">{name}</th>
+      <td>{before.verdict ?? '–'} <span class="quiet">{harmWords(before.harm)}</span></td>
+      <td>{after.verdict ?? '–'} <span class="quiet">{harmWords(after.harm)}</span></td>
+      <td>{after.topLight.toFixed(0)} mol/m²{tooDark && <strong class="too-dark"> too dark</strong>}</td>
+    </tr>
+  );
+}
+
+function sizeWords({ kind, length, width, height, density, drops }: SiteOption): string {
+  const size = kind === 'screen' ? `${length.toFixed(1)} m long` : `${length.toFixed(1)} × ${width.toFixed(1)} m`;
+  const hung = drops.length === 0 ? '' : `, ${drops.map(({ side, depth }) => `${depth.toFixed(1)} m curtain at the ${side}`).join(' and ')}`;
+  return `${size}, ${height.toFixed(2)} m high, stops ${percentWords(density)}${hung}`;
+}
+
+function Searched({ result: { tried, bound, gap, proven } }: { readonly result: SiteResult }) {
+  return (
+    <details>
+      <summary>How far it searched</summary>
+      <p class="quiet">
+        {tried.candidates} places looked at: {tried.forbidden} forbidden by a rule or the ground, {tried.outbid} shown to be no better, {tried.scored} worked out in full.{' '}
+        {proven ? 'The first is the best of them all.' : `Stopped early: the best can be at most ${percentWords(gap)} better.`} No place spares more than {harmWords(bound)} a hot day.
+      </p>
+    </details>
+  );
+}

@@ -1,0 +1,46 @@
+import './style.css';
+import { useEffect } from 'preact/hooks';
+import { cautionsFor } from '../../../engine/index.ts';
+import { heat } from '../../state/results.ts';
+import { shownOptions, stage } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
+import { CompareTable } from './CompareTable.tsx';
+import { FindBest } from './FindBest.tsx';
+import { HiddenHeights } from './HiddenHeights.tsx';
+import { Ladder } from './Ladder.tsx';
+import { OptionPaper } from './OptionPaper.tsx';
+import { OptionTabs } from './OptionTabs.tsx';
+import { cancelSearch } from './search.ts';
+import { compared } from './tried.ts';
+
+/** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
+export function TryCard() {
+  useEffect(() => () => {
+    cancelSearch();
+    if (stage.peek() !== 'place') shownOptions.value = [];
+  }, []);
+  const options = plan.value.options ?? [];
+  return (
+    <div class="try-card">
+      {nothingHarmed() && <p class="nothing-to-shade">Nothing to shade: no plant is harmed. You may stop here.</p>}
+      <Ladder />
+      <OptionTabs />
+      <OptionPaper />
+      {options.length > 0 && <CompareTable />}
+      <FindBest />
+      <HiddenHeights />
+      <details class="cautions">
+        <summary>Before anything is put up</summary>
+        <ul>{cautionsFor(['build', 'wind', 'climb']).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+      </details>
+    </div>
+  );
+}
+
+/** By the comparison where there is one, else by the graded yard as it is. */
+function nothingHarmed(): boolean {
+  if (compared.value) return compared.value.today.harm === 0;
+  const shown = heat.value.shown;
+  if (!shown || shown.args.options.length > 0 || shown.args.period.kind !== 'heatwave') return false;
+  return shown.value.plants.every(({ scorchDose }) => (scorchDose ?? 0) === 0);
+}

@@ -1,0 +1,94 @@
+import { signal } from '@preact/signals';
+import type { ClothKind, ClothSize, Feature, Plan, SiteRequest, SiteResult } from '../../../engine/index.ts';
+import { say } from '../../state/speech.ts';
+import { plan, units } from '../../state/yard.ts';
+import { askEngine } from '../../worker/engine.ts';
+import type { Progress } from '../../worker/protocol.ts';
+import { forPlants } from './option-edits.ts';
+
+/** The tappable words of the one sentence that says what to look for. */
+export interface Wish {
+  readonly kind: ClothKind | 'any';
+  /** Longest side, or 'any': up to 4 m. [m] */
+  readonly upTo: 2 | 3 | 4;
+  readonly hidden: boolean;
+  /** Share of light the cloth stops. */
+  readonly density: number | 'any';
+  /** Ids of the plants that count; `null`: all. */
+  readonly plants: readonly string[] | null;
+  /** In the plan's currency; `null`: no limit. */
+  readonly budget: number | null;
+  /** How many things to build together. */
+  readonly count: 1 | 2;
+}
+
+export const wish = signal<Wish>({ kind: 'any', upTo: 3, hidden: false, density: 'any', plants: null, budget: null, count: 1 });
+
+/** A search's answer, the plan it was made for, and the option whose place is looked at. */
+export interface Found {
+  readonly plan: Plan;
+  readonly result: SiteResult;
+}
+export const found = signal<Found | null>(null);
+/** `null` when nothing is being searched. */
+export const searching = signal<Progress | null>(null);
+export const searchProblem = signal<string | null>(null);
+let controller: AbortController | null = null;
+
+export async function findTheBest(): Promise<void> {
+  cancelSearch();
+  const mine = new AbortController();
+  controller = mine;
+  searching.value = { done: 0, what: '' };
+  searchProblem.value = null;
+  const asked = plan.value;
+  const chosen = wish.value.plants;
+  const args = { plan: bare(forPlants(asked, chosen && new Set(chosen))), request: requestOf(wish.value) };
+  try {
+    const answer = await askEngine('site', args, { signal: mine.signal, onProgress: (progress) => (searching.value = progress) });
+    if (mine.signal.aborted) return;
+    if (answer.ok) {
+      found.value = { plan: asked, result: answer.value };
+      say(answer.value.sentence);
+    } else searchProblem.value = answer.problems[0]?.message ?? 'The search gave no answer. Try a smaller one.';
+    searching.value = null;
+  } catch {
+    // Called off: whoever did that has set the state.
+  }
+}
+
+export function cancelSearch(): void {
+  controller?.abort();
+  controller = null;
+  if (searching.value !== null) say('The search was called off. Nothing has changed.');
+  searching.value = null;
+}
+
+export function requestOf({ kind, upTo, hidden, density, budget, count }: Wish): SiteRequest {
+  return {
+    kinds: kind === 'any' ? ['roof', 'roof with drops', 'screen'] : [kind],
+    sizes: sizesUpTo(upTo),
+    heights: 'any',
+    densities: density === 'any' ? undefined : [density],
+    hidden,
+    budget: budget ?? undefined,
+    count,
+    units: units.value,
+  };
+}
+
+/** Every size from 1 × 1 m in half metres, the longer side first. */
+function sizesUpTo(most: number): ClothSize[] {
+  const sizes: ClothSize[] = [];
+  for (let length = 1; length <= most; length += 0.5) for (let width = 1; width <= length; width += 0.5) sizes.push({ length, width });
+  return sizes;
+}
+
+/** Without what the search has no use for. */
+function bare({ journal: _journal, past: _past, ...rest }: Plan): Plan {
+  return rest;
+}
+
+export function growing({ features }: Plan): readonly Feature[] {
+  return features.filter(({ kind, ...rest }) => kind === 'plant' || kind === 'bed' || (kind === 'tree' && 'plant' in rest));
+}
