@@ -1,6 +1,7 @@
 import { check } from './check.ts';
 import { compare } from './compare.ts';
 import { load } from './load.ts';
+import { place } from './place.ts';
 import { season } from './season.ts';
 import { sheet } from './sheet.ts';
 import { spot } from './spot.ts';
@@ -14,6 +15,7 @@ export const VERBS: readonly Verb[] = [
   load,
   spot,
   compare,
+  place,
   sheet,
   season,
   why,

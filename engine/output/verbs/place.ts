@@ -1,0 +1,44 @@
+import { placeOf } from '../../advice/place.ts';
+import type { PlaceResult } from '../../advice/place-types.ts';
+import { nameOf } from '../../load/names.ts';
+import type { Plan } from '../../plan/types.ts';
+import { formatLength, type Units } from '../../plan/units.ts';
+import { table, wrapped } from '../plain-text.ts';
+import { numberGiven, planOf, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+
+export const place: Verb = {
+  name: 'place',
+  summary: 'ranked spots for a plant in a pot, staying among them; pots that could change places',
+  plan: 'required',
+  common: ['option', 'weather', 'units'],
+  options: [
+    { name: 'plant', kind: 'text', placeholder: 'ID', summary: 'the plant in the pot', required: true },
+    { name: 'count', kind: 'number', placeholder: 'N', summary: 'how many spots, 5 unless said', min: 1, minIncluded: true, max: 50, integer: true },
+  ],
+  examples: ['place demo --plant lemon --count 2'],
+  run: runPlace,
+};
+
+function runPlace(request: VerbRequest): VerbResult {
+  const plan = planOf(request);
+  const { weather, units } = request;
+  const outcome = placeOf(plan, { plant: textGiven(request, 'plant') ?? '', count: numberGiven(request, 'count'), weather, units });
+  if (!outcome.ok) return outcome;
+  return { ok: true, json: outcome.value, text: placeText(plan, outcome.value, units, Math.max(60, request.page.columns)) };
+}
+
+function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, units: Units, columns: number): string {
+  const rows = spots.map(({ rank, stay, at, harm, light, standing, verdict, pot, winterSunHours, metres }) => [
+    String(rank), stay ? 'stay' : at.map((each) => formatLength(each, units)).join(', '), harm.toFixed(1), verdict,
+    light.sunHours.toFixed(1), light.dailyLight.toFixed(1), standing, pot.hotHours.toFixed(1), winterSunHours.toFixed(1), formatLength(metres, units),
+  ]);
+  const list = table(['', 'where (x, y)', 'harm K·h/day', 'verdict', 'sun h/day', 'light mol/m²', 'light', 'pot hot h/day', 'mid-winter h', 'carry'], rows, [2, 4, 5, 7, 8, 9]);
+  const blocks = [`Where ${nameOf(plan, plant)} might stand, the best first`, list, notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')];
+  if (swaps.length > 0) blocks.push(swaps.map(({ sentence }) => wrapped(`- ${sentence}`, columns)).join('\n'));
+  const hardening = spots.find(({ stay }) => !stay)?.hardening;
+  if (hardening) {
+    const days = hardening.days.map(({ day, sunHours, cloth }) => [String(day), `${sunHours.toFixed(1)} h`, cloth === 0 ? 'none' : `${cloth} %`]);
+    blocks.push(`Hardening off for the best of them\n${table(['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`);
+  }
+  return `${blocks.join('\n\n')}\n`;
+}
