@@ -1,5 +1,5 @@
 import type { PlantRow } from '../plan/types.ts';
-import { absorbedByLeaf, blackBody, clearSkyEmissivity, leafTemperature } from './leaf-balance.ts';
+import { absorbedByLeaf, blackBody, clearSkyEmissivity, LEAF_ABSORPTANCE, leafTemperature } from './leaf-balance.ts';
 
 /** Stomatal conductance of a leaf with enough water and of one without. [mol m⁻² s⁻¹] Both are always shown: water rules a leaf's temperature. */
 export const STOMATA = { watered: 0.25, thirsty: 0.02 } as const;
@@ -39,8 +39,9 @@ export interface LeafMoment {
  * Temperature of a leaf that faces the sun, or of the fruit's surface where that is the row's limit. [°C]
  * @param share of the beam that reaches it, 0 to 1; the ground below gets the same
  * @param skyView share of the sky's light that reaches it, 0 to 1
+ * @param absorptance of the leaf to sunlight; a fruit's surface takes no heed of it
  */
-export function surfaceTemperature(moment: LeafMoment, row: PlantRow, watering: Watering, share: number, skyView: number): number {
+export function surfaceTemperature(moment: LeafMoment, row: PlantRow, watering: Watering, share: number, skyView: number, absorptance = LEAF_ABSORPTANCE): number {
   if (row.limitOf === 'fruit') return fruitTemperature(moment, share, skyView);
   const { air, vapour, beam, diffuse, sinAltitude } = moment;
   const clearSky = clearSkyEmissivity(air, vapour) * blackBody(air);
@@ -53,7 +54,7 @@ export function surfaceTemperature(moment: LeafMoment, row: PlantRow, watering: 
     below: blackBody(air + SUNNY_GROUND_RISE * share),
   };
   const stomata = STOMATA[watering];
-  return leafTemperature(absorbedByLeaf(light, GROUND_ALBEDO), {
+  return leafTemperature(absorbedByLeaf(light, GROUND_ALBEDO, absorptance), {
     air,
     vapour,
     pressure: moment.pressure,

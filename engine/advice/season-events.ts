@@ -1,0 +1,77 @@
+/** The year's advice as dated work, each with a name that stays the same. */
+import type { CivilDate, Plan } from '../plan/types.ts';
+import { daysAfter } from '../sun/calendar.ts';
+import type { ClayAdvice } from './clay.ts';
+import type { FrostAdvice } from './frost.ts';
+import type { Newcomer } from './season.ts';
+import { uncoverAdvice } from './season-cloth.ts';
+import type { Advice, ClothSeason, SeasonEvent } from './season-types.ts';
+import { dayWords, fewNames, namesInside, sentenceCase } from './season-words.ts';
+import type { PlantWater } from './water.ts';
+
+const HARDENING_DAYS = 14;
+
+export interface SeasonParts {
+  readonly cloth: readonly ClothSeason[];
+  readonly clay: ClayAdvice;
+  readonly water: readonly PlantWater[];
+  readonly frost: FrostAdvice;
+  readonly newcomers: readonly Newcomer[];
+}
+
+/** In the order of their first days. */
+export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
+  const year = plan.season.year;
+  const events = [
+    ...parts.newcomers.map((newcomer) => hardening(plan, newcomer)),
+    ...parts.cloth.flatMap((cloth) => clothEvents(plan, cloth, year)),
+    ...clayEvents(plan, parts.clay, year),
+    ...frostEvents(plan, parts.frost, year),
+  ];
+  return events.toSorted((a, b) => a.from.localeCompare(b.from) || a.id.localeCompare(b.id));
+}
+
+function hardening(plan: Plan, { plant, since }: Newcomer): SeasonEvent {
+  const name = namesInside(plan, [plant]);
+  return {
+    id: `harden-${plant}-${since}`, kind: 'harden', from: since, to: daysAfter(since, HARDENING_DAYS - 1), features: [plant],
+    title: `Harden off ${name}`,
+    advice: [
+      { basis: 'extension practice', source: 'UF/IFAS Gardening Solutions; University of Arizona, Maricopa County', text: `${sentenceCase(name)} is new in its place: give it 1 to 2 hours of light shade to sun on the first day, the morning sun first, and an hour more each day.` },
+      { basis: 'our estimate', text: `Keep light cloth over it at midday until ${dayWords(daysAfter(since, HARDENING_DAYS))}, water before the sun reaches it, and go back a step if leaves bleach. Not within 3 days of a hot spell.` },
+    ],
+  };
+}
+
+function clothEvents(plan: Plan, cloth: ClothSeason, year: number): SeasonEvent[] {
+  if (cloth.up === null || cloth.down === null) return [];
+  const name = namesInside(plan, [cloth.canopy]);
+  const features = [cloth.canopy, ...cloth.plants];
+  return [
+    { id: `cloth-up-${cloth.canopy}-${year}`, kind: 'cloth-up', from: cloth.up, to: cloth.up, title: `Cloth up: ${name}`, advice: cloth.advice, features },
+    { id: `cloth-down-${cloth.canopy}-${year}`, kind: 'cloth-down', from: cloth.down, to: daysAfter(cloth.down, 10), title: `Cloth down, in steps: ${name}`, advice: uncoverAdvice(plan, plan.climate.hotAir), features },
+  ];
+}
+
+function clayEvents(plan: Plan, clay: ClayAdvice, year: number): SeasonEvent[] {
+  const plants = clay.plants.map(({ plant }) => plant);
+  const [how] = clay.advice.filter(({ basis }) => basis === 'extension practice');
+  return clay.coats.map((date, index): SeasonEvent => {
+    const which = index === 0 ? 'First coat of clay' : index === 1 ? 'Second coat of clay' : 'Coat of clay';
+    const when: Advice = { basis: 'extension practice', text: 'On the next cool, still morning; mask and goggles on, nobody near until it is dry.' };
+    return { id: `clay-${index + 1}-${year}`, kind: 'clay', from: date, to: date, title: `${which}: ${fewNames(plan, plants)}`, advice: how === undefined ? [when] : [when, how], features: plants };
+  });
+}
+
+function frostEvents(plan: Plan, { window, plants, advice }: FrostAdvice, year: number): SeasonEvent[] {
+  const hurt = plants.filter(({ reached, annual }) => reached !== false && !annual).map(({ plant }) => plant);
+  if (window === null || hurt.length === 0) return [];
+  return [
+    { id: `winter-cover-${year}`, kind: 'winter-cover', from: earlier(window.first, 14), to: earlier(window.first, 14), title: `Have the frost cover ready: ${fewNames(plan, hurt)}`, advice, features: hurt },
+    { id: `frost-${year}`, kind: 'frost', from: window.first, to: window.last, title: 'Frosty nights: watch the forecast', advice, features: hurt },
+  ];
+}
+
+function earlier(date: CivilDate, days: number): CivilDate {
+  return daysAfter(date, -days);
+}

@@ -1,0 +1,75 @@
+/** The year's advice: cloth, hardening, clay, water and frost, dated, with a page a month. */
+import { cautionsFor } from '../frame/cautions.ts';
+import { harmOf } from '../load/harm-of.ts';
+import { plantLoadsOf } from '../load/load-of.ts';
+import { plantFeatures } from '../load/planted.ts';
+import type { Outcome } from '../load/types.ts';
+import type { CivilDate, Plan } from '../plan/types.ts';
+import { dateIn, daysAfter } from '../sun/calendar.ts';
+import { seasonDates, seasonMonths } from '../sun/season.ts';
+import type { Weather } from '../sun/weather.ts';
+import { clayAdvice } from './clay.ts';
+import { frostAdvice } from './frost.ts';
+import { clothNotes, clothSeasons } from './season-cloth.ts';
+import { eventsOf } from './season-events.ts';
+import { monthPages } from './season-months.ts';
+import { withWidenedSeason } from './season-span.ts';
+import type { SeasonResult } from './season-types.ts';
+import { waterOf } from './water.ts';
+
+/** @returns the advice of a year around the plan's season, or what the plan lacks for it */
+export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
+  const wide = withWidenedSeason(plan);
+  if (!wide.ok) return wide;
+  const own = seasonDates(plan);
+  const dates = seasonDates(wide.value);
+  const months = seasonMonths(wide.value);
+  if (!own.ok) return own;
+  if (!dates.ok) return dates;
+  if (!months.ok) return months;
+  const span = { first: dates.value[0], last: dates.value[dates.value.length - 1] };
+  const heatDates = months.value.map(({ month, year }) => dateIn(year, `${String(month).padStart(2, '0')}-21`) ?? span.first);
+  const harms = harmOf(wide.value, weather);
+  if (!harms.ok) return harms;
+  const cloth = clothSeasons(plan, wide.value, harms.value, weather);
+  if (!cloth.ok) return cloth;
+  // Verdicts are the heatwave day's in any case.
+  const loads = plantLoadsOf(plan, { period: { kind: 'heatwave' }, weather });
+  if (!loads.ok) return loads;
+  const clay = clayAdvice(plan, wide.value, loads.value, harms.value, heatDates, span, weather);
+  if (!clay.ok) return clay;
+  const water = waterOf(plan, weather);
+  if (!water.ok) return water;
+  const frost = frostAdvice(plan);
+  if (!frost.ok) return frost;
+  const parts = { cloth: cloth.value, clay: clay.value, water: water.value, frost: frost.value, newcomers: newcomersOf(plan, span.first, span.last) };
+  const events = eventsOf(plan, parts);
+  return {
+    ok: true,
+    value: {
+      from: own.value[0], to: own.value[own.value.length - 1],
+      cloth: parts.cloth, clay: parts.clay, water: parts.water, frost: parts.frost,
+      months: monthPages(plan, events, parts.water),
+      events,
+      cautions: cautionsFor(['cloth', 'spray', 'heat', 'winter']),
+      notes: [...parts.cloth.flatMap((one) => clothNotes(plan, one)), ...(plan.climate.from === 'rough' && weather === undefined ? ['The climate is rough: every date below is too.'] : [])],
+    },
+  };
+}
+
+/** A plant that has just come into more sun. */
+export interface Newcomer {
+  readonly plant: string;
+  readonly since: CivilDate;
+}
+
+/** Plants planted, bought or moved from eight weeks before the summer on. */
+function newcomersOf(plan: Plan, first: CivilDate, last: CivilDate): Newcomer[] {
+  const earliest = daysAfter(first, -56);
+  return plantFeatures(plan).flatMap(({ id, planted }): Newcomer[] => {
+    const moves = (plan.journal ?? []).filter(({ what, feature }) => what === 'moved' && feature === id).map(({ date }) => date);
+    if (planted !== undefined && planted.length === 10) moves.push(planted);
+    const since = moves.filter((date) => date >= earliest && date <= last).toSorted().at(-1);
+    return since === undefined ? [] : [{ plant: id, since }];
+  });
+}

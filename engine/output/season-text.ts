@@ -1,0 +1,52 @@
+/** The year's advice for people to read on a terminal. */
+import { litresWords } from '../advice/clay.ts';
+import type { Advice, SeasonResult } from '../advice/season-types.ts';
+import { dateWords } from '../advice/season-words.ts';
+import { nameOf } from '../load/names.ts';
+import type { Plan } from '../plan/types.ts';
+import type { Units } from '../plan/units.ts';
+import { monthWord } from '../survey/sun-at.ts';
+import { table, wrapped } from './plain-text.ts';
+
+export function seasonText(plan: Plan, season: SeasonResult, units: Units, columns: number): string {
+  const width = Math.max(60, columns);
+  const list = (advice: readonly Advice[]) => advice.map((one) => wrapped(`- ${one.text} ${basisWords(one)}`, width)).join('\n');
+  const cloth = season.cloth.length === 0 ? wrapped('No cloth is drawn in this yard. Try an option that has one, or ask where one pays off.', width) : season.cloth.map(({ advice }) => list(advice)).join('\n');
+  const months = season.months.map(({ year, month, advice }) => `${monthWord(month)} ${year}\n${list(advice)}`).join('\n\n');
+  const blocks = [
+    wrapped(`${plan.name ?? 'The yard'}: the year around the summer of ${dateWords(season.from)} to ${dateWords(season.to)}`, width),
+    ...season.notes.map((note) => wrapped(note, width)),
+    `Cloth\n${cloth}`,
+    `Clay\n${list(season.clay.advice)}`,
+    `Water a day, by FAO-56\n${waterTable(plan, season, units)}\n${list(waterAdvice())}`,
+    `Frost\n${list(season.frost.advice)}`,
+    `Month by month\n\n${months}`,
+    `Take care\n${season.cautions.map(({ text }) => wrapped(`- ${text}`, width)).join('\n')}`,
+  ];
+  return `${blocks.join('\n\n')}\n`;
+}
+
+/** What a sentence rests on, in brackets. */
+export function basisWords({ basis, source }: Advice): string {
+  return `[${basis}${source === undefined ? '' : `: ${source}`}]`;
+}
+
+/** Of the hottest month's mean day and of the heatwave day. */
+function waterTable(plan: Plan, { water }: SeasonResult, units: Units): string {
+  const rows = water.map(({ plant, days, pot }) => {
+    const heatwave = days[days.length - 1];
+    const usual = days.find(({ month, heatwave: hot }) => !hot && month === heatwave.month) ?? heatwave;
+    const often = pot === null ? '' : `${litresWords(pot.usable, units)}, fill ${pot.timesADay} ×`;
+    return [nameOf(plan, plant), litresWords(usual.open, units), litresWords(usual.bare, units), litresWords(usual.now, units), litresWords(heatwave.now, units), often];
+  });
+  return table(['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot holds'], rows, [1, 2, 3, 4]);
+}
+
+/** How to use the figures. */
+export function waterAdvice(): Advice[] {
+  return [
+    { basis: 'our estimate', text: 'A mean day of the hottest month and the heatwave day, for a leafy plant that covers its spread; the true need is from a fifth less to a fifth more, and shade may save 10 points more or less.' },
+    { basis: 'extension practice', source: 'UC ANR, avocado heat advisory 2016', text: 'Before a heatwave water half as much again the day before, then a little every day, early in the morning.' },
+    { basis: 'common practice', text: 'Do not water wet soil again because leaves droop in the afternoon: roots rot in hot wet pots. No fertiliser, pruning or repotting in the heat; leave burnt leaves on as shade.' },
+  ];
+}

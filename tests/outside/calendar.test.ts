@@ -1,0 +1,76 @@
+/** The calendar file read back by an independent parser of RFC 5545: ical.js. */
+import ICAL from 'ical.js';
+import { describe, expect, test } from 'vitest';
+import type { SeasonEvent } from '../../engine/advice/season-types.ts';
+import { seasonOf } from '../../engine/advice/season.ts';
+import { icalendar } from '../../engine/output/icalendar.ts';
+import { seasonCalendar } from '../../engine/output/season-calendar.ts';
+import { demoPlan } from '../../engine/plan/demos/index.ts';
+import { withOptions } from '../../engine/plan/options.ts';
+
+const STAMP = '20260101T000000Z';
+
+function eventsIn(text: string): ICAL.Event[] {
+  return new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
+}
+
+function laneWithScreen() {
+  const tried = withOptions(demoPlan('lane'), ['B']);
+  if (!tried.ok) throw new Error('option B');
+  const season = seasonOf(tried.plan);
+  if (!season.ok) throw new Error(season.problems[0].message);
+  return { plan: tried.plan, season: season.value };
+}
+
+describe('the season of the lane yard as an iCalendar file', () => {
+  const { plan, season } = laneWithScreen();
+  const text = seasonCalendar(plan, season);
+
+  test('every event comes back with its days and its title', () => {
+    const read = eventsIn(text);
+    expect(read.map(({ summary }) => summary)).toEqual(season.events.map(({ title }) => title));
+    expect(read.map(({ startDate }) => startDate.toString())).toEqual(season.events.map(({ from }) => from));
+    expect(read.every(({ startDate }) => startDate.isDate)).toBe(true);
+  });
+
+  test('a day’s end is the day after: an event of one day lasts one day', () => {
+    const up = eventsIn(text).find(({ summary }) => summary.startsWith('Cloth up'));
+    expect(up?.duration.toSeconds()).toBe(86_400);
+  });
+
+  test('a second import changes nothing: the same identifiers with the same content', () => {
+    expect(seasonCalendar(plan, season)).toBe(text);
+    const ids = eventsIn(text).map(({ uid }) => uid);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  test('a changed date keeps its identifier, so a calendar moves the event instead of doubling it', () => {
+    const later = season.events.map((event) => (event.kind === 'cloth-up' ? { ...event, from: '2026-12-05', to: '2026-12-05' } : event));
+    const moved = icalendar(later, { name: 'x', yard: plan.name ?? '', stamp: STAMP });
+    expect(eventsIn(moved).map(({ uid }) => uid)).toEqual(eventsIn(text).map(({ uid }) => uid));
+  });
+
+  test('a southern summer crosses New Year: cloth goes up in December 2026 and comes down in March 2027, frost follows in May 2027', () => {
+    const from = (kind: string) => season.events.find((event) => event.kind === kind)?.from.slice(0, 7);
+    expect([from('cloth-up'), from('cloth-down'), from('frost')]).toEqual(['2026-12', '2027-03', '2027-05']);
+  });
+});
+
+const event = (id: string, title: string, text: string): SeasonEvent => ({
+  id, kind: 'check', from: '2027-02-27', to: '2027-03-02', title, advice: [{ text, basis: 'our estimate' }], features: [],
+});
+
+test.each([
+  ['commas, semicolons and backslashes', 'a, b; c\\d \\n e'],
+  ['line breaks', 'one\ntwo\r\nthree'.replaceAll('\r\n', '\n')],
+  ['long text with letters of many octets', 'Ü€𝄞 '.repeat(60).trim()],
+])('%s come back as they went in', (_, words) => {
+  const [read] = eventsIn(icalendar([event('e', words.replaceAll('\n', ' '), words)], { name: words, yard: words, stamp: STAMP }));
+  expect(read.summary).toBe(words.replaceAll('\n', ' '));
+  expect(read.description).toBe(`${words} (our estimate)`);
+});
+
+test('text cannot put a line of its own into the calendar', () => {
+  const read = eventsIn(icalendar([event('e\r\nEND:VCALENDAR', 'x\r\nBEGIN:VEVENT', 'y\rz')], { name: 'n\nBEGIN:VEVENT', yard: 'y\r\n', stamp: STAMP }));
+  expect(read).toHaveLength(1);
+});
