@@ -12,4 +12,7 @@ export interface StageCard {
 
 export const CARDS: Partial<Record<Stage, StageCard>> = {
   draw: { load: () => import('./draw/index.tsx').then((part) => part.DrawCard) },
+  heat: { load: () => import('./heat/index.tsx').then((part) => part.HeatCard) },
+  build: { load: () => import('./build/index.tsx').then((part) => part.BuildCard) },
+  try: { load: () => import('./try/index.tsx').then((part) => part.TryCard) },
 };

@@ -1,0 +1,106 @@
+import { planDirection } from '../../engine/index.ts';
+import type { Occluder, PlanPoint, Solid } from '../../engine/index.ts';
+
+/** Corners of a round shadow. */
+const ROUND = 32;
+
+/** Below this the shadows are longer than any yard and the picture is all shade. [°] */
+const LOWEST = 1;
+
+/**
+ * Outlines of the shadows that solids throw on the level plane at a height, as closed rings that overlap freely: their union is the shadow.
+ * A crown or a cloth that lets light through is outlined like any other.
+ * @param azimuth true [°] @param altitude apparent [°] @param height of the plane [m]
+ * @returns nothing while the sun is down
+ */
+export function shadowRingsOf(occluders: readonly Occluder[], azimuth: number, altitude: number, upBearing: number, height: number): readonly (readonly PlanPoint[])[] {
+  if (altitude < LOWEST) return [];
+  const [sx, sy, sz] = planDirection(azimuth, altitude, upBearing);
+  const away: PlanPoint = [-sx / sz, -sy / sz];
+  return occluders.flatMap(({ solids }) => solids.flatMap((solid) => ringsOf(solid, away, height)));
+}
+
+/** @param away Way of a shadow per metre of height. */
+function ringsOf(solid: Solid, away: PlanPoint, height: number): PlanPoint[][] {
+  switch (solid.kind) {
+    case 'prism':
+      return solid.height <= height ? [] : solid.rings.flatMap((ring) => swept(ring, away, solid.height - height));
+    case 'lid':
+      return solid.height <= height ? [] : solid.rings.map((ring) => moved(ring, away, solid.height - height));
+    case 'sheet': {
+      const { corner, u, v } = solid;
+      const corners = [[0, 0], [1, 0], [1, 1], [0, 1]].map(([s, t]) => corner.map((from, axis) => from + s * u[axis] + t * v[axis]));
+      if (corners.some(([, , z]) => z < height)) return [hull(clipped(corners, height).map((point) => landed(point, away, height)))];
+      return [hull(corners.map((point) => landed(point, away, height)))];
+    }
+    case 'round': {
+      const { x, y, radius, base, top } = solid;
+      if (top <= height) return [];
+      // The silhouette of an ellipsoid, carried down: an ellipse that is longer along the beam by its half height.
+      const middle = landed([x, y, (base + top) / 2], away, height);
+      const reach = Math.hypot(away[0], away[1]) || 1e-9;
+      const along: PlanPoint = [away[0] / reach, away[1] / reach];
+      const long = Math.hypot(radius, ((top - base) / 2) * reach);
+      return [circle((cos, sin) => [middle[0] + along[0] * long * cos - along[1] * radius * sin, middle[1] + along[1] * long * cos + along[0] * radius * sin])];
+    }
+    case 'cone':
+    case 'column': {
+      const { x, y, radius, base, top } = solid;
+      if (top <= height) return [];
+      const from = Math.max(base, height);
+      const wide = solid.kind === 'cone' ? (radius * (top - from)) / (top - base) : radius;
+      const foot = circle((cos, sin) => landed([x + wide * cos, y + wide * sin, from], away, height));
+      const tip = solid.kind === 'cone' ? [landed([x, y, top], away, height)] : foot.map((point): PlanPoint => [point[0] + away[0] * (top - from), point[1] + away[1] * (top - from)]);
+      return [hull([...foot, ...tip])];
+    }
+  }
+}
+
+function landed([x, y, z]: readonly number[], away: PlanPoint, height: number): PlanPoint {
+  return [x + away[0] * (z - height), y + away[1] * (z - height)];
+}
+
+function moved(ring: readonly PlanPoint[], away: PlanPoint, by: number): PlanPoint[] {
+  return ring.map(([x, y]) => [x + away[0] * by, y + away[1] * by]);
+}
+
+/** A ring, itself moved, and the way of each of its edges. */
+function swept(ring: readonly PlanPoint[], away: PlanPoint, by: number): PlanPoint[][] {
+  const far = moved(ring, away, by);
+  return [[...ring], far, ...ring.map((from, at) => hull([from, ring[(at + 1) % ring.length], far[(at + 1) % ring.length], far[at]]))];
+}
+
+function circle(at: (cos: number, sin: number) => PlanPoint): PlanPoint[] {
+  return Array.from({ length: ROUND }, (_, k) => at(Math.cos((k / ROUND) * 2 * Math.PI), Math.sin((k / ROUND) * 2 * Math.PI)));
+}
+
+/** What of a flat polygon lies at or above a height. */
+function clipped(corners: readonly (readonly number[])[], height: number): number[][] {
+  return corners.flatMap((from, at) => {
+    const to = corners[(at + 1) % corners.length];
+    const kept = from[2] >= height ? [[...from]] : [];
+    if (from[2] >= height !== to[2] >= height) {
+      const t = (height - from[2]) / (to[2] - from[2]);
+      kept.push(from.map((value, axis) => value + t * (to[axis] - value)));
+    }
+    return kept;
+  });
+}
+
+/** Convex hull, counter-clockwise (Andrew's monotone chain). */
+function hull(points: readonly PlanPoint[]): PlanPoint[] {
+  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
+  const half = (list: readonly PlanPoint[]): PlanPoint[] => {
+    const chain: PlanPoint[] = [];
+    for (const point of list) {
+      while (chain.length > 1 && cross(chain[chain.length - 2], chain[chain.length - 1], point) <= 0) chain.pop();
+      chain.push(point);
+    }
+    return chain.slice(0, -1);
+  };
+  return [...half(sorted), ...half(sorted.toReversed())];
+}
+
+function cross(o: PlanPoint, a: PlanPoint, b: PlanPoint): number {
+  return (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0]);
+}

@@ -1,0 +1,44 @@
+import { compassWord, LEAF_SPREAD, formatTemperature, formatTemperatureDifference } from '../../../engine/index.ts';
+import type { PlantLoad } from '../../../engine/index.ts';
+import { guessesOf } from '../../state/next.ts';
+import { plan, units } from '../../state/yard.ts';
+import { HoursTable } from './HoursTable.tsx';
+import { plantHours } from './hours.ts';
+
+/** How a chosen plant fares, side by side and in numbers. */
+export function PlantCard({ plant }: { readonly plant: PlantLoad }) {
+  const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
+  const guesses = guessesOf(plan.value);
+  const own = guesses.filter(({ feature }) => feature?.id === plant.id).length;
+  const sides = plant.sides ?? [];
+  return (
+    <>
+      <dl class="plant-numbers">
+        {plant.leaf && <><dt>Leaf, heatwave day</dt><dd>thirsty {degrees(plant.leaf.thirsty)}, watered {degrees(plant.leaf.watered)}, each ± {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit {degrees(plant.leaf.limit)}</dd></>}
+        {plant.when && <><dt>Over its limit</dt><dd>{plant.when.from} to {plant.when.to}</dd></>}
+        <dt>Sun</dt><dd>{plant.sunHours.toFixed(1)} h a day ({plant.lightClass} at its top), {plant.hotHours.toFixed(1)} hot hours</dd>
+        <dt>Light for growing</dt><dd>{plant.dailyLight.toFixed(0)} mol/m² a day</dd>
+        {plant.pot && <><dt>Its pot’s wall</dt><dd>{plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day</dd></>}
+        <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`}</dd>
+      </dl>
+      <HoursTable live={plantHours.value} place="its top" />
+      {sides.length > 0 && (
+        <details>
+          <summary>Side by side</summary>
+          <table class="side-table">
+            <thead><tr><th scope="col">Side</th><th scope="col">Hot hours, h</th><th scope="col">Over limit, K·h a day</th></tr></thead>
+            <tbody>
+              {sides.map(({ side, hotHours, scorchDose }) => (
+                <tr key={side} class={side === plant.from ? 'worst-side' : undefined}>
+                  <th scope="row">{side === 'top' ? 'top' : compassWord(side)}{side === plant.from && ' (worst)'}</th>
+                  <td>{hotHours.toFixed(1)}</td>
+                  <td>{scorchDose === null ? '–' : scorchDose.toFixed(0)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,33 @@
+import { formatLength } from '../../../engine/index.ts';
+import type { PlantLoad, Quantity, Units, Verdict } from '../../../engine/index.ts';
+
+/** A quantity as a person asks for it, and what its number says. */
+export const QUANTITY_WORDS: Readonly<Record<Quantity, { readonly name: string; readonly says: string }>> = {
+  hotLoad: { name: 'Hot load', says: 'sun that arrives while the air is hot, our own index' },
+  grade: { name: 'Grade', says: 'the hot load in five steps, our own index' },
+  hotHours: { name: 'Hot hours', says: 'hours of sun while the air is at or above your hot limit' },
+  sunHours: { name: 'Sun hours', says: 'hours of direct sun; under 60 % cloth an hour counts 0.4' },
+  morningHours: { name: 'Morning hours', says: 'sun hours before the sun is highest' },
+  afternoonHours: { name: 'Afternoon hours', says: 'sun hours after the sun is highest' },
+  beamDose: { name: 'Beam dose', says: 'all the direct sun on a surface that faces it' },
+  dailyLight: { name: 'Daily light', says: 'light left for growing' },
+  skyView: { name: 'Sky view', says: 'how much of the sky’s light reaches the spot' },
+};
+
+const RANK: Readonly<Record<Verdict, number>> = { 'will burn': 5, 'at risk': 4, 'too dark': 3, fine: 2, 'fine once established': 1, 'no shade needed': 0 };
+
+/** Worst first: by verdict, then by scorch dose times what the plant is worth; what has no verdict comes last, by hot load. */
+export function worstFirst(plants: readonly PlantLoad[], worth: (id: string) => number): readonly PlantLoad[] {
+  const rank = ({ verdict }: PlantLoad): number => (verdict === null ? -1 : RANK[verdict]);
+  const weight = (plant: PlantLoad): number => (plant.scorchDose ?? plant.hotLoad) * worth(plant.id);
+  return plants.toSorted((a, b) => rank(b) - rank(a) || weight(b) - weight(a) || a.id.localeCompare(b.id));
+}
+
+/** Heights a map is often wanted at, in words, and the tops of the yard's own plants. [m] */
+export function heightChoices(plants: readonly PlantLoad[], units: Units, nameOf: (id: string) => string): { readonly height: number; readonly words: string }[] {
+  const common = [[0, 'the ground'], [0.5, 'your knee'], [1.2, 'your chest']] as const;
+  return [
+    ...common.map(([height, words]) => ({ height, words: `${words}, ${formatLength(height, units)}` })),
+    ...plants.map(({ id, height }) => ({ height, words: `the top of ${nameOf(id)}, ${formatLength(height, units)}` })),
+  ];
+}
