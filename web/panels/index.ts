@@ -14,5 +14,6 @@ export const CARDS: Partial<Record<Stage, StageCard>> = {
   draw: { load: () => import('./draw/index.tsx').then((part) => part.DrawCard) },
   heat: { load: () => import('./heat/index.tsx').then((part) => part.HeatCard) },
   build: { load: () => import('./build/index.tsx').then((part) => part.BuildCard) },
+  place: { load: () => import('./place/index.tsx').then((part) => part.PlaceCard) },
   try: { load: () => import('./try/index.tsx').then((part) => part.TryCard) },
 };

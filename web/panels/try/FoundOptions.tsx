@@ -56,8 +56,8 @@ function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plan
   return (
     <tr>
       <th scope="row">{name}</th>
-      <td>{before.verdict ?? '–'} <span class="quiet">{harmWords(before.harm)}</span></td>
-      <td>{after.verdict ?? '–'} <span class="quiet">{harmWords(after.harm)}</span></td>
+      <td><span class="stand">{before.verdict ?? '–'}</span> <span class="quiet">{harmWords(before.harm)}</span></td>
+      <td><span class="stand">{after.verdict ?? '–'}</span> <span class="quiet">{harmWords(after.harm)}</span></td>
       <td>{after.topLight.toFixed(0)} mol/m²{tooDark && <strong class="too-dark"> too dark</strong>}</td>
     </tr>
   );

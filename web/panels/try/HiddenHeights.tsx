@@ -9,7 +9,7 @@ import { hiddenAnswer, hiddenFrom, hiddenShown } from './tried.ts';
 import { percentWords } from './words.ts';
 
 /** Heights that are drawn as lines. [m] */
-const LEVELS = [0.5, 1, 1.5, 1.8, 1.9, 2, 2.1, 2.2, 2.5, 3, 4];
+const LEVELS = [1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4];
 
 /** How tall a thing may stand and stay unseen: lines on the drawing, and what cannot be hidden, said. */
 export function HiddenHeights() {
@@ -39,7 +39,7 @@ export function HiddenHeights() {
       </select>
       {answer && <p>{shareWords(answer.heights)}</p>}
       {answer?.reaches.filter(({ overAll }) => overAll).map(({ id }) => (
-        <p key={id} class="said">{nameOf(id)}: looks in over every wall. What stands in its view cannot be hidden; only a tree or a house would do it.</p>
+        <p key={id} class="said">{nameOf(id)}: looks in over every wall and roof between. Almost nothing can be hidden from there: a screen does not help, only a tree or a house.</p>
       ))}
     </section>
   );

@@ -53,7 +53,7 @@ function PlantRow({ plant: { name, before, after }, dark }: { readonly plant: Co
 }
 
 function Stand({ verdict, harm }: { readonly verdict: string | null; readonly harm: number | null }) {
-  return <><span class={verdict === 'will burn' ? 'verdict burns' : 'verdict'}>{verdict ?? 'kind not known'}</span> <span class="quiet">{harmWords(harm)}</span></>;
+  return <><span class={verdict === 'will burn' ? 'stand burns' : 'stand'}>{verdict ?? 'kind not known'}</span> <span class="quiet">{harmWords(harm)}</span></>;
 }
 
 function Parts({ option }: { readonly option: YardOption }) {
