@@ -36,12 +36,12 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number): PlanPoint[][] {
     case 'round': {
       const { x, y, radius, base, top } = solid;
       if (top <= height) return [];
-      // The silhouette of an ellipsoid, carried down: an ellipse that is longer along the beam by its half height.
-      const middle = landed([x, y, (base + top) / 2], away, height);
-      const reach = Math.hypot(away[0], away[1]) || 1e-9;
-      const along: PlanPoint = [away[0] / reach, away[1] / reach];
-      const long = Math.hypot(radius, ((top - base) / 2) * reach);
-      return [circle((cos, sin) => [middle[0] + along[0] * long * cos - along[1] * radius * sin, middle[1] + along[1] * long * cos + along[0] * radius * sin])];
+      const half = (top - base) / 2;
+      const middle = (base + top) / 2;
+      const cut = radius * Math.sqrt(Math.max(0, 1 - ((height - middle) / half) ** 2));
+      const section = cut > 0 ? circle((cos, sin) => [x + cut * cos, y + cut * sin]) : [];
+      const rim = silhouette(away, radius, half).map(([dx, dy, dz]) => [x + dx, y + dy, middle + dz]);
+      return [hull([...section, ...rim.filter(([, , z]) => z >= height).map((point) => landed(point, away, height))])];
     }
     case 'cone':
     case 'column': {
@@ -54,6 +54,21 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number): PlanPoint[][] {
       return [hull([...foot, ...tip])];
     }
   }
+}
+
+/**
+ * Where beams graze an ellipsoid about the origin: the circle across the beam on the sphere that its height, stretched to `radius`,
+ * makes of it.
+ */
+function silhouette(away: PlanPoint, radius: number, half: number): number[][] {
+  const reach = Math.hypot(away[0], away[1]) || 1e-9;
+  const [ux, uy] = [away[0] / reach, away[1] / reach];
+  const steep = Math.atan2(radius / half, reach);
+  return Array.from({ length: ROUND }, (_, k) => {
+    const across = radius * Math.cos((k / ROUND) * 2 * Math.PI);
+    const along = Math.sin((k / ROUND) * 2 * Math.PI);
+    return [ux * radius * along * Math.sin(steep) - uy * across, uy * radius * along * Math.sin(steep) + ux * across, half * along * Math.cos(steep)];
+  });
 }
 
 function landed([x, y, z]: readonly number[], away: PlanPoint, height: number): PlanPoint {
