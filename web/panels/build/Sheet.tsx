@@ -16,19 +16,19 @@ interface Block {
   readonly content: ComponentChildren;
 }
 
-/** Which block a phone shows; kept while one goes to another stage and back. */
-const page = signal(0);
+/** Which block is open; kept while one goes to another stage and back. */
+export const page = signal(0);
 
-/** The sheet as on paper, block by block; on a phone each block is a page. */
+/** The sheet as on paper, a page a block. */
 export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
   const parts = (...ids: string[]): ComponentChildren => ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
   const blocks: readonly Block[] = [
-    { title: 'Drawing and setting out', content: parts('notes', 'summary', 'setting-out') },
+    { title: 'Drawing', content: parts('summary', 'setting-out', 'notes') },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
     { title: 'Cuts', content: parts('cuts', 'parts') },
     { title: 'Steps', content: parts('tools', 'steps', 'cloth') },
-    { title: 'Storm plan and anchors', content: parts('storm', 'anchors', 'wind', 'strength', 'winter') },
+    { title: 'Storm and anchors', content: parts('storm', 'anchors', 'wind', 'strength', 'winter') },
     { title: 'Cautions', content: <Cautions sheet={sheet} /> },
     { title: 'As built', content: <AsBuilt sheet={sheet} /> },
   ];
@@ -40,11 +40,13 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
     if (left === 0) return print();
     page.value = cautionsAt;
     say(`Answer the stops first: ${left} left. Then the sheet prints.`, 'warning');
-    requestAnimationFrame(() => document.querySelector('#build-cautions')?.scrollIntoView({ block: 'start' }));
   }
 
   return (
     <>
+      <nav class="sheet-names screen-only" aria-label="Blocks of the sheet">
+        {blocks.map(({ title }, index) => <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>{title}</button>)}
+      </nav>
       <article class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'} aria-label={`Build sheet: ${sheet.name}`}>
         {unknowns.value.length > 0 && <p class="open-words" role="status">Anchors not worked out: {unknowns.value.join(' ')}</p>}
         {blocks.map(({ title, content }, index) => (

@@ -3,7 +3,9 @@ import type { ReadonlySignal } from '@preact/signals';
 import { sheetOf, withOptions } from '../../../engine/index.ts';
 import type { Canopy, Feature, FrameChoice, Plan, Screen, SheetResult } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/feature-edits.ts';
-import { selection, shownOptions } from '../../state/view.ts';
+import { loadPlanChecks, planProblems } from '../../state/plan-checks.ts';
+import { say } from '../../state/speech.ts';
+import { selection } from '../../state/view.ts';
 import { openYard, plan } from '../../state/yard.ts';
 
 /** A canopy or screen that a sheet can be made for. */
@@ -33,8 +35,6 @@ export const chosen: ReadonlySignal<Buildable | null> = computed(() => {
 
 export function pick(id: string): void {
   picked.value = id;
-  const optionId = chosen.value?.optionId ?? null;
-  if (optionId !== null && !shownOptions.value.includes(optionId)) shownOptions.value = [optionId];
   selection.value = [id];
 }
 
@@ -64,6 +64,13 @@ export function changeFrame(changes: Partial<FrameChoice>): string | null {
   if (!thing) return null;
   const frame = Object.fromEntries(Object.entries({ ...thing.frame, ...changes }).filter(([, value]) => value !== undefined));
   return change(thing.id, `Change how ${calledOf(thing)} is built`, { frame: Object.keys(frame).length === 0 ? undefined : frame });
+}
+
+/** The same for boxes that show no sentence of their own; the first moments' choice waits for the checks. */
+export async function chooseFrame(changes: Partial<FrameChoice>): Promise<void> {
+  if (planProblems(plan.value) === null) await loadPlanChecks();
+  const fault = changeFrame(changes);
+  if (fault !== null) say(fault, 'problem');
 }
 
 function isBuildable(feature: Feature): feature is Canopy | Screen {

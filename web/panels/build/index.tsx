@@ -1,17 +1,29 @@
 import '../draw/style.css';
 import './style.css';
-import { goToStage } from '../../state/view.ts';
+import { useEffect } from 'preact/hooks';
+import { cardNext } from '../../state/next.ts';
+import { goToStage, shownOptions } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
 import { ChoiceBox } from '../draw/ChoiceBox.tsx';
-import { buildables, builtPlan, changeFrame, chosen, pick, sheet } from './chosen.ts';
+import { openStops } from './Cautions.tsx';
+import { buildables, builtPlan, chooseFrame, chosen, pick, sheet, unknowns } from './chosen.ts';
 import { curesOf } from './cures.ts';
 import { FrameFields } from './FrameFields.tsx';
-import { Sheet } from './Sheet.tsx';
+import { page, Sheet } from './Sheet.tsx';
 
 /** The card of the fifth stage: from a chosen canopy or screen to a sheet to build from. */
 export function BuildCard() {
   const current = chosen.value;
   const result = sheet.value;
+  const next = nextWords();
+  const optionId = current?.optionId ?? null;
+  useEffect(() => {
+    cardNext.value = next === null ? null : { text: next };
+  }, [next]);
+  useEffect(() => {
+    // What is to be built stands on the drawing, also when only an option adds it.
+    if (optionId !== null && !shownOptions.peek().includes(optionId)) shownOptions.value = [optionId];
+  }, [optionId]);
   if (!current || !result) {
     return (
       <div class="build-card">
@@ -25,7 +37,7 @@ export function BuildCard() {
   }
   return (
     <div class="build-card">
-      <div class="screen-only">
+      <div class={page.value === 0 || !result.ok ? 'screen-only' : 'screen-only past-first'}>
         <ChoiceBox label="To build" value={current.thing.id} choices={Object.fromEntries(buildables.value.map(({ thing, title }) => [thing.id, title]))} onChange={(id) => id !== undefined && pick(id)} />
         <FrameFields />
       </div>
@@ -43,8 +55,18 @@ function CannotBuild() {
       <p><strong>It cannot be built like that.</strong></p>
       {result.problems.map(({ message }) => <p key={message}>{message}</p>)}
       <div class="editor-buttons">
-        {curesOf(thing, builtPlan.value, units.value).map(({ label, frame }) => <button key={label} type="button" onClick={() => changeFrame(frame)}>{label}</button>)}
+        {curesOf(thing, builtPlan.value, units.value).map(({ label, frame }) => <button key={label} type="button" onClick={() => void chooseFrame(frame)}>{label}</button>)}
       </div>
     </div>
   );
+}
+
+function nextWords(): string | null {
+  const result = sheet.value;
+  if (!result) return 'Try cloth on the plan before you buy any.';
+  if (!result.ok) return 'Take one of the cures, or change the frame.';
+  if (unknowns.value.includes('ground?')) return 'Say what ground the posts stand on: push a steel rod in at each post.';
+  if (unknowns.value.length > 0) return 'Say the strongest gust: your building code has a map.';
+  const stops = openStops(result.sheet).length;
+  return stops > 0 ? `Answer the stops under Cautions: ${stops} left.` : 'Print the sheet, and buy.';
 }

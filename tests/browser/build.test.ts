@@ -1,0 +1,172 @@
+import AxeBuilderSource from 'axe-core';
+import { text } from 'node:stream/consumers';
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { parsePlan } from '../../engine/index.ts';
+import type { Plan } from '../../engine/index.ts';
+import { SIZES, browserSession, openApp } from './harness.ts';
+
+const session = browserSession();
+
+async function toBuild(page: Page): Promise<void> {
+  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /^Build/ }).click();
+  await page.getByRole('heading', { level: 1, name: 'Build it' }).waitFor();
+  await page.getByRole('article', { name: /^Build sheet/ }).waitFor();
+}
+
+function block(page: Page, name: string): Locator {
+  return page.getByRole('navigation', { name: 'Blocks of the sheet' }).getByRole('button', { name });
+}
+
+async function axeFindings(page: Page): Promise<string[]> {
+  await page.evaluate(AxeBuilderSource.source);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
+    const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
+  });
+}
+
+async function planOf(page: Page): Promise<Plan> {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Control+s')]);
+  const read = parsePlan(await text(await download.createReadStream()));
+  if (!read.ok) throw new Error(read.problems[0]?.message);
+  return read.plan;
+}
+
+test('print the build sheet, tick what you have, find the length of the diagonal', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  await toBuild(page);
+
+  // A frame of 2.6 m by 2.6 m between post middles: √(2.6² + 2.6²) = 3.677 m, by Pythagoras.
+  const sheet = page.getByRole('article', { name: 'Build sheet: Roof over the lemon' });
+  await sheet.getByText('Diagonals:').waitFor();
+  expect(await sheet.getByText('Diagonals:').textContent()).toContain(`${Math.hypot(2.6, 2.6).toFixed(2)} m`);
+
+  await block(page, 'Shopping list').click();
+  const tick = sheet.getByRole('checkbox', { name: /3-way corner/ });
+  await tick.check();
+  await sheet.getByText('1 of 9 lines in hand.').waitFor();
+  await page.reload();
+  await toBuild(page);
+  await block(page, 'Shopping list').click();
+  expect(await tick.isChecked()).toBe(true);
+
+  // The page's own print is replaced: a headless browser has no printer, and the call is what matters.
+  await page.evaluate(() => Object.assign(window, { printed: 0, print: () => void (window as unknown as { printed: number }).printed++ }));
+  const printed = (): Promise<number> => page.evaluate(() => (window as unknown as { printed: number }).printed);
+  await page.getByRole('button', { name: 'Print the sheet' }).click();
+  expect(await printed()).toBe(0);
+  const stops = sheet.getByRole('region', { name: 'Cautions' }).getByRole('checkbox');
+  expect(await stops.count()).toBeGreaterThanOrEqual(6);
+  for (const stop of await stops.all()) await stop.check();
+  await page.getByRole('button', { name: 'Print the sheet' }).click();
+  expect(await printed()).toBe(1);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test('on paper stands the sheet alone, with the bar to measure and room for what was built, on A4 and Letter', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await toBuild(page);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.getByRole('img', { name: 'Measure me' }).isVisible()).toBe(true);
+  expect(await page.getByText('measure me: 10 cm').isVisible()).toBe(true);
+  expect(await page.getByRole('heading', { level: 2, name: 'Shopping list' }).isVisible()).toBe(true);
+  expect(await page.getByText('Anchors not worked out: ground?').last().isVisible()).toBe(true);
+  expect(await page.getByRole('main').isVisible()).toBe(false);
+  for (const format of ['A4', 'Letter']) {
+    const pages = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+    expect(pages).toBeGreaterThanOrEqual(3);
+    expect(pages).toBeLessThanOrEqual(12);
+  }
+  await context.close();
+});
+
+test('anchors wait for the ground; a price typed is remembered; both can be taken back', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await toBuild(page);
+  const open = page.getByRole('status').getByText('Anchors not worked out: ground?');
+  await open.waitFor();
+  await page.getByLabel('Ground under the posts').selectOption({ label: 'garden soil' });
+  await open.waitFor({ state: 'detached' });
+  await block(page, 'Storm and anchors').click();
+  await page.getByText(/bags? of/).first().waitFor();
+
+  await block(page, 'Shopping list').click();
+  const price = page.getByLabel('Price of 3-way corner');
+  const totalOf = async (): Promise<number> => Number(/About ([\d.]+)/.exec((await page.locator('.shopping-total').textContent()) ?? '')?.[1]);
+  const before = await totalOf();
+  await price.fill('13.25');
+  await price.press('Enter');
+  await page.getByRole('button', { name: 'Undo: Change the price of 3-way corner' }).waitFor();
+  // Four corners at 13.25 instead of the example's 10.
+  expect(await totalOf()).toBeCloseTo(before + 4 * 3.25, 2);
+  expect((await planOf(page)).stock?.prices?.corner3).toBe(13.25);
+  await page.keyboard.press('Control+z');
+  await expect.poll(totalOf).toBeCloseTo(before, 2);
+  await context.close();
+});
+
+test('a frame that cannot be is refused in a sentence, and a cure that is offered works', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await toBuild(page);
+  await page.getByText('Tube, bays, joints, anchors').click();
+  await page.getByLabel('Take-off at each joint').fill('0.5 m');
+  await page.getByLabel('Longest bay').fill('0.9 m');
+  await page.getByLabel('Longest bay').press('Enter');
+  await page.getByText('It cannot be built like that.').waitFor();
+  await page.getByRole('button', { name: 'Take-off 0' }).click();
+  await page.getByRole('article', { name: /^Build sheet/ }).waitFor();
+  await context.close();
+});
+
+test('what was built, measured, goes back into the plan', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await toBuild(page);
+  await block(page, 'As built').click();
+  for (const post of ['P1', 'P2', 'P3', 'P4']) {
+    await page.getByLabel(new RegExp(`^${post}: height`)).fill('2.55 m');
+    await page.getByLabel(new RegExp(`^${post}: height`)).press('Enter');
+  }
+  await page.getByRole('button', { name: 'Put 4 numbers into the plan' }).click();
+  await page.getByRole('button', { name: 'Undo: Put in Roof over the lemon as built' }).waitFor();
+  const roof = (await planOf(page)).options?.flatMap(({ adds = [] }) => adds).find(({ id }) => id === 'lemon-roof');
+  expect(roof).toMatchObject({ height: 2.55, length: 2.6, width: 2.6 });
+  await context.close();
+});
+
+test('every block of the sheet reads well to a machine and fits the window, on a laptop and page by page on a phone', async () => {
+  for (const [name, viewport] of Object.entries({ laptop: SIZES.laptop, phone: SIZES.phone })) {
+    const context = await session.context({ viewport, hasTouch: name === 'phone' });
+    const { page, complaints } = await openApp(context, session.site.address);
+    await toBuild(page);
+    if (name === 'phone') await page.getByRole('button', { name: 'Show more of the slip' }).click();
+    for (let at = 0; at < 7; at++) {
+      if (name === 'laptop') await page.getByRole('navigation', { name: 'Blocks of the sheet' }).getByRole('button').nth(at).click();
+      else if (at > 0) await page.getByRole('navigation', { name: 'Pages of the sheet' }).getByRole('button', { name: /Next/ }).click();
+      expect(await axeFindings(page), `block ${at + 1} on a ${name}`).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+    }
+    expect(complaints).toEqual([]);
+    await context.close();
+  }
+});
+
+test('a yard without cloth says so and leads on', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await page.getByRole('button', { name: /Yard and files/ }).click();
+  await page.getByRole('button', { name: 'An empty yard at this place' }).click();
+  await page.getByRole('button', { name: /New yard/ }).first().waitFor();
+  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /^Build/ }).click();
+  await page.getByText(/^Nothing to build yet/).waitFor();
+  await page.getByRole('region', { name: 'Slip' }).getByRole('button', { name: 'Try a canopy', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: 'Try a canopy' }).waitFor();
+  await context.close();
+});
