@@ -36,16 +36,16 @@ function waterTable(plan: Plan, { water }: SeasonResult, units: Units): string {
   const rows = water.map(({ plant, days, pot }) => {
     const heatwave = days[days.length - 1];
     const usual = days.find(({ month, heatwave: hot }) => !hot && month === heatwave.month) ?? heatwave;
-    const often = pot === null ? '' : `${litresWords(pot.usable, units)}, fill ${pot.timesADay} ×`;
+    const often = pot === null ? '' : `${litresWords(pot.usable, units)}, ${pot.timesADay} ×`;
     return [nameOf(plan, plant), litresWords(usual.open, units), litresWords(usual.bare, units), litresWords(usual.now, units), litresWords(heatwave.now, units), often];
   });
-  return table(['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot holds'], rows, [1, 2, 3, 4]);
+  return table(['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot, fills'], rows, [1, 2, 3, 4]);
 }
 
 /** How to use the figures. */
 export function waterAdvice(): Advice[] {
   return [
-    { basis: 'our estimate', text: 'A mean day of the hottest month and the heatwave day, for a leafy plant that covers its spread; the true need is from a fifth less to a fifth more, and shade may save 10 points more or less.' },
+    { basis: 'our estimate', text: 'A mean day of the hottest month and the heatwave day, for a leafy plant that covers its spread; beside them what a pot holds to drink and how often a heatwave day empties it; the true need is from a fifth less to a fifth more, and shade may save 10 points more or less.' },
     { basis: 'extension practice', source: 'UC ANR, avocado heat advisory 2016', text: 'Before a heatwave water half as much again the day before, then a little every day, early in the morning.' },
     { basis: 'common practice', text: 'Do not water wet soil again because leaves droop in the afternoon: roots rot in hot wet pots. No fertiliser, pruning or repotting in the heat; leave burnt leaves on as shade.' },
   ];
