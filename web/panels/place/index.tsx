@@ -62,10 +62,10 @@ function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
   return (
     <section aria-label="Best places" aria-busy={working !== null}>
       <h2>Best places</h2>
-      {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
       <ol class="pot-spots">
         {result.spots.map((spot) => <Spot key={spot.rank} pot={chosen} spot={spot} chosen={open.value === spot.rank} onChoose={() => (open.value = open.value === spot.rank ? 0 : spot.rank)} />)}
       </ol>
+      {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
       {result.winterBest && <p class="winter-best">In winter ({result.winterDay}) another place has most sun: {result.winterBest.sunHours.toFixed(1)} h at {result.winterBest.at[0].toFixed(1)} m across, {result.winterBest.at[1].toFixed(1)} m up.</p>}
       {result.swaps.length > 0 && (
         <>

@@ -50,7 +50,7 @@ export async function findTheBest(): Promise<void> {
     if (answer.ok) {
       found.value = { plan: asked, result: answer.value };
       say(answer.value.sentence);
-    } else searchProblem.value = answer.problems[0]?.message ?? 'The search gave no answer. Try a smaller one.';
+    } else searchProblem.value = answer.problems[0]?.message ?? 'The search gave no answer. Nothing has changed; put a roof or a screen in by hand and hold it against today.';
     searching.value = null;
   } catch {
     // Called off: whoever did that has set the state.
