@@ -1,0 +1,59 @@
+import { gridOf, maskOf } from '../../load/grid-of.ts';
+import { canopyCorners, cleanPath, distance } from '../../plan/geometry.ts';
+import type { SpacePoint } from '../../plan/geometry.ts';
+import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import { hiddenHeightAt, hiddenHeightGrid, sightLinesOf } from '../hidden-height.ts';
+
+/** Edges of cloth are looked at in steps of at most this. [m] */
+const LOOK_STEP = 0.5;
+/** An eye from which less than this share of the yard hides the lowest cloth asked for sees everything. Our choice. */
+const SEES_ALL_BUT = 0.05;
+const ROUNDING = 1e-6;
+
+export interface Hiding {
+  /** Eyes that see everything, whatever is done: they bind nothing. */
+  readonly impossible: readonly string[];
+  /** Eyes that the cloth must be hidden from. */
+  readonly from: readonly string[];
+  isHidden(cloth: Canopy | Screen): boolean;
+}
+
+/** @param lowest The lowest cloth that is searched. [m] */
+export function hidingOf(plan: Plan, lowest: number): Hiding {
+  const eyes = plan.features.filter((feature) => feature.kind === 'eye');
+  const others = plan.features.filter((feature) => feature.kind !== 'eye');
+  const grid = gridOf(plan, { cell: LOOK_STEP, height: 0 });
+  const mask = maskOf(plan, grid);
+  const impossible = eyes.filter((eye) => {
+    const heights = hiddenHeightGrid(sightLinesOf({ ...plan, features: [...others, eye] }), grid);
+    const open = [...heights].filter((_, index) => mask[index] === 0);
+    return open.filter((height) => height >= lowest).length < SEES_ALL_BUT * open.length;
+  });
+  const from = eyes.filter((eye) => !impossible.includes(eye));
+  const sight = sightLinesOf({ ...plan, features: [...others, ...from] });
+  return {
+    impossible: impossible.map(({ id }) => id),
+    from: from.map(({ id }) => id),
+    isHidden(cloth) {
+      if (from.length === 0) return true;
+      const hides = ([x, y, z]: SpacePoint) => hiddenHeightAt(sight, [x, y]).height >= z - ROUNDING;
+      const edge = edgeOf(cloth);
+      return edge.every(hides) && edge.every((a, k) => k === 0 || between(edge[k - 1], a).every(hides));
+    },
+  };
+}
+
+/** Round the roof, or along the screen's top. */
+function edgeOf(cloth: Canopy | Screen): SpacePoint[] {
+  if (cloth.kind === 'screen') return cleanPath(cloth.path).map(([x, y]) => [x, y, cloth.height]);
+  const corners = canopyCorners(cloth);
+  return [...corners, corners[0]];
+}
+
+function between(a: SpacePoint, b: SpacePoint): SpacePoint[] {
+  const steps = Math.ceil(distance([a[0], a[1]], [b[0], b[1]]) / LOOK_STEP);
+  return Array.from({ length: Math.max(0, steps - 1) }, (_, k) => {
+    const t = (k + 1) / steps;
+    return [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]), a[2] + t * (b[2] - a[2])];
+  });
+}

@@ -1,0 +1,321 @@
+import { distance } from '../../plan/geometry.ts';
+import type { Drop, DropSide, Plan, PlanPoint } from '../../plan/types.ts';
+import { curtainOf, type CurtainPlace, roofOf, type RoofPlace, screenOf } from './candidates.ts';
+import type { Contest } from './contest.ts';
+import type { HarmPairs, Response } from './harm-pairs.ts';
+import {
+  curtainGains, type CurtainSums, curtainTables, fillCurtainSums, payoffSums, planeCrossings, skySums, sumOfCurtain, sumOver, type TurnedRays, turnedRays,
+} from './plane-sums.ts';
+import { sparedByCloth, sparedByRoof } from './score.ts';
+import type { ClothKind } from './site-types.ts';
+import type { Targets } from './targets.ts';
+import { nodeOf, type TurnedLattice, turnedLattice } from './turned-lattice.ts';
+
+/** Everything that is tried, in cells and metres. */
+export interface Lattice {
+  readonly turns: readonly number[];
+  readonly step: number;
+  /** Roofs in cells along u and v, either way round. */
+  readonly sizes: readonly { readonly a: number; readonly b: number }[];
+  readonly heights: readonly number[];
+  readonly dropDepths: readonly number[];
+  readonly maxDrops: 1 | 2;
+  /** Screens: lengths in cells, their tops and their bottom. [m] */
+  readonly screenCells: readonly number[];
+  readonly screenTops: readonly number[];
+  readonly screenBottom: number;
+  readonly kinds: readonly ClothKind[];
+}
+
+/** Areas of cloth that make a family end here; more is one family more. [m²] */
+const AREA_CLASSES = [2.5, 5, 7.5, 10.5, 16.5];
+/** Candidates worth a look are gathered up to about this many before they are looked at. */
+const GATHERED = 100_000;
+/** Scores between two steps of the search: a few milliseconds. */
+const SCORES_A_STEP = 100;
+const CURTAIN_SCORES_A_STEP = 16;
+const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];
+const KINDS: readonly ClothKind[] = ['roof', 'roof with drops', 'screen'];
+
+/** How many families there are. @param places Plants near which cloth is told apart. */
+export function familyCount(places: number): number {
+  return KINDS.length * (AREA_CLASSES.length + 1) * places;
+}
+
+function familyOf(kind: ClothKind, area: number, place: number, places: number): number {
+  const areaClass = AREA_CLASSES.filter((most) => area > most).length;
+  return (KINDS.indexOf(kind) * (AREA_CLASSES.length + 1) + areaClass) * places + place;
+}
+
+/** What the search holds against all candidates. */
+export interface Search {
+  readonly plan: Plan;
+  readonly targets: Targets;
+  readonly pairs: HarmPairs;
+  readonly responses: readonly Response[];
+  readonly lattice: Lattice;
+  /** Middles of the plants near which cloth is told apart. */
+  readonly places: readonly PlanPoint[];
+  readonly contest: Contest;
+  readonly maxScores: number;
+}
+
+/** What is left undone where a search stops at `maxScores`: no candidate it did not look at spares more. */
+export interface SearchEnd {
+  readonly finished: boolean;
+  readonly unseen: number;
+}
+
+/** Holds every candidate of the lattice against its bound and enters the promising ones. Yields the share of turns done. */
+export function* searchLattice(search: Search): Generator<number, SearchEnd, void> {
+  const { lattice, contest, maxScores, plan } = search;
+  let unseen = 0;
+  for (const [index, turn] of spreadOut(lattice.turns).entries()) {
+    const turned = turnedLattice(plan.site.boundary, turn, lattice.step);
+    const steps = searchTurn(search, turned);
+    for (let step = steps.next(); ; step = steps.next()) {
+      if (step.done) {
+        unseen = Math.max(unseen, step.value);
+        break;
+      }
+      yield (index + step.value) / lattice.turns.length;
+    }
+  }
+  return { finished: contest.scored < maxScores, unseen };
+}
+
+/** Turns far apart first, so that good bests stand early. */
+function spreadOut(turns: readonly number[]): number[] {
+  const order: number[] = [];
+  for (let gap = 8; gap >= 1; gap /= 2) {
+    turns.forEach((turn, k) => {
+      if (k % gap === 0 && !order.includes(turn)) order.push(turn);
+    });
+  }
+  return order;
+}
+
+/** A candidate whose bound is worth a look. */
+interface Promising {
+  readonly family: number;
+  readonly bound: number;
+  readonly response: number;
+  readonly roof: RoofPlace | null;
+  readonly curtains: readonly CurtainPlace[];
+  readonly drops: readonly Drop[];
+}
+
+interface TurnSearch extends Search {
+  readonly turned: TurnedLattice;
+  readonly rays: TurnedRays;
+  /** Nearest place of each half node, (2·columns + 1) a row. */
+  readonly nearest: Uint8Array;
+}
+
+function* searchTurn(search: Search, turned: TurnedLattice): Generator<number, number, void> {
+  const { lattice, targets, pairs, responses } = search;
+  const at: TurnSearch = { ...search, turned, rays: turnedRays(targets, pairs, turned), nearest: nearestPlaces(turned, search.places) };
+  const size = (turned.columns + 1) * (turned.rows + 1);
+  const plane = new Float64Array(size);
+  const sky = new Float64Array(size * pairs.views.length);
+  let unseen = 0;
+  const withRoofs = lattice.kinds.includes('roof');
+  const withDrops = lattice.kinds.includes('roof with drops');
+  const withScreens = lattice.kinds.includes('screen');
+  const jobs = (withRoofs || withDrops ? lattice.heights.length : 0) + (withScreens ? 1 : 0);
+  let done = 0;
+  const breaks = [...new Set([...(withDrops ? lattice.heights.flatMap((height) => [height, ...lattice.dropDepths.map((depth) => height - depth)]) : []), ...(withScreens ? [lattice.screenBottom, ...lattice.screenTops] : [])])].sort((a, b) => a - b);
+  const drops = withDrops ? responses.map((response) => tablesFor(at, breaks, curtainGains(response.box))) : [];
+  if (withScreens) {
+    for (const [r, response] of responses.entries()) {
+      const tables = tablesFor(at, breaks, response.flat.once);
+      unseen = Math.max(unseen, yield* lookAt(at, screensWorthALook(at, r, tables), null, () => done / jobs));
+    }
+    done++;
+  }
+  for (const height of withRoofs || withDrops ? lattice.heights : []) {
+    const crossings = planeCrossings(at.rays, pairs, height);
+    let hasSky = false;
+    const skyThere = (): Float64Array => {
+      if (!hasSky) skySums(at.rays, pairs, height, sky);
+      hasSky = true;
+      return sky;
+    };
+    const roofs = { crossings, skyThere };
+    for (const [r, response] of responses.entries()) {
+      if (withRoofs) {
+        payoffSums(at.rays, crossings, response.flat.once, plane);
+        unseen = Math.max(unseen, yield* lookAt(at, roofsWorthALook(at, r, height, plane), roofs, () => done / jobs));
+      }
+      if (withDrops) {
+        payoffSums(at.rays, crossings, response.box.once, plane);
+        unseen = Math.max(unseen, yield* lookAt(at, boxesWorthALook(at, r, height, plane, drops[r]), null, () => done / jobs));
+      }
+    }
+    done++;
+  }
+  return unseen;
+}
+
+function tablesFor({ turned, rays, pairs }: TurnSearch, breaks: readonly number[], gains: Float64Array): { u: CurtainSums; v: CurtainSums } {
+  const tables = curtainTables(turned, breaks);
+  fillCurtainSums(rays, pairs, gains, 'u', tables.u);
+  fillCurtainSums(rays, pairs, gains, 'v', tables.v);
+  return tables;
+}
+
+interface RoofTables {
+  readonly crossings: ReturnType<typeof planeCrossings>;
+  skyThere(): Float64Array;
+}
+
+/** Enters candidates, the most promising first. @returns the highest bound that was not looked at, 0 if all were */
+function* lookAt(at: TurnSearch, batches: Iterable<Promising[]>, roofs: RoofTables | null, doneNow: () => number): Generator<number, number, void> {
+  const { contest, turned, rays, pairs, responses, maxScores } = at;
+  const aStep = roofs === null ? CURTAIN_SCORES_A_STEP : SCORES_A_STEP;
+  let next = contest.scored + aStep;
+  let looks = 0;
+  let unseen = 0;
+  yield doneNow();
+  for (const batch of batches) {
+    batch.sort((a, b) => b.bound - a.bound);
+    for (const candidate of batch) {
+      if (!contest.beats(candidate.family, candidate.bound)) continue;
+      if (contest.scored >= maxScores) {
+        unseen = Math.max(unseen, candidate.bound);
+        continue;
+      }
+      const { roof, curtains, drops, family, bound } = candidate;
+      const response = responses[candidate.response];
+      const kind = roof === null ? 'screen' : drops.length > 0 ? 'roof with drops' : 'roof';
+      const cloth = roof === null ? screenOf(turned, curtains[0], response.density) : roofOf(turned, roof, response.density, drops);
+      contest.enter(family, kind, cloth, bound, () =>
+        roof !== null && roofs !== null
+          ? sparedByRoof(rays, pairs, response, roofs.crossings, roofs.skyThere(), roof)
+          : sparedByCloth(rays, pairs, response, roof, curtains),
+      );
+      if (contest.scored >= next || ++looks % 500 === 0) {
+        next = contest.scored + aStep;
+        yield doneNow();
+      }
+    }
+    yield doneNow();
+  }
+  return unseen;
+}
+
+function* roofsWorthALook(at: TurnSearch, response: number, height: number, plane: Float64Array): Generator<Promising[]> {
+  const { turned, lattice, contest, nearest, responses, places } = at;
+  const { base } = responses[response].flat;
+  const { columns, rows } = turned;
+  const width = columns + 1;
+  let batch: Promising[] = [];
+  for (const { a, b } of lattice.sizes) {
+    const family0 = familyOf('roof', a * b * lattice.step ** 2, 0, places.length);
+    for (let j = 0; j + b <= rows; j++) {
+      for (let i = 0; i + a <= columns; i++) {
+        contest.candidates++;
+        const bound = base + sumOver(plane, 0, width, i, j, a, b);
+        const family = family0 + nearest[(2 * j + b) * (2 * columns + 1) + 2 * i + a];
+        if (contest.beats(family, bound)) batch.push({ family, bound, response, roof: { i, j, a, b, height }, curtains: [], drops: [] });
+      }
+      if (batch.length < GATHERED) continue;
+      yield batch;
+      batch = [];
+    }
+  }
+  yield batch;
+}
+
+function* boxesWorthALook(at: TurnSearch, response: number, height: number, plane: Float64Array, tables: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
+  const { turned, lattice, contest, nearest, responses, places } = at;
+  const { base } = responses[response].box;
+  const { density } = responses[response];
+  const { columns, rows } = turned;
+  const width = columns + 1;
+  const { breaks } = tables.u;
+  const high = breaks.indexOf(height);
+  let batch: Promising[] = [];
+  for (const depth of lattice.dropDepths) {
+    const low = breaks.indexOf(height - depth);
+    for (const { a, b } of lattice.sizes) {
+      const cells = { front: a, back: a, left: b, right: b };
+      const sets = SIDES_TRIED[lattice.maxDrops].map((sides) => {
+        const cloth = a * b * lattice.step + sides.reduce((sum, side) => sum + cells[side] * depth, 0);
+        return { sides, family0: familyOf('roof with drops', cloth * lattice.step, 0, places.length) };
+      });
+      for (let j = 0; j + b <= rows; j++) {
+        for (let i = 0; i + a <= columns; i++) {
+          const roof = base + sumOver(plane, 0, width, i, j, a, b);
+          const gains = {
+            front: sumOfCurtain(tables.u, j + b, i, a, low, high),
+            back: sumOfCurtain(tables.u, j, i, a, low, high),
+            right: sumOfCurtain(tables.v, i + a, j, b, low, high),
+            left: sumOfCurtain(tables.v, i, j, b, low, high),
+          };
+          const place = nearest[(2 * j + b) * (2 * columns + 1) + 2 * i + a];
+          for (const { sides, family0 } of sets) {
+            contest.candidates++;
+            let bound = roof;
+            for (const side of sides) bound += gains[side];
+            const family = family0 + place;
+            if (!contest.beats(family, bound)) continue;
+            const where = { i, j, a, b, height };
+            batch.push({ family, bound, response, roof: where, curtains: sides.map((side) => curtainOf(where, side, depth)), drops: sides.map((side) => ({ side, depth, density })) });
+          }
+        }
+        if (batch.length < GATHERED) continue;
+        yield batch;
+        batch = [];
+      }
+    }
+  }
+  yield batch;
+}
+
+const ONE_SIDE: readonly (readonly DropSide[])[] = SIDES.map((side) => [side]);
+const TWO_SIDES: readonly (readonly DropSide[])[] = SIDES.flatMap((a, k) => SIDES.slice(k + 1).map((b) => [a, b]));
+const SIDES_TRIED = { 1: ONE_SIDE, 2: [...ONE_SIDE, ...TWO_SIDES] } as const;
+
+function* screensWorthALook(at: TurnSearch, response: number, tables: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
+  const { lattice, contest, turned, nearest, responses, places } = at;
+  const { base } = responses[response].flat;
+  const { breaks } = tables.u;
+  const low = breaks.indexOf(lattice.screenBottom);
+  const across = 2 * turned.columns + 1;
+  let batch: Promising[] = [];
+  for (const along of ['u', 'v'] as const) {
+    const table = tables[along];
+    for (const top of lattice.screenTops) {
+      const high = breaks.indexOf(top);
+      for (const cells of lattice.screenCells) {
+        const family0 = familyOf('screen', cells * lattice.step * (top - lattice.screenBottom), 0, places.length);
+        for (let line = 0; line < table.lines; line++) {
+          for (let from = 0; from + cells < table.lateral; from++) {
+            contest.candidates++;
+            const bound = base + sumOfCurtain(table, line, from, cells, low, high);
+            const [i2, j2] = along === 'u' ? [2 * from + cells, 2 * line] : [2 * line, 2 * from + cells];
+            const family = family0 + nearest[j2 * across + i2];
+            if (!contest.beats(family, bound)) continue;
+            batch.push({ family, bound, response, roof: null, curtains: [{ along, line, from, cells, bottom: lattice.screenBottom, top }], drops: [] });
+          }
+        }
+        if (batch.length < GATHERED) continue;
+        yield batch;
+        batch = [];
+      }
+    }
+  }
+  yield batch;
+}
+
+function nearestPlaces(turned: TurnedLattice, places: readonly PlanPoint[]): Uint8Array {
+  const across = 2 * turned.columns + 1;
+  const nearest = new Uint8Array(across * (2 * turned.rows + 1));
+  for (let index = 0; index < nearest.length; index++) {
+    const i2 = index % across;
+    const at = nodeOf(turned, i2 / 2, (index - i2) / across / 2);
+    for (let p = 1; p < places.length; p++) if (distance(at, places[p]) < distance(at, places[nearest[index]])) nearest[index] = p;
+  }
+  return nearest;
+}

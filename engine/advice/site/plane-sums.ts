@@ -1,0 +1,187 @@
+import type { Gains, HarmPairs } from './harm-pairs.ts';
+import type { Targets } from './targets.ts';
+import { alongU, alongV, type TurnedLattice } from './turned-lattice.ts';
+
+/** The yard's harmful rays in the axes of one turn of the lattice. */
+export interface TurnedRays {
+  readonly lattice: TurnedLattice;
+  /** Of each view's point, in cells from node (0, 0); its height. [m] */
+  readonly pointU: Float64Array;
+  readonly pointV: Float64Array;
+  readonly pointZ: Float64Array;
+  /** Of each pair's way to the sun. [cells], [cells], [m] a metre of beam */
+  readonly du: Float64Array;
+  readonly dv: Float64Array;
+  readonly dz: Float64Array;
+  /** Of each ray of the sky. */
+  readonly skyU: Float64Array;
+  readonly skyV: Float64Array;
+  readonly skyZ: Float64Array;
+}
+
+export function turnedRays(targets: Targets, pairs: HarmPairs, lattice: TurnedLattice): TurnedRays {
+  const { step, u0, v0 } = lattice;
+  const points = pairs.views.map(({ point }) => targets.points[point].at);
+  const du = new Float64Array(pairs.count);
+  const dv = new Float64Array(pairs.count);
+  for (let p = 0; p < pairs.count; p++) {
+    du[p] = alongU(lattice, pairs.dx[p], pairs.dy[p]) / step;
+    dv[p] = alongV(lattice, pairs.dx[p], pairs.dy[p]) / step;
+  }
+  const { skyDirections: sky } = targets;
+  const rays = Array.from({ length: sky.length / 3 }, (_, k) => 3 * k);
+  return {
+    lattice,
+    pointU: Float64Array.from(points, ([x, y]) => (alongU(lattice, x, y) - u0) / step),
+    pointV: Float64Array.from(points, ([x, y]) => (alongV(lattice, x, y) - v0) / step),
+    pointZ: Float64Array.from(points, ([, , z]) => z),
+    du, dv, dz: pairs.dz,
+    skyU: Float64Array.from(rays, (k) => alongU(lattice, sky[k], sky[k + 1]) / step),
+    skyV: Float64Array.from(rays, (k) => alongV(lattice, sky[k], sky[k + 1]) / step),
+    skyZ: Float64Array.from(rays, (k) => sky[k + 2]),
+  };
+}
+
+/** Where the harmful rays cross the level plane at one height: the cell of each pair, −1 off the lattice or not at all. */
+export interface PlaneCrossings {
+  readonly height: number;
+  readonly cellU: Int32Array;
+  readonly cellV: Int32Array;
+}
+
+export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: number): PlaneCrossings {
+  const { columns, rows } = rays.lattice;
+  const cellU = new Int32Array(pairs.count).fill(-1);
+  const cellV = new Int32Array(pairs.count).fill(-1);
+  for (let p = 0; p < pairs.count; p++) {
+    const view = pairs.view[p];
+    const reach = (height - rays.pointZ[view]) / rays.dz[p];
+    if (reach <= 0) continue;
+    const u = Math.floor(rays.pointU[view] + reach * rays.du[p]);
+    const v = Math.floor(rays.pointV[view] + reach * rays.dv[p]);
+    if (u < 0 || v < 0 || u >= columns || v >= rows) continue;
+    cellU[p] = u;
+    cellV[p] = v;
+  }
+  return { height, cellU, cellV };
+}
+
+/** Summed-area table over the plane of what each pair's ray would be spared; (columns + 1) × (rows + 1) nodes. */
+export function payoffSums({ lattice: { columns, rows } }: TurnedRays, { cellU, cellV }: PlaneCrossings, gains: Float64Array, into: Float64Array): void {
+  const width = columns + 1;
+  into.fill(0);
+  for (let p = 0; p < gains.length; p++) if (cellU[p] >= 0) into[(cellV[p] + 1) * width + cellU[p] + 1] += gains[p];
+  sumUp(into, 0, width, rows);
+}
+
+/**
+ * Summed-area tables over the plane of the sky that each view gets through it, one after the other; straight up left out (a
+ * plant often stands exactly under an edge: `overhead` counts that ray with edges included).
+ */
+export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, into: Float64Array): void {
+  const { columns, rows } = rays.lattice;
+  const width = columns + 1;
+  const size = width * (rows + 1);
+  into.fill(0);
+  const last = rays.skyZ.length - 1;
+  for (let view = 0; view < pairs.views.length; view++) {
+    const { sky } = pairs.views[view];
+    const rise = height - rays.pointZ[view];
+    if (rise <= 0) continue;
+    for (let k = 0; k < last; k++) {
+      if (sky[k] === 0) continue;
+      const reach = rise / rays.skyZ[k];
+      const u = Math.floor(rays.pointU[view] + reach * rays.skyU[k]);
+      const v = Math.floor(rays.pointV[view] + reach * rays.skyV[k]);
+      if (u >= 0 && v >= 0 && u < columns && v < rows) into[view * size + (v + 1) * width + u + 1] += sky[k];
+    }
+    sumUp(into, view * size, width, rows);
+  }
+}
+
+/** Sum of a table over a × b cells from node (i, j). */
+export function sumOver(sums: Float64Array, start: number, width: number, i: number, j: number, a: number, b: number): number {
+  const low = start + j * width + i;
+  const high = low + b * width;
+  return sums[high + a] - sums[high] - sums[low + a] + sums[low];
+}
+
+function sumUp(sums: Float64Array, start: number, width: number, rows: number): void {
+  for (let j = 1; j <= rows; j++) {
+    const row = start + j * width;
+    let along = 0;
+    for (let i = 1; i < width; i++) {
+      along += sums[row + i];
+      sums[row + i] = along + sums[row - width + i];
+    }
+  }
+}
+
+/**
+ * Sums over every upright plane of the lattice, for curtains: one table a line, lateral nodes × bins of height between `breaks`.
+ * `along` 'u': planes v = line, lateral u.
+ */
+export interface CurtainSums {
+  readonly lines: number;
+  readonly lateral: number;
+  readonly breaks: readonly number[];
+  /** [line][lateral node][break] */
+  readonly sums: Float64Array;
+}
+
+/** Empty tables for both ways. @param breaks heights at which curtains may begin or end, rising [m] */
+export function curtainTables({ columns, rows }: TurnedLattice, breaks: readonly number[]): { u: CurtainSums; v: CurtainSums } {
+  const table = (lines: number, cells: number): CurtainSums => ({ lines, lateral: cells + 1, breaks, sums: new Float64Array(lines * (cells + 1) * breaks.length) });
+  return { u: table(rows + 1, columns), v: table(columns + 1, rows) };
+}
+
+export function fillCurtainSums(rays: TurnedRays, pairs: HarmPairs, gains: Float64Array, along: 'u' | 'v', { lines, lateral, breaks, sums }: CurtainSums): void {
+  const depth = breaks.length;
+  const top = breaks[depth - 1];
+  const [across, side, goesAcross, goesAside] =
+    along === 'u' ? [rays.pointV, rays.pointU, rays.dv, rays.du] : [rays.pointU, rays.pointV, rays.du, rays.dv];
+  sums.fill(0);
+  for (let p = 0; p < gains.length; p++) {
+    const gain = gains[p];
+    if (gain <= 0) continue;
+    const view = pairs.view[p];
+    const go = goesAcross[p];
+    if (Math.abs(go) < 1e-9) continue;
+    const start = across[view];
+    const z0 = rays.pointZ[view];
+    const forward = go > 0 ? 1 : -1;
+    for (let line = go > 0 ? Math.floor(start) + 1 : Math.ceil(start) - 1; line >= 0 && line < lines; line += forward) {
+      const reach = (line - start) / go;
+      const z = z0 + reach * rays.dz[p];
+      if (z >= top) break;
+      if (z < breaks[0]) continue;
+      const lane = Math.floor(side[view] + reach * goesAside[p]);
+      if (lane < 0 || lane >= lateral - 1) continue;
+      let bin = 1;
+      while (z >= breaks[bin]) bin++;
+      sums[(line * lateral + lane + 1) * depth + bin] += gain;
+    }
+  }
+  for (let line = 0; line < lines; line++) {
+    for (let lane = 1; lane < lateral; lane++) {
+      const at = (line * lateral + lane) * depth;
+      let along2 = 0;
+      for (let bin = 1; bin < depth; bin++) {
+        along2 += sums[at + bin];
+        sums[at + bin] = along2 + sums[at - depth + bin];
+      }
+    }
+  }
+}
+
+/** Sum over a curtain. @param low, high Indices of `breaks`. */
+export function sumOfCurtain({ lateral, breaks: { length: depth }, sums }: CurtainSums, line: number, from: number, cells: number, low: number, high: number): number {
+  const at = (line * lateral + from) * depth;
+  const end = at + cells * depth;
+  return sums[end + high] - sums[end + low] - sums[at + high] + sums[at + low];
+}
+
+/** Gains of curtains that come on top of a roof: at most what one crossing spares, or a second one more. */
+export function curtainGains({ once, twice }: Gains): Float64Array {
+  return Float64Array.from(once, (gain, p) => Math.max(gain, twice[p] - gain));
+}
