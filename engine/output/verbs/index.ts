@@ -2,6 +2,7 @@ import { check } from './check.ts';
 import { compare } from './compare.ts';
 import { load } from './load.ts';
 import { place } from './place.ts';
+import { review } from './review.ts';
 import { season } from './season.ts';
 import { sheet } from './sheet.ts';
 import { spot } from './spot.ts';
@@ -18,6 +19,7 @@ export const VERBS: readonly Verb[] = [
   place,
   sheet,
   season,
+  review,
   why,
   ...SURVEY_VERBS,
 ];

@@ -1,0 +1,38 @@
+import { READING_PROTOCOL } from '../../advice/protocol.ts';
+import { reviewOf } from '../../advice/review.ts';
+import type { ReviewResult } from '../../advice/review-types.ts';
+import { cautionsFor } from '../../frame/cautions.ts';
+import { nameOf } from '../../load/names.ts';
+import type { Plan } from '../../plan/types.ts';
+import { wrapped } from '../plain-text.ts';
+import { basisWords } from '../season-text.ts';
+import { planOf, type Verb, type VerbResult } from './verb.ts';
+
+export const review: Verb = {
+  name: 'review',
+  summary: 'readings and damage against the estimate and against last year, and what to correct',
+  plan: 'required',
+  common: ['option', 'units'],
+  options: [],
+  examples: ['review demo', 'review demo:lane --units imperial', 'review demo --json'],
+  run(request): VerbResult {
+    const plan = { ...planOf(request), units: request.units };
+    const result = reviewOf(plan);
+    const { corrections, ...rest } = result;
+    const json = { ...rest, corrections: corrections.map((correction) => ({ ...correction, plan: undefined })) };
+    return { ok: true, json, text: reviewText(plan, result, Math.max(60, request.page.columns)), notes: result.notes };
+  },
+};
+
+function reviewText(plan: Plan, { sentences, damage, years }: ReviewResult, columns: number): string {
+  const list = (lines: readonly string[]) => lines.map((line) => wrapped(`- ${line}`, columns)).join('\n');
+  const scores = damage.map(({ plant, date, score, words }) => `${nameOf(plan, plant)}, ${date}: ${score} of 5, ${words}.`);
+  const twice = years.length > 0 ? [] : ['Two summers’ scores of the same plant are needed to say whether it fared better. One plant, one year proves little.'];
+  const blocks = [
+    `Readings and years\n${list([...sentences, ...twice])}`,
+    `Damage noted\n${scores.length === 0 ? 'None.' : list(scores)}`,
+    `How to take a reading\n${list(READING_PROTOCOL.map((one) => `${one.text} ${basisWords(one)}`))}`,
+    `Take care\n${list(cautionsFor(['heat']).map(({ text }) => text))}`,
+  ];
+  return `${blocks.join('\n\n')}\n`;
+}
