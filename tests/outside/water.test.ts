@@ -10,7 +10,7 @@ import {
 
 const degrees = (whole: number, minutes: number) => whole + minutes / 60;
 
-describe('the worked examples of FAO-56, to the printed digit', () => {
+describe('the worked examples of FAO-56', () => {
   test('example 2, p. 63: pressure and psychrometric constant at 1800 m', () => {
     expect(pressureAt(1800)).toBeCloseTo(81.8, 1);
     expect(psychrometric(pressureAt(1800))).toBeCloseTo(0.054, 3);
@@ -41,10 +41,11 @@ describe('the worked examples of FAO-56, to the printed digit', () => {
 
   test('example 17, p. 110: Bangkok in April needs 5.72 mm a day', () => {
     const eto = penmanMonteith({ netRadiation: 14.33, soilHeat: 0.14, air: 30.2, wind: 2, saturated: 4.42, vapour: 2.85, slope: 0.246, psychrometric: 0.0674 });
-    // The paper rounds each term before it adds them up; unrounded the same inputs give 5.713.
+    // The printed inputs, unrounded from there on, give 5.713, not 5.72: the paper seems to have added rounded terms (not seen).
     expect(Math.abs(eto - 5.72)).toBeLessThan(0.01);
     expect(saturationSlope(30.2)).toBeCloseTo(0.246, 3);
-    expect(psychrometric(pressureAt(2))).toBeCloseTo(0.0674, 4);
+    // Printed 0.0674 comes of the pressure to one decimal; from the unrounded pressure it is 0.06735.
+    expect(psychrometric(Number(pressureAt(2).toFixed(1)))).toBeCloseTo(0.0674, 4);
   });
 
   test('example 18, p. 113: Uccle on 6 July, from the instruments to 3.88 mm', () => {
