@@ -1,12 +1,14 @@
+import './card.css';
 import { compassWord, LEAF_SPREAD, formatTemperature, formatTemperatureDifference } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
+import { PlantRose } from './PlantRose.tsx';
 import { plantHours } from './hours.ts';
 
 /** How a chosen plant fares, side by side and in numbers. */
-export function PlantCard({ plant }: { readonly plant: PlantLoad }) {
+export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly name: string }) {
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
   const guesses = guessesOf(plan.value);
   const own = guesses.filter(({ feature }) => feature?.id === plant.id).length;
@@ -22,6 +24,7 @@ export function PlantCard({ plant }: { readonly plant: PlantLoad }) {
         <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`}</dd>
       </dl>
       <HoursTable live={plantHours.value} place="its top" />
+      {sides.length > 0 && plant.leaf && <PlantRose plant={plant} name={name} />}
       {sides.length > 0 && (
         <details>
           <summary>Side by side</summary>

@@ -29,7 +29,7 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
       {open && (
         <div class="plant-card">
           <p>{told[0].toUpperCase() + told.slice(1)}</p>
-          <PlantCard plant={plant} />
+          <PlantCard plant={plant} name={name} />
         </div>
       )}
     </li>

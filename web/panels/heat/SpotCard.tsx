@@ -1,3 +1,4 @@
+import './card.css';
 import { Fragment } from 'preact';
 import { formatLength, QUANTITY_UNITS } from '../../../engine/index.ts';
 import type { Quantity } from '../../../engine/index.ts';
