@@ -42,7 +42,7 @@ export const quantity = signal<Quantity>('hotLoad');
 export const shownOptions = signal<readonly string[]>([]);
 
 /** A card that stands in the slip for a while instead of the stage's own. */
-export type Aside = 'files' | 'settings';
+export type Aside = 'files' | 'settings' | 'happened' | 'why';
 export const aside = signal<Aside | null>(null);
 
 /** Heights of the slip on a phone. */

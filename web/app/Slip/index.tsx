@@ -2,6 +2,7 @@ import { useEffect } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import { CARDS } from '../../panels/index.ts';
 import { cardNext, nextThing } from '../../state/next.ts';
+import { heat } from '../../state/results.ts';
 import { aside, slipHeight, stage } from '../../state/view.ts';
 import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
 import { Lazy } from '../Lazy/index.tsx';
@@ -13,7 +14,11 @@ const HEIGHTS = ['line', 'half', 'full'] as const;
 const ASIDES = {
   files: { name: 'Yard and files', load: (): Promise<ComponentType> => import('../FilesCard/index.tsx').then((part) => part.FilesCard) },
   settings: { name: 'Settings', load: (): Promise<ComponentType> => import('../SettingsCard/index.tsx').then((part) => part.SettingsCard) },
+  happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('../../panels/first/index.tsx').then((part) => part.HappenedCard) },
+  why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('../../panels/first/WhyCard.tsx').then((part) => part.WhyCard) },
 } as const;
+
+const loadGreeting = (): Promise<ComponentType> => import('../../panels/first/Greeting.tsx').then((part) => part.Greeting);
 
 /** The paper note beside the drawing: the one thing to do next, then the card of the stage. */
 export function Slip() {
@@ -32,6 +37,7 @@ export function Slip() {
       <SlipGrip />
       <NextLine />
       <div class="slip-card">
+        {heat.value.shown && <Lazy load={loadGreeting} what="The greeting" />}
         {besides !== null ? (
           <>
             <div class="slip-head">

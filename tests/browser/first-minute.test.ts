@@ -1,0 +1,95 @@
+import axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { planOf } from './drawing-hands.ts';
+import { SIZES, browserSession, graded, openApp } from './harness.ts';
+
+const session = browserSession();
+
+async function faultsOf(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  return page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
+  });
+}
+
+const goOn = (page: Page): Promise<void> => page.getByRole('button', { name: 'Go on', exact: true }).click();
+
+async function answerAll(page: Page, corner: string): Promise<void> {
+  await page.getByRole('button', { name: 'What happened in my yard?' }).click();
+  await page.getByLabel('Town, or latitude and longitude').fill('33.4, -112');
+  await page.getByText('clocks of America/Phoenix').waitFor();
+  await goOn(page);
+  await page.getByRole('button', { name: /^Skip: use rough numbers, marked guessed/ }).click();
+  await page.getByRole('radio', { name: 'Walls all round' }).check();
+  await page.getByLabel('Across').fill('12');
+  await page.getByLabel('Deep').fill('9');
+  await goOn(page);
+  await page.getByLabel('Height').fill('1.8');
+  await page.getByRole('radio', { name: 'by tape' }).check();
+  await goOn(page);
+  await page.getByLabel('Plant, or the one most like it').selectOption('lemon');
+  await page.getByLabel('How tall is it?').fill('1.5');
+  await page.getByRole('radio', { name: corner }).check();
+  await goOn(page);
+  await page.getByRole('radio', { name: 'south-west', exact: true }).check();
+}
+
+test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)('on a %s a person starts an own yard, sees it graded, and is told every guess', async (_name, viewport) => {
+  const context = await session.context({ viewport });
+  const { page, complaints } = await openApp(context, session.site.address);
+  await answerAll(page, 'top left');
+  expect(await faultsOf(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Show me my yard' }).click();
+  const guesses = page.getByRole('region', { name: 'How sure' });
+  await guesses.waitFor();
+  expect(await guesses.getByRole('listitem').allTextContents()).toEqual(['north', "the months' temperatures", 'Walls all round: thickness', expect.stringMatching(/lemon.*: width$/i)]);
+  await page.getByRole('region', { name: 'Answer' }).getByRole('heading', { name: /^The sun |^It could be the sun/ }).waitFor();
+  await graded(page);
+  await page.getByRole('button', { name: /^Find north/ }).waitFor();
+  expect(await faultsOf(page)).toEqual([]);
+
+  const { site, features, journal } = await planOf(page);
+  expect(site).toMatchObject({ latitude: 33.4, longitude: -112, timeZone: 'America/Phoenix', boundary: [[0, 0], [12, 0], [12, 9], [0, 9]] });
+  expect(features.find(({ kind }) => kind === 'wall')).toMatchObject({ height: 1.8 });
+  const plant = features.find(({ kind }) => kind === 'plant');
+  expect(plant).toMatchObject({ plant: 'lemon', height: 1.5, container: true });
+  if (plant?.kind !== 'plant') throw new Error('The lemon is missing.');
+  expect(plant.at[0]).toBeLessThan(1.5);
+  expect(plant.at[1]).toBeGreaterThan(7.5);
+  expect(journal).toMatchObject([{ what: 'damage', side: 225, part: 'leaf' }]);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test('half an answer is there again after a reload', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await page.getByRole('button', { name: 'What happened in my yard?' }).click();
+  await page.getByRole('button', { name: /^Skip: use the place/ }).click();
+  await page.getByRole('button', { name: /^Skip: use rough/ }).click();
+  await page.getByLabel('Across').fill('7.2');
+  await page.reload();
+  await page.getByRole('button', { name: 'Go on: what happened in my yard?' }).click();
+  await page.getByText('Question 3 of 6').waitFor();
+  expect(await page.getByLabel('Across').inputValue()).toBe('7.2');
+  await page.getByLabel('Deep').fill('far');
+  await goOn(page);
+  await page.getByRole('alert').getByText('Deep must be between 1 and 200 m').waitFor();
+  await context.close();
+});
+
+test('the sun explains the demo lemon where it burnt in the south-west, not in the north-east', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await page.getByRole('button', { name: 'Why did this lemon burn?' }).click();
+  const answer = page.getByRole('region', { name: 'Answer' });
+  await answer.getByRole('heading', { name: 'The sun explains it' }).waitFor();
+  await page.getByRole('checkbox', { name: /root ball dry/ }).check();
+  await answer.getByRole('heading', { name: 'It could be the sun' }).waitFor();
+  await page.getByRole('checkbox', { name: /root ball dry/ }).uncheck();
+  await page.getByRole('radio', { name: 'north-east', exact: true }).check();
+  await answer.getByRole('heading', { name: 'The sun does not explain it' }).waitFor();
+  await context.close();
+});

@@ -1,0 +1,87 @@
+import { effect, signal } from '@preact/signals';
+
+/** The four plans that a yard may start from. */
+export const SHAPES = {
+  walled: 'Walls all round',
+  front: 'House along one side',
+  corner: 'House round a corner',
+  passage: 'Between two houses',
+} as const;
+export type Shape = keyof typeof SHAPES;
+
+/** The questions, in the order in which they are asked. */
+export const STEPS = ['place', 'summer', 'ground', 'walls', 'plant', 'damage'] as const;
+export type StepName = (typeof STEPS)[number];
+
+/** What a person has typed so far, as typed: half an answer is kept as well. */
+export interface Answers {
+  readonly open: boolean;
+  readonly step: number;
+  /** Nothing burnt: the last question is left out. */
+  readonly ahead: boolean;
+  /** Questions passed over. */
+  readonly skipped: readonly StepName[];
+  readonly place: string;
+  readonly high: string;
+  readonly low: string;
+  readonly hottest: string;
+  readonly shape: Shape;
+  readonly across: string;
+  readonly deep: string;
+  readonly measure: 'length' | 'steps';
+  readonly wallHeight: string;
+  readonly wallsKnown: 'tape' | 'guess';
+  readonly plant: string;
+  readonly plantHeight: string;
+  readonly pot: boolean;
+  /** Column and row of nine, 0 at the left and at the bottom of the sheet. */
+  readonly spot: readonly [number, number];
+  readonly side: string;
+  readonly part: string;
+  readonly month: number;
+  readonly third: 'early' | 'mid' | 'late';
+  readonly amount: number;
+}
+
+export const NOTHING_YET: Answers = {
+  open: false, step: 0, ahead: false, skipped: [], place: '', high: '', low: '', hottest: '', shape: 'walled', across: '', deep: '', measure: 'length',
+  wallHeight: '', wallsKnown: 'guess', plant: 'lemon', plantHeight: '', pot: true, spot: [1, 1], side: 'unknown', part: 'leaf', month: 7, third: 'mid', amount: 3,
+};
+
+const KEY = 'shadewright.first-minute';
+
+export const answers = signal<Answers>(stored());
+
+effect(() => {
+  const text = JSON.stringify(answers.value);
+  try {
+    localStorage.setItem(KEY, text);
+  } catch {
+    // A browser that keeps nothing: the answers last until the page closes.
+  }
+});
+
+export function answer(change: Partial<Answers>): void {
+  answers.value = { ...answers.value, ...change };
+}
+
+export function stepsOf({ ahead }: Answers): readonly StepName[] {
+  return ahead ? STEPS.filter((step) => step !== 'damage') : STEPS;
+}
+
+function stored(): Answers {
+  try {
+    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
+    return isAnswers(kept) ? kept : NOTHING_YET;
+  } catch {
+    return NOTHING_YET;
+  }
+}
+
+/** Kept by an older or a broken page: forgotten rather than half believed. */
+function isAnswers(kept: unknown): kept is Answers {
+  if (typeof kept !== 'object' || kept === null) return false;
+  const found = kept as Readonly<Record<string, unknown>>;
+  const alike = Object.entries(NOTHING_YET).every(([key, usual]) => typeof found[key] === typeof usual && Array.isArray(found[key]) === Array.isArray(usual));
+  return alike && Object.hasOwn(SHAPES, String(found.shape));
+}

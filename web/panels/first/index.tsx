@@ -1,0 +1,63 @@
+import './style.css';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { addYard } from '../../state/shelf.ts';
+import { aside, goToStage, periodKind, selection } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
+import { NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
+import { QUESTIONS } from './questions.tsx';
+import { yardOf } from './yard-of.ts';
+
+/** From "my plant burnt" to one's own graded yard: one question at a time, each may be passed over, each kept as it is typed. */
+export function HappenedCard() {
+  const given = answers.value;
+  const steps = stepsOf(given);
+  const at = Math.min(given.step, steps.length - 1);
+  const step = steps[at];
+  const { title, skip, Body } = QUESTIONS[step];
+  const [fault, setFault] = useState<string | null>(null);
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => answer({ open: true }), []);
+  useEffect(() => heading.current?.focus(), [step]);
+
+  async function goOn(passed: boolean): Promise<void> {
+    const rest = given.skipped.filter((name) => name !== step);
+    const next = { ...given, skipped: passed ? [...rest, step] : rest };
+    const built = yardOf(next, plan.value, new Date().toLocaleDateString('sv'));
+    if (!built.ok && steps.indexOf(built.step) <= at) {
+      setFault(built.message);
+      return answer({ ...next, step: steps.indexOf(built.step) });
+    }
+    setFault(null);
+    if (at < steps.length - 1) return answer({ ...next, step: at + 1 });
+    if (!built.ok) return;
+    answers.value = NOTHING_YET;
+    await addYard(built.plan, 'Answer what happened');
+    periodKind.value = 'heatwave';
+    goToStage('heat');
+    selection.value = [built.plant];
+    if (built.plan.journal) aside.value = 'why';
+  }
+
+  return (
+    <form
+      class="asked"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void goOn(false);
+      }}
+    >
+      <p class="quiet">Question {at + 1} of {steps.length}. Every one may be skipped; what you typed is kept.</p>
+      <h2 ref={heading} tabIndex={-1}>{title}</h2>
+      {fault && <p class="box-said fault" role="alert">{fault}</p>}
+      <Body />
+      <div class="asked-buttons">
+        <button type="submit" class="main">{at === steps.length - 1 ? 'Show me my yard' : 'Go on'}</button>
+        <button type="button" onClick={() => void goOn(true)}>Skip: {skip}{step === 'damage' || step === 'place' ? '' : ', marked guessed'}</button>
+        {at > 0 && <button type="button" onClick={() => answer({ step: at - 1 })}>Back one question</button>}
+      </div>
+      {at === 0 && (
+        <label class="choice"><input type="checkbox" checked={given.ahead} onChange={(event) => answer({ ahead: event.currentTarget.checked })} />Nothing burnt yet: I'm planning ahead</label>
+      )}
+    </form>
+  );
+}
