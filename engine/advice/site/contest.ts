@@ -48,17 +48,22 @@ export class Contest {
     return bound > this.toBeat[family];
   }
 
+  /** Whether a candidate that breaks one rule would be the best without that rule. */
+  beatsWithout(rule: SiteRule, bound: number): boolean {
+    return bound > this.toBeatWithout(rule);
+  }
+
   /** @param score works out what the candidate spares; called only where it may matter */
   enter(family: number, kind: ClothKind, cloth: Canopy | Screen, bound: number, score: () => number): void {
     const early = this.judges.objections(cloth);
-    if (early === 'ground' || early.length > 1 || (early.length === 1 && bound <= this.toBeatWithout(early[0]))) {
+    if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) {
       this.forbidden++;
       return;
     }
     const spared = score();
     this.scored++;
     if (early.length === 1) {
-      if (spared > this.toBeatWithout(early[0])) this.winWithout(early[0], { cloth, kind, spared });
+      if (this.beatsWithout(early[0], spared)) this.winWithout(early[0], { cloth, kind, spared });
       return;
     }
     if (spared <= this.toBeat[family]) return;
@@ -66,7 +71,7 @@ export class Contest {
     if (late === 'ground' || late.length > 1) this.forbidden++;
     else if (late.length === 1) {
       this.forbidden++;
-      if (spared > this.toBeatWithout(late[0])) this.without.set(late[0], { cloth, kind, spared });
+      if (this.beatsWithout(late[0], spared)) this.without.set(late[0], { cloth, kind, spared });
     } else this.win(family, { cloth, kind, spared });
   }
 

@@ -47,6 +47,7 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
   const firstOf: number[] = [];
   let harm = 0;
   for (const [index, point] of points.entries()) {
+    if (point.weight === 0) continue;
     const { plant } = point;
     const distinct = [...new Set(point.sky)];
     for (const sky of distinct) {
@@ -87,13 +88,17 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
   };
 }
 
-/** The most that cloth of one kind can spare, pair by pair. [K·h/day] */
+/**
+ * The most that cloth of one kind can spare, split so that it adds up over the cloth's surface. A pair whose ray is met is spared
+ * `once` or `twice` by the shade itself; hiding sky can cool leaves further (or warm them, which is left out here), in proportion
+ * to the share of the sky hidden from the view.
+ */
 export interface Gains {
-  /** Σ over all pairs of what hiding sky alone can spare. */
-  readonly base: number;
-  /** How much more where the cloth is met once, and where twice. */
+  /** [K·h/day] by pair */
   readonly once: Float64Array;
   readonly twice: Float64Array;
+  /** Most that hiding the whole sky could spare at the steepest rate, by view. [K·h/day] */
+  readonly bySky: Float64Array;
 }
 
 /**
@@ -134,20 +139,24 @@ export function responseOf(targets: Targets, pairs: HarmPairs, leaves: LeafTable
   return { density, terms, flat, box: crossings === 2 ? gainsOf(pairs, terms, most, 2) : flat };
 }
 
-/** @param most Largest share of the sky that the cloth can hide; the excess is monotone in it. */
+/** @param most Largest share of the sky that the cloth can hide; along it each excess is a parabola, steepest at an end. */
 function gainsOf(pairs: HarmPairs, terms: Float64Array, most: number, crossings: number): Gains {
   const once = new Float64Array(pairs.count);
   const twice = new Float64Array(pairs.count);
-  let base = 0;
+  const bySky = new Float64Array(pairs.views.length);
   for (let p = 0; p < pairs.count; p++) {
     const now = harmOfPair(pairs, terms, p, 0, 0);
-    const least = (level: number) => Math.min(harmOfPair(pairs, terms, p, level, 0), harmOfPair(pairs, terms, p, level, most));
-    const uncrossed = now - least(0);
-    base += uncrossed;
-    once[p] = now - least(1) - uncrossed;
-    if (crossings === 2) twice[p] = now - least(2) - uncrossed;
+    once[p] = now - harmOfPair(pairs, terms, p, 1, 0);
+    if (crossings === 2) twice[p] = now - harmOfPair(pairs, terms, p, 2, 0);
+    let steepest = 0;
+    for (let level = 0; level <= crossings; level++) {
+      if (harmOfPair(pairs, terms, p, level, 0) === 0 && harmOfPair(pairs, terms, p, level, most) === 0) continue;
+      const at = (p * LEVELS + level) * TERMS;
+      steepest = Math.max(steepest, -terms[at + 1], -terms[at + 1] - 2 * most * terms[at + 2]);
+    }
+    bySky[pairs.view[p]] += pairs.weight[p] * steepest;
   }
-  return { base, once, twice };
+  return { once, twice, bySky };
 }
 
 /** What a pair counts for with so many crossings and so much of its sky hidden. [K·h/day] */

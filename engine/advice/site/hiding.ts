@@ -1,7 +1,7 @@
 import { gridOf, maskOf } from '../../load/grid-of.ts';
 import { canopyCorners, cleanPath, distance } from '../../plan/geometry.ts';
 import type { SpacePoint } from '../../plan/geometry.ts';
-import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { hiddenHeightAt, hiddenHeightGrid, sightLinesOf } from '../hidden-height.ts';
 
 /** Edges of cloth are looked at in steps of at most this. [m] */
@@ -15,6 +15,8 @@ export interface Hiding {
   readonly impossible: readonly string[];
   /** Eyes that the cloth must be hidden from. */
   readonly from: readonly string[];
+  /** How tall a thing may stand unseen by those at a point. [m] */
+  heightAt(at: PlanPoint): number;
   isHidden(cloth: Canopy | Screen): boolean;
 }
 
@@ -34,6 +36,7 @@ export function hidingOf(plan: Plan, lowest: number): Hiding {
   return {
     impossible: impossible.map(({ id }) => id),
     from: from.map(({ id }) => id),
+    heightAt: (at) => hiddenHeightAt(sight, at).height + ROUNDING,
     isHidden(cloth) {
       if (from.length === 0) return true;
       const hides = ([x, y, z]: SpacePoint) => hiddenHeightAt(sight, [x, y]).height >= z - ROUNDING;

@@ -1,15 +1,16 @@
-import { distance } from '../../plan/geometry.ts';
 import type { Drop, DropSide, Plan, PlanPoint } from '../../plan/types.ts';
 import { curtainOf, type CurtainPlace, roofOf, type RoofPlace, screenOf } from './candidates.ts';
 import type { Contest } from './contest.ts';
+import { type GroundMask, groundMask } from './ground-mask.ts';
 import type { HarmPairs, Response } from './harm-pairs.ts';
 import {
-  curtainGains, type CurtainSums, curtainTables, fillCurtainSums, payoffSums, planeCrossings, skySums, sumOfCurtain, sumOver, type TurnedRays, turnedRays,
+  curtainGains, type CurtainSums, curtainTables, fillCurtainSums, overheadGain, payoffSums, planeCrossings, skySums, sumOfCurtain, sumOver, type TurnedRays, turnedRays,
 } from './plane-sums.ts';
 import { sparedByCloth, sparedByRoof } from './score.ts';
 import type { ClothKind } from './site-types.ts';
 import type { Targets } from './targets.ts';
-import { nodeOf, type TurnedLattice, turnedLattice } from './turned-lattice.ts';
+import { alongU, alongV, type TurnedLattice, turnedLattice } from './turned-lattice.ts';
+import type { YardRules } from './yard-rules.ts';
 
 /** Everything that is tried, in cells and metres. */
 export interface Lattice {
@@ -18,8 +19,14 @@ export interface Lattice {
   /** Roofs in cells along u and v, either way round. */
   readonly sizes: readonly { readonly a: number; readonly b: number }[];
   readonly heights: readonly number[];
-  readonly dropDepths: readonly number[];
-  readonly maxDrops: 1 | 2;
+  /** Roofs with drops: at these turns, sizes and heights. */
+  readonly box: {
+    readonly turns: readonly number[];
+    readonly sizes: readonly { readonly a: number; readonly b: number }[];
+    readonly heights: readonly number[];
+    readonly depths: readonly number[];
+    readonly maxDrops: 1 | 2;
+  };
   /** Screens: lengths in cells, their tops and their bottom. [m] */
   readonly screenCells: readonly number[];
   readonly screenTops: readonly number[];
@@ -57,6 +64,11 @@ export interface Search {
   /** Middles of the plants near which cloth is told apart. */
   readonly places: readonly PlanPoint[];
   readonly contest: Contest;
+  readonly rules: YardRules;
+  /** Height cap; Infinity: none. [m] */
+  readonly cap: number;
+  /** How tall a thing may stand unseen at a point [m]; `null`: it may be seen. */
+  readonly hiddenHeight: ((at: PlanPoint) => number) | null;
   readonly maxScores: number;
 }
 
@@ -110,31 +122,33 @@ interface TurnSearch extends Search {
   readonly rays: TurnedRays;
   /** Nearest place of each half node, (2·columns + 1) a row. */
   readonly nearest: Uint8Array;
+  readonly mask: GroundMask;
 }
 
 function* searchTurn(search: Search, turned: TurnedLattice): Generator<number, number, void> {
   const { lattice, targets, pairs, responses } = search;
-  const at: TurnSearch = { ...search, turned, rays: turnedRays(targets, pairs, turned), nearest: nearestPlaces(turned, search.places) };
+  const at: TurnSearch = { ...search, turned, rays: turnedRays(targets, pairs, turned), nearest: nearestPlaces(turned, search.places), mask: groundMask(search.rules, search.hiddenHeight ?? (() => Infinity), turned) };
   const size = (turned.columns + 1) * (turned.rows + 1);
   const plane = new Float64Array(size);
   const sky = new Float64Array(size * pairs.views.length);
   let unseen = 0;
   const withRoofs = lattice.kinds.includes('roof');
-  const withDrops = lattice.kinds.includes('roof with drops');
+  const withDrops = lattice.kinds.includes('roof with drops') && lattice.box.turns.includes(turned.turn);
   const withScreens = lattice.kinds.includes('screen');
   const jobs = (withRoofs || withDrops ? lattice.heights.length : 0) + (withScreens ? 1 : 0);
   let done = 0;
-  const breaks = [...new Set([...(withDrops ? lattice.heights.flatMap((height) => [height, ...lattice.dropDepths.map((depth) => height - depth)]) : []), ...(withScreens ? [lattice.screenBottom, ...lattice.screenTops] : [])])].sort((a, b) => a - b);
-  const drops = withDrops ? responses.map((response) => tablesFor(at, breaks, curtainGains(response.box))) : [];
+  const breaks = [...new Set([...(withDrops ? lattice.box.heights.flatMap((height) => [height, ...lattice.box.depths.map((depth) => height - depth)]) : []), ...(withScreens ? [lattice.screenBottom, ...lattice.screenTops] : [])])].sort((a, b) => a - b);
+  const drops = withDrops ? responses.map((response) => tablesFor(at, breaks, curtainGains(response.box), response.box.bySky, response.density)) : [];
   if (withScreens) {
     for (const [r, response] of responses.entries()) {
-      const tables = tablesFor(at, breaks, response.flat.once);
+      const tables = tablesFor(at, breaks, response.flat.once, response.flat.bySky, response.density);
       unseen = Math.max(unseen, yield* lookAt(at, screensWorthALook(at, r, tables), null, () => done / jobs));
     }
     done++;
   }
   for (const height of withRoofs || withDrops ? lattice.heights : []) {
     const crossings = planeCrossings(at.rays, pairs, height);
+    const blocked = at.mask.blockedAt(height);
     let hasSky = false;
     const skyThere = (): Float64Array => {
       if (!hasSky) skySums(at.rays, pairs, height, sky);
@@ -144,12 +158,12 @@ function* searchTurn(search: Search, turned: TurnedLattice): Generator<number, n
     const roofs = { crossings, skyThere };
     for (const [r, response] of responses.entries()) {
       if (withRoofs) {
-        payoffSums(at.rays, crossings, response.flat.once, plane);
-        unseen = Math.max(unseen, yield* lookAt(at, roofsWorthALook(at, r, height, plane), roofs, () => done / jobs));
+        payoffSums(at.rays, pairs, crossings, response.flat, response.density, plane);
+        unseen = Math.max(unseen, yield* lookAt(at, roofsWorthALook(at, r, height, blocked, plane), roofs, () => done / jobs));
       }
-      if (withDrops) {
-        payoffSums(at.rays, crossings, response.box.once, plane);
-        unseen = Math.max(unseen, yield* lookAt(at, boxesWorthALook(at, r, height, plane, drops[r]), null, () => done / jobs));
+      if (withDrops && lattice.box.heights.includes(height)) {
+        payoffSums(at.rays, pairs, crossings, response.box, response.density, plane);
+        unseen = Math.max(unseen, yield* lookAt(at, boxesWorthALook(at, r, height, blocked, plane, drops[r]), null, () => done / jobs));
       }
     }
     done++;
@@ -157,10 +171,10 @@ function* searchTurn(search: Search, turned: TurnedLattice): Generator<number, n
   return unseen;
 }
 
-function tablesFor({ turned, rays, pairs }: TurnSearch, breaks: readonly number[], gains: Float64Array): { u: CurtainSums; v: CurtainSums } {
+function tablesFor({ turned, rays, pairs }: TurnSearch, breaks: readonly number[], gains: Float64Array, bySky: Float64Array, density: number): { u: CurtainSums; v: CurtainSums } {
   const tables = curtainTables(turned, breaks);
-  fillCurtainSums(rays, pairs, gains, 'u', tables.u);
-  fillCurtainSums(rays, pairs, gains, 'v', tables.v);
+  fillCurtainSums(rays, pairs, gains, bySky, density, 'u', tables.u);
+  fillCurtainSums(rays, pairs, gains, bySky, density, 'v', tables.v);
   return tables;
 }
 
@@ -204,9 +218,9 @@ function* lookAt(at: TurnSearch, batches: Iterable<Promising[]>, roofs: RoofTabl
   return unseen;
 }
 
-function* roofsWorthALook(at: TurnSearch, response: number, height: number, plane: Float64Array): Generator<Promising[]> {
+function* roofsWorthALook(at: TurnSearch, response: number, height: number, blocked: Int32Array, plane: Float64Array): Generator<Promising[]> {
   const { turned, lattice, contest, nearest, responses, places } = at;
-  const { base } = responses[response].flat;
+  const base = overheadGain(at.pairs, responses[response].flat, responses[response].density);
   const { columns, rows } = turned;
   const width = columns + 1;
   let batch: Promising[] = [];
@@ -217,7 +231,8 @@ function* roofsWorthALook(at: TurnSearch, response: number, height: number, plan
         contest.candidates++;
         const bound = base + sumOver(plane, 0, width, i, j, a, b);
         const family = family0 + nearest[(2 * j + b) * (2 * columns + 1) + 2 * i + a];
-        if (contest.beats(family, bound)) batch.push({ family, bound, response, roof: { i, j, a, b, height }, curtains: [], drops: [] });
+        if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, height, blocked, bound)) continue;
+        batch.push({ family, bound, response, roof: { i, j, a, b, height }, curtains: [], drops: [] });
       }
       if (batch.length < GATHERED) continue;
       yield batch;
@@ -227,20 +242,20 @@ function* roofsWorthALook(at: TurnSearch, response: number, height: number, plan
   yield batch;
 }
 
-function* boxesWorthALook(at: TurnSearch, response: number, height: number, plane: Float64Array, tables: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
+function* boxesWorthALook(at: TurnSearch, response: number, height: number, blocked: Int32Array, plane: Float64Array, tables: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
   const { turned, lattice, contest, nearest, responses, places } = at;
-  const { base } = responses[response].box;
+  const base = overheadGain(at.pairs, responses[response].box, responses[response].density);
   const { density } = responses[response];
   const { columns, rows } = turned;
   const width = columns + 1;
   const { breaks } = tables.u;
   const high = breaks.indexOf(height);
   let batch: Promising[] = [];
-  for (const depth of lattice.dropDepths) {
+  for (const depth of lattice.box.depths) {
     const low = breaks.indexOf(height - depth);
-    for (const { a, b } of lattice.sizes) {
+    for (const { a, b } of lattice.box.sizes) {
       const cells = { front: a, back: a, left: b, right: b };
-      const sets = SIDES_TRIED[lattice.maxDrops].map((sides) => {
+      const sets = SIDES_TRIED[lattice.box.maxDrops].map((sides) => {
         const cloth = a * b * lattice.step + sides.reduce((sum, side) => sum + cells[side] * depth, 0);
         return { sides, family0: familyOf('roof with drops', cloth * lattice.step, 0, places.length) };
       });
@@ -259,7 +274,7 @@ function* boxesWorthALook(at: TurnSearch, response: number, height: number, plan
             let bound = roof;
             for (const side of sides) bound += gains[side];
             const family = family0 + place;
-            if (!contest.beats(family, bound)) continue;
+            if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, height, blocked, bound)) continue;
             const where = { i, j, a, b, height };
             batch.push({ family, bound, response, roof: where, curtains: sides.map((side) => curtainOf(where, side, depth)), drops: sides.map((side) => ({ side, depth, density })) });
           }
@@ -273,13 +288,23 @@ function* boxesWorthALook(at: TurnSearch, response: number, height: number, plan
   yield batch;
 }
 
+/** Whether nothing that can be told from nodes alone speaks against cloth over a × b cells (a screen: one of them 0). */
+function mayStand({ mask, contest, cap, hiddenHeight }: TurnSearch, i: number, j: number, a: number, b: number, height: number, blocked: Int32Array | null, bound: number): boolean {
+  const seen = hiddenHeight !== null && !(mask.isHidden(i, j, height) && mask.isHidden(i + a, j, height) && mask.isHidden(i, j + b, height) && mask.isHidden(i + a, j + b, height));
+  const tooHigh = height > cap;
+  const mayMatter = seen && tooHigh ? false : seen ? contest.beatsWithout('hidden', bound) : !tooHigh || contest.beatsWithout('height', bound);
+  if (mayMatter && (blocked === null || mask.isClear(blocked, i, j, a, b)) && mask.cornersFit(i, j, a, b)) return true;
+  contest.forbidden++;
+  return false;
+}
+
 const ONE_SIDE: readonly (readonly DropSide[])[] = SIDES.map((side) => [side]);
 const TWO_SIDES: readonly (readonly DropSide[])[] = SIDES.flatMap((a, k) => SIDES.slice(k + 1).map((b) => [a, b]));
 const SIDES_TRIED = { 1: ONE_SIDE, 2: [...ONE_SIDE, ...TWO_SIDES] } as const;
 
 function* screensWorthALook(at: TurnSearch, response: number, tables: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
   const { lattice, contest, turned, nearest, responses, places } = at;
-  const { base } = responses[response].flat;
+  const base = overheadGain(at.pairs, responses[response].flat, responses[response].density);
   const { breaks } = tables.u;
   const low = breaks.indexOf(lattice.screenBottom);
   const across = 2 * turned.columns + 1;
@@ -296,7 +321,8 @@ function* screensWorthALook(at: TurnSearch, response: number, tables: { u: Curta
             const bound = base + sumOfCurtain(table, line, from, cells, low, high);
             const [i2, j2] = along === 'u' ? [2 * from + cells, 2 * line] : [2 * line, 2 * from + cells];
             const family = family0 + nearest[j2 * across + i2];
-            if (!contest.beats(family, bound)) continue;
+            const [i, j, a, b] = along === 'u' ? [from, line, cells, 0] : [line, from, 0, cells];
+            if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, top, null, bound)) continue;
             batch.push({ family, bound, response, roof: null, curtains: [{ along, line, from, cells, bottom: lattice.screenBottom, top }], drops: [] });
           }
         }
@@ -309,13 +335,23 @@ function* screensWorthALook(at: TurnSearch, response: number, tables: { u: Curta
   yield batch;
 }
 
+/** Index of the place nearest to each half node. */
 function nearestPlaces(turned: TurnedLattice, places: readonly PlanPoint[]): Uint8Array {
   const across = 2 * turned.columns + 1;
   const nearest = new Uint8Array(across * (2 * turned.rows + 1));
-  for (let index = 0; index < nearest.length; index++) {
-    const i2 = index % across;
-    const at = nodeOf(turned, i2 / 2, (index - i2) / across / 2);
-    for (let p = 1; p < places.length; p++) if (distance(at, places[p]) < distance(at, places[nearest[index]])) nearest[index] = p;
+  const half = turned.step / 2;
+  const placeI = places.map(([x, y]) => (alongU(turned, x, y) - turned.u0) / half);
+  const placeJ = places.map(([x, y]) => (alongV(turned, x, y) - turned.v0) / half);
+  for (let j = 0, index = 0; j <= 2 * turned.rows; j++) {
+    for (let i = 0; i < across; i++, index++) {
+      let least = Infinity;
+      for (let p = 0; p < places.length; p++) {
+        const squared = (i - placeI[p]) ** 2 + (j - placeJ[p]) ** 2;
+        if (squared >= least) continue;
+        least = squared;
+        nearest[index] = p;
+      }
+    }
   }
   return nearest;
 }

@@ -69,7 +69,12 @@ export function lightGuard(plan: Plan, weather?: Weather): Outcome<LightGuard> {
     value: {
       darkened(cloth) {
         const sheets = cloth.flatMap(clothSheets);
-        return guarded.find((plant) => isTooDark(plant.row, lightOf(plant, sheets)))?.id ?? null;
+        const index = guarded.findIndex((plant) => isTooDark(plant.row, lightOf(plant, sheets)));
+        if (index < 0) return null;
+        // The next cloth is likely to hang over the same plant: ask it first.
+        const [plant] = guarded.splice(index, 1);
+        guarded.unshift(plant);
+        return plant.id;
       },
     },
   };

@@ -66,12 +66,34 @@ export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: numbe
   return { height, cellU, cellV };
 }
 
-/** Summed-area table over the plane of what each pair's ray would be spared; (columns + 1) × (rows + 1) nodes. */
-export function payoffSums({ lattice: { columns, rows } }: TurnedRays, { cellU, cellV }: PlaneCrossings, gains: Float64Array, into: Float64Array): void {
+/**
+ * Summed-area table over the plane of the most that cloth there would spare: each pair's ray where it crosses, and each ray of
+ * the sky by what hiding it may cool; (columns + 1) × (rows + 1) nodes.
+ */
+export function payoffSums(rays: TurnedRays, pairs: HarmPairs, { height, cellU, cellV }: PlaneCrossings, gains: Gains, density: number, into: Float64Array): void {
+  const { columns, rows } = rays.lattice;
   const width = columns + 1;
   into.fill(0);
-  for (let p = 0; p < gains.length; p++) if (cellU[p] >= 0) into[(cellV[p] + 1) * width + cellU[p] + 1] += gains[p];
+  for (let p = 0; p < pairs.count; p++) if (cellU[p] >= 0) into[(cellV[p] + 1) * width + cellU[p] + 1] += gains.once[p];
+  const last = rays.skyZ.length - 1;
+  for (let view = 0; view < pairs.views.length; view++) {
+    const { sky, skyView } = pairs.views[view];
+    const rise = height - rays.pointZ[view];
+    if (rise <= 0 || gains.bySky[view] <= 0) continue;
+    const gain = (density * gains.bySky[view]) / skyView;
+    for (let k = 0; k < last; k++) {
+      const reach = rise / rays.skyZ[k];
+      const u = Math.floor(rays.pointU[view] + reach * rays.skyU[k]);
+      const v = Math.floor(rays.pointV[view] + reach * rays.skyV[k]);
+      if (u >= 0 && v >= 0 && u < columns && v < rows) into[(v + 1) * width + u + 1] += gain * sky[k];
+    }
+  }
   sumUp(into, 0, width, rows);
+}
+
+/** The most that hiding the ray straight up from every point may spare: it belongs to no cell, so every bound holds it. [K·h/day] */
+export function overheadGain(pairs: HarmPairs, gains: Gains, density: number): number {
+  return pairs.views.reduce((sum, { sky, skyView }, view) => sum + (skyView > 0 ? (density * gains.bySky[view] * sky[sky.length - 1]) / skyView : 0), 0);
 }
 
 /**
@@ -135,40 +157,54 @@ export function curtainTables({ columns, rows }: TurnedLattice, breaks: readonly
   return { u: table(rows + 1, columns), v: table(columns + 1, rows) };
 }
 
-export function fillCurtainSums(rays: TurnedRays, pairs: HarmPairs, gains: Float64Array, along: 'u' | 'v', { lines, lateral, breaks, sums }: CurtainSums): void {
-  const depth = breaks.length;
-  const top = breaks[depth - 1];
-  const [across, side, goesAcross, goesAside] =
-    along === 'u' ? [rays.pointV, rays.pointU, rays.dv, rays.du] : [rays.pointU, rays.pointV, rays.du, rays.dv];
-  sums.fill(0);
-  for (let p = 0; p < gains.length; p++) {
-    const gain = gains[p];
-    if (gain <= 0) continue;
+export function fillCurtainSums(
+  rays: TurnedRays, pairs: HarmPairs, gainOfPair: Float64Array, bySky: Float64Array, density: number, along: 'u' | 'v', table: CurtainSums,
+): void {
+  table.sums.fill(0);
+  const [pointAcross, pointAside, pairAcross, pairAside, skyAcross, skyAside] =
+    along === 'u' ? [rays.pointV, rays.pointU, rays.dv, rays.du, rays.skyV, rays.skyU] : [rays.pointU, rays.pointV, rays.du, rays.dv, rays.skyU, rays.skyV];
+  for (let p = 0; p < pairs.count; p++) {
     const view = pairs.view[p];
-    const go = goesAcross[p];
-    if (Math.abs(go) < 1e-9) continue;
-    const start = across[view];
-    const z0 = rays.pointZ[view];
-    const forward = go > 0 ? 1 : -1;
-    for (let line = go > 0 ? Math.floor(start) + 1 : Math.ceil(start) - 1; line >= 0 && line < lines; line += forward) {
-      const reach = (line - start) / go;
-      const z = z0 + reach * rays.dz[p];
-      if (z >= top) break;
-      if (z < breaks[0]) continue;
-      const lane = Math.floor(side[view] + reach * goesAside[p]);
-      if (lane < 0 || lane >= lateral - 1) continue;
-      let bin = 1;
-      while (z >= breaks[bin]) bin++;
-      sums[(line * lateral + lane + 1) * depth + bin] += gain;
+    if (gainOfPair[p] > 0) strewOver(table, gainOfPair[p], pointAcross[view], pointAside[view], rays.pointZ[view], pairAcross[p], pairAside[p], rays.dz[p]);
+  }
+  for (let view = 0; view < pairs.views.length; view++) {
+    const { sky, skyView } = pairs.views[view];
+    if (bySky[view] <= 0) continue;
+    const gain = (density * bySky[view]) / skyView;
+    for (let k = 0; k < sky.length - 1; k++) {
+      if (sky[k] > 0) strewOver(table, gain * sky[k], pointAcross[view], pointAside[view], rays.pointZ[view], skyAcross[k], skyAside[k], rays.skyZ[k]);
     }
   }
+  sumUpCurtains(table);
+}
+
+/** Adds a gain to every upright plane that a ray crosses below the highest break. @param start, go Across the planes, the point's and the ray's. */
+function strewOver({ lines, lateral, breaks, sums }: CurtainSums, gain: number, start: number, side: number, z0: number, go: number, aside: number, dz: number): void {
+  if (Math.abs(go) < 1e-9) return;
+  const depth = breaks.length;
+  const top = breaks[depth - 1];
+  const forward = go > 0 ? 1 : -1;
+  for (let line = go > 0 ? Math.floor(start) + 1 : Math.ceil(start) - 1; line >= 0 && line < lines; line += forward) {
+    const reach = (line - start) / go;
+    const z = z0 + reach * dz;
+    if (z >= top) return;
+    if (z < breaks[0]) continue;
+    const lane = Math.floor(side + reach * aside);
+    if (lane < 0 || lane >= lateral - 1) continue;
+    let bin = 1;
+    while (z >= breaks[bin]) bin++;
+    sums[(line * lateral + lane + 1) * depth + bin] += gain;
+  }
+}
+
+function sumUpCurtains({ lines, lateral, breaks: { length: depth }, sums }: CurtainSums): void {
   for (let line = 0; line < lines; line++) {
     for (let lane = 1; lane < lateral; lane++) {
       const at = (line * lateral + lane) * depth;
-      let along2 = 0;
+      let up = 0;
       for (let bin = 1; bin < depth; bin++) {
-        along2 += sums[at + bin];
-        sums[at + bin] = along2 + sums[at - depth + bin];
+        up += sums[at + bin];
+        sums[at + bin] = up + sums[at - depth + bin];
       }
     }
   }

@@ -6,6 +6,11 @@ import type { ClothKind, ClothSize, SiteRequest } from './site-types.ts';
 const ANY_SIDES = [1, 1.5, 2, 2.5, 3, 3.5, 4] as const;
 /** Heights 'any' tries, besides the cap. [m] */
 const ANY_HEIGHTS = [2, 2.2, 2.4, 2.7, 3] as const;
+/** A roof with drops has so many forms that of more sizes than this only a few are tried with drops. */
+const FEW_SIZES = 3;
+const ANY_BOX_SIZES: readonly ClothSize[] = [{ length: 2, width: 2 }, { length: 3, width: 2 }, { length: 3, width: 3 }];
+const ANY_BOX_TURN = 15;
+const BOX_HEIGHTS = 3;
 const ANY_SCREEN_TOPS = [1.2, 1.5, 1.8, 2.1] as const;
 /** Air must pass under a screen. [m] */
 export const SCREEN_BOTTOM = 0.2;
@@ -45,14 +50,24 @@ export function latticeOf(plan: Plan, request: SiteRequest): { ok: true; lattice
   if (!(turnStep > 0 && turnStep <= 90)) refuse('turn', `Turns of ${turnStep} degrees cannot be searched: more than 0, at most 90.`);
   if (problems.length > 0) return { ok: false, problems };
   const cells = (metres: number) => Math.max(1, Math.round(metres / step));
+  const longest = Math.max(...sizes.map(({ length }) => length));
   const longSides = [...new Set(sizes.map(({ length }) => cells(length)))];
+  const inCells = (some: readonly ClothSize[]) => eitherWayRound(some.map(({ length, width }) => ({ a: cells(width), b: cells(length) })));
+  const turns = Array.from({ length: Math.ceil(90 / turnStep - 1e-9) }, (_, k) => k * turnStep);
+  const heights = asked ?? withCap(ANY_HEIGHTS, cap);
+  const many = sizes.length > FEW_SIZES;
   const lattice: Lattice = {
-    turns: Array.from({ length: Math.ceil(90 / turnStep - 1e-9) }, (_, k) => k * turnStep),
+    turns,
     step,
-    sizes: eitherWayRound(sizes.map(({ length, width }) => ({ a: cells(width), b: cells(length) }))),
-    heights: asked ?? withCap(ANY_HEIGHTS, cap),
-    dropDepths: request.dropDepths ?? SITE_DEFAULTS.dropDepths,
-    maxDrops: request.maxDrops ?? SITE_DEFAULTS.maxDrops,
+    sizes: inCells(sizes),
+    heights,
+    box: {
+      turns: many ? turns.filter((turn) => turn % ANY_BOX_TURN === 0) : turns,
+      sizes: inCells(many ? ANY_BOX_SIZES.filter(({ length }) => length <= longest) : sizes),
+      heights: asked ?? heights.slice(0, BOX_HEIGHTS),
+      depths: request.dropDepths ?? SITE_DEFAULTS.dropDepths,
+      maxDrops: request.maxDrops ?? SITE_DEFAULTS.maxDrops,
+    },
     screenCells: longSides,
     screenTops: asked ?? withCap(ANY_SCREEN_TOPS, cap),
     screenBottom: SCREEN_BOTTOM,

@@ -1,36 +1,28 @@
 import { canopyGrid } from '../../frame/canopy-frame.ts';
 import { briefOf } from '../../frame/model.ts';
 import { screenPosts } from '../../frame/screen-frame.ts';
-import { HAND_BREADTH } from '../../frame/surroundings.ts';
-import { DEFAULTS, potOf } from '../../plan/defaults.ts';
-import { canopyCorners, canopyEdge, cleanPath, openRing, pointInRing } from '../../plan/geometry.ts';
-import type { Canopy, Feature, Plan, PlanPoint, Screen } from '../../plan/types.ts';
-import { distanceToRing, distanceToShape, meets, pathsMeet } from './shapes.ts';
+import { DEFAULTS } from '../../plan/defaults.ts';
+import { boundsOf, canopyCorners, canopyEdge, cleanPath, openRing, pointInRing } from '../../plan/geometry.ts';
+import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
+import { keepsClear, obstaclesOf, postKeepsClear, ROUNDING } from './obstacles.ts';
+import { distanceToShape, meets, pathsMeet } from './shapes.ts';
 import type { SiteRule } from './site-types.ts';
 import { waysOf } from './ways.ts';
 
-/** Air between a plant's top and a roof. Our choice. [m] */
-export const CLEARANCE = 0.3;
-/** Under a roof over ground that people walk through. [m] */
+/** Under cloth over ground that people walk through. [m] */
 export const HEADROOM = 2.1;
 /** A drop ends this far above the ground at least: air must come in. Our choice. [m] */
 export const AIR_GAP = 0.2;
-/** From a trunk to a post: roots. Our choice. [m] */
-const ROOT_GAP = 0.3;
-/** From a plant's crown to cloth that hangs beside it. Our choice. [m] */
-const LEAF_GAP = 0.05;
-/** Trunk radius over tree height, as everywhere. */
-const TRUNK_SHARE = 0.03;
-const ROUNDING = 1e-9;
 
-/** What stands in the way of cloth. `null`: nothing; `ground`: a thing of the yard, whoever makes the rules; else the rules broken. */
+/** What stands in the way of cloth. `ground`: a thing of the yard, whoever makes the rules; else the rules broken; empty: nothing. */
 export type Objection = 'ground' | readonly SiteRule[];
 
 export interface YardRules {
-  /** Height cap of the neighbourhood and of the person asking; Infinity: none. [m] */
-  readonly cap: number;
-  /** Objections to cloth, the rules that are matters of place and height only. An empty list: none. */
+  /** Objections to cloth by its place and height. */
   objections(cloth: Canopy | Screen): Objection;
+  /** Whether a post may stand at a point; and whether a roof at a height may cover it: where not, no roof over it can stand. */
+  postFits(point: PlanPoint): boolean;
+  roofCovers(point: PlanPoint, height: number): boolean;
 }
 
 /** @param maxHeight what the person asking allows besides the plan's rule [m] */
@@ -40,24 +32,36 @@ export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
   const boundary = openRing(plan.site.boundary);
   const fence = [...boundary, boundary[0]];
   const ways = waysOf(plan);
+  const obstacles = obstaclesOf(plan);
   const kept = plan.features.flatMap((feature) => (feature.kind === 'keepout' && feature.blocks.includes('canopy') ? [openRing(feature.outline)] : []));
-  const bays = new Map<Canopy['kind'] | Screen['kind'], number>();
-  const maxBayOf = (cloth: Canopy | Screen): number => {
-    let bay = bays.get(cloth.kind);
-    if (bay === undefined) {
-      const read = briefOf(cloth, plan);
-      bays.set(cloth.kind, (bay = read.ok ? read.brief.maxBay : Infinity));
-    }
-    return bay;
+  const maxBayOf = bayReader(plan);
+
+  const isIn = (point: PlanPoint): boolean => pointInRing(point, boundary, ROUNDING);
+  const onProperty = (shape: readonly PlanPoint[]): boolean => shape.every(isIn) && !pathsMeet(outlineOf(shape), fence);
+  const freeOfWays = (shape: readonly PlanPoint[], foot: number): boolean => foot >= HEADROOM - ROUNDING || !ways.some((way) => meets(shape, way));
+  const roofFits = (ring: readonly PlanPoint[], height: number): boolean => {
+    const box = boundsOf(ring);
+    return freeOfWays(ring, height) && obstacles.every((obstacle) => keepsClear(ring, box, obstacle, obstacle.roofGap(height)));
   };
-  const onProperty = (shape: readonly PlanPoint[]): boolean => shape.every((point) => pointInRing(point, boundary, ROUNDING)) && !pathsMeet(shape.length > 2 ? [...shape, shape[0]] : shape, fence);
+  const curtainFits = (line: readonly PlanPoint[], foot: number, top: number): boolean => {
+    const box = boundsOf(line);
+    return freeOfWays(line, foot) && obstacles.every((obstacle) => keepsClear(line, box, obstacle, obstacle.curtainGap(foot, top)));
+  };
+  const postFits = (post: PlanPoint): boolean => isIn(post) && !ways.some((way) => pointInRing(post, way)) && obstacles.every((obstacle) => postKeepsClear(post, obstacle));
+  const clothFits = (cloth: Canopy | Screen, shape: readonly PlanPoint[]): boolean => {
+    if (cloth.kind === 'screen') return shape.every((end, k) => k === 0 || curtainFits([shape[k - 1], end], cloth.bottom ?? DEFAULTS.bottom, cloth.height));
+    return roofFits(shape, cloth.height) && (cloth.drops ?? []).every(({ side, depth }) => {
+      const [a, b] = canopyEdge(cloth, side);
+      const foot = Math.min(a[2], b[2]) - depth;
+      return foot >= AIR_GAP - ROUNDING && curtainFits([[a[0], a[1]], [b[0], b[1]]], foot, cloth.height);
+    });
+  };
   return {
-    cap,
+    postFits,
+    roofCovers: (point, height) => isIn(point) && roofFits([point, point, point], height),
     objections(cloth) {
       const shape = shapeOf(cloth);
-      if (!onProperty(shape)) return 'ground';
-      const stands = cloth.kind === 'canopy' ? roofFits(plan, cloth, shape, ways) && dropsFit(plan, cloth, ways) : screenFits(plan, cloth, shape, ways);
-      if (!stands || !postsOf(cloth, maxBayOf(cloth)).every((post) => postFits(plan, post, ways))) return 'ground';
+      if (!onProperty(shape) || !clothFits(cloth, shape) || !postsOf(cloth, maxBayOf(cloth)).every(postFits)) return 'ground';
       const broken: SiteRule[] = [];
       if (cloth.height > cap + ROUNDING) broken.push('height');
       if (setback > 0 && distanceToShape(shape, fence) < setback - ROUNDING) broken.push('setback');
@@ -72,73 +76,17 @@ export function shapeOf(cloth: Canopy | Screen): PlanPoint[] {
   return cloth.kind === 'canopy' ? canopyCorners(cloth).map(([x, y]): PlanPoint => [x, y]) : cleanPath(cloth.path);
 }
 
-function roofFits(plan: Plan, { height }: Canopy, ring: readonly PlanPoint[], ways: readonly (readonly PlanPoint[])[]): boolean {
-  if (height < HEADROOM - ROUNDING && ways.some((way) => meets(ring, way))) return false;
-  return plan.features.every((feature) => {
-    switch (feature.kind) {
-      case 'building': {
-        const eaves = height > feature.height - HAND_BREADTH ? (feature.eaves ?? DEFAULTS.eaves) : 0;
-        return !meets(ring, openRing(feature.outline)) && distanceToShape(ring, closed(openRing(feature.outline))) >= eaves + HAND_BREADTH - ROUNDING;
-      }
-      case 'wall':
-      case 'hedge':
-        return height >= feature.height + HAND_BREADTH - ROUNDING || distanceToShape(ring, feature.path) >= feature.thickness / 2 + HAND_BREADTH - ROUNDING;
-      case 'tree': {
-        const apart = distanceToRing(feature.at, ring);
-        if (apart < TRUNK_SHARE * feature.height + HAND_BREADTH && height < feature.height + CLEARANCE) return false;
-        return height <= feature.crownBase - HAND_BREADTH || height >= feature.height + CLEARANCE - ROUNDING || apart >= feature.crownWidth / 2 + HAND_BREADTH;
-      }
-      case 'plant':
-        return height >= feature.height + CLEARANCE - ROUNDING || distanceToRing(feature.at, ring) >= feature.spread / 2;
-      case 'bed':
-        return height >= feature.plantHeight + CLEARANCE - ROUNDING || !meets(ring, openRing(feature.outline));
-      case 'canopy':
-        return !meets(ring, shapeOf(feature));
-      case 'screen':
-        return height >= feature.height + HAND_BREADTH || !pathsMeet(closed(ring), feature.path);
-      default:
-        return true;
+/** The longest bay that the shop's tube allows a frame, worked out once a kind. [m] */
+function bayReader(plan: Plan): (cloth: Canopy | Screen) => number {
+  const known = new Map<string, number>();
+  return (cloth) => {
+    let bay = known.get(cloth.kind);
+    if (bay === undefined) {
+      const read = briefOf(cloth, plan);
+      known.set(cloth.kind, (bay = read.ok ? read.brief.maxBay : Infinity));
     }
-  });
-}
-
-function dropsFit(plan: Plan, canopy: Canopy, ways: readonly (readonly PlanPoint[])[]): boolean {
-  return (canopy.drops ?? []).every(({ side, depth }) => {
-    const [a, b] = canopyEdge(canopy, side);
-    const foot = Math.min(a[2], b[2]) - depth;
-    return foot >= AIR_GAP - ROUNDING && curtainFits(plan, [[a[0], a[1]], [b[0], b[1]]], foot, ways);
-  });
-}
-
-function screenFits(plan: Plan, screen: Screen, path: readonly PlanPoint[], ways: readonly (readonly PlanPoint[])[]): boolean {
-  const clear = plan.features.every((feature) => {
-    if (feature.kind === 'bed') return !meets(path, openRing(feature.outline));
-    if (feature.kind === 'canopy') return screen.height < feature.height - HAND_BREADTH || !meets(path, shapeOf(feature));
-    return feature.kind !== 'screen' || !pathsMeet(path, feature.path);
-  });
-  return clear && curtainFits(plan, path, screen.bottom ?? DEFAULTS.bottom, ways);
-}
-
-/** Whether cloth that hangs over a line down to `foot` clears what stands there. [m] */
-function curtainFits(plan: Plan, line: readonly PlanPoint[], foot: number, ways: readonly (readonly PlanPoint[])[]): boolean {
-  if (foot < HEADROOM && ways.some((way) => meets(line, way))) return false;
-  return plan.features.every((feature) => {
-    switch (feature.kind) {
-      case 'building':
-        return !meets(line, openRing(feature.outline)) && distanceToShape(line, closed(openRing(feature.outline))) >= HAND_BREADTH - ROUNDING;
-      case 'wall':
-      case 'hedge':
-        return foot >= feature.height || distanceToShape(line, feature.path) >= feature.thickness / 2 + HAND_BREADTH - ROUNDING;
-      case 'tree':
-        return distanceToShape(line, [feature.at]) >= (foot < feature.height ? feature.crownWidth / 2 : 0) + LEAF_GAP;
-      case 'plant':
-        return foot >= feature.height || distanceToShape(line, [feature.at]) >= feature.spread / 2 + LEAF_GAP;
-      case 'bed':
-        return foot >= feature.plantHeight || !meets(line, openRing(feature.outline));
-      default:
-        return true;
-    }
-  });
+    return bay;
+  };
 }
 
 function postsOf(cloth: Canopy | Screen, maxBay: number): PlanPoint[] {
@@ -155,28 +103,6 @@ function postsOf(cloth: Canopy | Screen, maxBay: number): PlanPoint[] {
   return posts;
 }
 
-function postFits(plan: Plan, post: PlanPoint, ways: readonly (readonly PlanPoint[])[]): boolean {
-  return !ways.some((way) => pointInRing(post, way)) && plan.features.every((feature) => isClearOfPost(feature, post));
-}
-
-function isClearOfPost(feature: Feature, post: PlanPoint): boolean {
-  switch (feature.kind) {
-    case 'building':
-      return distanceToRing(post, openRing(feature.outline)) >= HAND_BREADTH - ROUNDING;
-    case 'wall':
-    case 'hedge':
-      return distanceToShape([post, post], feature.path) >= feature.thickness / 2 + HAND_BREADTH - ROUNDING;
-    case 'tree':
-      return distanceToShape([post, post], [feature.at]) >= TRUNK_SHARE * feature.height + ROOT_GAP;
-    case 'plant':
-      return distanceToShape([post, post], [feature.at]) >= Math.max(feature.spread / 2, feature.container ? potOf(feature).width / 2 : 0);
-    case 'bed':
-      return !pointInRing(post, feature.outline);
-    default:
-      return true;
-  }
-}
-
-function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {
-  return [...ring, ring[0]];
+function outlineOf(shape: readonly PlanPoint[]): readonly PlanPoint[] {
+  return shape.length > 2 ? [...shape, shape[0]] : shape;
 }

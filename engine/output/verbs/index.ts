@@ -5,6 +5,7 @@ import { place } from './place.ts';
 import { review } from './review.ts';
 import { season } from './season.ts';
 import { sheet } from './sheet.ts';
+import { site } from './site.ts';
 import { spot } from './spot.ts';
 import { SURVEY_VERBS } from './survey.ts';
 import type { Verb } from './verb.ts';
@@ -16,6 +17,7 @@ export const VERBS: readonly Verb[] = [
   load,
   spot,
   compare,
+  site,
   place,
   sheet,
   season,

@@ -1,0 +1,117 @@
+import { costOf } from '../../frame/sheet.ts';
+import { currencyOf } from '../../frame/prices.ts';
+import { compassWord, namedInside, nameOf } from '../../load/names.ts';
+import type { Outcome } from '../../load/types.ts';
+import { upBearingOf } from '../../plan/defaults.ts';
+import { centroid, distance, openRing } from '../../plan/geometry.ts';
+import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
+import { formatArea, formatLength, type Units } from '../../plan/units.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { clothArea } from '../compare-cost.ts';
+import type { LeafTables } from './leaf-tables.ts';
+import { lowSunOn } from './low-sun.ts';
+import { type PlantStanding, plantStandings } from './plant-states.ts';
+import type { ClothKind, OptionPlant, SiteOption } from './site-types.ts';
+import type { PlantFeature } from '../../load/planted.ts';
+import type { Targets } from './targets.ts';
+
+/** Nearer than this to a plant's middle, cloth hangs "over" it. [m] */
+const OVER_WITHIN = 0.3;
+/** A plant that is spared less than this share of the whole is not named as a reason. */
+const NAMED_FROM = 0.1;
+
+export interface OptionContext {
+  readonly plan: Plan;
+  readonly targets: Targets;
+  readonly leaves: LeafTables;
+  readonly before: readonly PlantStanding[];
+  readonly weather?: Weather;
+  readonly units: Units;
+}
+
+/** Everything about one proposal, exact: the yard is cast anew with it. */
+export function optionOf(context: OptionContext, kind: ClothKind | 'several', cloth: readonly (Canopy | Screen)[]): Outcome<SiteOption> {
+  const { plan, before, weather, units } = context;
+  const features = named(plan, cloth);
+  const after = plantStandings({ ...plan, features: [...plan.features, ...features] }, weather);
+  if (!after.ok) return after;
+  const plants = before.map((was, k) => optionPlant(context, was, after.value[k], features));
+  const spared = plants.reduce((sum, plant) => sum + plant.spared, 0);
+  const harm = before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
+  const area = features.reduce((sum, feature) => sum + clothArea(feature), 0);
+  const costs = features.map((feature) => costOf(feature, plan));
+  const cost = costs.reduce<number | null>((sum, result) => (sum === null || !result.ok || result.cost.total === null ? null : sum + result.cost.total), 0);
+  const dark = plants.filter(({ tooDark }) => tooDark).map(({ id }) => namedInside(plan, id));
+  const notes = [
+    ...costs.flatMap((result) => (result.ok ? [] : result.problems.map(({ message }) => message))),
+    ...(dark.length > 0 ? [`Too little light would be left for ${dark.join(', ')}.`] : []),
+  ];
+  const [first] = features;
+  return {
+    ok: true,
+    value: {
+      kind, features, ...placeOf(first), spared, sparedShare: harm > 0 ? spared / harm : 0, area, cost, currency: currencyOf(plan),
+      payoff: { perArea: spared / area, perMoney: cost !== null && cost > 0 ? spared / cost : null },
+      plants, why: whyThere(context, plants, features, area, units), notes,
+    },
+  };
+}
+
+/** Fresh ids and plain names. */
+function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy | Screen)[] {
+  const taken = new Set([...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].map(({ id }) => id));
+  return cloth.map((one) => {
+    const word = one.kind === 'screen' ? 'screen' : 'roof';
+    let number = 1;
+    while (taken.has(`${word}-${number}`)) number++;
+    taken.add(`${word}-${number}`);
+    return { ...one, id: `${word}-${number}`, name: `Proposed ${word} ${number}` };
+  });
+}
+
+function placeOf(cloth: Canopy | Screen): Pick<SiteOption, 'center' | 'length' | 'width' | 'turn' | 'height' | 'density' | 'drops'> {
+  const { height, density } = cloth;
+  if (cloth.kind === 'canopy') {
+    const { center, length, width, turn = 0, drops = [] } = cloth;
+    return { center, length, width, turn, height, density, drops: drops.map(({ side, depth }) => ({ side, depth })) };
+  }
+  const [a, b] = [cloth.path[0], cloth.path[cloth.path.length - 1]];
+  const turn = ((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + 360) % 180;
+  return { center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], length: Math.round(distance(a, b) * 1000) / 1000, width: 0, turn, height, density, drops: [] };
+}
+
+function optionPlant({ plan, targets, leaves }: OptionContext, was: PlantStanding, is: PlantStanding, cloth: readonly (Canopy | Screen)[]): OptionPlant {
+  const spared = was.worth * ((was.state.harm ?? 0) - (is.state.harm ?? 0));
+  const target = targets.plants.findIndex(({ feature }) => feature.id === was.id);
+  return {
+    id: was.id, name: nameOf(plan, was.id), before: was.state, after: is.state, spared, tooDark: is.tooDark && !was.tooDark,
+    lowSun: target >= 0 && spared > 0 ? lowSunOn(plan, targets, leaves, target, cloth) : null,
+  };
+}
+
+/** Where it hangs, seen from the plant it spares most; what it spares whom. */
+function whyThere({ plan, targets }: OptionContext, plants: readonly OptionPlant[], features: readonly (Canopy | Screen)[], area: number, units: Units): string {
+  const all = plants.reduce((sum, { spared }) => sum + Math.max(0, spared), 0);
+  const gaining = plants.filter(({ spared }) => spared > 0 && spared >= NAMED_FROM * all).toSorted((a, b) => b.spared - a.spared);
+  const [most] = gaining;
+  if (!most) return 'It spares no plant anything worth naming.';
+  const feature = targets.plants.find((plant) => plant.feature.id === most.id)?.feature;
+  const words = feature ? features.map((one) => whereWords(plan, one, feature, units)).join(' and ') : '';
+  const spares = gaining.map(({ id, before, after }) => `${namedInside(plan, id)} from ${(before.harm ?? 0).toFixed(0)} to ${(after.harm ?? 0).toFixed(0)} K·h a hot day`).join(', ');
+  return `${words}, ${formatArea(area, units)} of cloth. It takes ${spares}.`;
+}
+
+function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, units: Units): string {
+  const middle = middleOf(feature);
+  const { center } = placeOf(cloth);
+  const away = distance(center, middle);
+  const what = cloth.kind === 'screen' ? 'A screen' : (cloth.drops ?? []).length > 0 ? 'A roof with drops' : 'A roof';
+  const name = namedInside(plan, feature.id);
+  if (away < OVER_WITHIN) return `${what} right over ${name}`;
+  const bearing = (Math.atan2(center[0] - middle[0], center[1] - middle[1]) * 180) / Math.PI + upBearingOf(plan);
+  return `${what} with its middle ${formatLength(away, units)} to the ${compassWord(bearing)} of ${name}, in the way of its hot sun`;
+}
+
+export function middleOf(feature: PlantFeature): PlanPoint {
+  return feature.kind === 'bed' ? centroid(openRing(feature.outline)) : feature.at;
+}

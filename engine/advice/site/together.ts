@@ -1,0 +1,42 @@
+import { createPointCaster } from '../../cast/share.ts';
+import { skyPasses } from '../../cast/sky.ts';
+import type { Canopy, Screen } from '../../plan/types.ts';
+import { clothSheets } from '../../scene/build.ts';
+import type { HarmPairs } from './harm-pairs.ts';
+import type { LeafTables } from './leaf-tables.ts';
+import type { Targets } from './targets.ts';
+
+/** What any cloth spares together, on the search's points: by plant. [K·h/day] */
+export type TogetherScore = (cloth: readonly (Canopy | Screen)[]) => Float64Array;
+
+/** Lays the harmful pairs out for cloth of every kind and number, hung at once. */
+export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTables): TogetherScore {
+  const { heats, points, plants, scene } = targets;
+  const sky = createPointCaster(scene, skyPasses(0));
+  const rays = new Float64Array(targets.skyDirections.length / 3);
+  const shares = heats.map(({ samples }) => new Float64Array(samples.count));
+  return (cloth) => {
+    const sheets = cloth.flatMap(clothSheets);
+    const spared = new Float64Array(plants.length);
+    for (const [v, view] of pairs.views.entries()) {
+      const [from, end] = [pairs.firstOf[v], pairs.firstOf[v + 1]];
+      if (from === end) continue;
+      const point = points[view.point];
+      rays.set(view.sky);
+      sky.dim(point.at, sheets, rays);
+      let skyView = 0;
+      for (let k = 0; k < rays.length; k++) skyView += rays[k];
+      for (let heat = 0; heat < heats.length; heat++) {
+        if (point.sky[heat] !== view.sky) continue;
+        shares[heat].set(point.shares[heat]);
+        heats[heat].caster.dim(point.at, sheets, shares[heat]);
+      }
+      for (let p = from; p < end; p++) {
+        const heat = pairs.heat[p];
+        const excess = leaves.excess(point.plant, heat, pairs.sample[p], shares[heat][pairs.sample[p]], skyView);
+        spared[point.plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
+      }
+    }
+    return spared;
+  };
+}
