@@ -94,7 +94,7 @@ test('anchors wait for the ground; a price typed is remembered; both can be take
   await page.getByLabel('Ground under the posts').selectOption({ label: 'garden soil' });
   await open.waitFor({ state: 'detached' });
   await block(page, 'Storm and anchors').click();
-  await page.getByText(/bags? of/).first().waitFor();
+  await page.getByRole('region', { name: 'Storm and anchors' }).getByText(/concrete/).first().waitFor();
 
   await block(page, 'Shopping list').click();
   const price = page.getByLabel('Price of 3-way corner');
@@ -106,7 +106,7 @@ test('anchors wait for the ground; a price typed is remembered; both can be take
   // Four corners at 13.25 instead of the example's 10.
   expect(await totalOf()).toBeCloseTo(before + 4 * 3.25, 2);
   expect((await planOf(page)).stock?.prices?.corner3).toBe(13.25);
-  await page.keyboard.press('Control+z');
+  await page.getByRole('button', { name: 'Undo: Change the price of 3-way corner' }).click();
   await expect.poll(totalOf).toBeCloseTo(before, 2);
   await context.close();
 });

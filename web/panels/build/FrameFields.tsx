@@ -22,21 +22,21 @@ export function FrameFields() {
   return (
     <section class="frame-fields" aria-label="How it is to be built">
       <div class="field-row">
-        <ChoiceBox label="Ground under the posts" value={frame.soil} none="not said" choices={GROUNDS} onChange={(soil) => void chooseFrame({ soil })} />
+        <ChoiceBox label="Ground under the posts" value={frame.soil} none="not said" choices={GROUNDS} onChange={(soil) => chooseFrame({ soil })} />
         <TextBox label="Strongest gust to hold" value={gust === undefined ? '' : formatSpeed(gust, shown)} placeholder="from your building code" onChange={withGust} />
       </div>
       <details>
         <summary>Tube, bays, joints, anchors</summary>
         <div class="field-row">
-          <ChoiceBox label="Tube" value={frame.tube} none="the usual" choices={tubeNames(stockTubes(plan.value), shown)} onChange={(tube) => void chooseFrame({ tube })} />
-          <ChoiceBox label="Held down by" value={frame.anchor} none="the usual for the ground" choices={ANCHORS} onChange={(anchor) => void chooseFrame({ anchor })} />
+          <ChoiceBox label="Tube" value={frame.tube} none="the usual" choices={tubeNames(stockTubes(plan.value), shown)} onChange={(tube) => chooseFrame({ tube })} />
+          <ChoiceBox label="Held down by" value={frame.anchor} none="the usual for the ground" choices={ANCHORS} onChange={(anchor) => chooseFrame({ anchor })} />
         </div>
         <div class="field-row">
           {length('Longest bay', frame.maxBay, 'by the tube', 10, (maxBay) => changeFrame({ maxBay }))}
           {length('Take-off at each joint', frame.takeOff, '0', 0.5, (takeOff) => changeFrame({ takeOff }))}
           <TextBox label="Lost at each cut" value={formatThin(kerfOf(plan.value), shown)} onChange={(text) => withLength(text, 0.02, (kerf) => changeStock('Change what a cut loses', { kerf }))} />
         </div>
-        <label class="tick"><input type="checkbox" checked={frame.bottomRails === true} onChange={(event) => void chooseFrame({ bottomRails: event.currentTarget.checked || undefined })} />Rails along the ground too</label>
+        <label class="tick"><input type="checkbox" checked={frame.bottomRails === true} onChange={(event) => chooseFrame({ bottomRails: event.currentTarget.checked || undefined })} />Rails along the ground too</label>
         <p class="quiet">Take-off: how much of the way between post middles the joint swallows. Measure one joint before you cut.</p>
       </details>
     </section>

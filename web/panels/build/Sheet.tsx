@@ -47,6 +47,11 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
       <nav class="sheet-names screen-only" aria-label="Blocks of the sheet">
         {blocks.map(({ title }, index) => <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>{title}</button>)}
       </nav>
+      <nav class="sheet-pages" aria-label="Pages of the sheet">
+        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>◂ Back</button>
+        <span aria-live="polite">{current + 1} of {blocks.length}: {blocks[current].title}</span>
+        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>Next ▸</button>
+      </nav>
       <article class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'} aria-label={`Build sheet: ${sheet.name}`}>
         {unknowns.value.length > 0 && <p class="open-words" role="status">Anchors not worked out: {unknowns.value.join(' ')}</p>}
         {blocks.map(({ title, content }, index) => (
@@ -56,11 +61,6 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
           </section>
         ))}
       </article>
-      <nav class="sheet-pages" aria-label="Pages of the sheet">
-        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>◂ Back</button>
-        <span aria-live="polite">{current + 1} of {blocks.length}: {blocks[current].title}</span>
-        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>Next ▸</button>
-      </nav>
       <div class="print-row">
         <button type="button" class="main" onClick={printSheet}>Print the sheet</button>
         <span class="quiet">A4 or Letter, at 100 %: the bar “measure me” tells.</span>

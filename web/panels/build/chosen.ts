@@ -3,7 +3,6 @@ import type { ReadonlySignal } from '@preact/signals';
 import { sheetOf, withOptions } from '../../../engine/index.ts';
 import type { Canopy, Feature, FrameChoice, Plan, Screen, SheetResult } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/feature-edits.ts';
-import { loadPlanChecks, planProblems } from '../../state/plan-checks.ts';
 import { say } from '../../state/speech.ts';
 import { selection } from '../../state/view.ts';
 import { openYard, plan } from '../../state/yard.ts';
@@ -66,9 +65,8 @@ export function changeFrame(changes: Partial<FrameChoice>): string | null {
   return change(thing.id, `Change how ${calledOf(thing)} is built`, { frame: Object.keys(frame).length === 0 ? undefined : frame });
 }
 
-/** The same for boxes that show no sentence of their own; the first moments' choice waits for the checks. */
-export async function chooseFrame(changes: Partial<FrameChoice>): Promise<void> {
-  if (planProblems(plan.value) === null) await loadPlanChecks();
+/** The same for boxes that show no sentence of their own. */
+export function chooseFrame(changes: Partial<FrameChoice>): void {
   const fault = changeFrame(changes);
   if (fault !== null) say(fault, 'problem');
 }

@@ -55,7 +55,7 @@ function CannotBuild() {
       <p><strong>It cannot be built like that.</strong></p>
       {result.problems.map(({ message }) => <p key={message}>{message}</p>)}
       <div class="editor-buttons">
-        {curesOf(thing, builtPlan.value, units.value).map(({ label, frame }) => <button key={label} type="button" onClick={() => void chooseFrame(frame)}>{label}</button>)}
+        {curesOf(thing, builtPlan.value, units.value).map(({ label, frame }) => <button key={label} type="button" onClick={() => chooseFrame(frame)}>{label}</button>)}
       </div>
     </div>
   );
