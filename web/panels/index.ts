@@ -1,4 +1,5 @@
 import type { ComponentType } from 'preact';
+import { loadPlanChecks } from '../state/plan-checks.ts';
 import type { Stage } from '../state/view.ts';
 
 /**
@@ -13,7 +14,9 @@ export interface StageCard {
 export const CARDS: Partial<Record<Stage, StageCard>> = {
   draw: { load: () => import('./draw/index.tsx').then((part) => part.DrawCard) },
   heat: { load: () => import('./heat/index.tsx').then((part) => part.HeatCard) },
-  build: { load: () => import('./build/index.tsx').then((part) => part.BuildCard) },
+  // Its boxes edit at once, so the checks on a plan come with it.
+  build: { load: () => Promise.all([import('./build/index.tsx'), loadPlanChecks()]).then(([part]) => part.BuildCard) },
   place: { load: () => import('./place/index.tsx').then((part) => part.PlaceCard) },
   try: { load: () => import('./try/index.tsx').then((part) => part.TryCard) },
+  year: { load: () => import('./year/index.tsx').then((part) => part.YearCard) },
 };

@@ -3,10 +3,12 @@ import { compare } from './compare.ts';
 import { ground } from './ground.ts';
 import { hidden } from './hidden.ts';
 import { place } from './place.ts';
+import { review } from './review.ts';
+import { season } from './season.ts';
 import { site } from './site.ts';
 import { why } from './why.ts';
 
 /** What the page can ask beyond the map, the day and a spot. To add a method: one file beside this one, one line here. */
-export const methods = { compare, ground, hidden, place, site, why } satisfies Record<string, Method>;
+export const methods = { compare, ground, hidden, place, review, season, site, why } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;

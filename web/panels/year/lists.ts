@@ -1,0 +1,22 @@
+import type { CivilDate, Feature, Plan } from '../../../engine/index.ts';
+import { calledOf } from '../../map/feature-edits.ts';
+
+export function plantsOf({ features }: Plan): readonly Feature[] {
+  return features.filter(({ kind }) => kind === 'plant' || kind === 'tree' || kind === 'bed');
+}
+
+/** Canopies and screens of the yard and of every option. */
+export function clothsOf({ features, options = [] }: Plan): readonly Feature[] {
+  return [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(({ kind }) => kind === 'canopy' || kind === 'screen');
+}
+
+export function namesById(features: readonly Feature[]): Record<string, string> {
+  return Object.fromEntries(features.map((feature) => [feature.id, calledOf(feature)]));
+}
+
+const DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
+
+/** "10 May" */
+export function dayWords(date: CivilDate): string {
+  return DATE.format(new Date(`${date}T00:00Z`));
+}

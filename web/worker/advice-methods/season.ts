@@ -1,0 +1,8 @@
+import { seasonOf, withOptions } from '../../../engine/index.ts';
+import type { Outcome, Plan, SeasonResult } from '../../../engine/index.ts';
+
+/** `season --json` with some options as built. `plan` brings its journal. */
+export function season({ plan, options }: { readonly plan: Plan; readonly options: readonly string[] }): Outcome<SeasonResult> {
+  const built = withOptions(plan, options);
+  return built.ok ? seasonOf(built.plan) : built;
+}
