@@ -1,13 +1,16 @@
 import type { GridSpec } from '../cast/grid.ts';
+import type { Passes } from '../cast/passes.ts';
+import { createPointCaster } from '../cast/share.ts';
 import { skyViewGrid } from '../cast/sky.ts';
 import { centroid, openRing, pointInRing, type SpacePoint } from '../plan/geometry.ts';
 import type { Bed, Plan, PlantRow } from '../plan/types.ts';
 import type { Scene } from '../scene/solids.ts';
 import { cellReader } from './cells.ts';
 import { cellCenter, gridOf, maskOf, windowOf } from './grid-of.ts';
+import { harmfulSamples } from './harmful-samples.ts';
 import type { HeatDay } from './heat-day.ts';
 import { meanNine } from './nine.ts';
-import { thirstyTable } from './scorch.ts';
+import { shareStep, skyStep, thirstyTable } from './scorch.ts';
 import type { SkyViewer } from './sky-viewer.ts';
 import type { Nine } from './types.ts';
 import { nineAt, type Yard } from './yard.ts';
@@ -47,25 +50,33 @@ export interface BedScorch {
   readonly worst: SpacePoint;
 }
 
-/** Scorch doses of one bed on any heat day, each cell with its own share of the beam and of the sky. */
-export type BedScorcher = (heat: HeatDay) => BedScorch;
-
-/** Lays a bed out once; its sky views are worked out once a yearly state. */
-export function bedScorcher(scene: Scene, sky: SkyViewer, places: BedPlaces, row: PlantRow, limit: number): BedScorcher {
+/**
+ * Scorch of a bed on heat days, each cell with its own share of the beam and of the sky. All days are cast together, a cell at a time, and only
+ * the samples at which a leaf can be too hot; sky views are worked out once a yearly state.
+ * @returns one entry a heat day
+ */
+export function bedScorches(scene: Scene, sky: SkyViewer, places: BedPlaces, row: PlantRow, limit: number, heats: readonly HeatDay[]): BedScorch[] {
   const points = 'point' in places ? [places.point] : places.indices.map((index) => cellPoint(places.grid, index));
-  const viewsOfState = new Map<number, readonly number[]>();
-  return (heat) => {
-    let views = viewsOfState.get(heat.state);
-    if (!views) viewsOfState.set(heat.state, (views = bedViews(scene, sky, heat, places)));
-    const doses = dosesAt(heat, row, limit, points, views);
-    const worst = doses.reduce((best, dose, cell) => (dose > doses[best] ? cell : best), 0);
-    return { dose: doses.reduce((sum, dose) => sum + dose, 0) / doses.length, worst: points[worst] };
-  };
+  const doses = dosesOf(scene, heats, row, limit, points, viewsOfDays(scene, sky, heats, places));
+  return doses.map((ofCells) => {
+    const worst = ofCells.reduce((best, dose, cell) => (dose > ofCells[best] ? cell : best), 0);
+    return { dose: ofCells.reduce((sum, dose) => sum + dose, 0) / points.length, worst: points[worst] };
+  });
 }
 
 function cellPoint(grid: GridSpec, index: number): SpacePoint {
   const [x, y] = cellCenter(grid, index);
   return [x, y, grid.height];
+}
+
+/** Steps of sky view of every cell, one array a heat day; days in the same yearly state share theirs. */
+function viewsOfDays(scene: Scene, sky: SkyViewer, heats: readonly HeatDay[], places: BedPlaces): Uint8Array[] {
+  const ofState = new Map<number, Uint8Array>();
+  return heats.map((heat) => {
+    const views = ofState.get(heat.state) ?? Uint8Array.from(bedViews(scene, sky, heat, places), skyStep);
+    ofState.set(heat.state, views);
+    return views;
+  });
 }
 
 function bedViews(scene: Scene, sky: SkyViewer, heat: HeatDay, places: BedPlaces): number[] {
@@ -74,14 +85,33 @@ function bedViews(scene: Scene, sky: SkyViewer, heat: HeatDay, places: BedPlaces
   return places.indices.map((index) => views[index]);
 }
 
-function dosesAt(heat: HeatDay, row: PlantRow, limit: number, points: readonly SpacePoint[], views: readonly number[]): number[] {
-  const { count, hours } = heat.samples;
-  const sharesOfPoints = points.map((point) => heat.caster.sharesAt(point));
-  const doses = points.map(() => 0);
+/** Doses of every point, one array a heat day. @param views steps of sky view, alike */
+function dosesOf(
+  scene: Scene, heats: readonly HeatDay[], row: PlantRow, limit: number, points: readonly SpacePoint[], views: readonly Uint8Array[],
+): Float64Array[] {
+  const { count, day, sample, passes } = harmfulSamples(heats, row, limit);
+  const doses = heats.map(() => new Float64Array(points.length));
+  const steps = shareSteps(scene, passes, points);
   const table = thirstyTable(row, limit);
   for (let k = 0; k < count; k++) {
-    table.begin(heat.moments[k]);
-    for (let p = 0; p < doses.length; p++) doses[p] += Math.max(0, table.excess(sharesOfPoints[p][k], views[p])) * hours[k];
+    const { moments, samples } = heats[day[k]];
+    const ofDay = doses[day[k]];
+    const viewOf = views[day[k]];
+    const hours = samples.hours[sample[k]];
+    table.begin(moments[sample[k]]);
+    for (let p = 0; p < points.length; p++) ofDay[p] += Math.max(0, table.excess(steps[k * points.length + p], viewOf[p])) * hours;
   }
   return doses;
+}
+
+/** The table's steps of share, points next to each other within a pass. */
+function shareSteps(scene: Scene, passes: Passes, points: readonly SpacePoint[]): Uint16Array {
+  const caster = createPointCaster(scene, passes);
+  const shares = new Float64Array(passes.count);
+  const steps = new Uint16Array(passes.count * points.length);
+  points.forEach((point, p) => {
+    caster.sharesAt(point, undefined, shares);
+    for (let k = 0; k < shares.length; k++) steps[k * points.length + p] = shareStep(shares[k]);
+  });
+  return steps;
 }

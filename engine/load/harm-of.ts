@@ -1,3 +1,4 @@
+import { createPointCaster } from '../cast/share.ts';
 import { worthOf } from '../plan/defaults.ts';
 import type { SpacePoint } from '../plan/geometry.ts';
 import type { Plan, PlantRow } from '../plan/types.ts';
@@ -5,12 +6,13 @@ import { buildScene } from '../scene/build.ts';
 import type { Crown, Scene } from '../scene/solids.ts';
 import { heatDays } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
-import { bedPlaces, bedScorcher } from './bed-load.ts';
+import { bedPlaces, bedScorches } from './bed-load.ts';
+import { harmfulSamples } from './harmful-samples.ts';
 import { type HeatDay, heatDayOf } from './heat-day.ts';
+import { surfaceTemperature } from './leaf.ts';
 import { limitOf } from './limit.ts';
 import { plantPoints } from './plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from './planted.ts';
-import { scorchDose } from './scorch.ts';
 import { createSkyViewer, type SkyViewer } from './sky-viewer.ts';
 import type { Outcome } from './types.ts';
 
@@ -61,16 +63,28 @@ export function heatDaysOf(plan: Plan, scene: Scene, weather?: Weather): Outcome
 function dosesByHeatDay(
   plan: Plan, scene: Scene, sky: SkyViewer, heats: readonly HeatDay[], feature: PlantFeature, row: PlantRow, limit: number,
 ): number[] {
-  if (feature.kind === 'bed') {
-    const scorch = bedScorcher(scene, sky, bedPlaces(plan, feature), row, limit);
-    return heats.map((heat) => scorch(heat).dose);
-  }
+  if (feature.kind === 'bed') return bedScorches(scene, sky, bedPlaces(plan, feature), row, limit, heats).map(({ dose }) => dose);
   const { points, own } = plantPoints(plan, feature);
-  return heats.map((heat) => meanOf(points.map(({ point }) => doseAt(heat, sky, row, limit, point, own))));
+  const { count, day, sample, passes } = harmfulSamples(heats, row, limit);
+  const caster = createPointCaster(scene, passes);
+  const shares = new Float64Array(count);
+  const doses = heats.map(() => 0);
+  for (const { point } of points) {
+    caster.sharesAt(point, own, shares);
+    const views = viewsByState(heats, sky, point, own);
+    for (let k = 0; k < count; k++) {
+      const { moments, samples, state } = heats[day[k]];
+      const leaf = surfaceTemperature(moments[sample[k]], row, 'thirsty', shares[k], views.get(state) ?? 1);
+      doses[day[k]] += Math.max(0, leaf - limit) * samples.hours[sample[k]];
+    }
+  }
+  return doses.map((dose) => dose / points.length);
 }
 
-function doseAt(heat: HeatDay, sky: SkyViewer, row: PlantRow, limit: number, point: SpacePoint, own?: Crown): number {
-  return scorchDose(heat, row, limit, heat.caster.sharesAt(point, own), sky.at(point, heat.state, own));
+function viewsByState(heats: readonly HeatDay[], sky: SkyViewer, point: SpacePoint, own?: Crown): Map<number, number> {
+  const views = new Map<number, number>();
+  for (const { state } of heats) if (!views.has(state)) views.set(state, sky.at(point, state, own));
+  return views;
 }
 
 function meanOf(values: readonly number[]): number {

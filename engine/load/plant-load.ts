@@ -2,7 +2,7 @@ import { centroid, openRing, type SpacePoint } from '../plan/geometry.ts';
 import type { Bed, Plant, PlantRow, Tree } from '../plan/types.ts';
 import type { Units } from '../plan/units.ts';
 import type { Crown } from '../scene/solids.ts';
-import { bedNine, bedPlaces, bedScorcher } from './bed-load.ts';
+import { bedNine, bedPlaces, bedScorches } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
 import { stretchOf } from './clock.ts';
 import type { HeatDay } from './heat-day.ts';
@@ -65,7 +65,7 @@ function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units): PlantLoad {
   const nine = bedNine(yard, places);
   const row = rowOf(yard.plan, bed);
   const limit = row && limitOf(yard.plan, bed, row, heat.day.date);
-  const scorched = row && limit && bedScorcher(yard.scene, yard.sky, places, row, limit.celsius)(heat);
+  const scorched = row && limit && bedScorches(yard.scene, yard.sky, places, row, limit.celsius, [heat])[0];
   const judged = !row || !limit || !scorched ? [] : [worstOfBed(yard, heat, row, limit, scorched.worst)];
   return {
     id: bed.id,

@@ -43,42 +43,44 @@ export function scorchAt(heat: HeatDay, row: PlantRow, limit: number, shares: Fl
   };
 }
 
-/** The scorch dose alone, for the many points of a bed or of a search. [K·h/day] */
-export function scorchDose(heat: HeatDay, row: PlantRow, limit: number, shares: Float64Array, skyView: number): number {
-  const { hours } = heat.samples;
-  let dose = 0;
-  for (let k = 0; k < shares.length; k++) {
-    const excess = surfaceTemperature(heat.moments[k], row, 'thirsty', shares[k], skyView) - limit;
-    if (excess > 0) dose += excess * hours[k];
-  }
-  return dose;
-}
-
 /** Steps of share and of sky view in `ThirstyTable`: a leaf changes by less than 0.1 K from one to the next. */
 const SHARE_STEPS = 256;
 const SKY_STEPS = 64;
+
+/** The table's nearest step of a share, and of a sky view. */
+export function shareStep(share: number): number {
+  return Math.round(share * SHARE_STEPS);
+}
+
+export function skyStep(skyView: number): number {
+  return Math.round(skyView * SKY_STEPS);
+}
 
 /** A thirsty leaf's excess over its limit by share and sky view, each worked out once a moment: a bed has hundreds of like cells. */
 export interface ThirstyTable {
   /** Turns to another moment. */
   begin(moment: LeafMoment): void;
-  /** Leaf − limit at the table's nearest share and sky view; below 0 where the leaf is cool enough. [K] */
-  excess(share: number, skyView: number): number;
+  /** Leaf − limit at steps of `shareStep` and `skyStep`; below 0 where the leaf is cool enough. [K] */
+  excess(shareStep: number, skyStep: number): number;
 }
 
 export function thirstyTable(row: PlantRow, limit: number): ThirstyTable {
   const known = new Float64Array((SHARE_STEPS + 1) * (SKY_STEPS + 1));
+  // The turn in which an entry was worked out; 0: never.
+  const turnOf = new Uint32Array(known.length);
+  let turn = 0;
   let now: LeafMoment | null = null;
   return {
     begin(moment) {
       now = moment;
-      known.fill(NaN);
+      turn++;
     },
     excess(share, skyView) {
-      const s = Math.round(share * SHARE_STEPS);
-      const v = Math.round(skyView * SKY_STEPS);
-      const index = s * (SKY_STEPS + 1) + v;
-      if (now !== null && Number.isNaN(known[index])) known[index] = surfaceTemperature(now, row, 'thirsty', s / SHARE_STEPS, v / SKY_STEPS) - limit;
+      const index = share * (SKY_STEPS + 1) + skyView;
+      if (now !== null && turnOf[index] !== turn) {
+        turnOf[index] = turn;
+        known[index] = surfaceTemperature(now, row, 'thirsty', share / SHARE_STEPS, skyView / SKY_STEPS) - limit;
+      }
       return known[index];
     },
   };
