@@ -10,6 +10,7 @@ import { HiddenHeights } from './HiddenHeights.tsx';
 import { Ladder } from './Ladder.tsx';
 import { OptionPaper } from './OptionPaper.tsx';
 import { OptionTabs } from './OptionTabs.tsx';
+import { SectionPicture } from './SectionPicture.tsx';
 import { cancelSearch } from './search.ts';
 import { compared } from './tried.ts';
 
@@ -26,6 +27,7 @@ export function TryCard() {
       <Ladder />
       <OptionTabs />
       <OptionPaper />
+      <SectionPicture />
       {options.length > 0 && <CompareTable />}
       <FindBest />
       <HiddenHeights />
