@@ -1,4 +1,4 @@
-import { LayerGroup, circleMarker, polygon, polyline } from 'leaflet';
+import { LayerGroup, circleMarker, polygon, polyline } from './leaflet.ts';
 import type { Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
 import type { PlanPoint } from '../../engine/index.ts';

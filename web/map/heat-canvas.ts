@@ -1,4 +1,4 @@
-import { DomUtil, Layer } from 'leaflet';
+import { DomUtil, Layer } from './leaflet.ts';
 import type { LatLng, LeafletEventHandlerFn, Map as LeafletMap, Point, ZoomAnimEvent } from 'leaflet';
 import { toLatLng } from './lat-lng.ts';
 import type { HeatPicture } from './overlays.ts';

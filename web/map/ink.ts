@@ -1,4 +1,4 @@
-import { circleMarker, divIcon, marker, polygon, polyline } from 'leaflet';
+import { circleMarker, divIcon, marker, polygon, polyline } from './leaflet.ts';
 import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
 import { DEFAULTS, boundsOf, centroid, potOf } from '../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../engine/index.ts';

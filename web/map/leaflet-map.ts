@@ -1,4 +1,4 @@
-import { CRS, Map as LeafletMap, svg } from 'leaflet';
+import { LeafletMap, Simple, svg } from './leaflet.ts';
 import { boundsOf } from '../../engine/index.ts';
 import type { PlanPoint } from '../../engine/index.ts';
 import { PANES } from './ink.ts';
@@ -16,7 +16,7 @@ export interface LeafletYard {
 
 export function createLeafletYard(container: HTMLElement): LeafletYard {
   const map = new LeafletMap(container, {
-    crs: CRS.Simple,
+    crs: Simple,
     minZoom: ZOOM.least,
     maxZoom: ZOOM.most,
     zoomSnap: ZOOM.step,

@@ -1,4 +1,4 @@
-import { LayerGroup, divIcon, marker, polygon, polyline } from 'leaflet';
+import { LayerGroup, divIcon, marker, polygon, polyline } from './leaflet.ts';
 import type { Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
 import { openRing, upBearingOf } from '../../engine/index.ts';

@@ -1,4 +1,4 @@
-import { LayerGroup, imageOverlay, polygon, polyline } from 'leaflet';
+import { LayerGroup, imageOverlay, polygon, polyline } from './leaflet.ts';
 import type { LatLngTuple, Map as LeafletMap } from 'leaflet';
 import { boundsOf } from '../../engine/index.ts';
 import type { Feature, Plan, Site } from '../../engine/index.ts';
