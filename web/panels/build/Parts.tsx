@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { cutDrawing, planDrawing, sideDrawing } from '../../../engine/index.ts';
 import type { BuildSheet, SheetPart } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
@@ -43,7 +44,12 @@ function Table({ head, rows, numbers }: Extract<SheetPart, { kind: 'table' }>) {
   );
 }
 
-/** A drawing of the engine's: black on its own white paper. It has escaped whatever a person typed. */
+/** A drawing of the engine's: black on its own white paper. Read as a picture, never as the page's own markup. */
 export function Ink({ svg }: { readonly svg: string }) {
-  return <div class="sheet-ink" dangerouslySetInnerHTML={{ __html: svg }} />;
+  const paper = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const picture = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
+    paper.current?.replaceChildren(document.importNode(picture, true));
+  }, [svg]);
+  return <div ref={paper} class="sheet-ink" />;
 }
