@@ -41,6 +41,6 @@ export function differenceOf(a: HarmInDoubt, b: HarmInDoubt): { readonly differe
   return { difference, pm: Math.sqrt(squares) };
 }
 
-function weighed(harms: readonly { readonly worth: number; readonly dose: number }[]): number {
-  return harms.reduce((sum, { worth, dose }) => sum + worth * dose, 0);
+function weighed(harms: readonly { readonly worth: number; readonly harm: number }[]): number {
+  return harms.reduce((sum, { worth, harm }) => sum + worth * harm, 0);
 }

@@ -1,37 +1,40 @@
 /**
- * Scorch doses and verdicts of a yard's plants on the heatwave day, cast with rays at the plants' points, and again for a plan in
- * which one input is off. Where a single shadow caster changed, its own rays are cast and everything else is reused.
+ * Harm and verdicts of a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
+ * Where a single shadow caster changed, its own rays are cast and everything else is reused.
  */
-import { createPointCaster, type PointCaster } from '../cast/share.ts';
-import { skyPasses, skyRays } from '../cast/sky.ts';
 import { bedPlaces } from '../load/bed-load.ts';
 import { cellCenter } from '../load/grid-of.ts';
 import { type HeatDay, heatDayOf } from '../load/heat-day.ts';
+import { heatDaysOf } from '../load/harm-of.ts';
+import type { Watering } from '../load/leaf.ts';
 import { isTooDark } from '../load/light-class.ts';
 import { isEstablished, limitOf } from '../load/limit.ts';
 import { plantPoints } from '../load/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../load/planted.ts';
 import type { Nine, Outcome, Verdict } from '../load/types.ts';
-import { milderBy, verdictOf } from '../load/verdict.ts';
+import { type HeatVerdict, milderBy, verdictOf } from '../load/verdict.ts';
 import { nineAt, type Yard, yardOf } from '../load/yard.ts';
 import { worthOf } from '../plan/defaults.ts';
 import type { SpacePoint } from '../plan/geometry.ts';
-import type { Plan, PlantRow } from '../plan/types.ts';
+import type { Bed, Plan, PlantRow } from '../plan/types.ts';
 import { buildScene } from '../scene/build.ts';
 import type { Crown, Scene } from '../scene/solids.ts';
 import type { Weather } from '../sun/weather.ts';
 import { createLeaves, type Leaves } from './doubt-leaves.ts';
+import {
+  castsShadow, createLighter, createPartedLighter, createRelighter, type HeatRays, heatRaysOf, type Lit, type PartedLit, type Relighter,
+} from './doubt-light.ts';
 
 /** A bed is judged at no more than this many of its cells, evenly spread. */
 const BED_POINTS = 9;
 const LASTS = 0.5 - 1e-9;
 
-/** What the heatwave day does to one plant. */
+/** What the season's heat does to one plant. */
 export interface RayHarm {
   readonly id: string;
   readonly worth: number;
-  /** Scorch dose, mean of its points. [K·h/day] */
-  readonly dose: number;
+  /** Scorch dose, mean over the season's heat days. [K·h/day] */
+  readonly harm: number;
   readonly verdict: Verdict;
 }
 
@@ -49,153 +52,160 @@ interface Judge {
   readonly own?: Crown;
 }
 
-/** The share of the beam in each sample, and of the sky, at one point. */
-interface Lit {
-  readonly shares: Float64Array;
-  readonly sky: number;
+/** The season's heat days, and which of them is the heatwave day. */
+interface Heats {
+  readonly rays: HeatRays;
+  readonly heatwave: number;
+  readonly leaves: readonly Leaves[];
 }
 
-/** Casters of the beam and of the sky for one scene. */
-interface Casters {
-  readonly beam: PointCaster;
-  readonly sky: PointCaster;
-}
-
-const SKY_WEIGHT = skyRays().weight;
-
-/** @returns the yard's plants that name their row, or why the heatwave day cannot be made */
+/** @returns the yard's plants that name their row, or why a heat day cannot be made */
 export function createRayYard(plan: Plan, weather?: Weather): Outcome<RayYard> {
   const scene = buildScene(plan);
-  const made = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
-  if (!made.ok) return made;
+  const heats = heatsOf(plan, scene, weather);
+  if (!heats.ok) return heats;
   const season = yardOf(plan, { kind: 'season' }, weather);
   if (!season.ok) return season;
-  const heat = made.value;
-  const casters = castersOf(scene, heat);
-  const judges = judgesOf(plan, heat);
-  const lit = judges.map(({ points, own }) => points.map((point) => litAt(casters, point, own)));
+  const { rays } = heats.value;
+  const lighter = createPartedLighter(scene, rays);
+  const judges = judgesOf(plan, heats.value);
+  const lit = judges.map(({ points, own }) => points.map((point) => lighter.at(point, own)));
   const light = judges.map((judge) => topLight(season.value, judge));
-  const leaves = createLeaves(heat);
-  const harms = (with_: readonly Judge[], seen: readonly (readonly Lit[])[], table: Leaves, inPlan: Plan) =>
-    with_.map((judge, k) => harmFrom(inPlan, heat, judge, seen[k], table, lightUnder(light[k], heat, lit[k], seen[k])));
-  const shadeWithout = new Map<string, Casters>();
+  const baseAt = judges.map((judge, k) => lit[k].map((point) => sufferedAt(heats.value, judge, point)));
+  const base = judges.map((judge, k) => harmFrom(plan, judge, baseAt[k], light[k]));
+  /** Only points at which something changed are judged again. */
+  const harmsOf = (inPlan: Plan, again: readonly Judge[], seen: readonly (readonly Lit[])[], by: Heats = heats.value) =>
+    again.map((judge, k) => {
+      const alike = judge === judges[k] && by === heats.value;
+      if (alike && seen[k] === lit[k]) return base[k];
+      const suffered = seen[k].map((point, p) => (alike && point === lit[k][p] ? baseAt[k][p] : sufferedAt(by, judge, point)));
+      return harmFrom(inPlan, judge, suffered, lightUnder(light[k], heats.value, lit[k], seen[k]));
+    });
   const value: RayYard = {
-    base: harms(judges, lit, leaves, plan),
+    base,
     under(shifted, feature) {
       if (shifted.climate !== plan.climate) {
-        const hot = heatDayOf(shifted, scene, { kind: 'heatwave' }, weather);
-        return hot.ok ? { ok: true, value: harms(judges, lit, createLeaves(hot.value), shifted) } : hot;
+        const hot = heatsOf(shifted, scene, weather);
+        return hot.ok ? { ok: true, value: harmsOf(shifted, judges, lit, hot.value) } : hot;
       }
-      const again = judgesOf(shifted, heat);
-      if (shifted.features === plan.features && shifted.site === plan.site) return { ok: true, value: harms(again, lit, leaves, shifted) };
-      const after = castersOf(buildScene(shifted), heat);
+      if (shifted.features === plan.features && shifted.site === plan.site) {
+        return { ok: true, value: harmsOf(shifted, judgesOf(shifted, heats.value), lit) };
+      }
+      if (feature === null) {
+        const turned = createLighter(buildScene(shifted), rays);
+        const again = judgesOf(shifted, heats.value);
+        return { ok: true, value: harmsOf(shifted, again, again.map(({ points, own }) => points.map((point) => turned.at(point, own)))) };
+      }
+      const again = judges.map((judge) => judgeUnder(shifted, heats.value, judge, feature));
+      const after = buildScene(shifted);
+      const relighter = castsShadow(scene, feature) ? createRelighter(after, feature, rays) : null;
+      const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(after, rays) : null;
       const seen = again.map((judge, k) => {
-        if (feature === null || judge.feature.id === feature) return judge.points.map((point) => litAt(after, point, judge.own));
-        return lit[k];
+        if (judge !== judges[k] && afresh) return judge.points.map((point) => afresh.at(point, judge.own));
+        return relighter ? relit(relighter, judge, lit[k]) : lit[k];
       });
-      if (feature !== null && casts(scene, feature)) {
-        const alone = { before: onlyOf(scene, feature, heat), after: onlyOf(buildScene(shifted), feature, heat) };
-        let without = shadeWithout.get(feature);
-        if (!without) shadeWithout.set(feature, (without = castersOf(withoutOf(scene, feature), heat)));
-        again.forEach((judge, k) => {
-          if (judge.feature.id !== feature) seen[k] = judge.points.map((point, p) => relit(alone, without, point, judge.own, lit[k][p]));
-        });
-      }
-      return { ok: true, value: harms(again, seen, leaves, shifted) };
+      return { ok: true, value: harmsOf(shifted, again, seen) };
     },
   };
   return { ok: true, value };
 }
 
-function castersOf(scene: Scene, heat: HeatDay): Casters {
-  return { beam: createPointCaster(scene, heat.passes), sky: createPointCaster(scene, skyPasses(heat.state)) };
+function heatsOf(plan: Plan, scene: Scene, weather?: Weather): Outcome<Heats> {
+  const days = heatDaysOf(plan, scene, weather);
+  if (!days.ok) return days;
+  const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
+  if (!heatwave.ok) return heatwave;
+  const rays = heatRaysOf(days.value);
+  const leaves = days.value.map(createLeaves);
+  return { ok: true, value: { rays, heatwave: days.value.findIndex(({ day }) => day.date === heatwave.value.day.date), leaves } };
 }
 
-function judgesOf(plan: Plan, heat: HeatDay): Judge[] {
+function judgesOf(plan: Plan, heats: Heats): Judge[] {
   return plantFeatures(plan).flatMap((feature): Judge[] => {
     const row = rowOf(plan, feature);
-    if (!row) return [];
-    const limit = limitOf(plan, feature, row, heat.day.date).celsius;
-    if (feature.kind !== 'bed') {
-      const { points, own } = plantPoints(plan, feature);
-      return [{ feature, row, limit, points: points.map(({ point }) => point), own }];
-    }
-    const places = bedPlaces(plan, feature);
-    if ('point' in places) return [{ feature, row, limit, points: [places.point] }];
-    const { grid, indices } = places;
-    const few = Math.min(BED_POINTS, indices.length);
-    const points = Array.from({ length: few }, (_, n): SpacePoint => [...cellCenter(grid, indices[Math.floor(((n + 0.5) * indices.length) / few)]), grid.height]);
-    return [{ feature, row, limit, points }];
+    return row ? [judgeOf(plan, heats, feature, row)] : [];
   });
 }
 
-function litAt({ beam, sky }: Casters, point: SpacePoint, own?: Crown): Lit {
-  return { shares: beam.sharesAt(point, own), sky: weighed(sky.sharesAt(point, own)) };
+function judgeOf(plan: Plan, { rays, heatwave }: Heats, feature: PlantFeature, row: PlantRow): Judge {
+  const limit = limitOf(plan, feature, row, rays.days[heatwave].day.date).celsius;
+  if (feature.kind === 'bed') return { feature, row, limit, points: bedPoints(plan, feature) };
+  const { points, own } = plantPoints(plan, feature);
+  return { feature, row, limit, points: points.map(({ point }) => point), own };
 }
 
-function weighed(shares: Float64Array): number {
-  let sum = 0;
-  for (let k = 0; k < shares.length; k++) sum += shares[k] * SKY_WEIGHT[k];
-  return sum;
+function bedPoints(plan: Plan, bed: Bed): SpacePoint[] {
+  const places = bedPlaces(plan, bed);
+  if ('point' in places) return [places.point];
+  const { grid, indices } = places;
+  const few = Math.min(BED_POINTS, indices.length);
+  return Array.from({ length: few }, (_, n): SpacePoint => [...cellCenter(grid, indices[Math.floor(((n + 0.5) * indices.length) / few)]), grid.height]);
 }
 
-function casts(scene: Scene, id: string): boolean {
-  return scene.states.some((occluders) => occluders.some((occluder) => occluder.id === id));
+/** The same judge where it is not about the feature that changed; a wall or a building may come to stand in a bed. */
+function judgeUnder(shifted: Plan, heats: Heats, judge: Judge, id: string): Judge {
+  const changed = shifted.features.find((feature) => feature.id === id);
+  if (judge.feature.id === id) return judgeOf(shifted, heats, plantFeatures(shifted).find((feature) => feature.id === id) ?? judge.feature, judge.row);
+  if (judge.feature.kind !== 'bed' || (changed?.kind !== 'wall' && changed?.kind !== 'building')) return judge;
+  const again = judgeOf(shifted, heats, judge.feature, judge.row);
+  return samePoints(again.points, judge.points) ? judge : again;
 }
 
-function onlyOf(scene: Scene, id: string, heat: HeatDay): Casters {
-  return castersOf({ ...scene, states: scene.states.map((occluders) => occluders.filter((occluder) => occluder.id === id)) }, heat);
+function samePoints(a: readonly SpacePoint[], b: readonly SpacePoint[]): boolean {
+  return a.length === b.length && a.every((point, p) => point.every((value, axis) => value === b[p][axis]));
 }
 
-function withoutOf(scene: Scene, id: string): Scene {
-  return { ...scene, states: scene.states.map((occluders) => occluders.filter((occluder) => occluder.id !== id)) };
+/** The same list where none of its points gets anything else. */
+function relit(relighter: Relighter, { points }: Judge, was: readonly PartedLit[]): readonly Lit[] {
+  const now = points.map((point, p) => relighter.at(point, was[p]));
+  return now.every((each, p) => each === was[p]) ? was : now;
 }
 
-/** What a point gets once one caster's own shade has changed; the same object where it has not. */
-function relit(alone: { readonly before: Casters; readonly after: Casters }, without: Casters, point: SpacePoint, own: Crown | undefined, was: Lit): Lit {
-  const beam = alone.after.beam.sharesAt(point);
-  const sky = alone.after.sky.sharesAt(point);
-  const sameBeam = same(alone.before.beam.sharesAt(point), beam);
-  const sameSky = same(alone.before.sky.sharesAt(point), sky);
-  if (sameBeam && sameSky) return was;
-  return {
-    shares: sameBeam ? was.shares : times(without.beam.sharesAt(point, own), beam),
-    sky: sameSky ? was.sky : weighed(times(without.sky.sharesAt(point, own), sky)),
-  };
+/** What the heat does at one point. */
+interface Suffered {
+  /** Scorch doses, mean over the heat days. [K·h/day] */
+  readonly dose: number;
+  readonly inHeat: HeatVerdict;
 }
 
-function same(a: Float64Array, b: Float64Array): boolean {
-  for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return false;
-  return true;
+function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
+  const { days } = heats.rays;
+  let doses = 0;
+  for (let d = 0; d < days.length; d++) doses += doseAt(heats, d, judge, lit);
+  const lasts = (watering: Watering) => longestOver(heats, watering, judge, lit) >= LASTS;
+  return { dose: doses / days.length, inHeat: lasts('watered') ? 'will burn' : lasts('thirsty') ? 'at risk' : 'fine' };
 }
 
-function times(into: Float64Array, by: Float64Array): Float64Array {
-  for (let k = 0; k < into.length; k++) into[k] *= by[k];
-  return into;
-}
-
-function harmFrom(plan: Plan, heat: HeatDay, { feature, row, limit }: Judge, lit: readonly Lit[], leaves: Leaves, light: Nine): RayHarm {
-  const { hours, count } = heat.samples;
-  const thirsty = leaves('thirsty', row);
-  const watered = leaves('watered', row);
+function doseAt({ rays, leaves }: Heats, d: number, { row, limit }: Judge, { shares, sky }: Lit): number {
+  const { hours, count } = rays.days[d].samples;
+  const thirsty = leaves[d]('thirsty', row);
+  const first = rays.first[d];
+  const view = sky[rays.stateOf[d]];
   let dose = 0;
-  let thirstyHours = 0;
-  let wateredHours = 0;
-  for (const { shares, sky } of lit) {
-    let thirstyRun = 0;
-    let wateredRun = 0;
-    for (let k = 0; k < count; k++) {
-      const leaf = thirsty(k, shares[k], sky);
-      if (leaf > limit) dose += (leaf - limit) * hours[k];
-      thirstyRun = leaf >= limit ? thirstyRun + hours[k] : 0;
-      wateredRun = watered(k, shares[k], sky) >= limit ? wateredRun + hours[k] : 0;
-      thirstyHours = Math.max(thirstyHours, thirstyRun);
-      wateredHours = Math.max(wateredHours, wateredRun);
-    }
-  }
-  const inHeat = wateredHours >= LASTS ? 'will burn' : thirstyHours >= LASTS ? 'at risk' : 'fine';
+  for (let k = 0; k < count; k++) dose += Math.max(0, thirsty(k, shares[first + k], view) - limit) * hours[k];
+  return dose;
+}
+
+/** A plant's harm is the mean of its points, its verdict that of the worst. */
+function harmFrom(plan: Plan, { feature, row }: Judge, points: readonly Suffered[], light: Nine): RayHarm {
+  const inHeat = (['will burn', 'at risk'] as const).find((verdict) => points.some((point) => point.inHeat === verdict)) ?? 'fine';
   const verdict = verdictOf(inHeat, milderBy(row, isEstablished(plan, feature)), isTooDark(row, light));
-  return { id: feature.id, worth: worthOf(feature), dose: dose / lit.length, verdict };
+  return { id: feature.id, worth: worthOf(feature), harm: points.reduce((sum, { dose }) => sum + dose, 0) / points.length, verdict };
+}
+
+/** Longest time on end that a leaf is at its limit or over it on the heatwave day. [h] */
+function longestOver({ rays, heatwave, leaves }: Heats, watering: Watering, { row, limit }: Judge, { shares, sky }: Lit): number {
+  const { hours, count } = rays.days[heatwave].samples;
+  const leaf = leaves[heatwave](watering, row);
+  const first = rays.first[heatwave];
+  const view = sky[rays.stateOf[heatwave]];
+  let run = 0;
+  let longest = 0;
+  for (let k = 0; k < count; k++) {
+    run = leaf(k, shares[first + k], view) >= limit ? run + hours[k] : 0;
+    longest = Math.max(longest, run);
+  }
+  return longest;
 }
 
 /** The season's light at the top; of a bed the mean of its points. */
@@ -207,21 +217,25 @@ function topLight(yard: Yard, { feature, points, own }: Judge): Nine {
 }
 
 /** The season's light when what a plant gets on the heatwave day changes: by the same ratio. */
-function lightUnder(light: Nine, heat: HeatDay, before: readonly Lit[], after: readonly Lit[]): Nine {
+function lightUnder(light: Nine, heats: Heats, before: readonly Lit[], after: readonly Lit[]): Nine {
   if (before === after) return light;
-  const hoursBefore = dayLight(heat, before[0]);
-  const hoursAfter = dayLight(heat, after[0]);
+  const was = dayLight(heats, before);
+  const is = dayLight(heats, after);
   const ratio = (a: number, b: number) => (b > 0 ? a / b : 1);
-  return { ...light, sunHours: light.sunHours * ratio(hoursAfter.sun, hoursBefore.sun), dailyLight: light.dailyLight * ratio(hoursAfter.all, hoursBefore.all) };
+  return { ...light, sunHours: light.sunHours * ratio(is.sun, was.sun), dailyLight: light.dailyLight * ratio(is.all, was.all) };
 }
 
-function dayLight(heat: HeatDay, { shares, sky }: Lit): { sun: number; all: number } {
+/** Of the heatwave day, at the first point: a plant's top. */
+function dayLight({ rays, heatwave }: Heats, [{ shares, sky }]: readonly Lit[]): { sun: number; all: number } {
+  const { moments, samples }: HeatDay = rays.days[heatwave];
+  const first = rays.first[heatwave];
+  const view = sky[rays.stateOf[heatwave]];
   let sun = 0;
   let all = 0;
-  for (let k = 0; k < shares.length; k++) {
-    const { beam, diffuse, sinAltitude } = heat.moments[k];
-    sun += shares[k] * heat.samples.hours[k];
-    all += (shares[k] * beam * sinAltitude + sky * diffuse) * heat.samples.hours[k];
+  for (let k = 0; k < samples.count; k++) {
+    const { beam, diffuse, sinAltitude } = moments[k];
+    sun += shares[first + k] * samples.hours[k];
+    all += (shares[first + k] * beam * sinAltitude + view * diffuse) * samples.hours[k];
   }
   return { sun, all };
 }
