@@ -50,7 +50,7 @@ export type { Slope } from './survey/height.ts';
 export { directionNotes, heightFromPicture, heightOfEdge, heightOfTop, heightOfTree, slopeFromPole, slopeFromTime } from './survey/height.ts';
 export { defaultPm } from './survey/known-by.ts';
 export type { ClockWindow } from './survey/north-times.ts';
-export { northTimes } from './survey/north-times.ts';
+export { northTimes, tellsNorth } from './survey/north-times.ts';
 export type { NorthTogether } from './survey/north-together.ts';
 export { northTogether } from './survey/north-together.ts';
 export type { NorthSighting } from './survey/north.ts';
@@ -67,7 +67,7 @@ export { askedMonth, climateTypeOf, likelyClimate, roughClimate, withKnownTemper
 export type { StickShadow } from './survey/shadow-table.ts';
 export { shadowLength, shadowTable } from './survey/shadow-table.ts';
 export type { Place, SunAt } from './survey/sun-at.ts';
-export { sunAt } from './survey/sun-at.ts';
+export { sunAt, sunAtMs } from './survey/sun-at.ts';
 export type { TapedPoint } from './survey/tape.ts';
 export { placeFromTapes } from './survey/tape.ts';
 export type { ClosedWalk, Leg } from './survey/walk.ts';
@@ -153,6 +153,8 @@ export type * from './frame/types.ts';
 
 // advice: What to do.
 export { siteOf, siteSteps } from './advice/site/site.ts';
+export type { Trial, TrialPlant, TrialScore } from './advice/site/trial.ts';
+export { createTrial } from './advice/site/trial.ts';
 export type {
   ClothKind, ClothSize, LadderStep, LowSun, OptionPlant, PayoffMap, PlantState, RulePrice, SiteOption, SiteProgress, SiteRequest, SiteResult, SiteRule, SiteTried,
 } from './advice/site/site-types.ts';
@@ -169,6 +171,9 @@ export type { LightStanding, PlaceRequest, PlaceResult, PlaceSpot, PotSwap } fro
 export type { Section, SectionPoint, SectionRequest, SideSlip } from './advice/section.ts';
 export { sectionOf } from './advice/section.ts';
 export type { Cure } from './advice/section-slip.ts';
+export { doubtOf } from './advice/doubt.ts';
+export type { DoubtKind } from './advice/doubt-inputs.ts';
+export type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './advice/doubt-types.ts';
 export { compareOptions } from './advice/compare.ts';
 export { clothArea } from './advice/compare-cost.ts';
 export { seenFrom } from './advice/compare-seen.ts';
@@ -207,6 +212,9 @@ export { helpText, verbHelpText } from './output/help.ts';
 export type { CalendarRequest } from './output/icalendar.ts';
 export { icalendar } from './output/icalendar.ts';
 export { oneLine } from './output/plain-text.ts';
+export type { Report, ReportRequest, ReportSection } from './output/report-types.ts';
+export { reportHtml } from './output/report-html.ts';
+export { reportOf } from './output/report-of.ts';
 export { seasonCalendar } from './output/season-calendar.ts';
 export { VERBS } from './output/verbs/index.ts';
 export type { Verb, VerbRequest, VerbResult } from './output/verbs/verb.ts';

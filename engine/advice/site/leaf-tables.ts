@@ -1,4 +1,4 @@
-import { surfaceTemperature } from '../../load/leaf.ts';
+import { surfaceTemperature, type Watering } from '../../load/leaf.ts';
 import type { Targets } from './targets.ts';
 
 /** Nodes of a table over the share of the beam; three over the sky view. Between them parabolas: within 1e-3 K of the balance. */
@@ -8,13 +8,13 @@ const SKY_NODES = 3;
 /** Stands for every leaf that is never over its limit at a sample. */
 const NEVER_HOT = new Float64Array(SHARE_NODES * SKY_NODES).fill(-100);
 
-/** The thirsty leaf of each plant at each sample, tabled once: a search asks for each of them hundreds of times. */
+/** The leaf of each plant at each sample, tabled once: a search asks for each of them hundreds of times. */
 export interface LeafTables {
   /** Leaf − limit; below 0 where it is cool enough. [K] @param plant, heat, sample indices of the targets */
   excess(plant: number, heat: number, sample: number, share: number, skyView: number): number;
 }
 
-export function leafTables({ plants, heats }: Targets): LeafTables {
+export function leafTables({ plants, heats }: Targets, watering: Watering = 'thirsty'): LeafTables {
   // Plants of one row stand in the same air: they share a table, whatever their limits.
   const rows = [...new Set(plants.map(({ row }) => row))];
   const rowOf = plants.map(({ row }) => rows.indexOf(row));
@@ -23,10 +23,10 @@ export function leafTables({ plants, heats }: Targets): LeafTables {
   const tableOf = (row: number, heat: number, sample: number): Float64Array => {
     const moment = heats[heat].moments[sample];
     // A leaf is hottest in full sun, and at one end or the other of the sky view.
-    if ([0, 1].every((skyView) => surfaceTemperature(moment, rows[row], 'thirsty', 1, skyView) <= leastLimit[row])) return NEVER_HOT;
+    if ([0, 1].every((skyView) => surfaceTemperature(moment, rows[row], watering, 1, skyView) <= leastLimit[row])) return NEVER_HOT;
     const table = new Float64Array(SHARE_NODES * SKY_NODES);
     for (let s = 0; s < SHARE_NODES; s++) {
-      for (let v = 0; v < SKY_NODES; v++) table[s * SKY_NODES + v] = surfaceTemperature(moment, rows[row], 'thirsty', s / (SHARE_NODES - 1), v / (SKY_NODES - 1));
+      for (let v = 0; v < SKY_NODES; v++) table[s * SKY_NODES + v] = surfaceTemperature(moment, rows[row], watering, s / (SHARE_NODES - 1), v / (SKY_NODES - 1));
     }
     return table;
   };

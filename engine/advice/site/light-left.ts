@@ -22,6 +22,8 @@ const BED_POINTS = 5;
 export interface LightGuard {
   /** Id of a plant that has enough light now and would not with this cloth; `null`: none. */
   darkened(cloth: readonly (Canopy | Screen)[]): string | null;
+  /** Ids of all plants that have too little light with this cloth. */
+  dark(cloth: readonly (Canopy | Screen)[]): ReadonlySet<string>;
 }
 
 interface Guarded {
@@ -58,23 +60,27 @@ export function lightGuard(plan: Plan, weather?: Weather): Outcome<LightGuard> {
     return nineFromShares(shares, yard.weights, views);
   };
   const lightOf = ({ places }: Guarded, sheets: readonly Sheet[]): Nine => meanNine(places.map((place) => lightAt(place, sheets)));
-  const guarded = plantFeatures(plan)
-    .flatMap((feature): Guarded[] => {
-      const row = rowOf(plan, feature);
-      return row ? [{ id: feature.id, row, places: placesOf(yard, skies, feature) }] : [];
-    })
-    .filter((plant) => !isTooDark(plant.row, lightOf(plant, [])));
+  const all = plantFeatures(plan).flatMap((feature): Guarded[] => {
+    const row = rowOf(plan, feature);
+    return row ? [{ id: feature.id, row, places: placesOf(yard, skies, feature) }] : [];
+  });
+  const isDark = (plant: Guarded, sheets: readonly Sheet[]): boolean => isTooDark(plant.row, lightOf(plant, sheets));
+  const guarded = all.filter((plant) => !isDark(plant, []));
   return {
     ok: true,
     value: {
       darkened(cloth) {
         const sheets = cloth.flatMap(clothSheets);
-        const index = guarded.findIndex((plant) => isTooDark(plant.row, lightOf(plant, sheets)));
+        const index = guarded.findIndex((plant) => isDark(plant, sheets));
         if (index < 0) return null;
         // The next cloth is likely to hang over the same plant: ask it first.
         const [plant] = guarded.splice(index, 1);
         guarded.unshift(plant);
         return plant.id;
+      },
+      dark(cloth) {
+        const sheets = cloth.flatMap(clothSheets);
+        return new Set(all.filter((plant) => isDark(plant, sheets)).map(({ id }) => id));
       },
     },
   };

@@ -1,6 +1,5 @@
-import { skyRays } from '../../cast/sky.ts';
 import { createPointCaster } from '../../cast/share.ts';
-import { skyPasses } from '../../cast/sky.ts';
+import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
@@ -34,6 +33,8 @@ export interface TargetPoint {
   /** Index into `plants`. */
   readonly plant: number;
   readonly at: SpacePoint;
+  /** Share of its plant. */
+  readonly part: number;
   /** Its part of the plant's harm, heat days averaged: worth × share of the plant ÷ heat days. */
   readonly weight: number;
   /** Share of the beam, by heat day and sample. */
@@ -71,7 +72,7 @@ export function targetsOf(plan: Plan, weather?: Weather): Outcome<Targets> {
     placesOf(plan, feature).map(({ at, own, part }): TargetPoint => {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
       return {
-        plant, at, weight: (worth * part) / heats.value.length,
+        plant, at, part, weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
         sky, skyView: sky.map((rays) => rays.reduce((sum, ray) => sum + ray, 0)),
       };

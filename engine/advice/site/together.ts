@@ -1,7 +1,9 @@
 import { createPointCaster } from '../../cast/share.ts';
 import { skyPasses } from '../../cast/sky.ts';
+import type { SpacePoint } from '../../plan/geometry.ts';
 import type { Canopy, Screen } from '../../plan/types.ts';
 import { clothSheets } from '../../scene/build.ts';
+import type { Sheet } from '../../scene/solids.ts';
 import type { HarmPairs } from './harm-pairs.ts';
 import type { LeafTables } from './leaf-tables.ts';
 import type { Targets } from './targets.ts';
@@ -11,9 +13,8 @@ export type TogetherScore = (cloth: readonly (Canopy | Screen)[]) => Float64Arra
 
 /** Lays the harmful pairs out for cloth of every kind and number, hung at once. */
 export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTables): TogetherScore {
-  const { heats, points, plants, scene } = targets;
-  const sky = createPointCaster(scene, skyPasses(0));
-  const rays = new Float64Array(targets.skyDirections.length / 3);
+  const { heats, points, plants } = targets;
+  const sky = skyDimmer(targets);
   const shares = heats.map(({ samples }) => new Float64Array(samples.count));
   return (cloth) => {
     const sheets = cloth.flatMap(clothSheets);
@@ -22,10 +23,7 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
       const [from, end] = [pairs.firstOf[v], pairs.firstOf[v + 1]];
       if (from === end) continue;
       const point = points[view.point];
-      rays.set(view.sky);
-      sky.dim(point.at, sheets, rays);
-      let skyView = 0;
-      for (let k = 0; k < rays.length; k++) skyView += rays[k];
+      const skyView = sky(point.at, view.sky, sheets);
       for (let heat = 0; heat < heats.length; heat++) {
         if (point.sky[heat] !== view.sky) continue;
         shares[heat].set(point.shares[heat]);
@@ -38,5 +36,18 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
       }
     }
     return spared;
+  };
+}
+
+/** Sky view left at a point of which the rays are known, under cloth that is tried. */
+export function skyDimmer({ scene, skyDirections }: Targets): (at: SpacePoint, sky: Float64Array, sheets: readonly Sheet[]) => number {
+  const caster = createPointCaster(scene, skyPasses(0));
+  const rays = new Float64Array(skyDirections.length / 3);
+  return (at, sky, sheets) => {
+    rays.set(sky);
+    caster.dim(at, sheets, rays);
+    let skyView = 0;
+    for (let k = 0; k < rays.length; k++) skyView += rays[k];
+    return skyView;
   };
 }
