@@ -1,13 +1,14 @@
 import type { SpotResult } from '../../../engine/index.ts';
-import { formatTemperature, nameOf } from '../../../engine/index.ts';
+import { formatTemperature } from '../../../engine/index.ts';
 import { clockWords, dayWords } from '../../app/words.ts';
 import { isStale } from '../../state/live.ts';
 import type { Live } from '../../state/live.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, monthDay, periodKind } from '../../state/view.ts';
-import { plan, shownPlan, units } from '../../state/yard.ts';
+import { shownPlan, units } from '../../state/yard.ts';
 import { hottestOf, spellsOf } from './spells.ts';
 import type { Spell } from './spells.ts';
+import { shapeName } from './words.ts';
 
 /** One day's sun at a place: when it comes, and what stands before it when it does not. */
 export function HoursTable({ live, place }: { readonly live: Live<'spot'>; readonly place: string }) {
@@ -51,5 +52,5 @@ function shareWords(share: number): string {
 /** What hides all of it is one thing, the nearest; what lets some through is all that stands there. */
 function blockerWords({ blockers, share }: Spell): string {
   const named = share < 0.005 ? blockers.slice(0, 1) : blockers;
-  return named.length === 0 ? 'nothing' : named.map((id) => (id === 'skyline' ? 'the skyline' : nameOf(plan.value, id))).join(', ');
+  return named.length === 0 ? 'nothing' : named.map(shapeName).join(', ');
 }

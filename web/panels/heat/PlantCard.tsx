@@ -6,6 +6,8 @@ import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { PlantRose } from './PlantRose.tsx';
 import { plantHours } from './hours.ts';
+import { plantPictures } from './pictured.ts';
+import { SkyPicture } from './SkyPicture.tsx';
 
 /** How a chosen plant fares, side by side and in numbers. */
 export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly name: string }) {
@@ -24,6 +26,7 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
         <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`}</dd>
       </dl>
       <HoursTable live={plantHours.value} place="its top" />
+      <SkyPicture pictured={plantPictures} place="its top" />
       {sides.length > 0 && plant.leaf && <PlantRose plant={plant} name={name} />}
       {sides.length > 0 && (
         <details>

@@ -10,6 +10,8 @@ import { plan, units } from '../../state/yard.ts';
 import { GRADE_WORDS } from '../../charts/ramp.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { pinHours } from './hours.ts';
+import { pinPictures } from './pictured.ts';
+import { SkyPicture } from './SkyPicture.tsx';
 import { QUANTITY_WORDS } from './words.ts';
 
 const SHOWN: readonly Quantity[] = ['hotLoad', 'hotHours', 'sunHours', 'afternoonHours', 'dailyLight', 'skyView'];
@@ -46,6 +48,7 @@ export function SpotCard() {
         </dl>
       )}
       <HoursTable live={pinHours.value} place="the pin" />
+      <SkyPicture pictured={pinPictures} place="the pin" />
     </section>
   );
 }

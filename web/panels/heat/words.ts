@@ -1,5 +1,6 @@
-import { formatLength } from '../../../engine/index.ts';
+import { formatLength, nameOf } from '../../../engine/index.ts';
 import type { PlantLoad, Quantity, Units, Verdict } from '../../../engine/index.ts';
+import { plan } from '../../state/yard.ts';
 
 /** A quantity as a person asks for it, and what its number says. */
 export const QUANTITY_WORDS: Readonly<Record<Quantity, { readonly name: string; readonly says: string }>> = {
@@ -30,4 +31,9 @@ export function heightChoices(plants: readonly PlantLoad[], units: Units, nameOf
     ...common.map(([height, words]) => ({ height, words: `${words}, ${formatLength(height, units)}` })),
     ...plants.map(({ id, height }) => ({ height, words: `the top of ${nameOf(id)}, ${formatLength(height, units)}` })),
   ];
+}
+
+/** What stands before the sun, by the person's own name for it. */
+export function shapeName(id: string): string {
+  return id === 'skyline' ? 'the skyline' : nameOf(plan.value, id);
 }

@@ -7,9 +7,10 @@ import { review } from './review.ts';
 import { season } from './season.ts';
 import { section } from './section.ts';
 import { site } from './site.ts';
+import { skyFrom } from './sky-from.ts';
 import { why } from './why.ts';
 
 /** What the page can ask beyond the map, the day and a spot. To add a method: one file beside this one, one line here. */
-export const methods = { compare, ground, hidden, place, review, season, section, site, why } satisfies Record<string, Method>;
+export const methods = { compare, ground, hidden, place, review, season, section, site, skyFrom, why } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;

@@ -1,0 +1,48 @@
+import AxeBuilderSource from 'axe-core';
+import type { Locator, Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { demoPlan, spotOf } from '../../engine/index.ts';
+import { browserSession, openApp } from './harness.ts';
+
+const session = browserSession();
+const PLAN = demoPlan('courtyard');
+
+async function openPlant(page: Page, name: string): Promise<Locator> {
+  const plant = page.getByRole('region', { name: 'Plants, worst first' }).getByRole('listitem').filter({ hasText: name });
+  await plant.getByRole('button', { name }).click();
+  return plant;
+}
+
+async function axeFindings(page: Page): Promise<string[]> {
+  await page.evaluate(AxeBuilderSource.source);
+  return page.evaluate(async () => {
+    const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
+    const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
+  });
+}
+
+const minutesOf = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
+
+test('the sky from the hydrangea says when the sun reaches it, as the engine does, and what it goes behind', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  const hydrangea = await openPlant(page, 'Hydrangea');
+  await hydrangea.getByText('The sky from its top').click();
+  const dome = hydrangea.getByRole('img', { name: /^On 21 July the sun reaches its top/ });
+  const finding = (await dome.getAttribute('aria-label')) ?? '';
+  const plant = PLAN.features.find(({ id }) => id === 'hydrangea');
+  if (plant?.kind !== 'plant') throw new Error('No hydrangea.');
+  const day = spotOf(PLAN, plant.at, { period: { kind: 'day', date: '07-21' }, height: plant.height + 0.01 });
+  if (!day.ok || !('steps' in day.value)) throw new Error('No day.');
+  const last = day.value.steps.findLast(({ share }) => share >= 0.5);
+  const said = finding.match(/\d\d:\d\d/g)?.at(-1) ?? '';
+  expect(Math.abs(minutesOf(said) - minutesOf(last?.when.slice(11, 16) ?? ''))).toBeLessThanOrEqual(5);
+  expect(finding).toMatch(/behind .+\.$/);
+  await hydrangea.getByText('The same as a table').first().click();
+  await hydrangea.getByRole('rowheader', { name: '21 September' }).first().waitFor();
+  await hydrangea.getByRole('button', { name: 'Looking up, east left' }).click();
+  expect(await axeFindings(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
