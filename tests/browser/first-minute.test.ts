@@ -1,18 +1,10 @@
-import axe from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
-
-async function faultsOf(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
-  });
-}
 
 const goOn = (page: Page): Promise<void> => page.getByRole('button', { name: 'Go on', exact: true }).click();
 

@@ -1,7 +1,7 @@
 import type { Map as LeafletMap } from 'leaflet';
 import { distance } from '../../engine/index.ts';
 import type { PlanPoint } from '../../engine/index.ts';
-import { pin, selection, stage, tool } from '../state/view.ts';
+import { aside, pin, selection, stage, tool } from '../state/view.ts';
 import { plan, preview } from '../state/yard.ts';
 import { aim, choosePoint, crossHair, drawnPlan, finishGrip, pickUp, previewGrip, reach, snapped, snappedGrip, wantsPoint } from './drawing.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
@@ -126,7 +126,7 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
       return;
     }
     selection.value = [];
-    if (stage.value !== 'draw') pin.value = at;
+    if (stage.value !== 'draw' || aside.value === 'survey') pin.value = at;
   }
 
   function onCancel(event: PointerEvent): void {

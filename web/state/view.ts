@@ -42,8 +42,12 @@ export const quantity = signal<Quantity>('hotLoad');
 export const shownOptions = signal<readonly string[]>([]);
 
 /** A card that stands in the slip for a while instead of the stage's own. */
-export type Aside = 'files' | 'settings' | 'happened' | 'why';
+export type Aside = 'files' | 'settings' | 'happened' | 'why' | 'survey';
 export const aside = signal<Aside | null>(null);
+
+/** What a person may want to find out in the yard. */
+export type SurveyTopic = 'north' | 'height' | 'picture' | 'climate' | 'place' | 'lengths';
+export const surveyTopic = signal<SurveyTopic>('north');
 
 /** Heights of the slip on a phone. */
 export const slipHeight = signal<'line' | 'half' | 'full'>('half');
@@ -52,4 +56,16 @@ export const slipHeight = signal<'line' | 'half' | 'full'>('half');
 export function goToStage(next: Stage): void {
   aside.value = null;
   stage.value = next;
+}
+
+/** Opens the card that helps to find something out. */
+export function findOut(topic: SurveyTopic): void {
+  surveyTopic.value = topic;
+  aside.value = 'survey';
+}
+
+/** Opens the card that says why a plant burnt. */
+export function askWhy(plantId: string): void {
+  selection.value = [plantId];
+  aside.value = 'why';
 }

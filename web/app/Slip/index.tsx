@@ -16,6 +16,7 @@ const ASIDES = {
   settings: { name: 'Settings', load: (): Promise<ComponentType> => import('../SettingsCard/index.tsx').then((part) => part.SettingsCard) },
   happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('../../panels/first/index.tsx').then((part) => part.HappenedCard) },
   why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('../../panels/first/WhyCard.tsx').then((part) => part.WhyCard) },
+  survey: { name: 'How do I find this?', load: (): Promise<ComponentType> => import('../../panels/survey/index.tsx').then((part) => part.SurveyCard) },
 } as const;
 
 const loadGreeting = (): Promise<ComponentType> => import('../../panels/first/Greeting.tsx').then((part) => part.Greeting);

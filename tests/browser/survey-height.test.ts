@@ -1,0 +1,66 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { demoPlan } from '../../engine/index.ts';
+import { faultsOf } from './axe.ts';
+import { planOf } from './drawing-hands.ts';
+import { SIZES, browserSession, graded, openApp } from './harness.ts';
+
+const session = browserSession();
+
+async function openHeights(page: Page): Promise<void> {
+  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Draw/ }).click();
+  await page.getByRole('button', { name: 'How do I find this?' }).click();
+  await page.getByRole('navigation', { name: 'What to find out' }).getByRole('button', { name: 'A height' }).click();
+}
+
+test("a lamp post's shadow of 5.2 m with the sun 29.8° high says 2.98 m, with its ±", async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  await openHeights(page);
+  await page.getByLabel('Height of', { exact: true }).selectOption({ label: 'something not on the plan' });
+  await page.getByLabel('Length of the shadow, from the foot').fill('5.2');
+  await page.getByLabel('Date of the shadow').fill('2026-05-02');
+  await page.getByLabel('Time by the clock').fill('10:00');
+  const found = page.getByRole('region', { name: 'Height found' });
+  // 5.2 m · tan 29.8° = 2.98 m.
+  await found.getByText(/^2\.98 m ± 0\.0\d m high$/).waitFor();
+  // The same without a clock: a pole of 2 m with a shadow of 3.492 m stands under the same sun.
+  await page.getByRole('radio', { name: "A pole's shadow beside it" }).check();
+  await page.getByLabel("The pole's height").fill('2');
+  await page.getByLabel("The pole's shadow", { exact: true }).fill('3.492');
+  await found.getByText(/^2\.98 m ± 0\.0\d m high$/).waitFor();
+  await page.getByRole('radio', { name: 'Courses of brick or block' }).check();
+  await page.getByLabel('Courses, ground to top').fill('9');
+  await page.getByLabel('One course with its joint').fill('0.2');
+  await found.getByText(/^1\.80 m ± 0\.03 m high$/).waitFor();
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)("on a %s the gum's shadow tip is not thrown by its top: 11.0 m, not 11.8", async (_name, viewport) => {
+  const context = await session.context({ viewport });
+  const { page, complaints } = await openApp(context, session.site.address);
+  const lane = demoPlan('lane');
+  const gum = lane.features.find(({ id }) => id === 'gum');
+  await page.getByRole('button', { name: /Yard and files/ }).click();
+  await page.getByRole('button', { name: `Demo: ${lane.name}` }).click();
+  await graded(page);
+  await openHeights(page);
+  await page.getByLabel('Height of', { exact: true }).selectOption({ label: gum?.name ?? 'gum' });
+  expect(await page.getByLabel("Crown's width").inputValue()).toBe('8');
+  expect(await page.getByLabel('Where the crown begins').inputValue()).toBe('3.5');
+  await page.getByLabel("From the trunk to the shadow's far tip").fill('17.95');
+  await page.getByLabel('Date of the shadow').fill('2027-01-10');
+  await page.getByLabel('Time by the clock').fill('09:00');
+  const found = page.getByRole('region', { name: 'Height found' });
+  await found.getByText(/^1(0\.9|1\.0)\d m ± .* high$/).waitFor();
+  await found.getByText(/would say 11\.8 m: the tip of this shadow is not thrown by the top/).waitFor();
+  await found.getByRole('img', { name: /touches the crown .* not at its top/ }).waitFor();
+  expect(await faultsOf(page)).toEqual([]);
+  await found.getByRole('button', { name: /^Use it for/ }).click();
+  await expect.poll(async () => (await planOf(page)).features.find(({ id }) => id === 'gum')?.how?.height?.by).toBe('shadow');
+  await page.getByLabel("From the trunk to the shadow's far tip").fill('2');
+  await found.getByText(/The shadow is too short for that crown/).waitFor();
+  expect(complaints).toEqual([]);
+  await context.close();
+});

@@ -1,0 +1,73 @@
+import { signal } from '@preact/signals';
+import { DEFAULTS, defaultPm, parseLength, parseNumber } from '../../../engine/index.ts';
+import type { CrownShape, Estimate, Feature } from '../../../engine/index.ts';
+import { plan, units } from '../../state/yard.ts';
+import type { HeightArgs } from '../../worker/advice-methods/height.ts';
+import { siteNow } from './typed.ts';
+import type { When } from './WhenFields.tsx';
+
+export type HeightWay = 'clock' | 'pole' | 'courses' | 'picture' | 'theirs';
+export type ThingKind = 'top' | 'tree' | 'edge';
+
+/** A height as it is being found out. */
+export interface Measuring {
+  readonly way: HeightWay;
+  readonly thing: ThingKind;
+  readonly tip: string;
+  readonly when: When;
+  readonly pole: string;
+  readonly poleShadow: string;
+  readonly shape: CrownShape;
+  readonly width: string;
+  readonly base: string;
+  readonly facing: string;
+  readonly courses: string;
+  readonly course: string;
+  readonly cap: string;
+  readonly helper: string;
+  readonly helperPx: string;
+  readonly thingPx: string;
+  readonly theirs: string;
+  readonly higher: string;
+}
+
+/** Kept while the card is closed. */
+export const measuring = signal<Measuring>({
+  way: 'clock', thing: 'top', tip: '', when: { ...siteNow(), time: '' }, pole: '', poleShadow: '', shape: 'round', width: '', base: '', facing: '', courses: '', course: '', cap: '',
+  helper: '', helperPx: '', thingPx: '', theirs: '', higher: '',
+});
+
+/** A taped length as typed. [m] */
+export function taped(text: string): Estimate | null {
+  const value = parseLength(text, units.value);
+  return value === null ? null : { value, pm: defaultPm('tape', value) };
+}
+
+/** What to ask the engine for a shadow, or `null` while something is still to come. */
+export function heightAsked(m: Measuring): HeightArgs | null {
+  const tip = taped(m.tip);
+  const sun = sunOf(m);
+  if (tip === null || sun === null) return null;
+  const { underlay: _, ...site } = plan.value.site;
+  if (m.thing === 'top') return { site, sun, thing: { kind: 'top' }, tip };
+  if (m.thing === 'edge') {
+    const facing = parseNumber(m.facing.replace('°', ''));
+    return facing === null ? null : { site, sun, thing: { kind: 'edge', facing }, tip };
+  }
+  const width = taped(m.width);
+  const base = taped(m.base);
+  return width === null || base === null ? null : { site, sun, thing: { kind: 'tree', shape: m.shape, width, base }, tip };
+}
+
+function sunOf(m: Measuring): HeightArgs['sun'] | null {
+  if (m.way === 'clock') return m.when.date === '' || m.when.time === '' ? null : { by: 'clock', when: `${m.when.date}T${m.when.time}` };
+  const pole = taped(m.pole);
+  const shadow = taped(m.poleShadow);
+  return pole === null || shadow === null ? null : { by: 'pole', pole, shadow };
+}
+
+/** What the plan already knows of a thing whose height is asked for. */
+export function knownOf(feature: Feature | undefined): Partial<Measuring> {
+  if (feature?.kind !== 'tree') return { thing: 'top' };
+  return { thing: 'tree', shape: feature.shape ?? DEFAULTS.shape, width: String(feature.crownWidth), base: String(feature.crownBase) };
+}

@@ -1,0 +1,44 @@
+import { declinationAt, northCheckLine, northFrom, northTimes, northTogether, shadowTable, sunAtMs, tellsNorth, upBearingOf } from '../../../engine/index.ts';
+import type { CivilDate, ClockWindow, Finding, NorthObservation, NorthSighting, NorthTogether, Outcome, Plan, StickShadow } from '../../../engine/index.ts';
+
+export interface NorthArgs {
+  readonly plan: Plan;
+  readonly observations: readonly NorthObservation[];
+  /** The day on which somebody goes out with a pole. */
+  readonly date: CivilDate;
+}
+
+export interface NorthAnswer {
+  /** One for each observation. */
+  readonly findings: readonly Finding<NorthSighting>[];
+  /** Of those that tell north; `null` without one. */
+  readonly together: NorthTogether | null;
+  /** Where the sun would then be highest; `null` without a sighting. */
+  readonly check: string | null;
+  /** When a pole's shadow tells north best that day. */
+  readonly windows: readonly ClockWindow[];
+  /** The day's shadows of a 1 m pole, and whether each tells north. */
+  readonly shadows: readonly (StickShadow & { readonly tells: boolean })[];
+  /** East positive. [°] */
+  readonly declination: number;
+}
+
+/** North from everything that was seen, and when a shadow tells it on a day. */
+export function north({ plan, observations, date }: NorthArgs): Outcome<NorthAnswer> {
+  const { site, season } = plan;
+  const near = site.upBearing === undefined ? undefined : upBearingOf(plan);
+  const findings = observations.map((observation) => northFrom(site, observation, season.year, near));
+  const sightings = findings.flatMap((finding) => (finding.ok ? [finding.value] : []));
+  const together = sightings.length === 0 ? null : northTogether(sightings);
+  return {
+    ok: true,
+    value: {
+      findings,
+      together,
+      check: together && northCheckLine(site, together.upBearing.value, date),
+      windows: northTimes(site, date),
+      shadows: shadowTable(site, date, 0).map((shadow) => ({ ...shadow, tells: tellsNorth(sunAtMs(shadow.whenMs, site)) })),
+      declination: declinationAt(site.latitude, site.longitude, site.elevation ?? 0, season.year).declination,
+    },
+  };
+}
