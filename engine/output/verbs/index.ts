@@ -1,7 +1,9 @@
 import { check } from './check.ts';
 import { compare } from './compare.ts';
+import { doubt } from './doubt.ts';
 import { load } from './load.ts';
 import { place } from './place.ts';
+import { report } from './report.ts';
 import { review } from './review.ts';
 import { season } from './season.ts';
 import { sheet } from './sheet.ts';
@@ -23,5 +25,7 @@ export const VERBS: readonly Verb[] = [
   season,
   review,
   why,
+  doubt,
+  report,
   ...SURVEY_VERBS,
 ];
