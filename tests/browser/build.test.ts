@@ -104,7 +104,7 @@ test('anchors wait for the ground; a price typed is remembered; both can be take
   await price.press('Enter');
   await page.getByRole('button', { name: 'Undo: Change the price of 3-way corner' }).waitFor();
   // Four corners at 13.25 instead of the example's 10.
-  expect(await totalOf()).toBeCloseTo(before + 4 * 3.25, 2);
+  await expect.poll(totalOf).toBeCloseTo(before + 4 * 3.25, 2);
   expect((await planOf(page)).stock?.prices?.corner3).toBe(13.25);
   await page.getByRole('button', { name: 'Undo: Change the price of 3-way corner' }).click();
   await expect.poll(totalOf).toBeCloseTo(before, 2);

@@ -109,13 +109,20 @@ test('every quantity has a legend with its unit, and the height of the map may b
   const choice = page.getByRole('region', { name: 'What the map shows' });
   await choice.getByLabel('The map shows').selectOption({ label: 'Daily light' });
   await choice.getByText(/mol\/m², on the heatwave day: light left for growing/).waitFor();
-  await choice.getByLabel('or typed').fill('1.35');
-  await choice.getByLabel('or typed').press('Enter');
-  await choice.getByLabel('or typed').blur();
-  expect(await choice.getByLabel('or typed').inputValue()).toBe('1.35 m');
-  await choice.getByLabel('or typed').fill('tall');
-  await choice.getByLabel('or typed').blur();
-  expect(await choice.getByLabel('or typed').inputValue()).toBe('1.35 m');
+  const typed = choice.getByLabel('or typed');
+  await typed.fill('1.35');
+  // The card around it changes while one types.
+  await choice.getByLabel('The map shows').evaluate((select: HTMLSelectElement) => {
+    select.value = 'skyView';
+    select.dispatchEvent(new Event('change', { bubbles: true }));
+  });
+  await choice.getByText(/how much of the sky’s light/).waitFor();
+  expect(await typed.inputValue()).toBe('1.35');
+  await typed.press('Enter');
+  await expect.poll(() => typed.inputValue()).toBe('1.35 m');
+  await typed.fill('tall');
+  await typed.press('Enter');
+  await expect.poll(() => typed.inputValue()).toBe('1.35 m');
   expect(await axeFindings(page)).toEqual([]);
   await context.close();
 });

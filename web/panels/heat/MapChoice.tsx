@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { formatLength, nameOf, parseLength, QUANTITIES } from '../../../engine/index.ts';
 import type { PlantLoad, Quantity } from '../../../engine/index.ts';
 import { mapCell, mapHeight, quantity } from '../../state/view.ts';
@@ -31,7 +32,7 @@ export function MapChoice({ plants }: { readonly plants: readonly PlantLoad[] })
         </label>
         <label>
           or typed
-          <input type="text" inputMode="decimal" size={6} value={height} onChange={({ currentTarget }) => typeHeight(currentTarget)} />
+          <HeightBox />
         </label>
         <label>
           Cells
@@ -46,9 +47,24 @@ export function MapChoice({ plants }: { readonly plants: readonly PlantLoad[] })
   );
 }
 
-/** What is not a height is put back as it was. */
-function typeHeight(box: HTMLInputElement): void {
-  const typed = parseLength(box.value, units.value);
-  if (typed !== null && typed >= 0 && typed <= HIGHEST) mapHeight.value = typed;
-  box.value = formatLength(mapHeight.value, units.value);
+/** Keeps what is being typed while the card around it changes; what is not a height is put back as it was. */
+function HeightBox() {
+  const [typed, setTyped] = useState<string | null>(null);
+
+  function take(text: string): void {
+    const height = parseLength(text, units.value);
+    if (height !== null && height >= 0 && height <= HIGHEST) mapHeight.value = height;
+    setTyped(null);
+  }
+
+  return (
+    <input
+      type="text"
+      inputMode="decimal"
+      size={6}
+      value={typed ?? formatLength(mapHeight.value, units.value)}
+      onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+      onChange={({ currentTarget }) => take(currentTarget.value)}
+    />
+  );
 }
