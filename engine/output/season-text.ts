@@ -18,7 +18,7 @@ export function seasonText(plan: Plan, season: SeasonResult, units: Units, colum
     ...season.notes.map((note) => wrapped(note, width)),
     `Cloth\n${cloth}`,
     `Clay\n${list(season.clay.advice)}`,
-    `Water a day, by FAO-56\n${waterTable(plan, season, units)}\n${list(waterAdvice())}`,
+    `Water a day, by FAO-56\n${waterLines(plan, season, units)}\n${list(waterAdvice())}`,
     `Frost\n${list(season.frost.advice)}`,
     `Month by month\n\n${months}`,
     `Take care\n${season.cautions.map(({ text }) => wrapped(`- ${text}`, width)).join('\n')}`,
@@ -31,15 +31,20 @@ export function basisWords({ basis, source }: Advice): string {
   return `[${basis}${source === undefined ? '' : `: ${source}`}]`;
 }
 
-/** Of the hottest month's mean day and of the heatwave day. */
-function waterTable(plan: Plan, { water }: SeasonResult, units: Units): string {
+function waterLines(plan: Plan, season: SeasonResult, units: Units): string {
+  const { head, rows, numbers } = waterTable(plan, season, units);
+  return table(head, rows, numbers);
+}
+
+/** Of the hottest month's mean day and of the heatwave day; `numbers` are the columns set flush right. */
+export function waterTable(plan: Plan, { water }: SeasonResult, units: Units): { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly numbers: readonly number[] } {
   const rows = water.map(({ plant, days, pot }) => {
     const heatwave = days[days.length - 1];
     const usual = days.find(({ month, heatwave: hot }) => !hot && month === heatwave.month) ?? heatwave;
     const often = pot === null ? '' : `${litresWords(pot.usable, units)}, ${pot.timesADay} ×`;
     return [nameOf(plan, plant), litresWords(usual.open, units), litresWords(usual.bare, units), litresWords(usual.now, units), litresWords(heatwave.now, units), often];
   });
-  return table(['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot, fills'], rows, [1, 2, 3, 4]);
+  return { head: ['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot, fills'], rows, numbers: [1, 2, 3, 4] };
 }
 
 /** How to use the figures. */
