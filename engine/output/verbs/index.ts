@@ -4,7 +4,6 @@ import { doubt } from './doubt.ts';
 import { load } from './load.ts';
 import { place } from './place.ts';
 import { report } from './report.ts';
-import { report } from './report.ts';
 import { review } from './review.ts';
 import { season } from './season.ts';
 import { sheet } from './sheet.ts';
@@ -26,7 +25,6 @@ export const VERBS: readonly Verb[] = [
   season,
   review,
   why,
-  report,
   doubt,
   report,
   ...SURVEY_VERBS,
