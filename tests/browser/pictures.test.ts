@@ -46,3 +46,22 @@ test('the sky from the hydrangea says when the sun reaches it, as the engine doe
   expect(complaints).toEqual([]);
   await context.close();
 });
+
+test('hour by date: the arrow keys walk its cells, and Enter sets the sun bar to the hour', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  const lemon = await openPlant(page, 'Lemon pot');
+  await lemon.getByText('Hour by date at its top').click();
+  const grid = lemon.getByRole('grid', { name: /^Most harmful sun comes to its top in the week of \d+ (July|August)/ });
+  await grid.getByRole('columnheader', { name: /week of 1 June/ }).waitFor();
+  await grid.locator('[tabindex="0"]').focus();
+  for (const key of ['ArrowRight', 'ArrowDown']) await page.keyboard.press(key);
+  await expect.poll(() => grid.locator('[tabindex="0"]').evaluate((cell) => cell === document.activeElement && (cell as HTMLTableCellElement).cellIndex)).toBe(2);
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
+  await lemon.getByRole('button', { name: 'Any sun' }).click();
+  await lemon.getByRole('grid', { name: /^Most sun comes to its top/ }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+  await context.close();
+});

@@ -8,6 +8,7 @@ import { PlantRose } from './PlantRose.tsx';
 import { plantHours } from './hours.ts';
 import { plantPictures } from './pictured.ts';
 import { SkyPicture } from './SkyPicture.tsx';
+import { WeeksTable } from './WeeksTable.tsx';
 
 /** How a chosen plant fares, side by side and in numbers. */
 export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly name: string }) {
@@ -27,6 +28,7 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
       </dl>
       <HoursTable live={plantHours.value} place="its top" />
       <SkyPicture pictured={plantPictures} place="its top" />
+      <WeeksTable pictured={plantPictures} place="its top" />
       {sides.length > 0 && plant.leaf && <PlantRose plant={plant} name={name} />}
       {sides.length > 0 && (
         <details>

@@ -12,6 +12,7 @@ import { HoursTable } from './HoursTable.tsx';
 import { pinHours } from './hours.ts';
 import { pinPictures } from './pictured.ts';
 import { SkyPicture } from './SkyPicture.tsx';
+import { WeeksTable } from './WeeksTable.tsx';
 import { QUANTITY_WORDS } from './words.ts';
 
 const SHOWN: readonly Quantity[] = ['hotLoad', 'hotHours', 'sunHours', 'afternoonHours', 'dailyLight', 'skyView'];
@@ -49,6 +50,7 @@ export function SpotCard() {
       )}
       <HoursTable live={pinHours.value} place="the pin" />
       <SkyPicture pictured={pinPictures} place="the pin" />
+      <WeeksTable pictured={pinPictures} place="the pin" />
     </section>
   );
 }

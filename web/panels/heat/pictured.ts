@@ -22,6 +22,8 @@ export interface Pictured {
   readonly place: ReadonlySignal<Place | null>;
   readonly skyOpen: Signal<boolean>;
   readonly sky: ReadonlySignal<Live<'skyFrom'>>;
+  readonly weeksOpen: Signal<boolean>;
+  readonly weeks: ReadonlySignal<Live<'weeksAt'>>;
 }
 
 /** The day whose leaves and cloth are drawn: the one under the bead, or the heatwave's. */
@@ -40,6 +42,7 @@ export const pinPictures = picturesOf(computed(() => pin.value && { at: pin.valu
 
 function picturesOf(place: ReadonlySignal<Place | null>): Pictured {
   const skyOpen = signal(false);
+  const weeksOpen = signal(false);
   const asked = (open: Signal<boolean>): Place | null => (open.value && stage.value === 'heat' ? place.value : null);
   return {
     place,
@@ -47,6 +50,11 @@ function picturesOf(place: ReadonlySignal<Place | null>): Pictured {
     sky: liveAnswer('skyFrom', () => {
       const spot = asked(skyOpen);
       return spot && { plan: reckonedPlan.value, options: shownOptions.value, monthDay: picturedDay.value, ...spot };
+    }),
+    weeksOpen,
+    weeks: liveAnswer('weeksAt', () => {
+      const spot = asked(weeksOpen);
+      return spot && { plan: reckonedPlan.value, options: shownOptions.value, ...spot };
     }),
   };
 }

@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest';
+import { demoPlan, spotOf } from '../../../engine/index.ts';
+import { weeksAt } from '../../../web/worker/advice-methods/weeks-at.ts';
+
+test('the hours of all weeks add up to the season’s own hot hours and sun hours at the spot', () => {
+  const plan = demoPlan('courtyard');
+  const spot = spotOf(plan, [4.3, 2.9], { height: 0.7 });
+  const weeks = weeksAt({ plan, options: [], at: [4.3, 2.9], height: 0.7 });
+  if (!spot.ok || !weeks.ok || !('season' in spot.value)) throw new Error('No season.');
+  const days = spot.value.days.length;
+  const mean = (of: 'harmful' | 'sun'): number =>
+    weeks.value.reduce((sum, week, k) => sum + Math.min(7, days - 7 * k) * week[of].reduce((total, hour) => total + hour, 0), 0) / days;
+  expect(mean('harmful')).toBeCloseTo(spot.value.season.hotHours, 9);
+  expect(mean('sun')).toBeCloseTo(spot.value.season.sunHours, 9);
+  expect(weeks.value.every(({ sun }) => sun[2] === 0 && sun.every((hour) => hour >= 0 && hour <= 1.001))).toBe(true);
+});
+
+test('where the season crosses a change of the clocks, the week after it says so', () => {
+  const plan = { ...demoPlan('courtyard'), season: { ...demoPlan('courtyard').season, year: 2026, from: '10-12', to: '11-08' } };
+  const months = [10, 11].map((month) => ({ month, high: 30, low: 15 }));
+  const weeks = weeksAt({ plan: { ...plan, climate: { ...plan.climate, months } }, options: [], at: [4.3, 2.9], height: 0.7 });
+  // European Union: the last Sunday of October, 25 October 2026.
+  expect(weeks.ok && weeks.value.map(({ clocksChanged }) => clocksChanged)).toEqual([false, false, true, false]);
+});
