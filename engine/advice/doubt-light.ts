@@ -65,15 +65,17 @@ const OWN = '';
 /** Lights points of one scene caster by caster, so that one of them can be exchanged without casting the others again. */
 export function createPartedLighter(scene: Scene, rays: HeatRays): { at(point: SpacePoint, own?: Crown): PartedLit } {
   const open = createPointCaster(filtered(scene, () => false), rays.passes);
+  const clear = clearShares(scene, rays);
   const ids = new Set(scene.states.flatMap((occluders) => occluders.map(({ id }) => id)));
   const casters = [...ids].map((only) => ({ id: only, caster: createPointCaster(filtered(scene, (id) => id === only), rays.passes) }));
   return {
     at(point, own) {
-      const clear = open.sharesAt(point);
       const parts = new Map<string, Float64Array>();
       for (const { id, caster } of casters) keepPart(parts, id, caster.sharesAt(point), clear);
       if (own !== undefined) keepPart(parts, OWN, open.sharesAt(point, own), clear);
-      return { ...litBy(productOf(clear, parts), rays), parts };
+      const shares = clear.slice();
+      for (const part of parts.values()) for (let k = 0; k < shares.length; k++) shares[k] *= part[k];
+      return { ...litBy(shares, rays), parts };
     },
   };
 }
@@ -86,17 +88,30 @@ export interface Relighter {
 
 /** @param shifted the scene in which the feature alone differs */
 export function createRelighter(shifted: Scene, feature: string, rays: HeatRays): Relighter {
-  const open = createPointCaster(filtered(shifted, () => false), rays.passes);
   const alone = createPointCaster(filtered(shifted, (id) => id === feature), rays.passes);
-  const room = new Float64Array(rays.passes.count);
-  const clear = new Float64Array(rays.passes.count);
+  const clear = clearShares(shifted, rays);
+  const now = new Float64Array(rays.passes.count);
   return {
     at(point, was) {
-      open.sharesAt(point, undefined, clear);
-      alone.sharesAt(point, undefined, room);
-      return same(room, was.parts.get(feature) ?? clear) ? was : litBy(productOf(room, was.parts, feature), rays);
+      alone.sharesAt(point, undefined, now);
+      const before = was.parts.get(feature) ?? clear;
+      if (same(now, before)) return was;
+      const others = [...was.parts].flatMap(([id, part]) => (id === feature ? [] : [part]));
+      const shares = was.shares.slice();
+      for (let k = 0; k < shares.length; k++) {
+        if (now[k] === before[k]) continue;
+        let share = now[k];
+        for (const part of others) share *= part[k];
+        shares[k] = share;
+      }
+      return litBy(shares, rays);
     },
   };
+}
+
+/** What reaches any point that nothing of the yard stands before: the skyline is left. */
+function clearShares(scene: Scene, rays: HeatRays): Float64Array {
+  return createPointCaster(filtered(scene, () => false), rays.passes).sharesAt([0, 0, 0]);
 }
 
 export function castsShadow(scene: Scene, id: string): boolean {
@@ -125,14 +140,4 @@ function same(a: Float64Array, b: Float64Array): boolean {
 
 function keepPart(parts: Map<string, Float64Array>, id: string, part: Float64Array, clear: Float64Array): void {
   if (!same(part, clear)) parts.set(id, part);
-}
-
-/** @param but the part to leave out */
-function productOf(first: Float64Array, parts: ReadonlyMap<string, Float64Array>, but?: string): Float64Array {
-  const shares = first.slice();
-  for (const [id, part] of parts) {
-    if (id === but) continue;
-    for (let k = 0; k < shares.length; k++) shares[k] *= part[k];
-  }
-  return shares;
 }
