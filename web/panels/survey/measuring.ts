@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { DEFAULTS, defaultPm, parseLength, parseNumber } from '../../../engine/index.ts';
+import { DEFAULTS, defaultPm, formatLength, parseLength, parseNumber } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Feature } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import type { HeightArgs } from '../../worker/advice-methods/height.ts';
@@ -69,5 +69,9 @@ function sunOf(m: Measuring): HeightArgs['sun'] | null {
 /** What the plan already knows of a thing whose height is asked for. */
 export function knownOf(feature: Feature | undefined): Partial<Measuring> {
   if (feature?.kind !== 'tree') return { thing: 'top' };
-  return { thing: 'tree', shape: feature.shape ?? DEFAULTS.shape, width: String(feature.crownWidth), base: String(feature.crownBase) };
+  return { thing: 'tree', shape: feature.shape ?? DEFAULTS.shape, width: lengthText(feature.crownWidth), base: lengthText(feature.crownBase) };
+}
+
+function lengthText(metres: number): string {
+  return units.value === 'metric' ? String(metres) : formatLength(metres, 'imperial');
 }
