@@ -3,13 +3,12 @@ import { calledOf } from '../../map/feature-edits.ts';
 import { numberedMarks } from '../../map/overlays.ts';
 import { plan } from '../../state/yard.ts';
 import { FoundOptions } from './FoundOptions.tsx';
-import { cancelSearch, findTheBest, found, growing, searchProblem, searching, wish } from './search.ts';
+import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, searching, wish } from './search.ts';
 import type { Wish } from './search.ts';
 import { percentWords } from './words.ts';
 
 const KINDS = { any: 'A roof or a screen', roof: 'A roof', 'roof with drops': 'A roof with side curtains', screen: 'A screen' } as const;
 const SIZES = { 2: '2 × 2 m', 3: '3 × 3 m', 4: '4 × 4 m' } as const;
-const HIDDEN = { no: 'seen or not', yes: 'hidden from every onlooker' } as const;
 const CLOTHS = { any: 'of any density', 0.3: 'that stops 30 %', 0.5: 'that stops 50 %', 0.6: 'that stops 60 %', 0.7: 'that stops 70 %' } as const;
 const COUNTS = { 1: 'one thing', 2: 'two things together' } as const;
 
@@ -29,7 +28,7 @@ export function FindBest() {
       <p class="wish">
         <Word label="What to put up" value={now.kind} choices={KINDS} onChange={(kind) => change({ kind: kind as Wish['kind'] })} /> up to{' '}
         <Word label="Largest size" value={String(now.upTo)} choices={SIZES} onChange={(size) => change({ upTo: Number(size) as Wish['upTo'] })} />,{' '}
-        <Word label="Hidden from" value={now.hidden ? 'yes' : 'no'} choices={HIDDEN} onChange={(hidden) => change({ hidden: hidden === 'yes' })} />, cloth{' '}
+        <HideFrom wish={now} onChange={(hideFrom) => change({ hideFrom })} />, cloth{' '}
         <Word label="Cloth" value={String(now.density)} choices={CLOTHS} onChange={(density) => change({ density: density === 'any' ? 'any' : Number(density) })} />,{' '}
         <Word label="How many" value={String(now.count)} choices={COUNTS} onChange={(count) => change({ count: Number(count) as Wish['count'] })} />, for at most{' '}
         <Budget value={now.budget} currency={plan.value.stock?.currency ?? ''} onChange={(budget) => change({ budget })} />.
@@ -63,6 +62,19 @@ function Word({ label, value, choices, onChange }: WordProps) {
       {Object.entries(choices).map(([key, words]) => <option key={key} value={key}>{words}</option>)}
     </select>
   );
+}
+
+/** Whose sight it must be out of, among those drawn on the plan. Keys cannot be ids: these carry a mark of their own. */
+function HideFrom({ wish: { hideFrom }, onChange }: { readonly wish: Wish; readonly onChange: (whom: Wish['hideFrom']) => void }) {
+  const eyes = plan.value.features.filter(({ kind }) => kind === 'eye');
+  if (eyes.length === 0) return <>seen or not</>;
+  const choices = {
+    '': 'seen or not',
+    ...Object.fromEntries(eyes.map((eye) => [`eye:${eye.id}`, `hidden from: ${calledOf(eye)}`])),
+    ...(eyes.length > 1 && { all: 'hidden from every onlooker' }),
+  };
+  const value = hideFrom === EVERYONE ? 'all' : hideFrom !== null && eyes.some(({ id }) => id === hideFrom) ? `eye:${hideFrom}` : '';
+  return <Word label="Hidden from" value={value} choices={choices} onChange={(key) => onChange(key === 'all' ? EVERYONE : key.slice(4) || null)} />;
 }
 
 function Budget({ value, currency, onChange }: { readonly value: number | null; readonly currency: string; readonly onChange: (value: number | null) => void }) {

@@ -1,14 +1,17 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult } from '../../../engine/index.ts';
+import { formatLength } from '../../../engine/index.ts';
 import { numberedMarks, showOnMap } from '../../map/overlays.ts';
 import { openOption } from './tried.ts';
-import { plan } from '../../state/yard.ts';
+import { nameOf } from '../../map/feature-edits.ts';
+import { plan, units } from '../../state/yard.ts';
+import type { Sight } from '../../worker/advice-methods/site.ts';
 import { putIntoOption } from './option-edits.ts';
 import type { Found } from './search.ts';
 import { harmWords, moneyWords, percentWords } from './words.ts';
 
 /** What the search found, best first, numbered on the drawing. */
-export function FoundOptions({ found: { plan: asked, result } }: { readonly found: Found }) {
+export function FoundOptions({ found: { plan: asked, result, sights, overAll } }: { readonly found: Found }) {
   useEffect(() => {
     numberedMarks.value = result.options.map((option, k) => ({ at: option.center, label: String(k + 1), title: `${k + 1}: ${option.why}`, chosen: k === 0 }));
   }, [result]);
@@ -18,15 +21,23 @@ export function FoundOptions({ found: { plan: asked, result } }: { readonly foun
       <p class="finding">{result.sentence}</p>
       {result.rules.map(({ rule, sentence }) => <p key={rule} class="rule-price">{sentence}</p>)}
       {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
+      {result.options.length > 0 && overAll.map((id) => <p key={id} class="said">{nameOf(id)}: impossible to hide from. It looks in over every wall and roof between.</p>)}
       <ol class="found-options">
-        {result.options.map((option, k) => <FoundOption key={k} option={option} number={k + 1} sensible={result.sensible === k} />)}
+        {result.options.map((option, k) => <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} sensible={result.sensible === k} />)}
       </ol>
       <Searched result={result} />
     </div>
   );
 }
 
-function FoundOption({ option, number, sensible }: { readonly option: SiteOption; readonly number: number; readonly sensible: boolean }) {
+interface FoundOptionProps {
+  readonly option: SiteOption;
+  readonly sights: readonly Sight[];
+  readonly number: number;
+  readonly sensible: boolean;
+}
+
+function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
   const what = `${option.kind === 'several' ? 'several things' : `a ${option.kind}`}, ${sizeWords(option)}`;
   const open = openOption.value;
   return (
@@ -42,6 +53,7 @@ function FoundOption({ option, number, sensible }: { readonly option: SiteOption
         <tbody>{option.plants.filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark).map((plant) => <FoundPlant key={plant.id} plant={plant} />)}</tbody>
       </table>
       {option.plants.flatMap(({ id, lowSun }) => (lowSun ? [<p key={id} class="low-sun">{lowSun.sentence}</p>] : []))}
+      {sights.length > 0 && <p class="sights">{sights.map(sightWords).join(' ')}</p>}
       {option.notes.map((note) => <p key={note} class="said">{note}</p>)}
       <p class="paper-buttons">
         {open && <button type="button" onClick={() => putIntoOption(option.features, what, false)}>Put {number} into option {open.id}</button>}{' '}
@@ -50,6 +62,14 @@ function FoundOption({ option, number, sensible }: { readonly option: SiteOption
       </p>
     </li>
   );
+}
+
+/** "Unseen from the lane." "The window upstairs sees 1.72 m of it: there a thing is hidden only up to 0.28 m." */
+function sightWords({ eye, shows, hiddenHeight }: Sight): string {
+  if (shows === 0) return `${nameOf(eye)}: does not see it.`;
+  const length = (metres: number): string => formatLength(metres, units.value);
+  const hides = hiddenHeight < 0.005 ? 'nothing can be hidden there' : `there a thing is hidden only up to ${length(hiddenHeight)}`;
+  return `${nameOf(eye)}: sees ${length(shows)} of it; ${hides}.`;
 }
 
 function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plant: OptionPlant }) {

@@ -1,17 +1,22 @@
 import { signal } from '@preact/signals';
-import type { ClothKind, ClothSize, Feature, Plan, SiteRequest, SiteResult } from '../../../engine/index.ts';
+import type { ClothKind, ClothSize, Feature, Plan, SiteRequest } from '../../../engine/index.ts';
 import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { askEngine } from '../../worker/engine.ts';
+import type { SiteAnswer } from '../../worker/advice-methods/site.ts';
 import type { Progress } from '../../worker/protocol.ts';
 import { forPlants } from './option-edits.ts';
+
+/** Every eye of the plan. */
+export const EVERYONE = Symbol('everyone');
 
 /** The tappable words of the one sentence that says what to look for. */
 export interface Wish {
   readonly kind: ClothKind | 'any';
   /** Longest side, or 'any': up to 4 m. [m] */
   readonly upTo: 2 | 3 | 4;
-  readonly hidden: boolean;
+  /** Whose sight it must be out of: the id of an eye, or of all of them; `null`: it may be seen. */
+  readonly hideFrom: string | typeof EVERYONE | null;
   /** Share of light the cloth stops. */
   readonly density: number | 'any';
   /** Ids of the plants that count; `null`: all. */
@@ -22,12 +27,11 @@ export interface Wish {
   readonly count: 1 | 2;
 }
 
-export const wish = signal<Wish>({ kind: 'any', upTo: 3, hidden: false, density: 'any', plants: null, budget: null, count: 1 });
+export const wish = signal<Wish>({ kind: 'any', upTo: 3, hideFrom: null, density: 'any', plants: null, budget: null, count: 1 });
 
-/** A search's answer, the plan it was made for, and the option whose place is looked at. */
-export interface Found {
+/** A search's answer and the plan it was made for. */
+export interface Found extends SiteAnswer {
   readonly plan: Plan;
-  readonly result: SiteResult;
 }
 export const found = signal<Found | null>(null);
 /** `null` when nothing is being searched. */
@@ -43,13 +47,13 @@ export async function findTheBest(): Promise<void> {
   searchProblem.value = null;
   const asked = plan.value;
   const chosen = wish.value.plants;
-  const args = { plan: bare(forPlants(asked, chosen && new Set(chosen))), request: requestOf(wish.value) };
+  const args = { plan: bare(forPlants(asked, chosen && new Set(chosen))), request: requestOf(wish.value), hideFrom: hiddenFromWhom(asked, wish.value) };
   try {
     const answer = await askEngine('site', args, { signal: mine.signal, onProgress: (progress) => (searching.value = progress) });
     if (mine.signal.aborted) return;
     if (answer.ok) {
-      found.value = { plan: asked, result: answer.value };
-      say(answer.value.sentence);
+      found.value = { plan: asked, ...answer.value };
+      say(answer.value.result.sentence);
     } else searchProblem.value = answer.problems[0]?.message ?? 'The search gave no answer. Nothing has changed; put a roof or a screen in by hand and hold it against today.';
     searching.value = null;
   } catch {
@@ -64,17 +68,21 @@ export function cancelSearch(): void {
   searching.value = null;
 }
 
-export function requestOf({ kind, upTo, hidden, density, budget, count }: Wish): SiteRequest {
+export function requestOf({ kind, upTo, density, budget, count }: Wish): SiteRequest {
   return {
     kinds: kind === 'any' ? ['roof', 'roof with drops', 'screen'] : [kind],
     sizes: sizesUpTo(upTo),
     heights: 'any',
     densities: density === 'any' ? undefined : [density],
-    hidden,
     budget: budget ?? undefined,
     count,
     units: units.value,
   };
+}
+
+function hiddenFromWhom({ features }: Plan, { hideFrom }: Wish): readonly string[] {
+  const eyes = features.filter(({ kind }) => kind === 'eye').map(({ id }) => id);
+  return hideFrom === EVERYONE ? eyes : eyes.filter((id) => id === hideFrom);
 }
 
 /** Every size from 1 × 1 m in half metres, the longer side first. */
