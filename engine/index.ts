@@ -152,6 +152,7 @@ export { sheetText } from './output/sheet-text.ts';
 export type * from './frame/types.ts';
 
 // advice: What to do.
+export { payoffMap } from './advice/site/payoff-map.ts';
 export { siteOf, siteSteps } from './advice/site/site.ts';
 export type { Trial, TrialPlant, TrialScore } from './advice/site/trial.ts';
 export { createTrial } from './advice/site/trial.ts';
@@ -178,6 +179,8 @@ export type { Cure } from './advice/section-slip.ts';
 export { doubtOf } from './advice/doubt.ts';
 export type { DoubtKind } from './advice/doubt-inputs.ts';
 export type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './advice/doubt-types.ts';
+export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './advice/shadow-marks.ts';
+export { shadowMarks } from './advice/shadow-marks.ts';
 export { compareOptions } from './advice/compare.ts';
 export { clothArea } from './advice/compare-cost.ts';
 export { seenFrom } from './advice/compare-seen.ts';

@@ -1,0 +1,144 @@
+import { describe, expect, test } from 'vitest';
+import { harmPairsOf } from '../../../../engine/advice/site/harm-pairs.ts';
+import { leafTables } from '../../../../engine/advice/site/leaf-tables.ts';
+import { siteOf } from '../../../../engine/advice/site/site.ts';
+import type { SiteRequest } from '../../../../engine/advice/site/site-types.ts';
+import { targetsOf } from '../../../../engine/advice/site/targets.ts';
+import { togetherScore } from '../../../../engine/advice/site/together.ts';
+import { turned } from '../../../../engine/plan/geometry.ts';
+import type { Canopy, Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
+import { randomFrom } from '../../cast/random-plans.ts';
+import { valueOf } from '../../load/yard-plan.ts';
+import { smallPlan, TENDER } from './small-plans.ts';
+
+const ROOF: SiteRequest = { kinds: ['roof'], sizes: [{ length: 1.5, width: 1 }], heights: [2.2], densities: [0.6], step: 0.5, turnStep: 30, keepLight: false, show: 1 };
+
+function scorerOf(plan: Plan): (cloth: Canopy) => number {
+  const targets = valueOf(targetsOf(plan));
+  const leaves = leafTables(targets);
+  const score = togetherScore(targets, harmPairsOf(targets, leaves, 1), leaves);
+  return (cloth) => score([cloth]).reduce((sum, each) => sum + each, 0);
+}
+
+function roof(change: Partial<Canopy>): Canopy {
+  return { id: 'roof', kind: 'canopy', center: [2.4, 2.1], length: 2, width: 1.7, height: 2.3, density: 0.5, ...change };
+}
+
+/** One tender plant in the middle of a bare yard, in the hot month of its half of the world. */
+function lonePlant(latitude: number): Plan {
+  const month = latitude > 0 ? '07' : '01';
+  const plant: Plant = { id: 'alone', kind: 'plant', at: [3.03, 3.07], height: 1.2, spread: 0.8, plant: 'tender' };
+  return {
+    format: 'shadewright-plan', version: 1,
+    site: { latitude, longitude: 0, timeZone: 'Etc/GMT', boundary: [[0, 0], [6, 0], [6, 6], [0, 6]] },
+    season: { year: 2026, from: `${month}-20`, to: `${month}-21`, stepMinutes: 20 },
+    climate: { hotAir: 35, heatwaveHigh: 43, months: [{ month: Number(month), high: 37, low: 20, humidity: 30 }] },
+    features: [plant], plants: [TENDER],
+  };
+}
+
+describe('more density', () => {
+  test('never spares less at the best place of a yard', () => {
+    let best = 0;
+    for (let seed = 301; seed <= 310; seed++) {
+      const plan = smallPlan(seed);
+      const [option] = valueOf(siteOf(plan, ROOF)).options;
+      if (!option) continue;
+      const score = scorerOf(plan);
+      const spared = [0.2, 0.4, 0.6, 0.8].map((density) => score({ ...(option.features[0] as Canopy), density }));
+      spared.forEach((value, k) => expect(value).toBeGreaterThan(k === 0 ? 0 : spared[k - 1]));
+      best++;
+    }
+    expect(best).toBeGreaterThan(6);
+  });
+
+  test('may spare less where cloth stands beside the sun’s way: a leaf loses less heat to cloth than to a dry sky', () => {
+    const random = randomFrom(41);
+    let worse = 0;
+    for (let seed = 301; seed <= 320; seed++) {
+      const plan = smallPlan(seed);
+      const score = scorerOf(plan);
+      const place = roof({ center: [1 + 3 * random(), 1 + 2 * random()], turn: 180 * random() });
+      const [thin, thick] = [0.3, 0.7].map((density) => score({ ...place, density }));
+      if (thick < thin) worse++;
+    }
+    expect(worse).toBeGreaterThan(0);
+    expect(worse).toBeLessThan(10);
+  });
+});
+
+describe('a canopy', () => {
+  test('that no ray to a plant meets spares nothing', () => {
+    for (let seed = 401; seed <= 420; seed++) {
+      const plan = smallPlan(seed);
+      // Cloth on the ground, below every leaf.
+      expect(scorerOf(plan)(roof({ height: 0.05 }))).toBe(0);
+    }
+  });
+
+  test('stands to the sunny side of a lone plant, and that side flips with the hemisphere', () => {
+    const offsets = [33, -33].map((latitude) => {
+      const [best] = valueOf(siteOf(lonePlant(latitude), ROOF)).options;
+      expect(best.why).not.toMatch(/south side|north side/i);
+      return best.center[1] - 3.07;
+    });
+    expect(offsets[0]).toBeLessThan(-0.1);
+    expect(offsets[1]).toBeGreaterThan(0.1);
+  });
+});
+
+describe('the search', () => {
+  test('gives the turned yard the turned answer (a quarter turn of everything, north too)', () => {
+    for (let seed = 501; seed <= 504; seed++) {
+      const plan = smallPlan(seed);
+      const request: SiteRequest = { ...ROOF, turnStep: 30 };
+      const before = valueOf(siteOf(plan, request)).options[0];
+      const after = valueOf(siteOf(quarterTurned(plan), request)).options[0];
+      expect(Math.abs((after?.spared ?? 0) - (before?.spared ?? 0))).toBeLessThan(1e-3 * (1 + (before?.spared ?? 0)));
+    }
+  });
+
+  test('never spares a plant a smaller share of its harm in the best option for being worth more', () => {
+    let changed = 0;
+    for (let seed = 601; seed <= 609; seed++) {
+      const plan = smallPlan(seed);
+      const shareFor = (yard: Plan): number => {
+        const best = valueOf(siteOf(yard, ROOF)).options[0];
+        const plant = best?.plants.find(({ id }) => id === 'plant-0');
+        return plant?.before.harm ? 1 - (plant.after.harm ?? 0) / plant.before.harm : 0;
+      };
+      const dearer = (feature: Feature): Feature => (feature.id === 'plant-0' && feature.kind === 'plant' ? { ...feature, worth: 4 * (feature.worth ?? 1) } : feature);
+      const [was, is] = [shareFor(plan), shareFor({ ...plan, features: plan.features.map(dearer) })];
+      expect(is, `seed ${seed}`).toBeGreaterThanOrEqual(was - 2e-3);
+      if (is > was + 0.01) changed++;
+    }
+    expect(changed).toBeGreaterThan(0);
+  });
+
+  test('has nothing to shade where no plant is harmed', () => {
+    const plan = lonePlant(33);
+    const hardy = valueOf(siteOf({ ...plan, plants: [{ ...TENDER, heatLimit: 64 }] }, ROOF));
+    expect(hardy.options).toEqual([]);
+    expect(hardy.sentence).toBe('Nothing to shade: no plant is harmed.');
+    expect(valueOf(siteOf({ ...plan, features: [] }, ROOF)).options).toEqual([]);
+  });
+
+  test('stops where it is told to and says how far the best may be off', () => {
+    const stopped = valueOf(siteOf(lonePlant(33), { ...ROOF, maxScores: 1, turnStep: 5 }));
+    const whole = valueOf(siteOf(lonePlant(33), { ...ROOF, turnStep: 5 }));
+    expect(stopped.proven).toBe(false);
+    expect(stopped.bound).toBeGreaterThanOrEqual(whole.options[0].spared - 1e-3);
+    expect(siteOf(lonePlant(33), ROOF, () => false)).toMatchObject({ ok: false });
+  });
+});
+
+function quarterTurned(plan: Plan): Plan {
+  const at = (point: readonly [number, number]) => turned(point, [0, 0], 90);
+  const features = plan.features.map((feature): Feature => {
+    if ('at' in feature) return { ...feature, at: at(feature.at) } as Feature;
+    if ('path' in feature) return { ...feature, path: feature.path.map(at) } as Feature;
+    if ('outline' in feature) return { ...feature, outline: feature.outline.map(at) } as Feature;
+    return feature;
+  });
+  return { ...plan, site: { ...plan.site, upBearing: (plan.site.upBearing ?? 0) - 90, boundary: plan.site.boundary.map(at) }, features };
+}
