@@ -101,7 +101,8 @@ function isPoint(value: unknown): value is PlanPoint {
   return Array.isArray(value) && typeof value[0] === 'number';
 }
 
-function withNumber(feature: Feature, of: string, value: number): Feature {
+/** A feature with one number another, kept inside what a plan allows. */
+export function withNumber(feature: Feature, of: string, value: number): Feature {
   if (SHARES.has(of)) return { ...feature, [of]: Math.min(1, Math.max(0, value)) };
   if (of === 'turn' || of === 'rise') return { ...feature, [of]: value };
   const foot = of === 'height' ? footOf(feature) : 0;
