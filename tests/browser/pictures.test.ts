@@ -65,3 +65,19 @@ test('hour by date: the arrow keys walk its cells, and Enter sets the sun bar to
   expect(complaints).toEqual([]);
   await context.close();
 });
+
+test('the yard as the sun sees it says how many plants are lit, and at night that it sees none', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  await page.getByText('The yard as the sun sees it').click();
+  await page.getByRole('img', { name: /^17:00, 21 July\. The sun sees (all|\d+) of your \d+ plants and beds\.$/ }).waitFor();
+  const picture = page.locator('details', { has: page.getByText('The yard as the sun sees it') }).last();
+  await picture.getByText('The same as a table').click();
+  await expect.poll(() => picture.getByRole('row').filter({ hasText: 'Lemon pot' }).textContent()).toMatch(/Lemon pot\d+ %/);
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('slider', { name: /time/i }).first().focus();
+  await page.keyboard.press('Home');
+  await page.getByText(/The sun does not see the yard now/).waitFor();
+  expect(complaints).toEqual([]);
+  await context.close();
+});

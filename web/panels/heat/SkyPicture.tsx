@@ -34,7 +34,7 @@ export function SkyPicture({ pictured, place }: { readonly pictured: Pictured; r
           </div>
           <Dome sky={sky} finding={findingOf(sky, place)} />
           <figcaption>
-            {findingOf(sky, place)} The middle is straight up, the rim the horizon, true north at the top. Sun paths of the 21st of each month: thick where the sun is more often harmful than not, dark where it reaches {place}, thin and broken where something hides it; a dot each full hour.
+            {findingOf(sky, place)} The middle is straight up, the rim the horizon, true north at the top. Sun paths of the 21st of each month: thick where the sun is more often harmful than not, unbroken where it reaches {place}, thin and broken where something hides it; a dot each full hour.
           </figcaption>
           <PathTable sky={sky} place={place} />
         </figure>

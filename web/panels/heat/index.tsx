@@ -12,6 +12,7 @@ import { worstFirst } from './words.ts';
 
 const MapFindings = lazily(() => import('./MapFindings.tsx').then((part) => part.MapFindings), 'What the map shows');
 const SpotCard = lazily(() => import('./SpotCard.tsx').then((part) => part.SpotCard), 'The spot');
+const SunEyePicture = lazily(() => import('./SunEyePicture.tsx').then((part) => part.SunEyePicture), 'The yard as the sun sees it');
 
 /** The card of the second stage: what the map shows, the plants worst first, and the hours of a chosen plant or spot. */
 export function HeatCard() {
@@ -31,6 +32,7 @@ export function HeatCard() {
       <MapChoice plants={result?.plants ?? []} />
       {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
       {result && pin.value && <SpotCard />}
+      {result && <SunEyePicture />}
       {result && <MapFindings />}
     </div>
   );
