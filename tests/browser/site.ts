@@ -46,7 +46,7 @@ async function buildPage(): Promise<string> {
   // The test runner's own value would leave development code in the build.
   const before = process.env.NODE_ENV;
   process.env.NODE_ENV = 'production';
-  await build({ configFile: CONFIG, logLevel: 'error', build: { outDir: dist, emptyOutDir: true } });
+  await build({ configFile: CONFIG, logLevel: 'error', build: { outDir: dist, emptyOutDir: true, manifest: true } });
   process.env.NODE_ENV = before;
   return dist;
 }

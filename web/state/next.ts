@@ -23,7 +23,7 @@ export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = compu
   const canopies = features.filter(({ kind }) => kind === 'canopy' || kind === 'screen').length;
   return {
     draw: guessNote(plan.value),
-    heat: heatNote(heat.value.shown?.value.plants ?? []),
+    heat: heat.value.shown ? heatNote(heat.value.shown.value.plants) : 'being reckoned',
     place: count(features.filter((feature) => feature.kind === 'plant' && feature.container).length, 'pot', 'no pots'),
     try: count(options.length, 'option', 'not started'),
     build: count(canopies, 'roof', 'nothing chosen'),

@@ -1,21 +1,29 @@
-import mapPart from 'virtual:worker-part/engine';
+import mapParts from 'virtual:worker/engine';
 import type { Outcome } from '../../engine/index.ts';
 import type { AdviceMethods } from './advice-methods/index.ts';
 import { createBridge } from './bridge.ts';
 import type { Bridge, CallOptions } from './bridge.ts';
 import type { Methods as MapMethods } from './methods/index.ts';
 import { workerStarter } from './start-worker.ts';
+import type { SurveyMethods } from './survey-methods.ts';
 
-type Methods = MapMethods & AdviceMethods;
+type Methods = MapMethods & SurveyMethods & AdviceMethods;
 export type MethodName = keyof Methods;
 export type ArgsOf<M extends MethodName> = Parameters<Methods[M]>[0];
 export type ValueOf<M extends MethodName> = Awaited<ReturnType<Methods[M]>> extends Outcome<infer T> ? T : never;
 
 const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true };
-const mapBridge = createBridge(workerStarter(mapPart));
+const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { height: true, north: true, skyFrom: true, why: true };
+const mapBridge = createBridge(workerStarter(mapParts));
 
 /** Asks the engine, off the main thread. Resolves with a value or problems; rejects only when `options.signal` aborts it. */
 export async function askEngine<M extends MethodName>(method: M, args: ArgsOf<M>, options?: CallOptions): Promise<Outcome<ValueOf<M>>> {
-  const bridge: Bridge = method in MAP_METHODS ? mapBridge : (await import('./advice-bridge.ts')).adviceBridge;
+  const bridge = await bridgeOf(method);
   return bridge.call(method, args, options) as Promise<Outcome<ValueOf<M>>>;
+}
+
+async function bridgeOf(method: MethodName): Promise<Bridge> {
+  if (method in MAP_METHODS) return mapBridge;
+  if (method in SURVEY_METHODS) return (await import('./survey-bridge.ts')).surveyBridge;
+  return (await import('./advice-bridge.ts')).adviceBridge;
 }
