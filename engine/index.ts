@@ -169,6 +169,8 @@ export { grownQuestions } from './advice/grown.ts';
 export { hardeningOf } from './advice/hardening.ts';
 export type { ShareCopy } from './advice/share-copy.ts';
 export { shareCopy } from './advice/share-copy.ts';
+export type { Pack, PackChange } from './advice/pack.ts';
+export { PACK_FORMAT, PACK_VERSION, withPack } from './advice/pack.ts';
 export { placeOf } from './advice/place.ts';
 export type { PotGround } from './advice/place-ground.ts';
 export { potGround } from './advice/place-ground.ts';

@@ -51,7 +51,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
       cloth: parts.cloth, clay: parts.clay, water: parts.water, frost: parts.frost,
       months: monthPages(plan, events, parts.water),
       events,
-      cautions: cautionsFor(['cloth', 'spray', 'heat', 'winter']),
+      cautions: cautionsFor(['cloth', 'spray', 'heat', 'winter'], plan.cautions),
       notes: [...parts.cloth.flatMap((one) => clothNotes(plan, one)), ...(plan.climate.from === 'rough' && weather === undefined ? ['The climate is rough: every date below is too.'] : [])],
     },
   };

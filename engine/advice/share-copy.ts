@@ -109,6 +109,7 @@ function removedOf(plan: Plan): string[] {
     ...(named === 0 ? [] : [`${named} ${named === 1 ? 'name' : 'names'} of things drawn.`]),
     ...(texts === 0 ? [] : [`${texts} ${texts === 1 ? 'note' : 'notes'} on readings and in the journal.`]),
     ...(site.rules?.note === undefined ? [] : ['The note on local rules.']),
+    ...(plan.cautions === undefined ? [] : ['The cautions of your place.']),
     ...(plan.climate.source === undefined ? [] : ['Where the climate’s figures come from.']),
     'Whatever was set aside or written by another program, and every id: numbers stand in its place.',
   ];

@@ -1,4 +1,5 @@
 /** What must stand beside every page that tells someone to build, dig, climb, cut, spray, cover or work in heat. */
+import type { LocalCaution } from '../plan/types.ts';
 import type { Caution, RiskyTask } from './types.ts';
 
 /** From this area of roof, or this height of post, a licensed engineer is asked (this project's own limits). [m²], [m] */
@@ -126,7 +127,11 @@ const CAUTIONS: readonly Caution[] = [
   },
 ];
 
-/** The cautions that belong beside these tasks, stops first. Every page that tells someone to do one of them shows them. */
-export function cautionsFor(tasks: readonly RiskyTask[]): readonly Caution[] {
-  return CAUTIONS.filter((caution) => caution.tasks.some((task) => tasks.includes(task))).toSorted((a, b) => Number(b.stop) - Number(a.stop));
+/**
+ * The cautions that belong beside these tasks, stops first, then the plan's own. Every page that tells someone to do one of them shows them.
+ * @param local of the plan, whatever the task
+ */
+export function cautionsFor(tasks: readonly RiskyTask[], local: readonly LocalCaution[] = []): readonly Caution[] {
+  const own = CAUTIONS.filter((caution) => caution.tasks.some((task) => tasks.includes(task))).toSorted((a, b) => Number(b.stop) - Number(a.stop));
+  return [...own, ...local.map(({ text }, index): Caution => ({ id: `local-${index + 1}`, tasks, stop: false, text, source: 'the plan’s own, from an adviser' }))];
 }

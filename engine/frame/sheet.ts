@@ -78,7 +78,7 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
       uplift: upliftPlan(model, brief.gust, made.ownWeight, made.blockedBy),
       cost,
       steps,
-      cautions: cautionsFor(['build', 'dig', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter']),
+      cautions: cautionsFor(['build', 'dig', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'], plan.cautions),
       tube: { id: brief.tube.id, name: brief.tube.name, outside: brief.tube.outside, wall: brief.tube.wall, mass: brief.section.mass },
       sockets: checkSockets(model),
       cutting: { ...cutting, savings: [...cutSavings(made.pieces, brief.lengths, cutting, units), ...smallerFrames(thing, plan, units, cutting)] },

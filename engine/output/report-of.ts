@@ -37,7 +37,7 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
       load: load.value,
       sections: plan.features.flatMap((feature) => (feature.kind === 'canopy' ? sectionThrough(plan, feature, units) : [])),
       season: season.value,
-      cautions: cautionsFor(['cloth', 'spray', 'heat', 'winter', ...(hasCloth ? (['wind'] as const) : [])]),
+      cautions: cautionsFor(['cloth', 'spray', 'heat', 'winter', ...(hasCloth ? (['wind'] as const) : [])], plan.cautions),
     },
   };
 }

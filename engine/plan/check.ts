@@ -52,6 +52,7 @@ function checkParts(plan: Owner): void {
   checkPlantRows(plan);
   checkJournal(plan);
   checkStock(plan);
+  for (const caution of readOwners(plan, 'cautions', 'optional', (_, index) => `Caution ${index + 1}`)) readText(caution, 'text', 'required');
   for (const item of readOwners(plan, 'setAside', 'optional', (_, index) => `Part ${index + 1} set aside`)) readText(item, 'from', 'required');
 }
 

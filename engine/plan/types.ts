@@ -355,6 +355,11 @@ export interface PastYear {
   readonly plan: Plan;
 }
 
+/** What to mind in this place, beside the program's own cautions: local words, from an adviser. */
+export interface LocalCaution {
+  readonly text: string;
+}
+
 /** A broken part of a file, kept verbatim so that saving loses nothing; `from` is the list it stood in. */
 export interface SetAside {
   readonly from: string;
@@ -374,6 +379,7 @@ export interface Plan {
   readonly plants?: readonly PlantRow[];
   readonly journal?: readonly JournalEntry[];
   readonly stock?: Stock;
+  readonly cautions?: readonly LocalCaution[];
   readonly past?: readonly PastYear[];
   readonly setAside?: readonly SetAside[];
 }
