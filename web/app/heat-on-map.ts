@@ -1,6 +1,8 @@
-import { effect } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
+import type { ReadonlySignal } from '@preact/signals';
 import { SCALES, paintCells } from '../charts/ramp.ts';
 import { heatPicture } from '../map/overlays.ts';
+import type { HeatPicture } from '../map/overlays.ts';
 import { heat } from '../state/results.ts';
 import { wornTheme } from '../state/settings.ts';
 import { quantity, stage } from '../state/view.ts';
@@ -9,12 +11,20 @@ import { quantity, stage } from '../state/view.ts';
 const ALPHA = { light: 200, bright: 200, dark: 105 } as const;
 const OUT_OF_DATE = 0.5;
 
+/** A picture that a card lays over the plan in the heat's place; while it holds `null`, the heat is shown. */
+export const standIn = signal<ReadonlySignal<HeatPicture | null> | null>(null);
+
 /** Lays the newest answer over the plan in every stage but the drawing one; paler while it is out of date. */
 export function paintHeat(): void {
   effect(() => {
     const { shown, asked } = heat.value;
     if (!shown || stage.value === 'draw') {
       heatPicture.value = null;
+      return;
+    }
+    const instead = standIn.value?.value;
+    if (instead) {
+      heatPicture.value = instead;
       return;
     }
     const { grid, cells } = shown.value;

@@ -1,0 +1,55 @@
+import { useEffect } from 'preact/hooks';
+import { formatArea } from '../../../engine/index.ts';
+import type { ComparedChoice } from '../../../engine/index.ts';
+import { standIn } from '../../app/heat-on-map.ts';
+import { quantity } from '../../state/view.ts';
+import { units } from '../../state/yard.ts';
+import { QUANTITY_WORDS } from '../heat/words.ts';
+import { changed, heldPicture, side, unchanged } from './held.ts';
+import type { Side } from './held.ts';
+
+const SIDES: Readonly<Record<Side, string>> = { before: 'Before', after: 'After', difference: 'Difference' };
+
+/** What the drawing shows of the open option, with the finding in one sentence above. */
+export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | undefined }) {
+  useEffect(() => {
+    standIn.value = heldPicture;
+    return () => {
+      standIn.value = null;
+      side.value = 'after';
+    };
+  }, []);
+  return (
+    <div class="before-and-after">
+      {choice && <p class="finding">{findingOf(choice)}</p>}
+      <div class="tab-row" role="group" aria-label="The drawing shows">
+        {(Object.keys(SIDES) as Side[]).map((each) => <button key={each} type="button" aria-pressed={side.value === each} onClick={() => (side.value = each)}>{SIDES[each]}</button>)}
+      </div>
+      {side.value === 'difference' && <Key />}
+    </div>
+  );
+}
+
+/** What the two textures mean, and how much ground they cover. */
+function Key() {
+  const areas = changed.value;
+  const what = QUANTITY_WORDS[quantity.value].name.toLowerCase();
+  if (!areas) return <p class="quiet" role="status">{unchanged.value.problems[0]?.message ?? 'Reckoning the yard without it…'}</p>;
+  return (
+    <p class="difference-key" role="status">
+      <span class="swatch less" aria-hidden="true" /> Lines: less {what}, {formatArea(areas.less, units.value)} of ground. <span class="swatch more" aria-hidden="true" /> Dots: more, {formatArea(areas.more, units.value)}. Blank: no change.
+    </p>
+  );
+}
+
+/** "Lemon pot 25 → 9, hydrangea 4 → 3 K·h a hot day. Light of the tomatoes 41 → 20 mol/m²: too dark." */
+function findingOf({ plants, tooDark }: ComparedChoice): string {
+  const harms = plants.flatMap(({ name, before, after }) => {
+    const [was, is] = [(before?.harm ?? 0).toFixed(0), (after?.harm ?? 0).toFixed(0)];
+    return before && after && was !== is ? [`${name} ${was} → ${is}`] : [];
+  });
+  const light = plants.flatMap(({ id, name, before, after }) =>
+    before && after && tooDark.includes(id) ? [` Light of ${name} ${before.light.dailyLight.toFixed(0)} → ${after.light.dailyLight.toFixed(0)} mol/m²: too dark.`] : [],
+  );
+  return `${harms.length > 0 ? `Heat over the limit: ${harms.join(', ')} K·h a hot day.` : 'It changes no plant’s harm.'}${light.join('')}`;
+}

@@ -1,0 +1,53 @@
+import { computed, signal } from '@preact/signals';
+import { paintDifference, changedGround } from '../../charts/difference.ts';
+import { SCALES, paintCells } from '../../charts/ramp.ts';
+import type { HeatPicture } from '../../map/overlays.ts';
+import { isStale, liveAnswer } from '../../state/live.ts';
+import { heat } from '../../state/results.ts';
+import { wornTheme } from '../../state/settings.ts';
+import { quantity, stage } from '../../state/view.ts';
+import { openOption } from './tried.ts';
+
+/** Which of the two yards the drawing shows: as it is, with the open option, or what the option changes. */
+export type Side = 'before' | 'after' | 'difference';
+export const side = signal<Side>('after');
+
+const ALPHA = { light: 200, bright: 200, dark: 105 } as const;
+const OUT_OF_DATE = 0.5;
+
+/** Darker than the paper in the light, lighter than it in the dark; the textures differ besides. */
+const COLOURS = { light: { less: '#0b5563', more: '#8a2a0b' }, bright: { less: '#000000', more: '#8a0000' }, dark: { less: '#8fdcea', more: '#ffab85' } } as const;
+
+const wanted = computed(() => (stage.value === 'try' && openOption.value !== null && side.value !== 'after' ? heat.value.asked : null));
+
+/** The yard as it is, reckoned as the open option's is. */
+export const unchanged = liveAnswer('load', () => wanted.value && { ...wanted.value, options: [] });
+
+/** Both answers where they are for the same ground and the newest. */
+const pair = computed(() => {
+  const before = unchanged.value.shown;
+  const after = heat.value.shown;
+  if (!before || !after || wanted.value === null || isStale(heat.value) || isStale(unchanged.value)) return null;
+  const { columns, rows } = before.value.grid;
+  const same = after.value.grid.columns === columns && after.value.grid.rows === rows;
+  return same ? { before: before.value, after: after.value } : null;
+});
+
+/** What lies over the plan instead of the option's own heat; `null`: that. */
+export const heldPicture = computed<HeatPicture | null>(() => {
+  const before = unchanged.value.shown;
+  if (wanted.value === null || !before) return null;
+  const scale = SCALES[quantity.value];
+  if (side.value === 'before') {
+    const alpha = ALPHA[wornTheme.value] * (isStale(unchanged.value) ? OUT_OF_DATE : 1);
+    return { grid: before.value.grid, rgba: paintCells(before.value.cells[quantity.value], scale, alpha) };
+  }
+  const both = pair.value;
+  return both && paintDifference(both.before.cells[quantity.value], both.after.cells[quantity.value], both.before.grid, scale, COLOURS[wornTheme.value], 255);
+});
+
+/** Ground that changes. [m²] */
+export const changed = computed(() => {
+  const both = pair.value;
+  return both && changedGround(both.before.cells[quantity.value], both.after.cells[quantity.value], both.before.grid, SCALES[quantity.value]);
+});
