@@ -2,7 +2,7 @@ import './style.css';
 import { signal } from '@preact/signals';
 import { demoPlan } from '../../../engine/index.ts';
 import { heat } from '../../state/results.ts';
-import { aside, goToStage, minute, periodKind, selection, slipHeight } from '../../state/view.ts';
+import { aside, goToStage, minute, periodKind, selection, slipHeight, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { answers } from './answers.ts';
 
@@ -21,6 +21,8 @@ export function Greeting() {
   const unfinished = answers.value.open;
   if (aside.value !== null || (!demo && !unfinished)) return null;
   const shown = STOPS[stop.value];
+  // The round leads through other stages; the greeting itself belongs to the first one.
+  if (!shown && stage.value !== 'heat') return null;
   if (shown) {
     return (
       <section class="greeting" aria-label="Round this yard">
