@@ -16,6 +16,7 @@ export async function openAnyFile(file: File): Promise<void> {
 }
 
 export function takeDroppedFiles(): void {
+  fileTakers.set('epw', async (file) => (await import('../panels/survey/weather-file.ts')).takeWeatherFile(file));
   addEventListener('dragover', (event) => {
     if (event.dataTransfer?.types.includes('Files')) event.preventDefault();
   });

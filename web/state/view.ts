@@ -42,7 +42,7 @@ export const quantity = signal<Quantity>('hotLoad');
 export const shownOptions = signal<readonly string[]>([]);
 
 /** A card that stands in the slip for a while instead of the stage's own. */
-export type Aside = 'files' | 'settings' | 'happened' | 'why' | 'survey';
+export type Aside = 'files' | 'settings' | 'happened' | 'why' | 'survey' | 'sheet';
 export const aside = signal<Aside | null>(null);
 
 /** What a person may want to find out in the yard. */

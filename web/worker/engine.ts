@@ -13,7 +13,7 @@ export type ArgsOf<M extends MethodName> = Parameters<Methods[M]>[0];
 export type ValueOf<M extends MethodName> = Awaited<ReturnType<Methods[M]>> extends Outcome<infer T> ? T : never;
 
 const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true };
-const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { height: true, north: true, skyFrom: true, why: true };
+const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { answerSheet: true, height: true, north: true, sheet: true, skyFrom: true, weatherFile: true, whereabouts: true, why: true };
 const mapBridge = createBridge(workerStarter(mapParts));
 
 /** Asks the engine, off the main thread. Resolves with a value or problems; rejects only when `options.signal` aborts it. */

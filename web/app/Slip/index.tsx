@@ -3,7 +3,8 @@ import type { ComponentType } from 'preact';
 import { CARDS } from '../../panels/index.ts';
 import { cardNext, nextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
-import { aside, slipHeight, stage } from '../../state/view.ts';
+import { aside, findOut, slipHeight, stage } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
 import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
 import { Lazy } from '../Lazy/index.tsx';
 import { STAGE_NAMES } from '../stage-names.ts';
@@ -17,6 +18,7 @@ const ASIDES = {
   happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('../../panels/first/index.tsx').then((part) => part.HappenedCard) },
   why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('../../panels/first/WhyCard.tsx').then((part) => part.WhyCard) },
   survey: { name: 'How do I find this?', load: (): Promise<ComponentType> => import('../../panels/survey/index.tsx').then((part) => part.SurveyCard) },
+  sheet: { name: 'Field sheet', load: (): Promise<ComponentType> => import('../../panels/sheets/index.tsx').then((part) => part.FieldSheetCard) },
 } as const;
 
 const loadGreeting = (): Promise<ComponentType> => import('../../panels/first/Greeting.tsx').then((part) => part.Greeting);
@@ -38,6 +40,9 @@ export function Slip() {
       <SlipGrip />
       <NextLine />
       <div class="slip-card">
+        {plan.value.climate.from === 'rough' && (
+          <p class="rough-climate"><strong>Rough climate:</strong> every result is rough until it is yours. <button type="button" onClick={() => findOut('climate')}>Make it yours</button></p>
+        )}
         {heat.value.shown && <Lazy load={loadGreeting} what="The greeting" />}
         {besides !== null ? (
           <>

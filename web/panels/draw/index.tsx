@@ -1,5 +1,5 @@
 import './style.css';
-import { findOut, selection, surveyTopic } from '../../state/view.ts';
+import { aside, findOut, selection, surveyTopic } from '../../state/view.ts';
 import { deleteFeatures } from '../../map/feature-edits.ts';
 import { PlanList } from './PlanList.tsx';
 import { SanityWalk } from './SanityWalk.tsx';
@@ -14,7 +14,8 @@ export function DrawCard() {
           {many} things chosen. Arrow keys on the drawing nudge them. <button type="button" onClick={() => deleteFeatures(selection.value)}>Delete {many} things</button>
         </p>
       )}
-      <button type="button" class="draw-finds" onClick={() => findOut(surveyTopic.value)}>How do I find this?</button>
+      <button type="button" class="draw-finds" onClick={() => findOut(surveyTopic.value)}>How do I find this?</button>{' '}
+      <button type="button" onClick={() => (aside.value = 'sheet')}>Field sheet to print</button>
       <PlanList />
       <SanityWalk />
     </div>

@@ -8,6 +8,9 @@ import type { SurveyTopic } from '../../state/view.ts';
 const TOPICS: Partial<Record<SurveyTopic, { readonly name: string; readonly load: () => Promise<ComponentType> }>> = {
   north: { name: 'North', load: () => import('./North.tsx').then((part) => part.North) },
   height: { name: 'A height', load: () => import('./Height.tsx').then((part) => part.Height) },
+  picture: { name: 'A picture to trace', load: () => import('./Picture.tsx').then((part) => part.Picture) },
+  place: { name: 'The place', load: () => import('./PlaceOfYard.tsx').then((part) => part.PlaceOfYard) },
+  climate: { name: 'The climate', load: () => import('./Climate.tsx').then((part) => part.ClimateHelper) },
 };
 
 /** What people do not know of their yard, found with a pole, a tape and a clock. */

@@ -1,0 +1,49 @@
+import { formatLength } from '../../../engine/index.ts';
+import type { FieldSheet, SheetDay } from '../../../engine/index.ts';
+import { plan, units } from '../../state/yard.ts';
+import { SheetDrawing } from './SheetDrawing.tsx';
+
+/** The field sheet as it comes out of the printer, black only. */
+export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
+  return (
+    <div class="paper-only field-sheet">
+      <h1>Field sheet: <bdi>{sheet.title}</bdi></h1>
+      <p>Made {sheet.days[0]?.date}{plan.value.climate.from === 'rough' ? ' · rough climate' : ''}. Write into the boxes; the numbers are those on the drawing and on the screen.</p>
+      <SheetDrawing plan={plan.value} blanks={sheet.blanks} />
+      {sheet.pace && <p>Steps: {sheet.pace.steps} of yours are {formatLength(sheet.pace.length, units.value)}.</p>}
+      <table class="new-page sheet-blanks">
+        <caption>What is guessed or missing</caption>
+        <thead><tr><th scope="col">No.</th><th scope="col">What</th><th scope="col">Until now</th><th scope="col">Found</th><th scope="col">Minute</th></tr></thead>
+        <tbody>
+          {sheet.blanks.map(({ id, number, label, now, ways }) => (
+            <tr key={id}><td>{number}</td><td><bdi>{label}</bdi><small>{ways}</small></td><td>{now ?? 'nothing'}</td><td class="sheet-box" /><td class="sheet-box" /></tr>
+          ))}
+        </tbody>
+      </table>
+      <div class="new-page">
+        <h2>Shadows of a 1 m stick</h2>
+        <p>Direction clockwise from the drawing's top, on level ground. Clocks of {plan.value.site.timeZone}.</p>
+        <div class="sheet-days">{sheet.days.map((day) => <ShadowTable key={day.date} day={day} />)}</div>
+      </div>
+      <div class="new-page">
+        <h2>Ruled paper, a square 1 m</h2>
+        <svg class="sheet-ruled" viewBox="0 0 18 22" aria-hidden="true">
+          {Array.from({ length: 19 }, (_, k) => <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1="0" y2="22" />)}
+          {Array.from({ length: 23 }, (_, k) => <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1="0" x2="18" />)}
+        </svg>
+      </div>
+    </div>
+  );
+}
+
+function ShadowTable({ day: { title, shadows, northTimes } }: { readonly day: SheetDay }) {
+  return (
+    <table>
+      <caption>{title}{northTimes.length > 0 && `: north best ${northTimes.map(({ from, to }) => `${from} to ${to}`).join(', ')}`}</caption>
+      <thead><tr><th scope="col">Time</th><th scope="col">Direction</th><th scope="col">Length</th></tr></thead>
+      <tbody>
+        {shadows.map(({ clock, direction, length }) => <tr key={clock}><th scope="row">{clock}</th><td>{direction.toFixed(0)}°</td><td>{formatLength(length, units.value)}</td></tr>)}
+      </tbody>
+    </table>
+  );
+}

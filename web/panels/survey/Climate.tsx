@@ -1,0 +1,133 @@
+import { useState } from 'preact/hooks';
+import { CLIMATE_TYPES, askedMonth, formatTemperature, likelyClimate, parseTemperature, roughClimate, setClimate, setClimateMonth } from '../../../engine/index.ts';
+import { MONTHS } from '../../app/words.ts';
+import { commitEdit } from '../../state/edit.ts';
+import { plan, units } from '../../state/yard.ts';
+import { Field } from '../first/Field.tsx';
+import { takeWeatherFile } from './weather-file.ts';
+
+const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file: 'From a weather file' } as const;
+
+/** How hot it gets: by month as typed, from a weather file, or a rough type of climate that says it is rough. */
+export function ClimateHelper() {
+  const { climate } = plan.value;
+  return (
+    <>
+      <p><strong>{FROM[climate.from ?? 'months']}.</strong> {climate.source}</p>
+      <h3>By month</h3>
+      <p>Mean daily high and low, from your weather service's page. A typed month makes the climate yours.</p>
+      <table class="months">
+        <thead><tr><th scope="col">Month</th><th scope="col">High</th><th scope="col">Low</th></tr></thead>
+        <tbody>
+          {MONTHS.map((name, index) => <MonthRow key={name} name={name} month={index + 1} />)}
+        </tbody>
+      </table>
+      <Hottest />
+      <h3>From a weather file</h3>
+      <p>A year of hours as an EPW file: drop it anywhere on the page, or choose it. Its months and its hottest hour are taken.</p>
+      <label class="button files-open">
+        Choose a weather file…
+        <input
+          type="file"
+          class="unseen"
+          accept=".epw"
+          onChange={(event) => {
+            const file = event.currentTarget.files?.[0];
+            event.currentTarget.value = '';
+            if (file) void takeWeatherFile(file);
+          }}
+        />
+      </label>
+      <Rough />
+    </>
+  );
+}
+
+function MonthRow({ name, month }: { readonly name: string; readonly month: number }) {
+  const row = plan.value.climate.months.find((one) => one.month === month);
+  const [typed, setTyped] = useState<{ readonly high?: string; readonly low?: string }>({});
+  const [fault, setFault] = useState<string | null>(null);
+  const shown = (key: 'high' | 'low'): string => typed[key] ?? (row ? formatTemperature(row[key], units.value, 1) : '');
+
+  function take(): void {
+    if (typed.high === undefined && typed.low === undefined) return;
+    const high = parseTemperature(shown('high'), units.value);
+    const low = parseTemperature(shown('low'), units.value);
+    // The other box of a new month is still to come.
+    if (shown('high').trim() === '' || shown('low').trim() === '') return;
+    if (high === null || low === null || high > 58 || low < -40) return setFault(`${name}: "${high === null ? shown('high') : shown('low')}" is no mean temperature such as 36 °C.`);
+    if (low >= high) return setFault(`${name}: a low of ${low} °C is not below a high of ${high} °C.`);
+    setFault(null);
+    setTyped({});
+    const mine = plan.value.climate.from === 'rough' ? setClimate(plan.value, { from: 'months', source: 'Typed by month over a rough climate.' }) : plan.value;
+    commitEdit(`Set the climate of ${name}`, setClimateMonth(mine, month, { high, low }));
+  }
+
+  return (
+    <tr>
+      <th scope="row">{name}</th>
+      {(['high', 'low'] as const).map((key) => (
+        <td key={key}>
+          <input aria-label={`${name}: mean daily ${key}`} type="text" autocomplete="off" value={shown(key)} onInput={(event) => setTyped({ ...typed, [key]: event.currentTarget.value })} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
+          {key === 'low' && fault && <p class="box-said fault" role="alert">{fault}</p>}
+        </td>
+      ))}
+    </tr>
+  );
+}
+
+function Hottest() {
+  const { climate } = plan.value;
+  const [typed, setTyped] = useState<string | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+  function take(): void {
+    if (typed === null) return;
+    const high = parseTemperature(typed, units.value);
+    const least = Math.max(...climate.months.map((row) => row.high));
+    if (high === null || high > 60 || high < least) return setFault(`"${typed}" must be from ${formatTemperature(least, units.value)}, the hottest month's high, to ${formatTemperature(60, units.value)}.`);
+    setFault(null);
+    setTyped(null);
+    commitEdit('Set the hottest day', setClimate(plan.value, { heatwaveHigh: high }));
+  }
+  return (
+    <p class="asked-field">
+      <label for="hottest-day">High of the hottest day of most years</label>
+      <input id="hottest-day" type="text" autocomplete="off" value={typed ?? formatTemperature(climate.heatwaveHigh, units.value, 1)} onInput={(event) => setTyped(event.currentTarget.value)} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
+      {fault && <span class="box-said fault" role="alert">{fault}</span>}
+    </p>
+  );
+}
+
+function Rough() {
+  const { latitude, timeZone } = plan.value.site;
+  const [id, setId] = useState(likelyClimate(latitude, timeZone).id);
+  const [typed, setTyped] = useState({ high: '', low: '', hottest: '' });
+  const month = MONTHS[askedMonth(latitude) - 1];
+  const type = CLIMATE_TYPES.find((one) => one.id === id) ?? CLIMATE_TYPES[0];
+  const read = [typed.high, typed.low, typed.hottest].map((text) => parseTemperature(text, units.value));
+  const [high, low, hottest] = read;
+  const known = high !== null && low !== null && hottest !== null ? { high, low, hottest } : undefined;
+  const finding = roughClimate(type, latitude, known);
+  return (
+    <>
+      <h3>Roughly</h3>
+      <p class="asked-field">
+        <label for="climate-type">Most like</label>
+        <select id="climate-type" value={id} onChange={(event) => setId(event.currentTarget.value)}>
+          {CLIMATE_TYPES.map((one) => <option key={one.id} value={one.id}>{one.name}</option>)}
+        </select>
+      </p>
+      <Field label={`Usual high in ${month}, if you know it`} value={typed.high} onInput={(text) => setTyped({ ...typed, high: text })} />
+      <Field label={`Usual low in ${month}`} value={typed.low} onInput={(text) => setTyped({ ...typed, low: text })} />
+      <Field label="The hottest day last year" value={typed.hottest} hint="All three shift the type to your place." onInput={(text) => setTyped({ ...typed, hottest: text })} />
+      {finding.ok ? (
+        <>
+          {finding.notes.map((note) => <p key={note} class="quiet">{note}</p>)}
+          <button type="button" onClick={() => commitEdit('Take a rough climate', setClimate(plan.value, finding.value))}>Take this rough climate</button>
+        </>
+      ) : (
+        <p class="box-said fault" role="alert">{finding.reason}</p>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,23 @@
+import { nearestTown, placeCheckLine, placeNotes, zoneAt } from '../../../engine/index.ts';
+import type { Outcome, Town } from '../../../engine/index.ts';
+
+export interface WhereaboutsArgs {
+  readonly latitude: number;
+  readonly longitude: number;
+  /** Where the person corrected it; else that of the place. */
+  readonly timeZone?: string;
+  readonly year: number;
+}
+
+export interface Whereabouts {
+  readonly timeZone: string;
+  /** A line by which a lost sign is noticed. */
+  readonly check: string;
+  readonly near: { readonly town: Town; readonly kilometres: number };
+  readonly notes: readonly string[];
+}
+
+/** The zone of a place, and how to tell that it is the right one. */
+export function whereabouts({ latitude, longitude, timeZone = zoneAt(latitude, longitude), year }: WhereaboutsArgs): Outcome<Whereabouts> {
+  return { ok: true, value: { timeZone, check: placeCheckLine({ latitude, longitude, timeZone }, year), near: nearestTown(latitude, longitude), notes: placeNotes(latitude) } };
+}
