@@ -7,6 +7,7 @@ import { plan } from '../../state/yard.ts';
 import { CompareTable } from './CompareTable.tsx';
 import { FindBest } from './FindBest.tsx';
 import { HiddenHeights } from './HiddenHeights.tsx';
+import { HowSure } from './HowSure.tsx';
 import { Ladder } from './Ladder.tsx';
 import { OptionPaper } from './OptionPaper.tsx';
 import { OptionTabs } from './OptionTabs.tsx';
@@ -29,6 +30,7 @@ export function TryCard() {
       <OptionPaper />
       <SectionPicture />
       {options.length > 0 && <CompareTable />}
+      <HowSure />
       <FindBest />
       <HiddenHeights />
       <details class="cautions">

@@ -1,5 +1,6 @@
 import type { Method } from '../protocol.ts';
 import { compare } from './compare.ts';
+import { doubt } from './doubt.ts';
 import { ground } from './ground.ts';
 import { hidden } from './hidden.ts';
 import { place } from './place.ts';
@@ -11,6 +12,6 @@ import { sunEyeOf } from './sun-eye-of.ts';
 import { weeksAt } from './weeks-at.ts';
 
 /** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { compare, ground, hidden, place, review, season, section, site, sunEyeOf, weeksAt } satisfies Record<string, Method>;
+export const methods = { compare, doubt, ground, hidden, place, review, season, section, site, sunEyeOf, weeksAt } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;

@@ -1,0 +1,61 @@
+import { signal } from '@preact/signals';
+import type { DoubtBar, DoubtResult } from '../../../engine/index.ts';
+import { isStale, liveAnswer } from '../../state/live.ts';
+import { reckonedPlan } from '../../state/reckoned.ts';
+import { goToStage, selection, stage } from '../../state/view.ts';
+import { plan, preview, units } from '../../state/yard.ts';
+import { percentWords } from './words.ts';
+
+/** Inputs drawn as bars; the rest are behind a fold. */
+const FIRST_BARS = 5;
+
+const open = signal(false);
+
+/** Asked only once somebody wants to know, and not while something is dragged. */
+const doubts = liveAnswer('doubt', () => (stage.value === 'try' && open.value && preview.value === null ? { plan: reckonedPlan.value, units: units.value } : null));
+
+/** How far the harm moves with each number that is a guess, and which one to measure first. */
+export function HowSure() {
+  const { shown, working, problems } = doubts.value;
+  return (
+    <section class="how-sure" aria-label="How sure">
+      <h2>How sure</h2>
+      {!open.value && <p><button type="button" onClick={() => (open.value = true)}>What hangs on the guesses?</button></p>}
+      {problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}
+      {working && <p class="quiet" role="status">Shifting every guess by what it may be off… {percentWords(working.done)}</p>}
+      {open.value && shown && <Doubts result={shown.value} rough={isStale(doubts.value)} />}
+    </section>
+  );
+}
+
+function Doubts({ result, rough }: { readonly result: DoubtResult; readonly rough: boolean }) {
+  const most = Math.max(...result.inputs.map(({ moves }) => moves), Number.MIN_VALUE);
+  const moving = result.inputs.filter(({ moves }) => moves >= 0.05);
+  const list = (bars: readonly DoubtBar[]) => <ol class="doubt-bars">{bars.map((bar) => <Bar key={bar.key} bar={bar} most={most} first={bar.key === result.measureNext} />)}</ol>;
+  return (
+    <div aria-busy={rough}>
+      <p class="finding">{rough && '~ '}{result.sentence}</p>
+      <p class="quiet">Each bar: how far the harm of a hot day moves, {result.harm.toFixed(0)} K·h as reckoned, if that number alone is off.</p>
+      {list(moving.slice(0, FIRST_BARS))}
+      {moving.length > FIRST_BARS && <details><summary>{moving.length - FIRST_BARS} more that move it less</summary>{list(moving.slice(FIRST_BARS))}</details>}
+      <ul class="sentences">{result.plants.map(({ id, sentence }) => <li key={id}>{sentence}</li>)}</ul>
+      {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
+    </div>
+  );
+}
+
+function Bar({ bar: { name, pmText, moves, feature, measurable }, most, first }: { readonly bar: DoubtBar; readonly most: number; readonly first: boolean }) {
+  const drawn = feature !== null && plan.value.features.some(({ id }) => id === feature);
+  const measure = (): void => {
+    selection.value = [feature!];
+    goToStage('draw');
+  };
+  return (
+    <li class={first ? 'doubt-bar first' : 'doubt-bar'}>
+      <span class="doubt-name">{name}, ± {pmText}</span> <span class="doubt-moves">{moves.toFixed(1)} K·h</span>
+      <svg class="doubt-length" aria-hidden="true" viewBox="0 0 100 1" preserveAspectRatio="none"><rect width={(100 * moves) / most} height="1" /></svg>
+      {first && <strong>Measure this first. </strong>}
+      {measurable && drawn && <button type="button" onClick={measure}>To its numbers</button>}
+    </li>
+  );
+}
