@@ -27,10 +27,12 @@ if (root) {
   root.replaceChildren();
   render(<App />, root);
 }
-// What the first picture does not need comes after it.
+// What the first picture does not need comes after it has been drawn.
 const waiting = heat.subscribe(({ working }) => {
   if (working) return;
   queueMicrotask(() => waiting());
-  void loadPlanChecks();
-  keepOffline();
+  setTimeout(() => {
+    void loadPlanChecks();
+    keepOffline();
+  });
 });

@@ -1,4 +1,5 @@
 import { LeafletMap, Simple, svg } from './leaflet.ts';
+import type { Renderer } from 'leaflet';
 import { boundsOf } from '../../engine/index.ts';
 import type { PlanPoint } from '../../engine/index.ts';
 import { PANES } from './ink.ts';
@@ -13,6 +14,14 @@ export interface LeafletYard {
   readonly map: LeafletMap;
   readonly renderers: Renderers;
 }
+
+// Every path here names its renderer. Leaflet's own search for one would bring its second way of drawing, on a canvas, along.
+LeafletMap.include({
+  getRenderer(this: LeafletMap, { options: { renderer } }: { readonly options: { readonly renderer: Renderer } }): Renderer {
+    if (!this.hasLayer(renderer)) this.addLayer(renderer);
+    return renderer;
+  },
+});
 
 export function createLeafletYard(container: HTMLElement): LeafletYard {
   const map = new LeafletMap(container, {

@@ -1,5 +1,4 @@
 /** Leaflet's own files carry no types; those of the whole package hold for its parts. */
-declare module 'leaflet/src/layer/vector/Renderer.getRenderer.js';
 declare module 'leaflet/src/map/handler/Map.Drag.js';
 declare module 'leaflet/src/map/handler/Map.ScrollWheelZoom.js';
 declare module 'leaflet/src/map/handler/Map.TouchZoom.js';
