@@ -85,3 +85,14 @@ test('the sun explains the demo lemon where it burnt in the south-west, not in t
   await answer.getByRole('heading', { name: 'The sun does not explain it' }).waitFor();
   await context.close();
 });
+
+test('any plant has a door to why it burnt', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  const plants = page.getByRole('region', { name: 'Plants, worst first' });
+  await plants.getByRole('button', { name: /Hydrangea/ }).click();
+  await plants.getByRole('button', { name: 'It burnt: why?' }).click();
+  expect(await page.getByLabel('The plant that burnt').inputValue()).toBe('hydrangea');
+  await page.getByRole('region', { name: 'Answer' }).getByRole('heading').waitFor();
+  await context.close();
+});

@@ -1,6 +1,7 @@
 import { changeFeature, middleOf, setHow, turnFeature } from '../../../engine/index.ts';
 import type { Feature } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
+import { askWhy } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { calledOf, change, commitChecked, deleteFeatures, duplicate } from '../../map/feature-edits.ts';
 import { fieldsOf, isSaid } from '../../map/fields.ts';
@@ -41,6 +42,7 @@ export function FeatureEditor({ feature }: { readonly feature: Feature }) {
       <div class="editor-buttons">
         <button type="button" onClick={() => showOnMap(middleOf(feature))}>Show on the drawing</button>
         {turns && <button type="button" onClick={() => commitEdit(`Turn ${name}`, turnFeature(plan.value, feature.id, TURN_STEP), 'merge')}>Turn {TURN_STEP}°</button>}
+        {(feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed') && <button type="button" onClick={() => askWhy(feature.id)}>It burnt: why?</button>}
         <button type="button" onClick={() => duplicate(feature.id)}>Duplicate</button>
         <button type="button" class="delete" onClick={() => deleteFeatures([feature.id])}>Delete</button>
       </div>
