@@ -1,6 +1,6 @@
 import AxeSource from 'axe-core';
 import type { Page } from 'playwright-core';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { compareOptions, demoPlan, doubtOf, loadOf, withOptions } from '../../engine/index.ts';
 import { planOf } from './drawing-hands.ts';
 import { browserSession, openApp } from './harness.ts';
@@ -9,6 +9,7 @@ const session = browserSession();
 
 /** Three options are held against today with every doubt: on a busy machine that takes its time. */
 const COMPARED_MS = 100_000;
+vi.setConfig({ testTimeout: 2 * COMPARED_MS });
 
 async function atTrying(): Promise<{ page: Page; complaints: string[]; close: () => Promise<void> }> {
   const context = await session.context();
@@ -96,6 +97,26 @@ test('option A is shown wrong and B better: B spares the lemon more', async () =
   const underA = await harmIn(/^A/);
   const underB = await harmIn(/^B/);
   expect(underB).toBeLessThan(underA);
+  await close();
+});
+
+test('while a roof is dragged its effect is told in rough numbers, which go when the full answer is there', async () => {
+  const { page, complaints, close } = await atTrying();
+  await openOption(page, /^B/);
+  await page.getByRole('button', { name: 'Lower roof over the lemon: its numbers' }).press('Enter');
+  const paper = page.getByRole('region', { name: 'Option B' });
+  const ground = await page.locator('path.boundary').boundingBox();
+  if (!ground) throw new Error('The yard is not drawn.');
+  // Inside the roof over (9.6, 6.4), off the lemon and off the grips at its corners; the courtyard is 11 by 8.5 m.
+  const [x, y] = [ground.x + (ground.width * 10.3) / 11, ground.y + ground.height * (1 - 7.1 / 8.5)];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 60, y + 30, { steps: 3 });
+  await paper.getByText(/^~ spares \d+\.\d K·h a hot day/).waitFor({ timeout: COMPARED_MS });
+  await page.mouse.up();
+  await page.getByRole('button', { name: 'Undo: Move Lower roof over the lemon' }).waitFor();
+  await paper.getByText(/^~ spares/).waitFor({ state: 'detached', timeout: COMPARED_MS });
+  expect(complaints).toEqual([]);
   await close();
 });
 

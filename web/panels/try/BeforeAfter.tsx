@@ -10,6 +10,9 @@ import type { Side } from './held.ts';
 
 const SIDES: Readonly<Record<Side, string>> = { before: 'Before', after: 'After', difference: 'Difference' };
 
+/** Light that is not told apart from none lost. [mol/m²] */
+const LESS_LIGHT = 0.5;
+
 /** What the drawing shows of the open option, with the finding in one sentence above. */
 export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | undefined }) {
   useEffect(() => {
@@ -49,7 +52,7 @@ function findingOf({ plants, tooDark }: ComparedChoice): string {
     return before && after && was !== is ? [`${name} ${was} → ${is}`] : [];
   });
   const light = plants.flatMap(({ id, name, before, after }) =>
-    before && after && tooDark.includes(id) ? [` Light of ${name} ${before.light.dailyLight.toFixed(0)} → ${after.light.dailyLight.toFixed(0)} mol/m²: too dark.`] : [],
+    before && after && tooDark.includes(id) && before.light.dailyLight - after.light.dailyLight >= LESS_LIGHT ? [` Light of ${name} ${before.light.dailyLight.toFixed(0)} → ${after.light.dailyLight.toFixed(0)} mol/m²: too dark.`] : [],
   );
   return `${harms.length > 0 ? `Heat over the limit: ${harms.join(', ')} K·h a hot day.` : 'It changes no plant’s harm.'}${light.join('')}`;
 }

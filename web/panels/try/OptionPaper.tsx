@@ -3,6 +3,7 @@ import { lazily } from '../../app/Lazy/index.tsx';
 import { calledOf, nameOf } from '../../map/feature-edits.ts';
 import { selection } from '../../state/view.ts';
 import { BeforeAfter } from './BeforeAfter.tsx';
+import { RoughEffect } from './RoughEffect.tsx';
 import { accept, drop } from './option-edits.ts';
 import { compared, comparison, openOption, optionWords } from './tried.ts';
 import { harmWords } from './words.ts';
@@ -19,6 +20,7 @@ export function OptionPaper() {
     <section class="option-paper" aria-label={`Option ${option.id}`}>
       <h2>{optionWords(option)}</h2>
       <BeforeAfter choice={choice} />
+      <RoughEffect />
       {problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}
       {choice ? <Effect choice={choice} rough={working !== null} /> : working && <p class="quiet">Working out what it does…</p>}
       <Parts option={option} />

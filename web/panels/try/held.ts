@@ -6,6 +6,7 @@ import { isStale, liveAnswer } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
 import { wornTheme } from '../../state/settings.ts';
 import { quantity, stage } from '../../state/view.ts';
+import { rough } from './live-trial.ts';
 import { openOption } from './tried.ts';
 
 /** Which of the two yards the drawing shows: as it is, with the open option, or what the option changes. */
@@ -35,9 +36,12 @@ const pair = computed(() => {
 
 /** What lies over the plan instead of the option's own heat; `null`: that. */
 export const heldPicture = computed<HeatPicture | null>(() => {
+  const scale = SCALES[quantity.value];
+  if (side.value === 'after' && quantity.value === 'hotLoad' && rough.value) {
+    return { grid: rough.value.grid, rgba: paintCells(rough.value.hotLoad, scale, ALPHA[wornTheme.value]) };
+  }
   const before = unchanged.value.shown;
   if (wanted.value === null || !before) return null;
-  const scale = SCALES[quantity.value];
   if (side.value === 'before') {
     const alpha = ALPHA[wornTheme.value] * (isStale(unchanged.value) ? OUT_OF_DATE : 1);
     return { grid: before.value.grid, rgba: paintCells(before.value.cells[quantity.value], scale, alpha) };

@@ -1,0 +1,21 @@
+import { useEffect } from 'preact/hooks';
+import { nameOf } from '../../map/feature-edits.ts';
+import { followCloth, rough } from './live-trial.ts';
+import { harmWords, percentWords } from './words.ts';
+
+/** Less than this is spared nobody. [K·h/day] */
+const TELLING = 0.05;
+
+/** What the cloth in hand does where it is now, each number rough until the full answer comes. */
+export function RoughEffect() {
+  useEffect(followCloth, []);
+  const now = rough.value;
+  if (now === null) return null;
+  const touched = now.plants.filter(({ spared }) => Math.abs(spared) >= TELLING);
+  return (
+    <p class="rough-effect" aria-busy="true">
+      ~ spares {harmWords(now.spared)} a hot day ({percentWords(now.sparedShare)}), {now.perArea.toFixed(1)} K·h a m² of cloth.
+      {touched.map(({ id, verdict }) => ` ${nameOf(id)}: ~ ${verdict}.`).join('')}
+    </p>
+  );
+}

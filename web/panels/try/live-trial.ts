@@ -1,0 +1,60 @@
+import { computed, effect, signal } from '@preact/signals';
+import type { Canopy, Feature, Outcome, Plan, Screen } from '../../../engine/index.ts';
+import { isStale } from '../../state/live.ts';
+import { reckonedPlan } from '../../state/reckoned.ts';
+import { heat, period } from '../../state/results.ts';
+import { mapCell, mapHeight, selection, shownOptions, stage } from '../../state/view.ts';
+import { preview } from '../../state/yard.ts';
+import type { TrialAnswer, TrialArgs } from '../../worker/advice-methods/trial.ts';
+import { trialBridge } from '../../worker/trial-bridge.ts';
+
+type Cloth = Canopy | Screen;
+
+/** What is asked while cloth of the open option is chosen; `null`: nothing of it is in hand. */
+const question = computed<TrialArgs | null>(() => {
+  const open = shownOptions.value[0];
+  const plan = reckonedPlan.value;
+  const adds = plan.options?.find(({ id }) => id === open)?.adds ?? [];
+  if (stage.value !== 'try' || !adds.some((thing) => isCloth(thing) && selection.value.includes(thing.id))) return null;
+  return { plan: withoutCloth(plan, open), option: open, cloth: adds.filter(isCloth), period: period.value, cell: mapCell.value, height: mapHeight.value };
+});
+
+const answered = signal<TrialAnswer | null>(null);
+
+/** What the cloth does where it is now, while the full answer is not there yet. */
+export const rough = computed(() => (question.value !== null && (preview.value !== null || isStale(heat.value)) ? answered.value : null));
+
+/** Asks again as fast as answers come, always for the newest place; runs until the function it returns is called. */
+export function followCloth(): () => void {
+  let asking = false;
+  let newest: TrialArgs | null = null;
+  async function ask(): Promise<void> {
+    if (asking) return;
+    asking = true;
+    while (newest !== null) {
+      const args: TrialArgs = newest;
+      newest = null;
+      const answer = (await trialBridge.call('trial', args)) as Outcome<TrialAnswer>;
+      answered.value = answer.ok ? answer.value : null;
+    }
+    asking = false;
+  }
+  const stop = effect(() => {
+    newest = question.value;
+    if (newest === null) answered.value = null;
+    else void ask();
+  });
+  return () => {
+    stop();
+    newest = null;
+    answered.value = null;
+  };
+}
+
+function isCloth(thing: Feature): thing is Cloth {
+  return thing.kind === 'canopy' || thing.kind === 'screen';
+}
+
+function withoutCloth(plan: Plan, option: string): Plan {
+  return { ...plan, options: plan.options?.filter(({ id }) => id === option).map((each) => ({ ...each, adds: each.adds?.filter((thing) => !isCloth(thing)) })) };
+}
