@@ -1,10 +1,21 @@
-import type { SeasonResult } from '../advice/season-types.ts';
+import type { SeasonEvent, SeasonResult } from '../advice/season-types.ts';
+import { cautionsFor } from '../frame/cautions.ts';
+import type { RiskyTask } from '../frame/types.ts';
 import type { Plan } from '../plan/types.ts';
 import { icalendar } from './icalendar.ts';
 import { oneLine } from './plain-text.ts';
 
+/** A reminder is read alone, far from the page: what to mind goes with it. */
+const RISKS: Readonly<Partial<Record<SeasonEvent['kind'], readonly RiskyTask[]>>> = {
+  'cloth-up': ['cloth'], 'cloth-down': ['cloth'], clay: ['spray'], 'winter-cover': ['winter'], frost: ['winter'], harden: ['heat'],
+};
+
 /** The year's dates as a calendar file. The same plan gives the same file to the byte: its stamp is the New Year of the season's year. */
 export function seasonCalendar(plan: Plan, season: SeasonResult): string {
   const name = oneLine(plan.name ?? '') || 'The yard';
-  return icalendar(season.events, { name: `${name}: shade, water, frost`, yard: name, stamp: `${plan.season.year}0101T000000Z` });
+  const events = season.events.map((event): SeasonEvent => {
+    const cautions = cautionsFor(RISKS[event.kind] ?? []);
+    return { ...event, advice: [...event.advice, ...cautions.map(({ text, source }) => ({ text, source, basis: 'common practice' as const }))] };
+  });
+  return icalendar(events, { name: `${name}: shade, water, frost`, yard: name, stamp: `${plan.season.year}0101T000000Z` });
 }

@@ -1,5 +1,6 @@
 import { siteOf } from '../../advice/site/site.ts';
 import type { ClothSize, SiteOption, SiteResult } from '../../advice/site/site-types.ts';
+import { cautionsFor } from '../../frame/cautions.ts';
 import { parseLength, parseNumber } from '../../plan/units.ts';
 import { formatArea, formatLength, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../plain-text.ts';
@@ -73,7 +74,8 @@ function heightsGiven(request: VerbRequest): number[] | undefined | string {
   return heights;
 }
 
-function siteText(result: SiteResult, { units, page }: VerbRequest): string {
+function siteText(result: SiteResult, request: VerbRequest): string {
+  const { units, page } = request;
   const columns = Math.max(60, page.columns);
   const blocks = [wrapped(result.sentence, columns)];
   if (result.options.length > 0) {
@@ -83,7 +85,8 @@ function siteText(result: SiteResult, { units, page }: VerbRequest): string {
   }
   if (result.rules.length > 0) blocks.push(result.rules.map(({ sentence }) => wrapped(sentence, columns)).join('\n'));
   if (result.ladder.length > 0) blocks.push(`Cheaper first\n${result.ladder.map(({ name, sentence }) => wrapped(`- ${name}. ${sentence}`, columns)).join('\n')}`);
-  blocks.push(wrapped(searchedWords(result), columns));
+  const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions).map(({ text }) => wrapped(`- ${text}`, columns));
+  blocks.push(wrapped(searchedWords(result), columns), `Take care\n${cautions.join('\n')}`);
   return `${blocks.join('\n\n')}\n`;
 }
 
