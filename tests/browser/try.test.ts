@@ -1,7 +1,7 @@
 import AxeSource from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, test, vi } from 'vitest';
-import { compareOptions, demoPlan, doubtOf, loadOf, withOptions } from '../../engine/index.ts';
+import { compareOptions, demoPlan, doubtOf, loadOf, payoffMap, withOptions } from '../../engine/index.ts';
 import { planOf } from './drawing-hands.ts';
 import { browserSession, openApp } from './harness.ts';
 
@@ -79,6 +79,12 @@ test('what option B changes is drawn in two textures, and the ground that change
   const ground = (way: 1 | -1): string => `${(before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24).length / 16).toFixed(1)} m²`;
   await page.getByText(`Lines: less hot load, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
   await page.getByText(`Dots: more, ${ground(1)}.`).waitFor({ state: 'attached' });
+  await shows.getByRole('button', { name: 'Where it pays' }).press('Enter');
+  const [roof] = demo.options?.find(({ id }) => id === 'B')?.adds ?? [];
+  if (roof?.kind !== 'canopy') throw new Error('Option B begins with a roof.');
+  const pays = payoffMap(demo, roof);
+  if (!pays.ok) throw new Error(pays.problems[0]?.message);
+  await page.getByText(`at most ${pays.value.most.toFixed(1)} K·h a m² a hot day`).waitFor({ state: 'attached' });
   await shows.getByRole('button', { name: 'Before' }).press('Enter');
   await expect.poll(() => shows.getByRole('button', { pressed: true }).textContent()).toBe('Before');
   expect(complaints).toEqual([]);

@@ -1,14 +1,15 @@
 import { useEffect } from 'preact/hooks';
-import { formatArea } from '../../../engine/index.ts';
+import { formatArea, formatLength } from '../../../engine/index.ts';
 import type { ComparedChoice } from '../../../engine/index.ts';
 import { standIn } from '../../app/heat-on-map.ts';
 import { quantity } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
 import { QUANTITY_WORDS } from '../heat/words.ts';
-import { changed, heldPicture, side, unchanged } from './held.ts';
+import { changed, firstCloth, heldPicture, paying, side, unchanged } from './held.ts';
 import type { Side } from './held.ts';
+import { percentWords } from './words.ts';
 
-const SIDES: Readonly<Record<Side, string>> = { before: 'Before', after: 'After', difference: 'Difference' };
+const SIDES: Readonly<Record<Side, string>> = { before: 'Before', after: 'After', difference: 'Difference', payoff: 'Where it pays' };
 
 /** Light that is not told apart from none lost. [mol/m²] */
 const LESS_LIGHT = 0.5;
@@ -26,9 +27,10 @@ export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | unde
     <div class="before-and-after">
       {choice && <p class="finding">{findingOf(choice)}</p>}
       <div class="tab-row" role="group" aria-label="The drawing shows">
-        {(Object.keys(SIDES) as Side[]).map((each) => <button key={each} type="button" aria-pressed={side.value === each} onClick={() => (side.value = each)}>{SIDES[each]}</button>)}
+        {(Object.keys(SIDES) as Side[]).filter((each) => each !== 'payoff' || firstCloth.value !== null).map((each) => <button key={each} type="button" aria-pressed={side.value === each} onClick={() => (side.value = each)}>{SIDES[each]}</button>)}
       </div>
       {side.value === 'difference' && <Key />}
+      {side.value === 'payoff' && <PayoffKey />}
     </div>
   );
 }
@@ -41,6 +43,17 @@ function Key() {
   return (
     <p class="difference-key" role="status">
       <span class="swatch less" aria-hidden="true" /> Lines: less {what}, {formatArea(areas.less, units.value)} of ground. <span class="swatch more" aria-hidden="true" /> Dots: more, {formatArea(areas.more, units.value)}. Blank: no change.
+    </p>
+  );
+}
+
+function PayoffKey() {
+  const { shown, problems } = paying.value;
+  if (!shown) return <p class="quiet" role="status">{problems[0]?.message ?? 'Carrying the harmful rays back to the cloth…'}</p>;
+  const { args, value } = shown;
+  return (
+    <p class="quiet" role="status">
+      Cloth {formatLength(args.height, units.value)} up that stops {percentWords(args.density)}: the lighter the colour, the more cloth spares there, at most {value.most.toFixed(1)} K·h a m² a hot day. Blank: cloth there spares no plant.
     </p>
   );
 }
