@@ -3,13 +3,12 @@ import type { CivilDate, Plan } from '../plan/types.ts';
 import { daysAfter } from '../sun/calendar.ts';
 import type { ClayAdvice } from './clay.ts';
 import type { FrostAdvice } from './frost.ts';
+import { hardeningOf } from './hardening.ts';
 import type { Newcomer } from './season.ts';
 import { uncoverAdvice } from './season-cloth.ts';
 import type { Advice, ClothSeason, SeasonEvent } from './season-types.ts';
-import { dayWords, fewNames, namesInside, sentenceCase } from './season-words.ts';
+import { dayWords, fewNames, listWords, namesInside, sentenceCase } from './season-words.ts';
 import type { PlantWater } from './water.ts';
-
-const HARDENING_DAYS = 14;
 
 export interface SeasonParts {
   readonly cloth: readonly ClothSeason[];
@@ -23,7 +22,7 @@ export interface SeasonParts {
 export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
   const year = plan.season.year;
   const events = [
-    ...parts.newcomers.map((newcomer) => hardening(plan, newcomer)),
+    ...parts.newcomers.flatMap((newcomer) => hardening(plan, newcomer)),
     ...parts.cloth.flatMap((cloth) => clothEvents(plan, cloth, year)),
     ...clayEvents(plan, parts.clay, year),
     ...frostEvents(plan, parts.frost, year),
@@ -31,16 +30,23 @@ export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
   return events.toSorted((a, b) => a.from.localeCompare(b.from) || a.id.localeCompare(b.id));
 }
 
-function hardening(plan: Plan, { plant, since }: Newcomer): SeasonEvent {
+/** None where the plant gets hardly more sun than before. */
+function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer): SeasonEvent[] {
+  const steps = hardeningOf(from, to, since);
+  if (steps === null) return [];
+  const { days } = steps;
   const name = namesInside(plan, [plant]);
-  return {
-    id: `harden-${plant}-${since}`, kind: 'harden', from: since, to: daysAfter(since, HARDENING_DAYS - 1), features: [plant],
+  const cloths = days.flatMap(({ cloth, date }, n) => (date !== null && cloth !== days[n - 1]?.cloth ? [`${cloth === 0 ? 'none' : `${cloth} %`} from ${dayWords(date)}`] : []));
+  const was = fromKnown ? `had ${from.toFixed(1)} h of sun a day where it stood` : `is taken to have had ${from.toFixed(0)} h of sun a day before`;
+  return [{
+    id: `harden-${plant}-${since}`, kind: 'harden', from: since, to: daysAfter(since, days.length - 1), features: [plant],
     title: `Harden off ${name}`,
     advice: [
-      { basis: 'extension practice', source: 'UF/IFAS Gardening Solutions; University of Arizona, Maricopa County', text: `${sentenceCase(name)} is new in its place: give it 1 to 2 hours of light shade to sun on the first day, the morning sun first, and an hour more each day.` },
-      { basis: 'our estimate', text: `Keep light cloth over it at midday until ${dayWords(daysAfter(since, HARDENING_DAYS))}, water before the sun reaches it, and go back a step if leaves bleach. Not within 3 days of a hot spell.` },
+      { basis: 'our estimate', text: `${sentenceCase(name)} ${was} and gets ${to.toFixed(1)} h on a clear hot day now: ${days[0].sunHours.toFixed(1)} h on the first day, the morning’s first, and about ${(days[1].sunHours - days[0].sunHours).toFixed(1)} h more each day, over ${days.length} days.` },
+      { basis: 'common practice', text: `Where it cannot be carried back, cloth over it all day instead: ${listWords(cloths)}.` },
+      ...steps.notes.slice(0, -1).map((text): Advice => ({ basis: 'common practice', text })),
     ],
-  };
+  }];
 }
 
 function clothEvents(plan: Plan, cloth: ClothSeason, year: number): SeasonEvent[] {

@@ -3,7 +3,7 @@ import { cautionsFor } from '../frame/cautions.ts';
 import { harmOf } from '../load/harm-of.ts';
 import { plantLoadsOf } from '../load/load-of.ts';
 import { plantFeatures } from '../load/planted.ts';
-import type { Outcome } from '../load/types.ts';
+import type { Outcome, PlantLoad } from '../load/types.ts';
 import type { CivilDate, Plan } from '../plan/types.ts';
 import { dateIn, daysAfter } from '../sun/calendar.ts';
 import { seasonDates, seasonMonths } from '../sun/season.ts';
@@ -42,7 +42,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
   if (!water.ok) return water;
   const frost = frostAdvice(plan);
   if (!frost.ok) return frost;
-  const parts = { cloth: cloth.value, clay: clay.value, water: water.value, frost: frost.value, newcomers: newcomersOf(plan, span.first, span.last) };
+  const parts = { cloth: cloth.value, clay: clay.value, water: water.value, frost: frost.value, newcomers: newcomersOf(plan, span.first, span.last, loads.value) };
   const events = eventsOf(plan, parts);
   return {
     ok: true,
@@ -57,19 +57,37 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
   };
 }
 
+/** A plant's direct sun is taken to have been this before, where nobody knows: a shop's shade. Our choice. [h] */
+const UNKNOWN_SUN = 2;
+
 /** A plant that has just come into more sun. */
 export interface Newcomer {
   readonly plant: string;
   readonly since: CivilDate;
+  /** Direct sun of a clear hot day where it was, and where it stands. [h] */
+  readonly from: number;
+  readonly to: number;
+  /** Whether last year's plan says where it was. */
+  readonly fromKnown: boolean;
 }
 
-/** Plants planted, bought or moved from eight weeks before the summer on. */
-function newcomersOf(plan: Plan, first: CivilDate, last: CivilDate): Newcomer[] {
+/** Plants planted, bought or moved from eight weeks before the summer on. @param loads of the heatwave day */
+function newcomersOf(plan: Plan, first: CivilDate, last: CivilDate, loads: readonly PlantLoad[]): Newcomer[] {
   const earliest = daysAfter(first, -56);
   return plantFeatures(plan).flatMap(({ id, planted }): Newcomer[] => {
     const moves = (plan.journal ?? []).filter(({ what, feature }) => what === 'moved' && feature === id).map(({ date }) => date);
     if (planted !== undefined && planted.length === 10) moves.push(planted);
     const since = moves.filter((date) => date >= earliest && date <= last).toSorted().at(-1);
-    return since === undefined ? [] : [{ plant: id, since }];
+    if (since === undefined) return [];
+    const before = sunBefore(plan, id);
+    return [{ plant: id, since, from: before ?? UNKNOWN_SUN, to: loads.find((load) => load.id === id)?.sunHours ?? UNKNOWN_SUN, fromKnown: before !== null }];
   });
+}
+
+/** Sun of this year's heatwave day where a plant stood in last year's yard; `null` where it was not there. [h] */
+function sunBefore(plan: Plan, id: string): number | null {
+  const before = plan.past?.at(-1)?.plan;
+  if (!before?.features.some((feature) => feature.id === id)) return null;
+  const loads = plantLoadsOf({ ...before, site: plan.site, season: plan.season, climate: plan.climate }, { period: { kind: 'heatwave' } });
+  return loads.ok ? (loads.value.find((load) => load.id === id)?.sunHours ?? null) : null;
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { seasonOf } from '../../../engine/advice/season.ts';
 import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../engine/advice/season-span.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
+import { changeFeature } from '../../../engine/plan/edit.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
 import type { Canopy, Plan } from '../../../engine/plan/types.ts';
 
@@ -101,7 +102,20 @@ describe('the year of both demos', () => {
   });
 
   test('a pot bought this spring is hardened off from that day, before the summer begins', () => {
-    expect(years.lane.events.find(({ kind }) => kind === 'harden')).toMatchObject({ features: ['blueberry'], from: '2026-10-10', to: '2026-10-23' });
+    expect(years.lane.events.find(({ kind }) => kind === 'harden')).toMatchObject({ features: ['blueberry'], from: '2026-10-10', to: '2026-10-19' });
+  });
+
+  test('a pot moved since last year is hardened from the sun it had there, and not at all where it has less now', () => {
+    const eventsOfMove = (from: readonly [number, number], to: readonly [number, number]) => {
+      const at = (place: readonly [number, number]) => ({ ...changeFeature(demoPlan('courtyard'), 'lemon', { at: place }), past: undefined });
+      const season = seasonOf({ ...at(to), past: [{ year: 2025, plan: at(from) }], journal: [{ date: '2026-05-20', what: 'moved', feature: 'lemon' }] });
+      return season.ok ? season.value.events.filter(({ kind }) => kind === 'harden') : null;
+    };
+    const [dark, bright] = [[1.2, 0.5], [6.1, 3.9]] as const;
+    const [event] = eventsOfMove(dark, bright) ?? [];
+    expect(event).toMatchObject({ features: ['lemon'], from: '2026-05-20' });
+    expect(event.advice[0].text).toMatch(/had \d+\.\d h of sun a day where it stood/);
+    expect(eventsOfMove(bright, dark)).toEqual([]);
   });
 });
 
