@@ -18,7 +18,12 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
     pages.set(key, found);
     return found.advice;
   };
-  for (const event of events) page(yearOf(event.from), monthOfDate(event.from)).push({ basis: event.advice[0]?.basis ?? 'our estimate', text: `${eventDays(event)}: ${event.title}.` });
+  for (const event of events) {
+    const advice = page(yearOf(event.from), monthOfDate(event.from));
+    advice.push({ basis: event.advice[0]?.basis ?? 'our estimate', text: `${eventDays(event)}: ${event.title}.` });
+    // What the steps of hardening are stands nowhere else.
+    if (event.kind === 'harden') advice.push(...event.advice);
+  }
   for (const [index, { year, month }] of (summer.ok ? summer.value : []).entries()) {
     const advice = page(year, month);
     const drinks = waterSentence(plan, water, month);
