@@ -6,8 +6,8 @@ import type { ClothKind, ClothSize, SiteRequest } from './site-types.ts';
 const ANY_SIDES = [1, 1.5, 2, 2.5, 3, 3.5, 4] as const;
 /** Heights 'any' tries, besides the cap. [m] */
 const ANY_HEIGHTS = [2, 2.2, 2.4, 2.7, 3] as const;
-/** A roof with drops has so many forms that of more sizes than this only a few are tried with drops. */
-const FEW_SIZES = 3;
+/** A roof with drops has so many forms that, of more sizes × heights than this, only some are tried with drops, one drop each. */
+const FEW_FORMS = 3;
 const ANY_BOX_SIZES: readonly ClothSize[] = [{ length: 2, width: 2 }, { length: 3, width: 2 }, { length: 3, width: 3 }];
 const ANY_BOX_TURN = 15;
 const BOX_HEIGHTS = 3;
@@ -55,7 +55,7 @@ export function latticeOf(plan: Plan, request: SiteRequest): { ok: true; lattice
   const inCells = (some: readonly ClothSize[]) => eitherWayRound(some.map(({ length, width }) => ({ a: cells(width), b: cells(length) })));
   const turns = Array.from({ length: Math.ceil(90 / turnStep - 1e-9) }, (_, k) => k * turnStep);
   const heights = asked ?? withCap(ANY_HEIGHTS, cap);
-  const many = sizes.length > FEW_SIZES;
+  const many = sizes.length * heights.length > FEW_FORMS;
   const lattice: Lattice = {
     turns,
     step,
@@ -63,10 +63,10 @@ export function latticeOf(plan: Plan, request: SiteRequest): { ok: true; lattice
     heights,
     box: {
       turns: many ? turns.filter((turn) => turn % ANY_BOX_TURN === 0) : turns,
-      sizes: inCells(many ? ANY_BOX_SIZES.filter(({ length }) => length <= longest) : sizes),
+      sizes: inCells(many && longest >= 2 && sizes.length > ANY_BOX_SIZES.length ? ANY_BOX_SIZES.filter(({ length }) => length <= longest) : sizes),
       heights: asked ?? heights.slice(0, BOX_HEIGHTS),
       depths: request.dropDepths ?? SITE_DEFAULTS.dropDepths,
-      maxDrops: request.maxDrops ?? SITE_DEFAULTS.maxDrops,
+      maxDrops: request.maxDrops ?? (many ? 1 : SITE_DEFAULTS.maxDrops),
     },
     screenCells: longSides,
     screenTops: asked ?? withCap(ANY_SCREEN_TOPS, cap),

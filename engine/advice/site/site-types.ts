@@ -24,7 +24,7 @@ export interface SiteRequest {
   readonly densities?: readonly number[];
   /** Of a drop. [m] */
   readonly dropDepths?: readonly number[];
-  /** At most so many drops on one roof. */
+  /** At most so many drops on one roof; 2, or 1 where more than three sizes × heights are asked for. */
   readonly maxDrops?: 1 | 2;
   /** Step of the positions, along and across the cloth. Sizes are rounded to it. [m] */
   readonly step?: number;

@@ -8,7 +8,7 @@ import { reallyDifferent } from './different.ts';
 import { harmPairsOf, responseOf } from './harm-pairs.ts';
 import { hidingOf } from './hiding.ts';
 import { ladderOf, percent } from './ladder.ts';
-import { familyCount, type Search, searchLattice } from './lattice-search.ts';
+import { familyCount, type Lattice, type Search, searchLattice } from './lattice-search.ts';
 import { leafTables } from './leaf-tables.ts';
 import { lightGuard } from './light-left.ts';
 import { middleOf, optionOf } from './option.ts';
@@ -128,10 +128,19 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
       points: targets.points.length, heatDays: targets.heats.length, harmfulPairs: pairs.count, bedSampleError,
     },
     harm: exactHarm, sensible: sensibleOf(options), rules: prices, ladder: exactHarm > NO_HARM ? ladderOf(targets, pairs, options) : [],
-    notes: hides ? hiding.impossible.map((id) => `Cloth cannot be hidden from ${namedInside(plan, id)}: it looks in from above nearly everywhere. It binds nothing here.`) : [],
+    notes: [
+      ...(hides ? hiding.impossible.map((id) => `Cloth cannot be hidden from ${namedInside(plan, id)}: it looks in from above nearly everywhere. It binds nothing here.`) : []),
+      ...dropsNote(lattice),
+    ],
     sentence: sentenceOf(exactHarm, options, finished),
   };
   return { ok: true, value: result };
+}
+
+/** Says so where roofs with drops were tried in fewer forms than plain roofs. */
+function dropsNote({ kinds, turns, sizes, heights, box }: Lattice): string[] {
+  if (!kinds.includes('roof with drops') || (box.turns.length === turns.length && box.sizes.length === sizes.length && box.heights.length === heights.length)) return [];
+  return [`Roofs with drops were tried in fewer forms: ${box.turns.length} of ${turns.length} turns, ${box.sizes.length} of ${sizes.length} footprints, ${box.heights.length} of ${heights.length} heights. Ask for one size and height to try them all.`];
 }
 
 /** The whole search in one go. @param progress called at every step; where it gives false the search stops and says so */
