@@ -1,15 +1,16 @@
 import { defineConfig } from 'vitest/config';
 
+const common = { testTimeout: 60_000, hookTimeout: 120_000, env: { TZ: 'UTC' } };
+
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    globalSetup: ['tests/browser/setup.ts'],
     reporters: ['default', 'tests/closing-line.ts'],
-    // Two, also on two cores: browser tests mostly wait.
     maxWorkers: 2,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
-    env: { TZ: 'UTC' },
+    projects: [
+      // Functions over plain data keep nothing between files: loading the engine once a worker saves minutes.
+      { test: { ...common, name: 'engine', include: ['tests/{engine,outside,web}/**/*.test.{ts,tsx}'], isolate: false, sequence: { groupOrder: 0 } } },
+      { test: { ...common, name: 'browser', include: ['tests/browser/**/*.test.ts'], globalSetup: ['tests/browser/setup.ts'], sequence: { groupOrder: 0 } } },
+    ],
   },
 });
