@@ -11,7 +11,7 @@ const FIRST_PICTURE = 150_000;
 /** What it came to, rounded up. The tables of time zones, towns and plants and the checks on a plan are a third of it. */
 const FIRST_STAGES = 330_000;
 /** What six stages came to, rounded up: the later ones add building, placing, siting and the year, in their worker and their cards. */
-const ALL = 470_000;
+const ALL = 480_000;
 
 /** What only the later stages load; all else may be wanted by somebody who answers the first questions, draws, measures and looks at the heat. */
 const LATER = ['panels/place/index.tsx', 'panels/try/index.tsx', 'panels/build/index.tsx', 'panels/year/index.tsx', 'worker/advice-bridge.ts'];
