@@ -54,20 +54,6 @@ export interface SampleTable extends SkyAndAirColumns {
   readonly solarHour: Float64Array;
   /** Index into `days`. */
   readonly dayOf: Int32Array;
-  /** Under a clear sky; with a weather file the file's (then `sunshine` is 1 and `global` is beam·sin(altitude) + diffuse). [W/m²] */
-  readonly beam: Float64Array;
-  readonly diffuse: Float64Array;
-  readonly global: Float64Array;
-  /** Share of the time with the sun's disc out. */
-  readonly sunshine: Float64Array;
-  /** Mean air temperature of such days at this time. [°C] */
-  readonly air: Float64Array;
-  /** Standard deviation of the air about `air`. [K] */
-  readonly spread: Float64Array;
-  /** Humidity, the air temperature that it belongs to, and wind above the yard: the month's, its mean air, the month's; with a weather file the hour's three. [%], [°C], [m/s] */
-  readonly humidity: Float64Array;
-  readonly humidityAir: Float64Array;
-  readonly wind: Float64Array;
 }
 
 export type SampleResult = { readonly ok: true; readonly samples: SampleTable } | { readonly ok: false; readonly problems: Problem[] };

@@ -7,14 +7,19 @@ import type { PeriodDay } from './period-days.ts';
 import type { SunPosition } from './position.ts';
 import { hourFinder, weatherExtremes, type Weather } from './weather.ts';
 
-/** What a sample's sky and air are written into: one value a sample in each; see `SampleTable` for units. */
+/** The sky and air of samples, one value a sample in each. */
 export interface SkyAndAirColumns {
+  /** Under a clear sky; with a weather file the file's (then `sunshine` is 1 and `global` is beam·sin(altitude) + diffuse). [W/m²] */
   readonly beam: Float64Array;
   readonly diffuse: Float64Array;
   readonly global: Float64Array;
+  /** Share of the time with the sun's disc out. */
   readonly sunshine: Float64Array;
+  /** Mean air temperature of such days at this time. [°C] */
   readonly air: Float64Array;
+  /** Standard deviation of the air about `air`. [K] */
   readonly spread: Float64Array;
+  /** Humidity, the air temperature that it belongs to, and wind above the yard: the month's, its mean air, the month's; with a weather file the hour's three. [%], [°C], [m/s] */
   readonly humidity: Float64Array;
   readonly humidityAir: Float64Array;
   readonly wind: Float64Array;
