@@ -13,11 +13,13 @@ import { heat } from './state/results.ts';
 import { startSaving } from './state/saving.ts';
 import { wearSettings } from './state/settings.ts';
 import { openLastYard, watchShelf } from './state/shelf.ts';
+import { followHours } from './state/weather.ts';
 
 wearSettings();
 await openLastYard();
 startSaving();
 watchShelf();
+followHours();
 listenForKeys();
 takeDroppedFiles();
 startPlaying();

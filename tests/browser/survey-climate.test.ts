@@ -1,5 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { loadOf, parseEpw } from '../../engine/index.ts';
+import type { Weather } from '../../engine/index.ts';
 import { epwLines } from '../engine/sun/epw-file.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
@@ -36,8 +38,8 @@ test('a rough climate says so beside every result until a month is typed, and a 
   await page.getByRole('alert').getByText(/a low of 45 °C is not below a high of 41.5 °C/).waitFor();
   expect(await faultsOf(page)).toEqual([]);
 
-  // Every day 30 °C by night and 38 °C at the fifteenth hour: the month's means of highs and lows are these.
-  const file = epwLines({ row: (_month, _day, hour) => ({ air: hour === 15 ? 38 : 30 }) }).join('\n');
+  // Every day 30 °C by night and 38 °C at the fifteenth hour: the month's means of highs and lows are these. The sun shines until one o'clock.
+  const file = epwLines({ row: (_month, _day, hour) => ({ air: hour === 15 ? 38 : 30, beam: hour > 6 && hour <= 13 ? 700 : 0, diffuse: 80 }) }).join('\n');
   await page.evaluate((content) => {
     const data = new DataTransfer();
     data.items.add(new File([content], 'somewhere.epw'));
@@ -47,6 +49,32 @@ test('a rough climate says so beside every result until a month is typed, and a 
   const { climate } = await planOf(page);
   expect(climate).toMatchObject({ from: 'file', heatwaveHigh: 38 });
   expect(climate.months.map(({ high, low }) => [high, low])).toEqual(Array.from({ length: 12 }, () => [38, 30]));
+
+  // The yard is reckoned after the file's hours, as the command line's `--weather` does; by its months alone once it is taken off.
+  const read = parseEpw(new TextEncoder().encode(file));
+  if (!read.ok) throw new Error(read.problems[0].message);
+  const plan = await planOf(page);
+  const spots = (weather?: Weather): string => {
+    const load = loadOf(plan, { period: { kind: 'season' }, weather });
+    if (!load.ok) throw new Error(load.problems[0].message);
+    return ['no hot spot', 'one hot spot'][load.value.hotSpots.length] ?? `${load.value.hotSpots.length} hot spots`;
+  };
+  expect(spots(read.weather)).not.toBe(spots());
+  const inWords = (words: string): Promise<void> => page.getByText(`The map in words: ${words}`, { exact: true }).waitFor({ state: 'attached' });
+  await page.keyboard.press('Alt+2');
+  await page.getByRole('button', { name: 'Date', exact: true }).click();
+  await page.getByRole('radio', { name: 'Season' }).check();
+  await inWords(spots(read.weather));
+  await page.getByText('After the weather file somewhere.epw').waitFor();
+  await page.getByRole('button', { name: 'Take the file off' }).click();
+  await inWords(spots());
+  await page.getByRole('button', { name: 'Undo: Take the weather file off' }).click();
+  await inWords(spots(read.weather));
+  await page.reload();
+  await page.getByText('After the weather file somewhere.epw').waitFor();
+  await page.getByRole('button', { name: 'Date', exact: true }).click();
+  await page.getByRole('radio', { name: 'Season' }).check();
+  await inWords(spots(read.weather));
   expect(complaints).toEqual([]);
   await context.close();
 });

@@ -8,6 +8,7 @@ import { onTabNews } from './storage/tabs.ts';
 import { storageTrouble } from './storage/trouble.ts';
 import { deleteYard, lastOpenId, listYards, newRecord, readGoodStates, readYard, saveRecord } from './storage/yards.ts';
 import type { GoodState, OpenedYard, YardRecord } from './storage/yards.ts';
+import { loadHours } from './weather.ts';
 import { pin, selection, shownOptions } from './view.ts';
 import { history, openYard, plan, preview } from './yard.ts';
 import type { History } from './yard.ts';
@@ -23,10 +24,10 @@ export async function openLastYard(): Promise<void> {
   try {
     const id = await lastOpenId();
     const opened = id === null ? null : await readYard(id);
-    if (opened) show(opened);
+    if (opened) await show(opened);
     else await firstYard();
   } catch (error) {
-    show(fresh(demoPlan('courtyard'), 'Demo yard', null));
+    await show(fresh(demoPlan('courtyard'), 'Demo yard', null));
     saveState.value = { kind: 'unsaved', why: storageTrouble(error) };
   }
   await refreshShelf();
@@ -36,7 +37,7 @@ async function firstYard(): Promise<void> {
   const yards = await listYards();
   const opened = yards.length > 0 ? await readYard(yards[0].id) : null;
   if (opened) return show(opened);
-  show(fresh(demoPlan('courtyard'), 'Demo yard', null));
+  await show(fresh(demoPlan('courtyard'), 'Demo yard', null));
   await save();
   if (localStorageGet(KEPT_MARK) !== null)
     say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
@@ -45,7 +46,7 @@ async function firstYard(): Promise<void> {
 /** Puts a plan on the shelf as a yard of its own and opens it; the yard that was open stays there. */
 export async function addYard(next: Plan, firstLabel: string, fileCopyAt: number | null = null): Promise<void> {
   await save();
-  show(fresh(next, firstLabel, fileCopyAt));
+  await show(fresh(next, firstLabel, fileCopyAt));
   await save();
   localStorageSet(KEPT_MARK, '1');
   await refreshShelf();
@@ -56,7 +57,7 @@ export async function openFromShelf(id: string): Promise<void> {
   await save();
   try {
     const opened = await readYard(id);
-    if (opened) show(opened);
+    if (opened) await show(opened);
     else say('That yard could not be read. What is open stays open.', 'problem');
   } catch (error) {
     say(storageTrouble(error), 'problem');
@@ -119,8 +120,10 @@ function newYardId(): string {
   return Array.from(crypto.getRandomValues(new Uint8Array(10)), (byte) => byte.toString(36).padStart(2, '0')).join('');
 }
 
-function show({ record, history: opened, repaired }: OpenedYard): void {
+/** The hours of its weather file come first, so that the yard is not reckoned twice. */
+async function show({ record, history: opened, repaired }: OpenedYard): Promise<void> {
   const state: History = opened;
+  await loadHours(state.steps[state.cursor].plan);
   batch(() => {
     preview.value = null;
     selection.value = [];

@@ -1,10 +1,12 @@
-import type { Outcome } from '../../engine/index.ts';
+import type { Outcome, Weather } from '../../engine/index.ts';
 import type { Call, Progress, Reply } from './protocol.ts';
 
 export interface CallOptions {
   /** Aborting rejects the call with the signal's reason; if the worker is at it, the worker is ended. */
   readonly signal?: AbortSignal;
   readonly onProgress?: (progress: Progress) => void;
+  /** Goes along with the arguments: what every reckoning of the yard is made after. */
+  readonly weather?: Weather;
 }
 
 export interface Bridge {
@@ -71,7 +73,7 @@ export function createBridge(start: () => Worker): Bridge {
         worker.onerror = (event) => fallOver(`The reckoning broke off: ${event.message || 'this browser could not start it'}.`);
         worker.onmessageerror = () => fallOver('The reckoning broke off: its answer could not be read.');
       }
-      worker.postMessage({ id: job.id, method: job.method, args: job.args } satisfies Call);
+      worker.postMessage({ id: job.id, method: job.method, args: job.args, weather: job.options.weather } satisfies Call);
     } catch (error) {
       fallOver(`The reckoning could not start: ${error instanceof Error ? error.message : String(error)}.`);
     }

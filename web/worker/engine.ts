@@ -1,5 +1,6 @@
 import mapParts from 'virtual:worker/engine';
 import type { Outcome } from '../../engine/index.ts';
+import { weatherInUse } from '../state/weather.ts';
 import type { AdviceMethods } from './advice-methods/index.ts';
 import { createBridge } from './bridge.ts';
 import type { Bridge, CallOptions } from './bridge.ts';
@@ -16,10 +17,13 @@ const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load:
 const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { answerSheet: true, height: true, north: true, sheet: true, skyFrom: true, weatherFile: true, whereabouts: true, why: true };
 const mapBridge = createBridge(workerStarter(mapParts));
 
-/** Asks the engine, off the main thread. Resolves with a value or problems; rejects only when `options.signal` aborts it. */
-export async function askEngine<M extends MethodName>(method: M, args: ArgsOf<M>, options?: CallOptions): Promise<Outcome<ValueOf<M>>> {
+/**
+ * Asks the engine, off the main thread; what it reckons, it reckons after the weather file in use, if there is one.
+ * Resolves with a value or problems; rejects only when `options.signal` aborts it.
+ */
+export async function askEngine<M extends MethodName>(method: M, args: ArgsOf<M>, options?: Omit<CallOptions, 'weather'>): Promise<Outcome<ValueOf<M>>> {
   const bridge = await bridgeOf(method);
-  return bridge.call(method, args, options) as Promise<Outcome<ValueOf<M>>>;
+  return bridge.call(method, args, { ...options, weather: weatherInUse.peek() }) as Promise<Outcome<ValueOf<M>>>;
 }
 
 async function bridgeOf(method: MethodName): Promise<Bridge> {

@@ -1,4 +1,4 @@
-import type { Outcome } from '../../engine/index.ts';
+import type { Outcome, Weather } from '../../engine/index.ts';
 
 /** How far a long job has come. */
 export interface Progress {
@@ -12,6 +12,8 @@ export interface Progress {
 export interface Task {
   /** Cheap to call often; the page hears at most one every 50 ms. */
   progress(done: number, what: string): void;
+  /** The hours of the weather file that the open yard is reckoned after; absent without one. */
+  readonly weather?: Weather;
 }
 
 /** A method of the worker: plain data in, plain data out, problems as values. Arrays of numbers move, they are not copied. */
@@ -22,6 +24,7 @@ export interface Call {
   readonly id: number;
   readonly method: string;
   readonly args: unknown;
+  readonly weather?: Weather;
 }
 
 /** Worker to page. */

@@ -8,10 +8,10 @@ export function serve(methods: Readonly<Record<string, Method>>): void {
   const post = (reply: Reply, move: Transferable[] = []): void => self.postMessage(reply, { transfer: move });
 
   self.addEventListener('message', async ({ data }: MessageEvent<Call>) => {
-    const { id, method, args } = data;
+    const { id, method, args, weather } = data;
     let answer: Outcome<unknown>;
     try {
-      answer = await methods[method](args as never, taskOf((progress) => post({ id, progress })));
+      answer = await methods[method](args as never, taskOf((progress) => post({ id, progress }), weather));
     } catch (error) {
       const message = `The reckoning of "${method}" broke off: ${error instanceof Error ? error.message : String(error)}.`;
       answer = { ok: false, problems: [{ pointer: '', message, severity: 'error' }] };
@@ -20,10 +20,11 @@ export function serve(methods: Readonly<Record<string, Method>>): void {
   });
 }
 
-function taskOf(post: (progress: { done: number; what: string }) => void): Task {
+function taskOf(post: (progress: { done: number; what: string }) => void, weather: Task['weather']): Task {
   let lastMs = -Infinity;
   let highest = 0;
   return {
+    weather,
     progress(done, what) {
       highest = Math.min(1, Math.max(highest, done));
       const nowMs = performance.now();

@@ -2,10 +2,12 @@ import { expect, test } from 'vitest';
 import { demoPlan, spotOf } from '../../../engine/index.ts';
 import { weeksAt } from '../../../web/worker/advice-methods/weeks-at.ts';
 
+const TASK = { progress: (): void => {} };
+
 test('the hours of all weeks add up to the season’s own hot hours and sun hours at the spot', () => {
   const plan = demoPlan('courtyard');
   const spot = spotOf(plan, [4.3, 2.9], { height: 0.7 });
-  const weeks = weeksAt({ plan, options: [], at: [4.3, 2.9], height: 0.7 });
+  const weeks = weeksAt({ plan, options: [], at: [4.3, 2.9], height: 0.7 }, TASK);
   if (!spot.ok || !weeks.ok || !('season' in spot.value)) throw new Error('No season.');
   const days = spot.value.days.length;
   const mean = (of: 'harmful' | 'sun'): number =>
@@ -18,7 +20,7 @@ test('the hours of all weeks add up to the season’s own hot hours and sun hour
 test('where the season crosses a change of the clocks, the week after it says so', () => {
   const plan = { ...demoPlan('courtyard'), season: { ...demoPlan('courtyard').season, year: 2026, from: '10-12', to: '11-08' } };
   const months = [10, 11].map((month) => ({ month, high: 30, low: 15 }));
-  const weeks = weeksAt({ plan: { ...plan, climate: { ...plan.climate, months } }, options: [], at: [4.3, 2.9], height: 0.7 });
+  const weeks = weeksAt({ plan: { ...plan, climate: { ...plan.climate, months } }, options: [], at: [4.3, 2.9], height: 0.7 }, TASK);
   // European Union: the last Sunday of October, 25 October 2026.
   expect(weeks.ok && weeks.value.map(({ clocksChanged }) => clocksChanged)).toEqual([false, false, true, false]);
 });

@@ -3,11 +3,11 @@ import type { ComponentType } from 'preact';
 import { CARDS } from '../../panels/index.ts';
 import { cardNext, nextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
-import { aside, findOut, slipHeight, stage } from '../../state/view.ts';
-import { plan } from '../../state/yard.ts';
+import { aside, slipHeight, stage } from '../../state/view.ts';
 import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
 import { Lazy } from '../Lazy/index.tsx';
 import { STAGE_NAMES } from '../stage-names.ts';
+import { ClimateNote } from './ClimateNote.tsx';
 import './style.css';
 
 const HEIGHTS = ['line', 'half', 'full'] as const;
@@ -40,9 +40,7 @@ export function Slip() {
       <SlipGrip />
       <NextLine />
       <div class="slip-card">
-        {plan.value.climate.from === 'rough' && (
-          <p class="rough-climate"><strong>Rough climate:</strong> every result is rough until it is yours. <button type="button" onClick={() => findOut('climate')}>Make it yours</button></p>
-        )}
+        <ClimateNote />
         {heat.value.shown && <Lazy load={loadGreeting} what="The greeting" />}
         {besides !== null ? (
           <>

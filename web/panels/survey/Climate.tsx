@@ -8,6 +8,9 @@ import { takeWeatherFile } from './weather-file.ts';
 
 const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file: 'From a weather file' } as const;
 
+/** What the first typed month takes the place of. */
+const OVER = { rough: 'a rough climate', months: null, file: 'those of a weather file' } as const;
+
 /** How hot it gets: by month as typed, from a weather file, or a rough type of climate that says it is rough. */
 export function ClimateHelper() {
   const { climate } = plan.value;
@@ -15,7 +18,7 @@ export function ClimateHelper() {
     <>
       <p><strong>{FROM[climate.from ?? 'months']}.</strong> {climate.source}</p>
       <h3>By month</h3>
-      <p>Mean daily high and low, from your weather service's page. A typed month makes the climate yours.</p>
+      <p>Mean daily high and low, from your weather service's page. A typed month makes the climate yours{climate.from === 'file' && ', and takes the weather file off'}.</p>
       <table class="months">
         <thead><tr><th scope="col">Month</th><th scope="col">High</th><th scope="col">Low</th></tr></thead>
         <tbody>
@@ -24,7 +27,7 @@ export function ClimateHelper() {
       </table>
       <Hottest />
       <h3>From a weather file</h3>
-      <p>A year of hours as an EPW file: drop it anywhere on the page, or choose it. Its months and its hottest hour are taken.</p>
+      <p>A year of hours as an EPW file: drop it anywhere on the page, or choose it. The yard is reckoned after its hours; its months and its hottest hour go into the plan.</p>
       <label class="button files-open">
         Choose a weather file…
         <input
@@ -59,7 +62,8 @@ function MonthRow({ name, month }: { readonly name: string; readonly month: numb
     if (low >= high) return setFault(`${name}: a low of ${low} °C is not below a high of ${high} °C.`);
     setFault(null);
     setTyped({});
-    const mine = plan.value.climate.from === 'rough' ? setClimate(plan.value, { from: 'months', source: 'Typed by month over a rough climate.' }) : plan.value;
+    const over = OVER[plan.value.climate.from ?? 'months'];
+    const mine = over ? setClimate(plan.value, { from: 'months', source: `Typed by month over ${over}.` }) : plan.value;
     commitEdit(`Set the climate of ${name}`, setClimateMonth(mine, month, { high, low }));
   }
 

@@ -2,6 +2,8 @@ import { setClimate } from '../../../engine/index.ts';
 import type { ClimateMonth, Plan } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
+import { storageTrouble } from '../../state/storage/trouble.ts';
+import { keepHours } from '../../state/weather.ts';
 import { findOut } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { askEngine } from '../../worker/engine.ts';
@@ -9,21 +11,25 @@ import type { WeatherFile } from '../../worker/advice-methods/weather-file.ts';
 
 const LARGEST_FILE_BYTES = 20e6;
 
-/** Makes the months of the open yard those of a weather file that was dropped or chosen. */
+/** Reckons the open yard after a weather file that was dropped or chosen: its hours, and in the plan its months. */
 export async function takeWeatherFile(file: File): Promise<void> {
   if (file.size > LARGEST_FILE_BYTES) return say(`${file.name} is too large for a weather file (over 20 MB).`, 'problem');
   const bytes = new Uint8Array(await file.arrayBuffer());
   const { site } = plan.value;
   const answer = await askEngine('weatherFile', { plan: { ...plan.value, site: { ...site, underlay: undefined } }, bytes });
   if (!answer.ok) return say(`${file.name}: ${answer.problems[0]?.message ?? 'it cannot be read.'}`, 'problem');
-  if (!commitEdit('Take the climate of a weather file', withWeather(plan.value, answer.value, file.name))) return;
+  const { weather, warnings } = answer.value;
+  const next = withWeather(plan.value, answer.value, file.name);
+  // Its hours first: the yard is reckoned once, after them.
+  const lost = await keepHours(next.climate.source ?? '', weather).then(() => null, storageTrouble);
+  if (!commitEdit('Take a weather file', next)) return;
   findOut('climate');
-  const [warning] = answer.value.warnings;
-  say(`The months are those of ${answer.value.place.name} now.${warning ? ` ${warning}` : ''}`, warning ? 'warning' : 'done');
+  const [warning] = lost === null ? warnings : [`Its hours last until this page closes. ${lost}`];
+  say(`The yard is reckoned after the hours of ${weather.place.name} now.${warning ? ` ${warning}` : ''}`, warning ? 'warning' : 'done');
 }
 
 /** What the file does not tell, such as sunshine and turbidity, stays as it was. */
-function withWeather(current: Plan, { place, months, hottest }: WeatherFile, name: string): Plan {
+function withWeather(current: Plan, { weather: { place, months }, hottest }: WeatherFile, name: string): Plan {
   const rounded = (value: number): number => Math.round(value * 10) / 10;
   const rows = months.map(({ month, high, low, humidity, wind }): ClimateMonth => ({
     ...current.climate.months.find((row) => row.month === month),

@@ -4,6 +4,7 @@ import { isStale } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { heat, period } from '../../state/results.ts';
 import { mapCell, mapHeight, selection, shownOptions, stage } from '../../state/view.ts';
+import { weatherInUse } from '../../state/weather.ts';
 import { preview } from '../../state/yard.ts';
 import type { TrialAnswer, TrialArgs } from '../../worker/advice-methods/trial.ts';
 import { trialBridge } from '../../worker/trial-bridge.ts';
@@ -34,7 +35,7 @@ export function followCloth(): () => void {
     while (newest !== null) {
       const args: TrialArgs = newest;
       newest = null;
-      const answer = (await trialBridge.call('trial', args)) as Outcome<TrialAnswer>;
+      const answer = (await trialBridge.call('trial', args, { weather: weatherInUse.peek() })) as Outcome<TrialAnswer>;
       answered.value = answer.ok ? answer.value : null;
     }
     asking = false;

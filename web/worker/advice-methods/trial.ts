@@ -1,5 +1,6 @@
 import { createTrial, gridOf, withOptions } from '../../../engine/index.ts';
 import type { Canopy, GridSpec, Outcome, Period, Plan, Screen, Trial, TrialScore } from '../../../engine/index.ts';
+import type { Task } from '../protocol.ts';
 
 export interface TrialArgs {
   /** The yard; its option holds all that is tried but the cloth. */
@@ -23,12 +24,12 @@ export interface TrialAnswer extends Omit<TrialScore, 'hotLoad'> {
 /** The yard laid out last: as long as only the cloth moves, each move costs only what it changes. */
 let kept: { readonly key: string; readonly trial: Trial } | null = null;
 
-export function trial({ plan, option, cloth, period, cell, height }: TrialArgs): Outcome<TrialAnswer> {
-  const key = JSON.stringify([plan, option, period, cell, height]);
+export function trial({ plan, option, cloth, period, cell, height }: TrialArgs, { weather }: Task): Outcome<TrialAnswer> {
+  const key = JSON.stringify([plan, option, period, cell, height, weather?.months]);
   if (kept?.key !== key) {
     const built = withOptions(plan, [option]);
     if (!built.ok) return built;
-    const laidOut = createTrial(built.plan, period, gridOf(built.plan, { cell, height }));
+    const laidOut = createTrial(built.plan, period, gridOf(built.plan, { cell, height }), weather);
     if (!laidOut.ok) return laidOut;
     kept = { key, trial: laidOut.value };
   }

@@ -1,5 +1,6 @@
 import { buildScene, createPointCaster, localIso, samplesOf, stateOf, weightsOf, withOptions } from '../../../engine/index.ts';
 import type { CivilDate, Outcome, Plan, PlanPoint } from '../../../engine/index.ts';
+import type { Task } from '../protocol.ts';
 
 export interface WeeksAtArgs {
   readonly plan: Plan;
@@ -27,10 +28,10 @@ const DAYS_IN_WEEK = 7;
 const MS_PER_HOUR = 3_600_000;
 
 /** The season at a spot: which hours of which weeks bring sun, and which bring harmful sun. */
-export function weeksAt({ plan, options, at, height }: WeeksAtArgs): Outcome<readonly SpotWeek[]> {
+export function weeksAt({ plan, options, at, height }: WeeksAtArgs, { weather }: Task): Outcome<readonly SpotWeek[]> {
   const built = withOptions(plan, options);
   if (!built.ok) return built;
-  const sampled = samplesOf(built.plan, { kind: 'season' });
+  const sampled = samplesOf(built.plan, { kind: 'season' }, weather);
   if (!sampled.ok) return sampled;
   const { samples } = sampled;
   const { days, count, when, dayOf } = samples;

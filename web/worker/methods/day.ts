@@ -1,5 +1,6 @@
 import { buildScene, civilDay, dateOfDay, localIso, samplesOf, sunPosition, weightsOf } from '../../../engine/index.ts';
 import type { CivilDate, MonthDay, Outcome, Plan, SampleTable } from '../../../engine/index.ts';
+import type { Task } from '../protocol.ts';
 
 /** One civil day's sun, minute by elapsed minute: index = whole minutes since the day began, the last its end. */
 export interface DayTable {
@@ -24,9 +25,9 @@ export interface DayTable {
 }
 
 /** The sun of a chosen day, or of the heatwave day. `plan` needs no features. */
-export function day({ plan, monthDay }: { readonly plan: Plan; readonly monthDay: MonthDay | 'heatwave' }): Outcome<DayTable> {
+export function day({ plan, monthDay }: { readonly plan: Plan; readonly monthDay: MonthDay | 'heatwave' }, { weather }: Task): Outcome<DayTable> {
   const { latitude, longitude, timeZone } = plan.site;
-  const sampled = samplesOf(plan, monthDay === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay });
+  const sampled = samplesOf(plan, monthDay === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay }, weather);
   const dated = dateOfDay(plan, monthDay === 'heatwave' ? plan.season.from : monthDay);
   if (!dated.ok) return dated;
   const date = sampled.ok ? sampled.samples.days[0].date : dated.value;

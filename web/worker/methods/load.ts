@@ -19,7 +19,7 @@ export type MapLoad = Omit<LoadResult, 'cells'> & { readonly cells: Readonly<Rec
 export function load({ plan, options, period, cell, height }: LoadArgs, task: Task): Outcome<MapLoad> {
   const built = withOptions(plan, options);
   if (!built.ok) return built;
-  const result = loadOf(built.plan, { period, cell, height, progress: task.progress });
+  const result = loadOf(built.plan, { period, cell, height, progress: task.progress, weather: task.weather });
   if (!result.ok) return result;
   const cells = Object.fromEntries(QUANTITIES.map((name) => [name, Float64Array.from(result.value.cells[name], (value) => value ?? NaN)]));
   return { ok: true, value: { ...result.value, cells: cells as MapLoad['cells'] } };

@@ -1,5 +1,6 @@
 import { spotOf, withOptions } from '../../../engine/index.ts';
 import type { Outcome, Period, Plan, PlanPoint, SpotResult } from '../../../engine/index.ts';
+import type { Task } from '../protocol.ts';
 
 export interface SpotArgs {
   readonly plan: Plan;
@@ -13,7 +14,7 @@ export interface SpotArgs {
 }
 
 /** `spot --json`. */
-export function spot({ plan, options, period, at, height }: SpotArgs): Outcome<SpotResult> {
+export function spot({ plan, options, period, at, height }: SpotArgs, { weather }: Task): Outcome<SpotResult> {
   const built = withOptions(plan, options);
-  return built.ok ? spotOf(built.plan, at, { height, period }) : built;
+  return built.ok ? spotOf(built.plan, at, { height, period, weather }) : built;
 }
