@@ -103,6 +103,7 @@ export type { Crown, Lid, Occluder, Prism, Scene, Sheet, Solid } from './scene/s
 // cast: Which share of the beam and of the sky reaches a point.
 export type { GridSpec } from './cast/grid.ts';
 export { castGrid } from './cast/grid.ts';
+export { shadowRingsOf } from './cast/shadow-rings.ts';
 export type { TrialCaster } from './cast/trial.ts';
 export { createTrialCaster } from './cast/trial.ts';
 export type { GroupedPasses } from './cast/grouped-passes.ts';
@@ -181,7 +182,7 @@ export type { Cure } from './advice/section-slip.ts';
 export { doubtOf } from './advice/doubt.ts';
 export type { DoubtKind } from './advice/doubt-inputs.ts';
 export type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './advice/doubt-types.ts';
-export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './advice/shadow-marks.ts';
+export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './advice/shadow-marks-types.ts';
 export { shadowMarks } from './advice/shadow-marks.ts';
 export { compareOptions } from './advice/compare.ts';
 export { clothArea } from './advice/compare-cost.ts';

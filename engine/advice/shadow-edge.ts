@@ -1,19 +1,19 @@
-import { occluderShare } from '../cast/ray.ts';
-import type { SpacePoint } from '../plan/geometry.ts';
-import type { MonthDay, Plan, PlanPoint } from '../plan/types.ts';
-import { buildScene, stateOf } from '../scene/build.ts';
-import { planDirection } from '../scene/direction.ts';
+import { shadowRingsOf } from '../cast/shadow-rings.ts';
+import { distance, nearestOnSegment, pointInRing, type SpacePoint } from '../plan/geometry.ts';
+import type { Feature, MonthDay, PlanPoint } from '../plan/types.ts';
+import { occluderOn } from '../scene/build.ts';
+import { stretchesInside } from '../scene/prism.ts';
+import type { Ring } from '../scene/solids.ts';
 
 /** An edge farther from a mark than this is not the one that was marked. [m] */
 const FARTHEST = 6;
-/** First and widest step outwards, and how much each is wider than the last. [m] */
-const FIRST_STEP = 0.01;
-const WIDEST_STEP = 0.1;
-const WIDENING = 1.2;
+/** Corners of a round shadow: a crown of 4 m is right to half a millimetre. */
+const ROUND = 192;
+/** Parts of a shadow that leave no wider gap than this between them are one. [m] */
+const JOIN = 1e-6;
 const DIRECTIONS = 48;
-/** Rounds of narrowing in on the nearest direction, and halvings along it. */
+/** Rounds of narrowing in on the nearest direction. */
 const ROUNDS = 12;
-const HALVINGS = 30;
 
 /** The sun at the minute of a mark. */
 export interface MarkedSun {
@@ -24,52 +24,60 @@ export interface MarkedSun {
   readonly monthDay: MonthDay;
 }
 
-/**
- * How far a point of the ground lies outside the shadow that one feature throws; negative inside it. [m]
- * @returns `null` where no edge of the shadow is within 6 m, or the sun is down
- */
-export function outsideShadow(plan: Plan, feature: string, at: PlanPoint, { azimuth, altitude, monthDay }: MarkedSun): number | null {
-  const scene = buildScene({ ...plan, features: plan.features.filter(({ id }) => id === feature) });
-  const occluder = scene.states[stateOf(scene, monthDay)].find(({ id }) => id === feature);
-  if (!occluder || altitude <= 0) return null;
-  const sun: SpacePoint = planDirection(azimuth, altitude, scene.upBearing);
-  const shaded = (x: number, y: number) => occluderShare(occluder, [x, y, 0], sun) < 1;
-  const inside = shaded(at[0], at[1]);
-  const reach = (direction: number, limit: number) => reachOf(shaded, inside, at, direction, limit);
-  let nearest = Infinity;
-  let toward = 0;
-  for (let n = 0; n < DIRECTIONS; n++) {
-    const direction = (2 * Math.PI * n) / DIRECTIONS;
-    const found = reach(direction, Math.min(FARTHEST, nearest));
-    if (found < nearest) [nearest, toward] = [found, direction];
-  }
-  if (nearest === Infinity) return null;
-  for (let round = 0, aside = (2 * Math.PI) / DIRECTIONS; round < ROUNDS; round++, aside /= 2) {
-    for (const direction of [toward - aside / 2, toward + aside / 2]) {
-      const found = reach(direction, nearest);
-      if (found < nearest) [nearest, toward] = [found, direction];
-    }
-  }
-  return inside ? -nearest : nearest;
+export interface EdgeFound {
+  /** How far a point lies outside the shadow; negative inside it. [m] */
+  readonly outside: number;
+  /** Where the shadow's edge is nearest to the point. */
+  readonly nearest: PlanPoint;
 }
 
-/** Distance from a point to where light turns to shade or back in one direction; ∞ beyond the limit. [m] */
-function reachOf(shaded: (x: number, y: number) => boolean, inside: boolean, [x, y]: PlanPoint, direction: number, limit: number): number {
-  const dx = Math.cos(direction);
-  const dy = Math.sin(direction);
-  let near = 0;
-  for (let step = FIRST_STEP; near < limit; step = Math.min(WIDEST_STEP, step * WIDENING)) {
-    let far = Math.min(limit, near + step);
-    if (shaded(x + far * dx, y + far * dy) === inside) {
-      near = far;
-      continue;
+/**
+ * How far a point of the ground lies outside the shadow that one feature throws.
+ * @returns `null` where no edge of the shadow is within 6 m, or the sun is down
+ */
+export function edgeNear(feature: Feature, upBearing: number, at: PlanPoint, { azimuth, altitude, monthDay }: MarkedSun): EdgeFound | null {
+  const occluder = occluderOn(feature, monthDay);
+  if (occluder === null) return null;
+  const rings = shadowRingsOf([occluder], azimuth, altitude, upBearing, 0, ROUND);
+  const found = rings.some((ring) => pointInRing(at, ring)) ? fromInside(rings, at) : fromOutside(rings, at);
+  return found !== null && Math.abs(found.outside) <= FARTHEST ? found : null;
+}
+
+function fromOutside(rings: readonly Ring[], at: PlanPoint): EdgeFound | null {
+  let found: EdgeFound | null = null;
+  for (const ring of rings) {
+    for (let k = 0; k < ring.length; k++) {
+      const nearest = nearestOnSegment(at, ring[k], ring[(k + 1) % ring.length]);
+      const outside = distance(at, nearest);
+      if (found === null || outside < found.outside) found = { outside, nearest };
     }
-    for (let n = 0; n < HALVINGS; n++) {
-      const middle = (near + far) / 2;
-      if (shaded(x + middle * dx, y + middle * dy) === inside) near = middle;
-      else far = middle;
-    }
-    return far;
   }
-  return Infinity;
+  return found;
+}
+
+/** Ways out are looked for all round, then on both sides of the shortest. */
+function fromInside(rings: readonly Ring[], at: PlanPoint): EdgeFound {
+  let shortest = Infinity;
+  let toward = 0;
+  const look = (direction: number): void => {
+    const way = wayOut(rings, at, direction);
+    if (way < shortest) [shortest, toward] = [way, direction];
+  };
+  for (let n = 0; n < DIRECTIONS; n++) look((2 * Math.PI * n) / DIRECTIONS);
+  for (let round = 0, aside = Math.PI / DIRECTIONS; round < ROUNDS; round++, aside /= 2) {
+    const middle = toward;
+    look(middle - aside);
+    look(middle + aside);
+  }
+  return { outside: -shortest, nearest: [at[0] + shortest * Math.cos(toward), at[1] + shortest * Math.sin(toward)] };
+}
+
+/** How far it is from a point inside to the end of the shade in one direction. [m] */
+function wayOut(rings: readonly Ring[], at: PlanPoint, direction: number): number {
+  const start: SpacePoint = [at[0], at[1], 0];
+  const beam: SpacePoint = [Math.cos(direction), Math.sin(direction), 0];
+  const stretches = rings.flatMap((ring) => stretchesInside(ring, start, beam)).toSorted((a, b) => a[0] - b[0]);
+  let end = 0;
+  for (const [from, to] of stretches) if (from <= end + JOIN) end = Math.max(end, to);
+  return end;
 }

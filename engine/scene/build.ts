@@ -34,6 +34,13 @@ export function stateOf(scene: Scene, monthDay: MonthDay): number {
   return scene.stateOfDay[dayIndex(monthDay)];
 }
 
+/** What one feature alone puts in the way on a day; `null`: nothing. */
+export function occluderOn(feature: Feature, monthDay: MonthDay): Occluder | null {
+  const variants = variantsOf(feature);
+  if (variants === null) return null;
+  return variants.changes(monthDay) ? variants.changed : variants.usual;
+}
+
 /** The sheets of a canopy, roof first and then its drops, or of a screen, one a segment. */
 export function clothSheets(feature: Canopy | Screen): Sheet[] {
   return feature.kind === 'canopy' ? canopySheets(feature) : screenSheets(feature);

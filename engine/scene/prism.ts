@@ -4,7 +4,7 @@ import type { Prism, Ring } from './solids.ts';
 import { JOIN, TOUCH, UPRIGHT } from './ties.ts';
 
 /** A stretch of a beam, as distances from its point. [m] */
-type Stretch = readonly [from: number, to: number];
+export type Stretch = readonly [from: number, to: number];
 
 /**
  * How often a beam passes through a prism: its stretches inside any of the rings, those that touch counted once.
@@ -32,8 +32,8 @@ export function prismCrossings(prism: Prism, point: SpacePoint, direction: Space
   return crossings;
 }
 
-/** Where the endless line of a beam is above a ring's inside, whatever the height. */
-function stretchesInside(ring: Ring, [x, y]: SpacePoint, [dx, dy]: SpacePoint): Stretch[] {
+/** Where the endless line of a beam is above a ring's inside, whatever the height, from the farthest behind on. */
+export function stretchesInside(ring: Ring, [x, y]: SpacePoint, [dx, dy]: SpacePoint): Stretch[] {
   const level = Math.hypot(dx, dy);
   if (level < UPRIGHT) return pointInRing([x, y], ring) ? [[-Infinity, Infinity]] : [];
   const ex = dx / level;

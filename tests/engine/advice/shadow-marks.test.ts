@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type ShadowMark, shadowMarks } from '../../../engine/advice/shadow-marks.ts';
+import { shadowMarks } from '../../../engine/advice/shadow-marks.ts';
+import type { ShadowMark } from '../../../engine/advice/shadow-marks-types.ts';
 import { sunAtMs } from '../../../engine/survey/sun-at.ts';
 import { instantOf } from '../../../engine/sun/zone.ts';
 import type { Feature, How, Plan, PlanPoint, Wall } from '../../../engine/plan/types.ts';
@@ -35,7 +36,7 @@ describe('one marked edge', () => {
   test('on the predicted edge the residual is nothing', () => {
     const { marks, together } = valueOf(shadowMarks(yard(), [markOf(yard(), 'wall', 5, NOON)]));
     expect(Math.abs(marks[0].residual ?? NaN)).toBeLessThan(0.1);
-    expect(marks[0].sentence).toBe('The plan has this edge right, to 0 cm.');
+    expect(marks[0].sentence).toBe('The plan has this edge right, to 0.01 m.');
     expect(together).toBeNull();
   });
 
@@ -55,6 +56,7 @@ describe('one marked edge', () => {
     expect(cures[0]).toMatchObject({ what: 'height', feature: 'wall' });
     expect(cures[0].by).toBeCloseTo(0.35, 2);
     expect(cures[0].inPm).toBeCloseTo(0.35 / 0.4, 2);
+    expect(cures[0].to).toBeCloseTo(1.9 + 0.35, 2);
     expect(sentence).toContain('the long wall 0.35 m higher would cure it');
   });
 
@@ -65,6 +67,19 @@ describe('one marked edge', () => {
     expect(rough.cures[0].by).toBeCloseTo(7, 1);
     const [sure] = valueOf(shadowMarks(yard({ northPm: 0.5, how: { height: { by: 'guess', pm: 0.6 } } }), [mark])).marks;
     expect(sure.cures[0].what).toBe('height');
+  });
+
+  test('a cure by far more than a number may be off is doubted aloud: a taped wall is not 35 cm higher', () => {
+    const [{ cures, sentence }] = valueOf(shadowMarks(yard(), [markOf(yard({ wall: 2.25 }), 'wall', 5, NOON)])).marks;
+    expect(cures.every(({ inPm }) => inPm > 5)).toBe(true);
+    expect(sentence).toContain('That is far more than it may be off');
+  });
+
+  test('the predicted edge is shown where it is nearest, and nothing lies between it and the mark', () => {
+    const mark = markOf(yard(), 'wall', 5, NOON);
+    const [{ nearest }] = valueOf(shadowMarks(yard(), [{ ...mark, at: [mark.at[0], mark.at[1] - 0.4] }])).marks;
+    expect(nearest?.[0]).toBeCloseTo(mark.at[0], 6);
+    expect(nearest?.[1]).toBeCloseTo(mark.at[1], 6);
   });
 
   test('a mark with no edge in reach asks for the clock', () => {

@@ -1,11 +1,10 @@
 import { computed, effect } from '@preact/signals';
-import { buildScene, stateOf, withOptions } from '../../../engine/index.ts';
+import { buildScene, shadowRingsOf, stateOf, withOptions } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
 import { SCALES } from '../../charts/ramp.ts';
 import { contourLines, plantMarks, shadowRings } from '../../map/overlays.ts';
 import type { PlantMark } from '../../map/overlays.ts';
-import { shadowRingsOf } from '../../map/shadow-rings.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { day, heat, sunNow } from '../../state/results.ts';
 import { mapHeight, quantity, shownOptions } from '../../state/view.ts';

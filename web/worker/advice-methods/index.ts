@@ -3,6 +3,7 @@ import { compare } from './compare.ts';
 import { doubt } from './doubt.ts';
 import { ground } from './ground.ts';
 import { hidden } from './hidden.ts';
+import { marks } from './marks.ts';
 import { payoff } from './payoff.ts';
 import { place } from './place.ts';
 import { review } from './review.ts';
@@ -14,6 +15,6 @@ import { trial } from './trial.ts';
 import { weeksAt } from './weeks-at.ts';
 
 /** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { compare, doubt, ground, hidden, payoff, place, review, season, section, site, sunEyeOf, trial, weeksAt } satisfies Record<string, Method>;
+export const methods = { compare, doubt, ground, hidden, marks, payoff, place, review, season, section, site, sunEyeOf, trial, weeksAt } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;

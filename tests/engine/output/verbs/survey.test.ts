@@ -42,6 +42,17 @@ describe('what the survey says', () => {
     expect(err).toContain('8 % longer');
   });
 
+  test('a marked edge of a shadow: how far off it is, and what would cure it; three tell north from heights', async () => {
+    const { out } = await runLine('survey marks demo --mark east-house@3.25,4@2026-05-02T10:40');
+    expect(out.replaceAll(/\s+/g, ' ')).toContain('0.34 m farther out than the plan says: the neighbour to the east, white wall 0.27 m higher would cure it');
+    const marks = ['east-house@3.25,4@2026-05-02T10:40', 'west-wall@3.64,1.65@2026-05-02T18:30', 'orange@5.11,4.22@2026-05-02T17:00'].map((mark) => `--mark ${mark}`).join(' ');
+    const { together } = (await jsonOf(`survey marks demo ${marks}`)) as { together: { worth: { what: string; to: number }[] } };
+    // Marked in a yard whose top bears 1.8° more and whose eastern neighbour is 0.3 m higher.
+    expect(together.worth.map(({ what }) => what)).toEqual(['north', 'height']);
+    expect(together.worth[0].to).toBeCloseTo(21.8, 0);
+    expect(together.worth[1].to).toBeCloseTo(6.1, 1);
+  });
+
   test('lengths in feet are answered in feet', async () => {
     expect((await runLine('survey height --pole 5ft --pole-shadow 8ft --distance 32ft --units imperial')).out).toMatch(/^20 ft high \(± /);
   });
@@ -67,6 +78,8 @@ describe('what is missing or cannot be is said in one line', () => {
     ['survey tape --from 0,0 --length 2.1', 'Two points are needed'],
     ['survey walk --legs "3 right 4"', 'at least three'],
     ['survey pace --count 30', 'how long your steps are'],
+    ['survey marks demo --mark house@3@2026', 'wants ID@X,Y@YYYY-MM-DDTHH:MM'],
+    ['survey marks demo --mark lemon@3,4@2026-05-02T11:00', 'Mark 1: no wall, hedge'],
     ['survey scale --pixels 12 --length 12', 'too short'],
     ['survey shadows demo', 'Give the day'],
     ['survey climate demo --high 36', 'Give all three: --high and --low of July'],

@@ -1,7 +1,8 @@
-import { planDirection } from '../../engine/index.ts';
-import type { Occluder, PlanPoint, Solid } from '../../engine/index.ts';
+import type { PlanPoint } from '../plan/types.ts';
+import { planDirection } from '../scene/direction.ts';
+import type { Occluder, Solid } from '../scene/solids.ts';
 
-/** Corners of a round shadow. */
+/** Corners of a round shadow, as a picture wants it: its outline is right to half a hundredth of the radius. */
 const ROUND = 32;
 
 /** Below this the shadows are longer than any yard and the picture is all shade. [°] */
@@ -10,18 +11,18 @@ const LOWEST = 1;
 /**
  * Outlines of the shadows that solids throw on the level plane at a height, as closed rings that overlap freely: their union is the shadow.
  * A crown or a cloth that lets light through is outlined like any other.
- * @param azimuth true [°] @param altitude apparent [°] @param height of the plane [m]
+ * @param azimuth true [°] @param altitude apparent [°] @param height of the plane [m] @param round corners of a round shadow
  * @returns nothing while the sun is down
  */
-export function shadowRingsOf(occluders: readonly Occluder[], azimuth: number, altitude: number, upBearing: number, height: number): readonly (readonly PlanPoint[])[] {
+export function shadowRingsOf(occluders: readonly Occluder[], azimuth: number, altitude: number, upBearing: number, height: number, round = ROUND): PlanPoint[][] {
   if (altitude < LOWEST) return [];
   const [sx, sy, sz] = planDirection(azimuth, altitude, upBearing);
   const away: PlanPoint = [-sx / sz, -sy / sz];
-  return occluders.flatMap(({ solids }) => solids.flatMap((solid) => ringsOf(solid, away, height)));
+  return occluders.flatMap(({ solids }) => solids.flatMap((solid) => ringsOf(solid, away, height, round))).filter(({ length }) => length > 2);
 }
 
-/** @param away Way of a shadow per metre of height. */
-function ringsOf(solid: Solid, away: PlanPoint, height: number): PlanPoint[][] {
+/** A part that lies below the plane leaves a ring of no corners. @param away Way of a shadow per metre of height. */
+function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): PlanPoint[][] {
   switch (solid.kind) {
     case 'prism':
       return solid.height <= height ? [] : solid.rings.flatMap((ring) => swept(ring, away, solid.height - height));
@@ -39,8 +40,8 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number): PlanPoint[][] {
       const half = (top - base) / 2;
       const middle = (base + top) / 2;
       const cut = radius * Math.sqrt(Math.max(0, 1 - ((height - middle) / half) ** 2));
-      const section = cut > 0 ? circle((cos, sin) => [x + cut * cos, y + cut * sin]) : [];
-      const rim = silhouette(away, radius, half).map(([dx, dy, dz]) => [x + dx, y + dy, middle + dz]);
+      const section = cut > 0 ? circle(round, (cos, sin) => [x + cut * cos, y + cut * sin]) : [];
+      const rim = silhouette(away, radius, half, round).map(([dx, dy, dz]) => [x + dx, y + dy, middle + dz]);
       return [hull([...section, ...rim.filter(([, , z]) => z >= height).map((point) => landed(point, away, height))])];
     }
     case 'cone':
@@ -49,7 +50,7 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number): PlanPoint[][] {
       if (top <= height) return [];
       const from = Math.max(base, height);
       const wide = solid.kind === 'cone' ? (radius * (top - from)) / (top - base) : radius;
-      const foot = circle((cos, sin) => landed([x + wide * cos, y + wide * sin, from], away, height));
+      const foot = circle(round, (cos, sin) => landed([x + wide * cos, y + wide * sin, from], away, height));
       const tip = solid.kind === 'cone' ? [landed([x, y, top], away, height)] : foot.map((point): PlanPoint => [point[0] + away[0] * (top - from), point[1] + away[1] * (top - from)]);
       return [hull([...foot, ...tip])];
     }
@@ -60,13 +61,13 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number): PlanPoint[][] {
  * Where beams graze an ellipsoid about the origin: the circle across the beam on the sphere that its height, stretched to `radius`,
  * makes of it.
  */
-function silhouette(away: PlanPoint, radius: number, half: number): number[][] {
+function silhouette(away: PlanPoint, radius: number, half: number, round: number): number[][] {
   const reach = Math.hypot(away[0], away[1]) || 1e-9;
   const [ux, uy] = [away[0] / reach, away[1] / reach];
   const steep = Math.atan2(radius / half, reach);
-  return Array.from({ length: ROUND }, (_, k) => {
-    const across = radius * Math.cos((k / ROUND) * 2 * Math.PI);
-    const along = Math.sin((k / ROUND) * 2 * Math.PI);
+  return Array.from({ length: round }, (_, k) => {
+    const across = radius * Math.cos((k / round) * 2 * Math.PI);
+    const along = Math.sin((k / round) * 2 * Math.PI);
     return [ux * radius * along * Math.sin(steep) - uy * across, uy * radius * along * Math.sin(steep) + ux * across, half * along * Math.cos(steep)];
   });
 }
@@ -85,8 +86,8 @@ function swept(ring: readonly PlanPoint[], away: PlanPoint, by: number): PlanPoi
   return [[...ring], far, ...ring.map((from, at) => hull([from, ring[(at + 1) % ring.length], far[(at + 1) % ring.length], far[at]]))];
 }
 
-function circle(at: (cos: number, sin: number) => PlanPoint): PlanPoint[] {
-  return Array.from({ length: ROUND }, (_, k) => at(Math.cos((k / ROUND) * 2 * Math.PI), Math.sin((k / ROUND) * 2 * Math.PI)));
+function circle(round: number, at: (cos: number, sin: number) => PlanPoint): PlanPoint[] {
+  return Array.from({ length: round }, (_, k) => at(Math.cos((k / round) * 2 * Math.PI), Math.sin((k / round) * 2 * Math.PI)));
 }
 
 /** What of a flat polygon lies at or above a height. */
