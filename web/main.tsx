@@ -15,26 +15,30 @@ import { wearSettings } from './state/settings.ts';
 import { openLastYard, watchShelf } from './state/shelf.ts';
 import { followHours } from './state/weather.ts';
 
-wearSettings();
-await openLastYard();
-startSaving();
-watchShelf();
-followHours();
-listenForKeys();
-takeDroppedFiles();
-startPlaying();
-paintHeat();
-const root = document.getElementById('app');
-if (root) {
-  root.replaceChildren();
-  render(<App />, root);
-}
-// What the first picture does not need comes after it has been drawn.
-const waiting = heat.subscribe(({ working }) => {
-  if (working) return;
-  queueMicrotask(() => waiting());
-  setTimeout(() => {
-    void loadPlanChecks();
-    keepOffline();
+void start();
+
+async function start(): Promise<void> {
+  wearSettings();
+  await openLastYard();
+  startSaving();
+  watchShelf();
+  followHours();
+  listenForKeys();
+  takeDroppedFiles();
+  startPlaying();
+  paintHeat();
+  const root = document.getElementById('app');
+  if (root) {
+    root.replaceChildren();
+    render(<App />, root);
+  }
+  // What the first picture does not need comes after it has been drawn.
+  const waiting = heat.subscribe(({ working }) => {
+    if (working) return;
+    queueMicrotask(() => waiting());
+    setTimeout(() => {
+      void loadPlanChecks();
+      keepOffline();
+    });
   });
-});
+}

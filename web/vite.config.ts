@@ -3,7 +3,7 @@ import { defineConfig } from 'vite';
 import { servedPage } from './build/served-page.ts';
 import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-file.ts';
 import { treeshake } from './build/treeshake.ts';
-import { workerParts } from './build/worker-parts.ts';
+import { workers } from './build/workers.ts';
 
 export default defineConfig(({ command, mode }) => {
   const single = mode === SINGLE_FILE_MODE;
@@ -12,17 +12,17 @@ export default defineConfig(({ command, mode }) => {
     base: './',
     publicDir: false,
     define: { HAS_SERVICE_WORKER: JSON.stringify(command === 'build' && !single) },
-    plugins: single ? [workerParts(), singleFile()] : [workerParts(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
+    plugins: single ? [workers(), singleFile()] : [workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     preview: { host: 'localhost', port: 4173 },
     build: {
       outDir: fileURLToPath(new URL('../dist', import.meta.url)),
       emptyOutDir: !single,
       target: 'es2022',
-      modulePreload: { polyfill: false },
+      modulePreload: single ? false : { polyfill: false },
       assetsInlineLimit: single ? Infinity : 0,
       cssCodeSplit: !single,
       chunkSizeWarningLimit: 1000,
-      rolldownOptions: single ? { treeshake, output: { codeSplitting: false } } : { treeshake },
+      rolldownOptions: single ? { treeshake, checks: { emptyImportMeta: false }, output: { codeSplitting: false, format: 'iife' } } : { treeshake },
     },
   };
 });

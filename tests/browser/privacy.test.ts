@@ -22,7 +22,7 @@ beforeAll(async () => {
 });
 afterAll(() => void outside.close());
 
-/** Tries every way out of a page that we know of, and from a worker made as the page makes its own. */
+/** Tries every way out of a page that we know of, and from workers made as the page makes its own. */
 async function tryEveryWayOut(page: Page): Promise<void> {
   await page.evaluate(async (to) => {
     const settle = (work: Promise<unknown>): Promise<unknown> => work.catch(() => null);
@@ -51,7 +51,10 @@ async function tryEveryWayOut(page: Page): Promise<void> {
     add('form', { action: `${to}/form`, method: 'post' });
     document.forms[document.forms.length - 1].submit();
     const code = `try { fetch('${to}/worker-fetch', { mode: 'no-cors' }).catch(() => {}) } catch {} try { importScripts('${to}/worker-script.js') } catch {} try { new WebSocket('${to.replace('http', 'ws')}/worker-ws') } catch {}`;
-    new Worker(URL.createObjectURL(new Blob([code], { type: 'text/javascript' })));
+    const start = (text: string, type: WorkerType): Worker => new Worker(URL.createObjectURL(new Blob([text], { type: 'text/javascript' })), { type });
+    start(code, 'classic');
+    start(`import '${to}/worker-import.js';`, 'module');
+    start(`import('${to}/worker-import-later.js').catch(() => null); ${code}`, 'module');
   }, away);
   // As text: the test runner would rewrite an import of ours.
   await page.evaluate(`import('${away}/module.js').catch(() => null)`);

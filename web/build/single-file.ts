@@ -33,6 +33,7 @@ export function singleFile(): Plugin {
   return {
     name: 'single-file',
     apply: 'build',
+    transformIndexHtml: { order: 'pre', handler: (page) => page.replace('./main.tsx', './one-file.ts') },
     generateBundle: {
       order: 'post',
       handler(_options, bundle) {
@@ -52,7 +53,7 @@ export function singleFile(): Plugin {
           .replace(/<link rel="(?:stylesheet|modulepreload|manifest)"[^>]*>/g, '')
           .replace('<head>', () => `<head>${policy}`)
           .replace('</head>', () => `${styles.map((style) => `<style>${style}</style>`).join('')}</head>`)
-          .replace('</body>', () => `${scripts.map((script) => `<script type="module">${script}</script>`).join('')}</body>`);
+          .replace('</body>', () => `${scripts.map((script) => `<script>${script}</script>`).join('')}</body>`);
         this.emitFile({ type: 'asset', fileName: SINGLE_FILE, source });
       },
     },
