@@ -4,7 +4,7 @@ import type { Units } from '../plan/units.ts';
 import type { Crown } from '../scene/solids.ts';
 import { bedNine, bedPlaces, bedScorches } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
-import { stretchOf } from './clock.ts';
+import { clockOf, stretchOf } from './clock.ts';
 import type { HeatDay } from './heat-day.ts';
 import { isTooDark, lightClassOf } from './light-class.ts';
 import { isEstablished, type Limit, limitOf } from './limit.ts';
@@ -45,6 +45,7 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
     ...nines[k],
     scorchDose: judged[k]?.scorch.dose ?? null,
     peak: judged[k]?.scorch.thirsty ?? null,
+    peakAt: judged[k] && judged[k].scorch.dose > 0 ? clockOf(heat.samples.when[judged[k].scorch.warmest], yard.plan.site.timeZone) : null,
   }));
   const dose = judged.reduce((sum, { scorch }) => sum + scorch.dose, 0) / points.length;
   return {

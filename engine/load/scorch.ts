@@ -22,6 +22,8 @@ export interface Scorch {
   /** Warmest of the day. [°C] */
   readonly thirsty: number;
   readonly watered: number;
+  /** Sample at which the thirsty leaf is warmest; −1 on a day without sun. */
+  readonly warmest: number;
   /** Longest time on end at or over the limit. [h] */
   readonly thirstyHours: number;
   readonly wateredHours: number;
@@ -37,6 +39,7 @@ export function scorchAt(heat: HeatDay, row: PlantRow, limit: number, shares: Fl
     dose: thirsty.dose,
     thirsty: thirsty.peak,
     watered: watered.peak,
+    warmest: thirsty.warmest,
     thirstyHours: thirsty.longest,
     wateredHours: watered.longest,
     run: thirsty.run,
@@ -90,16 +93,17 @@ function leafDay(heat: HeatDay, row: PlantRow, watering: Watering, limit: number
   const { hours, count } = heat.samples;
   const excess = new Float64Array(count);
   let peak = count === 0 ? heat.day.high : -Infinity;
+  let warmest = -1;
   let dose = 0;
   for (let k = 0; k < count; k++) {
     const leaf = surfaceTemperature(heat.moments[k], row, watering, shares[k], skyView);
-    peak = Math.max(peak, leaf);
+    if (leaf > peak) [peak, warmest] = [leaf, k];
     excess[k] = leaf - limit;
     if (leaf > limit) dose += (leaf - limit) * hours[k];
   }
   const runs = runsWhere(hours, excess, (k) => excess[k] >= 0);
   const sunlit = runsWhere(hours, excess, (k) => excess[k] >= 0 && shares[k] >= SHADED_SHARE);
-  return { peak, dose, longest: Math.max(0, ...runs.map((run) => run.hours)), run: hottest(sunlit) ?? hottest(runs) };
+  return { peak, warmest, dose, longest: Math.max(0, ...runs.map((run) => run.hours)), run: hottest(sunlit) ?? hottest(runs) };
 }
 
 /** Samples in a row for which something holds. */

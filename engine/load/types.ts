@@ -42,6 +42,8 @@ export type SideLoad = { readonly side: PlantSide } & Nine & {
     readonly scorchDose: number | null;
     /** Warmest thirsty leaf (or fruit's surface) of the heatwave day. [°C] `null` where the feature names no plant. */
     readonly peak: number | null;
+    /** Clock time of that, "HH:MM". `null` with `peak`, and where the point never gets over the limit. */
+    readonly peakAt: string | null;
   };
 
 export type LightClass = 'full sun' | 'part sun' | 'part shade' | 'full shade';

@@ -1,14 +1,12 @@
 import { effect, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { SCALES, paintCells } from '../charts/ramp.ts';
+import { RAMP_SHARE, SCALES, paintCells } from '../charts/ramp.ts';
 import { heatPicture } from '../map/overlays.ts';
 import type { HeatPicture } from '../map/overlays.ts';
 import { heat } from '../state/results.ts';
 import { wornTheme } from '../state/settings.ts';
 import { quantity, stage } from '../state/view.ts';
 
-/** The paper shines through, so that the plan's ink stays the stronger; more of it in the dark, where the ink is light. */
-const ALPHA = { light: 200, bright: 200, dark: 105 } as const;
 const OUT_OF_DATE = 0.5;
 
 /** A picture that a card lays over the plan in the heat's place; while it holds `null`, the heat is shown. */
@@ -28,7 +26,7 @@ export function paintHeat(): void {
       return;
     }
     const { grid, cells } = shown.value;
-    const alpha = ALPHA[wornTheme.value] * (shown.args === asked ? 1 : OUT_OF_DATE);
+    const alpha = 255 * RAMP_SHARE[wornTheme.value] * (shown.args === asked ? 1 : OUT_OF_DATE);
     heatPicture.value = { grid, rgba: paintCells(cells[quantity.value], SCALES[quantity.value], alpha) };
   });
 }

@@ -1,3 +1,4 @@
+import { GRADE_FROM } from '../../engine/index.ts';
 import type { Quantity } from '../../engine/index.ts';
 
 /**
@@ -18,9 +19,11 @@ export const LIGHT_RAMP = [
   '#8ba991', '#94b292', '#9dbb94', '#acc69e', '#bbd1a7', '#cbdcb1', '#dae7ba', '#e9f2c4',
 ] as const;
 
-/** Bounds of the five grades of hot load. [MJ/m²] */
-export const GRADE_EDGES = [2, 6, 12, 18] as const;
-export const GRADE_WORDS = ['mild', 'warm', 'strong', 'harsh', 'scorching'] as const;
+/**
+ * Share of the ramp in what the heat is painted with on each theme's paper, the rest is the paper's. Whole where ink is dark; where
+ * ink is light, as much as leaves it 3:1. The legend mixes the same, so that map and legend agree.
+ */
+export const RAMP_SHARE = { light: 1, bright: 1, dark: 0.5 } as const;
 
 /** How a quantity is painted: the same scale on every map, so that two maps can be held side by side. */
 export interface Scale {
@@ -28,7 +31,7 @@ export interface Scale {
   /** Value of the first and the last stop; what is beyond takes the end's colour. */
   readonly from: number;
   readonly to: number;
-  /** Values of the labelled contour lines. */
+  /** Values of the labelled contour lines; the grades' are those of the hot load that bounds them. */
   readonly contours: readonly number[];
 }
 
@@ -38,10 +41,10 @@ export const SCALES: Readonly<Record<Quantity, Scale>> = {
   afternoonHours: { ramp: HEAT_RAMP, from: 0, to: 7, contours: [1, 2, 3, 4, 5, 6] },
   hotHours: { ramp: HEAT_RAMP, from: 0, to: 10, contours: [1, 2, 4, 6, 8] },
   beamDose: { ramp: HEAT_RAMP, from: 0, to: 40, contours: [5, 10, 20, 30] },
-  hotLoad: { ramp: HEAT_RAMP, from: 0, to: 24, contours: GRADE_EDGES },
+  hotLoad: { ramp: HEAT_RAMP, from: 0, to: 24, contours: GRADE_FROM },
   dailyLight: { ramp: LIGHT_RAMP, from: 0, to: 60, contours: [10, 20, 30, 40, 50] },
   skyView: { ramp: LIGHT_RAMP, from: 0, to: 1, contours: [0.2, 0.4, 0.6, 0.8] },
-  grade: { ramp: HEAT_RAMP, from: 1, to: 5, contours: [1.5, 2.5, 3.5, 4.5] },
+  grade: { ramp: HEAT_RAMP, from: 1, to: 5, contours: GRADE_FROM },
 };
 
 /** Colour of a value on its scale. */
@@ -74,11 +77,16 @@ export function paintCells(values: Float64Array, scale: Scale, alpha: number): U
   return pixels;
 }
 
-/** A grade's hatch for print and for eyes that want it: lines this far apart and this thick; grade 1 is blank. [px at 96 dpi] */
-export const GRADE_HATCH: readonly ({ readonly gap: number; readonly stroke: number; readonly crossed: boolean } | null)[] = [
-  null,
-  { gap: 14, stroke: 0.6, crossed: false },
-  { gap: 9, stroke: 0.8, crossed: false },
-  { gap: 6, stroke: 1, crossed: false },
-  { gap: 5, stroke: 1.1, crossed: true },
-];
+/** One hatch in five densities, a grade each, for print and for eyes that want it: how far apart its lines are, and how thick. [px at 96 dpi] */
+export const GRADE_HATCH = [
+  { gap: 18, stroke: 0.8 },
+  { gap: 11, stroke: 0.8 },
+  { gap: 7, stroke: 0.9 },
+  { gap: 4.5, stroke: 1.1 },
+  { gap: 3, stroke: 1.5 },
+] as const;
+
+/** Id of a grade's hatch in the drawing's patterns. @param grade 1 to 5 */
+export function gradeHatchId(grade: number): string {
+  return `grade-${grade}`;
+}

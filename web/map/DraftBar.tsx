@@ -5,7 +5,7 @@ import { lazily } from '../app/Lazy/index.tsx';
 import { units } from '../state/yard.ts';
 import { beginDraft, canFinish, finish } from './draft.ts';
 import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints, typingWanted, wantsPoint } from './drawing.ts';
-import { askedPoint } from './overlays.ts';
+import { askedPoint, readMapAt } from './overlays.ts';
 import { NudgePad } from './NudgePad.tsx';
 
 const AskedNumbers = lazily(() => import('./AskedNumbers.tsx').then((part) => part.AskedNumbers), 'The form');
@@ -71,9 +71,10 @@ export function DraftBar({ onNudge }: Props) {
   );
 }
 
-/** A place on the plan in words: "2.50 m across, 3.50 m up". */
-export function placeWords([x, y]: PlanPoint, shownIn: Units): string {
-  return `${formatLength(x, shownIn)} across, ${formatLength(y, shownIn)} up`;
+/** A place on the plan in words, with what the painted map says of it: "2.50 m across, 3.50 m up: 14.3 MJ/m², harsh". */
+export function placeWords(at: PlanPoint, shownIn: Units): string {
+  const place = `${formatLength(at[0], shownIn)} across, ${formatLength(at[1], shownIn)} up`;
+  return readMapAt.value ? `${place}: ${readMapAt.value(at)}` : place;
 }
 
 function placeholderOf(points: number, box: boolean): string {

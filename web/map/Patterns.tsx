@@ -1,3 +1,5 @@
+import { GRADE_HATCH, gradeHatchId } from '../charts/ramp.ts';
+
 /** Cloth is drawn in five weaves: the denser it is, the closer its threads. */
 const WEAVES = [0.2, 0.4, 0.6, 0.8, 1] as const;
 
@@ -32,10 +34,14 @@ export function Patterns() {
         <pattern id="crosses" width="16" height="16" patternUnits="userSpaceOnUse">
           <path class="hatch faint" d="M6 6l4 4M10 6l-4 4" />
         </pattern>
-        <pattern id="shade" width="3.5" height="3.5" patternUnits="userSpaceOnUse" patternTransform="rotate(25)">
-          <rect class="shade-wash" width="3.5" height="3.5" />
-          <line class="shade-line" x1="0" y1="0" x2="0" y2="3.5" />
+        <pattern id="shade" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(25)">
+          <line class="shade-line" x1="3" y1="0" x2="3" y2="6" />
         </pattern>
+        {GRADE_HATCH.map(({ gap, stroke }, index) => (
+          <pattern key={gap} id={gradeHatchId(index + 1)} width={gap} height={gap} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <line class="hatch" style={{ strokeWidth: stroke }} x1={gap / 2} y1="0" x2={gap / 2} y2={gap} />
+          </pattern>
+        ))}
         <pattern id="barred" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <rect class="barred-wash" width="6" height="6" />
           <line class="hatch" x1="0" y1="0" x2="0" y2="6" />

@@ -167,7 +167,8 @@ export function textMark(at: PlanPoint, text: string, className: string, room?: 
   const words = document.createElement('span');
   if (room !== undefined) words.dataset.room = String(room);
   words.textContent = text.length > 40 ? `${text.slice(0, 39)}…` : text;
-  return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className, html: words, iconSize: [0, 0] }) });
+  // Leaflet stacks marks by their height on the screen, from below zero up: words must not slip under the lines.
+  return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, zIndexOffset: 10_000, icon: divIcon({ className, html: words, iconSize: [0, 0] }) });
 }
 
 /** The line along which a thing is chosen or focused, in the drawing pane. */

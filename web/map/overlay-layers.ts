@@ -1,13 +1,16 @@
 import { LayerGroup, divIcon, marker, polygon, polyline } from './leaflet.ts';
-import type { Layer, Map as LeafletMap } from 'leaflet';
+import type { LatLng, Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
 import { openRing, upBearingOf } from '../../engine/index.ts';
 import type { Plan, PlanPoint } from '../../engine/index.ts';
+import { labelPlaces } from '../charts/line-labels.ts';
 import { HeatCanvas } from './heat-canvas.ts';
 import { exact, textMark } from './ink.ts';
 import type { Renderers } from './ink.ts';
-import { toLatLng, toLatLngs } from './lat-lng.ts';
-import { barredRings, contourLines, heatPicture, hiddenHeightLines, numberedMarks, plantMarks, shadowRings, studyLine } from './overlays.ts';
+import { toLatLng, toLatLngs, toPlanPoint } from './lat-lng.ts';
+import { gradeHatchId } from '../charts/ramp.ts';
+import type { GradeZone } from '../charts/grade-zones.ts';
+import { barredRings, contourLines, gradeZones, hatched, heatPicture, hiddenHeightLines, numberedMarks, plantMarks, pointedAt, shadowRings, studyLine } from './overlays.ts';
 import type { LabelledLine, NumberedMark, PlantMark } from './overlays.ts';
 import { plantMarkSvg } from './plant-mark.ts';
 
@@ -15,6 +18,7 @@ import { plantMarkSvg } from './plant-mark.ts';
 export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => Plan, scale: () => number): () => void {
   const heat = new HeatCanvas('heat').addTo(map);
   const group = (): LayerGroup => new LayerGroup().addTo(map);
+  const zones = group();
   const shadows = group();
   const barred = group();
   const contours = group();
@@ -22,12 +26,18 @@ export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => 
   const marks = group();
   const numbers = group();
   const study = group();
+  const onMove = ({ latlng }: { readonly latlng: LatLng }): void => void (pointedAt.value = toPlanPoint(latlng));
+  const onLeave = (): void => void (pointedAt.value = null);
+  map.on('mousemove', onMove).on('mouseout', onLeave);
   const stops = [
+    onLeave,
     effect(() => heat.show(heatPicture.value)),
+    effect(() => refill(zones, gradeZones.value.flatMap((zone) => hatchedZone(zone, renderers)))),
+    effect(() => void map.getContainer().classList.toggle('hatched', hatched.value && gradeZones.value.length > 0)),
     effect(() => refill(shadows, rings(shadowRings.value, renderers, 'shade'))),
     effect(() => refill(barred, rings(barredRings.value, renderers, 'barred'))),
-    effect(() => refill(contours, contourLines.value.flatMap((line) => labelled(line, renderers, 'contour')))),
-    effect(() => refill(hidden, hiddenHeightLines.value.flatMap((line) => labelled(line, renderers, 'hidden-height')))),
+    effect(() => refill(contours, labelled(contourLines.value, renderers, 'contour', scale()))),
+    effect(() => refill(hidden, labelled(hiddenHeightLines.value, renderers, 'hidden-height', scale()))),
     effect(() => refill(marks, plantMarksOn(shown(), plantMarks.value, scale()))),
     effect(() => refill(numbers, numberedMarks.value.map(numbered))),
     effect(() => refill(study, studyLine.value.length > 1 ? [polyline(toLatLngs(studyLine.value), exact(renderers, 'drawing', 'study-line'))] : [])),
@@ -47,12 +57,22 @@ function rings(shapes: readonly (readonly PlanPoint[])[], renderers: Renderers, 
   return [polygon(shapes.map((ring) => [toLatLngs(openRing(ring))]), exact(renderers, 'shadows', `area-${pattern}`, fill))];
 }
 
-function labelled({ lines, label }: LabelledLine, renderers: Renderers, className: string): Layer[] {
-  const drawn = lines.filter((line) => line.length > 1);
+/** Seen on paper, and on the screen by whoever wants hatches. */
+function hatchedZone({ grade, rings, numbersAt }: GradeZone, renderers: Renderers): Layer[] {
+  const fill = { stroke: false, fill: true, fillOpacity: 1, fillRule: 'evenodd' as const, fillColor: `url(#${gradeHatchId(grade)})` };
+  return [polygon(rings.map((ring) => toLatLngs(openRing(ring))), exact(renderers, 'heat', 'grade-zone', fill)), ...numbersAt.map((at) => textMark(at, String(grade), 'map-number grade-number'))];
+}
+
+/** Labels keep this far from each other. [px] */
+const LABELS_APART = 40;
+
+/** @param pixels a metre */
+function labelled(shown: readonly LabelledLine[], renderers: Renderers, className: string, pixels: number): Layer[] {
+  const lines = shown.flatMap((one) => one.lines.filter(({ length }) => length > 1).map(toLatLngs));
   return [
-    polyline(drawn.map((line) => toLatLngs(line)), exact(renderers, 'marks', `${className} halo`)),
-    polyline(drawn.map((line) => toLatLngs(line)), exact(renderers, 'marks', className)),
-    ...drawn.filter((line) => line.length > 6).map((line) => textMark(line[Math.floor(line.length / 2)], label, `map-number ${className}`)),
+    polyline(lines, exact(renderers, 'marks', `${className} halo`)),
+    polyline(lines, exact(renderers, 'marks', className)),
+    ...labelPlaces(shown, LABELS_APART / pixels).map(({ at, label }) => textMark(at, label, `map-number ${className}`)),
   ];
 }
 

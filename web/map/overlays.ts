@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import type { GridSpec, PlanPoint } from '../../engine/index.ts';
+import type { GradeZone } from '../charts/grade-zones.ts';
 
 /**
  * What other parts of the page lay over the plan. They set these; the map draws them. Nothing here is markup:
@@ -35,6 +36,9 @@ export interface NumberedMark {
 }
 
 export const heatPicture = signal<HeatPicture | null>(null);
+/** The same ground in hatches with numbers: on paper always, on the screen while `hatched`. Empty where what is painted has no grades. */
+export const gradeZones = signal<readonly GradeZone[]>([]);
+export const hatched = signal(false);
 export const contourLines = signal<readonly LabelledLine[]>([]);
 export const hiddenHeightLines = signal<readonly LabelledLine[]>([]);
 /** Shadow outlines on the ground at the chosen time, one ring each. */
@@ -46,6 +50,11 @@ export const plantMarks = signal<ReadonlyMap<string, PlantMark>>(new Map());
 export const numberedMarks = signal<readonly NumberedMark[]>([]);
 /** A straight line under study: a section's cut, a measured length, a shadow traced for north. */
 export const studyLine = signal<readonly PlanPoint[]>([]);
+
+/** Where the pointer is over the paper; `null` while it is not. [m] */
+export const pointedAt = signal<PlanPoint | null>(null);
+/** What the painted map says of a place, with its unit; `null` while nothing is painted that could be read. */
+export const readMapAt = signal<((at: PlanPoint) => string) | null>(null);
 
 /** Asks the map to bring a place to its middle, or with `null` the whole yard into view. */
 export interface Jump {

@@ -26,7 +26,7 @@ describe('the load of a yard', () => {
     expect(Object.keys(load.plants[2])).toEqual([
       'id', 'kind', 'at', 'height', ...QUANTITIES, 'sides', 'pot', 'lightClass', 'leaf', 'scorchDose', 'peak', 'verdict', 'when', 'from', 'sentence',
     ]);
-    expect(Object.keys(load.plants[2].sides?.[0] ?? {})).toEqual(['side', ...QUANTITIES, 'scorchDose', 'peak']);
+    expect(Object.keys(load.plants[2].sides?.[0] ?? {})).toEqual(['side', ...QUANTITIES, 'scorchDose', 'peak', 'peakAt']);
   });
 
   it('has null in every array at the same cells: those inside the house', () => {

@@ -56,6 +56,15 @@ describe('where a plant is judged', () => {
 describe('a plant in the open', () => {
   const plant = one([LEMON]);
 
+  it('is warmest on its east side before its top, and on its west side not before it; a side that is never too hot has no such hour', () => {
+    const minutesOf = (bearing: number | 'top') => Number(side(plant, bearing).peakAt?.slice(0, 2)) * 60 + Number(side(plant, bearing).peakAt?.slice(3));
+    expect(minutesOf(90)).toBeLessThan(minutesOf('top'));
+    expect(minutesOf('top')).toBeLessThanOrEqual(minutesOf(270));
+    for (const { scorchDose, peakAt } of plant.sides ?? []) expect(peakAt === null).toBe(scorchDose === 0);
+    const cool = one([LEMON], { climate: { ...yardPlan().climate, heatwaveHigh: 24 } });
+    expect(cool.sides?.map(({ peakAt }) => peakAt)).toEqual(Array.from({ length: 9 }, () => null));
+  });
+
   it('has the numbers of a spot at its top, and their mean with the sides', () => {
     const spot = valueOf(spotOf(yardPlan(), [6, 4], { height: 1.81 }));
     if (spot.date !== null) throw new Error('Not a season.');

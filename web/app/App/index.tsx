@@ -1,7 +1,8 @@
+import { heat } from '../../state/results.ts';
 import { slipHeight, stage } from '../../state/view.ts';
 import { toolHint } from '../../state/speech.ts';
 import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
-import { Lazy } from '../Lazy/index.tsx';
+import { Lazy, lazily } from '../Lazy/index.tsx';
 import { LiveRegion, Notices } from '../Notices/index.tsx';
 import { Slip } from '../Slip/index.tsx';
 import { StageTabs } from '../StageTabs/index.tsx';
@@ -9,6 +10,8 @@ import { SunBar } from '../SunBar/index.tsx';
 import { TopBar } from '../TopBar/index.tsx';
 import { loadToolRow, loadYardMap } from './slots.ts';
 import './style.css';
+
+const MapCaption = lazily(() => import('../MapCaption/index.tsx').then((part) => part.MapCaption), '');
 
 /** One drawing that never leaves, one slip beside it, one sun bar under it. */
 export function App() {
@@ -25,6 +28,7 @@ export function App() {
         )}
         <div class="drawing-slot">
           <ErrorBoundary what="The drawing"><Lazy load={loadYardMap} what="The drawing" /></ErrorBoundary>
+          {stage.value !== 'draw' && heat.value.shown && <MapCaption />}
           {toolHint.value !== null && <p class="tool-hint">{toolHint.value}</p>}
           <Notices />
         </div>

@@ -1,32 +1,42 @@
-import { QUANTITY_UNITS } from '../../../engine/index.ts';
+import { GRADE_FROM, GRADE_WORDS, QUANTITY_UNITS } from '../../../engine/index.ts';
 import type { Quantity } from '../../../engine/index.ts';
-import { colourOf, GRADE_EDGES, GRADE_WORDS, SCALES } from '../../charts/ramp.ts';
+import { colourOf, gradeHatchId, RAMP_SHARE, SCALES } from '../../charts/ramp.ts';
+import { hatched } from '../../map/overlays.ts';
+import { wornTheme } from '../../state/settings.ts';
 import { periodKind } from '../../state/view.ts';
-import { QUANTITY_WORDS } from './words.ts';
+import { isGraded, QUANTITY_WORDS } from './words.ts';
 
 const FOR = { season: 'mean of a season’s day', day: 'on this day', heatwave: 'on the heatwave day' } as const;
 
-/** The ramp with its numbers and unit; the two that are graded also with the five words. */
+/** The ramp with its numbers and unit; the two that are graded also with the five words, and with the hatches that stand for them on paper. */
 export function Legend({ quantity }: { readonly quantity: Quantity }) {
   const scale = SCALES[quantity];
   const unit = QUANTITY_UNITS[quantity];
-  const graded = quantity === 'hotLoad' || quantity === 'grade';
   const place = (value: number): string => `${((value - scale.from) / (scale.to - scale.from)) * 100}%`;
   return (
     <div class="heat-legend">
       <p><strong>{QUANTITY_WORDS[quantity].name}</strong>{unit && `, ${unit}`}, {FOR[periodKind.value]}: {QUANTITY_WORDS[quantity].says}.</p>
-      {graded ? (
-        <ol class="grade-steps">
-          {GRADE_WORDS.map((word, index) => (
-            <li key={word}>
-              <span class="grade-swatch" style={{ background: colourOf(quantity === 'grade' ? index + 1 : gradeMiddle(index), scale) }}>{index + 1}</span>
-              {word}<small>{gradeSpan(index)}</small>
-            </li>
-          ))}
-        </ol>
+      {isGraded(quantity) ? (
+        <>
+          <ol class={hatched.value ? 'grade-steps hatched' : 'grade-steps'}>
+            {GRADE_WORDS.map((word, index) => (
+              <li key={word}>
+                <span class="grade-swatch" style={{ background: painted(colourOf(quantity === 'grade' ? index + 1 : gradeMiddle(index), scale)) }}>
+                  <svg aria-hidden="true"><rect width="100%" height="100%" fill={`url(#${gradeHatchId(index + 1)})`} /></svg>
+                  <b>{index + 1}</b>
+                </span>
+                {word}<small>{gradeSpan(index)}</small>
+              </li>
+            ))}
+          </ol>
+          <label class="hatch-choice screen-only">
+            <input type="checkbox" checked={hatched.value} onChange={({ currentTarget }) => (hatched.value = currentTarget.checked)} />
+            Hatches and numbers instead of colours, as on paper
+          </label>
+        </>
       ) : (
         <div class="ramp" aria-hidden="true">
-          <div class="ramp-bar" style={{ background: `linear-gradient(to right, ${scale.ramp.join(', ')})` }} />
+          <div class="ramp-bar" style={{ background: `linear-gradient(to right, ${scale.ramp.map(painted).join(', ')})` }} />
           {[scale.from, ...scale.contours, scale.to].map((value) => <span key={value} style={{ left: place(value) }}>{value}</span>)}
         </div>
       )}
@@ -34,7 +44,12 @@ export function Legend({ quantity }: { readonly quantity: Quantity }) {
   );
 }
 
-const EDGES = [0, ...GRADE_EDGES, 24] as const;
+/** A colour of the ramp as the map shows it on this theme's paper. */
+function painted(colour: string): string {
+  return `color-mix(in srgb, ${colour} ${RAMP_SHARE[wornTheme.value] * 100}%, var(--paper))`;
+}
+
+const EDGES = [0, ...GRADE_FROM, 24] as const;
 
 function gradeMiddle(index: number): number {
   return (EDGES[index] + EDGES[index + 1]) / 2;

@@ -34,15 +34,16 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
       {sides.length > 0 && plant.leaf && <PlantRose plant={plant} name={name} />}
       {sides.length > 0 && (
         <details>
-          <summary>Side by side</summary>
+          <summary>Side by side, as a table</summary>
           <table class="side-table">
-            <thead><tr><th scope="col">Side</th><th scope="col">Hot hours, h</th><th scope="col">Over limit, K·h a day</th></tr></thead>
+            <thead><tr><th scope="col">Side</th><th scope="col">Hot hours, h</th><th scope="col">Over limit, K·h a day</th><th scope="col">Warmest at</th></tr></thead>
             <tbody>
-              {sides.map(({ side, hotHours, scorchDose }) => (
+              {sides.map(({ side, hotHours, scorchDose, peakAt }) => (
                 <tr key={side} class={side === plant.from ? 'worst-side' : undefined}>
                   <th scope="row">{side === 'top' ? 'top' : compassWord(side)}{side === plant.from && ' (worst)'}</th>
                   <td>{hotHours.toFixed(1)}</td>
                   <td>{scorchDose === null ? '–' : scorchDose.toFixed(0)}</td>
+                  <td>{peakAt ?? 'never over'}</td>
                 </tr>
               ))}
             </tbody>

@@ -1,25 +1,27 @@
 import './card.css';
 import { Fragment } from 'preact';
-import { formatLength, QUANTITY_UNITS } from '../../../engine/index.ts';
+import { useEffect, useRef } from 'preact/hooks';
+import { formatLength } from '../../../engine/index.ts';
 import type { Quantity } from '../../../engine/index.ts';
 import { isStale } from '../../state/live.ts';
 import { guessesOf } from '../../state/next.ts';
 import { spot } from '../../state/results.ts';
 import { mapHeight, pin } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { GRADE_WORDS } from '../../charts/ramp.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { pinHours } from './hours.ts';
 import { pinPictures } from './pictured.ts';
 import { SkyPicture } from './SkyPicture.tsx';
 import { WeeksTable } from './WeeksTable.tsx';
-import { QUANTITY_WORDS } from './words.ts';
+import { QUANTITY_WORDS, shapeName, valueWords } from './words.ts';
 
 const SHOWN: readonly Quantity[] = ['hotLoad', 'hotHours', 'sunHours', 'afternoonHours', 'dailyLight', 'skyView'];
 
 /** A spot pinned on open ground: what it gets, when, past what, and what follows. */
 export function SpotCard() {
   const at = pin.value;
+  const card = useRef<HTMLElement>(null);
+  useEffect(() => card.current?.scrollIntoView({ block: 'nearest' }), [at]);
   const live = spot.value;
   const result = live.shown?.value;
   if (!at) return null;
@@ -27,19 +29,19 @@ export function SpotCard() {
   const guesses = guessesOf(plan.value).length;
   const place = `${formatLength(at[0], units.value)} across, ${formatLength(at[1], units.value)} up`;
   return (
-    <section class="spot-card" aria-label="The pinned spot">
+    <section ref={card} class="spot-card" aria-label="The pinned spot">
       <div class="slip-head">
         <h2>The pinned spot</h2>
         <button type="button" onClick={() => (pin.value = null)}>Take the pin away</button>
       </div>
-      <p>{place}, {formatLength(mapHeight.value, units.value)} above the ground{result?.inside ? `, inside ${result.inside}` : ''}.</p>
+      <p>{place}, {formatLength(mapHeight.value, units.value)} above the ground{result?.inside ? `, inside ${shapeName(result.inside)}` : ''}.</p>
       {live.problems.map(({ message }) => <p key={message} role="alert">{message}</p>)}
       {nine && (
         <dl class={isStale(live) ? 'spot-numbers out-of-date' : 'spot-numbers'}>
           {SHOWN.map((name) => (
             <Fragment key={name}>
               <dt>{QUANTITY_WORDS[name].name}</dt>
-              <dd>{name === 'skyView' ? `${Math.round(nine[name] * 100)} %` : `${nine[name].toFixed(1)} ${QUANTITY_UNITS[name]}`}{name === 'hotLoad' && `: ${GRADE_WORDS[nine.grade - 1]}`}</dd>
+              <dd>{valueWords(name, nine[name])}</dd>
             </Fragment>
           ))}
           <dt>How sure</dt>

@@ -2,9 +2,11 @@ import './style.css';
 import { nameOf, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { lazily } from '../../app/Lazy/index.tsx';
+import { typingWanted } from '../../map/drawing.ts';
+import { askedPoint } from '../../map/overlays.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
-import { goToStage, pin, selection } from '../../state/view.ts';
+import { goToStage, pin, selection, slipHeight } from '../../state/view.ts';
 import { plan, shownPlan } from '../../state/yard.ts';
 import { MapChoice } from './MapChoice.tsx';
 import { PlantRow } from './PlantRow.tsx';
@@ -30,12 +32,20 @@ export function HeatCard() {
         </p>
       ))}
       <MapChoice plants={result?.plants ?? []} />
-      {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
+      {result && <p><button type="button" onClick={askAboutSpot}>Ask about a spot</button></p>}
       {result && pin.value && <SpotCard />}
+      {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
       {result && <SunEyePicture />}
       {result && <MapFindings />}
     </div>
   );
+}
+
+/** By tap, by cross-hair or typed: the map takes any; the value under the pointer or the cross stands on the map meanwhile. */
+function askAboutSpot(): void {
+  typingWanted.value = true;
+  if (slipHeight.value === 'full') slipHeight.value = 'half';
+  askedPoint.value = { hint: 'Tap the spot you want to ask about, or type where it is.', take: (at) => (pin.value = at) };
 }
 
 function Plants({ plants, stale }: { readonly plants: readonly PlantLoad[]; readonly stale: boolean }) {

@@ -1,14 +1,16 @@
 import { computed, effect } from '@preact/signals';
 import { buildScene, shadowRingsOf, stateOf, withOptions } from '../../../engine/index.ts';
-import type { PlantLoad } from '../../../engine/index.ts';
+import type { Plan, PlantLoad } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
+import { gradeZonesOf } from '../../charts/grade-zones.ts';
+import type { Occupied } from '../../charts/grade-zones.ts';
 import { SCALES } from '../../charts/ramp.ts';
-import { contourLines, plantMarks, shadowRings } from '../../map/overlays.ts';
+import { contourLines, gradeZones, plantMarks, shadowRings } from '../../map/overlays.ts';
 import type { PlantMark } from '../../map/overlays.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { day, heat, sunNow } from '../../state/results.ts';
 import { mapHeight, quantity, shownOptions } from '../../state/view.ts';
-
+import { isGraded } from './words.ts';
 
 /** Lays contours, plant marks and the shadows of the chosen minute over the map, and keeps them so until the function it returns is called. */
 export function layHeatOverlays(): () => void {
@@ -28,10 +30,14 @@ export function layHeatOverlays(): () => void {
     }),
     effect(() => {
       const result = shown.value;
-      const { contours } = SCALES[quantity.value];
+      const lined = quantity.value === 'grade' ? 'hotLoad' : quantity.value;
       contourLines.value = result
-        ? contoursOf(result.grid, result.cells[quantity.value], contours).map(({ value, lines }) => ({ lines, label: String(value) }))
+        ? contoursOf(result.grid, result.cells[lined], SCALES[quantity.value].contours).map(({ value, lines }) => ({ lines, label: String(value) }))
         : [];
+    }),
+    effect(() => {
+      const result = shown.value;
+      gradeZones.value = result && isGraded(quantity.value) ? gradeZonesOf(result.grid, result.cells.grade, crownsOf(reckonedPlan.value)) : [];
     }),
     effect(() => {
       plantMarks.value = new Map((shown.value?.plants ?? []).flatMap((plant) => (plant.sides ? [[plant.id, markOf(plant)] as const] : [])));
@@ -41,8 +47,15 @@ export function layHeatOverlays(): () => void {
     stops.forEach((stop) => stop());
     shadowRings.value = [];
     contourLines.value = [];
+    gradeZones.value = [];
     plantMarks.value = new Map();
   };
+}
+
+function crownsOf({ features }: Plan): Occupied[] {
+  return features.flatMap((feature): Occupied[] =>
+    feature.kind === 'plant' ? [{ at: feature.at, radius: feature.spread / 2 }] : feature.kind === 'tree' ? [{ at: feature.at, radius: feature.crownWidth / 2 }] : [],
+  );
 }
 
 /** Tones by scorch dose, the plant's own worst side full; nothing harmed, nothing toned. */

@@ -1,4 +1,4 @@
-import { formatLength, nameOf } from '../../../engine/index.ts';
+import { formatLength, gradeOf, GRADE_WORDS, nameOf, QUANTITY_UNITS } from '../../../engine/index.ts';
 import type { PlantLoad, Quantity, Units, Verdict } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 
@@ -15,6 +15,25 @@ export const QUANTITY_WORDS: Readonly<Record<Quantity, { readonly name: string; 
   skyView: { name: 'Sky view', says: 'how much of the sky’s light reaches the spot' },
 };
 
+/** Whether a quantity's map falls into the five grades. */
+export function isGraded(quantity: Quantity): boolean {
+  return quantity === 'hotLoad' || quantity === 'grade';
+}
+
+/** A value with its unit: "14.3 MJ/m², harsh", "62 % of the sky". */
+export function valueWords(quantity: Quantity, value: number): string {
+  switch (quantity) {
+    case 'skyView':
+      return `${Math.round(value * 100)} % of the sky`;
+    case 'grade':
+      return `grade ${value}, ${GRADE_WORDS[value - 1]}`;
+    case 'hotLoad':
+      return `${value.toFixed(1)} MJ/m², ${GRADE_WORDS[gradeOf(value) - 1]}`;
+    default:
+      return `${value.toFixed(1)} ${QUANTITY_UNITS[quantity]}`;
+  }
+}
+
 const RANK: Readonly<Record<Verdict, number>> = { 'will burn': 5, 'at risk': 4, 'too dark': 3, fine: 2, 'fine once established': 1, 'no shade needed': 0 };
 
 /** Worst first: by verdict, then by scorch dose times what the plant is worth; what has no verdict comes last, by hot load. */
@@ -24,13 +43,23 @@ export function worstFirst(plants: readonly PlantLoad[], worth: (id: string) => 
   return plants.toSorted((a, b) => rank(b) - rank(a) || weight(b) - weight(a) || a.id.localeCompare(b.id));
 }
 
+const COMMON_HEIGHTS = [[0, 'the ground'], [0.5, 'your knee'], [1.2, 'your chest']] as const;
+
 /** Heights a map is often wanted at, in words, and the tops of the yard's own plants. [m] */
 export function heightChoices(plants: readonly PlantLoad[], units: Units, nameOf: (id: string) => string): { readonly height: number; readonly words: string }[] {
-  const common = [[0, 'the ground'], [0.5, 'your knee'], [1.2, 'your chest']] as const;
   return [
-    ...common.map(([height, words]) => ({ height, words: `${words}, ${formatLength(height, units)}` })),
+    ...COMMON_HEIGHTS.map(([height, words]) => ({ height, words: `${words}, ${formatLength(height, units)}` })),
     ...plants.map(({ id, height }) => ({ height, words: `the top of ${nameOf(id)}, ${formatLength(height, units)}` })),
   ];
+}
+
+/** A height as one can picture it: "at your knee, 0.50 m up". */
+export function mapHeightWords(height: number, plants: readonly PlantLoad[], units: Units, nameOf: (id: string) => string): string {
+  if (height === 0) return 'on the ground';
+  const known = COMMON_HEIGHTS.find(([at]) => at === height)?.[1];
+  const plant = plants.find((one) => one.height === height);
+  const picture = known ?? (plant && `the top of ${nameOf(plant.id)}`);
+  return `${picture ? `at ${picture}, ` : ''}${formatLength(height, units)} up`;
 }
 
 /** What stands before the sun, by the person's own name for it. */

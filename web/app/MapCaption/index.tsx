@@ -1,0 +1,66 @@
+import { useEffect } from 'preact/hooks';
+import { formatLength, inYearlySpan, nameOf } from '../../../engine/index.ts';
+import type { PlanPoint } from '../../../engine/index.ts';
+import { cellAt } from '../../charts/cell-at.ts';
+import { aim } from '../../map/drawing.ts';
+import { pointedAt, readMapAt } from '../../map/overlays.ts';
+import { mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/heat/words.ts';
+import { isStale } from '../../state/live.ts';
+import { day, heat } from '../../state/results.ts';
+import { mapHeight, monthDay, periodKind, pin, quantity } from '../../state/view.ts';
+import { plan, units } from '../../state/yard.ts';
+import { standIn } from '../heat-on-map.ts';
+import { dayWords } from '../words.ts';
+import './style.css';
+
+/** What the painted map is of, in words on the map itself: quantity, height, period; what is wrong with it; and its value under the pointer, the cross or the pin. */
+export function MapCaption() {
+  const live = heat.value;
+  const isHeat = !standIn.value?.value;
+  useEffect(() => {
+    readMapAt.value = isHeat ? readingAt : null;
+    return () => void (readMapAt.value = null);
+  }, [isHeat]);
+  if (!live.shown || !isHeat) return null;
+  const { plants } = live.shown.value;
+  const { season, climate } = plan.value;
+  const offSeason = periodKind.value === 'day' && !inYearlySpan(season, monthDay.value);
+  return (
+    <div class="map-caption">
+      <p>
+        <strong>{QUANTITY_WORDS[quantity.value].name}</strong> {mapHeightWords(mapHeight.value, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords()}
+        {climate.from === 'rough' && <>, <b>rough climate</b></>}
+      </p>
+      {offSeason && <p class="map-caption-date">{dayWords(monthDay.value)}: <em>not your season</em></p>}
+      {live.problems.length > 0 ? <p><b>An older answer: the newest could not be worked out.</b></p> : isStale(live) && <p><b>Out of date, being worked out again</b></p>}
+      <Readout />
+    </div>
+  );
+}
+
+function periodWords(): string {
+  const { season } = plan.value;
+  switch (periodKind.value) {
+    case 'season':
+      return `a mean day, ${dayWords(season.from)} to ${dayWords(season.to)}`;
+    case 'day':
+      return dayWords(monthDay.value);
+    case 'heatwave': {
+      const date = day.value.shown?.value.date;
+      return `heatwave day${date ? `, ${dayWords(date.slice(5))}` : ''}`;
+    }
+  }
+}
+
+/** The value under the cross while one is aimed, else under the pointer, else at the pin. */
+function Readout() {
+  const [where, at]: readonly [string, PlanPoint | null] = aim.value ? ['here', aim.value.at] : pointedAt.value ? ['here', pointedAt.value] : ['at the pin', pin.value];
+  return at && <p class="map-caption-readout">{where}: <b>{readingAt(at)}</b></p>;
+}
+
+function readingAt(at: PlanPoint): string {
+  const shown = heat.value.shown?.value;
+  const value = shown?.cells[quantity.value][cellAt(shown.grid, at)];
+  if (value === undefined) return 'not your ground';
+  return Number.isNaN(value) ? `no open ground ${formatLength(mapHeight.value, units.value)} up` : valueWords(quantity.value, value);
+}

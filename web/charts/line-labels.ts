@@ -1,0 +1,23 @@
+import type { PlanPoint } from '../../engine/index.ts';
+
+/** Shares of a line's length at which its label is tried, the best first. */
+const TRIED = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92] as const;
+/** A line of fewer points is too short to carry one. */
+const FEWEST_POINTS = 7;
+
+interface Labelled {
+  readonly lines: readonly (readonly PlanPoint[])[];
+  readonly label: string;
+}
+
+/** A place on each line for its label, none nearer to another than `apart`; a line without such a place goes without. [m] */
+export function labelPlaces(labelled: readonly Labelled[], apart: number): { readonly at: PlanPoint; readonly label: string }[] {
+  const placed: { at: PlanPoint; label: string }[] = [];
+  for (const { lines, label } of labelled) {
+    for (const line of lines.filter(({ length }) => length >= FEWEST_POINTS)) {
+      const at = TRIED.map((share) => line[Math.floor(share * (line.length - 1))]).find(([x, y]) => placed.every((other) => Math.hypot(other.at[0] - x, other.at[1] - y) >= apart));
+      if (at) placed.push({ at, label });
+    }
+  }
+  return placed;
+}
