@@ -28,6 +28,7 @@ test('the paper has a numbered blank for every guess, and the form of the same n
   expect(await paper.getByRole('row').count()).toBe(numbers.length + 1);
   for (const words of numbers) await paper.getByRole('row', { name: new RegExp(`^${words.replace(/^(\d+)\. /, '$1 ').replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&')}`) }).waitFor();
   await page.getByRole('img', { name: /^The yard on a grid of 1 m/ }).waitFor();
+  await page.locator('.field-sheet').getByText(/^Heat: work before 11 in the morning/).waitFor();
   // Today's shadows and tomorrow's, every half hour.
   expect(await page.locator('.sheet-days table').count()).toBe(2);
   expect(await page.getByRole('banner').isVisible()).toBe(false);

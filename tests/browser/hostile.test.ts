@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, planText } from '../../engine/index.ts';
+import { reportHtml } from '../../engine/output/report-html.ts';
+import { reportOf } from '../../engine/output/report-of.ts';
 import type { Feature, Plan } from '../../engine/index.ts';
 import { browserSession, openApp } from './harness.ts';
 import { STAGES } from '../../web/state/view.ts';
@@ -20,7 +22,7 @@ const NAMES = Array.from({ length: 200 }, (_, index) => (index % 2 === 0 ? MARKU
 function hostilePlan(): Plan {
   const plan = demoPlan('courtyard');
   const pots = NAMES.map((name, index): Feature => ({ id: `pot-${index}`, kind: 'plant', name, at: [0.5 + (index % 20) * 0.5, 0.5 + Math.floor(index / 20) * 0.7], height: 0.5, spread: 0.3, container: true }));
-  return { ...plan, name: NAMES[0], features: [...plan.features, ...pots], options: undefined, journal: [{ date: '2025-07-20', what: 'note', text: NAMES[2] }] };
+  return { ...plan, name: NAMES[0], features: [...plan.features, ...pots], options: undefined, journal: [{ date: '2025-07-20', what: 'note', text: NAMES[2] }, { date: '2025-07-20', what: 'damage', feature: 'pot-0', amount: 3, side: 225, part: 'leaf', text: NAMES[4] }] };
 }
 
 /** What a name would have left behind if it had been taken for markup. */
@@ -31,7 +33,7 @@ const harm = (page: Page): Promise<unknown> =>
     wider: document.documentElement.scrollWidth - document.documentElement.clientWidth,
   }));
 
-test('two hundred hostile names are text in every stage and on the shelf, and go out and in again as they were', async () => {
+test('two hundred hostile names are text in every stage, on the shelf, in the answer why and in the report, and go out and in again as they were', async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
   await page.getByRole('button', { name: /Yard and files/ }).click();
@@ -49,6 +51,23 @@ test('two hundred hostile names are text in every stage and on the shelf, and go
     await page.waitForTimeout(250);
     expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
   }
+  // Why one of them burnt: its name in the answer, the other names to choose from.
+  await page.keyboard.press('Alt+1');
+  await page.getByRole('region', { name: 'Everything on the plan' }).getByText(NAMES[0], { exact: true }).first().click();
+  await page.getByRole('button', { name: 'It burnt: why?' }).click();
+  const answer = page.getByRole('region', { name: 'Answer' });
+  await answer.getByRole('heading').waitFor();
+  expect(await answer.textContent()).toContain(NAMES[0]);
+  expect(await page.getByLabel('The plant that burnt').locator('option').count()).toBeGreaterThan(NAMES.length);
+  expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
   expect(complaints).toEqual([]);
+
+  // The report, opened as a page; the first sixty things hold every kind of name.
+  const report = reportOf({ ...plan, features: plan.features.slice(0, 60) }, { units: 'metric', cell: 1 });
+  if (!report.ok) throw new Error(report.problems[0].message);
+  await page.setContent(reportHtml(report.value));
+  expect(await page.evaluate(() => [(window as unknown as { hurt?: number }).hurt, document.querySelectorAll('img, script, iframe, a, textarea, body style, [onload], [onerror]').length])).toEqual([undefined, 0]);
+  const words = await page.evaluate(() => document.body.textContent ?? '');
+  expect(MARKUP.filter((name) => !words.includes(name))).toEqual([]);
   await context.close();
 });

@@ -20,13 +20,13 @@ export const nextThing: ReadonlySignal<NextThing> = computed(() => cardNext.valu
 /** A few words under each stage's name. */
 export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = computed(() => {
   const { features, options = [], journal = [] } = plan.value;
-  const canopies = features.filter(({ kind }) => kind === 'canopy' || kind === 'screen').length;
+  const cloth = [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(({ kind }) => kind === 'canopy' || kind === 'screen').length;
   return {
     draw: guessNote(plan.value),
     heat: heat.value.shown ? heatNote(heat.value.shown.value.plants) : 'being reckoned',
     place: count(features.filter((feature) => feature.kind === 'plant' && feature.container).length, 'pot', 'no pots'),
     try: count(options.length, 'option', 'not started'),
-    build: count(canopies, 'roof', 'nothing chosen'),
+    build: count(cloth, 'to build', 'nothing chosen', 'to build'),
     year: count(journal.length, 'note', 'not started'),
   };
 });

@@ -1,4 +1,4 @@
-import { formatLength } from '../../../engine/index.ts';
+import { cautionsFor, formatLength } from '../../../engine/index.ts';
 import type { FieldSheet, SheetDay } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SheetDrawing } from './SheetDrawing.tsx';
@@ -9,6 +9,7 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
     <div class="paper-only field-sheet">
       <h1>Field sheet: <bdi>{sheet.title}</bdi></h1>
       <p>Made {sheet.days[0]?.date}{plan.value.climate.from === 'rough' ? ' · rough climate' : ''}. Write into the boxes; the numbers are those on the drawing and on the screen.</p>
+      {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <p key={id}><strong>{text}</strong></p>)}
       <SheetDrawing plan={plan.value} blanks={sheet.blanks} />
       {sheet.pace && <p>Steps: {sheet.pace.steps} of yours are {formatLength(sheet.pace.length, units.value)}.</p>}
       <table class="new-page sheet-blanks">

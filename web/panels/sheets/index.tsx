@@ -1,6 +1,7 @@
 import '../first/style.css';
 import './style.css';
 import { useState } from 'preact/hooks';
+import { cautionsFor } from '../../../engine/index.ts';
 import type { Problem } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
@@ -43,6 +44,7 @@ export function FieldSheetCard() {
       <div class="screen-only">
         <p>Print it, take it into the yard with a pencil, and type here what you wrote. Shadow tables are for today and tomorrow.</p>
         <button type="button" class="main" onClick={() => print()}>Print the field sheet</button>
+        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <p key={id} class="quiet">{text}</p>)}
         <h2>What you wrote</h2>
         {sheet.blanks.length === 0 && <p>Nothing is guessed: every number of the plan is measured.</p>}
         {sheet.blanks.length > 0 && (
