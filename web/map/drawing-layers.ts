@@ -1,11 +1,12 @@
 import { LayerGroup, circleMarker, polygon, polyline } from './leaflet.ts';
 import type { Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
-import type { PlanPoint } from '../../engine/index.ts';
+import type { Feature, PlanPoint } from '../../engine/index.ts';
 import { pin, selection } from '../state/view.ts';
 import { units } from '../state/yard.ts';
 import { legText } from './draft.ts';
 import { aim, draft, drawnPlan, held, reach, wantsPoint } from './drawing.ts';
+import { clothGripWords, unfolded } from './cloth-grips.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { emphasisOf, exact, textMark } from './ink.ts';
@@ -33,7 +34,14 @@ function chosenLayers(renderers: Renderers): Layer[] {
   if (ids.length !== 1) return [...halo, ...edge];
   const feature = features.find(({ id }) => id === ids[0]);
   const grips = ids[0] === YARD_EDGE ? edgeGrips(site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
-  return [...halo, ...edge, ...grips.map((grip) => gripMark(grip, renderers))];
+  const hung = feature?.kind === 'canopy' ? unfolded(feature).map((line) => polyline(toLatLngs(line), exact(renderers, 'drawing', 'unfolded'))) : [];
+  return [...halo, ...edge, ...hung, ...grips.map((grip) => gripMark(grip, renderers)), ...(feature ? grips.flatMap((grip) => gripWords(feature, grip)) : [])];
+}
+
+/** A height, a tilt and a drop are not to be seen on a plan: their grips say them. */
+function gripWords(feature: Feature, grip: Grip): Layer[] {
+  const words = clothGripWords(feature, grip, units.value);
+  return words === null ? [] : [textMark(grip.at, words, `map-number grip-words ${grip.part}`)];
 }
 
 function gripMark(grip: Grip, renderers: Renderers): Layer {

@@ -59,7 +59,9 @@ const hint = computed(() => {
   if (askedPoint.value) return askedPoint.value.hint;
   if (draft.value) return nextStep(draft.value, hand);
   if (!held.value) return null;
-  return `${hand === 'cross-hair' ? 'Bring its new place under the cross and tap Here.' : 'Click its new place.'} Escape leaves it where it was.`;
+  const { part } = held.value.grip;
+  const where = part === 'height' || part === 'rise' ? 'a place as much higher or lower on the paper' : part === 'drop' ? 'a place as far out as it is to hang down' : 'its new place';
+  return `${hand === 'cross-hair' ? `Bring ${where} under the cross and tap Here.` : `Click ${where}.`} Escape leaves it as it was.`;
 });
 
 effect(() => {
@@ -85,7 +87,7 @@ export function snapped(raw: PlanPoint): Snapped {
 
 /** Where a grip dragged by the pointer lands: what it was taken by moves, not the pointer's slip beside it. */
 export function snappedGrip(id: string, grip: Grip, raw: PlanPoint): PlanPoint {
-  if (grip.part === 'turn') return raw;
+  if (grip.part === 'turn' || grip.part === 'height' || grip.part === 'rise' || grip.part === 'drop') return raw;
   return snap(raw, { lines: snapLines(id), drawn: [], reach: Math.min(FARTHEST_SNAP, reach.value) }).at;
 }
 
@@ -142,10 +144,11 @@ export function previewGrip(id: string, grip: Grip, to: PlanPoint): void {
   preview.value = taken(id, grip, to);
 }
 
+const VERBS: Readonly<Partial<Record<Grip['part'], string>>> = { whole: 'Move', turn: 'Turn', height: 'Raise or lower', rise: 'Tilt', drop: 'Change a drop of' };
+
 /** Ends a drag or a pair of taps: one step of undo, or a sentence and nothing. */
 export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {
-  const verb = grip.part === 'whole' ? 'Move' : grip.part === 'turn' ? 'Turn' : 'Reshape';
-  const refused = commitChecked(`${verb} ${nameOf(id)}`, taken(id, grip, to), id);
+  const refused = commitChecked(`${VERBS[grip.part] ?? 'Reshape'} ${nameOf(id)}`, taken(id, grip, to), id);
   if (refused !== null) {
     preview.value = null;
     say(refused, 'problem');

@@ -1,5 +1,7 @@
 import { boundsOf, changeFeature, distance, featureOf, insertCorner, moveCorner, moveFeature, turnFeature, turned } from '../../engine/index.ts';
-import type { Canopy, Feature, Plan, PlanPoint } from '../../engine/index.ts';
+import type { Canopy, Feature, FeatureOf, Plan, PlanPoint } from '../../engine/index.ts';
+import { clothBy, clothGrips } from './cloth-grips.ts';
+import type { ClothGrip } from './cloth-grips.ts';
 import { centreLine, footprint } from './outline.ts';
 import { DRAWING_GRID, toMillimetre } from './snap.ts';
 
@@ -12,25 +14,27 @@ export type Grip =
   | { readonly part: 'corner' | 'new corner'; readonly index: number; readonly at: PlanPoint }
   | { readonly part: 'roof corner'; readonly index: number; readonly at: PlanPoint }
   | { readonly part: 'width'; readonly at: PlanPoint }
-  | { readonly part: 'turn'; readonly at: PlanPoint };
+  | { readonly part: 'turn'; readonly at: PlanPoint }
+  | ClothGrip;
 
-/** How far the turning grip stands off the thing. [m] */
-const TURN_GRIP_OFF = 0.5;
+/** How far a grip that is not on the thing's edge stands off it. [m] */
+const GRIP_OFF = 0.5;
 
 /** Every grip of a feature but `whole`, which is its body. @param reach of the pointer, so that grips keep apart [m] */
 export function gripsOf(feature: Feature, reach: number): readonly Grip[] {
   switch (feature.kind) {
     case 'wall':
     case 'hedge':
-    case 'screen':
     case 'eye':
-      return [...cornerGrips(feature.path, false, reach), ...(feature.path.length > 1 ? [turnGrip(feature, reach)] : [])];
+      return lineGrips(feature, reach);
+    case 'screen':
+      return [...lineGrips(feature, reach), ...clothGrips(feature, offOf(reach))];
     case 'building':
     case 'bed':
     case 'keepout':
       return [...cornerGrips(feature.outline, true, reach), turnGrip(feature, reach)];
     case 'canopy':
-      return [...footprint(feature)[0].map((at, index): Grip => ({ part: 'roof corner', index, at })), turnGrip(feature, reach)];
+      return [...footprint(feature)[0].map((at, index): Grip => ({ part: 'roof corner', index, at })), turnGrip(feature, reach), ...clothGrips(feature, offOf(reach))];
     case 'tree':
       return [{ part: 'width', at: [feature.at[0] + feature.crownWidth / 2, feature.at[1]] }];
     case 'plant':
@@ -55,10 +59,18 @@ function cornerGrips(points: readonly PlanPoint[], closes: boolean, reach: numbe
   return [...corners, ...between];
 }
 
+function lineGrips(feature: FeatureOf<'wall' | 'hedge' | 'screen' | 'eye'>, reach: number): readonly Grip[] {
+  return [...cornerGrips(feature.path, false, reach), ...(feature.path.length > 1 ? [turnGrip(feature, reach)] : [])];
+}
+
+function offOf(reach: number): number {
+  return Math.max(GRIP_OFF, 2.5 * reach);
+}
+
 function turnGrip(feature: Feature, reach: number): Grip {
   const line = centreLine(feature);
   const { minX, maxX, maxY } = boundsOf(line);
-  return { part: 'turn', at: [(minX + maxX) / 2, maxY + Math.max(TURN_GRIP_OFF, 2.5 * reach)] };
+  return { part: 'turn', at: [(minX + maxX) / 2, maxY + offOf(reach)] };
 }
 
 /** What a thing is turned about: the middle of the box around it. */
@@ -87,6 +99,10 @@ export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Pla
     }
     case 'turn':
       return turnFeature(plan, id, turnBetween(pivotOf(feature), grip.at, to), pivotOf(feature));
+    case 'height':
+    case 'rise':
+    case 'drop':
+      return feature.kind === 'canopy' || feature.kind === 'screen' ? changeFeature(plan, id, clothBy(feature, grip, to)) : plan;
   }
 }
 

@@ -52,6 +52,27 @@ describe('taking a grip somewhere', () => {
     expect(feature(next, 'canopy').turn).toBe(90);
   });
 
+  test('by the grip of its height hangs a roof as much higher as it is drawn up the paper, and never underground', () => {
+    const height = grip('roof', 'height');
+    expect(feature(takeGrip(yard, 'roof', height, [height.at[0] + 2, height.at[1] + 0.4]), 'canopy')).toMatchObject({ height: 2.6, center: [4, 5] });
+    expect(feature(takeGrip(yard, 'roof', height, [height.at[0], height.at[1] - 9]), 'canopy').height).toBeGreaterThan(0);
+  });
+
+  test('by the grip of its tilt lifts the front edge alone', () => {
+    const rise = grip('roof', 'rise');
+    expect(feature(takeGrip(yard, 'roof', rise, [rise.at[0], rise.at[1] + 0.3]), 'canopy')).toMatchObject({ height: 2.2, rise: 0.3 });
+  });
+
+  test('by an edge hangs a drop as deep as it is drawn outwards, no deeper than the ground; drawn back it is gone', () => {
+    const front = gripsOf(feature(yard, 'canopy'), 0.1).find((each) => each.part === 'drop' && each.side === 'front')!;
+    // Turned by 90°, the front edge faces along +x, 1.5 m from the middle.
+    expect(front.at[0]).toBeCloseTo(5.5, 9);
+    const hung = takeGrip(yard, 'roof', front, [5.5 + 0.9, 5.7]);
+    expect(feature(hung, 'canopy').drops).toEqual([{ side: 'front', depth: 0.9, density: 0.5 }]);
+    expect(feature(takeGrip(yard, 'roof', front, [12, 5]), 'canopy').drops?.[0]?.depth).toBeLessThanOrEqual(2.2);
+    expect(feature(takeGrip(hung, 'roof', front, [5.5, 5]), 'canopy').drops).toBeUndefined();
+  });
+
   test('by the turning grip turns clockwise by whole degrees, drawn to every fifteenth', () => {
     const turn = grip('roof', 'turn');
     expect(feature(takeGrip(yard, 'roof', turn, [4 + 3, 5 + 0.05]), 'canopy').turn).toBe(180);

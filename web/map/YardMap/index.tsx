@@ -2,6 +2,7 @@ import 'leaflet/dist/leaflet.css';
 import './style.css';
 import './ink.css';
 import './draft-bar.css';
+import './cloth-grips.css';
 import { untracked, useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { DEFAULTS } from '../../../engine/index.ts';
@@ -26,6 +27,8 @@ import { Patterns } from '../Patterns.tsx';
 import { createPlanLayer } from '../plan-layer.ts';
 import { listenToPointer } from '../pointer.ts';
 import { ScaleBar } from '../ScaleBar.tsx';
+import { split } from '../split.ts';
+import { SplitBar } from '../SplitBar/index.tsx';
 import { toolById } from '../tools.ts';
 import type { Map as LeafletMap } from 'leaflet';
 import type { LeafletYard } from '../leaflet-map.ts';
@@ -122,11 +125,11 @@ export function YardMap() {
     else if (!wantsPoint.value) aim.value = null;
   });
 
-  /** The cross begins in the middle of what is seen, near enough to place it. */
+  /** The cross begins at what is held, else in the middle of what is seen, near enough to place it. */
   function startCross(map: LeafletMap): void {
     if (!wantsPoint.peek() || !crossHair.peek()) return;
     if (map.getZoom() < CLOSE_ENOUGH) map.setZoom(CLOSE_ENOUGH, { animate: false });
-    moveCross(untracked(() => snapped(toPlanPoint(map.getCenter())).at));
+    moveCross(held.peek()?.grip.at ?? untracked(() => snapped(toPlanPoint(map.getCenter())).at));
   }
 
   function centreOn(at: PlanPoint): void {
@@ -192,6 +195,7 @@ export function YardMap() {
       <Patterns />
       <div class="map-frame">
         <div ref={container} class="map-paper" role="application" tabIndex={0} aria-label={mapWords(tool.value)} />
+        {split.value && yard.current && <SplitBar map={yard.current.map} />}
         {waiting && crossHair.value && (
           <svg class="map-cross" viewBox="-40 -40 80 80" aria-hidden="true">
             <path d="M-38 0H-7M7 0H38M0 -38V-7M0 7V38" />

@@ -1,15 +1,19 @@
+import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { formatArea, formatLength } from '../../../engine/index.ts';
 import type { ComparedChoice } from '../../../engine/index.ts';
 import { standIn } from '../../app/heat-on-map.ts';
+import type { NumberField } from '../../map/fields.ts';
+import { NumberBox } from '../../map/NumberBox.tsx';
+import { SPLIT_STEP, moveSplit, split } from '../../map/split.ts';
 import { quantity } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
 import { QUANTITY_WORDS } from '../heat/words.ts';
-import { changed, firstCloth, heldPicture, paying, side, unchanged } from './held.ts';
+import { barAt, barPlace, barRange, changed, firstCloth, heldPicture, paying, side, unchanged } from './held.ts';
 import type { Side } from './held.ts';
 import { percentWords } from './words.ts';
 
-const SIDES: Readonly<Record<Side, string>> = { before: 'Before', after: 'After', difference: 'Difference', payoff: 'Where it pays' };
+const SIDES: Readonly<Record<Side, string>> = { before: 'Before', split: 'Split', after: 'After', difference: 'Difference', payoff: 'Where it pays' };
 
 /** Light that is not told apart from none lost. [mol/m²] */
 const LESS_LIGHT = 0.5;
@@ -23,14 +27,36 @@ export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | unde
       side.value = 'after';
     };
   }, []);
+  useSignalEffect(() => {
+    split.value = side.value === 'split' ? { ...barRange.value, x: barPlace.value, left: 'before', right: 'after', move: (x) => (barAt.value = x) } : null;
+  });
+  useEffect(() => () => {
+    split.value = null;
+  }, []);
   return (
     <div class="before-and-after">
       {choice && <p class="finding">{findingOf(choice)}</p>}
       <div class="tab-row" role="group" aria-label="The drawing shows">
         {(Object.keys(SIDES) as Side[]).filter((each) => each !== 'payoff' || firstCloth.value !== null).map((each) => <button key={each} type="button" aria-pressed={side.value === each} onClick={() => (side.value = each)}>{SIDES[each]}</button>)}
       </div>
+      {side.value === 'split' && <BarPlace />}
       {side.value === 'difference' && <Key />}
       {side.value === 'payoff' && <PayoffKey />}
+    </div>
+  );
+}
+
+const BAR_FIELD: NumberField = { key: 'bar', label: 'The bar stands at, across', unit: 'length', asked: false, least: -1e4, most: 1e4, read: () => undefined, write: () => ({}) };
+
+/** The bar's place, for whoever does not drag it on the drawing. */
+function BarPlace() {
+  const now = split.value;
+  if (!now) return null;
+  return (
+    <div class="bar-place">
+      <p class="quiet">Drag the bar on the drawing, or move it here.</p>
+      <input type="range" aria-label="Bar between before and after" min={now.from} max={now.to} step={SPLIT_STEP} value={now.x} onInput={(event) => moveSplit(now, event.currentTarget.valueAsNumber)} />
+      <NumberBox field={BAR_FIELD} value={now.x} onChange={(x) => (moveSplit(now, x ?? now.x), null)} />
     </div>
   );
 }
