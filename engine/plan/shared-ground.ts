@@ -1,8 +1,8 @@
 import { boundsOf, pointInRing } from './geometry.ts';
 import type { Bounds } from './geometry.ts';
 import { LIMITS } from './limits.ts';
+import { sharesMoreThan } from './overlap.ts';
 import { quote } from './reader.ts';
-import { intersect, regionArea } from './turf.ts';
 import type { Bed, Building, Feature, Problem } from './types.ts';
 
 /** Ground that two outlines may share through careless drawing. [m²] */
@@ -18,7 +18,7 @@ export function sharedGround(features: readonly Feature[]): Problem[] {
   const share = (a: Building | Bed, bounds: Bounds, other: (typeof buildings)[number]): boolean => {
     if (compared > CORNERS_COMPARED || !overlap(bounds, other.bounds)) return false;
     compared += a.outline.length + other.feature.outline.length;
-    return regionArea(intersect(a.outline, other.feature.outline)) > SLACK_AREA;
+    return sharesMoreThan(SLACK_AREA, a.outline, other.feature.outline);
   };
   features.forEach((feature, index) => {
     if (feature.kind !== 'building' && feature.kind !== 'bed' && feature.kind !== 'plant') return;
