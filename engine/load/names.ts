@@ -1,5 +1,7 @@
 import type { Plan } from '../plan/types.ts';
 
+export { compassWord } from '../plan/compass.ts';
+
 /** A feature as a sentence begins with it: its name, else its kind and id. */
 export function nameOf(plan: Plan, id: string): string {
   const feature = plan.features.find((candidate) => candidate.id === id);
@@ -18,11 +20,4 @@ export function namedInside(plan: Plan, id: string): string {
   if (/^(the|my|our|a|an)$/i.test(first)) return first.toLowerCase() + name.slice(first.length);
   const common = /^\p{Lu}[^\p{Lu}]*$/u.test(name);
   return `the ${common ? name[0].toLowerCase() + name.slice(1) : name}`;
-}
-
-const SIDES_OF_EIGHT = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
-
-/** The nearest of eight compass words to a true bearing. [°] */
-export function compassWord(bearing: number): string {
-  return SIDES_OF_EIGHT[Math.round((((bearing % 360) + 360) % 360) / 45) % 8];
 }

@@ -1,7 +1,8 @@
 import type { PlanPoint } from '../plan/types.ts';
 
+export { compassWord as bearingWord } from '../plan/compass.ts';
+
 const DEGREE = Math.PI / 180;
-const WORDS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
 
 /** A bearing brought to 0 ≤ bearing < 360. [°] */
 export function wrapBearing(bearing: number): number {
@@ -18,11 +19,6 @@ export function turnBetween(from: number, to: number): number {
 /** Direction of a line on the plan, clockwise from the plan's +y. [°] 0 for a line without length. */
 export function planDirectionOf(from: PlanPoint, to: PlanPoint): number {
   return wrapBearing(Math.atan2(to[0] - from[0], to[1] - from[1]) / DEGREE);
-}
-
-/** The nearest of eight words: 'south-west'. */
-export function bearingWord(bearing: number): string {
-  return WORDS[Math.round(wrapBearing(bearing) / 45) % 8];
 }
 
 /** Where on a sheet of paper a plan direction points: 'the top', 'the lower left'. @param direction Clockwise from the plan's +y. [°] */
