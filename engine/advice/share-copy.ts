@@ -19,7 +19,7 @@ const KEPT: ReadonlySet<string> = new Set(
     'format version units site season climate features options plants journal stock past plan year latitude longitude elevation timeZone upBearing boundary skyline azimuth altitude ' +
     'northFrom by line when along reading declination bearing pm pace steps length rules maxHeight setback tap hose how from to stepMinutes offset gust frost first last lowest turbidity hotAir ' +
     'heatwaveHigh months month high low humidity wind sunshine sunshineAfternoon spread id kind path height thickness openness outline eaves at crownWidth crownBase shape leafless plant planted worth ' +
-    'center width turn rise density measuredDensity drops side depth up frame tube bottomRails maxBay takeOff anchor soil bottom plantHeight container pot move foliageFrom blocks air leaf light covered ' +
+    'center width turn rise density measuredDensity drops side depth up frame tube bottomRails braces maxBay takeOff anchor soil bottom plantHeight container pot move foliageFrom blocks air leaf light covered ' +
     'pair adds moves removes sunHours minDLI heatLimit limitOf afternoonShade cloth frostDamage leafWidth bothSides date what feature amount part currency kerf tubes outside wall price prices'
   ).split(' '),
 );

@@ -2,7 +2,7 @@
 import { formatCut, formatMass, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { groundPlace } from './grounds.ts';
-import { formatVolume } from './lengths.ts';
+import { formatForce, formatVolume } from './lengths.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
 import type { AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
 import { BALLAST_FACTOR, GRAVITY, sidePush, upliftForce } from './wind.ts';
@@ -118,7 +118,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast: null,
         sentences: [
           ...opening,
-          `${stakes ? `Stakes of ${metric ? '12 mm rebar, 0.6 m' : '1/2 in rebar, 2 ft'} long` : `Garden augers, ${metric ? '30 to 40 cm' : '12 to 16 in'} long`}, ${groundPlace(ground)}: ${each} at each post, counted at ${Math.round(holds)} N (${formatMass(holds / GRAVITY, units)}) each, the low end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
+          `${stakes ? `Stakes of ${metric ? '12 mm rebar, 0.6 m' : '1/2 in rebar, 2 ft'} long` : `Garden augers, ${metric ? '30 to 40 cm' : '12 to 16 in'} long`}, ${groundPlace(ground)}: ${each} at each post, counted at ${formatForce(holds, units)} each, the low end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
           ...(each > MOST_ANCHORS ? ['That is more than anyone will drive: take concrete footings instead.'] : []),
           'A strap at 45° to a stake outside the frame carries 1.4 times the uplift.',
         ],
@@ -133,7 +133,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
         ballast,
         sentences: [
           ...opening,
-          `${Math.ceil(perPost / WATER_CAN)} cans of 25 litres${metric ? '' : ' (6.6 gallons)'} filled with water at each ${feet > model.posts.length ? 'post and each foot of a stay' : 'post'} (${ballast.litresOfWater} litres are needed), or ${ballast.slabs} slabs of ${metric ? '60 × 60 × 5 cm' : '24 × 24 × 2 in'}, or ${ballast.sandbags} sandbags of ${formatMass(SANDBAG, units)}, strapped to the post low down. Check the water once a week.`,
+          `${Math.ceil(perPost / WATER_CAN)} cans of 25 litres${metric ? '' : ' (6.6 gallons)'} filled with water at each ${feet > model.posts.length ? 'post and each foot of a stay' : 'post'} (${metric ? `${ballast.litresOfWater} litres` : `${Math.ceil(ballast.litresOfWater / 3.785)} gallons`} are needed), or ${ballast.slabs} slabs of ${metric ? '60 × 60 × 5 cm' : '24 × 24 × 2 in'}, or ${ballast.sandbags} sandbags of ${formatMass(SANDBAG, units)}, strapped to the post low down. Check the water once a week.`,
           ...(ground === 'wheels' ? ['A frame on wheels rolls before it lifts: lock the wheels and take the cloth off whenever nobody is at home.'] : []),
         ],
       };

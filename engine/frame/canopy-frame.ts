@@ -1,17 +1,16 @@
 /** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
-import { canopyCorners, pointInRing } from '../plan/geometry.ts';
+import { canopyCorners } from '../plan/geometry.ts';
 import type { SpacePoint } from '../plan/geometry.ts';
 import { DEFAULTS } from '../plan/defaults.ts';
-import type { Canopy, Drop, Feature, Plan, PlanPoint } from '../plan/types.ts';
+import type { Canopy, Plan, PlanPoint } from '../plan/types.ts';
 import { baysOf } from './bays.ts';
-import type { FrameBrief, FrameCloth, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube, StandingCloth } from './model.ts';
+import { bracesFor } from './canopy-braces.ts';
+import { clothsOf, standingOf } from './canopy-cloths.ts';
+import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube } from './model.ts';
+import { whatStandsAt } from './surroundings.ts';
 
 /** Square joints take a slope up to this in their sockets' play. [°] */
 const PLAY_DEG = 5;
-/** A brace runs at 45° from the post to the rail, this far along each at most. [m] */
-const BRACE_LEG = 0.8;
-/** Tree trunks: radius over height, as everywhere in the plan. */
-const TRUNK = 0.03;
 
 export interface CanopyGrid {
   /** Bays along the width and along the length. */
@@ -44,15 +43,14 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
   const outer = (i: number, j: number): boolean => i === 0 || i === across || j === 0 || j === along;
   const notes: string[] = [];
 
-  const leftOut = new Set<string>();
+  const leftOut = new Map<string, string>();
   for (let j = 1; j < along; j++) {
     for (let i = 1; i < across; i++) {
       const inTheWay = whatStandsAt(plan, toPlan([x(i), y(j)]));
-      if (inTheWay === undefined) continue;
-      leftOut.add(`${i},${j}`);
-      notes.push(`A post under the middle would stand in ${inTheWay}, so it is left out and the rails cross there without one. They then span two bays, and a screwed joint in mid-span gives like a hinge: better move the frame so that the post can stand.`);
+      if (inTheWay !== undefined) leftOut.set(`${i},${j}`, inTheWay);
     }
   }
+  if (leftOut.size > 0) notes.push(leftOutNote([...leftOut.values()]));
 
   const tubes: FrameTube[] = [];
   const bay = { across: canopy.width / across, along: grid.slope / along, footprint: canopy.length / along };
@@ -92,15 +90,17 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
   }
 
   const drops = canopy.drops ?? [];
-  for (const brace of bracesFor(drops, across, along, bay.across, bay.footprint, top)) {
+  for (const brace of bracesFor(drops, brief.braces, across, along, bay.across, bay.footprint, top)) {
     add('brace', 'brace', brace[0], brace[1], Math.hypot(brace[1][0] - brace[0][0], brace[1][1] - brace[0][1], brace[1][2] - brace[0][2]));
     for (const at of brace) joints.push({ kind: 'brace clamp', adjustable: false, at });
   }
 
-  const wholeSpan = leftOut.size > 0 ? 2 : 1;
+  const missingAt = (i: number, j: number): boolean => leftOut.has(`${i},${j}`);
+  // Where a post is left out, the rails that reach the next posts sooner carry those that cross them.
+  const [over, through] = [bay.across * longestSpan(across, along, missingAt), bay.along * longestSpan(along, across, (j, i) => missingAt(i, j))];
   const rails: FrameRail[] = [
-    { name: 'crosswise', span: bay.across * wholeSpan, tributary: along > 1 ? bay.along : bay.along / 2 },
-    { name: 'lengthwise', span: bay.along * wholeSpan, tributary: across > 1 ? bay.across : bay.across / 2 },
+    { name: 'crosswise', span: over <= through + 1e-9 ? over : bay.across, tributary: along > 1 ? bay.along : bay.along / 2 },
+    { name: 'lengthwise', span: through <= over + 1e-9 ? through : bay.along, tributary: across > 1 ? bay.across : bay.across / 2 },
   ];
   return {
     kind: 'canopy',
@@ -109,11 +109,11 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
     joints,
     inGround: sunk > 0 ? posts.filter((post) => !(brief.bottomRails && post.role !== 'inner')).length : 0,
     rails,
-    cloths: clothsOf(canopy, grid.slope, top(0, 0), top(across, 0), top(across, along), top(0, along)),
+    cloths: clothsOf(canopy, grid.slope, top(0, 0), top(across, 0), top(across, along), top(0, along), posts.filter(({ role }) => role === 'corner').map(({ id }) => id)),
     standing: drops.map((drop) => standingOf(drop, canopy, across, along)),
     roofArea: grid.slope * canopy.width,
     pitchDeg: grid.pitchDeg,
-    braced: drops.length > 0,
+    braced: drops.length > 0 || brief.braces,
     toPlan,
     notes,
   };
@@ -127,92 +127,28 @@ function planAxes(canopy: Canopy): (point: readonly [number, number]) => PlanPoi
   return ([x, y]) => [backLeft[0] + x * across[0] + y * along[0], backLeft[1] + x * across[1] + y * along[1]];
 }
 
-/** What keeps a post from standing at a point: a no-post area, a trunk, a plant's foot. */
-export function whatStandsAt(plan: Plan, point: PlanPoint): string | undefined {
-  const found = plan.features.find((feature) => occupies(feature, point));
-  return found === undefined ? undefined : (found.name ?? `the ${found.kind} "${found.id}"`);
+/** In bays: the most that a rail of one row crosses between two posts. @param missing Whether the post at a place along a row is left out. */
+function longestSpan(bays: number, rows: number, missing: (along: number, row: number) => boolean): number {
+  let longest = 1;
+  for (let row = 0; row <= rows; row++) {
+    let span = 0;
+    for (let i = 1; i <= bays; i++) {
+      span += 1;
+      longest = Math.max(longest, span);
+      if (!missing(i, row)) span = 0;
+    }
+  }
+  return longest;
 }
 
-function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
-  switch (feature.kind) {
-    case 'keepout':
-      return feature.blocks.includes('posts') && pointInRing([x, y], feature.outline);
-    case 'bed':
-    case 'building':
-      return pointInRing([x, y], feature.outline);
-    case 'tree':
-      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.15, TRUNK * feature.height);
-    case 'plant':
-      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, (feature.pot?.width ?? 0) / 2);
-    default:
-      return false;
-  }
+function leftOutNote(inTheWay: readonly string[]): string {
+  const names = [...new Set(inTheWay)].join(', ');
+  const [posts, they] = inTheWay.length === 1 ? ['A post under the middle', 'it is'] : [`${inTheWay.length} posts under the middle`, 'they are'];
+  return `${posts} would stand in ${names}, so ${they} left out and the rails cross there without one. They then span further, and a screwed joint in mid-span gives like a hinge: better move the frame so that every post can stand.`;
 }
 
 function rowName(row: number, last: number, rise: number): string {
   if (row === 0) return rise > 0 ? 'low side' : 'high side';
   if (row === last) return rise > 0 ? 'high side' : 'low side';
   return `row ${row + 1} from the back`;
-}
-
-/** Two braces in each of the two upright faces that stand along the push of a drop. */
-function bracesFor(
-  drops: readonly Drop[],
-  across: number,
-  along: number,
-  bayAcross: number,
-  bayAlong: number,
-  top: (i: number, j: number) => SpacePoint,
-): [SpacePoint, SpacePoint][] {
-  const braces: [SpacePoint, SpacePoint][] = [];
-  const brace = (i: number, j: number, dx: number, dy: number, bay: number): void => {
-    const [x, y, z] = top(i, j);
-    const leg = Math.min(BRACE_LEG, bay / 3, z / 3);
-    const share = leg / bay;
-    const next = top(i + dx, j + dy);
-    braces.push([[x, y, z - leg], [x + dx * leg, y + dy * leg, z + (next[2] - z) * share]]);
-  };
-  if (drops.some((drop) => drop.side === 'left' || drop.side === 'right')) {
-    for (const j of [0, along]) {
-      brace(0, j, 1, 0, bayAcross);
-      brace(across, j, -1, 0, bayAcross);
-    }
-  }
-  if (drops.some((drop) => drop.side === 'front' || drop.side === 'back')) {
-    for (const i of [0, across]) {
-      brace(i, 0, 0, 1, bayAlong);
-      brace(i, along, 0, -1, bayAlong);
-    }
-  }
-  return braces;
-}
-
-function clothsOf(canopy: Canopy, slope: number, backLeft: SpacePoint, backRight: SpacePoint, frontRight: SpacePoint, frontLeft: SpacePoint): FrameCloth[] {
-  const edges = { back: [backLeft, backRight], right: [backRight, frontRight], front: [frontRight, frontLeft], left: [frontLeft, backLeft] } as const;
-  const roof: FrameCloth = {
-    where: 'roof',
-    opening: [slope, canopy.width],
-    density: canopy.measuredDensity ?? canopy.density,
-    corners: [backLeft, backRight, frontRight, frontLeft],
-  };
-  const drops = (canopy.drops ?? []).map((drop): FrameCloth => {
-    const [a, b] = edges[drop.side];
-    const under = ([x, y, z]: SpacePoint): SpacePoint => [x, y, z - drop.depth];
-    return { where: `drop ${drop.side}`, opening: [Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]), drop.depth], density: drop.density, corners: [a, b, under(b), under(a)] };
-  });
-  return [roof, ...drops];
-}
-
-function standingOf(drop: Drop, canopy: Canopy, across: number, along: number): StandingCloth {
-  const rise = canopy.rise ?? DEFAULTS.rise;
-  const sideways = drop.side === 'left' || drop.side === 'right';
-  const edgeHeight = canopy.height + (sideways ? rise / 2 : drop.side === 'front' ? rise : 0);
-  return {
-    where: `drop ${drop.side}`,
-    area: (sideways ? canopy.length : canopy.width) * drop.depth,
-    density: drop.density,
-    height: edgeHeight - drop.depth / 2,
-    base: sideways ? canopy.width : canopy.length,
-    posts: sideways ? along + 1 : across + 1,
-  };
 }

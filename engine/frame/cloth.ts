@@ -1,7 +1,8 @@
 /** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
 import type { StockCloth } from '../plan/types.ts';
-import { formatCut, formatTemperatureDifference } from '../plan/units.ts';
+import { formatArea, formatCut, formatTemperatureDifference } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
+import { formatAbout } from './lengths.ts';
 import type { FrameCloth, FrameModel } from './model.ts';
 import type { ClothPiece, ClothPlan, FrostCloth } from './types.ts';
 import { holesFactor, tautPull, upliftCoefficient, windPressure } from './wind.ts';
@@ -35,8 +36,14 @@ export function stripsOf(width: number, roll: number, hem: number, lap: number):
   return Math.max(1, Math.ceil((width + 2 * hem - lap) / (roll - lap) - 1e-9));
 }
 
+/** Of a square metre of frost cloth; `null` where no price is known. */
+export interface FrostPrice {
+  readonly price: number | null;
+  readonly currency: string;
+}
+
 /** @param gust Gust at which the pull of the taut cloth is shown. [m/s] */
-export function clothPlanOf(model: FrameModel, stock: readonly StockCloth[], gust: number, units: Units): ClothPlan {
+export function clothPlanOf(model: FrameModel, stock: readonly StockCloth[], gust: number, frostPrice: FrostPrice, units: Units): ClothPlan {
   const pieces = model.cloths.map((cloth) => clothPiece(cloth, stock, units));
   const span = Math.min(...model.rails.map((rail) => rail.span));
   const first = model.cloths[0];
@@ -49,7 +56,7 @@ export function clothPlanOf(model: FrameModel, stock: readonly StockCloth[], gus
     tieSpacing: TIE_SPACING,
     pull: { perMetre: tautPull(pressure, span, sag), sag, gust },
     notes: notesFor(model, pieces, units),
-    frost: model.kind === 'canopy' ? frostCloth(model, units) : null,
+    frost: model.kind === 'canopy' ? frostCloth(model, frostPrice, units) : null,
   };
 }
 
@@ -61,10 +68,10 @@ function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Unit
   const panel = sold.map((row) => panelFor(row, along, across)).find((found) => found !== null);
   if (panel) {
     const direction = 'Nothing to sew: it comes hemmed, with eyelets.';
-    return { where: cloth.where, finished: panel, cut: panel, density: cloth.density, buy: 'ready-made', rollWidth: Math.min(...panel), strips: 1, seams: 0, rollLength: Math.max(...panel), ties, direction };
+    return { where: cloth.where, between: cloth.between, finished: panel, cut: panel, density: cloth.density, buy: 'ready-made', rollWidth: Math.min(...panel), strips: 1, seams: 0, rollLength: Math.max(...panel), ties, direction };
   }
   const finished = [along - 2 * gapFor(along), across - (hangs ? 1 : 2) * gapFor(across)] as const;
-  return { where: cloth.where, finished, density: cloth.density, buy: 'from the roll', ties, ...fromRoll(finished, sold.filter(isRoll), units) };
+  return { where: cloth.where, between: cloth.between, finished, density: cloth.density, buy: 'from the roll', ties, ...fromRoll(finished, sold.filter(isRoll), units) };
 }
 
 /** A panel that fits the opening either way round, as it would hang. */
@@ -99,8 +106,8 @@ function fromRoll([along, across]: readonly [number, number], rolls: readonly St
   const strip = formatCut(best.length, units);
   const direction =
     best.strips === 1
-      ? `One piece, ${strip} off the roll; hem all round, ${formatCut(HEM, units)}.`
-      : `${best.strips} strips of ${strip}, seams ${best.lengthwise ? 'along the length' : 'along the width'}; overlap ${formatCut(LAP, units)} and sew two rows, zigzag or triple stitch, so that the seam can stretch; hem all round, ${formatCut(HEM, units)}.`;
+      ? `One piece, ${strip} off the roll; hem all round, ${formatAbout(HEM, units)}.`
+      : `${best.strips} strips of ${strip}, seams ${best.lengthwise ? 'along the length' : 'along the width'}; overlap ${formatAbout(LAP, units)} and sew two rows, zigzag or triple stitch, so that the seam can stretch; hem all round, ${formatAbout(HEM, units)}.`;
   const cut: readonly [number, number] = [along + 2 * HEM, across + 2 * HEM];
   return { cut, rollWidth: best.roll, strips: best.strips, seams: best.strips - 1, rollLength: best.strips * best.length, direction };
 }
@@ -122,19 +129,21 @@ function notesFor(model: FrameModel, pieces: readonly ClothPiece[], units: Units
 }
 
 /** One sheet over the roof and down to the ground all round, its corners folded. */
-function frostCloth(model: FrameModel, units: Units): FrostCloth {
+function frostCloth(model: FrameModel, { price, currency }: FrostPrice, units: Units): FrostCloth {
   const [slope, width] = model.cloths[0].opening;
   const heights = model.posts.map((post) => post.height);
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
   const cut: readonly [number, number] = [slope + low + high + 2 * FROST_SKIRT, width + 2 * high + 2 * FROST_SKIRT];
   const footprint = 2 * (slope + width);
   const weights = Math.ceil(footprint / FROST_WEIGHT_SPACING);
+  const area = cut[0] * cut[1];
+  const cost = price === null ? '' : `, roughly ${(area * price).toFixed(0)} ${currency}`;
   return {
     cut,
     weights,
     sentence:
       `The same frame carries frost cloth in winter: take the shade cloth off and lay one sheet of ${formatCut(cut[0], units)} × ${formatCut(cut[1], units)} over the rails and down to the ground, ` +
-      `${formatCut(FROST_SKIRT, units)} of it lying on the soil, with ${weights} stones or sandbags along the edge. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and nothing against freezing wind. ` +
+      `${formatAbout(FROST_SKIRT, units)} of it lying on the soil, with ${weights} stones or sandbags along the edge. That is ${formatArea(area, units)} of fleece of 17 to 30 g/m² (½ to 1 oz/yd²)${cost}, not on the shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and nothing against freezing wind. ` +
       'On before sunset, open in the morning once it is above freezing; the cloth must not touch leaves. The frame must not stay under it in wind or snow.',
   };
 }

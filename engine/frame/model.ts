@@ -48,6 +48,8 @@ export interface FrameCloth {
   readonly opening: readonly [number, number];
   readonly density: number;
   readonly corners: readonly SpacePoint[];
+  /** Ids of the posts that it hangs between; `null` for a roof. */
+  readonly between: readonly [string, string] | null;
 }
 
 /** Cloth that stands in the wind, and where the push acts. */
@@ -94,6 +96,7 @@ export interface FrameBrief {
   readonly maxBay: number;
   readonly takeOff: number;
   readonly bottomRails: boolean;
+  readonly braces: boolean;
   readonly ground: GroundKind | null;
   readonly anchor: AnchorKind;
   /** [m/s] */
@@ -135,7 +138,8 @@ export function briefOf(thing: Canopy | Screen, plan: Plan): { ok: true; brief: 
       ownTubes: choice.own,
       maxBay: frame.maxBay ?? Math.min(MAX_BAY, longest + 2 * takeOff),
       takeOff,
-      bottomRails: frame.bottomRails ?? false,
+      bottomRails: thing.kind === 'canopy' && (frame.bottomRails ?? false),
+      braces: frame.braces ?? false,
       ground,
       anchor: cannotDig ? 'ballast' : onRails ? 'footing' : anchor,
       gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,

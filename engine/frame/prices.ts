@@ -29,6 +29,7 @@ const EXAMPLE_PRICES: Readonly<Record<string, Pair>> = {
   screw: [0.5, 0.5],
   clothRoll: [2, 1.5],
   clothMade: [4, 3.5],
+  frostCloth: [0.6, 0.5],
   tie: [0.5, 0.5],
   clip: [0.6, 0.5],
   thread: [8, 7],

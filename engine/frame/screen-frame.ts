@@ -11,10 +11,16 @@ const STRAIGHT_DEG = 5;
 /** A stay leans on a post this far up and stands as far away at its foot. */
 const STAY_SHARE = 0.6;
 
+/** A post's place on the plan and how far the path turns there. */
+interface Place {
+  readonly at: PlanPoint;
+  readonly bendDeg: number;
+}
+
 /** Where a screen's posts stand on the plan: every corner of its path, and between them where a bay would be too long. */
-export function screenPosts(screen: Screen, maxBay: number): { readonly at: PlanPoint; readonly bendDeg: number }[] {
+export function screenPosts(screen: Screen, maxBay: number): Place[] {
   const path = cleanPath(screen.path);
-  const posts: { at: PlanPoint; bendDeg: number }[] = [];
+  const posts: Place[] = [];
   for (let k = 1; k < path.length; k++) {
     const [a, b] = [path[k - 1], path[k]];
     const bays = baysOf(distance(a, b), maxBay);
@@ -68,7 +74,7 @@ export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): Fr
     }
     tubes.push({ part: 'post', kind: 'post', from: [x, y, 0], to: [x, y, screen.height], length: screen.height - (sunk > 0 ? 1 : 2) * brief.takeOff + sunk });
     if (sunk === 0) addStay(tubes, joints, [x, y], sideOf(places, k, closed), screen.height);
-    return { id: `P${k + 1}`, role: end ? 'end' : 'edge', at: [x, y], height: screen.height, share: (before + after) / (2 * total) };
+    return { id: postId(k), role: end ? 'end' : 'edge', at: [x, y], height: screen.height, share: (before + after) / (2 * total) };
   });
 
   const density = screen.measuredDensity ?? screen.density;
@@ -81,7 +87,7 @@ export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): Fr
     joints,
     inGround: sunk > 0 ? posts.length : 0,
     rails: [{ name: 'along the screen', span: longest, tributary: depth / 2 }] satisfies FrameRail[],
-    cloths: stretches(places, closed).map((stretch): FrameCloth => screenCloth(stretch.map(own), bottom, screen.height, density)),
+    cloths: stretches(places, closed).map((stretch): FrameCloth => screenCloth(places, stretch, own, bottom, screen.height, density)),
     standing: [{ where: 'screen', area: total * depth, density, height: (screen.height + bottom) / 2, base: sunk > 0 ? 0 : STAY_SHARE * screen.height, posts: posts.length } satisfies StandingCloth],
     roofArea: 0,
     pitchDeg: 0,
@@ -101,7 +107,7 @@ function addStay(tubes: FrameTube[], joints: FrameJoint[], [x, y]: readonly [num
 }
 
 /** Unit vector square to the path at a post. */
-function sideOf(places: readonly { at: PlanPoint }[], k: number, closed: boolean): readonly [number, number] {
+function sideOf(places: readonly Place[], k: number, closed: boolean): readonly [number, number] {
   const count = places.length;
   const before = places[k > 0 ? k - 1 : closed ? count - 1 : 0].at;
   const after = places[k < count - 1 ? k + 1 : closed ? 0 : k].at;
@@ -109,26 +115,27 @@ function sideOf(places: readonly { at: PlanPoint }[], k: number, closed: boolean
   return length === 0 ? [1, 0] : [(after[1] - before[1]) / length, -(after[0] - before[0]) / length];
 }
 
-/** The path parted at its bends: each straight stretch gets a cloth of its own. */
-function stretches(places: readonly { at: PlanPoint; bendDeg: number }[], closed: boolean): PlanPoint[][] {
-  const round = closed ? [...places, places[0]] : places;
-  const parts: PlanPoint[][] = [[round[0].at]];
-  for (let k = 1; k < round.length; k++) {
-    parts[parts.length - 1].push(round[k].at);
-    if (round[k].bendDeg > STRAIGHT_DEG && k < round.length - 1) parts.push([round[k].at]);
-  }
-  return parts;
+/** The path parted at its bends, by the numbers of its posts: each straight stretch gets a cloth of its own. */
+function stretches(places: readonly Place[], closed: boolean): (readonly [from: number, to: number])[] {
+  const last = closed ? places.length : places.length - 1;
+  const bends = places.flatMap(({ bendDeg }, k) => (k > 0 && k < last && bendDeg > STRAIGHT_DEG ? [k] : []));
+  return [0, ...bends].map((from, part) => [from, bends[part] ?? last]);
 }
 
-function screenCloth(stretch: readonly (readonly [number, number])[], bottom: number, height: number, density: number): FrameCloth {
-  const [ax, ay] = stretch[0];
-  const [bx, by] = stretch[stretch.length - 1];
+function screenCloth(places: readonly Place[], [from, to]: readonly [number, number], own: (at: PlanPoint) => readonly [number, number], bottom: number, height: number, density: number): FrameCloth {
+  const end = to % places.length;
+  const [[ax, ay], [bx, by]] = [own(places[from].at), own(places[end].at)];
   return {
     where: 'screen',
     opening: [Math.hypot(bx - ax, by - ay), height - bottom],
     density,
     corners: [[ax, ay, bottom], [bx, by, bottom], [bx, by, height], [ax, ay, height]],
+    between: [postId(from), postId(end)],
   };
+}
+
+function postId(place: number): string {
+  return `P${place + 1}`;
 }
 
 function bendAt(before: PlanPoint, at: PlanPoint, after: PlanPoint): number {

@@ -1,11 +1,13 @@
 /** Where every post stands: by two tape lengths from two corners that stay put, and the diagonals that must agree. */
-import { distance, openRing } from '../plan/geometry.ts';
+import { boundsOf, distance, openRing } from '../plan/geometry.ts';
 import type { Feature, Plan, PlanPoint } from '../plan/types.ts';
+import { compassWord } from '../plan/compass.ts';
+import { upBearingOf } from '../plan/defaults.ts';
 import { formatLength } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
-import { whatStandsAt } from './canopy-frame.ts';
+import { formatTape } from './lengths.ts';
 import type { FrameModel } from './model.ts';
-import { HAND_BREADTH, nearestFace, pathsCross, sideOf } from './surroundings.ts';
+import { HAND_BREADTH, nearestFace, pathsCross, sideOf, whatStandsAt } from './surroundings.ts';
 import type { Diagonal, FixedPoint, PostPlace, SettingOut } from './types.ts';
 
 interface Candidate {
@@ -24,7 +26,7 @@ const END_SLACK = 0.05;
 
 export function settingOut(model: FrameModel, plan: Plan, units: Units): SettingOut {
   const places = model.posts.map((post) => model.toPlan(post.at));
-  const pair = bestPair(cornersOf(plan), places, obstaclesOf(plan));
+  const pair = bestPair(cornersOf(plan, units), places, obstaclesOf(plan));
   const fixed: FixedPoint[] = pair === null ? [] : [{ label: 'A', at: pair[0].at, what: pair[0].what }, { label: 'B', at: pair[1].at, what: pair[1].what }];
   const posts = model.posts.map((post, i): PostPlace => {
     const at = places[i];
@@ -43,7 +45,7 @@ export function settingOut(model: FrameModel, plan: Plan, units: Units): Setting
   const sentence =
     pair === null
       ? 'The plan has no two fixed corners to measure from: draw a building or a wall.'
-      : `A is ${pair[0].what}, B is ${pair[1].what}; A to B is ${formatLength(distance(pair[0].at, pair[1].at), units)} as drawn: measure that first, and if it does not agree, put the plan right before you dig. Every length is level and to the middle of the post. Left and right as you stand at A and look at B.`;
+      : `A is ${pair[0].what}, B is ${pair[1].what}; A to B is ${formatTape(distance(pair[0].at, pair[1].at), units)} as drawn: measure that first, and if it does not agree, put the plan right before you dig. Every length is level and to the middle of the post. Left and right as you stand at A and look at B.${backWords(model, plan)}`;
   return { fixed, posts, diagonals: diagonalsOf(model), sentence };
 }
 
@@ -56,7 +58,27 @@ function diagonalsOf(model: FrameModel): Diagonal[] {
   return [length(0, 3), length(1, 2)];
 }
 
-function cornersOf(plan: Plan): Candidate[] {
+/** Which side of a canopy its posts are numbered from. */
+function backWords(model: FrameModel, plan: Plan): string {
+  if (model.kind === 'screen') return '';
+  const [left, right, front] = model.posts.filter(({ role }) => role === 'corner');
+  const side = sideWord(model.toPlan([(left.at[0] + right.at[0]) / 2, (left.at[1] + front.at[1]) / 2]), model.toPlan([(left.at[0] + right.at[0]) / 2, left.at[1]]), plan);
+  return ` The frame’s back, ${left.id} to ${right.id}, is its ${side} side.`;
+}
+
+/** In which direction a point lies from another, in a compass word. */
+function sideWord(from: PlanPoint, to: PlanPoint, plan: Plan): string {
+  return compassWord((Math.atan2(to[0] - from[0], to[1] - from[1]) * 180) / Math.PI + upBearingOf(plan));
+}
+
+/** The corner of a ring, told as if the ring were as long as it is wide: a long house has no west corner. */
+function cornerWord(ring: readonly PlanPoint[], at: PlanPoint, plan: Plan): string {
+  const { minX, maxX, minY, maxY } = boundsOf(ring);
+  const scaled = ([x, y]: PlanPoint): PlanPoint => [(x - minX) / (maxX - minX), (y - minY) / (maxY - minY)];
+  return sideWord([0.5, 0.5], scaled(at), plan);
+}
+
+function cornersOf(plan: Plan, units: Units): Candidate[] {
   const corners: Candidate[] = [];
   const seen = new Set<string>();
   const add = (at: PlanPoint, what: string, rank: number): void => {
@@ -65,11 +87,11 @@ function cornersOf(plan: Plan): Candidate[] {
     seen.add(key);
     corners.push({ at, what, rank });
   };
-  for (const feature of plan.features) if (feature.kind === 'building') for (const at of openRing(feature.outline)) add(at, `the corner of ${title(feature)} at ${place(at)}`, 0);
+  for (const feature of plan.features) if (feature.kind === 'building') for (const at of openRing(feature.outline)) add(at, `the ${cornerWord(openRing(feature.outline), at, plan)} corner of ${title(feature)} (${place(at, units)})`, 0);
   for (const feature of plan.features) {
-    if (feature.kind === 'wall') for (const at of feature.path) add(at, `the end or corner of ${title(feature)} at ${place(at)} (the middle of its thickness)`, 1);
+    if (feature.kind === 'wall') for (const at of feature.path) add(at, `the ${sideWord(middleOf(feature.path), at, plan)} ${feature.path.length === 2 ? 'end' : 'end or corner'} of ${title(feature)} (the middle of its thickness, ${place(at, units)})`, 1);
   }
-  for (const at of plan.site.boundary) add(at, `the corner of the property line at ${place(at)}`, 2);
+  for (const at of openRing(plan.site.boundary)) add(at, `the ${cornerWord(openRing(plan.site.boundary), at, plan)} corner of the property line (${place(at, units)})`, 2);
   return corners;
 }
 
@@ -123,8 +145,8 @@ function notesAt(plan: Plan, at: PlanPoint, units: Units): string[] {
   const inTheWay = whatStandsAt(plan, at);
   if (inTheWay !== undefined) notes.push(`would stand in ${inTheWay}: move the frame, or that`);
   const face = nearestFace(plan, at);
-  if (face !== undefined && face.gap < HAND_BREADTH - 1e-9) notes.push(`only ${formatLength(face.gap, units)} from ${face.name}: leave a hand's breadth`);
-  else if (face !== undefined) notes.push(`${formatLength(face.gap, units)} from ${face.name}: ask its owner first`);
+  if (face !== undefined && face.gap < HAND_BREADTH - 1e-9) notes.push(`only ${formatTape(face.gap, units)} from ${face.name}: leave a hand's breadth`);
+  else if (face !== undefined) notes.push(`${formatTape(face.gap, units)} from ${face.name}: ask its owner first`);
   return notes;
 }
 
@@ -132,7 +154,11 @@ function title(feature: Feature): string {
   return feature.name === undefined ? `the ${feature.kind} "${feature.id}"` : `“${feature.name}”`;
 }
 
-/** A place on the plan as the drawing's edges are numbered. [m] */
-function place([x, y]: PlanPoint): string {
-  return `x ${x.toFixed(2)}, y ${y.toFixed(2)}`;
+/** A place on the plan as the drawing's edges are numbered. */
+function place([x, y]: PlanPoint, units: Units): string {
+  return `x ${formatLength(x, units)}, y ${formatLength(y, units)}`;
+}
+
+function middleOf(path: readonly PlanPoint[]): PlanPoint {
+  return [path.reduce((sum, [x]) => sum + x, 0) / path.length, path.reduce((sum, [, y]) => sum + y, 0) / path.length];
 }

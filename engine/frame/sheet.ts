@@ -1,14 +1,12 @@
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
-import { canopyCorners, cleanPath } from '../plan/geometry.ts';
-import type { Canopy, Plan, PlanPoint, Problem, Screen, StockTube } from '../plan/types.ts';
-import { formatArea, formatCut, formatSpeed, unitsOf } from '../plan/units.ts';
+import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
+import { formatCut, unitsOf } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { anchorPlan, ownWeightOf, sunkDepth } from './anchors.ts';
 import { asBuiltFields } from './as-built.ts';
-import { shrinkOffer } from './bays.ts';
 import { REFUSED_BELOW } from './beam.ts';
 import { canopyFrame } from './canopy-frame.ts';
-import { cautionsFor, ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
+import { cautionsFor } from './cautions.ts';
 import { CLOTH_MASS, clothPlanOf } from './cloth.ts';
 import { cutPlanOf, cutSavings, savingOf } from './cut-plan.ts';
 import type { Effort } from './cutting-stock.ts';
@@ -16,34 +14,21 @@ import { drawingOf } from './drawing.ts';
 import { checkSockets, fittingsOf, piecesOf } from './fittings.ts';
 import { briefOf, nameOf, pointerOf } from './model.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
+import { notesOf } from './notes.ts';
+import type { Design } from './notes.ts';
+import { currencyOf, priceOf } from './prices.ts';
 import { screenFrame } from './screen-frame.ts';
 import { settingOut } from './setting-out.ts';
 import { costOfFrame } from './shopping.ts';
 import { stepsOf } from './steps.ts';
-import { kerfOf, stockCloth, stockTubes } from './stock.ts';
-import { blockersBelow } from './surroundings.ts';
-import { sectionOf } from './tube.ts';
-import type { AnchorPlan, ClothPlan, Cost, CostResult, CutPlan, CutSaving, Fitting, Piece, SettingOut, SheetResult, Span } from './types.ts';
-import { bearingGust, postGust, postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
+import { kerfOf, stockCloth } from './stock.ts';
+import { blockersBelow, footprintOf } from './surroundings.ts';
+import type { CostResult, CutPlan, CutSaving, Piece, SheetResult, Span } from './types.ts';
+import { postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
+import { workOf } from './work.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes. [m] */
 const TEN_CENTIMETRES = 0.1;
-
-/** What every part of the sheet is worked out from. */
-interface Design {
-  readonly model: FrameModel;
-  readonly brief: FrameBrief;
-  readonly pieces: readonly Piece[];
-  readonly fittings: readonly Fitting[];
-  readonly spans: readonly Span[];
-  readonly cutting: CutPlan;
-  readonly cloth: ClothPlan;
-  readonly anchors: AnchorPlan;
-  readonly sunk: number;
-  readonly ownWeight: number;
-  readonly blockedBy: readonly string[];
-  readonly cost: Cost;
-}
 
 type Refused = { readonly ok: false; readonly problems: readonly Problem[] };
 
@@ -62,7 +47,9 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
   const blocked = made.blockedBy.length > 0;
   const storm = stormPlan(model, brief.section, brief.gust, blocked, units);
   const placed = settingOut(model, plan, units);
-  const { steps, tools } = stepsOf({ model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk }, units);
+  const work = workOf({ model, cutting, cloth, anchors, massPerMetre: brief.section.mass });
+  const post = postStrength(model, brief.section, made.ownWeight, clothMassOf(model));
+  const { steps, tools } = stepsOf({ model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk, people: work.people }, units);
   return {
     ok: true,
     sheet: {
@@ -83,13 +70,14 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
       sockets: checkSockets(model),
       cutting: { ...cutting, savings: [...cutSavings(made.pieces, brief.lengths, cutting, units), ...smallerFrames(thing, plan, units, cutting)] },
       spans: made.spans,
-      post: postStrength(model, brief.section, made.ownWeight, clothMassOf(model)),
+      post,
       settingOut: placed,
       tools,
+      work,
       storm,
       asBuilt: asBuiltFields(thing, placed),
       drawing: drawingOf(model),
-      notes: [...placeNotes(placed), ...notesOf(thing, plan, made, units)],
+      notes: notesOf(thing, plan, made, placed, post, units),
     },
   };
 }
@@ -122,7 +110,7 @@ function design(thing: Canopy | Screen, plan: Plan, units: Units, effort: Effort
   if (tooShort) return refuse(plan, thing, 'frame/takeOff', `${nameOf(thing)}: nothing is left of a ${tooShort.part} after the take-off at both ends.`);
   const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
   if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.tooLong[0], units));
-  const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, units);
+  const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, { price: priceOf(plan, 'frostCloth').price, currency: currencyOf(plan) }, units);
   const fittings = fittingsOf(model.joints);
   const cost = costOfFrame({ plan, model, brief, cutting: cut.plan, fittings, cloth, anchors }, units);
   return { ok: true, design: { model, brief, pieces, fittings, spans, cutting: cut.plan, cloth, anchors, sunk, ownWeight, blockedBy, cost } };
@@ -148,48 +136,6 @@ function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, cutting
     const saving = made.ok ? savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, made.design.cutting) : null;
     return saving === null ? [] : [saving];
   });
-}
-
-function notesOf(thing: Canopy | Screen, plan: Plan, made: Design, units: Units): string[] {
-  const { model, brief } = made;
-  const notes: string[] = [];
-  const tallest = Math.max(...model.posts.map((post) => post.height));
-  if (model.roofArea > ENGINEER_AREA) notes.push(`This roof is ${formatArea(model.roofArea, units)}: over ${formatArea(ENGINEER_AREA, units)}, ask a licensed engineer before you build.`);
-  if (tallest > ENGINEER_HEIGHT) notes.push(`Its posts are ${formatCut(tallest, units)} tall: over ${formatCut(ENGINEER_HEIGHT, units)}, ask a licensed engineer before you build.`);
-  notes.push(...strengthNotes(made, plan, units), ...model.notes, ...brief.notes);
-  for (const span of made.spans) {
-    if (span.verdict === 'sags') notes.push(`The rail ${span.rail} will sag ${formatCut(span.sag, units)} over ${formatCut(span.span, units)}: add a mid post, or take thicker tube.`);
-  }
-  if (thing.kind === 'canopy') {
-    for (const [what, length] of [['length', Math.hypot(thing.length, thing.rise ?? 0)], ['width', thing.width]] as const) {
-      const shrink = shrinkOffer(length, brief.maxBay);
-      if (shrink !== null) notes.push(`The ${what} is ${formatSmall(shrink, units)} over a whole number of bays of ${formatCut(brief.maxBay, units)}: make it that much smaller and one bay, with its posts and joints, falls away.`);
-    }
-  }
-  notes.push(`All sizes are from post middle to post middle. Outside to outside is ${formatCut(brief.tube.outside, units)} more: the tube’s own diameter.`);
-  if (brief.takeOff === 0) notes.push('Rails are cut to the full distance between post middles: take-off at the joints 0. Measure one joint first; most swallow some of the distance.');
-  return notes;
-}
-
-function placeNotes(placed: SettingOut): string[] {
-  return placed.posts.flatMap((post) => (post.blockedBy === null ? [] : [`Post ${post.id} would stand in ${post.blockedBy}: move the frame, or that, before you build.`]));
-}
-
-function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: Units): string[] {
-  const blocked = blockedBy.length > 0;
-  const bears = (outside: number, wall: number): number => {
-    const gust = bearingGust(model, sectionOf(outside, wall));
-    return blocked ? gust.blocked : gust.clear;
-  };
-  const now = bears(brief.tube.outside, brief.tube.wall);
-  if (now >= TAKE_DOWN_GUST) return [];
-  const weak = postGust(model, brief.section) <= now ? 'its posts bend at the ground' : 'its rails bend';
-  const byMass = (a: StockTube, b: StockTube): number => sectionOf(a.outside, a.wall).mass - sectionOf(b.outside, b.wall).mass;
-  const bearing = stockTubes(plan).filter((tube) => bears(tube.outside, tube.wall) >= TAKE_DOWN_GUST).toSorted(byMass);
-  // A tube without a price is one that the shops of the place hardly sell.
-  const thicker = bearing.find((tube) => tube.price !== undefined) ?? bearing[0];
-  const cure = thicker === undefined ? 'No tube in the stock list bears more at these bays: make the bays shorter.' : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ${thicker.name}.`;
-  return [`With the cloth up, ${weak} in gusts of ${formatSpeed(Math.floor(now), units)} already. ${cure}`];
 }
 
 function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units: Units): string {
@@ -219,12 +165,4 @@ function notBuildable(plan: Plan, id: string, kind: string | undefined): Problem
 
 function refuse(plan: Plan, thing: Canopy | Screen, key: string, message: string): Refused {
   return { ok: false, problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }] };
-}
-
-function footprintOf(thing: Canopy | Screen): PlanPoint[] {
-  return thing.kind === 'canopy' ? canopyCorners(thing).map(([x, y]) => [x, y]) : cleanPath(thing.path);
-}
-
-function formatSmall(metres: number, units: Units): string {
-  return units === 'metric' ? `${(metres * 1000).toFixed(0)} mm` : `${(metres / 0.0254).toFixed(2)} in`;
 }

@@ -77,7 +77,7 @@ function jointItems({ plan, model, fittings, brief }: ShoppingInput): CostItem[]
 }
 
 function clothItems({ plan, cloth, model }: ShoppingInput, units: Units): CostItem[] {
-  const pieces = cloth.pieces.map((piece, index) => clothItem(plan, piece, index, units));
+  const pieces = oncePerName(cloth.pieces.map((piece, index) => clothItem(plan, piece, index, units)));
   const ties = cloth.pieces.reduce((sum, piece) => sum + piece.ties, 0);
   const rolls = cloth.pieces.filter((piece) => piece.buy === 'from the roll');
   const clips = rolls.reduce((sum, piece) => sum + piece.ties, 0);
@@ -107,6 +107,17 @@ function clothItem(plan: Plan, piece: ClothPiece, index: number, units: Units): 
   const name = `knitted shade cloth ${percent} for the ${piece.where}: ${formatCut(length, units)} off a roll ${formatCut(piece.rollWidth, units)} wide`;
   const area = cents(length * piece.rollWidth);
   return line(id, 'Cloth and ties', name, area, area, 'm²', 1, perArea);
+}
+
+/** Pieces of one kind on one line. */
+function oncePerName(items: readonly CostItem[]): CostItem[] {
+  const firsts = items.filter((item, index) => items.findIndex(({ name }) => name === item.name) === index);
+  return firsts.map((first) => {
+    const same = items.filter(({ name }) => name === first.name);
+    if (same.length === 1) return first;
+    const sum = (of: (item: CostItem) => number): number => cents(same.reduce((total, item) => total + of(item), 0));
+    return { ...first, name: `${first.name}, ${same.length} times`, need: sum(({ need }) => need), count: sum(({ count }) => count), amount: first.amount === null ? null : sum(({ amount }) => amount ?? 0) };
+  });
 }
 
 function anchorItems({ plan, model, anchors, brief }: ShoppingInput): CostItem[] {

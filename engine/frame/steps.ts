@@ -1,7 +1,7 @@
 /** The work in order. Every step names what it takes, and that stands on the shopping list or among the tools. */
 import { formatCut, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
-import { formatTape, formatThin } from './lengths.ts';
+import { formatSlight, formatTape } from './lengths.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
 import type { AnchorPlan, ClothPlan, Cost, CutPlan, SettingOut, Step, StormPlan, Tool } from './types.ts';
 
@@ -34,6 +34,8 @@ const TAPES = [
   { length: 50, metric: '50 m', imperial: '165 ft' },
 ] as const;
 type ToolId = keyof typeof TOOLS;
+/** A joint up to here is reached from the ground. [m] */
+const REACH = 1.9;
 
 export interface StepInput {
   readonly model: FrameModel;
@@ -45,6 +47,7 @@ export interface StepInput {
   readonly storm: StormPlan;
   readonly cost: Cost;
   readonly sunk: number;
+  readonly people: number;
 }
 
 /** @returns The steps in order, and every tool that one of them takes. */
@@ -61,7 +64,7 @@ function tapesFor({ posts, diagonals }: SettingOut, units: Units): string {
   return `${TOOLS.tapes}, ${units === 'metric' ? tape.metric : tape.imperial} or longer`;
 }
 
-function groundSteps({ settingOut, anchors, model, brief }: StepInput, units: Units): Step[] {
+function groundSteps({ settingOut, anchors, model, brief, sunk }: StepInput, units: Units): Step[] {
   const [first] = settingOut.diagonals;
   const square =
     model.kind === 'canopy' && first !== undefined
@@ -77,7 +80,7 @@ function groundSteps({ settingOut, anchors, model, brief }: StepInput, units: Un
     ...(digs
       ? [step('dig', `Dig the holes by hand, ${formatCut(anchors.footing?.diameter ?? 0, units)} across and ${formatCut(anchors.footing?.depth ?? 0, units)} deep, middle under the peg.`, ['spade', 'pegs', 'gloves'], ['buried-lines', 'heat'])]
       : []),
-    ...(brief.ground === null ? [step('ground', 'Stop here until you know the ground: choose its kind in the plan and print this sheet again. Do not raise the frame unanchored.', [], ['anchors'])] : []),
+    ...(brief.ground === null ? [step('ground', `Stop here until you know the ground: choose its kind in the plan and print this sheet again.${sunk > 0 ? ` The posts are counted ${formatCut(sunk, units)} longer than they stand high, to go into holes; that may change.` : ''} Do not raise the frame unanchored.`, [], ['anchors'])] : []),
   ];
 }
 
@@ -92,27 +95,31 @@ function frameSteps({ model, cost, cutting }: StepInput, units: Units): Step[] {
   return [
     step('measure', `Measure one tube (it may be ${units === 'metric' ? '6 mm' : '1/4 in'} short of its name) and put one joint on it: how far does the tube stop from the joint’s middle? If that is not the take-off on this sheet, type yours in the plan and print again before you cut anything.`, ['tapes', ...tubes, ...upper.slice(0, 1)], []),
     ...(cutsAny
-      ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with ${rolling ? 'a rolling tube cutter' : `a hacksaw that takes no more than ${formatThin(cutting.kerf, units)} a cut, or a rolling tube cutter`}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
+      ? [step('cut', `Mark and cut the tubes as in the cut list, the longest pieces first, with ${rolling ? 'a rolling tube cutter' : `a hacksaw that takes no more than ${formatSlight(cutting.kerf, units)} a cut, or a rolling tube cutter`}; write each part’s name on it. Take the burr off with a round file or reamer, inside and out, and paint the cut ends with zinc paint.`, ['tapes', 'marker', 'saw', 'deburr', 'goggles', 'ears', 'gloves', 'zinc-paint', ...tubes], ['cutting'])]
       : [step('ends', 'No tube needs cutting. Take any burr off the ends with a round file or reamer and paint bare steel with zinc paint.', ['deburr', 'zinc-paint', 'gloves', ...tubes], ['cutting'])]),
     step('join', `Lay the ${model.kind === 'canopy' ? 'roof' : 'screen'} out on the ground in the shade, put the rails into their joints and turn the set screws in finger-tight only.`, ['gloves', 'screws', ...upper, ...tubes], ['heat']),
   ];
 }
 
-function holdSteps({ model, anchors, cost, storm, sunk, brief }: StepInput, units: Units): Step[] {
+function holdSteps({ model, anchors, cost, storm, sunk, brief, people }: StepInput, units: Units): Step[] {
   const joints = idsOf(cost, 'joint-');
   const feet = joints.filter((id) => id.includes('joint-foot'));
   const clamps = joints.filter((id) => id.includes('brace clamp'));
   const stays = model.kind === 'screen' && model.braced;
   const braced = model.braced && clamps.length > 0;
   const onFeet = feet.includes('joint-foot') ? ', feet on' : sunk > 0 ? ', standing in their holes' : '';
-  const raise = `With two people: lift one side, put its posts in${onFeet}; then the other side. Nobody stands under it. ${model.posts.some((post) => post.height > 1.9) ? 'A step ladder only on level ground.' : 'It is low enough to reach from the ground.'}`;
-  const ladder = model.posts.some((post) => post.height > 1.9) ? ['ladder'] : [];
+  const high = model.posts.some((post) => post.height > REACH);
+  const raise = `With ${people === 2 ? 'two' : people} people: lift one side, put its posts in${onFeet}; then the other side. Nobody stands under it. ${high ? 'A step ladder only on level ground.' : 'It is low enough to reach from the ground.'}`;
+  const ladder = high ? ['ladder'] : [];
+  const lowJoints = joints.filter((id) => /joint-(3-way corner|3-way tee|2-way corner)$/.test(id));
+  const drops = model.cloths.some(({ where }) => where.startsWith('drop'));
   return [
     step('raise', raise, [...ladder, 'gloves', ...feet.filter((id) => id === 'joint-foot')], ['ladder', 'overhead-line', 'heat']),
+    ...(brief.bottomRails && model.kind === 'canopy' ? [step('low-rails', 'Join the posts’ feet with the bottom rails: a joint on every foot, the rails pushed in one side after the other, screws finger-tight.', ['gloves', 'screws', ...lowJoints, ...idsOf(cost, 'tube-')], [])] : []),
     step('square', `Bring every post upright with the spirit level and the frame back on its string; ${model.kind === 'canopy' ? 'measure the diagonals' : 'measure it'} again; then tighten all set screws with the hex key or spanner.`, ['level', 'tapes', 'key', 'screws'], []),
-    ...(braced ? [step('brace', stays ? 'Set the stays on the side away from the wind you expect: a brace clamp on each post, a foot on the ground, screws tight.' : 'Fix the braces with their brace clamps in the faces that stand along the push on the drops, screws tight. A frame with drops is not to carry them before the braces are in.', [...clamps, ...feet, 'screws', 'key'], ['anchors'])] : []),
+    ...(braced ? [step('brace', stays ? 'Set the stays on the side away from the wind you expect: a brace clamp on each post, a foot on the ground, screws tight.' : `Fix the braces with their brace clamps${drops && !brief.braces ? ' in the faces that stand along the push on the drops' : ', two in every upright face'}, screws tight.${drops ? ' A frame with drops is not to carry them before the braces are in.' : ''}`, [...clamps, ...feet, 'screws', 'key'], ['anchors'])] : []),
     ...anchorSteps(anchors, brief, feet.length > 0, units),
-    step('wait', `Before the cloth goes up: push each post as hard as you can lean; nothing may rock. Read the storm plan: the cloth comes off before gusts of ${formatSpeed(storm.takeDownGust, units)}.`, [], ['wind-orientation', 'anchors']),
+    step('wait', `Before the cloth goes up: push each post firmly with one hand at shoulder height: nothing may rock, turn in its joint or stay bent. Read the storm plan: the cloth comes off before gusts of ${formatSpeed(storm.takeDownGust, units)}.`, [], ['wind-orientation', 'anchors']),
   ];
 }
 
@@ -134,12 +141,12 @@ function anchorSteps(anchors: AnchorPlan, brief: FrameBrief, feet: boolean, unit
   return [step('ballast', 'Fill the cans from the hose, close their lids, set them at the posts and tie them to the posts low down with the straps.', ['water-cans', 'straps', 'hose'], ['anchors'])];
 }
 
-function clothSteps({ cloth, cost, model }: StepInput, units: Units): Step[] {
+function clothSteps({ cloth, cost, model, people }: StepInput, units: Units): Step[] {
   const cloths = idsOf(cost, 'cloth-');
   const rolls = cloth.pieces.filter((piece) => piece.buy === 'from the roll');
   const rods = cost.items.some((item) => item.id === 'hem-rods');
   const clips = cost.items.some((item) => item.id === 'clips');
-  const high = model.posts.some((post) => post.height > 1.9);
+  const high = model.posts.some((post) => post.height > REACH);
   const sew = rolls.some((piece) => piece.seams > 0)
     ? 'Cut the strips with scissors, sew the seams and the hems with the UV-proof thread on a sewing machine or with a strong needle'
     : 'Cut the cloth with scissors and hem it with the UV-proof thread on a sewing machine or with a strong needle';
@@ -147,11 +154,11 @@ function clothSteps({ cloth, cost, model }: StepInput, units: Units): Step[] {
     ...(rolls.length > 0 ? [step('sew', `${sew}${rods ? '; leave the drops’ lower hems open at one end for the steel rods' : ''}. Lay it out first and measure it: finished sizes are in the cloth list.`, ['scissors', 'needle', 'thread', 'tapes', ...cloths], [])] : []),
     step(
       'hang',
-      `On a calm morning, two people: ${clips ? 'put a snap clip at every tie point, then ' : ''}fix the four corners with elastic ties, then the middles of the sides, then the rest, one tie every ${formatCut(cloth.tieSpacing, units)} at most and always at corners and posts. The cloth should be flat, the ties half stretched.${rods ? ' Hang the drops the same way and slide the steel rods into their lower hems.' : ''}`,
+      `On a calm morning, ${people === 2 ? 'two' : people} people: ${clips ? 'put a snap clip at every tie point, then ' : ''}fix the corners with elastic ties, then the middles of the sides, then the rest, one tie every ${formatCut(cloth.tieSpacing, units)} at most and always at corners and posts. The cloth should be flat, the ties half stretched.${rods ? ' Hang the drops the same way and slide the steel rods into their lower hems.' : ''}`,
       [...cloths, 'ties', ...(clips ? ['clips'] : []), ...(rods ? ['hem-rods'] : []), ...(high ? ['ladder'] : [])],
       ['cloth-off', 'ladder', 'fire', 'heat'],
     ),
-    step('retighten', 'After two weeks tighten the ties: new knitted cloth gives. Then measure what you built and type it in as built, so that the plan shows the roof that really stands there.', ['ties', 'tapes'], []),
+    step('retighten', 'After two weeks tighten the ties: new knitted cloth gives. Then measure what you built and type it in as built, so that the plan shows what really stands there.', ['ties', 'tapes'], []),
   ];
 }
 

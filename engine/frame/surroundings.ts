@@ -1,6 +1,6 @@
 /** What stands near a frame: walls that catch the wind under it, faces too close to work at, things where posts would stand. */
-import { distance, distanceToPath, openRing, pointInRing } from '../plan/geometry.ts';
-import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../plan/types.ts';
+import { canopyCorners, cleanPath, distance, distanceToPath, openRing, pointInRing } from '../plan/geometry.ts';
+import type { Building, Canopy, Feature, Hedge, Plan, PlanPoint, Screen, Wall } from '../plan/types.ts';
 
 /** A wall counts as blocking the wind when it reaches this share of the roof's height. */
 const BLOCKING_SHARE = 0.5;
@@ -8,6 +8,9 @@ const BLOCKING_SHARE = 0.5;
 export const HAND_BREADTH = 0.1;
 /** Footings keep this far from a wall that is not yours. [m] */
 export const FOOTING_CLEARANCE = 0.3;
+
+/** Tree trunks: radius over height, as everywhere in the plan. */
+const TRUNK = 0.03;
 
 type Upright = Wall | Hedge | Building;
 
@@ -17,6 +20,11 @@ export interface Neighbour {
   readonly height: number;
   /** From the nearest point of the footprint to its face. [m] */
   readonly gap: number;
+}
+
+/** The ring under a canopy, or a screen's path. */
+export function footprintOf(thing: Canopy | Screen): PlanPoint[] {
+  return thing.kind === 'canopy' ? canopyCorners(thing).map(([x, y]) => [x, y]) : cleanPath(thing.path);
 }
 
 /** Walls, hedges and buildings within `reach` of a footprint (a ring, or a path of two points or more), nearest first. */
@@ -40,6 +48,28 @@ export function blockersBelow(plan: Plan, footprint: readonly PlanPoint[], roofH
 /** Face of the nearest thing that stands within reach of a post. */
 export function nearestFace(plan: Plan, at: PlanPoint): Neighbour | undefined {
   return neighboursOf(plan, [at, at], FOOTING_CLEARANCE)[0];
+}
+
+/** What keeps a post from standing at a point: a no-post area, a trunk, a plant's foot. */
+export function whatStandsAt(plan: Plan, point: PlanPoint): string | undefined {
+  const found = plan.features.find((feature) => occupies(feature, point));
+  return found === undefined ? undefined : nameOf(found);
+}
+
+function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
+  switch (feature.kind) {
+    case 'keepout':
+      return feature.blocks.includes('posts') && pointInRing([x, y], feature.outline);
+    case 'bed':
+    case 'building':
+      return pointInRing([x, y], feature.outline);
+    case 'tree':
+      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.15, TRUNK * feature.height);
+    case 'plant':
+      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, (feature.pot?.width ?? 0) / 2);
+    default:
+      return false;
+  }
 }
 
 function gapTo(feature: Upright, footprint: readonly PlanPoint[]): number {

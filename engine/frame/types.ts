@@ -130,6 +130,8 @@ export interface ClothPiece {
   readonly rollLength: number;
   readonly ties: number;
   readonly direction: string;
+  /** Ids of the posts that it hangs between; `null` for a roof. */
+  readonly between: readonly [string, string] | null;
 }
 
 export interface FrostCloth {
@@ -193,7 +195,10 @@ export interface GustRow {
 }
 
 export interface UpliftPlan {
+  /** Of uplift, for a roof; of the push, where cloth stands or hangs. */
   readonly formula: string;
+  readonly sideFormula: string | null;
+  /** Of the roof. [m²] */
   readonly area: number;
   readonly coefficient: WindRange;
   /** Kp of the covered share. */
@@ -278,6 +283,22 @@ export interface FixedPoint {
   readonly what: string;
 }
 
+/** How many hands and hours, an estimate of this project's own. */
+export interface WorkEstimate {
+  readonly people: number;
+  /** Person-hours, from someone who has done it before to someone who has not. */
+  readonly parts: readonly { readonly what: string; readonly hours: HourRange }[];
+  readonly hours: HourRange;
+  /** Cool mornings of four hours for that many people. */
+  readonly mornings: HourRange;
+  readonly sentences: readonly string[];
+}
+
+export interface HourRange {
+  readonly low: number;
+  readonly high: number;
+}
+
 export interface PostPlace {
   readonly id: string;
   readonly at: PlanPoint;
@@ -342,6 +363,7 @@ export interface BuildSheet {
   readonly post: PostStrength;
   readonly settingOut: SettingOut;
   readonly tools: readonly Tool[];
+  readonly work: WorkEstimate;
   readonly storm: StormPlan;
   readonly asBuilt: readonly AsBuiltField[];
   readonly drawing: FrameDrawing;

@@ -5,6 +5,7 @@ import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLo
 import type { BeamState } from './beam.ts';
 import { GUST_OVER_MEAN, signsOfGust } from './beaufort.ts';
 import { WIND_WORDING } from './cautions.ts';
+import { formatStress } from './lengths.ts';
 import type { FrameModel } from './model.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
@@ -17,8 +18,8 @@ export const TAKE_DOWN_GUST = 15;
 /** Cloth as it weighs on a rail when its sag is judged, damp. [kg/m²] */
 const DAMP_CLOTH = 0.2;
 /** Somebody leans on a rail's middle, or on a post's top. [N] */
-const LEAN_ON_RAIL = 200;
-const LEAN_ON_POST = 100;
+export const LEAN_ON_RAIL = 200;
+export const LEAN_ON_POST = 100;
 /** Length factor of a post fixed at its foot only, as AISC designs it (table C-A-7.1, from memory). */
 const FREE_TOP = 2.1;
 const KMH = 3.6;
@@ -31,7 +32,7 @@ const SIDE_SOURCES = ['Side push 1.2: EN 1991-1-4 table 7.9, free-standing walls
 const SOURCES = [
   'Pressure 0.613·V² Pa: ASCE/SEI 7, all site factors 1 (from memory); V is the 3-second gust.',
   'Holes: 1 − (1 − d)², AS/NZS 1170.2 appendix D (from memory), the most cautious of the published forms.',
-  'Rails: simply supported beams, Roark’s Formulas for Stress and Strain, 8th ed., table 8.1 (from memory); 165 MPa is this project’s own allowable.',
+  'Rails: simply supported beams, Roark’s Formulas for Stress and Strain, 8th ed., table 8.1 (from memory); 165 MPa (23,900 psi) is this project’s own allowable.',
 ];
 
 /** Each direction's rail as a beam under its own weight and the cloth's, and the gust that it bears. */
@@ -92,6 +93,7 @@ export function upliftPlan(model: FrameModel, designGust: number, ownWeight: num
   const gusts = [...new Set([...GUSTS, designGust])].toSorted((a, b) => a - b);
   return {
     formula: 'F = 0.613 · V² · C · Kp · A',
+    sideFormula: model.standing.length > 0 ? 'F = 0.613 · V² · 1.2 · Kp · A' : null,
     area: model.roofArea,
     coefficient: upliftCoefficient(model.pitchDeg),
     holes: holesFactor(density),
@@ -124,7 +126,7 @@ export function stormPlan(model: FrameModel, tube: TubeSection, designGust: numb
   const drops = model.standing.some((cloth) => cloth.where !== 'screen');
   const takeDownWhy =
     limit < TAKE_DOWN_GUST
-      ? `In a gust of ${formatSpeed(Math.floor(limit), units)} the bending stress of the tube passes 165 MPa with the cloth up.`
+      ? `In a gust of ${formatSpeed(Math.floor(limit), units)} the bending stress of the tube passes ${formatStress(STEEL.allowable / 1e6, units)} with the cloth up.`
       : `The tube would bear gusts of ${formatSpeed(Math.floor(limit), units)}; the cloth comes off sooner all the same.`;
   return {
     designGust,

@@ -1,8 +1,10 @@
 /** What the build sheet says, section by section, in the order in which somebody works through it: once, for text and for paper. */
 import { groundPlace } from '../frame/grounds.ts';
-import { formatTape, formatThin } from '../frame/lengths.ts';
-import type { BuildSheet } from '../frame/types.ts';
-import { GRAVITY } from '../frame/wind.ts';
+import { formatAbout, formatForce, formatSlight, formatStress, formatTape, formatThin } from '../frame/lengths.ts';
+import { STEEL } from '../frame/tube.ts';
+import type { BuildSheet, ClothPiece } from '../frame/types.ts';
+import { LEAN_ON_POST, LEAN_ON_RAIL } from '../frame/wind-plan.ts';
+import { GRAVITY, holesFactor } from '../frame/wind.ts';
 import { formatArea, formatCut, formatMass, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 
@@ -31,7 +33,9 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
   const sizes =
     kind === 'canopy'
       ? `${formatCut(drawing.dimensions[1].length, units)} long and ${formatCut(drawing.dimensions[0].length, units)} wide between post middles`
-      : `${formatCut(drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0), units)} long between the end posts`;
+      : settingOut.diagonals.length > 0
+        ? `${formatCut(drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0), units)} long between the end posts`
+        : `${formatCut(drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0), units)} all the way round`;
   const what = `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
   const cost = sheet.cost.total === null ? `No total cost: no price is known in ${sheet.cost.currency}.` : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
   return section('summary', `Build sheet: ${sheet.name}`, [sentence(what), sentence(cost), { kind: 'drawing' }]);
@@ -59,7 +63,7 @@ function shopping(sheet: BuildSheet, units: Units): SheetSection {
 }
 
 function tools(sheet: BuildSheet): SheetSection {
-  return section('tools', 'Tools', [sentence(`${sheet.tools.map((tool) => tool.name).join('; ')}.`)]);
+  return section('tools', 'Tools, hands and hours', [sentence(`Tools: ${sheet.tools.map((tool) => tool.name).join('; ')}.`), ...sheet.work.sentences.map(sentence)]);
 }
 
 function partsAndJoints(sheet: BuildSheet, units: Units): SheetSection {
@@ -73,7 +77,7 @@ function partsAndJoints(sheet: BuildSheet, units: Units): SheetSection {
 
 function cutList(sheet: BuildSheet, units: Units): SheetSection {
   const { cutting } = sheet;
-  const kerf = cutting.kerf === 0 ? 'Cut with a rolling cutter, which loses nothing.' : `Every cut loses ${formatThin(cutting.kerf, units)}.`;
+  const kerf = cutting.kerf === 0 ? 'Cut with a rolling cutter, which loses nothing.' : `Every cut loses ${formatSlight(cutting.kerf, units)}.`;
   const best = cutting.proven
     ? 'No other way of cutting needs less: proved.'
     : `It could be done with ${cutting.counted === 'tubes' ? `${cutting.bound} tubes` : cutting.counted === 'length' ? `${cutting.bound.toFixed(1)} m` : money(cutting.bound, sheet)} at the very best; no way better than this was found.`;
@@ -94,7 +98,7 @@ function placing(sheet: BuildSheet, units: Units): SheetSection {
 
 function cloth(sheet: BuildSheet, units: Units): SheetSection {
   const rows = sheet.cloth.pieces.map((piece) => [
-    piece.where,
+    placeOf(piece),
     `${Math.round(piece.density * 100)} %`,
     `${formatCut(piece.finished[0], units)} × ${formatCut(piece.finished[1], units)}`,
     piece.buy === 'from the roll' ? `${formatCut(piece.cut[0], units)} × ${formatCut(piece.cut[1], units)}` : 'ready-made',
@@ -103,8 +107,8 @@ function cloth(sheet: BuildSheet, units: Units): SheetSection {
   const { pull, gap } = sheet.cloth;
   return section('cloth', 'Cloth', [
     table(['piece', 'density', 'finished', 'cut', 'ties'], rows, [1, 4]),
-    list(sheet.cloth.pieces.map((piece) => `${piece.where}: ${piece.direction}`)),
-    sentence(`The cloth hangs ${formatCut(gap, units)} inside the tubes’ middles on each side; the ties fill the gap and pull it flat.`),
+    list(sheet.cloth.pieces.map((piece) => `${placeOf(piece)}: ${piece.direction}`)),
+    sentence(`The cloth hangs ${formatAbout(gap, units)} inside the tubes’ middles on each side; the ties fill the gap and pull it flat.`),
     sentence(`Pulled so taut that it sags only ${formatCut(pull.sag, units)}, it would drag its rails inward with ${massPerLength(pull.perMetre / GRAVITY, units)} in gusts of ${formatSpeed(pull.gust, units)}: that is why the ties must give.`),
     list(sheet.cloth.notes),
   ]);
@@ -114,16 +118,19 @@ function strength(sheet: BuildSheet, units: Units): SheetSection {
   const roof = sheet.kind === 'canopy';
   const spans = table(
     ['rail', 'span', 'sag', 'span/sag', roof ? 'bears gusts, free below' : 'bears gusts', ...(roof ? ['blocked below'] : [])],
-    sheet.spans.map((span) => [span.rail, formatCut(span.span, units), formatThin(span.sag, units), span.sagRatio.toFixed(0), formatSpeed(Math.floor(span.gust.clear), units), ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : [])]),
+    sheet.spans.map((span) => [span.rail, formatCut(span.span, units), formatSlight(span.sag, units), span.sagRatio.toFixed(0), formatSpeed(Math.floor(span.gust.clear), units), ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : [])]),
     [1, 2, 3, 4, 5],
   );
   const [longest] = sheet.spans.toSorted((a, b) => b.span - a.span);
   const { post } = sheet;
-  const limit = (stressMPa: number): string => `${stressMPa.toFixed(0)} MPa of the 165 MPa allowed${stressMPa > 165 ? ': TOO MUCH' : ''}`;
+  const allowed = STEEL.allowable / 1e6;
+  const limit = (stressMPa: number): string => `${formatStress(stressMPa, units)} of the ${formatStress(allowed, units)} allowed${stressMPa > allowed ? ': TOO MUCH' : ''}`;
+  const braced = sheet.drawing.tubes.some(({ part }) => part === 'brace' || part === 'stay');
+  const cure = braced ? `Here ${roof ? 'braces' : 'stays'} take that push.` : roof ? 'A brace in each of two upright faces is worth more than thicker posts.' : 'Thicker tube is the cure.';
   return section('strength', 'What the tube bears', [
     spans,
-    sentence(`Somebody who leans on the middle of the longest rail with ${force(200, units)} bends it ${formatThin(longest.leaned.sag, units)}, ${limit(longest.leaned.stressMPa)}.`),
-    sentence(`A post of ${formatCut(post.height, units)} without a brace gives ${formatThin(post.leaned.sag, units)} when its top is pushed with ${force(100, units)}, ${limit(post.leaned.stressMPa)}. A brace in each of two upright faces is worth more than thicker posts. Downwards it would carry ${force(post.strength, units)} and has to carry ${force(post.load, units)}.`),
+    sentence(`Somebody who leans on the middle of the longest rail with ${formatForce(LEAN_ON_RAIL, units)} bends it ${formatSlight(longest.leaned.sag, units)}, ${limit(longest.leaned.stressMPa)}.`),
+    sentence(`A post of ${formatCut(post.height, units)} without a brace gives ${formatSlight(post.leaned.sag, units)} when its top alone is pushed with ${formatForce(LEAN_ON_POST, units)}, ${limit(post.leaned.stressMPa)}. ${cure} Downwards it would carry ${formatForce(post.strength, units)} and has to carry ${formatForce(post.load, units)}.`),
   ]);
 }
 
@@ -134,17 +141,25 @@ function wind(sheet: BuildSheet, units: Units): SheetSection {
   const head = ['gust', ...(roof ? ['uplift, free below', 'uplift, blocked below'] : []), ...(side ? ['side push'] : [])];
   const rows = uplift.rows.map((row) => [
     `${formatSpeed(row.gust, units)}`,
-    ...(roof ? [force(row.uplift.clear, units), force(row.uplift.blocked, units)] : []),
-    ...(side ? [force(row.sidePush, units)] : []),
+    ...(roof ? [formatForce(row.uplift.clear, units), formatForce(row.uplift.blocked, units)] : []),
+    ...(side ? [formatForce(row.sidePush, units)] : []),
   ]);
   const blocked = uplift.blockedBy.length > 0 ? `Here the hard end counts: the wind is caught by ${uplift.blockedBy.join(', ')}.` : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked or grown up under it.';
   return section('wind', 'Wind', [
     sentence(uplift.wording),
     table(head, rows, [1, 2, 3]),
     ...(roof ? [sentence(blocked)] : []),
-    sentence(`${roof ? `${uplift.formula}, C ${uplift.coefficient.clear.toFixed(1)} to ${uplift.coefficient.blocked.toFixed(1)}, Kp ${uplift.holes.toFixed(2)}, A ${formatArea(uplift.area, units)}. ` : ''}Own weight of tube and cloth ${formatMass(uplift.ownWeight, units)}.`),
+    sentence(formulas(sheet, units)),
     list(uplift.sources),
   ]);
+}
+
+/** The formulas themselves are metric, whatever the units shown: they are read by those who check them. */
+function formulas({ uplift, kind, cloth: { pieces } }: BuildSheet, units: Units): string {
+  const up = kind === 'canopy' ? `Uplift ${uplift.formula}, C ${uplift.coefficient.clear.toFixed(1)} (free below) to ${uplift.coefficient.blocked.toFixed(1)} (blocked), Kp ${uplift.holes.toFixed(2)}, A ${formatArea(uplift.area, units)}. ` : '';
+  const standing = pieces.filter(({ between }) => between !== null);
+  const side = uplift.sideFormula === null ? '' : `Push on cloth that stands ${uplift.sideFormula}, Kp ${[...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ')}, A its own area${standing.length > 1 && kind === 'canopy' ? '; the table has the drop that is pushed hardest' : ''}. `;
+  return `${up}${side}F in newtons, V in m/s, A in m². Own weight of tube and cloth ${formatMass(uplift.ownWeight, units)}.`;
 }
 
 function anchors(sheet: BuildSheet, units: Units): SheetSection {
@@ -193,6 +208,11 @@ function table(head: readonly string[], rows: readonly (readonly string[])[], nu
   return { kind: 'table', head, rows, numbers };
 }
 
+/** "drop left (P1 to P3)": where a cloth hangs, by the posts of the drawing. */
+function placeOf({ where, between }: ClothPiece): string {
+  return between === null ? where : `${where} (${between[0]} to ${between[1]})`;
+}
+
 function money(amount: number, sheet: BuildSheet): string {
   return `${amount.toFixed(2)} ${sheet.cost.currency}`;
 }
@@ -210,10 +230,6 @@ function plural(word: string, count: number): string {
 function massPerLength(perMetre: number, units: Units): string {
   const [value, unit] = units === 'metric' ? [perMetre, 'kg a metre'] : [perMetre * (0.3048 / 0.45359237), 'lb a foot'];
   return `${value.toFixed(value < 10 ? 2 : 0)} ${unit}`;
-}
-
-function force(newtons: number, units: Units): string {
-  return `${Math.round(newtons)} N (${formatMass(newtons / GRAVITY, units)})`;
 }
 
 function range(low: number, high: number, units: Units): string {

@@ -123,7 +123,7 @@ function checkCloth(owner: Owner): void {
   const frame = readObject(owner, 'frame', `${owner.subject}, frame`, 'optional');
   if (frame === undefined) return;
   for (const key of ['tube', 'anchor', 'soil']) readText(frame, key, 'optional');
-  readFlag(frame, 'bottomRails');
+  for (const key of ['bottomRails', 'braces']) readFlag(frame, key);
   readNumber(frame, 'maxBay', { min: 0.3, max: 20, unit: 'm' }, 'optional');
   readNumber(frame, 'takeOff', { min: 0, max: 1, unit: 'm' }, 'optional');
   readNumber(frame, 'gust', GUST, 'optional');

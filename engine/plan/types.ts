@@ -98,6 +98,8 @@ export interface FrameChoice {
   /** Id of a tube in the stock list. */
   readonly tube?: string;
   readonly bottomRails?: boolean;
+  /** Braces in every upright face, also where no drop needs them. */
+  readonly braces?: boolean;
   readonly maxBay?: number;
   readonly takeOff?: number;
   readonly anchor?: string;

@@ -198,11 +198,58 @@ describe('the sheet', () => {
     expect(settingOut.posts[0].blockedBy).toBe('Door');
   });
 
-  test('asks for an engineer over 12 m² and over 3 m', () => {
+  test('asks for an engineer over 10 m² and over 3 m', () => {
+    expect(ENGINEER_AREA).toBe(10);
     const large: Canopy = { ...roof, length: 4, width: ENGINEER_AREA / 4 + 0.1 };
     expect(built(large).notes.join(' ')).toContain('licensed engineer');
     expect(built({ ...roof, height: ENGINEER_HEIGHT + 0.1, frame: { tube: 'scaffold-48' } }).notes.join(' ')).toContain('licensed engineer');
     expect(built(roof).notes.join(' ')).not.toContain('licensed engineer');
+  });
+
+  test('tells of everything that one thing keeps from standing in one sentence', () => {
+    const { notes } = built({ ...roof, turn: 0 }, { features: [...yardWith([]).features, { ...roof, turn: 0 }, { id: 'bed', kind: 'bed', name: 'Beans', outline: [[6, 4], [12, 4], [12, 10], [6, 10]], plantHeight: 1 }] });
+    expect(notes.filter((note) => note.includes('Beans'))).toEqual(['Posts P1, P2 and 4 more would stand in Beans: move the frame, or that, before you build.']);
+  });
+
+  test('a frame through a wall, over the property line or over the height that the rules allow is told', () => {
+    const site = { ...yardWith([]).site, rules: { maxHeight: 2.2, setback: 0.9 } };
+    const told = (changes: Partial<Canopy>): string => built({ ...roof, turn: 0, ...changes }, { site }).notes.join(' ');
+    expect(told({ center: [9, 0.5], height: 1.8, drops: [{ side: 'left', depth: 0.9, density: 0.5 }] })).toMatch(/run through Garden wall.*Posts P1 and P2 would stand outside the property line/);
+    expect(told({ center: [9, 2] })).toMatch(/Posts P1 and P2 would stand nearer to the property line than the 0\.90 m/);
+    expect(told({})).toContain('It is 2.30 m high; your rules allow 2.20 m.');
+    expect(told({ height: 2.1 })).not.toMatch(/run through|property line|your rules/);
+    // The wall of 1.9 m passes under a roof of 2.1 m, but not under rails along the ground.
+    expect(told({ center: [9, 0.5], height: 2.1 })).not.toContain('run through');
+    expect(told({ center: [9, 0.5], height: 2.1, frame: { soil: 'garden', bottomRails: true } })).toContain('run through Garden wall');
+  });
+
+  test('a post that sways is told with its cure; braces, asked for, stand in all four faces and on the list', () => {
+    const swaying = built({ ...roof, height: 2.6 });
+    expect(swaying.post.leaned.stressMPa).toBeGreaterThan(165);
+    expect(swaying.notes.join(' ')).toMatch(/It sways: a push of 100 N \(10 kg\).*Choose braces in the plan/);
+    const braced = built({ ...roof, height: 2.6, frame: { soil: 'garden', braces: true } });
+    expect(braced.notes.join(' ')).not.toContain('It sways');
+    expect(braced.pieces.filter(({ part }) => part === 'brace').reduce((sum, { count }) => sum + count, 0)).toBe(8);
+    expect(braced.fittings.find(({ kind }) => kind === 'brace clamp')?.count).toBe(16);
+    expect(braced.steps.find(({ id }) => id === 'brace')?.text).toContain('two in every upright face');
+    expect(braced.sockets.holds).toBe(true);
+  });
+
+  test('rails along the ground have a step of their own, after the posts stand', () => {
+    const order = built({ ...roof, frame: { soil: 'garden', bottomRails: true } }).steps.map(({ id }) => id);
+    expect(order.indexOf('low-rails')).toBe(order.indexOf('raise') + 1);
+    expect(built(roof).steps.map(({ id }) => id)).not.toContain('low-rails');
+  });
+
+  test('where posts in a row are left out, the rails that cross sooner carry the others; in a square the whole way is spanned', () => {
+    const beans = { id: 'bed', kind: 'bed', name: 'Beans', outline: [[8.5, 3.5], [9.5, 3.5], [9.5, 10.5], [8.5, 10.5]], plantHeight: 1 } as const;
+    const long = { ...roof, turn: 0, length: 6, width: 2, frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' } } as const;
+    const { spans, notes } = built(long, { features: [...yardWith([]).features, long, beans] });
+    expect(spans.map(({ rail, span }) => [rail, span])).toEqual([['crosswise', 2], ['lengthwise', 1.5]]);
+    expect(notes.filter((note) => note.includes('left out'))).toEqual([expect.stringMatching(/^3 posts under the middle would stand in Beans, so they are left out/)]);
+    const square = { ...long, length: 4.2, width: 4.2, frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' } } as const;
+    const wide = { ...beans, outline: [[8, 6], [10, 6], [10, 8], [8, 8]] } as const;
+    expect(built(square, { features: [...yardWith([]).features, square, wide] }).spans.map(({ span }) => span)).toEqual([4.2, 4.2].map((span) => expect.closeTo(span, 9)));
   });
 
   test('refuses what cannot be built, with two cures and the place in the plan', () => {

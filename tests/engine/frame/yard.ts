@@ -34,6 +34,7 @@ export const screen: Screen = { id: 'screen', kind: 'screen', path: [[4, 3], [4,
 const frame = fc.record(
   {
     bottomRails: fc.boolean(),
+    braces: fc.boolean(),
     maxBay: fc.constantFrom(1.2, 2, 2.5, 3.048),
     takeOff: fc.constantFrom(0, 0.012, 0.04),
     anchor: fc.constantFrom('footing', 'sunk', 'stakes', 'augers', 'ballast'),

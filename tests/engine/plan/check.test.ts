@@ -10,7 +10,7 @@ const KEYS = `format version name units site season climate features options pla
   northFrom by line when pm reading along declination bearing pace steps length rules maxHeight setback note tap hose how
   year from to stepMinutes source offset gust frost first last lowest turbidity hotAir heatwaveHigh months month high low humidity wind sunshine
   sunshineAfternoon spread id kind path height thickness openness outline eaves crownWidth crownBase shape leafless plant center rise density
-  measuredDensity drops side depth up frame tube bottomRails maxBay takeOff anchor soil bottom plantHeight container pot colour move planted foliageFrom
+  measuredDensity drops side depth up frame tube bottomRails braces maxBay takeOff anchor soil bottom plantHeight container pot colour move planted foliageFrom
   worth blocks air leaf light covered pair text adds moves removes date what feature amount part currency kerf tubes outside wall price cloth prices plan`.split(/\s+/);
 
 function keysIn(value: unknown, found = new Set<string>()): Set<string> {
