@@ -5,7 +5,7 @@ import { groundPlace } from './grounds.ts';
 import { formatForce, formatVolume } from './lengths.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
 import type { AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
-import { BALLAST_FACTOR, GRAVITY, sidePush, upliftForce } from './wind.ts';
+import { BALLAST_FACTOR, GRAVITY, sidePush, upliftCoefficient, upliftForce } from './wind.ts';
 
 /** Cast, and the share of it that comes dry out of the bag. [kg/m³] */
 const CONCRETE = 2350;
@@ -78,7 +78,7 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
   const places = feet > model.posts.length ? 'post, and each foot of a stay,' : 'post';
   const opening = [
     `At gusts of ${formatSpeed(brief.gust, units)} each ${places} must be held down with ${formatMass(perPost, units)}, ${
-      model.kind === 'screen' ? 'so that the push of the wind does not tip it' : blocked ? 'counted for wind that is caught below the roof' : 'counted for wind that passes freely below; caught wind pulls 2 to 3 times as hard'
+      model.kind === 'screen' ? 'so that the push of the wind does not tip it' : blocked ? 'counted for wind that is caught below the roof' : `counted for wind that passes freely below${harderCaught(model.pitchDeg)}`
     }. That is ${BALLAST_FACTOR} times the pull, with the frame's own weight taken off.`,
   ];
   if (model.kind === 'screen' && !model.braced) opening[0] = `A screen's posts are held by their depth, not by weight: the push of the wind bends them at the ground.`;
@@ -139,6 +139,12 @@ export function anchorPlan(model: FrameModel, brief: FrameBrief, ownWeight: numb
       };
     }
   }
+}
+
+/** How much harder wind pulls that cannot pass below a roof; nothing to say of a steep one, which pulls as hard in any case. */
+function harderCaught(pitchDeg: number): string {
+  const { clear, blocked } = upliftCoefficient(pitchDeg);
+  return blocked > 1.1 * clear ? `; caught wind pulls ${(blocked / clear).toFixed(1)} times as hard` : '';
 }
 
 /** Depth to which posts stand in the ground, 0 for posts on feet. [m] */

@@ -32,7 +32,9 @@ function dimensionsOf(model: FrameModel, posts: FrameDrawing['posts']): FrameDra
   });
   if (model.kind === 'screen') {
     const bays = posts.slice(1).map((post, i) => dimension(`${posts[i].id} to ${post.id}`, posts[i].foot, post.foot));
-    return [...bays, dimension('height', posts[0].foot, posts[0].top)];
+    const last = posts[posts.length - 1];
+    const closing = model.posts.some(({ role }) => role === 'end') ? [] : [dimension(`${last.id} to ${posts[0].id}`, last.foot, posts[0].foot)];
+    return [...bays, ...closing, dimension('height', posts[0].foot, posts[0].top)];
   }
   const corners = posts.filter((_, i) => model.posts[i].role === 'corner');
   const [backLeft, backRight, frontLeft, frontRight] = corners;

@@ -5,6 +5,8 @@ import type { Units } from '../plan/units.ts';
 
 /** A bar may be this share of the line; the numbers take the rest. */
 const BAR_SHARE = 0.5;
+/** [m] */
+const SIXTEENTH = 0.0254 / 16;
 
 /** Tubes cut alike share one line: how many, a bar (█ pieces, ░ left over), then the lengths in the order they are cut. */
 export function cutBars(tubes: readonly CutTube[], units: Units, columns: number): string {
@@ -19,10 +21,18 @@ export function cutBars(tubes: readonly CutTube[], units: Units, columns: number
   return [...alike.values()]
     .map(({ tube, times }) => {
       const pieces = tube.pieces.map((piece) => '█'.repeat(Math.max(1, Math.round(piece * perMetre) - 1))).join('|');
-      const left = '░'.repeat(Math.max(0, Math.round(tube.stock * perMetre) - pieces.length));
+      const bare = '░'.repeat(Math.max(0, Math.round(tube.stock * perMetre) - pieces.length));
       const lengths = tube.pieces.map((piece) => formatCut(piece, units)).join(' + ');
-      const rest = tube.left > 0 ? `, left ${formatCut(tube.left, units)}` : '';
-      return `${times} × ${formatCut(tube.stock, units)}  ${pieces}${left}\n    ${lengths}${rest}`;
+      const left = leftShown(tube, units);
+      const rest = left > 0 ? `, left ${formatCut(left, units)}` : '';
+      return `${times} × ${formatCut(tube.stock, units)}  ${pieces}${bare}\n    ${lengths}${rest}`;
     })
     .join('\n');
+}
+
+/** What is left over, so that the printed numbers of a line add up: each piece as it is printed, to the millimetre or the sixteenth of an inch. [m] */
+function leftShown({ stock, pieces, lost }: CutTube, units: Units): number {
+  const step = units === 'metric' ? 0.001 : SIXTEENTH;
+  const steps = (metres: number): number => Math.round(metres / step);
+  return Math.max(0, steps(stock) - pieces.reduce((sum, piece) => sum + steps(piece), 0) - steps(lost)) * step;
 }

@@ -33,12 +33,17 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
   const sizes =
     kind === 'canopy'
       ? `${formatCut(drawing.dimensions[1].length, units)} long and ${formatCut(drawing.dimensions[0].length, units)} wide between post middles`
-      : settingOut.diagonals.length > 0
-        ? `${formatCut(drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0), units)} long between the end posts`
-        : `${formatCut(drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0), units)} all the way round`;
+      : screenLength(sheet, units);
   const what = `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
   const cost = sheet.cost.total === null ? `No total cost: no price is known in ${sheet.cost.currency}.` : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
   return section('summary', `Build sheet: ${sheet.name}`, [sentence(what), sentence(cost), { kind: 'drawing' }]);
+}
+
+/** From end post to end post, along the bends if it has any, or all the way round. */
+function screenLength({ drawing, settingOut }: BuildSheet, units: Units): string {
+  const along = drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0);
+  const [straight] = settingOut.diagonals;
+  return `${formatCut(along, units)} ${straight === undefined ? 'all the way round' : along > straight.length + 0.001 ? 'long along its bends' : 'long between the end posts'}`;
 }
 
 function notes(sheet: BuildSheet): SheetSection {

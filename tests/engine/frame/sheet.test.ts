@@ -246,6 +246,9 @@ describe('the sheet', () => {
     const long = { ...roof, turn: 0, length: 6, width: 2, frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' } } as const;
     const { spans, notes } = built(long, { features: [...yardWith([]).features, long, beans] });
     expect(spans.map(({ rail, span }) => [rail, span])).toEqual([['crosswise', 2], ['lengthwise', 1.5]]);
+    const across = { ...long, length: 2, width: 6 } as const;
+    const row = { ...beans, outline: [[5.5, 6.5], [12.5, 6.5], [12.5, 7.5], [5.5, 7.5]] } as const;
+    expect(built(across, { features: [...yardWith([]).features, across, row] }).spans.map(({ span }) => span)).toEqual([1.5, 2]);
     expect(notes.filter((note) => note.includes('left out'))).toEqual([expect.stringMatching(/^3 posts under the middle would stand in Beans, so they are left out/)]);
     const square = { ...long, length: 4.2, width: 4.2, frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' } } as const;
     const wide = { ...beans, outline: [[8, 6], [10, 6], [10, 8], [8, 8]] } as const;
@@ -276,9 +279,11 @@ describe('the sheet', () => {
     expect(message('nothing')).toContain('"roof"');
   });
 
-  test('people’s own prices win, and what has none is named', () => {
-    const own = built(roof, { stock: { prices: { corner3: 3.25 } } });
+  test('people’s own prices win, a tube’s by its id, and what has none is named', () => {
+    const { tube } = built(roof, { stock: {} });
+    const own = built(roof, { stock: { prices: { corner3: 3.25, [tube.id]: 11 } } });
     expect(own.cost.items.find((item) => item.id === 'joint-3-way corner')).toMatchObject({ price: 3.25, amount: 13, priceFrom: 'yours' });
+    expect(own.cost.items.find((item) => item.id === `tube-${tube.id}`)).toMatchObject({ price: 11, priceFrom: 'yours', priceKey: tube.id });
     const krona = built(roof, { stock: { currency: 'SEK' } });
     expect(krona.cost.total).toBeNull();
     expect(krona.cost.missing).toContain('foot');

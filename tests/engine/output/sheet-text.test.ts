@@ -71,6 +71,42 @@ describe('the build sheet in words', () => {
     }
   });
 
+  test('the printed cuts add up to the printed tube: pieces, 2 mm a cut and what is left, to the millimetre', () => {
+    let lines = 0;
+    for (const { sheet, units } of CASES) {
+      if (units !== 'metric') continue;
+      expect(sheet.cutting.kerf).toBe(0.002);
+      for (const [, stock, pieces, left] of sheetText(sheet, units, 100).matchAll(/× (\d+) mm {2}[█|░]+\n +((?:\d+ mm(?: \+ )?)+)(?:, left (\d+) mm)?$/gm)) {
+        const cut = [...pieces.matchAll(/\d+/g)].map(Number);
+        const room = Number(stock) - cut.reduce((sum, piece) => sum + piece, 0);
+        if (left === undefined) expect(room <= 2 * cut.length && room >= 0).toBe(true);
+        else expect(room).toBe(2 * cut.length + Number(left));
+        lines++;
+      }
+    }
+    expect(lines).toBeGreaterThan(60);
+  });
+
+  test('American sheets have pounds and psi, no newtons; places on the plan have their units', () => {
+    for (const { sheet, units } of CASES) {
+      const text = sheetText(sheet, units, 1000).replaceAll(/\s+/g, ' ').replaceAll(/165 MPa \(23,900 psi\)/g, '');
+      expect(text).toMatch(units === 'metric' ? /\d N \(\d.*\d MPa/s : /\d lb.*\d psi/s);
+      if (units === 'imperial') expect(text).not.toMatch(/\d (N|MPa)\b/);
+      for (const [, place] of text.matchAll(/[(,] ?(x [^)]*)\)/g)) expect(place).toMatch(units === 'metric' ? /^x −?\d+\.\d\d m, y −?\d+\.\d\d m$/ : /^x −?.* (ft|in).*, y −?.* (ft|in)$/);
+    }
+  });
+
+  test('a screen that closes is as long as all its sides, a bent one as its path', () => {
+    const site = demoPlan('courtyard');
+    const words = (path: readonly (readonly [number, number])[]): string => {
+      const result = sheetOf({ ...site, features: [...site.features, { id: 'ring', kind: 'screen', path, height: 1.8, density: 0.5, frame: { soil: 'garden' } }] }, 'ring');
+      return result.ok ? sheetText(result.sheet, 'metric', 1000) : '';
+    };
+    expect(words([[2, 4], [6, 4], [6, 7], [2, 7], [2, 4]])).toContain('14000 mm all the way round');
+    expect(words([[2, 4], [6, 4], [6, 7]])).toContain('7000 mm long along its bends');
+    expect(words([[2, 4], [6, 4]])).toMatch(/4000 mm long between the end posts.*F = 0\.613 · V² · 1\.2 · Kp · A/s);
+  });
+
   test('every caution of the sheet is printed whole, and the wind is never called harmless', () => {
     for (const { sheet, units } of CASES.slice(0, 6)) {
       const text = sheetText(sheet, units, 110).replaceAll(/\s+/g, ' ');
