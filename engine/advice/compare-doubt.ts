@@ -2,17 +2,20 @@ import type { Outcome } from '../load/types.ts';
 import type { Plan } from '../plan/types.ts';
 import type { Weather } from '../sun/weather.ts';
 import { doubtInputs } from './doubt-inputs.ts';
+import type { createLeafStore } from './doubt-leaves.ts';
 import { createRayYard } from './doubt-rays.ts';
+import { weighedHarm } from './doubt-yards.ts';
 
-/** What a yard's plants suffer on the heatwave day, Σ worth × scorch dose, as it is and with each doubtful input off. [K·h/day] */
+/** What a yard's plants suffer, Σ worth × harm, as it is and with each doubtful input off. [K·h/day] */
 export interface HarmInDoubt {
   readonly harm: number;
   /** By input key: harm under each of its shifts. */
   readonly shifted: ReadonlyMap<string, readonly number[]>;
 }
 
-export function harmInDoubt(plan: Plan, weather?: Weather): Outcome<HarmInDoubt> {
-  const yard = createRayYard(plan, weather);
+/** @param leafStore of all the yards that are compared */
+export function harmInDoubt(plan: Plan, leafStore: ReturnType<typeof createLeafStore>, weather?: Weather): Outcome<HarmInDoubt> {
+  const yard = createRayYard(plan, weather, leafStore);
   if (!yard.ok) return yard;
   const shifted = new Map<string, number[]>();
   for (const { key, feature, shifts } of doubtInputs(plan)) {
@@ -20,14 +23,14 @@ export function harmInDoubt(plan: Plan, weather?: Weather): Outcome<HarmInDoubt>
     for (const shift of shifts) {
       const harms = yard.value.under(shift, feature);
       if (!harms.ok) return harms;
-      sums.push(weighed(harms.value));
+      sums.push(weighedHarm(harms.value));
     }
     shifted.set(key, sums);
   }
-  return { ok: true, value: { harm: weighed(yard.value.base), shifted } };
+  return { ok: true, value: { harm: weighedHarm(yard.value.base), shifted } };
 }
 
-/** How far two yards differ on the heatwave day, and by how much that difference may be off: the root of the inputs' squares, each at its worse shift. */
+/** How far two yards differ, and by how much that difference may be off: the root of the inputs' squares, each at its worse shift. */
 export function differenceOf(a: HarmInDoubt, b: HarmInDoubt): { readonly difference: number; readonly pm: number } {
   const difference = a.harm - b.harm;
   let squares = 0;
@@ -39,8 +42,4 @@ export function differenceOf(a: HarmInDoubt, b: HarmInDoubt): { readonly differe
     squares += worst ** 2;
   }
   return { difference, pm: Math.sqrt(squares) };
-}
-
-function weighed(harms: readonly { readonly worth: number; readonly harm: number }[]): number {
-  return harms.reduce((sum, { worth, harm }) => sum + worth * harm, 0);
 }

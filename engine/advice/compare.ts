@@ -3,7 +3,8 @@ import { isTooDark } from '../load/light-class.ts';
 import { plantLoadsOf } from '../load/load-of.ts';
 import { nameOf } from '../load/names.ts';
 import { plantFeatures, rowOf } from '../load/planted.ts';
-import type { Outcome, PlantLoad } from '../load/types.ts';
+import type { Nine, Outcome, PlantLoad } from '../load/types.ts';
+import { yardOf } from '../load/yard.ts';
 import { worthOf } from '../plan/defaults.ts';
 import { withOptions } from '../plan/options.ts';
 import type { Feature, Plan } from '../plan/types.ts';
@@ -13,6 +14,8 @@ import { differenceOf, type HarmInDoubt, harmInDoubt } from './compare-doubt.ts'
 import { seenFrom } from './compare-seen.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant, CompareRequest, CompareResult, PlantLight, PlantStand } from './compare-types.ts';
 import { choiceSentences, TODAY, weightsSentence } from './compare-words.ts';
+import { createLeafStore } from './doubt-leaves.ts';
+import { nineOfPlant } from './plant-light.ts';
 
 /** A hundredth of what is harmed today: differences below it are no reason to prefer one choice. */
 const NEXT_TO_NOTHING = 0.01;
@@ -35,7 +38,8 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
   const asked = request.choices ?? (plan.options ?? []).map(({ id }) => [id]);
   if (asked.length === 0) return { ok: false, problems: [{ pointer: '/options', message: 'There is nothing to compare: this plan has no options.', severity: 'error' }] };
   request.progress?.(0, 'the yard as it is');
-  const today = judge(plan, request);
+  const leafStore = createLeafStore();
+  const today = judge(plan, request, leafStore);
   if (!today.ok) return today;
   const bare: Bare[] = [];
   const yards: JudgedYard[] = [];
@@ -43,7 +47,7 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
     request.progress?.((bare.length + 1) / (asked.length + 1), options.join(' + '));
     const changed = withOptions(plan, options);
     if (!changed.ok) return changed;
-    const yard = judge(changed.plan, request);
+    const yard = judge(changed.plan, request, leafStore);
     if (!yard.ok) return yard;
     const had = new Set(plan.features.map(({ id }) => id));
     const added = changed.plan.features.filter(({ id }) => !had.has(id));
@@ -66,20 +70,21 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
   return { ok: true, value: { today: { harm: todayHarm(today.value), plants }, choices, ranked, weights: weightsSentence(plants) } };
 }
 
-function judge(plan: Plan, { weather, units }: CompareRequest): Outcome<JudgedYard> {
+function judge(plan: Plan, { weather, units }: CompareRequest, leafStore: ReturnType<typeof createLeafStore>): Outcome<JudgedYard> {
   const season = plantLoadsOf(plan, { weather, units });
   if (!season.ok) return season;
-  const heatwave = plantLoadsOf(plan, { weather, units, period: { kind: 'heatwave' } });
+  const heatwave = yardOf(plan, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const harms = harmOf(plan, weather);
   if (!harms.ok) return harms;
-  const doubt = harmInDoubt(plan, weather);
+  const doubt = harmInDoubt(plan, leafStore, weather);
   if (!doubt.ok) return doubt;
-  const stands = new Map(season.value.map((load, k) => [load.id, standOf(plan, load, heatwave.value[k], harms.value.find(({ id }) => id === load.id))]));
+  const features = plantFeatures(plan);
+  const stands = new Map(season.value.map((load, k) => [load.id, standOf(plan, load, nineOfPlant(heatwave.value, features[k]), harms.value.find(({ id }) => id === load.id))]));
   return { ok: true, value: { plan, stands, harms: harms.value, doubt: doubt.value } };
 }
 
-function standOf(plan: Plan, load: PlantLoad, heatwave: PlantLoad, harm: PlantHarm | undefined): PlantStand {
+function standOf(plan: Plan, load: PlantLoad, heatwave: Nine, harm: PlantHarm | undefined): PlantStand {
   return {
     harm: harm?.harm ?? null,
     scorchDose: load.scorchDose,
@@ -113,7 +118,6 @@ function choiceOf(options: readonly string[], today: JudgedYard, yard: JudgedYar
   const cloths = added.filter(isCloth);
   const area = cloths.reduce((sum, cloth) => sum + clothArea(cloth), 0);
   const tooDark = plants.filter(({ after }) => after?.light.tooDark).map(({ id }) => id);
-  const { difference, pm } = differenceOf(today.doubt, yard.doubt);
   return {
     options,
     name: options.join(' + '),
@@ -121,8 +125,7 @@ function choiceOf(options: readonly string[], today: JudgedYard, yard: JudgedYar
     harm: todayHarm(yard),
     spared,
     sparedShare: harmToday > 0 ? spared / harmToday : null,
-    // Cast on the heatwave day alone, and brought to the season's heat days by the ratio of what is spared.
-    sparedPm: Math.abs(difference) > 1e-9 ? pm * Math.min(1, Math.abs(spared / difference)) : pm,
+    sparedPm: differenceOf(today.doubt, yard.doubt).pm,
     clothArea: area,
     cost,
     payoff: { perSquareMetre: area > 0 ? spared / area : null, perMoney: cost.total !== null && cost.total > 0 ? spared / cost.total : null },

@@ -1,4 +1,4 @@
-/** Leaf temperatures of a heat day by table, for the many points and yards that a question of doubt or of place asks about. */
+/** Leaf temperatures of heat days by table, for the many points and yards that a question of doubt or of place asks about. */
 import type { HeatDay } from '../load/heat-day.ts';
 import { surfaceTemperature, type Watering } from '../load/leaf.ts';
 import type { PlantRow } from '../plan/types.ts';
@@ -8,10 +8,15 @@ const SHARE_STEPS = 16;
 const SKY_STEPS = 4;
 
 /** A leaf's temperature by sample, share and sky view. [°C] */
-export type LeafTable = (sample: number, share: number, sky: number) => number;
-export type Leaves = (watering: Watering, row: PlantRow) => LeafTable;
+export interface LeafTable {
+  at(sample: number, share: number, sky: number): number;
+  /** The samples at which a leaf can be at a limit at all: it is warmest in the whole beam, under no sky or under all of it. */
+  hotSamples(limit: number): Int32Array;
+}
 
 /** Tables of one heat day, made as they are asked for; a limit does not change them. */
+export type Leaves = (watering: Watering, row: PlantRow) => LeafTable;
+
 export function createLeaves(heat: HeatDay): Leaves {
   const tables = new Map<string, LeafTable>();
   return (watering, row) => {
@@ -22,21 +27,42 @@ export function createLeaves(heat: HeatDay): Leaves {
   };
 }
 
-function leafTable(heat: HeatDay, row: PlantRow, watering: Watering): LeafTable {
+/** Leaves of the heat days of yards that differ in nothing but their features and the heatwave's high: each day's are made once. */
+export function createLeafStore(): (heat: HeatDay) => Leaves {
+  const known = new Map<string, Leaves>();
+  return (heat) => {
+    const key = `${heat.day.date} ${heat.day.high} ${heat.day.low}`;
+    let leaves = known.get(key);
+    if (!leaves) known.set(key, (leaves = createLeaves(heat)));
+    return leaves;
+  };
+}
+
+function leafTable({ moments }: HeatDay, row: PlantRow, watering: Watering): LeafTable {
   const across = SKY_STEPS + 1;
   const size = (SHARE_STEPS + 1) * across;
-  const known = new Float64Array(size * heat.moments.length).fill(NaN);
-  const at = (k: number, s: number, v: number): number => {
+  const known = new Float64Array(size * moments.length).fill(NaN);
+  const hot = new Map<number, Int32Array>();
+  const node = (k: number, s: number, v: number): number => {
     const index = k * size + s * across + v;
-    if (Number.isNaN(known[index])) known[index] = surfaceTemperature(heat.moments[k], row, watering, s / SHARE_STEPS, v / SKY_STEPS);
+    if (Number.isNaN(known[index])) known[index] = surfaceTemperature(moments[k], row, watering, s / SHARE_STEPS, v / SKY_STEPS);
     return known[index];
   };
-  return (k, share, sky) => {
-    const s = Math.min(SHARE_STEPS - 1, Math.floor(share * SHARE_STEPS));
-    const v = Math.min(SKY_STEPS - 1, Math.floor(sky * SKY_STEPS));
-    const ds = share * SHARE_STEPS - s;
-    const dv = sky * SKY_STEPS - v;
-    const low = at(k, s, v) * (1 - dv) + at(k, s, v + 1) * dv;
-    return ds === 0 ? low : low * (1 - ds) + (at(k, s + 1, v) * (1 - dv) + at(k, s + 1, v + 1) * dv) * ds;
+  const hotSamples = (limit: number) =>
+    Int32Array.from(moments.keys()).filter((k) => Math.max(node(k, SHARE_STEPS, 0), node(k, SHARE_STEPS, SKY_STEPS)) >= limit);
+  return {
+    at(k, share, sky) {
+      const s = Math.min(SHARE_STEPS - 1, Math.floor(share * SHARE_STEPS));
+      const v = Math.min(SKY_STEPS - 1, Math.floor(sky * SKY_STEPS));
+      const ds = share * SHARE_STEPS - s;
+      const dv = sky * SKY_STEPS - v;
+      const low = node(k, s, v) * (1 - dv) + node(k, s, v + 1) * dv;
+      return ds === 0 ? low : low * (1 - ds) + (node(k, s + 1, v) * (1 - dv) + node(k, s + 1, v + 1) * dv) * ds;
+    },
+    hotSamples(limit) {
+      let samples = hot.get(limit);
+      if (!samples) hot.set(limit, (samples = hotSamples(limit)));
+      return samples;
+    },
   };
 }

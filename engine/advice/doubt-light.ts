@@ -1,9 +1,11 @@
 /** What reaches many points of a yard on its heat days, and again when a single shadow caster is not as drawn. */
-import type { Passes } from '../cast/passes.ts';
-import { createPointCaster } from '../cast/share.ts';
+import { type Directions, directionsOf, type Passes } from '../cast/passes.ts';
+import { createDirectionCaster } from '../cast/share.ts';
 import { skyPasses, skyRays } from '../cast/sky.ts';
 import type { HeatDay } from '../load/heat-day.ts';
 import type { SpacePoint } from '../plan/geometry.ts';
+import type { Feature } from '../plan/types.ts';
+import { sceneOfOne } from '../scene/build.ts';
 import type { Crown, Scene } from '../scene/solids.ts';
 
 /** The share of each ray that reaches a point, and what of the sky does in each yearly state. */
@@ -44,16 +46,6 @@ export function heatRaysOf(days: readonly HeatDay[]): HeatRays {
   return { days, first: first.slice(0, days.length), states, stateOf: days.map(({ state }) => states.indexOf(state)), passes };
 }
 
-/** Lights points of one scene. */
-export interface Lighter {
-  at(point: SpacePoint, own?: Crown): Lit;
-}
-
-export function createLighter(scene: Scene, rays: HeatRays): Lighter {
-  const caster = createPointCaster(scene, rays.passes);
-  return { at: (point, own) => litBy(caster.sharesAt(point, own), rays) };
-}
-
 /** What a point gets, and what each shadow caster alone lets through to it; one that takes nothing from it has no entry. */
 export interface PartedLit extends Lit {
   readonly parts: ReadonlyMap<string, Float64Array>;
@@ -63,81 +55,96 @@ export interface PartedLit extends Lit {
 const OWN = '';
 
 /** Lights points of one scene caster by caster, so that one of them can be exchanged without casting the others again. */
-export function createPartedLighter(scene: Scene, rays: HeatRays): { at(point: SpacePoint, own?: Crown): PartedLit } {
-  const open = createPointCaster(filtered(scene, () => false), rays.passes);
-  const clear = clearShares(scene, rays);
-  const ids = new Set(scene.states.flatMap((occluders) => occluders.map(({ id }) => id)));
-  const casters = [...ids].map((only) => ({ id: only, caster: createPointCaster(filtered(scene, (id) => id === only), rays.passes) }));
-  return {
-    at(point, own) {
-      const parts = new Map<string, Float64Array>();
-      for (const { id, caster } of casters) keepPart(parts, id, caster.sharesAt(point), clear);
-      if (own !== undefined) keepPart(parts, OWN, open.sharesAt(point, own), clear);
-      const shares = clear.slice();
-      for (const part of parts.values()) for (let k = 0; k < shares.length; k++) shares[k] *= part[k];
-      return { ...litBy(shares, rays), parts };
-    },
-  };
+export interface PartedLighter {
+  at(point: SpacePoint, own?: Crown): PartedLit;
+  /** Lights points when one feature is another and the rest of the scene is as it was. */
+  exchanging(feature: Feature): Relighter;
 }
 
-/** Lights points when one caster is not as drawn: its own rays are cast, what the others let through is known. */
+/** Casts the rays of one feature anew; what the others let through is known. */
 export interface Relighter {
-  /** @returns `was` itself where nothing of it changes */
+  /** @returns `was` itself where nothing of it changes; else what holds until the next question */
   at(point: SpacePoint, was: PartedLit): Lit;
 }
 
-/** @param shifted the scene in which the feature alone differs */
-export function createRelighter(shifted: Scene, feature: string, rays: HeatRays): Relighter {
-  const alone = createPointCaster(filtered(shifted, (id) => id === feature), rays.passes);
-  const clear = clearShares(shifted, rays);
-  const now = new Float64Array(rays.passes.count);
+/** Lights points of a scene as it is. What it answers holds until the next question. */
+export function createLighter(scene: Scene, rays: HeatRays): { at(point: SpacePoint, own?: Crown): Lit } {
+  const caster = createDirectionCaster(scene, directionsOf(scene, rays.passes));
+  const lit = emptyLit(rays);
   return {
-    at(point, was) {
-      alone.sharesAt(point, undefined, now);
-      const before = was.parts.get(feature) ?? clear;
-      if (same(now, before)) return was;
-      const others = [...was.parts].flatMap(([id, part]) => (id === feature ? [] : [part]));
-      const shares = was.shares.slice();
-      for (let k = 0; k < shares.length; k++) {
-        if (now[k] === before[k]) continue;
-        let share = now[k];
-        for (const part of others) share *= part[k];
-        shares[k] = share;
-      }
-      return litBy(shares, rays);
+    at(point, own) {
+      caster.sharesAt(point, own, lit.shares);
+      sumSky(rays, lit);
+      return lit;
     },
   };
 }
 
-/** What reaches any point that nothing of the yard stands before: the skyline is left. */
-function clearShares(scene: Scene, rays: HeatRays): Float64Array {
-  return createPointCaster(filtered(scene, () => false), rays.passes).sharesAt([0, 0, 0]);
+export function createPartedLighter(scene: Scene, rays: HeatRays): PartedLighter {
+  const directions = directionsOf(scene, rays.passes);
+  const open = createDirectionCaster({ ...scene, states: scene.states.map(() => []) }, directions);
+  // What reaches a point that nothing of the yard stands before: the skyline is left.
+  const clear = open.sharesAt([0, 0, 0]);
+  const ids = new Set(scene.states.flatMap((occluders) => occluders.map(({ id }) => id)));
+  const casters = [...ids].map((only) => ({ id: only, caster: createDirectionCaster(sceneOf(scene, only), directions) }));
+  return {
+    at(point, own) {
+      const parts = new Map<string, Float64Array>();
+      const keep = (id: string, part: Float64Array) => void (same(part, clear) || parts.set(id, part));
+      for (const { id, caster } of casters) keep(id, caster.sharesAt(point));
+      if (own !== undefined) keep(OWN, open.sharesAt(point, own));
+      const lit = emptyLit(rays);
+      lit.shares.set(clear);
+      for (const part of parts.values()) for (let k = 0; k < part.length; k++) lit.shares[k] *= part[k];
+      sumSky(rays, lit);
+      return { ...lit, parts };
+    },
+    exchanging: (feature) => relighter(scene, feature, rays, directions, clear),
+  };
 }
 
-export function castsShadow(scene: Scene, id: string): boolean {
-  return scene.states.some((occluders) => occluders.some((occluder) => occluder.id === id));
+function relighter(scene: Scene, feature: Feature, rays: HeatRays, directions: Directions, clear: Float64Array): Relighter {
+  const alone = createDirectionCaster(sceneOfOne(scene, feature), directions);
+  const now = new Float64Array(directions.count);
+  const lit = emptyLit(rays);
+  return {
+    at(point, was) {
+      alone.sharesAt(point, undefined, now);
+      const before = was.parts.get(feature.id) ?? clear;
+      if (same(now, before)) return was;
+      const others = [...was.parts].flatMap(([id, part]) => (id === feature.id ? [] : [part]));
+      const { shares } = lit;
+      for (let k = 0; k < shares.length; k++) {
+        let share = now[k];
+        if (share === before[k]) share = was.shares[k];
+        else for (const part of others) share *= part[k];
+        shares[k] = share;
+      }
+      sumSky(rays, lit);
+      return lit;
+    },
+  };
 }
 
-function litBy(shares: Float64Array, { passes, states }: HeatRays): Lit {
+function emptyLit({ passes, states }: HeatRays): { shares: Float64Array; sky: number[] } {
+  return { shares: new Float64Array(passes.count), sky: states.map(() => 0) };
+}
+
+function sumSky({ passes, states }: HeatRays, { shares, sky }: { readonly shares: Float64Array; readonly sky: number[] }): void {
   const begin = passes.count - states.length * SKY.count;
-  const sky = states.map((_, state) => {
+  for (let state = 0; state < states.length; state++) {
     const at = begin + state * SKY.count;
     let sum = 0;
     for (let k = 0; k < SKY.count; k++) sum += shares[at + k] * SKY.weight[k];
-    return sum;
-  });
-  return { shares, sky };
+    sky[state] = sum;
+  }
 }
 
-function filtered(scene: Scene, keeps: (id: string) => boolean): Scene {
-  return { ...scene, states: scene.states.map((occluders) => occluders.filter(({ id }) => keeps(id))) };
+function sceneOf(scene: Scene, only: string): Scene {
+  return { ...scene, states: scene.states.map((occluders) => occluders.filter(({ id }) => id === only)) };
 }
 
 function same(a: Float64Array, b: Float64Array): boolean {
   for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return false;
   return true;
-}
-
-function keepPart(parts: Map<string, Float64Array>, id: string, part: Float64Array, clear: Float64Array): void {
-  if (!same(part, clear)) parts.set(id, part);
 }

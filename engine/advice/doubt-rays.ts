@@ -1,52 +1,61 @@
 /**
- * Harm and verdicts of a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
+ * Harm to a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
  * Where a single shadow caster changed, its own rays are cast and everything else is reused.
  */
 import { bedPlaces } from '../load/bed-load.ts';
 import { cellCenter } from '../load/grid-of.ts';
-import { type HeatDay, heatDayOf } from '../load/heat-day.ts';
+import { heatDayOf } from '../load/heat-day.ts';
 import { heatDaysOf } from '../load/harm-of.ts';
-import type { Watering } from '../load/leaf.ts';
-import { isTooDark } from '../load/light-class.ts';
-import { isEstablished, limitOf } from '../load/limit.ts';
+import { limitOf } from '../load/limit.ts';
 import { plantPoints } from '../load/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../load/planted.ts';
-import type { Nine, Outcome, Verdict } from '../load/types.ts';
-import { type HeatVerdict, milderBy, verdictOf } from '../load/verdict.ts';
-import { nineAt, type Yard, yardOf } from '../load/yard.ts';
-import { worthOf } from '../plan/defaults.ts';
+import type { Outcome } from '../load/types.ts';
+import type { HeatVerdict } from '../load/verdict.ts';
+import { upBearingOf, worthOf } from '../plan/defaults.ts';
 import type { SpacePoint } from '../plan/geometry.ts';
-import type { Bed, Plan, PlantRow } from '../plan/types.ts';
+import type { Bed, Feature, Plan, PlantRow } from '../plan/types.ts';
 import { buildScene } from '../scene/build.ts';
 import type { Crown, Scene } from '../scene/solids.ts';
 import type { Weather } from '../sun/weather.ts';
-import { createLeaves, type Leaves } from './doubt-leaves.ts';
-import {
-  castsShadow, createLighter, createPartedLighter, createRelighter, type HeatRays, heatRaysOf, type Lit, type PartedLit, type Relighter,
-} from './doubt-light.ts';
+import { createLeafStore, type Leaves, type LeafTable } from './doubt-leaves.ts';
+import { createLighter, createPartedLighter, type HeatRays, heatRaysOf, type Lit } from './doubt-light.ts';
 
 /** A bed is judged at no more than this many of its cells, evenly spread. */
 const BED_POINTS = 9;
+/** A leaf must be at its limit this long on end to count. [h] */
 const LASTS = 0.5 - 1e-9;
 
 /** What the season's heat does to one plant. */
 export interface RayHarm {
+  readonly judge: Judge;
   readonly id: string;
   readonly worth: number;
   /** Scorch dose, mean over the season's heat days. [K·h/day] */
   readonly harm: number;
-  readonly verdict: Verdict;
+  /** On the heatwave day, of its worst point. */
+  readonly inHeat: HeatVerdict;
+  /** Light on the heatwave day at its top, of a bed at its first point. */
+  readonly light: DayLight;
+}
+
+export interface DayLight {
+  /** [h] */
+  readonly sunHours: number;
+  /** [Wh/m²] */
+  readonly energy: number;
 }
 
 export interface RayYard {
   readonly base: readonly RayHarm[];
-  /** The same plants in the same order when the plan is this one instead: it differs from the yard's in one input. */
+  /** The same plants in the same order when the plan is this one instead: it differs from the yard's in one input, a feature's if one is named. */
   under(shifted: Plan, feature: string | null): Outcome<readonly RayHarm[]>;
 }
 
-interface Judge {
+/** A plant, and where it is judged: a plant's top first. */
+export interface Judge {
   readonly feature: PlantFeature;
   readonly row: PlantRow;
+  /** [°C] */
   readonly limit: number;
   readonly points: readonly SpacePoint[];
   readonly own?: Crown;
@@ -59,65 +68,81 @@ interface Heats {
   readonly leaves: readonly Leaves[];
 }
 
-/** @returns the yard's plants that name their row, or why a heat day cannot be made */
-export function createRayYard(plan: Plan, weather?: Weather): Outcome<RayYard> {
+/** What reaches point `p` of judge `k`. */
+type See = (judge: Judge, k: number, p: number) => Lit;
+
+/**
+ * @param leafStore of all the yards that one question is about: they differ in their features and the heatwave's high alone
+ * @returns the yard's plants that name their row, or why a heat day cannot be made
+ */
+export function createRayYard(plan: Plan, weather?: Weather, leafStore = createLeafStore()): Outcome<RayYard> {
   const scene = buildScene(plan);
-  const heats = heatsOf(plan, scene, weather);
+  const heatsIn = (inPlan: Plan) => heatsOf(inPlan, scene, leafStore, weather);
+  const heats = heatsIn(plan);
   if (!heats.ok) return heats;
-  const season = yardOf(plan, { kind: 'season' }, weather);
-  if (!season.ok) return season;
   const { rays } = heats.value;
   const lighter = createPartedLighter(scene, rays);
+  const standing = createLighter(scene, rays);
   const judges = judgesOf(plan, heats.value);
   const lit = judges.map(({ points, own }) => points.map((point) => lighter.at(point, own)));
-  const light = judges.map((judge) => topLight(season.value, judge));
-  const baseAt = judges.map((judge, k) => lit[k].map((point) => sufferedAt(heats.value, judge, point)));
-  const base = judges.map((judge, k) => harmFrom(plan, judge, baseAt[k], light[k]));
+  const asDrawn: See = (_, k, p) => lit[k][p];
+  const sufferedAsDrawn = judges.map((judge, k) => judge.points.map((_, p) => sufferedAt(heats.value, judge, lit[k][p])));
+  const base = judges.map((judge, k) => harmFrom(judge, sufferedAsDrawn[k], lightOf(heats.value, asDrawn(judge, k, 0))));
   /** Only points at which something changed are judged again. */
-  const harmsOf = (inPlan: Plan, again: readonly Judge[], seen: readonly (readonly Lit[])[], by: Heats = heats.value) =>
+  const harmsOf = (again: readonly Judge[], see: See, by: Heats = heats.value) =>
     again.map((judge, k) => {
       const alike = judge === judges[k] && by === heats.value;
-      if (alike && seen[k] === lit[k]) return base[k];
-      const suffered = seen[k].map((point, p) => (alike && point === lit[k][p] ? baseAt[k][p] : sufferedAt(by, judge, point)));
-      return harmFrom(inPlan, judge, suffered, lightUnder(light[k], heats.value, lit[k], seen[k]));
+      let { light } = base[k];
+      let changed = !alike;
+      const suffered = judge.points.map((_, p) => {
+        const seen = see(judge, k, p);
+        if (alike && seen === lit[k][p]) return sufferedAsDrawn[k][p];
+        changed = true;
+        if (p === 0) light = lightOf(heats.value, seen);
+        return sufferedAt(by, judge, seen);
+      });
+      return changed ? harmFrom(judge, suffered, light) : base[k];
     });
   const value: RayYard = {
     base,
-    under(shifted, feature) {
+    under(shifted, id) {
       if (shifted.climate !== plan.climate) {
-        const hot = heatsOf(shifted, scene, weather);
-        return hot.ok ? { ok: true, value: harmsOf(shifted, judges, lit, hot.value) } : hot;
+        const hot = heatsIn(shifted);
+        return hot.ok ? { ok: true, value: harmsOf(judges, asDrawn, hot.value) } : hot;
       }
-      if (shifted.features === plan.features && shifted.site === plan.site) {
-        return { ok: true, value: harmsOf(shifted, judgesOf(shifted, heats.value), lit) };
-      }
-      if (feature === null) {
-        const turned = createLighter(buildScene(shifted), rays);
+      const feature = id === null ? undefined : shifted.features.find((each) => each.id === id);
+      if (feature === undefined) {
         const again = judgesOf(shifted, heats.value);
-        return { ok: true, value: harmsOf(shifted, again, again.map(({ points, own }) => points.map((point) => turned.at(point, own)))) };
+        if (shifted.site === plan.site) return { ok: true, value: harmsOf(again, asDrawn) };
+        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays);
+        return { ok: true, value: harmsOf(again, (judge, _, p) => turned.at(judge.points[p], judge.own)) };
       }
       const again = judges.map((judge) => judgeUnder(shifted, heats.value, judge, feature));
-      const after = buildScene(shifted);
-      const relighter = castsShadow(scene, feature) ? createRelighter(after, feature, rays) : null;
-      const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(after, rays) : null;
-      const seen = again.map((judge, k) => {
-        if (judge !== judges[k] && afresh) return judge.points.map((point) => afresh.at(point, judge.own));
-        return relighter ? relit(relighter, judge, lit[k]) : lit[k];
-      });
-      return { ok: true, value: harmsOf(shifted, again, seen) };
+      if (!castsShadow(scene, feature)) {
+        return { ok: true, value: harmsOf(again, (judge, k, p) => (judge === judges[k] ? lit[k][p] : standing.at(judge.points[p], judge.own))) };
+      }
+      const relighter = lighter.exchanging(feature);
+      const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(buildScene(shifted), rays) : null;
+      return {
+        ok: true,
+        value: harmsOf(again, (judge, k, p) => (judge !== judges[k] && afresh ? afresh.at(judge.points[p], judge.own) : relighter.at(judge.points[p], lit[k][p]))),
+      };
     },
   };
   return { ok: true, value };
 }
 
-function heatsOf(plan: Plan, scene: Scene, weather?: Weather): Outcome<Heats> {
+function castsShadow(scene: Scene, { id }: Feature): boolean {
+  return scene.states.some((occluders) => occluders.some((occluder) => occluder.id === id));
+}
+
+function heatsOf(plan: Plan, scene: Scene, leafStore: ReturnType<typeof createLeafStore>, weather?: Weather): Outcome<Heats> {
   const days = heatDaysOf(plan, scene, weather);
   if (!days.ok) return days;
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const rays = heatRaysOf(days.value);
-  const leaves = days.value.map(createLeaves);
-  return { ok: true, value: { rays, heatwave: days.value.findIndex(({ day }) => day.date === heatwave.value.day.date), leaves } };
+  return { ok: true, value: { rays, heatwave: days.value.findIndex(({ day }) => day.date === heatwave.value.day.date), leaves: days.value.map(leafStore) } };
 }
 
 function judgesOf(plan: Plan, heats: Heats): Judge[] {
@@ -143,22 +168,15 @@ function bedPoints(plan: Plan, bed: Bed): SpacePoint[] {
 }
 
 /** The same judge where it is not about the feature that changed; a wall or a building may come to stand in a bed. */
-function judgeUnder(shifted: Plan, heats: Heats, judge: Judge, id: string): Judge {
-  const changed = shifted.features.find((feature) => feature.id === id);
-  if (judge.feature.id === id) return judgeOf(shifted, heats, plantFeatures(shifted).find((feature) => feature.id === id) ?? judge.feature, judge.row);
-  if (judge.feature.kind !== 'bed' || (changed?.kind !== 'wall' && changed?.kind !== 'building')) return judge;
+function judgeUnder(shifted: Plan, heats: Heats, judge: Judge, changed: Feature): Judge {
+  if (judge.feature.id === changed.id) return judgeOf(shifted, heats, plantFeatures(shifted).find(({ id }) => id === changed.id) ?? judge.feature, judge.row);
+  if (judge.feature.kind !== 'bed' || (changed.kind !== 'wall' && changed.kind !== 'building')) return judge;
   const again = judgeOf(shifted, heats, judge.feature, judge.row);
   return samePoints(again.points, judge.points) ? judge : again;
 }
 
 function samePoints(a: readonly SpacePoint[], b: readonly SpacePoint[]): boolean {
   return a.length === b.length && a.every((point, p) => point.every((value, axis) => value === b[p][axis]));
-}
-
-/** The same list where none of its points gets anything else. */
-function relit(relighter: Relighter, { points }: Judge, was: readonly PartedLit[]): readonly Lit[] {
-  const now = points.map((point, p) => relighter.at(point, was[p]));
-  return now.every((each, p) => each === was[p]) ? was : now;
 }
 
 /** What the heat does at one point. */
@@ -168,74 +186,52 @@ interface Suffered {
   readonly inHeat: HeatVerdict;
 }
 
-function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
-  const { days } = heats.rays;
+function sufferedAt({ rays, heatwave, leaves }: Heats, { row, limit }: Judge, { shares, sky }: Lit): Suffered {
   let doses = 0;
-  for (let d = 0; d < days.length; d++) doses += doseAt(heats, d, judge, lit);
-  const lasts = (watering: Watering) => longestOver(heats, watering, judge, lit) >= LASTS;
-  return { dose: doses / days.length, inHeat: lasts('watered') ? 'will burn' : lasts('thirsty') ? 'at risk' : 'fine' };
+  for (let d = 0; d < rays.days.length; d++) doses += doseOf(leaves[d]('thirsty', row), limit, rays.days[d].samples.hours, shares, rays.first[d], sky[rays.stateOf[d]]);
+  const lasts = (leaf: LeafTable) => longestOver(leaf, limit, rays.days[heatwave].samples.hours, shares, rays.first[heatwave], sky[rays.stateOf[heatwave]]) >= LASTS;
+  // With water a leaf is never the hotter for it.
+  const inHeat = !lasts(leaves[heatwave]('thirsty', row)) ? 'fine' : lasts(leaves[heatwave]('watered', row)) ? 'will burn' : 'at risk';
+  return { dose: doses / rays.days.length, inHeat };
 }
 
-function doseAt({ rays, leaves }: Heats, d: number, { row, limit }: Judge, { shares, sky }: Lit): number {
-  const { hours, count } = rays.days[d].samples;
-  const thirsty = leaves[d]('thirsty', row);
-  const first = rays.first[d];
-  const view = sky[rays.stateOf[d]];
+function doseOf(leaf: LeafTable, limit: number, hours: Float64Array, shares: Float64Array, first: number, sky: number): number {
+  const hot = leaf.hotSamples(limit);
   let dose = 0;
-  for (let k = 0; k < count; k++) dose += Math.max(0, thirsty(k, shares[first + k], view) - limit) * hours[k];
+  for (let n = 0; n < hot.length; n++) dose += Math.max(0, leaf.at(hot[n], shares[first + hot[n]], sky) - limit) * hours[hot[n]];
   return dose;
 }
 
-/** A plant's harm is the mean of its points, its verdict that of the worst. */
-function harmFrom(plan: Plan, { feature, row }: Judge, points: readonly Suffered[], light: Nine): RayHarm {
-  const inHeat = (['will burn', 'at risk'] as const).find((verdict) => points.some((point) => point.inHeat === verdict)) ?? 'fine';
-  const verdict = verdictOf(inHeat, milderBy(row, isEstablished(plan, feature)), isTooDark(row, light));
-  return { id: feature.id, worth: worthOf(feature), harm: points.reduce((sum, { dose }) => sum + dose, 0) / points.length, verdict };
-}
-
-/** Longest time on end that a leaf is at its limit or over it on the heatwave day. [h] */
-function longestOver({ rays, heatwave, leaves }: Heats, watering: Watering, { row, limit }: Judge, { shares, sky }: Lit): number {
-  const { hours, count } = rays.days[heatwave].samples;
-  const leaf = leaves[heatwave](watering, row);
-  const first = rays.first[heatwave];
-  const view = sky[rays.stateOf[heatwave]];
+/** Longest time on end that a leaf is at its limit or over it. [h] */
+function longestOver(leaf: LeafTable, limit: number, hours: Float64Array, shares: Float64Array, first: number, sky: number): number {
+  const hot = leaf.hotSamples(limit);
   let run = 0;
   let longest = 0;
-  for (let k = 0; k < count; k++) {
-    run = leaf(k, shares[first + k], view) >= limit ? run + hours[k] : 0;
+  for (let n = 0; n < hot.length; n++) {
+    const k = hot[n];
+    if (n > 0 && hot[n - 1] !== k - 1) run = 0;
+    run = leaf.at(k, shares[first + k], sky) >= limit ? run + hours[k] : 0;
     longest = Math.max(longest, run);
   }
   return longest;
 }
 
-/** The season's light at the top; of a bed the mean of its points. */
-function topLight(yard: Yard, { feature, points, own }: Judge): Nine {
-  if (feature.kind !== 'bed') return nineAt(yard, points[0], own);
-  const nines = points.map((point) => nineAt(yard, point));
-  const mean = (key: keyof Nine) => nines.reduce((sum, nine) => sum + nine[key], 0) / nines.length;
-  return { ...nines[0], sunHours: mean('sunHours'), dailyLight: mean('dailyLight') };
+/** A plant's harm is the mean of its points, what the heatwave day does to it that of the worst. */
+function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLight): RayHarm {
+  const inHeat = (['will burn', 'at risk'] as const).find((verdict) => points.some((point) => point.inHeat === verdict)) ?? 'fine';
+  return { judge, id: judge.feature.id, worth: worthOf(judge.feature), harm: points.reduce((sum, { dose }) => sum + dose, 0) / points.length, inHeat, light };
 }
 
-/** The season's light when what a plant gets on the heatwave day changes: by the same ratio. */
-function lightUnder(light: Nine, heats: Heats, before: readonly Lit[], after: readonly Lit[]): Nine {
-  if (before === after) return light;
-  const was = dayLight(heats, before);
-  const is = dayLight(heats, after);
-  const ratio = (a: number, b: number) => (b > 0 ? a / b : 1);
-  return { ...light, sunHours: light.sunHours * ratio(is.sun, was.sun), dailyLight: light.dailyLight * ratio(is.all, was.all) };
-}
-
-/** Of the heatwave day, at the first point: a plant's top. */
-function dayLight({ rays, heatwave }: Heats, [{ shares, sky }]: readonly Lit[]): { sun: number; all: number } {
-  const { moments, samples }: HeatDay = rays.days[heatwave];
+function lightOf({ rays, heatwave }: Heats, { shares, sky }: Lit): DayLight {
+  const { moments, samples } = rays.days[heatwave];
   const first = rays.first[heatwave];
   const view = sky[rays.stateOf[heatwave]];
-  let sun = 0;
-  let all = 0;
+  let sunHours = 0;
+  let energy = 0;
   for (let k = 0; k < samples.count; k++) {
     const { beam, diffuse, sinAltitude } = moments[k];
-    sun += shares[first + k] * samples.hours[k];
-    all += (shares[first + k] * beam * sinAltitude + view * diffuse) * samples.hours[k];
+    sunHours += shares[first + k] * samples.hours[k];
+    energy += (shares[first + k] * beam * sinAltitude + view * diffuse) * samples.hours[k];
   }
-  return { sun, all };
+  return { sunHours, energy };
 }

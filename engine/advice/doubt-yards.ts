@@ -1,32 +1,44 @@
-import type { Outcome } from '../load/types.ts';
+import type { Outcome, Verdict } from '../load/types.ts';
 import { withOptions } from '../plan/options.ts';
 import type { Plan } from '../plan/types.ts';
 import type { Weather } from '../sun/weather.ts';
 import { type DoubtInput, doubtInputs } from './doubt-inputs.ts';
+import type { createLeafStore } from './doubt-leaves.ts';
 import { createRayYard, type RayHarm } from './doubt-rays.ts';
+import { rayVerdicts } from './doubt-verdicts.ts';
+
+/** What a plant suffers, and the verdict on it. */
+export interface JudgedHarm extends Pick<RayHarm, 'id' | 'worth' | 'harm'> {
+  readonly verdict: Verdict;
+}
 
 /** A yard's plants as drawn, and under each shift of each input in doubt. */
 export interface ShiftedYard {
-  readonly base: readonly RayHarm[];
-  readonly inputs: readonly { readonly input: DoubtInput; readonly under: readonly (readonly RayHarm[])[] }[];
+  readonly base: readonly JudgedHarm[];
+  readonly inputs: readonly { readonly input: DoubtInput; readonly under: readonly (readonly JudgedHarm[])[] }[];
 }
 
-export function shiftedYard(plan: Plan, weather?: Weather, progress: (done: number) => void = () => {}): Outcome<ShiftedYard> {
-  const yard = createRayYard(plan, weather);
+/** @param leafStore of all the yards of one question */
+export function shiftedYard(plan: Plan, weather: Weather | undefined, leafStore: ReturnType<typeof createLeafStore>, progress: (done: number) => void): Outcome<ShiftedYard> {
+  const yard = createRayYard(plan, weather, leafStore);
   if (!yard.ok) return yard;
-  const inputs: { input: DoubtInput; under: (readonly RayHarm[])[] }[] = [];
+  const verdicts = rayVerdicts(plan, weather);
+  if (!verdicts.ok) return verdicts;
+  const drawn = yard.value.base;
+  const judged = (harms: readonly RayHarm[]) => harms.map((now, k): JudgedHarm => ({ id: now.id, worth: now.worth, harm: now.harm, verdict: verdicts.value(drawn[k], now) }));
+  const inputs: { input: DoubtInput; under: (readonly JudgedHarm[])[] }[] = [];
   const list = doubtInputs(plan);
   for (const input of list) {
     progress(inputs.length / list.length);
-    const under: (readonly RayHarm[])[] = [];
+    const under: (readonly JudgedHarm[])[] = [];
     for (const shift of input.shifts) {
       const harms = yard.value.under(shift, input.feature);
       if (!harms.ok) return harms;
-      under.push(harms.value);
+      under.push(judged(harms.value));
     }
     inputs.push({ input, under });
   }
-  return { ok: true, value: { base: yard.value.base, inputs } };
+  return { ok: true, value: { base: judged(drawn), inputs } };
 }
 
 /** The plan with each of its options alone, by the option's id. */
@@ -41,6 +53,6 @@ export function optionPlans(plan: Plan): Outcome<{ readonly id: string; readonly
 }
 
 /** Σ worth × harm. [K·h/day] @param ids plants that count; all where none are given */
-export function weighedHarm(harms: readonly RayHarm[], ids?: ReadonlySet<string>): number {
+export function weighedHarm(harms: readonly Pick<RayHarm, 'id' | 'worth' | 'harm'>[], ids?: ReadonlySet<string>): number {
   return harms.reduce((sum, { id, worth, harm }) => (ids === undefined || ids.has(id) ? sum + worth * harm : sum), 0);
 }

@@ -3,10 +3,10 @@ import type { Outcome, Verdict } from '../load/types.ts';
 import type { Plan } from '../plan/types.ts';
 import { unitsOf } from '../plan/units.ts';
 import { TODAY } from './compare-words.ts';
-import type { RayHarm } from './doubt-rays.ts';
+import { createLeafStore } from './doubt-leaves.ts';
 import type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './doubt-types.ts';
 import { firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './doubt-words.ts';
-import { optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './doubt-yards.ts';
+import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './doubt-yards.ts';
 
 type Shifted = ShiftedYard['inputs'][number];
 type NamedYard = { readonly name: string; readonly yard: ShiftedYard };
@@ -21,8 +21,9 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
   if (!options.ok) return options;
   const all = [{ id: TODAY, plan }, ...options.value];
   const yards: NamedYard[] = [];
+  const leafStore = createLeafStore();
   for (const { id, plan: inPlan } of all) {
-    const yard = shiftedYard(inPlan, request.weather, (done) => request.progress?.((yards.length + done) / all.length, id));
+    const yard = shiftedYard(inPlan, request.weather, leafStore, (done) => request.progress?.((yards.length + done) / all.length, id));
     if (!yard.ok) return yard;
     yards.push({ name: id, yard: yard.value });
   }
@@ -63,7 +64,7 @@ function barOf(plan: Plan, yards: readonly NamedYard[], order: readonly string[]
 }
 
 /** Σ worth × |change of harm|. [K·h/day] */
-function changeOf(base: readonly RayHarm[], harms: readonly RayHarm[]): number {
+function changeOf(base: readonly JudgedHarm[], harms: readonly JudgedHarm[]): number {
   return base.reduce((sum, { worth, harm }, k) => sum + worth * Math.abs(harms[k].harm - harm), 0);
 }
 
@@ -77,7 +78,7 @@ function orderOf(yards: readonly NamedYard[], key: string | null, shift: number)
   return harms.toSorted((a, b) => a.harm - b.harm).map(({ name }) => name);
 }
 
-function plantDoubt(plan: Plan, { id, worth, verdict, harm }: RayHarm, today: ShiftedYard, k: number): Omit<PlantDoubt, 'sentence'> {
+function plantDoubt(plan: Plan, { id, worth, verdict, harm }: JudgedHarm, today: ShiftedYard, k: number): Omit<PlantDoubt, 'sentence'> {
   const may = new Map<Verdict, string[]>();
   for (const { input, under } of today.inputs) {
     for (const other of new Set(under.map((harms) => harms[k].verdict))) {

@@ -45,7 +45,7 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
   const days = heats.value.map((heat) => ({ heat, leaf: createLeaves(heat)('thirsty', row) }));
   const doseOf = ({ heat, leaf }: { heat: HeatDay; leaf: ReturnType<ReturnType<typeof createLeaves>> }, shares: Float64Array, view: number): number => {
     let dose = 0;
-    for (let k = 0; k < shares.length; k++) dose += Math.max(0, leaf(k, shares[k], view) - limit) * heat.samples.hours[k];
+    for (let k = 0; k < shares.length; k++) dose += Math.max(0, leaf.at(k, shares[k], view) - limit) * heat.samples.hours[k];
     return dose;
   };
   return {

@@ -1,4 +1,5 @@
 import { bedNine, bedPlaces } from '../load/bed-load.ts';
+import { meanNine } from '../load/nine.ts';
 import { plantPoints } from '../load/plant-points.ts';
 import type { PlantFeature } from '../load/planted.ts';
 import type { Nine, Outcome } from '../load/types.ts';
@@ -22,6 +23,13 @@ export function dayLight(plan: Plan, period: Period, weather?: Weather): Outcome
   const yard = yardOf(plan, period, weather);
   if (!yard.ok) return yard;
   return { ok: true, value: { of: (feature) => lightAt(yard.value, feature), ...openOf(yard.value), day: yard.value.samples.days[0] } };
+}
+
+/** The nine quantities of a plant, the mean of its points, or of a bed. */
+export function nineOfPlant(yard: Yard, feature: PlantFeature): Nine {
+  if (feature.kind === 'bed') return bedNine(yard, bedPlaces(yard.plan, feature));
+  const { points, own } = plantPoints(yard.plan, feature);
+  return meanNine(points.map(({ point }) => nineAt(yard, point, own)));
 }
 
 function lightAt(yard: Yard, feature: PlantFeature): Nine {

@@ -31,11 +31,15 @@ interface Standing {
 
 /** Lays scene and passes out for `sharesAt`. */
 export function createPointCaster(scene: Scene, passes: Passes): PointCaster {
-  const directions = directionsOf(scene, passes);
+  return createDirectionCaster(scene, directionsOf(scene, passes));
+}
+
+/** The same along directions that several scenes of one yard share. */
+export function createDirectionCaster(scene: Scene, directions: Directions): PointCaster {
   const standing = standingSolids(scene, directions);
-  const candidates = new Int32Array(passes.count);
+  const candidates = new Int32Array(directions.count);
   return {
-    sharesAt(point, own, into = new Float64Array(passes.count)) {
+    sharesAt(point, own, into = new Float64Array(directions.count)) {
       for (let k = 0; k < directions.count; k++) into[k] = 1 - directions.dark[k];
       for (const each of standing) dim(each, point, directions, candidates, into);
       if (own !== undefined) dim({ solid: own, stands: null, outline: NO_OUTLINE }, point, directions, candidates, into);

@@ -24,8 +24,12 @@ export interface SkyRays {
   readonly weight: Float64Array;
 }
 
-/** Each patch but the cap split in four: a quarter of its width to either side of its centre, 3° and 9° above its foot. */
+/** Each patch but the cap split in four: a quarter of its width to either side of its centre, 3° and 9° above its foot. Worked out once: change nothing in it. */
 export function skyRays(): SkyRays {
+  return RAYS;
+}
+
+function laidOut(): SkyRays {
   const rays: { azimuth: number; altitude: number; weight: number }[] = [];
   PATCHES_IN_BAND.forEach((patches, band) => {
     for (const foot of [BAND * band, BAND * band + BAND / 2]) {
@@ -45,6 +49,8 @@ export function skyRays(): SkyRays {
     weight: Float64Array.from(rays, (ray) => ray.weight),
   };
 }
+
+const RAYS = laidOut();
 
 /** The sky's rays as passes, all in one yearly state. */
 export function skyPasses(state: number): Passes {

@@ -34,6 +34,15 @@ export function stateOf(scene: Scene, monthDay: MonthDay): number {
   return scene.stateOfDay[dayIndex(monthDay)];
 }
 
+/** A scene with another feature alone in it: it has the same yearly states, and in each what the feature then puts in the way. */
+export function sceneOfOne(scene: Scene, feature: Feature): Scene {
+  const states = scene.states.map((_, state) => {
+    const occluder = occluderOn(feature, LEAP_YEAR[scene.stateOfDay.indexOf(state)]);
+    return occluder === null ? [] : [occluder];
+  });
+  return { ...scene, states };
+}
+
 /** What one feature alone puts in the way on a day; `null`: nothing. */
 export function occluderOn(feature: Feature, monthDay: MonthDay): Occluder | null {
   const variants = variantsOf(feature);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { doubtInputs } from '../../../engine/advice/doubt-inputs.ts';
 import { createRayYard, type RayHarm } from '../../../engine/advice/doubt-rays.ts';
+import { rayVerdicts } from '../../../engine/advice/doubt-verdicts.ts';
 import { harmOf } from '../../../engine/load/harm-of.ts';
 import { plantLoadsOf } from '../../../engine/load/load-of.ts';
 import type { Feature, How, Plan } from '../../../engine/plan/types.ts';
@@ -42,8 +43,9 @@ describe('a yard judged with rays', () => {
   });
 
   test('verdicts are those of the load', () => {
+    const verdictOf = valueOf(rayVerdicts(YARD));
     const verdicts = valueOf(plantLoadsOf(YARD)).map(({ id, verdict }) => [id, verdict]);
-    expect(yard.base.map(({ id, verdict }) => [id, verdict])).toEqual(verdicts);
+    expect(yard.base.map((harm) => [harm.id, verdictOf(harm, harm)])).toEqual(verdicts);
   });
 
   test('with any one input off it is what a yard drawn so would be, though only what changed was cast again', () => {
@@ -67,9 +69,11 @@ describe('a yard judged with rays', () => {
 });
 
 function expectAlike(got: readonly RayHarm[], fresh: readonly RayHarm[], what: string): void {
-  got.forEach(({ id, harm, verdict }, k) => {
+  got.forEach(({ id, harm, inHeat, light }, k) => {
     expect(harm, `${what}: ${id}`).toBeCloseTo(fresh[k].harm, 8);
-    // The season's light is followed by the heatwave day's, so want of light alone may differ.
-    if (fresh[k].verdict !== 'too dark' && verdict !== 'too dark') expect(verdict, `${what}: ${id}`).toBe(fresh[k].verdict);
+    expect(inHeat, `${what}: ${id}`).toBe(fresh[k].inHeat);
+    // Of the air's heat and of a limit light knows nothing.
+    expect(light.sunHours, `${what}: ${id}`).toBeCloseTo(fresh[k].light.sunHours, 8);
+    expect(light.energy, `${what}: ${id}`).toBeCloseTo(fresh[k].light.energy, 5);
   });
 }
