@@ -144,6 +144,7 @@ export { costOf, sheetOf } from './frame/sheet.ts';
 export { ANCHOR_KINDS, GROUND_KINDS, anchorName, groundName, groundPlace } from './frame/grounds.ts';
 export { currencyOf } from './frame/prices.ts';
 export { kerfOf, stockCloth, stockTubes } from './frame/stock.ts';
+export { whatStandsAt } from './frame/surroundings.ts';
 export { formatTape, formatThin } from './frame/lengths.ts';
 export type { SheetPart, SheetSection } from './output/sheet-sections.ts';
 export { sheetSections } from './output/sheet-sections.ts';
