@@ -10,7 +10,7 @@ import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import type { Plan, Plant, PlantRow } from '../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from './yard-plan.ts';
 
-const scorch = (changes: Partial<Scorch>): Scorch => ({ dose: 0, thirsty: 40, watered: 38, thirstyHours: 0, wateredHours: 0, run: null, ...changes });
+const scorch = (changes: Partial<Scorch>): Scorch => ({ dose: 0, thirsty: 40, watered: 38, thirstyHours: 0, wateredHours: 0, warmest: -1, run: null, ...changes });
 const row = (id: string): PlantRow => {
   const found = plantRowOf(yardPlan(), id);
   if (!found) throw new Error(id);
