@@ -8,6 +8,7 @@ import { paintHeat } from './app/heat-on-map.ts';
 import { listenForKeys } from './app/keys.ts';
 import { keepOffline } from './app/offline.ts';
 import { startPlaying } from './app/play.ts';
+import { comeBack } from './state/come-back.ts';
 import { loadPlanChecks } from './state/plan-checks.ts';
 import { heat } from './state/results.ts';
 import { startSaving } from './state/saving.ts';
@@ -20,6 +21,7 @@ void start();
 async function start(): Promise<void> {
   wearSettings();
   await openLastYard();
+comeBack();
   startSaving();
   watchShelf();
   followHours();

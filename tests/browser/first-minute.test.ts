@@ -57,12 +57,17 @@ test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)('on a %s 
 
 test('half an answer is there again after a reload', async () => {
   const context = await session.context();
-  const { page } = await openApp(context, session.site.address);
+  let { page } = await openApp(context, session.site.address);
   await page.getByRole('button', { name: 'What happened in my yard?' }).click();
   await page.getByRole('button', { name: /^Skip: use the place/ }).click();
   await page.getByRole('button', { name: /^Skip: use rough/ }).click();
   await page.getByLabel('Across').fill('7.2');
+  // Loaded again, the page comes back to the question; a new visit finds the way back to it.
   await page.reload();
+  await page.getByText('Question 3 of 6').waitFor();
+  expect(await page.getByLabel('Across').inputValue()).toBe('7.2');
+  await page.close();
+  page = (await openApp(context, session.site.address)).page;
   await page.getByRole('button', { name: 'Go on: what happened in my yard?' }).click();
   await page.getByText('Question 3 of 6').waitFor();
   expect(await page.getByLabel('Across').inputValue()).toBe('7.2');
@@ -82,6 +87,8 @@ test('the sun explains the demo lemon where it burnt in the south-west, not in t
   await answer.getByRole('heading', { name: 'It could be the sun' }).waitFor();
   await page.getByRole('checkbox', { name: /root ball dry/ }).uncheck();
   await page.getByRole('radio', { name: 'north-east', exact: true }).check();
+  await answer.getByRole('heading', { name: 'The sun does not explain it' }).waitFor();
+  await page.reload();
   await answer.getByRole('heading', { name: 'The sun does not explain it' }).waitFor();
   await context.close();
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { beforeEach, expect, test } from 'vitest';
 import { demoPlan } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
-import { commitEdit, redo, redoLabel, undo, undoLabel } from '../../web/state/edit.ts';
+import { commitBeside, commitEdit, redo, redoLabel, undo, undoLabel } from '../../web/state/edit.ts';
 import { history, openYard, plan, preview, shownPlan } from '../../web/state/yard.ts';
 
 const FIRST = demoPlan('courtyard');
@@ -36,6 +36,17 @@ test('a run of nudges is one step; a drag’s preview is none, and what it showe
   expect(shownPlan.value.name).toBe('3');
   undo();
   expect(plan.value).toBe(FIRST);
+});
+
+test('what stands beside the history is in every step of it: undo leaves it, and redo is still there', () => {
+  commitEdit('Rename to Ana', named('Ana'));
+  undo();
+  commitBeside((then) => ({ ...then, site: { ...then.site, elevation: 7 } }));
+  expect([plan.value.site.elevation, redoLabel.value]).toEqual([7, 'Rename to Ana']);
+  redo();
+  expect([plan.value.name, plan.value.site.elevation]).toEqual(['Ana', 7]);
+  undo();
+  expect([plan.value.name, plan.value.site.elevation]).toEqual([FIRST.name, 7]);
 });
 
 test('an edit that changes nothing leaves no step and keeps what can be redone', () => {

@@ -35,6 +35,13 @@ test('steps, a walk that closes, two tapes and a fall of the ground are told in 
   await tapes.getByLabel('From that').fill('4');
   await tapes.getByRole('button', { name: /^Pin 1\.80 2\.40/ }).click();
   const level = page.getByRole('region', { name: 'Is the yard level?' });
+  // A phone that was put away in between loses nothing of what is typed, nor the place.
+  await walk.getByLabel('Lengths and turns').fill('12.4 right 6');
+  await page.reload();
+  await level.waitFor();
+  expect(await walk.getByLabel('Lengths and turns').inputValue()).toBe('12.4 right 6');
+  expect(await tapes.getByLabel('From that').inputValue()).toBe('4');
+  expect(await steps.getByLabel('A length in steps').inputValue()).toBe('30');
   await level.getByLabel(/^Fall/).fill('0.4');
   await level.getByText(/Your fall of 0\.4 m acts like 0\.4 m more or less wall/).waitFor();
   expect(await faultsOf(page)).toEqual([]);

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
-import { browserSession, openApp } from './harness.ts';
+import { browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
 
@@ -50,8 +50,20 @@ test('a picture loses what the camera wrote, is scaled by a known length, and a 
   expect(await page.getByRole('img', { name: 'The picture under the drawing' }).evaluate((image: HTMLImageElement) => image.naturalWidth)).toBe(1600);
   await page.getByLabel('Second point', { exact: true }).fill('110 300');
   await found.getByText(/10 pixels apart: too short/).waitFor();
-  // Outside undo: taking a step back leaves the picture.
-  expect(await page.getByRole('button', { name: /^Undo: Picture/ }).count()).toBe(0);
+  // Outside undo: taking a step back leaves the picture, a reload too, and the points on it; taken away, it can be put back.
+  await page.getByRole('banner').getByRole('button', { name: 'Settings' }).click();
+  await page.getByRole('radio', { name: 'Feet and inches, °F' }).check();
+  await page.getByRole('button', { name: 'Undo: Show feet and inches' }).click();
+  await page.getByRole('button', { name: /^Back to/ }).click();
+  await page.getByRole('button', { name: 'How do I find this?' }).click();
+  await saved(page);
+  await page.reload();
+  await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
+  expect(await page.getByLabel('First point of the check').inputValue()).toBe('100 100');
+  await page.getByRole('button', { name: 'Take the picture away' }).click();
+  await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Put it back' }).click();
+  await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
   expect(complaints).toEqual([]);
   await context.close();
 });

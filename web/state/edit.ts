@@ -5,9 +5,9 @@ import { history, openYard, plan, preview } from './yard.ts';
 
 /**
  * How an edit enters the history: `now` as a step of its own; `merge` joins the newest step if that has the same label
- * (nudges, typing); `never` changes the shown state without a step (a picture's opacity).
+ * (nudges, typing).
  */
-export type UndoRule = 'now' | 'merge' | 'never';
+export type UndoRule = 'now' | 'merge';
 
 const afterEdit = new Set<() => void>();
 
@@ -34,10 +34,26 @@ export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): b
     const { steps, cursor } = history.value;
     const kept = steps.slice(0, cursor + 1);
     const newest = kept[cursor];
-    const joins = undo === 'never' || (undo === 'merge' && newest.label === label && cursor > 0);
+    const joins = undo === 'merge' && newest.label === label && cursor > 0;
     history.value = joins
       ? { steps: [...kept.slice(0, cursor), { label: newest.label, plan: next }], cursor }
       : { steps: [...kept, { label, plan: next }], cursor: cursor + 1 };
+  });
+  announceEdit();
+  return true;
+}
+
+/**
+ * Changes what stands outside the history, such as the picture to trace over: the same in every step, so that no undo takes
+ * it away and no redo brings an older one again.
+ * @returns false when the yard is read-only, and nothing was changed.
+ */
+export function commitBeside(change: (plan: Plan) => Plan): boolean {
+  if (openYard.value.readOnly !== null) return false;
+  batch(() => {
+    preview.value = null;
+    const { steps, cursor } = history.value;
+    history.value = { steps: steps.map(({ label, plan: then }) => ({ label, plan: change(then) })), cursor };
   });
   announceEdit();
   return true;

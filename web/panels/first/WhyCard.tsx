@@ -2,6 +2,7 @@ import './style.css';
 import { useEffect, useState } from 'preact/hooks';
 import { latestDamage } from '../../../engine/index.ts';
 import type { RivalId, Side, WhyResult } from '../../../engine/index.ts';
+import { keptForYard } from '../../state/kept.ts';
 import { guessesOf } from '../../state/next.ts';
 import { selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
@@ -12,16 +13,24 @@ import { SIDE_CHOICES } from './side-choices.ts';
 
 const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = { explains: 'The sun explains it', 'could be': 'It could be the sun', 'does not': 'The sun does not explain it' };
 
+interface Said {
+  readonly plant: string;
+  readonly side: keyof typeof SIDE_CHOICES;
+  readonly rivals: readonly RivalId[];
+}
+
+/** What was said of the plant asked about last. */
+const said = keptForYard<Said>('why', { plant: '', side: 'unknown', rivals: [] });
+
 /** Why a plant burnt: which sun did it, what else may have, and how sure that is. */
 export function WhyCard() {
   const current = plan.value;
   const planted = current.features.filter(({ kind }) => kind === 'plant' || kind === 'tree' || kind === 'bed');
   const burnt = planted.find(({ id }) => selection.value.includes(id)) ?? planted.find(({ id }) => latestDamage(current, id)) ?? planted[0];
-  const [said, setSaid] = useState<{ readonly plant: string; readonly side: keyof typeof SIDE_CHOICES; readonly rivals: readonly RivalId[] } | null>(null);
   const [result, setResult] = useState<WhyResult | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const id = burnt?.id;
-  const mine = said?.plant === id ? said : null;
+  const mine = said.value.plant === id ? said.value : null;
   const side = mine?.side ?? sideKey(id === undefined ? undefined : latestDamage(current, id)?.side);
   const rivals = mine?.rivals ?? [];
 
@@ -39,7 +48,9 @@ export function WhyCard() {
   }, [current, id, side, rivals.join()]);
 
   if (id === undefined) return <p>There is no plant on the plan yet. Draw the one that burnt first.</p>;
-  const change = (next: { readonly side?: keyof typeof SIDE_CHOICES; readonly rivals?: readonly RivalId[] }): void => setSaid({ plant: id, side, rivals, ...next });
+  const change = (next: { readonly side?: keyof typeof SIDE_CHOICES; readonly rivals?: readonly RivalId[] }): void => {
+    said.value = { plant: id, side, rivals, ...next };
+  };
   return (
     <div class="why-card">
       <p class="asked-field">

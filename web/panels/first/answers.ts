@@ -1,4 +1,4 @@
-import { effect, signal } from '@preact/signals';
+import { isAlike, kept } from '../../state/kept.ts';
 
 /** The four plans that a yard may start from. */
 export const SHAPES = {
@@ -48,18 +48,7 @@ export const NOTHING_YET: Answers = {
   wallHeight: '', wallsKnown: 'guess', plant: 'lemon', plantHeight: '', pot: true, spot: [1, 1], side: 'unknown', part: 'leaf', month: 7, third: 'mid', amount: 3,
 };
 
-const KEY = 'shadewright.first-minute';
-
-export const answers = signal<Answers>(stored());
-
-effect(() => {
-  const text = JSON.stringify(answers.value);
-  try {
-    localStorage.setItem(KEY, text);
-  } catch {
-    // A browser that keeps nothing: the answers last until the page closes.
-  }
-});
+export const answers = kept('first-minute', NOTHING_YET, isAnswers);
 
 export function answer(change: Partial<Answers>): void {
   answers.value = { ...answers.value, ...change };
@@ -69,19 +58,7 @@ export function stepsOf({ ahead }: Answers): readonly StepName[] {
   return ahead ? STEPS.filter((step) => step !== 'damage') : STEPS;
 }
 
-function stored(): Answers {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null');
-    return isAnswers(kept) ? kept : NOTHING_YET;
-  } catch {
-    return NOTHING_YET;
-  }
-}
-
 /** Kept by an older or a broken page: forgotten rather than half believed. */
-function isAnswers(kept: unknown): kept is Answers {
-  if (typeof kept !== 'object' || kept === null) return false;
-  const found = kept as Readonly<Record<string, unknown>>;
-  const alike = Object.entries(NOTHING_YET).every(([key, usual]) => typeof found[key] === typeof usual && Array.isArray(found[key]) === Array.isArray(usual));
-  return alike && Object.hasOwn(SHAPES, String(found.shape));
+function isAnswers(found: unknown): found is Answers {
+  return isAlike(found, NOTHING_YET) && Object.hasOwn(SHAPES, (found as Answers).shape);
 }

@@ -10,7 +10,7 @@ import { askEngine } from '../../worker/engine.ts';
 import { Field } from '../first/Field.tsx';
 import { siteNow } from '../survey/typed.ts';
 import { useAnswer } from '../survey/use-answer.ts';
-import { sheetAnswers, writeAnswers } from './answers.ts';
+import { sheetAnswers, sheetDay } from './answers.ts';
 import { PaperSheet } from './PaperSheet.tsx';
 
 const DAY_MS = 86_400_000;
@@ -21,9 +21,9 @@ export function FieldSheetCard() {
   const tomorrow = siteNow(new Date(Date.now() + DAY_MS)).date;
   const { underlay: _, ...site } = plan.value.site;
   const { value: sheet, fault } = useAnswer('sheet', { plan: { ...plan.value, site }, dates: [today, tomorrow] });
-  const [day, setDay] = useState(today);
+  const day = sheetDay.value || today;
   const [problems, setProblems] = useState<readonly Problem[]>([]);
-  const answers = sheetAnswers();
+  const answers = sheetAnswers.value;
 
   async function take(): Promise<void> {
     const asked = plan.value;
@@ -33,7 +33,7 @@ export function FieldSheetCard() {
     setProblems(wrong);
     if (plan.value !== asked || (wrong.length > 0 && next === asked)) return;
     if (!commitEdit('Take the field sheet', next)) return;
-    writeAnswers(Object.fromEntries(Object.entries(answers).filter(([id]) => wrong.some(({ pointer }) => pointer === id))));
+    sheetAnswers.value = Object.fromEntries(Object.entries(answers).filter(([id]) => wrong.some(({ pointer }) => pointer === id)));
     say(left.length === 0 ? 'Everything is measured now.' : `Taken. ${left.length} ${left.length === 1 ? 'blank is' : 'blanks are'} still open.`);
   }
 
@@ -56,14 +56,14 @@ export function FieldSheetCard() {
           >
             <p class="asked-field">
               <label for="sheet-day">Day you were out</label>
-              <input id="sheet-day" type="date" value={day} onInput={(event) => setDay(event.currentTarget.value)} />
+              <input id="sheet-day" type="date" value={day} onInput={(event) => (sheetDay.value = event.currentTarget.value)} />
             </p>
             {sheet.blanks.map(({ id, number, label, now, ways, kind }) =>
               kind === 'sketch' ? (
                 <p key={id}><strong>{number}. <bdi>{label}</bdi></strong><br /><span class="quiet">Draw it on the plan.</span></p>
               ) : (
                 <div key={id} class="sheet-answer">
-                  <Field label={`${number}. ${label}`} value={answers[id] ?? ''} hint={`${now ? `Until now ${now}. ` : ''}By ${ways}${kind === 'height' ? ': 2.40, or shadow 5.2 at 10:00' : ''}.`} onInput={(text) => writeAnswers({ ...answers, [id]: text })} />
+                  <Field label={`${number}. ${label}`} value={answers[id] ?? ''} hint={`${now ? `Until now ${now}. ` : ''}By ${ways}${kind === 'height' ? ': 2.40, or shadow 5.2 at 10:00' : ''}.`} onInput={(text) => (sheetAnswers.value = { ...answers, [id]: text })} />
                   {problems.filter(({ pointer }) => pointer === id).map(({ message }) => <p key={message} class="box-said fault" role="alert">{message}</p>)}
                 </div>
               ),

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { CLIMATE_TYPES, askedMonth, formatTemperature, likelyClimate, parseTemperature, roughClimate, setClimate, setClimateMonth } from '../../../engine/index.ts';
 import { MONTHS } from '../../app/words.ts';
 import { commitEdit } from '../../state/edit.ts';
+import { isTexts, keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Field } from '../first/Field.tsx';
 import { takeWeatherFile } from './weather-file.ts';
@@ -10,6 +11,11 @@ const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file
 
 /** What the first typed month takes the place of. */
 const OVER = { rough: 'a rough climate', months: null, file: 'those of a weather file' } as const;
+
+/** Temperatures as they are being typed, by month and box, "7/high", or "hottest". */
+const typedMonths = keptForYard<Readonly<Record<string, string>>>('months', {}, isTexts);
+
+const typedRough = keptForYard('rough-climate', { type: '', high: '', low: '', hottest: '' });
 
 /** How hot it gets: by month as typed, from a weather file, or a rough type of climate that says it is rough. */
 export function ClimateHelper() {
@@ -48,7 +54,7 @@ export function ClimateHelper() {
 
 function MonthRow({ name, month }: { readonly name: string; readonly month: number }) {
   const row = plan.value.climate.months.find((one) => one.month === month);
-  const [typed, setTyped] = useState<{ readonly high?: string; readonly low?: string }>({});
+  const typed = { high: typedMonths.value[`${month}/high`], low: typedMonths.value[`${month}/low`] };
   const [fault, setFault] = useState<string | null>(null);
   const shown = (key: 'high' | 'low'): string => typed[key] ?? (row ? formatTemperature(row[key], units.value, 1) : '');
 
@@ -61,7 +67,8 @@ function MonthRow({ name, month }: { readonly name: string; readonly month: numb
     if (high === null || low === null || high > 58 || low < -40) return setFault(`${name}: "${high === null ? shown('high') : shown('low')}" is no mean temperature such as 36 °C.`);
     if (low >= high) return setFault(`${name}: a low of ${low} °C is not below a high of ${high} °C.`);
     setFault(null);
-    setTyped({});
+    const { [`${month}/high`]: _, [`${month}/low`]: __, ...rest } = typedMonths.value;
+    typedMonths.value = rest;
     const over = OVER[plan.value.climate.from ?? 'months'];
     const mine = over ? setClimate(plan.value, { from: 'months', source: `Typed by month over ${over}.` }) : plan.value;
     commitEdit(`Set the climate of ${name}`, setClimateMonth(mine, month, { high, low }));
@@ -72,7 +79,7 @@ function MonthRow({ name, month }: { readonly name: string; readonly month: numb
       <th scope="row">{name}</th>
       {(['high', 'low'] as const).map((key) => (
         <td key={key}>
-          <input aria-label={`${name}: mean daily ${key}`} type="text" autocomplete="off" value={shown(key)} onInput={(event) => setTyped({ ...typed, [key]: event.currentTarget.value })} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
+          <input aria-label={`${name}: mean daily ${key}`} type="text" autocomplete="off" value={shown(key)} onInput={(event) => (typedMonths.value = { ...typedMonths.value, [`${month}/${key}`]: event.currentTarget.value })} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
           {key === 'low' && fault && <p class="box-said fault" role="alert">{fault}</p>}
         </td>
       ))}
@@ -82,21 +89,21 @@ function MonthRow({ name, month }: { readonly name: string; readonly month: numb
 
 function Hottest() {
   const { climate } = plan.value;
-  const [typed, setTyped] = useState<string | null>(null);
+  const { hottest: typed, ...rest } = typedMonths.value;
   const [fault, setFault] = useState<string | null>(null);
   function take(): void {
-    if (typed === null) return;
+    if (typed === undefined) return;
     const high = parseTemperature(typed, units.value);
     const least = Math.max(...climate.months.map((row) => row.high));
     if (high === null || high > 60 || high < least) return setFault(`"${typed}" must be from ${formatTemperature(least, units.value)}, the hottest month's high, to ${formatTemperature(60, units.value)}.`);
     setFault(null);
-    setTyped(null);
+    typedMonths.value = rest;
     commitEdit('Set the hottest day', setClimate(plan.value, { heatwaveHigh: high }));
   }
   return (
     <p class="asked-field">
       <label for="hottest-day">High of the hottest day of most years</label>
-      <input id="hottest-day" type="text" autocomplete="off" value={typed ?? formatTemperature(climate.heatwaveHigh, units.value, 1)} onInput={(event) => setTyped(event.currentTarget.value)} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
+      <input id="hottest-day" type="text" autocomplete="off" value={typed ?? formatTemperature(climate.heatwaveHigh, units.value, 1)} onInput={(event) => (typedMonths.value = { ...rest, hottest: event.currentTarget.value })} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
       {fault && <span class="box-said fault" role="alert">{fault}</span>}
     </p>
   );
@@ -104,8 +111,11 @@ function Hottest() {
 
 function Rough() {
   const { latitude, timeZone } = plan.value.site;
-  const [id, setId] = useState(likelyClimate(latitude, timeZone).id);
-  const [typed, setTyped] = useState({ high: '', low: '', hottest: '' });
+  const typed = typedRough.value;
+  const change = (next: Partial<typeof typed>): void => {
+    typedRough.value = { ...typed, ...next };
+  };
+  const id = typed.type || likelyClimate(latitude, timeZone).id;
   const month = MONTHS[askedMonth(latitude) - 1];
   const type = CLIMATE_TYPES.find((one) => one.id === id) ?? CLIMATE_TYPES[0];
   const read = [typed.high, typed.low, typed.hottest].map((text) => parseTemperature(text, units.value));
@@ -117,13 +127,13 @@ function Rough() {
       <h3>Roughly</h3>
       <p class="asked-field">
         <label for="climate-type">Most like</label>
-        <select id="climate-type" value={id} onChange={(event) => setId(event.currentTarget.value)}>
+        <select id="climate-type" value={id} onChange={(event) => change({ type: event.currentTarget.value })}>
           {CLIMATE_TYPES.map((one) => <option key={one.id} value={one.id}>{one.name}</option>)}
         </select>
       </p>
-      <Field label={`Usual high in ${month}, if you know it`} value={typed.high} onInput={(text) => setTyped({ ...typed, high: text })} />
-      <Field label={`Usual low in ${month}`} value={typed.low} onInput={(text) => setTyped({ ...typed, low: text })} />
-      <Field label="The hottest day last year" value={typed.hottest} hint="All three shift the type to your place." onInput={(text) => setTyped({ ...typed, hottest: text })} />
+      <Field label={`Usual high in ${month}, if you know it`} value={typed.high} onInput={(high) => change({ high })} />
+      <Field label={`Usual low in ${month}`} value={typed.low} onInput={(low) => change({ low })} />
+      <Field label="The hottest day last year" value={typed.hottest} hint="All three shift the type to your place." onInput={(hottest) => change({ hottest })} />
       {finding.ok ? (
         <>
           {finding.notes.map((note) => <p key={note} class="quiet">{note}</p>)}

@@ -1,8 +1,8 @@
-import { signal } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import { parseNumber, pictureScale, setSite } from '../../../engine/index.ts';
 import type { PictureLength, Plan, Underlay } from '../../../engine/index.ts';
-import { commitEdit } from '../../state/edit.ts';
+import { commitBeside } from '../../state/edit.ts';
+import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { findOut } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
@@ -18,8 +18,7 @@ type Typed = Readonly<Record<End | 'length' | 'checkLength', string>>;
 const NOTHING: Typed = { first: '', second: '', length: '', checkFirst: '', checkSecond: '', checkLength: '' };
 const LABELS: Readonly<Record<End, string>> = { first: 'First point', second: 'Second point', checkFirst: 'First point of the check', checkSecond: 'Second point of the check' };
 
-/** Kept while the card is closed. */
-const typed = signal<Typed>(NOTHING);
+const typed = keptForYard('picture', NOTHING);
 
 /** A picture to trace over: cleaned, scaled by a known length, and held against a second one. */
 export function Picture() {
@@ -157,15 +156,20 @@ function Lie({ underlay }: { readonly underlay: Underlay }) {
       </p>
       <div class="asked-buttons">
         <button type="button" onClick={() => findOut('north')}>It is north-up: take north from it</button>
-        <button type="button" onClick={() => setUnderlay(undefined)}>Take the picture away</button>
+        <button type="button" onClick={() => takeAway(underlay)}>Take the picture away</button>
       </div>
     </>
   );
 }
 
-/** A picture is no step of the history: it would be kept once a step. */
+/** No step of the history: what was drawn over the picture is undone without it. */
 function setUnderlay(underlay: Underlay | undefined): void {
-  commitEdit('Picture under the drawing', setSite(plan.value, { underlay }), 'never');
+  commitBeside((then) => setSite(then, { underlay }));
+}
+
+function takeAway(underlay: Underlay): void {
+  setUnderlay(undefined);
+  say('The picture is gone from under the drawing.', 'done', { label: 'Put it back', run: () => setUnderlay(underlay) });
 }
 
 function edgesOf({ site: { boundary } }: Plan): readonly [left: number, right: number, foot: number] {

@@ -1,18 +1,24 @@
 import { useState } from 'preact/hooks';
 import { ELEVATION_NOTE, TOWNS, parseLength, setSite } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
+import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Field } from '../first/Field.tsx';
 import { placeOf, townWords } from '../first/place-of.ts';
 import { useAnswer } from './use-answer.ts';
 
+const NOTHING = { typed: '', zone: '', elevation: '' };
+const given = keptForYard('place', NOTHING);
+
+function type(change: Partial<typeof NOTHING>): void {
+  given.value = { ...given.value, ...change };
+}
+
 /** Where the yard lies: a town of the list, typed, or as the browser says; its zone shown, to be corrected. */
 export function PlaceOfYard() {
   const { site, season } = plan.value;
-  const [typed, setTyped] = useState('');
-  const [zone, setZone] = useState('');
-  const [elevation, setElevation] = useState('');
+  const { typed, zone, elevation } = given.value;
   const [fault, setFault] = useState<string | null>(null);
   const read = typed.trim() === '' ? null : placeOf(typed);
   const at = read?.ok ? read.value : site;
@@ -26,15 +32,13 @@ export function PlaceOfYard() {
     if (metres === null || (metres !== undefined && (metres < -450 || metres > 6000))) return setFault(`"${elevation}" is no height above the sea.`);
     setFault(null);
     if (!commitEdit('Set the place', setSite(plan.value, { latitude: at.latitude, longitude: at.longitude, timeZone: value.timeZone, elevation: metres }))) return;
-    setTyped('');
-    setZone('');
-    setElevation('');
+    given.value = NOTHING;
     say('The place is set. Is the climate still the right one?');
   }
 
   function askBrowser(): void {
     navigator.geolocation.getCurrentPosition(
-      ({ coords }) => setTyped(`${coords.latitude.toFixed(3)}, ${coords.longitude.toFixed(3)}`),
+      ({ coords }) => type({ typed: `${coords.latitude.toFixed(3)}, ${coords.longitude.toFixed(3)}` }),
       () => setFault('The browser does not say where it is: choose a town, or type latitude and longitude.'),
     );
   }
@@ -42,13 +46,13 @@ export function PlaceOfYard() {
   return (
     <>
       <p>Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°, clocks of {site.timeZone}, {site.elevation ?? 0} m above the sea.</p>
-      <Field label="Town, or latitude and longitude" value={typed} usual="Phoenix, or 37°53′N 4°47′W" list="survey-towns" hint="Half a degree is near enough. Nothing of it leaves this machine." onInput={setTyped} />
+      <Field label="Town, or latitude and longitude" value={typed} usual="Phoenix, or 37°53′N 4°47′W" list="survey-towns" hint="Half a degree is near enough. Nothing of it leaves this machine." onInput={(text) => type({ typed: text })} />
       <datalist id="survey-towns">{TOWNS.map((town) => <option key={townWords(town)} value={townWords(town)} />)}</datalist>
       {'geolocation' in navigator && window.isSecureContext && <button type="button" onClick={askBrowser}>Ask this browser where I am</button>}
       {read && !read.ok && <p class="box-said fault" role="alert">{read.reason}</p>}
-      <Field label="Time zone, where the one found is not right" value={zone} usual={value?.timeZone} onInput={setZone} />
+      <Field label="Time zone, where the one found is not right" value={zone} usual={value?.timeZone} onInput={(text) => type({ zone: text })} />
       {zoneFault && <p class="box-said fault" role="alert">{zoneFault}</p>}
-      <Field label="Height above the sea" value={elevation} usual={`${site.elevation ?? 0} m`} hint={ELEVATION_NOTE} onInput={setElevation} />
+      <Field label="Height above the sea" value={elevation} usual={`${site.elevation ?? 0} m`} hint={ELEVATION_NOTE} onInput={(text) => type({ elevation: text })} />
       {fault && <p class="box-said fault" role="alert">{fault}</p>}
       {value && (
         <section aria-label="Place found" class="found" aria-live="polite">

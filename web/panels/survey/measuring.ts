@@ -1,6 +1,6 @@
-import { signal } from '@preact/signals';
 import { DEFAULTS, defaultPm, formatLength, parseLength, parseNumber } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Feature } from '../../../engine/index.ts';
+import { keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
 import type { HeightArgs } from '../../worker/advice-methods/height.ts';
 import { siteNow } from './typed.ts';
@@ -31,8 +31,7 @@ export interface Measuring {
   readonly higher: string;
 }
 
-/** Kept while the card is closed. */
-export const measuring = signal<Measuring>({
+export const measuring = keptForYard<Measuring>('height', {
   way: 'clock', thing: 'top', tip: '', when: { ...siteNow(), time: '' }, pole: '', poleShadow: '', shape: 'round', width: '', base: '', facing: '', courses: '', course: '', cap: '',
   helper: '', helperPx: '', thingPx: '', theirs: '', higher: '',
 });

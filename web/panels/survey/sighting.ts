@@ -1,6 +1,6 @@
-import { signal } from '@preact/signals';
 import { parseNumber, wrapBearing } from '../../../engine/index.ts';
 import type { NorthObservation } from '../../../engine/index.ts';
+import { keptForYard } from '../../state/kept.ts';
 import { plan } from '../../state/yard.ts';
 import { pointOf, siteNow } from './typed.ts';
 import type { When } from './WhenFields.tsx';
@@ -16,8 +16,7 @@ export interface Sighting {
   readonly reading: string;
 }
 
-/** Kept while the card is closed, so that a person may look at the drawing in between. */
-export const typedSighting = signal<Sighting>({ by: 'shadow', from: '', to: '', when: { ...siteNow(), time: '' }, reading: '' });
+export const typedSighting = keptForYard<Sighting>('north', { by: 'shadow', from: '', to: '', when: { ...siteNow(), time: '' }, reading: '' });
 
 export type ReadSighting = { readonly observation: NorthObservation } | { readonly lacks: string };
 
