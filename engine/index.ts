@@ -59,7 +59,7 @@ export type { Pace } from './survey/pace.ts';
 export { checkPace, pacedLength, withPace } from './survey/pace.ts';
 export type { PictureLength, PictureScale } from './survey/picture-scale.ts';
 export { pictureScale } from './survey/picture-scale.ts';
-export { ELEVATION_NOTE, northCheckLine, placeCheckLine, placeNotes, zoneAt } from './survey/place.ts';
+export { ELEVATION_NOTE, northCheckLine, placeCheckLine, placeNotes } from './survey/place.ts';
 export type { Town } from './survey/places.ts';
 export { findTowns, nearestTown, TOWNS } from './survey/places.ts';
 export type { KnownTemperatures } from './survey/rough-climate.ts';
@@ -73,6 +73,7 @@ export { placeFromTapes } from './survey/tape.ts';
 export type { ClosedWalk, Leg } from './survey/walk.ts';
 export { closeWalk, parseWalk } from './survey/walk.ts';
 export { heightByCourses, heightFromOtherSide, levelNotes } from './survey/wall-height.ts';
+export { zoneAt } from './survey/zone-at.ts';
 
 // sun: Where the sun is, how strong, and how warm the air.
 export { dateIn, datesBetween, daysAfter } from './sun/calendar.ts';

@@ -1,4 +1,3 @@
-import zoneLookup from '@photostructure/tz-lookup';
 import { sunEvents } from '../sun/position.ts';
 import { instantOf } from '../sun/zone.ts';
 import { bearingWord, sheetWord } from './bearing.ts';
@@ -8,15 +7,6 @@ import { clockOf, dayWords, type Place, sunAtMs } from './sun-at.ts';
 const POLAR_CIRCLE = 66.6;
 /** Nearer to straight overhead than this, the noon sun is in no direction worth naming. [°] */
 const OVERHEAD = 88;
-
-/**
- * The IANA time zone of a place. Near a border it may be the neighbour's: show it and let it be changed.
- * @throws RangeError beyond ± 90° or ± 180°
- */
-export function zoneAt(latitude: number, longitude: number): string {
-  if (!(Math.abs(latitude) <= 90 && Math.abs(longitude) <= 180)) throw new RangeError(`No place at latitude ${latitude}°, longitude ${longitude}°.`);
-  return zoneLookup(latitude, longitude);
-}
 
 /** When and where the sun of a day is highest. */
 export function highestSun(place: Place, date: string): { whenMs: number; altitude: number; azimuth: number } {

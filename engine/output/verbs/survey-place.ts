@@ -1,9 +1,10 @@
 import type { Problem } from '../../plan/types.ts';
 import { parseCoordinates } from '../../survey/coordinates.ts';
 import { declinationAt } from '../../survey/declination.ts';
-import { ELEVATION_NOTE, placeCheckLine, placeNotes, zoneAt } from '../../survey/place.ts';
+import { ELEVATION_NOTE, placeCheckLine, placeNotes } from '../../survey/place.ts';
 import { findTowns, nearestTown, type Town } from '../../survey/places.ts';
 import type { Place } from '../../survey/sun-at.ts';
+import { zoneAt } from '../../survey/zone-at.ts';
 import { isTimeZone } from '../../sun/zone.ts';
 import { wrapped } from '../plain-text.ts';
 import { numberGiven, type OptionSpec, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { northCheckLine, placeCheckLine, placeNotes, zoneAt } from '../../../engine/survey/place.ts';
+import { northCheckLine, placeCheckLine, placeNotes } from '../../../engine/survey/place.ts';
+import { zoneAt } from '../../../engine/survey/zone-at.ts';
 import { COURTYARD, DESERT, LANE } from './places-for-tests.ts';
 
 describe('a place is held against what the person knows of their own sun', () => {

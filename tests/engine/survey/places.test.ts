@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { findTowns, nearestTown, TOWNS } from '../../../engine/survey/places.ts';
-import { zoneAt } from '../../../engine/survey/place.ts';
+import { zoneAt } from '../../../engine/survey/zone-at.ts';
 import { isTimeZone } from '../../../engine/sun/zone.ts';
 import { citiesOfPackage, makePlaces, placesText } from '../../make/places.ts';
 
