@@ -55,10 +55,13 @@ export function costOfFrame(input: ShoppingInput, units: Units): Cost {
   };
 }
 
-function tubeItems({ cutting, brief }: ShoppingInput): CostItem[] {
+function tubeItems({ plan, cutting, brief }: ShoppingInput): CostItem[] {
   return brief.lengths.flatMap((tube: StockTube) => {
     const count = cutting.tubes.filter((cut) => cut.tube === tube.id).length;
-    const price: Price = tube.price === undefined ? { key: null, price: null, from: 'none' } : { key: null, price: tube.price, from: brief.ownTubes ? 'yours' : 'example' };
+    // A shop's own list holds its prices; the price of a usual tube is remembered by the tube's id.
+    const key = brief.ownTubes ? null : tube.id;
+    const own = brief.ownTubes || plan.stock?.prices?.[tube.id] !== undefined;
+    const price: Price = { key, price: tube.price ?? null, from: tube.price === undefined ? 'none' : own ? 'yours' : 'example' };
     return count === 0 ? [] : [line(`tube-${tube.id}`, 'Tube', tube.name, count, count, 'tube', 1, price, tube.length)];
   });
 }

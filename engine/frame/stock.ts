@@ -46,7 +46,7 @@ const DEFAULT_TUBE: Readonly<Record<Market, string>> = { metric: 'tube-32', amer
 /** Two rows are the same tube in two lengths when diameter and wall agree this well. [m] */
 const SAME_TUBE = 5e-5;
 
-/** Every tube on sale, example prices included. */
+/** Every tube on sale; the price of a usual one is the plan's by the tube's id, else an example. */
 export function stockTubes(plan: Plan): readonly StockTube[] {
   return plan.stock?.tubes !== undefined && plan.stock.tubes.length > 0 ? plan.stock.tubes : defaultTubes(plan);
 }
@@ -85,7 +85,7 @@ function marketOf(plan: Plan): Market {
 function defaultTubes(plan: Plan): StockTube[] {
   const currency = currencyOf(plan);
   return TUBES.map(([id, name, outsideMm, wallMm, length, usd, eur]) => {
-    const price = exampleIn(currency, [usd, eur]);
+    const price = plan.stock?.prices?.[id] ?? exampleIn(currency, [usd, eur]);
     return { id, name, outside: outsideMm / 1000, wall: wallMm / 1000, length, ...(price === null ? {} : { price }) };
   });
 }

@@ -1,4 +1,6 @@
-import type { BuildSheet, Caution } from '../../../engine/index.ts';
+import { cautionsFor } from '../../../engine/index.ts';
+import type { BuildSheet, Caution, RiskyTask } from '../../../engine/index.ts';
+import { plan } from '../../state/yard.ts';
 import { keptPrefix } from './chosen.ts';
 import { keepText, keptText } from './kept.ts';
 
@@ -28,6 +30,27 @@ export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
         ))}
       </ul>
     </>
+  );
+}
+
+/** What to mind at the work that one block of the sheet tells of. Its stops are ticked on a page of their own. */
+export function MindAt({ tasks }: { readonly tasks: readonly RiskyTask[] }) {
+  return (
+    <>
+      <h3>Mind</h3>
+      <ul class="cautions">{cautionsFor(tasks).filter(({ stop }) => !stop).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+    </>
+  );
+}
+
+/** For paper that is not the sheet itself: what is printed of this stage never goes without its cautions. */
+export function CautionsOnPaper({ sheet }: { readonly sheet: BuildSheet | null }) {
+  const cautions = sheet?.cautions ?? cautionsFor(['build', 'dig', 'climb', 'wind', 'cloth'], plan.value.cautions);
+  return (
+    <div class="paper-only">
+      <p>This is the plan alone. The build sheet is printed with its own button, once each stop below is answered.</p>
+      <ul>{cautions.map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+    </div>
   );
 }
 

@@ -1,11 +1,12 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { sheetSections } from '../../../engine/index.ts';
+import { SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet } from '../../../engine/index.ts';
 import { say } from '../../state/speech.ts';
 import { units } from '../../state/yard.ts';
+import { printPaper } from '../papers/print-paper.ts';
 import { AsBuilt } from './AsBuilt.tsx';
-import { Cautions, openStops } from './Cautions.tsx';
+import { Cautions, MindAt, openStops } from './Cautions.tsx';
 import { unknowns } from './chosen.ts';
 import { Paper } from './Paper.tsx';
 import { Parts } from './Parts.tsx';
@@ -16,6 +17,8 @@ interface Block {
   readonly content: ComponentChildren;
 }
 
+const CAUTIONS = 'Cautions';
+
 /** Which block is open; kept while one goes to another stage and back. */
 export const page = signal(0);
 
@@ -24,27 +27,27 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
   const parts = (...ids: string[]): ComponentChildren => ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
   const blocks: readonly Block[] = [
-    { title: 'Drawing', content: parts('summary', 'setting-out', 'notes') },
+    { title: 'Drawing', content: <>{parts('summary', 'setting-out', 'notes')}<MindAt tasks={['dig']} /></> },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
-    { title: 'Cuts', content: parts('cuts', 'parts') },
-    { title: 'Steps', content: parts('tools', 'steps', 'cloth') },
-    { title: 'Storm and anchors', content: parts('storm', 'anchors', 'wind', 'strength', 'winter') },
-    { title: 'Cautions', content: <Cautions sheet={sheet} /> },
-    { title: 'As built', content: <AsBuilt sheet={sheet} /> },
+    { title: 'Cuts', content: <>{parts('cuts', 'parts')}<MindAt tasks={['cut']} /></> },
+    { title: 'Steps', content: <>{parts('tools', 'steps', 'cloth')}<MindAt tasks={['dig', 'climb', 'cut', 'cloth']} /></> },
+    { title: 'Storm and anchors', content: <>{parts('storm', 'anchors', 'wind', 'strength', 'winter')}<MindAt tasks={['wind', 'climb', 'winter']} /></> },
+    { title: CAUTIONS, content: <Cautions sheet={sheet} /> },
+    { title: 'As built', content: <><AsBuilt sheet={sheet} /><MindAt tasks={['climb']} /></> },
   ];
   const current = Math.min(page.value, blocks.length - 1);
-  const cautionsAt = blocks.findIndex(({ title }) => title === 'Cautions');
+  const left = openStops(sheet).length;
+  const toCautions = (): void => void (page.value = blocks.findIndex(({ title }) => title === CAUTIONS));
 
   function printSheet(): void {
-    const left = openStops(sheet).length;
-    if (left === 0) return print();
-    page.value = cautionsAt;
+    if (left === 0) return printPaper(<Paper sheet={sheet} />, SHEET_STYLE);
+    toCautions();
     say(`Answer the stops first: ${left} left. Then the sheet prints.`, 'warning');
   }
 
   return (
     <>
-      <nav class="sheet-names screen-only" aria-label="Blocks of the sheet">
+      <nav class="page-names screen-only" aria-label="Blocks of the sheet">
         {blocks.map(({ title }, index) => <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>{title}</button>)}
       </nav>
       <nav class="sheet-pages" aria-label="Pages of the sheet">
@@ -54,6 +57,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
       </nav>
       <article class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'} aria-label={`Build sheet: ${sheet.name}`}>
         {unknowns.value.length > 0 && <p class="open-words" role="status">Anchors not worked out: {unknowns.value.join(' ')}</p>}
+        {left > 0 && blocks[current].title !== CAUTIONS && <p class="stops-left">{left} {left === 1 ? 'stop' : 'stops'} to answer before you buy or build. <button type="button" onClick={toCautions}>Read {left === 1 ? 'it' : 'them'}</button></p>}
         {blocks.map(({ title, content }, index) => (
           <section key={title} id={`build-${title.toLowerCase().replaceAll(' ', '-')}`} class={index === current ? 'sheet-block current' : 'sheet-block'} aria-label={title}>
             <h2>{title}</h2>
@@ -65,7 +69,6 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
         <button type="button" class="main" onClick={printSheet}>Print the sheet</button>
         <span class="quiet">A4 or Letter, at 100 %: the bar “measure me” tells.</span>
       </div>
-      <Paper sheet={sheet} />
     </>
   );
 }

@@ -1,11 +1,12 @@
 import '../draw/style.css';
+import '../papers/pages.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
 import { cardNext } from '../../state/next.ts';
 import { goToStage, shownOptions } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
 import { ChoiceBox } from '../draw/ChoiceBox.tsx';
-import { openStops } from './Cautions.tsx';
+import { CautionsOnPaper, openStops } from './Cautions.tsx';
 import { buildables, builtPlan, chooseFrame, chosen, pick, sheet, unknowns } from './chosen.ts';
 import { curesOf } from './cures.ts';
 import { FrameFields } from './FrameFields.tsx';
@@ -42,6 +43,7 @@ export function BuildCard() {
         <FrameFields />
       </div>
       {result.ok ? <Sheet key={current.thing.id} sheet={result.sheet} /> : <CannotBuild />}
+      <CautionsOnPaper sheet={result.ok ? result.sheet : null} />
     </div>
   );
 }

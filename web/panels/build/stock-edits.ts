@@ -18,7 +18,7 @@ export function hasPriceBox(item: CostItem): boolean {
 }
 
 /**
- * Remembers the price of one unit of a line; a tube's goes into the plan's own stock list. @returns a sentence when that cannot be
+ * Remembers the price of one unit of a line; that of a tube out of the plan's own stock list goes there. @returns a sentence when that cannot be
  * @param area Of a ready-made panel, which is remembered by its area; 1 for everything else. [m²]
  */
 export function setPrice(item: CostItem, price: number, area: number): string | null {
