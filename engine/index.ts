@@ -230,5 +230,6 @@ export type { Report, ReportRequest, ReportSection } from './output/report-types
 export { reportHtml } from './output/report-html.ts';
 export { reportOf } from './output/report-of.ts';
 export { seasonCalendar } from './output/season-calendar.ts';
+export { waterAdvice, waterTable } from './output/season-text.ts';
 export { VERBS } from './output/verbs/index.ts';
 export type { Verb, VerbRequest, VerbResult } from './output/verbs/verb.ts';

@@ -5,9 +5,9 @@ import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
 import { ChoiceBox } from '../draw/ChoiceBox.tsx';
 import { clothsOf, namesById, plantsOf } from './lists.ts';
+import { ScoreChoice } from './ScoreChoice.tsx';
 import { today } from './season.ts';
 
-const SCORES = { '0': '0: none', '1': '1: a few pale or crisp edges', '2': '2: up to a quarter of it', '3': '3: up to half', '4': '4: most of it', '5': '5: dying' } as const;
 const PARTS = Object.fromEntries(DAMAGE_PARTS.map((part) => [part, part]));
 /** Most rain in a day that is believed. [mm] */
 const MOST_RAIN = 500;
@@ -42,10 +42,10 @@ export function AddNote({ what, title, onDone }: Props) {
         {what === 'rain' && <div class="number-box"><label for={`${id}-rain`}>Rain, mm</label><input id={`${id}-rain`} type="text" inputmode="decimal" value={rain} onInput={(event) => setRain(event.currentTarget.value)} /></div>}
       </div>
       {what === 'damage' && (
-        <div class="field-row">
-          <ChoiceBox label="How bad" value={String(entry.amount)} choices={SCORES} onChange={(score) => set({ amount: Number(score) })} />
+        <>
+          <ScoreChoice score={entry.amount ?? 0} onChange={(amount) => set({ amount })} />
           <ChoiceBox label="Where" value={entry.part} choices={PARTS} onChange={(part) => set({ part })} />
-        </div>
+        </>
       )}
       <div class="number-box"><label for={`${id}-text`}>Words (may stay empty)</label><input id={`${id}-text`} type="text" dir="auto" value={entry.text ?? ''} onInput={(event) => set({ text: event.currentTarget.value })} /></div>
       {fault && <p class="box-said fault" role="alert">{fault}</p>}

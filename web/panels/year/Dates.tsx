@@ -1,31 +1,95 @@
-import { seasonCalendar } from '../../../engine/index.ts';
-import type { Advice, SeasonResult } from '../../../engine/index.ts';
+import type { ComponentChildren } from 'preact';
+import { formatTemperature, nameOf, seasonCalendar, waterAdvice, waterTable } from '../../../engine/index.ts';
+import type { Advice, FrostPlant, SeasonResult } from '../../../engine/index.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
-import { plan } from '../../state/yard.ts';
+import { plan, units } from '../../state/yard.ts';
+import { printPaper } from '../papers/print-paper.ts';
+import { entriesOf } from './entries.ts';
+import { grounds } from './grounds.ts';
 import { dayWords } from './lists.ts';
 import { today } from './season.ts';
+import { YearPaper } from './YearPaper.tsx';
+import { spanWords } from './YearStrip.tsx';
 
-/** What to do when, the next date first open, with what each sentence rests on; and all of it for a calendar. */
+const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' });
+
+/** What to do when, the next date first open, with what each sentence rests on; and all of it for a calendar and for the wall. */
 export function Dates({ season }: { readonly season: SeasonResult }) {
-  const next = season.events.find(({ to }) => to >= today()) ?? season.events[0];
+  const { clay, frost } = season;
+  const entries = entriesOf(season);
+  const next = entries.find(({ to }) => to >= today()) ?? entries[0];
+  const water = waterTable(plan.value, season, units.value);
   return (
     <section aria-label="Dates of the year">
       <h2>What to do when</h2>
-      {season.events.length === 0 && <p>No date this year: no cloth is drawn that spares harm, and nothing needs clay or a winter cover.</p>}
+      {entries.length === 0 && <p>No date this year: no cloth is drawn that spares harm, and nothing needs clay or a winter cover.</p>}
       {season.notes.map((note) => <p key={note}>{note}</p>)}
-      {season.events.map((event) => (
-        <details key={event.id} open={event === next}>
-          <summary><strong>{event.from === event.to ? dayWords(event.from) : `${dayWords(event.from)} to ${dayWords(event.to)}`}</strong> {event.title}</summary>
-          <ul>{event.advice.map((advice) => <li key={advice.text}>{advice.text} <span class="quiet">({grounds(advice)})</span></li>)}</ul>
+      {entries.map((entry) => (
+        <details key={entry.id} open={entry === next}>
+          <summary><strong>{spanWords(entry)}</strong> {entry.title}</summary>
+          <Sentences advice={entry.advice} />
+          {entry.kind === 'clay' && clay.coats.length > 1 && (
+            <details>
+              <summary>Days to look at it again, if no rain comes first ({clay.coats.length - 1})</summary>
+              <p>{clay.coats.slice(1).map(dayWords).join(', ')}</p>
+            </details>
+          )}
         </details>
       ))}
-      <button type="button" disabled={season.events.length === 0} onClick={() => offerFile(fileNameOf(plan.value, '.ics'), seasonCalendar(plan.value, season), 'text/calendar')}>Save the calendar (.ics)</button>
+      {clay.coats.length === 0 && clay.advice.length > 0 && <Fold title="Clay"><Sentences advice={clay.advice} /></Fold>}
+      <Fold title="Water: how much a day, by plant and pot">
+        {water.rows.length > 0 && <DataTable head={['Plant', ...water.head.slice(1)]} rows={water.rows} />}
+        <Sentences advice={waterAdvice()} />
+      </Fold>
+      <Fold title="Frost: how many nights, and the winter cover">
+        {frost.plants.length > 0 && <DataTable head={['Plant', 'Hurt at', 'Cover below', 'Nights that cold', 'Light under a cover']} rows={frost.plants.map(frostRow)} />}
+        <Sentences advice={frost.advice} />
+      </Fold>
+      <Fold title="Month by month">
+        {season.months.map(({ year, month, advice }) => <div key={`${year}-${month}`}><h3>{monthName(month)} {year}</h3><Sentences advice={advice} /></div>)}
+      </Fold>
+      <div class="editor-buttons">
+        <button type="button" disabled={entries.length === 0} onClick={() => offerFile(fileNameOf(plan.value, '.ics'), seasonCalendar(plan.value, season), 'text/calendar')}>Save the calendar (.ics)</button>
+        <button type="button" onClick={() => printPaper(<YearPaper season={season} />)}>Print the year on a page</button>
+      </div>
       <h3>Before you climb, spray or work in heat</h3>
       <ul class="year-cautions">{season.cautions.map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
     </section>
   );
 }
 
-function grounds({ basis, source }: Advice): string {
-  return source === undefined ? basis : `${basis}: ${source}`;
+function Fold({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
+  return (
+    <details>
+      <summary>{title}</summary>
+      {children}
+    </details>
+  );
+}
+
+function Sentences({ advice }: { readonly advice: readonly Advice[] }) {
+  return <ul>{advice.map((one) => <li key={one.text}>{one.text} <span class="quiet">({grounds(one)})</span></li>)}</ul>;
+}
+
+function DataTable({ head, rows }: { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }) {
+  return (
+    <div class="sheet-table" tabIndex={0} role="group" aria-label={head.join(', ')}>
+      <table>
+        <thead><tr>{head.map((text) => <th key={text} scope="col">{text}</th>)}</tr></thead>
+        <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row"><bdi>{name}</bdi></th>{cells.map((text, column) => <td key={column}>{text}</td>)}</tr>)}</tbody>
+      </table>
+    </div>
+  );
+}
+
+function frostRow({ plant, damage, coverBelow, nights, light }: FrostPlant): readonly string[] {
+  const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
+  const cold = nights.filter((each) => each.nights >= 0.5).map((each) => `${monthName(each.month)} ${each.nights.toFixed(0)}`);
+  const counted = nights.length === 0 ? 'no winter months in the climate' : cold.length === 0 ? 'hardly any' : cold.join(', ');
+  const growing = light === null ? '–' : `${light.low.toFixed(0)} to ${light.high.toFixed(0)} mol/m²${light.enough ? '' : ', too little'}`;
+  return [nameOf(plan.value, plant), degrees(damage), degrees(coverBelow), counted, growing];
+}
+
+function monthName(month: number): string {
+  return MONTH.format(Date.UTC(2026, month - 1, 1));
 }

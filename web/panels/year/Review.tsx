@@ -5,6 +5,7 @@ import { isStale } from '../../state/live.ts';
 import { plan } from '../../state/yard.ts';
 import { ReadingDots } from './ReadingDots.tsx';
 import { review } from './season.ts';
+import { YearAgainstYear } from './YearAgainstYear.tsx';
 
 /** Readings against the estimate, what to correct, and this year against the last. */
 export function Review() {
@@ -19,16 +20,14 @@ export function Review() {
 }
 
 function Opinion({ result }: { readonly result: ReviewResult }) {
-  const { readings, sentences, corrections, damage, years, notes } = result;
+  const { readings, pairs, sentences, corrections, damage, years, notes } = result;
   const offered = new Set([...corrections, ...years].map(({ sentence }) => sentence));
   return (
     <>
-      {readings.length > 0 && <ReadingDots readings={readings} spread={LEAF_SPREAD} />}
+      {readings.length > 0 && <ReadingDots readings={readings} pairs={pairs} spread={LEAF_SPREAD} />}
       <ul class="opinion">{sentences.filter((sentence) => !offered.has(sentence)).map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
       {corrections.map((correction) => <Offer key={correction.pointer} correction={correction} />)}
-      <h3>Year against year</h3>
-      {years.map(({ plant, sentence }) => <p key={plant}>{sentence}</p>)}
-      {years.length === 0 && <p>{damage.length === 0 ? 'No damage noted yet. Note it this year and next, also where there is none: ' : 'Damage of one year only. Note it next year too, also where there is none: '}two years can be held against each other, and a plant that nothing was changed about tells how much the weather did.</p>}
+      <YearAgainstYear damage={damage} years={years} />
       {notes.map((note) => <p key={note} class="quiet">{note}</p>)}
     </>
   );

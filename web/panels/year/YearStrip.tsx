@@ -1,69 +1,91 @@
-import { monthClimate } from '../../../engine/index.ts';
+import type { ComponentChildren } from 'preact';
 import type { CivilDate, SeasonResult } from '../../../engine/index.ts';
-import { DAYS, placeOf, stripStart } from '../../app/SunBar/year-days.ts';
 import { plan } from '../../state/yard.ts';
+import { bandsOf, marksOn, notedBands } from './bands.ts';
+import type { Band, Mark, Span } from './bands.ts';
 import { dayWords } from './lists.ts';
 import { today } from './season.ts';
+import { isOn, piecesOn, placeOn, stripOf } from './strip-days.ts';
+import type { Strip } from './strip-days.ts';
 
-interface Band {
-  readonly name: string;
-  readonly look: string;
-  readonly spans: readonly { readonly from: CivilDate; readonly to: CivilDate }[];
-}
+export const MONTHS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
+/** A single day is drawn this wide, or nobody would see it. */
+const NARROWEST = 0.009;
+const WORDS: Readonly<Record<Band['look'], string>> = { heat: 'Most days reach the hot limit', cloth: 'Cloth up', clay: 'Clay spray', frost: 'Frost possible' };
 
-const MONTHS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
-
-/** Twelve months with what fills them; every band says its dates in words too. */
+/** This year's twelve months with what fills them, last year's above it on the same scale, and both in words. */
 export function YearStrip({ season }: { readonly season: SeasonResult }) {
-  const start = stripStart(plan.value.season);
-  const first = Number(start.slice(0, 2)) - 1;
+  const now = plan.value;
+  const strip = stripOf(now.season, now.season.year);
+  const before = stripOf(now.season, now.season.year - 1);
+  const earlier = now.past?.find(({ year }) => year === before.year)?.plan ?? null;
+  const marksBefore = marksOn(before, now);
+  const bandsBefore = earlier === null ? [] : notedBands(earlier, before, now);
   return (
     <figure class="year-strip">
       <figcaption class="unseen">The year in bands</figcaption>
-      <p class="year-months" aria-hidden="true">{MONTHS.map((_, index) => <span key={index}>{MONTHS[(index + first) % 12]}</span>)}</p>
-      {bandsOf(season).map(({ name, look, spans }) => (
-        <div key={name} class="year-band">
-          <svg viewBox={`0 0 ${DAYS} 10`} preserveAspectRatio="none" aria-hidden="true">
-            <rect class="year-ground" width={DAYS} height="10" />
-            {spans.flatMap((span) => pieces(placeOf(span.from.slice(5), start), placeOf(span.to.slice(5), start))).map(([x, width]) => <rect key={x} class={look} x={x} width={width} height="10" />)}
-            <rect class="year-today" x={placeOf(today().slice(5), start)} width="2" height="10" />
-          </svg>
-          <p><strong>{name}</strong> {spans.length === 0 ? 'none this year' : spans.map(({ from, to }) => (from === to ? dayWords(from) : `${dayWords(from)} to ${dayWords(to)}`)).join(', ')}</p>
-        </div>
-      ))}
+      <p class="year-months" aria-hidden="true">{MONTHS.map((_, index) => <span key={index}>{MONTHS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>)}</p>
+      {(earlier !== null || marksBefore.length > 0) && <Lines strip={before} bands={bandsBefore} marks={marksBefore} />}
+      <Lines strip={strip} bands={bandsOf(now, season)} marks={marksOn(strip, now)} />
+      <ul class="year-words">
+        {bandsOf(now, season).map(({ look, spans }) => <li key={look}><strong>{WORDS[look]}:</strong> {bandWords(look, spans)}</li>)}
+        {marksBefore.length + marksOn(strip, now).length > 0 && <li><strong>Noted:</strong> ▼ damage, ● a reading; each stands in the diary.</li>}
+      </ul>
+      {earlier !== null && (
+        <details>
+          <summary>{before.year} in words</summary>
+          <ul class="year-words">{bandsBefore.map(({ look, spans }) => <li key={look}><strong>{WORDS[look]}:</strong> {spans.length === 0 ? 'nothing noted' : spans.map(spanWords).join(', ')}</li>)}</ul>
+        </details>
+      )}
     </figure>
   );
 }
 
-function bandsOf({ cloth, clay, frost, events }: SeasonResult): readonly Band[] {
-  const ofKind = (kind: string): Band['spans'] => events.filter((event) => event.kind === kind);
-  const { climate, season } = plan.value;
-  const hot = climate.months.flatMap(({ month }) => {
-    const usual = monthClimate(plan.value, month);
-    return usual !== null && usual.high >= climate.hotAir ? [monthSpan(season.year, month)] : [];
-  });
-  return [
-    { name: 'Most days reach the hot limit:', look: 'year-heat', spans: joined(hot) },
-    { name: 'Cloth up:', look: 'year-cloth', spans: cloth.flatMap(({ up, down }) => (up !== null && down !== null ? [{ from: up, to: down }] : [])) },
-    { name: 'Clay spray:', look: 'year-clay', spans: clay ? ofKind('clay') : [] },
-    { name: 'Frost possible:', look: 'year-frost', spans: frost.window ? [{ from: frost.window.first, to: frost.window.last }] : [] },
-  ];
+/** A strip as a drawing: what was noted, then a line a band; each line is one row of the page, so that it grows with the letters. */
+export function Lines({ strip, bands, marks }: { readonly strip: Strip; readonly bands: readonly Band[]; readonly marks: readonly Mark[] }) {
+  return (
+    <div class="year-lines" aria-hidden="true">
+      <span class="year-of">{strip.year}</span>
+      <Line strip={strip}>
+        {marks.map(({ date, look }, index) => <text key={index} class="year-mark" x={percent(placeOn(strip, date))} y="90%" text-anchor="middle">{look === 'damage' ? '▼' : '●'}</text>)}
+      </Line>
+      {bands.map(({ name, look, spans }) => [
+        <span key={name}>{name}</span>,
+        <Line key={look} strip={strip}>
+          {spans.flatMap(({ from, to }) => piecesOn(strip, from, to)).map(([at, width]) => <rect key={at} class={`year-${look}`} x={percent(at)} width={percent(Math.max(width, NARROWEST))} y="0" height="100%" />)}
+        </Line>,
+      ])}
+    </div>
+  );
 }
 
-/** Months that follow each other as one span. */
-function joined(spans: Band['spans']): Band['spans'] {
-  return spans.toSorted((a, b) => a.from.localeCompare(b.from)).reduce<{ from: CivilDate; to: CivilDate }[]>((all, span) => {
-    const last = all.at(-1);
-    return last && Number(span.from.slice(5, 7)) === Number(last.to.slice(5, 7)) + 1 ? [...all.slice(0, -1), { from: last.from, to: span.to }] : [...all, span];
-  }, []);
+function Line({ strip, children }: { readonly strip: Strip; readonly children: ComponentChildren }) {
+  const now = isOn(strip, today()) ? percent(placeOn(strip, today())) : null;
+  return (
+    <svg>
+      {Array.from({ length: 11 }, (_, k) => <line key={k} class="year-month" x1={percent((k + 1) / 12)} x2={percent((k + 1) / 12)} y1="0" y2="100%" />)}
+      {children}
+      {now !== null && <line class="year-today" x1={now} x2={now} y1="0" y2="100%" />}
+    </svg>
+  );
 }
 
-function monthSpan(year: number, month: number): { readonly from: CivilDate; readonly to: CivilDate } {
-  const day = (ms: number): CivilDate => new Date(ms).toISOString().slice(0, 10);
-  return { from: day(Date.UTC(year, month - 1, 1)), to: day(Date.UTC(year, month, 0)) };
+function percent(share: number): string {
+  return `${(100 * share).toFixed(2)}%`;
 }
 
-/** A span as x and width; in two where it runs over the strip's end. */
-function pieces(from: number, to: number): readonly (readonly [x: number, width: number])[] {
-  return to >= from ? [[from, Math.max(3, to - from + 1)]] : [[from, DAYS - from], [0, to + 1]];
+function bandWords(look: Band['look'], spans: readonly Span[]): string {
+  if (spans.length === 0) return 'none this year';
+  // Ten dates in a row read like ten jobs; the first two are fixed, the rest follow the weather.
+  if (look === 'clay' && spans.length > 2) return `${dayWords(spans[0].from)} and ${dayWords(spans[1].from)}, then again after rain or on new growth, until ${dayWords(lastOf(spans))}`;
+  return spans.map(spanWords).join(', ');
 }
+
+export function spanWords({ from, to }: Span): string {
+  return from === to ? dayWords(from) : `${dayWords(from)} to ${dayWords(to)}`;
+}
+
+function lastOf(spans: readonly Span[]): CivilDate {
+  return spans[spans.length - 1].to;
+}
+

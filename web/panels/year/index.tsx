@@ -1,20 +1,24 @@
 import '../draw/style.css';
+import '../papers/pages.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
 import { cardNext } from '../../state/next.ts';
 import { Dates } from './Dates.tsx';
 import { Diary } from './Diary.tsx';
+import { entriesOf } from './entries.ts';
 import { dayWords } from './lists.ts';
 import { NextYear } from './NextYear.tsx';
+import { page, PAGES } from './page.ts';
 import { Review } from './Review.tsx';
 import { season, today } from './season.ts';
+import { TomorrowPage } from './TomorrowPage.tsx';
 import { YearStrip } from './YearStrip.tsx';
 
-/** The card of the last stage: the year's dates, its diary, and whether it worked. */
+/** The card of the last stage: the year at a glance, then its dates, tomorrow, the diary, and whether it worked. */
 export function YearCard() {
   const { shown, working, problems } = season.value;
   const result = shown?.value;
-  const next = result?.events.find(({ to }) => to >= today()) ?? null;
+  const next = result ? (entriesOf(result).find(({ to }) => to >= today()) ?? null) : null;
   const words = next ? `${dayWords(next.from)}: ${next.title}.` : null;
   useEffect(() => {
     cardNext.value = words === null ? null : { text: words };
@@ -23,10 +27,14 @@ export function YearCard() {
     <div class="year-card">
       {problems.map(({ message }) => <p key={message} class="box-said fault">{message}</p>)}
       {result ? <YearStrip season={result} /> : working && <p aria-live="polite">Working out the year…</p>}
-      <Diary />
-      <Review />
-      {result && <Dates season={result} />}
-      <NextYear />
+      <nav class="page-names" aria-label="Pages of the year">
+        {PAGES.map((name) => <button key={name} type="button" aria-pressed={name === page.value} onClick={() => (page.value = name)}>{name}</button>)}
+      </nav>
+      {page.value === 'Dates' && result && <Dates season={result} />}
+      {page.value === 'Tomorrow' && <TomorrowPage />}
+      {page.value === 'Diary' && <Diary />}
+      {page.value === 'Did it work?' && <Review />}
+      {page.value === 'Next year' && <NextYear />}
     </div>
   );
 }

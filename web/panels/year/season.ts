@@ -6,7 +6,7 @@ import { reckonedPlan } from '../../state/reckoned.ts';
 import { shownOptions, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 
-const noted = computed((): Plan => ({ ...reckonedPlan.value, name: plan.value.name, journal: plan.value.journal }));
+export const noted = computed((): Plan => ({ ...reckonedPlan.value, name: plan.value.name, journal: plan.value.journal }));
 
 const reviewed = computed((): Plan => ({ ...noted.value, past: plan.value.past }));
 

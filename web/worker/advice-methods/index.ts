@@ -12,10 +12,11 @@ import { section } from './section.ts';
 import { shadowEdge } from './shadow-edge.ts';
 import { site } from './site.ts';
 import { sunEyeOf } from './sun-eye-of.ts';
+import { tomorrow } from './tomorrow.ts';
 import { trial } from './trial.ts';
 import { weeksAt } from './weeks-at.ts';
 
 /** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { compare, doubt, ground, hidden, marks, payoff, place, review, season, section, shadowEdge, site, sunEyeOf, trial, weeksAt } satisfies Record<string, Method>;
+export const methods = { compare, doubt, ground, hidden, marks, payoff, place, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;
