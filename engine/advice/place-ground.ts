@@ -82,14 +82,16 @@ function walkableOf(plan: Plan, others: readonly Feature[]): { staysOpen(at: Pla
   const rows = Math.ceil((maxY - minY) / STEP);
   const centre = (index: number): PlanPoint => [minX + ((index % columns) + 0.5) * STEP, minY + (Math.floor(index / columns) + 0.5) * STEP];
   const free = Uint8Array.from({ length: columns * rows }, (_, index) => (pointInRing(centre(index), boundary) && others.every((feature) => clearOf(feature, centre(index))) ? 1 : 0));
-  const main = largestPart(free, columns, rows);
+  const parts = createParts(columns, rows);
+  const main = parts.largest(free);
+  const left = new Uint8Array(main.length);
   return {
     staysOpen(at, radius) {
       const reach = radius + PATH_WIDTH / 2;
-      const left = Uint8Array.from(main, (value, index) => (value === 1 && distance(at, centre(index)) >= reach ? 1 : 0));
-      const total = left.reduce((sum, value) => sum + value, 0);
-      const part = largestPart(left, columns, rows).reduce((sum, value) => sum + value, 0);
-      return part >= (1 - CUT_OFF) * total;
+      left.set(main);
+      const [firstRow, lastRow] = [at[1] - reach, at[1] + reach].map((y) => Math.min(rows - 1, Math.max(0, Math.floor((y - minY) / STEP))));
+      for (let index = firstRow * columns; index < (lastRow + 1) * columns; index++) if (distance(at, centre(index)) < reach) left[index] = 0;
+      return parts.hangsTogether(left, 1 - CUT_OFF);
     },
   };
 }
@@ -114,31 +116,55 @@ function clearOf(feature: Feature, at: PlanPoint): boolean {
   }
 }
 
-/** The largest set of free cells joined by edges, as a mask. */
-function largestPart(free: Uint8Array, columns: number, rows: number): Uint8Array {
-  const part = new Int32Array(free.length);
-  const stack = new Int32Array(free.length);
-  let parts = 0;
-  let best = 0;
-  let bestSize = 0;
-  for (let seed = 0; seed < free.length; seed++) {
-    if (free[seed] === 0 || part[seed] !== 0) continue;
-    parts += 1;
+/** Sets of free cells joined by edges, on grids of one size. */
+function createParts(columns: number, rows: number): { largest(free: Uint8Array): Uint8Array; hangsTogether(free: Uint8Array, share: number): boolean } {
+  const stack = new Int32Array(columns * rows);
+  // Which filling a cell was reached by: those of earlier questions are lower.
+  const reached = new Int32Array(columns * rows);
+  let filling = 0;
+  /** Reaches all that is joined to a cell. @returns how many */
+  const fill = (free: Uint8Array, seed: number): number => {
+    filling += 1;
     let size = 0;
     let depth = 0;
-    part[seed] = parts;
+    reached[seed] = filling;
     stack[depth++] = seed;
     while (depth > 0) {
       const index = stack[--depth];
       size += 1;
       const i = index % columns;
-      const j = (index - i) / columns;
-      if (i > 0 && free[index - 1] === 1 && part[index - 1] === 0) part[(stack[depth++] = index - 1)] = parts;
-      if (i < columns - 1 && free[index + 1] === 1 && part[index + 1] === 0) part[(stack[depth++] = index + 1)] = parts;
-      if (j > 0 && free[index - columns] === 1 && part[index - columns] === 0) part[(stack[depth++] = index - columns)] = parts;
-      if (j < rows - 1 && free[index + columns] === 1 && part[index + columns] === 0) part[(stack[depth++] = index + columns)] = parts;
+      if (i > 0 && free[index - 1] === 1 && reached[index - 1] !== filling) reached[(stack[depth++] = index - 1)] = filling;
+      if (i < columns - 1 && free[index + 1] === 1 && reached[index + 1] !== filling) reached[(stack[depth++] = index + 1)] = filling;
+      if (index >= columns && free[index - columns] === 1 && reached[index - columns] !== filling) reached[(stack[depth++] = index - columns)] = filling;
+      if (index < free.length - columns && free[index + columns] === 1 && reached[index + columns] !== filling) reached[(stack[depth++] = index + columns)] = filling;
     }
-    if (size > bestSize) [best, bestSize] = [parts, size];
-  }
-  return Uint8Array.from(part, (each) => (each === best && best !== 0 ? 1 : 0));
+    return size;
+  };
+  return {
+    largest(free) {
+      const before = filling;
+      let best = 0;
+      let bestSize = 0;
+      for (let seed = 0; seed < free.length; seed++) {
+        if (free[seed] === 0 || reached[seed] > before) continue;
+        const size = fill(free, seed);
+        if (size > bestSize) [best, bestSize] = [filling, size];
+      }
+      return Uint8Array.from(reached, (each) => (best > 0 && each === best ? 1 : 0));
+    },
+    /** Whether one part holds that share of all free cells. */
+    hangsTogether(free, share) {
+      const before = filling;
+      let total = 0;
+      for (let index = 0; index < free.length; index++) total += free[index];
+      let elsewhere = 0;
+      for (let seed = 0; seed < free.length && elsewhere <= (1 - share) * total; seed++) {
+        if (free[seed] === 0 || reached[seed] > before) continue;
+        const size = fill(free, seed);
+        if (size >= share * total) return true;
+        elsewhere += size;
+      }
+      return total === 0;
+    },
+  };
 }

@@ -1,28 +1,30 @@
 /** What a potted plant would get wherever it might stand, fast enough to ask at a thousand places. */
+import { createPointCaster } from '../cast/share.ts';
 import { type HeatDay, heatDayOf } from '../load/heat-day.ts';
+import { harmfulSamples } from '../load/harmful-samples.ts';
 import { heatDaysOf } from '../load/harm-of.ts';
 import { isTooDark } from '../load/light-class.ts';
 import { limitOf } from '../load/limit.ts';
 import { plantPoints } from '../load/plant-points.ts';
 import { createSkyViewer } from '../load/sky-viewer.ts';
 import type { Outcome } from '../load/types.ts';
-import { nineAt, yardOf } from '../load/yard.ts';
+import { nineAt, type Yard, yardOf } from '../load/yard.ts';
 import type { MonthDay, Plan, PlanPoint, Plant, PlantRow } from '../plan/types.ts';
 import { buildScene } from '../scene/build.ts';
 import type { Weather } from '../sun/weather.ts';
 import type { PlantLight } from './compare-types.ts';
 import { createLeaves } from './doubt-leaves.ts';
 
-export interface PotStand {
-  /** Mean scorch dose over the season's heat days. [K·h/day] */
-  readonly harm: number;
-  readonly light: PlantLight;
-}
-
 export interface PotJudge {
-  at(place: PlanPoint): PotStand;
+  /** Mean scorch dose over the season's heat days. [K·h/day] */
+  harmAt(place: PlanPoint): number;
+  /** At its top, season means. */
+  lightAt(place: PlanPoint): PlantLight;
   /** Clear-sky sun at its top on the winter day. [h] */
   winterAt(place: PlanPoint): number;
+  /** The yard over the season, and the heatwave day in it. */
+  readonly season: Yard;
+  readonly heatwave: HeatDay;
 }
 
 /** The middle of winter at a latitude. */
@@ -41,37 +43,43 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
   const winter = yardOf(withWinter(plan), { kind: 'day', date: winterDayOf(plan) });
   if (!winter.ok) return winter;
   const limit = limitOf(plan, plant, row, heatwave.value.day.date).celsius;
+  const pointsAt = (place: PlanPoint) => plantPoints(plan, { ...plant, at: place });
+  const leaves = heats.value.map((heat) => createLeaves(heat)('thirsty', row));
+  const { count, day, sample, passes } = harmfulSamples(heats.value, row, limit);
+  const caster = createPointCaster(scene, passes);
+  const shares = new Float64Array(count);
   const sky = createSkyViewer(scene);
-  const days = heats.value.map((heat) => ({ heat, leaf: createLeaves(heat)('thirsty', row) }));
-  const doseOf = ({ heat, leaf }: { heat: HeatDay; leaf: ReturnType<ReturnType<typeof createLeaves>> }, shares: Float64Array, view: number): number => {
-    let dose = 0;
-    for (let k = 0; k < shares.length; k++) dose += Math.max(0, leaf.at(k, shares[k], view) - limit) * heat.samples.hours[k];
-    return dose;
-  };
+  const views = heats.value.map(() => 0);
   return {
     ok: true,
     value: {
-      at(place) {
-        const { points, own } = plantPoints(plan, { ...plant, at: place });
+      harmAt(place) {
+        const { points, own } = pointsAt(place);
         let dose = 0;
         for (const { point } of points) {
-          const views = new Map<number, number>();
-          for (const day of days) {
-            const { state, caster } = day.heat;
-            const view = views.get(state) ?? sky.at(point, state, own);
-            views.set(state, view);
-            dose += doseOf(day, caster.sharesAt(point, own), view);
+          caster.sharesAt(point, own, shares);
+          heats.value.forEach(({ state }, d) => {
+            views[d] = d > 0 && state === heats.value[d - 1].state ? views[d - 1] : sky.at(point, state, own);
+          });
+          for (let k = 0; k < count; k++) {
+            const leaf = leaves[day[k]].at(sample[k], shares[k], views[day[k]]);
+            dose += Math.max(0, leaf - limit) * heats.value[day[k]].samples.hours[sample[k]];
           }
         }
+        return dose / points.length / heats.value.length;
+      },
+      lightAt(place) {
+        const { points, own } = pointsAt(place);
         const nine = nineAt(season.value, points[0].point, own);
         const least = typeof row.minDLI === 'number' ? ({ quantity: 'dailyLight', value: row.minDLI } as const) : ({ quantity: 'sunHours', value: row.sunHours[0] } as const);
-        const light: PlantLight = { sunHours: nine.sunHours, dailyLight: nine.dailyLight, least, tooDark: isTooDark(row, nine) };
-        return { harm: dose / points.length / days.length, light };
+        return { sunHours: nine.sunHours, dailyLight: nine.dailyLight, least, tooDark: isTooDark(row, nine) };
       },
       winterAt(place) {
-        const { points, own } = plantPoints(plan, { ...plant, at: place });
+        const { points, own } = pointsAt(place);
         return nineAt(winter.value, points[0].point, own).sunHours;
       },
+      season: season.value,
+      heatwave: heatwave.value,
     },
   };
 }

@@ -1,7 +1,7 @@
 import { nameOf, namedInside } from '../load/names.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../plan/types.ts';
 import { formatLength, formatTemperature, type Units } from '../plan/units.ts';
-import type { PotStand } from './place-judge.ts';
+import type { Tried } from './place-rank.ts';
 import type { PlaceSpot } from './place-types.ts';
 
 export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
@@ -24,7 +24,7 @@ interface Told {
   readonly plant: Plant;
   readonly row: PlantRow;
   readonly spots: readonly PlaceSpot[];
-  readonly tried: readonly PotStand[];
+  readonly tried: readonly Tried[];
   /** Places where it may stand. */
   readonly allowed: number;
   readonly winterBest: { readonly at: PlanPoint; readonly sunHours: number } | null;
@@ -50,7 +50,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
 }
 
 /** No place has light enough: how near the best comes, and what to do about it. */
-function darkNote(row: PlantRow, tried: readonly PotStand[]): string {
+function darkNote(row: PlantRow, tried: readonly Tried[]): string {
   const quantity = typeof row.minDLI === 'number' ? 'dailyLight' : 'sunHours';
   const least = typeof row.minDLI === 'number' ? row.minDLI : row.sunHours[0];
   const best = Math.max(...tried.map(({ light }) => light[quantity]));

@@ -1,38 +1,20 @@
 import { harmOf } from '../load/harm-of.ts';
-import { plantLoadsOf } from '../load/load-of.ts';
 import { nameOf } from '../load/names.ts';
+import { plantLoad } from '../load/plant-load.ts';
 import { rowOf } from '../load/planted.ts';
 import type { Outcome, PlantLoad } from '../load/types.ts';
 import { worthOf } from '../plan/defaults.ts';
-import { boundsOf, distance } from '../plan/geometry.ts';
 import type { Feature, Plan, PlanPoint, Plant, PlantRow } from '../plan/types.ts';
-import { unitsOf } from '../plan/units.ts';
+import { type Units, unitsOf } from '../plan/units.ts';
 import type { Weather } from '../sun/weather.ts';
 import { hardeningOf } from './hardening.ts';
 import { potGround } from './place-ground.ts';
-import { createPotJudge, type PotJudge, type PotStand, winterDayOf } from './place-judge.ts';
-import type { LightStanding, PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './place-types.ts';
+import { createPotJudge, type PotJudge, winterDayOf } from './place-judge.ts';
+import { better, rankingOf, standingOf, type Tried } from './place-rank.ts';
+import type { PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './place-types.ts';
 import { placeNotesOf, spotSentence, swapSentence } from './place-words.ts';
 
-/** Places are tried this far apart, farther in a large yard, where the best are then tried again half as far; named ones stand at least `APART` from each other. [m] */
-const STEP = 0.5;
-const MOST_PLACES = 400;
-const APART = 1;
 const SPOTS = 5;
-/** Published factors from energy to light run 7 % to either side; short by less counts as nearly enough. */
-const NEARLY = 0.93;
-/** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */
-const ALIKE = 0.5;
-/** More sun than its range by more than this puts a place behind those within it. [h/day] */
-const OVER = 1;
-
-interface Tried extends PotStand {
-  readonly at: PlanPoint;
-  readonly metres: number;
-  readonly standing: LightStanding;
-  /** Hours of sun beyond the plant's range. */
-  readonly over: number;
-}
 
 /**
  * Ranked spots for a potted plant: those with enough light first, the least harmed first among them; "stay" is always one of them.
@@ -45,31 +27,21 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
   const judged = createPotJudge(plan, plant, row, request.weather);
   if (!judged.ok) return judged;
   const judge = judged.value;
-  const tryAt = (at: PlanPoint): Tried => {
-    const stand = judge.at(at);
-    return { ...stand, at, metres: distance(plant.at, at), standing: standingOf(stand), over: Math.max(0, stand.light.sunHours - row.sunHours[1]) };
-  };
-  const stay = tryAt(plant.at);
-  const ground = potGround(plan, plant);
-  const mayStand = (at: PlanPoint): boolean => distance(at, plant.at) > APART / 2 && ground.reasonAt(at) === null;
-  const { step, all } = lattice(plan);
-  const places = all.filter(mayStand);
-  const tried = places.map(tryAt).sort(better);
-  const count = request.count ?? SPOTS;
-  const finer = spreadOut(tried, count).flatMap(({ at: [x, y] }) => NEIGHBOURS.map(([dx, dy]): PlanPoint => [x + (dx * step) / 2, y + (dy * step) / 2])).filter(mayStand);
-  const named = spreadOut([...tried, ...finer.map(tryAt)].sort(better), count);
-  const listed = [...named, stay].sort(better);
+  const ranking = rankingOf(plan, plant, row, judge);
+  const { stay, places } = ranking;
+  const whereItStands = loadAt(plan, plant, stay.at, judge, request);
+  if (!whereItStands.ok) return whereItStands;
   const spots: PlaceSpot[] = [];
-  for (const each of listed) {
-    const spot = spotOfTried(plan, plant, each, each === stay, spots.length + 1, stay, judge, request);
-    if (!spot.ok) return spot;
-    spots.push(spot.value);
+  for (const each of [...ranking.best(request.count ?? SPOTS), stay].sort(better)) {
+    const found = each === stay ? whereItStands : loadAt(plan, plant, each.at, judge, request);
+    if (!found.ok) return found;
+    spots.push(spotOf(found.value, each, spots.length + 1, { tried: stay, harm: whereItStands.value.harm }, judge, request.units ?? unitsOf(plan)));
   }
   const swaps = swapsOf(plan, plant, stay, judge, request.weather);
   if (!swaps.ok) return swaps;
   const winter = places.map((at) => ({ at, sunHours: judge.winterAt(at) })).sort((a, b) => b.sunHours - a.sunHours)[0];
   const winterBest = winter !== undefined && spots[0].winterSunHours < winter.sunHours - 1 ? winter : null;
-  const notes = placeNotesOf({ plan, plant, row, spots, tried: [...tried, stay], allowed: places.length, winterBest, units: request.units ?? unitsOf(plan) });
+  const notes = placeNotesOf({ plan, plant, row, spots, tried: ranking.tried(), allowed: places.length, winterBest, units: request.units ?? unitsOf(plan) });
   return { ok: true, value: { plant: plant.id, spots, swaps: swaps.value, winterDay: winterDayOf(plan), winterBest, notes } };
 }
 
@@ -90,72 +62,32 @@ function isPot(feature: Feature): feature is Plant {
   return feature.kind === 'plant' && feature.container === true;
 }
 
-const NEIGHBOURS: readonly PlanPoint[] = [[-1, -1], [0, -1], [1, -1], [-1, 0], [1, 0], [-1, 1], [0, 1], [1, 1]];
-
-function lattice(plan: Plan): { step: number; all: PlanPoint[] } {
-  const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
-  const step = Math.max(STEP, Math.sqrt(((maxX - minX) * (maxY - minY)) / MOST_PLACES));
-  const columns = Math.floor((maxX - minX) / step);
-  const rows = Math.floor((maxY - minY) / step);
-  return { step, all: Array.from({ length: columns * rows }, (_, n): PlanPoint => [minX + ((n % columns) + 0.5) * step, minY + (Math.floor(n / columns) + 0.5) * step]) };
-}
-
-function standingOf({ light }: PotStand): LightStanding {
-  if (light.least === null || !light.tooDark) return 'enough';
-  return light[light.least.quantity] >= NEARLY * light.least.value ? 'nearly' : 'too dark';
-}
-
-/** The share of the light it needs, at most 1. */
-function shareOfLight({ light }: PotStand): number {
-  return light.least === null || light.least.value === 0 ? 1 : Math.min(1, light[light.least.quantity] / light.least.value);
-}
-
-/** Light first, too little and then too much, then harm, then the way. Of two places that are too dark the one that misses by less. */
-function better(a: Tried, b: Tried): number {
-  const dark = Number(a.standing === 'too dark') - Number(b.standing === 'too dark');
-  if (dark !== 0) return dark;
-  if (a.standing === 'too dark' && b.standing === 'too dark') return shareOfLight(b) - shareOfLight(a) || a.harm - b.harm || a.metres - b.metres;
-  const over = Number(a.over > OVER) - Number(b.over > OVER);
-  if (over !== 0) return over;
-  return Math.round(a.harm / ALIKE) - Math.round(b.harm / ALIKE) || a.metres - b.metres || a.at[0] - b.at[0] || a.at[1] - b.at[1];
-}
-
-function spreadOut(tried: readonly Tried[], count: number): Tried[] {
-  const named: Tried[] = [];
-  for (const each of tried) {
-    if (named.length === count) break;
-    if (named.every((other) => distance(other.at, each.at) >= APART)) named.push(each);
-  }
-  return named;
-}
-
-function spotOfTried(
-  plan: Plan, plant: Plant, tried: Tried, stay: boolean, rank: number, where: Tried, judge: PotJudge, request: PlaceRequest,
-): Outcome<PlaceSpot> {
-  const load = loadAlone(plan, { ...plant, at: tried.at }, request);
-  if (!load.ok) return load;
-  const { scorchDose, peak, verdict, pot } = load.value.load;
+function spotOf(
+  { load, harm }: { readonly load: PlantLoad; readonly harm: number }, tried: Tried, rank: number, now: { readonly tried: Tried; readonly harm: number }, judge: PotJudge, units: Units,
+): PlaceSpot {
+  const { scorchDose, peak, verdict, pot } = load;
   if (scorchDose === null || peak === null || verdict === null || pot === null) throw new Error('A pot whose plant is known is judged.');
+  const stay = tried === now.tried;
   const bare: Omit<PlaceSpot, 'sentence'> = {
-    rank, stay, at: tried.at, harm: load.value.harm, spared: where.harm - tried.harm, scorchDose, peak, verdict, light: tried.light, standing: tried.standing,
+    rank, stay, at: tried.at, harm, spared: now.harm - harm, scorchDose, peak, verdict, light: tried.light, standing: tried.standing,
     overRange: tried.over, pot, winterSunHours: judge.winterAt(tried.at), metres: tried.metres,
-    hardening: stay ? null : hardeningOf(where.light.sunHours, tried.light.sunHours),
+    hardening: stay ? null : hardeningOf(now.tried.light.sunHours, tried.light.sunHours),
   };
-  return { ok: true, value: { ...bare, sentence: spotSentence(bare, request.units ?? unitsOf(plan)) } };
+  return { ...bare, sentence: spotSentence(bare, units) };
 }
 
-/** The full judgement of one plant, every other left out: plants cast no shade on each other. */
-function loadAlone(plan: Plan, plant: Plant, { weather, units }: PlaceRequest): Outcome<{ load: PlantLoad; harm: number }> {
+/** The full judgement of the plant at a place. Other plants cast no shade on it. */
+function loadAt(plan: Plan, plant: Plant, at: PlanPoint, { season, heatwave }: PotJudge, { weather, units }: PlaceRequest): Outcome<{ load: PlantLoad; harm: number }> {
+  const moved: Plant = { ...plant, at };
   const features = plan.features.flatMap((feature): Feature[] => {
-    if (feature.id === plant.id) return [plant];
+    if (feature.id === plant.id) return [moved];
     if (feature.kind === 'plant' || feature.kind === 'bed') return [];
     return feature.kind === 'tree' ? [{ ...feature, plant: undefined }] : [feature];
   });
   const alone = { ...plan, features };
-  const loads = plantLoadsOf(alone, { weather, units });
-  if (!loads.ok) return loads;
   const harms = harmOf(alone, weather);
-  return harms.ok ? { ok: true, value: { load: loads.value[0], harm: harms.value[0].harm } } : harms;
+  if (!harms.ok) return harms;
+  return { ok: true, value: { load: plantLoad({ ...season, plan: alone }, heatwave, moved, units ?? unitsOf(plan)), harm: harms.value[0].harm } };
 }
 
 /** Every other pot that can be moved, if both fit where the other stands: the most spared first. */
@@ -168,9 +100,9 @@ function swapsOf(plan: Plan, plant: Plant, stay: Tried, judge: PotJudge, weather
     if (potGround(without(other.id), plant).reasonAt(other.at) !== null || potGround(without(plant.id), other).reasonAt(plant.at) !== null) continue;
     const otherJudge = createPotJudge(plan, other, row, weather);
     if (!otherJudge.ok) return otherJudge;
-    const [mine, theirs, theirStay] = [judge.at(other.at), otherJudge.value.at(plant.at), otherJudge.value.at(other.at)];
-    const spared = worthOf(plant) * (stay.harm - mine.harm) + worthOf(other) * (theirStay.harm - theirs.harm);
-    const tooDark = [...(standingOf(mine) === 'too dark' ? [plant.id] : []), ...(standingOf(theirs) === 'too dark' ? [other.id] : [])];
+    const { harmAt, lightAt } = otherJudge.value;
+    const spared = worthOf(plant) * (stay.harm - judge.harmAt(other.at)) + worthOf(other) * (harmAt(other.at) - harmAt(plant.at));
+    const tooDark = [...(standingOf(judge.lightAt(other.at)) === 'too dark' ? [plant.id] : []), ...(standingOf(lightAt(plant.at)) === 'too dark' ? [other.id] : [])];
     swaps.push({ with: other.id, spared, tooDark, sentence: swapSentence(plan, plant.id, other.id, spared, tooDark) });
   }
   return { ok: true, value: swaps.sort((a, b) => b.spared - a.spared) };

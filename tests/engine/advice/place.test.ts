@@ -45,8 +45,8 @@ describe('places for a pot', () => {
     for (let x = 0.25; x < 12; x += 1) {
       for (let y = 0.25; y < 8; y += 1) {
         if (ground.reasonAt([x, y]) !== null) continue;
-        const { harm, light } = judge.at([x, y]);
-        if (!light.tooDark && light.sunHours <= row.sunHours[1]) expect(harm).toBeGreaterThan(spots[0].harm - 0.55);
+        const light = judge.lightAt([x, y]);
+        if (!light.tooDark && light.sunHours <= row.sunHours[1]) expect(judge.harmAt([x, y])).toBeGreaterThan(spots[0].harm - 0.55);
       }
     }
   });
