@@ -13,7 +13,7 @@ import { daysAfter } from '../sun/calendar.ts';
 import type { Weather } from '../sun/weather.ts';
 import { stretchAbove } from './season-span.ts';
 import type { Advice } from './season-types.ts';
-import { dayWords, namesInside, sentenceCase } from './season-words.ts';
+import { dayWords, daysFolded, namesInside, sentenceCase } from './season-words.ts';
 
 /** Absorptance to sunlight of a leaf under a clay film, 0.35 to 0.45. */
 export const CLAY_ABSORPTANCE = 0.4;
@@ -69,12 +69,12 @@ export function clayAdvice(
   if (!heat.ok) return heat;
   const threatened = plantFeatures(plan).filter(({ id }) => loads.some((load) => load.id === id && (load.verdict === 'at risk' || load.verdict === 'will burn')));
   const skipped = threatened.flatMap((feature) => {
-    const why = whyNot(rowOf(plan, feature));
+    const why = noClayBecause(rowOf(plan, feature));
     return why === null ? [] : [{ plant: feature.id, why }];
   });
   const plants = threatened.flatMap((feature): ClayPlant[] => {
     const row = rowOf(plan, feature);
-    if (row === undefined || whyNot(row) !== null) return [];
+    if (row === undefined || noClayBecause(row) !== null) return [];
     const surface = crownSurface(feature);
     const litres = surface * SPRAY_PER_M2;
     return [{
@@ -94,7 +94,8 @@ export function clayCooling(moments: readonly Parameters<typeof surfaceTemperatu
   return { watered: hottest('watered') - hottest('watered', CLAY_ABSORPTANCE), thirsty: hottest('thirsty') - hottest('thirsty', CLAY_ABSORPTANCE) };
 }
 
-function whyNot(row: PlantRow | undefined): string | null {
+/** Why a plant is not to be sprayed; `null`: it may be. */
+export function noClayBecause(row: PlantRow | undefined): string | null {
   if (row === undefined) return null;
   if (row.group === 'herb') return 'its leaves are eaten and clay is hard to wash off';
   if (EATEN_LEAVES.includes(row.id)) return 'its leaves are eaten and clay is hard to wash off';
@@ -137,9 +138,9 @@ function sentences(plan: Plan, { plants, skipped, coats, washedOff }: Omit<ClayA
     { basis: 'our estimate', text: `Clay helps ${namesInside(plan, plants.map(({ plant }) => plant))}: it takes about ${degrees(low)} (watered) to ${degrees(high)} (thirsty) off a leaf in the full sun.` },
     { basis: 'trial', source: 'Glenn 2012, HortScience 47:710–711; Wand et al. 2006, Sci. Hortic. 107:271–276', text: `Trials measured canopies up to ${degrees(5)} cooler and less burnt fruit, but not in every season; ${degrees(8)}, as some promise, is twice what most measured.` },
     { basis: 'extension practice', source: 'Rutgers 2012; WTFRC in Good Fruit Grower', text: `First coat ${perFill(CLAY_FIRST, units)}, later coats ${perFill(CLAY_NEXT, units)}, stirred or shaken all the while.` },
-    { basis: 'common practice', text: `A garden’s light coat is ${perFill(CLAY_LIGHT, units)} (about half a cup), where looks matter.` },
+    { basis: 'common practice', text: `A garden’s light coat is ${perFill(CLAY_LIGHT, units)} (${units === 'metric' ? 'about 170 ml of loose powder' : 'about half a cup'}), where looks matter.` },
     { basis: 'extension practice', text: 'Spray on a cool, still morning to just before run-off, both faces of the leaf and the fruit’s sunny side; let it dry before rain or watering from above, and rinse the sprayer.' },
-    { basis: 'extension practice', text: 'Again after heavy rain or overhead water, and on new growth; two coats a few days apart before the first heat, then every 2 to 3 weeks.' },
+    { basis: 'extension practice', text: 'Two coats a few days apart before the first heat; then again after heavy rain or overhead water, on new growth, or where 2 to 3 weeks have worn it thin.' },
     { basis: 'common practice', text: 'Not over open flowers, not on leaves to be eaten soon, not mixed with other sprays untested.' },
     { basis: 'trial', source: 'Rosati et al. 2007, Ann. Bot. 99:255–263', text: 'A sprayed leaf works with about a fifth less light, inner leaves gain: do not spray where light is short.' },
     ...plants.map(({ plant, litres, firstGrams, nextGrams }): Advice => ({
@@ -150,9 +151,15 @@ function sentences(plan: Plan, { plants, skipped, coats, washedOff }: Omit<ClayA
   ];
   const fuzzy = plants.filter(({ fuzzyFruit }) => fuzzyFruit).map(({ plant }) => plant);
   if (fuzzy.length > 0) advice.push({ basis: 'common practice', text: `${sentenceCase(namesInside(plan, fuzzy))}: stop 2 to 3 weeks before picking, clay does not wash off fuzzy fruit.` });
-  if (coats.length > 0) advice.push({ basis: 'our estimate', text: `Coats about ${coats.map(dayWords).join(', ')}.` });
+  if (coats.length > 0) advice.push({ basis: 'our estimate', text: coatsSentence(coats) });
   if (washedOff !== null) advice.push({ basis: 'our estimate', text: `${washedOff.amount.toFixed(0)} mm of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again on the next cool, still morning.` });
   return advice;
+}
+
+/** The two coats by their days, the rest as a rule with the days on which to look at it. */
+function coatsSentence([first, second, ...later]: readonly CivilDate[]): string {
+  const coats = `Coats about ${daysFolded([first, second])}`;
+  return later.length === 0 ? `${coats}; the heat is over before a third is due.` : `${coats}; the film is wanted until ${dayWords(later[later.length - 1])}. If no rain comes, look at it about ${daysFolded(later)}, and spray only where it has thinned.`;
 }
 
 function skipSentence(plan: Plan, { plant, why }: { readonly plant: string; readonly why: string }): Advice {
@@ -172,8 +179,9 @@ function powder(grams: number, units: Units): string {
   return grams < 950 ? `${(Math.round(grams / 5) * 5).toFixed(0)} g` : formatMass(grams / 1000, units);
 }
 
-/** A volume of water: `6.8 L`, `1.8 gal`. @param litres [L] */
+/** A volume of water: `6.8 L`, `1.8 gal`, `2.6 qt`. @param litres [L] */
 export function litresWords(litres: number, units: Units): string {
-  const value = units === 'metric' ? litres : litres / FILL;
-  return `${value.toFixed(value < 10 ? 1 : 0)} ${units === 'metric' ? 'L' : 'gal'}`;
+  const gallons = litres / FILL;
+  const [value, unit] = units === 'metric' ? [litres, 'L'] : gallons < 0.95 ? [4 * gallons, 'qt'] : [gallons, 'gal'];
+  return `${value.toFixed(value < 10 ? 1 : 0)} ${unit}`;
 }

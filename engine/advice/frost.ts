@@ -17,6 +17,8 @@ import { dateWords, listWords, namesInside, sentenceCase } from './season-words.
 
 /** A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol. 42:121–133). [K] */
 const CLEAR_NIGHT = 2;
+/** What frost cloth down to the ground gains at best (Oregon State University 1988: 0 to 3 K claimed, less measured). [K] */
+const MOST_GAINED = 3;
 /** Light through frost cloth of 17 to 42 g/m². */
 const COVER_LIGHT = [0.7, 0.85] as const;
 /** Sky views that grade a place's exposure: our own. */
@@ -73,7 +75,7 @@ export function frostAdvice(plan: Plan): Outcome<FrostAdvice> {
       reached: lowest === null ? null : lowest <= row.frostDamage + CLEAR_NIGHT,
       exposure: nine === null || nine.skyView >= EXPOSED ? 'exposed' : nine.skyView >= SHELTERED ? 'half sheltered' : 'sheltered',
       annual: row.group === 'vegetable' && row.frostDamage >= ANNUAL_DAMAGE,
-      nights: nightsBelow(plan, row.frostDamage),
+      nights: nightsBelow(plan, row.frostDamage, window === null ? 1 : monthOfDate(window.first)),
       light: nine && under && { low: under[0], high: under[1], enough: !isTooDark(row, { ...nine, dailyLight: under[0] }) },
     });
   }
@@ -107,15 +109,24 @@ function winterLight(plan: Plan, date: CivilDate) {
   return dayLight({ ...plan, features, season: { ...plan.season, year, from: date.slice(5), to: date.slice(5) }, climate: { ...plan.climate, months: clear } }, { kind: 'day', date: date.slice(5) });
 }
 
-/** Of the months that have figures; nights scatter about a month's mean low as days do about its mean high. */
-function nightsBelow(plan: Plan, damage: number): { month: number; nights: number }[] {
-  return plan.climate.months.flatMap(({ month }) => {
+/** Of the months that have figures, in the order of the winter; nights scatter about a month's mean low as days do about its mean high. */
+function nightsBelow(plan: Plan, damage: number, begins: number): { month: number; nights: number }[] {
+  const place = (month: number): number => (month - begins + 12) % 12;
+  return plan.climate.months.toSorted((a, b) => place(a.month) - place(b.month)).flatMap(({ month }) => {
     const climate = monthClimate(plan, month);
     if (climate === null) return [];
     const share = climate.spread > 0 ? normalShare((damage - climate.low) / climate.spread) : Number(climate.low <= damage);
     const nights = share * 30;
     return nights < 0.1 ? [] : [{ month, nights }];
   });
+}
+
+/** "9 in December, 13 in January and 4 in February, seldom in November" */
+function nightsWords(nights: FrostPlant['nights']): string {
+  const often = nights.filter(({ nights: count }) => count >= 0.5);
+  const seldom = nights.filter(({ nights: count }) => count < 0.5).map(({ month }) => monthWord(month));
+  const parts = [...(often.length > 0 ? [listWords(often.map(({ month, nights: count }) => `${count.toFixed(0)} in ${monthWord(month)}`))] : []), ...(seldom.length > 0 ? [`seldom in ${listWords(seldom)}`] : [])];
+  return parts.join(', ');
 }
 
 function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'advice'>): Advice[] {
@@ -128,16 +139,22 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
       text: `Frost to expect from ${dateWords(window.first)} to ${dateWords(window.last)}${lowest === null ? '' : `, on the worst nights ${degrees(lowest)}`}. These dates are chances, not promises: for tender plants ask the weather service for the date that one year in ten goes past.`,
     },
   ];
+  const colder = units === 'metric' ? '1 to 3 K' : '2 to 5 °F';
   const hurt = plants.filter(({ reached }) => reached !== false).toSorted((a, b) => b.damage - a.damage);
   if (hurt.length === 0) return [...advice, { basis: 'our estimate', text: 'No plant here is hurt by nights like that.' }];
   const annuals = hurt.filter(({ annual }) => annual).map(({ plant }) => plant);
   if (annuals.length > 0) advice.push({ basis: 'common practice', text: `The first frost ends ${namesInside(plan, annuals)}: pick what is left before ${dateWords(window.first)}.` });
   for (const { plant, damage, coverBelow, exposure, nights, light } of hurt.filter(({ annual }) => !annual)) {
-    const often = nights.length === 0 ? '' : ` In a mean year about ${listWords(nights.map(({ month, nights: count }) => `${count < 1 ? 'less than 1 night' : `${count.toFixed(0)} nights`} in ${monthWord(month)}`))}.`;
+    const often = nights.length === 0 ? '' : ` Nights of ${degrees(damage)} or less in a mean year: ${nightsWords(nights)}.`;
     advice.push({
       basis: 'our estimate',
-      text: `${sentenceCase(namesInside(plan, [plant]))} (damaged from ${degrees(damage)}; ${exposure} to the night sky): cover it when the forecast says ${degrees(coverBelow)} or less, for on a clear calm night a leaf is 1 to 3 K (2 to 5 °F) colder than the air.${often}`,
+      text: `${sentenceCase(namesInside(plan, [plant]))} (damaged from ${degrees(damage)}; ${exposure} to the night sky): cover when the forecast says ${degrees(coverBelow)} or less, for on a clear calm night a leaf is ${colder} colder than the air.${often}`,
     });
+    if (lowest !== null && lowest + MOST_GAINED < damage) {
+      const feature = plantFeatures(plan).find(({ id }) => id === plant);
+      const inPot = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
+      advice.push({ basis: 'our estimate', text: `On nights of ${degrees(lowest)} a cover alone does not keep ${namesInside(plan, [plant])} whole: ${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.` });
+    }
     if (light !== null && !light.enough) {
       advice.push({ basis: 'our estimate', text: `Under a cover ${namesInside(plan, [plant])} would keep only ${light.low.toFixed(0)} to ${light.high.toFixed(0)} mol/m² of daily light even on a clear winter day: too little, so never leave the cover on by day.` });
     }
@@ -145,7 +162,7 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
   advice.push(
     { basis: 'common practice', text: `Put the cover on before sunset${window.sunset === null ? '' : ` (${window.sunset} in the middle of the frost time)`}, down to the ground and weighed all round, off the leaves; the heat it keeps comes from the soil.` },
     { basis: 'extension practice', text: `Take it off, or open it, next morning once it is above freezing; by day open it when it is over ${degrees(15)} outside, or over ${degrees(27)} inside (${degrees(20)} for cool crops).` },
-    { basis: 'trial', source: 'Oregon State University 1988, row cover effects on minimum air temperature', text: `Expect 0 to ${formatTemperatureDifference(3, units)} from a fleece on a clear calm night, and nothing in a frosty wind. Water the soil the day before.` },
+    { basis: 'trial', source: 'Oregon State University 1988, row cover effects on minimum air temperature', text: `Expect 0 to ${formatTemperatureDifference(MOST_GAINED, units)} from a fleece on a clear calm night, and nothing in a frosty wind. Water the soil the day before.` },
     { basis: 'extension practice', source: 'Penn State Extension, on floating row covers', text: `Fleece of 17 to 42 g/m² (½ to 1¼ oz/yd²) lets 70 to 85 % of the light through.` },
     { basis: 'our estimate', text: 'Shade cloth left up in winter gains a degree at most and takes the sun that is wanted then: take it off and hang frost cloth from the same frame.' },
   );

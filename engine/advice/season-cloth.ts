@@ -123,8 +123,8 @@ function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Advice[] 
     text: 'Put it up earlier if leaves bleach or wilt in the afternoon before then; do not leave it up out of habit once the heat is over.',
   });
   for (const { plant, open, covered, tooDark } of season.light) {
-    const numbers = `${covered.toFixed(0)} of ${open.toFixed(0)} mol/m² of daily light in its darkest month under the cloth`;
-    advice.push({ basis: 'our estimate', text: `${namesInside(plan, [plant])} keeps ${numbers}${tooDark ? ': too little for it, so take a thinner cloth or fold this one back in the mornings' : ''}.`.replace(/^./, (first) => first.toUpperCase()) });
+    const left = `Of ${open.toFixed(0)} mol/m² of daily light, ${covered.toFixed(0)} are left for ${namesInside(plan, [plant])} under the cloth in the darkest of its months`;
+    advice.push({ basis: 'our estimate', text: `${left}${tooDark ? ': too little for it, so take a thinner cloth or fold this one back in the mornings' : ''}.` });
   }
   return advice;
 }

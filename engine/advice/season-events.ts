@@ -54,8 +54,8 @@ function clothEvents(plan: Plan, cloth: ClothSeason, year: number): SeasonEvent[
   const name = namesInside(plan, [cloth.canopy]);
   const features = [cloth.canopy, ...cloth.plants];
   return [
-    { id: `cloth-up-${cloth.canopy}-${year}`, kind: 'cloth-up', from: cloth.up, to: cloth.up, title: `Cloth up: ${name}`, advice: cloth.advice, features },
-    { id: `cloth-down-${cloth.canopy}-${year}`, kind: 'cloth-down', from: cloth.down, to: daysAfter(cloth.down, 10), title: `Cloth down, in steps: ${name}`, advice: uncoverAdvice(plan, plan.climate.hotAir), features },
+    { id: `cloth-up-${cloth.canopy}-${year}`, kind: 'cloth-up', from: cloth.up, to: cloth.up, title: `Cloth up${cloth.earlierUnknown ? ' at the latest' : ''}: ${name}`, advice: cloth.advice, features },
+    { id: `cloth-down-${cloth.canopy}-${year}`, kind: 'cloth-down', from: cloth.down, to: daysAfter(cloth.down, 10), title: `Cloth down${cloth.laterUnknown ? ' at the earliest' : ''}, in steps: ${name}`, advice: uncoverAdvice(plan, plan.climate.hotAir), features },
   ];
 }
 
@@ -63,7 +63,7 @@ function clayEvents(plan: Plan, clay: ClayAdvice, year: number): SeasonEvent[] {
   const plants = clay.plants.map(({ plant }) => plant);
   const [how] = clay.advice.filter(({ basis }) => basis === 'extension practice');
   return clay.coats.map((date, index): SeasonEvent => {
-    const which = index === 0 ? 'First coat of clay' : index === 1 ? 'Second coat of clay' : 'Coat of clay';
+    const which = index === 0 ? 'First coat of clay' : index === 1 ? 'Second coat of clay' : 'Coat of clay again, where it has thinned';
     const when: Advice = { basis: 'extension practice', text: 'On the next cool, still morning; mask and goggles on, nobody near until it is dry.' };
     return { id: `clay-${index + 1}-${year}`, kind: 'clay', from: date, to: date, title: `${which}: ${fewNames(plan, plants)}`, advice: how === undefined ? [when] : [when, how], features: plants };
   });

@@ -6,7 +6,7 @@ import { monthOfDate, yearOf } from '../sun/calendar.ts';
 import { seasonMonths } from '../sun/season.ts';
 import { litresWords } from './clay.ts';
 import type { Advice, MonthPage, SeasonEvent } from './season-types.ts';
-import { dayWords } from './season-words.ts';
+import { dayWords, daysFolded } from './season-words.ts';
 import type { PlantWater } from './water.ts';
 
 export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: readonly PlantWater[]): MonthPage[] {
@@ -18,9 +18,9 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
     pages.set(key, found);
     return found.advice;
   };
-  for (const event of events) {
+  for (const event of onceAMonth(events)) {
     const advice = page(yearOf(event.from), monthOfDate(event.from));
-    advice.push({ basis: event.advice[0]?.basis ?? 'our estimate', text: `${eventDays(event)}: ${event.title}.` });
+    advice.push({ basis: event.advice[0]?.basis ?? 'our estimate', text: `${event.days}: ${event.title}.` });
     // What the steps of hardening are stands nowhere else.
     if (event.kind === 'harden') advice.push(...event.advice);
   }
@@ -33,8 +33,11 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
   return [...pages.entries()].toSorted(([a], [b]) => a.localeCompare(b)).map(([, value]) => value);
 }
 
-function eventDays({ from, to }: SeasonEvent): string {
-  return from === to ? `About ${dayWords(from)}` : `${dayWords(from)} to ${dayWords(to)}`;
+/** Work of one title in one month on one line: "About 6 and 24 July". */
+function onceAMonth(events: readonly SeasonEvent[]): (SeasonEvent & { readonly days: string })[] {
+  const alike = (a: SeasonEvent, b: SeasonEvent) => a.title === b.title && a.from.slice(0, 7) === b.from.slice(0, 7);
+  const first = events.filter((event, index) => events.findIndex((other) => alike(other, event)) === index);
+  return first.map((event) => ({ ...event, days: event.from === event.to ? `About ${daysFolded(events.filter((other) => alike(other, event)).map(({ from }) => from))}` : `${dayWords(event.from)} to ${dayWords(event.to)}` }));
 }
 
 /** What a mean day of the month takes, plant by plant. */

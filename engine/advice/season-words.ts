@@ -12,6 +12,12 @@ export function dayWords(date: CivilDate): string {
   return `${Number(date.slice(8, 10))} ${monthWord(Number(date.slice(5, 7)))}`;
 }
 
+/** Days of one year with each month named once: "13 and 31 May, 18 June". */
+export function daysFolded(dates: readonly CivilDate[]): string {
+  const months = [...new Set(dates.map((date) => date.slice(0, 7)))];
+  return months.map((month) => `${listWords(dates.filter((date) => date.startsWith(month)).map((date) => String(Number(date.slice(8, 10)))))} ${monthWord(Number(month.slice(5, 7)))}`).join(', ');
+}
+
 /** "the lemon pot, the hydrangea and the fig" */
 export function namesInside(plan: Plan, ids: readonly string[]): string {
   return listWords(ids.map((id) => namedInside(plan, id)));

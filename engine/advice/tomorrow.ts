@@ -216,7 +216,7 @@ function frostTasks(plan: Plan, low: number, date: CivilDate, units: Units): Tim
   if (tender.length === 0) return [];
   const cover: TomorrowTask = {
     at: 'the evening before', plants: tender,
-    advice: { basis: 'common practice', text: `Cover ${namesInside(plan, tender)} before sunset, down to the ground, off the leaves: with ${formatTemperature(low, units)} in the air a leaf is 1 to 3 K (2 to 5 °F) colder under a clear sky.` },
+    advice: { basis: 'common practice', text: `Cover ${namesInside(plan, tender)} before sunset, down to the ground, off the leaves: with ${formatTemperature(low, units)} in the air a leaf is ${units === 'metric' ? '1 to 3 K' : '2 to 5 °F'} colder under a clear sky.` },
   };
   const { riseMs } = sunTimes(plan, date);
   const open: TomorrowTask = {

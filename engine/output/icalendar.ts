@@ -1,9 +1,21 @@
 /** The year's work as an iCalendar file (RFC 5545): all-day events, stable identifiers, no clock. */
-import type { SeasonEvent } from '../advice/season-types.ts';
 import type { CivilDate } from '../plan/types.ts';
 import { daysAfter } from '../sun/calendar.ts';
 
 const LINE_OCTETS = 75;
+
+export interface CalendarEvent {
+  /** Unique in the calendar, and the same whenever the same work is meant. */
+  readonly id: string;
+  /** One word for what sort of work it is. */
+  readonly kind: string;
+  /** First and last day, both included. */
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly title: string;
+  /** A line each. */
+  readonly notes: readonly string[];
+}
 
 export interface CalendarRequest {
   /** Shown as the calendar's name. */
@@ -15,7 +27,7 @@ export interface CalendarRequest {
 }
 
 /** The events as a calendar file, lines ended by CRLF and folded at 75 octets. */
-export function icalendar(events: readonly SeasonEvent[], { name, yard, stamp }: CalendarRequest): string {
+export function icalendar(events: readonly CalendarEvent[], { name, yard, stamp }: CalendarRequest): string {
   const lines = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
@@ -29,8 +41,7 @@ export function icalendar(events: readonly SeasonEvent[], { name, yard, stamp }:
   return lines.map((line) => `${folded(line)}\r\n`).join('');
 }
 
-function eventLines(event: SeasonEvent, yard: string, stamp: string): string[] {
-  const description = event.advice.map(({ text, basis, source }) => `${text} (${basis}${source === undefined ? '' : `: ${source}`})`).join('\n');
+function eventLines(event: CalendarEvent, yard: string, stamp: string): string[] {
   return [
     'BEGIN:VEVENT',
     `UID:${identifier(event.id, yard)}`,
@@ -39,7 +50,7 @@ function eventLines(event: SeasonEvent, yard: string, stamp: string): string[] {
     // The end of an all-day event is the day after its last.
     `DTEND;VALUE=DATE:${basicDate(daysAfter(event.to, 1))}`,
     `SUMMARY:${escapedText(event.title)}`,
-    ...(description === '' ? [] : [`DESCRIPTION:${escapedText(description)}`]),
+    ...(event.notes.length === 0 ? [] : [`DESCRIPTION:${escapedText(event.notes.join('\n'))}`]),
     `CATEGORIES:${escapedText(event.kind)}`,
     'TRANSP:TRANSPARENT',
     'END:VEVENT',

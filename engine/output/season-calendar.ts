@@ -1,8 +1,8 @@
-import type { SeasonEvent, SeasonResult } from '../advice/season-types.ts';
+import type { Advice, SeasonEvent, SeasonResult } from '../advice/season-types.ts';
 import { cautionsFor } from '../frame/cautions.ts';
 import type { RiskyTask } from '../frame/types.ts';
 import type { Plan } from '../plan/types.ts';
-import { icalendar } from './icalendar.ts';
+import { type CalendarEvent, icalendar } from './icalendar.ts';
 import { oneLine } from './plain-text.ts';
 
 /** A reminder is read alone, far from the page: what to mind goes with it. */
@@ -13,9 +13,13 @@ const RISKS: Readonly<Partial<Record<SeasonEvent['kind'], readonly RiskyTask[]>>
 /** The year's dates as a calendar file. The same plan gives the same file to the byte: its stamp is the New Year of the season's year. */
 export function seasonCalendar(plan: Plan, season: SeasonResult): string {
   const name = oneLine(plan.name ?? '') || 'The yard';
-  const events = season.events.map((event): SeasonEvent => {
-    const cautions = cautionsFor(RISKS[event.kind] ?? []);
-    return { ...event, advice: [...event.advice, ...cautions.map(({ text, source }) => ({ text, source, basis: 'common practice' as const }))] };
-  });
+  const events = season.events.map((event): CalendarEvent => ({
+    ...event,
+    notes: [...event.advice.map(withGround), ...cautionsFor(RISKS[event.kind] ?? [], plan.cautions).map(({ text }) => text)],
+  }));
   return icalendar(events, { name: `${name}: shade, water, frost`, yard: name, stamp: `${plan.season.year}0101T000000Z` });
+}
+
+function withGround({ text, basis, source }: Advice): string {
+  return `${text} (${basis}${source === undefined ? '' : `: ${source}`})`;
 }

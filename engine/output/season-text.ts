@@ -11,7 +11,7 @@ import { table, wrapped } from './plain-text.ts';
 export function seasonText(plan: Plan, season: SeasonResult, units: Units, columns: number): string {
   const width = Math.max(60, columns);
   const list = (advice: readonly Advice[]) => advice.map((one) => wrapped(`- ${one.text} ${basisWords(one)}`, width)).join('\n');
-  const cloth = season.cloth.length === 0 ? wrapped('No cloth is drawn in this yard. Try an option that has one, or ask where one pays off.', width) : season.cloth.map(({ advice }) => list(advice)).join('\n');
+  const cloth = season.cloth.length === 0 ? wrapped('No cloth is drawn in this yard. Try an option that has one, or ask where one pays off.', width) : list(eachOnce(season.cloth.flatMap(({ advice }) => advice)));
   const months = season.months.map(({ year, month, advice }) => `${monthWord(month)} ${year}\n${list(advice)}`).join('\n\n');
   const blocks = [
     wrapped(`${plan.name ?? 'The yard'}: the year around the summer of ${dateWords(season.from)} to ${dateWords(season.to)}`, width),
@@ -26,6 +26,11 @@ export function seasonText(plan: Plan, season: SeasonResult, units: Units, colum
   return `${blocks.join('\n\n')}\n`;
 }
 
+/** What is true of every cloth is said once. */
+function eachOnce(advice: readonly Advice[]): Advice[] {
+  return advice.filter(({ text }, index) => advice.findIndex((other) => other.text === text) === index);
+}
+
 /** What a sentence rests on, in brackets. */
 export function basisWords({ basis, source }: Advice): string {
   return `[${basis}${source === undefined ? '' : `: ${source}`}]`;
@@ -36,15 +41,17 @@ function waterLines(plan: Plan, season: SeasonResult, units: Units): string {
   return table(head, rows, numbers);
 }
 
+const TIMES: readonly (string | undefined)[] = [undefined, 'once', 'twice'];
+
 /** Of the hottest month's mean day and of the heatwave day; `numbers` are the columns set flush right. */
 export function waterTable(plan: Plan, { water }: SeasonResult, units: Units): { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[]; readonly numbers: readonly number[] } {
   const rows = water.map(({ plant, days, pot }) => {
     const heatwave = days[days.length - 1];
     const usual = days.find(({ month, heatwave: hot }) => !hot && month === heatwave.month) ?? heatwave;
-    const often = pot === null ? '' : `${litresWords(pot.usable, units)}, ${pot.timesADay} ×`;
+    const often = pot === null ? '' : `${litresWords(pot.usable, units)}, ${TIMES[pot.timesADay] ?? `${pot.timesADay} times`}`;
     return [nameOf(plan, plant), litresWords(usual.open, units), litresWords(usual.bare, units), litresWords(usual.now, units), litresWords(heatwave.now, units), often];
   });
-  return { head: ['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot, fills'], rows, numbers: [1, 2, 3, 4] };
+  return { head: ['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot, filled'], rows, numbers: [1, 2, 3, 4] };
 }
 
 /** How to use the figures. */

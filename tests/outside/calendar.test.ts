@@ -1,9 +1,8 @@
 /** The calendar file read back by an independent parser of RFC 5545: ical.js. */
 import ICAL from 'ical.js';
 import { describe, expect, test } from 'vitest';
-import type { SeasonEvent } from '../../engine/advice/season-types.ts';
 import { seasonOf } from '../../engine/advice/season.ts';
-import { icalendar } from '../../engine/output/icalendar.ts';
+import { type CalendarEvent, icalendar } from '../../engine/output/icalendar.ts';
 import { seasonCalendar } from '../../engine/output/season-calendar.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import { withOptions } from '../../engine/plan/options.ts';
@@ -45,9 +44,18 @@ describe('the season of the lane yard as an iCalendar file', () => {
   });
 
   test('a changed date keeps its identifier, so a calendar moves the event instead of doubling it', () => {
-    const later = season.events.map((event) => (event.kind === 'cloth-up' ? { ...event, from: '2026-12-05', to: '2026-12-05' } : event));
-    const moved = icalendar(later, { name: 'x', yard: plan.name ?? '', stamp: STAMP });
+    const events = season.events.map((event) => (event.kind === 'cloth-up' ? { ...event, from: '2026-12-05', to: '2026-12-05' } : event));
+    const moved = seasonCalendar(plan, { ...season, events });
+    expect(eventsIn(moved).find(({ summary }) => summary.startsWith('Cloth up'))?.startDate.toString()).toBe('2026-12-05');
     expect(eventsIn(moved).map(({ uid }) => uid)).toEqual(eventsIn(text).map(({ uid }) => uid));
+  });
+
+  test('each note rests on its ground, and what to mind is with it in the caution’s own words', () => {
+    const { description } = eventsIn(text).find(({ summary }) => summary.startsWith('First coat of clay'))!;
+    const [when, ...more] = description.split('\n');
+    expect(when).toMatch(/\(extension practice\)$/);
+    expect(more.at(-1)).toMatch(/^Sprays: the label is the law.*dried\.$/);
+    expect(description).not.toMatch(/common practice: common practice/);
   });
 
   test('a southern summer crosses New Year: cloth goes up in December 2026 and comes down in March 2027, frost follows in May 2027', () => {
@@ -56,8 +64,8 @@ describe('the season of the lane yard as an iCalendar file', () => {
   });
 });
 
-const event = (id: string, title: string, text: string): SeasonEvent => ({
-  id, kind: 'check', from: '2027-02-27', to: '2027-03-02', title, advice: [{ text, basis: 'our estimate' }], features: [],
+const event = (id: string, title: string, text: string): CalendarEvent => ({
+  id, kind: 'check', from: '2027-02-27', to: '2027-03-02', title, notes: [text],
 });
 
 test.each([
@@ -67,7 +75,7 @@ test.each([
 ])('%s come back as they went in', (_, words) => {
   const [read] = eventsIn(icalendar([event('e', words.replaceAll('\n', ' '), words)], { name: words, yard: words, stamp: STAMP }));
   expect(read.summary).toBe(words.replaceAll('\n', ' '));
-  expect(read.description).toBe(`${words} (our estimate)`);
+  expect(read.description).toBe(words);
 });
 
 test('text cannot put a line of its own into the calendar', () => {

@@ -51,6 +51,14 @@ describe('clay', () => {
     expect(clay.coats[1] < '2026-07-01').toBe(true);
   });
 
+  test('the dates are told as a rule: two days for the first coats, the rest folded by month as days to look at it', () => {
+    const [sentence] = clay.advice.map(({ text }) => text).filter((text) => text.startsWith('Coats about'));
+    const [first, second, ...later] = clay.coats.map((date) => Number(date.slice(8)));
+    expect(sentence).toMatch(new RegExp(`^Coats about ${first} and ${second} \\w+; the film is wanted until .*If no rain comes, look at it about`));
+    for (const day of later) expect(sentence).toMatch(new RegExp(`\\b${day}\\b`));
+    for (const month of ['June', 'July', 'August']) expect(sentence.split(month).length).toBeLessThanOrEqual(3);
+  });
+
   test('rain after the last coat washes it off; a drizzle, or rain before it, does not', () => {
     const spray: JournalEntry = { date: '2026-07-03', what: 'spray' };
     const rain = (date: string, amount: number): JournalEntry => ({ date, what: 'rain', amount });

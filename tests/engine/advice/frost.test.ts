@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { frostAdvice } from '../../../engine/advice/frost.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
@@ -42,6 +43,28 @@ describe('frost', () => {
     const damage = plants[0].damage;
     const even = frostIn({ ...courtyard, features: [lemon], climate: { ...courtyard.climate, months: [...courtyard.climate.months, { month: 1, high: 14, low: damage }] } });
     expect(even.plants[0].nights.find(({ month }) => month === 1)?.nights).toBeCloseTo(15, 6);
+  });
+
+  describe('a yard with twelve months of climate and −8 °C on its worst night', () => {
+    const plan = JSON.parse(readFileSync('tests/plans/frosty-year.plan.json', 'utf8')) as Plan;
+    const { plants, advice, window } = frostIn(plan);
+    const words = (id: string): string => advice.filter(({ text }) => text.includes(id)).map(({ text }) => text).join(' ');
+
+    test('frosty nights are counted month by month in the order of the winter, in words as in numbers', () => {
+      expect(window).toMatchObject({ first: '2026-11-10', last: '2027-03-28' });
+      const orange = plants.find(({ plant }) => plant === 'orange')!;
+      expect(orange.nights.map(({ month }) => month)).toEqual([11, 12, 1, 2, 3]);
+      // January: mean low −1 °C, spread 3.5 K, damage from −4 °C: Φ(−3/3.5) = 0.196 of 30 nights (table of the normal distribution).
+      expect(orange.damage).toBe(-4);
+      expect(orange.nights[2].nights).toBeCloseTo(0.196 * 30, 1);
+      expect(words('orange')).toMatch(/Nights of −4 °C or less in a mean year: 4 in December, 6 in January and 1 in February, seldom in November and March\./);
+    });
+
+    test('where a cover’s 3 K are not enough it says so: a pot is carried in, a tree is not', () => {
+      expect(words('lemon in a tub')).toContain('On nights of −8 °C a cover alone does not keep the lemon in a tub whole: carry the pot in.');
+      expect(words('the orange')).toContain('expect damage');
+      expect(frostIn({ ...plan, climate: { ...plan.climate, frost: { ...plan.climate.frost, lowest: -3 } } }).advice.some(({ text }) => text.includes('a cover alone'))).toBe(false);
+    });
   });
 
   test('annuals end with the first frost and are not covered', () => {

@@ -96,6 +96,23 @@ describe('the year of both demos', () => {
     expect(new Set(season.events.map(({ id }) => id)).size).toBe(season.events.length);
   });
 
+  test('work that comes again within a month stands there once, with its days', () => {
+    for (const { months } of Object.values(years)) {
+      for (const { advice } of months) {
+        const clay = advice.filter(({ text }) => text.includes('Coat of clay again'));
+        expect(clay.length).toBeLessThanOrEqual(1);
+      }
+    }
+    expect(years.courtyard.months.flatMap(({ advice }) => advice).some(({ text }) => /^About \d+ and \d+ July: Coat of clay again/.test(text))).toBe(true);
+  });
+
+  test('where the months before or after are not known, the cloth’s dates say so in the calendar too', () => {
+    const titles = years.lane.events.map(({ title }) => title);
+    expect(titles).toContain('Cloth up at the latest: the thin roof over the raspberries');
+    expect(titles).toContain('Cloth down at the earliest, in steps: the thin roof over the raspberries');
+    expect(years.courtyard.events.map(({ title }) => title)).toContain('Cloth up: the screen west of the lemon');
+  });
+
   test('whoever is told to spray, to handle cloth, to work in heat and to cover sees the cautions for it', () => {
     const ids = years.courtyard.cautions.map(({ id }) => id);
     for (const id of ['spray', 'heat', 'cloth-off', 'ladder', 'winter-cover']) expect(ids).toContain(id);

@@ -1,11 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SeasonEvent } from '../../../engine/advice/season-types.ts';
-import { icalendar } from '../../../engine/output/icalendar.ts';
+import { type CalendarEvent, icalendar } from '../../../engine/output/icalendar.ts';
 
 const request = { name: 'Yard', yard: 'Yard', stamp: '20260101T000000Z' };
-const eventOf = (id: string, title: string, text: string): SeasonEvent => ({
-  id, kind: 'check', from: '2026-12-31', to: '2026-12-31', title, advice: [{ text, basis: 'common practice' }], features: [],
+const eventOf = (id: string, title: string, text: string): CalendarEvent => ({
+  id, kind: 'check', from: '2026-12-31', to: '2026-12-31', title, notes: [text],
 });
 
 describe('RFC 5545 lines', () => {
