@@ -133,8 +133,9 @@ test('arrows nudge by 10 cm, with Shift by 1 cm, as one step; a copy and a delet
   await close();
 });
 
-test('without a drag a corner goes elsewhere by two taps on the phone', async () => {
+test('on the phone a corner goes elsewhere by two taps without a drag; a slip of the thumb is offered undo, and moves nothing after two idle minutes', async () => {
   const context = await session.context({ viewport: SIZES.phone, hasTouch: true, isMobile: true });
+  await context.clock.install();
   const { page } = await openApp(context, session.site.address);
   await emptyYard(page, (button) => button.tap());
   await typeWall(page);
@@ -145,6 +146,28 @@ test('without a drag a corner goes elsewhere by two taps on the phone', async ()
   await drawing(page).getByRole('button', { name: 'Put' }).tap();
   await page.getByRole('button', { name: 'Undo: Reshape wall' }).waitFor();
   expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 4]] });
+
+  // By the middle of the wall, which draws a new corner out of it.
+  const touch = await context.newCDPSession(page);
+  const path = async (): Promise<unknown> => (await planOf(page)).features.map((feature) => 'path' in feature && feature.path.length);
+  const dragUp = async (): Promise<void> => {
+    const { x, y } = await onScreen(page, [4, 3]);
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+    for (const far of [10, 20, 30]) await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y: y - far }] });
+    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  };
+  await dragUp();
+  await page.getByText('Reshape wall: done.').first().waitFor();
+  await page.getByRole('button', { name: 'Undo', exact: true }).tap();
+  expect(await path()).toEqual([2]);
+  await context.clock.fastForward('02:01');
+  await dragUp();
+  await page.getByText('Locked, after two minutes without a change').first().waitFor();
+  await page.getByRole('button', { name: 'Unlock' }).tap();
+  expect(await path()).toEqual([2]);
+  await dragUp();
+  await page.getByText('Reshape wall: done.').first().waitFor();
+  expect(await path()).toEqual([3]);
   await context.close();
 });
 

@@ -1,12 +1,14 @@
 import type { Map as LeafletMap } from 'leaflet';
 import { distance } from '../../engine/index.ts';
 import type { PlanPoint } from '../../engine/index.ts';
+import { undoLabel } from '../state/edit.ts';
 import { aside, pin, selection, stage, tool } from '../state/view.ts';
 import { plan, preview } from '../state/yard.ts';
 import { aim, choosePoint, crossHair, drawnPlan, finishGrip, pickUp, previewGrip, reach, snapped, snappedGrip, wantsPoint } from './drawing.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';
+import { isLocked, offerUndo, sayLocked } from './idle-lock.ts';
 import { pointerPoint } from './leaflet-map.ts';
 import { centreLine } from './outline.ts';
 
@@ -20,6 +22,8 @@ interface Press {
   readonly clientY: number;
   /** What a drag from here would move; `null` where it moves the paper. */
   readonly drag: { readonly id: string; readonly grip: Grip } | null;
+  /** It would move something, were the drawing not locked. */
+  readonly locked: boolean;
   slipped: boolean;
   /** A preview of the drag has been shown; when it is gone before the pointer is up, someone called the drag off. */
   shown: boolean;
@@ -67,13 +71,15 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (down.size > 1) return dropDrag();
     if (event.button !== 0) return;
     const at = pointerPoint(map, event);
-    const drag = wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
+    const held = wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
+    const locked = held !== null && event.pointerType === 'touch' && isLocked();
+    const drag = locked ? null : held;
     if (drag) {
       // Before Leaflet's own listener sees the press, so that the paper stays.
       map.dragging.disable();
       container.setPointerCapture(event.pointerId);
     }
-    press = { pointerId: event.pointerId, at, clientX: event.clientX, clientY: event.clientY, drag, slipped: false, shown: false };
+    press = { pointerId: event.pointerId, at, clientX: event.clientX, clientY: event.clientY, drag, locked, slipped: false, shown: false };
   }
 
   function targetOf(event: PointerEvent, from: Press, id: string, grip: Grip): PlanPoint {
@@ -88,7 +94,10 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
 
   function onMove(event: PointerEvent): void {
     if (calledOff()) return dropDrag();
-    if (press && Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > TAP_SLIP_PX) press.slipped = true;
+    if (press && Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > TAP_SLIP_PX && !press.slipped) {
+      press.slipped = true;
+      if (press.locked) sayLocked();
+    }
     if (press?.drag && press.slipped && press.pointerId === event.pointerId) {
       const { id, grip } = press.drag;
       previewGrip(id, grip, targetOf(event, press, id, grip));
@@ -105,8 +114,11 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (!from || from.pointerId !== event.pointerId) return;
     press = null;
     if (from.drag) map.dragging.enable();
-    if (from.drag && from.slipped) finishGrip(from.drag.id, from.drag.grip, targetOf(event, from, from.drag.id, from.drag.grip));
-    else if (!from.slipped) tap(pointerPoint(map, event), event);
+    if (from.drag && from.slipped) {
+      const before = plan.value;
+      finishGrip(from.drag.id, from.drag.grip, targetOf(event, from, from.drag.id, from.drag.grip));
+      if (event.pointerType === 'touch' && plan.value !== before && undoLabel.value !== null) offerUndo(undoLabel.value);
+    } else if (!from.slipped) tap(pointerPoint(map, event), event);
   }
 
   function tap(at: PlanPoint, event: PointerEvent): void {
