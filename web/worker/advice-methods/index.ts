@@ -6,6 +6,7 @@ import { hidden } from './hidden.ts';
 import { marks } from './marks.ts';
 import { payoff } from './payoff.ts';
 import { place } from './place.ts';
+import { potThere } from './pot-there.ts';
 import { review } from './review.ts';
 import { season } from './season.ts';
 import { section } from './section.ts';
@@ -17,6 +18,6 @@ import { trial } from './trial.ts';
 import { weeksAt } from './weeks-at.ts';
 
 /** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { compare, doubt, ground, hidden, marks, payoff, place, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
+export const methods = { compare, doubt, ground, hidden, marks, payoff, place, potThere, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;
