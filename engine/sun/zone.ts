@@ -1,9 +1,5 @@
-import * as Instant from 'temporal-polyfill/fns/Instant';
-import * as PlainDate from 'temporal-polyfill/fns/PlainDate';
-import * as PlainDateTime from 'temporal-polyfill/fns/PlainDateTime';
-import * as ZonedDateTime from 'temporal-polyfill/fns/ZonedDateTime';
 import type { CivilDate, ClockTime } from '../plan/types.ts';
-import { plainDate } from './calendar.ts';
+import { daysAfter, utcIso, utcMidnight } from './calendar.ts';
 
 /** A civil day in elapsed time: 23, 24.5 or 25 hours long where the clocks change. */
 export interface CivilDay {
@@ -14,10 +10,12 @@ export interface CivilDay {
   readonly endMs: number;
 }
 
+const DAY_MS = 86_400_000;
+
 /** Whether a name is a time zone that can be computed with ("Europe/Madrid"). */
 export function isTimeZone(timeZone: string): boolean {
   try {
-    firstInstant(plainDate('2000-01-01'), timeZone);
+    offsetOf(0, timeZone);
     return true;
   } catch {
     return false;
@@ -37,10 +35,9 @@ export function civilDays(dates: readonly CivilDate[], timeZone: string): CivilD
   const days: CivilDay[] = [];
   let end: { date: string; ms: number } | null = null;
   for (const date of dates) {
-    const day = plainDate(date);
-    const startMs = end?.date === date ? end.ms : firstInstant(day, timeZone);
-    const next = PlainDate.addDays(day, 1);
-    end = { date: PlainDate.toString(next), ms: firstInstant(next, timeZone) };
+    const startMs = end?.date === date ? end.ms : firstInstant(date, timeZone);
+    const next = daysAfter(date, 1);
+    end = { date: next, ms: firstInstant(next, timeZone) };
     days.push({ date, startMs, endMs: end.ms });
   }
   return days;
@@ -48,8 +45,9 @@ export function civilDays(dates: readonly CivilDate[], timeZone: string): CivilD
 
 /** Local time with seconds and offset, "2026-07-20T15:10:00+02:00"; parts of a second are dropped. @throws RangeError when the zone does not exist */
 export function localIso(ms: number, timeZone: string): string {
-  const zoned = Instant.toZonedDateTimeISO(Instant.fromEpochMilliseconds(Math.floor(ms)), timeZone);
-  return ZonedDateTime.toString(zoned, { timeZoneName: 'never', smallestUnit: 'second' });
+  const offset = offsetOf(ms, timeZone);
+  const ahead = utcIso(Math.abs(offset)).slice(11, 16);
+  return `${utcIso(Math.floor(ms) + offset).slice(0, 19)}${offset < 0 ? '-' : '+'}${ahead}`;
 }
 
 /** The civil date of an instant. @throws RangeError when the zone does not exist */
@@ -63,18 +61,50 @@ export function localDate(ms: number, timeZone: string): CivilDate {
  * @throws RangeError when the zone does not exist
  */
 export function instantOf(clockTime: ClockTime, timeZone: string): number | null {
-  const match = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})(?::(\d{2}))?$/.exec(clockTime);
+  const match = /^(\d{4}-\d{2}-\d{2})T([01]\d|2[0-3]):([0-5]\d)(?::([0-5]\d))?$/.exec(clockTime);
   if (!match) return null;
-  const [year, month, day, hour, minute, second] = match.slice(1).map((part) => Number(part ?? 0));
-  let plain: PlainDateTime.Record;
+  const [, date, hour, minute, second = 0] = match;
+  let midnight: number;
   try {
-    plain = PlainDateTime.create(year, month, day, hour, minute, second);
+    midnight = utcMidnight(date);
   } catch {
     return null;
   }
-  return PlainDateTime.toZonedDateTime(plain, timeZone, { disambiguation: 'compatible' }).epochMilliseconds;
+  const reading = midnight + (Number(hour) * 3600 + Number(minute) * 60 + Number(second)) * 1000;
+  return instantsOf(reading, timeZone).first;
 }
 
-function firstInstant(day: PlainDate.Record, timeZone: string): number {
-  return PlainDate.toZonedDateTime(day, timeZone).epochMilliseconds;
+function firstInstant(date: CivilDate, timeZone: string): number {
+  const { first, skipped } = instantsOf(utcMidnight(date), timeZone);
+  if (!skipped) return first;
+  // Between a day before and this moment the clocks jumped over midnight: the day begins with the jump.
+  let before = first - DAY_MS;
+  let after = first;
+  const offset = offsetOf(after, timeZone);
+  while (after - before > 1) {
+    const middle = Math.floor((before + after) / 2);
+    if (offsetOf(middle, timeZone) === offset) after = middle;
+    else before = middle;
+  }
+  return after;
+}
+
+/** @param reading What the clocks read, as if it were UTC. [ms] */
+function instantsOf(reading: number, timeZone: string): { first: number; skipped: boolean } {
+  const before = offsetOf(reading - DAY_MS, timeZone);
+  const after = offsetOf(reading + DAY_MS, timeZone);
+  for (const offset of [Math.max(before, after), Math.min(before, after)]) {
+    if (before === after || offsetOf(reading - offset, timeZone) === offset) return { first: reading - offset, skipped: false };
+  }
+  return { first: reading - before, skipped: true };
+}
+
+const zones = new Map<string, Intl.DateTimeFormat>();
+
+/** How far a zone's clocks are ahead of UTC at an instant. [ms] @throws RangeError when the zone does not exist */
+function offsetOf(ms: number, timeZone: string): number {
+  let zone = zones.get(timeZone);
+  if (!zone) zones.set(timeZone, (zone = new Intl.DateTimeFormat('en', { timeZone, timeZoneName: 'longOffset' })));
+  const [, sign = '+', hours = 0, minutes = 0, seconds = 0] = /GMT(?:([+-])(\d+):(\d+)(?::(\d+))?)?$/.exec(zone.format(ms)) ?? [];
+  return (sign === '-' ? -1000 : 1000) * (Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds));
 }
