@@ -5,6 +5,7 @@ import type { Feature, PlanPoint } from '../../engine/index.ts';
 import { pin, selection } from '../state/view.ts';
 import { units } from '../state/yard.ts';
 import { legText } from './draft.ts';
+import { barredPosts } from './barred-posts.ts';
 import { aim, draft, drawnPlan, held, reach, wantsPoint } from './drawing.ts';
 import { clothGripWords, unfolded } from './cloth-grips.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
@@ -20,7 +21,7 @@ export function layDrawing(map: LeafletMap, renderers: Renderers): () => void {
   const chosen = new LayerGroup().addTo(map);
   const pencil = new LayerGroup().addTo(map);
   const stops = [
-    effect(() => refill(chosen, [...chosenLayers(renderers), ...pinLayers(renderers)])),
+    effect(() => refill(chosen, [...barredPosts.value.map((at) => hollowPost(at, renderers)), ...chosenLayers(renderers), ...pinLayers(renderers)])),
     effect(() => refill(pencil, pencilLayers(renderers))),
   ];
   return () => stops.forEach((stop) => stop());
@@ -48,6 +49,10 @@ function gripMark(grip: Grip, renderers: Renderers): Layer {
   const taken = held.value?.grip.part === grip.part && held.value.grip.at[0] === grip.at[0] && held.value.grip.at[1] === grip.at[1];
   const className = `grip ${grip.part.replace(' ', '-')}${taken ? ' taken' : ''}`;
   return circleMarker(toLatLng(grip.at), { ...exact(renderers, 'drawing', className, { fill: true, fillOpacity: 1 }), radius: grip.part === 'new corner' ? 4 : 6.5 });
+}
+
+function hollowPost(at: PlanPoint, renderers: Renderers): Layer {
+  return circleMarker(toLatLng(at), { ...exact(renderers, 'drawing', 'post-barred', { fill: true, fillOpacity: 1 }), radius: 9 });
 }
 
 function pinLayers(renderers: Renderers): Layer[] {

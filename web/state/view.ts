@@ -42,11 +42,11 @@ export const quantity = signal<Quantity>('hotLoad');
 export const shownOptions = signal<readonly string[]>([]);
 
 /** A card that stands in the slip for a while instead of the stage's own. */
-export type Aside = 'files' | 'settings' | 'happened' | 'why' | 'survey' | 'sheet';
+export type Aside = 'files' | 'settings' | 'happened' | 'why' | 'survey' | 'sheet' | 'sure';
 export const aside = signal<Aside | null>(null);
 
 /** What a person may want to find out in the yard. */
-export type SurveyTopic = 'north' | 'height' | 'picture' | 'climate' | 'place' | 'lengths';
+export type SurveyTopic = 'north' | 'height' | 'picture' | 'climate' | 'place' | 'lengths' | 'marks';
 export const surveyTopic = signal<SurveyTopic>('north');
 
 /** Heights of the slip on a phone. */

@@ -18,6 +18,7 @@ const ASIDES = {
   happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('../../panels/first/index.tsx').then((part) => part.HappenedCard) },
   why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('../../panels/first/WhyCard.tsx').then((part) => part.WhyCard) },
   survey: { name: 'How do I find this?', load: (): Promise<ComponentType> => import('../../panels/survey/index.tsx').then((part) => part.SurveyCard) },
+  sure: { name: 'How sure', load: (): Promise<ComponentType> => import('../../panels/sure/index.tsx').then((part) => part.SureCard) },
   sheet: { name: 'Field sheet', load: (): Promise<ComponentType> => import('../../panels/sheets/index.tsx').then((part) => part.FieldSheetCard) },
 } as const;
 

@@ -12,6 +12,7 @@ const TOPICS: Readonly<Record<SurveyTopic, { readonly name: string; readonly loa
   place: { name: 'The place', load: () => import('./PlaceOfYard.tsx').then((part) => part.PlaceOfYard) },
   climate: { name: 'The climate', load: () => import('./Climate.tsx').then((part) => part.ClimateHelper) },
   lengths: { name: 'Lengths', load: () => import('./Lengths.tsx').then((part) => part.Lengths) },
+  marks: { name: 'A shadow that does not fit', load: () => import('../marks/index.tsx').then((part) => part.ShadowMarks) },
 };
 
 /** What people do not know of their yard, found with a pole, a tape and a clock. */

@@ -1,23 +1,32 @@
-import type { ComparedChoice } from '../../../engine/index.ts';
-import { plan } from '../../state/yard.ts';
+import type { ComparedChoice, ComparedPlant, PlantStand, SeenFrom } from '../../../engine/index.ts';
+import { formatLength } from '../../../engine/index.ts';
+import { nameOf } from '../../map/feature-edits.ts';
+import { aside } from '../../state/view.ts';
+import { plan, units } from '../../state/yard.ts';
+import { found } from './search.ts';
+import { Stand } from './Stand.tsx';
 import { compared, comparison, openTheOption } from './tried.ts';
-import { harmWords, moneyWords, percentWords } from './words.ts';
+import { harmWords, moneyWords, percentWords, sureMarks, sureWords } from './words.ts';
 
 /** Today and every option side by side. */
 export function CompareTable() {
   const result = compared.value;
   const { working } = comparison.value;
   if (!result || !plan.value.options?.length) return working ? <p class="quiet" role="status">Holding the options against today… {percentWords(working.done)}</p> : null;
-  const { today, choices } = result;
-  const words = (text: string): string => (text === 'today' ? text : (choices.find(({ name }) => name === text)?.options.join(' + ') ?? text));
+  const { today, choices, ranked } = result;
+  const short = (name: string): string => (name === 'today' ? name : (choices.find((choice) => choice.name === name)?.options.join(' + ') ?? name));
+  const list = (names: readonly string[]): string => names.map(short).join(', ') || '–';
   const row = (label: string, first: string, of: (choice: ComparedChoice) => string) => (
     <tr><th scope="row">{label}</th><td>{first}</td>{choices.map((choice) => <td key={choice.options.join()}>{of(choice)}</td>)}</tr>
   );
+  const rules = found.value?.plan.features === plan.value.features ? found.value.result.rules : [];
   return (
     <section aria-label="Side by side">
       <h2>Side by side</h2>
+      <Winner choice={choices.find(({ name }) => name === ranked[0])} short={short} />
       <div class="wide-table" tabIndex={0} role="region" aria-label="Table of options, scrolls sideways">
         <table class="side-by-side" aria-busy={working !== null}>
+          <caption>Under each verdict: heat over the plant’s limit on a hot day, and the light left for growing.</caption>
           <thead>
             <tr>
               <td />
@@ -26,22 +35,59 @@ export function CompareTable() {
             </tr>
           </thead>
           <tbody>
-            {today.plants.map(({ id, name, before }) => row(name, before?.verdict ?? '–', ({ plants }) => {
-              const after = plants.find((each) => each.id === id)?.after;
-              return after ? (after.verdict ?? '–') : 'gone';
-            }))}
+            {today.plants.map(({ id, name, before }) => (
+              <tr key={id}>
+                <th scope="row">{name}</th>
+                <td>{before ? <Cell stand={before} dark={before.light.tooDark} /> : '–'}</td>
+                {choices.map(({ options, plants, tooDark }) => <td key={options.join()}><After plant={plants.find((each) => each.id === id)} dark={tooDark.includes(id)} /></td>)}
+              </tr>
+            ))}
             {row('Harm a hot day', harmWords(today.harm), ({ harm }) => harmWords(harm))}
             {row('Spared', '', ({ sparedShare }) => (sparedShare === null ? '–' : percentWords(sparedShare)))}
-            {row('How sure', '', ({ spared, sparedPm }) => `${spared.toFixed(1)} ± ${sparedPm.toFixed(1)} K·h`)}
+            <tr>
+              <th scope="row"><button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>How sure</button></th>
+              <td />
+              {choices.map(({ options, spared, sparedPm }) => <td key={options.join()}><span title={sureWords(spared, sparedPm)} aria-hidden="true">{sureMarks(spared, sparedPm)}</span> <span class="stand">{spared.toFixed(1)} ± {sparedPm.toFixed(1)} K·h</span></td>)}
+            </tr>
             {row('Cost', '0', ({ cost }) => moneyWords(cost.total, cost.currency))}
             {row('Cloth', '–', ({ clothArea }) => (clothArea === 0 ? 'none' : `${clothArea.toFixed(1)} m²`))}
             {row('Spared a m² of cloth', '', ({ payoff }) => (payoff.perSquareMetre === null ? '–' : `${payoff.perSquareMetre.toFixed(1)} K·h`))}
+            {row('Seen from', '', ({ seenFrom }) => seenWords(seenFrom))}
             {row('Too dark for', '', ({ tooDark, plants }) => tooDark.map((id) => plants.find((each) => each.id === id)?.name ?? id).join(', ') || 'none')}
-            {row('As good as', '', ({ asGoodAs }) => asGoodAs.map(words).join(', ') || '–')}
+            {row('As good as', '', ({ asGoodAs }) => list(asGoodAs))}
+            {row('Beaten by', '', ({ beatenBy }) => list(beatenBy === null ? [] : [beatenBy]))}
           </tbody>
         </table>
       </div>
-      <p class="quiet">{result.weights}</p>
+      {rules.map(({ rule, sentence }) => <p key={rule} class="rule-price">{sentence}</p>)}
+      <p class="quiet">{result.weights} “As good as”: the difference is less than the guesses are worth. “Beaten by”: that one is no worse in anything and better in something.</p>
     </section>
   );
+}
+
+/** The one that spares most is named, and not praised where it takes too much light. */
+function Winner({ choice, short }: { readonly choice: ComparedChoice | undefined; readonly short: (name: string) => string }) {
+  if (!choice || choice.spared <= 0) return null;
+  const dark = choice.newlyTooDark.map((id) => choice.plants.find((each) => each.id === id)?.name ?? id);
+  const alike = choice.asGoodAs.map(short);
+  return (
+    <p class="finding">
+      {short(choice.name)} spares most, {percentWords(choice.sparedShare ?? 0)} of the harm{alike.length > 0 && `, but ${alike.join(', ')} may be as good`}.
+      {dark.length > 0 && <strong class="too-dark"> It leaves {dark.join(', ')} too dark.</strong>}
+    </p>
+  );
+}
+
+function After({ plant, dark }: { readonly plant: ComparedPlant | undefined; readonly dark: boolean }) {
+  return plant?.after ? <Cell stand={plant.after} dark={dark} /> : <>gone</>;
+}
+
+function Cell({ stand: { verdict, harm, light }, dark }: { readonly stand: PlantStand; readonly dark: boolean }) {
+  return <><Stand verdict={verdict} harm={harm} /><span class="quiet">, {light.dailyLight.toFixed(0)} mol/m²</span>{dark && verdict !== 'too dark' && <strong class="too-dark"> too dark</strong>}</>;
+}
+
+function seenWords(seen: readonly SeenFrom[]): string {
+  const open = seen.filter(({ hidden }) => !hidden);
+  if (seen.length === 0) return '–';
+  return open.length === 0 ? 'nowhere' : open.map(({ eye, shows }) => `${nameOf(eye)}: ${formatLength(shows, units.value)} shows`).join('; ');
 }

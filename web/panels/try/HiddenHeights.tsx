@@ -1,27 +1,32 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { formatLength, LEAST_USEFUL, TALLEST_SAID } from '../../../engine/index.ts';
+import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID } from '../../../engine/index.ts';
+import type { PlanPoint } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
 import { calledOf, nameOf } from '../../map/feature-edits.ts';
-import { hiddenHeightLines } from '../../map/overlays.ts';
+import { barredRings, hiddenHeightLines, numberedMarks } from '../../map/overlays.ts';
+import type { NumberedMark } from '../../map/overlays.ts';
+import { stripsOf } from '../../map/strips.ts';
 import { plan, units } from '../../state/yard.ts';
+import type { HiddenAnswer } from '../../worker/advice-methods/hidden.ts';
 import { hiddenAnswer, hiddenFrom, hiddenShown } from './tried.ts';
 import { percentWords } from './words.ts';
+
+/** A larger share of the ground than this is all of it, to the person. */
+const ALMOST_ALL = 0.95;
 
 /** Heights that are drawn as lines. [m] */
 const LEVELS = [1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4];
 
 /** How tall a thing may stand and stay unseen: lines on the drawing, and what cannot be hidden, said. */
 export function HiddenHeights() {
-  useEffect(() => () => {
-    hiddenHeightLines.value = [];
-  }, []);
+  useEffect(() => () => clear(), []);
   useSignalEffect(() => {
     const answer = hiddenAnswer.value.shown?.value;
-    if (!answer || !hiddenShown.value) {
-      hiddenHeightLines.value = [];
-      return;
-    }
+    if (!answer || !hiddenShown.value) return clear();
+    barredRings.value = stripsOf(bareGround(answer), answer.grid.cell);
+    tops = answer.tops.map(({ id, at, height, hidden }) => ({ at, label: height > hidden ? '!' : '✓', title: topWords(nameOf(id), height, hidden) }));
+    numberedMarks.value = tops;
     // Beyond what is said a height is only "over" it; lines need a number.
     const heights = answer.heights.map((height) => Math.min(height, TALLEST_SAID + 1));
     hiddenHeightLines.value = contoursOf(answer.grid, heights, LEVELS).map(({ value, lines }) => ({ lines, label: formatLength(value, units.value) }));
@@ -37,12 +42,41 @@ export function HiddenHeights() {
         <option value="">from every onlooker</option>
         {eyes.map((eye) => <option key={eye.id} value={eye.id}>from: {calledOf(eye)}</option>)}
       </select>
-      {answer && <p>{shareWords(answer.heights)}</p>}
-      {answer?.reaches.filter(({ overAll }) => overAll).map(({ id }) => (
-        <p key={id} class="said">{nameOf(id)}: looks in over every wall and roof between. Almost nothing can be hidden from there: a screen does not help, only a tree or a house.</p>
+      {answer && <p>Lines: how tall a thing may stand there and not be seen. Hatched: it cannot be hidden. {shareWords(answer.heights)}</p>}
+      {answer?.tops.map(({ id, height, hidden }) => <p key={id}>{topWords(nameOf(id), height, hidden)}</p>)}
+      {answer?.reaches.filter(({ overAll }) => overAll).map(({ id, bare }) => (
+        <p key={id} class="said">{nameOf(id)}: looks in over every wall and roof between. {bare > ALMOST_ALL ? 'Nothing can be hidden from there' : `On ${percentWords(bare)} of the ground nothing can be hidden from there`}: a screen does not help, only a tree or a house.</p>
       ))}
     </section>
   );
+}
+
+let tops: readonly NumberedMark[] = [];
+
+function clear(): void {
+  hiddenHeightLines.value = [];
+  barredRings.value = [];
+  // Others number their finds there, too: only what is this card's own is taken away.
+  if (tops.length > 0 && numberedMarks.value === tops) numberedMarks.value = [];
+  tops = [];
+}
+
+/** Middles of the cells in the yard where nothing of use can be hidden. */
+function bareGround({ grid, heights }: HiddenAnswer): PlanPoint[] {
+  const boundary = openRing(plan.value.site.boundary);
+  const middles: PlanPoint[] = [];
+  for (let index = 0; index < heights.length; index++) {
+    const at: PlanPoint = [grid.x0 + ((index % grid.columns) + 0.5) * grid.cell, grid.y0 + (Math.floor(index / grid.columns) + 0.5) * grid.cell];
+    if (heights[index] < LEAST_USEFUL && pointInRing(at, boundary)) middles.push(at);
+  }
+  return middles;
+}
+
+/** "Roof over the lemon: its corner that shows most stands 2.60 m; 1.93 m is hidden there, so 0.67 m shows." */
+function topWords(name: string, height: number, hidden: number): string {
+  const length = (metres: number): string => formatLength(metres, units.value);
+  if (height <= hidden) return `${name}: not seen. Its corner nearest to being seen stands ${length(height)}; hidden there ${hidden > TALLEST_SAID ? `over ${length(TALLEST_SAID)}` : `up to ${length(hidden)}`}.`;
+  return `${name}: seen. Its corner that shows most stands ${length(height)}; ${hidden < LEAST_USEFUL ? 'nothing can be hidden there' : `only ${length(hidden)} is hidden there`}, so ${length(height - hidden)} shows.`;
 }
 
 function shareWords(heights: Float64Array): string {

@@ -1,27 +1,49 @@
+import { useRef } from 'preact/hooks';
 import type { ComparedChoice, ComparedPlant, YardOption } from '../../../engine/index.ts';
 import { lazily } from '../../app/Lazy/index.tsx';
 import { calledOf, nameOf } from '../../map/feature-edits.ts';
 import { selection } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
 import { BeforeAfter } from './BeforeAfter.tsx';
+import { Faults } from './Faults.tsx';
 import { RoughEffect } from './RoughEffect.tsx';
+import { SectionPicture } from './SectionPicture.tsx';
+import { Stand } from './Stand.tsx';
 import { accept, drop } from './option-edits.ts';
-import { compared, comparison, openOption, optionWords } from './tried.ts';
-import { harmWords } from './words.ts';
+import { compared, comparison, openOption, openTheOption, optionWords } from './tried.ts';
 
 const ClothEditor = lazily(() => import('./ClothEditor.tsx').then((part) => part.ClothEditor), 'The numbers');
 
-/** The open option: what it does to each plant, what it costs, its parts with their numbers, and taking it over. */
+/** A stroke of the finger sideways that turns a page: at least so long, and so much longer than it is high. [px] */
+const STROKE = { least: 60, flat: 2 } as const;
+
+/** The open option: what it does to each plant, the cut through it, its parts with their numbers, and taking it over. A page that is turned by a stroke or a button. */
 export function OptionPaper() {
+  const began = useRef<{ readonly x: number; readonly y: number } | null>(null);
   const option = openOption.value;
   if (option === null) return null;
   const choice = compared.value?.choices.find(({ options }) => options[0] === option.id);
   const { working, problems } = comparison.value;
+  const turn = ({ changedTouches: [{ clientX, clientY }] }: TouchEvent): void => {
+    const from = began.current;
+    if (!from) return;
+    const [dx, dy] = [clientX - from.x, clientY - from.y];
+    if (Math.abs(dx) >= STROKE.least && Math.abs(dx) >= STROKE.flat * Math.abs(dy)) openBeside(option, dx < 0 ? 1 : -1);
+  };
   return (
-    <section class="option-paper" aria-label={`Option ${option.id}`}>
+    <section
+      class="option-paper"
+      aria-label={`Option ${option.id}`}
+      onTouchStart={({ touches, target }) => (began.current = touches.length === 1 && !(target as Element).closest('input, select, .wide-table') ? { x: touches[0].clientX, y: touches[0].clientY } : null)}
+      onTouchEnd={turn}
+    >
+      <Pages option={option} />
       <h2>{optionWords(option)}</h2>
       <BeforeAfter choice={choice} />
       <RoughEffect />
+      <Faults />
       {problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}
+      <SectionPicture />
       {choice ? <Effect choice={choice} rough={working !== null} /> : working && <p class="quiet">Working out what it does…</p>}
       <Parts option={option} />
       <p class="paper-buttons">
@@ -29,6 +51,27 @@ export function OptionPaper() {
         <button type="button" onClick={() => drop(option)}>Delete option {option.id}</button>
       </p>
     </section>
+  );
+}
+
+function openBeside({ id }: YardOption, by: 1 | -1): void {
+  const options = plan.value.options ?? [];
+  const next = options[options.findIndex((each) => each.id === id) + by];
+  if (next) openTheOption(next.id);
+}
+
+/** Where this page stands among the options, and the way to the next. */
+function Pages({ option }: { readonly option: YardOption }) {
+  const options = plan.value.options ?? [];
+  const at = options.findIndex(({ id }) => id === option.id);
+  if (options.length < 2) return null;
+  const [before, after] = [options[at - 1], options[at + 1]];
+  return (
+    <nav class="option-pages" aria-label="Options, a page each">
+      <button type="button" disabled={!before} onClick={() => openBeside(option, -1)}>‹ {before ? `Option ${before.id}` : 'no more'}</button>
+      <span>{at + 1} of {options.length}</span>
+      <button type="button" disabled={!after} onClick={() => openBeside(option, 1)}>{after ? `Option ${after.id}` : 'no more'} ›</button>
+    </nav>
   );
 }
 
@@ -56,10 +99,6 @@ function PlantRow({ plant: { name, before, after }, dark }: { readonly plant: Co
   );
 }
 
-function Stand({ verdict, harm }: { readonly verdict: string | null; readonly harm: number | null }) {
-  return <><span class={verdict === 'will burn' ? 'stand burns' : 'stand'}>{verdict ?? 'kind not known'}</span> <span class="quiet">{harmWords(harm)}</span></>;
-}
-
 function Parts({ option }: { readonly option: YardOption }) {
   const adds = option.adds ?? [];
   const moves = Object.keys(option.moves ?? {});
@@ -79,7 +118,7 @@ function Parts({ option }: { readonly option: YardOption }) {
         {moves.map((id) => <li key={id}>{nameOf(id)} stands elsewhere.</li>)}
         {(option.removes ?? []).map((id) => <li key={id}>{nameOf(id)} is taken away.</li>)}
       </ul>
-      {adds.length > 0 && <p class="quiet">Or take it by its grips on the drawing: arrow keys nudge it, too.</p>}
+      {adds.length > 0 && <p class="quiet">Or take it by its grips on the drawing: drag one, or tap it and then its new place. Corners resize, the row above turns, raises and tilts, the middle of an edge pulls a side curtain out. Arrow keys nudge the whole.</p>}
     </>
   );
 }

@@ -2,18 +2,17 @@ import './style.css';
 import { useEffect } from 'preact/hooks';
 import { cautionsFor } from '../../../engine/index.ts';
 import { heat } from '../../state/results.ts';
-import { shownOptions, stage } from '../../state/view.ts';
+import { aside, shownOptions, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { CompareTable } from './CompareTable.tsx';
 import { FindBest } from './FindBest.tsx';
 import { HiddenHeights } from './HiddenHeights.tsx';
-import { HowSure } from './HowSure.tsx';
 import { Ladder } from './Ladder.tsx';
 import { OptionPaper } from './OptionPaper.tsx';
 import { OptionTabs } from './OptionTabs.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
 import { cancelSearch } from './search.ts';
-import { compared } from './tried.ts';
+import { compared, openOption } from './tried.ts';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {
@@ -28,11 +27,14 @@ export function TryCard() {
       <Ladder />
       <OptionTabs />
       <OptionPaper />
-      <SectionPicture />
+      {openOption.value === null && <SectionPicture />}
       {options.length > 0 && <CompareTable />}
-      <HowSure />
       <FindBest />
       <HiddenHeights />
+      <section class="how-sure" aria-label="How sure">
+        <h2>How sure</h2>
+        <p>Every answer here rests on what is guessed. <button type="button" onClick={() => (aside.value = 'sure')}>What hangs on the guesses?</button></p>
+      </section>
       <details class="cautions">
         <summary>Before anything is put up</summary>
         <ul>{cautionsFor(['build', 'wind', 'climb']).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>

@@ -1,4 +1,4 @@
-import { computed, effect, signal } from '@preact/signals';
+import { computed, signal } from '@preact/signals';
 import type { Canopy, Feature, Outcome, Plan, Screen } from '../../../engine/index.ts';
 import { isStale } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
@@ -7,6 +7,7 @@ import { mapCell, mapHeight, selection, shownOptions, stage } from '../../state/
 import { weatherInUse } from '../../state/weather.ts';
 import { preview } from '../../state/yard.ts';
 import type { TrialAnswer, TrialArgs } from '../../worker/advice-methods/trial.ts';
+import { followNewest } from '../../worker/newest.ts';
 import { trialBridge } from '../../worker/trial-bridge.ts';
 
 type Cloth = Canopy | Screen;
@@ -25,31 +26,8 @@ const answered = signal<TrialAnswer | null>(null);
 /** What the cloth does where it is now, while the full answer is not there yet. */
 export const rough = computed(() => (question.value !== null && (preview.value !== null || isStale(heat.value)) ? answered.value : null));
 
-/** Asks again as fast as answers come, always for the newest place; runs until the function it returns is called. */
 export function followCloth(): () => void {
-  let asking = false;
-  let newest: TrialArgs | null = null;
-  async function ask(): Promise<void> {
-    if (asking) return;
-    asking = true;
-    while (newest !== null) {
-      const args: TrialArgs = newest;
-      newest = null;
-      const answer = (await trialBridge.call('trial', args, { weather: weatherInUse.peek() })) as Outcome<TrialAnswer>;
-      answered.value = answer.ok ? answer.value : null;
-    }
-    asking = false;
-  }
-  const stop = effect(() => {
-    newest = question.value;
-    if (newest === null) answered.value = null;
-    else void ask();
-  });
-  return () => {
-    stop();
-    newest = null;
-    answered.value = null;
-  };
+  return followNewest(question, (args) => trialBridge.call('trial', args, { weather: weatherInUse.peek() }) as Promise<Outcome<TrialAnswer>>, answered);
 }
 
 function isCloth(thing: Feature): thing is Cloth {

@@ -29,7 +29,7 @@ export const openOption: ReadonlySignal<YardOption | null> = computed(() => plan
 export const hiddenShown = signal(false);
 export const hiddenFrom = signal<string | null>(null);
 
-export const hiddenAnswer = liveAnswer('hidden', () => (stage.value === 'try' && hiddenShown.value ? { plan: reckonedPlan.value, eye: hiddenFrom.value } : null));
+export const hiddenAnswer = liveAnswer('hidden', () => (stage.value === 'try' && hiddenShown.value ? { plan: reckonedPlan.value, eye: hiddenFrom.value, options: shownOptions.value } : null));
 
 export function openTheOption(id: string | null): void {
   shownOptions.value = id === null ? [] : [id];
