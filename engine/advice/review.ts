@@ -38,7 +38,7 @@ function pairSentences(plan: Plan, { cooler, estimated, minutesApart, density }:
   const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, unitsOf(plan));
   const sentences: string[] = [];
   if (cooler !== null) {
-    const against = estimated === null ? '' : `; the estimate says ${degrees(estimated[0])} to ${degrees(estimated[1])}`;
+    const against = estimated === null ? '' : Math.max(...estimated.map(Math.abs)) < 0.5 ? '; the estimate sees no difference there' : `; the estimate says ${degrees(estimated[0])} to ${degrees(estimated[1])}`;
     sentences.push(`A pair ${minutesApart.toFixed(0)} minutes apart: the leaf under the cloth was ${degrees(Math.abs(cooler))} ${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`);
   }
   if (density !== null) sentences.push(`The light of a pair says that the cloth stops ${(100 * density).toFixed(0)} % of it: enter that as its measured density if three pairs agree.`);

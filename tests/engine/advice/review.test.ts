@@ -65,6 +65,25 @@ describe('pairs', () => {
     expect(result.sentences.some((text) => text.includes('6 K cooler'))).toBe(true);
   });
 
+  test('a leaf said to be under a cloth that the plan does not have is held against nothing: no difference of 0 to 0 K is made up', () => {
+    const result = reviewOf(yard(pair(3), [lemon, bare]));
+    expect(result.readings.map(({ plant }) => plant)).toEqual(['bare']);
+    expect(result.pairs).toMatchObject([{ cooler: 6, estimated: null, density: 0.5 }]);
+    expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(/6 K cooler than the open one\.$/);
+    expect(result.notes).toEqual([expect.stringContaining('no cloth in the plan shades that leaf')]);
+    // A cloth that hangs elsewhere is none; drawn over the leaf it counts.
+    expect(reviewOf(yard(pair(3), [lemon, bare, { ...roof, center: [30, 4] }])).pairs[0].estimated).toBeNull();
+    expect(reviewOf(yard(pair(3))).pairs[0].estimated?.[0]).toBeGreaterThan(1);
+  });
+
+  test('in a wall’s shade a cloth makes no difference, and it is said so in words', () => {
+    const house: Feature = { id: 'house', kind: 'building', outline: [[-9, -9], [-1, -9], [-1, 30], [-9, 30]], height: 40 };
+    const evening = (minute: number) => `2026-07-20T19:${minute}`;
+    const result = reviewOf(yard([{ plant: 'lemon', covered: true, air: 38, leaf: 36, when: evening(10) }, { plant: 'bare', at: [9, 4], covered: false, air: 38, leaf: 37, when: evening(12) }], [lemon, { ...bare, at: [4.5, 7] }, roof, house]));
+    expect(result.readings.map(({ share }) => share)).toEqual([0, 0]);
+    expect(result.sentences.find((text) => text.startsWith('A pair'))).toContain('the estimate sees no difference there');
+  });
+
   test('readings six minutes apart are no pair', () => {
     expect(reviewOf(yard(pair(6))).pairs).toEqual([]);
   });
