@@ -80,8 +80,8 @@ const CAVEAT = 'One plant, one year proves little.';
 
 function knownSentence(plan: Plan, { plant, years, damage }: Scored, dose: readonly [number, number], expected: number, control: number | null, verdict: YearVerdict): string {
   const heat = dose[1] < 0.95 * dose[0] ? `a cooler summer (scorch dose ${dose[0].toFixed(0)}, then ${dose[1].toFixed(0)} K·h a day in the old yard)` : dose[1] > 1.05 * dose[0] ? `a hotter summer (scorch dose ${dose[0].toFixed(0)}, then ${dose[1].toFixed(0)} K·h a day in the old yard)` : 'a summer as hot';
-  const partner = control === null ? 'No plant left as it was is scored beside it, so other causes are not ruled out.' : `Plants left as they were came out ${Math.abs(control).toFixed(1)} of a step ${control <= 0 ? 'better' : 'worse'} than their own heat explains, and that is taken off.`;
-  return `${nameOf(plan, plant)}: damage ${damage[0]} in ${years[0]}, ${damage[1]} in ${years[1]}, after ${heat}; the heat alone would have made it about ${expected.toFixed(1)}. ${VERDICTS[verdict]} ${partner} ${CAVEAT}`;
+  const partner = control === null ? 'No plant left as it was is scored beside it, so other causes are not ruled out.' : Math.abs(control) < 0.05 ? 'Plants left as they were did as their own heat explains.' : `Plants left as they were came out ${Math.abs(control).toFixed(1)} of a step ${control <= 0 ? 'better' : 'worse'} than their own heat explains, and that is taken off.`;
+  return `${nameOf(plan, plant)}: damage ${damage[0]} of 5 in ${years[0]}, ${damage[1]} in ${years[1]}, after ${heat}; the heat alone would have made it about ${expected.toFixed(1)}. ${VERDICTS[verdict]} ${partner} ${CAVEAT}`;
 }
 
 const VERDICTS: Readonly<Record<YearVerdict, string>> = {
@@ -92,5 +92,5 @@ const VERDICTS: Readonly<Record<YearVerdict, string>> = {
 };
 
 function unknownSentence(plan: Plan, { plant, years, damage }: Scored): string {
-  return `${nameOf(plan, plant)}: damage ${damage[0]} in ${years[0]}, ${damage[1]} in ${years[1]}. The yard and the heat of both years must be kept to compare them: start each new year from the old one, and type in the months’ real highs and lows. ${CAVEAT}`;
+  return `${nameOf(plan, plant)}: damage ${damage[0]} of 5 in ${years[0]}, ${damage[1]} in ${years[1]}. The yard and the heat of both years must be kept to compare them: start each new year from the old one, and type in the months’ real highs and lows. ${CAVEAT}`;
 }
