@@ -160,7 +160,7 @@ export { siteOf, siteSteps } from './advice/site/site.ts';
 export type { Trial, TrialPlant, TrialScore } from './advice/site/trial.ts';
 export { createTrial } from './advice/site/trial.ts';
 export type {
-  ClothKind, ClothSize, LadderStep, LowSun, OptionPlant, PayoffMap, PlantState, RulePrice, SiteOption, SiteProgress, SiteRequest, SiteResult, SiteRule, SiteTried,
+  ClothKind, ClothSize, LowSun, OptionPlant, PayoffMap, PlantState, RulePrice, SiteOption, SiteProgress, SiteRequest, SiteResult, SiteRule, SiteTried,
 } from './advice/site/site-types.ts';
 export type { Answered, Answers } from './advice/field-sheet-answers.ts';
 export { withAnswers } from './advice/field-sheet-answers.ts';
@@ -174,6 +174,9 @@ export type { ShareCopy } from './advice/share-copy.ts';
 export { shareCopy } from './advice/share-copy.ts';
 export type { Pack, PackChange } from './advice/pack.ts';
 export { PACK_FORMAT, PACK_VERSION, withPack } from './advice/pack.ts';
+export type { CheaperFirst } from './advice/cheaper-first.ts';
+export { cheaperFirst } from './advice/cheaper-first.ts';
+export type { LadderStep } from './advice/ladder-step.ts';
 export { placeOf } from './advice/place.ts';
 export type { PotGround } from './advice/place-ground.ts';
 export { potGround } from './advice/place-ground.ts';

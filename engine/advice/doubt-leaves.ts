@@ -14,15 +14,15 @@ export interface LeafTable {
   hotSamples(limit: number): Int32Array;
 }
 
-/** Tables of one heat day, made as they are asked for; a limit does not change them. */
-export type Leaves = (watering: Watering, row: PlantRow) => LeafTable;
+/** Tables of one heat day, made as they are asked for; a limit does not change them. @param absorptance to sunlight, a bare leaf's where nothing is said */
+export type Leaves = (watering: Watering, row: PlantRow, absorptance?: number) => LeafTable;
 
 export function createLeaves(heat: HeatDay): Leaves {
   const tables = new Map<string, LeafTable>();
-  return (watering, row) => {
-    const key = `${watering} ${row.leafWidth} ${row.bothSides} ${row.limitOf}`;
+  return (watering, row, absorptance) => {
+    const key = `${watering} ${row.leafWidth} ${row.bothSides} ${row.limitOf} ${absorptance}`;
     let table = tables.get(key);
-    if (!table) tables.set(key, (table = leafTable(heat, row, watering)));
+    if (!table) tables.set(key, (table = leafTable(heat, row, watering, absorptance)));
     return table;
   };
 }
@@ -38,14 +38,14 @@ export function createLeafStore(): (heat: HeatDay) => Leaves {
   };
 }
 
-function leafTable({ moments }: HeatDay, row: PlantRow, watering: Watering): LeafTable {
+function leafTable({ moments }: HeatDay, row: PlantRow, watering: Watering, absorptance?: number): LeafTable {
   const across = SKY_STEPS + 1;
   const size = (SHARE_STEPS + 1) * across;
   const known = new Float64Array(size * moments.length).fill(NaN);
   const hot = new Map<number, Int32Array>();
   const node = (k: number, s: number, v: number): number => {
     const index = k * size + s * across + v;
-    if (Number.isNaN(known[index])) known[index] = surfaceTemperature(moments[k], row, watering, s / SHARE_STEPS, v / SKY_STEPS);
+    if (Number.isNaN(known[index])) known[index] = surfaceTemperature(moments[k], row, watering, s / SHARE_STEPS, v / SKY_STEPS, absorptance);
     return known[index];
   };
   const hotSamples = (limit: number) =>

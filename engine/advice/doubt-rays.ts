@@ -6,6 +6,7 @@ import { bedPlaces } from '../load/bed-load.ts';
 import { cellCenter } from '../load/grid-of.ts';
 import { heatDayOf } from '../load/heat-day.ts';
 import { heatDaysOf } from '../load/harm-of.ts';
+import type { Watering } from '../load/leaf.ts';
 import { limitOf } from '../load/limit.ts';
 import { plantPoints } from '../load/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../load/planted.ts';
@@ -49,6 +50,8 @@ export interface RayYard {
   readonly base: readonly RayHarm[];
   /** The same plants in the same order when the plan is this one instead: it differs from the yard's in one input, a feature's if one is named. */
   under(shifted: Plan, feature: string | null): Outcome<readonly RayHarm[]>;
+  /** Harm to the same plants in the same order with other leaves: watered ones, or of another absorptance to sunlight. [K·h/day] */
+  withLeaves(watering: Watering, absorptance?: number): readonly number[];
 }
 
 /** A plant, and where it is judged: a plant's top first. */
@@ -105,6 +108,8 @@ export function createRayYard(plan: Plan, weather?: Weather, leafStore = createL
     });
   const value: RayYard = {
     base,
+    withLeaves: (watering, absorptance) =>
+      judges.map((judge, k) => judge.points.reduce((sum, _, p) => sum + dosesAt(heats.value, judge, lit[k][p], watering, absorptance), 0) / judge.points.length),
     under(shifted, id) {
       if (shifted.climate !== plan.climate) {
         const hot = heatsIn(shifted);
@@ -186,13 +191,21 @@ interface Suffered {
   readonly inHeat: HeatVerdict;
 }
 
-function sufferedAt({ rays, heatwave, leaves }: Heats, { row, limit }: Judge, { shares, sky }: Lit): Suffered {
-  let doses = 0;
-  for (let d = 0; d < rays.days.length; d++) doses += doseOf(leaves[d]('thirsty', row), limit, rays.days[d].samples.hours, shares, rays.first[d], sky[rays.stateOf[d]]);
+function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
+  const { rays, heatwave, leaves } = heats;
+  const { row, limit } = judge;
+  const { shares, sky } = lit;
   const lasts = (leaf: LeafTable) => longestOver(leaf, limit, rays.days[heatwave].samples.hours, shares, rays.first[heatwave], sky[rays.stateOf[heatwave]]) >= LASTS;
   // With water a leaf is never the hotter for it.
   const inHeat = !lasts(leaves[heatwave]('thirsty', row)) ? 'fine' : lasts(leaves[heatwave]('watered', row)) ? 'will burn' : 'at risk';
-  return { dose: doses / rays.days.length, inHeat };
+  return { dose: dosesAt(heats, judge, lit, 'thirsty'), inHeat };
+}
+
+/** Scorch doses, mean over the heat days. [K·h/day] */
+function dosesAt({ rays, leaves }: Heats, { row, limit }: Judge, { shares, sky }: Lit, watering: Watering, absorptance?: number): number {
+  let doses = 0;
+  for (let d = 0; d < rays.days.length; d++) doses += doseOf(leaves[d](watering, row, absorptance), limit, rays.days[d].samples.hours, shares, rays.first[d], sky[rays.stateOf[d]]);
+  return doses / rays.days.length;
 }
 
 function doseOf(leaf: LeafTable, limit: number, hours: Float64Array, shares: Float64Array, first: number, sky: number): number {

@@ -10,6 +10,8 @@ import type { LightStanding } from './place-types.ts';
 const STEP = 0.5;
 const MOST_PLACES = 400;
 const APART = 1;
+/** Places named where nobody says how many. */
+export const SPOTS = 5;
 /** Published factors from energy to light run 7 % to either side; short by less counts as nearly enough. */
 const NEARLY = 0.93;
 /** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */

@@ -10,11 +10,9 @@ import type { Weather } from '../sun/weather.ts';
 import { hardeningOf } from './hardening.ts';
 import { potGround } from './place-ground.ts';
 import { createPotJudge, type PotJudge, winterDayOf } from './place-judge.ts';
-import { better, rankingOf, standingOf, type Tried } from './place-rank.ts';
+import { better, rankingOf, SPOTS, standingOf, type Tried } from './place-rank.ts';
 import type { PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './place-types.ts';
 import { placeNotesOf, spotSentence, swapSentence } from './place-words.ts';
-
-const SPOTS = 5;
 
 /**
  * Ranked spots for a potted plant: those with enough light first, the least harmed first among them; "stay" is always one of them.

@@ -85,22 +85,28 @@ function worstOfBed(yard: Yard, heat: HeatDay, row: PlantRow, limit: Limit, poin
   return { side: null, point, scorch: scorchAt(heat, row, limit.celsius, shares, yard.sky.at(point, heat.state)) };
 }
 
-/** Sun and hot hours on a pot's wall: each point lit only while the sun is less than a right angle from its bearing. */
+/** Sun and hot hours on a pot's wall. */
 function potLoad(yard: Yard, plant: Plant, own?: Crown): { sunHours: number; hotHours: number } {
+  const sides = potSides(yard, plant, own);
+  const mean = (key: 'sunHours' | 'hotHours') => sides.reduce((sum, side) => sum + side[key], 0) / sides.length;
+  return { sunHours: mean('sunHours'), hotHours: mean('hotHours') };
+}
+
+/** Sun and hot hours on each side of a pot's wall: lit only while the sun is less than a right angle from its bearing. */
+export function potSides(yard: Yard, plant: Plant, own?: Crown): { side: number; sunHours: number; hotHours: number }[] {
   const { channels } = yard.weights;
   const { azimuth, count } = yard.passes;
-  const points = potPoints(yard.plan, plant);
-  let sunHours = 0;
-  let hotHours = 0;
-  for (const { side, point } of points) {
+  return potPoints(yard.plan, plant).map(({ side, point }) => {
     const shares = yard.caster.sharesAt(point, own);
+    let sunHours = 0;
+    let hotHours = 0;
     for (let k = 0; k < count; k++) {
       if (!isLit(azimuth[k], Number(side))) continue;
       sunHours += shares[k] * channels.sunHours[k];
       hotHours += shares[k] * channels.hotHours[k];
     }
-  }
-  return { sunHours: sunHours / points.length, hotHours: hotHours / points.length };
+    return { side: Number(side), sunHours, hotHours };
+  });
 }
 
 function isLit(azimuth: number, bearing: number): boolean {

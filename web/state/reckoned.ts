@@ -10,6 +10,12 @@ export const reckonedPlan: ReadonlySignal<Plan> = steady(() => {
   return { site: bare(site), season, climate, features, options, plants, units };
 });
 
+/** The yard as it is drawn, whatever its options. The same object while a person only tries things. */
+export const drawnPlan: ReadonlySignal<Plan> = steady(() => {
+  const { site, season, climate, features, plants, units } = shownPlan.value;
+  return { site: bare(site), season, climate, features, plants, units };
+});
+
 /** The plan as the sky alone sees it: place, season, climate. The same object while a person only draws. */
 export const skyPlan: ReadonlySignal<Plan> = steady(() => {
   const { site, season, climate } = shownPlan.value;

@@ -3,6 +3,7 @@ import type { Nine, Stretch, Verdict } from '../../load/types.ts';
 import type { Canopy, DropSide, PlanPoint, Screen } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
+import type { LadderStep } from '../ladder-step.ts';
 
 /** What may be put up: a roof alone, a roof with drops, an upright screen. */
 export type ClothKind = 'roof' | 'roof with drops' | 'screen';
@@ -134,18 +135,6 @@ export interface SiteOption {
   readonly notes: readonly string[];
 }
 
-/** A cheaper cure, tried before cloth. */
-export interface LadderStep {
-  readonly id: 'move' | 'wrap' | 'water' | 'clay' | 'screen' | 'roof';
-  readonly name: string;
-  /** [K·h/day] `null`: not computed. */
-  readonly spared: number | null;
-  readonly sparedShare: number | null;
-  /** In the plan's currency; `null` unknown. */
-  readonly cost: number | null;
-  readonly sentence: string;
-}
-
 /** What was searched. */
 export interface SiteTried {
   readonly kinds: readonly ClothKind[];
@@ -184,6 +173,7 @@ export interface SiteResult {
   /** Index of the option that spares nearly as much as the best for the least money. */
   readonly sensible: number | null;
   readonly rules: readonly RulePrice[];
+  /** What the best screen and the best roof of these options do; cheaper cures stand before them in the ladder. */
   readonly ladder: readonly LadderStep[];
   /** Eyes from which nothing on the plan can be hidden, and other remarks. */
   readonly notes: readonly string[];

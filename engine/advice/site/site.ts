@@ -7,7 +7,8 @@ import { Contest, type Scored } from './contest.ts';
 import { reallyDifferent } from './different.ts';
 import { harmPairsOf, responseOf } from './harm-pairs.ts';
 import { hidingOf } from './hiding.ts';
-import { ladderOf, percent } from './ladder.ts';
+import { percent } from '../ladder-step.ts';
+import { clothSteps } from './ladder.ts';
 import { familyCount, type Lattice, type Search, searchLattice } from './lattice-search.ts';
 import { leafTables } from './leaf-tables.ts';
 import { lightGuard } from './light-left.ts';
@@ -127,7 +128,7 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
       outbid: contest.candidates - contest.forbidden - contest.scored, forbidden: contest.forbidden, scored: contest.scored,
       points: targets.points.length, heatDays: targets.heats.length, harmfulPairs: pairs.count, bedSampleError,
     },
-    harm: exactHarm, sensible: sensibleOf(options), rules: prices, ladder: exactHarm > NO_HARM ? ladderOf(targets, pairs, options) : [],
+    harm: exactHarm, sensible: sensibleOf(options), rules: prices, ladder: clothSteps(options, exactHarm),
     notes: [
       ...(hides ? hiding.impossible.map((id) => `Cloth cannot be hidden from ${namedInside(plan, id)}: it looks in from above nearly everywhere. It binds nothing here.`) : []),
       ...dropsNote(lattice),

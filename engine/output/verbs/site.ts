@@ -1,3 +1,4 @@
+import { cheaperFirst } from '../../advice/cheaper-first.ts';
 import { siteOf } from '../../advice/site/site.ts';
 import type { ClothSize, SiteOption, SiteResult } from '../../advice/site/site-types.ts';
 import { cautionsFor } from '../../frame/cautions.ts';
@@ -46,7 +47,9 @@ function runSite(request: VerbRequest): VerbResult {
     ({ done, what }) => request.progress(done, what),
   );
   if (!outcome.ok) return outcome;
-  const { value } = outcome;
+  const cheaper = cheaperFirst(planOf(request), { weather: request.weather, units: request.units });
+  if (!cheaper.ok) return cheaper;
+  const value = { ...outcome.value, ladder: [...cheaper.value.steps, ...outcome.value.ladder] };
   return { ok: true, json: value, text: siteText(value, request), notes: value.notes };
 }
 
@@ -84,7 +87,7 @@ function siteText(result: SiteResult, request: VerbRequest): string {
     blocks.push(result.options.map((option, k) => optionText(option, k, columns)).join('\n\n'));
   }
   if (result.rules.length > 0) blocks.push(result.rules.map(({ sentence }) => wrapped(sentence, columns)).join('\n'));
-  if (result.ladder.length > 0) blocks.push(`Cheaper first\n${result.ladder.map(({ name, sentence }) => wrapped(`- ${name}. ${sentence}`, columns)).join('\n')}`);
+  if (result.ladder.length > 0) blocks.push(`Cheaper first\n${result.ladder.map(({ name, effect, sentence }) => wrapped(`- ${name}: ${effect}. ${sentence}`, columns)).join('\n')}`);
   const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions).map(({ text }) => wrapped(`- ${text}`, columns));
   blocks.push(wrapped(searchedWords(result), columns), `Take care\n${cautions.join('\n')}`);
   return `${blocks.join('\n\n')}\n`;

@@ -1,33 +1,37 @@
 import type { LadderStep } from '../../../engine/index.ts';
-import { found } from './search.ts';
-import { moneyWords, percentWords } from './words.ts';
 import { plan } from '../../state/yard.ts';
+import { found } from './search.ts';
+import { cheaper } from './tried.ts';
+import { moneyWords } from './words.ts';
 
-const UNWORKED: readonly Pick<LadderStep, 'id' | 'name' | 'sentence'>[] = [
-  { id: 'move', name: 'Move the pots', sentence: 'It costs a walk. Place a pot ranks the spots.' },
-  { id: 'wrap', name: 'Group and wrap pots', sentence: 'A wrapped pot keeps its roots cooler.' },
-  { id: 'water', name: 'Mulch, and water in the morning', sentence: 'A leaf that drinks stays nearer the air’s heat.' },
-  { id: 'clay', name: 'Spray clay', sentence: 'A white film throws light back.' },
-  { id: 'screen', name: 'A low screen', sentence: 'Stops the low afternoon sun.' },
-  { id: 'roof', name: 'A roof of cloth', sentence: 'The dearest: the last thing to try.' },
+type Rung = Pick<LadderStep, 'id' | 'name' | 'sentence'> & Partial<LadderStep>;
+
+/** What stands in for the dearest rungs until something was searched. */
+const UNSEARCHED: readonly Rung[] = [
+  { id: 'screen', name: 'A low screen', sentence: 'Stops the low afternoon sun. “Find it” below works out what it does here.' },
+  { id: 'roof', name: 'A roof of cloth', sentence: 'The dearest: the last thing to try. “Find it” below works out what it does here.' },
 ];
 
 /** What to try first, the cheapest at the top. */
 export function Ladder() {
-  const worked = found.value?.result.ladder;
-  const steps = worked ?? UNWORKED;
+  const { shown, problems } = cheaper.value;
+  const searched = found.value?.result.ladder ?? [];
+  const dearer = UNSEARCHED.map((rung): Rung => searched.find(({ id }) => id === rung.id) ?? rung);
+  if (shown?.value.steps.length === 0) return null;
   return (
     <section aria-label="Cheaper first">
       <h2>Cheaper first</h2>
+      {problems.map(({ message }) => <p key={message}>{message}</p>)}
+      {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
       <ol class="ladder">
-        {steps.map((step) => <li key={step.id}><strong>{step.name}</strong> {worked && <Effect step={step as LadderStep} />} {step.sentence}</li>)}
+        {[...(shown?.value.steps ?? []), ...dearer].map((rung) => <li key={rung.id}><strong>{rung.name}</strong> <Effect rung={rung} /> {rung.sentence}</li>)}
       </ol>
-      {!worked && <p class="quiet">What each does in this yard is worked out together with “Find it” below.</p>}
     </section>
   );
 }
 
-function Effect({ step: { sparedShare, cost } }: { readonly step: LadderStep }) {
-  const spares = sparedShare === null ? 'effect not computed' : `spares ${percentWords(sparedShare)}`;
-  return <span class="rung-effect">{spares}{cost !== null && `, ${moneyWords(cost, plan.value.stock?.currency ?? '')}`}.</span>;
+function Effect({ rung: { effect, cost } }: { readonly rung: Rung }) {
+  if (effect === undefined) return null;
+  const money = cost === undefined || cost === null ? '' : cost === 0 ? ', costs nothing' : `, ${moneyWords(cost, plan.value.stock?.currency ?? '')}`;
+  return <span class="rung-effect">{effect}{money}.</span>;
 }

@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { CompareResult, Plan, YardOption } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
-import { reckonedPlan } from '../../state/reckoned.ts';
+import { drawnPlan, reckonedPlan } from '../../state/reckoned.ts';
 import { shownOptions, stage } from '../../state/view.ts';
 import { plan, preview, units } from '../../state/yard.ts';
 
@@ -18,6 +18,9 @@ pricedPlan.subscribe((next) => (settled = next));
 export const comparison = liveAnswer('compare', () =>
   stage.value === 'try' && (plan.value.options?.length ?? 0) > 0 ? { plan: pricedPlan.value, units: units.value } : null,
 );
+
+/** What cheaper cures would do in the yard as it is; asked only while the stage is open. */
+export const cheaper = liveAnswer('cheaper', () => (stage.value === 'try' ? { plan: drawnPlan.value, units: units.value } : null));
 
 /** The newest comparison, even if an older one. */
 export const compared: ReadonlySignal<CompareResult | null> = computed(() => comparison.value.shown?.value ?? null);

@@ -1,4 +1,5 @@
 import type { Method } from '../protocol.ts';
+import { cheaper } from './cheaper.ts';
 import { compare } from './compare.ts';
 import { doubt } from './doubt.ts';
 import { ground } from './ground.ts';
@@ -18,6 +19,6 @@ import { trial } from './trial.ts';
 import { weeksAt } from './weeks-at.ts';
 
 /** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { compare, doubt, ground, hidden, marks, payoff, place, potThere, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
+export const methods = { cheaper, compare, doubt, ground, hidden, marks, payoff, place, potThere, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;

@@ -42,7 +42,7 @@ describe('the courtyard', () => {
     expect(best.spared).toBeGreaterThan(over.reduce((sum, each) => sum + each, 0));
     expect(result.bound).toBeGreaterThanOrEqual(best.spared);
     expect(best.cost).toBeGreaterThan(50);
-    expect(result.ladder.map(({ id }) => id)).toEqual(['move', 'wrap', 'water', 'clay', 'roof']);
+    expect(result.ladder).toMatchObject([{ id: 'roof', spared: best.spared, cost: best.cost }]);
   });
 
   test('a trial shows the map and the verdicts of the full answer', () => {
