@@ -1,8 +1,8 @@
 import AxeBuilderSource from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { demoPlan, loadOf, spotOf } from '../../engine/index.ts';
-import type { Period, PlantLoad, SpotStep } from '../../engine/index.ts';
+import { demoPlan, loadOf, planText, spotOf } from '../../engine/index.ts';
+import type { Period, Plan, PlantLoad, SpotStep } from '../../engine/index.ts';
 import { SIZES, browserSession, openApp } from './harness.ts';
 
 const session = browserSession();
@@ -26,6 +26,11 @@ const minutesOf = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Nu
 
 function plantsList(page: Page): Locator {
   return page.getByRole('region', { name: 'Plants, worst first' }).getByRole('listitem');
+}
+
+/** The words on the map about what it is of. */
+function caption(page: Page): Locator {
+  return page.locator('.map-caption');
 }
 
 async function axeFindings(page: Page): Promise<string[]> {
@@ -99,6 +104,19 @@ test('the map’s findings stand in words, and each can be asked about without t
   expect(await axeFindings(page)).toEqual([]);
   await spot.getByRole('button', { name: 'Take the pin away' }).click();
   expect(await spot.count()).toBe(0);
+
+  // The middle of a cell, typed: the map's own reading is the spot's number.
+  await page.getByRole('button', { name: 'Ask about a spot' }).click();
+  await page.getByLabel('Type it').fill('4.125 3.625');
+  await page.getByLabel('Type it').press('Enter');
+  await spot.getByText('Hot load', { exact: true }).waitFor();
+  const shown = loadOf(PLAN, { period: { kind: 'heatwave' }, cell: 0.25, height: 0.5 });
+  if (!shown.ok) throw new Error(shown.problems[0].message);
+  const value = shown.value.cells.hotLoad[14 * shown.value.grid.columns + 16] ?? NaN;
+  await expect.poll(() => caption(page).textContent()).toContain(`at the pin: ${value.toFixed(1)} MJ/m²`);
+  await expect.poll(() => spot.locator('dd').first().textContent()).toContain(`${value.toFixed(1)} MJ/m²`);
+  await page.getByRole('application').hover({ position: { x: 300, y: 300 } });
+  await expect.poll(() => caption(page).textContent()).toMatch(/here: \d+\.\d MJ\/m², (mild|warm|strong|harsh|scorching)/);
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -107,6 +125,14 @@ test('every quantity has a legend with its unit, and the height of the map may b
   const context = await session.context();
   const { page } = await openApp(context, session.site.address);
   const choice = page.getByRole('region', { name: 'What the map shows' });
+  expect(await page.locator('.map-paper .grade-number').first().isVisible()).toBe(false);
+  await choice.getByLabel(/Hatches and numbers/).check();
+  await page.locator('.map-paper .grade-number').first().waitFor();
+  expect(await page.locator('.heat-canvas').isVisible()).toBe(false);
+  await page.emulateMedia({ media: 'print' });
+  await choice.getByLabel(/Hatches and numbers/).evaluate((box: HTMLInputElement) => box.click());
+  expect(await page.locator('.map-paper .grade-number').first().isVisible()).toBe(true);
+  await page.emulateMedia({ media: 'screen' });
   await choice.getByLabel('The map shows').selectOption({ label: 'Daily light' });
   await choice.getByText(/mol\/m², on the heatwave day: light left for growing/).waitFor();
   const typed = choice.getByLabel('or typed');
@@ -120,9 +146,43 @@ test('every quantity has a legend with its unit, and the height of the map may b
   expect(await typed.inputValue()).toBe('1.35');
   await typed.press('Enter');
   await expect.poll(() => typed.inputValue()).toBe('1.35 m');
+  await expect.poll(() => caption(page).textContent()).toBe('Sky view 1.35 m up, heatwave day');
   await typed.fill('tall');
   await typed.press('Enter');
   await expect.poll(() => typed.inputValue()).toBe('1.35 m');
   expect(await axeFindings(page)).toEqual([]);
+  await context.close();
+});
+
+async function drop(page: Page, plan: Plan): Promise<void> {
+  await page.evaluate((text) => {
+    const data = new DataTransfer();
+    data.items.add(new File([text], 'yard.plan.json', { type: 'application/json' }));
+    dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
+  }, planText(plan));
+  await page.getByRole('banner').getByText(plan.name ?? '').waitFor();
+}
+
+test('a bare yard, a cool one, one with a rough climate, and a day out of season each say so', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  const months = PLAN.climate.months.map((month) => ({ ...month, high: 20, low: 9 }));
+  await drop(page, { ...PLAN, name: 'Bare and cool', features: [], options: [], journal: [], climate: { ...PLAN.climate, heatwaveHigh: 24, months, from: 'rough' } });
+  await page.getByText(/Nothing on the plan throws shade yet/).waitFor();
+  await page.getByText(/^No plants yet\./).waitFor();
+  await page.getByText(/No spot gets beyond/).waitFor();
+  await expect.poll(() => caption(page).textContent()).toContain('rough climate');
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Show the light' }).click();
+  await expect.poll(() => caption(page).textContent()).toContain('Daily light');
+
+  await page.getByRole('slider', { name: 'Date' }).focus();
+  await page.keyboard.press('Home');
+  await expect.poll(() => caption(page).textContent()).toContain('1 January: not your season');
+  await page.getByRole('region', { name: 'Sun bar' }).getByText('not your season').waitFor();
+  await expect.poll(() => caption(page).textContent()).toContain('Out of date');
+  await page.getByRole('button', { name: 'Give the climate' }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  expect(complaints).toEqual([]);
   await context.close();
 });

@@ -59,8 +59,11 @@ test('hour by date: the arrow keys walk its cells, and Enter sets the sun bar to
   await expect.poll(() => grid.locator('[tabindex="0"]').evaluate((cell) => cell === document.activeElement && (cell as HTMLTableCellElement).cellIndex)).toBe(2);
   await page.keyboard.press('Enter');
   await expect.poll(() => page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
-  await lemon.getByRole('button', { name: 'Any sun' }).click();
+  await lemon.getByRole('button', { name: 'Any sun', exact: true }).click();
   await lemon.getByRole('grid', { name: /^Most sun comes to its top/ }).waitFor();
+  expect(await lemon.getByText('leaf over its limit').count()).toBeGreaterThan(20);
+  await lemon.getByRole('button', { name: 'Any sun, whole year' }).click();
+  await lemon.getByRole('columnheader', { name: /week of 1 January/ }).waitFor();
   expect(await axeFindings(page)).toEqual([]);
   expect(complaints).toEqual([]);
   await context.close();
@@ -74,6 +77,11 @@ test('the yard as the sun sees it says how many plants are lit, and at night tha
   const picture = page.locator('details', { has: page.getByText('The yard as the sun sees it') }).last();
   await picture.getByText('The same as a table').click();
   await expect.poll(() => picture.getByRole('row').filter({ hasText: 'Lemon pot' }).textContent()).toMatch(/Lemon pot\d+ %/);
+  await picture.getByText('The day in 6 stills').click();
+  await expect.poll(() => picture.getByRole('img', { name: /The sun sees/ }).count()).toBe(7);
+  await page.getByText('The shadow of a 1 m stick').click();
+  // Highest sun of that day, 14:26 by the clocks; a shadow lies away from it.
+  await page.getByRole('img', { name: /^On 21 July a stick of 1 m throws its shortest shadow about 14:30: 0\.3\d m to the north\.$/ }).waitFor();
   expect(await axeFindings(page)).toEqual([]);
   await page.getByRole('slider', { name: /time/i }).first().focus();
   await page.keyboard.press('Home');

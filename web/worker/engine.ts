@@ -13,7 +13,7 @@ export type MethodName = keyof Methods;
 export type ArgsOf<M extends MethodName> = Parameters<Methods[M]>[0];
 export type ValueOf<M extends MethodName> = Awaited<ReturnType<Methods[M]>> extends Outcome<infer T> ? T : never;
 
-const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true };
+const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true, wallNear: true };
 const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { answerSheet: true, height: true, north: true, sheet: true, skyFrom: true, weatherFile: true, whereabouts: true, why: true };
 const mapBridge = createBridge(workerStarter(mapParts));
 

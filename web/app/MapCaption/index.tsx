@@ -1,13 +1,13 @@
 import { useEffect } from 'preact/hooks';
 import { formatLength, inYearlySpan, nameOf } from '../../../engine/index.ts';
-import type { PlanPoint } from '../../../engine/index.ts';
+import type { Period, PlanPoint } from '../../../engine/index.ts';
 import { cellAt } from '../../charts/cell-at.ts';
 import { aim } from '../../map/drawing.ts';
 import { pointedAt, readMapAt } from '../../map/overlays.ts';
 import { mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/heat/words.ts';
 import { isStale } from '../../state/live.ts';
-import { day, heat } from '../../state/results.ts';
-import { mapHeight, monthDay, periodKind, pin, quantity } from '../../state/view.ts';
+import { heat } from '../../state/results.ts';
+import { monthDay, periodKind, pin, quantity } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { standIn } from '../heat-on-map.ts';
 import { dayWords } from '../words.ts';
@@ -22,33 +22,32 @@ export function MapCaption() {
     return () => void (readMapAt.value = null);
   }, [isHeat]);
   if (!live.shown || !isHeat) return null;
-  const { plants } = live.shown.value;
+  const { args: { height, period }, value: { plants } } = live.shown;
   const { season, climate } = plan.value;
   const offSeason = periodKind.value === 'day' && !inYearlySpan(season, monthDay.value);
   return (
     <div class="map-caption">
       <p>
-        <strong>{QUANTITY_WORDS[quantity.value].name}</strong> {mapHeightWords(mapHeight.value, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords()}
+        <strong>{QUANTITY_WORDS[quantity.value].name}</strong> {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords(period)}
         {climate.from === 'rough' && <>, <b>rough climate</b></>}
       </p>
       {offSeason && <p class="map-caption-date">{dayWords(monthDay.value)}: <em>not your season</em></p>}
-      {live.problems.length > 0 ? <p><b>An older answer: the newest could not be worked out.</b></p> : isStale(live) && <p><b>Out of date, being worked out again</b></p>}
+      {live.problems.length > 0 ? <p><b>Out of date: there is no newer map, see beside</b></p> : isStale(live) && <p><b>Out of date, being worked out again</b></p>}
       <Readout />
     </div>
   );
 }
 
-function periodWords(): string {
+/** Of what is painted, which may be older than what is asked. */
+function periodWords(period: Period): string {
   const { season } = plan.value;
-  switch (periodKind.value) {
+  switch (period.kind) {
     case 'season':
       return `a mean day, ${dayWords(season.from)} to ${dayWords(season.to)}`;
     case 'day':
-      return dayWords(monthDay.value);
-    case 'heatwave': {
-      const date = day.value.shown?.value.date;
-      return `heatwave day${date ? `, ${dayWords(date.slice(5))}` : ''}`;
-    }
+      return dayWords(period.date);
+    default:
+      return 'heatwave day';
   }
 }
 
@@ -59,8 +58,8 @@ function Readout() {
 }
 
 function readingAt(at: PlanPoint): string {
-  const shown = heat.value.shown?.value;
-  const value = shown?.cells[quantity.value][cellAt(shown.grid, at)];
+  const { shown } = heat.value;
+  const value = shown?.value.cells[quantity.value][cellAt(shown.value.grid, at)];
   if (value === undefined) return 'not your ground';
-  return Number.isNaN(value) ? `no open ground ${formatLength(mapHeight.value, units.value)} up` : valueWords(quantity.value, value);
+  return Number.isNaN(value) ? `no open ground ${formatLength(shown?.args.height ?? 0, units.value)} up` : valueWords(quantity.value, value);
 }

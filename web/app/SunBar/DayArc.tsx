@@ -17,6 +17,8 @@ const FOOT = 18;
 /** The fill gets darker from step to step of harm. */
 const HARM_STEPS = [0.1, 0.3, 0.5, 0.8] as const;
 const HARM_WORDS_FROM = 0.5;
+/** Under a sun near the zenith the words would stick out over the top. [px] */
+const NOON_WORDS_LOWEST = 10;
 
 /** The sun's arc of the day, to scale, harmful hours filled, with a bead for the time. */
 export function DayArc({ table, height }: Props) {
@@ -73,7 +75,7 @@ function ArcWords({ table, box }: { readonly table: DayTable; readonly box: DayA
   const room = xOf(to, box) - xOf(from, box);
   return (
     <>
-      <text class="day-arc-small" x={xOf(noon, box)} y={yOf(table.altitude[noon], box) - 4} text-anchor="middle">
+      <text class="day-arc-small" x={xOf(noon, box)} y={Math.max(NOON_WORDS_LOWEST, yOf(table.altitude[noon], box) - 4)} text-anchor="middle">
         {Math.round(table.altitude[noon])}° at {clockWords(table.clock[noon], clock)}
       </text>
       {room > 190 && (

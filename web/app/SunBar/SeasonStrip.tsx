@@ -1,3 +1,4 @@
+import { inYearlySpan } from '../../../engine/index.ts';
 import { HEAT_RAMP, colourOf } from '../../charts/ramp.ts';
 import { periodKind } from '../../state/view.ts';
 import { shownPlan } from '../../state/yard.ts';
@@ -20,7 +21,7 @@ export function SeasonStrip({ date, onChange }: Props) {
   const { season, climate } = shownPlan.value;
   const start = stripStart(season);
   const at = placeOf(date, start);
-  const inSeason = season.from <= season.to ? date >= season.from && date <= season.to : date >= season.from || date <= season.to;
+  const inSeason = inYearlySpan(season, date);
   return (
     <Slider
       class="season-strip"

@@ -1,9 +1,11 @@
 import { useState } from 'preact/hooks';
+import { inYearlySpan } from '../../../engine/index.ts';
 import { day, sunNow } from '../../state/results.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
 import type { PeriodKind } from '../../state/view.ts';
 import { clockWords, dayWords } from '../words.ts';
+import { plan } from '../../state/yard.ts';
 import { DayArc } from './DayArc.tsx';
 import { SeasonStrip } from './SeasonStrip.tsx';
 import { harmWords, heightWords } from './words.ts';
@@ -21,6 +23,7 @@ export function SunBar() {
   const table = day.value.shown?.value;
   const now = sunNow.value;
   const date = periodKind.value === 'heatwave' && table ? table.date.slice(5) : monthDay.value;
+  const offSeason = !inYearlySpan(plan.value.season, date);
   const time = now ? clockWords(now.clock, settings.value.clock) : '…';
   return (
     <section class={`sun-bar ${unfolded ? 'sun-bar-unfolded' : ''}`} aria-label="Sun bar">
@@ -32,7 +35,8 @@ export function SunBar() {
           <strong class="sun-bar-time">{time}</strong> <span class="sun-bar-date">{dayWords(date)}</span>
           {table && now && (
             <span class="sun-bar-detail">
-              {now.harm >= 0.1 && <><b>{harmWords(now.harm)}</b> · </>}
+              {offSeason && <><b>not your season</b> · </>}
+              {!offSeason && now.harm >= 0.1 && <><b>{harmWords(now.harm)}</b> · </>}
               {heightWords(table, Math.min(minute.value, table.minutes))}
             </span>
           )}

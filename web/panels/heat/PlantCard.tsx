@@ -6,9 +6,10 @@ import { askWhy } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { PlantRose } from './PlantRose.tsx';
-import { plantHours } from './hours.ts';
+import { plantHours, plantWall } from './hours.ts';
 import { plantPictures } from './pictured.ts';
 import { SkyPicture } from './SkyPicture.tsx';
+import { WallNote } from './WallNote.tsx';
 import { WeeksTable } from './WeeksTable.tsx';
 
 /** How a chosen plant fares, side by side and in numbers. */
@@ -27,6 +28,7 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
         {plant.pot && <><dt>Its pot’s wall</dt><dd>{plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day</dd></>}
         <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`}</dd>
       </dl>
+      <WallNote live={plantWall.value} />
       <p><button type="button" onClick={() => askWhy(plant.id)}>It burnt: why?</button></p>
       <HoursTable live={plantHours.value} place="its top" />
       <SkyPicture pictured={plantPictures} place="its top" />

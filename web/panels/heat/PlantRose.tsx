@@ -22,7 +22,7 @@ export function PlantRose({ plant, name }: { readonly plant: PlantLoad; readonly
     : `${name}: no side gets over its limit on the heatwave day.`;
   return (
     <figure class="plant-rose">
-      <svg viewBox="-108 -108 216 216" role="img" aria-label={finding}>
+      <svg viewBox="-120 -108 240 216" role="img" aria-label={finding}>
         {pot && <circle r={OUTER + 4} class="rose-pot" style={{ strokeDasharray: pot.hotHours > 0 ? 'none' : '2 4' }} />}
         {sides.map((one) => {
           if (one.side === 'top') return null;
@@ -37,7 +37,7 @@ export function PlantRose({ plant, name }: { readonly plant: PlantLoad; readonly
         <circle r={INNER - 2} class={worst === top && harmed ? 'rose-top worst' : 'rose-top'} />
         {top && <text>{top.peakAt === null ? '–' : hourOf(top.peakAt)}</text>}
         {QUARTERS.map(([word, bearing]) => {
-          const { label } = wedgeOf(bearing, 1, INNER, OUTER, WORDS_AT + 20);
+          const { label } = wedgeOf(bearing, 1, INNER, OUTER, WORDS_AT + (bearing % 180 === 0 ? 19 : 31));
           return <text key={word} class="rose-quarter" x={label[0]} y={label[1]}>{word}</text>;
         })}
       </svg>

@@ -9,9 +9,10 @@ import { spot } from '../../state/results.ts';
 import { mapHeight, pin } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
-import { pinHours } from './hours.ts';
+import { pinHours, pinWall } from './hours.ts';
 import { pinPictures } from './pictured.ts';
 import { SkyPicture } from './SkyPicture.tsx';
+import { WallNote } from './WallNote.tsx';
 import { WeeksTable } from './WeeksTable.tsx';
 import { QUANTITY_WORDS, shapeName, valueWords } from './words.ts';
 
@@ -50,6 +51,7 @@ export function SpotCard() {
           <dd>{nine.grade >= 4 ? 'Keep tender leaves out of here, or shade it in its hottest hours.' : nine.grade >= 3 ? 'Plants that like sun can stand here; tender ones want afternoon shade.' : 'Little harm from the sun here: look whether there is light enough.'}</dd>
         </dl>
       )}
+      <WallNote live={pinWall.value} />
       <HoursTable live={pinHours.value} place="the pin" />
       <SkyPicture pictured={pinPictures} place="the pin" />
       <WeeksTable pictured={pinPictures} place="the pin" />

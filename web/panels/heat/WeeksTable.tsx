@@ -7,11 +7,11 @@ import { settings } from '../../state/settings.ts';
 import { day } from '../../state/results.ts';
 import { minute, monthDay, periodKind } from '../../state/view.ts';
 import type { SpotWeek } from '../../worker/advice-methods/weeks-at.ts';
-import type { Pictured } from './pictured.ts';
+import { weeksShown } from './pictured.ts';
+import type { Pictured, WeeksShown } from './pictured.ts';
 
-type Shown = 'harmful' | 'sun';
+const SHOWN = { harmful: 'Harmful sun', sun: 'Any sun', year: 'Any sun, whole year' } as const;
 
-const shown = signal<Shown>('harmful');
 /** The cell that the keyboard stands on: week and hour. */
 const cursor = signal<{ readonly week: number; readonly hour: number } | null>(null);
 
@@ -29,12 +29,13 @@ export function WeeksTable({ pictured, place }: { readonly pictured: Pictured; r
       {weeks && live.problems.length === 0 && (
         <figure class={isStale(live) ? 'weeks out-of-date' : 'weeks'}>
           <div class="sky-side">
-            <button type="button" aria-pressed={shown.value === 'harmful'} onClick={() => (shown.value = 'harmful')}>Harmful sun</button>
-            <button type="button" aria-pressed={shown.value === 'sun'} onClick={() => (shown.value = 'sun')}>Any sun</button>
+            {(Object.keys(SHOWN) as WeeksShown[]).map((one) => <button key={one} type="button" aria-pressed={weeksShown.value === one} onClick={() => (weeksShown.value = one)}>{SHOWN[one]}</button>)}
           </div>
           <Cells weeks={weeks} caption={findingOf(weeks, place)} />
           <figcaption>
-            {findingOf(weeks, place)} A column is a week, a row an hour of the clock. 9 is the whole hour, 0 a trace, blank none; {shown.value === 'harmful' ? 'an hour counts in full when the air is sure to be at or above your hot limit.' : 'under 60 % cloth an hour counts 0.4.'}
+            {findingOf(weeks, place)} A column is a week, a row an hour of the clock. 9 is the whole hour, 0 a trace, blank none; {weeksShown.value === 'harmful' ? 'an hour counts in full when the air is sure to be at or above your hot limit.' : 'under 60 % cloth an hour counts 0.4.'}
+            {weeksShown.value === 'year' && ' A month whose climate you have not given counts as clear.'}
+            {weeks.some(({ over }) => over?.includes(true)) && ' Outlined: on a heat day of that month a thirsty leaf is over its limit.'}
             {weeks.some(({ clocksChanged }) => clocksChanged) && ' The thick upright line: the clocks change.'} Tap a cell to set the sun bar to it.
           </figcaption>
         </figure>
@@ -43,14 +44,18 @@ export function WeeksTable({ pictured, place }: { readonly pictured: Pictured; r
   );
 }
 
+function hoursOf(week: SpotWeek): readonly number[] {
+  return weeksShown.value === 'harmful' ? week.harmful : week.sun;
+}
+
 function findingOf(weeks: readonly SpotWeek[], place: string): string {
-  const cells = weeks.flatMap((week) => week[shown.value].map((value, hour) => ({ week, hour, value })));
+  const cells = weeks.flatMap((week) => hoursOf(week).map((value, hour) => ({ week, hour, value })));
   const worst = cells.reduce((most, cell) => (cell.value > most.value ? cell : most), cells[0]);
-  const what = shown.value === 'harmful' ? 'harmful sun' : 'sun';
-  if (!worst || worst.value < 0.05) return `No ${what} reaches ${place} in the season.`;
-  const total = (week: SpotWeek): number => week[shown.value].reduce((sum, hour) => sum + hour, 0);
+  const what = weeksShown.value === 'harmful' ? 'harmful sun' : 'sun';
+  if (!worst || worst.value < 0.05) return `No ${what} reaches ${place} in the ${weeksShown.value === 'year' ? 'year' : 'season'}.`;
+  const total = (week: SpotWeek): number => hoursOf(week).reduce((sum, hour) => sum + hour, 0);
   const heaviest = weeks.reduce((most, week) => (total(week) > total(most) ? week : most));
-  const hours = hoursShown(weeks).filter((hour) => heaviest[shown.value][hour] >= 0.25);
+  const hours = hoursShown(weeks).filter((hour) => hoursOf(heaviest)[hour] >= 0.25);
   const between = hours.length > 0 ? `, between ${clock(hours[0])} and ${clock(hours[hours.length - 1] + 1)}` : '';
   return `Most ${what} comes to ${place} in the week of ${dayWords(heaviest.from.slice(5))}: ${total(heaviest).toFixed(1)} h a day${between}.`;
 }
@@ -67,7 +72,8 @@ function hoursShown(weeks: readonly SpotWeek[]): number[] {
 
 function Cells({ weeks, caption }: { readonly weeks: readonly SpotWeek[]; readonly caption: string }) {
   const hours = hoursShown(weeks);
-  const { week: atWeek, hour: atHour } = cursor.value ?? { week: 0, hour: hours[0] };
+  const atWeek = clamp(cursor.value?.week ?? 0, 0, weeks.length - 1);
+  const atHour = clamp(cursor.value?.hour ?? 0, hours[0], hours[hours.length - 1]);
   const move = (event: KeyboardEvent & { readonly currentTarget: HTMLTableElement }): void => {
     const step = MOVES[event.key];
     if (event.key === 'Enter' || event.key === ' ') setSunBar(weeks[atWeek], atHour);
@@ -80,7 +86,7 @@ function Cells({ weeks, caption }: { readonly weeks: readonly SpotWeek[]; readon
   };
   return (
     <div class="weeks-scroll">
-      <table role="grid" class="weeks-grid" aria-label={caption} onKeyDown={move}>
+      <table role="grid" class={weeks.length > 30 ? 'weeks-grid long' : 'weeks-grid'} aria-label={caption} onKeyDown={move}>
         <thead>
           <tr>
             <td />
@@ -97,7 +103,7 @@ function Cells({ weeks, caption }: { readonly weeks: readonly SpotWeek[]; readon
             <tr key={hour}>
               <th scope="row">{clock(hour)}</th>
               {weeks.map((week, k) => (
-                <Cell key={week.from} week={week} hour={hour} stop={k === atWeek && hour === atHour} onChoose={() => { cursor.value = { week: k, hour }; setSunBar(week, hour); }} />
+                <Cell key={week.from} week={week} hour={hour} edge={outlineAt(weeks, k, hour)} stop={k === atWeek && hour === atHour} onChoose={() => { cursor.value = { week: k, hour }; setSunBar(week, hour); }} />
               ))}
             </tr>
           ))}
@@ -107,21 +113,30 @@ function Cells({ weeks, caption }: { readonly weeks: readonly SpotWeek[]; readon
   );
 }
 
-function Cell({ week, hour, stop, onChoose }: { readonly week: SpotWeek; readonly hour: number; readonly stop: boolean; readonly onChoose: () => void }) {
-  const value = week[shown.value][hour];
-  const ramp = shown.value === 'harmful' ? HEAT_RAMP : LIGHT_RAMP;
+function Cell({ week, hour, edge, stop, onChoose }: { readonly week: SpotWeek; readonly hour: number; readonly edge: string; readonly stop: boolean; readonly onChoose: () => void }) {
+  const value = hoursOf(week)[hour];
+  const ramp = weeksShown.value === 'harmful' ? HEAT_RAMP : LIGHT_RAMP;
   const blank = value < 0.005;
   return (
     <td
       role="gridcell"
       tabIndex={stop ? 0 : -1}
       class={week.clocksChanged ? 'clocks-change' : undefined}
-      style={blank ? undefined : { background: ramp[Math.min(15, Math.floor(value * 16))], color: '#000' }}
+      style={{ ...(blank ? {} : { background: ramp[Math.min(15, Math.floor(value * 16))], color: '#000' }), boxShadow: edge }}
       onClick={onChoose}
     >
       {blank ? <span class="unseen">none</span> : Math.min(9, Math.floor(value * 10))}
+      {week.over?.[hour] && <span class="unseen">, leaf over its limit</span>}
     </td>
   );
+}
+
+/** The sides on which a cell borders hours that are not too hot, as shadows inside it. */
+function outlineAt(weeks: readonly SpotWeek[], k: number, hour: number): string {
+  const isOver = (week: number, at: number): boolean => weeks[week]?.over?.[at] ?? false;
+  if (!isOver(k, hour)) return 'none';
+  const edges = [[isOver(k, hour - 1), '0 2px'], [isOver(k, hour + 1), '0 -2px'], [isOver(k - 1, hour), '2px 0'], [isOver(k + 1, hour), '-2px 0']] as const;
+  return edges.filter(([goesOn]) => !goesOn).map(([, offset]) => `inset ${offset}`).join(', ') || 'none';
 }
 
 function setSunBar(week: SpotWeek, hour: number): void {

@@ -6,14 +6,16 @@ import { typingWanted } from '../../map/drawing.ts';
 import { askedPoint } from '../../map/overlays.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
-import { goToStage, pin, selection, slipHeight } from '../../state/view.ts';
+import { findOut, goToStage, pin, selection, slipHeight } from '../../state/view.ts';
 import { plan, shownPlan } from '../../state/yard.ts';
+import { EmptyNotes } from './EmptyNotes.tsx';
 import { MapChoice } from './MapChoice.tsx';
 import { PlantRow } from './PlantRow.tsx';
 import { worstFirst } from './words.ts';
 
 const MapFindings = lazily(() => import('./MapFindings.tsx').then((part) => part.MapFindings), 'What the map shows');
 const SpotCard = lazily(() => import('./SpotCard.tsx').then((part) => part.SpotCard), 'The spot');
+const ShadowClock = lazily(() => import('./ShadowClock.tsx').then((part) => part.ShadowClock), 'The shadow of a stick');
 const SunEyePicture = lazily(() => import('./SunEyePicture.tsx').then((part) => part.SunEyePicture), 'The yard as the sun sees it');
 
 /** The card of the second stage: what the map shows, the plants worst first, and the hours of a chosen plant or spot. */
@@ -28,14 +30,17 @@ export function HeatCard() {
       </p>
       {live.problems.map(({ message, pointer }) => (
         <p key={pointer + message} class="heat-problem" role="alert">
-          {message} <button type="button" onClick={() => goToStage('draw')}>Mend it in Draw the yard</button>
+          {message}{' '}
+          {pointer.startsWith('/climate') ? <button type="button" onClick={() => findOut('climate')}>Give the climate</button> : <button type="button" onClick={() => goToStage('draw')}>Mend it in Draw the yard</button>}
         </p>
       ))}
       <MapChoice plants={result?.plants ?? []} />
+      {result && <EmptyNotes />}
       {result && <p><button type="button" onClick={askAboutSpot}>Ask about a spot</button></p>}
       {result && pin.value && <SpotCard />}
       {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
       {result && <SunEyePicture />}
+      {result && <ShadowClock />}
       {result && <MapFindings />}
     </div>
   );

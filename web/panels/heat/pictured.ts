@@ -15,7 +15,13 @@ export interface Place {
   readonly at: PlanPoint;
   /** [m] */
   readonly height: number;
+  /** The plant whose top it is. */
+  readonly plant?: string;
 }
+
+/** What the cells of hour by date tell. */
+export type WeeksShown = 'harmful' | 'sun' | 'year';
+export const weeksShown = signal<WeeksShown>('harmful');
 
 /** The pictures of one place: asked for while they are open. */
 export interface Pictured {
@@ -33,7 +39,7 @@ export const picturedDay: ReadonlySignal<MonthDay> = computed(() => day.value.sh
 export const plantPictures = picturesOf(
   computed(() => {
     const plant = heat.value.shown?.value.plants.find(({ id }) => id === selection.value[0]);
-    return plant ? { at: plant.at, height: plant.height + ABOVE } : null;
+    return plant ? { at: plant.at, height: plant.height + ABOVE, plant: plant.id } : null;
   }),
 );
 
@@ -54,7 +60,7 @@ function picturesOf(place: ReadonlySignal<Place | null>): Pictured {
     weeksOpen,
     weeks: liveAnswer('weeksAt', () => {
       const spot = asked(weeksOpen);
-      return spot && { plan: reckonedPlan.value, options: shownOptions.value, ...spot };
+      return spot && { plan: reckonedPlan.value, options: shownOptions.value, ...spot, span: weeksShown.value === 'year' ? 'year' : 'season' };
     }),
   };
 }

@@ -1,5 +1,5 @@
-import { buildScene, createPointCaster, localIso, samplesOf, stateOf, weightsOf, withOptions } from '../../../engine/index.ts';
-import type { CivilDate, Outcome, Plan, PlanPoint } from '../../../engine/index.ts';
+import { buildScene, createPointCaster, hotLeafHours, localIso, samplesOf, stateOf, weightsOf, withOptions } from '../../../engine/index.ts';
+import type { CivilDate, HotLeafHours, Outcome, Plan, PlanPoint } from '../../../engine/index.ts';
 import type { Task } from '../protocol.ts';
 
 export interface WeeksAtArgs {
@@ -9,9 +9,12 @@ export interface WeeksAtArgs {
   readonly at: PlanPoint;
   /** [m] */
   readonly height: number;
+  /** The plant whose top the spot is. */
+  readonly plant?: string;
+  readonly span: 'season' | 'year';
 }
 
-/** One week of the season, or its last days. */
+/** One week of the span, or its last days. */
 export interface SpotWeek {
   readonly from: CivilDate;
   /** The day in its middle. */
@@ -20,6 +23,8 @@ export interface SpotWeek {
   readonly harmful: readonly number[];
   /** The same for any sun. */
   readonly sun: readonly number[];
+  /** Whether the plant's thirsty leaf is over its limit in that hour on a heat day of the week's month; `null` where nobody can say. */
+  readonly over: readonly boolean[] | null;
   /** Whether the clocks changed since the week before. */
   readonly clocksChanged: boolean;
 }
@@ -27,13 +32,14 @@ export interface SpotWeek {
 const DAYS_IN_WEEK = 7;
 const MS_PER_HOUR = 3_600_000;
 
-/** The season at a spot: which hours of which weeks bring sun, and which bring harmful sun. */
-export function weeksAt({ plan, options, at, height }: WeeksAtArgs, { weather }: Task): Outcome<readonly SpotWeek[]> {
+/** The season or the year at a spot: which hours of which weeks bring sun, which bring harmful sun, and which are too hot for a leaf. */
+export function weeksAt({ plan, options, at, height, plant, span }: WeeksAtArgs, { weather }: Task): Outcome<readonly SpotWeek[]> {
   const built = withOptions(plan, options);
   if (!built.ok) return built;
-  const sampled = samplesOf(built.plan, { kind: 'season' }, weather);
+  const sampled = samplesOf(span === 'year' ? wholeYear(built.plan) : built.plan, { kind: 'season' }, weather);
   if (!sampled.ok) return sampled;
   const { samples } = sampled;
+  const heats = plant === undefined ? null : hotLeafHours(built.plan, plant, weather);
   const { days, count, when, dayOf } = samples;
   const scene = buildScene(built.plan);
   const state = Uint16Array.from(dayOf, (day) => stateOf(scene, days[day].monthDay));
@@ -52,12 +58,23 @@ export function weeksAt({ plan, options, at, height }: WeeksAtArgs, { weather }:
       harmful[hour] += (shares[k] * hotHours[k] * days.length) / inWeek;
       sun[hour] += (shares[k] * sunHours[k] * days.length) / inWeek;
     }
+    const middle = days[first + Math.floor(inWeek / 2)].date;
     weeks.push({
-      from: days[first].date, middle: days[first + Math.floor(inWeek / 2)].date, harmful, sun,
+      from: days[first].date, middle, harmful, sun, over: overIn(heats?.ok ? heats.value : [], middle),
       clocksChanged: first > 0 && offsets[first] !== offsets[first - DAYS_IN_WEEK],
     });
   }
   return { ok: true, value: weeks };
+}
+
+function overIn(heats: readonly HotLeafHours[], date: CivilDate): readonly boolean[] | null {
+  return heats.find(({ month }) => month === Number(date.slice(5, 7)))?.over ?? null;
+}
+
+/** The year that the season begins in. A month without a climate counts as clear: its hours of sun are asked for, not its heat. */
+function wholeYear(plan: Plan): Plan {
+  const months = Array.from({ length: 12 }, (_, k) => plan.climate.months.find(({ month }) => month === k + 1) ?? { month: k + 1, high: 20, low: 10, sunshine: 1 });
+  return { ...plan, season: { ...plan.season, from: '01-01', to: '12-31' }, climate: { ...plan.climate, months } };
 }
 
 /** What the clocks are ahead of UTC. [h] */
