@@ -218,6 +218,7 @@ export type { FrostAdvice, FrostPlant } from './advice/frost.ts';
 export type { Advice, Basis, ClothLight, ClothMonth, ClothSeason, MonthPage, SeasonEvent, SeasonResult } from './advice/season-types.ts';
 export { seasonYearOf } from './advice/season-span.ts';
 export { seasonOf } from './advice/season.ts';
+export { yearEntries } from './advice/year-entries.ts';
 export type { Forecast, Tomorrow, TomorrowPlant, TomorrowTask } from './advice/tomorrow.ts';
 export { tomorrowOf } from './advice/tomorrow.ts';
 export type { PlantWater, WaterDay } from './advice/water.ts';

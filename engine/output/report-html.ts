@@ -1,6 +1,7 @@
 /** The report as one page that needs nothing else: no script, no picture from elsewhere, every text of a person's as text. */
 import { dateWords } from '../advice/season-words.ts';
 import type { Advice } from '../advice/season-types.ts';
+import { yearEntries } from '../advice/year-entries.ts';
 import { compassWord, nameOf } from '../load/names.ts';
 import { LEAF_SPREAD } from '../load/leaf.ts';
 import type { PlantLoad, Verdict } from '../load/types.ts';
@@ -93,7 +94,7 @@ function leafWords({ leaf }: PlantLoad, units: Report['units']): string {
 }
 
 function dates({ season }: Report): string {
-  const rows = season.events.map(({ from, to, title }) => [from === to ? dateWords(from) : `${dateWords(from)} to ${dateWords(to)}`, title]);
+  const rows = yearEntries(season).map(({ from, to, title }) => [from === to ? dateWords(from) : `${dateWords(from)} to ${dateWords(to)}`, title]);
   return section('dates', 'Dates', [...season.notes.map(paragraph), rows.length === 0 ? paragraph('Nothing with a date this year.') : htmlTable(['when', 'what'], rows)]);
 }
 

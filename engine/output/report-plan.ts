@@ -58,7 +58,7 @@ export function gradeKey(): string {
 }
 
 function fillOf(grade: number): string {
-  return HATCHES[grade - 1] === null ? 'white' : `url(#grade-${grade})`;
+  return HATCHES[grade - 1] === null ? 'white' : `url(#report-grade-${grade})`;
 }
 
 function patterns(): string {
@@ -66,7 +66,7 @@ function patterns(): string {
     if (hatch === null) return '';
     const { apart, width, crossed } = hatch;
     const across = crossed ? `<path d="M0 0V${apart}" stroke="black" stroke-width="${width}"/>` : '';
-    return `<pattern id="grade-${index + 1}" width="${apart}" height="${apart}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0H${apart}" stroke="black" stroke-width="${width}"/>${across}</pattern>`;
+    return `<pattern id="report-grade-${index + 1}" width="${apart}" height="${apart}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0H${apart}" stroke="black" stroke-width="${width}"/>${across}</pattern>`;
   }).join('');
 }
 

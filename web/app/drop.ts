@@ -3,11 +3,15 @@ import { addYard } from '../state/shelf.ts';
 import { say } from '../state/speech.ts';
 import { aside } from '../state/view.ts';
 
+/** How an adviser's pack begins. */
+const PACK = /"format"\s*:\s*"shadewright-pack"/;
+
 /** Opens a file that was dropped or chosen: a plan as a yard of its own, anything else by whoever takes its kind. */
 export async function openAnyFile(file: File): Promise<void> {
   const ending = file.name.slice(file.name.lastIndexOf('.') + 1).toLowerCase();
   const take = fileTakers.get(ending);
   if (take) return take(file);
+  if (PACK.test(await file.slice(0, 2000).text())) return (await import('../panels/papers/pack.ts')).readPack(file);
   const plan = await readPlanFile(file);
   if (plan) {
     await addYard(plan, `Open ${file.name}`, Date.now());

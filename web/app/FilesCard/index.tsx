@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { DEMO_NAMES, demoPlan } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
@@ -8,10 +9,13 @@ import { addYard, bringBack, copyYard, deleteForGood, goodStates, openFromShelf,
 import type { GoodState, YardRecord } from '../../state/storage/yards.ts';
 import { openYard, plan } from '../../state/yard.ts';
 import { openAnyFile } from '../drop.ts';
+import { Lazy } from '../Lazy/index.tsx';
 import { agoWords } from '../words.ts';
 import { BrokenFileReport } from './BrokenFileReport.tsx';
 import { emptyYard } from './empty-yard.ts';
 import './style.css';
+
+const loadHanding = (): Promise<ComponentType> => import('../../panels/papers/Handing.tsx').then((part) => part.Handing);
 
 /** The yards kept here, files out and in, and how safe all that is. */
 export function FilesCard() {
@@ -57,6 +61,8 @@ export function FilesCard() {
           return <button key={name} type="button" onClick={() => addYard(demo, 'Demo yard')}>Demo: {demo.name ?? name}</button>;
         })}
       </div>
+
+      <Lazy load={loadHanding} what="Reports and copies" />
     </>
   );
 }

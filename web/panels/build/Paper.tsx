@@ -10,12 +10,12 @@ export function Paper({ sheet }: { readonly sheet: BuildSheet }) {
   return (
     <article class="build-sheet">
       <PaperHead />
+      <Ink svg={measureMe()} />
       {unknowns.value.length > 0 && <p class="anchors-open">Anchors not worked out: {unknowns.value.join(' ')}</p>}
       {sheetSections(sheet, units.value).map(({ id, title, parts }) => (
         <section key={id} id={`sheet-${id}`}>
           <h2>{title}</h2>
           <Parts parts={parts} sheet={sheet} />
-          {id === 'summary' && <Ink svg={measureMe()} />}
         </section>
       ))}
     </article>

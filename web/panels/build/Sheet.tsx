@@ -65,7 +65,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
           </section>
         ))}
       </article>
-      <div class="print-row">
+      <div class="print-row screen-only">
         <button type="button" class="main" onClick={printSheet}>Print the sheet</button>
         <span class="quiet">A4 or Letter, at 100 %: the bar “measure me” tells.</span>
       </div>

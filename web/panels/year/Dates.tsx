@@ -1,12 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { formatTemperature, nameOf, seasonCalendar, waterAdvice, waterTable } from '../../../engine/index.ts';
+import { formatTemperature, nameOf, seasonCalendar, waterAdvice, waterTable, yearEntries } from '../../../engine/index.ts';
 import type { Advice, FrostPlant, SeasonResult } from '../../../engine/index.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { plan, units } from '../../state/yard.ts';
 import { printPaper } from '../papers/print-paper.ts';
-import { entriesOf } from './entries.ts';
 import { grounds } from './grounds.ts';
-import { dayWords } from './lists.ts';
 import { today } from './season.ts';
 import { YearPaper } from './YearPaper.tsx';
 import { spanWords } from './YearStrip.tsx';
@@ -16,7 +14,7 @@ const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' 
 /** What to do when, the next date first open, with what each sentence rests on; and all of it for a calendar and for the wall. */
 export function Dates({ season }: { readonly season: SeasonResult }) {
   const { clay, frost } = season;
-  const entries = entriesOf(season);
+  const entries = yearEntries(season);
   const next = entries.find(({ to }) => to >= today()) ?? entries[0];
   const water = waterTable(plan.value, season, units.value);
   return (
@@ -28,12 +26,6 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
         <details key={entry.id} open={entry === next}>
           <summary><strong>{spanWords(entry)}</strong> {entry.title}</summary>
           <Sentences advice={entry.advice} />
-          {entry.kind === 'clay' && clay.coats.length > 1 && (
-            <details>
-              <summary>Days to look at it again, if no rain comes first ({clay.coats.length - 1})</summary>
-              <p>{clay.coats.slice(1).map(dayWords).join(', ')}</p>
-            </details>
-          )}
         </details>
       ))}
       {clay.coats.length === 0 && clay.advice.length > 0 && <Fold title="Clay"><Sentences advice={clay.advice} /></Fold>}

@@ -31,7 +31,7 @@ export function ReadingDots({ readings, pairs, spread }: Props) {
   const covered = new Set(pairs.map((pair) => pair.covered));
   return (
     <figure class="reading-dots">
-      <svg viewBox={`0 0 ${SIDE + 12} ${SIDE + ROOM / 2}`} role="img" aria-label={`${readings.length} readings against the estimate and its band of ± ${spread} K`}>
+      <svg viewBox={`0 0 ${SIDE + 12} ${SIDE + ROOM / 2}`} role="img" aria-label={`${readings.length} ${readings.length === 1 ? 'reading' : 'readings'} against the estimate and its band of ± ${spread} K`}>
         <clipPath id="reading-frame"><rect x={ROOM} y={up(high)} width={SIDE - ROOM} height={up(low) - up(high)} /></clipPath>
         <g clip-path="url(#reading-frame)">
           <polygon class="band" points={[corner(low, low - spread), corner(low, low + spread), corner(high, high + spread), corner(high, high - spread)].join(' ')} />

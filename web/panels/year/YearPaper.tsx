@@ -1,8 +1,8 @@
+import { yearEntries } from '../../../engine/index.ts';
 import type { SeasonResult } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 import { PaperHead } from '../papers/PaperHead.tsx';
 import { bandsOf } from './bands.ts';
-import { entriesOf } from './entries.ts';
 import { dayWords } from './lists.ts';
 import { stripOf } from './strip-days.ts';
 import { Lines, MONTHS, spanWords } from './YearStrip.tsx';
@@ -18,9 +18,9 @@ export function YearPaper({ season }: { readonly season: SeasonResult }) {
       <Lines strip={strip} bands={bandsOf(plan.value, season)} marks={[]} />
       {season.notes.map((note) => <p key={note}>{note}</p>)}
       <ul class="to-tick">
-        {entriesOf(season).map((entry) => <li key={entry.id}><strong>{spanWords(entry)}</strong> {entry.title}</li>)}
+        {yearEntries(season).map((entry) => <li key={entry.id}><strong>{spanWords(entry)}</strong> {entry.title}</li>)}
       </ul>
-      {season.clay.coats.length > 1 && <p>Clay, looked at again if no rain comes first: {season.clay.coats.slice(1).map(dayWords).join(', ')}.</p>}
+      {season.clay.coats.length > 1 && <p>Clay, to be looked at if no rain comes first: {season.clay.coats.slice(1).map(dayWords).join(', ')}.</p>}
       <h2>Mind</h2>
       <ul>{season.cautions.map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
     </article>

@@ -2,10 +2,10 @@ import '../draw/style.css';
 import '../papers/pages.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
+import { yearEntries } from '../../../engine/index.ts';
 import { cardNext } from '../../state/next.ts';
 import { Dates } from './Dates.tsx';
 import { Diary } from './Diary.tsx';
-import { entriesOf } from './entries.ts';
 import { dayWords } from './lists.ts';
 import { NextYear } from './NextYear.tsx';
 import { page, PAGES } from './page.ts';
@@ -18,7 +18,7 @@ import { YearStrip } from './YearStrip.tsx';
 export function YearCard() {
   const { shown, working, problems } = season.value;
   const result = shown?.value;
-  const next = result ? (entriesOf(result).find(({ to }) => to >= today()) ?? null) : null;
+  const next = result ? (yearEntries(result).find(({ to }) => to >= today()) ?? null) : null;
   const words = next ? `${dayWords(next.from)}: ${next.title}.` : null;
   useEffect(() => {
     cardNext.value = words === null ? null : { text: words };

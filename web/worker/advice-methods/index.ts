@@ -7,6 +7,7 @@ import { hidden } from './hidden.ts';
 import { marks } from './marks.ts';
 import { payoff } from './payoff.ts';
 import { place } from './place.ts';
+import { report } from './report.ts';
 import { potThere } from './pot-there.ts';
 import { review } from './review.ts';
 import { season } from './season.ts';
@@ -19,6 +20,6 @@ import { trial } from './trial.ts';
 import { weeksAt } from './weeks-at.ts';
 
 /** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { cheaper, compare, doubt, ground, hidden, marks, payoff, place, potThere, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
+export const methods = { cheaper, compare, doubt, ground, hidden, marks, payoff, place, potThere, report, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;

@@ -51,7 +51,8 @@ describe('the page', () => {
   });
 
   it('hatches every grade that the yard has, denser where hotter, and every hatching stands in the key', () => {
-    const apart = [...page.matchAll(/<pattern id="grade-(\d)" width="(\d+)"/g)].map(([, , width]) => Number(width));
+    const apart = [...page.matchAll(/<pattern id="report-grade-(\d)" width="(\d+)"/g)].map(([, , width]) => Number(width));
+    expect(apart.length).toBeGreaterThan(3);
     expect(apart).toEqual(apart.toSorted((a, b) => b - a));
     for (const word of ['mild', 'warm', 'strong', 'harsh', 'scorching']) expect(page).toContain(`>${word}</text>`);
     for (const [, id] of page.matchAll(/url\(#([\w-]+)\)/g)) expect(page).toContain(`id="${id}"`);

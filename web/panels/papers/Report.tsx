@@ -1,0 +1,63 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { askEngine } from '../../worker/engine.ts';
+import { fileNameOf, offerFile } from '../../state/files.ts';
+import { reckonedPlan } from '../../state/reckoned.ts';
+import { say } from '../../state/speech.ts';
+import { shownOptions } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
+import { siteNow } from '../survey/typed.ts';
+import { printPaper } from './print-paper.ts';
+
+/** Of the report what fits two pages: the plan, the verdicts, one cut, the dates and the cautions. */
+const HANDOUT_STYLE = `
+.handout #numbers, .handout #year, .handout #sure, .handout section[id^="cut-"]:not(#cut-1) { display: none; }
+.handout { font-size: 9pt; line-height: 1.25; } .handout #map svg { max-height: 90mm; } .handout .key svg { max-height: 7mm; } .handout #cut-1 svg { max-height: 48mm; }
+.handout h1 { font-size: 15pt; } .handout h2 { margin: 3mm 0 1mm; font-size: 11pt; } .handout ul { margin: 0; } .handout p { margin: 0 0 1mm; }
+.handout #map { break-after: page; } .handout #cautions { font-size: 8.5pt; }
+`;
+
+type Wish = 'save' | 'print' | 'handout';
+
+/** The report: one page that needs nothing else, to save, to print, or cut down to two pages to hand out. */
+export function Report() {
+  const [withPlace, setWithPlace] = useState(false);
+  const [working, setWorking] = useState<string | null>(null);
+
+  async function make(wish: Wish): Promise<void> {
+    setWorking('Working out the report…');
+    const { name, journal } = plan.value;
+    const asked = { plan: { ...reckonedPlan.value, name, journal }, options: shownOptions.value, made: siteNow().date, withPlace };
+    const answer = await askEngine('report', asked, { onProgress: ({ done }) => setWorking(`Working out the report: ${Math.round(100 * done)} %`) });
+    setWorking(null);
+    if (!answer.ok) return say(answer.problems[0]?.message ?? 'The report could not be made.', 'problem');
+    if (wish === 'save') return offerFile(fileNameOf(plan.value, '-report.html'), answer.value, 'text/html');
+    // Its style goes another way than its markup: the page's policy refuses a style that stands in markup.
+    const style = /<style>([^<]*)<\/style>/.exec(answer.value);
+    const page = new DOMParser().parseFromString(answer.value.replace(style?.[0] ?? '', ''), 'text/html');
+    printPaper(<Pages page={page} class={wish === 'handout' ? 'handout' : 'report'} />, `${style?.[1] ?? ''}${HANDOUT_STYLE}`);
+  }
+
+  return (
+    <>
+      <h2>Report</h2>
+      <p>The plan, how each plant stands the heat, cuts through the roofs, dates and cautions{shownOptions.value.length > 0 ? ', with the options that are shown as if they were built' : ''}.</p>
+      <label class="tick"><input type="checkbox" checked={withPlace} onChange={(event) => setWithPlace(event.currentTarget.checked)} />Say where the yard is</label>
+      <div class="files-row">
+        <button type="button" disabled={working !== null} onClick={() => void make('save')}>Save the report</button>
+        <button type="button" disabled={working !== null} onClick={() => void make('print')}>Print the report</button>
+        <button type="button" disabled={working !== null} onClick={() => void make('handout')}>Print two pages to hand out</button>
+      </div>
+      <p role="status">{working}</p>
+    </>
+  );
+}
+
+/** The report's own page, taken in as nodes: no markup of a person's can be in it, and no script would run. */
+function Pages({ page, class: kind }: { readonly page: Document; readonly class: string }) {
+  const paper = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const main = page.querySelector('main');
+    if (main) paper.current?.replaceChildren(document.importNode(main, true));
+  }, [page]);
+  return <div ref={paper} class={kind} />;
+}
