@@ -5,6 +5,7 @@ import type { Crown, Lid, Prism, Scene, Sheet, Solid } from '../scene/solids.ts'
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 import type { Directions, Passes } from './passes.ts';
 import { directionsOf } from './passes.ts';
+import { SheetFrame } from './sheet-frame.ts';
 import { passesToward, viewOfDisc, viewOfOutline, windingOf } from './view.ts';
 
 /** Casts many directions at single points: shares only, equal to `castRay`'s, nothing allocated in a loop over passes. */
@@ -140,39 +141,14 @@ function dimByPrism(
 }
 
 function dimBySheet(
-  { corner, u, v, share }: Sheet, x: number, y: number, z: number,
+  sheet: Sheet, x: number, y: number, z: number,
   directions: Directions, list: Int32Array, found: number, shares: Float64Array,
 ): void {
-  const nx = u[1] * v[2] - u[2] * v[1];
-  const ny = u[2] * v[0] - u[0] * v[2];
-  const nz = u[0] * v[1] - u[1] * v[0];
-  const squared = nx * nx + ny * ny + nz * nz;
-  // Where the beam meets the plane, s and t are its products with v × n / n² and n × u / n².
-  const sx = (v[1] * nz - v[2] * ny) / squared;
-  const sy = (v[2] * nx - v[0] * nz) / squared;
-  const sz = (v[0] * ny - v[1] * nx) / squared;
-  const tx = (ny * u[2] - nz * u[1]) / squared;
-  const ty = (nz * u[0] - nx * u[2]) / squared;
-  const tz = (nx * u[1] - ny * u[0]) / squared;
-  const cx = corner[0] - x;
-  const cy = corner[1] - y;
-  const cz = corner[2] - z;
-  const away = nx * cx + ny * cy + nz * cz;
-  const s0 = sx * cx + sy * cy + sz * cz;
-  const t0 = tx * cx + ty * cy + tz * cz;
-  const edgeOn = UPRIGHT * Math.sqrt(squared);
+  if (found === 0) return;
+  const frame = new SheetFrame(sheet, x, y, z);
   for (let n = 0; n < found; n++) {
     const k = list[n];
-    const dx = directions.x[k];
-    const dy = directions.y[k];
-    const dz = directions.z[k];
-    const facing = nx * dx + ny * dy + nz * dz;
-    if (Math.abs(facing) <= edgeOn) continue;
-    const reach = away / facing;
-    if (reach <= TOUCH) continue;
-    const s = reach * (sx * dx + sy * dy + sz * dz) - s0;
-    const t = reach * (tx * dx + ty * dy + tz * dz) - t0;
-    if (s >= 0 && s <= 1 && t >= 0 && t <= 1) shares[k] *= share;
+    if (frame.meets(directions.x[k], directions.y[k], directions.z[k])) shares[k] *= sheet.share;
   }
 }
 

@@ -8,7 +8,13 @@ export function lightClassOf(sunHours: number): LightClass {
   return sunHours >= 2 ? 'part shade' : 'full shade';
 }
 
-/** Whether a place is below a plant's range: by daily light where its row has a minimum, else by hours of sun. */
+/** The least light of a plant's range: daily light where its row has a minimum [mol/m²], else hours of sun [h]. */
+export function leastLight({ minDLI, sunHours }: PlantRow): { readonly of: 'dailyLight' | 'sunHours'; readonly least: number } {
+  return typeof minDLI === 'number' ? { of: 'dailyLight', least: minDLI } : { of: 'sunHours', least: sunHours[0] };
+}
+
+/** Whether a place is below a plant's range. */
 export function isTooDark(row: PlantRow, light: Nine): boolean {
-  return typeof row.minDLI === 'number' ? light.dailyLight < row.minDLI : light.sunHours < row.sunHours[0];
+  const { of, least } = leastLight(row);
+  return light[of] < least;
 }

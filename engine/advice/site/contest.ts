@@ -35,12 +35,19 @@ export class Contest {
   forbidden = 0;
   scored = 0;
   private leader = 0;
+  /** What every family's next candidate must beat. */
+  private least = ROUNDING;
   private readonly judges: Judges;
 
   constructor(families: number, judges: Judges) {
     this.bests = Array.from({ length: families }, () => null);
     this.toBeat = new Float64Array(families).fill(ROUNDING);
     this.judges = judges;
+  }
+
+  /** Whether anything with a bound may be worth a look, whatever its family. */
+  mayMatter(bound: number): boolean {
+    return bound > this.least;
   }
 
   /** Whether a bound is worth a closer look. */
@@ -84,8 +91,8 @@ export class Contest {
     this.toBeat[family] = Math.max(this.toBeat[family], scored.spared + ROUNDING);
     if (scored.spared <= this.leader) return;
     this.leader = scored.spared;
-    const least = WORTH_SHOWING * this.leader;
-    for (let f = 0; f < this.toBeat.length; f++) this.toBeat[f] = Math.max(this.toBeat[f], least);
+    this.least = Math.max(ROUNDING, WORTH_SHOWING * this.leader);
+    for (let f = 0; f < this.toBeat.length; f++) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
   }
 
   private toBeatWithout(rule: SiteRule): number {

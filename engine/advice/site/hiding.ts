@@ -1,17 +1,22 @@
-import { gridOf, maskOf } from '../../load/grid-of.ts';
-import { canopyCorners, cleanPath, distance } from '../../plan/geometry.ts';
+import type { GridSpec } from '../../cast/grid.ts';
+import { cellCenter, gridOf, maskOf } from '../../load/grid-of.ts';
+import { plantFeatures } from '../../load/planted.ts';
+import { canopyCorners, cleanPath, distance, openRing } from '../../plan/geometry.ts';
 import type { SpacePoint } from '../../plan/geometry.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { hiddenHeightAt, hiddenHeightGrid, sightLinesOf } from '../hidden-height.ts';
+import { distanceToShape } from './shapes.ts';
 
 /** Edges of cloth are looked at in steps of at most this. [m] */
 const LOOK_STEP = 0.5;
-/** An eye from which less than this share of the yard hides the lowest cloth asked for sees everything. Our choice. */
+/** Cloth for a plant hangs within this of it. Our choice. [m] */
+const NEAR_PLANTS = 2;
+/** An eye from which less than this share of the ground near the plants hides the lowest cloth asked for sees everything. Our choice. */
 const SEES_ALL_BUT = 0.05;
 const ROUNDING = 1e-6;
 
 export interface Hiding {
-  /** Eyes that see everything, whatever is done: they bind nothing. */
+  /** Eyes that look in on nearly all the ground near the plants, whatever is done: they bind nothing. */
   readonly impossible: readonly string[];
   /** Eyes that the cloth must be hidden from. */
   readonly from: readonly string[];
@@ -25,11 +30,10 @@ export function hidingOf(plan: Plan, lowest: number): Hiding {
   const eyes = plan.features.filter((feature) => feature.kind === 'eye');
   const others = plan.features.filter((feature) => feature.kind !== 'eye');
   const grid = gridOf(plan, { cell: LOOK_STEP, height: 0 });
-  const mask = maskOf(plan, grid);
+  const near = eyes.length > 0 ? groundNearPlants(plan, grid) : [];
   const impossible = eyes.filter((eye) => {
     const heights = hiddenHeightGrid(sightLinesOf({ ...plan, features: [...others, eye] }), grid);
-    const open = [...heights].filter((_, index) => mask[index] === 0);
-    return open.filter((height) => height >= lowest).length < SEES_ALL_BUT * open.length;
+    return near.filter((index) => heights[index] >= lowest).length < SEES_ALL_BUT * near.length;
   });
   const from = eyes.filter((eye) => !impossible.includes(eye));
   const sight = sightLinesOf({ ...plan, features: [...others, ...from] });
@@ -44,6 +48,13 @@ export function hidingOf(plan: Plan, lowest: number): Hiding {
       return edge.every(hides) && edge.every((a, k) => k === 0 || between(edge[k - 1], a).every(hides));
     },
   };
+}
+
+/** Cells of a grid on which cloth for one of the plants may hang. */
+function groundNearPlants(plan: Plan, grid: GridSpec): number[] {
+  const mask = maskOf(plan, grid);
+  const shapes = plantFeatures(plan).map((feature) => (feature.kind === 'bed' ? openRing(feature.outline) : [feature.at, feature.at]));
+  return Array.from(mask, (_, index) => index).filter((index) => mask[index] === 0 && shapes.some((shape) => distanceToShape(shape, [cellCenter(grid, index)]) <= NEAR_PLANTS));
 }
 
 /** Round the roof, or along the screen's top. */

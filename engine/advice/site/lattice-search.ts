@@ -4,12 +4,13 @@ import type { Contest } from './contest.ts';
 import { type GroundMask, groundMask } from './ground-mask.ts';
 import type { HarmPairs, Response } from './harm-pairs.ts';
 import {
-  curtainGains, type CurtainSums, curtainTables, fillCurtainSums, overheadGain, payoffSums, planeCrossings, skySums, sumOfCurtain, sumOver, type TurnedRays, turnedRays,
+  curtainGains, type CurtainSums, curtainTables, fillCurtainSums, overheadGain, payoffSums, planeCrossings, skySums, sumOfCurtain, sumOver,
 } from './plane-sums.ts';
 import { sparedByCloth, sparedByRoof } from './score.ts';
 import type { ClothKind } from './site-types.ts';
 import type { Targets } from './targets.ts';
 import { alongU, alongV, type TurnedLattice, turnedLattice } from './turned-lattice.ts';
+import { type TurnedRays, turnedRays } from './turned-rays.ts';
 import type { YardRules } from './yard-rules.ts';
 
 /** Everything that is tried, in cells and metres. */
@@ -79,7 +80,8 @@ export interface SearchEnd {
 }
 
 /** Holds every candidate of the lattice against its bound and enters the promising ones. Yields the share of turns done. */
-export function* searchLattice(search: Search): Generator<number, SearchEnd, void> {
+export function* searchLattice(asked: Search): Generator<number, SearchEnd, void> {
+  const search = mostClothFirst(asked);
   const { lattice, contest, maxScores, plan } = search;
   let unseen = 0;
   for (const [index, turn] of spreadOut(lattice.turns).entries()) {
@@ -94,6 +96,21 @@ export function* searchLattice(search: Search): Generator<number, SearchEnd, voi
     }
   }
   return { finished: contest.scored < maxScores, unseen };
+}
+
+/** More cloth mostly spares more: found first, it leaves fewer others worth a look. */
+function mostClothFirst(search: Search): Search {
+  const { lattice, responses } = search;
+  const falling = (values: readonly number[]) => values.toSorted((a, b) => b - a);
+  const largest = (sizes: Lattice['sizes']) => sizes.toSorted((one, other) => other.a * other.b - one.a * one.b);
+  return {
+    ...search,
+    responses: responses.toSorted((one, other) => other.density - one.density),
+    lattice: {
+      ...lattice, sizes: largest(lattice.sizes), box: { ...lattice.box, sizes: largest(lattice.box.sizes), depths: falling(lattice.box.depths) },
+      screenCells: falling(lattice.screenCells), screenTops: falling(lattice.screenTops),
+    },
+  };
 }
 
 /** Turns far apart first, so that good bests stand early. */
@@ -223,21 +240,25 @@ function* roofsWorthALook(at: TurnSearch, response: number, height: number, bloc
   const base = overheadGain(at.pairs, responses[response].flat, responses[response].density);
   const { columns, rows } = turned;
   const width = columns + 1;
+  const sizes = lattice.sizes.map(({ a, b }) => ({ a, b, family0: familyOf('roof', a * b * lattice.step ** 2, 0, places.length) }));
+  const [widest, deepest] = [Math.max(...sizes.map(({ a }) => a)), Math.max(...sizes.map(({ b }) => b))];
+  for (const { a, b } of sizes) contest.candidates += Math.max(0, columns - a + 1) * Math.max(0, rows - b + 1);
   let batch: Promising[] = [];
-  for (const { a, b } of lattice.sizes) {
-    const family0 = familyOf('roof', a * b * lattice.step ** 2, 0, places.length);
-    for (let j = 0; j + b <= rows; j++) {
-      for (let i = 0; i + a <= columns; i++) {
-        contest.candidates++;
+  for (let j = 0; j < rows; j++) {
+    for (let i = 0; i < columns; i++) {
+      // No roof from this node on spares more than all the ground that the largest would cover.
+      if (!contest.mayMatter(base + sumOver(plane, 0, width, i, j, Math.min(widest, columns - i), Math.min(deepest, rows - j)))) continue;
+      for (const { a, b, family0 } of sizes) {
+        if (i + a > columns || j + b > rows) continue;
         const bound = base + sumOver(plane, 0, width, i, j, a, b);
         const family = family0 + nearest[(2 * j + b) * (2 * columns + 1) + 2 * i + a];
         if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, height, blocked, bound)) continue;
         batch.push({ family, bound, response, roof: { i, j, a, b, height }, curtains: [], drops: [] });
       }
-      if (batch.length < GATHERED) continue;
-      yield batch;
-      batch = [];
     }
+    if (batch.length < GATHERED) continue;
+    yield batch;
+    batch = [];
   }
   yield batch;
 }
@@ -303,33 +324,33 @@ const TWO_SIDES: readonly (readonly DropSide[])[] = SIDES.flatMap((a, k) => SIDE
 const SIDES_TRIED = { 1: ONE_SIDE, 2: [...ONE_SIDE, ...TWO_SIDES] } as const;
 
 function* screensWorthALook(at: TurnSearch, response: number, tables: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
-  const { lattice, contest, turned, nearest, responses, places } = at;
-  const base = overheadGain(at.pairs, responses[response].flat, responses[response].density);
+  const { lattice, contest, turned, nearest, places } = at;
   const { breaks } = tables.u;
   const low = breaks.indexOf(lattice.screenBottom);
   const across = 2 * turned.columns + 1;
+  const forms = lattice.screenTops.flatMap((top) => lattice.screenCells.map((cells) => ({ top, high: breaks.indexOf(top), cells, family0: familyOf('screen', cells * lattice.step * (top - lattice.screenBottom), 0, places.length) })));
+  const [longest, highest] = [Math.max(...lattice.screenCells), Math.max(...forms.map(({ high }) => high))];
   let batch: Promising[] = [];
   for (const along of ['u', 'v'] as const) {
     const table = tables[along];
-    for (const top of lattice.screenTops) {
-      const high = breaks.indexOf(top);
-      for (const cells of lattice.screenCells) {
-        const family0 = familyOf('screen', cells * lattice.step * (top - lattice.screenBottom), 0, places.length);
-        for (let line = 0; line < table.lines; line++) {
-          for (let from = 0; from + cells < table.lateral; from++) {
-            contest.candidates++;
-            const bound = base + sumOfCurtain(table, line, from, cells, low, high);
-            const [i2, j2] = along === 'u' ? [2 * from + cells, 2 * line] : [2 * line, 2 * from + cells];
-            const family = family0 + nearest[j2 * across + i2];
-            const [i, j, a, b] = along === 'u' ? [from, line, cells, 0] : [line, from, 0, cells];
-            if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, top, null, bound)) continue;
-            batch.push({ family, bound, response, roof: null, curtains: [{ along, line, from, cells, bottom: lattice.screenBottom, top }], drops: [] });
-          }
+    for (const { cells } of forms) contest.candidates += table.lines * Math.max(0, table.lateral - cells);
+    for (let line = 0; line < table.lines; line++) {
+      for (let from = 0; from + 1 < table.lateral; from++) {
+        if (!contest.mayMatter(sumOfCurtain(table, line, from, Math.min(longest, table.lateral - 1 - from), low, highest))) continue;
+        for (const { top, high, cells, family0 } of forms) {
+          if (from + cells >= table.lateral) continue;
+          const bound = sumOfCurtain(table, line, from, cells, low, high);
+          const [i2, j2] = along === 'u' ? [2 * from + cells, 2 * line] : [2 * line, 2 * from + cells];
+          const family = family0 + nearest[j2 * across + i2];
+          if (!contest.beats(family, bound)) continue;
+          const [i, j, a, b] = along === 'u' ? [from, line, cells, 0] : [line, from, 0, cells];
+          if (!mayStand(at, i, j, a, b, top, null, bound)) continue;
+          batch.push({ family, bound, response, roof: null, curtains: [{ along, line, from, cells, bottom: lattice.screenBottom, top }], drops: [] });
         }
-        if (batch.length < GATHERED) continue;
-        yield batch;
-        batch = [];
       }
+      if (batch.length < GATHERED) continue;
+      yield batch;
+      batch = [];
     }
   }
   yield batch;

@@ -1,16 +1,16 @@
-import { createPointCaster, type PointCaster } from '../../cast/share.ts';
+import { directionsOf } from '../../cast/passes.ts';
+import { fanOf, PointRays } from '../../cast/point-rays.ts';
+import { createPointCaster } from '../../cast/share.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import { bedPlaces } from '../../load/bed-load.ts';
 import { cellCenter } from '../../load/grid-of.ts';
-import { isTooDark } from '../../load/light-class.ts';
-import { nineFromShares } from '../../load/nine.ts';
+import { leastLight } from '../../load/light-class.ts';
 import { plantPoints } from '../../load/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../load/planted.ts';
-import { meanNine } from '../../load/nine.ts';
-import type { Nine, Outcome } from '../../load/types.ts';
+import type { Outcome } from '../../load/types.ts';
 import { type Yard, yardOf } from '../../load/yard.ts';
 import type { SpacePoint } from '../../plan/geometry.ts';
-import type { Canopy, Plan, PlantRow, Screen } from '../../plan/types.ts';
+import type { Canopy, Plan, Screen } from '../../plan/types.ts';
 import { clothSheets } from '../../scene/build.ts';
 import type { Crown, Sheet } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
@@ -28,16 +28,11 @@ export interface LightGuard {
 
 interface Guarded {
   readonly id: string;
-  readonly row: PlantRow;
-  readonly places: readonly Place[];
-}
-
-/** A point with what reaches it as the yard is. */
-interface Place {
-  readonly at: SpacePoint;
-  readonly shares: Float64Array;
-  /** Sky rays by part of the period. */
-  readonly sky: readonly Float64Array[];
+  /** What the plant wants at least, and what it has as the yard is: daily light [mol/m²] or hours of sun. [h] */
+  readonly least: number;
+  readonly light: number;
+  /** All that makes up `light`: of each of its places the sun, and the sky of each part of the year where its light counts. */
+  readonly rays: readonly PointRays[];
 }
 
 /** @returns the guard, or why the season cannot be sampled */
@@ -45,27 +40,16 @@ export function lightGuard(plan: Plan, weather?: Weather): Outcome<LightGuard> {
   const outcome = yardOf(plan, { kind: 'season' }, weather);
   if (!outcome.ok) return outcome;
   const yard = outcome.value;
-  const skies = yard.weights.sky.map(({ state }) => createPointCaster(yard.scene, skyPasses(state)));
-  const { weight } = skyRays();
-  const shares = new Float64Array(yard.passes.count);
-  const rays = new Float64Array(weight.length);
-  const lightAt = (place: Place, sheets: readonly Sheet[]): Nine => {
-    shares.set(place.shares);
-    yard.caster.dim(place.at, sheets, shares);
-    const views = skies.map((sky, part) => {
-      rays.set(place.sky[part]);
-      sky.dim(place.at, sheets, rays);
-      return rays.reduce((sum, ray, k) => sum + ray * weight[k], 0);
-    });
-    return nineFromShares(shares, yard.weights, views);
-  };
-  const lightOf = ({ places }: Guarded, sheets: readonly Sheet[]): Nine => meanNine(places.map((place) => lightAt(place, sheets)));
+  const raysOf = rayReader(yard);
   const all = plantFeatures(plan).flatMap((feature): Guarded[] => {
     const row = rowOf(plan, feature);
-    return row ? [{ id: feature.id, row, places: placesOf(yard, skies, feature) }] : [];
+    if (!row) return [];
+    const { of, least } = leastLight(row);
+    const points = pointsOf(yard, feature);
+    const rays = points.flatMap(({ at, own }) => raysOf(of, at, own, points.length));
+    return [{ id: feature.id, least, light: rays.reduce((sum, { all: arrives }) => sum + arrives, 0), rays }];
   });
-  const isDark = (plant: Guarded, sheets: readonly Sheet[]): boolean => isTooDark(plant.row, lightOf(plant, sheets));
-  const guarded = all.filter((plant) => !isDark(plant, []));
+  const guarded = all.filter(({ light, least }) => light >= least);
   return {
     ok: true,
     value: {
@@ -86,8 +70,26 @@ export function lightGuard(plan: Plan, weather?: Weather): Outcome<LightGuard> {
   };
 }
 
-function placesOf(yard: Yard, skies: readonly PointCaster[], feature: PlantFeature): Place[] {
-  return pointsOf(yard, feature).map(({ at, own }) => ({ at, shares: yard.caster.sharesAt(at, own), sky: skies.map((sky) => sky.sharesAt(at, own)) }));
+function isDark({ least, light, rays }: Guarded, sheets: readonly Sheet[]): boolean {
+  let left = light;
+  for (let k = 0; k < rays.length && left >= least; k++) left -= rays[k].takenBy(sheets);
+  return left < least;
+}
+
+/** Reads what brings light to a point, as its part of a plant of so many points. */
+function rayReader({ scene, passes, caster, weights: { channels, sky } }: Yard): (of: 'dailyLight' | 'sunHours', at: SpacePoint, own: Crown | undefined, points: number) => PointRays[] {
+  const sun = fanOf(directionsOf(scene, passes));
+  const { weight } = skyRays();
+  const skies = sky.map(({ state, light }) => {
+    const rays = skyPasses(state);
+    return { light, caster: createPointCaster(scene, rays), fan: fanOf(directionsOf(scene, rays)) };
+  });
+  return (of, at, own, points) => {
+    const beam = channels[of === 'dailyLight' ? 'beamLight' : 'sunHours'];
+    const fromSun = new PointRays(at, sun, caster.sharesAt(at, own).map((share, k) => (share * beam[k]) / points));
+    if (of === 'sunHours') return [fromSun];
+    return [fromSun, ...skies.map(({ light, caster: toSky, fan }) => new PointRays(at, fan, toSky.sharesAt(at, own).map((share, k) => (share * weight[k] * light) / points)))];
+  };
 }
 
 function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: Crown }[] {

@@ -106,11 +106,11 @@ export function keepsClear(shape: readonly PlanPoint[], box: Bounds, { kind, poi
   return gap === 0 || distanceToShape(shape, [...points, points[0]]) >= gap - ROUNDING;
 }
 
-/** Whether a post at a point keeps clear of an obstacle. */
-export function postKeepsClear(post: PlanPoint, { kind, points, bounds, postGap }: Obstacle): boolean {
-  if (postGap < 0) return true;
-  const [x, y] = post;
-  if (x > bounds.maxX + postGap || x < bounds.minX - postGap || y > bounds.maxY + postGap || y < bounds.minY - postGap) return true;
-  const apart = kind === 'ring' ? distanceToRing(post, points) : distanceToShape([post, post], points);
-  return postGap > 0 ? apart >= postGap - ROUNDING : apart > 0;
+/** Whether a point keeps clear of an obstacle. */
+export function pointKeepsClear(point: PlanPoint, { kind, points, bounds }: Obstacle, gap: number): boolean {
+  if (gap < 0) return true;
+  const [x, y] = point;
+  if (x > bounds.maxX + gap || x < bounds.minX - gap || y > bounds.maxY + gap || y < bounds.minY - gap) return true;
+  const apart = kind === 'ring' ? distanceToRing(point, points) : distanceToShape([point, point], points);
+  return gap > 0 ? apart >= gap - ROUNDING : apart > 0;
 }

@@ -1,46 +1,6 @@
 import type { Gains, HarmPairs } from './harm-pairs.ts';
-import type { Targets } from './targets.ts';
-import { alongU, alongV, type TurnedLattice } from './turned-lattice.ts';
-
-/** The yard's harmful rays in the axes of one turn of the lattice. */
-export interface TurnedRays {
-  readonly lattice: TurnedLattice;
-  /** Of each view's point, in cells from node (0, 0); its height. [m] */
-  readonly pointU: Float64Array;
-  readonly pointV: Float64Array;
-  readonly pointZ: Float64Array;
-  /** Of each pair's way to the sun. [cells], [cells], [m] a metre of beam */
-  readonly du: Float64Array;
-  readonly dv: Float64Array;
-  readonly dz: Float64Array;
-  /** Of each ray of the sky. */
-  readonly skyU: Float64Array;
-  readonly skyV: Float64Array;
-  readonly skyZ: Float64Array;
-}
-
-export function turnedRays(targets: Targets, pairs: HarmPairs, lattice: TurnedLattice): TurnedRays {
-  const { step, u0, v0 } = lattice;
-  const points = pairs.views.map(({ point }) => targets.points[point].at);
-  const du = new Float64Array(pairs.count);
-  const dv = new Float64Array(pairs.count);
-  for (let p = 0; p < pairs.count; p++) {
-    du[p] = alongU(lattice, pairs.dx[p], pairs.dy[p]) / step;
-    dv[p] = alongV(lattice, pairs.dx[p], pairs.dy[p]) / step;
-  }
-  const { skyDirections: sky } = targets;
-  const rays = Array.from({ length: sky.length / 3 }, (_, k) => 3 * k);
-  return {
-    lattice,
-    pointU: Float64Array.from(points, ([x, y]) => (alongU(lattice, x, y) - u0) / step),
-    pointV: Float64Array.from(points, ([x, y]) => (alongV(lattice, x, y) - v0) / step),
-    pointZ: Float64Array.from(points, ([, , z]) => z),
-    du, dv, dz: pairs.dz,
-    skyU: Float64Array.from(rays, (k) => alongU(lattice, sky[k], sky[k + 1]) / step),
-    skyV: Float64Array.from(rays, (k) => alongV(lattice, sky[k], sky[k + 1]) / step),
-    skyZ: Float64Array.from(rays, (k) => sky[k + 2]),
-  };
-}
+import type { TurnedLattice } from './turned-lattice.ts';
+import type { TurnedRays } from './turned-rays.ts';
 
 /** Where the harmful rays cross the level plane at one height: the cell of each pair, −1 off the lattice or not at all. */
 export interface PlaneCrossings {

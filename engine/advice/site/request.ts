@@ -76,6 +76,11 @@ export function latticeOf(plan: Plan, request: SiteRequest): { ok: true; lattice
   return { ok: true, lattice, sizes, densities: [...new Set(densities)] };
 }
 
+/** The lowest cloth of a lattice: what an onlooker is least likely to see. [m] */
+export function lowestOf({ kinds, heights, screenTops }: Lattice): number {
+  return Math.min(...(kinds.includes('screen') ? screenTops : []), ...(kinds.length > 1 || !kinds.includes('screen') ? heights : []));
+}
+
 function anySizes(): ClothSize[] {
   return ANY_SIDES.flatMap((length) => ANY_SIDES.filter((width) => width <= length).map((width) => ({ length, width })));
 }

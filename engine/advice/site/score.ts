@@ -1,6 +1,7 @@
 import { type HarmPairs, harmOfPair, type Response } from './harm-pairs.ts';
 import type { CurtainPlace, RoofPlace } from './candidates.ts';
-import { type PlaneCrossings, sumOver, type TurnedRays } from './plane-sums.ts';
+import { type PlaneCrossings, sumOver } from './plane-sums.ts';
+import { firstFrom, type TurnedRays } from './turned-rays.ts';
 
 /** A beam meets cloth only beyond this from its point, as everywhere. [m] */
 const TOUCH = 1e-9;
@@ -30,29 +31,79 @@ export function sparedByRoof(rays: TurnedRays, pairs: HarmPairs, response: Respo
 export function sparedByCloth(rays: TurnedRays, pairs: HarmPairs, response: Response, roof: RoofPlace | null, curtains: readonly CurtainPlace[]): number {
   const { density, terms } = response;
   const passes = [1, 1 - density, (1 - density) ** 2];
-  const last = rays.skyZ.length - 1;
+  const { fan } = rays;
+  const ground = groundOf(roof, curtains);
+  const bearings: Bearings = { round: false, rightU: 0, rightV: 0, leftU: 0, leftV: 0 };
   let harm = 0;
   for (let view = 0; view < pairs.views.length; view++) {
     const { sky, skyView } = pairs.views[view];
     const u = rays.pointU[view];
     const v = rays.pointV[view];
     const z = rays.pointZ[view];
+    bearingsOf(ground, u, v, bearings);
+    const { round, rightU, rightV, leftU, leftV } = bearings;
+    const right = round ? -Math.PI : Math.atan2(rightV, rightU);
+    const left = round ? Math.PI : Math.atan2(leftV, leftU);
+    const end = firstFrom(fan, (left < right ? left + 2 * Math.PI : left) + EDGE);
     let taken = 0;
-    for (let k = 0; k < last; k++) {
-      if (sky[k] === 0) continue;
-      let met = roof !== null && meetsRoof(roof, u, v, z, rays.skyU[k], rays.skyV[k], rays.skyZ[k]) ? 1 : 0;
-      for (const curtain of curtains) if (meetsCurtain(curtain, u, v, z, rays.skyU[k], rays.skyV[k], rays.skyZ[k])) met++;
-      if (met > 0) taken += sky[k] * (1 - passes[met]);
+    for (let k = firstFrom(fan, right - EDGE); k < end; k++) {
+      const brings = sky[fan.ray[k]];
+      if (brings === 0) continue;
+      const met = crossings(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);
+      if (met > 0) taken += brings * (1 - passes[met]);
     }
     if (roof !== null && roof.height > z && isWithin(u, roof.i, roof.i + roof.a) && isWithin(v, roof.j, roof.j + roof.b)) taken += overhead(pairs, view) * density;
     const hidden = skyView > 0 ? taken / skyView : 0;
     for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
-      let met = roof !== null && meetsRoof(roof, u, v, z, rays.du[p], rays.dv[p], rays.dz[p]) ? 1 : 0;
-      for (const curtain of curtains) if (meetsCurtain(curtain, u, v, z, rays.du[p], rays.dv[p], rays.dz[p])) met++;
-      harm += harmOfPair(pairs, terms, p, met, hidden);
+      const du = rays.du[p];
+      const dv = rays.dv[p];
+      const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
+      harm += harmOfPair(pairs, terms, p, passesBy ? 0 : crossings(roof, curtains, u, v, z, du, dv, rays.dz[p]), hidden);
     }
   }
   return pairs.harm - harm;
+}
+
+/** How often a ray from a point meets a roof and curtains. */
+function crossings(roof: RoofPlace | null, curtains: readonly CurtainPlace[], u: number, v: number, z: number, du: number, dv: number, dz: number): number {
+  let met = roof !== null && meetsRoof(roof, u, v, z, du, dv, dz) ? 1 : 0;
+  for (let c = 0; c < curtains.length; c++) if (meetsCurtain(curtains[c], u, v, z, du, dv, dz)) met++;
+  return met;
+}
+
+/** The rectangle of the lattice over which cloth hangs; a curtain's is a line. [cells] */
+interface Ground {
+  readonly left: number;
+  readonly right: number;
+  readonly back: number;
+  readonly front: number;
+}
+
+function groundOf(roof: RoofPlace | null, curtains: readonly CurtainPlace[]): Ground {
+  if (roof !== null) return { left: roof.i, right: roof.i + roof.a, back: roof.j, front: roof.j + roof.b };
+  const [{ along, line, from, cells }] = curtains;
+  return along === 'u' ? { left: from, right: from + cells, back: line, front: line } : { left: line, right: line, back: from, front: from + cells };
+}
+
+/** Bearings under which ground is seen from a point: from the right vector counter-clockwise to the left one, or all `round`. */
+interface Bearings {
+  round: boolean;
+  rightU: number;
+  rightV: number;
+  leftU: number;
+  leftV: number;
+}
+
+function bearingsOf({ left, right, back, front }: Ground, u: number, v: number, into: Bearings): void {
+  const before = u < left;
+  const beyond = u > right;
+  const below = v < back;
+  const above = v > front;
+  into.round = !before && !beyond && !below && !above;
+  into.rightU = (below || (beyond && !above) ? right : left) - u;
+  into.rightV = (before || (below && !beyond) ? back : front) - v;
+  into.leftU = (above || (beyond && !below) ? right : left) - u;
+  into.leftV = (before || (above && !beyond) ? front : back) - v;
 }
 
 /** What the ray straight up brings. */

@@ -14,7 +14,7 @@ import { leafTables } from './leaf-tables.ts';
 import { lightGuard } from './light-left.ts';
 import { middleOf, optionOf } from './option.ts';
 import { plantStandings } from './plant-states.ts';
-import { latticeOf, SITE_DEFAULTS } from './request.ts';
+import { latticeOf, lowestOf, SITE_DEFAULTS } from './request.ts';
 import { bestTogether } from './several.ts';
 import type { ClothKind, RulePrice, SiteOption, SiteProgress, SiteRequest, SiteResult, SiteRule } from './site-types.ts';
 import { targetsOf } from './targets.ts';
@@ -50,7 +50,7 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
   yield { done: 0.05, what: 'what harms them' };
   const responses = densities.map((density) => responseOf(targets, pairs, leaves, density, lattice.kinds.includes('roof with drops') ? 2 : 1));
   const hides = request.hidden ?? SITE_DEFAULTS.hidden;
-  const hiding = hidingOf(plan, Math.min(...lattice.heights, ...lattice.screenTops));
+  const hiding = hidingOf(plan, lowestOf(lattice));
   const rules = yardRules(plan, request.maxHeight);
   const keepLight = request.keepLight ?? SITE_DEFAULTS.keepLight;
   const guard = keepLight ? lightGuard(plan, weather) : null;
@@ -130,7 +130,7 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
     },
     harm: exactHarm, sensible: sensibleOf(options), rules: prices, ladder: clothSteps(options, exactHarm),
     notes: [
-      ...(hides ? hiding.impossible.map((id) => `Cloth cannot be hidden from ${namedInside(plan, id)}: it looks in from above nearly everywhere. It binds nothing here.`) : []),
+      ...(hides ? hiding.impossible.map((id) => `Cloth cannot be hidden from ${namedInside(plan, id)}: it looks in from above on nearly all the ground near the plants. It binds nothing here.`) : []),
       ...dropsNote(lattice),
     ],
     sentence: sentenceOf(exactHarm, options, finished),

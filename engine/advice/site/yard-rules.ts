@@ -4,7 +4,7 @@ import { screenPosts } from '../../frame/screen-frame.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import { boundsOf, canopyCorners, canopyEdge, cleanPath, openRing, pointInRing } from '../../plan/geometry.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
-import { keepsClear, obstaclesOf, postKeepsClear, ROUNDING } from './obstacles.ts';
+import { keepsClear, obstaclesOf, pointKeepsClear, ROUNDING } from './obstacles.ts';
 import { distanceToShape, meets, pathsMeet } from './shapes.ts';
 import type { SiteRule } from './site-types.ts';
 import { waysOf } from './ways.ts';
@@ -47,7 +47,7 @@ export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
     const box = boundsOf(line);
     return freeOfWays(line, foot) && obstacles.every((obstacle) => keepsClear(line, box, obstacle, obstacle.curtainGap(foot, top)));
   };
-  const postFits = (post: PlanPoint): boolean => isIn(post) && !ways.some((way) => pointInRing(post, way)) && obstacles.every((obstacle) => postKeepsClear(post, obstacle));
+  const postFits = (post: PlanPoint): boolean => isIn(post) && !ways.some((way) => pointInRing(post, way)) && obstacles.every((obstacle) => pointKeepsClear(post, obstacle, obstacle.postGap));
   const clothFits = (cloth: Canopy | Screen, shape: readonly PlanPoint[]): boolean => {
     if (cloth.kind === 'screen') return shape.every((end, k) => k === 0 || curtainFits([shape[k - 1], end], cloth.bottom ?? DEFAULTS.bottom, cloth.height));
     return roofFits(shape, cloth.height) && (cloth.drops ?? []).every(({ side, depth }) => {
@@ -58,7 +58,7 @@ export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
   };
   return {
     postFits,
-    roofCovers: (point, height) => isIn(point) && roofFits([point, point, point], height),
+    roofCovers: (point, height) => isIn(point) && (height >= HEADROOM - ROUNDING || !ways.some((way) => pointInRing(point, way))) && obstacles.every((obstacle) => pointKeepsClear(point, obstacle, obstacle.roofGap(height))),
     objections(cloth) {
       const shape = shapeOf(cloth);
       if (!onProperty(shape) || !clothFits(cloth, shape) || !postsOf(cloth, maxBayOf(cloth)).every(postFits)) return 'ground';

@@ -4,7 +4,7 @@ import { roofOf, screenOf } from '../../../../engine/advice/site/candidates.ts';
 import { harmPairsOf } from '../../../../engine/advice/site/harm-pairs.ts';
 import { hidingOf } from '../../../../engine/advice/site/hiding.ts';
 import { leafTables } from '../../../../engine/advice/site/leaf-tables.ts';
-import { latticeOf } from '../../../../engine/advice/site/request.ts';
+import { latticeOf, lowestOf } from '../../../../engine/advice/site/request.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/site-types.ts';
 import { targetsOf } from '../../../../engine/advice/site/targets.ts';
@@ -21,7 +21,7 @@ function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
   if (!asked.ok) throw new Error('The request is wrong.');
   const { lattice, densities } = asked;
   const rules = yardRules(plan, request.maxHeight);
-  const hiding = hidingOf(plan, Math.min(...lattice.heights, ...lattice.screenTops));
+  const hiding = hidingOf(plan, lowestOf(lattice));
   const allowed = (cloth: Canopy | Screen): boolean => {
     const objections = rules.objections(cloth);
     return objections !== 'ground' && objections.length === 0 && hiding.isHidden(cloth);
