@@ -20,6 +20,8 @@ import { formatTemperature, type Units, unitsOf } from '../plan/units.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
 import { buildScene } from '../scene/build.ts';
 import type { Scene } from '../scene/solids.ts';
+import { monthOfDate } from '../sun/calendar.ts';
+import { monthClimate } from '../sun/climate.ts';
 import { sunTimes } from '../sun/sun-times.ts';
 import { litresWords } from './clay.ts';
 import type { Advice } from './season-types.ts';
@@ -28,6 +30,8 @@ import { type PlantWater, waterOf } from './water.ts';
 
 /** Above this, work in the garden is for the early morning. Our choice. [°C] */
 const HOT_WORK = 30;
+/** Between a day's high and low where the climate has no figures for the month. Our choice. [K] */
+const USUAL_SWING = 15;
 /** A leaf under a clear calm sky is so much colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol. 42:121–133). [K] */
 const CLEAR_NIGHT = 2;
 /** Stands before every clock time. */
@@ -37,7 +41,8 @@ export interface Forecast {
   readonly date: CivilDate;
   /** As the weather service gives them; the plan's own offset is added. [°C] */
   readonly high: number;
-  readonly low: number;
+  /** Absent: as far below the high as in a mean day of the month. */
+  readonly low?: number;
 }
 
 /** How a plant stands that day, under a clear sky. */
@@ -77,11 +82,11 @@ export interface Tomorrow {
 
 /** @returns the day's list, or what is wrong with the forecast or the plan */
 export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsOf(plan)): Outcome<Tomorrow> {
-  const { date, high, low } = forecast;
+  const { date, high, low = high - usualSwing(plan, date) } = forecast;
   if (!isCivilDate(date)) return refuse('date', `"${date}" is no date: write it as 2026-07-20.`);
   if (!(high >= -60 && high <= 60)) return refuse('high', `The high must be a number between ${formatTemperature(-60, units)} and ${formatTemperature(60, units)}.`);
   if (!(low >= -60 && low <= high)) return refuse('low', `The low must be at most the high of ${formatTemperature(high, units)}.`);
-  const forecastPlan = withForecast(plan, forecast);
+  const forecastPlan = withForecast(plan, { date, high, low });
   const scene = buildScene(forecastPlan);
   const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: date.slice(5) });
   if (!heat.ok) return heat;
@@ -101,7 +106,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       plants: worstFirst,
       tasks: tasks.toSorted((a, b) => minuteOf(a.task.at) - minuteOf(b.task.at)).map(({ task }) => task),
       cautions: cautionsFor([...(high >= HOT_WORK || !frosty ? (['heat', 'cloth'] as const) : []), ...(frosty ? (['winter'] as const) : [])], plan.cautions),
-      notes: notesOf(plan, forecast, units),
+      notes: notesOf(plan, forecast, low, units),
     },
   };
 }
@@ -117,8 +122,13 @@ function refuse(what: string, message: string): Outcome<never> {
   return { ok: false, problems: [{ pointer: `--${what}`, message, severity: 'error' }] };
 }
 
+function usualSwing(plan: Plan, date: CivilDate): number {
+  const usual = monthClimate(plan, monthOfDate(date));
+  return usual === null ? USUAL_SWING : usual.high - usual.low;
+}
+
 /** A season of that one day, clear, with the typed extremes in place of the month's. */
-function withForecast(plan: Plan, { date, high, low }: Forecast): Plan {
+function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan {
   const monthDay = date.slice(5);
   const month = Number(date.slice(5, 7));
   const own = plan.climate.months.find((row) => row.month === month);
@@ -192,12 +202,13 @@ function heatTasks(plan: Plan, plants: readonly TomorrowPlant[], date: CivilDate
 function shadeWords(plan: Plan, { plant, when, from, thirsty, watered, limit }: TomorrowPlant, waterMayDo: boolean, units: Units): string {
   const name = namesInside(plan, [plant]);
   const [dry, wet, most] = [thirsty, watered, limit].map((celsius) => formatTemperature(celsius, units));
-  const side = typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' from above' : '';
-  const feature = featureOf(plan, plant);
+  const side = typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' at its top' : '';
+  const feature = plantFeatures(plan).find(({ id }) => id === plant);
+  const fruit = feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';
   const mobile = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
   const how = mobile ? `Have ${name} in the shade by now, or cloth over it` : `Have cloth or an umbrella over ${name} by now`;
   const what = `${how}, until ${when?.to ?? 'evening'}`;
-  const why = waterMayDo ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; well watered it gets by` : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;
+  const why = fruit ? `the skin of its fruit reaches ${dry}${side}, its limit is ${most}, and water does not cool it` : waterMayDo ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; well watered it gets by` : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;
   return `${what}: ${why}.`;
 }
 
@@ -230,10 +241,11 @@ function minuteOf(at: string): number {
   return at === 'the evening before' ? EVENING_BEFORE : Number(at.slice(0, 2)) * 60 + Number(at.slice(3, 5));
 }
 
-function notesOf(plan: Plan, { date, high }: Forecast, units: Units): string[] {
+function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, units: Units): string[] {
   const { offset = 0, months } = plan.climate;
   return [
     sentenceCase(`for ${dateWords(date)}, taken as a clear day: cloud makes it milder. A leaf’s figure may be 4 K off.`.replace('4 K', units === 'imperial' ? '7 °F' : '4 K')),
+    ...(typed === undefined ? [`No low was given: ${formatTemperature(low, units)} is taken, as far below the high as on a usual day of the month.`] : []),
     ...(offset === 0 ? [] : [`Your own thermometer’s offset is added: the air in this yard reaches ${formatTemperature(high + offset, units)}.`]),
     ...(months.some(({ month }) => month === Number(date.slice(5, 7))) ? [] : ['The plan has no figures for that month: usual humidity and wind are taken.']),
   ];

@@ -57,6 +57,14 @@ describe('tomorrow', () => {
     expect(says('2026-08-20')).toBe(false);
   });
 
+  it('without a low takes the month’s usual swing, and says so', () => {
+    const { low, notes } = dayOf(courtyard, { date: '2026-07-20', high: 40 });
+    const july = courtyard.climate.months.find(({ month }) => month === 7)!;
+    expect(low).toBeCloseTo(40 - (july.high - july.low), 9);
+    expect(notes.some((note) => note.startsWith('No low was given'))).toBe(true);
+    expect(hot.notes.some((note) => note.startsWith('No low was given'))).toBe(false);
+  });
+
   it('a warmer forecast never leaves a leaf cooler (law)', () => {
     fc.assert(
       fc.property(fc.integer({ min: 20, max: 44 }), fc.integer({ min: 1, max: 5 }), (high, more) => {

@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest';
 import { tomorrowOf } from '../../../engine/advice/tomorrow.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { VERBS } from '../../../engine/output/verbs/index.ts';
+import { verbsFor } from '../../../engine/output/verbs/index.ts';
 import { runLine } from './verbs/command-for-tests.ts';
 
 /** Words by which a page tells somebody to do a risky thing, and the beginnings of the cautions that must then stand on it. */
 const RISKS: readonly (readonly [task: string, told: RegExp, cautions: readonly string[]])[] = [
   ['spray', /coat of clay|spray reflective|spray on a|powder in \d/i, ['Sprays: the label is the law', 'Heat: work before 11']],
   ['hang cloth', /\b(put|hang|take) (the )?cloth|cloth (up|down)\b|have cloth/i, ['Take the cloth off before a storm', 'Heat: work before 11']],
-  ['climb', /\b(step ladder|cloth up:|put the cloth of)/i, ['Ladders: on level ground']],
+  ['climb', /\b(step ladder|cloth up(:| at the latest:)|put the cloth of)/i, ['Ladders: on level ground']],
   ['dig', /\bdig the holes|before you dig\b/i, ['you know what is under the ground', 'a power line runs above']],
   ['build', /Build sheet|what to build|cloth\. It takes/i, ['Orientation only. Wind loads']],
   ['go out in the heat to measure', /How to take a reading/i, ['Heat: work before 11']],
@@ -28,8 +28,8 @@ function toldIn(page: string): string[] {
 }
 
 const LINES = [
-  ...VERBS.filter(({ name, examples }) => !name.startsWith('survey') && examples.length > 0).map(({ examples }) => examples.find((line) => !line.includes('--json')) ?? examples[0]),
-  'season demo --option B', 'season demo --option B --ics', 'report demo --option B --cell 1',
+  ...(await verbsFor([])).filter(({ name, examples }) => !name.startsWith('survey') && examples.length > 0).map(({ examples }) => examples.find((line) => !line.includes('--json')) ?? examples[0]),
+  'season demo --option B', 'season demo --option B --ics', 'season demo --high 42 --day 2026-07-20', 'season demo --high 8 --low -4 --day 2026-12-20', 'report demo --option B --cell 1',
 ];
 
 test.each(LINES)('%s warns of all that it tells people to do', async (line) => {
