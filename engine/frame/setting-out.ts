@@ -7,7 +7,7 @@ import { formatLength } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { formatTape } from './lengths.ts';
 import type { FrameModel } from './model.ts';
-import { HAND_BREADTH, nearestFace, pathsCross, sideOf, whatStandsAt } from './surroundings.ts';
+import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, pathsCross, sideOf, whatStandsAt } from './surroundings.ts';
 import type { Diagonal, FixedPoint, PostPlace, SettingOut } from './types.ts';
 
 interface Candidate {
@@ -146,7 +146,7 @@ function notesAt(plan: Plan, at: PlanPoint, units: Units): string[] {
   if (inTheWay !== undefined) notes.push(`would stand in ${inTheWay}: move the frame, or that`);
   const face = nearestFace(plan, at);
   if (face !== undefined && face.gap < HAND_BREADTH - 1e-9) notes.push(`only ${formatTape(face.gap, units)} from ${face.name}: leave a hand's breadth`);
-  else if (face !== undefined) notes.push(`${formatTape(face.gap, units)} from ${face.name}: ask its owner first`);
+  else if (face !== undefined) notes.push(`${formatTape(face.gap, units)} from ${face.name}: ask its owner first, and dig no hole within ${formatTape(FOOTING_CLEARANCE, units)} of it; move the frame, or hold this post by weights`);
   return notes;
 }
 

@@ -76,7 +76,7 @@ function groundSteps({ settingOut, anchors, model, brief, sunk }: StepInput, uni
   return [
     step('ask', 'Before you buy: go through the cautions marked STOP below and settle each one. Write down who owns the walls near by.', [], ['permission', 'shared-wall', 'overhead-line', 'children', 'engineer']),
     step('probe', anchors.ground === 'paving' || anchors.ground === 'wheels' ? 'Look over the floor where each post will stand: firm, level, no drain cover.' : 'Push a thin steel rod into the ground at every post: soil, a hard layer, a root or a pipe? Move the frame now, on the plan, if one is in the way.', anchors.ground === 'paving' || anchors.ground === 'wheels' ? [] : ['rod'], ['buried-lines']),
-    step('set-out', `Mark the middle of every post with a peg (a chalk cross on a hard floor), from the setting-out table with two tape measures, and run a string round them.${square}`, ['tapes', 'pegs', 'marker'], []),
+    step('set-out', `Mark the middle of every post with a peg (a chalk cross on a hard floor), from the setting-out table with two tape measures, and run a string round them.${square} Hold the string level with the spirit level: where the ground lies lower at a post, that post is cut longer by as much.`, ['tapes', 'pegs', 'marker', 'level'], []),
     ...(digs
       ? [step('dig', `Dig the holes by hand, ${formatCut(anchors.footing?.diameter ?? 0, units)} across and ${formatCut(anchors.footing?.depth ?? 0, units)} deep, middle under the peg.`, ['spade', 'pegs', 'gloves'], ['buried-lines', 'heat'])]
       : []),
