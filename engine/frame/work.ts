@@ -16,6 +16,8 @@ const MINUTES = {
 const RANGE: HourRange = { low: 0.8, high: 2 };
 /** What one person lifts well above the waist. [kg] The NIOSH lifting equation begins at 23 (from memory) and takes off for height. */
 const LIFT = 15;
+/** More than this many round one roof are a crowd, not help. */
+const MOST_PEOPLE = 6;
 /** Nobody works on into the heat. [h] */
 const MORNING = 4;
 
@@ -52,17 +54,17 @@ function groundMinutes({ ground, kind, count, footing }: AnchorPlan): number {
   return count * { stakes: MINUTES.perStake, augers: MINUTES.perAuger, ballast: MINUTES.perCan, footing: 0, sunk: 0 }[kind];
 }
 
-/** Two at least; more where half of the rails, lifted to let the posts in, are more than two can hold. */
+/** Two at least; more where half of the rails, lifted to let the posts in, are more than two can hold, up to the most that help. */
 function peopleFor(model: FrameModel, massPerMetre: number): number {
   const rails = model.tubes.filter(({ kind }) => kind === 'top rail').reduce((total, { length }) => total + length * massPerMetre, 0);
-  return Math.max(2, Math.ceil(rails / 2 / LIFT - 1e-9));
+  return Math.min(MOST_PEOPLE, Math.max(2, Math.ceil(rails / 2 / LIFT - 1e-9)));
 }
 
 function sentencesOf({ people, parts, hours, mornings }: Omit<WorkEstimate, 'sentences'>, { ground, footing }: AnchorPlan): string[] {
   const each = parts.filter((part) => part.hours.high > 0).map((part) => `${part.what} ${range(part.hours)}`);
   return [
     `Reckon with ${range(hours)} hours of one person’s work in all: ${each.join(', ')}${ground === null ? '; what the ground takes comes on top' : ''}. With ${people === 2 ? 'two' : people} people that is ${mornings.high === 1 ? 'one cool morning' : `${range(mornings)} cool mornings`} of ${MORNING} hours${footing === null ? '' : ', and a week between for the concrete to harden'}.`,
-    `${people === 2 ? 'Two people' : `${people} people, or two with trestles who raise it bay by bay,`} are needed to raise the frame and to hang the cloth; never alone.`,
+    `${people === 2 ? 'Two people' : `${people} people, or two with trestles who raise it bay by bay,`} are needed to raise the frame and to hang the cloth; never alone.${people === MOST_PEOPLE ? ' A roof with rails as heavy as this is better built by people who do it for a living.' : ''}`,
     'Hours and hands are our estimate, from somebody who has built one before to somebody who has not; nobody has measured them.',
   ];
 }
@@ -75,6 +77,7 @@ function sum(parts: readonly { readonly hours: HourRange }[], end: keyof HourRan
   return parts.reduce((total, { hours }) => total + hours[end], 0);
 }
 
+/** Up to the half hour, from twenty on to the hour. */
 function halfHours(hours: number): number {
-  return Math.ceil(hours * 2 - 1e-9) / 2;
+  return hours > 20 ? Math.ceil(hours) : Math.ceil(hours * 2 - 1e-9) / 2;
 }

@@ -15,6 +15,9 @@ describe('hands and hours: this project’s own estimate, no source', () => {
   test('nobody builds alone, and a roof with heavier rails wants more hands', () => {
     expect(built(roof).work.people).toBe(2);
     expect(built({ ...roof, length: 5.5, width: 5.5, frame: { tube: 'scaffold-48' } }).work.people).toBeGreaterThan(3);
+    const huge = built({ ...roof, length: 12, width: 9, frame: { tube: 'scaffold-48' } }).work;
+    expect(huge.people).toBe(6);
+    expect(huge.sentences.join(' ')).toContain('who do it for a living');
   });
 
   test('hard ground and more posts take longer; concrete must harden, straps need not', () => {
