@@ -6,12 +6,13 @@ import { selection, shownOptions, slipHeight, stage, tool } from '../state/view.
 import { plan, preview, shownPlan, units } from '../state/yard.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
 import type { Draft } from './draft.ts';
-import { commitChecked, nameOf } from './feature-edits.ts';
+import { commitChecked, nameOf, nudge } from './feature-edits.ts';
 import { YARD_EDGE, takeGrip } from './grips.ts';
 import type { Grip } from './grips.ts';
+import { moveMeaning } from './move-meaning.ts';
 import { centreLine } from './outline.ts';
 import { askedPoint } from './overlays.ts';
-import { snap } from './snap.ts';
+import { snap, toMillimetre } from './snap.ts';
 import type { Snapped } from './snap.ts';
 import { shapeOf, toolById } from './tools.ts';
 import type { ToolId } from './tools.ts';
@@ -32,8 +33,12 @@ export const held = signal<{ readonly id: string; readonly grip: Grip } | null>(
 /** The yard as the map shows it: with a drag under way, and with the options being looked at as if they were built. */
 export const drawnPlan = computed(() => {
   const base = shownPlan.value;
-  if (shownOptions.value.length === 0) return base;
-  const tried = withOptions(base, shownOptions.value);
+  const kept = plan.value.options ?? [];
+  // An option that only the drag under way brings is looked at, too.
+  const begun = base === plan.value ? [] : (base.options ?? []).filter(({ id }) => !kept.some((each) => each.id === id)).map(({ id }) => id);
+  const shown = [...shownOptions.value, ...begun];
+  if (shown.length === 0) return base;
+  const tried = withOptions(base, shown);
   return tried.ok ? tried.plan : base;
 });
 
@@ -135,6 +140,8 @@ function putDown(at: PlanPoint): void {
 
 /** A grip taken to its place; a plant that a shown option moves is moved in that option, not in the yard. */
 function taken(id: string, grip: Grip, to: PlanPoint): Plan {
+  const meant = grip.part === 'whole' ? (moveMeaning.value?.plan(id, to) ?? null) : null;
+  if (meant) return meant;
   const option = plan.value.options?.findLast((each) => shownOptions.value.includes(each.id) && each.moves?.[id] !== undefined);
   return option && grip.part === 'whole' ? moveInOption(plan.value, option.id, id, to) : takeGrip(plan.value, id, grip, to);
 }
@@ -148,11 +155,23 @@ const VERBS: Readonly<Partial<Record<Grip['part'], string>>> = { whole: 'Move', 
 
 /** Ends a drag or a pair of taps: one step of undo, or a sentence and nothing. */
 export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {
+  if (grip.part === 'whole' && moveMeaning.value?.plan(id, to)) return moveMeaning.value.commit(id, to, 'now');
   const refused = commitChecked(`${VERBS[grip.part] ?? 'Reshape'} ${nameOf(id)}`, taken(id, grip, to), id);
   if (refused !== null) {
     preview.value = null;
     say(refused, 'problem');
   }
+}
+
+/** Moves what is chosen a little, by keys. [m] */
+export function nudgeChosen(by: PlanPoint): void {
+  const [id, ...others] = selection.value;
+  const feature = drawnPlan.value.features.find((each) => each.id === id);
+  const meaning = moveMeaning.value;
+  if (others.length > 0 || !meaning || feature?.kind !== 'plant') return nudge(by);
+  const to: PlanPoint = [toMillimetre(feature.at[0] + by[0]), toMillimetre(feature.at[1] + by[1])];
+  if (meaning.plan(id, to)) meaning.commit(id, to, 'merge');
+  else nudge(by);
 }
 
 /**

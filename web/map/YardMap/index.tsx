@@ -12,8 +12,8 @@ import { selection, tool } from '../../state/view.ts';
 import { openYard, shownPlan, units } from '../../state/yard.ts';
 import { DraftBar, placeWords } from '../DraftBar.tsx';
 import { layDrawing } from '../drawing-layers.ts';
-import { aim, choosePoint, crossHair, draft, drawnPlan, escape, held, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
-import { deleteFeatures, duplicate, nudge } from '../feature-edits.ts';
+import { aim, choosePoint, crossHair, draft, drawnPlan, escape, held, nudgeChosen, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
+import { deleteFeatures, duplicate } from '../feature-edits.ts';
 import { finish } from '../draft.ts';
 import { fitNames } from '../ink.ts';
 import { keyMeaning } from '../keys.ts';
@@ -155,7 +155,7 @@ export function YardMap() {
       case 'tool':
         return takeUp(meaning.tool, true);
       case 'nudge':
-        if (!wantsPoint.value) return nudge(meaning.by);
+        if (!wantsPoint.value) return nudgeChosen(meaning.by);
         crossHair.value = true;
         nudgeCross(meaning.by);
         return readOut(placeWords(aim.value?.at ?? [0, 0], units.value));

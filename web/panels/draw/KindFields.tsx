@@ -5,13 +5,13 @@ import { PlantPicker } from '../../map/PlantPicker.tsx';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { DropFields } from './DropFields.tsx';
 import { LeaflessFields } from './LeaflessFields.tsx';
+import { MOVES } from './move-words.ts';
 import { OwnPlantRow } from './OwnPlantRow.tsx';
 import { ReadingFields } from './ReadingFields.tsx';
 import { SpanFields } from './SpanFields.tsx';
 import { TextBox } from './TextBox.tsx';
 
 const CROWNS: Readonly<Record<CrownShape, string>> = { round: 'round', cone: 'pointed', column: 'a column' };
-const MOVES = { carry: 'I can carry it', trolley: 'with a trolley', never: 'never' } as const;
 const POT_COLOURS = { dark: 'dark', light: 'light', terracotta: 'terracotta', wrapped: 'wrapped' } as const;
 const BLOCKS: Readonly<Record<Blocked, string>> = { posts: 'No posts', pots: 'No pots', canopy: 'No cloth above' };
 

@@ -1,8 +1,13 @@
-import { useSignal, useSignalEffect } from '@preact/signals';
+import { untracked, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { featureOf, middleOf } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
+import { askForPoint } from '../../map/ask-point.ts';
 import { askedPoint, barredRings } from '../../map/overlays.ts';
+import { stripsOf } from '../../map/strips.ts';
 import { readOut } from '../../state/speech.ts';
+import { pin, selection } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
 import type { GroundAnswer } from '../../worker/advice-methods/ground.ts';
 import { ground } from './placed.ts';
 
@@ -15,38 +20,38 @@ export function BarredGround() {
   }, []);
   useSignalEffect(() => {
     const answer = ground.value.shown?.value;
-    barredRings.value = answer ? stripsOf(answer) : [];
+    barredRings.value = answer ? stripsOf(answer.barred.map(({ at }) => at), answer.step) : [];
   });
+  // A tap on the ground asks at once; the button asks for whoever has the cross or the keys.
+  useSignalEffect(() => {
+    const at = pin.value;
+    if (at) untracked(() => answerAt(at));
+  });
+  // What stands there is chosen by a tap on it: that is asking, too.
+  useSignalEffect(() => {
+    const [id] = selection.value;
+    const thing = untracked(() => featureOf(plan.value, id ?? ''));
+    if (thing && !(thing.kind === 'plant' && thing.container)) untracked(() => answerAt(middleOf(thing)));
+  });
+  const answerAt = (at: PlanPoint): void => {
+    said.value = wordsAt(ground.value.shown?.value, at);
+    readOut(said.value);
+  };
   const reasons = reasonList(ground.value.shown?.value);
   const ask = (): void => {
-    askedPoint.value = {
-      hint: 'Tap the ground you want to know about.',
-      take(at) {
-        askedPoint.value = null;
-        said.value = wordsAt(ground.value.shown?.value, at);
-        readOut(said.value);
-      },
-    };
+    askForPoint('Tap the ground you want to know about.', (at) => (pin.value = at));
   };
   return (
-    <details class="barred-ground">
-      <summary>Hatched ground: where it may not stand</summary>
-      <p><button type="button" onClick={ask}>Why not there?</button> {said.value}</p>
+    <section class="barred-ground" aria-label="Hatched ground">
+      <h2>Hatched ground</h2>
+      <p>There it may not stand. Tap it to hear why, or <button type="button" onClick={ask}>ask about a place</button></p>
+      {said.value !== null && <p class="said">{said.value}</p>}
+      <details>
+      <summary>Every reason, and how much ground it takes</summary>
       <ul>{reasons.map(([reason, area]) => <li key={reason}>{sentence(reason)} ({area.toFixed(1)} m²)</li>)}</ul>
-    </details>
+      </details>
+    </section>
   );
-}
-
-/** Squares beside each other in a row become one ring. */
-function stripsOf({ step, barred }: GroundAnswer): PlanPoint[][] {
-  const strips: { y: number; from: number; to: number }[] = [];
-  for (const { at: [x, y] } of barred) {
-    const last = strips.at(-1);
-    if (last && last.y === y && Math.abs(last.to - (x - step / 2)) < step / 10) last.to = x + step / 2;
-    else strips.push({ y, from: x - step / 2, to: x + step / 2 });
-  }
-  const half = step / 2;
-  return strips.map(({ y, from, to }) => [[from, y - half], [to, y - half], [to, y + half], [from, y + half]]);
 }
 
 function reasonList(answer: GroundAnswer | undefined): [reason: string, area: number][] {

@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { FeatureOf } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
-import { reckonedPlan } from '../../state/reckoned.ts';
+import { drawnPlan } from '../../state/reckoned.ts';
 import { selection, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 
@@ -25,6 +25,6 @@ export function choosePot(id: string): void {
   selection.value = [id];
 }
 
-const question = computed(() => (stage.value === 'place' && pot.value ? { plan: reckonedPlan.value, plant: pot.value.id } : null));
+const question = computed(() => (stage.value === 'place' && pot.value ? { plan: drawnPlan.value, plant: pot.value.id } : null));
 export const places = liveAnswer('place', () => question.value);
 export const ground = liveAnswer('ground', () => question.value);

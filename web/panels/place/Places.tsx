@@ -1,0 +1,87 @@
+import { useSignal, useSignalEffect } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import { featureOf, formatLength } from '../../../engine/index.ts';
+import type { FeatureOf, PlaceResult, PotSwap } from '../../../engine/index.ts';
+import { numberedMarks, showOnMap } from '../../map/overlays.ts';
+import { plan, units } from '../../state/yard.ts';
+import { openOptionId, putInOption } from './place-edits.ts';
+import { places, pot } from './placed.ts';
+import { Spot } from './Spot.tsx';
+
+/** The best places, numbered as on the drawing; cards to leaf through on a phone. */
+export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
+  const open = useSignal(1);
+  const cards = useRef<HTMLOListElement>(null);
+  useSignalEffect(() => {
+    const result = places.value.shown?.value;
+    numberedMarks.value = result && result.plant === pot.value?.id ? marksOf(result, open.value) : [];
+  });
+  const { shown, working, problems } = places.value;
+  const result = shown?.value.plant === chosen.id ? shown.value : null;
+  if (problems.length > 0) return <>{problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}</>;
+  if (!result) return working ? <p class="quiet" role="status">Trying every place on the ground…</p> : null;
+
+  /** A card that has come to rest is the chosen one, and the drawing goes there. */
+  function onRest(): void {
+    const list = cards.current;
+    if (!list || list.scrollWidth <= list.clientWidth) return;
+    const spot = result?.spots[Math.round((list.scrollLeft / (list.scrollWidth - list.clientWidth)) * (result.spots.length - 1))];
+    if (!spot || spot.rank === open.value) return;
+    open.value = spot.rank;
+    showOnMap(spot.at);
+  }
+
+  function leaf(by: 1 | -1): void {
+    const rank = Math.min(result!.spots.length, Math.max(1, open.value + by));
+    open.value = rank;
+    showOnMap(result!.spots[rank - 1].at);
+    const card = cards.current?.children[rank - 1];
+    if (card instanceof HTMLElement) cards.current?.scrollTo({ left: card.offsetLeft - cards.current.offsetLeft });
+  }
+
+  return (
+    <section aria-label="Best places" aria-busy={working !== null}>
+      <h2>Best places</h2>
+      <nav class="spot-pages" aria-label="Places, a card each">
+        <button type="button" disabled={open.value <= 1} onClick={() => leaf(-1)}>‹ Better</button>
+        <span>{open.value} of {result.spots.length}</span>
+        <button type="button" disabled={open.value >= result.spots.length} onClick={() => leaf(1)}>Next ›</button>
+      </nav>
+      <ol ref={cards} class="pot-spots" onScrollEnd={onRest}>
+        {result.spots.map((spot) => <Spot key={spot.rank} pot={chosen} spot={spot} chosen={open.value === spot.rank} onChoose={() => (open.value = open.value === spot.rank ? 0 : spot.rank)} />)}
+      </ol>
+      {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
+      {result.winterBest && (
+        <p class="winter-best">
+          Winter apart ({dayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day, is at the place marked W, {result.winterBest.at.map((metres) => formatLength(metres, units.value)).join(' across, ')} up.{' '}
+          <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>Show place W on the drawing</button>
+        </p>
+      )}
+      {result.swaps.length > 0 && <Swaps pot={chosen} swaps={result.swaps} />}
+    </section>
+  );
+}
+
+function marksOf({ spots, winterBest }: PlaceResult, open: number): typeof numberedMarks.value {
+  const best = spots.map(({ at, rank, stay, sentence }) => ({ at, label: String(rank), title: `${rank}${stay ? ', where it stands' : ''}: ${sentence}`, chosen: rank === open }));
+  return winterBest ? [...best, { at: winterBest.at, label: 'W', title: `Most winter sun: ${winterBest.sunHours.toFixed(1)} h a day` }] : best;
+}
+
+function Swaps({ pot: chosen, swaps }: { readonly pot: FeatureOf<'plant'>; readonly swaps: readonly PotSwap[] }) {
+  const into = openOptionId.value === null ? 'a new option' : `option ${openOptionId.value}`;
+  const swap = (id: string): void => {
+    const other = featureOf(plan.value, id);
+    if (other?.kind === 'plant') putInOption([[chosen, other.at], [other, chosen.at]]);
+  };
+  return (
+    <>
+      <h3>Or let two pots change places</h3>
+      <ul class="swaps">{swaps.map(({ with: other, sentence }) => <li key={other}>{sentence} <button type="button" onClick={() => swap(other)}>Change them in {into}</button></li>)}</ul>
+    </>
+  );
+}
+
+/** "15 Jan" of "01-15". */
+function dayWords(monthDay: string): string {
+  return new Date(`2001-${monthDay}T00:00Z`).toLocaleDateString(undefined, { day: 'numeric', month: 'short', timeZone: 'UTC' });
+}

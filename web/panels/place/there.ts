@@ -1,0 +1,44 @@
+import { computed, signal } from '@preact/signals';
+import type { Outcome, PlanPoint } from '../../../engine/index.ts';
+import { drawnPlan } from '../../map/drawing.ts';
+import { isStale } from '../../state/live.ts';
+import { drawnPlan as yardPlan } from '../../state/reckoned.ts';
+import { heat, period } from '../../state/results.ts';
+import { stage } from '../../state/view.ts';
+import { weatherInUse } from '../../state/weather.ts';
+import { preview } from '../../state/yard.ts';
+import type { PotThere, PotThereArgs } from '../../worker/advice-methods/pot-there.ts';
+import { followNewest } from '../../worker/newest.ts';
+import { trialBridge } from '../../worker/trial-bridge.ts';
+import { pot } from './placed.ts';
+
+/** Where the pot stands on the drawing: dragged, in the open option, or in the yard. */
+export const potAt = computed<PlanPoint | null>(() => {
+  const id = pot.value?.id;
+  const drawn = drawnPlan.value.features.find((feature) => feature.id === id);
+  return drawn?.kind === 'plant' ? drawn.at : null;
+});
+
+function same(a: PlanPoint | null | undefined, b: PlanPoint | null | undefined): boolean {
+  return a?.[0] === b?.[0] && a?.[1] === b?.[1];
+}
+
+/** Whether it stands elsewhere on the drawing than in the yard. */
+export const elsewhere = computed(() => potAt.value !== null && !same(potAt.value, pot.value?.at));
+
+const question = computed<PotThereArgs | null>(() => {
+  const [chosen, at] = [pot.value, potAt.value];
+  if (stage.value !== 'place' || chosen === null || at === null || (!elsewhere.value && preview.value === null)) return null;
+  return { plan: { ...yardPlan.value, features: drawnPlan.value.features }, plant: chosen.id, at, period: period.value };
+});
+
+const answered = signal<PotThere | null>(null);
+
+/** How the pot fares where it is held or stands in the option; rough while it moves. */
+export const there = computed(() => (question.value === null ? null : answered.value));
+export const isRough = computed(() => preview.value !== null || (question.value !== null && !same(there.value?.at, potAt.value)) || (question.value === null && isStale(heat.value)));
+
+export function followPot(): () => void {
+  const ask = (args: PotThereArgs): Promise<Outcome<PotThere>> => trialBridge.call('potThere', args, { weather: weatherInUse.peek() }) as Promise<Outcome<PotThere>>;
+  return followNewest(question, ask, answered);
+}
