@@ -121,7 +121,7 @@ function eye(feature: FeatureOf<'eye'>, renderers: Renderers, guess: string): La
   const ends = path.length === 1 ? [path[0]] : [path[0], path[path.length - 1]];
   return [
     polyline(toLatLngs(path), exact(renderers, 'ground', `ink eye${guess}`)),
-    ...ends.map((at) => symbol(at, 'eye-mark', ['M1.5 8C4 4.2 12 4.2 14.5 8 12 11.8 4 11.8 1.5 8Z', 'M8 6.2a1.8 1.8 0 1 0 .01 0Z'])),
+    ...ends.map((at) => symbol(at, 'eye-mark', ['M8 1.5a6.5 6.5 0 1 0 .01 0Z', 'M5.7 6v1.4', 'M10.3 6v1.4', 'M5.4 10.2q2.6 2 5.2 0'])),
     ...label(feature, ends[0], 0.2),
   ];
 }
