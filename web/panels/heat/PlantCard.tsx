@@ -2,7 +2,7 @@ import './card.css';
 import { compassWord, LEAF_SPREAD, formatTemperature, formatTemperatureDifference } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
-import { askWhy } from '../../state/view.ts';
+import { askWhy, aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { PlantRose } from './PlantRose.tsx';
@@ -26,7 +26,7 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
         <dt>Sun</dt><dd>{plant.sunHours.toFixed(1)} h a day ({plant.lightClass} at its top), {plant.hotHours.toFixed(1)} hot hours</dd>
         <dt>Light for growing</dt><dd>{plant.dailyLight.toFixed(0)} mol/m² a day</dd>
         {plant.pot && <><dt>Its pot’s wall</dt><dd>{plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day</dd></>}
-        <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`}</dd>
+        <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`} <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>What hangs on them?</button></dd>
       </dl>
       <WallNote live={plantWall.value} />
       <p><button type="button" onClick={() => askWhy(plant.id)}>It burnt: why?</button></p>
