@@ -4,7 +4,7 @@ import { latestDamage } from '../../../engine/index.ts';
 import type { RivalId, Side, WhyResult } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { guessesOf } from '../../state/next.ts';
-import { selection } from '../../state/view.ts';
+import { aside, selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { askEngine } from '../../worker/engine.ts';
 import { Choices } from './Field.tsx';
@@ -96,7 +96,7 @@ function HowSure() {
   const rough = plan.value.climate.from === 'rough' ? 'rough climate, ' : '';
   return (
     <section aria-label="How sure">
-      <p>How sure: rough, {rough}{guesses.length} {guesses.length === 1 ? 'guess' : 'guesses'}:</p>
+      <p>How sure: rough, {rough}{guesses.length} {guesses.length === 1 ? 'guess' : 'guesses'}: <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>what hangs on them?</button></p>
       <ul class="guess-list">{guesses.map(({ feature, key }) => <li key={`${feature?.id}/${key}`}>{guessWords(feature, key)}</li>)}</ul>
     </section>
   );
