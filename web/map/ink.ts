@@ -152,14 +152,17 @@ const LETTER_PX = 6.5;
 
 /** Hides names that have no room on the thing they name, or lie over one already there. @param pixels a metre */
 export function fitNames(container: HTMLElement, pixels: number): void {
+  const names = [...container.querySelectorAll<HTMLElement>('.map-name span')];
+  // All are measured before any is changed, so that the page is laid out once.
+  const boxes = names.map((words) => words.getBoundingClientRect());
   const standing: DOMRect[] = [];
-  for (const words of container.querySelectorAll<HTMLElement>('.map-name span')) {
-    const box = words.getBoundingClientRect();
+  names.forEach((words, k) => {
+    const box = boxes[k];
     const long = words.dataset.room !== undefined && Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX;
     const hidden = long || standing.some((other) => box.left < other.right && other.left < box.right && box.top < other.bottom && other.top < box.bottom);
     words.classList.toggle('hidden', hidden);
     if (!hidden) standing.push(box);
-  }
+  });
 }
 
 /** Words on the paper at one place: always a text node, so that a name can be anything. @param room that the words have [m] */
