@@ -1,10 +1,20 @@
-/** The command line: reads arguments and files, runs one verb, prints. Everything it computes stands in `engine/output` and upstream. */
+/**
+ * The command line: reads arguments and files, runs one verb, prints. Everything it computes stands in `engine/output` and upstream, and is
+ * loaded with the verb, so that a broken plan is refused without it.
+ */
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import {
-  DEMO_NAMES, demoPlan, helpText, isDemoName, oneLine, parseEpw, parsePlan, planText, readCommand, unitsOf, verbHelpText, VERBS, withOptions,
-} from './index.ts';
-import type { Command, Plan, Problem, Weather } from './index.ts';
+import { type Command, readCommand } from './output/command-line.ts';
+import { helpText, verbHelpText } from './output/help.ts';
+import { oneLine } from './output/plain-text.ts';
+import { verbsFor } from './output/verbs/index.ts';
+import { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
+import { withOptions } from './plan/options.ts';
+import { parsePlan } from './plan/parse.ts';
+import { planText } from './plan/serialize.ts';
+import type { Plan, Problem } from './plan/types.ts';
+import { unitsOf } from './plan/units.ts';
+import type { Weather } from './sun/weather.ts';
 
 /** The machine as the command line sees it. */
 export interface Machine {
@@ -25,10 +35,11 @@ type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; 
 /** @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program */
 export async function main(argv: readonly string[], machine: Machine): Promise<number> {
   try {
-    const command = readCommand(argv, VERBS);
+    const verbs = await verbsFor(argv);
+    const command = readCommand(argv, verbs);
     if (command.kind === 'wrong') return refuse(machine, command.problems);
     if (command.kind === 'help') {
-      machine.out(command.verb ? verbHelpText(command.verb) : helpText(VERBS));
+      machine.out(command.verb ? verbHelpText(command.verb) : helpText(verbs));
       return 0;
     }
     return await run(command, machine);
@@ -45,7 +56,7 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   const optionIds = (values.option ?? []).map(String);
   const changed = read && withOptions(read.value.plan, optionIds);
   if (changed && !changed.ok) return refuse(machine, changed.problems);
-  const weather = values.weather ? readWeather(String(values.weather[0]), machine) : null;
+  const weather = values.weather ? await readWeather(String(values.weather[0]), machine) : null;
   if (weather && !weather.ok) return refuse(machine, weather.problems);
   const warnings = read?.value.warnings ?? [];
   if (verb.name !== 'check') for (const { pointer, message } of warnings) machine.err(`warning ${located(pointer, message)}\n`);
@@ -94,9 +105,10 @@ function planBytes(name: string, machine: Machine): Read<Uint8Array | string> {
   return readBytes(name, machine);
 }
 
-function readWeather(path: string, machine: Machine): Read<Weather> {
+async function readWeather(path: string, machine: Machine): Promise<Read<Weather>> {
   const bytes = readBytes(path, machine);
   if (!bytes.ok) return bytes;
+  const { parseEpw } = await import('./sun/epw.ts');
   const parsed = parseEpw(bytes.value);
   if (!parsed.ok) return { ok: false, problems: parsed.problems.map((problem) => ({ ...problem, pointer: '--weather' })) };
   const { bridged } = parsed.weather;

@@ -224,20 +224,14 @@ export { tomorrowOf } from './advice/tomorrow.ts';
 export type { PlantWater, WaterDay } from './advice/water.ts';
 export { waterOf } from './advice/water.ts';
 
-// output: Results for people and other programs, and the verbs of the command line.
-export type { Command } from './output/command-line.ts';
-export { readCommand } from './output/command-line.ts';
+// output: Results for people and other programs.
 export { loadCsv } from './output/csv.ts';
 export { loadGeoJson, lonLatOf } from './output/geo-json.ts';
 export { heatMap, heatMapKey } from './output/heat-map.ts';
-export { helpText, verbHelpText } from './output/help.ts';
 export type { CalendarRequest } from './output/icalendar.ts';
 export { icalendar } from './output/icalendar.ts';
-export { oneLine } from './output/plain-text.ts';
 export type { Report, ReportRequest, ReportSection } from './output/report-types.ts';
 export { reportHtml } from './output/report-html.ts';
 export { reportOf } from './output/report-of.ts';
 export { seasonCalendar } from './output/season-calendar.ts';
 export { waterAdvice, waterTable } from './output/season-text.ts';
-export { VERBS } from './output/verbs/index.ts';
-export type { Verb, VerbRequest, VerbResult } from './output/verbs/verb.ts';

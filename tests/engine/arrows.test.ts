@@ -30,6 +30,7 @@ test.each([
   ['engine/cast/planted.ts', 'export const luck = () => Math.random();', 'Randomness comes with a seed'],
   ['engine/plan/planted.ts', 'export const page = () => document;', 'no page'],
   ['web/panels/planted.ts', "export { castRay } from '../../engine/cast/ray.ts';", 'through engine/index.ts'],
+  ['engine/cli.ts', "export { loadOf } from './load/load-of.ts';", 'is loaded with it'],
 ])('%s may not say %s', (path, source, sentence) => {
   expect(refusals(path, source)).toContain(sentence);
 });

@@ -1,8 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { main } from '../../engine/cli.ts';
-import { VERBS } from '../../engine/output/verbs/index.ts';
-import { splitLine } from './output/verbs/command-for-tests.ts';
 
 interface Ran {
   readonly code: number;
@@ -156,16 +154,5 @@ describe('broken plans', () => {
         for (const line of err.trimEnd().split('\n')) expect(line, name).toMatch(/\S.{8,}[.?]$/);
       }
     }
-  });
-});
-
-describe('the examples of the help', () => {
-  const examples = VERBS.flatMap((verb) => verb.examples);
-
-  it.each(examples)('%s', async (example) => {
-    const { code, out, err } = await run(splitLine(example));
-    expect(err).not.toMatch(/fault/);
-    expect(code).toBe(0);
-    expect(out.length).toBeGreaterThan(10);
   });
 });

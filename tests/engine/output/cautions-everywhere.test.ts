@@ -28,14 +28,17 @@ function toldIn(page: string): string[] {
 }
 
 const LINES = [
-  ...(await verbsFor([])).filter(({ name, examples }) => !name.startsWith('survey') && examples.length > 0).map(({ examples }) => examples.find((line) => !line.includes('--json')) ?? examples[0]),
+  ...(await verbsFor([])).flatMap(({ examples }) => examples),
   'season demo --option B', 'season demo --option B --ics', 'season demo --high 42 --day 2026-07-20', 'season demo --high 8 --low -4 --day 2026-12-20', 'report demo --option B --cell 1',
 ];
 
-test.each(LINES)('%s warns of all that it tells people to do', async (line) => {
-  const { code, out } = await runLine(line);
+test.each(LINES)('%s does what the help shows, and warns of all that it tells people to do', async (line) => {
+  const { code, out, err } = await runLine(line);
+  expect(err).not.toMatch(/fault|undefined|NaN/);
   expect(code).toBe(0);
-  expect(missing(out)).toEqual([]);
+  expect(out.length).toBeGreaterThan(5);
+  expect(out).not.toMatch(/undefined|NaN|\[object/);
+  if (!line.includes('--json')) expect(missing(out)).toEqual([]);
 });
 
 test('the pages that tell of risks are found: the words above are the pages’ own', async () => {

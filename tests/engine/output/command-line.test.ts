@@ -2,10 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { readCommand } from '../../../engine/output/command-line.ts';
 import { helpText, verbHelpText } from '../../../engine/output/help.ts';
 import { nearestWord } from '../../../engine/output/nearest-word.ts';
-import { VERBS } from '../../../engine/output/verbs/index.ts';
+import { VERBS, verbsFor } from '../../../engine/output/verbs/index.ts';
 import type { Verb } from '../../../engine/output/verbs/verb.ts';
 
-const read = (...argv: string[]) => readCommand(argv, VERBS);
+const all = await verbsFor([]);
+const read = (...argv: string[]) => readCommand(argv, all);
 const runs = (...argv: string[]) => {
   const command = read(...argv);
   if (command.kind !== 'run') throw new Error(command.kind === 'wrong' ? command.problems.map(({ message }) => message).join(' ') : 'help');
@@ -101,10 +102,21 @@ describe('verbs of two words', () => {
   });
 });
 
+describe('the verbs', () => {
+  it('are called what they are listed as', () => expect(all.map(({ name }) => name)).toEqual(VERBS.map(({ name }) => name)));
+
+  it('are loaded one at a time where one is asked for, and all of them where none is', async () => {
+    const loaded = async (...argv: string[]) => (await verbsFor(argv)).map(({ name }) => name);
+    expect(await loaded('check', 'demo')).toEqual(['check']);
+    expect(await loaded('survey', 'north', '--help')).toEqual(['survey north']);
+    for (const argv of [[], ['--help'], ['survey'], ['chekc', 'demo']]) expect(await loaded(...argv)).toHaveLength(VERBS.length);
+  });
+});
+
 describe('the help', () => {
   it('names every verb, and of each verb every option and example', () => {
-    const page = helpText(VERBS);
-    for (const verb of VERBS) {
+    const page = helpText(all);
+    for (const verb of all) {
       expect(page).toContain(verb.name);
       const own = verbHelpText(verb);
       for (const { name } of verb.options) expect(own).toContain(`--${name}`);

@@ -1,15 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { SURVEY_VERBS } from '../../../../engine/output/verbs/survey.ts';
 import { jsonOf, runLine } from './command-for-tests.ts';
-
-describe('every example of the help', () => {
-  test.each(SURVEY_VERBS.flatMap(({ examples }) => examples))('%s', async (line) => {
-    const { code, out, err } = await runLine(line);
-    expect(err).not.toMatch(/undefined|NaN/);
-    expect(code).toBe(0);
-    expect(out).not.toMatch(/undefined|NaN|\[object/);
-  });
-});
 
 describe('what the survey says', () => {
   test('north from a shadow, with the sun, the ± and a line to check it by', async () => {
