@@ -196,6 +196,8 @@ export { shadowMarks } from './advice/shadow-marks.ts';
 export { compareOptions } from './advice/compare.ts';
 export { clothArea } from './advice/compare-cost.ts';
 export { seenFrom } from './advice/compare-seen.ts';
+export type { SightCut } from './advice/sight-cut.ts';
+export { sightCuts } from './advice/sight-cut.ts';
 export type {
   ChoiceCost, ComparedChoice, ComparedPlant, CompareRequest, CompareResult, PlantLight, PlantStand, SeenFrom, SideStand,
 } from './advice/compare-types.ts';
@@ -233,5 +235,6 @@ export { icalendar } from './output/icalendar.ts';
 export type { Report, ReportRequest, ReportSection } from './output/report-types.ts';
 export { reportHtml } from './output/report-html.ts';
 export { reportOf } from './output/report-of.ts';
+export { planPicture } from './output/report-plan.ts';
 export { seasonCalendar } from './output/season-calendar.ts';
 export { waterAdvice, waterTable } from './output/season-text.ts';

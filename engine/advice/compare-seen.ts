@@ -22,7 +22,7 @@ export function seenFrom(plan: Plan, cloths: readonly (Canopy | Screen)[]): Seen
 }
 
 /** Points over a canopy's roof, its edges and corners among them, or along a screen's upper edge. */
-function topPoints(cloth: Canopy | Screen): SpacePoint[] {
+export function topPoints(cloth: Canopy | Screen): SpacePoint[] {
   if (cloth.kind === 'screen') {
     const path = cleanPath(cloth.path);
     return path.slice(1).flatMap((b, k) => between([...path[k], cloth.height], [...b, cloth.height]));

@@ -29,23 +29,22 @@ interface Frame {
   at(point: PlanPoint): [number, number];
 }
 
-/** @returns the picture; `gradeKey` says what its hatching means */
-export function planPicture(plan: Plan, load: LoadResult, units: Units): string {
+/** @param load `null`: the yard without its heat @returns the picture; `gradeKey` says what its hatching means */
+export function planPicture(plan: Plan, load: LoadResult | null, units: Units): string {
   const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
   const scale = LONG_SIDE / Math.max(maxX - minX, maxY - minY);
   const frame: Frame = { scale, at: ([x, y]) => [(x - minX) * scale, (maxY - y) * scale] };
   const [width, height] = [(maxX - minX) * scale, (maxY - minY) * scale];
   const inside = [
-    `<defs>${patterns()}</defs>`,
-    gradeAreas(load, frame),
+    load === null ? '' : `<defs>${patterns()}</defs>${gradeAreas(load, frame)}`,
     `<path d="${pathThrough(openRing(plan.site.boundary).map(frame.at), true)}" fill="none" stroke="black" stroke-width="1.5" stroke-dasharray="14 5 3 5"/>`,
     ...plan.features.map((feature) => drawn(feature, frame)),
-    ...load.plants.map(({ at }, index) => letterAt(frame.at(at), index)),
+    ...(load?.plants ?? []).map(({ at }, index) => letterAt(frame.at(at), index)),
     northArrow(plan, width),
     scaleBar(scale, height, units),
   ].join('');
   const size = `${formatLength(maxX - minX, units)} by ${formatLength(maxY - minY, units)}`;
-  return svgPicture(`The yard from above, ${size}, hatched by grade`, [-ROOM, -ROOM, width + 2 * ROOM, height + 2 * ROOM], inside);
+  return svgPicture(`The yard from above, ${size}${load === null ? '' : ', hatched by grade'}`, [-ROOM, -ROOM, width + 2 * ROOM, height + 2 * ROOM], inside);
 }
 
 /** A swatch of hatching for each grade, with its word. */

@@ -77,6 +77,10 @@ test('print the build sheet, tick what you have, find the length of the diagonal
     expect(pages).toBeLessThanOrEqual(12);
     await page.emulateMedia({ media: null });
   }
+  await page.getByRole('button', { name: 'Print a letter to ask leave' }).click();
+  await page.locator('.paper-host').getByText(/^From .*: not visible\.$/).waitFor({ state: 'attached' });
+  expect(await page.locator('.paper-host').textContent()).not.toMatch(/heat|hot|burn/i);
+  expect((await page.pdf({ format: 'Letter' })).toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
   // Printed and gone.
   expect(await page.locator('.paper-host').count()).toBe(0);
   expect(complaints).toEqual([]);

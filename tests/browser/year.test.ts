@@ -111,7 +111,7 @@ test('the year has its dates, water, frost, cautions, a page for the wall, a cal
   await dates.getByText(/^Sprays: the label is the law/).waitFor();
   expect(await dates.locator('summary').filter({ hasText: 'Clay:' }).count()).toBe(1);
   await dates.getByText('Water: how much a day').click();
-  await dates.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText(/ L$/).first().waitFor();
+  await dates.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText(/\sL$/).first().waitFor();
   await dates.getByText('Frost: how many nights').click();
   await dates.getByText(/^Put the cover on before sunset/).last().waitFor();
 

@@ -4,10 +4,12 @@ import { SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet } from '../../../engine/index.ts';
 import { say } from '../../state/speech.ts';
 import { units } from '../../state/yard.ts';
+import { askEngine } from '../../worker/engine.ts';
 import { printPaper } from '../papers/print-paper.ts';
 import { AsBuilt } from './AsBuilt.tsx';
 import { Cautions, MindAt, openStops } from './Cautions.tsx';
-import { unknowns } from './chosen.ts';
+import { builtPlan, chosen, unknowns } from './chosen.ts';
+import { Letter } from './Letter.tsx';
 import { Paper } from './Paper.tsx';
 import { Parts } from './Parts.tsx';
 import { Shopping } from './Shopping.tsx';
@@ -21,6 +23,16 @@ const CAUTIONS = 'Cautions';
 
 /** Which block is open; kept while one goes to another stage and back. */
 export const page = signal(0);
+
+/** The page for whoever has to allow the frame. */
+async function printLetter(sheet: BuildSheet): Promise<void> {
+  const thing = chosen.value?.thing;
+  const built = builtPlan.value;
+  const { underlay: _, ...site } = built.site;
+  const answer = await askEngine('letter', { plan: { ...built, site, past: undefined, journal: undefined }, id: sheet.id });
+  if (!answer.ok || !thing) return say('The letter could not be made.', 'problem');
+  printPaper(<Letter thing={thing} sheet={sheet} built={built} pictures={answer.value} />);
+}
 
 /** The sheet as on paper, a page a block. */
 export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
@@ -67,7 +79,8 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
       </article>
       <div class="print-row screen-only">
         <button type="button" class="main" onClick={printSheet}>Print the sheet</button>
-        <span class="quiet">A4 or Letter, at 100 %: the bar “measure me” tells.</span>
+        <button type="button" onClick={() => void printLetter(sheet)}>Print a letter to ask leave</button>
+        <span class="quiet">A4 or Letter, at 100 %: the bar “measure me” tells. The letter shows whether the frame is seen over the wall.</span>
       </div>
     </>
   );

@@ -1,11 +1,13 @@
 import type { ComponentChildren } from 'preact';
-import { formatTemperature, nameOf, seasonCalendar, waterAdvice, waterTable, yearEntries } from '../../../engine/index.ts';
-import type { Advice, FrostPlant, SeasonResult } from '../../../engine/index.ts';
+import { formatTemperature, inYearlySpan, nameOf, seasonCalendar, waterAdvice, waterTable, yearEntries } from '../../../engine/index.ts';
+import type { Advice, FrostAdvice, FrostPlant, SeasonResult } from '../../../engine/index.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
+import { findOut } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { printPaper } from '../papers/print-paper.ts';
 import { grounds } from './grounds.ts';
 import { today } from './season.ts';
+import { tied } from './tied.ts';
 import { YearPaper } from './YearPaper.tsx';
 import { spanWords } from './YearStrip.tsx';
 
@@ -34,7 +36,7 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
         <Sentences advice={waterAdvice()} />
       </Fold>
       <Fold title="Frost: how many nights, and the winter cover">
-        {frost.plants.length > 0 && <DataTable head={['Plant', 'Hurt at', 'Cover below', 'Nights that cold', 'Light under a cover']} rows={frost.plants.map(frostRow)} />}
+        {frost.plants.length > 0 && <FrostTable frost={frost} />}
         <Sentences advice={frost.advice} />
       </Fold>
       <Fold title="Month by month">
@@ -68,18 +70,34 @@ function DataTable({ head, rows }: { readonly head: readonly string[]; readonly 
     <div class="sheet-table" tabIndex={0} role="group" aria-label={head.join(', ')}>
       <table>
         <thead><tr>{head.map((text) => <th key={text} scope="col">{text}</th>)}</tr></thead>
-        <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row"><bdi>{name}</bdi></th>{cells.map((text, column) => <td key={column}>{text}</td>)}</tr>)}</tbody>
+        <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row"><bdi>{name}</bdi></th>{cells.map((text, column) => <td key={column}>{tied(text)}</td>)}</tr>)}</tbody>
       </table>
     </div>
   );
 }
 
-function frostRow({ plant, damage, coverBelow, nights, light }: FrostPlant): readonly string[] {
+/** When a plant is hurt and what it gets to live on under a cover; how many nights too, where the climate has winter months. */
+function FrostTable({ frost: { plants, window } }: { readonly frost: FrostAdvice }) {
+  const counted = window !== null && plan.value.climate.months.some(({ month }) => inYearlySpan({ from: window.first.slice(5), to: window.last.slice(5) }, `${String(month).padStart(2, '0')}-15`));
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
+  const rows = plants.map(({ plant, damage, coverBelow, nights, light }) => [
+    nameOf(plan.value, plant),
+    degrees(damage),
+    degrees(coverBelow),
+    ...(counted ? [nightWords(nights)] : []),
+    light === null ? '–' : `${light.low.toFixed(0)} to ${light.high.toFixed(0)} mol/m²${light.enough ? '' : ', too little'}`,
+  ]);
+  return (
+    <>
+      <DataTable head={['Plant', 'Hurt at', 'Cover below', ...(counted ? ['Nights that cold'] : []), 'Light under a cover']} rows={rows} />
+      {window !== null && !counted && <p>The climate has no winter months: type their highs and lows, and the cold nights are counted. <button type="button" onClick={() => findOut('climate')}>Type winter’s lows</button></p>}
+    </>
+  );
+}
+
+function nightWords(nights: FrostPlant['nights']): string {
   const cold = nights.filter((each) => each.nights >= 0.5).map((each) => `${monthName(each.month)} ${each.nights.toFixed(0)}`);
-  const counted = nights.length === 0 ? 'no winter months in the climate' : cold.length === 0 ? 'hardly any' : cold.join(', ');
-  const growing = light === null ? '–' : `${light.low.toFixed(0)} to ${light.high.toFixed(0)} mol/m²${light.enough ? '' : ', too little'}`;
-  return [nameOf(plan.value, plant), degrees(damage), degrees(coverBelow), counted, growing];
+  return cold.length === 0 ? 'hardly any' : cold.join(', ');
 }
 
 function monthName(month: number): string {

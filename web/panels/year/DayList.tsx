@@ -3,6 +3,7 @@ import type { Tomorrow, TomorrowTask } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import { grounds } from './grounds.ts';
 import { dayWords } from './lists.ts';
+import { tied } from './tied.ts';
 
 /** The day's list by the hour, then plant by plant, then what to mind. */
 export function DayList({ day }: { readonly day: Tomorrow }) {
@@ -30,8 +31,8 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
                 <th scope="row"><bdi>{nameOf(plan.value, plant)}</bdi></th>
                 <td>{verdict}</td>
                 <td>{when === null ? '–' : `${when.from} to ${when.to}`}</td>
-                <td>{degrees(watered)} to {degrees(thirsty)}</td>
-                <td>{degrees(limit)}</td>
+                <td>{tied(`${degrees(watered)} to ${degrees(thirsty)}`)}</td>
+                <td>{tied(degrees(limit))}</td>
               </tr>
             ))}
           </tbody>

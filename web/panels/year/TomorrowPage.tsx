@@ -20,7 +20,7 @@ export function TomorrowPage() {
       <p>Type what the weather service says of tomorrow, and read what to do, hour by hour.</p>
       <div class="field-row">
         <div class="number-box"><label for={`${id}-high`}>Highest, by day</label><input id={`${id}-high`} type="text" inputmode="decimal" autocomplete="off" placeholder={example} value={typed.value.high} onInput={(event) => set({ high: event.currentTarget.value })} /></div>
-        <div class="number-box"><label for={`${id}-low`}>Lowest, by night</label><input id={`${id}-low`} type="text" inputmode="text" autocomplete="off" placeholder={wanted && typed.value.low.trim() === '' ? `usual: ${formatTemperature(wanted.low, units.value)}` : 'the usual'} value={typed.value.low} onInput={(event) => set({ low: event.currentTarget.value })} /></div>
+        <div class="number-box"><label for={`${id}-low`}>Lowest, by night</label><input id={`${id}-low`} type="text" inputmode="text" autocomplete="off" placeholder="the usual" value={typed.value.low} onInput={(event) => set({ low: event.currentTarget.value })} /></div>
         <div class="number-box"><label for={`${id}-date`}>Day</label><input id={`${id}-date`} type="date" required value={forecastDate.value} onInput={(event) => set({ date: event.currentTarget.value })} /></div>
       </div>
       {typeof asked === 'string' && <p class="box-said fault" role="alert">{asked}</p>}

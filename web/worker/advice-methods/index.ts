@@ -4,6 +4,7 @@ import { compare } from './compare.ts';
 import { doubt } from './doubt.ts';
 import { ground } from './ground.ts';
 import { hidden } from './hidden.ts';
+import { letter } from './letter.ts';
 import { marks } from './marks.ts';
 import { payoff } from './payoff.ts';
 import { place } from './place.ts';
@@ -20,6 +21,6 @@ import { trial } from './trial.ts';
 import { weeksAt } from './weeks-at.ts';
 
 /** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { cheaper, compare, doubt, ground, hidden, marks, payoff, place, potThere, report, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
+export const methods = { cheaper, compare, doubt, ground, hidden, letter, marks, payoff, place, potThere, report, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;
