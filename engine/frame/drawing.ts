@@ -38,6 +38,9 @@ function dimensionsOf(model: FrameModel, posts: FrameDrawing['posts']): FrameDra
   }
   const corners = posts.filter((_, i) => model.posts[i].role === 'corner');
   const [backLeft, backRight, frontLeft, frontRight] = corners;
+  // Posts go row by row: the second of the back row, and the first of the second row.
+  const [across, along] = [posts[1], posts[posts.indexOf(backRight) + 1]];
+  const bays = [...(across === backRight ? [] : [dimension('bay crosswise', backLeft.foot, across.foot)]), ...(along === frontLeft ? [] : [dimension('bay lengthwise', backLeft.foot, along.foot)])];
   const front = frontLeft.top[2] === backLeft.top[2] ? [] : [dimension('height in front', frontLeft.foot, frontLeft.top)];
   return [
     dimension('width, post middle to post middle', backLeft.foot, backRight.foot),
@@ -46,5 +49,6 @@ function dimensionsOf(model: FrameModel, posts: FrameDrawing['posts']): FrameDra
     dimension('other diagonal', backRight.foot, frontLeft.foot),
     dimension(front.length > 0 ? 'height at the back' : 'height', backLeft.foot, backLeft.top),
     ...front,
+    ...bays,
   ];
 }

@@ -6,9 +6,12 @@ import { formatCut } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { escaped } from './sheet-markup.ts';
 
-/** Drawing units for a metre, and room around for the words. */
+/** Drawing units for a metre. */
 const PER_METRE = 100;
-const MARGIN = 70;
+/** Words are to come out this high on paper, in a drawing at most so wide and high, with room for five letters of that height all round. [mm] */
+const LETTERS = 3.4;
+const PAPER = { width: 180, height: 110 } as const;
+const MARGIN = 5;
 /** Width of a cut bar, and the height of its line. */
 const BAR_WIDTH = 600;
 const BAR_LINE = 34;
@@ -65,24 +68,50 @@ function drawing(title: string, sheet: BuildSheet, view: View, dimensions: Build
   const { tubes, cloths, posts } = sheet.drawing;
   const all = [...tubes.flatMap((tube) => [tube.from, tube.to]), ...cloths.flatMap((cloth) => cloth.corners)].map(view);
   const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
-  const box = [Math.min(...xs) - MARGIN, Math.min(...ys) - MARGIN, Math.max(...xs) - Math.min(...xs) + 2 * MARGIN, Math.max(...ys) - Math.min(...ys) + 2 * MARGIN] as const;
+  const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+  const size = Math.max(wide / (PAPER.width / LETTERS - 2 * MARGIN), high / (PAPER.height / LETTERS - 2 * MARGIN));
+  const room = MARGIN * size;
+  const box = [Math.min(...xs) - room, Math.min(...ys) - room, wide + 2 * room, high + 2 * room] as const;
   const cloth = cloths.map((sheetOfCloth) => `<polygon points="${sheetOfCloth.corners.map((corner) => view(corner).map(number).join(',')).join(' ')}" fill="none" stroke="black" stroke-width="0.7" stroke-dasharray="5 4"/>`);
-  const lines = tubes.map((tube) => line(view(tube.from), view(tube.to), 'stroke-width="2.5"'));
+  const lines = tubes.map((tube) => line(view(tube.from), view(tube.to), `stroke-width="${number(0.18 * size)}"`));
   const ground = above ? '' : line([box[0], 0], [box[0] + box[2], 0], 'stroke-width="0.7"');
   const names = posts.map((post) => {
     const [x, y] = view(above ? post.foot : post.top);
-    return above ? `<circle cx="${number(x)}" cy="${number(y)}" r="5" fill="black"/><text x="${number(x - 9)}" y="${number(y + 18)}" text-anchor="end">${escaped(post.id)}</text>` : '';
+    return above ? `<circle cx="${number(x)}" cy="${number(y)}" r="${number(0.35 * size)}" fill="black"/>${words(post.id, [x - 0.6 * size, y + 1.2 * size], size, 'end')}` : '';
   });
+  const whole = dimensions.find(({ label }) => label.startsWith('length'));
+  const bay = dimensions.find(({ label }) => label === 'bay lengthwise');
+  // In the middle of the front row's bays, where no rail runs and no other number stands.
+  const along = whole === undefined || bay === undefined ? 0.7 : 1 - (0.5 * bay.length) / whole.length;
   const measures = dimensions.map((dimension) => {
     const [a, b] = [view(dimension.from), view(dimension.to)];
-    const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
     const diagonal = dimension.label.includes('diagonal');
-    // Each diagonal is named off the middle, where the two cross.
-    const at = diagonal ? [a[0] + (b[0] - a[0]) * 0.3, a[1] + (b[1] - a[1]) * 0.3] : [x, y];
     const dashes = diagonal ? line(a, b, 'stroke-width="0.5" stroke-dasharray="2 5"') : '';
-    return `${dashes}<text x="${number(at[0])}" y="${number(at[1] - 7)}" text-anchor="middle" stroke="white" stroke-width="4" paint-order="stroke">${escaped(diagonal ? formatTape(dimension.length, units) : formatCut(dimension.length, units))}</text>`;
+    const text = diagonal ? formatTape(dimension.length, units) : formatCut(dimension.length, units);
+    return `${dashes}${measure(text, dimension.label, a, b, size, along)}`;
   });
-  return svg(title, box, [ground, ...cloth, ...lines, ...names, ...measures].join(''));
+  return svg(title, box, [ground, ...cloth, ...lines, ...names, ...measures].join(''), size);
+}
+
+/** A length beside what it measures: whole sides and heights outside the frame, bays inside it. @param along How far along a diagonal its length stands, off the middle where the two cross. */
+function measure(text: string, label: string, a: readonly [number, number], b: readonly [number, number], size: number, along: number): string {
+  const at = (share: number): readonly [number, number] => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+  const [x, y] = at(0.5);
+  if (label.includes('diagonal')) return words(text, [at(along)[0], at(along)[1] + 0.4 * size], size);
+  if (label.startsWith('width')) return words(text, [x, y + 2.6 * size], size);
+  if (label.startsWith('length')) return upright(text, [x - 2.2 * size, y], size);
+  if (label === 'bay lengthwise') return upright(text, [x + 1.3 * size, y], size);
+  if (label.startsWith('height')) return upright(text, [x + (label === 'height in front' ? 1.5 : -0.8) * size, y], size);
+  return words(text, [x, y - 0.5 * size], size);
+}
+
+function words(text: string, [x, y]: readonly [number, number], size: number, anchor = 'middle'): string {
+  return `<text x="${number(x)}" y="${number(y)}" text-anchor="${anchor}" stroke="white" stroke-width="${number(0.3 * size)}" paint-order="stroke">${escaped(text)}</text>`;
+}
+
+/** Words that read from below upwards. */
+function upright(text: string, [x, y]: readonly [number, number], size: number): string {
+  return `<g transform="rotate(-90 ${number(x)} ${number(y)})">${words(text, [x, y], size)}</g>`;
 }
 
 function longestAxis(sheet: BuildSheet): 0 | 1 {
@@ -95,8 +124,9 @@ function line(a: readonly [number, number], b: readonly [number, number], style:
   return `<path d="M${number(a[0])} ${number(a[1])}L${number(b[0])} ${number(b[1])}" fill="none" stroke="black" ${style}/>`;
 }
 
-function svg(title: string, box: readonly number[], inside: string): string {
-  return `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(number).join(' ')}" font-family="sans-serif" font-size="14" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`;
+/** @param size Of the letters, in drawing units. */
+function svg(title: string, box: readonly number[], inside: string, size = 14): string {
+  return `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(number).join(' ')}" font-family="sans-serif" font-size="${number(size)}" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`;
 }
 
 function number(value: number): string {

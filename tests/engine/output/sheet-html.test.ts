@@ -56,6 +56,21 @@ describe('the build sheet on paper', () => {
     expect(plan.split(`>${Math.hypot(roof.length, roof.width).toFixed(2)} m</text>`)).toHaveLength(3);
   });
 
+  test('letters come out 3 mm high on paper however large the frame, and every bay has its length', () => {
+    for (const thing of [roof, screen, { ...roof, length: 9, width: 2, frame: { soil: 'garden' } }, { ...roof, length: 0.8, width: 1.1 }]) {
+      const html = sheetHtml(built(thing), 'metric');
+      const drawings = [...html.matchAll(/<svg role="img" aria-label="[^"]* (?:from above|from the side)" viewBox="([^"]*)" font-family="sans-serif" font-size="([\d.]+)"/g)];
+      expect(drawings).toHaveLength(2);
+      for (const [, box, size] of drawings) {
+        const [, , wide, high] = box.split(' ').map(Number);
+        // The page's style: 180 mm wide, 110 mm high at most.
+        expect(Number(size) * Math.min(180 / wide, 110 / high)).toBeGreaterThan(3);
+      }
+    }
+    const long = sheetHtml(built({ ...roof, turn: 0, length: 5, width: 2, frame: { soil: 'garden', maxBay: 2.5 } }), 'metric');
+    for (const length of ['5000 mm', '2500 mm', '2000 mm']) expect(long).toContain(`>${length}</text>`);
+  });
+
   test('the style asks for nothing from anywhere', () => {
     expect(SHEET_STYLE).not.toMatch(/url\(|@import|http/);
   });
