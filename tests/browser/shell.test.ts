@@ -80,13 +80,24 @@ test('dark, bright sun, and bigger letters read as well as plain light; yard and
   await context.close();
 });
 
-test('at 320 px, and at 1280 px with text at 200 %, nothing is cut off sideways', async () => {
+test('at 320 px, and with text at 200 %, nothing is cut off sideways and nothing lies over anything', async () => {
   for (const viewport of [{ width: 320, height: 640 }, { width: 640, height: 450 }]) {
     const context = await session.context({ viewport });
     const { page } = await openApp(context, session.site.address);
     expect(await widerThanWindow(page)).toBe(0);
     await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
     expect(await widerThanWindow(page)).toBe(0);
+    const covered = await page.evaluate(() =>
+      ['.top-bar', '.map-slot', '.sun-bar', '.slip', '.stage-tabs'].flatMap((part, index, parts) => {
+        const box = (name: string): DOMRect => document.querySelector(name)?.getBoundingClientRect() ?? new DOMRect();
+        const a = box(part);
+        return parts.slice(index + 1).filter((other) => {
+          const b = box(other);
+          return a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1;
+        }).map((other) => `${part} and ${other}`);
+      }),
+    );
+    expect(covered).toEqual([]);
     await context.close();
   }
 });

@@ -41,7 +41,7 @@ export function FieldSheetCard() {
   if (!sheet) return <p>The sheet is being ruled…</p>;
   return (
     <>
-      <div class="screen-only">
+      <div class="screen-only sheet-form">
         <p>Print it, take it into the yard with a pencil, and type here what you wrote. Shadow tables are for today and tomorrow.</p>
         <button type="button" class="main" onClick={() => print()}>Print the field sheet</button>
         {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <p key={id} class="quiet">{text}</p>)}
