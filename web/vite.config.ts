@@ -20,7 +20,7 @@ export default defineConfig(({ command, mode }) => {
       target: 'es2022',
       modulePreload: single ? false : { polyfill: false },
       assetsInlineLimit: single ? Infinity : 0,
-      cssCodeSplit: !single,
+      cssCodeSplit: false,
       chunkSizeWarningLimit: 1000,
       rolldownOptions: single ? { treeshake, checks: { emptyImportMeta: false }, output: { codeSplitting: false, format: 'iife' } } : { treeshake },
     },

@@ -5,6 +5,9 @@ import { SINGLE_FILE_MODE } from './single-file.ts';
 const WORKER = 'virtual:worker/';
 const WEB = fileURLToPath(new URL('..', import.meta.url));
 
+/** What has no place in a worker, where there is no document. */
+const PAGE_ONLY = /\/web\/(app|map|panels|state)\/|\/web\/main\.tsx$|\/node_modules\/(@?preact|leaflet)\//;
+
 /**
  * Gives what a worker is started with: `virtual:worker/engine` is the text of a script that runs `web/worker/engine.worker.ts`.
  * A worker is one more entry of the page's own graph of modules, so that what both need is built, sent and kept once.
@@ -29,11 +32,10 @@ export function workers(): Plugin {
     },
     generateBundle(_options, bundle) {
       const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
-      // The page's own script would look for a document in a worker that came to import it.
-      const pages = chunks.filter(({ facadeModuleId }) => facadeModuleId?.endsWith('/index.html')).map(({ fileName }) => fileName);
-      const needed = new Set(chunks.filter(({ name }) => name.endsWith('.worker')).flatMap(({ imports }) => imports));
+      const needed = new Set(chunks.filter(({ name }) => name.endsWith('.worker')).map(({ fileName }) => fileName));
       for (const name of needed) for (const { fileName, imports } of chunks) if (fileName === name) imports.forEach((next) => needed.add(next));
-      for (const page of pages) if (needed.has(page)) this.error(`A worker needs ${page}, which is the page.`);
+      const strangers = chunks.filter(({ fileName }) => needed.has(fileName)).flatMap(({ moduleIds }) => moduleIds.filter((id) => PAGE_ONLY.test(id)));
+      if (strangers.length > 0) this.error(`Workers would load what needs a page: ${strangers.join(', ')}.`);
     },
   };
 }

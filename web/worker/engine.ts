@@ -1,4 +1,6 @@
-import mapParts from 'virtual:worker/engine';
+import adviceWorker from 'virtual:worker/advice';
+import mapWorker from 'virtual:worker/engine';
+import surveyWorker from 'virtual:worker/survey';
 import type { Outcome } from '../../engine/index.ts';
 import { weatherInUse } from '../state/weather.ts';
 import type { AdviceMethods } from './advice-methods/index.ts';
@@ -15,19 +17,21 @@ export type ValueOf<M extends MethodName> = Awaited<ReturnType<Methods[M]>> exte
 
 const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true, wallNear: true };
 const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { answerSheet: true, height: true, north: true, sheet: true, skyFrom: true, weatherFile: true, whereabouts: true, why: true };
-const mapBridge = createBridge(workerStarter(mapParts));
+const mapBridge = createBridge(workerStarter(mapWorker));
+/** Finds things out, beside what the map is being reckoned for. */
+const surveyBridge = createBridge(workerStarter(surveyWorker));
+/** Of the later stages: their long searches never hold up the map. */
+const adviceBridge = createBridge(workerStarter(adviceWorker));
 
 /**
  * Asks the engine, off the main thread; what it reckons, it reckons after the weather file in use, if there is one.
  * Resolves with a value or problems; rejects only when `options.signal` aborts it.
  */
-export async function askEngine<M extends MethodName>(method: M, args: ArgsOf<M>, options?: Omit<CallOptions, 'weather'>): Promise<Outcome<ValueOf<M>>> {
-  const bridge = await bridgeOf(method);
-  return bridge.call(method, args, { ...options, weather: weatherInUse.peek() }) as Promise<Outcome<ValueOf<M>>>;
+export function askEngine<M extends MethodName>(method: M, args: ArgsOf<M>, options?: Omit<CallOptions, 'weather'>): Promise<Outcome<ValueOf<M>>> {
+  return bridgeOf(method).call(method, args, { ...options, weather: weatherInUse.peek() }) as Promise<Outcome<ValueOf<M>>>;
 }
 
-async function bridgeOf(method: MethodName): Promise<Bridge> {
+function bridgeOf(method: MethodName): Bridge {
   if (method in MAP_METHODS) return mapBridge;
-  if (method in SURVEY_METHODS) return (await import('./survey-bridge.ts')).surveyBridge;
-  return (await import('./advice-bridge.ts')).adviceBridge;
+  return method in SURVEY_METHODS ? surveyBridge : adviceBridge;
 }

@@ -1,4 +1,4 @@
-import 'leaflet/dist/leaflet.css';
+import '../leaflet.css';
 import './style.css';
 import './ink.css';
 import './draft-bar.css';

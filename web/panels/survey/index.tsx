@@ -1,24 +1,30 @@
 import '../first/style.css';
 import './style.css';
 import type { ComponentType } from 'preact';
-import { Lazy } from '../../app/Lazy/index.tsx';
 import { surveyTopic } from '../../state/view.ts';
 import type { SurveyTopic } from '../../state/view.ts';
+import { ShadowMarks } from '../marks/index.tsx';
+import { ClimateHelper } from './Climate.tsx';
+import { Height } from './Height.tsx';
+import { Lengths } from './Lengths.tsx';
+import { North } from './North.tsx';
+import { Picture } from './Picture.tsx';
+import { PlaceOfYard } from './PlaceOfYard.tsx';
 
-const TOPICS: Readonly<Record<SurveyTopic, { readonly name: string; readonly load: () => Promise<ComponentType> }>> = {
-  north: { name: 'North', load: () => import('./North.tsx').then((part) => part.North) },
-  height: { name: 'A height', load: () => import('./Height.tsx').then((part) => part.Height) },
-  picture: { name: 'A picture to trace', load: () => import('./Picture.tsx').then((part) => part.Picture) },
-  place: { name: 'The place', load: () => import('./PlaceOfYard.tsx').then((part) => part.PlaceOfYard) },
-  climate: { name: 'The climate', load: () => import('./Climate.tsx').then((part) => part.ClimateHelper) },
-  lengths: { name: 'Lengths', load: () => import('./Lengths.tsx').then((part) => part.Lengths) },
-  marks: { name: 'A shadow that does not fit', load: () => import('../marks/index.tsx').then((part) => part.ShadowMarks) },
+const TOPICS: Readonly<Record<SurveyTopic, { readonly name: string; readonly Topic: ComponentType }>> = {
+  north: { name: 'North', Topic: North },
+  height: { name: 'A height', Topic: Height },
+  picture: { name: 'A picture to trace', Topic: Picture },
+  place: { name: 'The place', Topic: PlaceOfYard },
+  climate: { name: 'The climate', Topic: ClimateHelper },
+  lengths: { name: 'Lengths', Topic: Lengths },
+  marks: { name: 'A shadow that does not fit', Topic: ShadowMarks },
 };
 
 /** What people do not know of their yard, found with a pole, a tape and a clock. */
 export function SurveyCard() {
   const topic = surveyTopic.value;
-  const { name, load } = TOPICS[topic];
+  const { name, Topic } = TOPICS[topic];
   return (
     <div class="survey-card">
       <nav aria-label="What to find out" class="survey-topics">
@@ -27,7 +33,7 @@ export function SurveyCard() {
         ))}
       </nav>
       <h2>{name}</h2>
-      <Lazy load={load} what={name} />
+      <Topic />
     </div>
   );
 }
