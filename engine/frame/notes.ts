@@ -8,7 +8,7 @@ import { asFlagpole } from './beam.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 import { formatForce, formatSlight } from './lengths.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
-import { stockTubes } from './stock.ts';
+import { usualTubes } from './stock.ts';
 import { footprintOf, neighboursOf } from './surroundings.ts';
 import { sectionOf, STEEL } from './tube.ts';
 import type { AnchorPlan, ClothPlan, Cost, CutPlan, Fitting, Piece, PostStrength, SettingOut, Span } from './types.ts';
@@ -36,7 +36,10 @@ export function notesOf(thing: Canopy | Screen, plan: Plan, made: Design, placed
   const tallest = Math.max(...model.posts.map(({ height }) => height));
   if (model.roofArea > ENGINEER_AREA) notes.push(`This roof is ${formatArea(model.roofArea, units)}: over ${units === 'metric' ? `${ENGINEER_AREA} m²` : formatArea(ENGINEER_AREA, units)}, ask a licensed engineer before you build. The line is this sheet’s own (some draw it at ${units === 'metric' ? '12 m²' : '130 ft²'}); local rules come first.`);
   if (tallest > ENGINEER_HEIGHT) notes.push(`Its posts are ${formatCut(tallest, units)} tall: over ${units === 'metric' ? `${ENGINEER_HEIGHT} m` : '10 ft'}, ask a licensed engineer before you build.`);
-  notes.push(...strengthNotes(made, plan, units), ...leanNotes(made, plan, post, units), ...model.notes, ...brief.notes);
+  const weak = strengthNotes(made, plan, units);
+  // Of a screen both notes would ask for thicker posts, the wind's for the thicker ones.
+  const sways = weak.length > 0 && model.kind === 'screen' ? [] : leanNotes(made, plan, post, units);
+  notes.push(...weak, ...sways, ...model.notes, ...brief.notes);
   for (const span of made.spans) {
     if (span.verdict === 'sags') notes.push(`The rail ${span.rail} will sag ${formatSlight(span.sag, units)} over ${formatCut(span.span, units)}: add a mid post, or take thicker tube.`);
   }
@@ -101,11 +104,10 @@ function leanNotes({ model }: Design, plan: Plan, { height, leaned }: PostStreng
   return [`It sways: a push of ${formatForce(LEAN_ON_POST, units)} at the top of one post alone bends it ${formatSlight(leaned.sag, units)}, more than the tube bears. ${cure}`];
 }
 
-/** Of those that shops of the place sell, where a price tells: the lightest tube that will do. */
+/** Of those that shops of the place have: the lightest tube that will do. */
 function lightestTube(plan: Plan, does: (outside: number, wall: number) => boolean): StockTube | undefined {
   const byMass = (a: StockTube, b: StockTube): number => sectionOf(a.outside, a.wall).mass - sectionOf(b.outside, b.wall).mass;
-  const found = stockTubes(plan).filter((tube) => does(tube.outside, tube.wall)).toSorted(byMass);
-  return found.find((tube) => tube.price !== undefined) ?? found[0];
+  return usualTubes(plan).filter((tube) => does(tube.outside, tube.wall)).toSorted(byMass).at(0);
 }
 
 /** "Post P1", "Posts P1, P2 and P3", "Posts P1, P2 and 5 more". */

@@ -51,6 +51,14 @@ export function stockTubes(plan: Plan): readonly StockTube[] {
   return plan.stock?.tubes !== undefined && plan.stock.tubes.length > 0 ? plan.stock.tubes : defaultTubes(plan);
 }
 
+/** Of those, the ones that shops of the place usually have: the plan's own, or conduit and fence rail where those are the usual goods and metric tube elsewhere. */
+export function usualTubes(plan: Plan): readonly StockTube[] {
+  const all = stockTubes(plan);
+  if (all === plan.stock?.tubes) return all;
+  const inInches = (tube: StockTube): boolean => /^(emt|fence)-/.test(tube.id);
+  return all.filter((tube) => tube.id.startsWith('scaffold-') || inInches(tube) === (marketOf(plan) === 'american'));
+}
+
 /** Cloth on sale; a row without a length, or 20 m and longer, is a roll. */
 export function stockCloth(plan: Plan): readonly StockCloth[] {
   const own = plan.stock?.cloth ?? [];

@@ -235,6 +235,12 @@ describe('the sheet', () => {
     expect(braced.sockets.holds).toBe(true);
   });
 
+  test('thicker tube is named from what shops of the place have, and a weak screen is told once', () => {
+    const notes = (timeZone: string): string[] => built({ ...screen, path: [[4, 3], [4, 6]] }, { stock: {}, site: { ...yardWith([]).site, timeZone } }).notes.filter((note) => note.includes('lightest tube'));
+    expect(notes('Australia/Adelaide')).toEqual([expect.stringMatching(/is galvanised tube, 42\.4 mm\.$/)]);
+    expect(notes('America/Phoenix')).toEqual([expect.stringMatching(/is conduit, trade size/)]);
+  });
+
   test('rails along the ground have a step of their own, after the posts stand', () => {
     const order = built({ ...roof, frame: { soil: 'garden', bottomRails: true } }).steps.map(({ id }) => id);
     expect(order.indexOf('low-rails')).toBe(order.indexOf('raise') + 1);
