@@ -1,5 +1,10 @@
+import { compareOptions } from '../../engine/advice/compare.ts';
 import { doubtOf } from '../../engine/advice/doubt.ts';
 import { doubtInputs } from '../../engine/advice/doubt-inputs.ts';
+import { createRayYard } from '../../engine/advice/doubt-rays.ts';
+import { placeOf } from '../../engine/advice/place.ts';
+import type { Outcome } from '../../engine/load/types.ts';
+import { demoPlan } from '../../engine/plan/demos/index.ts';
 import type { Feature, How, Plan } from '../../engine/plan/types.ts';
 import type { BenchCase } from './harness.ts';
 import { YARD } from './yard.ts';
@@ -8,23 +13,48 @@ const ROWS = ['lemon', 'tomato', 'hydrangea', 'fig', 'thyme', 'geranium'];
 /** What of a feature is only guessed. */
 const GUESSED = ['height', 'thickness', 'openness', 'crownWidth', 'crownBase', 'eaves', 'density', 'at', 'center', 'path', 'outline'];
 
+/** Of the shifts so many are laid out anew, the others taken to cost as much. */
+const OF_SHIFTS = 4;
+
 export function casesOf(): BenchCase[] {
   const plan = guessedYard();
   const inputs = doubtInputs(plan);
-  const shifts = inputs.reduce((sum, input) => sum + input.shifts.length, 0);
+  const shifts = inputs.flatMap((input) => input.shifts);
+  const anew = shifts.filter((_, n) => n % Math.floor(shifts.length / OF_SHIFTS) === 0);
+  const [courtyard, lane] = [demoPlan('courtyard'), demoPlan('lane')];
   return [
     {
       name: 'doubt of thirty plants',
-      note: `${inputs.length} inputs, ${shifts} shifts, ${plan.season.from} to ${plan.season.to}; wanted: 60 inputs under 3 s`,
-      variants: [{ name: 'doubtOf', run: () => doubt(plan) }],
+      note: `${inputs.length} inputs, ${shifts.length} shifts, ${plan.season.from} to ${plan.season.to}; wanted: 60 inputs under 3 s`,
+      variants: [
+        { name: 'only what a shift touches', run: () => sum(valueOf(doubtOf(plan)).inputs.map(({ moves }) => moves)) },
+        { name: 'every shift a yard of its own', run: () => sum(anew.map(harmOfAll)), scale: shifts.length / anew.length },
+      ],
+      ratios: [{ of: 'only what a shift touches', to: 'every shift a yard of its own' }],
     },
+    {
+      name: 'comparing the options of a demo',
+      note: 'wanted: under 3 s',
+      variants: [
+        { name: 'courtyard, three options', run: () => sum(valueOf(compareOptions(courtyard)).choices.map(({ spared }) => spared)) },
+        { name: 'lane, three options', run: () => sum(valueOf(compareOptions(lane)).choices.map(({ spared }) => spared)) },
+      ],
+    },
+    { name: 'places for a pot', variants: [{ name: 'the lemon of the courtyard', run: () => sum(valueOf(placeOf(courtyard, { plant: 'lemon' })).spots.map(({ harm }) => harm)) }] },
   ];
 }
 
-function doubt(plan: Plan): number {
-  const outcome = doubtOf(plan);
+function harmOfAll(plan: Plan): number {
+  return sum(valueOf(createRayYard(plan)).base.map(({ harm }) => harm));
+}
+
+function valueOf<T>(outcome: Outcome<T>): T {
   if (!outcome.ok) throw new Error(outcome.problems.map(({ message }) => message).join(' '));
-  return outcome.value.inputs.reduce((sum, { moves }) => sum + moves, 0);
+  return outcome.value;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
 }
 
 /** Every caster of the bench yard guessed, twenty-four plants and six beds in it, fifteen plants' places paced. */
