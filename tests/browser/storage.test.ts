@@ -144,7 +144,16 @@ describe('what the browser refuses is said, with a file at hand', () => {
     await page.getByRole('button', { name: 'Make a copy here' }).click();
     await yardButton(page, 'The well courtyard, copy');
     await saved(page);
-    await page.evaluate(() => new Promise((resolve) => (indexedDB.deleteDatabase('shadewright').onsuccess = resolve)));
+    const clear = (): Promise<unknown> => page.evaluate(() => new Promise((resolve) => (indexedDB.deleteDatabase('shadewright').onsuccess = resolve)));
+    // With the yard still on the screen, all of it is kept again, and that is said.
+    await clear();
+    await rename(page, 'Kept again');
+    await page.getByText(/This browser had cleared what it kept of this yard; it is kept again now/).first().waitFor();
+    await saved(page);
+    await page.reload();
+    await yardButton(page, 'Kept again');
+    await page.getByRole('button', { name: 'Undo: Rename the yard' }).waitFor();
+    await clear();
     await page.reload();
     await page.getByText(/has cleared the yards it kept/).first().waitFor();
     await context.close();

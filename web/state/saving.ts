@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { onEdit } from './edit.ts';
 import { say } from './speech.ts';
+import { markKept } from './storage/kept-mark.ts';
 import { tellTabs } from './storage/tabs.ts';
 import { storageTrouble } from './storage/trouble.ts';
 import { saveYard } from './storage/yards.ts';
@@ -63,10 +64,12 @@ async function saveOnce(): Promise<void> {
   try {
     const next = await saveYard(target, state, savedSteps, Date.now());
     if (record?.id !== target.id) return;
-    if (!next) return becomeReadOnly('This yard was changed in another tab, so this one can only look.');
+    if (next === 'newer') return becomeReadOnly('This yard was changed in another tab, so this one can only look.');
+    if (next === 'gone') return keepAnew(target);
     again ||= record.fileCopyAt !== next.fileCopyAt;
     record = { ...next, fileCopyAt: record.fileCopyAt };
     savedSteps = state.steps;
+    if (state.steps.length > 1) markKept();
     tellTabs({ yard: next.id, revision: next.revision });
     if (history.value === state) saveState.value = { kind: 'saved', at: next.changedAt };
     else again = true;
@@ -77,6 +80,14 @@ async function saveOnce(): Promise<void> {
     saveState.value = { kind: 'unsaved', why };
     if (isNew) say(why, 'problem', { label: 'Save a file', run: saveFile });
   }
+}
+
+/** The browser has cleared what it kept, with the yard still on the screen: all of it is written again. */
+function keepAnew(target: YardRecord): void {
+  record = { ...target, revision: 0 };
+  savedSteps = [];
+  again = true;
+  say('This browser had cleared what it kept of this yard; it is kept again now. Save a file, which no browser clears.', 'problem', { label: 'Save a file', run: saveFile });
 }
 
 /** The yard stays on the screen as it is here; nothing more is written from this tab. */

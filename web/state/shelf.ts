@@ -4,6 +4,7 @@ import type { Plan } from '../../engine/index.ts';
 import { onFileSaved } from './files.ts';
 import { becomeReadOnly, noteFileCopy, openRecord, save, saveInto, saveState } from './saving.ts';
 import { say } from './speech.ts';
+import { markKept, wasKept } from './storage/kept-mark.ts';
 import { onTabNews } from './storage/tabs.ts';
 import { storageTrouble } from './storage/trouble.ts';
 import { deleteYard, lastOpenId, listYards, newRecord, readGoodStates, readYard, saveRecord } from './storage/yards.ts';
@@ -15,9 +16,6 @@ import type { History } from './yard.ts';
 
 /** Every yard kept in this browser, the newest change first; those put away too. */
 export const shelf = signal<readonly YardRecord[]>([]);
-
-/** Says that something was once kept here, in a place that some browsers clear later than the database. */
-const KEPT_MARK = 'shadewright.kept';
 
 /** Opens the yard that was open last, or the demo yard where there is none. Always ends with a yard on the screen. */
 export async function openLastYard(): Promise<void> {
@@ -39,7 +37,7 @@ async function firstYard(): Promise<void> {
   if (opened) return show(opened);
   await show(fresh(demoPlan('courtyard'), 'Demo yard', null));
   await save();
-  if (localStorageGet(KEPT_MARK) !== null)
+  if (wasKept())
     say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
 }
 
@@ -48,7 +46,7 @@ export async function addYard(next: Plan, firstLabel: string, fileCopyAt: number
   await save();
   await show(fresh(next, firstLabel, fileCopyAt));
   await save();
-  localStorageSet(KEPT_MARK, '1');
+  markKept();
   await refreshShelf();
 }
 
@@ -76,18 +74,21 @@ export function copyYard(): Promise<void> {
   return addYard({ ...plan.value, name: `${plan.value.name ?? 'Unnamed yard'}, copy` }, 'Copy of a yard');
 }
 
-export async function putAway(yard: YardRecord): Promise<void> {
-  await saveRecord(yard, { putAwayAt: Date.now() });
-  await refreshShelf();
+export function putAway(yard: YardRecord): Promise<void> {
+  return onShelf(() => saveRecord(yard, { putAwayAt: Date.now() }));
 }
 
-export async function bringBack(yard: YardRecord): Promise<void> {
-  await saveRecord(yard, { putAwayAt: null });
-  await refreshShelf();
+export function bringBack(yard: YardRecord): Promise<void> {
+  return onShelf(() => saveRecord(yard, { putAwayAt: null }));
 }
 
-export async function deleteForGood(yard: YardRecord): Promise<void> {
-  await deleteYard(yard.id);
+export function deleteForGood(yard: YardRecord): Promise<void> {
+  return onShelf(() => deleteYard(yard.id));
+}
+
+/** Does something to a yard that is not open, and says when storage does not allow it. */
+async function onShelf(work: () => Promise<unknown>): Promise<void> {
+  await work().catch((error: unknown) => say(storageTrouble(error), 'problem'));
   await refreshShelf();
 }
 
@@ -134,20 +135,4 @@ async function show({ record, history: opened, repaired }: OpenedYard): Promise<
     saveInto(record, repaired === null && record.revision > 0 ? state.steps : []);
   });
   if (repaired !== null) say(repaired, 'warning');
-}
-
-function localStorageGet(key: string): string | null {
-  try {
-    return localStorage.getItem(key);
-  } catch {
-    return null;
-  }
-}
-
-function localStorageSet(key: string, value: string): void {
-  try {
-    localStorage.setItem(key, value);
-  } catch {
-    // Only a mark.
-  }
 }

@@ -77,22 +77,26 @@ export function writeRecords(change: Change): Promise<void> {
   );
 }
 
+/** How a swap ended: written; or not, since somebody else has written a newer one, or since the browser has cleared the old one. */
+export type Swapped = 'written' | 'newer' | 'gone';
+
 /**
  * Writes only if the record at `key` is still at the expected revision (0: not there yet), looked at and written in one
- * transaction. @returns false when it was not, and nothing was written.
+ * transaction.
  */
-export function swapRecords(key: string, expectedRevision: number, change: Change): Promise<boolean> {
+export function swapRecords(key: string, expectedRevision: number, change: Change): Promise<Swapped> {
   return withFreshConnection(() =>
     strictStore('readwrite', async (store) => {
-      let swapped = false;
+      let ended: Swapped = 'newer';
       let fault: unknown = null;
       const done = promisifyRequest(store.transaction);
       const look: IDBRequest<{ revision?: number } | undefined> = store.get(key);
       look.onsuccess = () => {
+        if (look.result === undefined && expectedRevision > 0) ended = 'gone';
         if ((look.result?.revision ?? 0) !== expectedRevision) return;
         try {
           apply(store, change);
-          swapped = true;
+          ended = 'written';
         } catch (error) {
           fault = error;
           store.transaction.abort();
@@ -101,7 +105,7 @@ export function swapRecords(key: string, expectedRevision: number, change: Chang
       await done.catch((error: unknown) => {
         throw fault ?? error;
       });
-      return swapped;
+      return ended;
     }),
   );
 }

@@ -73,9 +73,9 @@ export async function readYard(id: string): Promise<OpenedYard | null> {
 
 /**
  * Saves what changed since `saved` (the steps as they were last stored) if storage still holds `revision`.
- * @returns the new record, or `null` when another tab was faster and nothing was written.
+ * @returns the new record; when nothing was written, that another tab was faster, or that the browser has cleared the yard
  */
-export async function saveYard(record: YardRecord, history: History, saved: readonly Step[], now: number): Promise<YardRecord | null> {
+export async function saveYard(record: YardRecord, history: History, saved: readonly Step[], now: number): Promise<YardRecord | 'newer' | 'gone'> {
   const { id } = record;
   const { steps, cursor } = history;
   const next: YardRecord = { ...record, revision: record.revision + 1, cursor, steps: steps.length, name: steps[cursor].plan.name ?? 'Unnamed yard', changedAt: now };
@@ -91,7 +91,8 @@ export async function saveYard(record: YardRecord, history: History, saved: read
   put.set('last-open', id);
   const remove: string[] = [];
   for (let page = Math.ceil(steps.length / PAGE); page < Math.ceil(saved.length / PAGE); page++) remove.push(pageKey(id, page));
-  return (await swapRecords(yardKey(id), record.revision, { put, remove })) ? next : null;
+  const ended = await swapRecords(yardKey(id), record.revision, { put, remove });
+  return ended === 'written' ? next : ended;
 }
 
 /** A record for a yard that is not stored yet. */
@@ -100,9 +101,9 @@ export function newRecord(id: string, name: string, now: number, fileCopyAt: num
 }
 
 /** Changes what the shelf knows of a yard, not its plan. @returns false when another tab was faster. */
-export function saveRecord(record: YardRecord, change: Partial<Pick<YardRecord, 'fileCopyAt' | 'putAwayAt'>>): Promise<boolean> {
+export async function saveRecord(record: YardRecord, change: Partial<Pick<YardRecord, 'fileCopyAt' | 'putAwayAt'>>): Promise<boolean> {
   const next = { ...record, ...change, revision: record.revision + 1 };
-  return swapRecords(yardKey(record.id), record.revision, { put: new Map([[yardKey(record.id), next]]) });
+  return (await swapRecords(yardKey(record.id), record.revision, { put: new Map([[yardKey(record.id), next]]) })) === 'written';
 }
 
 export async function deleteYard(id: string): Promise<void> {
