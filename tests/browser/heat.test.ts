@@ -28,9 +28,9 @@ function plantsList(page: Page): Locator {
   return page.getByRole('region', { name: 'Plants, worst first' }).getByRole('listitem');
 }
 
-/** The words on the map about what it is of. */
-function caption(page: Page): Locator {
-  return page.locator('.map-caption');
+/** Waits until the map says so of itself. */
+async function captioned(page: Page, words: string | RegExp): Promise<void> {
+  await page.locator('.map-caption').filter({ hasText: words }).waitFor();
 }
 
 async function axeFindings(page: Page): Promise<string[]> {
@@ -113,10 +113,10 @@ test('the map’s findings stand in words, and each can be asked about without t
   const shown = loadOf(PLAN, { period: { kind: 'heatwave' }, cell: 0.25, height: 0.5 });
   if (!shown.ok) throw new Error(shown.problems[0].message);
   const value = shown.value.cells.hotLoad[14 * shown.value.grid.columns + 16] ?? NaN;
-  await expect.poll(() => caption(page).textContent()).toContain(`at the pin: ${value.toFixed(1)} MJ/m²`);
-  await expect.poll(() => spot.locator('dd').first().textContent()).toContain(`${value.toFixed(1)} MJ/m²`);
+  await captioned(page, `at the pin: ${value.toFixed(1)} MJ/m²`);
+  await spot.getByRole('definition').filter({ hasText: `${value.toFixed(1)} MJ/m²` }).waitFor();
   await page.getByRole('application').hover({ position: { x: 300, y: 300 } });
-  await expect.poll(() => caption(page).textContent()).toMatch(/here: \d+\.\d MJ\/m², (mild|warm|strong|harsh|scorching)/);
+  await captioned(page, /here: \d+\.\d MJ\/m², (mild|warm|strong|harsh|scorching)/);
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -146,7 +146,7 @@ test('every quantity has a legend with its unit, and the height of the map may b
   expect(await typed.inputValue()).toBe('1.35');
   await typed.press('Enter');
   await expect.poll(() => typed.inputValue()).toBe('1.35 m');
-  await expect.poll(() => caption(page).textContent()).toBe('Sky view 1.35 m up, heatwave day');
+  await captioned(page, /^Sky view 1\.35 m up, heatwave day$/);
   await typed.fill('tall');
   await typed.press('Enter');
   await expect.poll(() => typed.inputValue()).toBe('1.35 m');
@@ -171,16 +171,16 @@ test('a bare yard, a cool one, one with a rough climate, and a day out of season
   await page.getByText(/Nothing on the plan throws shade yet/).waitFor();
   await page.getByText(/^No plants yet\./).waitFor();
   await page.getByText(/No spot gets beyond/).waitFor();
-  await expect.poll(() => caption(page).textContent()).toContain('rough climate');
+  await captioned(page, 'rough climate');
   expect(await axeFindings(page)).toEqual([]);
   await page.getByRole('button', { name: 'Show the light' }).click();
-  await expect.poll(() => caption(page).textContent()).toContain('Daily light');
+  await captioned(page, 'Daily light');
 
   await page.getByRole('slider', { name: 'Date' }).focus();
   await page.keyboard.press('Home');
-  await expect.poll(() => caption(page).textContent()).toContain('1 January: not your season');
+  await captioned(page, '1 January: not your season');
   await page.getByRole('region', { name: 'Sun bar' }).getByText('not your season').waitFor();
-  await expect.poll(() => caption(page).textContent()).toContain('Out of date');
+  await captioned(page, 'Out of date');
   await page.getByRole('button', { name: 'Give the climate' }).waitFor();
   expect(await axeFindings(page)).toEqual([]);
   expect(complaints).toEqual([]);

@@ -1,12 +1,13 @@
 import { useEffect } from 'preact/hooks';
-import { formatLength, inYearlySpan, nameOf } from '../../../engine/index.ts';
+import { formatLength, gradeOf, inYearlySpan, nameOf } from '../../../engine/index.ts';
 import type { Period, PlanPoint } from '../../../engine/index.ts';
-import { cellAt } from '../../charts/cell-at.ts';
+import { valueAt } from '../../charts/value-at.ts';
 import { aim } from '../../map/drawing.ts';
 import { pointedAt, readMapAt } from '../../map/overlays.ts';
 import { mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/heat/words.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
+import { toolHint } from '../../state/speech.ts';
 import { monthDay, periodKind, pin, quantity } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { standIn } from '../heat-on-map.ts';
@@ -21,7 +22,8 @@ export function MapCaption() {
     readMapAt.value = isHeat ? readingAt : null;
     return () => void (readMapAt.value = null);
   }, [isHeat]);
-  if (!live.shown || !isHeat) return null;
+  // What to do next stands in its place, and what the map says under the cross beside the buttons.
+  if (!live.shown || !isHeat || toolHint.value !== null) return null;
   const { args: { height, period }, value: { plants } } = live.shown;
   const { season, climate } = plan.value;
   const offSeason = periodKind.value === 'day' && !inYearlySpan(season, monthDay.value);
@@ -59,7 +61,11 @@ function Readout() {
 
 function readingAt(at: PlanPoint): string {
   const { shown } = heat.value;
-  const value = shown?.value.cells[quantity.value][cellAt(shown.value.grid, at)];
-  if (value === undefined) return 'not your ground';
-  return Number.isNaN(value) ? `no open ground ${formatLength(shown?.args.height ?? 0, units.value)} up` : valueWords(quantity.value, value);
+  if (!shown) return '';
+  const { grid, cells } = shown.value;
+  const graded = quantity.value === 'grade';
+  const value = valueAt(grid, cells[graded ? 'hotLoad' : quantity.value], at);
+  if (value === null) return 'not your ground';
+  if (Number.isNaN(value)) return `no open ground ${formatLength(shown.args.height, units.value)} up`;
+  return valueWords(quantity.value, graded ? gradeOf(value) : value);
 }

@@ -43,28 +43,30 @@ export function SunBar() {
         </p>
         <button type="button" class="sun-bar-fold" aria-expanded={unfolded} onClick={() => setUnfolded(!unfolded)}>{unfolded ? 'Fold' : 'Date'}</button>
       </div>
-      <div class="sun-bar-arc">
-        {table && <DayArc table={table} height={unfolded ? 72 : 84} />}
-        {table?.noClimate && <p class="sun-bar-problem">{table.noClimate}</p>}
-        {day.value.problems.map(({ message }) => <p key={message} class="sun-bar-problem">{message}</p>)}
-      </div>
-      <div class="sun-bar-season">
-        <SeasonStrip
-          date={date}
-          onChange={(next) => {
-            monthDay.value = next;
-            periodKind.value = 'day';
-          }}
-        />
-        <fieldset class="sun-bar-period">
-          <legend class="unseen">What the numbers are for</legend>
-          {PERIODS.map(({ kind, words }) => (
-            <label key={kind}>
-              <input type="radio" name="period" checked={periodKind.value === kind} onChange={() => (periodKind.value = kind)} />
-              {words}
-            </label>
-          ))}
-        </fieldset>
+      <div class="sun-bar-main">
+        <div class="sun-bar-arc">
+          {table && <DayArc table={table} height={unfolded ? 72 : 84} />}
+          {table?.noClimate && <p class="sun-bar-problem">{table.noClimate}</p>}
+          {day.value.problems.map(({ message }) => <p key={message} class="sun-bar-problem">{message}</p>)}
+        </div>
+        <div class="sun-bar-season">
+          <SeasonStrip
+            date={date}
+            onChange={(next) => {
+              monthDay.value = next;
+              periodKind.value = 'day';
+            }}
+          />
+          <fieldset class="sun-bar-period">
+            <legend class="unseen">What the numbers are for</legend>
+            {PERIODS.map(({ kind, words }) => (
+              <label key={kind}>
+                <input type="radio" name="period" checked={periodKind.value === kind} onChange={() => (periodKind.value = kind)} />
+                {words}
+              </label>
+            ))}
+          </fieldset>
+        </div>
       </div>
     </section>
   );

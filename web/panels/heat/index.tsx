@@ -2,7 +2,7 @@ import './style.css';
 import { nameOf, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { lazily } from '../../app/Lazy/index.tsx';
-import { typingWanted } from '../../map/drawing.ts';
+import { crossHair, typingWanted } from '../../map/drawing.ts';
 import { askedPoint } from '../../map/overlays.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
@@ -46,11 +46,18 @@ export function HeatCard() {
   );
 }
 
-/** By tap, by cross-hair or typed: the map takes any; the value under the pointer or the cross stands on the map meanwhile. */
+/** By tap, under the cross, or typed: the map takes any, and says meanwhile what it shows there. On a phone the drawing gets the room. */
 function askAboutSpot(): void {
-  typingWanted.value = true;
-  if (slipHeight.value === 'full') slipHeight.value = 'half';
-  askedPoint.value = { hint: 'Tap the spot you want to ask about, or type where it is.', take: (at) => (pin.value = at) };
+  const { value: height } = slipHeight;
+  typingWanted.value = !crossHair.value;
+  slipHeight.value = 'line';
+  askedPoint.value = {
+    hint: 'Tap the spot you want to ask about, or type where it is.',
+    take(at) {
+      slipHeight.value = height === 'line' ? 'half' : height;
+      pin.value = at;
+    },
+  };
 }
 
 function Plants({ plants, stale }: { readonly plants: readonly PlantLoad[]; readonly stale: boolean }) {
