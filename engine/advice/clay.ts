@@ -152,7 +152,7 @@ function sentences(plan: Plan, { plants, skipped, coats, washedOff }: Omit<ClayA
   const fuzzy = plants.filter(({ fuzzyFruit }) => fuzzyFruit).map(({ plant }) => plant);
   if (fuzzy.length > 0) advice.push({ basis: 'common practice', text: `${sentenceCase(namesInside(plan, fuzzy))}: stop 2 to 3 weeks before picking, clay does not wash off fuzzy fruit.` });
   if (coats.length > 0) advice.push({ basis: 'our estimate', text: coatsSentence(coats) });
-  if (washedOff !== null) advice.push({ basis: 'our estimate', text: `${washedOff.amount.toFixed(0)} mm of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again on the next cool, still morning.` });
+  if (washedOff !== null) advice.push({ basis: 'our estimate', text: `${units === 'metric' ? `${washedOff.amount.toFixed(0)} mm` : `${(washedOff.amount / 25.4).toFixed(1)} in`} of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again on the next cool, still morning.` });
   return advice;
 }
 

@@ -4,8 +4,9 @@ import type { Units } from '../plan/units.ts';
 import { groundPlace } from './grounds.ts';
 import { formatForce, formatVolume } from './lengths.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
+import { liftOfPush } from './side-push.ts';
 import type { AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
-import { BALLAST_FACTOR, GRAVITY, sidePush, upliftCoefficient, upliftForce } from './wind.ts';
+import { BALLAST_FACTOR, GRAVITY, upliftCoefficient, upliftForce } from './wind.ts';
 
 /** Cast, and the share of it that comes dry out of the bag. [kg/m³] */
 const CONCRETE = 2350;
@@ -51,7 +52,7 @@ export function ownWeightOf(model: FrameModel, massPerMetre: number, clothMass: 
 /** Pull on each kind of post at a gust. */
 export function postLoads(model: FrameModel, gust: number, ownWeight: number): PostLoad[] {
   const uplift = upliftForce(gust, model.roofArea, model.cloths[0].density, model.pitchDeg);
-  const tipping = Math.max(0, ...model.standing.map((cloth) => (cloth.base > 0 ? (sidePush(gust, cloth.area, cloth.density) * cloth.height) / (cloth.base * cloth.posts) : 0)));
+  const tipping = liftOfPush(model, gust);
   const roles = [...new Set(model.posts.map((post) => post.role))];
   return roles.map((role) => {
     const posts = model.posts.filter((post) => post.role === role);

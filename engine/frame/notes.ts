@@ -91,7 +91,7 @@ function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: U
   if (now >= TAKE_DOWN_GUST) return [];
   const weak = postGust(model, brief.section) <= now ? 'its posts bend at the ground' : 'its rails bend';
   const thicker = lightestTube(plan, (outside, wall) => bears(outside, wall) >= TAKE_DOWN_GUST);
-  const cure = thicker === undefined ? 'No tube in the stock list bears more at these bays: make the bays shorter.' : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ${thicker.name}.`;
+  const cure = thicker === undefined ? 'No tube in the stock list bears enough at these bays: make the bays shorter.' : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ${thicker.name}.`;
   return [`With the cloth up, ${weak} in gusts of ${formatSpeed(Math.floor(now), units)} already. ${cure}`];
 }
 

@@ -7,6 +7,7 @@ import { GUST_OVER_MEAN, signsOfGust } from './beaufort.ts';
 import { WIND_WORDING } from './cautions.ts';
 import { formatStress } from './lengths.ts';
 import type { FrameModel } from './model.ts';
+import { strongestPush } from './side-push.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
 import type { GustRow, PostStrength, Span, StormPlan, UpliftPlan, WindRange } from './types.ts';
@@ -106,7 +107,7 @@ export function upliftPlan(model: FrameModel, designGust: number, ownWeight: num
         pressure: windPressure(gust),
         uplift,
         upliftKgf: { clear: uplift.clear / GRAVITY, blocked: uplift.blocked / GRAVITY },
-        sidePush: Math.max(0, ...model.standing.map((cloth) => sidePush(gust, cloth.area, cloth.density))),
+        sidePush: strongestPush(model, gust),
       };
     }),
     blockedBy,

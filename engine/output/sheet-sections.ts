@@ -163,7 +163,7 @@ function wind(sheet: BuildSheet, units: Units): SheetSection {
 function formulas({ uplift, kind, cloth: { pieces } }: BuildSheet, units: Units): string {
   const up = kind === 'canopy' ? `Uplift ${uplift.formula}, C ${uplift.coefficient.clear.toFixed(1)} (free below) to ${uplift.coefficient.blocked.toFixed(1)} (blocked), Kp ${uplift.holes.toFixed(2)}, A ${formatArea(uplift.area, units)}. ` : '';
   const standing = pieces.filter(({ between }) => between !== null);
-  const side = uplift.sideFormula === null ? '' : `Push on cloth that stands ${uplift.sideFormula}, Kp ${[...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ')}, A its own area${standing.length > 1 && kind === 'canopy' ? '; the table has the drop that is pushed hardest' : ''}. `;
+  const side = uplift.sideFormula === null ? '' : `Push on cloth that stands ${uplift.sideFormula}, Kp ${[...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ')}, A its own area${standing.length > 1 && kind === 'canopy' ? '; the table has the drops that one wind strikes together' : ''}. `;
   return `${up}${side}F in newtons, V in m/s, A in m². Own weight of tube and cloth ${formatMass(uplift.ownWeight, units)}.`;
 }
 

@@ -377,5 +377,9 @@ describe('the sheet', () => {
     const more = (hung.anchors.posts[0].uplift.blocked + hung.uplift.ownWeight * 9.80665 * 0.25) - (without.anchors.posts[0].uplift.blocked + without.uplift.ownWeight * 9.80665 * 0.25);
     expect(more).toBeCloseTo(267 / 2, -0.3);
     expect(hung.uplift.blockedBy).toContain('its own drops');
+    // One wind strikes both of two opposite drops, and only one of two that meet at a corner.
+    const pushOn = (...sides: readonly ('left' | 'right' | 'front')[]) => built({ ...bare, drops: sides.map((side) => ({ ...drop, side })) }).uplift.rows.find((row) => row.gust === 15)?.sidePush;
+    expect(pushOn('left', 'right')).toBeCloseTo(2 * 501, -0.6);
+    expect(pushOn('left', 'front')).toBeCloseTo(501, -0.3);
   });
 });
