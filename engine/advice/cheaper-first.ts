@@ -48,7 +48,7 @@ export function cheaperFirst(plan: Plan, request: { readonly weather?: Weather; 
 
 function waterStep(yard: RayYard, harm: number): LadderStep {
   const spared = sparedBy(yard, yard.withLeaves('watered'), () => true);
-  const sentence = `At most: a leaf that never thirsts against one that always does, the two ends of the estimate. Mulch and a morning’s water bring a plant nearer to the first, how near depends on soil and roots.`;
+  const sentence = 'If no leaf ever thirsted. Mulch and a morning’s water bring a plant nearer to that; how near depends on soil and roots.';
   const step = harmStep({ id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, spared, harm);
   return { ...step, effect: `spares at most ${percent(spared / harm)}` };
 }
@@ -66,7 +66,7 @@ function clayStep(plan: Plan, yard: RayYard, harm: number): LadderStep {
   if (sprayed.length === 0) return { ...named, spared: null, sparedShare: null, effect: fruit.length > 0 ? 'no number for fruit' : 'not for these plants', sentence: rest.join(' ') };
   const sparedAt = (absorptance: number) => sparedBy(yard, yard.withLeaves('thirsty', absorptance), (id) => sprayed.includes(id));
   const [thin, spared, thick] = [THIN_FILM, CLAY_ABSORPTANCE, THICK_FILM].map(sparedAt);
-  const sentence = `${sentenceCase(fewNames(plan, sprayed))}: a thin film spares ${percent(thin / harm)}, a thick one ${percent(thick / harm)}, while it lasts.`;
+  const sentence = `${sentenceCase(fewNames(plan, sprayed))}: ${percent(thin / harm)} by a thin film, ${percent(thick / harm)} by a thick one, while it lasts.`;
   return harmStep({ ...named, sentence: [sentence, ...rest].join(' ') }, spared, harm);
 }
 

@@ -37,10 +37,10 @@ export function wrapStep(plan: Plan, weather?: Weather): Outcome<LadderStep> {
   const named = { id: 'wrap', name: pots.length > 1 ? 'Group and wrap the pots' : 'Wrap the pot', spared: null, sparedShare: null, cost: null } as const;
   if (warm.length === 0) return { ok: true, value: { ...named, effect: 'no hot sun on their walls', sentence: 'The sun reaches no pot’s wall in the hot hours.' } };
   const [worst] = warm;
-  const wrapped = `A wrap, or a second pot around it with air between, keeps the hot sun off the wall: ${listWords(warm.map(({ id, hotHours }) => `${hotHours.toFixed(1)} h a day of ${namedInside(plan, id)}`))}.`;
-  const grouped = pots.length > 1 ? ` Other pots close on the ${compassWord(worst.toward)} of ${namedInside(plan, worst.id)} keep off up to ${worst.covered.toFixed(1)} h of it.` : '';
+  const wrapped = `A wrap, or a second pot around it with air between: ${listWords(warm.map(({ id, hotHours }) => `${hotHours.toFixed(1)} h off ${namedInside(plan, id)}`))}.`;
+  const grouped = pots.length > 1 ? ` Other pots close on the ${compassWord(worst.toward)} of ${namedInside(plan, worst.id)}: up to ${worst.covered.toFixed(1)} h.` : '';
   const effect = `takes up to ${worst.hotHours.toFixed(1)} h of hot sun a day off a pot’s wall`;
-  return { ok: true, value: { ...named, effect, sentence: `${wrapped}${grouped} It helps the roots; the leaves stand in the same sun.` } };
+  return { ok: true, value: { ...named, effect, sentence: `${wrapped}${grouped} It helps roots; the leaves stand in the same sun.` } };
 }
 
 function sumOf(values: readonly number[]): number {

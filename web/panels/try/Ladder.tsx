@@ -23,6 +23,7 @@ export function Ladder() {
       <h2>Cheaper first</h2>
       {problems.map(({ message }) => <p key={message}>{message}</p>)}
       {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
+      {shown && <p class="quiet">What each alone spares, of all harm to leaves.</p>}
       <ol class="ladder">
         {[...(shown?.value.steps ?? []), ...dearer].map((rung) => <li key={rung.id}><strong>{rung.name}</strong> <Effect rung={rung} /> {rung.sentence}</li>)}
       </ol>
