@@ -99,8 +99,12 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
   // Where a post is left out, the rails that reach the next posts sooner carry those that cross them.
   const [over, through] = [bay.across * longestSpan(across, along, missingAt), bay.along * longestSpan(along, across, (j, i) => missingAt(i, j))];
   const rails: FrameRail[] = [
-    { name: 'crosswise', span: over <= through + 1e-9 ? over : bay.across, tributary: along > 1 ? bay.along : bay.along / 2 },
-    { name: 'lengthwise', span: through <= over + 1e-9 ? through : bay.along, tributary: across > 1 ? bay.across : bay.across / 2 },
+    { name: 'crosswise', span: over <= through + 1e-9 ? over : bay.across, tributary: along > 1 ? bay.along : bay.along / 2, drop: null },
+    { name: 'lengthwise', span: through <= over + 1e-9 ? through : bay.along, tributary: across > 1 ? bay.across : bay.across / 2, drop: null },
+    ...drops.map(({ side, depth, density }): FrameRail => {
+      const crosswise = side === 'front' || side === 'back';
+      return { name: `over the drop ${side}`, span: crosswise ? bay.across : bay.along, tributary: (crosswise ? bay.along : bay.across) / 2, drop: { depth, density } };
+    }),
   ];
   return {
     kind: 'canopy',

@@ -40,6 +40,8 @@ export interface FrameRail {
   readonly span: number;
   /** Width of cloth that hangs on it and pulls on it. [m] */
   readonly tributary: number;
+  /** What hangs from it and pushes it sideways; `null` for most rails. [m] */
+  readonly drop: { readonly depth: number; readonly density: number } | null;
 }
 
 export interface FrameCloth {

@@ -86,7 +86,7 @@ export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): Fr
     tubes,
     joints,
     inGround: sunk > 0 ? posts.length : 0,
-    rails: [{ name: 'along the screen', span: longest, tributary: depth / 2 }] satisfies FrameRail[],
+    rails: [{ name: 'along the screen', span: longest, tributary: depth / 2, drop: null }] satisfies FrameRail[],
     cloths: stretches(places, closed).map((stretch): FrameCloth => screenCloth(places, stretch, own, bottom, screen.height, density)),
     standing: [{ where: 'screen', area: total * depth, density, height: (screen.height + bottom) / 2, base: sunk > 0 ? 0 : STAY_SHARE * screen.height, posts: posts.length } satisfies StandingCloth],
     roofArea: 0,

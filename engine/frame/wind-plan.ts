@@ -6,7 +6,7 @@ import type { BeamState } from './beam.ts';
 import { GUST_OVER_MEAN, signsOfGust } from './beaufort.ts';
 import { WIND_WORDING } from './cautions.ts';
 import { formatStress } from './lengths.ts';
-import type { FrameModel } from './model.ts';
+import type { FrameModel, FrameRail } from './model.ts';
 import { strongestPush } from './side-push.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
@@ -43,7 +43,7 @@ export function spansOf(model: FrameModel, tube: TubeSection): Span[] {
     const leaned = inMPa(underPointLoad(tube, LEAN_ON_RAIL, rail.span));
     const lineLoad = allowableLineLoad(tube, rail.span);
     const sagRatio = rail.span / sag;
-    return { rail: rail.name, span: rail.span, sag, sagRatio, verdict: sagRatio < SAGS_BELOW ? 'sags' : 'holds its line', leaned, lineLoad, gust: railGust(model, lineLoad, rail.tributary) };
+    return { rail: rail.name, span: rail.span, sag, sagRatio, verdict: sagRatio < SAGS_BELOW ? 'sags' : 'holds its line', leaned, lineLoad, gust: railGust(model, lineLoad, rail) };
   });
 }
 
@@ -65,7 +65,7 @@ function inMPa({ sag, stress }: BeamState): { sag: number; stressMPa: number } {
 
 /** Gust at which the weakest rail, or a screen's post at the ground, passes the allowable stress. [m/s] */
 export function bearingGust(model: FrameModel, tube: TubeSection): WindRange {
-  const gusts = model.rails.map((rail) => railGust(model, allowableLineLoad(tube, rail.span), rail.tributary));
+  const gusts = model.rails.map((rail) => railGust(model, allowableLineLoad(tube, rail.span), rail));
   const post = postGust(model, tube);
   return { clear: Math.min(post, ...gusts.map((gust) => gust.clear)), blocked: Math.min(post, ...gusts.map((gust) => gust.blocked)) };
 }
@@ -79,14 +79,16 @@ export function postGust(model: FrameModel, tube: TubeSection): number {
   return momentAtUnitGust > 0 ? Math.sqrt((STEEL.allowable * tube.modulus) / momentAtUnitGust) : Infinity;
 }
 
-function railGust(model: FrameModel, lineLoad: number, tributary: number): WindRange {
+/** A drop's push adds to the pull of the roof, square to it; half of it goes into the posts through the ties along the drop's sides (our choice). */
+function railGust(model: FrameModel, lineLoad: number, { tributary, drop }: FrameRail): WindRange {
   const { density } = model.cloths[0];
   if (model.kind === 'screen') {
     const gust = gustOfSideLoad(lineLoad, tributary, density);
     return { clear: gust, blocked: gust };
   }
   const coefficient = upliftCoefficient(model.pitchDeg);
-  return { clear: gustOfLineLoad(lineLoad, tributary, density, coefficient.clear), blocked: gustOfLineLoad(lineLoad, tributary, density, coefficient.blocked) };
+  const sideways = drop === null ? 0 : sidePush(1, drop.depth / 2, drop.density);
+  return { clear: gustOfLineLoad(lineLoad, tributary, density, coefficient.clear, sideways), blocked: gustOfLineLoad(lineLoad, tributary, density, coefficient.blocked, sideways) };
 }
 
 export function upliftPlan(model: FrameModel, designGust: number, ownWeight: number, blockedBy: readonly string[]): UpliftPlan {

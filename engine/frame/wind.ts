@@ -51,9 +51,12 @@ export function sidePush(gust: number, area: number, density: number): number {
 /** No wind on earth is asked about beyond this; an open cloth would otherwise bear any. [m/s] */
 const STRONGEST_GUST = 100;
 
-/** Gust at which a rail reaches a line load, 100 m/s at most. [m/s]  @param lineLoad [N/m]  @param tributary Width of cloth that pulls on it. [m] */
-export function gustOfLineLoad(lineLoad: number, tributary: number, density: number, coefficient: number): number {
-  const perSquareSpeed = HALF_AIR_DENSITY * coefficient * holesFactor(density) * tributary;
+/**
+ * Gust at which a rail reaches a line load, 100 m/s at most. [m/s]  @param lineLoad [N/m]  @param tributary Width of cloth that pulls on it. [m]
+ * @param sideways What pushes it square to that pull at 1 m/s. [N/m] A round tube bears the two as one.
+ */
+export function gustOfLineLoad(lineLoad: number, tributary: number, density: number, coefficient: number, sideways = 0): number {
+  const perSquareSpeed = Math.hypot(HALF_AIR_DENSITY * coefficient * holesFactor(density) * tributary, sideways);
   return Math.min(STRONGEST_GUST, Math.sqrt(lineLoad / perSquareSpeed));
 }
 

@@ -377,6 +377,11 @@ describe('the sheet', () => {
     const more = (hung.anchors.posts[0].uplift.blocked + hung.uplift.ownWeight * 9.80665 * 0.25) - (without.anchors.posts[0].uplift.blocked + without.uplift.ownWeight * 9.80665 * 0.25);
     expect(more).toBeCloseTo(267 / 2, -0.3);
     expect(hung.uplift.blockedBy).toContain('its own drops');
+    // 1.2 m of drop push its rail with half of 137.9 · 1.2 · 0.84 · 1.2 = 166.8 N/m at 15 m/s, square to 137.9 · 1.3 · Kp(0.55) 0.7975 · 1.5 = 214.5 N/m of roof.
+    const over = hung.spans.find(({ rail }) => rail === 'over the drop left')!;
+    expect(15 * Math.sqrt(over.lineLoad / Math.hypot(83.4, 214.5))).toBeCloseTo(over.gust.blocked, 1);
+    expect(over.gust.blocked).toBeLessThan(without.spans[0].gust.blocked);
+    expect(hung.storm.takeDownGust).toBeLessThanOrEqual(Math.floor(over.gust.blocked));
     // One wind strikes both of two opposite drops, and only one of two that meet at a corner.
     const pushOn = (...sides: readonly ('left' | 'right' | 'front')[]) => built({ ...bare, drops: sides.map((side) => ({ ...drop, side })) }).uplift.rows.find((row) => row.gust === 15)?.sidePush;
     expect(pushOn('left', 'right')).toBeCloseTo(2 * 501, -0.6);
