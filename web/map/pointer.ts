@@ -34,7 +34,7 @@ function gripNear(at: PlanPoint, within: number): { readonly id: string; readonl
   const id = selection.value.length === 1 ? selection.value[0] : null;
   if (id === null) return null;
   const feature = drawnPlan.value.features.find((each) => each.id === id);
-  const grips = id === YARD_EDGE ? edgeGrips(plan.value.site.boundary, within) : feature ? gripsOf(feature, within) : [];
+  const grips = id === YARD_EDGE ? edgeGrips(plan.value.site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
   const near = grips.filter((grip) => distance(grip.at, at) <= within).sort((a, b) => distance(a.at, at) - distance(b.at, at));
   return near.length > 0 ? { id, grip: near[0] } : null;
 }
