@@ -9,7 +9,7 @@ import { boundsOf } from '../plan/geometry.ts';
 import { formatLength, formatTemperature, formatTemperatureDifference } from '../plan/units.ts';
 import { plantLetter } from './heat-map.ts';
 import { oneLine } from './plain-text.ts';
-import { basisWords, waterAdvice, waterTable } from './season-text.ts';
+import { basisWords, eachOnce, waterAdvice, waterTable } from './season-text.ts';
 import { escaped, htmlTable, list, paragraph, section } from './sheet-markup.ts';
 import { gradeKey, planPicture } from './report-plan.ts';
 import type { Report } from './report-types.ts';
@@ -100,7 +100,7 @@ function dates({ season }: Report): string {
 
 function year({ plan, season, units }: Report): string {
   const blocks: readonly (readonly [string, readonly Advice[]])[] = [
-    ['Cloth', season.cloth.flatMap(({ advice }) => advice)], ['Clay', season.clay.advice], ['Water', waterAdvice()], ['Frost', season.frost.advice],
+    ['Cloth', eachOnce(season.cloth.flatMap(({ advice }) => advice))], ['Clay', season.clay.advice], ['Water', waterAdvice()], ['Frost', season.frost.advice],
   ];
   const water = waterTable(plan, season, units);
   const drinking = season.water.length === 0 ? '' : htmlTable(water.head, water.rows, water.numbers);

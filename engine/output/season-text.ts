@@ -26,8 +26,8 @@ export function seasonText(plan: Plan, season: SeasonResult, units: Units, colum
   return `${blocks.join('\n\n')}\n`;
 }
 
-/** What is true of every cloth is said once. */
-function eachOnce(advice: readonly Advice[]): Advice[] {
+/** Sentences without their repeats: what is true of every cloth is said once. */
+export function eachOnce(advice: readonly Advice[]): Advice[] {
   return advice.filter(({ text }, index) => advice.findIndex((other) => other.text === text) === index);
 }
 

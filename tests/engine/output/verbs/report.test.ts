@@ -95,6 +95,11 @@ test('a canopy that stands is cut through with the plant that the low sun reache
   expect((await runLine('report demo --cell 1')).out).not.toContain('cut through');
 });
 
+test('what is true of every cloth is said once on the page', async () => {
+  const { out } = await runLine('report demo --option B --cell 1');
+  expect(out.split('Put it up earlier if leaves bleach')).toHaveLength(2);
+});
+
 test('a date that is none is refused in one line', async () => {
   expect(await runLine('report demo --made yesterday')).toMatchObject({ code: 1, err: expect.stringContaining('"yesterday" is no date') as string });
 });
