@@ -37,14 +37,17 @@ export function harmOf(plan: Plan, weather?: Weather): Outcome<PlantHarm[]> {
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const sky = createSkyViewer(scene);
-  const value = plantFeatures(plan).flatMap((feature): PlantHarm[] => {
-    const row = rowOf(plan, feature);
-    if (!row) return [];
-    const limit = limitOf(plan, feature, row, heatwave.value.day.date).celsius;
-    const byHeatDay = dosesByHeatDay(plan, scene, sky, heats.value, feature, row, limit);
-    return [{ id: feature.id, worth: worthOf(feature), harm: meanOf(byHeatDay), byHeatDay }];
-  });
+  const value = plantFeatures(plan).flatMap((feature) => plantHarm(plan, scene, sky, heats.value, heatwave.value.day.date, feature) ?? []);
   return { ok: true, value };
+}
+
+/** Harm of one plant; `null` where it names no row. @param heats the season's heat days @param heatwave date of the heatwave day */
+export function plantHarm(plan: Plan, scene: Scene, sky: SkyViewer, heats: readonly HeatDay[], heatwave: string, feature: PlantFeature): PlantHarm | null {
+  const row = rowOf(plan, feature);
+  if (!row) return null;
+  const limit = limitOf(plan, feature, row, heatwave).celsius;
+  const byHeatDay = dosesByHeatDay(plan, scene, sky, heats, feature, row, limit);
+  return { id: feature.id, worth: worthOf(feature), harm: meanOf(byHeatDay), byHeatDay };
 }
 
 /** The heat days of a season, laid out for casting. */

@@ -1,5 +1,6 @@
 import { planDirection } from '../../scene/direction.ts';
 import type { LeafTables } from './leaf-tables.ts';
+import { finished } from './steps.ts';
 import type { Targets } from './targets.ts';
 
 /** Crossings of one and the same cloth that are told apart: none, one, two (a ray meets a box of cloth twice at most). */
@@ -38,6 +39,11 @@ export interface View {
 
 /** Finds the harmful pairs. @param hidden Largest share of its sky that cloth could hide from a point. */
 export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number): HarmPairs {
+  return finished(harmPairSteps(targets, leaves, hidden));
+}
+
+/** `harmPairsOf`, one point a step: the share that is done. */
+export function* harmPairSteps(targets: Targets, leaves: LeafTables, hidden: number): Generator<number, HarmPairs, void> {
   const { heats, points, scene } = targets;
   const directions = heats.map(({ samples }) =>
     Array.from({ length: samples.count }, (_, k) => planDirection(samples.azimuth[k], samples.altitude[k], scene.upBearing)),
@@ -47,6 +53,7 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
   const firstOf: number[] = [];
   let harm = 0;
   for (const [index, point] of points.entries()) {
+    yield index / points.length;
     if (point.weight === 0) continue;
     const { plant } = point;
     const distinct = [...new Set(point.sky)];

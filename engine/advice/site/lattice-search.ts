@@ -38,11 +38,12 @@ export interface Lattice {
 /** Areas of cloth that make a family end here; more is one family more. [m²] */
 const AREA_CLASSES = [2.5, 5, 7.5, 10.5, 16.5];
 /** Candidates worth a look are gathered up to about this many before they are looked at. */
-const GATHERED = 100_000;
-/** Scores between two steps of the search: a few milliseconds. */
-const SCORES_A_STEP = 100;
-const CURTAIN_SCORES_A_STEP = 16;
+const GATHERED = 4_000;
+/** Scores and looks between two steps of the search: a few milliseconds. */
+const SCORES_A_STEP = 16;
+const LOOKS_A_STEP = 200;
 const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];
+const [FRONT, BACK, LEFT, RIGHT] = [0, 1, 2, 3];
 const KINDS: readonly ClothKind[] = ['roof', 'roof with drops', 'screen'];
 
 /** How many families there are. @param places Plants near which cloth is told apart. */
@@ -155,7 +156,11 @@ function* searchTurn(search: Search, turned: TurnedLattice): Generator<number, n
   const jobs = (withRoofs || withDrops ? lattice.heights.length : 0) + (withScreens ? 1 : 0);
   let done = 0;
   const breaks = [...new Set([...(withDrops ? lattice.box.heights.flatMap((height) => [height, ...lattice.box.depths.map((depth) => height - depth)]) : []), ...(withScreens ? [lattice.screenBottom, ...lattice.screenTops] : [])])].sort((a, b) => a - b);
-  const drops = withDrops ? responses.map((response) => tablesFor(at, breaks, curtainGains(response.box), response.box.bySky, response.density)) : [];
+  const drops: { u: CurtainSums; v: CurtainSums }[] = [];
+  for (const response of withDrops ? responses : []) {
+    drops.push(tablesFor(at, breaks, curtainGains(response.box), response.box.bySky, response.density));
+    yield done / jobs;
+  }
   if (withScreens) {
     for (const [r, response] of responses.entries()) {
       const tables = tablesFor(at, breaks, response.flat.once, response.flat.bySky, response.density);
@@ -166,6 +171,7 @@ function* searchTurn(search: Search, turned: TurnedLattice): Generator<number, n
   for (const height of withRoofs || withDrops ? lattice.heights : []) {
     const crossings = planeCrossings(at.rays, pairs, height);
     const blocked = at.mask.blockedAt(height);
+    yield done / jobs;
     let hasSky = false;
     const skyThere = (): Float64Array => {
       if (!hasSky) skySums(at.rays, pairs, height, sky);
@@ -203,8 +209,7 @@ interface RoofTables {
 /** Enters candidates, the most promising first. @returns the highest bound that was not looked at, 0 if all were */
 function* lookAt(at: TurnSearch, batches: Iterable<Promising[]>, roofs: RoofTables | null, doneNow: () => number): Generator<number, number, void> {
   const { contest, turned, rays, pairs, responses, maxScores } = at;
-  const aStep = roofs === null ? CURTAIN_SCORES_A_STEP : SCORES_A_STEP;
-  let next = contest.scored + aStep;
+  let next = contest.scored + SCORES_A_STEP;
   let looks = 0;
   let unseen = 0;
   yield doneNow();
@@ -225,8 +230,8 @@ function* lookAt(at: TurnSearch, batches: Iterable<Promising[]>, roofs: RoofTabl
           ? sparedByRoof(rays, pairs, response, roofs.crossings, roofs.skyThere(), roof)
           : sparedByCloth(rays, pairs, response, roof, curtains),
       );
-      if (contest.scored >= next || ++looks % 500 === 0) {
-        next = contest.scored + aStep;
+      if (contest.scored >= next || ++looks % LOOKS_A_STEP === 0) {
+        next = contest.scored + SCORES_A_STEP;
         yield doneNow();
       }
     }
@@ -263,37 +268,35 @@ function* roofsWorthALook(at: TurnSearch, response: number, height: number, bloc
   yield batch;
 }
 
-function* boxesWorthALook(at: TurnSearch, response: number, height: number, blocked: Int32Array, plane: Float64Array, tables: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
+function* boxesWorthALook(at: TurnSearch, response: number, height: number, blocked: Int32Array, plane: Float64Array, { u: frontal, v: lateral }: { u: CurtainSums; v: CurtainSums }): Generator<Promising[]> {
   const { turned, lattice, contest, nearest, responses, places } = at;
   const base = overheadGain(at.pairs, responses[response].box, responses[response].density);
   const { density } = responses[response];
   const { columns, rows } = turned;
   const width = columns + 1;
-  const { breaks } = tables.u;
-  const high = breaks.indexOf(height);
+  const high = frontal.breaks.indexOf(height);
+  const gains = new Float64Array(SIDES.length);
   let batch: Promising[] = [];
   for (const depth of lattice.box.depths) {
-    const low = breaks.indexOf(height - depth);
+    const low = frontal.breaks.indexOf(height - depth);
     for (const { a, b } of lattice.box.sizes) {
-      const cells = { front: a, back: a, left: b, right: b };
       const sets = SIDES_TRIED[lattice.box.maxDrops].map((sides) => {
-        const cloth = a * b * lattice.step + sides.reduce((sum, side) => sum + cells[side] * depth, 0);
-        return { sides, family0: familyOf('roof with drops', cloth * lattice.step, 0, places.length) };
+        const cloth = a * b * lattice.step + sides.reduce((sum, side) => sum + (side === 'front' || side === 'back' ? a : b) * depth, 0);
+        return { sides, indices: sides.map((side) => SIDES.indexOf(side)), family0: familyOf('roof with drops', cloth * lattice.step, 0, places.length) };
       });
+      contest.candidates += sets.length * Math.max(0, columns - a + 1) * Math.max(0, rows - b + 1);
       for (let j = 0; j + b <= rows; j++) {
         for (let i = 0; i + a <= columns; i++) {
           const roof = base + sumOver(plane, 0, width, i, j, a, b);
-          const gains = {
-            front: sumOfCurtain(tables.u, j + b, i, a, low, high),
-            back: sumOfCurtain(tables.u, j, i, a, low, high),
-            right: sumOfCurtain(tables.v, i + a, j, b, low, high),
-            left: sumOfCurtain(tables.v, i, j, b, low, high),
-          };
+          gains[FRONT] = sumOfCurtain(frontal, j + b, i, a, low, high);
+          gains[BACK] = sumOfCurtain(frontal, j, i, a, low, high);
+          gains[LEFT] = sumOfCurtain(lateral, i, j, b, low, high);
+          gains[RIGHT] = sumOfCurtain(lateral, i + a, j, b, low, high);
+          if (!contest.mayMatter(roof + gains[FRONT] + gains[BACK] + gains[LEFT] + gains[RIGHT])) continue;
           const place = nearest[(2 * j + b) * (2 * columns + 1) + 2 * i + a];
-          for (const { sides, family0 } of sets) {
-            contest.candidates++;
+          for (const { sides, indices, family0 } of sets) {
             let bound = roof;
-            for (const side of sides) bound += gains[side];
+            for (let k = 0; k < indices.length; k++) bound += gains[indices[k]];
             const family = family0 + place;
             if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, height, blocked, bound)) continue;
             const where = { i, j, a, b, height };

@@ -7,13 +7,12 @@ import { cellCenter } from '../../load/grid-of.ts';
 import { leastLight } from '../../load/light-class.ts';
 import { plantPoints } from '../../load/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../load/planted.ts';
-import type { Outcome } from '../../load/types.ts';
-import { type Yard, yardOf } from '../../load/yard.ts';
+import type { Yard } from '../../load/yard.ts';
 import type { SpacePoint } from '../../plan/geometry.ts';
-import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import type { Canopy, Screen } from '../../plan/types.ts';
 import { clothSheets } from '../../scene/build.ts';
 import type { Crown, Sheet } from '../../scene/solids.ts';
-import type { Weather } from '../../sun/weather.ts';
+import { finished } from './steps.ts';
 
 /** A bed's light is guarded at so many of its cells. */
 const BED_POINTS = 5;
@@ -35,37 +34,40 @@ interface Guarded {
   readonly rays: readonly PointRays[];
 }
 
-/** @returns the guard, or why the season cannot be sampled */
-export function lightGuard(plan: Plan, weather?: Weather): Outcome<LightGuard> {
-  const outcome = yardOf(plan, { kind: 'season' }, weather);
-  if (!outcome.ok) return outcome;
-  const yard = outcome.value;
+/** @param yard laid out for the season */
+export function lightGuard(yard: Yard): LightGuard {
+  return finished(lightGuardSteps(yard));
+}
+
+/** `lightGuard`, one plant a step: the share that is done. */
+export function* lightGuardSteps(yard: Yard): Generator<number, LightGuard, void> {
+  const { plan } = yard;
   const raysOf = rayReader(yard);
-  const all = plantFeatures(plan).flatMap((feature): Guarded[] => {
+  const plants = plantFeatures(plan);
+  const all: Guarded[] = [];
+  for (const [k, feature] of plants.entries()) {
+    yield k / plants.length;
     const row = rowOf(plan, feature);
-    if (!row) return [];
+    if (!row) continue;
     const { of, least } = leastLight(row);
     const points = pointsOf(yard, feature);
     const rays = points.flatMap(({ at, own }) => raysOf(of, at, own, points.length));
-    return [{ id: feature.id, least, light: rays.reduce((sum, { all: arrives }) => sum + arrives, 0), rays }];
-  });
+    all.push({ id: feature.id, least, light: rays.reduce((sum, each) => sum + each.all, 0), rays });
+  }
   const guarded = all.filter(({ light, least }) => light >= least);
   return {
-    ok: true,
-    value: {
-      darkened(cloth) {
-        const sheets = cloth.flatMap(clothSheets);
-        const index = guarded.findIndex((plant) => isDark(plant, sheets));
-        if (index < 0) return null;
-        // The next cloth is likely to hang over the same plant: ask it first.
-        const [plant] = guarded.splice(index, 1);
-        guarded.unshift(plant);
-        return plant.id;
-      },
-      dark(cloth) {
-        const sheets = cloth.flatMap(clothSheets);
-        return new Set(all.filter((plant) => isDark(plant, sheets)).map(({ id }) => id));
-      },
+    darkened(cloth) {
+      const sheets = cloth.flatMap(clothSheets);
+      const index = guarded.findIndex((plant) => isDark(plant, sheets));
+      if (index < 0) return null;
+      // The next cloth is likely to hang over the same plant: ask it first.
+      const [plant] = guarded.splice(index, 1);
+      guarded.unshift(plant);
+      return plant.id;
+    },
+    dark(cloth) {
+      const sheets = cloth.flatMap(clothSheets);
+      return new Set(all.filter((plant) => isDark(plant, sheets)).map(({ id }) => id));
     },
   };
 }

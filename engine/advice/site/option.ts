@@ -1,16 +1,14 @@
 import { costOf } from '../../frame/sheet.ts';
 import { currencyOf } from '../../frame/prices.ts';
 import { compassWord, namedInside, nameOf } from '../../load/names.ts';
-import type { Outcome } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { centroid, distance, openRing } from '../../plan/geometry.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { formatArea, formatLength, type Units } from '../../plan/units.ts';
-import type { Weather } from '../../sun/weather.ts';
 import { clothArea } from '../compare-cost.ts';
 import type { LeafTables } from './leaf-tables.ts';
 import { lowSunOn } from './low-sun.ts';
-import { type PlantStanding, plantStandings } from './plant-states.ts';
+import type { PlantStanding } from './plant-states.ts';
 import type { ClothKind, OptionPlant, SiteOption } from './site-types.ts';
 import type { PlantFeature } from '../../load/planted.ts';
 import type { Targets } from './targets.ts';
@@ -25,17 +23,13 @@ export interface OptionContext {
   readonly targets: Targets;
   readonly leaves: LeafTables;
   readonly before: readonly PlantStanding[];
-  readonly weather?: Weather;
   readonly units: Units;
 }
 
-/** Everything about one proposal, exact: the yard is cast anew with it. */
-export function optionOf(context: OptionContext, kind: ClothKind | 'several', cloth: readonly (Canopy | Screen)[]): Outcome<SiteOption> {
-  const { plan, before, weather, units } = context;
-  const features = named(plan, cloth);
-  const after = plantStandings({ ...plan, features: [...plan.features, ...features] }, weather);
-  if (!after.ok) return after;
-  const plants = before.map((was, k) => optionPlant(context, was, after.value[k], features));
+/** Everything about one proposal, exact: the yard is cast anew with it. @param features of `named` @param after how the plants stand under them */
+export function optionOf(context: OptionContext, kind: ClothKind | 'several', features: readonly (Canopy | Screen)[], after: readonly PlantStanding[]): SiteOption {
+  const { plan, before, units } = context;
+  const plants = before.map((was, k) => optionPlant(context, was, after[k], features));
   const spared = plants.reduce((sum, plant) => sum + plant.spared, 0);
   const harm = before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
   const area = features.reduce((sum, feature) => sum + clothArea(feature), 0);
@@ -48,17 +42,14 @@ export function optionOf(context: OptionContext, kind: ClothKind | 'several', cl
   ];
   const [first] = features;
   return {
-    ok: true,
-    value: {
-      kind, features, ...placeOf(first), spared, sparedShare: harm > 0 ? spared / harm : 0, area, cost, currency: currencyOf(plan),
-      payoff: { perArea: spared / area, perMoney: cost !== null && cost > 0 ? spared / cost : null },
-      plants, why: whyThere(context, plants, features, area, units), notes,
-    },
+    kind, features, ...placeOf(first), spared, sparedShare: harm > 0 ? spared / harm : 0, area, cost, currency: currencyOf(plan),
+    payoff: { perArea: spared / area, perMoney: cost !== null && cost > 0 ? spared / cost : null },
+    plants, why: whyThere(context, plants, features, area, units), notes,
   };
 }
 
 /** Fresh ids and plain names. */
-function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy | Screen)[] {
+export function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy | Screen)[] {
   const taken = new Set([...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].map(({ id }) => id));
   return cloth.map((one) => {
     const word = one.kind === 'screen' ? 'screen' : 'roof';

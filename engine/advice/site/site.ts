@@ -1,23 +1,25 @@
 import { costOf } from '../../frame/sheet.ts';
 import { namedInside } from '../../load/names.ts';
 import type { Outcome } from '../../load/types.ts';
+import { yardOf } from '../../load/yard.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
 import { formatLength, type Units, unitsOf } from '../../plan/units.ts';
 import { Contest, type Scored } from './contest.ts';
 import { reallyDifferent } from './different.ts';
-import { harmPairsOf, responseOf } from './harm-pairs.ts';
+import { harmPairSteps, type Response, responseOf } from './harm-pairs.ts';
 import { hidingOf } from './hiding.ts';
 import { percent } from '../ladder-step.ts';
 import { clothSteps } from './ladder.ts';
 import { familyCount, type Lattice, type Search, searchLattice } from './lattice-search.ts';
 import { leafTables } from './leaf-tables.ts';
-import { lightGuard } from './light-left.ts';
-import { middleOf, optionOf } from './option.ts';
-import { plantStandings } from './plant-states.ts';
+import { lightGuardSteps } from './light-left.ts';
+import { middleOf, named, optionOf } from './option.ts';
+import { standingsOf } from './plant-states.ts';
 import { latticeOf, lowestOf, SITE_DEFAULTS } from './request.ts';
 import { bestTogether } from './several.ts';
 import type { ClothKind, RulePrice, SiteOption, SiteProgress, SiteRequest, SiteResult, SiteRule } from './site-types.ts';
-import { targetsOf } from './targets.ts';
+import { mapped } from './steps.ts';
+import { targetSteps } from './targets.ts';
 import { togetherScore } from './together.ts';
 import { yardRules } from './yard-rules.ts';
 
@@ -32,7 +34,7 @@ const NO_HARM = 1e-6;
 
 /**
  * Where cloth would spare the plants most: the search as steps, so that a worker can let messages in between them and
- * stop asking. Most steps take a few milliseconds, those that cast the whole yard a few hundred.
+ * stop asking. Most steps take a few milliseconds, the longest some tens.
  * @returns the options, or what is wrong with the request or the plan
  */
 export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<SiteProgress, Outcome<SiteResult>, void> {
@@ -41,20 +43,25 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
   const { lattice, sizes, densities } = asked;
   const { count = SITE_DEFAULTS.count, show = SITE_DEFAULTS.show, maxScores = SITE_DEFAULTS.maxScores, weather, budget } = request;
   const units = request.units ?? unitsOf(plan);
-  yield { done: 0, what: 'the sun on the plants' };
-  const laidOut = targetsOf(plan, weather);
+  const laidOut = yield* mapped(targetSteps(plan, weather), (done) => ({ done: 0.04 * done, what: 'the sun on the plants' }));
   if (!laidOut.ok) return laidOut;
   const targets = laidOut.value;
   const leaves = leafTables(targets);
-  const pairs = harmPairsOf(targets, leaves, 1 - (1 - Math.max(...densities)) ** 2);
-  yield { done: 0.05, what: 'what harms them' };
-  const responses = densities.map((density) => responseOf(targets, pairs, leaves, density, lattice.kinds.includes('roof with drops') ? 2 : 1));
+  const pairs = yield* mapped(harmPairSteps(targets, leaves, 1 - (1 - Math.max(...densities)) ** 2), (done) => ({ done: 0.04 + 0.02 * done, what: 'what harms them' }));
+  const responses: Response[] = [];
+  for (const density of densities) {
+    yield { done: 0.06 + (0.02 * responses.length) / densities.length, what: 'what harms them' };
+    responses.push(responseOf(targets, pairs, leaves, density, lattice.kinds.includes('roof with drops') ? 2 : 1));
+  }
+  yield { done: 0.08, what: 'what the rules allow' };
   const hides = request.hidden ?? SITE_DEFAULTS.hidden;
   const hiding = hidingOf(plan, lowestOf(lattice));
   const rules = yardRules(plan, request.maxHeight);
   const keepLight = request.keepLight ?? SITE_DEFAULTS.keepLight;
-  const guard = keepLight ? lightGuard(plan, weather) : null;
-  if (guard && !guard.ok) return guard;
+  yield { done: 0.08, what: 'what the rules allow' };
+  const season = yardOf(plan, { kind: 'season' }, weather);
+  if (!season.ok) return season;
+  const guard = keepLight ? yield* mapped(lightGuardSteps(season.value), (done) => ({ done: 0.08 + 0.02 * done, what: 'what the rules allow' })) : null;
   yield { done: 0.1, what: 'what the rules allow' };
 
   const priceOf = priceReader(plan);
@@ -62,7 +69,7 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
     const costs = cloth.map(priceOf);
     if (costs.includes(Infinity)) return 'ground';
     const broken: SiteRule[] = [];
-    if (guard?.value.darkened(cloth)) broken.push('light');
+    if (guard?.darkened(cloth)) broken.push('light');
     if (budget !== undefined && costs.reduce<number>((sum, cost) => sum + (cost ?? 0), 0) > budget) broken.push('budget');
     return broken;
   };
@@ -93,28 +100,35 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
 
   const singles = contest.bests.filter((scored): scored is Scored => scored !== null).sort((a, b) => b.spared - a.spared);
   const score = togetherScore(targets, pairs, leaves);
-  const total = (cloth: readonly (Canopy | Screen)[]) => score(cloth).reduce((sum, each) => sum + each, 0);
-  const forWhom = ({ cloth }: Scored) => score([cloth]).reduce((most, each, plant, all) => (each > all[most] ? plant : most), 0);
   let chosen: { kind: ClothKind | 'several'; cloth: readonly (Canopy | Screen)[]; spared: number }[];
-  if (count === 1) chosen = reallyDifferent(singles, show, forWhom).map(({ kind, cloth, spared }) => ({ kind, cloth: [cloth], spared }));
-  else {
+  if (count === 1) {
+    const forWhom = new Map<Scored, number>();
+    for (const [k, one] of singles.entries()) {
+      if (k % 4 === 0) yield { done: 0.75 + (0.05 * k) / singles.length, what: 'which of them differ' };
+      forWhom.set(one, score([one.cloth]).reduce((most, each, plant, all) => (each > all[most] ? plant : most), 0));
+    }
+    chosen = reallyDifferent(singles, show, (one) => forWhom.get(one) ?? 0).map(({ kind, cloth, spared }) => ({ kind, cloth: [cloth], spared }));
+  } else {
     yield { done: 0.75, what: 'several together' };
+    const total = (cloth: readonly (Canopy | Screen)[]) => score(cloth).reduce((sum, each) => sum + each, 0);
     const groups = yield* mapped(bestTogether(singles, count, total, (cloth) => late(cloth).length === 0, show), (done) => ({ done: 0.75 + 0.05 * done, what: 'several together' }));
     chosen = groups.map(({ cloth, spared }) => ({ kind: 'several', cloth, spared }));
   }
 
   yield { done: 0.8, what: 'the yard as it is' };
-  const before = plantStandings(plan, weather);
-  if (!before.ok) return before;
-  const exactHarm = before.value.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
+  const standings = standingsOf(season.value, weather);
+  if (!standings.ok) return standings;
+  yield { done: 0.8, what: 'the yard as it is' };
+  const before = yield* mapped(standings.value.under([]), (done) => ({ done: 0.8 + 0.02 * done, what: 'the yard as it is' }));
+  const exactHarm = before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
   const options: SiteOption[] = [];
   let bedSampleError = Math.abs(exactHarm - pairs.harm);
   for (const [k, { kind, cloth, spared }] of chosen.entries()) {
-    yield { done: 0.82 + (0.18 * k) / chosen.length, what: `option ${k + 1} of ${chosen.length} in full` };
-    const option = optionOf({ plan, targets, leaves, before: before.value, weather, units }, kind, cloth);
-    if (!option.ok) return option;
-    options.push(option.value);
-    bedSampleError = Math.max(bedSampleError, Math.abs(option.value.spared - spared));
+    const features = named(plan, cloth);
+    const after = yield* mapped(standings.value.under(features), (done) => ({ done: 0.82 + (0.18 * (k + done)) / chosen.length, what: `option ${k + 1} of ${chosen.length} in full` }));
+    const option = optionOf({ plan, targets, leaves, before, units }, kind, features, after);
+    options.push(option);
+    bedSampleError = Math.max(bedSampleError, Math.abs(option.spared - spared));
   }
   options.sort((a, b) => b.spared - a.spared);
   const best = options[0]?.spared ?? 0;
@@ -131,17 +145,24 @@ export function* siteSteps(plan: Plan, request: SiteRequest = {}): Generator<Sit
     harm: exactHarm, sensible: sensibleOf(options), rules: prices, ladder: clothSteps(options, exactHarm),
     notes: [
       ...(hides ? hiding.impossible.map((id) => `Cloth cannot be hidden from ${namedInside(plan, id)}: it looks in from above on nearly all the ground near the plants. It binds nothing here.`) : []),
-      ...dropsNote(lattice),
+      ...dropsNote(lattice, request.maxDrops ?? SITE_DEFAULTS.maxDrops),
     ],
     sentence: sentenceOf(exactHarm, options, finished),
   };
   return { ok: true, value: result };
 }
 
-/** Says so where roofs with drops were tried in fewer forms than plain roofs. */
-function dropsNote({ kinds, turns, sizes, heights, box }: Lattice): string[] {
-  if (!kinds.includes('roof with drops') || (box.turns.length === turns.length && box.sizes.length === sizes.length && box.heights.length === heights.length)) return [];
-  return [`Roofs with drops were tried in fewer forms: ${box.turns.length} of ${turns.length} turns, ${box.sizes.length} of ${sizes.length} footprints, ${box.heights.length} of ${heights.length} heights. Ask for one size and height to try them all.`];
+/** Says so where roofs with drops were tried in fewer forms than plain roofs, and what was not. */
+function dropsNote({ kinds, turns, sizes, heights, box }: Lattice, maxDrops: number): string[] {
+  if (!kinds.includes('roof with drops')) return [];
+  const fewer = [
+    ...(box.turns.length < turns.length ? [`${box.turns.length} of ${turns.length} turns`] : []),
+    ...(box.sizes.length < sizes.length ? [`${box.sizes.length} of ${sizes.length} footprints`] : []),
+    ...(box.heights.length < heights.length ? [`${box.heights.length} of ${heights.length} heights`] : []),
+  ];
+  const notes = fewer.length > 0 ? [`Roofs with drops were tried in fewer forms: ${fewer.join(', ')}.`] : [];
+  if (box.maxDrops < maxDrops) notes.push('Roofs with drops were tried with one drop, not with two.');
+  return notes.length > 0 ? [`${notes.join(' ')} Ask for one size and height to try them all.`] : [];
 }
 
 /** The whole search in one go. @param progress called at every step; where it gives false the search stops and says so */
@@ -151,14 +172,6 @@ export function siteOf(plan: Plan, request: SiteRequest = {}, progress?: (step: 
     const step = steps.next();
     if (step.done) return step.value;
     if (progress?.(step.value) === false) return { ok: false, problems: [{ pointer: '', message: 'The search was stopped.', severity: 'error' }] };
-  }
-}
-
-function* mapped<T, R>(steps: Generator<number, R, void>, of: (done: number) => T): Generator<T, R, void> {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    yield of(step.value);
   }
 }
 

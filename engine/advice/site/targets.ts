@@ -15,6 +15,7 @@ import { buildScene } from '../../scene/build.ts';
 import { planDirection } from '../../scene/direction.ts';
 import type { Crown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
+import { finished } from './steps.ts';
 
 /** A bed is searched by at most about so many of its cells, each for the block of cells around it; shown options use them all. */
 const BED_POINTS = 24;
@@ -58,6 +59,11 @@ export interface Targets {
 
 /** Lays out where and when the plants are judged. @returns or why a heat day cannot be made */
 export function targetsOf(plan: Plan, weather?: Weather): Outcome<Targets> {
+  return finished(targetSteps(plan, weather));
+}
+
+/** `targetsOf`, one plant a step: the share that is done. */
+export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, Outcome<Targets>, void> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
@@ -68,16 +74,18 @@ export function targetsOf(plan: Plan, weather?: Weather): Outcome<Targets> {
     return row ? [{ feature, row, limit: limitOf(plan, feature, row, heatwave.value.day.date).celsius, worth: worthOf(feature) }] : [];
   });
   const skyOf = skyReader(scene);
-  const points = plants.flatMap(({ feature, worth }, plant) =>
-    placesOf(plan, feature).map(({ at, own, part }): TargetPoint => {
+  const points: TargetPoint[] = [];
+  for (const [plant, { feature, worth }] of plants.entries()) {
+    yield plant / plants.length;
+    for (const { at, own, part } of placesOf(plan, feature)) {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
-      return {
+      points.push({
         plant, at, part, weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
         sky, skyView: sky.map((rays) => rays.reduce((sum, ray) => sum + ray, 0)),
-      };
-    }),
-  );
+      });
+    }
+  }
   return { ok: true, value: { plan, scene, heats: heats.value, plants, points, skyDirections: skyDirectionsOf(scene) } };
 }
 

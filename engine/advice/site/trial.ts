@@ -63,8 +63,9 @@ export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?
   const found = targetsOf(plan, weather);
   if (!found.ok) return found;
   const targets = found.value;
-  const guard = lightGuard(plan, weather);
-  if (!guard.ok) return guard;
+  const season = period.kind === 'season' ? laidOut : yardOf(plan, { kind: 'season' }, weather);
+  if (!season.ok) return season;
+  const guard = lightGuard(season.value);
   const leaves = leafTables(targets);
   const pairs = harmPairsOf(targets, leaves, 1);
   const together = togetherScore(targets, pairs, leaves);
@@ -82,7 +83,7 @@ export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?
         caster.hang(cloth.flatMap(clothSheets), cloth[0] && hangsOf(cloth[0]));
         const [sums] = caster.sums();
         const byPlant = together(cloth);
-        const dark = guard.value.dark(cloth);
+        const dark = guard.dark(cloth);
         const plants = judge(cloth).map(({ heat, scorchDose, peak }, k): TrialPlant => {
           const { feature, row } = targets.plants[k];
           const verdict = verdictOf(heat, milderBy(row, isEstablished(plan, feature)), dark.has(feature.id));
