@@ -8,7 +8,7 @@ import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints,
 import { askedPoint, readMapAt } from './overlays.ts';
 import { NudgePad } from './NudgePad.tsx';
 
-const AskedNumbers = lazily(() => import('./AskedNumbers.tsx').then((part) => part.AskedNumbers), 'The form');
+const AskedNumbers = lazily(() => import('../app/first-stages.ts').then((part) => part.AskedNumbers), 'The form');
 
 interface Props {
   /** Moves the cross (and the paper under it) by whole centimetres. [m] */

@@ -1,7 +1,7 @@
-import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { DEMO_NAMES, demoPlan } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
+import { Handing } from '../../panels/papers/Handing.tsx';
 import { saveFile } from '../../state/files.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { fileCopyIsOld, keepsForGood, saveState } from '../../state/saving.ts';
@@ -9,13 +9,10 @@ import { addYard, bringBack, copyYard, deleteForGood, goodStates, openFromShelf,
 import type { GoodState, YardRecord } from '../../state/storage/yards.ts';
 import { openYard, plan } from '../../state/yard.ts';
 import { openAnyFile } from '../drop.ts';
-import { Lazy } from '../Lazy/index.tsx';
 import { agoWords } from '../words.ts';
 import { BrokenFileReport } from './BrokenFileReport.tsx';
 import { emptyYard } from './empty-yard.ts';
 import './style.css';
-
-const loadHanding = (): Promise<ComponentType> => import('../../panels/papers/Handing.tsx').then((part) => part.Handing);
 
 /** The yards kept here, files out and in, and how safe all that is. */
 export function FilesCard() {
@@ -62,7 +59,7 @@ export function FilesCard() {
         })}
       </div>
 
-      <Lazy load={loadHanding} what="Reports and copies" />
+      <Handing />
     </>
   );
 }

@@ -13,16 +13,16 @@ import './style.css';
 const HEIGHTS = ['line', 'half', 'full'] as const;
 
 const ASIDES = {
-  files: { name: 'Yard and files', load: (): Promise<ComponentType> => import('./asides.ts').then((part) => part.FilesCard) },
-  settings: { name: 'Settings', load: (): Promise<ComponentType> => import('./asides.ts').then((part) => part.SettingsCard) },
-  happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('./asides.ts').then((part) => part.HappenedCard) },
-  why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('./asides.ts').then((part) => part.WhyCard) },
-  survey: { name: 'How do I find this?', load: (): Promise<ComponentType> => import('./asides.ts').then((part) => part.SurveyCard) },
-  sure: { name: 'How sure', load: (): Promise<ComponentType> => import('./asides.ts').then((part) => part.SureCard) },
-  sheet: { name: 'Field sheet', load: (): Promise<ComponentType> => import('./asides.ts').then((part) => part.FieldSheetCard) },
+  files: { name: 'Yard and files', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FilesCard) },
+  settings: { name: 'Settings', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SettingsCard) },
+  happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.HappenedCard) },
+  why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.WhyCard) },
+  survey: { name: 'How do I find this?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SurveyCard) },
+  sure: { name: 'How sure', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SureCard) },
+  sheet: { name: 'Field sheet', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FieldSheetCard) },
 } as const;
 
-const loadGreeting = (): Promise<ComponentType> => import('../../panels/first/Greeting.tsx').then((part) => part.Greeting);
+const loadGreeting = (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.Greeting);
 
 /** The paper note beside the drawing: the one thing to do next, then the card of the stage. */
 export function Slip() {

@@ -1,18 +1,16 @@
 import { useRef } from 'preact/hooks';
 import type { ComparedChoice, ComparedPlant, YardOption } from '../../../engine/index.ts';
-import { lazily } from '../../app/Lazy/index.tsx';
 import { calledOf, nameOf } from '../../map/feature-edits.ts';
 import { selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { BeforeAfter } from './BeforeAfter.tsx';
+import { ClothEditor } from './ClothEditor.tsx';
 import { Faults } from './Faults.tsx';
 import { RoughEffect } from './RoughEffect.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
 import { Stand } from './Stand.tsx';
 import { accept, drop } from './option-edits.ts';
 import { compared, comparison, openOption, openTheOption, optionWords } from './tried.ts';
-
-const ClothEditor = lazily(() => import('./ClothEditor.tsx').then((part) => part.ClothEditor), 'The numbers');
 
 /** A stroke of the finger sideways that turns a page: at least so long, and so much longer than it is high. [px] */
 const STROKE = { least: 60, flat: 2 } as const;
