@@ -53,9 +53,11 @@ export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, har
     return largest === null ? `${nothing}, and neither climate nor limits do.` : `${nothing}; ${weighs(largest)}, and no tape betters that.`;
   }
   const known = next.by === null ? '' : `${KNOWN_WORDS[next.by]}, `;
-  const moves = `it moves the harm of ${amount(harm)} by up to ${amount(next.moves)}`;
   const little = next.moves <= WELL_ENOUGH * harm && next.verdicts.length === 0 && next.order === null;
-  const asks = `Measure next ${next.name} (${known}± ${next.pmText}; ${HOW_TO[next.kind]}): ${moves}${little ? ', so it is known well enough' : ''}`;
+  const what = `${next.name} (${known}± ${next.pmText}; ${HOW_TO[next.kind]})`;
+  const asks = little
+    ? `The yard is measured well enough: what moves its harm of ${amount(harm)} most, ${what}, moves it by ${amount(next.moves)} at most`
+    : `Measure next ${what}: it moves the harm of ${amount(harm)} by up to ${amount(next.moves)}`;
   if (largest === null || largest.moves <= next.moves) return `${asks}, more than climate or limits do.`;
   return `${asks}; ${weighs(largest)}, and no tape betters that.`;
 }

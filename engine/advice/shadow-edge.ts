@@ -7,8 +7,8 @@ import type { Ring } from '../scene/solids.ts';
 
 /** An edge farther from a mark than this is not the one that was marked. [m] */
 const FARTHEST = 6;
-/** Corners of a round shadow: a crown of 4 m is right to half a millimetre. */
-const ROUND = 192;
+/** Corners of a round shadow: of a crown of 4 m the edge is right to a millimetre. */
+const ROUND = 96;
 /** Parts of a shadow that leave no wider gap than this between them are one. [m] */
 const JOIN = 1e-6;
 const DIRECTIONS = 48;

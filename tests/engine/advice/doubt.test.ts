@@ -50,6 +50,13 @@ describe('what hangs on which number', () => {
     expect(result.sentence.includes('no tape betters that')).toBe(rest > bar(result, 'near.height').moves);
   });
 
+  test('where even that moves next to nothing, the yard is said to be measured well enough', () => {
+    const how = { height: { by: 'tape', pm: 0.03 } } as const;
+    const nearly = doubted({ ...YARD, features: YARD.features.map((each) => (each.id === 'near' ? { ...NEAR, how } : each)) as Feature[] });
+    expect(nearly.measureNext).toBe('near.height');
+    expect(nearly.sentence).toContain('The yard is measured well enough: what moves its harm of');
+  });
+
   test('more worth makes the same bar longer; a wider ± never a shorter one', () => {
     const with_ = (change: (feature: Feature) => Feature) => doubted({ ...YARD, features: YARD.features.map(change) });
     const worthy = with_((each) => (each.id === 'lemon' ? { ...LEMON, worth: 6 } : each) as Feature);
