@@ -31,6 +31,7 @@ test('the paper has a numbered blank for every guess, and the form of the same n
   await page.locator('.field-sheet').getByText(/^Heat: work before 11 in the morning/).waitFor();
   // Today's shadows and tomorrow's, every half hour.
   expect(await page.locator('.sheet-days table').count()).toBe(2);
+  expect(await page.getByRole('img', { name: /^Shadows of a 1 m stick, / }).count()).toBe(2);
   expect(await page.getByRole('banner').isVisible()).toBe(false);
   await page.emulateMedia({ media: 'screen' });
 

@@ -16,6 +16,11 @@ export function clockWords(minutes: number, clock: '24' | '12'): string {
   return `${hour % 12 === 0 ? 12 : hour % 12}:${rest} ${hour < 12 ? 'am' : 'pm'}`;
 }
 
+/** A full hour as it stands on a dial: "17", or "5". */
+export function hourNumber(hour: number, clock: '24' | '12'): number {
+  return clock === '24' ? hour : ((hour + 11) % 12) + 1;
+}
+
 const SIDES = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
 
 /** The nearest of eight sides. @param bearing true [°] */

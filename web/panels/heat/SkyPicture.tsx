@@ -1,6 +1,6 @@
 import './pictures.css';
 import { signal } from '@preact/signals';
-import { clockWords, dayWords, MONTHS } from '../../app/words.ts';
+import { clockWords, dayWords, hourNumber, MONTHS } from '../../app/words.ts';
 import { domePoint, HORIZON, linePath, loopsPath } from '../../charts/dome.ts';
 import type { DomeSide } from '../../charts/dome.ts';
 import { labelsOf } from '../../charts/dome-labels.ts';
@@ -94,7 +94,7 @@ function Dome({ sky, finding }: { readonly sky: Sky; readonly finding: string })
             return (
               <g key={full.hour}>
                 <circle class="hour-dot" cx={x} cy={y} r={path === told ? 1.8 : 1.1} />
-                {path === told && full.hour % 2 === 0 && <text class="hour-name" x={x} y={y - 5}>{full.hour}</text>}
+                {path === told && full.hour % 2 === 0 && <text class="hour-name" x={x} y={y - 5}>{hourNumber(full.hour, settings.value.clock)}</text>}
               </g>
             );
           })}

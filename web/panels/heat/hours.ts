@@ -28,12 +28,12 @@ export const pinHours = liveAnswer('spot', () => {
   return { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at, height: mapHeight.value };
 });
 
-/** A sunlit wall beside the chosen plant. */
+/** A sunlit wall beside the chosen plant, or beside the middle of the chosen bed. */
 export const plantWall = liveAnswer('wallNear', () => {
   const plant = chosenPlant.value;
   const feature = reckonedPlan.value.features.find(({ id }) => id === plant?.id);
-  if (!plant || feature?.kind !== 'plant' || stage.value !== 'heat') return null;
-  return { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at: plant.at, radius: feature.spread / 2 };
+  if (!plant || (feature?.kind !== 'plant' && feature?.kind !== 'bed') || stage.value !== 'heat') return null;
+  return { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at: plant.at, radius: feature.kind === 'plant' ? feature.spread / 2 : 0 };
 });
 
 /** A sunlit wall beside the pinned spot. */

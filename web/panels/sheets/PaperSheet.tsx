@@ -1,6 +1,7 @@
-import { cautionsFor, formatLength } from '../../../engine/index.ts';
+import { cautionsFor, formatLength, upBearingOf } from '../../../engine/index.ts';
 import type { FieldSheet, SheetDay } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
+import { StickDial } from '../heat/StickDial.tsx';
 import { SheetDrawing } from './SheetDrawing.tsx';
 
 /** The field sheet as it comes out of the printer, black only. */
@@ -23,8 +24,8 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
       </table>
       <div class="new-page">
         <h2>Shadows of a 1 m stick</h2>
-        <p>Direction clockwise from the drawing's top, on level ground. Clocks of {plan.value.site.timeZone}.</p>
-        <div class="sheet-days">{sheet.days.map((day) => <ShadowTable key={day.date} day={day} />)}</div>
+        <p>Direction clockwise from the drawing's top, on level ground. Clocks of {plan.value.site.timeZone}. The dial is turned as the drawing is; a line each half hour, rings 1, 2 and 3 m.</p>
+        <div class="sheet-days">{sheet.days.map((day) => <ShadowDay key={day.date} day={day} />)}</div>
       </div>
       <div class="new-page">
         <h2>Ruled paper, a square 1 m</h2>
@@ -37,14 +38,18 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
   );
 }
 
-function ShadowTable({ day: { title, shadows, northTimes } }: { readonly day: SheetDay }) {
+function ShadowDay({ day: { title, shadows, northTimes } }: { readonly day: SheetDay }) {
+  const marks = shadows.map(({ clock, bearing, length }) => ({ clock: Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3)), bearing, length }));
   return (
-    <table>
-      <caption>{title}{northTimes.length > 0 && `: north best ${northTimes.map(({ from, to }) => `${from} to ${to}`).join(', ')}`}</caption>
-      <thead><tr><th scope="col">Time</th><th scope="col">Direction</th><th scope="col">Length</th></tr></thead>
-      <tbody>
-        {shadows.map(({ clock, direction, length }) => <tr key={clock}><th scope="row">{clock}</th><td>{direction.toFixed(0)}°</td><td>{formatLength(length, units.value)}</td></tr>)}
-      </tbody>
-    </table>
+    <div>
+      <StickDial marks={marks} now={null} up={upBearingOf(plan.value)} clock="24" finding={`Shadows of a 1 m stick, ${title}`} />
+      <table>
+        <caption>{title}{northTimes.length > 0 && `: north best ${northTimes.map(({ from, to }) => `${from} to ${to}`).join(', ')}`}</caption>
+        <thead><tr><th scope="col">Time</th><th scope="col">Direction</th><th scope="col">Length</th></tr></thead>
+        <tbody>
+          {shadows.map(({ clock, direction, length }) => <tr key={clock}><th scope="row">{clock}</th><td>{direction.toFixed(0)}°</td><td>{formatLength(length, units.value)}</td></tr>)}
+        </tbody>
+      </table>
+    </div>
   );
 }
