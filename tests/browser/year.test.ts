@@ -127,13 +127,23 @@ test('the year has its dates, water, frost, cautions, a page for the wall, a cal
     expect((await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
   }
 
+  // An option's cloth has its dates before it stands.
+  await page.getByText('Cloth up: none this year').waitFor();
+  await page.getByLabel('The year of').selectOption({ index: 1 });
+  await page.getByText(/^Cloth up: \d+ \w+ to \d+ \w+$/).waitFor();
+  await page.getByLabel('The year of').selectOption({ index: 0 });
+
   const tomorrow = await turnTo(page, 'Tomorrow');
-  await tomorrow.getByLabel('Day', { exact: true }).fill('2026-07-20');
+  await tomorrow.getByLabel('Day', { exact: true }).fill('2099-07-20');
   await tomorrow.getByLabel('Highest, by day').fill('44');
   await tomorrow.getByText('Evening before').waitFor();
   await tomorrow.getByText(/^Have the lemon pot in the shade by now, or cloth over it, until/).waitFor();
   await tomorrow.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText('will burn').waitFor();
   await tomorrow.getByText(/^Take the cloth off before a storm/).waitFor();
+  await page.reload();
+  await toYear(page);
+  await turnTo(page, 'Tomorrow');
+  await tomorrow.getByText('Evening before').waitFor();
   await tomorrow.getByLabel('Highest, by day').fill('warm');
   await tomorrow.getByRole('alert').getByText('"warm" is no temperature such as 41.').waitFor();
   expect(complaints).toEqual([]);

@@ -24,14 +24,14 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
       <h3>Plant by plant</h3>
       <div class="sheet-table" tabIndex={0} role="group" aria-label="Plant by plant">
         <table>
-          <thead><tr><th scope="col">Plant</th><th scope="col">Verdict</th><th scope="col">When</th><th scope="col">Leaf, with water and without</th><th scope="col">Its limit</th></tr></thead>
+          <thead><tr><th scope="col">Plant</th><th scope="col">Verdict</th><th scope="col">When</th><th scope="col">Leaf or fruit, with water and without</th><th scope="col">Its limit</th></tr></thead>
           <tbody>
             {day.plants.map(({ plant, verdict, when, watered, thirsty, limit }) => (
               <tr key={plant}>
                 <th scope="row"><bdi>{nameOf(plan.value, plant)}</bdi></th>
                 <td>{verdict}</td>
                 <td>{when === null ? '–' : `${when.from} to ${when.to}`}</td>
-                <td>{tied(`${degrees(watered)} to ${degrees(thirsty)}`)}</td>
+                <td>{tied(watered === thirsty ? degrees(watered) : `${degrees(watered)} to ${degrees(thirsty)}`)}</td>
                 <td>{tied(degrees(limit))}</td>
               </tr>
             ))}

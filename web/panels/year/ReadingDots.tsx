@@ -1,4 +1,4 @@
-import { formatTemperature } from '../../../engine/index.ts';
+import { formatTemperature, formatTemperatureDifference } from '../../../engine/index.ts';
 import type { PairCheck, ReadingCheck } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
 
@@ -28,10 +28,11 @@ export function ReadingDots({ readings, pairs, spread }: Props) {
     const reading = readings.find((each) => each.id === id);
     return reading ? [at((reading.watered + reading.thirsty) / 2), up(reading.leaf)] : null;
   };
+  const band = formatTemperatureDifference(spread, units.value);
   const covered = new Set(pairs.map((pair) => pair.covered));
   return (
     <figure class="reading-dots">
-      <svg viewBox={`0 0 ${SIDE + 12} ${SIDE + ROOM / 2}`} role="img" aria-label={`${readings.length} ${readings.length === 1 ? 'reading' : 'readings'} against the estimate and its band of ± ${spread} K`}>
+      <svg viewBox={`0 0 ${SIDE + 12} ${SIDE + ROOM / 2}`} role="img" aria-label={`${readings.length} ${readings.length === 1 ? 'reading' : 'readings'} against the estimate and its band of ± ${band}`}>
         <clipPath id="reading-frame"><rect x={ROOM} y={up(high)} width={SIDE - ROOM} height={up(low) - up(high)} /></clipPath>
         <g clip-path="url(#reading-frame)">
           <polygon class="band" points={[corner(low, low - spread), corner(low, low + spread), corner(high, high + spread), corner(high, high - spread)].join(' ')} />
@@ -58,7 +59,7 @@ export function ReadingDots({ readings, pairs, spread }: Props) {
           </g>
         ))}
       </svg>
-      <figcaption>Up: measured. Across: estimated, from a watered leaf to a thirsty one. Grey: within ± {spread} K. Hollow: outside.{pairs.length > 0 && ' Round: in the open; square: under cloth.'}</figcaption>
+      <figcaption>Up: measured. Across: estimated, from a watered leaf to a thirsty one. Grey: within ± {band}. Hollow: outside.{pairs.length > 0 && ' Round: in the open; square: under cloth.'}</figcaption>
     </figure>
   );
 }

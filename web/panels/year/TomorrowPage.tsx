@@ -4,7 +4,8 @@ import { units } from '../../state/yard.ts';
 import { PaperHead } from '../papers/PaperHead.tsx';
 import { printPaper } from '../papers/print-paper.ts';
 import { DayList } from './DayList.tsx';
-import { dayList, forecast, forecastDate, typed } from './tomorrow.ts';
+import { today } from './season.ts';
+import { dayList, forecast, keepTyped, typed } from './tomorrow.ts';
 
 /** Type tomorrow's high, and get what to do by hour and plant. */
 export function TomorrowPage() {
@@ -12,16 +13,15 @@ export function TomorrowPage() {
   const asked = forecast.value;
   const { shown, working, problems } = dayList.value;
   const example = formatTemperature(41, units.value);
-  const set = (change: Partial<typeof typed.value>): void => void (typed.value = { ...typed.value, ...change });
   const wanted = asked !== null && typeof asked !== 'string' ? asked : null;
   return (
     <section aria-label="Tomorrow">
       <h2>Tomorrow</h2>
       <p>Type what the weather service says of tomorrow, and read what to do, hour by hour.</p>
       <div class="field-row">
-        <div class="number-box"><label for={`${id}-high`}>Highest, by day</label><input id={`${id}-high`} type="text" inputmode="decimal" autocomplete="off" placeholder={example} value={typed.value.high} onInput={(event) => set({ high: event.currentTarget.value })} /></div>
-        <div class="number-box"><label for={`${id}-low`}>Lowest, by night</label><input id={`${id}-low`} type="text" inputmode="text" autocomplete="off" placeholder="the usual" value={typed.value.low} onInput={(event) => set({ low: event.currentTarget.value })} /></div>
-        <div class="number-box"><label for={`${id}-date`}>Day</label><input id={`${id}-date`} type="date" required value={forecastDate.value} onInput={(event) => set({ date: event.currentTarget.value })} /></div>
+        <div class="number-box"><label for={`${id}-high`}>Highest, by day</label><input id={`${id}-high`} type="text" inputmode="decimal" autocomplete="off" placeholder={example} value={typed.value.high} onInput={(event) => keepTyped({ high: event.currentTarget.value })} /></div>
+        <div class="number-box"><label for={`${id}-low`}>Lowest, by night</label><input id={`${id}-low`} type="text" inputmode="text" autocomplete="off" placeholder="the usual" value={typed.value.low} onInput={(event) => keepTyped({ low: event.currentTarget.value })} /></div>
+        <div class="number-box"><label for={`${id}-date`}>Day</label><input id={`${id}-date`} type="date" required min={today()} value={typed.value.date} onInput={(event) => keepTyped({ date: event.currentTarget.value })} /></div>
       </div>
       {typeof asked === 'string' && <p class="box-said fault" role="alert">{asked}</p>}
       {problems.map(({ message }) => <p key={message} class="box-said fault" role="alert">{message}</p>)}

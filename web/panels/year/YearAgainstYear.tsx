@@ -31,9 +31,9 @@ function Compared({ compared: { plant, years, damage, dose, expected, verdict, s
         <caption><bdi>{nameOf(plan.value, plant)}</bdi>: {verdict}</caption>
         <thead><tr><td /><th scope="col">{years[0]}</th><th scope="col">{years[1]}</th></tr></thead>
         <tbody>
-          {dose && <tr><th scope="row">Harmful heat of the summer, in the yard of {years[0]}</th><td>{dose[0].toFixed(0)} K·h a day</td><td>{dose[1].toFixed(0)} K·h a day</td></tr>}
+          {dose && <tr><th scope="row">Harmful heat, in the yard of {years[0]}</th><td>{dose[0].toFixed(0)} K·h a day</td><td>{dose[1].toFixed(0)} K·h a day</td></tr>}
           <tr><th scope="row">Damage</th><td><Score score={damage[0]} /></td><td><Score score={damage[1]} /></td></tr>
-          {expected !== null && <tr><th scope="row">Damage that the heat alone would have done</th><td>–</td><td>about {expected.toFixed(1)}</td></tr>}
+          {expected !== null && <tr><th scope="row">Damage by heat alone</th><td>–</td><td>about {expected.toFixed(1)}</td></tr>}
         </tbody>
       </table>
       <p>{sentence}</p>

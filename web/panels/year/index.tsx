@@ -4,6 +4,9 @@ import './style.css';
 import { useEffect } from 'preact/hooks';
 import { yearEntries } from '../../../engine/index.ts';
 import { cardNext } from '../../state/next.ts';
+import { shownOptions } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
+import { ChoiceBox } from '../draw/ChoiceBox.tsx';
 import { Dates } from './Dates.tsx';
 import { Diary } from './Diary.tsx';
 import { dayWords } from './lists.ts';
@@ -18,6 +21,7 @@ import { YearStrip } from './YearStrip.tsx';
 export function YearCard() {
   const { shown, working, problems } = season.value;
   const result = shown?.value;
+  const { options = [] } = plan.value;
   const next = result ? (yearEntries(result).find(({ to }) => to >= today()) ?? null) : null;
   const words = next ? `${dayWords(next.from)}: ${next.title}.` : null;
   useEffect(() => {
@@ -25,6 +29,7 @@ export function YearCard() {
   }, [words]);
   return (
     <div class="year-card">
+      {options.length > 0 && <ChoiceBox label="The year of" value={shownOptions.value[0]} none="the yard as it stands" choices={Object.fromEntries(options.map(({ id, name }) => [id, `option ${name ?? id}, as if built`]))} onChange={(id) => (shownOptions.value = id === undefined ? [] : [id])} />}
       {problems.map(({ message }) => <p key={message} class="box-said fault">{message}</p>)}
       {result ? <YearStrip season={result} /> : working && <p aria-live="polite">Working out the year…</p>}
       <nav class="page-names" aria-label="Pages of the year">

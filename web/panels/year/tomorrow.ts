@@ -1,21 +1,35 @@
-import { computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import { daysAfter, parseTemperature } from '../../../engine/index.ts';
 import type { Forecast } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
 import { shownOptions, stage } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
+import { keepText, keptText } from '../build/kept.ts';
 import { noted, today } from './season.ts';
 
-/** What is typed of the weather service's forecast. An empty date is tomorrow, an empty low the usual one. */
-export const typed = signal({ date: '', high: '', low: '' });
+const KEPT = 'tomorrow/';
 
-export const forecastDate: ReadonlySignal<string> = computed(() => typed.value.date || daysAfter(today(), 1));
+interface Typed {
+  readonly date: string;
+  readonly high: string;
+  readonly low: string;
+}
+
+/** What is typed of the weather service's forecast, kept on this machine until the day is over. An empty low is the usual one. */
+export const typed: ReadonlySignal<Typed> = computed(() => {
+  const date = keptText(`${KEPT}date`);
+  return date >= today() ? { date, high: keptText(`${KEPT}high`), low: keptText(`${KEPT}low`) } : { date: daysAfter(today(), 1), high: '', low: '' };
+});
+
+export function keepTyped(change: Partial<Typed>): void {
+  for (const [key, text] of Object.entries({ ...typed.value, ...change })) keepText(`${KEPT}${key}`, text);
+}
 
 /** The forecast, or the sentence that says what is wrong with it; `null` while no high is typed. */
 export const forecast: ReadonlySignal<Forecast | string | null> = computed(() => {
   if (typed.value.high.trim() === '') return null;
-  const date = forecastDate.value;
+  const { date } = typed.value;
   const high = parseTemperature(typed.value.high, units.value);
   if (high === null) return `"${typed.value.high}" is no temperature such as 41.`;
   if (typed.value.low.trim() === '') return { date, high };
