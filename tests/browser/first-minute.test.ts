@@ -59,6 +59,19 @@ test('half an answer is there again after a reload', async () => {
   const context = await session.context();
   let { page } = await openApp(context, session.site.address);
   await page.getByRole('button', { name: 'What happened in my yard?' }).click();
+  // Two taps on the outline of the land: 34° N, 112° W comes near, 48° across and 24° up, and lies in its middle.
+  const land = page.getByRole('img', { name: /^The outline of the land/ });
+  const tap = async (x: number, y: number): Promise<void> => {
+    const box = await land.boundingBox();
+    await land.click({ position: { x: (box?.width ?? 0) * x, y: (box?.height ?? 0) * y } });
+  };
+  await tap((180 - 112) / 360, (72 - 34) / 128);
+  await page.getByText('Tap the place, or the town nearest to it.').waitFor();
+  await tap(0.55, 0.25);
+  const tapped = (await page.getByLabel('Town, or latitude and longitude').inputValue()).split(', ').map(Number);
+  expect(Math.abs(tapped[0] - 40)).toBeLessThan(1.5);
+  expect(Math.abs(tapped[1] + 109.6)).toBeLessThan(1.5);
+  await page.getByText(/clocks of America\//).waitFor();
   await page.getByRole('button', { name: /^Skip: use the place/ }).click();
   await page.getByRole('button', { name: /^Skip: use rough/ }).click();
   await page.getByLabel('Across').fill('7.2');

@@ -1,5 +1,6 @@
 import type { ComponentType } from 'preact';
 import { CATALOGUE, TOWNS, askedMonth } from '../../../engine/index.ts';
+import { lazily } from '../../app/Lazy/index.tsx';
 import { MONTHS } from '../../app/words.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';
@@ -26,6 +27,8 @@ export const QUESTIONS: Readonly<Record<StepName, Question>> = {
   damage: { title: 'What burnt, and when?', skip: 'say nothing of a burn', Body: DamageQuestion },
 };
 
+const WorldPicture = lazily(() => import('./WorldPicture.tsx').then((part) => part.WorldPicture), 'The map');
+
 function PlaceQuestion() {
   const typed = answers.value.place;
   const read = typed.trim() === '' ? null : placeOf(typed);
@@ -43,6 +46,7 @@ function PlaceQuestion() {
           Ask this browser where I am
         </button>
       )}
+      <WorldPicture at={read?.ok ? read.value : null} onTap={(place) => answer({ place })} />
     </>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { ELEVATION_NOTE, TOWNS, parseLength, setSite } from '../../../engine/index.ts';
+import { lazily } from '../../app/Lazy/index.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
@@ -7,6 +8,8 @@ import { plan, units } from '../../state/yard.ts';
 import { Field } from '../first/Field.tsx';
 import { placeOf, townWords } from '../first/place-of.ts';
 import { useAnswer } from './use-answer.ts';
+
+const WorldPicture = lazily(() => import('../first/WorldPicture.tsx').then((part) => part.WorldPicture), 'The map');
 
 const NOTHING = { typed: '', zone: '', elevation: '' };
 const given = keptForYard('place', NOTHING);
@@ -49,6 +52,7 @@ export function PlaceOfYard() {
       <Field label="Town, or latitude and longitude" value={typed} usual="Phoenix, or 37°53′N 4°47′W" list="survey-towns" hint="Half a degree is near enough. Nothing of it leaves this machine." onInput={(text) => type({ typed: text })} />
       <datalist id="survey-towns">{TOWNS.map((town) => <option key={townWords(town)} value={townWords(town)} />)}</datalist>
       {'geolocation' in navigator && window.isSecureContext && <button type="button" onClick={askBrowser}>Ask this browser where I am</button>}
+      <WorldPicture at={at} onTap={(text) => type({ typed: text })} />
       {read && !read.ok && <p class="box-said fault" role="alert">{read.reason}</p>}
       <Field label="Time zone, where the one found is not right" value={zone} usual={value?.timeZone} onInput={(text) => type({ zone: text })} />
       {zoneFault && <p class="box-said fault" role="alert">{zoneFault}</p>}
