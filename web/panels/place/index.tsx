@@ -1,9 +1,11 @@
 import './style.css';
+import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { FeatureOf } from '../../../engine/index.ts';
 import { cautionsFor } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/feature-edits.ts';
 import { numberedMarks } from '../../map/overlays.ts';
+import { cardNext } from '../../state/next.ts';
 import { selection, shownOptions, stage } from '../../state/view.ts';
 import { ChoiceBox } from '../draw/ChoiceBox.tsx';
 import { MOVES } from '../draw/move-words.ts';
@@ -13,6 +15,7 @@ import { Now } from './Now.tsx';
 import { justMoved } from './place-edits.ts';
 import { Places } from './Places.tsx';
 import { choosePot, pot, pots } from './placed.ts';
+import { elsewhere } from './there.ts';
 
 /** Where a pot stands best, summer and winter, with staying among the places. */
 export function PlaceCard() {
@@ -25,6 +28,10 @@ export function PlaceCard() {
       if (stage.peek() !== 'try') shownOptions.value = [];
     };
   }, []);
+  useSignalEffect(() => {
+    const name = pot.value && calledOf(pot.value);
+    cardNext.value = name === null ? null : elsewhere.value ? { text: `Carry ${name} there and say so, or leaf through the best places.` } : { text: `Drag ${name} about the drawing, or leaf through the best places.` };
+  });
   const chosen = pot.value;
   if (chosen === null) return <p>There is no pot on the plan. Draw one with the Pot tool, or tick “In a pot” in a plant’s numbers.</p>;
   const moved = justMoved.value?.pot === chosen.id ? justMoved.value : null;

@@ -3,6 +3,13 @@ import { plan } from '../../state/yard.ts';
 import { putFirstCloth } from './option-edits.ts';
 import { openTheOption, optionWords } from './tried.ts';
 
+/** Farther down on the same card. */
+export function toFinding(): void {
+  const sentence = document.querySelector<HTMLElement>('.find-best');
+  sentence?.scrollIntoView({ block: 'start' });
+  sentence?.querySelector('select')?.focus({ preventScroll: true });
+}
+
 /** What is on the drawing: the yard as it is, or with one option built; and how a new one begins. */
 export function OptionTabs() {
   const options = plan.value.options ?? [];
@@ -20,7 +27,8 @@ export function OptionTabs() {
       <p class="put-row">
         Put into {into}:{' '}
         <button type="button" onClick={() => putFirstCloth('canopy')}>A roof</button>{' '}
-        <button type="button" onClick={() => putFirstCloth('screen')}>A screen</button>
+        <button type="button" onClick={() => putFirstCloth('screen')}>A screen</button>{' '}
+        <button type="button" onClick={toFinding}>Let the best be found</button>
       </p>
     </section>
   );

@@ -1,6 +1,9 @@
 import './style.css';
+import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { cautionsFor } from '../../../engine/index.ts';
+import { cardNext } from '../../state/next.ts';
+import type { NextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { aside, shownOptions, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
@@ -9,8 +12,10 @@ import { FindBest } from './FindBest.tsx';
 import { HiddenHeights } from './HiddenHeights.tsx';
 import { Ladder } from './Ladder.tsx';
 import { OptionPaper } from './OptionPaper.tsx';
-import { OptionTabs } from './OptionTabs.tsx';
+import { OptionTabs, toFinding } from './OptionTabs.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
+import { postsInTheWay } from './faults.ts';
+import { side } from './held.ts';
 import { cancelSearch } from './search.ts';
 import { compared, openOption } from './tried.ts';
 
@@ -20,6 +25,9 @@ export function TryCard() {
     cancelSearch();
     if (stage.peek() !== 'place') shownOptions.value = [];
   }, []);
+  useSignalEffect(() => {
+    cardNext.value = nextWords();
+  });
   const options = plan.value.options ?? [];
   return (
     <div class="try-card">
@@ -41,6 +49,13 @@ export function TryCard() {
       </details>
     </div>
   );
+}
+
+function nextWords(): NextThing | null {
+  const option = openOption.value;
+  if (option === null) return nothingHarmed() ? null : { text: 'Open an option, or let the best roof or screen be found.', run: toFinding };
+  if (postsInTheWay.value.length > 0) return { text: `A post of option ${option.id} would stand in ${postsInTheWay.value[0].by}: move or resize the cloth.` };
+  return side.value === 'after' ? { text: `Hold option ${option.id} against today: split the drawing.`, run: () => (side.value = 'split') } : { text: `Hold option ${option.id} against the others, side by side.` };
 }
 
 /** By the comparison where there is one, else by the graded yard as it is. */
