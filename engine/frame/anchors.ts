@@ -38,7 +38,7 @@ const HOLE: Readonly<Record<'garden' | 'hard' | 'loose' | 'wet', { diameter: num
 const DEEPEST_HOLE = 0.9;
 const STEP = 0.05;
 /** A post set in concrete ends this far above the bottom of its hole. [m] */
-const UNDER_POST = 0.05;
+export const UNDER_POST = 0.05;
 /** A screen's post stands this share of its height in the ground, at least `SCREEN_LEAST` deep: common practice, no source. */
 const SCREEN_SHARE = 1 / 3;
 const SCREEN_LEAST = 0.6;

@@ -1,8 +1,11 @@
 /** The work in order. Every step names what it takes, and that stands on the shopping list or among the tools. */
 import { formatCut, formatSpeed } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
-import { formatSlight, formatTape } from './lengths.ts';
+import { UNDER_POST } from './anchors.ts';
+import { castFirst, foundationSteps, holdDownSteps } from './anchor-steps.ts';
+import { formatAbout, formatSlight, formatTape } from './lengths.ts';
 import type { FrameBrief, FrameModel } from './model.ts';
+import { step } from './step.ts';
 import type { AnchorPlan, ClothPlan, Cost, CutPlan, SettingOut, Step, StormPlan, Tool } from './types.ts';
 
 const TOOLS = {
@@ -19,6 +22,7 @@ const TOOLS = {
   ears: 'ear protection',
   ladder: 'step ladder',
   spade: 'spade and digging bar',
+  stones: 'flat stones or pieces of brick, 50 mm (2 in) thick, one a post',
   barrow: 'wheelbarrow or tub and a trowel to mix concrete',
   hammer: 'heavy hammer',
   bar: 'strong bar to turn the augers',
@@ -64,7 +68,7 @@ function tapesFor({ posts, diagonals }: SettingOut, units: Units): string {
   return `${TOOLS.tapes}, ${units === 'metric' ? tape.metric : tape.imperial} or longer`;
 }
 
-function groundSteps({ settingOut, anchors, model, brief, sunk }: StepInput, units: Units): Step[] {
+function groundSteps({ settingOut, anchors, model, brief, sunk, cost }: StepInput, units: Units): Step[] {
   const [first] = settingOut.diagonals;
   const square =
     model.kind === 'canopy' && first !== undefined
@@ -72,14 +76,13 @@ function groundSteps({ settingOut, anchors, model, brief, sunk }: StepInput, uni
       : first !== undefined
         ? ` From ${first.from} to ${first.to} it must measure ${formatTape(first.length, units)}.`
         : '';
-  const digs = anchors.ground !== null && anchors.footing !== null;
+  const stay = model.tubes.find(({ part }) => part === 'stay');
+  const stays = stay === undefined ? '' : ` Mark each stay’s foot too, ${formatCut(stay.from[2], units)} from its post, square to the screen, on the side away from the wind you expect.`;
   return [
     step('ask', 'Before you buy: go through the cautions marked STOP below and settle each one. Write down who owns the walls near by.', [], ['permission', 'shared-wall', 'overhead-line', 'children', 'engineer']),
     step('probe', anchors.ground === 'paving' || anchors.ground === 'wheels' ? 'Look over the floor where each post will stand: firm, level, no drain cover.' : 'Push a thin steel rod into the ground at every post: soil, a hard layer, a root or a pipe? Move the frame now, on the plan, if one is in the way.', anchors.ground === 'paving' || anchors.ground === 'wheels' ? [] : ['rod'], ['buried-lines']),
-    step('set-out', `Mark the middle of every post with a peg (a chalk cross on a hard floor), from the setting-out table with two tape measures, and run a string round them.${square} Hold the string level with the spirit level: where the ground lies lower at a post, that post is cut longer by as much.`, ['tapes', 'pegs', 'marker', 'level'], []),
-    ...(digs
-      ? [step('dig', `Dig the holes by hand, ${formatCut(anchors.footing?.diameter ?? 0, units)} across and ${formatCut(anchors.footing?.depth ?? 0, units)} deep, middle under the peg.`, ['spade', 'pegs', 'gloves'], ['buried-lines', 'heat'])]
-      : []),
+    step('set-out', `Mark the middle of every post with a peg (a chalk cross on a hard floor), from the setting-out table with two tape measures, and run a string round them.${square}${stays} Hold the string level with the spirit level: where the ground lies lower at a post, that post is cut longer by as much.`, ['tapes', 'pegs', 'marker', 'level'], []),
+    ...foundationSteps(anchors, brief, idsOf(cost, 'joint-foot'), units),
     ...(brief.ground === null ? [step('ground', `Stop here until you know the ground: choose its kind in the plan and print this sheet again.${sunk > 0 ? ` The posts are counted ${formatCut(sunk, units)} longer than they stand high, to go into holes; that may change.` : ''} Do not raise the frame unanchored.`, [], ['anchors'])] : []),
   ];
 }
@@ -107,38 +110,21 @@ function holdSteps({ model, anchors, cost, storm, sunk, brief, people }: StepInp
   const clamps = joints.filter((id) => id.includes('brace clamp'));
   const stays = model.kind === 'screen' && model.braced;
   const braced = model.braced && clamps.length > 0;
-  const onFeet = feet.includes('joint-foot') ? ', feet on' : sunk > 0 ? ', standing in their holes' : '';
+  const onBolts = castFirst(anchors, brief) ? ' over their bolts' : '';
+  const onFeet = feet.includes('joint-foot') ? `, feet on${onBolts}` : sunk > 0 ? `, standing in their holes${anchors.footing === null ? '' : `, each on a flat stone of ${formatAbout(UNDER_POST, units)}`}` : '';
   const high = model.posts.some((post) => post.height > REACH);
   const raise = `With ${people === 2 ? 'two' : people} people: lift one side, put its posts in${onFeet}; then the other side. Nobody stands under it. ${high ? 'A step ladder only on level ground.' : 'It is low enough to reach from the ground.'}`;
   const ladder = high ? ['ladder'] : [];
   const lowJoints = joints.filter((id) => /joint-(3-way corner|3-way tee|2-way corner)$/.test(id));
   const drops = model.cloths.some(({ where }) => where.startsWith('drop'));
   return [
-    step('raise', raise, [...ladder, 'gloves', ...feet.filter((id) => id === 'joint-foot')], ['ladder', 'overhead-line', 'heat']),
+    step('raise', raise, [...ladder, 'gloves', ...(sunk > 0 && anchors.footing !== null ? ['stones'] : []), ...feet.filter((id) => id === 'joint-foot')], ['ladder', 'overhead-line', 'heat']),
     ...(brief.bottomRails && model.kind === 'canopy' ? [step('low-rails', 'Join the posts’ feet with the bottom rails: a joint on every foot, the rails pushed in one side after the other, screws finger-tight.', ['gloves', 'screws', ...lowJoints, ...idsOf(cost, 'tube-')], [])] : []),
     step('square', `Bring every post upright with the spirit level and the frame back on its string; ${model.kind === 'canopy' ? 'measure the diagonals' : 'measure it'} again; then tighten all set screws with the hex key or spanner.`, ['level', 'tapes', 'key', 'screws'], []),
     ...(braced ? [step('brace', stays ? 'Set the stays on the side away from the wind you expect: a brace clamp on each post, a foot on the ground, screws tight.' : `Fix the braces with their brace clamps${drops && !brief.braces ? ' in the faces that stand along the push on the drops' : ', two in every upright face'}, screws tight.${drops ? ' A frame with drops is not to carry them before the braces are in.' : ''}`, [...clamps, ...feet, 'screws', 'key'], ['anchors'])] : []),
-    ...anchorSteps(anchors, brief, feet.length > 0, units),
+    ...holdDownSteps(anchors, brief, feet.length > 0, units),
     step('wait', `Before the cloth goes up: push each post firmly with one hand at shoulder height: nothing may rock, turn in its joint or stay bent. Read the storm plan: the cloth comes off before gusts of ${formatSpeed(storm.takeDownGust, units)}.`, [], ['wind-orientation', 'anchors']),
   ];
-}
-
-function anchorSteps(anchors: AnchorPlan, brief: FrameBrief, feet: boolean, units: Units): Step[] {
-  if (anchors.ground === null) return [];
-  if (anchors.footing !== null) {
-    if (anchors.kind === 'sunk') {
-      return [step('concrete', `Mix the concrete and fill the holes round the posts, each post ${formatCut(anchors.footing.depth - 0.05, units)} deep; slope its top away with the trowel so that water runs off; check with the spirit level. Leave it a week before the cloth goes up.`, ['barrow', 'concrete', 'level', 'gloves'], [])];
-    }
-    const fix = [
-      ...(feet ? ['set two bent bolts through each foot into the wet concrete, nuts and washers on'] : []),
-      ...(brief.bottomRails ? ['set two U-bolts over the bottom rail at each outer post'] : []),
-    ];
-    const needs = [...(feet ? ['hold-downs'] : []), ...(brief.bottomRails ? ['u-bolts'] : [])];
-    return [step('concrete', `Mix the concrete, fill the holes to the ground and ${fix.join(', and ')}; smooth it with the trowel. Leave it a week, then tighten.`, ['barrow', 'concrete', 'gloves', 'key', ...needs], [])];
-  }
-  if (anchors.kind === 'stakes') return [step('stakes', 'Drive the rebar stakes with a heavy hammer, leaning away from the frame, caps on, and strap every post low down to its stakes with a strap.', ['hammer', 'stakes', 'straps', 'gloves', 'goggles'], ['anchors', 'buried-lines'])];
-  if (anchors.kind === 'augers') return [step('augers', 'Turn the augers in to the eye with a strong bar and strap every post to its augers with a strap.', ['bar', 'augers', 'straps', 'gloves'], ['anchors', 'buried-lines'])];
-  return [step('ballast', 'Fill the cans from the hose, close their lids, set them at the posts and tie them to the posts low down with the straps.', ['water-cans', 'straps', 'hose'], ['anchors'])];
 }
 
 function clothSteps({ cloth, cost, model, people }: StepInput, units: Units): Step[] {
@@ -165,8 +151,3 @@ function clothSteps({ cloth, cost, model, people }: StepInput, units: Units): St
 function idsOf(cost: Cost, prefix: string): string[] {
   return cost.items.filter((item) => item.id.startsWith(prefix)).map((item) => item.id);
 }
-
-function step(id: string, text: string, needs: readonly string[], cautions: readonly string[]): Step {
-  return { id, text, needs, cautions };
-}
-

@@ -4,7 +4,7 @@ import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/cautions.t
 import { tenthsOf } from '../../../engine/frame/fittings.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
 import { canopyCorners, distance } from '../../../engine/plan/geometry.ts';
-import type { Canopy } from '../../../engine/plan/types.ts';
+import type { Canopy, Screen } from '../../../engine/plan/types.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
 
 const SEED = 5150;
@@ -76,7 +76,7 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
       [/file or reamer/, /^deburr$/], [/hex key/, /^key$/], [/step ladder/i, /^ladder$/], [/scissors/, /^scissors$/], [/needle/, /^needle$/], [/hose/, /^hose$/], [/hammer/, /^hammer$/],
       [/strong bar/, /^bar$/], [/trowel/, /^barrow$/], [/the concrete/, /^concrete$/], [/bent bolts/, /^hold-downs$/], [/U-bolts/, /^u-bolts$/], [/rebar stakes/, /^stakes$/],
       [/augers/, /^augers$/], [/\bcans\b/, /^water-cans$/], [/\bstraps?\b/, /^straps$/], [/elastic ties/, /^ties$/], [/snap clip/, /^clips$/], [/steel rods/, /^(hem-rods|scissors)$/],
-      [/zinc paint/, /^zinc-paint$/], [/set screws in/, /^screws$/], [/brace clamp/, /^joint-brace clamp/], [/thread/, /^thread$/],
+      [/zinc paint/, /^zinc-paint$/], [/flat stone/, /^stones$/], [/foot plate/, /^joint-foot/], [/set screws in/, /^screws$/], [/brace clamp/, /^joint-brace clamp/], [/thread/, /^thread$/],
     ];
     const met = new Set<string>();
     fc.assert(
@@ -239,6 +239,25 @@ describe('the sheet', () => {
     const notes = (timeZone: string): string[] => built({ ...screen, path: [[4, 3], [4, 6]] }, { stock: {}, site: { ...yardWith([]).site, timeZone } }).notes.filter((note) => note.includes('lightest tube'));
     expect(notes('Australia/Adelaide')).toEqual([expect.stringMatching(/is galvanised tube, 42\.4 mm\.$/)]);
     expect(notes('America/Phoenix')).toEqual([expect.stringMatching(/is conduit, trade size/)]);
+  });
+
+  test('footings harden before a frame stands on them; posts in holes and rails across holes are cast round', () => {
+    const order = (thing: Canopy | Screen): string[] => built(thing).steps.map(({ id }) => id);
+    const before = (ids: string[], first: string, second: string): boolean => ids.includes(first) && ids.indexOf(first) < ids.indexOf(second);
+    const onFeet = order({ ...roof, frame: { soil: 'garden', anchor: 'footing' } });
+    expect(before(onFeet, 'concrete', 'raise') && before(onFeet, 'raise', 'bolt')).toBe(true);
+    for (const thing of [{ ...roof, frame: { soil: 'garden', anchor: 'sunk' } }, { ...roof, frame: { soil: 'garden', bottomRails: true } }, screen]) {
+      expect(before(order(thing), 'raise', 'concrete')).toBe(true);
+      expect(order(thing)).not.toContain('bolt');
+    }
+  });
+
+  test('where stays hold a screen, their feet are set out too', () => {
+    const staked = built({ ...screen, frame: { soil: 'garden', anchor: 'stakes' } });
+    expect(staked.pieces.some(({ part }) => part === 'stay')).toBe(true);
+    // Six tenths of the post's 1.9 m.
+    expect(staked.steps.find(({ id }) => id === 'set-out')?.text).toContain('Mark each stay’s foot too, 1140 mm from its post');
+    expect(built(screen).steps.find(({ id }) => id === 'set-out')?.text).not.toContain('stay');
   });
 
   test('rails along the ground have a step of their own, after the posts stand', () => {
