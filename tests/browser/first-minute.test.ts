@@ -18,6 +18,8 @@ async function answerAll(page: Page, corner: string): Promise<void> {
   await page.getByLabel('Across').fill('12');
   await page.getByLabel('Deep').fill('9');
   await goOn(page);
+  await page.getByLabel('Height').fill('18');
+  await page.getByText('Height 18.00 m: is that meant?').waitFor();
   await page.getByLabel('Height').fill('1.8');
   await page.getByRole('radio', { name: 'by tape' }).check();
   await goOn(page);

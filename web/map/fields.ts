@@ -160,11 +160,15 @@ export function readField(field: NumberField, text: string, units: Units): Field
   return { ok: true, value, unusual: unusual(field, value, units) };
 }
 
+/** What usually is as tall as a person and was typed lower than a knee is likely metres typed as feet: 1.8 for a wall. [m] */
+const PERSON = 1.5;
+const KNEE = 0.61;
+
 function unusual(field: NumberField, value: number, units: Units): string | null {
   const shown = showNumber(field, value, units);
   if (field.unusualAbove !== undefined && value >= field.unusualAbove) return `${field.label} ${shown}: is that meant? It is unusually much.`;
   if (field.unusualBelow !== undefined && value <= field.unusualBelow) return `${field.label} ${shown}: is that meant? It is unusually little.`;
-  if (field.key === 'height' && field.unit === 'length' && units === 'imperial' && value > 0 && value < 0.61) return `${field.label} ${shown}: is that meant? It is below the knee.`;
+  if (field.key === 'height' && units === 'imperial' && (field.suggested ?? 0) >= PERSON && value > 0 && value < KNEE) return `${field.label} ${shown}: is that meant? It is below the knee.`;
   return null;
 }
 

@@ -25,6 +25,7 @@ describe('a height typed', () => {
 
   test('of 1.8 ft asks back: feet and metres are mixed', () => {
     expect(readField(height, '1.8', 'imperial')).toMatchObject({ ok: true, unusual: expect.stringContaining('below the knee') });
+    expect(readField(fieldOf('plant', 'height'), '1.8', 'imperial')).toMatchObject({ ok: true, unusual: null });
   });
 
   test('that is no number, or none at all, is refused by name', () => {

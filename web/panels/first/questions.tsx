@@ -1,7 +1,8 @@
 import type { ComponentType } from 'preact';
-import { CATALOGUE, TOWNS, askedMonth } from '../../../engine/index.ts';
+import { CATALOGUE, TOWNS, askedMonth, parseLength } from '../../../engine/index.ts';
 import { lazily } from '../../app/Lazy/index.tsx';
 import { MONTHS } from '../../app/words.ts';
+import { FIELDS, readField } from '../../map/fields.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';
 import type { Shape, StepName } from './answers.ts';
@@ -79,9 +80,12 @@ function GroundQuestion() {
 
 function WallsQuestion() {
   const { wallHeight, wallsKnown } = answers.value;
+  const [field] = FIELDS.wall;
+  const read = parseLength(wallHeight, units.value) ? readField(field, wallHeight, units.value) : null;
   return (
     <>
       <Field label="Height" value={wallHeight} usual={String(USUAL.wallHeight)} hint="A guess is fine. 0: there are none." onInput={(text) => answer({ wallHeight: text })} />
+      {read?.ok && read.unusual !== null && <p class="box-said" role="status">{read.unusual}</p>}
       <Choices legend="How do you know it?" name="known" value={wallsKnown} choices={{ guess: 'by guess', tape: 'by tape' }} onChange={(next) => answer({ wallsKnown: next })} />
     </>
   );
