@@ -195,6 +195,7 @@ export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResul
 export { shadowMarks } from './advice/shadow-marks.ts';
 export { compareOptions } from './advice/compare.ts';
 export { clothArea } from './advice/compare-cost.ts';
+export { hoursWords } from './advice/compare-words.ts';
 export { seenFrom } from './advice/compare-seen.ts';
 export type { SightCut } from './advice/sight-cut.ts';
 export { sightCuts } from './advice/sight-cut.ts';

@@ -1,5 +1,5 @@
-import { costOf } from '../frame/sheet.ts';
 import { currencyOf } from '../frame/prices.ts';
+import { sheetOf } from '../frame/sheet.ts';
 import { canopyEdge, cleanPath, distance, pathLength } from '../plan/geometry.ts';
 import { DEFAULTS } from '../plan/defaults.ts';
 import type { Canopy, Feature, Plan, Problem, Screen } from '../plan/types.ts';
@@ -20,22 +20,26 @@ export function clothArea(thing: Canopy | Screen): number {
   }, roof);
 }
 
-/** What the things added to a yard cost: cloth by its build sheet, pots nothing; for what is planted or walled no price is known. */
+/** What the things added to a yard cost in money and work: cloth by its build sheet, pots nothing; for what is planted or walled no price is known. @param plan with them */
 export function costOfAll(added: readonly Feature[], plan: Plan): Outcome<ChoiceCost> {
   const missing: string[] = [];
   const problems: Problem[] = [];
   let total: number | null = 0;
+  const hours = { low: 0, high: 0 };
   for (const feature of added) {
     if (isCloth(feature)) {
-      const result = costOf(feature, plan);
+      const result = sheetOf(plan, feature.id);
       if (!result.ok) problems.push(...result.problems);
       else {
-        missing.push(...result.cost.missing);
-        total = total === null || result.cost.total === null ? null : total + result.cost.total;
+        const { cost, work } = result.sheet;
+        missing.push(...cost.missing);
+        total = total === null || cost.total === null ? null : total + cost.total;
+        hours.low += work.hours.low;
+        hours.high += work.hours.high;
       }
     } else if (feature.kind === 'wall' || feature.kind === 'hedge' || feature.kind === 'tree' || feature.kind === 'building') {
       missing.push(feature.name ?? feature.id);
     }
   }
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { currency: currencyOf(plan), total, missing: [...new Set(missing)] } };
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, value: { currency: currencyOf(plan), total, hours, missing: [...new Set(missing)] } };
 }

@@ -1,3 +1,4 @@
+import type { HourRange } from '../frame/types.ts';
 import type { PlantKind, PlantSide, Stretch, Verdict } from '../load/types.ts';
 import type { Weather } from '../sun/weather.ts';
 import type { Units } from '../plan/units.ts';
@@ -74,6 +75,8 @@ export interface ChoiceCost {
   readonly currency: string;
   /** `null` where nothing has a price. Nothing built costs 0. */
   readonly total: number | null;
+  /** One person's hours to build it all, from somebody who has built one before to somebody who has not. [h] */
+  readonly hours: HourRange;
   /** Names of what has no price: items of the shopping list, and planted or walled things. */
   readonly missing: readonly string[];
 }

@@ -2,7 +2,7 @@ import { nameOf } from '../load/names.ts';
 import { DEFAULTS } from '../plan/defaults.ts';
 import type { Plan } from '../plan/types.ts';
 import { formatArea, formatLength, type Units } from '../plan/units.ts';
-import type { ComparedChoice, ComparedPlant } from './compare-types.ts';
+import type { ChoiceCost, ComparedChoice, ComparedPlant } from './compare-types.ts';
 
 /** What the yard without any choice is called. */
 export const TODAY = 'today';
@@ -48,7 +48,12 @@ function costSentences({ cost, clothArea, payoff }: ComparedChoice, units: Units
   if (clothArea === 0) return [`Nothing is built of cloth${cost.missing.length === 0 ? ', so it costs nothing but the carrying' : ''}.${missing}`];
   const money = cost.total === null ? 'its price is not known' : `about ${cost.total.toFixed(0)} ${cost.currency}`;
   const each = payoff.perSquareMetre === null ? '' : `; it spares ${payoff.perSquareMetre.toFixed(1)} K·h a day for each m² of cloth`;
-  return [`${formatArea(clothArea, units)} of cloth, ${money}${each}.${missing}`];
+  return [`${formatArea(clothArea, units)} of cloth, ${money} and ${hoursWords(cost)} of one person’s work${each}.${missing}`];
+}
+
+/** "8 to 19 h" of work. */
+export function hoursWords({ hours: { low, high } }: ChoiceCost): string {
+  return low === high ? `${low} h` : `${low} to ${high} h`;
 }
 
 function rankSentences({ asGoodAs, beatenBy, name }: ComparedChoice): string[] {

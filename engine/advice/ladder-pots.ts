@@ -8,7 +8,7 @@ import type { Weather } from '../sun/weather.ts';
 import { hardeningOf } from './hardening.ts';
 import { harmStep, type LadderStep } from './ladder-step.ts';
 import { createPotJudge } from './place-judge.ts';
-import { rankingOf, SPOTS, type Tried } from './place-rank.ts';
+import { rankingOf, type Tried } from './place-rank.ts';
 import { fewNames } from './season-words.ts';
 
 /** A move that spares a pot less than this is not worth the carrying. Our choice. [K·h/day] */
@@ -30,7 +30,7 @@ export function moveStep(plan: Plan, pots: readonly Plant[], harm: number, units
     const judge = createPotJudge(moving, pot, row, weather);
     if (!judge.ok) return judge;
     const { stay, best } = rankingOf(moving, pot, row, judge.value);
-    const place: Tried | undefined = best(SPOTS)[0];
+    const place: Tried | undefined = best(1)[0];
     if (place === undefined || place.standing === 'too dark' || stay.harm - place.harm < WORTH_CARRYING) {
       stays.push(pot.id);
       continue;

@@ -40,7 +40,7 @@ export interface Ranking {
   readonly stay: Tried;
   /** Where else it may stand, on the lattice. */
   readonly places: readonly PlanPoint[];
-  /** The best, well apart from each other. */
+  /** The best, well apart from each other; how many are asked for does not change which come first. */
   best(count: number): Tried[];
   /** Every place whose light has been looked at. */
   tried(): Tried[];
@@ -63,7 +63,7 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
     stay: lit(candidateAt(plant.at)),
     places,
     best(count) {
-      const around = spreadOut(inOrder(coarse, lit), count).flatMap(({ at: [x, y] }) => NEIGHBOURS.map(([dx, dy]): PlanPoint => [x + (dx * step) / 2, y + (dy * step) / 2]));
+      const around = spreadOut(inOrder(coarse, lit), Math.max(SPOTS, count)).flatMap(({ at: [x, y] }) => NEIGHBOURS.map(([dx, dy]): PlanPoint => [x + (dx * step) / 2, y + (dy * step) / 2]));
       return spreadOut(inOrder([...coarse, ...around.filter(mayStand).map(candidateAt)], lit), count);
     },
     tried: () => [...known.values()],

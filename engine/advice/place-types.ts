@@ -1,5 +1,5 @@
 import type { Verdict } from '../load/types.ts';
-import type { PlanPoint } from '../plan/types.ts';
+import type { CivilDate, PlanPoint } from '../plan/types.ts';
 import type { Units } from '../plan/units.ts';
 import type { Weather } from '../sun/weather.ts';
 import type { PlantLight } from './compare-types.ts';
@@ -10,6 +10,8 @@ export interface PlaceRequest {
   readonly plant: string;
   /** How many spots to name, "stay" besides. */
   readonly count?: number;
+  /** Day of the move, for the dates of hardening. */
+  readonly on?: CivilDate;
   readonly weather?: Weather;
   readonly units?: Units;
 }

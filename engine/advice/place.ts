@@ -33,7 +33,7 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
   for (const each of [...ranking.best(request.count ?? SPOTS), stay].sort(better)) {
     const found = each === stay ? whereItStands : loadAt(plan, plant, each.at, judge, request);
     if (!found.ok) return found;
-    spots.push(spotOf(found.value, each, spots.length + 1, { tried: stay, harm: whereItStands.value.harm }, judge, request.units ?? unitsOf(plan)));
+    spots.push(spotOf(found.value, each, spots.length + 1, { tried: stay, harm: whereItStands.value.harm }, judge, { ...request, units: request.units ?? unitsOf(plan) }));
   }
   const swaps = swapsOf(plan, plant, stay, judge, request.weather);
   if (!swaps.ok) return swaps;
@@ -61,7 +61,7 @@ function isPot(feature: Feature): feature is Plant {
 }
 
 function spotOf(
-  { load, harm }: { readonly load: PlantLoad; readonly harm: number }, tried: Tried, rank: number, now: { readonly tried: Tried; readonly harm: number }, judge: PotJudge, units: Units,
+  { load, harm }: { readonly load: PlantLoad; readonly harm: number }, tried: Tried, rank: number, now: { readonly tried: Tried; readonly harm: number }, judge: PotJudge, { on, units }: PlaceRequest & { readonly units: Units },
 ): PlaceSpot {
   const { scorchDose, peak, verdict, pot } = load;
   if (scorchDose === null || peak === null || verdict === null || pot === null) throw new Error('A pot whose plant is known is judged.');
@@ -69,7 +69,7 @@ function spotOf(
   const bare: Omit<PlaceSpot, 'sentence'> = {
     rank, stay, at: tried.at, harm, spared: now.harm - harm, scorchDose, peak, verdict, light: tried.light, standing: tried.standing,
     overRange: tried.over, pot, winterSunHours: judge.winterAt(tried.at), metres: tried.metres,
-    hardening: stay ? null : hardeningOf(now.tried.light.sunHours, tried.light.sunHours),
+    hardening: stay ? null : hardeningOf(now.tried.light.sunHours, tried.light.sunHours, on),
   };
   return { ...bare, sentence: spotSentence(bare, units) };
 }

@@ -1,5 +1,6 @@
 import { compareOptions } from '../../advice/compare.ts';
 import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare-types.ts';
+import { hoursWords } from '../../advice/compare-words.ts';
 import { sideWords } from '../../advice/why-side.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, type Units } from '../../plan/units.ts';
@@ -35,9 +36,9 @@ function compareText(plan: Plan, { today, choices, ranked, weights }: CompareRes
   const rough = plan.climate.from === 'rough' ? ['The climate is rough: every number below is too.'] : [];
   const head = [`${oneLine(plan.name ?? 'The yard')}: today against ${choices.map(({ name }) => name).join(', ')}.`, weights, ...rough].join(' ');
   const summary = table(
-    ['', 'harm K·h/day', 'spared', '±', 'of it', 'cloth m²', 'cost', 'per m²', 'too dark', 'seen'],
-    [['today', today.harm.toFixed(1), '', '', '', '', '', '', '', ''], ...choices.map(summaryRow)],
-    [1, 2, 3, 4, 5, 6, 7],
+    ['', 'harm K·h/day', 'spared', '±', 'of it', 'cloth m²', 'cost', 'work', 'per m²', 'too dark', 'seen'],
+    [['today', today.harm.toFixed(1), '', '', '', '', '', '', '', '', ''], ...choices.map(summaryRow)],
+    [1, 2, 3, 4, 5, 6, 7, 8],
   );
   const order = `Most spared first: ${ranked.join(', ')}.`;
   const blocks = choices.map((choice) => [...choice.sentences.map((sentence) => wrapped(`- ${sentence}`, columns)), plantsTable(choice.plants, units)].join('\n'));
@@ -50,6 +51,7 @@ function summaryRow({ name, harm, spared, sparedPm, sparedShare, clothArea, cost
     sparedShare === null ? '' : `${Math.round(100 * sparedShare)} %`,
     clothArea.toFixed(1),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
+    clothArea === 0 ? '' : hoursWords(cost),
     payoff.perSquareMetre === null ? '' : payoff.perSquareMetre.toFixed(1),
     tooDark.length === 0 ? 'none' : tooDark.join(', '),
     seenFrom.filter(({ hidden }) => !hidden).map(({ eye }) => eye).join(', ') || 'by nobody',

@@ -1,10 +1,12 @@
 import { placeOf } from '../../advice/place.ts';
 import type { PlaceResult } from '../../advice/place-types.ts';
+import { dateWords } from '../../advice/season-words.ts';
 import { nameOf } from '../../load/names.ts';
+import { isCivilDate } from '../../plan/reader.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../plain-text.ts';
-import { numberGiven, planOf, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { numberGiven, planOf, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 export const place: Verb = {
   name: 'place',
@@ -14,15 +16,18 @@ export const place: Verb = {
   options: [
     { name: 'plant', kind: 'text', placeholder: 'ID', summary: 'the plant in the pot', required: true },
     { name: 'count', kind: 'number', placeholder: 'N', summary: 'how many spots, 5 unless said', min: 1, minIncluded: true, max: 50, integer: true },
+    { name: 'on', kind: 'text', placeholder: 'YYYY-MM-DD', summary: 'the day of the move: hardening off gets its dates' },
   ],
-  examples: ['place demo --plant lemon --count 2'],
+  examples: ['place demo --plant lemon --count 2 --on 2026-04-20'],
   run: runPlace,
 };
 
 function runPlace(request: VerbRequest): VerbResult {
   const plan = planOf(request);
   const { weather, units } = request;
-  const outcome = placeOf(plan, { plant: textGiven(request, 'plant') ?? '', count: numberGiven(request, 'count'), weather, units });
+  const on = textGiven(request, 'on');
+  if (on !== undefined && !isCivilDate(on)) return refuseOption('on', `"${on}" is no date: write it as 2026-04-20.`);
+  const outcome = placeOf(plan, { plant: textGiven(request, 'plant') ?? '', count: numberGiven(request, 'count'), on, weather, units });
   if (!outcome.ok) return outcome;
   return { ok: true, json: outcome.value, text: placeText(plan, outcome.value, units, Math.max(60, request.page.columns)) };
 }
@@ -37,7 +42,7 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
   if (swaps.length > 0) blocks.push(swaps.map(({ sentence }) => wrapped(`- ${sentence}`, columns)).join('\n'));
   const hardening = spots.find(({ stay }) => !stay)?.hardening;
   if (hardening) {
-    const days = hardening.days.map(({ day, sunHours, cloth }) => [String(day), `${sunHours.toFixed(1)} h`, cloth === 0 ? 'none' : `${cloth} %`]);
+    const days = hardening.days.map(({ day, date, sunHours, cloth }) => [date === null ? String(day) : dateWords(date), `${sunHours.toFixed(1)} h`, cloth === 0 ? 'none' : `${cloth} %`]);
     blocks.push(`Hardening off for the best of them\n${table(['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`);
   }
   return `${blocks.join('\n\n')}\n`;

@@ -4,7 +4,7 @@ import { compareOptions } from '../../../engine/advice/compare.ts';
 import { clothArea } from '../../../engine/advice/compare-cost.ts';
 import { seenFrom } from '../../../engine/advice/compare-seen.ts';
 import type { ComparedChoice, CompareResult } from '../../../engine/advice/compare-types.ts';
-import { costOf } from '../../../engine/frame/sheet.ts';
+import { sheetOf } from '../../../engine/frame/sheet.ts';
 import { harmOf } from '../../../engine/load/harm-of.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
@@ -48,9 +48,12 @@ describe('today against options', () => {
   });
 
   test('cost is the build sheet’s, payoff is what is spared for each m² and each unit of money', () => {
-    const sheet = costOf(ROOF, YARD);
-    if (!sheet.ok) throw new Error('the roof can be built');
+    const built = sheetOf({ ...YARD, features: [...YARD.features, ROOF] }, 'roof');
+    if (!built.ok) throw new Error('the roof can be built');
+    const { sheet } = built;
     expect(roof.cost.total).toBe(sheet.cost.total);
+    expect(roof.cost.hours).toEqual(sheet.work.hours);
+    expect(away.cost.hours).toEqual({ low: 0, high: 0 });
     expect(roof.clothArea).toBeCloseTo(3.1 * 2.7, 9);
     expect(roof.payoff.perSquareMetre).toBeCloseTo(roof.spared / (3.1 * 2.7), 9);
     expect(roof.payoff.perMoney).toBeCloseTo(roof.spared / (sheet.cost.total ?? NaN), 9);

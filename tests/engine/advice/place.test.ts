@@ -52,6 +52,13 @@ describe('places for a pot', () => {
   });
 });
 
+test('with a day to move it, hardening has its dates', () => {
+  const shade: Feature = { id: 'shade', kind: 'canopy', center: [6, 4], length: 2.4, width: 2.4, height: 2, density: 0.95 };
+  const { spots } = valueOf(placeOf(yardPlan([shade, POT]), { plant: 'pot', count: 1, on: '2026-04-20' }));
+  const moved = spots.find(({ stay }) => !stay);
+  expect(moved?.hardening?.days.map(({ date }) => date).slice(0, 2)).toEqual(['2026-04-20', '2026-04-21']);
+});
+
 describe('where a pot may not stand', () => {
   const others: Feature[] = [
     TOWER,

@@ -1,5 +1,5 @@
 import type { ComparedChoice, ComparedPlant, PlantStand, SeenFrom } from '../../../engine/index.ts';
-import { formatLength } from '../../../engine/index.ts';
+import { formatLength, hoursWords } from '../../../engine/index.ts';
 import { nameOf } from '../../map/feature-edits.ts';
 import { aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -50,6 +50,7 @@ export function CompareTable() {
               {choices.map(({ options, spared, sparedPm }) => <td key={options.join()}><span title={sureWords(spared, sparedPm)} aria-hidden="true">{sureMarks(spared, sparedPm)}</span> <span class="stand">{spared.toFixed(1)} ± {sparedPm.toFixed(1)} K·h</span></td>)}
             </tr>
             {row('Cost', '0', ({ cost }) => moneyWords(cost.total, cost.currency))}
+            {row('Work of one person', '–', ({ clothArea, cost }) => (clothArea === 0 ? 'none' : hoursWords(cost)))}
             {row('Cloth', '–', ({ clothArea }) => (clothArea === 0 ? 'none' : `${clothArea.toFixed(1)} m²`))}
             {row('Spared a m² of cloth', '', ({ payoff }) => (payoff.perSquareMetre === null ? '–' : `${payoff.perSquareMetre.toFixed(1)} K·h`))}
             {row('Seen from', '', ({ seenFrom }) => seenWords(seenFrom))}
