@@ -44,8 +44,8 @@ export function TryCard() {
         <p>Every answer here rests on what is guessed. <button type="button" onClick={() => (aside.value = 'sure')}>What hangs on the guesses?</button></p>
       </section>
       <details class="cautions">
-        <summary>Before anything is put up</summary>
-        <ul>{cautionsFor(['build', 'wind', 'climb']).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+        <summary>Before anything is put up or sprayed</summary>
+        <ul>{cautionsFor(['build', 'wind', 'climb', 'spray']).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
       </details>
     </div>
   );
