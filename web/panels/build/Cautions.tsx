@@ -33,12 +33,12 @@ export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
   );
 }
 
-/** What to mind at the work that one block of the sheet tells of. Its stops are ticked on a page of their own. */
+/** What to mind at the work that one block of the sheet tells of, stops first; they are ticked on a page of their own. */
 export function MindAt({ tasks }: { readonly tasks: readonly RiskyTask[] }) {
   return (
     <>
       <h3>Mind</h3>
-      <ul class="cautions">{cautionsFor(tasks).filter(({ stop }) => !stop).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+      <ul class="cautions">{cautionsFor(tasks, plan.value.cautions).map(({ id, stop, text }) => <li key={id} class={stop ? 'stop' : undefined}>{text}</li>)}</ul>
     </>
   );
 }

@@ -39,7 +39,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
   const parts = (...ids: string[]): ComponentChildren => ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
   const blocks: readonly Block[] = [
-    { title: 'Drawing', content: <>{parts('summary', 'setting-out', 'notes')}<MindAt tasks={['dig']} /></> },
+    { title: 'Drawing', content: <>{parts('summary', 'setting-out', 'notes')}<MindAt tasks={['dig', 'climb']} /></> },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
     { title: 'Cuts', content: <>{parts('cuts', 'parts')}<MindAt tasks={['cut']} /></> },
     { title: 'Steps', content: <>{parts('tools', 'steps', 'cloth')}<MindAt tasks={['dig', 'climb', 'cut', 'cloth']} /></> },
