@@ -33,6 +33,8 @@ test('the paper has a numbered blank for every guess, and the form of the same n
   expect(await page.locator('.sheet-days table').count()).toBe(2);
   expect(await page.getByRole('img', { name: /^Shadows of a 1 m stick, / }).count()).toBe(2);
   expect(await page.getByRole('banner').isVisible()).toBe(false);
+  // It begins at the head of the paper.
+  expect((await page.getByRole('heading', { name: /^Field sheet:/ }).boundingBox())?.y).toBeLessThan(100);
   await page.emulateMedia({ media: 'screen' });
 
   await page.getByRole('button', { name: 'Take these answers' }).click();
