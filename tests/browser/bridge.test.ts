@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { createBridge } from '../../web/worker/bridge.ts';
+import { createBridge, FOR_SHORT_JOBS } from '../../web/worker/bridge.ts';
 import type { Call, Reply } from '../../web/worker/protocol.ts';
 
 /** A worker that does what the test says, one call at a time. */
@@ -56,6 +56,41 @@ test('aborting the running call ends its worker, and the next call has a fresh o
   const next = bridge.call('spot', 2);
   controller.abort();
   await expect(slow).rejects.toMatchObject({ name: 'AbortError' });
+  expect(FakeWorker.made.map(({ ended }) => ended)).toEqual([true, false]);
+  FakeWorker.made[1].answer('b');
+  expect(await next).toEqual({ ok: true, value: 'b' });
+});
+
+test('where jobs are short an aborted call may end by itself: its answer and its progress are dropped, and the next goes to the same worker', async () => {
+  const bridge = createBridge(() => new FakeWorker() as unknown as Worker, FOR_SHORT_JOBS);
+  const controller = new AbortController();
+  const onProgress = vi.fn();
+  const dropped = bridge.call('load', 1, { signal: controller.signal, onProgress });
+  const next = bridge.call('load', 2);
+  controller.abort();
+  await expect(dropped).rejects.toMatchObject({ name: 'AbortError' });
+  const [worker] = FakeWorker.made;
+  expect(worker.heard).toHaveLength(1);
+  worker.reply({ id: worker.heard[0].id, progress: { done: 0.5, what: 'plants' } });
+  worker.answer('old');
+  expect(worker.heard).toHaveLength(2);
+  worker.answer('new');
+  expect(await next).toEqual({ ok: true, value: 'new' });
+  expect(onProgress).not.toHaveBeenCalled();
+  vi.advanceTimersByTime(2_000);
+  expect(FakeWorker.made.map(({ ended }) => ended)).toEqual([false]);
+});
+
+test('one that does not end within a second takes its worker with it all the same', async () => {
+  const bridge = createBridge(() => new FakeWorker() as unknown as Worker, FOR_SHORT_JOBS);
+  const controller = new AbortController();
+  const slow = bridge.call('load', 1, { signal: controller.signal });
+  const next = bridge.call('load', 2);
+  controller.abort();
+  await expect(slow).rejects.toMatchObject({ name: 'AbortError' });
+  vi.advanceTimersByTime(900);
+  expect(FakeWorker.made[0].ended).toBe(false);
+  vi.advanceTimersByTime(200);
   expect(FakeWorker.made.map(({ ended }) => ended)).toEqual([true, false]);
   FakeWorker.made[1].answer('b');
   expect(await next).toEqual({ ok: true, value: 'b' });

@@ -2,7 +2,7 @@ import type { Outcome, Weather } from '../../engine/index.ts';
 import type { Call, Progress, Reply } from './protocol.ts';
 
 export interface CallOptions {
-  /** Aborting rejects the call with the signal's reason; if the worker is at it, the worker is ended. */
+  /** Aborting rejects the call with the signal's reason; if the worker is at it, the worker is ended, at once or after its grace. */
   readonly signal?: AbortSignal;
   readonly onProgress?: (progress: Progress) => void;
   /** Goes along with the arguments: what every reckoning of the yard is made after. */
@@ -22,20 +22,32 @@ interface Waiting extends Call {
   fail(reason: unknown): void;
 }
 
-const IDLE_MS = 10_000;
+/** How long a worker lives that has nothing to do, and one whose job was aborted. [ms] */
+export interface Patience {
+  readonly idleMs: number;
+  readonly graceMs: number;
+}
+
+const PATIENCE: Patience = { idleMs: 10_000, graceMs: 0 };
+
+/** For jobs of a few hundred ms: a fresh worker would need longer than that until its code is compiled and warm. */
+export const FOR_SHORT_JOBS: Patience = { idleMs: 60_000, graceMs: 1_000 };
 
 /**
- * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it; the next job starts a
- * fresh one, as does the first after ten idle seconds. Nothing waits for ever: a worker that dies answers with a problem.
+ * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it, unless it ends within the
+ * grace: then its answer is dropped. The next job starts a fresh one, as does the first after an idle time. Nothing waits for
+ * ever: a worker that dies answers with a problem.
  */
-export function createBridge(start: () => Worker): Bridge {
+export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE): Bridge {
   let worker: Worker | null = null;
   let running: Waiting | null = null;
   let queue: Waiting[] = [];
   let lastId = 0;
   let idle: ReturnType<typeof setTimeout> | undefined;
+  let grace: ReturnType<typeof setTimeout> | undefined;
 
   const stop = (): void => {
+    clearTimeout(grace);
     worker?.terminate();
     worker = null;
     running = null;
@@ -50,8 +62,9 @@ export function createBridge(start: () => Worker): Bridge {
 
   const hear = ({ data }: MessageEvent<Reply>): void => {
     if (!running || data.id !== running.id) return;
-    if ('progress' in data) return running.options.onProgress?.(data.progress);
     const job = running;
+    if ('progress' in data) return job.options.signal?.aborted ? undefined : job.options.onProgress?.(data.progress);
+    clearTimeout(grace);
     running = null;
     job.settle(data.answer);
     next();
@@ -62,7 +75,7 @@ export function createBridge(start: () => Worker): Bridge {
     if (running) return;
     const job = queue.shift();
     if (!job) {
-      idle = setTimeout(stop, IDLE_MS);
+      idle = setTimeout(stop, idleMs);
       return;
     }
     running = job;
@@ -80,9 +93,13 @@ export function createBridge(start: () => Worker): Bridge {
   };
 
   const abort = (job: Waiting, reason: unknown): void => {
-    if (job === running) stop();
-    else queue = queue.filter((other) => other !== job);
     job.fail(reason);
+    if (job !== running) queue = queue.filter((other) => other !== job);
+    else if (graceMs === 0) stop();
+    else {
+      // Whatever it still answers goes to a promise that is rejected already.
+      grace = setTimeout(() => (stop(), next()), graceMs);
+    }
     next();
   };
 

@@ -4,7 +4,7 @@ import surveyWorker from 'virtual:worker/survey';
 import type { Outcome } from '../../engine/index.ts';
 import { weatherInUse } from '../state/weather.ts';
 import type { AdviceMethods } from './advice-methods/index.ts';
-import { createBridge } from './bridge.ts';
+import { createBridge, FOR_SHORT_JOBS } from './bridge.ts';
 import type { Bridge, CallOptions } from './bridge.ts';
 import type { Methods as MapMethods } from './methods/index.ts';
 import { workerStarter } from './start-worker.ts';
@@ -17,7 +17,7 @@ export type ValueOf<M extends MethodName> = Awaited<ReturnType<Methods[M]>> exte
 
 const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true, wallNear: true };
 const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { answerSheet: true, height: true, north: true, sheet: true, skyFrom: true, weatherFile: true, whereabouts: true, why: true };
-const mapBridge = createBridge(workerStarter(mapWorker));
+const mapBridge = createBridge(workerStarter(mapWorker), FOR_SHORT_JOBS);
 /** Finds things out, beside what the map is being reckoned for. */
 const surveyBridge = createBridge(workerStarter(surveyWorker));
 /** Of the later stages: their long searches never hold up the map. */
