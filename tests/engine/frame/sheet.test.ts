@@ -325,6 +325,13 @@ describe('the sheet', () => {
     }
   });
 
+  test('tells corners and its own back by the compass, whichever way the plan lies', () => {
+    const words = (upBearing: number): string => built({ ...roof, turn: 0 }, { site: { ...yardWith([]).site, upBearing } }).settingOut.sentence;
+    expect(words(0)).toMatch(/^A is the south-west corner of “House” \(x 0\.00 m, y 14\.00 m\).*back, P1 to P2, is its south side\.$/);
+    // The plan's top points east: everything turns a quarter clockwise.
+    expect(words(90)).toMatch(/^A is the north-west corner of “House”.*back, P1 to P2, is its west side\.$/);
+  });
+
   test('measures the gap to a wall from its face, not from its middle', () => {
     // The wall is 0.2 thick about y = 0; the back posts stand at y = 0.25, so 0.15 from its face.
     const { settingOut } = built({ ...roof, turn: 0, length: 2.5, center: [9, 1.5] });
