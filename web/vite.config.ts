@@ -5,6 +5,9 @@ import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-fil
 import { treeshake } from './build/treeshake.ts';
 import { workers } from './build/workers.ts';
 
+/** What both the page and its workers need of the engine: one file, where by itself it would be twenty small ones. */
+const sharedEngine = { name: 'shared-engine', test: /\/engine\//, tags: ['$initial' as const], minShareCount: 4, includeDependenciesRecursively: false };
+
 export default defineConfig(({ command, mode }) => {
   const single = mode === SINGLE_FILE_MODE;
   return {
@@ -22,7 +25,7 @@ export default defineConfig(({ command, mode }) => {
       assetsInlineLimit: single ? Infinity : 0,
       cssCodeSplit: false,
       chunkSizeWarningLimit: 1000,
-      rolldownOptions: single ? { treeshake, checks: { emptyImportMeta: false }, output: { codeSplitting: false, format: 'iife' } } : { treeshake },
+      rolldownOptions: single ? { treeshake, checks: { emptyImportMeta: false }, output: { codeSplitting: false, format: 'iife' } } : { treeshake, output: { codeSplitting: { groups: [sharedEngine] } } },
     },
   };
 });

@@ -8,11 +8,11 @@ const session = browserSession();
 
 /** Sizes after gzip, the budget of DEVELOPERS.md. [bytes] */
 const FIRST_PICTURE = 150_000;
-const FIRST_STAGES = 270_000;
+const FIRST_STAGES = 260_000;
 /** What six stages came to, rounded up: the later ones add building, placing, siting and the year, in their worker and their cards. */
-const ALL = 405_000;
+const ALL = 400_000;
 
-/** What only the later stages load; all else may be wanted by somebody who answers the first questions, draws, measures and looks at the heat. */
+/** What only the later stages, how sure all is and what goes out to others load; all else may be wanted by somebody who answers the first questions, draws, measures and looks at the heat. */
 const LATER = 'app/later-stages.ts';
 /** What a worker loads it asks for by itself, unseen by the page. */
 const MAP_WORKER = 'worker/engine.worker.ts';

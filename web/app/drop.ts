@@ -11,7 +11,7 @@ export async function openAnyFile(file: File): Promise<void> {
   const ending = file.name.slice(file.name.lastIndexOf('.') + 1).toLowerCase();
   const take = fileTakers.get(ending);
   if (take) return take(file);
-  if (PACK.test(await file.slice(0, 2000).text())) return (await import('../panels/papers/pack.ts')).readPack(file);
+  if (PACK.test(await file.slice(0, 2000).text())) return (await import('./later-stages.ts')).readPack(file);
   const plan = await readPlanFile(file);
   if (plan) {
     await addYard(plan, `Open ${file.name}`, Date.now());

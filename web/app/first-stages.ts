@@ -9,7 +9,6 @@ export { Greeting } from '../panels/first/Greeting.tsx';
 export { HappenedCard } from '../panels/first/index.tsx';
 export { WhyCard } from '../panels/first/WhyCard.tsx';
 export { FieldSheetCard } from '../panels/sheets/index.tsx';
-export { SureCard } from '../panels/sure/index.tsx';
 export { SurveyCard } from '../panels/survey/index.tsx';
 export { FilesCard } from './FilesCard/index.tsx';
 export { SettingsCard } from './SettingsCard/index.tsx';

@@ -1,18 +1,21 @@
+import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { DEMO_NAMES, demoPlan } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
-import { Handing } from '../../panels/papers/Handing.tsx';
 import { saveFile } from '../../state/files.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { fileCopyIsOld, keepsForGood, saveState } from '../../state/saving.ts';
 import { addYard, bringBack, copyYard, deleteForGood, goodStates, openFromShelf, putAway, refreshShelf, shelf } from '../../state/shelf.ts';
 import type { GoodState, YardRecord } from '../../state/storage/yards.ts';
 import { openYard, plan } from '../../state/yard.ts';
+import { Lazy } from '../Lazy/index.tsx';
 import { openAnyFile } from '../drop.ts';
 import { agoWords } from '../words.ts';
 import { BrokenFileReport } from './BrokenFileReport.tsx';
 import { emptyYard } from './empty-yard.ts';
 import './style.css';
+
+const loadHanding = (): Promise<ComponentType> => import('../later-stages.ts').then((part) => part.Handing);
 
 /** The yards kept here, files out and in, and how safe all that is. */
 export function FilesCard() {
@@ -59,7 +62,7 @@ export function FilesCard() {
         })}
       </div>
 
-      <Handing />
+      <Lazy load={loadHanding} what="Reports and copies" />
     </>
   );
 }

@@ -18,7 +18,7 @@ const ASIDES = {
   happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.HappenedCard) },
   why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.WhyCard) },
   survey: { name: 'How do I find this?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SurveyCard) },
-  sure: { name: 'How sure', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SureCard) },
+  sure: { name: 'How sure', load: (): Promise<ComponentType> => import('../later-stages.ts').then((part) => part.SureCard) },
   sheet: { name: 'Field sheet', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FieldSheetCard) },
 } as const;
 
