@@ -140,6 +140,11 @@ test('a frame that cannot be is refused in a sentence, a cure that is offered wo
   await page.getByRole('article', { name: /^Build sheet/ }).waitFor();
   await page.getByLabel('Longest bay').fill('');
   await page.getByLabel('Longest bay').press('Enter');
+  // The sheet says that a bare post sways, and how to cure it.
+  const sways = page.getByText(/^It sways:/).first();
+  await sways.waitFor();
+  await page.getByLabel('Braces in every upright face').check();
+  await sways.waitFor({ state: 'detached' });
 
   await block(page, 'As built').click();
   for (const post of ['P1', 'P2', 'P3', 'P4']) {

@@ -37,6 +37,7 @@ export function FrameFields() {
           <TextBox label="Lost at each cut" value={formatThin(kerfOf(plan.value), shown)} onChange={(text) => withLength(text, 0.02, (kerf) => changeStock('Change what a cut loses', { kerf }))} />
         </div>
         <label class="tick"><input type="checkbox" checked={frame.bottomRails === true} onChange={(event) => chooseFrame({ bottomRails: event.currentTarget.checked || undefined })} />Rails along the ground too</label>
+        {thing.kind === 'canopy' && <label class="tick"><input type="checkbox" checked={frame.braces === true} onChange={(event) => chooseFrame({ braces: event.currentTarget.checked || undefined })} />Braces in every upright face</label>}
         {thing.kind === 'canopy' && <label class="tick"><input type="checkbox" checked={frame.braces === true} onChange={(event) => chooseFrame({ braces: event.currentTarget.checked || undefined })} />Braces on every side, against sway</label>}
         <p class="quiet">Take-off: how much of the way between post middles the joint swallows. Measure one joint before you cut.</p>
       </details>
