@@ -13,7 +13,7 @@ const CONCRETE = 2350;
 const DRY_SHARE = 0.92;
 const BAG = 25;
 /** A can, a slab of 60 × 60 × 5 cm, a sandbag. [kg] */
-export const WATER_CAN = 25;
+const WATER_CAN = 25;
 const SLAB = 42;
 const SANDBAG = 20;
 /** Nothing on feet stands with less than this beside it, however still the place. [kg] */
@@ -50,7 +50,7 @@ export function ownWeightOf(model: FrameModel, massPerMetre: number, clothMass: 
 }
 
 /** Pull on each kind of post at a gust. */
-export function postLoads(model: FrameModel, gust: number, ownWeight: number): PostLoad[] {
+function postLoads(model: FrameModel, gust: number, ownWeight: number): PostLoad[] {
   const uplift = upliftForce(gust, model.roofArea, model.cloths[0].density, model.pitchDeg);
   const tipping = liftOfPush(model, gust);
   const roles = [...new Set(model.posts.map((post) => post.role))];

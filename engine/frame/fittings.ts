@@ -15,10 +15,9 @@ const SOCKETS: Readonly<Record<JointKind, number>> = {
   foot: 1,
 };
 
-/** What a kind of joint is, in words, for the shop and for the steps. */
-export const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
-  '2-way corner': 'one rail and one post at a right angle',
-  '3-way corner': 'two rails and one post, each square to the others',
+const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
+  '2-way corner': 'one rail and one post',
+  '3-way corner': 'two rails and one post',
   '3-way tee': 'two rails in line and a post between them',
   '4-way': 'three rails (two in line) and a post',
   '5-way': 'four rails crossing over a post',
@@ -27,6 +26,12 @@ export const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'brace clamp': 'closes round a tube anywhere and takes the end of a brace at an angle',
   foot: 'plate with one socket',
 };
+
+/** What joints of a kind do, in words for the shop. */
+export function jointWords({ kind }: Pick<Fitting, 'kind'>): string {
+  const [plain, adjustable] = kind.split(', ');
+  return `${JOINT_WORDS[plain as JointKind]}${adjustable === undefined ? '' : ', at an angle'}`;
+}
 
 export function socketsOf(kind: JointKind): number {
   return SOCKETS[kind];

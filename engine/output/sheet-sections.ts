@@ -1,5 +1,6 @@
 /** What the build sheet says, section by section, in the order in which somebody works through it: once, for text and for paper. */
 import { groundPlace } from '../frame/grounds.ts';
+import { jointWords } from '../frame/fittings.ts';
 import { formatAbout, formatForce, formatSlight, formatStress, formatTape, formatThin } from '../frame/lengths.ts';
 import { STEEL } from '../frame/tube.ts';
 import type { BuildSheet, ClothPiece } from '../frame/types.ts';
@@ -73,7 +74,7 @@ function tools(sheet: BuildSheet): SheetSection {
 
 function partsAndJoints(sheet: BuildSheet, units: Units): SheetSection {
   const parts = table(['part', 'length', 'count'], sheet.pieces.map((piece) => [piece.part, formatCut(piece.length, units), String(piece.count)]), [1, 2]);
-  const joints = table(['joint', 'sockets', 'count'], sheet.fittings.map((fitting) => [fitting.kind, String(fitting.socketsEach), String(fitting.count)]), [1, 2]);
+  const joints = table(['joint', 'sockets', 'count', 'what it joins'], sheet.fittings.map((fitting) => [fitting.kind, String(fitting.socketsEach), String(fitting.count), jointWords(fitting)]), [1, 2]);
   const { tubes, sockets, inGround } = sheet.sockets;
   const ground = inGround > 0 ? ` and ${inGround} stand in the ground` : '';
   const check = `Check: ${tubes} tubes have ${2 * tubes} ends; ${sockets} sit in a socket${ground}. ${sheet.sockets.holds ? 'None is left over.' : 'They do not agree: do not buy by this list.'}`;

@@ -54,6 +54,7 @@ describe('the build sheet in words', () => {
     expect(text).not.toMatch(/undefined|NaN|null|Infinity|\[object|\$\{| ,|\.\.|  \./);
     // Sentences end, and begin with a capital or a number.
     for (const step of sheet.steps) expect(step.text).toMatch(/^[A-Z].*[.]$/s);
+    for (const { kind } of sheet.fittings) expect(text).toMatch(new RegExp(`^${kind} .* (rail|plate|closes)`, 'm'));
     for (const note of sheet.notes) expect(note).toMatch(/^[A-Z0-9“"].*[.]$/s);
     for (const sentence of [...sheet.anchors.sentences, ...sheet.storm.sentences, ...sheet.cloth.notes]) expect(sentence).toMatch(/^[A-Z0-9].*[.]$/s);
   });
