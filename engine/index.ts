@@ -28,8 +28,6 @@ export type { ParsedPlan, SalvagedPlan } from './plan/parse.ts';
 export { parsePlan, salvagePlan } from './plan/parse.ts';
 export { pointerOf, pointerToken } from './plan/pointer.ts';
 export { planText } from './plan/serialize.ts';
-export type { Region } from './plan/turf.ts';
-export { difference, intersect, kinks, pointInRegion, regionArea, union } from './plan/turf.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {

@@ -26,6 +26,7 @@ test.each([
   ['engine/cast/planted.ts', "import type { LoadResult } from '../load/types.ts';\nexport type Own = LoadResult;", 'engine/cast may import only from'],
   ['engine/scene/planted.ts', "export { default } from 'leaflet';", 'The engine knows no page'],
   ['engine/load/planted.ts', "export { getPosition } from 'suncalc';", 'suncalc enters the engine in engine/sun only'],
+  ['engine/sun/planted.ts', "export { fromEpochMilliseconds } from 'temporal-polyfill/fns/Instant';", 'the engine does without it'],
   ['engine/plan/planted.ts', 'export const now = () => Date.now();', 'no clock'],
   ['engine/cast/planted.ts', 'export const luck = () => Math.random();', 'Randomness comes with a seed'],
   ['engine/plan/planted.ts', 'export const page = () => document;', 'no page'],
