@@ -83,6 +83,9 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   if (!result.ok) return refuse(machine, result.problems);
   for (const note of result.notes ?? []) machine.err(`${oneLine(note)}\n`);
   const text = json ? JSON.stringify(result.json) : result.text;
+  const rough = changed?.plan.climate.from === 'rough' && weather === null && verb.common.includes('weather');
+  // Beside every number that hangs on it; some pages say so themselves.
+  if (rough && !/\brough\b/.test(result.text)) machine.err('The climate is rough: every number that follows is too.\n');
   machine.out(text.endsWith('\n') ? text : `${text}\n`);
   return 0;
 }

@@ -86,6 +86,15 @@ describe('the command line', () => {
     expect((await run(['load', '-'], { input: SMALL, colour: true })).out).toContain('\u001b[');
   });
 
+  it('says beside every result that the climate is rough, and only where it is', async () => {
+    const roughly = JSON.stringify({ ...JSON.parse(SMALL), climate: { ...JSON.parse(SMALL).climate, from: 'rough' } });
+    for (const verb of [['spot', '-', '--at', '1,1'], ['load', '-'], ['place', '-', '--plant', 'pot'], ['why', '-', '--plant', 'pot', '--side', 'SW']]) {
+      const [rough, known] = [await run(verb, { input: roughly }), await run(verb, { input: SMALL })];
+      expect(rough.out + rough.err, verb[0]).toMatch(/The climate is rough/);
+      expect(known.out + known.err, verb[0]).not.toMatch(/\brough\b/);
+    }
+  });
+
   it('tells a long job’s progress on standard error', async () => {
     const { out, err } = await run(['load', '-', '--json'], { input: SMALL, slow: true });
     expect(err).toMatch(/\d+ %: shadows on the ground\n/);
