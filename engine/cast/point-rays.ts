@@ -5,6 +5,7 @@ import { SheetFrame } from './sheet-frame.ts';
 
 /** Bearings are opened by this, so that no ray at the very edge of a sheet is passed by. [rad] */
 const EDGE = 1e-9;
+const ALL_ROUND = { from: -Math.PI, to: Math.PI };
 
 /** Directions by their bearing, laid out once for many points. */
 export interface Fan {
@@ -16,9 +17,9 @@ export interface Fan {
 }
 
 export function fanOf(directions: Directions): Fan {
-  const bearings = Float64Array.from(directions.x, (x, k) => Math.atan2(directions.y[k], x));
-  const ray = Int32Array.from(bearings.keys()).sort((a, b) => bearings[a] - bearings[b]);
-  return { directions, ray, bearing: Float64Array.from(ray, (k) => bearings[k]) };
+  const bearings = directions.x.map((x, k) => Math.atan2(directions.y[k], x));
+  const ray = new Int32Array(directions.count).map((_, k) => k).sort((a, b) => bearings[a] - bearings[b]);
+  return { directions, ray, bearing: bearings.map((_, n) => bearings[ray[n]]) };
 }
 
 /** What arrives at one point along many rays, laid out for asking over and over what cloth takes of it. */
@@ -35,15 +36,26 @@ export class PointRays {
 
   /** @param brings what arrives along each of the directions; what is dark or shaded brings 0 */
   constructor(point: SpacePoint, { directions, bearing, ray }: Fan, brings: Float64Array) {
-    const kept = Int32Array.from(ray.keys()).filter((n) => brings[ray[n]] > 0);
-    const ordered = (values: Float64Array) => Float64Array.from(kept, (n) => values[ray[n]]);
+    let count = 0;
+    for (let k = 0; k < brings.length; k++) if (brings[k] > 0) count++;
     this.point = point;
-    this.bearing = Float64Array.from(kept, (n) => bearing[n]);
-    this.x = ordered(directions.x);
-    this.y = ordered(directions.y);
-    this.z = ordered(directions.z);
-    this.brings = ordered(brings);
-    this.all = this.brings.reduce((sum, each) => sum + each, 0);
+    this.bearing = new Float64Array(count);
+    this.x = new Float64Array(count);
+    this.y = new Float64Array(count);
+    this.z = new Float64Array(count);
+    this.brings = new Float64Array(count);
+    let all = 0;
+    for (let n = 0, at = 0; n < ray.length; n++) {
+      const k = ray[n];
+      if (brings[k] <= 0) continue;
+      this.bearing[at] = bearing[n];
+      this.x[at] = directions.x[k];
+      this.y[at] = directions.y[k];
+      this.z[at] = directions.z[k];
+      this.brings[at++] = brings[k];
+      all += brings[k];
+    }
+    this.all = all;
   }
 
   /** What sheets that hang all at once take of all that arrives. */
@@ -82,15 +94,21 @@ export class PointRays {
 
 /** Bearings between which the sheets are seen from a point, counter-clockwise, `from` within ±π; all round where no half of the sky is free of them. [rad] */
 function bearingsOf(sheets: readonly Sheet[], x: number, y: number): { from: number; to: number } {
-  const corners = sheets.flatMap(({ corner: [cx, cy], u, v }) => [[cx, cy], [cx + u[0], cy + u[1]], [cx + v[0], cy + v[1]], [cx + u[0] + v[0], cy + u[1] + v[1]]]);
-  const bearings = corners.map(([cx, cy]) => Math.atan2(cy - y, cx - x)).sort((a, b) => a - b);
-  // The widest gap between corners that follow each other; the sheets lie in the rest where it is more than half a turn.
-  let widest = 2 * Math.PI + bearings[0] - bearings[bearings.length - 1];
-  let from = bearings[0];
-  for (let k = 1; k < bearings.length; k++) {
-    if (bearings[k] - bearings[k - 1] <= widest) continue;
-    widest = bearings[k] - bearings[k - 1];
-    from = bearings[k];
+  const firstX = sheets[0].corner[0] - x;
+  const firstY = sheets[0].corner[1] - y;
+  let right = 0;
+  let left = 0;
+  for (const { corner, u, v } of sheets) {
+    for (let c = 0; c < 4; c++) {
+      const cx = corner[0] - x + (c & 1 ? u[0] : 0) + (c & 2 ? v[0] : 0);
+      const cy = corner[1] - y + (c & 1 ? u[1] : 0) + (c & 2 ? v[1] : 0);
+      if (cx === 0 && cy === 0) return ALL_ROUND;
+      const turned = Math.atan2(firstX * cy - firstY * cx, firstX * cx + firstY * cy);
+      if (turned < right) right = turned;
+      if (turned > left) left = turned;
+    }
   }
-  return widest > Math.PI ? { from, to: from + 2 * Math.PI - widest } : { from: -Math.PI, to: Math.PI };
+  if (left - right >= Math.PI) return ALL_ROUND;
+  const from = Math.atan2(firstY, firstX) + right;
+  return from < -Math.PI ? { from: from + 2 * Math.PI, to: from + left - right + 2 * Math.PI } : { from, to: from + left - right };
 }

@@ -15,7 +15,7 @@ import { harmPairsOf } from './harm-pairs.ts';
 import { leafTables } from './leaf-tables.ts';
 import { lightGuard } from './light-left.ts';
 import { type Targets, targetsOf } from './targets.ts';
-import { skyDimmer, togetherScore } from './together.ts';
+import { skyRaysOf, togetherScore } from './together.ts';
 
 /** A leaf at its limit this long on end counts, as in the verdict. [h] */
 const LASTS = 0.5;
@@ -114,16 +114,17 @@ function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[]) => H
   const { hours, count } = heat.samples;
   const thirsty = leafTables(targets, 'thirsty');
   const watered = leafTables(targets, 'watered');
-  const sky = skyDimmer(targets);
+  const raysOf = skyRaysOf(targets);
+  const skies = points.map(({ at, sky }) => raysOf(at, sky[hottest]));
   const shares = new Float64Array(count);
   return (cloth) => {
     const sheets = cloth.flatMap(clothSheets);
     const judged = plants.map(() => ({ thirsty: 0, watered: 0, dose: 0, peak: -Infinity }));
-    for (const point of points) {
+    for (const [index, point] of points.entries()) {
       const plant = judged[point.plant];
       shares.set(point.shares[hottest]);
       heat.caster.dim(point.at, sheets, shares);
-      const skyView = sky(point.at, point.sky[hottest], sheets);
+      const skyView = point.skyView[hottest] - skies[index].takenBy(sheets);
       let dose = 0;
       const runs = { thirsty: 0, watered: 0 };
       for (let k = 0; k < count; k++) {
