@@ -1,49 +1,49 @@
-import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, hiddenHeightAt, sightLinesOf } from '../../engine/index.ts';
+import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
 import { browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
 
-async function atFinding(): Promise<{ page: Page; finding: Locator; complaints: string[]; close: () => Promise<void> }> {
+test('the best roof hidden from the lane is found by keys alone, no higher than the lane lets it; a search is called off; and where nothing is harmed nothing is proposed', { timeout: 240_000 }, async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
-  return { page, finding: page.getByRole('region', { name: 'Find the best' }), complaints, close: () => context.close() };
-}
-
-async function toTrying(page: Page): Promise<void> {
-  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Try/ }).press('Enter');
-  await page.getByRole('region', { name: 'What is tried' }).waitFor({ state: 'attached' });
-}
-
-/** Leaves only the plants of this name ticked, by keyboard. */
-async function onlyFor(finding: Locator, name: RegExp): Promise<void> {
-  await finding.getByText('For every plant').press('Enter');
-  const ticks = finding.getByRole('checkbox');
-  for (const tick of await ticks.all()) {
-    if (!name.test((await tick.locator('..').textContent()) ?? '')) await tick.press('Space');
-  }
-}
-
-test('the best roof up to 3 × 3 m hidden from the lane is no higher than the lane lets it, says what hiding cost, and whom nothing hides from; by keyboard', { timeout: 180_000 }, async () => {
-  const { page, finding, complaints, close } = await atFinding();
+  const finding = page.getByRole('region', { name: 'Find the best' });
+  const find = finding.getByRole('button', { name: 'Find it' });
   await page.getByRole('button', { name: /Yard and files/ }).press('Enter');
   await page.getByRole('button', { name: /^Demo: .*lane/i }).press('Enter');
   await graded(page);
-  await toTrying(page);
+  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Try/ }).press('Enter');
+  await page.getByRole('region', { name: 'What is tried' }).waitFor({ state: 'attached' });
+  const before = await planOf(page);
+
+  await find.press('Enter');
+  await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
+  await find.waitFor({ state: 'attached' });
+  await page.getByText('The search was called off. Nothing has changed.').first().waitFor({ state: 'attached' });
+  expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
+  expect(await planOf(page)).toEqual(before);
+
+  await finding.getByText('For every plant').press('Enter');
+  const ticks = await finding.getByRole('checkbox').all();
+  for (const tick of ticks) await tick.press('Space');
+  await find.press('Enter');
+  await finding.getByText('Nothing to shade: no plant is harmed.').waitFor({ state: 'attached' });
+  expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
+
+  await finding.getByRole('checkbox', { name: /apricot/i }).press('Space');
   await finding.getByLabel('What to put up').selectOption({ label: 'A roof' });
   await finding.getByLabel('Hidden from').selectOption({ label: 'hidden from: People on the lane' });
   await finding.getByLabel('Cloth').selectOption({ label: 'that stops 50 %' });
-  await onlyFor(finding, /apricot/i);
-  await finding.getByRole('button', { name: 'Find it' }).press('Enter');
+  await find.press('Enter');
   const first = finding.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^1\. a roof/ }) });
   await first.waitFor({ state: 'attached', timeout: 150_000 });
   await finding.getByText(/Hiding it from the people on the lane cost \d+ % of the effect/).waitFor({ state: 'attached' });
   await finding.getByText(/upstairs.*: impossible to hide from/).waitFor({ state: 'attached' });
   await first.getByText(/lane: does not see it\./).waitFor({ state: 'attached' });
+  expect(await faultsOf(page)).toEqual([]);
 
-  const before = await planOf(page);
   await first.getByRole('button', { name: 'Put 1 into a new option' }).press('Enter');
   await page.getByRole('button', { name: /^Undo: Put a roof, .* into option D/ }).waitFor({ state: 'attached' });
   const after = await planOf(page);
@@ -56,29 +56,5 @@ test('the best roof up to 3 × 3 m hidden from the lane is no higher than the la
   expect(hiddenHeightAt(sightLinesOf(lane), [4.5, 15]).height).toBeCloseTo(1.8 + (0.2 / 3) * 4.5, 1);
   expect(roof.height).toBeLessThanOrEqual(hiddenHeightAt(sightLinesOf(lane), roof.center).height + 1e-6);
   expect(complaints).toEqual([]);
-  await close();
-});
-
-test('a search is called off by a key, and the yard is as it was', async () => {
-  const { page, finding, complaints, close } = await atFinding();
-  await toTrying(page);
-  const before = await planOf(page);
-  await finding.getByRole('button', { name: 'Find it' }).press('Enter');
-  await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
-  await finding.getByRole('button', { name: 'Find it' }).waitFor({ state: 'attached' });
-  await page.getByText('The search was called off. Nothing has changed.').first().waitFor({ state: 'attached' });
-  expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
-  expect(await planOf(page)).toEqual(before);
-  expect(complaints).toEqual([]);
-  await close();
-});
-
-test('where no plant that counts is harmed, there is nothing to shade and nothing is proposed', async () => {
-  const { page, finding, close } = await atFinding();
-  await toTrying(page);
-  await onlyFor(finding, /nothing at all/);
-  await finding.getByRole('button', { name: 'Find it' }).press('Enter');
-  await finding.getByText('Nothing to shade: no plant is harmed.').waitFor({ state: 'attached' });
-  expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
-  await close();
+  await context.close();
 });

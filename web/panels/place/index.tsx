@@ -30,7 +30,7 @@ export function PlaceCard() {
   }, []);
   useSignalEffect(() => {
     const name = pot.value && calledOf(pot.value);
-    cardNext.value = name === null ? null : elsewhere.value ? { text: `Carry ${name} there and say so, or leaf through the best places.` } : { text: `Drag ${name} about the drawing, or leaf through the best places.` };
+    cardNext.value = name === null ? null : elsewhere.value ? { text: `Carry ${name} there, then say so.` } : { text: `Drag ${name} about, or take place 1.` };
   });
   const chosen = pot.value;
   if (chosen === null) return <p>There is no pot on the plan. Draw one with the Pot tool, or tick “In a pot” in a plant’s numbers.</p>;

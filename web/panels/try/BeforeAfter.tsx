@@ -11,12 +11,9 @@ import { units } from '../../state/yard.ts';
 import { QUANTITY_WORDS } from '../heat/words.ts';
 import { barAt, barPlace, barRange, changed, firstCloth, heldPicture, paying, side, unchanged } from './held.ts';
 import type { Side } from './held.ts';
-import { percentWords } from './words.ts';
+import { LESS_LIGHT, percentWords } from './words.ts';
 
 const SIDES: Readonly<Record<Side, string>> = { before: 'Before', split: 'Split', after: 'After', difference: 'Difference', payoff: 'Where it pays' };
-
-/** Light that is not told apart from none lost. [mol/m²] */
-const LESS_LIGHT = 0.5;
 
 /** What the drawing shows of the open option, with the finding in one sentence above. */
 export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | undefined }) {

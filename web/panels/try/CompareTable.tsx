@@ -6,7 +6,7 @@ import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
 import { Stand } from './Stand.tsx';
 import { compared, comparison, openTheOption } from './tried.ts';
-import { harmWords, moneyWords, percentWords, sureMarks, sureWords } from './words.ts';
+import { LESS_LIGHT, harmWords, moneyWords, percentWords, sureMarks, sureWords } from './words.ts';
 
 /** Today and every option side by side. */
 export function CompareTable() {
@@ -69,7 +69,10 @@ export function CompareTable() {
 /** The one that spares most is named, and not praised where it takes too much light. */
 function Winner({ choice, short }: { readonly choice: ComparedChoice | undefined; readonly short: (name: string) => string }) {
   if (!choice || choice.spared <= 0) return null;
-  const dark = choice.newlyTooDark.map((id) => choice.plants.find((each) => each.id === id)?.name ?? id);
+  const dark = choice.plants.flatMap(({ id, name, before, after }) => {
+    const [was, is] = [before?.light.dailyLight ?? 0, after?.light.dailyLight ?? 0];
+    return choice.tooDark.includes(id) && was - is >= LESS_LIGHT ? [`${name} (light ${was.toFixed(0)} → ${is.toFixed(0)} mol/m²)`] : [];
+  });
   const alike = choice.asGoodAs.map(short);
   return (
     <p class="finding">

@@ -44,6 +44,7 @@ export function SectionPicture() {
         <Pick label="Plant under it" things={plants.value} chosen={plant.value} onChange={(id) => (askedPlant.value = id)} />
       </p>
       {problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}
+      {!section && problems.length === 0 && <p class="quiet" role="status">Following the sun through the day…</p>}
       {section && (
         <>
           <Picture section={section} stale={isStale(cutting.value)} />

@@ -53,8 +53,8 @@ export function TryCard() {
 
 function nextWords(): NextThing | null {
   const option = openOption.value;
-  if (option === null) return nothingHarmed() ? null : { text: 'Open an option, or let the best roof or screen be found.', run: toFinding };
-  if (postsInTheWay.value.length > 0) return { text: `A post of option ${option.id} would stand in ${postsInTheWay.value[0].by}: move or resize the cloth.` };
+  if (option === null) return nothingHarmed() ? null : { text: 'Open an option, or let the best be found.', run: toFinding };
+  if (postsInTheWay.value.length > 0) return { text: `Move the cloth of option ${option.id}: a post stands in ${postsInTheWay.value[0].by}.` };
   return side.value === 'after' ? { text: `Hold option ${option.id} against today: split the drawing.`, run: () => (side.value = 'split') } : { text: `Hold option ${option.id} against the others, side by side.` };
 }
 

@@ -11,6 +11,9 @@ export function moneyWords(cost: number | null, currency: string): string {
   return cost === null ? 'price not known' : `${Math.round(cost)} ${currency}`;
 }
 
+/** Light that is not told apart from none lost. [mol/m²] */
+export const LESS_LIGHT = 0.5;
+
 /** Up to these shares of an effect its doubt leaves it sure, or fairly sure. Our choice. */
 const SURE = 0.25;
 const FAIRLY_SURE = 0.6;
