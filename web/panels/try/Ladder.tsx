@@ -25,7 +25,7 @@ export function Ladder() {
       {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
       {shown && <p class="quiet">What each alone spares, of all harm to leaves.</p>}
       <ol class="ladder">
-        {[...(shown?.value.steps ?? []), ...dearer].map((rung) => <li key={rung.id}><strong>{rung.name}</strong> <Effect rung={rung} /> {rung.sentence}</li>)}
+        {[...(shown?.value.steps ?? []), ...dearer].map((rung) => <li key={rung.id}><strong>{rung.name}:</strong> <Effect rung={rung} /> {rung.sentence}</li>)}
       </ol>
     </section>
   );
