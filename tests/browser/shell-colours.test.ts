@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, test } from 'vitest';
-import { HEAT_RAMP, LIGHT_RAMP, SCALES, colourOf, paintCells } from '../../web/charts/ramp.ts';
+import { HEAT_RAMP, LIGHT_RAMP, RAMP_SHARE, SCALES, colourOf, gradeColour, paintCells } from '../../web/charts/ramp.ts';
 
 /** Relative luminance and contrast ratio: W3C, Web Content Accessibility Guidelines 2.2, definitions (w3.org/TR/WCAG22/#dfn-relative-luminance, #dfn-contrast-ratio). */
 const channels = (hex: string): number[] => (hex.length === 4 ? Array.from(hex.slice(1), (one) => one + one) : [hex.slice(1, 3), hex.slice(3, 5), hex.slice(5, 7)]).map((pair) => Number.parseInt(pair, 16) / 255);
@@ -64,6 +64,26 @@ describe.each([['heat', HEAT_RAMP], ['light', LIGHT_RAMP]] as const)('the ramp o
   test('shows the plan’s ink at 3:1 or better on every stop', () => {
     for (const stop of ramp) expect(contrast(stop, '#1d2330')).toBeGreaterThanOrEqual(3);
   });
+});
+
+test('the heat painted on the dark paper leaves its light ink at 3:1 or better on every stop', () => {
+  const [paper, ink] = ['paper', 'ink'].map((name) => channels(tokensOf('dark').get(name) ?? ''));
+  const hexOf = (rgb: readonly number[]): string => `#${rgb.map((value) => Math.round(value * 255).toString(16).padStart(2, '0')).join('')}`;
+  for (const stop of [...HEAT_RAMP, ...LIGHT_RAMP]) {
+    const painted = channels(stop).map((value, k) => RAMP_SHARE.dark * value + (1 - RAMP_SHARE.dark) * paper[k]);
+    expect(contrast(hexOf(painted), hexOf(ink)), stop).toBeGreaterThanOrEqual(3);
+  }
+});
+
+test('the legend’s five colours are ones the map paints, from dark to light', () => {
+  for (const on of ['grade', 'hotLoad'] as const) {
+    const five = [1, 2, 3, 4, 5].map((grade) => gradeColour(grade, on));
+    for (const [k, colour] of five.entries()) {
+      expect(HEAT_RAMP).toContain(colour);
+      if (k > 0) expect(luminance(channels(colour))).toBeGreaterThan(luminance(channels(five[k - 1])));
+    }
+  }
+  expect([1, 2, 3, 4, 5].map((grade) => gradeColour(grade, 'grade'))).toEqual([1, 2, 3, 4, 5].map((grade) => colourOf(grade, SCALES.grade)));
 });
 
 test('a value takes the colour of its place on the scale, the end’s beyond it, and none where there is none', () => {

@@ -9,6 +9,11 @@ import { quantity, stage } from '../state/view.ts';
 
 const OUT_OF_DATE = 0.5;
 
+/** A colour of the ramp as the map shows it on this theme's paper, for legends. */
+export function paintedColour(colour: string): string {
+  return `color-mix(in srgb, ${colour} ${RAMP_SHARE[wornTheme.value] * 100}%, var(--paper))`;
+}
+
 /** A picture that a card lays over the plan in the heat's place; while it holds `null`, the heat is shown. */
 export const standIn = signal<ReadonlySignal<HeatPicture | null> | null>(null);
 

@@ -52,6 +52,13 @@ export function colourOf(value: number, { ramp, from, to }: Scale): string {
   return ramp[stopOf(value, from, to)];
 }
 
+/** Colour of a grade on its own map, or in the middle of its stretch of the hot load's. @param grade 1 to 5 */
+export function gradeColour(grade: number, on: 'grade' | 'hotLoad'): string {
+  if (on === 'grade') return colourOf(grade, SCALES.grade);
+  const edges = [SCALES.hotLoad.from, ...GRADE_FROM, SCALES.hotLoad.to];
+  return colourOf((edges[grade - 1] + edges[grade]) / 2, SCALES.hotLoad);
+}
+
 /** Index of the stop, 0 to 15. */
 function stopOf(value: number, from: number, to: number): number {
   return Math.min(15, Math.max(0, Math.floor(((value - from) / (to - from)) * 16)));

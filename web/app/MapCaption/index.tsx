@@ -1,16 +1,17 @@
 import { useEffect } from 'preact/hooks';
-import { formatLength, gradeOf, inYearlySpan, nameOf } from '../../../engine/index.ts';
+import { formatLength, GRADE_WORDS, gradeOf, inYearlySpan, nameOf, QUANTITY_UNITS } from '../../../engine/index.ts';
 import type { Period, PlanPoint } from '../../../engine/index.ts';
+import { gradeColour, SCALES } from '../../charts/ramp.ts';
 import { valueAt } from '../../charts/value-at.ts';
 import { aim } from '../../map/drawing.ts';
-import { pointedAt, readMapAt } from '../../map/overlays.ts';
-import { mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/heat/words.ts';
+import { hatched, pointedAt, readMapAt } from '../../map/overlays.ts';
+import { isGraded, mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/heat/words.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
 import { toolHint } from '../../state/speech.ts';
 import { monthDay, periodKind, pin, quantity } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { standIn } from '../heat-on-map.ts';
+import { paintedColour, standIn } from '../heat-on-map.ts';
 import { dayWords } from '../words.ts';
 import './style.css';
 
@@ -33,11 +34,26 @@ export function MapCaption() {
         <strong>{QUANTITY_WORDS[quantity.value].name}</strong> {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords(period)}
         {climate.from === 'rough' && <>, <b>rough climate</b></>}
       </p>
+      {!hatched.value && <Key />}
       {offSeason && <p class="map-caption-date">{dayWords(monthDay.value)}: <em>not your season</em></p>}
       {live.problems.length > 0 ? <p><b>Out of date: there is no newer map, see beside</b></p> : isStale(live) && <p><b>Out of date, being worked out again</b></p>}
       <Readout />
     </div>
   );
+}
+
+/** The ramp in one line: the five words, or the ends with the unit. */
+function Key() {
+  const of = quantity.value;
+  const { ramp, from, to } = SCALES[of];
+  if (isGraded(of)) {
+    return (
+      <p class="map-caption-key">
+        {GRADE_WORDS.map((word, index) => <span key={word}><i style={{ background: paintedColour(gradeColour(index + 1, of)) }} />{word}</span>)}
+      </p>
+    );
+  }
+  return <p class="map-caption-key"><span>{from}</span><i class="ramp-line" style={{ background: `linear-gradient(to right, ${ramp.map(paintedColour).join(', ')})` }} /><span>{to} {QUANTITY_UNITS[of]}</span></p>;
 }
 
 /** Of what is painted, which may be older than what is asked. */

@@ -1,8 +1,8 @@
 import { GRADE_FROM, GRADE_WORDS, QUANTITY_UNITS } from '../../../engine/index.ts';
 import type { Quantity } from '../../../engine/index.ts';
-import { colourOf, gradeHatchId, RAMP_SHARE, SCALES } from '../../charts/ramp.ts';
+import { paintedColour } from '../../app/heat-on-map.ts';
+import { gradeColour, gradeHatchId, SCALES } from '../../charts/ramp.ts';
 import { hatched } from '../../map/overlays.ts';
-import { wornTheme } from '../../state/settings.ts';
 import { periodKind } from '../../state/view.ts';
 import { isGraded, QUANTITY_WORDS } from './words.ts';
 
@@ -21,7 +21,7 @@ export function Legend({ quantity }: { readonly quantity: Quantity }) {
           <ol class={hatched.value ? 'grade-steps hatched' : 'grade-steps'}>
             {GRADE_WORDS.map((word, index) => (
               <li key={word}>
-                <span class="grade-swatch" style={{ background: painted(colourOf(quantity === 'grade' ? index + 1 : gradeMiddle(index), scale)) }}>
+                <span class="grade-swatch" style={{ background: paintedColour(gradeColour(index + 1, quantity)) }}>
                   <svg aria-hidden="true"><rect width="100%" height="100%" fill={`url(#${gradeHatchId(index + 1)})`} /></svg>
                   <b>{index + 1}</b>
                 </span>
@@ -36,7 +36,7 @@ export function Legend({ quantity }: { readonly quantity: Quantity }) {
         </>
       ) : (
         <div class="ramp" aria-hidden="true">
-          <div class="ramp-bar" style={{ background: `linear-gradient(to right, ${scale.ramp.map(painted).join(', ')})` }} />
+          <div class="ramp-bar" style={{ background: `linear-gradient(to right, ${scale.ramp.map(paintedColour).join(', ')})` }} />
           {[scale.from, ...scale.contours, scale.to].map((value) => <span key={value} style={{ left: place(value) }}>{value}</span>)}
         </div>
       )}
@@ -44,16 +44,7 @@ export function Legend({ quantity }: { readonly quantity: Quantity }) {
   );
 }
 
-/** A colour of the ramp as the map shows it on this theme's paper. */
-function painted(colour: string): string {
-  return `color-mix(in srgb, ${colour} ${RAMP_SHARE[wornTheme.value] * 100}%, var(--paper))`;
-}
-
 const EDGES = [0, ...GRADE_FROM, 24] as const;
-
-function gradeMiddle(index: number): number {
-  return (EDGES[index] + EDGES[index + 1]) / 2;
-}
 
 function gradeSpan(index: number): string {
   if (index === 0) return `< ${EDGES[1]}`;

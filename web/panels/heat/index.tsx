@@ -13,6 +13,9 @@ import { MapChoice } from './MapChoice.tsx';
 import { PlantRow } from './PlantRow.tsx';
 import { worstFirst } from './words.ts';
 
+// One file with the card that the first picture shows.
+export { MapCaption } from '../../app/MapCaption/index.tsx';
+
 const MapFindings = lazily(() => import('./closer.ts').then((part) => part.MapFindings), 'What the map shows');
 const SpotCard = lazily(() => import('./closer.ts').then((part) => part.SpotCard), 'The spot');
 const ShadowClock = lazily(() => import('./closer.ts').then((part) => part.ShadowClock), 'The shadow of a stick');

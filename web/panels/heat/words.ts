@@ -16,7 +16,7 @@ export const QUANTITY_WORDS: Readonly<Record<Quantity, { readonly name: string; 
 };
 
 /** Whether a quantity's map falls into the five grades. */
-export function isGraded(quantity: Quantity): boolean {
+export function isGraded(quantity: Quantity): quantity is 'grade' | 'hotLoad' {
   return quantity === 'hotLoad' || quantity === 'grade';
 }
 
