@@ -273,7 +273,6 @@ export interface Caution {
   /** A stop: not to go on before it is answered. */
   readonly stop: boolean;
   readonly text: string;
-  readonly source: string;
 }
 
 /** A corner that stays put, to measure from. */
@@ -372,4 +371,4 @@ export interface BuildSheet {
 }
 
 export type SheetResult = { readonly ok: true; readonly sheet: BuildSheet } | { readonly ok: false; readonly problems: readonly Problem[] };
-export type CostResult = { readonly ok: true; readonly cost: Cost } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type CostResult = { readonly ok: true; readonly cost: Cost; readonly hours: HourRange } | { readonly ok: false; readonly problems: readonly Problem[] };
