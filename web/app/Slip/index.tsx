@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import { CARDS } from '../../panels/index.ts';
 import { cardNext, nextThing } from '../../state/next.ts';
@@ -31,8 +31,12 @@ export function Slip() {
   useEffect(() => {
     cardNext.value = null;
   }, [current]);
+  // A card that stands in for a while takes the whole slip; when it goes, the drawing has its room and its tools again.
+  const stoodIn = useRef(false);
   useEffect(() => {
     if (besides !== null) slipHeight.value = 'full';
+    else if (stoodIn.current && slipHeight.value === 'full') slipHeight.value = 'half';
+    stoodIn.current = besides !== null;
   }, [besides]);
 
   const card = CARDS[current];
