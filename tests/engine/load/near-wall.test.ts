@@ -17,6 +17,14 @@ test('the east face has the morning and the west face the afternoon, whose air i
   expect(west?.hotHours).toBeGreaterThan(1.5 * (east?.hotHours ?? 0));
 });
 
+test('a low wall lets the sun over it, but its face is not lit from behind', () => {
+  const low = (x: number): number => at(x, [{ ...WALL, height: 0.4 }])?.sunHours ?? 0;
+  const day = low(3.6) + low(2.4);
+  expect(day).toBeGreaterThan(12);
+  // 33.4° north: the longest day has 14.3 hours.
+  expect(day).toBeLessThan(14.4);
+});
+
 test('a face farther off than a metre is not told of, unless the plant reaches nearer; nor is one in the shade', () => {
   expect(at(4.3)).toBeNull();
   expect(at(4.3, [WALL], 0.4)?.distance).toBeCloseTo(0.8, 9);

@@ -32,6 +32,9 @@ test('a whole year has more sun in June than in December, though the plan knows 
   expect(weeks.value).toHaveLength(53);
   const hours = (k: number): number => weeks.value[k].sun.reduce((sum, hour) => sum + hour, 0);
   expect(hours(24)).toBeGreaterThan(hours(50));
+  // 37.9° north in mid-December: 9 h 30 min from sunrise to sunset, the first and last of it too faint to count.
+  expect(hours(50)).toBeGreaterThan(8);
+  expect(hours(50)).toBeLessThan(9.5);
   expect(weeks.value.filter(({ clocksChanged }) => clocksChanged)).toHaveLength(2);
 });
 
