@@ -5,9 +5,9 @@ import { fileNameOf, offerFile } from '../../state/files.ts';
 import { findOut } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { printPaper } from '../papers/print-paper.ts';
+import { DataTable } from './DataTable.tsx';
 import { grounds } from './grounds.ts';
 import { today } from './season.ts';
-import { tied } from './tied.ts';
 import { YearPaper } from './YearPaper.tsx';
 import { spanWords } from './YearStrip.tsx';
 
@@ -63,17 +63,6 @@ function Fold({ title, children }: { readonly title: string; readonly children: 
 
 function Sentences({ advice }: { readonly advice: readonly Advice[] }) {
   return <ul>{advice.map((one) => <li key={one.text}>{one.text} <span class="quiet">({grounds(one)})</span></li>)}</ul>;
-}
-
-function DataTable({ head, rows }: { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] }) {
-  return (
-    <div class="sheet-table" tabIndex={0} role="group" aria-label={head.join(', ')}>
-      <table>
-        <thead><tr>{head.map((text) => <th key={text} scope="col">{text}</th>)}</tr></thead>
-        <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row"><bdi>{name}</bdi></th>{cells.map((text, column) => <td key={column}>{tied(text)}</td>)}</tr>)}</tbody>
-      </table>
-    </div>
-  );
 }
 
 /** When a plant is hurt and what it gets to live on under a cover; how many nights too, where the climate has winter months. */

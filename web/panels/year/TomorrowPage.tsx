@@ -31,7 +31,7 @@ export function TomorrowPage() {
           <DayList day={shown.value} />
         </div>
       )}
-      {wanted && shown && <button type="button" disabled={working !== null} onClick={() => printPaper(<><PaperHead /><DayList day={shown.value} /></>)}>Print the list</button>}
+      {wanted && shown && <button type="button" disabled={working !== null} onClick={() => printPaper(<article class="day-paper"><PaperHead /><DayList day={shown.value} /></article>)}>Print the list</button>}
     </section>
   );
 }
