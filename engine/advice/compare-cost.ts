@@ -1,5 +1,5 @@
 import { currencyOf } from '../frame/prices.ts';
-import { sheetOf } from '../frame/sheet.ts';
+import { costOf } from '../frame/sheet.ts';
 import { canopyEdge, cleanPath, distance, pathLength } from '../plan/geometry.ts';
 import { DEFAULTS } from '../plan/defaults.ts';
 import type { Canopy, Feature, Plan, Problem, Screen } from '../plan/types.ts';
@@ -20,7 +20,7 @@ export function clothArea(thing: Canopy | Screen): number {
   }, roof);
 }
 
-/** What the things added to a yard cost in money and work: cloth by its build sheet, pots nothing; for what is planted or walled no price is known. @param plan with them */
+/** What the things added to a yard cost in money and work: cloth by its build sheet, pots nothing; for what is planted or walled no price is known. */
 export function costOfAll(added: readonly Feature[], plan: Plan): Outcome<ChoiceCost> {
   const missing: string[] = [];
   const problems: Problem[] = [];
@@ -28,14 +28,14 @@ export function costOfAll(added: readonly Feature[], plan: Plan): Outcome<Choice
   const hours = { low: 0, high: 0 };
   for (const feature of added) {
     if (isCloth(feature)) {
-      const result = sheetOf(plan, feature.id);
+      const result = costOf(feature, plan);
       if (!result.ok) problems.push(...result.problems);
       else {
-        const { cost, work } = result.sheet;
+        const { cost } = result;
         missing.push(...cost.missing);
         total = total === null || cost.total === null ? null : total + cost.total;
-        hours.low += work.hours.low;
-        hours.high += work.hours.high;
+        hours.low += result.hours.low;
+        hours.high += result.hours.high;
       }
     } else if (feature.kind === 'wall' || feature.kind === 'hedge' || feature.kind === 'tree' || feature.kind === 'building') {
       missing.push(feature.name ?? feature.id);

@@ -23,7 +23,7 @@ import { costOfFrame } from './shopping.ts';
 import { stepsOf } from './steps.ts';
 import { kerfOf, stockCloth } from './stock.ts';
 import { blockersBelow, footprintOf } from './surroundings.ts';
-import type { CostResult, CutPlan, CutSaving, Piece, SheetResult, Span } from './types.ts';
+import type { CostResult, CutPlan, CutSaving, Piece, SheetResult, Span, WorkEstimate } from './types.ts';
 import { postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
 import { workOf } from './work.ts';
 
@@ -47,7 +47,7 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
   const blocked = made.blockedBy.length > 0;
   const storm = stormPlan(model, brief.section, brief.gust, blocked, units);
   const placed = settingOut(model, plan, units);
-  const work = workOf({ model, cutting, cloth, anchors, massPerMetre: brief.section.mass });
+  const work = workOfDesign(made);
   const post = postStrength(model, brief.section, made.ownWeight, clothMassOf(model));
   const { steps, tools } = stepsOf({ model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk, people: work.people }, units);
   return {
@@ -82,10 +82,14 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
   };
 }
 
-/** What the sheet of a canopy or screen would cost, to the cent the same as `sheetOf`'s. It need not be in the plan. */
+/** What the sheet of a canopy or screen would cost in money and hours, to the cent the same as `sheetOf`'s. It need not be in the plan. */
 export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
   const result = design(thing, plan, unitsOf(plan));
-  return result.ok ? { ok: true, cost: result.design.cost } : result;
+  return result.ok ? { ok: true, cost: result.design.cost, hours: workOfDesign(result.design).hours } : result;
+}
+
+function workOfDesign({ model, cutting, cloth, anchors, brief }: Design): WorkEstimate {
+  return workOf({ model, cutting, cloth, anchors, massPerMetre: brief.section.mass });
 }
 
 function design(thing: Canopy | Screen, plan: Plan, units: Units, effort: Effort = 'best'): { ok: true; design: Design } | Refused {

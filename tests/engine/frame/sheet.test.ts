@@ -45,9 +45,9 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
     fc.assert(
       fc.property(anyFrame, (thing) => {
         const plan = yardWith([thing]);
-        const { cost } = built(thing);
+        const { cost, work } = built(thing);
         const alone = costOf(thing, plan);
-        expect(alone).toEqual({ ok: true, cost });
+        expect(alone).toEqual({ ok: true, cost, hours: work.hours });
         expect(cost.total).toBeCloseTo(cost.items.reduce((sum, item) => sum + (item.amount ?? 0), 0), 6);
         for (const item of cost.items) expect(item.count).toBeGreaterThanOrEqual(item.need);
       }),
