@@ -1,6 +1,5 @@
 import { nearestOnSegment } from '../plan/geometry.ts';
 import type { Plan, PlanPoint } from '../plan/types.ts';
-import { planDirection } from '../scene/direction.ts';
 import type { Period } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
 import type { Outcome } from './types.ts';
@@ -62,13 +61,12 @@ function facesNear({ plan, scene }: Yard, at: PlanPoint, radius: number): Face[]
   }));
 }
 
-function sunOn({ scene, passes, caster, weights }: Yard, { foot, outward, height }: Face): { sunHours: number; hotHours: number } {
+/** So near before the face the solid itself keeps off the sun behind it. */
+function sunOn({ passes, caster, weights }: Yard, { foot, outward, height }: Face): { sunHours: number; hotHours: number } {
   const shares = caster.sharesAt([foot[0] + BEFORE * outward[0], foot[1] + BEFORE * outward[1], Math.min(HIGHEST, height / 2)]);
   let sunHours = 0;
   let hotHours = 0;
   for (let k = 0; k < passes.count; k++) {
-    const [x, y] = planDirection(passes.azimuth[k], passes.altitude[k], scene.upBearing);
-    if (x * outward[0] + y * outward[1] <= 0) continue;
     sunHours += shares[k] * weights.channels.sunHours[k];
     hotHours += shares[k] * weights.channels.hotHours[k];
   }
