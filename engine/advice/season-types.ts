@@ -83,5 +83,7 @@ export interface SeasonResult {
   readonly months: readonly MonthPage[];
   readonly events: readonly SeasonEvent[];
   readonly cautions: readonly Caution[];
+  /** Whether the dates hang on a climate that is a guess. */
+  readonly rough: boolean;
   readonly notes: readonly string[];
 }

@@ -44,6 +44,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
   if (!frost.ok) return frost;
   const parts = { cloth: cloth.value, clay: clay.value, water: water.value, frost: frost.value, newcomers: newcomersOf(plan, span.first, span.last, loads.value) };
   const events = eventsOf(plan, parts);
+  const rough = plan.climate.from === 'rough' && weather === undefined;
   return {
     ok: true,
     value: {
@@ -52,7 +53,8 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
       months: monthPages(plan, events, parts.water),
       events,
       cautions: cautionsFor(['cloth', 'spray', 'heat', 'winter'], plan.cautions),
-      notes: [...parts.cloth.flatMap((one) => clothNotes(plan, one)), ...(plan.climate.from === 'rough' && weather === undefined ? ['The climate is rough: every date below is too.'] : [])],
+      rough,
+      notes: [...parts.cloth.flatMap((one) => clothNotes(plan, one)), ...(rough ? ['The climate is rough: every date below is too.'] : [])],
     },
   };
 }

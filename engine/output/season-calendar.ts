@@ -15,7 +15,7 @@ export function seasonCalendar(plan: Plan, season: SeasonResult): string {
   const name = oneLine(plan.name ?? '') || 'The yard';
   const events = season.events.map((event): CalendarEvent => ({
     ...event,
-    notes: [...event.advice.map(withGround), ...cautionsFor(RISKS[event.kind] ?? [], plan.cautions).map(({ text }) => text)],
+    notes: [...(season.rough ? ['The climate is rough: this date is too.'] : []), ...event.advice.map(withGround), ...cautionsFor(RISKS[event.kind] ?? [], plan.cautions).map(({ text }) => text)],
   }));
   return icalendar(events, { name: `${name}: shade, water, frost`, yard: name, stamp: `${plan.season.year}0101T000000Z` });
 }

@@ -52,7 +52,8 @@ describe('the season of the lane yard as an iCalendar file', () => {
 
   test('each note rests on its ground, and what to mind is with it in the caution’s own words', () => {
     const { description } = eventsIn(text).find(({ summary }) => summary.startsWith('First coat of clay'))!;
-    const [when, ...more] = description.split('\n');
+    const [rough, when, ...more] = description.split('\n');
+    expect(rough).toBe('The climate is rough: this date is too.');
     expect(when).toMatch(/\(extension practice\)$/);
     expect(more.at(-1)).toMatch(/^Sprays: the label is the law.*dried\.$/);
     expect(description).not.toMatch(/common practice: common practice/);
