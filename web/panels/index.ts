@@ -12,7 +12,7 @@ export interface StageCard {
 
 export const CARDS: Partial<Record<Stage, StageCard>> = {
   draw: { load: () => import('../app/first-stages.ts').then((part) => part.DrawCard) },
-  heat: { load: () => import('./heat/index.tsx').then((part) => part.HeatCard) },
+  heat: { load: () => import('../app/first-picture.ts').then((part) => part.HeatCard) },
   // Its boxes edit at once, so the checks on a plan come with it.
   build: { load: () => Promise.all([import('../app/later-stages.ts'), loadPlanChecks()]).then(([part]) => part.BuildCard) },
   place: { load: () => import('../app/later-stages.ts').then((part) => part.PlaceCard) },

@@ -11,7 +11,7 @@ import { TopBar } from '../TopBar/index.tsx';
 import { loadToolRow, loadYardMap } from './slots.ts';
 import './style.css';
 
-const MapCaption = lazily(() => import('../../panels/heat/index.tsx').then((part) => part.MapCaption), '');
+const MapCaption = lazily(() => import('../first-picture.ts').then((part) => part.MapCaption), '');
 
 /** One drawing that never leaves, one slip beside it, one sun bar under it. */
 export function App() {

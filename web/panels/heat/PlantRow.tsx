@@ -3,7 +3,7 @@ import type { PlantLoad } from '../../../engine/index.ts';
 import { lazily } from '../../app/Lazy/index.tsx';
 import { selection } from '../../state/view.ts';
 
-const PlantCard = lazily(() => import('./closer.ts').then((part) => part.PlantCard), 'The plant');
+const PlantCard = lazily(() => import('../../app/first-stages.ts').then((part) => part.PlantCard), 'The plant');
 
 interface PlantRowProps {
   readonly plant: PlantLoad;

@@ -13,13 +13,10 @@ import { MapChoice } from './MapChoice.tsx';
 import { PlantRow } from './PlantRow.tsx';
 import { worstFirst } from './words.ts';
 
-// One file with the card that the first picture shows.
-export { MapCaption } from '../../app/MapCaption/index.tsx';
-
-const MapFindings = lazily(() => import('./closer.ts').then((part) => part.MapFindings), 'What the map shows');
-const SpotCard = lazily(() => import('./closer.ts').then((part) => part.SpotCard), 'The spot');
-const ShadowClock = lazily(() => import('./closer.ts').then((part) => part.ShadowClock), 'The shadow of a stick');
-const SunEyePicture = lazily(() => import('./closer.ts').then((part) => part.SunEyePicture), 'The yard as the sun sees it');
+const MapFindings = lazily(() => import('../../app/first-stages.ts').then((part) => part.MapFindings), 'What the map shows');
+const SpotCard = lazily(() => import('../../app/first-stages.ts').then((part) => part.SpotCard), 'The spot');
+const ShadowClock = lazily(() => import('../../app/first-stages.ts').then((part) => part.ShadowClock), 'The shadow of a stick');
+const SunEyePicture = lazily(() => import('../../app/first-stages.ts').then((part) => part.SunEyePicture), 'The yard as the sun sees it');
 
 /** The card of the second stage: what the map shows, the plants worst first, and the hours of a chosen plant or spot. */
 export function HeatCard() {
