@@ -161,6 +161,39 @@ describe('what the browser refuses is said, with a file at hand', () => {
 });
 
 describe('files', () => {
+  test('a file copy that is over a month old, of a yard changed since, is asked for anew when the yard is opened', async () => {
+    const { context, page } = await fresh();
+    await openFiles(page);
+    await rename(page, 'Changed since');
+    await saved(page);
+    // As if the file had been saved 31 days ago.
+    await page.evaluate(
+      () =>
+        new Promise((resolve) => {
+          const open = indexedDB.open('shadewright');
+          open.onsuccess = () => {
+            const change = open.result.transaction('records', 'readwrite');
+            const store = change.objectStore('records');
+            const all = store.getAllKeys(IDBKeyRange.bound('yard/', 'yard/\uffff'));
+            all.onsuccess = () => {
+              const [key] = all.result;
+              const yard = store.get(key);
+              yard.onsuccess = () => store.put({ ...yard.result, fileCopyAt: Date.now() - 31 * 86_400_000 }, key);
+            };
+            change.oncomplete = () => (open.result.close(), resolve(null));
+          };
+        }),
+    );
+    await page.reload();
+    await page.getByText(/The last file copy of this yard is over a month old/).first().waitFor();
+    await page.getByRole('button', { name: 'Save a file' }).first().click();
+    await saved(page);
+    await page.reload();
+    await graded(page);
+    expect(await page.getByText(/over a month old/).count()).toBe(0);
+    await context.close();
+  });
+
   test('a file out and in again is the same plan, on the shelf beside the one that was open', async () => {
     const { context, page } = await fresh();
     await openFiles(page);

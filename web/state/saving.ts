@@ -125,8 +125,16 @@ export function noteFileCopy(at: number): void {
   void save();
 }
 
-/** Whether the person has had no file copy for 30 days, or since they began, of a yard that they have changed. */
+const OLD_MS = 30 * 86_400_000;
+/** A save that only notes the copy follows it at once. */
+const NOTED_MS = 60_000;
+/** So many steps are work that one would miss. Our choice. */
+const MUCH_WORK = 10;
+
+/** Whether the last file copy of a changed yard is over 30 days old, or there is none of one with much work in it. */
 export function fileCopyIsOld(now: number): boolean {
   const { fileCopyAt } = openYard.value;
-  return history.value.steps.length > 1 && plan.value.features.length > 0 && now - (fileCopyAt ?? 0) > 30 * 86_400_000;
+  const { steps } = history.value;
+  if (plan.value.features.length === 0) return false;
+  return fileCopyAt === null ? steps.length > MUCH_WORK : now - fileCopyAt > OLD_MS && (record?.changedAt ?? 0) - fileCopyAt > NOTED_MS;
 }

@@ -1,9 +1,9 @@
 import { batch, signal } from '@preact/signals';
 import { demoPlan } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
-import { onFileSaved } from './files.ts';
-import { becomeReadOnly, noteFileCopy, openRecord, save, saveInto, saveState } from './saving.ts';
-import { say } from './speech.ts';
+import { onFileSaved, saveFile } from './files.ts';
+import { becomeReadOnly, fileCopyIsOld, noteFileCopy, openRecord, save, saveInto, saveState } from './saving.ts';
+import { notice, say } from './speech.ts';
 import { markKept, wasKept } from './storage/kept-mark.ts';
 import { onTabNews } from './storage/tabs.ts';
 import { storageTrouble } from './storage/trouble.ts';
@@ -22,13 +22,21 @@ export async function openLastYard(): Promise<void> {
   try {
     const id = await lastOpenId();
     const opened = id === null ? null : await readYard(id);
-    if (opened) await show(opened);
-    else await firstYard();
+    if (opened) {
+      await show(opened);
+      remindOfFile();
+    } else await firstYard();
   } catch (error) {
     await show(fresh(demoPlan('courtyard'), 'Demo yard', null));
     saveState.value = { kind: 'unsaved', why: storageTrouble(error) };
   }
   await refreshShelf();
+}
+
+function remindOfFile(): void {
+  if (notice.value !== null || !fileCopyIsOld(Date.now())) return;
+  const { fileCopyAt } = openYard.value;
+  say(`${fileCopyAt === null ? 'There is no file copy of this yard yet' : 'The last file copy of this yard is over a month old'}. Browsers may clear what they keep; a file stays.`, 'warning', { label: 'Save a file', run: saveFile });
 }
 
 async function firstYard(): Promise<void> {
