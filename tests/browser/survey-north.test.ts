@@ -52,6 +52,8 @@ test('at 14:20 the same shadow is refused with its reason and the hours that wor
   await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
   await page.getByLabel('Date of the shadow').fill('2026-05-02');
   await page.getByLabel('Time by the clock').fill('14:20');
+  await page.getByText('Before you go out in the heat').click();
+  await page.getByText(/^Heat: work before 11 in the morning/).waitFor();
   const found = page.getByRole('region', { name: 'North found' });
   await found.getByText(/the sun stands \d\d° high and swings \d\.\d° a minute: no guide to north\. Try \d\d:\d\d to \d\d:\d\d or/).waitFor();
   expect(await found.getByRole('button', { name: /^Take north/ }).count()).toBe(0);

@@ -1,8 +1,10 @@
 import '../first/style.css';
 import './style.css';
 import type { ComponentType } from 'preact';
+import { cautionsFor } from '../../../engine/index.ts';
 import { surveyTopic } from '../../state/view.ts';
 import type { SurveyTopic } from '../../state/view.ts';
+import { plan } from '../../state/yard.ts';
 import { ShadowMarks } from '../marks/index.tsx';
 import { ClimateHelper } from './Climate.tsx';
 import { Height } from './Height.tsx';
@@ -21,6 +23,9 @@ const TOPICS: Readonly<Record<SurveyTopic, { readonly name: string; readonly Top
   marks: { name: 'A shadow that does not fit', Topic: ShadowMarks },
 };
 
+/** Found in the yard, not at the table. */
+const OUTSIDE: readonly SurveyTopic[] = ['north', 'height', 'lengths', 'marks'];
+
 /** What people do not know of their yard, found with a pole, a tape and a clock. */
 export function SurveyCard() {
   const topic = surveyTopic.value;
@@ -34,6 +39,12 @@ export function SurveyCard() {
       </nav>
       <h2>{name}</h2>
       <Topic />
+      {OUTSIDE.includes(topic) && (
+        <details>
+          <summary>Before you go out in the heat</summary>
+          {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <p key={id}>{text}</p>)}
+        </details>
+      )}
     </div>
   );
 }
