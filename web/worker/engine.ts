@@ -17,11 +17,17 @@ export type ValueOf<M extends MethodName> = Awaited<ReturnType<Methods[M]>> exte
 
 const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true, wallNear: true };
 const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { answerSheet: true, height: true, north: true, sheet: true, skyFrom: true, weatherFile: true, whereabouts: true, why: true };
+/** What of the later stages is answered while one looks: no search and no comparison stands before it. */
+type Quick = 'ground' | 'hidden' | 'marks' | 'payoff' | 'section' | 'shadowEdge';
+const QUICK_METHODS: Readonly<Record<Quick, true>> = { ground: true, hidden: true, marks: true, payoff: true, section: true, shadowEdge: true };
 const mapBridge = createBridge(workerStarter(mapWorker), FOR_SHORT_JOBS);
 /** Finds things out, beside what the map is being reckoned for. */
 const surveyBridge = createBridge(workerStarter(surveyWorker));
 /** Of the later stages: their long searches never hold up the map. */
 const adviceBridge = createBridge(workerStarter(adviceWorker));
+/** A search that somebody waits for does not queue behind a comparison that nobody asked for. */
+const searchBridge = createBridge(workerStarter(adviceWorker));
+const quickBridge = createBridge(workerStarter(adviceWorker), FOR_SHORT_JOBS);
 
 /**
  * Asks the engine, off the main thread; what it reckons, it reckons after the weather file in use, if there is one.
@@ -33,5 +39,7 @@ export function askEngine<M extends MethodName>(method: M, args: ArgsOf<M>, opti
 
 function bridgeOf(method: MethodName): Bridge {
   if (method in MAP_METHODS) return mapBridge;
+  if (method in QUICK_METHODS) return quickBridge;
+  if (method === 'site') return searchBridge;
   return method in SURVEY_METHODS ? surveyBridge : adviceBridge;
 }

@@ -1,8 +1,9 @@
 import { useEffect } from 'preact/hooks';
+import { currencyOf } from '../../../engine/index.ts';
 import { calledOf } from '../../map/feature-edits.ts';
-import { numberedMarks } from '../../map/overlays.ts';
 import { plan } from '../../state/yard.ts';
 import { FoundOptions } from './FoundOptions.tsx';
+import { foundMarks } from './marked.ts';
 import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, searching, wish } from './search.ts';
 import type { Wish } from './search.ts';
 import { percentWords } from './words.ts';
@@ -15,7 +16,7 @@ const COUNTS = { 1: 'one thing', 2: 'two things together' } as const;
 /** What to look for, in one sentence whose words can be changed; the search; what it found. */
 export function FindBest() {
   useEffect(() => () => {
-    numberedMarks.value = [];
+    foundMarks.value = [];
   }, []);
   const now = wish.value;
   const change = (part: Partial<Wish>): void => {
@@ -31,7 +32,7 @@ export function FindBest() {
         <HideFrom wish={now} onChange={(hideFrom) => change({ hideFrom })} />, cloth{' '}
         <Word label="Cloth" value={String(now.density)} choices={CLOTHS} onChange={(density) => change({ density: density === 'any' ? 'any' : Number(density) })} />,{' '}
         <Word label="How many" value={String(now.count)} choices={COUNTS} onChange={(count) => change({ count: Number(count) as Wish['count'] })} />, for at most{' '}
-        <Budget value={now.budget} currency={plan.value.stock?.currency ?? ''} onChange={(budget) => change({ budget })} />.
+        <Budget value={now.budget} currency={currencyOf(plan.value)} onChange={(budget) => change({ budget })} />.
       </p>
       <ForWhom chosen={now.plants} onChange={(plants) => change({ plants })} />
       {working ? (
@@ -96,7 +97,7 @@ function ForWhom({ chosen, onChange }: { readonly chosen: readonly string[] | nu
   const words = chosen === null ? 'every plant' : plants.filter(({ id }) => counts.has(id)).map(calledOf).join(', ') || 'no plant';
   return (
     <details class="for-whom">
-      <summary>For <strong>{words}</strong></summary>
+      <summary><span>For <strong>{words}</strong></span></summary>
       <fieldset>
         <legend class="unseen">For which plants</legend>
         {plants.map((feature) => (

@@ -1,11 +1,12 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult } from '../../../engine/index.ts';
 import { formatLength } from '../../../engine/index.ts';
-import { numberedMarks, showOnMap } from '../../map/overlays.ts';
+import { showOnMap } from '../../map/overlays.ts';
 import { openOption } from './tried.ts';
 import { nameOf } from '../../map/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import type { Sight } from '../../worker/advice-methods/site.ts';
+import { foundMarks } from './marked.ts';
 import { putIntoOption } from './option-edits.ts';
 import type { Found } from './search.ts';
 import { harmWords, moneyWords, percentWords } from './words.ts';
@@ -13,7 +14,7 @@ import { harmWords, moneyWords, percentWords } from './words.ts';
 /** What the search found, best first, numbered on the drawing. */
 export function FoundOptions({ found: { plan: asked, result, sights, overAll } }: { readonly found: Found }) {
   useEffect(() => {
-    numberedMarks.value = result.options.map((option, k) => ({ at: option.center, label: String(k + 1), title: `${k + 1}: ${option.why}`, chosen: k === 0 }));
+    foundMarks.value = result.options.map((option, k) => ({ at: option.center, label: String(k + 1), title: `${k + 1}: ${option.why}`, chosen: k === 0 }));
   }, [result]);
   return (
     <div class="found">
@@ -52,8 +53,11 @@ function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
         <thead><tr><th scope="col">Plant</th><th scope="col">Today</th><th scope="col">With it</th><th scope="col">Light left</th></tr></thead>
         <tbody>{option.plants.filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark).map((plant) => <FoundPlant key={plant.id} plant={plant} />)}</tbody>
       </table>
-      {option.plants.flatMap(({ id, lowSun }) => (lowSun ? [<p key={id} class="low-sun">{lowSun.sentence}</p>] : []))}
-      {sights.length > 0 && <p class="sights">{sights.map(sightWords).join(' ')}</p>}
+      <details open={number === 1}>
+        <summary>What low sun it leaves, and who sees it</summary>
+        {option.plants.flatMap(({ id, lowSun }) => (lowSun ? [<p key={id} class="low-sun">{lowSun.sentence}</p>] : []))}
+        {sights.length > 0 && <p class="sights">{sights.map(sightWords).join(' ')}</p>}
+      </details>
       {option.notes.map((note) => <p key={note} class="said">{note}</p>)}
       <p class="paper-buttons">
         {open && <button type="button" onClick={() => putIntoOption(option.features, what, false)}>Put {number} into option {open.id}</button>}{' '}

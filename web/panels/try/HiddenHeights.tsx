@@ -4,11 +4,11 @@ import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID } from 
 import type { PlanPoint } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
 import { calledOf, nameOf } from '../../map/feature-edits.ts';
-import { barredRings, hiddenHeightLines, numberedMarks } from '../../map/overlays.ts';
-import type { NumberedMark } from '../../map/overlays.ts';
+import { barredRings, hiddenHeightLines } from '../../map/overlays.ts';
 import { stripsOf } from '../../map/strips.ts';
 import { plan, units } from '../../state/yard.ts';
 import type { HiddenAnswer } from '../../worker/advice-methods/hidden.ts';
+import { topMarks } from './marked.ts';
 import { hiddenAnswer, hiddenFrom, hiddenShown } from './tried.ts';
 import { percentWords } from './words.ts';
 
@@ -25,8 +25,7 @@ export function HiddenHeights() {
     const answer = hiddenAnswer.value.shown?.value;
     if (!answer || !hiddenShown.value) return clear();
     barredRings.value = stripsOf(bareGround(answer), answer.grid.cell);
-    tops = answer.tops.map(({ id, at, height, hidden }) => ({ at, label: height > hidden ? '!' : '✓', title: topWords(nameOf(id), height, hidden) }));
-    numberedMarks.value = tops;
+    topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({ at, label: height > hidden ? '!' : '✓', title: topWords(nameOf(id), height, hidden) }));
     // Beyond what is said a height is only "over" it; lines need a number.
     const heights = answer.heights.map((height) => Math.min(height, TALLEST_SAID + 1));
     hiddenHeightLines.value = contoursOf(answer.grid, heights, LEVELS).map(({ value, lines }) => ({ lines, label: formatLength(value, units.value) }));
@@ -51,14 +50,10 @@ export function HiddenHeights() {
   );
 }
 
-let tops: readonly NumberedMark[] = [];
-
 function clear(): void {
   hiddenHeightLines.value = [];
   barredRings.value = [];
-  // Others number their finds there, too: only what is this card's own is taken away.
-  if (tops.length > 0 && numberedMarks.value === tops) numberedMarks.value = [];
-  tops = [];
+  topMarks.value = [];
 }
 
 /** Middles of the cells in the yard where nothing of use can be hidden. */

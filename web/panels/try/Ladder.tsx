@@ -1,3 +1,4 @@
+import { currencyOf } from '../../../engine/index.ts';
 import type { LadderStep } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 import { found } from './search.ts';
@@ -33,6 +34,6 @@ export function Ladder() {
 
 function Effect({ rung: { effect, cost } }: { readonly rung: Rung }) {
   if (effect === undefined) return null;
-  const money = cost === undefined || cost === null ? '' : cost === 0 ? ', costs nothing' : `, ${moneyWords(cost, plan.value.stock?.currency ?? '')}`;
+  const money = cost === undefined || cost === null ? '' : cost === 0 ? ', costs nothing' : `, ${moneyWords(cost, currencyOf(plan.value))}`;
   return <span class="rung-effect">{effect}{money}.</span>;
 }

@@ -16,11 +16,13 @@ import { OptionTabs, toFinding } from './OptionTabs.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
 import { postsInTheWay } from './faults.ts';
 import { side } from './held.ts';
+import { layMarks } from './marked.ts';
 import { cancelSearch } from './search.ts';
 import { compared, openOption } from './tried.ts';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {
+  useEffect(layMarks, []);
   useEffect(() => () => {
     cancelSearch();
     if (stage.peek() !== 'place') shownOptions.value = [];

@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import type { ClothKind, ClothSize, Feature, Plan, SiteRequest } from '../../../engine/index.ts';
-import { say } from '../../state/speech.ts';
+import { readOut, say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { askEngine } from '../../worker/engine.ts';
 import type { SiteAnswer } from '../../worker/advice-methods/site.ts';
@@ -53,7 +53,7 @@ export async function findTheBest(): Promise<void> {
     if (mine.signal.aborted) return;
     if (answer.ok) {
       found.value = { plan: asked, ...answer.value };
-      say(answer.value.result.sentence);
+      readOut(answer.value.result.sentence);
     } else searchProblem.value = answer.problems[0]?.message ?? 'The search gave no answer. Nothing has changed; put a roof or a screen in by hand and hold it against today.';
     searching.value = null;
   } catch {
