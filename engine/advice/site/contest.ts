@@ -67,10 +67,15 @@ export class Contest {
       this.forbidden++;
       return;
     }
+    // What breaks one rule is no candidate if it breaks a second: that is quicker to ask than what it spares.
+    if (early.length === 1 && !this.keepsLate(cloth)) {
+      this.forbidden++;
+      return;
+    }
     const spared = score();
     this.scored++;
     if (early.length === 1) {
-      if (this.beatsWithout(early[0], spared)) this.winWithout(early[0], { cloth, kind, spared });
+      if (this.beatsWithout(early[0], spared)) this.without.set(early[0], { cloth, kind, spared });
       return;
     }
     if (spared <= this.toBeat[family]) return;
@@ -99,8 +104,8 @@ export class Contest {
     return Math.max(this.leader, this.without.get(rule)?.spared ?? 0) + ROUNDING;
   }
 
-  private winWithout(rule: SiteRule, scored: Scored): void {
-    const late = this.judges.lateObjections(scored.cloth);
-    if (late !== 'ground' && late.length === 0) this.without.set(rule, scored);
+  private keepsLate(cloth: Canopy | Screen): boolean {
+    const late = this.judges.lateObjections(cloth);
+    return late !== 'ground' && late.length === 0;
   }
 }

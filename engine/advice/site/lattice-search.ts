@@ -41,7 +41,7 @@ const AREA_CLASSES = [2.5, 5, 7.5, 10.5, 16.5];
 const GATHERED = 4_000;
 /** Scores and looks between two steps of the search: a few milliseconds. */
 const SCORES_A_STEP = 16;
-const LOOKS_A_STEP = 200;
+const LOOKS_A_STEP = 50;
 const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];
 const [FRONT, BACK, LEFT, RIGHT] = [0, 1, 2, 3];
 const KINDS: readonly ClothKind[] = ['roof', 'roof with drops', 'screen'];
