@@ -34,8 +34,8 @@ async function clothOf(page: Page, option: string): Promise<Canopy> {
 }
 
 async function middleOf(locator: Locator): Promise<{ x: number; y: number }> {
-  const box = await locator.boundingBox();
-  if (!box) throw new Error('It is not drawn.');
+  // The drawing is made anew after each step: what is looked for may be gone for a moment.
+  const box = await vi.waitUntil(() => locator.boundingBox(), { timeout: 20_000 });
   return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
 }
 
@@ -114,7 +114,7 @@ describe('the courtyard’s options, in one visit', () => {
     const at = (): Promise<number> => bar.getAttribute('aria-valuenow').then(Number);
     expect(await at()).toBe(5.5);
     await bar.press('ArrowRight');
-    expect(await at()).toBe(5.75);
+    await expect.poll(at).toBe(5.75);
     const typed = page.getByLabel('The bar stands at, across');
     await typed.fill('3 m');
     await typed.press('Enter');
@@ -124,7 +124,7 @@ describe('the courtyard’s options, in one visit', () => {
     await page.mouse.down();
     await page.mouse.move(knob.x + 2 * (await metre(page)), knob.y, { steps: 3 });
     await page.mouse.up();
-    expect(await at()).toBeCloseTo(5, 0);
+    await expect.poll(at).toBeCloseTo(5, 0);
   });
 
   test('what option B changes is drawn in two textures, and the ground that changes is the engine’s', async () => {

@@ -6,7 +6,7 @@ import { cautionsFor } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/feature-edits.ts';
 import { numberedMarks } from '../../map/overlays.ts';
 import { cardNext } from '../../state/next.ts';
-import { selection, shownOptions, stage } from '../../state/view.ts';
+import { goToStage, selection, shownOptions, stage } from '../../state/view.ts';
 import { ChoiceBox } from '../draw/ChoiceBox.tsx';
 import { MOVES } from '../draw/move-words.ts';
 import { BarredGround } from './BarredGround.tsx';
@@ -33,7 +33,7 @@ export function PlaceCard() {
     cardNext.value = name === null ? null : elsewhere.value ? { text: `Carry ${name} there, then say so.` } : { text: `Drag ${name} about, or take place 1.` };
   });
   const chosen = pot.value;
-  if (chosen === null) return <p>There is no pot on the plan. Draw one with the Pot tool, or tick “In a pot” in a plant’s numbers.</p>;
+  if (chosen === null) return <p>There is no pot on the plan. Draw one with the Pot tool, or tick “In a pot” in a plant’s numbers. <button type="button" onClick={() => goToStage('draw')}>Draw a pot</button></p>;
   const moved = justMoved.value?.pot === chosen.id ? justMoved.value : null;
   return (
     <div class="place-card">

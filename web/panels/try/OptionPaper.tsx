@@ -42,7 +42,7 @@ export function OptionPaper() {
       <Faults />
       {problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}
       <SectionPicture />
-      {choice ? <Effect choice={choice} rough={working !== null} /> : working && <p class="quiet">Working out what it does…</p>}
+      {choice && choice.plants.length > 0 ? <Effect choice={choice} rough={working !== null} /> : working && <p class="quiet">Working out what it does…</p>}
       <Parts option={option} />
       <p class="paper-buttons">
         <button type="button" class="main" onClick={() => accept(option)}>Take it into the yard</button>{' '}

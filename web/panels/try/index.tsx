@@ -5,7 +5,7 @@ import { cautionsFor } from '../../../engine/index.ts';
 import { cardNext } from '../../state/next.ts';
 import type { NextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
-import { aside, shownOptions, stage } from '../../state/view.ts';
+import { aside, goToStage, shownOptions, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { CompareTable } from './CompareTable.tsx';
 import { FindBest } from './FindBest.tsx';
@@ -17,7 +17,7 @@ import { SectionPicture } from './SectionPicture.tsx';
 import { postsInTheWay } from './faults.ts';
 import { side } from './held.ts';
 import { layMarks } from './marked.ts';
-import { cancelSearch } from './search.ts';
+import { cancelSearch, growing } from './search.ts';
 import { compared, openOption } from './tried.ts';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
@@ -33,7 +33,7 @@ export function TryCard() {
   const options = plan.value.options ?? [];
   return (
     <div class="try-card">
-      {nothingHarmed() && <p class="nothing-to-shade">Nothing to shade: no plant is harmed. You may stop here.</p>}
+      {growing(plan.value).length === 0 ? <p class="nothing-to-shade">Nothing to shade yet: no plant is drawn. <button type="button" onClick={() => goToStage('draw')}>Draw the plants first</button></p> : nothingHarmed() && <p class="nothing-to-shade">Nothing to shade: no plant is harmed. You may stop here.</p>}
       <Ladder />
       <OptionTabs />
       <OptionPaper />

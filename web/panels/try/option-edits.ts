@@ -41,7 +41,7 @@ export function putIntoOption(things: readonly Feature[], what: string, intoNew:
   if (!commitEdit(`Put ${what} into option ${put.optionId}`, put.next)) return;
   openTheOption(put.optionId);
   selection.value = put.ids.slice(0, 1);
-  say(`${what} is in option ${put.optionId}. The yard itself is as it was.`);
+  say(`${what.charAt(0).toUpperCase()}${what.slice(1)} is in option ${put.optionId}. The yard itself is as it was.`);
 }
 
 /** A roof over the plant that is worst off, or a screen between it and its worst sun. */
