@@ -1,10 +1,11 @@
 import { inYearlySpan } from '../../../engine/index.ts';
+import type { MonthDay } from '../../../engine/index.ts';
 import { HEAT_RAMP, colourOf } from '../../charts/ramp.ts';
 import { periodKind } from '../../state/view.ts';
 import { shownPlan } from '../../state/yard.ts';
+import { dateAt, placeOn, stripOf } from '../strip-days.ts';
 import { MONTHS, dayWords } from '../words.ts';
 import { Slider } from './Slider.tsx';
-import { DAYS, dayAt, placeOf, stripStart } from './year-days.ts';
 
 const HEIGHT = 30;
 const BAND = 14;
@@ -19,32 +20,28 @@ interface Props {
 /** The year as a strip of days tinted by how hot they are, the season marked on it, with a bead for the date. */
 export function SeasonStrip({ date, onChange }: Props) {
   const { season, climate } = shownPlan.value;
-  const start = stripStart(season);
-  const at = placeOf(date, start);
+  const strip = stripOf(season, season.year);
+  const placeOf = (monthDay: MonthDay): number => placeOn(strip, `${season.year}-${monthDay}`);
   const inSeason = inYearlySpan(season, date);
   return (
     <Slider
       class="season-strip"
       label="Date"
-      value={at}
-      max={DAYS - 1}
+      value={Math.round(placeOf(date) * strip.days)}
+      max={strip.days - 1}
       step={1}
       words={`${dayWords(date)}${inSeason ? '' : ', outside the season'}`}
-      onChange={(place) => onChange(dayAt(place, start))}
+      onChange={(place) => onChange(dateAt(strip, place))}
     >
       {(width) => {
-        const x = (place: number): number => ((place + 0.5) / DAYS) * width;
-        const from = placeOf(season.from, start);
-        const to = placeOf(season.to, start);
+        const x = (monthDay: MonthDay): number => (placeOf(monthDay) + 0.5 / strip.days) * width;
         return (
           <svg width={width} height={HEIGHT} aria-hidden="true">
             {MONTHS.map((name, index) => {
               const month = index + 1;
-              const first = placeOf(`${String(month).padStart(2, '0')}-01`, start);
-              const next = placeOf(`${String((month % 12) + 1).padStart(2, '0')}-01`, start) || DAYS;
+              const left = placeOf(`${String(month).padStart(2, '0')}-01`) * width;
+              const right = (placeOf(`${String((month % 12) + 1).padStart(2, '0')}-01`) || 1) * width;
               const known = climate.months.find((one) => one.month === month);
-              const left = (first / DAYS) * width;
-              const right = (next / DAYS) * width;
               return (
                 <g key={name}>
                   <rect class={known ? '' : 'season-strip-unknown'} x={left} y={2} width={right - left} height={BAND} fill={known ? colourOf(known.high + (climate.offset ?? 0), TINT) : undefined} />
@@ -52,8 +49,8 @@ export function SeasonStrip({ date, onChange }: Props) {
                 </g>
               );
             })}
-            <path class="season-strip-season" d={`M${x(from)},${BAND + 6}V1H${x(to)}V${BAND + 6}`} />
-            <circle class={`season-strip-bead ${periodKind.value === 'season' ? 'season-strip-idle' : ''}`} cx={x(at)} cy={2 + BAND / 2} r={7} />
+            <path class="season-strip-season" d={`M${x(season.from)},${BAND + 6}V1H${x(season.to)}V${BAND + 6}`} />
+            <circle class={`season-strip-bead ${periodKind.value === 'season' ? 'season-strip-idle' : ''}`} cx={x(date)} cy={2 + BAND / 2} r={7} />
           </svg>
         );
       }}

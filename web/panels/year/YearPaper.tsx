@@ -4,7 +4,7 @@ import { plan } from '../../state/yard.ts';
 import { PaperHead } from '../papers/PaperHead.tsx';
 import { bandsOf } from './bands.ts';
 import { dayWords } from './lists.ts';
-import { stripOf } from './strip-days.ts';
+import { stripOf } from '../../app/strip-days.ts';
 import { Lines, MONTHS, spanWords } from './YearStrip.tsx';
 
 /** The year for the wall, on one page: the strip, the dates with a box to tick, and what to mind. */

@@ -5,8 +5,8 @@ import { bandsOf, marksOn, notedBands } from './bands.ts';
 import type { Band, Mark, Span } from './bands.ts';
 import { dayWords } from './lists.ts';
 import { today } from './season.ts';
-import { isOn, piecesOn, placeOn, stripOf } from './strip-days.ts';
-import type { Strip } from './strip-days.ts';
+import { isOn, piecesOn, placeOn, stripOf } from '../../app/strip-days.ts';
+import type { Strip } from '../../app/strip-days.ts';
 
 export const MONTHS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
 /** A single day is drawn this wide, or nobody would see it. */

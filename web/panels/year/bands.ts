@@ -1,7 +1,7 @@
 import { monthClimate } from '../../../engine/index.ts';
 import type { CivilDate, FeatureOf, Plan, SeasonResult } from '../../../engine/index.ts';
-import { isOn, notedOn } from './strip-days.ts';
-import type { Strip } from './strip-days.ts';
+import { isOn, notedOn } from '../../app/strip-days.ts';
+import type { Strip } from '../../app/strip-days.ts';
 
 export interface Span {
   readonly from: CivilDate;

@@ -1,4 +1,4 @@
-import type { CivilDate, JournalEntry, Plan, Season } from '../../../engine/index.ts';
+import type { CivilDate, JournalEntry, MonthDay, Plan, Season } from '../../engine/index.ts';
 
 const DAY_MS = 86_400_000;
 
@@ -17,10 +17,15 @@ export function stripOf({ from, to }: Season, year: number): Strip {
   return { year, first, days: daysBetween(first, `${year + 1}-${start}`) };
 }
 
-/** Where a date begins on the strip, 0 to 1; a date of another year has the place of its month and day. */
+/** Where a date begins on the strip, 0 to 1; a date of another year has the place of its month and day, 29 February of a common year that of 1 March. */
 export function placeOn({ first, days, year }: Strip, date: CivilDate): number {
   const own = [year, year + 1].map((each) => daysBetween(first, `${each}${date.slice(4)}`)).find((at) => at >= 0 && at < days);
   return (own ?? 0) / days;
+}
+
+/** The month and day at a place of the strip, counted from 0. */
+export function dateAt({ first }: Strip, place: number): MonthDay {
+  return new Date(utcMidnight(first) + place * DAY_MS).toISOString().slice(5, 10);
 }
 
 /** Whether a date lies on the strip itself. */
@@ -41,5 +46,10 @@ export function notedOn(strip: Strip, { journal = [] }: Plan, what: JournalEntry
 }
 
 function daysBetween(from: CivilDate, to: CivilDate): number {
-  return Math.round((Date.parse(`${to}T00:00Z`) - Date.parse(`${from}T00:00Z`)) / DAY_MS);
+  return Math.round((utcMidnight(to) - utcMidnight(from)) / DAY_MS);
+}
+
+/** By numbers: as text, a day that is not is read by each browser in its own way. */
+function utcMidnight(date: CivilDate): number {
+  return Date.UTC(Number(date.slice(0, 4)), Number(date.slice(5, 7)) - 1, Number(date.slice(8)));
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { isOn, piecesOn, placeOn, stripOf } from '../../../../web/panels/year/strip-days.ts';
+import { dateAt, isOn, piecesOn, placeOn, stripOf } from '../../../web/app/strip-days.ts';
 
 const NORTHERN = { year: 2028, from: '06-01', to: '09-15' };
 const SOUTHERN = { year: 2027, from: '12-01', to: '03-15' };
@@ -23,4 +23,19 @@ test('a winter that runs over the strip’s end is drawn in two pieces of its wh
   const strip = stripOf(NORTHERN, 2027);
   const pieces = piecesOn(strip, '2027-12-10', '2028-02-10');
   expect(pieces.map(([at, width]) => [Math.round(at * 365), Math.round(width * 365)])).toEqual([[343, 22], [0, 41]]);
+});
+
+test.each([['a season of a leap year', NORTHERN], ['a season over New Year into a leap year', SOUTHERN]])('every day of the strip of %s can be picked, 29 February too', (_, season) => {
+  const strip = stripOf(season, season.year);
+  const places = Array.from({ length: strip.days }, (_day, place) => place);
+  const picked = places.map((place) => dateAt(strip, place));
+  expect(picked.filter((date) => date === '02-29')).toHaveLength(1);
+  expect(new Set(picked).size).toBe(366);
+  expect(picked.map((date) => Math.round(placeOn(strip, `${season.year}-${date}`) * strip.days))).toEqual(places);
+});
+
+test('a year without 29 February has its bead on 1 March', () => {
+  const strip = stripOf(NORTHERN, 2027);
+  expect(placeOn(strip, '2027-02-29')).toBe(placeOn(strip, '2027-03-01'));
+  expect(Array.from({ length: strip.days }, (_, place) => dateAt(strip, place))).not.toContain('02-29');
 });
