@@ -80,26 +80,30 @@ test('dark, bright sun, and bigger letters read as well as plain light; yard and
   await context.close();
 });
 
+/** Parts of the page that lie over each other, and rows of it pressed to less than what is in them. */
+function squeezedParts(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const parts = ['.top-bar', '.map-slot', '.sun-bar', '.slip', '.stage-tabs'].map((name) => ({ name, element: document.querySelector(name), box: document.querySelector(name)?.getBoundingClientRect() ?? new DOMRect() }));
+    return parts.flatMap(({ name, element, box: a }, index) => [
+      ...parts.slice(index + 1).filter(({ box: b }) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1).map((other) => `${name} and ${other.name}`),
+      ...(name !== '.map-slot' && element && element.scrollHeight > element.clientHeight + 1 ? [`${name} is cut off`] : []),
+    ]);
+  });
+}
+
 test('at 320 px, and with text at 200 %, nothing is cut off sideways and nothing lies over anything', async () => {
-  for (const viewport of [{ width: 320, height: 640 }, { width: 640, height: 450 }]) {
-    const context = await session.context({ viewport });
-    const { page } = await openApp(context, session.site.address);
-    expect(await widerThanWindow(page)).toBe(0);
-    await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
-    expect(await widerThanWindow(page)).toBe(0);
-    const covered = await page.evaluate(() =>
-      ['.top-bar', '.map-slot', '.sun-bar', '.slip', '.stage-tabs'].flatMap((part, index, parts) => {
-        const box = (name: string): DOMRect => document.querySelector(name)?.getBoundingClientRect() ?? new DOMRect();
-        const a = box(part);
-        return parts.slice(index + 1).filter((other) => {
-          const b = box(other);
-          return a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1;
-        }).map((other) => `${part} and ${other}`);
-      }),
-    );
-    expect(covered).toEqual([]);
-    await context.close();
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  for (const viewport of [{ width: 320, height: 640 }, { width: 640, height: 450 }, ...Object.values(SIZES)]) {
+    await page.setViewportSize(viewport);
+    for (const fontSize of ['', '200%']) {
+      await page.evaluate((size) => (document.documentElement.style.fontSize = size), fontSize);
+      const where = `${viewport.width} px, letters ${fontSize}`;
+      await expect.poll(() => widerThanWindow(page), where).toBe(0);
+      await expect.poll(() => squeezedParts(page), where).toEqual([]);
+    }
   }
+  await context.close();
 });
 
 test('the time and the date are moved by keys, and what they mean is said', async () => {

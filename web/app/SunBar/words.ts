@@ -9,6 +9,6 @@ export function heightWords(table: DayTable, minute: number): string {
 
 /** How harmful the sun is at that minute, in a few words; empty when it is not, or not known. */
 export function harmWords(harm: number): string {
-  if (harm >= 0.5) return 'harmful sun';
+  if (harm >= 0.5) return 'harmful';
   return harm >= 0.1 ? 'harmful on hot days' : '';
 }
