@@ -7,7 +7,7 @@ import { plan } from '../../state/yard.ts';
 import { answers } from './answers.ts';
 
 const STOPS = [
-  { text: 'The drawing: darker colours are more harmful sun. The hatched houses and walls throw the shade.', go: () => goToStage('heat') },
+  { text: 'The drawing: the more yellow the ground, the more harmful sun reaches it. The hatched houses and walls throw the shade.', go: () => goToStage('heat') },
   { text: 'The sun bar: its arc over this day, the harmful hours filled dark. Drag the bead, or use the arrow keys.', go: () => (minute.value = 17 * 60) },
   { text: 'The lemon: chosen now. Its sides are judged one by one, for low sun comes in from the side.', go: chooseBurnt },
   { text: 'The drawing stage: every wall, tree and pot with its numbers, and how each is known.', go: () => goToStage('draw') },
