@@ -22,7 +22,7 @@ export interface SeasonParts {
 export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
   const year = plan.season.year;
   const events = [
-    ...parts.newcomers.flatMap((newcomer) => hardening(plan, newcomer)),
+    ...parts.newcomers.flatMap((newcomer) => hardening(plan, newcomer, year)),
     ...parts.cloth.flatMap((cloth) => clothEvents(plan, cloth, year)),
     ...clayEvents(plan, parts.clay, year),
     ...frostEvents(plan, parts.frost, year),
@@ -31,7 +31,7 @@ export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
 }
 
 /** None where the plant gets hardly more sun than before. */
-function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer): SeasonEvent[] {
+function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, year: number): SeasonEvent[] {
   const steps = hardeningOf(from, to, since);
   if (steps === null) return [];
   const { days } = steps;
@@ -39,7 +39,7 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer):
   const cloths = days.flatMap(({ cloth, date }, n) => (date !== null && cloth !== days[n - 1]?.cloth ? [`${cloth === 0 ? 'none' : `${cloth} %`} from ${dayWords(date)}`] : []));
   const was = fromKnown ? `had ${from.toFixed(1)} h of sun a day where it stood` : `is taken to have had ${from.toFixed(0)} h of sun a day before`;
   return [{
-    id: `harden-${plant}-${since}`, kind: 'harden', from: since, to: daysAfter(since, days.length - 1), features: [plant],
+    id: `harden-${plant}-${year}`, kind: 'harden', from: since, to: daysAfter(since, days.length - 1), features: [plant],
     title: `Harden off ${name}`,
     advice: [
       { basis: 'our estimate', text: `${sentenceCase(name)} ${was} and gets ${to.toFixed(1)} h on a clear hot day now: ${days[0].sunHours.toFixed(1)} h on the first day, the morning’s first, and about ${(days[1].sunHours - days[0].sunHours).toFixed(1)} h more each day, over ${days.length} days.` },

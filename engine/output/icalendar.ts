@@ -5,7 +5,7 @@ import { daysAfter } from '../sun/calendar.ts';
 const LINE_OCTETS = 75;
 
 export interface CalendarEvent {
-  /** Unique in the calendar, and the same whenever the same work is meant. */
+  /** Unique in the calendar, and the same whenever the same work is meant: its identifier is made of this alone. */
   readonly id: string;
   /** One word for what sort of work it is. */
   readonly kind: string;
@@ -20,14 +20,12 @@ export interface CalendarEvent {
 export interface CalendarRequest {
   /** Shown as the calendar's name. */
   readonly name: string;
-  /** Tells this yard's events from another's in the same calendar: the same yard must always give the same. */
-  readonly yard: string;
   /** When the calendar was made, "20260101T000000Z". The same plan must pass the same, else a second import is a change. */
   readonly stamp: string;
 }
 
 /** The events as a calendar file, lines ended by CRLF and folded at 75 octets. */
-export function icalendar(events: readonly CalendarEvent[], { name, yard, stamp }: CalendarRequest): string {
+export function icalendar(events: readonly CalendarEvent[], { name, stamp }: CalendarRequest): string {
   const lines = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
@@ -35,16 +33,16 @@ export function icalendar(events: readonly CalendarEvent[], { name, yard, stamp 
     'CALSCALE:GREGORIAN',
     'METHOD:PUBLISH',
     `X-WR-CALNAME:${escapedText(name)}`,
-    ...events.flatMap((event) => eventLines(event, yard, stamp)),
+    ...events.flatMap((event) => eventLines(event, stamp)),
     'END:VCALENDAR',
   ];
   return lines.map((line) => `${folded(line)}\r\n`).join('');
 }
 
-function eventLines(event: CalendarEvent, yard: string, stamp: string): string[] {
+function eventLines(event: CalendarEvent, stamp: string): string[] {
   return [
     'BEGIN:VEVENT',
-    `UID:${identifier(event.id, yard)}`,
+    `UID:${identifier(event.id)}`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${basicDate(event.from)}`,
     // The end of an all-day event is the day after its last.
@@ -58,8 +56,8 @@ function eventLines(event: CalendarEvent, yard: string, stamp: string): string[]
 }
 
 /** A UID of plain characters, whatever the ids in a plan are made of. */
-function identifier(id: string, yard: string): string {
-  return `${plainName(id)}@${plainName(yard)}.shadewright.invalid`;
+function identifier(id: string): string {
+  return `${plainName(id)}@shadewright.invalid`;
 }
 
 /** Letters, digits and hyphens stay; every other character as its code between underscores, so that two names never meet. */

@@ -10,14 +10,18 @@ const RISKS: Readonly<Partial<Record<SeasonEvent['kind'], readonly RiskyTask[]>>
   'cloth-up': ['cloth'], 'cloth-down': ['cloth'], clay: ['spray'], 'winter-cover': ['winter'], frost: ['winter'], harden: ['heat'],
 };
 
-/** The year's dates as a calendar file. The same plan gives the same file to the byte: its stamp is the New Year of the season's year. */
+/**
+ * The year's dates as a calendar file. The same plan gives the same file to the byte: its stamp is the New Year of the season's year.
+ * An event's identifier holds the kind of work, the feature and the year, so that a yard renamed, or drawn anew from the first corner, updates
+ * its events. Two yards with the same ids therefore want a calendar each.
+ */
 export function seasonCalendar(plan: Plan, season: SeasonResult): string {
   const name = oneLine(plan.name ?? '') || 'The yard';
   const events = season.events.map((event): CalendarEvent => ({
     ...event,
     notes: [...(season.rough ? ['The climate is rough: this date is too.'] : []), ...event.advice.map(withGround), ...cautionsFor(RISKS[event.kind] ?? [], plan.cautions).map(({ text }) => text)],
   }));
-  return icalendar(events, { name: `${name}: shade, water, frost`, yard: name, stamp: `${plan.season.year}0101T000000Z` });
+  return icalendar(events, { name: `${name}: shade, water, frost`, stamp: `${plan.season.year}0101T000000Z` });
 }
 
 function withGround({ text, basis, source }: Advice): string {

@@ -5,12 +5,20 @@ import { seasonOf } from '../../engine/advice/season.ts';
 import { type CalendarEvent, icalendar } from '../../engine/output/icalendar.ts';
 import { seasonCalendar } from '../../engine/output/season-calendar.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
+import { moveFeature } from '../../engine/plan/edit.ts';
 import { withOptions } from '../../engine/plan/options.ts';
+import type { Plan } from '../../engine/plan/types.ts';
 
 const STAMP = '20260101T000000Z';
 
 function eventsIn(text: string): ICAL.Event[] {
   return new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
+}
+
+function uidsOf(plan: Plan): string[] {
+  const season = seasonOf(plan);
+  if (!season.ok) throw new Error(season.problems[0].message);
+  return eventsIn(seasonCalendar(plan, season.value)).map(({ uid }) => uid);
 }
 
 function laneWithScreen() {
@@ -50,6 +58,17 @@ describe('the season of the lane yard as an iCalendar file', () => {
     expect(eventsIn(moved).map(({ uid }) => uid)).toEqual(eventsIn(text).map(({ uid }) => uid));
   });
 
+  test('a yard renamed, put elsewhere, shifted on its paper, and told a day later of a moved pot keeps every identifier, each with its year', () => {
+    const pot = plan.features.find((feature) => feature.kind === 'plant' && feature.container === true)!;
+    const movedOn = (date: string): Plan => ({ ...plan, journal: [{ date, what: 'moved', feature: pot.id }] });
+    const shifted = plan.features.reduce<Plan>((next, { id }) => moveFeature(next, id, [3, -2]), movedOn('2026-12-11'));
+    const other = { ...shifted, name: 'Grandmother’s', site: { ...plan.site, latitude: plan.site.latitude + 0.01, longitude: plan.site.longitude - 0.01 } };
+    const uids = uidsOf(movedOn('2026-12-10'));
+    expect(uids.filter((uid) => uid.startsWith('harden'))).toHaveLength(1);
+    expect(uids.every((uid) => uid.includes('-2026@'))).toBe(true);
+    expect(uidsOf(other).toSorted()).toEqual(uids.toSorted());
+  });
+
   test('each note rests on its ground, and what to mind is with it in the caution’s own words', () => {
     const { description } = eventsIn(text).find(({ summary }) => summary.startsWith('First coat of clay'))!;
     const [rough, when, ...more] = description.split('\n');
@@ -74,12 +93,12 @@ test.each([
   ['line breaks', 'one\ntwo\r\nthree'.replaceAll('\r\n', '\n')],
   ['long text with letters of many octets', 'Ü€𝄞 '.repeat(60).trim()],
 ])('%s come back as they went in', (_, words) => {
-  const [read] = eventsIn(icalendar([event('e', words.replaceAll('\n', ' '), words)], { name: words, yard: words, stamp: STAMP }));
+  const [read] = eventsIn(icalendar([event('e', words.replaceAll('\n', ' '), words)], { name: words, stamp: STAMP }));
   expect(read.summary).toBe(words.replaceAll('\n', ' '));
   expect(read.description).toBe(words);
 });
 
 test('text cannot put a line of its own into the calendar', () => {
-  const read = eventsIn(icalendar([event('e\r\nEND:VCALENDAR', 'x\r\nBEGIN:VEVENT', 'y\rz')], { name: 'n\nBEGIN:VEVENT', yard: 'y\r\n', stamp: STAMP }));
+  const read = eventsIn(icalendar([event('e\r\nEND:VCALENDAR', 'x\r\nBEGIN:VEVENT', 'y\rz')], { name: 'n\nBEGIN:VEVENT', stamp: STAMP }));
   expect(read).toHaveLength(1);
 });
