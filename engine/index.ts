@@ -228,6 +228,9 @@ export { waterOf } from './advice/water.ts';
 // output: Results for people and other programs.
 export { loadCsv } from './output/csv.ts';
 export { loadGeoJson, lonLatOf } from './output/geo-json.ts';
+export { GRADE_HATCH } from './output/grade-hatch.ts';
+export type { Occupied } from './output/grade-numbers.ts';
+export { crownsOf, gradeNumbersAt } from './output/grade-numbers.ts';
 export { heatMap, heatMapKey } from './output/heat-map.ts';
 export type { CalendarRequest } from './output/icalendar.ts';
 export { icalendar } from './output/icalendar.ts';

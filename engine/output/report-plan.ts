@@ -6,6 +6,8 @@ import { boundsOf, canopyCorners, openRing } from '../plan/geometry.ts';
 import type { Feature, Plan, PlanPoint } from '../plan/types.ts';
 import { formatLength, type Units } from '../plan/units.ts';
 import { planDirection } from '../scene/direction.ts';
+import { GRADE_HATCH } from './grade-hatch.ts';
+import { crownsOf, gradeNumbersAt } from './grade-numbers.ts';
 import { plantLetter } from './heat-map.ts';
 import { escaped } from './sheet-markup.ts';
 import { coordinate, label, pathThrough, svgPicture } from './report-svg.ts';
@@ -14,14 +16,9 @@ import { coordinate, label, pathThrough, svgPicture } from './report-svg.ts';
 const LONG_SIDE = 1000;
 const ROOM = 60;
 const LETTER = 26;
-/** Hatching by grade, mild to scorching: how far apart the strokes are and whether they cross; mild ground stays white. [drawing units] */
-const HATCHES: readonly (null | { readonly apart: number; readonly width: number; readonly crossed: boolean })[] = [
-  null,
-  { apart: 26, width: 1.5, crossed: false },
-  { apart: 13, width: 2, crossed: false },
-  { apart: 12, width: 2.2, crossed: true },
-  { apart: 7, width: 3, crossed: true },
-];
+/** The picture is as wide as the page, about 680 px at 96 dpi: what is given in px is drawn so many units long. */
+const UNITS_PER_PX = 1.6;
+const NUMBER = 20;
 const METRES_PER_FOOT = 0.3048;
 
 interface Frame {
@@ -39,39 +36,38 @@ export function planPicture(plan: Plan, load: LoadResult | null, units: Units): 
     load === null ? '' : `<defs>${patterns()}</defs>${gradeAreas(load, frame)}`,
     `<path d="${pathThrough(openRing(plan.site.boundary).map(frame.at), true)}" fill="none" stroke="black" stroke-width="1.5" stroke-dasharray="14 5 3 5"/>`,
     ...plan.features.map((feature) => drawn(feature, frame)),
+    load === null ? '' : gradeNumbers(plan, load, frame),
     ...(load?.plants ?? []).map(({ at }, index) => letterAt(frame.at(at), index)),
     northArrow(plan, width),
     scaleBar(scale, height, units),
   ].join('');
   const size = `${formatLength(maxX - minX, units)} by ${formatLength(maxY - minY, units)}`;
-  return svgPicture(`The yard from above, ${size}${load === null ? '' : ', hatched by grade'}`, [-ROOM, -ROOM, width + 2 * ROOM, height + 2 * ROOM], inside);
+  return svgPicture(`The yard from above, ${size}${load === null ? '' : ', hatched and numbered by grade'}`, [-ROOM, -ROOM, width + 2 * ROOM, height + 2 * ROOM], inside);
 }
 
-/** A swatch of hatching for each grade, with its word. */
+/** A swatch of hatching for each grade, with its number and its word. */
 export function gradeKey(): string {
   const swatches = GRADE_WORDS.map((word, index) => {
     const x = index * 190;
-    return `<rect x="${x}" y="2" width="44" height="30" fill="${fillOf(index + 1)}" stroke="black"/><text x="${x + 54}" y="25" font-size="22">${escaped(word)}</text>`;
+    return `<rect x="${x}" y="2" width="44" height="30" fill="${fillOf(index + 1)}" stroke="black"/><text x="${x + 54}" y="25" font-size="22">${index + 1} ${escaped(word)}</text>`;
   });
-  return svgPicture('Key to the hatching, mild to scorching', [-2, 0, 950, 36], swatches.join(''));
+  return svgPicture('Key to the hatching, 1 mild to 5 scorching', [-2, 0, 950, 36], swatches.join(''));
 }
 
 function fillOf(grade: number): string {
-  return HATCHES[grade - 1] === null ? 'white' : `url(#report-grade-${grade})`;
+  return `url(#report-grade-${grade})`;
 }
 
 function patterns(): string {
-  return HATCHES.map((hatch, index) => {
-    if (hatch === null) return '';
-    const { apart, width, crossed } = hatch;
-    const across = crossed ? `<path d="M0 0V${apart}" stroke="black" stroke-width="${width}"/>` : '';
-    return `<pattern id="report-grade-${index + 1}" width="${apart}" height="${apart}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M0 0H${apart}" stroke="black" stroke-width="${width}"/>${across}</pattern>`;
+  return GRADE_HATCH.map(({ gap, stroke }, index) => {
+    const [apart, middle, width] = [gap, gap / 2, stroke].map((px) => coordinate(px * UNITS_PER_PX));
+    return `<pattern id="report-grade-${index + 1}" width="${apart}" height="${apart}" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path d="M${middle} 0V${apart}" stroke="black" stroke-width="${width}"/></pattern>`;
   }).join('');
 }
 
 /** Cells of one grade next to each other in a row make one rectangle, all of a grade one path. */
 function gradeAreas({ grid, cells }: LoadResult, frame: Frame): string {
-  const boxes = HATCHES.map((): string[] => []);
+  const boxes = GRADE_HATCH.map((): string[] => []);
   for (let row = 0; row < grid.rows; row++) {
     for (let column = 0; column < grid.columns; ) {
       const grade = cells.grade[row * grid.columns + column];
@@ -85,7 +81,18 @@ function gradeAreas({ grid, cells }: LoadResult, frame: Frame): string {
       column = end;
     }
   }
-  return boxes.map((path, index) => (HATCHES[index] === null || path.length === 0 ? '' : `<path d="${path.join('')}" fill="${fillOf(index + 1)}"/>`)).join('');
+  return boxes.map((path, index) => (path.length === 0 ? '' : `<path d="${path.join('')}" fill="${fillOf(index + 1)}"/>`)).join('');
+}
+
+/** Where each grade has its number, as on the printed map. */
+function gradeNumbers(plan: Plan, { grid, cells }: LoadResult, { at }: Frame): string {
+  const occupied = crownsOf(plan);
+  return GRADE_HATCH.flatMap((_, index) =>
+    gradeNumbersAt(grid, cells.grade.map((grade) => Number(grade === index + 1)), occupied).map((spot) => {
+      const [x, y] = at(spot);
+      return label(x, y + NUMBER / 3, String(index + 1), NUMBER);
+    }),
+  ).join('');
 }
 
 function drawn(feature: Feature, { at, scale }: Frame): string {

@@ -84,15 +84,6 @@ export function paintCells(values: Float64Array, scale: Scale, alpha: number): U
   return pixels;
 }
 
-/** One hatch in five densities, a grade each, for print and for eyes that want it: how far apart its lines are, and how thick. [px at 96 dpi] */
-export const GRADE_HATCH = [
-  { gap: 18, stroke: 0.8 },
-  { gap: 11, stroke: 0.8 },
-  { gap: 7, stroke: 0.9 },
-  { gap: 4.5, stroke: 1.1 },
-  { gap: 3, stroke: 1.5 },
-] as const;
-
 /** Id of a grade's hatch in the drawing's patterns. @param grade 1 to 5 */
 export function gradeHatchId(grade: number): string {
   return `grade-${grade}`;

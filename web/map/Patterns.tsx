@@ -1,4 +1,5 @@
-import { GRADE_HATCH, gradeHatchId } from '../charts/ramp.ts';
+import { GRADE_HATCH } from '../../engine/index.ts';
+import { gradeHatchId } from '../charts/ramp.ts';
 
 /** Cloth is drawn in five weaves: the denser it is, the closer its threads. */
 const WEAVES = [0.2, 0.4, 0.6, 0.8, 1] as const;

@@ -7,7 +7,7 @@ const CELL = 0.5;
 function zonesOf(picture: readonly string[], occupied: Parameters<typeof gradeZonesOf>[2] = []) {
   const rows = picture.toReversed();
   const grades = Float64Array.from(rows.flatMap((row) => [...row].map((digit) => (digit === '.' ? NaN : Number(digit)))));
-  return gradeZonesOf({ x0: 2, y0: -1, cell: CELL, columns: rows[0].length, rows: rows.length }, grades, occupied);
+  return gradeZonesOf({ x0: 2, y0: -1, cell: CELL, columns: rows[0].length, rows: rows.length, height: 0.5 }, grades, occupied);
 }
 
 /** Area inside rings by the even-odd rule, where holes turn the other way. [m²] */

@@ -1,9 +1,8 @@
 import { computed, effect } from '@preact/signals';
-import { buildScene, shadowRingsOf, stateOf, withOptions } from '../../../engine/index.ts';
-import type { Plan, PlantLoad } from '../../../engine/index.ts';
+import { buildScene, crownsOf, shadowRingsOf, stateOf, withOptions } from '../../../engine/index.ts';
+import type { PlantLoad } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
 import { gradeZonesOf } from '../../charts/grade-zones.ts';
-import type { Occupied } from '../../charts/grade-zones.ts';
 import { SCALES } from '../../charts/ramp.ts';
 import { contourLines, gradeZones, plantMarks, shadowRings } from '../../map/overlays.ts';
 import type { PlantMark } from '../../map/overlays.ts';
@@ -50,12 +49,6 @@ export function layHeatOverlays(): () => void {
     gradeZones.value = [];
     plantMarks.value = new Map();
   };
-}
-
-function crownsOf({ features }: Plan): Occupied[] {
-  return features.flatMap((feature): Occupied[] =>
-    feature.kind === 'plant' ? [{ at: feature.at, radius: feature.spread / 2 }] : feature.kind === 'tree' ? [{ at: feature.at, radius: feature.crownWidth / 2 }] : [],
-  );
 }
 
 /** Tones by scorch dose, the plant's own worst side full; nothing harmed, nothing toned. */

@@ -51,10 +51,14 @@ describe('the page', () => {
   });
 
   it('hatches every grade that the yard has, denser where hotter, and every hatching stands in the key', () => {
-    const apart = [...page.matchAll(/<pattern id="report-grade-(\d)" width="(\d+)"/g)].map(([, , width]) => Number(width));
-    expect(apart.length).toBeGreaterThan(3);
+    const apart = [...page.matchAll(/<pattern id="report-grade-(\d)" width="([\d.]+)"/g)].map(([, , width]) => Number(width));
+    expect(apart).toHaveLength(5);
     expect(apart).toEqual(apart.toSorted((a, b) => b - a));
-    for (const word of ['mild', 'warm', 'strong', 'harsh', 'scorching']) expect(page).toContain(`>${word}</text>`);
+    for (const [k, word] of ['mild', 'warm', 'strong', 'harsh', 'scorching'].entries()) expect(page).toContain(`>${k + 1} ${word}</text>`);
+    const hatched = new Set([...page.matchAll(/<path d="[^"]*" fill="url\(#report-grade-(\d)\)"/g)].map(([, grade]) => grade));
+    const numbered = new Set([...page.matchAll(/>(\d)<\/text>/g)].map(([, number]) => number));
+    expect(hatched.size).toBeGreaterThan(1);
+    expect(numbered).toEqual(hatched);
     for (const [, id] of page.matchAll(/url\(#([\w-]+)\)/g)) expect(page).toContain(`id="${id}"`);
   });
 
