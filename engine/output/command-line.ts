@@ -100,6 +100,8 @@ function readOptions(verb: Verb, rest: readonly string[]): Command {
 }
 
 function unknownOption(verb: Verb, name: string, specs: readonly OptionSpec[]): string {
+  const refused = verb.refused?.find((option) => option.name === name);
+  if (refused !== undefined) return refused.why;
   const near = nearestWord(name, specs.map((spec) => spec.name));
   const hint = near === null ? `it knows ${specs.map((spec) => `--${spec.name}`).join(', ')}` : `did you mean --${near}?`;
   return `"${verb.name}" has no option --${name}; ${hint}${near === null ? '.' : ''}`;

@@ -13,6 +13,7 @@ export const review: Verb = {
   summary: 'readings and damage against the estimate and against last year, and what to correct',
   plan: 'required',
   common: ['option', 'units'],
+  refused: [{ name: 'weather', why: 'A review goes by the air of each reading under a clear sky; a weather file’s year is not the day on which it was taken: leave out --weather.' }],
   options: [],
   examples: ['review demo', 'review demo:lane --units imperial', 'review demo --json'],
   run(request): VerbResult {

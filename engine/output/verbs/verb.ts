@@ -16,6 +16,8 @@ export interface Verb {
   readonly plan: 'required' | 'optional' | 'none';
   /** Which of the common options mean something here; the others are refused. `--json` and `--help` always work. */
   readonly common: readonly CommonOption[];
+  /** Common options that one might expect, and why they mean nothing here: a sentence each. */
+  readonly refused?: readonly { readonly name: CommonOption; readonly why: string }[];
   readonly options: readonly OptionSpec[];
   /** Argument lines as typed after `npm run --silent cli --`; a test runs every one, so they use `demo`. */
   readonly examples: readonly string[];

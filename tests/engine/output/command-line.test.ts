@@ -45,6 +45,7 @@ describe('an argument list', () => {
     [['lod', 'demo'], 'There is no verb "lod"; did you mean "load"?'],
     [['load', 'demo', '--haetwave'], '"load" has no option --haetwave; did you mean --heatwave?'],
     [['check', 'demo', '--date', '07-21'], '"check" has no option --date; it knows --json, --help.'],
+    [['review', 'demo', '--weather', 'year.epw'], 'A review goes by the air of each reading under a clear sky; a weather file’s year is not the day on which it was taken: leave out --weather.'],
     [['load'], 'Say which plan: a file, "-" for standard input, or "demo".'],
     [['load', 'a.plan.json', 'b.plan.json'], 'Only one plan can be read at a time: "a.plan.json" or "b.plan.json"?'],
     [['load', 'demo', '--date', '07-21', '--heatwave'], 'Choose one of --date and --heatwave: the heatwave day has its own date.'],
