@@ -37,6 +37,11 @@ const WORTH_SPRAYING = 0.25;
 const EATEN_LEAVES: readonly string[] = ['lettuce', 'spinach', 'chard', 'kale', 'cabbage', 'amaranth', 'leafy'];
 const FUZZY: readonly string[] = ['peach', 'apricot', 'kiwifruit', 'raspberry', 'okra'];
 
+interface Stretch {
+  readonly first: CivilDate;
+  readonly last: CivilDate;
+}
+
 export interface ClayPlant {
   readonly plant: string;
   /** Outside of its crown. [m²] */
@@ -63,7 +68,7 @@ export interface ClayAdvice {
 
 /** @param wide the plan with a season of all months to look at @param harms of that season @param heatDates of its heat days */
 export function clayAdvice(
-  plan: Plan, wide: Plan, loads: readonly PlantLoad[], harms: readonly PlantHarm[], heatDates: readonly CivilDate[], span: { readonly first: CivilDate; readonly last: CivilDate }, weather?: Weather,
+  plan: Plan, wide: Plan, loads: readonly PlantLoad[], harms: readonly PlantHarm[], heatDates: readonly CivilDate[], span: Stretch, weather?: Weather,
 ): Outcome<ClayAdvice> {
   const heat = heatDayOf(plan, buildScene(plan), { kind: 'heatwave' }, weather);
   if (!heat.ok) return heat;
@@ -82,9 +87,10 @@ export function clayAdvice(
       cooler: clayCooling(heat.value.moments, row), fuzzyFruit: FUZZY.includes(row.id),
     }];
   });
-  const coats = plants.length === 0 ? [] : coatDates(plants.map(({ plant }) => plant), harms, heatDates, span);
+  const heatStretch = plants.length === 0 ? null : stretchWorthSpraying(plants.map(({ plant }) => plant), harms, heatDates, span);
+  const coats = heatStretch === null ? [] : coatDates(heatStretch);
   const washedOff = washedOffIn(plan);
-  return { ok: true, value: { plants, skipped, coats, washedOff, advice: sentences(wide, { plants, skipped, coats, washedOff }) } };
+  return { ok: true, value: { plants, skipped, coats, washedOff, advice: sentences(wide, { plants, skipped, coats, washedOff }, heatStretch?.last ?? null) } };
 }
 
 /** How much a clay film cools the hottest leaf of a day that stands in the full sun. [K] */
@@ -109,11 +115,14 @@ function crownSurface(feature: PlantFeature): number {
   return Math.PI * width * (feature.height - base) + (Math.PI / 4) * width * width;
 }
 
-function coatDates(ids: readonly string[], harms: readonly PlantHarm[], heatDates: readonly CivilDate[], span: { readonly first: CivilDate; readonly last: CivilDate }): CivilDate[] {
+/** The days of the year on which the heat does enough harm for a coat to be worth its work; `null`: none do. */
+function stretchWorthSpraying(ids: readonly string[], harms: readonly PlantHarm[], heatDates: readonly CivilDate[], span: Stretch): Stretch | null {
   const most = heatDates.map((date, day) => ({ date, value: Math.max(0, ...harms.filter(({ id }) => ids.includes(id)).map(({ byHeatDay }) => byHeatDay[day])) }));
   const worst = Math.max(...most.map(({ value }) => value));
-  const hot = worst > 0 ? stretchAbove(most, WORTH_SPRAYING * worst, span.first, span.last) : null;
-  if (hot === null) return [];
+  return worst > 0 ? stretchAbove(most, WORTH_SPRAYING * worst, span.first, span.last) : null;
+}
+
+function coatDates(hot: Stretch): CivilDate[] {
   const first = daysAfter(hot.first, -LEAD);
   const coats = [first, daysAfter(first, SECOND_COAT)];
   for (let next = daysAfter(coats[1], EVERY); next < daysAfter(hot.last, -EVERY / 2); next = daysAfter(next, EVERY)) coats.push(next);
@@ -128,7 +137,7 @@ function washedOffIn(plan: Plan): ClayAdvice['washedOff'] {
   return rain === undefined ? null : { sprayed, rain: rain.date, amount: rain.amount ?? 0 };
 }
 
-function sentences(plan: Plan, { plants, skipped, coats, washedOff }: Omit<ClayAdvice, 'advice'>): Advice[] {
+function sentences(plan: Plan, { plants, skipped, coats, washedOff }: Omit<ClayAdvice, 'advice'>, wantedUntil: CivilDate | null): Advice[] {
   if (plants.length === 0) return [{ basis: 'our estimate', text: 'No plant here needs clay: none that may be sprayed is at risk on the heatwave day.' }, ...skipped.map((one) => skipSentence(plan, one))];
   const units = unitsOf(plan);
   const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, units);
@@ -151,15 +160,15 @@ function sentences(plan: Plan, { plants, skipped, coats, washedOff }: Omit<ClayA
   ];
   const fuzzy = plants.filter(({ fuzzyFruit }) => fuzzyFruit).map(({ plant }) => plant);
   if (fuzzy.length > 0) advice.push({ basis: 'common practice', text: `${sentenceCase(namesInside(plan, fuzzy))}: stop 2 to 3 weeks before picking, clay does not wash off fuzzy fruit.` });
-  if (coats.length > 0) advice.push({ basis: 'our estimate', text: coatsSentence(coats) });
+  if (wantedUntil !== null) advice.push({ basis: 'our estimate', text: coatsSentence(coats, wantedUntil) });
   if (washedOff !== null) advice.push({ basis: 'our estimate', text: `${units === 'metric' ? `${washedOff.amount.toFixed(0)} mm` : `${(washedOff.amount / 25.4).toFixed(1)} in`} of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again on the next cool, still morning.` });
   return advice;
 }
 
-/** The two coats by their days, the rest as a rule with the days on which to look at it. */
-function coatsSentence([first, second, ...later]: readonly CivilDate[]): string {
+/** The two coats by their days, the rest as a rule with the days on which to look at it, up to the end of the heat. */
+function coatsSentence([first, second, ...later]: readonly CivilDate[], wantedUntil: CivilDate): string {
   const coats = `Coats about ${daysFolded([first, second])}`;
-  return later.length === 0 ? `${coats}; the heat is over before a third is due.` : `${coats}; the film is wanted until ${dayWords(later[later.length - 1])}. If no rain comes, look at it about ${daysFolded(later)}, and spray only where it has thinned.`;
+  return later.length === 0 ? `${coats}; the heat is over before a third is due.` : `${coats}; the film is wanted until ${dayWords(wantedUntil)}. If no rain comes, look at it about ${daysFolded(later)}, and spray only where it has thinned.`;
 }
 
 function skipSentence(plan: Plan, { plant, why }: { readonly plant: string; readonly why: string }): Advice {

@@ -55,6 +55,9 @@ describe('clay', () => {
     const [sentence] = clay.advice.map(({ text }) => text).filter((text) => text.startsWith('Coats about'));
     const [first, second, ...later] = clay.coats.map((date) => Number(date.slice(8)));
     expect(sentence).toMatch(new RegExp(`^Coats about ${first} and ${second} \\w+; the film is wanted until .*If no rain comes, look at it about`));
+    // The film outlasts the last coat: nobody sprays on the day on which it is no longer wanted.
+    const [, until] = /wanted until (\d+ \w+)\./.exec(sentence) ?? [];
+    expect(Date.parse(`${until} 2026`)).toBeGreaterThan(Date.parse(clay.coats.at(-1) ?? ''));
     for (const day of later) expect(sentence).toMatch(new RegExp(`\\b${day}\\b`));
     const [, looks] = sentence.split('look at it about');
     for (const month of ['June', 'July', 'August']) expect(looks.split(month).length).toBeLessThanOrEqual(2);
