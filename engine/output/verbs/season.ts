@@ -21,6 +21,8 @@ export const season: Verb = {
   run(request): VerbResult {
     const plan = { ...planOf(request), units: request.units };
     if (textGiven(request, 'high') !== undefined) return dayList(request);
+    const stray = ['low', 'day'].find((name) => textGiven(request, name) !== undefined);
+    if (stray !== undefined) return refuseOption(stray, `--${stray} belongs to a forecast: give --high too.`);
     const outcome = seasonOf(plan, request.weather);
     if (!outcome.ok) return outcome;
     const { value } = outcome;

@@ -33,7 +33,7 @@ test('a typed high gives the day’s list by hour, the evening before first; wha
   expect(clocks).toEqual(clocks.toSorted());
   // Blueberries are judged by their fruit, which water does not cool.
   expect(out.replaceAll(/\s+/g, ' ')).toContain('the skin of its fruit reaches');
-  for (const [line, told] of [['--high hot --day 2026-07-20', '"hot" is no temperature'], ['--high 42', 'Say which day'], ['--high 42 --day 20.7.', 'is no date'], ['--high 42 --day 2026-07-20 --ics', 'leave out --ics']]) {
+  for (const [line, told] of [['--high hot --day 2026-07-20', '"hot" is no temperature'], ['--high 42', 'Say which day'], ['--low 20', 'give --high too'], ['--high 42 --day 20.7.', 'is no date'], ['--high 42 --day 2026-07-20 --ics', 'leave out --ics']]) {
     expect(await runLine(`season demo ${line}`)).toMatchObject({ code: 1, err: expect.stringContaining(told) as string });
   }
 });
