@@ -19,8 +19,9 @@ export function readCommand(argv: readonly string[], verbs: readonly Verb[]): Co
   const asksHelp = argv.includes('--help') || argv.includes('-h');
   const found = findVerb(argv, verbs);
   if (found === null) {
-    const [word] = argv.filter((argument) => argument !== '--help' && argument !== '-h');
-    return word === undefined || word === 'help' ? { kind: 'help' } : wrong(argv[0].startsWith('--') ? argv[0] : '', unknownVerb(word, argv, verbs));
+    const [word, second] = argv.filter((argument) => argument !== '--help' && argument !== '-h');
+    const asksOfGroup = asksHelp && second === undefined && verbs.some(({ name }) => name.startsWith(`${word} `));
+    return word === undefined || word === 'help' || asksOfGroup ? { kind: 'help' } : wrong(argv[0].startsWith('--') ? argv[0] : '', unknownVerb(word, argv, verbs));
   }
   if (asksHelp) return { kind: 'help', verb: found.verb };
   return readOptions(found.verb, argv.slice(found.words));

@@ -81,6 +81,7 @@ describe('an argument list', () => {
     expect(read()).toEqual({ kind: 'help' });
     expect(read('--help')).toEqual({ kind: 'help' });
     expect(read('help')).toEqual({ kind: 'help' });
+    expect(read('survey', '--help')).toEqual({ kind: 'help' });
     expect(read('load', '--help')).toMatchObject({ kind: 'help', verb: { name: 'load' } });
     expect(read('spot', 'demo', '-h')).toMatchObject({ kind: 'help', verb: { name: 'spot' } });
   });
