@@ -7,6 +7,9 @@ import { formatTemperature, type Units } from '../../plan/units.ts';
 import { oneLine, table, wrapped } from '../plain-text.ts';
 import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
+/** Between what is today and what an option makes of it. */
+const ARROW = ' → ';
+
 export const compare: Verb = {
   name: 'compare',
   summary: 'today against each option: loads, verdicts, light left, cost, payoff, who sees it',
@@ -58,17 +61,24 @@ function summaryRow({ name, harm, spared, sparedPm, sparedShare, clothArea, cost
   ];
 }
 
-/** Before → after; of a plant whose numbers all stay only the name. */
+/** Before → after; of a plant whose numbers, as they are written, all stay only the name. */
 function plantsTable(plants: readonly ComparedPlant[], units: Units): string {
-  const changed = plants.filter(({ before, after }) => before === null || after === null || before.harm !== after.harm || before.light.sunHours !== after.light.sunHours);
+  const changed = plants.filter((plant) => plant.before === null || plant.after === null || [plantRow(plant, units), ...sideRows(plant, units)].some(hasChange));
   const rows = changed.flatMap((plant) => [plantRow(plant, units), ...sideRows(plant, units)]);
   const same = plants.filter((plant) => !changed.includes(plant)).map(({ name }) => name);
   const unchanged = same.length === 0 ? '' : `\nUnchanged: ${same.join(', ')}.`;
   return `${table(['plant', 'harm K·h/day', 'heatwave K·h', 'peak', 'hot h/day', 'sun h/day', 'light mol/m²', 'verdict'], rows, [1, 2, 3, 4, 5, 6])}${unchanged}`;
 }
 
+function hasChange(cells: readonly string[]): boolean {
+  return cells.some((cell) => {
+    const [before, after] = cell.split(ARROW);
+    return after !== undefined && before !== after;
+  });
+}
+
 function plantRow({ name, before, after }: ComparedPlant, units: Units): string[] {
-  const both = (of: (stand: PlantStand) => string) => [before, after].map((stand) => (stand === null ? 'not there' : of(stand))).join(' → ');
+  const both = (of: (stand: PlantStand) => string) => [before, after].map((stand) => (stand === null ? 'not there' : of(stand))).join(ARROW);
   const number = (value: number | null) => (value === null ? '?' : value.toFixed(1));
   return [
     name,
@@ -87,10 +97,10 @@ function sideRows({ before, after }: ComparedPlant, units: Units): string[][] {
     const was = before?.sides.find((candidate) => candidate.side === side.side);
     if (!was || was.scorchDose === null || side.scorchDose === null || was.peak === null || side.peak === null) return [];
     return [[
-      `  ${sideWords(side.side)}`, '',
-      `${was.scorchDose.toFixed(1)} → ${side.scorchDose.toFixed(1)}`,
-      `${formatTemperature(was.peak, units)} → ${formatTemperature(side.peak, units)}`,
-      `${was.hotHours.toFixed(1)} → ${side.hotHours.toFixed(1)}`, '', '', '',
+      `· ${sideWords(side.side)}`, '',
+      `${was.scorchDose.toFixed(1)}${ARROW}${side.scorchDose.toFixed(1)}`,
+      `${formatTemperature(was.peak, units)}${ARROW}${formatTemperature(side.peak, units)}`,
+      `${was.hotHours.toFixed(1)}${ARROW}${side.hotHours.toFixed(1)}`, '', '', '',
     ]];
   });
 }
