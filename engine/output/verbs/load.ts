@@ -49,7 +49,7 @@ function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string 
   const head = `${name}, ${periodWords(request.period, season.days)}, ${formatLength(grid.height, units)} above the ground`;
   const rough = plan.climate.from === 'rough' && request.weather === undefined ? '\nThe climate is rough: every number below is too.' : '';
   const open = `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ${season.openBeamDose.toFixed(1)} and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day.`;
-  const key = `${heatMapKey(page.colour)}\nGrades of the mean hot load, an index of this project’s own; up is the plan’s +y, letters are the plants below.`;
+  const key = `${heatMapKey(page.colour)}\n${wrapped('Grades of the hot load, an index of this project’s own; up is the plan’s +y, letters are the plants below.', columns, '')}`;
   const blocks = [`${head}${rough}\n${open}`, heatMap(result, page), key];
   const spots = result.hotSpots.map(({ sentence }) => wrapped(`- ${sentence}`, columns));
   blocks.push(spots.length === 0 ? 'Hot spots: none of grade harsh or scorching.' : `Hot spots\n${spots.join('\n')}`);
