@@ -98,7 +98,7 @@ test('at 320 px, and with text at 200 %, nothing is cut off sideways and nothing
     await page.setViewportSize(viewport);
     for (const fontSize of ['', '200%']) {
       await page.evaluate((size) => (document.documentElement.style.fontSize = size), fontSize);
-      const where = `${viewport.width} px, letters ${fontSize}`;
+      const where = { message: `${viewport.width} px wide, letters ${fontSize}` };
       await expect.poll(() => widerThanWindow(page), where).toBe(0);
       await expect.poll(() => squeezedParts(page), where).toEqual([]);
     }
