@@ -23,5 +23,5 @@ test("the README's map is the one the command line draws", () => {
     env: { ...process.env, NO_COLOR: '1' },
     stdio: ['ignore', 'pipe', 'ignore'],
   });
-  expect(drawn).toContain(block('').trimEnd().split('\n').slice(0, 17).join('\n'));
+  expect(drawn).toContain(block('map').trimEnd().split('\n').slice(0, 17).join('\n'));
 });
