@@ -15,6 +15,15 @@ async function openTopic(page: Page, topic: string): Promise<void> {
   await page.getByRole('navigation', { name: 'What to find out' }).getByRole('button', { name: topic }).click();
 }
 
+/** Lets a weather file, always of the same name, fall on the page. */
+function dropWeather(page: Page, file: string): Promise<void> {
+  return page.evaluate((content) => {
+    const data = new DataTransfer();
+    data.items.add(new File([content], 'somewhere.epw'));
+    window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+  }, file);
+}
+
 test('a rough climate says so beside every result until a month is typed, and a dropped weather file takes its place', async () => {
   const context = await session.context({ viewport: SIZES.phone });
   const { page, complaints } = await openApp(context, session.site.address);
@@ -40,41 +49,54 @@ test('a rough climate says so beside every result until a month is typed, and a 
 
   // Every day 30 °C by night and 38 °C at the fifteenth hour: the month's means of highs and lows are these. The sun shines until one o'clock.
   const file = epwLines({ row: (_month, _day, hour) => ({ air: hour === 15 ? 38 : 30, beam: hour > 6 && hour <= 13 ? 700 : 0, diffuse: 80 }) }).join('\n');
-  await page.evaluate((content) => {
-    const data = new DataTransfer();
-    data.items.add(new File([content], 'somewhere.epw'));
-    window.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
-  }, file);
+  await dropWeather(page, file);
   await page.getByText('From a weather file.').waitFor();
   const { climate } = await planOf(page);
   expect(climate).toMatchObject({ from: 'file', heatwaveHigh: 38 });
   expect(climate.months.map(({ high, low }) => [high, low])).toEqual(Array.from({ length: 12 }, () => [38, 30]));
 
   // The yard is reckoned after the file's hours, as the command line's `--weather` does; by its months alone once it is taken off.
-  const read = parseEpw(new TextEncoder().encode(file));
-  if (!read.ok) throw new Error(read.problems[0].message);
+  const hoursOf = (text: string): Weather => {
+    const read = parseEpw(new TextEncoder().encode(text));
+    if (!read.ok) throw new Error(read.problems[0].message);
+    return read.weather;
+  };
+  const weather = hoursOf(file);
   const plan = await planOf(page);
-  const spots = (weather?: Weather): string => {
-    const load = loadOf(plan, { period: { kind: 'season' }, weather });
+  const spots = (after?: Weather): string => {
+    const load = loadOf(plan, { period: { kind: 'season' }, weather: after });
     if (!load.ok) throw new Error(load.problems[0].message);
     return ['no hot spot', 'one hot spot'][load.value.hotSpots.length] ?? `${load.value.hotSpots.length} hot spots`;
   };
-  expect(spots(read.weather)).not.toBe(spots());
+  expect(spots(weather)).not.toBe(spots());
   const inWords = (words: string): Promise<void> => page.getByText(`The map in words: ${words}`, { exact: true }).waitFor({ state: 'attached' });
   await page.keyboard.press('Alt+2');
   await page.getByRole('button', { name: 'Date', exact: true }).click();
   await page.getByRole('radio', { name: 'Season' }).check();
-  await inWords(spots(read.weather));
+  await inWords(spots(weather));
   await page.getByText('After the weather file somewhere.epw').waitFor();
   await page.getByRole('button', { name: 'Take the file off' }).click();
   await inWords(spots());
   await page.getByRole('button', { name: 'Undo: Take the weather file off' }).click();
-  await inWords(spots(read.weather));
+  await inWords(spots(weather));
   await page.reload();
   await page.getByText('After the weather file somewhere.epw').waitFor();
   await page.getByRole('button', { name: 'Date', exact: true }).click();
   await page.getByRole('radio', { name: 'Season' }).check();
-  await inWords(spots(read.weather));
+  await inWords(spots(weather));
+  await page.getByRole('region', { name: 'Plants, worst first' }).getByRole('button', { name: 'Lemon pot' }).click();
+  await page.getByText('The sky from its top').click();
+  await page.getByText('reckoned after the months of the weather file, not after its hours').waitFor();
+
+  // Another file of the same name, place and months, its sun in the hot hours, leaves the first one its hours.
+  const other = epwLines({ row: (_month, _day, hour) => ({ air: hour > 11 ? 38 : 30, beam: hour > 11 && hour <= 20 ? 700 : 0, diffuse: 80 }) }).join('\n');
+  expect(spots(hoursOf(other))).not.toBe(spots(weather));
+  await dropWeather(page, other);
+  await page.getByText('From a weather file.').waitFor();
+  await page.keyboard.press('Alt+2');
+  await inWords(spots(hoursOf(other)));
+  await page.getByRole('button', { name: 'Undo: Take a weather file' }).click();
+  await inWords(spots(weather));
   expect(complaints).toEqual([]);
   await context.close();
 });

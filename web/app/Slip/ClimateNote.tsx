@@ -13,7 +13,7 @@ export function ClimateNote() {
   }
   const source = fileOf(plan.value);
   if (source === null) return null;
-  const file = <bdi>{source.replace(/^Weather file /, '')}</bdi>;
+  const file = <bdi>{source.replace(/^Weather file | \(mark \w+\)$/g, '')}</bdi>;
   return weatherInUse.value ? (
     <p class="climate-note">
       <strong>After the weather file</strong> {file}, hour by hour; the heatwave day is made from its months. <button type="button" onClick={() => takeOff(source)}>Take the file off</button>

@@ -9,6 +9,7 @@ import { fullHoursOf, stretchesOf } from '../../charts/sun-path.ts';
 import { isStale } from '../../state/live.ts';
 import { settings } from '../../state/settings.ts';
 import { sunNow } from '../../state/results.ts';
+import { weatherInUse } from '../../state/weather.ts';
 import type { PathStep, SkyPicture as Sky } from '../../worker/advice-methods/sky-from.ts';
 import { picturedDay } from './pictured.ts';
 import type { Pictured } from './pictured.ts';
@@ -35,6 +36,7 @@ export function SkyPicture({ pictured, place }: { readonly pictured: Pictured; r
           <Dome sky={sky} finding={findingOf(sky, place)} />
           <figcaption>
             {findingOf(sky, place)} The middle is straight up, the rim the horizon, true north at the top. Sun paths of the 21st of each month: thick where the sun is more often harmful than not, unbroken where it reaches {place}, thin and broken where something hides it; a dot each full hour.
+            {weatherInUse.value && ' How often is reckoned after the months of the weather file, not after its hours.'}
           </figcaption>
           <PathTable sky={sky} place={place} />
         </figure>

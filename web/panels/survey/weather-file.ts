@@ -28,8 +28,8 @@ export async function takeWeatherFile(file: File): Promise<void> {
   say(`The yard is reckoned after the hours of ${weather.place.name} now.${warning ? ` ${warning}` : ''}`, warning ? 'warning' : 'done');
 }
 
-/** What the file does not tell, such as sunshine and turbidity, stays as it was. */
-function withWeather(current: Plan, { weather: { place, months }, hottest }: WeatherFile, name: string): Plan {
+/** What the file does not tell, such as sunshine and turbidity, stays as it was. Files of one name and place may differ in their hours: the source tells them apart. */
+function withWeather(current: Plan, { weather: { place, months }, mark, hottest }: WeatherFile, name: string): Plan {
   const rounded = (value: number): number => Math.round(value * 10) / 10;
   const rows = months.map(({ month, high, low, humidity, wind }): ClimateMonth => ({
     ...current.climate.months.find((row) => row.month === month),
@@ -40,5 +40,5 @@ function withWeather(current: Plan, { weather: { place, months }, hottest }: Wea
     ...(Number.isFinite(wind) ? { wind: rounded(wind) } : {}),
   }));
   const { months: _, heatwaveHigh: __, ...how } = current.climate.how ?? {};
-  return setClimate(current, { from: 'file', source: `Weather file ${name}: ${place.name}`, months: rows, heatwaveHigh: Math.max(rounded(hottest), ...rows.map(({ high }) => high)), how });
+  return setClimate(current, { from: 'file', source: `Weather file ${name}: ${place.name} (mark ${mark})`, months: rows, heatwaveHigh: Math.max(rounded(hottest), ...rows.map(({ high }) => high)), how });
 }
