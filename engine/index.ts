@@ -220,7 +220,7 @@ export type { Advice, Basis, ClothLight, ClothMonth, ClothSeason, MonthPage, Sea
 export { seasonYearOf } from './advice/season-span.ts';
 export { seasonOf } from './advice/season.ts';
 export { yearEntries } from './advice/year-entries.ts';
-export type { Forecast, Tomorrow, TomorrowPlant, TomorrowTask } from './advice/tomorrow.ts';
+export type { Forecast, Tomorrow, TomorrowPlant, TomorrowTask } from './advice/tomorrow-types.ts';
 export { tomorrowOf } from './advice/tomorrow.ts';
 export type { PlantWater, WaterDay } from './advice/water.ts';
 export { waterOf } from './advice/water.ts';

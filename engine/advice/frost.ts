@@ -16,7 +16,7 @@ import type { Advice } from './season-types.ts';
 import { dateWords, listWords, namesInside, sentenceCase } from './season-words.ts';
 
 /** A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol. 42:121–133). [K] */
-const CLEAR_NIGHT = 2;
+export const CLEAR_NIGHT = 2;
 /** What frost cloth down to the ground gains at best (Oregon State University 1988: 0 to 3 K claimed, less measured). [K] */
 const MOST_GAINED = 3;
 /** Light through frost cloth of 17 to 42 g/m². */

@@ -1,5 +1,5 @@
 /** One day's list for people to read on a terminal. */
-import type { Tomorrow } from '../advice/tomorrow.ts';
+import type { Tomorrow } from '../advice/tomorrow-types.ts';
 import { dateWords } from '../advice/season-words.ts';
 import type { Plan } from '../plan/types.ts';
 import { formatTemperature, type Units } from '../plan/units.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Forecast, tomorrowOf } from '../../../engine/advice/tomorrow.ts';
+import { tomorrowOf } from '../../../engine/advice/tomorrow.ts';
+import type { Forecast } from '../../../engine/advice/tomorrow-types.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
 import type { Plan } from '../../../engine/plan/types.ts';
