@@ -5,7 +5,7 @@ import { boundsOf, distance, distanceToPath, openRing, pointInRing } from '../pl
 import type { Building, Feature, Plan, PlanPoint, Plant } from '../plan/types.ts';
 
 /** A person with a can needs this much to walk by. Common practice, no source. [m] */
-const PATH_WIDTH = 0.9;
+export const PATH_WIDTH = 0.9;
 /** The water of an eaves' edge falls in a band this wide to both sides. Our choice. [m] */
 const DRIP = 0.2;
 const TRUNK_SHARE = 0.03;

@@ -1,6 +1,7 @@
 import { nameOf, namedInside } from '../load/names.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../plan/types.ts';
 import { formatLength, formatTemperature, type Units } from '../plan/units.ts';
+import { PATH_WIDTH } from './place-ground.ts';
 import type { Tried } from './place-rank.ts';
 import type { PlaceSpot } from './place-types.ts';
 
@@ -44,7 +45,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   if (lowest !== undefined && row.frostDamage !== undefined && lowest <= row.frostDamage) {
     notes.push(`Winter nights fall to ${formatTemperature(lowest, units)} here, and it is damaged from ${formatTemperature(row.frostDamage, units)}: in winter it belongs against a wall or under cover.`);
   }
-  if (plant.move === 'trolley') notes.push('It needs a trolley: two people, and a level way at least 0.9 m wide.');
+  if (plant.move === 'trolley') notes.push(`It needs a trolley: two people, and a level way at least ${formatLength(PATH_WIDTH, units)} wide.`);
   notes.push('Ways are straight lines; gates and steps are not known.');
   return notes;
 }

@@ -1,5 +1,5 @@
 import type { CivilDate, Plan, Side } from '../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference, unitsOf } from '../plan/units.ts';
+import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsOf } from '../plan/units.ts';
 import { nameOf } from '../load/names.ts';
 import { type PlantFeature, rowOf } from '../load/planted.ts';
 import { monthWord } from '../survey/sun-at.ts';
@@ -65,7 +65,7 @@ function better({ accused, sides }: WhyFindings): string {
 function surfaceOf({ plan, feature, limit }: WhyFindings, peak: number): string {
   const units = unitsOf(plan);
   const fruit = rowOf(plan, feature)?.limitOf === 'fruit';
-  return `${fruit ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ${formatTemperature(peak, units)} (± ${formatTemperatureDifference(NEAR_LIMIT, units)}), limit ${formatTemperature(limit ?? 0, units)}`;
+  return `${fruit ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ${formatTemperature(peak, units)} (± ${formatTemperatureDifference(NEAR_LIMIT, units)}), limit ${formatHeatLimit(limit ?? 0, units)}`;
 }
 
 function partRemark({ plan, feature, part }: WhyFindings): string {

@@ -1,5 +1,5 @@
 import type { PlantRow } from '../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference, type Units } from '../plan/units.ts';
+import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../plan/units.ts';
 import { LEAF_SPREAD } from './leaf.ts';
 import type { Limit } from './limit.ts';
 import { compassWord } from './names.ts';
@@ -67,7 +67,7 @@ function placeOf({ side, flank, kind }: Findings): string {
 function surface({ row, leaf, units }: Findings): string {
   const degrees = (celsius: number) => formatTemperature(celsius, units);
   const bare = (celsius: number) => degrees(celsius).split(' ')[0];
-  const limit = formatTemperature(leaf.limit, units, Number.isInteger(leaf.limit) || units === 'imperial' ? 0 : 1).split(' ')[0];
+  const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
   const pm = `(± ${formatTemperatureDifference(LEAF_SPREAD, units).split(' ')[0]})`;
   if (row.limitOf === 'fruit') return `the fruit’s skin about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, limit ${limit}`;
   return `a thirsty leaf about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, a watered one ${bare(leaf.watered)}, limit ${limit}`;

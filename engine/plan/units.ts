@@ -101,6 +101,11 @@ export function formatTemperature(celsius: number, units: Units, decimals = 0): 
   return units === 'metric' ? `${fixed(celsius, decimals)} °C` : `${fixed(celsius / KELVIN_PER_FAHRENHEIT + 32, decimals)} °F`;
 }
 
+/** A plant's heat limit as its row gives it, to the half degree: `44 °C`, `46.5 °C`, `111 °F`. @param celsius [°C] */
+export function formatHeatLimit(celsius: number, units: Units): string {
+  return formatTemperature(celsius, units, Number.isInteger(celsius) || units === 'imperial' ? 0 : 1);
+}
+
 /** A difference of temperatures: `4 K`, `7 °F`. @param kelvin [K] */
 export function formatTemperatureDifference(kelvin: number, units: Units, decimals = 0): string {
   return units === 'metric' ? `${fixed(kelvin, decimals)} K` : `${fixed(kelvin / KELVIN_PER_FAHRENHEIT, decimals)} °F`;
