@@ -114,7 +114,9 @@ function answerBySun(sides: readonly RankedSide[], side: Side, accused: RankedSi
   // The sun burns from one side; roots in a pot cook and dry alike; where nobody saw the side, nothing can be matched.
   if (side === 'all') return allAlike(sides) ? 'could be' : 'does not';
   if (part === 'pot' || side === 'unknown' || accused.side === null) return 'could be';
-  const likeTheWorst = weightOf(accused) >= LIKE_THE_WORST * weightOf(worstOf(sides));
+  // A flank is held against flanks: the top has the whole sky.
+  const rivals = accused.rank === null ? sides : sides.filter(({ rank }) => rank !== null);
+  const likeTheWorst = weightOf(accused) >= LIKE_THE_WORST * weightOf(worstOf(rivals));
   const explains = kindKnown ? 'explains' : 'could be';
   if (accused.rank === null) return likeTheWorst ? explains : 'could be';
   const second = sides.find(({ rank }) => rank === BURNS_FIRST);

@@ -55,6 +55,16 @@ describe('why a plant burnt', () => {
     for (let i = 1; i < byRank.length; i++) expect(byRank[i].scorchDose).toBeLessThanOrEqual(byRank[i - 1].scorchDose ?? 0);
   });
 
+  test('a flank that burns half as much as the worst flank may be the sun’s doing, though the top, under the whole sky, burns more than both', () => {
+    const inCorner: Plan = { ...COURTYARD, features: COURTYARD.features.map((feature) => (feature.id === 'lemon' && feature.kind === 'plant' ? { ...feature, at: [1, 1] } : feature)) };
+    const { sides, answer } = why(inCorner, { plant: 'lemon', side: 270 });
+    const dose = (wanted: number | 'top'): number => sides.find(({ side }) => side === wanted)?.scorchDose ?? 0;
+    const worst = Math.max(...sides.slice(1).map(({ scorchDose }) => scorchDose ?? 0));
+    expect(dose(270)).toBeGreaterThan(worst / 2);
+    expect(dose(270)).toBeLessThan(dose('top') / 2);
+    expect(answer).toBe('could be');
+  });
+
   test('a bearing between the eight is taken by its nearest', () => {
     expect(why(COURTYARD, { plant: 'lemon', side: 240 }).answer).toBe('explains');
     expect(why(COURTYARD, { plant: 'lemon', side: 355 }).sentence).toContain('north side');
