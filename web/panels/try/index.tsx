@@ -57,7 +57,7 @@ function nextWords(): NextThing | null {
   const option = openOption.value;
   if (option === null) return nothingHarmed() ? null : { text: 'Open an option, or let the best be found.', run: toFinding };
   if (postsInTheWay.value.length > 0) return { text: `Move the cloth of option ${option.id}: a post stands in ${postsInTheWay.value[0].by}.` };
-  return side.value === 'after' ? { text: `Hold option ${option.id} against today: split the drawing.`, run: () => (side.value = 'split') } : { text: `Hold option ${option.id} against the others, side by side.` };
+  return side.value === 'after' ? { text: `Hold option ${option.id} against today: split the drawing.`, run: () => (side.value = 'split') } : { text: `Read what option ${option.id} spares, side by side.` };
 }
 
 /** By the comparison where there is one, else by the graded yard as it is. */

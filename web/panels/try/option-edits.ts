@@ -48,10 +48,11 @@ export function putIntoOption(things: readonly Feature[], what: string, intoNew:
 export function putFirstCloth(kind: 'canopy' | 'screen'): void {
   const worst = worstPlant(heat.value.shown?.value.plants ?? []);
   const feature = plan.value.features.find(({ id }) => id === worst?.id);
-  const at: PlanPoint = feature ? middleOf(feature) : middleOf({ id: '', kind: 'keepout', outline: plan.value.site.boundary, blocks: [] });
+  // Where it stands in the open option, which may have moved it.
+  const at: PlanPoint = worst?.at ?? middleOf({ id: '', kind: 'keepout', outline: plan.value.site.boundary, blocks: [] });
   if (kind === 'canopy') {
     const height = Math.max(FIRST.leastHeight, rounded((worst?.height ?? 0) + FIRST.overPlant));
-    const roof: Canopy = { id: 'canopy', kind: 'canopy', center: at, length: FIRST.side, width: FIRST.side, height, density: FIRST.density };
+    const roof: Canopy = { id: 'canopy', kind: 'canopy', center: withinYard(at), length: FIRST.side, width: FIRST.side, height, density: FIRST.density };
     return putIntoOption([roof], 'a roof', false);
   }
   const bearing = ((worstSide(worst) - upBearingOf(plan.value)) * Math.PI) / 180;
@@ -60,6 +61,16 @@ export function putFirstCloth(kind: 'canopy' | 'screen'): void {
   const end = (along: number): PlanPoint => [rounded(at[0] + away * dx - along * dy), rounded(at[1] + away * dy + along * dx)];
   const screen: Screen = { id: 'screen', kind: 'screen', path: [end(-FIRST.side / 2), end(FIRST.side / 2)], height: FIRST.screenHeight, density: FIRST.density };
   return putIntoOption([screen], 'a screen', false);
+}
+
+/** As near to a place as a first roof fits between the yard's outermost lines; in their middle where it does not. */
+function withinYard(at: PlanPoint): PlanPoint {
+  const fit = (axis: 0 | 1): number => {
+    const along = plan.value.site.boundary.map((corner) => corner[axis]);
+    const [low, high] = [Math.min(...along) + FIRST.side / 2, Math.max(...along) - FIRST.side / 2];
+    return rounded(low > high ? (low + high) / 2 : Math.min(high, Math.max(low, at[axis])));
+  };
+  return [fit(0), fit(1)];
 }
 
 export function worstPlant(plants: readonly PlantLoad[]): PlantLoad | null {
