@@ -35,7 +35,7 @@ export function wrapStep(plan: Plan, weather?: Weather): Outcome<LadderStep> {
   });
   const warm = walls.filter(({ hotHours }) => hotHours >= NONE).toSorted((a, b) => b.hotHours - a.hotHours);
   const named = { id: 'wrap', name: pots.length > 1 ? 'Group and wrap the pots' : 'Wrap the pot', spared: null, sparedShare: null, cost: null } as const;
-  if (warm.length === 0) return { ok: true, value: { ...named, effect: 'no hot sun on their walls', sentence: 'The sun reaches no pot’s wall in the hot hours.' } };
+  if (warm.length === 0) return { ok: true, value: { ...named, effect: 'little to gain', sentence: 'On most days of the season no hot sun reaches a pot’s wall.' } };
   const [worst] = warm;
   const wrapped = `A wrap, or a second pot around it with air between: ${listWords(warm.map(({ id, hotHours }) => `${hotHours.toFixed(1)} h off ${namedInside(plan, id)}`))}.`;
   const grouped = pots.length > 1 ? ` Other pots close on the ${compassWord(worst.toward)} of ${namedInside(plan, worst.id)}: up to ${worst.covered.toFixed(1)} h.` : '';

@@ -2,11 +2,12 @@ import type { Plan } from '../plan/types.ts';
 
 export { compassWord } from '../plan/compass.ts';
 
-/** A feature as a sentence begins with it: its name, else its kind and id. */
+/** A feature as a sentence begins with it: its name, else its kind and id, or an id that begins with the kind by itself. */
 export function nameOf(plan: Plan, id: string): string {
   const feature = plan.features.find((candidate) => candidate.id === id);
   if (!feature) return id;
-  return feature.name?.trim() || `${feature.kind[0].toUpperCase()}${feature.kind.slice(1)} ${id}`;
+  const called = id.startsWith(feature.kind) ? id.replaceAll('-', ' ') : `${feature.kind} ${id}`;
+  return feature.name?.trim() || `${called[0].toUpperCase()}${called.slice(1)}`;
 }
 
 /**
