@@ -19,7 +19,7 @@ export const buildables: ReadonlySignal<readonly Buildable[]> = computed(() => {
   const { features, options = [] } = plan.value;
   return [
     ...features.filter(isBuildable).map((thing) => ({ thing, optionId: null, title: calledOf(thing) })),
-    ...options.flatMap(({ id, name, adds = [] }) => adds.filter(isBuildable).map((thing) => ({ thing, optionId: id, title: `${calledOf(thing)}, of option ${name ?? id}` }))),
+    ...options.flatMap(({ id, name, adds = [] }) => adds.filter(isBuildable).map((thing) => ({ thing, optionId: id, title: `${calledOf(thing)}, of option ${id}${name === undefined ? '' : `: ${name}`}` }))),
   ];
 });
 

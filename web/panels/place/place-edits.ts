@@ -22,7 +22,7 @@ function potOf(id: string): FeatureOf<'plant'> | null {
 
 function withMoves(moves: readonly (readonly [pot: FeatureOf<'plant'>, at: PlanPoint])[]): { readonly next: Plan; readonly id: string } {
   const id = openOptionId.value ?? freshOptionId(plan.value);
-  const name = `${moves.map(([pot]) => calledOf(pot)).join(' and ')} elsewhere, nothing built`;
+  const name = `${moves.map(([pot]) => calledOf(pot)).join(' and ')} moved`;
   const base = openOptionId.value === null ? addOption(plan.value, { id, name }) : plan.value;
   return { next: moves.reduce((moved, [pot, at]) => moveInOption(moved, id, pot.id, at), base), id };
 }
