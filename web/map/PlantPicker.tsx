@@ -85,9 +85,10 @@ export function limitWords(row: PlantRow, shownIn: Units): string {
 }
 
 function sourceWords(row: PlantRow): string {
-  const basis = row.limitBasis === 'measured' ? 'Measured' : row.limitBasis ? `Basis: ${row.limitBasis}` : 'Your own row';
-  const sources = (row.sources ?? []).map((key) => PLANT_SOURCES.get(key)?.citation ?? key);
-  return sources.length === 0 ? `${basis}.` : `${basis}; ${sources.join(' ')}`;
+  const sources = (row.sources ?? []).map((key) => PLANT_SOURCES.get(key)?.citation ?? key).join('; ');
+  if (row.limitBasis === undefined) return sources === '' ? 'Your own row.' : `Your own row; ${sources}.`;
+  if (row.limitBasis === 'class default') return `The limit is our own figure for plants of its kind${sources === '' ? '' : `; the rest: ${sources}`}.`;
+  return `${capital(row.limitBasis)}${sources === '' ? '' : `: ${sources}`}.`;
 }
 
 function capital(text: string): string {
