@@ -45,7 +45,7 @@ function generalNext(current: Plan, plants: readonly PlantLoad[]): NextThing {
   if (plants.length === 0 && heat.value.shown) return { text: 'Put a plant on the plan, or tap a spot to ask about it.', run: () => goToStage('draw') };
   const guesses = guessesOf(current);
   const north = guesses.find(({ key }) => key === 'upBearing');
-  if (north) return { text: 'Find north, two minutes with a pole in the morning or late afternoon: it is a guess, and everything turns with it.', run: () => findOut('north') };
+  if (north) return { text: 'Find north by a pole’s shadow: it is a guess, and everything turns with it.', run: () => findOut('north') };
   const burning = plants.find(({ verdict }) => verdict === 'will burn') ?? plants.find(({ verdict }) => verdict === 'at risk');
   if (burning) return { text: `See what the sun does to ${nameOf(current, burning.id)}.`, run: () => show(burning.id, 'heat') };
   const guessed = guesses.find(({ feature }) => feature !== null);

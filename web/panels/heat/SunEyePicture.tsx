@@ -99,7 +99,8 @@ function findingOf(seen: SunEye, clock: number): string {
 function litWords({ lit }: SunEye): string {
   const seen = lit.filter(isSeen).length;
   if (lit.length === 0) return 'There is no plant for the sun to see.';
-  return `The sun sees ${seen === lit.length ? 'all' : seen} of your ${lit.length} ${lit.length === 1 ? 'plant' : 'plants and beds'}.`;
+  if (lit.length === 1) return `The sun ${seen === 1 ? 'sees' : 'does not see'} your one plant or bed.`;
+  return `The sun sees ${seen === lit.length ? 'all' : seen} of your ${lit.length} plants and beds.`;
 }
 
 function LitTable({ seen }: { readonly seen: SunEye }) {
