@@ -83,7 +83,7 @@ function numbers({ plan, load, units }: Report): string {
   ]);
   return section('numbers', 'The numbers', [
     htmlTable(['plant', 'verdict', 'sun, h', 'hot hours, h', 'hot load, MJ/m²', 'light, mol/m²', 'scorch dose, K·h', 'leaf / its limit'], rows, [2, 3, 4, 5, 6]),
-    paragraph(`${open} Sun, hot hours, hot load and light are means of a day of the season; scorch dose and leaf are the heatwave day’s, the leaf with water and without.`),
+    paragraph(`${open} Sun, hot hours, hot load and light are means of a day of the season, over a plant’s top and its eight sides; scorch dose and leaf are the heatwave day’s, the leaf with water and without.`),
   ]);
 }
 

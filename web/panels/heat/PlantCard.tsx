@@ -18,13 +18,15 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
   const guesses = guessesOf(plan.value);
   const own = guesses.filter(({ feature }) => feature?.id === plant.id).length;
   const sides = plant.sides ?? [];
+  // Light is a matter of the top, as in every verdict on it; harm of all sides.
+  const top = sides.find(({ side }) => side === 'top');
   return (
     <>
       <dl class="plant-numbers">
         {plant.leaf && <><dt>Leaf, heatwave day</dt><dd>thirsty {degrees(plant.leaf.thirsty)}, watered {degrees(plant.leaf.watered)}, each ± {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit {degrees(plant.leaf.limit)}</dd></>}
         {plant.when && <><dt>Over its limit</dt><dd>{plant.when.from} to {plant.when.to}</dd></>}
-        <dt>Sun</dt><dd>{plant.sunHours.toFixed(1)} h a day ({plant.lightClass} at its top), {plant.hotHours.toFixed(1)} hot hours</dd>
-        <dt>Light for growing</dt><dd>{plant.dailyLight.toFixed(0)} mol/m² a day</dd>
+        <dt>Sun</dt><dd>{top ? `${top.sunHours.toFixed(1)} h a day at its top, ${plant.lightClass}` : `${plant.sunHours.toFixed(1)} h a day, ${plant.lightClass}`}; {plant.hotHours.toFixed(1)} hot hours{top && ', all sides taken together'}</dd>
+        <dt>Light for growing</dt><dd>{(top ?? plant).dailyLight.toFixed(0)} mol/m² a day{top && ' at its top'}</dd>
         {plant.pot && <><dt>Its pot’s wall</dt><dd>{plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day</dd></>}
         <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`} <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>What hangs on them?</button></dd>
       </dl>
