@@ -65,8 +65,10 @@ function nearestPath(paths: Sky['paths']): Sky['paths'][number] | null {
   return paths.toSorted((a, b) => away(a) - away(b))[0] ?? null;
 }
 
+/** From where the first step begins to where the last one ends: a step's clock is its middle. */
 function spanWords(steps: readonly PathStep[]): string {
-  return `${clockWords(steps[0].clock, settings.value.clock)} to ${clockWords(steps[steps.length - 1].clock, settings.value.clock)}`;
+  const half = steps.length > 1 ? (steps[1].clock - steps[0].clock) / 2 : 0;
+  return `${clockWords(steps[0].clock - half, settings.value.clock)} to ${clockWords(steps[steps.length - 1].clock + half, settings.value.clock)}`;
 }
 
 function Dome({ sky, finding }: { readonly sky: Sky; readonly finding: string }) {
