@@ -12,8 +12,8 @@ const PER_METRE = 100;
 const LETTERS = 3.4;
 const PAPER = { width: 180, height: 110 } as const;
 const MARGIN = 5;
-/** Width of a cut bar, and the height of its line. */
-const BAR_WIDTH = 600;
+/** Width of a cut bar, and the height of its line: so narrow that its words can be read on a phone. */
+const BAR_WIDTH = 420;
 const BAR_LINE = 34;
 
 type View = (point: SpacePoint) => readonly [x: number, y: number];

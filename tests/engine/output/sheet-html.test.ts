@@ -38,7 +38,7 @@ describe('the build sheet on paper', () => {
     const bars = /aria-label="Cut list[^>]*>(.*?)<\/svg>/s.exec(sheetHtml(sheet, 'metric'))?.[1] ?? '';
     const widths = [...bars.matchAll(/width="([\d.]+)" height="18" fill="none" stroke="black"\/>/g)].map(([, width]) => Number(width));
     const patterns = [...new Set(sheet.cuts.map((cut) => cut.pieces.join(' ')))];
-    expect(widths.map((width) => width.toFixed(0))).toEqual(patterns.flatMap((pattern) => pattern.split(' ').map((piece) => ((Number(piece) * 600) / 6).toFixed(0))));
+    expect(widths.map((width) => width.toFixed(0))).toEqual(patterns.flatMap((pattern) => pattern.split(' ').map((piece) => ((Number(piece) * 420) / 6).toFixed(0))));
   });
 
   test('the bar to measure is ten centimetres, the other four inches', () => {
