@@ -149,7 +149,7 @@ export { currencyOf } from './frame/prices.ts';
 export { kerfOf, stockCloth, stockTubes } from './frame/stock.ts';
 export { whatStandsAt } from './frame/surroundings.ts';
 export { formatTape, formatThin } from './frame/lengths.ts';
-export type { SheetPart, SheetSection } from './output/sheet-sections.ts';
+export type { SheetPart, SheetSection } from './output/sheet-part.ts';
 export { sheetSections } from './output/sheet-sections.ts';
 export { SHEET_STYLE, sheetHtml } from './output/sheet-html.ts';
 export { cutDrawing, measureMe, planDrawing, sideDrawing } from './output/sheet-drawing.ts';

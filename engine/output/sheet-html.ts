@@ -3,8 +3,8 @@ import type { BuildSheet } from '../frame/types.ts';
 import type { Units } from '../plan/units.ts';
 import { cutDrawing, measureMe, planDrawing, sideDrawing } from './sheet-drawing.ts';
 import { htmlTable, list, paragraph, section } from './sheet-markup.ts';
+import type { SheetPart } from './sheet-part.ts';
 import { sheetSections } from './sheet-sections.ts';
-import type { SheetPart } from './sheet-sections.ts';
 
 /** A fragment of sections without styles; `SHEET_STYLE` goes with it. Whatever a person typed is text in it. */
 export function sheetHtml(sheet: BuildSheet, units: Units): string {

@@ -3,8 +3,8 @@ import type { BuildSheet } from '../frame/types.ts';
 import type { Units } from '../plan/units.ts';
 import { table, wrapped } from './plain-text.ts';
 import { cutBars } from './sheet-cut-bars.ts';
+import type { SheetPart } from './sheet-part.ts';
 import { sheetSections } from './sheet-sections.ts';
-import type { SheetPart } from './sheet-sections.ts';
 
 const NARROWEST = 40;
 const WIDEST = 110;
