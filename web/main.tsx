@@ -6,8 +6,10 @@ import { App } from './app/App/index.tsx';
 import { takeDroppedFiles } from './app/drop.ts';
 import { paintHeat } from './app/heat-on-map.ts';
 import { listenForKeys } from './app/keys.ts';
+import { keepFocus } from './app/keep-focus.ts';
 import { keepOffline } from './app/offline.ts';
 import { startPlaying } from './app/play.ts';
+import { tellVerdicts } from './app/tell-verdicts.ts';
 import { comeBack } from './state/come-back.ts';
 import { loadPlanChecks } from './state/plan-checks.ts';
 import { heat } from './state/results.ts';
@@ -21,7 +23,7 @@ void start();
 async function start(): Promise<void> {
   wearSettings();
   await openLastYard();
-comeBack();
+  comeBack();
   startSaving();
   watchShelf();
   followHours();
@@ -29,10 +31,12 @@ comeBack();
   takeDroppedFiles();
   startPlaying();
   paintHeat();
+  tellVerdicts();
   const root = document.getElementById('app');
   if (root) {
     root.replaceChildren();
     render(<App />, root);
+    keepFocus(root);
   }
   // What the first picture does not need comes after it has been drawn.
   const waiting = heat.subscribe(({ working }) => {

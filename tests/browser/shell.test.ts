@@ -75,7 +75,7 @@ test('dark, bright sun, and bigger letters read as well as plain light; yard and
   await page.getByRole('button', { name: 'Settings' }).click();
   await page.getByLabel(/Bright sun/).check();
   await page.getByRole('radio', { name: 'Bigger', exact: true }).check();
-  expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
+  await expect.poll(() => page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
   expect(await axeFindings(page)).toEqual([]);
   await context.close();
 });
@@ -112,12 +112,35 @@ test('the time and the date are moved by keys, and what they mean is said', asyn
   const time = page.getByRole('slider', { name: 'Time of day' });
   await time.focus();
   await page.keyboard.press('Home');
-  expect(await time.getAttribute('aria-valuetext')).toBe('00:00, the sun is down');
+  await expect.poll(() => time.getAttribute('aria-valuetext')).toBe('00:00, the sun is down');
   const date = page.getByRole('slider', { name: 'Date' });
   await date.focus();
   await page.keyboard.press('Home');
-  expect(await date.getAttribute('aria-valuetext')).toBe('1 January, outside the season');
+  await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('1 January, outside the season');
   expect(await page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
+  await context.close();
+});
+
+test('where what has the keyboard goes away it finds another place; a screen reader hears what undo did and which plants fare otherwise', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
+  const said = page.locator('.shell > [role=status]');
+  await page.getByRole('button', { name: 'What happened in my yard?' }).press('Enter');
+  await page.getByRole('button', { name: /^Back to/ }).press('Enter');
+  await expect.poll(focused).toBe('Find the heat');
+  await page.keyboard.press('Alt+1');
+  await expect.poll(focused).toBe('Draw the yard');
+  await page.getByRole('button', { name: 'Add wall' }).press('Enter');
+  await page.getByLabel('Type it').press('Escape');
+  await expect.poll(focused).toBe('Add wall');
+  await page.getByRole('button', { name: /Units: m/ }).press('Enter');
+  await page.getByRole('button', { name: /^Undo/ }).press('Enter');
+  await expect.poll(() => said.textContent()).toBe('Taken back: Show feet and inches.');
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Undo');
+  await page.keyboard.press('Alt+4');
+  await page.getByRole('group', { name: 'Show on the drawing' }).getByRole('button', { name: /^B/ }).press('Enter');
+  await expect.poll(() => said.textContent()).toContain('Lemon pot: too dark, was will burn.');
   await context.close();
 });
 

@@ -1,6 +1,7 @@
 import { batch, computed } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { Plan } from '../../engine/index.ts';
+import { notice, readOut } from './speech.ts';
 import { history, openYard, plan, preview } from './yard.ts';
 
 /**
@@ -68,11 +69,19 @@ export const undoLabel: ReadonlySignal<string | null> = computed(() =>
 export const redoLabel: ReadonlySignal<string | null> = computed(() => history.value.steps[history.value.cursor + 1]?.label ?? null);
 
 export function undo(): void {
-  goTo(history.value.cursor - 1);
+  step(-1, undoLabel.value && `Taken back: ${undoLabel.value}.`);
 }
 
 export function redo(): void {
-  goTo(history.value.cursor + 1);
+  step(1, redoLabel.value && `Done again: ${redoLabel.value}.`);
+}
+
+function step(by: 1 | -1, words: string | null): void {
+  if (words === null || openYard.value.readOnly !== null) return;
+  // What was said of the step before holds no longer.
+  if (notice.value?.kind === 'done') notice.value = null;
+  goTo(history.value.cursor + by);
+  readOut(words);
 }
 
 /** Shows the state after the given step; the steps after it can still be redone. */

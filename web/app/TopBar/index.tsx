@@ -48,7 +48,8 @@ interface HistoryButtonProps {
 function HistoryButton({ mark, word, label, onPress }: HistoryButtonProps) {
   const name = label === null ? word : `${word}: ${label}`;
   return (
-    <button type="button" class="top-bar-history" aria-label={name} title={name} disabled={label === null || openYard.value.readOnly !== null} onClick={onPress}>
+    // Not disabled, for that takes the focus from who goes back step by step.
+    <button type="button" class="top-bar-history" aria-label={name} title={name} aria-disabled={label === null || openYard.value.readOnly !== null} onClick={onPress}>
       <span aria-hidden="true">{mark}</span>
     </button>
   );

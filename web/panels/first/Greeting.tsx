@@ -27,8 +27,8 @@ export function Greeting() {
     return (
       <section class="greeting" aria-label="Round this yard">
         <p aria-live="polite">{stop.value + 1} of {STOPS.length}. {shown.text}</p>
-        <button type="button" class="main" onClick={() => go(stop.value + 1)}>{stop.value === STOPS.length - 1 ? 'Done' : 'Next stop'}</button>{' '}
-        <button type="button" onClick={() => (stop.value = -1)}>Leave the round</button>
+        <button key="next" type="button" class="main" onClick={() => go(stop.value + 1)}>{stop.value === STOPS.length - 1 ? 'Done' : 'Next stop'}</button>{' '}
+        <button key="leave" type="button" onClick={() => (stop.value = -1)}>Leave the round</button>
       </section>
     );
   }
