@@ -43,15 +43,15 @@ test('print the build sheet, tick what you have, find the length of the diagonal
   await page.reload();
   await toBuild(page);
   await block(page, 'Shopping list').click();
-  expect(await tick.isChecked()).toBe(true);
+  await expect.poll(() => tick.isChecked()).toBe(true);
 
   // The page's own print is replaced: a headless browser has no printer, and the call is what matters.
   await page.evaluate(() => Object.assign(window, { printed: 0, print: () => void (window as unknown as { printed: number }).printed++ }));
   const printed = (): Promise<number> => page.evaluate(() => (window as unknown as { printed: number }).printed);
   await page.getByRole('button', { name: 'Print the sheet' }).click();
-  expect(await printed()).toBe(0);
   const stops = sheet.getByRole('region', { name: 'Cautions' }).getByRole('checkbox');
-  expect(await stops.count()).toBeGreaterThanOrEqual(6);
+  await expect.poll(() => stops.count()).toBeGreaterThanOrEqual(6);
+  expect(await printed()).toBe(0);
 
   await page.getByRole('button', { name: 'Print', exact: true }).click();
   await page.emulateMedia({ media: 'print' });

@@ -34,7 +34,7 @@ test('a wall height typed as 6\'2" is 1.88 m, 6 ft 2 in when feet are shown, and
   const row = list.getByRole('button', { name: /^wall/ });
   if ((await row.getAttribute('aria-expanded')) !== 'true') await row.click();
   const height = list.getByLabel('Height', { exact: true });
-  expect(await height.inputValue()).toBe('1.80 m');
+  await expect.poll(() => height.inputValue()).toBe('1.80 m');
   await list.getByRole('button', { name: /guessed/ }).waitFor();
   await height.fill('6\'2"');
   await height.press('Enter');
@@ -57,7 +57,7 @@ test('a wall of 18 m asks back, and is kept only when meant', async () => {
   await height.press('Enter');
   await listOf(page).getByRole('alert').getByText('Height 18.00 m: is that meant?').waitFor();
   await listOf(page).getByRole('button', { name: 'No', exact: true }).click();
-  expect(await height.inputValue()).toBe('1.80 m');
+  await expect.poll(() => height.inputValue()).toBe('1.80 m');
   await height.fill('18');
   await height.press('Enter');
   await listOf(page).getByRole('button', { name: 'Yes, keep it' }).click();
@@ -201,8 +201,9 @@ test('nothing on the drawing stage is out of reach: axe finds nothing with a thi
   await typeWall(page);
   expect(await findings()).toEqual([]);
   await listOf(page).getByRole('button', { name: 'Add bed' }).click();
-  expect(await findings()).toEqual([]);
   const box = drawing(page).getByLabel('Type it');
+  await box.waitFor();
+  expect(await findings()).toEqual([]);
   await box.fill('1 1');
   await box.press('Enter');
   await box.fill('3 x 2');

@@ -17,7 +17,7 @@ test('the paper has a numbered blank for every guess, and the form of the same n
   await graded(page);
   await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Draw/ }).click();
   await page.getByRole('button', { name: 'Field sheet to print' }).click();
-  expect(await house.inputValue()).toBe('5.9');
+  await expect.poll(() => house.inputValue()).toBe('5.9');
   const east = page.getByLabel(/^\d+\. Neighbour to the east, white wall: height/);
   await east.fill('tall');
   expect(await faultsOf(page)).toEqual([]);

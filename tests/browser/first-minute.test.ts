@@ -114,7 +114,7 @@ test('any plant has a door to why it burnt', async () => {
   const plants = page.getByRole('region', { name: 'Plants, worst first' });
   await plants.getByRole('button', { name: /Hydrangea/ }).click();
   await plants.getByRole('button', { name: 'It burnt: why?' }).click();
-  expect(await page.getByLabel('The plant that burnt').inputValue()).toBe('hydrangea');
+  await expect.poll(() => page.getByLabel('The plant that burnt').inputValue()).toBe('hydrangea');
   await page.getByRole('region', { name: 'Answer' }).getByRole('heading').waitFor();
   await context.close();
 });

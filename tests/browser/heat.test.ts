@@ -103,7 +103,7 @@ test('the map’s findings stand in words, and each can be asked about without t
   await spot.getByText('Hot load', { exact: true }).waitFor();
   expect(await axeFindings(page)).toEqual([]);
   await spot.getByRole('button', { name: 'Take the pin away' }).click();
-  expect(await spot.count()).toBe(0);
+  await spot.waitFor({ state: 'detached' });
 
   // The middle of a cell, typed: the map's own reading is the spot's number.
   await page.getByRole('button', { name: 'Ask about a spot' }).click();
@@ -128,10 +128,10 @@ test('every quantity has a legend with its unit, and the height of the map may b
   expect(await page.locator('.map-paper .grade-number').first().isVisible()).toBe(false);
   await choice.getByLabel(/Hatches and numbers/).check();
   await page.locator('.map-paper .grade-number').first().waitFor();
-  expect(await page.locator('.heat-canvas').isVisible()).toBe(false);
+  await page.locator('.heat-canvas').waitFor({ state: 'hidden' });
   await page.emulateMedia({ media: 'print' });
   await choice.getByLabel(/Hatches and numbers/).evaluate((box: HTMLInputElement) => box.click());
-  expect(await page.locator('.map-paper .grade-number').first().isVisible()).toBe(true);
+  await page.locator('.map-paper .grade-number').first().waitFor();
   await page.emulateMedia({ media: 'screen' });
   await choice.getByLabel('The map shows').selectOption({ label: 'Daily light' });
   await choice.getByText(/mol\/m², on the heatwave day: light left for growing/).waitFor();

@@ -5,6 +5,7 @@ import { reportHtml } from '../../engine/output/report-html.ts';
 import { reportOf } from '../../engine/output/report-of.ts';
 import type { Feature, Plan } from '../../engine/index.ts';
 import { browserSession, openApp } from './harness.ts';
+import { STAGE_NAMES } from '../../web/app/stage-names.ts';
 import { STAGES } from '../../web/state/view.ts';
 
 const session = browserSession();
@@ -46,8 +47,10 @@ test('two hundred hostile names are text in every stage, on the shelf, in the an
   const chunks: Buffer[] = [];
   for await (const chunk of await (await download).createReadStream()) chunks.push(chunk as Buffer);
   expect(Buffer.concat(chunks).toString('utf8')).toBe(planText(plan));
-  for (const [index] of STAGES.entries()) {
+  for (const [index, stage] of STAGES.entries()) {
     await page.keyboard.press(`Alt+${index + 1}`);
+    await page.getByRole('heading', { level: 1, name: STAGE_NAMES[stage].full }).waitFor();
+    // What a name could do, it does soon; that nothing happens cannot be waited for.
     await page.waitForTimeout(250);
     expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
   }

@@ -55,7 +55,7 @@ test('two tabs cannot overwrite each other: the older one turns to looking only,
   await saved(newer);
   await older.getByText('look only').waitFor();
   await older.keyboard.press('Alt+1');
-  expect(await older.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
+  await expect.poll(() => older.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
   await older.getByRole('button', { name: 'Show the newest' }).click();
   await yardButton(older, 'Changed in the newer tab');
   await openFiles(older);

@@ -47,7 +47,7 @@ test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)("on a %s 
   await graded(page);
   await openHeights(page);
   await page.getByLabel('Height of', { exact: true }).selectOption({ label: gum?.name ?? 'gum' });
-  expect(await page.getByLabel("Crown's width").inputValue()).toBe('8');
+  await expect.poll(() => page.getByLabel("Crown's width").inputValue()).toBe('8');
   expect(await page.getByLabel('Where the crown begins').inputValue()).toBe('3.5');
   await page.getByLabel("From the trunk to the shadow's far tip").fill('17.95');
   await page.getByLabel('Date of the shadow').fill('2027-01-10');

@@ -162,7 +162,8 @@ test('every page of the stage reads well to a machine and fits a laptop and a ph
   for (const viewport of [SIZES.laptop, SIZES.phone]) {
     await page.setViewportSize(viewport);
     for (const name of ['Dates', 'Tomorrow', 'Diary', 'Did it work?', 'Next year']) {
-      await page.getByRole('navigation', { name: 'Pages of the year' }).getByRole('button', { name, exact: true }).click();
+      await turnTo(page, name);
+      await page.getByRole('region', { name }).waitFor({ state: 'attached' });
       if (viewport === SIZES.laptop || name === 'Diary') expect(await faultsOf(page, '#slip'), `${name} on ${viewport.width}`).toEqual([]);
       expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
     }
