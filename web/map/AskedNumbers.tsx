@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { FeatureChanges, Knowledge } from '../../engine/index.ts';
 import { plan, units } from '../state/yard.ts';
 import { addDrawn, escape, stepBack } from './drawing.ts';
@@ -15,7 +15,7 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
   const [asks, setAsks] = useState<string | null>(null);
   const [plantRow, setPlantRow] = useState<string | undefined>(undefined);
   const growing = tool.kind === 'plant' || tool.kind === 'bed' || tool.kind === 'tree';
-  useEffect(() => form.current?.querySelector('input')?.focus(), []);
+  useLayoutEffect(() => form.current?.querySelector('input')?.focus(), []);
 
   function submit(event: Event, confirmed = false): void {
     event.preventDefault();

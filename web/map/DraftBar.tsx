@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { formatLength } from '../../engine/index.ts';
 import type { PlanPoint, Units } from '../../engine/index.ts';
 import { lazily } from '../app/Lazy/index.tsx';
@@ -21,8 +21,8 @@ export function DraftBar({ onNudge }: Props) {
   const [fault, setFault] = useState<string | null>(null);
   const box = useRef<HTMLInputElement>(null);
   const step = under ? `${under.tool.id}${under.points.length}${under.asking}` : held.value ? 'held' : askedPoint.value ? 'asked' : '';
-  useEffect(() => setFault(null), [step]);
-  useEffect(() => {
+  useLayoutEffect(() => setFault(null), [step]);
+  useLayoutEffect(() => {
     if (typingWanted.value && wantsPoint.value) box.current?.focus();
   }, [typingWanted.value, step]);
   if (!under && !held.value && !askedPoint.value) return null;

@@ -1,5 +1,5 @@
 import './style.css';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { addYard } from '../../state/shelf.ts';
 import { aside, goToStage, periodKind, selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
@@ -16,8 +16,8 @@ export function HappenedCard() {
   const { title, skip, Body } = QUESTIONS[step];
   const [fault, setFault] = useState<string | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => answer({ open: true }), []);
-  useEffect(() => heading.current?.focus(), [step]);
+  useLayoutEffect(() => answer({ open: true }), []);
+  useLayoutEffect(() => heading.current?.focus(), [step]);
 
   async function goOn(passed: boolean): Promise<void> {
     const rest = given.skipped.filter((name) => name !== step);
