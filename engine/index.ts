@@ -31,7 +31,7 @@ export { planText } from './plan/serialize.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {
-  formatArea, formatCut, formatLength, formatLight, formatMass, formatSpeed, formatTemperature, formatTemperatureDifference, parseArea, parseLength,
+  formatArea, formatCut, formatDistance, formatLength, formatLight, formatMass, formatPerArea, formatSpeed, formatTemperature, formatTemperatureDifference, parseArea, parseLength,
   parseLight, parseMass, parseNumber, parseSpeed, parseTemperature, parseTemperatureDifference, unitsOf,
 } from './plan/units.ts';
 export { inYearlySpan } from './plan/year-span.ts';
@@ -219,6 +219,7 @@ export type { FrostAdvice, FrostPlant } from './advice/frost.ts';
 export type { Advice, Basis, ClothLight, ClothMonth, ClothSeason, MonthPage, SeasonEvent, SeasonResult } from './advice/season-types.ts';
 export { seasonYearOf } from './advice/season-span.ts';
 export { seasonOf } from './advice/season.ts';
+export { sentenceCase } from './advice/season-words.ts';
 export { yearEntries } from './advice/year-entries.ts';
 export type { Forecast, Tomorrow, TomorrowPlant, TomorrowTask } from './advice/tomorrow-types.ts';
 export { tomorrowOf } from './advice/tomorrow.ts';

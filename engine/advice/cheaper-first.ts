@@ -48,7 +48,7 @@ export function cheaperFirst(plan: Plan, request: { readonly weather?: Weather; 
 
 function waterStep(yard: RayYard, harm: number): LadderStep {
   const spared = sparedBy(yard, yard.withLeaves('watered'), () => true);
-  const sentence = 'If no leaf ever thirsted. Mulch and a morning’s water bring a plant nearer to that; how near depends on soil and roots.';
+  const sentence = 'That is what would be spared if no leaf ever thirsted; mulch and a morning’s water bring a plant nearer to that; how near depends on soil and roots.';
   const step = harmStep({ id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, spared, harm);
   return { ...step, effect: `spares at most ${percent(spared / harm)}` };
 }

@@ -1,7 +1,7 @@
 import { nameOf } from '../load/names.ts';
 import { DEFAULTS } from '../plan/defaults.ts';
 import type { Plan } from '../plan/types.ts';
-import { formatArea, formatLength, type Units } from '../plan/units.ts';
+import { formatArea, formatLength, formatPerArea, type Units } from '../plan/units.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant } from './compare-types.ts';
 
 /** What the yard without any choice is called. */
@@ -47,7 +47,7 @@ function costSentences({ cost, clothArea, payoff }: ComparedChoice, units: Units
   const missing = cost.missing.length === 0 ? '' : ` Without a price: ${cost.missing.join(', ')}.`;
   if (clothArea === 0) return [`Nothing is built of cloth${cost.missing.length === 0 ? ', so it costs nothing but the carrying' : ''}.${missing}`];
   const money = cost.total === null ? 'its price is not known' : `about ${cost.total.toFixed(0)} ${cost.currency}`;
-  const each = payoff.perSquareMetre === null ? '' : `; it spares ${payoff.perSquareMetre.toFixed(1)} K·h a day for each m² of cloth`;
+  const each = payoff.perSquareMetre === null ? '' : `; a day it spares ${formatPerArea(payoff.perSquareMetre, 'K·h', units)} of cloth`;
   return [`${formatArea(clothArea, units)} of cloth, ${money} and ${hoursWords(cost)} of one person’s work${each}.${missing}`];
 }
 

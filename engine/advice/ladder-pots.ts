@@ -2,14 +2,15 @@ import { nameOf } from '../load/names.ts';
 import { rowOf } from '../load/planted.ts';
 import type { Outcome } from '../load/types.ts';
 import { worthOf } from '../plan/defaults.ts';
-import type { Feature, Plan, Plant } from '../plan/types.ts';
-import { formatLength, type Units } from '../plan/units.ts';
+import type { Feature, Plan, PlanPoint, Plant } from '../plan/types.ts';
+import { formatDistance, type Units } from '../plan/units.ts';
 import type { Weather } from '../sun/weather.ts';
 import { hardeningOf } from './hardening.ts';
 import { harmStep, type LadderStep } from './ladder-step.ts';
 import { createPotJudge } from './place-judge.ts';
 import { rankingOf, type Tried } from './place-rank.ts';
 import { fewNames } from './season-words.ts';
+import { spotWords } from './spot-words.ts';
 
 /** A move that spares a pot less than this is not worth the carrying. Our choice. [K·h/day] */
 const WORTH_CARRYING = 0.5;
@@ -22,7 +23,8 @@ export function isMovable(feature: Feature): feature is Plant {
 export function moveStep(plan: Plan, pots: readonly Plant[], harm: number, units: Units, weather?: Weather): Outcome<LadderStep> {
   let moving = plan;
   let spared = 0;
-  const moves: string[] = [];
+  const moves: { plant: string; at: PlanPoint }[] = [];
+  const told: string[] = [];
   const stays: string[] = [];
   for (const pot of pots) {
     const row = rowOf(plan, pot);
@@ -38,10 +40,11 @@ export function moveStep(plan: Plan, pots: readonly Plant[], harm: number, units
     spared += worthOf(pot) * (stay.harm - place.harm);
     moving = { ...moving, features: moving.features.map((feature) => (feature.id === pot.id ? { ...pot, at: place.at } : feature)) };
     const harden = hardeningOf(stay.light.sunHours, place.light.sunHours) === null ? '' : ' (harden it off first)';
-    moves.push(`${nameOf(plan, pot.id)} to (${place.at.map((each) => formatLength(each, units)).join(', ')}), ${formatLength(place.metres, units)} away${harden}: ${(stay.harm - place.harm).toFixed(1)} K·h a day less`);
+    moves.push({ plant: pot.id, at: place.at });
+    told.push(`${nameOf(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ${formatDistance(place.metres, units)} away${harden}: ${(stay.harm - place.harm).toFixed(1)} K·h a day less`);
   }
   const name = pots.length > 1 ? 'Move the pots' : 'Move the pot';
-  const found = moves.length === 0 ? 'No other place with light enough spares them anything.' : `${moves.join('; ')}.`;
+  const found = moves.length === 0 ? 'No other place with light enough spares them anything.' : `${told.join('; ')}.`;
   const rest = moves.length > 0 && stays.length > 0 ? ` No better place for ${fewNames(plan, stays)}.` : '';
-  return { ok: true, value: harmStep({ id: 'move', name, cost: 0, sentence: `${found}${rest}` }, spared, harm) };
+  return { ok: true, value: { ...harmStep({ id: 'move', name, cost: 0, sentence: `${found}${rest}` }, spared, harm), moves } };
 }

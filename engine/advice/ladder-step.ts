@@ -1,3 +1,5 @@
+import type { PlanPoint } from '../plan/types.ts';
+
 /** A rung of the ladder of cures, the cheapest first. */
 export interface LadderStep {
   readonly id: 'move' | 'wrap' | 'water' | 'clay' | 'screen' | 'roof';
@@ -11,6 +13,8 @@ export interface LadderStep {
   /** What it does in a few words: "spares 34 %". */
   readonly effect: string;
   readonly sentence: string;
+  /** Where each pot would go, if pots are moved. */
+  readonly moves?: readonly { readonly plant: string; readonly at: PlanPoint }[];
 }
 
 /** A rung that is told in harm. @param harm Σ worth × harm as the yard is [K·h/day] */

@@ -25,6 +25,8 @@ export interface PlaceSpot {
   /** Where it stands now. */
   readonly stay: boolean;
   readonly at: PlanPoint;
+  /** By what stands there, inside a sentence: "beside the west wall". */
+  readonly where: string;
   /** Mean scorch dose over the season's heat days, and by how much that is less than where it stands. [K·h/day] */
   readonly harm: number;
   readonly spared: number;
@@ -65,6 +67,6 @@ export interface PlaceResult {
   /** The day by which winter is judged. */
   readonly winterDay: string;
   /** The best allowed spot in winter, where it is not a spot of the list's top. */
-  readonly winterBest: { readonly at: PlanPoint; readonly sunHours: number } | null;
+  readonly winterBest: { readonly at: PlanPoint; readonly where: string; readonly sunHours: number } | null;
   readonly notes: readonly string[];
 }

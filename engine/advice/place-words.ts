@@ -1,17 +1,18 @@
 import { nameOf, namedInside } from '../load/names.ts';
-import type { Plan, PlanPoint, Plant, PlantRow } from '../plan/types.ts';
-import { formatLength, formatTemperature, type Units } from '../plan/units.ts';
+import type { Plan, Plant, PlantRow } from '../plan/types.ts';
+import { formatDistance, formatLength, formatTemperature, type Units } from '../plan/units.ts';
 import { PATH_WIDTH } from './place-ground.ts';
 import type { Tried } from './place-rank.ts';
-import type { PlaceSpot } from './place-types.ts';
+import type { PlaceResult, PlaceSpot } from './place-types.ts';
+import { sentenceCase } from './season-words.ts';
 
 export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
-  const { stay, at, metres, spared, verdict, light, standing, overRange, pot, winterSunHours, hardening } = spot;
-  const where = stay ? 'Where it stands' : `At ${pointWords(at, units)}, ${formatLength(metres, units)} away`;
+  const { stay, where, metres, spared, verdict, light, standing, overRange, pot, winterSunHours, hardening } = spot;
+  const begins = stay ? 'Where it stands' : `${sentenceCase(where)}, ${formatDistance(metres, units)} away`;
   const does = stay ? `${verdict}` : Math.abs(spared) < 0.05 ? `harmed as much as now, ${verdict}` : `${Math.abs(spared).toFixed(1)} K·h a day ${spared > 0 ? 'less' : 'more'} harm, ${verdict}`;
   const sun = `${light.sunHours.toFixed(1)} h of sun a day${standing === 'enough' ? '' : standing === 'nearly' ? ' (nearly enough)' : ' (too dark)'}${overRange > 0.05 ? `, ${overRange.toFixed(1)} h more than it likes` : ''}`;
   const after = hardening === null ? '' : ' Harden it off first.';
-  return `${where}: ${does}; ${sun}; ${pot.hotHours.toFixed(1)} hot hours on the pot’s wall; ${winterSunHours.toFixed(1)} h of sun in mid-winter.${after}`;
+  return `${begins}: ${does}; ${sun}; ${pot.hotHours.toFixed(1)} hot hours on the pot’s wall; ${winterSunHours.toFixed(1)} h of sun in mid-winter.${after}`;
 }
 
 export function swapSentence(plan: Plan, id: string, other: string, spared: number, tooDark: readonly string[]): string {
@@ -28,7 +29,7 @@ interface Told {
   readonly tried: readonly Tried[];
   /** Places where it may stand. */
   readonly allowed: number;
-  readonly winterBest: { readonly at: PlanPoint; readonly sunHours: number } | null;
+  readonly winterBest: PlaceResult['winterBest'];
   readonly units: Units;
 }
 
@@ -39,7 +40,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   else if (spots[0].stay) notes.push('It stands where it is best already.');
   if (spots.every(({ standing }) => standing === 'too dark')) notes.push(darkNote(row, tried));
   if (winterBest !== null) {
-    notes.push(`In mid-winter it gets ${spots[0].winterSunHours.toFixed(1)} h of sun at the best summer place; at ${pointWords(winterBest.at, units)} it would get ${winterBest.sunHours.toFixed(1)} h. Move it again in autumn.`);
+    notes.push(`In mid-winter it gets ${spots[0].winterSunHours.toFixed(1)} h of sun at the best summer place; ${winterBest.where} it would get ${winterBest.sunHours.toFixed(1)} h. Move it again in autumn.`);
   }
   const lowest = plan.climate.frost?.lowest;
   if (lowest !== undefined && row.frostDamage !== undefined && lowest <= row.frostDamage) {
@@ -57,8 +58,4 @@ function darkNote(row: PlantRow, tried: readonly Tried[]): string {
   const best = Math.max(...tried.map(({ light }) => light[quantity]));
   const unit = quantity === 'dailyLight' ? 'mol/m² of light' : 'h of sun';
   return `No place where it may stand has light enough. What fails by least is the light itself: ${(least - best).toFixed(1)} of the ${least.toFixed(1)} ${unit} that it needs a day are missing at the brightest.`;
-}
-
-function pointWords([x, y]: PlanPoint, units: Units): string {
-  return `(${formatLength(x, units)}, ${formatLength(y, units)})`;
 }

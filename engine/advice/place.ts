@@ -12,6 +12,7 @@ import { potGround } from './place-ground.ts';
 import { createPotJudge, type PotJudge, winterDayOf } from './place-judge.ts';
 import { better, rankingOf, SPOTS, standingOf, type Tried } from './place-rank.ts';
 import type { PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './place-types.ts';
+import { spotWords } from './spot-words.ts';
 import { placeNotesOf, spotSentence, swapSentence } from './place-words.ts';
 
 /**
@@ -33,13 +34,14 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
   for (const each of [...ranking.best(request.count ?? SPOTS), stay].sort(better)) {
     const found = each === stay ? whereItStands : loadAt(plan, plant, each.at, judge, request);
     if (!found.ok) return found;
-    spots.push(spotOf(found.value, each, spots.length + 1, { tried: stay, harm: whereItStands.value.harm }, judge, { ...request, units: request.units ?? unitsOf(plan) }));
+    spots.push(spotOf(plan, plant, found.value, each, spots.length + 1, { tried: stay, harm: whereItStands.value.harm }, judge, { ...request, units: request.units ?? unitsOf(plan) }));
   }
   const swaps = swapsOf(plan, plant, stay, judge, request.weather);
   if (!swaps.ok) return swaps;
+  const units = request.units ?? unitsOf(plan);
   const winter = places.map((at) => ({ at, sunHours: judge.winterAt(at) })).sort((a, b) => b.sunHours - a.sunHours)[0];
-  const winterBest = winter !== undefined && spots[0].winterSunHours < winter.sunHours - 1 ? winter : null;
-  const notes = placeNotesOf({ plan, plant, row, spots, tried: ranking.tried(), allowed: places.length, winterBest, units: request.units ?? unitsOf(plan) });
+  const winterBest = winter !== undefined && spots[0].winterSunHours < winter.sunHours - 1 ? { ...winter, where: spotWords(plan, winter.at, plant.id, units) } : null;
+  const notes = placeNotesOf({ plan, plant, row, spots, tried: ranking.tried(), allowed: places.length, winterBest, units });
   return { ok: true, value: { plant: plant.id, spots, swaps: swaps.value, winterDay: winterDayOf(plan), winterBest, notes } };
 }
 
@@ -61,13 +63,13 @@ function isPot(feature: Feature): feature is Plant {
 }
 
 function spotOf(
-  { load, harm }: { readonly load: PlantLoad; readonly harm: number }, tried: Tried, rank: number, now: { readonly tried: Tried; readonly harm: number }, judge: PotJudge, { on, units }: PlaceRequest & { readonly units: Units },
+  plan: Plan, plant: Plant, { load, harm }: { readonly load: PlantLoad; readonly harm: number }, tried: Tried, rank: number, now: { readonly tried: Tried; readonly harm: number }, judge: PotJudge, { on, units }: PlaceRequest & { readonly units: Units },
 ): PlaceSpot {
   const { scorchDose, peak, verdict, pot } = load;
   if (scorchDose === null || peak === null || verdict === null || pot === null) throw new Error('A pot whose plant is known is judged.');
   const stay = tried === now.tried;
   const bare: Omit<PlaceSpot, 'sentence'> = {
-    rank, stay, at: tried.at, harm, spared: now.harm - harm, scorchDose, peak, verdict, light: tried.light, standing: tried.standing,
+    rank, stay, at: tried.at, where: spotWords(plan, tried.at, plant.id, units), harm, spared: now.harm - harm, scorchDose, peak, verdict, light: tried.light, standing: tried.standing,
     overRange: tried.over, pot, winterSunHours: judge.winterAt(tried.at), metres: tried.metres,
     hardening: stay ? null : hardeningOf(now.tried.light.sunHours, tried.light.sunHours, on),
   };

@@ -78,9 +78,19 @@ export function parseArea(text: string, units: Units): number | null {
   return parseQuantity(tidy(text), AREA_PER_UNIT, units === 'metric' ? 'm²' : 'ft²');
 }
 
+/** How far it is, as one would say it of a walk: `10.1 m`, `33 ft`. */
+export function formatDistance(metres: number, units: Units): string {
+  return units === 'metric' ? `${fixed(metres, 1)} m` : `${fixed(metres / (12 * METRES_PER_INCH), 0)} ft`;
+}
+
 /** @param squareMetres [m²] */
 export function formatArea(squareMetres: number, units: Units): string {
   return units === 'metric' ? `${fixed(squareMetres, 1)} m²` : `${fixed(squareMetres / AREA_PER_UNIT['ft²'], 0)} ft²`;
+}
+
+/** So much of something for each area: `5.6 K·h a m²`, `0.52 K·h a ft²`. @param perSquareMetre [1/m²] */
+export function formatPerArea(perSquareMetre: number, what: string, units: Units): string {
+  return units === 'metric' ? `${fixed(perSquareMetre, 1)} ${what} a m²` : `${fixed(perSquareMetre * AREA_PER_UNIT['ft²'], 2)} ${what} a ft²`;
 }
 
 /** A typed temperature in °C (`38`, `38 °C`, `100 F`); a bare number is in °C or °F. `null` when it cannot be read. */

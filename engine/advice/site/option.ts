@@ -4,12 +4,12 @@ import { compassWord, namedInside, nameOf } from '../../load/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { centroid, distance, openRing } from '../../plan/geometry.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
-import { formatArea, formatLength, type Units } from '../../plan/units.ts';
+import { formatArea, formatDistance, type Units } from '../../plan/units.ts';
 import { clothArea } from '../compare-cost.ts';
 import type { LeafTables } from './leaf-tables.ts';
 import { lowSunOn } from './low-sun.ts';
 import type { PlantStanding } from './plant-states.ts';
-import type { ClothKind, OptionPlant, SiteOption } from './site-types.ts';
+import type { ClothKind, LowSun, OptionPlant, SiteOption } from './site-types.ts';
 import type { PlantFeature } from '../../load/planted.ts';
 import type { Targets } from './targets.ts';
 
@@ -29,8 +29,9 @@ export interface OptionContext {
 /** Everything about one proposal, exact: the yard is cast anew with it. @param features of `named` @param after how the plants stand under them */
 export function optionOf(context: OptionContext, kind: ClothKind | 'several', features: readonly (Canopy | Screen)[], after: readonly PlantStanding[]): SiteOption {
   const { plan, before, units } = context;
-  const plants = before.map((was, k) => optionPlant(context, was, after[k], features));
-  const spared = plants.reduce((sum, plant) => sum + plant.spared, 0);
+  const changed = before.map((was, k) => optionPlant(plan, was, after[k]));
+  const spared = changed.reduce((sum, plant) => sum + plant.spared, 0);
+  const plants = changed.map((plant) => (isNamed(plant, changed) ? { ...plant, lowSun: lowSunAfter(context, plant.id, features) } : plant));
   const harm = before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
   const area = features.reduce((sum, feature) => sum + clothArea(feature), 0);
   const costs = features.map((feature) => costOf(feature, plan));
@@ -71,19 +72,25 @@ function placeOf(cloth: Canopy | Screen): Pick<SiteOption, 'center' | 'length' |
   return { center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], length: Math.round(distance(a, b) * 1000) / 1000, width: 0, turn, height, density, drops: [] };
 }
 
-function optionPlant({ plan, targets, leaves }: OptionContext, was: PlantStanding, is: PlantStanding, cloth: readonly (Canopy | Screen)[]): OptionPlant {
+function optionPlant(plan: Plan, was: PlantStanding, is: PlantStanding): OptionPlant {
   const spared = was.worth * ((was.state.harm ?? 0) - (is.state.harm ?? 0));
-  const target = targets.plants.findIndex(({ feature }) => feature.id === was.id);
-  return {
-    id: was.id, name: nameOf(plan, was.id), before: was.state, after: is.state, spared, tooDark: is.tooDark && !was.tooDark,
-    lowSun: target >= 0 && spared > 0 ? lowSunOn(plan, targets, leaves, target, cloth) : null,
-  };
+  return { id: was.id, name: nameOf(plan, was.id), before: was.state, after: is.state, spared, tooDark: is.tooDark && !was.tooDark, lowSun: null };
+}
+
+/** Whether a plant is among those for whose sake the cloth stands where it stands. */
+function isNamed({ spared }: OptionPlant, plants: readonly OptionPlant[]): boolean {
+  const all = plants.reduce((sum, each) => sum + Math.max(0, each.spared), 0);
+  return spared > 0 && spared >= NAMED_FROM * all;
+}
+
+function lowSunAfter({ plan, targets, leaves }: OptionContext, id: string, cloth: readonly (Canopy | Screen)[]): LowSun | null {
+  const target = targets.plants.findIndex(({ feature }) => feature.id === id);
+  return target < 0 ? null : lowSunOn(plan, targets, leaves, target, cloth);
 }
 
 /** Where it hangs, seen from the plant it spares most; what it spares whom. */
 function whyThere({ plan, targets }: OptionContext, plants: readonly OptionPlant[], features: readonly (Canopy | Screen)[], area: number, units: Units): string {
-  const all = plants.reduce((sum, { spared }) => sum + Math.max(0, spared), 0);
-  const gaining = plants.filter(({ spared }) => spared > 0 && spared >= NAMED_FROM * all).toSorted((a, b) => b.spared - a.spared);
+  const gaining = plants.filter((plant) => isNamed(plant, plants)).toSorted((a, b) => b.spared - a.spared);
   const [most] = gaining;
   if (!most) return 'It spares no plant anything worth naming.';
   const feature = targets.plants.find((plant) => plant.feature.id === most.id)?.feature;
@@ -100,7 +107,7 @@ function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, u
   const name = namedInside(plan, feature.id);
   if (away < OVER_WITHIN) return `${what} right over ${name}`;
   const bearing = (Math.atan2(center[0] - middle[0], center[1] - middle[1]) * 180) / Math.PI + upBearingOf(plan);
-  return `${what} with its middle ${formatLength(away, units)} to the ${compassWord(bearing)} of ${name}, in the way of its hot sun`;
+  return `${what} with its middle ${formatDistance(away, units)} to the ${compassWord(bearing)} of ${name}, in the way of its hot sun`;
 }
 
 export function middleOf(feature: PlantFeature): PlanPoint {

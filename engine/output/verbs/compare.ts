@@ -3,7 +3,7 @@ import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '.
 import { hoursWords } from '../../advice/compare-words.ts';
 import { sideWords } from '../../advice/why-side.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatTemperature, type Units } from '../../plan/units.ts';
+import { formatArea, formatPerArea, formatTemperature, type Units } from '../../plan/units.ts';
 import { oneLine, table, wrapped } from '../plain-text.ts';
 import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -39,8 +39,8 @@ function compareText(plan: Plan, { today, choices, ranked, weights }: CompareRes
   const rough = plan.climate.from === 'rough' ? ['The climate is rough: every number below is too.'] : [];
   const head = [`${oneLine(plan.name ?? 'The yard')}: today against ${choices.map(({ name }) => name).join(', ')}.`, weights, ...rough].join(' ');
   const summary = table(
-    ['', 'harm K·h/day', 'spared', '±', 'of it', 'cloth m²', 'cost', 'work', 'per m²', 'too dark', 'seen'],
-    [['today', today.harm.toFixed(1), '', '', '', '', '', '', '', '', ''], ...choices.map(summaryRow)],
+    ['', 'harm K·h/day', 'spared', '±', 'of it', 'cloth', 'cost', 'work', 'payoff', 'too dark', 'seen'],
+    [['today', today.harm.toFixed(1), '', '', '', '', '', '', '', '', ''], ...choices.map((choice) => summaryRow(choice, units))],
     [1, 2, 3, 4, 5, 6, 7, 8],
   );
   const order = `Most spared first: ${ranked.join(', ')}.`;
@@ -48,14 +48,14 @@ function compareText(plan: Plan, { today, choices, ranked, weights }: CompareRes
   return `${[wrapped(head, columns, ''), summary, order, ...blocks].join('\n\n')}\n`;
 }
 
-function summaryRow({ name, harm, spared, sparedPm, sparedShare, clothArea, cost, payoff, tooDark, seenFrom }: ComparedChoice): string[] {
+function summaryRow({ name, harm, spared, sparedPm, sparedShare, clothArea, cost, payoff, tooDark, seenFrom }: ComparedChoice, units: Units): string[] {
   return [
     name, harm.toFixed(1), spared.toFixed(1), sparedPm.toFixed(1),
     sparedShare === null ? '' : `${Math.round(100 * sparedShare)} %`,
-    clothArea.toFixed(1),
+    formatArea(clothArea, units),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
     clothArea === 0 ? '' : hoursWords(cost),
-    payoff.perSquareMetre === null ? '' : payoff.perSquareMetre.toFixed(1),
+    payoff.perSquareMetre === null ? '' : formatPerArea(payoff.perSquareMetre, 'K·h', units),
     tooDark.length === 0 ? 'none' : tooDark.join(', '),
     seenFrom.filter(({ hidden }) => !hidden).map(({ eye }) => eye).join(', ') || 'by nobody',
   ];

@@ -4,7 +4,7 @@ import { dateWords } from '../../advice/season-words.ts';
 import { nameOf } from '../../load/names.ts';
 import { isCivilDate } from '../../plan/reader.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatLength, type Units } from '../../plan/units.ts';
+import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../plain-text.ts';
 import { numberGiven, planOf, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -33,11 +33,11 @@ function runPlace(request: VerbRequest): VerbResult {
 }
 
 function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, units: Units, columns: number): string {
-  const rows = spots.map(({ rank, stay, at, harm, light, standing, verdict, pot, winterSunHours, metres }) => [
-    String(rank), stay ? 'stay' : at.map((each) => formatLength(each, units)).join(', '), harm.toFixed(1), verdict,
-    light.sunHours.toFixed(1), light.dailyLight.toFixed(1), standing, pot.hotHours.toFixed(1), winterSunHours.toFixed(1), formatLength(metres, units),
+  const rows = spots.map(({ rank, stay, where, at, harm, light, standing, verdict, pot, winterSunHours, metres }) => [
+    String(rank), stay ? 'stay' : where, stay ? '' : at.map((each) => formatLength(each, units)).join(', '), harm.toFixed(1), verdict,
+    light.sunHours.toFixed(1), light.dailyLight.toFixed(1), standing, pot.hotHours.toFixed(1), winterSunHours.toFixed(1), stay ? '' : formatDistance(metres, units),
   ]);
-  const list = table(['', 'where (x, y)', 'harm K·h/day', 'verdict', 'sun h/day', 'light mol/m²', 'light', 'pot hot h/day', 'mid-winter h', 'carry'], rows, [2, 4, 5, 7, 8, 9]);
+  const list = table(['', 'where', 'x, y on the plan', 'harm K·h/day', 'verdict', 'sun h/day', 'light mol/m²', 'light', 'pot hot h/day', 'mid-winter h', 'carry'], rows, [3, 5, 6, 8, 9, 10]);
   const blocks = [`Where ${nameOf(plan, plant)} might stand, the best first`, list, notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')];
   if (swaps.length > 0) blocks.push(swaps.map(({ sentence }) => wrapped(`- ${sentence}`, columns)).join('\n'));
   const hardening = spots.find(({ stay }) => !stay)?.hardening;

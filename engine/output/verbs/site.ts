@@ -2,8 +2,7 @@ import { cheaperFirst } from '../../advice/cheaper-first.ts';
 import { siteOf } from '../../advice/site/site.ts';
 import type { ClothSize, SiteOption, SiteResult } from '../../advice/site/site-types.ts';
 import { cautionsFor } from '../../frame/cautions.ts';
-import { parseLength, parseNumber } from '../../plan/units.ts';
-import { formatArea, formatLength, type Units } from '../../plan/units.ts';
+import { formatArea, formatLength, formatPerArea, parseLength, parseNumber, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../plain-text.ts';
 import { hasFlag, numberGiven, planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -27,6 +26,9 @@ export const site: Verb = {
   examples: ['site demo --size 2x2 --height 2.2 --density 0.5 --kind roof', 'site demo:lane --size 3x3 --height 2 --density 0.5 --kind screen --json'],
   run: runSite,
 };
+
+/** A plant that is spared less than this share of the whole is not listed. */
+const LISTED_FROM = 0.02;
 
 const KINDS = { roof: 'roof', drops: 'roof with drops', screen: 'screen' } as const;
 
@@ -82,7 +84,7 @@ function siteText(result: SiteResult, request: VerbRequest): string {
   const columns = Math.max(60, page.columns);
   const blocks = [wrapped(result.sentence, columns)];
   if (result.options.length > 0) {
-    const head = ['', 'what', 'middle', 'size', 'height', 'cloth', 'spares', 'of all', 'area', 'cost', 'per m²'];
+    const head = ['', 'what', 'middle: x, y', 'size', 'height', 'cloth', 'spares', 'of all', 'area', 'cost', 'payoff'];
     blocks.push(table(head, result.options.map((option, k) => rowOf(option, k, units)), [4, 5, 6, 7, 8, 9, 10]));
     blocks.push(result.options.map((option, k) => optionText(option, k, columns)).join('\n\n'));
   }
@@ -98,7 +100,7 @@ function rowOf(option: SiteOption, index: number, units: Units): string[] {
   return [
     String(index + 1),
     drops === '' ? option.kind : `roof, drops ${drops}`,
-    `${option.center[0].toFixed(2)}, ${option.center[1].toFixed(2)}`,
+    option.center.map((each) => formatLength(each, units)).join(', '),
     `${formatLength(option.length, units)}${option.width > 0 ? ` × ${formatLength(option.width, units)}` : ''}, turned ${option.turn.toFixed(0)}°`,
     formatLength(option.height, units),
     `${(100 * option.density).toFixed(0)} %`,
@@ -106,13 +108,13 @@ function rowOf(option: SiteOption, index: number, units: Units): string[] {
     `${(100 * option.sparedShare).toFixed(0)} %`,
     formatArea(option.area, units),
     option.cost === null ? 'no price' : `${option.cost.toFixed(0)} ${option.currency}`,
-    `${option.payoff.perArea.toFixed(1)} K·h`,
+    formatPerArea(option.payoff.perArea, 'K·h', units),
   ];
 }
 
 function optionText(option: SiteOption, index: number, columns: number): string {
   const plants = option.plants
-    .filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark)
+    .filter(({ spared, tooDark }) => Math.abs(spared) >= LISTED_FROM * option.spared || tooDark)
     .map(({ name, before, after, tooDark }) => {
       const light = `light ${before.topLight.toFixed(0)} to ${after.topLight.toFixed(0)} mol/m²${tooDark ? ', too dark' : ''}`;
       return `${name}: harm ${(before.harm ?? 0).toFixed(1)} to ${(after.harm ?? 0).toFixed(1)} K·h, hot hours ${before.hotHours.toFixed(1)} to ${after.hotHours.toFixed(1)} h, ${light} a day.`;

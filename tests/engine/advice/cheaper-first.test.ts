@@ -56,7 +56,8 @@ describe('cheaper cures', () => {
     expect(moved?.spared).toBeCloseTo(2 * best.spared, 0);
     expect(moved?.spared).toBeGreaterThan(0);
     expect(moved?.cost).toBe(0);
-    expect(moved?.sentence).toContain(`(${best.at.map((each) => `${each.toFixed(2)} m`).join(', ')})`);
+    expect(moved?.moves).toEqual([{ plant: 'pot', at: best.at }]);
+    expect(moved?.sentence).toContain(`Lemon ${best.where}, `);
   });
 
   test('water and clay spare what the leaf’s own balance says', () => {
@@ -86,8 +87,8 @@ describe('cheaper cures', () => {
   });
 
   test('two pots never go to the same place', () => {
-    const moved = step(stepsOf(yardPlan([TOWER, LEMON, { ...LEMON, id: 'second', name: 'Second', at: [9, 4] } as Feature])), 'move')?.sentence ?? '';
-    const places = [...moved.matchAll(/\((\S+) m, (\S+) m\)/g)].map(([, x, y]) => [Number(x), Number(y)]);
+    const moved = step(stepsOf(yardPlan([TOWER, LEMON, { ...LEMON, id: 'second', name: 'Second', at: [9, 4] } as Feature])), 'move');
+    const places = (moved?.moves ?? []).map(({ at }) => at);
     expect(places).toHaveLength(2);
     expect(Math.hypot(places[0][0] - places[1][0], places[0][1] - places[1][1])).toBeGreaterThanOrEqual(1 - 1e-9);
   });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  formatArea, formatCut, formatLength, formatLight, formatMass, formatSpeed, formatTemperature, formatTemperatureDifference, parseArea, parseLength, parseLight,
+  formatArea, formatCut, formatDistance, formatLength, formatLight, formatMass, formatPerArea, formatSpeed, formatTemperature, formatTemperatureDifference, parseArea, parseLength, parseLight,
   parseMass, parseNumber, parseSpeed, parseTemperature, parseTemperatureDifference,
 } from '../../../engine/plan/units.ts';
 
@@ -34,6 +34,16 @@ describe('lengths', () => {
       }),
       { seed: 77 },
     );
+  });
+
+  it('a way to walk is told to the tenth of a metre or to the foot', () => {
+    expect([10.08, 0].map((metres) => formatDistance(metres, 'metric'))).toEqual(['10.1 m', '0.0 m']);
+    expect(formatDistance(10.08, 'imperial')).toBe('33 ft');
+  });
+
+  it('a payoff for each area is a tenth of a number where the area is a tenth: 1 m² is 10.76 ft²', () => {
+    expect(formatPerArea(10.7639, 'K·h', 'metric')).toBe('10.8 K·h a m²');
+    expect(formatPerArea(10.7639, 'K·h', 'imperial')).toBe('1.00 K·h a ft²');
   });
 
   it('feet roll over, inches stand alone under a foot, and nothing is shown without a unit', () => {

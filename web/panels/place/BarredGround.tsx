@@ -1,13 +1,13 @@
 import { untracked, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { featureOf, middleOf } from '../../../engine/index.ts';
+import { featureOf, formatArea, middleOf, sentenceCase } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { askForPoint } from '../../map/ask-point.ts';
 import { askedPoint, barredRings } from '../../map/overlays.ts';
 import { stripsOf } from '../../map/strips.ts';
 import { readOut } from '../../state/speech.ts';
 import { pin, selection } from '../../state/view.ts';
-import { plan } from '../../state/yard.ts';
+import { plan, units } from '../../state/yard.ts';
 import type { GroundAnswer } from '../../worker/advice-methods/ground.ts';
 import { ground } from './placed.ts';
 
@@ -48,7 +48,7 @@ export function BarredGround() {
       {said.value !== null && <p class="said">{said.value}</p>}
       <details>
       <summary>Every reason, and how much ground it takes</summary>
-      <ul>{reasons.map(([reason, area]) => <li key={reason}>{sentence(reason)} ({area.toFixed(1)} m²)</li>)}</ul>
+      <ul>{reasons.map(([reason, area]) => <li key={reason}>{sentenceCase(reason)} ({formatArea(area, units.value)})</li>)}</ul>
       </details>
     </section>
   );
@@ -65,8 +65,4 @@ function wordsAt(answer: GroundAnswer | undefined, [x, y]: PlanPoint): string {
   const half = answer.step / 2;
   const square = answer.barred.find(({ at }) => Math.abs(at[0] - x) <= half && Math.abs(at[1] - y) <= half);
   return square ? `Not there: ${square.reason}.` : 'The pot may stand there.';
-}
-
-function sentence(clause: string): string {
-  return clause.charAt(0).toUpperCase() + clause.slice(1);
 }

@@ -1,9 +1,9 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
-import { featureOf, formatLength } from '../../../engine/index.ts';
+import { featureOf } from '../../../engine/index.ts';
 import type { FeatureOf, PlaceResult, PotSwap } from '../../../engine/index.ts';
 import { numberedMarks, showOnMap } from '../../map/overlays.ts';
-import { plan, units } from '../../state/yard.ts';
+import { plan } from '../../state/yard.ts';
 import { openOptionId, putInOption } from './place-edits.ts';
 import { places, pot } from './placed.ts';
 import { Spot } from './Spot.tsx';
@@ -53,7 +53,7 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
       {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
       {result.winterBest && (
         <p class="winter-best">
-          Winter apart ({dayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day, is at the place marked W, {result.winterBest.at.map((metres) => formatLength(metres, units.value)).join(' across, ')} up.{' '}
+          Winter apart ({dayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day, is at the place marked W, {result.winterBest.where}.{' '}
           <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>Show place W on the drawing</button>
         </p>
       )}

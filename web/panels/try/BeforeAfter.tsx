@@ -1,6 +1,6 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { formatArea, formatLength } from '../../../engine/index.ts';
+import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
 import type { ComparedChoice } from '../../../engine/index.ts';
 import { standIn } from '../../app/heat-on-map.ts';
 import type { NumberField } from '../../map/fields.ts';
@@ -76,7 +76,7 @@ function PayoffKey() {
   const { args, value } = shown;
   return (
     <p class="quiet" role="status">
-      Cloth {formatLength(args.height, units.value)} up that stops {percentWords(args.density)}: the lighter the colour, the more cloth spares there, at most {value.most.toFixed(1)} K·h a m² a hot day. Blank: cloth there spares no plant.
+      Cloth {formatLength(args.height, units.value)} up that stops {percentWords(args.density)}: the lighter the colour, the more cloth spares there, at most {formatPerArea(value.most, 'K·h', units.value)} a hot day. Blank: cloth there spares no plant.
     </p>
   );
 }

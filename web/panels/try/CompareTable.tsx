@@ -1,5 +1,5 @@
 import type { ComparedChoice, ComparedPlant, PlantStand, SeenFrom } from '../../../engine/index.ts';
-import { formatLength, hoursWords } from '../../../engine/index.ts';
+import { formatArea, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
 import { nameOf } from '../../map/feature-edits.ts';
 import { aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -51,8 +51,8 @@ export function CompareTable() {
             </tr>
             {row('Cost', '0', ({ cost }) => moneyWords(cost.total, cost.currency))}
             {row('Work of one person', '–', ({ clothArea, cost }) => (clothArea === 0 ? 'none' : hoursWords(cost)))}
-            {row('Cloth', '–', ({ clothArea }) => (clothArea === 0 ? 'none' : `${clothArea.toFixed(1)} m²`))}
-            {row('Spared a m² of cloth', '', ({ payoff }) => (payoff.perSquareMetre === null ? '–' : `${payoff.perSquareMetre.toFixed(1)} K·h`))}
+            {row('Cloth', '–', ({ clothArea }) => (clothArea === 0 ? 'none' : formatArea(clothArea, units.value)))}
+            {row('Spared for its cloth', '', ({ payoff }) => (payoff.perSquareMetre === null ? '–' : formatPerArea(payoff.perSquareMetre, 'K·h', units.value)))}
             {row('Seen from', '', ({ seenFrom }) => seenWords(seenFrom))}
             {row('Too dark for', '', ({ tooDark, plants }) => tooDark.map((id) => plants.find((each) => each.id === id)?.name ?? id).join(', ') || 'none')}
             {row('As good as', '', ({ asGoodAs }) => list(asGoodAs))}

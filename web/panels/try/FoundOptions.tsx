@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult } from '../../../engine/index.ts';
-import { formatLength } from '../../../engine/index.ts';
+import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
 import { showOnMap } from '../../map/overlays.ts';
 import { openOption } from './tried.ts';
 import { nameOf } from '../../map/feature-edits.ts';
@@ -46,7 +46,7 @@ function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
       <h3>{number}. {what}{sensible && <em class="sensible"> the sensible choice</em>}</h3>
       <p>{option.why}</p>
       <p class="figures">
-        Spares {harmWords(option.spared)} a hot day ({percentWords(option.sparedShare)}) · {option.area.toFixed(1)} m² of cloth · {moneyWords(option.cost, option.currency)} · {option.payoff.perArea.toFixed(1)} K·h a m²
+        Spares {harmWords(option.spared)} a hot day ({percentWords(option.sparedShare)}) · {formatArea(option.area, units.value)} of cloth · {moneyWords(option.cost, option.currency)} · {formatPerArea(option.payoff.perArea, 'K·h', units.value)}
       </p>
       <table class="before-after">
         <caption class="unseen">Plants before and after</caption>

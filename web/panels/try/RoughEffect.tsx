@@ -1,5 +1,7 @@
 import { useEffect } from 'preact/hooks';
+import { formatPerArea } from '../../../engine/index.ts';
 import { nameOf } from '../../map/feature-edits.ts';
+import { units } from '../../state/yard.ts';
 import { followCloth, rough } from './live-trial.ts';
 import { harmWords, percentWords } from './words.ts';
 
@@ -14,7 +16,7 @@ export function RoughEffect() {
   const touched = now.plants.filter(({ spared }) => Math.abs(spared) >= TELLING);
   return (
     <p class="rough-effect" aria-busy="true">
-      ~ spares {harmWords(now.spared)} a hot day ({percentWords(now.sparedShare)}), {now.perArea.toFixed(1)} K·h a m² of cloth.
+      ~ spares {harmWords(now.spared)} a hot day ({percentWords(now.sparedShare)}), {formatPerArea(now.perArea, 'K·h', units.value)} of cloth.
       {touched.map(({ id, verdict }) => ` ${nameOf(id)}: ~ ${verdict}.`).join('')}
     </p>
   );

@@ -1,0 +1,45 @@
+import { compassWord, namedInside } from '../load/names.ts';
+import { upBearingOf } from '../plan/defaults.ts';
+import { distance, nearestOnSegment, openRing } from '../plan/geometry.ts';
+import type { Feature, Plan, PlanPoint } from '../plan/types.ts';
+import { formatDistance, type Units } from '../plan/units.ts';
+
+/** Nearer than this to an upright face, a spot is "beside" it. [m] */
+const BESIDE_WITHIN = 1.2;
+
+interface Near {
+  readonly id: string;
+  readonly upright: boolean;
+  /** From its face or trunk. [m] */
+  readonly metres: number;
+  readonly point: PlanPoint;
+}
+
+/** A spot by what stands there, inside a sentence: "beside the west wall and the south wall", "1.6 m south-east of the fig". @param except the plant that goes there */
+export function spotWords(plan: Plan, at: PlanPoint, except: string, units: Units): string {
+  const near = plan.features.flatMap((feature) => (feature.id === except ? [] : nearOf(feature, at))).toSorted((a, b) => a.metres - b.metres);
+  const beside = near.filter(({ upright, metres }) => upright && metres <= BESIDE_WITHIN).slice(0, 2);
+  if (beside.length > 0) return `beside ${beside.map(({ id }) => namedInside(plan, id)).join(' and ')}`;
+  const [nearest] = near;
+  if (!nearest) return 'on the open ground';
+  const bearing = (Math.atan2(at[0] - nearest.point[0], at[1] - nearest.point[1]) * 180) / Math.PI + upBearingOf(plan);
+  return `${formatDistance(nearest.metres, units)} ${compassWord(bearing)} of ${namedInside(plan, nearest.id)}`;
+}
+
+/** What a person would find a spot by, and its point nearest to it. */
+function nearOf(feature: Feature, at: PlanPoint): Near[] {
+  const { id, kind } = feature;
+  if (kind === 'tree' || kind === 'plant') return [{ id, upright: false, metres: distance(at, feature.at), point: feature.at }];
+  if (kind === 'wall' || kind === 'hedge' || kind === 'screen') {
+    const half = kind === 'screen' ? 0 : feature.thickness / 2;
+    return [nearestOf(id, true, feature.path, half, at)];
+  }
+  if (kind !== 'building' && kind !== 'bed') return [];
+  const ring = openRing(feature.outline);
+  return [nearestOf(id, kind === 'building', [...ring, ring[0]], 0, at)];
+}
+
+function nearestOf(id: string, upright: boolean, path: readonly PlanPoint[], half: number, at: PlanPoint): Near {
+  const [point] = path.slice(1).map((end, k) => nearestOnSegment(at, path[k], end)).toSorted((a, b) => distance(at, a) - distance(at, b));
+  return { id, upright, metres: Math.max(0, distance(at, point) - half), point };
+}
