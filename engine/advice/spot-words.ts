@@ -10,6 +10,8 @@ const BESIDE_WITHIN = 1.2;
 interface Near {
   readonly id: string;
   readonly upright: boolean;
+  /** A wall round a yard stands on more than one side of it. */
+  readonly bends: boolean;
   /** From its face or trunk. [m] */
   readonly metres: number;
   readonly point: PlanPoint;
@@ -18,28 +20,28 @@ interface Near {
 /** A spot by what stands there, inside a sentence: "beside the west wall and the south wall", "1.6 m south-east of the fig". @param except the plant that goes there */
 export function spotWords(plan: Plan, at: PlanPoint, except: string, units: Units): string {
   const near = plan.features.flatMap((feature) => (feature.id === except ? [] : nearOf(feature, at))).toSorted((a, b) => a.metres - b.metres);
+  const toward = (a: PlanPoint, b: PlanPoint) => compassWord((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + upBearingOf(plan));
   const beside = near.filter(({ upright, metres }) => upright && metres <= BESIDE_WITHIN).slice(0, 2);
-  if (beside.length > 0) return `beside ${beside.map(({ id }) => namedInside(plan, id)).join(' and ')}`;
+  if (beside.length > 0) return `beside ${beside.map(({ id, bends, point }) => `${namedInside(plan, id)}${bends ? ` on the ${toward(at, point)}` : ''}`).join(' and ')}`;
   const [nearest] = near;
   if (!nearest) return 'on the open ground';
-  const bearing = (Math.atan2(at[0] - nearest.point[0], at[1] - nearest.point[1]) * 180) / Math.PI + upBearingOf(plan);
-  return `${formatDistance(nearest.metres, units)} ${compassWord(bearing)} of ${namedInside(plan, nearest.id)}`;
+  return `${formatDistance(nearest.metres, units)} ${toward(nearest.point, at)} of ${namedInside(plan, nearest.id)}`;
 }
 
 /** What a person would find a spot by, and its point nearest to it. */
 function nearOf(feature: Feature, at: PlanPoint): Near[] {
   const { id, kind } = feature;
-  if (kind === 'tree' || kind === 'plant') return [{ id, upright: false, metres: distance(at, feature.at), point: feature.at }];
+  if (kind === 'tree' || kind === 'plant') return [{ id, upright: false, bends: false, metres: distance(at, feature.at), point: feature.at }];
   if (kind === 'wall' || kind === 'hedge' || kind === 'screen') {
     const half = kind === 'screen' ? 0 : feature.thickness / 2;
-    return [nearestOf(id, true, feature.path, half, at)];
+    return [{ ...nearestOf(feature.path, half, at), id, upright: true, bends: feature.path.length > 2 }];
   }
   if (kind !== 'building' && kind !== 'bed') return [];
   const ring = openRing(feature.outline);
-  return [nearestOf(id, kind === 'building', [...ring, ring[0]], 0, at)];
+  return [{ ...nearestOf([...ring, ring[0]], 0, at), id, upright: kind === 'building', bends: false }];
 }
 
-function nearestOf(id: string, upright: boolean, path: readonly PlanPoint[], half: number, at: PlanPoint): Near {
+function nearestOf(path: readonly PlanPoint[], half: number, at: PlanPoint): Pick<Near, 'metres' | 'point'> {
   const [point] = path.slice(1).map((end, k) => nearestOnSegment(at, path[k], end)).toSorted((a, b) => distance(at, a) - distance(at, b));
-  return { id, upright, metres: Math.max(0, distance(at, point) - half), point };
+  return { metres: Math.max(0, distance(at, point) - half), point };
 }

@@ -24,6 +24,9 @@ export interface WhyFindings {
   readonly rivals: readonly Rival[];
 }
 
+/** Of the worst side’s dose. Our choice. */
+const NEAR_SHARE = 0.85;
+
 const VERDICTS: Readonly<Record<WhyAnswer, string>> = {
   explains: 'the sun explains it',
   'could be': 'it could be the sun',
@@ -39,12 +42,12 @@ export function whySentence(found: WhyFindings): string {
 function evidence(found: WhyFindings): string {
   const { accused, limit } = found;
   if (limit === null || accused.peak === null) {
-    return `${placeOf(accused)} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(accused)}. Say which plant it is and its limit is known.`;
+    return `${placeOf(accused)} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. Say which plant it is and its limit is known.`;
   }
   if (found.bySun === 'does not') return `${weakness(found)}${better(found)}`;
   const { when, sunCame } = accused;
   const sun = when === null ? '' : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ${inside(accused)} from ${when.from} to ${when.to}, ${sunCame ?? 'with nothing in its way'}; `;
-  return `${sun}${surfaceOf(found, accused.peak)}${rankWords(accused)}.`;
+  return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.`;
 }
 
 function weakness(found: WhyFindings): string {
@@ -89,8 +92,13 @@ function lookAt({ answer, rivals }: WhyFindings): string {
   return `${answer === 'does not' ? 'Look at' : 'Rule out'} ${open.slice(0, -1).join(', ')}${open.length > 1 ? ' and ' : ''}${open[open.length - 1]}.`;
 }
 
-function rankWords({ rank }: RankedSide): string {
-  return rank === null ? '' : `; it ranks ${ordinal(rank)} of its eight sides`;
+/** A side that gets nearly as much as the worst is told so: what is between them is less than the estimate is good for. */
+function rankWords({ accused, sides }: WhyFindings): string {
+  const { rank, scorchDose } = accused;
+  if (rank === null) return '';
+  if (rank === 1) return '; no other side gets more';
+  const most = sides.find((side) => side.rank === 1)?.scorchDose ?? null;
+  return scorchDose !== null && most !== null && scorchDose >= NEAR_SHARE * most ? '; no other side gets much more' : `; it ranks ${ordinal(rank)} of its eight sides`;
 }
 
 function placeOf(point: RankedSide): string {

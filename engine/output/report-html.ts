@@ -45,7 +45,7 @@ function head({ plan, season, made, climate, rough, place, load, units }: Report
   const facts = [
     `Season ${dateWords(season.from)} to ${dateWords(season.to)}, ${load.season.days} days. The yard measures ${formatLength(maxX - minX, units)} by ${formatLength(maxY - minY, units)}; the map is for ${formatLength(load.grid.height, units)} above the ground.`,
     made === null ? 'Made on: ____________________' : `Made on ${dateWords(made)}.`,
-    ...(place === null ? [] : [`Place: latitude ${place.latitude}°, longitude ${place.longitude}°.`]),
+    ...(place === null ? [] : [`Place: latitude ${place.latitude}°, longitude ${place.longitude}°.`.replaceAll('-', '−')]),
   ];
   return `<header><h1>${escaped(title)}</h1>${facts.map(paragraph).join('')}<p${rough ? ' class="rough"' : ''}>${escaped(climate)}</p></header>`;
 }

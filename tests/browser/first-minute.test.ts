@@ -38,7 +38,7 @@ test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)('on a %s 
   await page.getByRole('button', { name: 'Show me my yard' }).click();
   const guesses = page.getByRole('region', { name: 'How sure' });
   await guesses.waitFor();
-  expect(await guesses.getByRole('listitem').allTextContents()).toEqual(['north', "the months' temperatures", 'Walls all round: thickness', expect.stringMatching(/lemon.*: width$/i)]);
+  expect(await guesses.getByRole('listitem').allTextContents()).toEqual(['north', "the months' temperatures", 'Wall all round: thickness', expect.stringMatching(/lemon.*: width$/i)]);
   await page.getByRole('region', { name: 'Answer' }).getByRole('heading', { name: /^The sun |^It could be the sun/ }).waitFor();
   await graded(page);
   await page.getByRole('button', { name: /^Find north/ }).waitFor();

@@ -2,6 +2,7 @@ import { loadOf } from '../../load/load-of.ts';
 import type { LoadResult, PlantLoad } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units.ts';
+import { monthWord } from '../../survey/sun-at.ts';
 import type { Period } from '../../sun/samples.ts';
 import { loadCsv } from '../csv.ts';
 import { loadGeoJson } from '../geo-json.ts';
@@ -70,10 +71,10 @@ function periodWords(period: Period, days: number): string {
     case 'season':
       return `mean of the season’s ${days} days`;
     case 'day':
-      return `on ${period.date}`;
+      return `on ${Number(period.date.slice(-2))} ${monthWord(Number(period.date.slice(-5, -3)))}`;
     case 'heatwave':
       return 'on the heatwave day';
     case 'heatDay':
-      return `on the heat day of month ${period.month}`;
+      return `on the heat day of ${monthWord(period.month)}`;
   }
 }

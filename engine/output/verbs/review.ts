@@ -1,6 +1,7 @@
 import { READING_PROTOCOL } from '../../advice/protocol.ts';
 import { reviewOf } from '../../advice/review.ts';
 import type { ReviewResult } from '../../advice/review-types.ts';
+import { dateWords } from '../../advice/season-words.ts';
 import { cautionsFor } from '../../frame/cautions.ts';
 import { nameOf } from '../../load/names.ts';
 import type { Plan } from '../../plan/types.ts';
@@ -27,7 +28,7 @@ export const review: Verb = {
 
 function reviewText(plan: Plan, { sentences, damage, years }: ReviewResult, columns: number): string {
   const list = (lines: readonly string[]) => lines.map((line) => wrapped(`- ${line}`, columns)).join('\n');
-  const scores = damage.map(({ plant, date, score, words }) => `${nameOf(plan, plant)}, ${date}: ${score} of 5, ${words}.`);
+  const scores = damage.map(({ plant, date, score, words }) => `${nameOf(plan, plant)}, ${dateWords(date)}: ${score} of 5, ${words}.`);
   const twice = years.length > 0 ? [] : ['Two summers’ scores of the same plant are needed to say whether it fared better. One plant, one year proves little.'];
   const blocks = [
     `Readings and years\n${list([...sentences, ...twice])}`,

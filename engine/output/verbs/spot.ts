@@ -1,3 +1,4 @@
+import { dateWords } from '../../advice/season-words.ts';
 import { nameOf } from '../../load/names.ts';
 import { GRADE_WORDS } from '../../load/nine.ts';
 import { spotOf } from '../../load/spot-of.ts';
@@ -47,7 +48,7 @@ function dayText(plan: Plan, day: SpotDayResult, units: Units): string {
     ];
   });
   const head = ['clock', 'sun’s altitude', 'bearing', 'beam left', 'air up to', 'in the way'];
-  return `${day.date}\n\n${table(head, rows)}\n\n${nineText(day.day)}`;
+  return `${dateWords(day.date)}\n\n${table(head, rows)}\n\n${nineText(day.day)}`;
 }
 
 function seasonText(season: SpotSeasonResult): string {

@@ -1,3 +1,4 @@
+import { dateWords } from '../../advice/season-words.ts';
 import { shadowMarks } from '../../advice/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/shadow-marks-types.ts';
 import { nameOf } from '../../load/names.ts';
@@ -51,5 +52,5 @@ function marksText(plan: Plan, { marks, together }: ShadowMarksResult, units: Un
 
 function markRow(plan: Plan, { mark, residual }: MarkCheck, k: number, units: Units): string[] {
   const off = residual === null ? 'none near' : `${formatLength(Math.abs(residual) / 100, units)} ${residual > 0 ? 'outside' : 'inside'}`;
-  return [String(k + 1), nameOf(plan, mark.feature), mark.at.map((each) => formatLength(each, units)).join(', '), mark.when.replace('T', ', '), off];
+  return [String(k + 1), nameOf(plan, mark.feature), mark.at.map((each) => formatLength(each, units)).join(', '), `${dateWords(mark.when.slice(0, 10))}, ${mark.when.slice(11)}`, off];
 }

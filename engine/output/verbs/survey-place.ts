@@ -64,8 +64,8 @@ export const surveyPlace: Verb = {
     const near = nearestTown(latitude, longitude);
     const needle = `A compass needle points ${Math.abs(declination).toFixed(1)}° ${declination < 0 ? 'west' : 'east'} of true north here in ${year}.`;
     const text = [
-      `Latitude ${latitude.toFixed(4)}°, longitude ${longitude.toFixed(4)}°, time zone ${timeZone}`,
-      `Nearest town of the list: ${near.town.name}, ${near.town.country}, ${near.kilometres.toFixed(0)} km away`,
+      `Latitude ${degrees(latitude)}, longitude ${degrees(longitude)}, time zone ${timeZone}`,
+      `Nearest town of the list: ${near.town.name}, ${near.town.country}, ${near.kilometres < 1 ? 'here' : `${near.kilometres.toFixed(0)} km away`}`,
       check,
       needle,
       ELEVATION_NOTE,
@@ -73,6 +73,10 @@ export const surveyPlace: Verb = {
     return { ok: true, json: { latitude, longitude, timeZone, declination, nearest: near, check }, text, notes: [...placeNotes(latitude), ...notes] };
   },
 };
+
+function degrees(value: number): string {
+  return `${value.toFixed(4).replace('-', '−')}°`;
+}
 
 function refusal(name: string, message: string): { ok: false; problems: readonly Problem[] } {
   const result = refuseOption(name, message);

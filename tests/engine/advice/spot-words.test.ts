@@ -24,6 +24,11 @@ describe('a spot is told by what stands there', () => {
     expect(spotWords(YARD, [8, 3.6], 'pot', 'imperial')).toBe('5 ft north of the fig');
   });
 
+  test('a wall that goes round by its side as well', () => {
+    const round: Feature = { ...WALL, name: 'Wall all round', path: [[0, 0], [12, 0], [12, 8], [0, 8], [0, 0]] };
+    expect(spotWords(yardPlan([round]), [11, 4], 'pot', 'metric')).toBe('beside the wall all round on the east');
+  });
+
   test('by the true compass where the plan lies askew', () => {
     expect(spotWords({ ...YARD, site: { ...YARD.site, upBearing: 90 } }, [8, 3.6], 'pot', 'metric')).toBe('1.6 m east of the fig');
   });

@@ -77,11 +77,11 @@ function sidesOf({ shape }: Answers, { across, deep }: Ground, height: number, h
   const beside = house('left-house', 'House on the left', [[-d, 0], [0, 0], [0, deep], [-d, deep]]);
   switch (shape) {
     case 'walled':
-      return wall('walls', 'Walls all round', [[left, bottom], [right, bottom], [right, top], [left, top], [left, bottom]]);
+      return wall('walls', 'Wall all round', [[left, bottom], [right, bottom], [right, top], [left, top], [left, bottom]]);
     case 'front':
-      return [above, ...wall('walls', 'Walls', [[left, deep], [left, bottom], [right, bottom], [right, deep]])];
+      return [above, ...wall('walls', 'Wall round three sides', [[left, deep], [left, bottom], [right, bottom], [right, deep]])];
     case 'corner':
-      return [house('house', 'House', [[-d, 0], [0, 0], [0, deep], [across, deep], [across, deep + d], [-d, deep + d]]), ...wall('walls', 'Walls', [[0, bottom], [right, bottom], [right, deep]])];
+      return [house('house', 'House', [[-d, 0], [0, 0], [0, deep], [across, deep], [across, deep + d], [-d, deep + d]]), ...wall('walls', 'Wall round two sides', [[0, bottom], [right, bottom], [right, deep]])];
     case 'passage':
       return [
         beside, house('right-house', 'House on the right', [[across, 0], [across + d, 0], [across + d, deep], [across, deep]]),

@@ -74,8 +74,8 @@ describe('the page', () => {
 
   it('keeps the place to itself unless asked', () => {
     const { latitude, longitude } = courtyard.site;
-    for (const number of [latitude, longitude]) expect(page).not.toContain(String(number));
-    expect(pageOf(courtyard, { withPlace: true })).toContain(`latitude ${latitude}°, longitude ${longitude}°`);
+    for (const number of [latitude, longitude]) expect(page).not.toContain(String(Math.abs(number)));
+    expect(pageOf(courtyard, { withPlace: true })).toContain(`latitude ${latitude}°, longitude −${-longitude}°`);
   });
 
   it('keeps what a person typed as text', () => {
