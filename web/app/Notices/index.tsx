@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { notice, spoken } from '../../state/speech.ts';
 import { saveState } from '../../state/saving.ts';
 import { saveFile } from '../../state/files.ts';
@@ -5,13 +6,26 @@ import { copyYard, showNewest } from '../../state/shelf.ts';
 import { openYard } from '../../state/yard.ts';
 import './style.css';
 
+/** What was done is said for so long; a screen reader has it besides. [ms] */
+const DONE_STAYS_MS = 15_000;
+
 /** Says at the foot of the drawing what was done or went wrong, with one way on. */
 export function Notices() {
   const said = notice.value;
   const { readOnly } = openYard.value;
   const state = saveState.value;
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (said?.kind !== 'done') return;
+    const leave = (): void => {
+      if (box.current?.matches(':hover, :focus-within')) timer = setTimeout(leave, DONE_STAYS_MS);
+      else if (notice.value === said) notice.value = null;
+    };
+    let timer = setTimeout(leave, DONE_STAYS_MS);
+    return () => clearTimeout(timer);
+  }, [said]);
   return (
-    <div class="notices">
+    <div class="notices" ref={box}>
       {readOnly !== null && (
         <p class="notice notice-problem">
           <span>{readOnly}</span>
