@@ -11,6 +11,9 @@ import { putIntoOption } from './option-edits.ts';
 import type { Found } from './search.ts';
 import { harmWords, moneyWords, percentWords } from './words.ts';
 
+/** What the search looks at; what stands in options it does not. */
+const YARD = ['features', 'site', 'climate', 'season', 'plants'] as const;
+
 /** What the search found, best first, numbered on the drawing. */
 export function FoundOptions({ found: { plan: asked, result, sights, overAll } }: { readonly found: Found }) {
   useEffect(() => {
@@ -18,7 +21,7 @@ export function FoundOptions({ found: { plan: asked, result, sights, overAll } }
   }, [result]);
   return (
     <div class="found">
-      {asked !== plan.value && <p class="said">The yard has changed since this search: find it again to be sure.</p>}
+      {YARD.some((part) => asked[part] !== plan.value[part]) && <p class="said">The yard has changed since this search: find it again to be sure.</p>}
       <p class="finding">{result.sentence}</p>
       {result.rules.map(({ rule, sentence }) => <p key={rule} class="rule-price">{sentence}</p>)}
       {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
@@ -41,6 +44,11 @@ interface FoundOptionProps {
 function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
   const what = `${option.kind === 'several' ? 'several things' : `a ${option.kind}`}, ${sizeWords(option)}`;
   const open = openOption.value;
+  const holdsOther = open !== null && [...(open.adds ?? []), ...(open.removes ?? []), ...Object.keys(open.moves ?? {})].length > 0;
+  function take(intoNew: boolean): void {
+    putIntoOption(option.features, what, intoNew);
+    foundMarks.value = [];
+  }
   return (
     <li>
       <h3>{number}. {what}{sensible && <em class="sensible"> the sensible choice</em>}</h3>
@@ -59,9 +67,10 @@ function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
         {sights.length > 0 && <p class="sights">{sights.map(sightWords).join(' ')}</p>}
       </details>
       {option.notes.map((note) => <p key={note} class="said">{note}</p>)}
+      {holdsOther && <p class="said">These figures are for the yard without what option {open.id} changes already.</p>}
       <p class="paper-buttons">
-        {open && <button type="button" onClick={() => putIntoOption(option.features, what, false)}>Put {number} into option {open.id}</button>}{' '}
-        <button type="button" onClick={() => putIntoOption(option.features, what, true)}>Put {number} into a new option</button>{' '}
+        {open && <button type="button" onClick={() => take(false)}>Put {number} into option {open.id}</button>}{' '}
+        <button type="button" onClick={() => take(true)}>Put {number} into a new option</button>{' '}
         <button type="button" onClick={() => showOnMap(option.center)}>Show {number} on the drawing</button>
       </p>
     </li>
