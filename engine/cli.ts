@@ -1,17 +1,18 @@
 /**
- * The command line: reads arguments and files, runs one verb, prints. Everything it computes stands in `engine/output` and upstream, and is
+ * The command line: reads arguments and files, runs one verb, prints. Everything it computes stands in `engine/output`
+ * and upstream, and is
  * loaded with the verb, so that a broken plan is refused without it.
  */
 import { readFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { type Command, readCommand } from './output/command-line.ts';
-import { helpText, verbHelpText } from './output/help.ts';
-import { oneLine } from './output/plain-text.ts';
+import { type Command, readCommand } from './output/text/command-line.ts';
+import { helpText, verbHelpText } from './output/text/help.ts';
+import { oneLine } from './output/text/plain-text.ts';
 import { verbsFor } from './output/verbs/index.ts';
 import { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 import { withOptions } from './plan/options.ts';
-import { parsePlan } from './plan/parse.ts';
-import { planText } from './plan/serialize.ts';
+import { parsePlan } from './plan/file/parse.ts';
+import { planText } from './plan/file/serialize.ts';
 import type { Plan, Problem } from './plan/types.ts';
 import { unitsOf } from './plan/units.ts';
 import type { Weather } from './sun/weather.ts';
@@ -44,7 +45,9 @@ export async function main(argv: readonly string[], machine: Machine): Promise<n
     }
     return await run(command, machine);
   } catch (fault) {
-    machine.err(`A fault of the program, not of the plan: ${oneLine(fault instanceof Error ? fault.message : String(fault))}\n`);
+    machine.err(
+      `A fault of the program, not of the plan: ${oneLine(fault instanceof Error ? fault.message : String(fault))}\n`,
+    );
     return 2;
   }
 }
@@ -59,7 +62,8 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   const weather = values.weather ? await readWeather(String(values.weather[0]), machine) : null;
   if (weather && !weather.ok) return refuse(machine, weather.problems);
   const warnings = read?.value.warnings ?? [];
-  if (verb.name !== 'check') for (const { pointer, message } of warnings) machine.err(`warning ${located(pointer, message)}\n`);
+  if (verb.name !== 'check')
+    for (const { pointer, message } of warnings) machine.err(`warning ${located(pointer, message)}\n`);
 
   const typedUnits = values.units?.[0];
   const started = machine.now();
@@ -70,7 +74,8 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
     warnings,
     period,
     weather: weather?.value,
-    units: typedUnits === 'imperial' || typedUnits === 'metric' ? typedUnits : changed ? unitsOf(changed.plan) : 'metric',
+    units:
+      typedUnits === 'imperial' || typedUnits === 'metric' ? typedUnits : changed ? unitsOf(changed.plan) : 'metric',
     values,
     page: machine.terminal,
     progress(done, what) {
@@ -103,7 +108,9 @@ function planBytes(name: string, machine: Machine): Read<Uint8Array | string> {
   if (name.startsWith('demo:')) {
     const demo = name.slice('demo:'.length);
     if (isDemoName(demo)) return { ok: true, value: planText(demoPlan(demo)) };
-    return wrongFile(`There is no demo yard "${demo}"; there are ${DEMO_NAMES.map((known) => `demo:${known}`).join(' and ')}.`);
+    return wrongFile(
+      `There is no demo yard "${demo}"; there are ${DEMO_NAMES.map((known) => `demo:${known}`).join(' and ')}.`,
+    );
   }
   return readBytes(name, machine);
 }
@@ -113,9 +120,11 @@ async function readWeather(path: string, machine: Machine): Promise<Read<Weather
   if (!bytes.ok) return bytes;
   const { parseEpw } = await import('./sun/epw.ts');
   const parsed = parseEpw(bytes.value);
-  if (!parsed.ok) return { ok: false, problems: parsed.problems.map((problem) => ({ ...problem, pointer: '--weather' })) };
+  if (!parsed.ok)
+    return { ok: false, problems: parsed.problems.map((problem) => ({ ...problem, pointer: '--weather' })) };
   const { bridged } = parsed.weather;
-  if (bridged > 0) machine.err(`${bridged} missing values of the weather file were bridged from the hours beside them.\n`);
+  if (bridged > 0)
+    machine.err(`${bridged} missing values of the weather file were bridged from the hours beside them.\n`);
   return { ok: true, value: parsed.weather };
 }
 
@@ -157,7 +166,10 @@ if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.a
     err: (text) => void process.stderr.write(text),
     readFile: (path) => readFileSync(path),
     readInput: () => readFileSync(0),
-    terminal: { columns: stdout.columns ?? 80, colour: stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb' },
+    terminal: {
+      columns: stdout.columns ?? 80,
+      colour: stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
+    },
     now: () => Math.round(performance.now()),
   });
 }

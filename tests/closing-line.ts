@@ -7,7 +7,11 @@ export default class ClosingLine implements Reporter {
     let failed = unhandledErrors.length;
     let skipped = 0;
     for (const module of modules) {
-      if (module.state() === 'failed' && [...module.children.allTests()].every((test) => test.result().state !== 'failed')) failed += 1;
+      if (
+        module.state() === 'failed' &&
+        [...module.children.allTests()].every((test) => test.result().state !== 'failed')
+      )
+        failed += 1;
       for (const test of module.children.allTests()) {
         const { state } = test.result();
         if (state === 'passed') passed += 1;
@@ -16,6 +20,8 @@ export default class ClosingLine implements Reporter {
       }
     }
     // After the default reporter's own summary, which prints in the same turn.
-    process.once('exit', () => console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`));
+    process.once('exit', () =>
+      console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`),
+    );
   }
 }

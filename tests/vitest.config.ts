@@ -11,7 +11,14 @@ export default defineConfig({
     maxWorkers: 3,
     projects: [
       { test: { ...common, name: 'engine', include: ['tests/{engine,outside,web}/**/*.test.{ts,tsx}'] } },
-      { test: { ...common, name: 'browser', include: ['tests/browser/**/*.test.ts'], globalSetup: ['tests/browser/setup.ts'] } },
+      {
+        test: {
+          ...common,
+          name: 'browser',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/setup.ts'],
+        },
+      },
     ],
   },
 });

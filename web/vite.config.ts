@@ -6,7 +6,13 @@ import { treeshake } from './build/treeshake.ts';
 import { workers } from './build/workers.ts';
 
 /** What both the page and its workers need of the engine: one file, where by itself it would be twenty small ones. */
-const sharedEngine = { name: 'shared-engine', test: /\/engine\//, tags: ['$initial' as const], minShareCount: 4, includeDependenciesRecursively: false };
+const sharedEngine = {
+  name: 'shared-engine',
+  test: /\/engine\//,
+  tags: ['$initial' as const],
+  minShareCount: 4,
+  includeDependenciesRecursively: false,
+};
 
 export default defineConfig(({ command, mode }) => {
   const single = mode === SINGLE_FILE_MODE;
@@ -15,7 +21,9 @@ export default defineConfig(({ command, mode }) => {
     base: './',
     publicDir: false,
     define: { HAS_SERVICE_WORKER: JSON.stringify(command === 'build' && !single) },
-    plugins: single ? [workers(), singleFile()] : [workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
+    plugins: single
+      ? [workers(), singleFile()]
+      : [workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     preview: { host: 'localhost', port: 4173 },
     build: {
       outDir: fileURLToPath(new URL('../dist', import.meta.url)),
@@ -25,7 +33,9 @@ export default defineConfig(({ command, mode }) => {
       assetsInlineLimit: single ? Infinity : 0,
       cssCodeSplit: false,
       chunkSizeWarningLimit: 1000,
-      rolldownOptions: single ? { treeshake, checks: { emptyImportMeta: false }, output: { codeSplitting: false, format: 'iife' } } : { treeshake, output: { codeSplitting: { groups: [sharedEngine] } } },
+      rolldownOptions: single
+        ? { treeshake, checks: { emptyImportMeta: false }, output: { codeSplitting: false, format: 'iife' } }
+        : { treeshake, output: { codeSplitting: { groups: [sharedEngine] } } },
     },
   };
 });

@@ -7,9 +7,11 @@ import type { ShadowEdges } from './shadow-edges.ts';
 
 /**
  * A crown's shadow in one pass. What its row's chord is:
- * - `whole`: a round crown above the plane throws an ellipse; the chord is centred on u + lean·(j − v), half of it squared
+ * - `whole`: a round crown above the plane throws an ellipse; the chord is centred on u + lean·(j − v), half of it
+ * squared
  *   is wide − narrowing·(j − v)²; the cell's share is e^−(depth·√(half² − distance from the middle²));
- * - else a stadium holds the shadow: a disc under the foot, one under the top, and the band between them. It is the very
+ * - else a stadium holds the shadow: a disc under the foot, one under the top, and the band between them. It is the
+ * very
  *   shadow of a column; for the rest each cell asks `lengthInCrown`.
  */
 interface CrownShadow {
@@ -54,14 +56,32 @@ export class CrownShadows {
     this.shadows = crowns.map((solid) => {
       const { kind, base, top, openness } = solid.crown;
       return {
-        solid, whole: kind === 'round' && base >= grid.height && openness > 0, opaque: kind === 'column' && openness === 0,
-        fading: -Math.log(openness) / (top - base), firstRow: 0, lastRow: 0, leftEdge: 0, rightEdge: 0,
-        u: 0, v: 0, lean: 0, wide: 0, narrowing: 0, depth: 0, runU: 0, runV: 0, sideU: 0, sideV: 0,
+        solid,
+        whole: kind === 'round' && base >= grid.height && openness > 0,
+        opaque: kind === 'column' && openness === 0,
+        fading: -Math.log(openness) / (top - base),
+        firstRow: 0,
+        lastRow: 0,
+        leftEdge: 0,
+        rightEdge: 0,
+        u: 0,
+        v: 0,
+        lean: 0,
+        wide: 0,
+        narrowing: 0,
+        depth: 0,
+        runU: 0,
+        runV: 0,
+        sideU: 0,
+        sideV: 0,
       };
     });
   }
 
-  /** Lays the shadows of a pass out and adds their edges. @param reachU, reachV Level way of a beam per metre of height. [cells/m] */
+  /**
+   * Lays the shadows of a pass out and adds their edges.
+   * @param reachU, reachV Level way of a beam per metre of height. [cells/m]
+   */
   addTo(edges: ShadowEdges, dx: number, dy: number, dz: number, reachU: number, reachV: number): void {
     this.dx = dx;
     this.dy = dy;
@@ -91,7 +111,8 @@ export class CrownShadows {
     const uy = this.dy / crown.radius;
     const uz = this.dz / h;
     const squared = ux * ux + uy * uy + uz * uz;
-    // For the beam to a cell (di, dj) off the centre, (half its length inside · squared)² = squared − qu·di² + 2·quv·di·dj − qv·dj².
+    // For the beam to a cell (di, dj) off the centre, (half its length inside · squared)² = squared − qu·di² +
+    // 2·quv·di·dj − qv·dj².
     const scale = (this.grid.cell / crown.radius) ** 2;
     const qu = (uz * uz + uy * uy) * scale;
     const qv = (uz * uz + ux * ux) * scale;
@@ -124,7 +145,10 @@ export class CrownShadows {
     }
   }
 
-  /** Writes the share of the beam that a crown leaves to the cells `from` up to `to` of a row, kept[0] for the cell `from`. */
+  /**
+   * Writes the share of the beam that a crown leaves to the cells `from` up to `to` of a row, kept[0] for the cell
+   * `from`.
+   */
   shares(c: number, j: number, from: number, to: number, kept: Float64Array): void {
     const shadow = this.shadows[c];
     if (!shadow.whole) return this.sharesPlainly(shadow, j, from, to, kept);
@@ -144,7 +168,10 @@ export class CrownShadows {
     const { x0, y0, cell, height } = this.grid;
     const y = y0 + (j + 0.5) * cell;
     for (let i = from; i < to; i++) {
-      kept[i - from] = shareOfLength(crown, lengthInCrown(crown, x0 + (i + 0.5) * cell, y, height, this.dx, this.dy, this.dz));
+      kept[i - from] = shareOfLength(
+        crown,
+        lengthInCrown(crown, x0 + (i + 0.5) * cell, y, height, this.dx, this.dy, this.dz),
+      );
     }
   }
 }

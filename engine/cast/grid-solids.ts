@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
 import type { Crown, Lid, Occluder, Prism, Ring, Sheet } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
@@ -77,7 +77,8 @@ export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): Grid
         break;
       }
       default:
-        if (solid.openness < 1 && solid.top - Math.max(solid.base, grid.height) > TOUCH) crowns.push(gridCrown(solid, grid));
+        if (solid.openness < 1 && solid.top - Math.max(solid.base, grid.height) > TOUCH)
+          crowns.push(gridCrown(solid, grid));
     }
   }
   return { prisms, lids, sheets, crowns };
@@ -90,7 +91,8 @@ function gridPrism({ rings, height, openness }: Prism, grid: GridSpec): GridPris
   const after = new Int32Array(edges).fill(-1);
   for (let e = 0; e < edges; e++) {
     for (let f = 0; f < edges; f++) {
-      const joined = outline[e * SEGMENT + 2] === outline[f * SEGMENT] && outline[e * SEGMENT + 3] === outline[f * SEGMENT + 1];
+      const joined =
+        outline[e * SEGMENT + 2] === outline[f * SEGMENT] && outline[e * SEGMENT + 3] === outline[f * SEGMENT + 1];
       if (joined && after[e] < 0 && before[f] < 0) {
         after[e] = f;
         before[f] = e;
@@ -146,8 +148,12 @@ function cutAbove(corners: readonly SpacePoint[], height: number): SpacePoint[] 
 
 function gridCrown(crown: Crown, grid: GridSpec): GridCrown {
   return {
-    crown, u: cellU(grid, crown.x), v: cellV(grid, crown.y), radius: crown.radius / grid.cell,
-    foot: Math.max(0, crown.base - grid.height), top: crown.top - grid.height,
+    crown,
+    u: cellU(grid, crown.x),
+    v: cellV(grid, crown.y),
+    radius: crown.radius / grid.cell,
+    foot: Math.max(0, crown.base - grid.height),
+    top: crown.top - grid.height,
   };
 }
 

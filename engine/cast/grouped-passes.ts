@@ -11,12 +11,18 @@ export interface GroupedPasses {
 }
 
 /**
- * Gathers passes of one yearly state whose directions lie close together into one at their middle, weights added up: for
+ * Gathers passes of one yearly state whose directions lie close together into one at their middle, weights added up:
+ * for
  * answers while something is dragged, never for the settled one. A season of 9,000 samples in 10-minute steps becomes
  * about 2,500 at 1°. Passes behind the skyline are left out, as casting would leave them.
  * @param within Side of the patches of sky that make a group. [°]
  */
-export function groupedPasses(scene: Scene, passes: Passes, channels: readonly Float64Array[], within: number): GroupedPasses {
+export function groupedPasses(
+  scene: Scene,
+  passes: Passes,
+  channels: readonly Float64Array[],
+  within: number,
+): GroupedPasses {
   const { count, x, y, z, state, dark } = directionsOf(scene, passes);
   const groups = new Map<string, number[]>();
   for (let k = 0; k < count; k++) {
@@ -34,7 +40,10 @@ export function groupedPasses(scene: Scene, passes: Passes, channels: readonly F
   const middles = members.map((group) => {
     const sum = (values: Float64Array) => group.reduce((total, k) => total + values[k], 0);
     const [sx, sy, sz] = [sum(x), sum(y), sum(z)];
-    return { azimuth: Math.atan2(sx, sy) * DEGREES + scene.upBearing, altitude: Math.atan2(sz, Math.hypot(sx, sy)) * DEGREES };
+    return {
+      azimuth: Math.atan2(sx, sy) * DEGREES + scene.upBearing,
+      altitude: Math.atan2(sz, Math.hypot(sx, sy)) * DEGREES,
+    };
   });
   const grouped: Passes = {
     count: members.length,
@@ -50,5 +59,10 @@ export function groupedPasses(scene: Scene, passes: Passes, channels: readonly F
     grouped.azimuth[g] = passes.azimuth[highest];
     grouped.altitude[g] = passes.altitude[highest];
   });
-  return { passes: grouped, channels: channels.map((weights) => Float64Array.from(members, (group) => group.reduce((sum, k) => sum + weights[k], 0))) };
+  return {
+    passes: grouped,
+    channels: channels.map((weights) =>
+      Float64Array.from(members, (group) => group.reduce((sum, k) => sum + weights[k], 0)),
+    ),
+  };
 }

@@ -6,9 +6,15 @@ import type { ShadeSink } from './row-sweep.ts';
  * of it and waits for memory more than for anything else.
  */
 export class KeptShade implements ShadeSink {
-  /** 2 a line: where its runs begin in `runs` and its spans in `spans`, counted in runs and spans; they end where the next line's begin. */
+  /**
+   * 2 a line: where its runs begin in `runs` and its spans in `spans`, counted in runs and spans; they end where the
+   * next line's begin.
+   */
   readonly lines: Int32Array;
-  /** 2 a run: its first cell, and the share of the beam that is left from there on. Before a line's first run all of it is. */
+  /**
+   * 2 a run: its first cell, and the share of the beam that is left from there on. Before a line's first run all of it
+   * is.
+   */
   runs = new Float64Array(2048);
   /** 3 a span: its first cell, the cell after its last, and where in `taken` its cells' numbers begin. */
   spans = new Int32Array(1024);

@@ -42,7 +42,8 @@ class StateCaster {
     const capacity =
       solids.prisms.reduce((sum, prism) => sum + mostPrismEdges(prism), 0) +
       solids.lids.reduce((sum, lid) => sum + lid.outline.length / SEGMENT, 0) +
-      MOST_CORNERS * solids.sheets.length + 2 * solids.crowns.length;
+      MOST_CORNERS * solids.sheets.length +
+      2 * solids.crowns.length;
     this.edges = new ShadowEdges(grid.columns, grid.rows, capacity);
     this.crowns = new CrownShadows(solids.crowns, grid);
     this.sweep = new RowSweep(grid.columns, capacity, solids.crowns.length);
@@ -52,9 +53,11 @@ class StateCaster {
     const { solids, cell, edges } = this;
     const reachU = dx / (dz * cell);
     const reachV = dy / (dz * cell);
-    for (let p = 0; p < solids.prisms.length; p++) addPrismShadow(edges, solids.prisms[p], dx, dy, reachU, reachV, TOUCH / cell);
+    for (let p = 0; p < solids.prisms.length; p++)
+      addPrismShadow(edges, solids.prisms[p], dx, dy, reachU, reachV, TOUCH / cell);
     for (let l = 0; l < solids.lids.length; l++) addLidShadow(edges, solids.lids[l], reachU, reachV);
-    for (let s = 0; s < solids.sheets.length; s++) addSheetShadow(edges, solids.sheets[s], reachU, reachV, this.corners);
+    for (let s = 0; s < solids.sheets.length; s++)
+      addSheetShadow(edges, solids.sheets[s], reachU, reachV, this.corners);
     this.crowns.addTo(edges, dx, dy, dz, reachU, reachV);
     this.sweep.run(edges, this.crowns, sink);
   }

@@ -13,7 +13,9 @@ export interface Passes {
   readonly state: Uint16Array;
 }
 
-/** Passes as unit vectors of the plan; `dark` is 1 where the skyline hides the direction or it is not above the horizon. */
+/**
+ * Passes as unit vectors of the plan; `dark` is 1 where the skyline hides the direction or it is not above the horizon.
+ */
 export interface Directions {
   readonly count: number;
   readonly x: Float64Array;

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { Sheet } from '../scene/solids.ts';
 import type { Directions } from './passes.ts';
 import { SheetFrame } from './sheet-frame.ts';
@@ -92,7 +92,10 @@ export class PointRays {
   }
 }
 
-/** Bearings between which the sheets are seen from a point, counter-clockwise, `from` within ±π; all round where no half of the sky is free of them. [rad] */
+/**
+ * Bearings between which the sheets are seen from a point, counter-clockwise, `from` within ±π; all round where no half
+ * of the sky is free of them. [rad]
+ */
 function bearingsOf(sheets: readonly Sheet[], x: number, y: number): { from: number; to: number } {
   const firstX = sheets[0].corner[0] - x;
   const firstY = sheets[0].corner[1] - y;
@@ -110,5 +113,7 @@ function bearingsOf(sheets: readonly Sheet[], x: number, y: number): { from: num
   }
   if (left - right >= Math.PI) return ALL_ROUND;
   const from = Math.atan2(firstY, firstX) + right;
-  return from < -Math.PI ? { from: from + 2 * Math.PI, to: from + left - right + 2 * Math.PI } : { from, to: from + left - right };
+  return from < -Math.PI
+    ? { from: from + 2 * Math.PI, to: from + left - right + 2 * Math.PI }
+    : { from, to: from + left - right };
 }

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
 import { crownShare } from '../scene/crown.ts';
@@ -29,7 +29,13 @@ export interface RayResult {
  * @param altitude Apparent altitude of the source. [°] At or below 0, or the skyline, the share is 0.
  * @param monthDay Day of the year, for leafless trees and taken-down cloth.
  */
-export function castRay(scene: Scene, point: SpacePoint, azimuth: number, altitude: number, monthDay: MonthDay): RayResult {
+export function castRay(
+  scene: Scene,
+  point: SpacePoint,
+  azimuth: number,
+  altitude: number,
+  monthDay: MonthDay,
+): RayResult {
   const blockers: Blocker[] = [];
   if (isDark(scene, azimuth, altitude)) blockers.push({ id: 'skyline', passes: 0 });
   if (altitude <= 0) return { share: 0, blockers };

@@ -6,7 +6,10 @@ import type { ShadowEdges } from './shadow-edges.ts';
 export interface ShadeSink {
   /** From cell i of row j on, `change` more of the beam is taken (0 at each row's start). */
   step(j: number, i: number, change: number): void;
-  /** Of the `share` that the steps leave to cells `from` up to `to` of row j, each keeps kept[0…]; the rest is taken as well. */
+  /**
+   * Of the `share` that the steps leave to cells `from` up to `to` of row j, each keeps kept[0…]; the rest is taken as
+   * well.
+   */
   addCells(j: number, from: number, to: number, share: number, kept: Float64Array): void;
 }
 
@@ -109,7 +112,15 @@ export class RowSweep {
     return overCount - 1;
   }
 
-  private addCrowns(crowns: CrownShadows, sink: ShadeSink, j: number, from: number, to: number, share: number, overCount: number): void {
+  private addCrowns(
+    crowns: CrownShadows,
+    sink: ShadeSink,
+    j: number,
+    from: number,
+    to: number,
+    share: number,
+    overCount: number,
+  ): void {
     const { kept, more, over } = this;
     crowns.shares(over[0], j, from, to, kept);
     for (let n = 1; n < overCount; n++) {
@@ -120,7 +131,10 @@ export class RowSweep {
   }
 }
 
-/** Where two edges meet within rounding they may come in the wrong order: between them nothing shines more than the open sun. */
+/**
+ * Where two edges meet within rounding they may come in the wrong order: between them nothing shines more than the open
+ * sun.
+ */
 function shadeOf(opaque: number, share: number): number {
   return opaque > 0 ? 1 : share < 1 ? 1 - share : 0;
 }

@@ -29,7 +29,10 @@ export class ShadeSums implements ShadeSink {
     this.totals = new Float64Array(channels.length);
   }
 
-  /** Counts a pass as open to every cell; what is stepped or added until the next is its shade. @returns Whether it weighs anything. */
+  /**
+   * Counts a pass as open to every cell; what is stepped or added until the next is its shade.
+   * @returns Whether it weighs anything.
+   */
   open(pass: number): boolean {
     const { totals, weights } = this;
     const weighs = this.reopen(pass);

@@ -9,16 +9,27 @@ const ROUND = 32;
 const LOWEST = 1;
 
 /**
- * Outlines of the shadows that solids throw on the level plane at a height, as closed rings that overlap freely: their union is the shadow.
+ * Outlines of the shadows that solids throw on the level plane at a height, as closed rings that overlap freely: their
+ * union is the shadow.
  * A crown or a cloth that lets light through is outlined like any other.
- * @param azimuth true [°] @param altitude apparent [°] @param height of the plane [m] @param round corners of a round shadow
+ * @param azimuth true [°] @param altitude apparent [°] @param height of the plane [m] @param round corners of a round
+ *   shadow
  * @returns nothing while the sun is down
  */
-export function shadowRingsOf(occluders: readonly Occluder[], azimuth: number, altitude: number, upBearing: number, height: number, round = ROUND): PlanPoint[][] {
+export function shadowRingsOf(
+  occluders: readonly Occluder[],
+  azimuth: number,
+  altitude: number,
+  upBearing: number,
+  height: number,
+  round = ROUND,
+): PlanPoint[][] {
   if (altitude < LOWEST) return [];
   const [sx, sy, sz] = planDirection(azimuth, altitude, upBearing);
   const away: PlanPoint = [-sx / sz, -sy / sz];
-  return occluders.flatMap(({ solids }) => solids.flatMap((solid) => ringsOf(solid, away, height, round))).filter(({ length }) => length > 2);
+  return occluders
+    .flatMap(({ solids }) => solids.flatMap((solid) => ringsOf(solid, away, height, round)))
+    .filter(({ length }) => length > 2);
 }
 
 /** A part that lies below the plane leaves a ring of no corners. @param away Way of a shadow per metre of height. */
@@ -30,8 +41,14 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
       return solid.height <= height ? [] : solid.rings.map((ring) => moved(ring, away, solid.height - height));
     case 'sheet': {
       const { corner, u, v } = solid;
-      const corners = [[0, 0], [1, 0], [1, 1], [0, 1]].map(([s, t]) => corner.map((from, axis) => from + s * u[axis] + t * v[axis]));
-      if (corners.some(([, , z]) => z < height)) return [hull(clipped(corners, height).map((point) => landed(point, away, height)))];
+      const corners = [
+        [0, 0],
+        [1, 0],
+        [1, 1],
+        [0, 1],
+      ].map(([s, t]) => corner.map((from, axis) => from + s * u[axis] + t * v[axis]));
+      if (corners.some(([, , z]) => z < height))
+        return [hull(clipped(corners, height).map((point) => landed(point, away, height)))];
       return [hull(corners.map((point) => landed(point, away, height)))];
     }
     case 'round': {
@@ -51,14 +68,18 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
       const from = Math.max(base, height);
       const wide = solid.kind === 'cone' ? (radius * (top - from)) / (top - base) : radius;
       const foot = circle(round, (cos, sin) => landed([x + wide * cos, y + wide * sin, from], away, height));
-      const tip = solid.kind === 'cone' ? [landed([x, y, top], away, height)] : foot.map((point): PlanPoint => [point[0] + away[0] * (top - from), point[1] + away[1] * (top - from)]);
+      const tip =
+        solid.kind === 'cone'
+          ? [landed([x, y, top], away, height)]
+          : foot.map((point): PlanPoint => [point[0] + away[0] * (top - from), point[1] + away[1] * (top - from)]);
       return [hull([...foot, ...tip])];
     }
   }
 }
 
 /**
- * Where beams graze an ellipsoid about the origin: the circle across the beam on the sphere that its height, stretched to `radius`,
+ * Where beams graze an ellipsoid about the origin: the circle across the beam on the sphere that its height, stretched
+ * to `radius`,
  * makes of it.
  */
 function silhouette(away: PlanPoint, radius: number, half: number, round: number): number[][] {
@@ -68,7 +89,11 @@ function silhouette(away: PlanPoint, radius: number, half: number, round: number
   return Array.from({ length: round }, (_, k) => {
     const across = radius * Math.cos((k / round) * 2 * Math.PI);
     const along = Math.sin((k / round) * 2 * Math.PI);
-    return [ux * radius * along * Math.sin(steep) - uy * across, uy * radius * along * Math.sin(steep) + ux * across, half * along * Math.cos(steep)];
+    return [
+      ux * radius * along * Math.sin(steep) - uy * across,
+      uy * radius * along * Math.sin(steep) + ux * across,
+      half * along * Math.cos(steep),
+    ];
   });
 }
 
@@ -83,11 +108,17 @@ function moved(ring: readonly PlanPoint[], away: PlanPoint, by: number): PlanPoi
 /** A ring, itself moved, and the way of each of its edges. */
 function swept(ring: readonly PlanPoint[], away: PlanPoint, by: number): PlanPoint[][] {
   const far = moved(ring, away, by);
-  return [[...ring], far, ...ring.map((from, at) => hull([from, ring[(at + 1) % ring.length], far[(at + 1) % ring.length], far[at]]))];
+  return [
+    [...ring],
+    far,
+    ...ring.map((from, at) => hull([from, ring[(at + 1) % ring.length], far[(at + 1) % ring.length], far[at]])),
+  ];
 }
 
 function circle(round: number, at: (cos: number, sin: number) => PlanPoint): PlanPoint[] {
-  return Array.from({ length: round }, (_, k) => at(Math.cos((k / round) * 2 * Math.PI), Math.sin((k / round) * 2 * Math.PI)));
+  return Array.from({ length: round }, (_, k) =>
+    at(Math.cos((k / round) * 2 * Math.PI), Math.sin((k / round) * 2 * Math.PI)),
+  );
 }
 
 /** What of a flat polygon lies at or above a height. */

@@ -13,16 +13,32 @@ export const MOST_CORNERS = 5;
  *  swept │ entry                       of chains that cancel (the entry edge itself, sides two of them share) are
  *  ·←────a                             never added. How often the chain covers a cell is its number of crossings.
  * ```
- * @param dx, dy The sun's direction on the plan. @param reachU, reachV Level way of a beam per metre of height. [cells/m]
+ * @param dx, dy The sun's direction on the plan. @param reachU, reachV Level way of a beam per metre of height.
+ *   [cells/m]
  * @param touch What of a beam's length does not count. [cells]
  */
 export function addPrismShadow(
-  edges: ShadowEdges, prism: GridPrism, dx: number, dy: number, reachU: number, reachV: number, touch: number,
+  edges: ShadowEdges,
+  prism: GridPrism,
+  dx: number,
+  dy: number,
+  reachU: number,
+  reachV: number,
+  touch: number,
 ): void {
   const { outline, before, after, top, share } = prism;
   const farU = top * reachU - touch * dx;
   const farV = top * reachV - touch * dy;
-  if (isOutside(edges, prism.minU - Math.max(0, farU), prism.minV - Math.max(0, farV), prism.maxU - Math.min(0, farU), prism.maxV - Math.min(0, farV))) return;
+  if (
+    isOutside(
+      edges,
+      prism.minU - Math.max(0, farU),
+      prism.minV - Math.max(0, farV),
+      prism.maxU - Math.min(0, farU),
+      prism.maxV - Math.min(0, farV),
+    )
+  )
+    return;
   const nearU = touch * dx;
   const nearV = touch * dy;
   for (let e = 0, at = 0; at < outline.length; e++, at += SEGMENT) {
@@ -35,8 +51,10 @@ export function addPrismShadow(
       continue;
     }
     edges.add(au - farU, av - farV, bu - farU, bv - farV, share);
-    if (before[e] < 0 || !isEntry(outline, before[e] * SEGMENT, dx, dy)) edges.add(au - nearU, av - nearV, au - farU, av - farV, share);
-    if (after[e] < 0 || !isEntry(outline, after[e] * SEGMENT, dx, dy)) edges.add(bu - farU, bv - farV, bu - nearU, bv - nearV, share);
+    if (before[e] < 0 || !isEntry(outline, before[e] * SEGMENT, dx, dy))
+      edges.add(au - nearU, av - nearV, au - farU, av - farV, share);
+    if (after[e] < 0 || !isEntry(outline, after[e] * SEGMENT, dx, dy))
+      edges.add(bu - farU, bv - farV, bu - nearU, bv - nearV, share);
   }
 }
 
@@ -60,7 +78,13 @@ export function addLidShadow(edges: ShadowEdges, lid: GridLid, reachU: number, r
  * Adds the shadow of a sheet: its corners carried along the beam down to the plane.
  * @param corners Room for its corners on the plane, 2 numbers each.
  */
-export function addSheetShadow(edges: ShadowEdges, sheet: GridSheet, reachU: number, reachV: number, corners: Float64Array): void {
+export function addSheetShadow(
+  edges: ShadowEdges,
+  sheet: GridSheet,
+  reachU: number,
+  reachV: number,
+  corners: Float64Array,
+): void {
   const { corners: space, share } = sheet;
   let minU = Infinity;
   let minV = Infinity;
@@ -80,7 +104,9 @@ export function addSheetShadow(edges: ShadowEdges, sheet: GridSheet, reachU: num
   if (isOutside(edges, minU, minV, maxU, maxV)) return;
   let twiceArea = 0;
   for (let k = 0, last = used - 2; k < used; last = k, k += 2) {
-    twiceArea += (corners[last] - corners[0]) * (corners[k + 1] - corners[1]) - (corners[k] - corners[0]) * (corners[last + 1] - corners[1]);
+    twiceArea +=
+      (corners[last] - corners[0]) * (corners[k + 1] - corners[1]) -
+      (corners[k] - corners[0]) * (corners[last + 1] - corners[1]);
   }
   // An upright cloth turns its shadow over when the sun changes sides.
   for (let k = 0, last = used - 2; k < used; last = k, k += 2) {

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { lengthInCrown, shareOfLength } from '../scene/crown.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
 import type { Crown, Lid, Prism, Scene, Sheet, Solid } from '../scene/solids.ts';
@@ -8,7 +8,9 @@ import { directionsOf } from './passes.ts';
 import { SheetFrame } from './sheet-frame.ts';
 import { passesToward, viewOfDisc, viewOfOutline, windingOf } from './view.ts';
 
-/** Casts many directions at single points: shares only, equal to `castRay`'s, nothing allocated in a loop over passes. */
+/**
+ * Casts many directions at single points: shares only, equal to `castRay`'s, nothing allocated in a loop over passes.
+ */
 export interface PointCaster {
   /**
    * Share of each pass's beam that reaches a point.
@@ -23,7 +25,9 @@ export interface PointCaster {
   dim(point: SpacePoint, solids: readonly Solid[], shares: Float64Array, hangs?: Uint8Array | null): void;
 }
 
-/** A solid, the passes in which it stands (1 or 0 each; null: all) and its outline on the plan (empty for round ones). */
+/**
+ * A solid, the passes in which it stands (1 or 0 each; null: all) and its outline on the plan (empty for round ones).
+ */
 interface Standing {
   readonly solid: Solid;
   readonly stands: Uint8Array | null;
@@ -43,11 +47,13 @@ export function createDirectionCaster(scene: Scene, directions: Directions): Poi
     sharesAt(point, own, into = new Float64Array(directions.count)) {
       for (let k = 0; k < directions.count; k++) into[k] = 1 - directions.dark[k];
       for (const each of standing) dim(each, point, directions, candidates, into);
-      if (own !== undefined) dim({ solid: own, stands: null, outline: NO_OUTLINE }, point, directions, candidates, into);
+      if (own !== undefined)
+        dim({ solid: own, stands: null, outline: NO_OUTLINE }, point, directions, candidates, into);
       return into;
     },
     dim(point, solids, shares, hangs = null) {
-      for (const solid of solids) dim({ solid, stands: hangs, outline: outlineOf(solid) }, point, directions, candidates, shares);
+      for (const solid of solids)
+        dim({ solid, stands: hangs, outline: outlineOf(solid) }, point, directions, candidates, shares);
     },
   };
 }
@@ -57,11 +63,13 @@ const NO_OUTLINE = new Float64Array(0);
 function standingSolids(scene: Scene, { state }: Directions): Standing[] {
   const states = new Map<Solid, Set<number>>();
   scene.states.forEach((occluders, index) => {
-    for (const solid of occluders.flatMap((occluder) => occluder.solids)) states.set(solid, (states.get(solid) ?? new Set()).add(index));
+    for (const solid of occluders.flatMap((occluder) => occluder.solids))
+      states.set(solid, (states.get(solid) ?? new Set()).add(index));
   });
   return [...states].map(([solid, inStates]) => ({
     solid,
-    stands: inStates.size === scene.states.length ? null : Uint8Array.from(state, (index) => (inStates.has(index) ? 1 : 0)),
+    stands:
+      inStates.size === scene.states.length ? null : Uint8Array.from(state, (index) => (inStates.has(index) ? 1 : 0)),
     outline: outlineOf(solid),
   }));
 }
@@ -71,23 +79,67 @@ function outlineOf(solid: Solid): Float64Array {
   // What a bent outline covers beyond its eaves' rectangles, the building below stops as well.
   if (solid.kind === 'lid') return unionOutline(solid.rings.filter(isConvex));
   if (solid.kind !== 'sheet') return NO_OUTLINE;
-  const { corner: [x, y], u, v } = solid;
+  const {
+    corner: [x, y],
+    u,
+    v,
+  } = solid;
   return Float64Array.of(
-    x, y, x + u[0], y + u[1], x + u[0], y + u[1], x + u[0] + v[0], y + u[1] + v[1],
-    x + u[0] + v[0], y + u[1] + v[1], x + v[0], y + v[1], x + v[0], y + v[1], x, y,
+    x,
+    y,
+    x + u[0],
+    y + u[1],
+    x + u[0],
+    y + u[1],
+    x + u[0] + v[0],
+    y + u[1] + v[1],
+    x + u[0] + v[0],
+    y + u[1] + v[1],
+    x + v[0],
+    y + v[1],
+    x + v[0],
+    y + v[1],
+    x,
+    y,
   );
 }
 
 /** Multiplies the shares of a point by what a solid lets through. */
-function dim({ solid, stands, outline }: Standing, [x, y, z]: SpacePoint, directions: Directions, list: Int32Array, shares: Float64Array): void {
+function dim(
+  { solid, stands, outline }: Standing,
+  [x, y, z]: SpacePoint,
+  directions: Directions,
+  list: Int32Array,
+  shares: Float64Array,
+): void {
   switch (solid.kind) {
     case 'prism': {
       const view = viewOfOutline(outline, x, y, -z, solid.height - z);
-      return dimByPrism(solid, outline, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
+      return dimByPrism(
+        solid,
+        outline,
+        x,
+        y,
+        z,
+        directions,
+        list,
+        passesToward(view, directions, stands, shares, list),
+        shares,
+      );
     }
     case 'lid': {
       const view = viewOfOutline(outline, x, y, solid.height - z, solid.height - z);
-      return dimByLid(solid, outline, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
+      return dimByLid(
+        solid,
+        outline,
+        x,
+        y,
+        z,
+        directions,
+        list,
+        passesToward(view, directions, stands, shares, list),
+        shares,
+      );
     }
     case 'sheet': {
       const foot = Math.min(0, solid.u[2]) + Math.min(0, solid.v[2]) + solid.corner[2] - z;
@@ -104,8 +156,15 @@ function dim({ solid, stands, outline }: Standing, [x, y, z]: SpacePoint, direct
 
 /** A beam's crossings: one if it starts inside, and one for each edge of the outline by which it enters. */
 function dimByPrism(
-  { height, openness }: Prism, outline: Float64Array, x: number, y: number, z: number,
-  directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+  { height, openness }: Prism,
+  outline: Float64Array,
+  x: number,
+  y: number,
+  z: number,
+  directions: Directions,
+  list: Int32Array,
+  found: number,
+  shares: Float64Array,
 ): void {
   for (let n = 0; n < found; n++) {
     const k = list[n];
@@ -141,8 +200,14 @@ function dimByPrism(
 }
 
 function dimBySheet(
-  sheet: Sheet, x: number, y: number, z: number,
-  directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+  sheet: Sheet,
+  x: number,
+  y: number,
+  z: number,
+  directions: Directions,
+  list: Int32Array,
+  found: number,
+  shares: Float64Array,
 ): void {
   if (found === 0) return;
   const frame = new SheetFrame(sheet, x, y, z);
@@ -153,8 +218,15 @@ function dimBySheet(
 }
 
 function dimByLid(
-  { height }: Lid, outline: Float64Array, x: number, y: number, z: number,
-  directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+  { height }: Lid,
+  outline: Float64Array,
+  x: number,
+  y: number,
+  z: number,
+  directions: Directions,
+  list: Int32Array,
+  found: number,
+  shares: Float64Array,
 ): void {
   for (let n = 0; n < found; n++) {
     const k = list[n];
@@ -171,7 +243,14 @@ function dimByLid(
 }
 
 function dimByCrown(
-  crown: Crown, x: number, y: number, z: number, directions: Directions, list: Int32Array, found: number, shares: Float64Array,
+  crown: Crown,
+  x: number,
+  y: number,
+  z: number,
+  directions: Directions,
+  list: Int32Array,
+  found: number,
+  shares: Float64Array,
 ): void {
   for (let n = 0; n < found; n++) {
     const k = list[n];

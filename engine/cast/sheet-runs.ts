@@ -29,7 +29,8 @@ export class SheetRuns {
   lay(sheet: Sheet | null, live: Uint8Array): void {
     const { grid, directions, ends, firstRow, lastRow, corners } = this;
     const { count, x, y, z } = directions;
-    const { corners: space, share } = sheet === null ? { corners: new Float64Array(0), share: 1 } : gridSheet(sheet, grid);
+    const { corners: space, share } =
+      sheet === null ? { corners: new Float64Array(0), share: 1 } : gridSheet(sheet, grid);
     this.share = share;
     const edge = grid.columns - 1;
     for (let k = 0; k < count; k++) {

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
 import type { Crown, Scene } from '../scene/solids.ts';
@@ -8,7 +8,8 @@ import type { Passes } from './passes.ts';
 import { createPointCaster } from './share.ts';
 
 /**
- * Patches a band of 12°, from the horizon up; the cap from 84° is one more. Layout: Tregenza P.R. (1987), Subdivision of
+ * Patches a band of 12°, from the horizon up; the cap from 84° is one more. Layout: Tregenza P.R. (1987), Subdivision
+ * of
  * the sky hemisphere for luminance measurements, Lighting Research & Technology 19(1), 13–14.
  */
 const PATCHES_IN_BAND = [30, 30, 24, 24, 18, 12, 6];
@@ -24,7 +25,10 @@ export interface SkyRays {
   readonly weight: Float64Array;
 }
 
-/** Each patch but the cap split in four: a quarter of its width to either side of its centre, 3° and 9° above its foot. Worked out once: change nothing in it. */
+/**
+ * Each patch but the cap split in four: a quarter of its width to either side of its centre, 3° and 9° above its foot.
+ * Worked out once: change nothing in it.
+ */
 export function skyRays(): SkyRays {
   return RAYS;
 }

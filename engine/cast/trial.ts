@@ -24,7 +24,12 @@ export interface TrialCaster {
  * row of each pass and changes the sums where they differ, by what the yard lets through there.
  * For a season over a yard of 18 × 12 m it keeps about 70 MB at 0.25 m and 240 MB at 0.1 m. Grids up to 32,767 columns.
  */
-export function createTrialCaster(scene: Scene, grid: GridSpec, passes: Passes, channels: readonly Float64Array[]): TrialCaster {
+export function createTrialCaster(
+  scene: Scene,
+  grid: GridSpec,
+  passes: Passes,
+  channels: readonly Float64Array[],
+): TrialCaster {
   const directions = directionsOf(scene, passes);
   const sums = new ShadeSums(grid.columns, grid.rows, channels);
   const yard = new KeptShade(passes.count, grid.rows, sums);
@@ -68,7 +73,13 @@ class SheetExchange {
   private readonly sums: ShadeSums;
 
   /** @param before, after As many of each. */
-  constructor(before: readonly SheetRuns[], after: readonly SheetRuns[], rows: number, yard: KeptShade, sums: ShadeSums) {
+  constructor(
+    before: readonly SheetRuns[],
+    after: readonly SheetRuns[],
+    rows: number,
+    yard: KeptShade,
+    sums: ShadeSums,
+  ) {
     this.before = before;
     this.after = after;
     this.rows = rows;
@@ -120,7 +131,8 @@ class SheetExchange {
       for (; run < runsEnd && runs[run] <= i; run += 2) share = runs[run + 1];
       if (share <= 0) continue;
       let reaches = share;
-      for (let s = firstSpan; s < spansEnd; s += 3) if (spans[s] <= i && i < spans[s + 1]) reaches -= taken[spans[s + 2] + i - spans[s]];
+      for (let s = firstSpan; s < spansEnd; s += 3)
+        if (spans[s] <= i && i < spans[s + 1]) reaches -= taken[spans[s + 2] + i - spans[s]];
       for (let m = 0; m < n; m++) reaches *= shareAt(after[m], line, i);
       for (let m = n + 1; m < before.length; m++) reaches *= shareAt(before[m], line, i);
       sums.addCell(j, i, -reaches * change);

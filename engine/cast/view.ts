@@ -9,7 +9,9 @@ export interface View {
   /** Heights of its lowest and highest part above the point. [m] */
   readonly foot: number;
   readonly top: number;
-  /** It lies from the right vector counter-clockwise to the left one, or `round` the point where no such window holds. */
+  /**
+   * It lies from the right vector counter-clockwise to the left one, or `round` the point where no such window holds.
+   */
   readonly round: boolean;
   readonly rightX: number;
   readonly rightY: number;
@@ -28,8 +30,15 @@ export function viewOfDisc(dx: number, dy: number, radius: number, foot: number,
   const sin = radius / distance;
   const cos = Math.sqrt(1 - sin * sin);
   return {
-    near: distance - radius, far, foot, top, round: false,
-    rightX: dx * cos + dy * sin, rightY: dy * cos - dx * sin, leftX: dx * cos - dy * sin, leftY: dy * cos + dx * sin,
+    near: distance - radius,
+    far,
+    foot,
+    top,
+    round: false,
+    rightX: dx * cos + dy * sin,
+    rightY: dy * cos - dx * sin,
+    leftX: dx * cos - dy * sin,
+    leftY: dy * cos + dx * sin,
   };
 }
 
@@ -88,7 +97,13 @@ function windowOf(outline: Float64Array, x: number, y: number, middleX: number, 
  * @param stands 1 for the passes in which it stands, 0 for the others; null: in all.
  * @param into Receives the indices. @returns How many.
  */
-export function passesToward(view: View, directions: Directions, stands: Uint8Array | null, shares: Float64Array, into: Int32Array): number {
+export function passesToward(
+  view: View,
+  directions: Directions,
+  stands: Uint8Array | null,
+  shares: Float64Array,
+  into: Int32Array,
+): number {
   const { near, far, foot, top, round, rightX, rightY, leftX, leftY } = view;
   if (top <= 0) return 0;
   const { count, x, y, z, level } = directions;

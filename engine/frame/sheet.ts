@@ -2,30 +2,30 @@
 import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
 import { formatCut, unitsOf } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
-import { anchorPlan, ownWeightOf, sunkDepth } from './anchors.ts';
-import { asBuiltFields } from './as-built.ts';
-import { REFUSED_BELOW } from './beam.ts';
-import { canopyFrame } from './canopy-frame.ts';
-import { cautionsFor } from './cautions.ts';
-import { CLOTH_MASS, clothPlanOf } from './cloth.ts';
-import { cutPlanOf, cutSavings, savingOf } from './cut-plan.ts';
-import type { Effort } from './cutting-stock.ts';
-import { drawingOf } from './drawing.ts';
-import { checkSockets, fittingsOf, piecesOf } from './fittings.ts';
-import { briefOf, nameOf, pointerOf } from './model.ts';
-import type { FrameBrief, FrameModel } from './model.ts';
-import { notesOf } from './notes.ts';
-import type { Design } from './notes.ts';
-import { currencyOf, priceOf } from './prices.ts';
-import { screenFrame } from './screen-frame.ts';
-import { settingOut } from './setting-out.ts';
-import { costOfFrame } from './shopping.ts';
-import { stepsOf } from './steps.ts';
-import { kerfOf, stockCloth } from './stock.ts';
-import { blockersBelow, footprintOf } from './surroundings.ts';
+import { anchorPlan, ownWeightOf, sunkDepth } from './strength/anchors.ts';
+import { asBuiltFields } from './layout/as-built.ts';
+import { REFUSED_BELOW } from './strength/beam.ts';
+import { canopyFrame } from './layout/canopy-frame.ts';
+import { cautionsFor } from './work/cautions.ts';
+import { CLOTH_MASS, clothPlanOf } from './shop/cloth.ts';
+import { cutPlanOf, cutSavings, savingOf } from './cuts/plan.ts';
+import type { Effort } from './cuts/cutting-stock.ts';
+import { drawingOf } from './layout/drawing.ts';
+import { checkSockets, fittingsOf, piecesOf } from './layout/fittings.ts';
+import { briefOf, nameOf, pointerOf } from './layout/model.ts';
+import type { FrameBrief, FrameModel } from './layout/model.ts';
+import { notesOf } from './work/notes.ts';
+import type { Design } from './work/notes.ts';
+import { currencyOf, priceOf } from './shop/prices.ts';
+import { screenFrame } from './layout/screen-frame.ts';
+import { settingOut } from './layout/setting-out.ts';
+import { costOfFrame } from './shop/shopping.ts';
+import { stepsOf } from './work/steps.ts';
+import { kerfOf, stockCloth } from './shop/stock.ts';
+import { blockersBelow, footprintOf } from './layout/surroundings.ts';
 import type { CostResult, CutPlan, CutSaving, Piece, SheetResult, Span, WorkEstimate } from './types.ts';
-import { postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './wind-plan.ts';
-import { workOf } from './work.ts';
+import { postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './strength/wind-plan.ts';
+import { workOf } from './work/work.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes. [m] */
 const TEN_CENTIMETRES = 0.1;
@@ -38,7 +38,8 @@ type Refused = { readonly ok: false; readonly problems: readonly Problem[] };
  */
 export function sheetOf(plan: Plan, id: string): SheetResult {
   const thing = plan.features.find((feature) => feature.id === id);
-  if (thing === undefined || (thing.kind !== 'canopy' && thing.kind !== 'screen')) return { ok: false, problems: [notBuildable(plan, id, thing?.kind)] };
+  if (thing === undefined || (thing.kind !== 'canopy' && thing.kind !== 'screen'))
+    return { ok: false, problems: [notBuildable(plan, id, thing?.kind)] };
   const units = unitsOf(plan);
   const result = design(thing, plan, units);
   if (!result.ok) return result;
@@ -49,7 +50,10 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
   const placed = settingOut(model, plan, units);
   const work = workOfDesign(made);
   const post = postStrength(model, brief.section, made.ownWeight, clothMassOf(model));
-  const { steps, tools } = stepsOf({ model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk, people: work.people }, units);
+  const { steps, tools } = stepsOf(
+    { model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk, people: work.people },
+    units,
+  );
   return {
     ok: true,
     sheet: {
@@ -66,9 +70,21 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
       cost,
       steps,
       cautions: cautionsFor(['build', 'dig', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'], plan.cautions),
-      tube: { id: brief.tube.id, name: brief.tube.name, outside: brief.tube.outside, wall: brief.tube.wall, mass: brief.section.mass },
+      tube: {
+        id: brief.tube.id,
+        name: brief.tube.name,
+        outside: brief.tube.outside,
+        wall: brief.tube.wall,
+        mass: brief.section.mass,
+      },
       sockets: checkSockets(model),
-      cutting: { ...cutting, savings: [...cutSavings(made.pieces, brief.lengths, cutting, units), ...smallerFrames(thing, plan, units, cutting)] },
+      cutting: {
+        ...cutting,
+        savings: [
+          ...cutSavings(made.pieces, brief.lengths, cutting, units),
+          ...smallerFrames(thing, plan, units, cutting),
+        ],
+      },
       spans: made.spans,
       post,
       settingOut: placed,
@@ -82,7 +98,10 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
   };
 }
 
-/** What the sheet of a canopy or screen would cost in money and hours, to the cent the same as `sheetOf`'s. It need not be in the plan. */
+/**
+ * What the sheet of a canopy or screen would cost in money and hours, to the cent the same as `sheetOf`'s. It need not
+ * be in the plan.
+ */
 export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
   const result = design(thing, plan, unitsOf(plan));
   return result.ok ? { ok: true, cost: result.design.cost, hours: workOfDesign(result.design).hours } : result;
@@ -92,16 +111,25 @@ function workOfDesign({ model, cutting, cloth, anchors, brief }: Design): WorkEs
   return workOf({ model, cutting, cloth, anchors, massPerMetre: brief.section.mass });
 }
 
-function design(thing: Canopy | Screen, plan: Plan, units: Units, effort: Effort = 'best'): { ok: true; design: Design } | Refused {
+function design(
+  thing: Canopy | Screen,
+  plan: Plan,
+  units: Units,
+  effort: Effort = 'best',
+): { ok: true; design: Design } | Refused {
   const read = briefOf(thing, plan);
   if (!read.ok) return read;
   const { brief } = read;
-  const layOut = (sunk: number): FrameModel => (thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk));
+  const layOut = (sunk: number): FrameModel =>
+    thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk);
 
   // Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
   const first = layOut(brief.anchor === 'sunk' ? TEN_CENTIMETRES : 0);
   const ownWeight = ownWeightOf(first, brief.section.mass, clothMassOf(first));
-  const blockedBy = [...(thing.kind === 'canopy' && (thing.drops ?? []).length > 0 ? ['its own drops'] : []), ...(thing.kind === 'canopy' ? blockersBelow(plan, footprintOf(thing), thing.height) : [])];
+  const blockedBy = [
+    ...(thing.kind === 'canopy' && (thing.drops ?? []).length > 0 ? ['its own drops'] : []),
+    ...(thing.kind === 'canopy' ? blockersBelow(plan, footprintOf(thing), thing.height) : []),
+  ];
   const anchors = anchorPlan(first, brief, ownWeight, blockedBy.length > 0, units);
   const sunk = sunkDepth(first, brief, anchors);
   const model = sunk > 0 ? layOut(sunk) : first;
@@ -111,13 +139,41 @@ function design(thing: Canopy | Screen, plan: Plan, units: Units, effort: Effort
   if (saggy) return refuse(plan, thing, 'frame/maxBay', sagMessage(thing, brief, saggy, units));
   const pieces = piecesOf(model);
   const tooShort = pieces.find((piece) => piece.length <= 0);
-  if (tooShort) return refuse(plan, thing, 'frame/takeOff', `${nameOf(thing)}: nothing is left of a ${tooShort.part} after the take-off at both ends.`);
+  if (tooShort)
+    return refuse(
+      plan,
+      thing,
+      'frame/takeOff',
+      `${nameOf(thing)}: nothing is left of a ${tooShort.part} after the take-off at both ends.`,
+    );
   const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
   if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.tooLong[0], units));
-  const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, { price: priceOf(plan, 'frostCloth').price, currency: currencyOf(plan) }, units);
+  const cloth = clothPlanOf(
+    model,
+    stockCloth(plan),
+    TAKE_DOWN_GUST,
+    { price: priceOf(plan, 'frostCloth').price, currency: currencyOf(plan) },
+    units,
+  );
   const fittings = fittingsOf(model.joints);
   const cost = costOfFrame({ plan, model, brief, cutting: cut.plan, fittings, cloth, anchors }, units);
-  return { ok: true, design: { model, brief, pieces, fittings, spans, cutting: cut.plan, cloth, anchors, sunk, ownWeight, blockedBy, cost } };
+  return {
+    ok: true,
+    design: {
+      model,
+      brief,
+      pieces,
+      fittings,
+      spans,
+      cutting: cut.plan,
+      cloth,
+      anchors,
+      sunk,
+      ownWeight,
+      blockedBy,
+      cost,
+    },
+  };
 }
 
 /** Dry. [kg] */
@@ -137,26 +193,50 @@ function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, cutting
       : [['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }]];
   return smaller.flatMap(([what, tried]) => {
     const made = design(tried, plan, units, 'quick');
-    const saving = made.ok ? savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, made.design.cutting) : null;
+    const saving = made.ok
+      ? savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, made.design.cutting)
+      : null;
     return saving === null ? [] : [saving];
   });
 }
 
 function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units: Units): string {
-  const cure = span.span > brief.maxBay + 1e-9 ? 'move the frame so that the post left out can stand' : `a post under its middle (a longest bay of ${formatCut(span.span / 2, units)})`;
-  return `${nameOf(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ${formatCut(span.sag, units)} under its own weight. Two cures: ${cure}, or thicker tube.`;
+  const cure =
+    span.span > brief.maxBay + 1e-9
+      ? 'move the frame so that the post left out can stand'
+      : `a post under its middle (a longest bay of ${formatCut(span.span / 2, units)})`;
+  return (
+    `${nameOf(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ` +
+    `${formatCut(span.sag, units)} under its own weight. Two cures: ${cure}, or thicker tube.`
+  );
 }
 
-function tooLongMessage(thing: Canopy | Screen, brief: FrameBrief, pieces: readonly Piece[], length: number, units: Units): string {
+function tooLongMessage(
+  thing: Canopy | Screen,
+  brief: FrameBrief,
+  pieces: readonly Piece[],
+  length: number,
+  units: Units,
+): string {
   const longest = brief.lengths[brief.lengths.length - 1].length;
   const part = pieces.find((piece) => Math.abs(piece.length - length) < 1e-9)?.part ?? 'piece';
-  const cure = part.startsWith('post') || part === 'stay' ? 'a lower frame' : `a post under its middle (a longest bay of ${formatCut(length / 2, units)})`;
-  return `${nameOf(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ${formatCut(longest, units)}. Two cures: ${cure}, or a tube that is sold longer.`;
+  const cure =
+    part.startsWith('post') || part === 'stay'
+      ? 'a lower frame'
+      : `a post under its middle (a longest bay of ${formatCut(length / 2, units)})`;
+  return (
+    `${nameOf(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ` +
+    `${formatCut(longest, units)}. Two cures: ${cure}, or a tube that is sold longer.`
+  );
 }
 
 function notBuildable(plan: Plan, id: string, kind: string | undefined): Problem {
-  const known = plan.features.filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen').map((feature) => `"${feature.id}"`);
-  const options = (plan.options ?? []).filter((option) => (option.adds ?? []).some((feature) => feature.id === id)).map((option) => `"${option.id}"`);
+  const known = plan.features
+    .filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen')
+    .map((feature) => `"${feature.id}"`);
+  const options = (plan.options ?? [])
+    .filter((option) => (option.adds ?? []).some((feature) => feature.id === id))
+    .map((option) => `"${option.id}"`);
   const why = kind === undefined ? `There is no "${id}" in the yard` : `"${id}" is a ${kind}, which needs no frame`;
   const hint =
     options.length > 0

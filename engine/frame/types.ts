@@ -2,7 +2,7 @@
  * The build sheet as data: how to build a canopy's or a screen's frame, what to buy, and what to mind.
  * Metres, kilograms, newtons, m/s unless a name says otherwise. Sentences are in the plan's `units`.
  */
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { DropSide, PlanPoint, Problem } from '../plan/types.ts';
 
 /** Tubes of one part cut to one length, centre-line model: centre to centre less the take-off at both ends. */
@@ -175,7 +175,13 @@ export interface AnchorPlan {
   /** Weight to provide at the worst post, and what it comes to. [kg] */
   readonly perPost: number;
   readonly count: number;
-  readonly footing: { readonly diameter: number; readonly depth: number; readonly volume: number; readonly totalVolume: number; readonly bags: number } | null;
+  readonly footing: {
+    readonly diameter: number;
+    readonly depth: number;
+    readonly volume: number;
+    readonly totalVolume: number;
+    readonly bags: number;
+  } | null;
   readonly ballast: { readonly litresOfWater: number; readonly slabs: number; readonly sandbags: number } | null;
   readonly sentences: readonly string[];
 }
@@ -236,7 +242,10 @@ export interface CostItem {
   readonly price: number | null;
   readonly amount: number | null;
   readonly priceFrom: 'yours' | 'example' | 'none';
-  /** Key of the plan's `stock.prices` that sets it; `null` where the stock list itself holds the price (tubes, own cloth). */
+  /**
+   * Key of the plan's `stock.prices` that sets it; `null` where the stock list itself holds the price (tubes, own
+   * cloth).
+   */
   readonly priceKey: string | null;
 }
 
@@ -331,12 +340,20 @@ export interface AsBuiltField {
   readonly planned: number;
 }
 
-/** Lines of the frame in its own axes: x along the width, y along the length, z up; the back left post's foot is the origin. */
+/**
+ * Lines of the frame in its own axes: x along the width, y along the length, z up; the back left post's foot is the
+ * origin.
+ */
 export interface FrameDrawing {
   readonly posts: readonly { readonly id: string; readonly foot: SpacePoint; readonly top: SpacePoint }[];
   readonly tubes: readonly { readonly part: string; readonly from: SpacePoint; readonly to: SpacePoint }[];
   readonly cloths: readonly { readonly where: ClothPiece['where']; readonly corners: readonly SpacePoint[] }[];
-  readonly dimensions: readonly { readonly label: string; readonly from: SpacePoint; readonly to: SpacePoint; readonly length: number }[];
+  readonly dimensions: readonly {
+    readonly label: string;
+    readonly from: SpacePoint;
+    readonly to: SpacePoint;
+    readonly length: number;
+  }[];
 }
 
 export interface BuildSheet {
@@ -370,5 +387,8 @@ export interface BuildSheet {
   readonly notes: readonly string[];
 }
 
-export type SheetResult = { readonly ok: true; readonly sheet: BuildSheet } | { readonly ok: false; readonly problems: readonly Problem[] };
-export type CostResult = { readonly ok: true; readonly cost: Cost; readonly hours: HourRange } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type SheetResult =
+  { readonly ok: true; readonly sheet: BuildSheet } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type CostResult =
+  | { readonly ok: true; readonly cost: Cost; readonly hours: HourRange }
+  | { readonly ok: false; readonly problems: readonly Problem[] };

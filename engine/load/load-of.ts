@@ -3,12 +3,12 @@ import type { Plan, Problem } from '../plan/types.ts';
 import { type Units, unitsOf } from '../plan/units.ts';
 import type { Period } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
-import { cellsOf } from './cells.ts';
-import { GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS } from './grid-of.ts';
-import { heatDayOf } from './heat-day.ts';
-import { hotSpotsOf } from './hot-spots.ts';
-import { plantLoad } from './plant-load.ts';
-import { plantFeatures } from './planted.ts';
+import { cellsOf } from './light/cells.ts';
+import { GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS } from './light/grid-of.ts';
+import { heatDayOf } from './leaf/heat-day.ts';
+import { hotSpotsOf } from './light/hot-spots.ts';
+import { plantLoad } from './verdict/plant-load.ts';
+import { plantFeatures } from './verdict/planted.ts';
 import type { LoadResult, Outcome, PlantLoad, SeasonTotals } from './types.ts';
 import { type Yard, yardOf } from './yard.ts';
 
@@ -28,13 +28,21 @@ export interface LoadRequest {
 /**
  * The graded yard: the nine quantities of every cell, the hot spots, and a verdict on each plant, planted tree and bed.
  * Verdicts and scorch doses are always those of the heatwave day; the nine are means of the period.
- * @returns the load, or the problems: a grid over 4 million cells, a month missing from the climate, a date that does not exist
+ * @returns the load, or the problems: a grid over 4 million cells, a month missing from the climate, a date that does
+ *   not exist
  */
 export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResult> {
-  const { period = { kind: 'season' }, cell = GRID_DEFAULTS.cell, height = GRID_DEFAULTS.height, weather, progress } = request;
+  const {
+    period = { kind: 'season' },
+    cell = GRID_DEFAULTS.cell,
+    height = GRID_DEFAULTS.height,
+    weather,
+    progress,
+  } = request;
   const units = request.units ?? unitsOf(plan);
   const grid = gridOf(plan, { cell, height });
-  if (grid.columns * grid.rows > MAX_CELLS) return { ok: false, problems: [tooManyCells(grid.columns, grid.rows, cell)] };
+  if (grid.columns * grid.rows > MAX_CELLS)
+    return { ok: false, problems: [tooManyCells(grid.columns, grid.rows, cell)] };
   progress?.(0, 'the sun of the season');
   const yard = yardOf(plan, period, weather);
   if (!yard.ok) return yard;
@@ -50,7 +58,10 @@ export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResul
 }
 
 /** What each plant, planted tree and bed gets, and the verdict on it, without a map. */
-export function plantLoadsOf(plan: Plan, request: Pick<LoadRequest, 'period' | 'weather' | 'units'> = {}): Outcome<PlantLoad[]> {
+export function plantLoadsOf(
+  plan: Plan,
+  request: Pick<LoadRequest, 'period' | 'weather' | 'units'> = {},
+): Outcome<PlantLoad[]> {
   const yard = yardOf(plan, request.period ?? { kind: 'season' }, request.weather);
   return yard.ok ? plantLoads(yard.value, request.units ?? unitsOf(plan), request.weather) : yard;
 }
@@ -78,6 +89,8 @@ function totalsOf({ scene, samples, weights }: Yard): SeasonTotals {
 }
 
 function tooManyCells(columns: number, rows: number, cell: number): Problem {
-  const message = `A cell of ${cell} m would make a grid of ${columns} × ${rows} cells; the most is ${MAX_CELLS.toLocaleString('en')}. Choose a larger cell.`;
+  const message =
+    `A cell of ${cell} m would make a grid of ${columns} × ${rows} cells; the most is ` +
+    `${MAX_CELLS.toLocaleString('en')}. Choose a larger cell.`;
   return { pointer: '--cell', message, severity: 'error' };
 }

@@ -15,7 +15,9 @@ export const QUANTITIES = [
 ] as const;
 export type Quantity = (typeof QUANTITIES)[number];
 
-/** Unit of each quantity as it stands beside a number; '' for a share and a grade. Hours, doses and light are per day. */
+/**
+ * Unit of each quantity as it stands beside a number; '' for a share and a grade. Hours, doses and light are per day.
+ */
 export const QUANTITY_UNITS: Readonly<Record<Quantity, string>> = {
   sunHours: 'h',
   morningHours: 'h',
@@ -172,4 +174,5 @@ export interface SpotSeasonResult {
 export type SpotResult = SpotDayResult | SpotSeasonResult;
 
 /** A result, or why there is none. */
-export type Outcome<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type Outcome<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -1,16 +1,16 @@
 import type { Passes } from '../cast/passes.ts';
 import { createPointCaster, type PointCaster } from '../cast/share.ts';
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../plan/types.ts';
 import { buildScene, stateOf } from '../scene/build.ts';
 import type { Crown, Scene } from '../scene/solids.ts';
 import { type Period, type SampleTable, samplesOf } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
-import { nineFromShares } from './nine.ts';
-import { passesOf } from './passes-of.ts';
-import { createSkyViewer, type SkyViewer } from './sky-viewer.ts';
+import { nineFromShares } from './light/nine.ts';
+import { passesOf } from './light/passes-of.ts';
+import { createSkyViewer, type SkyViewer } from './light/sky-viewer.ts';
 import type { Nine, Outcome } from './types.ts';
-import { type Weights, weightsOf } from './weights.ts';
+import { type Weights, weightsOf } from './light/weights.ts';
 
 /** A plan laid out for adding up over one period: everything that does not depend on the spot. */
 export interface Yard {
@@ -31,7 +31,18 @@ export function yardOf(plan: Plan, period: Period, weather?: Weather): Outcome<Y
   const scene = buildScene(plan);
   const passes = passesOf(scene, samples);
   const weights = weightsOf(scene, samples, plan.climate.hotAir);
-  return { ok: true, value: { plan, scene, samples, passes, weights, caster: createPointCaster(scene, passes), sky: createSkyViewer(scene) } };
+  return {
+    ok: true,
+    value: {
+      plan,
+      scene,
+      samples,
+      passes,
+      weights,
+      caster: createPointCaster(scene, passes),
+      sky: createSkyViewer(scene),
+    },
+  };
 }
 
 /** Sky view of a point in each part of the period's year, in the order of `weights.sky`. */

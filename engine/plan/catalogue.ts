@@ -25,7 +25,10 @@ export function plantRowOf(plan: Plan, rowId: string): PlantRow | undefined {
 export function nearestPlantIds(plan: Plan, word: string): string[] {
   const wanted = word.toLowerCase();
   const rows = [...(plan.plants ?? []), ...CATALOGUE];
-  const scored = rows.map((row) => ({ id: row.id, misses: Math.min(editDistance(wanted, row.id), editDistance(wanted, row.name.toLowerCase())) }));
+  const scored = rows.map((row) => ({
+    id: row.id,
+    misses: Math.min(editDistance(wanted, row.id), editDistance(wanted, row.name.toLowerCase())),
+  }));
   const near = scored.filter(({ id, misses }) => misses <= Math.max(2, Math.ceil(id.length / 3)));
   near.sort((a, b) => a.misses - b.misses);
   return [...new Set(near.map(({ id }) => id))].slice(0, 3);

@@ -1,4 +1,13 @@
-const SIDES_OF_EIGHT = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'] as const;
+const SIDES_OF_EIGHT = [
+  'north',
+  'north-east',
+  'east',
+  'south-east',
+  'south',
+  'south-west',
+  'west',
+  'north-west',
+] as const;
 
 /** The nearest of eight compass words to a true bearing. [°] */
 export function compassWord(bearing: number): string {

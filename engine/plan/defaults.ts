@@ -34,7 +34,9 @@ export function upBearingOf(plan: Plan): number {
 
 /** How much a plant, tree or bed counts when spared harm is added up; 0 for what is not planted. */
 export function worthOf(feature: Feature): number {
-  return feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed' ? (feature.worth ?? DEFAULTS.worth) : 0;
+  return feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed'
+    ? (feature.worth ?? DEFAULTS.worth)
+    : 0;
 }
 
 /** Size of the pot of a container plant. [m] */
@@ -42,7 +44,10 @@ export function potOf(plant: Plant): { width: number; height: number } {
   return { width: plant.pot?.width ?? DEFAULTS.potWidth, height: plant.pot?.height ?? DEFAULTS.potHeight };
 }
 
-/** Height above the ground at which a plant's foliage begins. [m] A potted plant's never begins inside its pot unless it says so. */
+/**
+ * Height above the ground at which a plant's foliage begins. [m] A potted plant's never begins inside its pot unless it
+ * says so.
+ */
 export function foliageFromOf(plant: Plant): number {
   if (plant.foliageFrom !== undefined) return plant.foliageFrom;
   const share = DEFAULTS.foliageShare * plant.height;

@@ -1,5 +1,5 @@
 /** The yard with the changes of one option or several. */
-import { pointerToken } from './pointer.ts';
+import { pointerToken } from './file/pointer.ts';
 import type { Feature, Plan, Problem, YardOption } from './types.ts';
 
 /**
@@ -7,7 +7,10 @@ import type { Feature, Plan, Problem, YardOption } from './types.ts';
  * then its moves (which reach added plants too), then its removes. The plan's `options` stay as they are.
  * Problems: an unknown option, an id added that is already there, a move or remove of an id that is not there.
  */
-export function withOptions(plan: Plan, ids: readonly string[]): { ok: true; plan: Plan } | { ok: false; problems: Problem[] } {
+export function withOptions(
+  plan: Plan,
+  ids: readonly string[],
+): { ok: true; plan: Plan } | { ok: false; problems: Problem[] } {
   const problems: Problem[] = [];
   let features = plan.features;
   for (const id of ids) {
@@ -20,24 +23,42 @@ export function withOptions(plan: Plan, ids: readonly string[]): { ok: true; pla
 }
 
 /** Features after one option's changes; what cannot be done is left out and pushed onto `problems`. */
-export function applyOption(features: readonly Feature[], option: YardOption, pointer: string, problems: Problem[]): readonly Feature[] {
+export function applyOption(
+  features: readonly Feature[],
+  option: YardOption,
+  pointer: string,
+  problems: Problem[],
+): readonly Feature[] {
   const present = new Map(features.map((feature) => [feature.id, feature]));
   for (const [index, added] of (option.adds ?? []).entries()) {
     if (present.has(added.id)) {
-      problems.push(error(`${pointer}/adds/${index}/id`, `Option "${option.id}" adds "${added.id}", but a thing with that id is already there.`));
+      problems.push(
+        error(
+          `${pointer}/adds/${index}/id`,
+          `Option "${option.id}" adds "${added.id}", but a thing with that id is already there.`,
+        ),
+      );
     } else present.set(added.id, added);
   }
   for (const [id, at] of Object.entries(option.moves ?? {})) {
     const feature = present.get(id);
     if (feature?.kind === 'plant') present.set(id, { ...feature, at: at });
     else {
-      const why = feature === undefined ? 'there is nothing with that id' : `that is a ${feature.kind}, and only plants can be moved`;
+      const why =
+        feature === undefined
+          ? 'there is nothing with that id'
+          : `that is a ${feature.kind}, and only plants can be moved`;
       problems.push(error(`${pointer}/moves/${pointerToken(id)}`, `Option "${option.id}" moves "${id}", but ${why}.`));
     }
   }
   for (const [index, id] of (option.removes ?? []).entries()) {
     if (!present.delete(id)) {
-      problems.push(error(`${pointer}/removes/${index}`, `Option "${option.id}" removes "${id}", but there is nothing with that id.`));
+      problems.push(
+        error(
+          `${pointer}/removes/${index}`,
+          `Option "${option.id}" removes "${id}", but there is nothing with that id.`,
+        ),
+      );
     }
   }
   return [...present.values()];
@@ -45,7 +66,10 @@ export function applyOption(features: readonly Feature[], option: YardOption, po
 
 function unknownOption(plan: Plan, id: string): Problem {
   const known = (plan.options ?? []).map((option) => `"${option.id}"`).join(', ');
-  return error('/options', `There is no option "${id}"; ${known === '' ? 'this plan has no options' : `the plan's options are ${known}`}.`);
+  return error(
+    '/options',
+    `There is no option "${id}"; ${known === '' ? 'this plan has no options' : `the plan's options are ${known}`}.`,
+  );
 }
 
 function error(pointer: string, message: string): Problem {

@@ -4,12 +4,12 @@
  */
 import { DEFAULTS } from './defaults.ts';
 import { monthsOfSeason, monthName } from './dates.ts';
-import { canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry.ts';
-import { LIMITS } from './limits.ts';
+import { canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry/shapes.ts';
+import { LIMITS } from './file/limits.ts';
 import { withOptions } from './options.ts';
-import { quote } from './reader.ts';
-import { sharedGround } from './shared-ground.ts';
-import { slits } from './slits.ts';
+import { quote } from './check/reader.ts';
+import { sharedGround } from './geometry/shared-ground.ts';
+import { slits } from './geometry/slits.ts';
 import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from './types.ts';
 
 interface Placed {
@@ -18,7 +18,16 @@ interface Placed {
 }
 
 /** From this height on a thing of the kind looks like a slip of the pen. [m] */
-const ODD_HEIGHT: Partial<Readonly<Record<FeatureKind, number>>> = { wall: 4, hedge: 6, screen: 4, canopy: 5, building: 40, tree: 40, plant: 6, eye: 40 };
+const ODD_HEIGHT: Partial<Readonly<Record<FeatureKind, number>>> = {
+  wall: 4,
+  hedge: 6,
+  screen: 4,
+  canopy: 5,
+  building: 40,
+  tree: 40,
+  plant: 6,
+  eye: 40,
+};
 /** Trunk radius as a share of a tree's height, as the shadows take it. */
 const TRUNK_RADIUS_SHARE = 0.03;
 /** A point this near the boundary's line is on it. [m] */
@@ -43,38 +52,73 @@ export function sanityWalk(plan: Plan): Problem[] {
 
 function allPlaced(plan: Plan): Placed[] {
   const placed = plan.features.map((feature, index) => ({ feature, pointer: `/features/${index}` }));
-  const added = (plan.options ?? []).flatMap((option, at) => (option.adds ?? []).map((feature, index) => ({ feature, pointer: `/options/${at}/adds/${index}` })));
+  const added = (plan.options ?? []).flatMap((option, at) =>
+    (option.adds ?? []).map((feature, index) => ({ feature, pointer: `/options/${at}/adds/${index}` })),
+  );
   return [...placed, ...added];
 }
 
 function siteWarnings(plan: Plan): Problem[] {
   const { latitude, skyline } = plan.site;
   const warnings: Problem[] = [];
-  if (Math.abs(latitude) > 66.6) warnings.push(warning('/site/latitude', `Latitude ${latitude} degrees is beyond the polar circle; this is made for hot, bright places. Are latitude and longitude swapped?`));
+  if (Math.abs(latitude) > 66.6)
+    warnings.push(
+      warning(
+        '/site/latitude',
+        `Latitude ${latitude} degrees is beyond the polar circle; this is made for hot, bright places. Are ` +
+          `latitude and longitude swapped?`,
+      ),
+    );
   if (skyline === undefined) return warnings;
-  if (skyline.length < 3) warnings.push(warning('/site/skyline', `The skyline has only ${skyline.length === 1 ? 'one point' : 'two points'}; between points it runs in a straight line all round.`));
+  if (skyline.length < 3)
+    warnings.push(
+      warning(
+        '/site/skyline',
+        `The skyline has only ${skyline.length === 1 ? 'one point' : 'two points'}; between points it runs in a ` +
+          `straight line all round.`,
+      ),
+    );
   const azimuths = skyline.map((point) => point.azimuth).sort((a, b) => a - b);
   const widest = Math.max(...azimuths.map((azimuth, i) => (azimuths[i + 1] ?? azimuths[0] + 360) - azimuth));
-  if (skyline.length >= 3 && widest > 180) warnings.push(warning('/site/skyline', `The skyline has a gap of ${Math.round(widest)} degrees without a point.`));
+  if (skyline.length >= 3 && widest > 180)
+    warnings.push(warning('/site/skyline', `The skyline has a gap of ${Math.round(widest)} degrees without a point.`));
   return warnings;
 }
 
 function climateWarnings(plan: Plan): Problem[] {
   const inSeason = monthsOfSeason(plan.season).map((month) => plan.climate.months.find((row) => row.month === month));
-  const hottest = inSeason.reduce((best, row) => (row !== undefined && (best === undefined || row.high > best.high) ? row : best), undefined);
+  const hottest = inSeason.reduce(
+    (best, row) => (row !== undefined && (best === undefined || row.high > best.high) ? row : best),
+    undefined,
+  );
   if (hottest === undefined || plan.climate.heatwaveHigh >= hottest.high) return [];
-  return [warning('/climate/heatwaveHigh', `The heatwave's high of ${plan.climate.heatwaveHigh} °C is below ${monthName(hottest.month)}'s mean high of ${hottest.high} °C.`)];
+  return [
+    warning(
+      '/climate/heatwaveHigh',
+      `The heatwave's high of ${plan.climate.heatwaveHigh} °C is below ${monthName(hottest.month)}'s mean high of ` +
+        `${hottest.high} °C.`,
+    ),
+  ];
 }
 
 function oddSizes({ feature, pointer }: Placed): Problem[] {
   const warnings: Problem[] = [];
   const odd = ODD_HEIGHT[feature.kind];
   if (odd !== undefined && 'height' in feature && feature.height >= odd) {
-    const question = feature.height >= 10 && feature.kind !== 'building' && feature.kind !== 'tree' ? `did you mean ${feature.height / 10} m?` : 'is that right?';
+    const question =
+      feature.height >= 10 && feature.kind !== 'building' && feature.kind !== 'tree'
+        ? `did you mean ${feature.height / 10} m?`
+        : 'is that right?';
     warnings.push(warning(`${pointer}/height`, `${nameOf(feature)} is ${feature.height} m high; ${question}`));
   }
   if (feature.kind === 'tree' && 2 * TRUNK_RADIUS_SHARE * feature.height > feature.crownWidth) {
-    warnings.push(warning(`${pointer}/crownWidth`, `${nameOf(feature)}: its trunk, taken as ${(2 * TRUNK_RADIUS_SHARE * feature.height).toFixed(2)} m wide, is wider than its crown of ${feature.crownWidth} m.`));
+    warnings.push(
+      warning(
+        `${pointer}/crownWidth`,
+        `${nameOf(feature)}: its trunk, taken as ${(2 * TRUNK_RADIUS_SHARE * feature.height).toFixed(2)} m wide, ` +
+          `is wider than its crown of ${feature.crownWidth} m.`,
+      ),
+    );
   }
   return warnings;
 }
@@ -82,10 +126,17 @@ function oddSizes({ feature, pointer }: Placed): Problem[] {
 function outsideBoundary(plan: Plan, { feature, pointer }: Placed): Problem[] {
   const { boundary } = plan.site;
   const inside = (point: PlanPoint) => pointInRing(point, boundary, ON_LINE);
-  if (feature.kind === 'plant' && !inside(feature.at)) return [warning(`${pointer}/at`, `${nameOf(feature)} stands outside the boundary.`)];
-  if (feature.kind === 'bed' && !feature.outline.every(inside)) return [warning(`${pointer}/outline`, `${nameOf(feature)} reaches outside the boundary.`)];
+  if (feature.kind === 'plant' && !inside(feature.at))
+    return [warning(`${pointer}/at`, `${nameOf(feature)} stands outside the boundary.`)];
+  if (feature.kind === 'bed' && !feature.outline.every(inside))
+    return [warning(`${pointer}/outline`, `${nameOf(feature)} reaches outside the boundary.`)];
   if (feature.kind === 'eye' && feature.path.some((point) => strictlyInRing(point, boundary, ON_LINE))) {
-    return [warning(`${pointer}/path`, `${nameOf(feature)} looks from inside the yard; an eye is for people who should not see the frame.`)];
+    return [
+      warning(
+        `${pointer}/path`,
+        `${nameOf(feature)} looks from inside the yard; an eye is for people who should not see the frame.`,
+      ),
+    ];
   }
   return [];
 }
@@ -112,7 +163,9 @@ function underRoofs(plan: Plan): Problem[] {
       for (const canopy of isChanged(feature) ? canopies : changedCanopies) {
         const cloth = top > lowestEdge(canopy) ? clothOver(feature, canopy) : null;
         if (cloth === null || top <= cloth) continue;
-        const message = `${nameOf(feature)} is ${top} m high, taller than ${nameOf(canopy)} over it, which hangs at ${cloth.toFixed(2)} m there.`;
+        const message =
+          `${nameOf(feature)} is ${top} m high, taller than ${nameOf(canopy)} over it, which hangs ` +
+          `at ${cloth.toFixed(2)} m there.`;
         warnings.set(message, warning(pointers.get(feature.id) ?? '', message));
         if (warnings.size >= LIMITS.warnings) return [...warnings.values()];
       }
@@ -139,7 +192,12 @@ function plantTop(feature: Feature): number | null {
 
 /** Lowest cloth of a canopy over a plant or bed; `null` where it hangs elsewhere. [m] */
 function clothOver(feature: Feature, canopy: Canopy): number | null {
-  const spots = feature.kind === 'bed' ? [...openRing(feature.outline), centroid(feature.outline)] : 'at' in feature ? [feature.at] : [];
+  const spots =
+    feature.kind === 'bed'
+      ? [...openRing(feature.outline), centroid(feature.outline)]
+      : 'at' in feature
+        ? [feature.at]
+        : [];
   const heights = spots.map((spot) => canopyHeightOver(canopy, spot)).filter((height) => height !== null);
   return heights.length === 0 ? null : Math.min(...heights);
 }
@@ -152,7 +210,12 @@ function oddRows(plan: Plan): Problem[] {
   return (plan.plants ?? []).flatMap((row, index) =>
     row.heatLimit >= 35 && row.heatLimit <= 65
       ? []
-      : [warning(`/plants/${index}/heatLimit`, `Plant row ${quote(row.id)}: a heat limit of ${row.heatLimit} °C is outside 35 to 65 °C; is that right?`)],
+      : [
+          warning(
+            `/plants/${index}/heatLimit`,
+            `Plant row ${quote(row.id)}: a heat limit of ${row.heatLimit} °C is outside 35 to 65 °C; is that right?`,
+          ),
+        ],
   );
 }
 
@@ -164,12 +227,18 @@ function lostReferences(plan: Plan, placed: readonly Placed[]): Problem[] {
     if (feature.kind !== 'reading') continue;
     for (const key of ['plant', 'pair'] as const) {
       const id = feature[key];
-      if (id !== undefined && !ids.has(id)) warnings.push(warning(`${pointer}/${key}`, `${nameOf(feature)} speaks of ${quote(id)}, which is not drawn.`));
+      if (id !== undefined && !ids.has(id))
+        warnings.push(warning(`${pointer}/${key}`, `${nameOf(feature)} speaks of ${quote(id)}, which is not drawn.`));
     }
   }
   for (const [index, entry] of (plan.journal ?? []).entries()) {
     if (entry.feature === undefined || ids.has(entry.feature)) continue;
-    warnings.push(warning(`/journal/${index}/feature`, `The journal of ${entry.date} speaks of ${quote(entry.feature)}, which is not drawn.`));
+    warnings.push(
+      warning(
+        `/journal/${index}/feature`,
+        `The journal of ${entry.date} speaks of ${quote(entry.feature)}, which is not drawn.`,
+      ),
+    );
   }
   return warnings;
 }

@@ -17,7 +17,9 @@ export type MonthDay = string;
 /** A civil day, "YYYY-MM-DD". */
 export type CivilDate = string;
 
-/** Clock time of the site's zone without an offset, "YYYY-MM-DDTHH:MM" (seconds allowed); the first if it comes twice. */
+/**
+ * Clock time of the site's zone without an offset, "YYYY-MM-DDTHH:MM" (seconds allowed); the first if it comes twice.
+ */
 export type ClockTime = string;
 
 /** Days of every year, both included; across New Year when `to` is before `from`. */
@@ -216,9 +218,25 @@ export interface Underlay {
 }
 
 export type NorthObservation =
-  | { readonly by: 'shadow'; readonly line: readonly [PlanPoint, PlanPoint]; readonly when: ClockTime; readonly pm?: number }
-  | { readonly by: 'vanish'; readonly along: readonly [PlanPoint, PlanPoint]; readonly when: ClockTime; readonly pm?: number }
-  | { readonly by: 'compass'; readonly reading: number; readonly along: readonly [PlanPoint, PlanPoint]; readonly declination?: number; readonly pm?: number }
+  | {
+      readonly by: 'shadow';
+      readonly line: readonly [PlanPoint, PlanPoint];
+      readonly when: ClockTime;
+      readonly pm?: number;
+    }
+  | {
+      readonly by: 'vanish';
+      readonly along: readonly [PlanPoint, PlanPoint];
+      readonly when: ClockTime;
+      readonly pm?: number;
+    }
+  | {
+      readonly by: 'compass';
+      readonly reading: number;
+      readonly along: readonly [PlanPoint, PlanPoint];
+      readonly declination?: number;
+      readonly pm?: number;
+    }
   | { readonly by: 'picture'; readonly bearing: number; readonly pm?: number };
 
 export interface Site {

@@ -11,21 +11,90 @@ export type Units = 'metric' | 'imperial';
 
 const METRES_PER_FOOT = 0.3048;
 const METRES_PER_INCH = 0.0254;
-const METRES_PER_UNIT: Readonly<Record<string, number>> = { m: 1, cm: 0.01, mm: 0.001, km: 1000, ft: METRES_PER_FOOT, in: METRES_PER_INCH, yd: 0.9144 };
+const METRES_PER_UNIT: Readonly<Record<string, number>> = {
+  m: 1,
+  cm: 0.01,
+  mm: 0.001,
+  km: 1000,
+  ft: METRES_PER_FOOT,
+  in: METRES_PER_INCH,
+  yd: 0.9144,
+};
 const SPEED_PER_UNIT: Readonly<Record<string, number>> = { 'm/s': 1, 'km/h': 1 / 3.6, mph: 0.44704, kn: 1852 / 3600 };
-const AREA_PER_UNIT: Readonly<Record<string, number>> = { 'm²': 1, 'cm²': 1e-4, ha: 1e4, 'ft²': METRES_PER_FOOT ** 2, 'yd²': 0.9144 ** 2, acre: 4046.8564224 };
-const MASS_PER_UNIT: Readonly<Record<string, number>> = { kg: 1, g: 0.001, t: 1000, lb: 0.45359237, oz: 0.45359237 / 16 };
+const AREA_PER_UNIT: Readonly<Record<string, number>> = {
+  'm²': 1,
+  'cm²': 1e-4,
+  ha: 1e4,
+  'ft²': METRES_PER_FOOT ** 2,
+  'yd²': 0.9144 ** 2,
+  acre: 4046.8564224,
+};
+const MASS_PER_UNIT: Readonly<Record<string, number>> = {
+  kg: 1,
+  g: 0.001,
+  t: 1000,
+  lb: 0.45359237,
+  oz: 0.45359237 / 16,
+};
 const LIGHT_PER_UNIT: Readonly<Record<string, number>> = { lux: 1, klux: 1000, fc: 1 / METRES_PER_FOOT ** 2 };
 const KELVIN_PER_FAHRENHEIT = 5 / 9;
 
 /** Spellings that people use, by the unit they mean. */
 const SPELLINGS: Readonly<Record<string, string>> = {
-  metre: 'm', metres: 'm', meter: 'm', meters: 'm', centimetres: 'cm', centimeters: 'cm', millimetres: 'mm', millimeters: 'mm',
-  foot: 'ft', feet: 'ft', "'": 'ft', '"': 'in', inch: 'in', inches: 'in', ins: 'in', yard: 'yd', yards: 'yd',
-  ms: 'm/s', 'm/sec': 'm/s', kmh: 'km/h', kph: 'km/h', 'mi/h': 'mph', kt: 'kn', kts: 'kn', knot: 'kn', knots: 'kn',
-  m2: 'm²', sqm: 'm²', 'sq m': 'm²', cm2: 'cm²', ft2: 'ft²', sqft: 'ft²', 'sq ft': 'ft²', yd2: 'yd²', sqyd: 'yd²', 'sq yd': 'yd²', acres: 'acre',
-  kilo: 'kg', kilos: 'kg', kgs: 'kg', gram: 'g', grams: 'g', tonne: 't', tonnes: 't', pound: 'lb', pounds: 'lb', lbs: 'lb', ounce: 'oz', ounces: 'oz',
-  lx: 'lux', klx: 'klux', 'foot-candles': 'fc', footcandles: 'fc', ftc: 'fc',
+  metre: 'm',
+  metres: 'm',
+  meter: 'm',
+  meters: 'm',
+  centimetres: 'cm',
+  centimeters: 'cm',
+  millimetres: 'mm',
+  millimeters: 'mm',
+  foot: 'ft',
+  feet: 'ft',
+  "'": 'ft',
+  '"': 'in',
+  inch: 'in',
+  inches: 'in',
+  ins: 'in',
+  yard: 'yd',
+  yards: 'yd',
+  ms: 'm/s',
+  'm/sec': 'm/s',
+  kmh: 'km/h',
+  kph: 'km/h',
+  'mi/h': 'mph',
+  kt: 'kn',
+  kts: 'kn',
+  knot: 'kn',
+  knots: 'kn',
+  m2: 'm²',
+  sqm: 'm²',
+  'sq m': 'm²',
+  cm2: 'cm²',
+  ft2: 'ft²',
+  sqft: 'ft²',
+  'sq ft': 'ft²',
+  yd2: 'yd²',
+  sqyd: 'yd²',
+  'sq yd': 'yd²',
+  acres: 'acre',
+  kilo: 'kg',
+  kilos: 'kg',
+  kgs: 'kg',
+  gram: 'g',
+  grams: 'g',
+  tonne: 't',
+  tonnes: 't',
+  pound: 'lb',
+  pounds: 'lb',
+  lbs: 'lb',
+  ounce: 'oz',
+  ounces: 'oz',
+  lx: 'lux',
+  klx: 'klux',
+  'foot-candles': 'fc',
+  footcandles: 'fc',
+  ftc: 'fc',
 };
 
 /** The units a plan is shown in; metric where it does not say. */
@@ -39,11 +108,14 @@ export function unitsOf(plan: Plan): Units {
  */
 export function parseLength(text: string, units: Units): number | null {
   const typed = tidy(text);
-  const feetAndInches = /^([+-]?)(\d+(?:\.\d+)?)\s*(?:'|ft\.?|feet|foot)\s*-?\s*(\d.*?)\s*(?:"|''|in\.?|ins|inch|inches)?$/.exec(typed);
+  const feetAndInches =
+    /^([+-]?)(\d+(?:\.\d+)?)\s*(?:'|ft\.?|feet|foot)\s*-?\s*(\d.*?)\s*(?:"|''|in\.?|ins|inch|inches)?$/.exec(typed);
   if (feetAndInches !== null) {
     const inches = parseNumber(feetAndInches[3]);
     if (inches === null || inches >= 12) return null;
-    return withoutNoise((feetAndInches[1] === '-' ? -1 : 1) * (Number(feetAndInches[2]) * 12 + inches) * METRES_PER_INCH);
+    return withoutNoise(
+      (feetAndInches[1] === '-' ? -1 : 1) * (Number(feetAndInches[2]) * 12 + inches) * METRES_PER_INCH,
+    );
   }
   return parseQuantity(typed, METRES_PER_UNIT, units === 'metric' ? 'm' : 'ft');
 }
@@ -60,7 +132,10 @@ export function formatLength(metres: number, units: Units): string {
   return left === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${inches} in`;
 }
 
-/** A length of a thing that is cut or bought, to the millimetre or the sixteenth of an inch: `2930 mm`, `9 ft 7 3/8 in`. @param metres [m] */
+/**
+ * A length of a thing that is cut or bought, to the millimetre or the sixteenth of an inch: `2930 mm`, `9 ft 7 3/8 in`.
+ * @param metres [m]
+ */
 export function formatCut(metres: number, units: Units): string {
   if (units === 'metric') return `${Math.round(metres * 1000)} mm`;
   const sixteenths = Math.round(metres / (METRES_PER_INCH / 16));
@@ -90,7 +165,9 @@ export function formatArea(squareMetres: number, units: Units): string {
 
 /** So much of something for each area: `5.6 K·h a m²`, `0.52 K·h a ft²`. @param perSquareMetre [1/m²] */
 export function formatPerArea(perSquareMetre: number, what: string, units: Units): string {
-  return units === 'metric' ? `${fixed(perSquareMetre, 1)} ${what} a m²` : `${fixed(perSquareMetre * AREA_PER_UNIT['ft²'], 2)} ${what} a ft²`;
+  return units === 'metric'
+    ? `${fixed(perSquareMetre, 1)} ${what} a m²`
+    : `${fixed(perSquareMetre * AREA_PER_UNIT['ft²'], 2)} ${what} a ft²`;
 }
 
 /** A typed temperature in °C (`38`, `38 °C`, `100 F`); a bare number is in °C or °F. `null` when it cannot be read. */
@@ -100,7 +177,10 @@ export function parseTemperature(text: string, units: Units): number | null {
   return unit === 'F' ? withoutNoise((value - 32) * KELVIN_PER_FAHRENHEIT) : value;
 }
 
-/** A typed difference of temperatures in K (`4`, `4 K`, `7 F`): 9 °F of difference are 5 K. `null` when it cannot be read. */
+/**
+ * A typed difference of temperatures in K (`4`, `4 K`, `7 F`): 9 °F of difference are 5 K. `null` when it cannot be
+ * read.
+ */
 export function parseTemperatureDifference(text: string, units: Units): number | null {
   const { value, unit } = temperatureParts(text, units);
   return value === null ? null : unit === 'F' ? withoutNoise(value * KELVIN_PER_FAHRENHEIT) : value;
@@ -108,7 +188,9 @@ export function parseTemperatureDifference(text: string, units: Units): number |
 
 /** A temperature of air or leaf, to the degree: `38 °C`, `100 °F`. @param celsius [°C] @param decimals of °C shown */
 export function formatTemperature(celsius: number, units: Units, decimals = 0): string {
-  return units === 'metric' ? `${fixed(celsius, decimals)} °C` : `${fixed(celsius / KELVIN_PER_FAHRENHEIT + 32, decimals)} °F`;
+  return units === 'metric'
+    ? `${fixed(celsius, decimals)} °C`
+    : `${fixed(celsius / KELVIN_PER_FAHRENHEIT + 32, decimals)} °F`;
 }
 
 /** A plant's heat limit as its row gives it, to the half degree: `44 °C`, `46.5 °C`, `111 °F`. @param celsius [°C] */
@@ -121,7 +203,10 @@ export function formatTemperatureDifference(kelvin: number, units: Units, decima
   return units === 'metric' ? `${fixed(kelvin, decimals)} K` : `${fixed(kelvin / KELVIN_PER_FAHRENHEIT, decimals)} °F`;
 }
 
-/** A typed speed in m/s (`20 m/s`, `72 km/h`, `45 mph`, `39 kn`); a bare number is in m/s or mph. `null` when it cannot be read. */
+/**
+ * A typed speed in m/s (`20 m/s`, `72 km/h`, `45 mph`, `39 kn`); a bare number is in m/s or mph. `null` when it cannot
+ * be read.
+ */
 export function parseSpeed(text: string, units: Units): number | null {
   return parseQuantity(tidy(text), SPEED_PER_UNIT, units === 'metric' ? 'm/s' : 'mph');
 }
@@ -179,7 +264,10 @@ function parseQuantity(typed: string, perUnit: Readonly<Record<string, number>>,
 function temperatureParts(text: string, units: Units): { value: number | null; unit: 'C' | 'F' | 'K' } {
   const parts = /^([^a-z°]*)(?:°\s*)?(c|f|k|celsius|fahrenheit)?$/.exec(tidy(text));
   const letter = parts?.[2]?.[0] ?? (units === 'metric' ? 'c' : 'f');
-  return { value: parts === null ? null : parseNumber(parts[1]), unit: letter === 'f' ? 'F' : letter === 'k' ? 'K' : 'C' };
+  return {
+    value: parts === null ? null : parseNumber(parts[1]),
+    unit: letter === 'f' ? 'F' : letter === 'k' ? 'K' : 'C',
+  };
 }
 
 /** 188 cm is 1.88 m, not 1.8800000000000001. */

@@ -1,5 +1,5 @@
-import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry.ts';
-import type { SpacePoint } from '../plan/geometry.ts';
+import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { DEFAULTS, upBearingOf } from '../plan/defaults.ts';
 import type { Building, Canopy, Feature, Hedge, MonthDay, Plan, Screen, Tree, Wall } from '../plan/types.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
@@ -22,7 +22,11 @@ export function buildScene(plan: Plan): Scene {
     if (state === undefined) {
       state = states.length;
       known.set(key, state);
-      states.push(variants.map((variant) => (variant.changes(monthDay) ? variant.changed : variant.usual)).filter((occluder) => occluder !== null));
+      states.push(
+        variants
+          .map((variant) => (variant.changes(monthDay) ? variant.changed : variant.usual))
+          .filter((occluder) => occluder !== null),
+      );
     }
     stateOfDay[day] = state;
   });
@@ -34,7 +38,10 @@ export function stateOf(scene: Scene, monthDay: MonthDay): number {
   return scene.stateOfDay[dayIndex(monthDay)];
 }
 
-/** A scene with another feature alone in it: it has the same yearly states, and in each what the feature then puts in the way. */
+/**
+ * A scene with another feature alone in it: it has the same yearly states, and in each what the feature then puts in
+ * the way.
+ */
 export function sceneOfOne(scene: Scene, feature: Feature): Scene {
   const states = scene.states.map((_, state) => {
     const occluder = occluderOn(feature, LEAP_YEAR[scene.stateOfDay.indexOf(state)]);
@@ -114,16 +121,34 @@ function buildingSolids(building: Building): Solid[] {
 function treeSolids(tree: Tree, openness: number): Solid[] {
   const [x, y] = tree.at;
   const crown: Crown = {
-    kind: tree.shape ?? DEFAULTS.shape, x, y, radius: tree.crownWidth / 2, base: tree.crownBase, top: tree.height, openness,
+    kind: tree.shape ?? DEFAULTS.shape,
+    x,
+    y,
+    radius: tree.crownWidth / 2,
+    base: tree.crownBase,
+    top: tree.height,
+    openness,
   };
-  const trunk: Crown = { kind: 'column', x, y, radius: TRUNK_SHARE * tree.height, base: 0, top: tree.crownBase, openness: 0 };
+  const trunk: Crown = {
+    kind: 'column',
+    x,
+    y,
+    radius: TRUNK_SHARE * tree.height,
+    base: 0,
+    top: tree.crownBase,
+    openness: 0,
+  };
   return [crown, trunk];
 }
 
 function canopySheets(canopy: Canopy): Sheet[] {
   const [frontLeft, backLeft, backRight] = canopyCorners(canopy);
   const roof: Sheet = {
-    kind: 'sheet', corner: backLeft, u: difference(backRight, backLeft), v: difference(frontLeft, backLeft), share: 1 - (canopy.measuredDensity ?? canopy.density),
+    kind: 'sheet',
+    corner: backLeft,
+    u: difference(backRight, backLeft),
+    v: difference(frontLeft, backLeft),
+    share: 1 - (canopy.measuredDensity ?? canopy.density),
   };
   const drops = (canopy.drops ?? []).map((drop): Sheet => {
     const [a, b] = canopyEdge(canopy, drop.side);
@@ -138,7 +163,13 @@ function screenSheets(screen: Screen): Sheet[] {
   const path = cleanPath(screen.path);
   return path.slice(1).map((b, k): Sheet => {
     const a = path[k];
-    return { kind: 'sheet', corner: [a[0], a[1], bottom], u: [b[0] - a[0], b[1] - a[1], 0], v: [0, 0, screen.height - bottom], share };
+    return {
+      kind: 'sheet',
+      corner: [a[0], a[1], bottom],
+      u: [b[0] - a[0], b[1] - a[1], 0],
+      v: [0, 0, screen.height - bottom],
+      share,
+    };
   });
 }
 

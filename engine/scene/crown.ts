@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { Crown } from './solids.ts';
 import { TOUCH } from './ties.ts';
 
@@ -16,7 +16,15 @@ export function shareOfLength(crown: Crown, length: number): number {
 }
 
 /** Length inside a crown of the beam that arrives at x, y, z from the unit vector dx, dy, dz (dz above 0). [m] */
-export function lengthInCrown(crown: Crown, x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
+export function lengthInCrown(
+  crown: Crown,
+  x: number,
+  y: number,
+  z: number,
+  dx: number,
+  dy: number,
+  dz: number,
+): number {
   const from = Math.max(0, (crown.base - z) / dz);
   const to = (crown.top - z) / dz;
   if (to <= from) return 0;
@@ -32,8 +40,20 @@ export function lengthInCrown(crown: Crown, x: number, y: number, z: number, dx:
   }
 }
 
-/** Stretch of the beam inside |(x/a, y/a, z/h)| < 1. The discriminant is A − |X × D|², which loses no digits far away. */
-function inEllipsoid(crown: Crown, x: number, y: number, z: number, dx: number, dy: number, dz: number, from: number, to: number): number {
+/**
+ * Stretch of the beam inside |(x/a, y/a, z/h)| < 1. The discriminant is A − |X × D|², which loses no digits far away.
+ */
+function inEllipsoid(
+  crown: Crown,
+  x: number,
+  y: number,
+  z: number,
+  dx: number,
+  dy: number,
+  dz: number,
+  from: number,
+  to: number,
+): number {
   const a = crown.radius;
   const h = (crown.top - crown.base) / 2;
   const px = x / a;
@@ -65,7 +85,17 @@ function inCylinder(a: number, x: number, y: number, dx: number, dy: number, fro
 }
 
 /** Stretch of the beam inside ρ < k·(top − z), below the apex: A·t² + 2B·t + C < 0. */
-function inCone(crown: Crown, x: number, y: number, z: number, dx: number, dy: number, dz: number, from: number, to: number): number {
+function inCone(
+  crown: Crown,
+  x: number,
+  y: number,
+  z: number,
+  dx: number,
+  dy: number,
+  dz: number,
+  from: number,
+  to: number,
+): number {
   const k = crown.radius / (crown.top - crown.base);
   const fall = k * dz;
   const room = k * (crown.top - z);

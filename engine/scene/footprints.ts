@@ -1,4 +1,4 @@
-import { cleanPath } from '../plan/geometry.ts';
+import { cleanPath } from '../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../plan/types.ts';
 import type { Ring } from './solids.ts';
 
@@ -12,7 +12,10 @@ export function stripe(a: PlanPoint, b: PlanPoint, half: number, before: number,
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const ex = (b[0] - a[0]) / length;
   const ey = (b[1] - a[1]) / length;
-  const corner = (along: number, left: number): PlanPoint => [a[0] + ex * along - ey * left, a[1] + ey * along + ex * left];
+  const corner = (along: number, left: number): PlanPoint => [
+    a[0] + ex * along - ey * left,
+    a[1] + ey * along + ex * left,
+  ];
   return [corner(-before, -half), corner(length + after, -half), corner(length + after, half), corner(-before, half)];
 }
 
@@ -32,7 +35,10 @@ export function pathStripes(path: readonly PlanPoint[], thickness: number): Ring
   return stripes;
 }
 
-/** A building's eaves beyond its outline: along each edge a rectangle `eaves` wide on both sides, `eaves` longer at both ends. */
+/**
+ * A building's eaves beyond its outline: along each edge a rectangle `eaves` wide on both sides, `eaves` longer at both
+ * ends.
+ */
 export function eavesStripes(outline: Ring, eaves: number): Ring[] {
   return outline.map((corner, k) => stripe(corner, outline[(k + 1) % outline.length], eaves, eaves, eaves));
 }

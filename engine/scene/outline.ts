@@ -19,7 +19,12 @@ export function unionOutline(rings: readonly Ring[]): Float64Array {
         if (index !== own) open = without(open, covered(a, b, other, index < own));
       });
       for (const [s, t] of open) {
-        pieces.push(a[0] + s * (b[0] - a[0]), a[1] + s * (b[1] - a[1]), a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1]));
+        pieces.push(
+          a[0] + s * (b[0] - a[0]),
+          a[1] + s * (b[1] - a[1]),
+          a[0] + t * (b[0] - a[0]),
+          a[1] + t * (b[1] - a[1]),
+        );
       }
     });
   });
@@ -31,7 +36,12 @@ export function unionOutline(rings: readonly Ring[]): Float64Array {
  * and face the same way only one may stay (`first` says whether the ring's goes first); two that face each other are
  * the seam between touching rings, and both go.
  */
-function covered(a: readonly [number, number], b: readonly [number, number], ring: Ring, first: boolean): [number, number] | null {
+function covered(
+  a: readonly [number, number],
+  b: readonly [number, number],
+  ring: Ring,
+  first: boolean,
+): [number, number] | null {
   let from = 0;
   let to = 1;
   for (let k = 0; k < ring.length; k++) {

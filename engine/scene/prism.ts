@@ -1,5 +1,5 @@
-import type { SpacePoint } from '../plan/geometry.ts';
-import { pointInRing } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import { pointInRing } from '../plan/geometry/shapes.ts';
 import type { Prism, Ring } from './solids.ts';
 import { JOIN, TOUCH, UPRIGHT } from './ties.ts';
 
@@ -23,7 +23,7 @@ export function prismCrossings(prism: Prism, point: SpacePoint, direction: Space
   }
   stretches.sort((a, b) => a[0] - b[0]);
   let crossings = 0;
-  for (let k = 0; k < stretches.length; ) {
+  for (let k = 0; k < stretches.length;) {
     const start = stretches[k][0];
     let end = stretches[k][1];
     for (k++; k < stretches.length && stretches[k][0] - end <= JOIN; k++) end = Math.max(end, stretches[k][1]);

@@ -1,9 +1,11 @@
-import type { SpacePoint } from '../plan/geometry.ts';
-import { pointInRing } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import { pointInRing } from '../plan/geometry/shapes.ts';
 import type { Lid, Sheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
 
-/** Whether a beam meets a sheet, edges included, beyond the point itself. A beam along the sheet's own plane does not. */
+/**
+ * Whether a beam meets a sheet, edges included, beyond the point itself. A beam along the sheet's own plane does not.
+ */
 export function sheetMeets(sheet: Sheet, point: SpacePoint, direction: SpacePoint): boolean {
   const { corner, u, v } = sheet;
   const normal = cross(u, v);
@@ -13,7 +15,11 @@ export function sheetMeets(sheet: Sheet, point: SpacePoint, direction: SpacePoin
   const toCorner = minus(corner, point);
   const reach = dot(normal, toCorner) / facing;
   if (reach <= TOUCH) return false;
-  const met: SpacePoint = [reach * direction[0] - toCorner[0], reach * direction[1] - toCorner[1], reach * direction[2] - toCorner[2]];
+  const met: SpacePoint = [
+    reach * direction[0] - toCorner[0],
+    reach * direction[1] - toCorner[1],
+    reach * direction[2] - toCorner[2],
+  ];
   const s = dot(cross(met, v), normal) / squared;
   const t = dot(cross(u, met), normal) / squared;
   return s >= 0 && s <= 1 && t >= 0 && t <= 1;

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry.ts';
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { PlanPoint, SkylinePoint } from '../plan/types.ts';
 
 /**
@@ -15,7 +15,10 @@ export interface Prism {
   readonly openness: number;
 }
 
-/** Round body, base < z < top: a tree's crown, or its trunk (an opaque column). Share = openness^(length inside / (top − base)). */
+/**
+ * Round body, base < z < top: a tree's crown, or its trunk (an opaque column). Share = openness^(length inside / (top −
+ * base)).
+ */
 export interface Crown {
   readonly kind: 'round' | 'cone' | 'column';
   readonly x: number;

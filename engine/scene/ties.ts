@@ -1,4 +1,7 @@
-/** A solid stops a beam when more than this of it lies inside; a sheet, when it is met farther than this from the point. [m] */
+/**
+ * A solid stops a beam when more than this of it lies inside; a sheet, when it is met farther than this from the point.
+ * [m]
+ */
 export const TOUCH = 1e-9;
 
 /** Stretches of a beam inside one prism no farther apart than this are one crossing. [m] */

@@ -1,6 +1,10 @@
 const RAD = Math.PI / 180;
 
-/** Share of the sea-level air that is above an elevation. [1] Source: ICAO standard atmosphere, as in ASHRAE Fundamentals. @param elevation [m] */
+/**
+ * Share of the sea-level air that is above an elevation. [1] Source: ICAO standard atmosphere, as in ASHRAE
+ * Fundamentals.
+ * @param elevation [m]
+ */
 export function pressureRatio(elevation: number): number {
   return (1 - 2.25577e-5 * elevation) ** 5.25588;
 }

@@ -1,16 +1,21 @@
 const RAD = Math.PI / 180;
 
-/** True solar time of the day's highest air temperature. [h] De Wit et al.; on hourly means of four hot sites 14 h fits better than 13 or 15. */
+/**
+ * True solar time of the day's highest air temperature. [h] De Wit et al.; on hourly means of four hot sites 14 h fits
+ * better than 13 or 15.
+ */
 const WARMEST_HOUR = 14;
 
 /**
- * Sunrise by true solar time, centre of the disc, no refraction. [h] 0 where the sun never sets, 12 where it never rises.
+ * Sunrise by true solar time, centre of the disc, no refraction. [h] 0 where the sun never sets, 12 where it never
+ * rises.
  * The air's own simple sunrise: its declination is a formula of the day of the year and not the ephemeris's.
  * @param latitude [°]
  * @param dayOfYear 1 to 366
  */
 export function airSunrise(latitude: number, dayOfYear: number): number {
-  const sinDeclination = -0.39779 * Math.cos((0.98565 * (dayOfYear + 10) + 1.914 * Math.sin(0.98565 * (dayOfYear - 2) * RAD)) * RAD);
+  const sinDeclination =
+    -0.39779 * Math.cos((0.98565 * (dayOfYear + 10) + 1.914 * Math.sin(0.98565 * (dayOfYear - 2) * RAD)) * RAD);
   const tanDeclination = sinDeclination / Math.sqrt(1 - sinDeclination * sinDeclination);
   const cosHourAngle = Math.min(1, Math.max(-1, -Math.tan(latitude * RAD) * tanDeclination));
   return 12 - Math.acos(cosHourAngle) / RAD / 15;

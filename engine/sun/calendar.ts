@@ -11,7 +11,9 @@ export function dateIn(year: number, monthDay: MonthDay): CivilDate | null {
 /** Every date from one to another, both included; none when `to` is before `from`. */
 export function datesBetween(from: CivilDate, to: CivilDate): CivilDate[] {
   const first = utcMidnight(from);
-  return Array.from({ length: Math.max(0, (utcMidnight(to) - first) / DAY_MS + 1) }, (_, day) => utcIso(first + day * DAY_MS).slice(0, 10));
+  return Array.from({ length: Math.max(0, (utcMidnight(to) - first) / DAY_MS + 1) }, (_, day) =>
+    utcIso(first + day * DAY_MS).slice(0, 10),
+  );
 }
 
 export const monthDayOf = (date: CivilDate): MonthDay => date.slice(5);

@@ -16,7 +16,9 @@ export interface ClearSkyPlace {
   readonly distanceAu: number;
 }
 
-/** Beam, diffuse and global irradiance of the cloudless sky (Ineichen & Perez 2002, air mass of Kasten & Young 1989). */
+/**
+ * Beam, diffuse and global irradiance of the cloudless sky (Ineichen & Perez 2002, air mass of Kasten & Young 1989).
+ */
 export function clearSky({ altitude, elevation, turbidity, distanceAu }: ClearSkyPlace): SkyIrradiance {
   if (altitude <= 0) return DARK;
   return ineichenPerez({

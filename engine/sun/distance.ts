@@ -1,6 +1,9 @@
 const RAD = Math.PI / 180;
 const MS_PER_DAY = 86_400_000;
-/** J2000.0, 2000-01-01 12:00, as milliseconds since 1970. The minute between UT and TD moves the distance by less than 1e-7 au. */
+/**
+ * J2000.0, 2000-01-01 12:00, as milliseconds since 1970. The minute between UT and TD moves the distance by less than
+ * 1e-7 au.
+ */
 const J2000_MS = 946_728_000_000;
 const DAYS_PER_CENTURY = 36_525;
 

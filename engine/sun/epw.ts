@@ -26,12 +26,49 @@ interface Column {
   readonly needed: boolean;
 }
 
-// Missing codes and least and most temperature, humidity and wind: EPW Data Dictionary (humidity to 110 %). Radiation: no more than reaches the air in January.
+// Missing codes and least and most temperature, humidity and wind: EPW Data Dictionary (humidity to 110 %). Radiation:
+// no more than reaches the air in January.
 const COLUMNS: readonly Column[] = [
-  { name: 'air', words: 'air temperature', unit: '°C', column: 7, missingFrom: 99.9, least: -70, most: 70, needed: true },
-  { name: 'humidity', words: 'relative humidity', unit: '%', column: 9, missingFrom: 999, least: 0, most: 110, needed: false },
-  { name: 'beam', words: 'direct normal radiation', unit: 'W/m²', column: 15, missingFrom: 9999, least: 0, most: 1500, needed: true },
-  { name: 'diffuse', words: 'diffuse radiation', unit: 'W/m²', column: 16, missingFrom: 9999, least: 0, most: 1500, needed: true },
+  {
+    name: 'air',
+    words: 'air temperature',
+    unit: '°C',
+    column: 7,
+    missingFrom: 99.9,
+    least: -70,
+    most: 70,
+    needed: true,
+  },
+  {
+    name: 'humidity',
+    words: 'relative humidity',
+    unit: '%',
+    column: 9,
+    missingFrom: 999,
+    least: 0,
+    most: 110,
+    needed: false,
+  },
+  {
+    name: 'beam',
+    words: 'direct normal radiation',
+    unit: 'W/m²',
+    column: 15,
+    missingFrom: 9999,
+    least: 0,
+    most: 1500,
+    needed: true,
+  },
+  {
+    name: 'diffuse',
+    words: 'diffuse radiation',
+    unit: 'W/m²',
+    column: 16,
+    missingFrom: 9999,
+    least: 0,
+    most: 1500,
+    needed: true,
+  },
   { name: 'wind', words: 'wind speed', unit: 'm/s', column: 22, missingFrom: 999, least: 0, most: 120, needed: false },
 ];
 
@@ -39,8 +76,10 @@ const COLUMNS: readonly Column[] = [
 class EpwError extends Error {}
 
 /**
- * Reads an EPW weather file: hourly, a whole year from 1 January on, either line ending, UTF-8 or Latin-1. The year in each row is ignored,
- * 29 February, where there is one, left out. Missing values are bridged from their neighbours, up to six hours in a row; longer gaps in
+ * Reads an EPW weather file: hourly, a whole year from 1 January on, either line ending, UTF-8 or Latin-1. The year in
+ * each row is ignored,
+ * 29 February, where there is one, left out. Missing values are bridged from their neighbours, up to six hours in a
+ * row; longer gaps in
  * humidity or wind stay NaN, longer gaps in temperature or radiation are refused.
  * @returns the weather, or the first thing that is wrong with the file, with its line
  * Source: EnergyPlus Auxiliary Programs, Weather Converter, "EPW Data Dictionary".
@@ -78,7 +117,8 @@ function readWeather(lines: readonly string[]): Weather {
 
 function readHeader(lines: readonly string[]): WeatherPlace {
   const fields = lines[0].split(',').map((field) => field.trim());
-  if (fields[0].toUpperCase() !== 'LOCATION') fail(1, 'an EPW file begins with the word LOCATION, and this one does not.');
+  if (fields[0].toUpperCase() !== 'LOCATION')
+    fail(1, 'an EPW file begins with the word LOCATION, and this one does not.');
   const [latitude, longitude, utcOffset, elevation] = [
     headerNumber(fields[6], 'latitude', -90, 90),
     headerNumber(fields[7], 'longitude', -180, 180),
@@ -86,14 +126,26 @@ function readHeader(lines: readonly string[]): WeatherPlace {
     headerNumber(fields[9], 'elevation', -500, 9000),
   ];
   const periods = (lines[HEADER_LINES - 1] ?? '').split(',').map((field) => field.trim());
-  if (periods[0].toUpperCase() !== 'DATA PERIODS') fail(HEADER_LINES, 'the eighth line of an EPW file is DATA PERIODS, and this one is not.');
-  if (Number(periods[2]) !== 1) fail(HEADER_LINES, `the file has ${periods[2] || 'no number of'} records an hour; only hourly files, with 1, can be read.`);
-  return { name: [fields[1], fields[2], fields[3]].filter((word) => word && word !== '-').join(', '), latitude, longitude, utcOffset, elevation };
+  if (periods[0].toUpperCase() !== 'DATA PERIODS')
+    fail(HEADER_LINES, 'the eighth line of an EPW file is DATA PERIODS, and this one is not.');
+  if (Number(periods[2]) !== 1)
+    fail(
+      HEADER_LINES,
+      `the file has ${periods[2] || 'no number of'} records an hour; only hourly files, with 1, can be read.`,
+    );
+  return {
+    name: [fields[1], fields[2], fields[3]].filter((word) => word && word !== '-').join(', '),
+    latitude,
+    longitude,
+    utcOffset,
+    elevation,
+  };
 }
 
 function headerNumber(field: string | undefined, words: string, least: number, most: number): number {
   const value = field ? Number(field) : NaN;
-  if (!(value >= least && value <= most)) fail(1, `the ${words} should be a number from ${least} to ${most}, and is "${field ?? ''}".`);
+  if (!(value >= least && value <= most))
+    fail(1, `the ${words} should be a number from ${least} to ${most}, and is "${field ?? ''}".`);
   return value;
 }
 
@@ -110,12 +162,25 @@ function readRows(lines: readonly string[], values: Record<Column['name'], Float
     if (fields.length < width) fail(line + 1, `the row is cut off: it has ${fields.length} of ${width} columns.`);
     if (index === HOURS_PER_YEAR) fail(line + 1, 'there are more rows than a year has hours.');
     // Only a leap year's file goes on from 28 February to the 29th.
-    if (month === 3 && day === 1 && hour === 1 && leapHours === 0 && Number(fields[1]) === 2 && Number(fields[2]) === 29) [month, day] = [2, 29];
+    if (
+      month === 3 &&
+      day === 1 &&
+      hour === 1 &&
+      leapHours === 0 &&
+      Number(fields[1]) === 2 &&
+      Number(fields[2]) === 29
+    )
+      [month, day] = [2, 29];
     if (Number(fields[1]) !== month || Number(fields[2]) !== day || Number(fields[3]) !== hour) {
-      fail(line + 1, `here should be month ${month}, day ${day}, hour ${hour}, and there is month ${fields[1]}, day ${fields[2]}, hour ${fields[3]}. The rows must be a whole year in order.`);
+      fail(
+        line + 1,
+        `here should be month ${month}, day ${day}, hour ${hour}, and there is month ${fields[1]}, day ` +
+          `${fields[2]}, hour ${fields[3]}. The rows must be a whole year in order.`,
+      );
     }
     const minute = Number(fields[4]);
-    if (minute !== 0 && minute !== 60) fail(line + 1, `the row is for minute ${fields[4]}; only hourly files, with minute 0 or 60, can be read.`);
+    if (minute !== 0 && minute !== 60)
+      fail(line + 1, `the row is for minute ${fields[4]}; only hourly files, with minute 0 or 60, can be read.`);
     if (day === 29 && month === 2) leapHours += 1;
     else {
       for (const column of COLUMNS) values[column.name][index] = readValue(fields[column.column - 1], column, line + 1);
@@ -126,7 +191,11 @@ function readRows(lines: readonly string[], values: Record<Column['name'], Float
     else [month, day, hour] = [month + 1, 1, 1];
   }
   if (index < HOURS_PER_YEAR) {
-    fail(lines.length, `the file ends after ${index} of ${HOURS_PER_YEAR} hours, before month ${month}, day ${day}, hour ${hour}. A whole year is needed.`);
+    fail(
+      lines.length,
+      `the file ends after ${index} of ${HOURS_PER_YEAR} hours, before month ${month}, day ${day}, hour ${hour}. ` +
+        `A whole year is needed.`,
+    );
   }
   return leapHours;
 }
@@ -135,7 +204,8 @@ function readRows(lines: readonly string[], values: Record<Column['name'], Float
 function readValue(field: string, { words, unit, missingFrom, least, most }: Column, line: number): number {
   const value = field.trim() === '' ? NaN : Number(field);
   if (value >= missingFrom) return NaN;
-  if (!(value >= least && value <= most)) fail(line, `the ${words} should be a number from ${least} to ${most} ${unit}, and is "${field.trim()}".`);
+  if (!(value >= least && value <= most))
+    fail(line, `the ${words} should be a number from ${least} to ${most} ${unit}, and is "${field.trim()}".`);
   return value;
 }
 
@@ -149,7 +219,10 @@ function linesOf(bytes: Uint8Array): string[] {
   return lines;
 }
 
-/** The bytes as UTF-8 (a byte order mark taken off), or as Latin-1 where they are not that: names of places come in both. */
+/**
+ * The bytes as UTF-8 (a byte order mark taken off), or as Latin-1 where they are not that: names of places come in
+ * both.
+ */
 function textOf(bytes: Uint8Array): string {
   try {
     return new TextDecoder('utf-8', { fatal: true }).decode(bytes);

@@ -42,7 +42,10 @@ export function periodDays(plan: Plan, period: Period, weather?: Weather): Resul
   }
 }
 
-/** The heat days of a season: the 21st of each of its months, in order, as hot beside its month as the heatwave day is beside the hottest. */
+/**
+ * The heat days of a season: the 21st of each of its months, in order, as hot beside its month as the heatwave day is
+ * beside the hottest.
+ */
 export function heatDays(plan: Plan): Result<Period[]> {
   const months = seasonMonths(plan);
   return months.ok ? { ok: true, value: months.value.map(({ month }) => ({ kind: 'heatDay', month })) } : months;
@@ -74,7 +77,16 @@ function heatDay(plan: Plan, month: number, weather?: Weather): Result<PeriodDay
   const climate = monthClimate(plan, month, weather);
   const date = met === undefined ? null : dateIn(met.year, `${String(month).padStart(2, '0')}-${HEAT_DAY_OF_MONTH}`);
   if (date === null || climate === null) {
-    return { ok: false, problems: [{ pointer: '/season', message: `Month ${month} is not in the season, so it has no heat day.`, severity: 'error' }] };
+    return {
+      ok: false,
+      problems: [
+        {
+          pointer: '/season',
+          message: `Month ${month} is not in the season, so it has no heat day.`,
+          severity: 'error',
+        },
+      ],
+    };
   }
   return { ok: true, value: [{ date, climate, raise: heat.value.raise }] };
 }

@@ -16,7 +16,8 @@ export interface SunPosition {
 }
 
 /**
- * Where the sun stands. Within 0.02° of JPL Horizons in direction above 1° of altitude (tests/outside/sun-position.test.ts).
+ * Where the sun stands. Within 0.02° of JPL Horizons in direction above 1° of altitude
+ * (tests/outside/sun-position.test.ts).
  * @param whenMs instant, milliseconds since 1970-01-01 UTC
  * @param latitude north positive, −90 to 90 [°]
  * @param longitude east positive, −180 to 180 [°]
@@ -27,7 +28,10 @@ export function sunPosition(whenMs: number, latitude: number, longitude: number)
 }
 
 export interface SunEvents {
-  /** First and last moment at which the disc's upper edge shows over a level horizon (centre at −0.833°); null where that does not happen. [ms UTC] */
+  /**
+   * First and last moment at which the disc's upper edge shows over a level horizon (centre at −0.833°); null where
+   * that does not happen. [ms UTC]
+   */
   readonly riseMs: number | null;
   readonly setMs: number | null;
   /** The sun's transit: true solar noon. [ms UTC] */
@@ -41,27 +45,38 @@ export interface SunEvents {
  */
 export function sunEvents(nearMs: number, latitude: number, longitude: number): SunEvents {
   const times = getTimes(new Date(nearMs), latitude, longitude);
-  return { riseMs: times.sunrise?.getTime() ?? null, setMs: times.sunset?.getTime() ?? null, noonMs: times.solarNoon.getTime() };
+  return {
+    riseMs: times.sunrise?.getTime() ?? null,
+    setMs: times.sunset?.getTime() ?? null,
+    noonMs: times.solarNoon.getTime(),
+  };
 }
 
 /**
- * True solar time from the sun's direction. The hour angle is solved from the same azimuth and altitude that the shadows use,
+ * True solar time from the sun's direction. The hour angle is solved from the same azimuth and altitude that the
+ * shadows use,
  * so that noon by this clock is where the azimuth passes the meridian, to the last digit.
  */
 function solarHourOf(azimuth: number, altitude: number, latitude: number): number {
   const airless = airlessAltitude(altitude) * RAD;
   const fromSouth = (azimuth - 180) * RAD;
   const phi = latitude * RAD;
-  const hourAngle = Math.atan2(Math.sin(fromSouth), Math.cos(fromSouth) * Math.sin(phi) + Math.tan(airless) * Math.cos(phi));
+  const hourAngle = Math.atan2(
+    Math.sin(fromSouth),
+    Math.cos(fromSouth) * Math.sin(phi) + Math.tan(airless) * Math.cos(phi),
+  );
   const hour = 12 + hourAngle / RAD / 15;
   return hour >= 24 ? hour - 24 : hour;
 }
 
-/** Altitude without refraction: suncalc's own lift (Meeus 16.4, held at its value at 0° for altitudes below) taken off again. [°] */
+/**
+ * Altitude without refraction: suncalc's own lift (Meeus 16.4, held at its value at 0° for altitudes below) taken off
+ * again. [°]
+ */
 function airlessAltitude(apparent: number): number {
   let airless = apparent - refraction(apparent);
   // The lift changes by less than 0.15 of the altitude's change, so each turn gains a digit or more.
-  for (let before = apparent; Math.abs(airless - before) > SOLVED; ) {
+  for (let before = apparent; Math.abs(airless - before) > SOLVED;) {
     before = airless;
     airless = apparent - refraction(airless);
   }

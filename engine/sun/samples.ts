@@ -23,10 +23,15 @@ export interface SampleDay {
   /** The day's first instant and the next day's. [ms UTC] */
   readonly startMs: number;
   readonly endMs: number;
-  /** Highest and lowest air of the day, `climate.offset` included, raised on heat days; with a weather file that day's own extremes. [°C] */
+  /**
+   * Highest and lowest air of the day, `climate.offset` included, raised on heat days; with a weather file that day's
+   * own extremes. [°C]
+   */
   readonly high: number;
   readonly low: number;
-  /** The month's mean air, (high + low)/2 with `climate.offset`, never raised: a month's `humidity` belongs to it. [°C] */
+  /**
+   * The month's mean air, (high + low)/2 with `climate.offset`, never raised: a month's `humidity` belongs to it. [°C]
+   */
   readonly monthMean: number;
   /** The month's; with a weather file the mean of the file's month. [%], [m/s] */
   readonly humidity: number;
@@ -56,31 +61,43 @@ export interface SampleTable extends SkyAndAirColumns {
   readonly dayOf: Int32Array;
 }
 
-export type SampleResult = { readonly ok: true; readonly samples: SampleTable } | { readonly ok: false; readonly problems: Problem[] };
+export type SampleResult =
+  { readonly ok: true; readonly samples: SampleTable } | { readonly ok: false; readonly problems: Problem[] };
 
 type SampleColumns = Omit<SampleTable, 'days' | 'count'>;
 
 /**
- * The sun, sky and air of a period at a plan's site. A season of 107 days in steps of 10 minutes is about 9,000 samples.
+ * The sun, sky and air of a period at a plan's site. A season of 107 days in steps of 10 minutes is about 9,000
+ * samples.
  * @param weather its hours replace clear sky, sunshine and mean air on every day but heat days
- * @returns the samples, or the problems: a month missing from the climate, a date that does not exist, an unknown time zone
+ * @returns the samples, or the problems: a month missing from the climate, a date that does not exist, an unknown time
+ *   zone
  */
 export function samplesOf(plan: Plan, period: Period, weather?: Weather): SampleResult {
   const { latitude, longitude, timeZone } = plan.site;
   if (!isTimeZone(timeZone)) {
-    return { ok: false, problems: [{ pointer: '/site/timeZone', message: `"${timeZone}" is not a known time zone.`, severity: 'error' }] };
+    return {
+      ok: false,
+      problems: [{ pointer: '/site/timeZone', message: `"${timeZone}" is not a known time zone.`, severity: 'error' }],
+    };
   }
   const found = periodDays(plan, period, weather);
   if (!found.ok) return found;
-  const civil = civilDays(found.value.map(({ date }) => date), timeZone);
+  const civil = civilDays(
+    found.value.map(({ date }) => date),
+    timeZone,
+  );
   const stepMs = (plan.season.stepMinutes ?? DEFAULTS.stepMinutes) * MS_PER_MINUTE;
-  const columns = emptyColumns(civil.reduce((steps, { startMs, endMs }) => steps + Math.ceil((endMs - startMs) / stepMs), 0));
+  const columns = emptyColumns(
+    civil.reduce((steps, { startMs, endMs }) => steps + Math.ceil((endMs - startMs) / stepMs), 0),
+  );
   const days: SampleDay[] = [];
   let count = 0;
   found.value.forEach((day, index) => {
     const { date, climate } = day;
     const { startMs, endMs } = civil[index];
-    const sky = weather !== undefined && day.raise === null ? skyOfWeather(plan, day, weather) : skyOfClimate(plan, day);
+    const sky =
+      weather !== undefined && day.raise === null ? skyOfWeather(plan, day, weather) : skyOfClimate(plan, day);
     const first = count;
     for (let stepStart = startMs; stepStart < endMs; stepStart += stepMs) {
       const stepEnd = Math.min(stepStart + stepMs, endMs);
@@ -97,9 +114,19 @@ export function samplesOf(plan: Plan, period: Period, weather?: Weather): Sample
       count += 1;
     }
     days.push({
-      date, monthDay: monthDayOf(date), month: monthOfDate(date), first, end: count, startMs, endMs,
-      high: sky.high, low: sky.low, spread: sky.spread,
-      monthMean: (climate.high + climate.low) / 2, humidity: climate.humidity, wind: climate.wind,
+      date,
+      monthDay: monthDayOf(date),
+      month: monthOfDate(date),
+      first,
+      end: count,
+      startMs,
+      endMs,
+      high: sky.high,
+      low: sky.low,
+      spread: sky.spread,
+      monthMean: (climate.high + climate.low) / 2,
+      humidity: climate.humidity,
+      wind: climate.wind,
     });
   });
   return { ok: true, samples: { days, count, ...trimmed(columns, count) } };
@@ -108,19 +135,40 @@ export function samplesOf(plan: Plan, period: Period, weather?: Weather): Sample
 function emptyColumns(length: number): SampleColumns {
   const column = () => new Float64Array(length);
   return {
-    when: column(), hours: column(), azimuth: column(), altitude: column(), solarHour: column(), dayOf: new Int32Array(length),
-    beam: column(), diffuse: column(), global: column(), sunshine: column(), air: column(), spread: column(),
-    humidity: column(), humidityAir: column(), wind: column(),
+    when: column(),
+    hours: column(),
+    azimuth: column(),
+    altitude: column(),
+    solarHour: column(),
+    dayOf: new Int32Array(length),
+    beam: column(),
+    diffuse: column(),
+    global: column(),
+    sunshine: column(),
+    air: column(),
+    spread: column(),
+    humidity: column(),
+    humidityAir: column(),
+    wind: column(),
   };
 }
 
 function trimmed(columns: SampleColumns, count: number): SampleColumns {
   return {
-    when: columns.when.slice(0, count), hours: columns.hours.slice(0, count),
-    azimuth: columns.azimuth.slice(0, count), altitude: columns.altitude.slice(0, count), solarHour: columns.solarHour.slice(0, count),
+    when: columns.when.slice(0, count),
+    hours: columns.hours.slice(0, count),
+    azimuth: columns.azimuth.slice(0, count),
+    altitude: columns.altitude.slice(0, count),
+    solarHour: columns.solarHour.slice(0, count),
     dayOf: columns.dayOf.slice(0, count),
-    beam: columns.beam.slice(0, count), diffuse: columns.diffuse.slice(0, count), global: columns.global.slice(0, count),
-    sunshine: columns.sunshine.slice(0, count), air: columns.air.slice(0, count), spread: columns.spread.slice(0, count),
-    humidity: columns.humidity.slice(0, count), humidityAir: columns.humidityAir.slice(0, count), wind: columns.wind.slice(0, count),
+    beam: columns.beam.slice(0, count),
+    diffuse: columns.diffuse.slice(0, count),
+    global: columns.global.slice(0, count),
+    sunshine: columns.sunshine.slice(0, count),
+    air: columns.air.slice(0, count),
+    spread: columns.spread.slice(0, count),
+    humidity: columns.humidity.slice(0, count),
+    humidityAir: columns.humidityAir.slice(0, count),
+    wind: columns.wind.slice(0, count),
   };
 }

@@ -17,7 +17,10 @@ export function seasonDates(plan: Plan): Result<CivilDate[]> {
   return { ok: true, value: datesBetween(first, last) };
 }
 
-/** The date of a single day: in the season's first year, or in its second when the season crosses New Year and the day comes before its beginning. It may lie outside the season. */
+/**
+ * The date of a single day: in the season's first year, or in its second when the season crosses New Year and the day
+ * comes before its beginning. It may lie outside the season.
+ */
 export function dateOfDay(plan: Plan, monthDay: MonthDay): Result<CivilDate> {
   const { year, from, to } = plan.season;
   const dayYear = to < from && monthDay < from ? year + 1 : year;
@@ -50,7 +53,8 @@ export interface Heat extends SeasonMonth {
 }
 
 /**
- * The season's month with the highest high, of equal ones the earliest in the season. With a weather file the months' highs are the file's.
+ * The season's month with the highest high, of equal ones the earliest in the season. With a weather file the months'
+ * highs are the file's.
  * `climate.offset` is in the month's high as in the heatwave's, and so not in `raise`.
  */
 export function hottestMonth(plan: Plan, weather?: Weather): Result<Heat> {
@@ -67,18 +71,40 @@ export function hottestMonth(plan: Plan, weather?: Weather): Result<Heat> {
     high = climate.high;
   }
   if (hottest === null) return problem('/climate/months', 'No month of the season has a high that can be compared.');
-  return { ok: true, value: { ...hottest, raise: plan.climate.heatwaveHigh + (plan.climate.offset ?? DEFAULTS.offset) - high } };
+  return {
+    ok: true,
+    value: { ...hottest, raise: plan.climate.heatwaveHigh + (plan.climate.offset ?? DEFAULTS.offset) - high },
+  };
 }
 
-const MONTH_NAMES = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
+const MONTH_NAMES = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+];
 
 /** "No figures" for a month that is needed. */
 export function missingMonth(month: number): Problem {
-  return { pointer: '/climate/months', message: `The climate has no figures for ${MONTH_NAMES[month - 1]} (month ${month}), and they are needed.`, severity: 'error' };
+  return {
+    pointer: '/climate/months',
+    message: `The climate has no figures for ${MONTH_NAMES[month - 1]} (month ${month}), and they are needed.`,
+    severity: 'error',
+  };
 }
 
 function noSuchDay(monthDay: MonthDay, year: number): string {
-  return monthDay === '02-29' ? `There is no 02-29 in ${year}, which is not a leap year.` : `There is no day "${monthDay}": a day is written MM-DD, as 07-21.`;
+  return monthDay === '02-29'
+    ? `There is no 02-29 in ${year}, which is not a leap year.`
+    : `There is no day "${monthDay}": a day is written MM-DD, as 07-21.`;
 }
 
 function problem(pointer: string, message: string): { ok: false; problems: Problem[] } {

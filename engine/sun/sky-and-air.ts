@@ -9,7 +9,10 @@ import { hourFinder, weatherExtremes, type Weather } from './weather.ts';
 
 /** The sky and air of samples, one value a sample in each. */
 export interface SkyAndAirColumns {
-  /** Under a clear sky; with a weather file the file's (then `sunshine` is 1 and `global` is beam·sin(altitude) + diffuse). [W/m²] */
+  /**
+   * Under a clear sky; with a weather file the file's (then `sunshine` is 1 and `global` is beam·sin(altitude) +
+   * diffuse). [W/m²]
+   */
   readonly beam: Float64Array;
   readonly diffuse: Float64Array;
   readonly global: Float64Array;
@@ -19,7 +22,10 @@ export interface SkyAndAirColumns {
   readonly air: Float64Array;
   /** Standard deviation of the air about `air`. [K] */
   readonly spread: Float64Array;
-  /** Humidity, the air temperature that it belongs to, and wind above the yard: the month's, its mean air, the month's; with a weather file the hour's three. [%], [°C], [m/s] */
+  /**
+   * Humidity, the air temperature that it belongs to, and wind above the yard: the month's, its mean air, the month's;
+   * with a weather file the hour's three. [%], [°C], [m/s]
+   */
   readonly humidity: Float64Array;
   readonly humidityAir: Float64Array;
   readonly wind: Float64Array;
@@ -36,7 +42,10 @@ export interface DaySky {
   readonly write: (columns: SkyAndAirColumns, index: number, whenMs: number, sun: SunPosition) => void;
 }
 
-/** Clear sky by the month's turbidity, sun by its sunshine, air by its high and low; on a heat day raised, always sunny and without spread. */
+/**
+ * Clear sky by the month's turbidity, sun by its sunshine, air by its high and low; on a heat day raised, always sunny
+ * and without spread.
+ */
 export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): DaySky {
   const elevation = plan.site.elevation ?? DEFAULTS.elevation;
   const high = climate.high + (raise ?? 0);
@@ -51,7 +60,12 @@ export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): D
     low,
     spread,
     write: (columns, index, _whenMs, sun) => {
-      const sky = clearSky({ altitude: sun.altitude, elevation, turbidity: climate.turbidity, distanceAu: sun.distanceAu });
+      const sky = clearSky({
+        altitude: sun.altitude,
+        elevation,
+        turbidity: climate.turbidity,
+        distanceAu: sun.distanceAu,
+      });
       columns.beam[index] = sky.beam;
       columns.diffuse[index] = sky.diffuse;
       columns.global[index] = sky.global;

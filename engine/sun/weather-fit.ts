@@ -11,19 +11,33 @@ const FEET_PER_METRE = 1 / 0.3048;
 const FAR_KM = 50;
 const HIGH_METRES = 300;
 
-/** What a person should know before they trust a weather file for their yard, as warnings: it is from far away, from another height, or had gaps. */
+/**
+ * What a person should know before they trust a weather file for their yard, as warnings: it is from far away, from
+ * another height, or had gaps.
+ */
 export function weatherWarnings(plan: Plan, weather: Weather): Problem[] {
   const { place, bridged } = weather;
   const imperial = plan.units === 'imperial';
   const warnings: string[] = [];
   const km = kilometresBetween(plan.site, place);
-  if (km > FAR_KM) warnings.push(`The weather file was measured at ${place.name}, ${imperial ? `${Math.round(km / KM_PER_MILE)} miles` : `${Math.round(km)} km`} from the yard.`);
+  if (km > FAR_KM)
+    warnings.push(
+      `The weather file was measured at ${place.name}, ` +
+        `${imperial ? `${Math.round(km / KM_PER_MILE)} miles` : `${Math.round(km)} km`} from the yard.`,
+    );
   const higher = place.elevation - (plan.site.elevation ?? DEFAULTS.elevation);
   if (Math.abs(higher) > HIGH_METRES) {
     const by = imperial ? `${Math.round(Math.abs(higher) * FEET_PER_METRE)} ft` : `${Math.round(Math.abs(higher))} m`;
-    warnings.push(`The weather file was measured ${by} ${higher > 0 ? 'higher' : 'lower'} than the yard: its air is likely ${higher > 0 ? 'cooler' : 'warmer'}.`);
+    warnings.push(
+      `The weather file was measured ${by} ${higher > 0 ? 'higher' : 'lower'} than the yard: its air is likely ` +
+        `${higher > 0 ? 'cooler' : 'warmer'}.`,
+    );
   }
-  if (bridged > 0) warnings.push(`${bridged} missing ${bridged === 1 ? 'value' : 'values'} of the weather file ${bridged === 1 ? 'was' : 'were'} filled in from the hours before and after.`);
+  if (bridged > 0)
+    warnings.push(
+      `${bridged} missing ${bridged === 1 ? 'value' : 'values'} of the weather file ` +
+        `${bridged === 1 ? 'was' : 'were'} filled in from the hours before and after.`,
+    );
   return warnings.map((message) => ({ pointer: '', message, severity: 'warning' }));
 }
 
@@ -35,6 +49,7 @@ interface Place {
 /** Along a great circle, haversine formula. */
 function kilometresBetween(a: Place, b: Place): number {
   const half = Math.sin(((b.latitude - a.latitude) * RAD) / 2) ** 2;
-  const across = Math.cos(a.latitude * RAD) * Math.cos(b.latitude * RAD) * Math.sin(((b.longitude - a.longitude) * RAD) / 2) ** 2;
+  const across =
+    Math.cos(a.latitude * RAD) * Math.cos(b.latitude * RAD) * Math.sin(((b.longitude - a.longitude) * RAD) / 2) ** 2;
   return 2 * EARTH_RADIUS_KM * Math.asin(Math.min(1, Math.sqrt(half + across)));
 }

@@ -43,7 +43,10 @@ export function civilDays(dates: readonly CivilDate[], timeZone: string): CivilD
   return days;
 }
 
-/** Local time with seconds and offset, "2026-07-20T15:10:00+02:00"; parts of a second are dropped. @throws RangeError when the zone does not exist */
+/**
+ * Local time with seconds and offset, "2026-07-20T15:10:00+02:00"; parts of a second are dropped.
+ * @throws RangeError when the zone does not exist
+ */
 export function localIso(ms: number, timeZone: string): string {
   const offset = offsetOf(ms, timeZone);
   const ahead = utcIso(Math.abs(offset)).slice(11, 16);
@@ -56,7 +59,8 @@ export function localDate(ms: number, timeZone: string): CivilDate {
 }
 
 /**
- * The instant at which a zone's clocks read a time: the first if they read it twice; where they skip it, the time as it would have been without the change.
+ * The instant at which a zone's clocks read a time: the first if they read it twice; where they skip it, the time as it
+ * would have been without the change.
  * @returns [ms since 1970-01-01 UTC], or null when it is no clock time "YYYY-MM-DDTHH:MM", seconds allowed
  * @throws RangeError when the zone does not exist
  */
@@ -94,7 +98,8 @@ function instantsOf(reading: number, timeZone: string): { first: number; skipped
   const before = offsetOf(reading - DAY_MS, timeZone);
   const after = offsetOf(reading + DAY_MS, timeZone);
   for (const offset of [Math.max(before, after), Math.min(before, after)]) {
-    if (before === after || offsetOf(reading - offset, timeZone) === offset) return { first: reading - offset, skipped: false };
+    if (before === after || offsetOf(reading - offset, timeZone) === offset)
+      return { first: reading - offset, skipped: false };
   }
   return { first: reading - before, skipped: true };
 }
@@ -105,6 +110,7 @@ const zones = new Map<string, Intl.DateTimeFormat>();
 function offsetOf(ms: number, timeZone: string): number {
   let zone = zones.get(timeZone);
   if (!zone) zones.set(timeZone, (zone = new Intl.DateTimeFormat('en', { timeZone, timeZoneName: 'longOffset' })));
-  const [, sign = '+', hours = 0, minutes = 0, seconds = 0] = /GMT(?:([+-])(\d+):(\d+)(?::(\d+))?)?$/.exec(zone.format(ms)) ?? [];
+  const [, sign = '+', hours = 0, minutes = 0, seconds = 0] =
+    /GMT(?:([+-])(\d+):(\d+)(?::(\d+))?)?$/.exec(zone.format(ms)) ?? [];
   return (sign === '-' ? -1000 : 1000) * (Number(hours) * 3600 + Number(minutes) * 60 + Number(seconds));
 }

@@ -24,7 +24,8 @@ export function refused(reason: string): Refusal {
 /**
  * How far a result may be off when each input may be off by its own ±, independently: the root of the sum of squares of
  * what each input alone does. Half of each input's way up and down, so a bend of the formula within the ± is seen.
- * @param formula From the inputs, in the order of `inputs`, to the result. May give NaN beyond its range; that side is left out.
+ * @param formula From the inputs, in the order of `inputs`, to the result. May give NaN beyond its range; that side is
+ *   left out.
  */
 export function spreadOf(formula: (values: readonly number[]) => number, inputs: readonly Estimate[]): number {
   const values = inputs.map((input) => input.value);

@@ -8,7 +8,9 @@ export const TAPE_PM = 0.02;
 /** Two ends of a line drawn on the ground, each hit to this. [m] */
 export const LINE_PM = 0.02;
 
-/** Fraction of a length, by how it was found. Our choice; a picture's is what two known lengths in it may disagree by. */
+/**
+ * Fraction of a length, by how it was found. Our choice; a picture's is what two known lengths in it may disagree by.
+ */
 const LENGTH_FRACTION: Readonly<Record<Exclude<KnownBy, 'tape'>, number>> = {
   shadow: 0.05,
   paced: 0.05,
@@ -19,7 +21,15 @@ const LENGTH_FRACTION: Readonly<Record<Exclude<KnownBy, 'tape'>, number>> = {
 };
 
 /** [°] A hand compass in a yard with steel in it; a picture traced by hand. Our choice. */
-const BEARING_PM: Readonly<Record<KnownBy, number>> = { tape: 0, shadow: 2, paced: 5, picture: 2, compass: 8, guess: 15, catalogue: 15 };
+const BEARING_PM: Readonly<Record<KnownBy, number>> = {
+  tape: 0,
+  shadow: 2,
+  paced: 5,
+  picture: 2,
+  compass: 8,
+  guess: 15,
+  catalogue: 15,
+};
 
 /** Openness or density told by eye is good to a fifth of its value, but never better than this. Our choice. */
 const SHARE_FLOOR = 0.1;

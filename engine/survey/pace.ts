@@ -16,7 +16,10 @@ const LONGEST_STEP = 1.3;
 export function checkPace(pace: Pace): Finding<Pace> {
   if (!(pace.steps >= 1)) return refused(`${pace.steps} steps: walk ten or more and measure them.`);
   const step = pace.length / pace.steps;
-  if (!(step >= SHORTEST_STEP && step <= LONGEST_STEP)) return refused(`${pace.steps} steps in ${pace.length.toFixed(2)} m is ${step.toFixed(2)} m a step: steps are 0.3 to 1.3 m.`);
+  if (!(step >= SHORTEST_STEP && step <= LONGEST_STEP))
+    return refused(
+      `${pace.steps} steps in ${pace.length.toFixed(2)} m is ${step.toFixed(2)} m a step: steps are 0.3 to 1.3 m.`,
+    );
   return found(pace, pace.steps < 10 ? ['Ten steps or more tell a step better.'] : []);
 }
 
@@ -26,13 +29,20 @@ export function pacedLength(steps: number, pace: Pace): Estimate {
   return { value, pm: defaultPm('paced', value) };
 }
 
-/** The plan with a new pace: every paced number grows with the step, and stays paced. Paced outlines and paths grow about their first point. */
+/**
+ * The plan with a new pace: every paced number grows with the step, and stays paced. Paced outlines and paths grow
+ * about their first point.
+ */
 export function withPace(plan: Plan, pace: Pace): Plan {
   const old = plan.site.pace;
   const site: Site = { ...plan.site, pace };
   if (old === undefined) return { ...plan, site };
   const factor = pace.length / pace.steps / (old.length / old.steps);
-  return { ...plan, site: rescaled(site, factor), features: plan.features.map((feature) => rescaled<Feature>(feature, factor)) };
+  return {
+    ...plan,
+    site: rescaled(site, factor),
+    features: plan.features.map((feature) => rescaled<Feature>(feature, factor)),
+  };
 }
 
 function rescaled<T extends { readonly how?: How }>(thing: T, factor: number): T {

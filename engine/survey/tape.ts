@@ -1,5 +1,5 @@
 import type { PlanPoint } from '../plan/types.ts';
-import { distance } from '../plan/geometry.ts';
+import { distance } from '../plan/geometry/shapes.ts';
 import { type Finding, found, refused } from './estimate.ts';
 import { TAPE_PM } from './known-by.ts';
 
@@ -14,30 +14,55 @@ const FLAT = 20;
 
 /**
  * A place from its distances to two drawn points: the crossing of two circles.
- * @returns Both crossings: the one to the left of the line from `a` to `b` first, then its mirror image; one point where the tapes
+ * @returns Both crossings: the one to the left of the line from `a` to `b` first, then its mirror image; one point
+ *   where the tapes
  *   just meet on the line.
  */
-export function placeFromTapes(a: PlanPoint, fromA: number, b: PlanPoint, fromB: number, tapePm = TAPE_PM): Finding<readonly TapedPoint[]> {
+export function placeFromTapes(
+  a: PlanPoint,
+  fromA: number,
+  b: PlanPoint,
+  fromB: number,
+  tapePm = TAPE_PM,
+): Finding<readonly TapedPoint[]> {
   const base = distance(a, b);
   if (!(base > 0)) return refused('The two points measured from are the same: choose two corners apart.');
-  if (!(fromA > 0 && fromB > 0)) return refused(`Lengths of ${fromA.toFixed(2)} m and ${fromB.toFixed(2)} m: both must be longer than 0 m.`);
+  if (!(fromA > 0 && fromB > 0))
+    return refused(`Lengths of ${fromA.toFixed(2)} m and ${fromB.toFixed(2)} m: both must be longer than 0 m.`);
   const slack = 2 * tapePm;
-  if (fromA + fromB < base - slack) return refused(`${words(fromA)} + ${words(fromB)} can't reach across ${words(base)}.`);
+  if (fromA + fromB < base - slack)
+    return refused(`${words(fromA)} + ${words(fromB)} can't reach across ${words(base)}.`);
   if (Math.abs(fromA - fromB) > base + slack) {
     const [longer, shorter] = fromA > fromB ? [fromA, fromB] : [fromB, fromA];
-    return refused(`${words(longer)} is more than ${words(shorter)} + ${words(base)} between the points: the tapes don't meet. Was one length read to another point?`);
+    return refused(
+      `${words(longer)} is more than ${words(shorter)} + ${words(base)} between the points: the tapes don't meet. ` +
+        `Was one length read to another point?`,
+    );
   }
   const along = (fromA * fromA - fromB * fromB + base * base) / (2 * base);
   const off = Math.sqrt(Math.max(0, fromA * fromA - along * along));
   const ux = (b[0] - a[0]) / base;
   const uy = (b[1] - a[1]) / base;
   const foot: PlanPoint = [a[0] + along * ux, a[1] + along * uy];
-  // The two tapes cross at angle γ; an error of each moves the crossing by up to pm·√2/sin γ, but never more than the sagitta.
+  // The two tapes cross at angle γ; an error of each moves the crossing by up to pm·√2/sin γ, but never more than the
+  // sagitta.
   const sine = (base * off) / (fromA * fromB);
   const pm = Math.min((tapePm * Math.SQRT2) / Math.max(sine, 1e-6), Math.sqrt(2 * tapePm * (fromA + fromB)) + tapePm);
-  const notes = sine < Math.sin((FLAT * Math.PI) / 180) ? [`The tapes meet in a flat triangle: the place may be off by ${pm.toFixed(2)} m. Better measure from a corner to its side.`] : [];
+  const notes =
+    sine < Math.sin((FLAT * Math.PI) / 180)
+      ? [
+          `The tapes meet in a flat triangle: the place may be off by ${pm.toFixed(2)} m. Better measure from a ` +
+            `corner to its side.`,
+        ]
+      : [];
   if (off < 1e-9) return found([{ at: foot, pm }], notes);
-  return found([{ at: [foot[0] - off * uy, foot[1] + off * ux], pm }, { at: [foot[0] + off * uy, foot[1] - off * ux], pm }], notes);
+  return found(
+    [
+      { at: [foot[0] - off * uy, foot[1] + off * ux], pm },
+      { at: [foot[0] + off * uy, foot[1] - off * ux], pm },
+    ],
+    notes,
+  );
 }
 
 function words(metres: number): string {

@@ -1,5 +1,5 @@
 import type { PlanPoint } from '../plan/types.ts';
-import { distance } from '../plan/geometry.ts';
+import { distance } from '../plan/geometry/shapes.ts';
 import { parseLength, type Units } from '../plan/units.ts';
 import { type Finding, found, refused } from './estimate.ts';
 
@@ -12,7 +12,10 @@ export interface Leg {
 export interface ClosedWalk {
   /** Corners as walked, the start first; the end, which should be the start, last. */
   readonly walked: readonly PlanPoint[];
-  /** Corners after the gap is shared out, the start first, closed without repeating it. `null` when the gap is too large to share. */
+  /**
+   * Corners after the gap is shared out, the start first, closed without repeating it. `null` when the gap is too large
+   * to share.
+   */
   readonly corrected: readonly PlanPoint[] | null;
   /** From the end of the walk to where it began. [m] */
   readonly gap: number;
@@ -29,19 +32,28 @@ const LARGEST_GAP = 0.05;
 const ALONG = 25;
 
 /**
- * Walks the legs and closes the ring by the compass rule of surveying (Bowditch): each corner is moved against the gap in
+ * Walks the legs and closes the ring by the compass rule of surveying (Bowditch): each corner is moved against the gap
+ * in
  * proportion to the length walked up to it.
  * @param start Where the walk begins. @param direction Of the first leg, clockwise from the plan's +y. [°]
  */
 export function closeWalk(legs: readonly Leg[], start: PlanPoint = [0, 0], direction = 0): Finding<ClosedWalk> {
-  if (legs.length < 3) return refused(`${legs.length} ${legs.length === 1 ? 'leg encloses' : 'legs enclose'} nothing: a walk round a yard has at least three.`);
+  if (legs.length < 3)
+    return refused(
+      `${legs.length} ${legs.length === 1 ? 'leg encloses' : 'legs enclose'} nothing: a walk round a yard has at ` +
+        `least three.`,
+    );
   const wrong = legs.findIndex(({ length, turn }) => !(length > 0) || !Number.isFinite(length + turn));
-  if (wrong >= 0) return refused(`Leg ${wrong + 1} is ${legs[wrong].length.toFixed(2)} m long: every leg must be longer than 0 m.`);
+  if (wrong >= 0)
+    return refused(`Leg ${wrong + 1} is ${legs[wrong].length.toFixed(2)} m long: every leg must be longer than 0 m.`);
   const walked = walk(legs, start, direction);
   const end = walked[walked.length - 1];
   const gap = distance(start, end);
   const perimeter = legs.reduce((sum, { length }) => sum + length, 0);
-  const notes = [`Walking round, you end ${gap.toFixed(2)} m from where you began (${((100 * gap) / perimeter).toFixed(1)} % of ${perimeter.toFixed(1)} m).`];
+  const notes = [
+    `Walking round, you end ${gap.toFixed(2)} m from where you began (${((100 * gap) / perimeter).toFixed(1)} % ` +
+      `of ${perimeter.toFixed(1)} m).`,
+  ];
   if (gap > LARGEST_GAP * perimeter) {
     const suspects = suspectLegs(legs, direction, [start[0] - end[0], start[1] - end[1]]);
     return found({ walked, corrected: null, gap, perimeter, suspects }, [...notes, suspicion(legs, suspects, gap)]);
@@ -57,11 +69,18 @@ export function closeWalk(legs: readonly Leg[], start: PlanPoint = [0, 0], direc
 }
 
 /**
- * A walk as typed: lengths with turns between them, `12.4 right 6.1 right 12.4 right 6.1`. A turn is `right` or `left`, a quarter
- * turn unless degrees follow (`left 30°`; the degree sign is needed). After a length without a turn the walk goes straight on.
+ * A walk as typed: lengths with turns between them, `12.4 right 6.1 right 12.4 right 6.1`. A turn is `right` or `left`,
+ * a quarter
+ * turn unless degrees follow (`left 30°`; the degree sign is needed). After a length without a turn the walk goes
+ * straight on.
  */
 export function parseWalk(text: string, units: Units): Finding<readonly Leg[]> {
-  const tokens = text.toLowerCase().replaceAll(/[;]+/g, ' ').replaceAll(/,(?=\s)/g, ' ').match(/(?:right|left|r|l)(?:\s*[\d.,]+\s*°)?(?![a-z])|[^\s]+(?:\s*(?:m|cm|ft|in)\b)?/g) ?? [];
+  const tokens =
+    text
+      .toLowerCase()
+      .replaceAll(/[;]+/g, ' ')
+      .replaceAll(/,(?=\s)/g, ' ')
+      .match(/(?:right|left|r|l)(?:\s*[\d.,]+\s*°)?(?![a-z])|[^\s]+(?:\s*(?:m|cm|ft|in)\b)?/g) ?? [];
   const legs: { length: number; turn: number }[] = [];
   for (const token of tokens) {
     const turn = /^(r|l)[a-z]*\s*(?:([\d.,]+)\s*°)?$/.exec(token);
@@ -72,7 +91,8 @@ export function parseWalk(text: string, units: Units): Finding<readonly Leg[]> {
       continue;
     }
     const length = parseLength(token, units);
-    if (length === null) return refused(`"${token}" is neither a length nor a turn: write "12.4 right 6.1 left 30° 4".`);
+    if (length === null)
+      return refused(`"${token}" is neither a length nor a turn: write "12.4 right 6.1 left 30° 4".`);
     legs.push({ length, turn: 0 });
   }
   return found(legs);
@@ -97,11 +117,18 @@ function suspectLegs(legs: readonly Leg[], direction: number, missing: PlanPoint
     heading += turn;
     return { leg: i + 1, between: Math.asin(Math.min(1, between)) / DEGREE };
   });
-  return angles.filter(({ between }) => between <= ALONG).sort((a, b) => a.between - b.between).map(({ leg }) => leg);
+  return angles
+    .filter(({ between }) => between <= ALONG)
+    .sort((a, b) => a.between - b.between)
+    .map(({ leg }) => leg);
 }
 
 function suspicion(legs: readonly Leg[], suspects: readonly number[], gap: number): string {
-  if (suspects.length === 0) return 'That is too much to share out, and no leg runs along the gap: a turn is more likely wrong than a length.';
+  if (suspects.length === 0)
+    return 'That is too much to share out, and no leg runs along the gap: a turn is more likely wrong than a length.';
   const named = suspects.map((leg) => `leg ${leg} (${legs[leg - 1].length.toFixed(2)} m)`).join(' or ');
-  return `That is too much to share out. Measure again: ${named}; one of them being ${gap.toFixed(2)} m longer or shorter would close the ring.`;
+  return (
+    `That is too much to share out. Measure again: ${named}; one of them being ${gap.toFixed(2)} m longer or ` +
+    `shorter would close the ring.`
+  );
 }

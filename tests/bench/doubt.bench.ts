@@ -1,8 +1,8 @@
-import { compareOptions } from '../../engine/advice/compare.ts';
-import { doubtOf } from '../../engine/advice/doubt.ts';
-import { doubtInputs } from '../../engine/advice/doubt-inputs.ts';
-import { createRayYard } from '../../engine/advice/doubt-rays.ts';
-import { placeOf } from '../../engine/advice/place.ts';
+import { compareOptions } from '../../engine/advice/compare/compare.ts';
+import { doubtOf } from '../../engine/advice/doubt/doubt.ts';
+import { doubtInputs } from '../../engine/advice/doubt/inputs.ts';
+import { createRayYard } from '../../engine/advice/doubt/rays.ts';
+import { placeOf } from '../../engine/advice/place/place.ts';
 import type { Outcome } from '../../engine/load/types.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import type { Feature, How, Plan } from '../../engine/plan/types.ts';
@@ -11,7 +11,19 @@ import { YARD } from './yard.ts';
 
 const ROWS = ['lemon', 'tomato', 'hydrangea', 'fig', 'thyme', 'geranium'];
 /** What of a feature is only guessed. */
-const GUESSED = ['height', 'thickness', 'openness', 'crownWidth', 'crownBase', 'eaves', 'density', 'at', 'center', 'path', 'outline'];
+const GUESSED = [
+  'height',
+  'thickness',
+  'openness',
+  'crownWidth',
+  'crownBase',
+  'eaves',
+  'density',
+  'at',
+  'center',
+  'path',
+  'outline',
+];
 
 /** Of the shifts so many are laid out anew, the others taken to cost as much. */
 const OF_SHIFTS = 4;
@@ -25,10 +37,16 @@ export function casesOf(): BenchCase[] {
   return [
     {
       name: 'doubt of thirty plants',
-      note: `${inputs.length} inputs, ${shifts.length} shifts, ${plan.season.from} to ${plan.season.to}; wanted: 60 inputs under 3 s`,
+      note:
+        `${inputs.length} inputs, ${shifts.length} shifts, ${plan.season.from} to ${plan.season.to}; wanted: ` +
+        `60 inputs under 3 s`,
       variants: [
         { name: 'only what a shift touches', run: () => sum(valueOf(doubtOf(plan)).inputs.map(({ moves }) => moves)) },
-        { name: 'every shift a yard of its own', run: () => sum(anew.map(harmOfAll)), scale: shifts.length / anew.length },
+        {
+          name: 'every shift a yard of its own',
+          run: () => sum(anew.map(harmOfAll)),
+          scale: shifts.length / anew.length,
+        },
       ],
       ratios: [{ of: 'only what a shift touches', to: 'every shift a yard of its own' }],
     },
@@ -36,11 +54,25 @@ export function casesOf(): BenchCase[] {
       name: 'comparing the options of a demo',
       note: 'wanted: under 3 s',
       variants: [
-        { name: 'courtyard, three options', run: () => sum(valueOf(compareOptions(courtyard)).choices.map(({ spared }) => spared)) },
-        { name: 'lane, three options', run: () => sum(valueOf(compareOptions(lane)).choices.map(({ spared }) => spared)) },
+        {
+          name: 'courtyard, three options',
+          run: () => sum(valueOf(compareOptions(courtyard)).choices.map(({ spared }) => spared)),
+        },
+        {
+          name: 'lane, three options',
+          run: () => sum(valueOf(compareOptions(lane)).choices.map(({ spared }) => spared)),
+        },
       ],
     },
-    { name: 'places for a pot', variants: [{ name: 'the lemon of the courtyard', run: () => sum(valueOf(placeOf(courtyard, { plant: 'lemon' })).spots.map(({ harm }) => harm)) }] },
+    {
+      name: 'places for a pot',
+      variants: [
+        {
+          name: 'the lemon of the courtyard',
+          run: () => sum(valueOf(placeOf(courtyard, { plant: 'lemon' })).spots.map(({ harm }) => harm)),
+        },
+      ],
+    },
   ];
 }
 
@@ -70,12 +102,28 @@ function guessesOf(feature: Feature): How {
 
 function pot(n: number): Feature {
   return {
-    id: `plant-${n}`, kind: 'plant', at: [0.7 + ((n * 5.3) % 16.6), 0.7 + ((n * 3.1) % 7.4)], height: 0.8 + 0.1 * (n % 7), spread: 0.5 + 0.1 * (n % 4),
-    plant: ROWS[n % ROWS.length], ...(n < 19 ? { how: { at: { by: 'paced', pm: 0.3 } } as How } : {}),
+    id: `plant-${n}`,
+    kind: 'plant',
+    at: [0.7 + ((n * 5.3) % 16.6), 0.7 + ((n * 3.1) % 7.4)],
+    height: 0.8 + 0.1 * (n % 7),
+    spread: 0.5 + 0.1 * (n % 4),
+    plant: ROWS[n % ROWS.length],
+    ...(n < 19 ? { how: { at: { by: 'paced', pm: 0.3 } } as How } : {}),
   };
 }
 
 function bed(n: number): Feature {
   const x = 1 + n / 2;
-  return { id: `bed-${n}`, kind: 'bed', outline: [[x, 3], [x + 1, 3], [x + 1, 4], [x, 4]], plantHeight: 0.4, plant: ROWS[n % ROWS.length] };
+  return {
+    id: `bed-${n}`,
+    kind: 'bed',
+    outline: [
+      [x, 3],
+      [x + 1, 3],
+      [x + 1, 4],
+      [x, 4],
+    ],
+    plantHeight: 0.4,
+    plant: ROWS[n % ROWS.length],
+  };
 }

@@ -30,7 +30,14 @@ export function casesOf(): BenchCase[] {
 }
 
 function gridOver(cell: number, width: number, depth: number): GridSpec {
-  return { x0: 0, y0: 0, cell, columns: Math.ceil(width / cell - 1e-9), rows: Math.ceil(depth / cell - 1e-9), height: 0.5 };
+  return {
+    x0: 0,
+    y0: 0,
+    cell,
+    columns: Math.ceil(width / cell - 1e-9),
+    rows: Math.ceil(depth / cell - 1e-9),
+    height: 0.5,
+  };
 }
 
 function seasonGrid(name: string, cell: number, channels: readonly Float64Array[], withRays = true): BenchCase {
@@ -41,40 +48,72 @@ function seasonGrid(name: string, cell: number, channels: readonly Float64Array[
   const shadowed = shadowedCells(yard, grid);
   return {
     name,
-    note: `${grid.columns} × ${grid.rows} cells, ${yard.passes.count} samples, ${channels.length} channel${channels.length > 1 ? 's' : ''}`,
+    note:
+      `${grid.columns} × ${grid.rows} cells, ${yard.passes.count} samples, ${channels.length} ` +
+      `channel${channels.length > 1 ? 's' : ''}`,
     variants: [
       { name: 'castGrid', run: () => castGrid(yard.scene, grid, yard.passes, channels)[0][cells >> 1] },
       { name: PLAIN, scale: EVERY, run: () => plainLoop(shadowed, cells, channels) },
       ...(withRays
         ? [
-            { name: `castRay (on ${rays} cells)`, scale: cells / rays, run: () => rayCells(yard, grid, channels, rays), warmUp: () => rayCells(yard, grid, channels, 2) },
-            { name: `sharesAt (on ${rays} cells)`, scale: cells / rays, run: () => pointCells(yard, grid, channels, rays) },
+            {
+              name: `castRay (on ${rays} cells)`,
+              scale: cells / rays,
+              run: () => rayCells(yard, grid, channels, rays),
+              warmUp: () => rayCells(yard, grid, channels, 2),
+            },
+            {
+              name: `sharesAt (on ${rays} cells)`,
+              scale: cells / rays,
+              run: () => pointCells(yard, grid, channels, rays),
+            },
           ]
         : []),
     ],
     ratios: [
       { of: 'castGrid', to: PLAIN, target: 'at most 1.6' },
       ...(withRays
-        ? [{ of: 'castGrid', to: `castRay (on ${rays} cells)`, target: 'at most 1/90' }, { of: 'castGrid', to: `sharesAt (on ${rays} cells)` }]
+        ? [
+            { of: 'castGrid', to: `castRay (on ${rays} cells)`, target: 'at most 1/90' },
+            { of: 'castGrid', to: `sharesAt (on ${rays} cells)` },
+          ]
         : []),
     ],
   };
 }
 
 /** The point caster, cell by cell: what the quickest single rays would take. */
-function pointCells({ scene, passes }: SeasonCase, grid: GridSpec, channels: readonly Float64Array[], count: number): number {
+function pointCells(
+  { scene, passes }: SeasonCase,
+  grid: GridSpec,
+  channels: readonly Float64Array[],
+  count: number,
+): number {
   const caster = createPointCaster(scene, passes);
   const shares = new Float64Array(passes.count);
   let sum = 0;
   for (let n = 0; n < count; n++) {
     const index = (n * 7919) % (grid.columns * grid.rows);
-    caster.sharesAt([grid.x0 + ((index % grid.columns) + 0.5) * grid.cell, grid.y0 + (Math.floor(index / grid.columns) + 0.5) * grid.cell, grid.height], undefined, shares);
+    caster.sharesAt(
+      [
+        grid.x0 + ((index % grid.columns) + 0.5) * grid.cell,
+        grid.y0 + (Math.floor(index / grid.columns) + 0.5) * grid.cell,
+        grid.height,
+      ],
+      undefined,
+      shares,
+    );
     for (const weights of channels) for (let k = 0; k < passes.count; k++) sum += shares[k] * weights[k];
   }
   return sum;
 }
 
-function rayCells({ scene, passes, monthDays }: SeasonCase, grid: GridSpec, channels: readonly Float64Array[], count: number): number {
+function rayCells(
+  { scene, passes, monthDays }: SeasonCase,
+  grid: GridSpec,
+  channels: readonly Float64Array[],
+  count: number,
+): number {
   const cells = grid.columns * grid.rows;
   const sums = channels.map(() => 0);
   for (let n = 0; n < count; n++) {
@@ -97,7 +136,12 @@ interface Shadowed {
 function shadowedCells({ scene, passes }: SeasonCase, grid: GridSpec): Shadowed[] {
   const lists: Shadowed[] = [];
   for (let k = 0; k < passes.count; k += EVERY) {
-    const one = { count: 1, azimuth: passes.azimuth.subarray(k, k + 1), altitude: passes.altitude.subarray(k, k + 1), state: passes.state.subarray(k, k + 1) };
+    const one = {
+      count: 1,
+      azimuth: passes.azimuth.subarray(k, k + 1),
+      altitude: passes.altitude.subarray(k, k + 1),
+      state: passes.state.subarray(k, k + 1),
+    };
     const [sun] = castGrid(scene, grid, one, [Float64Array.of(1)]);
     lists.push({ pass: k, cells: Uint16Array.from(sun.keys()).filter((index) => sun[index] < 1 - 1e-9) });
   }
@@ -125,7 +169,12 @@ function hectare(): BenchCase {
     note: `${grid.columns} × ${grid.rows} cells, ${season.passes.count} samples, ${season.channels.length} channels`,
     variants: [
       { name: 'castGrid', run: () => castGrid(season.scene, grid, season.passes, season.channels)[0][777] },
-      { name: 'castRay (on 4 cells)', scale: 10_000, run: () => rayCells(season, grid, season.channels, 4), warmUp: () => rayCells(season, grid, season.channels, 1) },
+      {
+        name: 'castRay (on 4 cells)',
+        scale: 10_000,
+        run: () => rayCells(season, grid, season.channels, 4),
+        warmUp: () => rayCells(season, grid, season.channels, 1),
+      },
     ],
     ratios: [{ of: 'castGrid', to: 'castRay (on 4 cells)' }],
   };
@@ -158,14 +207,18 @@ function trial(name: string, passes: Passes, channels: readonly Float64Array[]):
   const moves = (drops: Canopy['drops'], count: number) => {
     let sum = 0;
     for (let n = 0; n < count; n++) {
-      caster.hang(clothSheets({ ...canopy, drops, center: [9 + 1.5 * Math.sin(n / 10), 5.2 + 1.5 * Math.cos(n / 10)] }));
+      caster.hang(
+        clothSheets({ ...canopy, drops, center: [9 + 1.5 * Math.sin(n / 10), 5.2 + 1.5 * Math.cos(n / 10)] }),
+      );
       sum += caster.sums()[0][999];
     }
     return sum;
   };
   return {
     name,
-    note: `0.25 m, ${passes.count} passes, ${channels.length} channel${channels.length > 1 ? 's' : ''}; a frame has 16 ms`,
+    note:
+      `0.25 m, ${passes.count} passes, ${channels.length} channel${channels.length > 1 ? 's' : ''}; a ` +
+      `frame has 16 ms`,
     variants: [
       { name: 'roof, a move', scale: 1 / 20, run: () => moves([], 20) },
       { name: 'roof and drop, a move', scale: 1 / 20, run: () => moves(canopy.drops, 20) },

@@ -34,7 +34,10 @@ export async function pageFigures(): Promise<PageFigure[]> {
     await page.addInitScript('globalThis.__name = (named) => named');
     await page.addInitScript(takeNotes);
     await page.goto(site.address);
-    await page.getByRole('navigation', { name: 'Stages' }).getByText(/burns?$/).waitFor();
+    await page
+      .getByRole('navigation', { name: 'Stages' })
+      .getByText(/burns?$/)
+      .waitFor();
     await page.getByRole('radio', { name: 'Season' }).check();
     await page.getByRole('button', { name: /^Hydrangea/ }).click();
     await settled(page);
@@ -56,7 +59,9 @@ export async function pageFigures(): Promise<PageFigure[]> {
 function takeNotes(): void {
   const notes: Notes = { longTasks: [], loads: [] };
   Object.assign(window, { notes });
-  new PerformanceObserver((list) => notes.longTasks.push(...list.getEntries().map(({ duration }) => duration))).observe({ type: 'longtask' });
+  new PerformanceObserver((list) => notes.longTasks.push(...list.getEntries().map(({ duration }) => duration))).observe(
+    { type: 'longtask' },
+  );
   window.Worker = class extends Worker {
     override postMessage(message: { readonly id?: number; readonly method?: string }): void {
       const { id, method } = message;
@@ -89,7 +94,8 @@ async function longestOfDrag(page: Page, way: 1 | -1): Promise<number> {
   }
   const { longTasks } = await taken(page);
   await page.mouse.up();
-  if (!(await page.getByRole('button', { name: 'Undo: Move Hydrangea' }).isEnabled())) throw new Error('Nothing was dragged.');
+  if (!(await page.getByRole('button', { name: 'Undo: Move Hydrangea' }).isEnabled()))
+    throw new Error('Nothing was dragged.');
   await settled(page);
   return Math.max(0, ...longTasks);
 }
@@ -105,7 +111,10 @@ async function refreshAfterEdit(page: Page): Promise<number> {
 
 async function settled(page: Page): Promise<void> {
   await page.waitForTimeout(300);
-  await page.locator('.map-caption').getByText(/Out of date/).waitFor({ state: 'detached' });
+  await page
+    .locator('.map-caption')
+    .getByText(/Out of date/)
+    .waitFor({ state: 'detached' });
   await page.waitForTimeout(300);
 }
 

@@ -1,18 +1,18 @@
-import { harmPairsOf, responseOf } from '../../engine/advice/site/harm-pairs.ts';
-import { leafTables } from '../../engine/advice/site/leaf-tables.ts';
-import { standingsOf } from '../../engine/advice/site/plant-states.ts';
+import { harmPairsOf, responseOf } from '../../engine/advice/site/search/harm-pairs.ts';
+import { leafTables } from '../../engine/advice/site/scoring/leaf-tables.ts';
+import { standingsOf } from '../../engine/advice/site/scoring/plant-states.ts';
 import { siteSteps } from '../../engine/advice/site/site.ts';
-import { finished } from '../../engine/advice/site/steps.ts';
-import type { SiteRequest } from '../../engine/advice/site/site-types.ts';
-import { targetsOf } from '../../engine/advice/site/targets.ts';
-import { togetherScore } from '../../engine/advice/site/together.ts';
-import { createTrial, type Trial } from '../../engine/advice/site/trial.ts';
-import { sparedByCloth } from '../../engine/advice/site/score.ts';
-import { turnedLattice } from '../../engine/advice/site/turned-lattice.ts';
-import { turnedRays } from '../../engine/advice/site/turned-rays.ts';
-import { screenOf } from '../../engine/advice/site/candidates.ts';
-import { gridOf } from '../../engine/load/grid-of.ts';
-import { harmOf } from '../../engine/load/harm-of.ts';
+import { finished } from '../../engine/advice/site/search/steps.ts';
+import type { SiteRequest } from '../../engine/advice/site/types.ts';
+import { targetsOf } from '../../engine/advice/site/search/targets.ts';
+import { togetherScore } from '../../engine/advice/site/scoring/together.ts';
+import { createTrial, type Trial } from '../../engine/advice/site/scoring/trial.ts';
+import { sparedByCloth } from '../../engine/advice/site/scoring/score.ts';
+import { turnedLattice } from '../../engine/advice/site/search/turned-lattice.ts';
+import { turnedRays } from '../../engine/advice/site/search/turned-rays.ts';
+import { screenOf } from '../../engine/advice/site/search/candidates.ts';
+import { gridOf } from '../../engine/load/light/grid-of.ts';
+import { harmOf } from '../../engine/load/leaf/harm-of.ts';
 import { plantLoadsOf } from '../../engine/load/load-of.ts';
 import type { Outcome } from '../../engine/load/types.ts';
 import { yardOf } from '../../engine/load/yard.ts';
@@ -48,8 +48,16 @@ export function casesOf(): BenchCase[] {
       note: 'a search can be stopped between its steps; wanted: 100 ms',
       variants: [longestStep('courtyard')],
     },
-    { name: 'site, one screen scored', variants: screenScored(), ratios: [{ of: 'by the tables of the search', to: 'by the leaf of each ray' }] },
-    { name: 'site, one option in full', variants: optionInFull(), ratios: [{ of: 'the yard laid out once', to: 'the yard cast anew' }] },
+    {
+      name: 'site, one screen scored',
+      variants: screenScored(),
+      ratios: [{ of: 'by the tables of the search', to: 'by the leaf of each ray' }],
+    },
+    {
+      name: 'site, one option in full',
+      variants: optionInFull(),
+      ratios: [{ of: 'the yard laid out once', to: 'the yard cast anew' }],
+    },
     {
       name: 'trial, one move',
       note: 'map of the season at 0.25 m, verdicts, payoff; wanted: 16 ms',
@@ -94,8 +102,22 @@ function screenScored(): Variant[] {
     const leaves = leafTables(targets);
     const pairs = harmPairsOf(targets, leaves, 1);
     const lattice = turnedLattice(targets.plan.site.boundary, 0, 0.25);
-    const places = Array.from({ length: 200 }, (_, k) => ({ along: k % 2 === 0 ? ('u' as const) : ('v' as const), line: 20 + (k % 30), from: 10 + (k % 23), cells: 12, bottom: 0.2, top: 1.8 }));
-    return { pairs, lattice, places, rays: turnedRays(targets, pairs, lattice), response: responseOf(targets, pairs, leaves, 0.5, 1), together: togetherScore(targets, pairs, leaves) };
+    const places = Array.from({ length: 200 }, (_, k) => ({
+      along: k % 2 === 0 ? ('u' as const) : ('v' as const),
+      line: 20 + (k % 30),
+      from: 10 + (k % 23),
+      cells: 12,
+      bottom: 0.2,
+      top: 1.8,
+    }));
+    return {
+      pairs,
+      lattice,
+      places,
+      rays: turnedRays(targets, pairs, lattice),
+      response: responseOf(targets, pairs, leaves, 0.5, 1),
+      together: togetherScore(targets, pairs, leaves),
+    };
   });
   return [
     {
@@ -110,7 +132,10 @@ function screenScored(): Variant[] {
       name: 'by the leaf of each ray',
       run: () => {
         const { lattice, places, together } = laidOut();
-        return places.reduce((sum, place) => sum + together([screenOf(lattice, place, 0.5)]).reduce((all, each) => all + each, 0), 0);
+        return places.reduce(
+          (sum, place) => sum + together([screenOf(lattice, place, 0.5)]).reduce((all, each) => all + each, 0),
+          0,
+        );
       },
       scale: 1 / 200,
     },
@@ -119,7 +144,15 @@ function screenScored(): Variant[] {
 
 function optionInFull(): Variant[] {
   const plan = demoPlan('courtyard');
-  const cloth: Canopy = { id: 'tried', kind: 'canopy', center: [9.3, 6.1], length: 2.5, width: 2.5, height: 2.2, density: 0.5 };
+  const cloth: Canopy = {
+    id: 'tried',
+    kind: 'canopy',
+    center: [9.3, 6.1],
+    length: 2.5,
+    width: 2.5,
+    height: 2.2,
+    density: 0.5,
+  };
   const built = { ...plan, features: [...plan.features, cloth] };
   const standings = once(() => valueOf(standingsOf(valueOf(yardOf(plan, { kind: 'season' })))));
   return [
@@ -133,7 +166,18 @@ function moveOn(name: DemoName): Variant {
   const [x, y] = name === 'lane' ? [6.3, 9.7] : [8.6, 6.1];
   const trial = once(() => laidOutTrial(plan));
   let at = 0;
-  const move = (): number => trial().score([{ id: 'tried', kind: 'canopy', center: [x + 0.05 * (at++ % 20), y], length: 2.5, width: 2.5, height: 2.2, density: 0.5 }]).spared;
+  const move = (): number =>
+    trial().score([
+      {
+        id: 'tried',
+        kind: 'canopy',
+        center: [x + 0.05 * (at++ % 20), y],
+        length: 2.5,
+        width: 2.5,
+        height: 2.2,
+        density: 0.5,
+      },
+    ]).spared;
   // Twenty moves a round: one alone is lost in the collector's noise.
   return { name, run: () => Array.from({ length: 20 }, move)[19], scale: 1 / 20 };
 }

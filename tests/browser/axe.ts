@@ -11,7 +11,9 @@ export async function faultsOf(page: Page, within?: string): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe.source);
   return page.evaluate(
     async ({ part, rules }) => {
-      const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(part ?? document, { runOnly: rules });
+      const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(part ?? document, {
+        runOnly: rules,
+      });
       return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
     },
     { part: within, rules: within === undefined ? WCAG : [...WCAG, 'best-practice'] },

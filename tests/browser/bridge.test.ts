@@ -45,7 +45,10 @@ test('calls are answered one after the other by one worker, which is started by 
   worker.answer('a');
   expect(worker.heard.map(({ method }) => method)).toEqual(['load', 'spot']);
   worker.answer('b');
-  expect([await first, await second]).toEqual([{ ok: true, value: 'a' }, { ok: true, value: 'b' }]);
+  expect([await first, await second]).toEqual([
+    { ok: true, value: 'a' },
+    { ok: true, value: 'b' },
+  ]);
   expect(FakeWorker.made).toHaveLength(1);
 });
 
@@ -61,25 +64,29 @@ test('aborting the running call ends its worker, and the next call has a fresh o
   expect(await next).toEqual({ ok: true, value: 'b' });
 });
 
-test('where jobs are short an aborted call may end by itself: its answer and its progress are dropped, and the next goes to the same worker', async () => {
-  const bridge = createBridge(() => new FakeWorker() as unknown as Worker, FOR_SHORT_JOBS);
-  const controller = new AbortController();
-  const onProgress = vi.fn();
-  const dropped = bridge.call('load', 1, { signal: controller.signal, onProgress });
-  const next = bridge.call('load', 2);
-  controller.abort();
-  await expect(dropped).rejects.toMatchObject({ name: 'AbortError' });
-  const [worker] = FakeWorker.made;
-  expect(worker.heard).toHaveLength(1);
-  worker.reply({ id: worker.heard[0].id, progress: { done: 0.5, what: 'plants' } });
-  worker.answer('old');
-  expect(worker.heard).toHaveLength(2);
-  worker.answer('new');
-  expect(await next).toEqual({ ok: true, value: 'new' });
-  expect(onProgress).not.toHaveBeenCalled();
-  vi.advanceTimersByTime(2_000);
-  expect(FakeWorker.made.map(({ ended }) => ended)).toEqual([false]);
-});
+test(
+  'where jobs are short an aborted call may end by itself: its answer and its progress are dropped, and the ' +
+    'next goes to the same worker',
+  async () => {
+    const bridge = createBridge(() => new FakeWorker() as unknown as Worker, FOR_SHORT_JOBS);
+    const controller = new AbortController();
+    const onProgress = vi.fn();
+    const dropped = bridge.call('load', 1, { signal: controller.signal, onProgress });
+    const next = bridge.call('load', 2);
+    controller.abort();
+    await expect(dropped).rejects.toMatchObject({ name: 'AbortError' });
+    const [worker] = FakeWorker.made;
+    expect(worker.heard).toHaveLength(1);
+    worker.reply({ id: worker.heard[0].id, progress: { done: 0.5, what: 'plants' } });
+    worker.answer('old');
+    expect(worker.heard).toHaveLength(2);
+    worker.answer('new');
+    expect(await next).toEqual({ ok: true, value: 'new' });
+    expect(onProgress).not.toHaveBeenCalled();
+    vi.advanceTimersByTime(2_000);
+    expect(FakeWorker.made.map(({ ended }) => ended)).toEqual([false]);
+  },
+);
 
 test('one that does not end within a second takes its worker with it all the same', async () => {
   const bridge = createBridge(() => new FakeWorker() as unknown as Worker, FOR_SHORT_JOBS);
@@ -113,7 +120,10 @@ test('a worker that dies answers with a problem in words, and the calls behind i
   const first = bridge.call('load', 1);
   const second = bridge.call('spot', 2);
   FakeWorker.made[0].onerror?.({ message: 'out of memory' } as ErrorEvent);
-  expect(await first).toEqual({ ok: false, problems: [{ pointer: '', message: 'The reckoning broke off: out of memory.', severity: 'error' }] });
+  expect(await first).toEqual({
+    ok: false,
+    problems: [{ pointer: '', message: 'The reckoning broke off: out of memory.', severity: 'error' }],
+  });
   FakeWorker.made[1].answer('b');
   expect(await second).toEqual({ ok: true, value: 'b' });
 });

@@ -10,7 +10,10 @@ import { SIZES, browserSession, openApp } from './harness.ts';
 const session = browserSession();
 
 async function toBuild(page: Page): Promise<void> {
-  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /^Build/ }).click();
+  await page
+    .getByRole('navigation', { name: 'Stages' })
+    .getByRole('button', { name: /^Build/ })
+    .click();
   await page.getByRole('heading', { level: 1, name: 'Build it' }).waitFor();
   await page.getByRole('article', { name: /^Build sheet/ }).waitFor();
 }
@@ -26,61 +29,76 @@ async function planOf(page: Page): Promise<Plan> {
   return read.plan;
 }
 
-test('print the build sheet, tick what you have, find the length of the diagonal; what is printed in any other way is the plan with its cautions', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await toBuild(page);
+test(
+  'print the build sheet, tick what you have, find the length of the diagonal; what is printed in any other ' +
+    'way is the plan with its cautions',
+  async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    await toBuild(page);
 
-  // A frame of 2.6 m by 2.6 m between post middles: √(2.6² + 2.6²) = 3.677 m, by Pythagoras.
-  const sheet = page.getByRole('article', { name: 'Build sheet: Roof over the lemon' });
-  await sheet.getByText('Diagonals:').waitFor();
-  expect(await sheet.getByText('Diagonals:').textContent()).toContain(`${Math.hypot(2.6, 2.6).toFixed(2)} m`);
+    // A frame of 2.6 m by 2.6 m between post middles: √(2.6² + 2.6²) = 3.677 m, by Pythagoras.
+    const sheet = page.getByRole('article', { name: 'Build sheet: Roof over the lemon' });
+    await sheet.getByText('Diagonals:').waitFor();
+    expect(await sheet.getByText('Diagonals:').textContent()).toContain(`${Math.hypot(2.6, 2.6).toFixed(2)} m`);
 
-  await block(page, 'Shopping list').click();
-  const tick = sheet.getByRole('checkbox', { name: /3-way corner/ });
-  await tick.check();
-  await sheet.getByText('1 of 9 lines in hand.').waitFor();
-  await page.reload();
-  await toBuild(page);
-  await block(page, 'Shopping list').click();
-  await expect.poll(() => tick.isChecked()).toBe(true);
+    await block(page, 'Shopping list').click();
+    const tick = sheet.getByRole('checkbox', { name: /3-way corner/ });
+    await tick.check();
+    await sheet.getByText('1 of 9 lines in hand.').waitFor();
+    await page.reload();
+    await toBuild(page);
+    await block(page, 'Shopping list').click();
+    await expect.poll(() => tick.isChecked()).toBe(true);
 
-  // The page's own print is replaced: a headless browser has no printer, and the call is what matters.
-  await page.evaluate(() => Object.assign(window, { printed: 0, print: () => void (window as unknown as { printed: number }).printed++ }));
-  const printed = (): Promise<number> => page.evaluate(() => (window as unknown as { printed: number }).printed);
-  await page.getByRole('button', { name: 'Print the sheet' }).click();
-  const stops = sheet.getByRole('region', { name: 'Cautions' }).getByRole('checkbox');
-  await expect.poll(() => stops.count()).toBeGreaterThanOrEqual(6);
-  expect(await printed()).toBe(0);
-
-  await page.getByRole('button', { name: 'Print', exact: true }).click();
-  await page.emulateMedia({ media: 'print' });
-  expect(await page.getByRole('heading', { name: 'Shopping list' }).isVisible()).toBe(false);
-  expect(await page.getByRole('main').isVisible()).toBe(true);
-  expect(await page.getByText(/^Stop if a power line runs above/).last().isVisible()).toBe(true);
-  await page.emulateMedia({ media: null });
-
-  for (const stop of await stops.all()) await stop.check();
-  for (const format of ['A4', 'Letter']) {
+    // The page's own print is replaced: a headless browser has no printer, and the call is what matters.
+    await page.evaluate(() =>
+      Object.assign(window, { printed: 0, print: () => void (window as unknown as { printed: number }).printed++ }),
+    );
+    const printed = (): Promise<number> => page.evaluate(() => (window as unknown as { printed: number }).printed);
     await page.getByRole('button', { name: 'Print the sheet' }).click();
+    const stops = sheet.getByRole('region', { name: 'Cautions' }).getByRole('checkbox');
+    await expect.poll(() => stops.count()).toBeGreaterThanOrEqual(6);
+    expect(await printed()).toBe(0);
+
+    await page.getByRole('button', { name: 'Print', exact: true }).click();
     await page.emulateMedia({ media: 'print' });
-    for (const words of ['measure me: 10 cm', 'Shopping list', 'Stop if a power line runs above']) expect(await page.locator('.paper-host').getByText(words).first().isVisible()).toBe(true);
-    expect(await page.locator('.paper-host').getByText('Anchors not worked out: ground?').isVisible()).toBe(true);
-    expect(await page.getByRole('main').isVisible()).toBe(false);
-    const pages = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    expect(pages).toBeGreaterThanOrEqual(3);
-    expect(pages).toBeLessThanOrEqual(12);
+    expect(await page.getByRole('heading', { name: 'Shopping list' }).isVisible()).toBe(false);
+    expect(await page.getByRole('main').isVisible()).toBe(true);
+    expect(
+      await page
+        .getByText(/^Stop if a power line runs above/)
+        .last()
+        .isVisible(),
+    ).toBe(true);
     await page.emulateMedia({ media: null });
-  }
-  await page.getByRole('button', { name: 'Print a letter to ask leave' }).click();
-  await page.locator('.paper-host').getByText(/^From .*: not visible\.$/).waitFor({ state: 'attached' });
-  expect(await page.locator('.paper-host').textContent()).not.toMatch(/heat|hot|burn/i);
-  expect((await page.pdf({ format: 'Letter' })).toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
-  // Printed and gone.
-  expect(await page.locator('.paper-host').count()).toBe(0);
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+
+    for (const stop of await stops.all()) await stop.check();
+    for (const format of ['A4', 'Letter']) {
+      await page.getByRole('button', { name: 'Print the sheet' }).click();
+      await page.emulateMedia({ media: 'print' });
+      for (const words of ['measure me: 10 cm', 'Shopping list', 'Stop if a power line runs above'])
+        expect(await page.locator('.paper-host').getByText(words).first().isVisible()).toBe(true);
+      expect(await page.locator('.paper-host').getByText('Anchors not worked out: ground?').isVisible()).toBe(true);
+      expect(await page.getByRole('main').isVisible()).toBe(false);
+      const pages = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+      expect(pages).toBeGreaterThanOrEqual(3);
+      expect(pages).toBeLessThanOrEqual(12);
+      await page.emulateMedia({ media: null });
+    }
+    await page.getByRole('button', { name: 'Print a letter to ask leave' }).click();
+    await page
+      .locator('.paper-host')
+      .getByText(/^From .*: not visible\.$/)
+      .waitFor({ state: 'attached' });
+    expect(await page.locator('.paper-host').textContent()).not.toMatch(/heat|hot|burn/i);
+    expect((await page.pdf({ format: 'Letter' })).toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    // Printed and gone.
+    expect(await page.locator('.paper-host').count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await context.close();
+  },
+);
 
 test('anchors wait for the ground; prices typed are remembered, and nothing else with them; all can be taken back', async () => {
   const context = await session.context();
@@ -91,7 +109,11 @@ test('anchors wait for the ground; prices typed are remembered, and nothing else
   await page.getByLabel('Ground under the posts').selectOption({ label: 'garden soil' });
   await open.waitFor({ state: 'detached' });
   await block(page, 'Storm and anchors').click();
-  await page.getByRole('region', { name: 'Storm and anchors' }).getByText(/concrete/).first().waitFor();
+  await page
+    .getByRole('region', { name: 'Storm and anchors' })
+    .getByText(/concrete/)
+    .first()
+    .waitFor();
 
   // Each block that tells somebody to cut, climb or dig has its cautions on it.
   const told: string[] = [];
@@ -108,13 +130,17 @@ test('anchors wait for the ground; prices typed are remembered, and nothing else
     await page.getByLabel(`Price of ${name}`).fill(price);
     await page.getByLabel(`Price of ${name}`).press('Enter');
   };
-  const totalOf = async (): Promise<number> => Number(/About ([\d.]+)/.exec((await page.locator('.shopping-total').textContent()) ?? '')?.[1]);
+  const totalOf = async (): Promise<number> =>
+    Number(/About ([\d.]+)/.exec((await page.locator('.shopping-total').textContent()) ?? '')?.[1]);
   const before = await totalOf();
   await type('3-way corner', '13.25');
   await page.getByRole('button', { name: 'Undo: Change the price of 3-way corner' }).waitFor();
   // Four corners at 13.25 instead of the example's 10.
   await expect.poll(totalOf).toBeCloseTo(before + 4 * 3.25, 2);
-  const tube = await page.getByLabel(/^Price of light galvanised tube/).first().evaluate((box: HTMLInputElement) => box.labels?.[0].textContent ?? '');
+  const tube = await page
+    .getByLabel(/^Price of light galvanised tube/)
+    .first()
+    .evaluate((box: HTMLInputElement) => box.labels?.[0].textContent ?? '');
   await type(tube.replace('Price of ', ''), '11');
   await page.getByRole('button', { name: 'Undo: Change the price of light galvanised tube' }).waitFor();
   const { stock } = await planOf(page);
@@ -127,63 +153,79 @@ test('anchors wait for the ground; prices typed are remembered, and nothing else
   await context.close();
 });
 
-test('a frame that cannot be is refused in a sentence, a cure that is offered works, and what was built, measured, goes back into the plan', async () => {
-  const context = await session.context();
-  const { page } = await openApp(context, session.site.address);
-  await toBuild(page);
-  await page.getByText('Tube, bays, joints, anchors').click();
-  await page.getByLabel('Take-off at each joint').fill('0.5 m');
-  await page.getByLabel('Longest bay').fill('0.9 m');
-  await page.getByLabel('Longest bay').press('Enter');
-  await page.getByText('It cannot be built like that.').waitFor();
-  await page.getByRole('button', { name: 'Take-off 0' }).click();
-  await page.getByRole('article', { name: /^Build sheet/ }).waitFor();
-  await page.getByLabel('Longest bay').fill('');
-  await page.getByLabel('Longest bay').press('Enter');
-  // The sheet says that a bare post sways, and how to cure it.
-  const sways = page.getByText(/^It sways:/).first();
-  await sways.waitFor();
-  await page.getByLabel('Braces in every upright face').check();
-  await sways.waitFor({ state: 'detached' });
+test(
+  'a frame that cannot be is refused in a sentence, a cure that is offered works, and what was built, ' +
+    'measured, goes back into the plan',
+  async () => {
+    const context = await session.context();
+    const { page } = await openApp(context, session.site.address);
+    await toBuild(page);
+    await page.getByText('Tube, bays, joints, anchors').click();
+    await page.getByLabel('Take-off at each joint').fill('0.5 m');
+    await page.getByLabel('Longest bay').fill('0.9 m');
+    await page.getByLabel('Longest bay').press('Enter');
+    await page.getByText('It cannot be built like that.').waitFor();
+    await page.getByRole('button', { name: 'Take-off 0' }).click();
+    await page.getByRole('article', { name: /^Build sheet/ }).waitFor();
+    await page.getByLabel('Longest bay').fill('');
+    await page.getByLabel('Longest bay').press('Enter');
+    // The sheet says that a bare post sways, and how to cure it.
+    const sways = page.getByText(/^It sways:/).first();
+    await sways.waitFor();
+    await page.getByLabel('Braces in every upright face').check();
+    await sways.waitFor({ state: 'detached' });
 
-  await block(page, 'As built').click();
-  for (const post of ['P1', 'P2', 'P3', 'P4']) {
-    await page.getByLabel(new RegExp(`^${post}: height`)).fill('2.55 m');
-    await page.getByLabel(new RegExp(`^${post}: height`)).press('Enter');
-  }
-  await page.getByRole('button', { name: 'Put 4 numbers into the plan' }).click();
-  await page.getByRole('button', { name: 'Undo: Put in Roof over the lemon as built' }).waitFor();
-  const roof = (await planOf(page)).options?.flatMap(({ adds = [] }) => adds).find(({ id }) => id === 'lemon-roof');
-  expect(roof).toMatchObject({ height: 2.55, length: 2.6, width: 2.6 });
-  await context.close();
-});
+    await block(page, 'As built').click();
+    for (const post of ['P1', 'P2', 'P3', 'P4']) {
+      await page.getByLabel(new RegExp(`^${post}: height`)).fill('2.55 m');
+      await page.getByLabel(new RegExp(`^${post}: height`)).press('Enter');
+    }
+    await page.getByRole('button', { name: 'Put 4 numbers into the plan' }).click();
+    await page.getByRole('button', { name: 'Undo: Put in Roof over the lemon as built' }).waitFor();
+    const roof = (await planOf(page)).options?.flatMap(({ adds = [] }) => adds).find(({ id }) => id === 'lemon-roof');
+    expect(roof).toMatchObject({ height: 2.55, length: 2.6, width: 2.6 });
+    await context.close();
+  },
+);
 
-test('every block of the sheet reads well to a machine and fits the window, on a laptop and page by page on a phone; a yard without cloth leads on', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await toBuild(page);
-  expect(await faultsOf(page)).toEqual([]);
-  for (let at = 0; at < 7; at++) {
-    await page.getByRole('navigation', { name: 'Blocks of the sheet' }).getByRole('button').nth(at).click();
-    expect(await faultsOf(page, '#slip'), `block ${at + 1} on a laptop`).toEqual([]);
-  }
-  await page.setViewportSize(SIZES.phone);
-  const pages = page.getByRole('navigation', { name: 'Pages of the sheet' });
-  for (let at = 6; at >= 0; at--) {
-    // The blocks with boxes and ticks: thumbs need more room.
-    if ([1, 5, 6].includes(at)) expect(await faultsOf(page, '#slip'), `block ${at + 1} on a phone`).toEqual([]);
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
-    if (at > 0) await pages.getByRole('button', { name: /Back/ }).click();
-  }
-  await page.setViewportSize(SIZES.laptop);
+test(
+  'every block of the sheet reads well to a machine and fits the window, on a laptop and page by page on a ' +
+    'phone; a yard without cloth leads on',
+  async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    await toBuild(page);
+    expect(await faultsOf(page)).toEqual([]);
+    for (let at = 0; at < 7; at++) {
+      await page.getByRole('navigation', { name: 'Blocks of the sheet' }).getByRole('button').nth(at).click();
+      expect(await faultsOf(page, '#slip'), `block ${at + 1} on a laptop`).toEqual([]);
+    }
+    await page.setViewportSize(SIZES.phone);
+    const pages = page.getByRole('navigation', { name: 'Pages of the sheet' });
+    for (let at = 6; at >= 0; at--) {
+      // The blocks with boxes and ticks: thumbs need more room.
+      if ([1, 5, 6].includes(at)) expect(await faultsOf(page, '#slip'), `block ${at + 1} on a phone`).toEqual([]);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+      ).toBe(0);
+      if (at > 0) await pages.getByRole('button', { name: /Back/ }).click();
+    }
+    await page.setViewportSize(SIZES.laptop);
 
-  await page.getByRole('button', { name: /Yard and files/ }).click();
-  await page.getByRole('button', { name: 'An empty yard at this place' }).click();
-  await page.getByRole('button', { name: /New yard/ }).first().waitFor();
-  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /^Build/ }).click();
-  await page.getByText(/^Nothing to build yet/).waitFor();
-  await page.getByRole('region', { name: 'Slip' }).getByRole('button', { name: 'Try a canopy', exact: true }).click();
-  await page.getByRole('heading', { level: 1, name: 'Try a canopy' }).waitFor();
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+    await page.getByRole('button', { name: /Yard and files/ }).click();
+    await page.getByRole('button', { name: 'An empty yard at this place' }).click();
+    await page
+      .getByRole('button', { name: /New yard/ })
+      .first()
+      .waitFor();
+    await page
+      .getByRole('navigation', { name: 'Stages' })
+      .getByRole('button', { name: /^Build/ })
+      .click();
+    await page.getByText(/^Nothing to build yet/).waitFor();
+    await page.getByRole('region', { name: 'Slip' }).getByRole('button', { name: 'Try a canopy', exact: true }).click();
+    await page.getByRole('heading', { level: 1, name: 'Try a canopy' }).waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  },
+);

@@ -8,7 +8,9 @@ import type { Plan, PlanPoint } from '../../engine/index.ts';
 /** Ground of a new yard. [m] */
 const GROUND = { across: 10, up: 8 };
 
-/** Where on the screen a point of a new yard lies, reckoned from the inked edge of its ground once the page has settled. */
+/**
+ * Where on the screen a point of a new yard lies, reckoned from the inked edge of its ground once the page has settled.
+ */
 export async function onScreen(page: Page, [x, y]: PlanPoint): Promise<{ x: number; y: number }> {
   await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   const edge = await page.locator('path.boundary').boundingBox();
@@ -37,10 +39,16 @@ export function drawing(page: Page): Locator {
 }
 
 /** Opens an empty yard in the place of the open one, at the drawing stage. */
-export async function emptyYard(page: Page, press: (button: Locator) => Promise<void> = (button) => button.click()): Promise<void> {
+export async function emptyYard(
+  page: Page,
+  press: (button: Locator) => Promise<void> = (button) => button.click(),
+): Promise<void> {
   await press(page.getByRole('button', { name: /Yard and files/ }));
   await press(page.getByRole('button', { name: 'An empty yard at this place' }));
-  await page.getByRole('button', { name: /New yard/ }).first().waitFor();
+  await page
+    .getByRole('button', { name: /New yard/ })
+    .first()
+    .waitFor();
   await press(page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Draw/ }));
   await listOf(page).waitFor({ state: 'attached' });
 }

@@ -24,7 +24,10 @@ async function typeWall(page: Page): Promise<void> {
   await drawing(page).getByRole('button', { name: 'Finish wall' }).press('Enter');
   await drawing(page).getByRole('button', { name: 'Add it to the plan' }).press('Enter');
   await page.getByRole('button', { name: 'Undo: Draw wall' }).waitFor();
-  await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: /^Choose/ }).click();
+  await page
+    .getByRole('group', { name: 'Drawing tools' })
+    .getByRole('button', { name: /^Choose/ })
+    .click();
 }
 
 test('a wall height typed as 6\'2" is 1.88 m, 6 ft 2 in when feet are shown, and undo gives the old one', async () => {
@@ -87,9 +90,19 @@ test('a drag of a chosen wall is one step of undo, snapped to the grid', async (
   await page.mouse.move(to.x, to.y, { steps: 5 });
   await page.mouse.up();
   await page.getByRole('button', { name: 'Undo: Move wall' }).waitFor();
-  expect((await planOf(page)).features[0]).toMatchObject({ path: [[3, 5], [7, 5]] });
+  expect((await planOf(page)).features[0]).toMatchObject({
+    path: [
+      [3, 5],
+      [7, 5],
+    ],
+  });
   await page.getByRole('button', { name: 'Undo: Move wall' }).click();
-  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  expect((await planOf(page)).features[0]).toMatchObject({
+    path: [
+      [2, 2],
+      [6, 2],
+    ],
+  });
   expect(complaints).toEqual([]);
   await close();
 });
@@ -107,12 +120,22 @@ test('a drag cut off by a reload, or by Escape, is never half there', async () =
   await startDrag();
   await page.keyboard.press('Escape');
   await page.mouse.up();
-  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  expect((await planOf(page)).features[0]).toMatchObject({
+    path: [
+      [2, 2],
+      [6, 2],
+    ],
+  });
   await startDrag();
   await page.reload();
   await page.mouse.up();
   await page.getByRole('button', { name: 'Undo: Draw wall' }).waitFor();
-  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  expect((await planOf(page)).features[0]).toMatchObject({
+    path: [
+      [2, 2],
+      [6, 2],
+    ],
+  });
   await close();
 });
 
@@ -121,60 +144,90 @@ test('arrows nudge by 10 cm, with Shift by 1 cm, as one step; a copy and a delet
   await typeWall(page);
   await page.getByRole('application').focus();
   for (const key of ['ArrowRight', 'ArrowRight', 'ArrowUp', 'Shift+ArrowUp']) await page.keyboard.press(key);
-  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2.2, 2.11], [6.2, 2.11]] });
+  expect((await planOf(page)).features[0]).toMatchObject({
+    path: [
+      [2.2, 2.11],
+      [6.2, 2.11],
+    ],
+  });
   await page.getByRole('button', { name: 'Undo: Nudge wall' }).click();
-  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 2]] });
+  expect((await planOf(page)).features[0]).toMatchObject({
+    path: [
+      [2, 2],
+      [6, 2],
+    ],
+  });
   await listOf(page).getByRole('button', { name: 'Duplicate' }).click();
   await page.getByRole('button', { name: 'Undo: Duplicate wall' }).waitFor();
-  expect((await planOf(page)).features.map((feature) => 'path' in feature && feature.path)).toEqual([[[2, 2], [6, 2]], [[2.5, 1.5], [6.5, 1.5]]]);
+  expect((await planOf(page)).features.map((feature) => 'path' in feature && feature.path)).toEqual([
+    [
+      [2, 2],
+      [6, 2],
+    ],
+    [
+      [2.5, 1.5],
+      [6.5, 1.5],
+    ],
+  ]);
   await listOf(page).getByRole('button', { name: 'Delete' }).click();
   await page.getByRole('button', { name: 'Undo: Delete wall' }).waitFor();
   expect((await planOf(page)).features).toHaveLength(1);
   await close();
 });
 
-test('on the phone a corner goes elsewhere by two taps without a drag; a slip of the thumb is offered undo for a while, and moves nothing after two idle minutes', async () => {
-  const context = await session.context({ viewport: SIZES.phone, hasTouch: true, isMobile: true });
-  await context.clock.install();
-  const { page } = await openApp(context, session.site.address);
-  await emptyYard(page, (button) => button.tap());
-  await typeWall(page);
-  const end = await onScreen(page, [6, 2]);
-  await page.touchscreen.tap(end.x, end.y);
-  await page.getByText('Bring its new place under the cross and tap Here.').first().waitFor();
-  await drawing(page).getByLabel('Type it').fill('6 4');
-  await drawing(page).getByRole('button', { name: 'Put' }).tap();
-  await page.getByRole('button', { name: 'Undo: Reshape wall' }).waitFor();
-  expect((await planOf(page)).features[0]).toMatchObject({ path: [[2, 2], [6, 4]] });
+test(
+  'on the phone a corner goes elsewhere by two taps without a drag; a slip of the thumb is offered undo for a ' +
+    'while, and moves nothing after two idle minutes',
+  async () => {
+    const context = await session.context({ viewport: SIZES.phone, hasTouch: true, isMobile: true });
+    await context.clock.install();
+    const { page } = await openApp(context, session.site.address);
+    await emptyYard(page, (button) => button.tap());
+    await typeWall(page);
+    const end = await onScreen(page, [6, 2]);
+    await page.touchscreen.tap(end.x, end.y);
+    await page.getByText('Bring its new place under the cross and tap Here.').first().waitFor();
+    await drawing(page).getByLabel('Type it').fill('6 4');
+    await drawing(page).getByRole('button', { name: 'Put' }).tap();
+    await page.getByRole('button', { name: 'Undo: Reshape wall' }).waitFor();
+    expect((await planOf(page)).features[0]).toMatchObject({
+      path: [
+        [2, 2],
+        [6, 4],
+      ],
+    });
 
-  // By the middle of the wall, which draws a new corner out of it.
-  const touch = await context.newCDPSession(page);
-  const path = async (): Promise<unknown> => (await planOf(page)).features.map((feature) => 'path' in feature && feature.path.length);
-  const dragUp = async (): Promise<void> => {
-    const { x, y } = await onScreen(page, [4, 3]);
-    await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
-    for (const far of [10, 20, 30]) await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y: y - far }] });
-    await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
-  };
-  await dragUp();
-  await page.getByText('Reshape wall: done.').first().waitFor();
-  // By mouse: no finger is back so soon, and the browser takes such a tap for one that stops a fling.
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  expect(await path()).toEqual([2]);
-  await context.clock.fastForward('02:01');
-  await dragUp();
-  await page.getByText('Locked, after two minutes without a change').first().waitFor();
-  await page.getByRole('button', { name: 'Unlock' }).click();
-  expect(await path()).toEqual([2]);
-  await dragUp();
-  await page.getByText('Reshape wall: done.').first().waitFor();
-  // What was done is said for a while, then the drawing is free of it, unless one points at it.
-  await page.mouse.move(1, 1);
-  await context.clock.fastForward('00:16');
-  await page.getByRole('button', { name: 'Undo', exact: true }).waitFor({ state: 'detached' });
-  expect(await path()).toEqual([3]);
-  await context.close();
-});
+    // By the middle of the wall, which draws a new corner out of it.
+    const touch = await context.newCDPSession(page);
+    const path = async (): Promise<unknown> =>
+      (await planOf(page)).features.map((feature) => 'path' in feature && feature.path.length);
+    const dragUp = async (): Promise<void> => {
+      const { x, y } = await onScreen(page, [4, 3]);
+      await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+      for (const far of [10, 20, 30])
+        await touch.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [{ x, y: y - far }] });
+      await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    };
+    await dragUp();
+    await page.getByText('Reshape wall: done.').first().waitFor();
+    // By mouse: no finger is back so soon, and the browser takes such a tap for one that stops a fling.
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    expect(await path()).toEqual([2]);
+    await context.clock.fastForward('02:01');
+    await dragUp();
+    await page.getByText('Locked, after two minutes without a change').first().waitFor();
+    await page.getByRole('button', { name: 'Unlock' }).click();
+    expect(await path()).toEqual([2]);
+    await dragUp();
+    await page.getByText('Reshape wall: done.').first().waitFor();
+    // What was done is said for a while, then the drawing is free of it, unless one points at it.
+    await page.mouse.move(1, 1);
+    await context.clock.fastForward('00:16');
+    await page.getByRole('button', { name: 'Undo', exact: true }).waitFor({ state: 'detached' });
+    expect(await path()).toEqual([3]);
+    await context.close();
+  },
+);
 
 test('a name is never markup, on the drawing or in the list', async () => {
   const { page, complaints, close } = await newYard();
@@ -198,8 +251,12 @@ test('nothing on the drawing stage is out of reach: axe finds nothing with a thi
   const findings = async (): Promise<string[]> => {
     await page.evaluate(AxeBuilderSource.source);
     return page.evaluate(async () => {
-      const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
-      const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+      const { axe } = window as unknown as {
+        axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+      };
+      const { violations } = await axe.run({
+        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      });
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
     });
   };

@@ -6,55 +6,62 @@ import { browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
 
-test('the best roof hidden from the lane is found by keys alone, no higher than the lane lets it; a search is called off; and where nothing is harmed nothing is proposed', { timeout: 240_000 }, async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  const finding = page.getByRole('region', { name: 'Find the best' });
-  const find = finding.getByRole('button', { name: 'Find it' });
-  await page.getByRole('button', { name: /Yard and files/ }).press('Enter');
-  await page.getByRole('button', { name: /^Demo: .*lane/i }).press('Enter');
-  await graded(page);
-  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Try/ }).press('Enter');
-  await page.getByRole('region', { name: 'What is tried' }).waitFor({ state: 'attached' });
-  const before = await planOf(page);
+test(
+  'the best roof hidden from the lane is found by keys alone, no higher than the lane lets it; a search is called ' +
+    'off; and where nothing is harmed nothing is proposed',
+  { timeout: 240_000 },
+  async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    const finding = page.getByRole('region', { name: 'Find the best' });
+    const find = finding.getByRole('button', { name: 'Find it' });
+    await page.getByRole('button', { name: /Yard and files/ }).press('Enter');
+    await page.getByRole('button', { name: /^Demo: .*lane/i }).press('Enter');
+    await graded(page);
+    await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Try/ }).press('Enter');
+    await page.getByRole('region', { name: 'What is tried' }).waitFor({ state: 'attached' });
+    const before = await planOf(page);
 
-  await find.press('Enter');
-  await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
-  await find.waitFor({ state: 'attached' });
-  await page.getByText('The search was called off. Nothing has changed.').first().waitFor({ state: 'attached' });
-  expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
-  expect(await planOf(page)).toEqual(before);
+    await find.press('Enter');
+    await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
+    await find.waitFor({ state: 'attached' });
+    await page.getByText('The search was called off. Nothing has changed.').first().waitFor({ state: 'attached' });
+    expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
+    expect(await planOf(page)).toEqual(before);
 
-  await finding.locator('summary', { hasText: 'For every plant' }).press('Enter');
-  const ticks = await finding.getByRole('checkbox').all();
-  for (const tick of ticks) await tick.press('Space');
-  await find.press('Enter');
-  await finding.getByText('Nothing to shade: no plant is harmed.').waitFor({ state: 'attached', timeout: 60_000 });
-  expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
+    await finding.locator('summary', { hasText: 'For every plant' }).press('Enter');
+    const ticks = await finding.getByRole('checkbox').all();
+    for (const tick of ticks) await tick.press('Space');
+    await find.press('Enter');
+    await finding.getByText('Nothing to shade: no plant is harmed.').waitFor({ state: 'attached', timeout: 60_000 });
+    expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
 
-  await finding.getByRole('checkbox', { name: /apricot/i }).press('Space');
-  await finding.getByLabel('What to put up').selectOption({ label: 'A roof' });
-  await finding.getByLabel('Hidden from').selectOption({ label: 'hidden from: People on the lane' });
-  await finding.getByLabel('Cloth').selectOption({ label: 'that stops 50 %' });
-  await find.press('Enter');
-  const first = finding.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^1\. a roof/ }) });
-  await first.waitFor({ state: 'attached', timeout: 150_000 });
-  await finding.getByText(/Hiding it from the people on the lane cost \d+ % of the effect/).waitFor({ state: 'attached' });
-  await finding.getByText(/upstairs.*: impossible to hide from/).waitFor({ state: 'attached' });
-  await first.getByText(/lane: does not see it\./).waitFor({ state: 'attached' });
-  expect(await faultsOf(page)).toEqual([]);
+    await finding.getByRole('checkbox', { name: /apricot/i }).press('Space');
+    await finding.getByLabel('What to put up').selectOption({ label: 'A roof' });
+    await finding.getByLabel('Hidden from').selectOption({ label: 'hidden from: People on the lane' });
+    await finding.getByLabel('Cloth').selectOption({ label: 'that stops 50 %' });
+    await find.press('Enter');
+    const first = finding.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^1\. a roof/ }) });
+    await first.waitFor({ state: 'attached', timeout: 150_000 });
+    await finding
+      .getByText(/Hiding it from the people on the lane cost \d+ % of the effect/)
+      .waitFor({ state: 'attached' });
+    await finding.getByText(/upstairs.*: impossible to hide from/).waitFor({ state: 'attached' });
+    await first.getByText(/lane: does not see it\./).waitFor({ state: 'attached' });
+    expect(await faultsOf(page)).toEqual([]);
 
-  await first.getByRole('button', { name: 'Put 1 into a new option' }).press('Enter');
-  await page.getByRole('button', { name: /^Undo: Put a roof, .* into option D/ }).waitFor({ state: 'attached' });
-  const after = await planOf(page);
-  expect(after.features).toEqual(before.features);
-  const [roof] = after.options?.at(-1)?.adds ?? [];
-  if (roof?.kind !== 'canopy') throw new Error('No roof was put into the option.');
-  expect(Math.max(roof.length, roof.width)).toBeLessThanOrEqual(3);
-  // By hand: the sight line from 1.6 m over the lane, 3 m outside, grazes the 1.8 m fence and rises 0.2 m every 3 m.
-  const lane = { ...demoPlan('lane'), features: demoPlan('lane').features.filter(({ id }) => id !== 'upstairs') };
-  expect(hiddenHeightAt(sightLinesOf(lane), [4.5, 15]).height).toBeCloseTo(1.8 + (0.2 / 3) * 4.5, 1);
-  expect(roof.height).toBeLessThanOrEqual(hiddenHeightAt(sightLinesOf(lane), roof.center).height + 1e-6);
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+    await first.getByRole('button', { name: 'Put 1 into a new option' }).press('Enter');
+    await page.getByRole('button', { name: /^Undo: Put a roof, .* into option D/ }).waitFor({ state: 'attached' });
+    const after = await planOf(page);
+    expect(after.features).toEqual(before.features);
+    const [roof] = after.options?.at(-1)?.adds ?? [];
+    if (roof?.kind !== 'canopy') throw new Error('No roof was put into the option.');
+    expect(Math.max(roof.length, roof.width)).toBeLessThanOrEqual(3);
+    // By hand: the sight line from 1.6 m over the lane, 3 m outside, grazes the 1.8 m fence and rises 0.2 m every 3 m.
+    const lane = { ...demoPlan('lane'), features: demoPlan('lane').features.filter(({ id }) => id !== 'upstairs') };
+    expect(hiddenHeightAt(sightLinesOf(lane), [4.5, 15]).height).toBeCloseTo(1.8 + (0.2 / 3) * 4.5, 1);
+    expect(roof.height).toBeLessThanOrEqual(hiddenHeightAt(sightLinesOf(lane), roof.center).height + 1e-6);
+    expect(complaints).toEqual([]);
+    await context.close();
+  },
+);

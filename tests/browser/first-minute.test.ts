@@ -30,7 +30,10 @@ async function answerAll(page: Page, corner: string): Promise<void> {
   await page.getByRole('radio', { name: 'south-west', exact: true }).check();
 }
 
-test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)('on a %s a person starts an own yard, sees it graded, and is told every guess', async (_name, viewport) => {
+test.each([
+  ['laptop', SIZES.laptop],
+  ['phone', SIZES.phone],
+] as const)('on a %s a person starts an own yard, sees it graded, and is told every guess', async (_name, viewport) => {
   const context = await session.context({ viewport });
   const { page, complaints } = await openApp(context, session.site.address);
   await answerAll(page, 'top left');
@@ -38,14 +41,32 @@ test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)('on a %s 
   await page.getByRole('button', { name: 'Show me my yard' }).click();
   const guesses = page.getByRole('region', { name: 'How sure' });
   await guesses.waitFor();
-  expect(await guesses.getByRole('listitem').allTextContents()).toEqual(['north', "the months' temperatures", 'Wall all round: thickness', expect.stringMatching(/lemon.*: width$/i)]);
-  await page.getByRole('region', { name: 'Answer' }).getByRole('heading', { name: /^The sun |^It could be the sun/ }).waitFor();
+  expect(await guesses.getByRole('listitem').allTextContents()).toEqual([
+    'north',
+    "the months' temperatures",
+    'Wall all round: thickness',
+    expect.stringMatching(/lemon.*: width$/i),
+  ]);
+  await page
+    .getByRole('region', { name: 'Answer' })
+    .getByRole('heading', { name: /^The sun |^It could be the sun/ })
+    .waitFor();
   await graded(page);
   await page.getByRole('button', { name: /^Find north/ }).waitFor();
   expect(await faultsOf(page)).toEqual([]);
 
   const { site, features, journal } = await planOf(page);
-  expect(site).toMatchObject({ latitude: 33.4, longitude: -112, timeZone: 'America/Phoenix', boundary: [[0, 0], [12, 0], [12, 9], [0, 9]] });
+  expect(site).toMatchObject({
+    latitude: 33.4,
+    longitude: -112,
+    timeZone: 'America/Phoenix',
+    boundary: [
+      [0, 0],
+      [12, 0],
+      [12, 9],
+      [0, 9],
+    ],
+  });
   expect(features.find(({ kind }) => kind === 'wall')).toMatchObject({ height: 1.8 });
   const plant = features.find(({ kind }) => kind === 'plant');
   expect(plant).toMatchObject({ plant: 'lemon', height: 1.5, container: true });

@@ -18,7 +18,11 @@ export interface Session {
   context(options?: BrowserContextOptions): Promise<BrowserContext>;
 }
 
-export const SIZES = { laptop: { width: 1400, height: 900 }, phone: { width: 390, height: 844 }, tablet: { width: 820, height: 1180 } } as const;
+export const SIZES = {
+  laptop: { width: 1400, height: 900 },
+  phone: { width: 390, height: 844 },
+  tablet: { width: 820, height: 1180 },
+} as const;
 
 /** One connection to the shared browser for all tests of a file. */
 export function browserSession(): Session {
@@ -36,7 +40,13 @@ export function browserSession(): Session {
     },
     async context(options = {}) {
       if (!browser) throw new Error('The browser is ready in tests only.');
-      const context = await browser.newContext({ viewport: SIZES.laptop, reducedMotion: 'reduce', locale: 'en-GB', timezoneId: 'UTC', ...options });
+      const context = await browser.newContext({
+        viewport: SIZES.laptop,
+        reducedMotion: 'reduce',
+        locale: 'en-GB',
+        timezoneId: 'UTC',
+        ...options,
+      });
       context.setDefaultTimeout(20_000);
       return context;
     },
@@ -47,7 +57,10 @@ export function browserSession(): Session {
 export function complaintsOf(page: Page): string[] {
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
-  page.on('console', (message) => (message.type() === 'error' || message.type() === 'warning') && complaints.push(message.text()));
+  page.on(
+    'console',
+    (message) => (message.type() === 'error' || message.type() === 'warning') && complaints.push(message.text()),
+  );
   return complaints;
 }
 
@@ -62,7 +75,10 @@ export async function openApp(context: BrowserContext, address: string): Promise
 
 /** Waits until the stage of the heat says how the plants fare. */
 export async function graded(page: Page): Promise<void> {
-  await page.getByRole('navigation', { name: 'Stages' }).getByText(/burns?$|at risk|none burns|no plants yet/).waitFor({ state: 'attached' });
+  await page
+    .getByRole('navigation', { name: 'Stages' })
+    .getByText(/burns?$|at risk|none burns|no plants yet/)
+    .waitFor({ state: 'attached' });
 }
 
 /** Waits until the page says that everything is on the disk. */

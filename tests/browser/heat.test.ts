@@ -36,8 +36,12 @@ async function captioned(page: Page, words: string | RegExp): Promise<void> {
 async function axeFindings(page: Page): Promise<string[]> {
   await page.evaluate(AxeBuilderSource.source);
   return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
-    const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    const { axe } = window as unknown as {
+      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run({
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
   });
 }
@@ -64,7 +68,9 @@ for (const [name, viewport] of Object.entries({ laptop: SIZES.laptop, phone: SIZ
     await lemon.getByRole('button').click();
     const said = await lemon.getByText(/^Hottest hour: /).textContent();
     const steps = dayAt('lemon', { kind: 'heatwave' }).filter(({ altitude }) => altitude > 0);
-    const hottest = steps.reduce((best, step) => (step.share * step.sunshine * step.air > best.share * best.sunshine * best.air ? step : best));
+    const hottest = steps.reduce((best, step) =>
+      step.share * step.sunshine * step.air > best.share * best.sunshine * best.air ? step : best,
+    );
     const from = minutesOf(said?.match(/hour: (\d\d:\d\d)/)?.[1] ?? '');
     const clock = minutesOf(hottest.when.slice(11, 16));
     expect(clock).toBeGreaterThanOrEqual(from);
@@ -88,7 +94,9 @@ test('on 21 July the west wall takes the sun off the hydrangea at 16:22, give or
   const from = (await row.getByRole('rowheader').textContent())?.slice(0, 5) ?? '';
   // An independent cast of this yard, beam by beam, gave 16:22.
   expect(Math.abs(minutesOf(from) - minutesOf('16:22'))).toBeLessThanOrEqual(5);
-  const dark = dayAt('hydrangea', { kind: 'day', date: '07-21' }).find(({ when, share }) => share === 0 && minutesOf(when.slice(11, 16)) > 900);
+  const dark = dayAt('hydrangea', { kind: 'day', date: '07-21' }).find(
+    ({ when, share }) => share === 0 && minutesOf(when.slice(11, 16)) > 900,
+  );
   expect(dark?.blockers[0].id).toBe('west-wall');
   await context.close();
 });
@@ -114,7 +122,10 @@ test('the map’s findings stand in words, and each can be asked about without t
   if (!shown.ok) throw new Error(shown.problems[0].message);
   const value = shown.value.cells.hotLoad[14 * shown.value.grid.columns + 16] ?? NaN;
   await captioned(page, `at the pin: ${value.toFixed(1)} MJ/m²`);
-  await spot.getByRole('definition').filter({ hasText: `${value.toFixed(1)} MJ/m²` }).waitFor();
+  await spot
+    .getByRole('definition')
+    .filter({ hasText: `${value.toFixed(1)} MJ/m²` })
+    .waitFor();
   await page.getByRole('application').hover({ position: { x: 300, y: 300 } });
   await captioned(page, /here: \d+\.\d MJ\/m², (mild|warm|strong|harsh|scorching)/);
   expect(complaints).toEqual([]);
@@ -160,14 +171,24 @@ async function drop(page: Page, plan: Plan): Promise<void> {
     data.items.add(new File([text], 'yard.plan.json', { type: 'application/json' }));
     dispatchEvent(new DragEvent('drop', { dataTransfer: data, cancelable: true }));
   }, planText(plan));
-  await page.getByRole('banner').getByText(plan.name ?? '').waitFor();
+  await page
+    .getByRole('banner')
+    .getByText(plan.name ?? '')
+    .waitFor();
 }
 
 test('a bare yard, a cool one, one with a rough climate, and a day out of season each say so', async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
   const months = PLAN.climate.months.map((month) => ({ ...month, high: 20, low: 9 }));
-  await drop(page, { ...PLAN, name: 'Bare and cool', features: [], options: [], journal: [], climate: { ...PLAN.climate, heatwaveHigh: 24, months, from: 'rough' } });
+  await drop(page, {
+    ...PLAN,
+    name: 'Bare and cool',
+    features: [],
+    options: [],
+    journal: [],
+    climate: { ...PLAN.climate, heatwaveHigh: 24, months, from: 'rough' },
+  });
   await page.getByText(/Nothing on the plan throws shade yet/).waitFor();
   await page.getByText(/^No plants yet\./).waitFor();
   await page.getByText(/No spot gets beyond/).waitFor();

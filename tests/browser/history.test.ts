@@ -66,20 +66,25 @@ test('a yard that can only be looked at is not changed by anything', () => {
 
 test('whatever is done, undoing all of it gives the very first plan, and redoing all of it the last', () => {
   fc.assert(
-    fc.property(fc.array(fc.record({ name: fc.string(), kind: fc.constantFrom('edit', 'merge', 'undo', 'redo') }), { maxLength: 60 }), (actions) => {
-      history.value = { steps: [{ label: 'Demo yard', plan: FIRST }], cursor: 0 };
-      for (const { name, kind } of actions) {
-        if (kind === 'undo') undo();
-        else if (kind === 'redo') redo();
-        else commitEdit('Rename', named(name), kind === 'merge' ? 'merge' : 'now');
-      }
-      while (redoLabel.value !== null) redo();
-      const last = plan.value;
-      while (undoLabel.value !== null) undo();
-      expect(plan.value).toBe(FIRST);
-      while (redoLabel.value !== null) redo();
-      expect(plan.value).toBe(last);
-    }),
+    fc.property(
+      fc.array(fc.record({ name: fc.string(), kind: fc.constantFrom('edit', 'merge', 'undo', 'redo') }), {
+        maxLength: 60,
+      }),
+      (actions) => {
+        history.value = { steps: [{ label: 'Demo yard', plan: FIRST }], cursor: 0 };
+        for (const { name, kind } of actions) {
+          if (kind === 'undo') undo();
+          else if (kind === 'redo') redo();
+          else commitEdit('Rename', named(name), kind === 'merge' ? 'merge' : 'now');
+        }
+        while (redoLabel.value !== null) redo();
+        const last = plan.value;
+        while (undoLabel.value !== null) undo();
+        expect(plan.value).toBe(FIRST);
+        while (redoLabel.value !== null) redo();
+        expect(plan.value).toBe(last);
+      },
+    ),
     { seed: 4711, numRuns: 200 },
   );
 });

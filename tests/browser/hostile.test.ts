@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, planText } from '../../engine/index.ts';
-import { reportHtml } from '../../engine/output/report-html.ts';
-import { reportOf } from '../../engine/output/report-of.ts';
+import { reportHtml } from '../../engine/output/report/html.ts';
+import { reportOf } from '../../engine/output/report/report-of.ts';
 import type { Feature, Plan } from '../../engine/index.ts';
 import { browserSession, openApp } from './harness.ts';
 import { STAGE_NAMES } from '../../web/app/stage-names.ts';
@@ -11,66 +11,127 @@ import { STAGES } from '../../web/state/view.ts';
 const session = browserSession();
 
 const MARKUP = [
-  '<img src=x onerror="window.hurt=1">', '<script>window.hurt=2</script>', '"><svg onload=window.hurt=3>', "'><iframe srcdoc='<script>parent.hurt=4</script>'>",
-  '<a href="javascript:window.hurt=5">x</a>', '&lt;b&gt;&amp;amp;', '</textarea></title><b>bold</b>', '{{7*7}} ${window.hurt=6}', '<style>*{display:none}</style>', ']]><!--',
+  '<img src=x onerror="window.hurt=1">',
+  '<script>window.hurt=2</script>',
+  '"><svg onload=window.hurt=3>',
+  "'><iframe srcdoc='<script>parent.hurt=4</script>'>",
+  '<a href="javascript:window.hurt=5">x</a>',
+  '&lt;b&gt;&amp;amp;',
+  '</textarea></title><b>bold</b>',
+  '{{7*7}} ${window.hurt=6}',
+  '<style>*{display:none}</style>',
+  ']]><!--',
 ];
-const SCRIPTS = ['\u202Egnitnuoc\u202C', 'שלום עולם', 'حديقة', '🌵'.repeat(40), '👨‍👩‍👧‍👦🍋', 'e\u0301'.repeat(300), 'ﷺ'.repeat(30), '\u200B\u200B', 'ＦＵＬＬ', '\u0000\u0007\u001B[31m', 'x'.repeat(10_000), '井'.repeat(2000)];
+const SCRIPTS = [
+  '\u202Egnitnuoc\u202C',
+  'שלום עולם',
+  'حديقة',
+  '🌵'.repeat(40),
+  '👨‍👩‍👧‍👦🍋',
+  'e\u0301'.repeat(300),
+  'ﷺ'.repeat(30),
+  '\u200B\u200B',
+  'ＦＵＬＬ',
+  '\u0000\u0007\u001B[31m',
+  'x'.repeat(10_000),
+  '井'.repeat(2000),
+];
 
 /** Two hundred names that nobody wishes a program. */
-const NAMES = Array.from({ length: 200 }, (_, index) => (index % 2 === 0 ? MARKUP[(index / 2) % MARKUP.length] : SCRIPTS[((index - 1) / 2) % SCRIPTS.length]) + (index > 43 ? ` ${index}` : ''));
+const NAMES = Array.from(
+  { length: 200 },
+  (_, index) =>
+    (index % 2 === 0 ? MARKUP[(index / 2) % MARKUP.length] : SCRIPTS[((index - 1) / 2) % SCRIPTS.length]) +
+    (index > 43 ? ` ${index}` : ''),
+);
 
 /** The courtyard with a pot for each name, and one for its own. */
 function hostilePlan(): Plan {
   const plan = demoPlan('courtyard');
-  const pots = NAMES.map((name, index): Feature => ({ id: `pot-${index}`, kind: 'plant', name, at: [0.5 + (index % 20) * 0.5, 0.5 + Math.floor(index / 20) * 0.7], height: 0.5, spread: 0.3, container: true }));
-  return { ...plan, name: NAMES[0], features: [...plan.features, ...pots], options: undefined, journal: [{ date: '2025-07-20', what: 'note', text: NAMES[2] }, { date: '2025-07-20', what: 'damage', feature: 'pot-0', amount: 3, side: 225, part: 'leaf', text: NAMES[4] }] };
+  const pots = NAMES.map((name, index): Feature => ({
+    id: `pot-${index}`,
+    kind: 'plant',
+    name,
+    at: [0.5 + (index % 20) * 0.5, 0.5 + Math.floor(index / 20) * 0.7],
+    height: 0.5,
+    spread: 0.3,
+    container: true,
+  }));
+  return {
+    ...plan,
+    name: NAMES[0],
+    features: [...plan.features, ...pots],
+    options: undefined,
+    journal: [
+      { date: '2025-07-20', what: 'note', text: NAMES[2] },
+      { date: '2025-07-20', what: 'damage', feature: 'pot-0', amount: 3, side: 225, part: 'leaf', text: NAMES[4] },
+    ],
+  };
 }
 
 /** What a name would have left behind if it had been taken for markup. */
 const harm = (page: Page): Promise<unknown> =>
   page.evaluate(() => ({
     hurt: (window as unknown as { hurt?: number }).hurt,
-    elements: document.querySelectorAll('#app img[src=x], #app script, #app iframe, #app style, #app a[href^=javascript], #app svg[onload], #app textarea + b').length,
+    elements: document.querySelectorAll(
+      '#app img[src=x], #app script, #app iframe, #app style, #app a[href^=javascript], #app svg[onload], #app ' +
+        'textarea + b',
+    ).length,
     wider: document.documentElement.scrollWidth - document.documentElement.clientWidth,
   }));
 
-test('two hundred hostile names are text in every stage, on the shelf, in the answer why and in the report, and go out and in again as they were', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await page.getByRole('button', { name: /Yard and files/ }).click();
-  const plan = hostilePlan();
-  await page.getByLabel('Open a file…').setInputFiles({ name: '<b>x</b>.plan.json', mimeType: 'application/json', buffer: Buffer.from(planText(plan)) });
-  await page.getByRole('banner').getByText(NAMES[0], { exact: true }).waitFor();
-  expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save a file' }).click();
-  const chunks: Buffer[] = [];
-  for await (const chunk of await (await download).createReadStream()) chunks.push(chunk as Buffer);
-  expect(Buffer.concat(chunks).toString('utf8')).toBe(planText(plan));
-  for (const [index, stage] of STAGES.entries()) {
-    await page.keyboard.press(`Alt+${index + 1}`);
-    await page.getByRole('heading', { level: 1, name: STAGE_NAMES[stage].full }).waitFor();
-    // What a name could do, it does soon; that nothing happens cannot be waited for.
-    await page.waitForTimeout(250);
+test(
+  'two hundred hostile names are text in every stage, on the shelf, in the answer why and in the report, and ' +
+    'go out and in again as they were',
+  async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    await page.getByRole('button', { name: /Yard and files/ }).click();
+    const plan = hostilePlan();
+    await page
+      .getByLabel('Open a file…')
+      .setInputFiles({ name: '<b>x</b>.plan.json', mimeType: 'application/json', buffer: Buffer.from(planText(plan)) });
+    await page.getByRole('banner').getByText(NAMES[0], { exact: true }).waitFor();
     expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
-  }
-  // Why one of them burnt: its name in the answer, the other names to choose from.
-  await page.keyboard.press('Alt+1');
-  await page.getByRole('region', { name: 'Everything on the plan' }).getByText(NAMES[0], { exact: true }).first().click();
-  await page.getByRole('button', { name: 'It burnt: why?' }).click();
-  const answer = page.getByRole('region', { name: 'Answer' });
-  await answer.getByRole('heading').waitFor();
-  expect(await answer.textContent()).toContain(NAMES[0]);
-  expect(await page.getByLabel('The plant that burnt').locator('option').count()).toBeGreaterThan(NAMES.length);
-  expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
-  expect(complaints).toEqual([]);
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Save a file' }).click();
+    const chunks: Buffer[] = [];
+    for await (const chunk of await (await download).createReadStream()) chunks.push(chunk as Buffer);
+    expect(Buffer.concat(chunks).toString('utf8')).toBe(planText(plan));
+    for (const [index, stage] of STAGES.entries()) {
+      await page.keyboard.press(`Alt+${index + 1}`);
+      await page.getByRole('heading', { level: 1, name: STAGE_NAMES[stage].full }).waitFor();
+      // What a name could do, it does soon; that nothing happens cannot be waited for.
+      await page.waitForTimeout(250);
+      expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
+    }
+    // Why one of them burnt: its name in the answer, the other names to choose from.
+    await page.keyboard.press('Alt+1');
+    await page
+      .getByRole('region', { name: 'Everything on the plan' })
+      .getByText(NAMES[0], { exact: true })
+      .first()
+      .click();
+    await page.getByRole('button', { name: 'It burnt: why?' }).click();
+    const answer = page.getByRole('region', { name: 'Answer' });
+    await answer.getByRole('heading').waitFor();
+    expect(await answer.textContent()).toContain(NAMES[0]);
+    expect(await page.getByLabel('The plant that burnt').locator('option').count()).toBeGreaterThan(NAMES.length);
+    expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
+    expect(complaints).toEqual([]);
 
-  // The report, opened as a page; the first sixty things hold every kind of name.
-  const report = reportOf({ ...plan, features: plan.features.slice(0, 60) }, { units: 'metric', cell: 1 });
-  if (!report.ok) throw new Error(report.problems[0].message);
-  await page.setContent(reportHtml(report.value));
-  expect(await page.evaluate(() => [(window as unknown as { hurt?: number }).hurt, document.querySelectorAll('img, script, iframe, a, textarea, body style, [onload], [onerror]').length])).toEqual([undefined, 0]);
-  const words = await page.evaluate(() => document.body.textContent ?? '');
-  expect(MARKUP.filter((name) => !words.includes(name))).toEqual([]);
-  await context.close();
-});
+    // The report, opened as a page; the first sixty things hold every kind of name.
+    const report = reportOf({ ...plan, features: plan.features.slice(0, 60) }, { units: 'metric', cell: 1 });
+    if (!report.ok) throw new Error(report.problems[0].message);
+    await page.setContent(reportHtml(report.value));
+    expect(
+      await page.evaluate(() => [
+        (window as unknown as { hurt?: number }).hurt,
+        document.querySelectorAll('img, script, iframe, a, textarea, body style, [onload], [onerror]').length,
+      ]),
+    ).toEqual([undefined, 0]);
+    const words = await page.evaluate(() => document.body.textContent ?? '');
+    expect(MARKUP.filter((name) => !words.includes(name))).toEqual([]);
+    await context.close();
+  },
+);

@@ -5,18 +5,52 @@ import { browserSession, openApp } from './harness.ts';
 
 const session = browserSession();
 
-const NASTY = ['<img src=x onerror="window.hurt=1">', '"><svg onload=window.hurt=2>', '<script>window.hurt=3</script>', '\u202Egnitnuoc\u202C', 'x'.repeat(10_000), '🌵🍋👨‍👩‍👧‍👦', "Robert'); --", '{{7*7}}', '&lt;b&gt;', 'حديقة'];
+const NASTY = [
+  '<img src=x onerror="window.hurt=1">',
+  '"><svg onload=window.hurt=2>',
+  '<script>window.hurt=3</script>',
+  '\u202Egnitnuoc\u202C',
+  'x'.repeat(10_000),
+  '🌵🍋👨‍👩‍👧‍👦',
+  "Robert'); --",
+  '{{7*7}}',
+  '&lt;b&gt;',
+  'حديقة',
+];
 
-/** Two hundred names that nobody wishes a program, on things with a guess each, so that the field sheet names them all. */
+/**
+ * Two hundred names that nobody wishes a program, on things with a guess each, so that the field sheet names them all.
+ */
 const NAMES = Array.from({ length: 200 }, (_, index) => `${NASTY[index % NASTY.length]}${index}`);
 
 test('two hundred hostile names are text on the field sheet, on screen and on paper, and among the heights', async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
   const plan = demoPlan('courtyard');
-  const pots = NAMES.map((name, index): Feature => ({ id: `pot-${index}`, kind: 'plant', name, plant: 'lemon', at: [0.5 + (index % 20) * 0.5, 0.5 + Math.floor(index / 20) * 0.7], height: 0.5, spread: 0.3, how: { height: { by: 'guess' } } }));
+  const pots = NAMES.map((name, index): Feature => ({
+    id: `pot-${index}`,
+    kind: 'plant',
+    name,
+    plant: 'lemon',
+    at: [0.5 + (index % 20) * 0.5, 0.5 + Math.floor(index / 20) * 0.7],
+    height: 0.5,
+    spread: 0.3,
+    how: { height: { by: 'guess' } },
+  }));
   await page.getByRole('button', { name: /Yard and files/ }).click();
-  await page.getByLabel('Open a file…').setInputFiles({ name: 'x.plan.json', mimeType: 'application/json', buffer: Buffer.from(planText({ ...plan, name: NASTY[0], features: [...plan.features, ...pots], options: undefined, journal: undefined })) });
+  await page.getByLabel('Open a file…').setInputFiles({
+    name: 'x.plan.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(
+      planText({
+        ...plan,
+        name: NASTY[0],
+        features: [...plan.features, ...pots],
+        options: undefined,
+        journal: undefined,
+      }),
+    ),
+  });
   await page.getByRole('banner').getByText(NASTY[0], { exact: true }).waitFor();
   await page.keyboard.press('Alt+1');
   const harm = (): Promise<unknown> =>

@@ -14,7 +14,8 @@ test('after one visit the page opens, grades and goes on without a network', asy
   await graded(page);
   await page.getByRole('button', { name: 'Settings' }).click();
   await page.getByRole('heading', { level: 1, name: 'Settings' }).waitFor();
-  for (const name of ['Draw the yard', 'Through the year']) await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name }).click();
+  for (const name of ['Draw the yard', 'Through the year'])
+    await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name }).click();
   await page.getByRole('heading', { level: 1, name: 'Through the year' }).waitFor();
   expect(complaints).toEqual([]);
   await context.close();

@@ -8,7 +8,10 @@ const session = browserSession();
 const PLAN = demoPlan('courtyard');
 
 async function openPlant(page: Page, name: string): Promise<Locator> {
-  const plant = page.getByRole('region', { name: 'Plants, worst first' }).getByRole('listitem').filter({ hasText: name });
+  const plant = page
+    .getByRole('region', { name: 'Plants, worst first' })
+    .getByRole('listitem')
+    .filter({ hasText: name });
   await plant.getByRole('button', { name }).click();
   return plant;
 }
@@ -16,8 +19,12 @@ async function openPlant(page: Page, name: string): Promise<Locator> {
 async function axeFindings(page: Page): Promise<string[]> {
   await page.evaluate(AxeBuilderSource.source);
   return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
-    const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    const { axe } = window as unknown as {
+      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run({
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
   });
 }
@@ -56,7 +63,13 @@ test('hour by date: the arrow keys walk its cells, and Enter sets the sun bar to
   await grid.getByRole('columnheader', { name: /week of 1 June/ }).waitFor();
   await grid.locator('[tabindex="0"]').focus();
   for (const key of ['ArrowRight', 'ArrowDown']) await page.keyboard.press(key);
-  await expect.poll(() => grid.locator('[tabindex="0"]').evaluate((cell) => cell === document.activeElement && (cell as HTMLTableCellElement).cellIndex)).toBe(2);
+  await expect
+    .poll(() =>
+      grid
+        .locator('[tabindex="0"]')
+        .evaluate((cell) => cell === document.activeElement && (cell as HTMLTableCellElement).cellIndex),
+    )
+    .toBe(2);
   await page.keyboard.press('Enter');
   await expect.poll(() => page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
   await lemon.getByRole('button', { name: 'Any sun', exact: true }).click();
@@ -73,15 +86,23 @@ test('the yard as the sun sees it says how many plants are lit, and at night tha
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
   await page.getByText('The yard as the sun sees it').click();
-  await page.getByRole('img', { name: /^17:00, 21 July\. The sun sees (all|\d+) of your \d+ plants and beds\.$/ }).waitFor();
+  await page
+    .getByRole('img', { name: /^17:00, 21 July\. The sun sees (all|\d+) of your \d+ plants and beds\.$/ })
+    .waitFor();
   const picture = page.locator('details', { has: page.getByText('The yard as the sun sees it') }).last();
   await picture.getByText('The same as a table').click();
-  await expect.poll(() => picture.getByRole('row').filter({ hasText: 'Lemon pot' }).textContent()).toMatch(/Lemon pot\d+ %/);
+  await expect
+    .poll(() => picture.getByRole('row').filter({ hasText: 'Lemon pot' }).textContent())
+    .toMatch(/Lemon pot\d+ %/);
   await picture.getByText('The day in 6 stills').click();
   await expect.poll(() => picture.getByRole('img', { name: /The sun sees/ }).count()).toBe(7);
   await page.getByText('The shadow of a 1 m stick').click();
   // Highest sun of that day, 14:26 by the clocks; a shadow lies away from it.
-  await page.getByRole('img', { name: /^On 21 July a stick of 1 m throws its shortest shadow about 14:30: 0\.3\d m to the north\.$/ }).waitFor();
+  await page
+    .getByRole('img', {
+      name: /^On 21 July a stick of 1 m throws its shortest shadow about 14:30: 0\.3\d m to the north\.$/,
+    })
+    .waitFor();
   expect(await axeFindings(page)).toEqual([]);
   await page.getByRole('slider', { name: /time/i }).first().focus();
   await page.keyboard.press('Home');

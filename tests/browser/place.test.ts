@@ -9,13 +9,24 @@ import { SIZES, browserSession, openApp } from './harness.ts';
 const session = browserSession();
 const demo = demoPlan('courtyard');
 
-async function atPlaces(size: keyof typeof SIZES): Promise<{ page: Page; best: Locator; now: Locator; complaints: string[]; close: () => Promise<void> }> {
+async function atPlaces(
+  size: keyof typeof SIZES,
+): Promise<{ page: Page; best: Locator; now: Locator; complaints: string[]; close: () => Promise<void> }> {
   const context = await session.context({ viewport: SIZES[size], hasTouch: size === 'phone' });
   const { page, complaints } = await openApp(context, session.site.address);
-  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Place|Pots/ }).click();
+  await page
+    .getByRole('navigation', { name: 'Stages' })
+    .getByRole('button', { name: /Place|Pots/ })
+    .click();
   const best = page.getByRole('region', { name: 'Best places' });
   await best.waitFor({ state: 'attached' });
-  return { page, best, now: page.getByRole('region', { name: 'Where it is on the drawing' }), complaints, close: () => context.close() };
+  return {
+    page,
+    best,
+    now: page.getByRole('region', { name: 'Where it is on the drawing' }),
+    complaints,
+    close: () => context.close(),
+  };
 }
 
 /** Where a point of the courtyard, 11 by 8.5 m, lies on the screen. */
@@ -25,75 +36,98 @@ async function onCourtyard(page: Page, [x, y]: PlanPoint): Promise<{ x: number; 
   return { x: ground.x + (ground.width * x) / 11, y: ground.y + ground.height * (1 - y / 8.5) };
 }
 
-test('a pot dragged about is judged where it is, stays in the yard while it is tried in an option, and is moved only when it is', async () => {
-  const { page, best, now, complaints, close } = await atPlaces('laptop');
-  const before = await planOf(page);
-  expect(await faultsOf(page)).toEqual([]);
+test(
+  'a pot dragged about is judged where it is, stays in the yard while it is tried in an option, and is moved ' +
+    'only when it is',
+  async () => {
+    const { page, best, now, complaints, close } = await atPlaces('laptop');
+    const before = await planOf(page);
+    expect(await faultsOf(page)).toEqual([]);
 
-  // Off the leaves' edge, where the width is taken hold of; the well is at (7, 5), and no pot may stand on it.
-  const from = await onCourtyard(page, [9.6, 6.2]);
-  const well = await onCourtyard(page, [7, 4.8]);
-  await page.mouse.move(from.x, from.y);
-  await page.mouse.down();
-  await page.mouse.move(well.x, well.y, { steps: 4 });
-  await now.getByText(/^~ Tried there.*Lemon pot: /).waitFor();
-  await now.getByText('It may not stand there: no pot may stand on the well.').waitFor();
-  await page.mouse.up();
-  await now.getByText(/^Tried there, in option D\. Lemon pot: /).waitFor();
-  const tried = await planOf(page);
-  expect(tried.features).toEqual(before.features);
-  expect(tried.options?.at(-1)).toMatchObject({ id: 'D', moves: { lemon: [expect.closeTo(7, 0), expect.closeTo(5, 0)] } });
-  await now.getByRole('button', { name: 'Put it back' }).press('Enter');
-  await now.getByText(/^Lemon pot: /).waitFor();
+    // Off the leaves' edge, where the width is taken hold of; the well is at (7, 5), and no pot may stand on it.
+    const from = await onCourtyard(page, [9.6, 6.2]);
+    const well = await onCourtyard(page, [7, 4.8]);
+    await page.mouse.move(from.x, from.y);
+    await page.mouse.down();
+    await page.mouse.move(well.x, well.y, { steps: 4 });
+    await now.getByText(/^~ Tried there.*Lemon pot: /).waitFor();
+    await now.getByText('It may not stand there: no pot may stand on the well.').waitFor();
+    await page.mouse.up();
+    await now.getByText(/^Tried there, in option D\. Lemon pot: /).waitFor();
+    const tried = await planOf(page);
+    expect(tried.features).toEqual(before.features);
+    expect(tried.options?.at(-1)).toMatchObject({
+      id: 'D',
+      moves: { lemon: [expect.closeTo(7, 0), expect.closeTo(5, 0)] },
+    });
+    await now.getByRole('button', { name: 'Put it back' }).press('Enter');
+    await now.getByText(/^Lemon pot: /).waitFor();
 
-  // A tap on hatched ground says why it is hatched; every reason is listed with its ground.
-  const tap = await onCourtyard(page, [1.9, 3]);
-  await page.mouse.click(tap.x, tap.y);
-  await page.getByRole('region', { name: 'Hatched ground' }).getByText('Not there: it would grow into the hydrangea.').waitFor({ state: 'attached' });
-  await page.mouse.click(well.x, well.y);
-  await page.getByRole('region', { name: 'Hatched ground' }).getByText('Not there: no pot may stand on the well.').waitFor({ state: 'attached' });
-  await page.getByText('Every reason, and how much ground it takes').press('Enter');
-  await page.getByRole('listitem').filter({ hasText: 'No pot may stand on the well' }).waitFor({ state: 'attached' });
+    // A tap on hatched ground says why it is hatched; every reason is listed with its ground.
+    const tap = await onCourtyard(page, [1.9, 3]);
+    await page.mouse.click(tap.x, tap.y);
+    await page
+      .getByRole('region', { name: 'Hatched ground' })
+      .getByText('Not there: it would grow into the hydrangea.')
+      .waitFor({ state: 'attached' });
+    await page.mouse.click(well.x, well.y);
+    await page
+      .getByRole('region', { name: 'Hatched ground' })
+      .getByText('Not there: no pot may stand on the well.')
+      .waitFor({ state: 'attached' });
+    await page.getByText('Every reason, and how much ground it takes').press('Enter');
+    await page.getByRole('listitem').filter({ hasText: 'No pot may stand on the well' }).waitFor({ state: 'attached' });
 
-  await best.getByRole('button', { name: 'I have moved it' }).press('Enter');
-  const undo = page.getByRole('button', { name: 'Undo: Move Lemon pot' });
-  await undo.waitFor();
-  const after = await planOf(page);
-  expect(after.journal).toHaveLength((before.journal?.length ?? 0) + 1);
-  expect(after.journal?.at(-1)).toMatchObject({ what: 'moved', feature: 'lemon' });
-  expect(after.features.find(({ id }) => id === 'lemon')).not.toEqual(before.features.find(({ id }) => id === 'lemon'));
-  await undo.click();
-  await expect.poll(async () => (await planOf(page)).features).toEqual(before.features);
-  expect(complaints).toEqual([]);
-  await close();
-});
+    await best.getByRole('button', { name: 'I have moved it' }).press('Enter');
+    const undo = page.getByRole('button', { name: 'Undo: Move Lemon pot' });
+    await undo.waitFor();
+    const after = await planOf(page);
+    expect(after.journal).toHaveLength((before.journal?.length ?? 0) + 1);
+    expect(after.journal?.at(-1)).toMatchObject({ what: 'moved', feature: 'lemon' });
+    expect(after.features.find(({ id }) => id === 'lemon')).not.toEqual(
+      before.features.find(({ id }) => id === 'lemon'),
+    );
+    await undo.click();
+    await expect.poll(async () => (await planOf(page)).features).toEqual(before.features);
+    expect(complaints).toEqual([]);
+    await close();
+  },
+);
 
-test('by keys and taps alone, on a phone: the best places are the engine’s, with staying among them, and the yard stays as it was', async () => {
-  const { page, best, now, complaints, close } = await atPlaces('phone');
-  const answer = placeOf(demo, { plant: 'lemon' });
-  if (!answer.ok) throw new Error(answer.problems[0]?.message);
-  const { spots, swaps } = answer.value;
-  await best.getByText(spots[0].sentence).waitFor({ state: 'attached' });
-  expect(await best.getByRole('button', { name: /Stay where it is/ }).count()).toBe(1);
-  expect(await faultsOf(page)).toEqual([]);
-  await best.getByRole('button', { name: 'Put it there in a new option' }).press('Enter');
-  await page.getByRole('button', { name: 'Undo: Put Lemon pot elsewhere in option D' }).waitFor();
-  const put = await planOf(page);
-  expect(put.features).toEqual(demo.features);
-  expect(put.options?.at(-1)).toMatchObject({ id: 'D', moves: { lemon: spots[0].at } });
+test(
+  'by keys and taps alone, on a phone: the best places are the engine’s, with staying among them, and the yard ' +
+    'stays as it was',
+  async () => {
+    const { page, best, now, complaints, close } = await atPlaces('phone');
+    const answer = placeOf(demo, { plant: 'lemon' });
+    if (!answer.ok) throw new Error(answer.problems[0]?.message);
+    const { spots, swaps } = answer.value;
+    await best.getByText(spots[0].sentence).waitFor({ state: 'attached' });
+    expect(await best.getByRole('button', { name: /Stay where it is/ }).count()).toBe(1);
+    expect(await faultsOf(page)).toEqual([]);
+    await best.getByRole('button', { name: 'Put it there in a new option' }).press('Enter');
+    await page.getByRole('button', { name: 'Undo: Put Lemon pot elsewhere in option D' }).waitFor();
+    const put = await planOf(page);
+    expect(put.features).toEqual(demo.features);
+    expect(put.options?.at(-1)).toMatchObject({ id: 'D', moves: { lemon: spots[0].at } });
 
-  await best.getByRole('button', { name: 'Next ›' }).press('Enter');
-  await best.getByText(spots[1].sentence).waitFor({ state: 'attached' });
-  await now.getByText('Drag it on the drawing, or type where').press('Enter');
-  await now.getByLabel('Across, x').fill('3');
-  await now.getByLabel('Across, x').press('Enter');
-  await now.getByRole('button', { name: '10 cm up' }).press('Enter');
-  await expect.poll(async () => (await planOf(page)).options?.at(-1)?.moves?.lemon).toEqual([3, expect.closeTo(spots[0].at[1] + 0.1, 6)]);
+    await best.getByRole('button', { name: 'Next ›' }).press('Enter');
+    await best.getByText(spots[1].sentence).waitFor({ state: 'attached' });
+    await now.getByText('Drag it on the drawing, or type where').press('Enter');
+    await now.getByLabel('Across, x').fill('3');
+    await now.getByLabel('Across, x').press('Enter');
+    await now.getByRole('button', { name: '10 cm up' }).press('Enter');
+    await expect
+      .poll(async () => (await planOf(page)).options?.at(-1)?.moves?.lemon)
+      .toEqual([3, expect.closeTo(spots[0].at[1] + 0.1, 6)]);
 
-  await best.getByRole('button', { name: 'Change them in option D' }).press('Enter');
-  await expect.poll(async () => Object.keys((await planOf(page)).options?.at(-1)?.moves ?? {}).toSorted()).toEqual(['lemon', swaps[0].with].toSorted());
-  await page.getByLabel('Can it be moved?').selectOption({ label: 'never' });
-  await page.getByRole('alert').getByText('Lemon pot is marked as too heavy to move').waitFor({ state: 'attached' });
-  expect(complaints).toEqual([]);
-  await close();
-});
+    await best.getByRole('button', { name: 'Change them in option D' }).press('Enter');
+    await expect
+      .poll(async () => Object.keys((await planOf(page)).options?.at(-1)?.moves ?? {}).toSorted())
+      .toEqual(['lemon', swaps[0].with].toSorted());
+    await page.getByLabel('Can it be moved?').selectOption({ label: 'never' });
+    await page.getByRole('alert').getByText('Lemon pot is marked as too heavy to move').waitFor({ state: 'attached' });
+    expect(complaints).toEqual([]);
+    await close();
+  },
+);

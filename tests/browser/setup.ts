@@ -13,7 +13,8 @@ declare module 'vitest' {
 }
 
 /**
- * Builds the page and starts the one shared browser when the first browser test asks, and never for a run without browser tests.
+ * Builds the page and starts the one shared browser when the first browser test asks, and never for a run without
+ * browser tests.
  */
 export default async function setup(project: TestProject): Promise<() => Promise<void>> {
   let site: Promise<Site> | null = null;

@@ -9,27 +9,40 @@ const session = browserSession();
 async function axeFindings(page: Page): Promise<string[]> {
   await page.evaluate(AxeBuilderSource.source);
   return page.evaluate(async () => {
-    const { axe } = window as unknown as { axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> } };
-    const { violations } = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    const { axe } = window as unknown as {
+      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+    };
+    const { violations } = await axe.run({
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
     return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
   });
 }
 
-/** Buttons, links and fields that a finger could miss: smaller than `least` px either way, as far as they can be seen. */
+/**
+ * Buttons, links and fields that a finger could miss: smaller than `least` px either way, as far as they can be seen.
+ */
 function smallTargets(page: Page, least: number): Promise<string[]> {
   return page.evaluate((size) => {
     const small: string[] = [];
-    for (const element of document.querySelectorAll<HTMLElement>('button, a[href], label:has(input[type=radio]), select, input[type=text]')) {
+    for (const element of document.querySelectorAll<HTMLElement>(
+      'button, a[href], label:has(input[type=radio]), select, input[type=text]',
+    )) {
       const { width, height } = element.getBoundingClientRect();
       const inSentence = element.closest('p') !== null && getComputedStyle(element).display === 'inline';
-      const isSeen = element.checkVisibility({ visibilityProperty: true, opacityProperty: true }) && width > 1 && !element.classList.contains('skip-link');
-      if (isSeen && !inSentence && (width < size - 0.5 || height < size - 0.5)) small.push(`${element.textContent.trim().slice(0, 30)} ${Math.round(width)}×${Math.round(height)}`);
+      const isSeen =
+        element.checkVisibility({ visibilityProperty: true, opacityProperty: true }) &&
+        width > 1 &&
+        !element.classList.contains('skip-link');
+      if (isSeen && !inSentence && (width < size - 0.5 || height < size - 0.5))
+        small.push(`${element.textContent.trim().slice(0, 30)} ${Math.round(width)}×${Math.round(height)}`);
     }
     return small;
   }, least);
 }
 
-const widerThanWindow = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+const widerThanWindow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 describe('the page opens with the demo yard graded, and says so in words', () => {
   for (const [name, viewport] of Object.entries(SIZES)) {
@@ -37,7 +50,10 @@ describe('the page opens with the demo yard graded, and says so in words', () =>
       const context = await session.context({ viewport, hasTouch: name === 'phone' });
       const { page, complaints } = await openApp(context, session.site.address);
       await page.getByRole('button', { name: /The well courtyard/ }).waitFor();
-      await page.getByRole('region', { name: 'Sun bar' }).getByText(/sun \d+° high in the/).waitFor();
+      await page
+        .getByRole('region', { name: 'Sun bar' })
+        .getByText(/sun \d+° high in the/)
+        .waitFor();
       await page.getByText('Next:').waitFor();
       expect(await widerThanWindow(page)).toBe(0);
       expect(await smallTargets(page, name === 'phone' ? 44 : 24)).toEqual([]);
@@ -75,7 +91,9 @@ test('dark, bright sun, and bigger letters read as well as plain light; yard and
   await page.getByRole('button', { name: 'Settings' }).click();
   await page.getByLabel(/Bright sun/).check();
   await page.getByRole('radio', { name: 'Bigger', exact: true }).check();
-  await expect.poll(() => page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)');
+  await expect
+    .poll(() => page.evaluate(() => getComputedStyle(document.body).backgroundColor))
+    .toBe('rgb(255, 255, 255)');
   expect(await axeFindings(page)).toEqual([]);
   await context.close();
 });
@@ -83,10 +101,21 @@ test('dark, bright sun, and bigger letters read as well as plain light; yard and
 /** Parts of the page that lie over each other, and rows of it pressed to less than what is in them. */
 function squeezedParts(page: Page): Promise<string[]> {
   return page.evaluate(() => {
-    const parts = ['.top-bar', '.map-slot', '.sun-bar', '.slip', '.stage-tabs'].map((name) => ({ name, element: document.querySelector(name), box: document.querySelector(name)?.getBoundingClientRect() ?? new DOMRect() }));
+    const parts = ['.top-bar', '.map-slot', '.sun-bar', '.slip', '.stage-tabs'].map((name) => ({
+      name,
+      element: document.querySelector(name),
+      box: document.querySelector(name)?.getBoundingClientRect() ?? new DOMRect(),
+    }));
     return parts.flatMap(({ name, element, box: a }, index) => [
-      ...parts.slice(index + 1).filter(({ box: b }) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1).map((other) => `${name} and ${other.name}`),
-      ...(name !== '.map-slot' && element && element.scrollHeight > element.clientHeight + 1 ? [`${name} is cut off`] : []),
+      ...parts
+        .slice(index + 1)
+        .filter(
+          ({ box: b }) => a.left < b.right - 1 && b.left < a.right - 1 && a.top < b.bottom - 1 && b.top < a.bottom - 1,
+        )
+        .map((other) => `${name} and ${other.name}`),
+      ...(name !== '.map-slot' && element && element.scrollHeight > element.clientHeight + 1
+        ? [`${name} is cut off`]
+        : []),
     ]);
   });
 }
@@ -121,28 +150,32 @@ test('the time and the date are moved by keys, and what they mean is said', asyn
   await context.close();
 });
 
-test('where what has the keyboard goes away it finds another place; a screen reader hears what undo did and which plants fare otherwise', async () => {
-  const context = await session.context();
-  const { page } = await openApp(context, session.site.address);
-  const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
-  const said = page.locator('.shell > [role=status]');
-  await page.getByRole('button', { name: 'What happened in my yard?' }).press('Enter');
-  await page.getByRole('button', { name: /^Back to/ }).press('Enter');
-  await expect.poll(focused).toBe('Find the heat');
-  await page.keyboard.press('Alt+1');
-  await expect.poll(focused).toBe('Draw the yard');
-  await page.getByRole('button', { name: 'Add wall' }).press('Enter');
-  await page.getByLabel('Type it').press('Escape');
-  await expect.poll(focused).toBe('Add wall');
-  await page.getByRole('button', { name: /Units: m/ }).press('Enter');
-  await page.getByRole('button', { name: /^Undo/ }).press('Enter');
-  await expect.poll(() => said.textContent()).toBe('Taken back: Show feet and inches.');
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Undo');
-  await page.keyboard.press('Alt+4');
-  await page.getByRole('group', { name: 'Show on the drawing' }).getByRole('button', { name: /^B/ }).press('Enter');
-  await expect.poll(() => said.textContent()).toContain('Lemon pot: too dark, was will burn.');
-  await context.close();
-});
+test(
+  'where what has the keyboard goes away it finds another place; a screen reader hears what undo did and which ' +
+    'plants fare otherwise',
+  async () => {
+    const context = await session.context();
+    const { page } = await openApp(context, session.site.address);
+    const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
+    const said = page.locator('.shell > [role=status]');
+    await page.getByRole('button', { name: 'What happened in my yard?' }).press('Enter');
+    await page.getByRole('button', { name: /^Back to/ }).press('Enter');
+    await expect.poll(focused).toBe('Find the heat');
+    await page.keyboard.press('Alt+1');
+    await expect.poll(focused).toBe('Draw the yard');
+    await page.getByRole('button', { name: 'Add wall' }).press('Enter');
+    await page.getByLabel('Type it').press('Escape');
+    await expect.poll(focused).toBe('Add wall');
+    await page.getByRole('button', { name: /Units: m/ }).press('Enter');
+    await page.getByRole('button', { name: /^Undo/ }).press('Enter');
+    await expect.poll(() => said.textContent()).toBe('Taken back: Show feet and inches.');
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Undo');
+    await page.keyboard.press('Alt+4');
+    await page.getByRole('group', { name: 'Show on the drawing' }).getByRole('button', { name: /^B/ }).press('Enter');
+    await expect.poll(() => said.textContent()).toContain('Lemon pot: too dark, was will burn.');
+    await context.close();
+  },
+);
 
 test('a change of units is one step with a name, taken back and brought again by keys', async () => {
   const context = await session.context();

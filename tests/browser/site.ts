@@ -18,14 +18,27 @@ export interface Site {
 }
 
 /** Not the package's own list: that switches web security off, and a privacy test under it would prove nothing. */
-export const BROWSER_ARGS = ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'] as const;
+export const BROWSER_ARGS = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+] as const;
 
 const CONFIG = fileURLToPath(new URL('../../web/vite.config.ts', import.meta.url));
 const INSTALLED = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome'] as const;
 
 export async function startSite(): Promise<Site> {
   const [dist, executable] = await Promise.all([buildPage(), findBrowser()]);
-  const server = await preview({ configFile: CONFIG, logLevel: 'error', build: { outDir: dist }, preview: { host: '127.0.0.1', port: 0, open: false } });
+  const server = await preview({
+    configFile: CONFIG,
+    logLevel: 'error',
+    build: { outDir: dist },
+    preview: { host: '127.0.0.1', port: 0, open: false },
+  });
   const browser = await chromium.launchServer({ executablePath: executable, args: [...BROWSER_ARGS] });
   const address = server.resolvedUrls?.local[0];
   if (!address) throw new Error('The page is not being served.');
@@ -57,7 +70,9 @@ async function findBrowser(): Promise<string> {
     for (const name of INSTALLED) if (existsSync(join(folder, name))) return join(folder, name);
   }
   // It unpacks into the temporary folder and never replaces an older copy there: give each version a folder of its own.
-  const { version } = JSON.parse(await readFile(new URL('../../node_modules/@sparticuz/chromium/package.json', import.meta.url), 'utf8')) as { version: string };
+  const { version } = JSON.parse(
+    await readFile(new URL('../../node_modules/@sparticuz/chromium/package.json', import.meta.url), 'utf8'),
+  ) as { version: string };
   const before = process.env.TMPDIR;
   process.env.TMPDIR = join(tmpdir(), `shadewright-chromium-${version}`);
   await mkdir(process.env.TMPDIR, { recursive: true });

@@ -9,10 +9,16 @@ const session = browserSession();
 /** Sizes after gzip, the budget of DEVELOPERS.md. [bytes] */
 const FIRST_PICTURE = 150_000;
 const FIRST_STAGES = 260_000;
-/** What six stages came to, rounded up: the later ones add building, placing, siting and the year, in their worker and their cards. */
+/**
+ * What six stages came to, rounded up: the later ones add building, placing, siting and the year, in their worker and
+ * their cards.
+ */
 const ALL = 400_000;
 
-/** What only the later stages, how sure all is and what goes out to others load; all else may be wanted by somebody who answers the first questions, draws, measures and looks at the heat. */
+/**
+ * What only the later stages, how sure all is and what goes out to others load; all else may be wanted by somebody who
+ * answers the first questions, draws, measures and looks at the heat.
+ */
 const LATER = 'app/later-stages.ts';
 /** What a worker loads it asks for by itself, unseen by the page. */
 const MAP_WORKER = 'worker/engine.worker.ts';
@@ -29,7 +35,8 @@ interface ManifestEntry {
 
 type Manifest = Readonly<Record<string, ManifestEntry>>;
 
-const readManifest = async (): Promise<Manifest> => JSON.parse(await readFile(join(session.site.dist, '.vite/manifest.json'), 'utf8')) as Manifest;
+const readManifest = async (): Promise<Manifest> =>
+  JSON.parse(await readFile(join(session.site.dist, '.vite/manifest.json'), 'utf8')) as Manifest;
 
 /** The files of some parts and of all that they import, and import later too where that is asked for. */
 function filesOf(manifest: Manifest, keys: readonly string[], later: (key: string) => boolean): Set<string> {
@@ -44,7 +51,8 @@ function filesOf(manifest: Manifest, keys: readonly string[], later: (key: strin
   return new Set([...seen].flatMap((key) => [manifest[key].file, ...(manifest[key].css ?? [])]));
 }
 
-const gzipped = async (file: string): Promise<number> => gzipSync(await readFile(join(session.site.dist, file)), { level: 9 }).length;
+const gzipped = async (file: string): Promise<number> =>
+  gzipSync(await readFile(join(session.site.dist, file)), { level: 9 }).length;
 
 async function sumOf(files: Iterable<string>): Promise<number> {
   const sizes = await Promise.all([...new Set(files)].map(gzipped));
@@ -59,7 +67,12 @@ test('what is loaded until the first graded picture stays within its budget', as
   await page.addInitScript(() => {
     // The moment is taken where it happens: what is asked for later does not count, however slow the machine.
     const watch = new MutationObserver(() => {
-      if (!/\d burns?|at risk|none burns|no plants yet/.test(document.querySelector('nav[aria-label="Stages"]')?.textContent ?? '')) return;
+      if (
+        !/\d burns?|at risk|none burns|no plants yet/.test(
+          document.querySelector('nav[aria-label="Stages"]')?.textContent ?? '',
+        )
+      )
+        return;
       performance.mark('graded');
       watch.disconnect();
     });
@@ -69,9 +82,14 @@ test('what is loaded until the first graded picture stays within its budget', as
   await graded(page);
   const asked = await page.evaluate(() => {
     const [{ startTime }] = performance.getEntriesByName('graded');
-    return performance.getEntriesByType('resource').filter((entry) => entry.startTime <= startTime).map(({ name }) => name);
+    return performance
+      .getEntriesByType('resource')
+      .filter((entry) => entry.startTime <= startTime)
+      .map(({ name }) => name);
   });
-  const ofPage = asked.filter((url) => url.startsWith(session.site.address)).map((url) => new URL(url).pathname.slice(1));
+  const ofPage = asked
+    .filter((url) => url.startsWith(session.site.address))
+    .map((url) => new URL(url).pathname.slice(1));
   const ofWorker = filesOf(await readManifest(), [MAP_WORKER], () => false);
   const files = new Set(['index.html', ...ofPage, ...ofWorker]);
   const sum = await sumOf(files);

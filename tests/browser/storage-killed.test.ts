@@ -23,7 +23,11 @@ afterAll(() => rm(profile, { recursive: true, force: true, maxRetries: 3 }));
 
 /** A browser of this test's own, that it may kill, on the one profile. */
 async function start(): Promise<{ process: ChildProcess; browser: Browser; page: Page }> {
-  const process = spawn(site.executable, [...BROWSER_ARGS, '--headless', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'], { detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
+  const process = spawn(
+    site.executable,
+    [...BROWSER_ARGS, '--headless', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'],
+    { detached: true, stdio: ['ignore', 'ignore', 'pipe'] },
+  );
   const endpoint = await new Promise<string>((resolve, reject) => {
     let said = '';
     process.stderr?.on('data', (chunk: Buffer) => {
@@ -58,46 +62,52 @@ function seeded(seed: number): () => number {
 const nameShown = (page: Page): Promise<string> => page.locator('.top-bar-name').innerText();
 const numberOf = (name: string): number => Number(/^Yard (\d+)$/.exec(name)?.[1] ?? 0);
 
-test(`killed ${KILLS} times at random instants of a session (seed ${SEED}), the yard is always at or after the last state called saved`, async () => {
-  const random = seeded(SEED);
-  let saidSaved = 0;
-  for (let round = 0; round <= KILLS; round++) {
-    const own = await start();
-    const { page } = own;
-    await page.goto(site.address);
-    await graded(page);
-    const found = numberOf(await nameShown(page));
-    expect(found).toBeGreaterThanOrEqual(saidSaved);
-    // Killed before anything could be kept, there is nothing to undo.
-    if (found > 0) expect(await page.getByRole('button', { name: /^Undo: Rename the yard/ }).isEnabled()).toBe(true);
-    if (round === KILLS) {
+test(
+  `killed ${KILLS} times at random instants of a session (seed ${SEED}), the yard is always at or after the ` +
+    `last state called saved`,
+  async () => {
+    const random = seeded(SEED);
+    let saidSaved = 0;
+    for (let round = 0; round <= KILLS; round++) {
+      const own = await start();
+      const { page } = own;
+      await page.goto(site.address);
+      await graded(page);
+      const found = numberOf(await nameShown(page));
+      expect(found).toBeGreaterThanOrEqual(saidSaved);
+      // Killed before anything could be kept, there is nothing to undo.
+      if (found > 0) expect(await page.getByRole('button', { name: /^Undo: Rename the yard/ }).isEnabled()).toBe(true);
+      if (round === KILLS) {
+        await kill(own);
+        break;
+      }
+      page.on('console', (message) => {
+        const said = /^said saved: (.*)$/.exec(message.text());
+        if (said) saidSaved = Math.max(saidSaved, numberOf(said[1]));
+      });
+      await page.getByRole('button', { name: /Yard and files/ }).click();
+      await page.getByRole('textbox', { name: 'Name of this yard' }).waitFor();
+      await page.evaluate((from) => {
+        const field = document.querySelector<HTMLInputElement>('.files-name input');
+        const mark = document.querySelector('.top-bar') as HTMLElement;
+        const report = (): void => {
+          if (mark.querySelector('.saved-mark')?.textContent === 'saved')
+            console.log(`said saved: ${mark.querySelector('.top-bar-name')?.textContent}`);
+        };
+        new MutationObserver(report).observe(mark, { subtree: true, childList: true, characterData: true });
+        let next = from;
+        setInterval(() => {
+          if (!field) return;
+          field.value = `Yard ${++next}`;
+          field.dispatchEvent(new Event('change', { bubbles: true }));
+        }, 11);
+      }, found);
+      await page.waitForTimeout(60 + random() * 500);
+      // However slow the machine, the last session has said "saved" before it is killed.
+      if (round === KILLS - 1) await expect.poll(() => saidSaved, { timeout: 20_000 }).toBeGreaterThan(KILLS);
       await kill(own);
-      break;
     }
-    page.on('console', (message) => {
-      const said = /^said saved: (.*)$/.exec(message.text());
-      if (said) saidSaved = Math.max(saidSaved, numberOf(said[1]));
-    });
-    await page.getByRole('button', { name: /Yard and files/ }).click();
-    await page.getByRole('textbox', { name: 'Name of this yard' }).waitFor();
-    await page.evaluate((from) => {
-      const field = document.querySelector<HTMLInputElement>('.files-name input');
-      const mark = document.querySelector('.top-bar') as HTMLElement;
-      const report = (): void => {
-        if (mark.querySelector('.saved-mark')?.textContent === 'saved') console.log(`said saved: ${mark.querySelector('.top-bar-name')?.textContent}`);
-      };
-      new MutationObserver(report).observe(mark, { subtree: true, childList: true, characterData: true });
-      let next = from;
-      setInterval(() => {
-        if (!field) return;
-        field.value = `Yard ${++next}`;
-        field.dispatchEvent(new Event('change', { bubbles: true }));
-      }, 11);
-    }, found);
-    await page.waitForTimeout(60 + random() * 500);
-    // However slow the machine, the last session has said "saved" before it is killed.
-    if (round === KILLS - 1) await expect.poll(() => saidSaved, { timeout: 20_000 }).toBeGreaterThan(KILLS);
-    await kill(own);
-  }
-  expect(saidSaved).toBeGreaterThan(KILLS);
-}, 120_000);
+    expect(saidSaved).toBeGreaterThan(KILLS);
+  },
+  120_000,
+);

@@ -5,7 +5,12 @@ import { browserSession, graded, openApp, saved } from './harness.ts';
 
 const session = browserSession();
 
-const yardButton = (page: Page, name: string): Promise<void> => page.getByRole('button', { name: `Yard and files: ${name}` }).or(page.getByRole('button', { name })).first().waitFor();
+const yardButton = (page: Page, name: string): Promise<void> =>
+  page
+    .getByRole('button', { name: `Yard and files: ${name}` })
+    .or(page.getByRole('button', { name }))
+    .first()
+    .waitFor();
 
 async function openFiles(page: Page): Promise<void> {
   await page.getByRole('button', { name: /Yard and files/ }).click();
@@ -46,26 +51,30 @@ test('undo and redo reach over a reload, step by named step, to the first', asyn
   await context.close();
 });
 
-test('two tabs cannot overwrite each other: the older one turns to looking only, and can go on from the newest or keep its own', async () => {
-  const { context, page: older } = await fresh();
-  await saved(older);
-  const { page: newer } = await openApp(context, session.site.address);
-  await openFiles(newer);
-  await rename(newer, 'Changed in the newer tab');
-  await saved(newer);
-  await older.getByText('look only').waitFor();
-  await older.keyboard.press('Alt+1');
-  await expect.poll(() => older.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
-  await older.getByRole('button', { name: 'Show the newest' }).click();
-  await yardButton(older, 'Changed in the newer tab');
-  await openFiles(older);
-  await rename(older, 'Changed in the older tab');
-  await saved(older);
-  await newer.getByText('look only').waitFor();
-  await newer.getByRole('button', { name: 'Keep this one as a copy' }).click();
-  await yardButton(newer, 'Changed in the newer tab, copy');
-  await context.close();
-});
+test(
+  'two tabs cannot overwrite each other: the older one turns to looking only, and can go on from the newest or ' +
+    'keep its own',
+  async () => {
+    const { context, page: older } = await fresh();
+    await saved(older);
+    const { page: newer } = await openApp(context, session.site.address);
+    await openFiles(newer);
+    await rename(newer, 'Changed in the newer tab');
+    await saved(newer);
+    await older.getByText('look only').waitFor();
+    await older.keyboard.press('Alt+1');
+    await expect.poll(() => older.getByRole('button', { name: /^Undo/ }).isDisabled()).toBe(true);
+    await older.getByRole('button', { name: 'Show the newest' }).click();
+    await yardButton(older, 'Changed in the newer tab');
+    await openFiles(older);
+    await rename(older, 'Changed in the older tab');
+    await saved(older);
+    await newer.getByText('look only').waitFor();
+    await newer.getByRole('button', { name: 'Keep this one as a copy' }).click();
+    await yardButton(newer, 'Changed in the newer tab, copy');
+    await context.close();
+  },
+);
 
 test('a tab that never heard of the other still cannot overwrite it', async () => {
   const { context, page: deaf } = await fresh(() => {
@@ -91,7 +100,10 @@ describe('what the browser refuses is said, with a file at hand', () => {
         throw new DOMException('no', 'SecurityError');
       };
     });
-    await page.getByText(/does not let Shadewright keep anything/).first().waitFor();
+    await page
+      .getByText(/does not let Shadewright keep anything/)
+      .first()
+      .waitFor();
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save a file' }).first().click();
     expect((await download).suggestedFilename()).toBe('The-well-courtyard.plan.json');
@@ -110,7 +122,10 @@ describe('what the browser refuses is said, with a file at hand', () => {
     });
     await openFiles(page);
     await rename(page, 'One too many');
-    await page.getByText(/no room left for the yard/).first().waitFor();
+    await page
+      .getByText(/no room left for the yard/)
+      .first()
+      .waitFor();
     await page.getByRole('banner').getByText('not saved').waitFor();
     await page.getByRole('button', { name: 'Save a file' }).first().waitFor();
     await context.close();
@@ -144,18 +159,25 @@ describe('what the browser refuses is said, with a file at hand', () => {
     await page.getByRole('button', { name: 'Make a copy here' }).click();
     await yardButton(page, 'The well courtyard, copy');
     await saved(page);
-    const clear = (): Promise<unknown> => page.evaluate(() => new Promise((resolve) => (indexedDB.deleteDatabase('shadewright').onsuccess = resolve)));
+    const clear = (): Promise<unknown> =>
+      page.evaluate(() => new Promise((resolve) => (indexedDB.deleteDatabase('shadewright').onsuccess = resolve)));
     // With the yard still on the screen, all of it is kept again, and that is said.
     await clear();
     await rename(page, 'Kept again');
-    await page.getByText(/This browser had cleared what it kept of this yard; it is kept again now/).first().waitFor();
+    await page
+      .getByText(/This browser had cleared what it kept of this yard; it is kept again now/)
+      .first()
+      .waitFor();
     await saved(page);
     await page.reload();
     await yardButton(page, 'Kept again');
     await page.getByRole('button', { name: 'Undo: Rename the yard' }).waitFor();
     await clear();
     await page.reload();
-    await page.getByText(/has cleared the yards it kept/).first().waitFor();
+    await page
+      .getByText(/has cleared the yards it kept/)
+      .first()
+      .waitFor();
     await context.close();
   });
 });
@@ -185,7 +207,10 @@ describe('files', () => {
         }),
     );
     await page.reload();
-    await page.getByText(/The last file copy of this yard is over a month old/).first().waitFor();
+    await page
+      .getByText(/The last file copy of this yard is over a month old/)
+      .first()
+      .waitFor();
     await page.getByRole('button', { name: 'Save a file' }).first().click();
     await saved(page);
     await page.reload();
@@ -227,7 +252,11 @@ describe('files', () => {
     const { context, page } = await fresh();
     await openFiles(page);
     const plan = demoPlan('lane');
-    const broken = { ...plan, name: 'Nearly sound', features: [...plan.features, { id: 'bent', kind: 'wall', path: [[1, 2]], height: -3, thickness: 0.2 }] };
+    const broken = {
+      ...plan,
+      name: 'Nearly sound',
+      features: [...plan.features, { id: 'bent', kind: 'wall', path: [[1, 2]], height: -3, thickness: 0.2 }],
+    };
     await give(page, 'broken.plan.json', JSON.stringify(broken));
     await page.getByRole('button', { name: 'Open what is sound (1 thing set aside)' }).click();
     await yardButton(page, 'Nearly sound');
@@ -267,7 +296,10 @@ describe('files', () => {
       db.close();
     });
     await page.reload();
-    await page.getByText(/newest state of this yard could not be read/).first().waitFor();
+    await page
+      .getByText(/newest state of this yard could not be read/)
+      .first()
+      .waitFor();
     await yardButton(page, 'Whole');
     await context.close();
   });

@@ -44,18 +44,25 @@ test('a rough climate says so beside every result until a month is typed, and a 
   expect(await page.getByText('Rough climate:').count()).toBe(0);
   await page.getByLabel('July: mean daily low').fill('45');
   await page.getByLabel('July: mean daily low').press('Enter');
-  await page.getByRole('alert').getByText(/a low of 45 °C is not below a high of 41.5 °C/).waitFor();
+  await page
+    .getByRole('alert')
+    .getByText(/a low of 45 °C is not below a high of 41.5 °C/)
+    .waitFor();
   expect(await faultsOf(page)).toEqual([]);
 
-  // Every day 30 °C by night and 38 °C at the fifteenth hour: the month's means of highs and lows are these. The sun shines until one o'clock.
-  const file = epwLines({ row: (_month, _day, hour) => ({ air: hour === 15 ? 38 : 30, beam: hour > 6 && hour <= 13 ? 700 : 0, diffuse: 80 }) }).join('\n');
+  // Every day 30 °C by night and 38 °C at the fifteenth hour: the month's means of highs and lows are these. The sun
+  // shines until one o'clock.
+  const file = epwLines({
+    row: (_month, _day, hour) => ({ air: hour === 15 ? 38 : 30, beam: hour > 6 && hour <= 13 ? 700 : 0, diffuse: 80 }),
+  }).join('\n');
   await dropWeather(page, file);
   await page.getByText('From a weather file.').waitFor();
   const { climate } = await planOf(page);
   expect(climate).toMatchObject({ from: 'file', heatwaveHigh: 38 });
   expect(climate.months.map(({ high, low }) => [high, low])).toEqual(Array.from({ length: 12 }, () => [38, 30]));
 
-  // The yard is reckoned after the file's hours, as the command line's `--weather` does; by its months alone once it is taken off.
+  // The yard is reckoned after the file's hours, as the command line's `--weather` does; by its months alone once it is
+  // taken off.
   const hoursOf = (text: string): Weather => {
     const read = parseEpw(new TextEncoder().encode(text));
     if (!read.ok) throw new Error(read.problems[0].message);
@@ -69,7 +76,8 @@ test('a rough climate says so beside every result until a month is typed, and a 
     return ['no hot spot', 'one hot spot'][load.value.hotSpots.length] ?? `${load.value.hotSpots.length} hot spots`;
   };
   expect(spots(weather)).not.toBe(spots());
-  const inWords = (words: string): Promise<void> => page.getByText(`The map in words: ${words}`, { exact: true }).waitFor({ state: 'attached' });
+  const inWords = (words: string): Promise<void> =>
+    page.getByText(`The map in words: ${words}`, { exact: true }).waitFor({ state: 'attached' });
   await page.keyboard.press('Alt+2');
   await page.getByRole('button', { name: 'Date', exact: true }).click();
   await page.getByRole('radio', { name: 'Season' }).check();
@@ -89,7 +97,9 @@ test('a rough climate says so beside every result until a month is typed, and a 
   await page.getByText('reckoned after the months of the weather file, not after its hours').waitFor();
 
   // Another file of the same name, place and months, its sun in the hot hours, leaves the first one its hours.
-  const other = epwLines({ row: (_month, _day, hour) => ({ air: hour > 11 ? 38 : 30, beam: hour > 11 && hour <= 20 ? 700 : 0, diffuse: 80 }) }).join('\n');
+  const other = epwLines({
+    row: (_month, _day, hour) => ({ air: hour > 11 ? 38 : 30, beam: hour > 11 && hour <= 20 ? 700 : 0, diffuse: 80 }),
+  }).join('\n');
   expect(spots(hoursOf(other))).not.toBe(spots(weather));
   await dropWeather(page, other);
   await page.getByText('From a weather file.').waitFor();
@@ -108,14 +118,23 @@ test('a typed place brings its zone, which can be corrected, and a line that sho
   await page.getByLabel('Town, or latitude and longitude').fill('33°24′N 112°0′W');
   const found = page.getByRole('region', { name: 'Place found' });
   // At 33.4° N the midsummer sun culminates 90 − 33.4 + 23.44 = 80.0° high.
-  await found.getByText(/The sun stands 80° high at 12:\d\d \(America\/Phoenix\) on 21 June and is in the south: does that fit\?/).waitFor();
+  await found
+    .getByText(
+      /The sun stands 80° high at 12:\d\d \(America\/Phoenix\) on 21 June and is in the south: does that fit\?/,
+    )
+    .waitFor();
   await page.getByLabel(/^Time zone/).fill('Mars/Base');
-  await page.getByRole('alert').getByText(/is no time zone/).waitFor();
+  await page
+    .getByRole('alert')
+    .getByText(/is no time zone/)
+    .waitFor();
   await page.getByLabel(/^Time zone/).fill('America/Denver');
   await found.getByText(/80° high at 13:\d\d \(America\/Denver\)/).waitFor();
   expect(await faultsOf(page)).toEqual([]);
   await found.getByRole('button', { name: 'Take this place' }).click();
-  await expect.poll(async () => (await planOf(page)).site).toMatchObject({ latitude: 33.4, longitude: -112, timeZone: 'America/Denver' });
+  await expect
+    .poll(async () => (await planOf(page)).site)
+    .toMatchObject({ latitude: 33.4, longitude: -112, timeZone: 'America/Denver' });
   expect(complaints).toEqual([]);
   await context.close();
 });

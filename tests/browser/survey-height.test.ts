@@ -37,7 +37,10 @@ test("a lamp post's shadow of 5.2 m with the sun 29.8° high says 2.98 m, with i
   await context.close();
 });
 
-test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)("on a %s the gum's shadow tip is not thrown by its top: 11.0 m, not 11.8", async (_name, viewport) => {
+test.each([
+  ['laptop', SIZES.laptop],
+  ['phone', SIZES.phone],
+] as const)("on a %s the gum's shadow tip is not thrown by its top: 11.0 m, not 11.8", async (_name, viewport) => {
   const context = await session.context({ viewport });
   const { page, complaints } = await openApp(context, session.site.address);
   const lane = demoPlan('lane');
@@ -58,7 +61,9 @@ test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)("on a %s 
   await found.getByRole('img', { name: /touches the crown .* not at its top/ }).waitFor();
   expect(await faultsOf(page)).toEqual([]);
   await found.getByRole('button', { name: /^Use it for/ }).click();
-  await expect.poll(async () => (await planOf(page)).features.find(({ id }) => id === 'gum')?.how?.height?.by).toBe('shadow');
+  await expect
+    .poll(async () => (await planOf(page)).features.find(({ id }) => id === 'gum')?.how?.height?.by)
+    .toBe('shadow');
   await page.getByLabel("From the trunk to the shadow's far tip").fill('2');
   await found.getByText(/The shadow is too short for that crown/).waitFor();
   expect(complaints).toEqual([]);

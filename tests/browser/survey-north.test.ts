@@ -11,37 +11,64 @@ const session = browserSession();
 /** The courtyard of the demo, its north taken for a guess. */
 async function openUnturned(page: Page): Promise<void> {
   const demo = demoPlan('courtyard');
-  const plan: Plan = { ...demo, name: 'Unturned', site: { ...demo.site, upBearing: 0, how: { upBearing: { by: 'guess', pm: 20 } } } };
+  const plan: Plan = {
+    ...demo,
+    name: 'Unturned',
+    site: { ...demo.site, upBearing: 0, how: { upBearing: { by: 'guess', pm: 20 } } },
+  };
   await page.getByRole('button', { name: /Yard and files/ }).click();
-  await page.getByLabel('Open a file…').setInputFiles({ name: 'unturned.plan.json', mimeType: 'application/json', buffer: Buffer.from(planText(plan)) });
-  await page.getByRole('button', { name: /Unturned/ }).first().waitFor();
+  await page
+    .getByLabel('Open a file…')
+    .setInputFiles({ name: 'unturned.plan.json', mimeType: 'application/json', buffer: Buffer.from(planText(plan)) });
+  await page
+    .getByRole('button', { name: /Unturned/ })
+    .first()
+    .waitFor();
   await graded(page);
 }
 
-test.each([['laptop', SIZES.laptop], ['phone', SIZES.phone]] as const)("on a %s the next thing is north, and a pole's shadow at 10:00 finds it at 20°", async (_name, viewport) => {
-  const context = await session.context({ viewport });
-  const { page, complaints } = await openApp(context, session.site.address);
-  await openUnturned(page);
-  await page.getByRole('button', { name: /^Find north/ }).click();
-  // By the sun's position at 37.88° N, 4.78° W, 2 May 2026 10:00 (UTC+2): azimuth 93.3°; a shadow drawn by (−1.67, −0.50) m lies 253.3° from the top.
-  await page.getByLabel("Pole's foot", { exact: true }).fill('3 2');
-  await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
-  await page.getByLabel('Date of the shadow').fill('2026-05-02');
-  await page.getByLabel('Time by the clock').fill('10:00');
-  const found = page.getByRole('region', { name: 'North found' });
-  await found.getByText(/Sun at 93\.3°, 29\.8° high/).waitFor();
-  await found.getByText(/The drawing's top bears (19\.9|20\.0)° ± 0\.[5-9]°/).waitFor();
-  await found.getByText(/On 2 May at 14:\d\d the sun stands over .* of the drawing, in the south: does that fit\?/).waitFor();
-  expect(await faultsOf(page)).toEqual([]);
-  await found.getByRole('button', { name: /^Take north as (19\.9|20\.0)°/ }).click();
-  await found.getByText(/\(kept\)/).waitFor();
-  const { site } = await planOf(page);
-  expect(site.upBearing).toBeCloseTo(20, 0);
-  expect(site.how?.upBearing?.by).toBe('shadow');
-  expect(site.northFrom).toEqual([{ by: 'shadow', line: [[3, 2], [1.33, 1.5]], when: '2026-05-02T10:00' }]);
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+test.each([
+  ['laptop', SIZES.laptop],
+  ['phone', SIZES.phone],
+] as const)(
+  "on a %s the next thing is north, and a pole's shadow at 10:00 finds it at 20°",
+  async (_name, viewport) => {
+    const context = await session.context({ viewport });
+    const { page, complaints } = await openApp(context, session.site.address);
+    await openUnturned(page);
+    await page.getByRole('button', { name: /^Find north/ }).click();
+    // By the sun's position at 37.88° N, 4.78° W, 2 May 2026 10:00 (UTC+2): azimuth 93.3°; a shadow drawn by (−1.67,
+    // −0.50) m lies 253.3° from the top.
+    await page.getByLabel("Pole's foot", { exact: true }).fill('3 2');
+    await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
+    await page.getByLabel('Date of the shadow').fill('2026-05-02');
+    await page.getByLabel('Time by the clock').fill('10:00');
+    const found = page.getByRole('region', { name: 'North found' });
+    await found.getByText(/Sun at 93\.3°, 29\.8° high/).waitFor();
+    await found.getByText(/The drawing's top bears (19\.9|20\.0)° ± 0\.[5-9]°/).waitFor();
+    await found
+      .getByText(/On 2 May at 14:\d\d the sun stands over .* of the drawing, in the south: does that fit\?/)
+      .waitFor();
+    expect(await faultsOf(page)).toEqual([]);
+    await found.getByRole('button', { name: /^Take north as (19\.9|20\.0)°/ }).click();
+    await found.getByText(/\(kept\)/).waitFor();
+    const { site } = await planOf(page);
+    expect(site.upBearing).toBeCloseTo(20, 0);
+    expect(site.how?.upBearing?.by).toBe('shadow');
+    expect(site.northFrom).toEqual([
+      {
+        by: 'shadow',
+        line: [
+          [3, 2],
+          [1.33, 1.5],
+        ],
+        when: '2026-05-02T10:00',
+      },
+    ]);
+    expect(complaints).toEqual([]);
+    await context.close();
+  },
+);
 
 test('at 14:20 the same shadow is refused with its reason and the hours that work', async () => {
   const context = await session.context();
@@ -55,7 +82,11 @@ test('at 14:20 the same shadow is refused with its reason and the hours that wor
   await page.getByText('Before you go out in the heat').click();
   await page.getByText(/^Heat: work before 11 in the morning/).waitFor();
   const found = page.getByRole('region', { name: 'North found' });
-  await found.getByText(/the sun stands \d\d° high and swings \d\.\d° a minute: no guide to north\. Try \d\d:\d\d to \d\d:\d\d or/).waitFor();
+  await found
+    .getByText(
+      /the sun stands \d\d° high and swings \d\.\d° a minute: no guide to north\. Try \d\d:\d\d to \d\d:\d\d or/,
+    )
+    .waitFor();
   expect(await found.getByRole('button', { name: /^Take north/ }).count()).toBe(0);
   await context.close();
 });
@@ -76,7 +107,7 @@ test('a compass that differs by over 5° is shown beside the shadow, and the per
   await page.getByLabel(/^Compass reading/).fill('42');
   const found = page.getByRole('region', { name: 'North found' });
   await found.getByText(/Two ways to north differ by 2\d\.\d°/).waitFor();
-  await found.getByRole('button', { name: /^Keep (19\.9|20\.0)°, by a pole/  }).click();
+  await found.getByRole('button', { name: /^Keep (19\.9|20\.0)°, by a pole/ }).click();
   await expect.poll(async () => (await planOf(page)).site.northFrom?.length).toBe(1);
   await context.close();
 });

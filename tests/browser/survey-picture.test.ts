@@ -5,65 +5,84 @@ import { browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
 
-/** Stands for what a camera writes beside a picture: a comment with a place in it, in a segment of its own (ITU-T T.81, marker FFFE). */
+/**
+ * Stands for what a camera writes beside a picture: a comment with a place in it, in a segment of its own (ITU-T T.81,
+ * marker FFFE).
+ */
 const PLACE = 'GPS 37.8812 -4.7790';
 
-test('a picture loses what the camera wrote, is scaled by a known length, and a second one that disagrees by 8 % is named', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Draw/ }).click();
-  await page.getByRole('button', { name: 'How do I find this?' }).click();
-  await page.getByRole('navigation', { name: 'What to find out' }).getByRole('button', { name: 'A picture to trace' }).click();
-  const drawn = await page.evaluate(() => {
-    const canvas = document.createElement('canvas');
-    canvas.width = 2400;
-    canvas.height = 1500;
-    canvas.getContext('2d')?.fillRect(100, 100, 900, 700);
-    return canvas.toDataURL('image/jpeg').split(',')[1];
-  });
-  const jpeg = Buffer.from(drawn, 'base64');
-  const comment = Buffer.concat([Buffer.from([0xff, 0xfe, 0, PLACE.length + 2]), Buffer.from(PLACE)]);
-  const buffer = Buffer.concat([jpeg.subarray(0, 2), comment, jpeg.subarray(2)]);
-  expect(buffer.includes(PLACE)).toBe(true);
-  await page.getByLabel(/^(Choose a|Take another) picture/).setInputFiles({ name: 'yard.jpg', mimeType: 'image/jpeg', buffer });
-  await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
+test(
+  'a picture loses what the camera wrote, is scaled by a known length, and a second one that disagrees by ' +
+    '8 % is named',
+  async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Draw/ }).click();
+    await page.getByRole('button', { name: 'How do I find this?' }).click();
+    await page
+      .getByRole('navigation', { name: 'What to find out' })
+      .getByRole('button', { name: 'A picture to trace' })
+      .click();
+    const drawn = await page.evaluate(() => {
+      const canvas = document.createElement('canvas');
+      canvas.width = 2400;
+      canvas.height = 1500;
+      canvas.getContext('2d')?.fillRect(100, 100, 900, 700);
+      return canvas.toDataURL('image/jpeg').split(',')[1];
+    });
+    const jpeg = Buffer.from(drawn, 'base64');
+    const comment = Buffer.concat([Buffer.from([0xff, 0xfe, 0, PLACE.length + 2]), Buffer.from(PLACE)]);
+    const buffer = Buffer.concat([jpeg.subarray(0, 2), comment, jpeg.subarray(2)]);
+    expect(buffer.includes(PLACE)).toBe(true);
+    await page
+      .getByLabel(/^(Choose a|Take another) picture/)
+      .setInputFiles({ name: 'yard.jpg', mimeType: 'image/jpeg', buffer });
+    await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
 
-  await page.getByLabel('First point', { exact: true }).fill('100 300');
-  await page.getByLabel('Second point', { exact: true }).fill('792 300');
-  await page.getByLabel('Length on the ground', { exact: true }).fill('12.4');
-  const found = page.getByRole('region', { name: 'Scale found' });
-  // 12.4 m over 692 pixels: 17.92 mm each, 1600 of them 28.67 m.
-  await found.getByText('17.9 mm a pixel, the picture 28.67 m wide').waitFor();
-  await page.getByLabel('First point of the check').fill('100 100');
-  await page.getByLabel('Second point of the check').fill('100 542');
-  // 442 pixels are 7.920 m, 8 % more than 7.333 m.
-  await page.getByLabel('Its length on the ground').fill('7.333');
-  await found.getByText(/The second length is 8 % longer in the picture than you said: the picture leans or is stretched/).waitFor();
-  await found.getByRole('button', { name: 'Scale the picture' }).click();
-  expect(await faultsOf(page)).toEqual([]);
+    await page.getByLabel('First point', { exact: true }).fill('100 300');
+    await page.getByLabel('Second point', { exact: true }).fill('792 300');
+    await page.getByLabel('Length on the ground', { exact: true }).fill('12.4');
+    const found = page.getByRole('region', { name: 'Scale found' });
+    // 12.4 m over 692 pixels: 17.92 mm each, 1600 of them 28.67 m.
+    await found.getByText('17.9 mm a pixel, the picture 28.67 m wide').waitFor();
+    await page.getByLabel('First point of the check').fill('100 100');
+    await page.getByLabel('Second point of the check').fill('100 542');
+    // 442 pixels are 7.920 m, 8 % more than 7.333 m.
+    await page.getByLabel('Its length on the ground').fill('7.333');
+    await found
+      .getByText(/The second length is 8 % longer in the picture than you said: the picture leans or is stretched/)
+      .waitFor();
+    await found.getByRole('button', { name: 'Scale the picture' }).click();
+    expect(await faultsOf(page)).toEqual([]);
 
-  const { underlay } = (await planOf(page)).site;
-  expect(underlay?.width).toBeCloseTo(28.67, 2);
-  const kept = Buffer.from(underlay?.image.split(',')[1] ?? '', 'base64');
-  expect(underlay?.image).toMatch(/^data:image\/jpeg;base64,/);
-  expect(kept.includes('GPS')).toBe(false);
-  expect(await page.getByRole('img', { name: 'The picture under the drawing' }).evaluate((image: HTMLImageElement) => image.naturalWidth)).toBe(1600);
-  await page.getByLabel('Second point', { exact: true }).fill('110 300');
-  await found.getByText(/10 pixels apart: too short/).waitFor();
-  // Outside undo: taking a step back leaves the picture, a reload too, and the points on it; taken away, it can be put back.
-  await page.getByRole('banner').getByRole('button', { name: 'Settings' }).click();
-  await page.getByRole('radio', { name: 'Feet and inches, °F' }).check();
-  await page.getByRole('button', { name: 'Undo: Show feet and inches' }).click();
-  await page.getByRole('button', { name: /^Back to/ }).click();
-  await page.getByRole('button', { name: 'How do I find this?' }).click();
-  await saved(page);
-  await page.reload();
-  await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
-  expect(await page.getByLabel('First point of the check').inputValue()).toBe('100 100');
-  await page.getByRole('button', { name: 'Take the picture away' }).click();
-  await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor({ state: 'detached' });
-  await page.getByRole('button', { name: 'Put it back' }).click();
-  await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+    const { underlay } = (await planOf(page)).site;
+    expect(underlay?.width).toBeCloseTo(28.67, 2);
+    const kept = Buffer.from(underlay?.image.split(',')[1] ?? '', 'base64');
+    expect(underlay?.image).toMatch(/^data:image\/jpeg;base64,/);
+    expect(kept.includes('GPS')).toBe(false);
+    expect(
+      await page
+        .getByRole('img', { name: 'The picture under the drawing' })
+        .evaluate((image: HTMLImageElement) => image.naturalWidth),
+    ).toBe(1600);
+    await page.getByLabel('Second point', { exact: true }).fill('110 300');
+    await found.getByText(/10 pixels apart: too short/).waitFor();
+    // Outside undo: taking a step back leaves the picture, a reload too, and the points on it; taken away, it can be put
+    // back.
+    await page.getByRole('banner').getByRole('button', { name: 'Settings' }).click();
+    await page.getByRole('radio', { name: 'Feet and inches, °F' }).check();
+    await page.getByRole('button', { name: 'Undo: Show feet and inches' }).click();
+    await page.getByRole('button', { name: /^Back to/ }).click();
+    await page.getByRole('button', { name: 'How do I find this?' }).click();
+    await saved(page);
+    await page.reload();
+    await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
+    expect(await page.getByLabel('First point of the check').inputValue()).toBe('100 100');
+    await page.getByRole('button', { name: 'Take the picture away' }).click();
+    await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    await page.getByRole('img', { name: 'The picture under the drawing' }).waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  },
+);

@@ -6,14 +6,22 @@ import { drawing, emptyYard, listOf, onScreen, savedFile } from './drawing-hands
 import { SIZES, browserSession, graded, openApp, saved } from './harness.ts';
 
 /**
- * Three hands, one plan: the same yard from nothing by mouse, by single taps on a phone without one drag, and by keyboard
+ * Three hands, one plan: the same yard from nothing by mouse, by single taps on a phone without one drag, and by
+ * keyboard
  * alone. Two walls, a tree and a lemon in a pot; the three files must be the same to the byte.
  */
 const session = browserSession();
 const files = new Map<string, string>();
 
-const LONG_WALL: readonly PlanPoint[] = [[0, 8], [0, 0], [10, 0]];
-const SHORT_WALL: readonly PlanPoint[] = [[10, 0], [10, 5]];
+const LONG_WALL: readonly PlanPoint[] = [
+  [0, 8],
+  [0, 0],
+  [10, 0],
+];
+const SHORT_WALL: readonly PlanPoint[] = [
+  [10, 0],
+  [10, 5],
+];
 const TREE: PlanPoint = [6.5, 5.25];
 const POT: PlanPoint = [2.5, 3.45];
 
@@ -27,14 +35,43 @@ interface Thing {
 }
 
 const THINGS: readonly Thing[] = [
-  { add: 'Add wall', tool: /^Wall/, points: LONG_WALL, numbers: { Height: '1.8', Thickness: '20 cm' }, name: 'Street wall' },
-  { add: 'Add wall', tool: /^Wall/, points: SHORT_WALL, numbers: { Height: '2,1', Thickness: '0.15' }, name: 'East wall' },
-  { add: 'Add tree', tool: /^Tree/, points: [TREE], numbers: { Height: '4.2', 'Crown width': '3', 'Crown begins at': '1.6', 'Light through': '15' }, name: 'Fig' },
-  { add: 'Add potted plant', tool: /^Pot/, points: [POT], numbers: { Height: '1.5', Width: '0.9' }, plant: 'Lemon', name: 'Lemon pot' },
+  {
+    add: 'Add wall',
+    tool: /^Wall/,
+    points: LONG_WALL,
+    numbers: { Height: '1.8', Thickness: '20 cm' },
+    name: 'Street wall',
+  },
+  {
+    add: 'Add wall',
+    tool: /^Wall/,
+    points: SHORT_WALL,
+    numbers: { Height: '2,1', Thickness: '0.15' },
+    name: 'East wall',
+  },
+  {
+    add: 'Add tree',
+    tool: /^Tree/,
+    points: [TREE],
+    numbers: { Height: '4.2', 'Crown width': '3', 'Crown begins at': '1.6', 'Light through': '15' },
+    name: 'Fig',
+  },
+  {
+    add: 'Add potted plant',
+    tool: /^Pot/,
+    points: [POT],
+    numbers: { Height: '1.5', Width: '0.9' },
+    plant: 'Lemon',
+    name: 'Lemon pot',
+  },
 ];
 
 /** Fills the numbers asked; `choose` picks the plant found first. */
-async function answer(page: Page, { numbers, plant, name }: Thing, choose: (page: Page) => Promise<void>): Promise<void> {
+async function answer(
+  page: Page,
+  { numbers, plant, name }: Thing,
+  choose: (page: Page) => Promise<void>,
+): Promise<void> {
   const bar = drawing(page);
   for (const [label, text] of Object.entries(numbers)) await bar.getByLabel(label, { exact: true }).fill(text);
   if (plant !== undefined) {
@@ -65,7 +102,11 @@ describe('a yard from nothing', () => {
         await page.mouse.click(x, y);
       }
       if (thing.points.length > 1) await drawing(page).getByRole('button', { name: 'Finish wall' }).click();
-      await answer(page, thing, (on) => drawing(on).getByRole('button', { name: /^Lemon Citrus/ }).click());
+      await answer(page, thing, (on) =>
+        drawing(on)
+          .getByRole('button', { name: /^Lemon Citrus/ })
+          .click(),
+      );
       await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
       await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
     }
@@ -89,7 +130,11 @@ describe('a yard from nothing', () => {
         await drawing(page).getByRole('button', { name: 'Here' }).tap();
       }
       if (thing.points.length > 1) await drawing(page).getByRole('button', { name: 'Finish wall' }).tap();
-      await answer(page, thing, (on) => drawing(on).getByRole('button', { name: /^Lemon Citrus/ }).tap());
+      await answer(page, thing, (on) =>
+        drawing(on)
+          .getByRole('button', { name: /^Lemon Citrus/ })
+          .tap(),
+      );
       await drawing(page).getByRole('button', { name: 'Add it to the plan' }).tap();
       await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
     }
@@ -102,7 +147,14 @@ describe('a yard from nothing', () => {
     const { page, complaints } = await openApp(context, session.site.address);
     await emptyYard(page, (button) => button.press('Enter'));
     for (const thing of THINGS) {
-      if (!(await drawing(page).isVisible()) || !(await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: thing.tool, pressed: true }).isVisible())) await listOf(page).getByRole('button', { name: thing.add, exact: true }).press('Enter');
+      if (
+        !(await drawing(page).isVisible()) ||
+        !(await page
+          .getByRole('group', { name: 'Drawing tools' })
+          .getByRole('button', { name: thing.tool, pressed: true })
+          .isVisible())
+      )
+        await listOf(page).getByRole('button', { name: thing.add, exact: true }).press('Enter');
       const box = drawing(page).getByLabel('Type it');
       await expect.poll(() => box.evaluate((input) => input === document.activeElement)).toBe(true);
       const [[x, y]] = thing.points;
@@ -154,12 +206,24 @@ describe('a yard from nothing', () => {
     const context = await session.context();
     const { page } = await openApp(context, session.site.address);
     await page.getByRole('button', { name: /Yard and files/ }).click();
-    await page.locator('input[type=file]').first().setInputFiles({ name: 'three-hands.plan.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-    await page.getByRole('button', { name: /New yard/ }).first().waitFor();
+    await page
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({ name: 'three-hands.plan.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+    await page
+      .getByRole('button', { name: /New yard/ })
+      .first()
+      .waitFor();
     await graded(page);
     await page.keyboard.press('Alt+2');
     const rows = page.getByRole('region', { name: 'Plants, worst first' }).getByRole('listitem');
-    await expect.poll(() => rows.evaluateAll((found) => found.map((row) => ['strong', '.verdict'].map((part) => row.querySelector(part)?.textContent)))).toEqual(verdicts);
+    await expect
+      .poll(() =>
+        rows.evaluateAll((found) =>
+          found.map((row) => ['strong', '.verdict'].map((part) => row.querySelector(part)?.textContent)),
+        ),
+      )
+      .toEqual(verdicts);
     await context.close();
   });
 
@@ -181,12 +245,17 @@ async function bringUnderCross(page: Page, [x, y]: PlanPoint): Promise<void> {
     const dy = Math.max(-60, Math.min(60, (up - y) * pixels));
     await page.touchscreen.tap(middle.x + dx, middle.y + dy);
   }
-  for (const [axis, low, high] of [[0, 'left', 'right'], [1, 'down', 'up']] as const) {
+  for (const [axis, low, high] of [
+    [0, 'left', 'right'],
+    [1, 'down', 'up'],
+  ] as const) {
     for (let nudge = 0; nudge < 40; nudge += 1) {
       const off = Math.round(((axis === 0 ? x : y) - (await cross(page))[axis]) * 100);
       if (off === 0) break;
       await step(page, Math.abs(off) >= 10 ? '10 cm' : '1 cm');
-      await page.getByRole('button', { name: `${Math.abs(off) >= 10 ? '10 cm' : '1 cm'} ${off < 0 ? low : high}` }).tap();
+      await page
+        .getByRole('button', { name: `${Math.abs(off) >= 10 ? '10 cm' : '1 cm'} ${off < 0 ? low : high}` })
+        .tap();
     }
   }
 }

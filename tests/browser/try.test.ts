@@ -14,7 +14,11 @@ const LONG_MS = 100_000;
 vi.setConfig({ testTimeout: 2 * LONG_MS });
 
 async function atTrying(size: keyof typeof SIZES): Promise<{ page: Page; complaints: string[] }> {
-  const context = await session.context({ viewport: SIZES[size], hasTouch: size === 'phone', isMobile: size === 'phone' });
+  const context = await session.context({
+    viewport: SIZES[size],
+    hasTouch: size === 'phone',
+    isMobile: size === 'phone',
+  });
   const opened = await openApp(context, session.site.address);
   await opened.page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Try/ }).click();
   await opened.page.getByRole('region', { name: 'What is tried' }).waitFor({ state: 'attached' });
@@ -61,20 +65,46 @@ describe('the courtyard’s options, in one visit', () => {
     if (!answer.ok) throw new Error(answer.problems[0]?.message);
     const { choices } = answer.value;
     const table = page.getByRole('region', { name: 'Side by side' });
-    const cells = async (label: string): Promise<string[]> => (await table.getByRole('row').filter({ has: page.getByRole('rowheader', { name: label, exact: true }) }).getByRole('cell').allTextContents()).map((text) => text.replace(/[●○]+ /, ''));
-    await expect.poll(() => cells('How sure'), { timeout: LONG_MS }).toEqual(['', ...choices.map(({ spared, sparedPm }) => `${spared.toFixed(1)} ± ${sparedPm.toFixed(1)} K·h`)]);
-    expect(await cells('Cost')).toEqual(['0', ...choices.map(({ cost }) => `${Math.round(cost.total ?? NaN)} ${cost.currency}`)]);
+    const cells = async (label: string): Promise<string[]> =>
+      (
+        await table
+          .getByRole('row')
+          .filter({ has: page.getByRole('rowheader', { name: label, exact: true }) })
+          .getByRole('cell')
+          .allTextContents()
+      ).map((text) => text.replace(/[●○]+ /, ''));
+    await expect
+      .poll(() => cells('How sure'), { timeout: LONG_MS })
+      .toEqual(['', ...choices.map(({ spared, sparedPm }) => `${spared.toFixed(1)} ± ${sparedPm.toFixed(1)} K·h`)]);
+    expect(await cells('Cost')).toEqual([
+      '0',
+      ...choices.map(({ cost }) => `${Math.round(cost.total ?? NaN)} ${cost.currency}`),
+    ]);
     const short = (name: string): string => choices.find((each) => each.name === name)?.options.join(' + ') ?? name;
-    expect(await cells('As good as')).toEqual(['', ...choices.map(({ asGoodAs }) => asGoodAs.map(short).join(', ') || '–')]);
-    expect(await cells('Beaten by')).toEqual(['', ...choices.map(({ beatenBy }) => (beatenBy === null ? '–' : short(beatenBy)))]);
+    expect(await cells('As good as')).toEqual([
+      '',
+      ...choices.map(({ asGoodAs }) => asGoodAs.map(short).join(', ') || '–'),
+    ]);
+    expect(await cells('Beaten by')).toEqual([
+      '',
+      ...choices.map(({ beatenBy }) => (beatenBy === null ? '–' : short(beatenBy))),
+    ]);
     const lemon = choices.map(({ plants }) => plants.find(({ id }) => id === 'lemon')?.after);
-    (await cells('Lemon pot')).slice(1).forEach((text, k) => expect(text).toContain(`${lemon[k]?.verdict} ${lemon[k]?.harm?.toFixed(1)} K·h, ${lemon[k]?.light.dailyLight.toFixed(0)} mol/m²`));
+    (await cells('Lemon pot'))
+      .slice(1)
+      .forEach((text, k) =>
+        expect(text).toContain(
+          `${lemon[k]?.verdict} ${lemon[k]?.harm?.toFixed(1)} K·h, ${lemon[k]?.light.dailyLight.toFixed(0)} mol/m²`,
+        ),
+      );
   });
 
   test('under the roof of option A the low sun comes to the lemon from 16:38, and a drop is offered that stops it', async () => {
     await openOption(page, /^A/);
     const cut = page.getByRole('region', { name: 'Cut through the roof' });
-    await cut.getByText(/from 16:3\d on the sun comes in under the roof over the lemon to its west side/).waitFor({ state: 'attached' });
+    await cut
+      .getByText(/from 16:3\d on the sun comes in under the roof over the lemon to its west side/)
+      .waitFor({ state: 'attached' });
     await cut.getByRole('button', { name: /^Hang this drop/ }).press('Enter');
     await page.getByRole('button', { name: 'Undo: Hang drops from Roof over the lemon' }).click();
     expect((await clothOf(page, 'A')).drops).toBeUndefined();
@@ -110,7 +140,9 @@ describe('the courtyard’s options, in one visit', () => {
 
   test('before and after are split by a bar that is dragged, moved by keys, slid and typed', async () => {
     await page.getByRole('group', { name: 'The drawing shows' }).getByRole('button', { name: 'Split' }).press('Enter');
-    const bar = page.getByRole('main', { name: 'The drawing' }).getByRole('slider', { name: 'Bar between before and after' });
+    const bar = page
+      .getByRole('main', { name: 'The drawing' })
+      .getByRole('slider', { name: 'Bar between before and after' });
     const at = (): Promise<number> => bar.getAttribute('aria-valuenow').then(Number);
     expect(await at()).toBe(5.5);
     await bar.press('ArrowRight');
@@ -138,7 +170,8 @@ describe('the courtyard’s options, in one visit', () => {
       return load.value.cells.hotLoad;
     });
     // By the key's own words: from 3 % of the map's scale of 24 MJ/m² on it is a change.
-    const ground = (way: 1 | -1): string => `${(before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24).length / 16).toFixed(1)} m²`;
+    const ground = (way: 1 | -1): string =>
+      `${(before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24).length / 16).toFixed(1)} m²`;
     await page.getByText(`Lines: less hot load, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
     await page.getByText(`Dots: more, ${ground(1)}.`).waitFor({ state: 'attached' });
     await shows.getByRole('button', { name: 'Where it pays' }).press('Enter');
@@ -148,57 +181,95 @@ describe('the courtyard’s options, in one visit', () => {
     await shows.getByRole('button', { name: 'After' }).press('Enter');
   });
 
-  test('while a roof is dragged its effect is told in rough numbers; each of its grips does its own; each is one step of undo', async () => {
-    await page.getByRole('button', { name: 'Lower roof over the lemon: its numbers' }).press('Enter');
-    const paper = page.getByRole('region', { name: 'Option B' });
-    const before = await clothOf(page, 'B');
-    const drag = async (from: { x: number; y: number }, [right, up]: readonly [number, number], meanwhile?: () => Promise<void>): Promise<Canopy> => {
-      const pixels = await metre(page);
-      await page.mouse.move(from.x, from.y);
-      await page.mouse.down();
-      await page.mouse.move(from.x + right * pixels, from.y - up * pixels, { steps: 3 });
-      await meanwhile?.();
-      await page.mouse.up();
-      const after = await clothOf(page, 'B');
-      await page.getByRole('button', { name: /^Undo: .*Lower roof over the lemon/ }).click();
-      return after;
-    };
-    const grip = (part: string): Promise<{ x: number; y: number }> => middleOf(page.locator(`path.grip.${part}`).first());
-    // Off the grips at its edges and its middle.
-    const corner = await grip('roof-corner');
-    const body = { x: corner.x + 0.7 * (await metre(page)), y: corner.y + 0.7 * (await metre(page)) };
-    const moved = await drag(body, [-0.5, -0.5], () => paper.getByText(/^~ spares \d+\.\d K·h a hot day/).waitFor({ timeout: LONG_MS }));
-    expect(moved.center).not.toEqual(before.center);
-    expect((await drag(await grip('height'), [0, 0.4])).height).toBeCloseTo(before.height + 0.4, 1);
-    expect((await drag(await grip('rise'), [0, -0.3])).rise).toBeCloseTo((before.rise ?? 0) - 0.3, 1);
-    expect((await drag(await grip('turn'), [1.5, -1.5])).turn).not.toBe(before.turn);
-    expect((await drag(await grip('roof-corner'), [-0.5, 0.5])).width).toBeGreaterThan(before.width);
-    expect((await drag(await middleOf(page.locator('path.grip.drop').nth(2)), [0, -0.8])).drops?.at(-1)?.depth).toBeCloseTo(0.8, 1);
-    await paper.getByText(/^~ spares/).waitFor({ state: 'detached', timeout: LONG_MS });
-    expect(await clothOf(page, 'B')).toEqual(before);
-  });
+  test(
+    'while a roof is dragged its effect is told in rough numbers; each of its grips does its own; each is one ' +
+      'step of undo',
+    async () => {
+      await page.getByRole('button', { name: 'Lower roof over the lemon: its numbers' }).press('Enter');
+      const paper = page.getByRole('region', { name: 'Option B' });
+      const before = await clothOf(page, 'B');
+      const drag = async (
+        from: { x: number; y: number },
+        [right, up]: readonly [number, number],
+        meanwhile?: () => Promise<void>,
+      ): Promise<Canopy> => {
+        const pixels = await metre(page);
+        await page.mouse.move(from.x, from.y);
+        await page.mouse.down();
+        await page.mouse.move(from.x + right * pixels, from.y - up * pixels, { steps: 3 });
+        await meanwhile?.();
+        await page.mouse.up();
+        const after = await clothOf(page, 'B');
+        await page.getByRole('button', { name: /^Undo: .*Lower roof over the lemon/ }).click();
+        return after;
+      };
+      const grip = (part: string): Promise<{ x: number; y: number }> =>
+        middleOf(page.locator(`path.grip.${part}`).first());
+      // Off the grips at its edges and its middle.
+      const corner = await grip('roof-corner');
+      const body = { x: corner.x + 0.7 * (await metre(page)), y: corner.y + 0.7 * (await metre(page)) };
+      const moved = await drag(body, [-0.5, -0.5], () =>
+        paper.getByText(/^~ spares \d+\.\d K·h a hot day/).waitFor({ timeout: LONG_MS }),
+      );
+      expect(moved.center).not.toEqual(before.center);
+      expect((await drag(await grip('height'), [0, 0.4])).height).toBeCloseTo(before.height + 0.4, 1);
+      expect((await drag(await grip('rise'), [0, -0.3])).rise).toBeCloseTo((before.rise ?? 0) - 0.3, 1);
+      expect((await drag(await grip('turn'), [1.5, -1.5])).turn).not.toBe(before.turn);
+      expect((await drag(await grip('roof-corner'), [-0.5, 0.5])).width).toBeGreaterThan(before.width);
+      expect(
+        (await drag(await middleOf(page.locator('path.grip.drop').nth(2)), [0, -0.8])).drops?.at(-1)?.depth,
+      ).toBeCloseTo(0.8, 1);
+      await paper.getByText(/^~ spares/).waitFor({ state: 'detached', timeout: LONG_MS });
+      expect(await clothOf(page, 'B')).toEqual(before);
+    },
+  );
 
-  test('by keys alone a roof is put into a new option, raised, tilted, turned, resized, hung with a drop and moved, and taken into the yard; undo gives all of it back', async () => {
-    await page.getByRole('group', { name: 'Show on the drawing' }).getByRole('button', { name: 'Today' }).press('Enter');
-    const before = await planOf(page);
-    await page.getByRole('region', { name: 'What is tried' }).getByRole('button', { name: 'A roof', exact: true }).press('Enter');
-    const paper = page.getByRole('region', { name: 'Option D' });
-    for (const [label, text] of [['Height of the back edge', '2.75'], ['Front edge higher by', '0.2'], ['Turned clockwise', '15'], ['Length', '3'], ['Across, x', '8']] as const) {
-      await paper.getByRole('textbox', { name: label, exact: true }).fill(text);
-      await paper.getByRole('textbox', { name: label, exact: true }).press('Enter');
-    }
-    await paper.getByRole('checkbox', { name: 'left', exact: true }).press('Space');
-    await expect.poll(() => clothOf(page, 'D')).toMatchObject({ height: 2.75, rise: 0.2, turn: 15, length: 3, center: [8, expect.anything()], drops: [{ side: 'left' }] });
-    expect((await planOf(page)).features).toEqual(before.features);
-    expect(await faultsOf(page)).toEqual([]);
-    await paper.getByRole('button', { name: 'Take it into the yard' }).press('Enter');
-    await page.getByRole('button', { name: 'Undo: Take option D into the yard' }).waitFor();
-    const after = await planOf(page);
-    expect([after.features.length, after.options?.length]).toEqual([before.features.length + 1, 3]);
-    const undo = page.getByRole('button', { name: /^Undo:/ });
-    while ((await undo.count()) > 0) await undo.click();
-    await expect.poll(() => planOf(page)).toEqual(before);
-  });
+  test(
+    'by keys alone a roof is put into a new option, raised, tilted, turned, resized, hung with a drop and ' +
+      'moved, and taken into the yard; undo gives all of it back',
+    async () => {
+      await page
+        .getByRole('group', { name: 'Show on the drawing' })
+        .getByRole('button', { name: 'Today' })
+        .press('Enter');
+      const before = await planOf(page);
+      await page
+        .getByRole('region', { name: 'What is tried' })
+        .getByRole('button', { name: 'A roof', exact: true })
+        .press('Enter');
+      const paper = page.getByRole('region', { name: 'Option D' });
+      for (const [label, text] of [
+        ['Height of the back edge', '2.75'],
+        ['Front edge higher by', '0.2'],
+        ['Turned clockwise', '15'],
+        ['Length', '3'],
+        ['Across, x', '8'],
+      ] as const) {
+        await paper.getByRole('textbox', { name: label, exact: true }).fill(text);
+        await paper.getByRole('textbox', { name: label, exact: true }).press('Enter');
+      }
+      await paper.getByRole('checkbox', { name: 'left', exact: true }).press('Space');
+      await expect
+        .poll(() => clothOf(page, 'D'))
+        .toMatchObject({
+          height: 2.75,
+          rise: 0.2,
+          turn: 15,
+          length: 3,
+          center: [8, expect.anything()],
+          drops: [{ side: 'left' }],
+        });
+      expect((await planOf(page)).features).toEqual(before.features);
+      expect(await faultsOf(page)).toEqual([]);
+      await paper.getByRole('button', { name: 'Take it into the yard' }).press('Enter');
+      await page.getByRole('button', { name: 'Undo: Take option D into the yard' }).waitFor();
+      const after = await planOf(page);
+      expect([after.features.length, after.options?.length]).toEqual([before.features.length + 1, 3]);
+      const undo = page.getByRole('button', { name: /^Undo:/ });
+      while ((await undo.count()) > 0) await undo.click();
+      await expect.poll(() => planOf(page)).toEqual(before);
+    },
+  );
 
   test('an onlooker over every wall is said to be one, and what of a roof shows', async () => {
     await openOption(page, /^A/);
@@ -209,7 +280,10 @@ describe('the courtyard’s options, in one visit', () => {
   });
 
   test('what hangs on the guesses is said, and what to measure first, as the engine has it', async () => {
-    await page.getByRole('region', { name: 'How sure' }).getByRole('button', { name: 'What hangs on the guesses?' }).press('Enter');
+    await page
+      .getByRole('region', { name: 'How sure' })
+      .getByRole('button', { name: 'What hangs on the guesses?' })
+      .press('Enter');
     const answer = doubtOf(demo);
     if (!answer.ok) throw new Error(answer.problems[0]?.message);
     const { sentence, inputs, measureNext } = answer.value;
@@ -219,7 +293,11 @@ describe('the courtyard’s options, in one visit', () => {
     expect(await bars.first().textContent()).toContain(`${inputs[0].name}, ± ${inputs[0].pmText}`);
     const first = inputs.find(({ key }) => key === measureNext);
     expect(await sure.getByText('Measure this first.').count()).toBe(first ? 1 : 0);
-    if (first) await bars.filter({ hasText: 'Measure this first.' }).filter({ hasText: first.name }).waitFor({ state: 'attached' });
+    if (first)
+      await bars
+        .filter({ hasText: 'Measure this first.' })
+        .filter({ hasText: first.name })
+        .waitFor({ state: 'attached' });
     expect(await faultsOf(page)).toEqual([]);
   });
 
@@ -238,51 +316,67 @@ describe('the courtyard’s options, in one visit', () => {
     const marks = page.getByRole('region', { name: 'Marks' });
     await marks.getByText(sentence).waitFor({ state: 'attached' });
     expect(await faultsOf(page)).toEqual([]);
-    await marks.getByRole('button', { name: `orrect: ${cures[0].words}` }).first().press('Enter');
+    await marks
+      .getByRole('button', { name: `orrect: ${cures[0].words}` })
+      .first()
+      .press('Enter');
     await marks.getByText(/The plan has this edge right/).waitFor({ state: 'attached' });
     const corrected = await planOf(page);
     if (cures[0].what === 'north') expect(corrected.site.upBearing).toBeCloseTo(cures[0].to, 1);
-    else expect(corrected.features.find(({ id }) => id === 'west-wall')).toMatchObject({ height: expect.closeTo(cures[0].to, 2), how: { height: { by: 'shadow' } } });
+    else
+      expect(corrected.features.find(({ id }) => id === 'west-wall')).toMatchObject({
+        height: expect.closeTo(cures[0].to, 2),
+        how: { height: { by: 'shadow' } },
+      });
     await page.getByRole('button', { name: /^Undo: Correct by a shadow/ }).click();
     expect((await planOf(page)).features).toEqual(demo.features);
   });
 });
 
-test('on a phone options are pages turned by a stroke or a button, and every grip of a roof goes elsewhere by taps, without one drag', async () => {
-  const { page, complaints } = await atTrying('phone');
-  await openOption(page, /^A/);
-  await page.getByRole('navigation', { name: 'Options, a page each' }).getByRole('button', { name: 'Option B ›' }).tap();
-  const paper = page.locator('.option-paper');
-  await paper.getByText('2 of 3').waitFor();
-  await paper.evaluate((sheet) => {
-    const touch = (clientX: number): Touch => new Touch({ identifier: 1, target: sheet, clientX, clientY: 700 });
-    sheet.dispatchEvent(new TouchEvent('touchstart', { touches: [touch(120)], changedTouches: [touch(120)], bubbles: true }));
-    sheet.dispatchEvent(new TouchEvent('touchend', { changedTouches: [touch(260)], bubbles: true }));
-  });
-  await paper.getByText('1 of 3').waitFor();
-  await page.getByRole('button', { name: 'Roof over the lemon: its numbers' }).press('Enter');
-  expect(await faultsOf(page)).toEqual([]);
-  const before = await clothOf(page, 'A');
+test(
+  'on a phone options are pages turned by a stroke or a button, and every grip of a roof goes elsewhere by ' +
+    'taps, without one drag',
+  async () => {
+    const { page, complaints } = await atTrying('phone');
+    await openOption(page, /^A/);
+    await page
+      .getByRole('navigation', { name: 'Options, a page each' })
+      .getByRole('button', { name: 'Option B ›' })
+      .tap();
+    const paper = page.locator('.option-paper');
+    await paper.getByText('2 of 3').waitFor();
+    await paper.evaluate((sheet) => {
+      const touch = (clientX: number): Touch => new Touch({ identifier: 1, target: sheet, clientX, clientY: 700 });
+      sheet.dispatchEvent(
+        new TouchEvent('touchstart', { touches: [touch(120)], changedTouches: [touch(120)], bubbles: true }),
+      );
+      sheet.dispatchEvent(new TouchEvent('touchend', { changedTouches: [touch(260)], bubbles: true }));
+    });
+    await paper.getByText('1 of 3').waitFor();
+    await page.getByRole('button', { name: 'Roof over the lemon: its numbers' }).press('Enter');
+    expect(await faultsOf(page)).toEqual([]);
+    const before = await clothOf(page, 'A');
 
-  /** A grip is tapped, nudged by tens of centimetres, and put down. */
-  const take = async (grip: Locator, way: 'up' | 'down' | 'left' | 'right'): Promise<Canopy> => {
-    const { x, y } = await middleOf(grip);
-    await page.touchscreen.tap(x, y);
-    const bar = page.getByRole('region', { name: 'Drawing', exact: true });
-    for (let step = 0; step < 3; step++) await bar.getByRole('button', { name: `10 cm ${way}` }).tap();
-    await bar.getByRole('button', { name: 'Here' }).tap();
-    const after = await clothOf(page, 'A');
-    await page.getByRole('button', { name: /^Undo: .*Roof over the lemon/ }).tap();
-    // A note lies over this button for a while.
-    await page.getByRole('button', { name: 'Whole yard' }).press('Enter');
-    return after;
-  };
-  const grip = (part: string, which = 0): Locator => page.locator(`path.grip.${part}`).nth(which);
-  expect((await take(grip('height'), 'up')).height).toBeCloseTo(before.height + 0.3, 2);
-  expect((await take(grip('rise'), 'up')).rise).toBeCloseTo(0.3, 2);
-  expect((await take(grip('drop', 3), 'left')).drops).toEqual([{ side: 'left', depth: 0.3, density: 0.5 }]);
-  expect((await take(grip('turn'), 'left')).turn).not.toBe(before.turn);
-  expect((await take(grip('roof-corner'), 'left')).width).toBeCloseTo(before.width + 0.3, 2);
-  expect(complaints).toEqual([]);
-  await page.context().close();
-});
+    /** A grip is tapped, nudged by tens of centimetres, and put down. */
+    const take = async (grip: Locator, way: 'up' | 'down' | 'left' | 'right'): Promise<Canopy> => {
+      const { x, y } = await middleOf(grip);
+      await page.touchscreen.tap(x, y);
+      const bar = page.getByRole('region', { name: 'Drawing', exact: true });
+      for (let step = 0; step < 3; step++) await bar.getByRole('button', { name: `10 cm ${way}` }).tap();
+      await bar.getByRole('button', { name: 'Here' }).tap();
+      const after = await clothOf(page, 'A');
+      await page.getByRole('button', { name: /^Undo: .*Roof over the lemon/ }).tap();
+      // A note lies over this button for a while.
+      await page.getByRole('button', { name: 'Whole yard' }).press('Enter');
+      return after;
+    };
+    const grip = (part: string, which = 0): Locator => page.locator(`path.grip.${part}`).nth(which);
+    expect((await take(grip('height'), 'up')).height).toBeCloseTo(before.height + 0.3, 2);
+    expect((await take(grip('rise'), 'up')).rise).toBeCloseTo(0.3, 2);
+    expect((await take(grip('drop', 3), 'left')).drops).toEqual([{ side: 'left', depth: 0.3, density: 0.5 }]);
+    expect((await take(grip('turn'), 'left')).turn).not.toBe(before.turn);
+    expect((await take(grip('roof-corner'), 'left')).width).toBeCloseTo(before.width + 0.3, 2);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  },
+);

@@ -12,7 +12,10 @@ const session = browserSession();
 
 /** Opens the stage; the dates are worked out when it is there. */
 async function toYear(page: Page): Promise<void> {
-  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Year|Through the year/ }).click();
+  await page
+    .getByRole('navigation', { name: 'Stages' })
+    .getByRole('button', { name: /Year|Through the year/ })
+    .click();
   await page.getByRole('region', { name: 'Dates of the year' }).waitFor();
 }
 
@@ -58,8 +61,13 @@ test('a pair of readings is entered, its difference told, and no correction clai
   expect(await faultsOf(page, '#slip'), 'the review').toEqual([]);
 
   const { features } = await planOf(page);
-  const readings = features.filter(({ kind, ...feature }) => kind === 'reading' && 'when' in feature && feature.when === '2026-07-20T15:10');
-  expect(readings).toMatchObject([{ leaf: 48, air: 41, covered: false }, { leaf: 42, air: 41, covered: true, pair: readings[0].id }]);
+  const readings = features.filter(
+    ({ kind, ...feature }) => kind === 'reading' && 'when' in feature && feature.when === '2026-07-20T15:10',
+  );
+  expect(readings).toMatchObject([
+    { leaf: 48, air: 41, covered: false },
+    { leaf: 42, air: 41, covered: true, pair: readings[0].id },
+  ]);
   await page.getByRole('button', { name: 'Undo: Note a pair of readings' }).click();
   await opinion.getByText(/leaf 48 °C/).waitFor({ state: 'detached' });
   expect(complaints).toEqual([]);
@@ -73,7 +81,13 @@ test('damage, spray, rain, cloth and a word are each noted in at most four taps;
   const diary = await turnTo(page, 'Diary');
   const adds = diary.getByRole('group', { name: 'Add to the diary' });
   const before = await diary.getByRole('listitem').count();
-  for (const [name, line] of [['Damage', /Damage .*, 2 of 5 on the leaf/], ['Spray', /Spray/], ['Cloth up', /Cloth up/], ['Cloth down', /Cloth down/], ['Note', /Note/]] as const) {
+  for (const [name, line] of [
+    ['Damage', /Damage .*, 2 of 5 on the leaf/],
+    ['Spray', /Spray/],
+    ['Cloth up', /Cloth up/],
+    ['Cloth down', /Cloth down/],
+    ['Note', /Note/],
+  ] as const) {
     await adds.getByRole('button', { name, exact: true }).click();
     if (name === 'Damage') expect(await faultsOf(page, '#slip'), 'the damage scale').toEqual([]);
     await diary.getByRole('form', { name }).getByRole('button', { name: 'Save' }).click();
@@ -103,56 +117,68 @@ test('damage, spray, rain, cloth and a word are each noted in at most four taps;
   await context.close();
 });
 
-test('the year has its dates, water, frost, cautions, a page for the wall, a calendar another program can read, and a list for tomorrow', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await toYear(page);
-  const dates = page.getByRole('region', { name: 'Dates of the year' });
-  const told = (await dates.textContent()) ?? '';
-  expect(cautionsMissing(told)).toEqual([]);
-  expect(risksTold(told)).toEqual(expect.arrayContaining(['spray', 'cover for frost']));
-  expect(await dates.locator('summary').filter({ hasText: 'Clay:' }).count()).toBe(1);
-  await dates.getByText('Water: how much a day').click();
-  await dates.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText(/\sL$/).first().waitFor();
-  await dates.getByText('Frost: how many nights').click();
-  await dates.getByText(/^Put the cover on before sunset/).last().waitFor();
+test(
+  'the year has its dates, water, frost, cautions, a page for the wall, a calendar another program can read, ' +
+    'and a list for tomorrow',
+  async () => {
+    const context = await session.context();
+    const { page, complaints } = await openApp(context, session.site.address);
+    await toYear(page);
+    const dates = page.getByRole('region', { name: 'Dates of the year' });
+    const told = (await dates.textContent()) ?? '';
+    expect(cautionsMissing(told)).toEqual([]);
+    expect(risksTold(told)).toEqual(expect.arrayContaining(['spray', 'cover for frost']));
+    expect(await dates.locator('summary').filter({ hasText: 'Clay:' }).count()).toBe(1);
+    await dates.getByText('Water: how much a day').click();
+    await dates.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText(/\sL$/).first().waitFor();
+    await dates.getByText('Frost: how many nights').click();
+    await dates
+      .getByText(/^Put the cover on before sunset/)
+      .last()
+      .waitFor();
 
-  const [download] = await Promise.all([page.waitForEvent('download'), dates.getByRole('button', { name: 'Save the calendar (.ics)' }).click()]);
-  expect(download.suggestedFilename()).toBe('The-well-courtyard.ics');
-  const events = new ICAL.Component(ICAL.parse(await text(await download.createReadStream()))).getAllSubcomponents('vevent');
-  expect(events.length).toBeGreaterThan(2);
-  expect(new Set(events.map((event) => event.getFirstPropertyValue('uid'))).size).toBe(events.length);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      dates.getByRole('button', { name: 'Save the calendar (.ics)' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('The-well-courtyard.ics');
+    const events = new ICAL.Component(ICAL.parse(await text(await download.createReadStream()))).getAllSubcomponents(
+      'vevent',
+    );
+    expect(events.length).toBeGreaterThan(2);
+    expect(new Set(events.map((event) => event.getFirstPropertyValue('uid'))).size).toBe(events.length);
 
-  await page.evaluate(() => Object.assign(window, { print: () => {} }));
-  for (const format of ['A4', 'Letter']) {
-    await dates.getByRole('button', { name: 'Print the year on a page' }).click();
-    expect((await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
-  }
+    await page.evaluate(() => Object.assign(window, { print: () => {} }));
+    for (const format of ['A4', 'Letter']) {
+      await dates.getByRole('button', { name: 'Print the year on a page' }).click();
+      expect((await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g), format).toHaveLength(1);
+    }
 
-  // An option's cloth has its dates before it stands.
-  await page.getByText('Cloth up: none this year').waitFor();
-  await page.getByLabel('The year of').selectOption({ index: 1 });
-  await page.getByText(/^Cloth up: \d+ \w+ to \d+ \w+$/).waitFor();
-  await page.getByLabel('The year of').selectOption({ index: 0 });
+    // An option's cloth has its dates before it stands.
+    await page.getByText('Cloth up: none this year').waitFor();
+    await page.getByLabel('The year of').selectOption({ index: 1 });
+    await page.getByText(/^Cloth up: \d+ \w+ to \d+ \w+$/).waitFor();
+    await page.getByLabel('The year of').selectOption({ index: 0 });
 
-  const tomorrow = await turnTo(page, 'Tomorrow');
-  await tomorrow.getByLabel('Day', { exact: true }).fill('2099-07-20');
-  await tomorrow.getByLabel('Highest, by day').fill('44');
-  await tomorrow.getByText('Evening before').waitFor();
-  await tomorrow.getByText(/^Have the lemon pot in the shade by now, or cloth over it, until/).waitFor();
-  await tomorrow.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText('will burn').waitFor();
-  const list = (await tomorrow.textContent()) ?? '';
-  expect(cautionsMissing(list)).toEqual([]);
-  expect(risksTold(list)).toContain('hang cloth');
-  await page.reload();
-  await toYear(page);
-  await turnTo(page, 'Tomorrow');
-  await tomorrow.getByText('Evening before').waitFor();
-  await tomorrow.getByLabel('Highest, by day').fill('warm');
-  await tomorrow.getByRole('alert').getByText('"warm" is no temperature such as 41.').waitFor();
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+    const tomorrow = await turnTo(page, 'Tomorrow');
+    await tomorrow.getByLabel('Day', { exact: true }).fill('2099-07-20');
+    await tomorrow.getByLabel('Highest, by day').fill('44');
+    await tomorrow.getByText('Evening before').waitFor();
+    await tomorrow.getByText(/^Have the lemon pot in the shade by now, or cloth over it, until/).waitFor();
+    await tomorrow.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText('will burn').waitFor();
+    const list = (await tomorrow.textContent()) ?? '';
+    expect(cautionsMissing(list)).toEqual([]);
+    expect(risksTold(list)).toContain('hang cloth');
+    await page.reload();
+    await toYear(page);
+    await turnTo(page, 'Tomorrow');
+    await tomorrow.getByText('Evening before').waitFor();
+    await tomorrow.getByLabel('Highest, by day').fill('warm');
+    await tomorrow.getByRole('alert').getByText('"warm" is no temperature such as 41.').waitFor();
+    expect(complaints).toEqual([]);
+    await context.close();
+  },
+);
 
 test('every page of the stage reads well to a machine and fits a laptop and a phone', async () => {
   const context = await session.context();
@@ -164,8 +190,11 @@ test('every page of the stage reads well to a machine and fits a laptop and a ph
     for (const name of ['Dates', 'Tomorrow', 'Diary', 'Did it work?', 'Next year']) {
       await turnTo(page, name);
       await page.getByRole('region', { name }).waitFor({ state: 'attached' });
-      if (viewport === SIZES.laptop || name === 'Diary') expect(await faultsOf(page, '#slip'), `${name} on ${viewport.width}`).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0);
+      if (viewport === SIZES.laptop || name === 'Diary')
+        expect(await faultsOf(page, '#slip'), `${name} on ${viewport.width}`).toEqual([]);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+      ).toBe(0);
     }
   }
   expect(complaints).toEqual([]);

@@ -14,7 +14,11 @@ function refusals(path: string, source: string): string {
   const file = join(house, path);
   mkdirSync(dirname(file), { recursive: true });
   writeFileSync(file, source);
-  const { stdout } = spawnSync(join(root, 'node_modules/.bin/oxlint'), ['-c', join(root, 'tests/oxlint.json'), '--deny-warnings', file], { encoding: 'utf8', cwd: house });
+  const { stdout } = spawnSync(
+    join(root, 'node_modules/.bin/oxlint'),
+    ['-c', join(root, 'tests/oxlint.config.mjs'), '--deny-warnings', file],
+    { encoding: 'utf8', cwd: house },
+  );
   return stdout;
 }
 
@@ -22,11 +26,23 @@ test.each([
   ['engine/sun/planted.ts', "export { loadOf } from '../load/load-of.ts';", 'engine/sun may import only from plan'],
   ['engine/load/planted.ts', "export { csvOf } from '../output/csv.ts';", 'engine/load may import only from'],
   ['engine/frame/planted.ts', "export { castRay } from '../cast/ray.ts';", 'engine/frame may import only from plan'],
-  ['engine/survey/planted.ts', "export { castRay } from '../cast/ray.ts';", 'engine/survey may import only from plan, sun'],
-  ['engine/cast/planted.ts', "import type { LoadResult } from '../load/types.ts';\nexport type Own = LoadResult;", 'engine/cast may import only from'],
+  [
+    'engine/survey/planted.ts',
+    "export { castRay } from '../cast/ray.ts';",
+    'engine/survey may import only from plan, sun',
+  ],
+  [
+    'engine/cast/planted.ts',
+    "import type { LoadResult } from '../load/types.ts';\nexport type Own = LoadResult;",
+    'engine/cast may import only from',
+  ],
   ['engine/scene/planted.ts', "export { default } from 'leaflet';", 'The engine knows no page'],
   ['engine/load/planted.ts', "export { getPosition } from 'suncalc';", 'suncalc enters the engine in engine/sun only'],
-  ['engine/sun/planted.ts', "export { fromEpochMilliseconds } from 'temporal-polyfill/fns/Instant';", 'the engine does without it'],
+  [
+    'engine/sun/planted.ts',
+    "export { fromEpochMilliseconds } from 'temporal-polyfill/fns/Instant';",
+    'the engine does without it',
+  ],
   ['engine/plan/planted.ts', 'export const now = () => Date.now();', 'no clock'],
   ['engine/cast/planted.ts', 'export const luck = () => Math.random();', 'Randomness comes with a seed'],
   ['engine/plan/planted.ts', 'export const page = () => document;', 'no page'],

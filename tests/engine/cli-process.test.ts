@@ -10,7 +10,9 @@ interface Ended {
 /** Starts the command line as a process of its own, the way `npm run cli` does. */
 function start(argv: readonly string[], input = ''): Promise<Ended> {
   return new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', 'engine/cli.ts', ...argv], { cwd: new URL('../..', import.meta.url) });
+    const child = spawn(process.execPath, ['--import', 'tsx', 'engine/cli.ts', ...argv], {
+      cwd: new URL('../..', import.meta.url),
+    });
     let out = '';
     let err = '';
     child.stdout.on('data', (chunk) => (out += chunk));

@@ -9,9 +9,20 @@ interface Ran {
 }
 
 /** Runs an argument list on a machine whose files, input and clock are given. */
-async function run(argv: readonly string[], { input = '', files = {}, colour = false, slow = false }: {
-  input?: string; files?: Record<string, string | Uint8Array>; colour?: boolean; slow?: boolean;
-} = {}): Promise<Ran> {
+async function run(
+  argv: readonly string[],
+  {
+    input = '',
+    files = {},
+    colour = false,
+    slow = false,
+  }: {
+    input?: string;
+    files?: Record<string, string | Uint8Array>;
+    colour?: boolean;
+    slow?: boolean;
+  } = {},
+): Promise<Ran> {
   let out = '';
   let err = '';
   let clock = 0;
@@ -32,13 +43,44 @@ async function run(argv: readonly string[], { input = '', files = {}, colour = f
 
 /** A yard small enough to be graded at once. */
 const SMALL = JSON.stringify({
-  format: 'shadewright-plan', version: 1, name: 'Balcony',
-  site: { latitude: 36.7, longitude: -4.4, timeZone: 'Europe/Madrid', boundary: [[0, 0], [4, 0], [4, 2], [0, 2]] },
+  format: 'shadewright-plan',
+  version: 1,
+  name: 'Balcony',
+  site: {
+    latitude: 36.7,
+    longitude: -4.4,
+    timeZone: 'Europe/Madrid',
+    boundary: [
+      [0, 0],
+      [4, 0],
+      [4, 2],
+      [0, 2],
+    ],
+  },
   season: { year: 2026, from: '07-20', to: '07-22', stepMinutes: 30 },
   climate: { hotAir: 34, heatwaveHigh: 43, months: [{ month: 7, high: 33, low: 21 }] },
   features: [
-    { id: 'rail', kind: 'wall', name: 'Railing', path: [[0, 0], [4, 0]], height: 1.1, thickness: 0.1 },
-    { id: 'pot', kind: 'plant', name: 'Tomato pot', at: [1, 1], height: 1.2, spread: 0.5, plant: 'tomato', container: true },
+    {
+      id: 'rail',
+      kind: 'wall',
+      name: 'Railing',
+      path: [
+        [0, 0],
+        [4, 0],
+      ],
+      height: 1.1,
+      thickness: 0.1,
+    },
+    {
+      id: 'pot',
+      kind: 'plant',
+      name: 'Tomato pot',
+      at: [1, 1],
+      height: 1.2,
+      spread: 0.5,
+      plant: 'tomato',
+      container: true,
+    },
     { id: 'roof', kind: 'canopy', center: [1, 1], length: 1.5, width: 1.5, height: 1, density: 0.5 },
   ],
   options: [{ id: 'A', removes: ['roof'] }],
@@ -46,7 +88,10 @@ const SMALL = JSON.stringify({
 
 describe('the command line', () => {
   it('loads a plan from a file and from standard input alike', async () => {
-    const [file, input] = [await run(['load', 'b.plan.json', '--json'], { files: { 'b.plan.json': SMALL } }), await run(['load', '-', '--json'], { input: SMALL })];
+    const [file, input] = [
+      await run(['load', 'b.plan.json', '--json'], { files: { 'b.plan.json': SMALL } }),
+      await run(['load', '-', '--json'], { input: SMALL }),
+    ];
     expect(file.code).toBe(0);
     expect(file.out).toBe(input.out);
     expect(JSON.parse(file.out).grid).toEqual({ x0: 0, y0: 0, cell: 0.25, columns: 16, rows: 8, height: 0.5 });
@@ -63,14 +108,22 @@ describe('the command line', () => {
     const { code, out, err } = await run(['check', '-'], { input: SMALL });
     expect([code, err]).toEqual([0, '']);
     expect(out).toContain('“Balcony”: no problem, 1 warning.');
-    expect(JSON.parse((await run(['check', '-', '--json'], { input: SMALL })).out)).toMatchObject({ problems: [], warnings: [{ pointer: expect.stringMatching(/^\/features\/\d/) }] });
+    expect(JSON.parse((await run(['check', '-', '--json'], { input: SMALL })).out)).toMatchObject({
+      problems: [],
+      warnings: [{ pointer: expect.stringMatching(/^\/features\/\d/) }],
+    });
   });
 
   it('an option changes the yard; one that is not there is told with those that are', async () => {
-    const sun = async (...more: string[]) => JSON.parse((await run(['load', '-', '--json', ...more], { input: SMALL })).out).plants[0].sunHours as number;
+    const sun = async (...more: string[]) =>
+      JSON.parse((await run(['load', '-', '--json', ...more], { input: SMALL })).out).plants[0].sunHours as number;
     expect(await sun('--option', 'A')).toBeGreaterThan(await sun());
     const unknown = await run(['load', '-', '--option', 'Z'], { input: SMALL });
-    expect(unknown).toMatchObject({ code: 1, out: '', err: expect.stringContaining('There is no option "Z"; the plan\'s options are "A".') });
+    expect(unknown).toMatchObject({
+      code: 1,
+      out: '',
+      err: expect.stringContaining('There is no option "Z"; the plan\'s options are "A".'),
+    });
   });
 
   it('people read a map, hot spots and a sentence for each plant', async () => {
@@ -88,7 +141,12 @@ describe('the command line', () => {
 
   it('says beside every result that the climate is rough, and only where it is', async () => {
     const roughly = JSON.stringify({ ...JSON.parse(SMALL), climate: { ...JSON.parse(SMALL).climate, from: 'rough' } });
-    for (const verb of [['spot', '-', '--at', '1,1'], ['load', '-'], ['place', '-', '--plant', 'pot'], ['why', '-', '--plant', 'pot', '--side', 'SW']]) {
+    for (const verb of [
+      ['spot', '-', '--at', '1,1'],
+      ['load', '-'],
+      ['place', '-', '--plant', 'pot'],
+      ['why', '-', '--plant', 'pot', '--side', 'SW'],
+    ]) {
       const [rough, known] = [await run(verb, { input: roughly }), await run(verb, { input: SMALL })];
       expect(rough.out + rough.err, verb[0]).toMatch(/The climate is rough/);
       expect(known.out + known.err, verb[0]).not.toMatch(/\brough\b/);
@@ -102,39 +160,73 @@ describe('the command line', () => {
   });
 
   it('CSV and GeoJSON come instead of the table, not both', async () => {
-    expect((await run(['load', '-', '--csv', '--cell', '1'], { input: SMALL })).out.split('\r\n')).toHaveLength(1 + 8 + 1);
-    expect(JSON.parse((await run(['load', '-', '--geojson', '--cell', '1'], { input: SMALL })).out).features).toHaveLength(8 + 1);
-    expect(await run(['load', '-', '--csv', '--geojson'], { input: SMALL })).toMatchObject({ code: 1, out: '', err: expect.stringContaining('--csv: Choose one of --csv and --geojson.\n') });
+    expect((await run(['load', '-', '--csv', '--cell', '1'], { input: SMALL })).out.split('\r\n')).toHaveLength(
+      1 + 8 + 1,
+    );
+    expect(
+      JSON.parse((await run(['load', '-', '--geojson', '--cell', '1'], { input: SMALL })).out).features,
+    ).toHaveLength(8 + 1);
+    expect(await run(['load', '-', '--csv', '--geojson'], { input: SMALL })).toMatchObject({
+      code: 1,
+      out: '',
+      err: expect.stringContaining('--csv: Choose one of --csv and --geojson.\n'),
+    });
   });
 
   it('units change what people read, never the numbers of --json', async () => {
     const imperial = await run(['spot', '-', '--at', '2,1', '--units', 'imperial', '--heatwave'], { input: SMALL });
     expect(imperial.out).toContain('(6 ft 6½ in, 3 ft 3½ in)');
     expect(imperial.out).toContain('°F');
-    const json = async (units: string) => JSON.parse((await run(['spot', '-', '--at', '2,1', '--json', '--units', units], { input: SMALL })).out) as unknown;
+    const json = async (units: string) =>
+      JSON.parse(
+        (await run(['spot', '-', '--at', '2,1', '--json', '--units', units], { input: SMALL })).out,
+      ) as unknown;
     expect(await json('imperial')).toEqual(await json('metric'));
   });
 
   it('a spot says what it is inside of', async () => {
-    expect((await run(['spot', '-', '--at', '2,0', '--date', '07-21'], { input: SMALL })).out).toContain('It lies inside Railing.');
+    expect((await run(['spot', '-', '--at', '2,0', '--date', '07-21'], { input: SMALL })).out).toContain(
+      'It lies inside Railing.',
+    );
   });
 
   it('a missing file, demo or weather file is one sentence and exit 1', async () => {
-    expect(await run(['load', 'gone.json'])).toEqual({ code: 1, out: '', err: 'Cannot read "gone.json": there is no such file.\n' });
-    expect(await run(['check', 'demo:beach'])).toMatchObject({ code: 1, out: '', err: 'There is no demo yard "beach"; there are demo:courtyard and demo:lane.\n' });
-    expect(await run(['load', 'demo', '--weather', 'x.epw'])).toMatchObject({ code: 1, out: '', err: 'Cannot read "x.epw": there is no such file.\n' });
+    expect(await run(['load', 'gone.json'])).toEqual({
+      code: 1,
+      out: '',
+      err: 'Cannot read "gone.json": there is no such file.\n',
+    });
+    expect(await run(['check', 'demo:beach'])).toMatchObject({
+      code: 1,
+      out: '',
+      err: 'There is no demo yard "beach"; there are demo:courtyard and demo:lane.\n',
+    });
+    expect(await run(['load', 'demo', '--weather', 'x.epw'])).toMatchObject({
+      code: 1,
+      out: '',
+      err: 'Cannot read "x.epw": there is no such file.\n',
+    });
     const noEpw = await run(['load', 'demo', '--weather', 'x.epw'], { files: { 'x.epw': 'hello' } });
     expect(noEpw).toMatchObject({ code: 1, out: '' });
     expect(noEpw.err.trim().split('\n')).toHaveLength(1);
   });
 
   it('a day that has no climate, or no place in the year, is refused', async () => {
-    expect(await run(['spot', '-', '--at', '1,1', '--date', '01-05'], { input: SMALL })).toMatchObject({ code: 1, out: '' });
-    expect(await run(['spot', '-', '--at', '1,1', '--date', '02-29'], { input: SMALL })).toMatchObject({ code: 1, out: '' });
+    expect(await run(['spot', '-', '--at', '1,1', '--date', '01-05'], { input: SMALL })).toMatchObject({
+      code: 1,
+      out: '',
+    });
+    expect(await run(['spot', '-', '--at', '1,1', '--date', '02-29'], { input: SMALL })).toMatchObject({
+      code: 1,
+      out: '',
+    });
   });
 
   it('a text in the plan cannot steer the terminal', async () => {
-    const nasty = SMALL.replace('"Balcony"', '"Bal\\u001b[2Jcony\\nfoo"').replace('Tomato pot', 'To\\u001b]0;x\\u0007mato');
+    const nasty = SMALL.replace('"Balcony"', '"Bal\\u001b[2Jcony\\nfoo"').replace(
+      'Tomato pot',
+      'To\\u001b]0;x\\u0007mato',
+    );
     for (const verb of [['check'], ['load'], ['spot', '--at', '1,1']]) {
       const { out, err } = await run([verb[0], '-', ...verb.slice(1)], { input: nasty });
       expect(out + err).not.toContain('\u001b');
@@ -142,7 +234,11 @@ describe('the command line', () => {
   });
 
   it('help is asked for, or given to who types nothing', async () => {
-    expect(await run([])).toMatchObject({ code: 0, err: '', out: expect.stringContaining('npm run --silent cli -- VERB PLAN [options]') });
+    expect(await run([])).toMatchObject({
+      code: 0,
+      err: '',
+      out: expect.stringContaining('npm run --silent cli -- VERB PLAN [options]'),
+    });
     expect((await run(['load', '--help'])).out).toContain('--cell M');
   });
 });

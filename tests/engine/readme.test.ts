@@ -12,7 +12,10 @@ function block(language: string): string {
 }
 
 test("the README's engine example prints what stands beneath it", () => {
-  const printed = execFileSync(process.execPath, ['--import', 'tsx', '--input-type=module', '--eval', block('ts')], { encoding: 'utf8', cwd: root.pathname });
+  const printed = execFileSync(process.execPath, ['--import', 'tsx', '--input-type=module', '--eval', block('ts')], {
+    encoding: 'utf8',
+    cwd: root.pathname,
+  });
   expect(printed).toBe(block('text'));
 });
 

@@ -1,4 +1,7 @@
-/** Makes web/opening-view.png, the README's picture: the page as it opens, on a laptop. Run: node --import tsx tests/make/picture.ts */
+/**
+ * Makes web/opening-view.png, the README's picture: the page as it opens, on a laptop. Run: node --import tsx
+ * tests/make/picture.ts
+ */
 import { rm } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
@@ -6,7 +9,12 @@ import { startSite } from '../browser/site.ts';
 
 const site = await startSite();
 const browser = await chromium.connect(site.browser);
-const page = await browser.newPage({ viewport: { width: 1400, height: 900 }, reducedMotion: 'reduce', locale: 'en-GB', timezoneId: 'UTC' });
+const page = await browser.newPage({
+  viewport: { width: 1400, height: 900 },
+  reducedMotion: 'reduce',
+  locale: 'en-GB',
+  timezoneId: 'UTC',
+});
 await page.goto(site.address);
 await page.getByRole('heading', { name: 'Plants, worst first' }).waitFor();
 await page.getByText('saved', { exact: true }).waitFor();

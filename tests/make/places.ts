@@ -1,5 +1,5 @@
 /**
- * Makes engine/survey/places.json: a lean list of towns where summers burn, to start a plan from.
+ * Makes engine/survey/place/places.json: a lean list of towns where summers burn, to start a plan from.
  * Source: the npm package city-timezones (MIT), a development dependency. Run: node --import tsx tests/make/places.ts
  */
 import { writeFileSync } from 'node:fs';
@@ -18,29 +18,103 @@ interface City {
   readonly timezone: string;
 }
 
-/** How many towns a country gets, and where in it summers are hot: latitudes [south, north], longitudes [west, east]. */
-const SHARES: readonly { country: string; towns: number; latitudes?: readonly [number, number]; longitudes?: readonly [number, number] }[] = [
-  { country: 'ES', towns: 18, latitudes: [27, 41.8] }, { country: 'PT', towns: 5 }, { country: 'FR', towns: 6, latitudes: [41, 44.6] },
-  { country: 'IT', towns: 10, latitudes: [36, 44.6] }, { country: 'GR', towns: 6 }, { country: 'TR', towns: 9, latitudes: [36, 39.5] },
-  { country: 'CY', towns: 2 }, { country: 'MT', towns: 1 }, { country: 'AL', towns: 1 }, { country: 'BG', towns: 2 }, { country: 'HR', towns: 1, latitudes: [42, 44] },
-  { country: 'MA', towns: 6 }, { country: 'DZ', towns: 6 }, { country: 'TN', towns: 3 }, { country: 'LY', towns: 3 }, { country: 'EG', towns: 6 },
-  { country: 'SD', towns: 3 }, { country: 'ML', towns: 2 }, { country: 'NE', towns: 2 }, { country: 'TD', towns: 1 }, { country: 'SN', towns: 2 },
-  { country: 'BF', towns: 1 }, { country: 'NG', towns: 5 }, { country: 'GH', towns: 2 }, { country: 'MR', towns: 1 }, { country: 'DJ', towns: 1 },
-  { country: 'ET', towns: 2 }, { country: 'KE', towns: 2 }, { country: 'NA', towns: 2 }, { country: 'BW', towns: 2 }, { country: 'ZW', towns: 2 },
-  { country: 'ZA', towns: 10 }, { country: 'MZ', towns: 2 }, { country: 'MG', towns: 1 }, { country: 'AO', towns: 1 },
-  { country: 'IL', towns: 3 }, { country: 'PS', towns: 0 }, { country: 'JO', towns: 2 }, { country: 'LB', towns: 1 }, { country: 'SY', towns: 3 }, { country: 'IQ', towns: 4 },
-  { country: 'SA', towns: 7 }, { country: 'YE', towns: 2 }, { country: 'OM', towns: 2 }, { country: 'AE', towns: 3 }, { country: 'QA', towns: 1 },
-  { country: 'BH', towns: 0 }, { country: 'KW', towns: 1 }, { country: 'IR', towns: 8 }, { country: 'AZ', towns: 1 }, { country: 'TM', towns: 2 },
-  { country: 'UZ', towns: 3 }, { country: 'AF', towns: 2 }, { country: 'PK', towns: 8 }, { country: 'IN', towns: 26 }, { country: 'BD', towns: 2 },
-  { country: 'LK', towns: 1 }, { country: 'MM', towns: 2 }, { country: 'TH', towns: 4 }, { country: 'KH', towns: 1 }, { country: 'VN', towns: 3 },
-  { country: 'CN', towns: 8, latitudes: [20, 43], longitudes: [75, 122] }, { country: 'JP', towns: 4, latitudes: [31, 36] }, { country: 'TW', towns: 1 }, { country: 'PH', towns: 2 },
-  { country: 'ID', towns: 3 }, { country: 'MY', towns: 2 }, { country: 'SG', towns: 1 },
-  { country: 'AU', towns: 10, latitudes: [-36, -18], longitudes: [119, 147.5] }, { country: 'AU', towns: 18, latitudes: [-38.5, -10] },
-  { country: 'US', towns: 60, latitudes: [19, 37.5] }, { country: 'US', towns: 10, latitudes: [37.5, 41], longitudes: [-123, -108] },
-  { country: 'MX', towns: 18 }, { country: 'CU', towns: 1 }, { country: 'DO', towns: 1 }, { country: 'PR', towns: 1 }, { country: 'GT', towns: 1 }, { country: 'NI', towns: 1 },
-  { country: 'VE', towns: 2 }, { country: 'CO', towns: 2, latitudes: [8, 12] }, { country: 'EC', towns: 1, latitudes: [-3, -1] }, { country: 'PE', towns: 3, latitudes: [-15, -4] },
-  { country: 'BR', towns: 14 }, { country: 'PY', towns: 1 }, { country: 'BO', towns: 1, latitudes: [-19, -16], longitudes: [-64, -58] },
-  { country: 'AR', towns: 9, latitudes: [-39, -22] }, { country: 'CL', towns: 3, latitudes: [-36, -20] }, { country: 'UY', towns: 1 },
+/**
+ * How many towns a country gets, and where in it summers are hot: latitudes [south, north], longitudes [west, east].
+ */
+const SHARES: readonly {
+  country: string;
+  towns: number;
+  latitudes?: readonly [number, number];
+  longitudes?: readonly [number, number];
+}[] = [
+  { country: 'ES', towns: 18, latitudes: [27, 41.8] },
+  { country: 'PT', towns: 5 },
+  { country: 'FR', towns: 6, latitudes: [41, 44.6] },
+  { country: 'IT', towns: 10, latitudes: [36, 44.6] },
+  { country: 'GR', towns: 6 },
+  { country: 'TR', towns: 9, latitudes: [36, 39.5] },
+  { country: 'CY', towns: 2 },
+  { country: 'MT', towns: 1 },
+  { country: 'AL', towns: 1 },
+  { country: 'BG', towns: 2 },
+  { country: 'HR', towns: 1, latitudes: [42, 44] },
+  { country: 'MA', towns: 6 },
+  { country: 'DZ', towns: 6 },
+  { country: 'TN', towns: 3 },
+  { country: 'LY', towns: 3 },
+  { country: 'EG', towns: 6 },
+  { country: 'SD', towns: 3 },
+  { country: 'ML', towns: 2 },
+  { country: 'NE', towns: 2 },
+  { country: 'TD', towns: 1 },
+  { country: 'SN', towns: 2 },
+  { country: 'BF', towns: 1 },
+  { country: 'NG', towns: 5 },
+  { country: 'GH', towns: 2 },
+  { country: 'MR', towns: 1 },
+  { country: 'DJ', towns: 1 },
+  { country: 'ET', towns: 2 },
+  { country: 'KE', towns: 2 },
+  { country: 'NA', towns: 2 },
+  { country: 'BW', towns: 2 },
+  { country: 'ZW', towns: 2 },
+  { country: 'ZA', towns: 10 },
+  { country: 'MZ', towns: 2 },
+  { country: 'MG', towns: 1 },
+  { country: 'AO', towns: 1 },
+  { country: 'IL', towns: 3 },
+  { country: 'PS', towns: 0 },
+  { country: 'JO', towns: 2 },
+  { country: 'LB', towns: 1 },
+  { country: 'SY', towns: 3 },
+  { country: 'IQ', towns: 4 },
+  { country: 'SA', towns: 7 },
+  { country: 'YE', towns: 2 },
+  { country: 'OM', towns: 2 },
+  { country: 'AE', towns: 3 },
+  { country: 'QA', towns: 1 },
+  { country: 'BH', towns: 0 },
+  { country: 'KW', towns: 1 },
+  { country: 'IR', towns: 8 },
+  { country: 'AZ', towns: 1 },
+  { country: 'TM', towns: 2 },
+  { country: 'UZ', towns: 3 },
+  { country: 'AF', towns: 2 },
+  { country: 'PK', towns: 8 },
+  { country: 'IN', towns: 26 },
+  { country: 'BD', towns: 2 },
+  { country: 'LK', towns: 1 },
+  { country: 'MM', towns: 2 },
+  { country: 'TH', towns: 4 },
+  { country: 'KH', towns: 1 },
+  { country: 'VN', towns: 3 },
+  { country: 'CN', towns: 8, latitudes: [20, 43], longitudes: [75, 122] },
+  { country: 'JP', towns: 4, latitudes: [31, 36] },
+  { country: 'TW', towns: 1 },
+  { country: 'PH', towns: 2 },
+  { country: 'ID', towns: 3 },
+  { country: 'MY', towns: 2 },
+  { country: 'SG', towns: 1 },
+  { country: 'AU', towns: 10, latitudes: [-36, -18], longitudes: [119, 147.5] },
+  { country: 'AU', towns: 18, latitudes: [-38.5, -10] },
+  { country: 'US', towns: 60, latitudes: [19, 37.5] },
+  { country: 'US', towns: 10, latitudes: [37.5, 41], longitudes: [-123, -108] },
+  { country: 'MX', towns: 18 },
+  { country: 'CU', towns: 1 },
+  { country: 'DO', towns: 1 },
+  { country: 'PR', towns: 1 },
+  { country: 'GT', towns: 1 },
+  { country: 'NI', towns: 1 },
+  { country: 'VE', towns: 2 },
+  { country: 'CO', towns: 2, latitudes: [8, 12] },
+  { country: 'EC', towns: 1, latitudes: [-3, -1] },
+  { country: 'PE', towns: 3, latitudes: [-15, -4] },
+  { country: 'BR', towns: 14 },
+  { country: 'PY', towns: 1 },
+  { country: 'BO', towns: 1, latitudes: [-19, -16], longitudes: [-64, -58] },
+  { country: 'AR', towns: 9, latitudes: [-39, -22] },
+  { country: 'CL', towns: 3, latitudes: [-36, -20] },
+  { country: 'UY', towns: 1 },
 ];
 
 /** Towns nearer than this to a larger one already taken add nothing: the sun is the same. [km] */
@@ -58,7 +132,14 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
   const taken: City[] = [];
   for (const { country, towns, latitudes = [-90, 90], longitudes = [-180, 180] } of SHARES) {
     const inside = cities
-      .filter(({ iso2, lat, lng }) => iso2 === country && lat >= latitudes[0] && lat <= latitudes[1] && lng >= longitudes[0] && lng <= longitudes[1])
+      .filter(
+        ({ iso2, lat, lng }) =>
+          iso2 === country &&
+          lat >= latitudes[0] &&
+          lat <= latitudes[1] &&
+          lng >= longitudes[0] &&
+          lng <= longitudes[1],
+      )
       .sort((a, b) => b.pop - a.pop || a.city.localeCompare(b.city, 'en'));
     let left = towns;
     for (const city of inside) {
@@ -73,11 +154,18 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
   const countries = [...new Set(taken.map((city) => city.country))].sort();
   const zones = [...new Set(taken.map((city) => city.timezone))].sort();
   return {
-    about: 'Towns where summers burn, from the npm package city-timezones (MIT licence), made by tests/make/places.ts. Coordinates to 0.01 degree.',
+    about:
+      'Towns where summers burn, from the npm package city-timezones (MIT licence), made by tests/make/places.ts. ' +
+      'Coordinates to 0.01 degree.',
     countries,
     zones,
     places: taken.map((city) => [
-      city.city, city.state_ansi ?? city.province ?? '', countries.indexOf(city.country), hundredths(city.lat), hundredths(city.lng), zones.indexOf(city.timezone),
+      city.city,
+      city.state_ansi ?? city.province ?? '',
+      countries.indexOf(city.country),
+      hundredths(city.lat),
+      hundredths(city.lng),
+      zones.indexOf(city.timezone),
     ]),
   };
 }
@@ -85,7 +173,10 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
 /** One place a line, so that a change shows in a difference. */
 export function placesText(file: PlacesFile): string {
   const rows = file.places.map((place) => `  ${JSON.stringify(place)}`).join(',\n');
-  return `{\n "about": ${JSON.stringify(file.about)},\n "countries": ${JSON.stringify(file.countries)},\n "zones": ${JSON.stringify(file.zones)},\n "places": [\n${rows}\n ]\n}\n`;
+  return (
+    `{\n "about": ${JSON.stringify(file.about)},\n "countries": ${JSON.stringify(file.countries)},\n ` +
+    `"zones": ${JSON.stringify(file.zones)},\n "places": [\n${rows}\n ]\n}\n`
+  );
 }
 
 export function citiesOfPackage(): readonly City[] {
@@ -102,5 +193,8 @@ function hundredths(degrees: number): number {
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
-  writeFileSync(new URL('../../engine/survey/places.json', import.meta.url), placesText(makePlaces(citiesOfPackage())));
+  writeFileSync(
+    new URL('../../engine/survey/place/places.json', import.meta.url),
+    placesText(makePlaces(citiesOfPackage())),
+  );
 }

@@ -1,18 +1,20 @@
 /** The calendar file read back by an independent parser of RFC 5545: ical.js. */
 import ICAL from 'ical.js';
 import { describe, expect, test } from 'vitest';
-import { seasonOf } from '../../engine/advice/season.ts';
-import { type CalendarEvent, icalendar } from '../../engine/output/icalendar.ts';
-import { seasonCalendar } from '../../engine/output/season-calendar.ts';
+import { seasonOf } from '../../engine/advice/year/season/season.ts';
+import { type CalendarEvent, icalendar } from '../../engine/output/calendar/icalendar.ts';
+import { seasonCalendar } from '../../engine/output/calendar/season-calendar.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
-import { moveFeature } from '../../engine/plan/edit.ts';
+import { moveFeature } from '../../engine/plan/edit/edit-feature.ts';
 import { withOptions } from '../../engine/plan/options.ts';
 import type { Plan } from '../../engine/plan/types.ts';
 
 const STAMP = '20260101T000000Z';
 
 function eventsIn(text: string): ICAL.Event[] {
-  return new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((component) => new ICAL.Event(component));
+  return new ICAL.Component(ICAL.parse(text))
+    .getAllSubcomponents('vevent')
+    .map((component) => new ICAL.Event(component));
 }
 
 function uidsOf(plan: Plan): string[] {
@@ -52,22 +54,39 @@ describe('the season of the lane yard as an iCalendar file', () => {
   });
 
   test('a changed date keeps its identifier, so a calendar moves the event instead of doubling it', () => {
-    const events = season.events.map((event) => (event.kind === 'cloth-up' ? { ...event, from: '2026-12-05', to: '2026-12-05' } : event));
+    const events = season.events.map((event) =>
+      event.kind === 'cloth-up' ? { ...event, from: '2026-12-05', to: '2026-12-05' } : event,
+    );
     const moved = seasonCalendar(plan, { ...season, events });
-    expect(eventsIn(moved).find(({ summary }) => summary.startsWith('Cloth up'))?.startDate.toString()).toBe('2026-12-05');
+    expect(
+      eventsIn(moved)
+        .find(({ summary }) => summary.startsWith('Cloth up'))
+        ?.startDate.toString(),
+    ).toBe('2026-12-05');
     expect(eventsIn(moved).map(({ uid }) => uid)).toEqual(eventsIn(text).map(({ uid }) => uid));
   });
 
-  test('a yard renamed, put elsewhere, shifted on its paper, and told a day later of a moved pot keeps every identifier, each with its year', () => {
-    const pot = plan.features.find((feature) => feature.kind === 'plant' && feature.container === true)!;
-    const movedOn = (date: string): Plan => ({ ...plan, journal: [{ date, what: 'moved', feature: pot.id }] });
-    const shifted = plan.features.reduce<Plan>((next, { id }) => moveFeature(next, id, [3, -2]), movedOn('2026-12-11'));
-    const other = { ...shifted, name: 'Grandmother’s', site: { ...plan.site, latitude: plan.site.latitude + 0.01, longitude: plan.site.longitude - 0.01 } };
-    const uids = uidsOf(movedOn('2026-12-10'));
-    expect(uids.filter((uid) => uid.startsWith('harden'))).toHaveLength(1);
-    expect(uids.every((uid) => uid.includes('-2026@'))).toBe(true);
-    expect(uidsOf(other).toSorted()).toEqual(uids.toSorted());
-  });
+  test(
+    'a yard renamed, put elsewhere, shifted on its paper, and told a day later of a moved pot keeps every ' +
+      'identifier, each with its year',
+    () => {
+      const pot = plan.features.find((feature) => feature.kind === 'plant' && feature.container === true)!;
+      const movedOn = (date: string): Plan => ({ ...plan, journal: [{ date, what: 'moved', feature: pot.id }] });
+      const shifted = plan.features.reduce<Plan>(
+        (next, { id }) => moveFeature(next, id, [3, -2]),
+        movedOn('2026-12-11'),
+      );
+      const other = {
+        ...shifted,
+        name: 'Grandmother’s',
+        site: { ...plan.site, latitude: plan.site.latitude + 0.01, longitude: plan.site.longitude - 0.01 },
+      };
+      const uids = uidsOf(movedOn('2026-12-10'));
+      expect(uids.filter((uid) => uid.startsWith('harden'))).toHaveLength(1);
+      expect(uids.every((uid) => uid.includes('-2026@'))).toBe(true);
+      expect(uidsOf(other).toSorted()).toEqual(uids.toSorted());
+    },
+  );
 
   test('each note rests on its ground, and what to mind is with it in the caution’s own words', () => {
     const { description } = eventsIn(text).find(({ summary }) => summary.startsWith('First coat of clay'))!;
@@ -78,14 +97,23 @@ describe('the season of the lane yard as an iCalendar file', () => {
     expect(description).not.toMatch(/common practice: common practice/);
   });
 
-  test('a southern summer crosses New Year: cloth goes up in December 2026 and comes down in March 2027, frost follows in May 2027', () => {
-    const from = (kind: string) => season.events.find((event) => event.kind === kind)?.from.slice(0, 7);
-    expect([from('cloth-up'), from('cloth-down'), from('frost')]).toEqual(['2026-12', '2027-03', '2027-05']);
-  });
+  test(
+    'a southern summer crosses New Year: cloth goes up in December 2026 and comes down in March 2027, frost ' +
+      'follows in May 2027',
+    () => {
+      const from = (kind: string) => season.events.find((event) => event.kind === kind)?.from.slice(0, 7);
+      expect([from('cloth-up'), from('cloth-down'), from('frost')]).toEqual(['2026-12', '2027-03', '2027-05']);
+    },
+  );
 });
 
 const event = (id: string, title: string, text: string): CalendarEvent => ({
-  id, kind: 'check', from: '2027-02-27', to: '2027-03-02', title, notes: [text],
+  id,
+  kind: 'check',
+  from: '2027-02-27',
+  to: '2027-03-02',
+  title,
+  notes: [text],
 });
 
 test.each([
@@ -99,6 +127,8 @@ test.each([
 });
 
 test('text cannot put a line of its own into the calendar', () => {
-  const read = eventsIn(icalendar([event('e\r\nEND:VCALENDAR', 'x\r\nBEGIN:VEVENT', 'y\rz')], { name: 'n\nBEGIN:VEVENT', stamp: STAMP }));
+  const read = eventsIn(
+    icalendar([event('e\r\nEND:VCALENDAR', 'x\r\nBEGIN:VEVENT', 'y\rz')], { name: 'n\nBEGIN:VEVENT', stamp: STAMP }),
+  );
   expect(read).toHaveLength(1);
 });

@@ -7,26 +7,55 @@ import { TOLERANCES } from './tolerances.ts';
 
 const RAD = Math.PI / 180;
 
-// Ineichen & Perez (2002), Solar Energy 73(3):151–157. Values: pvlib-python 6382338a tests/test_clearsky.py, solar constant 1364,
+// Ineichen & Perez (2002), Solar Energy 73(3):151–157. Values: pvlib-python 6382338a tests/test_clearsky.py, solar
+// constant 1364,
 // absolute air mass given, without the factor exp(0.01·AM^1.8). Program outputs, not measurements.
 describe("Ineichen & Perez's clear sky", () => {
   it.each([
     { zenith: 10, airMass: 1, elevation: 0, global: 1038.159219, beam: 942.208186, diffuse: 110.265293 },
     { zenith: 10, airMass: 1, elevation: 2000, global: 1134.243124, beam: 994.953778, diffuse: 154.404929 },
-    { zenith: 10.56413562, airMass: 0.93527685, elevation: 0, global: 1044.123068, beam: 953.249259, diffuse: 107.031097 },
-    { zenith: 34.86074109, airMass: 1.12008114, elevation: 0, global: 853.020657, beam: 922.061247, diffuse: 96.429095 },
+    {
+      zenith: 10.56413562,
+      airMass: 0.93527685,
+      elevation: 0,
+      global: 1044.123068,
+      beam: 953.249259,
+      diffuse: 107.031097,
+    },
+    {
+      zenith: 34.86074109,
+      airMass: 1.12008114,
+      elevation: 0,
+      global: 853.020657,
+      beam: 922.061247,
+      diffuse: 96.429095,
+    },
     { zenith: 46.0467599, airMass: 1.32355476, elevation: 0, global: 704.696813, beam: 888.90147, diffuse: 87.736013 },
-    { zenith: 72.41687122, airMass: 3.01614096, elevation: 0, global: 251.994277, beam: 655.449252, diffuse: 53.990135 },
+    {
+      zenith: 72.41687122,
+      airMass: 3.01614096,
+      elevation: 0,
+      global: 251.994277,
+      beam: 655.449252,
+      diffuse: 53.990135,
+    },
     { zenith: 82.85457044, airMass: 6.97935524, elevation: 0, global: 65.494266, beam: 321.160922, diffuse: 25.54562 },
   ])('zenith $zenith°, air mass $airMass, $elevation m', ({ zenith, airMass, elevation, ...published }) => {
-    const sky = ineichenPerez({ sinAltitude: Math.cos(zenith * RAD), airMass, extraterrestrial: 1364, elevation, turbidity: 3 });
+    const sky = ineichenPerez({
+      sinAltitude: Math.cos(zenith * RAD),
+      airMass,
+      extraterrestrial: 1364,
+      elevation,
+      turbidity: 3,
+    });
     for (const name of ['global', 'beam', 'diffuse'] as const) {
       expect(Math.abs(sky[name] - published[name]), name).toBeLessThan(TOLERANCES.clearSkyFormula.max);
     }
   });
 });
 
-// Made with suncalc every 5 minutes, 1361.1 W/m² × Spencer's distance, by an independent program. DLI by Faust & Logan (2018): 0.007265 mol/Wh.
+// Made with suncalc every 5 minutes, 1361.1 W/m² × Spencer's distance, by an independent program. DLI by Faust & Logan
+// (2018): 0.007265 mol/Wh.
 describe('clear day totals at Phoenix on 10 June', () => {
   it.each([
     { turbidity: 2, beam: 12_348, global: 8911, light: 64.7, sunHours: 14 },
@@ -58,8 +87,10 @@ describe('clear day totals at Phoenix on 10 June', () => {
   });
 });
 
-// ASHRAE Handbook Fundamentals 2009, ch. 14, clear-day model with the design conditions of Phoenix Sky Harbor (33.45 N, 337 m), noon of the 21st:
-// NREL/EnergyPlus 1bd58b05 weather .stat. Global = beam·sin(altitude) + diffuse. Turbidity: the one with which our beam equals theirs.
+// ASHRAE Handbook Fundamentals 2009, ch. 14, clear-day model with the design conditions of Phoenix Sky Harbor (33.45 N,
+// 337 m), noon of the 21st:
+// NREL/EnergyPlus 1bd58b05 weather .stat. Global = beam·sin(altitude) + diffuse. Turbidity: the one with which our beam
+// equals theirs.
 describe("a handbook's clear day, another model", () => {
   const days = [
     { month: 5, altitude: 76.7, beam: 870, diffuse: 170, turbidity: 3.72 },
@@ -71,18 +102,28 @@ describe("a handbook's clear day, another model", () => {
     const distanceAu = [1.0123, 1.0162, 1.0159, 1.0115, 1.0037][day.month - 5];
     const sky = clearSky({ altitude: day.altitude, elevation: 337, turbidity: day.turbidity, distanceAu });
     const global = day.beam * Math.sin(day.altitude * RAD) + day.diffuse;
-    return { ...day, beamRatio: sky.beam / day.beam, globalRatio: sky.global / global, diffuseRatio: sky.diffuse / day.diffuse };
+    return {
+      ...day,
+      beamRatio: sky.beam / day.beam,
+      globalRatio: sky.global / global,
+      diffuseRatio: sky.diffuse / day.diffuse,
+    };
   });
 
-  it.each(days)('month $month: the beam was fitted, the global is a little lower, the diffuse a quarter', ({ beamRatio, globalRatio, diffuseRatio }) => {
-    expect(Math.abs(beamRatio - 1)).toBeLessThan(TOLERANCES.clearDayBeam.max);
-    expect(globalRatio).toBeLessThan(1);
-    expect(1 - globalRatio).toBeLessThan(TOLERANCES.clearDayGlobal.max);
-    expect(diffuseRatio).toBeGreaterThan(0.72);
-    expect(diffuseRatio).toBeLessThan(0.85);
-  });
+  it.each(days)(
+    'month $month: the beam was fitted, the global is a little lower, the diffuse a quarter',
+    ({ beamRatio, globalRatio, diffuseRatio }) => {
+      expect(Math.abs(beamRatio - 1)).toBeLessThan(TOLERANCES.clearDayBeam.max);
+      expect(globalRatio).toBeLessThan(1);
+      expect(1 - globalRatio).toBeLessThan(TOLERANCES.clearDayGlobal.max);
+      expect(diffuseRatio).toBeGreaterThan(0.72);
+      expect(diffuseRatio).toBeLessThan(0.85);
+    },
+  );
 
   it('on the mean of the five months', () => {
-    expect(days.reduce((sum, { globalRatio }) => sum + 1 - globalRatio, 0) / days.length).toBeLessThan(TOLERANCES.clearDayGlobal.mean);
+    expect(days.reduce((sum, { globalRatio }) => sum + 1 - globalRatio, 0) / days.length).toBeLessThan(
+      TOLERANCES.clearDayGlobal.mean,
+    );
   });
 });

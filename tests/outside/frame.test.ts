@@ -1,12 +1,19 @@
 /** Tube, rails, posts, frames and cloth against published tables and worked examples. */
 import { describe, expect, test } from 'vitest';
-import { baysOf, shrinkOffer } from '../../engine/frame/bays.ts';
-import { allowableLineLoad, asFlagpole, columnStrength, eulerForce, underPointLoad, underUniformLoad } from '../../engine/frame/beam.ts';
-import { stripsOf, TIE_SPACING, tiePoints } from '../../engine/frame/cloth.ts';
+import { baysOf, shrinkOffer } from '../../engine/frame/layout/bays.ts';
+import {
+  allowableLineLoad,
+  asFlagpole,
+  columnStrength,
+  eulerForce,
+  underPointLoad,
+  underUniformLoad,
+} from '../../engine/frame/strength/beam.ts';
+import { stripsOf, TIE_SPACING, tiePoints } from '../../engine/frame/shop/cloth.ts';
 import { sheetOf } from '../../engine/frame/sheet.ts';
-import { sectionOf } from '../../engine/frame/tube.ts';
+import { sectionOf } from '../../engine/frame/strength/tube.ts';
 import type { BuildSheet } from '../../engine/frame/types.ts';
-import { GRAVITY, gustOfLineLoad, windPressure } from '../../engine/frame/wind.ts';
+import { GRAVITY, gustOfLineLoad, windPressure } from '../../engine/frame/strength/wind.ts';
 import type { Feature, FrameChoice, Plan } from '../../engine/plan/types.ts';
 
 const FOOT = 0.3048;
@@ -23,42 +30,58 @@ const CONDUIT: Readonly<Record<string, readonly [number, number, number, number,
 };
 
 /** From inches, as listed, so that the last digit is not the millimetres'. */
-const INCHES: Readonly<Record<string, readonly [number, number]>> = { '1/2': [0.706, 0.042], '3/4': [0.922, 0.049], '1': [1.163, 0.057], '1-1/4': [1.51, 0.065], '1-1/2': [1.74, 0.065], '2': [2.197, 0.065] };
+const INCHES: Readonly<Record<string, readonly [number, number]>> = {
+  '1/2': [0.706, 0.042],
+  '3/4': [0.922, 0.049],
+  '1': [1.163, 0.057],
+  '1-1/4': [1.51, 0.065],
+  '1-1/2': [1.74, 0.065],
+  '2': [2.197, 0.065],
+};
 
 function conduit(size: string) {
   return sectionOf(INCHES[size][0] * 0.0254, INCHES[size][1] * 0.0254);
 }
 
-describe('tube (Steel Tube Institute, electrical metallic tubing, ANSI C80.3 and UL 797: diameters, walls and weights)', () => {
-  test.each(Object.entries(CONDUIT))('conduit %s: area, stiffness, strength and weight', (size, [outside, wall, mass, area, inertia, modulus, gyration]) => {
-    const tube = conduit(size);
-    expect(INCHES[size][0] * 25.4).toBeCloseTo(outside, 1);
-    expect(INCHES[size][1] * 25.4).toBeCloseTo(wall, 1);
-    expect(tube.area * 1e6).toBeCloseTo(area, 0.5);
-    expect(Math.abs(tube.inertia * 1e12 - inertia) / inertia).toBeLessThan(5e-4);
-    expect(Math.abs(tube.modulus * 1e9 - modulus) / modulus).toBeLessThan(5e-4);
-    expect(tube.gyration * 1e3).toBeCloseTo(gyration, 1);
-    // The listed weights agree with 7850 kg/m³ within 0.7 %.
-    expect(Math.abs(tube.mass - mass) / mass).toBeLessThan(0.007);
-  });
+describe(
+  'tube (Steel Tube Institute, electrical metallic tubing, ANSI C80.3 and UL 797: diameters, walls ' + 'and weights)',
+  () => {
+    test.each(Object.entries(CONDUIT))(
+      'conduit %s: area, stiffness, strength and weight',
+      (size, [outside, wall, mass, area, inertia, modulus, gyration]) => {
+        const tube = conduit(size);
+        expect(INCHES[size][0] * 25.4).toBeCloseTo(outside, 1);
+        expect(INCHES[size][1] * 25.4).toBeCloseTo(wall, 1);
+        expect(tube.area * 1e6).toBeCloseTo(area, 0.5);
+        expect(Math.abs(tube.inertia * 1e12 - inertia) / inertia).toBeLessThan(5e-4);
+        expect(Math.abs(tube.modulus * 1e9 - modulus) / modulus).toBeLessThan(5e-4);
+        expect(tube.gyration * 1e3).toBeCloseTo(gyration, 1);
+        // The listed weights agree with 7850 kg/m³ within 0.7 %.
+        expect(Math.abs(tube.mass - mass) / mass).toBeLessThan(0.007);
+      },
+    );
 
-  test('scaffold tube weighs what EN 39:2001 says: 3.56 and 4.37 kg/m', () => {
-    expect(sectionOf(0.0483, 0.0032).mass).toBeCloseTo(3.56, 2);
-    expect(sectionOf(0.0483, 0.004).mass).toBeCloseTo(4.37, 2);
-    // I 138 000 mm⁴, S 5 700 mm³ after TG20 / BS 5973, as quoted on a page of 2017.
-    expect(sectionOf(0.0483, 0.004).inertia * 1e12).toBeCloseTo(138_000, -3);
-    expect(sectionOf(0.0483, 0.004).modulus * 1e9).toBeCloseTo(5_700, -2);
-  });
+    test('scaffold tube weighs what EN 39:2001 says: 3.56 and 4.37 kg/m', () => {
+      expect(sectionOf(0.0483, 0.0032).mass).toBeCloseTo(3.56, 2);
+      expect(sectionOf(0.0483, 0.004).mass).toBeCloseTo(4.37, 2);
+      // I 138 000 mm⁴, S 5 700 mm³ after TG20 / BS 5973, as quoted on a page of 2017.
+      expect(sectionOf(0.0483, 0.004).inertia * 1e12).toBeCloseTo(138_000, -3);
+      expect(sectionOf(0.0483, 0.004).modulus * 1e9).toBeCloseTo(5_700, -2);
+    });
 
-  test('other sizes (computed from their diameters): 32 × 1.5, fence rail 1-3/8 in, 42.4 × 2.6', () => {
-    expect(sectionOf(0.032, 0.0015).modulus * 1e9).toBeCloseTo(1047, 0);
-    expect(sectionOf(0.0349, 0.0014).mass).toBeCloseTo(1.155, 2);
-    expect(sectionOf(0.0424, 0.0026).inertia * 1e12).toBeCloseTo(64_645, -1);
-  });
-});
+    test('other sizes (computed from their diameters): 32 × 1.5, fence rail 1-3/8 in, 42.4 × 2.6', () => {
+      expect(sectionOf(0.032, 0.0015).modulus * 1e9).toBeCloseTo(1047, 0);
+      expect(sectionOf(0.0349, 0.0014).mass).toBeCloseTo(1.155, 2);
+      expect(sectionOf(0.0424, 0.0026).inertia * 1e12).toBeCloseTo(64_645, -1);
+    });
+  },
+);
 
 describe('a rail of 10 ft (Roark’s Formulas for Stress and Strain, 8th ed., table 8.1; worked by hand)', () => {
-  /** Own weight + 0.2 kg/m² of cloth over 1.5 m: sag mm; wind 186.8 N/m: sag mm, MPa; 200 N in the middle: sag mm, MPa; N/m at 165 MPa. */
+  /**
+   * Own weight + 0.2 kg/m² of cloth over 1.5 m: sag mm; wind 186.8 N/m: sag mm, MPa; 200 N in the middle: sag mm, MPa;
+   * N/m at 165 MPa.
+   */
   const WORKED: Readonly<Record<string, readonly [number, number, number, number, number, number]>> = {
     '1/2': [20.4, 520, 964, 292, 677, 32],
     '3/4': [10.2, 196, 475, 110, 334, 65],
@@ -68,28 +91,43 @@ describe('a rail of 10 ft (Roark’s Formulas for Stress and Strain, 8th ed., ta
     '2': [1.3, 10, 59, 5.7, 41, 525],
   };
 
-  test.each(Object.entries(WORKED))('conduit %s', (size, [sagOwn, sagWind, stressWind, sagLean, stressLean, capacity]) => {
-    const tube = conduit(size);
-    const mass = CONDUIT[size][2];
-    expect(underUniformLoad(tube, (mass + 0.2 * 1.5) * GRAVITY, TEN_FEET).sag * 1e3).toBeCloseTo(sagOwn, 0.5);
-    const wind = underUniformLoad(tube, 186.8, TEN_FEET);
-    expect(Math.abs(wind.sag * 1e3 - sagWind)).toBeLessThan(0.6);
-    expect(Math.abs(wind.stress / 1e6 - stressWind)).toBeLessThan(0.6);
-    const lean = underPointLoad(tube, 200, TEN_FEET);
-    expect(Math.abs(lean.sag * 1e3 - sagLean)).toBeLessThan(0.6);
-    expect(Math.abs(lean.stress / 1e6 - stressLean)).toBeLessThan(0.6);
-    expect(allowableLineLoad(tube, TEN_FEET)).toBeCloseTo(capacity, -0.3);
-  });
+  test.each(Object.entries(WORKED))(
+    'conduit %s',
+    (size, [sagOwn, sagWind, stressWind, sagLean, stressLean, capacity]) => {
+      const tube = conduit(size);
+      const mass = CONDUIT[size][2];
+      expect(underUniformLoad(tube, (mass + 0.2 * 1.5) * GRAVITY, TEN_FEET).sag * 1e3).toBeCloseTo(sagOwn, 0.5);
+      const wind = underUniformLoad(tube, 186.8, TEN_FEET);
+      expect(Math.abs(wind.sag * 1e3 - sagWind)).toBeLessThan(0.6);
+      expect(Math.abs(wind.stress / 1e6 - stressWind)).toBeLessThan(0.6);
+      const lean = underPointLoad(tube, 200, TEN_FEET);
+      expect(Math.abs(lean.sag * 1e3 - sagLean)).toBeLessThan(0.6);
+      expect(Math.abs(lean.stress / 1e6 - stressLean)).toBeLessThan(0.6);
+      expect(allowableLineLoad(tube, TEN_FEET)).toBeCloseTo(capacity, -0.3);
+    },
+  );
 
   test('half of a 3 m cloth of 50 %, clear below: 3/4 in bears about 14 m/s, 1 in 19, 1-1/4 in 26, 1-1/2 in 30', () => {
-    for (const [size, gust] of [['3/4', 14], ['1', 19], ['1-1/4', 26], ['1-1/2', 30]] as const) {
-      expect(Math.abs(gustOfLineLoad(allowableLineLoad(conduit(size), TEN_FEET), 1.524, 0.5, 0.5) - gust)).toBeLessThan(0.7);
+    for (const [size, gust] of [
+      ['3/4', 14],
+      ['1', 19],
+      ['1-1/4', 26],
+      ['1-1/2', 30],
+    ] as const) {
+      expect(Math.abs(gustOfLineLoad(allowableLineLoad(conduit(size), TEN_FEET), 1.524, 0.5, 0.5) - gust)).toBeLessThan(
+        0.7,
+      );
     }
   });
 
   test('sag limits: L/180 is passed near 3.6 m by 3/4 in, 4.3 m by 1 in, 5.3 m by 1-1/4 in', () => {
-    for (const [size, span] of [['3/4', 3.6], ['1', 4.3], ['1-1/4', 5.3]] as const) {
-      const ratio = (metres: number): number => metres / underUniformLoad(conduit(size), (CONDUIT[size][2] + 0.3) * GRAVITY, metres).sag;
+    for (const [size, span] of [
+      ['3/4', 3.6],
+      ['1', 4.3],
+      ['1-1/4', 5.3],
+    ] as const) {
+      const ratio = (metres: number): number =>
+        metres / underUniformLoad(conduit(size), (CONDUIT[size][2] + 0.3) * GRAVITY, metres).sag;
       expect(ratio(span - 0.1)).toBeGreaterThan(180);
       expect(ratio(span + 0.1)).toBeLessThan(180);
     }
@@ -132,29 +170,75 @@ describe('frames, counted by hand; Σ sockets = 2 × tubes', () => {
     // 10 × 10 ft with bottom rails, 12 tubes, 8 corners: common practice, no source.
     { bays: [1, 1], bottomRails: true, tubes: [4, 4, 4], joints: { '3-way corner': 8 }, sockets: 24 },
     { bays: [2, 1], tubes: [7, 0, 6], joints: { '3-way corner': 4, '4-way': 2, foot: 6 }, sockets: 26 },
-    { bays: [2, 1], bottomRails: true, tubes: [7, 6, 6], joints: { '3-way corner': 8, '3-way tee': 2, '4-way': 2 }, sockets: 38 },
-    // A published how-to lists these joints (42 sockets, right for 21 tubes) but cuts 14 rails where a 2 × 2 grid has 12.
+    {
+      bays: [2, 1],
+      bottomRails: true,
+      tubes: [7, 6, 6],
+      joints: { '3-way corner': 8, '3-way tee': 2, '4-way': 2 },
+      sockets: 38,
+    },
+    // A published how-to lists these joints (42 sockets, right for 21 tubes) but cuts 14 rails where a 2 × 2 grid has
+    // 12.
     { bays: [2, 2], tubes: [12, 0, 9], joints: { '3-way corner': 4, '4-way': 4, '5-way': 1, foot: 9 }, sockets: 42 },
-    { bays: [2, 2], middleFree: true, tubes: [12, 0, 8], joints: { '3-way corner': 4, '4-way': 4, 'flat 4-way cross': 1, foot: 8 }, sockets: 40 },
-    { bays: [2, 2], bottomRails: true, tubes: [12, 8, 9], joints: { '3-way corner': 8, '3-way tee': 4, '4-way': 4, '5-way': 1, foot: 1 }, sockets: 58 },
+    {
+      bays: [2, 2],
+      middleFree: true,
+      tubes: [12, 0, 8],
+      joints: { '3-way corner': 4, '4-way': 4, 'flat 4-way cross': 1, foot: 8 },
+      sockets: 40,
+    },
+    {
+      bays: [2, 2],
+      bottomRails: true,
+      tubes: [12, 8, 9],
+      joints: { '3-way corner': 8, '3-way tee': 4, '4-way': 4, '5-way': 1, foot: 1 },
+      sockets: 58,
+    },
   ];
 
-  test.each(FRAMES)('$bays bays, bottom rails $bottomRails, middle free $middleFree', ({ bays, bottomRails, middleFree, tubes, joints, sockets }) => {
-    const sheet = built({ length: 1.9 * bays[1], width: 1.8 * bays[0], height: 2.1, frame: { tube: 'emt-1', maxBay: 1.95, bottomRails: bottomRails ?? false } }, middleFree ? [well] : []);
-    const [top, bottom, posts] = tubes;
-    const count = (word: string): number => sheet.pieces.filter((piece) => piece.part.startsWith(word)).reduce((sum, piece) => sum + piece.count, 0);
-    expect([count('top rail'), count('bottom rail'), count('post')]).toEqual([top, bottom, posts]);
-    expect(Object.fromEntries(sheet.fittings.map((fitting) => [fitting.kind, fitting.count]))).toEqual(joints);
-    expect(sheet.sockets).toEqual({ tubes: top + bottom + posts, sockets, inGround: 0, holds: true });
-    expect(sockets).toBe(2 * (top + bottom + posts));
-  });
+  test.each(FRAMES)(
+    '$bays bays, bottom rails $bottomRails, middle free $middleFree',
+    ({ bays, bottomRails, middleFree, tubes, joints, sockets }) => {
+      const sheet = built(
+        {
+          length: 1.9 * bays[1],
+          width: 1.8 * bays[0],
+          height: 2.1,
+          frame: { tube: 'emt-1', maxBay: 1.95, bottomRails: bottomRails ?? false },
+        },
+        middleFree ? [well] : [],
+      );
+      const [top, bottom, posts] = tubes;
+      const count = (word: string): number =>
+        sheet.pieces.filter((piece) => piece.part.startsWith(word)).reduce((sum, piece) => sum + piece.count, 0);
+      expect([count('top rail'), count('bottom rail'), count('post')]).toEqual([top, bottom, posts]);
+      expect(Object.fromEntries(sheet.fittings.map((fitting) => [fitting.kind, fitting.count]))).toEqual(joints);
+      expect(sheet.sockets).toEqual({ tubes: top + bottom + posts, sockets, inGround: 0, holds: true });
+      expect(sockets).toBe(2 * (top + bottom + posts));
+    },
+  );
 
-  const well: Feature = { id: 'well', kind: 'keepout', outline: [[4.8, 5.8], [5.2, 5.8], [5.2, 6.2], [4.8, 6.2]], blocks: ['posts'] };
+  const well: Feature = {
+    id: 'well',
+    kind: 'keepout',
+    outline: [
+      [4.8, 5.8],
+      [5.2, 5.8],
+      [5.2, 6.2],
+      [4.8, 6.2],
+    ],
+    blocks: ['posts'],
+  };
 });
 
 describe('cut lists of whole frames', () => {
   test('10 × 10 ft with bottom rails: 12 tubes, 8 corners, 24 sockets, nothing cut but the posts', () => {
-    const sheet = built({ length: TEN_FEET, width: TEN_FEET, height: 8 * FOOT, frame: { tube: 'emt-1', bottomRails: true } });
+    const sheet = built({
+      length: TEN_FEET,
+      width: TEN_FEET,
+      height: 8 * FOOT,
+      frame: { tube: 'emt-1', bottomRails: true },
+    });
     expect(sheet.cuts).toHaveLength(12);
     expect(sheet.fittings).toEqual([{ kind: '3-way corner', count: 8, socketsEach: 3 }]);
     expect(sheet.sockets.sockets).toBe(24);
@@ -168,7 +252,9 @@ describe('cut lists of whole frames', () => {
     for (const kerf of [0.0015875, 0.002, 0.003175]) {
       const sheet = built(frame, [], { kerf });
       expect(sheet.cuts).toHaveLength(10);
-      expect(sheet.cutting.savings.some((saving) => saving.tubes === 2 && saving.change.includes('rolling'))).toBe(true);
+      expect(sheet.cutting.savings.some((saving) => saving.tubes === 2 && saving.change.includes('rolling'))).toBe(
+        true,
+      );
     }
     expect(built({ ...frame, frame: { tube: 'emt-1' } }, [], { kerf: 0 }).cuts).toHaveLength(6);
     expect(built({ ...frame, frame: { tube: 'emt-1' } }, [], { kerf: 0.0015875 }).cuts).toHaveLength(7);
@@ -180,13 +266,24 @@ describe('cut lists of whole frames', () => {
       tubes: [{ id: 'long', name: 'tube', outside: 0.032, wall: 0.0015, length: 6, price: 24 }],
     });
     expect(sheet.cuts).toHaveLength(8);
-    expect(sheet.cutting.savings).toContainEqual({ change: 'cut every piece of 3000 mm 2 mm shorter', tubes: 2, money: null });
+    expect(sheet.cutting.savings).toContainEqual({
+      change: 'cut every piece of 3000 mm 2 mm shorter',
+      tubes: 2,
+      money: null,
+    });
   });
 
   test('a slope of 0.6 m over 2.4 m has rails of 2.474 m at 14.04°', () => {
     const sheet = built({ length: 2.4, width: 3, height: 2, rise: 0.6, frame: { tube: 'emt-1' } });
     expect(sheet.pieces.find((piece) => piece.part === 'sloping rail')?.length).toBeCloseTo(2.474, 3);
-    expect(sheet.pieces.filter((piece) => piece.part.startsWith('post')).map(({ part, length, count }) => [part, length, count])).toEqual([['post, low side', 2, 2], ['post, high side', 2.6, 2]]);
+    expect(
+      sheet.pieces
+        .filter((piece) => piece.part.startsWith('post'))
+        .map(({ part, length, count }) => [part, length, count]),
+    ).toEqual([
+      ['post, low side', 2, 2],
+      ['post, high side', 2.6, 2],
+    ]);
     expect(sheet.fittings[0]).toEqual({ kind: '3-way corner, adjustable', count: 4, socketsEach: 3 });
     // Free roof at 14.04°, BS 6399-2 table 13 between 0.9 at 10° and 1.1 at 15°.
     expect(sheet.uplift.coefficient.clear).toBeCloseTo(0.9 + (0.2 * 4.036) / 5, 2);
@@ -235,7 +332,17 @@ function built(canopy: Built, others: readonly Feature[] = [], stock?: Plan['sto
   const plan: Plan = {
     format: 'shadewright-plan',
     version: 1,
-    site: { latitude: 33.4, longitude: -112, timeZone: 'America/Phoenix', boundary: [[0, 0], [30, 0], [30, 30], [0, 30]] },
+    site: {
+      latitude: 33.4,
+      longitude: -112,
+      timeZone: 'America/Phoenix',
+      boundary: [
+        [0, 0],
+        [30, 0],
+        [30, 30],
+        [0, 30],
+      ],
+    },
     season: { year: 2026, from: '06-01', to: '08-31' },
     climate: { hotAir: 38, heatwaveHigh: 46, months: [] },
     features: [{ id: 'roof', kind: 'canopy', center: [5, 6], density: 0.6, ...canopy }, ...others],

@@ -1,9 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { absorbedByLeaf, blackBody, clearSkyEmissivity, leafTemperature, saturationVapour } from '../../engine/load/leaf-balance.ts';
+import {
+  absorbedByLeaf,
+  blackBody,
+  clearSkyEmissivity,
+  leafTemperature,
+  saturationVapour,
+} from '../../engine/load/leaf/leaf-balance.ts';
 
 /**
- * Equations: Campbell, G. S., Norman, J. M. (1998), An Introduction to Environmental Biophysics, 2nd ed., Springer, ch. 14 (from memory; checked
- * against the open implementation mrke/NicheMapR, R/leaf_temperature.R, commit 5017e1f). The worked cases were calculated once from exactly
+ * Equations: Campbell, G. S., Norman, J. M. (1998), An Introduction to Environmental Biophysics, 2nd ed., Springer, ch.
+ * 14 (from memory; checked
+ * against the open implementation mrke/NicheMapR, R/leaf_temperature.R, commit 5017e1f). The worked cases were
+ * calculated once from exactly
  * these equations, apart from this code.
  *
  * | case | tolerance |
@@ -37,7 +45,17 @@ const CASES: readonly Case[] = [
   { name: 'E well watered', lower: 0.4, absorbed: 851.5, leaf: 40.9 },
   { name: 'F clay film', absorptance: 0.4, absorbed: 789.9, leaf: 45.9 },
   { name: 'G 60 % cloth, watered', density: 0.6, ground: 47, cloth: 50, lower: 0.15, absorbed: 653.9, leaf: 39.8 },
-  { name: 'M clear calm night', air: 2, humidity: 80, beam: 0, diffuse: 0, ground: 2, lower: 0.005, absorbed: 269.6, leaf: -0.4 },
+  {
+    name: 'M clear calm night',
+    air: 2,
+    humidity: 80,
+    beam: 0,
+    diffuse: 0,
+    ground: 2,
+    lower: 0.005,
+    absorbed: 269.6,
+    leaf: -0.4,
+  },
 ];
 
 const PRESSURE = 101.3;
@@ -45,15 +63,33 @@ const WIDTH = 0.06;
 const CLOTH_VIEW = 0.6;
 
 function solve(c: Case): { absorbed: number; leaf: number } {
-  const { air = 42, humidity = 12, wind = 0.3, beam = 900, diffuse = 110, ground = 60, lower = 0.1, density = 0, cloth = 50, absorptance = 0.5 } = c;
+  const {
+    air = 42,
+    humidity = 12,
+    wind = 0.3,
+    beam = 900,
+    diffuse = 110,
+    ground = 60,
+    lower = 0.1,
+    density = 0,
+    cloth = 50,
+    absorptance = 0.5,
+  } = c;
   const vapour = (humidity / 100) * saturationVapour(air);
   const beamLeft = beam * (1 - density);
   const skyLeft = diffuse * (1 - CLOTH_VIEW * density);
   const covered = CLOTH_VIEW * density;
   const above = (1 - covered) * clearSkyEmissivity(air, vapour) * blackBody(air) + covered * 0.95 * blackBody(cloth);
   const onGround = beamLeft * Math.sin(Math.PI / 3) + skyLeft;
-  const absorbed = absorbedByLeaf({ beam: beamLeft, sky: skyLeft, ground: onGround, above, below: blackBody(ground) }, 0.25, absorptance);
-  return { absorbed, leaf: leafTemperature(absorbed, { air, vapour, pressure: PRESSURE, wind, width: WIDTH, lower, upper: 0 }) };
+  const absorbed = absorbedByLeaf(
+    { beam: beamLeft, sky: skyLeft, ground: onGround, above, below: blackBody(ground) },
+    0.25,
+    absorptance,
+  );
+  return {
+    absorbed,
+    leaf: leafTemperature(absorbed, { air, vapour, pressure: PRESSURE, wind, width: WIDTH, lower, upper: 0 }),
+  };
 }
 
 describe('leaf energy balance against worked cases', () => {
@@ -63,16 +99,30 @@ describe('leaf energy balance against worked cases', () => {
     expect(Math.abs(leaf - c.leaf)).toBeLessThan(0.1);
   });
 
-  it('solves the default parameters of NicheMapR (Ta 38, ea 1.1 kPa, 750 W/m² absorbed, u 1.5, w 0.10, stomata 0.5): 35.1 °C', () => {
-    const leaf = leafTemperature(750, { air: 38, vapour: 1.1, pressure: 100, wind: 1.5, width: 0.1, lower: 0.5, upper: 0 });
-    expect(Math.abs(leaf - 35.1)).toBeLessThan(0.15);
-  });
+  it(
+    'solves the default parameters of NicheMapR (Ta 38, ea 1.1 kPa, 750 W/m² absorbed, u 1.5, w 0.10, stomata ' +
+      '0.5): 35.1 °C',
+    () => {
+      const leaf = leafTemperature(750, {
+        air: 38,
+        vapour: 1.1,
+        pressure: 100,
+        wind: 1.5,
+        width: 0.1,
+        lower: 0.5,
+        upper: 0,
+      });
+      expect(Math.abs(leaf - 35.1)).toBeLessThan(0.15);
+    },
+  );
 });
 
 describe('leaf energy balance against another model', () => {
   /**
-   * Muir, C. D. (2019), tealeaves: an R package for modelling leaf temperature using energy budgets, AoB PLANTS 11: plz054; README, commit 259d3a4:
-   * RH 50 %, sun 1000 W/m² and a fifth of it reflected from below, u 2 m/s, d 0.1 m, absorptance 0.5, half of the stomata a side, sky 20 K below the
+   * Muir, C. D. (2019), tealeaves: an R package for modelling leaf temperature using energy budgets, AoB PLANTS 11:
+   * plz054; README, commit 259d3a4:
+   * RH 50 %, sun 1000 W/m² and a fifth of it reflected from below, u 2 m/s, d 0.1 m, absorptance 0.5, half of the
+   * stomata a side, sky 20 K below the
    * air, 101.3246 kPa. Its fluxes are sums over both sides, and it has no factor 1.4 for outdoor turbulence.
    * Stomata in µmol m⁻² s⁻¹ Pa⁻¹, 0.1 of them through the cuticle.
    */
@@ -91,21 +141,41 @@ describe('leaf energy balance against another model', () => {
     const bothSides = 0.5 * 1000 * 1.2 + 0.97 * (blackBody(air - 20) + blackBody(air));
     if (kelvin === 298.15) expect(bothSides).toBeCloseTo(1363.813, 1);
     const side = toMol(stomata) / 2 + toMol(0.1) / 2;
-    const at = { air, vapour: 0.5 * saturationVapour(air), pressure: P, wind: 2, width: 0.1 / 0.72, lower: side, upper: side };
+    const at = {
+      air,
+      vapour: 0.5 * saturationVapour(air),
+      pressure: P,
+      wind: 2,
+      width: 0.1 / 0.72,
+      lower: side,
+      upper: side,
+    };
     expect(Math.abs(leafTemperature(bothSides / 2, at, 1) + 273.15 - published)).toBeLessThan(0.5);
   });
 });
 
 describe('the factor-2 trap', () => {
-  it('a leaf absorbs half of what one of its sides gets: 900 W/m² of beam alone, half absorbed, are 225 W/m² of leaf surface', () => {
-    expect(absorbedByLeaf({ beam: 900, sky: 0, ground: 0, above: 0, below: 0 }, 0.25)).toBe(225);
-  });
+  it(
+    'a leaf absorbs half of what one of its sides gets: 900 W/m² of beam alone, half absorbed, are 225 W/m² of ' +
+      'leaf surface',
+    () => {
+      expect(absorbedByLeaf({ beam: 900, sky: 0, ground: 0, above: 0, below: 0 }, 0.25)).toBe(225);
+    },
+  );
 
   it('what is counted per m² of leaf twice over would put case A more than 5 K too high', () => {
     const { absorbed } = solve(CASES[0]);
     const vapour = 0.12 * saturationVapour(42);
     const doubled = absorbed + 0.5 * 0.5 * 900;
-    const wrong = leafTemperature(doubled, { air: 42, vapour, pressure: PRESSURE, wind: 0.3, width: WIDTH, lower: 0.1, upper: 0 });
+    const wrong = leafTemperature(doubled, {
+      air: 42,
+      vapour,
+      pressure: PRESSURE,
+      wind: 0.3,
+      width: WIDTH,
+      lower: 0.1,
+      upper: 0,
+    });
     expect(wrong - 47.8).toBeGreaterThan(5);
   });
 });

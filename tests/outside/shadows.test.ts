@@ -23,12 +23,43 @@ function edgeBetween(dark: number, lit: number, isLit: (at: number) => boolean):
 
 // Shadow per metre of height = cot(altitude), to four decimals: trigonometric table.
 const COTANGENTS: [altitude: number, length: number][] = [
-  [5, 11.4301], [10, 5.6713], [15, 3.7321], [20, 2.7475], [25, 2.1445], [30, 1.7321], [35, 1.4281], [40, 1.1918], [45, 1], [50, 0.8391],
-  [55, 0.7002], [60, 0.5774], [65, 0.4663], [70, 0.364], [75, 0.2679], [80, 0.1763], [85, 0.0875],
+  [5, 11.4301],
+  [10, 5.6713],
+  [15, 3.7321],
+  [20, 2.7475],
+  [25, 2.1445],
+  [30, 1.7321],
+  [35, 1.4281],
+  [40, 1.1918],
+  [45, 1],
+  [50, 0.8391],
+  [55, 0.7002],
+  [60, 0.5774],
+  [65, 0.4663],
+  [70, 0.364],
+  [75, 0.2679],
+  [80, 0.1763],
+  [85, 0.0875],
 ];
 
 describe('a wall 1 m high throws cot(altitude) metres of shade', () => {
-  const scene = buildScene(emptyPlan([{ id: 'w', kind: 'wall', path: [[-30, 0], [30, 0]], height: 1, thickness: 0.2 }], 40));
+  const scene = buildScene(
+    emptyPlan(
+      [
+        {
+          id: 'w',
+          kind: 'wall',
+          path: [
+            [-30, 0],
+            [30, 0],
+          ],
+          height: 1,
+          thickness: 0.2,
+        },
+      ],
+      40,
+    ),
+  );
 
   test.each(COTANGENTS)('%d°: %d m', (altitude, length) => {
     // Sun square to the wall (plan bearing 180); the far face stands 0.1 m up the plan.
@@ -52,22 +83,49 @@ const FACADES: [altitude: number, azimuth: number, faces: number, vsa: number, h
 ];
 
 describe('overhang and fin on a façade', () => {
-  test.each(FACADES)('altitude %d°, azimuth %d°, wall faces %d°: VSA %d°, shade %d m down, %d m along per metre', (altitude, azimuth, faces, vsa, height, width) => {
-    // The plan's +y is the façade's outward normal; the façade is the plane y = 0.
-    const overhang = buildScene(emptyPlan([{ id: 'o', kind: 'canopy', center: [0, 0.5], length: 1, width: 200, height: 5, density: 1 }], faces));
-    const down = edgeBetween(0.001, 4.9, (depth) => castRay(overhang, [0, 0, 5 - depth], azimuth, altitude, DAY).share === 1);
-    expect(Math.abs(down - height)).toBeLessThan(1e-4);
-    expect(Math.abs(Math.atan(down) * DEGREES - vsa)).toBeLessThan(0.002);
-    if (width === 0) return;
-    const fin = buildScene(emptyPlan([{ id: 'f', kind: 'screen', path: [[0, 0], [0, 1]], height: 100, density: 1 }], faces));
-    // Shade falls on the side away from the sun.
-    const away = planDirection(azimuth, altitude, faces)[0] > 0 ? -1 : 1;
-    const along = edgeBetween(0.001, 20, (x) => castRay(fin, [away * x, 0, 1], azimuth, altitude, DAY).share === 1);
-    expect(Math.abs(along - width)).toBeLessThan(1e-4);
-  });
+  test.each(FACADES)(
+    'altitude %d°, azimuth %d°, wall faces %d°: VSA %d°, shade %d m down, %d m along per metre',
+    (altitude, azimuth, faces, vsa, height, width) => {
+      // The plan's +y is the façade's outward normal; the façade is the plane y = 0.
+      const overhang = buildScene(
+        emptyPlan([{ id: 'o', kind: 'canopy', center: [0, 0.5], length: 1, width: 200, height: 5, density: 1 }], faces),
+      );
+      const down = edgeBetween(
+        0.001,
+        4.9,
+        (depth) => castRay(overhang, [0, 0, 5 - depth], azimuth, altitude, DAY).share === 1,
+      );
+      expect(Math.abs(down - height)).toBeLessThan(1e-4);
+      expect(Math.abs(Math.atan(down) * DEGREES - vsa)).toBeLessThan(0.002);
+      if (width === 0) return;
+      const fin = buildScene(
+        emptyPlan(
+          [
+            {
+              id: 'f',
+              kind: 'screen',
+              path: [
+                [0, 0],
+                [0, 1],
+              ],
+              height: 100,
+              density: 1,
+            },
+          ],
+          faces,
+        ),
+      );
+      // Shade falls on the side away from the sun.
+      const away = planDirection(azimuth, altitude, faces)[0] > 0 ? -1 : 1;
+      const along = edgeBetween(0.001, 20, (x) => castRay(fin, [away * x, 0, 1], azimuth, altitude, DAY).share === 1);
+      expect(Math.abs(along - width)).toBeLessThan(1e-4);
+    },
+  );
 
   test('an overhang half as deep as the window is high shades all of it from VSA 63.435° on (projection factor 0.5)', () => {
-    const overhang = buildScene(emptyPlan([{ id: 'o', kind: 'canopy', center: [0, 0.4], length: 0.8, width: 200, height: 2.5, density: 1 }], 180));
+    const overhang = buildScene(
+      emptyPlan([{ id: 'o', kind: 'canopy', center: [0, 0.4], length: 0.8, width: 200, height: 2.5, density: 1 }], 180),
+    );
     const sill = (altitude: number) => castRay(overhang, [0, 0, 2.5 - 1.6], 180, altitude, DAY).share;
     expect([sill(63.43), sill(63.44)]).toEqual([1, 0]);
   });
@@ -79,8 +137,12 @@ describe('overhang and fin on a façade', () => {
  * (test_shading.py). Holds `planDirection` to a published rotation of azimuth, altitude and a turned frame.
  */
 test.each([
-  [2.404287, 122.79177, -84.44], [11.263058, 133.288729, -72.604], [24.109076, 158.939435, -45.578],
-  [26.810735, 173.931802, -28.764], [23.170447, 204.13681, 15.12], [9.461862, 229.102218, 61.587],
+  [2.404287, 122.79177, -84.44],
+  [11.263058, 133.288729, -72.604],
+  [24.109076, 158.939435, -45.578],
+  [26.810735, 173.931802, -28.764],
+  [23.170447, 204.13681, 15.12],
+  [9.461862, 229.102218, 61.587],
 ])('sun at altitude %d°, azimuth %d°: projected zenith %d°', (altitude, azimuth, projected) => {
   const [across, downhill, up] = planDirection(azimuth, altitude, 195);
   const slope = 9.666 / DEGREES;
@@ -91,31 +153,44 @@ test.each([
 /** A level canopy h above a plane throws its own shape, moved by h·cot(altitude) away from the sun (closed form). */
 describe('the shadow of a level canopy', () => {
   test.each([
-    [2.2, 45, 180, 0, 2.2], [2.2, 60, 240, 1.1, 0.6351], [2.2, 30, 270, 3.8105, 0], [2, 50, 0, 0, -1.6782],
-  ])('%d m up, sun at altitude %d°, azimuth %d°: moved %d m east, %d m north', (height, altitude, azimuth, east, north) => {
-    const features: Feature[] = [{ id: 'c', kind: 'canopy', center: [1, -0.5], length: 1.3, width: 0.9, height: height + 0.5, density: 1 }];
-    const grid = { x0: -3, y0: -5, cell: 0.02, columns: 500, rows: 450, height: 0.5 };
-    const passes = { count: 1, azimuth: Float64Array.of(azimuth), altitude: Float64Array.of(altitude), state: new Uint16Array(1) };
-    const [sun] = castGrid(buildScene(emptyPlan(features)), grid, passes, [Float64Array.of(1)]);
-    let cells = 0;
-    let sumX = 0;
-    let sumY = 0;
-    sun.forEach((value, index) => {
-      if (value > 0.5) return;
-      cells++;
-      sumX += grid.x0 + ((index % 500) + 0.5) * grid.cell;
-      sumY += grid.y0 + (Math.floor(index / 500) + 0.5) * grid.cell;
-    });
-    // To half a cell of 0.02 m.
-    expect(Math.abs(cells * grid.cell ** 2 - 1.3 * 0.9)).toBeLessThan(0.05);
-    expect(Math.abs(sumX / cells - 1 - east)).toBeLessThan(0.011);
-    expect(Math.abs(sumY / cells + 0.5 - north)).toBeLessThan(0.011);
-    // And by rays to the millimetre: the shade's near edge along x, and along y.
-    const scene = buildScene(emptyPlan(features));
-    const lit = (x: number, y: number) => castRay(scene, [x, y, 0.5], azimuth, altitude, DAY).share === 1;
-    const rightEdge = edgeBetween(1 + east, 1 + east + 2, (x) => lit(x, -0.5 + north));
-    const topEdge = edgeBetween(-0.5 + north, -0.5 + north + 2, (y) => lit(1 + east, y));
-    expect(Math.abs(rightEdge - 0.45 - 1 - east)).toBeLessThan(1e-3);
-    expect(Math.abs(topEdge - 0.65 + 0.5 - north)).toBeLessThan(1e-3);
-  });
+    [2.2, 45, 180, 0, 2.2],
+    [2.2, 60, 240, 1.1, 0.6351],
+    [2.2, 30, 270, 3.8105, 0],
+    [2, 50, 0, 0, -1.6782],
+  ])(
+    '%d m up, sun at altitude %d°, azimuth %d°: moved %d m east, %d m north',
+    (height, altitude, azimuth, east, north) => {
+      const features: Feature[] = [
+        { id: 'c', kind: 'canopy', center: [1, -0.5], length: 1.3, width: 0.9, height: height + 0.5, density: 1 },
+      ];
+      const grid = { x0: -3, y0: -5, cell: 0.02, columns: 500, rows: 450, height: 0.5 };
+      const passes = {
+        count: 1,
+        azimuth: Float64Array.of(azimuth),
+        altitude: Float64Array.of(altitude),
+        state: new Uint16Array(1),
+      };
+      const [sun] = castGrid(buildScene(emptyPlan(features)), grid, passes, [Float64Array.of(1)]);
+      let cells = 0;
+      let sumX = 0;
+      let sumY = 0;
+      sun.forEach((value, index) => {
+        if (value > 0.5) return;
+        cells++;
+        sumX += grid.x0 + ((index % 500) + 0.5) * grid.cell;
+        sumY += grid.y0 + (Math.floor(index / 500) + 0.5) * grid.cell;
+      });
+      // To half a cell of 0.02 m.
+      expect(Math.abs(cells * grid.cell ** 2 - 1.3 * 0.9)).toBeLessThan(0.05);
+      expect(Math.abs(sumX / cells - 1 - east)).toBeLessThan(0.011);
+      expect(Math.abs(sumY / cells + 0.5 - north)).toBeLessThan(0.011);
+      // And by rays to the millimetre: the shade's near edge along x, and along y.
+      const scene = buildScene(emptyPlan(features));
+      const lit = (x: number, y: number) => castRay(scene, [x, y, 0.5], azimuth, altitude, DAY).share === 1;
+      const rightEdge = edgeBetween(1 + east, 1 + east + 2, (x) => lit(x, -0.5 + north));
+      const topEdge = edgeBetween(-0.5 + north, -0.5 + north + 2, (y) => lit(1 + east, y));
+      expect(Math.abs(rightEdge - 0.45 - 1 - east)).toBeLessThan(1e-3);
+      expect(Math.abs(topEdge - 0.65 + 0.5 - north)).toBeLessThan(1e-3);
+    },
+  );
 });

@@ -1,9 +1,10 @@
 /**
- * Sight lines over a wall against the similar triangles of any surveying primer (closed form): an eye e high, D before a wall w high,
+ * Sight lines over a wall against the similar triangles of any surveying primer (closed form): an eye e high, D before
+ * a wall w high,
  * sees over it, d behind it, what stands above z = e + (w − e)(D + d)/D.
  */
 import { describe, expect, test } from 'vitest';
-import { hiddenHeightAt, seenAbove, sightLinesOf } from '../../engine/advice/hidden-height.ts';
+import { hiddenHeightAt, seenAbove, sightLinesOf } from '../../engine/advice/sight/hidden-height.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import { yardPlan } from '../engine/load/yard-plan.ts';
 
@@ -11,7 +12,16 @@ import { yardPlan } from '../engine/load/yard-plan.ts';
 function overWall(eye: number, before: number, wall: number) {
   return sightLinesOf(
     yardPlan([
-      { id: 'wall', kind: 'wall', path: [[0, -100], [0, 100]], height: wall, thickness: 0.01 },
+      {
+        id: 'wall',
+        kind: 'wall',
+        path: [
+          [0, -100],
+          [0, 100],
+        ],
+        height: wall,
+        thickness: 0.01,
+      },
       { id: 'walker', kind: 'eye', path: [[-before, 3]], height: eye },
     ]),
   );
@@ -34,13 +44,15 @@ describe('a line over a wall’s top', () => {
 
   test('wall 1.8 m, eye 1.6 m at 8 m: 1.80 m + 0.025 for each metre behind it', () => {
     const sight = overWall(1.6, 8, 1.8);
-    for (const d of [0.5, 1, 5, 8, 14]) expect(Math.abs(hiddenHeightAt(sight, [d, 3]).height - (1.8 + 0.025 * d))).toBeLessThan(0.01);
+    for (const d of [0.5, 1, 5, 8, 14])
+      expect(Math.abs(hiddenHeightAt(sight, [d, 3]).height - (1.8 + 0.025 * d))).toBeLessThan(0.01);
   });
 });
 
 test('in the lane yard a thing 4.5 m from the fence may be 2.10 m high; from upstairs 0.28 m at y = 15', () => {
   const lane = demoPlan('lane');
-  const only = (id: string) => sightLinesOf({ ...lane, features: lane.features.filter((feature) => feature.kind !== 'eye' || feature.id === id) });
+  const only = (id: string) =>
+    sightLinesOf({ ...lane, features: lane.features.filter((feature) => feature.kind !== 'eye' || feature.id === id) });
   expect(Math.abs(hiddenHeightAt(only('lane'), [4.5, 15]).height - 2.1)).toBeLessThan(0.01);
   // The fence is 6 cm thick and its far face decides; the closed form has it without thickness.
   expect(Math.abs(hiddenHeightAt(only('upstairs'), [8, 15]).height - (4.4 - (2.6 / 12) * 19))).toBeLessThan(0.011);

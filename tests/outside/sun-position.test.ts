@@ -5,7 +5,8 @@ import { TOLERANCES } from './tolerances.ts';
 
 const at = (iso: string) => Date.parse(iso);
 
-// Reda & Andreas, Solar Position Algorithm for Solar Radiation Applications, NREL/TP-560-34302 (2004, rev. 2008), Table A5.1;
+// Reda & Andreas, Solar Position Algorithm for Solar Radiation Applications, NREL/TP-560-34302 (2004, rev. 2008), Table
+// A5.1;
 // numbers as in pvlib-python 6382338a tests/test_solarposition.py. Golden, Colorado, 1830.14 m, 820 mbar, 11 °C.
 describe('NREL worked example of the Solar Position Algorithm', () => {
   const latitude = 39.742476;
@@ -29,25 +30,54 @@ describe('NREL worked example of the Solar Position Algorithm', () => {
   });
 });
 
-// JPL Horizons, topocentric apparent, refracted; mourner/suncalc 886bda41 test/fixtures.json, generated 2026-06-17 from ssd.jpl.nasa.gov/api/horizons.api.
+// JPL Horizons, topocentric apparent, refracted; mourner/suncalc 886bda41 test/fixtures.json, generated 2026-06-17 from
+// ssd.jpl.nasa.gov/api/horizons.api.
 const HORIZONS = [
-  { place: 'Istanbul', latitude: 41.01384, longitude: 28.94966, rows: [
-    ['2026-06-21T06:00Z', 89.094224, 36.281327], ['2026-06-21T12:00Z', 242.380255, 60.403174], ['2026-07-06T06:00Z', 89.37544, 35.285687],
-    ['2026-07-06T12:00Z', 240.280751, 60.351338], ['2026-09-23T12:00Z', 222.187523, 40.223471], ['2026-12-21T06:00Z', 126.738675, 4.732029],
-  ] },
-  { place: 'Lima', latitude: -12.04318, longitude: -77.02824, rows: [
-    ['2026-01-10T12:00Z', 109.796904, 14.684562], ['2026-01-25T18:00Z', 233.310614, 78.314342], ['2026-03-20T18:00Z', 316.806955, 73.621271],
-    ['2026-06-21T18:00Z', 340.969078, 52.481136], ['2026-12-21T18:00Z', 226.408864, 72.900501],
-  ] },
-  { place: 'Buenos Aires', latitude: -34.61315, longitude: -58.37723, rows: [
-    ['2026-01-03T12:00Z', 93.818929, 37.259304], ['2026-01-18T18:00Z', 291.422014, 60.792286], ['2026-06-21T12:00Z', 52.74451, 9.581909],
-    ['2026-12-21T18:00Z', 283.198014, 59.978949],
-  ] },
+  {
+    place: 'Istanbul',
+    latitude: 41.01384,
+    longitude: 28.94966,
+    rows: [
+      ['2026-06-21T06:00Z', 89.094224, 36.281327],
+      ['2026-06-21T12:00Z', 242.380255, 60.403174],
+      ['2026-07-06T06:00Z', 89.37544, 35.285687],
+      ['2026-07-06T12:00Z', 240.280751, 60.351338],
+      ['2026-09-23T12:00Z', 222.187523, 40.223471],
+      ['2026-12-21T06:00Z', 126.738675, 4.732029],
+    ],
+  },
+  {
+    place: 'Lima',
+    latitude: -12.04318,
+    longitude: -77.02824,
+    rows: [
+      ['2026-01-10T12:00Z', 109.796904, 14.684562],
+      ['2026-01-25T18:00Z', 233.310614, 78.314342],
+      ['2026-03-20T18:00Z', 316.806955, 73.621271],
+      ['2026-06-21T18:00Z', 340.969078, 52.481136],
+      ['2026-12-21T18:00Z', 226.408864, 72.900501],
+    ],
+  },
+  {
+    place: 'Buenos Aires',
+    latitude: -34.61315,
+    longitude: -58.37723,
+    rows: [
+      ['2026-01-03T12:00Z', 93.818929, 37.259304],
+      ['2026-01-18T18:00Z', 291.422014, 60.792286],
+      ['2026-06-21T12:00Z', 52.74451, 9.581909],
+      ['2026-12-21T18:00Z', 283.198014, 59.978949],
+    ],
+  },
 ] as const;
 
 describe('JPL Horizons', () => {
   const errors = HORIZONS.flatMap(({ place, latitude, longitude, rows }) =>
-    rows.map(([when, azimuth, altitude]) => ({ place, when, error: separation(sunPosition(at(when), latitude, longitude), { azimuth, altitude }) })),
+    rows.map(([when, azimuth, altitude]) => ({
+      place,
+      when,
+      error: separation(sunPosition(at(when), latitude, longitude), { azimuth, altitude }),
+    })),
   );
 
   it.each(errors)('$place, $when', ({ error }) => {
@@ -56,7 +86,9 @@ describe('JPL Horizons', () => {
 
   it('on the mean of all rows', () => {
     expect(errors).toHaveLength(15);
-    expect(errors.reduce((sum, { error }) => sum + error, 0) / errors.length).toBeLessThan(TOLERANCES.sunDirection.mean);
+    expect(errors.reduce((sum, { error }) => sum + error, 0) / errors.length).toBeLessThan(
+      TOLERANCES.sunDirection.mean,
+    );
   });
 });
 

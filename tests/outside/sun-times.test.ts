@@ -6,10 +6,12 @@ import { TOLERANCES } from './tolerances.ts';
 
 // Centre of the disc at −50′, the almanac's definition.
 
-const secondsOff = (ms: number | null, iso: string): number => (ms === null ? Infinity : Math.abs(ms - Date.parse(iso)) / 1000);
+const secondsOff = (ms: number | null, iso: string): number =>
+  ms === null ? Infinity : Math.abs(ms - Date.parse(iso)) / 1000;
 
 describe('tables to the second', () => {
-  // NREL's SPA calculator, in pvlib-python 6382338a tests. The quoted set of 2015-08-02 is the evening before's and is left out.
+  // NREL's SPA calculator, in pvlib-python 6382338a tests. The quoted set of 2015-08-02 is the evening before's and is
+  // left out.
   const golden = planAt({ site: { latitude: 39.742476, longitude: -105.1786, timeZone: 'America/Denver' } });
   it.each([
     { date: '2015-01-02', rise: '07:21:55', noon: '12:04:45', set: '16:47:43' },
@@ -18,7 +20,8 @@ describe('tables to the second', () => {
     const times = sunTimes(golden, date);
     expect(secondsOff(times.riseMs, `${date}T${rise}-07:00`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
     expect(secondsOff(times.noonMs, `${date}T${noon}-07:00`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
-    if (set !== null) expect(secondsOff(times.setMs, `${date}T${set}-07:00`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
+    if (set !== null)
+      expect(secondsOff(times.setMs, `${date}T${set}-07:00`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
   });
 
   // Reda & Andreas, table of rise and set; pvlib-python 6382338a tests/test_spa.py. Longitude 0, UTC.
@@ -30,20 +33,30 @@ describe('tables to the second', () => {
     const times = sunTimes(planAt({ site: { latitude, longitude: 0, timeZone: 'UTC' } }), date);
     expect(secondsOff(times.riseMs, `${date}T${rise}Z`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
     expect(secondsOff(times.setMs, `${date}T${set}Z`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
-    if (noon !== null) expect(secondsOff(times.noonMs, `${date}T${noon}Z`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
+    if (noon !== null)
+      expect(secondsOff(times.noonMs, `${date}T${noon}Z`)).toBeLessThan(TOLERANCES.sunEventInSeconds.max);
   });
 });
 
 describe('tables to the minute', () => {
-  // U.S. Naval Observatory, Rise and Set for the Sun for 2019, 29 N 81 W, universal time; cosinekitty/astronomy 0be57450 generate/riseset/sun_2019_W081_N29.html.
+  // U.S. Naval Observatory, Rise and Set for the Sun for 2019, 29 N 81 W, universal time; cosinekitty/astronomy
+  // 0be57450 generate/riseset/sun_2019_W081_N29.html.
   // Rows go by the UT date: a set just after 00:00 is the evening before by the local calendar.
   const usno = [
-    ['2019-06-01', '10:26', '00:18'], ['2019-06-21', '10:26', '00:26'], ['2019-07-11', '10:33', '00:26'], ['2019-08-01', '10:45', '00:16'],
-    ['2019-08-21', '10:56', '23:58'], ['2019-09-11', '11:07', '23:34'], ['2019-12-21', '12:13', '22:31'],
+    ['2019-06-01', '10:26', '00:18'],
+    ['2019-06-21', '10:26', '00:26'],
+    ['2019-07-11', '10:33', '00:26'],
+    ['2019-08-01', '10:45', '00:16'],
+    ['2019-08-21', '10:56', '23:58'],
+    ['2019-09-11', '11:07', '23:34'],
+    ['2019-12-21', '12:13', '22:31'],
   ].flatMap(([date, rise, set]) => {
     const noon = Date.parse(`${date}T17:24Z`);
     const noonOfSet = set < '12:00' ? noon - 86_400_000 : noon;
-    return [secondsOff(sunEvents(noon, 29, -81).riseMs, `${date}T${rise}Z`), secondsOff(sunEvents(noonOfSet, 29, -81).setMs, `${date}T${set}Z`)];
+    return [
+      secondsOff(sunEvents(noon, 29, -81).riseMs, `${date}T${rise}Z`),
+      secondsOff(sunEvents(noonOfSet, 29, -81).setMs, `${date}T${set}Z`),
+    ];
   });
 
   // USNO's one-day service, in mourner/suncalc 886bda41 test/fixtures.json. UTC.

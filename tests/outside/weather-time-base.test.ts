@@ -7,8 +7,10 @@ import { epwBytes, epwLines } from '../engine/sun/epw-file.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
 import { TOLERANCES } from './tolerances.ts';
 
-// EPW Data Dictionary (EnergyPlus Auxiliary Programs, Weather Converter): radiation is the sum over the hour that ends at the stamp, local standard time.
-// The file is made with that rule and astronomy-engine's sun: its diffuse column holds the sky's horizontal irradiance above the air.
+// EPW Data Dictionary (EnergyPlus Auxiliary Programs, Weather Converter): radiation is the sum over the hour that ends
+// at the stamp, local standard time.
+// The file is made with that rule and astronomy-engine's sun: its diffuse column holds the sky's horizontal irradiance
+// above the air.
 const LATITUDE = 32.17;
 const LONGITUDE = -110.88;
 const UTC_OFFSET = -7;
@@ -21,7 +23,9 @@ describe('the time base of a weather file', () => {
       if (month < 6 || month > 8) return {};
       let sum = 0;
       for (let part = 0; part < SAMPLES_PER_HOUR; part++) {
-        const when = new Date(Date.UTC(2026, month - 1, day, hour - 1 - UTC_OFFSET, (part + 0.5) * (60 / SAMPLES_PER_HOUR)));
+        const when = new Date(
+          Date.UTC(2026, month - 1, day, hour - 1 - UTC_OFFSET, (part + 0.5) * (60 / SAMPLES_PER_HOUR)),
+        );
         const equator = Equator(Body.Sun, when, observer, true, true);
         const { altitude } = Horizon(when, observer, equator.ra, equator.dec);
         sum += Math.max(0, (1361.1 / equator.dist ** 2) * Math.sin((altitude * Math.PI) / 180)) / SAMPLES_PER_HOUR;
@@ -31,7 +35,10 @@ describe('the time base of a weather file', () => {
     const location = `LOCATION,Somewhere,-,USA,made for a test,999999,${LATITUDE},${LONGITUDE},${UTC_OFFSET},809`;
     const file = parseEpw(epwBytes(epwLines({ location, row })));
     if (!file.ok) throw new Error(file.problems[0].message);
-    const plan = planAt({ site: { latitude: LATITUDE, longitude: LONGITUDE, timeZone: 'America/Phoenix' }, season: { from: '06-01', to: '08-31' } });
+    const plan = planAt({
+      site: { latitude: LATITUDE, longitude: LONGITUDE, timeZone: 'America/Phoenix' },
+      season: { from: '06-01', to: '08-31' },
+    });
     const result = samplesOf(plan, { kind: 'season' }, file.weather);
     if (!result.ok) throw new Error(result.problems[0].message);
     const { samples } = result;
@@ -48,7 +55,9 @@ describe('the time base of a weather file', () => {
     }
     const whole = [...ours.values()].filter(({ count }) => count === SAMPLES_PER_HOUR);
     expect(whole.length).toBeGreaterThan(92 * 12);
-    const rms = Math.sqrt(whole.reduce((sum, hour) => sum + (hour.sum / hour.count - hour.file) ** 2, 0) / whole.length);
+    const rms = Math.sqrt(
+      whole.reduce((sum, hour) => sum + (hour.sum / hour.count - hour.file) ** 2, 0) / whole.length,
+    );
     expect(rms).toBeLessThan(TOLERANCES.weatherHour.max);
   });
 });

@@ -14,7 +14,11 @@ export const KEYS = [
 
 /** While someone types, undo is the text field's own. */
 function isTyping(target: EventTarget | null): boolean {
-  return target instanceof HTMLElement && (target.isContentEditable || target.matches('textarea, select, input:not([type=range], [type=checkbox], [type=radio])'));
+  return (
+    target instanceof HTMLElement &&
+    (target.isContentEditable ||
+      target.matches('textarea, select, input:not([type=range], [type=checkbox], [type=radio])'))
+  );
 }
 
 /** Said too, for the focus may be elsewhere. */
@@ -28,7 +32,8 @@ export function listenForKeys(): void {
     const command = event.ctrlKey || event.metaKey;
     const key = event.key.toLowerCase();
     if (command && key === 's') saveFile();
-    else if (event.altKey && !command && /^Digit[1-6]$/.test(event.code)) openStage(STAGES[Number(event.code.slice(5)) - 1]);
+    else if (event.altKey && !command && /^Digit[1-6]$/.test(event.code))
+      openStage(STAGES[Number(event.code.slice(5)) - 1]);
     else if (command && !isTyping(event.target) && key === 'z') (event.shiftKey ? redo : undo)();
     else if (command && !isTyping(event.target) && key === 'y') redo();
     else return;

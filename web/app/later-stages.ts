@@ -1,4 +1,7 @@
-/** The cards of the later stages, how sure all is, and what goes out to others; one file of the built page for the same reason as `first-stages.ts`. */
+/**
+ * The cards of the later stages, how sure all is, and what goes out to others; one file of the built page for the same
+ * reason as `first-stages.ts`.
+ */
 export { BuildCard } from '../panels/build/index.tsx';
 export { Handing } from '../panels/papers/Handing.tsx';
 export { readPack } from '../panels/papers/pack.ts';

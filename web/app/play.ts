@@ -6,7 +6,10 @@ import { minute, playing } from '../state/view.ts';
 const MINUTES_A_SECOND = 30;
 const FRAME_MS = 66;
 
-/** Moves the time bead by itself while `playing`, from sunrise to sunset and round again. Starts by itself unless less motion is asked for. */
+/**
+ * Moves the time bead by itself while `playing`, from sunrise to sunset and round again. Starts by itself unless less
+ * motion is asked for.
+ */
 export function startPlaying(): void {
   playing.value = !matchMedia('(prefers-reduced-motion: reduce)').matches;
   effect(() => {
@@ -21,7 +24,11 @@ export function startPlaying(): void {
       if (!table || document.hidden) return;
       if (Math.abs(exact - minute.peek()) > 2) exact = minute.peek();
       exact += (passed / 1000) * MINUTES_A_SECOND;
-      if (table.altitude[Math.min(table.minutes, Math.round(exact))] <= 0) exact = Math.max(0, table.altitude.findIndex((altitude) => altitude > 0));
+      if (table.altitude[Math.min(table.minutes, Math.round(exact))] <= 0)
+        exact = Math.max(
+          0,
+          table.altitude.findIndex((altitude) => altitude > 0),
+        );
       minute.value = Math.round(exact);
     }, FRAME_MS);
     return () => clearInterval(timer);

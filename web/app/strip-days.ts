@@ -2,7 +2,10 @@ import type { CivilDate, JournalEntry, MonthDay, Plan, Season } from '../../engi
 
 const DAY_MS = 86_400_000;
 
-/** Twelve months as a strip: from January, or from July where the season crosses New Year, so that a season is never cut in two. */
+/**
+ * Twelve months as a strip: from January, or from July where the season crosses New Year, so that a season is never cut
+ * in two.
+ */
 export interface Strip {
   readonly year: number;
   readonly first: CivilDate;
@@ -17,9 +20,14 @@ export function stripOf({ from, to }: Season, year: number): Strip {
   return { year, first, days: daysBetween(first, `${year + 1}-${start}`) };
 }
 
-/** Where a date begins on the strip, 0 to 1; a date of another year has the place of its month and day, 29 February of a common year that of 1 March. */
+/**
+ * Where a date begins on the strip, 0 to 1; a date of another year has the place of its month and day, 29 February of a
+ * common year that of 1 March.
+ */
 export function placeOn({ first, days, year }: Strip, date: CivilDate): number {
-  const own = [year, year + 1].map((each) => daysBetween(first, `${each}${date.slice(4)}`)).find((at) => at >= 0 && at < days);
+  const own = [year, year + 1]
+    .map((each) => daysBetween(first, `${each}${date.slice(4)}`))
+    .find((at) => at >= 0 && at < days);
   return (own ?? 0) / days;
 }
 
@@ -35,14 +43,25 @@ export function isOn({ first, days }: Strip, date: CivilDate): boolean {
 }
 
 /** A stretch, both ends included, as places and widths; in two where it runs over the strip's end. */
-export function piecesOn(strip: Strip, from: CivilDate, to: CivilDate): readonly (readonly [at: number, width: number])[] {
+export function piecesOn(
+  strip: Strip,
+  from: CivilDate,
+  to: CivilDate,
+): readonly (readonly [at: number, width: number])[] {
   const [start, end] = [placeOn(strip, from), placeOn(strip, to) + 1 / strip.days];
-  return end > start ? [[start, end - start]] : [[start, 1 - start], [0, end]];
+  return end > start
+    ? [[start, end - start]]
+    : [
+        [start, 1 - start],
+        [0, end],
+      ];
 }
 
 /** What was noted on the days of a strip. */
 export function notedOn(strip: Strip, { journal = [] }: Plan, what: JournalEntry['what']): readonly JournalEntry[] {
-  return journal.filter((entry) => entry.what === what && isOn(strip, entry.date)).toSorted((a, b) => a.date.localeCompare(b.date));
+  return journal
+    .filter((entry) => entry.what === what && isOn(strip, entry.date))
+    .toSorted((a, b) => a.date.localeCompare(b.date));
 }
 
 function daysBetween(from: CivilDate, to: CivilDate): number {

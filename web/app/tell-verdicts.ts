@@ -13,8 +13,12 @@ export function tellVerdicts(): void {
     if (!shown) return;
     const now = new Map(shown.value.plants.map(({ id, verdict }) => [id, verdict ?? 'not judged']));
     untracked(() => {
-      const changes = yard === openYard.value.id ? [...now].filter(([id, verdict]) => (before.get(id) ?? verdict) !== verdict) : [];
-      if (changes.length > 0) readOut(changes.map(([id, verdict]) => `${nameOf(plan.value, id)}: ${verdict}, was ${before.get(id)}.`).join(' '));
+      const changes =
+        yard === openYard.value.id ? [...now].filter(([id, verdict]) => (before.get(id) ?? verdict) !== verdict) : [];
+      if (changes.length > 0)
+        readOut(
+          changes.map(([id, verdict]) => `${nameOf(plan.value, id)}: ${verdict}, was ${before.get(id)}.`).join(' '),
+        );
       yard = openYard.value.id;
     });
     before = now;

@@ -1,6 +1,19 @@
 import type { MonthDay } from '../../engine/index.ts';
 
-export const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'] as const;
+export const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
 
 /** "21 July". */
 export function dayWords(monthDay: MonthDay): string {
@@ -32,6 +45,13 @@ export function sideWords(bearing: number): string {
 export function agoWords(thenMs: number, nowMs: number): string {
   const minutes = Math.max(0, (nowMs - thenMs) / 60_000);
   if (minutes < 2) return 'just now';
-  const [amount, unit] = minutes < 120 ? [minutes, 'minute'] : minutes < 2880 ? [minutes / 60, 'hour'] : minutes < 20_160 ? [minutes / 1440, 'day'] : [minutes / 10_080, 'week'];
+  const [amount, unit] =
+    minutes < 120
+      ? [minutes, 'minute']
+      : minutes < 2880
+        ? [minutes / 60, 'hour']
+        : minutes < 20_160
+          ? [minutes / 1440, 'day']
+          : [minutes / 10_080, 'week'];
   return `${Math.floor(amount)} ${unit}s ago`;
 }

@@ -27,7 +27,11 @@ const ROUND = 48;
 export function bodiesOf(solid: Solid, frame: BeamFrame): Body[] {
   switch (solid.kind) {
     case 'prism':
-      return solid.rings.map((ring) => ({ solid, faces: prismFaces(ring, solid.height, frame), stretches: (seen) => inPrism(ring, solid.height, frame, seen) }));
+      return solid.rings.map((ring) => ({
+        solid,
+        faces: prismFaces(ring, solid.height, frame),
+        stretches: (seen) => inPrism(ring, solid.height, frame, seen),
+      }));
     case 'lid':
       return solid.rings.map((ring) => ({
         solid,
@@ -37,10 +41,22 @@ export function bodiesOf(solid: Solid, frame: BeamFrame): Body[] {
     case 'sheet': {
       const { corner: c, u, v } = solid;
       const corners: SpacePoint[] = [c, sum(c, u), sum(sum(c, u), v), sum(c, v)];
-      return [{ solid, faces: [{ ring: corners.map((corner) => seenAt(frame, corner)), level: false }], stretches: (seen) => inSheet(solid, frame, seen) }];
+      return [
+        {
+          solid,
+          faces: [{ ring: corners.map((corner) => seenAt(frame, corner)), level: false }],
+          stretches: (seen) => inSheet(solid, frame, seen),
+        },
+      ];
     }
     default:
-      return [{ solid, faces: [{ ring: crownOutline(solid, frame), level: false }], stretches: (seen) => inCrown(solid, frame, seen) }];
+      return [
+        {
+          solid,
+          faces: [{ ring: crownOutline(solid, frame), level: false }],
+          stretches: (seen) => inCrown(solid, frame, seen),
+        },
+      ];
   }
 }
 
@@ -49,8 +65,18 @@ function prismFaces(ring: readonly PlanPoint[], height: number, frame: BeamFrame
   const sides = ring.flatMap((a, k): { face: Face; depth: number }[] => {
     const b = ring[(k + 1) % ring.length];
     if ((b[1] - a[1]) * sx - (b[0] - a[0]) * sy <= 0) return [];
-    const corners: SpacePoint[] = [[...a, 0], [...b, 0], [...b, height], [...a, height]];
-    return [{ face: { ring: corners.map((corner) => seenAt(frame, corner)), level: false }, depth: (a[0] + b[0]) * sx + (a[1] + b[1]) * sy }];
+    const corners: SpacePoint[] = [
+      [...a, 0],
+      [...b, 0],
+      [...b, height],
+      [...a, height],
+    ];
+    return [
+      {
+        face: { ring: corners.map((corner) => seenAt(frame, corner)), level: false },
+        depth: (a[0] + b[0]) * sx + (a[1] + b[1]) * sy,
+      },
+    ];
   });
   const top: Face = { ring: ring.map(([x, y]) => seenAt(frame, [x, y, height])), level: true };
   return [...sides.toSorted((a, b) => a.depth - b.depth).map(({ face }) => face), top];
@@ -66,16 +92,18 @@ function inPrism(ring: readonly PlanPoint[], height: number, frame: BeamFrame, s
   const [from, to] = between(frame, seen, 0, height);
   const [px, py] = pointOn(frame, seen, 0);
   const [dx, dy] = frame.sun;
-  const crossings = ring.flatMap((a, k): number[] => {
-    const b = ring[(k + 1) % ring.length];
-    const s = dx * (a[1] - py) - dy * (a[0] - px);
-    const t = dx * (b[1] - py) - dy * (b[0] - px);
-    if (s > 0 === t > 0) return [];
-    const share = s / (s - t);
-    const x = a[0] + share * (b[0] - a[0]) - px;
-    const y = a[1] + share * (b[1] - a[1]) - py;
-    return [(x * dx + y * dy) / (dx * dx + dy * dy)];
-  }).toSorted((a, b) => a - b);
+  const crossings = ring
+    .flatMap((a, k): number[] => {
+      const b = ring[(k + 1) % ring.length];
+      const s = dx * (a[1] - py) - dy * (a[0] - px);
+      const t = dx * (b[1] - py) - dy * (b[0] - px);
+      if (s > 0 === t > 0) return [];
+      const share = s / (s - t);
+      const x = a[0] + share * (b[0] - a[0]) - px;
+      const y = a[1] + share * (b[1] - a[1]) - py;
+      return [(x * dx + y * dy) / (dx * dx + dy * dy)];
+    })
+    .toSorted((a, b) => a - b);
   return crossings.flatMap((near, k): Stretch[] => (k % 2 === 0 ? clipped(near, crossings[k + 1], from, to) : []));
 }
 
@@ -107,7 +135,8 @@ function crownOutline(crown: Crown, frame: BeamFrame): Seen[] {
     const tall = Math.hypot(radius * Math.hypot(frame.up[0], frame.up[1]), ((top - base) / 2) * frame.up[2]);
     return angles.map((angle): Seen => [right + radius * Math.cos(angle), up + tall * Math.sin(angle)]);
   }
-  const circle = (height: number): Seen[] => angles.map((angle) => seenAt(frame, [x + radius * Math.cos(angle), y + radius * Math.sin(angle), height]));
+  const circle = (height: number): Seen[] =>
+    angles.map((angle) => seenAt(frame, [x + radius * Math.cos(angle), y + radius * Math.sin(angle), height]));
   return hullOf([...circle(base), ...(kind === 'column' ? circle(top) : [seenAt(frame, [x, y, top])])]);
 }
 

@@ -4,7 +4,10 @@ import type { SpacePoint } from '../../engine/index.ts';
 /** A point as the sun sees it: metres to the right, and metres up across the beam. */
 export type Seen = readonly [right: number, up: number];
 
-/** Axes of the picture that the sun has of a yard: across the beam, and along it towards the sun. Unit vectors of the plan. */
+/**
+ * Axes of the picture that the sun has of a yard: across the beam, and along it towards the sun. Unit vectors of the
+ * plan.
+ */
 export interface BeamFrame {
   readonly right: SpacePoint;
   readonly up: SpacePoint;
@@ -28,7 +31,11 @@ export function seenAt({ right, up }: BeamFrame, point: SpacePoint): Seen {
 
 /** The point of the beam through a place of the picture that lies `depth` towards the sun. */
 export function pointOn({ right, up, sun }: BeamFrame, [r, u]: Seen, depth: number): SpacePoint {
-  return [r * right[0] + u * up[0] + depth * sun[0], r * right[1] + u * up[1] + depth * sun[1], r * right[2] + u * up[2] + depth * sun[2]];
+  return [
+    r * right[0] + u * up[0] + depth * sun[0],
+    r * right[1] + u * up[1] + depth * sun[1],
+    r * right[2] + u * up[2] + depth * sun[2],
+  ];
 }
 
 function dot(a: SpacePoint, b: SpacePoint): number {

@@ -11,10 +11,15 @@ export interface Contour {
 }
 
 /**
- * Lines of equal value through the cells' centres, on the plan; they end where the cells do (NaN), and none runs along that edge.
+ * Lines of equal value through the cells' centres, on the plan; they end where the cells do (NaN), and none runs along
+ * that edge.
  * @param values index = j·columns + i, NaN where there is nothing
  */
-export function contoursOf(grid: Pick<GridSpec, 'x0' | 'y0' | 'cell' | 'columns' | 'rows'>, values: Float64Array, thresholds: readonly number[]): readonly Contour[] {
+export function contoursOf(
+  grid: Pick<GridSpec, 'x0' | 'y0' | 'cell' | 'columns' | 'rows'>,
+  values: Float64Array,
+  thresholds: readonly number[],
+): readonly Contour[] {
   const { columns, rows, cell, x0, y0 } = grid;
   const trace = contours().size([columns, rows]);
   // Beyond the edge the nearest value goes on, so that a line runs straight into the edge instead of turning along it.
@@ -24,7 +29,8 @@ export function contoursOf(grid: Pick<GridSpec, 'x0' | 'y0' | 'cell' | 'columns'
     const j = Math.floor(v);
     return i >= 0 && j >= 0 && i < columns && j < rows && !Number.isNaN(values[j * columns + i]);
   };
-  const inside = (u: number, v: number): boolean => known(u, v) && u > 0.25 && v > 0.25 && u < columns - 0.25 && v < rows - 0.25;
+  const inside = (u: number, v: number): boolean =>
+    known(u, v) && u > 0.25 && v > 0.25 && u < columns - 0.25 && v < rows - 0.25;
   return thresholds.map((value) => {
     const lines: PlanPoint[][] = [];
     for (const ring of trace.contour(filled, value).coordinates.flat()) {

@@ -28,7 +28,10 @@ export function arcPath(altitude: Float64Array, box: DayArcBox): string {
 /** Area under the arc wherever `harm` is at least `least`. */
 export function harmPath(altitude: Float64Array, harm: Float64Array, least: number, box: DayArcBox): string {
   return runsOf(harm.length, (minute) => harm[minute] >= least && altitude[minute] > 0)
-    .map(([from, to]) => `M${xOf(from, box).toFixed(1)},${box.horizon}L${pointsAlong(altitude, from, to, box).join('L')}V${box.horizon}Z`)
+    .map(
+      ([from, to]) =>
+        `M${xOf(from, box).toFixed(1)},${box.horizon}L${pointsAlong(altitude, from, to, box).join('L')}V${box.horizon}Z`,
+    )
     .join('');
 }
 

@@ -4,7 +4,9 @@ import type { Scale } from './ramp.ts';
 /** Dots a cell, each way: fine enough for lines to be lines. */
 const FINE = 4;
 
-/** Shares of the scale from which a difference is drawn, is middling, is great; below the first it is none. Our choice. */
+/**
+ * Shares of the scale from which a difference is drawn, is middling, is great; below the first it is none. Our choice.
+ */
 const STEPS = [0.03, 0.12, 0.3] as const;
 
 /** Lines, or rows of dots, this far apart for each step. [dots] */
@@ -24,9 +26,25 @@ export interface DifferencePicture {
   readonly rgba: Uint8ClampedArray<ArrayBuffer>;
 }
 
-/** Slanting lines where there is less, dots where there is more, closer where it is greater; blank where nothing changes or one of the two is not known. */
-export function paintDifference(before: Float64Array, after: Float64Array, grid: Patch, { from, to }: Scale, colours: DifferenceColours, alpha: number): DifferencePicture {
-  const fine = { x0: grid.x0, y0: grid.y0, cell: grid.cell / FINE, columns: grid.columns * FINE, rows: grid.rows * FINE };
+/**
+ * Slanting lines where there is less, dots where there is more, closer where it is greater; blank where nothing changes
+ * or one of the two is not known.
+ */
+export function paintDifference(
+  before: Float64Array,
+  after: Float64Array,
+  grid: Patch,
+  { from, to }: Scale,
+  colours: DifferenceColours,
+  alpha: number,
+): DifferencePicture {
+  const fine = {
+    x0: grid.x0,
+    y0: grid.y0,
+    cell: grid.cell / FINE,
+    columns: grid.columns * FINE,
+    rows: grid.rows * FINE,
+  };
   const rgba = new Uint8ClampedArray(fine.columns * fine.rows * 4);
   const less = channelsOf(colours.less);
   const more = channelsOf(colours.more);
@@ -61,7 +79,12 @@ function channelsOf(hex: string): number[] {
 }
 
 /** Ground with less and with more of it. [m²] */
-export function changedGround(before: Float64Array, after: Float64Array, { cell }: Patch, { from, to }: Scale): { readonly less: number; readonly more: number } {
+export function changedGround(
+  before: Float64Array,
+  after: Float64Array,
+  { cell }: Patch,
+  { from, to }: Scale,
+): { readonly less: number; readonly more: number } {
   const areas = { less: 0, more: 0 };
   for (let index = 0; index < before.length; index++) {
     const change = (after[index] - before[index]) / (to - from);

@@ -25,5 +25,11 @@ export function linePath(points: readonly SkyPoint[], side: DomeSide): string {
 }
 
 function pointsOf(points: readonly SkyPoint[], side: DomeSide): string {
-  return points.map((point) => domePoint(point, side).map((value) => value.toFixed(1)).join(' ')).join('L');
+  return points
+    .map((point) =>
+      domePoint(point, side)
+        .map((value) => value.toFixed(1))
+        .join(' '),
+    )
+    .join('L');
 }

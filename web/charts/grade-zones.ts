@@ -16,12 +16,19 @@ export interface GradeZone {
  * The ground of each grade that there is, lowest first.
  * @param grades 1 to 5 a cell, index = j·columns + i, NaN where there is none
  */
-export function gradeZonesOf(grid: GridSpec, grades: Float64Array, occupied: readonly Occupied[]): readonly GradeZone[] {
+export function gradeZonesOf(
+  grid: GridSpec,
+  grades: Float64Array,
+  occupied: readonly Occupied[],
+): readonly GradeZone[] {
   const trace = contours().size([grid.columns, grid.rows]);
   return [1, 2, 3, 4, 5].flatMap((grade): GradeZone[] => {
     const within = Array.from(grades, (value) => (value === grade ? 1 : 0));
     if (!within.includes(1)) return [];
-    const rings = trace.contour(within, 0.5).coordinates.flat().map((ring) => ring.map(([u, v]): PlanPoint => [grid.x0 + u * grid.cell, grid.y0 + v * grid.cell]));
+    const rings = trace
+      .contour(within, 0.5)
+      .coordinates.flat()
+      .map((ring) => ring.map(([u, v]): PlanPoint => [grid.x0 + u * grid.cell, grid.y0 + v * grid.cell]));
     return [{ grade, rings, numbersAt: gradeNumbersAt(grid, within, occupied) }];
   });
 }

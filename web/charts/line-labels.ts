@@ -10,12 +10,20 @@ interface Labelled {
   readonly label: string;
 }
 
-/** A place on each line for its label, none nearer to another than `apart`; a line without such a place goes without. [m] */
-export function labelPlaces(labelled: readonly Labelled[], apart: number): { readonly at: PlanPoint; readonly label: string }[] {
+/**
+ * A place on each line for its label, none nearer to another than `apart`; a line without such a place goes without.
+ * [m]
+ */
+export function labelPlaces(
+  labelled: readonly Labelled[],
+  apart: number,
+): { readonly at: PlanPoint; readonly label: string }[] {
   const placed: { at: PlanPoint; label: string }[] = [];
   for (const { lines, label } of labelled) {
     for (const line of lines.filter(({ length }) => length >= FEWEST_POINTS)) {
-      const at = TRIED.map((share) => line[Math.floor(share * (line.length - 1))]).find(([x, y]) => placed.every((other) => Math.hypot(other.at[0] - x, other.at[1] - y) >= apart));
+      const at = TRIED.map((share) => line[Math.floor(share * (line.length - 1))]).find(([x, y]) =>
+        placed.every((other) => Math.hypot(other.at[0] - x, other.at[1] - y) >= apart),
+      );
       if (at) placed.push({ at, label });
     }
   }

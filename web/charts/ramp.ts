@@ -2,25 +2,57 @@ import { GRADE_FROM } from '../../engine/index.ts';
 import type { Quantity } from '../../engine/index.ts';
 
 /**
- * Colours of the maps, 16 stops each, from least to most. Lightness rises steadily, so that the order holds for colour-blind eyes
+ * Colours of the maps, 16 stops each, from least to most. Lightness rises steadily, so that the order holds for
+ * colour-blind eyes
  * and in black and white; every stop is at least 3:1 against the ink of the plan.
  *
- * The heat ramp follows the idea of cividis (Nuñez, Anderton, Renslow 2018, PLoS ONE 13(7): e0199239; from memory): a path from
- * blue to yellow that looks nearly the same to eyes with and without colour deficiency. Its dark end is lifted for ink to show on it.
+ * The heat ramp follows the idea of cividis (Nuñez, Anderton, Renslow 2018, PLoS ONE 13(7): e0199239; from memory): a
+ * path from
+ * blue to yellow that looks nearly the same to eyes with and without colour deficiency. Its dark end is lifted for ink
+ * to show on it.
  */
 export const HEAT_RAMP = [
-  '#626e8a', '#6b7388', '#737886', '#7a7d85', '#828386', '#8a8986', '#929086', '#9c9786',
-  '#a59e82', '#b0a77e', '#bcaf77', '#c9b970', '#d5c364', '#e3ce59', '#f0db48', '#fee838',
+  '#626e8a',
+  '#6b7388',
+  '#737886',
+  '#7a7d85',
+  '#828386',
+  '#8a8986',
+  '#929086',
+  '#9c9786',
+  '#a59e82',
+  '#b0a77e',
+  '#bcaf77',
+  '#c9b970',
+  '#d5c364',
+  '#e3ce59',
+  '#f0db48',
+  '#fee838',
 ] as const;
 
 /** Light for growing is never shown in the colours of harm. */
 export const LIGHT_RAMP = [
-  '#6a6f86', '#6b7587', '#6c7c88', '#6d828a', '#6e898b', '#6f8f8c', '#78988e', '#81a18f',
-  '#8ba991', '#94b292', '#9dbb94', '#acc69e', '#bbd1a7', '#cbdcb1', '#dae7ba', '#e9f2c4',
+  '#6a6f86',
+  '#6b7587',
+  '#6c7c88',
+  '#6d828a',
+  '#6e898b',
+  '#6f8f8c',
+  '#78988e',
+  '#81a18f',
+  '#8ba991',
+  '#94b292',
+  '#9dbb94',
+  '#acc69e',
+  '#bbd1a7',
+  '#cbdcb1',
+  '#dae7ba',
+  '#e9f2c4',
 ] as const;
 
 /**
- * Share of the ramp in what the heat is painted with on each theme's paper, the rest is the paper's. Whole where ink is dark; where
+ * Share of the ramp in what the heat is painted with on each theme's paper, the rest is the paper's. Whole where ink is
+ * dark; where
  * ink is light, as much as leaves it 3:1. The legend mixes the same, so that map and legend agree.
  */
 export const RAMP_SHARE = { light: 1, bright: 1, dark: 0.5 } as const;

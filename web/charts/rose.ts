@@ -20,6 +20,9 @@ export function wedgeOf(bearing: number, tone: number, inner: number, outer: num
   };
   const said = (point: readonly [number, number]): string => point.map((value) => value.toFixed(2)).join(' ');
   const reach = inner + (outer - inner) * tone;
-  const path = `M${said(at(bearing - HALF, inner))}L${said(at(bearing - HALF, reach))}A${reach.toFixed(2)} ${reach.toFixed(2)} 0 0 1 ${said(at(bearing + HALF, reach))}L${said(at(bearing + HALF, inner))}A${inner} ${inner} 0 0 0 ${said(at(bearing - HALF, inner))}Z`;
+  const path =
+    `M${said(at(bearing - HALF, inner))}L${said(at(bearing - HALF, reach))}A${reach.toFixed(2)} ` +
+    `${reach.toFixed(2)} 0 0 1 ${said(at(bearing + HALF, reach))}L${said(at(bearing + HALF, inner))}A${inner} ` +
+    `${inner} 0 0 0 ${said(at(bearing - HALF, inner))}Z`;
   return { path, label: at(bearing, labelAt) };
 }

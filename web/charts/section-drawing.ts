@@ -19,7 +19,10 @@ const MARGIN = 0.4;
 const HEAD = 0.9;
 
 export function sectionDrawing({ cloth, plant, slip }: Section): SectionDrawing {
-  const sheets = cloth.map(([a, b]): [Drawn, Drawn] => [[a.along, -a.height], [b.along, -b.height]]);
+  const sheets = cloth.map(([a, b]): [Drawn, Drawn] => [
+    [a.along, -a.height],
+    [b.along, -b.height],
+  ]);
   const points = sheets.flat();
   const left = Math.min(-plant.halfWidth, ...points.map(([x]) => x)) - MARGIN;
   const right = Math.max(plant.halfWidth, ...points.map(([x]) => x)) + 3 * MARGIN;
@@ -29,7 +32,10 @@ export function sectionDrawing({ cloth, plant, slip }: Section): SectionDrawing 
   const depth = drops.length === 0 ? 0 : Math.max(...drops);
   return {
     viewBox: `${left} ${-top} ${right - left} ${top + MARGIN}`,
-    ground: [[left, 0], [right, 0]],
+    ground: [
+      [left, 0],
+      [right, 0],
+    ],
     cloth: sheets,
     ray: slip && clipped(slip.ray, right - MARGIN, top - MARGIN),
     cure: edge && depth > 0 ? [edge, [edge[0], Math.min(0, edge[1] + depth)]] : null,
@@ -41,5 +47,8 @@ function clipped([from, to]: NonNullable<Section['slip']>['ray'], right: number,
   const along = to.along - from.along;
   const up = to.height - from.height;
   const share = Math.max(0, Math.min(1, (right - from.along) / along, up > 0 ? (top - from.height) / up : 1));
-  return [[from.along, -from.height], [from.along + share * along, -(from.height + share * up)]];
+  return [
+    [from.along, -from.height],
+    [from.along + share * along, -(from.height + share * up)],
+  ];
 }

@@ -14,7 +14,9 @@ export interface Silhouette {
   readonly parts: readonly (readonly (readonly SkyPoint[])[])[];
 }
 
-/** A point of an upright half-plane that begins over and under the eye: level distance, and height above the eye. [m] */
+/**
+ * A point of an upright half-plane that begins over and under the eye: level distance, and height above the eye. [m]
+ */
 type Cut = readonly [away: number, up: number];
 
 /** Altitudes between which a body stands on one bearing. [°] */
@@ -27,10 +29,16 @@ const BESIDE = 0.01;
 /** Points round a rounded body's cut. */
 const ROUND = 48;
 
-/** Silhouettes of a yard's solids as seen from a point, in the order of the features; what does not rise above the horizon is left out. */
+/**
+ * Silhouettes of a yard's solids as seen from a point, in the order of the features; what does not rise above the
+ * horizon is left out.
+ */
 export function silhouettesOf(occluders: readonly Occluder[], upBearing: number, eye: SpacePoint): Silhouette[] {
   return occluders.flatMap(({ id, solids }) => {
-    const parts = solids.flatMap(partsOf).map((part) => loopsOf(part, upBearing, eye)).filter((loops) => loops.length > 0);
+    const parts = solids
+      .flatMap(partsOf)
+      .map((part) => loopsOf(part, upBearing, eye))
+      .filter((loops) => loops.length > 0);
     return parts.length > 0 ? [{ id, kind: kindOf(solids[0]), parts }] : [];
   });
 }
@@ -39,7 +47,16 @@ export function silhouettesOf(occluders: readonly Occluder[], upBearing: number,
 export function skylineSilhouette(skyline: readonly SkylinePoint[]): Silhouette | null {
   if (skyline.length === 0) return null;
   const round = Array.from({ length: 360 / STEP }, (_, k) => k * STEP);
-  return { id: 'skyline', kind: 'solid', parts: [[round.map((azimuth): SkyPoint => [azimuth, 0]), round.map((azimuth): SkyPoint => [azimuth, Math.max(0, skylineAltitude(skyline, azimuth))])]] };
+  return {
+    id: 'skyline',
+    kind: 'solid',
+    parts: [
+      [
+        round.map((azimuth): SkyPoint => [azimuth, 0]),
+        round.map((azimuth): SkyPoint => [azimuth, Math.max(0, skylineAltitude(skyline, azimuth))]),
+      ],
+    ],
+  };
 }
 
 function kindOf(solid: Solid): Silhouette['kind'] {
@@ -53,9 +70,16 @@ function partsOf(solid: Solid): readonly Solid[] {
 }
 
 function loopsOf(solid: Solid, upBearing: number, eye: SpacePoint): SkyPoint[][] {
-  const seen = bearingsFor(solid, eye, upBearing).map((azimuth) => ({ azimuth, span: spanAt(solid, eye, azimuth - upBearing) }));
+  const seen = bearingsFor(solid, eye, upBearing).map((azimuth) => ({
+    azimuth,
+    span: spanAt(solid, eye, azimuth - upBearing),
+  }));
   const start = seen.findIndex(({ span }) => span === null);
-  if (start < 0) return [seen.map(({ azimuth, span }): SkyPoint => [azimuth, span?.[0] ?? 0]), seen.map(({ azimuth, span }): SkyPoint => [azimuth, span?.[1] ?? 0])];
+  if (start < 0)
+    return [
+      seen.map(({ azimuth, span }): SkyPoint => [azimuth, span?.[0] ?? 0]),
+      seen.map(({ azimuth, span }): SkyPoint => [azimuth, span?.[1] ?? 0]),
+    ];
   const loops: SkyPoint[][] = [];
   let low: SkyPoint[] = [];
   let high: SkyPoint[] = [];
@@ -74,7 +98,9 @@ function loopsOf(solid: Solid, upBearing: number, eye: SpacePoint): SkyPoint[][]
 
 /** Bearings at which the outline is looked at: evenly round, and on both sides of every corner. [°] */
 function bearingsFor(solid: Solid, eye: SpacePoint, upBearing: number): number[] {
-  const corners = edgesOf(solid, eye).flatMap((angle) => [angle - BESIDE, angle, angle + BESIDE]).map((angle) => (((angle + upBearing) % 360) + 360) % 360);
+  const corners = edgesOf(solid, eye)
+    .flatMap((angle) => [angle - BESIDE, angle, angle + BESIDE])
+    .map((angle) => (((angle + upBearing) % 360) + 360) % 360);
   const even = Array.from({ length: 360 / STEP }, (_, k) => k * STEP);
   return [...new Set([...even, ...corners])].toSorted((a, b) => a - b);
 }
@@ -121,8 +147,13 @@ function cutsOf(solid: Solid, [x, y, z]: SpacePoint, [dx, dy]: PlanPoint): Cut[]
     case 'lid': {
       const foot = solid.kind === 'lid' ? solid.height : 0;
       return solid.rings.flatMap((ring) =>
-        pairsOf(crossings(ring.map(([px, py]): SpacePoint => [along(px, py), aside(px, py), 0])).map(([away]) => away)).map(([from, to]): Cut[] => [
-          [from, foot - z], [to, foot - z], [to, solid.height - z], [from, solid.height - z],
+        pairsOf(
+          crossings(ring.map(([px, py]): SpacePoint => [along(px, py), aside(px, py), 0])).map(([away]) => away),
+        ).map(([from, to]): Cut[] => [
+          [from, foot - z],
+          [to, foot - z],
+          [to, solid.height - z],
+          [from, solid.height - z],
         ]),
       );
     }
@@ -145,25 +176,39 @@ function crossings(ring: readonly SpacePoint[]): Cut[] {
 
 function pairsOf(values: readonly number[]): [number, number][] {
   const sorted = values.toSorted((a, b) => a - b);
-  return sorted.flatMap((from, k): [number, number][] => (k % 2 === 0 && k + 1 < sorted.length ? [[from, sorted[k + 1]]] : []));
+  return sorted.flatMap((from, k): [number, number][] =>
+    k % 2 === 0 && k + 1 < sorted.length ? [[from, sorted[k + 1]]] : [],
+  );
 }
 
 function crownCut(crown: Crown, along: number, aside: number, z: number): Cut[] {
   const { kind, radius, base, top } = crown;
   if (Math.abs(aside) >= radius) return [];
   const half = (at: number): number => Math.sqrt(Math.max(0, at * at - aside * aside));
-  if (kind === 'column') return [[along - half(radius), base - z], [along + half(radius), base - z], [along + half(radius), top - z], [along - half(radius), top - z]];
+  if (kind === 'column')
+    return [
+      [along - half(radius), base - z],
+      [along + half(radius), base - z],
+      [along + half(radius), top - z],
+      [along - half(radius), top - z],
+    ];
   if (kind === 'round') {
     const middle = (base + top) / 2 - z;
     const tall = ((top - base) / 2) * (half(radius) / radius);
-    return Array.from({ length: ROUND }, (_, k): Cut => [along + half(radius) * Math.cos((k * 2 * Math.PI) / ROUND), middle + tall * Math.sin((k * 2 * Math.PI) / ROUND)]);
+    return Array.from({ length: ROUND }, (_, k): Cut => [
+      along + half(radius) * Math.cos((k * 2 * Math.PI) / ROUND),
+      middle + tall * Math.sin((k * 2 * Math.PI) / ROUND),
+    ]);
   }
   // A cone narrows until its radius is what the plane passes it by.
   const highest = top - (Math.abs(aside) / radius) * (top - base);
   return Array.from({ length: ROUND }, (_, k): Cut[] => {
     const up = base + (k / (ROUND - 1)) * (highest - base);
     const wide = half((radius * (top - up)) / (top - base));
-    return [[along - wide, up - z], [along + wide, up - z]];
+    return [
+      [along - wide, up - z],
+      [along + wide, up - z],
+    ];
   }).flat();
 }
 
@@ -176,5 +221,10 @@ function clippedAhead(cut: readonly Cut[]): Cut[] {
 }
 
 function cornersOf({ corner: [x, y, z], u, v }: Extract<Solid, { kind: 'sheet' }>): SpacePoint[] {
-  return [[x, y, z], [x + u[0], y + u[1], z + u[2]], [x + u[0] + v[0], y + u[1] + v[1], z + u[2] + v[2]], [x + v[0], y + v[1], z + v[2]]];
+  return [
+    [x, y, z],
+    [x + u[0], y + u[1], z + u[2]],
+    [x + u[0] + v[0], y + u[1] + v[1], z + u[2] + v[2]],
+    [x + v[0], y + v[1], z + v[2]],
+  ];
 }

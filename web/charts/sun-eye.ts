@@ -48,7 +48,21 @@ export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: 
   return {
     ground: openRing(plan.site.boundary).map(([x, y]) => seenAt(frame, [x, y, 0])),
     painted: things.map(({ id, kind, body }) => ({ id, kind, faces: body.faces, passes: meanPasses(body) })),
-    lit: things.flatMap(({ id, kind, body }, k) => (kind === 'plant' || kind === 'bed' ? [{ id, share: litShare(body, things.slice(k + 1).filter((thing) => thing.kind !== 'plant' && thing.kind !== 'bed' && thing.kind !== 'pot')) }] : [])),
+    lit: things.flatMap(({ id, kind, body }, k) =>
+      kind === 'plant' || kind === 'bed'
+        ? [
+            {
+              id,
+              share: litShare(
+                body,
+                things
+                  .slice(k + 1)
+                  .filter((thing) => thing.kind !== 'plant' && thing.kind !== 'bed' && thing.kind !== 'pot'),
+              ),
+            },
+          ]
+        : [],
+    ),
   };
 }
 
@@ -61,18 +75,27 @@ function kindOf(solid: Solid): PaintKind {
 function plantsOf(plan: Plan, frame: BeamFrame): Thing[] {
   return plan.features.flatMap((feature): Thing[] => {
     const { id } = feature;
-    if (feature.kind === 'bed') return bodiesOf({ kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight }, frame).map((body) => ({ id, kind: 'bed', body }));
+    if (feature.kind === 'bed')
+      return bodiesOf({ kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight }, frame).map(
+        (body) => ({ id, kind: 'bed', body }),
+      );
     if (feature.kind !== 'plant') return [];
     const { own } = plantPoints(plan, feature);
     const crown = own ? bodiesOf(own, frame).map((body): Thing => ({ id, kind: 'plant', body })) : [];
     if (!feature.container) return crown;
     const { width, height } = potOf(feature);
-    const pot = bodiesOf({ kind: 'column', x: feature.at[0], y: feature.at[1], radius: width / 2, base: 0, top: height, openness: 0 }, frame);
+    const pot = bodiesOf(
+      { kind: 'column', x: feature.at[0], y: feature.at[1], radius: width / 2, base: 0, top: height, openness: 0 },
+      frame,
+    );
     return [...pot.map((body): Thing => ({ id, kind: 'pot', body })), ...crown];
   });
 }
 
-/** Farthest from the sun first. Of things that lie behind one another in a ring, the one with the farthest middle is taken first. */
+/**
+ * Farthest from the sun first. Of things that lie behind one another in a ring, the one with the farthest middle is
+ * taken first.
+ */
 function inPaintersOrder(things: readonly Thing[]): Thing[] {
   const boxes = things.map(({ body }) => boxOf(body.faces.flatMap(({ ring }) => ring)));
   const behind = things.map(() => new Set<number>());
@@ -108,9 +131,17 @@ function boxOf(points: readonly Seen[]): Box {
   return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
 }
 
-/** Above 0 where the first lies nearer to the sun than the second, below 0 where behind it, 0 where neither covers the other. */
+/**
+ * Above 0 where the first lies nearer to the sun than the second, below 0 where behind it, 0 where neither covers the
+ * other.
+ */
 function frontOf(a: Body, b: Body, boxA: Box, boxB: Box): number {
-  const box = { minX: Math.max(boxA.minX, boxB.minX), minY: Math.max(boxA.minY, boxB.minY), maxX: Math.min(boxA.maxX, boxB.maxX), maxY: Math.min(boxA.maxY, boxB.maxY) };
+  const box = {
+    minX: Math.max(boxA.minX, boxB.minX),
+    minY: Math.max(boxA.minY, boxB.minY),
+    maxX: Math.min(boxA.maxX, boxB.maxX),
+    maxY: Math.min(boxA.maxY, boxB.maxY),
+  };
   if (box.minX >= box.maxX || box.minY >= box.maxY) return 0;
   let front = 0;
   for (const seen of pointsIn(box, COMPARED)) {
@@ -147,12 +178,14 @@ function passedAt(seen: Seen, things: readonly Thing[]): number {
     const stretches = body.stretches(seen);
     if (stretches.length === 0) continue;
     const { solid } = body;
-    if (solid.kind === 'prism') prisms.set(solid, [...(prisms.get(solid) ?? []), ...stretches.map(([from, to]): [number, number] => [from, to])]);
+    if (solid.kind === 'prism')
+      prisms.set(solid, [...(prisms.get(solid) ?? []), ...stretches.map(([from, to]): [number, number] => [from, to])]);
     else if (solid.kind === 'sheet') share *= solid.share;
     else if (solid.kind === 'lid') share = 0;
     else share *= solid.openness ** ((stretches[0][1] - stretches[0][0]) / (solid.top - solid.base));
   }
-  for (const [solid, stretches] of prisms) if (solid.kind === 'prism') share *= solid.openness ** crossingsOf(stretches);
+  for (const [solid, stretches] of prisms)
+    if (solid.kind === 'prism') share *= solid.openness ** crossingsOf(stretches);
   return share;
 }
 
@@ -175,7 +208,9 @@ function meanPasses({ solid, faces, stretches }: Body): number {
     case 'lid':
       return 0;
     default: {
-      const within = pointsIn(boxOf(faces.flatMap(({ ring }) => ring)), COMPARED).flatMap((seen) => stretches(seen).slice(0, 1));
+      const within = pointsIn(boxOf(faces.flatMap(({ ring }) => ring)), COMPARED).flatMap((seen) =>
+        stretches(seen).slice(0, 1),
+      );
       const passes = within.map(([from, to]) => solid.openness ** ((to - from) / (solid.top - solid.base)));
       return passes.length === 0 ? 0 : passes.reduce((total, one) => total + one, 0) / passes.length;
     }

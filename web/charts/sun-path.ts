@@ -39,7 +39,9 @@ export interface FullHour {
 }
 
 /** Full hours along a path, between its steps. */
-export function fullHoursOf(steps: readonly { readonly clock: number; readonly azimuth: number; readonly altitude: number }[]): FullHour[] {
+export function fullHoursOf(
+  steps: readonly { readonly clock: number; readonly azimuth: number; readonly altitude: number }[],
+): FullHour[] {
   return steps.slice(1).flatMap((next, k): FullHour[] => {
     const before = steps[k];
     const hour = Math.floor(next.clock / 60);
@@ -47,6 +49,12 @@ export function fullHoursOf(steps: readonly { readonly clock: number; readonly a
     const share = (hour * 60 - before.clock) / (next.clock - before.clock);
     // North may lie between the two.
     const turn = ((next.azimuth - before.azimuth + 540) % 360) - 180;
-    return [{ hour, azimuth: before.azimuth + share * turn, altitude: before.altitude + share * (next.altitude - before.altitude) }];
+    return [
+      {
+        hour,
+        azimuth: before.azimuth + share * turn,
+        altitude: before.altitude + share * (next.altitude - before.altitude),
+      },
+    ];
   });
 }

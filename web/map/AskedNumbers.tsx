@@ -50,25 +50,54 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
       {tool.asked.map((field) => (
         <label key={field.key}>
           <span>{field.label}</span>
-          <input name={field.key} type="text" autocomplete="off" enterkeyhint="next" placeholder={field.suggested === undefined ? 'not read' : showNumber(field, field.suggested, units.value)} onInput={() => setAsks(null)} />
+          <input
+            name={field.key}
+            type="text"
+            autocomplete="off"
+            enterkeyhint="next"
+            placeholder={field.suggested === undefined ? 'not read' : showNumber(field, field.suggested, units.value)}
+            onInput={() => setAsks(null)}
+          />
         </label>
       ))}
       {growing && <PlantPicker value={plantRow} onChange={setPlantRow} />}
       <label>
         <span>Name</span>
-        <input name="name" type="text" autocomplete="off" enterkeyhint="done" placeholder={`My ${tool.noun}`} maxLength={200} />
+        <input
+          name="name"
+          type="text"
+          autocomplete="off"
+          enterkeyhint="done"
+          placeholder={`My ${tool.noun}`}
+          maxLength={200}
+        />
       </label>
-      {tool.asked.some(({ suggested }) => suggested !== undefined) && <p class="asked-note">A box left empty takes the number shown in it and is marked as guessed.</p>}
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
+      {tool.asked.some(({ suggested }) => suggested !== undefined) && (
+        <p class="asked-note">A box left empty takes the number shown in it and is marked as guessed.</p>
+      )}
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
       {asks && (
         <p class="box-said" role="alert">
-          {asks} <button type="button" onClick={(event) => submit(event, true)}>Yes, keep it</button>
+          {asks}{' '}
+          <button type="button" onClick={(event) => submit(event, true)}>
+            Yes, keep it
+          </button>
         </p>
       )}
       <div class="draft-buttons">
-        <button type="submit" class="main">Add it to the plan</button>
-        <button type="button" onClick={stepBack}>Back to the shape</button>
-        <button type="button" onClick={escape}>Cancel</button>
+        <button type="submit" class="main">
+          Add it to the plan
+        </button>
+        <button type="button" onClick={stepBack}>
+          Back to the shape
+        </button>
+        <button type="button" onClick={escape}>
+          Cancel
+        </button>
       </div>
     </form>
   );

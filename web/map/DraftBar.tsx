@@ -4,7 +4,18 @@ import type { PlanPoint, Units } from '../../engine/index.ts';
 import { lazily } from '../app/Lazy/index.tsx';
 import { units } from '../state/yard.ts';
 import { beginDraft, canFinish, finish } from './draft.ts';
-import { aim, choosePoint, crossHair, draft, escape, held, stepBack, typePoints, typingWanted, wantsPoint } from './drawing.ts';
+import {
+  aim,
+  choosePoint,
+  crossHair,
+  draft,
+  escape,
+  held,
+  stepBack,
+  typePoints,
+  typingWanted,
+  wantsPoint,
+} from './drawing.ts';
 import { askedPoint, readMapAt } from './overlays.ts';
 import { NudgePad } from './NudgePad.tsx';
 
@@ -20,7 +31,13 @@ export function DraftBar({ onNudge }: Props) {
   const under = draft.value;
   const [fault, setFault] = useState<string | null>(null);
   const box = useRef<HTMLInputElement>(null);
-  const step = under ? `${under.tool.id}${under.points.length}${under.asking}` : held.value ? 'held' : askedPoint.value ? 'asked' : '';
+  const step = under
+    ? `${under.tool.id}${under.points.length}${under.asking}`
+    : held.value
+      ? 'held'
+      : askedPoint.value
+        ? 'asked'
+        : '';
   useLayoutEffect(() => setFault(null), [step]);
   useLayoutEffect(() => {
     if (typingWanted.value && wantsPoint.value) box.current?.focus();
@@ -50,19 +67,56 @@ export function DraftBar({ onNudge }: Props) {
           <form class="draft-typing" onSubmit={submit}>
             <label>
               <span>Type it</span>
-              <input ref={box} type="text" autocomplete="off" enterkeyhint="go" placeholder={placeholderOf(under?.points.length ?? 0, under?.box ?? false)} aria-invalid={fault !== null} aria-describedby={fault ? 'draft-fault' : undefined} />
+              <input
+                ref={box}
+                type="text"
+                autocomplete="off"
+                enterkeyhint="go"
+                placeholder={placeholderOf(under?.points.length ?? 0, under?.box ?? false)}
+                aria-invalid={fault !== null}
+                aria-describedby={fault ? 'draft-fault' : undefined}
+              />
             </label>
             <button type="submit">Put</button>
           </form>
-          {fault && <p id="draft-fault" class="box-said fault" role="alert">{fault}</p>}
+          {fault && (
+            <p id="draft-fault" class="box-said fault" role="alert">
+              {fault}
+            </p>
+          )}
           <div class="draft-buttons">
-            {crossHair.value && <button type="button" class="main here" disabled={!aim.value} onClick={() => aim.value && choosePoint(aim.value.at)}>Here</button>}
-            {under?.tool.shape === 'outline' && under.points.length === 0 && (
-              <button type="button" aria-pressed={!under.box} onClick={() => (draft.value = beginDraft(under.tool, !under.box))}>{under.box ? 'Corner by corner' : 'As a rectangle'}</button>
+            {crossHair.value && (
+              <button
+                type="button"
+                class="main here"
+                disabled={!aim.value}
+                onClick={() => aim.value && choosePoint(aim.value.at)}
+              >
+                Here
+              </button>
             )}
-            {under && canFinish(under) && <button type="button" class="main" onClick={() => (draft.value = finish(under))}>Finish {under.tool.noun}</button>}
-            {under && under.points.length > 0 && <button type="button" onClick={stepBack}>Take back</button>}
-            <button type="button" onClick={escape}>Cancel</button>
+            {under?.tool.shape === 'outline' && under.points.length === 0 && (
+              <button
+                type="button"
+                aria-pressed={!under.box}
+                onClick={() => (draft.value = beginDraft(under.tool, !under.box))}
+              >
+                {under.box ? 'Corner by corner' : 'As a rectangle'}
+              </button>
+            )}
+            {under && canFinish(under) && (
+              <button type="button" class="main" onClick={() => (draft.value = finish(under))}>
+                Finish {under.tool.noun}
+              </button>
+            )}
+            {under && under.points.length > 0 && (
+              <button type="button" onClick={stepBack}>
+                Take back
+              </button>
+            )}
+            <button type="button" onClick={escape}>
+              Cancel
+            </button>
           </div>
           {crossHair.value && <NudgePad onNudge={onNudge} />}
         </>
@@ -71,7 +125,9 @@ export function DraftBar({ onNudge }: Props) {
   );
 }
 
-/** A place on the plan in words, with what the painted map says of it: "2.50 m across, 3.50 m up: 14.3 MJ/m², harsh". */
+/**
+ * A place on the plan in words, with what the painted map says of it: "2.50 m across, 3.50 m up: 14.3 MJ/m², harsh".
+ */
 export function placeWords(at: PlanPoint, shownIn: Units): string {
   const place = `${formatLength(at[0], shownIn)} across, ${formatLength(at[1], shownIn)} up`;
   return readMapAt.value ? `${place}: ${readMapAt.value(at)}` : place;

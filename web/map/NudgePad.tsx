@@ -21,9 +21,24 @@ export function NudgePad({ onNudge }: Props) {
   return (
     <div class="nudge-pad" role="group" aria-label="Nudge">
       {ARROWS.map(({ name, sign, by }) => (
-        <button key={name} type="button" class={`nudge-${name}`} aria-label={`${words} ${name}`} onClick={() => onNudge([by[0] * step, by[1] * step])}>{sign}</button>
+        <button
+          key={name}
+          type="button"
+          class={`nudge-${name}`}
+          aria-label={`${words} ${name}`}
+          onClick={() => onNudge([by[0] * step, by[1] * step])}
+        >
+          {sign}
+        </button>
       ))}
-      <button type="button" class="nudge-step" aria-label={`Step ${words}; change to ${fine ? '10 cm' : '1 cm'}`} onClick={() => setFine(!fine)}>{words}</button>
+      <button
+        type="button"
+        class="nudge-step"
+        aria-label={`Step ${words}; change to ${fine ? '10 cm' : '1 cm'}`}
+        onClick={() => setFine(!fine)}
+      >
+        {words}
+      </button>
     </div>
   );
 }

@@ -7,7 +7,10 @@ interface Props {
   readonly field: NumberField;
   /** What the plan holds; `undefined` shows an empty box. */
   readonly value: number | undefined;
-  /** Takes a number in the plan's own unit that has been read, is in range, and was confirmed if it is odd. Says why it cannot be taken. */
+  /**
+   * Takes a number in the plan's own unit that has been read, is in range, and was confirmed if it is odd. Says why it
+   * cannot be taken.
+   */
   readonly onChange: (value: number | undefined) => string | null;
 }
 
@@ -75,8 +78,12 @@ export function NumberBox({ field, value, onChange }: Props) {
           {asks && (
             <>
               {' '}
-              <button type="button" onClick={() => take(asks.value)}>Yes, keep it</button>{' '}
-              <button type="button" onClick={forget}>No</button>
+              <button type="button" onClick={() => take(asks.value)}>
+                Yes, keep it
+              </button>{' '}
+              <button type="button" onClick={forget}>
+                No
+              </button>
             </>
           )}
         </p>

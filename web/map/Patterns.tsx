@@ -39,7 +39,14 @@ export function Patterns() {
           <line class="shade-line" x1="3" y1="0" x2="3" y2="6" />
         </pattern>
         {GRADE_HATCH.map(({ gap, stroke }, index) => (
-          <pattern key={gap} id={gradeHatchId(index + 1)} width={gap} height={gap} patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+          <pattern
+            key={gap}
+            id={gradeHatchId(index + 1)}
+            width={gap}
+            height={gap}
+            patternUnits="userSpaceOnUse"
+            patternTransform="rotate(45)"
+          >
             <line class="hatch" style={{ strokeWidth: stroke }} x1={gap / 2} y1="0" x2={gap / 2} y2={gap} />
           </pattern>
         ))}
@@ -53,7 +60,13 @@ export function Patterns() {
           return (
             <pattern key={density} id={`weave-${step + 1}`} width={tile} height={tile} patternUnits="userSpaceOnUse">
               <rect class="cloth-wash" width={tile} height={tile} style={{ opacity: 0.04 + 0.06 * step }} />
-              <path class="hatch thread-line" d={`M0 ${half / 2}H${half * 0.8}M${half * 1.1} ${half * 1.5}H${tile}M${half * 1.5} 0V${half * 0.9}M${half / 2} ${half}V${tile}`} />
+              <path
+                class="hatch thread-line"
+                d={
+                  `M0 ${half / 2}H${half * 0.8}M${half * 1.1} ${half * 1.5}H${tile}M${half * 1.5} ` +
+                  `0V${half * 0.9}M${half / 2} ${half}V${tile}`
+                }
+              />
             </pattern>
           );
         })}

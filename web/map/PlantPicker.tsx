@@ -12,7 +12,9 @@ interface Props {
   readonly onChange: (rowId: string | undefined) => void;
 }
 
-/** Which plant grows there: searched by name, each row with the temperature that harms it and where that number is from. */
+/**
+ * Which plant grows there: searched by name, each row with the temperature that harms it and where that number is from.
+ */
 export function PlantPicker({ value, onChange }: Props) {
   const id = useId();
   const [search, setSearch] = useState<string | null>(null);
@@ -53,21 +55,29 @@ export function PlantPicker({ value, onChange }: Props) {
           {found.map((row) => (
             <li key={row.id}>
               <button type="button" onClick={() => choose(row.id)}>
-                <strong>{row.name}</strong> {row.botanical && <i>{row.botanical}</i>} <span>{limitWords(row, units.value)}</span>
+                <strong>{row.name}</strong> {row.botanical && <i>{row.botanical}</i>}{' '}
+                <span>{limitWords(row, units.value)}</span>
               </button>
             </li>
           ))}
-          {found.length === 0 && <li class="none-found">No plant by that name. Take one with leaves like it, or write a row of your own.</li>}
+          {found.length === 0 && (
+            <li class="none-found">No plant by that name. Take one with leaves like it, or write a row of your own.</li>
+          )}
         </ul>
       )}
       <p id={`${id}-limit`} class="plant-limit">
-        {chosen ? `${capital(limitWords(chosen, units.value))}. ${sourceWords(chosen)}` : 'Not said: no limit is known, so no verdict.'}
+        {chosen
+          ? `${capital(limitWords(chosen, units.value))}. ${sourceWords(chosen)}`
+          : 'Not said: no limit is known, so no verdict.'}
       </p>
     </div>
   );
 }
 
-/** Rows whose name, botanical name or group holds every word searched for; names that begin with it first, the person's own rows before. */
+/**
+ * Rows whose name, botanical name or group holds every word searched for; names that begin with it first, the person's
+ * own rows before.
+ */
 export function rowsFor(search: string, own: readonly PlantRow[]): readonly PlantRow[] {
   const words = search.trim().toLowerCase().split(/\s+/).filter(Boolean);
   if (words.length === 0) return [];
@@ -87,7 +97,8 @@ export function limitWords(row: PlantRow, shownIn: Units): string {
 function sourceWords(row: PlantRow): string {
   const sources = (row.sources ?? []).map((key) => PLANT_SOURCES.get(key)?.citation ?? key).join('; ');
   if (row.limitBasis === undefined) return sources === '' ? 'Your own row.' : `Your own row; ${sources}.`;
-  if (row.limitBasis === 'class default') return `The limit is our own figure for plants of its kind${sources === '' ? '' : `; the rest: ${sources}`}.`;
+  if (row.limitBasis === 'class default')
+    return `The limit is our own figure for plants of its kind${sources === '' ? '' : `; the rest: ${sources}`}.`;
   return `${capital(row.limitBasis)}${sources === '' ? '' : `: ${sources}`}.`;
 }
 

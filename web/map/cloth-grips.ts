@@ -4,7 +4,8 @@ import { centreLine } from './outline.ts';
 import { DRAWING_GRID, toMillimetre } from './snap.ts';
 
 /**
- * Grips for what a plan cannot show: how high a cloth hangs, how it tilts, and what hangs from its edges. A metre on the paper
+ * Grips for what a plan cannot show: how high a cloth hangs, how it tilts, and what hangs from its edges. A metre on
+ * the paper
  * is a metre up; a drop lies unfolded outwards from its edge.
  */
 export type ClothGrip =
@@ -25,7 +26,11 @@ export function clothGrips(cloth: Canopy | Screen, off: number): readonly ClothG
   const aside = Math.max((maxX - minX) / 2, off);
   const height: ClothGrip = { part: 'height', at: [middle - aside, maxY + off] };
   if (cloth.kind === 'screen') return [height];
-  return [height, { part: 'rise', at: [middle + aside, maxY + off] }, ...SIDES.map((side): ClothGrip => ({ part: 'drop', side, at: hungAt(cloth, side, depthOf(cloth, side)) }))];
+  return [
+    height,
+    { part: 'rise', at: [middle + aside, maxY + off] },
+    ...SIDES.map((side): ClothGrip => ({ part: 'drop', side, at: hungAt(cloth, side, depthOf(cloth, side)) })),
+  ];
 }
 
 /** What changes when a grip of a cloth is taken to a place. */
@@ -33,15 +38,29 @@ export function clothBy(cloth: Canopy | Screen, grip: ClothGrip, to: PlanPoint):
   const up = to[1] - grip.at[1];
   if (grip.part === 'height') return { height: within(onGrid(cloth.height + up), HEIGHTS.least, HEIGHTS.most) };
   if (cloth.kind === 'screen') return {};
-  if (grip.part === 'rise') return { rise: within(onGrid((cloth.rise ?? DEFAULTS.rise) + up), HEIGHTS.least - cloth.height, HEIGHTS.most - cloth.height) };
+  if (grip.part === 'rise')
+    return {
+      rise: within(
+        onGrid((cloth.rise ?? DEFAULTS.rise) + up),
+        HEIGHTS.least - cloth.height,
+        HEIGHTS.most - cloth.height,
+      ),
+    };
   const { middle, out } = edgeOf(cloth, grip.side);
   const ends = canopyEdge(cloth, grip.side);
-  const depth = Math.min(onGrid((to[0] - middle[0]) * out[0] + (to[1] - middle[1]) * out[1]), Math.min(ends[0][2], ends[1][2]));
+  const depth = Math.min(
+    onGrid((to[0] - middle[0]) * out[0] + (to[1] - middle[1]) * out[1]),
+    Math.min(ends[0][2], ends[1][2]),
+  );
   return { drops: withDrop(cloth, grip.side, depth) };
 }
 
 /** What a grip says beside itself; `null`: nothing. */
-export function clothGripWords(feature: Feature, grip: { readonly part: string; readonly side?: DropSide }, units: Units): string | null {
+export function clothGripWords(
+  feature: Feature,
+  grip: { readonly part: string; readonly side?: DropSide },
+  units: Units,
+): string | null {
   if (grip.part === 'height' && 'height' in feature) return `↕ ${formatLength(feature.height, units)}`;
   if (feature.kind !== 'canopy') return null;
   if (grip.part === 'rise') return `tilt ${formatLength(feature.rise ?? DEFAULTS.rise, units)}`;
@@ -57,7 +76,8 @@ export function unfolded(canopy: Canopy): readonly (readonly [PlanPoint, PlanPoi
 function withDrop(canopy: Canopy, side: DropSide, depth: number): readonly Drop[] | undefined {
   const before = canopy.drops?.find((drop) => drop.side === side);
   const others = (canopy.drops ?? []).filter((drop) => drop.side !== side);
-  const drops = depth < SHORTEST_DROP ? others : [...others, { side, depth, density: before?.density ?? canopy.density }];
+  const drops =
+    depth < SHORTEST_DROP ? others : [...others, { side, depth, density: before?.density ?? canopy.density }];
   return drops.length === 0 ? undefined : drops;
 }
 

@@ -4,7 +4,8 @@ import { rectangle } from './tools.ts';
 import type { Tool } from './tools.ts';
 
 /**
- * A thing being drawn, before it is in the plan. Mouse, taps under the cross-hair and typed numbers all go through `place`,
+ * A thing being drawn, before it is in the plan. Mouse, taps under the cross-hair and typed numbers all go through
+ * `place`,
  * so the same points make the same thing whichever hand drew it.
  */
 export interface Draft {
@@ -41,7 +42,8 @@ export function place(draft: Draft, at: PlanPoint): Draft {
 /** Takes the last point back; from the numbers it goes back to the shape. */
 export function takeBack(draft: Draft): Draft {
   if (draft.asking && draft.tool.shape === 'line' && draft.points.length > 1) return { ...draft, asking: false };
-  if (draft.box && draft.tool.shape === 'outline') return { ...draft, points: draft.asking ? [draft.points[0]] : [], asking: false };
+  if (draft.box && draft.tool.shape === 'outline')
+    return { ...draft, points: draft.asking ? [draft.points[0]] : [], asking: false };
   return { ...draft, points: draft.points.slice(0, -1), asking: false };
 }
 
@@ -58,7 +60,10 @@ export function finish(draft: Draft): Draft {
 /** The next step in one sentence. @param hand how the next point comes */
 export function nextStep(draft: Draft, hand: 'pointer' | 'cross-hair'): string {
   const { tool, points, box } = draft;
-  if (draft.asking) return tool.asked.length === 0 ? `Name the ${tool.noun} if you like, then add it.` : `Type the numbers you know; the ones left empty are marked as guessed.`;
+  if (draft.asking)
+    return tool.asked.length === 0
+      ? `Name the ${tool.noun} if you like, then add it.`
+      : `Type the numbers you know; the ones left empty are marked as guessed.`;
   const how = hand === 'cross-hair' ? 'under the cross, then Here' : 'click or type it';
   return `${whatNext(tool, points.length, box)}: ${how}.`;
 }
@@ -76,6 +81,7 @@ function whatNext(tool: Tool, drawn: number, box: boolean): string {
 export function legText(draft: Draft, aim: PlanPoint, units: Units): string | null {
   const last = draft.points[draft.points.length - 1];
   if (!last || draft.asking) return null;
-  if (draft.box) return `${formatLength(Math.abs(aim[0] - last[0]), units)} × ${formatLength(Math.abs(aim[1] - last[1]), units)}`;
+  if (draft.box)
+    return `${formatLength(Math.abs(aim[0] - last[0]), units)} × ${formatLength(Math.abs(aim[1] - last[1]), units)}`;
   return formatLength(distance(last, aim), units);
 }

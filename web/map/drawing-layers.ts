@@ -21,7 +21,13 @@ export function layDrawing(map: LeafletMap, renderers: Renderers): () => void {
   const chosen = new LayerGroup().addTo(map);
   const pencil = new LayerGroup().addTo(map);
   const stops = [
-    effect(() => refill(chosen, [...barredPosts.value.map((at) => hollowPost(at, renderers)), ...chosenLayers(renderers), ...pinLayers(renderers)])),
+    effect(() =>
+      refill(chosen, [
+        ...barredPosts.value.map((at) => hollowPost(at, renderers)),
+        ...chosenLayers(renderers),
+        ...pinLayers(renderers),
+      ]),
+    ),
     effect(() => refill(pencil, pencilLayers(renderers))),
   ];
   return () => stops.forEach((stop) => stop());
@@ -30,13 +36,30 @@ export function layDrawing(map: LeafletMap, renderers: Renderers): () => void {
 function chosenLayers(renderers: Renderers): Layer[] {
   const { features, site } = drawnPlan.value;
   const ids = selection.value;
-  const halo = features.filter(({ id }) => ids.includes(id)).flatMap((feature) => [...emphasisOf(feature, renderers, 'chosen halo'), ...emphasisOf(feature, renderers, 'chosen')]);
-  const edge = ids.includes(YARD_EDGE) ? [polygon(toLatLngs(site.boundary), exact(renderers, 'drawing', 'chosen'))] : [];
+  const halo = features
+    .filter(({ id }) => ids.includes(id))
+    .flatMap((feature) => [
+      ...emphasisOf(feature, renderers, 'chosen halo'),
+      ...emphasisOf(feature, renderers, 'chosen'),
+    ]);
+  const edge = ids.includes(YARD_EDGE)
+    ? [polygon(toLatLngs(site.boundary), exact(renderers, 'drawing', 'chosen'))]
+    : [];
   if (ids.length !== 1) return [...halo, ...edge];
   const feature = features.find(({ id }) => id === ids[0]);
-  const grips = ids[0] === YARD_EDGE ? edgeGrips(site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
-  const hung = feature?.kind === 'canopy' ? unfolded(feature).map((line) => polyline(toLatLngs(line), exact(renderers, 'drawing', 'unfolded'))) : [];
-  return [...halo, ...edge, ...hung, ...grips.map((grip) => gripMark(grip, renderers)), ...(feature ? grips.flatMap((grip) => gripWords(feature, grip)) : [])];
+  const grips =
+    ids[0] === YARD_EDGE ? edgeGrips(site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
+  const hung =
+    feature?.kind === 'canopy'
+      ? unfolded(feature).map((line) => polyline(toLatLngs(line), exact(renderers, 'drawing', 'unfolded')))
+      : [];
+  return [
+    ...halo,
+    ...edge,
+    ...hung,
+    ...grips.map((grip) => gripMark(grip, renderers)),
+    ...(feature ? grips.flatMap((grip) => gripWords(feature, grip)) : []),
+  ];
 }
 
 /** A height, a tilt and a drop are not to be seen on a plan: their grips say them. */
@@ -46,20 +69,30 @@ function gripWords(feature: Feature, grip: Grip): Layer[] {
 }
 
 function gripMark(grip: Grip, renderers: Renderers): Layer {
-  const taken = held.value?.grip.part === grip.part && held.value.grip.at[0] === grip.at[0] && held.value.grip.at[1] === grip.at[1];
+  const taken =
+    held.value?.grip.part === grip.part && held.value.grip.at[0] === grip.at[0] && held.value.grip.at[1] === grip.at[1];
   const className = `grip ${grip.part.replace(' ', '-')}${taken ? ' taken' : ''}`;
-  return circleMarker(toLatLng(grip.at), { ...exact(renderers, 'drawing', className, { fill: true, fillOpacity: 1 }), radius: grip.part === 'new corner' ? 4 : 6.5 });
+  return circleMarker(toLatLng(grip.at), {
+    ...exact(renderers, 'drawing', className, { fill: true, fillOpacity: 1 }),
+    radius: grip.part === 'new corner' ? 4 : 6.5,
+  });
 }
 
 function hollowPost(at: PlanPoint, renderers: Renderers): Layer {
-  return circleMarker(toLatLng(at), { ...exact(renderers, 'drawing', 'post-barred', { fill: true, fillOpacity: 1 }), radius: 9 });
+  return circleMarker(toLatLng(at), {
+    ...exact(renderers, 'drawing', 'post-barred', { fill: true, fillOpacity: 1 }),
+    radius: 9,
+  });
 }
 
 function pinLayers(renderers: Renderers): Layer[] {
   if (!pin.value) return [];
   return [
     circleMarker(toLatLng(pin.value), { ...exact(renderers, 'drawing', 'pin'), radius: 9 }),
-    circleMarker(toLatLng(pin.value), { ...exact(renderers, 'drawing', 'pin-point', { fill: true, fillOpacity: 1, stroke: false }), radius: 2.5 }),
+    circleMarker(toLatLng(pin.value), {
+      ...exact(renderers, 'drawing', 'pin-point', { fill: true, fillOpacity: 1, stroke: false }),
+      radius: 2.5,
+    }),
   ];
 }
 
@@ -69,19 +102,40 @@ function pencilLayers(renderers: Renderers): Layer[] {
   const layers: Layer[] = [];
   if (at?.guide) layers.push(polyline(toLatLngs(at.guide), exact(renderers, 'drawing', 'guide')));
   if (under) layers.push(...draftLayers(under.points, at?.at ?? null, under, renderers));
-  if (at) layers.push(circleMarker(toLatLng(at.at), { ...exact(renderers, 'drawing', `aim ${at.kind.replace(' ', '-')}`), radius: at.kind === 'corner' ? 8 : 5 }));
+  if (at)
+    layers.push(
+      circleMarker(toLatLng(at.at), {
+        ...exact(renderers, 'drawing', `aim ${at.kind.replace(' ', '-')}`),
+        radius: at.kind === 'corner' ? 8 : 5,
+      }),
+    );
   const leg = under && at ? legText(under, at.at, units.value) : null;
   if (leg && at) layers.push(textMark(at.at, leg, 'map-number leg'));
   return layers;
 }
 
-function draftLayers(points: readonly PlanPoint[], at: PlanPoint | null, { box, asking, tool }: NonNullable<typeof draft.value>, renderers: Renderers): Layer[] {
+function draftLayers(
+  points: readonly PlanPoint[],
+  at: PlanPoint | null,
+  { box, asking, tool }: NonNullable<typeof draft.value>,
+  renderers: Renderers,
+): Layer[] {
   const options = exact(renderers, 'drawing', 'pencil');
   const layers: Layer[] = [];
-  if (tool.shape === 'rectangle' && points.length === 2) layers.push(polygon(toLatLngs(rectangle(points[0], points[1])), options));
-  else if (box && at && points.length === 1 && !asking) layers.push(polygon(toLatLngs(rectangle(points[0], at)), options));
+  if (tool.shape === 'rectangle' && points.length === 2)
+    layers.push(polygon(toLatLngs(rectangle(points[0], points[1])), options));
+  else if (box && at && points.length === 1 && !asking)
+    layers.push(polygon(toLatLngs(rectangle(points[0], at)), options));
   else if (asking && tool.shape === 'outline') layers.push(polygon(toLatLngs(points), options));
   else if (points.length > 0 && !asking && at) layers.push(polyline(toLatLngs([...points, at]), options));
   else if (points.length > 1) layers.push(polyline(toLatLngs(points), options));
-  return [...layers, ...points.map((point) => circleMarker(toLatLng(point), { ...exact(renderers, 'drawing', 'pencil-point', { fill: true, fillOpacity: 1 }), radius: 3.5 }))];
+  return [
+    ...layers,
+    ...points.map((point) =>
+      circleMarker(toLatLng(point), {
+        ...exact(renderers, 'drawing', 'pencil-point', { fill: true, fillOpacity: 1 }),
+        radius: 3.5,
+      }),
+    ),
+  ];
 }

@@ -35,7 +35,10 @@ export const drawnPlan = computed(() => {
   const base = shownPlan.value;
   const kept = plan.value.options ?? [];
   // An option that only the drag under way brings is looked at, too.
-  const begun = base === plan.value ? [] : (base.options ?? []).filter(({ id }) => !kept.some((each) => each.id === id)).map(({ id }) => id);
+  const begun =
+    base === plan.value
+      ? []
+      : (base.options ?? []).filter(({ id }) => !kept.some((each) => each.id === id)).map(({ id }) => id);
   const shown = [...shownOptions.value, ...begun];
   if (shown.length === 0) return base;
   const tried = withOptions(base, shown);
@@ -49,7 +52,9 @@ export const reach = signal(0.1);
 export const typingWanted = signal(false);
 
 /** Whether the map waits for a point, and so shows the cross where one is used. */
-export const wantsPoint = computed(() => (draft.value !== null && !draft.value.asking) || held.value !== null || askedPoint.value !== null);
+export const wantsPoint = computed(
+  () => (draft.value !== null && !draft.value.asking) || held.value !== null || askedPoint.value !== null,
+);
 
 effect(() => {
   const taken = toolById(tool.value);
@@ -65,8 +70,16 @@ const hint = computed(() => {
   if (draft.value) return nextStep(draft.value, hand);
   if (!held.value) return null;
   const { part } = held.value.grip;
-  const where = part === 'height' || part === 'rise' ? 'a place as much higher or lower on the paper' : part === 'drop' ? 'a place as far out as it is to hang down' : 'its new place';
-  return `${hand === 'cross-hair' ? `Bring ${where} under the cross and tap Here.` : `Click ${where}.`} Escape leaves it as it was.`;
+  const where =
+    part === 'height' || part === 'rise'
+      ? 'a place as much higher or lower on the paper'
+      : part === 'drop'
+        ? 'a place as far out as it is to hang down'
+        : 'its new place';
+  return (
+    `${hand === 'cross-hair' ? `Bring ${where} under the cross and tap Here.` : `Click ${where}.`} Escape ` +
+    `leaves it as it was.`
+  );
 });
 
 effect(() => {
@@ -87,7 +100,11 @@ const FARTHEST_SNAP = 0.3;
 
 /** Draws a raw point to what is near it, as the thing under way needs it. */
 export function snapped(raw: PlanPoint): Snapped {
-  return snap(raw, { lines: snapLines(held.value?.id ?? null), drawn: draft.value?.points ?? [], reach: Math.min(FARTHEST_SNAP, reach.value) });
+  return snap(raw, {
+    lines: snapLines(held.value?.id ?? null),
+    drawn: draft.value?.points ?? [],
+    reach: Math.min(FARTHEST_SNAP, reach.value),
+  });
 }
 
 /** Where a grip dragged by the pointer lands: what it was taken by moves, not the pointer's slip beside it. */
@@ -96,7 +113,10 @@ export function snappedGrip(id: string, grip: Grip, raw: PlanPoint): PlanPoint {
   return snap(raw, { lines: snapLines(id), drawn: [], reach: Math.min(FARTHEST_SNAP, reach.value) }).at;
 }
 
-/** Takes a tool up, or puts it down when it is in the hand already. @param byKey the next point will be typed, not pointed at */
+/**
+ * Takes a tool up, or puts it down when it is in the hand already.
+ * @param byKey the next point will be typed, not pointed at
+ */
 export function takeUp(id: ToolId, byKey: boolean): void {
   typingWanted.value = byKey;
   selection.value = [];
@@ -120,7 +140,12 @@ export function choosePoint(at: PlanPoint): void {
 /** Reads a typed length, point or chain into the thing under way. @returns a sentence when it cannot be read */
 export function typePoints(text: string): string | null {
   const under = draft.value;
-  const read = typedPoints(text, { units: units.value, drawn: under?.points ?? [], aim: crossHair.value || !under ? undefined : aim.value?.at, box: under?.box ?? false });
+  const read = typedPoints(text, {
+    units: units.value,
+    drawn: under?.points ?? [],
+    aim: crossHair.value || !under ? undefined : aim.value?.at,
+    box: under?.box ?? false,
+  });
   if (!read.ok) return read.message;
   for (const at of read.points) choosePoint(at);
   return null;
@@ -142,8 +167,12 @@ function putDown(at: PlanPoint): void {
 function taken(id: string, grip: Grip, to: PlanPoint): Plan {
   const meant = grip.part === 'whole' ? (moveMeaning.value?.plan(id, to) ?? null) : null;
   if (meant) return meant;
-  const option = plan.value.options?.findLast((each) => shownOptions.value.includes(each.id) && each.moves?.[id] !== undefined);
-  return option && grip.part === 'whole' ? moveInOption(plan.value, option.id, id, to) : takeGrip(plan.value, id, grip, to);
+  const option = plan.value.options?.findLast(
+    (each) => shownOptions.value.includes(each.id) && each.moves?.[id] !== undefined,
+  );
+  return option && grip.part === 'whole'
+    ? moveInOption(plan.value, option.id, id, to)
+    : takeGrip(plan.value, id, grip, to);
 }
 
 /** Shows a grip on its way without touching the plan. */
@@ -151,7 +180,13 @@ export function previewGrip(id: string, grip: Grip, to: PlanPoint): void {
   preview.value = taken(id, grip, to);
 }
 
-const VERBS: Readonly<Partial<Record<Grip['part'], string>>> = { whole: 'Move', turn: 'Turn', height: 'Raise or lower', rise: 'Tilt', drop: 'Change a drop of' };
+const VERBS: Readonly<Partial<Record<Grip['part'], string>>> = {
+  whole: 'Move',
+  turn: 'Turn',
+  height: 'Raise or lower',
+  rise: 'Tilt',
+  drop: 'Change a drop of',
+};
 
 /** Ends a drag or a pair of taps: one step of undo, or a sentence and nothing. */
 export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {

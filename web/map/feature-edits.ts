@@ -22,7 +22,9 @@ function newFault(next: Plan, id: string): string | null {
   const concerns = (problem: { readonly pointer: string; readonly severity: string }): boolean =>
     problem.severity === 'error' && (problem.pointer === pointer || problem.pointer.startsWith(`${pointer}/`));
   const problems = planProblems(next);
-  return problems === null ? 'The page is still opening: try that again in a moment.' : (problems.find(concerns)?.message ?? null);
+  return problems === null
+    ? 'The page is still opening: try that again in a moment.'
+    : (problems.find(concerns)?.message ?? null);
 }
 
 /** Where a feature stands in the file, among the yard's own or among what an option adds. */
@@ -60,7 +62,8 @@ export function duplicate(id: string): void {
   const original = featureOf(plan.value, id);
   if (!original) return;
   const copy = freshId(plan.value, toolIdOf(original));
-  if (commitEdit(`Duplicate ${nameOf(id)}`, duplicateFeature(plan.value, id, copy, [0.5, -0.5]))) selection.value = [copy];
+  if (commitEdit(`Duplicate ${nameOf(id)}`, duplicateFeature(plan.value, id, copy, [0.5, -0.5])))
+    selection.value = [copy];
 }
 
 /** What a thing is called in sentences: its name, else its kind. */

@@ -1,10 +1,22 @@
-import { DEFAULTS, foliageFromOf, formatLength, formatTemperature, parseLength, parseNumber, parseTemperature, potOf } from '../../engine/index.ts';
+import {
+  DEFAULTS,
+  foliageFromOf,
+  formatLength,
+  formatTemperature,
+  parseLength,
+  parseNumber,
+  parseTemperature,
+  potOf,
+} from '../../engine/index.ts';
 import type { Feature, FeatureChanges, FeatureKind, FeatureOf, KnownBy, Knowledge, Units } from '../../engine/index.ts';
 
 /** What a number is made of: how it is typed and shown. Shares are stored 0 to 1 and typed in percent. */
 export type FieldUnit = 'length' | 'percent' | 'degrees' | 'temperature' | 'lux' | 'count';
 
-/** One number of a feature: its words, where it stands, what is suggested, what is odd. The drawing bar and the list share these. */
+/**
+ * One number of a feature: its words, where it stands, what is suggested, what is odd. The drawing bar and the list
+ * share these.
+ */
 export interface NumberField {
   /** Key of the plan file, and of `how`. */
   readonly key: string;
@@ -78,12 +90,22 @@ export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
   ],
   screen: [
     field('height', 'Top edge', { asked: true, suggested: 1.8, unusualAbove: TALL_WALL }),
-    field('bottom', 'Bottom edge', { asked: true, suggested: 0, least: 0, read: (f) => (f as FeatureOf<'screen'>).bottom ?? DEFAULTS.bottom }),
+    field('bottom', 'Bottom edge', {
+      asked: true,
+      suggested: 0,
+      least: 0,
+      read: (f) => (f as FeatureOf<'screen'>).bottom ?? DEFAULTS.bottom,
+    }),
     share('density', 'Cloth stops', undefined, { asked: true, suggested: 0.6 }),
   ],
   building: [
     field('height', 'Height', { asked: true, suggested: 3, unusualAbove: 20 }),
-    field('eaves', 'Eaves', { least: 0, most: 10, unusualAbove: 2, read: (f) => (f as FeatureOf<'building'>).eaves ?? DEFAULTS.eaves }),
+    field('eaves', 'Eaves', {
+      least: 0,
+      most: 10,
+      unusualAbove: 2,
+      read: (f) => (f as FeatureOf<'building'>).eaves ?? DEFAULTS.eaves,
+    }),
   ],
   tree: [
     field('height', 'Height', { asked: true, suggested: 4, unusualAbove: 25 }),
@@ -92,7 +114,10 @@ export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
     share('openness', 'Light through', undefined, { asked: true, suggested: 0.2 }),
     field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
   ],
-  bed: [field('plantHeight', 'Plant height', { asked: true, suggested: 0.5, most: 20, unusualAbove: 3 }), field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth })],
+  bed: [
+    field('plantHeight', 'Plant height', { asked: true, suggested: 0.5, most: 20, unusualAbove: 3 }),
+    field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
+  ],
   plant: [
     field('height', 'Height', { asked: true, suggested: 1, unusualAbove: 6 }),
     field('spread', 'Width', { asked: true, suggested: 0.8, unusualAbove: 6 }),
@@ -103,10 +128,19 @@ export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
   ],
   canopy: [
     field('height', 'Height of the back edge', { asked: true, suggested: 2.2, unusualAbove: TALL_WALL }),
-    field('rise', 'Front edge higher by', { least: -5, most: 5, read: (f) => (f as FeatureOf<'canopy'>).rise ?? DEFAULTS.rise }),
+    field('rise', 'Front edge higher by', {
+      least: -5,
+      most: 5,
+      read: (f) => (f as FeatureOf<'canopy'>).rise ?? DEFAULTS.rise,
+    }),
     field('length', 'Length', { unusualAbove: 12 }),
     field('width', 'Width', { unusualAbove: 12 }),
-    field('turn', 'Turned clockwise', { unit: 'degrees', least: -360, most: 360, read: (f) => (f as FeatureOf<'canopy'>).turn ?? DEFAULTS.turn }),
+    field('turn', 'Turned clockwise', {
+      unit: 'degrees',
+      least: -360,
+      most: 360,
+      read: (f) => (f as FeatureOf<'canopy'>).turn ?? DEFAULTS.turn,
+    }),
     share('density', 'Cloth stops', undefined, { asked: true, suggested: 0.5 }),
     share('measuredDensity', 'Cloth stops, measured', undefined, { optional: true }),
   ],
@@ -127,7 +161,12 @@ export function fieldsOf(feature: Feature): readonly NumberField[] {
 
 /** Whether the plan itself holds the number, rather than what stands for it where it is absent. */
 export function isSaid(feature: Feature, { key }: NumberField): boolean {
-  return key.split('.').reduce<unknown>((part, name) => (part as Readonly<Record<string, unknown>> | undefined)?.[name], feature) !== undefined;
+  return (
+    key
+      .split('.')
+      .reduce<unknown>((part, name) => (part as Readonly<Record<string, unknown>> | undefined)?.[name], feature) !==
+    undefined
+  );
 }
 
 function worth(feature: Feature): number {
@@ -151,24 +190,39 @@ export type FieldEntry =
 
 /** Reads what was typed into a field, its range and what is odd about it. */
 export function readField(field: NumberField, text: string, units: Units): FieldEntry {
-  if (text.trim() === '') return field.optional ? { ok: true, value: undefined, unusual: null } : { ok: false, message: `${field.label}: type a number, such as ${example(field, units)}.` };
+  if (text.trim() === '')
+    return field.optional
+      ? { ok: true, value: undefined, unusual: null }
+      : { ok: false, message: `${field.label}: type a number, such as ${example(field, units)}.` };
   const value = parse(field, text, units);
-  if (value === null) return { ok: false, message: `${field.label}: "${text}" is not a number such as ${example(field, units)}.` };
+  if (value === null)
+    return { ok: false, message: `${field.label}: "${text}" is not a number such as ${example(field, units)}.` };
   if (value < field.least || value > field.most) {
-    return { ok: false, message: `${field.label} must lie between ${showNumber(field, field.least, units)} and ${showNumber(field, field.most, units)}; ${showNumber(field, value, units)} does not.` };
+    return {
+      ok: false,
+      message:
+        `${field.label} must lie between ${showNumber(field, field.least, units)} and ` +
+        `${showNumber(field, field.most, units)}; ${showNumber(field, value, units)} does not.`,
+    };
   }
   return { ok: true, value, unusual: unusual(field, value, units) };
 }
 
-/** What usually is as tall as a person and was typed lower than a knee is likely metres typed as feet: 1.8 for a wall. [m] */
+/**
+ * What usually is as tall as a person and was typed lower than a knee is likely metres typed as feet: 1.8 for a wall.
+ * [m]
+ */
 const PERSON = 1.5;
 const KNEE = 0.61;
 
 function unusual(field: NumberField, value: number, units: Units): string | null {
   const shown = showNumber(field, value, units);
-  if (field.unusualAbove !== undefined && value >= field.unusualAbove) return `${field.label} ${shown}: is that meant? It is unusually much.`;
-  if (field.unusualBelow !== undefined && value <= field.unusualBelow) return `${field.label} ${shown}: is that meant? It is unusually little.`;
-  if (field.key === 'height' && units === 'imperial' && (field.suggested ?? 0) >= PERSON && value > 0 && value < KNEE) return `${field.label} ${shown}: is that meant? It is below the knee.`;
+  if (field.unusualAbove !== undefined && value >= field.unusualAbove)
+    return `${field.label} ${shown}: is that meant? It is unusually much.`;
+  if (field.unusualBelow !== undefined && value <= field.unusualBelow)
+    return `${field.label} ${shown}: is that meant? It is unusually little.`;
+  if (field.key === 'height' && units === 'imperial' && (field.suggested ?? 0) >= PERSON && value > 0 && value < KNEE)
+    return `${field.label} ${shown}: is that meant? It is below the knee.`;
   return null;
 }
 
@@ -228,5 +282,11 @@ export function guessed(value: number): Knowledge {
 }
 
 export const KNOWN_BY_WORDS: Readonly<Record<KnownBy, string>> = {
-  tape: 'measured', shadow: 'by its shadow', paced: 'paced', picture: 'from a picture', compass: 'by compass', guess: 'guessed', catalogue: 'from a table',
+  tape: 'measured',
+  shadow: 'by its shadow',
+  paced: 'paced',
+  picture: 'from a picture',
+  compass: 'by compass',
+  guess: 'guessed',
+  catalogue: 'from a table',
 };

@@ -1,4 +1,14 @@
-import { boundsOf, changeFeature, distance, featureOf, insertCorner, moveCorner, moveFeature, turnFeature, turned } from '../../engine/index.ts';
+import {
+  boundsOf,
+  changeFeature,
+  distance,
+  featureOf,
+  insertCorner,
+  moveCorner,
+  moveFeature,
+  turnFeature,
+  turned,
+} from '../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, Plan, PlanPoint } from '../../engine/index.ts';
 import { clothBy, clothGrips } from './cloth-grips.ts';
 import type { ClothGrip } from './cloth-grips.ts';
@@ -34,7 +44,11 @@ export function gripsOf(feature: Feature, reach: number): readonly Grip[] {
     case 'keepout':
       return [...cornerGrips(feature.outline, true, reach), turnGrip(feature, reach)];
     case 'canopy':
-      return [...footprint(feature)[0].map((at, index): Grip => ({ part: 'roof corner', index, at })), turnGrip(feature, reach), ...clothGrips(feature, offOf(reach))];
+      return [
+        ...footprint(feature)[0].map((at, index): Grip => ({ part: 'roof corner', index, at })),
+        turnGrip(feature, reach),
+        ...clothGrips(feature, offOf(reach)),
+      ];
     case 'tree':
       return [{ part: 'width', at: [feature.at[0] + feature.crownWidth / 2, feature.at[1]] }];
     case 'plant':
@@ -80,7 +94,9 @@ export function pivotOf(feature: Feature): PlanPoint {
   return [(minX + maxX) / 2, (minY + maxY) / 2];
 }
 
-/** The plan with a grip of a feature taken to another place: what a drag shows, two taps do and nothing else decides. */
+/**
+ * The plan with a grip of a feature taken to another place: what a drag shows, two taps do and nothing else decides.
+ */
 export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Plan {
   const whose = id === YARD_EDGE ? 'boundary' : { feature: id };
   if (grip.part === 'corner') return moveCorner(plan, whose, grip.index, to);
@@ -102,7 +118,9 @@ export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Pla
     case 'height':
     case 'rise':
     case 'drop':
-      return feature.kind === 'canopy' || feature.kind === 'screen' ? changeFeature(plan, id, clothBy(feature, grip, to)) : plan;
+      return feature.kind === 'canopy' || feature.kind === 'screen'
+        ? changeFeature(plan, id, clothBy(feature, grip, to))
+        : plan;
   }
 }
 

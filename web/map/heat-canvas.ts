@@ -43,7 +43,8 @@ export class HeatCanvas extends Layer {
     const image = new ImageData(columns, rows);
     // The grid's first row is the lowest, the canvas's the highest.
     const stride = columns * 4;
-    for (let row = 0; row < rows; row += 1) image.data.set(picture.rgba.subarray(row * stride, (row + 1) * stride), (rows - 1 - row) * stride);
+    for (let row = 0; row < rows; row += 1)
+      image.data.set(picture.rgba.subarray(row * stride, (row + 1) * stride), (rows - 1 - row) * stride);
     this.canvas.getContext('2d')?.putImageData(image, 0, 0);
     if (this._map) this.lay(this._map);
   }
@@ -60,7 +61,9 @@ export class HeatCanvas extends Layer {
 
   private follow(event: ZoomAnimEvent): void {
     if (!this.picture) return;
-    const map = this._map as LeafletMap & { _latLngToNewLayerPoint(at: Pick<LatLng, 'lat' | 'lng'>, zoom: number, center: LatLng): Point };
+    const map = this._map as LeafletMap & {
+      _latLngToNewLayerPoint(at: Pick<LatLng, 'lat' | 'lng'>, zoom: number, center: LatLng): Point;
+    };
     const { x0, y0, cell, rows } = this.picture.grid;
     const [lat, lng] = toLatLng([x0, y0 + rows * cell]);
     const offset = map._latLngToNewLayerPoint({ lat, lng }, event.zoom, event.center);

@@ -3,7 +3,8 @@ import type { Feature, PlanPoint } from '../../engine/index.ts';
 import { centreLine, footprint } from './outline.ts';
 
 /**
- * The feature a person means by pointing at `at`: of all whose footprint holds the point or whose line is within `reach`,
+ * The feature a person means by pointing at `at`: of all whose footprint holds the point or whose line is within
+ * `reach`,
  * the one that covers least paper, so that a pot on a bed under a tree can be had; of equals the one drawn last. [m]
  */
 export function featureAt(features: readonly Feature[], at: PlanPoint, reach: number): Feature | undefined {

@@ -14,7 +14,10 @@ export function isLocked(): boolean {
 
 /** Says why a drag moved the paper instead of the thing, and how to go on. */
 export function sayLocked(): void {
-  say('Locked, after two minutes without a change, so that a slip of the thumb moves nothing.', 'warning', { label: 'Unlock', run: unlock });
+  say('Locked, after two minutes without a change, so that a slip of the thumb moves nothing.', 'warning', {
+    label: 'Unlock',
+    run: unlock,
+  });
 }
 
 /** After a drag by touch, which may have been a slip. @param what as undo names it: "Move wall" */

@@ -37,8 +37,13 @@ export function crownEdge(centre: PlanPoint, radius: number): readonly PlanPoint
   });
 }
 
-/** Where a fence's posts or a wall's courses would be marked: points every `gap` along a path, its first point included. */
-export function alongPath(path: readonly PlanPoint[], gap: number): readonly { readonly at: PlanPoint; readonly ux: number; readonly uy: number }[] {
+/**
+ * Where a fence's posts or a wall's courses would be marked: points every `gap` along a path, its first point included.
+ */
+export function alongPath(
+  path: readonly PlanPoint[],
+  gap: number,
+): readonly { readonly at: PlanPoint; readonly ux: number; readonly uy: number }[] {
   const marks: { at: PlanPoint; ux: number; uy: number }[] = [];
   let next = 0;
   let walked = 0;

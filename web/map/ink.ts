@@ -8,22 +8,66 @@ import { centreLine, circle, footprint, outset } from './outline.ts';
 import { weaveId } from './Patterns.tsx';
 
 /** The panes of the map from the paper up; every drawn thing names one. */
-export const PANES = { paper: 150, underlay: 160, heat: 200, shadows: 210, ground: 220, solids: 230, over: 240, marks: 250, drawing: 260 } as const;
+export const PANES = {
+  paper: 150,
+  underlay: 160,
+  heat: 200,
+  shadows: 210,
+  ground: 220,
+  solids: 230,
+  over: 240,
+  marks: 250,
+  drawing: 260,
+} as const;
 export type PaneName = keyof typeof PANES;
 export type Renderers = Readonly<Record<PaneName, Renderer>>;
 
-/** Leaflet's own options for a path that is drawn exactly: no thinning, no clipping, never in the way of the pointer. */
-export function exact(renderers: Renderers, pane: PaneName, className: string, more: PathOptions = {}): PolylineOptions {
-  return { renderer: renderers[pane], pane, className, interactive: false, smoothFactor: 0, noClip: true, fill: false, stroke: true, ...more };
+/**
+ * Leaflet's own options for a path that is drawn exactly: no thinning, no clipping, never in the way of the pointer.
+ */
+export function exact(
+  renderers: Renderers,
+  pane: PaneName,
+  className: string,
+  more: PathOptions = {},
+): PolylineOptions {
+  return {
+    renderer: renderers[pane],
+    pane,
+    className,
+    interactive: false,
+    smoothFactor: 0,
+    noClip: true,
+    fill: false,
+    stroke: true,
+    ...more,
+  };
 }
 
-/** Solid shapes with one outline however many rings overlap: outline first, paper over its inner half, then the hatch. */
-function solid(renderers: Renderers, pane: PaneName, rings: readonly (readonly PlanPoint[])[], ink: string, pattern: string): Layer[] {
+/**
+ * Solid shapes with one outline however many rings overlap: outline first, paper over its inner half, then the hatch.
+ */
+function solid(
+  renderers: Renderers,
+  pane: PaneName,
+  rings: readonly (readonly PlanPoint[])[],
+  ink: string,
+  pattern: string,
+): Layer[] {
   const shape = rings.map((ring) => [toLatLngs(ring)]);
   return [
     polygon(shape, exact(renderers, pane, `ink ${ink}`)),
     polygon(shape, exact(renderers, pane, `fill ${ink}`, { stroke: false, fill: true, fillRule: 'nonzero' })),
-    polygon(shape, exact(renderers, pane, 'pattern', { stroke: false, fill: true, fillOpacity: 1, fillColor: `url(#${pattern})`, fillRule: 'nonzero' })),
+    polygon(
+      shape,
+      exact(renderers, pane, 'pattern', {
+        stroke: false,
+        fill: true,
+        fillOpacity: 1,
+        fillColor: `url(#${pattern})`,
+        fillRule: 'nonzero',
+      }),
+    ),
   ];
 }
 
@@ -37,7 +81,13 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
   const guess = isGuessed(feature) ? ' guessed' : '';
   switch (feature.kind) {
     case 'wall':
-      return solid(renderers, 'solids', footprint(feature), `wall${guess}`, feature.openness ? 'hatch-open' : 'hatch-wall');
+      return solid(
+        renderers,
+        'solids',
+        footprint(feature),
+        `wall${guess}`,
+        feature.openness ? 'hatch-open' : 'hatch-wall',
+      );
     case 'hedge':
       return solid(renderers, 'solids', footprint(feature), `hedge${guess}`, 'leaves');
     case 'building':
@@ -48,11 +98,19 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
       return plant(feature, renderers, guess);
     case 'bed':
       return [
-        polygon(toLatLngs(feature.outline), exact(renderers, 'ground', `ink bed${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#rows)' })),
+        polygon(
+          toLatLngs(feature.outline),
+          exact(renderers, 'ground', `ink bed${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#rows)' }),
+        ),
         ...label(feature, centroid(feature.outline)),
       ];
     case 'keepout':
-      return [polygon(toLatLngs(feature.outline), exact(renderers, 'ground', `ink keepout${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#crosses)' }))];
+      return [
+        polygon(
+          toLatLngs(feature.outline),
+          exact(renderers, 'ground', `ink keepout${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#crosses)' }),
+        ),
+      ];
     case 'canopy':
       return canopy(feature, renderers, guess);
     case 'screen':
@@ -66,8 +124,13 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
 
 function building(feature: FeatureOf<'building'>, renderers: Renderers, guess: string): Layer[] {
   const eaves = feature.eaves ?? DEFAULTS.eaves;
-  const drip = eaves > 0 ? [polygon(toLatLngs(outset(feature.outline, eaves)), exact(renderers, 'solids', 'ink drip-line'))] : [];
-  return [...drip, ...solid(renderers, 'solids', footprint(feature), `building${guess}`, 'hatch-building'), ...label(feature, centroid(feature.outline))];
+  const drip =
+    eaves > 0 ? [polygon(toLatLngs(outset(feature.outline, eaves)), exact(renderers, 'solids', 'ink drip-line'))] : [];
+  return [
+    ...drip,
+    ...solid(renderers, 'solids', footprint(feature), `building${guess}`, 'hatch-building'),
+    ...label(feature, centroid(feature.outline)),
+  ];
 }
 
 function tree(feature: FeatureOf<'tree'>, renderers: Renderers, guess: string): Layer[] {
@@ -76,7 +139,10 @@ function tree(feature: FeatureOf<'tree'>, renderers: Renderers, guess: string): 
   return [
     polygon(toLatLngs(crownEdge(feature.at, radius)), exact(renderers, 'over', `ink crown${guess}`, { fill: true })),
     polyline(dots, exact(renderers, 'over', 'stipple')),
-    polygon(toLatLngs(circle(feature.at, Math.max(0.05, 0.03 * feature.height), 16)), exact(renderers, 'over', 'trunk', { stroke: false, fill: true, fillOpacity: 1 })),
+    polygon(
+      toLatLngs(circle(feature.at, Math.max(0.05, 0.03 * feature.height), 16)),
+      exact(renderers, 'over', 'trunk', { stroke: false, fill: true, fillOpacity: 1 }),
+    ),
     ...label(feature, feature.at, radius),
   ];
 }
@@ -86,10 +152,18 @@ function plant(feature: FeatureOf<'plant'>, renderers: Renderers, guess: string)
   const pot = potOf(feature);
   const potEdge = feature.container
     ? [
-        polygon(toLatLngs(circle(feature.at, pot.width / 2, 32)), exact(renderers, 'solids', 'ink pot', { fill: true, fillOpacity: 1 })),
+        polygon(
+          toLatLngs(circle(feature.at, pot.width / 2, 32)),
+          exact(renderers, 'solids', 'ink pot', { fill: true, fillOpacity: 1 }),
+        ),
         polygon(toLatLngs(circle(feature.at, (pot.width / 2) * 0.78, 32)), exact(renderers, 'solids', 'ink pot-rim')),
       ]
-    : [circleMarker(toLatLng(feature.at), { ...exact(renderers, 'solids', 'stem', { stroke: false, fill: true, fillOpacity: 1 }), radius: 2.2 })];
+    : [
+        circleMarker(toLatLng(feature.at), {
+          ...exact(renderers, 'solids', 'stem', { stroke: false, fill: true, fillOpacity: 1 }),
+          radius: 2.2,
+        }),
+      ];
   return [
     polygon(toLatLngs(crownEdge(feature.at, radius)), exact(renderers, 'solids', `ink plant${guess}`, { fill: true })),
     ...potEdge,
@@ -100,20 +174,47 @@ function plant(feature: FeatureOf<'plant'>, renderers: Renderers, guess: string)
 function canopy(feature: Canopy, renderers: Renderers, guess: string): Layer[] {
   const [ring] = footprint(feature);
   const [frontLeft, backLeft, backRight, frontRight] = ring;
-  const sides = { left: [frontLeft, backLeft], back: [backLeft, backRight], right: [backRight, frontRight], front: [frontRight, frontLeft] } as const;
-  const drops = (feature.drops ?? []).map(({ side }) => polyline(toLatLngs(sides[side]), exact(renderers, 'over', 'ink drop')));
-  const posts = ring.map((corner) => circleMarker(toLatLng(corner), { ...exact(renderers, 'over', 'ink post', { fill: true, fillOpacity: 1 }), radius: 3 }));
-  const weave = { fill: true, fillOpacity: 1, fillColor: `url(#${weaveId(feature.measuredDensity ?? feature.density)})` };
-  return [polygon(toLatLngs(ring), exact(renderers, 'over', `ink cloth${guess}`, weave)), ...drops, ...posts, ...label(feature, feature.center, feature.center[1] - boundsOf(ring).minY)];
+  const sides = {
+    left: [frontLeft, backLeft],
+    back: [backLeft, backRight],
+    right: [backRight, frontRight],
+    front: [frontRight, frontLeft],
+  } as const;
+  const drops = (feature.drops ?? []).map(({ side }) =>
+    polyline(toLatLngs(sides[side]), exact(renderers, 'over', 'ink drop')),
+  );
+  const posts = ring.map((corner) =>
+    circleMarker(toLatLng(corner), {
+      ...exact(renderers, 'over', 'ink post', { fill: true, fillOpacity: 1 }),
+      radius: 3,
+    }),
+  );
+  const weave = {
+    fill: true,
+    fillOpacity: 1,
+    fillColor: `url(#${weaveId(feature.measuredDensity ?? feature.density)})`,
+  };
+  return [
+    polygon(toLatLngs(ring), exact(renderers, 'over', `ink cloth${guess}`, weave)),
+    ...drops,
+    ...posts,
+    ...label(feature, feature.center, feature.center[1] - boundsOf(ring).minY),
+  ];
 }
 
 /** A standing cloth: its line, and the threads that cross it, closer the denser the cloth. */
 function screen(feature: FeatureOf<'screen'>, renderers: Renderers, guess: string): Layer[] {
   const density = feature.measuredDensity ?? feature.density;
   const threads = alongPath(feature.path, 0.08 + 0.3 * (1 - density)).map(({ at, ux, uy }) =>
-    toLatLngs([[at[0] - 0.07 * (ux - uy), at[1] - 0.07 * (uy + ux)], [at[0] + 0.07 * (ux - uy), at[1] + 0.07 * (uy + ux)]]),
+    toLatLngs([
+      [at[0] - 0.07 * (ux - uy), at[1] - 0.07 * (uy + ux)],
+      [at[0] + 0.07 * (ux - uy), at[1] + 0.07 * (uy + ux)],
+    ]),
   );
-  return [polyline(threads, exact(renderers, 'over', 'ink thread')), polyline(toLatLngs(feature.path), exact(renderers, 'over', `ink screen${guess}`))];
+  return [
+    polyline(threads, exact(renderers, 'over', 'ink thread')),
+    polyline(toLatLngs(feature.path), exact(renderers, 'over', `ink screen${guess}`)),
+  ];
 }
 
 function eye(feature: FeatureOf<'eye'>, renderers: Renderers, guess: string): Layer[] {
@@ -121,7 +222,9 @@ function eye(feature: FeatureOf<'eye'>, renderers: Renderers, guess: string): La
   const ends = path.length === 1 ? [path[0]] : [path[0], path[path.length - 1]];
   return [
     polyline(toLatLngs(path), exact(renderers, 'ground', `ink eye${guess}`)),
-    ...ends.map((at) => symbol(at, 'eye-mark', ['M8 1.5a6.5 6.5 0 1 0 .01 0Z', 'M5.7 6v1.4', 'M10.3 6v1.4', 'M5.4 10.2q2.6 2 5.2 0'])),
+    ...ends.map((at) =>
+      symbol(at, 'eye-mark', ['M8 1.5a6.5 6.5 0 1 0 .01 0Z', 'M5.7 6v1.4', 'M10.3 6v1.4', 'M5.4 10.2q2.6 2 5.2 0']),
+    ),
     ...label(feature, ends[0], 0.2),
   ];
 }
@@ -136,7 +239,12 @@ function symbol(at: PlanPoint, className: string, paths: readonly string[]): Lay
     path.setAttribute('d', d);
     svg.append(path);
   }
-  return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className: `map-symbol ${className}`, html: svg as unknown as HTMLElement, iconSize: [18, 18] }) });
+  return marker(toLatLng(at), {
+    pane: 'marks',
+    interactive: false,
+    keyboard: false,
+    icon: divIcon({ className: `map-symbol ${className}`, html: svg as unknown as HTMLElement, iconSize: [18, 18] }),
+  });
 }
 
 /** A thing's name under it, or on it where it has room there, as plain text. */
@@ -158,20 +266,35 @@ export function fitNames(container: HTMLElement, pixels: number): void {
   const standing: DOMRect[] = [];
   names.forEach((words, k) => {
     const box = boxes[k];
-    const long = words.dataset.room !== undefined && Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX;
-    const hidden = long || standing.some((other) => box.left < other.right && other.left < box.right && box.top < other.bottom && other.top < box.bottom);
+    const long =
+      words.dataset.room !== undefined &&
+      Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX;
+    const hidden =
+      long ||
+      standing.some(
+        (other) => box.left < other.right && other.left < box.right && box.top < other.bottom && other.top < box.bottom,
+      );
     words.classList.toggle('hidden', hidden);
     if (!hidden) standing.push(box);
   });
 }
 
-/** Words on the paper at one place: always a text node, so that a name can be anything. @param room that the words have [m] */
+/**
+ * Words on the paper at one place: always a text node, so that a name can be anything.
+ * @param room that the words have [m]
+ */
 export function textMark(at: PlanPoint, text: string, className: string, room?: number): Layer {
   const words = document.createElement('span');
   if (room !== undefined) words.dataset.room = String(room);
   words.textContent = text.length > 40 ? `${text.slice(0, 39)}…` : text;
   // Leaflet stacks marks by their height on the screen, from below zero up: words must not slip under the lines.
-  return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, zIndexOffset: 10_000, icon: divIcon({ className, html: words, iconSize: [0, 0] }) });
+  return marker(toLatLng(at), {
+    pane: 'marks',
+    interactive: false,
+    keyboard: false,
+    zIndexOffset: 10_000,
+    icon: divIcon({ className, html: words, iconSize: [0, 0] }),
+  });
 }
 
 /** The line along which a thing is chosen or focused, in the drawing pane. */

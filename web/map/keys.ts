@@ -28,10 +28,20 @@ interface Where {
   readonly onMap: boolean;
 }
 
-const ARROWS: Readonly<Record<string, PlanPoint>> = { ArrowUp: [0, 1], ArrowDown: [0, -1], ArrowLeft: [-1, 0], ArrowRight: [1, 0] };
+const ARROWS: Readonly<Record<string, PlanPoint>> = {
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+};
 
-/** Reads a key pressed inside the drawing's region; `null` leaves it to the page. Keys typed into a box are never taken. */
-export function keyMeaning({ key, shiftKey, ctrlKey, altKey, metaKey, target }: KeyPressed, { waiting, onMap }: Where): KeyMeaning | null {
+/**
+ * Reads a key pressed inside the drawing's region; `null` leaves it to the page. Keys typed into a box are never taken.
+ */
+export function keyMeaning(
+  { key, shiftKey, ctrlKey, altKey, metaKey, target }: KeyPressed,
+  { waiting, onMap }: Where,
+): KeyMeaning | null {
   if (ctrlKey || altKey || metaKey) return null;
   if (key === 'Escape') return { does: 'escape' };
   if (isTyping(target)) return null;

@@ -15,9 +15,13 @@ export interface LeafletYard {
   readonly renderers: Renderers;
 }
 
-// Every path here names its renderer. Leaflet's own search for one would bring its second way of drawing, on a canvas, along.
+// Every path here names its renderer. Leaflet's own search for one would bring its second way of drawing, on a canvas,
+// along.
 LeafletMap.include({
-  getRenderer(this: LeafletMap, { options: { renderer } }: { readonly options: { readonly renderer: Renderer } }): Renderer {
+  getRenderer(
+    this: LeafletMap,
+    { options: { renderer } }: { readonly options: { readonly renderer: Renderer } },
+  ): Renderer {
     if (!this.hasLayer(renderer)) this.addLayer(renderer);
     return renderer;
   },
@@ -48,7 +52,9 @@ export function createLeafletYard(container: HTMLElement): LeafletYard {
   }
   map.setView([0, 0], 5);
   // Padding: shapes reach beyond the view, so that they are not cut while the paper is dragged.
-  const renderers = Object.fromEntries((Object.keys(PANES) as PaneName[]).map((pane) => [pane, svg({ pane, padding: 0.6 })])) as unknown as Renderers;
+  const renderers = Object.fromEntries(
+    (Object.keys(PANES) as PaneName[]).map((pane) => [pane, svg({ pane, padding: 0.6 })]),
+  ) as unknown as Renderers;
   return { map, renderers };
 }
 
@@ -67,7 +73,10 @@ export function pixelsPerMetre(map: LeafletMap): number {
 }
 
 /** Where on the plan a pointer is, not rounded to pixels of the paper. [m] */
-export function pointerPoint(map: LeafletMap, event: { readonly clientX: number; readonly clientY: number }): PlanPoint {
+export function pointerPoint(
+  map: LeafletMap,
+  event: { readonly clientX: number; readonly clientY: number },
+): PlanPoint {
   const box = map.getContainer().getBoundingClientRect();
   return toPlanPoint(map.containerPointToLatLng([event.clientX - box.left, event.clientY - box.top]));
 }

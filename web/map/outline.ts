@@ -3,7 +3,8 @@ import type { Canopy, Feature, PlanPoint } from '../../engine/index.ts';
 
 /**
  * What each kind of feature covers on the paper, in metres: closed shapes as open rings, either winding.
- * A path with a thickness is one ring a segment, carried on by half the thickness past a joint and cut square at its ends,
+ * A path with a thickness is one ring a segment, carried on by half the thickness past a joint and cut square at its
+ * ends,
  * as the engine takes it; a path that ends where it began has no ends.
  */
 export function footprint(feature: Feature): readonly (readonly PlanPoint[])[] {
@@ -28,7 +29,10 @@ export function footprint(feature: Feature): readonly (readonly PlanPoint[])[] {
   }
 }
 
-/** The line a person drew: what snaps, what is hit, and what a thin feature is drawn with. Closed shapes repeat their first point. */
+/**
+ * The line a person drew: what snaps, what is hit, and what a thin feature is drawn with. Closed shapes repeat their
+ * first point.
+ */
 export function centreLine(feature: Feature): readonly PlanPoint[] {
   switch (feature.kind) {
     case 'wall':
@@ -93,7 +97,10 @@ function segmentRings(path: readonly PlanPoint[], thickness: number): readonly (
     const uy = (b[1] - a[1]) / length;
     const back = i > 0 || loops ? half : 0;
     const on = i < points.length - 2 || loops ? half : 0;
-    const corner = (p: PlanPoint, along: number, aside: number): PlanPoint => [p[0] + ux * along - uy * aside, p[1] + uy * along + ux * aside];
+    const corner = (p: PlanPoint, along: number, aside: number): PlanPoint => [
+      p[0] + ux * along - uy * aside,
+      p[1] + uy * along + ux * aside,
+    ];
     return [corner(a, -back, -half), corner(b, on, -half), corner(b, on, half), corner(a, -back, half)];
   });
 }

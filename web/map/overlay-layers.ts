@@ -10,7 +10,19 @@ import type { Renderers } from './ink.ts';
 import { toLatLng, toLatLngs, toPlanPoint } from './lat-lng.ts';
 import { gradeHatchId } from '../charts/ramp.ts';
 import type { GradeZone } from '../charts/grade-zones.ts';
-import { barredRings, contourLines, gradeZones, hatched, heatPicture, hiddenHeightLines, numberedMarks, plantMarks, pointedAt, shadowRings, studyLine } from './overlays.ts';
+import {
+  barredRings,
+  contourLines,
+  gradeZones,
+  hatched,
+  heatPicture,
+  hiddenHeightLines,
+  numberedMarks,
+  plantMarks,
+  pointedAt,
+  shadowRings,
+  studyLine,
+} from './overlays.ts';
 import type { LabelledLine, NumberedMark, PlantMark } from './overlays.ts';
 import { plantMarkSvg } from './plant-mark.ts';
 
@@ -32,7 +44,12 @@ export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => 
   const stops = [
     onLeave,
     effect(() => heat.show(heatPicture.value)),
-    effect(() => refill(zones, gradeZones.value.flatMap((zone) => hatchedZone(zone, renderers)))),
+    effect(() =>
+      refill(
+        zones,
+        gradeZones.value.flatMap((zone) => hatchedZone(zone, renderers)),
+      ),
+    ),
     effect(() => void map.getContainer().classList.toggle('hatched', hatched.value && gradeZones.value.length > 0)),
     effect(() => refill(shadows, rings(shadowRings.value, renderers, 'shade'))),
     effect(() => refill(barred, rings(barredRings.value, renderers, 'barred'))),
@@ -40,7 +57,14 @@ export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => 
     effect(() => refill(hidden, labelled(hiddenHeightLines.value, renderers, 'hidden-height', scale()))),
     effect(() => refill(marks, plantMarksOn(shown(), plantMarks.value, scale()))),
     effect(() => refill(numbers, numberedMarks.value.map(numbered))),
-    effect(() => refill(study, studyLine.value.length > 1 ? [polyline(toLatLngs(studyLine.value), exact(renderers, 'drawing', 'study-line'))] : [])),
+    effect(() =>
+      refill(
+        study,
+        studyLine.value.length > 1
+          ? [polyline(toLatLngs(studyLine.value), exact(renderers, 'drawing', 'study-line'))]
+          : [],
+      ),
+    ),
   ];
   return () => stops.forEach((stop) => stop());
 }
@@ -52,15 +76,38 @@ export function refill(group: LayerGroup, layers: readonly Layer[]): void {
 
 function rings(shapes: readonly (readonly PlanPoint[])[], renderers: Renderers, pattern: string): Layer[] {
   if (shapes.length === 0) return [];
-  const fill = { stroke: false, fill: true, fillOpacity: 1, fillRule: 'nonzero' as const, fillColor: `url(#${pattern})` };
+  const fill = {
+    stroke: false,
+    fill: true,
+    fillOpacity: 1,
+    fillRule: 'nonzero' as const,
+    fillColor: `url(#${pattern})`,
+  };
   // Every ring turns the same way: with the nonzero rule overlapping shadows are one shadow, not a hole.
-  return [polygon(shapes.map((ring) => [toLatLngs(openRing(ring))]), exact(renderers, 'shadows', `area-${pattern}`, fill))];
+  return [
+    polygon(
+      shapes.map((ring) => [toLatLngs(openRing(ring))]),
+      exact(renderers, 'shadows', `area-${pattern}`, fill),
+    ),
+  ];
 }
 
 /** Seen on paper, and on the screen by whoever wants hatches. */
 function hatchedZone({ grade, rings, numbersAt }: GradeZone, renderers: Renderers): Layer[] {
-  const fill = { stroke: false, fill: true, fillOpacity: 1, fillRule: 'evenodd' as const, fillColor: `url(#${gradeHatchId(grade)})` };
-  return [polygon(rings.map((ring) => toLatLngs(openRing(ring))), exact(renderers, 'heat', 'grade-zone', fill)), ...numbersAt.map((at) => textMark(at, String(grade), 'map-number grade-number'))];
+  const fill = {
+    stroke: false,
+    fill: true,
+    fillOpacity: 1,
+    fillRule: 'evenodd' as const,
+    fillColor: `url(#${gradeHatchId(grade)})`,
+  };
+  return [
+    polygon(
+      rings.map((ring) => toLatLngs(openRing(ring))),
+      exact(renderers, 'heat', 'grade-zone', fill),
+    ),
+    ...numbersAt.map((at) => textMark(at, String(grade), 'map-number grade-number')),
+  ];
 }
 
 /** Labels keep this far from each other. [px] */
@@ -82,7 +129,18 @@ function plantMarksOn(plan: Plan, known: ReadonlyMap<string, PlantMark>, pixels:
     if (!mark || (feature.kind !== 'plant' && feature.kind !== 'tree')) return [];
     const width = feature.kind === 'plant' ? feature.spread : feature.crownWidth * 0.5;
     const size = Math.round(Math.min(40, Math.max(14, width * pixels)));
-    return [marker(toLatLng(feature.at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className: 'plant-mark', html: plantMarkSvg(mark, size, upBearingOf(plan)) as unknown as HTMLElement, iconSize: [size, size] }) })];
+    return [
+      marker(toLatLng(feature.at), {
+        pane: 'marks',
+        interactive: false,
+        keyboard: false,
+        icon: divIcon({
+          className: 'plant-mark',
+          html: plantMarkSvg(mark, size, upBearingOf(plan)) as unknown as HTMLElement,
+          iconSize: [size, size],
+        }),
+      }),
+    ];
   });
 }
 
@@ -90,5 +148,10 @@ function numbered({ at, label, title, chosen }: NumberedMark): Layer {
   const words = document.createElement('span');
   words.textContent = label;
   words.title = title;
-  return marker(toLatLng(at), { pane: 'marks', interactive: false, keyboard: false, icon: divIcon({ className: chosen ? 'numbered-mark chosen' : 'numbered-mark', html: words, iconSize: [26, 26] }) });
+  return marker(toLatLng(at), {
+    pane: 'marks',
+    interactive: false,
+    keyboard: false,
+    icon: divIcon({ className: chosen ? 'numbered-mark chosen' : 'numbered-mark', html: words, iconSize: [26, 26] }),
+  });
 }

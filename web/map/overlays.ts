@@ -19,7 +19,10 @@ export interface LabelledLine {
   readonly label: string;
 }
 
-/** Eight sides (true bearings 0, 45, … 315) and the top of one plant; tones 0 (none) to 1 (worst). `null` sides: nothing known yet. */
+/**
+ * Eight sides (true bearings 0, 45, … 315) and the top of one plant; tones 0 (none) to 1 (worst). `null` sides: nothing
+ * known yet.
+ */
 export interface PlantMark {
   readonly sides: readonly number[];
   readonly top: number;
@@ -36,7 +39,10 @@ export interface NumberedMark {
 }
 
 export const heatPicture = signal<HeatPicture | null>(null);
-/** The same ground in hatches with numbers: on paper always, on the screen while `hatched`. Empty where what is painted has no grades. */
+/**
+ * The same ground in hatches with numbers: on paper always, on the screen while `hatched`. Empty where what is painted
+ * has no grades.
+ */
 export const gradeZones = signal<readonly GradeZone[]>([]);
 export const hatched = signal(false);
 export const contourLines = signal<readonly LabelledLine[]>([]);
@@ -66,7 +72,10 @@ export function showOnMap(to: PlanPoint | null): void {
   jump.value = { to };
 }
 
-/** When set, the next point placed on the map goes here instead of selecting: survey helpers, pins, pots. `hint` is the step in one sentence. */
+/**
+ * When set, the next point placed on the map goes here instead of selecting: survey helpers, pins, pots. `hint` is the
+ * step in one sentence.
+ */
 export interface PointAsked {
   readonly hint: string;
   take(at: PlanPoint): void;

@@ -43,7 +43,12 @@ export function createPlanLayer(map: LeafletMap, renderers: Renderers): PlanLaye
       paper.clearLayers();
       edge.clearLayers();
       for (const layer of ruling(next, renderers)) paper.addLayer(layer);
-      edge.addLayer(polygon(toLatLngs(next.boundary), exact(renderers, 'ground', `ink boundary${isGuessed(next) ? ' guessed' : ''}`)));
+      edge.addLayer(
+        polygon(
+          toLatLngs(next.boundary),
+          exact(renderers, 'ground', `ink boundary${isGuessed(next) ? ' guessed' : ''}`),
+        ),
+      );
     }
     if (next.underlay !== site?.underlay) showUnderlay(next);
     site = next;
@@ -56,10 +61,16 @@ export function createPlanLayer(map: LeafletMap, renderers: Renderers): PlanLaye
     image.addEventListener('load', () => {
       const height = (picture.width * image.naturalHeight) / image.naturalWidth;
       const [x, y] = picture.at;
-      const overlay = imageOverlay(picture.image, [toLatLng([x, y]), toLatLng([x + picture.width, y + height])], { pane: 'underlay', opacity: picture.opacity ?? 0.6, className: 'underlay', alt: '' });
+      const overlay = imageOverlay(picture.image, [toLatLng([x, y]), toLatLng([x + picture.width, y + height])], {
+        pane: 'underlay',
+        opacity: picture.opacity ?? 0.6,
+        className: 'underlay',
+        alt: '',
+      });
       underlay.clearLayers();
       underlay.addLayer(overlay);
-      // Turned about its lower left corner, where `at` holds it; Leaflet keeps `transform` for itself, so the turn has its own property.
+      // Turned about its lower left corner, where `at` holds it; Leaflet keeps `transform` for itself, so the turn has
+      // its own property.
       const element = overlay.getElement();
       if (element) {
         element.style.transformOrigin = '0 100%';
@@ -86,7 +97,22 @@ function ruling({ boundary }: Site, renderers: Renderers) {
   const high = 5 * Math.ceil((box.maxY + PAPER_MARGIN) / 5);
   const fine: LatLngTuple[][] = [];
   const strong: LatLngTuple[][] = [];
-  for (let x = left; x <= right; x += 1) (x % 5 === 0 ? strong : fine).push(toLatLngs([[x, low], [x, high]]));
-  for (let y = low; y <= high; y += 1) (y % 5 === 0 ? strong : fine).push(toLatLngs([[left, y], [right, y]]));
-  return [polyline(fine, exact(renderers, 'paper', 'ruling')), polyline(strong, exact(renderers, 'paper', 'ruling strong'))];
+  for (let x = left; x <= right; x += 1)
+    (x % 5 === 0 ? strong : fine).push(
+      toLatLngs([
+        [x, low],
+        [x, high],
+      ]),
+    );
+  for (let y = low; y <= high; y += 1)
+    (y % 5 === 0 ? strong : fine).push(
+      toLatLngs([
+        [left, y],
+        [right, y],
+      ]),
+    );
+  return [
+    polyline(fine, exact(renderers, 'paper', 'ruling')),
+    polyline(strong, exact(renderers, 'paper', 'ruling strong')),
+  ];
 }

@@ -5,7 +5,8 @@ const ALL_SIDES_FROM_PX = 20;
 const NS = 'http://www.w3.org/2000/svg';
 
 /**
- * A plant's eight sides and its top as a small mark: petals as long and as dark as the harm from their side, the worst rimmed.
+ * A plant's eight sides and its top as a small mark: petals as long and as dark as the harm from their side, the worst
+ * rimmed.
  * @param upBearing The plan's +y axis. [°] Sides are true bearings, the paper is not.
  */
 export function plantMarkSvg(mark: PlantMark, sizePx: number, upBearing: number): SVGSVGElement {
@@ -33,7 +34,10 @@ function petal(turn: number, tone: number, worst: boolean): SVGPathElement {
     const angle = ((turn + degrees) * Math.PI) / 180;
     return `${(radius * Math.sin(angle)).toFixed(2)} ${(-radius * Math.cos(angle)).toFixed(2)}`;
   };
-  path.setAttribute('d', `M${corner(-20, 6)}L${corner(-20, reach)}A${reach} ${reach} 0 0 1 ${corner(20, reach)}L${corner(20, 6)}Z`);
+  path.setAttribute(
+    'd',
+    `M${corner(-20, 6)}L${corner(-20, reach)}A${reach} ${reach} 0 0 1 ${corner(20, reach)}L${corner(20, 6)}Z`,
+  );
   path.setAttribute('class', worst ? 'mark-side worst' : 'mark-side');
   path.style.setProperty('--tone', String(tone));
   return path;

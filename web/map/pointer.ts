@@ -4,7 +4,19 @@ import type { PlanPoint } from '../../engine/index.ts';
 import { undoLabel } from '../state/edit.ts';
 import { aside, pin, selection, stage, tool } from '../state/view.ts';
 import { plan, preview } from '../state/yard.ts';
-import { aim, choosePoint, crossHair, drawnPlan, finishGrip, pickUp, previewGrip, reach, snapped, snappedGrip, wantsPoint } from './drawing.ts';
+import {
+  aim,
+  choosePoint,
+  crossHair,
+  drawnPlan,
+  finishGrip,
+  pickUp,
+  previewGrip,
+  reach,
+  snapped,
+  snappedGrip,
+  wantsPoint,
+} from './drawing.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';
@@ -34,8 +46,11 @@ function gripNear(at: PlanPoint, within: number): { readonly id: string; readonl
   const id = selection.value.length === 1 ? selection.value[0] : null;
   if (id === null) return null;
   const feature = drawnPlan.value.features.find((each) => each.id === id);
-  const grips = id === YARD_EDGE ? edgeGrips(plan.value.site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
-  const near = grips.filter((grip) => distance(grip.at, at) <= within).sort((a, b) => distance(a.at, at) - distance(b.at, at));
+  const grips =
+    id === YARD_EDGE ? edgeGrips(plan.value.site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
+  const near = grips
+    .filter((grip) => distance(grip.at, at) <= within)
+    .sort((a, b) => distance(a.at, at) - distance(b.at, at));
   return near.length > 0 ? { id, grip: near[0] } : null;
 }
 
@@ -71,7 +86,8 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (down.size > 1) return dropDrag();
     if (event.button !== 0) return;
     const at = pointerPoint(map, event);
-    const held = wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
+    const held =
+      wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
     const locked = held !== null && event.pointerType === 'touch' && isLocked();
     const drag = locked ? null : held;
     if (drag) {
@@ -79,7 +95,16 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
       map.dragging.disable();
       container.setPointerCapture(event.pointerId);
     }
-    press = { pointerId: event.pointerId, at, clientX: event.clientX, clientY: event.clientY, drag, locked, slipped: false, shown: false };
+    press = {
+      pointerId: event.pointerId,
+      at,
+      clientX: event.clientX,
+      clientY: event.clientY,
+      drag,
+      locked,
+      slipped: false,
+      shown: false,
+    };
   }
 
   function targetOf(event: PointerEvent, from: Press, id: string, grip: Grip): PlanPoint {
@@ -94,7 +119,11 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
 
   function onMove(event: PointerEvent): void {
     if (calledOff()) return dropDrag();
-    if (press && Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > TAP_SLIP_PX && !press.slipped) {
+    if (
+      press &&
+      Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > TAP_SLIP_PX &&
+      !press.slipped
+    ) {
       press.slipped = true;
       if (press.locked) sayLocked();
     }
@@ -117,7 +146,8 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (from.drag && from.slipped) {
       const before = plan.value;
       finishGrip(from.drag.id, from.drag.grip, targetOf(event, from, from.drag.id, from.drag.grip));
-      if (event.pointerType === 'touch' && plan.value !== before && undoLabel.value !== null) offerUndo(undoLabel.value);
+      if (event.pointerType === 'touch' && plan.value !== before && undoLabel.value !== null)
+        offerUndo(undoLabel.value);
     } else if (!from.slipped) tap(pointerPoint(map, event), event);
   }
 
@@ -134,7 +164,11 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     const hit = featureAt(drawnPlan.value.features, at, reach.value);
     if (hit) {
       const others = selection.value.filter((id) => id !== hit.id);
-      selection.value = event.shiftKey ? (others.length < selection.value.length ? others : [...others, hit.id]) : [hit.id];
+      selection.value = event.shiftKey
+        ? others.length < selection.value.length
+          ? others
+          : [...others, hit.id]
+        : [hit.id];
       return;
     }
     selection.value = [];
@@ -147,8 +181,10 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
   }
 
   const listeners = { pointerdown: onDown, pointermove: onMove, pointerup: onUp, pointercancel: onCancel } as const;
-  for (const [name, listener] of Object.entries(listeners)) container.addEventListener(name as 'pointerdown', listener, { capture: true });
+  for (const [name, listener] of Object.entries(listeners))
+    container.addEventListener(name as 'pointerdown', listener, { capture: true });
   return () => {
-    for (const [name, listener] of Object.entries(listeners)) container.removeEventListener(name as 'pointerdown', listener, { capture: true });
+    for (const [name, listener] of Object.entries(listeners))
+      container.removeEventListener(name as 'pointerdown', listener, { capture: true });
   };
 }

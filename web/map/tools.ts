@@ -3,7 +3,9 @@ import { FIELDS } from './fields.ts';
 import type { NumberField } from './fields.ts';
 import { pointToMillimetre, toMillimetre } from './snap.ts';
 
-/** How a thing is put on paper: one point, a line of points, or an outline (by its corners, or as a rectangle by two). */
+/**
+ * How a thing is put on paper: one point, a line of points, or an outline (by its corners, or as a rectangle by two).
+ */
 export type ToolShape = 'point' | 'line' | 'outline' | 'rectangle';
 
 export type ToolId = FeatureKind | 'pot';
@@ -78,7 +80,12 @@ export function shapeOf(tool: Tool, points: readonly PlanPoint[], now: string): 
       return { kind: 'reading', at: points[0], when: now };
     case 'canopy': {
       const [[ax, ay], [bx, by]] = points;
-      return { kind: 'canopy', center: pointToMillimetre([(ax + bx) / 2, (ay + by) / 2]), length: toMillimetre(Math.abs(by - ay)), width: toMillimetre(Math.abs(bx - ax)) };
+      return {
+        kind: 'canopy',
+        center: pointToMillimetre([(ax + bx) / 2, (ay + by) / 2]),
+        length: toMillimetre(Math.abs(by - ay)),
+        width: toMillimetre(Math.abs(bx - ax)),
+      };
     }
   }
 }
@@ -89,5 +96,10 @@ export function rectangle([ax, ay]: PlanPoint, [bx, by]: PlanPoint): readonly Pl
   const right = Math.max(ax, bx);
   const low = Math.min(ay, by);
   const high = Math.max(ay, by);
-  return [[left, low], [right, low], [right, high], [left, high]];
+  return [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ];
 }

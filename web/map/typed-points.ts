@@ -3,7 +3,8 @@ import type { Plan, PlanPoint } from '../../engine/index.ts';
 import { pointToMillimetre } from './snap.ts';
 
 /** What a typed line of numbers becomes: points to draw next, or one sentence about what could not be read. */
-export type Typed = { readonly ok: true; readonly points: readonly PlanPoint[] } | { readonly ok: false; readonly message: string };
+export type Typed =
+  { readonly ok: true; readonly points: readonly PlanPoint[] } | { readonly ok: false; readonly message: string };
 
 export interface TypedContext {
   readonly units: NonNullable<Plan['units']>;
@@ -38,7 +39,10 @@ export function typedPoints(text: string, context: TypedContext): Typed {
 
 const ANGLE = String.raw`[-−]?\d+(?:[.,]\d+)?\s*(?:°|degrees?|deg)`;
 /** Splits a walk into direction words, angles, and whatever stands between them. */
-const WORDS = new RegExp(String.raw`home|up|down|left|right|turn|${ANGLE}|(?:(?!\b(?:home|up|down|left|right|turn)\b|${ANGLE}).)+`, 'g');
+const WORDS = new RegExp(
+  String.raw`home|up|down|left|right|turn|${ANGLE}|(?:(?!\b(?:home|up|down|left|right|turn)\b|${ANGLE}).)+`,
+  'g',
+);
 
 interface Leg {
   readonly length: number;
@@ -89,7 +93,12 @@ function chain(entry: string, context: TypedContext): Typed {
       else turn = word === 'left' ? -90 : 90;
     } else if (word === 'turn') turn = 90;
     else if (/(?:°|deg\w*)$/.test(word)) {
-      const angle = Number(word.replace(/\s*(?:°|deg\w*)$/, '').replace(',', '.').replace('−', '-'));
+      const angle = Number(
+        word
+          .replace(/\s*(?:°|deg\w*)$/, '')
+          .replace(',', '.')
+          .replace('−', '-'),
+      );
       turn = turn !== undefined && turn < 0 ? -angle : angle;
     } else {
       const lengths = lengthsIn(word, context.units);
@@ -124,9 +133,13 @@ function walk(legs: readonly Leg[], { drawn, aim }: TypedContext): Typed {
   let last = start;
   const points = legs.map((leg): PlanPoint => {
     if (leg.heading !== undefined) bearing = leg.heading;
-    else if (leg.turn !== undefined) bearing = (last === start && before ? headingOf(before, start) : bearing) + leg.turn;
+    else if (leg.turn !== undefined)
+      bearing = (last === start && before ? headingOf(before, start) : bearing) + leg.turn;
     const headingRad = (bearing * Math.PI) / 180;
-    last = pointToMillimetre([last[0] + leg.length * Math.sin(headingRad), last[1] + leg.length * Math.cos(headingRad)]);
+    last = pointToMillimetre([
+      last[0] + leg.length * Math.sin(headingRad),
+      last[1] + leg.length * Math.cos(headingRad),
+    ]);
     return last;
   });
   return { ok: true, points };

@@ -3,7 +3,8 @@ import { loadPlanChecks } from '../state/plan-checks.ts';
 import type { Stage } from '../state/view.ts';
 
 /**
- * The card of each stage, loaded when the stage is first opened. To add one: write `web/panels/<stage>/index.tsx` with a named
+ * The card of each stage, loaded when the stage is first opened. To add one: write `web/panels/<stage>/index.tsx` with
+ * a named
  * export, name it in `web/app/later-stages.ts`, and put its line here.
  */
 export interface StageCard {
@@ -14,7 +15,9 @@ export const CARDS: Partial<Record<Stage, StageCard>> = {
   draw: { load: () => import('../app/first-stages.ts').then((part) => part.DrawCard) },
   heat: { load: () => import('../app/first-picture.ts').then((part) => part.HeatCard) },
   // Its boxes edit at once, so the checks on a plan come with it.
-  build: { load: () => Promise.all([import('../app/later-stages.ts'), loadPlanChecks()]).then(([part]) => part.BuildCard) },
+  build: {
+    load: () => Promise.all([import('../app/later-stages.ts'), loadPlanChecks()]).then(([part]) => part.BuildCard),
+  },
   place: { load: () => import('../app/later-stages.ts').then((part) => part.PlaceCard) },
   try: { load: () => import('../app/later-stages.ts').then((part) => part.TryCard) },
   year: { load: () => import('../app/later-stages.ts').then((part) => part.YearCard) },

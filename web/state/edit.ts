@@ -45,7 +45,8 @@ export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): b
 }
 
 /**
- * Changes what stands outside the history, such as the picture to trace over: the same in every step, so that no undo takes
+ * Changes what stands outside the history, such as the picture to trace over: the same in every step, so that no undo
+ * takes
  * it away and no redo brings an older one again.
  * @returns false when the yard is read-only, and nothing was changed.
  */
@@ -66,7 +67,9 @@ export const undoLabel: ReadonlySignal<string | null> = computed(() =>
 );
 
 /** What "Redo" would bring again, or `null`. */
-export const redoLabel: ReadonlySignal<string | null> = computed(() => history.value.steps[history.value.cursor + 1]?.label ?? null);
+export const redoLabel: ReadonlySignal<string | null> = computed(
+  () => history.value.steps[history.value.cursor + 1]?.label ?? null,
+);
 
 export function undo(): void {
   step(-1, undoLabel.value && `Taken back: ${undoLabel.value}.`);

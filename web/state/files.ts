@@ -48,7 +48,11 @@ export function offerFile(name: string, content: BlobPart, type: string): void {
 
 /** A file name any system takes, from the yard's own. */
 export function fileNameOf(of: Plan, suffix = PLAN_SUFFIX): string {
-  const base = (of.name ?? 'yard').normalize('NFC').replaceAll(/[^\p{L}\p{N}]+/gu, '-').replaceAll(/^-+|-+$/g, '').slice(0, 60);
+  const base = (of.name ?? 'yard')
+    .normalize('NFC')
+    .replaceAll(/[^\p{L}\p{N}]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 60);
   return `${base || 'yard'}${suffix}`;
 }
 

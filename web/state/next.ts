@@ -12,15 +12,22 @@ export interface NextThing {
   readonly run?: () => void;
 }
 
-/** A stage's card may say the next thing itself; `null` leaves the word to the rules below. Cleared when the stage is left. */
+/**
+ * A stage's card may say the next thing itself; `null` leaves the word to the rules below. Cleared when the stage is
+ * left.
+ */
 export const cardNext = signal<NextThing | null>(null);
 
-export const nextThing: ReadonlySignal<NextThing> = computed(() => cardNext.value ?? generalNext(plan.value, heat.value.shown?.value.plants ?? []));
+export const nextThing: ReadonlySignal<NextThing> = computed(
+  () => cardNext.value ?? generalNext(plan.value, heat.value.shown?.value.plants ?? []),
+);
 
 /** A few words under each stage's name. */
 export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = computed(() => {
   const { features, options = [], journal = [] } = plan.value;
-  const cloth = [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(({ kind }) => kind === 'canopy' || kind === 'screen').length;
+  const cloth = [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(
+    ({ kind }) => kind === 'canopy' || kind === 'screen',
+  ).length;
   return {
     draw: guessNote(plan.value),
     heat: heat.value.shown ? heatNote(heat.value.shown.value.plants) : 'being reckoned',
@@ -32,22 +39,38 @@ export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = compu
 });
 
 /** Every number of the plan that is a guess. */
-export function guessesOf({ features, site, climate }: Plan): { readonly feature: Feature | null; readonly key: string }[] {
+export function guessesOf({
+  features,
+  site,
+  climate,
+}: Plan): { readonly feature: Feature | null; readonly key: string }[] {
   const guesses = (how: Feature['how'], feature: Feature | null): { feature: Feature | null; key: string }[] =>
     Object.entries(how ?? {})
       .filter(([, known]) => known.by === 'guess')
       .map(([key]) => ({ feature, key }));
-  return [...guesses(site.how, null), ...guesses(climate.how, null), ...features.flatMap((feature) => guesses(feature.how, feature))];
+  return [
+    ...guesses(site.how, null),
+    ...guesses(climate.how, null),
+    ...features.flatMap((feature) => guesses(feature.how, feature)),
+  ];
 }
 
 function generalNext(current: Plan, plants: readonly PlantLoad[]): NextThing {
-  if (current.features.length === 0) return { text: 'Draw the walls that stand round the yard.', run: () => goToStage('draw') };
-  if (plants.length === 0 && heat.value.shown) return { text: 'Put a plant on the plan, or tap a spot to ask about it.', run: () => goToStage('draw') };
+  if (current.features.length === 0)
+    return { text: 'Draw the walls that stand round the yard.', run: () => goToStage('draw') };
+  if (plants.length === 0 && heat.value.shown)
+    return { text: 'Put a plant on the plan, or tap a spot to ask about it.', run: () => goToStage('draw') };
   const guesses = guessesOf(current);
   const north = guesses.find(({ key }) => key === 'upBearing');
-  if (north) return { text: 'Find north by a pole’s shadow: it is a guess, and everything turns with it.', run: () => findOut('north') };
-  const burning = plants.find(({ verdict }) => verdict === 'will burn') ?? plants.find(({ verdict }) => verdict === 'at risk');
-  if (burning) return { text: `See what the sun does to ${nameOf(current, burning.id)}.`, run: () => show(burning.id, 'heat') };
+  if (north)
+    return {
+      text: 'Find north by a pole’s shadow: it is a guess, and everything turns with it.',
+      run: () => findOut('north'),
+    };
+  const burning =
+    plants.find(({ verdict }) => verdict === 'will burn') ?? plants.find(({ verdict }) => verdict === 'at risk');
+  if (burning)
+    return { text: `See what the sun does to ${nameOf(current, burning.id)}.`, run: () => show(burning.id, 'heat') };
   const guessed = guesses.find(({ feature }) => feature !== null);
   if (guessed?.feature) {
     const { id } = guessed.feature;

@@ -4,7 +4,10 @@ import type { Plan, Weather } from '../../engine/index.ts';
 import { weatherInUse } from './weather.ts';
 import { shownPlan } from './yard.ts';
 
-/** What a reckoning needs of a plan: no name, no picture, no diary, no past years. The same object while none of that changes, nor the weather it is made after. */
+/**
+ * What a reckoning needs of a plan: no name, no picture, no diary, no past years. The same object while none of that
+ * changes, nor the weather it is made after.
+ */
 export const reckonedPlan: ReadonlySignal<Plan> = steady(() => {
   const { site, season, climate, features, options, plants, units } = shownPlan.value;
   return { site: bare(site), season, climate, features, options, plants, units };
@@ -35,7 +38,10 @@ function bare(site: Plan['site']): Plan['site'] {
   return rest;
 }
 
-/** A plan computed from parts; gives the last object again while all of its parts are the same, and the weather that goes along with it. */
+/**
+ * A plan computed from parts; gives the last object again while all of its parts are the same, and the weather that
+ * goes along with it.
+ */
 function steady(parts: () => Omit<Plan, 'format' | 'version'>): ReadonlySignal<Plan> {
   let last: Plan | null = null;
   let lastWeather: Weather | undefined;
@@ -43,7 +49,12 @@ function steady(parts: () => Omit<Plan, 'format' | 'version'>): ReadonlySignal<P
     const weather = weatherInUse.value;
     const next: Plan = { format: 'shadewright-plan', version: 1, ...parts() };
     const before = last;
-    if (before && weather === lastWeather && (Object.keys(next) as (keyof Plan)[]).every((key) => next[key] === before[key])) return before;
+    if (
+      before &&
+      weather === lastWeather &&
+      (Object.keys(next) as (keyof Plan)[]).every((key) => next[key] === before[key])
+    )
+      return before;
     last = next;
     lastWeather = weather;
     return next;

@@ -7,19 +7,34 @@ import { mapCell, mapHeight, minute, monthDay, periodKind, pin, shownOptions } f
 
 /** What the numbers on the screen are for. */
 export const period: ReadonlySignal<Period> = computed(() =>
-  periodKind.value === 'season' ? { kind: 'season' } : periodKind.value === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay.value },
+  periodKind.value === 'season'
+    ? { kind: 'season' }
+    : periodKind.value === 'heatwave'
+      ? { kind: 'heatwave' }
+      : { kind: 'day', date: monthDay.value },
 );
 
 /** The graded yard: map, hot spots, plants. */
-export const heat = liveAnswer('load', () => ({ plan: reckonedPlan.value, options: shownOptions.value, period: period.value, cell: mapCell.value, height: mapHeight.value }));
+export const heat = liveAnswer('load', () => ({
+  plan: reckonedPlan.value,
+  options: shownOptions.value,
+  period: period.value,
+  cell: mapCell.value,
+  height: mapHeight.value,
+}));
 
 /** The sun of the day under the bead, minute by minute. */
-export const day = liveAnswer('day', () => ({ plan: skyPlan.value, monthDay: periodKind.value === 'heatwave' ? 'heatwave' : monthDay.value }));
+export const day = liveAnswer('day', () => ({
+  plan: skyPlan.value,
+  monthDay: periodKind.value === 'heatwave' ? 'heatwave' : monthDay.value,
+}));
 
 /** The pinned spot's hours, at the map's height. */
 export const spot = liveAnswer('spot', () => {
   const at = pin.value;
-  return at && { plan: reckonedPlan.value, options: shownOptions.value, period: period.value, at, height: mapHeight.value };
+  return (
+    at && { plan: reckonedPlan.value, options: shownOptions.value, period: period.value, at, height: mapHeight.value }
+  );
 });
 
 /** Where the sun stands at the time bead; `null` until the day is known, and `altitude` at or below 0 at night. */
@@ -38,5 +53,11 @@ export const sunNow: ReadonlySignal<SunNow | null> = computed(() => {
   const table = day.value.shown?.value;
   if (!table) return null;
   const index = Math.min(Math.max(0, Math.round(minute.value)), table.minutes);
-  return { azimuth: table.azimuth[index], altitude: table.altitude[index], clock: table.clock[index], air: table.air[index], harm: table.harm[index] };
+  return {
+    azimuth: table.azimuth[index],
+    altitude: table.altitude[index],
+    clock: table.clock[index],
+    air: table.air[index],
+    harm: table.harm[index],
+  };
 });

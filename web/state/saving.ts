@@ -87,7 +87,11 @@ function keepAnew(target: YardRecord): void {
   record = { ...target, revision: 0 };
   savedSteps = [];
   again = true;
-  say('This browser had cleared what it kept of this yard; it is kept again now. Save a file, which no browser clears.', 'problem', { label: 'Save a file', run: saveFile });
+  say(
+    'This browser had cleared what it kept of this yard; it is kept again now. Save a file, which no browser clears.',
+    'problem',
+    { label: 'Save a file', run: saveFile },
+  );
 }
 
 /** The yard stays on the screen as it is here; nothing more is written from this tab. */
@@ -136,5 +140,7 @@ export function fileCopyIsOld(now: number): boolean {
   const { fileCopyAt } = openYard.value;
   const { steps } = history.value;
   if (plan.value.features.length === 0) return false;
-  return fileCopyAt === null ? steps.length > MUCH_WORK : now - fileCopyAt > OLD_MS && (record?.changedAt ?? 0) - fileCopyAt > NOTED_MS;
+  return fileCopyAt === null
+    ? steps.length > MUCH_WORK
+    : now - fileCopyAt > OLD_MS && (record?.changedAt ?? 0) - fileCopyAt > NOTED_MS;
 }

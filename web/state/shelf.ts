@@ -36,7 +36,11 @@ export async function openLastYard(): Promise<void> {
 function remindOfFile(): void {
   if (notice.value !== null || !fileCopyIsOld(Date.now())) return;
   const { fileCopyAt } = openYard.value;
-  say(`${fileCopyAt === null ? 'There is no file copy of this yard yet' : 'The last file copy of this yard is over a month old'}. Browsers may clear what they keep; a file stays.`, 'warning', { label: 'Save a file', run: saveFile });
+  say(
+    `${fileCopyAt === null ? 'There is no file copy of this yard yet' : 'The last file copy of this yard is over a month old'}. Browsers may clear what they keep; a file stays.`,
+    'warning',
+    { label: 'Save a file', run: saveFile },
+  );
 }
 
 async function firstYard(): Promise<void> {
@@ -45,8 +49,7 @@ async function firstYard(): Promise<void> {
   if (opened) return show(opened);
   await show(fresh(demoPlan('courtyard'), 'Demo yard', null));
   await save();
-  if (wasKept())
-    say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
+  if (wasKept()) say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
 }
 
 /** Puts a plan on the shelf as a yard of its own and opens it; the yard that was open stays there. */
@@ -114,7 +117,8 @@ export function watchShelf(): void {
   onTabNews(({ yard, revision }) => {
     void refreshShelf();
     const record = openRecord();
-    if (record && yard === record.id && revision > record.revision) becomeReadOnly('This yard was changed in another tab, so this one can only look.');
+    if (record && yard === record.id && revision > record.revision)
+      becomeReadOnly('This yard was changed in another tab, so this one can only look.');
   });
   onFileSaved(noteFileCopy);
 }

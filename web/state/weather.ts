@@ -5,8 +5,10 @@ import { readRecord, readRecords, writeRecords } from './storage/records.ts';
 import { plan } from './yard.ts';
 
 /**
- * The hours of weather files. A plan keeps a file's months and its name; the hours, too many for a plan, are kept beside it in this
- * browser under what the plan says of its climate's source, and every reckoning is made after them. The source names the file, its place
+ * The hours of weather files. A plan keeps a file's months and its name; the hours, too many for a plan, are kept
+ * beside it in this
+ * browser under what the plan says of its climate's source, and every reckoning is made after them. The source names
+ * the file, its place
  * and its content.
  */
 
@@ -25,7 +27,10 @@ const PREFIX = 'weather/';
 /** Hours by the source of the climate that they belong to. */
 const known = signal<ReadonlyMap<string, Weather>>(new Map());
 
-/** The hours that the open yard is reckoned after; `undefined` where it has no weather file, or where this browser has not its hours. */
+/**
+ * The hours that the open yard is reckoned after; `undefined` where it has no weather file, or where this browser has
+ * not its hours.
+ */
 export const weatherInUse: ReadonlySignal<Weather | undefined> = computed(() => {
   const source = fileOf(plan.value);
   return source === null ? undefined : known.value.get(source);
@@ -36,12 +41,23 @@ export function fileOf({ climate: { from, source } }: Plan): string | null {
   return from === 'file' && source !== undefined ? source : null;
 }
 
-/** Takes hours into use for every plan whose climate is of this source, and keeps them. Rejects when the browser cannot keep them: they last until the page closes. */
+/**
+ * Takes hours into use for every plan whose climate is of this source, and keeps them. Rejects when the browser cannot
+ * keep them: they last until the page closes.
+ */
 export async function keepHours(source: string, weather: Weather): Promise<void> {
   known.value = new Map([...known.value, [source, weather]]);
-  const others = [...(await readRecords(PREFIX))].filter(([key, hours]) => key !== PREFIX + source && isKept(hours)) as [string, KeptHours][];
-  const oldest = others.toSorted(([, a], [, b]) => b.at - a.at).slice(MOST_KEPT - 1).map(([key]) => key);
-  await writeRecords({ put: new Map<string, KeptHours>([[PREFIX + source, { at: Date.now(), weather }]]), remove: oldest });
+  const others = [...(await readRecords(PREFIX))].filter(
+    ([key, hours]) => key !== PREFIX + source && isKept(hours),
+  ) as [string, KeptHours][];
+  const oldest = others
+    .toSorted(([, a], [, b]) => b.at - a.at)
+    .slice(MOST_KEPT - 1)
+    .map(([key]) => key);
+  await writeRecords({
+    put: new Map<string, KeptHours>([[PREFIX + source, { at: Date.now(), weather }]]),
+    remove: oldest,
+  });
 }
 
 /** Fetches the kept hours that a plan needs. A plan whose hours are not in this browser is reckoned by its months. */
@@ -58,5 +74,10 @@ export function followHours(): void {
 }
 
 function isKept(value: unknown): value is KeptHours {
-  return typeof value === 'object' && value !== null && 'at' in value && (value as KeptHours).weather?.air instanceof Float64Array;
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'at' in value &&
+    (value as KeptHours).weather?.air instanceof Float64Array
+  );
 }

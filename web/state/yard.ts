@@ -26,7 +26,17 @@ export interface OpenYard {
 const EMPTY: Plan = {
   format: 'shadewright-plan',
   version: 1,
-  site: { latitude: 0, longitude: 0, timeZone: 'UTC', boundary: [[0, 0], [10, 0], [10, 10], [0, 10]] },
+  site: {
+    latitude: 0,
+    longitude: 0,
+    timeZone: 'UTC',
+    boundary: [
+      [0, 0],
+      [10, 0],
+      [10, 10],
+      [0, 10],
+    ],
+  },
   season: { year: 2026, from: '06-01', to: '08-31' },
   climate: { hotAir: 35, heatwaveHigh: 42, months: [6, 7, 8].map((month) => ({ month, high: 35, low: 18 })) },
   features: [],
@@ -39,7 +49,9 @@ export const openYard = signal<OpenYard>({ id: '', fileCopyAt: null, readOnly: n
 /** The plan as saved at the end of the last action. */
 export const plan: ReadonlySignal<Plan> = computed(() => history.value.steps[history.value.cursor].plan);
 
-/** The plan as a drag under way would leave it; `null` when nothing is being dragged. Never saved, never in the history. */
+/**
+ * The plan as a drag under way would leave it; `null` when nothing is being dragged. Never saved, never in the history.
+ */
 export const preview = signal<Plan | null>(null);
 
 /** What the screen draws: the preview while there is one, else the plan. */

@@ -2,7 +2,10 @@ import type { Outcome, Weather } from '../../engine/index.ts';
 import type { Call, Progress, Reply } from './protocol.ts';
 
 export interface CallOptions {
-  /** Aborting rejects the call with the signal's reason; if the worker is at it, the worker is ended, at once or after its grace. */
+  /**
+   * Aborting rejects the call with the signal's reason; if the worker is at it, the worker is ended, at once or after
+   * its grace.
+   */
   readonly signal?: AbortSignal;
   readonly onProgress?: (progress: Progress) => void;
   /** Goes along with the arguments: what every reckoning of the yard is made after. */
@@ -34,8 +37,10 @@ const PATIENCE: Patience = { idleMs: 10_000, graceMs: 0 };
 export const FOR_SHORT_JOBS: Patience = { idleMs: 60_000, graceMs: 1_000 };
 
 /**
- * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it, unless it ends within the
- * grace: then its answer is dropped. The next job starts a fresh one, as does the first after an idle time. Nothing waits for
+ * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it, unless it ends
+ * within the
+ * grace: then its answer is dropped. The next job starts a fresh one, as does the first after an idle time. Nothing
+ * waits for
  * ever: a worker that dies answers with a problem.
  */
 export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE): Bridge {
@@ -83,10 +88,16 @@ export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE
       if (!worker) {
         worker = start();
         worker.onmessage = hear;
-        worker.onerror = (event) => fallOver(`The reckoning broke off: ${event.message || 'this browser could not start it'}.`);
+        worker.onerror = (event) =>
+          fallOver(`The reckoning broke off: ${event.message || 'this browser could not start it'}.`);
         worker.onmessageerror = () => fallOver('The reckoning broke off: its answer could not be read.');
       }
-      worker.postMessage({ id: job.id, method: job.method, args: job.args, weather: job.options.weather } satisfies Call);
+      worker.postMessage({
+        id: job.id,
+        method: job.method,
+        args: job.args,
+        weather: job.options.weather,
+      } satisfies Call);
     } catch (error) {
       fallOver(`The reckoning could not start: ${error instanceof Error ? error.message : String(error)}.`);
     }

@@ -16,10 +16,26 @@ export type ArgsOf<M extends MethodName> = Parameters<Methods[M]>[0];
 export type ValueOf<M extends MethodName> = Awaited<ReturnType<Methods[M]>> extends Outcome<infer T> ? T : never;
 
 const MAP_METHODS: Readonly<Record<keyof MapMethods, true>> = { day: true, load: true, spot: true, wallNear: true };
-const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = { answerSheet: true, height: true, north: true, sheet: true, skyFrom: true, weatherFile: true, whereabouts: true, why: true };
+const SURVEY_METHODS: Readonly<Record<keyof SurveyMethods, true>> = {
+  answerSheet: true,
+  height: true,
+  north: true,
+  sheet: true,
+  skyFrom: true,
+  weatherFile: true,
+  whereabouts: true,
+  why: true,
+};
 /** What of the later stages is answered while one looks: no search and no comparison stands before it. */
 type Quick = 'ground' | 'hidden' | 'marks' | 'payoff' | 'section' | 'shadowEdge';
-const QUICK_METHODS: Readonly<Record<Quick, true>> = { ground: true, hidden: true, marks: true, payoff: true, section: true, shadowEdge: true };
+const QUICK_METHODS: Readonly<Record<Quick, true>> = {
+  ground: true,
+  hidden: true,
+  marks: true,
+  payoff: true,
+  section: true,
+  shadowEdge: true,
+};
 const mapBridge = createBridge(workerStarter(mapWorker), FOR_SHORT_JOBS);
 /** Finds things out, beside what the map is being reckoned for. */
 const surveyBridge = createBridge(workerStarter(surveyWorker));
@@ -33,8 +49,14 @@ const quickBridge = createBridge(workerStarter(adviceWorker), FOR_SHORT_JOBS);
  * Asks the engine, off the main thread; what it reckons, it reckons after the weather file in use, if there is one.
  * Resolves with a value or problems; rejects only when `options.signal` aborts it.
  */
-export function askEngine<M extends MethodName>(method: M, args: ArgsOf<M>, options?: Omit<CallOptions, 'weather'>): Promise<Outcome<ValueOf<M>>> {
-  return bridgeOf(method).call(method, args, { ...options, weather: weatherInUse.peek() }) as Promise<Outcome<ValueOf<M>>>;
+export function askEngine<M extends MethodName>(
+  method: M,
+  args: ArgsOf<M>,
+  options?: Omit<CallOptions, 'weather'>,
+): Promise<Outcome<ValueOf<M>>> {
+  return bridgeOf(method).call(method, args, { ...options, weather: weatherInUse.peek() }) as Promise<
+    Outcome<ValueOf<M>>
+  >;
 }
 
 function bridgeOf(method: MethodName): Bridge {

@@ -3,11 +3,16 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { Outcome } from '../../engine/index.ts';
 
 /**
- * Asks again as fast as answers come, always for the newest question: what is dragged is followed, and nothing is called off half-way.
+ * Asks again as fast as answers come, always for the newest question: what is dragged is followed, and nothing is
+ * called off half-way.
  * Runs until the function it returns is called.
  * @param question `null`: nothing is asked, and the answer is forgotten
  */
-export function followNewest<Args, Answer>(question: ReadonlySignal<Args | null>, ask: (args: Args) => Promise<Outcome<Answer>>, answered: Signal<Answer | null>): () => void {
+export function followNewest<Args, Answer>(
+  question: ReadonlySignal<Args | null>,
+  ask: (args: Args) => Promise<Outcome<Answer>>,
+  answered: Signal<Answer | null>,
+): () => void {
   let asking = false;
   let newest: Args | null = null;
   async function follow(): Promise<void> {

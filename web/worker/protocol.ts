@@ -16,7 +16,10 @@ export interface Task {
   readonly weather?: Weather;
 }
 
-/** A method of the worker: plain data in, plain data out, problems as values. Arrays of numbers move, they are not copied. */
+/**
+ * A method of the worker: plain data in, plain data out, problems as values. Arrays of numbers move, they are not
+ * copied.
+ */
 export type Method = (args: never, task: Task) => Outcome<unknown> | Promise<Outcome<unknown>>;
 
 /** Page to worker. */
@@ -28,4 +31,5 @@ export interface Call {
 }
 
 /** Worker to page. */
-export type Reply = { readonly id: number; readonly progress: Progress } | { readonly id: number; readonly answer: Outcome<unknown> };
+export type Reply =
+  { readonly id: number; readonly progress: Progress } | { readonly id: number; readonly answer: Outcome<unknown> };

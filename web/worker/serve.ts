@@ -3,7 +3,10 @@ import type { Call, Method, Reply, Task } from './protocol.ts';
 
 const PROGRESS_EVERY_MS = 50;
 
-/** Answers calls with the given methods for as long as the worker lives. A throw becomes a problem; nothing is left hanging. */
+/**
+ * Answers calls with the given methods for as long as the worker lives. A throw becomes a problem; nothing is left
+ * hanging.
+ */
 export function serve(methods: Readonly<Record<string, Method>>): void {
   const post = (reply: Reply, move: Transferable[] = []): void => self.postMessage(reply, { transfer: move });
 
@@ -11,9 +14,13 @@ export function serve(methods: Readonly<Record<string, Method>>): void {
     const { id, method, args, weather } = data;
     let answer: Outcome<unknown>;
     try {
-      answer = await methods[method](args as never, taskOf((progress) => post({ id, progress }), weather));
+      answer = await methods[method](
+        args as never,
+        taskOf((progress) => post({ id, progress }), weather),
+      );
     } catch (error) {
-      const message = `The reckoning of "${method}" broke off: ${error instanceof Error ? error.message : String(error)}.`;
+      const message =
+        `The reckoning of "${method}" broke off: ` + `${error instanceof Error ? error.message : String(error)}.`;
       answer = { ok: false, problems: [{ pointer: '', message, severity: 'error' }] };
     }
     post({ id, answer }, answer.ok ? buffersOf(answer.value) : []);

@@ -7,7 +7,13 @@ import { whereabouts } from './advice-methods/whereabouts.ts';
 import { why } from './advice-methods/why.ts';
 import type { Method } from './protocol.ts';
 
-/** What the first stages ask beyond the map: finding out the place, north, heights, the field sheet, and why something burnt. */
-export const methods = { answerSheet, height, north, sheet, skyFrom, weatherFile, whereabouts, why } satisfies Record<string, Method>;
+/**
+ * What the first stages ask beyond the map: finding out the place, north, heights, the field sheet, and why something
+ * burnt.
+ */
+export const methods = { answerSheet, height, north, sheet, skyFrom, weatherFile, whereabouts, why } satisfies Record<
+  string,
+  Method
+>;
 
 export type SurveyMethods = typeof methods;

@@ -1,17 +1,17 @@
 import { costOf } from '../../frame/sheet.ts';
-import { currencyOf } from '../../frame/prices.ts';
-import { compassWord, namedInside, nameOf } from '../../load/names.ts';
+import { currencyOf } from '../../frame/shop/prices.ts';
+import { compassWord, namedInside, nameOf } from '../../load/verdict/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import { centroid, distance, openRing } from '../../plan/geometry.ts';
+import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { formatArea, formatDistance, type Units } from '../../plan/units.ts';
-import { clothArea } from '../compare-cost.ts';
-import type { LeafTables } from './leaf-tables.ts';
-import { lowSunOn } from './low-sun.ts';
-import type { PlantStanding } from './plant-states.ts';
-import type { ClothKind, LowSun, OptionPlant, SiteOption } from './site-types.ts';
-import type { PlantFeature } from '../../load/planted.ts';
-import type { Targets } from './targets.ts';
+import { clothArea } from '../compare/cost.ts';
+import type { LeafTables } from './scoring/leaf-tables.ts';
+import { lowSunOn } from './scoring/low-sun.ts';
+import type { PlantStanding } from './scoring/plant-states.ts';
+import type { ClothKind, LowSun, OptionPlant, SiteOption } from './types.ts';
+import type { PlantFeature } from '../../load/verdict/planted.ts';
+import type { Targets } from './search/targets.ts';
 
 /** Nearer than this to a plant's middle, cloth hangs "over" it. [m] */
 const OVER_WITHIN = 0.3;
@@ -26,16 +26,30 @@ export interface OptionContext {
   readonly units: Units;
 }
 
-/** Everything about one proposal, exact: the yard is cast anew with it. @param features of `named` @param after how the plants stand under them */
-export function optionOf(context: OptionContext, kind: ClothKind | 'several', features: readonly (Canopy | Screen)[], after: readonly PlantStanding[]): SiteOption {
+/**
+ * Everything about one proposal, exact: the yard is cast anew with it.
+ * @param features of `named`
+ * @param after how the plants stand under them
+ */
+export function optionOf(
+  context: OptionContext,
+  kind: ClothKind | 'several',
+  features: readonly (Canopy | Screen)[],
+  after: readonly PlantStanding[],
+): SiteOption {
   const { plan, before, units } = context;
   const changed = before.map((was, k) => optionPlant(plan, was, after[k]));
   const spared = changed.reduce((sum, plant) => sum + plant.spared, 0);
-  const plants = changed.map((plant) => (isNamed(plant, changed) ? { ...plant, lowSun: lowSunAfter(context, plant.id, features) } : plant));
+  const plants = changed.map((plant) =>
+    isNamed(plant, changed) ? { ...plant, lowSun: lowSunAfter(context, plant.id, features) } : plant,
+  );
   const harm = before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
   const area = features.reduce((sum, feature) => sum + clothArea(feature), 0);
   const costs = features.map((feature) => costOf(feature, plan));
-  const cost = costs.reduce<number | null>((sum, result) => (sum === null || !result.ok || result.cost.total === null ? null : sum + result.cost.total), 0);
+  const cost = costs.reduce<number | null>(
+    (sum, result) => (sum === null || !result.ok || result.cost.total === null ? null : sum + result.cost.total),
+    0,
+  );
   const dark = plants.filter(({ tooDark }) => tooDark).map(({ id }) => namedInside(plan, id));
   const notes = [
     ...costs.flatMap((result) => (result.ok ? [] : result.problems.map(({ message }) => message))),
@@ -43,15 +57,26 @@ export function optionOf(context: OptionContext, kind: ClothKind | 'several', fe
   ];
   const [first] = features;
   return {
-    kind, features, ...placeOf(first), spared, sparedShare: harm > 0 ? spared / harm : 0, area, cost, currency: currencyOf(plan),
+    kind,
+    features,
+    ...placeOf(first),
+    spared,
+    sparedShare: harm > 0 ? spared / harm : 0,
+    area,
+    cost,
+    currency: currencyOf(plan),
     payoff: { perArea: spared / area, perMoney: cost !== null && cost > 0 ? spared / cost : null },
-    plants, why: whyThere(context, plants, features, area, units), notes,
+    plants,
+    why: whyThere(context, plants, features, area, units),
+    notes,
   };
 }
 
 /** Fresh ids and plain names. */
 export function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy | Screen)[] {
-  const taken = new Set([...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].map(({ id }) => id));
+  const taken = new Set(
+    [...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].map(({ id }) => id),
+  );
   return cloth.map((one) => {
     const word = one.kind === 'screen' ? 'screen' : 'roof';
     let number = 1;
@@ -61,7 +86,9 @@ export function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy 
   });
 }
 
-function placeOf(cloth: Canopy | Screen): Pick<SiteOption, 'center' | 'length' | 'width' | 'turn' | 'height' | 'density' | 'drops'> {
+function placeOf(
+  cloth: Canopy | Screen,
+): Pick<SiteOption, 'center' | 'length' | 'width' | 'turn' | 'height' | 'density' | 'drops'> {
   const { height, density } = cloth;
   if (cloth.kind === 'canopy') {
     const { center, length, width, turn = 0, drops = [] } = cloth;
@@ -69,12 +96,28 @@ function placeOf(cloth: Canopy | Screen): Pick<SiteOption, 'center' | 'length' |
   }
   const [a, b] = [cloth.path[0], cloth.path[cloth.path.length - 1]];
   const turn = ((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + 360) % 180;
-  return { center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], length: Math.round(distance(a, b) * 1000) / 1000, width: 0, turn, height, density, drops: [] };
+  return {
+    center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2],
+    length: Math.round(distance(a, b) * 1000) / 1000,
+    width: 0,
+    turn,
+    height,
+    density,
+    drops: [],
+  };
 }
 
 function optionPlant(plan: Plan, was: PlantStanding, is: PlantStanding): OptionPlant {
   const spared = was.worth * ((was.state.harm ?? 0) - (is.state.harm ?? 0));
-  return { id: was.id, name: nameOf(plan, was.id), before: was.state, after: is.state, spared, tooDark: is.tooDark && !was.tooDark, lowSun: null };
+  return {
+    id: was.id,
+    name: nameOf(plan, was.id),
+    before: was.state,
+    after: is.state,
+    spared,
+    tooDark: is.tooDark && !was.tooDark,
+    lowSun: null,
+  };
 }
 
 /** Whether a plant is among those for whose sake the cloth stands where it stands. */
@@ -83,19 +126,35 @@ function isNamed({ spared }: OptionPlant, plants: readonly OptionPlant[]): boole
   return spared > 0 && spared >= NAMED_FROM * all;
 }
 
-function lowSunAfter({ plan, targets, leaves }: OptionContext, id: string, cloth: readonly (Canopy | Screen)[]): LowSun | null {
+function lowSunAfter(
+  { plan, targets, leaves }: OptionContext,
+  id: string,
+  cloth: readonly (Canopy | Screen)[],
+): LowSun | null {
   const target = targets.plants.findIndex(({ feature }) => feature.id === id);
   return target < 0 ? null : lowSunOn(plan, targets, leaves, target, cloth);
 }
 
 /** Where it hangs, seen from the plant it spares most; what it spares whom. */
-function whyThere({ plan, targets }: OptionContext, plants: readonly OptionPlant[], features: readonly (Canopy | Screen)[], area: number, units: Units): string {
+function whyThere(
+  { plan, targets }: OptionContext,
+  plants: readonly OptionPlant[],
+  features: readonly (Canopy | Screen)[],
+  area: number,
+  units: Units,
+): string {
   const gaining = plants.filter((plant) => isNamed(plant, plants)).toSorted((a, b) => b.spared - a.spared);
   const [most] = gaining;
   if (!most) return 'It spares no plant anything worth naming.';
   const feature = targets.plants.find((plant) => plant.feature.id === most.id)?.feature;
   const words = feature ? features.map((one) => whereWords(plan, one, feature, units)).join(' and ') : '';
-  const spares = gaining.map(({ id, before, after }) => `${namedInside(plan, id)} from ${(before.harm ?? 0).toFixed(0)} to ${(after.harm ?? 0).toFixed(0)} K·h a hot day`).join(', ');
+  const spares = gaining
+    .map(
+      ({ id, before, after }) =>
+        `${namedInside(plan, id)} from ${(before.harm ?? 0).toFixed(0)} to ${(after.harm ?? 0).toFixed(0)} ` +
+        `K·h a hot day`,
+    )
+    .join(', ');
   return `${words}, ${formatArea(area, units)} of cloth. It takes ${spares}.`;
 }
 
@@ -107,7 +166,10 @@ function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, u
   const name = namedInside(plan, feature.id);
   if (away < OVER_WITHIN) return `${what} right over ${name}`;
   const bearing = (Math.atan2(center[0] - middle[0], center[1] - middle[1]) * 180) / Math.PI + upBearingOf(plan);
-  return `${what} with its middle ${formatDistance(away, units)} to the ${compassWord(bearing)} of ${name}, in the way of its hot sun`;
+  return (
+    `${what} with its middle ${formatDistance(away, units)} to the ${compassWord(bearing)} of ${name}, in ` +
+    `the way of its hot sun`
+  );
 }
 
 export function middleOf(feature: PlantFeature): PlanPoint {

@@ -1,17 +1,27 @@
-import { gridOf } from '../../load/grid-of.ts';
+import { gridOf } from '../../load/light/grid-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { harmPairsOf, responseOf } from './harm-pairs.ts';
-import { leafTables } from './leaf-tables.ts';
-import type { PayoffMap } from './site-types.ts';
-import { targetsOf } from './targets.ts';
+import { harmPairsOf, responseOf } from './search/harm-pairs.ts';
+import { leafTables } from './scoring/leaf-tables.ts';
+import type { PayoffMap } from './types.ts';
+import { targetsOf } from './search/targets.ts';
 
 /**
- * Where on the plane of a roof its cloth would pay: every harmful ray carried back to the plane, with what shading it spares.
- * For one roof over the yard as it is the sum over its cells is what its shade spares; what hiding sky does is left out.
+ * Where on the plane of a roof its cloth would pay: every harmful ray carried back to the plane, with what shading it
+ * spares.
+ * For one roof over the yard as it is the sum over its cells is what its shade spares; what hiding sky does is left
+ * out.
  */
-export function payoffMap(plan: Plan, { height, density, cell = 0.25, weather }: { readonly height: number; readonly density: number; readonly cell?: number; readonly weather?: Weather }): Outcome<PayoffMap> {
+export function payoffMap(
+  plan: Plan,
+  {
+    height,
+    density,
+    cell = 0.25,
+    weather,
+  }: { readonly height: number; readonly density: number; readonly cell?: number; readonly weather?: Weather },
+): Outcome<PayoffMap> {
   const found = targetsOf(plan, weather);
   if (!found.ok) return found;
   const targets = found.value;

@@ -1,11 +1,12 @@
-import { distanceToPath, distanceToSegment, pointInRing } from '../../plan/geometry.ts';
+import { distanceToPath, distanceToSegment, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 
 /** Distance of a point from a ring's area, 0 inside. [m] */
 export function distanceToRing(point: PlanPoint, ring: readonly PlanPoint[]): number {
   if (pointInRing(point, ring)) return 0;
   let least = Infinity;
-  for (let k = 0; k < ring.length; k++) least = Math.min(least, distanceToSegment(point, ring[k], ring[(k + 1) % ring.length]));
+  for (let k = 0; k < ring.length; k++)
+    least = Math.min(least, distanceToSegment(point, ring[k], ring[(k + 1) % ring.length]));
   return least;
 }
 
@@ -14,18 +15,24 @@ export function distanceToShape(shape: readonly PlanPoint[], path: readonly Plan
   const outline = shape.length > 2 ? [...shape, shape[0]] : shape;
   let least = Infinity;
   for (const point of shape) least = Math.min(least, distanceToPath(point, path));
-  for (const point of path) least = Math.min(least, shape.length > 2 ? distanceToRing(point, shape) : distanceToPath(point, outline));
+  for (const point of path)
+    least = Math.min(least, shape.length > 2 ? distanceToRing(point, shape) : distanceToPath(point, outline));
   return least > 0 && pathsMeet(outline, path) ? 0 : least;
 }
 
 /** Whether a shape (a ring, or the two ends of a line) and a ring share ground. */
 export function meets(shape: readonly PlanPoint[], ring: readonly PlanPoint[]): boolean {
-  return pointInRing(shape[0], ring) || (shape.length > 2 && pointInRing(ring[0], shape)) || pathsMeet(shape.length > 2 ? [...shape, shape[0]] : shape, [...ring, ring[0]]);
+  return (
+    pointInRing(shape[0], ring) ||
+    (shape.length > 2 && pointInRing(ring[0], shape)) ||
+    pathsMeet(shape.length > 2 ? [...shape, shape[0]] : shape, [...ring, ring[0]])
+  );
 }
 
 /** Whether two paths cross or touch. */
 export function pathsMeet(a: readonly PlanPoint[], b: readonly PlanPoint[]): boolean {
-  for (let i = 1; i < a.length; i++) for (let j = 1; j < b.length; j++) if (segmentsMeet(a[i - 1], a[i], b[j - 1], b[j])) return true;
+  for (let i = 1; i < a.length; i++)
+    for (let j = 1; j < b.length; j++) if (segmentsMeet(a[i - 1], a[i], b[j - 1], b[j])) return true;
   return false;
 }
 

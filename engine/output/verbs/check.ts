@@ -1,5 +1,5 @@
 import { unitsOf } from '../../plan/units.ts';
-import { oneLine, table } from '../plain-text.ts';
+import { oneLine, table } from '../text/plain-text.ts';
 import { planOf, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** A plan that comes this far has no problem; what is left to tell are the warnings. */
@@ -18,8 +18,19 @@ function runCheck(request: VerbRequest): VerbResult {
   const { warnings } = request;
   const told = warnings.map(({ pointer, message }) => ({ pointer, message }));
   const name = plan.name === undefined ? 'The plan' : `“${oneLine(plan.name)}”`;
-  const count = warnings.length === 0 ? 'no problem, no warning' : `no problem, ${warnings.length} ${warnings.length === 1 ? 'warning' : 'warnings'}`;
-  const head = `${name}: ${count}. ${plan.features.length} things drawn, ${plan.options?.length ?? 0} options, shown in ${unitsOf(plan)} units.`;
-  const text = warnings.length === 0 ? head : `${head}\n\n${table(['where', 'warning'], told.map(({ pointer, message }) => [pointer, message]))}`;
+  const count =
+    warnings.length === 0
+      ? 'no problem, no warning'
+      : `no problem, ${warnings.length} ${warnings.length === 1 ? 'warning' : 'warnings'}`;
+  const head =
+    `${name}: ${count}. ${plan.features.length} things drawn, ${plan.options?.length ?? 0} options, ` +
+    `shown in ${unitsOf(plan)} units.`;
+  const text =
+    warnings.length === 0
+      ? head
+      : `${head}\n\n${table(
+          ['where', 'warning'],
+          told.map(({ pointer, message }) => [pointer, message]),
+        )}`;
   return { ok: true, json: { problems: [], warnings: told }, text };
 }

@@ -1,10 +1,10 @@
-import { compareOptions } from '../../advice/compare.ts';
-import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare-types.ts';
-import { hoursWords } from '../../advice/compare-words.ts';
-import { sideWords } from '../../advice/why-side.ts';
+import { compareOptions } from '../../advice/compare/compare.ts';
+import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare/types.ts';
+import { hoursWords } from '../../advice/compare/words.ts';
+import { sideWords } from '../../advice/why/side.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatPerArea, formatTemperature, type Units } from '../../plan/units.ts';
-import { oneLine, table, wrapped } from '../plain-text.ts';
+import { oneLine, table, wrapped } from '../text/plain-text.ts';
 import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** Between what is today and what an option makes of it. */
@@ -15,7 +15,15 @@ export const compare: Verb = {
   summary: 'today against each option: loads, verdicts, light left, cost, payoff, who sees it',
   plan: 'required',
   common: ['option', 'weather', 'units'],
-  options: [{ name: 'try', kind: 'text', placeholder: 'ID+ID', summary: 'an option, or several together, instead of each option alone; may be repeated', repeatable: true }],
+  options: [
+    {
+      name: 'try',
+      kind: 'text',
+      placeholder: 'ID+ID',
+      summary: 'an option, or several together, instead of each option alone; may be repeated',
+      repeatable: true,
+    },
+  ],
   examples: ['compare demo', 'compare demo:lane --try B --try B+C --json'],
   run: runCompare,
 };
@@ -27,7 +35,11 @@ function runCompare(request: VerbRequest): VerbResult {
   const choices = tried.length === 0 ? undefined : tried.map((text) => idsOf(plan, text));
   const outcome = compareOptions(plan, { choices, weather, units, progress });
   if (!outcome.ok) return outcome;
-  return { ok: true, json: outcome.value, text: compareText(plan, outcome.value, units, Math.max(60, request.page.columns)) };
+  return {
+    ok: true,
+    json: outcome.value,
+    text: compareText(plan, outcome.value, units, Math.max(60, request.page.columns)),
+  };
 }
 
 /** "A+C" is two options unless one is called so. */
@@ -35,35 +47,65 @@ function idsOf(plan: Plan, text: string): string[] {
   return plan.options?.some(({ id }) => id === text) ? [text] : text.split('+').map((id) => id.trim());
 }
 
-function compareText(plan: Plan, { today, choices, ranked, weights }: CompareResult, units: Units, columns: number): string {
+function compareText(
+  plan: Plan,
+  { today, choices, ranked, weights }: CompareResult,
+  units: Units,
+  columns: number,
+): string {
   const rough = plan.climate.from === 'rough' ? ['The climate is rough: every number below is too.'] : [];
-  const head = [`${oneLine(plan.name ?? 'The yard')}: today against ${choices.map(({ name }) => name).join(', ')}.`, weights, ...rough].join(' ');
+  const head = [
+    `${oneLine(plan.name ?? 'The yard')}: today against ${choices.map(({ name }) => name).join(', ')}.`,
+    weights,
+    ...rough,
+  ].join(' ');
   const summary = table(
     ['', 'harm K·h/day', 'spared', '±', 'of it', 'cloth', 'cost', 'work', 'payoff', 'too dark', 'seen'],
-    [['today', today.harm.toFixed(1), '', '', '', '', '', '', '', '', ''], ...choices.map((choice) => summaryRow(choice, units))],
+    [
+      ['today', today.harm.toFixed(1), '', '', '', '', '', '', '', '', ''],
+      ...choices.map((choice) => summaryRow(choice, units)),
+    ],
     [1, 2, 3, 4, 5, 6, 7, 8],
   );
   const order = `Most spared first: ${ranked.join(', ')}.`;
-  const blocks = choices.map((choice) => [...choice.sentences.map((sentence) => wrapped(`- ${sentence}`, columns)), plantsTable(choice.plants, units)].join('\n'));
+  const blocks = choices.map((choice) =>
+    [...choice.sentences.map((sentence) => wrapped(`- ${sentence}`, columns)), plantsTable(choice.plants, units)].join(
+      '\n',
+    ),
+  );
   return `${[wrapped(head, columns, ''), summary, order, ...blocks].join('\n\n')}\n`;
 }
 
-function summaryRow({ name, harm, spared, sparedPm, sparedShare, clothArea, cost, payoff, tooDark, seenFrom }: ComparedChoice, units: Units): string[] {
+function summaryRow(
+  { name, harm, spared, sparedPm, sparedShare, clothArea, cost, payoff, tooDark, seenFrom }: ComparedChoice,
+  units: Units,
+): string[] {
   return [
-    name, harm.toFixed(1), spared.toFixed(1), sparedPm.toFixed(1),
+    name,
+    harm.toFixed(1),
+    spared.toFixed(1),
+    sparedPm.toFixed(1),
     sparedShare === null ? '' : `${Math.round(100 * sparedShare)} %`,
     formatArea(clothArea, units),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
     clothArea === 0 ? '' : hoursWords(cost),
     payoff.perSquareMetre === null ? '' : formatPerArea(payoff.perSquareMetre, 'K·h', units),
     tooDark.length === 0 ? 'none' : tooDark.join(', '),
-    seenFrom.filter(({ hidden }) => !hidden).map(({ eye }) => eye).join(', ') || 'by nobody',
+    seenFrom
+      .filter(({ hidden }) => !hidden)
+      .map(({ eye }) => eye)
+      .join(', ') || 'by nobody',
   ];
 }
 
 /** Before → after; of a plant whose numbers, as they are written, all stay only the name. */
 function plantsTable(plants: readonly ComparedPlant[], units: Units): string {
-  const changed = plants.filter((plant) => plant.before === null || plant.after === null || [plantRow(plant, units), ...sideRows(plant, units)].some(hasChange));
+  const changed = plants.filter(
+    (plant) =>
+      plant.before === null ||
+      plant.after === null ||
+      [plantRow(plant, units), ...sideRows(plant, units)].some(hasChange),
+  );
   const rows = changed.flatMap((plant) => [plantRow(plant, units), ...sideRows(plant, units)]);
   const same = plants.filter((plant) => !changed.includes(plant)).map(({ name }) => name);
   const unchanged = same.length === 0 ? '' : `\nUnchanged: ${same.join(', ')}.`;
@@ -78,7 +120,8 @@ function hasChange(cells: readonly string[]): boolean {
 }
 
 function plantRow({ name, before, after }: ComparedPlant, units: Units): string[] {
-  const both = (of: (stand: PlantStand) => string) => [before, after].map((stand) => (stand === null ? 'not there' : of(stand))).join(ARROW);
+  const both = (of: (stand: PlantStand) => string) =>
+    [before, after].map((stand) => (stand === null ? 'not there' : of(stand))).join(ARROW);
   const number = (value: number | null) => (value === null ? '?' : value.toFixed(1));
   return [
     name,
@@ -95,12 +138,19 @@ function plantRow({ name, before, after }: ComparedPlant, units: Units): string[
 function sideRows({ before, after }: ComparedPlant, units: Units): string[][] {
   return (after?.sides ?? []).flatMap((side) => {
     const was = before?.sides.find((candidate) => candidate.side === side.side);
-    if (!was || was.scorchDose === null || side.scorchDose === null || was.peak === null || side.peak === null) return [];
-    return [[
-      `· ${sideWords(side.side)}`, '',
-      `${was.scorchDose.toFixed(1)}${ARROW}${side.scorchDose.toFixed(1)}`,
-      `${formatTemperature(was.peak, units)}${ARROW}${formatTemperature(side.peak, units)}`,
-      `${was.hotHours.toFixed(1)}${ARROW}${side.hotHours.toFixed(1)}`, '', '', '',
-    ]];
+    if (!was || was.scorchDose === null || side.scorchDose === null || was.peak === null || side.peak === null)
+      return [];
+    return [
+      [
+        `· ${sideWords(side.side)}`,
+        '',
+        `${was.scorchDose.toFixed(1)}${ARROW}${side.scorchDose.toFixed(1)}`,
+        `${formatTemperature(was.peak, units)}${ARROW}${formatTemperature(side.peak, units)}`,
+        `${was.hotHours.toFixed(1)}${ARROW}${side.hotHours.toFixed(1)}`,
+        '',
+        '',
+        '',
+      ],
+    ];
   });
 }

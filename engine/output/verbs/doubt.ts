@@ -1,6 +1,6 @@
-import { doubtOf } from '../../advice/doubt.ts';
-import type { DoubtBar, DoubtResult } from '../../advice/doubt-types.ts';
-import { table, wrapped } from '../plain-text.ts';
+import { doubtOf } from '../../advice/doubt/doubt.ts';
+import type { DoubtBar, DoubtResult } from '../../advice/doubt/types.ts';
+import { table, wrapped } from '../text/plain-text.ts';
 import { planOf, type Verb, type VerbResult } from './verb.ts';
 
 /** Characters of the longest bar. */
@@ -23,14 +23,26 @@ export const doubt: Verb = {
 
 function doubtText({ harm, pm, plants, inputs, sentence, notes }: DoubtResult, columns: number): string {
   const most = Math.max(0, ...inputs.map(({ moves }) => moves));
-  const bars = table(['in doubt', '±', 'moves K·h/day', '', 'may change'], inputs.map((bar) => barRow(bar, most)), [1, 2]);
+  const bars = table(
+    ['in doubt', '±', 'moves K·h/day', '', 'may change'],
+    inputs.map((bar) => barRow(bar, most)),
+    [1, 2],
+  );
   const judged = plants.map((plant) => wrapped(`- ${plant.sentence}`, columns)).join('\n');
-  const total = wrapped(`Harm, every plant’s scorch dose times its worth: ${harm.toFixed(1)} ± ${pm.toFixed(1)} K·h/day, all inputs together.`, columns, '');
+  const total = wrapped(
+    `Harm, every plant’s scorch dose times its worth: ${harm.toFixed(1)} ± ${pm.toFixed(1)} K·h/day, all ` +
+      `inputs together.`,
+    columns,
+    '',
+  );
   return `${[wrapped(sentence, columns, ''), total, bars, judged, ...notes.map((note) => wrapped(note, columns, ''))].filter((part) => part !== '').join('\n\n')}\n`;
 }
 
 function barRow({ name, pmText, moves, verdicts, order }: DoubtBar, most: number): string[] {
-  const changes = [...(verdicts.length === 0 ? [] : [`${verdicts.length} of the verdicts`]), ...(order === null ? [] : ['the order'])];
+  const changes = [
+    ...(verdicts.length === 0 ? [] : [`${verdicts.length} of the verdicts`]),
+    ...(order === null ? [] : ['the order']),
+  ];
   const bar = '#'.repeat(most > 0 ? Math.round((LONGEST * moves) / most) : 0);
   return [name.replace(/^the /, ''), pmText, moves.toFixed(1), bar, changes.join(', ') || 'nothing'];
 }

@@ -2,12 +2,12 @@ import { loadOf } from '../../load/load-of.ts';
 import type { LoadResult, PlantLoad } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units.ts';
-import { monthWord } from '../../survey/sun-at.ts';
+import { monthWord } from '../../survey/place/sun-at.ts';
 import type { Period } from '../../sun/samples.ts';
-import { loadCsv } from '../csv.ts';
-import { loadGeoJson } from '../geo-json.ts';
-import { heatMap, heatMapKey, plantLetter } from '../heat-map.ts';
-import { oneLine, wrapped } from '../plain-text.ts';
+import { loadCsv } from '../map/csv.ts';
+import { loadGeoJson } from '../map/geo-json.ts';
+import { heatMap, heatMapKey, plantLetter } from '../map/heat-map.ts';
+import { oneLine, wrapped } from '../text/plain-text.ts';
 import { CELL_OPTION, HEIGHT_OPTION } from './options.ts';
 import { hasFlag, numberGiven, planOf, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -21,17 +21,34 @@ export const load: Verb = {
     CELL_OPTION,
     HEIGHT_OPTION,
     { name: 'csv', kind: 'flag', summary: 'the cells as CSV, in plan metres' },
-    { name: 'geojson', kind: 'flag', summary: 'cells, plants and hot spots as GeoJSON, in longitude and latitude; the plan’s (0, 0) lies at the site’s' },
+    {
+      name: 'geojson',
+      kind: 'flag',
+      summary:
+        'cells, plants and hot spots as GeoJSON, in longitude and latitude; the plan’s (0, 0) lies at the site’s',
+    },
   ],
-  examples: ['load demo', 'load demo --heatwave --option A --json', 'load demo:lane --date 01-21 --cell 0.5 --height 1.2 --csv'],
+  examples: [
+    'load demo',
+    'load demo --heatwave --option A --json',
+    'load demo:lane --date 01-21 --cell 0.5 --height 1.2 --csv',
+  ],
   run: runLoad,
 };
 
 function runLoad(request: VerbRequest): VerbResult {
-  if (hasFlag(request, 'csv') && hasFlag(request, 'geojson')) return refuseOption('csv', 'Choose one of --csv and --geojson.');
+  if (hasFlag(request, 'csv') && hasFlag(request, 'geojson'))
+    return refuseOption('csv', 'Choose one of --csv and --geojson.');
   const plan = planOf(request);
   const { period, weather, units, progress } = request;
-  const outcome = loadOf(plan, { period, weather, units, progress, cell: numberGiven(request, 'cell'), height: numberGiven(request, 'height') });
+  const outcome = loadOf(plan, {
+    period,
+    weather,
+    units,
+    progress,
+    cell: numberGiven(request, 'cell'),
+    height: numberGiven(request, 'height'),
+  });
   if (!outcome.ok) return outcome;
   const { value } = outcome;
   if (hasFlag(request, 'csv')) return { ok: true, json: value, text: loadCsv(value) };
@@ -47,20 +64,31 @@ function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string 
   const { season, grid } = result;
   const columns = Math.max(60, page.columns);
   const name = oneLine(plan.name ?? 'The yard');
-  const head = `${name}, ${periodWords(request.period, season.days)}, ${formatLength(grid.height, units)} above the ground`;
-  const rough = plan.climate.from === 'rough' && request.weather === undefined ? '\nThe climate is rough: every number below is too.' : '';
-  const open = `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ${season.openBeamDose.toFixed(1)} and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day.`;
+  const head =
+    `${name}, ${periodWords(request.period, season.days)}, ${formatLength(grid.height, units)} ` + `above the ground`;
+  const rough =
+    plan.climate.from === 'rough' && request.weather === undefined
+      ? '\nThe climate is rough: every number below is too.'
+      : '';
+  const open =
+    `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ` +
+    `${season.openBeamDose.toFixed(1)} and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day.`;
   const key = `${heatMapKey(page.colour)}\n${wrapped('Grades of the hot load, an index of this project’s own; up is the plan’s +y, letters are the plants below.', columns, '')}`;
   const blocks = [`${head}${rough}\n${open}`, heatMap(result, page), key];
   const spots = result.hotSpots.map(({ sentence }) => wrapped(`- ${sentence}`, columns));
   blocks.push(spots.length === 0 ? 'Hot spots: none of grade harsh or scorching.' : `Hot spots\n${spots.join('\n')}`);
-  if (result.plants.length > 0) blocks.push(`Plants, judged on the heatwave day\n${result.plants.map((plant, index) => plantText(plant, index, columns)).join('\n')}`);
+  if (result.plants.length > 0)
+    blocks.push(
+      `Plants, judged on the heatwave ` +
+        `day\n${result.plants.map((plant, index) => plantText(plant, index, columns)).join('\n')}`,
+    );
   return `${blocks.join('\n\n')}\n`;
 }
 
 function plantText(plant: PlantLoad, index: number, columns: number): string {
   const numbers =
-    `${plant.sunHours.toFixed(1)} h of sun, ${plant.hotHours.toFixed(1)} hot hours, hot load ${plant.hotLoad.toFixed(1)} MJ/m², ` +
+    `${plant.sunHours.toFixed(1)} h of sun, ${plant.hotHours.toFixed(1)} hot hours, hot load ` +
+    `${plant.hotLoad.toFixed(1)} MJ/m², ` +
     `light ${plant.dailyLight.toFixed(0)} mol/m² a day; ${plant.lightClass}`;
   const pot = plant.pot === null ? '' : `; its pot ${plant.pot.hotHours.toFixed(1)} hot hours`;
   return `${wrapped(`${plantLetter(index) || '-'} ${plant.sentence}`, columns)}\n${wrapped(`(${numbers}${pot})`, columns, '   ', '  ')}`;

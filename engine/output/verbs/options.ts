@@ -4,9 +4,26 @@ import type { CommonOption, OptionSpec } from './verb.ts';
 export const COMMON_OPTIONS: Readonly<Record<CommonOption, OptionSpec>> = {
   date: { name: 'date', kind: 'text', placeholder: 'MM-DD', summary: 'that day instead of the whole season' },
   heatwave: { name: 'heatwave', kind: 'flag', summary: 'the heatwave day, the day to design for' },
-  option: { name: 'option', kind: 'text', placeholder: 'ID', summary: 'the yard with that option’s changes; again for more, in that order', repeatable: true },
-  weather: { name: 'weather', kind: 'text', placeholder: 'FILE.epw', summary: 'beam, air and wind by the hour from a weather file' },
-  units: { name: 'units', kind: 'text', placeholder: 'WORD', summary: 'metric or imperial, in tables and sentences', choices: ['metric', 'imperial'] },
+  option: {
+    name: 'option',
+    kind: 'text',
+    placeholder: 'ID',
+    summary: 'the yard with that option’s changes; again for more, in that order',
+    repeatable: true,
+  },
+  weather: {
+    name: 'weather',
+    kind: 'text',
+    placeholder: 'FILE.epw',
+    summary: 'beam, air and wind by the hour from a weather file',
+  },
+  units: {
+    name: 'units',
+    kind: 'text',
+    placeholder: 'WORD',
+    summary: 'metric or imperial, in tables and sentences',
+    choices: ['metric', 'imperial'],
+  },
 };
 
 /** Every verb knows these. */
@@ -15,7 +32,19 @@ export const ALWAYS: readonly OptionSpec[] = [
   { name: 'help', kind: 'flag', summary: 'this page' },
 ];
 
-export const CELL_OPTION: OptionSpec = { name: 'cell', kind: 'length', placeholder: 'M', summary: 'edge of a cell, 0.25 m unless said', min: 0 };
+export const CELL_OPTION: OptionSpec = {
+  name: 'cell',
+  kind: 'length',
+  placeholder: 'M',
+  summary: 'edge of a cell, 0.25 m unless said',
+  min: 0,
+};
 export const HEIGHT_OPTION: OptionSpec = {
-  name: 'height', kind: 'length', placeholder: 'M', summary: 'height above the ground, 0.5 m unless said', min: 0, minIncluded: true, max: 100,
+  name: 'height',
+  kind: 'length',
+  placeholder: 'M',
+  summary: 'height above the ground, 0.5 m unless said',
+  min: 0,
+  minIncluded: true,
+  max: 100,
 };

@@ -1,11 +1,11 @@
-import { placeOf } from '../../advice/place.ts';
-import type { PlaceResult } from '../../advice/place-types.ts';
-import { dateWords } from '../../advice/season-words.ts';
-import { nameOf } from '../../load/names.ts';
-import { isCivilDate } from '../../plan/reader.ts';
+import { placeOf } from '../../advice/place/place.ts';
+import type { PlaceResult } from '../../advice/place/types.ts';
+import { dateWords } from '../../advice/year/season/words.ts';
+import { nameOf } from '../../load/verdict/names.ts';
+import { isCivilDate } from '../../plan/check/reader.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
-import { table, wrapped } from '../plain-text.ts';
+import { table, wrapped } from '../text/plain-text.ts';
 import { numberGiven, planOf, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 export const place: Verb = {
@@ -15,8 +15,22 @@ export const place: Verb = {
   common: ['option', 'weather', 'units'],
   options: [
     { name: 'plant', kind: 'text', placeholder: 'ID', summary: 'the plant in the pot', required: true },
-    { name: 'count', kind: 'number', placeholder: 'N', summary: 'how many spots, 5 unless said', min: 1, minIncluded: true, max: 50, integer: true },
-    { name: 'on', kind: 'text', placeholder: 'YYYY-MM-DD', summary: 'the day of the move: hardening off gets its dates' },
+    {
+      name: 'count',
+      kind: 'number',
+      placeholder: 'N',
+      summary: 'how many spots, 5 unless said',
+      min: 1,
+      minIncluded: true,
+      max: 50,
+      integer: true,
+    },
+    {
+      name: 'on',
+      kind: 'text',
+      placeholder: 'YYYY-MM-DD',
+      summary: 'the day of the move: hardening off gets its dates',
+    },
   ],
   examples: ['place demo --plant lemon --count 2 --on 2026-04-20'],
   run: runPlace,
@@ -27,23 +41,69 @@ function runPlace(request: VerbRequest): VerbResult {
   const { weather, units } = request;
   const on = textGiven(request, 'on');
   if (on !== undefined && !isCivilDate(on)) return refuseOption('on', `"${on}" is no date: write it as 2026-04-20.`);
-  const outcome = placeOf(plan, { plant: textGiven(request, 'plant') ?? '', count: numberGiven(request, 'count'), on, weather, units });
+  const outcome = placeOf(plan, {
+    plant: textGiven(request, 'plant') ?? '',
+    count: numberGiven(request, 'count'),
+    on,
+    weather,
+    units,
+  });
   if (!outcome.ok) return outcome;
-  return { ok: true, json: outcome.value, text: placeText(plan, outcome.value, units, Math.max(60, request.page.columns)) };
+  return {
+    ok: true,
+    json: outcome.value,
+    text: placeText(plan, outcome.value, units, Math.max(60, request.page.columns)),
+  };
 }
 
 function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, units: Units, columns: number): string {
   const rows = spots.map(({ rank, stay, where, at, harm, light, standing, verdict, pot, winterSunHours, metres }) => [
-    String(rank), stay ? 'stay' : where, stay ? '' : at.map((each) => formatLength(each, units)).join(', '), harm.toFixed(1), verdict,
-    light.sunHours.toFixed(1), light.dailyLight.toFixed(1), standing, pot.hotHours.toFixed(1), winterSunHours.toFixed(1), stay ? '' : formatDistance(metres, units),
+    String(rank),
+    stay ? 'stay' : where,
+    stay ? '' : at.map((each) => formatLength(each, units)).join(', '),
+    harm.toFixed(1),
+    verdict,
+    light.sunHours.toFixed(1),
+    light.dailyLight.toFixed(1),
+    standing,
+    pot.hotHours.toFixed(1),
+    winterSunHours.toFixed(1),
+    stay ? '' : formatDistance(metres, units),
   ]);
-  const list = table(['', 'where', 'x, y on the plan', 'harm K·h/day', 'verdict', 'sun h/day', 'light mol/m²', 'light', 'pot hot h/day', 'mid-winter h', 'carry'], rows, [3, 5, 6, 8, 9, 10]);
-  const blocks = [`Where ${nameOf(plan, plant)} might stand, the best first`, list, notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')];
+  const list = table(
+    [
+      '',
+      'where',
+      'x, y on the plan',
+      'harm K·h/day',
+      'verdict',
+      'sun h/day',
+      'light mol/m²',
+      'light',
+      'pot hot h/day',
+      'mid-winter h',
+      'carry',
+    ],
+    rows,
+    [3, 5, 6, 8, 9, 10],
+  );
+  const blocks = [
+    `Where ${nameOf(plan, plant)} might stand, the best first`,
+    list,
+    notes.map((note) => wrapped(`- ${note}`, columns)).join('\n'),
+  ];
   if (swaps.length > 0) blocks.push(swaps.map(({ sentence }) => wrapped(`- ${sentence}`, columns)).join('\n'));
   const hardening = spots.find(({ stay }) => !stay)?.hardening;
   if (hardening) {
-    const days = hardening.days.map(({ day, date, sunHours, cloth }) => [date === null ? String(day) : dateWords(date), `${sunHours.toFixed(1)} h`, cloth === 0 ? 'none' : `${cloth} %`]);
-    blocks.push(`Hardening off for the best of them\n${table(['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`);
+    const days = hardening.days.map(({ day, date, sunHours, cloth }) => [
+      date === null ? String(day) : dateWords(date),
+      `${sunHours.toFixed(1)} h`,
+      cloth === 0 ? 'none' : `${cloth} %`,
+    ]);
+    blocks.push(
+      `Hardening off for the best of ` +
+        `them\n${table(['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`,
+    );
   }
   return `${blocks.join('\n\n')}\n`;
 }

@@ -1,6 +1,6 @@
-import { isCivilDate } from '../../plan/reader.ts';
-import { reportHtml } from '../report-html.ts';
-import { reportOf } from '../report-of.ts';
+import { isCivilDate } from '../../plan/check/reader.ts';
+import { reportHtml } from '../report/html.ts';
+import { reportOf } from '../report/report-of.ts';
 import { CELL_OPTION, HEIGHT_OPTION } from './options.ts';
 import { hasFlag, numberGiven, planOf, refuseOption, textGiven, type Verb, type VerbResult } from './verb.ts';
 
@@ -15,19 +15,47 @@ export const report: Verb = {
     { name: 'made', kind: 'text', placeholder: 'YYYY-MM-DD', summary: 'the day it is made; else a line to write on' },
     { name: 'with-place', kind: 'flag', summary: 'latitude and longitude too: they tell where the yard is' },
   ],
-  examples: ['report demo', 'report demo:lane --option B --units imperial --made 2026-03-02', 'report demo --option A --json'],
+  examples: [
+    'report demo',
+    'report demo:lane --option B --units imperial --made 2026-03-02',
+    'report demo --option A --json',
+  ],
   run(request): VerbResult {
     const made = textGiven(request, 'made');
-    if (made !== undefined && !isCivilDate(made)) return refuseOption('made', `"${made}" is no date: write it as 2026-03-02.`);
+    if (made !== undefined && !isCivilDate(made))
+      return refuseOption('made', `"${made}" is no date: write it as 2026-03-02.`);
     const { units, weather, progress } = request;
     const outcome = reportOf(planOf(request), {
-      units, weather, progress, made, cell: numberGiven(request, 'cell'), height: numberGiven(request, 'height'), withPlace: hasFlag(request, 'with-place'),
+      units,
+      weather,
+      progress,
+      made,
+      cell: numberGiven(request, 'cell'),
+      height: numberGiven(request, 'height'),
+      withPlace: hasFlag(request, 'with-place'),
     });
     if (!outcome.ok) return outcome;
     const { value } = outcome;
     const html = reportHtml(value);
     const { made: day, place, climate, rough, sections, cautions } = value;
     const { plants, hotSpots, season } = value.load;
-    return { ok: true, json: { made: day, place, climate, rough, plants, hotSpots, season, sections, events: value.season.events, notes: value.season.notes, cautions, html }, text: html };
+    return {
+      ok: true,
+      json: {
+        made: day,
+        place,
+        climate,
+        rough,
+        plants,
+        hotSpots,
+        season,
+        sections,
+        events: value.season.events,
+        notes: value.season.notes,
+        cautions,
+        html,
+      },
+      text: html,
+    };
   },
 };

@@ -1,12 +1,12 @@
-import { READING_PROTOCOL } from '../../advice/protocol.ts';
-import { reviewOf } from '../../advice/review.ts';
-import type { ReviewResult } from '../../advice/review-types.ts';
-import { dateWords } from '../../advice/season-words.ts';
-import { cautionsFor } from '../../frame/cautions.ts';
-import { nameOf } from '../../load/names.ts';
+import { READING_PROTOCOL } from '../../advice/review/protocol.ts';
+import { reviewOf } from '../../advice/review/review.ts';
+import type { ReviewResult } from '../../advice/review/types.ts';
+import { dateWords } from '../../advice/year/season/words.ts';
+import { cautionsFor } from '../../frame/work/cautions.ts';
+import { nameOf } from '../../load/verdict/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { wrapped } from '../plain-text.ts';
-import { basisWords } from '../season-text.ts';
+import { wrapped } from '../text/plain-text.ts';
+import { basisWords } from '../text/season-text.ts';
 import { planOf, type Verb, type VerbResult } from './verb.ts';
 
 export const review: Verb = {
@@ -14,7 +14,14 @@ export const review: Verb = {
   summary: 'readings and damage against the estimate and against last year, and what to correct',
   plan: 'required',
   common: ['option', 'units'],
-  refused: [{ name: 'weather', why: 'A review goes by the air of each reading under a clear sky; a weather file’s year is not the day on which it was taken: leave out --weather.' }],
+  refused: [
+    {
+      name: 'weather',
+      why:
+        'A review goes by the air of each reading under a clear sky; a weather file’s year is not the day on ' +
+        'which it was taken: leave out --weather.',
+    },
+  ],
   options: [],
   examples: ['review demo', 'review demo:lane --units imperial', 'review demo --json'],
   run(request): VerbResult {
@@ -28,8 +35,16 @@ export const review: Verb = {
 
 function reviewText(plan: Plan, { sentences, damage, years }: ReviewResult, columns: number): string {
   const list = (lines: readonly string[]) => lines.map((line) => wrapped(`- ${line}`, columns)).join('\n');
-  const scores = damage.map(({ plant, date, score, words }) => `${nameOf(plan, plant)}, ${dateWords(date)}: ${score} of 5, ${words}.`);
-  const twice = years.length > 0 ? [] : ['Two summers’ scores of the same plant are needed to say whether it fared better. One plant, one year proves little.'];
+  const scores = damage.map(
+    ({ plant, date, score, words }) => `${nameOf(plan, plant)}, ${dateWords(date)}: ${score} of 5, ${words}.`,
+  );
+  const twice =
+    years.length > 0
+      ? []
+      : [
+          'Two summers’ scores of the same plant are needed to say whether it fared better. One plant, one year ' +
+            'proves little.',
+        ];
   const blocks = [
     `Readings and years\n${list([...sentences, ...twice])}`,
     `Damage noted\n${scores.length === 0 ? 'None.' : list(scores)}`,

@@ -1,9 +1,9 @@
-import { seasonOf } from '../../advice/season.ts';
-import { tomorrowOf } from '../../advice/tomorrow.ts';
+import { seasonOf } from '../../advice/year/season/season.ts';
+import { tomorrowOf } from '../../advice/year/tomorrow/tomorrow.ts';
 import { parseTemperature } from '../../plan/units.ts';
-import { seasonCalendar } from '../season-calendar.ts';
-import { seasonText } from '../season-text.ts';
-import { tomorrowText } from '../tomorrow-text.ts';
+import { seasonCalendar } from '../calendar/season-calendar.ts';
+import { seasonText } from '../text/season-text.ts';
+import { tomorrowText } from '../text/tomorrow-text.ts';
 import { hasFlag, planOf, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 export const season: Verb = {
@@ -13,11 +13,21 @@ export const season: Verb = {
   common: ['option', 'weather', 'units'],
   options: [
     { name: 'ics', kind: 'flag', summary: 'the dates as an iCalendar file; importing it again changes nothing' },
-    { name: 'high', kind: 'text', placeholder: 'T', summary: 'tomorrow’s high: that day’s list, by hour and plant, in place of the year' },
+    {
+      name: 'high',
+      kind: 'text',
+      placeholder: 'T',
+      summary: 'tomorrow’s high: that day’s list, by hour and plant, in place of the year',
+    },
     { name: 'low', kind: 'text', placeholder: 'T', summary: 'its low; else as far below as on a usual day' },
     { name: 'day', kind: 'text', placeholder: 'YYYY-MM-DD', summary: 'the day that the high is for (needed with it)' },
   ],
-  examples: ['season demo', 'season demo:lane --option B --ics', 'season demo --high 42 --day 2026-07-20', 'season demo:lane --units imperial --json'],
+  examples: [
+    'season demo',
+    'season demo:lane --option B --ics',
+    'season demo --high 42 --day 2026-07-20',
+    'season demo:lane --units imperial --json',
+  ],
   run(request): VerbResult {
     const plan = { ...planOf(request), units: request.units };
     if (textGiven(request, 'high') !== undefined) return dayList(request);
@@ -26,14 +36,17 @@ export const season: Verb = {
     const outcome = seasonOf(plan, request.weather);
     if (!outcome.ok) return outcome;
     const { value } = outcome;
-    const text = hasFlag(request, 'ics') ? seasonCalendar(plan, value) : seasonText(plan, value, request.units, request.page.columns);
+    const text = hasFlag(request, 'ics')
+      ? seasonCalendar(plan, value)
+      : seasonText(plan, value, request.units, request.page.columns);
     return { ok: true, json: value, text };
   },
 };
 
 /** The list of one day from a typed forecast. */
 function dayList(request: VerbRequest): VerbResult {
-  if (hasFlag(request, 'ics') || request.weather !== undefined) return refuseOption('high', 'One day’s list goes by its own forecast: leave out --ics and --weather.');
+  if (hasFlag(request, 'ics') || request.weather !== undefined)
+    return refuseOption('high', 'One day’s list goes by its own forecast: leave out --ics and --weather.');
   const plan = planOf(request);
   const day = textGiven(request, 'day');
   if (day === undefined) return refuseOption('day', 'Say which day the high is for: --day YYYY-MM-DD.');
@@ -41,11 +54,23 @@ function dayList(request: VerbRequest): VerbResult {
   for (const name of ['high', 'low']) {
     const typed = textGiven(request, name);
     const read = typed === undefined ? undefined : parseTemperature(typed, request.units);
-    if (read === null) return refuseOption(name, `"${typed ?? ''}" is no temperature such as ${request.units === 'metric' ? '41' : '106'}.`);
+    if (read === null)
+      return refuseOption(
+        name,
+        `"${typed ?? ''}" is no temperature such as ${request.units === 'metric' ? '41' : '106'}.`,
+      );
     temperatures.push(read);
   }
   const [high, low] = temperatures;
-  const outcome = tomorrowOf(plan, { date: day, high: high ?? 0, ...(low === undefined ? {} : { low }) }, request.units);
+  const outcome = tomorrowOf(
+    plan,
+    { date: day, high: high ?? 0, ...(low === undefined ? {} : { low }) },
+    request.units,
+  );
   if (!outcome.ok) return outcome;
-  return { ok: true, json: outcome.value, text: tomorrowText(plan, outcome.value, request.units, request.page.columns) };
+  return {
+    ok: true,
+    json: outcome.value,
+    text: tomorrowText(plan, outcome.value, request.units, request.page.columns),
+  };
 }

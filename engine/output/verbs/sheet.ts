@@ -1,5 +1,5 @@
 import { sheetOf } from '../../frame/sheet.ts';
-import { sheetText } from '../sheet-text.ts';
+import { sheetText } from '../sheet/text.ts';
 import type { Verb } from './verb.ts';
 import { planOf, textGiven } from './verb.ts';
 
@@ -8,8 +8,14 @@ export const sheet: Verb = {
   summary: 'the build sheet of a canopy or screen: what to buy, cut, dig and do, and when the cloth comes off',
   plan: 'required',
   common: ['option', 'units'],
-  options: [{ name: 'canopy', kind: 'text', placeholder: 'ID', summary: 'the canopy or screen to build', required: true }],
-  examples: ['sheet demo --option A --canopy lemon-roof', 'sheet demo --option B --canopy lemon-screen --units imperial', 'sheet demo --option B --canopy lemon-low-roof --json'],
+  options: [
+    { name: 'canopy', kind: 'text', placeholder: 'ID', summary: 'the canopy or screen to build', required: true },
+  ],
+  examples: [
+    'sheet demo --option A --canopy lemon-roof',
+    'sheet demo --option B --canopy lemon-screen --units imperial',
+    'sheet demo --option B --canopy lemon-low-roof --json',
+  ],
   run(request) {
     const result = sheetOf({ ...planOf(request), units: request.units }, textGiven(request, 'canopy') ?? '');
     if (!result.ok) return result;

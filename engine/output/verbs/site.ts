@@ -1,10 +1,20 @@
-import { cheaperFirst } from '../../advice/cheaper-first.ts';
+import { cheaperFirst } from '../../advice/cheaper-first/cheaper-first.ts';
 import { siteOf } from '../../advice/site/site.ts';
-import type { ClothSize, SiteOption, SiteResult } from '../../advice/site/site-types.ts';
-import { cautionsFor } from '../../frame/cautions.ts';
+import type { ClothSize, SiteOption, SiteResult } from '../../advice/site/types.ts';
+import { cautionsFor } from '../../frame/work/cautions.ts';
 import { formatArea, formatLength, formatPerArea, parseLength, parseNumber, type Units } from '../../plan/units.ts';
-import { table, wrapped } from '../plain-text.ts';
-import { hasFlag, numberGiven, planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { table, wrapped } from '../text/plain-text.ts';
+import {
+  hasFlag,
+  numberGiven,
+  planOf,
+  refuseOption,
+  textGiven,
+  textsGiven,
+  type Verb,
+  type VerbRequest,
+  type VerbResult,
+} from './verb.ts';
 
 /** Where cloth pays. */
 export const site: Verb = {
@@ -13,17 +23,62 @@ export const site: Verb = {
   plan: 'required',
   common: ['option', 'weather', 'units'],
   options: [
-    { name: 'size', kind: 'text', placeholder: 'LxW', summary: 'size of the roof in metres, as 3x3, again for more, or any: up to 4 × 4 m', repeatable: true },
-    { name: 'height', kind: 'text', placeholder: 'M', summary: 'height of the cloth, again for more, or any', repeatable: true },
-    { name: 'density', kind: 'number', placeholder: 'SHARE', summary: 'share of the light that the cloth blocks; again for more; 0.3, 0.5 and 0.7 unless said', min: 0, max: 1, repeatable: true },
-    { name: 'count', kind: 'number', placeholder: 'N', summary: 'how many things to build together', min: 1, minIncluded: true, max: 4, integer: true },
+    {
+      name: 'size',
+      kind: 'text',
+      placeholder: 'LxW',
+      summary: 'size of the roof in metres, as 3x3, again for more, or any: up to 4 × 4 m',
+      repeatable: true,
+    },
+    {
+      name: 'height',
+      kind: 'text',
+      placeholder: 'M',
+      summary: 'height of the cloth, again for more, or any',
+      repeatable: true,
+    },
+    {
+      name: 'density',
+      kind: 'number',
+      placeholder: 'SHARE',
+      summary: 'share of the light that the cloth blocks; again for more; 0.3, 0.5 and 0.7 unless said',
+      min: 0,
+      max: 1,
+      repeatable: true,
+    },
+    {
+      name: 'count',
+      kind: 'number',
+      placeholder: 'N',
+      summary: 'how many things to build together',
+      min: 1,
+      minIncluded: true,
+      max: 4,
+      integer: true,
+    },
     { name: 'max-height', kind: 'length', placeholder: 'M', summary: 'no cloth higher than this', min: 0 },
-    { name: 'budget', kind: 'number', placeholder: 'MONEY', summary: 'no option dearer than this, in the plan’s currency', min: 0 },
-    { name: 'kind', kind: 'text', placeholder: 'KIND', summary: 'roof, drops or screen; again for more; all unless said', choices: ['roof', 'drops', 'screen'], repeatable: true },
+    {
+      name: 'budget',
+      kind: 'number',
+      placeholder: 'MONEY',
+      summary: 'no option dearer than this, in the plan’s currency',
+      min: 0,
+    },
+    {
+      name: 'kind',
+      kind: 'text',
+      placeholder: 'KIND',
+      summary: 'roof, drops or screen; again for more; all unless said',
+      choices: ['roof', 'drops', 'screen'],
+      repeatable: true,
+    },
     { name: 'seen', kind: 'flag', summary: 'the cloth may be seen by the eyes drawn on the plan' },
     { name: 'dim', kind: 'flag', summary: 'plants may fall below their range of light' },
   ],
-  examples: ['site demo --size 2x2 --height 2.2 --density 0.5 --kind roof', 'site demo:lane --size 3x3 --height 2 --density 0.5 --kind screen --json'],
+  examples: [
+    'site demo --size 2x2 --height 2.2 --density 0.5 --kind roof',
+    'site demo:lane --size 3x3 --height 2 --density 0.5 --kind screen --json',
+  ],
   run: runSite,
 };
 
@@ -42,9 +97,17 @@ function runSite(request: VerbRequest): VerbResult {
   const outcome = siteOf(
     planOf(request),
     {
-      sizes, heights, densities: densities.length > 0 ? densities : undefined, kinds: kinds.length > 0 ? kinds : undefined,
-      count: numberGiven(request, 'count'), maxHeight: numberGiven(request, 'max-height'), budget: numberGiven(request, 'budget'),
-      hidden: !hasFlag(request, 'seen'), keepLight: !hasFlag(request, 'dim'), weather: request.weather, units: request.units,
+      sizes,
+      heights,
+      densities: densities.length > 0 ? densities : undefined,
+      kinds: kinds.length > 0 ? kinds : undefined,
+      count: numberGiven(request, 'count'),
+      maxHeight: numberGiven(request, 'max-height'),
+      budget: numberGiven(request, 'budget'),
+      hidden: !hasFlag(request, 'seen'),
+      keepLight: !hasFlag(request, 'dim'),
+      weather: request.weather,
+      units: request.units,
     },
     ({ done, what }) => request.progress(done, what),
   );
@@ -61,7 +124,8 @@ function sizesGiven(request: VerbRequest): ClothSize[] | undefined | string {
   const sizes: ClothSize[] = [];
   for (const text of typed) {
     const [length, width, ...more] = text.split(/[x×]/i).map((part) => parseLength(part, 'metric'));
-    if (length === null || width === null || width === undefined || more.length > 0) return `--size wants length and width in metres with an x between, as 3x2.5, or any; got "${text}".`;
+    if (length === null || width === null || width === undefined || more.length > 0)
+      return `--size wants length and width in metres with an x between, as 3x2.5, or any; got "${text}".`;
     sizes.push({ length, width });
   }
   return sizes;
@@ -85,12 +149,23 @@ function siteText(result: SiteResult, request: VerbRequest): string {
   const blocks = [wrapped(result.sentence, columns)];
   if (result.options.length > 0) {
     const head = ['', 'what', 'middle: x, y', 'size', 'height', 'cloth', 'spares', 'of all', 'area', 'cost', 'payoff'];
-    blocks.push(table(head, result.options.map((option, k) => rowOf(option, k, units)), [4, 5, 6, 7, 8, 9, 10]));
+    blocks.push(
+      table(
+        head,
+        result.options.map((option, k) => rowOf(option, k, units)),
+        [4, 5, 6, 7, 8, 9, 10],
+      ),
+    );
     blocks.push(result.options.map((option, k) => optionText(option, k, columns)).join('\n\n'));
   }
   if (result.rules.length > 0) blocks.push(result.rules.map(({ sentence }) => wrapped(sentence, columns)).join('\n'));
-  if (result.ladder.length > 0) blocks.push(`Cheaper first\n${result.ladder.map(({ name, effect, sentence }) => wrapped(`- ${name}: ${effect}. ${sentence}`, columns)).join('\n')}`);
-  const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions).map(({ text }) => wrapped(`- ${text}`, columns));
+  if (result.ladder.length > 0)
+    blocks.push(
+      `Cheaper first\n${result.ladder.map(({ name, effect, sentence }) => wrapped(`- ${name}: ${effect}. ${sentence}`, columns)).join('\n')}`,
+    );
+  const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions).map(({ text }) =>
+    wrapped(`- ${text}`, columns),
+  );
   blocks.push(wrapped(searchedWords(result), columns), `Take care\n${cautions.join('\n')}`);
   return `${blocks.join('\n\n')}\n`;
 }
@@ -101,7 +176,8 @@ function rowOf(option: SiteOption, index: number, units: Units): string[] {
     String(index + 1),
     drops === '' ? option.kind : `roof, drops ${drops}`,
     option.center.map((each) => formatLength(each, units)).join(', '),
-    `${formatLength(option.length, units)}${option.width > 0 ? ` × ${formatLength(option.width, units)}` : ''}, turned ${option.turn.toFixed(0)}°`,
+    `${formatLength(option.length, units)}${option.width > 0 ? ` × ${formatLength(option.width, units)}` : ''}, ` +
+      `turned ${option.turn.toFixed(0)}°`,
     formatLength(option.height, units),
     `${(100 * option.density).toFixed(0)} %`,
     `${option.spared.toFixed(1)} K·h`,
@@ -116,18 +192,29 @@ function optionText(option: SiteOption, index: number, columns: number): string 
   const plants = option.plants
     .filter(({ spared, tooDark }) => Math.abs(spared) >= LISTED_FROM * option.spared || tooDark)
     .map(({ name, before, after, tooDark }) => {
-      const light = `light ${before.topLight.toFixed(0)} to ${after.topLight.toFixed(0)} mol/m²${tooDark ? ', too dark' : ''}`;
-      return `${name}: harm ${(before.harm ?? 0).toFixed(1)} to ${(after.harm ?? 0).toFixed(1)} K·h, hot hours ${before.hotHours.toFixed(1)} to ${after.hotHours.toFixed(1)} h, ${light} a day.`;
+      const light =
+        `light ${before.topLight.toFixed(0)} to ${after.topLight.toFixed(0)} ` + `mol/m²${tooDark ? ', too dark' : ''}`;
+      return (
+        `${name}: harm ${(before.harm ?? 0).toFixed(1)} to ${(after.harm ?? 0).toFixed(1)} K·h, hot hours ` +
+        `${before.hotHours.toFixed(1)} to ${after.hotHours.toFixed(1)} h, ${light} a day.`
+      );
     });
   const low = option.plants.flatMap(({ lowSun }) => (lowSun ? [lowSun.sentence] : []));
-  return [wrapped(`${index + 1}. ${option.why}`, columns), ...[...plants, ...low, ...option.notes].map((line) => wrapped(`   ${line}`, columns))].join('\n');
+  return [
+    wrapped(`${index + 1}. ${option.why}`, columns),
+    ...[...plants, ...low, ...option.notes].map((line) => wrapped(`   ${line}`, columns)),
+  ].join('\n');
 }
 
 function searchedWords({ tried, bound, gap, proven }: SiteResult): string {
   const count = (value: number) => value.toLocaleString('en');
-  const end = proven ? 'none of them spares more than the first' : `the best may be ${(100 * gap).toFixed(1)} % better at most`;
+  const end = proven
+    ? 'none of them spares more than the first'
+    : `the best may be ${(100 * gap).toFixed(1)} % better at most`;
   return (
-    `Searched ${count(tried.candidates)} places in steps of ${tried.step} m and ${tried.turns} turns: ${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
-    `(bound ${bound.toFixed(1)} K·h a day). Harm is the leaf’s excess over its limit, summed over a hot day of each month; beds were searched on samples of their cells, off by ${tried.bedSampleError.toFixed(2)} K·h at most.`
+    `Searched ${count(tried.candidates)} places in steps of ${tried.step} m and ${tried.turns} turns: ` +
+    `${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
+    `(bound ${bound.toFixed(1)} K·h a day). Harm is the leaf’s excess over its limit, summed over a hot day of ` +
+    `each month; beds were searched on samples of their cells, off by ${tried.bedSampleError.toFixed(2)} K·h at most.`
   );
 }

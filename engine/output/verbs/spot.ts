@@ -1,11 +1,11 @@
-import { dateWords } from '../../advice/season-words.ts';
-import { nameOf } from '../../load/names.ts';
-import { GRADE_WORDS } from '../../load/nine.ts';
-import { spotOf } from '../../load/spot-of.ts';
+import { dateWords } from '../../advice/year/season/words.ts';
+import { nameOf } from '../../load/verdict/names.ts';
+import { GRADE_WORDS } from '../../load/light/nine.ts';
+import { spotOf } from '../../load/light/spot-of.ts';
 import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperature, type Units } from '../../plan/units.ts';
-import { table } from '../plain-text.ts';
+import { table } from '../text/plain-text.ts';
 import { HEIGHT_OPTION } from './options.ts';
 import { numberGiven, planOf, pointGiven, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -15,8 +15,15 @@ export const spot: Verb = {
   summary: 'one spot: step by step for a day, or season means and days',
   plan: 'required',
   common: ['date', 'heatwave', 'option', 'weather', 'units'],
-  options: [{ name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'the spot, in plan metres', required: true }, HEIGHT_OPTION],
-  examples: ['spot demo --at 9.6,6.4 --height 1.7 --date 07-21', 'spot demo --at 9.6,6.4 --heatwave --json', 'spot demo:lane --at -1,2'],
+  options: [
+    { name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'the spot, in plan metres', required: true },
+    HEIGHT_OPTION,
+  ],
+  examples: [
+    'spot demo --at 9.6,6.4 --height 1.7 --date 07-21',
+    'spot demo --at 9.6,6.4 --heatwave --json',
+    'spot demo:lane --at -1,2',
+  ],
   run: runSpot,
 };
 
@@ -24,10 +31,16 @@ function runSpot(request: VerbRequest): VerbResult {
   const plan = planOf(request);
   const at = pointGiven(request, 'at');
   if (!at) return refuseOption('at', 'Say where: --at X,Y in plan metres.');
-  const outcome = spotOf(plan, at, { period: request.period, height: numberGiven(request, 'height'), weather: request.weather });
+  const outcome = spotOf(plan, at, {
+    period: request.period,
+    height: numberGiven(request, 'height'),
+    weather: request.weather,
+  });
   if (!outcome.ok) return outcome;
   const { value } = outcome;
-  const head = `(${formatLength(at[0], request.units)}, ${formatLength(at[1], request.units)}), ${formatLength(value.height, request.units)} above the ground`;
+  const head =
+    `(${formatLength(at[0], request.units)}, ${formatLength(at[1], request.units)}), ` +
+    `${formatLength(value.height, request.units)} above the ground`;
   const inside = value.inside === null ? '' : `\nIt lies inside ${nameOf(plan, value.inside)}.`;
   const body = value.date === null ? seasonText(value) : dayText(plan, value, request.units);
   return { ok: true, json: value, text: `${head}${inside}\n${body}\n` };
@@ -54,22 +67,40 @@ function dayText(plan: Plan, day: SpotDayResult, units: Units): string {
 function seasonText(season: SpotSeasonResult): string {
   const months = new Map<string, Nine[]>();
   for (const day of season.days) months.set(day.date.slice(0, 7), [...(months.get(day.date.slice(0, 7)) ?? []), day]);
-  const mean = (days: readonly Nine[], key: keyof Nine) => (days.reduce((sum, day) => sum + day[key], 0) / days.length).toFixed(1);
+  const mean = (days: readonly Nine[], key: keyof Nine) =>
+    (days.reduce((sum, day) => sum + day[key], 0) / days.length).toFixed(1);
   const rows = [...months].map(([month, days]) => [
-    month, String(days.length), mean(days, 'sunHours'), mean(days, 'hotHours'), mean(days, 'beamDose'), mean(days, 'hotLoad'), mean(days, 'dailyLight'),
+    month,
+    String(days.length),
+    mean(days, 'sunHours'),
+    mean(days, 'hotHours'),
+    mean(days, 'beamDose'),
+    mean(days, 'hotLoad'),
+    mean(days, 'dailyLight'),
   ]);
   const head = ['month', 'days', 'sun hours', 'hot hours', 'beam dose MJ/m²', 'hot load MJ/m²', 'light mol/m²'];
-  return `mean of the season’s ${season.days.length} days\n\n${nineText(season.season)}\n\n${table(head, rows, [1, 2, 3, 4, 5, 6])}`;
+  return (
+    `mean of the season’s ${season.days.length} ` +
+    `days\n\n${nineText(season.season)}\n\n${table(head, rows, [1, 2, 3, 4, 5, 6])}`
+  );
 }
 
 function nineText(nine: Nine): string {
   return table(
     ['quantity', 'a day'],
     [
-      ['sun hours', `${nine.sunHours.toFixed(2)} h (${nine.morningHours.toFixed(2)} before solar noon, ${nine.afternoonHours.toFixed(2)} after)`],
+      [
+        'sun hours',
+        `${nine.sunHours.toFixed(2)} h (${nine.morningHours.toFixed(2)} before solar noon, ` +
+          `${nine.afternoonHours.toFixed(2)} after)`,
+      ],
       ['hot hours', `${nine.hotHours.toFixed(2)} h`],
       ['beam dose', `${nine.beamDose.toFixed(2)} MJ/m²`],
-      ['hot load', `${nine.hotLoad.toFixed(2)} MJ/m², ${GRADE_WORDS[nine.grade - 1]} (grade ${nine.grade} of 5, this project’s own index)`],
+      [
+        'hot load',
+        `${nine.hotLoad.toFixed(2)} MJ/m², ${GRADE_WORDS[nine.grade - 1]} (grade ${nine.grade} of 5, this ` +
+          `project’s own index)`,
+      ],
       ['daily light', `${nine.dailyLight.toFixed(1)} mol/m²`],
       ['sky view', `${Math.round(nine.skyView * 100)} %`],
     ],

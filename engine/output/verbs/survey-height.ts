@@ -1,9 +1,16 @@
 import { DEFAULTS, upBearingOf } from '../../plan/defaults.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { Estimate, Finding } from '../../survey/estimate.ts';
-import { heightOfEdge, heightOfTop, heightOfTree, type Slope, slopeFromPole, slopeFromTime } from '../../survey/height.ts';
+import {
+  heightOfEdge,
+  heightOfTop,
+  heightOfTree,
+  type Slope,
+  slopeFromPole,
+  slopeFromTime,
+} from '../../survey/height/height.ts';
 import { defaultPm } from '../../survey/known-by.ts';
-import { heightByCourses } from '../../survey/wall-height.ts';
+import { heightByCourses } from '../../survey/height/wall-height.ts';
 import { PLACE_OPTIONS, placeOf } from './survey-place.ts';
 import { numberGiven, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -15,17 +22,59 @@ export const surveyHeight: Verb = {
   plan: 'optional',
   common: ['units'],
   options: [
-    { name: 'distance', kind: 'length', placeholder: 'M', summary: "from its foot to the shadow's far tip; of an edge, at right angles", min: 0 },
+    {
+      name: 'distance',
+      kind: 'length',
+      placeholder: 'M',
+      summary: "from its foot to the shadow's far tip; of an edge, at right angles",
+      min: 0,
+    },
     { name: 'when', kind: 'text', placeholder: 'YYYY-MM-DDTHH:MM', summary: "the minute, by the place's clocks" },
-    { name: 'minutes', kind: 'number', placeholder: 'N', summary: 'how far the minute may be off', min: 0, minIncluded: true, max: 60 },
+    {
+      name: 'minutes',
+      kind: 'number',
+      placeholder: 'N',
+      summary: 'how far the minute may be off',
+      min: 0,
+      minIncluded: true,
+      max: 60,
+    },
     { name: 'pole', kind: 'length', placeholder: 'M', summary: 'instead of the minute: a pole beside it', min: 0 },
     { name: 'pole-shadow', kind: 'length', placeholder: 'M', summary: "and the pole's shadow", min: 0 },
-    { name: 'shape', kind: 'text', placeholder: 'SHAPE', summary: `${SHAPES.join(', ')}; a crown's tip is not thrown by its top`, choices: SHAPES },
+    {
+      name: 'shape',
+      kind: 'text',
+      placeholder: 'SHAPE',
+      summary: `${SHAPES.join(', ')}; a crown's tip is not thrown by its top`,
+      choices: SHAPES,
+    },
     { name: 'crown-width', kind: 'length', placeholder: 'M', summary: "of a tree's crown", min: 0 },
-    { name: 'crown-base', kind: 'length', placeholder: 'M', summary: 'where its crown begins', min: 0, minIncluded: true },
+    {
+      name: 'crown-base',
+      kind: 'length',
+      placeholder: 'M',
+      summary: 'where its crown begins',
+      min: 0,
+      minIncluded: true,
+    },
     { name: 'tree', kind: 'text', placeholder: 'ID', summary: "a tree of the plan: its shape, crown's width and base" },
-    { name: 'facing', kind: 'number', placeholder: 'DEGREES', summary: 'of an edge: true bearing from the wall towards its shadow', min: 0, minIncluded: true, max: 360 },
-    { name: 'courses', kind: 'number', placeholder: 'N', summary: 'of a wall: rows of brick or block', min: 0, integer: true },
+    {
+      name: 'facing',
+      kind: 'number',
+      placeholder: 'DEGREES',
+      summary: 'of an edge: true bearing from the wall towards its shadow',
+      min: 0,
+      minIncluded: true,
+      max: 360,
+    },
+    {
+      name: 'courses',
+      kind: 'number',
+      placeholder: 'N',
+      summary: 'of a wall: rows of brick or block',
+      min: 0,
+      integer: true,
+    },
     { name: 'course', kind: 'length', placeholder: 'M', summary: 'one row with its joint', min: 0 },
     { name: 'cap', kind: 'length', placeholder: 'M', summary: 'the coping on top', min: 0, minIncluded: true },
     ...PLACE_OPTIONS,
@@ -44,7 +93,8 @@ export const surveyHeight: Verb = {
       return told(request, heightByCourses(courses, course, numberGiven(request, 'cap')), 'courses');
     }
     const distance = numberGiven(request, 'distance');
-    if (distance === undefined) return refuseOption('distance', "Give the shadow's length with --distance, or count with --courses.");
+    if (distance === undefined)
+      return refuseOption('distance', "Give the shadow's length with --distance, or count with --courses.");
     const slope = slopeOf(request);
     if ('problem' in slope) return slope.problem;
     if (!slope.ok) return refuseOption(textGiven(request, 'when') === undefined ? 'pole' : 'when', slope.reason);
@@ -56,9 +106,16 @@ function slopeOf(request: VerbRequest): Finding<Slope> | { readonly problem: Ver
   const pole = numberGiven(request, 'pole');
   const poleShadow = numberGiven(request, 'pole-shadow');
   if (pole !== undefined && poleShadow !== undefined) return slopeFromPole(taped(pole), taped(poleShadow));
-  if (pole !== undefined || poleShadow !== undefined) return { problem: refuseOption('pole-shadow', 'Give both --pole and --pole-shadow.') };
+  if (pole !== undefined || poleShadow !== undefined)
+    return { problem: refuseOption('pole-shadow', 'Give both --pole and --pole-shadow.') };
   const when = textGiven(request, 'when');
-  if (when === undefined) return { problem: refuseOption('when', 'Give the minute with --when, as 2026-05-02T10:00, or a pole with --pole and --pole-shadow.') };
+  if (when === undefined)
+    return {
+      problem: refuseOption(
+        'when',
+        'Give the minute with --when, as 2026-05-02T10:00, or a pole with --pole and --pole-shadow.',
+      ),
+    };
   const given = placeOf(request);
   return given.ok ? slopeFromTime(given.place, when, numberGiven(request, 'minutes')) : { problem: given };
 }
@@ -76,15 +133,28 @@ function shaped(request: VerbRequest, slope: Slope, distance: Estimate): VerbRes
   }
   const width = numberGiven(request, 'crown-width') ?? (tree?.kind === 'tree' ? tree.crownWidth : undefined);
   const base = numberGiven(request, 'crown-base') ?? (tree?.kind === 'tree' ? tree.crownBase : undefined);
-  if (width === undefined || base === undefined) return refuseOption(width === undefined ? 'crown-width' : 'crown-base', 'A crown needs --crown-width and --crown-base, or --tree ID of a plan.');
+  if (width === undefined || base === undefined)
+    return refuseOption(
+      width === undefined ? 'crown-width' : 'crown-base',
+      'A crown needs --crown-width and --crown-base, or --tree ID of a plan.',
+    );
   // A crown's width and foot are told by eye from below, not taped.
-  return told(request, heightOfTree(slope, distance, shape as 'round' | 'cone' | 'column', byEye(width), byEye(base)), 'distance');
+  return told(
+    request,
+    heightOfTree(slope, distance, shape as 'round' | 'cone' | 'column', byEye(width), byEye(base)),
+    'distance',
+  );
 }
 
 function told(request: VerbRequest, finding: Finding<Estimate>, option: string): VerbResult {
   if (!finding.ok) return refuseOption(option, finding.reason);
   const { value, pm } = finding.value;
-  return { ok: true, json: { height: value, pm, notes: finding.notes }, text: `${formatLength(value, request.units)} high (± ${formatLength(pm, request.units)})\n`, notes: finding.notes };
+  return {
+    ok: true,
+    json: { height: value, pm, notes: finding.notes },
+    text: `${formatLength(value, request.units)} high (± ${formatLength(pm, request.units)})\n`,
+    notes: finding.notes,
+  };
 }
 
 function facingHelp(request: VerbRequest): string {

@@ -3,7 +3,16 @@ import { checkPace, pacedLength } from '../../survey/pace.ts';
 import { pictureScale } from '../../survey/picture-scale.ts';
 import { placeFromTapes } from '../../survey/tape.ts';
 import { closeWalk, parseWalk } from '../../survey/walk.ts';
-import { numberGiven, pointGiven, pointsGiven, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import {
+  numberGiven,
+  pointGiven,
+  pointsGiven,
+  refuseOption,
+  textGiven,
+  type Verb,
+  type VerbRequest,
+  type VerbResult,
+} from './verb.ts';
 
 export const surveyTape: Verb = {
   name: 'survey tape',
@@ -11,8 +20,23 @@ export const surveyTape: Verb = {
   plan: 'none',
   common: ['units'],
   options: [
-    { name: 'from', kind: 'point', placeholder: 'X,Y', summary: 'a point measured from; give it twice', repeatable: true, required: true },
-    { name: 'length', kind: 'length', placeholder: 'M', summary: 'the length to each, in the same order; give it twice', repeatable: true, required: true, min: 0 },
+    {
+      name: 'from',
+      kind: 'point',
+      placeholder: 'X,Y',
+      summary: 'a point measured from; give it twice',
+      repeatable: true,
+      required: true,
+    },
+    {
+      name: 'length',
+      kind: 'length',
+      placeholder: 'M',
+      summary: 'the length to each, in the same order; give it twice',
+      repeatable: true,
+      required: true,
+      min: 0,
+    },
   ],
   examples: ['survey tape --from 0,0 --from 5,0 --length 3 --length 4'],
   run(request): VerbResult {
@@ -22,9 +46,19 @@ export const surveyTape: Verb = {
     if (lengths.length !== 2) return refuseOption('length', `Two lengths are needed, and ${lengths.length} given.`);
     const finding = placeFromTapes(points[0], lengths[0], points[1], lengths[1]);
     if (!finding.ok) return refuseOption('length', finding.reason);
-    const rows = finding.value.map(({ at: [x, y], pm }) => `x ${formatLength(x, request.units)}, y ${formatLength(y, request.units)} (± ${formatLength(pm, request.units)})`);
-    const head = rows.length === 2 ? ['Two places fit; the first lies left of the line from the first point to the second:'] : [];
-    return { ok: true, json: { solutions: finding.value, notes: finding.notes }, text: [...head, ...rows, ''].join('\n'), notes: finding.notes };
+    const rows = finding.value.map(
+      ({ at: [x, y], pm }) =>
+        `x ${formatLength(x, request.units)}, y ${formatLength(y, request.units)} (± ` +
+        `${formatLength(pm, request.units)})`,
+    );
+    const head =
+      rows.length === 2 ? ['Two places fit; the first lies left of the line from the first point to the second:'] : [];
+    return {
+      ok: true,
+      json: { solutions: finding.value, notes: finding.notes },
+      text: [...head, ...rows, ''].join('\n'),
+      notes: finding.notes,
+    };
   },
 };
 
@@ -34,20 +68,43 @@ export const surveyWalk: Verb = {
   plan: 'none',
   common: ['units'],
   options: [
-    { name: 'legs', kind: 'text', placeholder: 'LEGS', summary: '"12.4 right 6.1 left 30° 4": lengths with turns between', required: true },
+    {
+      name: 'legs',
+      kind: 'text',
+      placeholder: 'LEGS',
+      summary: '"12.4 right 6.1 left 30° 4": lengths with turns between',
+      required: true,
+    },
     { name: 'start', kind: 'point', placeholder: 'X,Y', summary: 'where it begins; 0,0' },
-    { name: 'direction', kind: 'number', placeholder: 'DEGREES', summary: "of the first leg, clockwise from the plan's top; 0", min: -360, max: 360 },
+    {
+      name: 'direction',
+      kind: 'number',
+      placeholder: 'DEGREES',
+      summary: "of the first leg, clockwise from the plan's top; 0",
+      min: -360,
+      max: 360,
+    },
   ],
-  examples: ['survey walk --legs "12.4 right 6.1 right 12.6 right 6.1"', 'survey walk --legs "10 right 8 right 10 right 8.2" --start 2,3 --json'],
+  examples: [
+    'survey walk --legs "12.4 right 6.1 right 12.6 right 6.1"',
+    'survey walk --legs "10 right 8 right 10 right 8.2" --start 2,3 --json',
+  ],
   run(request): VerbResult {
     const legs = parseWalk(textGiven(request, 'legs') ?? '', request.units);
     if (!legs.ok) return refuseOption('legs', legs.reason);
     const finding = closeWalk(legs.value, pointGiven(request, 'start'), numberGiven(request, 'direction'));
     if (!finding.ok) return refuseOption('legs', finding.reason);
     const corners = finding.value.corrected ?? finding.value.walked;
-    const rows = corners.map(([x, y], index) => `  ${String(index + 1).padStart(2)}  x ${formatLength(x, request.units)}, y ${formatLength(y, request.units)}`);
+    const rows = corners.map(
+      ([x, y], index) =>
+        `  ${String(index + 1).padStart(2)}  x ${formatLength(x, request.units)}, y ${formatLength(y, request.units)}`,
+    );
     const head = finding.value.corrected === null ? 'As walked, not closed:' : 'Corners, the gap shared out:';
-    return { ok: true, json: { ...finding.value, notes: finding.notes }, text: [...finding.notes, head, ...rows, ''].join('\n') };
+    return {
+      ok: true,
+      json: { ...finding.value, notes: finding.notes },
+      text: [...finding.notes, head, ...rows, ''].join('\n'),
+    };
   },
 };
 
@@ -65,11 +122,17 @@ export const surveyPace: Verb = {
   run(request): VerbResult {
     const steps = numberGiven(request, 'steps') ?? request.plan?.site.pace?.steps;
     const length = numberGiven(request, 'length') ?? request.plan?.site.pace?.length;
-    if (steps === undefined || length === undefined) return refuseOption('steps', 'Say how long your steps are with --steps and --length.');
+    if (steps === undefined || length === undefined)
+      return refuseOption('steps', 'Say how long your steps are with --steps and --length.');
     const pace = checkPace({ steps, length });
     if (!pace.ok) return refuseOption('steps', pace.reason);
     const paced = pacedLength(numberGiven(request, 'count') ?? 0, pace.value);
-    return { ok: true, json: { length: paced.value, pm: paced.pm }, text: `${formatLength(paced.value, request.units)} (± ${formatLength(paced.pm, request.units)}, paced)\n`, notes: pace.notes };
+    return {
+      ok: true,
+      json: { length: paced.value, pm: paced.pm },
+      text: `${formatLength(paced.value, request.units)} (± ${formatLength(paced.pm, request.units)}, paced)\n`,
+      notes: pace.notes,
+    };
   },
 };
 
@@ -79,7 +142,14 @@ export const surveyScale: Verb = {
   plan: 'none',
   common: ['units'],
   options: [
-    { name: 'pixels', kind: 'number', placeholder: 'N', summary: 'between two points of the picture', required: true, min: 0 },
+    {
+      name: 'pixels',
+      kind: 'number',
+      placeholder: 'N',
+      summary: 'between two points of the picture',
+      required: true,
+      min: 0,
+    },
     { name: 'length', kind: 'length', placeholder: 'M', summary: 'between them on the ground', required: true, min: 0 },
     { name: 'width', kind: 'number', placeholder: 'N', summary: 'of the picture, in pixels', min: 0 },
     { name: 'check-pixels', kind: 'number', placeholder: 'N', summary: 'between two other points', min: 0 },
@@ -94,8 +164,14 @@ export const surveyScale: Verb = {
     const finding = pictureScale(known, width ?? 0, check ?? undefined);
     if (!finding.ok) return refuseOption('pixels', finding.reason);
     const { metresPerPixel } = finding.value;
-    const whole = width === undefined ? '' : `; the picture is ${formatLength(finding.value.width, request.units)} wide`;
-    return { ok: true, json: { ...finding.value, width: width === undefined ? null : finding.value.width, notes: finding.notes }, text: `${(metresPerPixel * 1000).toFixed(1)} mm a pixel${whole}\n`, notes: finding.notes };
+    const whole =
+      width === undefined ? '' : `; the picture is ${formatLength(finding.value.width, request.units)} wide`;
+    return {
+      ok: true,
+      json: { ...finding.value, width: width === undefined ? null : finding.value.width, notes: finding.notes },
+      text: `${(metresPerPixel * 1000).toFixed(1)} mm a pixel${whole}\n`,
+      notes: finding.notes,
+    };
   },
 };
 

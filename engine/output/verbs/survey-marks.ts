@@ -1,10 +1,10 @@
-import { dateWords } from '../../advice/season-words.ts';
-import { shadowMarks } from '../../advice/shadow-marks.ts';
-import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/shadow-marks-types.ts';
-import { nameOf } from '../../load/names.ts';
+import { dateWords } from '../../advice/year/season/words.ts';
+import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
+import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
+import { nameOf } from '../../load/verdict/names.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { formatLength, parseNumber, type Units } from '../../plan/units.ts';
-import { table, wrapped } from '../plain-text.ts';
+import { table, wrapped } from '../text/plain-text.ts';
 import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 const FORM = 'ID@X,Y@YYYY-MM-DDTHH:MM';
@@ -14,11 +14,22 @@ export const surveyMarks: Verb = {
   summary: 'edges of shadows as found on the ground against those of the plan: north or a height, what to correct',
   plan: 'required',
   common: ['option', 'units'],
-  options: [{ name: 'mark', kind: 'text', placeholder: FORM, summary: "what threw the shadow, where its edge lay, the minute by the place's clocks; again for each mark", required: true, repeatable: true }],
+  options: [
+    {
+      name: 'mark',
+      kind: 'text',
+      placeholder: FORM,
+      summary: "what threw the shadow, where its edge lay, the minute by the place's clocks; again for each mark",
+      required: true,
+      repeatable: true,
+    },
+  ],
   examples: [
     'survey marks demo --mark east-house@3.25,4@2026-05-02T10:40',
-    'survey marks demo --mark east-house@3.25,4@2026-05-02T10:40 --mark west-wall@3.64,1.65@2026-05-02T18:30 --mark orange@5.11,4.22@2026-05-02T17:00 --json',
-  ],  run: runMarks,
+    'survey marks demo --mark east-house@3.25,4@2026-05-02T10:40 --mark west-wall@3.64,1.65@2026-05-02T18:30 ' +
+      '--mark orange@5.11,4.22@2026-05-02T17:00 --json',
+  ],
+  run: runMarks,
 };
 
 function runMarks(request: VerbRequest): VerbResult {
@@ -26,9 +37,18 @@ function runMarks(request: VerbRequest): VerbResult {
   const read = textsGiven(request, 'mark').map(markFrom);
   const problems = read.filter((each): each is Problem => 'severity' in each);
   if (problems.length > 0) return { ok: false, problems };
-  const outcome = shadowMarks(plan, read.filter((each): each is ShadowMark => 'feature' in each), request.units);
-  if (!outcome.ok) return { ok: false, problems: outcome.problems.map((problem) => ({ ...problem, pointer: '--mark' })) };
-  return { ok: true, json: outcome.value, text: marksText(plan, outcome.value, request.units, Math.max(60, request.page.columns)) };
+  const outcome = shadowMarks(
+    plan,
+    read.filter((each): each is ShadowMark => 'feature' in each),
+    request.units,
+  );
+  if (!outcome.ok)
+    return { ok: false, problems: outcome.problems.map((problem) => ({ ...problem, pointer: '--mark' })) };
+  return {
+    ok: true,
+    json: outcome.value,
+    text: marksText(plan, outcome.value, request.units, Math.max(60, request.page.columns)),
+  };
 }
 
 /** A name may hold the sign that parts it from the place. */
@@ -37,7 +57,11 @@ function markFrom(typed: string): ShadowMark | Problem {
   const [place, when] = parts.slice(-2);
   const [x, y, ...more] = (place ?? '').split(',').map(parseNumber);
   if (parts.length < 3 || x === null || y === null || y === undefined || more.length > 0) {
-    return { pointer: '--mark', message: `--mark wants ${FORM}, as house@3,5@2026-05-02T11:00; got "${typed}".`, severity: 'error' };
+    return {
+      pointer: '--mark',
+      message: `--mark wants ${FORM}, as house@3,5@2026-05-02T11:00; got "${typed}".`,
+      severity: 'error',
+    };
   }
   return { feature: parts.slice(0, -2).join('@'), at: [x, y], when };
 }
@@ -46,11 +70,25 @@ function marksText(plan: Plan, { marks, together }: ShadowMarksResult, units: Un
   const rows = marks.map((check, k) => markRow(plan, check, k, units));
   const list = table(['', 'shadow of', 'marked at', 'when', 'off the plan’s edge'], rows, [4]);
   const sentences = marks.map(({ sentence }, k) => wrapped(`${k + 1}. ${sentence}`, columns));
-  const all = together === null ? (marks.length < 3 ? 'Three marks or more, of several things and hours, are fitted together: they tell north from heights.' : '') : together.sentence;
+  const all =
+    together === null
+      ? marks.length < 3
+        ? 'Three marks or more, of several things and hours, are fitted together: they tell north from heights.'
+        : ''
+      : together.sentence;
   return `${[list, sentences.join('\n'), wrapped(all, columns, '')].filter((part) => part !== '').join('\n\n')}\n`;
 }
 
 function markRow(plan: Plan, { mark, residual }: MarkCheck, k: number, units: Units): string[] {
-  const off = residual === null ? 'none near' : `${formatLength(Math.abs(residual) / 100, units)} ${residual > 0 ? 'outside' : 'inside'}`;
-  return [String(k + 1), nameOf(plan, mark.feature), mark.at.map((each) => formatLength(each, units)).join(', '), `${dateWords(mark.when.slice(0, 10))}, ${mark.when.slice(11)}`, off];
+  const off =
+    residual === null
+      ? 'none near'
+      : `${formatLength(Math.abs(residual) / 100, units)} ${residual > 0 ? 'outside' : 'inside'}`;
+  return [
+    String(k + 1),
+    nameOf(plan, mark.feature),
+    mark.at.map((each) => formatLength(each, units)).join(', '),
+    `${dateWords(mark.when.slice(0, 10))}, ${mark.when.slice(11)}`,
+    off,
+  ];
 }

@@ -1,13 +1,21 @@
 import type { Problem } from '../../plan/types.ts';
-import { parseCoordinates } from '../../survey/coordinates.ts';
-import { declinationAt } from '../../survey/declination.ts';
-import { ELEVATION_NOTE, placeCheckLine, placeNotes } from '../../survey/place.ts';
-import { findTowns, nearestTown, type Town } from '../../survey/places.ts';
-import type { Place } from '../../survey/sun-at.ts';
-import { zoneAt } from '../../survey/zone-at.ts';
+import { parseCoordinates } from '../../survey/place/coordinates.ts';
+import { declinationAt } from '../../survey/north/declination.ts';
+import { ELEVATION_NOTE, placeCheckLine, placeNotes } from '../../survey/place/place.ts';
+import { findTowns, nearestTown, type Town } from '../../survey/place/places.ts';
+import type { Place } from '../../survey/place/sun-at.ts';
+import { zoneAt } from '../../survey/place/zone-at.ts';
 import { isTimeZone } from '../../sun/zone.ts';
-import { wrapped } from '../plain-text.ts';
-import { numberGiven, type OptionSpec, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { wrapped } from '../text/plain-text.ts';
+import {
+  numberGiven,
+  type OptionSpec,
+  refuseOption,
+  textGiven,
+  type Verb,
+  type VerbRequest,
+  type VerbResult,
+} from './verb.ts';
 
 /** Taken where neither a plan nor `--year` says: the sun of one year is another's to a minute. */
 const ANY_YEAR = 2026;
@@ -17,28 +25,49 @@ export const PLACE_OPTIONS: readonly OptionSpec[] = [
   { name: 'at', kind: 'text', placeholder: 'LAT,LON', summary: 'the place: "37.88, -4.78" or "37°53′N 4°47′W"' },
   { name: 'town', kind: 'text', placeholder: 'NAME', summary: 'the place: a town of the built-in list' },
   { name: 'zone', kind: 'text', placeholder: 'ZONE', summary: 'its time zone, where the one found is not right' },
-  { name: 'year', kind: 'number', placeholder: 'YYYY', summary: "the year; else the plan's", min: 1900, minIncluded: true, max: 2100, integer: true },
+  {
+    name: 'year',
+    kind: 'number',
+    placeholder: 'YYYY',
+    summary: "the year; else the plan's",
+    min: 1900,
+    minIncluded: true,
+    max: 2100,
+    integer: true,
+  },
 ];
 
-export type PlaceGiven = { readonly ok: true; readonly place: Place; readonly town?: Town } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type PlaceGiven =
+  | { readonly ok: true; readonly place: Place; readonly town?: Town }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** The place that a request means: typed, a town's, or the plan's. */
 export function placeOf(request: VerbRequest): PlaceGiven {
   const zone = textGiven(request, 'zone');
-  if (zone !== undefined && !isTimeZone(zone)) return refusal('zone', `"${zone}" is not a known time zone: it looks like "Europe/Madrid".`);
+  if (zone !== undefined && !isTimeZone(zone))
+    return refusal('zone', `"${zone}" is not a known time zone: it looks like "Europe/Madrid".`);
   const typed = textGiven(request, 'at');
   if (typed !== undefined) {
     const found = parseCoordinates(typed);
     if (!found.ok) return refusal('at', found.reason);
-    return { ok: true, place: { ...found.value, timeZone: zone ?? zoneAt(found.value.latitude, found.value.longitude) } };
+    return {
+      ok: true,
+      place: { ...found.value, timeZone: zone ?? zoneAt(found.value.latitude, found.value.longitude) },
+    };
   }
   const named = textGiven(request, 'town');
   if (named !== undefined) {
     const [town] = findTowns(named, 1);
-    if (town === undefined) return refusal('town', `No town "${named}" is in the built-in list: give the place with --at "LAT, LON".`);
-    return { ok: true, place: { latitude: town.latitude, longitude: town.longitude, timeZone: zone ?? town.timeZone }, town };
+    if (town === undefined)
+      return refusal('town', `No town "${named}" is in the built-in list: give the place with --at "LAT, LON".`);
+    return {
+      ok: true,
+      place: { latitude: town.latitude, longitude: town.longitude, timeZone: zone ?? town.timeZone },
+      town,
+    };
   }
-  if (request.plan === undefined) return refusal('at', 'Give a PLAN, or the place with --at "LAT, LON" or --town NAME.');
+  if (request.plan === undefined)
+    return refusal('at', 'Give a PLAN, or the place with --at "LAT, LON" or --town NAME.');
   const { latitude, longitude, timeZone, elevation } = request.plan.site;
   return { ok: true, place: { latitude, longitude, timeZone: zone ?? timeZone, elevation } };
 }
@@ -62,15 +91,25 @@ export const surveyPlace: Verb = {
     const { declination, notes } = declinationAt(latitude, longitude, elevation, year);
     const check = placeCheckLine(given.place, year);
     const near = nearestTown(latitude, longitude);
-    const needle = `A compass needle points ${Math.abs(declination).toFixed(1)}° ${declination < 0 ? 'west' : 'east'} of true north here in ${year}.`;
+    const needle =
+      `A compass needle points ${Math.abs(declination).toFixed(1)}° ` +
+      `${declination < 0 ? 'west' : 'east'} of true north here in ${year}.`;
     const text = [
       `Latitude ${degrees(latitude)}, longitude ${degrees(longitude)}, time zone ${timeZone}`,
-      `Nearest town of the list: ${near.town.name}, ${near.town.country}, ${near.kilometres < 1 ? 'here' : `${near.kilometres.toFixed(0)} km away`}`,
+      `Nearest town of the list: ${near.town.name}, ${near.town.country}, ` +
+        `${near.kilometres < 1 ? 'here' : `${near.kilometres.toFixed(0)} km away`}`,
       check,
       needle,
       ELEVATION_NOTE,
-    ].map((line) => `${wrapped(line, request.page.columns)}\n`).join('');
-    return { ok: true, json: { latitude, longitude, timeZone, declination, nearest: near, check }, text, notes: [...placeNotes(latitude), ...notes] };
+    ]
+      .map((line) => `${wrapped(line, request.page.columns)}\n`)
+      .join('');
+    return {
+      ok: true,
+      json: { latitude, longitude, timeZone, declination, nearest: near, check },
+      text,
+      notes: [...placeNotes(latitude), ...notes],
+    };
   },
 };
 

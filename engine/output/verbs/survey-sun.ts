@@ -1,22 +1,31 @@
 import { upBearingOf } from '../../plan/defaults.ts';
 import { formatLength } from '../../plan/units.ts';
-import { CLIMATE_TYPES } from '../../survey/climate-types.ts';
-import { askedMonth, climateTypeOf, likelyClimate, roughClimate } from '../../survey/rough-climate.ts';
-import { shadowTable } from '../../survey/shadow-table.ts';
-import { dayWords, monthWord } from '../../survey/sun-at.ts';
+import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
+import { askedMonth, climateTypeOf, likelyClimate, roughClimate } from '../../survey/climate/rough-climate.ts';
+import { shadowTable } from '../../survey/height/shadow-table.ts';
+import { dayWords, monthWord } from '../../survey/place/sun-at.ts';
 import { dateIn } from '../../sun/calendar.ts';
-import { table, wrapped } from '../plain-text.ts';
+import { table, wrapped } from '../text/plain-text.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
 import { numberGiven, refuseOption, textGiven, type Verb, type VerbResult } from './verb.ts';
 
 export const surveyShadows: Verb = {
   name: 'survey shadows',
-  summary: "the shadow of an upright stick through a day: where it points and how long it is",
+  summary: 'the shadow of an upright stick through a day: where it points and how long it is',
   plan: 'optional',
   common: ['date', 'units'],
   options: [
     { name: 'stick', kind: 'length', placeholder: 'M', summary: 'how high it stands; 1 m', min: 0 },
-    { name: 'every', kind: 'number', placeholder: 'MINUTES', summary: 'between rows; 30', min: 1, minIncluded: true, max: 240, integer: true },
+    {
+      name: 'every',
+      kind: 'number',
+      placeholder: 'MINUTES',
+      summary: 'between rows; 30',
+      min: 1,
+      minIncluded: true,
+      max: 240,
+      integer: true,
+    },
     ...PLACE_OPTIONS,
   ],
   examples: ['survey shadows demo --date 05-02', 'survey shadows --town adelaide --date 12-21 --every 60 --json'],
@@ -27,10 +36,27 @@ export const surveyShadows: Verb = {
     const date = dateIn(yearOf(request), request.period.date);
     if (date === null) return refuseOption('date', `${yearOf(request)} has no day ${request.period.date}.`);
     const stick = numberGiven(request, 'stick') ?? 1;
-    const rows = shadowTable(given.place, date, request.plan === undefined ? 0 : upBearingOf(request.plan), stick, numberGiven(request, 'every'));
-    const head = `Shadow of a stick ${formatLength(stick, request.units)} high on ${dayWords(date)} (${given.place.timeZone}), while the sun stands 5° high or more`;
-    const cells = rows.map(({ clock, bearing, direction, length }) => [clock, `${bearing.toFixed(0)}°`, `${direction.toFixed(0)}°`, formatLength(length, request.units)]);
-    return { ok: true, json: { date, stick, rows }, text: `${wrapped(head, request.page.columns)}\n${table(['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n` };
+    const rows = shadowTable(
+      given.place,
+      date,
+      request.plan === undefined ? 0 : upBearingOf(request.plan),
+      stick,
+      numberGiven(request, 'every'),
+    );
+    const head =
+      `Shadow of a stick ${formatLength(stick, request.units)} high on ${dayWords(date)} ` +
+      `(${given.place.timeZone}), while the sun stands 5° high or more`;
+    const cells = rows.map(({ clock, bearing, direction, length }) => [
+      clock,
+      `${bearing.toFixed(0)}°`,
+      `${direction.toFixed(0)}°`,
+      formatLength(length, request.units),
+    ]);
+    return {
+      ok: true,
+      json: { date, stick, rows },
+      text: `${wrapped(head, request.page.columns)}\n${table(['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
+    };
   },
 };
 
@@ -40,10 +66,30 @@ export const surveyClimate: Verb = {
   plan: 'optional',
   common: [],
   options: [
-    { name: 'type', kind: 'text', placeholder: 'TYPE', summary: 'a climate type; else the likely one of the place', choices: CLIMATE_TYPES.map(({ id }) => id) },
-    { name: 'high', kind: 'number', placeholder: '°C', summary: 'usual high of July (January in the south)', min: -60, max: 70 },
+    {
+      name: 'type',
+      kind: 'text',
+      placeholder: 'TYPE',
+      summary: 'a climate type; else the likely one of the place',
+      choices: CLIMATE_TYPES.map(({ id }) => id),
+    },
+    {
+      name: 'high',
+      kind: 'number',
+      placeholder: '°C',
+      summary: 'usual high of July (January in the south)',
+      min: -60,
+      max: 70,
+    },
     { name: 'low', kind: 'number', placeholder: '°C', summary: 'usual low of that month', min: -60, max: 70 },
-    { name: 'hottest', kind: 'number', placeholder: '°C', summary: 'high of the hottest day last year', min: -60, max: 70 },
+    {
+      name: 'hottest',
+      kind: 'number',
+      placeholder: '°C',
+      summary: 'high of the hottest day last year',
+      min: -60,
+      max: 70,
+    },
     ...PLACE_OPTIONS,
   ],
   examples: ['survey climate --town phoenix', 'survey climate --at "-34.45, 140.57" --high 32 --low 15.5 --hottest 46'],
@@ -55,12 +101,19 @@ export const surveyClimate: Verb = {
     const [high, low, hottest] = ['high', 'low', 'hottest'].map((name) => numberGiven(request, name));
     const known = high === undefined || low === undefined || hottest === undefined ? undefined : { high, low, hottest };
     if (known === undefined && (high ?? low ?? hottest) !== undefined) {
-      return refuseOption('high', `Give all three: --high and --low of ${monthWord(askedMonth(latitude))}, and --hottest.`);
+      return refuseOption(
+        'high',
+        `Give all three: --high and --low of ${monthWord(askedMonth(latitude))}, and --hottest.`,
+      );
     }
     const finding = roughClimate(type, latitude, known);
     if (!finding.ok) return refuseOption('high', finding.reason);
     const rows = finding.value.months.map(({ month, high: top, low: bottom, humidity = 0, sunshine = 0 }) => [
-      monthWord(month), `${top.toFixed(0)} °C`, `${bottom.toFixed(0)} °C`, `${humidity} %`, `${(sunshine * 100).toFixed(0)} %`,
+      monthWord(month),
+      `${top.toFixed(0)} °C`,
+      `${bottom.toFixed(0)} °C`,
+      `${humidity} %`,
+      `${(sunshine * 100).toFixed(0)} %`,
     ]);
     const months = table(['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
     const text = `${type.name} (rough)\n${months}\nHottest day ${finding.value.heatwaveHigh} °C\n`;

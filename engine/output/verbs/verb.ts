@@ -27,7 +27,8 @@ export interface Verb {
 export type CommonOption = 'date' | 'heatwave' | 'option' | 'weather' | 'units';
 
 /**
- * `flag` takes no value; `number` a finite number inside its bounds; `length` metres, or feet and inches as people write them;
+ * `flag` takes no value; `number` a finite number inside its bounds; `length` metres, or feet and inches as people
+ * write them;
  * `point` X,Y in metres (negative too); `text` anything, checked by the verb.
  */
 export type OptionKind = 'flag' | 'number' | 'length' | 'point' | 'text';
@@ -80,7 +81,10 @@ export type VerbResult =
       readonly ok: true;
       /** Printed with `--json`. */
       readonly json: unknown;
-      /** Printed without: a table for people, or the other format that an option asked for (CSV, GeoJSON, iCalendar, HTML). */
+      /**
+       * Printed without: a table for people, or the other format that an option asked for (CSV, GeoJSON, iCalendar,
+       * HTML).
+       */
       readonly text: string;
       /** Warnings and remarks for standard error, one line each. */
       readonly notes?: readonly string[];

@@ -16,7 +16,9 @@ const suns = fc.record({
   monthDay: fc.constantFrom('01-10', '05-01', '07-01', '12-01'),
 });
 const points = fc.tuple(
-  fc.double({ min: -9, max: 9, noNaN: true }), fc.double({ min: -7, max: 7, noNaN: true }), fc.double({ min: 0, max: 3, noNaN: true }),
+  fc.double({ min: -9, max: 9, noNaN: true }),
+  fc.double({ min: -7, max: 7, noNaN: true }),
+  fc.double({ min: 0, max: 3, noNaN: true }),
 );
 
 const GRID = { x0: -8.37, y0: -6.21, cell: 0.61, columns: 27, rows: 20, height: 0.43 };
@@ -64,9 +66,13 @@ describe('laws of shade', () => {
   test('a taller wall lights no cell', () => {
     fc.assert(
       fc.property(plans, fc.double({ min: 0.01, max: 2, noNaN: true }), (plan, more) => {
-        const taller = plan.features.map((feature) => (feature.kind === 'wall' ? { ...feature, height: feature.height + more } : feature));
+        const taller = plan.features.map((feature) =>
+          feature.kind === 'wall' ? { ...feature, height: feature.height + more } : feature,
+        );
         const before = sunOf(plan);
-        sunOf(withFeatures(plan, taller)).forEach((sun, index) => expect(sun).toBeLessThanOrEqual(before[index] + 1e-9));
+        sunOf(withFeatures(plan, taller)).forEach((sun, index) =>
+          expect(sun).toBeLessThanOrEqual(before[index] + 1e-9),
+        );
       }),
       { ...RUNS, numRuns: 80 },
     );
@@ -75,13 +81,19 @@ describe('laws of shade', () => {
   test('turning the yard clockwise and lowering upBearing by as much changes no share', () => {
     let changed = 0;
     fc.assert(
-      fc.property(plans, points, suns, fc.double({ min: -180, max: 180, noNaN: true }), (plan, [x, y, z], { azimuth, altitude, monthDay }, turn) => {
-        const [tx, ty] = turnedPoint([x, y], turn);
-        const before = castRay(buildScene(plan), [x, y, z], azimuth, altitude, monthDay);
-        const after = castRay(buildScene(turnedPlan(plan, turn)), [tx, ty, z], azimuth, altitude, monthDay);
-        expect(after.share).toBeCloseTo(before.share, 9);
-        if (before.share < 1) changed++;
-      }),
+      fc.property(
+        plans,
+        points,
+        suns,
+        fc.double({ min: -180, max: 180, noNaN: true }),
+        (plan, [x, y, z], { azimuth, altitude, monthDay }, turn) => {
+          const [tx, ty] = turnedPoint([x, y], turn);
+          const before = castRay(buildScene(plan), [x, y, z], azimuth, altitude, monthDay);
+          const after = castRay(buildScene(turnedPlan(plan, turn)), [tx, ty, z], azimuth, altitude, monthDay);
+          expect(after.share).toBeCloseTo(before.share, 9);
+          if (before.share < 1) changed++;
+        },
+      ),
       RUNS,
     );
     expect(changed).toBeGreaterThan(100);
@@ -100,10 +112,40 @@ describe('laws of shade', () => {
 
   test('cloth of density 0, crowns and hedges that let all through, change nothing', () => {
     const nothing: Feature[] = [
-      { id: 'roof', kind: 'canopy', center: [0.4, 1], length: 6, width: 8, turn: 20, height: 2.4, rise: 0.3, density: 0, drops: [{ side: 'right', depth: 1, density: 0 }] },
-      { id: 'cloth', kind: 'screen', path: [[-4, -3], [3, -2.5]], height: 2, density: 0 },
+      {
+        id: 'roof',
+        kind: 'canopy',
+        center: [0.4, 1],
+        length: 6,
+        width: 8,
+        turn: 20,
+        height: 2.4,
+        rise: 0.3,
+        density: 0,
+        drops: [{ side: 'right', depth: 1, density: 0 }],
+      },
+      {
+        id: 'cloth',
+        kind: 'screen',
+        path: [
+          [-4, -3],
+          [3, -2.5],
+        ],
+        height: 2,
+        density: 0,
+      },
       { id: 'bare', kind: 'tree', at: [2, -1], height: 5, crownWidth: 4, crownBase: 0, openness: 1 },
-      { id: 'gaps', kind: 'hedge', path: [[-6, 2], [5, 3]], height: 2, thickness: 0.6, openness: 1 },
+      {
+        id: 'gaps',
+        kind: 'hedge',
+        path: [
+          [-6, 2],
+          [5, 3],
+        ],
+        height: 2,
+        thickness: 0.6,
+        openness: 1,
+      },
     ];
     fc.assert(
       fc.property(plans, (plan) => {
@@ -114,8 +156,23 @@ describe('laws of shade', () => {
   });
 
   test('two features on one spot multiply', () => {
-    const screen = (id: string, density: number): Feature => ({ id, kind: 'screen', path: [[-3, -1.2], [3, -1.2]], height: 2.3, density });
-    const { share } = castRay(buildScene(emptyPlan([screen('a', 0.3), screen('b', 0.6)])), [0.2, 0, 0.4], 180, 35, '07-01');
+    const screen = (id: string, density: number): Feature => ({
+      id,
+      kind: 'screen',
+      path: [
+        [-3, -1.2],
+        [3, -1.2],
+      ],
+      height: 2.3,
+      density,
+    });
+    const { share } = castRay(
+      buildScene(emptyPlan([screen('a', 0.3), screen('b', 0.6)])),
+      [0.2, 0, 0.4],
+      180,
+      35,
+      '07-01',
+    );
     expect(share).toBeCloseTo(0.7 * 0.4, 12);
   });
 });

@@ -6,15 +6,41 @@ import { emptyPlan } from './random-plans.ts';
 
 const DAY = '07-01';
 
-function shareOf(features: readonly Feature[], point: [number, number, number], azimuth: number, altitude: number, monthDay = DAY): number {
+function shareOf(
+  features: readonly Feature[],
+  point: [number, number, number],
+  azimuth: number,
+  altitude: number,
+  monthDay = DAY,
+): number {
   return castRay(buildScene(emptyPlan(features)), point, azimuth, altitude, monthDay).share;
 }
 
 describe('castRay, walls and hedges', () => {
-  const hedge: Feature = { id: 'h', kind: 'hedge', path: [[-3, 2], [3, 2], [3, 6]], height: 1.5, thickness: 0.6, openness: 0.3 };
+  const hedge: Feature = {
+    id: 'h',
+    kind: 'hedge',
+    path: [
+      [-3, 2],
+      [3, 2],
+      [3, 6],
+    ],
+    height: 1.5,
+    thickness: 0.6,
+    openness: 0.3,
+  };
 
   test('a wall stops the beam below its top and not above it', () => {
-    const wall: Feature = { id: 'w', kind: 'wall', path: [[-5, -2], [5, -2]], height: 1.7, thickness: 0.2 };
+    const wall: Feature = {
+      id: 'w',
+      kind: 'wall',
+      path: [
+        [-5, -2],
+        [5, -2],
+      ],
+      height: 1.7,
+      thickness: 0.2,
+    };
     // The far face is 1.9 m away; its top stands atan(1.7/1.9) = 41.82° up.
     expect(shareOf([wall], [0, 0, 0], 180, 41.8)).toBe(0);
     expect(shareOf([wall], [0, 0, 0], 180, 41.85)).toBe(1);
@@ -22,7 +48,8 @@ describe('castRay, walls and hedges', () => {
 
   test('each separate passage through one hedge takes its share once more', () => {
     expect(shareOf([hedge], [0, 0, 0.2], 0, 20)).toBeCloseTo(0.3, 12);
-    // Along y = 4 eastward only the short leg is in the way; north-east from (−1, 0.5) it is the long leg, then the short one.
+    // Along y = 4 eastward only the short leg is in the way; north-east from (−1, 0.5) it is the long leg, then the
+    // short one.
     expect(shareOf([hedge], [0, 4, 0.2], 90, 10)).toBeCloseTo(0.3, 12);
     expect(shareOf([hedge], [-1, 0.5, 0.2], 45, 5)).toBeCloseTo(0.09, 12);
   });
@@ -32,14 +59,49 @@ describe('castRay, walls and hedges', () => {
   });
 
   test('a straight path drawn in two pieces is the straight path', () => {
-    const whole: Feature = { ...hedge, path: [[-3, 2], [3, 2]] };
-    const pieces: Feature = { ...hedge, path: [[-3, 2], [-0.4, 2], [-0.4, 2], [3, 2]] };
-    for (const azimuth of [300, 330, 0, 10, 45]) expect(shareOf([pieces], [0, 0, 0.2], azimuth, 20)).toBe(shareOf([whole], [0, 0, 0.2], azimuth, 20));
+    const whole: Feature = {
+      ...hedge,
+      path: [
+        [-3, 2],
+        [3, 2],
+      ],
+    };
+    const pieces: Feature = {
+      ...hedge,
+      path: [
+        [-3, 2],
+        [-0.4, 2],
+        [-0.4, 2],
+        [3, 2],
+      ],
+    };
+    for (const azimuth of [300, 330, 0, 10, 45])
+      expect(shareOf([pieces], [0, 0, 0.2], azimuth, 20)).toBe(shareOf([whole], [0, 0, 0.2], azimuth, 20));
   });
 
   test('ends are cut square, joints carried on by half the thickness, closed paths have no ends', () => {
-    const open: Feature = { id: 'w', kind: 'wall', path: [[0, 0], [4, 0], [4, 3], [0, 3]], height: 2, thickness: 0.4 };
-    const closed: Feature = { ...open, path: [[0, 0], [4, 0], [4, 3], [0, 3], [0, 0]] };
+    const open: Feature = {
+      id: 'w',
+      kind: 'wall',
+      path: [
+        [0, 0],
+        [4, 0],
+        [4, 3],
+        [0, 3],
+      ],
+      height: 2,
+      thickness: 0.4,
+    };
+    const closed: Feature = {
+      ...open,
+      path: [
+        [0, 0],
+        [4, 0],
+        [4, 3],
+        [0, 3],
+        [0, 0],
+      ],
+    };
     const above = (feature: Feature, x: number, y: number) => shareOf([feature], [x, y, 0], 0, 89.9999);
     expect(above(open, 4.15, -0.15)).toBe(0);
     expect(above(open, -0.15, 0)).toBe(1);
@@ -53,14 +115,36 @@ describe('castRay, walls and hedges', () => {
   });
 
   test('a point on a wall’s lit face is lit, on its far face dark', () => {
-    const wall: Feature = { id: 'w', kind: 'wall', path: [[-5, 0.3], [5, 0.3]], height: 2, thickness: 0.1 };
+    const wall: Feature = {
+      id: 'w',
+      kind: 'wall',
+      path: [
+        [-5, 0.3],
+        [5, 0.3],
+      ],
+      height: 2,
+      thickness: 0.1,
+    };
     expect(shareOf([wall], [0.7, 0.25, 0.5], 180, 30)).toBe(1);
     expect(shareOf([wall], [0.7, 0.35, 0.5], 180, 30)).toBe(0);
   });
 });
 
 describe('castRay, buildings', () => {
-  const house: Feature = { id: 'b', kind: 'building', outline: [[0, 0], [6, 0], [6, 2], [2, 2], [2, 5], [0, 5]], height: 3, eaves: 0.5 };
+  const house: Feature = {
+    id: 'b',
+    kind: 'building',
+    outline: [
+      [0, 0],
+      [6, 0],
+      [6, 2],
+      [2, 2],
+      [2, 5],
+      [0, 5],
+    ],
+    height: 3,
+    eaves: 0.5,
+  };
 
   test('a notch in the outline is open, from either winding', () => {
     const plain: Feature = { id: 'b', kind: 'building', outline: house.outline, height: 3 };
@@ -85,7 +169,16 @@ describe('castRay, buildings', () => {
 });
 
 describe('castRay, trees', () => {
-  const tree: Feature = { id: 't', kind: 'tree', at: [1, 2], height: 6, crownWidth: 4, crownBase: 2, openness: 0.2, leafless: { from: '11-15', to: '03-01', openness: 0.8 } };
+  const tree: Feature = {
+    id: 't',
+    kind: 'tree',
+    at: [1, 2],
+    height: 6,
+    crownWidth: 4,
+    crownBase: 2,
+    openness: 0.2,
+    leafless: { from: '11-15', to: '03-01', openness: 0.8 },
+  };
 
   test('straight down through the middle the crown takes its openness, as far off the axis a chord’s part of it', () => {
     // Past the trunk's 0.18 m.
@@ -128,7 +221,15 @@ describe('castRay, trees', () => {
 
 describe('castRay, cloth', () => {
   const canopy: Feature = {
-    id: 'c', kind: 'canopy', center: [2, 3], length: 4, width: 2, turn: 90, height: 2, rise: 1, density: 0.6,
+    id: 'c',
+    kind: 'canopy',
+    center: [2, 3],
+    length: 4,
+    width: 2,
+    turn: 90,
+    height: 2,
+    rise: 1,
+    density: 0.6,
     drops: [{ side: 'left', depth: 0.5, density: 0.25 }],
   };
 
@@ -159,7 +260,18 @@ describe('castRay, cloth', () => {
   });
 
   test('a screen is one sheet a segment, from its bottom up', () => {
-    const screen: Feature = { id: 's', kind: 'screen', path: [[0, 2], [0, -2], [3, -2]], bottom: 0.4, height: 2, density: 0.5 };
+    const screen: Feature = {
+      id: 's',
+      kind: 'screen',
+      path: [
+        [0, 2],
+        [0, -2],
+        [3, -2],
+      ],
+      bottom: 0.4,
+      height: 2,
+      density: 0.5,
+    };
     expect(shareOf([screen], [1, 0, 0.2], 270, 5)).toBe(1);
     expect(shareOf([screen], [1, 0, 0.4], 270, 5)).toBeCloseTo(0.5, 12);
     expect(shareOf([screen], [-1, -1, 0.5], 135, 5)).toBeCloseTo(0.25, 12);
@@ -168,11 +280,38 @@ describe('castRay, cloth', () => {
 });
 
 describe('castRay, the sky’s edge', () => {
-  const plan: Plan = emptyPlan([{ id: 'w', kind: 'wall', path: [[-5, -2], [5, -2]], height: 1.7, thickness: 0.2, openness: 0.25 }]);
-  const scene = buildScene({ ...plan, site: { ...plan.site, skyline: [{ azimuth: 0, altitude: 0 }, { azimuth: 180, altitude: 12 }] } });
+  const plan: Plan = emptyPlan([
+    {
+      id: 'w',
+      kind: 'wall',
+      path: [
+        [-5, -2],
+        [5, -2],
+      ],
+      height: 1.7,
+      thickness: 0.2,
+      openness: 0.25,
+    },
+  ]);
+  const scene = buildScene({
+    ...plan,
+    site: {
+      ...plan.site,
+      skyline: [
+        { azimuth: 0, altitude: 0 },
+        { azimuth: 180, altitude: 12 },
+      ],
+    },
+  });
 
   test('at or below the skyline nothing comes, and the skyline is named first', () => {
-    expect(castRay(scene, [0, 0, 0], 180, 12, DAY)).toEqual({ share: 0, blockers: [{ id: 'skyline', passes: 0 }, { id: 'w', passes: 0.25 }] });
+    expect(castRay(scene, [0, 0, 0], 180, 12, DAY)).toEqual({
+      share: 0,
+      blockers: [
+        { id: 'skyline', passes: 0 },
+        { id: 'w', passes: 0.25 },
+      ],
+    });
     expect(castRay(scene, [0, 0, 0], 180, 12.01, DAY)).toEqual({ share: 0.25, blockers: [{ id: 'w', passes: 0.25 }] });
     expect(castRay(scene, [0, 0, 0], 90, 5.9, DAY).share).toBe(0);
     expect(castRay(scene, [0, 0, 0], 90, 6.1, DAY).share).toBe(1);

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { castRay } from '../../../engine/cast/ray.ts';
 import { shadowRingsOf } from '../../../engine/cast/shadow-rings.ts';
-import { distanceToPath, pointInRing } from '../../../engine/plan/geometry.ts';
+import { distanceToPath, pointInRing } from '../../../engine/plan/geometry/shapes.ts';
 import { buildScene, stateOf } from '../../../engine/scene/build.ts';
 import { randomFrom, randomPlan } from './random-plans.ts';
 
-/** A round shadow has so many corners here that its outline is within a millimetre; nearer to one than this nothing is asked. [m] */
+/**
+ * A round shadow has so many corners here that its outline is within a millimetre; nearer to one than this nothing is
+ * asked. [m]
+ */
 const ASIDE = 0.002;
 const MONTH_DAY = '07-01';
 
@@ -28,7 +31,8 @@ describe('outlines of shadows', () => {
           const inShade = castRay(scene, [...at, height], azimuth, altitude, MONTH_DAY).share < 1;
           asked += 1;
           if (inShade) shaded += 1;
-          if (inShade !== rings.some((ring) => pointInRing(at, ring))) wrong.push(`plan ${seed}, ${at} at ${height}, azimuth ${azimuth}, altitude ${altitude}`);
+          if (inShade !== rings.some((ring) => pointInRing(at, ring)))
+            wrong.push(`plan ${seed}, ${at} at ${height}, azimuth ${azimuth}, altitude ${altitude}`);
         }
       }
     }

@@ -30,7 +30,11 @@ describe('sharesAt', () => {
         shares.forEach((share, k) => {
           const ray = castRay(scene, point, passes.azimuth[k], passes.altitude[k], monthDays[k]).share;
           if (ray < 1) shaded++;
-          if (Math.abs(ray - share) > 1e-9) wrong.push(`plan ${seed}, ${point}, azimuth ${passes.azimuth[k]}, altitude ${passes.altitude[k]}: ray ${ray}, point ${share}`);
+          if (Math.abs(ray - share) > 1e-9)
+            wrong.push(
+              `plan ${seed}, ${point}, azimuth ${passes.azimuth[k]}, altitude ${passes.altitude[k]}: ray ${ray}, ` +
+                `point ${share}`,
+            );
         });
       }
     }
@@ -39,8 +43,26 @@ describe('sharesAt', () => {
   });
 
   test('a plant’s own crown is in the way of its own points alone', () => {
-    const scene = buildScene(emptyPlan([{ id: 's', kind: 'screen', path: [[-3, -2], [3, -2]], height: 4, density: 0.3 }]));
-    const passes: Passes = { count: 2, azimuth: Float64Array.of(180, 0), altitude: Float64Array.of(25, 25), state: new Uint16Array(2) };
+    const scene = buildScene(
+      emptyPlan([
+        {
+          id: 's',
+          kind: 'screen',
+          path: [
+            [-3, -2],
+            [3, -2],
+          ],
+          height: 4,
+          density: 0.3,
+        },
+      ]),
+    );
+    const passes: Passes = {
+      count: 2,
+      azimuth: Float64Array.of(180, 0),
+      altitude: Float64Array.of(25, 25),
+      state: new Uint16Array(2),
+    };
     const own: Crown = { kind: 'round', x: 0, y: 0, radius: 0.5, base: 0.3, top: 1.4, openness: 0 };
     const caster = createPointCaster(scene, passes);
     expect([...caster.sharesAt([0, 0.51, 0.85], own)]).toEqual([0, 1]);
@@ -49,10 +71,35 @@ describe('sharesAt', () => {
   });
 
   test('cloth that is tried dims a point’s shares like cloth that is drawn', () => {
-    const wall: Feature = { id: 'w', kind: 'wall', path: [[-5, -3], [5, -3]], height: 2.4, thickness: 0.3, openness: 0.2 };
-    const canopy: Canopy = { id: 'c', kind: 'canopy', center: [0.3, -0.8], length: 2.5, width: 3, turn: 17, height: 2.3, density: 0.55, drops: [{ side: 'back', depth: 1, density: 0.4 }] };
+    const wall: Feature = {
+      id: 'w',
+      kind: 'wall',
+      path: [
+        [-5, -3],
+        [5, -3],
+      ],
+      height: 2.4,
+      thickness: 0.3,
+      openness: 0.2,
+    };
+    const canopy: Canopy = {
+      id: 'c',
+      kind: 'canopy',
+      center: [0.3, -0.8],
+      length: 2.5,
+      width: 3,
+      turn: 17,
+      height: 2.3,
+      density: 0.55,
+      drops: [{ side: 'back', depth: 1, density: 0.4 }],
+    };
     const count = 300;
-    const passes: Passes = { count, azimuth: Float64Array.from({ length: count }, (_, k) => 100 + 0.5 * k), altitude: Float64Array.from({ length: count }, (_, k) => 5 + (k * 7) % 80), state: new Uint16Array(count) };
+    const passes: Passes = {
+      count,
+      azimuth: Float64Array.from({ length: count }, (_, k) => 100 + 0.5 * k),
+      altitude: Float64Array.from({ length: count }, (_, k) => 5 + ((k * 7) % 80)),
+      state: new Uint16Array(count),
+    };
     const hangs = Uint8Array.from({ length: count }, (_, k) => (k % 3 === 0 ? 0 : 1));
     const point = [0.2, 0.1, 0.6] as const;
     const caster = createPointCaster(buildScene(emptyPlan([wall])), passes);
@@ -60,12 +107,19 @@ describe('sharesAt', () => {
     caster.dim(point, clothSheets(canopy), tried, hangs);
     const bare = caster.sharesAt(point);
     const drawn = createPointCaster(buildScene(emptyPlan([wall, canopy])), passes).sharesAt(point);
-    expect([...tried].map((share) => share.toFixed(12))).toEqual([...drawn].map((share, k) => (hangs[k] === 1 ? share : bare[k]).toFixed(12)));
+    expect([...tried].map((share) => share.toFixed(12))).toEqual(
+      [...drawn].map((share, k) => (hangs[k] === 1 ? share : bare[k]).toFixed(12)),
+    );
     expect(new Set([...drawn].map((share) => share.toFixed(3))).size).toBeGreaterThanOrEqual(5);
   });
 
   test('writes into the array it is given', () => {
-    const caster = createPointCaster(buildScene(emptyPlan()), { count: 3, azimuth: Float64Array.of(10, 20, 30), altitude: Float64Array.of(5, -1, 50), state: new Uint16Array(3) });
+    const caster = createPointCaster(buildScene(emptyPlan()), {
+      count: 3,
+      azimuth: Float64Array.of(10, 20, 30),
+      altitude: Float64Array.of(5, -1, 50),
+      state: new Uint16Array(3),
+    });
     const into = new Float64Array(3).fill(9);
     expect(caster.sharesAt([0, 0, 0], undefined, into)).toBe(into);
     expect([...into]).toEqual([1, 0, 1]);

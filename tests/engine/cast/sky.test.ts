@@ -32,12 +32,19 @@ describe('the rays of the sky', () => {
 describe('sky view', () => {
   test('an empty yard sees all of it; one under opaque cloth without end, none', () => {
     expect(skyView(buildScene(emptyPlan()), [1, 2, 0.5], DAY)).toBeCloseTo(1, 12);
-    const roof = buildScene(emptyPlan([{ id: 'c', kind: 'canopy', center: [0, 0], length: 900, width: 900, height: 3, density: 1 }]));
+    const roof = buildScene(
+      emptyPlan([{ id: 'c', kind: 'canopy', center: [0, 0], length: 900, width: 900, height: 3, density: 1 }]),
+    );
     expect(skyView(roof, [1, 2, 0.5], DAY)).toBe(0);
   });
 
   test('under cloth of density d over a point it is 1 − d·F, F what opaque cloth hides', () => {
-    const roof = (density: number) => buildScene(emptyPlan([{ id: 'c', kind: 'canopy', center: [0.7, -0.4], length: 3, width: 4, turn: 31, height: 2.6, density }]));
+    const roof = (density: number) =>
+      buildScene(
+        emptyPlan([
+          { id: 'c', kind: 'canopy', center: [0.7, -0.4], length: 3, width: 4, turn: 31, height: 2.6, density },
+        ]),
+      );
     const hidden = 1 - skyView(roof(1), [0.2, 0.3, 0.5], DAY);
     expect(hidden).toBeGreaterThan(0.2);
     expect(skyView(roof(0.35), [0.2, 0.3, 0.5], DAY)).toBeCloseTo(1 - 0.35 * hidden, 12);
@@ -48,13 +55,17 @@ describe('sky view', () => {
       const plan = { ...randomPlan(seed), site: emptyPlan().site };
       const turned = { ...turnedPlan(plan, 60), site: plan.site };
       const [x, y] = turnedPoint([0.31, -0.47], 60);
-      expect(skyView(buildScene(turned), [x, y, 0.4], DAY)).toBeCloseTo(skyView(buildScene(plan), [0.31, -0.47, 0.4], DAY), 9);
+      expect(skyView(buildScene(turned), [x, y, 0.4], DAY)).toBeCloseTo(
+        skyView(buildScene(plan), [0.31, -0.47, 0.4], DAY),
+        9,
+      );
     }
   });
 
   test('the skyline hides the rays at or below it', () => {
     const plan = emptyPlan();
-    const ring = (height: number) => buildScene({ ...plan, site: { ...plan.site, skyline: [{ azimuth: 77, altitude: height }] } });
+    const ring = (height: number) =>
+      buildScene({ ...plan, site: { ...plan.site, skyline: [{ azimuth: 77, altitude: height }] } });
     const { altitude, weight } = skyRays();
     const above = (height: number) => weight.reduce((sum, each, k) => sum + (altitude[k] > height ? each : 0), 0);
     for (const height of [2, 9, 21.5]) expect(skyView(ring(height), [0, 0, 0], DAY)).toBeCloseTo(above(height), 12);
@@ -79,10 +90,30 @@ describe('sky view', () => {
   });
 
   test('trees without leaves and cloth that is down let the sky in', () => {
-    const scene = buildScene(emptyPlan([
-      { id: 'c', kind: 'canopy', center: [0, 0], length: 5, width: 5, height: 3, density: 0.5, up: { from: '05-01', to: '09-30' } },
-      { id: 't', kind: 'tree', at: [0, 1], height: 6, crownWidth: 5, crownBase: 2, openness: 0.1, leafless: { from: '11-01', to: '03-01', openness: 0.9 } },
-    ]));
+    const scene = buildScene(
+      emptyPlan([
+        {
+          id: 'c',
+          kind: 'canopy',
+          center: [0, 0],
+          length: 5,
+          width: 5,
+          height: 3,
+          density: 0.5,
+          up: { from: '05-01', to: '09-30' },
+        },
+        {
+          id: 't',
+          kind: 'tree',
+          at: [0, 1],
+          height: 6,
+          crownWidth: 5,
+          crownBase: 2,
+          openness: 0.1,
+          leafless: { from: '11-01', to: '03-01', openness: 0.9 },
+        },
+      ]),
+    );
     const [summer, autumn, winter] = ['07-01', '10-15', '01-10'].map((day) => skyView(scene, [0, 0, 0.5], day));
     expect(summer).toBeLessThan(autumn - 0.05);
     expect(autumn).toBeLessThan(winter - 0.05);

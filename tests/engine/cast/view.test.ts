@@ -5,9 +5,16 @@ import { buildScene } from '../../../engine/scene/build.ts';
 import { emptyPlan } from './random-plans.ts';
 
 const directions = directionsOf(buildScene(emptyPlan()), {
-  count: 6, azimuth: Float64Array.of(0, 44, 46, 134, 136, 270), altitude: new Float64Array(6).fill(30), state: new Uint16Array(6),
+  count: 6,
+  azimuth: Float64Array.of(0, 44, 46, 134, 136, 270),
+  altitude: new Float64Array(6).fill(30),
+  state: new Uint16Array(6),
 });
-const toward = (view: Parameters<typeof passesToward>[0], shares = new Float64Array(6).fill(1), stands: Uint8Array | null = null) => {
+const toward = (
+  view: Parameters<typeof passesToward>[0],
+  shares = new Float64Array(6).fill(1),
+  stands: Uint8Array | null = null,
+) => {
   const into = new Int32Array(6);
   return [...into.subarray(0, passesToward(view, directions, stands, shares, into))];
 };
@@ -43,5 +50,7 @@ describe('what a point sees of a solid', () => {
 });
 
 test('an edge to the right counts up where it rises, down where it falls', () => {
-  expect([windingOf(1, -1, 1, 1), windingOf(1, 1, 1, -1), windingOf(-1, -1, -1, 1), windingOf(1, 1, 1, 2)]).toEqual([1, -1, 0, 0]);
+  expect([windingOf(1, -1, 1, 1), windingOf(1, 1, 1, -1), windingOf(-1, -1, -1, 1), windingOf(1, 1, 1, 2)]).toEqual([
+    1, -1, 0, 0,
+  ]);
 });

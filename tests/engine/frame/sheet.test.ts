@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/cautions.ts';
-import { tenthsOf } from '../../../engine/frame/fittings.ts';
+import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/work/cautions.ts';
+import { tenthsOf } from '../../../engine/frame/layout/fittings.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
-import { canopyCorners, distance } from '../../../engine/plan/geometry.ts';
+import { canopyCorners, distance } from '../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../engine/plan/types.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
 
@@ -29,12 +29,18 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
       fc.property(anyFrame, (thing) => {
         const { cuts, pieces, cost, cutting } = built(thing);
         for (const cut of cuts) {
-          expect(tenthsOf(cut.pieces.reduce((sum, piece) => sum + piece, 0) + cut.lost + cut.left)).toBe(tenthsOf(cut.stock));
+          expect(tenthsOf(cut.pieces.reduce((sum, piece) => sum + piece, 0) + cut.lost + cut.left)).toBe(
+            tenthsOf(cut.stock),
+          );
           expect(tenthsOf(cut.lost)).toBeLessThanOrEqual(tenthsOf(cutting.kerf * cut.pieces.length));
         }
         const wanted = pieces.flatMap((piece) => Array.from({ length: piece.count }, () => tenthsOf(piece.length)));
-        expect(cuts.flatMap((cut) => cut.pieces.map(tenthsOf)).toSorted((a, b) => a - b)).toEqual(wanted.toSorted((a, b) => a - b));
-        expect(cost.items.filter((item) => item.aisle === 'Tube').reduce((sum, item) => sum + item.count, 0)).toBe(cuts.length);
+        expect(cuts.flatMap((cut) => cut.pieces.map(tenthsOf)).toSorted((a, b) => a - b)).toEqual(
+          wanted.toSorted((a, b) => a - b),
+        );
+        expect(cost.items.filter((item) => item.aisle === 'Tube').reduce((sum, item) => sum + item.count, 0)).toBe(
+          cuts.length,
+        );
         expect(cutting.proven ? cutting.bound === cutting.amount : cutting.bound < cutting.amount).toBe(true);
       }),
       RUNS,
@@ -48,7 +54,10 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
         const { cost, work } = built(thing);
         const alone = costOf(thing, plan);
         expect(alone).toEqual({ ok: true, cost, hours: work.hours });
-        expect(cost.total).toBeCloseTo(cost.items.reduce((sum, item) => sum + (item.amount ?? 0), 0), 6);
+        expect(cost.total).toBeCloseTo(
+          cost.items.reduce((sum, item) => sum + (item.amount ?? 0), 0),
+          6,
+        );
         for (const item of cost.items) expect(item.count).toBeGreaterThanOrEqual(item.need);
       }),
       RUNS,
@@ -72,11 +81,37 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
 
   test('names in a step no thing that the step does not count among its needs', () => {
     const words: readonly (readonly [RegExp, RegExp])[] = [
-      [/steel rod into/, /^rod$/], [/tape measure/, /^tapes$/], [/\bpeg\b/, /^pegs$/], [/string round/, /^pegs$/], [/spirit level/, /^level$/], [/hacksaw|tube cutter/, /^saw$/],
-      [/file or reamer/, /^deburr$/], [/hex key/, /^key$/], [/step ladder/i, /^ladder$/], [/scissors/, /^scissors$/], [/needle/, /^needle$/], [/hose/, /^hose$/], [/hammer/, /^hammer$/],
-      [/strong bar/, /^bar$/], [/trowel/, /^barrow$/], [/the concrete/, /^concrete$/], [/bent bolts/, /^hold-downs$/], [/U-bolts/, /^u-bolts$/], [/rebar stakes/, /^stakes$/],
-      [/augers/, /^augers$/], [/\bcans\b/, /^water-cans$/], [/\bstraps?\b/, /^straps$/], [/elastic ties/, /^ties$/], [/snap clip/, /^clips$/], [/steel rods/, /^(hem-rods|scissors)$/],
-      [/zinc paint/, /^zinc-paint$/], [/flat stone/, /^stones$/], [/foot plate/, /^joint-foot/], [/set screws in/, /^screws$/], [/brace clamp/, /^joint-brace clamp/], [/thread/, /^thread$/],
+      [/steel rod into/, /^rod$/],
+      [/tape measure/, /^tapes$/],
+      [/\bpeg\b/, /^pegs$/],
+      [/string round/, /^pegs$/],
+      [/spirit level/, /^level$/],
+      [/hacksaw|tube cutter/, /^saw$/],
+      [/file or reamer/, /^deburr$/],
+      [/hex key/, /^key$/],
+      [/step ladder/i, /^ladder$/],
+      [/scissors/, /^scissors$/],
+      [/needle/, /^needle$/],
+      [/hose/, /^hose$/],
+      [/hammer/, /^hammer$/],
+      [/strong bar/, /^bar$/],
+      [/trowel/, /^barrow$/],
+      [/the concrete/, /^concrete$/],
+      [/bent bolts/, /^hold-downs$/],
+      [/U-bolts/, /^u-bolts$/],
+      [/rebar stakes/, /^stakes$/],
+      [/augers/, /^augers$/],
+      [/\bcans\b/, /^water-cans$/],
+      [/\bstraps?\b/, /^straps$/],
+      [/elastic ties/, /^ties$/],
+      [/snap clip/, /^clips$/],
+      [/steel rods/, /^(hem-rods|scissors)$/],
+      [/zinc paint/, /^zinc-paint$/],
+      [/flat stone/, /^stones$/],
+      [/foot plate/, /^joint-foot/],
+      [/set screws in/, /^screws$/],
+      [/brace clamp/, /^joint-brace clamp/],
+      [/thread/, /^thread$/],
     ];
     const met = new Set<string>();
     fc.assert(
@@ -85,7 +120,10 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
           for (const [word, need] of words) {
             if (!word.test(step.text)) continue;
             met.add(String(word));
-            expect(step.needs.some((id) => need.test(id)), `step ${step.id} says ${word} but needs only ${step.needs.join(', ')}`).toBe(true);
+            expect(
+              step.needs.some((id) => need.test(id)),
+              `step ${step.id} says ${word} but needs only ${step.needs.join(', ')}`,
+            ).toBe(true);
           }
         }
       }),
@@ -104,8 +142,10 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
           expect(post.fromA).toBeCloseTo(distance(a.at, post.at), 9);
           expect(post.fromB).toBeCloseTo(distance(b.at, post.at), 9);
         }
-        for (const diagonal of settingOut.diagonals) expect(diagonal.length).toBeCloseTo(Math.hypot(canopy.length, canopy.width), 9);
-        for (const [x, y] of canopyCorners(canopy)) expect(Math.min(...settingOut.posts.map((post) => distance(post.at, [x, y])))).toBeLessThan(1e-9);
+        for (const diagonal of settingOut.diagonals)
+          expect(diagonal.length).toBeCloseTo(Math.hypot(canopy.length, canopy.width), 9);
+        for (const [x, y] of canopyCorners(canopy))
+          expect(Math.min(...settingOut.posts.map((post) => distance(post.at, [x, y])))).toBeLessThan(1e-9);
       }),
       RUNS,
     );
@@ -116,7 +156,13 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
       fc.property(anyCanopy, fc.integer({ min: 1, max: 359 }), (canopy, more) => {
         const { pieces, fittings, cuts, clips, cost } = built(canopy);
         const feet = built(canopy, { units: 'imperial' });
-        expect({ pieces: feet.pieces, fittings: feet.fittings, cuts: feet.cuts, clips: feet.clips, total: feet.cost.total }).toEqual({ pieces, fittings, cuts, clips, total: cost.total });
+        expect({
+          pieces: feet.pieces,
+          fittings: feet.fittings,
+          cuts: feet.cuts,
+          clips: feet.clips,
+          total: feet.cost.total,
+        }).toEqual({ pieces, fittings, cuts, clips, total: cost.total });
         // Far from every wall, so that only the turn differs.
         const alone = { site: { ...yardWith([]).site }, features: [{ ...canopy, center: [300, 200] as const }] };
         const turnedOne = { ...alone, features: [{ ...alone.features[0], turn: (canopy.turn ?? 0) + more }] };
@@ -130,7 +176,8 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
   test('needs no less weight in a stronger gust, and never less where the wind is caught below', () => {
     fc.assert(
       fc.property(anyCanopy, fc.integer({ min: 5, max: 30 }), fc.integer({ min: 1, max: 15 }), (canopy, gust, more) => {
-        const at = (metresPerSecond: number) => built({ ...canopy, frame: { ...canopy.frame, gust: metresPerSecond } }).anchors.posts;
+        const at = (metresPerSecond: number) =>
+          built({ ...canopy, frame: { ...canopy.frame, gust: metresPerSecond } }).anchors.posts;
         const [low, high] = [at(gust), at(gust + more)];
         for (const [i, post] of low.entries()) {
           expect(high[i].ballast.blocked).toBeGreaterThanOrEqual(post.ballast.blocked);
@@ -144,8 +191,14 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
 
 describe('the sheet', () => {
   test('plans each weight from the posts’ own share: a middle post holds four times a corner’s', () => {
-    const { anchors } = built({ ...roof, length: 4, width: 4, frame: { tube: 'scaffold-48', maxBay: 2, soil: 'garden', gust: 25 } });
-    const weight = (role: string): number => anchors.posts.find((post) => post.post === `${role} post`)?.ballast.blocked ?? 0;
+    const { anchors } = built({
+      ...roof,
+      length: 4,
+      width: 4,
+      frame: { tube: 'scaffold-48', maxBay: 2, soil: 'garden', gust: 25 },
+    });
+    const weight = (role: string): number =>
+      anchors.posts.find((post) => post.post === `${role} post`)?.ballast.blocked ?? 0;
     expect(weight('inner') / weight('corner')).toBeCloseTo(4, 9);
     expect(weight('edge') / weight('corner')).toBeCloseTo(2, 9);
   });
@@ -162,7 +215,9 @@ describe('the sheet', () => {
     const { anchors, steps, cost, settingOut } = built({ ...roof, frame: { soil: 'paving', anchor: 'footing' } });
     expect(anchors.footing).toBeNull();
     expect(anchors.ballast?.litresOfWater).toBe(anchors.perPost);
-    expect(cost.items.find((item) => item.id === 'water-cans')?.count).toBe(settingOut.posts.length * Math.ceil(anchors.perPost / 25));
+    expect(cost.items.find((item) => item.id === 'water-cans')?.count).toBe(
+      settingOut.posts.length * Math.ceil(anchors.perPost / 25),
+    );
     expect(steps.some((step) => step.id === 'dig')).toBe(false);
   });
 
@@ -186,14 +241,32 @@ describe('the sheet', () => {
     const near = { ...roof, turn: 0, center: [9, 2.2] as const };
     expect(built(near).uplift.blockedBy).toEqual(['Garden wall']);
     expect(built(roof).uplift.blockedBy).toEqual([]);
-    const kerb = yardWith([near]).features.map((feature) => (feature.id === 'wall' && feature.kind === 'wall' ? { ...feature, height: 0.9 } : feature));
+    const kerb = yardWith([near]).features.map((feature) =>
+      feature.id === 'wall' && feature.kind === 'wall' ? { ...feature, height: 0.9 } : feature,
+    );
     const result = sheetOf({ ...yardWith([]), features: kerb }, 'roof');
     expect(result.ok && result.sheet.uplift.blockedBy).toEqual([]);
   });
 
   test('a post in a door’s way, or in a bed, is told before anything else', () => {
-    const door = { id: 'door', kind: 'keepout', name: 'Door', outline: [[6, 4], [8.5, 4], [8.5, 7], [6, 7]], blocks: ['posts'] } as const;
-    const { notes, settingOut } = built({ ...roof, turn: 0 }, { features: [...yardWith([roof]).features.filter((feature) => feature.id !== 'roof'), { ...roof, turn: 0 }, door] });
+    const door = {
+      id: 'door',
+      kind: 'keepout',
+      name: 'Door',
+      outline: [
+        [6, 4],
+        [8.5, 4],
+        [8.5, 7],
+        [6, 7],
+      ],
+      blocks: ['posts'],
+    } as const;
+    const { notes, settingOut } = built(
+      { ...roof, turn: 0 },
+      {
+        features: [...yardWith([roof]).features.filter((feature) => feature.id !== 'roof'), { ...roof, turn: 0 }, door],
+      },
+    );
     expect(notes[0]).toContain('Post P1 would stand in Door');
     expect(settingOut.posts[0].blockedBy).toBe('Door');
   });
@@ -202,25 +275,56 @@ describe('the sheet', () => {
     expect(ENGINEER_AREA).toBe(10);
     const large: Canopy = { ...roof, length: 4, width: ENGINEER_AREA / 4 + 0.1 };
     expect(built(large).notes.join(' ')).toContain('licensed engineer');
-    expect(built({ ...roof, height: ENGINEER_HEIGHT + 0.1, frame: { tube: 'scaffold-48' } }).notes.join(' ')).toContain('licensed engineer');
+    expect(built({ ...roof, height: ENGINEER_HEIGHT + 0.1, frame: { tube: 'scaffold-48' } }).notes.join(' ')).toContain(
+      'licensed engineer',
+    );
     expect(built(roof).notes.join(' ')).not.toContain('licensed engineer');
   });
 
   test('tells of everything that one thing keeps from standing in one sentence', () => {
-    const { notes } = built({ ...roof, turn: 0 }, { features: [...yardWith([]).features, { ...roof, turn: 0 }, { id: 'bed', kind: 'bed', name: 'Beans', outline: [[6, 4], [12, 4], [12, 10], [6, 10]], plantHeight: 1 }] });
-    expect(notes.filter((note) => note.includes('Beans'))).toEqual(['Posts P1, P2 and 4 more would stand in Beans: move the frame, or that, before you build.']);
+    const { notes } = built(
+      { ...roof, turn: 0 },
+      {
+        features: [
+          ...yardWith([]).features,
+          { ...roof, turn: 0 },
+          {
+            id: 'bed',
+            kind: 'bed',
+            name: 'Beans',
+            outline: [
+              [6, 4],
+              [12, 4],
+              [12, 10],
+              [6, 10],
+            ],
+            plantHeight: 1,
+          },
+        ],
+      },
+    );
+    expect(notes.filter((note) => note.includes('Beans'))).toEqual([
+      'Posts P1, P2 and 4 more would stand in Beans: move the frame, or that, before you build.',
+    ]);
   });
 
   test('a frame through a wall, over the property line or over the height that the rules allow is told', () => {
     const site = { ...yardWith([]).site, rules: { maxHeight: 2.2, setback: 0.9 } };
-    const told = (changes: Partial<Canopy>): string => built({ ...roof, turn: 0, ...changes }, { site }).notes.join(' ');
-    expect(told({ center: [9, 0.5], height: 1.8, drops: [{ side: 'left', depth: 0.9, density: 0.5 }] })).toMatch(/run through Garden wall.*Posts P1 and P2 would stand outside the property line/);
-    expect(told({ center: [9, 2] })).toMatch(/Posts P1 and P2 would stand nearer to the property line than the 0\.90 m/);
+    const told = (changes: Partial<Canopy>): string =>
+      built({ ...roof, turn: 0, ...changes }, { site }).notes.join(' ');
+    expect(told({ center: [9, 0.5], height: 1.8, drops: [{ side: 'left', depth: 0.9, density: 0.5 }] })).toMatch(
+      /run through Garden wall.*Posts P1 and P2 would stand outside the property line/,
+    );
+    expect(told({ center: [9, 2] })).toMatch(
+      /Posts P1 and P2 would stand nearer to the property line than the 0\.90 m/,
+    );
     expect(told({})).toContain('It is 2.30 m high; your rules allow 2.20 m.');
     expect(told({ height: 2.1 })).not.toMatch(/run through|property line|your rules/);
     // The wall of 1.9 m passes under a roof of 2.1 m, but not under rails along the ground.
     expect(told({ center: [9, 0.5], height: 2.1 })).not.toContain('run through');
-    expect(told({ center: [9, 0.5], height: 2.1, frame: { soil: 'garden', bottomRails: true } })).toContain('run through Garden wall');
+    expect(told({ center: [9, 0.5], height: 2.1, frame: { soil: 'garden', bottomRails: true } })).toContain(
+      'run through Garden wall',
+    );
   });
 
   test('a post that sways is told with its cure; braces, asked for, stand in all four faces and on the list', () => {
@@ -236,17 +340,32 @@ describe('the sheet', () => {
   });
 
   test('thicker tube is named from what shops of the place have, and a weak screen is told once', () => {
-    const notes = (timeZone: string): string[] => built({ ...screen, path: [[4, 3], [4, 6]] }, { stock: {}, site: { ...yardWith([]).site, timeZone } }).notes.filter((note) => note.includes('lightest tube'));
+    const notes = (timeZone: string): string[] =>
+      built(
+        {
+          ...screen,
+          path: [
+            [4, 3],
+            [4, 6],
+          ],
+        },
+        { stock: {}, site: { ...yardWith([]).site, timeZone } },
+      ).notes.filter((note) => note.includes('lightest tube'));
     expect(notes('Australia/Adelaide')).toEqual([expect.stringMatching(/is galvanised tube, 42\.4 mm\.$/)]);
     expect(notes('America/Phoenix')).toEqual([expect.stringMatching(/is conduit, trade size/)]);
   });
 
   test('footings harden before a frame stands on them; posts in holes and rails across holes are cast round', () => {
     const order = (thing: Canopy | Screen): string[] => built(thing).steps.map(({ id }) => id);
-    const before = (ids: string[], first: string, second: string): boolean => ids.includes(first) && ids.indexOf(first) < ids.indexOf(second);
+    const before = (ids: string[], first: string, second: string): boolean =>
+      ids.includes(first) && ids.indexOf(first) < ids.indexOf(second);
     const onFeet = order({ ...roof, frame: { soil: 'garden', anchor: 'footing' } });
     expect(before(onFeet, 'concrete', 'raise') && before(onFeet, 'raise', 'bolt')).toBe(true);
-    for (const thing of [{ ...roof, frame: { soil: 'garden', anchor: 'sunk' } }, { ...roof, frame: { soil: 'garden', bottomRails: true } }, screen]) {
+    for (const thing of [
+      { ...roof, frame: { soil: 'garden', anchor: 'sunk' } },
+      { ...roof, frame: { soil: 'garden', bottomRails: true } },
+      screen,
+    ]) {
       expect(before(order(thing), 'raise', 'concrete')).toBe(true);
       expect(order(thing)).not.toContain('bolt');
     }
@@ -256,7 +375,9 @@ describe('the sheet', () => {
     const staked = built({ ...screen, frame: { soil: 'garden', anchor: 'stakes' } });
     expect(staked.pieces.some(({ part }) => part === 'stay')).toBe(true);
     // Six tenths of the post's 1.9 m.
-    expect(staked.steps.find(({ id }) => id === 'set-out')?.text).toContain('Mark each stay’s foot too, 1140 mm from its post');
+    expect(staked.steps.find(({ id }) => id === 'set-out')?.text).toContain(
+      'Mark each stay’s foot too, 1140 mm from its post',
+    );
     expect(built(screen).steps.find(({ id }) => id === 'set-out')?.text).not.toContain('stay');
   });
 
@@ -266,19 +387,70 @@ describe('the sheet', () => {
     expect(built(roof).steps.map(({ id }) => id)).not.toContain('low-rails');
   });
 
-  test('where posts in a row are left out, the rails that cross sooner carry the others; in a square the whole way is spanned', () => {
-    const beans = { id: 'bed', kind: 'bed', name: 'Beans', outline: [[8.5, 3.5], [9.5, 3.5], [9.5, 10.5], [8.5, 10.5]], plantHeight: 1 } as const;
-    const long = { ...roof, turn: 0, length: 6, width: 2, frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' } } as const;
-    const { spans, notes } = built(long, { features: [...yardWith([]).features, long, beans] });
-    expect(spans.map(({ rail, span }) => [rail, span])).toEqual([['crosswise', 2], ['lengthwise', 1.5]]);
-    const across = { ...long, length: 2, width: 6 } as const;
-    const row = { ...beans, outline: [[5.5, 6.5], [12.5, 6.5], [12.5, 7.5], [5.5, 7.5]] } as const;
-    expect(built(across, { features: [...yardWith([]).features, across, row] }).spans.map(({ span }) => span)).toEqual([1.5, 2]);
-    expect(notes.filter((note) => note.includes('left out'))).toEqual([expect.stringMatching(/^3 posts under the middle would stand in Beans, so they are left out/)]);
-    const square = { ...long, length: 4.2, width: 4.2, frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' } } as const;
-    const wide = { ...beans, outline: [[8, 6], [10, 6], [10, 8], [8, 8]] } as const;
-    expect(built(square, { features: [...yardWith([]).features, square, wide] }).spans.map(({ span }) => span)).toEqual([4.2, 4.2].map((span) => expect.closeTo(span, 9)));
-  });
+  test(
+    'where posts in a row are left out, the rails that cross sooner carry the others; in a square the whole ' +
+      'way is spanned',
+    () => {
+      const beans = {
+        id: 'bed',
+        kind: 'bed',
+        name: 'Beans',
+        outline: [
+          [8.5, 3.5],
+          [9.5, 3.5],
+          [9.5, 10.5],
+          [8.5, 10.5],
+        ],
+        plantHeight: 1,
+      } as const;
+      const long = {
+        ...roof,
+        turn: 0,
+        length: 6,
+        width: 2,
+        frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' },
+      } as const;
+      const { spans, notes } = built(long, { features: [...yardWith([]).features, long, beans] });
+      expect(spans.map(({ rail, span }) => [rail, span])).toEqual([
+        ['crosswise', 2],
+        ['lengthwise', 1.5],
+      ]);
+      const across = { ...long, length: 2, width: 6 } as const;
+      const row = {
+        ...beans,
+        outline: [
+          [5.5, 6.5],
+          [12.5, 6.5],
+          [12.5, 7.5],
+          [5.5, 7.5],
+        ],
+      } as const;
+      expect(
+        built(across, { features: [...yardWith([]).features, across, row] }).spans.map(({ span }) => span),
+      ).toEqual([1.5, 2]);
+      expect(notes.filter((note) => note.includes('left out'))).toEqual([
+        expect.stringMatching(/^3 posts under the middle would stand in Beans, so they are left out/),
+      ]);
+      const square = {
+        ...long,
+        length: 4.2,
+        width: 4.2,
+        frame: { tube: 'scaffold-48', maxBay: 1.5, soil: 'garden' },
+      } as const;
+      const wide = {
+        ...beans,
+        outline: [
+          [8, 6],
+          [10, 6],
+          [10, 8],
+          [8, 8],
+        ],
+      } as const;
+      expect(
+        built(square, { features: [...yardWith([]).features, square, wide] }).spans.map(({ span }) => span),
+      ).toEqual([4.2, 4.2].map((span) => expect.closeTo(span, 9)));
+    },
+  );
 
   test('refuses what cannot be built, with two cures and the place in the plan', () => {
     const tubes = [{ id: 'short', name: 'short tube', outside: 0.02, wall: 0.001, length: 2, price: 3 }];
@@ -287,8 +459,12 @@ describe('the sheet', () => {
       const result = sheetOf(yardWith([thing], stock ? { stock } : {}), 'roof');
       return result.ok ? 'built' : `${result.problems[0].pointer} ${result.problems[0].message}`;
     };
-    expect(refusal({ ...roof, height: 1.95, frame: { tube: 'short', maxBay: 2.7 } }, { tubes })).toMatch(/^\/features\/2\/frame .*\d{4} mm.*sold up to 2000 mm\. Two cures/);
-    expect(refusal({ ...roof, frame: { maxBay: 6 } }, { tubes: thin })).toMatch(/^\/features\/2\/frame\/maxBay .*would sag.*Two cures/);
+    expect(refusal({ ...roof, height: 1.95, frame: { tube: 'short', maxBay: 2.7 } }, { tubes })).toMatch(
+      /^\/features\/2\/frame .*\d{4} mm.*sold up to 2000 mm\. Two cures/,
+    );
+    expect(refusal({ ...roof, frame: { maxBay: 6 } }, { tubes: thin })).toMatch(
+      /^\/features\/2\/frame\/maxBay .*would sag.*Two cures/,
+    );
     expect(refusal({ ...roof, frame: { tube: 'bamboo' } })).toMatch(/^\/features\/2\/frame\/tube .*"bamboo"/);
     expect(refusal({ ...roof, height: 2.6 }, { tubes })).toContain('a lower frame');
   });
@@ -307,8 +483,16 @@ describe('the sheet', () => {
   test('people’s own prices win, a tube’s by its id, and what has none is named', () => {
     const { tube } = built(roof, { stock: {} });
     const own = built(roof, { stock: { prices: { corner3: 3.25, [tube.id]: 11 } } });
-    expect(own.cost.items.find((item) => item.id === 'joint-3-way corner')).toMatchObject({ price: 3.25, amount: 13, priceFrom: 'yours' });
-    expect(own.cost.items.find((item) => item.id === `tube-${tube.id}`)).toMatchObject({ price: 11, priceFrom: 'yours', priceKey: tube.id });
+    expect(own.cost.items.find((item) => item.id === 'joint-3-way corner')).toMatchObject({
+      price: 3.25,
+      amount: 13,
+      priceFrom: 'yours',
+    });
+    expect(own.cost.items.find((item) => item.id === `tube-${tube.id}`)).toMatchObject({
+      price: 11,
+      priceFrom: 'yours',
+      priceKey: tube.id,
+    });
     const krona = built(roof, { stock: { currency: 'SEK' } });
     expect(krona.cost.total).toBeNull();
     expect(krona.cost.missing).toContain('foot');
@@ -326,8 +510,11 @@ describe('the sheet', () => {
   });
 
   test('tells corners and its own back by the compass, whichever way the plan lies', () => {
-    const words = (upBearing: number): string => built({ ...roof, turn: 0 }, { site: { ...yardWith([]).site, upBearing } }).settingOut.sentence;
-    expect(words(0)).toMatch(/^A is the south-west corner of “House” \(x 0\.00 m, y 14\.00 m\).*back, P1 to P2, is its south side\.$/);
+    const words = (upBearing: number): string =>
+      built({ ...roof, turn: 0 }, { site: { ...yardWith([]).site, upBearing } }).settingOut.sentence;
+    expect(words(0)).toMatch(
+      /^A is the south-west corner of “House” \(x 0\.00 m, y 14\.00 m\).*back, P1 to P2, is its south side\.$/,
+    );
     // The plan's top points east: everything turns a quarter clockwise.
     expect(words(90)).toMatch(/^A is the north-west corner of “House”.*back, P1 to P2, is its west side\.$/);
   });
@@ -367,10 +554,19 @@ describe('the sheet', () => {
   });
 
   test('a ready-made panel is taken where one fits, a roll elsewhere', () => {
-    const stock = { cloth: [{ width: 2.5, length: 2.9, price: 31 }, { width: 3, length: 50, price: 300 }] };
+    const stock = {
+      cloth: [
+        { width: 2.5, length: 2.9, price: 31 },
+        { width: 3, length: 50, price: 300 },
+      ],
+    };
     const fits = built({ ...roof, length: 3, width: 2.6 }, { stock });
     expect(fits.cloth.pieces[0]).toMatchObject({ buy: 'ready-made', finished: [2.9, 2.5], seams: 0 });
-    expect(fits.cost.items.find((item) => item.id === 'cloth-1')).toMatchObject({ price: 31, amount: 31, priceFrom: 'yours' });
+    expect(fits.cost.items.find((item) => item.id === 'cloth-1')).toMatchObject({
+      price: 31,
+      amount: 31,
+      priceFrom: 'yours',
+    });
     const rolled = built({ ...roof, length: 3.4, width: 3.2 }, { stock });
     // 3.1 m across from a roll of 3 m takes two strips; 300 for 150 m² is 2 a square metre.
     expect(rolled.cloth.pieces[0]).toMatchObject({ buy: 'from the roll', rollWidth: 3, strips: 2, seams: 1 });
@@ -378,8 +574,20 @@ describe('the sheet', () => {
   });
 
   test('a screen turns its corner with a three-way joint, adjustable where it is not square', () => {
-    expect(built(screen).fittings.map((fitting) => [fitting.kind, fitting.count])).toEqual([['2-way corner', 2], ['3-way corner', 1], ['3-way tee', 2], ['side clamp', 8]]);
-    const skew = built({ ...screen, path: [[4, 3], [4, 5], [5.5, 7]] });
+    expect(built(screen).fittings.map((fitting) => [fitting.kind, fitting.count])).toEqual([
+      ['2-way corner', 2],
+      ['3-way corner', 1],
+      ['3-way tee', 2],
+      ['side clamp', 8],
+    ]);
+    const skew = built({
+      ...screen,
+      path: [
+        [4, 3],
+        [4, 5],
+        [5.5, 7],
+      ],
+    });
     expect(skew.fittings.map((fitting) => fitting.kind)).toContain('3-way corner, adjustable');
     expect(skew.cloth.pieces).toHaveLength(2);
   });
@@ -400,16 +608,22 @@ describe('the sheet', () => {
     const [without, hung] = [built(bare), built({ ...bare, drops: [drop] })];
     // 501 N at 1.6 m lift the two windward feet of a 3 m frame by 267 N together (worked by hand).
     expect(hung.uplift.rows.find((row) => row.gust === 15)?.sidePush).toBeCloseTo(501, -0.3);
-    const more = (hung.anchors.posts[0].uplift.blocked + hung.uplift.ownWeight * 9.80665 * 0.25) - (without.anchors.posts[0].uplift.blocked + without.uplift.ownWeight * 9.80665 * 0.25);
+    const more =
+      hung.anchors.posts[0].uplift.blocked +
+      hung.uplift.ownWeight * 9.80665 * 0.25 -
+      (without.anchors.posts[0].uplift.blocked + without.uplift.ownWeight * 9.80665 * 0.25);
     expect(more).toBeCloseTo(267 / 2, -0.3);
     expect(hung.uplift.blockedBy).toContain('its own drops');
-    // 1.2 m of drop push its rail with half of 137.9 · 1.2 · 0.84 · 1.2 = 166.8 N/m at 15 m/s, square to 137.9 · 1.3 · Kp(0.55) 0.7975 · 1.5 = 214.5 N/m of roof.
+    // 1.2 m of drop push its rail with half of 137.9 · 1.2 · 0.84 · 1.2 = 166.8 N/m at 15 m/s, square to 137.9 · 1.3 ·
+    // Kp(0.55) 0.7975 · 1.5 = 214.5 N/m of roof.
     const over = hung.spans.find(({ rail }) => rail === 'over the drop left')!;
     expect(15 * Math.sqrt(over.lineLoad / Math.hypot(83.4, 214.5))).toBeCloseTo(over.gust.blocked, 1);
     expect(over.gust.blocked).toBeLessThan(without.spans[0].gust.blocked);
     expect(hung.storm.takeDownGust).toBeLessThanOrEqual(Math.floor(over.gust.blocked));
     // One wind strikes both of two opposite drops, and only one of two that meet at a corner.
-    const pushOn = (...sides: readonly ('left' | 'right' | 'front')[]) => built({ ...bare, drops: sides.map((side) => ({ ...drop, side })) }).uplift.rows.find((row) => row.gust === 15)?.sidePush;
+    const pushOn = (...sides: readonly ('left' | 'right' | 'front')[]) =>
+      built({ ...bare, drops: sides.map((side) => ({ ...drop, side })) }).uplift.rows.find((row) => row.gust === 15)
+        ?.sidePush;
     expect(pushOn('left', 'right')).toBeCloseTo(2 * 501, -0.6);
     expect(pushOn('left', 'front')).toBeCloseTo(501, -0.3);
   });

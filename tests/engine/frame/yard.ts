@@ -9,15 +9,48 @@ export function yardWith(features: readonly Feature[], more: Partial<Plan> = {})
   return {
     format: 'shadewright-plan',
     version: 1,
-    site: { latitude: 36.2, longitude: -5.9, timeZone: 'Europe/Madrid', boundary: [[0, 0], [24, 0], [24, 18], [0, 18]] },
+    site: {
+      latitude: 36.2,
+      longitude: -5.9,
+      timeZone: 'Europe/Madrid',
+      boundary: [
+        [0, 0],
+        [24, 0],
+        [24, 18],
+        [0, 18],
+      ],
+    },
     season: { year: 2026, from: '06-01', to: '09-01' },
     climate: { hotAir: 35, heatwaveHigh: 43, gust: 21, months: [] },
     features: [
-      { id: 'house', kind: 'building', name: 'House', outline: [[0, 14], [24, 14], [24, 18], [0, 18]], height: 3.1 },
-      { id: 'wall', kind: 'wall', name: 'Garden wall', path: [[0, 0], [24, 0]], height: 1.9, thickness: 0.2 },
+      {
+        id: 'house',
+        kind: 'building',
+        name: 'House',
+        outline: [
+          [0, 14],
+          [24, 14],
+          [24, 18],
+          [0, 18],
+        ],
+        height: 3.1,
+      },
+      {
+        id: 'wall',
+        kind: 'wall',
+        name: 'Garden wall',
+        path: [
+          [0, 0],
+          [24, 0],
+        ],
+        height: 1.9,
+        thickness: 0.2,
+      },
       ...features,
     ],
-    stock: { tubes: [{ id: 'long', name: 'tube of one length', outside: 0.038, wall: 0.0015, length: 6, price: 27.5 }] },
+    stock: {
+      tubes: [{ id: 'long', name: 'tube of one length', outside: 0.038, wall: 0.0015, length: 6, price: 27.5 }],
+    },
     ...more,
   };
 }
@@ -28,8 +61,31 @@ export function built(thing: Canopy | Screen, more: Partial<Plan> = {}): BuildSh
   return result.sheet;
 }
 
-export const roof: Canopy = { id: 'roof', kind: 'canopy', name: 'Roof', center: [9, 7], length: 3.4, width: 2.7, turn: 25, height: 2.3, density: 0.55, frame: { soil: 'garden' } };
-export const screen: Screen = { id: 'screen', kind: 'screen', path: [[4, 3], [4, 6.2], [7.1, 6.2]], bottom: 0.3, height: 1.9, density: 0.6, frame: { soil: 'garden' } };
+export const roof: Canopy = {
+  id: 'roof',
+  kind: 'canopy',
+  name: 'Roof',
+  center: [9, 7],
+  length: 3.4,
+  width: 2.7,
+  turn: 25,
+  height: 2.3,
+  density: 0.55,
+  frame: { soil: 'garden' },
+};
+export const screen: Screen = {
+  id: 'screen',
+  kind: 'screen',
+  path: [
+    [4, 3],
+    [4, 6.2],
+    [7.1, 6.2],
+  ],
+  bottom: 0.3,
+  height: 1.9,
+  density: 0.6,
+  frame: { soil: 'garden' },
+};
 
 const frame = fc.record(
   {
@@ -45,7 +101,8 @@ const frame = fc.record(
   },
   { requiredKeys: ['maxBay', 'tube'] },
 );
-const millimetres = (min: number, max: number) => fc.integer({ min: min * 1000, max: max * 1000 }).map((value) => value / 1000);
+const millimetres = (min: number, max: number) =>
+  fc.integer({ min: min * 1000, max: max * 1000 }).map((value) => value / 1000);
 
 export const anyCanopy: fc.Arbitrary<Canopy> = fc.record(
   {
@@ -58,7 +115,14 @@ export const anyCanopy: fc.Arbitrary<Canopy> = fc.record(
     height: millimetres(1.9, 2.9),
     rise: fc.constantFrom(-0.4, 0.09, 0.6),
     density: fc.constantFrom(0.3, 0.5, 0.8),
-    drops: fc.uniqueArray(fc.record({ side: fc.constantFrom('left' as const, 'right' as const, 'front' as const, 'back' as const), depth: fc.constantFrom(0.6, 1.2), density: fc.constantFrom(0.5, 0.7) }), { maxLength: 3, selector: (drop) => drop.side }),
+    drops: fc.uniqueArray(
+      fc.record({
+        side: fc.constantFrom('left' as const, 'right' as const, 'front' as const, 'back' as const),
+        depth: fc.constantFrom(0.6, 1.2),
+        density: fc.constantFrom(0.5, 0.7),
+      }),
+      { maxLength: 3, selector: (drop) => drop.side },
+    ),
     frame,
   },
   { requiredKeys: ['id', 'kind', 'center', 'length', 'width', 'height', 'density', 'frame'] },
@@ -68,7 +132,28 @@ export const anyScreen: fc.Arbitrary<Screen> = fc.record(
   {
     id: fc.constant('screen'),
     kind: fc.constant('screen' as const),
-    path: fc.constantFrom([[3, 3], [3, 7.4]] as const, [[3, 3], [6.2, 3], [6.2, 8]] as const, [[4, 4], [9, 5], [9, 9], [4, 4]] as const, [[2, 2], [5, 3], [8, 3.1]] as const),
+    path: fc.constantFrom(
+      [
+        [3, 3],
+        [3, 7.4],
+      ] as const,
+      [
+        [3, 3],
+        [6.2, 3],
+        [6.2, 8],
+      ] as const,
+      [
+        [4, 4],
+        [9, 5],
+        [9, 9],
+        [4, 4],
+      ] as const,
+      [
+        [2, 2],
+        [5, 3],
+        [8, 3.1],
+      ] as const,
+    ),
     bottom: fc.constantFrom(0, 0.25),
     height: millimetres(1.2, 2.4),
     density: fc.constantFrom(0.5, 0.7),
@@ -77,4 +162,7 @@ export const anyScreen: fc.Arbitrary<Screen> = fc.record(
   { requiredKeys: ['id', 'kind', 'path', 'height', 'density', 'frame'] },
 );
 
-export const anyFrame: fc.Arbitrary<Canopy | Screen> = fc.oneof({ weight: 3, arbitrary: anyCanopy }, { weight: 1, arbitrary: anyScreen });
+export const anyFrame: fc.Arbitrary<Canopy | Screen> = fc.oneof(
+  { weight: 3, arbitrary: anyCanopy },
+  { weight: 1, arbitrary: anyScreen },
+);

@@ -1,18 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { createPointCaster } from '../../../engine/cast/share.ts';
-import { passesOf } from '../../../engine/load/passes-of.ts';
-import { plantPoints } from '../../../engine/load/plant-points.ts';
+import { passesOf } from '../../../engine/load/light/passes-of.ts';
+import { plantPoints } from '../../../engine/load/verdict/plant-points.ts';
 import type { PlantSide } from '../../../engine/load/types.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
-import type { SpacePoint } from '../../../engine/plan/geometry.ts';
+import type { SpacePoint } from '../../../engine/plan/geometry/shapes.ts';
 import type { Plan } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
 import { samplesOf } from '../../../engine/sun/samples.ts';
-import { clockOf } from '../../../engine/load/clock.ts';
+import { clockOf } from '../../../engine/load/verdict/clock.ts';
 
 /**
- * Clock times at which the sun reaches and leaves places of the demo yards, worked out by a calculation apart from this code when the yards were
+ * Clock times at which the sun reaches and leaves places of the demo yards, worked out by a calculation apart from this
+ * code when the yards were
  * drawn (its sun good to 1 to 2 minutes, eaves left out). More than three minutes apart means one of the two is wrong.
  */
 const WITHIN_MINUTES = 3;
@@ -20,7 +21,9 @@ const WITHIN_MINUTES = 3;
 function yard(name: 'courtyard' | 'lane', ...options: string[]): Plan {
   const plan = withOptions(demoPlan(name), options);
   if (!plan.ok) throw new Error('No such option.');
-  const features = plan.plan.features.map((feature) => (feature.kind === 'building' ? { ...feature, eaves: 0 } : feature));
+  const features = plan.plan.features.map((feature) =>
+    feature.kind === 'building' ? { ...feature, eaves: 0 } : feature,
+  );
   return { ...plan.plan, features, season: { ...plan.plan.season, stepMinutes: 1 } };
 }
 
@@ -31,14 +34,19 @@ function at(plan: Plan, id: string, side: PlantSide): SpacePoint {
   return found.point;
 }
 
-/** Minutes since midnight at which the share of the beam comes to lie in or leaves a range: one pair a stretch of five minutes or more. */
+/**
+ * Minutes since midnight at which the share of the beam comes to lie in or leaves a range: one pair a stretch of five
+ * minutes or more.
+ */
 function stretches(plan: Plan, point: SpacePoint, date: string, least: number, most: number): [number, number][] {
   const sampled = samplesOf(plan, { kind: 'day', date });
   if (!sampled.ok) throw new Error('No samples.');
   const { samples } = sampled;
   const shares = createPointCaster(buildScene(plan), passesOf(buildScene(plan), samples)).sharesAt(point);
   const minute = (k: number) => {
-    const [h, m] = clockOf(samples.when[k] - samples.hours[k] * 1_800_000, plan.site.timeZone).split(':').map(Number);
+    const [h, m] = clockOf(samples.when[k] - samples.hours[k] * 1_800_000, plan.site.timeZone)
+      .split(':')
+      .map(Number);
     return 60 * h + m;
   };
   const found: [number, number][] = [];
@@ -53,7 +61,11 @@ function stretches(plan: Plan, point: SpacePoint, date: string, least: number, m
 
 const SUN = [0.999, 1] as const;
 const minutes = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3));
-const close = (minute: number, clock: string) => expect(Math.abs(minute - minutes(clock)), `${Math.floor(minute / 60)}:${minute % 60} against ${clock}`).toBeLessThanOrEqual(WITHIN_MINUTES);
+const close = (minute: number, clock: string) =>
+  expect(
+    Math.abs(minute - minutes(clock)),
+    `${Math.floor(minute / 60)}:${minute % 60} against ${clock}`,
+  ).toBeLessThanOrEqual(WITHIN_MINUTES);
 
 describe('the well courtyard on 21 July', () => {
   it('the lemon’s top has the sun from 13:28 to 20:38 and nothing between', () => {
@@ -75,12 +87,16 @@ describe('the well courtyard on 21 July', () => {
     close(to, '18:30');
   });
 
-  it('under option A the top is shaded to 18:39, but the west side from 16:38 and the south-west from 17:09 have the sun', () => {
-    const plan = yard('courtyard', 'A');
-    close(stretches(plan, at(plan, 'lemon', 'top'), '07-21', ...SUN)[0][0], '18:39');
-    close(stretches(plan, at(plan, 'lemon', 270), '07-21', ...SUN)[0][0], '16:38');
-    close(stretches(plan, at(plan, 'lemon', 225), '07-21', ...SUN)[0][0], '17:09');
-  });
+  it(
+    'under option A the top is shaded to 18:39, but the west side from 16:38 and the south-west from 17:09 ' +
+      'have the sun',
+    () => {
+      const plan = yard('courtyard', 'A');
+      close(stretches(plan, at(plan, 'lemon', 'top'), '07-21', ...SUN)[0][0], '18:39');
+      close(stretches(plan, at(plan, 'lemon', 270), '07-21', ...SUN)[0][0], '16:38');
+      close(stretches(plan, at(plan, 'lemon', 225), '07-21', ...SUN)[0][0], '17:09');
+    },
+  );
 
   it('in option C the lemon has the sun from 10:02 to 16:40', () => {
     const plan = yard('courtyard', 'C');

@@ -1,17 +1,60 @@
 import { describe, expect, it } from 'vitest';
 import { loadOf } from '../../../engine/load/load-of.ts';
-import { spotOf } from '../../../engine/load/spot-of.ts';
-import { cellCenter } from '../../../engine/load/grid-of.ts';
+import { spotOf } from '../../../engine/load/light/spot-of.ts';
+import { cellCenter } from '../../../engine/load/light/grid-of.ts';
 import { QUANTITIES } from '../../../engine/load/types.ts';
 import type { Feature } from '../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from './yard-plan.ts';
 
 const FEATURES: readonly Feature[] = [
-  { id: 'house', kind: 'building', name: 'House', outline: [[0, 6], [5, 6], [5, 8], [0, 8]], height: 3.1, eaves: 0.4 },
-  { id: 'wall', kind: 'wall', name: 'Low wall', path: [[12, 0], [12, 8]], height: 1.7, thickness: 0.2 },
-  { id: 'fig', kind: 'tree', at: [8, 5], height: 4.2, crownWidth: 3.1, crownBase: 1.1, openness: 0.25, plant: 'fig', planted: '2010' },
+  {
+    id: 'house',
+    kind: 'building',
+    name: 'House',
+    outline: [
+      [0, 6],
+      [5, 6],
+      [5, 8],
+      [0, 8],
+    ],
+    height: 3.1,
+    eaves: 0.4,
+  },
+  {
+    id: 'wall',
+    kind: 'wall',
+    name: 'Low wall',
+    path: [
+      [12, 0],
+      [12, 8],
+    ],
+    height: 1.7,
+    thickness: 0.2,
+  },
+  {
+    id: 'fig',
+    kind: 'tree',
+    at: [8, 5],
+    height: 4.2,
+    crownWidth: 3.1,
+    crownBase: 1.1,
+    openness: 0.25,
+    plant: 'fig',
+    planted: '2010',
+  },
   { id: 'roof', kind: 'canopy', center: [3, 2], length: 2, width: 3, height: 2.2, density: 0.55 },
-  { id: 'bed', kind: 'bed', outline: [[8, 1], [11, 1], [11, 2], [8, 2]], plantHeight: 0.6, plant: 'tomato' },
+  {
+    id: 'bed',
+    kind: 'bed',
+    outline: [
+      [8, 1],
+      [11, 1],
+      [11, 2],
+      [8, 2],
+    ],
+    plantHeight: 0.6,
+    plant: 'tomato',
+  },
   { id: 'pot', kind: 'plant', at: [3, 2], height: 1.3, spread: 0.8, plant: 'lemon', container: true },
 ];
 
@@ -24,9 +67,29 @@ describe('the load of a yard', () => {
     expect(Object.keys(load.cells)).toEqual([...QUANTITIES]);
     expect(Object.keys(load.season)).toEqual(['days', 'samples', 'openSunHours', 'openBeamDose', 'openHotLoad']);
     expect(Object.keys(load.plants[2])).toEqual([
-      'id', 'kind', 'at', 'height', ...QUANTITIES, 'sides', 'pot', 'lightClass', 'leaf', 'scorchDose', 'peak', 'verdict', 'when', 'from', 'sentence',
+      'id',
+      'kind',
+      'at',
+      'height',
+      ...QUANTITIES,
+      'sides',
+      'pot',
+      'lightClass',
+      'leaf',
+      'scorchDose',
+      'peak',
+      'verdict',
+      'when',
+      'from',
+      'sentence',
     ]);
-    expect(Object.keys(load.plants[2].sides?.[0] ?? {})).toEqual(['side', ...QUANTITIES, 'scorchDose', 'peak', 'peakAt']);
+    expect(Object.keys(load.plants[2].sides?.[0] ?? {})).toEqual([
+      'side',
+      ...QUANTITIES,
+      'scorchDose',
+      'peak',
+      'peakAt',
+    ]);
   });
 
   it('has null in every array at the same cells: those inside the house', () => {
@@ -41,12 +104,17 @@ describe('the load of a yard', () => {
       if (load.cells.grade[index] === null) continue;
       const spot = valueOf(spotOf(yardPlan(FEATURES), cellCenter(load.grid, index)));
       if (spot.date !== null) throw new Error('Not a season.');
-      for (const name of QUANTITIES) expect(load.cells[name][index], `${name} of cell ${index}`).toBeCloseTo(spot.season[name], 9);
+      for (const name of QUANTITIES)
+        expect(load.cells[name][index], `${name} of cell ${index}`).toBeCloseTo(spot.season[name], 9);
     }
   });
 
   it('lists the planted tree, the bed and the pot in the plan’s order, and no tree without a plant', () => {
-    expect(load.plants.map(({ id, kind }) => [id, kind])).toEqual([['fig', 'tree'], ['bed', 'bed'], ['pot', 'plant']]);
+    expect(load.plants.map(({ id, kind }) => [id, kind])).toEqual([
+      ['fig', 'tree'],
+      ['bed', 'bed'],
+      ['pot', 'plant'],
+    ]);
     expect(load.plants[0].pot).toBeNull();
     expect(load.plants[1].at).toEqual([expect.closeTo(9.5, 12), expect.closeTo(1.5, 12)]);
     expect(load.plants[1].sides).toBeUndefined();
@@ -66,7 +134,10 @@ describe('the load of a yard', () => {
 
   it('refuses a grid of over 4 million cells, and says what to do', () => {
     const outcome = loadOf(yardPlan(), { cell: 0.004 });
-    expect(outcome).toMatchObject({ ok: false, problems: [{ pointer: '--cell', message: expect.stringContaining('3000 × 2000') }] });
+    expect(outcome).toMatchObject({
+      ok: false,
+      problems: [{ pointer: '--cell', message: expect.stringContaining('3000 × 2000') }],
+    });
   });
 
   it('tells how far it has come', () => {

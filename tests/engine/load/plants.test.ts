@@ -1,19 +1,37 @@
 import { describe, expect, it } from 'vitest';
 import { castRay } from '../../../engine/cast/ray.ts';
 import { plantLoadsOf } from '../../../engine/load/load-of.ts';
-import { plantPoints, potPoints } from '../../../engine/load/plant-points.ts';
-import { spotOf } from '../../../engine/load/spot-of.ts';
+import { plantPoints, potPoints } from '../../../engine/load/verdict/plant-points.ts';
+import { spotOf } from '../../../engine/load/light/spot-of.ts';
 import type { PlantLoad } from '../../../engine/load/types.ts';
 import type { Bed, Canopy, Feature, Plan, Plant, Tree } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
 import { samplesOf } from '../../../engine/sun/samples.ts';
 import { valueOf, yardPlan } from './yard-plan.ts';
 
-const LEMON: Plant = { id: 'lemon', kind: 'plant', at: [6, 4], height: 1.8, spread: 1.6, foliageFrom: 0.2, plant: 'lemon' };
-const POT: Plant = { id: 'pot', kind: 'plant', at: [6, 4], height: 1.1, spread: 0.5, plant: 'lemon', container: true, pot: { width: 0.5, height: 0.4 } };
+const LEMON: Plant = {
+  id: 'lemon',
+  kind: 'plant',
+  at: [6, 4],
+  height: 1.8,
+  spread: 1.6,
+  foliageFrom: 0.2,
+  plant: 'lemon',
+};
+const POT: Plant = {
+  id: 'pot',
+  kind: 'plant',
+  at: [6, 4],
+  height: 1.1,
+  spread: 0.5,
+  plant: 'lemon',
+  container: true,
+  pot: { width: 0.5, height: 0.4 },
+};
 
 const loads = (plan: Plan) => valueOf(plantLoadsOf(plan));
-const one = (features: readonly Feature[], change?: Parameters<typeof yardPlan>[1]) => loads(yardPlan(features, change)).at(-1) as PlantLoad;
+const one = (features: readonly Feature[], change?: Parameters<typeof yardPlan>[1]) =>
+  loads(yardPlan(features, change)).at(-1) as PlantLoad;
 const side = (plant: PlantLoad, bearing: number | 'top') => {
   const found = plant.sides?.find((each) => each.side === bearing);
   if (!found) throw new Error(`No side ${bearing}.`);
@@ -34,7 +52,16 @@ describe('where a plant is judged', () => {
   });
 
   it('a cone’s ring lies just over its foot, a column’s half-way up; a tree’s own crown is no extra one', () => {
-    const tree: Tree = { id: 't', kind: 'tree', at: [2, 3], height: 5, crownWidth: 2.4, crownBase: 1, openness: 0.1, plant: 'olive' };
+    const tree: Tree = {
+      id: 't',
+      kind: 'tree',
+      at: [2, 3],
+      height: 5,
+      crownWidth: 2.4,
+      crownBase: 1,
+      openness: 0.1,
+      plant: 'olive',
+    };
     expect(plantPoints(yardPlan(), { ...tree, shape: 'cone' }).points[1].point[2]).toBeCloseTo(1.01, 12);
     expect(plantPoints(yardPlan(), { ...tree, shape: 'column' }).points[1].point[2]).toBe(3);
     expect(plantPoints(yardPlan(), tree).own).toBeUndefined();
@@ -56,14 +83,19 @@ describe('where a plant is judged', () => {
 describe('a plant in the open', () => {
   const plant = one([LEMON]);
 
-  it('is warmest on its east side before its top, and on its west side not before it; a side that is never too hot has no such hour', () => {
-    const minutesOf = (bearing: number | 'top') => Number(side(plant, bearing).peakAt?.slice(0, 2)) * 60 + Number(side(plant, bearing).peakAt?.slice(3));
-    expect(minutesOf(90)).toBeLessThan(minutesOf('top'));
-    expect(minutesOf('top')).toBeLessThanOrEqual(minutesOf(270));
-    for (const { scorchDose, peakAt } of plant.sides ?? []) expect(peakAt === null).toBe(scorchDose === 0);
-    const cool = one([LEMON], { climate: { ...yardPlan().climate, heatwaveHigh: 24 } });
-    expect(cool.sides?.map(({ peakAt }) => peakAt)).toEqual(Array.from({ length: 9 }, () => null));
-  });
+  it(
+    'is warmest on its east side before its top, and on its west side not before it; a side that is never too ' +
+      'hot has no such hour',
+    () => {
+      const minutesOf = (bearing: number | 'top') =>
+        Number(side(plant, bearing).peakAt?.slice(0, 2)) * 60 + Number(side(plant, bearing).peakAt?.slice(3));
+      expect(minutesOf(90)).toBeLessThan(minutesOf('top'));
+      expect(minutesOf('top')).toBeLessThanOrEqual(minutesOf(270));
+      for (const { scorchDose, peakAt } of plant.sides ?? []) expect(peakAt === null).toBe(scorchDose === 0);
+      const cool = one([LEMON], { climate: { ...yardPlan().climate, heatwaveHigh: 24 } });
+      expect(cool.sides?.map(({ peakAt }) => peakAt)).toEqual(Array.from({ length: 9 }, () => null));
+    },
+  );
 
   it('has the numbers of a spot at its top, and their mean with the sides', () => {
     const spot = valueOf(spotOf(yardPlan(), [6, 4], { height: 1.81 }));
@@ -98,14 +130,43 @@ describe('a plant in the open', () => {
 
 describe('a plant among other things', () => {
   const things: readonly Feature[] = [
-    { id: 'house', kind: 'building', outline: [[8, 0], [12, 0], [12, 3], [8, 3]], height: 3.3, eaves: 0.5 },
+    {
+      id: 'house',
+      kind: 'building',
+      outline: [
+        [8, 0],
+        [12, 0],
+        [12, 3],
+        [8, 3],
+      ],
+      height: 3.3,
+      eaves: 0.5,
+    },
     { id: 'tree', kind: 'tree', at: [3.5, 5], height: 4.4, crownWidth: 3, crownBase: 1.3, openness: 0.3 },
-    { id: 'cloth', kind: 'canopy', center: [6.3, 4.2], length: 2, width: 1.7, turn: 25, height: 2.3, rise: 0.3, density: 0.4 },
+    {
+      id: 'cloth',
+      kind: 'canopy',
+      center: [6.3, 4.2],
+      length: 2,
+      width: 1.7,
+      turn: 25,
+      height: 2.3,
+      rise: 0.3,
+      density: 0.4,
+    },
   ];
 
   it('gets at each of its nine points what the plain reference ray says, its own crown as solid as a tree’s', () => {
     const period = { kind: 'day', date: '06-22' } as const;
-    const crown: Tree = { id: 'own', kind: 'tree', at: LEMON.at, height: 1.8, crownWidth: 1.6, crownBase: 0.2, openness: 0 };
+    const crown: Tree = {
+      id: 'own',
+      kind: 'tree',
+      at: LEMON.at,
+      height: 1.8,
+      crownWidth: 1.6,
+      crownBase: 0.2,
+      openness: 0,
+    };
     const scene = buildScene(yardPlan([...things, crown]));
     const sampled = samplesOf(yardPlan(), period);
     if (!sampled.ok) throw new Error('No samples.');
@@ -114,7 +175,11 @@ describe('a plant among other things', () => {
     for (const { side: name, point } of plantPoints(yardPlan(), LEMON).points) {
       let dose = 0;
       for (let k = 0; k < samples.count; k++) {
-        dose += castRay(scene, point, samples.azimuth[k], samples.altitude[k], '06-22').share * samples.beam[k] * samples.hours[k] * 0.0036;
+        dose +=
+          castRay(scene, point, samples.azimuth[k], samples.altitude[k], '06-22').share *
+          samples.beam[k] *
+          samples.hours[k] *
+          0.0036;
       }
       expect(side(plant, name as number | 'top').beamDose, String(name)).toBeCloseTo(dose, 9);
     }
@@ -122,16 +187,25 @@ describe('a plant among other things', () => {
 });
 
 describe('a roof of 3 × 3 m at 2.4 m, 60 %, over a plant 1.8 m tall and 1.6 m wide', () => {
-  const july: Plan['climate'] = { hotAir: 35, heatwaveHigh: 46, turbidity: 3.5, months: [{ month: 7, high: 41.4, low: 29.9, humidity: 30, wind: 2 }] };
+  const july: Plan['climate'] = {
+    hotAir: 35,
+    heatwaveHigh: 46,
+    turbidity: 3.5,
+    months: [{ month: 7, high: 41.4, low: 29.9, humidity: 30, wind: 2 }],
+  };
   const season: Plan['season'] = { year: 2026, from: '07-13', to: '07-17' };
   const roof: Canopy = { id: 'roof', kind: 'canopy', center: [6, 4], length: 3, width: 3, height: 2.4, density: 0.6 };
   const change = { climate: july, season };
   const open = one([LEMON], change);
   const roofed = one([roof, LEMON], change);
   const curtained = one([{ ...roof, drops: [{ side: 'left', depth: 1.2, density: 0.6 }] }, LEMON], change);
-  const ratio = (plant: PlantLoad, bearing: number | 'top') => side(plant, bearing).hotLoad / side(open, bearing).hotLoad;
+  const ratio = (plant: PlantLoad, bearing: number | 'top') =>
+    side(plant, bearing).hotLoad / side(open, bearing).hotLoad;
 
-  /** The case on which judging all round rests, worked out once in low-desert July air by a calculation of its own: hot load left, within 5 %. */
+  /**
+   * The case on which judging all round rests, worked out once in low-desert July air by a calculation of its own: hot
+   * load left, within 5 %.
+   */
   it.each([
     ['top', 'roof', 10.0 / 22.2],
     ['top', 'roof and west drop', 9.1 / 22.2],
@@ -153,12 +227,16 @@ describe('a roof of 3 × 3 m at 2.4 m, 60 %, over a plant 1.8 m tall and 1.6 m w
 });
 
 describe('a pot', () => {
-  it('is lit on each side only while the sun is less than a right angle from it: in the open a little over half of the hours', () => {
-    const bare: Plant = { ...POT, height: 1.1, spread: 0.02, foliageFrom: 1 };
-    const plant = one([bare]);
-    expect(plant.pot?.sunHours).toBeGreaterThan(0.45 * side(plant, 'top').sunHours);
-    expect(plant.pot?.sunHours).toBeLessThan(0.55 * side(plant, 'top').sunHours);
-  });
+  it(
+    'is lit on each side only while the sun is less than a right angle from it: in the open a little over half ' +
+      'of the hours',
+    () => {
+      const bare: Plant = { ...POT, height: 1.1, spread: 0.02, foliageFrom: 1 };
+      const plant = one([bare]);
+      expect(plant.pot?.sunHours).toBeGreaterThan(0.45 * side(plant, 'top').sunHours);
+      expect(plant.pot?.sunHours).toBeLessThan(0.55 * side(plant, 'top').sunHours);
+    },
+  );
 
   it('is shaded by its own plant’s crown', () => {
     const narrow = one([POT]).pot?.sunHours ?? 0;
@@ -172,11 +250,30 @@ describe('a pot', () => {
 });
 
 describe('a bed', () => {
-  const bed: Bed = { id: 'bed', kind: 'bed', outline: [[4, 3], [6, 3], [6, 4], [4, 4]], plantHeight: 0.6, plant: 'tomato' };
+  const bed: Bed = {
+    id: 'bed',
+    kind: 'bed',
+    outline: [
+      [4, 3],
+      [6, 3],
+      [6, 4],
+      [4, 4],
+    ],
+    plantHeight: 0.6,
+    plant: 'tomato',
+  };
 
   it('half under a cloth over the sky gets the mean of both halves', () => {
     // North and south edges are far off, so that the edge at x = 5 runs through the zenith.
-    const half: Canopy = { id: 'c', kind: 'canopy', center: [5 - 2000, 3.5], length: 4000, width: 4000, height: 0.62, density: 0.5 };
+    const half: Canopy = {
+      id: 'c',
+      kind: 'canopy',
+      center: [5 - 2000, 3.5],
+      length: 4000,
+      width: 4000,
+      height: 0.62,
+      density: 0.5,
+    };
     const open = one([bed]);
     const covered = one([half, bed]);
     const full = one([{ ...half, center: [5, 3.5] }, bed]);
@@ -185,21 +282,49 @@ describe('a bed', () => {
   });
 
   it('without a cell of its own is judged at its centroid', () => {
-    const tiny: Bed = { ...bed, outline: [[4.01, 3.01], [4.03, 3.01], [4.03, 3.03], [4.01, 3.03]] };
+    const tiny: Bed = {
+      ...bed,
+      outline: [
+        [4.01, 3.01],
+        [4.03, 3.01],
+        [4.03, 3.03],
+        [4.01, 3.03],
+      ],
+    };
     const spot = valueOf(spotOf(yardPlan(), [4.02, 3.02], { height: 0.6 }));
     if (spot.date !== null) throw new Error('Not a season.');
     expect(one([tiny]).hotLoad).toBeCloseTo(spot.season.hotLoad, 9);
   });
 
   it('leaves out what stands inside a house', () => {
-    const house: Feature = { id: 'h', kind: 'building', outline: [[5, 2], [9, 2], [9, 5], [5, 5]], height: 3 };
-    const part: Bed = { ...bed, outline: [[4, 3], [5, 3], [5, 4], [4, 4]] };
+    const house: Feature = {
+      id: 'h',
+      kind: 'building',
+      outline: [
+        [5, 2],
+        [9, 2],
+        [9, 5],
+        [5, 5],
+      ],
+      height: 3,
+    };
+    const part: Bed = {
+      ...bed,
+      outline: [
+        [4, 3],
+        [5, 3],
+        [5, 4],
+        [4, 4],
+      ],
+    };
     expect(one([house, bed]).sunHours).toBeCloseTo(one([house, part]).sunHours, 9);
   });
 
   it('its scorch dose is the mean of its cells’, so it lies between that of a bed in the sun and one in the shade', () => {
     const roof: Canopy = { id: 'c', kind: 'canopy', center: [4, 3.5], length: 3, width: 2, height: 1.2, density: 1 };
-    const [sunny, mixed, shaded] = [one([bed]), one([roof, bed]), one([{ ...roof, length: 40, width: 40 }, bed])].map((each) => each.scorchDose ?? -1);
+    const [sunny, mixed, shaded] = [one([bed]), one([roof, bed]), one([{ ...roof, length: 40, width: 40 }, bed])].map(
+      (each) => each.scorchDose ?? -1,
+    );
     expect(mixed).toBeLessThan(sunny);
     expect(mixed).toBeGreaterThan(shaded);
   });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { tomorrowOf } from '../../../engine/advice/tomorrow.ts';
+import { tomorrowOf } from '../../../engine/advice/year/tomorrow/tomorrow.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { verbsFor } from '../../../engine/output/verbs/index.ts';
 import { cautionsMissing, risksTold } from '../../risky-words.ts';
@@ -7,7 +7,11 @@ import { runLine } from './verbs/command-for-tests.ts';
 
 const LINES = [
   ...(await verbsFor([])).flatMap(({ examples }) => examples),
-  'season demo --option B', 'season demo --option B --ics', 'season demo --high 42 --day 2026-07-20', 'season demo --high 8 --low -4 --day 2026-12-20', 'report demo --option B --cell 1',
+  'season demo --option B',
+  'season demo --option B --ics',
+  'season demo --high 42 --day 2026-07-20',
+  'season demo --high 8 --low -4 --day 2026-12-20',
+  'report demo --option B --cell 1',
 ];
 
 test.each(LINES)('%s does what the help shows, and warns of all that it tells people to do', async (line) => {
@@ -21,16 +25,26 @@ test.each(LINES)('%s does what the help shows, and warns of all that it tells pe
 
 test('the pages that tell of risks are found: the words above are the pages’ own', async () => {
   const told = async (line: string) => risksTold((await runLine(line)).out);
-  expect(await told('season demo --option B')).toEqual(expect.arrayContaining(['spray', 'hang cloth', 'climb', 'cover for frost']));
-  expect(await told('sheet demo --option A --canopy lemon-roof')).toEqual(expect.arrayContaining(['build', 'dig', 'climb']));
+  expect(await told('season demo --option B')).toEqual(
+    expect.arrayContaining(['spray', 'hang cloth', 'climb', 'cover for frost']),
+  );
+  expect(await told('sheet demo --option A --canopy lemon-roof')).toEqual(
+    expect.arrayContaining(['build', 'dig', 'climb']),
+  );
   expect(await told('review demo')).toContain('go out in the heat to measure');
 });
 
 test('tomorrow’s list does so too', () => {
-  for (const forecast of [{ date: '2026-07-20', high: 42, low: 23 }, { date: '2026-12-20', high: 8, low: -4 }]) {
+  for (const forecast of [
+    { date: '2026-07-20', high: 42, low: 23 },
+    { date: '2026-12-20', high: 8, low: -4 },
+  ]) {
     const day = tomorrowOf(demoPlan('courtyard'), forecast);
     if (!day.ok) throw new Error('no list');
-    const page = [...day.value.tasks.map(({ advice }) => advice.text), ...day.value.cautions.map(({ text }) => text)].join('\n');
+    const page = [
+      ...day.value.tasks.map(({ advice }) => advice.text),
+      ...day.value.cautions.map(({ text }) => text),
+    ].join('\n');
     expect(cautionsMissing(page)).toEqual([]);
     expect(risksTold(page)).not.toEqual([]);
   }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE, PLANT_SOURCES, nearestPlantIds, plantRowOf } from '../../../engine/plan/catalogue.ts';
-import { checkPlan } from '../../../engine/plan/check.ts';
+import { checkPlan } from '../../../engine/plan/check/check.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 
 const plan = demoPlan('courtyard');
@@ -14,7 +14,8 @@ describe('the catalogue', () => {
     expect(CATALOGUE.length).toBeGreaterThan(100);
     for (const row of CATALOGUE) {
       expect(row.sources?.length, row.id).toBeGreaterThan(0);
-      for (const source of row.sources ?? []) expect(PLANT_SOURCES.get(source)?.citation, `${row.id}: ${source}`).toMatch(/\S/);
+      for (const source of row.sources ?? [])
+        expect(PLANT_SOURCES.get(source)?.citation, `${row.id}: ${source}`).toMatch(/\S/);
     }
   });
 
@@ -22,7 +23,8 @@ describe('the catalogue', () => {
     expect(new Set(CATALOGUE.map((row) => row.id)).size).toBe(CATALOGUE.length);
   });
 
-  // Schrader, Zhang, Duplaga (2001), Plant Health Progress, doi:10.1094/PHP-2001-1004-01-RS: browning of apple skin from 46 °C on.
+  // Schrader, Zhang, Duplaga (2001), Plant Health Progress, doi:10.1094/PHP-2001-1004-01-RS: browning of apple skin
+  // from 46 °C on.
   it('the apple burns on its fruit, from 46 °C', () => {
     expect(plantRowOf(plan, 'apple')).toMatchObject({ heatLimit: 46, limitOf: 'fruit', limitBasis: 'measured' });
   });
@@ -38,7 +40,9 @@ describe('the person’s own rows', () => {
 
   it('a word spelt badly finds its row, own ones too, and nonsense finds none', () => {
     expect(nearestPlantIds(plan, 'Tomatoe')[0]).toBe('tomato');
-    expect(nearestPlantIds({ ...plan, plants: [{ ...CATALOGUE[0], id: 'quandong', name: 'Quandong' }] }, 'quandon')).toContain('quandong');
+    expect(
+      nearestPlantIds({ ...plan, plants: [{ ...CATALOGUE[0], id: 'quandong', name: 'Quandong' }] }, 'quandon'),
+    ).toContain('quandong');
     expect(nearestPlantIds(plan, 'xxxxxxxxxxxxxxxx')).toEqual([]);
   });
 });

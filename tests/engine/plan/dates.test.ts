@@ -2,7 +2,14 @@ import { expect, it } from 'vitest';
 import { daysInMonth, endYearOf, isLeapYear, monthName, monthsOfSeason } from '../../../engine/plan/dates.ts';
 
 it('leap years follow the Gregorian rule of 1582', () => {
-  for (const [year, leap] of [[1900, false], [2000, true], [2024, true], [2026, false], [2100, false]] as const) expect(isLeapYear(year)).toBe(leap);
+  for (const [year, leap] of [
+    [1900, false],
+    [2000, true],
+    [2024, true],
+    [2026, false],
+    [2100, false],
+  ] as const)
+    expect(isLeapYear(year)).toBe(leap);
   expect(daysInMonth(2028, 2)).toBe(29);
   expect(daysInMonth(2026, 2)).toBe(28);
   expect(Array.from({ length: 12 }, (_, month) => daysInMonth(2027, month + 1)).reduce((a, b) => a + b)).toBe(365);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { DEMO_NAMES, demoPlan, isDemoName } from '../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
-import { parsePlan } from '../../../engine/plan/parse.ts';
-import { planText } from '../../../engine/plan/serialize.ts';
+import { parsePlan } from '../../../engine/plan/file/parse.ts';
+import { planText } from '../../../engine/plan/file/serialize.ts';
 
 describe('the demo yards', () => {
   it('are two, the courtyard first', () => {

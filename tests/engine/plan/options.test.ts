@@ -21,7 +21,9 @@ describe('options', () => {
   });
 
   it('adds come first, then moves that reach them, then removes', () => {
-    const features = featuresOf(tried([{ id: 'X', adds: [pot], moves: { 'fig-pot': [5, 2], lemon: [1, 2] }, removes: ['orange'] }], ['X']));
+    const features = featuresOf(
+      tried([{ id: 'X', adds: [pot], moves: { 'fig-pot': [5, 2], lemon: [1, 2] }, removes: ['orange'] }], ['X']),
+    );
     expect(features.find(({ id }) => id === 'fig-pot')).toEqual({ ...pot, at: [5, 2] });
     expect(features.find(({ id }) => id === 'lemon')).toMatchObject({ at: [1, 2], height: 1.7 });
     expect(features.some(({ id }) => id === 'orange')).toBe(false);
@@ -29,7 +31,10 @@ describe('options', () => {
   });
 
   it('several are applied whole, in the order given', () => {
-    const options: YardOption[] = [{ id: 'X', adds: [pot], moves: { lemon: [2, 2] } }, { id: 'Y', moves: { lemon: [3, 3], 'fig-pot': [4, 4] } }];
+    const options: YardOption[] = [
+      { id: 'X', adds: [pot], moves: { lemon: [2, 2] } },
+      { id: 'Y', moves: { lemon: [3, 3], 'fig-pot': [4, 4] } },
+    ];
     expect(featuresOf(tried(options, ['X', 'Y'])).find(({ id }) => id === 'lemon')).toMatchObject({ at: [3, 3] });
     expect(featuresOf(tried(options, ['X', 'Y'])).find(({ id }) => id === 'fig-pot')).toMatchObject({ at: [4, 4] });
     const backwards = tried(options, ['Y', 'X']);
@@ -37,13 +42,34 @@ describe('options', () => {
   });
 
   it.each<[string, YardOption, string[], string, string]>([
-    ['an id that is there', { id: 'X', adds: [{ ...pot, id: 'lemon' }] }, ['X'], '/options/0/adds/0/id', 'already there'],
+    [
+      'an id that is there',
+      { id: 'X', adds: [{ ...pot, id: 'lemon' }] },
+      ['X'],
+      '/options/0/adds/0/id',
+      'already there',
+    ],
     ['the same option twice', { id: 'X', adds: [pot] }, ['X', 'X'], '/options/0/adds/0/id', 'already there'],
     ['an unknown option', { id: 'X' }, ['Z'], '/options', 'no option "Z"'],
-    ['a move of nothing', { id: 'X', moves: { 'a/b': [1, 1] } }, ['X'], '/options/0/moves/a~1b', 'nothing with that id'],
-    ['a move of a wall', { id: 'X', moves: { 'west-wall': [1, 1] } }, ['X'], '/options/0/moves/west-wall', 'only plants'],
+    [
+      'a move of nothing',
+      { id: 'X', moves: { 'a/b': [1, 1] } },
+      ['X'],
+      '/options/0/moves/a~1b',
+      'nothing with that id',
+    ],
+    [
+      'a move of a wall',
+      { id: 'X', moves: { 'west-wall': [1, 1] } },
+      ['X'],
+      '/options/0/moves/west-wall',
+      'only plants',
+    ],
     ['a remove of nothing', { id: 'X', removes: ['moon'] }, ['X'], '/options/0/removes/0', 'nothing with that id'],
   ])('%s is refused, with its place', (_, option, ids, pointer, says) => {
-    expect(tried([option], ids)).toMatchObject({ ok: false, problems: [{ pointer, message: expect.stringContaining(says), severity: 'error' }] });
+    expect(tried([option], ids)).toMatchObject({
+      ok: false,
+      problems: [{ pointer, message: expect.stringContaining(says), severity: 'error' }],
+    });
   });
 });

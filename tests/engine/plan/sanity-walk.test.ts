@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkPlan } from '../../../engine/plan/check.ts';
+import { checkPlan } from '../../../engine/plan/check/check.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Site, YardOption } from '../../../engine/plan/types.ts';
 
@@ -12,9 +12,24 @@ function saysOf(features: readonly Feature[], more: Partial<Plan> = {}): string[
   return problems.map(({ pointer, message }) => `${pointer} ${message}`);
 }
 
-const wall = (id: string, path: [number, number][], height = 2): Feature => ({ id, kind: 'wall', path, height, thickness: 0.2 });
+const wall = (id: string, path: [number, number][], height = 2): Feature => ({
+  id,
+  kind: 'wall',
+  path,
+  height,
+  thickness: 0.2,
+});
 const plant = (at: [number, number], height = 1): Feature => ({ id: 'p', kind: 'plant', at, height, spread: 0.6 });
-const roof: Feature = { id: 'c', kind: 'canopy', center: [5, 4], length: 3, width: 3, height: 2, rise: -0.6, density: 0.5 };
+const roof: Feature = {
+  id: 'c',
+  kind: 'canopy',
+  center: [5, 4],
+  length: 3,
+  width: 3,
+  height: 2,
+  rise: -0.6,
+  density: 0.5,
+};
 
 describe('the sanity walk', () => {
   it('the demo yards pass it', () => {
@@ -24,10 +39,27 @@ describe('the sanity walk', () => {
 
   it('a plant taller than the cloth just over it, not than the cloth elsewhere', () => {
     // The cloth falls from 2.0 m at the back to 1.4 m in front: 1.5 m at y = 5, 1.9 m at y = 3.
-    expect(saysOf([roof, plant([5, 5], 1.7)])).toEqual(['/features/1 Plant "p" is 1.7 m high, taller than Canopy "c" over it, which hangs at 1.50 m there.']);
+    expect(saysOf([roof, plant([5, 5], 1.7)])).toEqual([
+      '/features/1 Plant "p" is 1.7 m high, taller than Canopy "c" over it, which hangs at 1.50 m there.',
+    ]);
     expect(saysOf([roof, plant([5, 3], 1.7)])).toEqual([]);
     expect(saysOf([roof, plant([8, 5], 1.7)])).toEqual([]);
-    expect(saysOf([roof, { id: 'b', kind: 'bed', outline: [[4, 3], [6, 3], [6, 5.4], [4, 5.4]], plantHeight: 1.5 }])[0]).toContain('Bed "b" is 1.5 m high');
+    expect(
+      saysOf([
+        roof,
+        {
+          id: 'b',
+          kind: 'bed',
+          outline: [
+            [4, 3],
+            [6, 3],
+            [6, 5.4],
+            [4, 5.4],
+          ],
+          plantHeight: 1.5,
+        },
+      ])[0],
+    ).toContain('Bed "b" is 1.5 m high');
   });
 
   it('in an option too: a roof tried, or a pot moved under one', () => {
@@ -37,59 +69,246 @@ describe('the sanity walk', () => {
   });
 
   it('a wall of 18 m was meant to be 1.8 m', () => {
-    expect(saysOf([wall('w', [[0, 0], [5, 0]], 18)])).toEqual(['/features/0/height Wall "w" is 18 m high; did you mean 1.8 m?']);
-    expect(saysOf([wall('w', [[0, 0], [5, 0]], 4)])).toEqual(['/features/0/height Wall "w" is 4 m high; is that right?']);
-    expect(saysOf([wall('w', [[0, 0], [5, 0]], 3.9)])).toEqual([]);
+    expect(
+      saysOf([
+        wall(
+          'w',
+          [
+            [0, 0],
+            [5, 0],
+          ],
+          18,
+        ),
+      ]),
+    ).toEqual(['/features/0/height Wall "w" is 18 m high; did you mean 1.8 m?']);
+    expect(
+      saysOf([
+        wall(
+          'w',
+          [
+            [0, 0],
+            [5, 0],
+          ],
+          4,
+        ),
+      ]),
+    ).toEqual(['/features/0/height Wall "w" is 4 m high; is that right?']);
+    expect(
+      saysOf([
+        wall(
+          'w',
+          [
+            [0, 0],
+            [5, 0],
+          ],
+          3.9,
+        ),
+      ]),
+    ).toEqual([]);
   });
 
   it('a slit between two walls, but neither a joint nor a gate', () => {
-    const along = (gap: number) => saysOf([wall('a', [[0, 0], [4, 0]]), wall('b', [[4 + gap, 0], [9, 0]])]);
-    expect(along(0.2)).toEqual(['/features/0/path Wall "a" ends 0.20 m short of wall "b"; sun comes through the slit.']);
+    const along = (gap: number) =>
+      saysOf([
+        wall('a', [
+          [0, 0],
+          [4, 0],
+        ]),
+        wall('b', [
+          [4 + gap, 0],
+          [9, 0],
+        ]),
+      ]);
+    expect(along(0.2)).toEqual([
+      '/features/0/path Wall "a" ends 0.20 m short of wall "b"; sun comes through the slit.',
+    ]);
     expect(along(0)).toEqual([]);
     expect(along(0.04)).toEqual([]);
     expect(along(0.9)).toEqual([]);
     // Against the face of a wall its half thickness counts, against a house the house's own face.
-    expect(saysOf([wall('a', [[0, 0], [4, 0]]), wall('b', [[4.3, -3], [4.3, 3]])])[0]).toContain('0.20 m short');
-    expect(saysOf([wall('a', [[0, 1], [4, 1]]), { id: 'h', kind: 'building', outline: [[4.15, 0], [6, 0], [6, 3], [4.15, 3]], height: 3 }])[0]).toContain('0.15 m short of building "h"');
-    expect(saysOf([wall('a', [[0, 0], [4, 0], [4, 3], [0, 3], [0, 0.2]])])[0]).toContain('its own other end');
-    expect(saysOf([wall('a', [[0, 0], [4, 0], [4, 3], [0, 3], [0, 0]])])).toEqual([]);
+    expect(
+      saysOf([
+        wall('a', [
+          [0, 0],
+          [4, 0],
+        ]),
+        wall('b', [
+          [4.3, -3],
+          [4.3, 3],
+        ]),
+      ])[0],
+    ).toContain('0.20 m short');
+    expect(
+      saysOf([
+        wall('a', [
+          [0, 1],
+          [4, 1],
+        ]),
+        {
+          id: 'h',
+          kind: 'building',
+          outline: [
+            [4.15, 0],
+            [6, 0],
+            [6, 3],
+            [4.15, 3],
+          ],
+          height: 3,
+        },
+      ])[0],
+    ).toContain('0.15 m short of building "h"');
+    expect(
+      saysOf([
+        wall('a', [
+          [0, 0],
+          [4, 0],
+          [4, 3],
+          [0, 3],
+          [0, 0.2],
+        ]),
+      ])[0],
+    ).toContain('its own other end');
+    expect(
+      saysOf([
+        wall('a', [
+          [0, 0],
+          [4, 0],
+          [4, 3],
+          [0, 3],
+          [0, 0],
+        ]),
+      ]),
+    ).toEqual([]);
   });
 
   it('beds and plants outside the boundary; houses, trees and eyes may be there', () => {
     expect(saysOf([plant([12, 4])])).toEqual(['/features/0/at Plant "p" stands outside the boundary.']);
-    expect(saysOf([{ id: 'b', kind: 'bed', outline: [[9, 1], [12, 1], [12, 2], [9, 2]], plantHeight: 0.3 }])[0]).toContain('reaches outside');
+    expect(
+      saysOf([
+        {
+          id: 'b',
+          kind: 'bed',
+          outline: [
+            [9, 1],
+            [12, 1],
+            [12, 2],
+            [9, 2],
+          ],
+          plantHeight: 0.3,
+        },
+      ])[0],
+    ).toContain('reaches outside');
     expect(saysOf([plant([11, 4])])).toEqual([]);
     expect(
       saysOf([
         { id: 't', kind: 'tree', at: [14, 4], height: 6, crownWidth: 3, crownBase: 2, openness: 0.3 },
-        { id: 'h', kind: 'building', outline: [[12, 0], [16, 0], [16, 3]], height: 4 },
+        {
+          id: 'h',
+          kind: 'building',
+          outline: [
+            [12, 0],
+            [16, 0],
+            [16, 3],
+          ],
+          height: 4,
+        },
         { id: 'e', kind: 'eye', path: [[13, 4]], height: 1.6 },
       ]),
     ).toEqual([]);
   });
 
   it('an eye inside the yard', () => {
-    expect(saysOf([{ id: 'e', kind: 'eye', path: [[13, 4], [5, 4]], height: 1.6 }])[0]).toContain('looks from inside the yard');
+    expect(
+      saysOf([
+        {
+          id: 'e',
+          kind: 'eye',
+          path: [
+            [13, 4],
+            [5, 4],
+          ],
+          height: 1.6,
+        },
+      ])[0],
+    ).toContain('looks from inside the yard');
   });
 
   it('a trunk wider than its crown', () => {
     // Radius 0.03 · height: a tree of 10 m has a trunk of 0.6 m.
-    const palm = (crownWidth: number): Feature => ({ id: 't', kind: 'tree', at: [5, 4], height: 10, crownWidth, crownBase: 9, openness: 0.4 });
+    const palm = (crownWidth: number): Feature => ({
+      id: 't',
+      kind: 'tree',
+      at: [5, 4],
+      height: 10,
+      crownWidth,
+      crownBase: 9,
+      openness: 0.4,
+    });
     expect(saysOf([palm(0.59)])[0]).toContain('trunk, taken as 0.60 m wide');
     expect(saysOf([palm(0.61)])).toEqual([]);
   });
 
   it('overlapping buildings, a bed under one, a plant inside one; a shared wall is none', () => {
-    const house: Feature = { id: 'h', kind: 'building', outline: [[2, 2], [6, 2], [6, 6], [2, 6]], height: 3 };
-    const other: Feature = { id: 'o', kind: 'building', outline: [[6, 2], [9, 2], [9, 6], [6, 6]], height: 3 };
+    const house: Feature = {
+      id: 'h',
+      kind: 'building',
+      outline: [
+        [2, 2],
+        [6, 2],
+        [6, 6],
+        [2, 6],
+      ],
+      height: 3,
+    };
+    const other: Feature = {
+      id: 'o',
+      kind: 'building',
+      outline: [
+        [6, 2],
+        [9, 2],
+        [9, 6],
+        [6, 6],
+      ],
+      height: 3,
+    };
     expect(saysOf([house, other])).toEqual([]);
-    expect(saysOf([house, { ...other, outline: [[5.9, 2], [9, 2], [9, 6], [5.9, 6]] } as Feature])).toEqual(['/features/1/outline Building "o" and building "h" overlap.']);
-    expect(saysOf([house, { id: 'b', kind: 'bed', outline: [[5, 5], [7, 5], [7, 7], [5, 7]], plantHeight: 0.3 }])[0]).toContain('lies partly under building "h"');
+    expect(
+      saysOf([
+        house,
+        {
+          ...other,
+          outline: [
+            [5.9, 2],
+            [9, 2],
+            [9, 6],
+            [5.9, 6],
+          ],
+        } as Feature,
+      ]),
+    ).toEqual(['/features/1/outline Building "o" and building "h" overlap.']);
+    expect(
+      saysOf([
+        house,
+        {
+          id: 'b',
+          kind: 'bed',
+          outline: [
+            [5, 5],
+            [7, 5],
+            [7, 7],
+            [5, 7],
+          ],
+          plantHeight: 0.3,
+        },
+      ])[0],
+    ).toContain('lies partly under building "h"');
     expect(saysOf([house, plant([3, 3])])[0]).toContain('stands inside building "h"');
   });
 
   it('a skyline of too few points, or with a gap of more than half the horizon', () => {
-    const skyline = (...azimuths: number[]): Partial<Plan> => ({ site: { ...base.site, skyline: azimuths.map((azimuth) => ({ azimuth, altitude: 3 })) } satisfies Site });
+    const skyline = (...azimuths: number[]): Partial<Plan> => ({
+      site: { ...base.site, skyline: azimuths.map((azimuth) => ({ azimuth, altitude: 3 })) } satisfies Site,
+    });
     expect(saysOf([], skyline(40))[0]).toContain('only one point');
     expect(saysOf([], skyline(40, 220))[0]).toContain('only two points');
     expect(saysOf([], skyline(350, 10, 169))[0]).toContain('gap of 181 degrees');
@@ -101,8 +320,24 @@ describe('the sanity walk', () => {
   it('numbers that do not go together: heatwave, latitude, a limit, the journal', () => {
     expect(saysOf([], { climate: { ...base.climate, heatwaveHigh: 36 } })[0]).toContain('below July');
     expect(saysOf([], { site: { ...base.site, latitude: 78 } })[0]).toContain('swapped');
-    expect(saysOf([], { plants: [{ id: 'm', name: 'M', sunHours: [2, 4], heatLimit: 30, limitOf: 'leaf', afternoonShade: 'no', leafWidth: 0.03 }] })[0]).toContain('35 to 65 °C');
+    expect(
+      saysOf([], {
+        plants: [
+          {
+            id: 'm',
+            name: 'M',
+            sunHours: [2, 4],
+            heatLimit: 30,
+            limitOf: 'leaf',
+            afternoonShade: 'no',
+            leafWidth: 0.03,
+          },
+        ],
+      })[0],
+    ).toContain('35 to 65 °C');
     expect(saysOf([], { journal: base.journal })[0]).toContain('speaks of "lemon", which is not drawn');
-    expect(saysOf([{ id: 'r', kind: 'reading', at: [1, 1], when: '2026-07-01T15:00', pair: 'gone' }])[0]).toContain('/features/0/pair');
+    expect(saysOf([{ id: 'r', kind: 'reading', at: [1, 1], when: '2026-07-01T15:00', pair: 'gone' }])[0]).toContain(
+      '/features/0/pair',
+    );
   });
 });

@@ -1,16 +1,47 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  formatArea, formatCut, formatDistance, formatLength, formatLight, formatMass, formatPerArea, formatSpeed, formatTemperature, formatTemperatureDifference, parseArea, parseLength, parseLight,
-  parseMass, parseNumber, parseSpeed, parseTemperature, parseTemperatureDifference,
+  formatArea,
+  formatCut,
+  formatDistance,
+  formatLength,
+  formatLight,
+  formatMass,
+  formatPerArea,
+  formatSpeed,
+  formatTemperature,
+  formatTemperatureDifference,
+  parseArea,
+  parseLength,
+  parseLight,
+  parseMass,
+  parseNumber,
+  parseSpeed,
+  parseTemperature,
+  parseTemperatureDifference,
 } from '../../../engine/plan/units.ts';
 
 describe('lengths', () => {
   // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959).
   it.each([
-    [`6'6"`, 1.9812], ['6 ft 6 in', 1.9812], ['40 in', 1.016], ['2.2 m', 2.2], [`6'2"`, 1.8796], ['6 ft 2', 1.8796], ['74 in', 1.8796], ['6’2”', 1.8796],
-    [`5'-4 1/2"`, 1.6383], ['5\' 4½"', 1.6383], ['½ in', 0.0127], ['188 cm', 1.88], ['1880 mm', 1.88], ['6.5 ft', 1.9812], ['2 yd', 1.8288], [`-3'2"`, -0.9652],
-    ['  1,88  m ', 1.88], ['6 feet 2 inches', 1.8796],
+    [`6'6"`, 1.9812],
+    ['6 ft 6 in', 1.9812],
+    ['40 in', 1.016],
+    ['2.2 m', 2.2],
+    [`6'2"`, 1.8796],
+    ['6 ft 2', 1.8796],
+    ['74 in', 1.8796],
+    ['6’2”', 1.8796],
+    [`5'-4 1/2"`, 1.6383],
+    ['5\' 4½"', 1.6383],
+    ['½ in', 0.0127],
+    ['188 cm', 1.88],
+    ['1880 mm', 1.88],
+    ['6.5 ft', 1.9812],
+    ['2 yd', 1.8288],
+    [`-3'2"`, -0.9652],
+    ['  1,88  m ', 1.88],
+    ['6 feet 2 inches', 1.8796],
   ])('%s is %f m whatever the units shown', (text, metres) => {
     expect(parseLength(text, 'metric')).toBeCloseTo(metres, 10);
     expect(parseLength(text, 'imperial')).toBeCloseTo(metres, 10);
@@ -29,8 +60,12 @@ describe('lengths', () => {
   it('what is shown can be typed back: to a centimetre, or to a quarter inch', () => {
     fc.assert(
       fc.property(fc.double({ min: -30, max: 30, noNaN: true }), (metres) => {
-        expect(Math.abs((parseLength(formatLength(metres, 'metric').replace('−', '-'), 'imperial') ?? NaN) - metres)).toBeLessThanOrEqual(0.005 + 1e-12);
-        expect(Math.abs((parseLength(formatLength(metres, 'imperial'), 'metric') ?? NaN) - metres)).toBeLessThanOrEqual(0.0254 / 4 + 1e-9);
+        expect(
+          Math.abs((parseLength(formatLength(metres, 'metric').replace('−', '-'), 'imperial') ?? NaN) - metres),
+        ).toBeLessThanOrEqual(0.005 + 1e-12);
+        expect(Math.abs((parseLength(formatLength(metres, 'imperial'), 'metric') ?? NaN) - metres)).toBeLessThanOrEqual(
+          0.0254 / 4 + 1e-9,
+        );
       }),
       { seed: 77 },
     );
@@ -82,7 +117,8 @@ describe('temperatures', () => {
   });
 });
 
-// Factors as in NIST SP 811, appendix B: mile 1609.344 m, knot 1852 m/h, acre 4046.8564 m², pound 0.45359237 kg, foot-candle 10.76391 lx (from memory).
+// Factors as in NIST SP 811, appendix B: mile 1609.344 m, knot 1852 m/h, acre 4046.8564 m², pound 0.45359237 kg,
+// foot-candle 10.76391 lx (from memory).
 describe('other quantities', () => {
   it('speeds', () => {
     expect(parseSpeed('72 km/h', 'imperial')).toBeCloseTo(20, 10);

@@ -6,21 +6,84 @@ import { emptyPlan } from '../cast/random-plans.ts';
 describe('buildScene', () => {
   test('only walls, hedges, buildings, trees, canopies and screens cast, in the plan’s order', () => {
     const features: Feature[] = [
-      { id: 'bed', kind: 'bed', outline: [[0, 0], [1, 0], [1, 1]], plantHeight: 0.5 },
-      { id: 'screen', kind: 'screen', path: [[0, 0], [1, 0]], height: 2, density: 0.5 },
+      {
+        id: 'bed',
+        kind: 'bed',
+        outline: [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+        plantHeight: 0.5,
+      },
+      {
+        id: 'screen',
+        kind: 'screen',
+        path: [
+          [0, 0],
+          [1, 0],
+        ],
+        height: 2,
+        density: 0.5,
+      },
       { id: 'pot', kind: 'plant', at: [0, 0], height: 1, spread: 1, container: true },
       { id: 'canopy', kind: 'canopy', center: [0, 0], length: 2, width: 3, height: 2, density: 0.5 },
-      { id: 'keep', kind: 'keepout', outline: [[0, 0], [1, 0], [1, 1]], blocks: ['posts'] },
+      {
+        id: 'keep',
+        kind: 'keepout',
+        outline: [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+        blocks: ['posts'],
+      },
       { id: 'tree', kind: 'tree', at: [0, 0], height: 4, crownWidth: 3, crownBase: 1, openness: 0.2 },
       { id: 'eye', kind: 'eye', path: [[0, 0]], height: 1.6 },
-      { id: 'house', kind: 'building', outline: [[0, 0], [1, 0], [1, 1]], height: 3 },
+      {
+        id: 'house',
+        kind: 'building',
+        outline: [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+        height: 3,
+      },
       { id: 'reading', kind: 'reading', at: [0, 0], when: '2026-07-01T15:00' },
-      { id: 'hedge', kind: 'hedge', path: [[0, 0], [1, 0]], height: 1, thickness: 0.5 },
-      { id: 'wall', kind: 'wall', path: [[0, 0], [1, 0]], height: 1, thickness: 0.2 },
+      {
+        id: 'hedge',
+        kind: 'hedge',
+        path: [
+          [0, 0],
+          [1, 0],
+        ],
+        height: 1,
+        thickness: 0.5,
+      },
+      {
+        id: 'wall',
+        kind: 'wall',
+        path: [
+          [0, 0],
+          [1, 0],
+        ],
+        height: 1,
+        thickness: 0.2,
+      },
     ];
     const { states } = buildScene(emptyPlan(features));
-    expect(states.map((occluders) => occluders.map(({ id }) => id))).toEqual([['screen', 'canopy', 'tree', 'house', 'hedge', 'wall']]);
-    expect(states[0].map(({ solids }) => solids.map(({ kind }) => kind))).toEqual([['sheet'], ['sheet'], ['round', 'column'], ['prism'], ['prism'], ['prism']]);
+    expect(states.map((occluders) => occluders.map(({ id }) => id))).toEqual([
+      ['screen', 'canopy', 'tree', 'house', 'hedge', 'wall'],
+    ]);
+    expect(states[0].map(({ solids }) => solids.map(({ kind }) => kind))).toEqual([
+      ['sheet'],
+      ['sheet'],
+      ['round', 'column'],
+      ['prism'],
+      ['prism'],
+      ['prism'],
+    ]);
   });
 
   test('walls are opaque and hedges pass 5 % unless they say otherwise', () => {
@@ -28,7 +91,16 @@ describe('buildScene', () => {
       const [solid] = buildScene(emptyPlan([feature])).states[0][0].solids;
       return solid.kind === 'prism' ? solid.openness : null;
     };
-    const hedge: Feature = { id: 'h', kind: 'hedge', path: [[0, 0], [1, 0]], height: 1, thickness: 0.5 };
+    const hedge: Feature = {
+      id: 'h',
+      kind: 'hedge',
+      path: [
+        [0, 0],
+        [1, 0],
+      ],
+      height: 1,
+      thickness: 0.5,
+    };
     expect(opennessOf(hedge)).toBe(0.05);
     expect(opennessOf({ ...hedge, openness: 0.3 })).toBe(0.3);
     expect(opennessOf({ ...hedge, kind: 'wall' })).toBe(0);
@@ -37,9 +109,36 @@ describe('buildScene', () => {
 });
 
 describe('yearly states', () => {
-  const tree: Feature = { id: 't', kind: 'tree', at: [0, 0], height: 4, crownWidth: 3, crownBase: 1, openness: 0.2, leafless: { from: '12-01', to: '03-01', openness: 0.7 } };
-  const canopy: Feature = { id: 'c', kind: 'canopy', center: [0, 0], length: 2, width: 3, height: 2, density: 0.5, up: { from: '06-10', to: '08-31' } };
-  const screen: Feature = { id: 's', kind: 'screen', path: [[0, 0], [1, 0]], height: 2, density: 0.5 };
+  const tree: Feature = {
+    id: 't',
+    kind: 'tree',
+    at: [0, 0],
+    height: 4,
+    crownWidth: 3,
+    crownBase: 1,
+    openness: 0.2,
+    leafless: { from: '12-01', to: '03-01', openness: 0.7 },
+  };
+  const canopy: Feature = {
+    id: 'c',
+    kind: 'canopy',
+    center: [0, 0],
+    length: 2,
+    width: 3,
+    height: 2,
+    density: 0.5,
+    up: { from: '06-10', to: '08-31' },
+  };
+  const screen: Feature = {
+    id: 's',
+    kind: 'screen',
+    path: [
+      [0, 0],
+      [1, 0],
+    ],
+    height: 2,
+    density: 0.5,
+  };
   const scene = buildScene(emptyPlan([tree, canopy, screen]));
 
   test('days with the same trees bare and the same cloth up share a state', () => {
@@ -50,9 +149,23 @@ describe('yearly states', () => {
 
   test('a state holds what stands then; what does not change is the same object in all', () => {
     const [winter, spring, summer] = scene.states;
-    expect([winter, spring, summer].map((occluders) => occluders.map(({ id }) => id))).toEqual([['t', 's'], ['t', 's'], ['t', 'c', 's']]);
-    const opennesses = scene.states.map(([{ solids: [crown, trunk] }]) => [crown, trunk].map((solid) => ('openness' in solid ? solid.openness : null)));
-    expect(opennesses).toEqual([[0.7, 0], [0.2, 0], [0.2, 0]]);
+    expect([winter, spring, summer].map((occluders) => occluders.map(({ id }) => id))).toEqual([
+      ['t', 's'],
+      ['t', 's'],
+      ['t', 'c', 's'],
+    ]);
+    const opennesses = scene.states.map(
+      ([
+        {
+          solids: [crown, trunk],
+        },
+      ]) => [crown, trunk].map((solid) => ('openness' in solid ? solid.openness : null)),
+    );
+    expect(opennesses).toEqual([
+      [0.7, 0],
+      [0.2, 0],
+      [0.2, 0],
+    ]);
     expect(winter[1]).toBe(summer[2]);
     expect(spring[0]).toBe(summer[0]);
   });

@@ -16,27 +16,39 @@ function isInside({ kind, x, y, radius, base, top }: Crown, px: number, py: numb
 }
 
 describe('lengthInCrown', () => {
-  test.each(['round', 'cone', 'column'] as const)('%s: is the length of the beam’s points that lie inside (2 mm steps, 150 beams)', (kind) => {
-    const random = randomFrom(12);
-    const solid = { ...crown, kind };
-    let met = 0;
-    for (let n = 0; n < 150; n++) {
-      const [x, y, z] = [1.2 + 6 * random() - 3, -0.7 + 6 * random() - 3, 6 * random()];
-      const [dx, dy, dz] = planDirection(360 * random(), 2 + 86 * random(), 0);
-      let inside = 0;
-      for (let t = 0.001; t < 14; t += 0.002) if (isInside(solid, x + t * dx, y + t * dy, z + t * dz)) inside += 0.002;
-      const length = lengthInCrown(solid, x, y, z, dx, dy, dz);
-      if (length > 0.1) met++;
-      expect(Math.abs(length - inside)).toBeLessThan(0.005);
-    }
-    expect(met).toBeGreaterThan(15);
-  });
+  test.each(['round', 'cone', 'column'] as const)(
+    '%s: is the length of the beam’s points that lie inside (2 mm steps, 150 beams)',
+    (kind) => {
+      const random = randomFrom(12);
+      const solid = { ...crown, kind };
+      let met = 0;
+      for (let n = 0; n < 150; n++) {
+        const [x, y, z] = [1.2 + 6 * random() - 3, -0.7 + 6 * random() - 3, 6 * random()];
+        const [dx, dy, dz] = planDirection(360 * random(), 2 + 86 * random(), 0);
+        let inside = 0;
+        for (let t = 0.001; t < 14; t += 0.002)
+          if (isInside(solid, x + t * dx, y + t * dy, z + t * dz)) inside += 0.002;
+        const length = lengthInCrown(solid, x, y, z, dx, dy, dz);
+        if (length > 0.1) met++;
+        expect(Math.abs(length - inside)).toBeLessThan(0.005);
+      }
+      expect(met).toBeGreaterThan(15);
+    },
+  );
 
   test('from 10 km away it loses no digits', () => {
     const [dx, dy, dz] = planDirection(0, 0.02, 0);
     const reach = 10_000;
     // Aimed at the middle from far off: the chord is the crown's level width, but for the slope.
-    const length = lengthInCrown({ ...crown, kind: 'round' }, 1.2 - reach * dx, -0.7 - reach * dy, 3.2 - reach * dz, dx, dy, dz);
+    const length = lengthInCrown(
+      { ...crown, kind: 'round' },
+      1.2 - reach * dx,
+      -0.7 - reach * dy,
+      3.2 - reach * dz,
+      dx,
+      dy,
+      dz,
+    );
     expect(length).toBeCloseTo(2 / Math.hypot(Math.hypot(dx, dy) / 1.7, dz / 2.1), 9);
   });
 

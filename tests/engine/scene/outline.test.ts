@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { isConvex, SEGMENT, unionOutline } from '../../../engine/scene/outline.ts';
 import { pathStripes } from '../../../engine/scene/footprints.ts';
-import { pointInRing } from '../../../engine/plan/geometry.ts';
+import { pointInRing } from '../../../engine/plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../../engine/plan/types.ts';
 import type { Ring } from '../../../engine/scene/solids.ts';
 import { randomFrom } from '../cast/random-plans.ts';
@@ -9,7 +9,8 @@ import { randomFrom } from '../cast/random-plans.ts';
 /** Area inside an outline: its pieces close, so the shoelace adds up in any order. */
 function areaOf(outline: Float64Array): number {
   let twice = 0;
-  for (let e = 0; e < outline.length; e += SEGMENT) twice += outline[e] * outline[e + 3] - outline[e + 2] * outline[e + 1];
+  for (let e = 0; e < outline.length; e += SEGMENT)
+    twice += outline[e] * outline[e + 3] - outline[e + 2] * outline[e + 1];
   return twice / 2;
 }
 
@@ -23,7 +24,12 @@ function windingAt(outline: Float64Array, [x, y]: PlanPoint): number {
   return turned / (2 * Math.PI);
 }
 
-const square = (x: number, y: number, size: number): Ring => [[x, y], [x + size, y], [x + size, y + size], [x, y + size]];
+const square = (x: number, y: number, size: number): Ring => [
+  [x, y],
+  [x + size, y],
+  [x + size, y + size],
+  [x, y + size],
+];
 
 describe('unionOutline', () => {
   test('one ring is its own outline', () => {
@@ -40,13 +46,32 @@ describe('unionOutline', () => {
     const abutting = unionOutline([square(0, 0, 2), square(2, 0, 2)]);
     expect(areaOf(abutting)).toBeCloseTo(8, 12);
     expect(windingAt(abutting, [2, 1])).toBeCloseTo(1, 9);
-    const overlapping = unionOutline([square(0, 0, 2), [[1, 0], [4, 0], [4, 2], [1, 2]]]);
+    const overlapping = unionOutline([
+      square(0, 0, 2),
+      [
+        [1, 0],
+        [4, 0],
+        [4, 2],
+        [1, 2],
+      ],
+    ]);
     expect(areaOf(overlapping)).toBeCloseTo(8, 12);
     expect(areaOf(unionOutline([square(0, 0, 2), square(0, 0, 2)]))).toBeCloseTo(4, 12);
   });
 
   test('a closed wall has an outer outline and a hole', () => {
-    const outline = unionOutline(pathStripes([[0, 0], [5, 0], [5, 4], [0, 4], [0, 0]], 0.4));
+    const outline = unionOutline(
+      pathStripes(
+        [
+          [0, 0],
+          [5, 0],
+          [5, 4],
+          [0, 4],
+          [0, 0],
+        ],
+        0.4,
+      ),
+    );
     expect(areaOf(outline)).toBeCloseTo(5.4 * 4.4 - 4.6 * 3.6, 12);
     expect(windingAt(outline, [2, 2])).toBeCloseTo(0, 9);
     expect(windingAt(outline, [5.1, 2])).toBeCloseTo(1, 9);
@@ -72,5 +97,12 @@ describe('unionOutline', () => {
 
 test('a ring is convex if no corner bends back', () => {
   expect(isConvex(square(0, 0, 1))).toBe(true);
-  expect(isConvex([[0, 0], [4, 0], [4, 4], [3, 1]])).toBe(false);
+  expect(
+    isConvex([
+      [0, 0],
+      [4, 0],
+      [4, 4],
+      [3, 1],
+    ]),
+  ).toBe(false);
 });

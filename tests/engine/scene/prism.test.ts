@@ -1,13 +1,19 @@
 import { describe, expect, test } from 'vitest';
-import type { SpacePoint } from '../../../engine/plan/geometry.ts';
+import type { SpacePoint } from '../../../engine/plan/geometry/shapes.ts';
 import { planDirection } from '../../../engine/scene/direction.ts';
 import { prismCrossings } from '../../../engine/scene/prism.ts';
 import type { Prism, Ring } from '../../../engine/scene/solids.ts';
 
-const slab = (x: number, width: number): Ring => [[x, -5], [x + width, -5], [x + width, 5], [x, 5]];
+const slab = (x: number, width: number): Ring => [
+  [x, -5],
+  [x + width, -5],
+  [x + width, 5],
+  [x, 5],
+];
 const prism = (...rings: Ring[]): Prism => ({ kind: 'prism', rings, height: 2, openness: 0.5 });
 /** A beam from the east, at an altitude. */
-const crossings = (solid: Prism, point: SpacePoint, altitude = 5) => prismCrossings(solid, point, planDirection(90, altitude, 0));
+const crossings = (solid: Prism, point: SpacePoint, altitude = 5) =>
+  prismCrossings(solid, point, planDirection(90, altitude, 0));
 
 describe('prismCrossings', () => {
   test('stretches apart are crossings apart, as long as the beam is below the top', () => {
@@ -31,7 +37,16 @@ describe('prismCrossings', () => {
   });
 
   test('a notch parts a bent outline in two', () => {
-    const comb: Ring = [[0, 0], [5, 0], [5, 3], [4, 3], [4, 1], [1, 1], [1, 3], [0, 3]];
+    const comb: Ring = [
+      [0, 0],
+      [5, 0],
+      [5, 3],
+      [4, 3],
+      [4, 1],
+      [1, 1],
+      [1, 3],
+      [0, 3],
+    ];
     expect(crossings(prism(comb), [-1, 2, 0.5])).toBe(2);
     expect(crossings(prism(comb), [-1, 0.5, 0.5])).toBe(1);
   });

@@ -33,7 +33,24 @@ describe('sheetMeets', () => {
 });
 
 test('a lid is met where the beam reaches its height over any of its rings', () => {
-  const lid: Lid = { kind: 'lid', rings: [[[0, 0], [2, 0], [2, 1], [0, 1]], [[5, 0], [6, 0], [6, 1], [5, 1]]], height: 3 };
+  const lid: Lid = {
+    kind: 'lid',
+    rings: [
+      [
+        [0, 0],
+        [2, 0],
+        [2, 1],
+        [0, 1],
+      ],
+      [
+        [5, 0],
+        [6, 0],
+        [6, 1],
+        [5, 1],
+      ],
+    ],
+    height: 3,
+  };
   const east = planDirection(90, 45, 0);
   expect([-1.5, -0.5, 2.5, 4.2].map((x) => lidMeets(lid, [x, 0.5, 1], east))).toEqual([true, true, false, false]);
   expect([3.5, 4.5].map((x) => lidMeets(lid, [x, 0.5, 1], east))).toEqual([true, false]);

@@ -14,7 +14,11 @@ describe("the air's sunrise", () => {
 });
 
 describe('air through the day', () => {
-  const day = fc.record({ low: fc.double({ min: -5, max: 30, noNaN: true }), range: fc.double({ min: 0, max: 25, noNaN: true }), sunrise: fc.double({ min: 0, max: 12, noNaN: true }) });
+  const day = fc.record({
+    low: fc.double({ min: -5, max: 30, noNaN: true }),
+    range: fc.double({ min: 0, max: 25, noNaN: true }),
+    sunrise: fc.double({ min: 0, max: 12, noNaN: true }),
+  });
 
   it('is lowest at sunrise, highest at 14 h, never beyond either, without a jump', () => {
     fc.assert(
@@ -26,7 +30,9 @@ describe('air through the day', () => {
         expect(air).toBeGreaterThanOrEqual(low - 1e-9);
         expect(air).toBeLessThanOrEqual(high + 1e-9);
         // The steepest the curve can be is π·range/4 K/h, on its shorter branch of at least 2 h.
-        expect(Math.abs(airTemperature(hour + 0.01, high, low, sunrise) - air)).toBeLessThanOrEqual(range * 0.008 + 1e-9);
+        expect(Math.abs(airTemperature(hour + 0.01, high, low, sunrise) - air)).toBeLessThanOrEqual(
+          range * 0.008 + 1e-9,
+        );
       }),
       { seed: 32, numRuns: 300 },
     );

@@ -1,10 +1,18 @@
 import { describe, expect, it } from 'vitest';
-import { dateIn, datesBetween, dayOfCommonYear, dayOfYear, daysAfter, midnightAt } from '../../../engine/sun/calendar.ts';
+import {
+  dateIn,
+  datesBetween,
+  dayOfCommonYear,
+  dayOfYear,
+  daysAfter,
+  midnightAt,
+} from '../../../engine/sun/calendar.ts';
 
 describe('dates', () => {
   it('exist or not', () => {
     expect(dateIn(2028, '02-29')).toBe('2028-02-29');
-    for (const monthDay of ['02-29', '06-31', '00-10', '13-01', '6-1', '2026-06-01', '']) expect(dateIn(2026, monthDay), monthDay).toBeNull();
+    for (const monthDay of ['02-29', '06-31', '00-10', '13-01', '6-1', '2026-06-01', ''])
+      expect(dateIn(2026, monthDay), monthDay).toBeNull();
   });
 
   it('run on across months and years', () => {

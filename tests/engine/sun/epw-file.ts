@@ -20,8 +20,16 @@ export interface EpwFile {
 
 export const LOCATION = 'LOCATION,Somewhere,-,ESP,made for a test,999999,37.9,-4.8,1.0,110.0';
 
-/** A whole year in the format of the EPW Data Dictionary (EnergyPlus Auxiliary Programs), invented throughout; years differ from month to month, as in typical years. */
-export function epwLines({ location = LOCATION, recordsPerHour = 1, leapYear = false, row = () => ({}) }: EpwFile = {}): string[] {
+/**
+ * A whole year in the format of the EPW Data Dictionary (EnergyPlus Auxiliary Programs), invented throughout; years
+ * differ from month to month, as in typical years.
+ */
+export function epwLines({
+  location = LOCATION,
+  recordsPerHour = 1,
+  leapYear = false,
+  row = () => ({}),
+}: EpwFile = {}): string[] {
   const lines = [
     location,
     'DESIGN CONDITIONS,0',

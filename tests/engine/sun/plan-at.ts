@@ -16,7 +16,19 @@ export function planAt({ site, season, climate }: Changes = {}): Plan {
   return {
     format: 'shadewright-plan',
     version: 1,
-    site: { latitude: 37.9, longitude: -4.8, elevation: 110, timeZone: 'Europe/Madrid', boundary: [[0, 0], [18, 0], [18, 12], [0, 12]], ...site },
+    site: {
+      latitude: 37.9,
+      longitude: -4.8,
+      elevation: 110,
+      timeZone: 'Europe/Madrid',
+      boundary: [
+        [0, 0],
+        [18, 0],
+        [18, 12],
+        [0, 12],
+      ],
+      ...site,
+    },
     season: { year: 2026, from: '06-01', to: '09-15', ...season },
     climate: { hotAir: 35, heatwaveHigh: 44, months: months(1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12), ...climate },
     features: [],

@@ -32,7 +32,17 @@ describe('samples', () => {
     const alone = sample(plan, { kind: 'day', date: '08-03' });
     const { first, end } = season.days.find(({ date }) => date === '2026-08-03') ?? { first: NaN, end: NaN };
     expect(alone.count).toBe(end - first);
-    for (const name of ['when', 'azimuth', 'altitude', 'solarHour', 'beam', 'diffuse', 'global', 'air', 'humidity'] as const) {
+    for (const name of [
+      'when',
+      'azimuth',
+      'altitude',
+      'solarHour',
+      'beam',
+      'diffuse',
+      'global',
+      'air',
+      'humidity',
+    ] as const) {
       expect([...alone[name]]).toEqual([...season[name].subarray(first, end)]);
     }
   });
@@ -60,17 +70,32 @@ describe('samples', () => {
     expect(season.global[index]).toBe(sky.global);
     // 21 July is day 202.
     expect(season.days[50].date).toBe('2026-07-21');
-    expect(season.air[index]).toBeCloseTo(airTemperature(season.solarHour[index], high, low, airSunrise(37.4, 202)), 12);
+    expect(season.air[index]).toBeCloseTo(
+      airTemperature(season.solarHour[index], high, low, airSunrise(37.4, 202)),
+      12,
+    );
   });
 
   it('take months as steps', () => {
     const { days } = season;
-    expect(days[29]).toMatchObject({ date: '2026-06-30', month: 6, monthDay: '06-30', high: 31.5, low: 14.75, spread: 3.5, humidity: 40, wind: 2 });
+    expect(days[29]).toMatchObject({
+      date: '2026-06-30',
+      month: 6,
+      monthDay: '06-30',
+      high: 31.5,
+      low: 14.75,
+      spread: 3.5,
+      humidity: 40,
+      wind: 2,
+    });
     expect(days[30]).toMatchObject({ date: '2026-07-01', month: 7, high: 31.75, low: 14.875 });
   });
 
   it('have the morning’s sunshine until solar noon and the afternoon’s from then on', () => {
-    const stormy = planAt({ climate: { months: [{ month: 7, high: 37, low: 20, sunshine: 0.85, sunshineAfternoon: 0.4 }] }, season: { from: '07-02', to: '07-30' } });
+    const stormy = planAt({
+      climate: { months: [{ month: 7, high: 37, low: 20, sunshine: 0.85, sunshineAfternoon: 0.4 }] },
+      season: { from: '07-02', to: '07-30' },
+    });
     const table = sample(stormy, { kind: 'season' });
     for (let index = 0; index < table.count; index++) {
       expect(table.sunshine[index]).toBe(table.solarHour[index] < 12 ? 0.85 : 0.4);
@@ -91,13 +116,16 @@ describe('civil days with a change of clocks', () => {
     expect((days[0].endMs - days[0].startMs) / 3_600_000).toBe(hours);
     for (let index = 0; index < count; index++) {
       expect(steps[index]).toBe(1);
-      expect((when[index] - days[0].startMs) / 60_000 % 60).toBe(30);
+      expect(((when[index] - days[0].startMs) / 60_000) % 60).toBe(30);
     }
   });
 
   it('end with a short step, which weighs its length', () => {
     // Near the pole the sun stays up through the whole of a day of 24.5 hours.
-    const pole = planAt({ site: { latitude: 89.5, longitude: 159.08, timeZone: 'Australia/Lord_Howe' }, season: { stepMinutes: 60 } });
+    const pole = planAt({
+      site: { latitude: 89.5, longitude: 159.08, timeZone: 'Australia/Lord_Howe' },
+      season: { stepMinutes: 60 },
+    });
     const table = sample(pole, { kind: 'day', date: '04-05' });
     expect(table.count).toBe(25);
     expect(table.hours[24]).toBe(0.5);
@@ -108,10 +136,24 @@ describe('civil days with a change of clocks', () => {
 
 describe('the heatwave day', () => {
   const climate = {
-    heatwaveHigh: 45, offset: 1.2, turbidity: 3,
+    heatwaveHigh: 45,
+    offset: 1.2,
+    turbidity: 3,
     months: [
-      { month: 6, high: 33, low: 16, sunshine: 0.9 }, { month: 7, high: 37, low: 19.5, sunshine: 0.8, sunshineAfternoon: 0.5, spread: 4, turbidity: 4.5, humidity: 27, wind: 2.6 },
-      { month: 8, high: 37, low: 20 }, { month: 9, high: 32, low: 15 },
+      { month: 6, high: 33, low: 16, sunshine: 0.9 },
+      {
+        month: 7,
+        high: 37,
+        low: 19.5,
+        sunshine: 0.8,
+        sunshineAfternoon: 0.5,
+        spread: 4,
+        turbidity: 4.5,
+        humidity: 27,
+        wind: 2.6,
+      },
+      { month: 8, high: 37, low: 20 },
+      { month: 9, high: 32, low: 15 },
     ],
   };
   const plan = planAt({ climate });
@@ -146,28 +188,53 @@ describe('the heatwave day', () => {
   });
 
   it('is in the second year where the season meets its month there', () => {
-    const south = planAt({ site: { latitude: -34.9, longitude: 138.6, timeZone: 'Australia/Adelaide' }, season: { from: '11-15', to: '03-10' } , climate: { months: [
-      { month: 11, high: 28, low: 12 }, { month: 12, high: 30, low: 14 }, { month: 1, high: 34, low: 17 }, { month: 2, high: 34, low: 18 }, { month: 3, high: 29, low: 13 },
-    ] } });
+    const south = planAt({
+      site: { latitude: -34.9, longitude: 138.6, timeZone: 'Australia/Adelaide' },
+      season: { from: '11-15', to: '03-10' },
+      climate: {
+        months: [
+          { month: 11, high: 28, low: 12 },
+          { month: 12, high: 30, low: 14 },
+          { month: 1, high: 34, low: 17 },
+          { month: 2, high: 34, low: 18 },
+          { month: 3, high: 29, low: 13 },
+        ],
+      },
+    });
     expect(sample(south, { kind: 'heatwave' }).days[0].date).toBe('2027-01-21');
   });
 
   it('is only of months of the season', () => {
-    expect(samplesOf(plan, { kind: 'heatDay', month: 4 })).toMatchObject({ ok: false, problems: [{ message: 'Month 4 is not in the season, so it has no heat day.' }] });
+    expect(samplesOf(plan, { kind: 'heatDay', month: 4 })).toMatchObject({
+      ok: false,
+      problems: [{ message: 'Month 4 is not in the season, so it has no heat day.' }],
+    });
   });
 });
 
 describe('what cannot be sampled is said in one sentence', () => {
   it('a month without figures', () => {
     expect(samplesOf(planAt({ climate: { months: months(6, 7, 9) } }), { kind: 'season' })).toEqual({
-      ok: false, problems: [{ pointer: '/climate/months', message: 'The climate has no figures for August (month 8), and they are needed.', severity: 'error' }],
+      ok: false,
+      problems: [
+        {
+          pointer: '/climate/months',
+          message: 'The climate has no figures for August (month 8), and they are needed.',
+          severity: 'error',
+        },
+      ],
     });
-    expect(samplesOf(planAt({ climate: { months: months(6, 7, 8, 9) } }), { kind: 'day', date: '04-02' }).ok).toBe(false);
+    expect(samplesOf(planAt({ climate: { months: months(6, 7, 8, 9) } }), { kind: 'day', date: '04-02' }).ok).toBe(
+      false,
+    );
     expect(samplesOf(planAt({ climate: { months: months(6, 7, 9) } }), { kind: 'day', date: '07-02' }).ok).toBe(true);
   });
 
   it('a time zone that does not exist', () => {
-    expect(samplesOf(planAt({ site: { timeZone: 'Spain/Madrid' } }), { kind: 'season' })).toMatchObject({ ok: false, problems: [{ pointer: '/site/timeZone' }] });
+    expect(samplesOf(planAt({ site: { timeZone: 'Spain/Madrid' } }), { kind: 'season' })).toMatchObject({
+      ok: false,
+      problems: [{ pointer: '/site/timeZone' }],
+    });
   });
 });
 
@@ -175,11 +242,20 @@ describe('laws of samples', () => {
   const place = fc.record({
     latitude: fc.double({ min: -66, max: 66, noNaN: true }),
     longitude: fc.double({ min: -180, max: 180, noNaN: true }),
-    timeZone: fc.constantFrom('UTC', 'Europe/Madrid', 'Asia/Kolkata', 'Australia/Adelaide', 'Australia/Lord_Howe', 'America/Phoenix', 'America/Santiago', 'Pacific/Kiritimati'),
+    timeZone: fc.constantFrom(
+      'UTC',
+      'Europe/Madrid',
+      'Asia/Kolkata',
+      'Australia/Adelaide',
+      'Australia/Lord_Howe',
+      'America/Phoenix',
+      'America/Santiago',
+      'Pacific/Kiritimati',
+    ),
   });
-  const day = fc.record({ month: fc.integer({ min: 1, max: 12 }), day: fc.integer({ min: 1, max: 28 }) }).map(
-    ({ month, day: number }) => `${String(month).padStart(2, '0')}-${String(number).padStart(2, '0')}`,
-  );
+  const day = fc
+    .record({ month: fc.integer({ min: 1, max: 12 }), day: fc.integer({ min: 1, max: 28 }) })
+    .map(({ month, day: number }) => `${String(month).padStart(2, '0')}-${String(number).padStart(2, '0')}`);
   const stepMinutes = fc.constantFrom(5, 10, 12, 15, 20, 30, 60);
 
   it('the steps of a day add up to no more than the day, and to its daylight within a step at either end', () => {
@@ -191,7 +267,8 @@ describe('laws of samples', () => {
         expect(sum(coarse.hours)).toBeLessThanOrEqual((endMs - startMs) / 3_600_000);
         // A zone far from the sun's own time may cut the daylight in two: up to four ends.
         expect(Math.abs(sum(coarse.hours) - sum(fine.hours))).toBeLessThanOrEqual((2 * step + 1) / 60);
-        for (let index = 1; index < coarse.count; index++) expect(coarse.when[index]).toBeGreaterThan(coarse.when[index - 1]);
+        for (let index = 1; index < coarse.count; index++)
+          expect(coarse.when[index]).toBeGreaterThan(coarse.when[index - 1]);
       }),
       { seed: 33, numRuns: 60 },
     );
@@ -199,34 +276,55 @@ describe('laws of samples', () => {
 
   it('every value is a number in its range', () => {
     fc.assert(
-      fc.property(place, day, fc.double({ min: 1, max: 10, noNaN: true }), fc.integer({ min: -400, max: 4000 }), (site, date, turbidity, elevation) => {
-        const table = sample(planAt({ site: { ...site, elevation }, climate: { turbidity } }), { kind: 'day', date });
-        for (let index = 0; index < table.count; index++) {
-          expect(table.azimuth[index] >= 0 && table.azimuth[index] < 360).toBe(true);
-          expect(table.solarHour[index] >= 0 && table.solarHour[index] < 24).toBe(true);
-          expect(table.beam[index] >= 0 && table.beam[index] < 1420).toBe(true);
-          expect(table.diffuse[index] >= 0 && table.diffuse[index] < 700).toBe(true);
-          const onLevel = table.beam[index] * Math.sin((table.altitude[index] * Math.PI) / 180) + table.diffuse[index];
-          expect(Math.abs(onLevel - table.global[index])).toBeLessThan(1e-9);
-        }
-      }),
+      fc.property(
+        place,
+        day,
+        fc.double({ min: 1, max: 10, noNaN: true }),
+        fc.integer({ min: -400, max: 4000 }),
+        (site, date, turbidity, elevation) => {
+          const table = sample(planAt({ site: { ...site, elevation }, climate: { turbidity } }), { kind: 'day', date });
+          for (let index = 0; index < table.count; index++) {
+            expect(table.azimuth[index] >= 0 && table.azimuth[index] < 360).toBe(true);
+            expect(table.solarHour[index] >= 0 && table.solarHour[index] < 24).toBe(true);
+            expect(table.beam[index] >= 0 && table.beam[index] < 1420).toBe(true);
+            expect(table.diffuse[index] >= 0 && table.diffuse[index] < 700).toBe(true);
+            const onLevel =
+              table.beam[index] * Math.sin((table.altitude[index] * Math.PI) / 180) + table.diffuse[index];
+            expect(Math.abs(onLevel - table.global[index])).toBeLessThan(1e-9);
+          }
+        },
+      ),
       { seed: 34, numRuns: 40 },
     );
   });
 
   it('at the mirrored latitude half a year on the day is as long and the air rises alike', () => {
     fc.assert(
-      fc.property(fc.double({ min: 5, max: 60, noNaN: true }), fc.integer({ min: 1, max: 28 }), (latitude, dayOfMonth) => {
-        const number = String(dayOfMonth).padStart(2, '0');
-        const high = (months_: number) => ({ month: months_, high: 36, low: 19 });
-        const climate = { months: [high(6), high(12)] };
-        const north = sample(planAt({ site: { latitude, longitude: 0, timeZone: 'UTC' }, climate, season: { stepMinutes: 1 } }), { kind: 'day', date: `06-${number}` });
-        const south = sample(planAt({ site: { latitude: -latitude, longitude: 0, timeZone: 'UTC' }, climate, season: { stepMinutes: 1 } }), { kind: 'day', date: `12-${number}` });
-        // June's and December's declinations mirror within 0.3°, and refraction does not mirror at all.
-        expect(Math.abs(sum(north.hours) - sum(south.hours))).toBeLessThan(0.12);
-        expect(Math.abs(Math.max(...north.altitude) - Math.max(...south.altitude))).toBeLessThan(0.4);
-        expect(Math.abs(sum(north.air) / north.count - sum(south.air) / south.count)).toBeLessThan(0.1);
-      }),
+      fc.property(
+        fc.double({ min: 5, max: 60, noNaN: true }),
+        fc.integer({ min: 1, max: 28 }),
+        (latitude, dayOfMonth) => {
+          const number = String(dayOfMonth).padStart(2, '0');
+          const high = (months_: number) => ({ month: months_, high: 36, low: 19 });
+          const climate = { months: [high(6), high(12)] };
+          const north = sample(
+            planAt({ site: { latitude, longitude: 0, timeZone: 'UTC' }, climate, season: { stepMinutes: 1 } }),
+            { kind: 'day', date: `06-${number}` },
+          );
+          const south = sample(
+            planAt({
+              site: { latitude: -latitude, longitude: 0, timeZone: 'UTC' },
+              climate,
+              season: { stepMinutes: 1 },
+            }),
+            { kind: 'day', date: `12-${number}` },
+          );
+          // June's and December's declinations mirror within 0.3°, and refraction does not mirror at all.
+          expect(Math.abs(sum(north.hours) - sum(south.hours))).toBeLessThan(0.12);
+          expect(Math.abs(Math.max(...north.altitude) - Math.max(...south.altitude))).toBeLessThan(0.4);
+          expect(Math.abs(sum(north.air) / north.count - sum(south.air) / south.count)).toBeLessThan(0.1);
+        },
+      ),
       { seed: 35, numRuns: 30 },
     );
   });

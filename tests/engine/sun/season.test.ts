@@ -26,16 +26,25 @@ describe('the season', () => {
 
   it('meets its months in order, each in a year', () => {
     expect(valueOf(seasonMonths(south))).toEqual([
-      { month: 11, year: 2026 }, { month: 12, year: 2026 }, { month: 1, year: 2027 }, { month: 2, year: 2027 }, { month: 3, year: 2027 },
+      { month: 11, year: 2026 },
+      { month: 12, year: 2026 },
+      { month: 1, year: 2027 },
+      { month: 2, year: 2027 },
+      { month: 3, year: 2027 },
     ]);
   });
 
   it('cannot begin on a day that the year has not', () => {
     expect(seasonDates(planAt({ season: { from: '02-29' } }))).toEqual({
       ok: false,
-      problems: [{ pointer: '/season/from', message: 'There is no 02-29 in 2026, which is not a leap year.', severity: 'error' }],
+      problems: [
+        { pointer: '/season/from', message: 'There is no 02-29 in 2026, which is not a leap year.', severity: 'error' },
+      ],
     });
-    expect(seasonDates(planAt({ season: { to: '06-31' } }))).toMatchObject({ ok: false, problems: [{ pointer: '/season/to' }] });
+    expect(seasonDates(planAt({ season: { to: '06-31' } }))).toMatchObject({
+      ok: false,
+      problems: [{ pointer: '/season/to' }],
+    });
   });
 });
 
@@ -52,17 +61,26 @@ describe('a day of the season', () => {
   });
 
   it('is 29 February in leap years only', () => {
-    expect(valueOf(dateOfDay(planAt({ season: { year: 2027, from: '11-15', to: '03-10' } }), '02-29'))).toBe('2028-02-29');
-    expect(dateOfDay(south, '02-29')).toMatchObject({ ok: false, problems: [{ message: 'There is no 02-29 in 2027, which is not a leap year.' }] });
+    expect(valueOf(dateOfDay(planAt({ season: { year: 2027, from: '11-15', to: '03-10' } }), '02-29'))).toBe(
+      '2028-02-29',
+    );
+    expect(dateOfDay(south, '02-29')).toMatchObject({
+      ok: false,
+      problems: [{ message: 'There is no 02-29 in 2027, which is not a leap year.' }],
+    });
   });
 
   it('is refused when it is none', () => {
-    expect(dateOfDay(planAt(), '21 July')).toMatchObject({ ok: false, problems: [{ message: 'There is no day "21 July": a day is written MM-DD, as 07-21.' }] });
+    expect(dateOfDay(planAt(), '21 July')).toMatchObject({
+      ok: false,
+      problems: [{ message: 'There is no day "21 July": a day is written MM-DD, as 07-21.' }],
+    });
   });
 });
 
 describe('the hottest month', () => {
-  const withHighs = (highs: Record<number, number>) => Object.entries(highs).map(([month, high]) => ({ month: Number(month), high, low: 19 }));
+  const withHighs = (highs: Record<number, number>) =>
+    Object.entries(highs).map(([month, high]) => ({ month: Number(month), high, low: 19 }));
 
   it('has the highest high, and the heatwave day is that much hotter', () => {
     const plan = planAt({ climate: { months: withHighs({ 6: 33, 7: 37.5, 8: 37, 9: 31 }) } });
@@ -72,8 +90,17 @@ describe('the hottest month', () => {
   it('of equal ones is the first that the season meets, in its year', () => {
     const climate = { months: withHighs({ 1: 36, 2: 36, 3: 30, 11: 31, 12: 36 }) };
     expect(valueOf(hottestMonth(planAt({ season: south.season, climate })))).toMatchObject({ month: 12, year: 2026 });
-    expect(valueOf(hottestMonth(planAt({ season: { from: '12-25', to: '02-20' }, climate })))).toMatchObject({ month: 12, year: 2026 });
-    expect(valueOf(hottestMonth(planAt({ season: { from: '12-25', to: '02-20' }, climate: { months: withHighs({ 1: 36, 2: 36, 12: 35 }) } })))).toMatchObject({ month: 1, year: 2027 });
+    expect(valueOf(hottestMonth(planAt({ season: { from: '12-25', to: '02-20' }, climate })))).toMatchObject({
+      month: 12,
+      year: 2026,
+    });
+    expect(
+      valueOf(
+        hottestMonth(
+          planAt({ season: { from: '12-25', to: '02-20' }, climate: { months: withHighs({ 1: 36, 2: 36, 12: 35 }) } }),
+        ),
+      ),
+    ).toMatchObject({ month: 1, year: 2027 });
   });
 
   it('is as much cooler than the heatwave whatever the offset of the thermometer', () => {
@@ -83,9 +110,15 @@ describe('the hottest month', () => {
 
   it('cannot be told while a month of the season has no figures', () => {
     const result = hottestMonth(planAt({ climate: { months: months(6, 8) } }));
-    expect(result).toMatchObject({ ok: false, problems: [
-      { pointer: '/climate/months', message: 'The climate has no figures for July (month 7), and they are needed.' },
-      { pointer: '/climate/months', message: 'The climate has no figures for September (month 9), and they are needed.' },
-    ] });
+    expect(result).toMatchObject({
+      ok: false,
+      problems: [
+        { pointer: '/climate/months', message: 'The climate has no figures for July (month 7), and they are needed.' },
+        {
+          pointer: '/climate/months',
+          message: 'The climate has no figures for September (month 9), and they are needed.',
+        },
+      ],
+    });
   });
 });

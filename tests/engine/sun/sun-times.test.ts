@@ -15,8 +15,10 @@ describe('sunrise, noon and sunset of a civil day', () => {
 
   it('are in order, noon in the middle and highest, within the civil day for zones that keep near the sun', () => {
     const places = fc.constantFrom(
-      { latitude: 37.4, longitude: -5.99, timeZone: 'Europe/Madrid' }, { latitude: -34.9, longitude: 138.6, timeZone: 'Australia/Adelaide' },
-      { latitude: -31.55, longitude: 159.08, timeZone: 'Australia/Lord_Howe' }, { latitude: 33.45, longitude: -112.07, timeZone: 'America/Phoenix' },
+      { latitude: 37.4, longitude: -5.99, timeZone: 'Europe/Madrid' },
+      { latitude: -34.9, longitude: 138.6, timeZone: 'Australia/Adelaide' },
+      { latitude: -31.55, longitude: 159.08, timeZone: 'Australia/Lord_Howe' },
+      { latitude: 33.45, longitude: -112.07, timeZone: 'America/Phoenix' },
     );
     fc.assert(
       fc.property(places, fc.integer({ min: 0, max: 364 }), (site, days) => {
@@ -29,7 +31,9 @@ describe('sunrise, noon and sunset of a civil day', () => {
         expect(noonMs).toBeLessThan(setMs);
         expect(setMs).toBeLessThan(endMs);
         for (const minutes of [-20, 20]) {
-          expect(sunPosition(noonMs + minutes * 60_000, site.latitude, site.longitude).altitude).toBeLessThan(highest.altitude);
+          expect(sunPosition(noonMs + minutes * 60_000, site.latitude, site.longitude).altitude).toBeLessThan(
+            highest.altitude,
+          );
         }
         expect(highest.solarHour).toBeCloseTo(12, 4);
       }),

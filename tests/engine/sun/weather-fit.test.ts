@@ -17,7 +17,10 @@ it('a weather file from next door needs no warning', () => {
 it('a weather file from far away, from a hill, with gaps says so', () => {
   // Córdoba to Granada: 37.9 N 4.8 W to 37.2 N 3.6 W, 131 km by the great circle.
   const location = 'LOCATION,Granada,-,ESP,made for a test,999999,37.2,-3.6,1.0,690.0';
-  const weather = weatherOf({ location, row: (month, day, hour) => ({ air: month === 5 && day === 2 && hour < 3 ? 99.9 : 24 }) });
+  const weather = weatherOf({
+    location,
+    row: (month, day, hour) => ({ air: month === 5 && day === 2 && hour < 3 ? 99.9 : 24 }),
+  });
   expect(weatherWarnings(planAt(), weather).map(({ message }) => message)).toEqual([
     'The weather file was measured at Granada, ESP, 131 km from the yard.',
     'The weather file was measured 580 m higher than the yard: its air is likely cooler.',

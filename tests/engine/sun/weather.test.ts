@@ -20,7 +20,11 @@ function sample(plan: Plan, period: Period, weather: Weather): SampleTable {
 
 /** Every hour of the year has a beam, a diffuse and an air of its own: month + day/100, its stamp, and a mixture. */
 const coded = (month: number, day: number, hour: number): EpwRow => ({
-  beam: month * 100 + day, diffuse: hour, air: 20 + hour / 2 + day / 100, humidity: 20 + hour, wind: 1 + hour / 10,
+  beam: month * 100 + day,
+  diffuse: hour,
+  air: 20 + hour / 2 + day / 100,
+  humidity: 20 + hour,
+  wind: 1 + hour / 10,
 });
 let weather: Weather;
 beforeAll(() => {
@@ -83,7 +87,10 @@ describe('samples with a weather file', () => {
       expect(table.wind[index]).toBeCloseTo(1 + stamp / 10, 10);
       expect(table.sunshine[index]).toBe(1);
       expect(table.spread[index]).toBe(0);
-      expect(table.global[index]).toBeCloseTo(table.beam[index] * Math.sin((table.altitude[index] * Math.PI) / 180) + stamp, 9);
+      expect(table.global[index]).toBeCloseTo(
+        table.beam[index] * Math.sin((table.altitude[index] * Math.PI) / 180) + stamp,
+        9,
+      );
     }
   });
 
@@ -103,7 +110,11 @@ describe('samples with a weather file', () => {
   });
 
   it('of the heatwave day have a clear sky and the two-cosine air all the same, from the file’s months', () => {
-    const hotAugust = weatherOf((month, _day, hour) => ({ air: hour === 15 ? (month === 8 ? 40 : 34) : 21, beam: 1, diffuse: 2 }));
+    const hotAugust = weatherOf((month, _day, hour) => ({
+      air: hour === 15 ? (month === 8 ? 40 : 34) : 21,
+      beam: 1,
+      diffuse: 2,
+    }));
     const yard = planAt({ climate: { heatwaveHigh: 46 } });
     const table = sample(yard, { kind: 'heatwave' }, hotAugust);
     expect(table.days[0]).toMatchObject({ date: '2026-08-21', spread: 0 });

@@ -10,16 +10,23 @@ const hoursOf = (date: string, zone: string): number => {
 // Changes of clocks in 2026: IANA time zone database.
 describe('civil days', () => {
   it.each([
-    ['Europe/Madrid', '2026-03-29', 23], ['Europe/Madrid', '2026-10-25', 25], ['Europe/Madrid', '2026-06-21', 24],
-    ['Australia/Adelaide', '2026-04-05', 25], ['Australia/Adelaide', '2026-10-04', 23],
-    ['Australia/Lord_Howe', '2026-04-05', 24.5], ['Australia/Lord_Howe', '2026-10-04', 23.5],
-    ['America/Phoenix', '2026-03-08', 24], ['America/Santiago', '2026-09-06', 23],
+    ['Europe/Madrid', '2026-03-29', 23],
+    ['Europe/Madrid', '2026-10-25', 25],
+    ['Europe/Madrid', '2026-06-21', 24],
+    ['Australia/Adelaide', '2026-04-05', 25],
+    ['Australia/Adelaide', '2026-10-04', 23],
+    ['Australia/Lord_Howe', '2026-04-05', 24.5],
+    ['Australia/Lord_Howe', '2026-10-04', 23.5],
+    ['America/Phoenix', '2026-03-08', 24],
+    ['America/Santiago', '2026-09-06', 23],
   ])('in %s, %s has %d hours', (zone, date, hours) => {
     expect(hoursOf(date, zone)).toBe(hours);
   });
 
   it('begin at the first instant there is where clocks skip midnight', () => {
-    expect(localIso(civilDay('2026-09-06', 'America/Santiago').startMs, 'America/Santiago')).toBe('2026-09-06T01:00:00-03:00');
+    expect(localIso(civilDay('2026-09-06', 'America/Santiago').startMs, 'America/Santiago')).toBe(
+      '2026-09-06T01:00:00-03:00',
+    );
   });
 
   it('in a row share their boundaries, and each is the same as alone', () => {
@@ -53,9 +60,12 @@ describe('the instant of a clock time', () => {
     expect(instantOf('2026-03-29T02:30', 'Europe/Madrid')).toBe(Date.UTC(2026, 2, 29, 1, 30));
   });
 
-  it.each(['yesterday', '', '2026-02-30T10:00', '2026-05-02', '2026-05-02T25:00', '2026-05-02T08:30+05:00', '10:00'])('is none for "%s"', (text) => {
-    expect(instantOf(text, 'Europe/Madrid')).toBeNull();
-  });
+  it.each(['yesterday', '', '2026-02-30T10:00', '2026-05-02', '2026-05-02T25:00', '2026-05-02T08:30+05:00', '10:00'])(
+    'is none for "%s"',
+    (text) => {
+      expect(instantOf(text, 'Europe/Madrid')).toBeNull();
+    },
+  );
 });
 
 it('knows a time zone from a word', () => {

@@ -22,7 +22,13 @@ describe('how far a number may be off', () => {
   });
 
   test('independent errors add as squares: of a product, relatively', () => {
-    const pm = spreadOf(([a, b]) => a * b, [{ value: 4, pm: 0.04 }, { value: 5, pm: 0.1 }]);
+    const pm = spreadOf(
+      ([a, b]) => a * b,
+      [
+        { value: 4, pm: 0.04 },
+        { value: 5, pm: 0.1 },
+      ],
+    );
     expect(pm).toBeCloseTo(20 * Math.hypot(0.01, 0.02), 9);
   });
 });

@@ -6,13 +6,52 @@ import { reasonOf } from './places-for-tests.ts';
 const plan: Plan = {
   format: 'shadewright-plan',
   version: 1,
-  site: { latitude: 33.4, longitude: -112, timeZone: 'America/Phoenix', boundary: [[1, 1], [11, 1], [11, 7]], pace: { steps: 20, length: 14 }, how: { boundary: { by: 'paced' } } },
+  site: {
+    latitude: 33.4,
+    longitude: -112,
+    timeZone: 'America/Phoenix',
+    boundary: [
+      [1, 1],
+      [11, 1],
+      [11, 7],
+    ],
+    pace: { steps: 20, length: 14 },
+    how: { boundary: { by: 'paced' } },
+  },
   season: { year: 2026, from: '06-01', to: '08-31' },
   climate: { hotAir: 35, heatwaveHigh: 47, months: [] },
   features: [
-    { id: 'wall', kind: 'wall', path: [[1, 1], [6, 1]], height: 1.8, thickness: 0.2, how: { path: { by: 'paced', pm: 0.5 } } },
-    { id: 'tree', kind: 'tree', at: [3, 4], height: 5, crownWidth: 3, crownBase: 1, openness: 0.2, how: { crownWidth: { by: 'paced' }, height: { by: 'guess' } } },
-    { id: 'bed', kind: 'bed', outline: [[2, 2], [4, 2], [4, 3]], plantHeight: 0.5 },
+    {
+      id: 'wall',
+      kind: 'wall',
+      path: [
+        [1, 1],
+        [6, 1],
+      ],
+      height: 1.8,
+      thickness: 0.2,
+      how: { path: { by: 'paced', pm: 0.5 } },
+    },
+    {
+      id: 'tree',
+      kind: 'tree',
+      at: [3, 4],
+      height: 5,
+      crownWidth: 3,
+      crownBase: 1,
+      openness: 0.2,
+      how: { crownWidth: { by: 'paced' }, height: { by: 'guess' } },
+    },
+    {
+      id: 'bed',
+      kind: 'bed',
+      outline: [
+        [2, 2],
+        [4, 2],
+        [4, 3],
+      ],
+      plantHeight: 0.5,
+    },
   ],
 };
 

@@ -14,9 +14,15 @@ describe('the scale of a picture', () => {
 
   test('a second length that disagrees by 8 % is named', () => {
     const scale = 12.4 / 692;
-    const finding = pictureScale(across, 1600, { fromPx: [300, 900], toPx: [300, 900 - (5 * 1.08) / scale], length: 5 });
+    const finding = pictureScale(across, 1600, {
+      fromPx: [300, 900],
+      toPx: [300, 900 - (5 * 1.08) / scale],
+      length: 5,
+    });
     expect(valueOf(finding).disagreement).toBeCloseTo(0.08, 9);
-    expect(finding.ok && finding.notes[0]).toBe('The second length is 8 % longer in the picture than you said: the picture leans or is stretched.');
+    expect(finding.ok && finding.notes[0]).toBe(
+      'The second length is 8 % longer in the picture than you said: the picture leans or is stretched.',
+    );
   });
 
   test('one that agrees within 3 % is not', () => {
@@ -25,7 +31,9 @@ describe('the scale of a picture', () => {
   });
 
   test('points too near, in the picture or on the ground, are refused', () => {
-    expect(reasonOf(pictureScale({ ...across, toPx: [110, 50] }, 1600))).toBe('The two points are 14 pixels apart: too short, 1 pixel off is 7 %.');
+    expect(reasonOf(pictureScale({ ...across, toPx: [110, 50] }, 1600))).toBe(
+      'The two points are 14 pixels apart: too short, 1 pixel off is 7 %.',
+    );
     expect(reasonOf(pictureScale({ ...across, length: 1.9 }, 1600))).toContain('2 m or more');
   });
 });

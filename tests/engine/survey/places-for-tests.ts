@@ -1,5 +1,5 @@
 import type { Finding } from '../../../engine/survey/estimate.ts';
-import type { Place } from '../../../engine/survey/sun-at.ts';
+import type { Place } from '../../../engine/survey/place/sun-at.ts';
 
 /** Invented yards: a low desert, an Andalusian courtyard, a river town in South Australia. */
 export const DESERT: Place = { latitude: 33.4, longitude: -112, timeZone: 'America/Phoenix', elevation: 340 };

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { distance } from '../../../engine/plan/geometry.ts';
+import { distance } from '../../../engine/plan/geometry/shapes.ts';
 import { placeFromTapes } from '../../../engine/survey/tape.ts';
 import { reasonOf, valueOf } from './places-for-tests.ts';
 

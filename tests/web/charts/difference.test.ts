@@ -11,11 +11,20 @@ function inked(before: number, after: number): { readonly dots: string; readonly
   const one = { ...GRID, cell: 2, columns: 1 };
   const { rgba } = paintDifference(Float64Array.of(before), Float64Array.of(after), one, SCALE, COLOURS, 255);
   const pixels = Array.from({ length: 16 }, (_, k) => [...rgba.subarray(k * 4, k * 4 + 4)]);
-  return { dots: pixels.map(([, , , alpha]) => (alpha > 0 ? '1' : '0')).join(''), colours: new Set(pixels.filter(([, , , alpha]) => alpha > 0).map((pixel) => pixel.slice(0, 3).join())) };
+  return {
+    dots: pixels.map(([, , , alpha]) => (alpha > 0 ? '1' : '0')).join(''),
+    colours: new Set(pixels.filter(([, , , alpha]) => alpha > 0).map((pixel) => pixel.slice(0, 3).join())),
+  };
 }
 
 test('where nothing changes, and where one of the two is not known, the paper stays blank', () => {
-  for (const [before, after] of [[7, 7], [7, 7.4], [NaN, 3], [3, NaN]]) expect(inked(before, after).dots).toBe('0'.repeat(16));
+  for (const [before, after] of [
+    [7, 7],
+    [7, 7.4],
+    [NaN, 3],
+    [3, NaN],
+  ])
+    expect(inked(before, after).dots).toBe('0'.repeat(16));
 });
 
 test('less and more of it differ by their texture, not by colour alone', () => {
@@ -38,5 +47,8 @@ test('the fine picture lies on the ground of the grid', () => {
 });
 
 test('the ground that changes is told in square metres', () => {
-  expect(changedGround(Float64Array.of(9, 9, 9, NaN), Float64Array.of(2, 3, 14, 3), GRID, SCALE)).toEqual({ less: 0.5, more: 0.25 });
+  expect(changedGround(Float64Array.of(9, 9, 9, NaN), Float64Array.of(2, 3, 14, 3), GRID, SCALE)).toEqual({
+    less: 0.5,
+    more: 0.25,
+  });
 });

@@ -6,25 +6,31 @@ const CELL = 0.5;
 /** A yard of digits, the highest row first; a dot is ground that is not known. */
 function zonesOf(picture: readonly string[], occupied: Parameters<typeof gradeZonesOf>[2] = []) {
   const rows = picture.toReversed();
-  const grades = Float64Array.from(rows.flatMap((row) => [...row].map((digit) => (digit === '.' ? NaN : Number(digit)))));
-  return gradeZonesOf({ x0: 2, y0: -1, cell: CELL, columns: rows[0].length, rows: rows.length, height: 0.5 }, grades, occupied);
+  const grades = Float64Array.from(
+    rows.flatMap((row) => [...row].map((digit) => (digit === '.' ? NaN : Number(digit)))),
+  );
+  return gradeZonesOf(
+    { x0: 2, y0: -1, cell: CELL, columns: rows[0].length, rows: rows.length, height: 0.5 },
+    grades,
+    occupied,
+  );
 }
 
 /** Area inside rings by the even-odd rule, where holes turn the other way. [m²] */
 const areaOf = (rings: readonly (readonly (readonly [number, number])[])[]): number =>
-  Math.abs(rings.reduce((sum, ring) => sum + ring.reduce((part, [x, y], k) => {
-    const [nextX, nextY] = ring[(k + 1) % ring.length];
-    return part + (x * nextY - nextX * y) / 2;
-  }, 0), 0));
+  Math.abs(
+    rings.reduce(
+      (sum, ring) =>
+        sum +
+        ring.reduce((part, [x, y], k) => {
+          const [nextX, nextY] = ring[(k + 1) % ring.length];
+          return part + (x * nextY - nextX * y) / 2;
+        }, 0),
+      0,
+    ),
+  );
 
-const YARD = [
-  '55555555',
-  '52222225',
-  '52222225',
-  '52222225',
-  '5222.225',
-  '55555555',
-];
+const YARD = ['55555555', '52222225', '52222225', '52222225', '5222.225', '55555555'];
 
 test('each grade there is has its own ground, with a hole where another grade or unknown ground lies in it', () => {
   const zones = zonesOf(YARD);

@@ -40,7 +40,11 @@ function disagreements(plan: Plan, eye: SpacePoint): { readonly wrong: number; r
 
 for (const name of ['courtyard', 'lane'] as const) {
   test(`what is drawn of the sky over the ${name} is what the engine finds in the way`, () => {
-    for (const eye of [[2.3, 3.1, 0.02], [4.7, 1.9, 1.2], [1.1, 5.2, 2.6]] as const) {
+    for (const eye of [
+      [2.3, 3.1, 0.02],
+      [4.7, 1.9, 1.2],
+      [1.1, 5.2, 2.6],
+    ] as const) {
       const { wrong, asked } = disagreements(demoPlan(name), eye);
       expect(asked).toBeGreaterThan(3000);
       expect(wrong / asked).toBeLessThan(0.001);
@@ -49,7 +53,15 @@ for (const name of ['courtyard', 'lane'] as const) {
 }
 
 test('a roof over the eye covers the zenith, and a plan turned by 40° turns its silhouettes by 40°', () => {
-  const roof = { id: 'roof', kind: 'canopy', center: [3, 4], length: 2, width: 2.6, height: 2.2, density: 0.6 } as const;
+  const roof = {
+    id: 'roof',
+    kind: 'canopy',
+    center: [3, 4],
+    length: 2,
+    width: 2.6,
+    height: 2.2,
+    density: 0.6,
+  } as const;
   const plan: Plan = { ...demoPlan('courtyard'), features: [roof] };
   expect(disagreements(plan, [3.2, 4.1, 0.5]).wrong).toBe(0);
   const turned: Plan = { ...plan, site: { ...plan.site, upBearing: (plan.site.upBearing ?? 0) + 40 } };

@@ -30,7 +30,13 @@ function meanOfRays(plan: Plan, id: string, azimuth: number, altitude: number): 
 }
 
 /** The courtyard at five hours: early, late morning, afternoon, and twice in the low west. */
-const SUNS = [[78, 21], [123, 58], [262, 47], [274, 33], [281, 24]] as const;
+const SUNS = [
+  [78, 21],
+  [123, 58],
+  [262, 47],
+  [274, 33],
+  [281, 24],
+] as const;
 
 for (const name of ['courtyard', 'lane'] as const) {
   test(`in the ${name} the lit share of each plant's silhouette is castRay's mean over it, within 2 %`, () => {
@@ -59,9 +65,20 @@ test('the right of the picture is the right of somebody who looks along the beam
 });
 
 test('what stands nearer to the sun is painted later', () => {
-  const post = (id: string, x: number, height: number) => ({ id, kind: 'wall', path: [[x, 4], [x, 5]], height, thickness: 0.2 }) as const;
+  const post = (id: string, x: number, height: number) =>
+    ({
+      id,
+      kind: 'wall',
+      path: [
+        [x, 4],
+        [x, 5],
+      ],
+      height,
+      thickness: 0.2,
+    }) as const;
   const plan: Plan = { ...demoPlan('courtyard'), features: [post('west', 2, 1.4), post('east', 6, 1.7)] };
-  const order = (azimuth: number): string[] => sunEye({ ...plan, site: { ...plan.site, upBearing: 0 } }, azimuth, 12, DATE).painted.map(({ id }) => id);
+  const order = (azimuth: number): string[] =>
+    sunEye({ ...plan, site: { ...plan.site, upBearing: 0 } }, azimuth, 12, DATE).painted.map(({ id }) => id);
   expect(order(270)).toEqual(['east', 'west']);
   expect(order(90)).toEqual(['west', 'east']);
 });

@@ -14,6 +14,17 @@ test('full hours lie between the steps, also where the sun passes north', () => 
 
 test('a path is cut where the sun goes behind something else', () => {
   const at = (clock: number, share: number, ...blockers: string[]) => ({ clock, share, blockers });
-  const stretches = stretchesOf([at(400, 0, 'shed'), at(410, 0, 'wall'), at(420, 1), at(430, 0.7, 'gum'), at(440, 0.2, 'gum')]);
-  expect(stretches.map(({ lit, behind, steps }) => [lit, behind.join(), steps.length])).toEqual([[false, 'shed', 1], [false, 'wall', 1], [true, '', 2], [false, 'gum', 1]]);
+  const stretches = stretchesOf([
+    at(400, 0, 'shed'),
+    at(410, 0, 'wall'),
+    at(420, 1),
+    at(430, 0.7, 'gum'),
+    at(440, 0.2, 'gum'),
+  ]);
+  expect(stretches.map(({ lit, behind, steps }) => [lit, behind.join(), steps.length])).toEqual([
+    [false, 'shed', 1],
+    [false, 'wall', 1],
+    [true, '', 2],
+    [false, 'gum', 1],
+  ]);
 });

@@ -2,11 +2,39 @@ import { expect, test } from 'vitest';
 import type { Feature } from '../../../engine/index.ts';
 import { featureAt } from '../../../web/map/hit.ts';
 
-const bed: Feature = { id: 'bed', kind: 'bed', outline: [[2, 2], [8, 2], [8, 7], [2, 7]], plantHeight: 0.5 };
+const bed: Feature = {
+  id: 'bed',
+  kind: 'bed',
+  outline: [
+    [2, 2],
+    [8, 2],
+    [8, 7],
+    [2, 7],
+  ],
+  plantHeight: 0.5,
+};
 const tree: Feature = { id: 'tree', kind: 'tree', at: [5, 4], height: 5, crownWidth: 4, crownBase: 1.5, openness: 0.2 };
 const pot: Feature = { id: 'pot', kind: 'plant', at: [5.5, 4.2], height: 1, spread: 0.6, container: true };
-const wall: Feature = { id: 'wall', kind: 'wall', path: [[0, 0], [0, 9]], height: 1.8, thickness: 0.2 };
-const screen: Feature = { id: 'screen', kind: 'screen', path: [[9, 1], [9, 4]], height: 1.7, density: 0.6 };
+const wall: Feature = {
+  id: 'wall',
+  kind: 'wall',
+  path: [
+    [0, 0],
+    [0, 9],
+  ],
+  height: 1.8,
+  thickness: 0.2,
+};
+const screen: Feature = {
+  id: 'screen',
+  kind: 'screen',
+  path: [
+    [9, 1],
+    [9, 4],
+  ],
+  height: 1.7,
+  density: 0.6,
+};
 const all = [pot, tree, bed, wall, screen];
 
 test('of things that lie over each other the smallest is meant', () => {

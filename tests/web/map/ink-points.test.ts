@@ -21,6 +21,21 @@ describe('dots of a crown', () => {
 });
 
 test('marks along a path keep their distance round its corners', () => {
-  const marks = alongPath([[0, 0], [2, 0], [2, 3]], 0.8);
-  expect(marks.map(({ at: [x, y] }) => [Number(x.toFixed(3)), Number(y.toFixed(3))])).toEqual([[0, 0], [0.8, 0], [1.6, 0], [2, 0.4], [2, 1.2], [2, 2], [2, 2.8]]);
+  const marks = alongPath(
+    [
+      [0, 0],
+      [2, 0],
+      [2, 3],
+    ],
+    0.8,
+  );
+  expect(marks.map(({ at: [x, y] }) => [Number(x.toFixed(3)), Number(y.toFixed(3))])).toEqual([
+    [0, 0],
+    [0.8, 0],
+    [1.6, 0],
+    [2, 0.4],
+    [2, 1.2],
+    [2, 2],
+    [2, 2.8],
+  ]);
 });

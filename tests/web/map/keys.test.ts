@@ -2,7 +2,15 @@ import { describe, expect, test } from 'vitest';
 import { keyMeaning } from '../../../web/map/keys.ts';
 import type { KeyPressed } from '../../../web/map/keys.ts';
 
-const press = (key: string, more: Partial<KeyPressed> = {}): KeyPressed => ({ key, shiftKey: false, ctrlKey: false, altKey: false, metaKey: false, target: null, ...more });
+const press = (key: string, more: Partial<KeyPressed> = {}): KeyPressed => ({
+  key,
+  shiftKey: false,
+  ctrlKey: false,
+  altKey: false,
+  metaKey: false,
+  target: null,
+  ...more,
+});
 const onMap = { waiting: false, onMap: true };
 
 describe('a key pressed on the drawing', () => {
@@ -28,6 +36,8 @@ describe('a key pressed on the drawing', () => {
   });
 
   test('Escape always leads out', () => {
-    expect(keyMeaning(press('Escape', { target: { tagName: 'INPUT' } as unknown as EventTarget }), onMap)).toEqual({ does: 'escape' });
+    expect(keyMeaning(press('Escape', { target: { tagName: 'INPUT' } as unknown as EventTarget }), onMap)).toEqual({
+      does: 'escape',
+    });
   });
 });

@@ -4,7 +4,15 @@ import { toLatLng, toLatLngs, toPlanPoint } from '../../../web/map/lat-lng.ts';
 
 test('across the plan is longitude and up the plan is latitude', () => {
   expect(toLatLng([3, 7])).toEqual([7, 3]);
-  expect(toLatLngs([[3, 7], [-1, 2]])).toEqual([[7, 3], [2, -1]]);
+  expect(
+    toLatLngs([
+      [3, 7],
+      [-1, 2],
+    ]),
+  ).toEqual([
+    [7, 3],
+    [2, -1],
+  ]);
 });
 
 test('a point that goes to the map and back is the same point, to the bit', () => {

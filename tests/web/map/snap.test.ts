@@ -4,7 +4,17 @@ import { onGrid, snap } from '../../../web/map/snap.ts';
 import type { SnapTo } from '../../../web/map/snap.ts';
 
 const nothing: SnapTo = { lines: [], drawn: [], reach: 0.2 };
-const fence = { lines: [[[1, 2], [1, 9], [6, 9]]], drawn: [], reach: 0.2 } as const;
+const fence = {
+  lines: [
+    [
+      [1, 2],
+      [1, 9],
+      [6, 9],
+    ],
+  ],
+  drawn: [],
+  reach: 0.2,
+} as const;
 
 describe('where a drawn point lands', () => {
   test('on open ground: on the 5 cm grid', () => {
@@ -12,7 +22,15 @@ describe('where a drawn point lands', () => {
   });
 
   test('near a corner: on the corner, even off the grid', () => {
-    const odd = { ...nothing, lines: [[[2.337, 4.123], [5, 4.123]]] } as const;
+    const odd = {
+      ...nothing,
+      lines: [
+        [
+          [2.337, 4.123],
+          [5, 4.123],
+        ],
+      ],
+    } as const;
     expect(snap([2.4, 4.2], odd)).toEqual({ at: [2.337, 4.123], kind: 'corner' });
   });
 
@@ -21,7 +39,16 @@ describe('where a drawn point lands', () => {
   });
 
   test('the first point of the thing being drawn draws the last one to itself', () => {
-    expect(snap([0.1, -0.1], { ...nothing, drawn: [[0, 0], [4, 0], [4, 3]] })).toEqual({ at: [0, 0], kind: 'corner' });
+    expect(
+      snap([0.1, -0.1], {
+        ...nothing,
+        drawn: [
+          [0, 0],
+          [4, 0],
+          [4, 3],
+        ],
+      }),
+    ).toEqual({ at: [0, 0], kind: 'corner' });
   });
 
   test('nearly across or up from the last point: exactly so', () => {
@@ -30,7 +57,13 @@ describe('where a drawn point lands', () => {
   });
 
   test('nearly square to a slanting leg: exactly square, its length on the grid', () => {
-    const { at, kind } = snap([0.95, 7.05], { ...nothing, drawn: [[0, 0], [4, 3]] });
+    const { at, kind } = snap([0.95, 7.05], {
+      ...nothing,
+      drawn: [
+        [0, 0],
+        [4, 3],
+      ],
+    });
     expect(kind).toBe('right angle');
     expect((at[0] - 4) * 4 + (at[1] - 3) * 3).toBeCloseTo(0, 2);
     expect(Math.hypot(at[0] - 4, at[1] - 3)).toBeCloseTo(5.05, 3);
@@ -40,7 +73,14 @@ describe('where a drawn point lands', () => {
     const near = fc.double({ min: -20, max: 20, noNaN: true });
     fc.assert(
       fc.property(near, near, fc.double({ min: 0.05, max: 0.6, noNaN: true }), (x, y, reach) => {
-        const { at } = snap([x, y], { ...fence, drawn: [[-3, 4], [2, 5]], reach });
+        const { at } = snap([x, y], {
+          ...fence,
+          drawn: [
+            [-3, 4],
+            [2, 5],
+          ],
+          reach,
+        });
         expect(Math.hypot(at[0] - x, at[1] - y)).toBeLessThanOrEqual(Math.hypot(reach, 0.026) + 0.036);
       }),
       { seed: 7 },

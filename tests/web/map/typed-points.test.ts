@@ -16,9 +16,12 @@ function refusal(text: string, context: Partial<TypedContext> = {}): string {
 }
 
 describe('a point typed as two numbers', () => {
-  test.each([['3 4.5'], ['3; 4.5'], ['3, 4.5'], ['x 3 y 4.5'], ['x3 y4.5'], ['3m 4.5m'], ['3 4,5'], ['3; 450cm']])('%s', (text) => {
-    expect(points(text, { drawn: [] })).toEqual([[3, 4.5]]);
-  });
+  test.each([['3 4.5'], ['3; 4.5'], ['3, 4.5'], ['x 3 y 4.5'], ['x3 y4.5'], ['3m 4.5m'], ['3 4,5'], ['3; 450cm']])(
+    '%s',
+    (text) => {
+      expect(points(text, { drawn: [] })).toEqual([[3, 4.5]]);
+    },
+  );
 
   test('may lie left of and below the plan’s corner', () => {
     expect(points('-1 −2', { drawn: [] })).toEqual([[-1, -2]]);
@@ -35,14 +38,27 @@ describe('a typed length', () => {
   });
 
   test('leads straight on after a leg', () => {
-    expect(points('3', { drawn: [[1, 2], [1, 5]] })).toEqual([[1, 8]]);
+    expect(
+      points('3', {
+        drawn: [
+          [1, 2],
+          [1, 5],
+        ],
+      }),
+    ).toEqual([[1, 8]]);
   });
 
   test('leads towards the pointer', () => {
     expect(points('5', { aim: [4, 6] })).toEqual([[4, 6]]);
   });
 
-  test.each([["6'2\"", 1.88], ['6 ft 2', 1.88], ['74 in', 1.88], ['1.88', 1.88], ['1,88', 1.88]])('%s is a length as anywhere', (text, metres) => {
+  test.each([
+    ['6\'2"', 1.88],
+    ['6 ft 2', 1.88],
+    ['74 in', 1.88],
+    ['1.88', 1.88],
+    ['1,88', 1.88],
+  ])('%s is a length as anywhere', (text, metres) => {
     expect(points(text)[0]![0] - 1).toBeCloseTo(metres, 2);
   });
 
@@ -55,11 +71,19 @@ describe('a typed length', () => {
 
 describe('a typed walk', () => {
   test('12.4 right 6.1 turns as one who walks it turns', () => {
-    expect(points('12.4 right 6.1')).toEqual([[13.4, 2], [13.4, -4.1]]);
+    expect(points('12.4 right 6.1')).toEqual([
+      [13.4, 2],
+      [13.4, -4.1],
+    ]);
   });
 
   test('goes round and home', () => {
-    expect(points('up 4 right 3 right 4 home', { drawn: [[0, 0]] })).toEqual([[0, 4], [3, 4], [3, 0], [0, 0]]);
+    expect(points('up 4 right 3 right 4 home', { drawn: [[0, 0]] })).toEqual([
+      [0, 4],
+      [3, 4],
+      [3, 0],
+      [0, 0],
+    ]);
   });
 
   test('turns by degrees', () => {
@@ -69,8 +93,23 @@ describe('a typed walk', () => {
   });
 
   test('goes on from a leg already drawn: right is the walker’s right', () => {
-    expect(points('right 2', { drawn: [[0, 0], [0, 5]] })).toEqual([[2, 5]]);
-    expect(points('right 2', { drawn: [[0, 0], [5, 0]], aim: [9, 9] })).toEqual([[5, -2]]);
+    expect(
+      points('right 2', {
+        drawn: [
+          [0, 0],
+          [0, 5],
+        ],
+      }),
+    ).toEqual([[2, 5]]);
+    expect(
+      points('right 2', {
+        drawn: [
+          [0, 0],
+          [5, 0],
+        ],
+        aim: [9, 9],
+      }),
+    ).toEqual([[5, -2]]);
   });
 
   test('turns twice in two typings as in one', () => {
@@ -81,9 +120,12 @@ describe('a typed walk', () => {
 });
 
 describe('a typed size', () => {
-  test.each([['3 x 2'], ['3 × 2'], ['3 by 2'], ['3x2'], ['3m x 2m']])('%s makes the rectangle’s other corner', (text) => {
-    expect(points(text, { box: true })).toEqual([[4, 4]]);
-  });
+  test.each([['3 x 2'], ['3 × 2'], ['3 by 2'], ['3x2'], ['3m x 2m']])(
+    '%s makes the rectangle’s other corner',
+    (text) => {
+      expect(points(text, { box: true })).toEqual([[4, 4]]);
+    },
+  );
 
   test('opens towards the pointer', () => {
     expect(points('3 x 2', { box: true, aim: [0, 0] })).toEqual([[-2, 0]]);

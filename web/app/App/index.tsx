@@ -17,17 +17,23 @@ const MapCaption = lazily(() => import('../first-picture.ts').then((part) => par
 export function App() {
   return (
     <div class={`shell shell-slip-${slipHeight.value}`}>
-      <a class="skip-link" href="#slip">Skip to the slip</a>
+      <a class="skip-link" href="#slip">
+        Skip to the slip
+      </a>
       <TopBar />
       <StageTabs />
       <main class="map-slot" aria-label="The drawing">
         {stage.value === 'draw' && (
           <div class="tool-slot">
-            <ErrorBoundary what="The tool row"><Lazy load={loadToolRow} what="The tool row" /></ErrorBoundary>
+            <ErrorBoundary what="The tool row">
+              <Lazy load={loadToolRow} what="The tool row" />
+            </ErrorBoundary>
           </div>
         )}
         <div class="drawing-slot">
-          <ErrorBoundary what="The drawing"><Lazy load={loadYardMap} what="The drawing" /></ErrorBoundary>
+          <ErrorBoundary what="The drawing">
+            <Lazy load={loadYardMap} what="The drawing" />
+          </ErrorBoundary>
           {stage.value !== 'draw' && heat.value.shown && <MapCaption />}
           {toolHint.value !== null && <p class="tool-hint">{toolHint.value}</p>}
           <Notices />

@@ -23,8 +23,12 @@ export class ErrorBoundary extends Component<Props, { message: string | null }> 
       <section class="broken-part" role="alert">
         <p>{this.props.what} stopped working. Your yard is still here.</p>
         <p class="broken-part-detail">{this.state.message}</p>
-        <button type="button" onClick={saveFile}>Save a file</button>
-        <button type="button" onClick={() => this.setState({ message: null })}>Try again</button>
+        <button type="button" onClick={saveFile}>
+          Save a file
+        </button>
+        <button type="button" onClick={() => this.setState({ message: null })}>
+          Try again
+        </button>
       </section>
     );
   }

@@ -12,10 +12,17 @@ export function BrokenFileReport() {
   const aside = sound?.setAside?.length ?? 0;
   return (
     <section class="broken-file" role="alert">
-      <h2><bdi>{name}</bdi> could not be opened as it is</h2>
+      <h2>
+        <bdi>{name}</bdi> could not be opened as it is
+      </h2>
       <p>The yard that was open is untouched.</p>
       <ul>
-        {problems.slice(0, SHOWN).map(({ pointer, message }) => <li key={pointer + message}>{message}{pointer !== '' && <code> {pointer}</code>}</li>)}
+        {problems.slice(0, SHOWN).map(({ pointer, message }) => (
+          <li key={pointer + message}>
+            {message}
+            {pointer !== '' && <code> {pointer}</code>}
+          </li>
+        ))}
         {problems.length > SHOWN && <li>and {problems.length - SHOWN} more</li>}
       </ul>
       <div class="files-row">
@@ -24,7 +31,9 @@ export function BrokenFileReport() {
             Open what is sound ({aside} {aside === 1 ? 'thing' : 'things'} set aside)
           </button>
         )}
-        <button type="button" onClick={() => (brokenFile.value = null)}>Leave it</button>
+        <button type="button" onClick={() => (brokenFile.value = null)}>
+          Leave it
+        </button>
       </div>
     </section>
   );

@@ -5,7 +5,17 @@ import type { Plan } from '../../../engine/index.ts';
 import { saveFile } from '../../state/files.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { fileCopyIsOld, keepsForGood, saveState } from '../../state/saving.ts';
-import { addYard, bringBack, copyYard, deleteForGood, goodStates, openFromShelf, putAway, refreshShelf, shelf } from '../../state/shelf.ts';
+import {
+  addYard,
+  bringBack,
+  copyYard,
+  deleteForGood,
+  goodStates,
+  openFromShelf,
+  putAway,
+  refreshShelf,
+  shelf,
+} from '../../state/shelf.ts';
 import type { GoodState, YardRecord } from '../../state/storage/yards.ts';
 import { openYard, plan } from '../../state/yard.ts';
 import { Lazy } from '../Lazy/index.tsx';
@@ -28,7 +38,9 @@ export function FilesCard() {
 
       <h2>Files</h2>
       <div class="files-row">
-        <button type="button" class="main" onClick={saveFile}>Save a file</button>
+        <button type="button" class="main" onClick={saveFile}>
+          Save a file
+        </button>
         <label class="button files-open">
           Open a file…
           <input
@@ -42,23 +54,35 @@ export function FilesCard() {
             }}
           />
         </label>
-        <button type="button" onClick={copyYard}>Make a copy here</button>
+        <button type="button" onClick={copyYard}>
+          Make a copy here
+        </button>
       </div>
       <KeptWords now={now} />
 
       <h2>Yards kept in this browser</h2>
       <ul class="files-shelf">
-        {shelf.value.filter(({ putAwayAt }) => putAwayAt === null).map((yard) => <ShelfRow key={yard.id} yard={yard} now={now} />)}
+        {shelf.value
+          .filter(({ putAwayAt }) => putAwayAt === null)
+          .map((yard) => (
+            <ShelfRow key={yard.id} yard={yard} now={now} />
+          ))}
       </ul>
       <PutAway now={now} />
       <EarlierStates now={now} />
 
       <h2>New</h2>
       <div class="files-row">
-        <button type="button" onClick={() => addYard(emptyYard(plan.value), 'New yard')}>An empty yard at this place</button>
+        <button type="button" onClick={() => addYard(emptyYard(plan.value), 'New yard')}>
+          An empty yard at this place
+        </button>
         {DEMO_NAMES.map((name) => {
           const demo = demoPlan(name);
-          return <button key={name} type="button" onClick={() => addYard(demo, 'Demo yard')}>Demo: {demo.name ?? name}</button>;
+          return (
+            <button key={name} type="button" onClick={() => addYard(demo, 'Demo yard')}>
+              Demo: {demo.name ?? name}
+            </button>
+          );
         })}
       </div>
 
@@ -93,12 +117,25 @@ function KeptWords({ now }: { readonly now: number }) {
   const state = saveState.value;
   return (
     <div class="files-kept">
-      <p>{state.kind === 'unsaved' ? state.why : state.kind === 'saved' ? `Saved in this browser ${agoWords(state.at, now)}.` : 'Saving in this browser…'}</p>
+      <p>
+        {state.kind === 'unsaved'
+          ? state.why
+          : state.kind === 'saved'
+            ? `Saved in this browser ${agoWords(state.at, now)}.`
+            : 'Saving in this browser…'}
+      </p>
       <p class={fileCopyIsOld(now) ? 'files-old' : ''}>
-        {fileCopyAt === null ? 'You have no file copy of this yard yet.' : `Your last file copy was made ${agoWords(fileCopyAt, now)}.`}
+        {fileCopyAt === null
+          ? 'You have no file copy of this yard yet.'
+          : `Your last file copy was made ${agoWords(fileCopyAt, now)}.`}
         {fileCopyIsOld(now) && ' Save a file now and again, at least each season.'}
       </p>
-      {keepsForGood.value === false && <p>This browser may clear what it keeps when space runs short or after weeks without a visit. A file is safe from that.</p>}
+      {keepsForGood.value === false && (
+        <p>
+          This browser may clear what it keeps when space runs short or after weeks without a visit. A file is safe from
+          that.
+        </p>
+      )}
       {keepsForGood.value === true && <p>This browser has promised not to clear what Shadewright keeps.</p>}
       <p>Nothing is sent anywhere. The yard is in this browser and in the files you save.</p>
     </div>
@@ -109,9 +146,19 @@ function ShelfRow({ yard, now }: { readonly yard: YardRecord; readonly now: numb
   const isOpen = yard.id === openYard.value.id;
   return (
     <li class="files-yard" aria-current={isOpen ? 'true' : undefined}>
-      <span class="files-yard-name"><bdi>{yard.name}</bdi> <small>{isOpen ? 'open now' : `changed ${agoWords(yard.changedAt, now)}`}</small></span>
-      {!isOpen && <button type="button" aria-label={`Open ${yard.name}`} onClick={() => openFromShelf(yard.id)}>Open</button>}
-      {!isOpen && <button type="button" aria-label={`Put away ${yard.name}`} onClick={() => putAway(yard)}>Put away</button>}
+      <span class="files-yard-name">
+        <bdi>{yard.name}</bdi> <small>{isOpen ? 'open now' : `changed ${agoWords(yard.changedAt, now)}`}</small>
+      </span>
+      {!isOpen && (
+        <button type="button" aria-label={`Open ${yard.name}`} onClick={() => openFromShelf(yard.id)}>
+          Open
+        </button>
+      )}
+      {!isOpen && (
+        <button type="button" aria-label={`Put away ${yard.name}`} onClick={() => putAway(yard)}>
+          Put away
+        </button>
+      )}
     </li>
   );
 }
@@ -126,8 +173,12 @@ function PutAway({ now }: { readonly now: number }) {
       <ul class="files-shelf">
         {away.map((yard) => (
           <li key={yard.id} class="files-yard">
-            <span class="files-yard-name"><bdi>{yard.name}</bdi> <small>put away {agoWords(yard.putAwayAt ?? now, now)}</small></span>
-            <button type="button" aria-label={`Bring back ${yard.name}`} onClick={() => bringBack(yard)}>Bring back</button>
+            <span class="files-yard-name">
+              <bdi>{yard.name}</bdi> <small>put away {agoWords(yard.putAwayAt ?? now, now)}</small>
+            </span>
+            <button type="button" aria-label={`Bring back ${yard.name}`} onClick={() => bringBack(yard)}>
+              Bring back
+            </button>
             <button
               type="button"
               aria-label={sure === yard.id ? `Yes, delete ${yard.name} for good` : `Delete ${yard.name} for good`}
@@ -148,7 +199,10 @@ function EarlierStates({ now }: { readonly now: number }) {
   useEffect(() => void goodStates().then(setStates), [id]);
   if (states.length === 0) return null;
   const open = ({ at, plan: earlier }: GoodState): Promise<void> =>
-    addYard({ ...earlier, name: `${earlier.name ?? 'Unnamed yard'}, as it was ${agoWords(at, Date.now())}` } satisfies Plan, 'Earlier state');
+    addYard(
+      { ...earlier, name: `${earlier.name ?? 'Unnamed yard'}, as it was ${agoWords(at, Date.now())}` } satisfies Plan,
+      'Earlier state',
+    );
   return (
     <details>
       <summary>Earlier states of this yard ({states.length})</summary>
@@ -156,7 +210,9 @@ function EarlierStates({ now }: { readonly now: number }) {
         {states.toReversed().map((state) => (
           <li key={state.at} class="files-yard">
             <span class="files-yard-name">As it was {agoWords(state.at, now)}</span>
-            <button type="button" onClick={() => open(state)}>Open as a copy</button>
+            <button type="button" onClick={() => open(state)}>
+              Open as a copy
+            </button>
           </li>
         ))}
       </ul>

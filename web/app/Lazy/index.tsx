@@ -24,7 +24,10 @@ export function lazily<P extends object>(load: () => Promise<ComponentType<P>>, 
   };
 }
 
-function usePart<P>(load: () => Promise<ComponentType<P>>, what: string): { Part: ComponentType<P> | null; message: string } {
+function usePart<P>(
+  load: () => Promise<ComponentType<P>>,
+  what: string,
+): { Part: ComponentType<P> | null; message: string } {
   const [part, setPart] = useState<{ of: typeof load; Part: ComponentType<P> } | null>(null);
   const [message, setMessage] = useState('');
 

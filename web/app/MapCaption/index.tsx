@@ -15,7 +15,10 @@ import { paintedColour, standIn } from '../heat-on-map.ts';
 import { dayWords } from '../words.ts';
 import './style.css';
 
-/** What the painted map is of, in words on the map itself: quantity, height, period; what is wrong with it; and its value under the pointer, the cross or the pin. */
+/**
+ * What the painted map is of, in words on the map itself: quantity, height, period; what is wrong with it; and its
+ * value under the pointer, the cross or the pin.
+ */
 export function MapCaption() {
   const live = heat.value;
   const isHeat = !standIn.value?.value;
@@ -25,18 +28,40 @@ export function MapCaption() {
   }, [isHeat]);
   // What to do next stands in its place, and what the map says under the cross beside the buttons.
   if (!live.shown || !isHeat || toolHint.value !== null) return null;
-  const { args: { height, period }, value: { plants } } = live.shown;
+  const {
+    args: { height, period },
+    value: { plants },
+  } = live.shown;
   const { season, climate } = plan.value;
   const offSeason = periodKind.value === 'day' && !inYearlySpan(season, monthDay.value);
   return (
     <div class="map-caption">
       <p>
-        <strong>{QUANTITY_WORDS[quantity.value].name}</strong> {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords(period)}
-        {climate.from === 'rough' && <>, <b>rough climate</b></>}
+        <strong>{QUANTITY_WORDS[quantity.value].name}</strong>{' '}
+        {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords(period)}
+        {climate.from === 'rough' && (
+          <>
+            , <b>rough climate</b>
+          </>
+        )}
       </p>
       {!hatched.value && <Key />}
-      {offSeason && <p class="map-caption-date">{dayWords(monthDay.value)}: <em>not your season</em></p>}
-      {live.problems.length > 0 ? <p><b>Out of date: there is no newer map, see beside</b></p> : isStale(live) && <p><b>Out of date, being worked out again</b></p>}
+      {offSeason && (
+        <p class="map-caption-date">
+          {dayWords(monthDay.value)}: <em>not your season</em>
+        </p>
+      )}
+      {live.problems.length > 0 ? (
+        <p>
+          <b>Out of date: there is no newer map, see beside</b>
+        </p>
+      ) : (
+        isStale(live) && (
+          <p>
+            <b>Out of date, being worked out again</b>
+          </p>
+        )
+      )}
       <Readout />
     </div>
   );
@@ -49,11 +74,24 @@ function Key() {
   if (isGraded(of)) {
     return (
       <p class="map-caption-key">
-        {GRADE_WORDS.map((word, index) => <span key={word}><i style={{ background: paintedColour(gradeColour(index + 1, of)) }} />{word}</span>)}
+        {GRADE_WORDS.map((word, index) => (
+          <span key={word}>
+            <i style={{ background: paintedColour(gradeColour(index + 1, of)) }} />
+            {word}
+          </span>
+        ))}
       </p>
     );
   }
-  return <p class="map-caption-key"><span>{from}</span><i class="ramp-line" style={{ background: `linear-gradient(to right, ${ramp.map(paintedColour).join(', ')})` }} /><span>{to} {QUANTITY_UNITS[of]}</span></p>;
+  return (
+    <p class="map-caption-key">
+      <span>{from}</span>
+      <i class="ramp-line" style={{ background: `linear-gradient(to right, ${ramp.map(paintedColour).join(', ')})` }} />
+      <span>
+        {to} {QUANTITY_UNITS[of]}
+      </span>
+    </p>
+  );
 }
 
 /** Of what is painted, which may be older than what is asked. */
@@ -71,8 +109,18 @@ function periodWords(period: Period): string {
 
 /** The value under the cross while one is aimed, else under the pointer, else at the pin. */
 function Readout() {
-  const [where, at]: readonly [string, PlanPoint | null] = aim.value ? ['here', aim.value.at] : pointedAt.value ? ['here', pointedAt.value] : ['at the pin', pin.value];
-  return at && <p class="map-caption-readout">{where}: <b>{readingAt(at)}</b></p>;
+  const [where, at]: readonly [string, PlanPoint | null] = aim.value
+    ? ['here', aim.value.at]
+    : pointedAt.value
+      ? ['here', pointedAt.value]
+      : ['at the pin', pin.value];
+  return (
+    at && (
+      <p class="map-caption-readout">
+        {where}: <b>{readingAt(at)}</b>
+      </p>
+    )
+  );
 }
 
 function readingAt(at: PlanPoint): string {

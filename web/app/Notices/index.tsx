@@ -29,14 +29,20 @@ export function Notices() {
       {readOnly !== null && (
         <p class="notice notice-problem">
           <span>{readOnly}</span>
-          <button type="button" onClick={showNewest}>Show the newest</button>
-          <button type="button" onClick={copyYard}>Keep this one as a copy</button>
+          <button type="button" onClick={showNewest}>
+            Show the newest
+          </button>
+          <button type="button" onClick={copyYard}>
+            Keep this one as a copy
+          </button>
         </p>
       )}
       {readOnly === null && state.kind === 'unsaved' && said?.text !== state.why && (
         <p class="notice notice-problem">
           <span>{state.why}</span>
-          <button type="button" onClick={saveFile}>Save a file</button>
+          <button type="button" onClick={saveFile}>
+            Save a file
+          </button>
         </p>
       )}
       {said && (
@@ -53,7 +59,14 @@ export function Notices() {
               {said.action.label}
             </button>
           )}
-          <button type="button" class="notice-close" aria-label="Close this message" onClick={() => (notice.value = null)}>×</button>
+          <button
+            type="button"
+            class="notice-close"
+            aria-label="Close this message"
+            onClick={() => (notice.value = null)}
+          >
+            ×
+          </button>
         </p>
       )}
     </div>
@@ -62,5 +75,9 @@ export function Notices() {
 
 /** Read by a screen reader, seen by nobody. */
 export function LiveRegion() {
-  return <p class="unseen" role="status" aria-live="polite">{spoken.value}</p>;
+  return (
+    <p class="unseen" role="status" aria-live="polite">
+      {spoken.value}
+    </p>
+  );
 }

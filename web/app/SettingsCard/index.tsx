@@ -12,22 +12,55 @@ export function SettingsCard() {
       <Choice
         legend="Light"
         chosen={theme}
-        options={[['auto', 'As the system is'], ['light', 'Light'], ['dark', 'Dark'], ['bright', 'Bright sun: black on white, bigger']]}
+        options={[
+          ['auto', 'As the system is'],
+          ['light', 'Light'],
+          ['dark', 'Dark'],
+          ['bright', 'Bright sun: black on white, bigger'],
+        ]}
         onChange={(next) => changeSettings({ theme: next })}
       />
-      <Choice legend="Letters" chosen={text} options={[['normal', 'Normal'], ['bigger', 'Bigger']]} onChange={(next) => changeSettings({ text: next })} />
-      <Choice legend="Clock" chosen={clock} options={[['24', '17:30'], ['12', '5:30 pm']]} onChange={(next) => changeSettings({ clock: next })} />
+      <Choice
+        legend="Letters"
+        chosen={text}
+        options={[
+          ['normal', 'Normal'],
+          ['bigger', 'Bigger'],
+        ]}
+        onChange={(next) => changeSettings({ text: next })}
+      />
+      <Choice
+        legend="Clock"
+        chosen={clock}
+        options={[
+          ['24', '17:30'],
+          ['12', '5:30 pm'],
+        ]}
+        onChange={(next) => changeSettings({ clock: next })}
+      />
       <Choice
         legend="Units of this yard"
         chosen={units.value}
-        options={[['metric', 'Metres, °C'], ['imperial', 'Feet and inches, °F']]}
-        onChange={(next) => commitEdit(next === 'metric' ? 'Show metres' : 'Show feet and inches', { ...plan.value, units: next })}
+        options={[
+          ['metric', 'Metres, °C'],
+          ['imperial', 'Feet and inches, °F'],
+        ]}
+        onChange={(next) =>
+          commitEdit(next === 'metric' ? 'Show metres' : 'Show feet and inches', { ...plan.value, units: next })
+        }
       />
       <h2>Keys</h2>
       <dl class="settings-keys">
-        {KEYS.map(({ keys, does }) => [<dt key={keys}><kbd>{keys}</kbd></dt>, <dd key={does}>{does}</dd>])}
+        {KEYS.map(({ keys, does }) => [
+          <dt key={keys}>
+            <kbd>{keys}</kbd>
+          </dt>,
+          <dd key={does}>{does}</dd>,
+        ])}
       </dl>
-      <button type="button" onClick={() => print()}>Print this stage</button>
+      <button type="button" onClick={() => print()}>
+        Print this stage
+      </button>
     </>
   );
 }

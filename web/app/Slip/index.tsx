@@ -13,13 +13,34 @@ import './style.css';
 const HEIGHTS = ['line', 'half', 'full'] as const;
 
 const ASIDES = {
-  files: { name: 'Yard and files', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FilesCard) },
-  settings: { name: 'Settings', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SettingsCard) },
-  happened: { name: 'What happened in my yard?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.HappenedCard) },
-  why: { name: 'Why did it burn?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.WhyCard) },
-  survey: { name: 'How do I find this?', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SurveyCard) },
-  sure: { name: 'How sure', load: (): Promise<ComponentType> => import('../later-stages.ts').then((part) => part.SureCard) },
-  sheet: { name: 'Field sheet', load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FieldSheetCard) },
+  files: {
+    name: 'Yard and files',
+    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FilesCard),
+  },
+  settings: {
+    name: 'Settings',
+    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SettingsCard),
+  },
+  happened: {
+    name: 'What happened in my yard?',
+    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.HappenedCard),
+  },
+  why: {
+    name: 'Why did it burn?',
+    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.WhyCard),
+  },
+  survey: {
+    name: 'How do I find this?',
+    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.SurveyCard),
+  },
+  sure: {
+    name: 'How sure',
+    load: (): Promise<ComponentType> => import('../later-stages.ts').then((part) => part.SureCard),
+  },
+  sheet: {
+    name: 'Field sheet',
+    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FieldSheetCard),
+  },
 } as const;
 
 const loadGreeting = (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.Greeting);
@@ -51,7 +72,9 @@ export function Slip() {
           <>
             <div class="slip-head">
               <h1>{ASIDES[besides].name}</h1>
-              <button type="button" onClick={() => (aside.value = null)}>Back to {STAGE_NAMES[current].full}</button>
+              <button type="button" onClick={() => (aside.value = null)}>
+                Back to {STAGE_NAMES[current].full}
+              </button>
             </div>
             <ErrorBoundary key={besides} what={ASIDES[besides].name}>
               <Lazy load={ASIDES[besides].load} what={ASIDES[besides].name} />
@@ -59,7 +82,9 @@ export function Slip() {
           </>
         ) : (
           <>
-            <div class="slip-head"><h1>{STAGE_NAMES[current].full}</h1></div>
+            <div class="slip-head">
+              <h1>{STAGE_NAMES[current].full}</h1>
+            </div>
             <ErrorBoundary key={current} what={STAGE_NAMES[current].full}>
               {card ? <Lazy load={card.load} what={STAGE_NAMES[current].full} /> : <p>{STAGE_NAMES[current].about}</p>}
             </ErrorBoundary>
@@ -75,8 +100,22 @@ function SlipGrip() {
   const at = HEIGHTS.indexOf(slipHeight.value);
   return (
     <div class="slip-grip">
-      <button type="button" disabled={at === 0} aria-label="Show less of the slip" onClick={() => (slipHeight.value = HEIGHTS[at - 1])}>▾</button>
-      <button type="button" disabled={at === 2} aria-label="Show more of the slip" onClick={() => (slipHeight.value = HEIGHTS[at + 1])}>▴</button>
+      <button
+        type="button"
+        disabled={at === 0}
+        aria-label="Show less of the slip"
+        onClick={() => (slipHeight.value = HEIGHTS[at - 1])}
+      >
+        ▾
+      </button>
+      <button
+        type="button"
+        disabled={at === 2}
+        aria-label="Show more of the slip"
+        onClick={() => (slipHeight.value = HEIGHTS[at + 1])}
+      >
+        ▴
+      </button>
     </div>
   );
 }
@@ -86,7 +125,13 @@ function NextLine() {
   return (
     <p class="next-line">
       <strong>Next:</strong>{' '}
-      {run ? <button type="button" onClick={run}>{text}</button> : <span>{text}</span>}
+      {run ? (
+        <button type="button" onClick={run}>
+          {text}
+        </button>
+      ) : (
+        <span>{text}</span>
+      )}
     </p>
   );
 }

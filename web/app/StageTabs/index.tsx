@@ -19,10 +19,20 @@ export function StageTabs() {
   return (
     <nav class="stage-tabs" aria-label="Stages">
       {STAGES.map((one) => (
-        <button key={one} type="button" class="stage-tab" aria-current={stage.value === one && aside.value === null ? 'step' : undefined} onClick={() => goToStage(one)}>
-          <svg viewBox="0 0 24 24" aria-hidden="true"><path d={MARKS[one]} /></svg>
+        <button
+          key={one}
+          type="button"
+          class="stage-tab"
+          aria-current={stage.value === one && aside.value === null ? 'step' : undefined}
+          onClick={() => goToStage(one)}
+        >
+          <svg viewBox="0 0 24 24" aria-hidden="true">
+            <path d={MARKS[one]} />
+          </svg>
           <span class="stage-tab-full">{STAGE_NAMES[one].full}</span>
-          <span class="stage-tab-short" aria-hidden="true">{STAGE_NAMES[one].short}</span>
+          <span class="stage-tab-short" aria-hidden="true">
+            {STAGE_NAMES[one].short}
+          </span>
           <span class="stage-tab-note">{stageNotes.value[one]}</span>
         </button>
       ))}

@@ -45,16 +45,22 @@ export function DayArc({ table, height }: Props) {
             {[30, 60].map((altitude) => (
               <g key={altitude}>
                 <line class="day-arc-level" x1={0} x2={width} y1={yOf(altitude, box)} y2={yOf(altitude, box)} />
-                <text class="day-arc-small" x={2} y={yOf(altitude, box) - 2}>{altitude}°</text>
+                <text class="day-arc-small" x={2} y={yOf(altitude, box) - 2}>
+                  {altitude}°
+                </text>
               </g>
             ))}
-            {HARM_STEPS.map((least) => <path key={least} class="day-arc-harm" d={harmPath(table.altitude, table.harm, least, box)} />)}
+            {HARM_STEPS.map((least) => (
+              <path key={least} class="day-arc-harm" d={harmPath(table.altitude, table.harm, least, box)} />
+            ))}
             <line class="day-arc-horizon" x1={0} x2={width} y1={box.horizon} y2={box.horizon} />
             <path class="day-arc-line" d={arcPath(table.altitude, box)} />
             {hourMarks(table, width).map(({ at, text }) => (
               <g key={at}>
                 <line class="day-arc-tick" x1={xOf(at, box)} x2={xOf(at, box)} y1={box.horizon} y2={box.horizon + 4} />
-                <text class="day-arc-small" x={xOf(at, box)} y={height - 3} text-anchor="middle">{text}</text>
+                <text class="day-arc-small" x={xOf(at, box)} y={height - 3} text-anchor="middle">
+                  {text}
+                </text>
               </g>
             ))}
             <ArcWords table={table} box={box} />
@@ -67,15 +73,26 @@ export function DayArc({ table, height }: Props) {
   );
 }
 
-/** When the harmful sun begins and ends, in its dark field, and how high the sun stands at its highest, where there is room. */
+/**
+ * When the harmful sun begins and ends, in its dark field, and how high the sun stands at its highest, where there is
+ * room.
+ */
 function ArcWords({ table, box }: { readonly table: DayTable; readonly box: DayArcBox }) {
   const { clock } = settings.value;
   const noon = table.altitude.indexOf(Math.max(...table.altitude));
-  const [from, to] = runsOf(table.harm.length, (minute) => table.harm[minute] >= HARM_WORDS_FROM).reduce((longest, run) => (run[1] - run[0] > longest[1] - longest[0] ? run : longest), [0, 0]);
+  const [from, to] = runsOf(table.harm.length, (minute) => table.harm[minute] >= HARM_WORDS_FROM).reduce(
+    (longest, run) => (run[1] - run[0] > longest[1] - longest[0] ? run : longest),
+    [0, 0],
+  );
   const room = xOf(to, box) - xOf(from, box);
   return (
     <>
-      <text class="day-arc-small" x={xOf(noon, box)} y={Math.max(NOON_WORDS_LOWEST, yOf(table.altitude[noon], box) - 4)} text-anchor="middle">
+      <text
+        class="day-arc-small"
+        x={xOf(noon, box)}
+        y={Math.max(NOON_WORDS_LOWEST, yOf(table.altitude[noon], box) - 4)}
+        text-anchor="middle"
+      >
         {Math.round(table.altitude[noon])}° at {clockWords(table.clock[noon], clock)}
       </text>
       {room > 190 && (
@@ -94,7 +111,10 @@ function hourMarks(table: DayTable, width: number): { at: number; text: string }
   for (let at = 0; at < table.minutes; at++) {
     const clock = table.clock[at];
     if (clock % (every * 60) !== 0 || at === 0) continue;
-    marks.push({ at, text: settings.value.clock === '24' ? String(clock / 60) : clockWords(clock, '12').replace(':00', '') });
+    marks.push({
+      at,
+      text: settings.value.clock === '24' ? String(clock / 60) : clockWords(clock, '12').replace(':00', ''),
+    });
   }
   return marks;
 }

@@ -44,13 +44,27 @@ export function SeasonStrip({ date, onChange }: Props) {
               const known = climate.months.find((one) => one.month === month);
               return (
                 <g key={name}>
-                  <rect class={known ? '' : 'season-strip-unknown'} x={left} y={2} width={right - left} height={BAND} fill={known ? colourOf(known.high + (climate.offset ?? 0), TINT) : undefined} />
-                  <text class="day-arc-small" x={(left + right) / 2} y={HEIGHT - 3} text-anchor="middle">{width < 520 ? name[0] : name.slice(0, 3)}</text>
+                  <rect
+                    class={known ? '' : 'season-strip-unknown'}
+                    x={left}
+                    y={2}
+                    width={right - left}
+                    height={BAND}
+                    fill={known ? colourOf(known.high + (climate.offset ?? 0), TINT) : undefined}
+                  />
+                  <text class="day-arc-small" x={(left + right) / 2} y={HEIGHT - 3} text-anchor="middle">
+                    {width < 520 ? name[0] : name.slice(0, 3)}
+                  </text>
                 </g>
               );
             })}
             <path class="season-strip-season" d={`M${x(season.from)},${BAND + 6}V1H${x(season.to)}V${BAND + 6}`} />
-            <circle class={`season-strip-bead ${periodKind.value === 'season' ? 'season-strip-idle' : ''}`} cx={x(date)} cy={2 + BAND / 2} r={7} />
+            <circle
+              class={`season-strip-bead ${periodKind.value === 'season' ? 'season-strip-idle' : ''}`}
+              cx={x(date)}
+              cy={2 + BAND / 2}
+              r={7}
+            />
           </svg>
         );
       }}

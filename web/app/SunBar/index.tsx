@@ -28,26 +28,46 @@ export function SunBar() {
   return (
     <section class={`sun-bar ${unfolded ? 'sun-bar-unfolded' : ''}`} aria-label="Sun bar">
       <div class="sun-bar-now">
-        <button type="button" class="sun-bar-play" aria-pressed={playing.value} aria-label={playing.value ? 'Stop the sun' : 'Let the sun run'} onClick={() => (playing.value = !playing.value)}>
+        <button
+          type="button"
+          class="sun-bar-play"
+          aria-pressed={playing.value}
+          aria-label={playing.value ? 'Stop the sun' : 'Let the sun run'}
+          onClick={() => (playing.value = !playing.value)}
+        >
           {playing.value ? '❙❙' : '▶'}
         </button>
         <p class="sun-bar-words">
           <strong class="sun-bar-time">{time}</strong> <span class="sun-bar-date">{dayWords(date)}</span>
           {table && now && (
             <span class="sun-bar-detail">
-              {offSeason && <><b>not your season</b> · </>}
-              {!offSeason && now.harm >= 0.1 && <><b>{harmWords(now.harm)}</b> · </>}
+              {offSeason && (
+                <>
+                  <b>not your season</b> ·{' '}
+                </>
+              )}
+              {!offSeason && now.harm >= 0.1 && (
+                <>
+                  <b>{harmWords(now.harm)}</b> ·{' '}
+                </>
+              )}
               {heightWords(table, Math.min(minute.value, table.minutes))}
             </span>
           )}
         </p>
-        <button type="button" class="sun-bar-fold" aria-expanded={unfolded} onClick={() => setUnfolded(!unfolded)}>{unfolded ? 'Fold' : 'Date'}</button>
+        <button type="button" class="sun-bar-fold" aria-expanded={unfolded} onClick={() => setUnfolded(!unfolded)}>
+          {unfolded ? 'Fold' : 'Date'}
+        </button>
       </div>
       <div class="sun-bar-main">
         <div class="sun-bar-arc">
           {table && <DayArc table={table} height={unfolded ? 72 : 84} />}
           {table?.noClimate && <p class="sun-bar-problem">{table.noClimate}</p>}
-          {day.value.problems.map(({ message }) => <p key={message} class="sun-bar-problem">{message}</p>)}
+          {day.value.problems.map(({ message }) => (
+            <p key={message} class="sun-bar-problem">
+              {message}
+            </p>
+          ))}
         </div>
         <div class="sun-bar-season">
           <SeasonStrip
@@ -61,7 +81,12 @@ export function SunBar() {
             <legend class="unseen">What the numbers are for</legend>
             {PERIODS.map(({ kind, words }) => (
               <label key={kind}>
-                <input type="radio" name="period" checked={periodKind.value === kind} onChange={() => (periodKind.value = kind)} />
+                <input
+                  type="radio"
+                  name="period"
+                  checked={periodKind.value === kind}
+                  onChange={() => (periodKind.value = kind)}
+                />
                 {words}
               </label>
             ))}

@@ -11,7 +11,12 @@ export function TopBar() {
   const otherUnits = units.value === 'metric' ? 'imperial' : 'metric';
   return (
     <header class="top-bar">
-      <button type="button" class="top-bar-yard" aria-expanded={aside.value === 'files'} onClick={() => toggle('files')}>
+      <button
+        type="button"
+        class="top-bar-yard"
+        aria-expanded={aside.value === 'files'}
+        onClick={() => toggle('files')}
+      >
         <span class="unseen">Yard and files: </span>
         <span class="top-bar-stage">{STAGE_NAMES[stage.value].full}</span>
         <bdi class="top-bar-name">{plan.value.name ?? 'Unnamed yard'}</bdi>
@@ -23,12 +28,23 @@ export function TopBar() {
       <button
         type="button"
         class="top-bar-wide"
-        onClick={() => commitEdit(otherUnits === 'metric' ? 'Show metres' : 'Show feet and inches', { ...plan.value, units: otherUnits })}
+        onClick={() =>
+          commitEdit(otherUnits === 'metric' ? 'Show metres' : 'Show feet and inches', {
+            ...plan.value,
+            units: otherUnits,
+          })
+        }
       >
-        <span class="unseen">Units: </span>{units.value === 'metric' ? 'm · °C' : 'ft · °F'}<span class="unseen">, change to {otherUnits}</span>
+        <span class="unseen">Units: </span>
+        {units.value === 'metric' ? 'm · °C' : 'ft · °F'}
+        <span class="unseen">, change to {otherUnits}</span>
       </button>
-      <button type="button" class="top-bar-wide" onClick={() => print()}>Print</button>
-      <button type="button" aria-expanded={aside.value === 'settings'} onClick={() => toggle('settings')}>Settings</button>
+      <button type="button" class="top-bar-wide" onClick={() => print()}>
+        Print
+      </button>
+      <button type="button" aria-expanded={aside.value === 'settings'} onClick={() => toggle('settings')}>
+        Settings
+      </button>
     </header>
   );
 }
@@ -49,7 +65,14 @@ function HistoryButton({ mark, word, label, onPress }: HistoryButtonProps) {
   const name = label === null ? word : `${word}: ${label}`;
   return (
     // Not disabled, for that takes the focus from who goes back step by step.
-    <button type="button" class="top-bar-history" aria-label={name} title={name} aria-disabled={label === null || openYard.value.readOnly !== null} onClick={onPress}>
+    <button
+      type="button"
+      class="top-bar-history"
+      aria-label={name}
+      title={name}
+      aria-disabled={label === null || openYard.value.readOnly !== null}
+      onClick={onPress}
+    >
       <span aria-hidden="true">{mark}</span>
     </button>
   );
@@ -59,5 +82,9 @@ function SavedMark() {
   const state = saveState.value;
   if (openYard.value.readOnly !== null) return <span class="saved-mark saved-mark-no">look only</span>;
   if (state.kind === 'saved') return <span class="saved-mark">saved</span>;
-  return state.kind === 'saving' ? <span class="saved-mark">saving…</span> : <span class="saved-mark saved-mark-no">not saved</span>;
+  return state.kind === 'saving' ? (
+    <span class="saved-mark">saving…</span>
+  ) : (
+    <span class="saved-mark saved-mark-no">not saved</span>
+  );
 }

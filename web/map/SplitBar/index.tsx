@@ -25,7 +25,14 @@ export function SplitBar({ map }: { readonly map: LeafletMap }) {
 
   function onKeyDown(event: KeyboardEvent): void {
     if (!now) return;
-    const to = { ArrowLeft: now.x - SPLIT_STEP, ArrowDown: now.x - SPLIT_STEP, ArrowRight: now.x + SPLIT_STEP, ArrowUp: now.x + SPLIT_STEP, Home: now.from, End: now.to }[event.key];
+    const to = {
+      ArrowLeft: now.x - SPLIT_STEP,
+      ArrowDown: now.x - SPLIT_STEP,
+      ArrowRight: now.x + SPLIT_STEP,
+      ArrowUp: now.x + SPLIT_STEP,
+      Home: now.from,
+      End: now.to,
+    }[event.key];
     if (to === undefined) return;
     event.preventDefault();
     event.stopPropagation();
@@ -45,11 +52,15 @@ export function SplitBar({ map }: { readonly map: LeafletMap }) {
       style={{ left: `${left.value}px` }}
       onKeyDown={onKeyDown}
       onPointerDown={(event) => event.currentTarget.setPointerCapture(event.pointerId)}
-      onPointerMove={(event) => event.currentTarget.hasPointerCapture(event.pointerId) && moveSplit(now, pointerPoint(map, event)[0])}
+      onPointerMove={(event) =>
+        event.currentTarget.hasPointerCapture(event.pointerId) && moveSplit(now, pointerPoint(map, event)[0])
+      }
     >
       <span class="split-word left">{now.left}</span>
       <span class="split-word right">{now.right}</span>
-      <span class="split-knob" aria-hidden="true">◂▸</span>
+      <span class="split-knob" aria-hidden="true">
+        ◂▸
+      </span>
     </div>
   );
 }

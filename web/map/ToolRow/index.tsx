@@ -12,7 +12,13 @@ export function ToolRow() {
   const inHand = tool.value;
   return (
     <div class={open ? 'tool-row open' : 'tool-row'} role="group" aria-label="Drawing tools">
-      <button type="button" class="tool" aria-pressed={inHand === null} aria-keyshortcuts="Escape" onClick={() => (tool.value = null)}>
+      <button
+        type="button"
+        class="tool"
+        aria-pressed={inHand === null}
+        aria-keyshortcuts="Escape"
+        onClick={() => (tool.value = null)}
+      >
         <ToolIcon id="choose" />
         <span>Choose</span>
         <kbd>Esc</kbd>
@@ -22,10 +28,17 @@ export function ToolRow() {
         <span>Add</span>
       </button>
       {TOOLS.map(({ id, button, letter }) => (
-        <button key={id} type="button" class={id === inHand ? 'tool' : 'tool folds'} aria-pressed={inHand === id} aria-keyshortcuts={letter} onClick={(event) => {
+        <button
+          key={id}
+          type="button"
+          class={id === inHand ? 'tool' : 'tool folds'}
+          aria-pressed={inHand === id}
+          aria-keyshortcuts={letter}
+          onClick={(event) => {
             setOpen(false);
             takeUp(id, event.detail === 0);
-          }}>
+          }}
+        >
           <ToolIcon id={id} />
           <span>{button}</span>
           <kbd>{letter}</kbd>

@@ -12,7 +12,21 @@ import { selection, tool } from '../../state/view.ts';
 import { openYard, shownPlan, units } from '../../state/yard.ts';
 import { DraftBar, placeWords } from '../DraftBar.tsx';
 import { layDrawing } from '../drawing-layers.ts';
-import { aim, choosePoint, crossHair, draft, drawnPlan, escape, held, nudgeChosen, reach, snapped, takeUp, typingWanted, wantsPoint } from '../drawing.ts';
+import {
+  aim,
+  choosePoint,
+  crossHair,
+  draft,
+  drawnPlan,
+  escape,
+  held,
+  nudgeChosen,
+  reach,
+  snapped,
+  takeUp,
+  typingWanted,
+  wantsPoint,
+} from '../drawing.ts';
 import { deleteFeatures, duplicate } from '../feature-edits.ts';
 import { finish } from '../draft.ts';
 import { fitNames } from '../ink.ts';
@@ -60,7 +74,10 @@ export function YardMap() {
       pixels.value = pixelsPerMetre(map);
       reach.value = REACH_PX[coarse() ? 'coarse' : 'fine'] / pixels.value;
       // Dots keep their weight on the paper between a fine and a broad nib.
-      container.current!.style.setProperty('--dot', `${Math.min(3.2, Math.max(1.3, 0.036 * pixels.value)).toFixed(1)}px`);
+      container.current!.style.setProperty(
+        '--dot',
+        `${Math.min(3.2, Math.max(1.3, 0.036 * pixels.value)).toFixed(1)}px`,
+      );
       fitNames(container.current!, pixels.value);
     };
     let touched = false;
@@ -81,7 +98,12 @@ export function YardMap() {
         layer.show(next);
         fitNames(container.current!, pixels.value);
       }),
-      layOverlays(map, renderers, () => drawnPlan.value, () => pixels.value),
+      layOverlays(
+        map,
+        renderers,
+        () => drawnPlan.value,
+        () => pixels.value,
+      ),
       layDrawing(map, renderers),
       listenToPointer(map, (at) => moveCross(at)),
     ];
@@ -190,8 +212,15 @@ export function YardMap() {
   const zoom = (by: number): void => void yard.current?.map.setZoom(yard.current.map.getZoom() + by);
   const waiting = wantsPoint.value;
   return (
-    <section class={`yard-map${waiting ? ' waiting' : ''}${crossHair.value ? ' by-cross' : ''}`} aria-label="Drawing of the yard" onKeyDown={onKeyDown} onPointerDown={() => (typingWanted.value = false)}>
-      <a class="map-way-out" href={WAY_OUT}>Leave the drawing</a>
+    <section
+      class={`yard-map${waiting ? ' waiting' : ''}${crossHair.value ? ' by-cross' : ''}`}
+      aria-label="Drawing of the yard"
+      onKeyDown={onKeyDown}
+      onPointerDown={() => (typingWanted.value = false)}
+    >
+      <a class="map-way-out" href={WAY_OUT}>
+        Leave the drawing
+      </a>
       <Patterns />
       <div class="map-frame">
         <div ref={container} class="map-paper" role="application" tabIndex={0} aria-label={mapWords(tool.value)} />
@@ -202,13 +231,30 @@ export function YardMap() {
             <circle r="2" />
           </svg>
         )}
-        <div class="map-north"><NorthArrow upBearing={north.value} guessed={northGuessed.value} /></div>
-        <div class="map-scale"><ScaleBar pixels={pixels.value} units={units.value} /></div>
+        <div class="map-north">
+          <NorthArrow upBearing={north.value} guessed={northGuessed.value} />
+        </div>
+        <div class="map-scale">
+          <ScaleBar pixels={pixels.value} units={units.value} />
+        </div>
         <div class="map-buttons">
-          <button type="button" aria-label="Closer" onClick={() => zoom(0.5)}>+</button>
-          <button type="button" aria-label="Farther" onClick={() => zoom(-0.5)}>−</button>
-          <button type="button" aria-label="Whole yard" onClick={showAll}><WholeIcon /></button>
-          <button type="button" aria-label="Draw with a cross-hair" aria-pressed={crossHair.value} onClick={() => (crossHair.value = !crossHair.value)}><CrossIcon /></button>
+          <button type="button" aria-label="Closer" onClick={() => zoom(0.5)}>
+            +
+          </button>
+          <button type="button" aria-label="Farther" onClick={() => zoom(-0.5)}>
+            −
+          </button>
+          <button type="button" aria-label="Whole yard" onClick={showAll}>
+            <WholeIcon />
+          </button>
+          <button
+            type="button"
+            aria-label="Draw with a cross-hair"
+            aria-pressed={crossHair.value}
+            onClick={() => (crossHair.value = !crossHair.value)}
+          >
+            <CrossIcon />
+          </button>
         </div>
       </div>
       <DraftBar onNudge={nudgeCross} />
@@ -218,15 +264,24 @@ export function YardMap() {
 
 function mapWords(taken: string | null): string {
   const drawing = toolById(taken);
-  const doing = drawing ? `Drawing a ${drawing.noun}: arrow keys move the cross, Enter places it, Escape ends.` : 'Letters take up a tool; arrow keys nudge what is chosen.';
+  const doing = drawing
+    ? `Drawing a ${drawing.noun}: arrow keys move the cross, Enter places it, Escape ends.`
+    : 'Letters take up a tool; arrow keys nudge what is chosen.';
   return `Plan of the yard. ${doing} Everything on it is in the list that follows.`;
 }
 
-
 function CrossIcon() {
-  return <svg class="button-icon" viewBox="-12 -12 24 24" aria-hidden="true"><path d="M-10 0H-3M3 0H10M0 -10V-3M0 3V10M-6 0A6 6 0 1 1 6 0A6 6 0 1 1 -6 0" /></svg>;
+  return (
+    <svg class="button-icon" viewBox="-12 -12 24 24" aria-hidden="true">
+      <path d="M-10 0H-3M3 0H10M0 -10V-3M0 3V10M-6 0A6 6 0 1 1 6 0A6 6 0 1 1 -6 0" />
+    </svg>
+  );
 }
 
 function WholeIcon() {
-  return <svg class="button-icon" viewBox="-12 -12 24 24" aria-hidden="true"><path d="M-9 -4V-8H-5M5 -8H9V-4M9 4V8H5M-5 8H-9V4M-4 -3H4V3H-4Z" /></svg>;
+  return (
+    <svg class="button-icon" viewBox="-12 -12 24 24" aria-hidden="true">
+      <path d="M-9 -4V-8H-5M5 -8H9V-4M9 4V8H5M-5 8H-9V4M-4 -3H4V3H-4Z" />
+    </svg>
+  );
 }

@@ -40,15 +40,22 @@ export function AsBuilt({ sheet }: { readonly sheet: BuildSheet }) {
             value={keptText(prefix + id)}
             placeholder={`planned ${formatCut(planned, units.value)}`}
             onChange={(text) => {
-              if (text !== '' && !(Number(parseLength(text, units.value)) > 0)) return `"${text}" is not a length such as ${formatCut(planned, units.value)}.`;
+              if (text !== '' && !(Number(parseLength(text, units.value)) > 0))
+                return `"${text}" is not a length such as ${formatCut(planned, units.value)}.`;
               keepText(prefix + id, text);
               return null;
             }}
           />
         ))}
       </div>
-      <button type="button" disabled={count === 0} onClick={putIn}>Put {count === 0 ? 'them' : `${count} ${count === 1 ? 'number' : 'numbers'}`} into the plan</button>
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
+      <button type="button" disabled={count === 0} onClick={putIn}>
+        Put {count === 0 ? 'them' : `${count} ${count === 1 ? 'number' : 'numbers'}`} into the plan
+      </button>
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
     </>
   );
 }

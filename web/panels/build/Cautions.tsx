@@ -14,13 +14,20 @@ export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
   const left = openStops(sheet).length;
   return (
     <>
-      <p>Local rules and a licensed tradesperson or engineer come before this sheet. {left === 0 ? 'All stops are answered.' : `Tick each stop once it is answered: ${left} left.`}</p>
+      <p>
+        Local rules and a licensed tradesperson or engineer come before this sheet.{' '}
+        {left === 0 ? 'All stops are answered.' : `Tick each stop once it is answered: ${left} left.`}
+      </p>
       <ul class="cautions">
         {sheet.cautions.map((caution) => (
           <li key={caution.id} class={caution.stop ? 'stop' : undefined}>
             {caution.stop ? (
               <label class="tick">
-                <input type="checkbox" checked={keptText(tickKey(caution.id)) !== ''} onChange={(event) => keepText(tickKey(caution.id), event.currentTarget.checked ? 'answered' : '')} />
+                <input
+                  type="checkbox"
+                  checked={keptText(tickKey(caution.id)) !== ''}
+                  onChange={(event) => keepText(tickKey(caution.id), event.currentTarget.checked ? 'answered' : '')}
+                />
                 <span>{caution.text}</span>
               </label>
             ) : (
@@ -33,12 +40,20 @@ export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
   );
 }
 
-/** What to mind at the work that one block of the sheet tells of, stops first; they are ticked on a page of their own. */
+/**
+ * What to mind at the work that one block of the sheet tells of, stops first; they are ticked on a page of their own.
+ */
 export function MindAt({ tasks }: { readonly tasks: readonly RiskyTask[] }) {
   return (
     <>
       <h3>Mind</h3>
-      <ul class="cautions">{cautionsFor(tasks, plan.value.cautions).map(({ id, stop, text }) => <li key={id} class={stop ? 'stop' : undefined}>{text}</li>)}</ul>
+      <ul class="cautions">
+        {cautionsFor(tasks, plan.value.cautions).map(({ id, stop, text }) => (
+          <li key={id} class={stop ? 'stop' : undefined}>
+            {text}
+          </li>
+        ))}
+      </ul>
     </>
   );
 }
@@ -49,7 +64,11 @@ export function CautionsOnPaper({ sheet }: { readonly sheet: BuildSheet | null }
   return (
     <div class="paper-only">
       <p>This is the plan alone. The build sheet is printed with its own button, once each stop below is answered.</p>
-      <ul>{cautions.map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+      <ul>
+        {cautions.map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
     </div>
   );
 }

@@ -14,21 +14,36 @@ interface Props {
   readonly pictures: LetterPictures;
 }
 
-/** A page for whoever has to allow the frame: where it stands, how high, and from where it can be seen. No word of heat. */
+/**
+ * A page for whoever has to allow the frame: where it stands, how high, and from where it can be seen. No word of heat.
+ */
 export function Letter({ thing, sheet, built, pictures }: Props) {
   const { rules } = built.site;
   const length = (metres: number): string => formatLength(metres, units.value);
   const highest = Math.max(...sheet.settingOut.posts.map((post) => post.height));
   return (
     <article class="letter">
-      <p><bdi>{built.name ?? 'Yard'}</bdi>, {siteNow().date}</p>
+      <p>
+        <bdi>{built.name ?? 'Yard'}</bdi>, {siteNow().date}
+      </p>
       <p class="letter-blanks">To: ____________________________ From: ____________________________</p>
       <h1>A frame with shade cloth: may it stand?</h1>
-      <p>I ask leave to put up {thing.kind === 'canopy' ? 'a roof of shade cloth on posts' : 'an upright screen of shade cloth'} in my yard, as drawn below. It is a frame of tube that comes apart, with a knitted net tied to it; nothing is fastened to a neighbour’s wall. The net comes off before storms.</p>
+      <p>
+        I ask leave to put up{' '}
+        {thing.kind === 'canopy' ? 'a roof of shade cloth on posts' : 'an upright screen of shade cloth'} in my yard, as
+        drawn below. It is a frame of tube that comes apart, with a knitted net tied to it; nothing is fastened to a
+        neighbour’s wall. The net comes off before storms.
+      </p>
       <ul>
         <li>Size between post middles: {sizeWords(thing)}.</li>
-        <li>Highest point: <strong>{length(highest)}</strong> above the ground{rules?.maxHeight === undefined ? '' : `; the rule allows ${length(rules.maxHeight)}`}.</li>
-        <li>Nearest the boundary: {length(nearestBoundary(thing, built))}{rules?.setback === undefined ? '' : `; the rule asks for ${length(rules.setback)}`}.</li>
+        <li>
+          Highest point: <strong>{length(highest)}</strong> above the ground
+          {rules?.maxHeight === undefined ? '' : `; the rule allows ${length(rules.maxHeight)}`}.
+        </li>
+        <li>
+          Nearest the boundary: {length(nearestBoundary(thing, built))}
+          {rules?.setback === undefined ? '' : `; the rule asks for ${length(rules.setback)}`}.
+        </li>
         <li>Cloth: stops {Math.round(100 * thing.density)} % of the light. Colour: ______________</li>
         {rules?.note !== undefined && <li>Rule as I know it: {rules.note}</li>}
       </ul>
@@ -36,7 +51,9 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
       <Ink svg={pictures.yard} />
       <p class="quiet">Broken lines: the cloth. {yardWords(built)}</p>
       <h2>May it be seen over the wall?</h2>
-      {pictures.cuts.length === 0 && <p>No place to look in from is drawn on the plan. Seen from the street: ______________</p>}
+      {pictures.cuts.length === 0 && (
+        <p>No place to look in from is drawn on the plan. Seen from the street: ______________</p>
+      )}
       {pictures.cuts.map((cut) => (
         <figure key={cut.eye}>
           <SightPicture cut={cut} />
@@ -49,8 +66,12 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
 }
 
 function sizeWords(thing: Canopy | Screen): string {
-  if (thing.kind === 'canopy') return `${formatCut(thing.length, units.value)} by ${formatCut(thing.width, units.value)}`;
-  return `${formatCut(thing.path.slice(1).reduce((sum, [x, y], k) => sum + Math.hypot(x - thing.path[k][0], y - thing.path[k][1]), 0), units.value)} long, from ${formatLength(thing.bottom ?? 0, units.value)} above the ground`;
+  if (thing.kind === 'canopy')
+    return `${formatCut(thing.length, units.value)} by ${formatCut(thing.width, units.value)}`;
+  return `${formatCut(
+    thing.path.slice(1).reduce((sum, [x, y], k) => sum + Math.hypot(x - thing.path[k][0], y - thing.path[k][1]), 0),
+    units.value,
+  )} long, from ${formatLength(thing.bottom ?? 0, units.value)} above the ground`;
 }
 
 function nearestBoundary(thing: Canopy | Screen, { site }: Plan): number {
@@ -65,6 +86,7 @@ function yardWords({ site }: Plan): string {
 }
 
 function cutWords({ eye, eyeHeight, far, hidden, shows }: SightCut): string {
-  const from = `From ${nameOf(eye)}, ${formatLength(eyeHeight, units.value)} up and ${formatLength(far, units.value)} away`;
+  const from =
+    `From ${nameOf(eye)}, ${formatLength(eyeHeight, units.value)} up and ` + `${formatLength(far, units.value)} away`;
   return hidden ? `${from}: not visible.` : `${from}: ${formatLength(shows, units.value)} of its height can be seen.`;
 }

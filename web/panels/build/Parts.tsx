@@ -5,7 +5,13 @@ import { units } from '../../state/yard.ts';
 
 /** A section of the sheet as the engine words it. */
 export function Parts({ parts, sheet }: { readonly parts: readonly SheetPart[]; readonly sheet: BuildSheet }) {
-  return <>{parts.map((part, index) => <Part key={index} part={part} sheet={sheet} />)}</>;
+  return (
+    <>
+      {parts.map((part, index) => (
+        <Part key={index} part={part} sheet={sheet} />
+      ))}
+    </>
+  );
 }
 
 function Part({ part, sheet }: { readonly part: SheetPart; readonly sheet: BuildSheet }) {
@@ -13,7 +19,19 @@ function Part({ part, sheet }: { readonly part: SheetPart; readonly sheet: Build
     case 'sentence':
       return <p>{part.text}</p>;
     case 'list':
-      return part.numbered ? <ol>{part.items.map((item) => <li key={item}>{item}</li>)}</ol> : <ul>{part.items.map((item) => <li key={item}>{item}</li>)}</ul>;
+      return part.numbered ? (
+        <ol>
+          {part.items.map((item) => (
+            <li key={item}>{item}</li>
+          ))}
+        </ol>
+      ) : (
+        <ul>
+          {part.items.map((item) => (
+            <li key={item}>{item}</li>
+          ))}
+        </ul>
+      );
     case 'table':
       return <Table {...part} />;
     case 'cuts':
@@ -34,10 +52,24 @@ function Table({ head, rows, numbers }: Extract<SheetPart, { kind: 'table' }>) {
     <div class="sheet-table" tabIndex={0} role="group" aria-label={head.join(', ')}>
       <table>
         <thead>
-          <tr>{head.map((text, column) => <th key={text} scope="col" class={flush(column)}>{text}</th>)}</tr>
+          <tr>
+            {head.map((text, column) => (
+              <th key={text} scope="col" class={flush(column)}>
+                {text}
+              </th>
+            ))}
+          </tr>
         </thead>
         <tbody>
-          {rows.map((cells, row) => <tr key={row}>{cells.map((text, column) => <td key={column} class={flush(column)}>{text}</td>)}</tr>)}
+          {rows.map((cells, row) => (
+            <tr key={row}>
+              {cells.map((text, column) => (
+                <td key={column} class={flush(column)}>
+                  {text}
+                </td>
+              ))}
+            </tr>
+          ))}
         </tbody>
       </table>
     </div>

@@ -29,7 +29,10 @@ async function printLetter(sheet: BuildSheet): Promise<void> {
   const thing = chosen.value?.thing;
   const built = builtPlan.value;
   const { underlay: _, ...site } = built.site;
-  const answer = await askEngine('letter', { plan: { ...built, site, past: undefined, journal: undefined }, id: sheet.id });
+  const answer = await askEngine('letter', {
+    plan: { ...built, site, past: undefined, journal: undefined },
+    id: sheet.id,
+  });
   if (!answer.ok || !thing) return say('The letter could not be made.', 'problem');
   printPaper(<Letter thing={thing} sheet={sheet} built={built} pictures={answer.value} />);
 }
@@ -37,15 +40,56 @@ async function printLetter(sheet: BuildSheet): Promise<void> {
 /** The sheet as on paper, a page a block. */
 export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
-  const parts = (...ids: string[]): ComponentChildren => ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
+  const parts = (...ids: string[]): ComponentChildren =>
+    ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
   const blocks: readonly Block[] = [
-    { title: 'Drawing', content: <>{parts('summary', 'setting-out', 'notes')}<MindAt tasks={['dig', 'climb']} /></> },
+    {
+      title: 'Drawing',
+      content: (
+        <>
+          {parts('summary', 'setting-out', 'notes')}
+          <MindAt tasks={['dig', 'climb']} />
+        </>
+      ),
+    },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
-    { title: 'Cuts', content: <>{parts('cuts', 'parts')}<MindAt tasks={['cut']} /></> },
-    { title: 'Steps', content: <>{parts('tools', 'steps', 'cloth')}<MindAt tasks={['dig', 'climb', 'cut', 'cloth']} /></> },
-    { title: 'Storm and anchors', content: <>{parts('storm', 'anchors', 'wind', 'strength', 'winter')}<MindAt tasks={['wind', 'climb', 'winter']} /></> },
+    {
+      title: 'Cuts',
+      content: (
+        <>
+          {parts('cuts', 'parts')}
+          <MindAt tasks={['cut']} />
+        </>
+      ),
+    },
+    {
+      title: 'Steps',
+      content: (
+        <>
+          {parts('tools', 'steps', 'cloth')}
+          <MindAt tasks={['dig', 'climb', 'cut', 'cloth']} />
+        </>
+      ),
+    },
+    {
+      title: 'Storm and anchors',
+      content: (
+        <>
+          {parts('storm', 'anchors', 'wind', 'strength', 'winter')}
+          <MindAt tasks={['wind', 'climb', 'winter']} />
+        </>
+      ),
+    },
     { title: CAUTIONS, content: <Cautions sheet={sheet} /> },
-    { title: 'As built', content: <><AsBuilt sheet={sheet} /><MindAt tasks={['climb']} /></> },
+    {
+      title: 'As built',
+      content: (
+        <>
+          <AsBuilt sheet={sheet} />
+          <MindAt tasks={['climb']} />
+        </>
+      ),
+    },
   ];
   const current = Math.min(page.value, blocks.length - 1);
   const left = openStops(sheet).length;
@@ -60,27 +104,62 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
   return (
     <>
       <nav class="page-names screen-only" aria-label="Blocks of the sheet">
-        {blocks.map(({ title }, index) => <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>{title}</button>)}
+        {blocks.map(({ title }, index) => (
+          <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>
+            {title}
+          </button>
+        ))}
       </nav>
       <nav class="sheet-pages" aria-label="Pages of the sheet">
-        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>◂ Back</button>
-        <span aria-live="polite">{current + 1} of {blocks.length}: {blocks[current].title}</span>
-        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>Next ▸</button>
+        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>
+          ◂ Back
+        </button>
+        <span aria-live="polite">
+          {current + 1} of {blocks.length}: {blocks[current].title}
+        </span>
+        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>
+          Next ▸
+        </button>
       </nav>
-      <article class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'} aria-label={`Build sheet: ${sheet.name}`}>
-        {unknowns.value.length > 0 && <p class="open-words" role="status">Anchors not worked out: {unknowns.value.join(' ')}</p>}
-        {left > 0 && blocks[current].title !== CAUTIONS && <p class="stops-left">{left} {left === 1 ? 'stop' : 'stops'} to answer before you buy or build. <button type="button" onClick={toCautions}>Read {left === 1 ? 'it' : 'them'}</button></p>}
+      <article
+        class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'}
+        aria-label={`Build sheet: ${sheet.name}`}
+      >
+        {unknowns.value.length > 0 && (
+          <p class="open-words" role="status">
+            Anchors not worked out: {unknowns.value.join(' ')}
+          </p>
+        )}
+        {left > 0 && blocks[current].title !== CAUTIONS && (
+          <p class="stops-left">
+            {left} {left === 1 ? 'stop' : 'stops'} to answer before you buy or build.{' '}
+            <button type="button" onClick={toCautions}>
+              Read {left === 1 ? 'it' : 'them'}
+            </button>
+          </p>
+        )}
         {blocks.map(({ title, content }, index) => (
-          <section key={title} id={`build-${title.toLowerCase().replaceAll(' ', '-')}`} class={index === current ? 'sheet-block current' : 'sheet-block'} aria-label={title}>
+          <section
+            key={title}
+            id={`build-${title.toLowerCase().replaceAll(' ', '-')}`}
+            class={index === current ? 'sheet-block current' : 'sheet-block'}
+            aria-label={title}
+          >
             <h2>{title}</h2>
             {content}
           </section>
         ))}
       </article>
       <div class="print-row screen-only">
-        <button type="button" class="main" onClick={printSheet}>Print the sheet</button>
-        <button type="button" onClick={() => void printLetter(sheet)}>Print a letter to ask leave</button>
-        <span class="quiet">A4 or Letter, at 100 %: the bar “measure me” tells. The letter shows whether the frame is seen over the wall.</span>
+        <button type="button" class="main" onClick={printSheet}>
+          Print the sheet
+        </button>
+        <button type="button" onClick={() => void printLetter(sheet)}>
+          Print a letter to ask leave
+        </button>
+        <span class="quiet">
+          A4 or Letter, at 100 %: the bar “measure me” tells. The letter shows whether the frame is seen over the wall.
+        </span>
       </div>
     </>
   );

@@ -15,16 +15,43 @@ export function Shopping({ sheet }: { readonly sheet: BuildSheet }) {
   const got = items.filter(({ id }) => keptText(tickKey(id)) !== '').length;
   return (
     <>
-      <p aria-live="polite">{got} of {items.length} lines in hand.</p>
+      <p aria-live="polite">
+        {got} of {items.length} lines in hand.
+      </p>
       {aisles.map((aisle) => (
         <section key={aisle} aria-label={aisle}>
           <h3>{aisle}</h3>
-          <ul class="shopping">{items.filter((item) => item.aisle === aisle).map((item) => <Line key={item.id} item={item} sheet={sheet} />)}</ul>
+          <ul class="shopping">
+            {items
+              .filter((item) => item.aisle === aisle)
+              .map((item) => (
+                <Line key={item.id} item={item} sheet={sheet} />
+              ))}
+          </ul>
         </section>
       ))}
-      <p class="shopping-total">{total === null ? 'No total yet.' : <>About <strong>{total.toFixed(2)} {currency}</strong>.</>} {note}</p>
+      <p class="shopping-total">
+        {total === null ? (
+          'No total yet.'
+        ) : (
+          <>
+            About{' '}
+            <strong>
+              {total.toFixed(2)} {currency}
+            </strong>
+            .
+          </>
+        )}{' '}
+        {note}
+      </p>
       <div class="field-row">
-        <TextBox label="Prices are in" value={currency} onChange={(text) => changeStock('Change the currency', { currency: text === '' ? undefined : text.toUpperCase() })} />
+        <TextBox
+          label="Prices are in"
+          value={currency}
+          onChange={(text) =>
+            changeStock('Change the currency', { currency: text === '' ? undefined : text.toUpperCase() })
+          }
+        />
       </div>
     </>
   );
@@ -36,27 +63,57 @@ function Line({ item, sheet }: { readonly item: CostItem; readonly sheet: BuildS
   return (
     <li>
       <label class="tick">
-        <input type="checkbox" checked={keptText(key) !== ''} onChange={(event) => keepText(key, event.currentTarget.checked ? 'in hand' : '')} />
-        <span><strong>{countOf(item)}</strong> {name}{item.pack > 1 && <span class="quiet"> ({item.need} needed, packs of {item.pack})</span>}</span>
+        <input
+          type="checkbox"
+          checked={keptText(key) !== ''}
+          onChange={(event) => keepText(key, event.currentTarget.checked ? 'in hand' : '')}
+        />
+        <span>
+          <strong>{countOf(item)}</strong> {name}
+          {item.pack > 1 && (
+            <span class="quiet">
+              {' '}
+              ({item.need} needed, packs of {item.pack})
+            </span>
+          )}
+        </span>
       </label>
       <PriceBox item={item} name={name} sheet={sheet} />
     </li>
   );
 }
 
-function PriceBox({ item, name, sheet }: { readonly item: CostItem; readonly name: string; readonly sheet: BuildSheet }) {
+function PriceBox({
+  item,
+  name,
+  sheet,
+}: {
+  readonly item: CostItem;
+  readonly name: string;
+  readonly sheet: BuildSheet;
+}) {
   if (!hasPriceBox(item)) return <span class="price">{item.price?.toFixed(2) ?? 'no price'}</span>;
   const inFeet = item.unit === 'm²' && units.value === 'imperial' ? FOOT ** 2 : 1;
   const piece = item.id.startsWith('cloth-') ? sheet.cloth.pieces[Number(item.id.slice(6)) - 1] : undefined;
   const panel = piece?.buy === 'ready-made' ? piece.rollWidth * piece.rollLength : 1;
   function take(text: string): string | null {
     const price = parseNumber(text);
-    return price === null || price < 0 || price > 1e6 ? `"${text}" is not a price such as 12.50.` : setPrice(item, price / inFeet, panel);
+    return price === null || price < 0 || price > 1e6
+      ? `"${text}" is not a price such as 12.50.`
+      : setPrice(item, price / inFeet, panel);
   }
   return (
     <span class={`price ${item.priceFrom}`}>
-      <TextBox label={`Price of ${name}`} value={item.price === null ? '' : (item.price * inFeet).toFixed(inFeet === 1 ? 2 : 3)} placeholder="price" onChange={take} />
-      <span class="quiet">a {item.unit === 'm²' && inFeet !== 1 ? 'ft²' : item.unit}{item.priceFrom === 'example' ? ', example' : ''}</span>
+      <TextBox
+        label={`Price of ${name}`}
+        value={item.price === null ? '' : (item.price * inFeet).toFixed(inFeet === 1 ? 2 : 3)}
+        placeholder="price"
+        onChange={take}
+      />
+      <span class="quiet">
+        a {item.unit === 'm²' && inFeet !== 1 ? 'ft²' : item.unit}
+        {item.priceFrom === 'example' ? ', example' : ''}
+      </span>
     </span>
   );
 }

@@ -19,7 +19,13 @@ export const buildables: ReadonlySignal<readonly Buildable[]> = computed(() => {
   const { features, options = [] } = plan.value;
   return [
     ...features.filter(isBuildable).map((thing) => ({ thing, optionId: null, title: calledOf(thing) })),
-    ...options.flatMap(({ id, name, adds = [] }) => adds.filter(isBuildable).map((thing) => ({ thing, optionId: id, title: `${calledOf(thing)}, of option ${id}${name === undefined ? '' : `: ${name}`}` }))),
+    ...options.flatMap(({ id, name, adds = [] }) =>
+      adds.filter(isBuildable).map((thing) => ({
+        thing,
+        optionId: id,
+        title: `${calledOf(thing)}, of option ${id}${name === undefined ? '' : `: ${name}`}`,
+      })),
+    ),
   ];
 });
 
@@ -45,24 +51,35 @@ export const builtPlan: ReadonlySignal<Plan> = computed(() => {
   return built.ok ? built.plan : plan.value;
 });
 
-export const sheet: ReadonlySignal<SheetResult | null> = computed(() => (chosen.value ? sheetOf(builtPlan.value, chosen.value.thing.id) : null));
+export const sheet: ReadonlySignal<SheetResult | null> = computed(() =>
+  chosen.value ? sheetOf(builtPlan.value, chosen.value.thing.id) : null,
+);
 
 /** What anchors wait for, in the words of the margin; empty when they are worked out. */
 export const unknowns: ReadonlySignal<readonly string[]> = computed(() => {
   const frame = chosen.value?.thing.frame;
   const known = sheet.value?.ok === true && sheet.value.sheet.anchors.ground !== null;
-  return [...(known ? [] : ['ground?']), ...(frame?.gust === undefined && plan.value.climate.gust === undefined ? ['gust?'] : [])];
+  return [
+    ...(known ? [] : ['ground?']),
+    ...(frame?.gust === undefined && plan.value.climate.gust === undefined ? ['gust?'] : []),
+  ];
 });
 
 /** Prefix of what is kept on this machine about the chosen thing. */
-export const keptPrefix: ReadonlySignal<string> = computed(() => `${openYard.value.id}/${chosen.value?.thing.id ?? ''}/`);
+export const keptPrefix: ReadonlySignal<string> = computed(
+  () => `${openYard.value.id}/${chosen.value?.thing.id ?? ''}/`,
+);
 
 /** Changes how the chosen thing is to be built. @returns a sentence when that cannot be */
 export function changeFrame(changes: Partial<FrameChoice>): string | null {
   const thing = chosen.value?.thing;
   if (!thing) return null;
-  const frame = Object.fromEntries(Object.entries({ ...thing.frame, ...changes }).filter(([, value]) => value !== undefined));
-  return change(thing.id, `Change how ${calledOf(thing)} is built`, { frame: Object.keys(frame).length === 0 ? undefined : frame });
+  const frame = Object.fromEntries(
+    Object.entries({ ...thing.frame, ...changes }).filter(([, value]) => value !== undefined),
+  );
+  return change(thing.id, `Change how ${calledOf(thing)} is built`, {
+    frame: Object.keys(frame).length === 0 ? undefined : frame,
+  });
 }
 
 /** The same for boxes that show no sentence of their own. */

@@ -18,7 +18,9 @@ export function curesOf(thing: Canopy | Screen, plan: Plan, units: Units): reado
     .toSorted((a, b) => a.outside - b.outside)
     .find(({ id }) => works({ tube: id }));
   return [
-    ...(bay === undefined ? [] : [{ label: `Posts closer: bays up to ${formatCut(bay, units)}`, frame: { maxBay: bay } }]),
+    ...(bay === undefined
+      ? []
+      : [{ label: `Posts closer: bays up to ${formatCut(bay, units)}`, frame: { maxBay: bay } }]),
     ...(tube === undefined ? [] : [{ label: `Take ${tube.name}`, frame: { tube: tube.id } }]),
     ...(works({ takeOff: 0 }) && thing.frame?.takeOff ? [{ label: 'Take-off 0', frame: { takeOff: 0 } }] : []),
   ];

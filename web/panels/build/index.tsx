@@ -28,10 +28,16 @@ export function BuildCard() {
   if (!current || !result) {
     return (
       <div class="build-card">
-        <p>Nothing to build yet: there is no roof and no screen on the plan. The cheapest shade may be to move a pot.</p>
+        <p>
+          Nothing to build yet: there is no roof and no screen on the plan. The cheapest shade may be to move a pot.
+        </p>
         <div class="editor-buttons">
-          <button type="button" class="main" onClick={() => goToStage('try')}>Try a canopy</button>
-          <button type="button" onClick={() => goToStage('draw')}>Draw one by hand</button>
+          <button type="button" class="main" onClick={() => goToStage('try')}>
+            Try a canopy
+          </button>
+          <button type="button" onClick={() => goToStage('draw')}>
+            Draw one by hand
+          </button>
         </div>
       </div>
     );
@@ -39,7 +45,12 @@ export function BuildCard() {
   return (
     <div class="build-card">
       <div class={page.value === 0 || !result.ok ? 'screen-only' : 'screen-only past-first'}>
-        <ChoiceBox label="To build" value={current.thing.id} choices={Object.fromEntries(buildables.value.map(({ thing, title }) => [thing.id, title]))} onChange={(id) => id !== undefined && pick(id)} />
+        <ChoiceBox
+          label="To build"
+          value={current.thing.id}
+          choices={Object.fromEntries(buildables.value.map(({ thing, title }) => [thing.id, title]))}
+          onChange={(id) => id !== undefined && pick(id)}
+        />
         <FrameFields />
       </div>
       {result.ok ? <Sheet key={current.thing.id} sheet={result.sheet} /> : <CannotBuild />}
@@ -54,10 +65,18 @@ function CannotBuild() {
   if (!thing || !result || result.ok) return null;
   return (
     <div class="cannot-build" role="alert">
-      <p><strong>It cannot be built like that.</strong></p>
-      {result.problems.map(({ message }) => <p key={message}>{message}</p>)}
+      <p>
+        <strong>It cannot be built like that.</strong>
+      </p>
+      {result.problems.map(({ message }) => (
+        <p key={message}>{message}</p>
+      ))}
       <div class="editor-buttons">
-        {curesOf(thing, builtPlan.value, units.value).map(({ label, frame }) => <button key={label} type="button" onClick={() => chooseFrame(frame)}>{label}</button>)}
+        {curesOf(thing, builtPlan.value, units.value).map(({ label, frame }) => (
+          <button key={label} type="button" onClick={() => chooseFrame(frame)}>
+            {label}
+          </button>
+        ))}
       </div>
     </div>
   );
@@ -67,7 +86,8 @@ function nextWords(): string | null {
   const result = sheet.value;
   if (!result) return 'Try cloth on the plan before you buy any.';
   if (!result.ok) return 'Take one of the cures, or change the frame.';
-  if (unknowns.value.includes('ground?')) return 'Say what ground the posts stand on: push a steel rod in at each post.';
+  if (unknowns.value.includes('ground?'))
+    return 'Say what ground the posts stand on: push a steel rod in at each post.';
   if (unknowns.value.length > 0) return 'Say the strongest gust: your building code has a map.';
   const stops = openStops(result.sheet).length;
   return stops > 0 ? `Answer the stops under Cautions: ${stops} left.` : 'Print the sheet, and buy.';

@@ -3,7 +3,8 @@ import { signal } from '@preact/signals';
 const KEY = 'shadewright.build';
 
 /**
- * What is ticked and half typed on build sheets, kept on this machine and no part of any plan: a shopping trip, not a yard.
+ * What is ticked and half typed on build sheets, kept on this machine and no part of any plan: a shopping trip, not a
+ * yard.
  * The key names yard, thing and line.
  */
 const kept = signal<Readonly<Record<string, string>>>(stored());
@@ -31,7 +32,9 @@ function stored(): Readonly<Record<string, string>> {
   try {
     const read: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
     if (typeof read !== 'object' || read === null) return {};
-    return Object.fromEntries(Object.entries(read).filter((entry): entry is [string, string] => typeof entry[1] === 'string'));
+    return Object.fromEntries(
+      Object.entries(read).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
+    );
   } catch {
     return {};
   }

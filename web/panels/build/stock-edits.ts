@@ -7,7 +7,9 @@ import { plan } from '../../state/yard.ts';
 /** Changes the stock list. @returns a sentence when that cannot be */
 export function changeStock(label: string, changes: Partial<Stock>): string | null {
   const next = setStock(plan.value, changes);
-  const fault = planProblems(next)?.find(({ severity, pointer }) => severity === 'error' && pointer.startsWith('/stock'));
+  const fault = planProblems(next)?.find(
+    ({ severity, pointer }) => severity === 'error' && pointer.startsWith('/stock'),
+  );
   if (fault) return fault.message;
   return commitEdit(label, next) ? null : 'This yard can be looked at here, not changed.';
 }
@@ -18,11 +20,17 @@ export function hasPriceBox(item: CostItem): boolean {
 }
 
 /**
- * Remembers the price of one unit of a line; that of a tube out of the plan's own stock list goes there. @returns a sentence when that cannot be
+ * Remembers the price of one unit of a line; that of a tube out of the plan's own stock list goes there. @returns a
+ * sentence when that cannot be
  * @param area Of a ready-made panel, which is remembered by its area; 1 for everything else. [m²]
  */
 export function setPrice(item: CostItem, price: number, area: number): string | null {
   const label = `Change the price of ${item.name}`;
-  if (item.priceKey !== null) return changeStock(label, { prices: { ...plan.value.stock?.prices, [item.priceKey]: Math.round((price / area) * 1e4) / 1e4 } });
-  return changeStock(label, { tubes: stockTubes(plan.value).map((tube) => (`tube-${tube.id}` === item.id ? { ...tube, price } : tube)) });
+  if (item.priceKey !== null)
+    return changeStock(label, {
+      prices: { ...plan.value.stock?.prices, [item.priceKey]: Math.round((price / area) * 1e4) / 1e4 },
+    });
+  return changeStock(label, {
+    tubes: stockTubes(plan.value).map((tube) => (`tube-${tube.id}` === item.id ? { ...tube, price } : tube)),
+  });
 }

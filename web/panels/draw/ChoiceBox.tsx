@@ -15,9 +15,19 @@ export function ChoiceBox<Key extends string>({ label, value, none, choices, onC
   return (
     <div class="number-box">
       <label for={id}>{label}</label>
-      <select id={id} value={value ?? ''} onChange={(event) => onChange(event.currentTarget.value === '' ? undefined : (event.currentTarget.value as Key))}>
+      <select
+        id={id}
+        value={value ?? ''}
+        onChange={(event) =>
+          onChange(event.currentTarget.value === '' ? undefined : (event.currentTarget.value as Key))
+        }
+      >
         {none !== undefined && <option value="">{none}</option>}
-        {(Object.keys(choices) as Key[]).map((key) => <option key={key} value={key}>{choices[key]}</option>)}
+        {(Object.keys(choices) as Key[]).map((key) => (
+          <option key={key} value={key}>
+            {choices[key]}
+          </option>
+        ))}
       </select>
     </div>
   );

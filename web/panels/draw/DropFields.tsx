@@ -16,7 +16,8 @@ const DENSITY = dropField('Cloth stops', 'percent', 0, 1);
 /** The drops that hang from a roof's edges like side curtains: which sides, how deep, how dense. */
 export function DropFields({ canopy }: { readonly canopy: Canopy }) {
   const drops = canopy.drops ?? [];
-  const set = (next: readonly Drop[]): string | null => change(canopy.id, `Change the drops of ${calledOf(canopy)}`, { drops: next.length === 0 ? undefined : next });
+  const set = (next: readonly Drop[]): string | null =>
+    change(canopy.id, `Change the drops of ${calledOf(canopy)}`, { drops: next.length === 0 ? undefined : next });
   return (
     <fieldset>
       <legend>Drops (side curtains)</legend>
@@ -25,9 +26,32 @@ export function DropFields({ canopy }: { readonly canopy: Canopy }) {
         const others = drops.filter((each) => each.side !== side);
         return (
           <div key={side} class="field-row">
-            <label class="tick"><input type="checkbox" checked={drop !== undefined} onChange={() => set(drop ? others : [...drops, { side, depth: FIRST_DEPTH, density: canopy.density }])} />{side}</label>
-            {drop && <NumberBox field={DEPTH} value={drop.depth} onChange={(depth) => set(drops.map((each) => (each === drop ? { ...drop, depth: depth ?? drop.depth } : each)))} />}
-            {drop && <NumberBox field={DENSITY} value={drop.density} onChange={(density) => set(drops.map((each) => (each === drop ? { ...drop, density: density ?? drop.density } : each)))} />}
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={drop !== undefined}
+                onChange={() => set(drop ? others : [...drops, { side, depth: FIRST_DEPTH, density: canopy.density }])}
+              />
+              {side}
+            </label>
+            {drop && (
+              <NumberBox
+                field={DEPTH}
+                value={drop.depth}
+                onChange={(depth) =>
+                  set(drops.map((each) => (each === drop ? { ...drop, depth: depth ?? drop.depth } : each)))
+                }
+              />
+            )}
+            {drop && (
+              <NumberBox
+                field={DENSITY}
+                value={drop.density}
+                onChange={(density) =>
+                  set(drops.map((each) => (each === drop ? { ...drop, density: density ?? drop.density } : each)))
+                }
+              />
+            )}
           </div>
         );
       })}

@@ -16,7 +16,10 @@ import { TextBox } from './TextBox.tsx';
 /** Turned clockwise by so much, from the buttons. [°] */
 const TURN_STEP = 15;
 
-/** Everything about one thing, edited in place: numbers with how they are known, place, words, and what can be done with it. */
+/**
+ * Everything about one thing, edited in place: numbers with how they are known, place, words, and what can be done with
+ * it.
+ */
 export function FeatureEditor({ feature }: { readonly feature: Feature }) {
   const name = calledOf(feature);
   const label = `Change ${name}`;
@@ -25,26 +28,57 @@ export function FeatureEditor({ feature }: { readonly feature: Feature }) {
   /** A number typed over a guess is the person's own: it counts as measured until they say otherwise. */
   function take(field: NumberField, value: number | undefined): string | null {
     const next = changeFeature(plan.value, feature.id, field.write(value, feature));
-    return commitChecked(label, feature.how?.[field.key]?.by === 'guess' ? setHow(next, feature.id, field.key, undefined) : next, feature.id);
+    return commitChecked(
+      label,
+      feature.how?.[field.key]?.by === 'guess' ? setHow(next, feature.id, field.key, undefined) : next,
+      feature.id,
+    );
   }
 
   return (
     <div class="feature-editor" role="group" aria-label={`Numbers of ${name}`}>
-      <TextBox label="Name" value={feature.name ?? ''} onChange={(text) => change(feature.id, label, { name: text === '' ? undefined : text })} />
+      <TextBox
+        label="Name"
+        value={feature.name ?? ''}
+        onChange={(text) => change(feature.id, label, { name: text === '' ? undefined : text })}
+      />
       {fieldsOf(feature).map((field) => (
         <div key={field.key} class="field-row">
           <NumberBox field={field} value={field.read(feature)} onChange={(value) => take(field, value)} />
-          {field.unit !== 'count' && feature.kind !== 'reading' && (isSaid(feature, field) ? <HowKnown feature={feature} field={field} /> : <span class="quiet">the usual, not said</span>)}
+          {field.unit !== 'count' &&
+            feature.kind !== 'reading' &&
+            (isSaid(feature, field) ? (
+              <HowKnown feature={feature} field={field} />
+            ) : (
+              <span class="quiet">the usual, not said</span>
+            ))}
         </div>
       ))}
       <KindFields feature={feature} />
       <PlaceFields feature={feature} />
       <div class="editor-buttons">
-        <button type="button" onClick={() => showOnMap(middleOf(feature))}>Show on the drawing</button>
-        {turns && <button type="button" onClick={() => commitEdit(`Turn ${name}`, turnFeature(plan.value, feature.id, TURN_STEP), 'merge')}>Turn {TURN_STEP}°</button>}
-        {(feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed') && <button type="button" onClick={() => askWhy(feature.id)}>It burnt: why?</button>}
-        <button type="button" onClick={() => duplicate(feature.id)}>Duplicate</button>
-        <button type="button" class="delete" onClick={() => deleteFeatures([feature.id])}>Delete</button>
+        <button type="button" onClick={() => showOnMap(middleOf(feature))}>
+          Show on the drawing
+        </button>
+        {turns && (
+          <button
+            type="button"
+            onClick={() => commitEdit(`Turn ${name}`, turnFeature(plan.value, feature.id, TURN_STEP), 'merge')}
+          >
+            Turn {TURN_STEP}°
+          </button>
+        )}
+        {(feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed') && (
+          <button type="button" onClick={() => askWhy(feature.id)}>
+            It burnt: why?
+          </button>
+        )}
+        <button type="button" onClick={() => duplicate(feature.id)}>
+          Duplicate
+        </button>
+        <button type="button" class="delete" onClick={() => deleteFeatures([feature.id])}>
+          Delete
+        </button>
       </div>
     </div>
   );

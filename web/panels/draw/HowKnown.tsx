@@ -21,20 +21,38 @@ export function HowKnown({ feature, field }: Props) {
 
   function change(next: KnownBy): void {
     const knowledge = next === 'tape' ? undefined : { by: next, pm: usualDoubt(next, value ?? 0) };
-    commitEdit(`Say how ${calledOf(feature)}'s ${field.label.toLowerCase()} is known`, setHow(plan.value, feature.id, field.key, knowledge));
+    commitEdit(
+      `Say how ${calledOf(feature)}'s ${field.label.toLowerCase()} is known`,
+      setHow(plan.value, feature.id, field.key, knowledge),
+    );
   }
 
   return (
     <div class={by === 'guess' ? 'how-known guessed' : 'how-known'}>
       <select aria-label={label} value={by} onChange={(event) => change(event.currentTarget.value as KnownBy)}>
-        {Object.entries(KNOWN_BY_WORDS).map(([key, words]) => <option key={key} value={key}>{words}</option>)}
+        {Object.entries(KNOWN_BY_WORDS).map(([key, words]) => (
+          <option key={key} value={key}>
+            {words}
+          </option>
+        ))}
       </select>
       {by !== 'tape' && (
         <NumberBox
-          field={{ ...field, key: `${field.key}-pm`, label: '±', least: 0, suggested: undefined, unusualAbove: undefined }}
+          field={{
+            ...field,
+            key: `${field.key}-pm`,
+            label: '±',
+            least: 0,
+            suggested: undefined,
+            unusualAbove: undefined,
+          }}
           value={known?.pm}
           onChange={(pm) => {
-            commitEdit(`Say how far ${calledOf(feature)}'s ${field.label.toLowerCase()} may be off`, setHow(plan.value, feature.id, field.key, { by, pm }), 'merge');
+            commitEdit(
+              `Say how far ${calledOf(feature)}'s ${field.label.toLowerCase()} may be off`,
+              setHow(plan.value, feature.id, field.key, { by, pm }),
+              'merge',
+            );
             return null;
           }}
         />

@@ -52,20 +52,39 @@ type Growing = FeatureOf<'tree'> | FeatureOf<'plant'> | FeatureOf<'bed'>;
 function WhichPlant({ feature }: { readonly feature: Growing }) {
   return (
     <>
-      <PlantPicker value={feature.plant} onChange={(plant) => change(feature.id, `Say which plant ${calledOf(feature)} is`, { plant })} />
+      <PlantPicker
+        value={feature.plant}
+        onChange={(plant) => change(feature.id, `Say which plant ${calledOf(feature)} is`, { plant })}
+      />
       <OwnPlantRow feature={feature} />
     </>
   );
 }
 
 function Planted({ feature }: { readonly feature: Growing }) {
-  return <TextBox label="Planted in" value={feature.planted ?? ''} placeholder="2024 or 2024-03-10" onChange={(planted) => change(feature.id, `Say when ${calledOf(feature)} was planted`, { planted: planted === '' ? undefined : planted })} />;
+  return (
+    <TextBox
+      label="Planted in"
+      value={feature.planted ?? ''}
+      placeholder="2024 or 2024-03-10"
+      onChange={(planted) =>
+        change(feature.id, `Say when ${calledOf(feature)} was planted`, {
+          planted: planted === '' ? undefined : planted,
+        })
+      }
+    />
+  );
 }
 
 function TreeFields({ tree }: { readonly tree: FeatureOf<'tree'> }) {
   return (
     <>
-      <ChoiceBox label="Crown" value={tree.shape ?? DEFAULTS.shape} choices={CROWNS} onChange={(shape) => change(tree.id, `Change ${calledOf(tree)}`, { shape })} />
+      <ChoiceBox
+        label="Crown"
+        value={tree.shape ?? DEFAULTS.shape}
+        choices={CROWNS}
+        onChange={(shape) => change(tree.id, `Change ${calledOf(tree)}`, { shape })}
+      />
       <LeaflessFields tree={tree} />
       <WhichPlant feature={tree} />
       <Planted feature={tree} />
@@ -78,11 +97,30 @@ function PlantFields({ plant }: { readonly plant: FeatureOf<'plant'> }) {
   return (
     <>
       <WhichPlant feature={plant} />
-      <label class="tick"><input type="checkbox" checked={plant.container === true} onChange={(event) => change(plant.id, label, { container: event.currentTarget.checked || undefined })} />In a pot</label>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={plant.container === true}
+          onChange={(event) => change(plant.id, label, { container: event.currentTarget.checked || undefined })}
+        />
+        In a pot
+      </label>
       {plant.container && (
         <>
-          <ChoiceBox label="Pot" value={plant.pot?.colour} none="colour not said" choices={POT_COLOURS} onChange={(colour) => change(plant.id, label, { pot: { ...plant.pot, colour } })} />
-          <ChoiceBox label="Can be moved" value={plant.move} none="not said" choices={MOVES} onChange={(move) => change(plant.id, label, { move })} />
+          <ChoiceBox
+            label="Pot"
+            value={plant.pot?.colour}
+            none="colour not said"
+            choices={POT_COLOURS}
+            onChange={(colour) => change(plant.id, label, { pot: { ...plant.pot, colour } })}
+          />
+          <ChoiceBox
+            label="Can be moved"
+            value={plant.move}
+            none="not said"
+            choices={MOVES}
+            onChange={(move) => change(plant.id, label, { move })}
+          />
         </>
       )}
       <Planted feature={plant} />
@@ -96,7 +134,17 @@ function KeepoutFields({ keepout }: { readonly keepout: FeatureOf<'keepout'> }) 
       <legend>What must stay out</legend>
       {(Object.keys(BLOCKS) as Blocked[]).map((what) => (
         <label key={what} class="tick">
-          <input type="checkbox" checked={keepout.blocks.includes(what)} onChange={(event) => change(keepout.id, `Change ${calledOf(keepout)}`, { blocks: event.currentTarget.checked ? [...keepout.blocks, what] : keepout.blocks.filter((each) => each !== what) })} />
+          <input
+            type="checkbox"
+            checked={keepout.blocks.includes(what)}
+            onChange={(event) =>
+              change(keepout.id, `Change ${calledOf(keepout)}`, {
+                blocks: event.currentTarget.checked
+                  ? [...keepout.blocks, what]
+                  : keepout.blocks.filter((each) => each !== what),
+              })
+            }
+          />
           {BLOCKS[what]}
         </label>
       ))}

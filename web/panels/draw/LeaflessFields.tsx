@@ -15,12 +15,33 @@ export function LeaflessFields({ tree }: { readonly tree: FeatureOf<'tree'> }) {
   return (
     <fieldset>
       <legend>Leaves</legend>
-      <label class="tick"><input type="checkbox" checked={leafless !== undefined} onChange={() => change(tree.id, label, { leafless: leafless ? undefined : BARE })} />Loses its leaves</label>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={leafless !== undefined}
+          onChange={() => change(tree.id, label, { leafless: leafless ? undefined : BARE })}
+        />
+        Loses its leaves
+      </label>
       {leafless && (
         <div class="field-row">
-          <TextBox label="Bare from (month-day)" value={leafless.from} onChange={(from) => change(tree.id, label, { leafless: { ...leafless, from } })} />
-          <TextBox label="Until (month-day)" value={leafless.to} onChange={(to) => change(tree.id, label, { leafless: { ...leafless, to } })} />
-          <NumberBox field={OPENNESS} value={leafless.openness} onChange={(openness) => change(tree.id, label, { leafless: { ...leafless, openness: openness ?? leafless.openness } })} />
+          <TextBox
+            label="Bare from (month-day)"
+            value={leafless.from}
+            onChange={(from) => change(tree.id, label, { leafless: { ...leafless, from } })}
+          />
+          <TextBox
+            label="Until (month-day)"
+            value={leafless.to}
+            onChange={(to) => change(tree.id, label, { leafless: { ...leafless, to } })}
+          />
+          <NumberBox
+            field={OPENNESS}
+            value={leafless.openness}
+            onChange={(openness) =>
+              change(tree.id, label, { leafless: { ...leafless, openness: openness ?? leafless.openness } })
+            }
+          />
         </div>
       )}
     </fieldset>

@@ -16,11 +16,27 @@ export function PlaceFields({ feature }: { readonly feature: Feature }) {
       {single ? (
         <div class="field-row">
           {([0, 1] as const).map((axis) => (
-            <NumberBox key={axis} field={coordinateField(axis)} value={points[0][axis]} onChange={(value) => change(feature.id, `Move ${calledOf(feature)}`, placeChange(feature, withCoordinate(points[0], axis, value ?? 0)))} />
+            <NumberBox
+              key={axis}
+              field={coordinateField(axis)}
+              value={points[0][axis]}
+              onChange={(value) =>
+                change(
+                  feature.id,
+                  `Move ${calledOf(feature)}`,
+                  placeChange(feature, withCoordinate(points[0], axis, value ?? 0)),
+                )
+              }
+            />
           ))}
         </div>
       ) : (
-        <CornerList id={feature.id} points={points} called={called} least={feature.kind === 'eye' ? 1 : 'outline' in feature ? 3 : 2} />
+        <CornerList
+          id={feature.id}
+          points={points}
+          called={called}
+          least={feature.kind === 'eye' ? 1 : 'outline' in feature ? 3 : 2}
+        />
       )}
       <NudgePad onNudge={nudge} />
     </div>
@@ -42,7 +58,9 @@ export function CornerList({ id, points, called, least }: CornerProps) {
   const edit = (label: string, next: Plan): string | null => commitChecked(label, next, id);
   return (
     <details class="corner-list" open={points.length <= 4}>
-      <summary>{points.length} {called.toLowerCase()}s</summary>
+      <summary>
+        {points.length} {called.toLowerCase()}s
+      </summary>
       <ol>
         {points.map((point, index) => {
           const next = points[index + 1];
@@ -50,14 +68,45 @@ export function CornerList({ id, points, called, least }: CornerProps) {
             <li key={index}>
               <div class="field-row">
                 {([0, 1] as const).map((axis) => (
-                  <NumberBox key={axis} field={coordinateField(axis, `${called} ${index + 1} ${axis === 0 ? 'x' : 'y'}`)} value={point[axis]} onChange={(value) => edit(`Move a corner of ${name}`, moveCorner(plan.value, whose, index, withCoordinate(point, axis, value ?? 0)))} />
+                  <NumberBox
+                    key={axis}
+                    field={coordinateField(axis, `${called} ${index + 1} ${axis === 0 ? 'x' : 'y'}`)}
+                    value={point[axis]}
+                    onChange={(value) =>
+                      edit(
+                        `Move a corner of ${name}`,
+                        moveCorner(plan.value, whose, index, withCoordinate(point, axis, value ?? 0)),
+                      )
+                    }
+                  />
                 ))}
-                {points.length > least && <button type="button" aria-label={`Take out ${called.toLowerCase()} ${index + 1}`} onClick={() => edit(`Take a corner out of ${name}`, deleteCorner(plan.value, whose, index))}>×</button>}
+                {points.length > least && (
+                  <button
+                    type="button"
+                    aria-label={`Take out ${called.toLowerCase()} ${index + 1}`}
+                    onClick={() => edit(`Take a corner out of ${name}`, deleteCorner(plan.value, whose, index))}
+                  >
+                    ×
+                  </button>
+                )}
               </div>
               {next && (
                 <p class="side-length">
                   {formatLength(distance(point, next), units.value)} to the next{' '}
-                  <button type="button" onClick={() => edit(`Add a corner to ${name}`, insertCorner(plan.value, whose, index + 1, [(point[0] + next[0]) / 2, (point[1] + next[1]) / 2]))}>Add a corner here</button>
+                  <button
+                    type="button"
+                    onClick={() =>
+                      edit(
+                        `Add a corner to ${name}`,
+                        insertCorner(plan.value, whose, index + 1, [
+                          (point[0] + next[0]) / 2,
+                          (point[1] + next[1]) / 2,
+                        ]),
+                      )
+                    }
+                  >
+                    Add a corner here
+                  </button>
                 </p>
               )}
             </li>

@@ -22,15 +22,21 @@ export function PlanList() {
         <section key={name} class="plan-group" aria-label={name}>
           <div class="group-head">
             <h3>{name}</h3>
-            {adds.map((id) => <AddButton key={id} id={id} />)}
+            {adds.map((id) => (
+              <AddButton key={id} id={id} />
+            ))}
           </div>
           <ul>
-            {features.map((feature) => <Row key={feature.id} feature={feature} />)}
+            {features.map((feature) => (
+              <Row key={feature.id} feature={feature} />
+            ))}
           </ul>
         </section>
       ))}
       <section class="plan-group" aria-label="The yard's edge">
-        <div class="group-head"><h3>The yard's edge</h3></div>
+        <div class="group-head">
+          <h3>The yard's edge</h3>
+        </div>
         <ul>
           <li class={edgeChosen ? 'plan-row chosen' : 'plan-row'}>
             <button type="button" class="row-name" aria-expanded={edgeChosen} onClick={() => choose(YARD_EDGE)}>
@@ -45,7 +51,11 @@ export function PlanList() {
 }
 
 function AddButton({ id }: { readonly id: ToolId }) {
-  return <button type="button" class="add" onClick={(event) => takeUp(id, event.detail === 0)}>Add {toolById(id)?.noun}</button>;
+  return (
+    <button type="button" class="add" onClick={(event) => takeUp(id, event.detail === 0)}>
+      Add {toolById(id)?.noun}
+    </button>
+  );
 }
 
 function choose(id: string): void {

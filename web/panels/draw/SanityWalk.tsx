@@ -17,7 +17,12 @@ export function SanityWalk() {
           const id = idAt(plan.value, problem);
           return (
             <li key={index} class={problem.severity}>
-              {problem.message} {id !== null && <button type="button" onClick={() => goTo(id)}>Show it</button>}
+              {problem.message}{' '}
+              {id !== null && (
+                <button type="button" onClick={() => goTo(id)}>
+                  Show it
+                </button>
+              )}
             </li>
           );
         })}

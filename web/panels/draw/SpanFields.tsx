@@ -11,11 +11,26 @@ export function SpanFields({ feature }: { readonly feature: Canopy | Screen }) {
   return (
     <fieldset>
       <legend>When the cloth hangs</legend>
-      <label class="tick"><input type="checkbox" checked={up === undefined} onChange={() => change(feature.id, label, { up: up ? undefined : USUAL })} />All year</label>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={up === undefined}
+          onChange={() => change(feature.id, label, { up: up ? undefined : USUAL })}
+        />
+        All year
+      </label>
       {up && (
         <div class="field-row">
-          <TextBox label="Up on (month-day)" value={up.from} onChange={(from) => change(feature.id, label, { up: { ...up, from } })} />
-          <TextBox label="Down on (month-day)" value={up.to} onChange={(to) => change(feature.id, label, { up: { ...up, to } })} />
+          <TextBox
+            label="Up on (month-day)"
+            value={up.from}
+            onChange={(from) => change(feature.id, label, { up: { ...up, from } })}
+          />
+          <TextBox
+            label="Down on (month-day)"
+            value={up.to}
+            onChange={(to) => change(feature.id, label, { up: { ...up, to } })}
+          />
         </div>
       )}
     </fieldset>

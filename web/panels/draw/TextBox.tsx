@@ -44,7 +44,11 @@ export function TextBox({ label, value, placeholder, onChange }: Props) {
           }
         }}
       />
-      {fault && <p id={`${id}-said`} class="box-said fault" role="alert">{fault}</p>}
+      {fault && (
+        <p id={`${id}-said`} class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
     </div>
   );
 }

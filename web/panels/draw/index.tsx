@@ -11,11 +11,18 @@ export function DrawCard() {
     <div class="draw-card">
       {many > 1 && (
         <p class="many-chosen">
-          {many} things chosen. Arrow keys on the drawing nudge them. <button type="button" onClick={() => deleteFeatures(selection.value)}>Delete {many} things</button>
+          {many} things chosen. Arrow keys on the drawing nudge them.{' '}
+          <button type="button" onClick={() => deleteFeatures(selection.value)}>
+            Delete {many} things
+          </button>
         </p>
       )}
-      <button type="button" class="draw-finds" onClick={() => findOut(surveyTopic.value)}>How do I find this?</button>{' '}
-      <button type="button" onClick={() => (aside.value = 'sheet')}>Field sheet to print</button>
+      <button type="button" class="draw-finds" onClick={() => findOut(surveyTopic.value)}>
+        How do I find this?
+      </button>{' '}
+      <button type="button" onClick={() => (aside.value = 'sheet')}>
+        Field sheet to print
+      </button>
       <PlanList />
       <SanityWalk />
     </div>

@@ -10,20 +10,31 @@ export interface Group {
   readonly features: readonly Feature[];
 }
 
-const GROUPS: readonly { readonly name: string; readonly adds: readonly ToolId[]; readonly holds: (feature: Feature) => boolean }[] = [
+const GROUPS: readonly {
+  readonly name: string;
+  readonly adds: readonly ToolId[];
+  readonly holds: (feature: Feature) => boolean;
+}[] = [
   { name: 'Walls and fences', adds: ['wall'], holds: ({ kind }) => kind === 'wall' },
   { name: 'Buildings', adds: ['building'], holds: ({ kind }) => kind === 'building' },
   { name: 'Trees and hedges', adds: ['tree', 'hedge'], holds: ({ kind }) => kind === 'tree' || kind === 'hedge' },
   { name: 'Beds', adds: ['bed'], holds: ({ kind }) => kind === 'bed' },
   { name: 'Plants in the ground', adds: ['plant'], holds: (feature) => feature.kind === 'plant' && !feature.container },
   { name: 'Pots', adds: ['pot'], holds: (feature) => feature.kind === 'plant' && feature.container === true },
-  { name: 'Roofs and screens', adds: ['canopy', 'screen'], holds: ({ kind }) => kind === 'canopy' || kind === 'screen' },
+  {
+    name: 'Roofs and screens',
+    adds: ['canopy', 'screen'],
+    holds: ({ kind }) => kind === 'canopy' || kind === 'screen',
+  },
   { name: 'Areas to keep clear', adds: ['keepout'], holds: ({ kind }) => kind === 'keepout' },
   { name: 'People who look in', adds: ['eye'], holds: ({ kind }) => kind === 'eye' },
   { name: 'Readings', adds: ['reading'], holds: ({ kind }) => kind === 'reading' },
 ];
 
-/** Everything on the plan in the order the list shows it; headings without things stay, since they hold the way to add one. */
+/**
+ * Everything on the plan in the order the list shows it; headings without things stay, since they hold the way to add
+ * one.
+ */
 export function groupsOf(plan: Plan): readonly Group[] {
   return GROUPS.map(({ name, adds, holds }) => ({ name, adds, features: plan.features.filter(holds) }));
 }

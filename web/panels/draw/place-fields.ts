@@ -6,11 +6,23 @@ const FARTHEST = 10_000;
 
 /** A coordinate as a number box: across (x) or up (y) from the plan's corner (0, 0). */
 export function coordinateField(axis: 0 | 1, label = axis === 0 ? 'Across, x' : 'Up, y'): NumberField {
-  return { key: `place-${axis}`, label, unit: 'length', asked: false, least: -FARTHEST, most: FARTHEST, read: () => undefined, write: () => ({}) };
+  return {
+    key: `place-${axis}`,
+    label,
+    unit: 'length',
+    asked: false,
+    least: -FARTHEST,
+    most: FARTHEST,
+    read: () => undefined,
+    write: () => ({}),
+  };
 }
 
 /** The points a feature stands at, and what they are called. */
-export function pointsOf(feature: Feature): { readonly points: readonly PlanPoint[]; readonly called: 'Place' | 'Middle' | 'Corner' | 'Point' } {
+export function pointsOf(feature: Feature): {
+  readonly points: readonly PlanPoint[];
+  readonly called: 'Place' | 'Middle' | 'Corner' | 'Point';
+} {
   if ('at' in feature) return { points: [feature.at], called: 'Place' };
   if ('center' in feature) return { points: [feature.center], called: 'Middle' };
   if ('outline' in feature) return { points: feature.outline, called: 'Corner' };

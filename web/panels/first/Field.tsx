@@ -17,8 +17,22 @@ export function Field({ label, value, hint, usual, list, onInput }: FieldProps) 
   return (
     <p class="asked-field">
       <label for={id}>{label}</label>
-      <input id={id} type="text" dir="auto" autocomplete="off" value={value} placeholder={usual} list={list} aria-describedby={hint ? `${id}-hint` : undefined} onInput={(event) => onInput(event.currentTarget.value)} />
-      {hint && <span id={`${id}-hint`} class="quiet">{hint}</span>}
+      <input
+        id={id}
+        type="text"
+        dir="auto"
+        autocomplete="off"
+        value={value}
+        placeholder={usual}
+        list={list}
+        aria-describedby={hint ? `${id}-hint` : undefined}
+        onInput={(event) => onInput(event.currentTarget.value)}
+      />
+      {hint && (
+        <span id={`${id}-hint`} class="quiet">
+          {hint}
+        </span>
+      )}
     </p>
   );
 }
@@ -33,7 +47,14 @@ interface ChoicesProps<Key extends string> {
 }
 
 /** One of a few, all in sight. */
-export function Choices<Key extends string>({ legend, name, value, choices, class: kind = '', onChange }: ChoicesProps<Key>) {
+export function Choices<Key extends string>({
+  legend,
+  name,
+  value,
+  choices,
+  class: kind = '',
+  onChange,
+}: ChoicesProps<Key>) {
   return (
     <fieldset class={`asked-choices ${kind}`}>
       <legend>{legend}</legend>

@@ -7,10 +7,24 @@ import { plan } from '../../state/yard.ts';
 import { answers } from './answers.ts';
 
 const STOPS = [
-  { text: 'The drawing: the more yellow the ground, the more harmful sun reaches it. The hatched houses and walls throw the shade.', go: () => goToStage('heat') },
-  { text: 'The sun bar: its arc over this day, the harmful hours filled dark. Drag the bead, or use the arrow keys.', go: () => (minute.value = 17 * 60) },
-  { text: 'The lemon: chosen now. Its sides are judged one by one, for low sun comes in from the side.', go: chooseBurnt },
-  { text: 'The drawing stage: every wall, tree and pot with its numbers, and how each is known.', go: () => goToStage('draw') },
+  {
+    text:
+      'The drawing: the more yellow the ground, the more harmful sun reaches it. The hatched houses and walls ' +
+      'throw the shade.',
+    go: () => goToStage('heat'),
+  },
+  {
+    text: 'The sun bar: its arc over this day, the harmful hours filled dark. Drag the bead, or use the arrow keys.',
+    go: () => (minute.value = 17 * 60),
+  },
+  {
+    text: 'The lemon: chosen now. Its sides are judged one by one, for low sun comes in from the side.',
+    go: chooseBurnt,
+  },
+  {
+    text: 'The drawing stage: every wall, tree and pot with its numbers, and how each is known.',
+    go: () => goToStage('draw'),
+  },
 ] as const;
 
 const stop = signal(-1);
@@ -26,18 +40,40 @@ export function Greeting() {
   if (shown) {
     return (
       <section class="greeting" aria-label="Round this yard">
-        <p aria-live="polite">{stop.value + 1} of {STOPS.length}. {shown.text}</p>
-        <button key="next" type="button" class="main" onClick={() => go(stop.value + 1)}>{stop.value === STOPS.length - 1 ? 'Done' : 'Next stop'}</button>{' '}
-        <button key="leave" type="button" onClick={() => (stop.value = -1)}>Leave the round</button>
+        <p aria-live="polite">
+          {stop.value + 1} of {STOPS.length}. {shown.text}
+        </p>
+        <button key="next" type="button" class="main" onClick={() => go(stop.value + 1)}>
+          {stop.value === STOPS.length - 1 ? 'Done' : 'Next stop'}
+        </button>{' '}
+        <button key="leave" type="button" onClick={() => (stop.value = -1)}>
+          Leave the round
+        </button>
       </section>
     );
   }
   return (
     <section class="greeting" aria-label="First minute">
       {demo && <p class="greeting-line">{lemonWords()}</p>}
-      <button type="button" class="main" onClick={openQuestions}>{unfinished ? 'Go on: what happened in my yard?' : 'What happened in my yard?'}</button>{' '}
-      {demo && <button type="button" onClick={() => go(0)}>Show me round this one</button>}{' '}
-      {demo && <button type="button" onClick={() => { chooseBurnt(); aside.value = 'why'; }}>Why did this lemon burn?</button>}
+      <button type="button" class="main" onClick={openQuestions}>
+        {unfinished ? 'Go on: what happened in my yard?' : 'What happened in my yard?'}
+      </button>{' '}
+      {demo && (
+        <button type="button" onClick={() => go(0)}>
+          Show me round this one
+        </button>
+      )}{' '}
+      {demo && (
+        <button
+          type="button"
+          onClick={() => {
+            chooseBurnt();
+            aside.value = 'why';
+          }}
+        >
+          Why did this lemon burn?
+        </button>
+      )}
     </section>
   );
 }
@@ -61,5 +97,7 @@ function chooseBurnt(): void {
 /** The hours are those reckoned for the yard as it stands. */
 function lemonWords(): string {
   const when = heat.value.shown?.value.plants.find(({ id }) => id === 'lemon')?.when;
-  return when ? `This lemon burnt last summer. On a heatwave day its leaves are too hot from ${when.from} to ${when.to}.` : 'This lemon burnt last summer.';
+  return when
+    ? `This lemon burnt last summer. On a heatwave day its leaves are too hot from ${when.from} to ${when.to}.`
+    : 'This lemon burnt last summer.';
 }

@@ -11,7 +11,11 @@ import { Choices } from './Field.tsx';
 import { guessWords } from './guess-words.ts';
 import { SIDE_CHOICES } from './side-choices.ts';
 
-const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = { explains: 'The sun explains it', 'could be': 'It could be the sun', 'does not': 'The sun does not explain it' };
+const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = {
+  explains: 'The sun explains it',
+  'could be': 'It could be the sun',
+  'does not': 'The sun does not explain it',
+};
 
 interface Said {
   readonly plant: string;
@@ -26,7 +30,10 @@ const said = keptForYard<Said>('why', { plant: '', side: 'unknown', rivals: [] }
 export function WhyCard() {
   const current = plan.value;
   const planted = current.features.filter(({ kind }) => kind === 'plant' || kind === 'tree' || kind === 'bed');
-  const burnt = planted.find(({ id }) => selection.value.includes(id)) ?? planted.find(({ id }) => latestDamage(current, id)) ?? planted[0];
+  const burnt =
+    planted.find(({ id }) => selection.value.includes(id)) ??
+    planted.find(({ id }) => latestDamage(current, id)) ??
+    planted[0];
   const [result, setResult] = useState<WhyResult | null>(null);
   const [fault, setFault] = useState<string | null>(null);
   const id = burnt?.id;
@@ -37,7 +44,11 @@ export function WhyCard() {
   useEffect(() => {
     if (id === undefined) return undefined;
     const asking = new AbortController();
-    void askEngine('why', { plan: current, request: { plant: id, side: bearingOf(side), rivals } }, { signal: asking.signal }).then(
+    void askEngine(
+      'why',
+      { plan: current, request: { plant: id, side: bearingOf(side), rivals } },
+      { signal: asking.signal },
+    ).then(
       (found) => {
         setResult(found.ok ? found.value : null);
         setFault(found.ok ? null : (found.problems[0]?.message ?? null));
@@ -56,19 +67,38 @@ export function WhyCard() {
       <p class="asked-field">
         <label for="why-plant">The plant that burnt</label>
         <select id="why-plant" value={id} onChange={(event) => (selection.value = [event.currentTarget.value])}>
-          {planted.map((one) => <option key={one.id} value={one.id}>{one.name ?? one.id}</option>)}
+          {planted.map((one) => (
+            <option key={one.id} value={one.id}>
+              {one.name ?? one.id}
+            </option>
+          ))}
         </select>
       </p>
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
       {result && (
         <section aria-label="Answer" class={`why-answer why-${result.answer.replace(' ', '-')}`} aria-live="polite">
           <h2>{ANSWER_WORDS[result.answer]}</h2>
           <p>{result.sentence}</p>
-          {result.notes.map((note) => <p key={note} class="quiet">{note}</p>)}
+          {result.notes.map((note) => (
+            <p key={note} class="quiet">
+              {note}
+            </p>
+          ))}
         </section>
       )}
       <HowSure />
-      <Choices legend="Side that burnt" name="why-side" value={side} choices={SIDE_CHOICES} class="choices-rose" onChange={(next) => change({ side: next })} />
+      <Choices
+        legend="Side that burnt"
+        name="why-side"
+        value={side}
+        choices={SIDE_CHOICES}
+        class="choices-rose"
+        onChange={(next) => change({ side: next })}
+      />
       {result && (
         <fieldset class="asked-choices">
           <legend>What else could it have been?</legend>
@@ -78,9 +108,16 @@ export function WhyCard() {
                 type="checkbox"
                 checked={rival.noted !== null || rivals.includes(rival.id)}
                 disabled={rival.noted !== null}
-                onChange={(event) => change({ rivals: event.currentTarget.checked ? [...rivals, rival.id] : rivals.filter((other) => other !== rival.id) })}
+                onChange={(event) =>
+                  change({
+                    rivals: event.currentTarget.checked
+                      ? [...rivals, rival.id]
+                      : rivals.filter((other) => other !== rival.id),
+                  })
+                }
               />
-              {rival.question}{rival.noted ? ` ${rival.noted}` : ''}
+              {rival.question}
+              {rival.noted ? ` ${rival.noted}` : ''}
             </label>
           ))}
           <p class="quiet">Each yes makes the answer one step less sure.</p>
@@ -96,15 +133,27 @@ function HowSure() {
   const rough = plan.value.climate.from === 'rough' ? 'rough climate, ' : '';
   return (
     <section aria-label="How sure">
-      <p>How sure: rough, {rough}{guesses.length} {guesses.length === 1 ? 'guess' : 'guesses'}: <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>what hangs on them?</button></p>
-      <ul class="guess-list">{guesses.map(({ feature, key }) => <li key={`${feature?.id}/${key}`}>{guessWords(feature, key)}</li>)}</ul>
+      <p>
+        How sure: rough, {rough}
+        {guesses.length} {guesses.length === 1 ? 'guess' : 'guesses'}:{' '}
+        <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>
+          what hangs on them?
+        </button>
+      </p>
+      <ul class="guess-list">
+        {guesses.map(({ feature, key }) => (
+          <li key={`${feature?.id}/${key}`}>{guessWords(feature, key)}</li>
+        ))}
+      </ul>
     </section>
   );
 }
 
 function sideKey(side: Side | undefined): keyof typeof SIDE_CHOICES {
   if (side === 'top' || side === 'all') return side;
-  return typeof side === 'number' ? (['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const)[Math.round(side / 45) % 8] : 'unknown';
+  return typeof side === 'number'
+    ? (['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const)[Math.round(side / 45) % 8]
+    : 'unknown';
 }
 
 const BEARINGS: Readonly<Record<string, number>> = { N: 0, NE: 45, E: 90, SE: 135, S: 180, SW: 225, W: 270, NW: 315 };

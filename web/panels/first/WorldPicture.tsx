@@ -35,26 +35,62 @@ export function WorldPicture({ at, onTap }: Props) {
     const box = (event.currentTarget as SVGElement).getBoundingClientRect();
     const x = sight.x + ((event.clientX - box.left) / box.width) * sight.across;
     const y = sight.y + ((event.clientY - box.top) / box.height) * sight.up;
-    if (!near) return setSight({ x: between(x - NEAR.across / 2, 0, 360 - NEAR.across), y: between(y - NEAR.up / 2, 0, WHOLE.up - NEAR.up), ...NEAR });
+    if (!near)
+      return setSight({
+        x: between(x - NEAR.across / 2, 0, 360 - NEAR.across),
+        y: between(y - NEAR.up / 2, 0, WHOLE.up - NEAR.up),
+        ...NEAR,
+      });
     const town = towns.find((each) => Math.hypot(xOf(each) - x, yOf(each) - y) < letter / 2);
     onTap(town ? townWords(town) : `${(land.north - y).toFixed(1)}, ${(x - 180).toFixed(1)}`);
   }
 
   return (
     <figure class="world-picture">
-      <svg viewBox={`${sight.x} ${sight.y} ${sight.across} ${sight.up}`} role="img" aria-label="The outline of the land, to tap where the yard is. Typing the town does the same." onClick={tap}>
+      <svg
+        viewBox={`${sight.x} ${sight.y} ${sight.across} ${sight.up}`}
+        role="img"
+        aria-label="The outline of the land, to tap where the yard is. Typing the town does the same."
+        onClick={tap}
+      >
         <path class="world-land" d={land.path} />
-        {Array.from({ length: 360 / step + 1 }, (_, k) => <line key={`x${k}`} class="world-line" x1={k * step} x2={k * step} y1="0" y2={WHOLE.up} />)}
-        {[60, 50, 40, 30, 20, 10, 0, -10, -20, -30, -40, -50].filter((latitude) => latitude % step === 0).map((latitude) => (
-          <line key={latitude} class={latitude === 0 ? 'world-equator' : 'world-line'} x1="0" x2="360" y1={land.north - latitude} y2={land.north - latitude} />
+        {Array.from({ length: 360 / step + 1 }, (_, k) => (
+          <line key={`x${k}`} class="world-line" x1={k * step} x2={k * step} y1="0" y2={WHOLE.up} />
         ))}
-        {towns.map((town) => <circle key={`${xOf(town)} ${yOf(town)}`} class="world-town" cx={xOf(town)} cy={yOf(town)} r={letter / 7} />)}
-        {named.map((town) => <text key={`${xOf(town)} ${yOf(town)}`} x={xOf(town) + letter / 4} y={yOf(town) - letter / 4} font-size={letter}>{town.name}</text>)}
+        {[60, 50, 40, 30, 20, 10, 0, -10, -20, -30, -40, -50]
+          .filter((latitude) => latitude % step === 0)
+          .map((latitude) => (
+            <line
+              key={latitude}
+              class={latitude === 0 ? 'world-equator' : 'world-line'}
+              x1="0"
+              x2="360"
+              y1={land.north - latitude}
+              y2={land.north - latitude}
+            />
+          ))}
+        {towns.map((town) => (
+          <circle key={`${xOf(town)} ${yOf(town)}`} class="world-town" cx={xOf(town)} cy={yOf(town)} r={letter / 7} />
+        ))}
+        {named.map((town) => (
+          <text
+            key={`${xOf(town)} ${yOf(town)}`}
+            x={xOf(town) + letter / 4}
+            y={yOf(town) - letter / 4}
+            font-size={letter}
+          >
+            {town.name}
+          </text>
+        ))}
         {at && <circle class="world-here" cx={xOf(at)} cy={yOf(at)} r={letter / 2} />}
       </svg>
       <figcaption class="quiet">
         {near ? 'Tap the place, or the town nearest to it. ' : 'Tap the part of the world; it comes nearer. '}
-        {near && <button type="button" onClick={() => setSight(WHOLE)}>The whole world</button>}
+        {near && (
+          <button type="button" onClick={() => setSight(WHOLE)}>
+            The whole world
+          </button>
+        )}
       </figcaption>
     </figure>
   );
@@ -77,7 +113,12 @@ function namedOf(towns: readonly Town[], letter: number): readonly Town[] {
   const named: Town[] = [];
   for (const town of towns) {
     const width = (name: string): number => 0.6 * letter * name.length;
-    const free = named.every((other) => Math.abs(yOf(other) - yOf(town)) > letter || xOf(town) > xOf(other) + width(other.name) || xOf(other) > xOf(town) + width(town.name));
+    const free = named.every(
+      (other) =>
+        Math.abs(yOf(other) - yOf(town)) > letter ||
+        xOf(town) > xOf(other) + width(other.name) ||
+        xOf(other) > xOf(town) + width(town.name),
+    );
     if (free) named.push(town);
   }
   return named;

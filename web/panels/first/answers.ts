@@ -44,8 +44,29 @@ export interface Answers {
 }
 
 export const NOTHING_YET: Answers = {
-  open: false, step: 0, ahead: false, skipped: [], place: '', high: '', low: '', hottest: '', shape: 'walled', across: '', deep: '', measure: 'length',
-  wallHeight: '', wallsKnown: 'guess', plant: 'lemon', plantHeight: '', pot: true, spot: [1, 1], side: 'unknown', part: 'leaf', month: 7, third: 'mid', amount: 3,
+  open: false,
+  step: 0,
+  ahead: false,
+  skipped: [],
+  place: '',
+  high: '',
+  low: '',
+  hottest: '',
+  shape: 'walled',
+  across: '',
+  deep: '',
+  measure: 'length',
+  wallHeight: '',
+  wallsKnown: 'guess',
+  plant: 'lemon',
+  plantHeight: '',
+  pot: true,
+  spot: [1, 1],
+  side: 'unknown',
+  part: 'leaf',
+  month: 7,
+  third: 'mid',
+  amount: 3,
 };
 
 export const answers = kept('first-minute', NOTHING_YET, isAnswers);

@@ -1,7 +1,17 @@
 import type { Feature } from '../../../engine/index.ts';
 
 const KEY_WORDS: Readonly<Record<string, string>> = {
-  upBearing: 'north', boundary: 'the size of the ground', months: "the months' temperatures", gust: 'the strongest gust', height: 'height', thickness: 'thickness', spread: 'width', crownWidth: "crown's width", crownBase: "crown's foot", openness: 'light through', plantHeight: 'height',
+  upBearing: 'north',
+  boundary: 'the size of the ground',
+  months: "the months' temperatures",
+  gust: 'the strongest gust',
+  height: 'height',
+  thickness: 'thickness',
+  spread: 'width',
+  crownWidth: "crown's width",
+  crownBase: "crown's foot",
+  openness: 'light through',
+  plantHeight: 'height',
 };
 
 /** What is guessed, as a person would say it: "Lemon: width". */

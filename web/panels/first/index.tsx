@@ -7,7 +7,10 @@ import { NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
 import { QUESTIONS } from './questions.tsx';
 import { yardOf } from './yard-of.ts';
 
-/** From "my plant burnt" to one's own graded yard: one question at a time, each may be passed over, each kept as it is typed. */
+/**
+ * From "my plant burnt" to one's own graded yard: one question at a time, each may be passed over, each kept as it is
+ * typed.
+ */
 export function HappenedCard() {
   const given = answers.value;
   const steps = stepsOf(given);
@@ -46,17 +49,41 @@ export function HappenedCard() {
         void goOn(false);
       }}
     >
-      <p class="quiet">Question {at + 1} of {steps.length}. Every one may be skipped; what you typed is kept.</p>
-      <h2 ref={heading} tabIndex={-1}>{title}</h2>
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
+      <p class="quiet">
+        Question {at + 1} of {steps.length}. Every one may be skipped; what you typed is kept.
+      </p>
+      <h2 ref={heading} tabIndex={-1}>
+        {title}
+      </h2>
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
       <Body />
       <div class="asked-buttons">
-        <button type="submit" class="main">{at === steps.length - 1 ? 'Show me my yard' : 'Go on'}</button>
-        <button type="button" onClick={() => void goOn(true)}>Skip: {skip}{step === 'damage' || step === 'place' ? '' : ', marked guessed'}</button>
-        {at > 0 && <button type="button" onClick={() => answer({ step: at - 1 })}>Back one question</button>}
+        <button type="submit" class="main">
+          {at === steps.length - 1 ? 'Show me my yard' : 'Go on'}
+        </button>
+        <button type="button" onClick={() => void goOn(true)}>
+          Skip: {skip}
+          {step === 'damage' || step === 'place' ? '' : ', marked guessed'}
+        </button>
+        {at > 0 && (
+          <button type="button" onClick={() => answer({ step: at - 1 })}>
+            Back one question
+          </button>
+        )}
       </div>
       {at === 0 && (
-        <label class="choice"><input type="checkbox" checked={given.ahead} onChange={(event) => answer({ ahead: event.currentTarget.checked })} />Nothing burnt yet: I'm planning ahead</label>
+        <label class="choice">
+          <input
+            type="checkbox"
+            checked={given.ahead}
+            onChange={(event) => answer({ ahead: event.currentTarget.checked })}
+          />
+          Nothing burnt yet: I'm planning ahead
+        </label>
       )}
     </form>
   );

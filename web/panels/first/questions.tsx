@@ -35,15 +35,37 @@ function PlaceQuestion() {
   const read = typed.trim() === '' ? null : placeOf(typed);
   return (
     <>
-      <Field label="Town, or latitude and longitude" value={typed} usual="Phoenix, or 33.4, −112" list="first-towns" onInput={(place) => answer({ place })} hint="Half a degree is near enough. Nothing of it leaves this machine." />
-      <datalist id="first-towns">{TOWNS.map((town) => <option key={townWords(town)} value={townWords(town)} />)}</datalist>
+      <Field
+        label="Town, or latitude and longitude"
+        value={typed}
+        usual="Phoenix, or 33.4, −112"
+        list="first-towns"
+        onInput={(place) => answer({ place })}
+        hint="Half a degree is near enough. Nothing of it leaves this machine."
+      />
+      <datalist id="first-towns">
+        {TOWNS.map((town) => (
+          <option key={townWords(town)} value={townWords(town)} />
+        ))}
+      </datalist>
       {read && (
         <p class="quiet" role="status">
-          {read.ok ? `${read.value.latitude.toFixed(2)}°, ${read.value.longitude.toFixed(2)}°, clocks of ${read.value.timeZone}` : read.reason}
+          {read.ok
+            ? `${read.value.latitude.toFixed(2)}°, ${read.value.longitude.toFixed(2)}°, clocks of ` +
+              `${read.value.timeZone}`
+            : read.reason}
         </p>
       )}
       {'geolocation' in navigator && window.isSecureContext && (
-        <button type="button" onClick={() => navigator.geolocation.getCurrentPosition(({ coords }) => answer({ place: `${coords.latitude.toFixed(3)}, ${coords.longitude.toFixed(3)}` }), () => {})}>
+        <button
+          type="button"
+          onClick={() =>
+            navigator.geolocation.getCurrentPosition(
+              ({ coords }) => answer({ place: `${coords.latitude.toFixed(3)}, ${coords.longitude.toFixed(3)}` }),
+              () => {},
+            )
+          }
+        >
           Ask this browser where I am
         </button>
       )}
@@ -58,20 +80,56 @@ function SummerQuestion() {
   const month = MONTHS[askedMonth(read.ok ? read.value.latitude : plan.value.site.latitude) - 1];
   return (
     <>
-      <Field label={`Usual high in ${month}`} value={high} usual={units.value === 'metric' ? '36 °C' : '97 °F'} onInput={(text) => answer({ high: text })} />
-      <Field label={`Usual low in ${month}`} value={low} usual={units.value === 'metric' ? '19 °C' : '66 °F'} onInput={(text) => answer({ low: text })} />
-      <Field label="The hottest day last year" value={hottest} usual={units.value === 'metric' ? '43 °C' : '109 °F'} onInput={(text) => answer({ hottest: text })} />
+      <Field
+        label={`Usual high in ${month}`}
+        value={high}
+        usual={units.value === 'metric' ? '36 °C' : '97 °F'}
+        onInput={(text) => answer({ high: text })}
+      />
+      <Field
+        label={`Usual low in ${month}`}
+        value={low}
+        usual={units.value === 'metric' ? '19 °C' : '66 °F'}
+        onInput={(text) => answer({ low: text })}
+      />
+      <Field
+        label="The hottest day last year"
+        value={hottest}
+        usual={units.value === 'metric' ? '43 °C' : '109 °F'}
+        onInput={(text) => answer({ hottest: text })}
+      />
     </>
   );
 }
 
 function GroundQuestion() {
   const { shape, across, deep, measure } = answers.value;
-  const pictures = Object.fromEntries(Object.entries(SHAPES).map(([key, words]) => [key, <><ShapePicture shape={key as Shape} />{words}</>])) as unknown as Record<Shape, preact.JSX.Element>;
+  const pictures = Object.fromEntries(
+    Object.entries(SHAPES).map(([key, words]) => [
+      key,
+      <>
+        <ShapePicture shape={key as Shape} />
+        {words}
+      </>,
+    ]),
+  ) as unknown as Record<Shape, preact.JSX.Element>;
   return (
     <>
-      <Choices legend="Nearest to" name="shape" value={shape} choices={pictures} class="choices-shapes" onChange={(next) => answer({ shape: next })} />
-      <Choices legend="Measured in" name="measure" value={measure} choices={{ length: units.value === 'metric' ? 'metres' : 'feet', steps: `steps of about ${USUAL.step} m` }} onChange={(next) => answer({ measure: next })} />
+      <Choices
+        legend="Nearest to"
+        name="shape"
+        value={shape}
+        choices={pictures}
+        class="choices-shapes"
+        onChange={(next) => answer({ shape: next })}
+      />
+      <Choices
+        legend="Measured in"
+        name="measure"
+        value={measure}
+        choices={{ length: units.value === 'metric' ? 'metres' : 'feet', steps: `steps of about ${USUAL.step} m` }}
+        onChange={(next) => answer({ measure: next })}
+      />
       <Field label="Across" value={across} usual={String(USUAL.across)} onInput={(text) => answer({ across: text })} />
       <Field label="Deep" value={deep} usual={String(USUAL.deep)} onInput={(text) => answer({ deep: text })} />
     </>
@@ -84,9 +142,25 @@ function WallsQuestion() {
   const read = parseLength(wallHeight, units.value) ? readField(field, wallHeight, units.value) : null;
   return (
     <>
-      <Field label="Height" value={wallHeight} usual={String(USUAL.wallHeight)} hint="A guess is fine. 0: there are none." onInput={(text) => answer({ wallHeight: text })} />
-      {read?.ok && read.unusual !== null && <p class="box-said" role="status">{read.unusual}</p>}
-      <Choices legend="How do you know it?" name="known" value={wallsKnown} choices={{ guess: 'by guess', tape: 'by tape' }} onChange={(next) => answer({ wallsKnown: next })} />
+      <Field
+        label="Height"
+        value={wallHeight}
+        usual={String(USUAL.wallHeight)}
+        hint="A guess is fine. 0: there are none."
+        onInput={(text) => answer({ wallHeight: text })}
+      />
+      {read?.ok && read.unusual !== null && (
+        <p class="box-said" role="status">
+          {read.unusual}
+        </p>
+      )}
+      <Choices
+        legend="How do you know it?"
+        name="known"
+        value={wallsKnown}
+        choices={{ guess: 'by guess', tape: 'by tape' }}
+        onChange={(next) => answer({ wallsKnown: next })}
+      />
     </>
   );
 }
@@ -101,18 +175,38 @@ function PlantQuestion() {
       <p class="asked-field">
         <label for="first-plant">Plant, or the one most like it</label>
         <select id="first-plant" value={plant} onChange={(event) => answer({ plant: event.currentTarget.value })}>
-          {CATALOGUE.toSorted((a, b) => a.name.localeCompare(b.name)).map(({ id, name }) => <option key={id} value={id}>{name}</option>)}
+          {CATALOGUE.toSorted((a, b) => a.name.localeCompare(b.name)).map(({ id, name }) => (
+            <option key={id} value={id}>
+              {name}
+            </option>
+          ))}
         </select>
       </p>
-      <Field label="How tall is it?" value={plantHeight} usual={String(USUAL.plantHeight)} hint="From the ground to its top." onInput={(text) => answer({ plantHeight: text })} />
-      <label class="choice"><input type="checkbox" checked={pot} onChange={(event) => answer({ pot: event.currentTarget.checked })} />It stands in a pot</label>
+      <Field
+        label="How tall is it?"
+        value={plantHeight}
+        usual={String(USUAL.plantHeight)}
+        hint="From the ground to its top."
+        onInput={(text) => answer({ plantHeight: text })}
+      />
+      <label class="choice">
+        <input type="checkbox" checked={pot} onChange={(event) => answer({ pot: event.currentTarget.checked })} />
+        It stands in a pot
+      </label>
       <fieldset class="asked-choices choices-nine">
         <legend>Where does it stand on the sheet?</legend>
-        {[2, 1, 0].flatMap((row) => [0, 1, 2].map((column) => {
-          const words = row === 1 && column === 1 ? 'in the middle' : `${ROWS[row]} ${COLUMNS[column]}`;
-          const chosen = spot[0] === column && spot[1] === row;
-          return <label key={words} class="choice"><input type="radio" name="spot" checked={chosen} onChange={() => answer({ spot: [column, row] })} />{words}</label>;
-        }))}
+        {[2, 1, 0].flatMap((row) =>
+          [0, 1, 2].map((column) => {
+            const words = row === 1 && column === 1 ? 'in the middle' : `${ROWS[row]} ${COLUMNS[column]}`;
+            const chosen = spot[0] === column && spot[1] === row;
+            return (
+              <label key={words} class="choice">
+                <input type="radio" name="spot" checked={chosen} onChange={() => answer({ spot: [column, row] })} />
+                {words}
+              </label>
+            );
+          }),
+        )}
       </fieldset>
       <p class="quiet">The top of the sheet is taken as north until you find out.</p>
     </>
@@ -123,16 +217,49 @@ function DamageQuestion() {
   const { side, part, month, third, amount } = answers.value;
   return (
     <>
-      <Choices legend="Which side?" name="side" value={side as keyof typeof SIDE_CHOICES} choices={SIDE_CHOICES} class="choices-rose" onChange={(next) => answer({ side: next })} />
-      <Choices legend="Which part?" name="part" value={part as keyof typeof PART_CHOICES} choices={PART_CHOICES} onChange={(next) => answer({ part: next })} />
+      <Choices
+        legend="Which side?"
+        name="side"
+        value={side as keyof typeof SIDE_CHOICES}
+        choices={SIDE_CHOICES}
+        class="choices-rose"
+        onChange={(next) => answer({ side: next })}
+      />
+      <Choices
+        legend="Which part?"
+        name="part"
+        value={part as keyof typeof PART_CHOICES}
+        choices={PART_CHOICES}
+        onChange={(next) => answer({ part: next })}
+      />
       <p class="asked-field">
         <label for="first-month">Month</label>
-        <select id="first-month" value={month} onChange={(event) => answer({ month: Number(event.currentTarget.value) })}>
-          {MONTHS.map((name, index) => <option key={name} value={index + 1}>{name}</option>)}
+        <select
+          id="first-month"
+          value={month}
+          onChange={(event) => answer({ month: Number(event.currentTarget.value) })}
+        >
+          {MONTHS.map((name, index) => (
+            <option key={name} value={index + 1}>
+              {name}
+            </option>
+          ))}
         </select>
       </p>
-      <Choices legend="When in it?" name="third" value={third} choices={{ early: 'early', mid: 'in the middle', late: 'late' }} onChange={(next) => answer({ third: next })} />
-      <Choices legend="How bad?" name="amount" value={String(amount) as keyof typeof AMOUNT_CHOICES} choices={AMOUNT_CHOICES} onChange={(next) => answer({ amount: Number(next) })} />
+      <Choices
+        legend="When in it?"
+        name="third"
+        value={third}
+        choices={{ early: 'early', mid: 'in the middle', late: 'late' }}
+        onChange={(next) => answer({ third: next })}
+      />
+      <Choices
+        legend="How bad?"
+        name="amount"
+        value={String(amount) as keyof typeof AMOUNT_CHOICES}
+        choices={AMOUNT_CHOICES}
+        onChange={(next) => answer({ amount: Number(next) })}
+      />
     </>
   );
 }

@@ -1,12 +1,44 @@
-import { CATALOGUE, defaultPm, likelyClimate, parseLength, parseSide, parseTemperature, roughClimate } from '../../../engine/index.ts';
-import type { Building, Climate, Feature, How, JournalEntry, Knowledge, Plan, PlanPoint, Plant, Site, Units, Wall } from '../../../engine/index.ts';
+import {
+  CATALOGUE,
+  defaultPm,
+  likelyClimate,
+  parseLength,
+  parseSide,
+  parseTemperature,
+  roughClimate,
+} from '../../../engine/index.ts';
+import type {
+  Building,
+  Climate,
+  Feature,
+  How,
+  JournalEntry,
+  Knowledge,
+  Plan,
+  PlanPoint,
+  Plant,
+  Site,
+  Units,
+  Wall,
+} from '../../../engine/index.ts';
 import type { Answers, StepName } from './answers.ts';
 import { placeOf } from './place-of.ts';
 
 /** What holds where nothing is said. Our choice. [m] */
-export const USUAL = { across: 10, deep: 8, wallHeight: 1.8, wallThickness: 0.2, houseHeight: 3.2, houseDepth: 5, plantHeight: 1.5, step: 0.75 } as const;
+export const USUAL = {
+  across: 10,
+  deep: 8,
+  wallHeight: 1.8,
+  wallThickness: 0.2,
+  houseHeight: 3.2,
+  houseDepth: 5,
+  plantHeight: 1.5,
+  step: 0.75,
+} as const;
 
-export type Built = { readonly ok: true; readonly plan: Plan; readonly plant: string } | { readonly ok: false; readonly step: StepName; readonly message: string };
+export type Built =
+  | { readonly ok: true; readonly plan: Plan; readonly plant: string }
+  | { readonly ok: false; readonly step: StepName; readonly message: string };
 
 /**
  * The yard that the answers describe, every number that nobody gave marked as a guess.
@@ -26,17 +58,39 @@ export function yardOf(answers: Answers, around: Plan, today: string): Built {
   const ground = groundOf(answers, passed('ground'), units);
   if (typeof ground === 'string') return fault('ground', ground);
   const wallHeight = passed('walls') ? USUAL.wallHeight : lengthOf(answers.wallHeight, USUAL.wallHeight, 0, 15, units);
-  if (wallHeight === null) return fault('walls', 'That is no height of a wall: type it as 1.8 m or 6 ft, at most 15 m. 0 is no walls.');
-  const plantHeight = passed('plant') ? USUAL.plantHeight : lengthOf(answers.plantHeight, USUAL.plantHeight, 0.05, 30, units);
-  if (plantHeight === null) return fault('plant', 'That is no height of a plant: type it as 1.5 m or 5 ft, up to 30 m.');
+  if (wallHeight === null)
+    return fault('walls', 'That is no height of a wall: type it as 1.8 m or 6 ft, at most 15 m. 0 is no walls.');
+  const plantHeight = passed('plant')
+    ? USUAL.plantHeight
+    : lengthOf(answers.plantHeight, USUAL.plantHeight, 0.05, 30, units);
+  if (plantHeight === null)
+    return fault('plant', 'That is no height of a plant: type it as 1.5 m or 5 ft, up to 30 m.');
 
   const heightGuessed = passed('walls') || answers.wallHeight.trim() === '' || answers.wallsKnown === 'guess';
   const plant = plantOf(answers, ground, plantHeight, passed('plant') || answers.plantHeight.trim() === '');
-  const site: Site = { ...where, boundary: cornersOf(ground), how: { upBearing: guess(30), ...(ground.how && { boundary: ground.how }) } };
+  const site: Site = {
+    ...where,
+    boundary: cornersOf(ground),
+    how: { upBearing: guess(30), ...(ground.how && { boundary: ground.how }) },
+  };
   const features = [...sidesOf(answers, ground, wallHeight, heightGuessed), plant];
   const season = seasonAt(where.latitude, around, place !== null, Number(today.slice(0, 4)));
   const journal = answers.ahead || passed('damage') ? undefined : [damageOf(answers, plant.id, today)];
-  return { ok: true, plant: plant.id, plan: { format: 'shadewright-plan', version: 1, name: 'My yard', units: around.units, site, season, climate, features, journal } };
+  return {
+    ok: true,
+    plant: plant.id,
+    plan: {
+      format: 'shadewright-plan',
+      version: 1,
+      name: 'My yard',
+      units: around.units,
+      site,
+      season,
+      climate,
+      features,
+      journal,
+    },
+  };
 }
 
 interface Ground {
@@ -54,61 +108,161 @@ function groundOf(answers: Answers, passed: boolean, units: Units): Ground | str
   };
   const across = read(answers.across, USUAL.across);
   const deep = read(answers.deep, USUAL.deep);
-  if (across === null || deep === null) return `${across === null ? 'Across' : 'Deep'} must be between 1 and 200 m: type it as 12 m, 40 ft, or a number of steps.`;
+  if (across === null || deep === null)
+    return (
+      `${across === null ? 'Across' : 'Deep'} must be between 1 and 200 m: type it as 12 m, 40 ft, or a ` +
+      `number of steps.`
+    );
   const guessed = passed || answers.across.trim() === '' || answers.deep.trim() === '';
-  return { across, deep, how: guessed ? guess(0.2 * across) : counts ? { by: 'paced', pm: defaultPm('paced', across) } : undefined };
+  return {
+    across,
+    deep,
+    how: guessed ? guess(0.2 * across) : counts ? { by: 'paced', pm: defaultPm('paced', across) } : undefined,
+  };
 }
 
 function cornersOf({ across, deep }: Ground): PlanPoint[] {
-  return [[0, 0], [across, 0], [across, deep], [0, deep]];
+  return [
+    [0, 0],
+    [across, 0],
+    [across, deep],
+    [0, deep],
+  ];
 }
 
-/** Walls along the edges that no house stands on. A wall's middle lies half its thickness inside, so its outer face is the edge. */
+/**
+ * Walls along the edges that no house stands on. A wall's middle lies half its thickness inside, so its outer face is
+ * the edge.
+ */
 function sidesOf({ shape }: Answers, { across, deep }: Ground, height: number, heightGuessed: boolean): Feature[] {
   const t = USUAL.wallThickness;
   const [left, right, bottom, top] = [t / 2, across - t / 2, t / 2, deep - t / 2];
   const d = USUAL.houseDepth;
-  const house = (id: string, name: string, outline: readonly PlanPoint[]): Building => (
-    { id, kind: 'building', name, outline, height: USUAL.houseHeight, how: { height: guess(0.8) } }
-  );
+  const house = (id: string, name: string, outline: readonly PlanPoint[]): Building => ({
+    id,
+    kind: 'building',
+    name,
+    outline,
+    height: USUAL.houseHeight,
+    how: { height: guess(0.8) },
+  });
   const how: How = { thickness: guess(0.05), ...(heightGuessed && { height: guess(0.2 * height) }) };
-  const wall = (id: string, name: string, path: readonly PlanPoint[]): Wall[] => height === 0 ? [] : [{ id, kind: 'wall', name, path, height, thickness: t, how }];
-  const above = house('house', 'House', [[0, deep], [across, deep], [across, deep + d], [0, deep + d]]);
-  const beside = house('left-house', 'House on the left', [[-d, 0], [0, 0], [0, deep], [-d, deep]]);
+  const wall = (id: string, name: string, path: readonly PlanPoint[]): Wall[] =>
+    height === 0 ? [] : [{ id, kind: 'wall', name, path, height, thickness: t, how }];
+  const above = house('house', 'House', [
+    [0, deep],
+    [across, deep],
+    [across, deep + d],
+    [0, deep + d],
+  ]);
+  const beside = house('left-house', 'House on the left', [
+    [-d, 0],
+    [0, 0],
+    [0, deep],
+    [-d, deep],
+  ]);
   switch (shape) {
     case 'walled':
-      return wall('walls', 'Wall all round', [[left, bottom], [right, bottom], [right, top], [left, top], [left, bottom]]);
+      return wall('walls', 'Wall all round', [
+        [left, bottom],
+        [right, bottom],
+        [right, top],
+        [left, top],
+        [left, bottom],
+      ]);
     case 'front':
-      return [above, ...wall('walls', 'Wall round three sides', [[left, deep], [left, bottom], [right, bottom], [right, deep]])];
+      return [
+        above,
+        ...wall('walls', 'Wall round three sides', [
+          [left, deep],
+          [left, bottom],
+          [right, bottom],
+          [right, deep],
+        ]),
+      ];
     case 'corner':
-      return [house('house', 'House', [[-d, 0], [0, 0], [0, deep], [across, deep], [across, deep + d], [-d, deep + d]]), ...wall('walls', 'Wall round two sides', [[0, bottom], [right, bottom], [right, deep]])];
+      return [
+        house('house', 'House', [
+          [-d, 0],
+          [0, 0],
+          [0, deep],
+          [across, deep],
+          [across, deep + d],
+          [-d, deep + d],
+        ]),
+        ...wall('walls', 'Wall round two sides', [
+          [0, bottom],
+          [right, bottom],
+          [right, deep],
+        ]),
+      ];
     case 'passage':
       return [
-        beside, house('right-house', 'House on the right', [[across, 0], [across + d, 0], [across + d, deep], [across, deep]]),
-        ...wall('lower-wall', 'Wall at the bottom of the sheet', [[0, bottom], [across, bottom]]), ...wall('upper-wall', 'Wall at the top of the sheet', [[0, top], [across, top]]),
+        beside,
+        house('right-house', 'House on the right', [
+          [across, 0],
+          [across + d, 0],
+          [across + d, deep],
+          [across, deep],
+        ]),
+        ...wall('lower-wall', 'Wall at the bottom of the sheet', [
+          [0, bottom],
+          [across, bottom],
+        ]),
+        ...wall('upper-wall', 'Wall at the top of the sheet', [
+          [0, top],
+          [across, top],
+        ]),
       ];
   }
 }
 
-function plantOf({ plant, pot, spot }: Answers, { across, deep }: Ground, height: number, heightGuessed: boolean): Plant {
+function plantOf(
+  { plant, pot, spot }: Answers,
+  { across, deep }: Ground,
+  height: number,
+  heightGuessed: boolean,
+): Plant {
   const row = CATALOGUE.find(({ id }) => id === plant);
   const spread = Math.round(Math.min(0.7 * height, across / 3, deep / 3) * 100) / 100;
   // In a corner a plant stands clear of the wall by half its width.
   const clear = USUAL.wallThickness + spread / 2 + 0.2;
-  const along = (third: number, length: number): number => Math.round((third === 0 ? clear : third === 2 ? length - clear : length / 2) * 100) / 100;
+  const along = (third: number, length: number): number =>
+    Math.round((third === 0 ? clear : third === 2 ? length - clear : length / 2) * 100) / 100;
   const name = `${row ? row.name : 'Plant'}${pot ? ' in a pot' : ''}`;
   return {
-    id: 'plant', kind: 'plant', name, at: [along(spot[0], across), along(spot[1], deep)], height, spread, plant: row?.id, container: pot || undefined,
+    id: 'plant',
+    kind: 'plant',
+    name,
+    at: [along(spot[0], across), along(spot[1], deep)],
+    height,
+    spread,
+    plant: row?.id,
+    container: pot || undefined,
     how: { spread: guess(0.3 * spread), ...(heightGuessed && { height: guess(0.2 * height) }) },
   };
 }
 
-function climateOf(answers: Answers, where: Pick<Site, 'latitude' | 'timeZone'>, around: Plan, elsewhere: boolean, units: Units): Climate | string {
+function climateOf(
+  answers: Answers,
+  where: Pick<Site, 'latitude' | 'timeZone'>,
+  around: Plan,
+  elsewhere: boolean,
+  units: Units,
+): Climate | string {
   const typed = answers.skipped.includes('summer') ? [] : [answers.high, answers.low, answers.hottest];
   const filled = typed.filter((text) => text.trim() !== '').length;
   if (filled === 0 && !elsewhere) return around.climate;
   const [high, low, hottest] = typed.map((text) => parseTemperature(text, units));
-  const known = high !== undefined && low !== undefined && hottest !== undefined && high !== null && low !== null && hottest !== null ? { high, low, hottest } : undefined;
+  const known =
+    high !== undefined &&
+    low !== undefined &&
+    hottest !== undefined &&
+    high !== null &&
+    low !== null &&
+    hottest !== null
+      ? { high, low, hottest }
+      : undefined;
   if (filled > 0 && !known) return 'Type all three temperatures, as 36, 18 and 43, or skip the question.';
   const rough = roughClimate(likelyClimate(where.latitude, where.timeZone), where.latitude, known);
   return rough.ok ? { ...rough.value, how: { months: guess(3) } } : rough.reason;

@@ -15,12 +15,19 @@ export function EmptyNotes() {
     <>
       {isBare && (
         <p class="heat-note">
-          Nothing on the plan throws shade yet, so every spot is reckoned in the open. <button type="button" onClick={() => goToStage('draw')}>Draw walls, house and trees</button>
+          Nothing on the plan throws shade yet, so every spot is reckoned in the open.{' '}
+          <button type="button" onClick={() => goToStage('draw')}>
+            Draw walls, house and trees
+          </button>
         </p>
       )}
       {isMild && (
         <p class="heat-note">
-          No spot gets beyond <em>mild</em>: where the sun reaches, the air is not hot enough for it to do much harm. What may be short is light. <button type="button" onClick={() => (quantity.value = 'dailyLight')}>Show the light</button>
+          No spot gets beyond <em>mild</em>: where the sun reaches, the air is not hot enough for it to do much harm.
+          What may be short is light.{' '}
+          <button type="button" onClick={() => (quantity.value = 'dailyLight')}>
+            Show the light
+          </button>
         </p>
       )}
     </>

@@ -24,16 +24,40 @@ export function HoursTable({ live, place }: { readonly live: Live<'spot'>; reado
     <div class={isStale(live) ? 'out-of-date' : undefined}>
       {hottest && hour !== null ? (
         <p>
-          <strong>Hottest hour: {clock(hour)} to {clock(hour + 60)}</strong>, air {formatTemperature(hottest.air, units.value)} and {shareWords(hottest.share)}.
+          <strong>
+            Hottest hour: {clock(hour)} to {clock(hour + 60)}
+          </strong>
+          , air {formatTemperature(hottest.air, units.value)} and {shareWords(hottest.share)}.
         </p>
-      ) : <p><strong>No direct sun all day.</strong></p>}
+      ) : (
+        <p>
+          <strong>No direct sun all day.</strong>
+        </p>
+      )}
       <table class="hours-table">
-        <caption>The sun at {place} on {day}, by the clocks of {shownPlan.value.site.timeZone}, within 5 minutes</caption>
-        <thead><tr><th scope="col">From – to</th><th scope="col">Sun</th><th scope="col">What stands before it</th></tr></thead>
+        <caption>
+          The sun at {place} on {day}, by the clocks of {shownPlan.value.site.timeZone}, within 5 minutes
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">From – to</th>
+            <th scope="col">Sun</th>
+            <th scope="col">What stands before it</th>
+          </tr>
+        </thead>
         <tbody>
           {spells.map((spell) => (
             <tr key={spell.from}>
-              <th scope="row"><button type="button" class="hour-link" title="Show this hour on the drawing" onClick={() => (minute.value = Math.round((spell.from + spell.to) / 2))}>{clock(spell.from)}–{clock(spell.to)}</button></th>
+              <th scope="row">
+                <button
+                  type="button"
+                  class="hour-link"
+                  title="Show this hour on the drawing"
+                  onClick={() => (minute.value = Math.round((spell.from + spell.to) / 2))}
+                >
+                  {clock(spell.from)}–{clock(spell.to)}
+                </button>
+              </th>
               <td>{shareWords(spell.share)}</td>
               <td>{blockerWords(spell)}</td>
             </tr>

@@ -8,36 +8,56 @@ import { isGraded, QUANTITY_WORDS } from './words.ts';
 
 const FOR = { season: 'mean of a season’s day', day: 'on this day', heatwave: 'on the heatwave day' } as const;
 
-/** The ramp with its numbers and unit; the two that are graded also with the five words, and with the hatches that stand for them on paper. */
+/**
+ * The ramp with its numbers and unit; the two that are graded also with the five words, and with the hatches that stand
+ * for them on paper.
+ */
 export function Legend({ quantity }: { readonly quantity: Quantity }) {
   const scale = SCALES[quantity];
   const unit = QUANTITY_UNITS[quantity];
   const place = (value: number): string => `${((value - scale.from) / (scale.to - scale.from)) * 100}%`;
   return (
     <div class="heat-legend">
-      <p><strong>{QUANTITY_WORDS[quantity].name}</strong>{unit && `, ${unit}`}, {FOR[periodKind.value]}: {QUANTITY_WORDS[quantity].says}.</p>
+      <p>
+        <strong>{QUANTITY_WORDS[quantity].name}</strong>
+        {unit && `, ${unit}`}, {FOR[periodKind.value]}: {QUANTITY_WORDS[quantity].says}.
+      </p>
       {isGraded(quantity) ? (
         <>
           <ol class={hatched.value ? 'grade-steps hatched' : 'grade-steps'}>
             {GRADE_WORDS.map((word, index) => (
               <li key={word}>
                 <span class="grade-swatch" style={{ background: paintedColour(gradeColour(index + 1, quantity)) }}>
-                  <svg aria-hidden="true"><rect width="100%" height="100%" fill={`url(#${gradeHatchId(index + 1)})`} /></svg>
+                  <svg aria-hidden="true">
+                    <rect width="100%" height="100%" fill={`url(#${gradeHatchId(index + 1)})`} />
+                  </svg>
                   <b>{index + 1}</b>
                 </span>
-                {word}<small>{gradeSpan(index)}</small>
+                {word}
+                <small>{gradeSpan(index)}</small>
               </li>
             ))}
           </ol>
           <label class="hatch-choice screen-only">
-            <input type="checkbox" checked={hatched.value} onChange={({ currentTarget }) => (hatched.value = currentTarget.checked)} />
+            <input
+              type="checkbox"
+              checked={hatched.value}
+              onChange={({ currentTarget }) => (hatched.value = currentTarget.checked)}
+            />
             Hatches and numbers instead of colours, as on paper
           </label>
         </>
       ) : (
         <div class="ramp" aria-hidden="true">
-          <div class="ramp-bar" style={{ background: `linear-gradient(to right, ${scale.ramp.map(paintedColour).join(', ')})` }} />
-          {[scale.from, ...scale.contours, scale.to].map((value) => <span key={value} style={{ left: place(value) }}>{value}</span>)}
+          <div
+            class="ramp-bar"
+            style={{ background: `linear-gradient(to right, ${scale.ramp.map(paintedColour).join(', ')})` }}
+          />
+          {[scale.from, ...scale.contours, scale.to].map((value) => (
+            <span key={value} style={{ left: place(value) }}>
+              {value}
+            </span>
+          ))}
         </div>
       )}
     </div>

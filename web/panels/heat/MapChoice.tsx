@@ -19,15 +19,31 @@ export function MapChoice({ plants }: { readonly plants: readonly PlantLoad[] })
       <div class="map-choice-fields">
         <label>
           The map shows
-          <select value={quantity.value} onChange={({ currentTarget }) => (quantity.value = currentTarget.value as Quantity)}>
-            {QUANTITIES.map((name) => <option key={name} value={name}>{QUANTITY_WORDS[name].name}</option>)}
+          <select
+            value={quantity.value}
+            onChange={({ currentTarget }) => (quantity.value = currentTarget.value as Quantity)}
+          >
+            {QUANTITIES.map((name) => (
+              <option key={name} value={name}>
+                {QUANTITY_WORDS[name].name}
+              </option>
+            ))}
           </select>
         </label>
         <label>
           at the height of
-          <select value={String(at)} onChange={({ currentTarget }) => (mapHeight.value = choices[Number(currentTarget.value)]?.height ?? mapHeight.value)}>
+          <select
+            value={String(at)}
+            onChange={({ currentTarget }) =>
+              (mapHeight.value = choices[Number(currentTarget.value)]?.height ?? mapHeight.value)
+            }
+          >
             {at < 0 && <option value="-1">{height}</option>}
-            {choices.map(({ words }, index) => <option key={words} value={String(index)}>{words}</option>)}
+            {choices.map(({ words }, index) => (
+              <option key={words} value={String(index)}>
+                {words}
+              </option>
+            ))}
           </select>
         </label>
         <label>
@@ -36,7 +52,10 @@ export function MapChoice({ plants }: { readonly plants: readonly PlantLoad[] })
         </label>
         <label>
           Cells
-          <select value={String(mapCell.value)} onChange={({ currentTarget }) => (mapCell.value = currentTarget.value === '0.1' ? 0.1 : 0.25)}>
+          <select
+            value={String(mapCell.value)}
+            onChange={({ currentTarget }) => (mapCell.value = currentTarget.value === '0.1' ? 0.1 : 0.25)}
+          >
             <option value="0.25">{formatLength(0.25, units.value)}, quick</option>
             <option value="0.1">{formatLength(0.1, units.value)}, fine</option>
           </select>

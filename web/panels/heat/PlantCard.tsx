@@ -23,15 +23,58 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
   return (
     <>
       <dl class="plant-numbers">
-        {plant.leaf && <><dt>Leaf, heatwave day</dt><dd>thirsty {degrees(plant.leaf.thirsty)}, watered {degrees(plant.leaf.watered)}, each ± {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit {degrees(plant.leaf.limit)}</dd></>}
-        {plant.when && <><dt>Over its limit</dt><dd>{plant.when.from} to {plant.when.to}</dd></>}
-        <dt>Sun</dt><dd>{top ? `${top.sunHours.toFixed(1)} h a day at its top, ${plant.lightClass}` : `${plant.sunHours.toFixed(1)} h a day, ${plant.lightClass}`}; {plant.hotHours.toFixed(1)} hot hours{top && ', all sides taken together'}</dd>
-        <dt>Light for growing</dt><dd>{(top ?? plant).dailyLight.toFixed(0)} mol/m² a day{top && ' at its top'}</dd>
-        {plant.pot && <><dt>Its pot’s wall</dt><dd>{plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day</dd></>}
-        <dt>How sure</dt><dd>{guesses.length === 0 ? 'every number is measured' : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`} <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>What hangs on them?</button></dd>
+        {plant.leaf && (
+          <>
+            <dt>Leaf, heatwave day</dt>
+            <dd>
+              thirsty {degrees(plant.leaf.thirsty)}, watered {degrees(plant.leaf.watered)}, each ±{' '}
+              {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit {degrees(plant.leaf.limit)}
+            </dd>
+          </>
+        )}
+        {plant.when && (
+          <>
+            <dt>Over its limit</dt>
+            <dd>
+              {plant.when.from} to {plant.when.to}
+            </dd>
+          </>
+        )}
+        <dt>Sun</dt>
+        <dd>
+          {top
+            ? `${top.sunHours.toFixed(1)} h a day at its top, ${plant.lightClass}`
+            : `${plant.sunHours.toFixed(1)} h a day, ${plant.lightClass}`}
+          ; {plant.hotHours.toFixed(1)} hot hours{top && ', all sides taken together'}
+        </dd>
+        <dt>Light for growing</dt>
+        <dd>
+          {(top ?? plant).dailyLight.toFixed(0)} mol/m² a day{top && ' at its top'}
+        </dd>
+        {plant.pot && (
+          <>
+            <dt>Its pot’s wall</dt>
+            <dd>
+              {plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day
+            </dd>
+          </>
+        )}
+        <dt>How sure</dt>
+        <dd>
+          {guesses.length === 0
+            ? 'every number is measured'
+            : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`}{' '}
+          <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>
+            What hangs on them?
+          </button>
+        </dd>
       </dl>
       <WallNote live={plantWall.value} />
-      <p><button type="button" onClick={() => askWhy(plant.id)}>It burnt: why?</button></p>
+      <p>
+        <button type="button" onClick={() => askWhy(plant.id)}>
+          It burnt: why?
+        </button>
+      </p>
       <HoursTable live={plantHours.value} place="its top" />
       <SkyPicture pictured={plantPictures} place="its top" />
       <WeeksTable pictured={plantPictures} place="its top" />
@@ -40,11 +83,21 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
         <details>
           <summary>Side by side, as a table</summary>
           <table class="side-table">
-            <thead><tr><th scope="col">Side</th><th scope="col">Hot hours, h</th><th scope="col">Over limit, K·h a day</th><th scope="col">Warmest at</th></tr></thead>
+            <thead>
+              <tr>
+                <th scope="col">Side</th>
+                <th scope="col">Hot hours, h</th>
+                <th scope="col">Over limit, K·h a day</th>
+                <th scope="col">Warmest at</th>
+              </tr>
+            </thead>
             <tbody>
               {sides.map(({ side, hotHours, scorchDose, peakAt }) => (
                 <tr key={side} class={side === plant.from ? 'worst-side' : undefined}>
-                  <th scope="row">{side === 'top' ? 'top' : compassWord(side)}{side === plant.from && ' (worst)'}</th>
+                  <th scope="row">
+                    {side === 'top' ? 'top' : compassWord(side)}
+                    {side === plant.from && ' (worst)'}
+                  </th>
                   <td>{hotHours.toFixed(1)}</td>
                   <td>{scorchDose === null ? '–' : scorchDose.toFixed(0)}</td>
                   <td>{peakAt ?? 'never over'}</td>

@@ -23,8 +23,15 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
     <li ref={row} class={open ? 'heat-plant chosen' : 'heat-plant'}>
       <button type="button" aria-expanded={open} onClick={() => (selection.value = open ? [] : [plant.id])}>
         <strong dir="auto">{name}</strong>{' '}
-        <span class={`verdict ${(plant.verdict ?? 'none').replaceAll(' ', '-')}`}>{plant.verdict ?? 'no verdict yet'}</span>
-        {!open && first !== plant.verdict && <span class="heat-plant-line">{first}{first.endsWith('.') ? '' : '.'}</span>}
+        <span class={`verdict ${(plant.verdict ?? 'none').replaceAll(' ', '-')}`}>
+          {plant.verdict ?? 'no verdict yet'}
+        </span>
+        {!open && first !== plant.verdict && (
+          <span class="heat-plant-line">
+            {first}
+            {first.endsWith('.') ? '' : '.'}
+          </span>
+        )}
       </button>
       {open && (
         <div class="plant-card">

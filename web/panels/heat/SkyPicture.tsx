@@ -16,7 +16,12 @@ import type { Pictured } from './pictured.ts';
 import { shapeName } from './words.ts';
 
 const side = signal<DomeSide>('map');
-const QUARTERS = [['North', 0], ['East', 90], ['South', 180], ['West', 270]] as const;
+const QUARTERS = [
+  ['North', 0],
+  ['East', 90],
+  ['South', 180],
+  ['West', 270],
+] as const;
 
 /** The whole sky over a spot: what stands before it, and how the sun passes behind that through the season. */
 export function SkyPicture({ pictured, place }: { readonly pictured: Pictured; readonly place: string }) {
@@ -25,17 +30,27 @@ export function SkyPicture({ pictured, place }: { readonly pictured: Pictured; r
   return (
     <details class="picture" onToggle={({ currentTarget }) => (pictured.skyOpen.value = currentTarget.open)}>
       <summary>The sky from {place}</summary>
-      {live.problems.map(({ message }) => <p key={message} role="alert">{message}</p>)}
+      {live.problems.map(({ message }) => (
+        <p key={message} role="alert">
+          {message}
+        </p>
+      ))}
       {!sky && live.working && <p>Looking up…</p>}
       {sky && live.problems.length === 0 && (
         <figure class={isStale(live) ? 'sky-picture out-of-date' : 'sky-picture'}>
           <div class="sky-side">
-            <button type="button" aria-pressed={side.value === 'map'} onClick={() => (side.value = 'map')}>As on the map, east right</button>
-            <button type="button" aria-pressed={side.value === 'sky'} onClick={() => (side.value = 'sky')}>Looking up, east left</button>
+            <button type="button" aria-pressed={side.value === 'map'} onClick={() => (side.value = 'map')}>
+              As on the map, east right
+            </button>
+            <button type="button" aria-pressed={side.value === 'sky'} onClick={() => (side.value = 'sky')}>
+              Looking up, east left
+            </button>
           </div>
           <Dome sky={sky} finding={findingOf(sky, place)} />
           <figcaption>
-            {findingOf(sky, place)} The middle is straight up, the rim the horizon, true north at the top. Sun paths of the 21st of each month: thick where the sun is more often harmful than not, unbroken where it reaches {place}, thin and broken where something hides it; a dot each full hour.
+            {findingOf(sky, place)} The middle is straight up, the rim the horizon, true north at the top. Sun paths of
+            the 21st of each month: thick where the sun is more often harmful than not, unbroken where it reaches{' '}
+            {place}, thin and broken where something hides it; a dot each full hour.
             {weatherInUse.value && ' How often is reckoned after the months of the weather file, not after its hours.'}
           </figcaption>
           <PathTable sky={sky} place={place} />
@@ -51,9 +66,14 @@ function findingOf({ paths }: Sky, place: string): string {
   if (!path) return '';
   const lit = stretchesOf(path.steps).filter((stretch) => stretch.lit);
   if (lit.length === 0) return `On ${dayWords(path.monthDay)} no sun reaches ${place}.`;
-  const hidden = stretchesOf(path.steps).filter((stretch) => !stretch.lit).toSorted((a, b) => b.steps.length - a.steps.length)[0];
+  const hidden = stretchesOf(path.steps)
+    .filter((stretch) => !stretch.lit)
+    .toSorted((a, b) => b.steps.length - a.steps.length)[0];
   const stretches = lit.map(({ steps }) => spanWords(steps)).join(', ');
-  return `On ${dayWords(path.monthDay)} the sun reaches ${place} ${stretches}${hidden?.behind.length ? `; most of the rest it is behind ${shapeName(hidden.behind[0])}` : ''}.`;
+  return (
+    `On ${dayWords(path.monthDay)} the sun reaches ${place} ` +
+    `${stretches}${hidden?.behind.length ? `; most of the rest it is behind ${shapeName(hidden.behind[0])}` : ''}.`
+  );
 }
 
 function nearestPath(paths: Sky['paths']): Sky['paths'][number] | null {
@@ -68,53 +88,107 @@ function nearestPath(paths: Sky['paths']): Sky['paths'][number] | null {
 /** From where the first step begins to where the last one ends: a step's clock is its middle. */
 function spanWords(steps: readonly PathStep[]): string {
   const half = steps.length > 1 ? (steps[1].clock - steps[0].clock) / 2 : 0;
-  return `${clockWords(steps[0].clock - half, settings.value.clock)} to ${clockWords(steps[steps.length - 1].clock + half, settings.value.clock)}`;
+  return (
+    `${clockWords(steps[0].clock - half, settings.value.clock)} to ` +
+    `${clockWords(steps[steps.length - 1].clock + half, settings.value.clock)}`
+  );
 }
 
 function Dome({ sky, finding }: { readonly sky: Sky; readonly finding: string }) {
   const sun = sunNow.value;
-  const direction = ({ azimuth, altitude }: { readonly azimuth: number; readonly altitude: number }): SkyPoint => [azimuth, altitude];
+  const direction = ({ azimuth, altitude }: { readonly azimuth: number; readonly altitude: number }): SkyPoint => [
+    azimuth,
+    altitude,
+  ];
   const told = nearestPath(sky.paths);
   const months = monthLabels(sky.paths);
-  const labels = labelsOf(sky.silhouettes.map(({ id, parts }) => ({ name: shapeName(id), parts })), side.value);
+  const labels = labelsOf(
+    sky.silhouettes.map(({ id, parts }) => ({ name: shapeName(id), parts })),
+    side.value,
+  );
   return (
     <svg class="dome" viewBox="-124 -120 248 240" role="img" aria-label={finding}>
       <defs>
-        <pattern id="weave" width="4" height="4" patternUnits="userSpaceOnUse"><path d="M0 2H4M2 0V4" class="weave-thread" /></pattern>
-        <pattern id="stipple" width="4" height="4" patternUnits="userSpaceOnUse"><circle cx="1" cy="1" r="0.8" class="stipple-dot" /><circle cx="3" cy="3" r="0.8" class="stipple-dot" /></pattern>
+        <pattern id="weave" width="4" height="4" patternUnits="userSpaceOnUse">
+          <path d="M0 2H4M2 0V4" class="weave-thread" />
+        </pattern>
+        <pattern id="stipple" width="4" height="4" patternUnits="userSpaceOnUse">
+          <circle cx="1" cy="1" r="0.8" class="stipple-dot" />
+          <circle cx="3" cy="3" r="0.8" class="stipple-dot" />
+        </pattern>
       </defs>
       <circle r={HORIZON} class="dome-sky" />
       {sky.silhouettes.map(({ id, kind, parts }) => (
         <g key={id} class={`silhouette ${kind}`}>
-          {(['outline', 'body'] as const).map((layer) => parts.map((loops, k) => <path key={layer + k} class={layer} d={loopsPath(loops, side.value)} fill-rule="evenodd" />))}
+          {(['outline', 'body'] as const).map((layer) =>
+            parts.map((loops, k) => (
+              <path key={layer + k} class={layer} d={loopsPath(loops, side.value)} fill-rule="evenodd" />
+            )),
+          )}
         </g>
       ))}
-      {[30, 60].map((altitude) => <circle key={altitude} r={HORIZON * (1 - altitude / 90)} class="dome-ring" />)}
+      {[30, 60].map((altitude) => (
+        <circle key={altitude} r={HORIZON * (1 - altitude / 90)} class="dome-ring" />
+      ))}
       {sky.paths.map((path) => (
         <g key={path.monthDay}>
-          {runsOf(path.steps).map(({ name, points }, k) => <g key={k}><path class="sun-edge" d={linePath(points, side.value)} /><path class={`sun-path ${name}`} d={linePath(points, side.value)} /></g>)}
+          {runsOf(path.steps).map(({ name, points }, k) => (
+            <g key={k}>
+              <path class="sun-edge" d={linePath(points, side.value)} />
+              <path class={`sun-path ${name}`} d={linePath(points, side.value)} />
+            </g>
+          ))}
           {fullHoursOf(path.steps).map((full) => {
             const [x, y] = domePoint(direction(full), side.value);
             return (
               <g key={full.hour}>
                 <circle class="hour-dot" cx={x} cy={y} r={path === told ? 1.8 : 1.1} />
-                {path === told && full.hour % 2 === 0 && <text class="hour-name" x={x} y={y - 5}>{hourNumber(full.hour, settings.value.clock)}</text>}
+                {path === told && full.hour % 2 === 0 && (
+                  <text class="hour-name" x={x} y={y - 5}>
+                    {hourNumber(full.hour, settings.value.clock)}
+                  </text>
+                )}
               </g>
             );
           })}
         </g>
       ))}
-      {labels.map(({ name, x, y }) => <text key={name} class="shape-name" x={x} y={y}>{name}</text>)}
-      {sun && sun.altitude > 0 && <circle class="sun-disc" cx={domePoint(direction(sun), side.value)[0]} cy={domePoint(direction(sun), side.value)[1]} r="4" />}
+      {labels.map(({ name, x, y }) => (
+        <text key={name} class="shape-name" x={x} y={y}>
+          {name}
+        </text>
+      ))}
+      {sun && sun.altitude > 0 && (
+        <circle
+          class="sun-disc"
+          cx={domePoint(direction(sun), side.value)[0]}
+          cy={domePoint(direction(sun), side.value)[1]}
+          r="4"
+        />
+      )}
       <circle r={HORIZON} class="dome-rim" />
       {QUARTERS.map(([word, bearing]) => {
         const [x, y] = domePoint([bearing, -8], side.value);
         const east = Math.abs(x) > 50;
-        return <text key={word} class="quarter" x={east ? Math.sign(x) * 111 : x} y={y + 3} transform={east ? `rotate(${x > 0 ? 90 : -90} ${Math.sign(x) * 111} ${y})` : undefined}>{word}</text>;
+        return (
+          <text
+            key={word}
+            class="quarter"
+            x={east ? Math.sign(x) * 111 : x}
+            y={y + 3}
+            transform={east ? `rotate(${x > 0 ? 90 : -90} ${Math.sign(x) * 111} ${y})` : undefined}
+          >
+            {word}
+          </text>
+        );
       })}
       {months.map(({ name, azimuth }) => {
         const [x, y] = domePoint([azimuth, -4], side.value);
-        return <text key={name} class="month-name" x={x} y={y + 2} text-anchor={x > 0 ? 'start' : 'end'}>{name}</text>;
+        return (
+          <text key={name} class="month-name" x={x} y={y + 2} text-anchor={x > 0 ? 'start' : 'end'}>
+            {name}
+          </text>
+        );
       })}
     </svg>
   );
@@ -134,7 +208,13 @@ function runsOf(steps: readonly PathStep[]): { name: string; points: SkyPoint[] 
 
 /** Months at the rim where their sun rises, those that rise close together in one word. */
 function monthLabels(paths: Sky['paths']): { name: string; azimuth: number }[] {
-  const rises = paths.flatMap(({ monthDay, steps }) => (steps.length > 0 ? [{ name: MONTHS[Number(monthDay.slice(0, 2)) - 1].slice(0, 3), azimuth: steps[0].azimuth }] : [])).toSorted((a, b) => a.azimuth - b.azimuth);
+  const rises = paths
+    .flatMap(({ monthDay, steps }) =>
+      steps.length > 0
+        ? [{ name: MONTHS[Number(monthDay.slice(0, 2)) - 1].slice(0, 3), azimuth: steps[0].azimuth }]
+        : [],
+    )
+    .toSorted((a, b) => a.azimuth - b.azimuth);
   const labels: { name: string; azimuth: number; last: number }[] = [];
   for (const { name, azimuth } of rises) {
     const near = labels.at(-1);
@@ -153,7 +233,13 @@ function PathTable({ sky, place }: { readonly sky: Sky; readonly place: string }
       <summary>The same as a table</summary>
       <table>
         <caption class="unseen">When the sun reaches {place} on the 21st of each month, and what hides it</caption>
-        <thead><tr><th scope="col">Day</th><th scope="col">From – to</th><th scope="col">Sun</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">Day</th>
+            <th scope="col">From – to</th>
+            <th scope="col">Sun</th>
+          </tr>
+        </thead>
         <tbody>
           {sky.paths.flatMap(({ monthDay, steps }) =>
             stretchesOf(steps).map((stretch, k) => (

@@ -33,10 +33,19 @@ export function SpotCard() {
     <section ref={card} class="spot-card" aria-label="The pinned spot">
       <div class="slip-head">
         <h2>The pinned spot</h2>
-        <button type="button" onClick={() => (pin.value = null)}>Take the pin away</button>
+        <button type="button" onClick={() => (pin.value = null)}>
+          Take the pin away
+        </button>
       </div>
-      <p>{place}, {formatLength(mapHeight.value, units.value)} above the ground{result?.inside ? `, inside ${shapeName(result.inside)}` : ''}.</p>
-      {live.problems.map(({ message }) => <p key={message} role="alert">{message}</p>)}
+      <p>
+        {place}, {formatLength(mapHeight.value, units.value)} above the ground
+        {result?.inside ? `, inside ${shapeName(result.inside)}` : ''}.
+      </p>
+      {live.problems.map(({ message }) => (
+        <p key={message} role="alert">
+          {message}
+        </p>
+      ))}
       {nine && (
         <dl class={isStale(live) ? 'spot-numbers out-of-date' : 'spot-numbers'}>
           {SHOWN.map((name) => (
@@ -46,9 +55,19 @@ export function SpotCard() {
             </Fragment>
           ))}
           <dt>How sure</dt>
-          <dd>{guesses === 0 ? 'every number is measured' : `${guesses} ${guesses === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}`}</dd>
+          <dd>
+            {guesses === 0
+              ? 'every number is measured'
+              : `${guesses} ${guesses === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}`}
+          </dd>
           <dt>What to do</dt>
-          <dd>{nine.grade >= 4 ? 'Keep tender leaves out of here, or shade it in its hottest hours.' : nine.grade >= 3 ? 'Plants that like sun can stand here; tender ones want afternoon shade.' : 'Little harm from the sun here: look whether there is light enough.'}</dd>
+          <dd>
+            {nine.grade >= 4
+              ? 'Keep tender leaves out of here, or shade it in its hottest hours.'
+              : nine.grade >= 3
+                ? 'Plants that like sun can stand here; tender ones want afternoon shade.'
+                : 'Little harm from the sun here: look whether there is light enough.'}
+          </dd>
         </dl>
       )}
       <WallNote live={pinWall.value} />

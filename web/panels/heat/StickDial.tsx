@@ -32,10 +32,21 @@ export function StickDial({ marks, now, up, clock, finding }: Props) {
       {[1, 2, 3].map((metres) => (
         <g key={metres}>
           <circle r={metres * METRE} class="dial-ring" />
-          <text class="dial-metres" x={at(up + 135, metres)[0]} y={at(up + 135, metres)[1]}>{metres} m</text>
+          <text class="dial-metres" x={at(up + 135, metres)[0]} y={at(up + 135, metres)[1]}>
+            {metres} m
+          </text>
         </g>
       ))}
-      <polyline class="dial-tips" points={drawn.map(({ bearing, length }) => at(bearing, length).map((value) => value.toFixed(1)).join(',')).join(' ')} />
+      <polyline
+        class="dial-tips"
+        points={drawn
+          .map(({ bearing, length }) =>
+            at(bearing, length)
+              .map((value) => value.toFixed(1))
+              .join(','),
+          )
+          .join(' ')}
+      />
       {drawn.map(({ clock: minutes, bearing, length }) => {
         const [x, y] = at(bearing, length);
         const [wordX, wordY] = at(bearing, Math.max(NEAREST_HOUR, length + 0.25));
@@ -43,13 +54,21 @@ export function StickDial({ marks, now, up, clock, finding }: Props) {
         return (
           <g key={minutes}>
             <line class={full ? 'dial-shadow full' : 'dial-shadow'} x2={x} y2={y} />
-            {full && <text class="dial-hour" x={wordX} y={wordY + 3}>{hourNumber(minutes / 60, clock)}</text>}
+            {full && (
+              <text class="dial-hour" x={wordX} y={wordY + 3}>
+                {hourNumber(minutes / 60, clock)}
+              </text>
+            )}
           </g>
         );
       })}
-      {now && now.length <= LONGEST && <line class="dial-now" x2={at(now.bearing, now.length)[0]} y2={at(now.bearing, now.length)[1]} />}
+      {now && now.length <= LONGEST && (
+        <line class="dial-now" x2={at(now.bearing, now.length)[0]} y2={at(now.bearing, now.length)[1]} />
+      )}
       <circle r="3" class="dial-stick" />
-      <text class="dial-north" x={northX} y={northY + 3}>N</text>
+      <text class="dial-north" x={northX} y={northY + 3}>
+        N
+      </text>
     </svg>
   );
 }

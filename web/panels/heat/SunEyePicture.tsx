@@ -16,10 +16,20 @@ const stripOpen = signal(false);
 
 const eye = liveAnswer('sunEyeOf', () => {
   const sun = open.value && stage.value === 'heat' ? sunNow.value : null;
-  return sun && { plan: reckonedPlan.value, options: shownOptions.value, suns: [{ azimuth: sun.azimuth, altitude: sun.altitude }], monthDay: picturedDay.value };
+  return (
+    sun && {
+      plan: reckonedPlan.value,
+      options: shownOptions.value,
+      suns: [{ azimuth: sun.azimuth, altitude: sun.altitude }],
+      monthDay: picturedDay.value,
+    }
+  );
 });
 
-/** Stills of a day: the last six even hours of the clock at which the sun stands higher than this, since the late ones do the harm. [°] */
+/**
+ * Stills of a day: the last six even hours of the clock at which the sun stands higher than this, since the late ones
+ * do the harm. [°]
+ */
 const STILLS = 6;
 const LOWEST = 5;
 
@@ -32,14 +42,23 @@ interface Still {
 
 const strip = liveAnswer('sunEyeOf', () => {
   const stills = open.value && stripOpen.value && stage.value === 'heat' ? stillsOf() : [];
-  return stills.length === 0 ? null : { plan: reckonedPlan.value, options: shownOptions.value, suns: stills, monthDay: picturedDay.value };
+  return stills.length === 0
+    ? null
+    : { plan: reckonedPlan.value, options: shownOptions.value, suns: stills, monthDay: picturedDay.value };
 });
 
 function stillsOf(): Still[] {
   const table = day.value.shown?.value;
   if (!table) return [];
-  const minutes = Array.from(table.clock.keys()).filter((minute) => table.clock[minute] % 120 === 0 && table.altitude[minute] > LOWEST);
-  return minutes.slice(-STILLS).map((minute) => ({ clock: table.clock[minute], harm: table.harm[minute], azimuth: table.azimuth[minute], altitude: table.altitude[minute] }));
+  const minutes = Array.from(table.clock.keys()).filter(
+    (minute) => table.clock[minute] % 120 === 0 && table.altitude[minute] > LOWEST,
+  );
+  return minutes.slice(-STILLS).map((minute) => ({
+    clock: table.clock[minute],
+    harm: table.harm[minute],
+    azimuth: table.azimuth[minute],
+    altitude: table.altitude[minute],
+  }));
 }
 
 /** The yard looked at along the beam at the time of the sun bar: what shows is lit. */
@@ -48,15 +67,31 @@ export function SunEyePicture() {
   const sun = sunNow.value;
   const [seen] = shown?.value ?? [];
   return (
-    <details class="picture" onToggle={({ currentTarget, target }) => target === currentTarget && (open.value = currentTarget.open)}>
+    <details
+      class="picture"
+      onToggle={({ currentTarget, target }) => target === currentTarget && (open.value = currentTarget.open)}
+    >
       <summary>The yard as the sun sees it</summary>
-      {problems.map(({ message }) => <p key={message} role="alert">{message}</p>)}
+      {problems.map(({ message }) => (
+        <p key={message} role="alert">
+          {message}
+        </p>
+      ))}
       <EyePatterns />
-      {sun && seen === null && <p>{momentWords(sun.clock)}. The sun does not see the yard now: it is down or behind the land. Move the time on the sun bar.</p>}
+      {sun && seen === null && (
+        <p>
+          {momentWords(sun.clock)}. The sun does not see the yard now: it is down or behind the land. Move the time on
+          the sun bar.
+        </p>
+      )}
       {sun && seen && (
         <figure class={isStale(eye.value) ? 'out-of-date' : undefined}>
           <EyeView seen={seen} harm={sun.harm} finding={findingOf(seen, sun.clock)} />
-          <figcaption>{findingOf(seen, sun.clock)} Looked at along the beam there is no shadow: what shows is lit. A plant with a thick outline is over its limit on the heatwave day and the sun is harmful now; the ground’s colour is how harmful, {Math.round(sun.harm * 100)} % of a full hour.</figcaption>
+          <figcaption>
+            {findingOf(seen, sun.clock)} Looked at along the beam there is no shadow: what shows is lit. A plant with a
+            thick outline is over its limit on the heatwave day and the sun is harmful now; the ground’s colour is how
+            harmful, {Math.round(sun.harm * 100)} % of a full hour.
+          </figcaption>
           <LitTable seen={seen} />
         </figure>
       )}
@@ -70,7 +105,9 @@ function Strip() {
   const { shown } = strip.value;
   const stills = (shown?.args.suns ?? []) as readonly Still[];
   return (
-    <details onToggle={({ currentTarget, target }) => target === currentTarget && (stripOpen.value = currentTarget.open)}>
+    <details
+      onToggle={({ currentTarget, target }) => target === currentTarget && (stripOpen.value = currentTarget.open)}
+    >
       <summary>The day in {STILLS} stills, also for paper</summary>
       {!shown && <p>Looking along the beam…</p>}
       <div class={isStale(strip.value) ? 'eye-strip out-of-date' : 'eye-strip'}>
@@ -79,7 +116,9 @@ function Strip() {
           return (
             <figure key={clock}>
               {seen && <EyeView seen={seen} harm={harm} finding={findingOf(seen, clock)} />}
-              <figcaption><b>{clockWords(clock, settings.value.clock)}</b> {seen ? litWords(seen) : 'The sun is behind the land.'}</figcaption>
+              <figcaption>
+                <b>{clockWords(clock, settings.value.clock)}</b> {seen ? litWords(seen) : 'The sun is behind the land.'}
+              </figcaption>
             </figure>
           );
         })}
@@ -109,11 +148,21 @@ function LitTable({ seen }: { readonly seen: SunEye }) {
     <details>
       <summary>The same as a table</summary>
       <table>
-        <thead><tr><th scope="col">Plant</th><th scope="col">Lit now</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">Plant</th>
+            <th scope="col">Lit now</th>
+          </tr>
+        </thead>
         <tbody>
-          {seen.lit.toSorted((a, b) => b.share - a.share).map(({ id, share }) => (
-            <tr key={id}><th scope="row">{shapeName(id)}</th><td>{Math.round(share * 100)} %</td></tr>
-          ))}
+          {seen.lit
+            .toSorted((a, b) => b.share - a.share)
+            .map(({ id, share }) => (
+              <tr key={id}>
+                <th scope="row">{shapeName(id)}</th>
+                <td>{Math.round(share * 100)} %</td>
+              </tr>
+            ))}
         </tbody>
       </table>
     </details>

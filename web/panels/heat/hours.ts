@@ -9,7 +9,9 @@ import { mapHeight, monthDay, periodKind, pin, selection, shownOptions, stage } 
 const ABOVE = 0.01;
 
 /** Hours are those of one day: the heatwave day, or the date under the bead. */
-const oneDay = computed((): Period => (periodKind.value === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay.value }));
+const oneDay = computed((): Period =>
+  periodKind.value === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay.value },
+);
 
 /** The chosen plant as the newest grading knows it. */
 const chosenPlant = computed(() => heat.value.shown?.value.plants.find(({ id }) => id === selection.value[0]) ?? null);
@@ -18,7 +20,13 @@ const chosenPlant = computed(() => heat.value.shown?.value.plants.find(({ id }) 
 export const plantHours = liveAnswer('spot', () => {
   const plant = chosenPlant.value;
   if (!plant || stage.value !== 'heat') return null;
-  return { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at: plant.at, height: plant.height + ABOVE };
+  return {
+    plan: reckonedPlan.value,
+    options: shownOptions.value,
+    period: oneDay.value,
+    at: plant.at,
+    height: plant.height + ABOVE,
+  };
 });
 
 /** The day at the pinned spot, at the map's height. */
@@ -33,11 +41,19 @@ export const plantWall = liveAnswer('wallNear', () => {
   const plant = chosenPlant.value;
   const feature = reckonedPlan.value.features.find(({ id }) => id === plant?.id);
   if (!plant || (feature?.kind !== 'plant' && feature?.kind !== 'bed') || stage.value !== 'heat') return null;
-  return { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at: plant.at, radius: feature.kind === 'plant' ? feature.spread / 2 : 0 };
+  return {
+    plan: reckonedPlan.value,
+    options: shownOptions.value,
+    period: oneDay.value,
+    at: plant.at,
+    radius: feature.kind === 'plant' ? feature.spread / 2 : 0,
+  };
 });
 
 /** A sunlit wall beside the pinned spot. */
 export const pinWall = liveAnswer('wallNear', () => {
   const at = pin.value;
-  return at && stage.value === 'heat' ? { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at, radius: 0 } : null;
+  return at && stage.value === 'heat'
+    ? { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at, radius: 0 }
+    : null;
 });

@@ -13,12 +13,23 @@ import { MapChoice } from './MapChoice.tsx';
 import { PlantRow } from './PlantRow.tsx';
 import { worstFirst } from './words.ts';
 
-const MapFindings = lazily(() => import('../../app/first-stages.ts').then((part) => part.MapFindings), 'What the map shows');
+const MapFindings = lazily(
+  () => import('../../app/first-stages.ts').then((part) => part.MapFindings),
+  'What the map shows',
+);
 const SpotCard = lazily(() => import('../../app/first-stages.ts').then((part) => part.SpotCard), 'The spot');
-const ShadowClock = lazily(() => import('../../app/first-stages.ts').then((part) => part.ShadowClock), 'The shadow of a stick');
-const SunEyePicture = lazily(() => import('../../app/first-stages.ts').then((part) => part.SunEyePicture), 'The yard as the sun sees it');
+const ShadowClock = lazily(
+  () => import('../../app/first-stages.ts').then((part) => part.ShadowClock),
+  'The shadow of a stick',
+);
+const SunEyePicture = lazily(
+  () => import('../../app/first-stages.ts').then((part) => part.SunEyePicture),
+  'The yard as the sun sees it',
+);
 
-/** The card of the second stage: what the map shows, the plants worst first, and the hours of a chosen plant or spot. */
+/**
+ * The card of the second stage: what the map shows, the plants worst first, and the hours of a chosen plant or spot.
+ */
 export function HeatCard() {
   const live = heat.value;
   const result = live.shown?.value;
@@ -31,12 +42,26 @@ export function HeatCard() {
       {live.problems.map(({ message, pointer }) => (
         <p key={pointer + message} class="heat-problem" role="alert">
           {message}{' '}
-          {pointer.startsWith('/climate') ? <button type="button" onClick={() => findOut('climate')}>Give the climate</button> : <button type="button" onClick={() => goToStage('draw')}>Mend it in Draw the yard</button>}
+          {pointer.startsWith('/climate') ? (
+            <button type="button" onClick={() => findOut('climate')}>
+              Give the climate
+            </button>
+          ) : (
+            <button type="button" onClick={() => goToStage('draw')}>
+              Mend it in Draw the yard
+            </button>
+          )}
         </p>
       ))}
       <MapChoice plants={result?.plants ?? []} />
       {result && <EmptyNotes />}
-      {result && <p><button type="button" onClick={askAboutSpot}>Ask about a spot</button></p>}
+      {result && (
+        <p>
+          <button type="button" onClick={askAboutSpot}>
+            Ask about a spot
+          </button>
+        </p>
+      )}
       {result && pin.value && <SpotCard />}
       {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
       {result && <SunEyePicture />}
@@ -46,7 +71,10 @@ export function HeatCard() {
   );
 }
 
-/** By tap, under the cross, or typed: the map takes any, and says meanwhile what it shows there. On a phone the drawing gets the room. */
+/**
+ * By tap, under the cross, or typed: the map takes any, and says meanwhile what it shows there. On a phone the drawing
+ * gets the room.
+ */
 function askAboutSpot(): void {
   const { value: height } = slipHeight;
   typingWanted.value = !crossHair.value;
@@ -72,15 +100,29 @@ function Plants({ plants, stale }: { readonly plants: readonly PlantLoad[]; read
     <section aria-label="Plants, worst first" class={stale ? 'out-of-date' : undefined}>
       <h2>Plants, worst first</h2>
       {known.length === 0 ? (
-        <p>No plants yet. Tap anywhere on the drawing to ask about a spot, or <button type="button" onClick={() => goToStage('draw')}>put a plant on the plan</button>.</p>
+        <p>
+          No plants yet. Tap anywhere on the drawing to ask about a spot, or{' '}
+          <button type="button" onClick={() => goToStage('draw')}>
+            put a plant on the plan
+          </button>
+          .
+        </p>
       ) : (
         <>
           <ol class="plants-worst-first">
             {worstFirst(known, worth).map((plant) => (
-              <PlantRow key={plant.id} plant={plant} name={features.get(plant.id)?.name ?? nameOf(plan.value, plant.id)} open={plant.id === chosen} />
+              <PlantRow
+                key={plant.id}
+                plant={plant}
+                name={features.get(plant.id)?.name ?? nameOf(plan.value, plant.id)}
+                open={plant.id === chosen}
+              />
             ))}
           </ol>
-          <p class="quiet">Judged on the heatwave day, on the worst of eight sides and the top. Within one verdict: by heat over the limit times what the plant is worth to you.</p>
+          <p class="quiet">
+            Judged on the heatwave day, on the worst of eight sides and the top. Within one verdict: by heat over the
+            limit times what the plant is worth to you.
+          </p>
         </>
       )}
     </section>

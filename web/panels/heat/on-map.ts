@@ -11,7 +11,10 @@ import { day, heat, sunNow } from '../../state/results.ts';
 import { mapHeight, quantity, shownOptions } from '../../state/view.ts';
 import { isGraded } from './words.ts';
 
-/** Lays contours, plant marks and the shadows of the chosen minute over the map, and keeps them so until the function it returns is called. */
+/**
+ * Lays contours, plant marks and the shadows of the chosen minute over the map, and keeps them so until the function it
+ * returns is called.
+ */
 export function layHeatOverlays(): () => void {
   const shown = computed(() => heat.value.shown?.value ?? null);
   const scene = computed(() => {
@@ -25,21 +28,31 @@ export function layHeatOverlays(): () => void {
   const stops = [
     effect(() => {
       const sun = sunNow.value;
-      shadowRings.value = sun ? shadowRingsOf(occluders.value, sun.azimuth, sun.altitude, scene.value.upBearing, mapHeight.value) : [];
+      shadowRings.value = sun
+        ? shadowRingsOf(occluders.value, sun.azimuth, sun.altitude, scene.value.upBearing, mapHeight.value)
+        : [];
     }),
     effect(() => {
       const result = shown.value;
       const lined = quantity.value === 'grade' ? 'hotLoad' : quantity.value;
       contourLines.value = result
-        ? contoursOf(result.grid, result.cells[lined], SCALES[quantity.value].contours).map(({ value, lines }) => ({ lines, label: String(value) }))
+        ? contoursOf(result.grid, result.cells[lined], SCALES[quantity.value].contours).map(({ value, lines }) => ({
+            lines,
+            label: String(value),
+          }))
         : [];
     }),
     effect(() => {
       const result = shown.value;
-      gradeZones.value = result && isGraded(quantity.value) ? gradeZonesOf(result.grid, result.cells.grade, crownsOf(reckonedPlan.value)) : [];
+      gradeZones.value =
+        result && isGraded(quantity.value)
+          ? gradeZonesOf(result.grid, result.cells.grade, crownsOf(reckonedPlan.value))
+          : [];
     }),
     effect(() => {
-      plantMarks.value = new Map((shown.value?.plants ?? []).flatMap((plant) => (plant.sides ? [[plant.id, markOf(plant)] as const] : [])));
+      plantMarks.value = new Map(
+        (shown.value?.plants ?? []).flatMap((plant) => (plant.sides ? [[plant.id, markOf(plant)] as const] : [])),
+      );
     }),
   ];
   return () => {
@@ -58,5 +71,9 @@ function markOf({ sides = [] }: PlantLoad): PlantMark {
   const tone = (value: number): number => (worst > 0 ? value / worst : 0);
   const round = sides.flatMap(({ side }, index) => (side === 'top' ? [] : [dose[index]]));
   const top = sides.findIndex(({ side }) => side === 'top');
-  return { sides: round.map(tone), top: tone(dose[top] ?? 0), worst: Math.max(...round) > 0 ? round.indexOf(Math.max(...round)) : null };
+  return {
+    sides: round.map(tone),
+    top: tone(dose[top] ?? 0),
+    worst: Math.max(...round) > 0 ? round.indexOf(Math.max(...round)) : null,
+  };
 }

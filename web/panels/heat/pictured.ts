@@ -33,7 +33,9 @@ export interface Pictured {
 }
 
 /** The day whose leaves and cloth are drawn: the one under the bead, or the heatwave's. */
-export const picturedDay: ReadonlySignal<MonthDay> = computed(() => day.value.shown?.value.date.slice(5) ?? monthDay.value);
+export const picturedDay: ReadonlySignal<MonthDay> = computed(
+  () => day.value.shown?.value.date.slice(5) ?? monthDay.value,
+);
 
 /** Of the top of the chosen plant. */
 export const plantPictures = picturesOf(
@@ -60,7 +62,14 @@ function picturesOf(place: ReadonlySignal<Place | null>): Pictured {
     weeksOpen,
     weeks: liveAnswer('weeksAt', () => {
       const spot = asked(weeksOpen);
-      return spot && { plan: reckonedPlan.value, options: shownOptions.value, ...spot, span: weeksShown.value === 'year' ? 'year' : 'season' };
+      return (
+        spot && {
+          plan: reckonedPlan.value,
+          options: shownOptions.value,
+          ...spot,
+          span: weeksShown.value === 'year' ? 'year' : 'season',
+        }
+      );
     }),
   };
 }

@@ -18,7 +18,8 @@ function clockOf(when: string): number {
 
 /** The day from sunrise to sunset in stretches: a new one begins where something comes before the sun or leaves it. */
 export function spellsOf(steps: readonly SpotStep[]): readonly Spell[] {
-  const spells: { from: number; to: number; sum: number; hours: number; key: string; blockers: readonly string[] }[] = [];
+  const spells: { from: number; to: number; sum: number; hours: number; key: string; blockers: readonly string[] }[] =
+    [];
   for (const { when, hours, altitude, share, blockers } of steps) {
     if (altitude <= 0) continue;
     const ids = blockers.map(({ id }) => id);
@@ -29,15 +30,29 @@ export function spellsOf(steps: readonly SpotStep[]): readonly Spell[] {
       last.to = middle + hours * 30;
       last.sum += share * hours;
       last.hours += hours;
-    } else spells.push({ from: last && middle - hours * 30 - last.to < 1 ? last.to : middle - hours * 30, to: middle + hours * 30, sum: share * hours, hours, key, blockers: ids });
+    } else
+      spells.push({
+        from: last && middle - hours * 30 - last.to < 1 ? last.to : middle - hours * 30,
+        to: middle + hours * 30,
+        sum: share * hours,
+        hours,
+        key,
+        blockers: ids,
+      });
   }
   return spells.map(({ from, to, sum, hours, blockers }) => ({ from, to, share: sum / hours, blockers }));
 }
 
-/** The step with the most sun in the hottest air (share × sunshine × air), or `null` where no sun arrives. `clock`: minutes after midnight. */
-export function hottestOf(steps: readonly SpotStep[]): { readonly clock: number; readonly air: number; readonly share: number } | null {
+/**
+ * The step with the most sun in the hottest air (share × sunshine × air), or `null` where no sun arrives. `clock`:
+ * minutes after midnight.
+ */
+export function hottestOf(
+  steps: readonly SpotStep[],
+): { readonly clock: number; readonly air: number; readonly share: number } | null {
   let best: SpotStep | null = null;
   const heat = ({ share, sunshine, air }: SpotStep): number => share * sunshine * air;
-  for (const step of steps) if (step.share > 0 && step.altitude > 0 && (best === null || heat(step) > heat(best))) best = step;
+  for (const step of steps)
+    if (step.share > 0 && step.altitude > 0 && (best === null || heat(step) > heat(best))) best = step;
   return best && { clock: clockOf(best.when), air: best.air, share: best.share };
 }

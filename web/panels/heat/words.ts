@@ -34,19 +34,37 @@ export function valueWords(quantity: Quantity, value: number): string {
   }
 }
 
-const RANK: Readonly<Record<Verdict, number>> = { 'will burn': 5, 'at risk': 4, 'too dark': 3, fine: 2, 'fine once established': 1, 'no shade needed': 0 };
+const RANK: Readonly<Record<Verdict, number>> = {
+  'will burn': 5,
+  'at risk': 4,
+  'too dark': 3,
+  fine: 2,
+  'fine once established': 1,
+  'no shade needed': 0,
+};
 
-/** Worst first: by verdict, then by scorch dose times what the plant is worth; what has no verdict comes last, by hot load. */
+/**
+ * Worst first: by verdict, then by scorch dose times what the plant is worth; what has no verdict comes last, by hot
+ * load.
+ */
 export function worstFirst(plants: readonly PlantLoad[], worth: (id: string) => number): readonly PlantLoad[] {
   const rank = ({ verdict }: PlantLoad): number => (verdict === null ? -1 : RANK[verdict]);
   const weight = (plant: PlantLoad): number => (plant.scorchDose ?? plant.hotLoad) * worth(plant.id);
   return plants.toSorted((a, b) => rank(b) - rank(a) || weight(b) - weight(a) || a.id.localeCompare(b.id));
 }
 
-const COMMON_HEIGHTS = [[0, 'the ground'], [0.5, 'your knee'], [1.2, 'your chest']] as const;
+const COMMON_HEIGHTS = [
+  [0, 'the ground'],
+  [0.5, 'your knee'],
+  [1.2, 'your chest'],
+] as const;
 
 /** Heights a map is often wanted at, in words, and the tops of the yard's own plants. [m] */
-export function heightChoices(plants: readonly PlantLoad[], units: Units, nameOf: (id: string) => string): { readonly height: number; readonly words: string }[] {
+export function heightChoices(
+  plants: readonly PlantLoad[],
+  units: Units,
+  nameOf: (id: string) => string,
+): { readonly height: number; readonly words: string }[] {
   return [
     ...COMMON_HEIGHTS.map(([height, words]) => ({ height, words: `${words}, ${formatLength(height, units)}` })),
     ...plants.map(({ id, height }) => ({ height, words: `the top of ${nameOf(id)}, ${formatLength(height, units)}` })),
@@ -54,7 +72,12 @@ export function heightChoices(plants: readonly PlantLoad[], units: Units, nameOf
 }
 
 /** A height as one can picture it: "at your knee, 0.50 m up". */
-export function mapHeightWords(height: number, plants: readonly PlantLoad[], units: Units, nameOf: (id: string) => string): string {
+export function mapHeightWords(
+  height: number,
+  plants: readonly PlantLoad[],
+  units: Units,
+  nameOf: (id: string) => string,
+): string {
   if (height === 0) return 'on the ground';
   const known = COMMON_HEIGHTS.find(([at]) => at === height)?.[1];
   const plant = plants.find((one) => one.height === height);

@@ -36,24 +36,36 @@ export function takeOut(mark: ShadowMark): void {
 }
 
 const open = computed(() => aside.value === 'survey' && surveyTopic.value === 'marks' && preview.value === null);
-const whenSaid = computed(() => (when.value.date === '' || when.value.time === '' ? null : `${when.value.date}T${when.value.time}`));
+const whenSaid = computed(() =>
+  when.value.date === '' || when.value.time === '' ? null : `${when.value.date}T${when.value.time}`,
+);
 
 /** The clock time of the next mark; `null` while it is not said. */
 export const clockTime = whenSaid;
 
-export const checked = liveAnswer('marks', () => (open.value && marks.value.length > 0 ? { plan: reckonedPlan.value, marks: marks.value, units: units.value } : null));
+export const checked = liveAnswer('marks', () =>
+  open.value && marks.value.length > 0 ? { plan: reckonedPlan.value, marks: marks.value, units: units.value } : null,
+);
 
 /** The shadow as the plan has it at that minute. */
-export const edge = liveAnswer('shadowEdge', () => (open.value && caster.value && whenSaid.value ? { plan: reckonedPlan.value, feature: caster.value.id, when: whenSaid.value } : null));
+export const edge = liveAnswer('shadowEdge', () =>
+  open.value && caster.value && whenSaid.value
+    ? { plan: reckonedPlan.value, feature: caster.value.id, when: whenSaid.value }
+    : null,
+);
 
 /** Sets the numbers that the shadows tell, in one step. */
 export function correct(cures: readonly ShadowCure[]): void {
   const words = cures.map((cure) => cure.words).join(' and ');
-  if (commitEdit(`Correct by a shadow: ${words}`, cures.reduce(corrected, plan.value))) say(`Corrected: ${words}. Undo takes it back.`);
+  if (commitEdit(`Correct by a shadow: ${words}`, cures.reduce(corrected, plan.value)))
+    say(`Corrected: ${words}. Undo takes it back.`);
 }
 
 function corrected(before: Plan, { what, feature, to }: ShadowCure): Plan {
-  if (what === 'north') return setPartHow(setSite(before, { upBearing: Math.round(to * 10) / 10 }), 'site', 'upBearing', { by: 'shadow' });
+  if (what === 'north')
+    return setPartHow(setSite(before, { upBearing: Math.round(to * 10) / 10 }), 'site', 'upBearing', { by: 'shadow' });
   if (feature === null) return before;
-  return setHow(changeFeature(before, feature, { height: Math.round(to * 100) / 100 }), feature, 'height', { by: 'shadow' });
+  return setHow(changeFeature(before, feature, { height: Math.round(to * 100) / 100 }), feature, 'height', {
+    by: 'shadow',
+  });
 }

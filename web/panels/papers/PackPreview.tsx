@@ -13,7 +13,10 @@ export function PackPreview() {
   return (
     <>
       <h2>An adviser’s pack</h2>
-      <p>Climate, plants, prices and cautions of your place, prepared by somebody who knows it. You see what it changes before it does.</p>
+      <p>
+        Climate, plants, prices and cautions of your place, prepared by somebody who knows it. You see what it changes
+        before it does.
+      </p>
       <label class="button files-open">
         Open a pack…
         <input
@@ -29,21 +32,39 @@ export function PackPreview() {
       </label>
       {change && (
         <section ref={preview} class="handed" aria-label="What the pack changes">
-          <h3><bdi>{opened?.name}</bdi></h3>
+          <h3>
+            <bdi>{opened?.name}</bdi>
+          </h3>
           {change.ok ? (
             <>
-              <p>{change.changes.length === 0 ? 'It changes nothing here.' : 'It will change this, and nothing else:'}</p>
-              <ul>{change.changes.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
+              <p>
+                {change.changes.length === 0 ? 'It changes nothing here.' : 'It will change this, and nothing else:'}
+              </p>
+              <ul>
+                {change.changes.map((sentence) => (
+                  <li key={sentence}>{sentence}</li>
+                ))}
+              </ul>
             </>
           ) : (
             <div role="alert">
               <p>It cannot be taken:</p>
-              <ul>{change.problems.map(({ pointer, message }) => <li key={pointer + message}>{message}</li>)}</ul>
+              <ul>
+                {change.problems.map(({ pointer, message }) => (
+                  <li key={pointer + message}>{message}</li>
+                ))}
+              </ul>
             </div>
           )}
           <div class="files-row">
-            {change.ok && change.changes.length > 0 && <button type="button" class="main" onClick={() => takePack(change)}>Take it</button>}
-            <button type="button" onClick={close}>Leave it</button>
+            {change.ok && change.changes.length > 0 && (
+              <button type="button" class="main" onClick={() => takePack(change)}>
+                Take it
+              </button>
+            )}
+            <button type="button" onClick={close}>
+              Leave it
+            </button>
           </div>
         </section>
       )}

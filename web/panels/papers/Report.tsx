@@ -26,26 +26,48 @@ export function Report() {
   async function make(wish: Wish): Promise<void> {
     setWorking('Working out the report…');
     const { name, journal } = plan.value;
-    const asked = { plan: { ...reckonedPlan.value, name, journal }, options: shownOptions.value, made: siteNow().date, withPlace };
-    const answer = await askEngine('report', asked, { onProgress: ({ done }) => setWorking(`Working out the report: ${Math.round(100 * done)} %`) });
+    const asked = {
+      plan: { ...reckonedPlan.value, name, journal },
+      options: shownOptions.value,
+      made: siteNow().date,
+      withPlace,
+    };
+    const answer = await askEngine('report', asked, {
+      onProgress: ({ done }) => setWorking(`Working out the report: ${Math.round(100 * done)} %`),
+    });
     setWorking(null);
     if (!answer.ok) return say(answer.problems[0]?.message ?? 'The report could not be made.', 'problem');
     if (wish === 'save') return offerFile(fileNameOf(plan.value, '-report.html'), answer.value, 'text/html');
     // Its style goes another way than its markup: the page's policy refuses a style that stands in markup.
     const style = /<style>([^<]*)<\/style>/.exec(answer.value);
     const page = new DOMParser().parseFromString(answer.value.replace(style?.[0] ?? '', ''), 'text/html');
-    printPaper(<Pages page={page} class={wish === 'handout' ? 'handout' : 'report'} />, `${style?.[1] ?? ''}${HANDOUT_STYLE}`);
+    printPaper(
+      <Pages page={page} class={wish === 'handout' ? 'handout' : 'report'} />,
+      `${style?.[1] ?? ''}${HANDOUT_STYLE}`,
+    );
   }
 
   return (
     <>
       <h2>Report</h2>
-      <p>The plan, how each plant stands the heat, cuts through the roofs, dates and cautions{shownOptions.value.length > 0 ? ', with the options that are shown as if they were built' : ''}.</p>
-      <label class="tick"><input type="checkbox" checked={withPlace} onChange={(event) => setWithPlace(event.currentTarget.checked)} />Say where the yard is</label>
+      <p>
+        The plan, how each plant stands the heat, cuts through the roofs, dates and cautions
+        {shownOptions.value.length > 0 ? ', with the options that are shown as if they were built' : ''}.
+      </p>
+      <label class="tick">
+        <input type="checkbox" checked={withPlace} onChange={(event) => setWithPlace(event.currentTarget.checked)} />
+        Say where the yard is
+      </label>
       <div class="files-row">
-        <button type="button" disabled={working !== null} onClick={() => void make('save')}>Save the report</button>
-        <button type="button" disabled={working !== null} onClick={() => void make('print')}>Print the report</button>
-        <button type="button" disabled={working !== null} onClick={() => void make('handout')}>Print two pages to hand out</button>
+        <button type="button" disabled={working !== null} onClick={() => void make('save')}>
+          Save the report
+        </button>
+        <button type="button" disabled={working !== null} onClick={() => void make('print')}>
+          Print the report
+        </button>
+        <button type="button" disabled={working !== null} onClick={() => void make('handout')}>
+          Print two pages to hand out
+        </button>
       </div>
       <p role="status">{working}</p>
     </>

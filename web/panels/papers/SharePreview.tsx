@@ -20,16 +20,32 @@ export function SharePreview() {
     <>
       <h2>A copy to share</h2>
       <p>For an adviser or a forum: the yard without what says whose it is.</p>
-      {!copy && <button type="button" onClick={() => setOpen(true)}>Look at what would leave…</button>}
+      {!copy && (
+        <button type="button" onClick={() => setOpen(true)}>
+          Look at what would leave…
+        </button>
+      )}
       {copy && (
         <section class="handed" aria-label="What leaves with the copy">
           <h3>In the copy</h3>
-          <ul>{copy.leaves.map((line) => <li key={line}>{line}</li>)}</ul>
+          <ul>
+            {copy.leaves.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
           <h3>Taken out</h3>
-          <ul>{copy.removed.map((line) => <li key={line}>{line}</li>)}</ul>
+          <ul>
+            {copy.removed.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
           <div class="files-row">
-            <button type="button" class="main" onClick={save}>Save this copy</button>
-            <button type="button" onClick={() => setOpen(false)}>Leave it</button>
+            <button type="button" class="main" onClick={save}>
+              Save this copy
+            </button>
+            <button type="button" onClick={() => setOpen(false)}>
+              Leave it
+            </button>
           </div>
         </section>
       )}

@@ -13,7 +13,8 @@ export const openPack = signal<{ readonly name: string; readonly bytes: Uint8Arr
 
 /** Opens a pack to look at; nothing is changed yet. */
 export async function readPack(file: File): Promise<void> {
-  if (file.size > LARGEST_FILE_BYTES) return say(`${file.name} is too large for an adviser's pack (over 5 MB).`, 'problem');
+  if (file.size > LARGEST_FILE_BYTES)
+    return say(`${file.name} is too large for an adviser's pack (over 5 MB).`, 'problem');
   openPack.value = { name: file.name, bytes: new Uint8Array(await file.arrayBuffer()) };
   aside.value = 'files';
 }
@@ -26,8 +27,13 @@ export function packChange(of: Plan): PackChange | null {
 /** Lays the pack over the yard in one step. */
 export function takePack(change: Extract<PackChange, { ok: true }>): void {
   const { climate, plants, stock, cautions } = change.plan;
-  const next = Object.fromEntries(Object.entries({ ...plan.value, climate, plants, stock, cautions }).filter(([, value]) => value !== undefined)) as unknown as Plan;
+  const next = Object.fromEntries(
+    Object.entries({ ...plan.value, climate, plants, stock, cautions }).filter(([, value]) => value !== undefined),
+  ) as unknown as Plan;
   if (!commitEdit(`Take ${openPack.value?.name ?? 'a pack'}`, next)) return;
   openPack.value = null;
-  say(`${change.changes.length} ${change.changes.length === 1 ? 'thing was' : 'things were'} taken from the pack. Undo takes all of it back.`);
+  say(
+    `${change.changes.length} ${change.changes.length === 1 ? 'thing was' : 'things were'} taken from the pack. ` +
+      `Undo takes all of it back.`,
+  );
 }

@@ -5,9 +5,12 @@ import type { ComponentChild } from 'preact';
 let takeAway = (): void => {};
 
 /**
- * Prints one paper alone, whatever the screen shows. It leaves the page when the printing is over, or with the next touch
- * where a browser does not say when that is: what the browser's own menu prints later is the screen, never a paper left behind.
- * @param style CSS of the paper, for print only: made by script, for the page's policy allows no other that is not in its files
+ * Prints one paper alone, whatever the screen shows. It leaves the page when the printing is over, or with the next
+ * touch
+ * where a browser does not say when that is: what the browser's own menu prints later is the screen, never a paper left
+ * behind.
+ * @param style CSS of the paper, for print only: made by script, for the page's policy allows no other that is not in
+ *   its files
  */
 export function printPaper(paper: ComponentChild, style = ''): void {
   takeAway();
@@ -29,6 +32,7 @@ export function printPaper(paper: ComponentChild, style = ''): void {
     document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== sheet);
     delete document.documentElement.dataset.paper;
   };
-  for (const sign of ['afterprint', 'pointerdown', 'keydown']) addEventListener(sign, () => takeAway(), { signal: over.signal, capture: true });
+  for (const sign of ['afterprint', 'pointerdown', 'keydown'])
+    addEventListener(sign, () => takeAway(), { signal: over.signal, capture: true });
   print();
 }

@@ -14,13 +14,21 @@ import { ground } from './placed.ts';
 /** Hatches the ground on which the pot may not stand, and says of a tapped point why. */
 export function BarredGround() {
   const said = useSignal<string | null>(null);
-  useEffect(() => () => {
-    barredRings.value = [];
-    askedPoint.value = null;
-  }, []);
+  useEffect(
+    () => () => {
+      barredRings.value = [];
+      askedPoint.value = null;
+    },
+    [],
+  );
   useSignalEffect(() => {
     const answer = ground.value.shown?.value;
-    barredRings.value = answer ? stripsOf(answer.barred.map(({ at }) => at), answer.step) : [];
+    barredRings.value = answer
+      ? stripsOf(
+          answer.barred.map(({ at }) => at),
+          answer.step,
+        )
+      : [];
   });
   // A tap on the ground asks at once; the button asks for whoever has the cross or the keys.
   useSignalEffect(() => {
@@ -44,11 +52,22 @@ export function BarredGround() {
   return (
     <section class="barred-ground" aria-label="Hatched ground">
       <h2>Hatched ground</h2>
-      <p>There it may not stand. Tap it to hear why, or <button type="button" onClick={ask}>ask about a place</button></p>
+      <p>
+        There it may not stand. Tap it to hear why, or{' '}
+        <button type="button" onClick={ask}>
+          ask about a place
+        </button>
+      </p>
       {said.value !== null && <p class="said">{said.value}</p>}
       <details>
-      <summary>Every reason, and how much ground it takes</summary>
-      <ul>{reasons.map(([reason, area]) => <li key={reason}>{sentenceCase(reason)} ({formatArea(area, units.value)})</li>)}</ul>
+        <summary>Every reason, and how much ground it takes</summary>
+        <ul>
+          {reasons.map(([reason, area]) => (
+            <li key={reason}>
+              {sentenceCase(reason)} ({formatArea(area, units.value)})
+            </li>
+          ))}
+        </ul>
       </details>
     </section>
   );

@@ -8,7 +8,9 @@ import { heat } from '../../state/results.ts';
 import { openOptionId, haveMoved, putBack, tryThere, withPotThere } from './place-edits.ts';
 import { elsewhere, followPot, isRough, potAt, there } from './there.ts';
 
-/** The pot where it is on the drawing, also while it is dragged; and its place as numbers, for whoever does not drag. */
+/**
+ * The pot where it is on the drawing, also while it is dragged; and its place as numbers, for whoever does not drag.
+ */
 export function Now({ pot }: { readonly pot: FeatureOf<'plant'> }) {
   useEffect(followPot, []);
   useEffect(() => {
@@ -23,19 +25,40 @@ export function Now({ pot }: { readonly pot: FeatureOf<'plant'> }) {
   const reason = there.value?.reason ?? null;
   return (
     <section class="pot-now" aria-label="Where it is on the drawing" aria-busy={rough}>
-      {plant && <p class="finding">{rough && '~ '}{elsewhere.value && `Tried there${openOptionId.value === null ? '' : `, in option ${openOptionId.value}`}. `}{plant.sentence}</p>}
-      {reason !== null && <p class="said problem" role="status">It may not stand there: {reason}.</p>}
+      {plant && (
+        <p class="finding">
+          {rough && '~ '}
+          {elsewhere.value && `Tried there${openOptionId.value === null ? '' : `, in option ${openOptionId.value}`}. `}
+          {plant.sentence}
+        </p>
+      )}
+      {reason !== null && (
+        <p class="said problem" role="status">
+          It may not stand there: {reason}.
+        </p>
+      )}
       {elsewhere.value && at !== null && openOptionId.value !== null && (
         <p class="paper-buttons">
-          <button type="button" onClick={() => haveMoved(pot, at, null)}>I have moved it there</button>
-          <button type="button" onClick={() => putBack(pot)}>Put it back</button>
+          <button type="button" onClick={() => haveMoved(pot, at, null)}>
+            I have moved it there
+          </button>
+          <button type="button" onClick={() => putBack(pot)}>
+            Put it back
+          </button>
         </p>
       )}
       <details>
         <summary>Drag it on the drawing, or type where</summary>
         {at && (
           <div class="pot-place">
-            {([0, 1] as const).map((axis) => <NumberBox key={axis} field={coordinateField(axis)} value={at[axis]} onChange={(value) => (tryThere(pot.id, withCoordinate(at, axis, value ?? 0), 'now'), null)} />)}
+            {([0, 1] as const).map((axis) => (
+              <NumberBox
+                key={axis}
+                field={coordinateField(axis)}
+                value={at[axis]}
+                onChange={(value) => (tryThere(pot.id, withCoordinate(at, axis, value ?? 0), 'now'), null)}
+              />
+            ))}
             <NudgePad onNudge={([dx, dy]) => tryThere(pot.id, [rounded(at[0] + dx), rounded(at[1] + dy)], 'merge')} />
           </div>
         )}

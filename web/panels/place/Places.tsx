@@ -18,14 +18,29 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
   });
   const { shown, working, problems } = places.value;
   const result = shown?.value.plant === chosen.id ? shown.value : null;
-  if (problems.length > 0) return <>{problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}</>;
-  if (!result) return working ? <p class="quiet" role="status">Trying every place on the ground…</p> : null;
+  if (problems.length > 0)
+    return (
+      <>
+        {problems.map(({ message }) => (
+          <p key={message} class="said problem" role="alert">
+            {message}
+          </p>
+        ))}
+      </>
+    );
+  if (!result)
+    return working ? (
+      <p class="quiet" role="status">
+        Trying every place on the ground…
+      </p>
+    ) : null;
 
   /** A card that has come to rest is the chosen one, and the drawing goes there. */
   function onRest(): void {
     const list = cards.current;
     if (!list || list.scrollWidth <= list.clientWidth) return;
-    const spot = result?.spots[Math.round((list.scrollLeft / (list.scrollWidth - list.clientWidth)) * (result.spots.length - 1))];
+    const spot =
+      result?.spots[Math.round((list.scrollLeft / (list.scrollWidth - list.clientWidth)) * (result.spots.length - 1))];
     if (!spot || spot.rank === open.value) return;
     open.value = spot.rank;
     showOnMap(spot.at);
@@ -43,18 +58,39 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
     <section aria-label="Best places" aria-busy={working !== null}>
       <h2>Best places</h2>
       <nav class="spot-pages" aria-label="Places, a card each">
-        <button type="button" disabled={open.value <= 1} onClick={() => leaf(-1)}>‹ Better</button>
-        <span>{open.value} of {result.spots.length}</span>
-        <button type="button" disabled={open.value >= result.spots.length} onClick={() => leaf(1)}>Next ›</button>
+        <button type="button" disabled={open.value <= 1} onClick={() => leaf(-1)}>
+          ‹ Better
+        </button>
+        <span>
+          {open.value} of {result.spots.length}
+        </span>
+        <button type="button" disabled={open.value >= result.spots.length} onClick={() => leaf(1)}>
+          Next ›
+        </button>
       </nav>
       <ol ref={cards} class="pot-spots" onScrollEnd={onRest}>
-        {result.spots.map((spot) => <Spot key={spot.rank} pot={chosen} spot={spot} chosen={open.value === spot.rank} onChoose={() => (open.value = open.value === spot.rank ? 0 : spot.rank)} />)}
+        {result.spots.map((spot) => (
+          <Spot
+            key={spot.rank}
+            pot={chosen}
+            spot={spot}
+            chosen={open.value === spot.rank}
+            onChoose={() => (open.value = open.value === spot.rank ? 0 : spot.rank)}
+          />
+        ))}
       </ol>
-      {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
+      {result.notes.map((note) => (
+        <p key={note} class="said">
+          {note}
+        </p>
+      ))}
       {result.winterBest && (
         <p class="winter-best">
-          Winter apart ({dayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day, is at the place marked W, {result.winterBest.where}.{' '}
-          <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>Show place W on the drawing</button>
+          Winter apart ({dayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day, is at
+          the place marked W, {result.winterBest.where}.{' '}
+          <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>
+            Show place W on the drawing
+          </button>
         </p>
       )}
       {result.swaps.length > 0 && <Swaps pot={chosen} swaps={result.swaps} />}
@@ -63,25 +99,49 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
 }
 
 function marksOf({ spots, winterBest }: PlaceResult, open: number): typeof numberedMarks.value {
-  const best = spots.map(({ at, rank, stay, sentence }) => ({ at, label: String(rank), title: `${rank}${stay ? ', where it stands' : ''}: ${sentence}`, chosen: rank === open }));
-  return winterBest ? [...best, { at: winterBest.at, label: 'W', title: `Most winter sun: ${winterBest.sunHours.toFixed(1)} h a day` }] : best;
+  const best = spots.map(({ at, rank, stay, sentence }) => ({
+    at,
+    label: String(rank),
+    title: `${rank}${stay ? ', where it stands' : ''}: ${sentence}`,
+    chosen: rank === open,
+  }));
+  return winterBest
+    ? [...best, { at: winterBest.at, label: 'W', title: `Most winter sun: ${winterBest.sunHours.toFixed(1)} h a day` }]
+    : best;
 }
 
 function Swaps({ pot: chosen, swaps }: { readonly pot: FeatureOf<'plant'>; readonly swaps: readonly PotSwap[] }) {
   const into = openOptionId.value === null ? 'a new option' : `option ${openOptionId.value}`;
   const swap = (id: string): void => {
     const other = featureOf(plan.value, id);
-    if (other?.kind === 'plant') putInOption([[chosen, other.at], [other, chosen.at]]);
+    if (other?.kind === 'plant')
+      putInOption([
+        [chosen, other.at],
+        [other, chosen.at],
+      ]);
   };
   return (
     <>
       <h3>Or let two pots change places</h3>
-      <ul class="swaps">{swaps.map(({ with: other, sentence }) => <li key={other}>{sentence} <button type="button" onClick={() => swap(other)}>Change them in {into}</button></li>)}</ul>
+      <ul class="swaps">
+        {swaps.map(({ with: other, sentence }) => (
+          <li key={other}>
+            {sentence}{' '}
+            <button type="button" onClick={() => swap(other)}>
+              Change them in {into}
+            </button>
+          </li>
+        ))}
+      </ul>
     </>
   );
 }
 
 /** "15 Jan" of "01-15". */
 function dayWords(monthDay: string): string {
-  return new Date(`2001-${monthDay}T00:00Z`).toLocaleDateString(undefined, { day: 'numeric', month: 'short', timeZone: 'UTC' });
+  return new Date(`2001-${monthDay}T00:00Z`).toLocaleDateString(undefined, {
+    day: 'numeric',
+    month: 'short',
+    timeZone: 'UTC',
+  });
 }

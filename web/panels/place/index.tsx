@@ -30,26 +30,55 @@ export function PlaceCard() {
   }, []);
   useSignalEffect(() => {
     const name = pot.value && calledOf(pot.value);
-    cardNext.value = name === null ? null : elsewhere.value ? { text: `Carry ${name} there, then say so.` } : { text: `Drag ${name} about, or take place 1.` };
+    cardNext.value =
+      name === null
+        ? null
+        : elsewhere.value
+          ? { text: `Carry ${name} there, then say so.` }
+          : { text: `Drag ${name} about, or take place 1.` };
   });
   const chosen = pot.value;
-  if (chosen === null) return <p>There is no pot on the plan. Draw one with the Pot tool, or tick “In a pot” in a plant’s numbers. <button type="button" onClick={() => goToStage('draw')}>Draw a pot</button></p>;
+  if (chosen === null)
+    return (
+      <p>
+        There is no pot on the plan. Draw one with the Pot tool, or tick “In a pot” in a plant’s numbers.{' '}
+        <button type="button" onClick={() => goToStage('draw')}>
+          Draw a pot
+        </button>
+      </p>
+    );
   const moved = justMoved.value?.pot === chosen.id ? justMoved.value : null;
   return (
     <div class="place-card">
       <div class="pot-choice">
-        <ChoiceBox label="Which pot?" value={chosen.id} choices={Object.fromEntries(pots.value.map((each) => [each.id, calledOf(each)]))} onChange={(id) => id !== undefined && choosePot(id)} />
+        <ChoiceBox
+          label="Which pot?"
+          value={chosen.id}
+          choices={Object.fromEntries(pots.value.map((each) => [each.id, calledOf(each)]))}
+          onChange={(id) => id !== undefined && choosePot(id)}
+        />
         <Weight pot={chosen} />
       </div>
       <Now key={chosen.id} pot={chosen} />
-      {moved && <HardeningDates hardening={moved.hardening} from={moved.date} title="It stands in more sun now: get it used to it" />}
+      {moved && (
+        <HardeningDates
+          hardening={moved.hardening}
+          from={moved.date}
+          title="It stands in more sun now: get it used to it"
+        />
+      )}
       <Places pot={chosen} />
       <BarredGround />
       <details class="cautions">
         <summary>Before it is carried</summary>
         <ul>
-          <li>A pot of 0.5 m holds over 60 kg when wet. Let it dry a little, take a trolley or a second person, lift with the knees, and keep out of the midday heat.</li>
-          {cautionsFor(['heat']).map(({ id, text }) => <li key={id}>{text}</li>)}
+          <li>
+            A pot of 0.5 m holds over 60 kg when wet. Let it dry a little, take a trolley or a second person, lift with
+            the knees, and keep out of the midday heat.
+          </li>
+          {cautionsFor(['heat']).map(({ id, text }) => (
+            <li key={id}>{text}</li>
+          ))}
         </ul>
       </details>
     </div>
@@ -58,5 +87,13 @@ export function PlaceCard() {
 
 /** Who can move it: nothing else rules a place out for its weight. */
 function Weight({ pot }: { readonly pot: FeatureOf<'plant'> }) {
-  return <ChoiceBox label="Can it be moved?" value={pot.move} none="not said" choices={MOVES} onChange={(move) => change(pot.id, `Say how ${calledOf(pot)} can be moved`, { move })} />;
+  return (
+    <ChoiceBox
+      label="Can it be moved?"
+      value={pot.move}
+      none="not said"
+      choices={MOVES}
+      onChange={(move) => change(pot.id, `Say how ${calledOf(pot)} can be moved`, { move })}
+    />
+  );
 }

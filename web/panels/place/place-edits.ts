@@ -10,17 +10,26 @@ import { plan } from '../../state/yard.ts';
 import { freshOptionId } from '../try/option-edits.ts';
 
 /** The option in which pots are tried elsewhere; `null`: none is open, the next is a new one. */
-export const openOptionId = computed(() => plan.value.options?.find(({ id }) => id === shownOptions.value[0])?.id ?? null);
+export const openOptionId = computed(
+  () => plan.value.options?.find(({ id }) => id === shownOptions.value[0])?.id ?? null,
+);
 
 /** The hardening of the move just made, kept while the card is open. */
-export const justMoved = signal<{ readonly pot: string; readonly date: CivilDate; readonly hardening: Hardening } | null>(null);
+export const justMoved = signal<{
+  readonly pot: string;
+  readonly date: CivilDate;
+  readonly hardening: Hardening;
+} | null>(null);
 
 function potOf(id: string): FeatureOf<'plant'> | null {
   const feature = featureOf(plan.value, id);
   return feature?.kind === 'plant' && feature.container ? feature : null;
 }
 
-function withMoves(moves: readonly (readonly [pot: FeatureOf<'plant'>, at: PlanPoint])[]): { readonly next: Plan; readonly id: string } {
+function withMoves(moves: readonly (readonly [pot: FeatureOf<'plant'>, at: PlanPoint])[]): {
+  readonly next: Plan;
+  readonly id: string;
+} {
   const id = openOptionId.value ?? freshOptionId(plan.value);
   const name = `${moves.map(([pot]) => calledOf(pot)).join(' and ')} moved`;
   const base = openOptionId.value === null ? addOption(plan.value, { id, name }) : plan.value;
@@ -47,13 +56,17 @@ export function putInOption(moves: readonly (readonly [pot: FeatureOf<'plant'>, 
   const names = moves.map(([pot]) => calledOf(pot)).join(' and ');
   if (!commitEdit(`Put ${names} elsewhere in option ${id}`, next)) return;
   shownOptions.value = [id];
-  say(`${names} ${moves.length === 1 ? 'stands' : 'stand'} there in option ${id}. The yard itself is as it was until you have moved ${moves.length === 1 ? 'it' : 'them'}.`);
+  say(
+    `${names} ${moves.length === 1 ? 'stands' : 'stand'} there in option ${id}. The yard itself is as it was ` +
+      `until you have moved ${moves.length === 1 ? 'it' : 'them'}.`,
+  );
 }
 
 /** In the open option the pot stands again where it stands in the yard. */
 export function putBack(pot: FeatureOf<'plant'>): void {
   const id = openOptionId.value;
-  if (id !== null) commitEdit(`Put ${calledOf(pot)} back in option ${id}`, moveInOption(plan.value, id, pot.id, undefined));
+  if (id !== null)
+    commitEdit(`Put ${calledOf(pot)} back in option ${id}`, moveInOption(plan.value, id, pot.id, undefined));
 }
 
 /** The pot stands there now: the yard and its diary say so, in one step. */
@@ -61,7 +74,12 @@ export function haveMoved(pot: FeatureOf<'plant'>, at: PlanPoint, hardening: Har
   const name = calledOf(pot);
   const date: CivilDate = siteClock(plan.value.site.timeZone).slice(0, 10);
   const moved = changeFeature(plan.value, pot.id, { at });
-  const next = appendJournal(moved, { date, what: 'moved', feature: pot.id, text: `From ${words(pot.at)} to ${words(at)}.` });
+  const next = appendJournal(moved, {
+    date,
+    what: 'moved',
+    feature: pot.id,
+    text: `From ${words(pot.at)} to ${words(at)}.`,
+  });
   if (!commitEdit(`Move ${name}`, next)) return;
   shownOptions.value = [];
   justMoved.value = hardening && { pot: pot.id, date, hardening };

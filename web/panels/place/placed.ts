@@ -8,12 +8,17 @@ import { plan } from '../../state/yard.ts';
 
 /** Every pot of the yard that can be chosen. */
 export const pots: ReadonlySignal<readonly FeatureOf<'plant'>[]> = computed(() =>
-  plan.value.features.filter((feature): feature is FeatureOf<'plant'> => feature.kind === 'plant' && feature.container === true),
+  plan.value.features.filter(
+    (feature): feature is FeatureOf<'plant'> => feature.kind === 'plant' && feature.container === true,
+  ),
 );
 
 const asked = signal<string | null>(null);
 
-/** The pot whose places are looked for: the one chosen on the drawing, else the last chosen, else the first that is worth most. */
+/**
+ * The pot whose places are looked for: the one chosen on the drawing, else the last chosen, else the first that is
+ * worth most.
+ */
 export const pot: ReadonlySignal<FeatureOf<'plant'> | null> = computed(() => {
   const onMap = pots.value.find(({ id }) => selection.value.includes(id));
   const worthiest = pots.value.toSorted((a, b) => (b.worth ?? 1) - (a.worth ?? 1))[0];
@@ -25,6 +30,8 @@ export function choosePot(id: string): void {
   selection.value = [id];
 }
 
-const question = computed(() => (stage.value === 'place' && pot.value ? { plan: drawnPlan.value, plant: pot.value.id } : null));
+const question = computed(() =>
+  stage.value === 'place' && pot.value ? { plan: drawnPlan.value, plant: pot.value.id } : null,
+);
 export const places = liveAnswer('place', () => question.value);
 export const ground = liveAnswer('ground', () => question.value);

@@ -28,17 +28,29 @@ export const elsewhere = computed(() => potAt.value !== null && !same(potAt.valu
 
 const question = computed<PotThereArgs | null>(() => {
   const [chosen, at] = [pot.value, potAt.value];
-  if (stage.value !== 'place' || chosen === null || at === null || (!elsewhere.value && preview.value === null)) return null;
-  return { plan: { ...yardPlan.value, features: drawnPlan.value.features }, plant: chosen.id, at, period: period.value };
+  if (stage.value !== 'place' || chosen === null || at === null || (!elsewhere.value && preview.value === null))
+    return null;
+  return {
+    plan: { ...yardPlan.value, features: drawnPlan.value.features },
+    plant: chosen.id,
+    at,
+    period: period.value,
+  };
 });
 
 const answered = signal<PotThere | null>(null);
 
 /** How the pot fares where it is held or stands in the option; rough while it moves. */
 export const there = computed(() => (question.value === null ? null : answered.value));
-export const isRough = computed(() => preview.value !== null || (question.value !== null && !same(there.value?.at, potAt.value)) || (question.value === null && isStale(heat.value)));
+export const isRough = computed(
+  () =>
+    preview.value !== null ||
+    (question.value !== null && !same(there.value?.at, potAt.value)) ||
+    (question.value === null && isStale(heat.value)),
+);
 
 export function followPot(): () => void {
-  const ask = (args: PotThereArgs): Promise<Outcome<PotThere>> => trialBridge.call('potThere', args, { weather: weatherInUse.peek() }) as Promise<Outcome<PotThere>>;
+  const ask = (args: PotThereArgs): Promise<Outcome<PotThere>> =>
+    trialBridge.call('potThere', args, { weather: weatherInUse.peek() }) as Promise<Outcome<PotThere>>;
   return followNewest(question, ask, answered);
 }

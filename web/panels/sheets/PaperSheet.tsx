@@ -8,30 +8,72 @@ import { SheetDrawing } from './SheetDrawing.tsx';
 export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
   return (
     <div class="paper-only field-sheet">
-      <h1>Field sheet: <bdi>{sheet.title}</bdi></h1>
-      <p>Made {sheet.days[0]?.date}{plan.value.climate.from === 'rough' ? ' · rough climate' : ''}. Write into the boxes; the numbers are those on the drawing and on the screen.</p>
-      {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <p key={id}><strong>{text}</strong></p>)}
+      <h1>
+        Field sheet: <bdi>{sheet.title}</bdi>
+      </h1>
+      <p>
+        Made {sheet.days[0]?.date}
+        {plan.value.climate.from === 'rough' ? ' · rough climate' : ''}. Write into the boxes; the numbers are those on
+        the drawing and on the screen.
+      </p>
+      {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+        <p key={id}>
+          <strong>{text}</strong>
+        </p>
+      ))}
       <SheetDrawing plan={plan.value} blanks={sheet.blanks} />
-      {sheet.pace && <p>Steps: {sheet.pace.steps} of yours are {formatLength(sheet.pace.length, units.value)}.</p>}
+      {sheet.pace && (
+        <p>
+          Steps: {sheet.pace.steps} of yours are {formatLength(sheet.pace.length, units.value)}.
+        </p>
+      )}
       <table class="new-page sheet-blanks">
         <caption>What is guessed or missing</caption>
-        <thead><tr><th scope="col">No.</th><th scope="col">What</th><th scope="col">Until now</th><th scope="col">Found</th><th scope="col">Minute</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">No.</th>
+            <th scope="col">What</th>
+            <th scope="col">Until now</th>
+            <th scope="col">Found</th>
+            <th scope="col">Minute</th>
+          </tr>
+        </thead>
         <tbody>
           {sheet.blanks.map(({ id, number, label, now, ways }) => (
-            <tr key={id}><td>{number}</td><td><bdi>{label}</bdi><small>{ways}</small></td><td>{now ?? 'nothing'}</td><td class="sheet-box" /><td class="sheet-box" /></tr>
+            <tr key={id}>
+              <td>{number}</td>
+              <td>
+                <bdi>{label}</bdi>
+                <small>{ways}</small>
+              </td>
+              <td>{now ?? 'nothing'}</td>
+              <td class="sheet-box" />
+              <td class="sheet-box" />
+            </tr>
           ))}
         </tbody>
       </table>
       <div class="new-page">
         <h2>Shadows of a 1 m stick</h2>
-        <p>Direction clockwise from the drawing's top, on level ground. Clocks of {plan.value.site.timeZone}. The dial is turned as the drawing is; a line each half hour, rings 1, 2 and 3 m.</p>
-        <div class="sheet-days">{sheet.days.map((day) => <ShadowDay key={day.date} day={day} />)}</div>
+        <p>
+          Direction clockwise from the drawing's top, on level ground. Clocks of {plan.value.site.timeZone}. The dial is
+          turned as the drawing is; a line each half hour, rings 1, 2 and 3 m.
+        </p>
+        <div class="sheet-days">
+          {sheet.days.map((day) => (
+            <ShadowDay key={day.date} day={day} />
+          ))}
+        </div>
       </div>
       <div class="new-page">
         <h2>Ruled paper, a square 1 m</h2>
         <svg class="sheet-ruled" viewBox="0 0 18 22" aria-hidden="true">
-          {Array.from({ length: 19 }, (_, k) => <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1="0" y2="22" />)}
-          {Array.from({ length: 23 }, (_, k) => <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1="0" x2="18" />)}
+          {Array.from({ length: 19 }, (_, k) => (
+            <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1="0" y2="22" />
+          ))}
+          {Array.from({ length: 23 }, (_, k) => (
+            <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1="0" x2="18" />
+          ))}
         </svg>
       </div>
     </div>
@@ -39,15 +81,40 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
 }
 
 function ShadowDay({ day: { title, shadows, northTimes } }: { readonly day: SheetDay }) {
-  const marks = shadows.map(({ clock, bearing, length }) => ({ clock: Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3)), bearing, length }));
+  const marks = shadows.map(({ clock, bearing, length }) => ({
+    clock: Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3)),
+    bearing,
+    length,
+  }));
   return (
     <div>
-      <StickDial marks={marks} now={null} up={upBearingOf(plan.value)} clock="24" finding={`Shadows of a 1 m stick, ${title}`} />
+      <StickDial
+        marks={marks}
+        now={null}
+        up={upBearingOf(plan.value)}
+        clock="24"
+        finding={`Shadows of a 1 m stick, ${title}`}
+      />
       <table>
-        <caption>{title}{northTimes.length > 0 && `: north best ${northTimes.map(({ from, to }) => `${from} to ${to}`).join(', ')}`}</caption>
-        <thead><tr><th scope="col">Time</th><th scope="col">Direction</th><th scope="col">Length</th></tr></thead>
+        <caption>
+          {title}
+          {northTimes.length > 0 && `: north best ${northTimes.map(({ from, to }) => `${from} to ${to}`).join(', ')}`}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Time</th>
+            <th scope="col">Direction</th>
+            <th scope="col">Length</th>
+          </tr>
+        </thead>
         <tbody>
-          {shadows.map(({ clock, direction, length }) => <tr key={clock}><th scope="row">{clock}</th><td>{direction.toFixed(0)}°</td><td>{formatLength(length, units.value)}</td></tr>)}
+          {shadows.map(({ clock, direction, length }) => (
+            <tr key={clock}>
+              <th scope="row">{clock}</th>
+              <td>{direction.toFixed(0)}°</td>
+              <td>{formatLength(length, units.value)}</td>
+            </tr>
+          ))}
         </tbody>
       </table>
     </div>

@@ -8,7 +8,10 @@ const MARGIN = 1;
 /** The yard in black on ruled paper, 1 m a square, with the number of each blank beside its thing. */
 export function SheetDrawing({ plan, blanks }: { readonly plan: Plan; readonly blanks: readonly Blank[] }) {
   const { boundary } = plan.site;
-  const points = [...boundary, ...plan.features.filter(({ kind }) => kind !== 'eye' && kind !== 'building').flatMap(pointsOf)];
+  const points = [
+    ...boundary,
+    ...plan.features.filter(({ kind }) => kind !== 'eye' && kind !== 'building').flatMap(pointsOf),
+  ];
   const left = Math.floor(Math.min(...points.map((point) => point[0]))) - MARGIN;
   const right = Math.ceil(Math.max(...points.map((point) => point[0]))) + MARGIN;
   const foot = Math.floor(Math.min(...points.map((point) => point[1]))) - MARGIN;
@@ -20,19 +23,34 @@ export function SheetDrawing({ plan, blanks }: { readonly plan: Plan; readonly b
   const height = top - foot;
   const letter = Math.max(width, height) / 38;
   return (
-    <svg class="sheet-drawing" viewBox={`0 0 ${width} ${height + 2 * letter}`} role="img" aria-label={`The yard on a grid of 1 m, with the numbers of ${blanks.filter(({ at }) => at).length} blanks`}>
-      {Array.from({ length: Math.round(width / GRID) + 1 }, (_, k) => <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1={0} y2={height} />)}
-      {Array.from({ length: Math.round(height / GRID) + 1 }, (_, k) => <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1={0} x2={width} />)}
+    <svg
+      class="sheet-drawing"
+      viewBox={`0 0 ${width} ${height + 2 * letter}`}
+      role="img"
+      aria-label={`The yard on a grid of 1 m, with the numbers of ${blanks.filter(({ at }) => at).length} blanks`}
+    >
+      {Array.from({ length: Math.round(width / GRID) + 1 }, (_, k) => (
+        <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1={0} y2={height} />
+      ))}
+      {Array.from({ length: Math.round(height / GRID) + 1 }, (_, k) => (
+        <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1={0} x2={width} />
+      ))}
       <polygon class="sheet-edge" points={path(boundary)} />
-      {plan.features.map((feature) => <Outline key={feature.id} feature={feature} x={x} y={y} path={path} />)}
+      {plan.features.map((feature) => (
+        <Outline key={feature.id} feature={feature} x={x} y={y} path={path} />
+      ))}
       {spreadOut(blanks, letter * 2).map(({ blank, at }) => (
         <g key={blank.id}>
           <circle class="sheet-mark" cx={x(at[0])} cy={y(at[1])} r={letter * 0.85} />
-          <text x={x(at[0])} y={y(at[1]) + letter * 0.36} font-size={letter} text-anchor="middle">{blank.number}</text>
+          <text x={x(at[0])} y={y(at[1]) + letter * 0.36} font-size={letter} text-anchor="middle">
+            {blank.number}
+          </text>
         </g>
       ))}
       <line class="sheet-scale" x1={0} x2={5} y1={height + letter * 0.5} y2={height + letter * 0.5} />
-      <text x={5 + letter * 0.4} y={height + letter * 0.9} font-size={letter}>5 m, a square 1 m</text>
+      <text x={5 + letter * 0.4} y={height + letter * 0.9} font-size={letter}>
+        5 m, a square 1 m
+      </text>
     </svg>
   );
 }

@@ -33,18 +33,38 @@ export function FieldSheetCard() {
     setProblems(wrong);
     if (plan.value !== asked || (wrong.length > 0 && next === asked)) return;
     if (!commitEdit('Take the field sheet', next)) return;
-    sheetAnswers.value = Object.fromEntries(Object.entries(answers).filter(([id]) => wrong.some(({ pointer }) => pointer === id)));
-    say(left.length === 0 ? 'Everything is measured now.' : `Taken. ${left.length} ${left.length === 1 ? 'blank is' : 'blanks are'} still open.`);
+    sheetAnswers.value = Object.fromEntries(
+      Object.entries(answers).filter(([id]) => wrong.some(({ pointer }) => pointer === id)),
+    );
+    say(
+      left.length === 0
+        ? 'Everything is measured now.'
+        : `Taken. ${left.length} ${left.length === 1 ? 'blank is' : 'blanks are'} still open.`,
+    );
   }
 
-  if (fault) return <p class="box-said fault" role="alert">{fault}</p>;
+  if (fault)
+    return (
+      <p class="box-said fault" role="alert">
+        {fault}
+      </p>
+    );
   if (!sheet) return <p>The sheet is being ruled…</p>;
   return (
     <>
       <div class="screen-only sheet-form">
-        <p>Print it, take it into the yard with a pencil, and type here what you wrote. Shadow tables are for today and tomorrow.</p>
-        <button type="button" class="main" onClick={() => print()}>Print the field sheet</button>
-        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <p key={id} class="quiet">{text}</p>)}
+        <p>
+          Print it, take it into the yard with a pencil, and type here what you wrote. Shadow tables are for today and
+          tomorrow.
+        </p>
+        <button type="button" class="main" onClick={() => print()}>
+          Print the field sheet
+        </button>
+        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+          <p key={id} class="quiet">
+            {text}
+          </p>
+        ))}
         <h2>What you wrote</h2>
         {sheet.blanks.length === 0 && <p>Nothing is guessed: every number of the plan is measured.</p>}
         {sheet.blanks.length > 0 && (
@@ -56,19 +76,46 @@ export function FieldSheetCard() {
           >
             <p class="asked-field">
               <label for="sheet-day">Day you were out</label>
-              <input id="sheet-day" type="date" value={day} onInput={(event) => (sheetDay.value = event.currentTarget.value)} />
+              <input
+                id="sheet-day"
+                type="date"
+                value={day}
+                onInput={(event) => (sheetDay.value = event.currentTarget.value)}
+              />
             </p>
             {sheet.blanks.map(({ id, number, label, now, ways, kind }) =>
               kind === 'sketch' ? (
-                <p key={id}><strong>{number}. <bdi>{label}</bdi></strong><br /><span class="quiet">Draw it on the plan.</span></p>
+                <p key={id}>
+                  <strong>
+                    {number}. <bdi>{label}</bdi>
+                  </strong>
+                  <br />
+                  <span class="quiet">Draw it on the plan.</span>
+                </p>
               ) : (
                 <div key={id} class="sheet-answer">
-                  <Field label={`${number}. ${label}`} value={answers[id] ?? ''} hint={`${now ? `Until now ${now}. ` : ''}By ${ways}${kind === 'height' ? ': 2.40, or shadow 5.2 at 10:00' : ''}.`} onInput={(text) => (sheetAnswers.value = { ...answers, [id]: text })} />
-                  {problems.filter(({ pointer }) => pointer === id).map(({ message }) => <p key={message} class="box-said fault" role="alert">{message}</p>)}
+                  <Field
+                    label={`${number}. ${label}`}
+                    value={answers[id] ?? ''}
+                    hint={
+                      `${now ? `Until now ${now}. ` : ''}By ` +
+                      `${ways}${kind === 'height' ? ': 2.40, or shadow 5.2 at 10:00' : ''}.`
+                    }
+                    onInput={(text) => (sheetAnswers.value = { ...answers, [id]: text })}
+                  />
+                  {problems
+                    .filter(({ pointer }) => pointer === id)
+                    .map(({ message }) => (
+                      <p key={message} class="box-said fault" role="alert">
+                        {message}
+                      </p>
+                    ))}
                 </div>
               ),
             )}
-            <button type="submit" class="main">Take these answers</button>
+            <button type="submit" class="main">
+              Take these answers
+            </button>
           </form>
         )}
       </div>

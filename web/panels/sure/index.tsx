@@ -10,15 +10,28 @@ import { percentWords } from '../try/words.ts';
 const FIRST_BARS = 5;
 
 /** Asked only while somebody looks, and not while something is dragged. */
-const doubts = liveAnswer('doubt', () => (aside.value === 'sure' && preview.value === null ? { plan: reckonedPlan.value, units: units.value } : null));
+const doubts = liveAnswer('doubt', () =>
+  aside.value === 'sure' && preview.value === null ? { plan: reckonedPlan.value, units: units.value } : null,
+);
 
-/** How far the harm moves with each number that is a guess, which one to measure first, and what each plant's verdict may become. */
+/**
+ * How far the harm moves with each number that is a guess, which one to measure first, and what each plant's verdict
+ * may become.
+ */
 export function SureCard() {
   const { shown, working, problems } = doubts.value;
   return (
     <div class="sure-card">
-      {problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}
-      {working && <p class="quiet" role="status">Shifting every guess by what it may be off… {percentWords(working.done)}</p>}
+      {problems.map(({ message }) => (
+        <p key={message} class="said problem" role="alert">
+          {message}
+        </p>
+      ))}
+      {working && (
+        <p class="quiet" role="status">
+          Shifting every guess by what it may be off… {percentWords(working.done)}
+        </p>
+      )}
       {shown && <Doubts result={shown.value} rough={isStale(doubts.value)} />}
     </div>
   );
@@ -27,30 +40,68 @@ export function SureCard() {
 function Doubts({ result, rough }: { readonly result: DoubtResult; readonly rough: boolean }) {
   const most = Math.max(...result.inputs.map(({ moves }) => moves), Number.MIN_VALUE);
   const moving = result.inputs.filter(({ moves }) => moves >= 0.05);
-  const list = (bars: readonly DoubtBar[]) => <ol class="doubt-bars">{bars.map((bar) => <Bar key={bar.key} bar={bar} most={most} first={bar.key === result.measureNext} />)}</ol>;
+  const list = (bars: readonly DoubtBar[]) => (
+    <ol class="doubt-bars">
+      {bars.map((bar) => (
+        <Bar key={bar.key} bar={bar} most={most} first={bar.key === result.measureNext} />
+      ))}
+    </ol>
+  );
   return (
     <div aria-busy={rough}>
-      <p class="finding">{rough && '~ '}{result.sentence}</p>
+      <p class="finding">
+        {rough && '~ '}
+        {result.sentence}
+      </p>
       <section aria-label="What hangs on each number">
         <h2>What hangs on each number</h2>
-        <p class="quiet">Each bar: how far the harm of a hot day moves, {result.harm.toFixed(0)} K·h as reckoned, if that number alone is off.</p>
+        <p class="quiet">
+          Each bar: how far the harm of a hot day moves, {result.harm.toFixed(0)} K·h as reckoned, if that number alone
+          is off.
+        </p>
         {list(moving.slice(0, FIRST_BARS))}
-        {moving.length > FIRST_BARS && <details><summary>{moving.length - FIRST_BARS} more that move it less</summary>{list(moving.slice(FIRST_BARS))}</details>}
+        {moving.length > FIRST_BARS && (
+          <details>
+            <summary>{moving.length - FIRST_BARS} more that move it less</summary>
+            {list(moving.slice(FIRST_BARS))}
+          </details>
+        )}
       </section>
       <section aria-label="Plant by plant">
         <h2>Plant by plant</h2>
-        <ul class="sentences">{result.plants.map(({ id, sentence }) => <li key={id}>{sentence}</li>)}</ul>
-        {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
+        <ul class="sentences">
+          {result.plants.map(({ id, sentence }) => (
+            <li key={id}>{sentence}</li>
+          ))}
+        </ul>
+        {result.notes.map((note) => (
+          <p key={note} class="said">
+            {note}
+          </p>
+        ))}
       </section>
       <section aria-label="Hold it against the yard">
         <h2>Hold it against the yard</h2>
-        <p>A shadow shows whether north and the heights are right. <button type="button" onClick={() => findOut('marks')}>Mark where a shadow’s edge really lies</button></p>
+        <p>
+          A shadow shows whether north and the heights are right.{' '}
+          <button type="button" onClick={() => findOut('marks')}>
+            Mark where a shadow’s edge really lies
+          </button>
+        </p>
       </section>
     </div>
   );
 }
 
-function Bar({ bar: { name, pmText, moves, feature, measurable, key }, most, first }: { readonly bar: DoubtBar; readonly most: number; readonly first: boolean }) {
+function Bar({
+  bar: { name, pmText, moves, feature, measurable, key },
+  most,
+  first,
+}: {
+  readonly bar: DoubtBar;
+  readonly most: number;
+  readonly first: boolean;
+}) {
   const drawn = feature !== null && plan.value.features.some(({ id }) => id === feature);
   const measure = (): void => {
     selection.value = [feature!];
@@ -58,11 +109,24 @@ function Bar({ bar: { name, pmText, moves, feature, measurable, key }, most, fir
   };
   return (
     <li class={first ? 'doubt-bar first' : 'doubt-bar'}>
-      <span class="doubt-name">{name}, ± {pmText}</span> <span class="doubt-moves">{moves.toFixed(1)} K·h</span>
-      <svg class="doubt-length" aria-hidden="true" viewBox="0 0 100 1" preserveAspectRatio="none"><rect width={(100 * moves) / most} height="1" /></svg>
+      <span class="doubt-name">
+        {name}, ± {pmText}
+      </span>{' '}
+      <span class="doubt-moves">{moves.toFixed(1)} K·h</span>
+      <svg class="doubt-length" aria-hidden="true" viewBox="0 0 100 1" preserveAspectRatio="none">
+        <rect width={(100 * moves) / most} height="1" />
+      </svg>
       {first && <strong>Measure this first. </strong>}
-      {measurable && drawn && <button type="button" onClick={measure}>To its numbers</button>}
-      {key === 'site.upBearing' && <button type="button" onClick={() => findOut('north')}>Find north</button>}
+      {measurable && drawn && (
+        <button type="button" onClick={measure}>
+          To its numbers
+        </button>
+      )}
+      {key === 'site.upBearing' && (
+        <button type="button" onClick={() => findOut('north')}>
+          Find north
+        </button>
+      )}
     </li>
   );
 }

@@ -1,5 +1,14 @@
 import { useState } from 'preact/hooks';
-import { CLIMATE_TYPES, askedMonth, formatTemperature, likelyClimate, parseTemperature, roughClimate, setClimate, setClimateMonth } from '../../../engine/index.ts';
+import {
+  CLIMATE_TYPES,
+  askedMonth,
+  formatTemperature,
+  likelyClimate,
+  parseTemperature,
+  roughClimate,
+  setClimate,
+  setClimateMonth,
+} from '../../../engine/index.ts';
 import { MONTHS } from '../../app/words.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { isTexts, keptForYard } from '../../state/kept.ts';
@@ -22,18 +31,34 @@ export function ClimateHelper() {
   const { climate } = plan.value;
   return (
     <>
-      <p><strong>{FROM[climate.from ?? 'months']}.</strong> {climate.source}</p>
+      <p>
+        <strong>{FROM[climate.from ?? 'months']}.</strong> {climate.source}
+      </p>
       <h3>By month</h3>
-      <p>Mean daily high and low, from your weather service's page. A typed month makes the climate yours{climate.from === 'file' && ', and takes the weather file off'}.</p>
+      <p>
+        Mean daily high and low, from your weather service's page. A typed month makes the climate yours
+        {climate.from === 'file' && ', and takes the weather file off'}.
+      </p>
       <table class="months">
-        <thead><tr><th scope="col">Month</th><th scope="col">High</th><th scope="col">Low</th></tr></thead>
+        <thead>
+          <tr>
+            <th scope="col">Month</th>
+            <th scope="col">High</th>
+            <th scope="col">Low</th>
+          </tr>
+        </thead>
         <tbody>
-          {MONTHS.map((name, index) => <MonthRow key={name} name={name} month={index + 1} />)}
+          {MONTHS.map((name, index) => (
+            <MonthRow key={name} name={name} month={index + 1} />
+          ))}
         </tbody>
       </table>
       <Hottest />
       <h3>From a weather file</h3>
-      <p>A year of hours as an EPW file: drop it anywhere on the page, or choose it. The yard is reckoned after its hours; its months and its hottest hour go into the plan.</p>
+      <p>
+        A year of hours as an EPW file: drop it anywhere on the page, or choose it. The yard is reckoned after its
+        hours; its months and its hottest hour go into the plan.
+      </p>
       <label class="button files-open">
         Choose a weather file…
         <input
@@ -64,7 +89,10 @@ function MonthRow({ name, month }: { readonly name: string; readonly month: numb
     const low = parseTemperature(shown('low'), units.value);
     // The other box of a new month is still to come.
     if (shown('high').trim() === '' || shown('low').trim() === '') return;
-    if (high === null || low === null || high > 58 || low < -40) return setFault(`${name}: "${high === null ? shown('high') : shown('low')}" is no mean temperature such as 36 °C.`);
+    if (high === null || low === null || high > 58 || low < -40)
+      return setFault(
+        `${name}: "${high === null ? shown('high') : shown('low')}" is no mean temperature such as 36 °C.`,
+      );
     if (low >= high) return setFault(`${name}: a low of ${low} °C is not below a high of ${high} °C.`);
     setFault(null);
     const { [`${month}/high`]: _, [`${month}/low`]: __, ...rest } = typedMonths.value;
@@ -79,8 +107,22 @@ function MonthRow({ name, month }: { readonly name: string; readonly month: numb
       <th scope="row">{name}</th>
       {(['high', 'low'] as const).map((key) => (
         <td key={key}>
-          <input aria-label={`${name}: mean daily ${key}`} type="text" autocomplete="off" value={shown(key)} onInput={(event) => (typedMonths.value = { ...typedMonths.value, [`${month}/${key}`]: event.currentTarget.value })} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
-          {key === 'low' && fault && <p class="box-said fault" role="alert">{fault}</p>}
+          <input
+            aria-label={`${name}: mean daily ${key}`}
+            type="text"
+            autocomplete="off"
+            value={shown(key)}
+            onInput={(event) =>
+              (typedMonths.value = { ...typedMonths.value, [`${month}/${key}`]: event.currentTarget.value })
+            }
+            onBlur={take}
+            onKeyDown={(event) => event.key === 'Enter' && take()}
+          />
+          {key === 'low' && fault && (
+            <p class="box-said fault" role="alert">
+              {fault}
+            </p>
+          )}
         </td>
       ))}
     </tr>
@@ -95,7 +137,11 @@ function Hottest() {
     if (typed === undefined) return;
     const high = parseTemperature(typed, units.value);
     const least = Math.max(...climate.months.map((row) => row.high));
-    if (high === null || high > 60 || high < least) return setFault(`"${typed}" must be from ${formatTemperature(least, units.value)}, the hottest month's high, to ${formatTemperature(60, units.value)}.`);
+    if (high === null || high > 60 || high < least)
+      return setFault(
+        `"${typed}" must be from ${formatTemperature(least, units.value)}, the hottest month's high, to ` +
+          `${formatTemperature(60, units.value)}.`,
+      );
     setFault(null);
     typedMonths.value = rest;
     commitEdit('Set the hottest day', setClimate(plan.value, { heatwaveHigh: high }));
@@ -103,8 +149,20 @@ function Hottest() {
   return (
     <p class="asked-field">
       <label for="hottest-day">High of the hottest day of most years</label>
-      <input id="hottest-day" type="text" autocomplete="off" value={typed ?? formatTemperature(climate.heatwaveHigh, units.value, 1)} onInput={(event) => (typedMonths.value = { ...rest, hottest: event.currentTarget.value })} onBlur={take} onKeyDown={(event) => event.key === 'Enter' && take()} />
-      {fault && <span class="box-said fault" role="alert">{fault}</span>}
+      <input
+        id="hottest-day"
+        type="text"
+        autocomplete="off"
+        value={typed ?? formatTemperature(climate.heatwaveHigh, units.value, 1)}
+        onInput={(event) => (typedMonths.value = { ...rest, hottest: event.currentTarget.value })}
+        onBlur={take}
+        onKeyDown={(event) => event.key === 'Enter' && take()}
+      />
+      {fault && (
+        <span class="box-said fault" role="alert">
+          {fault}
+        </span>
+      )}
     </p>
   );
 }
@@ -128,19 +186,39 @@ function Rough() {
       <p class="asked-field">
         <label for="climate-type">Most like</label>
         <select id="climate-type" value={id} onChange={(event) => change({ type: event.currentTarget.value })}>
-          {CLIMATE_TYPES.map((one) => <option key={one.id} value={one.id}>{one.name}</option>)}
+          {CLIMATE_TYPES.map((one) => (
+            <option key={one.id} value={one.id}>
+              {one.name}
+            </option>
+          ))}
         </select>
       </p>
       <Field label={`Usual high in ${month}, if you know it`} value={typed.high} onInput={(high) => change({ high })} />
       <Field label={`Usual low in ${month}`} value={typed.low} onInput={(low) => change({ low })} />
-      <Field label="The hottest day last year" value={typed.hottest} hint="All three shift the type to your place." onInput={(hottest) => change({ hottest })} />
+      <Field
+        label="The hottest day last year"
+        value={typed.hottest}
+        hint="All three shift the type to your place."
+        onInput={(hottest) => change({ hottest })}
+      />
       {finding.ok ? (
         <>
-          {finding.notes.map((note) => <p key={note} class="quiet">{note}</p>)}
-          <button type="button" onClick={() => commitEdit('Take a rough climate', setClimate(plan.value, finding.value))}>Take this rough climate</button>
+          {finding.notes.map((note) => (
+            <p key={note} class="quiet">
+              {note}
+            </p>
+          ))}
+          <button
+            type="button"
+            onClick={() => commitEdit('Take a rough climate', setClimate(plan.value, finding.value))}
+          >
+            Take this rough climate
+          </button>
         </>
       ) : (
-        <p class="box-said fault" role="alert">{finding.reason}</p>
+        <p class="box-said fault" role="alert">
+          {finding.reason}
+        </p>
       )}
     </>
   );

@@ -21,20 +21,30 @@ export function CrownRay({ crown, height, tip, tangent }: Props) {
   const topLands = height / tangent;
   const differs = crown !== null && Math.abs(tip - topLands) > 0.05;
   const words = differs
-    ? `The ray to the shadow's tip, ${tip.toFixed(2)} m off, touches the crown ${touchY.toFixed(2)} m up, not at its top; the top's own shadow lies at ${topLands.toFixed(2)} m, inside the crown's.`
+    ? `The ray to the shadow's tip, ${tip.toFixed(2)} m off, touches the crown ${touchY.toFixed(2)} m up, not at ` +
+      `its top; the top's own shadow lies at ${topLands.toFixed(2)} m, inside the crown's.`
     : `The ray to the shadow's tip, ${tip.toFixed(2)} m off, passes the top.`;
   return (
     <figure class="crown-ray">
       <svg viewBox={`0 0 ${28 + across * scale} ${32 + height * scale}`} role="img" aria-label={words}>
         <line class="ray-ground" x1="4" x2={24 + across * scale} y1={y(0)} y2={y(0)} />
-        {crown ? <CrownOutline {...crown} height={height} x={x} y={y} /> : <line class="ray-post" x1={x(0)} x2={x(0)} y1={y(0)} y2={y(height)} />}
+        {crown ? (
+          <CrownOutline {...crown} height={height} x={x} y={y} />
+        ) : (
+          <line class="ray-post" x1={x(0)} x2={x(0)} y1={y(0)} y2={y(height)} />
+        )}
         {crown && <line class="ray-post" x1={x(0)} x2={x(0)} y1={y(0)} y2={y(crown.base)} />}
         {differs && <line class="ray-thought" x1={x(0)} y1={y(height)} x2={x(topLands)} y2={y(0)} />}
         <line class="ray" x1={x(touchX)} y1={y(touchY)} x2={x(tip)} y2={y(0)} />
         <circle class="ray-touch" cx={x(touchX)} cy={y(touchY)} r="4" />
-        <text x={x(tip)} y={y(0) + 14} text-anchor="end">{tip.toFixed(2)} m</text>
+        <text x={x(tip)} y={y(0) + 14} text-anchor="end">
+          {tip.toFixed(2)} m
+        </text>
       </svg>
-      <figcaption class="quiet">{words}{differs && ' Dashed: the top.'}</figcaption>
+      <figcaption class="quiet">
+        {words}
+        {differs && ' Dashed: the top.'}
+      </figcaption>
     </figure>
   );
 }
@@ -50,13 +60,39 @@ interface OutlineProps {
 
 function CrownOutline({ shape, width, base, height, x, y }: OutlineProps) {
   const r = width / 2;
-  if (shape === 'round') return <ellipse class="ray-crown" cx={x(0)} cy={y((height + base) / 2)} rx={x(r) - x(0)} ry={(y(base) - y(height)) / 2} />;
-  const points = shape === 'cone' ? [[-r, base], [0, height], [r, base]] : [[-r, base], [-r, height], [r, height], [r, base]];
+  if (shape === 'round')
+    return (
+      <ellipse
+        class="ray-crown"
+        cx={x(0)}
+        cy={y((height + base) / 2)}
+        rx={x(r) - x(0)}
+        ry={(y(base) - y(height)) / 2}
+      />
+    );
+  const points =
+    shape === 'cone'
+      ? [
+          [-r, base],
+          [0, height],
+          [r, base],
+        ]
+      : [
+          [-r, base],
+          [-r, height],
+          [r, height],
+          [r, base],
+        ];
   return <polygon class="ray-crown" points={points.map(([px, py]) => `${x(px)},${y(py)}`).join(' ')} />;
 }
 
 /** Where the ray that makes the tip touches the crown. [m] */
-function touchOf(crown: Props['crown'], height: number, tip: number, tangent: number): { touchX: number; touchY: number } {
+function touchOf(
+  crown: Props['crown'],
+  height: number,
+  tip: number,
+  tangent: number,
+): { touchX: number; touchY: number } {
   if (crown === null || crown.shape === 'cone') return { touchX: 0, touchY: height };
   if (crown.shape === 'column') return { touchX: crown.width / 2, touchY: height };
   // The nearest point of the ray to the middle, in coordinates in which the ellipsoid is a circle of radius 1.

@@ -1,4 +1,17 @@
-import { checkPace, closeWalk, formatLength, levelNotes, pacedLength, parseLength, parseNumber, parseWalk, placeFromTapes, setPartHow, setSite, withPace } from '../../../engine/index.ts';
+import {
+  checkPace,
+  closeWalk,
+  formatLength,
+  levelNotes,
+  pacedLength,
+  parseLength,
+  parseNumber,
+  parseWalk,
+  placeFromTapes,
+  setPartHow,
+  setSite,
+  withPace,
+} from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
@@ -9,13 +22,25 @@ import { taped } from './measuring.ts';
 import { PointField } from './PointField.tsx';
 import { pointOf, pointText } from './typed.ts';
 
-const typed = keptForYard('lengths', { steps: '20', length: '', walked: '', walk: '', a: '', fromA: '', b: '', fromB: '', fall: '' });
+const typed = keptForYard('lengths', {
+  steps: '20',
+  length: '',
+  walked: '',
+  walk: '',
+  a: '',
+  fromA: '',
+  b: '',
+  fromB: '',
+  fall: '',
+});
 
 function type(change: Partial<typeof typed.value>): void {
   typed.value = { ...typed.value, ...change };
 }
 
-/** Lengths without much of a tape: steps, a walk round the fence, two tapes to a point, and whether the ground is level. */
+/**
+ * Lengths without much of a tape: steps, a walk round the fence, two tapes to a point, and whether the ground is level.
+ */
 export function Lengths() {
   return (
     <>
@@ -38,13 +63,32 @@ function Pace() {
   return (
     <section aria-label="Your steps">
       <h3>Your steps</h3>
-      <p>{pace ? `${pace.steps} of your steps are ${formatLength(pace.length, units.value)}.` : 'Walk twenty steps as you always do, and measure them.'}</p>
+      <p>
+        {pace
+          ? `${pace.steps} of your steps are ${formatLength(pace.length, units.value)}.`
+          : 'Walk twenty steps as you always do, and measure them.'}
+      </p>
       <Field label="Steps" value={steps} onInput={(text) => type({ steps: text })} />
       <Field label="They cover" value={length} onInput={(text) => type({ length: text })} />
-      {finding && (finding.ok ? finding.notes.map((note) => <p key={note}>{note}</p>) : <p class="box-said fault" role="alert">{finding.reason}</p>)}
-      {finding?.ok && <button type="button" onClick={() => commitEdit('Set the pace', withPace(plan.value, finding.value))}>Keep these steps</button>}
+      {finding &&
+        (finding.ok ? (
+          finding.notes.map((note) => <p key={note}>{note}</p>)
+        ) : (
+          <p class="box-said fault" role="alert">
+            {finding.reason}
+          </p>
+        ))}
+      {finding?.ok && (
+        <button type="button" onClick={() => commitEdit('Set the pace', withPace(plan.value, finding.value))}>
+          Keep these steps
+        </button>
+      )}
       {pace && <Field label="A length in steps" value={walked} onInput={(text) => type({ walked: text })} />}
-      {paced && <p class="found-number">{formatLength(paced.value, units.value)} ± {formatLength(paced.pm, units.value)}</p>}
+      {paced && (
+        <p class="found-number">
+          {formatLength(paced.value, units.value)} ± {formatLength(paced.pm, units.value)}
+        </p>
+      )}
     </section>
   );
 }
@@ -55,17 +99,45 @@ function Walk() {
   const finding = legs?.ok && legs.value.length >= 3 ? closeWalk(legs.value) : null;
   const corners = finding?.ok ? finding.value.corrected : null;
   function take(): void {
-    if (!corners || !commitEdit('Draw the walk', setPartHow(setSite(plan.value, { boundary: corners }), 'site', 'boundary', undefined))) return;
+    if (
+      !corners ||
+      !commitEdit(
+        'Draw the walk',
+        setPartHow(setSite(plan.value, { boundary: corners }), 'site', 'boundary', undefined),
+      )
+    )
+      return;
     type({ walk: '' });
     say("The yard's edge is your walk now.");
   }
   return (
     <section aria-label="A walk round the fence">
       <h3>A walk round the fence</h3>
-      <Field label="Lengths and turns" value={text} usual="12.4 right 6.1 right 12.4 right 6.1" hint="From the lower left corner, first straight up the drawing. A turn is a quarter unless degrees follow: left 30°." onInput={(walk) => type({ walk })} />
-      {legs && !legs.ok && <p class="box-said fault" role="alert">{legs.reason}</p>}
-      {finding && (finding.ok ? finding.notes.map((note) => <p key={note}>{note}</p>) : <p class="box-said fault" role="alert">{finding.reason}</p>)}
-      {corners && <button type="button" onClick={take}>Make it the yard's edge</button>}
+      <Field
+        label="Lengths and turns"
+        value={text}
+        usual="12.4 right 6.1 right 12.4 right 6.1"
+        hint="From the lower left corner, first straight up the drawing. A turn is a quarter unless degrees follow: left 30°."
+        onInput={(walk) => type({ walk })}
+      />
+      {legs && !legs.ok && (
+        <p class="box-said fault" role="alert">
+          {legs.reason}
+        </p>
+      )}
+      {finding &&
+        (finding.ok ? (
+          finding.notes.map((note) => <p key={note}>{note}</p>)
+        ) : (
+          <p class="box-said fault" role="alert">
+            {finding.reason}
+          </p>
+        ))}
+      {corners && (
+        <button type="button" onClick={take}>
+          Make it the yard's edge
+        </button>
+      )}
     </section>
   );
 }
@@ -83,12 +155,22 @@ function Tapes() {
       <Field label="From it" value={given.fromA} onInput={(text) => type({ fromA: text })} />
       <PointField label="Other corner" value={given.b} onInput={(text) => type({ b: text })} />
       <Field label="From that" value={given.fromB} onInput={(text) => type({ fromB: text })} />
-      {finding && !finding.ok && <p class="box-said fault" role="alert">{finding.reason}</p>}
+      {finding && !finding.ok && (
+        <p class="box-said fault" role="alert">
+          {finding.reason}
+        </p>
+      )}
       {finding?.ok && (
         <>
-          {finding.notes.map((note) => <p key={note}>{note}</p>)}
+          {finding.notes.map((note) => (
+            <p key={note}>{note}</p>
+          ))}
           <p>It stands at one of these; see which on the drawing:</p>
-          {finding.value.map(({ at, pm }, index) => <button key={index} type="button" onClick={() => (pin.value = at)}>Pin {pointText(at)} (± {formatLength(pm, units.value)})</button>)}
+          {finding.value.map(({ at, pm }, index) => (
+            <button key={index} type="button" onClick={() => (pin.value = at)}>
+              Pin {pointText(at)} (± {formatLength(pm, units.value)})
+            </button>
+          ))}
         </>
       )}
     </section>
@@ -102,7 +184,13 @@ function Level() {
   return (
     <section aria-label="Is the yard level?">
       <h3>Is the yard level?</h3>
-      <Field label="Fall from one end to the other" value={fall} usual="0" hint="A hand's width does not matter." onInput={(text) => type({ fall: text })} />
+      <Field
+        label="Fall from one end to the other"
+        value={fall}
+        usual="0"
+        hint="A hand's width does not matter."
+        onInput={(text) => type({ fall: text })}
+      />
       {metres !== null && (notes.length === 0 ? <p>Level enough.</p> : notes.map((note) => <p key={note}>{note}</p>))}
     </section>
   );

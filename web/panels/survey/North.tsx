@@ -13,9 +13,16 @@ import { siteNow } from './typed.ts';
 import { useAnswer } from './use-answer.ts';
 import { WhenFields } from './WhenFields.tsx';
 
-const WAYS: Readonly<Record<Way, string>> = { shadow: "A pole's shadow", vanish: 'A wall without shadow', compass: 'A compass', picture: 'A north-up picture' };
+const WAYS: Readonly<Record<Way, string>> = {
+  shadow: "A pole's shadow",
+  vanish: 'A wall without shadow',
+  compass: 'A compass',
+  picture: 'A north-up picture',
+};
 const HOW_TO: Readonly<Record<Way, string>> = {
-  shadow: 'Stand a pole plumb (a string with a weight beside it). Mark the tip of its shadow and note the minute. A wall\'s upright end does as well.',
+  shadow:
+    'Stand a pole plumb (a string with a weight beside it). Mark the tip of its shadow and note the minute. A ' +
+    "wall's upright end does as well.",
   vanish: 'Note the minute at which a straight wall has no shadow on either side: the sun then stands over its line.',
   compass: 'Lay the compass along a line of the drawing, 2 m from steel, cars and reinforced walls.',
   picture: 'The picture under the drawing has north at its top, as pictures from above mostly have.',
@@ -28,27 +35,54 @@ export function North() {
   const kept = current.site.northFrom ?? [];
   const read = readSighting(typed);
   const fresh = 'observation' in read ? [read.observation] : [];
-  const { value, fault } = useAnswer('north', { plan: { ...current, features: [] }, observations: [...kept, ...fresh], date: typed.when.date || siteNow().date });
+  const { value, fault } = useAnswer('north', {
+    plan: { ...current, features: [] },
+    observations: [...kept, ...fresh],
+    date: typed.when.date || siteNow().date,
+  });
   const change = (next: Partial<Sighting>): void => {
     typedSighting.value = { ...typed, ...next };
   };
   const { by } = typed;
   return (
     <>
-      <p>The drawing's top now bears {upBearingOf(current).toFixed(1)}°{current.site.how?.upBearing?.by === 'guess' ? ', a guess' : ''}. 0° is true north.</p>
-      <Choices legend="Find it by" name="north-way" value={by} choices={WAYS} class="choices-ways" onChange={(next) => change({ by: next })} />
+      <p>
+        The drawing's top now bears {upBearingOf(current).toFixed(1)}°
+        {current.site.how?.upBearing?.by === 'guess' ? ', a guess' : ''}. 0° is true north.
+      </p>
+      <Choices
+        legend="Find it by"
+        name="north-way"
+        value={by}
+        choices={WAYS}
+        class="choices-ways"
+        onChange={(next) => change({ by: next })}
+      />
       <p>{HOW_TO[by]}</p>
       {by !== 'picture' && (
         <>
           {value && by === 'shadow' && <BestTimes value={value} />}
-          <PointField label={by === 'shadow' ? "Pole's foot" : 'One end of the line'} value={typed.from} onInput={(from) => change({ from })} />
-          <PointField label={by === 'shadow' ? 'Tip of its shadow' : 'Other end of the line'} value={typed.to} onInput={(to) => change({ to })} />
+          <PointField
+            label={by === 'shadow' ? "Pole's foot" : 'One end of the line'}
+            value={typed.from}
+            onInput={(from) => change({ from })}
+          />
+          <PointField
+            label={by === 'shadow' ? 'Tip of its shadow' : 'Other end of the line'}
+            value={typed.to}
+            onInput={(to) => change({ to })}
+          />
           {by === 'compass' ? (
             <Field
               label="Compass reading, from the one end to the other"
               value={typed.reading}
               usual="20°"
-              hint={value ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.` : undefined}
+              hint={
+                value
+                  ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ` +
+                    `${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.`
+                  : undefined
+              }
               onInput={(reading) => change({ reading })}
             />
           ) : (
@@ -56,9 +90,19 @@ export function North() {
           )}
         </>
       )}
-      {'lacks' in read && <p class="quiet" role="status">{read.lacks}</p>}
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
-      {value && value.findings.length === kept.length + fresh.length && <Result value={value} observations={[...kept, ...fresh]} keptCount={kept.length} />}
+      {'lacks' in read && (
+        <p class="quiet" role="status">
+          {read.lacks}
+        </p>
+      )}
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
+      {value && value.findings.length === kept.length + fresh.length && (
+        <Result value={value} observations={[...kept, ...fresh]} keptCount={kept.length} />
+      )}
       {value && by === 'shadow' && <ShadowRose shadows={value.shadows} />}
     </>
   );
@@ -67,7 +111,14 @@ export function North() {
 function BestTimes({ value: { windows } }: { readonly value: NorthAnswer }) {
   return (
     <p class="best-times">
-      {windows.length === 0 ? 'No shadow tells north this day.' : <>Works best <strong>{windows.map(({ from, to }) => `${from} to ${to}`).join(' or ')}</strong> that day.</>} Around midday the sun swings too fast.
+      {windows.length === 0 ? (
+        'No shadow tells north this day.'
+      ) : (
+        <>
+          Works best <strong>{windows.map(({ from, to }) => `${from} to ${to}`).join(' or ')}</strong> that day.
+        </>
+      )}{' '}
+      Around midday the sun swings too fast.
     </p>
   );
 }
@@ -83,9 +134,13 @@ function Result({ value: { findings, together, check }, observations, keptCount 
   const good = observations.filter((_, index) => findings[index].ok);
 
   function take(chosen: readonly NorthObservation[], bearing: { readonly value: number; readonly pm: number }): void {
-    const known: KnownBy = chosen.length > 0 && chosen.every(({ by }) => by === chosen[0].by) ? knownBy(chosen[0].by) : 'shadow';
+    const known: KnownBy =
+      chosen.length > 0 && chosen.every(({ by }) => by === chosen[0].by) ? knownBy(chosen[0].by) : 'shadow';
     const upBearing = Math.round(bearing.value * 10) / 10;
-    const next = setPartHow(setSite(plan.value, { upBearing, northFrom: chosen }), 'site', 'upBearing', { by: known, pm: Math.round(bearing.pm * 10) / 10 });
+    const next = setPartHow(setSite(plan.value, { upBearing, northFrom: chosen }), 'site', 'upBearing', {
+      by: known,
+      pm: Math.round(bearing.pm * 10) / 10,
+    });
     if (!commitEdit('Set north', next)) return;
     typedSighting.value = { ...typedSighting.value, from: '', to: '', reading: '' };
     say(`The drawing's top now bears ${upBearing.toFixed(1)}°.`);
@@ -96,26 +151,70 @@ function Result({ value: { findings, together, check }, observations, keptCount 
       <ul class="sightings">
         {findings.map((finding, index) => (
           <li key={index}>
-            <strong>{WAYS[observations[index].by]}</strong>{index < keptCount ? ' (kept)' : ''}:{' '}
-            {finding.ok ? `${finding.value.upBearing.value.toFixed(1)}° ± ${finding.value.upBearing.pm.toFixed(1)}°` : <span class="fault">{finding.reason}</span>}
-            {finding.ok && finding.value.sun && <span class="quiet"> Sun at {finding.value.sun.azimuth.toFixed(1)}°, {finding.value.sun.altitude.toFixed(1)}° high.</span>}
-            {finding.ok && finding.notes.map((note) => <span key={note} class="quiet"> {note}</span>)}
-            {index < keptCount && <button type="button" onClick={() => commitEdit('Drop a sighting of north', setSite(plan.value, { northFrom: observations.filter((_, other) => other !== index && other < keptCount) }))}>Drop it</button>}
+            <strong>{WAYS[observations[index].by]}</strong>
+            {index < keptCount ? ' (kept)' : ''}:{' '}
+            {finding.ok ? (
+              `${finding.value.upBearing.value.toFixed(1)}° ± ${finding.value.upBearing.pm.toFixed(1)}°`
+            ) : (
+              <span class="fault">{finding.reason}</span>
+            )}
+            {finding.ok && finding.value.sun && (
+              <span class="quiet">
+                {' '}
+                Sun at {finding.value.sun.azimuth.toFixed(1)}°, {finding.value.sun.altitude.toFixed(1)}° high.
+              </span>
+            )}
+            {finding.ok &&
+              finding.notes.map((note) => (
+                <span key={note} class="quiet">
+                  {' '}
+                  {note}
+                </span>
+              ))}
+            {index < keptCount && (
+              <button
+                type="button"
+                onClick={() =>
+                  commitEdit(
+                    'Drop a sighting of north',
+                    setSite(plan.value, {
+                      northFrom: observations.filter((_, other) => other !== index && other < keptCount),
+                    }),
+                  )
+                }
+              >
+                Drop it
+              </button>
+            )}
           </li>
         ))}
       </ul>
       {together && (
         <>
-          <p class="found-number">The drawing's top bears {together.upBearing.value.toFixed(1)}° ± {together.upBearing.pm.toFixed(1)}°</p>
+          <p class="found-number">
+            The drawing's top bears {together.upBearing.value.toFixed(1)}° ± {together.upBearing.pm.toFixed(1)}°
+          </p>
           <p class="sanity">{check}</p>
           {together.apart === null ? (
-            <button type="button" class="main" onClick={() => take(good, together.upBearing)}>Take north as {together.upBearing.value.toFixed(1)}°</button>
+            <button type="button" class="main" onClick={() => take(good, together.upBearing)}>
+              Take north as {together.upBearing.value.toFixed(1)}°
+            </button>
           ) : (
             <>
-              {together.notes.map((note) => <p key={note} class="box-said">{note}</p>)}
+              {together.notes.map((note) => (
+                <p key={note} class="box-said">
+                  {note}
+                </p>
+              ))}
               {together.apart.map((index) => {
                 const finding = findings.filter(({ ok }) => ok)[index];
-                return finding.ok && <button key={index} type="button" onClick={() => take([good[index]], finding.value.upBearing)}>Keep {finding.value.upBearing.value.toFixed(1)}°, by {WAYS[good[index].by].toLowerCase()}</button>;
+                return (
+                  finding.ok && (
+                    <button key={index} type="button" onClick={() => take([good[index]], finding.value.upBearing)}>
+                      Keep {finding.value.upBearing.value.toFixed(1)}°, by {WAYS[good[index].by].toLowerCase()}
+                    </button>
+                  )
+                );
               })}
             </>
           )}

@@ -16,7 +16,12 @@ type End = (typeof ENDS)[number];
 type Typed = Readonly<Record<End | 'length' | 'checkLength', string>>;
 
 const NOTHING: Typed = { first: '', second: '', length: '', checkFirst: '', checkSecond: '', checkLength: '' };
-const LABELS: Readonly<Record<End, string>> = { first: 'First point', second: 'Second point', checkFirst: 'First point of the check', checkSecond: 'Second point of the check' };
+const LABELS: Readonly<Record<End, string>> = {
+  first: 'First point',
+  second: 'Second point',
+  checkFirst: 'First point of the check',
+  checkSecond: 'Second point of the check',
+};
 
 const typed = keptForYard('picture', NOTHING);
 
@@ -32,12 +37,18 @@ export function Picture() {
     const [left, right, foot] = edgesOf(plan.value);
     typed.value = NOTHING;
     setUnderlay({ image: picture.image, at: [left, foot], width: right - left, turn: 0, opacity: 0.6 });
-    say(`The picture lies under the drawing, ${picture.width} by ${picture.height} pixels, without what the camera wrote beside it.`);
+    say(
+      `The picture lies under the drawing, ${picture.width} by ${picture.height} pixels, without what the camera ` +
+        `wrote beside it.`,
+    );
   }
 
   return (
     <>
-      <p>A picture from above, or a photographed plan, to trace over. It is drawn anew here, so that what the camera noted beside it, such as the place, is gone; nothing is sent anywhere.</p>
+      <p>
+        A picture from above, or a photographed plan, to trace over. It is drawn anew here, so that what the camera
+        noted beside it, such as the place, is gone; nothing is sent anywhere.
+      </p>
       <label class="button files-open">
         {underlay ? 'Take another picture…' : 'Choose a picture…'}
         <input
@@ -51,7 +62,11 @@ export function Picture() {
           }}
         />
       </label>
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
       {underlay && <Scale underlay={underlay} />}
     </>
   );
@@ -71,21 +86,34 @@ function Scale({ underlay }: { readonly underlay: Underlay }) {
   return (
     <>
       <h3>Scale</h3>
-      <p>Two points a known length apart, as long as you can find: a fence, a wall, a parking bay. {nextEnd ? `Tap the ${LABELS[nextEnd].toLowerCase()} in the picture, or type its pixels from the upper left.` : ''}</p>
+      <p>
+        Two points a known length apart, as long as you can find: a fence, a wall, a parking bay.{' '}
+        {nextEnd
+          ? `Tap the ${LABELS[nextEnd].toLowerCase()} in the picture, or type its pixels from the upper left.`
+          : ''}
+      </p>
       <div class="scale-picture">
         <img
           src={underlay.image}
           alt="The picture under the drawing"
-          onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) => setSize({ width: naturalWidth, height: naturalHeight })}
+          onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) =>
+            setSize({ width: naturalWidth, height: naturalHeight })
+          }
           onClick={(event) => {
             const image = event.currentTarget;
             const scale = image.naturalWidth / image.clientWidth;
-            if (nextEnd) change({ [nextEnd]: `${Math.round(event.offsetX * scale)} ${Math.round(event.offsetY * scale)}` });
+            if (nextEnd)
+              change({ [nextEnd]: `${Math.round(event.offsetX * scale)} ${Math.round(event.offsetY * scale)}` });
           }}
         />
         {size && (
           <svg viewBox={`0 0 ${size.width} ${size.height}`} aria-hidden="true">
-            {([['first', 'second'], ['checkFirst', 'checkSecond']] as const).map(([from, to]) => {
+            {(
+              [
+                ['first', 'second'],
+                ['checkFirst', 'checkSecond'],
+              ] as const
+            ).map(([from, to]) => {
               const [a, b] = [pixels(from), pixels(to)];
               return a && b && <line key={from} class={`scale-${from}`} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />;
             })}
@@ -98,22 +126,49 @@ function Scale({ underlay }: { readonly underlay: Underlay }) {
       </div>
       <fieldset class="scale-length">
         <legend>A known length</legend>
-        {(['first', 'second'] as const).map((end) => <Field key={end} label={LABELS[end]} value={given[end]} usual="120 340" onInput={(text) => change({ [end]: text })} />)}
+        {(['first', 'second'] as const).map((end) => (
+          <Field
+            key={end}
+            label={LABELS[end]}
+            value={given[end]}
+            usual="120 340"
+            onInput={(text) => change({ [end]: text })}
+          />
+        ))}
         <Field label="Length on the ground" value={given.length} onInput={(length) => change({ length })} />
       </fieldset>
       <fieldset class="scale-length">
         <legend>A second one, to check</legend>
-        {(['checkFirst', 'checkSecond'] as const).map((end) => <Field key={end} label={LABELS[end]} value={given[end]} onInput={(text) => change({ [end]: text })} />)}
-        <Field label="Its length on the ground" value={given.checkLength} onInput={(checkLength) => change({ checkLength })} />
+        {(['checkFirst', 'checkSecond'] as const).map((end) => (
+          <Field key={end} label={LABELS[end]} value={given[end]} onInput={(text) => change({ [end]: text })} />
+        ))}
+        <Field
+          label="Its length on the ground"
+          value={given.checkLength}
+          onInput={(checkLength) => change({ checkLength })}
+        />
       </fieldset>
-      <button type="button" onClick={() => (typed.value = NOTHING)}>Clear the points</button>
+      <button type="button" onClick={() => (typed.value = NOTHING)}>
+        Clear the points
+      </button>
       {finding && (
         <section aria-label="Scale found" class="found" aria-live="polite">
           {finding.ok ? (
             <>
-              <p class="found-number">{(finding.value.metresPerPixel * 1000).toFixed(1)} mm a pixel, the picture {finding.value.width.toFixed(2)} m wide</p>
-              {finding.notes.map((note) => <p key={note}>{note}</p>)}
-              <button type="button" class="main" onClick={() => setUnderlay({ ...underlay, width: finding.value.width })}>Scale the picture</button>
+              <p class="found-number">
+                {(finding.value.metresPerPixel * 1000).toFixed(1)} mm a pixel, the picture{' '}
+                {finding.value.width.toFixed(2)} m wide
+              </p>
+              {finding.notes.map((note) => (
+                <p key={note}>{note}</p>
+              ))}
+              <button
+                type="button"
+                class="main"
+                onClick={() => setUnderlay({ ...underlay, width: finding.value.width })}
+              >
+                Scale the picture
+              </button>
             </>
           ) : (
             <p class="fault">{finding.reason}</p>
@@ -152,11 +207,23 @@ function Lie({ underlay }: { readonly underlay: Underlay }) {
       />
       <p class="asked-field">
         <label for="picture-strength">How strong it shows</label>
-        <input id="picture-strength" type="range" min="0" max="100" value={Math.round((underlay.opacity ?? 0.6) * 100)} aria-valuetext={`${Math.round((underlay.opacity ?? 0.6) * 100)} %`} onChange={(event) => setUnderlay({ ...underlay, opacity: Number(event.currentTarget.value) / 100 })} />
+        <input
+          id="picture-strength"
+          type="range"
+          min="0"
+          max="100"
+          value={Math.round((underlay.opacity ?? 0.6) * 100)}
+          aria-valuetext={`${Math.round((underlay.opacity ?? 0.6) * 100)} %`}
+          onChange={(event) => setUnderlay({ ...underlay, opacity: Number(event.currentTarget.value) / 100 })}
+        />
       </p>
       <div class="asked-buttons">
-        <button type="button" onClick={() => findOut('north')}>It is north-up: take north from it</button>
-        <button type="button" onClick={() => takeAway(underlay)}>Take the picture away</button>
+        <button type="button" onClick={() => findOut('north')}>
+          It is north-up: take north from it
+        </button>
+        <button type="button" onClick={() => takeAway(underlay)}>
+          Take the picture away
+        </button>
       </div>
     </>
   );
@@ -169,7 +236,10 @@ function setUnderlay(underlay: Underlay | undefined): void {
 
 function takeAway(underlay: Underlay): void {
   setUnderlay(undefined);
-  say('The picture is gone from under the drawing.', 'done', { label: 'Put it back', run: () => setUnderlay(underlay) });
+  say('The picture is gone from under the drawing.', 'done', {
+    label: 'Put it back',
+    run: () => setUnderlay(underlay),
+  });
 }
 
 function edgesOf({ site: { boundary } }: Plan): readonly [left: number, right: number, foot: number] {
@@ -178,11 +248,20 @@ function edgesOf({ site: { boundary } }: Plan): readonly [left: number, right: n
 }
 
 function pixelsOf(text: string): readonly [number, number] | null {
-  const parts = text.trim().split(/[\s,;]+/).map(Number);
-  return parts.length === 2 && parts.every((part) => Number.isFinite(part) && part >= 0) && text.trim() !== '' ? [parts[0], parts[1]] : null;
+  const parts = text
+    .trim()
+    .split(/[\s,;]+/)
+    .map(Number);
+  return parts.length === 2 && parts.every((part) => Number.isFinite(part) && part >= 0) && text.trim() !== ''
+    ? [parts[0], parts[1]]
+    : null;
 }
 
-function lengthOf(fromPx: readonly [number, number] | null, toPx: readonly [number, number] | null, text: string): PictureLength | null {
+function lengthOf(
+  fromPx: readonly [number, number] | null,
+  toPx: readonly [number, number] | null,
+  text: string,
+): PictureLength | null {
   const length = taped(text);
   return fromPx && toPx && length ? { fromPx, toPx, length: length.value } : null;
 }

@@ -26,15 +26,38 @@ export function PlaceOfYard() {
   const read = typed.trim() === '' ? null : placeOf(typed);
   const at = read?.ok ? read.value : site;
   const timeZone = zone.trim() || undefined;
-  const zoneFault = timeZone !== undefined && !isZone(timeZone) ? `"${timeZone}" is no time zone: it looks like Europe/Madrid.` : null;
-  const { value } = useAnswer('whereabouts', zoneFault ? null : { latitude: at.latitude, longitude: at.longitude, year: season.year, timeZone: timeZone ?? (read?.ok ? undefined : site.timeZone) });
+  const zoneFault =
+    timeZone !== undefined && !isZone(timeZone) ? `"${timeZone}" is no time zone: it looks like Europe/Madrid.` : null;
+  const { value } = useAnswer(
+    'whereabouts',
+    zoneFault
+      ? null
+      : {
+          latitude: at.latitude,
+          longitude: at.longitude,
+          year: season.year,
+          timeZone: timeZone ?? (read?.ok ? undefined : site.timeZone),
+        },
+  );
 
   function take(): void {
     if (!value) return;
     const metres = elevation.trim() === '' ? site.elevation : parseLength(elevation, units.value);
-    if (metres === null || (metres !== undefined && (metres < -450 || metres > 6000))) return setFault(`"${elevation}" is no height above the sea.`);
+    if (metres === null || (metres !== undefined && (metres < -450 || metres > 6000)))
+      return setFault(`"${elevation}" is no height above the sea.`);
     setFault(null);
-    if (!commitEdit('Set the place', setSite(plan.value, { latitude: at.latitude, longitude: at.longitude, timeZone: value.timeZone, elevation: metres }))) return;
+    if (
+      !commitEdit(
+        'Set the place',
+        setSite(plan.value, {
+          latitude: at.latitude,
+          longitude: at.longitude,
+          timeZone: value.timeZone,
+          elevation: metres,
+        }),
+      )
+    )
+      return;
     given.value = NOTHING;
     say('The place is set. Is the climate still the right one?');
   }
@@ -48,22 +71,70 @@ export function PlaceOfYard() {
 
   return (
     <>
-      <p>Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°, clocks of {site.timeZone}, {site.elevation ?? 0} m above the sea.</p>
-      <Field label="Town, or latitude and longitude" value={typed} usual="Phoenix, or 37°53′N 4°47′W" list="survey-towns" hint="Half a degree is near enough. Nothing of it leaves this machine." onInput={(text) => type({ typed: text })} />
-      <datalist id="survey-towns">{TOWNS.map((town) => <option key={townWords(town)} value={townWords(town)} />)}</datalist>
-      {'geolocation' in navigator && window.isSecureContext && <button type="button" onClick={askBrowser}>Ask this browser where I am</button>}
+      <p>
+        Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°, clocks of {site.timeZone},{' '}
+        {site.elevation ?? 0} m above the sea.
+      </p>
+      <Field
+        label="Town, or latitude and longitude"
+        value={typed}
+        usual="Phoenix, or 37°53′N 4°47′W"
+        list="survey-towns"
+        hint="Half a degree is near enough. Nothing of it leaves this machine."
+        onInput={(text) => type({ typed: text })}
+      />
+      <datalist id="survey-towns">
+        {TOWNS.map((town) => (
+          <option key={townWords(town)} value={townWords(town)} />
+        ))}
+      </datalist>
+      {'geolocation' in navigator && window.isSecureContext && (
+        <button type="button" onClick={askBrowser}>
+          Ask this browser where I am
+        </button>
+      )}
       <WorldPicture at={at} onTap={(text) => type({ typed: text })} />
-      {read && !read.ok && <p class="box-said fault" role="alert">{read.reason}</p>}
-      <Field label="Time zone, where the one found is not right" value={zone} usual={value?.timeZone} onInput={(text) => type({ zone: text })} />
-      {zoneFault && <p class="box-said fault" role="alert">{zoneFault}</p>}
-      <Field label="Height above the sea" value={elevation} usual={`${site.elevation ?? 0} m`} hint={ELEVATION_NOTE} onInput={(text) => type({ elevation: text })} />
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
+      {read && !read.ok && (
+        <p class="box-said fault" role="alert">
+          {read.reason}
+        </p>
+      )}
+      <Field
+        label="Time zone, where the one found is not right"
+        value={zone}
+        usual={value?.timeZone}
+        onInput={(text) => type({ zone: text })}
+      />
+      {zoneFault && (
+        <p class="box-said fault" role="alert">
+          {zoneFault}
+        </p>
+      )}
+      <Field
+        label="Height above the sea"
+        value={elevation}
+        usual={`${site.elevation ?? 0} m`}
+        hint={ELEVATION_NOTE}
+        onInput={(text) => type({ elevation: text })}
+      />
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
       {value && (
         <section aria-label="Place found" class="found" aria-live="polite">
-          <p>Clocks of <strong>{value.timeZone}</strong>; {value.near.kilometres.toFixed(0)} km from {value.near.town.name}, {value.near.town.country}.</p>
+          <p>
+            Clocks of <strong>{value.timeZone}</strong>; {value.near.kilometres.toFixed(0)} km from{' '}
+            {value.near.town.name}, {value.near.town.country}.
+          </p>
           <p class="sanity">{value.check}</p>
-          {value.notes.map((note) => <p key={note}>{note}</p>)}
-          <button type="button" class="main" disabled={read !== null && !read.ok} onClick={take}>Take this place</button>
+          {value.notes.map((note) => (
+            <p key={note}>{note}</p>
+          ))}
+          <button type="button" class="main" disabled={read !== null && !read.ok} onClick={take}>
+            Take this place
+          </button>
         </section>
       )}
     </>

@@ -14,7 +14,14 @@ export function PointField({ label, value, onInput }: Props) {
   return (
     <div class="point-field">
       <Field label={label} value={value} usual="right and up, as 3 2" onInput={onInput} />
-      <button type="button" disabled={tapped === null} aria-label={`${label}: use the tapped spot`} onClick={() => tapped && onInput(pointText(tapped))}>Use the tapped spot</button>
+      <button
+        type="button"
+        disabled={tapped === null}
+        aria-label={`${label}: use the tapped spot`}
+        onClick={() => tapped && onInput(pointText(tapped))}
+      >
+        Use the tapped spot
+      </button>
     </div>
   );
 }

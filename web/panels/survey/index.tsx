@@ -34,7 +34,14 @@ export function SurveyCard() {
     <div class="survey-card">
       <nav aria-label="What to find out" class="survey-topics">
         {(Object.keys(TOPICS) as SurveyTopic[]).map((key) => (
-          <button key={key} type="button" aria-current={key === topic ? 'true' : undefined} onClick={() => (surveyTopic.value = key)}>{TOPICS[key].name}</button>
+          <button
+            key={key}
+            type="button"
+            aria-current={key === topic ? 'true' : undefined}
+            onClick={() => (surveyTopic.value = key)}
+          >
+            {TOPICS[key].name}
+          </button>
         ))}
       </nav>
       <h2>{name}</h2>
@@ -42,7 +49,9 @@ export function SurveyCard() {
       {OUTSIDE.includes(topic) && (
         <details>
           <summary>Before you go out in the heat</summary>
-          {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <p key={id}>{text}</p>)}
+          {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+            <p key={id}>{text}</p>
+          ))}
         </details>
       )}
     </div>

@@ -32,8 +32,24 @@ export interface Measuring {
 }
 
 export const measuring = keptForYard<Measuring>('height', {
-  way: 'clock', thing: 'top', tip: '', when: { ...siteNow(), time: '' }, pole: '', poleShadow: '', shape: 'round', width: '', base: '', facing: '', courses: '', course: '', cap: '',
-  helper: '', helperPx: '', thingPx: '', theirs: '', higher: '',
+  way: 'clock',
+  thing: 'top',
+  tip: '',
+  when: { ...siteNow(), time: '' },
+  pole: '',
+  poleShadow: '',
+  shape: 'round',
+  width: '',
+  base: '',
+  facing: '',
+  courses: '',
+  course: '',
+  cap: '',
+  helper: '',
+  helperPx: '',
+  thingPx: '',
+  theirs: '',
+  higher: '',
 });
 
 /** A taped length as typed. [m] */
@@ -55,11 +71,14 @@ export function heightAsked(m: Measuring): HeightArgs | null {
   }
   const width = taped(m.width);
   const base = taped(m.base);
-  return width === null || base === null ? null : { site, sun, thing: { kind: 'tree', shape: m.shape, width, base }, tip };
+  return width === null || base === null
+    ? null
+    : { site, sun, thing: { kind: 'tree', shape: m.shape, width, base }, tip };
 }
 
 function sunOf(m: Measuring): HeightArgs['sun'] | null {
-  if (m.way === 'clock') return m.when.date === '' || m.when.time === '' ? null : { by: 'clock', when: `${m.when.date}T${m.when.time}` };
+  if (m.way === 'clock')
+    return m.when.date === '' || m.when.time === '' ? null : { by: 'clock', when: `${m.when.date}T${m.when.time}` };
   const pole = taped(m.pole);
   const shadow = taped(m.poleShadow);
   return pole === null || shadow === null ? null : { by: 'pole', pole, shadow };
@@ -68,7 +87,12 @@ function sunOf(m: Measuring): HeightArgs['sun'] | null {
 /** What the plan already knows of a thing whose height is asked for. */
 export function knownOf(feature: Feature | undefined): Partial<Measuring> {
   if (feature?.kind !== 'tree') return { thing: 'top' };
-  return { thing: 'tree', shape: feature.shape ?? DEFAULTS.shape, width: lengthText(feature.crownWidth), base: lengthText(feature.crownBase) };
+  return {
+    thing: 'tree',
+    shape: feature.shape ?? DEFAULTS.shape,
+    width: lengthText(feature.crownWidth),
+    base: lengthText(feature.crownBase),
+  };
 }
 
 function lengthText(metres: number): string {

@@ -11,11 +11,16 @@ export interface CleanPicture {
 }
 
 /**
- * A picture drawn anew at no more than 1600 pixels: what the camera wrote beside it, such as where it was taken, stays behind.
+ * A picture drawn anew at no more than 1600 pixels: what the camera wrote beside it, such as where it was taken, stays
+ * behind.
  * @returns a sentence when it cannot be read
  */
 export async function cleanPicture(file: File): Promise<CleanPicture | string> {
-  if (file.size > LARGEST_FILE_BYTES) return `"${file.name}" has ${(file.size / 1e6).toFixed(0)} MB: at most 12 MB, please. A smaller copy will do, 1600 pixels are enough.`;
+  if (file.size > LARGEST_FILE_BYTES)
+    return (
+      `"${file.name}" has ${(file.size / 1e6).toFixed(0)} MB: at most 12 MB, please. A smaller copy will do, ` +
+      `1600 pixels are enough.`
+    );
   const bitmap = await createImageBitmap(file).catch(() => null);
   if (bitmap === null) return `"${file.name}" is no picture that this browser can read: take a JPEG, PNG or WebP.`;
   const scale = Math.min(1, LONGEST_SIDE / Math.max(bitmap.width, bitmap.height));

@@ -19,6 +19,12 @@ export function pointText([x, y]: PlanPoint): string {
 
 /** The date and time now, by the clocks of the yard: "2026-05-02" and "10:00". */
 export function siteNow(at = new Date()): { readonly date: string; readonly time: string } {
-  const [date, time] = new Intl.DateTimeFormat('sv-SE', { timeZone: plan.value.site.timeZone, dateStyle: 'short', timeStyle: 'short' }).format(at).split(' ');
+  const [date, time] = new Intl.DateTimeFormat('sv-SE', {
+    timeZone: plan.value.site.timeZone,
+    dateStyle: 'short',
+    timeStyle: 'short',
+  })
+    .format(at)
+    .split(' ');
   return { date, time };
 }

@@ -13,7 +13,13 @@ import { barAt, barPlace, barRange, changed, firstCloth, heldPicture, paying, si
 import type { Side } from './held.ts';
 import { LESS_LIGHT, percentWords } from './words.ts';
 
-const SIDES: Readonly<Record<Side, string>> = { before: 'Before', split: 'Split', after: 'After', difference: 'Difference', payoff: 'Where it pays' };
+const SIDES: Readonly<Record<Side, string>> = {
+  before: 'Before',
+  split: 'Split',
+  after: 'After',
+  difference: 'Difference',
+  payoff: 'Where it pays',
+};
 
 /** What the drawing shows of the open option, with the finding in one sentence above. */
 export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | undefined }) {
@@ -25,16 +31,28 @@ export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | unde
     };
   }, []);
   useSignalEffect(() => {
-    split.value = side.value === 'split' ? { ...barRange.value, x: barPlace.value, left: 'before', right: 'after', move: (x) => (barAt.value = x) } : null;
+    split.value =
+      side.value === 'split'
+        ? { ...barRange.value, x: barPlace.value, left: 'before', right: 'after', move: (x) => (barAt.value = x) }
+        : null;
   });
-  useEffect(() => () => {
-    split.value = null;
-  }, []);
+  useEffect(
+    () => () => {
+      split.value = null;
+    },
+    [],
+  );
   return (
     <div class="before-and-after">
       {choice && <p class="finding">{findingOf(choice)}</p>}
       <div class="tab-row" role="group" aria-label="The drawing shows">
-        {(Object.keys(SIDES) as Side[]).filter((each) => each !== 'payoff' || firstCloth.value !== null).map((each) => <button key={each} type="button" aria-pressed={side.value === each} onClick={() => (side.value = each)}>{SIDES[each]}</button>)}
+        {(Object.keys(SIDES) as Side[])
+          .filter((each) => each !== 'payoff' || firstCloth.value !== null)
+          .map((each) => (
+            <button key={each} type="button" aria-pressed={side.value === each} onClick={() => (side.value = each)}>
+              {SIDES[each]}
+            </button>
+          ))}
       </div>
       {side.value === 'split' && <BarPlace />}
       {side.value === 'difference' && <Key />}
@@ -43,7 +61,16 @@ export function BeforeAfter({ choice }: { readonly choice: ComparedChoice | unde
   );
 }
 
-const BAR_FIELD: NumberField = { key: 'bar', label: 'The bar stands at, across', unit: 'length', asked: false, least: -1e4, most: 1e4, read: () => undefined, write: () => ({}) };
+const BAR_FIELD: NumberField = {
+  key: 'bar',
+  label: 'The bar stands at, across',
+  unit: 'length',
+  asked: false,
+  least: -1e4,
+  most: 1e4,
+  read: () => undefined,
+  write: () => ({}),
+};
 
 /** The bar's place, for whoever does not drag it on the drawing. */
 function BarPlace() {
@@ -52,7 +79,15 @@ function BarPlace() {
   return (
     <div class="bar-place">
       <p class="quiet">Drag the bar on the drawing, or move it here.</p>
-      <input type="range" aria-label="Bar between before and after" min={now.from} max={now.to} step={SPLIT_STEP} value={now.x} onInput={(event) => moveSplit(now, event.currentTarget.valueAsNumber)} />
+      <input
+        type="range"
+        aria-label="Bar between before and after"
+        min={now.from}
+        max={now.to}
+        step={SPLIT_STEP}
+        value={now.x}
+        onInput={(event) => moveSplit(now, event.currentTarget.valueAsNumber)}
+      />
       <NumberBox field={BAR_FIELD} value={now.x} onChange={(x) => (moveSplit(now, x ?? now.x), null)} />
     </div>
   );
@@ -62,21 +97,35 @@ function BarPlace() {
 function Key() {
   const areas = changed.value;
   const what = QUANTITY_WORDS[quantity.value].name.toLowerCase();
-  if (!areas) return <p class="quiet" role="status">{unchanged.value.problems[0]?.message ?? 'Reckoning the yard without it…'}</p>;
+  if (!areas)
+    return (
+      <p class="quiet" role="status">
+        {unchanged.value.problems[0]?.message ?? 'Reckoning the yard without it…'}
+      </p>
+    );
   return (
     <p class="difference-key" role="status">
-      <span class="swatch less" aria-hidden="true" /> Lines: less {what}, {formatArea(areas.less, units.value)} of ground. <span class="swatch more" aria-hidden="true" /> Dots: more, {formatArea(areas.more, units.value)}. Blank: no change.
+      <span class="swatch less" aria-hidden="true" /> Lines: less {what}, {formatArea(areas.less, units.value)} of
+      ground. <span class="swatch more" aria-hidden="true" /> Dots: more, {formatArea(areas.more, units.value)}. Blank:
+      no change.
     </p>
   );
 }
 
 function PayoffKey() {
   const { shown, problems } = paying.value;
-  if (!shown) return <p class="quiet" role="status">{problems[0]?.message ?? 'Carrying the harmful rays back to the cloth…'}</p>;
+  if (!shown)
+    return (
+      <p class="quiet" role="status">
+        {problems[0]?.message ?? 'Carrying the harmful rays back to the cloth…'}
+      </p>
+    );
   const { args, value } = shown;
   return (
     <p class="quiet" role="status">
-      Cloth {formatLength(args.height, units.value)} up that stops {percentWords(args.density)}: the lighter the colour, the more cloth spares there, at most {formatPerArea(value.most, 'K·h', units.value)} a hot day. Blank: cloth there spares no plant.
+      Cloth {formatLength(args.height, units.value)} up that stops {percentWords(args.density)}: the lighter the colour,
+      the more cloth spares there, at most {formatPerArea(value.most, 'K·h', units.value)} a hot day. Blank: cloth there
+      spares no plant.
     </p>
   );
 }
@@ -88,7 +137,12 @@ function findingOf({ plants, tooDark }: ComparedChoice): string {
     return before && after && was !== is ? [`${name} ${was} → ${is}`] : [];
   });
   const light = plants.flatMap(({ id, name, before, after }) =>
-    before && after && tooDark.includes(id) && before.light.dailyLight - after.light.dailyLight >= LESS_LIGHT ? [` Light of ${name} ${before.light.dailyLight.toFixed(0)} → ${after.light.dailyLight.toFixed(0)} mol/m²: too dark.`] : [],
+    before && after && tooDark.includes(id) && before.light.dailyLight - after.light.dailyLight >= LESS_LIGHT
+      ? [
+          ` Light of ${name} ${before.light.dailyLight.toFixed(0)} → ${after.light.dailyLight.toFixed(0)} ` +
+            `mol/m²: too dark.`,
+        ]
+      : [],
   );
   return `${harms.length > 0 ? `Heat over the limit: ${harms.join(', ')} K·h a hot day.` : 'It changes no plant’s harm.'}${light.join('')}`;
 }

@@ -8,16 +8,30 @@ import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, sea
 import type { Wish } from './search.ts';
 import { percentWords } from './words.ts';
 
-const KINDS = { any: 'A roof or a screen', roof: 'A roof', 'roof with drops': 'A roof with side curtains', screen: 'A screen' } as const;
+const KINDS = {
+  any: 'A roof or a screen',
+  roof: 'A roof',
+  'roof with drops': 'A roof with side curtains',
+  screen: 'A screen',
+} as const;
 const SIZES = { 2: '2 × 2 m', 3: '3 × 3 m', 4: '4 × 4 m' } as const;
-const CLOTHS = { any: 'of any density', 0.3: 'that stops 30 %', 0.5: 'that stops 50 %', 0.6: 'that stops 60 %', 0.7: 'that stops 70 %' } as const;
+const CLOTHS = {
+  any: 'of any density',
+  0.3: 'that stops 30 %',
+  0.5: 'that stops 50 %',
+  0.6: 'that stops 60 %',
+  0.7: 'that stops 70 %',
+} as const;
 const COUNTS = { 1: 'one thing', 2: 'two things together' } as const;
 
 /** What to look for, in one sentence whose words can be changed; the search; what it found. */
 export function FindBest() {
-  useEffect(() => () => {
-    foundMarks.value = [];
-  }, []);
+  useEffect(
+    () => () => {
+      foundMarks.value = [];
+    },
+    [],
+  );
   const now = wish.value;
   const change = (part: Partial<Wish>): void => {
     wish.value = { ...now, ...part };
@@ -27,23 +41,57 @@ export function FindBest() {
     <section class="find-best" aria-label="Find the best">
       <h2>Find the best</h2>
       <p class="wish">
-        <Word label="What to put up" value={now.kind} choices={KINDS} onChange={(kind) => change({ kind: kind as Wish['kind'] })} /> up to{' '}
-        <Word label="Largest size" value={String(now.upTo)} choices={SIZES} onChange={(size) => change({ upTo: Number(size) as Wish['upTo'] })} />,{' '}
-        <HideFrom wish={now} onChange={(hideFrom) => change({ hideFrom })} />, cloth{' '}
-        <Word label="Cloth" value={String(now.density)} choices={CLOTHS} onChange={(density) => change({ density: density === 'any' ? 'any' : Number(density) })} />,{' '}
-        <Word label="How many" value={String(now.count)} choices={COUNTS} onChange={(count) => change({ count: Number(count) as Wish['count'] })} />, for at most{' '}
+        <Word
+          label="What to put up"
+          value={now.kind}
+          choices={KINDS}
+          onChange={(kind) => change({ kind: kind as Wish['kind'] })}
+        />{' '}
+        up to{' '}
+        <Word
+          label="Largest size"
+          value={String(now.upTo)}
+          choices={SIZES}
+          onChange={(size) => change({ upTo: Number(size) as Wish['upTo'] })}
+        />
+        , <HideFrom wish={now} onChange={(hideFrom) => change({ hideFrom })} />, cloth{' '}
+        <Word
+          label="Cloth"
+          value={String(now.density)}
+          choices={CLOTHS}
+          onChange={(density) => change({ density: density === 'any' ? 'any' : Number(density) })}
+        />
+        ,{' '}
+        <Word
+          label="How many"
+          value={String(now.count)}
+          choices={COUNTS}
+          onChange={(count) => change({ count: Number(count) as Wish['count'] })}
+        />
+        , for at most{' '}
         <Budget value={now.budget} currency={currencyOf(plan.value)} onChange={(budget) => change({ budget })} />.
       </p>
       <ForWhom chosen={now.plants} onChange={(plants) => change({ plants })} />
       {working ? (
         <div class="searching" role="status">
-          <progress value={working.done} aria-label="The search" /> <span>{percentWords(working.done)} {working.what}</span>{' '}
-          <button type="button" onClick={cancelSearch}>Cancel</button>
+          <progress value={working.done} aria-label="The search" />{' '}
+          <span>
+            {percentWords(working.done)} {working.what}
+          </span>{' '}
+          <button type="button" onClick={cancelSearch}>
+            Cancel
+          </button>
         </div>
       ) : (
-        <button type="button" class="main" onClick={() => void findTheBest()}>Find it</button>
+        <button type="button" class="main" onClick={() => void findTheBest()}>
+          Find it
+        </button>
       )}
-      {searchProblem.value && <p class="said problem" role="alert">{searchProblem.value}</p>}
+      {searchProblem.value && (
+        <p class="said problem" role="alert">
+          {searchProblem.value}
+        </p>
+      )}
       {found.value && <FoundOptions found={found.value} />}
     </section>
   );
@@ -60,13 +108,25 @@ interface WordProps {
 function Word({ label, value, choices, onChange }: WordProps) {
   return (
     <select class="word" aria-label={label} value={value} onChange={(event) => onChange(event.currentTarget.value)}>
-      {Object.entries(choices).map(([key, words]) => <option key={key} value={key}>{words}</option>)}
+      {Object.entries(choices).map(([key, words]) => (
+        <option key={key} value={key}>
+          {words}
+        </option>
+      ))}
     </select>
   );
 }
 
-/** Whose sight it must be out of, among those drawn on the plan. Keys cannot be ids: these carry a mark of their own. */
-function HideFrom({ wish: { hideFrom }, onChange }: { readonly wish: Wish; readonly onChange: (whom: Wish['hideFrom']) => void }) {
+/**
+ * Whose sight it must be out of, among those drawn on the plan. Keys cannot be ids: these carry a mark of their own.
+ */
+function HideFrom({
+  wish: { hideFrom },
+  onChange,
+}: {
+  readonly wish: Wish;
+  readonly onChange: (whom: Wish['hideFrom']) => void;
+}) {
   const eyes = plan.value.features.filter(({ kind }) => kind === 'eye');
   if (eyes.length === 0) return <>seen or not</>;
   const choices = {
@@ -74,38 +134,86 @@ function HideFrom({ wish: { hideFrom }, onChange }: { readonly wish: Wish; reado
     ...Object.fromEntries(eyes.map((eye) => [`eye:${eye.id}`, `hidden from: ${calledOf(eye)}`])),
     ...(eyes.length > 1 && { all: 'hidden from every onlooker' }),
   };
-  const value = hideFrom === EVERYONE ? 'all' : hideFrom !== null && eyes.some(({ id }) => id === hideFrom) ? `eye:${hideFrom}` : '';
-  return <Word label="Hidden from" value={value} choices={choices} onChange={(key) => onChange(key === 'all' ? EVERYONE : key.slice(4) || null)} />;
+  const value =
+    hideFrom === EVERYONE
+      ? 'all'
+      : hideFrom !== null && eyes.some(({ id }) => id === hideFrom)
+        ? `eye:${hideFrom}`
+        : '';
+  return (
+    <Word
+      label="Hidden from"
+      value={value}
+      choices={choices}
+      onChange={(key) => onChange(key === 'all' ? EVERYONE : key.slice(4) || null)}
+    />
+  );
 }
 
-function Budget({ value, currency, onChange }: { readonly value: number | null; readonly currency: string; readonly onChange: (value: number | null) => void }) {
+function Budget({
+  value,
+  currency,
+  onChange,
+}: {
+  readonly value: number | null;
+  readonly currency: string;
+  readonly onChange: (value: number | null) => void;
+}) {
   return (
     <>
-      <input class="word budget" aria-label="Budget" type="text" inputMode="decimal" placeholder="any money" value={value ?? ''} onChange={(event) => {
-        const typed = Number.parseFloat(event.currentTarget.value.replace(',', '.'));
-        onChange(Number.isFinite(typed) && typed > 0 ? typed : null);
-      }} />
+      <input
+        class="word budget"
+        aria-label="Budget"
+        type="text"
+        inputMode="decimal"
+        placeholder="any money"
+        value={value ?? ''}
+        onChange={(event) => {
+          const typed = Number.parseFloat(event.currentTarget.value.replace(',', '.'));
+          onChange(Number.isFinite(typed) && typed > 0 ? typed : null);
+        }}
+      />
       {value === null ? '' : ` ${currency}`}
     </>
   );
 }
 
-function ForWhom({ chosen, onChange }: { readonly chosen: readonly string[] | null; readonly onChange: (ids: readonly string[] | null) => void }) {
+function ForWhom({
+  chosen,
+  onChange,
+}: {
+  readonly chosen: readonly string[] | null;
+  readonly onChange: (ids: readonly string[] | null) => void;
+}) {
   const plants = growing(plan.value);
   const all = plants.map(({ id }) => id);
   const counts = new Set(chosen ?? all);
-  const words = chosen === null ? 'every plant' : plants.filter(({ id }) => counts.has(id)).map(calledOf).join(', ') || 'no plant';
+  const words =
+    chosen === null
+      ? 'every plant'
+      : plants
+          .filter(({ id }) => counts.has(id))
+          .map(calledOf)
+          .join(', ') || 'no plant';
   return (
     <details class="for-whom">
-      <summary><span>For <strong>{words}</strong></span></summary>
+      <summary>
+        <span>
+          For <strong>{words}</strong>
+        </span>
+      </summary>
       <fieldset>
         <legend class="unseen">For which plants</legend>
         {plants.map((feature) => (
           <label key={feature.id} class="tick">
-            <input type="checkbox" checked={counts.has(feature.id)} onChange={(event) => {
-              const next = all.filter((id) => (id === feature.id ? event.currentTarget.checked : counts.has(id)));
-              onChange(next.length === all.length ? null : next);
-            }} />
+            <input
+              type="checkbox"
+              checked={counts.has(feature.id)}
+              onChange={(event) => {
+                const next = all.filter((id) => (id === feature.id ? event.currentTarget.checked : counts.has(id)));
+                onChange(next.length === all.length ? null : next);
+              }}
+            />
             {calledOf(feature)}
           </label>
         ))}

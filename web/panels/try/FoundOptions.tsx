@@ -17,17 +17,39 @@ const YARD = ['features', 'site', 'climate', 'season', 'plants'] as const;
 /** What the search found, best first, numbered on the drawing. */
 export function FoundOptions({ found: { plan: asked, result, sights, overAll } }: { readonly found: Found }) {
   useEffect(() => {
-    foundMarks.value = result.options.map((option, k) => ({ at: option.center, label: String(k + 1), title: `${k + 1}: ${option.why}`, chosen: k === 0 }));
+    foundMarks.value = result.options.map((option, k) => ({
+      at: option.center,
+      label: String(k + 1),
+      title: `${k + 1}: ${option.why}`,
+      chosen: k === 0,
+    }));
   }, [result]);
   return (
     <div class="found">
-      {YARD.some((part) => asked[part] !== plan.value[part]) && <p class="said">The yard has changed since this search: find it again to be sure.</p>}
+      {YARD.some((part) => asked[part] !== plan.value[part]) && (
+        <p class="said">The yard has changed since this search: find it again to be sure.</p>
+      )}
       <p class="finding">{result.sentence}</p>
-      {result.rules.map(({ rule, sentence }) => <p key={rule} class="rule-price">{sentence}</p>)}
-      {result.notes.map((note) => <p key={note} class="said">{note}</p>)}
-      {result.options.length > 0 && overAll.map((id) => <p key={id} class="said">{nameOf(id)}: impossible to hide from. It looks in over every wall and roof between.</p>)}
+      {result.rules.map(({ rule, sentence }) => (
+        <p key={rule} class="rule-price">
+          {sentence}
+        </p>
+      ))}
+      {result.notes.map((note) => (
+        <p key={note} class="said">
+          {note}
+        </p>
+      ))}
+      {result.options.length > 0 &&
+        overAll.map((id) => (
+          <p key={id} class="said">
+            {nameOf(id)}: impossible to hide from. It looks in over every wall and roof between.
+          </p>
+        ))}
       <ol class="found-options">
-        {result.options.map((option, k) => <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} sensible={result.sensible === k} />)}
+        {result.options.map((option, k) => (
+          <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} sensible={result.sensible === k} />
+        ))}
       </ol>
       <Searched result={result} />
     </div>
@@ -44,34 +66,73 @@ interface FoundOptionProps {
 function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
   const what = `${option.kind === 'several' ? 'several things' : `a ${option.kind}`}, ${sizeWords(option)}`;
   const open = openOption.value;
-  const holdsOther = open !== null && [...(open.adds ?? []), ...(open.removes ?? []), ...Object.keys(open.moves ?? {})].length > 0;
+  const holdsOther =
+    open !== null && [...(open.adds ?? []), ...(open.removes ?? []), ...Object.keys(open.moves ?? {})].length > 0;
   function take(intoNew: boolean): void {
     putIntoOption(option.features, what, intoNew);
     foundMarks.value = [];
   }
   return (
     <li>
-      <h3>{number}. {what}{sensible && <em class="sensible"> the sensible choice</em>}</h3>
+      <h3>
+        {number}. {what}
+        {sensible && <em class="sensible"> the sensible choice</em>}
+      </h3>
       <p>{option.why}</p>
       <p class="figures">
-        Spares {harmWords(option.spared)} a hot day ({percentWords(option.sparedShare)}) · {formatArea(option.area, units.value)} of cloth · {moneyWords(option.cost, option.currency)} · {formatPerArea(option.payoff.perArea, 'K·h', units.value)}
+        Spares {harmWords(option.spared)} a hot day ({percentWords(option.sparedShare)}) ·{' '}
+        {formatArea(option.area, units.value)} of cloth · {moneyWords(option.cost, option.currency)} ·{' '}
+        {formatPerArea(option.payoff.perArea, 'K·h', units.value)}
       </p>
       <table class="before-after">
         <caption class="unseen">Plants before and after</caption>
-        <thead><tr><th scope="col">Plant</th><th scope="col">Today</th><th scope="col">With it</th><th scope="col">Light left</th></tr></thead>
-        <tbody>{option.plants.filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark).map((plant) => <FoundPlant key={plant.id} plant={plant} />)}</tbody>
+        <thead>
+          <tr>
+            <th scope="col">Plant</th>
+            <th scope="col">Today</th>
+            <th scope="col">With it</th>
+            <th scope="col">Light left</th>
+          </tr>
+        </thead>
+        <tbody>
+          {option.plants
+            .filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark)
+            .map((plant) => (
+              <FoundPlant key={plant.id} plant={plant} />
+            ))}
+        </tbody>
       </table>
       <details open={number === 1}>
         <summary>What low sun it leaves, and who sees it</summary>
-        {option.plants.flatMap(({ id, lowSun }) => (lowSun ? [<p key={id} class="low-sun">{lowSun.sentence}</p>] : []))}
+        {option.plants.flatMap(({ id, lowSun }) =>
+          lowSun
+            ? [
+                <p key={id} class="low-sun">
+                  {lowSun.sentence}
+                </p>,
+              ]
+            : [],
+        )}
         {sights.length > 0 && <p class="sights">{sights.map(sightWords).join(' ')}</p>}
       </details>
-      {option.notes.map((note) => <p key={note} class="said">{note}</p>)}
+      {option.notes.map((note) => (
+        <p key={note} class="said">
+          {note}
+        </p>
+      ))}
       {holdsOther && <p class="said">These figures are for the yard without what option {open.id} changes already.</p>}
       <p class="paper-buttons">
-        {open && <button type="button" onClick={() => take(false)}>Put {number} into option {open.id}</button>}{' '}
-        <button type="button" onClick={() => take(true)}>Put {number} into a new option</button>{' '}
-        <button type="button" onClick={() => showOnMap(option.center)}>Show {number} on the drawing</button>
+        {open && (
+          <button type="button" onClick={() => take(false)}>
+            Put {number} into option {open.id}
+          </button>
+        )}{' '}
+        <button type="button" onClick={() => take(true)}>
+          Put {number} into a new option
+        </button>{' '}
+        <button type="button" onClick={() => showOnMap(option.center)}>
+          Show {number} on the drawing
+        </button>
       </p>
     </li>
   );
@@ -81,7 +142,8 @@ function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
 function sightWords({ eye, shows, hiddenHeight }: Sight): string {
   if (shows === 0) return `${nameOf(eye)}: does not see it.`;
   const length = (metres: number): string => formatLength(metres, units.value);
-  const hides = hiddenHeight < 0.005 ? 'nothing can be hidden there' : `there a thing is hidden only up to ${length(hiddenHeight)}`;
+  const hides =
+    hiddenHeight < 0.005 ? 'nothing can be hidden there' : `there a thing is hidden only up to ${length(hiddenHeight)}`;
   return `${nameOf(eye)}: sees ${length(shows)} of it; ${hides}.`;
 }
 
@@ -89,16 +151,25 @@ function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plan
   return (
     <tr>
       <th scope="row">{name}</th>
-      <td><span class="stand">{before.verdict ?? '–'}</span> <span class="quiet">{harmWords(before.harm)}</span></td>
-      <td><span class="stand">{after.verdict ?? '–'}</span> <span class="quiet">{harmWords(after.harm)}</span></td>
-      <td>{after.topLight.toFixed(0)} mol/m²{tooDark && <strong class="too-dark"> too dark</strong>}</td>
+      <td>
+        <span class="stand">{before.verdict ?? '–'}</span> <span class="quiet">{harmWords(before.harm)}</span>
+      </td>
+      <td>
+        <span class="stand">{after.verdict ?? '–'}</span> <span class="quiet">{harmWords(after.harm)}</span>
+      </td>
+      <td>
+        {after.topLight.toFixed(0)} mol/m²{tooDark && <strong class="too-dark"> too dark</strong>}
+      </td>
     </tr>
   );
 }
 
 function sizeWords({ kind, length, width, height, density, drops }: SiteOption): string {
   const size = kind === 'screen' ? `${length.toFixed(1)} m long` : `${length.toFixed(1)} × ${width.toFixed(1)} m`;
-  const hung = drops.length === 0 ? '' : `, ${drops.map(({ side, depth }) => `${depth.toFixed(1)} m curtain at the ${side}`).join(' and ')}`;
+  const hung =
+    drops.length === 0
+      ? ''
+      : `, ${drops.map(({ side, depth }) => `${depth.toFixed(1)} m curtain at the ${side}`).join(' and ')}`;
   return `${size}, ${height.toFixed(2)} m high, stops ${percentWords(density)}${hung}`;
 }
 
@@ -107,8 +178,12 @@ function Searched({ result: { tried, bound, gap, proven } }: { readonly result: 
     <details>
       <summary>How far it searched</summary>
       <p class="quiet">
-        {tried.candidates} places looked at: {tried.forbidden} forbidden by a rule or the ground, {tried.outbid} shown to be no better, {tried.scored} worked out in full.{' '}
-        {proven ? 'The first is the best of them all.' : `Stopped early: the best can be at most ${percentWords(gap)} better.`} No place spares more than {harmWords(bound)} a hot day.
+        {tried.candidates} places looked at: {tried.forbidden} forbidden by a rule or the ground, {tried.outbid} shown
+        to be no better, {tried.scored} worked out in full.{' '}
+        {proven
+          ? 'The first is the best of them all.'
+          : `Stopped early: the best can be at most ${percentWords(gap)} better.`}{' '}
+        No place spares more than {harmWords(bound)} a hot day.
       </p>
     </details>
   );

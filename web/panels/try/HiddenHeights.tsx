@@ -25,10 +25,17 @@ export function HiddenHeights() {
     const answer = hiddenAnswer.value.shown?.value;
     if (!answer || !hiddenShown.value) return clear();
     barredRings.value = stripsOf(bareGround(answer), answer.grid.cell);
-    topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({ at, label: height > hidden ? '!' : '✓', title: topWords(nameOf(id), height, hidden) }));
+    topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({
+      at,
+      label: height > hidden ? '!' : '✓',
+      title: topWords(nameOf(id), height, hidden),
+    }));
     // Beyond what is said a height is only "over" it; lines need a number.
     const heights = answer.heights.map((height) => Math.min(height, TALLEST_SAID + 1));
-    hiddenHeightLines.value = contoursOf(answer.grid, heights, LEVELS).map(({ value, lines }) => ({ lines, label: formatLength(value, units.value) }));
+    hiddenHeightLines.value = contoursOf(answer.grid, heights, LEVELS).map(({ value, lines }) => ({
+      lines,
+      label: formatLength(value, units.value),
+    }));
   });
   const eyes = plan.value.features.filter(({ kind }) => kind === 'eye');
   if (eyes.length === 0) return null;
@@ -36,16 +43,47 @@ export function HiddenHeights() {
   return (
     <section aria-label="What stays hidden">
       <h2>What stays hidden</h2>
-      <label class="tick"><input type="checkbox" checked={hiddenShown.value} onChange={(event) => (hiddenShown.value = event.currentTarget.checked)} />Draw how tall a thing may stand unseen</label>{' '}
-      <select class="word" aria-label="Unseen from" value={hiddenFrom.value ?? ''} onChange={(event) => (hiddenFrom.value = event.currentTarget.value || null)}>
+      <label class="tick">
+        <input
+          type="checkbox"
+          checked={hiddenShown.value}
+          onChange={(event) => (hiddenShown.value = event.currentTarget.checked)}
+        />
+        Draw how tall a thing may stand unseen
+      </label>{' '}
+      <select
+        class="word"
+        aria-label="Unseen from"
+        value={hiddenFrom.value ?? ''}
+        onChange={(event) => (hiddenFrom.value = event.currentTarget.value || null)}
+      >
         <option value="">from every onlooker</option>
-        {eyes.map((eye) => <option key={eye.id} value={eye.id}>from: {calledOf(eye)}</option>)}
+        {eyes.map((eye) => (
+          <option key={eye.id} value={eye.id}>
+            from: {calledOf(eye)}
+          </option>
+        ))}
       </select>
-      {answer && <p>Lines: how tall a thing may stand there and not be seen. Hatched: it cannot be hidden. {shareWords(answer.heights)}</p>}
-      {answer?.tops.map(({ id, height, hidden }) => <p key={id}>{topWords(nameOf(id), height, hidden)}</p>)}
-      {answer?.reaches.filter(({ overAll }) => overAll).map(({ id, bare }) => (
-        <p key={id} class="said">{nameOf(id)}: looks in over every wall and roof between. {bare > ALMOST_ALL ? 'Nothing can be hidden from there' : `On ${percentWords(bare)} of the ground nothing can be hidden from there`}: a screen does not help, only a tree or a house.</p>
+      {answer && (
+        <p>
+          Lines: how tall a thing may stand there and not be seen. Hatched: it cannot be hidden.{' '}
+          {shareWords(answer.heights)}
+        </p>
+      )}
+      {answer?.tops.map(({ id, height, hidden }) => (
+        <p key={id}>{topWords(nameOf(id), height, hidden)}</p>
       ))}
+      {answer?.reaches
+        .filter(({ overAll }) => overAll)
+        .map(({ id, bare }) => (
+          <p key={id} class="said">
+            {nameOf(id)}: looks in over every wall and roof between.{' '}
+            {bare > ALMOST_ALL
+              ? 'Nothing can be hidden from there'
+              : `On ${percentWords(bare)} of the ground nothing can be hidden from there`}
+            : a screen does not help, only a tree or a house.
+          </p>
+        ))}
     </section>
   );
 }
@@ -61,7 +99,10 @@ function bareGround({ grid, heights }: HiddenAnswer): PlanPoint[] {
   const boundary = openRing(plan.value.site.boundary);
   const middles: PlanPoint[] = [];
   for (let index = 0; index < heights.length; index++) {
-    const at: PlanPoint = [grid.x0 + ((index % grid.columns) + 0.5) * grid.cell, grid.y0 + (Math.floor(index / grid.columns) + 0.5) * grid.cell];
+    const at: PlanPoint = [
+      grid.x0 + ((index % grid.columns) + 0.5) * grid.cell,
+      grid.y0 + (Math.floor(index / grid.columns) + 0.5) * grid.cell,
+    ];
     if (heights[index] < LEAST_USEFUL && pointInRing(at, boundary)) middles.push(at);
   }
   return middles;
@@ -70,12 +111,22 @@ function bareGround({ grid, heights }: HiddenAnswer): PlanPoint[] {
 /** "Roof over the lemon: its corner that shows most stands 2.60 m; 1.93 m is hidden there, so 0.67 m shows." */
 function topWords(name: string, height: number, hidden: number): string {
   const length = (metres: number): string => formatLength(metres, units.value);
-  if (height <= hidden) return `${name}: not seen. Its corner nearest to being seen stands ${length(height)}; hidden there ${hidden > TALLEST_SAID ? `over ${length(TALLEST_SAID)}` : `up to ${length(hidden)}`}.`;
-  return `${name}: seen. Its corner that shows most stands ${length(height)}; ${hidden < LEAST_USEFUL ? 'nothing can be hidden there' : `only ${length(hidden)} is hidden there`}, so ${length(height - hidden)} shows.`;
+  if (height <= hidden)
+    return (
+      `${name}: not seen. Its corner nearest to being seen stands ${length(height)}; hidden there ` +
+      `${hidden > TALLEST_SAID ? `over ${length(TALLEST_SAID)}` : `up to ${length(hidden)}`}.`
+    );
+  return (
+    `${name}: seen. Its corner that shows most stands ${length(height)}; ` +
+    `${hidden < LEAST_USEFUL ? 'nothing can be hidden there' : `only ${length(hidden)} is hidden there`}, so ` +
+    `${length(height - hidden)} shows.`
+  );
 }
 
 function shareWords(heights: Float64Array): string {
   const bare = heights.filter((height) => height < LEAST_USEFUL).length / heights.length;
   if (bare === 1) return 'Nothing can be hidden anywhere in the yard.';
-  return bare === 0 ? 'Everywhere in the yard something of use can be hidden.' : `On ${percentWords(bare)} of the ground a thing cannot be hidden.`;
+  return bare === 0
+    ? 'Everywhere in the yard something of use can be hidden.'
+    : `On ${percentWords(bare)} of the ground a thing cannot be hidden.`;
 }

@@ -9,8 +9,16 @@ type Rung = Pick<LadderStep, 'id' | 'name' | 'sentence'> & Partial<LadderStep>;
 
 /** What stands in for the dearest rungs until something was searched. */
 const UNSEARCHED: readonly Rung[] = [
-  { id: 'screen', name: 'A low screen', sentence: 'Stops the low afternoon sun. “Find it” below works out what it does here.' },
-  { id: 'roof', name: 'A roof of cloth', sentence: 'The dearest: the last thing to try. “Find it” below works out what it does here.' },
+  {
+    id: 'screen',
+    name: 'A low screen',
+    sentence: 'Stops the low afternoon sun. “Find it” below works out what it does here.',
+  },
+  {
+    id: 'roof',
+    name: 'A roof of cloth',
+    sentence: 'The dearest: the last thing to try. “Find it” below works out what it does here.',
+  },
 ];
 
 /** What to try first, the cheapest at the top. */
@@ -22,11 +30,17 @@ export function Ladder() {
   return (
     <section aria-label="Cheaper first">
       <h2>Cheaper first</h2>
-      {problems.map(({ message }) => <p key={message}>{message}</p>)}
+      {problems.map(({ message }) => (
+        <p key={message}>{message}</p>
+      ))}
       {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
       {shown && <p class="quiet">What each alone spares, of all harm to leaves.</p>}
       <ol class="ladder">
-        {[...(shown?.value.steps ?? []), ...dearer].map((rung) => <li key={rung.id}><strong>{rung.name}:</strong> <Effect rung={rung} /> {rung.sentence}</li>)}
+        {[...(shown?.value.steps ?? []), ...dearer].map((rung) => (
+          <li key={rung.id}>
+            <strong>{rung.name}:</strong> <Effect rung={rung} /> {rung.sentence}
+          </li>
+        ))}
       </ol>
     </section>
   );
@@ -34,6 +48,16 @@ export function Ladder() {
 
 function Effect({ rung: { effect, cost } }: { readonly rung: Rung }) {
   if (effect === undefined) return null;
-  const money = cost === undefined || cost === null ? '' : cost === 0 ? ', costs nothing' : `, ${moneyWords(cost, currencyOf(plan.value))}`;
-  return <span class="rung-effect">{effect}{money}.</span>;
+  const money =
+    cost === undefined || cost === null
+      ? ''
+      : cost === 0
+        ? ', costs nothing'
+        : `, ${moneyWords(cost, currencyOf(plan.value))}`;
+  return (
+    <span class="rung-effect">
+      {effect}
+      {money}.
+    </span>
+  );
 }

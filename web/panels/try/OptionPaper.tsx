@@ -15,7 +15,10 @@ import { compared, comparison, openOption, openTheOption, optionWords } from './
 /** A stroke of the finger sideways that turns a page: at least so long, and so much longer than it is high. [px] */
 const STROKE = { least: 60, flat: 2 } as const;
 
-/** The open option: what it does to each plant, the cut through it, its parts with their numbers, and taking it over. A page that is turned by a stroke or a button. */
+/**
+ * The open option: what it does to each plant, the cut through it, its parts with their numbers, and taking it over. A
+ * page that is turned by a stroke or a button.
+ */
 export function OptionPaper() {
   const began = useRef<{ readonly x: number; readonly y: number } | null>(null);
   const option = openOption.value;
@@ -32,7 +35,12 @@ export function OptionPaper() {
     <section
       class="option-paper"
       aria-label={`Option ${option.id}`}
-      onTouchStart={({ touches, target }) => (began.current = touches.length === 1 && !(target as Element).closest('input, select, .wide-table') ? { x: touches[0].clientX, y: touches[0].clientY } : null)}
+      onTouchStart={({ touches, target }) =>
+        (began.current =
+          touches.length === 1 && !(target as Element).closest('input, select, .wide-table')
+            ? { x: touches[0].clientX, y: touches[0].clientY }
+            : null)
+      }
       onTouchEnd={turn}
     >
       <Pages option={option} />
@@ -40,13 +48,25 @@ export function OptionPaper() {
       <BeforeAfter choice={choice} />
       <RoughEffect />
       <Faults />
-      {problems.map(({ message }) => <p key={message} class="said problem" role="alert">{message}</p>)}
+      {problems.map(({ message }) => (
+        <p key={message} class="said problem" role="alert">
+          {message}
+        </p>
+      ))}
       <SectionPicture />
-      {choice && choice.plants.length > 0 ? <Effect choice={choice} rough={working !== null} /> : working && <p class="quiet">Working out what it does…</p>}
+      {choice && choice.plants.length > 0 ? (
+        <Effect choice={choice} rough={working !== null} />
+      ) : (
+        working && <p class="quiet">Working out what it does…</p>
+      )}
       <Parts option={option} />
       <p class="paper-buttons">
-        <button type="button" class="main" onClick={() => accept(option)}>Take it into the yard</button>{' '}
-        <button type="button" onClick={() => drop(option)}>Delete option {option.id}</button>
+        <button type="button" class="main" onClick={() => accept(option)}>
+          Take it into the yard
+        </button>{' '}
+        <button type="button" onClick={() => drop(option)}>
+          Delete option {option.id}
+        </button>
       </p>
     </section>
   );
@@ -66,9 +86,15 @@ function Pages({ option }: { readonly option: YardOption }) {
   const [before, after] = [options[at - 1], options[at + 1]];
   return (
     <nav class="option-pages" aria-label="Options, a page each">
-      <button type="button" disabled={!before} onClick={() => openBeside(option, -1)}>‹ {before ? `Option ${before.id}` : 'no more'}</button>
-      <span>{at + 1} of {options.length}</span>
-      <button type="button" disabled={!after} onClick={() => openBeside(option, 1)}>{after ? `Option ${after.id}` : 'no more'} ›</button>
+      <button type="button" disabled={!before} onClick={() => openBeside(option, -1)}>
+        ‹ {before ? `Option ${before.id}` : 'no more'}
+      </button>
+      <span>
+        {at + 1} of {options.length}
+      </span>
+      <button type="button" disabled={!after} onClick={() => openBeside(option, 1)}>
+        {after ? `Option ${after.id}` : 'no more'} ›
+      </button>
     </nav>
   );
 }
@@ -78,10 +104,25 @@ function Effect({ choice, rough }: { readonly choice: ComparedChoice; readonly r
     <>
       <table class="before-after" aria-busy={rough}>
         <caption>Before and after, plant by plant{rough ? ' (out of date, being worked out)' : ''}</caption>
-        <thead><tr><th scope="col">Plant</th><th scope="col">Today</th><th scope="col">With it</th><th scope="col">Light left</th></tr></thead>
-        <tbody>{choice.plants.map((plant) => <PlantRow key={plant.id} plant={plant} dark={choice.tooDark.includes(plant.id)} />)}</tbody>
+        <thead>
+          <tr>
+            <th scope="col">Plant</th>
+            <th scope="col">Today</th>
+            <th scope="col">With it</th>
+            <th scope="col">Light left</th>
+          </tr>
+        </thead>
+        <tbody>
+          {choice.plants.map((plant) => (
+            <PlantRow key={plant.id} plant={plant} dark={choice.tooDark.includes(plant.id)} />
+          ))}
+        </tbody>
       </table>
-      <ul class="sentences">{choice.sentences.map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
+      <ul class="sentences">
+        {choice.sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
     </>
   );
 }
@@ -92,7 +133,10 @@ function PlantRow({ plant: { name, before, after }, dark }: { readonly plant: Co
       <th scope="row">{name}</th>
       <td>{before ? <Stand verdict={before.verdict} harm={before.harm} /> : 'not there'}</td>
       <td>{after ? <Stand verdict={after.verdict} harm={after.harm} /> : 'gone'}</td>
-      <td>{after ? `${after.light.dailyLight.toFixed(0)} mol/m²` : '–'}{dark && <strong class="too-dark"> too dark</strong>}</td>
+      <td>
+        {after ? `${after.light.dailyLight.toFixed(0)} mol/m²` : '–'}
+        {dark && <strong class="too-dark"> too dark</strong>}
+      </td>
     </tr>
   );
 }
@@ -108,15 +152,26 @@ function Parts({ option }: { readonly option: YardOption }) {
           const open = chosen === feature.id;
           return (
             <li key={feature.id}>
-              <button type="button" aria-expanded={open} onClick={() => (selection.value = open ? [] : [feature.id])}>{calledOf(feature)}: its numbers</button>
+              <button type="button" aria-expanded={open} onClick={() => (selection.value = open ? [] : [feature.id])}>
+                {calledOf(feature)}: its numbers
+              </button>
               {open && <ClothEditor feature={feature} />}
             </li>
           );
         })}
-        {moves.map((id) => <li key={id}>{nameOf(id)} stands elsewhere.</li>)}
-        {(option.removes ?? []).map((id) => <li key={id}>{nameOf(id)} is taken away.</li>)}
+        {moves.map((id) => (
+          <li key={id}>{nameOf(id)} stands elsewhere.</li>
+        ))}
+        {(option.removes ?? []).map((id) => (
+          <li key={id}>{nameOf(id)} is taken away.</li>
+        ))}
       </ul>
-      {adds.length > 0 && <p class="quiet">Or take it by its grips on the drawing: drag one, or tap it and then its new place. Corners resize, the row above turns, raises and tilts, the middle of an edge pulls a side curtain out. Arrow keys nudge the whole.</p>}
+      {adds.length > 0 && (
+        <p class="quiet">
+          Or take it by its grips on the drawing: drag one, or tap it and then its new place. Corners resize, the row
+          above turns, raises and tilts, the middle of an edge pulls a side curtain out. Arrow keys nudge the whole.
+        </p>
+      )}
     </>
   );
 }

@@ -19,16 +19,31 @@ export function OptionTabs() {
     <section class="option-tabs" aria-label="What is tried">
       <h2>What is tried</h2>
       <div class="tab-row" role="group" aria-label="Show on the drawing">
-        <button type="button" aria-pressed={open === null} onClick={() => openTheOption(null)}>Today</button>
+        <button type="button" aria-pressed={open === null} onClick={() => openTheOption(null)}>
+          Today
+        </button>
         {options.map((option) => (
-          <button key={option.id} type="button" aria-pressed={open === option.id} onClick={() => openTheOption(option.id)}>{optionWords(option)}</button>
+          <button
+            key={option.id}
+            type="button"
+            aria-pressed={open === option.id}
+            onClick={() => openTheOption(option.id)}
+          >
+            {optionWords(option)}
+          </button>
         ))}
       </div>
       <p class="put-row">
         Put into {into}:{' '}
-        <button type="button" onClick={() => putFirstCloth('canopy')}>A roof</button>{' '}
-        <button type="button" onClick={() => putFirstCloth('screen')}>A screen</button>{' '}
-        <button type="button" onClick={toFinding}>Let the best be found</button>
+        <button type="button" onClick={() => putFirstCloth('canopy')}>
+          A roof
+        </button>{' '}
+        <button type="button" onClick={() => putFirstCloth('screen')}>
+          A screen
+        </button>{' '}
+        <button type="button" onClick={toFinding}>
+          Let the best be found
+        </button>
       </p>
     </section>
   );

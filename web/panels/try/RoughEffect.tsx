@@ -16,7 +16,8 @@ export function RoughEffect() {
   const touched = now.plants.filter(({ spared }) => Math.abs(spared) >= TELLING);
   return (
     <p class="rough-effect" aria-busy="true">
-      ~ spares {harmWords(now.spared)} a hot day ({percentWords(now.sparedShare)}), {formatPerArea(now.perArea, 'K·h', units.value)} of cloth.
+      ~ spares {harmWords(now.spared)} a hot day ({percentWords(now.sparedShare)}),{' '}
+      {formatPerArea(now.perArea, 'K·h', units.value)} of cloth.
       {touched.map(({ id, verdict }) => ` ${nameOf(id)}: ~ ${verdict}.`).join('')}
     </p>
   );

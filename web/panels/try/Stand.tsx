@@ -8,5 +8,10 @@ interface Props {
 
 /** How a plant stands: its verdict and its heat over the limit. */
 export function Stand({ verdict, harm }: Props) {
-  return <><span class={verdict === 'will burn' ? 'stand burns' : 'stand'}>{verdict ?? 'kind not known'}</span> <span class="quiet">{harmWords(harm)}</span></>;
+  return (
+    <>
+      <span class={verdict === 'will burn' ? 'stand burns' : 'stand'}>{verdict ?? 'kind not known'}</span>{' '}
+      <span class="quiet">{harmWords(harm)}</span>
+    </>
+  );
 }

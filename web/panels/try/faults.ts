@@ -24,23 +24,33 @@ type Cloth = Canopy | Screen;
 /** Cloth that the open option brings, where it is now, also while it is dragged. */
 const clothNow = computed<readonly Cloth[]>(() => {
   const brought = new Set(openOption.value?.adds?.map(({ id }) => id));
-  return drawnPlan.value.features.filter((feature): feature is Cloth => (feature.kind === 'canopy' || feature.kind === 'screen') && brought.has(feature.id));
+  return drawnPlan.value.features.filter(
+    (feature): feature is Cloth => (feature.kind === 'canopy' || feature.kind === 'screen') && brought.has(feature.id),
+  );
 });
 
 export const postsInTheWay = computed<readonly BarredPost[]>(() =>
-  clothNow.value.flatMap((cloth) => postsOf(cloth).flatMap((at) => {
-    const by = whatStandsAt(drawnPlan.value, at);
-    return by === undefined ? [] : [{ at, cloth: calledOf(cloth), by }];
-  })),
+  clothNow.value.flatMap((cloth) =>
+    postsOf(cloth).flatMap((at) => {
+      const by = whatStandsAt(drawnPlan.value, at);
+      return by === undefined ? [] : [{ at, cloth: calledOf(cloth), by }];
+    }),
+  ),
 );
 
 /** Roofs that hang lower than a plant under them is tall. */
 export const lowRoofs = computed<readonly LowRoof[]>(() =>
-  clothNow.value.flatMap((cloth) => (cloth.kind === 'screen' ? [] : drawnPlan.value.features.flatMap((feature) => {
-    const top = topOf(feature);
-    const hangs = top && canopyHeightOver(cloth, top.at);
-    return top && hangs !== null && top.height > hangs ? [{ plant: calledOf(feature), cloth: calledOf(cloth) }] : [];
-  }))),
+  clothNow.value.flatMap((cloth) =>
+    cloth.kind === 'screen'
+      ? []
+      : drawnPlan.value.features.flatMap((feature) => {
+          const top = topOf(feature);
+          const hangs = top && canopyHeightOver(cloth, top.at);
+          return top && hangs !== null && top.height > hangs
+            ? [{ plant: calledOf(feature), cloth: calledOf(cloth) }]
+            : [];
+        }),
+  ),
 );
 
 /** The corners: posts between them are the builder's to shift. */
@@ -49,5 +59,7 @@ function postsOf(cloth: Cloth): readonly PlanPoint[] {
 }
 
 function topOf(feature: Feature): { readonly at: PlanPoint; readonly height: number } | null {
-  return feature.kind === 'plant' || (feature.kind === 'tree' && feature.plant !== undefined) ? { at: feature.at, height: feature.height } : null;
+  return feature.kind === 'plant' || (feature.kind === 'tree' && feature.plant !== undefined)
+    ? { at: feature.at, height: feature.height }
+    : null;
 }

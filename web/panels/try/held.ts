@@ -13,7 +13,10 @@ import { plan, preview } from '../../state/yard.ts';
 import { rough } from './live-trial.ts';
 import { openOption } from './tried.ts';
 
-/** What the drawing shows: the yard as it is, with the open option, both with a bar between, what the option changes, or where cloth like its first piece would pay. */
+/**
+ * What the drawing shows: the yard as it is, with the open option, both with a bar between, what the option changes, or
+ * where cloth like its first piece would pay.
+ */
 export type Side = 'before' | 'split' | 'after' | 'difference' | 'payoff';
 export const side = signal<Side>('after');
 
@@ -24,15 +27,27 @@ const alphaNow = (): number => 255 * RAMP_SHARE[wornTheme.value];
 const OUT_OF_DATE = 0.5;
 
 /** Darker than the paper in the light, lighter than it in the dark; the textures differ besides. */
-const COLOURS = { light: { less: '#0b5563', more: '#8a2a0b' }, bright: { less: '#000000', more: '#8a0000' }, dark: { less: '#8fdcea', more: '#ffab85' } } as const;
+const COLOURS = {
+  light: { less: '#0b5563', more: '#8a2a0b' },
+  bright: { less: '#000000', more: '#8a0000' },
+  dark: { less: '#8fdcea', more: '#ffab85' },
+} as const;
 
-const wanted = computed(() => (stage.value === 'try' && openOption.value !== null && (side.value === 'before' || side.value === 'split' || side.value === 'difference') ? heat.value.asked : null));
+const wanted = computed(() =>
+  stage.value === 'try' &&
+  openOption.value !== null &&
+  (side.value === 'before' || side.value === 'split' || side.value === 'difference')
+    ? heat.value.asked
+    : null,
+);
 
 /** The yard as it is, reckoned as the open option's is. */
 export const unchanged = liveAnswer('load', () => wanted.value && { ...wanted.value, options: [] });
 
 /** The first cloth of the open option: for its height and density the payoff is drawn. */
-export const firstCloth = computed(() => openOption.value?.adds?.find((thing) => thing.kind === 'canopy' || thing.kind === 'screen') ?? null);
+export const firstCloth = computed(
+  () => openOption.value?.adds?.find((thing) => thing.kind === 'canopy' || thing.kind === 'screen') ?? null,
+);
 
 export const paying = liveAnswer('payoff', () => {
   const cloth = firstCloth.value;
@@ -55,12 +70,17 @@ const beforePicture = computed<HeatPicture | null>(() => {
   const before = unchanged.value.shown;
   if (wanted.value === null || !before) return null;
   const alpha = alphaNow() * (isStale(unchanged.value) ? OUT_OF_DATE : 1);
-  return { grid: before.value.grid, rgba: paintCells(before.value.cells[quantity.value], SCALES[quantity.value], alpha) };
+  return {
+    grid: before.value.grid,
+    rgba: paintCells(before.value.cells[quantity.value], SCALES[quantity.value], alpha),
+  };
 });
 
 /** The yard with the cloth where it is now, while the full answer is not there yet. */
 const roughPicture = computed<HeatPicture | null>(() =>
-  quantity.value === 'hotLoad' && rough.value ? { grid: rough.value.grid, rgba: paintCells(rough.value.hotLoad, SCALES.hotLoad, alphaNow()) } : null,
+  quantity.value === 'hotLoad' && rough.value
+    ? { grid: rough.value.grid, rgba: paintCells(rough.value.hotLoad, SCALES.hotLoad, alphaNow()) }
+    : null,
 );
 
 const afterPicture = computed<HeatPicture | null>(() => {
@@ -78,7 +98,8 @@ const splitPicture = computed<HeatPicture | null>(() => {
   const { x0, cell, columns, rows } = after.grid;
   const left = 4 * Math.min(columns, Math.max(0, Math.round((barPlace.value - x0) / cell)));
   const rgba = after.rgba.slice();
-  for (let j = 0; j < rows; j++) rgba.set(before.rgba.subarray(4 * j * columns, 4 * j * columns + left), 4 * j * columns);
+  for (let j = 0; j < rows; j++)
+    rgba.set(before.rgba.subarray(4 * j * columns, 4 * j * columns + left), 4 * j * columns);
   return { grid: after.grid, rgba };
 });
 
@@ -94,15 +115,34 @@ const payoffPicture = computed<HeatPicture | null>(() => {
   const pays = paying.value.shown?.value;
   if (!pays) return null;
   const blank = pays.perArea.map((value) => (value > 0 ? value : NaN));
-  return { grid: pays.grid, rgba: paintCells(blank, { ...SCALES[quantity.value], ramp: HEAT_RAMP, from: 0, to: pays.most }, alphaNow()) };
+  return {
+    grid: pays.grid,
+    rgba: paintCells(blank, { ...SCALES[quantity.value], ramp: HEAT_RAMP, from: 0, to: pays.most }, alphaNow()),
+  };
 });
 
 const differencePicture = computed<HeatPicture | null>(() => {
   const both = pair.value;
-  return both && paintDifference(both.before.cells[quantity.value], both.after.cells[quantity.value], both.before.grid, SCALES[quantity.value], COLOURS[wornTheme.value], 255);
+  return (
+    both &&
+    paintDifference(
+      both.before.cells[quantity.value],
+      both.after.cells[quantity.value],
+      both.before.grid,
+      SCALES[quantity.value],
+      COLOURS[wornTheme.value],
+      255,
+    )
+  );
 });
 
-const PICTURES: Readonly<Record<Side, ReadonlySignal<HeatPicture | null>>> = { before: beforePicture, split: splitPicture, after: roughPicture, difference: differencePicture, payoff: payoffPicture };
+const PICTURES: Readonly<Record<Side, ReadonlySignal<HeatPicture | null>>> = {
+  before: beforePicture,
+  split: splitPicture,
+  after: roughPicture,
+  difference: differencePicture,
+  payoff: payoffPicture,
+};
 
 /** What lies over the plan instead of the option's own heat; `null`: that. */
 export const heldPicture = computed<HeatPicture | null>(() => PICTURES[side.value].value);
@@ -110,5 +150,13 @@ export const heldPicture = computed<HeatPicture | null>(() => PICTURES[side.valu
 /** Ground that changes. [m²] */
 export const changed = computed(() => {
   const both = pair.value;
-  return both && changedGround(both.before.cells[quantity.value], both.after.cells[quantity.value], both.before.grid, SCALES[quantity.value]);
+  return (
+    both &&
+    changedGround(
+      both.before.cells[quantity.value],
+      both.after.cells[quantity.value],
+      both.before.grid,
+      SCALES[quantity.value],
+    )
+  );
 });

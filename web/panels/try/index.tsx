@@ -23,17 +23,29 @@ import { compared, openOption } from './tried.ts';
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {
   useEffect(layMarks, []);
-  useEffect(() => () => {
-    cancelSearch();
-    if (stage.peek() !== 'place') shownOptions.value = [];
-  }, []);
+  useEffect(
+    () => () => {
+      cancelSearch();
+      if (stage.peek() !== 'place') shownOptions.value = [];
+    },
+    [],
+  );
   useSignalEffect(() => {
     cardNext.value = nextWords();
   });
   const options = plan.value.options ?? [];
   return (
     <div class="try-card">
-      {growing(plan.value).length === 0 ? <p class="nothing-to-shade">Nothing to shade yet: no plant is drawn. <button type="button" onClick={() => goToStage('draw')}>Draw the plants first</button></p> : nothingHarmed() && <p class="nothing-to-shade">Nothing to shade: no plant is harmed. You may stop here.</p>}
+      {growing(plan.value).length === 0 ? (
+        <p class="nothing-to-shade">
+          Nothing to shade yet: no plant is drawn.{' '}
+          <button type="button" onClick={() => goToStage('draw')}>
+            Draw the plants first
+          </button>
+        </p>
+      ) : (
+        nothingHarmed() && <p class="nothing-to-shade">Nothing to shade: no plant is harmed. You may stop here.</p>
+      )}
       <Ladder />
       <OptionTabs />
       <OptionPaper />
@@ -43,11 +55,20 @@ export function TryCard() {
       <HiddenHeights />
       <section class="how-sure" aria-label="How sure">
         <h2>How sure</h2>
-        <p>Every answer here rests on what is guessed. <button type="button" onClick={() => (aside.value = 'sure')}>What hangs on the guesses?</button></p>
+        <p>
+          Every answer here rests on what is guessed.{' '}
+          <button type="button" onClick={() => (aside.value = 'sure')}>
+            What hangs on the guesses?
+          </button>
+        </p>
       </section>
       <details class="cautions">
         <summary>Before anything is put up or sprayed</summary>
-        <ul>{cautionsFor(['build', 'wind', 'climb', 'spray']).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+        <ul>
+          {cautionsFor(['build', 'wind', 'climb', 'spray']).map(({ id, text }) => (
+            <li key={id}>{text}</li>
+          ))}
+        </ul>
       </details>
     </div>
   );
@@ -55,9 +76,13 @@ export function TryCard() {
 
 function nextWords(): NextThing | null {
   const option = openOption.value;
-  if (option === null) return nothingHarmed() ? null : { text: 'Open an option, or let the best be found.', run: toFinding };
-  if (postsInTheWay.value.length > 0) return { text: `Move the cloth of option ${option.id}: a post stands in ${postsInTheWay.value[0].by}.` };
-  return side.value === 'after' ? { text: `Hold option ${option.id} against today: split the drawing.`, run: () => (side.value = 'split') } : { text: `Read what option ${option.id} spares, side by side.` };
+  if (option === null)
+    return nothingHarmed() ? null : { text: 'Open an option, or let the best be found.', run: toFinding };
+  if (postsInTheWay.value.length > 0)
+    return { text: `Move the cloth of option ${option.id}: a post stands in ${postsInTheWay.value[0].by}.` };
+  return side.value === 'after'
+    ? { text: `Hold option ${option.id} against today: split the drawing.`, run: () => (side.value = 'split') }
+    : { text: `Read what option ${option.id} spares, side by side.` };
 }
 
 /** By the comparison where there is one, else by the graded yard as it is. */

@@ -18,16 +18,29 @@ const question = computed<TrialArgs | null>(() => {
   const plan = reckonedPlan.value;
   const adds = plan.options?.find(({ id }) => id === open)?.adds ?? [];
   if (stage.value !== 'try' || !adds.some((thing) => isCloth(thing) && selection.value.includes(thing.id))) return null;
-  return { plan: withoutCloth(plan, open), option: open, cloth: adds.filter(isCloth), period: period.value, cell: mapCell.value, height: mapHeight.value };
+  return {
+    plan: withoutCloth(plan, open),
+    option: open,
+    cloth: adds.filter(isCloth),
+    period: period.value,
+    cell: mapCell.value,
+    height: mapHeight.value,
+  };
 });
 
 const answered = signal<TrialAnswer | null>(null);
 
 /** What the cloth does where it is now, while the full answer is not there yet. */
-export const rough = computed(() => (question.value !== null && (preview.value !== null || isStale(heat.value)) ? answered.value : null));
+export const rough = computed(() =>
+  question.value !== null && (preview.value !== null || isStale(heat.value)) ? answered.value : null,
+);
 
 export function followCloth(): () => void {
-  return followNewest(question, (args) => trialBridge.call('trial', args, { weather: weatherInUse.peek() }) as Promise<Outcome<TrialAnswer>>, answered);
+  return followNewest(
+    question,
+    (args) => trialBridge.call('trial', args, { weather: weatherInUse.peek() }) as Promise<Outcome<TrialAnswer>>,
+    answered,
+  );
 }
 
 function isCloth(thing: Feature): thing is Cloth {
@@ -35,5 +48,10 @@ function isCloth(thing: Feature): thing is Cloth {
 }
 
 function withoutCloth(plan: Plan, option: string): Plan {
-  return { ...plan, options: plan.options?.filter(({ id }) => id === option).map((each) => ({ ...each, adds: each.adds?.filter((thing) => !isCloth(thing)) })) };
+  return {
+    ...plan,
+    options: plan.options
+      ?.filter(({ id }) => id === option)
+      .map((each) => ({ ...each, adds: each.adds?.filter((thing) => !isCloth(thing)) })),
+  };
 }

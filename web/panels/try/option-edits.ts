@@ -1,4 +1,13 @@
-import { acceptOption, addOption, addToOption, freshId, middleOf, removeOption, upBearingOf, withOptions } from '../../../engine/index.ts';
+import {
+  acceptOption,
+  addOption,
+  addToOption,
+  freshId,
+  middleOf,
+  removeOption,
+  upBearingOf,
+  withOptions,
+} from '../../../engine/index.ts';
 import type { Canopy, Feature, Plan, PlanPoint, PlantLoad, Screen, YardOption } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { heat } from '../../state/results.ts';
@@ -8,7 +17,14 @@ import { plan } from '../../state/yard.ts';
 import { openOption, openTheOption, optionWords } from './tried.ts';
 
 /** A first roof and screen, to be changed by hand. [m] */
-const FIRST = { side: 2.5, density: 0.5, overPlant: 0.6, leastHeight: 2.2, screenAway: 0.4, screenHeight: 1.8 } as const;
+const FIRST = {
+  side: 2.5,
+  density: 0.5,
+  overPlant: 0.6,
+  leastHeight: 2.2,
+  screenAway: 0.4,
+  screenHeight: 1.8,
+} as const;
 
 /** The sun of a summer afternoon stands in the west in both hemispheres. [°] */
 const AFTERNOON = 270;
@@ -23,7 +39,12 @@ export function freshOptionId({ options = [] }: Plan): string {
 }
 
 /** The plan with things in an option, a new one where none is named; their ids are made free ones. */
-export function withInOption(before: Plan, things: readonly Feature[], optionId: string | null, name?: string): { readonly next: Plan; readonly optionId: string; readonly ids: readonly string[] } {
+export function withInOption(
+  before: Plan,
+  things: readonly Feature[],
+  optionId: string | null,
+  name?: string,
+): { readonly next: Plan; readonly optionId: string; readonly ids: readonly string[] } {
   const id = optionId ?? freshOptionId(before);
   const ids: string[] = [];
   let next = optionId === null ? addOption(before, name === undefined ? { id } : { id, name }) : before;
@@ -37,7 +58,12 @@ export function withInOption(before: Plan, things: readonly Feature[], optionId:
 
 /** Puts things into the open option, or with `intoNew` into one of their own, and opens it. */
 export function putIntoOption(things: readonly Feature[], what: string, intoNew: boolean): void {
-  const put = withInOption(plan.value, things, intoNew ? null : (openOption.value?.id ?? null), intoNew || openOption.value === null ? what : undefined);
+  const put = withInOption(
+    plan.value,
+    things,
+    intoNew ? null : (openOption.value?.id ?? null),
+    intoNew || openOption.value === null ? what : undefined,
+  );
   if (!commitEdit(`Put ${what} into option ${put.optionId}`, put.next)) return;
   openTheOption(put.optionId);
   selection.value = put.ids.slice(0, 1);
@@ -49,17 +75,35 @@ export function putFirstCloth(kind: 'canopy' | 'screen'): void {
   const worst = worstPlant(heat.value.shown?.value.plants ?? []);
   const feature = plan.value.features.find(({ id }) => id === worst?.id);
   // Where it stands in the open option, which may have moved it.
-  const at: PlanPoint = worst?.at ?? middleOf({ id: '', kind: 'keepout', outline: plan.value.site.boundary, blocks: [] });
+  const at: PlanPoint =
+    worst?.at ?? middleOf({ id: '', kind: 'keepout', outline: plan.value.site.boundary, blocks: [] });
   if (kind === 'canopy') {
     const height = Math.max(FIRST.leastHeight, rounded((worst?.height ?? 0) + FIRST.overPlant));
-    const roof: Canopy = { id: 'canopy', kind: 'canopy', center: withinYard(at), length: FIRST.side, width: FIRST.side, height, density: FIRST.density };
+    const roof: Canopy = {
+      id: 'canopy',
+      kind: 'canopy',
+      center: withinYard(at),
+      length: FIRST.side,
+      width: FIRST.side,
+      height,
+      density: FIRST.density,
+    };
     return putIntoOption([roof], 'a roof', false);
   }
   const bearing = ((worstSide(worst) - upBearingOf(plan.value)) * Math.PI) / 180;
   const [dx, dy] = [Math.sin(bearing), Math.cos(bearing)];
   const away = FIRST.screenAway + (feature?.kind === 'plant' ? feature.spread / 2 : 0.5);
-  const end = (along: number): PlanPoint => [rounded(at[0] + away * dx - along * dy), rounded(at[1] + away * dy + along * dx)];
-  const screen: Screen = { id: 'screen', kind: 'screen', path: [end(-FIRST.side / 2), end(FIRST.side / 2)], height: FIRST.screenHeight, density: FIRST.density };
+  const end = (along: number): PlanPoint => [
+    rounded(at[0] + away * dx - along * dy),
+    rounded(at[1] + away * dy + along * dx),
+  ];
+  const screen: Screen = {
+    id: 'screen',
+    kind: 'screen',
+    path: [end(-FIRST.side / 2), end(FIRST.side / 2)],
+    height: FIRST.screenHeight,
+    density: FIRST.density,
+  };
   return putIntoOption([screen], 'a screen', false);
 }
 
@@ -74,7 +118,10 @@ function withinYard(at: PlanPoint): PlanPoint {
 }
 
 export function worstPlant(plants: readonly PlantLoad[]): PlantLoad | null {
-  return plants.reduce<PlantLoad | null>((worst, each) => ((each.scorchDose ?? 0) > (worst?.scorchDose ?? 0) ? each : worst), null);
+  return plants.reduce<PlantLoad | null>(
+    (worst, each) => ((each.scorchDose ?? 0) > (worst?.scorchDose ?? 0) ? each : worst),
+    null,
+  );
 }
 
 /** True bearing of the flank that is harmed most; of a plant without flanks where the afternoon sun stands. [°] */
@@ -102,8 +149,14 @@ export function drop(option: YardOption): void {
 /** The plan in which only some plants count: whom a search is for. */
 export function forPlants(before: Plan, ids: ReadonlySet<string> | null): Plan {
   if (ids === null) return before;
-  const counts = (feature: Feature): boolean => feature.kind === 'plant' || feature.kind === 'bed' || feature.kind === 'tree';
-  return { ...before, features: before.features.map((feature) => (counts(feature) && !ids.has(feature.id) ? { ...feature, worth: 0 } : feature)) };
+  const counts = (feature: Feature): boolean =>
+    feature.kind === 'plant' || feature.kind === 'bed' || feature.kind === 'tree';
+  return {
+    ...before,
+    features: before.features.map((feature) =>
+      counts(feature) && !ids.has(feature.id) ? { ...feature, worth: 0 } : feature,
+    ),
+  };
 }
 
 function rounded(metres: number): number {

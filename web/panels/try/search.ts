@@ -27,7 +27,15 @@ export interface Wish {
   readonly count: 1 | 2;
 }
 
-export const wish = signal<Wish>({ kind: 'any', upTo: 3, hideFrom: null, density: 'any', plants: null, budget: null, count: 1 });
+export const wish = signal<Wish>({
+  kind: 'any',
+  upTo: 3,
+  hideFrom: null,
+  density: 'any',
+  plants: null,
+  budget: null,
+  count: 1,
+});
 
 /** A search's answer and the plan it was made for. */
 export interface Found extends SiteAnswer {
@@ -47,14 +55,24 @@ export async function findTheBest(): Promise<void> {
   searchProblem.value = null;
   const asked = plan.value;
   const chosen = wish.value.plants;
-  const args = { plan: bare(forPlants(asked, chosen && new Set(chosen))), request: requestOf(wish.value), hideFrom: hiddenFromWhom(asked, wish.value) };
+  const args = {
+    plan: bare(forPlants(asked, chosen && new Set(chosen))),
+    request: requestOf(wish.value),
+    hideFrom: hiddenFromWhom(asked, wish.value),
+  };
   try {
-    const answer = await askEngine('site', args, { signal: mine.signal, onProgress: (progress) => (searching.value = progress) });
+    const answer = await askEngine('site', args, {
+      signal: mine.signal,
+      onProgress: (progress) => (searching.value = progress),
+    });
     if (mine.signal.aborted) return;
     if (answer.ok) {
       found.value = { plan: asked, ...answer.value };
       readOut(answer.value.result.sentence);
-    } else searchProblem.value = answer.problems[0]?.message ?? 'The search gave no answer. Nothing has changed; put a roof or a screen in by hand and hold it against today.';
+    } else
+      searchProblem.value =
+        answer.problems[0]?.message ??
+        'The search gave no answer. Nothing has changed; put a roof or a screen in by hand and hold it against today.';
     searching.value = null;
   } catch {
     // Called off: whoever did that has set the state.
@@ -88,7 +106,8 @@ function hiddenFromWhom({ features }: Plan, { hideFrom }: Wish): readonly string
 /** Every size from 1 × 1 m in half metres, the longer side first. */
 function sizesUpTo(most: number): ClothSize[] {
   const sizes: ClothSize[] = [];
-  for (let length = 1; length <= most; length += 0.5) for (let width = 1; width <= length; width += 0.5) sizes.push({ length, width });
+  for (let length = 1; length <= most; length += 0.5)
+    for (let width = 1; width <= length; width += 0.5) sizes.push({ length, width });
   return sizes;
 }
 
@@ -98,5 +117,7 @@ function bare({ journal: _journal, past: _past, ...rest }: Plan): Plan {
 }
 
 export function growing({ features }: Plan): readonly Feature[] {
-  return features.filter(({ kind, ...rest }) => kind === 'plant' || kind === 'bed' || (kind === 'tree' && 'plant' in rest));
+  return features.filter(
+    ({ kind, ...rest }) => kind === 'plant' || kind === 'bed' || (kind === 'tree' && 'plant' in rest),
+  );
 }

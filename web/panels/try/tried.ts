@@ -16,23 +16,33 @@ pricedPlan.subscribe((next) => (settled = next));
 
 /** Today held against every option; asked only while the stage is open and there is something to compare. */
 export const comparison = liveAnswer('compare', () =>
-  stage.value === 'try' && (plan.value.options?.length ?? 0) > 0 ? { plan: pricedPlan.value, units: units.value } : null,
+  stage.value === 'try' && (plan.value.options?.length ?? 0) > 0
+    ? { plan: pricedPlan.value, units: units.value }
+    : null,
 );
 
 /** What cheaper cures would do in the yard as it is; asked only while the stage is open. */
-export const cheaper = liveAnswer('cheaper', () => (stage.value === 'try' ? { plan: drawnPlan.value, units: units.value } : null));
+export const cheaper = liveAnswer('cheaper', () =>
+  stage.value === 'try' ? { plan: drawnPlan.value, units: units.value } : null,
+);
 
 /** The newest comparison, even if an older one. */
 export const compared: ReadonlySignal<CompareResult | null> = computed(() => comparison.value.shown?.value ?? null);
 
 /** The option on the map and in the editor; `null`: the yard as it is. */
-export const openOption: ReadonlySignal<YardOption | null> = computed(() => plan.value.options?.find(({ id }) => id === shownOptions.value[0]) ?? null);
+export const openOption: ReadonlySignal<YardOption | null> = computed(
+  () => plan.value.options?.find(({ id }) => id === shownOptions.value[0]) ?? null,
+);
 
 /** Whether the hidden heights are drawn, and the one eye they are for; `null`: all. */
 export const hiddenShown = signal(false);
 export const hiddenFrom = signal<string | null>(null);
 
-export const hiddenAnswer = liveAnswer('hidden', () => (stage.value === 'try' && hiddenShown.value ? { plan: reckonedPlan.value, eye: hiddenFrom.value, options: shownOptions.value } : null));
+export const hiddenAnswer = liveAnswer('hidden', () =>
+  stage.value === 'try' && hiddenShown.value
+    ? { plan: reckonedPlan.value, eye: hiddenFrom.value, options: shownOptions.value }
+    : null,
+);
 
 export function openTheOption(id: string | null): void {
   shownOptions.value = id === null ? [] : [id];

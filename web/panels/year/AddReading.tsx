@@ -17,7 +17,15 @@ export function AddReading({ pair, onDone }: { readonly pair: boolean; onDone():
   const plants = plantsOf(plan.value);
   const [plant, setPlant] = useState<string | undefined>(plants[0]?.id);
   const [side, setSide] = useState<keyof typeof SIDES>('top');
-  const [texts, setTexts] = useState<TypedReading>({ date: today(), time: '15:00', open: '', covered: '', air: '', openLight: '', coveredLight: '' });
+  const [texts, setTexts] = useState<TypedReading>({
+    date: today(),
+    time: '15:00',
+    open: '',
+    covered: '',
+    air: '',
+    openLight: '',
+    coveredLight: '',
+  });
   const [fault, setFault] = useState<string | null>(null);
 
   function save(): void {
@@ -27,18 +35,44 @@ export function AddReading({ pair, onDone }: { readonly pair: boolean; onDone():
     if (commitEdit(pair ? 'Note a pair of readings' : 'Note a reading', next)) onDone();
   }
 
-  const box = (key: keyof TypedReading, label: string, type: 'text' | 'date' | 'time') => <Box label={label} type={type} value={texts[key]} onInput={(text) => setTexts({ ...texts, [key]: text })} />;
+  const box = (key: keyof TypedReading, label: string, type: 'text' | 'date' | 'time') => (
+    <Box label={label} type={type} value={texts[key]} onInput={(text) => setTexts({ ...texts, [key]: text })} />
+  );
   const typedBox = (key: keyof typeof BOX_WORDS) => box(key, BOX_WORDS[key], 'text');
   return (
-    <form class="add-form" aria-label={pair ? 'Pair of readings' : 'Reading'} onSubmit={(event) => { event.preventDefault(); save(); }}>
+    <form
+      class="add-form"
+      aria-label={pair ? 'Pair of readings' : 'Reading'}
+      onSubmit={(event) => {
+        event.preventDefault();
+        save();
+      }}
+    >
       <details open>
         <summary>How to read a leaf</summary>
-        <ol>{READING_PROTOCOL.map((step) => <li key={step.text}>{step.text} <span class="quiet">({grounds(step)})</span></li>)}</ol>
+        <ol>
+          {READING_PROTOCOL.map((step) => (
+            <li key={step.text}>
+              {step.text} <span class="quiet">({grounds(step)})</span>
+            </li>
+          ))}
+        </ol>
       </details>
-      <ul class="year-cautions">{cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+      <ul class="year-cautions">
+        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
       <div class="field-row">
         {plants.length > 0 && <ChoiceBox label="On" value={plant} choices={namesById(plants)} onChange={setPlant} />}
-        {plants.length > 0 && <ChoiceBox label="Leaf on which side" value={side} choices={SIDES} onChange={(next) => next !== undefined && setSide(next)} />}
+        {plants.length > 0 && (
+          <ChoiceBox
+            label="Leaf on which side"
+            value={side}
+            choices={SIDES}
+            onChange={(next) => next !== undefined && setSide(next)}
+          />
+        )}
       </div>
       <div class="field-row">
         {box('date', 'Date', 'date')}
@@ -56,19 +90,47 @@ export function AddReading({ pair, onDone }: { readonly pair: boolean; onDone():
           {typedBox('coveredLight')}
         </div>
       </details>
-      {fault && <p class="box-said fault" role="alert">{fault}</p>}
-      <div class="editor-buttons"><button type="submit" class="main">Save</button><button type="button" onClick={onDone}>Leave it</button></div>
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <div class="editor-buttons">
+        <button type="submit" class="main">
+          Save
+        </button>
+        <button type="button" onClick={onDone}>
+          Leave it
+        </button>
+      </div>
     </form>
   );
 }
 
-function Box({ label, type, value, onInput }: { readonly label: string; readonly type: 'text' | 'date' | 'time'; readonly value: string; onInput(text: string): void }) {
+function Box({
+  label,
+  type,
+  value,
+  onInput,
+}: {
+  readonly label: string;
+  readonly type: 'text' | 'date' | 'time';
+  readonly value: string;
+  onInput(text: string): void;
+}) {
   const id = useId();
   return (
     <div class="number-box">
       <label for={id}>{label}</label>
       {/* The types know one kind of input at a time. */}
-      <input id={id} type={type as 'text'} required={type !== 'text'} autocomplete="off" value={value} onInput={(event) => onInput(event.currentTarget.value)} />
+      <input
+        id={id}
+        type={type as 'text'}
+        required={type !== 'text'}
+        autocomplete="off"
+        value={value}
+        onInput={(event) => onInput(event.currentTarget.value)}
+      />
     </div>
   );
 }

@@ -9,8 +9,27 @@ export function DataTable({ head, rows }: Props) {
   return (
     <div class="sheet-table" tabIndex={0} role="group" aria-label={head.join(', ')}>
       <table>
-        <thead><tr>{head.map((text) => <th key={text} scope="col">{text}</th>)}</tr></thead>
-        <tbody>{rows.map(([name, ...cells]) => <tr key={name}><th scope="row"><bdi>{name}</bdi></th>{cells.map((text, column) => <td key={column}>{tied(text)}</td>)}</tr>)}</tbody>
+        <thead>
+          <tr>
+            {head.map((text) => (
+              <th key={text} scope="col">
+                {text}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(([name, ...cells]) => (
+            <tr key={name}>
+              <th scope="row">
+                <bdi>{name}</bdi>
+              </th>
+              {cells.map((text, column) => (
+                <td key={column}>{tied(text)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
       </table>
     </div>
   );

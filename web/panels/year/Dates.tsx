@@ -1,5 +1,13 @@
 import type { ComponentChildren } from 'preact';
-import { formatTemperature, inYearlySpan, nameOf, seasonCalendar, waterAdvice, waterTable, yearEntries } from '../../../engine/index.ts';
+import {
+  formatTemperature,
+  inYearlySpan,
+  nameOf,
+  seasonCalendar,
+  waterAdvice,
+  waterTable,
+  yearEntries,
+} from '../../../engine/index.ts';
 import type { Advice, FrostAdvice, FrostPlant, SeasonResult } from '../../../engine/index.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { findOut } from '../../state/view.ts';
@@ -13,7 +21,10 @@ import { spanWords } from './YearStrip.tsx';
 
 const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' });
 
-/** What to do when, the next date first open, with what each sentence rests on; and all of it for a calendar and for the wall. */
+/**
+ * What to do when, the next date first open, with what each sentence rests on; and all of it for a calendar and for the
+ * wall.
+ */
 export function Dates({ season }: { readonly season: SeasonResult }) {
   const { clay, frost } = season;
   const entries = yearEntries(season);
@@ -22,15 +33,25 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
   return (
     <section aria-label="Dates of the year">
       <h2>What to do when</h2>
-      {entries.length === 0 && <p>No date this year: no cloth is drawn that spares harm, and nothing needs clay or a winter cover.</p>}
-      {season.notes.map((note) => <p key={note}>{note}</p>)}
+      {entries.length === 0 && (
+        <p>No date this year: no cloth is drawn that spares harm, and nothing needs clay or a winter cover.</p>
+      )}
+      {season.notes.map((note) => (
+        <p key={note}>{note}</p>
+      ))}
       {entries.map((entry) => (
         <details key={entry.id} open={entry === next}>
-          <summary><strong>{spanWords(entry)}</strong> {entry.title}</summary>
+          <summary>
+            <strong>{spanWords(entry)}</strong> {entry.title}
+          </summary>
           <Sentences advice={entry.advice} />
         </details>
       ))}
-      {clay.coats.length === 0 && clay.advice.length > 0 && <Fold title="Clay"><Sentences advice={clay.advice} /></Fold>}
+      {clay.coats.length === 0 && clay.advice.length > 0 && (
+        <Fold title="Clay">
+          <Sentences advice={clay.advice} />
+        </Fold>
+      )}
       <Fold title="Water: how much a day, by plant and pot">
         {water.rows.length > 0 && <DataTable head={['Plant', ...water.head.slice(1)]} rows={water.rows} />}
         <Sentences advice={waterAdvice()} />
@@ -40,14 +61,33 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
         <Sentences advice={frost.advice} />
       </Fold>
       <Fold title="Month by month">
-        {season.months.map(({ year, month, advice }) => <div key={`${year}-${month}`}><h3>{monthName(month)} {year}</h3><Sentences advice={advice} /></div>)}
+        {season.months.map(({ year, month, advice }) => (
+          <div key={`${year}-${month}`}>
+            <h3>
+              {monthName(month)} {year}
+            </h3>
+            <Sentences advice={advice} />
+          </div>
+        ))}
       </Fold>
       <div class="editor-buttons">
-        <button type="button" disabled={entries.length === 0} onClick={() => offerFile(fileNameOf(plan.value, '.ics'), seasonCalendar(plan.value, season), 'text/calendar')}>Save the calendar (.ics)</button>
-        <button type="button" onClick={() => printPaper(<YearPaper season={season} />)}>Print the year on a page</button>
+        <button
+          type="button"
+          disabled={entries.length === 0}
+          onClick={() => offerFile(fileNameOf(plan.value, '.ics'), seasonCalendar(plan.value, season), 'text/calendar')}
+        >
+          Save the calendar (.ics)
+        </button>
+        <button type="button" onClick={() => printPaper(<YearPaper season={season} />)}>
+          Print the year on a page
+        </button>
       </div>
       <h3>Before you climb, spray or work in heat</h3>
-      <ul class="year-cautions">{season.cautions.map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+      <ul class="year-cautions">
+        {season.cautions.map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
     </section>
   );
 }
@@ -62,30 +102,59 @@ function Fold({ title, children }: { readonly title: string; readonly children: 
 }
 
 function Sentences({ advice }: { readonly advice: readonly Advice[] }) {
-  return <ul>{advice.map((one) => <li key={one.text}>{one.text} <span class="quiet">({grounds(one)})</span></li>)}</ul>;
+  return (
+    <ul>
+      {advice.map((one) => (
+        <li key={one.text}>
+          {one.text} <span class="quiet">({grounds(one)})</span>
+        </li>
+      ))}
+    </ul>
+  );
 }
 
-/** When a plant is hurt and what it gets to live on under a cover; how many nights too, where the climate has winter months. */
+/**
+ * When a plant is hurt and what it gets to live on under a cover; how many nights too, where the climate has winter
+ * months.
+ */
 function FrostTable({ frost: { plants, window } }: { readonly frost: FrostAdvice }) {
-  const counted = window !== null && plan.value.climate.months.some(({ month }) => inYearlySpan({ from: window.first.slice(5), to: window.last.slice(5) }, `${String(month).padStart(2, '0')}-15`));
+  const counted =
+    window !== null &&
+    plan.value.climate.months.some(({ month }) =>
+      inYearlySpan({ from: window.first.slice(5), to: window.last.slice(5) }, `${String(month).padStart(2, '0')}-15`),
+    );
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
   const rows = plants.map(({ plant, damage, coverBelow, nights, light }) => [
     nameOf(plan.value, plant),
     degrees(damage),
     degrees(coverBelow),
     ...(counted ? [nightWords(nights)] : []),
-    light === null ? '–' : `${light.low.toFixed(0)} to ${light.high.toFixed(0)} mol/m²${light.enough ? '' : ', too little'}`,
+    light === null
+      ? '–'
+      : `${light.low.toFixed(0)} to ${light.high.toFixed(0)} mol/m²${light.enough ? '' : ', too little'}`,
   ]);
   return (
     <>
-      <DataTable head={['Plant', 'Hurt at', 'Cover below', ...(counted ? ['Nights that cold'] : []), 'Light under a cover']} rows={rows} />
-      {window !== null && !counted && <p>The climate has no winter months: type their highs and lows, and the cold nights are counted. <button type="button" onClick={() => findOut('climate')}>Type winter’s lows</button></p>}
+      <DataTable
+        head={['Plant', 'Hurt at', 'Cover below', ...(counted ? ['Nights that cold'] : []), 'Light under a cover']}
+        rows={rows}
+      />
+      {window !== null && !counted && (
+        <p>
+          The climate has no winter months: type their highs and lows, and the cold nights are counted.{' '}
+          <button type="button" onClick={() => findOut('climate')}>
+            Type winter’s lows
+          </button>
+        </p>
+      )}
     </>
   );
 }
 
 function nightWords(nights: FrostPlant['nights']): string {
-  const cold = nights.filter((each) => each.nights >= 0.5).map((each) => `${monthName(each.month)} ${each.nights.toFixed(0)}`);
+  const cold = nights
+    .filter((each) => each.nights >= 0.5)
+    .map((each) => `${monthName(each.month)} ${each.nights.toFixed(0)}`);
   return cold.length === 0 ? 'hardly any' : cold.join(', ');
 }
 

@@ -11,13 +11,21 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
   return (
     <>
-      <h3>{dayWords(day.date)}: {degrees(day.high)} by day, {degrees(day.low)} by night</h3>
+      <h3>
+        {dayWords(day.date)}: {degrees(day.high)} by day, {degrees(day.low)} by night
+      </h3>
       {hours.length === 0 && <p>Nothing has to be done for the plants on such a day.</p>}
       <dl class="day-list">
         {hours.map((at) => (
           <div key={at}>
             <dt>{at === 'the evening before' ? 'Evening before' : at}</dt>
-            {day.tasks.filter((task) => task.at === at).map(({ advice }: TomorrowTask) => <dd key={advice.text}>{advice.text} <span class="quiet">({grounds(advice)})</span></dd>)}
+            {day.tasks
+              .filter((task) => task.at === at)
+              .map(({ advice }: TomorrowTask) => (
+                <dd key={advice.text}>
+                  {advice.text} <span class="quiet">({grounds(advice)})</span>
+                </dd>
+              ))}
           </div>
         ))}
       </dl>
@@ -25,12 +33,24 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
       <DataTable
         head={['Plant', 'Verdict', 'When', 'Leaf or fruit, with water and without', 'Its limit']}
         rows={day.plants.map(({ plant, verdict, when, watered, thirsty, limit }) => [
-          nameOf(plan.value, plant), verdict, when === null ? '–' : `${when.from} to ${when.to}`, watered === thirsty ? degrees(watered) : `${degrees(watered)} to ${degrees(thirsty)}`, degrees(limit),
+          nameOf(plan.value, plant),
+          verdict,
+          when === null ? '–' : `${when.from} to ${when.to}`,
+          watered === thirsty ? degrees(watered) : `${degrees(watered)} to ${degrees(thirsty)}`,
+          degrees(limit),
         ])}
       />
-      {day.notes.map((note) => <p key={note} class="quiet">{note}</p>)}
+      {day.notes.map((note) => (
+        <p key={note} class="quiet">
+          {note}
+        </p>
+      ))}
       <h3>Mind</h3>
-      <ul class="year-cautions">{day.cautions.map(({ id, text }) => <li key={id}>{text}</li>)}</ul>
+      <ul class="year-cautions">
+        {day.cautions.map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
     </>
   );
 }

@@ -5,28 +5,49 @@ import { goToStage, selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { TextBox } from '../draw/TextBox.tsx';
 
-/** What a year may have changed, with last year's number beside each box; every answer goes into the plan at once and can be undone. */
+/**
+ * What a year may have changed, with last year's number beside each box; every answer goes into the plan at once and
+ * can be undone.
+ */
 export function Grown({ questions, last }: { readonly questions: readonly GrownQuestion[]; readonly last: number }) {
   const { features } = plan.value;
-  const cloths = features.filter((feature): feature is FeatureOf<'canopy'> | FeatureOf<'screen'> => feature.kind === 'canopy' || feature.kind === 'screen');
+  const cloths = features.filter(
+    (feature): feature is FeatureOf<'canopy'> | FeatureOf<'screen'> =>
+      feature.kind === 'canopy' || feature.kind === 'screen',
+  );
   const pots = features.filter((feature) => feature.kind === 'plant' && feature.container === true);
   return (
     <div class="grown">
       <h3>What has changed since {last}?</h3>
       {questions.map(({ feature, key, now, question }) => (
-        <TextBox key={`${feature}-${key}`} label={question} value={formatLength(now, units.value)} onChange={(text) => takeLength(feature, key, text)} />
+        <TextBox
+          key={`${feature}-${key}`}
+          label={question}
+          value={formatLength(now, units.value)}
+          onChange={(text) => takeLength(feature, key, text)}
+        />
       ))}
       {cloths.map((cloth) => (
         <TextBox
           key={cloth.id}
-          label={`Cloth fades. How much of the light does ${calledOf(cloth)} stop now, in %? Bought as ${(100 * cloth.density).toFixed(0)} %.`}
+          label={
+            `Cloth fades. How much of the light does ${calledOf(cloth)} stop now, in %? Bought as ` +
+            `${(100 * cloth.density).toFixed(0)} %.`
+          }
           value={cloth.measuredDensity === undefined ? '' : `${(100 * cloth.measuredDensity).toFixed(0)}`}
           placeholder="as bought"
           onChange={(text) => takeDensity(cloth, text)}
         />
       ))}
       {pots.length > 0 && (
-        <p>Did a pot move? {pots.map((pot) => <button key={pot.id} type="button" onClick={() => moveOnPlan(pot)}>Move {calledOf(pot)}</button>)}</p>
+        <p>
+          Did a pot move?{' '}
+          {pots.map((pot) => (
+            <button key={pot.id} type="button" onClick={() => moveOnPlan(pot)}>
+              Move {calledOf(pot)}
+            </button>
+          ))}
+        </p>
       )}
     </div>
   );
@@ -40,8 +61,11 @@ function takeLength(id: string, key: GrownQuestion['key'], text: string): string
 
 function takeDensity(cloth: FeatureOf<'canopy'> | FeatureOf<'screen'>, text: string): string | null {
   const percent = text === '' ? null : parseNumber(text.replace(/\s*%$/, ''));
-  if (text !== '' && (percent === null || percent < 0 || percent > 100)) return `"${text}" is not a share from 0 to 100 %.`;
-  return change(cloth.id, `Measure the cloth of ${calledOf(cloth)}`, { measuredDensity: percent === null ? undefined : percent / 100 });
+  if (text !== '' && (percent === null || percent < 0 || percent > 100))
+    return `"${text}" is not a share from 0 to 100 %.`;
+  return change(cloth.id, `Measure the cloth of ${calledOf(cloth)}`, {
+    measuredDensity: percent === null ? undefined : percent / 100,
+  });
 }
 
 function moveOnPlan({ id }: Feature): void {

@@ -18,7 +18,9 @@ export function NextYear() {
       {past.length > 0 && <p>Kept as they were: {past.map(({ year }) => year).join(', ')}.</p>}
       {past.length > 0 && <Grown questions={questions} last={past[past.length - 1].year} />}
       <p>Freezes the yard of {season.year} to compare with, and asks what grew.</p>
-      <button type="button" onClick={start}>Start {season.year + 1}</button>
+      <button type="button" onClick={start}>
+        Start {season.year + 1}
+      </button>
     </section>
   );
 }

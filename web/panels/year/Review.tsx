@@ -13,7 +13,11 @@ export function Review() {
   return (
     <section aria-label="Did it work?" aria-busy={working !== null}>
       <h2>Did it work?</h2>
-      {problems.map(({ message }) => <p key={message} class="box-said fault">{message}</p>)}
+      {problems.map(({ message }) => (
+        <p key={message} class="box-said fault">
+          {message}
+        </p>
+      ))}
       {shown ? <Opinion result={shown.value} /> : working && <p>Holding the readings against the estimate…</p>}
     </section>
   );
@@ -25,10 +29,22 @@ function Opinion({ result }: { readonly result: ReviewResult }) {
   return (
     <>
       {readings.length > 0 && <ReadingDots readings={readings} pairs={pairs} spread={LEAF_SPREAD} />}
-      <ul class="opinion">{sentences.filter((sentence) => !offered.has(sentence)).map((sentence) => <li key={sentence}>{sentence}</li>)}</ul>
-      {corrections.map((correction) => <Offer key={correction.pointer} correction={correction} />)}
+      <ul class="opinion">
+        {sentences
+          .filter((sentence) => !offered.has(sentence))
+          .map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+      </ul>
+      {corrections.map((correction) => (
+        <Offer key={correction.pointer} correction={correction} />
+      ))}
       <YearAgainstYear damage={damage} years={years} />
-      {notes.map((note) => <p key={note} class="quiet">{note}</p>)}
+      {notes.map((note) => (
+        <p key={note} class="quiet">
+          {note}
+        </p>
+      ))}
     </>
   );
 }
@@ -42,5 +58,12 @@ function Offer({ correction }: { readonly correction: Correction }) {
     const { underlay } = plan.value.site;
     commitEdit(`Correct ${what}`, { ...plan.value, climate, features, site: underlay ? { ...site, underlay } : site });
   }
-  return <p>{sentence} <button type="button" disabled={isStale(review.value)} onClick={take}>Correct {what}</button></p>;
+  return (
+    <p>
+      {sentence}{' '}
+      <button type="button" disabled={isStale(review.value)} onClick={take}>
+        Correct {what}
+      </button>
+    </p>
+  );
 }

@@ -17,7 +17,9 @@ export function ScoreChoice({ score, onChange }: Props) {
         <label key={words} class={value === score ? 'score chosen' : 'score'}>
           <input type="radio" name={name} value={value} checked={value === score} onChange={() => onChange(value)} />
           <LeafScore score={value} />
-          <span><strong>{value}</strong> {words}</span>
+          <span>
+            <strong>{value}</strong> {words}
+          </span>
         </label>
       ))}
     </fieldset>

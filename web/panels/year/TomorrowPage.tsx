@@ -19,19 +19,74 @@ export function TomorrowPage() {
       <h2>Tomorrow</h2>
       <p>Type what the weather service says of tomorrow, and read what to do, hour by hour.</p>
       <div class="field-row">
-        <div class="number-box"><label for={`${id}-high`}>Highest, by day</label><input id={`${id}-high`} type="text" inputmode="decimal" autocomplete="off" placeholder={example} value={typed.value.high} onInput={(event) => keepTyped({ high: event.currentTarget.value })} /></div>
-        <div class="number-box"><label for={`${id}-low`}>Lowest, by night</label><input id={`${id}-low`} type="text" inputmode="text" autocomplete="off" placeholder="the usual" value={typed.value.low} onInput={(event) => keepTyped({ low: event.currentTarget.value })} /></div>
-        <div class="number-box"><label for={`${id}-date`}>Day</label><input id={`${id}-date`} type="date" required min={today()} value={typed.value.date} onInput={(event) => keepTyped({ date: event.currentTarget.value })} /></div>
+        <div class="number-box">
+          <label for={`${id}-high`}>Highest, by day</label>
+          <input
+            id={`${id}-high`}
+            type="text"
+            inputmode="decimal"
+            autocomplete="off"
+            placeholder={example}
+            value={typed.value.high}
+            onInput={(event) => keepTyped({ high: event.currentTarget.value })}
+          />
+        </div>
+        <div class="number-box">
+          <label for={`${id}-low`}>Lowest, by night</label>
+          <input
+            id={`${id}-low`}
+            type="text"
+            inputmode="text"
+            autocomplete="off"
+            placeholder="the usual"
+            value={typed.value.low}
+            onInput={(event) => keepTyped({ low: event.currentTarget.value })}
+          />
+        </div>
+        <div class="number-box">
+          <label for={`${id}-date`}>Day</label>
+          <input
+            id={`${id}-date`}
+            type="date"
+            required
+            min={today()}
+            value={typed.value.date}
+            onInput={(event) => keepTyped({ date: event.currentTarget.value })}
+          />
+        </div>
       </div>
-      {typeof asked === 'string' && <p class="box-said fault" role="alert">{asked}</p>}
-      {problems.map(({ message }) => <p key={message} class="box-said fault" role="alert">{message}</p>)}
+      {typeof asked === 'string' && (
+        <p class="box-said fault" role="alert">
+          {asked}
+        </p>
+      )}
+      {problems.map(({ message }) => (
+        <p key={message} class="box-said fault" role="alert">
+          {message}
+        </p>
+      ))}
       {wanted && working && !shown && <p aria-live="polite">Working out the day…</p>}
       {wanted && shown && (
         <div aria-busy={working !== null} aria-live="polite">
           <DayList day={shown.value} />
         </div>
       )}
-      {wanted && shown && <button type="button" disabled={working !== null} onClick={() => printPaper(<article class="day-paper"><PaperHead /><DayList day={shown.value} /></article>)}>Print the list</button>}
+      {wanted && shown && (
+        <button
+          type="button"
+          disabled={working !== null}
+          onClick={() =>
+            printPaper(
+              <article class="day-paper">
+                <PaperHead />
+                <DayList day={shown.value} />
+              </article>,
+            )
+          }
+        >
+          Print the list
+        </button>
+      )}
     </section>
   );
 }

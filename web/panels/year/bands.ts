@@ -25,7 +25,11 @@ export interface Mark {
 export function bandsOf(plan: Plan, { cloth, clay, frost }: SeasonResult): readonly Band[] {
   return [
     { name: 'Hot', look: 'heat', spans: hotSpans(plan) },
-    { name: 'Cloth', look: 'cloth', spans: cloth.flatMap(({ up, down }) => (up !== null && down !== null ? [{ from: up, to: down }] : [])) },
+    {
+      name: 'Cloth',
+      look: 'cloth',
+      spans: cloth.flatMap(({ up, down }) => (up !== null && down !== null ? [{ from: up, to: down }] : [])),
+    },
     { name: 'Clay', look: 'clay', spans: clay.coats.map((date) => ({ from: date, to: date })) },
     { name: 'Frost', look: 'frost', spans: frost.window ? [{ from: frost.window.first, to: frost.window.last }] : [] },
   ];
@@ -44,12 +48,18 @@ export function notedBands(earlier: Plan, strip: Strip, now: Plan): readonly Ban
     { name: 'Hot', look: 'heat', spans: hotSpans(earlier) },
     { name: 'Cloth', look: 'cloth', spans: cloths },
     { name: 'Clay', look: 'clay', spans: notedOn(strip, now, 'spray').map(({ date }) => ({ from: date, to: date })) },
-    { name: 'Frost', look: 'frost', spans: first !== undefined && last !== undefined ? [{ from: dayOf(first), to: dayOf(last) }] : [] },
+    {
+      name: 'Frost',
+      look: 'frost',
+      spans: first !== undefined && last !== undefined ? [{ from: dayOf(first), to: dayOf(last) }] : [],
+    },
   ];
 }
 
 export function marksOn(strip: Strip, plan: Plan): readonly Mark[] {
-  const readings = plan.features.filter((feature): feature is FeatureOf<'reading'> => feature.kind === 'reading').map(({ when }) => when.slice(0, 10));
+  const readings = plan.features
+    .filter((feature): feature is FeatureOf<'reading'> => feature.kind === 'reading')
+    .map(({ when }) => when.slice(0, 10));
   return [
     ...notedOn(strip, plan, 'damage').map(({ date }): Mark => ({ date, look: 'damage' })),
     ...[...new Set(readings)].filter((date) => isOn(strip, date)).map((date): Mark => ({ date, look: 'reading' })),
@@ -65,9 +75,14 @@ function hotSpans(plan: Plan): readonly Span[] {
     .toSorted((a, b) => a - b);
   const spans = months.reduce<{ first: number; last: number }[]>((all, month) => {
     const before = all.at(-1);
-    return before?.last === month - 1 ? [...all.slice(0, -1), { first: before.first, last: month }] : [...all, { first: month, last: month }];
+    return before?.last === month - 1
+      ? [...all.slice(0, -1), { first: before.first, last: month }]
+      : [...all, { first: month, last: month }];
   }, []);
-  return spans.map(({ first, last }) => ({ from: dayText(Date.UTC(season.year, first - 1, 1)), to: dayText(Date.UTC(season.year, last, 0)) }));
+  return spans.map(({ first, last }) => ({
+    from: dayText(Date.UTC(season.year, first - 1, 1)),
+    to: dayText(Date.UTC(season.year, last, 0)),
+  }));
 }
 
 function dayText(ms: number): CivilDate {

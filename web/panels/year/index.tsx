@@ -29,11 +29,29 @@ export function YearCard() {
   }, [words]);
   return (
     <div class="year-card">
-      {options.length > 0 && <ChoiceBox label="The year of" value={shownOptions.value[0]} none="the yard as it stands" choices={Object.fromEntries(options.map(({ id, name }) => [id, `option ${id} as if built${name === undefined ? '' : `: ${name}`}`]))} onChange={(id) => (shownOptions.value = id === undefined ? [] : [id])} />}
-      {problems.map(({ message }) => <p key={message} class="box-said fault">{message}</p>)}
+      {options.length > 0 && (
+        <ChoiceBox
+          label="The year of"
+          value={shownOptions.value[0]}
+          none="the yard as it stands"
+          choices={Object.fromEntries(
+            options.map(({ id, name }) => [id, `option ${id} as if built${name === undefined ? '' : `: ${name}`}`]),
+          )}
+          onChange={(id) => (shownOptions.value = id === undefined ? [] : [id])}
+        />
+      )}
+      {problems.map(({ message }) => (
+        <p key={message} class="box-said fault">
+          {message}
+        </p>
+      ))}
       {result ? <YearStrip season={result} /> : working && <p aria-live="polite">Working out the year…</p>}
       <nav class="page-names" aria-label="Pages of the year">
-        {PAGES.map((name) => <button key={name} type="button" aria-pressed={name === page.value} onClick={() => (page.value = name)}>{name}</button>)}
+        {PAGES.map((name) => (
+          <button key={name} type="button" aria-pressed={name === page.value} onClick={() => (page.value = name)}>
+            {name}
+          </button>
+        ))}
       </nav>
       {page.value === 'Dates' && result && <Dates season={result} />}
       {page.value === 'Tomorrow' && <TomorrowPage />}

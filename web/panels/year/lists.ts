@@ -7,7 +7,9 @@ export function plantsOf({ features }: Plan): readonly Feature[] {
 
 /** Canopies and screens of the yard and of every option. */
 export function clothsOf({ features, options = [] }: Plan): readonly Feature[] {
-  return [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(({ kind }) => kind === 'canopy' || kind === 'screen');
+  return [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(
+    ({ kind }) => kind === 'canopy' || kind === 'screen',
+  );
 }
 
 export function namesById(features: readonly Feature[]): Record<string, string> {

@@ -6,12 +6,18 @@ import { reckonedPlan } from '../../state/reckoned.ts';
 import { shownOptions, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 
-export const noted = computed((): Plan => ({ ...reckonedPlan.value, name: plan.value.name, journal: plan.value.journal }));
+export const noted = computed((): Plan => ({
+  ...reckonedPlan.value,
+  name: plan.value.name,
+  journal: plan.value.journal,
+}));
 
 const reviewed = computed((): Plan => ({ ...noted.value, past: plan.value.past }));
 
 /** The year's advice, worked out while the stage is open. */
-export const season = liveAnswer('season', () => (stage.value === 'year' ? { plan: noted.value, options: shownOptions.value } : null));
+export const season = liveAnswer('season', () =>
+  stage.value === 'year' ? { plan: noted.value, options: shownOptions.value } : null,
+);
 
 /** Readings and damage held against the estimate, worked out while the stage is open. */
 export const review = liveAnswer('review', () => (stage.value === 'year' ? { plan: reviewed.value } : null));

@@ -16,10 +16,15 @@ interface Typed {
   readonly low: string;
 }
 
-/** What is typed of the weather service's forecast, kept on this machine until the day is over. An empty low is the usual one. */
+/**
+ * What is typed of the weather service's forecast, kept on this machine until the day is over. An empty low is the
+ * usual one.
+ */
 export const typed: ReadonlySignal<Typed> = computed(() => {
   const date = keptText(`${KEPT}date`);
-  return date >= today() ? { date, high: keptText(`${KEPT}high`), low: keptText(`${KEPT}low`) } : { date: daysAfter(today(), 1), high: '', low: '' };
+  return date >= today()
+    ? { date, high: keptText(`${KEPT}high`), low: keptText(`${KEPT}low`) }
+    : { date: daysAfter(today(), 1), high: '', low: '' };
 });
 
 export function keepTyped(change: Partial<Typed>): void {
@@ -40,5 +45,7 @@ export const forecast: ReadonlySignal<Forecast | string | null> = computed(() =>
 /** The day's list, worked out while the stage is open and a high is typed. */
 export const dayList = liveAnswer('tomorrow', () => {
   const asked = forecast.value;
-  return stage.value === 'year' && asked !== null && typeof asked !== 'string' ? { plan: noted.value, options: shownOptions.value, forecast: asked } : null;
+  return stage.value === 'year' && asked !== null && typeof asked !== 'string'
+    ? { plan: noted.value, options: shownOptions.value, forecast: asked }
+    : null;
 });

@@ -1,4 +1,6 @@
-/** Says that a yard of the person's own was once kept here, in a place that some browsers clear later than the database. */
+/**
+ * Says that a yard of the person's own was once kept here, in a place that some browsers clear later than the database.
+ */
 const KEY = 'shadewright.kept';
 
 export function markKept(): void {

@@ -3,7 +3,9 @@ import type { Plan } from '../../../engine/index.ts';
 /** Stands where a picture stood, in a stored plan: a picture is kept once, not once a step of the history. */
 const TOKEN = 'kept-picture:';
 
-/** The plan with its pictures (its own and those of its past years) swapped for tokens, which are added to `pictures`. */
+/**
+ * The plan with its pictures (its own and those of its past years) swapped for tokens, which are added to `pictures`.
+ */
 export function withoutPictures(plan: Plan, pictures: Map<string, string>): Plan {
   return mapPictures(plan, (image) => {
     if (image.startsWith(TOKEN)) return image;
@@ -15,7 +17,9 @@ export function withoutPictures(plan: Plan, pictures: Map<string, string>): Plan
 
 /** The plan with its pictures put back. A picture that is gone leaves the plan without an underlay. */
 export function withPictures(plan: Plan, pictures: ReadonlyMap<string, string>): Plan {
-  return mapPictures(plan, (image) => (image.startsWith(TOKEN) ? (pictures.get(image.slice(TOKEN.length)) ?? null) : image));
+  return mapPictures(plan, (image) =>
+    image.startsWith(TOKEN) ? (pictures.get(image.slice(TOKEN.length)) ?? null) : image,
+  );
 }
 
 function mapPictures(plan: Plan, change: (image: string) => string | null): Plan {
@@ -23,7 +27,8 @@ function mapPictures(plan: Plan, change: (image: string) => string | null): Plan
   const underlay = plan.site.underlay;
   if (underlay) {
     const image = change(underlay.image);
-    if (image !== underlay.image) next = { ...next, site: { ...next.site, underlay: image === null ? undefined : { ...underlay, image } } };
+    if (image !== underlay.image)
+      next = { ...next, site: { ...next.site, underlay: image === null ? undefined : { ...underlay, image } } };
   }
   if (plan.past) {
     const past = plan.past.map((year) => {

@@ -55,7 +55,10 @@ export function readRecords(prefix: string): Promise<Map<string, unknown>> {
   const range = IDBKeyRange.bound(prefix, `${prefix}\uffff`);
   return withFreshConnection(() =>
     strictStore('readonly', async (store) => {
-      const [keys, values] = await Promise.all([promisifyRequest(store.getAllKeys(range)), promisifyRequest(store.getAll(range))]);
+      const [keys, values] = await Promise.all([
+        promisifyRequest(store.getAllKeys(range)),
+        promisifyRequest(store.getAll(range)),
+      ]);
       return new Map(keys.map((key, index) => [String(key), values[index] as unknown]));
     }),
   );
@@ -77,7 +80,10 @@ export function writeRecords(change: Change): Promise<void> {
   );
 }
 
-/** How a swap ended: written; or not, since somebody else has written a newer one, or since the browser has cleared the old one. */
+/**
+ * How a swap ended: written; or not, since somebody else has written a newer one, or since the browser has cleared the
+ * old one.
+ */
 export type Swapped = 'written' | 'newer' | 'gone';
 
 /**

@@ -45,7 +45,9 @@ export async function lastOpenId(): Promise<string | null> {
   return typeof id === 'string' ? id : null;
 }
 
-/** What opening a yard found. `repaired` tells, in one sentence, what was lost when its newest state could not be read. */
+/**
+ * What opening a yard found. `repaired` tells, in one sentence, what was lost when its newest state could not be read.
+ */
 export interface OpenedYard {
   readonly record: YardRecord;
   readonly history: History;
@@ -56,8 +58,16 @@ export interface OpenedYard {
 export async function readYard(id: string): Promise<OpenedYard | null> {
   const record = await readRecord(yardKey(id));
   if (!isYardRecord(record)) return null;
-  const [pages, pictures, goods, isWhole] = await Promise.all([readRecords(`steps/${id}/`), readPictures(id), readGoodStates(id), planChecker()]);
-  const steps = [...pages.values()].flat().filter(isStep).map(({ label, plan }) => ({ label, plan: withPictures(plan, pictures) }));
+  const [pages, pictures, goods, isWhole] = await Promise.all([
+    readRecords(`steps/${id}/`),
+    readPictures(id),
+    readGoodStates(id),
+    planChecker(),
+  ]);
+  const steps = [...pages.values()]
+    .flat()
+    .filter(isStep)
+    .map(({ label, plan }) => ({ label, plan: withPictures(plan, pictures) }));
   const cursor = Math.min(record.cursor, steps.length - 1);
   if (steps.length === record.steps && cursor >= 0 && isWhole(steps[cursor].plan)) {
     await keepGoodState(id, steps[cursor].plan, goods);
@@ -67,30 +77,54 @@ export async function readYard(id: string): Promise<OpenedYard | null> {
   const sound = steps.findLastIndex((step) => isWhole(step.plan));
   const plan = sound >= 0 ? steps[sound].plan : goods.findLast((good) => isWhole(good.plan))?.plan;
   if (!plan) return null;
-  const history = { steps: [...steps.slice(0, Math.max(0, sound)), { label: 'Last good state', plan }], cursor: Math.max(0, sound) };
-  return { record, history, repaired: 'The newest state of this yard could not be read, so the last good one is open.' };
+  const history = {
+    steps: [...steps.slice(0, Math.max(0, sound)), { label: 'Last good state', plan }],
+    cursor: Math.max(0, sound),
+  };
+  return {
+    record,
+    history,
+    repaired: 'The newest state of this yard could not be read, so the last good one is open.',
+  };
 }
 
 /**
  * Saves what changed since `saved` (the steps as they were last stored) if storage still holds `revision`.
- * @returns the new record; when nothing was written, that another tab was faster, or that the browser has cleared the yard
+ * @returns the new record; when nothing was written, that another tab was faster, or that the browser has cleared the
+ *   yard
  */
-export async function saveYard(record: YardRecord, history: History, saved: readonly Step[], now: number): Promise<YardRecord | 'newer' | 'gone'> {
+export async function saveYard(
+  record: YardRecord,
+  history: History,
+  saved: readonly Step[],
+  now: number,
+): Promise<YardRecord | 'newer' | 'gone'> {
   const { id } = record;
   const { steps, cursor } = history;
-  const next: YardRecord = { ...record, revision: record.revision + 1, cursor, steps: steps.length, name: steps[cursor].plan.name ?? 'Unnamed yard', changedAt: now };
+  const next: YardRecord = {
+    ...record,
+    revision: record.revision + 1,
+    cursor,
+    steps: steps.length,
+    name: steps[cursor].plan.name ?? 'Unnamed yard',
+    changedAt: now,
+  };
   const put = new Map<string, unknown>([[yardKey(id), next]]);
   const pictures = new Map<string, string>();
   for (let from = 0; from < steps.length; from += PAGE) {
     const page = steps.slice(from, from + PAGE);
     const before = saved.slice(from, from + PAGE);
     if (page.length === before.length && page.every((step, index) => step === before[index])) continue;
-    put.set(pageKey(id, from / PAGE), page.map(({ label, plan }) => ({ label, plan: withoutPictures(plan, pictures) })));
+    put.set(
+      pageKey(id, from / PAGE),
+      page.map(({ label, plan }) => ({ label, plan: withoutPictures(plan, pictures) })),
+    );
   }
   for (const [name, image] of pictures) put.set(pictureKey(id, name), image);
   put.set('last-open', id);
   const remove: string[] = [];
-  for (let page = Math.ceil(steps.length / PAGE); page < Math.ceil(saved.length / PAGE); page++) remove.push(pageKey(id, page));
+  for (let page = Math.ceil(steps.length / PAGE); page < Math.ceil(saved.length / PAGE); page++)
+    remove.push(pageKey(id, page));
   const ended = await swapRecords(yardKey(id), record.revision, { put, remove });
   return ended === 'written' ? next : ended;
 }
@@ -101,9 +135,15 @@ export function newRecord(id: string, name: string, now: number, fileCopyAt: num
 }
 
 /** Changes what the shelf knows of a yard, not its plan. @returns false when another tab was faster. */
-export async function saveRecord(record: YardRecord, change: Partial<Pick<YardRecord, 'fileCopyAt' | 'putAwayAt'>>): Promise<boolean> {
+export async function saveRecord(
+  record: YardRecord,
+  change: Partial<Pick<YardRecord, 'fileCopyAt' | 'putAwayAt'>>,
+): Promise<boolean> {
   const next = { ...record, ...change, revision: record.revision + 1 };
-  return (await swapRecords(yardKey(record.id), record.revision, { put: new Map([[yardKey(record.id), next]]) })) === 'written';
+  return (
+    (await swapRecords(yardKey(record.id), record.revision, { put: new Map([[yardKey(record.id), next]]) })) ===
+    'written'
+  );
 }
 
 export async function deleteYard(id: string): Promise<void> {
@@ -114,7 +154,9 @@ export async function deleteYard(id: string): Promise<void> {
 /** The last good states of a yard, oldest first. */
 export async function readGoodStates(id: string): Promise<GoodState[]> {
   const pictures = await readPictures(id);
-  return [...(await readRecords(`good/${id}/`)).values()].filter(isGoodState).map(({ at, plan }) => ({ at, plan: withPictures(plan, pictures) }));
+  return [...(await readRecords(`good/${id}/`)).values()]
+    .filter(isGoodState)
+    .map(({ at, plan }) => ({ at, plan: withPictures(plan, pictures) }));
 }
 
 async function keepGoodState(id: string, plan: Plan, goods: readonly GoodState[]): Promise<void> {
@@ -131,7 +173,8 @@ async function keepGoodState(id: string, plan: Plan, goods: readonly GoodState[]
 async function readPictures(id: string): Promise<Map<string, string>> {
   const prefix = pictureKey(id, '');
   const pictures = new Map<string, string>();
-  for (const [key, image] of await readRecords(prefix)) if (typeof image === 'string') pictures.set(key.slice(prefix.length), image);
+  for (const [key, image] of await readRecords(prefix))
+    if (typeof image === 'string') pictures.set(key.slice(prefix.length), image);
   return pictures;
 }
 

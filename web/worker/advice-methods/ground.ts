@@ -13,7 +13,11 @@ export interface GroundAnswer {
 
 export function ground({ plan, plant }: { readonly plan: Plan; readonly plant: string }): Outcome<GroundAnswer> {
   const pot = featureOf(plan, plant);
-  if (pot?.kind !== 'plant') return { ok: false, problems: [{ pointer: '/features', message: 'This pot is no longer on the plan.', severity: 'error' }] };
+  if (pot?.kind !== 'plant')
+    return {
+      ok: false,
+      problems: [{ pointer: '/features', message: 'This pot is no longer on the plan.', severity: 'error' }],
+    };
   const allowed = potGround(plan, pot);
   const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
   const barred: { at: PlanPoint; reason: string }[] = [];

@@ -2,7 +2,9 @@ import { heightOfEdge, heightOfTop, heightOfTree, slopeFromPole, slopeFromTime }
 import type { ClockTime, CrownShape, Estimate, Finding, Outcome, Site } from '../../../engine/index.ts';
 
 /** How steep the sun is: by the clock, or by a pole and its shadow of the same minute. */
-export type SunAsked = { readonly by: 'clock'; readonly when: ClockTime } | { readonly by: 'pole'; readonly pole: Estimate; readonly shadow: Estimate };
+export type SunAsked =
+  | { readonly by: 'clock'; readonly when: ClockTime }
+  | { readonly by: 'pole'; readonly pole: Estimate; readonly shadow: Estimate };
 
 export type ThingAsked =
   | { readonly kind: 'top' }
@@ -28,6 +30,10 @@ export function height({ site, sun, thing, tip }: HeightArgs): Outcome<HeightAns
   const slope = sun.by === 'clock' ? slopeFromTime(site, sun.when) : slopeFromPole(sun.pole, sun.shadow);
   if (!slope.ok) return { ok: true, value: { finding: slope, tangent: null } };
   const finding =
-    thing.kind === 'tree' ? heightOfTree(slope.value, tip, thing.shape, thing.width, thing.base) : thing.kind === 'edge' ? heightOfEdge(slope.value, tip, thing.facing) : heightOfTop(slope.value, tip);
+    thing.kind === 'tree'
+      ? heightOfTree(slope.value, tip, thing.shape, thing.width, thing.base)
+      : thing.kind === 'edge'
+        ? heightOfEdge(slope.value, tip, thing.facing)
+        : heightOfTop(slope.value, tip);
   return { ok: true, value: { finding, tangent: slope.value.tangent.value } };
 }

@@ -1,5 +1,24 @@
-import { canopyCorners, cleanPath, eyeReaches, gridOf, hiddenHeightAt, hiddenHeightGrid, LEAST_USEFUL, sightLinesOf, withOptions } from '../../../engine/index.ts';
-import type { EyeReach, Feature, GridSpec, Outcome, Plan, PlanPoint, SightLines, SpacePoint } from '../../../engine/index.ts';
+import {
+  canopyCorners,
+  cleanPath,
+  eyeReaches,
+  gridOf,
+  hiddenHeightAt,
+  hiddenHeightGrid,
+  LEAST_USEFUL,
+  sightLinesOf,
+  withOptions,
+} from '../../../engine/index.ts';
+import type {
+  EyeReach,
+  Feature,
+  GridSpec,
+  Outcome,
+  Plan,
+  PlanPoint,
+  SightLines,
+  SpacePoint,
+} from '../../../engine/index.ts';
 
 export interface HiddenArgs {
   readonly plan: Plan;
@@ -39,7 +58,9 @@ export function hidden({ plan, eye, options }: HiddenArgs): Outcome<HiddenAnswer
   const sight = sightLinesOf(eye === null ? plan : seenBy(plan, eye));
   const grid = gridOf(plan, { cell: 0.25, height: 0 });
   const tops = built.plan.features.flatMap((feature) => topOf(feature, sight));
-  const bareFrom = (id: string): number => hiddenHeightGrid(sightLinesOf(seenBy(plan, id)), grid).filter((height) => height < LEAST_USEFUL).length / (grid.columns * grid.rows);
+  const bareFrom = (id: string): number =>
+    hiddenHeightGrid(sightLinesOf(seenBy(plan, id)), grid).filter((height) => height < LEAST_USEFUL).length /
+    (grid.columns * grid.rows);
   const reaches = eyeReaches(plan, sightLinesOf(plan)).map((reach): Reach => ({ ...reach, bare: bareFrom(reach.id) }));
   return { ok: true, value: { grid, heights: hiddenHeightGrid(sight, grid), reaches, tops } };
 }
@@ -50,7 +71,17 @@ function seenBy(plan: Plan, eye: string): Plan {
 }
 
 function topOf(feature: Feature, sight: SightLines): ClothTop[] {
-  const corners: readonly SpacePoint[] = feature.kind === 'canopy' ? canopyCorners(feature) : feature.kind === 'screen' ? cleanPath(feature.path).map(([x, y]): SpacePoint => [x, y, feature.height]) : [];
-  const tops = corners.map(([x, y, height]): ClothTop => ({ id: feature.id, at: [x, y], height, hidden: hiddenHeightAt(sight, [x, y]).height }));
+  const corners: readonly SpacePoint[] =
+    feature.kind === 'canopy'
+      ? canopyCorners(feature)
+      : feature.kind === 'screen'
+        ? cleanPath(feature.path).map(([x, y]): SpacePoint => [x, y, feature.height])
+        : [];
+  const tops = corners.map(([x, y, height]): ClothTop => ({
+    id: feature.id,
+    at: [x, y],
+    height,
+    hidden: hiddenHeightAt(sight, [x, y]).height,
+  }));
   return tops.toSorted((a, b) => b.height - b.hidden - (a.height - a.hidden)).slice(0, 1);
 }

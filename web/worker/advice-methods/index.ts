@@ -20,7 +20,31 @@ import { tomorrow } from './tomorrow.ts';
 import { trial } from './trial.ts';
 import { weeksAt } from './weeks-at.ts';
 
-/** What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a method: one file beside this one, one line here. */
-export const methods = { cheaper, compare, doubt, ground, hidden, letter, marks, payoff, place, potThere, report, review, season, section, shadowEdge, site, sunEyeOf, tomorrow, trial, weeksAt } satisfies Record<string, Method>;
+/**
+ * What the page can ask in the later stages. What the first ones ask stands in `web/worker/survey-methods.ts`. To add a
+ * method: one file beside this one, one line here.
+ */
+export const methods = {
+  cheaper,
+  compare,
+  doubt,
+  ground,
+  hidden,
+  letter,
+  marks,
+  payoff,
+  place,
+  potThere,
+  report,
+  review,
+  season,
+  section,
+  shadowEdge,
+  site,
+  sunEyeOf,
+  tomorrow,
+  trial,
+  weeksAt,
+} satisfies Record<string, Method>;
 
 export type AdviceMethods = typeof methods;

@@ -10,6 +10,10 @@ export interface LetterPictures {
 /** What a letter about a frame shows. @param id Of a canopy or screen among the plan's features. */
 export function letter({ plan, id }: { readonly plan: Plan; readonly id: string }): Outcome<LetterPictures> {
   const cloth = featureOf(plan, id);
-  if (cloth?.kind !== 'canopy' && cloth?.kind !== 'screen') return { ok: false, problems: [{ pointer: '', message: 'There is no such roof or screen on the plan.', severity: 'error' }] };
+  if (cloth?.kind !== 'canopy' && cloth?.kind !== 'screen')
+    return {
+      ok: false,
+      problems: [{ pointer: '', message: 'There is no such roof or screen on the plan.', severity: 'error' }],
+    };
   return { ok: true, value: { yard: planPicture(plan, null, plan.units ?? 'metric'), cuts: sightCuts(plan, cloth) } };
 }

@@ -7,7 +7,10 @@ export interface MarksArgs {
   readonly units: Units;
 }
 
-/** `survey marks --json`: edges of shadows as they were found on the ground against those of the plan, and what would cure it. */
+/**
+ * `survey marks --json`: edges of shadows as they were found on the ground against those of the plan, and what would
+ * cure it.
+ */
 export function marks({ plan, marks: found, units }: MarksArgs): Outcome<ShadowMarksResult> {
   return shadowMarks(plan, found, units);
 }

@@ -1,5 +1,25 @@
-import { declinationAt, northCheckLine, northFrom, northTimes, northTogether, shadowTable, sunAtMs, tellsNorth, upBearingOf } from '../../../engine/index.ts';
-import type { CivilDate, ClockWindow, Finding, NorthObservation, NorthSighting, NorthTogether, Outcome, Plan, StickShadow } from '../../../engine/index.ts';
+import {
+  declinationAt,
+  northCheckLine,
+  northFrom,
+  northTimes,
+  northTogether,
+  shadowTable,
+  sunAtMs,
+  tellsNorth,
+  upBearingOf,
+} from '../../../engine/index.ts';
+import type {
+  CivilDate,
+  ClockWindow,
+  Finding,
+  NorthObservation,
+  NorthSighting,
+  NorthTogether,
+  Outcome,
+  Plan,
+  StickShadow,
+} from '../../../engine/index.ts';
 
 export interface NorthArgs {
   readonly plan: Plan;
@@ -37,7 +57,10 @@ export function north({ plan, observations, date }: NorthArgs): Outcome<NorthAns
       together,
       check: together && northCheckLine(site, together.upBearing.value, date),
       windows: northTimes(site, date),
-      shadows: shadowTable(site, date, 0).map((shadow) => ({ ...shadow, tells: tellsNorth(sunAtMs(shadow.whenMs, site)) })),
+      shadows: shadowTable(site, date, 0).map((shadow) => ({
+        ...shadow,
+        tells: tellsNorth(sunAtMs(shadow.whenMs, site)),
+      })),
       declination: declinationAt(site.latitude, site.longitude, site.elevation ?? 0, season.year).declination,
     },
   };

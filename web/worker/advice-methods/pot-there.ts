@@ -23,7 +23,11 @@ let kept: { readonly key: string; readonly ground: PotGround } | null = null;
 
 export function potThere({ plan, plant, at, period }: PotThereArgs, { weather }: Task): Outcome<PotThere> {
   const pot = featureOf(plan, plant);
-  if (pot?.kind !== 'plant') return { ok: false, problems: [{ pointer: '/features', message: 'This pot is no longer on the plan.', severity: 'error' }] };
+  if (pot?.kind !== 'plant')
+    return {
+      ok: false,
+      problems: [{ pointer: '/features', message: 'This pot is no longer on the plan.', severity: 'error' }],
+    };
   const key = JSON.stringify([plan.site, plan.features.filter(({ id }) => id !== plant), pot.pot]);
   if (kept?.key !== key) kept = { key, ground: potGround(plan, pot) };
   const loads = plantLoadsOf({ ...plan, features: aloneWith(plan, { ...pot, at }) }, { period, weather });

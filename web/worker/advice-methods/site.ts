@@ -30,10 +30,17 @@ export interface SiteAnswer {
 /** The search is called off by ending the worker. */
 export function site({ plan, request, hideFrom }: SiteArgs, task: Task): Outcome<SiteAnswer> {
   const bound = { ...plan, features: plan.features.filter(({ id, kind }) => kind !== 'eye' || hideFrom.includes(id)) };
-  const found = siteOf(bound, { ...request, hidden: hideFrom.length > 0, weather: task.weather }, ({ done, what }) => task.progress(done, what));
+  const found = siteOf(bound, { ...request, hidden: hideFrom.length > 0, weather: task.weather }, ({ done, what }) =>
+    task.progress(done, what),
+  );
   if (!found.ok) return found;
-  const overAll = eyeReaches(plan, sightLinesOf(plan)).filter((reach) => reach.overAll).map(({ id }) => id);
-  return { ok: true, value: { result: found.value, sights: found.value.options.map((option) => sightsOf(plan, option)), overAll } };
+  const overAll = eyeReaches(plan, sightLinesOf(plan))
+    .filter((reach) => reach.overAll)
+    .map(({ id }) => id);
+  return {
+    ok: true,
+    value: { result: found.value, sights: found.value.options.map((option) => sightsOf(plan, option)), overAll },
+  };
 }
 
 function sightsOf(plan: Plan, { features, center }: SiteOption): Sight[] {

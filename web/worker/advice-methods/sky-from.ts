@@ -1,4 +1,13 @@
-import { buildScene, castRay, localIso, samplesOf, seasonMonths, stateOf, weightsOf, withOptions } from '../../../engine/index.ts';
+import {
+  buildScene,
+  castRay,
+  localIso,
+  samplesOf,
+  seasonMonths,
+  stateOf,
+  weightsOf,
+  withOptions,
+} from '../../../engine/index.ts';
 import type { MonthDay, Outcome, Period, Plan, PlanPoint, SpacePoint } from '../../../engine/index.ts';
 import { silhouettesOf, skylineSilhouette } from '../../charts/silhouettes.ts';
 import type { Silhouette } from '../../charts/silhouettes.ts';
@@ -66,7 +75,11 @@ function pathOf(plan: Plan, eye: SpacePoint, period: Period): Outcome<PathStep[]
     const iso = localIso(samples.when[k], plan.site.timeZone);
     return {
       clock: Number(iso.slice(11, 13)) * 60 + Number(iso.slice(14, 16)) + Number(iso.slice(17, 19)) / 60,
-      azimuth: samples.azimuth[k], altitude: samples.altitude[k], share, hot: hotHours[k] > 0.5 * samples.hours[k], blockers: blockers.map(({ id }) => id),
+      azimuth: samples.azimuth[k],
+      altitude: samples.altitude[k],
+      share,
+      hot: hotHours[k] > 0.5 * samples.hours[k],
+      blockers: blockers.map(({ id }) => id),
     };
   });
   return { ok: true, value: steps };

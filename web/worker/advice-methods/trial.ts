@@ -24,7 +24,10 @@ export interface TrialAnswer extends Omit<TrialScore, 'hotLoad'> {
 /** The yard laid out last: as long as only the cloth moves, each move costs only what it changes. */
 let kept: { readonly key: string; readonly trial: Trial } | null = null;
 
-export function trial({ plan, option, cloth, period, cell, height }: TrialArgs, { weather }: Task): Outcome<TrialAnswer> {
+export function trial(
+  { plan, option, cloth, period, cell, height }: TrialArgs,
+  { weather }: Task,
+): Outcome<TrialAnswer> {
   const key = JSON.stringify([plan, option, period, cell, height, weather?.months]);
   if (kept?.key !== key) {
     const built = withOptions(plan, [option]);
@@ -34,5 +37,8 @@ export function trial({ plan, option, cloth, period, cell, height }: TrialArgs, 
     kept = { key, trial: laidOut.value };
   }
   const { hotLoad, ...score } = kept.trial.score(cloth);
-  return { ok: true, value: { ...score, grid: kept.trial.grid, hotLoad: Float64Array.from(hotLoad, (load) => load ?? NaN) } };
+  return {
+    ok: true,
+    value: { ...score, grid: kept.trial.grid, hotLoad: Float64Array.from(hotLoad, (load) => load ?? NaN) },
+  };
 }

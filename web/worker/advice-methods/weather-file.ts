@@ -12,9 +12,23 @@ export interface WeatherFile {
 }
 
 /** Reads a weather file for a yard. @param bytes Of an EPW file. */
-export function weatherFile({ plan, bytes }: { readonly plan: Plan; readonly bytes: Uint8Array }): Outcome<WeatherFile> {
+export function weatherFile({
+  plan,
+  bytes,
+}: {
+  readonly plan: Plan;
+  readonly bytes: Uint8Array;
+}): Outcome<WeatherFile> {
   const read = parseEpw(bytes);
   if (!read.ok) return read;
   const { weather } = read;
-  return { ok: true, value: { weather, mark: contentMark(bytes), hottest: weather.air.reduce((most, value) => Math.max(most, value), -Infinity), warnings: weatherWarnings(plan, weather).map(({ message }) => message) } };
+  return {
+    ok: true,
+    value: {
+      weather,
+      mark: contentMark(bytes),
+      hottest: weather.air.reduce((most, value) => Math.max(most, value), -Infinity),
+      warnings: weatherWarnings(plan, weather).map(({ message }) => message),
+    },
+  };
 }

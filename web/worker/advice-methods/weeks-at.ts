@@ -1,4 +1,13 @@
-import { buildScene, createPointCaster, hotLeafHours, localIso, samplesOf, stateOf, weightsOf, withOptions } from '../../../engine/index.ts';
+import {
+  buildScene,
+  createPointCaster,
+  hotLeafHours,
+  localIso,
+  samplesOf,
+  stateOf,
+  weightsOf,
+  withOptions,
+} from '../../../engine/index.ts';
 import type { CivilDate, HotLeafHours, Outcome, Plan, PlanPoint } from '../../../engine/index.ts';
 import type { Task } from '../protocol.ts';
 
@@ -19,11 +28,17 @@ export interface SpotWeek {
   readonly from: CivilDate;
   /** The day in its middle. */
   readonly middle: CivilDate;
-  /** By hour of the clock, 0 to 23: share of the hour that harmful sun reaches the spot, mean of the week's days, 0 to 1. */
+  /**
+   * By hour of the clock, 0 to 23: share of the hour that harmful sun reaches the spot, mean of the week's days, 0 to
+   * 1.
+   */
   readonly harmful: readonly number[];
   /** The same for any sun. */
   readonly sun: readonly number[];
-  /** Whether the plant's thirsty leaf is over its limit in that hour on a heat day of the week's month; `null` where nobody can say. */
+  /**
+   * Whether the plant's thirsty leaf is over its limit in that hour on a heat day of the week's month; `null` where
+   * nobody can say.
+   */
   readonly over: readonly boolean[] | null;
   /** Whether the clocks changed since the week before. */
   readonly clocksChanged: boolean;
@@ -32,8 +47,14 @@ export interface SpotWeek {
 const DAYS_IN_WEEK = 7;
 const MS_PER_HOUR = 3_600_000;
 
-/** The season or the year at a spot: which hours of which weeks bring sun, which bring harmful sun, and which are too hot for a leaf. */
-export function weeksAt({ plan, options, at, height, plant, span }: WeeksAtArgs, { weather }: Task): Outcome<readonly SpotWeek[]> {
+/**
+ * The season or the year at a spot: which hours of which weeks bring sun, which bring harmful sun, and which are too
+ * hot for a leaf.
+ */
+export function weeksAt(
+  { plan, options, at, height, plant, span }: WeeksAtArgs,
+  { weather }: Task,
+): Outcome<readonly SpotWeek[]> {
   const built = withOptions(plan, options);
   if (!built.ok) return built;
   const sampled = samplesOf(span === 'year' ? wholeYear(built.plan) : built.plan, { kind: 'season' }, weather);
@@ -43,7 +64,12 @@ export function weeksAt({ plan, options, at, height, plant, span }: WeeksAtArgs,
   const { days, count, when, dayOf } = samples;
   const scene = buildScene(built.plan);
   const state = Uint16Array.from(dayOf, (day) => stateOf(scene, days[day].monthDay));
-  const shares = createPointCaster(scene, { count, azimuth: samples.azimuth, altitude: samples.altitude, state }).sharesAt([at[0], at[1], height]);
+  const shares = createPointCaster(scene, {
+    count,
+    azimuth: samples.azimuth,
+    altitude: samples.altitude,
+    state,
+  }).sharesAt([at[0], at[1], height]);
   const { hotHours, sunHours } = weightsOf(scene, samples, built.plan.climate.hotAir).channels;
   const offsets = days.map(({ startMs, endMs }) => offsetHours((startMs + endMs) / 2, plan.site.timeZone));
 
@@ -60,7 +86,11 @@ export function weeksAt({ plan, options, at, height, plant, span }: WeeksAtArgs,
     }
     const middle = days[first + Math.floor(inWeek / 2)].date;
     weeks.push({
-      from: days[first].date, middle, harmful, sun, over: overIn(heats?.ok ? heats.value : [], middle),
+      from: days[first].date,
+      middle,
+      harmful,
+      sun,
+      over: overIn(heats?.ok ? heats.value : [], middle),
       clocksChanged: first > 0 && offsets[first] !== offsets[first - DAYS_IN_WEEK],
     });
   }
@@ -71,9 +101,16 @@ function overIn(heats: readonly HotLeafHours[], date: CivilDate): readonly boole
   return heats.find(({ month }) => month === Number(date.slice(5, 7)))?.over ?? null;
 }
 
-/** The year that the season begins in. A month without a climate counts as clear: its hours of sun are asked for, not its heat. */
+/**
+ * The year that the season begins in. A month without a climate counts as clear: its hours of sun are asked for, not
+ * its heat.
+ */
 function wholeYear(plan: Plan): Plan {
-  const months = Array.from({ length: 12 }, (_, k) => plan.climate.months.find(({ month }) => month === k + 1) ?? { month: k + 1, high: 20, low: 10, sunshine: 1 });
+  const months = Array.from(
+    { length: 12 },
+    (_, k) =>
+      plan.climate.months.find(({ month }) => month === k + 1) ?? { month: k + 1, high: 20, low: 10, sunshine: 1 },
+  );
   return { ...plan, season: { ...plan.season, from: '01-01', to: '12-31' }, climate: { ...plan.climate, months } };
 }
 

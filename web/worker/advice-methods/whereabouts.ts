@@ -18,6 +18,19 @@ export interface Whereabouts {
 }
 
 /** The zone of a place, and how to tell that it is the right one. */
-export function whereabouts({ latitude, longitude, timeZone = zoneAt(latitude, longitude), year }: WhereaboutsArgs): Outcome<Whereabouts> {
-  return { ok: true, value: { timeZone, check: placeCheckLine({ latitude, longitude, timeZone }, year), near: nearestTown(latitude, longitude), notes: placeNotes(latitude) } };
+export function whereabouts({
+  latitude,
+  longitude,
+  timeZone = zoneAt(latitude, longitude),
+  year,
+}: WhereaboutsArgs): Outcome<Whereabouts> {
+  return {
+    ok: true,
+    value: {
+      timeZone,
+      check: placeCheckLine({ latitude, longitude, timeZone }, year),
+      near: nearestTown(latitude, longitude),
+      notes: placeNotes(latitude),
+    },
+  };
 }

@@ -14,7 +14,10 @@ export interface DayTable {
   readonly altitude: Float64Array;
   /** What the clocks read, minutes after midnight. */
   readonly clock: Int16Array;
-  /** How harmful the sun is, 0 to 1: the chance that the air is at or above the hot limit while the sun shines (the weight of hot hours). */
+  /**
+   * How harmful the sun is, 0 to 1: the chance that the air is at or above the hot limit while the sun shines (the
+   * weight of hot hours).
+   */
   readonly harm: Float64Array;
   /** Mean air; NaN at night. [°C] */
   readonly air: Float64Array;
@@ -25,15 +28,28 @@ export interface DayTable {
 }
 
 /** The sun of a chosen day, or of the heatwave day. `plan` needs no features. */
-export function day({ plan, monthDay }: { readonly plan: Plan; readonly monthDay: MonthDay | 'heatwave' }, { weather }: Task): Outcome<DayTable> {
+export function day(
+  { plan, monthDay }: { readonly plan: Plan; readonly monthDay: MonthDay | 'heatwave' },
+  { weather }: Task,
+): Outcome<DayTable> {
   const { latitude, longitude, timeZone } = plan.site;
-  const sampled = samplesOf(plan, monthDay === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay }, weather);
+  const sampled = samplesOf(
+    plan,
+    monthDay === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay },
+    weather,
+  );
   const dated = dateOfDay(plan, monthDay === 'heatwave' ? plan.season.from : monthDay);
   if (!dated.ok) return dated;
   const date = sampled.ok ? sampled.samples.days[0].date : dated.value;
   const { startMs, endMs } = civilDay(date, timeZone);
   const minutes = Math.round((endMs - startMs) / 60_000);
-  const table = { azimuth: new Float64Array(minutes + 1), altitude: new Float64Array(minutes + 1), clock: new Int16Array(minutes + 1), harm: new Float64Array(minutes + 1), air: new Float64Array(minutes + 1).fill(NaN) };
+  const table = {
+    azimuth: new Float64Array(minutes + 1),
+    altitude: new Float64Array(minutes + 1),
+    clock: new Int16Array(minutes + 1),
+    harm: new Float64Array(minutes + 1),
+    air: new Float64Array(minutes + 1).fill(NaN),
+  };
   for (let minute = 0; minute <= minutes; minute++) {
     const sun = sunPosition(startMs + minute * 60_000, latitude, longitude);
     table.azimuth[minute] = sun.azimuth;
@@ -42,7 +58,10 @@ export function day({ plan, monthDay }: { readonly plan: Plan; readonly monthDay
   fillClock(table.clock, startMs, timeZone);
   if (sampled.ok) fillFromSamples(table, plan, sampled.samples, startMs);
   const offset = localIso(startMs + minutes * 30_000, timeZone).slice(19);
-  return { ok: true, value: { date, startMs, minutes, ...table, offset, noClimate: sampled.ok ? null : sampled.problems[0].message } };
+  return {
+    ok: true,
+    value: { date, startMs, minutes, ...table, offset, noClimate: sampled.ok ? null : sampled.problems[0].message },
+  };
 }
 
 /** Clocks only jump on a quarter hour, so every fifteenth minute is looked up. */
@@ -58,7 +77,12 @@ function fillClock(clock: Int16Array, startMs: number, timeZone: string): void {
   if (clock[clock.length - 1] === 0) clock[clock.length - 1] = 1440;
 }
 
-function fillFromSamples(table: Pick<DayTable, 'harm' | 'air'>, plan: Plan, samples: SampleTable, startMs: number): void {
+function fillFromSamples(
+  table: Pick<DayTable, 'harm' | 'air'>,
+  plan: Plan,
+  samples: SampleTable,
+  startMs: number,
+): void {
   const { hotHours } = weightsOf(buildScene(plan), samples, plan.climate.hotAir).channels;
   for (let i = 0; i < samples.count; i++) {
     const middle = (samples.when[i] - startMs) / 60_000;

@@ -21,6 +21,8 @@ export function load({ plan, options, period, cell, height }: LoadArgs, task: Ta
   if (!built.ok) return built;
   const result = loadOf(built.plan, { period, cell, height, progress: task.progress, weather: task.weather });
   if (!result.ok) return result;
-  const cells = Object.fromEntries(QUANTITIES.map((name) => [name, Float64Array.from(result.value.cells[name], (value) => value ?? NaN)]));
+  const cells = Object.fromEntries(
+    QUANTITIES.map((name) => [name, Float64Array.from(result.value.cells[name], (value) => value ?? NaN)]),
+  );
   return { ok: true, value: { ...result.value, cells: cells as MapLoad['cells'] } };
 }

@@ -9,7 +9,10 @@ export type WallNearArgs = Omit<SpotArgs, 'height'> & {
 };
 
 /** A sunlit wall within a metre, or `null`. */
-export function wallNear({ plan, options, period, at, radius }: WallNearArgs, { weather }: Task): Outcome<NearWall | null> {
+export function wallNear(
+  { plan, options, period, at, radius }: WallNearArgs,
+  { weather }: Task,
+): Outcome<NearWall | null> {
   const built = withOptions(plan, options);
   return built.ok ? nearWall(built.plan, at, radius, period, weather) : built;
 }

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { harmPairsOf } from '../../../../engine/advice/site/harm-pairs.ts';
-import { leafTables } from '../../../../engine/advice/site/leaf-tables.ts';
-import { lowSunOn } from '../../../../engine/advice/site/low-sun.ts';
+import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
+import { lowSunOn } from '../../../../engine/advice/site/scoring/low-sun.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
-import { targetsOf } from '../../../../engine/advice/site/targets.ts';
-import { togetherScore } from '../../../../engine/advice/site/together.ts';
-import { createTrial } from '../../../../engine/advice/site/trial.ts';
-import { shapeOf } from '../../../../engine/advice/site/yard-rules.ts';
-import { gridOf } from '../../../../engine/load/grid-of.ts';
+import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
+import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
+import { createTrial } from '../../../../engine/advice/site/scoring/trial.ts';
+import { shapeOf } from '../../../../engine/advice/site/rules/yard-rules.ts';
+import { gridOf } from '../../../../engine/load/light/grid-of.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy, Plan, Screen } from '../../../../engine/plan/types.ts';
@@ -36,9 +36,22 @@ describe('the courtyard', () => {
   });
 
   test('the best 2 × 2 m roof beats one drawn right over the lemon, and says what is left', () => {
-    const result = valueOf(siteOf(plan, { kinds: ['roof'], sizes: [{ length: 2, width: 2 }], heights: [2.2], densities: [0.5], turnStep: 15, show: 1 }));
+    const result = valueOf(
+      siteOf(plan, {
+        kinds: ['roof'],
+        sizes: [{ length: 2, width: 2 }],
+        heights: [2.2],
+        densities: [0.5],
+        turnStep: 15,
+        show: 1,
+      }),
+    );
     const [best] = result.options;
-    const over = togetherScore(targets, harmPairsOf(targets, leaves, 1), leaves)([{ id: 'over', kind: 'canopy', center: [9.6, 6.4], length: 2, width: 2, height: 2.2, density: 0.5 }]);
+    const over = togetherScore(
+      targets,
+      harmPairsOf(targets, leaves, 1),
+      leaves,
+    )([{ id: 'over', kind: 'canopy', center: [9.6, 6.4], length: 2, width: 2, height: 2.2, density: 0.5 }]);
     expect(best.spared).toBeGreaterThan(over.reduce((sum, each) => sum + each, 0));
     expect(result.bound).toBeGreaterThanOrEqual(best.spared);
     expect(best.cost).toBeGreaterThan(50);
@@ -52,7 +65,9 @@ describe('the courtyard', () => {
     const trial = valueOf(createTrial(plan, period, grid));
     trial.score([{ ...(cloth[0] as Canopy), center: [5, 5] }]);
     const score = trial.score(cloth);
-    const full = valueOf(loadOf({ ...plan, features: [...plan.features, ...cloth] }, { period, cell: 0.5, height: 0.5 }));
+    const full = valueOf(
+      loadOf({ ...plan, features: [...plan.features, ...cloth] }, { period, cell: 0.5, height: 0.5 }),
+    );
     score.hotLoad.forEach((load, index) => {
       const exact = full.cells.hotLoad[index];
       expect(load === null ? null : Math.abs(load - (exact ?? NaN)) < 1e-9).toBe(exact === null ? null : true);
@@ -70,25 +85,68 @@ describe('the courtyard', () => {
 describe('the lane yard', () => {
   const plan = demoPlan('lane');
 
-  test('what is hidden from the lane is at most 2.10 m high where x is 4.5; hiding has its price; from upstairs nothing can be hidden', () => {
-    const result = valueOf(siteOf(plan, { kinds: ['roof'], sizes: [{ length: 3, width: 3 }], heights: [2, 2.2, 2.4], densities: [0.5], turnStep: 30 }));
-    expect(result.options.length).toBeGreaterThan(0);
-    for (const { features } of result.options) {
-      const least = Math.min(...features.flatMap(shapeOf).map(([x]) => x));
-      // From an eye at 1.6 m, 3 m before a fence of 1.8 m, the line of sight rises 0.2 m in 3 m.
-      expect(features[0].height).toBeLessThanOrEqual(1.8 + (0.2 / 3) * least + 1e-6);
-    }
-    const price = result.rules.find(({ rule }) => rule === 'hidden');
-    expect(price?.cost).toBeGreaterThan(0.1);
-    expect(price?.sentence).toMatch(/^Hiding it from .*lane.* cost \d+ % of the effect\.$/);
-    expect(result.notes.join(' ')).toContain('upstairs');
-    const seen = valueOf(siteOf(plan, { kinds: ['roof'], sizes: [{ length: 3, width: 3 }], heights: [2, 2.2, 2.4], densities: [0.5], turnStep: 30, hidden: false, show: 1 }));
-    expect(seen.options[0].spared).toBeCloseTo(price?.spared ?? NaN, 0);
-  });
+  test(
+    'what is hidden from the lane is at most 2.10 m high where x is 4.5; hiding has its price; from upstairs ' +
+      'nothing can be hidden',
+    () => {
+      const result = valueOf(
+        siteOf(plan, {
+          kinds: ['roof'],
+          sizes: [{ length: 3, width: 3 }],
+          heights: [2, 2.2, 2.4],
+          densities: [0.5],
+          turnStep: 30,
+        }),
+      );
+      expect(result.options.length).toBeGreaterThan(0);
+      for (const { features } of result.options) {
+        const least = Math.min(...features.flatMap(shapeOf).map(([x]) => x));
+        // From an eye at 1.6 m, 3 m before a fence of 1.8 m, the line of sight rises 0.2 m in 3 m.
+        expect(features[0].height).toBeLessThanOrEqual(1.8 + (0.2 / 3) * least + 1e-6);
+      }
+      const price = result.rules.find(({ rule }) => rule === 'hidden');
+      expect(price?.cost).toBeGreaterThan(0.1);
+      expect(price?.sentence).toMatch(/^Hiding it from .*lane.* cost \d+ % of the effect\.$/);
+      expect(result.notes.join(' ')).toContain('upstairs');
+      const seen = valueOf(
+        siteOf(plan, {
+          kinds: ['roof'],
+          sizes: [{ length: 3, width: 3 }],
+          heights: [2, 2.2, 2.4],
+          densities: [0.5],
+          turnStep: 30,
+          hidden: false,
+          show: 1,
+        }),
+      );
+      expect(seen.options[0].spared).toBeCloseTo(price?.spared ?? NaN, 0);
+    },
+  );
 
   test('two roofs together spare more than the better one alone', () => {
-    const one = valueOf(siteOf(plan, { kinds: ['roof'], sizes: [{ length: 2, width: 2 }], heights: [2.2], densities: [0.5], turnStep: 45, hidden: false, show: 1 }));
-    const two = valueOf(siteOf(plan, { kinds: ['roof'], sizes: [{ length: 2, width: 2 }], heights: [2.2], densities: [0.5], turnStep: 45, hidden: false, show: 1, count: 2 }));
+    const one = valueOf(
+      siteOf(plan, {
+        kinds: ['roof'],
+        sizes: [{ length: 2, width: 2 }],
+        heights: [2.2],
+        densities: [0.5],
+        turnStep: 45,
+        hidden: false,
+        show: 1,
+      }),
+    );
+    const two = valueOf(
+      siteOf(plan, {
+        kinds: ['roof'],
+        sizes: [{ length: 2, width: 2 }],
+        heights: [2.2],
+        densities: [0.5],
+        turnStep: 45,
+        hidden: false,
+        show: 1,
+        count: 2,
+      }),
+    );
     expect(two.options[0].features).toHaveLength(2);
     expect(two.options[0].spared).toBeGreaterThan(one.options[0].spared);
   });

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
-import { harmOf } from '../../../../engine/load/harm-of.ts';
-import { roofOf, screenOf } from '../../../../engine/advice/site/candidates.ts';
-import { harmPairsOf } from '../../../../engine/advice/site/harm-pairs.ts';
-import { hidingOf } from '../../../../engine/advice/site/hiding.ts';
-import { leafTables } from '../../../../engine/advice/site/leaf-tables.ts';
+import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { roofOf, screenOf } from '../../../../engine/advice/site/search/candidates.ts';
+import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
+import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
 import { latticeOf, lowestOf } from '../../../../engine/advice/site/request.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
-import type { SiteRequest } from '../../../../engine/advice/site/site-types.ts';
-import { targetsOf } from '../../../../engine/advice/site/targets.ts';
-import { togetherScore } from '../../../../engine/advice/site/together.ts';
-import { turnedLattice } from '../../../../engine/advice/site/turned-lattice.ts';
-import { yardRules } from '../../../../engine/advice/site/yard-rules.ts';
+import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
+import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
+import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
+import { turnedLattice } from '../../../../engine/advice/site/search/turned-lattice.ts';
+import { yardRules } from '../../../../engine/advice/site/rules/yard-rules.ts';
 import type { Canopy, DropSide, Plan, Screen } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { smallPlan } from './small-plans.ts';
@@ -40,14 +40,24 @@ function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
             for (const height of lattice.heights) {
               if (lattice.kinds.includes('roof')) all.push(roofOf(turned, { i, j, a, b, height }, density));
               if (!lattice.kinds.includes('roof with drops')) continue;
-              for (const depth of lattice.box.depths) for (const set of sets) all.push(roofOf(turned, { i, j, a, b, height }, density, set.map((side) => ({ side, depth, density }))));
+              for (const depth of lattice.box.depths)
+                for (const set of sets)
+                  all.push(
+                    roofOf(
+                      turned,
+                      { i, j, a, b, height },
+                      density,
+                      set.map((side) => ({ side, depth, density })),
+                    ),
+                  );
             }
           }
           if (!lattice.kinds.includes('screen')) continue;
           for (const cells of lattice.screenCells) {
             for (const top of lattice.screenTops) {
               const upright = { cells, bottom: lattice.screenBottom, top };
-              if (i + cells <= columns) all.push(screenOf(turned, { along: 'u', line: j, from: i, ...upright }, density));
+              if (i + cells <= columns)
+                all.push(screenOf(turned, { along: 'u', line: j, from: i, ...upright }, density));
               if (j + cells <= rows) all.push(screenOf(turned, { along: 'v', line: i, from: j, ...upright }, density));
             }
           }
@@ -76,8 +86,15 @@ function sparedExactly(plan: Plan, cloth: Canopy | Screen): number {
 function requestOf(seed: number): SiteRequest {
   const kinds = (['roof', 'roof with drops', 'screen'] as const)[seed % 3];
   return {
-    kinds: [kinds], sizes: [{ length: 1.5, width: seed % 2 === 0 ? 1.5 : 1 }], heights: seed % 3 === 2 ? [1.6] : [2.2], densities: [[0.35, 0.6, 0.85][seed % 7 % 3]],
-    dropDepths: [0.8], step: 0.5, turnStep: seed % 4 === 0 ? 45 : 90, keepLight: false, show: 1,
+    kinds: [kinds],
+    sizes: [{ length: 1.5, width: seed % 2 === 0 ? 1.5 : 1 }],
+    heights: seed % 3 === 2 ? [1.6] : [2.2],
+    densities: [[0.35, 0.6, 0.85][(seed % 7) % 3]],
+    dropDepths: [0.8],
+    step: 0.5,
+    turnStep: seed % 4 === 0 ? 45 : 90,
+    keepLight: false,
+    show: 1,
   };
 }
 
@@ -89,10 +106,14 @@ describe('on random small yards, obstacles and rules included (seeds 1 to 201)',
       const request = requestOf(seed);
       const result = valueOf(siteOf(plan, request));
       const score = scorerOf(plan);
-      const scored = everyCloth(plan, request).map((cloth) => ({ cloth, spared: score(cloth) })).sort((a, b) => b.spared - a.spared);
+      const scored = everyCloth(plan, request)
+        .map((cloth) => ({ cloth, spared: score(cloth) }))
+        .sort((a, b) => b.spared - a.spared);
       const best = scored.length > 0 ? Math.max(0, sparedExactly(plan, scored[0].cloth)) : 0;
       const spared = result.options[0]?.spared ?? 0;
-      expect(Math.abs(spared - best), `seed ${seed}: the search ${spared}, every place ${best}`).toBeLessThan(2e-3 * (1 + best));
+      expect(Math.abs(spared - best), `seed ${seed}: the search ${spared}, every place ${best}`).toBeLessThan(
+        2e-3 * (1 + best),
+      );
       expect(result.bound, `seed ${seed}`).toBeGreaterThanOrEqual(best - 2e-3 * (1 + best));
       expect(result.proven).toBe(true);
       found[result.options[0]?.kind === 'several' ? 'nothing' : (result.options[0]?.kind ?? 'nothing')]++;

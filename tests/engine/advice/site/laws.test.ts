@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { harmPairsOf, responseOf } from '../../../../engine/advice/site/harm-pairs.ts';
-import { leafTables } from '../../../../engine/advice/site/leaf-tables.ts';
+import { harmPairsOf, responseOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
-import type { SiteRequest } from '../../../../engine/advice/site/site-types.ts';
-import { targetsOf } from '../../../../engine/advice/site/targets.ts';
-import { togetherScore } from '../../../../engine/advice/site/together.ts';
-import { turned } from '../../../../engine/plan/geometry.ts';
+import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
+import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
+import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
+import { turned } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Plant } from '../../../../engine/plan/types.ts';
 import { clothSheets } from '../../../../engine/scene/build.ts';
 import { sheetMeets } from '../../../../engine/scene/sheet.ts';
@@ -13,7 +13,16 @@ import { randomFrom } from '../../cast/random-plans.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { smallPlan, TENDER } from './small-plans.ts';
 
-const ROOF: SiteRequest = { kinds: ['roof'], sizes: [{ length: 1.5, width: 1 }], heights: [2.2], densities: [0.6], step: 0.5, turnStep: 30, keepLight: false, show: 1 };
+const ROOF: SiteRequest = {
+  kinds: ['roof'],
+  sizes: [{ length: 1.5, width: 1 }],
+  heights: [2.2],
+  densities: [0.6],
+  step: 0.5,
+  turnStep: 30,
+  keepLight: false,
+  show: 1,
+};
 
 function scorerOf(plan: Plan): (cloth: Canopy) => number {
   const targets = valueOf(targetsOf(plan));
@@ -23,7 +32,16 @@ function scorerOf(plan: Plan): (cloth: Canopy) => number {
 }
 
 function roof(change: Partial<Canopy>): Canopy {
-  return { id: 'roof', kind: 'canopy', center: [2.4, 2.1], length: 2, width: 1.7, height: 2.3, density: 0.5, ...change };
+  return {
+    id: 'roof',
+    kind: 'canopy',
+    center: [2.4, 2.1],
+    length: 2,
+    width: 1.7,
+    height: 2.3,
+    density: 0.5,
+    ...change,
+  };
 }
 
 /** One tender plant in the middle of a bare yard, in the hot month of its half of the world. */
@@ -31,11 +49,23 @@ function lonePlant(latitude: number): Plan {
   const month = latitude > 0 ? '07' : '01';
   const plant: Plant = { id: 'alone', kind: 'plant', at: [3.03, 3.07], height: 1.2, spread: 0.8, plant: 'tender' };
   return {
-    format: 'shadewright-plan', version: 1,
-    site: { latitude, longitude: 0, timeZone: 'Etc/GMT', boundary: [[0, 0], [6, 0], [6, 6], [0, 6]] },
+    format: 'shadewright-plan',
+    version: 1,
+    site: {
+      latitude,
+      longitude: 0,
+      timeZone: 'Etc/GMT',
+      boundary: [
+        [0, 0],
+        [6, 0],
+        [6, 6],
+        [0, 6],
+      ],
+    },
     season: { year: 2026, from: `${month}-20`, to: `${month}-21`, stepMinutes: 20 },
     climate: { hotAir: 35, heatwaveHigh: 43, months: [{ month: Number(month), high: 37, low: 20, humidity: 30 }] },
-    features: [plant], plants: [TENDER],
+    features: [plant],
+    plants: [TENDER],
   };
 }
 
@@ -49,8 +79,14 @@ describe('more density', () => {
       const pairs = harmPairsOf(targets, leaves, 1);
       const spared = [0.1, 0.3, 0.5, 0.7, 0.9, 1].map((density) => responseOf(targets, pairs, leaves, density, 2).box);
       spared.forEach(({ once, twice }, k) => {
-        expect(once.findIndex((gain, p) => gain < (k === 0 ? 0 : spared[k - 1].once[p])), `seed ${seed}`).toBe(-1);
-        expect(twice.findIndex((gain, p) => gain < once[p]), `seed ${seed}`).toBe(-1);
+        expect(
+          once.findIndex((gain, p) => gain < (k === 0 ? 0 : spared[k - 1].once[p])),
+          `seed ${seed}`,
+        ).toBe(-1);
+        expect(
+          twice.findIndex((gain, p) => gain < once[p]),
+          `seed ${seed}`,
+        ).toBe(-1);
       });
       rays += pairs.count;
     }
@@ -106,7 +142,9 @@ describe('a canopy', () => {
       for (let k = 0; k < 10; k++) {
         const cloth = roof({ center: [5 * random(), 4 * random()], length: 1, width: 0.8 });
         const [sheet] = clothSheets(cloth);
-        const isMet = pairs.dx.some((dx, p) => sheetMeets(sheet, targets.points[pairs.views[pairs.view[p]].point].at, [dx, pairs.dy[p], pairs.dz[p]]));
+        const isMet = pairs.dx.some((dx, p) =>
+          sheetMeets(sheet, targets.points[pairs.views[pairs.view[p]].point].at, [dx, pairs.dy[p], pairs.dz[p]]),
+        );
         if (isMet) continue;
         expect(Math.abs(score([cloth]).reduce((sum, each) => sum + each, 0))).toBeLessThan(0.01 * pairs.harm);
         missed++;
@@ -138,24 +176,32 @@ describe('the search', () => {
     }
   });
 
-  test('gives the yard mirrored over the equator the mirrored answer (at the equinox, when the sun is as high on both sides)', () => {
-    let found = 0;
-    for (let seed = 511; seed <= 515; seed++) {
-      const plan = atEquinox(smallPlan(seed));
-      const mirrored = mirroredInPlan(plan);
-      const [before] = valueOf(siteOf(plan, ROOF)).options;
-      const [after] = valueOf(siteOf(mirrored, ROOF)).options;
-      expect(after === undefined, `seed ${seed}`).toBe(before === undefined);
-      if (!before) continue;
-      const [canopy] = before.features as Canopy[];
-      const image = { ...canopy, center: [canopy.center[0], -canopy.center[1]] as const, turn: 180 - (canopy.turn ?? 0) };
-      // The declination of the day is 0.35°, not 0: the two suns are 0.7° apart.
-      expect(Math.abs(after.sparedShare - before.sparedShare), `seed ${seed}`).toBeLessThan(0.04);
-      expect(scorerOf(mirrored)(image), `seed ${seed}`).toBeGreaterThan(0.95 * after.spared);
-      found++;
-    }
-    expect(found).toBeGreaterThan(2);
-  });
+  test(
+    'gives the yard mirrored over the equator the mirrored answer (at the equinox, when the sun is as high on ' +
+      'both sides)',
+    () => {
+      let found = 0;
+      for (let seed = 511; seed <= 515; seed++) {
+        const plan = atEquinox(smallPlan(seed));
+        const mirrored = mirroredInPlan(plan);
+        const [before] = valueOf(siteOf(plan, ROOF)).options;
+        const [after] = valueOf(siteOf(mirrored, ROOF)).options;
+        expect(after === undefined, `seed ${seed}`).toBe(before === undefined);
+        if (!before) continue;
+        const [canopy] = before.features as Canopy[];
+        const image = {
+          ...canopy,
+          center: [canopy.center[0], -canopy.center[1]] as const,
+          turn: 180 - (canopy.turn ?? 0),
+        };
+        // The declination of the day is 0.35°, not 0: the two suns are 0.7° apart.
+        expect(Math.abs(after.sparedShare - before.sparedShare), `seed ${seed}`).toBeLessThan(0.04);
+        expect(scorerOf(mirrored)(image), `seed ${seed}`).toBeGreaterThan(0.95 * after.spared);
+        found++;
+      }
+      expect(found).toBeGreaterThan(2);
+    },
+  );
 
   test('never spares a plant a smaller share of its harm in the best option for being worth more', () => {
     let changed = 0;
@@ -166,7 +212,10 @@ describe('the search', () => {
         const plant = best?.plants.find(({ id }) => id === 'plant-0');
         return plant?.before.harm ? 1 - (plant.after.harm ?? 0) / plant.before.harm : 0;
       };
-      const dearer = (feature: Feature): Feature => (feature.id === 'plant-0' && feature.kind === 'plant' ? { ...feature, worth: 4 * (feature.worth ?? 1) } : feature);
+      const dearer = (feature: Feature): Feature =>
+        feature.id === 'plant-0' && feature.kind === 'plant'
+          ? { ...feature, worth: 4 * (feature.worth ?? 1) }
+          : feature;
       const [was, is] = [shareFor(plan), shareFor({ ...plan, features: plan.features.map(dearer) })];
       expect(is, `seed ${seed}`).toBeGreaterThanOrEqual(was - 2e-3);
       if (is > was + 0.01) changed++;
@@ -202,7 +251,11 @@ function mirroredInPlan(plan: Plan): Plan {
 }
 
 function atEquinox(plan: Plan): Plan {
-  return { ...plan, season: { ...plan.season, from: '03-20', to: '03-21', stepMinutes: 20 }, climate: { ...plan.climate, months: plan.climate.months.map((month) => ({ ...month, month: 3 })) } };
+  return {
+    ...plan,
+    season: { ...plan.season, from: '03-20', to: '03-21', stepMinutes: 20 },
+    climate: { ...plan.climate, months: plan.climate.months.map((month) => ({ ...month, month: 3 })) },
+  };
 }
 
 function moved(plan: Plan, at: (point: PlanPoint) => PlanPoint, upBearing: number): Plan {

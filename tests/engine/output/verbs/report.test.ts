@@ -1,9 +1,9 @@
 import { describe, expect, it, test } from 'vitest';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
-import { reportHtml } from '../../../../engine/output/report-html.ts';
-import { reportOf } from '../../../../engine/output/report-of.ts';
-import type { ReportRequest } from '../../../../engine/output/report-types.ts';
+import { reportHtml } from '../../../../engine/output/report/html.ts';
+import { reportOf } from '../../../../engine/output/report/report-of.ts';
+import type { ReportRequest } from '../../../../engine/output/report/types.ts';
 import { report } from '../../../../engine/output/verbs/report.ts';
 import { jsonOf, runLine } from './command-for-tests.ts';
 
@@ -24,7 +24,11 @@ test.each(report.examples.filter((line) => !line.includes('--json')))('%s gives 
 });
 
 test('its JSON carries verdicts, dates and the page', async () => {
-  const json = (await jsonOf('report demo --option A --cell 0.5')) as { plants: { id: string }[]; html: string; place: unknown };
+  const json = (await jsonOf('report demo --option A --cell 0.5')) as {
+    plants: { id: string }[];
+    html: string;
+    place: unknown;
+  };
   expect(json.plants.map(({ id }) => id)).toContain('lemon');
   expect(json.place).toBeNull();
   expect(json.html).toContain('</html>');
@@ -36,7 +40,11 @@ describe('the page', () => {
 
   it('needs nothing else: no script, no address, and its own policy refuses both', () => {
     expect(page).not.toMatch(/<script|javascript:|<img|<link|<iframe|@import|url\((?!#)/i);
-    expect([...page.matchAll(/https?:\/\/[^"' <]+/g)].map(([address]) => address).filter((address) => address !== 'http://www.w3.org/2000/svg')).toEqual([]);
+    expect(
+      [...page.matchAll(/https?:\/\/[^"' <]+/g)]
+        .map(([address]) => address)
+        .filter((address) => address !== 'http://www.w3.org/2000/svg'),
+    ).toEqual([]);
     expect(page).toContain("default-src 'none'");
   });
 
@@ -51,11 +59,16 @@ describe('the page', () => {
   });
 
   it('hatches every grade that the yard has, denser where hotter, and every hatching stands in the key', () => {
-    const apart = [...page.matchAll(/<pattern id="report-grade-(\d)" width="([\d.]+)"/g)].map(([, , width]) => Number(width));
+    const apart = [...page.matchAll(/<pattern id="report-grade-(\d)" width="([\d.]+)"/g)].map(([, , width]) =>
+      Number(width),
+    );
     expect(apart).toHaveLength(5);
     expect(apart).toEqual(apart.toSorted((a, b) => b - a));
-    for (const [k, word] of ['mild', 'warm', 'strong', 'harsh', 'scorching'].entries()) expect(page).toContain(`>${k + 1} ${word}</text>`);
-    const hatched = new Set([...page.matchAll(/<path d="[^"]*" fill="url\(#report-grade-(\d)\)"/g)].map(([, grade]) => grade));
+    for (const [k, word] of ['mild', 'warm', 'strong', 'harsh', 'scorching'].entries())
+      expect(page).toContain(`>${k + 1} ${word}</text>`);
+    const hatched = new Set(
+      [...page.matchAll(/<path d="[^"]*" fill="url\(#report-grade-(\d)\)"/g)].map(([, grade]) => grade),
+    );
     const numbered = new Set([...page.matchAll(/>(\d)<\/text>/g)].map(([, number]) => number));
     expect(hatched.size).toBeGreaterThan(1);
     expect(numbered).toEqual(hatched);
@@ -69,7 +82,9 @@ describe('the page', () => {
 
   it('says so where the climate is rough, and only there', () => {
     expect(page).toContain('Rough climate');
-    expect(pageOf({ ...courtyard, climate: { ...courtyard.climate, from: 'months' } })).not.toMatch(/rough climate|class="rough"/i);
+    expect(pageOf({ ...courtyard, climate: { ...courtyard.climate, from: 'months' } })).not.toMatch(
+      /rough climate|class="rough"/i,
+    );
   });
 
   it('keeps the place to itself unless asked', () => {
@@ -80,7 +95,12 @@ describe('the page', () => {
 
   it('keeps what a person typed as text', () => {
     const evil = '<img src=x onerror=alert(1)>&"\'</style><script>1</script>';
-    const named: Plan = { ...courtyard, name: evil, climate: { ...courtyard.climate, source: evil }, features: courtyard.features.map((feature) => ({ ...feature, name: evil })) };
+    const named: Plan = {
+      ...courtyard,
+      name: evil,
+      climate: { ...courtyard.climate, source: evil },
+      features: courtyard.features.map((feature) => ({ ...feature, name: evil })),
+    };
     const hostile = pageOf(named);
     expect(hostile).not.toMatch(/<img|<script|<\/style>.*<\/style>/s);
     expect(hostile).toContain('&lt;img src=x onerror=alert(1)&gt;&amp;&quot;&#39;');
@@ -105,5 +125,8 @@ test('what is true of every cloth is said once on the page', async () => {
 });
 
 test('a date that is none is refused in one line', async () => {
-  expect(await runLine('report demo --made yesterday')).toMatchObject({ code: 1, err: expect.stringContaining('"yesterday" is no date') as string });
+  expect(await runLine('report demo --made yesterday')).toMatchObject({
+    code: 1,
+    err: expect.stringContaining('"yesterday" is no date') as string,
+  });
 });

@@ -14,5 +14,9 @@ test.each(review.examples)('%s', async (line) => {
 });
 
 test('what the demo’s journal notes is there in words', async () => {
-  expect(await jsonOf('review demo')).toMatchObject({ readings: [], corrections: [], damage: [{ plant: 'lemon', score: 3, words: 'up to half' }] });
+  expect(await jsonOf('review demo')).toMatchObject({
+    readings: [],
+    corrections: [],
+    damage: [{ plant: 'lemon', score: 3, words: 'up to half' }],
+  });
 });

@@ -11,12 +11,16 @@ test.each(season.examples)('%s', async (line) => {
     for (const text of out.split('\n')) expect(text.length).toBeLessThanOrEqual(80);
   }
   if (!/--(json|ics|high)/.test(line)) {
-    for (const caution of ['respirator', 'Ladders:', 'Heat: work before 11', 'Take the cloth off before a storm']) expect(out.replaceAll(/\s+/g, ' ')).toContain(caution);
+    for (const caution of ['respirator', 'Ladders:', 'Heat: work before 11', 'Take the cloth off before a storm'])
+      expect(out.replaceAll(/\s+/g, ' ')).toContain(caution);
   }
 });
 
 test('imperial reads in gallons, ounces and degrees Fahrenheit, metric in litres, grams and degrees Celsius', async () => {
-  const [metric, imperial] = await Promise.all([runLine('season demo:lane --units metric'), runLine('season demo:lane --units imperial')]);
+  const [metric, imperial] = await Promise.all([
+    runLine('season demo:lane --units metric'),
+    runLine('season demo:lane --units imperial'),
+  ]);
   expect(metric.out).toMatch(/\d L\b[\s\S]*\d g\b|\d g\b[\s\S]*\d L\b/);
   expect(imperial.out).toMatch(/gal\b/);
   expect(imperial.out).toMatch(/°F/);
@@ -33,12 +37,25 @@ test('a typed high gives the day’s list by hour, the evening before first; wha
   expect(clocks).toEqual(clocks.toSorted());
   // Blueberries are judged by their fruit, which water does not cool.
   expect(out.replaceAll(/\s+/g, ' ')).toContain('the skin of its fruit reaches');
-  for (const [line, told] of [['--high hot --day 2026-07-20', '"hot" is no temperature'], ['--high 42', 'Say which day'], ['--low 20', 'give --high too'], ['--high 42 --day 20.7.', 'is no date'], ['--high 42 --day 2026-07-20 --ics', 'leave out --ics']]) {
-    expect(await runLine(`season demo ${line}`)).toMatchObject({ code: 1, err: expect.stringContaining(told) as string });
+  for (const [line, told] of [
+    ['--high hot --day 2026-07-20', '"hot" is no temperature'],
+    ['--high 42', 'Say which day'],
+    ['--low 20', 'give --high too'],
+    ['--high 42 --day 20.7.', 'is no date'],
+    ['--high 42 --day 2026-07-20 --ics', 'leave out --ics'],
+  ]) {
+    expect(await runLine(`season demo ${line}`)).toMatchObject({
+      code: 1,
+      err: expect.stringContaining(told) as string,
+    });
   }
 });
 
 test('the calendar goes to standard output as it stands, and the numbers as JSON', async () => {
   expect((await runLine('season demo:lane --ics')).out.startsWith('BEGIN:VCALENDAR\r\n')).toBe(true);
-  expect(await jsonOf('season demo --option B')).toMatchObject({ from: '2026-06-01', to: '2026-09-15', cloth: [{ canopy: 'lemon-low-roof' }, { canopy: 'lemon-screen' }] });
+  expect(await jsonOf('season demo --option B')).toMatchObject({
+    from: '2026-06-01',
+    to: '2026-09-15',
+    cloth: [{ canopy: 'lemon-low-roof' }, { canopy: 'lemon-screen' }],
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readCommand } from '../../../../engine/output/command-line.ts';
+import { readCommand } from '../../../../engine/output/text/command-line.ts';
 import { sheet } from '../../../../engine/output/verbs/sheet.ts';
 import type { VerbRequest, VerbResult } from '../../../../engine/output/verbs/verb.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -9,7 +9,14 @@ async function run(option: string, canopy: string, units: VerbRequest['units'] =
   const applied = withOptions(demoPlan('courtyard'), [option]);
   if (!applied.ok) throw new Error(option);
   const request: VerbRequest = {
-    plan: applied.plan, optionIds: [option], warnings: [], period: { kind: 'season' }, units, values: { canopy: [canopy] }, page: { colour: false, columns: 100 }, progress: () => undefined,
+    plan: applied.plan,
+    optionIds: [option],
+    warnings: [],
+    period: { kind: 'season' },
+    units,
+    values: { canopy: [canopy] },
+    page: { colour: false, columns: 100 },
+    progress: () => undefined,
   };
   return sheet.run(request);
 }
@@ -19,7 +26,20 @@ describe('sheet', () => {
     const result = await run('A', 'lemon-roof');
     if (!result.ok) throw new Error('a sheet is wanted');
     const json = JSON.parse(JSON.stringify(result.json));
-    expect(Object.keys(json)).toEqual(expect.arrayContaining(['pieces', 'cuts', 'fittings', 'cloth', 'clips', 'anchors', 'uplift', 'cost', 'steps', 'cautions']));
+    expect(Object.keys(json)).toEqual(
+      expect.arrayContaining([
+        'pieces',
+        'cuts',
+        'fittings',
+        'cloth',
+        'clips',
+        'anchors',
+        'uplift',
+        'cost',
+        'steps',
+        'cautions',
+      ]),
+    );
     expect(json.pieces[0]).toEqual({ part: expect.any(String), length: 2.6, count: 2 });
     expect(json.cuts[0]).toMatchObject({ stock: 6, pieces: [2.6, 2.6], left: 0.796 });
     expect(json.fittings).toContainEqual(expect.objectContaining({ kind: '3-way corner', count: 4 }));
@@ -37,7 +57,9 @@ describe('sheet', () => {
 
   test('says what is wrong with an id, and where a canopy of another option is', async () => {
     const wrong = await run('A', 'lemon-screen');
-    expect(wrong.ok ? '' : wrong.problems[0].message).toBe('There is no "lemon-screen" in the yard; it belongs to option "B": ask for that option too.');
+    expect(wrong.ok ? '' : wrong.problems[0].message).toBe(
+      'There is no "lemon-screen" in the yard; it belongs to option "B": ask for that option too.',
+    );
   });
 
   test('wants to be told which canopy', () => {

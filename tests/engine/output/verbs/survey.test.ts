@@ -17,26 +17,47 @@ describe('what the survey says', () => {
   });
 
   test('heights: the lamp post, and the gum by its crown', async () => {
-    expect(await jsonOf('survey height demo --distance 5.2 --when 2026-05-02T10:00')).toMatchObject({ height: expect.closeTo(2.98, 2) });
-    expect(await jsonOf('survey height demo:lane --tree gum --distance 17.95 --when 2027-01-10T09:00')).toMatchObject({ height: expect.closeTo(11, 1) });
-    expect(await jsonOf('survey height --pole 1.5 --pole-shadow 2.4 --distance 9.6')).toMatchObject({ height: expect.closeTo(6, 9) });
+    expect(await jsonOf('survey height demo --distance 5.2 --when 2026-05-02T10:00')).toMatchObject({
+      height: expect.closeTo(2.98, 2),
+    });
+    expect(await jsonOf('survey height demo:lane --tree gum --distance 17.95 --when 2027-01-10T09:00')).toMatchObject({
+      height: expect.closeTo(11, 1),
+    });
+    expect(await jsonOf('survey height --pole 1.5 --pole-shadow 2.4 --distance 9.6')).toMatchObject({
+      height: expect.closeTo(6, 9),
+    });
   });
 
   test('a place needs no plan', async () => {
-    expect(await jsonOf('survey place --at "34°27′S 140°34′E"')).toMatchObject({ timeZone: 'Australia/Adelaide', check: expect.stringContaining('in the north') });
+    expect(await jsonOf('survey place --at "34°27′S 140°34′E"')).toMatchObject({
+      timeZone: 'Australia/Adelaide',
+      check: expect.stringContaining('in the north'),
+    });
   });
 
   test('scale, with the second length that disagrees on standard error', async () => {
-    const { out, err } = await runLine('survey scale --pixels 692 --length 12.4 --check-pixels 301.35 --check-length 5');
+    const { out, err } = await runLine(
+      'survey scale --pixels 692 --length 12.4 --check-pixels 301.35 --check-length 5',
+    );
     expect(out).toBe('17.9 mm a pixel\n');
     expect(err).toContain('8 % longer');
   });
 
   test('a marked edge of a shadow: how far off it is, and what would cure it; three tell north from heights', async () => {
     const { out } = await runLine('survey marks demo --mark east-house@3.25,4@2026-05-02T10:40');
-    expect(out.replaceAll(/\s+/g, ' ')).toContain('0.34 m farther out than the plan says: the neighbour to the east, white wall 0.27 m higher would cure it');
-    const marks = ['east-house@3.25,4@2026-05-02T10:40', 'west-wall@3.64,1.65@2026-05-02T18:30', 'orange@5.11,4.22@2026-05-02T17:00'].map((mark) => `--mark ${mark}`).join(' ');
-    const { together } = (await jsonOf(`survey marks demo ${marks}`)) as { together: { worth: { what: string; to: number }[] } };
+    expect(out.replaceAll(/\s+/g, ' ')).toContain(
+      '0.34 m farther out than the plan says: the neighbour to the east, white wall 0.27 m higher would cure it',
+    );
+    const marks = [
+      'east-house@3.25,4@2026-05-02T10:40',
+      'west-wall@3.64,1.65@2026-05-02T18:30',
+      'orange@5.11,4.22@2026-05-02T17:00',
+    ]
+      .map((mark) => `--mark ${mark}`)
+      .join(' ');
+    const { together } = (await jsonOf(`survey marks demo ${marks}`)) as {
+      together: { worth: { what: string; to: number }[] };
+    };
     // Marked in a yard whose top bears 1.8° more and whose eastern neighbour is 0.3 m higher.
     expect(together.worth.map(({ what }) => what)).toEqual(['north', 'height']);
     expect(together.worth[0].to).toBeCloseTo(21.8, 0);
@@ -44,7 +65,9 @@ describe('what the survey says', () => {
   });
 
   test('lengths in feet are answered in feet', async () => {
-    expect((await runLine('survey height --pole 5ft --pole-shadow 8ft --distance 32ft --units imperial')).out).toMatch(/^20 ft high \(± /);
+    expect((await runLine('survey height --pole 5ft --pole-shadow 8ft --distance 32ft --units imperial')).out).toMatch(
+      /^20 ft high \(± /,
+    );
   });
 });
 
@@ -78,6 +101,11 @@ describe('what is missing or cannot be is said in one line', () => {
     expect(code).toBe(1);
     expect(out).toBe('');
     expect(err).toContain(message);
-    expect(err.trim().split('\n').filter((row) => !row.startsWith('warning'))).toHaveLength(1);
+    expect(
+      err
+        .trim()
+        .split('\n')
+        .filter((row) => !row.startsWith('warning')),
+    ).toHaveLength(1);
   });
 });

@@ -10,7 +10,11 @@ describe('why a plant burnt, on the command line', () => {
   });
 
   test('the lemon of the demo: south-west explained, north-east not', async () => {
-    expect(await jsonOf('why demo --plant lemon')).toMatchObject({ answer: 'explains', side: 225, when: { from: expect.any(String), to: expect.any(String) } });
+    expect(await jsonOf('why demo --plant lemon')).toMatchObject({
+      answer: 'explains',
+      side: 225,
+      when: { from: expect.any(String), to: expect.any(String) },
+    });
     expect(await jsonOf('why demo --plant lemon --side NE')).toMatchObject({ answer: 'does not', when: null });
   });
 

@@ -4,13 +4,29 @@ import type { SpotStep } from '../../../../engine/index.ts';
 import { hottestOf, spellsOf } from '../../../../web/panels/heat/spells.ts';
 
 const step = (when: string, share: number, ids: readonly string[], air = 30): SpotStep => ({
-  when: `2026-07-21T${when}:00+02:00`, hours: 1 / 6, azimuth: 200, altitude: 40, beam: 800, diffuse: 90, sunshine: 0.9, air, share,
+  when: `2026-07-21T${when}:00+02:00`,
+  hours: 1 / 6,
+  azimuth: 200,
+  altitude: 40,
+  beam: 800,
+  diffuse: 90,
+  sunshine: 0.9,
+  air,
+  share,
   blockers: ids.map((id) => ({ id, passes: 0 })),
 });
 
 test('a stretch ends where something comes before the sun', () => {
-  const spells = spellsOf([step('12:05', 1, []), step('12:15', 1, []), step('12:25', 0, ['wall', 'gum']), step('12:35', 0, ['wall'])]);
-  expect(spells.map(({ from, to, share }) => [Math.round(from), Math.round(to), share])).toEqual([[720, 740, 1], [740, 760, 0]]);
+  const spells = spellsOf([
+    step('12:05', 1, []),
+    step('12:15', 1, []),
+    step('12:25', 0, ['wall', 'gum']),
+    step('12:35', 0, ['wall']),
+  ]);
+  expect(spells.map(({ from, to, share }) => [Math.round(from), Math.round(to), share])).toEqual([
+    [720, 740, 1],
+    [740, 760, 0],
+  ]);
   expect(spells[1].blockers[0]).toBe('wall');
 });
 

@@ -1,0 +1,101 @@
+/** What to try before cloth, the cheapest first, each with what it does in this yard. */
+import type { Outcome } from '../../load/types.ts';
+import type { Plan } from '../../plan/types.ts';
+import { type Units, unitsOf } from '../../plan/units.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { CLAY_ABSORPTANCE, noClayBecause } from '../year/clay.ts';
+import { createRayYard, type RayYard } from '../doubt/rays.ts';
+import { weighedHarm } from '../doubt/yards.ts';
+import { harmStep, type LadderStep, percent } from './step.ts';
+import { isMovable, moveStep } from './pots.ts';
+import { wrapStep } from './walls.ts';
+import { fewNames, namesInside, sentenceCase } from '../year/season/words.ts';
+
+export interface CheaperFirst {
+  /** Σ worth × harm as the yard is. [K·h/day] */
+  readonly harm: number;
+  /** Empty where nothing is harmed. */
+  readonly steps: readonly LadderStep[];
+}
+
+/** A thin and a thick film, either side of `CLAY_ABSORPTANCE`. */
+const THIN_FILM = 0.45;
+const THICK_FILM = 0.35;
+/** Harm below this is none. [K·h/day] */
+const NO_HARM = 1e-6;
+
+/**
+ * Moving the pots, wrapping them, water and clay: what each spares alone. Beds count by nine of their cells.
+ * @returns the steps, or why a heat day cannot be made
+ */
+export function cheaperFirst(
+  plan: Plan,
+  request: { readonly weather?: Weather; readonly units?: Units } = {},
+): Outcome<CheaperFirst> {
+  const units = request.units ?? unitsOf(plan);
+  const yard = createRayYard(plan, request.weather);
+  if (!yard.ok) return yard;
+  const harm = weighedHarm(yard.value.base);
+  if (harm <= NO_HARM) return { ok: true, value: { harm, steps: [] } };
+  const steps: LadderStep[] = [];
+  const pots = plan.features.filter(isMovable);
+  if (pots.length > 0) {
+    const moved = moveStep(plan, pots, harm, units, request.weather);
+    if (!moved.ok) return moved;
+    const wrapped = wrapStep(plan, request.weather);
+    if (!wrapped.ok) return wrapped;
+    steps.push(moved.value, wrapped.value);
+  }
+  return {
+    ok: true,
+    value: { harm, steps: [...steps, waterStep(yard.value, harm), clayStep(plan, yard.value, harm)] },
+  };
+}
+
+function waterStep(yard: RayYard, harm: number): LadderStep {
+  const spared = sparedBy(yard, yard.withLeaves('watered'), () => true);
+  const sentence =
+    'That is what would be spared if no leaf ever thirsted; mulch and a morning’s water bring a plant nearer to ' +
+    'that; how near depends on soil and roots.';
+  const step = harmStep({ id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, spared, harm);
+  return { ...step, effect: `spares at most ${percent(spared / harm)}` };
+}
+
+function clayStep(plan: Plan, yard: RayYard, harm: number): LadderStep {
+  const named = { id: 'clay', name: 'Spray reflective clay', cost: null } as const;
+  const harmed = yard.base.filter((plant) => plant.harm > 0);
+  const refused = harmed.filter(({ judge }) => noClayBecause(judge.row) !== null).map(({ id }) => id);
+  const fruit = harmed
+    .filter(({ judge, id }) => judge.row.limitOf === 'fruit' && !refused.includes(id))
+    .map(({ id }) => id);
+  const sprayed = harmed.map(({ id }) => id).filter((id) => !refused.includes(id) && !fruit.includes(id));
+  const rest = [
+    ...(fruit.length === 0
+      ? []
+      : [
+          `For the fruit of ${namesInside(plan, fruit)} there is no number: trials found less burnt fruit, but ` +
+            `not in every season.`,
+        ]),
+    ...(refused.length === 0 ? [] : [`Not on ${namesInside(plan, refused)}: leaves that are eaten.`]),
+  ];
+  if (sprayed.length === 0)
+    return {
+      ...named,
+      spared: null,
+      sparedShare: null,
+      effect: fruit.length > 0 ? 'no number for fruit' : 'not for these plants',
+      sentence: rest.join(' '),
+    };
+  const sparedAt = (absorptance: number) =>
+    sparedBy(yard, yard.withLeaves('thirsty', absorptance), (id) => sprayed.includes(id));
+  const [thin, spared, thick] = [THIN_FILM, CLAY_ABSORPTANCE, THICK_FILM].map(sparedAt);
+  const sentence =
+    `${sentenceCase(fewNames(plan, sprayed))}: ${percent(thin / harm)} by a thin film, ` +
+    `${percent(thick / harm)} by a thick one, while it lasts.`;
+  return harmStep({ ...named, sentence: [sentence, ...rest].join(' ') }, spared, harm);
+}
+
+/** Σ worth × (harm − harm with other leaves) of some plants. [K·h/day] */
+function sparedBy({ base }: RayYard, harms: readonly number[], counts: (id: string) => boolean): number {
+  return base.reduce((sum, { id, worth, harm }, k) => (counts(id) ? sum + worth * (harm - harms[k]) : sum), 0);
+}

@@ -1,0 +1,227 @@
+import { harmOf, type PlantHarm } from '../../load/leaf/harm-of.ts';
+import { isTooDark } from '../../load/light/light-class.ts';
+import { plantLoadsOf } from '../../load/load-of.ts';
+import { nameOf } from '../../load/verdict/names.ts';
+import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
+import type { Nine, Outcome, PlantLoad } from '../../load/types.ts';
+import { yardOf } from '../../load/yard.ts';
+import { worthOf } from '../../plan/defaults.ts';
+import { withOptions } from '../../plan/options.ts';
+import type { Feature, Plan } from '../../plan/types.ts';
+import { unitsOf } from '../../plan/units.ts';
+import { clothArea, costOfAll, isCloth } from './cost.ts';
+import { differenceOf, type HarmInDoubt, harmInDoubt } from './doubt.ts';
+import { seenFrom } from './seen.ts';
+import type {
+  ChoiceCost,
+  ComparedChoice,
+  ComparedPlant,
+  CompareRequest,
+  CompareResult,
+  PlantLight,
+  PlantStand,
+} from './types.ts';
+import { choiceSentences, TODAY, weightsSentence } from './words.ts';
+import { createLeafStore } from '../doubt/leaves.ts';
+import { nineOfPlant } from '../words/plant-light.ts';
+
+/** A hundredth of what is harmed today: differences below it are no reason to prefer one choice. */
+const NEXT_TO_NOTHING = 0.01;
+
+interface JudgedYard {
+  readonly plan: Plan;
+  readonly stands: ReadonlyMap<string, PlantStand>;
+  readonly harms: readonly PlantHarm[];
+  readonly doubt: HarmInDoubt;
+}
+
+type Bare = Omit<ComparedChoice, 'asGoodAs' | 'beatenBy' | 'sentences'>;
+
+/**
+ * Today held against options or combinations of them: what each plant suffers and what light is left, on the heatwave
+ * day and over
+ * the season, what it costs and pays off, who sees it, and which differences are no greater than their doubt.
+ * @returns the comparison, or what is wrong: an unknown option, a month without climate, a frame that cannot be built
+ */
+export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcome<CompareResult> {
+  const asked = request.choices ?? (plan.options ?? []).map(({ id }) => [id]);
+  if (asked.length === 0)
+    return {
+      ok: false,
+      problems: [
+        { pointer: '/options', message: 'There is nothing to compare: this plan has no options.', severity: 'error' },
+      ],
+    };
+  request.progress?.(0, 'the yard as it is');
+  const leafStore = createLeafStore();
+  const today = judge(plan, request, leafStore);
+  if (!today.ok) return today;
+  const bare: Bare[] = [];
+  const yards: JudgedYard[] = [];
+  for (const options of asked) {
+    request.progress?.((bare.length + 1) / (asked.length + 1), options.join(' + '));
+    const changed = withOptions(plan, options);
+    if (!changed.ok) return changed;
+    const yard = judge(changed.plan, request, leafStore);
+    if (!yard.ok) return yard;
+    const had = new Set(plan.features.map(({ id }) => id));
+    const added = changed.plan.features.filter(({ id }) => !had.has(id));
+    const cost = costOfAll(added, changed.plan);
+    if (!cost.ok) return cost;
+    yards.push(yard.value);
+    bare.push(choiceOf(options, today.value, yard.value, added, cost.value));
+  }
+  const choices = bare.map((choice, k): ComparedChoice => {
+    const asGoodAs = [
+      ...(within(yards[k].doubt, today.value.doubt) ? [TODAY] : []),
+      ...bare.filter((_, other) => other !== k && within(yards[k].doubt, yards[other].doubt)).map(({ name }) => name),
+    ];
+    const beatenBy = bare.find((other, n) => n !== k && beats(other, choice, todayHarm(today.value)))?.name ?? null;
+    const whole = { ...choice, asGoodAs, beatenBy, sentences: [] };
+    return { ...whole, sentences: choiceSentences(plan, whole, request.units ?? unitsOf(plan)) };
+  });
+  const ranked = choices.toSorted((a, b) => b.spared - a.spared).map(({ name }) => name);
+  const plants = comparedPlants(today.value, today.value);
+  return {
+    ok: true,
+    value: { today: { harm: todayHarm(today.value), plants }, choices, ranked, weights: weightsSentence(plants) },
+  };
+}
+
+function judge(
+  plan: Plan,
+  { weather, units }: CompareRequest,
+  leafStore: ReturnType<typeof createLeafStore>,
+): Outcome<JudgedYard> {
+  const season = plantLoadsOf(plan, { weather, units });
+  if (!season.ok) return season;
+  const heatwave = yardOf(plan, { kind: 'heatwave' }, weather);
+  if (!heatwave.ok) return heatwave;
+  const harms = harmOf(plan, weather);
+  if (!harms.ok) return harms;
+  const doubt = harmInDoubt(plan, leafStore, weather);
+  if (!doubt.ok) return doubt;
+  const features = plantFeatures(plan);
+  const stands = new Map(
+    season.value.map((load, k) => [
+      load.id,
+      standOf(
+        plan,
+        load,
+        nineOfPlant(heatwave.value, features[k]),
+        harms.value.find(({ id }) => id === load.id),
+      ),
+    ]),
+  );
+  return { ok: true, value: { plan, stands, harms: harms.value, doubt: doubt.value } };
+}
+
+function standOf(plan: Plan, load: PlantLoad, heatwave: Nine, harm: PlantHarm | undefined): PlantStand {
+  return {
+    harm: harm?.harm ?? null,
+    scorchDose: load.scorchDose,
+    peak: load.peak,
+    verdict: load.verdict,
+    when: load.when,
+    hotHours: load.hotHours,
+    heatwaveHotHours: heatwave.hotHours,
+    light: lightOf(plan, load),
+    sides: (load.sides ?? []).map(({ side, scorchDose, peak, hotHours }) => ({ side, scorchDose, peak, hotHours })),
+    sentence: load.sentence,
+  };
+}
+
+/** Light is judged at the top of a plant, over a bed as its mean. */
+function lightOf(plan: Plan, load: PlantLoad): PlantLight {
+  const judged = load.sides?.[0] ?? load;
+  const { sunHours, dailyLight } = judged;
+  const feature = plantFeatures(plan).find(({ id }) => id === load.id);
+  const row = feature && rowOf(plan, feature);
+  if (!row) return { sunHours, dailyLight, least: null, tooDark: false };
+  const least =
+    typeof row.minDLI === 'number'
+      ? ({ quantity: 'dailyLight', value: row.minDLI } as const)
+      : ({ quantity: 'sunHours', value: row.sunHours[0] } as const);
+  return { sunHours, dailyLight, least, tooDark: isTooDark(row, judged) };
+}
+
+function choiceOf(
+  options: readonly string[],
+  today: JudgedYard,
+  yard: JudgedYard,
+  added: readonly Feature[],
+  cost: ChoiceCost,
+): Bare {
+  const plants = comparedPlants(today, yard);
+  const both = plants.filter(({ before, after }) => before !== null && after !== null);
+  const spared = both.reduce(
+    (sum, { worth, before, after }) => sum + worth * ((before?.harm ?? 0) - (after?.harm ?? 0)),
+    0,
+  );
+  const harmToday = todayHarm(today);
+  const cloths = added.filter(isCloth);
+  const area = cloths.reduce((sum, cloth) => sum + clothArea(cloth), 0);
+  const tooDark = plants.filter(({ after }) => after?.light.tooDark).map(({ id }) => id);
+  return {
+    options,
+    name: options.join(' + '),
+    plants,
+    harm: todayHarm(yard),
+    spared,
+    sparedShare: harmToday > 0 ? spared / harmToday : null,
+    sparedPm: differenceOf(today.doubt, yard.doubt).pm,
+    clothArea: area,
+    cost,
+    payoff: {
+      perSquareMetre: area > 0 ? spared / area : null,
+      perMoney: cost.total !== null && cost.total > 0 ? spared / cost.total : null,
+    },
+    seenFrom: seenFrom(yard.plan, cloths),
+    tooDark,
+    newlyTooDark: tooDark.filter((id) => today.stands.get(id)?.light.tooDark === false),
+  };
+}
+
+function comparedPlants(today: JudgedYard, yard: JudgedYard): ComparedPlant[] {
+  const features = [
+    ...plantFeatures(today.plan),
+    ...plantFeatures(yard.plan).filter(({ id }) => !today.stands.has(id)),
+  ];
+  return features.map((feature) => ({
+    id: feature.id,
+    name: nameOf(today.stands.has(feature.id) ? today.plan : yard.plan, feature.id),
+    kind: feature.kind,
+    worth: worthOf(feature),
+    before: today.stands.get(feature.id) ?? null,
+    after: yard.stands.get(feature.id) ?? null,
+  }));
+}
+
+function todayHarm({ harms }: JudgedYard): number {
+  return harms.reduce((sum, { worth, harm }) => sum + worth * harm, 0);
+}
+
+function within(a: HarmInDoubt, b: HarmInDoubt): boolean {
+  const { difference, pm } = differenceOf(a, b);
+  return Math.abs(difference) <= pm;
+}
+
+/** Whether a choice is as good as another in everything and better in something. Without prices neither is cheaper. */
+function beats(a: Bare, b: Bare, harmToday: number): boolean {
+  const little = NEXT_TO_NOTHING * harmToday;
+  const [costA, costB] = [a.cost.total, b.cost.total];
+  if ((costA === null) !== (costB === null)) return false;
+  const money = (costA ?? 0) - (costB ?? 0);
+  const shows = (choice: Bare) => choice.seenFrom.reduce((sum, seen) => sum + seen.shows, 0);
+  const noWorse =
+    a.spared >= b.spared - 1e-9 &&
+    money <= 0 &&
+    a.newlyTooDark.length <= b.newlyTooDark.length &&
+    shows(a) <= shows(b) + 1e-9;
+  const better =
+    a.spared > b.spared + little ||
+    money < 0 ||
+    a.newlyTooDark.length < b.newlyTooDark.length ||
+    shows(a) < shows(b) - 1e-9;
+  return noWorse && better;
+}

@@ -1,0 +1,56 @@
+import { currencyOf } from '../../frame/shop/prices.ts';
+import { costOf } from '../../frame/sheet.ts';
+import { canopyEdge, cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
+import { DEFAULTS } from '../../plan/defaults.ts';
+import type { Canopy, Feature, Plan, Problem, Screen } from '../../plan/types.ts';
+import type { Outcome } from '../../load/types.ts';
+import type { ChoiceCost } from './types.ts';
+
+export function isCloth(feature: Feature): feature is Canopy | Screen {
+  return feature.kind === 'canopy' || feature.kind === 'screen';
+}
+
+/** Cloth of a canopy, roof and drops, or of a screen, without hems. [m²] */
+export function clothArea(thing: Canopy | Screen): number {
+  if (thing.kind === 'screen')
+    return pathLength(cleanPath(thing.path)) * (thing.height - (thing.bottom ?? DEFAULTS.bottom));
+  const roof = thing.width * Math.hypot(thing.length, thing.rise ?? DEFAULTS.rise);
+  return (thing.drops ?? []).reduce((sum, { side, depth }) => {
+    const [a, b] = canopyEdge(thing, side);
+    return sum + depth * distance([a[0], a[1]], [b[0], b[1]]);
+  }, roof);
+}
+
+/**
+ * What the things added to a yard cost in money and work: cloth by its build sheet, pots nothing; for what is planted
+ * or walled no price is known.
+ */
+export function costOfAll(added: readonly Feature[], plan: Plan): Outcome<ChoiceCost> {
+  const missing: string[] = [];
+  const problems: Problem[] = [];
+  let total: number | null = 0;
+  const hours = { low: 0, high: 0 };
+  for (const feature of added) {
+    if (isCloth(feature)) {
+      const result = costOf(feature, plan);
+      if (!result.ok) problems.push(...result.problems);
+      else {
+        const { cost } = result;
+        missing.push(...cost.missing);
+        total = total === null || cost.total === null ? null : total + cost.total;
+        hours.low += result.hours.low;
+        hours.high += result.hours.high;
+      }
+    } else if (
+      feature.kind === 'wall' ||
+      feature.kind === 'hedge' ||
+      feature.kind === 'tree' ||
+      feature.kind === 'building'
+    ) {
+      missing.push(feature.name ?? feature.id);
+    }
+  }
+  return problems.length > 0
+    ? { ok: false, problems }
+    : { ok: true, value: { currency: currencyOf(plan), total, hours, missing: [...new Set(missing)] } };
+}

@@ -1,0 +1,128 @@
+import type { HourRange } from '../../frame/types.ts';
+import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts';
+import type { Weather } from '../../sun/weather.ts';
+import type { Units } from '../../plan/units.ts';
+
+export interface CompareRequest {
+  /** Options to try, each a list of ids applied together; every option of the plan alone where nothing is said. */
+  readonly choices?: readonly (readonly string[])[];
+  readonly weather?: Weather;
+  readonly units?: Units;
+  /** Called with how far the work has come, 0 to 1. */
+  readonly progress?: (done: number, what: string) => void;
+}
+
+/** One side of a plant, today and with a choice. */
+export interface SideStand {
+  readonly side: PlantSide;
+  /** [K·h/day] */
+  readonly scorchDose: number | null;
+  /** Of a thirsty leaf on the heatwave day. [°C] */
+  readonly peak: number | null;
+  /** Season mean. [h/day] */
+  readonly hotHours: number;
+}
+
+/** How a plant stands in one yard. */
+export interface PlantStand {
+  /**
+   * Mean scorch dose over the season's heat days; `null` where the plant's kind is not known, as are the next three.
+   * [K·h/day]
+   */
+  readonly harm: number | null;
+  /** On the heatwave day. [K·h/day] */
+  readonly scorchDose: number | null;
+  /** [°C] */
+  readonly peak: number | null;
+  readonly verdict: Verdict | null;
+  readonly when: Stretch | null;
+  /** Season means at its points. [h/day], and of the heatwave day. [h] */
+  readonly hotHours: number;
+  readonly heatwaveHotHours: number;
+  readonly light: PlantLight;
+  readonly sides: readonly SideStand[];
+  readonly sentence: string;
+}
+
+/** What light is left where light is judged: at the top, in a bed the mean; season means. */
+export interface PlantLight {
+  /** [h/day] */
+  readonly sunHours: number;
+  /** [mol/m² a day] */
+  readonly dailyLight: number;
+  /** What the plant needs at least, and in which of the two; `null` where its kind is not known. */
+  readonly least: { readonly quantity: 'sunHours' | 'dailyLight'; readonly value: number } | null;
+  readonly tooDark: boolean;
+}
+
+export interface ComparedPlant {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: PlantKind;
+  readonly worth: number;
+  /** `null` where the plant is only there in the other yard. */
+  readonly before: PlantStand | null;
+  readonly after: PlantStand | null;
+}
+
+/** Who sees the cloth of a choice. */
+export interface SeenFrom {
+  /** Id of the eye. */
+  readonly eye: string;
+  readonly hidden: boolean;
+  /** How much of the highest part shows above what hides it. [m] 0 where hidden. */
+  readonly shows: number;
+}
+
+export interface ChoiceCost {
+  readonly currency: string;
+  /** `null` where nothing has a price. Nothing built costs 0. */
+  readonly total: number | null;
+  /** One person's hours to build it all, from somebody who has built one before to somebody who has not. [h] */
+  readonly hours: HourRange;
+  /** Names of what has no price: items of the shopping list, and planted or walled things. */
+  readonly missing: readonly string[];
+}
+
+export interface ComparedChoice {
+  /** Option ids, applied in this order. */
+  readonly options: readonly string[];
+  readonly name: string;
+  readonly plants: readonly ComparedPlant[];
+  /** Σ worth × harm. [K·h/day] */
+  readonly harm: number;
+  /** Σ worth × (harm before − harm after). [K·h/day] */
+  readonly spared: number;
+  /** `spared` over Σ worth × harm today; `null` where nothing is harmed today. */
+  readonly sparedShare: number | null;
+  /** By how much `spared` may be off when each doubtful input is off by its ±. [K·h/day] */
+  readonly sparedPm: number;
+  /** Of cloth, roofs, drops and screens. [m²] */
+  readonly clothArea: number;
+  readonly cost: ChoiceCost;
+  /** `spared` per m² of cloth, and per unit of money; `null` where there is none of it. */
+  readonly payoff: { readonly perSquareMetre: number | null; readonly perMoney: number | null };
+  /** Every eye; empty where the choice hangs no cloth, or nobody looks. */
+  readonly seenFrom: readonly SeenFrom[];
+  /** Plants that get less light than they need with it, and those of them that have enough today. */
+  readonly tooDark: readonly string[];
+  readonly newlyTooDark: readonly string[];
+  /** Names of the choices, "today" among them, that differ from it by less than their doubt. */
+  readonly asGoodAs: readonly string[];
+  /**
+   * Name of a choice that spares as much or more, costs no more, darkens no more plants and shows no more, and is
+   * better in one of these; `null`: none.
+   */
+  readonly beatenBy: string | null;
+  readonly sentences: readonly string[];
+}
+
+export interface CompareResult {
+  readonly today: { readonly harm: number; readonly plants: readonly ComparedPlant[] };
+  /** In the order asked for. */
+  readonly choices: readonly ComparedChoice[];
+  /** Names of the choices, the most spared first. */
+  readonly ranked: readonly string[];
+  /** What every plant counts, said first; and remarks. */
+  readonly weights: string;
+}

@@ -1,0 +1,141 @@
+import { nameOf } from '../../load/verdict/names.ts';
+import type { Outcome, Verdict } from '../../load/types.ts';
+import type { Plan } from '../../plan/types.ts';
+import { unitsOf } from '../../plan/units.ts';
+import { TODAY } from '../compare/words.ts';
+import { createLeafStore } from './leaves.ts';
+import type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';
+import { firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './words.ts';
+import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './yards.ts';
+
+type Shifted = ShiftedYard['inputs'][number];
+type NamedYard = { readonly name: string; readonly yard: ShiftedYard };
+
+/**
+ * Every number that is not taped, off by as much as it may be, one at a time: which verdicts and which order of the
+ * options would be
+ * others, how far harm moves, and which one of them to measure next. Climate and limits are always in doubt.
+ * @returns the doubt, or why a heat day cannot be made or an option cannot be applied
+ */
+export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtResult> {
+  const options = optionPlans(plan);
+  if (!options.ok) return options;
+  const all = [{ id: TODAY, plan }, ...options.value];
+  const yards: NamedYard[] = [];
+  const leafStore = createLeafStore();
+  for (const { id, plan: inPlan } of all) {
+    const yard = shiftedYard(inPlan, request.weather, leafStore, (done) =>
+      request.progress?.((yards.length + done) / all.length, id),
+    );
+    if (!yard.ok) return yard;
+    yards.push({ name: id, yard: yard.value });
+  }
+  const units = request.units ?? unitsOf(plan);
+  const [{ yard: today }] = yards;
+  const order = yards.length > 1 ? orderOf(yards, null, 0) : [];
+  const inputs = inputsOf(yards)
+    .map((shifted): DoubtBar => barOf(plan, yards, order, shifted))
+    .toSorted((a, b) => b.moves - a.moves);
+  const bars = inputs.map((bar): DoubtBar => ({ ...bar, pmText: pmWords(bar, units) }));
+  const plants = today.base.map((harm, k): PlantDoubt => {
+    const plant = plantDoubt(plan, harm, today, k);
+    return { ...plant, sentence: plantSentence(plant, bars) };
+  });
+  const harm = weighedHarm(today.base);
+  const next = firstToMeasure(bars);
+  const value = {
+    harm,
+    pm: rootOfSquares(bars.map(({ moves }) => moves)),
+    plants,
+    inputs: bars,
+    order,
+    measureNext: next?.key ?? null,
+  };
+  return { ok: true, value: { ...value, sentence: sentenceOf(bars, next, harm), notes: notesOf(plan, bars, order) } };
+}
+
+/** Today's inputs, then those that only an option's features have. */
+function inputsOf(yards: readonly NamedYard[]): Shifted[] {
+  const byKey = new Map<string, Shifted>();
+  for (const { yard } of yards)
+    for (const shifted of yard.inputs) if (!byKey.has(shifted.input.key)) byKey.set(shifted.input.key, shifted);
+  return [...byKey.values()];
+}
+
+function barOf(plan: Plan, yards: readonly NamedYard[], order: readonly string[], { input }: Shifted): DoubtBar {
+  const [{ yard: today }] = yards;
+  const { key, kind, feature, by, pm, shifts } = input;
+  const under = today.inputs.find((each) => each.input.key === key)?.under ?? [];
+  const moves = Math.max(0, ...under.map((harms) => changeOf(today.base, harms)));
+  const verdicts = today.base.flatMap(({ id, verdict }, k) => {
+    const may = [...new Set(under.map((harms) => harms[k].verdict))].filter((other) => other !== verdict);
+    return may.length > 0 ? [{ plant: id, may }] : [];
+  });
+  const orders = order.length > 0 ? shifts.map((_, s) => orderOf(yards, key, s)) : [];
+  const other = orders.find((each) => each.join('\n') !== order.join('\n')) ?? null;
+  return {
+    key,
+    kind,
+    feature,
+    name: inputName(plan, input),
+    by,
+    pm,
+    pmText: '',
+    moves,
+    measurable: kind !== 'climate' && kind !== 'limits',
+    verdicts,
+    order: other,
+  };
+}
+
+/** Σ worth × |change of harm|. [K·h/day] */
+function changeOf(base: readonly JudgedHarm[], harms: readonly JudgedHarm[]): number {
+  return base.reduce((sum, { worth, harm }, k) => sum + worth * Math.abs(harms[k].harm - harm), 0);
+}
+
+/**
+ * Names of the yards, the least harmed first, over the plants that stand in all of them.
+ * @param key the input that is off; `null`: none
+ */
+function orderOf(yards: readonly NamedYard[], key: string | null, shift: number): string[] {
+  const common = new Set(
+    yards[0].yard.base
+      .map(({ id }) => id)
+      .filter((id) => yards.every(({ yard }) => yard.base.some((plant) => plant.id === id))),
+  );
+  const harms = yards.map(({ name, yard }) => {
+    const under = yard.inputs.find(({ input }) => input.key === key)?.under;
+    return { name, harm: weighedHarm(under?.[Math.min(shift, under.length - 1)] ?? yard.base, common) };
+  });
+  return harms.toSorted((a, b) => a.harm - b.harm).map(({ name }) => name);
+}
+
+function plantDoubt(
+  plan: Plan,
+  { id, worth, verdict, harm }: JudgedHarm,
+  today: ShiftedYard,
+  k: number,
+): Omit<PlantDoubt, 'sentence'> {
+  const may = new Map<Verdict, string[]>();
+  for (const { input, under } of today.inputs) {
+    for (const other of new Set(under.map((harms) => harms[k].verdict))) {
+      if (other !== verdict) may.set(other, [...(may.get(other) ?? []), input.key]);
+    }
+  }
+  const pm = rootOfSquares(
+    today.inputs.map(({ under }) => Math.max(0, ...under.map((harms) => Math.abs(harms[k].harm - harm)))),
+  );
+  return {
+    id,
+    name: nameOf(plan, id),
+    worth,
+    verdict,
+    harm,
+    pm,
+    may: [...may].map(([other, inputs]) => ({ verdict: other, inputs })),
+  };
+}
+
+function rootOfSquares(values: readonly number[]): number {
+  return Math.sqrt(values.reduce((sum, value) => sum + value ** 2, 0));
+}

@@ -1,0 +1,66 @@
+import type { Verdict } from '../../load/types.ts';
+import type { KnownBy } from '../../plan/types.ts';
+import type { Units } from '../../plan/units.ts';
+import type { Weather } from '../../sun/weather.ts';
+import type { DoubtKind } from './inputs.ts';
+
+export interface DoubtRequest {
+  readonly weather?: Weather;
+  readonly units?: Units;
+  /** Called with how far the work has come, 0 to 1. */
+  readonly progress?: (done: number, what: string) => void;
+}
+
+/** One number in doubt, and what hangs on it. */
+export interface DoubtBar {
+  /** "house.height", "site.upBearing", "climate.heatwaveHigh", "limits". */
+  readonly key: string;
+  readonly kind: DoubtKind;
+  /** The feature it belongs to; `null` for north, climate and limits. */
+  readonly feature: string | null;
+  /** "the height of the shed". */
+  readonly name: string;
+  readonly by: KnownBy | null;
+  /** In the number's own unit: m, °, K, or a share. */
+  readonly pm: number;
+  /** With its unit: "0.40 m", "8°", "2 K", "10 %". */
+  readonly pmText: string;
+  /** Σ worth × |change of harm| at the worse of its shifts. [K·h/day] */
+  readonly moves: number;
+  /** Whether a person can measure it in the yard; climate and limits not. */
+  readonly measurable: boolean;
+  /** Plants whose verdict is another one at a shift, and which. */
+  readonly verdicts: readonly { readonly plant: string; readonly may: readonly Verdict[] }[];
+  /** Another order of today and the options at a shift, the least harm first; `null`: the order stays. */
+  readonly order: readonly string[] | null;
+}
+
+export interface PlantDoubt {
+  readonly id: string;
+  readonly name: string;
+  readonly worth: number;
+  readonly verdict: Verdict;
+  /** Mean scorch dose over the season's heat days. [K·h/day] */
+  readonly harm: number;
+  /** By how much harm may be off: the root of the inputs' squares, each at its worse shift. [K·h/day] */
+  readonly pm: number;
+  /** Verdicts it may have when one input is off; empty: it stays. */
+  readonly may: readonly { readonly verdict: Verdict; /** Keys. */ readonly inputs: readonly string[] }[];
+  readonly sentence: string;
+}
+
+export interface DoubtResult {
+  /** Σ worth × harm, and by how much it may be off. [K·h/day] */
+  readonly harm: number;
+  readonly pm: number;
+  readonly plants: readonly PlantDoubt[];
+  /** The farthest-moving first. */
+  readonly inputs: readonly DoubtBar[];
+  /** "today" and the names of the plan's options, the least harm first; empty where there are none. */
+  readonly order: readonly string[];
+  /** Key of what to measure next; `null` when nothing that can be measured in the yard moves the harm. */
+  readonly measureNext: string | null;
+  readonly sentence: string;
+  /** Remarks on verdicts and on the order of the options. */
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,191 @@
+/** Where a pot may stand, and why not where it may not. */
+import { namedInside } from '../../load/verdict/names.ts';
+import { DEFAULTS, potOf } from '../../plan/defaults.ts';
+import { boundsOf, distance, distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import type { Building, Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
+
+/** A person with a can needs this much to walk by. Common practice, no source. [m] */
+export const PATH_WIDTH = 0.9;
+/** The water of an eaves' edge falls in a band this wide to both sides. Our choice. [m] */
+const DRIP = 0.2;
+const TRUNK_SHARE = 0.03;
+/** Ground is walked over in steps of this. [m] */
+const STEP = 0.25;
+/** So much of the ground may be cut off behind a pot before it is in the way: corners nobody walks into. */
+const CUT_OFF = 0.05;
+
+export interface PotGround {
+  /**
+   * Why the pot cannot stand with its middle here, as a clause ("it would stand in the bed …"); `null` where it can.
+   */
+  reasonAt(at: PlanPoint): string | null;
+}
+
+/** Lays out where a plant's pot may stand: what is drawn, the hose, and a way past it 0.9 m wide. */
+export function potGround(plan: Plan, plant: Plant): PotGround {
+  const radius = potOf(plant).width / 2;
+  const others = plan.features.filter(({ id }) => id !== plant.id);
+  const boundary = openRing(plan.site.boundary);
+  const walk = walkableOf(plan, others);
+  return {
+    reasonAt(at) {
+      if (!pointInRing(at, boundary) || distanceToPath(at, [...boundary, boundary[0]]) < radius)
+        return 'it would stand outside the property';
+      for (const feature of others) {
+        const reason = reasonBy(feature, plant, radius, at);
+        if (reason !== null) return `${reason} ${namedInside(plan, feature.id)}`;
+      }
+      const { tap, hose } = plan.site;
+      if (tap !== undefined && hose !== undefined && distance(tap, at) > hose)
+        return `the hose of ${hose} m does not reach it`;
+      return walk.staysOpen(at, radius) ? null : `it would leave no path ${PATH_WIDTH} m wide past it`;
+    },
+  };
+}
+
+function reasonBy(feature: Feature, plant: Plant, radius: number, at: PlanPoint): string | null {
+  switch (feature.kind) {
+    case 'building':
+      if (nearRing(feature.outline, at, radius)) return 'it would stand in';
+      return underDrip(feature, at) ? 'it would stand under the drip edge of' : null;
+    case 'wall':
+    case 'hedge':
+      return distanceToPath(at, feature.path) < radius + feature.thickness / 2 ? 'it would stand in' : null;
+    case 'tree':
+      if (distance(at, feature.at) < radius + TRUNK_SHARE * feature.height) return 'it would stand in the trunk of';
+      return distance(at, feature.at) < feature.crownWidth / 2 && plant.height > feature.crownBase
+        ? 'its top would be in the crown of'
+        : null;
+    case 'bed':
+      return nearRing(feature.outline, at, radius) ? 'it would stand in' : null;
+    case 'plant':
+      return distance(at, feature.at) < (plant.spread + feature.spread) / 2 ? 'it would grow into' : null;
+    case 'screen':
+      return distanceToPath(at, feature.path) < radius ? 'it would stand in' : null;
+    case 'keepout':
+      return feature.blocks.includes('pots') && nearRing(feature.outline, at, radius) ? 'no pot may stand on' : null;
+    default:
+      return null;
+  }
+}
+
+function nearRing(outline: readonly PlanPoint[], at: PlanPoint, within: number): boolean {
+  const ring = openRing(outline);
+  return pointInRing(at, ring, within);
+}
+
+function underDrip(building: Building, at: PlanPoint): boolean {
+  const eaves = building.eaves ?? DEFAULTS.eaves;
+  const ring = openRing(building.outline);
+  return eaves > 0 && Math.abs(distanceToPath(at, [...ring, ring[0]]) - eaves) < DRIP;
+}
+
+/** The ground on which a person can walk between what stands, and whether it hangs together with one pot more. */
+function walkableOf(plan: Plan, others: readonly Feature[]): { staysOpen(at: PlanPoint, radius: number): boolean } {
+  const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
+  const boundary = openRing(plan.site.boundary);
+  const columns = Math.ceil((maxX - minX) / STEP);
+  const rows = Math.ceil((maxY - minY) / STEP);
+  const centre = (index: number): PlanPoint => [
+    minX + ((index % columns) + 0.5) * STEP,
+    minY + (Math.floor(index / columns) + 0.5) * STEP,
+  ];
+  const free = Uint8Array.from({ length: columns * rows }, (_, index) =>
+    pointInRing(centre(index), boundary) && others.every((feature) => clearOf(feature, centre(index))) ? 1 : 0,
+  );
+  const parts = createParts(columns, rows);
+  const main = parts.largest(free);
+  const left = new Uint8Array(main.length);
+  return {
+    staysOpen(at, radius) {
+      const reach = radius + PATH_WIDTH / 2;
+      left.set(main);
+      const [firstRow, lastRow] = [at[1] - reach, at[1] + reach].map((y) =>
+        Math.min(rows - 1, Math.max(0, Math.floor((y - minY) / STEP))),
+      );
+      for (let index = firstRow * columns; index < (lastRow + 1) * columns; index++)
+        if (distance(at, centre(index)) < reach) left[index] = 0;
+      return parts.hangsTogether(left, 1 - CUT_OFF);
+    },
+  };
+}
+
+function clearOf(feature: Feature, at: PlanPoint): boolean {
+  const half = PATH_WIDTH / 2;
+  switch (feature.kind) {
+    case 'building':
+    case 'bed':
+      return !nearRing(feature.outline, at, half);
+    case 'wall':
+    case 'hedge':
+      return distanceToPath(at, feature.path) >= half + feature.thickness / 2;
+    case 'tree':
+      return distance(at, feature.at) >= half + TRUNK_SHARE * feature.height;
+    case 'plant':
+      return distance(at, feature.at) >= half + potOf(feature).width / 2;
+    case 'screen':
+      return distanceToPath(at, feature.path) >= half;
+    default:
+      return true;
+  }
+}
+
+/** Sets of free cells joined by edges, on grids of one size. */
+function createParts(
+  columns: number,
+  rows: number,
+): { largest(free: Uint8Array): Uint8Array; hangsTogether(free: Uint8Array, share: number): boolean } {
+  const stack = new Int32Array(columns * rows);
+  // Which filling a cell was reached by: those of earlier questions are lower.
+  const reached = new Int32Array(columns * rows);
+  let filling = 0;
+  /** Reaches all that is joined to a cell. @returns how many */
+  const fill = (free: Uint8Array, seed: number): number => {
+    filling += 1;
+    let size = 0;
+    let depth = 0;
+    reached[seed] = filling;
+    stack[depth++] = seed;
+    while (depth > 0) {
+      const index = stack[--depth];
+      size += 1;
+      const i = index % columns;
+      if (i > 0 && free[index - 1] === 1 && reached[index - 1] !== filling)
+        reached[(stack[depth++] = index - 1)] = filling;
+      if (i < columns - 1 && free[index + 1] === 1 && reached[index + 1] !== filling)
+        reached[(stack[depth++] = index + 1)] = filling;
+      if (index >= columns && free[index - columns] === 1 && reached[index - columns] !== filling)
+        reached[(stack[depth++] = index - columns)] = filling;
+      if (index < free.length - columns && free[index + columns] === 1 && reached[index + columns] !== filling)
+        reached[(stack[depth++] = index + columns)] = filling;
+    }
+    return size;
+  };
+  return {
+    largest(free) {
+      const before = filling;
+      let best = 0;
+      let bestSize = 0;
+      for (let seed = 0; seed < free.length; seed++) {
+        if (free[seed] === 0 || reached[seed] > before) continue;
+        const size = fill(free, seed);
+        if (size > bestSize) [best, bestSize] = [filling, size];
+      }
+      return Uint8Array.from(reached, (each) => (best > 0 && each === best ? 1 : 0));
+    },
+    /** Whether one part holds that share of all free cells. */
+    hangsTogether(free, share) {
+      const before = filling;
+      let total = 0;
+      for (let index = 0; index < free.length; index++) total += free[index];
+      let elsewhere = 0;
+      for (let seed = 0; seed < free.length && elsewhere <= (1 - share) * total; seed++) {
+        if (free[seed] === 0 || reached[seed] > before) continue;
+        const size = fill(free, seed);
+        if (size >= share * total) return true;
+        elsewhere += size;
+      }
+      return total === 0;
+    },
+  };
+}

@@ -1,0 +1,100 @@
+/** What a potted plant would get wherever it might stand, fast enough to ask at a thousand places. */
+import { createPointCaster } from '../../cast/share.ts';
+import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
+import { harmfulSamples } from '../../load/leaf/harmful-samples.ts';
+import { heatDaysOf } from '../../load/leaf/harm-of.ts';
+import { isTooDark } from '../../load/light/light-class.ts';
+import { limitOf } from '../../load/leaf/limit.ts';
+import { plantPoints } from '../../load/verdict/plant-points.ts';
+import { createSkyViewer } from '../../load/light/sky-viewer.ts';
+import type { Outcome } from '../../load/types.ts';
+import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
+import type { MonthDay, Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
+import { buildScene } from '../../scene/build.ts';
+import type { Weather } from '../../sun/weather.ts';
+import type { PlantLight } from '../compare/types.ts';
+import { createLeaves } from '../doubt/leaves.ts';
+
+export interface PotJudge {
+  /** Mean scorch dose over the season's heat days. [K·h/day] */
+  harmAt(place: PlanPoint): number;
+  /** At its top, season means. */
+  lightAt(place: PlanPoint): PlantLight;
+  /** Clear-sky sun at its top on the winter day. [h] */
+  winterAt(place: PlanPoint): number;
+  /** The yard over the season, and the heatwave day in it. */
+  readonly season: Yard;
+  readonly heatwave: HeatDay;
+}
+
+/** The middle of winter at a latitude. */
+export function winterDayOf(plan: Plan): MonthDay {
+  return plan.site.latitude >= 0 ? '01-15' : '07-15';
+}
+
+export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?: Weather): Outcome<PotJudge> {
+  const scene = buildScene(plan);
+  const heats = heatDaysOf(plan, scene, weather);
+  if (!heats.ok) return heats;
+  const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
+  if (!heatwave.ok) return heatwave;
+  const season = yardOf(plan, { kind: 'season' }, weather);
+  if (!season.ok) return season;
+  const winter = yardOf(withWinter(plan), { kind: 'day', date: winterDayOf(plan) });
+  if (!winter.ok) return winter;
+  const limit = limitOf(plan, plant, row, heatwave.value.day.date).celsius;
+  const pointsAt = (place: PlanPoint) => plantPoints(plan, { ...plant, at: place });
+  const leaves = heats.value.map((heat) => createLeaves(heat)('thirsty', row));
+  const { count, day, sample, passes } = harmfulSamples(heats.value, row, limit);
+  const caster = createPointCaster(scene, passes);
+  const shares = new Float64Array(count);
+  const sky = createSkyViewer(scene);
+  const views = heats.value.map(() => 0);
+  return {
+    ok: true,
+    value: {
+      harmAt(place) {
+        const { points, own } = pointsAt(place);
+        let dose = 0;
+        for (const { point } of points) {
+          caster.sharesAt(point, own, shares);
+          heats.value.forEach(({ state }, d) => {
+            views[d] = d > 0 && state === heats.value[d - 1].state ? views[d - 1] : sky.at(point, state, own);
+          });
+          for (let k = 0; k < count; k++) {
+            const leaf = leaves[day[k]].at(sample[k], shares[k], views[day[k]]);
+            dose += Math.max(0, leaf - limit) * heats.value[day[k]].samples.hours[sample[k]];
+          }
+        }
+        return dose / points.length / heats.value.length;
+      },
+      lightAt(place) {
+        const { points, own } = pointsAt(place);
+        const nine = nineAt(season.value, points[0].point, own);
+        const least =
+          typeof row.minDLI === 'number'
+            ? ({ quantity: 'dailyLight', value: row.minDLI } as const)
+            : ({ quantity: 'sunHours', value: row.sunHours[0] } as const);
+        return { sunHours: nine.sunHours, dailyLight: nine.dailyLight, least, tooDark: isTooDark(row, nine) };
+      },
+      winterAt(place) {
+        const { points, own } = pointsAt(place);
+        return nineAt(winter.value, points[0].point, own).sunHours;
+      },
+      season: season.value,
+      heatwave: heatwave.value,
+    },
+  };
+}
+
+/** A clear winter month stands in for whatever the climate has: only where the sun stands matters. */
+function withWinter(plan: Plan): Plan {
+  const month = Number(winterDayOf(plan).slice(0, 2));
+  return {
+    ...plan,
+    climate: {
+      ...plan.climate,
+      months: [...plan.climate.months.filter((each) => each.month !== month), { month, high: 15, low: 5, sunshine: 1 }],
+    },
+  };
+}

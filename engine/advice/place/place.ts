@@ -1,0 +1,185 @@
+import { harmOf } from '../../load/leaf/harm-of.ts';
+import { nameOf } from '../../load/verdict/names.ts';
+import { plantLoad } from '../../load/verdict/plant-load.ts';
+import { rowOf } from '../../load/verdict/planted.ts';
+import type { Outcome, PlantLoad } from '../../load/types.ts';
+import { worthOf } from '../../plan/defaults.ts';
+import type { Feature, Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
+import { type Units, unitsOf } from '../../plan/units.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { hardeningOf } from './hardening.ts';
+import { potGround } from './ground.ts';
+import { createPotJudge, type PotJudge, winterDayOf } from './judge.ts';
+import { better, rankingOf, SPOTS, standingOf, type Tried } from './rank.ts';
+import type { PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './types.ts';
+import { spotWords } from '../words/spot-words.ts';
+import { placeNotesOf, spotSentence, swapSentence } from './words.ts';
+
+/**
+ * Ranked spots for a potted plant: those with enough light first, the least harmed first among them; "stay" is always
+ * one of them.
+ * @returns the spots, or what is wrong: no such plant, not in a pot, too heavy to move, its kind not known
+ */
+export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult> {
+  const found = potToMove(plan, request.plant);
+  if (!found.ok) return found;
+  const { plant, row } = found.value;
+  const judged = createPotJudge(plan, plant, row, request.weather);
+  if (!judged.ok) return judged;
+  const judge = judged.value;
+  const ranking = rankingOf(plan, plant, row, judge);
+  const { stay, places } = ranking;
+  const whereItStands = loadAt(plan, plant, stay.at, judge, request);
+  if (!whereItStands.ok) return whereItStands;
+  const spots: PlaceSpot[] = [];
+  for (const each of [...ranking.best(request.count ?? SPOTS), stay].sort(better)) {
+    const found = each === stay ? whereItStands : loadAt(plan, plant, each.at, judge, request);
+    if (!found.ok) return found;
+    spots.push(
+      spotOf(plan, plant, found.value, each, spots.length + 1, { tried: stay, harm: whereItStands.value.harm }, judge, {
+        ...request,
+        units: request.units ?? unitsOf(plan),
+      }),
+    );
+  }
+  const swaps = swapsOf(plan, plant, stay, judge, request.weather);
+  if (!swaps.ok) return swaps;
+  const units = request.units ?? unitsOf(plan);
+  const winter = places.map((at) => ({ at, sunHours: judge.winterAt(at) })).sort((a, b) => b.sunHours - a.sunHours)[0];
+  const winterBest =
+    winter !== undefined && spots[0].winterSunHours < winter.sunHours - 1
+      ? { ...winter, where: spotWords(plan, winter.at, plant.id, units) }
+      : null;
+  const notes = placeNotesOf({
+    plan,
+    plant,
+    row,
+    spots,
+    tried: ranking.tried(),
+    allowed: places.length,
+    winterBest,
+    units,
+  });
+  return {
+    ok: true,
+    value: { plant: plant.id, spots, swaps: swaps.value, winterDay: winterDayOf(plan), winterBest, notes },
+  };
+}
+
+function potToMove(plan: Plan, id: string): Outcome<{ plant: Plant; row: PlantRow }> {
+  const feature = plan.features.find((each) => each.id === id);
+  const refuse = (message: string): Outcome<never> => ({
+    ok: false,
+    problems: [{ pointer: '--plant', message, severity: 'error' }],
+  });
+  if (feature === undefined) {
+    const pots = plan.features
+      .filter(isPot)
+      .map((each) => `"${each.id}"`)
+      .join(', ');
+    return refuse(
+      `There is nothing called "${id}"; ` +
+        `${pots === '' ? 'no plant of this plan stands in a pot' : `the plants in pots are ${pots}`}.`,
+    );
+  }
+  if (!isPot(feature)) return refuse(`${nameOf(plan, id)} does not stand in a pot, so it has no other place to go.`);
+  if (feature.move === 'never')
+    return refuse(
+      `${nameOf(plan, id)} is marked as too heavy to move. Say "carry" or "trolley" to see where it would do better.`,
+    );
+  const row = rowOf(plan, feature);
+  return row
+    ? { ok: true, value: { plant: feature, row } }
+    : refuse(`${nameOf(plan, id)} does not say what plant it is, so its light and its limit are not known.`);
+}
+
+function isPot(feature: Feature): feature is Plant {
+  return feature.kind === 'plant' && feature.container === true;
+}
+
+function spotOf(
+  plan: Plan,
+  plant: Plant,
+  { load, harm }: { readonly load: PlantLoad; readonly harm: number },
+  tried: Tried,
+  rank: number,
+  now: { readonly tried: Tried; readonly harm: number },
+  judge: PotJudge,
+  { on, units }: PlaceRequest & { readonly units: Units },
+): PlaceSpot {
+  const { scorchDose, peak, verdict, pot } = load;
+  if (scorchDose === null || peak === null || verdict === null || pot === null)
+    throw new Error('A pot whose plant is known is judged.');
+  const stay = tried === now.tried;
+  const bare: Omit<PlaceSpot, 'sentence'> = {
+    rank,
+    stay,
+    at: tried.at,
+    where: spotWords(plan, tried.at, plant.id, units),
+    harm,
+    spared: now.harm - harm,
+    scorchDose,
+    peak,
+    verdict,
+    light: tried.light,
+    standing: tried.standing,
+    overRange: tried.over,
+    pot,
+    winterSunHours: judge.winterAt(tried.at),
+    metres: tried.metres,
+    hardening: stay ? null : hardeningOf(now.tried.light.sunHours, tried.light.sunHours, on),
+  };
+  return { ...bare, sentence: spotSentence(bare, units) };
+}
+
+/** The full judgement of the plant at a place. Other plants cast no shade on it. */
+function loadAt(
+  plan: Plan,
+  plant: Plant,
+  at: PlanPoint,
+  { season, heatwave }: PotJudge,
+  { weather, units }: PlaceRequest,
+): Outcome<{ load: PlantLoad; harm: number }> {
+  const moved: Plant = { ...plant, at };
+  const features = plan.features.flatMap((feature): Feature[] => {
+    if (feature.id === plant.id) return [moved];
+    if (feature.kind === 'plant' || feature.kind === 'bed') return [];
+    return feature.kind === 'tree' ? [{ ...feature, plant: undefined }] : [feature];
+  });
+  const alone = { ...plan, features };
+  const harms = harmOf(alone, weather);
+  if (!harms.ok) return harms;
+  return {
+    ok: true,
+    value: {
+      load: plantLoad({ ...season, plan: alone }, heatwave, moved, units ?? unitsOf(plan)),
+      harm: harms.value[0].harm,
+    },
+  };
+}
+
+/** Every other pot that can be moved, if both fit where the other stands: the most spared first. */
+function swapsOf(plan: Plan, plant: Plant, stay: Tried, judge: PotJudge, weather?: Weather): Outcome<PotSwap[]> {
+  const swaps: PotSwap[] = [];
+  for (const other of plan.features.filter(isPot)) {
+    const row = rowOf(plan, other);
+    if (other.id === plant.id || other.move === 'never' || !row) continue;
+    const without = (id: string): Plan => ({ ...plan, features: plan.features.filter((feature) => feature.id !== id) });
+    if (
+      potGround(without(other.id), plant).reasonAt(other.at) !== null ||
+      potGround(without(plant.id), other).reasonAt(plant.at) !== null
+    )
+      continue;
+    const otherJudge = createPotJudge(plan, other, row, weather);
+    if (!otherJudge.ok) return otherJudge;
+    const { harmAt, lightAt } = otherJudge.value;
+    const spared =
+      worthOf(plant) * (stay.harm - judge.harmAt(other.at)) + worthOf(other) * (harmAt(other.at) - harmAt(plant.at));
+    const tooDark = [
+      ...(standingOf(judge.lightAt(other.at)) === 'too dark' ? [plant.id] : []),
+      ...(standingOf(lightAt(plant.at)) === 'too dark' ? [other.id] : []),
+    ];
+    swaps.push({ with: other.id, spared, tooDark, sentence: swapSentence(plan, plant.id, other.id, spared, tooDark) });
+  }
+  return { ok: true, value: swaps.sort((a, b) => b.spared - a.spared) };
+}

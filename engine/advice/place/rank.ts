@@ -1,0 +1,161 @@
+/** The places for a pot in their order, worked out only as far down as somebody asks. */
+import { boundsOf, distance } from '../../plan/geometry/shapes.ts';
+import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
+import type { PlantLight } from '../compare/types.ts';
+import { potGround } from './ground.ts';
+import type { PotJudge } from './judge.ts';
+import type { LightStanding } from './types.ts';
+
+/**
+ * Places are tried this far apart, farther in a large yard, where the best are then tried again half as far; named ones
+ * stand at least `APART` from each other. [m]
+ */
+const STEP = 0.5;
+const MOST_PLACES = 400;
+const APART = 1;
+/** Places named where nobody says how many. */
+export const SPOTS = 5;
+/** Published factors from energy to light run 7 % to either side; short by less counts as nearly enough. */
+const NEARLY = 0.93;
+/** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */
+const ALIKE = 0.5;
+/** More sun than its range by more than this puts a place behind those within it. [h/day] */
+const OVER = 1;
+
+/** A place whose light is known. */
+export interface Tried extends Candidate {
+  readonly light: PlantLight;
+  readonly standing: LightStanding;
+  /** Hours of sun beyond the plant's range. */
+  readonly over: number;
+}
+
+interface Candidate {
+  readonly at: PlanPoint;
+  /** To carry, straight. [m] */
+  readonly metres: number;
+  /** [K·h/day] */
+  readonly harm: number;
+}
+
+export interface Ranking {
+  /** Where it stands now. */
+  readonly stay: Tried;
+  /** Where else it may stand, on the lattice. */
+  readonly places: readonly PlanPoint[];
+  /** The best, well apart from each other; how many are asked for does not change which come first. */
+  best(count: number): Tried[];
+  /** Every place whose light has been looked at. */
+  tried(): Tried[];
+}
+
+export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJudge): Ranking {
+  const known = new Map<PlanPoint, Tried>();
+  const candidateAt = (at: PlanPoint): Candidate => ({ at, metres: distance(plant.at, at), harm: judge.harmAt(at) });
+  const lit = (candidate: Candidate): Tried => {
+    const tried = known.get(candidate.at) ?? triedOf(candidate, judge.lightAt(candidate.at), row);
+    known.set(candidate.at, tried);
+    return tried;
+  };
+  const ground = potGround(plan, plant);
+  const mayStand = (at: PlanPoint): boolean => distance(at, plant.at) > APART / 2 && ground.reasonAt(at) === null;
+  const { step, all } = lattice(plan);
+  const places = all.filter(mayStand);
+  const coarse = places.map(candidateAt);
+  return {
+    stay: lit(candidateAt(plant.at)),
+    places,
+    best(count) {
+      const around = spreadOut(inOrder(coarse, lit), Math.max(SPOTS, count)).flatMap(({ at: [x, y] }) =>
+        NEIGHBOURS.map(([dx, dy]): PlanPoint => [x + (dx * step) / 2, y + (dy * step) / 2]),
+      );
+      return spreadOut(inOrder([...coarse, ...around.filter(mayStand).map(candidateAt)], lit), count);
+    },
+    tried: () => [...known.values()],
+  };
+}
+
+/**
+ * Light first, too little and then too much, then harm, then the way. Of two places that are too dark the one that
+ * misses by less.
+ */
+export function better(a: Tried, b: Tried): number {
+  const dark = Number(a.standing === 'too dark') - Number(b.standing === 'too dark');
+  if (dark !== 0) return dark;
+  if (a.standing === 'too dark' && b.standing === 'too dark')
+    return shareOfLight(b) - shareOfLight(a) || a.harm - b.harm || a.metres - b.metres;
+  return Number(a.over > OVER) - Number(b.over > OVER) || lessHarm(a, b);
+}
+
+/** `better`'s order, without asking for the light of more places than are taken from it. */
+function* inOrder(
+  candidates: readonly Candidate[],
+  lit: (candidate: Candidate) => Tried,
+): Generator<Tried, void, void> {
+  const others: Tried[] = [];
+  for (const candidate of candidates.toSorted(lessHarm)) {
+    const tried = lit(candidate);
+    if (tried.standing !== 'too dark' && tried.over <= OVER) yield tried;
+    else others.push(tried);
+  }
+  yield* others.sort(better);
+}
+
+function lessHarm(a: Candidate, b: Candidate): number {
+  return (
+    Math.round(a.harm / ALIKE) - Math.round(b.harm / ALIKE) ||
+    a.metres - b.metres ||
+    a.at[0] - b.at[0] ||
+    a.at[1] - b.at[1]
+  );
+}
+
+function triedOf(candidate: Candidate, light: PlantLight, row: PlantRow): Tried {
+  return { ...candidate, light, standing: standingOf(light), over: Math.max(0, light.sunHours - row.sunHours[1]) };
+}
+
+export function standingOf(light: PlantLight): LightStanding {
+  if (light.least === null || !light.tooDark) return 'enough';
+  return light[light.least.quantity] >= NEARLY * light.least.value ? 'nearly' : 'too dark';
+}
+
+/** The share of the light it needs, at most 1. */
+function shareOfLight({ light }: Tried): number {
+  return light.least === null || light.least.value === 0
+    ? 1
+    : Math.min(1, light[light.least.quantity] / light.least.value);
+}
+
+const NEIGHBOURS: readonly PlanPoint[] = [
+  [-1, -1],
+  [0, -1],
+  [1, -1],
+  [-1, 0],
+  [1, 0],
+  [-1, 1],
+  [0, 1],
+  [1, 1],
+];
+
+function lattice(plan: Plan): { step: number; all: PlanPoint[] } {
+  const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
+  const step = Math.max(STEP, Math.sqrt(((maxX - minX) * (maxY - minY)) / MOST_PLACES));
+  const columns = Math.floor((maxX - minX) / step);
+  const rows = Math.floor((maxY - minY) / step);
+  return {
+    step,
+    all: Array.from({ length: columns * rows }, (_, n): PlanPoint => [
+      minX + ((n % columns) + 0.5) * step,
+      minY + (Math.floor(n / columns) + 0.5) * step,
+    ]),
+  };
+}
+
+function spreadOut(ranked: Iterable<Tried>, count: number): Tried[] {
+  const named: Tried[] = [];
+  for (const each of ranked) {
+    if (named.length === count) break;
+    if (named.every((other) => distance(other.at, each.at) >= APART)) named.push(each);
+  }
+  return named;
+}

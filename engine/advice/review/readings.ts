@@ -1,0 +1,149 @@
+/** Readings of leaves against the estimate of the same minute. */
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { Plan, PlantRow, Reading } from '../../plan/types.ts';
+import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
+import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
+import { LEAF_SPREAD, surfaceTemperature } from '../../load/leaf/leaf.ts';
+import { plantPoints } from '../../load/verdict/plant-points.ts';
+import { plantFeatures } from '../../load/verdict/planted.ts';
+import { createSkyViewer } from '../../load/light/sky-viewer.ts';
+import { buildScene } from '../../scene/build.ts';
+import type { Crown } from '../../scene/solids.ts';
+import { instantOf } from '../../sun/zone.ts';
+import type { ReadingCheck } from './types.ts';
+import { nearestOfEight } from '../why/side.ts';
+
+/** Where a reading names no plant: a leaf of this width at this height. [m] */
+const ANY_LEAF_WIDTH = 0.05;
+const ANY_HEIGHT = 1;
+/** A cloth that takes less of the beam than this is none. */
+const NO_CLOTH = 1e-6;
+
+export type LeafReading = Reading & { readonly leaf: number; readonly air: number };
+
+/** Readings that can be compared: of a leaf, with the air beside it. */
+export function leafReadings(plan: Plan): LeafReading[] {
+  return plan.features.filter(
+    (feature): feature is LeafReading =>
+      feature.kind === 'reading' && feature.leaf !== undefined && feature.air !== undefined,
+  );
+}
+
+/**
+ * Each reading against the estimate at its minute. Readings at night, of a month without climate, or said to be under a
+ * cloth that the plan
+ * does not have there, are named in `left`.
+ * @param stepMinutes how finely the day is cut: 1 for the answer, more while trying corrections
+ */
+export function checkReadings(
+  plan: Plan,
+  readings: readonly LeafReading[],
+  stepMinutes = 1,
+): { checks: ReadingCheck[]; left: string[] } {
+  const checks: ReadingCheck[] = [];
+  const left: string[] = [];
+  const scene = buildScene(plan);
+  const sky = createSkyViewer(scene);
+  const dayIn = daysOf(plan, scene, stepMinutes);
+  const clothless: Plan = {
+    ...plan,
+    features: plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen'),
+  };
+  const bareDayIn = daysOf(clothless, buildScene(clothless), stepMinutes);
+  for (const reading of readings) {
+    const date = reading.when.slice(0, 10);
+    const day = dayIn(date);
+    const ms = instantOf(reading.when, plan.site.timeZone);
+    const k = day === null || ms === null ? -1 : nearestSample(day, ms);
+    if (day === null || k < 0) {
+      left.push(
+        `The reading of ${reading.when.replace('T', ' ')} is left out: ` +
+          `${day === null ? 'the climate has no figures for its month' : 'the sun was down'}.`,
+      );
+      continue;
+    }
+    const { point, own, row } = placeOf(plan, reading);
+    const share = day.caster.sharesAt(point, own)[k];
+    if (reading.covered === true) {
+      const bare = bareDayIn(date)?.caster.sharesAt(point, own)[k] ?? share;
+      if (bare > 0 && bare - share < NO_CLOTH) {
+        left.push(
+          `The reading of ${reading.when.replace('T', ' ')} was taken under cloth, but no cloth in the plan ` +
+            `shades that leaf at that minute, so it is not held against the estimate: draw the cloth, or take the ` +
+            `option that has it.`,
+        );
+        continue;
+      }
+    }
+    const view = sky.at(point, day.state, own);
+    const moment = { ...day.moments[k], air: reading.air, airMax: reading.air };
+    const watered = surfaceTemperature(moment, row, 'watered', share, view);
+    const thirsty = surfaceTemperature(moment, row, 'thirsty', share, view);
+    const difference =
+      reading.leaf > thirsty ? reading.leaf - thirsty : reading.leaf < watered ? reading.leaf - watered : 0;
+    checks.push({
+      id: reading.id,
+      plant: reading.plant ?? null,
+      when: reading.when,
+      leaf: reading.leaf,
+      air: reading.air,
+      share,
+      watered,
+      thirsty,
+      difference,
+      outside: Math.abs(difference) > LEAF_SPREAD,
+    });
+  }
+  return { checks, left };
+}
+
+/** Days by their date, each laid out once. */
+function daysOf(
+  plan: Plan,
+  scene: Parameters<typeof heatDayOf>[1],
+  stepMinutes: number,
+): (date: string) => HeatDay | null {
+  const days = new Map<string, HeatDay | null>();
+  return (date) => {
+    const known = days.get(date);
+    if (known !== undefined) return known;
+    const day = dayOf(plan, scene, date, stepMinutes);
+    days.set(date, day);
+    return day;
+  };
+}
+
+/** The date of a reading as a day of the plan; its own year counts. */
+function dayOf(plan: Plan, scene: Parameters<typeof heatDayOf>[1], date: string, stepMinutes: number): HeatDay | null {
+  const monthDay = date.slice(5);
+  const season = { ...plan.season, year: Number(date.slice(0, 4)), from: monthDay, to: monthDay, stepMinutes };
+  const day = heatDayOf({ ...plan, season }, scene, { kind: 'day', date: monthDay });
+  return day.ok ? day.value : null;
+}
+
+function nearestSample({ samples }: HeatDay, ms: number): number {
+  let nearest = -1;
+  for (let k = 0; k < samples.count; k++)
+    if (nearest < 0 || Math.abs(samples.when[k] - ms) < Math.abs(samples.when[nearest] - ms)) nearest = k;
+  const reach = nearest < 0 ? 0 : samples.hours[nearest] * 3_600_000;
+  return nearest >= 0 && Math.abs(samples.when[nearest] - ms) <= reach ? nearest : -1;
+}
+
+/**
+ * Where the leaf was: the side of its plant, the plant's top, or a metre above the spot. Always a leaf, also of a plant
+ * judged by its fruit.
+ */
+function placeOf(plan: Plan, reading: Reading): { point: SpacePoint; own?: Crown; row: PlantRow } {
+  const feature = plantFeatures(plan).find(({ id }) => id === reading.plant);
+  const found = feature?.plant === undefined ? undefined : plantRowOf(plan, feature.plant);
+  const row: PlantRow = {
+    ...(found ?? { ...CATALOGUE[0], leafWidth: ANY_LEAF_WIDTH, bothSides: false }),
+    limitOf: 'leaf',
+  };
+  const [x, y] = reading.at;
+  if (feature === undefined) return { point: [x, y, ANY_HEIGHT], row };
+  if (feature.kind === 'bed') return { point: [x, y, feature.plantHeight], row };
+  const { points, own } = plantPoints(plan, feature);
+  const side = typeof reading.side === 'number' ? nearestOfEight(reading.side) : 'top';
+  return { point: (points.find((candidate) => candidate.side === side) ?? points[0]).point, own, row };
+}

@@ -1,0 +1,85 @@
+/** What readings and damage say about the estimate. */
+import type { CivilDate, Plan } from '../../plan/types.ts';
+
+/** One leaf reading held against the estimate of the same minute, with the air that was typed. */
+export interface ReadingCheck {
+  readonly id: string;
+  readonly plant: string | null;
+  readonly when: string;
+  /** [°C] */
+  readonly leaf: number;
+  readonly air: number;
+  /** Share of the beam that reaches it. */
+  readonly share: number;
+  /** The estimate for a watered leaf and for a thirsty one. [°C] */
+  readonly watered: number;
+  readonly thirsty: number;
+  /** How far the reading lies above (+) or below (−) what water could explain; 0 between the two. [K] */
+  readonly difference: number;
+  /** More than the estimate's spread away. */
+  readonly outside: boolean;
+}
+
+export interface PairCheck {
+  readonly open: string;
+  readonly covered: string;
+  readonly minutesApart: number;
+  /** Open less covered, measured. [K] `null` where a leaf was not read. */
+  readonly cooler: number | null;
+  /** The same by the estimate: its smallest and largest. [K] */
+  readonly estimated: readonly [number, number] | null;
+  /** From a light pair: 1 − covered/open. */
+  readonly density: number | null;
+}
+
+/** An input whose change brings the estimate nearer to the readings: offered, never made. */
+export interface Correction {
+  /** What a person would call it. */
+  readonly what: string;
+  readonly pointer: string;
+  readonly from: number;
+  readonly to: number;
+  /** Root mean square of the readings' differences, before and after. [K] */
+  readonly errorBefore: number;
+  readonly errorAfter: number;
+  readonly sentence: string;
+  /** The plan with it made. */
+  readonly plan: Plan;
+}
+
+export type YearVerdict =
+  'better than the heat explains' | 'not distinguishable' | 'worse than the heat explains' | 'cannot tell';
+
+/** One plant's damage in two years, the heat of both made equal. */
+export interface YearComparison {
+  readonly plant: string;
+  readonly years: readonly [number, number];
+  /** 0 to 5 */
+  readonly damage: readonly [number, number];
+  /** Scorch dose of the earlier year's yard in each year's heat. [K·h/day] `null` where a year is not kept. */
+  readonly dose: readonly [number, number] | null;
+  /** Damage the later year's heat alone would have done in the earlier yard, 0 to 5. */
+  readonly expected: number | null;
+  /** By how much plants left as they were differ from their own expectation. `null`: none noted. */
+  readonly control: number | null;
+  readonly verdict: YearVerdict;
+  readonly sentence: string;
+}
+
+export interface DamageNote {
+  readonly plant: string;
+  readonly date: CivilDate;
+  readonly score: number;
+  readonly words: string;
+}
+
+/** `review --json`; a correction's plan is left out there. */
+export interface ReviewResult {
+  readonly readings: readonly ReadingCheck[];
+  readonly pairs: readonly PairCheck[];
+  readonly corrections: readonly Correction[];
+  readonly damage: readonly DamageNote[];
+  readonly years: readonly YearComparison[];
+  readonly sentences: readonly string[];
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,18 @@
+import { harmStep, type LadderStep } from '../cheaper-first/step.ts';
+import type { SiteOption } from './types.ts';
+
+/**
+ * The dearest rungs of the ladder of cures: the best screen and the best roof of what was found.
+ * @param harm Σ worth × harm as the yard is [K·h/day]
+ */
+export function clothSteps(options: readonly SiteOption[], harm: number): LadderStep[] {
+  return (
+    [
+      ['screen', 'An upright screen', ['screen']],
+      ['roof', 'A roof', ['roof', 'roof with drops']],
+    ] as const
+  ).flatMap(([id, name, kinds]) => {
+    const best = options.find(({ kind }) => kinds.some((one) => one === kind));
+    return best ? [harmStep({ id, name, cost: best.cost, sentence: best.why }, best.spared, harm)] : [];
+  });
+}

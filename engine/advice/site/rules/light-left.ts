@@ -1,0 +1,132 @@
+import { directionsOf } from '../../../cast/passes.ts';
+import { fanOf, PointRays } from '../../../cast/point-rays.ts';
+import { createPointCaster } from '../../../cast/share.ts';
+import { skyPasses, skyRays } from '../../../cast/sky.ts';
+import { bedPlaces } from '../../../load/verdict/bed-load.ts';
+import { cellCenter } from '../../../load/light/grid-of.ts';
+import { leastLight } from '../../../load/light/light-class.ts';
+import { plantPoints } from '../../../load/verdict/plant-points.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import type { Yard } from '../../../load/yard.ts';
+import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { Canopy, Screen } from '../../../plan/types.ts';
+import { clothSheets } from '../../../scene/build.ts';
+import type { Crown, Sheet } from '../../../scene/solids.ts';
+import { finished } from '../search/steps.ts';
+
+/** A bed's light is guarded at so many of its cells. */
+const BED_POINTS = 5;
+
+/** Guards the plants' light through the season. */
+export interface LightGuard {
+  /** Id of a plant that has enough light now and would not with this cloth; `null`: none. */
+  darkened(cloth: readonly (Canopy | Screen)[]): string | null;
+  /** Ids of all plants that have too little light with this cloth. */
+  dark(cloth: readonly (Canopy | Screen)[]): ReadonlySet<string>;
+}
+
+interface Guarded {
+  readonly id: string;
+  /** What the plant wants at least, and what it has as the yard is: daily light [mol/m²] or hours of sun. [h] */
+  readonly least: number;
+  readonly light: number;
+  /**
+   * All that makes up `light`: of each of its places the sun, and the sky of each part of the year where its light
+   * counts.
+   */
+  readonly rays: readonly PointRays[];
+}
+
+/** @param yard laid out for the season */
+export function lightGuard(yard: Yard): LightGuard {
+  return finished(lightGuardSteps(yard));
+}
+
+/** `lightGuard`, one plant a step: the share that is done. */
+export function* lightGuardSteps(yard: Yard): Generator<number, LightGuard, void> {
+  const { plan } = yard;
+  const raysOf = rayReader(yard);
+  const plants = plantFeatures(plan);
+  const all: Guarded[] = [];
+  for (const [k, feature] of plants.entries()) {
+    yield k / plants.length;
+    const row = rowOf(plan, feature);
+    if (!row) continue;
+    const { of, least } = leastLight(row);
+    const points = pointsOf(yard, feature);
+    const rays = points.flatMap(({ at, own }) => raysOf(of, at, own, points.length));
+    all.push({ id: feature.id, least, light: rays.reduce((sum, each) => sum + each.all, 0), rays });
+  }
+  const guarded = all.filter(({ light, least }) => light >= least);
+  return {
+    darkened(cloth) {
+      const sheets = cloth.flatMap(clothSheets);
+      const index = guarded.findIndex((plant) => isDark(plant, sheets));
+      if (index < 0) return null;
+      // The next cloth is likely to hang over the same plant: ask it first.
+      const [plant] = guarded.splice(index, 1);
+      guarded.unshift(plant);
+      return plant.id;
+    },
+    dark(cloth) {
+      const sheets = cloth.flatMap(clothSheets);
+      return new Set(all.filter((plant) => isDark(plant, sheets)).map(({ id }) => id));
+    },
+  };
+}
+
+function isDark({ least, light, rays }: Guarded, sheets: readonly Sheet[]): boolean {
+  let left = light;
+  for (let k = 0; k < rays.length && left >= least; k++) left -= rays[k].takenBy(sheets);
+  return left < least;
+}
+
+/** Reads what brings light to a point, as its part of a plant of so many points. */
+function rayReader({
+  scene,
+  passes,
+  caster,
+  weights: { channels, sky },
+}: Yard): (of: 'dailyLight' | 'sunHours', at: SpacePoint, own: Crown | undefined, points: number) => PointRays[] {
+  const sun = fanOf(directionsOf(scene, passes));
+  const { weight } = skyRays();
+  const skies = sky.map(({ state, light }) => {
+    const rays = skyPasses(state);
+    return { light, caster: createPointCaster(scene, rays), fan: fanOf(directionsOf(scene, rays)) };
+  });
+  return (of, at, own, points) => {
+    const beam = channels[of === 'dailyLight' ? 'beamLight' : 'sunHours'];
+    const fromSun = new PointRays(
+      at,
+      sun,
+      caster.sharesAt(at, own).map((share, k) => (share * beam[k]) / points),
+    );
+    if (of === 'sunHours') return [fromSun];
+    return [
+      fromSun,
+      ...skies.map(
+        ({ light, caster: toSky, fan }) =>
+          new PointRays(
+            at,
+            fan,
+            toSky.sharesAt(at, own).map((share, k) => (share * weight[k] * light) / points),
+          ),
+      ),
+    ];
+  };
+}
+
+function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: Crown }[] {
+  if (feature.kind !== 'bed') {
+    const { points, own } = plantPoints(plan, feature);
+    return [{ at: points[0].point, own }];
+  }
+  const places = bedPlaces(plan, feature);
+  if ('point' in places) return [{ at: places.point }];
+  const { grid, indices } = places;
+  const count = Math.min(BED_POINTS, indices.length);
+  return Array.from({ length: count }, (_, k) => {
+    const [x, y] = cellCenter(grid, indices[Math.floor(((k + 0.5) * indices.length) / count)]);
+    return { at: [x, y, grid.height] };
+  });
+}

@@ -1,0 +1,206 @@
+import { type HarmPairs, harmOfPair, type Response } from '../search/harm-pairs.ts';
+import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
+import { type PlaneCrossings, sumOver } from '../search/plane-sums.ts';
+import { firstFrom, type TurnedRays } from '../search/turned-rays.ts';
+
+/** A beam meets cloth only beyond this from its point, as everywhere. [m] */
+const TOUCH = 1e-9;
+const EDGE = 1e-9;
+
+/** What a roof alone spares. @param sky `skySums` at its height [K·h/day] */
+export function sparedByRoof(
+  rays: TurnedRays,
+  pairs: HarmPairs,
+  response: Response,
+  { cellU, cellV }: PlaneCrossings,
+  sky: Float64Array,
+  { i, j, a, b, height }: RoofPlace,
+): number {
+  const { density, terms } = response;
+  const width = rays.lattice.columns + 1;
+  const size = width * (rays.lattice.rows + 1);
+  const [right, front] = [i + a, j + b];
+  let harm = 0;
+  for (let view = 0; view < pairs.views.length; view++) {
+    const { skyView } = pairs.views[view];
+    let taken = sumOver(sky, view * size, width, i, j, a, b);
+    if (height > rays.pointZ[view] && isWithin(rays.pointU[view], i, right) && isWithin(rays.pointV[view], j, front))
+      taken += overhead(pairs, view);
+    const hidden = skyView > 0 ? (density * taken) / skyView : 0;
+    for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
+      const crossed = cellU[p] >= i && cellU[p] < right && cellV[p] >= j && cellV[p] < front ? 1 : 0;
+      harm += harmOfPair(pairs, terms, p, crossed, hidden);
+    }
+  }
+  return pairs.harm - harm;
+}
+
+/** What a roof (or none) and curtains of one density spare together. [K·h/day] */
+export function sparedByCloth(
+  rays: TurnedRays,
+  pairs: HarmPairs,
+  response: Response,
+  roof: RoofPlace | null,
+  curtains: readonly CurtainPlace[],
+): number {
+  const { density, terms } = response;
+  const passes = [1, 1 - density, (1 - density) ** 2];
+  const { fan } = rays;
+  const ground = groundOf(roof, curtains);
+  const bearings: Bearings = { round: false, rightU: 0, rightV: 0, leftU: 0, leftV: 0 };
+  let harm = 0;
+  for (let view = 0; view < pairs.views.length; view++) {
+    const { sky, skyView } = pairs.views[view];
+    const u = rays.pointU[view];
+    const v = rays.pointV[view];
+    const z = rays.pointZ[view];
+    bearingsOf(ground, u, v, bearings);
+    const { round, rightU, rightV, leftU, leftV } = bearings;
+    const right = round ? -Math.PI : Math.atan2(rightV, rightU);
+    const left = round ? Math.PI : Math.atan2(leftV, leftU);
+    const end = firstFrom(fan, (left < right ? left + 2 * Math.PI : left) + EDGE);
+    let taken = 0;
+    for (let k = firstFrom(fan, right - EDGE); k < end; k++) {
+      const brings = sky[fan.ray[k]];
+      if (brings === 0) continue;
+      const met = crossings(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);
+      if (met > 0) taken += brings * (1 - passes[met]);
+    }
+    if (
+      roof !== null &&
+      roof.height > z &&
+      isWithin(u, roof.i, roof.i + roof.a) &&
+      isWithin(v, roof.j, roof.j + roof.b)
+    )
+      taken += overhead(pairs, view) * density;
+    const hidden = skyView > 0 ? taken / skyView : 0;
+    for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
+      const du = rays.du[p];
+      const dv = rays.dv[p];
+      const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
+      harm += harmOfPair(
+        pairs,
+        terms,
+        p,
+        passesBy ? 0 : crossings(roof, curtains, u, v, z, du, dv, rays.dz[p]),
+        hidden,
+      );
+    }
+  }
+  return pairs.harm - harm;
+}
+
+/** How often a ray from a point meets a roof and curtains. */
+function crossings(
+  roof: RoofPlace | null,
+  curtains: readonly CurtainPlace[],
+  u: number,
+  v: number,
+  z: number,
+  du: number,
+  dv: number,
+  dz: number,
+): number {
+  let met = roof !== null && meetsRoof(roof, u, v, z, du, dv, dz) ? 1 : 0;
+  for (let c = 0; c < curtains.length; c++) if (meetsCurtain(curtains[c], u, v, z, du, dv, dz)) met++;
+  return met;
+}
+
+/** The rectangle of the lattice over which cloth hangs; a curtain's is a line. [cells] */
+interface Ground {
+  readonly left: number;
+  readonly right: number;
+  readonly back: number;
+  readonly front: number;
+}
+
+function groundOf(roof: RoofPlace | null, curtains: readonly CurtainPlace[]): Ground {
+  if (roof !== null) return { left: roof.i, right: roof.i + roof.a, back: roof.j, front: roof.j + roof.b };
+  const [{ along, line, from, cells }] = curtains;
+  return along === 'u'
+    ? { left: from, right: from + cells, back: line, front: line }
+    : { left: line, right: line, back: from, front: from + cells };
+}
+
+/**
+ * Bearings under which ground is seen from a point: from the right vector counter-clockwise to the left one, or all
+ * `round`.
+ */
+interface Bearings {
+  round: boolean;
+  rightU: number;
+  rightV: number;
+  leftU: number;
+  leftV: number;
+}
+
+function bearingsOf({ left, right, back, front }: Ground, u: number, v: number, into: Bearings): void {
+  const before = u < left;
+  const beyond = u > right;
+  const below = v < back;
+  const above = v > front;
+  into.round = !before && !beyond && !below && !above;
+  into.rightU = (below || (beyond && !above) ? right : left) - u;
+  into.rightV = (before || (below && !beyond) ? back : front) - v;
+  into.leftU = (above || (beyond && !below) ? right : left) - u;
+  into.leftV = (before || (above && !beyond) ? front : back) - v;
+}
+
+/** What the ray straight up brings. */
+function overhead(pairs: HarmPairs, view: number): number {
+  const { sky } = pairs.views[view];
+  return sky[sky.length - 1];
+}
+
+function isWithin(value: number, low: number, high: number): boolean {
+  return value >= low - EDGE && value <= high + EDGE;
+}
+
+function meetsRoof(
+  { i, j, a, b, height }: RoofPlace,
+  u: number,
+  v: number,
+  z: number,
+  du: number,
+  dv: number,
+  dz: number,
+): boolean {
+  const reach = (height - z) / dz;
+  if (reach <= TOUCH) return false;
+  const x = u + reach * du - i;
+  const y = v + reach * dv - j;
+  return x >= 0 && x < a && y >= 0 && y < b;
+}
+
+function meetsCurtain(
+  curtain: CurtainPlace,
+  u: number,
+  v: number,
+  z: number,
+  du: number,
+  dv: number,
+  dz: number,
+): boolean {
+  return curtain.along === 'u'
+    ? meetsUpright(curtain, v, u, z, dv, du, dz)
+    : meetsUpright(curtain, u, v, z, du, dv, dz);
+}
+
+/** @param start, go The point and the way across the curtain's plane. @param side, aside Along it. */
+function meetsUpright(
+  { line, from, cells, bottom, top }: CurtainPlace,
+  start: number,
+  side: number,
+  z: number,
+  go: number,
+  aside: number,
+  dz: number,
+): boolean {
+  if (Math.abs(go) < EDGE) return false;
+  const reach = (line - start) / go;
+  if (reach <= TOUCH) return false;
+  const height = z + reach * dz;
+  if (height < bottom || height >= top) return false;
+  const lane = side + reach * aside - from;
+  return lane >= 0 && lane < cells;
+}

@@ -1,0 +1,47 @@
+import { directionsOf } from '../../../cast/passes.ts';
+import { fanOf, PointRays } from '../../../cast/point-rays.ts';
+import { SheetFrame } from '../../../cast/sheet-frame.ts';
+import { skyPasses } from '../../../cast/sky.ts';
+import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { Canopy, Screen } from '../../../plan/types.ts';
+import { clothSheets } from '../../../scene/build.ts';
+import type { HarmPairs } from '../search/harm-pairs.ts';
+import type { LeafTables } from './leaf-tables.ts';
+import type { Targets } from '../search/targets.ts';
+
+/** What any cloth spares together, on the search's points: by plant. [K·h/day] */
+export type TogetherScore = (cloth: readonly (Canopy | Screen)[]) => Float64Array;
+
+/** Lays the harmful pairs out for cloth of every kind and number, hung at once. */
+export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTables): TogetherScore {
+  const { points, plants } = targets;
+  const raysOf = skyRaysOf(targets);
+  const skies = pairs.views.map(({ point, sky }) => raysOf(points[point].at, sky));
+  return (cloth) => {
+    const sheets = cloth.flatMap(clothSheets);
+    const spared = new Float64Array(plants.length);
+    for (const [v, view] of pairs.views.entries()) {
+      const [from, end] = [pairs.firstOf[v], pairs.firstOf[v + 1]];
+      if (from === end) continue;
+      const { plant, at, shares } = points[view.point];
+      const frames = sheets.map((sheet) => new SheetFrame(sheet, ...at));
+      const taken = skies[v].takenBy(sheets);
+      for (let p = from; p < end; p++) {
+        let passes = 1;
+        for (let s = 0; s < frames.length; s++)
+          if (frames[s].meets(pairs.dx[p], pairs.dy[p], pairs.dz[p])) passes *= sheets[s].share;
+        if (passes === 1 && taken === 0) continue;
+        const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
+        const excess = leaves.excess(plant, heat, sample, passes * shares[heat][sample], view.skyView - taken);
+        spared[plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
+      }
+    }
+    return spared;
+  };
+}
+
+/** Lays the sky's rays at points of a yard out for cloth that is tried. */
+export function skyRaysOf({ scene }: Targets): (at: SpacePoint, sky: Float64Array) => PointRays {
+  const fan = fanOf(directionsOf(scene, skyPasses(0)));
+  return (at, sky) => new PointRays(at, fan, sky);
+}

@@ -1,0 +1,156 @@
+import type { GridSpec } from '../../../cast/grid.ts';
+import { createTrialCaster } from '../../../cast/trial.ts';
+import { maskOf } from '../../../load/light/grid-of.ts';
+import { isEstablished } from '../../../load/leaf/limit.ts';
+import type { Outcome, Verdict } from '../../../load/types.ts';
+import { type HeatVerdict, milderBy, verdictOf } from '../../../load/verdict/verdict.ts';
+import { yardOf } from '../../../load/yard.ts';
+import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
+import { inYearlySpan } from '../../../plan/year-span.ts';
+import { clothSheets } from '../../../scene/build.ts';
+import type { Period } from '../../../sun/samples.ts';
+import type { Weather } from '../../../sun/weather.ts';
+import { clothArea } from '../../compare/cost.ts';
+import { harmPairsOf } from '../search/harm-pairs.ts';
+import { leafTables } from './leaf-tables.ts';
+import { lightGuard } from '../rules/light-left.ts';
+import { type Targets, targetsOf } from '../search/targets.ts';
+import { skyRaysOf, togetherScore } from './together.ts';
+
+/** A leaf at its limit this long on end counts, as in the verdict. [h] */
+const LASTS = 0.5;
+const ROUNDING = 1e-9;
+
+/** A plant under trial cloth. A bed is judged on a sample of its cells. */
+export interface TrialPlant {
+  readonly id: string;
+  /** worth × (harm before − after). [K·h/day] */
+  readonly spared: number;
+  /** Mean of its points on the heatwave day [K·h/day], and the warmest thirsty leaf of them all. [°C] */
+  readonly scorchDose: number;
+  readonly peak: number;
+  readonly verdict: Verdict;
+}
+
+export interface TrialScore {
+  /** Mean hot load of each cell, index = j·columns + i; `null` off the property. [MJ/m²] */
+  readonly hotLoad: (number | null)[];
+  readonly plants: readonly TrialPlant[];
+  /** Σ worth × (harm before − after). [K·h/day] */
+  readonly spared: number;
+  readonly sparedShare: number;
+  /** Of the cloth [m²], and what is spared per m² of it. */
+  readonly area: number;
+  readonly perArea: number;
+}
+
+/** A yard laid out once, over which cloth is moved about: a move costs only what it changes. */
+export interface Trial {
+  readonly grid: GridSpec;
+  /**
+   * What the cloth does, hung all at once in place of that of the call before. Cloth with an `up` counts in the plants'
+   * numbers as if it hung.
+   */
+  score(cloth: readonly (Canopy | Screen)[]): TrialScore;
+}
+
+/**
+ * @param plan the yard without the cloth that is tried
+ * @param period of the map; plants are judged on the heat days, their light in the season
+ * @returns the trial, or why a period cannot be sampled
+ */
+export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?: Weather): Outcome<Trial> {
+  const laidOut = yardOf(plan, period, weather);
+  if (!laidOut.ok) return laidOut;
+  const yard = laidOut.value;
+  const found = targetsOf(plan, weather);
+  if (!found.ok) return found;
+  const targets = found.value;
+  const season = period.kind === 'season' ? laidOut : yardOf(plan, { kind: 'season' }, weather);
+  if (!season.ok) return season;
+  const guard = lightGuard(season.value);
+  const leaves = leafTables(targets);
+  const pairs = harmPairsOf(targets, leaves, 1);
+  const together = togetherScore(targets, pairs, leaves);
+  const judge = heatJudge(targets);
+  const caster = createTrialCaster(yard.scene, grid, yard.passes, [yard.weights.channels.hotLoad]);
+  const mask = maskOf(plan, grid);
+  const { samples } = yard;
+  const hangsOf = ({ up }: Canopy | Screen): Uint8Array | undefined =>
+    up && Uint8Array.from(samples.dayOf, (day) => (inYearlySpan(up, samples.days[day].monthDay) ? 1 : 0));
+  return {
+    ok: true,
+    value: {
+      grid,
+      score(cloth) {
+        // The caster hangs all its sheets at the same times; pieces of one trial have the `up` of the first.
+        caster.hang(cloth.flatMap(clothSheets), cloth[0] && hangsOf(cloth[0]));
+        const [sums] = caster.sums();
+        const byPlant = together(cloth);
+        const dark = guard.dark(cloth);
+        const plants = judge(cloth).map(({ heat, scorchDose, peak }, k): TrialPlant => {
+          const { feature, row } = targets.plants[k];
+          const verdict = verdictOf(heat, milderBy(row, isEstablished(plan, feature)), dark.has(feature.id));
+          return { id: feature.id, spared: byPlant[k], scorchDose, peak, verdict };
+        });
+        const spared = byPlant.reduce((sum, each) => sum + each, 0);
+        const area = cloth.reduce((sum, one) => sum + clothArea(one), 0);
+        return {
+          hotLoad: Array.from(sums, (load, index) => (mask[index] === 1 ? null : load)),
+          plants,
+          spared,
+          sparedShare: pairs.harm > 0 ? spared / pairs.harm : 0,
+          area,
+          perArea: area > 0 ? spared / area : 0,
+        };
+      },
+    },
+  };
+}
+
+interface HeatJudged {
+  readonly heat: HeatVerdict;
+  readonly scorchDose: number;
+  readonly peak: number;
+}
+
+/** Judges every plant on the heatwave day under any cloth, from tables of its leaves. */
+function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[]) => HeatJudged[] {
+  const { heats, plants, points } = targets;
+  const hottest = heats.reduce((best, { day }, h) => (day.high > heats[best].day.high ? h : best), 0);
+  const heat = heats[hottest];
+  const { hours, count } = heat.samples;
+  const thirsty = leafTables(targets, 'thirsty');
+  const watered = leafTables(targets, 'watered');
+  const raysOf = skyRaysOf(targets);
+  const skies = points.map(({ at, sky }) => raysOf(at, sky[hottest]));
+  const shares = new Float64Array(count);
+  return (cloth) => {
+    const sheets = cloth.flatMap(clothSheets);
+    const judged = plants.map(() => ({ thirsty: 0, watered: 0, dose: 0, peak: -Infinity }));
+    for (const [index, point] of points.entries()) {
+      const plant = judged[point.plant];
+      shares.set(point.shares[hottest]);
+      heat.caster.dim(point.at, sheets, shares);
+      const skyView = point.skyView[hottest] - skies[index].takenBy(sheets);
+      let dose = 0;
+      const runs = { thirsty: 0, watered: 0 };
+      for (let k = 0; k < count; k++) {
+        const dry = thirsty.excess(point.plant, hottest, k, shares[k], skyView);
+        plant.peak = Math.max(plant.peak, dry + plants[point.plant].limit);
+        runs.thirsty = dry >= 0 ? runs.thirsty + hours[k] : 0;
+        runs.watered =
+          dry >= 0 && watered.excess(point.plant, hottest, k, shares[k], skyView) >= 0 ? runs.watered + hours[k] : 0;
+        plant.thirsty = Math.max(plant.thirsty, runs.thirsty);
+        plant.watered = Math.max(plant.watered, runs.watered);
+        if (dry > 0) dose += dry * hours[k];
+      }
+      plant.dose += point.part * dose;
+    }
+    return judged.map(({ thirsty: dry, watered: wet, dose, peak }) => ({
+      heat: wet >= LASTS - ROUNDING ? 'will burn' : dry >= LASTS - ROUNDING ? 'at risk' : 'fine',
+      scorchDose: dose,
+      peak,
+    }));
+  };
+}

@@ -1,0 +1,159 @@
+import { createPointCaster } from '../../../cast/share.ts';
+import { skyPasses, skyRays } from '../../../cast/sky.ts';
+import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import { worthOf } from '../../../plan/defaults.ts';
+import type { Plan, PlantRow } from '../../../plan/types.ts';
+import { bedPlaces } from '../../../load/verdict/bed-load.ts';
+import { cellCenter } from '../../../load/light/grid-of.ts';
+import { heatDaysOf } from '../../../load/leaf/harm-of.ts';
+import { type HeatDay, heatDayOf } from '../../../load/leaf/heat-day.ts';
+import { limitOf } from '../../../load/leaf/limit.ts';
+import { plantPoints } from '../../../load/verdict/plant-points.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import type { Outcome } from '../../../load/types.ts';
+import { buildScene } from '../../../scene/build.ts';
+import { planDirection } from '../../../scene/direction.ts';
+import type { Crown, Scene } from '../../../scene/solids.ts';
+import type { Weather } from '../../../sun/weather.ts';
+import { finished } from './steps.ts';
+
+/**
+ * A bed is searched by at most about so many of its cells, each for the block of cells around it; shown options use
+ * them all.
+ */
+const BED_POINTS = 24;
+
+/** A plant, bed or planted tree that names its row. */
+export interface TargetPlant {
+  readonly feature: PlantFeature;
+  readonly row: PlantRow;
+  /** [°C] */
+  readonly limit: number;
+  readonly worth: number;
+}
+
+/** A point where a plant is judged, with what reaches it in the yard as it is. */
+export interface TargetPoint {
+  /** Index into `plants`. */
+  readonly plant: number;
+  readonly at: SpacePoint;
+  /** Share of its plant. */
+  readonly part: number;
+  /** Its part of the plant's harm, heat days averaged: worth × share of the plant ÷ heat days. */
+  readonly weight: number;
+  /** Share of the beam, by heat day and sample. */
+  readonly shares: readonly Float64Array[];
+  /**
+   * What each of the sky's rays brings (its weight × the share that passes), by heat day: the same array for the same
+   * state of the yard.
+   */
+  readonly sky: readonly Float64Array[];
+  /** Sum of `sky`. */
+  readonly skyView: readonly number[];
+}
+
+/** Everything harm is made of that does not depend on the cloth tried. */
+export interface Targets {
+  readonly plan: Plan;
+  readonly scene: Scene;
+  readonly heats: readonly HeatDay[];
+  readonly plants: readonly TargetPlant[];
+  readonly points: readonly TargetPoint[];
+  /** Directions of the sky's rays on the plan, x, y, z of each. */
+  readonly skyDirections: Float64Array;
+}
+
+/** Lays out where and when the plants are judged. @returns or why a heat day cannot be made */
+export function targetsOf(plan: Plan, weather?: Weather): Outcome<Targets> {
+  return finished(targetSteps(plan, weather));
+}
+
+/** `targetsOf`, one plant a step: the share that is done. */
+export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, Outcome<Targets>, void> {
+  const scene = buildScene(plan);
+  const heats = heatDaysOf(plan, scene, weather);
+  if (!heats.ok) return heats;
+  const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
+  if (!heatwave.ok) return heatwave;
+  const plants = plantFeatures(plan).flatMap((feature): TargetPlant[] => {
+    const row = rowOf(plan, feature);
+    return row
+      ? [{ feature, row, limit: limitOf(plan, feature, row, heatwave.value.day.date).celsius, worth: worthOf(feature) }]
+      : [];
+  });
+  const skyOf = skyReader(scene);
+  const points: TargetPoint[] = [];
+  for (const [plant, { feature, worth }] of plants.entries()) {
+    yield plant / plants.length;
+    for (const { at, own, part } of placesOf(plan, feature)) {
+      const sky = heats.value.map(({ state }) => skyOf(at, state, own));
+      points.push({
+        plant,
+        at,
+        part,
+        weight: (worth * part) / heats.value.length,
+        shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
+        sky,
+        skyView: sky.map((rays) => rays.reduce((sum, ray) => sum + ray, 0)),
+      });
+    }
+  }
+  return {
+    ok: true,
+    value: { plan, scene, heats: heats.value, plants, points, skyDirections: skyDirectionsOf(scene) },
+  };
+}
+
+interface Place {
+  readonly at: SpacePoint;
+  readonly own?: Crown;
+  /** Share of its plant. */
+  readonly part: number;
+}
+
+function placesOf(plan: Plan, feature: PlantFeature): Place[] {
+  if (feature.kind !== 'bed') {
+    const { points, own } = plantPoints(plan, feature);
+    return points.map(({ point }) => ({ at: point, own, part: 1 / points.length }));
+  }
+  const places = bedPlaces(plan, feature);
+  if ('point' in places) return [{ at: places.point, part: 1 }];
+  const { grid, indices } = places;
+  const edge = Math.max(1, Math.ceil(Math.sqrt(indices.length / BED_POINTS)));
+  const blocks = new Map<string, number[]>();
+  for (const index of indices) {
+    const i = index % grid.columns;
+    const key = `${Math.floor(i / edge)} ${Math.floor((index - i) / grid.columns / edge)}`;
+    const block = blocks.get(key);
+    if (block) block.push(index);
+    else blocks.set(key, [index]);
+  }
+  return [...blocks.values()].map((block): Place => {
+    const centers = block.map((index) => cellCenter(grid, index));
+    const mean = (axis: 0 | 1) => centers.reduce((sum, center) => sum + center[axis], 0) / centers.length;
+    return { at: [mean(0), mean(1), grid.height], part: block.length / indices.length };
+  });
+}
+
+function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: Crown) => Float64Array {
+  const { weight } = skyRays();
+  const casters = new Map<number, ReturnType<typeof createPointCaster>>();
+  // One point asks for the states of all heat days in turn, which are mostly one and the same.
+  let last: { at: SpacePoint; state: number; rays: Float64Array } | null = null;
+  return (at, state, own) => {
+    if (last?.at === at && last.state === state) return last.rays;
+    let caster = casters.get(state);
+    if (!caster) casters.set(state, (caster = createPointCaster(scene, skyPasses(state))));
+    const rays = caster.sharesAt(at, own);
+    for (let k = 0; k < rays.length; k++) rays[k] *= weight[k];
+    last = { at, state, rays };
+    return rays;
+  };
+}
+
+function skyDirectionsOf(scene: Scene): Float64Array {
+  const { count, azimuth, altitude } = skyRays();
+  const directions = new Float64Array(3 * count);
+  for (let k = 0; k < count; k++) directions.set(planDirection(azimuth[k], altitude[k], scene.upBearing), 3 * k);
+  return directions;
+}

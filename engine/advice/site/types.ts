@@ -1,0 +1,196 @@
+import type { GridSpec } from '../../cast/grid.ts';
+import type { Nine, Stretch, Verdict } from '../../load/types.ts';
+import type { Canopy, DropSide, PlanPoint, Screen } from '../../plan/types.ts';
+import type { Units } from '../../plan/units.ts';
+import type { Weather } from '../../sun/weather.ts';
+import type { LadderStep } from '../cheaper-first/step.ts';
+
+/** What may be put up: a roof alone, a roof with drops, an upright screen. */
+export type ClothKind = 'roof' | 'roof with drops' | 'screen';
+
+/** Footprint of a roof; a screen of a size is as long as its longer side. [m] */
+export interface ClothSize {
+  readonly length: number;
+  readonly width: number;
+}
+
+/** What to search. Whatever is left out has the value of `SITE_DEFAULTS`. */
+export interface SiteRequest {
+  readonly kinds?: readonly ClothKind[];
+  /** 'any': every size from 1 × 1 to 4 × 4 m in half metres. */
+  readonly sizes?: readonly ClothSize[] | 'any';
+  /** Of the cloth, level. 'any': five heights, and the cap itself where there is one. [m] */
+  readonly heights?: readonly number[] | 'any';
+  /** Nominal shares of light the cloth blocks, 0 to 1. */
+  readonly densities?: readonly number[];
+  /** Of a drop. [m] */
+  readonly dropDepths?: readonly number[];
+  /** At most so many drops on one roof; 2, or 1 where more than three sizes × heights are asked for. */
+  readonly maxDrops?: 1 | 2;
+  /** Step of the positions, along and across the cloth. Sizes are rounded to it. [m] */
+  readonly step?: number;
+  /** Step of the turns. [°] */
+  readonly turnStep?: number;
+  /** How many things to build together. */
+  readonly count?: number;
+  /** Besides the plan's own rule. [m] */
+  readonly maxHeight?: number;
+  /** Most that one option may cost, in the plan's currency. */
+  readonly budget?: number;
+  /** Whether the cloth must be hidden from every eye that it can be hidden from. */
+  readonly hidden?: boolean;
+  /** Whether an option may not take a plant below its range of light. */
+  readonly keepLight?: boolean;
+  /** How many options to show. */
+  readonly show?: number;
+  /** Candidates scored in full, at most; where the search stops so, `proven` is false and `gap` says by how much. */
+  readonly maxScores?: number;
+  readonly weather?: Weather;
+  readonly units?: Units;
+}
+
+/** How far a search has come, 0 to 1, and what it is at. */
+export interface SiteProgress {
+  readonly done: number;
+  readonly what: string;
+}
+
+/** A rule of the owner's or the neighbourhood's that a search keeps; ground, plants and walls are no rules. */
+export type SiteRule = 'height' | 'hidden' | 'setback' | 'keepout' | 'light' | 'budget';
+
+/** A rule that kept something better out, and what it cost. */
+export interface RulePrice {
+  readonly rule: SiteRule;
+  /** Best that could be spared without this rule, all others kept. [K·h/day] */
+  readonly spared: number;
+  /** Share of that which the rule takes away, 0 to 1. */
+  readonly cost: number;
+  readonly sentence: string;
+}
+
+/** A plant without and with an option. */
+export interface PlantState extends Nine {
+  /** Mean over the heat days. [K·h/day] `null` where it names no row. */
+  readonly harm: number | null;
+  /** On the heatwave day. */
+  readonly scorchDose: number | null;
+  readonly peak: number | null;
+  readonly verdict: Verdict | null;
+  /** Daily light at its top; of a bed its mean. [mol/m²] */
+  readonly topLight: number;
+  /** Hours of sun at its top; of a bed its mean. */
+  readonly topSunHours: number;
+}
+
+/** Hot sun on a plant on the heatwave day that the cloth does not stop. */
+export interface LowSun {
+  /** Between the clock times the sun comes in under the cloth's edge, or past it. */
+  readonly when: Stretch;
+  readonly how: 'under' | 'past';
+  /** True bearing from which it comes. [°] */
+  readonly from: number;
+  /** Its altitude when it begins. [°] */
+  readonly altitude: number;
+  readonly sentence: string;
+}
+
+export interface OptionPlant {
+  readonly id: string;
+  readonly name: string;
+  readonly before: PlantState;
+  readonly after: PlantState;
+  /** worth × (harm before − harm after). [K·h/day] */
+  readonly spared: number;
+  /** Below its range of light with the option though not without. */
+  readonly tooDark: boolean;
+  readonly lowSun: LowSun | null;
+}
+
+/** One proposal. */
+export interface SiteOption {
+  readonly kind: ClothKind | 'several';
+  /** Ready to be added to the plan or to an option of it; their ids are not taken. */
+  readonly features: readonly (Canopy | Screen)[];
+  /**
+   * Of the first feature: its middle, its size (a screen's width is 0), turn [°], height of the cloth or of a screen's
+   * top, density.
+   */
+  readonly center: PlanPoint;
+  readonly length: number;
+  readonly width: number;
+  readonly turn: number;
+  readonly height: number;
+  readonly density: number;
+  readonly drops: readonly { readonly side: DropSide; readonly depth: number }[];
+  /** Σ worth × (harm before − after). [K·h/day] */
+  readonly spared: number;
+  /** Of all harm, 0 to 1. */
+  readonly sparedShare: number;
+  /** Cloth, drops too. [m²] */
+  readonly area: number;
+  readonly cost: number | null;
+  readonly currency: string;
+  /** Spared per m² of cloth and per unit of money. */
+  readonly payoff: { readonly perArea: number; readonly perMoney: number | null };
+  readonly plants: readonly OptionPlant[];
+  /** Why there, what it spares whom, what it leaves. */
+  readonly why: string;
+  readonly notes: readonly string[];
+}
+
+/** What was searched. */
+export interface SiteTried {
+  readonly kinds: readonly ClothKind[];
+  readonly sizes: readonly ClothSize[];
+  readonly heights: readonly number[];
+  readonly densities: readonly number[];
+  readonly turns: number;
+  readonly step: number;
+  /** Places on the lattice, allowed or not. */
+  readonly candidates: number;
+  /** Of those, held against a bound and found not to be better; forbidden by a rule or the ground; scored in full. */
+  readonly outbid: number;
+  readonly forbidden: number;
+  readonly scored: number;
+  /** Points at which plants were judged, heat days, and pairs of point and sample that harm. */
+  readonly points: number;
+  readonly heatDays: number;
+  readonly harmfulPairs: number;
+  /**
+   * How far the harm of beds, sampled for the search, is off that of all their cells: without cloth, and at most in the
+   * options shown. [K·h/day]
+   */
+  readonly bedSampleError: number;
+}
+
+/** `site --json`. */
+export interface SiteResult {
+  /** Best first by `spared`, each really different from those before. */
+  readonly options: readonly SiteOption[];
+  /** No place on the lattice spares more. [K·h/day] */
+  readonly bound: number;
+  /** bound − the best, as a share of the bound. */
+  readonly gap: number;
+  /** Whether the search ran to its end, so that the best is the lattice's best. */
+  readonly proven: boolean;
+  readonly tried: SiteTried;
+  /** Σ worth × harm as the yard is. [K·h/day] */
+  readonly harm: number;
+  /** Index of the option that spares nearly as much as the best for the least money. */
+  readonly sensible: number | null;
+  readonly rules: readonly RulePrice[];
+  /** What the best screen and the best roof of these options do; cheaper cures stand before them in the ladder. */
+  readonly ladder: readonly LadderStep[];
+  /** Eyes from which nothing on the plan can be hidden, and other remarks. */
+  readonly notes: readonly string[];
+  /** The answer in a sentence or two. */
+  readonly sentence: string;
+}
+
+/** What a roof of one height and density would spare through each cell of its plane, if it hung there alone. */
+export interface PayoffMap {
+  readonly grid: GridSpec;
+  /** [K·h/day per m²] index = j·columns + i */
+  readonly perArea: Float64Array;
+  readonly most: number;
+}

@@ -1,0 +1,67 @@
+import type { CivilDate, Plan } from '../../plan/types.ts';
+import { daysAfter } from '../../sun/calendar.ts';
+
+/** What else browns a plant. Common practice, no source. */
+export const RIVAL_IDS = ['dry', 'salt', 'wind', 'spray', 'glare', 'moved', 'pruned'] as const;
+export type RivalId = (typeof RIVAL_IDS)[number];
+
+/** A rival cause, as a question with yes or no. */
+export interface Rival {
+  readonly id: RivalId;
+  readonly question: string;
+  /** What to look at, inside a sentence. */
+  readonly lookAt: string;
+  /** Answered yes by the person or by the journal. */
+  readonly yes: boolean;
+  /** What the journal says to it; `null`: nothing. */
+  readonly noted: string | null;
+}
+
+/** A spray or a move counts when it came at most this long before the damage. */
+const DAYS_BEFORE = 14;
+
+const WORDS: Readonly<Record<RivalId, { question: string; lookAt: string }>> = {
+  dry: { question: 'Was the root ball dry, or did it miss a watering that week?', lookAt: 'a dry root ball' },
+  salt: {
+    question: 'Did the tips and edges of lower leaves go crisp first, or is there a white crust on the soil?',
+    lookAt: 'salt (crisp tips, a white crust)',
+  },
+  wind: { question: 'Was there a hot, dry wind?', lookAt: 'wind' },
+  spray: {
+    question: 'Was it sprayed with oil, soap, sulphur or feed in the two weeks before?',
+    lookAt: 'a spray in the sun',
+  },
+  glare: { question: 'Does a window, a pool or a bright wall throw light on that side?', lookAt: "a window's glare" },
+  moved: {
+    question: 'Was it moved, repotted or bought in the two weeks before?',
+    lookAt: 'a move or purchase within two weeks (not hardened)',
+  },
+  pruned: {
+    question: 'Was it pruned hard this spring, so that shaded bark or leaves came into the open?',
+    lookAt: 'hard pruning',
+  },
+};
+
+/**
+ * The checklist for a damaged plant: what the person says yes to, and what the journal knows already.
+ * @param date Of the damage; `null` where nobody knows.
+ */
+export function rivalsOf(plan: Plan, plantId: string, date: CivilDate | null, yes: readonly RivalId[]): Rival[] {
+  return RIVAL_IDS.map((id) => {
+    const noted = date === null ? null : notedOf(plan, plantId, date, id);
+    return { id, ...WORDS[id], yes: yes.includes(id) || noted !== null, noted };
+  });
+}
+
+function notedOf(plan: Plan, plantId: string, date: CivilDate, id: RivalId): string | null {
+  if (id !== 'spray' && id !== 'moved') return null;
+  const earliest = daysAfter(date, -DAYS_BEFORE);
+  const within = (day: string): boolean => day >= earliest && day <= date;
+  const entry = (plan.journal ?? []).find(
+    ({ what, feature, date: day }) => what === id && (feature === undefined || feature === plantId) && within(day),
+  );
+  if (entry !== undefined) return `Your journal has ${id === 'spray' ? 'a spray' : 'a move'} on ${entry.date}.`;
+  const feature = plan.features.find((candidate) => candidate.id === plantId);
+  const planted = feature !== undefined && 'planted' in feature ? feature.planted : undefined;
+  return id === 'moved' && planted?.length === 10 && within(planted) ? `It was planted on ${planted}.` : null;
+}

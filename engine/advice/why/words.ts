@@ -1,0 +1,142 @@
+import type { CivilDate, Plan, Side } from '../../plan/types.ts';
+import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
+import { nameOf } from '../../load/verdict/names.ts';
+import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
+import { monthWord } from '../../survey/place/sun-at.ts';
+import { NEAR_LIMIT } from './points.ts';
+import type { Rival } from './rivals.ts';
+import { sideWords } from './side.ts';
+import type { DamagePart, RankedSide, WhyAnswer } from './types.ts';
+
+export interface WhyFindings {
+  readonly plan: Plan;
+  readonly feature: PlantFeature;
+  readonly side: Side;
+  readonly part: DamagePart;
+  readonly heatDay: CivilDate;
+  /** Before and after the rival causes had their say. */
+  readonly bySun: WhyAnswer;
+  readonly answer: WhyAnswer;
+  /** The point that stands for the damaged side. */
+  readonly accused: RankedSide;
+  readonly sides: readonly RankedSide[];
+  readonly limit: number | null;
+  readonly rivals: readonly Rival[];
+}
+
+/** Of the worst side’s dose. Our choice. */
+const NEAR_SHARE = 0.85;
+
+const VERDICTS: Readonly<Record<WhyAnswer, string>> = {
+  explains: 'the sun explains it',
+  'could be': 'it could be the sun',
+  'does not': 'the sun does not explain it',
+};
+
+/** The answer as a person would say it. */
+export function whySentence(found: WhyFindings): string {
+  const parts = [
+    `${nameOf(found.plan, found.feature.id)}: ${VERDICTS[found.answer]}.`,
+    evidence(found),
+    partRemark(found),
+    rivalRemark(found),
+    lookAt(found),
+  ];
+  return parts.filter((part) => part !== '').join(' ');
+}
+
+function evidence(found: WhyFindings): string {
+  const { accused, limit } = found;
+  if (limit === null || accused.peak === null) {
+    return (
+      `${placeOf(accused)} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. Say ` +
+      `which plant it is and its limit is known.`
+    );
+  }
+  if (found.bySun === 'does not') return `${weakness(found)}${better(found)}`;
+  const { when, sunCame } = accused;
+  const sun =
+    when === null
+      ? ''
+      : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ${inside(accused)} from ` +
+        `${when.from} to ${when.to}, ${sunCame ?? 'with nothing in its way'}; `;
+  return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.`;
+}
+
+function weakness(found: WhyFindings): string {
+  const { accused, limit, side } = found;
+  if (accused.peak !== null && limit !== null && accused.peak < limit - NEAR_LIMIT)
+    return `Even on a hot day ${surfaceOf(found, accused.peak)}.`;
+  if (side === 'all') return 'The sun burns from one side, and damage on all sides alike is not its mark.';
+  if (accused.when === null) return `The sun does not reach ${inside(accused)} while it is hot.`;
+  return `${placeOf(accused)}${accused.rank === null ? ' is not where it burns first' : ` ranks only ${ordinal(accused.rank)} of eight in scorch dose`}.`;
+}
+
+/** Where the sun would show instead. */
+function better({ accused, sides }: WhyFindings): string {
+  const first = sides.find(({ rank }) => rank === 1);
+  if (first === undefined || first === accused || first.when === null) return '';
+  return ` The sun would burn ${inside(first)} first, ${first.when.from} to ${first.when.to}.`;
+}
+
+function surfaceOf({ plan, feature, limit }: WhyFindings, peak: number): string {
+  const units = unitsOf(plan);
+  const fruit = rowOf(plan, feature)?.limitOf === 'fruit';
+  return (
+    `${fruit ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ${formatTemperature(peak, units)} ` +
+    `(± ${formatTemperatureDifference(NEAR_LIMIT, units)}), limit ${formatHeatLimit(limit ?? 0, units)}`
+  );
+}
+
+function partRemark({ plan, feature, part }: WhyFindings): string {
+  const known = rowOf(plan, feature)?.limitOf === 'fruit' ? 'fruit' : 'leaf';
+  if (part === 'pot')
+    return 'A plant that wilts whole in its pot has hot or dry roots: feel the pot’s sunny wall and the soil first.';
+  if (part === known || rowOf(plan, feature) === undefined) return '';
+  return (
+    `The limit is known for its ${known === 'leaf' ? 'leaves' : 'fruit'}, not for its ` +
+    `${part === 'leaf' ? 'leaves' : part}: the sun's side and hours hold all the same.`
+  );
+}
+
+function rivalRemark({ bySun, answer, rivals }: WhyFindings): string {
+  const noted = rivals.flatMap((rival) => (rival.noted === null ? [] : [rival.noted]));
+  const yes = rivals.filter((rival) => rival.yes);
+  if (yes.length === 0) return '';
+  const lowered = bySun === answer ? '' : ` By the sun alone: ${VERDICTS[bySun]}.`;
+  return `Also in question: ${yes.map((rival) => rival.lookAt).join(', ')}.${noted.length > 0 ? ` ${noted.join(' ')}` : ''}${lowered}`;
+}
+
+function lookAt({ answer, rivals }: WhyFindings): string {
+  const open = rivals.filter(({ yes }) => !yes).map((rival) => rival.lookAt);
+  if (answer === 'explains' || open.length === 0) return '';
+  return (
+    `${answer === 'does not' ? 'Look at' : 'Rule out'} ` +
+    `${open.slice(0, -1).join(', ')}${open.length > 1 ? ' and ' : ''}${open[open.length - 1]}.`
+  );
+}
+
+/**
+ * A side that gets nearly as much as the worst is told so: what is between them is less than the estimate is good for.
+ */
+function rankWords({ accused, sides }: WhyFindings): string {
+  const { rank, scorchDose } = accused;
+  if (rank === null) return '';
+  if (rank === 1) return '; no other side gets more';
+  const most = sides.find((side) => side.rank === 1)?.scorchDose ?? null;
+  return scorchDose !== null && most !== null && scorchDose >= NEAR_SHARE * most
+    ? '; no other side gets much more'
+    : `; it ranks ${ordinal(rank)} of its eight sides`;
+}
+
+function placeOf(point: RankedSide): string {
+  return point.side === null ? 'The bed' : `Its ${sideWords(point.side)}`;
+}
+
+function inside(point: RankedSide): string {
+  return point.side === null ? 'the bed' : `its ${sideWords(point.side)}`;
+}
+
+function ordinal(rank: number): string {
+  return `${rank}${['st', 'nd', 'rd'][rank - 1] ?? 'th'}`;
+}

@@ -1,0 +1,59 @@
+import { bedNine, bedPlaces } from '../../load/verdict/bed-load.ts';
+import { meanNine } from '../../load/light/nine.ts';
+import { plantPoints } from '../../load/verdict/plant-points.ts';
+import type { PlantFeature } from '../../load/verdict/planted.ts';
+import type { Nine, Outcome } from '../../load/types.ts';
+import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
+import type { Plan } from '../../plan/types.ts';
+import type { Period, SampleDay } from '../../sun/samples.ts';
+import type { Weather } from '../../sun/weather.ts';
+
+/** What a plant gets on one day where its light is judged: at its top, a bed in its mean. */
+export interface DayLight {
+  of(feature: PlantFeature): Nine;
+  /** Daily light with nothing in the way. [mol/m² a day] */
+  readonly open: number;
+  /** Energy on open level ground. [MJ/m² a day] */
+  readonly solar: number;
+  readonly day: SampleDay;
+}
+
+/**
+ * @param period of a single day
+ * @returns the day laid out, or why it cannot be: its month is missing from the climate
+ */
+export function dayLight(plan: Plan, period: Period, weather?: Weather): Outcome<DayLight> {
+  const yard = yardOf(plan, period, weather);
+  if (!yard.ok) return yard;
+  return {
+    ok: true,
+    value: { of: (feature) => lightAt(yard.value, feature), ...openOf(yard.value), day: yard.value.samples.days[0] },
+  };
+}
+
+/** The nine quantities of a plant, the mean of its points, or of a bed. */
+export function nineOfPlant(yard: Yard, feature: PlantFeature): Nine {
+  if (feature.kind === 'bed') return bedNine(yard, bedPlaces(yard.plan, feature));
+  const { points, own } = plantPoints(yard.plan, feature);
+  return meanNine(points.map(({ point }) => nineAt(yard, point, own)));
+}
+
+function lightAt(yard: Yard, feature: PlantFeature): Nine {
+  if (feature.kind === 'bed') return bedNine(yard, bedPlaces(yard.plan, feature));
+  const { points, own } = plantPoints(yard.plan, feature);
+  return nineAt(yard, points[0].point, own);
+}
+
+const MJ_PER_WATT_HOUR = 0.0036;
+const OVERCAST_PART = 1 / 3;
+
+function openOf({ samples, weights }: Yard): { open: number; solar: number } {
+  let open = weights.sky.reduce((sum, part) => sum + part.light, 0);
+  let solar = 0;
+  for (let k = 0; k < samples.count; k++) {
+    open += weights.channels.beamLight[k];
+    const sunny = samples.sunshine[k];
+    solar += (sunny + (1 - sunny) * OVERCAST_PART) * samples.global[k] * samples.hours[k] * MJ_PER_WATT_HOUR;
+  }
+  return { open, solar };
+}

@@ -1,0 +1,59 @@
+import { compassWord, namedInside } from '../../load/verdict/names.ts';
+import { upBearingOf } from '../../plan/defaults.ts';
+import { distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
+import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
+import { formatDistance, type Units } from '../../plan/units.ts';
+
+/** Nearer than this to an upright face, a spot is "beside" it. [m] */
+const BESIDE_WITHIN = 1.2;
+
+interface Near {
+  readonly id: string;
+  readonly upright: boolean;
+  /** A wall round a yard stands on more than one side of it. */
+  readonly bends: boolean;
+  /** From its face or trunk. [m] */
+  readonly metres: number;
+  readonly point: PlanPoint;
+}
+
+/**
+ * A spot by what stands there, inside a sentence: "beside the west wall and the south wall", "1.6 m south-east of the
+ * fig".
+ * @param except the plant that goes there
+ */
+export function spotWords(plan: Plan, at: PlanPoint, except: string, units: Units): string {
+  const near = plan.features
+    .flatMap((feature) => (feature.id === except ? [] : nearOf(feature, at)))
+    .toSorted((a, b) => a.metres - b.metres);
+  const toward = (a: PlanPoint, b: PlanPoint) =>
+    compassWord((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + upBearingOf(plan));
+  const beside = near.filter(({ upright, metres }) => upright && metres <= BESIDE_WITHIN).slice(0, 2);
+  if (beside.length > 0)
+    return `beside ${beside.map(({ id, bends, point }) => `${namedInside(plan, id)}${bends ? ` on the ${toward(at, point)}` : ''}`).join(' and ')}`;
+  const [nearest] = near;
+  if (!nearest) return 'on the open ground';
+  return `${formatDistance(nearest.metres, units)} ${toward(nearest.point, at)} of ${namedInside(plan, nearest.id)}`;
+}
+
+/** What a person would find a spot by, and its point nearest to it. */
+function nearOf(feature: Feature, at: PlanPoint): Near[] {
+  const { id, kind } = feature;
+  if (kind === 'tree' || kind === 'plant')
+    return [{ id, upright: false, bends: false, metres: distance(at, feature.at), point: feature.at }];
+  if (kind === 'wall' || kind === 'hedge' || kind === 'screen') {
+    const half = kind === 'screen' ? 0 : feature.thickness / 2;
+    return [{ ...nearestOf(feature.path, half, at), id, upright: true, bends: feature.path.length > 2 }];
+  }
+  if (kind !== 'building' && kind !== 'bed') return [];
+  const ring = openRing(feature.outline);
+  return [{ ...nearestOf([...ring, ring[0]], 0, at), id, upright: kind === 'building', bends: false }];
+}
+
+function nearestOf(path: readonly PlanPoint[], half: number, at: PlanPoint): Pick<Near, 'metres' | 'point'> {
+  const [point] = path
+    .slice(1)
+    .map((end, k) => nearestOnSegment(at, path[k], end))
+    .toSorted((a, b) => distance(at, a) - distance(at, b));
+  return { metres: Math.max(0, distance(at, point) - half), point };
+}

@@ -1,0 +1,152 @@
+/** The year's advice as dated work, each with a name that stays the same. */
+import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { daysAfter } from '../../../sun/calendar.ts';
+import type { ClayAdvice } from '../clay.ts';
+import type { FrostAdvice } from '../frost.ts';
+import { hardeningOf } from '../../place/hardening.ts';
+import { uncoverAdvice } from './cloth.ts';
+import type { Advice } from '../advice.ts';
+import type { ClothSeason, Newcomer, SeasonEvent } from './types.ts';
+import { dayWords, fewNames, listWords, namesInside, sentenceCase } from './words.ts';
+import type { PlantWater } from '../water.ts';
+
+export interface SeasonParts {
+  readonly cloth: readonly ClothSeason[];
+  readonly clay: ClayAdvice;
+  readonly water: readonly PlantWater[];
+  readonly frost: FrostAdvice;
+  readonly newcomers: readonly Newcomer[];
+}
+
+/** In the order of their first days. */
+export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
+  const year = plan.season.year;
+  const events = [
+    ...parts.newcomers.flatMap((newcomer) => hardening(plan, newcomer, year)),
+    ...parts.cloth.flatMap((cloth) => clothEvents(plan, cloth, year)),
+    ...clayEvents(plan, parts.clay, year),
+    ...frostEvents(plan, parts.frost, year),
+  ];
+  return events.toSorted((a, b) => a.from.localeCompare(b.from) || a.id.localeCompare(b.id));
+}
+
+/** None where the plant gets hardly more sun than before. */
+function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, year: number): SeasonEvent[] {
+  const steps = hardeningOf(from, to, since);
+  if (steps === null) return [];
+  const { days } = steps;
+  const name = namesInside(plan, [plant]);
+  const cloths = days.flatMap(({ cloth, date }, n) =>
+    date !== null && cloth !== days[n - 1]?.cloth
+      ? [`${cloth === 0 ? 'none' : `${cloth} %`} from ${dayWords(date)}`]
+      : [],
+  );
+  const was = fromKnown
+    ? `had ${from.toFixed(1)} h of sun a day where it stood`
+    : `is taken to have had ${from.toFixed(0)} h of sun a day before`;
+  return [
+    {
+      id: `harden-${plant}-${year}`,
+      kind: 'harden',
+      from: since,
+      to: daysAfter(since, days.length - 1),
+      features: [plant],
+      title: `Harden off ${name}`,
+      advice: [
+        {
+          basis: 'our estimate',
+          text:
+            `${sentenceCase(name)} ${was} and gets ${to.toFixed(1)} h on a clear hot day now: ` +
+            `${days[0].sunHours.toFixed(1)} h on the first day, the morning’s first, and about ` +
+            `${(days[1].sunHours - days[0].sunHours).toFixed(1)} h more each day, over ${days.length} days.`,
+        },
+        {
+          basis: 'common practice',
+          text: `Where it cannot be carried back, cloth over it all day instead: ${listWords(cloths)}.`,
+        },
+        ...steps.notes.slice(0, -1).map((text): Advice => ({ basis: 'common practice', text })),
+      ],
+    },
+  ];
+}
+
+function clothEvents(plan: Plan, cloth: ClothSeason, year: number): SeasonEvent[] {
+  if (cloth.up === null || cloth.down === null) return [];
+  const name = namesInside(plan, [cloth.canopy]);
+  const features = [cloth.canopy, ...cloth.plants];
+  return [
+    {
+      id: `cloth-up-${cloth.canopy}-${year}`,
+      kind: 'cloth-up',
+      from: cloth.up,
+      to: cloth.up,
+      title: `Cloth up${cloth.earlierUnknown ? ' at the latest' : ''}: ${name}`,
+      advice: cloth.advice,
+      features,
+    },
+    {
+      id: `cloth-down-${cloth.canopy}-${year}`,
+      kind: 'cloth-down',
+      from: cloth.down,
+      to: daysAfter(cloth.down, 10),
+      title: `Cloth down${cloth.laterUnknown ? ' at the earliest' : ''}, in steps: ${name}`,
+      advice: uncoverAdvice(plan, plan.climate.hotAir),
+      features,
+    },
+  ];
+}
+
+function clayEvents(plan: Plan, clay: ClayAdvice, year: number): SeasonEvent[] {
+  const plants = clay.plants.map(({ plant }) => plant);
+  const [how] = clay.advice.filter(({ basis }) => basis === 'extension practice');
+  return clay.coats.map((date, index): SeasonEvent => {
+    const which =
+      index === 0
+        ? 'First coat of clay'
+        : index === 1
+          ? 'Second coat of clay'
+          : 'Coat of clay again, where it has thinned';
+    const when: Advice = {
+      basis: 'extension practice',
+      text: 'On the next cool, still morning; mask and goggles on, nobody near until it is dry.',
+    };
+    return {
+      id: `clay-${index + 1}-${year}`,
+      kind: 'clay',
+      from: date,
+      to: date,
+      title: `${which}: ${fewNames(plan, plants)}`,
+      advice: how === undefined ? [when] : [when, how],
+      features: plants,
+    };
+  });
+}
+
+function frostEvents(plan: Plan, { window, plants, advice }: FrostAdvice, year: number): SeasonEvent[] {
+  const hurt = plants.filter(({ reached, annual }) => reached !== false && !annual).map(({ plant }) => plant);
+  if (window === null || hurt.length === 0) return [];
+  return [
+    {
+      id: `winter-cover-${year}`,
+      kind: 'winter-cover',
+      from: earlier(window.first, 14),
+      to: earlier(window.first, 14),
+      title: `Have the frost cover ready: ${fewNames(plan, hurt)}`,
+      advice,
+      features: hurt,
+    },
+    {
+      id: `frost-${year}`,
+      kind: 'frost',
+      from: window.first,
+      to: window.last,
+      title: 'Frosty nights: watch the forecast',
+      advice,
+      features: hurt,
+    },
+  ];
+}
+
+function earlier(date: CivilDate, days: number): CivilDate {
+  return daysAfter(date, -days);
+}

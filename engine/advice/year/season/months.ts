@@ -1,0 +1,64 @@
+/** A page for each month in which something is to be done. */
+import { namedInside } from '../../../load/verdict/names.ts';
+import type { Plan } from '../../../plan/types.ts';
+import { unitsOf } from '../../../plan/units.ts';
+import { monthOfDate, yearOf } from '../../../sun/calendar.ts';
+import { seasonMonths } from '../../../sun/season.ts';
+import { litresWords } from '../clay.ts';
+import type { Advice } from '../advice.ts';
+import type { MonthPage, SeasonEvent } from './types.ts';
+import { dayWords, daysFolded } from './words.ts';
+import type { PlantWater } from '../water.ts';
+
+export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: readonly PlantWater[]): MonthPage[] {
+  const summer = seasonMonths(plan);
+  const pages = new Map<string, { year: number; month: number; advice: Advice[] }>();
+  const page = (year: number, month: number) => {
+    const key = `${year}-${String(month).padStart(2, '0')}`;
+    const found = pages.get(key) ?? { year, month, advice: [] };
+    pages.set(key, found);
+    return found.advice;
+  };
+  for (const event of onceAMonth(events)) {
+    const advice = page(yearOf(event.from), monthOfDate(event.from));
+    advice.push({ basis: event.advice[0]?.basis ?? 'our estimate', text: `${event.days}: ${event.title}.` });
+    // What the steps of hardening are stands nowhere else.
+    if (event.kind === 'harden') advice.push(...event.advice);
+  }
+  for (const [index, { year, month }] of (summer.ok ? summer.value : []).entries()) {
+    const advice = page(year, month);
+    const drinks = waterSentence(plan, water, month);
+    if (drinks !== null) advice.push({ basis: 'our estimate', text: drinks });
+    if (index === 0)
+      advice.push({
+        basis: 'common practice',
+        text:
+          'Water early in the morning, mulch off the stem, feel the pots twice a day: a plant limp at six in ' +
+          'the morning is thirsty, at four in the afternoon perhaps only hot.',
+      });
+  }
+  return [...pages.entries()].toSorted(([a], [b]) => a.localeCompare(b)).map(([, value]) => value);
+}
+
+/** Work of one title in one month on one line: "About 6 and 24 July". */
+function onceAMonth(events: readonly SeasonEvent[]): (SeasonEvent & { readonly days: string })[] {
+  const alike = (a: SeasonEvent, b: SeasonEvent) => a.title === b.title && a.from.slice(0, 7) === b.from.slice(0, 7);
+  const first = events.filter((event, index) => events.findIndex((other) => alike(other, event)) === index);
+  return first.map((event) => ({
+    ...event,
+    days:
+      event.from === event.to
+        ? `About ${daysFolded(events.filter((other) => alike(other, event)).map(({ from }) => from))}`
+        : `${dayWords(event.from)} to ${dayWords(event.to)}`,
+  }));
+}
+
+/** What a mean day of the month takes, plant by plant. */
+function waterSentence(plan: Plan, water: readonly PlantWater[], month: number): string | null {
+  const units = unitsOf(plan);
+  const parts = water.flatMap(({ plant, days }) => {
+    const day = days.find((candidate) => candidate.month === month && !candidate.heatwave);
+    return day === undefined ? [] : [`${namedInside(plan, plant)} ${litresWords(day.now, units)}`];
+  });
+  return parts.length === 0 ? null : `Water a day: ${parts.join(', ')}.`;
+}

@@ -1,0 +1,86 @@
+/**
+ * The months around a season that the climate has figures for: cloth may be wanted before the season begins, and after.
+ */
+import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../../sun/calendar.ts';
+import { type Result, seasonDates, type SeasonMonth } from '../../../sun/season.ts';
+
+/** Months looked at beyond either end of the season. */
+const BEYOND = 3;
+
+/**
+ * The plan with a season of whole months, widened on both sides as far as the climate's months go, at most to eleven
+ * months.
+ */
+export function withWidenedSeason(plan: Plan): Result<Plan> {
+  const dates = seasonDates(plan);
+  if (!dates.ok) return dates;
+  const has = (month: number) => plan.climate.months.some((row) => row.month === month);
+  let first = monthOf(dates.value[0]);
+  let last = monthOf(dates.value[dates.value.length - 1]);
+  for (let k = 0; k < BEYOND && has(before(first).month) && spanned(first, last) < 11; k++) first = before(first);
+  for (let k = 0; k < BEYOND && has(after(last).month) && spanned(first, last) < 11; k++) last = after(last);
+  const to = daysAfter(firstOf(after(last)), -1);
+  return {
+    ok: true,
+    value: { ...plan, season: { ...plan.season, year: first.year, from: firstOf(first).slice(5), to: to.slice(5) } },
+  };
+}
+
+/**
+ * The season that a date belongs to, named by the year of its `from`: 18 January 2027 belongs to a season that began in
+ * December 2026.
+ */
+export function seasonYearOf(plan: Plan, date: CivilDate): number {
+  const { from, to } = plan.season;
+  return to < from && date.slice(5) < from ? yearOf(date) - 1 : yearOf(date);
+}
+
+/** A value known on some dates, linear between them, the first before them and the last after them. */
+export interface DatedValue {
+  readonly date: CivilDate;
+  readonly value: number;
+}
+
+/** First and last day between two dates on which a dated value reaches a limit; `null` where it never does. */
+export function stretchAbove(
+  values: readonly DatedValue[],
+  limit: number,
+  from: CivilDate,
+  to: CivilDate,
+): { first: CivilDate; last: CivilDate } | null {
+  const days = datesBetween(from, to);
+  const at = days.map(() => 0);
+  const place = (date: CivilDate) => days.indexOf(date);
+  days.forEach((_, day) => {
+    const next = values.findIndex(({ date }) => place(date) >= day);
+    if (next === 0) at[day] = values[0].value;
+    else if (next < 0) at[day] = values[values.length - 1]?.value ?? 0;
+    else {
+      const [a, b] = [values[next - 1], values[next]];
+      at[day] = a.value + ((b.value - a.value) * (day - place(a.date))) / (place(b.date) - place(a.date));
+    }
+  });
+  const first = at.findIndex((value) => value >= limit);
+  return first < 0 ? null : { first: days[first], last: days[at.findLastIndex((value) => value >= limit)] };
+}
+
+function monthOf(date: CivilDate): SeasonMonth {
+  return { month: monthOfDate(date), year: yearOf(date) };
+}
+
+function before({ month, year }: SeasonMonth): SeasonMonth {
+  return month === 1 ? { month: 12, year: year - 1 } : { month: month - 1, year };
+}
+
+function after({ month, year }: SeasonMonth): SeasonMonth {
+  return month === 12 ? { month: 1, year: year + 1 } : { month: month + 1, year };
+}
+
+function spanned(first: SeasonMonth, last: SeasonMonth): number {
+  return (last.year - first.year) * 12 + last.month - first.month + 1;
+}
+
+function firstOf({ month, year }: SeasonMonth): CivilDate {
+  return dateIn(year, `${String(month).padStart(2, '0')}-01`) ?? `${year}-01-01`;
+}

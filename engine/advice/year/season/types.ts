@@ -1,0 +1,90 @@
+/** What the year's advice looks like: sentences with their grounds, dated work, and a page a month. */
+import type { Caution } from '../../../frame/types.ts';
+import type { CivilDate, YearlySpan } from '../../../plan/types.ts';
+import type { Advice } from '../advice.ts';
+import type { ClayAdvice } from '../clay.ts';
+import type { FrostAdvice } from '../frost.ts';
+import type { PlantWater } from '../water.ts';
+
+/** Work or a time of the year with a name that stays the same from one run to the next. */
+export interface SeasonEvent {
+  /** Unique in the plan and the same whenever the same work is meant: the calendar's UID is made of it. */
+  readonly id: string;
+  readonly kind: 'cloth-up' | 'cloth-down' | 'harden' | 'clay' | 'water' | 'frost' | 'winter-cover' | 'check';
+  /** First and last day, both included. */
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly title: string;
+  readonly advice: readonly Advice[];
+  /** Ids of what it is about. */
+  readonly features: readonly string[];
+}
+
+/** Scorch dose of a month's heat day and daily light of its 21st, with the cloth and without. */
+export interface ClothMonth {
+  readonly date: CivilDate;
+  /** Summed over the plants it shelters. [K·h/day] */
+  readonly harmOpen: number;
+  readonly harmCovered: number;
+}
+
+/** A plant's light in the cloth's darkest month. [mol/m² a day] */
+export interface ClothLight {
+  readonly plant: string;
+  readonly open: number;
+  readonly covered: number;
+  readonly tooDark: boolean;
+}
+
+/** When one canopy's or screen's cloth should hang. */
+export interface ClothSeason {
+  readonly canopy: string;
+  /** Plants it spares harm on some month's heat day. */
+  readonly plants: readonly string[];
+  /** `null` where it spares nothing. */
+  readonly up: CivilDate | null;
+  readonly down: CivilDate | null;
+  /** The harm begins before, or goes on after, the months that the climate has figures for. */
+  readonly earlierUnknown: boolean;
+  readonly laterUnknown: boolean;
+  /** As the plan has it today; `null`: hangs all year. */
+  readonly drawn: YearlySpan | null;
+  readonly months: readonly ClothMonth[];
+  readonly light: readonly ClothLight[];
+  readonly advice: readonly Advice[];
+}
+
+/** What to do in one month. */
+export interface MonthPage {
+  readonly year: number;
+  /** 1 to 12 */
+  readonly month: number;
+  readonly advice: readonly Advice[];
+}
+
+/** `season --json`. */
+export interface SeasonResult {
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly cloth: readonly ClothSeason[];
+  readonly clay: ClayAdvice;
+  readonly water: readonly PlantWater[];
+  readonly frost: FrostAdvice;
+  readonly months: readonly MonthPage[];
+  readonly events: readonly SeasonEvent[];
+  readonly cautions: readonly Caution[];
+  /** Whether the dates hang on a climate that is a guess. */
+  readonly rough: boolean;
+  readonly notes: readonly string[];
+}
+
+/** A plant that has just come into more sun. */
+export interface Newcomer {
+  readonly plant: string;
+  readonly since: CivilDate;
+  /** Direct sun of a clear hot day where it was, and where it stands. [h] */
+  readonly from: number;
+  readonly to: number;
+  /** Whether last year's plan says where it was. */
+  readonly fromKnown: boolean;
+}

@@ -1,0 +1,137 @@
+/** What a hot day asks for: water the evening before, shade by the minute, work done before the heat. */
+import { clockOf, stretchOf } from '../../../load/verdict/clock.ts';
+import type { HeatDay } from '../../../load/leaf/heat-day.ts';
+import { compassWord } from '../../../load/verdict/names.ts';
+import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import type { Stretch } from '../../../load/types.ts';
+import { featureOf } from '../../../plan/edit/edit-feature.ts';
+import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { formatTemperature, type Units } from '../../../plan/units.ts';
+import { inYearlySpan } from '../../../plan/year-span.ts';
+import { sunTimes } from '../../../sun/sun-times.ts';
+import { litresWords } from '../clay.ts';
+import { namesInside } from '../season/words.ts';
+import type { TomorrowPlant, TomorrowTask } from './types.ts';
+
+/** Above this, work in the garden is for the early morning. Our choice. [°C] */
+export const HOT_WORK = 30;
+
+/** @param plants Worst first @param heat The day laid out */
+export function heatTasks(
+  plan: Plan,
+  plants: readonly TomorrowPlant[],
+  date: CivilDate,
+  heat: HeatDay,
+  units: Units,
+): TomorrowTask[] {
+  const hurt = plants.filter(({ verdict }) => verdict === 'will burn' || verdict === 'at risk');
+  const thirstyOnly = hurt.filter(({ verdict }) => verdict === 'at risk');
+  const isHotDay = heat.day.high >= HOT_WORK;
+  const { timeZone } = plan.site;
+  const { riseMs } = sunTimes(plan, date);
+  const dawn = riseMs === null ? '06:00' : clockOf(riseMs, timeZone);
+  const tasks: TomorrowTask[] = [];
+  if (hurt.length > 0) {
+    tasks.push({
+      at: 'the evening before',
+      plants: hurt.map(({ plant }) => plant),
+      advice: {
+        basis: 'extension practice',
+        source: 'UC ANR, avocado heat advisory 2016',
+        text: `Soak ${namesInside(
+          plan,
+          hurt.map(({ plant }) => plant),
+        )}: half as much again as on other days.`,
+      },
+    });
+    for (const cloth of plan.features) {
+      if (
+        (cloth.kind !== 'canopy' && cloth.kind !== 'screen') ||
+        cloth.up === undefined ||
+        inYearlySpan(cloth.up, date.slice(5))
+      )
+        continue;
+      tasks.push({
+        at: 'the evening before',
+        plants: [cloth.id],
+        advice: {
+          basis: 'our estimate',
+          text: `The plan has the cloth of ${namesInside(plan, [cloth.id])} down that day: hang it now, in calm air.`,
+        },
+      });
+    }
+  }
+  for (const { plant, water } of plants) {
+    const feature = featureOf(plan, plant);
+    if (feature?.kind !== 'plant' || feature.container !== true || water === null) continue;
+    tasks.push({
+      at: dawn,
+      plants: [plant],
+      advice: {
+        basis: 'our estimate',
+        text:
+          `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that ` +
+          `day${isHotDay ? ', so fill it and look again at midday' : ''}.`,
+      },
+    });
+  }
+  for (const each of hurt) {
+    if (each.when === null) continue;
+    tasks.push({
+      at: each.when.from,
+      plants: [each.plant],
+      advice: { basis: 'our estimate', text: shadeWords(plan, each, thirstyOnly.includes(each), units) },
+    });
+  }
+  const hot = hotHours(heat, timeZone);
+  if (hot !== null)
+    tasks.push({
+      at: hot.from,
+      plants: [],
+      advice: {
+        basis: 'our estimate',
+        text:
+          `The air is over ${formatTemperature(HOT_WORK, units)} from ${hot.from} to ${hot.to}: be done in ` +
+          `the garden before then, and do not spray.`,
+      },
+    });
+  return tasks;
+}
+
+/**
+ * Shade by that minute, from the side the sun comes from; water alone may do where only a thirsty leaf is at its limit.
+ */
+function shadeWords(
+  plan: Plan,
+  { plant, when, from, thirsty, watered, limit }: TomorrowPlant,
+  waterMayDo: boolean,
+  units: Units,
+): string {
+  const name = namesInside(plan, [plant]);
+  const [dry, wet, most] = [thirsty, watered, limit].map((celsius) => formatTemperature(celsius, units));
+  const side = typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' at its top' : '';
+  const feature = plantFeatures(plan).find(({ id }) => id === plant);
+  const fruit = feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';
+  const mobile = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
+  const how = mobile
+    ? `Have ${name} in the shade by now, or cloth over it`
+    : `Have cloth or an umbrella over ${name} by now`;
+  const what = `${how}, until ${when?.to ?? 'evening'}`;
+  const why = fruit
+    ? `the skin of its fruit reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
+    : waterMayDo
+      ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; well watered it gets by`
+      : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;
+  return `${what}: ${why}.`;
+}
+
+function hotHours({ samples }: HeatDay, timeZone: string): Stretch | null {
+  const first = samples.air.findIndex((air) => air >= HOT_WORK);
+  if (first < 0) return null;
+  return stretchOf(
+    samples,
+    first,
+    samples.air.findLastIndex((air) => air >= HOT_WORK),
+    timeZone,
+  );
+}

@@ -1,0 +1,131 @@
+/** One day's list from a typed forecast: what to do when, for whom, from the evening before on. */
+import { cautionsFor } from '../../../frame/work/cautions.ts';
+import { heatDayOf } from '../../../load/leaf/heat-day.ts';
+import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import type { Outcome } from '../../../load/types.ts';
+import { isCivilDate } from '../../../plan/check/reader.ts';
+import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { formatTemperature, type Units, unitsOf } from '../../../plan/units.ts';
+import { buildScene } from '../../../scene/build.ts';
+import { monthOfDate } from '../../../sun/calendar.ts';
+import { monthClimate } from '../../../sun/climate.ts';
+import { dateWords, sentenceCase } from '../season/words.ts';
+import { frostTasks } from './frost.ts';
+import { heatTasks, HOT_WORK } from './heat.ts';
+import { plantOfDay } from './plant.ts';
+import type { Forecast, Tomorrow, TomorrowPlant } from './types.ts';
+import { waterOf } from '../water.ts';
+
+/** Between a day's high and low where the climate has no figures for the month. Our choice. [K] */
+const USUAL_SWING = 15;
+/** Stands before every clock time. */
+const EVENING_BEFORE = -1;
+
+/** @returns the day's list, or what is wrong with the forecast or the plan */
+export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsOf(plan)): Outcome<Tomorrow> {
+  const { date, high, low = high - usualSwing(plan, date) } = forecast;
+  if (!isCivilDate(date)) return refuse('date', `"${date}" is no date: write it as 2026-07-20.`);
+  if (!(high >= -60 && high <= 60))
+    return refuse(
+      'high',
+      `The high must be a number between ${formatTemperature(-60, units)} and ${formatTemperature(60, units)}.`,
+    );
+  if (!(low >= -60 && low <= high))
+    return refuse('low', `The low must be at most the high of ${formatTemperature(high, units)}.`);
+  const forecastPlan = withForecast(plan, { date, high, low });
+  const scene = buildScene(forecastPlan);
+  const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: date.slice(5) });
+  if (!heat.ok) return heat;
+  const water = waterOf(forecastPlan);
+  if (!water.ok) return water;
+  const plants = plantFeatures(plan).flatMap((feature): TomorrowPlant[] => {
+    const row = rowOf(plan, feature);
+    return row === undefined ? [] : [plantOfDay(plan, scene, heat.value, feature, row, water.value)];
+  });
+  const worstFirst = plants.toSorted(
+    (a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || b.thirsty - b.limit - (a.thirsty - a.limit),
+  );
+  const frost = frostTasks(plan, low + (plan.climate.offset ?? 0), date, units);
+  const tasks = [...heatTasks(plan, worstFirst, date, heat.value, units), ...frost];
+  const frosty = frost.length > 0;
+  return {
+    ok: true,
+    value: {
+      date,
+      high,
+      low,
+      plants: worstFirst,
+      tasks: tasks.toSorted((a, b) => minuteOf(a.at) - minuteOf(b.at)),
+      cautions: cautionsFor(
+        [
+          ...(high >= HOT_WORK || !frosty ? (['heat', 'cloth'] as const) : []),
+          ...(frosty ? (['winter'] as const) : []),
+        ],
+        plan.cautions,
+      ),
+      notes: notesOf(plan, forecast, low, units),
+    },
+  };
+}
+
+const VERDICTS: readonly TomorrowPlant['verdict'][] = [
+  'will burn',
+  'at risk',
+  'fine once established',
+  'no shade needed',
+  'fine',
+];
+
+function refuse(what: string, message: string): Outcome<never> {
+  return { ok: false, problems: [{ pointer: `--${what}`, message, severity: 'error' }] };
+}
+
+function usualSwing(plan: Plan, date: CivilDate): number {
+  const usual = monthClimate(plan, monthOfDate(date));
+  return usual === null ? USUAL_SWING : usual.high - usual.low;
+}
+
+/** A season of that one day, clear, with the typed extremes in place of the month's. */
+function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan {
+  const monthDay = date.slice(5);
+  const month = Number(date.slice(5, 7));
+  const own = plan.climate.months.find((row) => row.month === month);
+  const row = { ...own, month, high, low, sunshine: 1, sunshineAfternoon: 1, spread: 0 };
+  const months = [...plan.climate.months.filter((each) => each.month !== month), row];
+  return {
+    ...plan,
+    season: { ...plan.season, year: Number(date.slice(0, 4)), from: monthDay, to: monthDay },
+    climate: { ...plan.climate, months, heatwaveHigh: high },
+  };
+}
+
+function minuteOf(at: string): number {
+  return at === 'the evening before' ? EVENING_BEFORE : Number(at.slice(0, 2)) * 60 + Number(at.slice(3, 5));
+}
+
+function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, units: Units): string[] {
+  const { offset = 0, months } = plan.climate;
+  return [
+    sentenceCase(
+      `for ${dateWords(date)}, taken as a clear day: cloud makes it milder. A leaf’s figure may be 4 K off.`.replace(
+        '4 K',
+        units === 'imperial' ? '7 °F' : '4 K',
+      ),
+    ),
+    ...(typed === undefined
+      ? [
+          `No low was given: ${formatTemperature(low, units)} is taken, as far below the high as on a usual day ` +
+            `of the month.`,
+        ]
+      : []),
+    ...(offset === 0
+      ? []
+      : [
+          `Your own thermometer’s offset is added: the air in this yard reaches ` +
+            `${formatTemperature(high + offset, units)}.`,
+        ]),
+    ...(months.some(({ month }) => month === Number(date.slice(5, 7)))
+      ? []
+      : ['The plan has no figures for that month: usual humidity and wind are taken.']),
+  ];
+}

@@ -1,0 +1,48 @@
+/** What one day's list is asked with, and what it says. */
+import type { Caution } from '../../../frame/types.ts';
+import type { PlantSide, Stretch, Verdict } from '../../../load/types.ts';
+import type { CivilDate } from '../../../plan/types.ts';
+import type { Advice } from '../advice.ts';
+
+export interface Forecast {
+  readonly date: CivilDate;
+  /** As the weather service gives them; the plan's own offset is added. [°C] */
+  readonly high: number;
+  /** Absent: as far below the high as in a mean day of the month. */
+  readonly low?: number;
+}
+
+/** How a plant stands that day, under a clear sky. */
+export interface TomorrowPlant {
+  readonly plant: string;
+  readonly verdict: Exclude<Verdict, 'too dark'>;
+  /** When its worst side is at or over the limit; `null` where it never is. */
+  readonly when: Stretch | null;
+  /** `null` for a bed, and where it never is. */
+  readonly from: PlantSide | null;
+  /** Warmest leaf at its worst side, and the limit. [°C] */
+  readonly watered: number;
+  readonly thirsty: number;
+  readonly limit: number;
+  /** [L] that day */
+  readonly water: number | null;
+}
+
+export interface TomorrowTask {
+  /** "HH:MM", or the evening before. */
+  readonly at: string | 'the evening before';
+  readonly plants: readonly string[];
+  readonly advice: Advice;
+}
+
+export interface Tomorrow {
+  readonly date: CivilDate;
+  readonly high: number;
+  readonly low: number;
+  /** Worst first. */
+  readonly plants: readonly TomorrowPlant[];
+  /** In the order of the day. */
+  readonly tasks: readonly TomorrowTask[];
+  readonly cautions: readonly Caution[];
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,97 @@
+/**
+ * Among equally cheap ways of cutting, the one that is least work to do: fewest different patterns, then the longest
+ * left-over.
+ */
+import { weightOf } from './patterns.ts';
+import type { Counts, Pattern, Sizes } from './patterns.ts';
+import type { Bound } from './relaxation.ts';
+
+/** One pattern and how many tubes are cut so. */
+export interface PatternUse {
+  readonly pattern: Pattern;
+  readonly times: number;
+}
+
+/** A matter of taste, so it is given only so many steps; the cost is never touched. */
+const STEPS = 8_000;
+
+/** Gathers equal patterns. */
+export function gathered(patterns: readonly Pattern[]): PatternUse[] {
+  const uses = new Map<string, { pattern: Pattern; times: number }>();
+  for (const pattern of patterns) {
+    const key = `${pattern.tube}:${pattern.counts.join(' ')}`;
+    const use = uses.get(key);
+    if (use) use.times += 1;
+    else uses.set(key, { pattern, times: 1 });
+  }
+  return [...uses.values()];
+}
+
+/** A way of cutting that costs no more than `uses` and has no more different patterns. */
+export function tidied(sizes: Sizes, demand: Counts, bound: Bound, uses: readonly PatternUse[]): readonly PatternUse[] {
+  const cost = uses.reduce((sum, use) => sum + use.times * sizes.costs[use.pattern.tube], 0);
+  let stepsLeft = STEPS;
+  for (let different = 1; different <= uses.length; different++) {
+    let best: { uses: readonly PatternUse[]; leftOver: number } | null =
+      different === uses.length ? { uses, leftOver: longestLeftOver(sizes, uses) } : null;
+    const left = [...demand];
+    const chosen: PatternUse[] = [];
+    const visit = (spent: number): void => {
+      if (spent + bound.of(left) > cost) return;
+      const first = left.findIndex((count) => count > 0);
+      if (first < 0) {
+        const leftOver = longestLeftOver(sizes, chosen);
+        if (best === null || leftOver > best.leftOver) best = { uses: [...chosen], leftOver };
+        return;
+      }
+      if (chosen.length === different) return;
+      for (let tube = 0; tube < sizes.holds.length; tube++) {
+        for (const pattern of exactPatterns(sizes, left, tube, first)) {
+          const most = Math.min(
+            ...pattern.counts.map((count, i) => (count > 0 ? Math.floor(left[i] / count) : Infinity)),
+          );
+          for (let times = most; times >= 1; times--) {
+            if (--stepsLeft < 0) return;
+            for (let i = 0; i < left.length; i++) left[i] -= times * pattern.counts[i];
+            chosen.push({ pattern, times });
+            visit(spent + times * sizes.costs[tube]);
+            chosen.pop();
+            for (let i = 0; i < left.length; i++) left[i] += times * pattern.counts[i];
+          }
+        }
+      }
+    };
+    visit(0);
+    if (best !== null) return (best as { uses: readonly PatternUse[] }).uses;
+    if (stepsLeft < 0) return uses;
+  }
+  return uses;
+}
+
+/** Every pattern with a piece of kind `first` and none longer, full or not, fullest first. */
+function exactPatterns(sizes: Sizes, left: Counts, tube: number, first: number): Pattern[] {
+  const found: { pattern: Pattern; weight: number }[] = [];
+  const taken = left.map(() => 0);
+  const visit = (kind: number, room: number): void => {
+    if (kind === left.length) {
+      const counts = [...taken];
+      found.push({ pattern: { tube, counts }, weight: weightOf(sizes, counts) });
+      return;
+    }
+    for (
+      let take = Math.min(left[kind], Math.floor(room / sizes.weights[kind]));
+      take >= (kind === first ? 1 : 0);
+      take--
+    ) {
+      taken[kind] = take;
+      visit(kind + 1, room - take * sizes.weights[kind]);
+    }
+    taken[kind] = 0;
+  };
+  visit(first, sizes.holds[tube]);
+  return found.sort((a, b) => b.weight - a.weight).map(({ pattern }) => pattern);
+}
+
+function longestLeftOver(sizes: Sizes, uses: readonly PatternUse[]): number {
+  return Math.max(0, ...uses.map(({ pattern }) => sizes.holds[pattern.tube] - weightOf(sizes, pattern.counts)));
+}

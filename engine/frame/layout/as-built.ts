@@ -1,0 +1,235 @@
+/** What was really built, measured, and put back into the plan. */
+import { distance } from '../../plan/geometry/shapes.ts';
+import { applyOption } from '../../plan/options.ts';
+import { formatCut, formatLength, unitsOf } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen } from '../../plan/types.ts';
+import { canopyFrame } from './canopy-frame.ts';
+import { briefOf, nameOf } from './model.ts';
+import { screenFrame } from './screen-frame.ts';
+import { settingOut } from './setting-out.ts';
+import type { AsBuiltField, SettingOut } from '../types.ts';
+
+/** Measured numbers by the id of the sheet's `asBuilt` field; a field left out was not measured. [m] */
+export type AsBuiltNumbers = Readonly<Record<string, number>>;
+
+/** A post measured farther than this from the best rectangle is told. [m] */
+const OUT_OF_SQUARE = 0.03;
+/** Lengths are kept to the millimetre, turns to the hundredth of a degree. */
+const PER_METRE = 1000;
+
+export type AsBuiltResult =
+  | { readonly ok: true; readonly plan: Plan; readonly changes: readonly string[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** What to measure when it stands: at each outer post the height of the cloth's frame and the two tape lengths. */
+export function asBuiltFields(thing: Canopy | Screen, placed: SettingOut): AsBuiltField[] {
+  return measuredPosts(thing, placed).flatMap((post) => [
+    {
+      id: `${post.id}-height`,
+      label: `${post.id}: height of the rail’s middle above the ground`,
+      planned: post.height,
+    },
+    ...(placed.fixed.length === 2
+      ? [
+          { id: `${post.id}-a`, label: `${post.id}: from A, level, to the post’s middle`, planned: post.fromA },
+          { id: `${post.id}-b`, label: `${post.id}: from B, level, to the post’s middle`, planned: post.fromB },
+        ]
+      : []),
+  ]);
+}
+
+/**
+ * The plan with a canopy or screen as it was really built, and what changed in sentences. Posts that were measured from
+ * A and
+ * B move; a canopy becomes the rectangle that fits its four corners best.
+ * @param optionId The option that adds it; absent: it stands in `features`.
+ */
+export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, optionId?: string): AsBuiltResult {
+  const option = plan.options?.find((candidate) => candidate.id === optionId);
+  const yard: Plan =
+    option === undefined ? plan : { ...plan, features: applyOption(plan.features, option, '/options', []) };
+  const thing = yard.features.find((feature) => feature.id === id);
+  if (thing === undefined || (thing.kind !== 'canopy' && thing.kind !== 'screen'))
+    return refused(`There is no canopy or screen "${id}" to put right.`);
+  const brief = briefOf(thing, yard);
+  if (!brief.ok) return brief;
+  const units = unitsOf(plan);
+  const model = thing.kind === 'canopy' ? canopyFrame(thing, brief.brief, 0, yard) : screenFrame(thing, brief.brief, 0);
+  const placed = settingOut(model, yard, units);
+  const fields = asBuiltFields(thing, placed);
+  const unknown = Object.keys(measured).find((key) => !fields.some((field) => field.id === key));
+  if (unknown !== undefined) return refused(`"${unknown}" is not a field of the as-built form of ${nameOf(thing)}.`);
+  const bad = fields.find(
+    (field) => measured[field.id] !== undefined && !(measured[field.id] > 0 && measured[field.id] < 1000),
+  );
+  if (bad !== undefined) return refused(`${bad.label}: a length above 0 is wanted.`);
+
+  const posts = measuredPosts(thing, placed);
+  const found: PlanPoint[] = [];
+  for (const post of posts) {
+    const at = measuredPlace(placed, post.at, measured[`${post.id}-a`], measured[`${post.id}-b`]);
+    if (at === null)
+      return refused(
+        `${post.id}: ${formatLength(measured[`${post.id}-a`], units)} from A and ` +
+          `${formatLength(measured[`${post.id}-b`], units)} from B do not meet. Measure them again.`,
+      );
+    found.push(at);
+  }
+  const heights = posts.map((post) => measured[`${post.id}-height`] ?? post.height);
+  const placesMeasured = posts.some(
+    (post) => measured[`${post.id}-a`] !== undefined && measured[`${post.id}-b`] !== undefined,
+  );
+  const { feature, remarks } =
+    thing.kind === 'canopy'
+      ? canopyAsBuilt(thing, placesMeasured ? found : null, heights, units)
+      : screenAsBuilt(thing, placesMeasured ? found : null, heights);
+  const replace = (features: readonly Feature[]): Feature[] =>
+    features.map((candidate) => (candidate.id === id ? feature : candidate));
+  const changed: Plan =
+    option !== undefined && (option.adds ?? []).some((added) => added.id === id)
+      ? {
+          ...plan,
+          options: plan.options?.map((candidate) =>
+            candidate === option ? { ...option, adds: replace(option.adds ?? []) } : candidate,
+          ),
+        }
+      : { ...plan, features: replace(plan.features) };
+  return { ok: true, plan: changed, changes: [...changesOf(thing, feature, units), ...remarks] };
+}
+
+/** A canopy's four corners (back left, back right, front left, front right), or every post of a screen. */
+function measuredPosts(thing: Canopy | Screen, placed: SettingOut): SettingOut['posts'] {
+  if (thing.kind === 'screen') return placed.posts;
+  const ids = placed.diagonals.flatMap(({ from, to }) => [from, to]);
+  return placed.posts.filter((post) => ids.includes(post.id));
+}
+
+/**
+ * The crossing of the two circles that lies nearer to where the post was planned; the plan's place when not measured.
+ */
+function measuredPlace(
+  placed: SettingOut,
+  planned: PlanPoint,
+  fromA: number | undefined,
+  fromB: number | undefined,
+): PlanPoint | null {
+  if (fromA === undefined || fromB === undefined) return planned;
+  const [a, b] = placed.fixed.map((point) => point.at);
+  const base = distance(a, b);
+  const along = (fromA ** 2 - fromB ** 2 + base ** 2) / (2 * base);
+  const squared = fromA ** 2 - along ** 2;
+  // A post on the line itself may be measured a hair short.
+  if (squared < -(0.02 ** 2) - 0.02 * fromA) return null;
+  const aside = Math.sqrt(Math.max(0, squared));
+  const [ux, uy] = [(b[0] - a[0]) / base, (b[1] - a[1]) / base];
+  const places = [1, -1].map((sign): PlanPoint => [
+    a[0] + along * ux - sign * aside * uy,
+    a[1] + along * uy + sign * aside * ux,
+  ]);
+  return distance(places[0], planned) <= distance(places[1], planned) ? places[0] : places[1];
+}
+
+function canopyAsBuilt(
+  canopy: Canopy,
+  found: readonly PlanPoint[] | null,
+  heights: readonly number[],
+  units: Units,
+): { feature: Canopy; remarks: string[] } {
+  const height = rounded((heights[0] + heights[1]) / 2);
+  const rise = rounded((heights[2] + heights[3]) / 2 - (heights[0] + heights[1]) / 2);
+  const level: Canopy = { ...canopy, height, ...(canopy.rise === undefined && rise === 0 ? {} : { rise }) };
+  if (found === null) return { feature: level, remarks: [] };
+  const [backLeft, backRight, frontLeft, frontRight] = found;
+  const middle = (...points: PlanPoint[]): PlanPoint => [mean(points.map(([x]) => x)), mean(points.map(([, y]) => y))];
+  const center = middle(backLeft, backRight, frontLeft, frontRight);
+  const forward = minus(middle(frontLeft, frontRight), middle(backLeft, backRight));
+  const right = minus(middle(backRight, frontRight), middle(backLeft, frontLeft));
+  // Best direction of both pairs of sides together: the forward side turned back by 90° onto the right one.
+  const turnRad = Math.atan2(forward[0] - right[1], forward[1] + right[0]);
+  const [f, r] = [[Math.sin(turnRad), Math.cos(turnRad)] as const, [Math.cos(turnRad), -Math.sin(turnRad)] as const];
+  const length = forward[0] * f[0] + forward[1] * f[1];
+  const width = right[0] * r[0] + right[1] * r[1];
+  const corners = (
+    [
+      [-1, -1, backLeft],
+      [1, -1, backRight],
+      [-1, 1, frontLeft],
+      [1, 1, frontRight],
+    ] as const
+  ).map(([across, along, corner]) =>
+    distance(corner, [
+      center[0] + (across * width * r[0]) / 2 + (along * length * f[0]) / 2,
+      center[1] + (across * width * r[1]) / 2 + (along * length * f[1]) / 2,
+    ]),
+  );
+  const worst = Math.max(...corners);
+  const remarks =
+    worst > OUT_OF_SQUARE
+      ? [
+          `The posts are up to ${formatCut(worst, units)} off a true rectangle; the plan keeps the rectangle ` +
+            `that fits best.`,
+        ]
+      : [];
+  const turn = (Math.round(((turnRad * 180) / Math.PI + 360) * 100) / 100) % 360;
+  const placed: Canopy = {
+    ...level,
+    center: [rounded(center[0]), rounded(center[1])],
+    length: rounded(length),
+    width: rounded(width),
+  };
+  return { feature: { ...placed, ...(canopy.turn === undefined && turn === 0 ? {} : { turn }) }, remarks };
+}
+
+function screenAsBuilt(
+  screen: Screen,
+  found: readonly PlanPoint[] | null,
+  heights: readonly number[],
+): { feature: Screen; remarks: string[] } {
+  const height = rounded(mean(heights));
+  if (found === null) return { feature: { ...screen, height }, remarks: [] };
+  const closes = screen.path.length > 3 && distance(screen.path[0], screen.path[screen.path.length - 1]) === 0;
+  const path = [...found, ...(closes ? [found[0]] : [])].map(([x, y]): PlanPoint => [rounded(x), rounded(y)]);
+  return { feature: { ...screen, path, height }, remarks: [] };
+}
+
+function changesOf(before: Canopy | Screen, after: Canopy | Screen, units: Units): string[] {
+  const changes: string[] = [];
+  const tell = (what: string, from: number, to: number): void => {
+    if (Math.abs(to - from) >= 0.5 / PER_METRE)
+      changes.push(`${what} ${formatCut(from, units)} → ${formatCut(to, units)}`);
+  };
+  tell('height', before.height, after.height);
+  if (before.kind === 'canopy' && after.kind === 'canopy') {
+    tell('length', before.length, after.length);
+    tell('width', before.width, after.width);
+    tell('rise', before.rise ?? 0, after.rise ?? 0);
+    const moved = distance(before.center, after.center);
+    if (moved >= 0.5 / PER_METRE) changes.push(`its middle moves by ${formatCut(moved, units)}`);
+    const turned = (((((after.turn ?? 0) - (before.turn ?? 0)) % 360) + 540) % 360) - 180;
+    if (Math.abs(turned) >= 0.01) changes.push(`turned by ${turned.toFixed(2)}°`);
+  }
+  if (before.kind === 'screen' && after.kind === 'screen') {
+    const [a, b] = [after.path[0], after.path[after.path.length - 1]];
+    const moved = Math.max(distance(before.path[0], a), distance(before.path[before.path.length - 1], b));
+    if (moved >= 0.5 / PER_METRE) changes.push(`an end moves by ${formatCut(moved, units)}`);
+  }
+  return changes.length > 0 ? changes : ['It stands as planned.'];
+}
+
+function refused(message: string): AsBuiltResult {
+  return { ok: false, problems: [{ pointer: '/features', message, severity: 'error' }] };
+}
+
+function rounded(metres: number): number {
+  const value = Math.round(metres * PER_METRE) / PER_METRE;
+  return value === 0 ? 0 : value;
+}
+
+function mean(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}
+
+function minus(a: PlanPoint, b: PlanPoint): PlanPoint {
+  return [a[0] - b[0], a[1] - b[1]];
+}

@@ -1,0 +1,41 @@
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { Drop } from '../../plan/types.ts';
+
+/** A brace runs at 45° from the post to the rail, this far along each at most. [m] */
+const BRACE_LEG = 0.8;
+
+/** Two braces in each of the two upright faces that stand along the push of a drop, or in all four. */
+export function bracesFor(
+  drops: readonly Drop[],
+  everywhere: boolean,
+  across: number,
+  along: number,
+  bayAcross: number,
+  bayAlong: number,
+  top: (i: number, j: number) => SpacePoint,
+): [SpacePoint, SpacePoint][] {
+  const braces: [SpacePoint, SpacePoint][] = [];
+  const brace = (i: number, j: number, dx: number, dy: number, bay: number): void => {
+    const [x, y, z] = top(i, j);
+    const leg = Math.min(BRACE_LEG, bay / 3, z / 3);
+    const share = leg / bay;
+    const next = top(i + dx, j + dy);
+    braces.push([
+      [x, y, z - leg],
+      [x + dx * leg, y + dy * leg, z + (next[2] - z) * share],
+    ]);
+  };
+  if (everywhere || drops.some((drop) => drop.side === 'left' || drop.side === 'right')) {
+    for (const j of [0, along]) {
+      brace(0, j, 1, 0, bayAcross);
+      brace(across, j, -1, 0, bayAcross);
+    }
+  }
+  if (everywhere || drops.some((drop) => drop.side === 'front' || drop.side === 'back')) {
+    for (const i of [0, across]) {
+      brace(i, 0, 0, 1, bayAlong);
+      brace(i, along, 0, -1, bayAlong);
+    }
+  }
+  return braces;
+}

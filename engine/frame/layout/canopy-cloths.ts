@@ -1,0 +1,62 @@
+/** The cloths of a canopy, where each hangs, and how the wind strikes those that stand. */
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { DEFAULTS } from '../../plan/defaults.ts';
+import type { Canopy, Drop } from '../../plan/types.ts';
+import type { FrameCloth, StandingCloth } from './model.ts';
+
+/** @param ids Of the corner posts: back left, back right, front left, front right. */
+export function clothsOf(
+  canopy: Canopy,
+  slope: number,
+  backLeft: SpacePoint,
+  backRight: SpacePoint,
+  frontRight: SpacePoint,
+  frontLeft: SpacePoint,
+  ids: readonly string[],
+): FrameCloth[] {
+  const edges = {
+    back: [backLeft, backRight],
+    right: [backRight, frontRight],
+    front: [frontRight, frontLeft],
+    left: [frontLeft, backLeft],
+  } as const;
+  const between = {
+    back: [ids[0], ids[1]],
+    right: [ids[1], ids[3]],
+    front: [ids[2], ids[3]],
+    left: [ids[0], ids[2]],
+  } as const;
+  const roof: FrameCloth = {
+    where: 'roof',
+    opening: [slope, canopy.width],
+    density: canopy.measuredDensity ?? canopy.density,
+    corners: [backLeft, backRight, frontRight, frontLeft],
+    between: null,
+  };
+  const drops = (canopy.drops ?? []).map((drop): FrameCloth => {
+    const [a, b] = edges[drop.side];
+    const under = ([x, y, z]: SpacePoint): SpacePoint => [x, y, z - drop.depth];
+    return {
+      where: `drop ${drop.side}`,
+      opening: [Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]), drop.depth],
+      density: drop.density,
+      corners: [a, b, under(b), under(a)],
+      between: between[drop.side],
+    };
+  });
+  return [roof, ...drops];
+}
+
+export function standingOf(drop: Drop, canopy: Canopy, across: number, along: number): StandingCloth {
+  const rise = canopy.rise ?? DEFAULTS.rise;
+  const sideways = drop.side === 'left' || drop.side === 'right';
+  const edgeHeight = canopy.height + (sideways ? rise / 2 : drop.side === 'front' ? rise : 0);
+  return {
+    where: `drop ${drop.side}`,
+    area: (sideways ? canopy.length : canopy.width) * drop.depth,
+    density: drop.density,
+    height: edgeHeight - drop.depth / 2,
+    base: sideways ? canopy.width : canopy.length,
+    posts: sideways ? along + 1 : across + 1,
+  };
+}

@@ -1,0 +1,84 @@
+/** Joints by kind and count, and the check that no tube end is left over. */
+import type { FrameJoint, FrameModel } from './model.ts';
+import type { Fitting, JointKind, Piece, SocketCheck } from '../types.ts';
+
+/**
+ * Tube ends that each kind of joint takes. A clamp slides on a tube that runs through it and takes the end of another.
+ */
+const SOCKETS: Readonly<Record<JointKind, number>> = {
+  '2-way corner': 2,
+  '3-way corner': 3,
+  '3-way tee': 3,
+  '4-way': 4,
+  '5-way': 5,
+  'flat 4-way cross': 4,
+  'side clamp': 1,
+  'brace clamp': 1,
+  foot: 1,
+};
+
+const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
+  '2-way corner': 'one rail and one post',
+  '3-way corner': 'two rails and one post',
+  '3-way tee': 'two rails in line and a post between them',
+  '4-way': 'three rails (two in line) and a post',
+  '5-way': 'four rails crossing over a post',
+  'flat 4-way cross': 'four rails crossing in one plane, no post',
+  'side clamp': 'closes round a post anywhere and takes the end of a rail',
+  'brace clamp': 'closes round a tube anywhere and takes the end of a brace at an angle',
+  foot: 'plate with one socket',
+};
+
+/** What joints of a kind do, in words for the shop. */
+export function jointWords({ kind }: Pick<Fitting, 'kind'>): string {
+  const [plain, adjustable] = kind.split(', ');
+  return `${JOINT_WORDS[plain as JointKind]}${adjustable === undefined ? '' : ', at an angle'}`;
+}
+
+export function socketsOf(kind: JointKind): number {
+  return SOCKETS[kind];
+}
+
+/** The name of a joint with what must be said when it is bought. */
+export function jointName(joint: Pick<FrameJoint, 'kind' | 'adjustable'>): string {
+  return joint.adjustable ? `${joint.kind}, adjustable` : joint.kind;
+}
+
+/** In the order of the list of kinds, square ones before adjustable ones. */
+export function fittingsOf(joints: readonly FrameJoint[]): Fitting[] {
+  const fittings: Fitting[] = [];
+  for (const kind of Object.keys(SOCKETS) as JointKind[]) {
+    for (const adjustable of [false, true]) {
+      const count = joints.filter((joint) => joint.kind === kind && joint.adjustable === adjustable).length;
+      if (count > 0) fittings.push({ kind: jointName({ kind, adjustable }), count, socketsEach: SOCKETS[kind] });
+    }
+  }
+  return fittings;
+}
+
+/** Σ sockets + ends in the ground = 2 × tubes. */
+export function checkSockets(model: FrameModel): SocketCheck {
+  const tubes = model.tubes.length;
+  const sockets = model.joints.reduce((sum, joint) => sum + SOCKETS[joint.kind], 0);
+  return { tubes, sockets, inGround: model.inGround, holds: sockets + model.inGround === 2 * tubes };
+}
+
+/** Tubes by part and length, to 0.1 mm, in the order they were laid out. */
+export function piecesOf(model: FrameModel): Piece[] {
+  const pieces = new Map<string, { part: string; length: number; count: number }>();
+  for (const tube of model.tubes) {
+    const length = tenthsOf(tube.length) / TENTHS_PER_METRE;
+    const key = `${tube.part} ${length}`;
+    const piece = pieces.get(key);
+    if (piece) piece.count += 1;
+    else pieces.set(key, { part: tube.part, length, count: 1 });
+  }
+  return [...pieces.values()];
+}
+
+/** Tubes are cut in whole tenths of a millimetre: floating point breaks the fits that are exact. */
+export const TENTHS_PER_METRE = 10_000;
+
+export function tenthsOf(metres: number): number {
+  return Math.round(metres * TENTHS_PER_METRE);
+}

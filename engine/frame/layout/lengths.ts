@@ -1,0 +1,52 @@
+/** Lengths, forces and stresses as a builder reads them, beside `formatCut` for what is cut. */
+import { formatCut, formatLength, formatMass } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { GRAVITY } from '../strength/wind.ts';
+
+const INCH = 0.0254;
+const PSI_PER_MPA = 145.0377;
+
+/** A length to set out by: to the centimetre, or the sixteenth of an inch. @param metres [m] */
+export function formatTape(metres: number, units: Units): string {
+  return units === 'metric' ? formatLength(metres, units) : formatCut(metres, units);
+}
+
+/** A tube's diameter and wall, as shops list them: `29.5 mm`, `1.163 in`. @param metres [m] */
+export function formatThin(metres: number, units: Units): string {
+  return units === 'metric' ? `${(metres * 1000).toFixed(1)} mm` : `${(metres / INCH).toFixed(3)} in`;
+}
+
+/**
+ * What a saw takes, or a rail sags: to the millimetre or the sixteenth of an inch, what is smaller than one in words.
+ * @param metres [m]
+ */
+export function formatSlight(metres: number, units: Units): string {
+  if (units === 'metric')
+    return metres >= 0.0095 ? formatCut(metres, units) : `${Number((metres * 1000).toFixed(1))} mm`;
+  return metres < INCH / 32 ? 'less than 1/16 in' : formatCut(metres, units);
+}
+
+/** A round measure that nobody holds to the millimetre: `50 mm`, `about 2 in`. @param metres [m] */
+export function formatAbout(metres: number, units: Units): string {
+  return units === 'metric' ? formatCut(metres, units) : `about ${Math.round(metres / INCH)} in`;
+}
+
+/** A volume to dig or to mix. @param cubicMetres [m³] */
+export function formatVolume(cubicMetres: number, units: Units): string {
+  return units === 'metric'
+    ? `${Math.round(cubicMetres * 1000)} litres`
+    : `${(cubicMetres / 0.3048 ** 3).toFixed(1)} ft³`;
+}
+
+/** A force with what weighs as much: `828 N (84 kg)`, `186 lb`. @param newtons [N] */
+export function formatForce(newtons: number, units: Units): string {
+  const weight = formatMass(newtons / GRAVITY, units);
+  return units === 'metric' ? `${Math.round(newtons)} N (${weight})` : weight;
+}
+
+/** A bending stress: `165 MPa`, `23,900 psi`. @param megapascals [MPa] */
+export function formatStress(megapascals: number, units: Units): string {
+  if (units === 'metric') return `${megapascals.toFixed(0)} MPa`;
+  const hundreds = Math.round((megapascals * PSI_PER_MPA) / 100) * 100;
+  return `${String(hundreds).replace(/\B(?=(\d{3})+$)/g, ',')} psi`;
+}

@@ -1,0 +1,141 @@
+/**
+ * What stands near a frame: walls that catch the wind under it, faces too close to work at, things where posts would
+ * stand.
+ */
+import {
+  canopyCorners,
+  cleanPath,
+  distance,
+  distanceToPath,
+  openRing,
+  pointInRing,
+} from '../../plan/geometry/shapes.ts';
+import type { Building, Canopy, Feature, Hedge, Plan, PlanPoint, Screen, Wall } from '../../plan/types.ts';
+
+/** A wall counts as blocking the wind when it reaches this share of the roof's height. */
+const BLOCKING_SHARE = 0.5;
+/** Hands and eaves drip need this much between a frame and a wall. [m] */
+export const HAND_BREADTH = 0.1;
+/** Footings keep this far from a wall that is not yours. [m] */
+export const FOOTING_CLEARANCE = 0.3;
+
+/** Tree trunks: radius over height, as everywhere in the plan. */
+const TRUNK = 0.03;
+
+type Upright = Wall | Hedge | Building;
+
+export interface Neighbour {
+  readonly name: string;
+  readonly kind: Upright['kind'];
+  readonly height: number;
+  /** From the nearest point of the footprint to its face. [m] */
+  readonly gap: number;
+}
+
+/** The ring under a canopy, or a screen's path. */
+export function footprintOf(thing: Canopy | Screen): PlanPoint[] {
+  return thing.kind === 'canopy' ? canopyCorners(thing).map(([x, y]) => [x, y]) : cleanPath(thing.path);
+}
+
+/**
+ * Walls, hedges and buildings within `reach` of a footprint (a ring, or a path of two points or more), nearest first.
+ */
+export function neighboursOf(plan: Plan, footprint: readonly PlanPoint[], reach: number): Neighbour[] {
+  return plan.features
+    .filter(
+      (feature): feature is Upright =>
+        feature.kind === 'wall' || feature.kind === 'hedge' || feature.kind === 'building',
+    )
+    .map((feature) => ({
+      name: nameOf(feature),
+      kind: feature.kind,
+      height: feature.height,
+      gap: gapTo(feature, footprint),
+    }))
+    .filter((neighbour) => neighbour.gap <= reach)
+    .toSorted((a, b) => a.gap - b.gap);
+}
+
+/**
+ * What would keep the wind from passing freely below a roof, in words: walls within one roof height, and a crown or
+ * hedge right under it.
+ */
+export function blockersBelow(plan: Plan, footprint: readonly PlanPoint[], roofHeight: number): string[] {
+  const walls = neighboursOf(plan, footprint, roofHeight)
+    .filter((neighbour) => neighbour.height >= BLOCKING_SHARE * roofHeight)
+    .map((neighbour) => neighbour.name);
+  const crowns = plan.features.filter((feature) => fillsUnder(feature, footprint, roofHeight)).map(nameOf);
+  return [...walls, ...crowns];
+}
+
+/** Face of the nearest thing that stands within reach of a post. */
+export function nearestFace(plan: Plan, at: PlanPoint): Neighbour | undefined {
+  return neighboursOf(plan, [at, at], FOOTING_CLEARANCE)[0];
+}
+
+/** What keeps a post from standing at a point: a no-post area, a trunk, a plant's foot. */
+export function whatStandsAt(plan: Plan, point: PlanPoint): string | undefined {
+  const found = plan.features.find((feature) => occupies(feature, point));
+  return found === undefined ? undefined : nameOf(found);
+}
+
+function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
+  switch (feature.kind) {
+    case 'keepout':
+      return feature.blocks.includes('posts') && pointInRing([x, y], feature.outline);
+    case 'bed':
+    case 'building':
+      return pointInRing([x, y], feature.outline);
+    case 'tree':
+      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.15, TRUNK * feature.height);
+    case 'plant':
+      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, (feature.pot?.width ?? 0) / 2);
+    default:
+      return false;
+  }
+}
+
+function gapTo(feature: Upright, footprint: readonly PlanPoint[]): number {
+  const path = feature.kind === 'building' ? closed(openRing(feature.outline)) : feature.path;
+  const half = feature.kind === 'building' ? 0 : feature.thickness / 2;
+  if (feature.kind === 'building' && footprint.some((point) => pointInRing(point, feature.outline))) return 0;
+  let least = Infinity;
+  const ring = footprint.length > 2 ? closed(footprint) : footprint;
+  for (const point of footprint) least = Math.min(least, distanceToPath(point, path));
+  for (const point of path)
+    least = Math.min(least, footprint.length > 2 && pointInRing(point, footprint) ? 0 : distanceToPath(point, ring));
+  if (pathsCross(ring, path)) least = 0;
+  return Math.max(0, least - half);
+}
+
+/** A tree or shrub of which the crown fills half of the roof's width close under it. */
+function fillsUnder(feature: Feature, footprint: readonly PlanPoint[], roofHeight: number): boolean {
+  if (footprint.length < 3 || (feature.kind !== 'tree' && feature.kind !== 'plant')) return false;
+  const width = feature.kind === 'tree' ? feature.crownWidth : feature.spread;
+  const narrow = Math.min(distance(footprint[0], footprint[1]), distance(footprint[1], footprint[2]));
+  return pointInRing(feature.at, footprint) && feature.height >= 0.8 * roofHeight && width >= narrow / 2;
+}
+
+/** Whether two paths cross anywhere. */
+export function pathsCross(a: readonly PlanPoint[], b: readonly PlanPoint[]): boolean {
+  for (let i = 1; i < a.length; i++)
+    for (let j = 1; j < b.length; j++) if (segmentsCross(a[i - 1], a[i], b[j - 1], b[j])) return true;
+  return false;
+}
+
+function segmentsCross(a: PlanPoint, b: PlanPoint, c: PlanPoint, d: PlanPoint): boolean {
+  return sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0;
+}
+
+/** Positive where a point lies to the left of the line from a to b. */
+export function sideOf(a: PlanPoint, b: PlanPoint, point: PlanPoint): number {
+  return (b[0] - a[0]) * (point[1] - a[1]) - (b[1] - a[1]) * (point[0] - a[0]);
+}
+
+function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {
+  return [...ring, ring[0]];
+}
+
+function nameOf(feature: Feature): string {
+  return feature.name ?? `the ${feature.kind} "${feature.id}"`;
+}

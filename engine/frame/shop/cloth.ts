@@ -1,0 +1,213 @@
+/** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
+import type { StockCloth } from '../../plan/types.ts';
+import { formatArea, formatCut, formatTemperatureDifference } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { formatAbout } from '../layout/lengths.ts';
+import type { FrameCloth, FrameModel } from '../layout/model.ts';
+import type { ClothPiece, ClothPlan, FrostCloth } from '../types.ts';
+import { holesFactor, tautPull, upliftCoefficient, windPressure } from '../strength/wind.ts';
+
+/**
+ * Cloth on elastic ties is made this much smaller than its frame on each side, so that the ties pull: 50 to 100 mm
+ * (from memory). [m]
+ */
+const GAP = 0.05;
+/** A ready-made panel may leave this gap on each side. [m] */
+const PANEL_GAP = { least: 0.02, most: 0.15 } as const;
+/** One tie every two feet, and at every corner and post (from memory). [m] */
+export const TIE_SPACING = 0.6096;
+/** Folded over at every edge, and overlapped at every seam. [m] */
+const HEM = 0.05;
+const LAP = 0.15;
+/** A row of the stock list at least this long is a roll. [m] */
+const ROLL_FROM = 20;
+/** Dry; wet it weighs twice as much (this project's own figure, between 0.06 and 0.2 for such cloth). [kg/m²] */
+export const CLOTH_MASS = 0.15;
+/** Sag of a taut cloth over its span when its pull on the rails is worked out. */
+const TAUT_SAG_SHARE = 0.05;
+/** Frost cloth lies on the ground this far all round, a weight at every `FROST_WEIGHT_SPACING`. [m] */
+const FROST_SKIRT = 0.3;
+const FROST_WEIGHT_SPACING = 1;
+
+/** Tie points along the sides of a closed edge, corners shared: Σ ⌈side/spacing⌉. */
+export function tiePoints(sides: readonly number[], spacing: number): number {
+  return sides.reduce((sum, side) => sum + Math.ceil(side / spacing - 1e-9), 0);
+}
+
+/** Strips of a roll that make up a width: ⌈(W + 2·hem − lap)/(roll − lap)⌉. [m] */
+export function stripsOf(width: number, roll: number, hem: number, lap: number): number {
+  return Math.max(1, Math.ceil((width + 2 * hem - lap) / (roll - lap) - 1e-9));
+}
+
+/** Of a square metre of frost cloth; `null` where no price is known. */
+export interface FrostPrice {
+  readonly price: number | null;
+  readonly currency: string;
+}
+
+/** @param gust Gust at which the pull of the taut cloth is shown. [m/s] */
+export function clothPlanOf(
+  model: FrameModel,
+  stock: readonly StockCloth[],
+  gust: number,
+  frostPrice: FrostPrice,
+  units: Units,
+): ClothPlan {
+  const pieces = model.cloths.map((cloth) => clothPiece(cloth, stock, units));
+  const span = Math.min(...model.rails.map((rail) => rail.span));
+  const first = model.cloths[0];
+  const pressure =
+    windPressure(gust) *
+    (model.kind === 'canopy' ? upliftCoefficient(model.pitchDeg).clear : 1) *
+    holesFactor(first.density);
+  const sag = TAUT_SAG_SHARE * span;
+  return {
+    pieces,
+    area: pieces.reduce((sum, piece) => sum + piece.finished[0] * piece.finished[1], 0),
+    gap: GAP,
+    tieSpacing: TIE_SPACING,
+    pull: { perMetre: tautPull(pressure, span, sag), sag, gust },
+    notes: notesFor(model, pieces, units),
+    frost: model.kind === 'canopy' ? frostCloth(model, frostPrice, units) : null,
+  };
+}
+
+function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Units): ClothPiece {
+  const [along, across] = cloth.opening;
+  const hangs = cloth.where !== 'roof' && cloth.where !== 'screen';
+  const ties = hangs
+    ? tiePoints([along, across, across], TIE_SPACING) + 1
+    : tiePoints([along, across, along, across], TIE_SPACING);
+  const sold = stock.filter((row) => row.density === undefined || Math.abs(row.density - cloth.density) <= 0.05);
+  const panel = sold.map((row) => panelFor(row, along, across)).find((found) => found !== null);
+  if (panel) {
+    const direction = 'Nothing to sew: it comes hemmed, with eyelets.';
+    return {
+      where: cloth.where,
+      between: cloth.between,
+      finished: panel,
+      cut: panel,
+      density: cloth.density,
+      buy: 'ready-made',
+      rollWidth: Math.min(...panel),
+      strips: 1,
+      seams: 0,
+      rollLength: Math.max(...panel),
+      ties,
+      direction,
+    };
+  }
+  const finished = [along - 2 * gapFor(along), across - (hangs ? 1 : 2) * gapFor(across)] as const;
+  return {
+    where: cloth.where,
+    between: cloth.between,
+    finished,
+    density: cloth.density,
+    buy: 'from the roll',
+    ties,
+    ...fromRoll(finished, sold.filter(isRoll), units),
+  };
+}
+
+/** A panel that fits the opening either way round, as it would hang. */
+function panelFor(row: StockCloth, along: number, across: number): readonly [number, number] | null {
+  if (row.length === undefined || isRoll(row)) return null;
+  const fits = (opening: number, size: number): boolean => {
+    const gap = (opening - size) / 2;
+    return gap >= PANEL_GAP.least && gap <= PANEL_GAP.most;
+  };
+  if (fits(along, row.length) && fits(across, row.width)) return [row.length, row.width];
+  return fits(along, row.width) && fits(across, row.length) ? [row.width, row.length] : null;
+}
+
+function isRoll(row: StockCloth): boolean {
+  return row.length === undefined || row.length >= ROLL_FROM;
+}
+
+/** The roll and the direction that need fewest seams, then least cloth. */
+function fromRoll(
+  [along, across]: readonly [number, number],
+  rolls: readonly StockCloth[],
+  units: Units,
+): Pick<ClothPiece, 'cut' | 'rollWidth' | 'strips' | 'seams' | 'rollLength' | 'direction'> {
+  const widths = rolls.length > 0 ? rolls.map((roll) => roll.width) : [along];
+  const ways = widths.flatMap((roll) => [
+    { roll, run: along, over: across, lengthwise: true },
+    { roll, run: across, over: along, lengthwise: false },
+  ]);
+  const best = ways
+    .map((way) => {
+      const strips = stripsOf(way.over, way.roll, HEM, LAP);
+      const length = way.run + 2 * HEM;
+      return { ...way, strips, length, area: strips * length * way.roll };
+    })
+    .reduce((a, b) => (b.strips < a.strips || (b.strips === a.strips && b.area < a.area - 1e-9) ? b : a));
+  const strip = formatCut(best.length, units);
+  const direction =
+    best.strips === 1
+      ? `One piece, ${strip} off the roll; hem all round, ${formatAbout(HEM, units)}.`
+      : `${best.strips} strips of ${strip}, seams ${best.lengthwise ? 'along the length' : 'along the width'}; ` +
+        `overlap ${formatAbout(LAP, units)} and sew two rows, zigzag or triple stitch, so that the seam can ` +
+        `stretch; hem all round, ${formatAbout(HEM, units)}.`;
+  const cut: readonly [number, number] = [along + 2 * HEM, across + 2 * HEM];
+  return {
+    cut,
+    rollWidth: best.roll,
+    strips: best.strips,
+    seams: best.strips - 1,
+    rollLength: best.strips * best.length,
+    direction,
+  };
+}
+
+function gapFor(side: number): number {
+  return Math.min(GAP, side / 20);
+}
+
+function notesFor(model: FrameModel, pieces: readonly ClothPiece[], units: Units): string[] {
+  const notes = [
+    'Use knitted shade cloth: it does not unravel where it is cut. Woven cloth must be hemmed or taped all round.',
+    'The percentage on the label is the light it stops. Wind goes by the share covered with yarn, which differs ' +
+      'by a few points; one number is used for both here.',
+    'Knitted cloth gives 1 to 3 % in its first summer: tighten the ties after two weeks.',
+    'Elastic ties are the fuse: they stretch and let go before the tube bends. Never lash every point with cord ' +
+      'that does not give.',
+  ];
+  if (pieces.some((piece) => piece.where.startsWith('drop')))
+    notes.push(
+      'A drop that flaps tears itself: a rod in its lower hem holds it down. Roll drops up first when wind ' +
+        'is forecast.',
+    );
+  if (model.kind === 'canopy' && model.pitchDeg < 5)
+    notes.push(
+      `A level roof holds leaves, and water where the cloth is dense: give it a slope of 5° ` +
+        `(${units === 'metric' ? '90 mm in a metre' : '1 1/16 in. in a foot'}) where it rains in summer, or leave ` +
+        `a low point open to drain.`,
+    );
+  return notes;
+}
+
+/** One sheet over the roof and down to the ground all round, its corners folded. */
+function frostCloth(model: FrameModel, { price, currency }: FrostPrice, units: Units): FrostCloth {
+  const [slope, width] = model.cloths[0].opening;
+  const heights = model.posts.map((post) => post.height);
+  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  const cut: readonly [number, number] = [slope + low + high + 2 * FROST_SKIRT, width + 2 * high + 2 * FROST_SKIRT];
+  const footprint = 2 * (slope + width);
+  const weights = Math.ceil(footprint / FROST_WEIGHT_SPACING);
+  const area = cut[0] * cut[1];
+  const cost = price === null ? '' : `, roughly ${(area * price).toFixed(0)} ${currency}`;
+  return {
+    cut,
+    weights,
+    sentence:
+      `The same frame carries frost cloth in winter: take the shade cloth off and lay one sheet of ` +
+      `${formatCut(cut[0], units)} × ${formatCut(cut[1], units)} over the rails and down to the ground, ` +
+      `${formatAbout(FROST_SKIRT, units)} of it lying on the soil, with ${weights} stones or sandbags along the ` +
+      `edge. That is ${formatArea(area, units)} of fleece of 17 to 30 g/m² (½ to 1 oz/yd²)${cost}, not on the ` +
+      `shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and ` +
+      `nothing against freezing wind. ` +
+      'On before sunset, open in the morning once it is above freezing; the cloth must not touch leaves. The ' +
+      'frame must not stay under it in wind or snow.',
+  };
+}

@@ -1,0 +1,112 @@
+/**
+ * What the shop sells: the plan's own list, else these tubes and cloth widths. All tube is taken as steel.
+ * Conduit: outside diameter and wall of electrical metallic tubing (ANSI C80.3, UL 797) as listed by the Steel Tube
+ * Institute;
+ * the trade size is not the outside diameter. Scaffold tube EN 39 type 3; the rest are common sizes (from memory).
+ */
+import type { Plan, StockCloth, StockTube } from '../../plan/types.ts';
+import { currencyOf, exampleIn } from './prices.ts';
+
+/** Lost at a cut by the saw most people own. [m] A rolling tube cutter loses nothing. */
+export const DEFAULT_KERF = 0.002;
+const TEN_FEET = 3.048;
+
+/** id, name, outside mm, wall mm, length m, USD, EUR */
+type TubeRow = readonly [string, string, number, number, number, number | null, number | null];
+const TUBES: readonly TubeRow[] = [
+  ['emt-1-2', 'conduit, trade size 1/2 in', 17.93, 1.07, TEN_FEET, 6, null],
+  ['emt-3-4', 'conduit, trade size 3/4 in', 23.42, 1.24, TEN_FEET, 10, null],
+  ['emt-1', 'conduit, trade size 1 in', 29.54, 1.45, TEN_FEET, 16, null],
+  ['emt-1-1-4', 'conduit, trade size 1-1/4 in', 38.35, 1.65, TEN_FEET, 25, null],
+  ['emt-1-1-2', 'conduit, trade size 1-1/2 in', 44.2, 1.65, TEN_FEET, 32, null],
+  ['emt-2', 'conduit, trade size 2 in', 55.8, 1.65, TEN_FEET, 42, null],
+  ['fence-1-3-8', 'fence rail, 1-3/8 in', 34.9, 1.4, 3.2004, 20, null],
+  ['tube-25', 'light galvanised tube, 25 mm', 25, 1.5, 3, 10, 9],
+  ['tube-25-6', 'light galvanised tube, 25 mm', 25, 1.5, 6, 20, 18],
+  ['tube-32', 'light galvanised tube, 32 mm', 32, 1.5, 3, 13, 12],
+  ['tube-32-6', 'light galvanised tube, 32 mm', 32, 1.5, 6, 26, 24],
+  ['tube-38', 'light galvanised tube, 38 mm', 38, 1.5, 3, 16, 15],
+  ['tube-38-6', 'light galvanised tube, 38 mm', 38, 1.5, 6, 32, 30],
+  ['steel-42', 'galvanised tube, 42.4 mm', 42.4, 2.6, 3, 40, 30],
+  ['steel-42-6', 'galvanised tube, 42.4 mm', 42.4, 2.6, 6, 80, 60],
+  ['scaffold-48', 'scaffold tube, 48.3 mm', 48.3, 3.2, 3, 40, 33],
+  ['scaffold-48-4', 'scaffold tube, 48.3 mm', 48.3, 3.2, 4, 53, 44],
+  ['scaffold-48-6', 'scaffold tube, 48.3 mm', 48.3, 3.2, 6, 80, 66],
+];
+
+/**
+ * Where conduit and cloth in feet are the usual goods, and where metric ones are. Never by the units shown: they change
+ * no frame.
+ */
+type Market = 'american' | 'metric';
+
+/** Widths of cloth sold off the roll. [m] */
+const ROLL_WIDTHS: Readonly<Record<Market, readonly number[]>> = {
+  metric: [2, 3, 4, 6],
+  american: [1.8288, 2.4384, 3.048, 3.6576, 4.8768, 6.096],
+};
+
+const DEFAULT_TUBE: Readonly<Record<Market, string>> = { metric: 'tube-32', american: 'emt-1' };
+/** Two rows are the same tube in two lengths when diameter and wall agree this well. [m] */
+const SAME_TUBE = 5e-5;
+
+/** Every tube on sale; the price of a usual one is the plan's by the tube's id, else an example. */
+export function stockTubes(plan: Plan): readonly StockTube[] {
+  return plan.stock?.tubes !== undefined && plan.stock.tubes.length > 0 ? plan.stock.tubes : defaultTubes(plan);
+}
+
+/**
+ * Of those, the ones that shops of the place usually have: the plan's own, or conduit and fence rail where those are
+ * the usual goods and metric tube elsewhere.
+ */
+export function usualTubes(plan: Plan): readonly StockTube[] {
+  const all = stockTubes(plan);
+  if (all === plan.stock?.tubes) return all;
+  const inInches = (tube: StockTube): boolean => /^(emt|fence)-/.test(tube.id);
+  return all.filter((tube) => tube.id.startsWith('scaffold-') || inInches(tube) === (marketOf(plan) === 'american'));
+}
+
+/** Cloth on sale; a row without a length, or 20 m and longer, is a roll. */
+export function stockCloth(plan: Plan): readonly StockCloth[] {
+  const own = plan.stock?.cloth ?? [];
+  return own.length > 0 ? own : ROLL_WIDTHS[marketOf(plan)].map((width) => ({ width }));
+}
+
+/** [m] */
+export function kerfOf(plan: Plan): number {
+  return plan.stock?.kerf ?? DEFAULT_KERF;
+}
+
+/**
+ * The tube a frame is built of and every length in which it is sold, shortest first; `null` for an id that nobody
+ * sells.
+ * `own`: out of the plan's own list.
+ */
+export function tubeChoice(
+  plan: Plan,
+  id: string | undefined,
+): { tube: StockTube; lengths: readonly StockTube[]; own: boolean } | null {
+  const stock = stockTubes(plan);
+  const wanted = id ?? DEFAULT_TUBE[marketOf(plan)];
+  // A tube asked for by name may come from the usual goods; without a name only what the shop has.
+  const lists = id === undefined ? [stock] : [stock, defaultTubes(plan)];
+  const list = lists.find((rows) => rows.some((row) => row.id === wanted)) ?? (id === undefined ? stock : []);
+  const tube = list.find((row) => row.id === wanted) ?? list[0];
+  if (tube === undefined) return null;
+  const lengths = list.filter(
+    (row) => Math.abs(row.outside - tube.outside) < SAME_TUBE && Math.abs(row.wall - tube.wall) < SAME_TUBE,
+  );
+  return { tube, lengths: lengths.toSorted((a, b) => a.length - b.length), own: list === plan.stock?.tubes };
+}
+
+function marketOf(plan: Plan): Market {
+  return /^(America|US|Canada)\/|^Pacific\/Honolulu$/.test(plan.site.timeZone) ? 'american' : 'metric';
+}
+
+function defaultTubes(plan: Plan): StockTube[] {
+  const currency = currencyOf(plan);
+  return TUBES.map(([id, name, outsideMm, wallMm, length, usd, eur]) => {
+    const price = plan.stock?.prices?.[id] ?? exampleIn(currency, [usd, eur]);
+    return { id, name, outside: outsideMm / 1000, wall: wallMm / 1000, length, ...(price === null ? {} : { price }) };
+  });
+}

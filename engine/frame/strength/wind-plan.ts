@@ -1,0 +1,202 @@
+/**
+ * What the wind does to this frame: uplift and side push by gust, what the tube bears, and when the cloth comes off.
+ */
+import { formatSpeed } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLoad, underUniformLoad } from './beam.ts';
+import type { BeamState } from './beam.ts';
+import { GUST_OVER_MEAN, signsOfGust } from './beaufort.ts';
+import { WIND_WORDING } from '../work/cautions.ts';
+import { formatStress } from '../layout/lengths.ts';
+import type { FrameModel, FrameRail } from '../layout/model.ts';
+import { strongestPush } from './side-push.ts';
+import { STEEL } from './tube.ts';
+import type { TubeSection } from './tube.ts';
+import type { GustRow, PostStrength, Span, StormPlan, UpliftPlan, WindRange } from '../types.ts';
+import {
+  GRAVITY,
+  gustOfLineLoad,
+  gustOfSideLoad,
+  holesFactor,
+  sidePush,
+  upliftCoefficient,
+  upliftForce,
+  windPressure,
+} from './wind.ts';
+
+const GUSTS = [8, 12, 15, 20, 25, 30];
+/** The cloth comes off by this gust even where the tube would bear more (this project's own): 54 km/h, 34 mph. [m/s] */
+export const TAKE_DOWN_GUST = 15;
+/** Cloth as it weighs on a rail when its sag is judged, damp. [kg/m²] */
+const DAMP_CLOTH = 0.2;
+/** Somebody leans on a rail's middle, or on a post's top. [N] */
+export const LEAN_ON_RAIL = 200;
+export const LEAN_ON_POST = 100;
+/** Length factor of a post fixed at its foot only, as AISC designs it (table C-A-7.1, from memory). */
+const FREE_TOP = 2.1;
+const KMH = 3.6;
+const MPH = 1 / 0.44704;
+
+const ROOF_SOURCES = [
+  'Coefficients: BS 6399-2:1997 table 13, free monopitch roofs; flat and blocked below EN 1991-1-4 table 7.6 ' +
+    '(from memory).',
+];
+const SIDE_SOURCES = ['Side push 1.2: EN 1991-1-4 table 7.9, free-standing walls (from memory).'];
+const SOURCES = [
+  'Pressure 0.613·V² Pa: ASCE/SEI 7, all site factors 1 (from memory); V is the 3-second gust.',
+  'Holes: 1 − (1 − d)², AS/NZS 1170.2 appendix D (from memory), the most cautious of the published forms.',
+  'Rails: simply supported beams, Roark’s Formulas for Stress and Strain, 8th ed., table 8.1 (from memory); 165 ' +
+    'MPa (23,900 psi) is this project’s own allowable.',
+];
+
+/** Each direction's rail as a beam under its own weight and the cloth's, and the gust that it bears. */
+export function spansOf(model: FrameModel, tube: TubeSection): Span[] {
+  return model.rails.map((rail) => {
+    const { sag } = underUniformLoad(tube, (tube.mass + DAMP_CLOTH * rail.tributary) * GRAVITY, rail.span);
+    const leaned = inMPa(underPointLoad(tube, LEAN_ON_RAIL, rail.span));
+    const lineLoad = allowableLineLoad(tube, rail.span);
+    const sagRatio = rail.span / sag;
+    return {
+      rail: rail.name,
+      span: rail.span,
+      sag,
+      sagRatio,
+      verdict: sagRatio < SAGS_BELOW ? 'sags' : 'holds its line',
+      leaned,
+      lineLoad,
+      gust: railGust(model, lineLoad, rail),
+    };
+  });
+}
+
+/** @param ownWeight Of tube and dry cloth; wet cloth adds as much again as it weighs. [kg]  @param wetCloth [kg] */
+export function postStrength(model: FrameModel, tube: TubeSection, ownWeight: number, wetCloth: number): PostStrength {
+  const height = Math.max(...model.posts.map((post) => post.height));
+  const share = Math.max(...model.posts.map((post) => post.share));
+  return {
+    height,
+    leaned: inMPa(asFlagpole(tube, LEAN_ON_POST, height)),
+    strength: columnStrength(tube, height, FREE_TOP),
+    load: (ownWeight + wetCloth) * GRAVITY * share,
+  };
+}
+
+function inMPa({ sag, stress }: BeamState): { sag: number; stressMPa: number } {
+  return { sag, stressMPa: stress / 1e6 };
+}
+
+/** Gust at which the weakest rail, or a screen's post at the ground, passes the allowable stress. [m/s] */
+export function bearingGust(model: FrameModel, tube: TubeSection): WindRange {
+  const gusts = model.rails.map((rail) => railGust(model, allowableLineLoad(tube, rail.span), rail));
+  const post = postGust(model, tube);
+  return {
+    clear: Math.min(post, ...gusts.map((gust) => gust.clear)),
+    blocked: Math.min(post, ...gusts.map((gust) => gust.blocked)),
+  };
+}
+
+/** Gust that a screen's unstayed post bears at the ground; ∞ for other frames. [m/s] */
+export function postGust(model: FrameModel, tube: TubeSection): number {
+  if (model.kind !== 'screen' || model.braced) return Infinity;
+  const [screen] = model.standing;
+  const most = Math.max(...model.posts.map((post) => post.share));
+  const momentAtUnitGust = sidePush(1, screen.area * most, screen.density) * screen.height;
+  return momentAtUnitGust > 0 ? Math.sqrt((STEEL.allowable * tube.modulus) / momentAtUnitGust) : Infinity;
+}
+
+/**
+ * A drop's push adds to the pull of the roof, square to it; half of it goes into the posts through the ties along the
+ * drop's sides (our choice).
+ */
+function railGust(model: FrameModel, lineLoad: number, { tributary, drop }: FrameRail): WindRange {
+  const { density } = model.cloths[0];
+  if (model.kind === 'screen') {
+    const gust = gustOfSideLoad(lineLoad, tributary, density);
+    return { clear: gust, blocked: gust };
+  }
+  const coefficient = upliftCoefficient(model.pitchDeg);
+  const sideways = drop === null ? 0 : sidePush(1, drop.depth / 2, drop.density);
+  return {
+    clear: gustOfLineLoad(lineLoad, tributary, density, coefficient.clear, sideways),
+    blocked: gustOfLineLoad(lineLoad, tributary, density, coefficient.blocked, sideways),
+  };
+}
+
+export function upliftPlan(
+  model: FrameModel,
+  designGust: number,
+  ownWeight: number,
+  blockedBy: readonly string[],
+): UpliftPlan {
+  const { density } = model.cloths[0];
+  const gusts = [...new Set([...GUSTS, designGust])].toSorted((a, b) => a - b);
+  return {
+    formula: 'F = 0.613 · V² · C · Kp · A',
+    sideFormula: model.standing.length > 0 ? 'F = 0.613 · V² · 1.2 · Kp · A' : null,
+    area: model.roofArea,
+    coefficient: upliftCoefficient(model.pitchDeg),
+    holes: holesFactor(density),
+    rows: gusts.map((gust): GustRow => {
+      const uplift = upliftForce(gust, model.roofArea, density, model.pitchDeg);
+      return {
+        gust,
+        kmh: gust * KMH,
+        mph: gust * MPH,
+        pressure: windPressure(gust),
+        uplift,
+        upliftKgf: { clear: uplift.clear / GRAVITY, blocked: uplift.blocked / GRAVITY },
+        sidePush: strongestPush(model, gust),
+      };
+    }),
+    blockedBy,
+    ownWeight,
+    sources: [
+      ...SOURCES,
+      ...(model.kind === 'canopy' ? ROOF_SOURCES : []),
+      ...(model.standing.length > 0 ? SIDE_SOURCES : []),
+    ],
+    wording: WIND_WORDING,
+  };
+}
+
+/** @param blocked Whether the wind is kept from passing below the roof. */
+export function stormPlan(
+  model: FrameModel,
+  tube: TubeSection,
+  designGust: number,
+  blocked: boolean,
+  units: Units,
+): StormPlan {
+  const bears = bearingGust(model, tube);
+  const limit = blocked ? bears.blocked : bears.clear;
+  const takeDownGust = Math.floor(Math.min(TAKE_DOWN_GUST, limit));
+  const { sign } = signsOfGust(takeDownGust);
+  const gust = formatSpeed(takeDownGust, units);
+  const drops = model.standing.some((cloth) => cloth.where !== 'screen');
+  const takeDownWhy =
+    limit < TAKE_DOWN_GUST
+      ? `In a gust of ${formatSpeed(Math.floor(limit), units)} the bending stress of the tube passes ` +
+        `${formatStress(STEEL.allowable / 1e6, units)} with the cloth up.`
+      : `The tube would bear gusts of ${formatSpeed(Math.floor(limit), units)}; the cloth comes off sooner ` +
+        `all the same.`;
+  return {
+    designGust,
+    takeDownGust,
+    takeDownWhy,
+    signs: sign,
+    sentences: [
+      `Cloth off before gusts of ${gust}. Look at the forecast's gusts, not its wind: gusts run about ` +
+        `${GUST_OVER_MEAN} times the ten-minute mean. Outside, by then, ${sign}.`,
+      takeDownWhy,
+      ...(drops ? ['Roll the drops up first, a day ahead if you can: they catch the most wind.'] : []),
+      'Two people. Let go the ties on the lee side first and roll the cloth towards the wind, so that no free ' +
+        'edge can fill. Every tie must open with one hand and no tool.',
+      'Nobody stands under the frame while the cloth moves. If the wind is already here, stay away: cloth and ' +
+        'ties are the cheap part.',
+      'Off as well before thunderstorms, hail, snow or freezing rain, and whenever you leave for more than a day. ' +
+        'Write down who does it when you are away.',
+      'Afterwards: walk round it, push each post, tighten screws, look for bent rails and torn ties before the ' +
+        'cloth goes up again.',
+    ],
+  };
+}

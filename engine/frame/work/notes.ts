@@ -1,0 +1,203 @@
+/** What to mind about a frame before anything else is read, worst first. */
+import { distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import type { Canopy, Plan, Screen, StockTube } from '../../plan/types.ts';
+import { formatArea, formatCut, formatLength, formatSpeed } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { shrinkOffer } from '../layout/bays.ts';
+import { asFlagpole } from '../strength/beam.ts';
+import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
+import { formatForce, formatSlight } from '../layout/lengths.ts';
+import type { FrameBrief, FrameModel } from '../layout/model.ts';
+import { usualTubes } from '../shop/stock.ts';
+import { footprintOf, neighboursOf } from '../layout/surroundings.ts';
+import { sectionOf, STEEL } from '../strength/tube.ts';
+import type { AnchorPlan, ClothPlan, Cost, CutPlan, Fitting, Piece, PostStrength, SettingOut, Span } from '../types.ts';
+import { bearingGust, LEAN_ON_POST, postGust, TAKE_DOWN_GUST } from '../strength/wind-plan.ts';
+
+/** What every part of the sheet is worked out from. */
+export interface Design {
+  readonly model: FrameModel;
+  readonly brief: FrameBrief;
+  readonly pieces: readonly Piece[];
+  readonly fittings: readonly Fitting[];
+  readonly spans: readonly Span[];
+  readonly cutting: CutPlan;
+  readonly cloth: ClothPlan;
+  readonly anchors: AnchorPlan;
+  readonly sunk: number;
+  readonly ownWeight: number;
+  readonly blockedBy: readonly string[];
+  readonly cost: Cost;
+}
+
+export function notesOf(
+  thing: Canopy | Screen,
+  plan: Plan,
+  made: Design,
+  placed: SettingOut,
+  post: PostStrength,
+  units: Units,
+): string[] {
+  const { model, brief } = made;
+  const notes: string[] = [
+    ...placeNotes(placed),
+    ...runsThrough(thing, plan, model, brief),
+    ...ruleNotes(plan, model, placed, units),
+  ];
+  const tallest = Math.max(...model.posts.map(({ height }) => height));
+  if (model.roofArea > ENGINEER_AREA)
+    notes.push(
+      `This roof is ${formatArea(model.roofArea, units)}: over ` +
+        `${units === 'metric' ? `${ENGINEER_AREA} m²` : formatArea(ENGINEER_AREA, units)}, ask a licensed ` +
+        `engineer before you build. The line is this sheet’s own (some draw it at ` +
+        `${units === 'metric' ? '12 m²' : '130 ft²'}); local rules come first.`,
+    );
+  if (tallest > ENGINEER_HEIGHT)
+    notes.push(
+      `Its posts are ${formatCut(tallest, units)} tall: over ` +
+        `${units === 'metric' ? `${ENGINEER_HEIGHT} m` : '10 ft'}, ask a licensed engineer before you build.`,
+    );
+  const weak = strengthNotes(made, plan, units);
+  // Of a screen both notes would ask for thicker posts, the wind's for the thicker ones.
+  const sways = weak.length > 0 && model.kind === 'screen' ? [] : leanNotes(made, plan, post, units);
+  notes.push(...weak, ...sways, ...model.notes, ...brief.notes);
+  for (const span of made.spans) {
+    if (span.verdict === 'sags')
+      notes.push(
+        `The rail ${span.rail} will sag ${formatSlight(span.sag, units)} over ${formatCut(span.span, units)}: add ` +
+          `a mid post, or take thicker tube.`,
+      );
+  }
+  if (thing.kind === 'canopy') {
+    for (const [what, length] of [
+      ['length', Math.hypot(thing.length, thing.rise ?? 0)],
+      ['width', thing.width],
+    ] as const) {
+      const shrink = shrinkOffer(length, brief.maxBay);
+      if (shrink !== null)
+        notes.push(
+          `The ${what} is ${formatSlight(shrink, units)} over a whole number of bays of ` +
+            `${formatCut(brief.maxBay, units)}: make it that much smaller and one bay, with its posts and joints, ` +
+            `falls away.`,
+        );
+    }
+  }
+  notes.push(
+    `All sizes are from post middle to post middle. Outside to outside is ${formatCut(brief.tube.outside, units)} ` +
+      `more: the tube’s own diameter.`,
+  );
+  if (brief.takeOff === 0)
+    notes.push(
+      'Rails are cut to the full distance between post middles: take-off at the joints 0. Measure one joint ' +
+        'first; most swallow some of the distance.',
+    );
+  return notes;
+}
+
+/** Posts where something stands already, one sentence for each thing. */
+function placeNotes({ posts }: SettingOut): string[] {
+  const things = [...new Set(posts.flatMap(({ blockedBy }) => (blockedBy === null ? [] : [blockedBy])))];
+  return things.map(
+    (thing) =>
+      `${postsNamed(posts.filter(({ blockedBy }) => blockedBy === thing))} would stand in ${thing}: move the ` +
+      `frame, or that, before you build.`,
+  );
+}
+
+/**
+ * A building, wall or hedge that is taller than the rails and stands inside the frame; with rails on the ground any of
+ * them.
+ */
+function runsThrough(thing: Canopy | Screen, plan: Plan, model: FrameModel, brief: FrameBrief): string[] {
+  const lowest = Math.min(
+    ...model.posts.map(({ height }) => height),
+    ...model.cloths.flatMap(({ corners }) => corners.map(([, , z]) => z)),
+  );
+  const inside = neighboursOf(plan, footprintOf(thing), 0).filter(({ height }) => brief.bottomRails || height > lowest);
+  return inside.length === 0
+    ? []
+    : [
+        `It would run through ${inside.map(({ name }) => name).join(' and ')}: move it until it stands clear by a ` +
+          `hand’s breadth.`,
+      ];
+}
+
+/** The property line, the setback from it and the height that the plan's rules allow. */
+function ruleNotes({ site }: Plan, model: FrameModel, { posts }: SettingOut, units: Units): string[] {
+  const ring = openRing(site.boundary);
+  const outside = posts.filter(({ at }) => !pointInRing(at, ring, 1e-6));
+  const { setback = 0, maxHeight } = site.rules ?? {};
+  const close = posts.filter(
+    ({ at }) => !outside.some((post) => post.at === at) && distanceToPath(at, [...ring, ring[0]]) < setback - 1e-6,
+  );
+  const tallest = Math.max(...model.posts.map(({ height }) => height));
+  return [
+    ...(outside.length > 0 ? [`${postsNamed(outside)} would stand outside the property line.`] : []),
+    ...(close.length > 0
+      ? [
+          `${postsNamed(close)} would stand nearer to the property line than the ${formatLength(setback, units)} ` +
+            `that your rules ask for.`,
+        ]
+      : []),
+    ...(maxHeight !== undefined && tallest > maxHeight + 1e-6
+      ? [`It is ${formatLength(tallest, units)} high; your rules allow ${formatLength(maxHeight, units)}.`]
+      : []),
+  ];
+}
+
+function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: Units): string[] {
+  const blocked = blockedBy.length > 0;
+  const bears = (outside: number, wall: number): number => {
+    const gust = bearingGust(model, sectionOf(outside, wall));
+    return blocked ? gust.blocked : gust.clear;
+  };
+  const now = bears(brief.tube.outside, brief.tube.wall);
+  if (now >= TAKE_DOWN_GUST) return [];
+  const weak = postGust(model, brief.section) <= now ? 'its posts bend at the ground' : 'its rails bend';
+  const thicker = lightestTube(plan, (outside, wall) => bears(outside, wall) >= TAKE_DOWN_GUST);
+  const cure =
+    thicker === undefined
+      ? 'No tube in the stock list bears enough at these bays: make the bays shorter.'
+      : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ${thicker.name}.`;
+  return [`With the cloth up, ${weak} in gusts of ${formatSpeed(Math.floor(now), units)} already. ${cure}`];
+}
+
+/** Posts without braces, one of which somebody who leans on it alone would bend for good. */
+function leanNotes({ model }: Design, plan: Plan, { height, leaned }: PostStrength, units: Units): string[] {
+  if (model.braced || leaned.stressMPa * 1e6 <= STEEL.allowable) return [];
+  const thicker = lightestTube(
+    plan,
+    (outside, wall) => asFlagpole(sectionOf(outside, wall), LEAN_ON_POST, height).stress <= STEEL.allowable,
+  );
+  const tube =
+    thicker === undefined
+      ? 'no tube in the stock list is stiff enough alone'
+      : `the lightest tube in the stock list that is stiff enough alone is ${thicker.name}`;
+  const cure =
+    model.kind === 'canopy'
+      ? `Choose braces in the plan, and this sheet lists them; or thicker tube: ${tube}.`
+      : `Take thicker tube: ${tube}.`;
+  return [
+    `It sways: a push of ${formatForce(LEAN_ON_POST, units)} at the top of one post alone bends it ` +
+      `${formatSlight(leaned.sag, units)}, more than the tube bears. ${cure}`,
+  ];
+}
+
+/** Of those that shops of the place have: the lightest tube that will do. */
+function lightestTube(plan: Plan, does: (outside: number, wall: number) => boolean): StockTube | undefined {
+  const byMass = (a: StockTube, b: StockTube): number =>
+    sectionOf(a.outside, a.wall).mass - sectionOf(b.outside, b.wall).mass;
+  return usualTubes(plan)
+    .filter((tube) => does(tube.outside, tube.wall))
+    .toSorted(byMass)
+    .at(0);
+}
+
+/** "Post P1", "Posts P1, P2 and P3", "Posts P1, P2 and 5 more". */
+function postsNamed(posts: SettingOut['posts']): string {
+  const ids = posts.map(({ id }) => id);
+  if (ids.length === 1) return `Post ${ids[0]}`;
+  const [shown, last] =
+    ids.length <= 4 ? [ids.slice(0, -1), ids[ids.length - 1]] : [ids.slice(0, 2), `${ids.length - 2} more`];
+  return `Posts ${shown.join(', ')} and ${last}`;
+}

@@ -1,0 +1,131 @@
+import type { GridSpec } from '../../cast/grid.ts';
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { formatArea, formatLength, type Units } from '../../plan/units.ts';
+import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
+import { cellCenter } from './grid-of.ts';
+import { compassWord } from '../verdict/names.ts';
+import { gradeOf, GRADE_WORDS } from './nine.ts';
+import type { Cells, HotSpot, Stretch } from '../types.ts';
+import type { Yard } from '../yard.ts';
+
+/** Grades from this on make a hot spot. */
+const HOT_GRADE = 4;
+/** Smaller ones are not told. [m²] */
+const LEAST_AREA = 0.25;
+/** The worst hours are this many halves of an hour on end. */
+const WORST_HALF_HOURS = 6;
+const MS_PER_HALF_HOUR = 1_800_000;
+const HALF_HOURS_PER_DAY = 50; // a day may have 25 h
+
+/** Cells of grade 4 or 5 joined by edges, at least 0.25 m², the one with the most hot load over its area first. */
+export function hotSpotsOf(yard: Yard, grid: GridSpec, cells: Cells, units: Units): HotSpot[] {
+  const leastCells = Math.ceil(LEAST_AREA / grid.cell ** 2 - 1e-9);
+  return hotAreas(grid, cells)
+    .filter((area) => area.length >= leastCells)
+    .map((area) => describe(yard, grid, cells, area, units))
+    .toSorted((a, b) => b.area * b.hotLoad - a.area * a.hotLoad);
+}
+
+/** Indices of the cells of each hot area, lowest first. */
+function hotAreas(grid: GridSpec, cells: Cells): number[][] {
+  const { columns } = grid;
+  const waiting = Uint8Array.from(cells.grade, (grade) => (grade !== null && grade >= HOT_GRADE ? 1 : 0));
+  const areas: number[][] = [];
+  for (let start = 0; start < waiting.length; start++) {
+    if (waiting[start] === 0) continue;
+    const area: number[] = [];
+    const stack = [start];
+    waiting[start] = 0;
+    const visit = (index: number) => {
+      if (waiting[index] !== 1) return;
+      waiting[index] = 0;
+      stack.push(index);
+    };
+    for (let index = stack.pop(); index !== undefined; index = stack.pop()) {
+      area.push(index);
+      if (index % columns > 0) visit(index - 1);
+      if (index % columns < columns - 1) visit(index + 1);
+      visit(index - columns);
+      visit(index + columns);
+    }
+    areas.push(area.toSorted((a, b) => a - b));
+  }
+  return areas;
+}
+
+function describe(yard: Yard, grid: GridSpec, cells: Cells, area: readonly number[], units: Units): HotSpot {
+  const load = (index: number) => cells.hotLoad[index] ?? 0;
+  const hotLoad = area.reduce((sum, index) => sum + load(index), 0) / area.length;
+  const hottest = area.reduce((best, index) => (load(index) > load(best) ? index : best), area[0]);
+  const [x, y] = cellCenter(grid, hottest);
+  const worst = worstHours(yard, [x, y, grid.height]);
+  const center = meanCenter(grid, area);
+  const size = area.length * grid.cell ** 2;
+  const grade = gradeOf(hotLoad);
+  const place = `(${formatLength(center[0], units)}, ${formatLength(center[1], units)})`;
+  const sentence =
+    `${formatArea(size, units)} round ${place}: ${GRADE_WORDS[grade - 1]}, hot load ${hotLoad.toFixed(1)} ` +
+    `MJ/m² a day; ` +
+    `worst ${worst.when.from} to ${worst.when.to}, the sun from the ${compassWord(worst.from)}, ` +
+    `${cameByWords(yard.plan, worst.came)}.`;
+  return {
+    center,
+    area: size,
+    cells: area.length,
+    grade,
+    hotLoad,
+    when: worst.when,
+    from: worst.from,
+    past: worst.came ? [worst.came.id] : [],
+    sentence,
+  };
+}
+
+function meanCenter(grid: GridSpec, area: readonly number[]): [number, number] {
+  let sumX = 0;
+  let sumY = 0;
+  for (const index of area) {
+    const [x, y] = cellCenter(grid, index);
+    sumX += x;
+    sumY += y;
+  }
+  return [sumX / area.length, sumY / area.length];
+}
+
+/** The three hours on end with the most hot load at a point, over all days of the period, and how that sun comes. */
+function worstHours(yard: Yard, point: SpacePoint): { when: Stretch; from: number; came: CameBy | null } {
+  const { samples, scene, plan } = yard;
+  const weight = yard.weights.channels.hotLoad;
+  const shares = yard.caster.sharesAt(point);
+  const binOf = (k: number) =>
+    Math.floor((samples.when[k] - samples.days[samples.dayOf[k]].startMs) / MS_PER_HALF_HOUR);
+  const bins = new Float64Array(HALF_HOURS_PER_DAY);
+  for (let k = 0; k < samples.count; k++) bins[binOf(k)] += shares[k] * weight[k];
+  let first = 0;
+  let most = -1;
+  for (let start = 0; start + WORST_HALF_HOURS <= bins.length; start++) {
+    const sum = bins.subarray(start, start + WORST_HALF_HOURS).reduce((total, bin) => total + bin, 0);
+    if (sum > most) [first, most] = [start, sum];
+  }
+  const inWindow = (k: number) => shares[k] * weight[k] > 0 && binOf(k) >= first && binOf(k) < first + WORST_HALF_HOURS;
+  let east = 0;
+  let north = 0;
+  for (let k = 0; k < samples.count; k++) {
+    if (!inWindow(k)) continue;
+    const load = shares[k] * weight[k];
+    east += load * Math.sin((samples.azimuth[k] * Math.PI) / 180);
+    north += load * Math.cos((samples.azimuth[k] * Math.PI) / 180);
+  }
+  const from = ((Math.atan2(east, north) * 180) / Math.PI + 360) % 360;
+  const apart = (k: number) => Math.abs(((samples.azimuth[k] - from + 540) % 360) - 180);
+  let typical = -1;
+  for (let k = 0; k < samples.count; k++) if (inWindow(k) && (typical < 0 || apart(k) < apart(typical))) typical = k;
+  const day = samples.days[samples.dayOf[typical]];
+  const came = cameBy(scene, plan, point, samples.azimuth[typical], samples.altitude[typical], day.monthDay);
+  return { when: { from: halfHourClock(first), to: halfHourClock(first + WORST_HALF_HOURS) }, from, came };
+}
+
+/** Clock time of a half hour of an ordinary day. */
+function halfHourClock(halfHours: number): string {
+  return `${String(Math.floor(halfHours / 2) % 24).padStart(2, '0')}:${halfHours % 2 === 0 ? '00' : '30'}`;
+}

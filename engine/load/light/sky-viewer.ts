@@ -1,0 +1,30 @@
+import { createPointCaster, type PointCaster } from '../../cast/share.ts';
+import { skyPasses, skyRays } from '../../cast/sky.ts';
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { Crown, Scene } from '../../scene/solids.ts';
+
+/** Sky views of many points of one scene. */
+export interface SkyViewer {
+  /**
+   * Share of the isotropic sky's horizontal irradiance that reaches a point in a yearly state. [1]
+   * @param own an extra crown in the way for this point alone
+   */
+  at(point: SpacePoint, state: number, own?: Crown): number;
+}
+
+/** Lays the sky's rays out once for each yearly state that is asked for. */
+export function createSkyViewer(scene: Scene): SkyViewer {
+  const { weight } = skyRays();
+  const casters = new Map<number, PointCaster>();
+  const shares = new Float64Array(weight.length);
+  return {
+    at(point, state, own) {
+      let caster = casters.get(state);
+      if (!caster) casters.set(state, (caster = createPointCaster(scene, skyPasses(state))));
+      caster.sharesAt(point, own, shares);
+      let sum = 0;
+      for (let k = 0; k < shares.length; k++) sum += shares[k] * weight[k];
+      return sum;
+    },
+  };
+}

@@ -1,0 +1,68 @@
+import { castRay } from '../../cast/ray.ts';
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { MonthDay, Plan } from '../../plan/types.ts';
+import type { Scene } from '../../scene/solids.ts';
+import { namedInside } from './names.ts';
+
+/** How the sun reaches a point: through a thing that lets part of it pass, in under it, over it, or past its edge. */
+export interface CameBy {
+  readonly how: 'through' | 'under' | 'over' | 'past';
+  readonly id: string;
+}
+
+/** Steps in which the sky round the sun is searched. [°] */
+const STEP = 1;
+/**
+ * A thing more than this below the sun is not what the sun comes over; more than this beside it, not what it comes
+ * past. [°]
+ */
+const OVER_WITHIN = 30;
+const PAST_WITHIN = 15;
+
+/**
+ * What a sun that reaches a point comes through, in under, over or past; `null` with nothing near its way.
+ * @param azimuth true bearing of the sun [°] @param altitude apparent [°]
+ */
+export function cameBy(
+  scene: Scene,
+  plan: Plan,
+  point: SpacePoint,
+  azimuth: number,
+  altitude: number,
+  monthDay: MonthDay,
+): CameBy | null {
+  const blockerAt = (bearing: number, height: number): string | null => {
+    const { blockers } = castRay(scene, point, bearing, height, monthDay);
+    const things = blockers.filter((blocker) => blocker.id !== 'skyline').toSorted((a, b) => a.passes - b.passes);
+    return things[0]?.id ?? null;
+  };
+  const through = blockerAt(azimuth, altitude);
+  if (through !== null) return { how: 'through', id: through };
+  const hangs = (id: string): boolean =>
+    plan.features.some((feature) => feature.id === id && (feature.kind === 'canopy' || feature.kind === 'tree'));
+  for (let height = altitude + STEP; height < 90; height += STEP) {
+    const id = blockerAt(azimuth, height);
+    if (id !== null && hangs(id)) return { how: 'under', id };
+  }
+  for (let height = altitude - STEP; height > Math.max(0, altitude - OVER_WITHIN); height -= STEP) {
+    const id = blockerAt(azimuth, height);
+    if (id !== null) return { how: 'over', id };
+  }
+  for (let aside = STEP; aside <= PAST_WITHIN; aside += STEP) {
+    const id = blockerAt(azimuth + aside, altitude) ?? blockerAt(azimuth - aside, altitude);
+    if (id !== null) return { how: 'past', id };
+  }
+  return null;
+}
+
+/** "coming over the low wall", "with nothing in its way". */
+export function cameByWords(plan: Plan, came: CameBy | null): string {
+  if (came === null) return 'with nothing in its way';
+  const coming = {
+    through: 'coming thinned through',
+    under: 'coming in under',
+    over: 'coming over',
+    past: 'coming past',
+  } as const;
+  return `${coming[came.how]} ${namedInside(plan, came.id)}`;
+}

@@ -1,0 +1,17 @@
+import { localIso } from '../../sun/zone.ts';
+import type { SampleTable } from '../../sun/samples.ts';
+import type { Stretch } from '../types.ts';
+
+const MS_PER_HOUR = 3_600_000;
+
+/** Clock time of an instant at the site, "HH:MM". */
+export function clockOf(ms: number, timeZone: string): string {
+  return localIso(ms, timeZone).slice(11, 16);
+}
+
+/** From the start of one sample's step to the end of another's. */
+export function stretchOf(samples: SampleTable, first: number, last: number, timeZone: string): Stretch {
+  const edge = (k: number, sign: 1 | -1) =>
+    clockOf(samples.when[k] + (sign * samples.hours[k] * MS_PER_HOUR) / 2, timeZone);
+  return { from: edge(first, -1), to: edge(last, 1) };
+}

@@ -1,0 +1,27 @@
+import type { Plan } from '../../plan/types.ts';
+
+export { compassWord } from '../../plan/compass.ts';
+
+/**
+ * A feature as a sentence begins with it: its name, else its kind and id, or an id that begins with the kind by itself.
+ */
+export function nameOf(plan: Plan, id: string): string {
+  const feature = plan.features.find((candidate) => candidate.id === id);
+  if (!feature) return id;
+  const called = id.startsWith(feature.kind) ? id.replaceAll('-', ' ') : `${feature.kind} ${id}`;
+  return feature.name?.trim() || `${called[0].toUpperCase()}${called.slice(1)}`;
+}
+
+/**
+ * A feature inside a sentence: "the low wall". A name whose first letter is its only capital is taken for common words;
+ * one
+ * that begins with somebody's name in the possessive, or with an article, keeps its own beginning.
+ */
+export function namedInside(plan: Plan, id: string): string {
+  const name = nameOf(plan, id);
+  const [first] = name.split(' ');
+  if (/[’']s?$/.test(first)) return name;
+  if (/^(the|my|our|a|an)$/i.test(first)) return first.toLowerCase() + name.slice(first.length);
+  const common = /^\p{Lu}[^\p{Lu}]*$/u.test(name);
+  return `the ${common ? name[0].toLowerCase() + name.slice(1) : name}`;
+}

@@ -1,0 +1,17 @@
+import { plantRowOf } from '../../plan/catalogue.ts';
+import type { Bed, Plan, Plant, PlantRow, Tree } from '../../plan/types.ts';
+
+/** What is judged as a plant: plants in the ground or a pot, beds, and trees that name their plant. */
+export type PlantFeature = Plant | Bed | Tree;
+
+export function plantFeatures(plan: Plan): PlantFeature[] {
+  return plan.features.filter(
+    (feature): feature is PlantFeature =>
+      feature.kind === 'plant' || feature.kind === 'bed' || (feature.kind === 'tree' && feature.plant !== undefined),
+  );
+}
+
+/** The catalogue's or the person's row of a plant; none where it names none. */
+export function rowOf(plan: Plan, feature: PlantFeature): PlantRow | undefined {
+  return feature.plant === undefined ? undefined : plantRowOf(plan, feature.plant);
+}

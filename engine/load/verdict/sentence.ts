@@ -1,0 +1,144 @@
+import type { PlantRow } from '../../plan/types.ts';
+import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { LEAF_SPREAD } from '../leaf/leaf.ts';
+import type { Limit } from '../leaf/limit.ts';
+import { compassWord } from './names.ts';
+import type { LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
+
+/** All that a verdict is told from. */
+export interface Findings {
+  readonly name: string;
+  readonly kind: PlantKind;
+  readonly row: PlantRow;
+  readonly verdict: Verdict;
+  readonly leaf: LeafHeat;
+  readonly limit: Limit;
+  readonly when: Stretch | null;
+  /** The worst point; `null` of a bed. */
+  readonly side: PlantSide | null;
+  /** Where the top is the worst: the worst of the eight bearings, if the verdict holds there too. [°] */
+  readonly flank: number | null;
+  /** How that sun comes: "coming over the low wall"; `null` where the beam has next to no part in it. */
+  readonly sunCame: string | null;
+  /** At its top; a bed's mean. */
+  readonly light: Nine;
+  /** Year of planting, if known. */
+  readonly plantedYear: string | null;
+  readonly units: Units;
+}
+
+/** The verdict in a sentence or three that a person can act on. */
+export function sentenceOf(found: Findings): string {
+  switch (found.verdict) {
+    case 'will burn':
+      return `${found.name}: will burn ${where(found)}; ${surface(found)}.${hardening(found)}${wantsLess(found)}`;
+    case 'at risk':
+      return `${found.name}: at risk ${where(found)}; ${surface(found)}.${hardening(found)} ${waterFirst(found)}`;
+    case 'too dark':
+      return (
+        `${found.name}: too dark${found.kind === 'bed' ? '' : ' at its top'}; ` +
+        `${lightShort(found)}.${heatAnyway(found)}`
+      );
+    case 'no shade needed':
+      return (
+        `${found.name}: no shade needed; its kind takes this sun. ${capital(surface(found))}. Water it ` +
+        `before a heatwave.`
+      );
+    case 'fine once established':
+      return (
+        `${found.name}: fine once established, and it is${planted(found)}: no shade needed. ` +
+        `${capital(surface(found))}. Water it before a heatwave.`
+      );
+    case 'fine':
+      return `${found.name}: fine; ${surface(found)}.${closeToLimit(found)}`;
+  }
+}
+
+/** What is said of a plant that names no row. */
+export function unnamedSentence(name: string, light: Nine, gradeWord: string): string {
+  return (
+    `${name}: ${light.sunHours.toFixed(1)} h of sun a day, hot load ${light.hotLoad.toFixed(1)} MJ/m² ` +
+    `(${gradeWord}). Say which plant it is and it gets a verdict.`
+  );
+}
+
+function where(found: Findings): string {
+  const { when, sunCame } = found;
+  const place = placeOf(found);
+  const time = when === null ? '' : `, ${when.from} to ${when.to}`;
+  return `${place}${time}, ${sunCame === null ? 'from the hot air more than from the sun' : `the sun ${sunCame}`}`;
+}
+
+function placeOf({ side, flank, kind }: Findings): string {
+  if (kind === 'bed') return 'where it is sunniest';
+  if (side !== 'top' && side !== null) return `on its ${compassWord(side)} side`;
+  return flank === null ? 'at its top' : `at its top and on its ${compassWord(flank)} side`;
+}
+
+/** "a thirsty leaf about 51 °C (± 4) on the heatwave day, a watered one 46, limit 44" */
+function surface({ row, leaf, units }: Findings): string {
+  const degrees = (celsius: number) => formatTemperature(celsius, units);
+  const bare = (celsius: number) => degrees(celsius).split(' ')[0];
+  const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
+  const pm = `(± ${formatTemperatureDifference(LEAF_SPREAD, units).split(' ')[0]})`;
+  if (row.limitOf === 'fruit')
+    return `the fruit’s skin about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, limit ${limit}`;
+  return (
+    `a thirsty leaf about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, a watered one ` +
+    `${bare(leaf.watered)}, limit ${limit}`
+  );
+}
+
+function hardening({ limit, units }: Findings): string {
+  if (!limit.unhardened) return '';
+  return (
+    ` The limit is ${formatTemperatureDifference(2, units)} lower: it was planted or moved less than two ` +
+    `weeks before. Harden it off first, morning sun before afternoon sun.`
+  );
+}
+
+function clothRange(row: PlantRow): string | null {
+  if (!row.cloth) return null;
+  const [least, most] = row.cloth;
+  return least === most ? `${least} %` : `${least} to ${most} %`;
+}
+
+function wantsLess({ row }: Findings): string {
+  const cloth = clothRange(row);
+  return cloth === null ? '' : ` Wants ${cloth} less.`;
+}
+
+function waterFirst({ row, sunCame }: Findings): string {
+  if (row.limitOf === 'fruit') {
+    const cloth = clothRange(row);
+    return `Water does not cool the fruit${cloth === null ? '.' : `; ${cloth} less sun does.`}`;
+  }
+  const cloth = sunCame === null ? null : clothRange(row);
+  return `Water decides: soak it before a heatwave${cloth === null ? '.' : `, or give it ${cloth} less sun.`}`;
+}
+
+function lightShort({ row, light }: Findings): string {
+  if (typeof row.minDLI === 'number')
+    return `${light.dailyLight.toFixed(0)} mol/m² of light a day, wants ${row.minDLI} or more`;
+  const [least, most] = row.sunHours;
+  return `${light.sunHours.toFixed(1)} h of sun a day, wants ${least} to ${most}`;
+}
+
+function heatAnyway(found: Findings): string {
+  if (found.when === null) return '';
+  return ` Even so ${surface(found)}, ${found.when.from} to ${found.when.to}: give it more light, but morning light.`;
+}
+
+function planted({ plantedYear }: Findings): string {
+  return plantedYear === null ? '' : ` (planted ${plantedYear})`;
+}
+
+function closeToLimit({ leaf }: Findings): string {
+  return leaf.limit - leaf.thirsty < LEAF_SPREAD
+    ? ' That is within what the estimate may be off: watch it on the hottest days.'
+    : '';
+}
+
+function capital(text: string): string {
+  return text[0].toUpperCase() + text.slice(1);
+}

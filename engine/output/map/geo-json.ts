@@ -1,0 +1,99 @@
+import { cellCenter } from '../../load/light/grid-of.ts';
+import { type LoadResult, QUANTITIES } from '../../load/types.ts';
+import { upBearingOf } from '../../plan/defaults.ts';
+import type { Plan, PlanPoint } from '../../plan/types.ts';
+
+/** WGS 84 ellipsoid: half the long axis [m], and the square of its first eccentricity. */
+const EQUATOR_RADIUS = 6_378_137;
+const ECCENTRICITY_SQUARED = 6.694379990141e-3;
+const DEGREE = Math.PI / 180;
+
+/** Longitude and latitude. [°] */
+export type LonLat = readonly [longitude: number, latitude: number];
+
+/**
+ * Where a point of the plan lies on the globe: the plan is taken as the tangent plane at the site, its origin (0, 0) at
+ * the site's
+ * latitude and longitude. Over a few hundred metres the error is millimetres; that of a typed place is larger by far.
+ */
+export function lonLatOf(plan: Plan, [x, y]: PlanPoint): LonLat {
+  const { latitude, longitude } = plan.site;
+  const up = upBearingOf(plan) * DEGREE;
+  const east = x * Math.cos(up) + y * Math.sin(up);
+  const north = y * Math.cos(up) - x * Math.sin(up);
+  const flattening = 1 - ECCENTRICITY_SQUARED * Math.sin(latitude * DEGREE) ** 2;
+  const acrossRadius = EQUATOR_RADIUS / Math.sqrt(flattening);
+  const alongRadius = (EQUATOR_RADIUS * (1 - ECCENTRICITY_SQUARED)) / flattening ** 1.5;
+  return [
+    rounded(longitude + east / (acrossRadius * Math.cos(latitude * DEGREE)) / DEGREE),
+    rounded(latitude + north / alongRadius / DEGREE),
+  ];
+}
+
+/**
+ * A load as GeoJSON (RFC 7946): a square for each cell with the nine quantities, a point for each plant with its
+ * verdict and one for
+ * each hot spot. Coordinates are longitude and latitude; `plan` holds the same place in plan metres.
+ */
+export function loadGeoJson(plan: Plan, load: LoadResult): object {
+  const { grid, cells } = load;
+  const features: object[] = [];
+  for (let index = 0; index < cells.grade.length; index++) {
+    if (cells.grade[index] === null) continue;
+    const [x, y] = cellCenter(grid, index);
+    const quantities = Object.fromEntries(QUANTITIES.map((name) => [name, cells[name][index]]));
+    features.push(
+      feature(
+        { type: 'Polygon', coordinates: [squareRing(plan, x, y, grid.cell / 2)] },
+        { what: 'cell', plan: [x, y], height: grid.height, ...quantities },
+      ),
+    );
+  }
+  for (const plant of load.plants) {
+    const { id, kind, at, height, verdict, sentence, scorchDose, sunHours, hotHours, hotLoad, dailyLight } = plant;
+    const properties = {
+      what: kind,
+      id,
+      plan: at,
+      height,
+      verdict,
+      sentence,
+      scorchDose,
+      sunHours,
+      hotHours,
+      hotLoad,
+      dailyLight,
+    };
+    features.push(feature({ type: 'Point', coordinates: lonLatOf(plan, at) }, properties));
+  }
+  for (const { center, area, grade, hotLoad, from, sentence } of load.hotSpots) {
+    features.push(
+      feature(
+        { type: 'Point', coordinates: lonLatOf(plan, center) },
+        { what: 'hot spot', plan: center, area, grade, hotLoad, from, sentence },
+      ),
+    );
+  }
+  return { type: 'FeatureCollection', features };
+}
+
+function feature(geometry: object, properties: object): object {
+  return { type: 'Feature', geometry, properties };
+}
+
+/** Closed, counter-clockwise. */
+function squareRing(plan: Plan, x: number, y: number, half: number): LonLat[] {
+  const corners: PlanPoint[] = [
+    [x - half, y - half],
+    [x + half, y - half],
+    [x + half, y + half],
+    [x - half, y + half],
+    [x - half, y - half],
+  ];
+  return corners.map((corner) => lonLatOf(plan, corner));
+}
+
+/** To a tenth of a millimetre. */
+function rounded(degrees: number): number {
+  return Number(degrees.toFixed(9));
+}

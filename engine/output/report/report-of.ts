@@ -1,0 +1,96 @@
+import { type Section, sectionOf } from '../../advice/sight/section.ts';
+import { seasonOf } from '../../advice/year/season/season.ts';
+import { cautionsFor } from '../../frame/work/cautions.ts';
+import { loadOf } from '../../load/load-of.ts';
+import type { Outcome } from '../../load/types.ts';
+import { canopyCorners, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
+import type { Canopy, Plan, PlanPoint, Plant } from '../../plan/types.ts';
+import type { Units } from '../../plan/units.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { oneLine } from '../text/plain-text.ts';
+import type { Report, ReportRequest, ReportSection } from './types.ts';
+
+/** Share of the work that the map is. */
+const MAP_SHARE = 0.6;
+/** A plant this near a canopy's edge is cut through with it. [m] */
+const NEAR = 1;
+
+/**
+ * Everything that stands in the report of a yard.
+ * @returns or why the load or the year's advice cannot be worked out
+ */
+export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
+  const { units, weather, cell, height, progress } = request;
+  const load = loadOf(plan, {
+    units,
+    weather,
+    cell,
+    height,
+    progress: (done, what) => progress?.(done * MAP_SHARE, what),
+  });
+  if (!load.ok) return load;
+  progress?.(MAP_SHARE, 'the year');
+  const season = seasonOf({ ...plan, units }, weather);
+  if (!season.ok) return season;
+  const { latitude, longitude } = plan.site;
+  const hasCloth = plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen');
+  progress?.(1, 'done');
+  return {
+    ok: true,
+    value: {
+      plan,
+      units,
+      made: request.made ?? null,
+      place: request.withPlace === true ? { latitude, longitude } : null,
+      climate: climateSentence(plan, weather),
+      rough: plan.climate.from === 'rough' && weather === undefined,
+      load: load.value,
+      sections: plan.features.flatMap((feature) =>
+        feature.kind === 'canopy' ? sectionThrough(plan, feature, units) : [],
+      ),
+      season: season.value,
+      cautions: cautionsFor(
+        ['cloth', 'spray', 'heat', 'winter', ...(hasCloth ? (['wind'] as const) : [])],
+        plan.cautions,
+      ),
+    },
+  };
+}
+
+/** The plant beside or under a canopy that the low sun reaches longest; of plants that it does not reach, the first. */
+function sectionThrough(plan: Plan, canopy: Canopy, units: Units): ReportSection[] {
+  const edge = canopyCorners(canopy).map(([x, y]): PlanPoint => [x, y]);
+  const near = plan.features.filter(
+    (feature): feature is Plant =>
+      feature.kind === 'plant' &&
+      (pointInRing(feature.at, edge) || distanceToPath(feature.at, [...edge, edge[0]]) < NEAR),
+  );
+  const cuts = near.flatMap(({ id }): ReportSection[] => {
+    const found = sectionOf(plan, { canopy: canopy.id, plant: id, units });
+    return found.ok ? [{ canopy: canopy.id, plant: id, section: found.value }] : [];
+  });
+  return cuts.toSorted((a, b) => minutesUnder(b.section) - minutesUnder(a.section)).slice(0, 1);
+}
+
+function minutesUnder({ sides }: Section): number {
+  return Math.max(
+    ...sides
+      .flatMap(({ evening, morning }) => [evening, morning])
+      .map((each) => (each === null ? 0 : minutesOf(each.to) - minutesOf(each.from))),
+  );
+}
+
+function minutesOf(clock: string): number {
+  return Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
+}
+
+function climateSentence({ climate }: Plan, weather?: Weather): string {
+  if (weather !== undefined) return 'Sun and air by the hour from a weather file.';
+  const source = climate.source === undefined ? '' : ` Source: ${oneLine(climate.source)}`;
+  const what = {
+    rough: 'Rough climate: a guess from the kind of climate. Every number and date here is rough too.',
+    months: 'Climate by month, typed in.',
+    file: 'Climate by month, from a weather file.',
+  };
+  return climate.from === undefined ? `Climate as the plan gives it.${source}` : `${what[climate.from]}${source}`;
+}

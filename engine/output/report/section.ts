@@ -1,0 +1,51 @@
+/** A cut through a canopy and a plant, towards the low sun that slips under: same scale across and up. */
+import type { Section, SectionPoint } from '../../advice/sight/section.ts';
+import { coordinate, label, pathThrough, svgPicture } from './svg.ts';
+
+const PER_METRE = 100;
+const MARGIN = 50;
+/** Room over the uppermost thing, for the clock time. [drawing units] */
+const HEAD = 70;
+
+export function sectionPicture(title: string, { cloth, plant, slip }: Section): string {
+  const at = ({ along, height }: SectionPoint): [number, number] => [along * PER_METRE, -height * PER_METRE];
+  const sheets = cloth.map((ends) => ends.map(at));
+  const reach = plant.halfWidth * PER_METRE;
+  const left = Math.min(-reach, ...sheets.flat().map(([x]) => x)) - MARGIN;
+  const right = Math.max(reach, ...sheets.flat().map(([x]) => x)) + 2 * MARGIN;
+  const top = Math.min(-plant.top * PER_METRE, ...sheets.flat().map(([, y]) => y)) - HEAD;
+  const [foot, crown] = [plant.foliageFrom * PER_METRE, plant.top * PER_METRE];
+  const inside = [
+    `<path d="M${coordinate(left)} 0H${coordinate(right)}" stroke="black" stroke-width="3"/>`,
+    plant.pot === null
+      ? `<path d="M0 0V${coordinate(-foot)}" stroke="black" stroke-width="4"/>`
+      : `<rect x="${coordinate(-(plant.pot.width * PER_METRE) / 2)}" ` +
+        `y="${coordinate(-plant.pot.height * PER_METRE)}" width="${coordinate(plant.pot.width * PER_METRE)}" ` +
+        `height="${coordinate(plant.pot.height * PER_METRE)}" fill="none" stroke="black" stroke-width="3"/>`,
+    `<ellipse cx="0" cy="${coordinate(-(foot + crown) / 2)}" rx="${coordinate(reach)}" ` +
+      `ry="${coordinate((crown - foot) / 2)}" fill="none" stroke="black" stroke-width="2"/>`,
+    ...sheets.map(
+      (ends) => `<path d="${pathThrough(ends, false)}" stroke="black" stroke-width="5" stroke-dasharray="12 6"/>`,
+    ),
+    slip === null ? '' : ray(at(slip.ray[0]), at(slip.ray[1]), right, top, slip.when),
+  ].join('');
+  return svgPicture(title, [left, top, right - left, MARGIN - top], inside);
+}
+
+/** Drawn as far as the picture goes. */
+function ray(
+  from: readonly [number, number],
+  to: readonly [number, number],
+  right: number,
+  top: number,
+  when: string,
+): string {
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const share = Math.min(1, (right - MARGIN - from[0]) / dx, dy < 0 ? (top + HEAD / 2 - from[1]) / dy : 1);
+  const end: [number, number] = [from[0] + share * dx, from[1] + share * dy];
+  return (
+    `<path d="${pathThrough([from, end], false)}" stroke="black" stroke-width="2" stroke-dasharray="3 ` +
+    `5"/><circle cx="${coordinate(end[0])}" cy="${coordinate(end[1])}" r="9" fill="white" stroke="black" ` +
+    `stroke-width="2"/>${label(end[0], end[1] - 16, when, 20)}`
+  );
+}

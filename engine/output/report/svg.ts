@@ -1,0 +1,28 @@
+/** Bits of SVG that every drawing of the report shares. */
+import { escaped } from '../sheet/markup.ts';
+
+/** To a tenth of a drawing unit. */
+export function coordinate(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
+/** An SVG path through points. */
+export function pathThrough(points: readonly (readonly [number, number])[], closed: boolean): string {
+  return `M${points.map(([x, y]) => `${coordinate(x)} ${coordinate(y)}`).join('L')}${closed ? 'Z' : ''}`;
+}
+
+/** Words with a white rim, readable over hatching. */
+export function label(x: number, y: number, text: string, size: number): string {
+  return (
+    `<text x="${coordinate(x)}" y="${coordinate(y)}" font-size="${coordinate(size)}" text-anchor="middle" ` +
+    `fill="black" stroke="white" stroke-width="${coordinate(size / 4)}" paint-order="stroke">${escaped(text)}</text>`
+  );
+}
+
+/** @param box x, y, width and height @param inside SVG */
+export function svgPicture(title: string, box: readonly [number, number, number, number], inside: string): string {
+  return (
+    `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(coordinate).join(' ')}" ` +
+    `font-family="sans-serif" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`
+  );
+}

@@ -1,0 +1,187 @@
+/**
+ * The frame from above and from the side, and the cut list as bars, as SVG in black only. All sizes inside are drawn to
+ * scale.
+ */
+import { formatTape } from '../../frame/layout/lengths.ts';
+import type { BuildSheet, CutTube } from '../../frame/types.ts';
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { formatCut } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { escaped } from './markup.ts';
+
+/** Drawing units for a metre. */
+const PER_METRE = 100;
+/**
+ * Words are to come out this high on paper, in a drawing at most so wide and high, with room for five letters of that
+ * height all round. [mm]
+ */
+const LETTERS = 3.4;
+const PAPER = { width: 180, height: 110 } as const;
+const MARGIN = 5;
+/** Width of a cut bar, and the height of its line: so narrow that its words can be read on a phone. */
+const BAR_WIDTH = 420;
+const BAR_LINE = 34;
+
+type View = (point: SpacePoint) => readonly [x: number, y: number];
+
+/** From above: posts with their names, rails, the lengths between post middles and both diagonals. */
+export function planDrawing(sheet: BuildSheet, units: Units): string {
+  const fromAbove: View = ([x, y]) => [x * PER_METRE, -y * PER_METRE];
+  const flat = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] === dimension.to[2]);
+  return drawing(`${sheet.name} from above`, sheet, fromAbove, flat, units, true);
+}
+
+/** From the side, heights true: looking along the frame's length. */
+export function sideDrawing(sheet: BuildSheet, units: Units): string {
+  const long = sheet.kind === 'screen' ? longestAxis(sheet) : 1;
+  const fromSide: View = (point) => [point[long] * PER_METRE, -point[2] * PER_METRE];
+  const upright = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] !== dimension.to[2]);
+  return drawing(`${sheet.name} from the side`, sheet, fromSide, upright, units, false);
+}
+
+/** One bar a tube cut alike: pieces outlined, what is left over hatched. */
+export function cutDrawing(tubes: readonly CutTube[], units: Units): string {
+  const longest = Math.max(...tubes.map((tube) => tube.stock));
+  const alike = new Map<string, { tube: CutTube; times: number }>();
+  for (const tube of tubes) {
+    const key = [tube.tube, ...tube.pieces].join(' ');
+    alike.set(key, { tube, times: (alike.get(key)?.times ?? 0) + 1 });
+  }
+  const bars = [...alike.values()].map(({ tube, times }, row) => {
+    const scale = BAR_WIDTH / longest;
+    const y = row * BAR_LINE;
+    let x = 0;
+    const pieces = tube.pieces.map((piece) => {
+      const width = piece * scale;
+      const box =
+        `<rect x="${number(x)}" y="${y}" width="${number(width)}" height="18" fill="none" ` +
+        `stroke="black"/><text x="${number(x + width / 2)}" y="${y + 13}" ` +
+        `text-anchor="middle">${escaped(formatCut(piece, units))}</text>`;
+      x += width + (tube.lost / tube.pieces.length) * scale;
+      return box;
+    });
+    const left =
+      tube.left > 0
+        ? `<rect x="${number(x)}" y="${y}" width="${number(tube.left * scale)}" height="18" fill="none" ` +
+          `stroke="black" stroke-dasharray="2 2"/>`
+        : '';
+    return `<text x="-8" y="${y + 13}" text-anchor="end">${times} ×</text>${pieces.join('')}${left}`;
+  });
+  return svg(`Cut list: ${tubes.length} tubes`, [-40, -4, BAR_WIDTH + 44, alike.size * BAR_LINE + 4], bars.join(''));
+}
+
+/** A line that must measure ten centimetres on paper, four inches beside it, so that a shrunk print is found out. */
+export function measureMe(): string {
+  const tick = (x: number, y: number): string => `<path d="M${x} ${y - 1.5}v3" stroke="black" stroke-width="0.3"/>`;
+  const bar = (width: number, y: number, words: string): string =>
+    `<path d="M0 ${y}h${width}" stroke="black" stroke-width="0.3"/>${tick(0, y)}${tick(width, y)}<text ` +
+    `x="${width / 2}" y="${y - 1}" text-anchor="middle" font-size="3">${words}</text>`;
+  return (
+    `<svg role="img" aria-label="Measure me" width="104mm" height="16mm" viewBox="-1 -1 104 16" ` +
+    `xmlns="http://www.w3.org/2000/svg">${bar(100, 5, 'measure me: 10 cm')}${bar(101.6, 12, 'measure me: 4 in')}</svg>`
+  );
+}
+
+function drawing(
+  title: string,
+  sheet: BuildSheet,
+  view: View,
+  dimensions: BuildSheet['drawing']['dimensions'],
+  units: Units,
+  above: boolean,
+): string {
+  const { tubes, cloths, posts } = sheet.drawing;
+  const all = [...tubes.flatMap((tube) => [tube.from, tube.to]), ...cloths.flatMap((cloth) => cloth.corners)].map(view);
+  const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
+  const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+  const size = Math.max(wide / (PAPER.width / LETTERS - 2 * MARGIN), high / (PAPER.height / LETTERS - 2 * MARGIN));
+  const room = MARGIN * size;
+  const box = [Math.min(...xs) - room, Math.min(...ys) - room, wide + 2 * room, high + 2 * room] as const;
+  const cloth = cloths.map(
+    (sheetOfCloth) =>
+      `<polygon points="${sheetOfCloth.corners.map((corner) => view(corner).map(number).join(',')).join(' ')}" ` +
+      `fill="none" stroke="black" stroke-width="0.7" stroke-dasharray="5 4"/>`,
+  );
+  const lines = tubes.map((tube) => line(view(tube.from), view(tube.to), `stroke-width="${number(0.18 * size)}"`));
+  const ground = above ? '' : line([box[0], 0], [box[0] + box[2], 0], 'stroke-width="0.7"');
+  const names = posts.map((post) => {
+    const [x, y] = view(above ? post.foot : post.top);
+    return above
+      ? `<circle cx="${number(x)}" cy="${number(y)}" r="${number(0.35 * size)}" ` +
+          `fill="black"/>${words(post.id, [x - 0.6 * size, y + 1.2 * size], size, 'end')}`
+      : '';
+  });
+  const whole = dimensions.find(({ label }) => label.startsWith('length'));
+  const bay = dimensions.find(({ label }) => label === 'bay lengthwise');
+  // In the middle of the front row's bays, where no rail runs and no other number stands.
+  const along = whole === undefined || bay === undefined ? 0.7 : 1 - (0.5 * bay.length) / whole.length;
+  const measures = dimensions.map((dimension) => {
+    const [a, b] = [view(dimension.from), view(dimension.to)];
+    const diagonal = dimension.label.includes('diagonal');
+    const dashes = diagonal ? line(a, b, 'stroke-width="0.5" stroke-dasharray="2 5"') : '';
+    const text = diagonal ? formatTape(dimension.length, units) : formatCut(dimension.length, units);
+    return `${dashes}${measure(text, dimension.label, a, b, size, along)}`;
+  });
+  return svg(title, box, [ground, ...cloth, ...lines, ...names, ...measures].join(''), size);
+}
+
+/**
+ * A length beside what it measures: whole sides and heights outside the frame, bays inside it.
+ * @param along How far along a diagonal its length stands, off the middle where the two cross.
+ */
+function measure(
+  text: string,
+  label: string,
+  a: readonly [number, number],
+  b: readonly [number, number],
+  size: number,
+  along: number,
+): string {
+  const at = (share: number): readonly [number, number] => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+  const [x, y] = at(0.5);
+  if (label.includes('diagonal')) return words(text, [at(along)[0], at(along)[1] + 0.4 * size], size);
+  if (label.startsWith('width')) return words(text, [x, y + 2.6 * size], size);
+  if (label.startsWith('length')) return upright(text, [x - 2.2 * size, y], size);
+  if (label === 'bay lengthwise') return upright(text, [x + 1.3 * size, y], size);
+  if (label.startsWith('height'))
+    return upright(text, [x + (label === 'height in front' ? 1.5 : -0.8) * size, y], size);
+  return words(text, [x, y - 0.5 * size], size);
+}
+
+function words(text: string, [x, y]: readonly [number, number], size: number, anchor = 'middle'): string {
+  return (
+    `<text x="${number(x)}" y="${number(y)}" text-anchor="${anchor}" stroke="white" ` +
+    `stroke-width="${number(0.3 * size)}" paint-order="stroke">${escaped(text)}</text>`
+  );
+}
+
+/** Words that read from below upwards. */
+function upright(text: string, [x, y]: readonly [number, number], size: number): string {
+  return `<g transform="rotate(-90 ${number(x)} ${number(y)})">${words(text, [x, y], size)}</g>`;
+}
+
+function longestAxis(sheet: BuildSheet): 0 | 1 {
+  const feet = sheet.drawing.posts.map((post) => post.foot);
+  const reach = (axis: 0 | 1): number =>
+    Math.max(...feet.map((foot) => foot[axis])) - Math.min(...feet.map((foot) => foot[axis]));
+  return reach(0) > reach(1) ? 0 : 1;
+}
+
+function line(a: readonly [number, number], b: readonly [number, number], style: string): string {
+  return (
+    `<path d="M${number(a[0])} ${number(a[1])}L${number(b[0])} ${number(b[1])}" fill="none" ` +
+    `stroke="black" ${style}/>`
+  );
+}
+
+/** @param size Of the letters, in drawing units. */
+function svg(title: string, box: readonly number[], inside: string, size = 14): string {
+  return (
+    `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(number).join(' ')}" ` +
+    `font-family="sans-serif" font-size="${number(size)}" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`
+  );
+}
+
+function number(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}

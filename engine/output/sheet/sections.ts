@@ -1,0 +1,168 @@
+/**
+ * What the build sheet says, section by section, in the order in which somebody works through it: once, for text and
+ * for paper.
+ */
+import { formatAbout, formatTape, formatThin } from '../../frame/layout/lengths.ts';
+import type { BuildSheet, ClothPiece } from '../../frame/types.ts';
+import { GRAVITY } from '../../frame/strength/wind.ts';
+import { formatCut, formatSpeed, type Units } from '../../plan/units.ts';
+import { list, section, sentence, type SheetSection, table } from './part.ts';
+import { cutList, money, partsAndJoints, shopping, tools } from './shop.ts';
+import { anchors, strength, wind } from './strength.ts';
+
+export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSection[] {
+  const sections = [
+    summary,
+    notes,
+    shopping,
+    tools,
+    partsAndJoints,
+    cutList,
+    placing,
+    cloth,
+    strength,
+    wind,
+    anchors,
+    steps,
+    storm,
+    winter,
+    asBuilt,
+    cautions,
+  ];
+  return sections.map((of) => of(sheet, units)).filter(({ parts }) => parts.length > 0);
+}
+
+function summary(sheet: BuildSheet, units: Units): SheetSection {
+  const { tube, settingOut, kind, drawing } = sheet;
+  const heights = [...new Set(settingOut.posts.map((post) => formatCut(post.height, units)))];
+  const sizes =
+    kind === 'canopy'
+      ? `${formatCut(drawing.dimensions[1].length, units)} long and ` +
+        `${formatCut(drawing.dimensions[0].length, units)} wide between post middles`
+      : screenLength(sheet, units);
+  const what =
+    `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ` +
+    `${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
+  const cost =
+    sheet.cost.total === null
+      ? `No total cost: no price is known in ${sheet.cost.currency}.`
+      : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
+  return section('summary', `Build sheet: ${sheet.name}`, [sentence(what), sentence(cost), { kind: 'drawing' }]);
+}
+
+/** From end post to end post, along the bends if it has any, or all the way round. */
+function screenLength({ drawing, settingOut }: BuildSheet, units: Units): string {
+  const along = drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0);
+  const [straight] = settingOut.diagonals;
+  return (
+    `${formatCut(along, units)} ` +
+    `${straight === undefined ? 'all the way round' : along > straight.length + 0.001 ? 'long along its bends' : 'long between the end posts'}`
+  );
+}
+
+function notes(sheet: BuildSheet): SheetSection {
+  return section('notes', 'Mind first', [list(sheet.notes)]);
+}
+
+function placing(sheet: BuildSheet, units: Units): SheetSection {
+  const { settingOut } = sheet;
+  const measured = settingOut.fixed.length === 2;
+  const rows = settingOut.posts.map((post) => [
+    post.id,
+    ...(measured ? [formatTape(post.fromA, units), formatTape(post.fromB, units), post.hand] : []),
+    formatCut(post.height, units),
+  ]);
+  const posts = table(
+    ['post', ...(measured ? ['from A', 'from B', 'hand'] : []), 'height'],
+    rows,
+    measured ? [1, 2, 4] : [1],
+  );
+  const diagonals = settingOut.diagonals
+    .map(({ from, to, length }) => `${from} to ${to} ${formatTape(length, units)}`)
+    .join(', ');
+  const square =
+    diagonals === ''
+      ? ''
+      : sheet.kind === 'canopy'
+        ? `Diagonals: ${diagonals}. Both must agree.`
+        : `End to end: ${diagonals}.`;
+  const remarks = settingOut.posts.flatMap((post) => post.notes.map((note) => `${post.id} ${note}.`));
+  return section('setting-out', 'Where the posts stand', [
+    sentence(settingOut.sentence),
+    posts,
+    sentence(square),
+    list(remarks),
+  ]);
+}
+
+function cloth(sheet: BuildSheet, units: Units): SheetSection {
+  const rows = sheet.cloth.pieces.map((piece) => [
+    placeOf(piece),
+    `${Math.round(piece.density * 100)} %`,
+    `${formatCut(piece.finished[0], units)} × ${formatCut(piece.finished[1], units)}`,
+    piece.buy === 'from the roll'
+      ? `${formatCut(piece.cut[0], units)} × ${formatCut(piece.cut[1], units)}`
+      : 'ready-made',
+    String(piece.ties),
+  ]);
+  const { pull, gap } = sheet.cloth;
+  return section('cloth', 'Cloth', [
+    table(['piece', 'density', 'finished', 'cut', 'ties'], rows, [1, 4]),
+    list(sheet.cloth.pieces.map((piece) => `${placeOf(piece)}: ${piece.direction}`)),
+    sentence(
+      `The cloth hangs ${formatAbout(gap, units)} inside the tubes’ middles on each side; the ties fill the gap ` +
+        `and pull it flat.`,
+    ),
+    sentence(
+      `Pulled so taut that it sags only ${formatCut(pull.sag, units)}, it would drag its rails inward with ` +
+        `${massPerLength(pull.perMetre / GRAVITY, units)} in gusts of ${formatSpeed(pull.gust, units)}: that is ` +
+        `why the ties must give.`,
+    ),
+    list(sheet.cloth.notes),
+  ]);
+}
+
+function steps(sheet: BuildSheet): SheetSection {
+  return section('steps', 'Steps', [
+    list(
+      sheet.steps.map((step) => step.text),
+      true,
+    ),
+  ]);
+}
+
+function storm(sheet: BuildSheet): SheetSection {
+  return section('storm', 'Storm plan', [list(sheet.storm.sentences)]);
+}
+
+function winter(sheet: BuildSheet): SheetSection {
+  return section('winter', 'Winter', [sentence(sheet.cloth.frost?.sentence ?? '')]);
+}
+
+function asBuilt(sheet: BuildSheet, units: Units): SheetSection {
+  const rows = sheet.asBuilt.map((field) => [
+    field.label,
+    field.label.includes('height') ? formatCut(field.planned, units) : formatTape(field.planned, units),
+    '________',
+  ]);
+  return section('as-built', 'As built: measure, and type it into the plan', [
+    table(['what', 'planned', 'measured'], rows, [1]),
+  ]);
+}
+
+function cautions(sheet: BuildSheet): SheetSection {
+  return section('cautions', 'Cautions', [
+    list(sheet.cautions.map((caution) => caution.text.replace(/^Stop/, 'STOP'))),
+  ]);
+}
+
+/** "drop left (P1 to P3)": where a cloth hangs, by the posts of the drawing. */
+function placeOf({ where, between }: ClothPiece): string {
+  return between === null ? where : `${where} (${between[0]} to ${between[1]})`;
+}
+
+/** @param perMetre [kg/m] */
+function massPerLength(perMetre: number, units: Units): string {
+  const [value, unit] = units === 'metric' ? [perMetre, 'kg a metre'] : [perMetre * (0.3048 / 0.45359237), 'lb a foot'];
+  return `${value.toFixed(value < 10 ? 2 : 0)} ${unit}`;
+}

@@ -1,0 +1,121 @@
+/** Of the build sheet: what the tube bears, what the wind does, and what holds the frame down. */
+import { groundPlace } from '../../frame/strength/grounds.ts';
+import { formatForce, formatSlight, formatStress } from '../../frame/layout/lengths.ts';
+import { STEEL } from '../../frame/strength/tube.ts';
+import type { BuildSheet } from '../../frame/types.ts';
+import { LEAN_ON_POST, LEAN_ON_RAIL } from '../../frame/strength/wind-plan.ts';
+import { holesFactor } from '../../frame/strength/wind.ts';
+import { formatArea, formatCut, formatMass, formatSpeed, type Units } from '../../plan/units.ts';
+import { list, section, sentence, type SheetSection, table } from './part.ts';
+
+export function strength(sheet: BuildSheet, units: Units): SheetSection {
+  const roof = sheet.kind === 'canopy';
+  const spans = table(
+    [
+      'rail',
+      'span',
+      'sag',
+      'span/sag',
+      roof ? 'bears gusts, free below' : 'bears gusts',
+      ...(roof ? ['blocked below'] : []),
+    ],
+    sheet.spans.map((span) => [
+      span.rail,
+      formatCut(span.span, units),
+      formatSlight(span.sag, units),
+      span.sagRatio.toFixed(0),
+      formatSpeed(Math.floor(span.gust.clear), units),
+      ...(roof ? [formatSpeed(Math.floor(span.gust.blocked), units)] : []),
+    ]),
+    [1, 2, 3, 4, 5],
+  );
+  const [longest] = sheet.spans.toSorted((a, b) => b.span - a.span);
+  const { post } = sheet;
+  const allowed = STEEL.allowable / 1e6;
+  const limit = (stressMPa: number): string =>
+    `${formatStress(stressMPa, units)} of the ${formatStress(allowed, units)} ` +
+    `allowed${stressMPa > allowed ? ': TOO MUCH' : ''}`;
+  const braced = sheet.drawing.tubes.some(({ part }) => part === 'brace' || part === 'stay');
+  const cure = braced
+    ? `Here ${roof ? 'braces' : 'stays'} take that push.`
+    : roof
+      ? 'A brace in each of two upright faces is worth more than thicker posts.'
+      : 'Thicker tube is the cure.';
+  return section('strength', 'What the tube bears', [
+    spans,
+    sentence(
+      `Somebody who leans on the middle of the longest rail with ${formatForce(LEAN_ON_RAIL, units)} bends it ` +
+        `${formatSlight(longest.leaned.sag, units)}, ${limit(longest.leaned.stressMPa)}.`,
+    ),
+    sentence(
+      `A post of ${formatCut(post.height, units)} without a brace gives ${formatSlight(post.leaned.sag, units)} ` +
+        `when its top alone is pushed with ${formatForce(LEAN_ON_POST, units)}, ${limit(post.leaned.stressMPa)}. ` +
+        `${cure} Downwards it would carry ${formatForce(post.strength, units)} and has to carry ` +
+        `${formatForce(post.load, units)}.`,
+    ),
+  ]);
+}
+
+export function wind(sheet: BuildSheet, units: Units): SheetSection {
+  const { uplift } = sheet;
+  const roof = sheet.kind === 'canopy';
+  const side = uplift.rows.some((row) => row.sidePush > 0);
+  const head = [
+    'gust',
+    ...(roof ? ['uplift, free below', 'uplift, blocked below'] : []),
+    ...(side ? ['side push'] : []),
+  ];
+  const rows = uplift.rows.map((row) => [
+    `${formatSpeed(row.gust, units)}`,
+    ...(roof ? [formatForce(row.uplift.clear, units), formatForce(row.uplift.blocked, units)] : []),
+    ...(side ? [formatForce(row.sidePush, units)] : []),
+  ]);
+  const blocked =
+    uplift.blockedBy.length > 0
+      ? `Here the hard end counts: the wind is caught by ${uplift.blockedBy.join(', ')}.`
+      : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked ' +
+        'or grown up under it.';
+  return section('wind', 'Wind', [
+    sentence(uplift.wording),
+    table(head, rows, [1, 2, 3]),
+    ...(roof ? [sentence(blocked)] : []),
+    sentence(formulas(sheet, units)),
+    list(uplift.sources),
+  ]);
+}
+
+/** The formulas themselves are metric, whatever the units shown: they are read by those who check them. */
+function formulas({ uplift, kind, cloth: { pieces } }: BuildSheet, units: Units): string {
+  const up =
+    kind === 'canopy'
+      ? `Uplift ${uplift.formula}, C ${uplift.coefficient.clear.toFixed(1)} (free below) to ` +
+        `${uplift.coefficient.blocked.toFixed(1)} (blocked), Kp ${uplift.holes.toFixed(2)}, A ` +
+        `${formatArea(uplift.area, units)}. `
+      : '';
+  const standing = pieces.filter(({ between }) => between !== null);
+  const side =
+    uplift.sideFormula === null
+      ? ''
+      : `Push on cloth that stands ${uplift.sideFormula}, Kp ` +
+        `${[...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ')}, A its own ` +
+        `area${standing.length > 1 && kind === 'canopy' ? '; the table has the drops that one wind strikes together' : ''}. `;
+  return (
+    `${up}${side}F in newtons, V in m/s, A in m². Own weight of tube and cloth ` +
+    `${formatMass(uplift.ownWeight, units)}.`
+  );
+}
+
+export function anchors(sheet: BuildSheet, units: Units): SheetSection {
+  const { anchors: plan } = sheet;
+  const rows = plan.posts.map((post) => [
+    `${post.count} × ${post.post}`,
+    range(post.ballast.clear, post.ballast.blocked, units),
+  ]);
+  const where = plan.ground === null ? 'Anchors: not worked out' : `Anchors ${groundPlace(plan.ground)}`;
+  const loads = sheet.kind === 'canopy' ? [table(['post', 'weight needed, free to blocked'], rows, [1])] : [];
+  return section('anchors', where, [...loads, ...plan.sentences.map(sentence)]);
+}
+
+function range(low: number, high: number, units: Units): string {
+  return `${formatMass(Math.ceil(low), units)} to ${formatMass(Math.ceil(high), units)}`;
+}

@@ -1,0 +1,105 @@
+/** The year's advice for people to read on a terminal. */
+import { litresWords } from '../../advice/year/clay.ts';
+import type { Advice } from '../../advice/year/advice.ts';
+import type { SeasonResult } from '../../advice/year/season/types.ts';
+import { dateWords } from '../../advice/year/season/words.ts';
+import { nameOf } from '../../load/verdict/names.ts';
+import type { Plan } from '../../plan/types.ts';
+import type { Units } from '../../plan/units.ts';
+import { monthWord } from '../../survey/place/sun-at.ts';
+import { table, wrapped } from './plain-text.ts';
+
+export function seasonText(plan: Plan, season: SeasonResult, units: Units, columns: number): string {
+  const width = Math.max(60, columns);
+  const list = (advice: readonly Advice[]) =>
+    advice.map((one) => wrapped(`- ${one.text} ${basisWords(one)}`, width)).join('\n');
+  const cloth =
+    season.cloth.length === 0
+      ? wrapped('No cloth is drawn in this yard. Try an option that has one, or ask where one pays off.', width)
+      : list(eachOnce(season.cloth.flatMap(({ advice }) => advice)));
+  const months = season.months
+    .map(({ year, month, advice }) => `${monthWord(month)} ${year}\n${list(advice)}`)
+    .join('\n\n');
+  const blocks = [
+    wrapped(
+      `${plan.name ?? 'The yard'}: the year around the summer of ${dateWords(season.from)} to ${dateWords(season.to)}`,
+      width,
+    ),
+    ...season.notes.map((note) => wrapped(note, width)),
+    `Cloth\n${cloth}`,
+    `Clay\n${list(season.clay.advice)}`,
+    `Water a day, by FAO-56\n${waterLines(plan, season, units)}\n${list(waterAdvice())}`,
+    `Frost\n${list(season.frost.advice)}`,
+    `Month by month\n\n${months}`,
+    `Take care\n${season.cautions.map(({ text }) => wrapped(`- ${text}`, width)).join('\n')}`,
+  ];
+  return `${blocks.join('\n\n')}\n`;
+}
+
+/** Sentences without their repeats: what is true of every cloth is said once. */
+export function eachOnce(advice: readonly Advice[]): Advice[] {
+  return advice.filter(({ text }, index) => advice.findIndex((other) => other.text === text) === index);
+}
+
+/** What a sentence rests on, in brackets. */
+export function basisWords({ basis, source }: Advice): string {
+  return `[${basis}${source === undefined ? '' : `: ${source}`}]`;
+}
+
+function waterLines(plan: Plan, season: SeasonResult, units: Units): string {
+  const { head, rows, numbers } = waterTable(plan, season, units);
+  return table(head, rows, numbers);
+}
+
+const TIMES: readonly (string | undefined)[] = [undefined, 'once', 'twice'];
+
+/** Of the hottest month's mean day and of the heatwave day; `numbers` are the columns set flush right. */
+export function waterTable(
+  plan: Plan,
+  { water }: SeasonResult,
+  units: Units,
+): {
+  readonly head: readonly string[];
+  readonly rows: readonly (readonly string[])[];
+  readonly numbers: readonly number[];
+} {
+  const rows = water.map(({ plant, days, pot }) => {
+    const heatwave = days[days.length - 1];
+    const usual = days.find(({ month, heatwave: hot }) => !hot && month === heatwave.month) ?? heatwave;
+    const often =
+      pot === null ? '' : `${litresWords(pot.usable, units)}, ${TIMES[pot.timesADay] ?? `${pot.timesADay} times`}`;
+    return [
+      nameOf(plan, plant),
+      litresWords(usual.open, units),
+      litresWords(usual.bare, units),
+      litresWords(usual.now, units),
+      litresWords(heatwave.now, units),
+      often,
+    ];
+  });
+  return { head: ['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot, filled'], rows, numbers: [1, 2, 3, 4] };
+}
+
+/** How to use the figures. */
+export function waterAdvice(): Advice[] {
+  return [
+    {
+      basis: 'our estimate',
+      text:
+        'A mean day of the hottest month and the heatwave day, for a leafy plant that covers its spread; ' +
+        'beside them what a pot holds to drink and how often a heatwave day empties it; the true need is from a ' +
+        'fifth less to a fifth more, and shade may save 10 points more or less.',
+    },
+    {
+      basis: 'extension practice',
+      source: 'UC ANR, avocado heat advisory 2016',
+      text: 'Before a heatwave water half as much again the day before, then a little every day, early in the morning.',
+    },
+    {
+      basis: 'common practice',
+      text:
+        'Do not water wet soil again because leaves droop in the afternoon: roots rot in hot wet pots. No ' +
+        'fertiliser, pruning or repotting in the heat; leave burnt leaves on as shade.',
+    },
+  ];
+}

@@ -1,0 +1,32 @@
+/** One day's list for people to read on a terminal. */
+import type { Tomorrow } from '../../advice/year/tomorrow/types.ts';
+import { dateWords } from '../../advice/year/season/words.ts';
+import type { Plan } from '../../plan/types.ts';
+import { formatTemperature, type Units } from '../../plan/units.ts';
+import { wrapped } from './plain-text.ts';
+import { basisWords } from './season-text.ts';
+
+export function tomorrowText(
+  plan: Plan,
+  { date, high, low, tasks, cautions, notes }: Tomorrow,
+  units: Units,
+  columns: number,
+): string {
+  const width = Math.max(60, columns);
+  const head =
+    `${plan.name ?? 'The yard'} on ${dateWords(date)}: ${formatTemperature(low, units)} by night, ` +
+    `${formatTemperature(high, units)} by day`;
+  const list = tasks.map(({ at, advice }) =>
+    wrapped(
+      `${at === 'the evening before' ? 'The evening before' : at}  ${advice.text} ${basisWords(advice)}`,
+      width,
+      '  ',
+    ),
+  );
+  const blocks = [
+    [head, ...notes].map((line) => wrapped(line, width, '')).join('\n'),
+    list.length === 0 ? 'Nothing to do: no plant here is hurt by a day like that.' : list.join('\n'),
+    `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, width)).join('\n')}`,
+  ];
+  return `${blocks.join('\n\n')}\n`;
+}

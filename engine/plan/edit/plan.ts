@@ -1,0 +1,75 @@
+/** Edits of what is not drawn: name, place, season, climate, own plants, stock, journal, and the turn of the year. */
+import { howWith, merged } from './edit-feature.ts';
+import type { Climate, ClimateMonth, JournalEntry, Knowledge, Plan, PlantRow, Season, Site, Stock } from '../types.ts';
+
+export function setPlan(plan: Plan, changes: Pick<Partial<Plan>, 'name' | 'units'>): Plan {
+  return merged<Plan>(plan, changes);
+}
+
+export function setSite(plan: Plan, changes: Partial<Site>): Plan {
+  return merged<Plan>(plan, { site: merged<Site>(plan.site, changes) });
+}
+
+export function setSeason(plan: Plan, changes: Partial<Season>): Plan {
+  return merged<Plan>(plan, { season: merged<Season>(plan.season, changes) });
+}
+
+export function setClimate(plan: Plan, changes: Partial<Climate>): Plan {
+  return merged<Plan>(plan, { climate: merged<Climate>(plan.climate, changes) });
+}
+
+/** Changes a month's row, or adds it; a new row must come with its high and low. @param month 1 to 12 */
+export function setClimateMonth(plan: Plan, month: number, changes: Partial<ClimateMonth>): Plan {
+  const { months } = plan.climate;
+  const index = months.findIndex((row) => row.month === month);
+  if (index >= 0) {
+    const row = merged<ClimateMonth>(months[index], changes);
+    return row === months[index] ? plan : setClimate(plan, { months: months.with(index, row) });
+  }
+  const { high, low } = changes;
+  return high === undefined || low === undefined
+    ? plan
+    : setClimate(plan, { months: [...months, { ...changes, month, high, low }] });
+}
+
+/** Says how a number of the site or the climate is known; `undefined` means taped. */
+export function setPartHow(plan: Plan, part: 'site' | 'climate', key: string, knowledge: Knowledge | undefined): Plan {
+  const how = howWith(plan[part].how, key, knowledge);
+  return part === 'site' ? setSite(plan, { how }) : setClimate(plan, { how });
+}
+
+/** Adds a plant row of the person's own, or replaces the one with its id. */
+export function setPlantRow(plan: Plan, row: PlantRow): Plan {
+  const plants = plan.plants ?? [];
+  const index = plants.findIndex((own) => own.id === row.id);
+  return { ...plan, plants: index < 0 ? [...plants, row] : plants.with(index, row) };
+}
+
+export function removePlantRow(plan: Plan, rowId: string): Plan {
+  const rest = plan.plants?.filter((row) => row.id !== rowId);
+  return rest === undefined || rest.length === plan.plants?.length ? plan : { ...plan, plants: rest };
+}
+
+export function setStock(plan: Plan, changes: Partial<Stock>): Plan {
+  return merged<Plan>(plan, { stock: merged<Stock>(plan.stock ?? {}, changes) });
+}
+
+export function appendJournal(plan: Plan, entry: JournalEntry): Plan {
+  return { ...plan, journal: [...(plan.journal ?? []), entry] };
+}
+
+/** Takes an entry out of the journal by its place; the same plan if there is none. */
+export function removeJournalEntry(plan: Plan, index: number): Plan {
+  return plan.journal?.[index] === undefined ? plan : { ...plan, journal: plan.journal.toSpliced(index, 1) };
+}
+
+/**
+ * Starts the next year: this year's plan is frozen into `past`, whole but for the picture to trace over and for earlier
+ * years, which stand beside it; the season's year goes up by one. The journal goes on.
+ */
+export function startNextYear(plan: Plan): Plan {
+  const { past = [], ...present } = plan;
+  const { underlay: _, ...site } = present.site;
+  const frozen = { year: plan.season.year, plan: { ...present, site } };
+  return { ...present, season: { ...plan.season, year: plan.season.year + 1 }, past: [...past, frozen] };
+}

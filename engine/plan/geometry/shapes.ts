@@ -1,0 +1,219 @@
+/**
+ * Plane geometry of a plan, in metres, x right, y up. Rings are lists of corners; a function that needs an open,
+ * counter-clockwise ring says so and `openRing` makes one.
+ */
+import { DEFAULTS } from '../defaults.ts';
+import type { Canopy, DropSide, PlanPoint } from '../types.ts';
+
+/** A point in space, [x, y, z], z up from the ground. [m] */
+export type SpacePoint = readonly [x: number, y: number, z: number];
+
+export interface Bounds {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+const DEGREE = Math.PI / 180;
+
+/** Distance of two points. [m] */
+export function distance(a: PlanPoint, b: PlanPoint): number {
+  return Math.hypot(b[0] - a[0], b[1] - a[1]);
+}
+
+/** Smallest box, sides along x and y, around at least one point. [m] */
+export function boundsOf(points: readonly PlanPoint[]): Bounds {
+  let minX = Infinity;
+  let minY = Infinity;
+  let maxX = -Infinity;
+  let maxY = -Infinity;
+  for (const [x, y] of points) {
+    minX = Math.min(minX, x);
+    minY = Math.min(minY, y);
+    maxX = Math.max(maxX, x);
+    maxY = Math.max(maxY, y);
+  }
+  return { minX, minY, maxX, maxY };
+}
+
+/**
+ * Area with the sign of the winding: positive counter-clockwise, seen with y up. The ring may repeat its first point.
+ * [m²]
+ */
+export function signedArea(ring: readonly PlanPoint[]): number {
+  if (ring.length === 0) return 0;
+  // From the first corner, so that a small yard far from the origin loses no digits.
+  const [x0, y0] = ring[0];
+  let twice = 0;
+  for (let i = 0; i < ring.length; i++) {
+    const [ax, ay] = ring[i];
+    const [bx, by] = ring[(i + 1) % ring.length];
+    twice += (ax - x0) * (by - y0) - (bx - x0) * (ay - y0);
+  }
+  return twice / 2;
+}
+
+/** Area of a simple ring, either winding. [m²] */
+export function area(ring: readonly PlanPoint[]): number {
+  return Math.abs(signedArea(ring));
+}
+
+/** Centre of mass of a simple ring's area, either winding; of a ring without area the mean of its corners. */
+export function centroid(ring: readonly PlanPoint[]): PlanPoint {
+  const corners = cleanPath(ring);
+  const [x0, y0] = corners[0];
+  let twice = 0;
+  let sumX = 0;
+  let sumY = 0;
+  for (let i = 0; i < corners.length; i++) {
+    const ax = corners[i][0] - x0;
+    const ay = corners[i][1] - y0;
+    const bx = corners[(i + 1) % corners.length][0] - x0;
+    const by = corners[(i + 1) % corners.length][1] - y0;
+    const cross = ax * by - bx * ay;
+    twice += cross;
+    sumX += (ax + bx) * cross;
+    sumY += (ay + by) * cross;
+  }
+  if (Math.abs(twice) < 1e-12) return meanOf(corners);
+  return [x0 + sumX / (3 * twice), y0 + sumY / (3 * twice)];
+}
+
+/** The path without points that equal the one before. A closed path stays closed. */
+export function cleanPath(path: readonly PlanPoint[]): PlanPoint[] {
+  return path.filter((point, i) => i === 0 || !samePoint(point, path[i - 1]));
+}
+
+/** Whether a path's last point equals its first and it encloses something. */
+export function isClosed(path: readonly PlanPoint[]): boolean {
+  const points = cleanPath(path);
+  return points.length > 3 && samePoint(points[0], points[points.length - 1]);
+}
+
+/** The outline's corners once each, counter-clockwise seen with y up; starts at the first corner given. */
+export function openRing(outline: readonly PlanPoint[]): PlanPoint[] {
+  const ring = cleanPath(outline);
+  while (ring.length > 1 && samePoint(ring[0], ring[ring.length - 1])) ring.pop();
+  return signedArea(ring) < 0 ? [ring[0], ...ring.slice(1).reverse()] : ring;
+}
+
+/** Length of a path along its segments. [m] */
+export function pathLength(path: readonly PlanPoint[]): number {
+  let length = 0;
+  for (let i = 1; i < path.length; i++) length += distance(path[i - 1], path[i]);
+  return length;
+}
+
+/**
+ * Whether a point lies inside a simple ring, either winding. A point within `edge` of the outline counts as inside. [m]
+ */
+export function pointInRing(point: PlanPoint, ring: readonly PlanPoint[], edge = 0): boolean {
+  const [x, y] = point;
+  let inside = false;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const [ax, ay] = ring[i];
+    const [bx, by] = ring[j];
+    if (edge > 0 && distanceToSegment(point, ring[i], ring[j]) <= edge) return true;
+    if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside;
+  }
+  return inside;
+}
+
+/** Whether a point lies inside a ring and more than `edge` from its outline. [m] */
+export function strictlyInRing(point: PlanPoint, ring: readonly PlanPoint[], edge: number): boolean {
+  return pointInRing(point, ring) && distanceToPath(point, [...ring, ring[0]]) > edge;
+}
+
+/** Distance of a point from the nearest point of a segment. [m] */
+export function distanceToSegment(point: PlanPoint, a: PlanPoint, b: PlanPoint): number {
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  const along = alongSegment(point, a, dx, dy);
+  return Math.hypot(a[0] + along * dx - point[0], a[1] + along * dy - point[1]);
+}
+
+/** The point of a segment nearest to a point. */
+export function nearestOnSegment(point: PlanPoint, a: PlanPoint, b: PlanPoint): PlanPoint {
+  const dx = b[0] - a[0];
+  const dy = b[1] - a[1];
+  const along = alongSegment(point, a, dx, dy);
+  return [a[0] + along * dx, a[1] + along * dy];
+}
+
+/** Distance of a point from a path of one point or more (an open one: repeat the first point to close it). [m] */
+export function distanceToPath(point: PlanPoint, path: readonly PlanPoint[]): number {
+  let least = distance(point, path[0]);
+  for (let i = 1; i < path.length; i++) least = Math.min(least, distanceToSegment(point, path[i - 1], path[i]));
+  return least;
+}
+
+/** A point turned clockwise about a centre. @param turn [°] */
+export function turned(point: PlanPoint, center: PlanPoint, turn: number): PlanPoint {
+  const sin = Math.sin(turn * DEGREE);
+  const cos = Math.cos(turn * DEGREE);
+  const dx = point[0] - center[0];
+  const dy = point[1] - center[1];
+  return [center[0] + dx * cos + dy * sin, center[1] - dx * sin + dy * cos];
+}
+
+/**
+ * The corners of a canopy's roof with the cloth's height there: front left, back left, back right, front right
+ * (counter-clockwise seen with y up). The back edge is at `height`, the front edge at `height + rise`.
+ */
+export function canopyCorners(canopy: Canopy): [SpacePoint, SpacePoint, SpacePoint, SpacePoint] {
+  const corner = (right: -1 | 1, forward: -1 | 1): SpacePoint => {
+    const [x, y] = turned(
+      [canopy.center[0] + (right * canopy.width) / 2, canopy.center[1] + (forward * canopy.length) / 2],
+      canopy.center,
+      canopy.turn ?? DEFAULTS.turn,
+    );
+    return [x, y, canopy.height + (forward === 1 ? (canopy.rise ?? DEFAULTS.rise) : 0)];
+  };
+  return [corner(-1, 1), corner(-1, -1), corner(1, -1), corner(1, 1)];
+}
+
+/** The two ends of one edge of a canopy's roof, at the cloth's height, going round counter-clockwise. */
+export function canopyEdge(canopy: Canopy, side: DropSide): [SpacePoint, SpacePoint] {
+  const [frontLeft, backLeft, backRight, frontRight] = canopyCorners(canopy);
+  switch (side) {
+    case 'left':
+      return [frontLeft, backLeft];
+    case 'back':
+      return [backLeft, backRight];
+    case 'right':
+      return [backRight, frontRight];
+    case 'front':
+      return [frontRight, frontLeft];
+  }
+}
+
+/** Height of a canopy's cloth over a point of the plan, `null` where the roof does not cover it. [m] */
+export function canopyHeightOver(canopy: Canopy, point: PlanPoint): number | null {
+  if (2 * distance(point, canopy.center) > Math.hypot(canopy.width, canopy.length) + 1e-9) return null;
+  const [x, y] = turned(point, canopy.center, -(canopy.turn ?? DEFAULTS.turn));
+  const right = x - canopy.center[0];
+  const forward = y - canopy.center[1];
+  if (Math.abs(right) > canopy.width / 2 || Math.abs(forward) > canopy.length / 2) return null;
+  return canopy.height + (canopy.rise ?? DEFAULTS.rise) * (forward / canopy.length + 0.5);
+}
+
+/** Where on a segment from a by (dx, dy) the nearest point stands, 0 to 1. */
+function alongSegment(point: PlanPoint, a: PlanPoint, dx: number, dy: number): number {
+  const squared = dx * dx + dy * dy;
+  return squared === 0 ? 0 : Math.min(1, Math.max(0, ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / squared));
+}
+
+function samePoint(a: PlanPoint, b: PlanPoint): boolean {
+  return a[0] === b[0] && a[1] === b[1];
+}
+
+function meanOf(points: readonly PlanPoint[]): PlanPoint {
+  let x = 0;
+  let y = 0;
+  for (const point of points) {
+    x += point[0] / points.length;
+    y += point[1] / points.length;
+  }
+  return [x, y];
+}

@@ -1,0 +1,181 @@
+import type { Climate, ClimateMonth } from '../../plan/types.ts';
+import { CLIMATE_TYPES, type ClimateType } from './climate-types.ts';
+import { type Finding, found, refused } from '../estimate.ts';
+import { monthWord } from '../place/sun-at.ts';
+
+/** Three numbers that everybody knows of their own place. [°C] */
+export interface KnownTemperatures {
+  /** Usual high of the month of `askedMonth`. */
+  readonly high: number;
+  /** Usual low of that month. */
+  readonly low: number;
+  /** High of the hottest day last year. */
+  readonly hottest: number;
+}
+
+/** Air from which an hour of sun counts as hot where nothing else is said. [°C] Our choice. */
+const HOT_AIR = 35;
+
+/** Which month the three numbers are asked for: July, south of the equator January. */
+export function askedMonth(latitude: number): 1 | 7 {
+  return latitude < 0 ? 1 : 7;
+}
+
+export function climateTypeOf(id: string): ClimateType | undefined {
+  return CLIMATE_TYPES.find((type) => type.id === id);
+}
+
+/**
+ * The type that a place most likely has, by its zone and latitude alone: a first guess to be corrected by the person.
+ * @param latitude [°] @param timeZone IANA name.
+ */
+export function likelyClimate(latitude: number, timeZone: string): ClimateType {
+  const lat = Math.abs(latitude);
+  const rule = ZONE_RULES.find(({ zones, from = 0, to = 90 }) => lat >= from && lat < to && zones.test(timeZone));
+  const id =
+    rule?.type ??
+    (lat < 10
+      ? 'wet-tropical'
+      : lat < 19
+        ? 'tropical-wet-dry'
+        : lat < 31
+          ? 'humid-subtropical'
+          : lat < 41
+            ? 'mediterranean-inland'
+            : 'warm-temperate');
+  return CLIMATE_TYPES.find((type) => type.id === id) ?? CLIMATE_TYPES[0];
+}
+
+/**
+ * A rough climate for a plan: the type's twelve months, turned by half a year south of the equator, shifted to the
+ * person's own
+ * three numbers where they are given. Marked rough, with its source in words.
+ */
+export function roughClimate(type: ClimateType, latitude: number, known?: KnownTemperatures): Finding<Climate> {
+  const refusal = known === undefined ? null : refusalOf(known, latitude);
+  if (refusal !== null) return refused(refusal);
+  const months = monthsOf(type, latitude);
+  const asked = months[askedMonth(latitude) - 1];
+  const up = known === undefined ? 0 : known.high - asked.high;
+  const upLow = known === undefined ? 0 : known.low - asked.low;
+  const shifted = months.map((month) => shift(month, up, upLow));
+  const hottestMonth = Math.max(...shifted.map(({ high }) => high));
+  const own =
+    known === undefined
+      ? ''
+      : `, shifted to your ${monthWord(askedMonth(latitude))} high of ${known.high} °C, low of ${known.low} °C ` +
+        `and hottest day of ${known.hottest} °C`;
+  const notes = [
+    `Rough: the climate type "${type.name}", from memory${own}. Twelve highs and lows from your weather service ` +
+      `make it yours.`,
+  ];
+  const heatwaveHigh = known === undefined ? type.hottest : Math.max(known.hottest, hottestMonth);
+  if (known !== undefined && known.hottest < hottestMonth) {
+    notes.push(
+      `Your hottest day of ${known.hottest} °C is under this type's usual high of ${hottestMonth} °C in its ` +
+        `hottest month: ${hottestMonth} °C is taken.`,
+    );
+  }
+  return found({ from: 'rough', source: notes[0], hotAir: HOT_AIR, heatwaveHigh, months: shifted }, notes);
+}
+
+/**
+ * The month of a climate that the known numbers belong to: July or January, or its hottest month where that one is not
+ * in it.
+ */
+export function knownMonthOf(climate: Climate, latitude: number): ClimateMonth {
+  const asked = climate.months.find(({ month }) => month === askedMonth(latitude));
+  return asked ?? climate.months.reduce((hottest, month) => (month.high > hottest.high ? month : hottest));
+}
+
+/**
+ * A climate with some of the three numbers known better: every month's highs and lows move with those of the month
+ * asked for.
+ */
+export function withKnownTemperatures(climate: Climate, latitude: number, known: Partial<KnownTemperatures>): Climate {
+  if (climate.months.length === 0) return climate;
+  const asked = knownMonthOf(climate, latitude);
+  const up = (known.high ?? asked.high) - asked.high;
+  const upLow = (known.low ?? asked.low) - asked.low;
+  const months = up === 0 && upLow === 0 ? climate.months : climate.months.map((month) => shift(month, up, upLow));
+  return { ...climate, months, heatwaveHigh: known.hottest ?? climate.heatwaveHigh };
+}
+
+function monthsOf(type: ClimateType, latitude: number): ClimateMonth[] {
+  return Array.from({ length: 12 }, (_, index) => {
+    const k = latitude < 0 ? (index + 6) % 12 : index;
+    return {
+      month: index + 1,
+      high: type.high[k],
+      low: type.low[k],
+      humidity: type.humidity[k],
+      wind: type.wind,
+      sunshine: type.sunshine[k],
+      turbidity: type.turbidity[k],
+    };
+  });
+}
+
+/** A wide day of the asked month must not turn another month's low above its high. */
+function shift(month: ClimateMonth, up: number, upLow: number): ClimateMonth {
+  const high = month.high + up;
+  return { ...month, high, low: Math.min(month.low + upLow, high - 2) };
+}
+
+function refusalOf({ high, low, hottest }: KnownTemperatures, latitude: number): string | null {
+  const month = monthWord(askedMonth(latitude));
+  if (![high, low, hottest].every((value) => value >= -20 && value <= 58))
+    return `Temperatures of ${low}, ${high} and ${hottest} °C: each must lie between −20 and 58 °C.`;
+  if (low >= high) return `A ${month} low of ${low} °C is not below the high of ${high} °C.`;
+  if (hottest < high)
+    return `The hottest day cannot be cooler (${hottest} °C) than the usual ${month} high (${high} °C).`;
+  return null;
+}
+
+/** The first line that fits wins. Latitudes without sign. */
+const ZONE_RULES: readonly { zones: RegExp; type: string; from?: number; to?: number }[] = [
+  { zones: /^America\/(Phoenix|Hermosillo|Tijuana|Mexicali|Ojinaga)$/, type: 'low-desert' },
+  { zones: /^America\/Los_Angeles$/, type: 'mediterranean-inland', to: 42 },
+  { zones: /^America\/(Denver|Boise|Chihuahua|Ciudad_Juarez)$/, type: 'high-desert' },
+  { zones: /^America\/(Mexico_City|Monterrey|Mazatlan|Bahia_Banderas)$/, type: 'high-desert', from: 23 },
+  { zones: /^America\/(Chicago|New_York|Indiana|Kentucky|Detroit|Matamoros)/, type: 'humid-subtropical', to: 37 },
+  {
+    zones: /^America\/(Argentina\/(Mendoza|San_Juan|La_Rioja|Catamarca)|Santiago)/,
+    type: 'mediterranean-inland',
+    from: 29,
+  },
+  { zones: /^America\/(Argentina|Montevideo|Asuncion|Sao_Paulo|Buenos_Aires)/, type: 'humid-subtropical', from: 19 },
+  { zones: /^America\/(Fortaleza|Recife|Bahia|Maceio)/, type: 'tropical-wet-dry' },
+  { zones: /^America\/Lima$/, type: 'coastal-desert' },
+  {
+    zones: /^Europe\/(Madrid|Lisbon|Athens|Istanbul|Nicosia|Rome|Malta)|^Asia\/(Nicosia|Famagusta)/,
+    type: 'mediterranean-inland',
+    to: 42,
+  },
+  { zones: /^Europe\/(Paris|Rome|Madrid|Monaco|Tirane|Podgorica|Zagreb)/, type: 'mediterranean-coast', to: 44 },
+  { zones: /^Africa\/(Casablanca|Algiers|Tunis|Tripoli|Ceuta|El_Aaiun)/, type: 'mediterranean-inland', from: 33 },
+  { zones: /^Africa\/(Casablanca|Algiers|Tunis|Tripoli|Cairo|El_Aaiun)/, type: 'low-desert' },
+  { zones: /^Africa\/(Windhoek|Gaborone|Johannesburg|Harare|Lusaka|Maseru|Mbabane)/, type: 'high-desert' },
+  { zones: /^Africa\/(Khartoum|Niamey|Bamako|Ouagadougou|Ndjamena|Dakar|Nouakchott|Banjul|Asmara)/, type: 'savanna' },
+  { zones: /^Africa\/Lagos$/, type: 'savanna', from: 9 },
+  { zones: /^Africa\/(Addis_Ababa|Nairobi)/, type: 'high-desert' },
+  { zones: /^(Africa\/Djibouti|Asia\/(Dubai|Qatar|Bahrain|Muscat|Aden))/, type: 'coastal-desert' },
+  { zones: /^Asia\/(Riyadh|Kuwait|Baghdad)/, type: 'low-desert' },
+  { zones: /^Asia\/(Jerusalem|Amman|Beirut|Damascus|Gaza|Hebron)/, type: 'mediterranean-inland' },
+  {
+    zones: /^Asia\/(Tehran|Kabul|Tashkent|Samarkand|Ashgabat|Dushanbe|Baku|Yerevan|Bishkek|Almaty|Urumqi|Kashgar)/,
+    type: 'dry-continental',
+  },
+  { zones: /^Asia\/(Kolkata|Karachi|Kathmandu)/, type: 'monsoon', from: 20 },
+  {
+    zones: /^Asia\/(Kolkata|Colombo|Dhaka|Bangkok|Rangoon|Yangon|Ho_Chi_Minh|Phnom_Penh|Vientiane|Manila)/,
+    type: 'tropical-wet-dry',
+  },
+  { zones: /^Asia\/(Shanghai|Chongqing|Tokyo|Seoul|Taipei|Hong_Kong)/, type: 'humid-subtropical', to: 36 },
+  { zones: /^Australia\/(Perth|Adelaide|Melbourne|Broken_Hill)/, type: 'mediterranean-inland', from: 29 },
+  { zones: /^Australia\/Darwin/, type: 'tropical-wet-dry', to: 18 },
+  { zones: /^Australia\/(Darwin|Perth|Adelaide)/, type: 'low-desert' },
+  { zones: /^Australia\/(Brisbane|Lindeman)/, type: 'tropical-wet-dry', to: 20 },
+  { zones: /^Australia\/(Sydney|Brisbane|Lindeman)/, type: 'humid-subtropical', to: 34.5 },
+  { zones: /^Australia\//, type: 'warm-temperate' },
+];

@@ -1,0 +1,141 @@
+import { describe, expect, test } from 'vitest';
+import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
+import { CLAY_ABSORPTANCE } from '../../../../engine/advice/year/clay.ts';
+import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
+import { placeOf } from '../../../../engine/advice/place/place.ts';
+import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
+import { heatDaysOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { surfaceTemperature, type Watering } from '../../../../engine/load/leaf/leaf.ts';
+import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
+import { plantPoints } from '../../../../engine/load/verdict/plant-points.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
+import { buildScene } from '../../../../engine/scene/build.ts';
+import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+
+const LEMON: Plant = {
+  id: 'pot',
+  kind: 'plant',
+  name: 'Lemon',
+  at: [6, 4],
+  height: 1.5,
+  spread: 1,
+  plant: 'lemon',
+  container: true,
+  worth: 2,
+};
+/** Takes the afternoon sun off the ground beside it. */
+const TOWER: Feature = {
+  id: 'tower',
+  kind: 'building',
+  outline: [
+    [0.5, 2],
+    [2, 2],
+    [2, 6],
+    [0.5, 6],
+  ],
+  height: 4.5,
+};
+const YARD = yardPlan([TOWER, LEMON]);
+
+const stepsOf = (plan: Plan) => valueOf(cheaperFirst(plan)).steps;
+const step = (steps: readonly LadderStep[], id: LadderStep['id']) => steps.find((each) => each.id === id);
+
+/** Harm to the lemon by the leaf's own balance, sample by sample. [K·h/day] */
+function harmBy(watering: Watering, absorptance?: number): number {
+  const scene = buildScene(YARD);
+  const row = plantRowOf(YARD, 'lemon');
+  if (!row) throw new Error('lemon is in the catalogue');
+  const limit = valueOf(plantLoadsOf(YARD))[0].leaf?.limit ?? NaN;
+  const sky = createSkyViewer(scene);
+  const { points, own } = plantPoints(YARD, LEMON);
+  const heats = valueOf(heatDaysOf(YARD, scene));
+  let dose = 0;
+  for (const { caster, moments, samples, state } of heats) {
+    for (const { point } of points) {
+      const shares = caster.sharesAt(point, own);
+      const view = sky.at(point, state, own);
+      moments.forEach(
+        (moment, k) =>
+          (dose +=
+            Math.max(0, surfaceTemperature(moment, row, watering, shares[k], view, absorptance) - limit) *
+            samples.hours[k]),
+      );
+    }
+  }
+  return dose / points.length / heats.length;
+}
+
+describe('cheaper cures', () => {
+  const steps = stepsOf(YARD);
+  const harm = harmBy('thirsty');
+
+  test('stand in the order of their price, each with what it does', () => {
+    expect(steps.map(({ id }) => id)).toEqual(['move', 'wrap', 'water', 'clay']);
+    for (const { effect, sentence } of steps) expect(`${effect} ${sentence}`).not.toMatch(/not computed|undefined|NaN/);
+  });
+
+  test('moving spares what the best place for the pot spares, and costs nothing', () => {
+    const [best] = valueOf(placeOf(YARD, { plant: 'pot' })).spots;
+    const moved = step(steps, 'move');
+    expect(moved?.spared).toBeCloseTo(2 * best.spared, 0);
+    expect(moved?.spared).toBeGreaterThan(0);
+    expect(moved?.cost).toBe(0);
+    expect(moved?.moves).toEqual([{ plant: 'pot', at: best.at }]);
+    expect(moved?.sentence).toContain(`Lemon ${best.where}, `);
+  });
+
+  test('water and clay spare what the leaf’s own balance says', () => {
+    expect(step(steps, 'water')?.spared).toBeCloseTo(2 * (harm - harmBy('watered')), 0);
+    expect(step(steps, 'clay')?.spared).toBeCloseTo(2 * (harm - harmBy('thirsty', CLAY_ABSORPTANCE)), 0);
+  });
+
+  test('leaves that are eaten are not sprayed, and a fruit’s surface has no number for clay', () => {
+    const other = (plant: string) =>
+      step(stepsOf(yardPlan([{ ...LEMON, plant, container: false } as Feature])), 'clay');
+    expect(other('lettuce')).toMatchObject({ spared: null, effect: 'not for these plants' });
+    expect(other('blueberry')).toMatchObject({ spared: null, effect: 'no number for fruit' });
+  });
+
+  test('a wrap takes the hot hours of its wall off a pot; pots beside it those of three sides', () => {
+    const { pot } = valueOf(plantLoadsOf(YARD))[0];
+    const wrap = step(steps, 'wrap');
+    expect(pot?.hotHours).toBeGreaterThan(0.05);
+    expect(wrap?.effect).toContain(`${pot?.hotHours.toFixed(1)} h of hot sun a day`);
+    expect(wrap).toMatchObject({ spared: null, sparedShare: null });
+  });
+
+  test('without pots they begin with water; where nothing is harmed there are none', () => {
+    expect(stepsOf(yardPlan([{ ...LEMON, container: false } as Feature])).map(({ id }) => id)).toEqual([
+      'water',
+      'clay',
+    ]);
+    const roof: Feature = {
+      id: 'roof',
+      kind: 'building',
+      outline: [
+        [-9, -9],
+        [29, -9],
+        [29, 29],
+        [-9, 29],
+      ],
+      height: 1,
+    };
+    const hardy = {
+      ...YARD,
+      features: [{ ...LEMON, plant: 'tough' } as Feature, roof],
+      plants: [{ ...plantRowOf(YARD, 'lemon')!, id: 'tough', name: 'Tough', heatLimit: 90 }],
+    };
+    expect(stepsOf(hardy)).toEqual([]);
+  });
+
+  test('two pots never go to the same place', () => {
+    const moved = step(
+      stepsOf(yardPlan([TOWER, LEMON, { ...LEMON, id: 'second', name: 'Second', at: [9, 4] } as Feature])),
+      'move',
+    );
+    const places = (moved?.moves ?? []).map(({ at }) => at);
+    expect(places).toHaveLength(2);
+    expect(Math.hypot(places[0][0] - places[1][0], places[0][1] - places[1][1])).toBeGreaterThanOrEqual(1 - 1e-9);
+  });
+});

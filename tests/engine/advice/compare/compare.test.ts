@@ -1,0 +1,197 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
+import { clothArea } from '../../../../engine/advice/compare/cost.ts';
+import { seenFrom } from '../../../../engine/advice/compare/seen.ts';
+import type { ComparedChoice, CompareResult } from '../../../../engine/advice/compare/types.ts';
+import { sheetOf } from '../../../../engine/frame/sheet.ts';
+import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import { withOptions } from '../../../../engine/plan/options.ts';
+import type { Canopy, Feature, Plan, YardOption } from '../../../../engine/plan/types.ts';
+import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+
+const ROOF: Canopy = {
+  id: 'roof',
+  kind: 'canopy',
+  center: [6.2, 4.1],
+  length: 3.1,
+  width: 2.7,
+  height: 2.3,
+  density: 0.5,
+};
+const LEMON: Feature = {
+  id: 'lemon',
+  kind: 'plant',
+  name: 'Lemon',
+  at: [6, 4],
+  height: 1.5,
+  spread: 1.1,
+  plant: 'lemon',
+  container: true,
+  worth: 2,
+};
+const TOMATO: Feature = {
+  id: 'tomato',
+  kind: 'plant',
+  name: 'Tomato',
+  at: [9.5, 6],
+  height: 1.1,
+  spread: 0.6,
+  plant: 'tomato',
+};
+const OPTIONS: readonly YardOption[] = [
+  { id: 'roof', adds: [ROOF] },
+  { id: 'nothing', adds: [{ ...ROOF, id: 'clear', density: 0 }] },
+  { id: 'black', adds: [{ ...ROOF, id: 'lid', density: 0.95 }] },
+  { id: 'away', moves: { lemon: [1, 4.3] } },
+];
+const WALL: Feature = {
+  id: 'west',
+  kind: 'wall',
+  path: [
+    [0, 0],
+    [0, 8],
+  ],
+  height: 2.4,
+  thickness: 0.2,
+};
+const YARD: Plan = { ...yardPlan([WALL, LEMON, TOMATO]), options: OPTIONS };
+
+const compared = (plan: Plan, ...choices: string[][]): CompareResult =>
+  valueOf(compareOptions(plan, choices.length === 0 ? {} : { choices }));
+const only = ({ choices }: CompareResult): ComparedChoice => choices[0];
+
+describe('today against options', () => {
+  const result = compared(YARD);
+  const [roof, nothing, black, away] = result.choices;
+
+  test('spared is Σ worth × harm before less after, as harm is defined', () => {
+    const changed = withOptions(YARD, ['roof']);
+    if (!changed.ok) throw new Error('the option is there');
+    const sum = (plan: Plan) => valueOf(harmOf(plan)).reduce((total, { worth, harm }) => total + worth * harm, 0);
+    expect(roof.spared).toBeCloseTo(sum(YARD) - sum(changed.plan), 9);
+    expect(roof.spared).toBeGreaterThan(0);
+    expect(roof.sparedShare).toBeCloseTo(roof.spared / sum(YARD), 9);
+    expect(result.today.harm).toBeCloseTo(sum(YARD), 9);
+  });
+
+  test('cloth that stops nothing spares nothing and is as good as today; the denser roof spares more', () => {
+    expect(nothing.spared).toBeCloseTo(0, 9);
+    expect(nothing.asGoodAs).toContain('today');
+    expect(black.spared).toBeGreaterThan(roof.spared);
+    expect(result.ranked[0]).toBe('black');
+  });
+
+  test('cost is the build sheet’s, payoff is what is spared for each m² and each unit of money', () => {
+    const built = sheetOf({ ...YARD, features: [...YARD.features, ROOF] }, 'roof');
+    if (!built.ok) throw new Error('the roof can be built');
+    const { sheet } = built;
+    expect(roof.cost.total).toBe(sheet.cost.total);
+    expect(roof.cost.hours).toEqual(sheet.work.hours);
+    expect(away.cost.hours).toEqual({ low: 0, high: 0 });
+    expect(roof.clothArea).toBeCloseTo(3.1 * 2.7, 9);
+    expect(roof.payoff.perSquareMetre).toBeCloseTo(roof.spared / (3.1 * 2.7), 9);
+    expect(roof.payoff.perMoney).toBeCloseTo(roof.spared / (sheet.cost.total ?? NaN), 9);
+  });
+
+  test('a moved pot costs nothing and has no payoff for each m²', () => {
+    expect(away.cost.total).toBe(0);
+    expect(away.payoff).toEqual({ perSquareMetre: null, perMoney: null });
+    expect(away.plants.find(({ id }) => id === 'tomato')?.after?.harm).toBeCloseTo(
+      result.today.plants[1].before?.harm ?? NaN,
+      9,
+    );
+  });
+
+  test('too dark is said even of the choice that spares most', () => {
+    expect(result.ranked[0]).toBe('black');
+    expect(black.newlyTooDark).toEqual(['lemon']);
+    expect(black.sentences.some((sentence) => sentence.startsWith('Too dark for Lemon:'))).toBe(true);
+  });
+
+  test('what costs as much and spares nothing is beaten, and says by which', () => {
+    expect(nothing.beatenBy).not.toBeNull();
+    expect(nothing.sentences.at(-1)).toContain(`${nothing.beatenBy} does as well or better in everything`);
+    expect(roof.beatenBy).toBeNull();
+  });
+
+  test('every plant has its sides before and after', () => {
+    const lemon = roof.plants.find(({ id }) => id === 'lemon');
+    expect(lemon?.before?.sides.map(({ side }) => side)).toEqual(['top', 0, 45, 90, 135, 180, 225, 270, 315]);
+    expect(lemon?.after?.sides[0].scorchDose ?? NaN).toBeLessThan(lemon?.before?.sides[0].scorchDose ?? NaN);
+  });
+
+  test('the plants’ weights come first', () =>
+    expect(result.weights).toBe('What a plant counts: Lemon 2 times, every other once.'));
+});
+
+test('options tried together are both there', () => {
+  const both = only(compared(YARD, ['roof', 'away']));
+  expect(both.name).toBe('roof + away');
+  expect(both.clothArea).toBeGreaterThan(0);
+  expect(both.plants[0].after?.light.sunHours).not.toBeCloseTo(both.plants[0].before?.light.sunHours ?? NaN, 3);
+});
+
+test('an option that is not there, and a plan without options, are refused in words', () => {
+  const missing = compareOptions(YARD, { choices: [['D']] });
+  expect(missing.ok ? '' : missing.problems[0].message).toContain('There is no option "D"');
+  const none = compareOptions(yardPlan([LEMON]));
+  expect(none.ok ? '' : none.problems[0].message).toContain('this plan has no options');
+});
+
+test(
+  'the lane yard’s screen is hidden from the lane and seen from upstairs; a roof at 2.3 m shows over the ' +
+    'fence by 20 cm',
+  () => {
+    const lane = demoPlan('lane');
+    const screen = lane.options?.[1].adds?.[0];
+    const roof = lane.options?.[0].adds?.[0];
+    if (screen?.kind !== 'screen' || roof?.kind !== 'canopy') throw new Error('the demo has them');
+    expect(seenFrom(lane, [screen]).map(({ eye, hidden }) => [eye, hidden])).toEqual([
+      ['lane', true],
+      ['upstairs', false],
+    ]);
+    // Its near edge is at x = 3.0: 1.6 m + (0.2/2.97)·6 = 2.004 m is hidden there.
+    expect(seenFrom(lane, [{ ...roof, height: 2.3 }])[0].shows).toBeCloseTo(2.3 - (1.6 + (0.2 / 2.97) * 6), 2);
+  },
+);
+
+test('cloth area: a sloped roof, its drop, a screen on two legs', () => {
+  expect(clothArea({ ...ROOF, rise: 0.7, drops: [{ side: 'left', depth: 1.1, density: 0.6 }] })).toBeCloseTo(
+    2.7 * Math.hypot(3.1, 0.7) + 1.1 * 3.1,
+    9,
+  );
+  expect(
+    clothArea({
+      id: 's',
+      kind: 'screen',
+      path: [
+        [1, 1],
+        [1, 4],
+        [3, 4],
+      ],
+      bottom: 0.3,
+      height: 1.7,
+      density: 0.6,
+    }),
+  ).toBeCloseTo(5 * 1.4, 9);
+});
+
+test('more density never spares less', () => {
+  fc.assert(
+    fc.property(
+      fc.double({ min: 0, max: 0.9, noNaN: true }),
+      fc.double({ min: 0.01, max: 0.1, noNaN: true }),
+      (density, more) => {
+        const roofs = [density, density + more].map((each, k): YardOption => ({
+          id: `d${k}`,
+          adds: [{ ...ROOF, density: each }],
+        }));
+        const [thin, dense] = compared({ ...yardPlan([LEMON]), options: roofs }).choices;
+        expect(dense.spared).toBeGreaterThanOrEqual(thin.spared - 1e-9);
+      },
+    ),
+    { seed: 72, numRuns: 4 },
+  );
+});

@@ -1,0 +1,179 @@
+import { describe, expect, test } from 'vitest';
+import { doubtOf } from '../../../../engine/advice/doubt/doubt.ts';
+import type { DoubtResult } from '../../../../engine/advice/doubt/types.ts';
+import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import type { Feature, Plan } from '../../../../engine/plan/types.ts';
+import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+
+const LEMON: Feature = {
+  id: 'lemon',
+  kind: 'plant',
+  name: 'Lemon',
+  at: [6, 4],
+  height: 1.5,
+  spread: 1.1,
+  plant: 'lemon',
+  container: true,
+  worth: 3,
+};
+const TOMATO: Feature = {
+  id: 'tomato',
+  kind: 'plant',
+  name: 'Tomato',
+  at: [9.5, 6],
+  height: 1.1,
+  spread: 0.6,
+  plant: 'tomato',
+};
+/** West of the lemon, so near that its height decides over the afternoon; the far one decides over nothing. */
+const NEAR: Feature = {
+  id: 'near',
+  kind: 'wall',
+  name: 'Near wall',
+  path: [
+    [4.9, 2.5],
+    [4.9, 5.5],
+  ],
+  height: 2.1,
+  thickness: 0.2,
+  how: { height: { by: 'guess', pm: 0.7 } },
+};
+const FAR: Feature = {
+  id: 'far',
+  kind: 'wall',
+  name: 'Far wall',
+  path: [
+    [0.2, 0.5],
+    [0.2, 1.5],
+  ],
+  height: 0.6,
+  thickness: 0.2,
+  how: { height: { by: 'paced', pm: 0.1 } },
+};
+const ROOF: Feature = {
+  id: 'roof',
+  kind: 'canopy',
+  center: [6.2, 4.1],
+  length: 3.1,
+  width: 2.7,
+  height: 2.3,
+  density: 0.5,
+  how: { density: { by: 'guess', pm: 0.15 } },
+};
+const YARD = yardPlan([NEAR, FAR, LEMON, TOMATO]);
+const TAPED: Plan = { ...YARD, features: YARD.features.map((feature) => ({ ...feature, how: undefined })) };
+
+const doubted = (plan: Plan): DoubtResult => valueOf(doubtOf(plan));
+const bar = ({ inputs }: DoubtResult, key: string) => inputs.find((each) => each.key === key)!;
+
+describe('what hangs on which number', () => {
+  const result = doubted(YARD);
+
+  test('with everything taped only climate and limits are in doubt, and there is nothing to measure', () => {
+    const taped = doubted(TAPED);
+    expect(taped.inputs.map(({ key }) => key).toSorted()).toEqual(['climate.heatwaveHigh', 'limits']);
+    expect(taped.measureNext).toBeNull();
+    expect(taped.sentence).toMatch(
+      /^Every number of the yard is measured; the (plants’ heat limits|heatwave’s high) \(± [24] K\) weighs? more/,
+    );
+  });
+
+  test('a bar is Σ worth × |change of harm| at the worse of its two ends', () => {
+    const harmWith = (height: number) =>
+      valueOf(
+        harmOf({
+          ...YARD,
+          features: YARD.features.map((each) => (each.id === 'near' ? { ...each, height } : each)) as Feature[],
+        }),
+      );
+    const [as, up, down] = [harmWith(2.1), harmWith(2.8), harmWith(1.4)];
+    const change = (harms: typeof as) =>
+      harms.reduce((sum, { worth, harm }, k) => sum + worth * Math.abs(harm - as[k].harm), 0);
+    const { moves } = bar(result, 'near.height');
+    expect(moves).toBeGreaterThan(1);
+    expect(Math.abs(moves - Math.max(change(up), change(down)))).toBeLessThan(0.02 * moves);
+  });
+
+  test('bars are longest first, and a wall that shades no plant moves nothing', () => {
+    const moves = result.inputs.map((each) => each.moves);
+    expect(moves).toEqual(moves.toSorted((a, b) => b - a));
+    expect(bar(result, 'far.height').moves).toBe(0);
+  });
+
+  test('the next thing to measure is the longest that a tape can reach; what weighs more is said', () => {
+    expect(result.measureNext).toBe('near.height');
+    expect(result.sentence).toContain('Measure next the height of the near wall (guessed, ± 0.70 m; a tape');
+    const rest = Math.max(...result.inputs.filter(({ measurable }) => !measurable).map(({ moves }) => moves));
+    expect(result.sentence.includes('no tape betters that')).toBe(rest > bar(result, 'near.height').moves);
+  });
+
+  test('where even that moves next to nothing, the yard is said to be measured well enough', () => {
+    const how = { height: { by: 'tape', pm: 0.03 } } as const;
+    const nearly = doubted({
+      ...YARD,
+      features: YARD.features.map((each) => (each.id === 'near' ? { ...NEAR, how } : each)) as Feature[],
+    });
+    expect(nearly.measureNext).toBe('near.height');
+    expect(nearly.sentence).toContain('The yard is measured well enough: what moves its harm of');
+  });
+
+  test('more worth makes the same bar longer; a wider ± never a shorter one', () => {
+    const with_ = (change: (feature: Feature) => Feature) => doubted({ ...YARD, features: YARD.features.map(change) });
+    const worthy = with_((each) => (each.id === 'lemon' ? { ...LEMON, worth: 6 } : each) as Feature);
+    const wide = with_(
+      (each) => (each.id === 'near' ? { ...NEAR, how: { height: { by: 'guess', pm: 1 } } } : each) as Feature,
+    );
+    expect(bar(worthy, 'near.height').moves).toBeGreaterThan(bar(result, 'near.height').moves);
+    expect(bar(wide, 'near.height').moves).toBeGreaterThanOrEqual(bar(result, 'near.height').moves);
+  });
+
+  test('every plant says that its verdict stays, or what it may become and by which number', () => {
+    for (const { may, verdict, sentence, name } of result.plants) {
+      expect(sentence).toMatch(new RegExp(`^${name}: ${verdict}(, whichever number is off|; may become )`));
+      for (const { verdict: other, inputs } of may) {
+        expect(other).not.toBe(verdict);
+        for (const key of inputs)
+          expect(bar(result, key).verdicts.some(({ may: verdicts }) => verdicts.includes(other))).toBe(true);
+      }
+    }
+    expect(result.plants.some(({ may }) => may.length > 0)).toBe(true);
+  });
+
+  test('inputs of an option’s own cloth count, and the order of the options is told', () => {
+    const tried = doubted({
+      ...YARD,
+      options: [
+        { id: 'R', name: 'A roof', adds: [ROOF] },
+        { id: 'S', name: 'A thinner roof', adds: [{ ...ROOF, density: 0.45 } as Feature] },
+      ],
+    });
+    expect(tried.order).toEqual(['R', 'S', 'today']);
+    expect(bar(tried, 'roof.density')).toMatchObject({ kind: 'thickness of shade', moves: 0, pmText: '15 %' });
+    expect(tried.notes.at(-1)).toContain('Least harm first: R (A roof), S (A thinner roof), today');
+  });
+
+  test('the courtyard: its guessed heights and its compass are in the list, limits outweigh them', () => {
+    const courtyard = doubted(demoPlan('courtyard'));
+    expect(courtyard.inputs.map(({ key }) => key)).toEqual(
+      expect.arrayContaining(['site.upBearing', 'house.height', 'east-house.height', 'orange.openness']),
+    );
+    expect(courtyard.inputs[0].key).toBe('limits');
+    expect(courtyard.measureNext).not.toBeNull();
+    expect(courtyard.sentence).not.toMatch(/undefined|NaN|south side/);
+  });
+
+  test('a yard without plants has the climate in doubt alone, and moves nothing', () => {
+    const bare = doubted(yardPlan([FAR]));
+    expect(bare.plants).toEqual([]);
+    expect(bare.harm).toBe(0);
+    expect(bare.sentence).toBe(
+      'No number that could be measured in the yard moves the harm, and neither climate nor limits do.',
+    );
+  });
+
+  test('an option that cannot be applied is refused in one sentence', () => {
+    const outcome = doubtOf({ ...YARD, options: [{ id: 'X', removes: ['nobody'] }] });
+    expect(outcome.ok).toBe(false);
+  });
+});

@@ -1,0 +1,258 @@
+import { describe, expect, test } from 'vitest';
+import { hardeningOf } from '../../../../engine/advice/place/hardening.ts';
+import { placeOf } from '../../../../engine/advice/place/place.ts';
+import { createPotJudge, winterDayOf } from '../../../../engine/advice/place/judge.ts';
+import { potGround } from '../../../../engine/advice/place/ground.ts';
+import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
+import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+
+const POT: Plant = {
+  id: 'pot',
+  kind: 'plant',
+  name: 'Lemon',
+  at: [6, 4],
+  height: 1.5,
+  spread: 1,
+  plant: 'lemon',
+  container: true,
+};
+/** A building that takes the afternoon sun off the ground beside it. */
+const TOWER: Feature = {
+  id: 'tower',
+  kind: 'building',
+  outline: [
+    [0.5, 2],
+    [2, 2],
+    [2, 6],
+    [0.5, 6],
+  ],
+  height: 4.5,
+  eaves: 0.5,
+};
+const complaint = (plan: Plan, plant: string): string => {
+  const outcome = placeOf(plan, { plant });
+  return outcome.ok ? '' : outcome.problems[0].message;
+};
+
+describe('places for a pot', () => {
+  const plan = yardPlan([TOWER, POT]);
+  const { spots } = valueOf(placeOf(plan, { plant: 'pot', count: 3 }));
+
+  test('the best is in the tower’s afternoon shade, with light enough and less harm; staying is in the list', () => {
+    expect(spots[0].at[0]).toBeGreaterThan(2);
+    expect(spots[0].at[0]).toBeLessThan(4.5);
+    expect(spots[0].spared).toBeGreaterThan(0);
+    expect(spots[0].standing).not.toBe('too dark');
+    expect(spots.filter(({ stay }) => stay)).toHaveLength(1);
+    expect(spots.map(({ rank }) => rank)).toEqual([1, 2, 3, 4]);
+  });
+
+  test('each spot’s harm is what the plan with the pot there has, and its metres are the way there', () => {
+    for (const { at, harm, metres } of spots) {
+      expect(harm).toBeCloseTo(valueOf(harmOf(yardPlan([TOWER, { ...POT, at }])))[0].harm, 1);
+      expect(metres).toBeCloseTo(Math.hypot(at[0] - 6, at[1] - 4), 9);
+    }
+  });
+
+  test('no other allowed place on the lattice that has the light is harmed less', () => {
+    const row = plantRowOf(plan, 'lemon');
+    if (!row) throw new Error('lemon is in the catalogue');
+    const judge = valueOf(createPotJudge(plan, POT, row));
+    const ground = potGround(plan, POT);
+    for (let x = 0.25; x < 12; x += 1) {
+      for (let y = 0.25; y < 8; y += 1) {
+        if (ground.reasonAt([x, y]) !== null) continue;
+        const light = judge.lightAt([x, y]);
+        if (!light.tooDark && light.sunHours <= row.sunHours[1])
+          expect(judge.harmAt([x, y])).toBeGreaterThan(spots[0].harm - 0.55);
+      }
+    }
+  });
+});
+
+test('with a day to move it, hardening has its dates', () => {
+  const shade: Feature = {
+    id: 'shade',
+    kind: 'canopy',
+    center: [6, 4],
+    length: 2.4,
+    width: 2.4,
+    height: 2,
+    density: 0.95,
+  };
+  const { spots } = valueOf(placeOf(yardPlan([shade, POT]), { plant: 'pot', count: 1, on: '2026-04-20' }));
+  const moved = spots.find(({ stay }) => !stay);
+  expect(moved?.hardening?.days.map(({ date }) => date).slice(0, 2)).toEqual(['2026-04-20', '2026-04-21']);
+});
+
+describe('where a pot may not stand', () => {
+  const others: Feature[] = [
+    TOWER,
+    {
+      id: 'low-wall',
+      kind: 'wall',
+      name: 'Low wall',
+      path: [
+        [5, 0.5],
+        [8, 0.5],
+      ],
+      height: 0.6,
+      thickness: 0.2,
+    },
+    {
+      id: 'bed',
+      kind: 'bed',
+      name: 'Herbs',
+      outline: [
+        [9, 1],
+        [11, 1],
+        [11, 2],
+        [9, 2],
+      ],
+      plantHeight: 0.4,
+    },
+    { id: 'fig', kind: 'tree', name: 'Fig', at: [10, 6], height: 4, crownWidth: 3, crownBase: 1.2, openness: 0.2 },
+    {
+      id: 'well',
+      kind: 'keepout',
+      name: 'Well',
+      outline: [
+        [6, 6.5],
+        [7, 6.5],
+        [7, 7.5],
+        [6, 7.5],
+      ],
+      blocks: ['pots'],
+    },
+    { id: 'basil', kind: 'plant', name: 'Basil', at: [4.5, 2.2], height: 0.5, spread: 0.6, container: true },
+  ];
+  const plan = yardPlan([...others, POT]);
+  const ground = potGround(plan, POT);
+  test.each<[string, number, number, string | null]>([
+    ['off the property', 12.4, 4, 'outside the property'],
+    ['half over the boundary', 11.9, 4, 'outside the property'],
+    ['in a building', 1.2, 3, 'it would stand in the'],
+    ['under its eaves’ edge', 2.5, 4, 'under the drip edge'],
+    ['in a wall', 6, 0.7, 'it would stand in the low wall'],
+    ['in a bed', 10, 1.1, 'it would stand in the herbs'],
+    ['in a crown that hangs lower than it is tall', 9.2, 6, 'in the crown of the fig'],
+    ['on a keepout', 6.6, 6.4, 'no pot may stand on the well'],
+    ['against another plant', 5.1, 2.4, 'it would grow into the basil'],
+    ['in the open', 7.5, 3.1, null],
+  ])('%s', (_, x, y, reason) => {
+    const said = ground.reasonAt([x, y]);
+    if (reason === null) expect(said).toBeNull();
+    else expect(said).toContain(reason);
+  });
+
+  test('the hose must reach it', () => {
+    const short = yardPlan([POT], { site: { ...plan.site, tap: [1, 1], hose: 5 } });
+    expect(potGround(short, POT).reasonAt([7.5, 3])).toContain('hose of 5 m');
+    expect(potGround(short, POT).reasonAt([4, 3])).toBeNull();
+  });
+
+  test('a lane between two houses stays open 0.9 m wide', () => {
+    const houses: Feature[] = [
+      {
+        id: 'a',
+        kind: 'building',
+        outline: [
+          [5, 0],
+          [7, 0],
+          [7, 3.3],
+          [5, 3.3],
+        ],
+        height: 3,
+      },
+      {
+        id: 'b',
+        kind: 'building',
+        outline: [
+          [5, 4.9],
+          [7, 4.9],
+          [7, 8],
+          [5, 8],
+        ],
+        height: 3,
+      },
+    ];
+    const lane = potGround(yardPlan([...houses, { ...POT, at: [2, 2] }]), POT);
+    expect(lane.reasonAt([6, 4.1])).toContain('0.9 m wide');
+    expect(lane.reasonAt([3, 6])).toBeNull();
+  });
+});
+
+test('a plant in the ground, one too heavy, one unknown and a word that is nothing are refused in words', () => {
+  expect(complaint(yardPlan([{ ...POT, container: false }]), 'pot')).toContain('does not stand in a pot');
+  expect(complaint(yardPlan([{ ...POT, move: 'never' }]), 'pot')).toContain('too heavy to move');
+  expect(complaint(yardPlan([{ ...POT, plant: undefined }]), 'pot')).toContain('does not say what plant it is');
+  expect(complaint(yardPlan([POT]), 'lime')).toBe('There is nothing called "lime"; the plants in pots are "pot".');
+});
+
+test('where nothing is light enough it says by how much the brightest misses', () => {
+  const dark: Feature = { id: 'dark', kind: 'canopy', center: [6, 4], length: 30, width: 30, height: 3, density: 0.9 };
+  const { notes, spots } = valueOf(placeOf(yardPlan([dark, POT]), { plant: 'pot', count: 1 }));
+  expect(spots.every(({ standing }) => standing === 'too dark')).toBe(true);
+  expect(notes.some((note) => note.includes('What fails by least is the light itself'))).toBe(true);
+});
+
+test('a shade plant and a sun plant that stand the wrong way round gain by changing places', () => {
+  const hydrangea: Plant = {
+    id: 'hydrangea',
+    kind: 'plant',
+    at: [9, 4],
+    height: 0.8,
+    spread: 0.8,
+    plant: 'hydrangea',
+    container: true,
+  };
+  const lemon: Plant = { ...POT, at: [2.95, 5] };
+  const { swaps } = valueOf(placeOf(yardPlan([TOWER, lemon, hydrangea]), { plant: 'hydrangea', count: 1 }));
+  expect(swaps.map((swap) => swap.with)).toEqual(['pot']);
+  expect(swaps[0].spared).toBeGreaterThan(0);
+});
+
+test(
+  'summer must not decide winter: in mid-January the courtyard’s west wall spot has 3.7 h of sun, the south ' +
+    'wall’s none',
+  () => {
+    const courtyard = demoPlan('courtyard');
+    const lemon = courtyard.features.find((feature) => feature.id === 'lemon');
+    const row = plantRowOf(courtyard, 'lemon');
+    if (lemon?.kind !== 'plant' || !row) throw new Error('the demo has it');
+    const judge = valueOf(createPotJudge(courtyard, lemon, row));
+    expect(winterDayOf(courtyard)).toBe('01-15');
+    expect(winterDayOf(demoPlan('lane'))).toBe('07-15');
+    expect(judge.winterAt([1, 5.6])).toBeGreaterThan(3.3);
+    expect(judge.winterAt([1, 5.6])).toBeLessThan(4.1);
+    expect(judge.winterAt([5.5, 1])).toBe(0);
+  },
+);
+
+describe('hardening', () => {
+  test('from shade to sun it takes 10 to 14 days, at most an hour more a day, and ends in the new sun without cloth', () => {
+    for (const [from, to] of [
+      [1.3, 4.1],
+      [0.4, 11.8],
+      [2, 9.7],
+    ] as const) {
+      const days = hardeningOf(from, to)?.days ?? [];
+      expect(days.length).toBeGreaterThanOrEqual(10);
+      expect(days.length).toBeLessThanOrEqual(14);
+      for (let n = 0; n < days.length; n++)
+        expect(days[n].sunHours - (n === 0 ? from : days[n - 1].sunHours)).toBeLessThanOrEqual(1 + 1e-9);
+      expect(days.at(-1)?.sunHours).toBeCloseTo(to, 9);
+      expect(days[0].cloth).toBe(60);
+      expect(days.at(-1)?.cloth).toBe(0);
+    }
+  });
+  test('into less sun, or hardly more, it needs none', () => {
+    expect(hardeningOf(6, 4)).toBeNull();
+    expect(hardeningOf(6, 6.9)).toBeNull();
+  });
+  test('with a day to start it has dates', () =>
+    expect(hardeningOf(2, 7, '2026-04-28')?.days[4].date).toBe('2026-05-02'));
+});

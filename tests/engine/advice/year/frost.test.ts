@@ -1,0 +1,111 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { frostAdvice } from '../../../../engine/advice/year/frost.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import type { Feature, Plan } from '../../../../engine/plan/types.ts';
+
+function frostIn(plan: Plan) {
+  const frost = frostAdvice(plan);
+  if (!frost.ok) throw new Error(frost.problems[0].message);
+  return frost.value;
+}
+
+const courtyard = demoPlan('courtyard');
+const lemon: Feature = { id: 'lemon', kind: 'plant', at: [5, 4], height: 1.7, spread: 1, plant: 'lemon' };
+
+describe('frost', () => {
+  test('it follows the summer on both halves of the earth: December after a northern one, May after a southern one', () => {
+    expect(frostIn(courtyard).window).toMatchObject({ first: '2026-12-10', last: '2027-02-10' });
+    expect(frostIn(demoPlan('lane')).window).toMatchObject({ first: '2027-05-25', last: '2027-09-15' });
+  });
+
+  test(
+    'a leaf is about 2 K colder than the air on a clear night, so the cover goes on 2 K before the plant’s ' +
+      'limit (Leuning & Cremer 1988: 1 to 3 K)',
+    () => {
+      const { plants } = frostIn({ ...courtyard, features: [lemon] });
+      expect(plants[0].coverBelow - plants[0].damage).toBe(2);
+      expect(plants[0].reached).toBe(true);
+    },
+  );
+
+  test('a hardy apple and a lowest night of −3 °C: nothing to cover', () => {
+    const { plants, advice } = frostIn({ ...courtyard, features: [{ ...lemon, plant: 'apple' }] });
+    expect(plants[0].reached).toBe(false);
+    expect(advice.at(-1)?.text).toBe('No plant here is hurt by nights like that.');
+  });
+
+  test('a roofed corner sees less of the night sky than an open bed', () => {
+    const house: Feature = {
+      id: 'house',
+      kind: 'building',
+      outline: [
+        [0, 5],
+        [11, 5],
+        [11, 9],
+        [0, 9],
+      ],
+      height: 9,
+    };
+    expect(frostIn({ ...courtyard, features: [lemon] }).plants[0].exposure).toBe('exposed');
+    expect(frostIn({ ...courtyard, features: [lemon, house] }).plants[0].exposure).toBe('half sheltered');
+  });
+
+  test('half of a month’s nights are below its mean low', () => {
+    const months = [...courtyard.climate.months, { month: 1, high: 14, low: -1.7 }];
+    const { plants } = frostIn({ ...courtyard, features: [lemon], climate: { ...courtyard.climate, months } });
+    const damage = plants[0].damage;
+    const even = frostIn({
+      ...courtyard,
+      features: [lemon],
+      climate: { ...courtyard.climate, months: [...courtyard.climate.months, { month: 1, high: 14, low: damage }] },
+    });
+    expect(even.plants[0].nights.find(({ month }) => month === 1)?.nights).toBeCloseTo(15, 6);
+  });
+
+  describe('a yard with twelve months of climate and −8 °C on its worst night', () => {
+    const plan = JSON.parse(readFileSync('tests/plans/frosty-year.plan.json', 'utf8')) as Plan;
+    const { plants, advice, window } = frostIn(plan);
+    const words = (id: string): string =>
+      advice
+        .filter(({ text }) => text.includes(id))
+        .map(({ text }) => text)
+        .join(' ');
+
+    test('frosty nights are counted month by month in the order of the winter, in words as in numbers', () => {
+      expect(window).toMatchObject({ first: '2026-11-10', last: '2027-03-28' });
+      const orange = plants.find(({ plant }) => plant === 'orange')!;
+      expect(orange.nights.map(({ month }) => month)).toEqual([11, 12, 1, 2, 3]);
+      // January: mean low −1 °C, spread 3.5 K, damage from −4 °C: Φ(−3/3.5) = 0.196 of 30 nights (table of the normal
+      // distribution).
+      expect(orange.damage).toBe(-4);
+      expect(orange.nights[2].nights).toBeCloseTo(0.196 * 30, 1);
+      expect(words('orange')).toMatch(
+        /Nights of −4 °C or less in a mean year: 4 in December, 6 in January and 1 in February, seldom in November and March\./,
+      );
+    });
+
+    test('where a cover’s 3 K are not enough it says so: a pot is carried in, a tree is not', () => {
+      expect(words('lemon in a tub')).toContain(
+        'On nights of −8 °C a cover alone does not keep the lemon in a tub whole: carry the pot in.',
+      );
+      expect(words('the orange')).toContain('expect damage');
+      expect(
+        frostIn({ ...plan, climate: { ...plan.climate, frost: { ...plan.climate.frost, lowest: -3 } } }).advice.some(
+          ({ text }) => text.includes('a cover alone'),
+        ),
+      ).toBe(false);
+    });
+  });
+
+  test('annuals end with the first frost and are not covered', () => {
+    const { plants, advice } = frostIn({ ...courtyard, features: [{ ...lemon, plant: 'tomato' }] });
+    expect(plants[0].annual).toBe(true);
+    expect(advice.some(({ text }) => text.startsWith('The first frost ends'))).toBe(true);
+  });
+
+  test('a plan that says nothing of frost is asked for it', () => {
+    const { frost: _, ...climate } = courtyard.climate;
+    expect(frostIn({ ...courtyard, climate })).toMatchObject({ window: null, lowest: null });
+  });
+});

@@ -1,0 +1,207 @@
+import { describe, expect, test } from 'vitest';
+import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
+import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/season/span.ts';
+import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import { changeFeature } from '../../../../../engine/plan/edit/edit-feature.ts';
+import { withOptions } from '../../../../../engine/plan/options.ts';
+import type { Canopy, Plan } from '../../../../../engine/plan/types.ts';
+
+function seasonIn(plan: Plan) {
+  const season = seasonOf(plan);
+  if (!season.ok) throw new Error(season.problems[0].message);
+  return season.value;
+}
+
+function tried(name: 'courtyard' | 'lane', option: string): Plan {
+  const plan = withOptions(demoPlan(name), [option]);
+  if (!plan.ok) throw new Error(plan.problems[0].message);
+  return plan.plan;
+}
+
+/** One lemon in a pot under the open sky, with a roof over it. */
+function lemonUnder(roof: Partial<Canopy>, changes: Partial<Plan> = {}): Plan {
+  const demo = demoPlan('courtyard');
+  return {
+    ...demo,
+    name: 'One lemon',
+    journal: [],
+    options: [],
+    ...changes,
+    features: [
+      { id: 'lemon', kind: 'plant', at: [5, 4], height: 1.7, spread: 1.1, plant: 'lemon', container: true },
+      { id: 'roof', kind: 'canopy', center: [5, 4], length: 4, width: 4, height: 2.2, density: 0.5, ...roof },
+    ],
+  };
+}
+
+describe('when the cloth hangs', () => {
+  const mild = seasonIn(lemonUnder({})).cloth[0];
+
+  test('it is named with the plant that it spares, goes up before the summer’s worst and comes down after it', () => {
+    expect(mild.plants).toEqual(['lemon']);
+    expect(mild.up! < '2026-07-21' && mild.down! > '2026-07-21').toBe(true);
+    for (const { harmOpen, harmCovered } of mild.months) expect(harmCovered).toBeLessThanOrEqual(harmOpen + 1e-9);
+  });
+
+  test('in a cooler year it hangs for a shorter time: the dates follow the harm, not the habit', () => {
+    const { climate } = demoPlan('courtyard');
+    const cooler = {
+      ...climate,
+      months: climate.months.map((row) => (row.month < 7 || row.month > 8 ? { ...row, high: row.high - 6 } : row)),
+    };
+    const { up, down } = seasonIn(lemonUnder({}, { climate: cooler })).cloth[0];
+    expect(up! > mild.up!).toBe(true);
+    expect(down! < mild.down!).toBe(true);
+  });
+
+  test('where no plant is spared anything it stays off', () => {
+    const far = seasonIn(lemonUnder({ center: [500, 4] })).cloth[0];
+    expect(far).toMatchObject({ plants: [], up: null, down: null });
+    expect(far.advice[0].text).toContain('Leave the cloth');
+  });
+
+  test('a plant that stands in the sun unharmed once established asks for none', () => {
+    const plan = lemonUnder({});
+    const established = {
+      ...plan,
+      features: plan.features.map((feature) => (feature.kind === 'plant' ? { ...feature, planted: '2012' } : feature)),
+    };
+    expect(seasonIn(established).cloth[0].up).toBeNull();
+  });
+
+  test('a cloth that leaves too little light is named, whatever heat it spares', () => {
+    const dark = seasonIn(lemonUnder({ density: 0.95, length: 12, width: 12 })).cloth[0];
+    expect(dark.light[0].tooDark).toBe(true);
+    expect(dark.advice.some(({ text }) => text.includes('too little for it'))).toBe(true);
+    expect(seasonIn(lemonUnder({ density: 0.3 })).cloth[0].light[0].tooDark).toBe(false);
+  });
+
+  test('dates drawn on the plan that leave out wanted days are said', () => {
+    expect(
+      seasonIn(lemonUnder({ up: { from: '07-01', to: '07-31' } })).notes.some((note) =>
+        /leaves out \d+ days/.test(note),
+      ),
+    ).toBe(true);
+    expect(seasonIn(lemonUnder({ up: { from: '04-01', to: '11-30' } })).notes).toEqual([]);
+  });
+
+  test('months without climate are not invented: the lane’s cloth goes up by 1 December at the latest', () => {
+    const { season, climate, site, journal } = demoPlan('lane');
+    const [roof] = seasonIn(lemonUnder({}, { season, climate, site, journal })).cloth;
+    expect(roof).toMatchObject({ up: '2026-12-01', earlierUnknown: true });
+  });
+});
+
+describe('the year of both demos', () => {
+  const years = { courtyard: seasonIn(tried('courtyard', 'B')), lane: seasonIn(tried('lane', 'C')) };
+
+  test.each(['courtyard', 'lane'] as const)(
+    '%s: every sentence has its ground, every event its days, all months in order',
+    (name) => {
+      const season = years[name];
+      const sentences = [
+        ...season.clay.advice,
+        ...season.frost.advice,
+        ...season.cloth.flatMap(({ advice }) => advice),
+        ...season.months.flatMap(({ advice }) => advice),
+        ...season.events.flatMap(({ advice }) => advice),
+      ];
+      expect(sentences.length).toBeGreaterThan(30);
+      for (const { text, basis } of sentences) {
+        expect(['trial', 'extension practice', 'common practice', 'our estimate']).toContain(basis);
+        expect(text).not.toMatch(/undefined|NaN|null|Infinity|south side|north side/);
+        expect(text).toMatch(/\.$/);
+      }
+      expect(season.events.every(({ from, to }) => from <= to)).toBe(true);
+      const order = season.months.map(({ year, month }) => year * 12 + month);
+      expect(order).toEqual(order.toSorted((a, b) => a - b));
+      expect(new Set(season.events.map(({ id }) => id)).size).toBe(season.events.length);
+    },
+  );
+
+  test('work that comes again within a month stands there once, with its days', () => {
+    for (const { months } of Object.values(years)) {
+      for (const { advice } of months) {
+        const clay = advice.filter(({ text }) => text.includes('Coat of clay again'));
+        expect(clay.length).toBeLessThanOrEqual(1);
+      }
+    }
+    expect(
+      years.courtyard.months
+        .flatMap(({ advice }) => advice)
+        .some(({ text }) => /^About \d+ and \d+ July: Coat of clay again/.test(text)),
+    ).toBe(true);
+  });
+
+  test('where the months before or after are not known, the cloth’s dates say so in the calendar too', () => {
+    const titles = years.lane.events.map(({ title }) => title);
+    expect(titles).toContain('Cloth up at the latest: the thin roof over the raspberries');
+    expect(titles).toContain('Cloth down at the earliest, in steps: the thin roof over the raspberries');
+    expect(years.courtyard.events.map(({ title }) => title)).toContain('Cloth up: the screen west of the lemon');
+  });
+
+  test('whoever is told to spray, to handle cloth, to work in heat and to cover sees the cautions for it', () => {
+    const ids = years.courtyard.cautions.map(({ id }) => id);
+    for (const id of ['spray', 'heat', 'cloth-off', 'ladder', 'winter-cover']) expect(ids).toContain(id);
+  });
+
+  test('a pot bought this spring is hardened off from that day, before the summer begins', () => {
+    expect(years.lane.events.find(({ kind }) => kind === 'harden')).toMatchObject({
+      features: ['blueberry'],
+      from: '2026-10-10',
+      to: '2026-10-19',
+    });
+  });
+
+  test('a pot moved since last year is hardened from the sun it had there, and not at all where it has less now', () => {
+    const eventsOfMove = (from: readonly [number, number], to: readonly [number, number]) => {
+      const at = (place: readonly [number, number]) => ({
+        ...changeFeature(demoPlan('courtyard'), 'lemon', { at: place }),
+        past: undefined,
+      });
+      const season = seasonOf({
+        ...at(to),
+        past: [{ year: 2025, plan: at(from) }],
+        journal: [{ date: '2026-05-20', what: 'moved', feature: 'lemon' }],
+      });
+      return season.ok ? season.value.events.filter(({ kind }) => kind === 'harden') : null;
+    };
+    const [dark, bright] = [
+      [1.2, 0.5],
+      [6.1, 3.9],
+    ] as const;
+    const [event] = eventsOfMove(dark, bright) ?? [];
+    expect(event).toMatchObject({ features: ['lemon'], from: '2026-05-20' });
+    expect(event.advice[0].text).toMatch(/had \d+\.\d h of sun a day where it stood/);
+    expect(eventsOfMove(bright, dark)).toEqual([]);
+  });
+});
+
+describe('the months looked at', () => {
+  test('the courtyard’s season is widened to May and October, for which there are figures', () => {
+    const wide = withWidenedSeason(demoPlan('courtyard'));
+    expect(wide.ok && wide.value.season).toMatchObject({ year: 2026, from: '05-01', to: '10-31' });
+  });
+
+  test('a climate of twelve months widens a southern season by three on either side and keeps its years right', () => {
+    const lane = demoPlan('lane');
+    const months = Array.from({ length: 12 }, (_, k) => ({ month: k + 1, high: 20 + k, low: 10 }));
+    const wide = withWidenedSeason({ ...lane, climate: { ...lane.climate, months } });
+    expect(wide.ok && wide.value.season).toMatchObject({ year: 2026, from: '09-01', to: '06-30' });
+  });
+
+  test('a date belongs to the summer it falls in: 18 January 2026 to the one begun in December 2025', () => {
+    expect(seasonYearOf(demoPlan('lane'), '2026-01-18')).toBe(2025);
+    expect(seasonYearOf(demoPlan('lane'), '2026-12-02')).toBe(2026);
+    expect(seasonYearOf(demoPlan('courtyard'), '2025-07-19')).toBe(2025);
+  });
+
+  test('between two known days a value runs straight: half-way it is half', () => {
+    const values = [
+      { date: '2026-05-21', value: 0 },
+      { date: '2026-05-31', value: 10 },
+    ];
+    expect(stretchAbove(values, 5, '2026-05-01', '2026-06-30')).toEqual({ first: '2026-05-26', last: '2026-06-30' });
+    expect(stretchAbove(values, 11, '2026-05-01', '2026-06-30')).toBeNull();
+  });
+});

@@ -1,0 +1,101 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
+import type { Forecast } from '../../../../../engine/advice/year/tomorrow/types.ts';
+import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import { withOptions } from '../../../../../engine/plan/options.ts';
+import type { Plan } from '../../../../../engine/plan/types.ts';
+
+const courtyard = demoPlan('courtyard');
+
+function dayOf(plan: Plan, forecast: Forecast) {
+  const result = tomorrowOf(plan, forecast);
+  if (!result.ok) throw new Error(result.problems[0].message);
+  return result.value;
+}
+
+describe('tomorrow', () => {
+  const hot = dayOf(courtyard, { date: '2026-07-20', high: 42, low: 23 });
+
+  it('lists the day in its order, the evening before first', () => {
+    const clocks = hot.tasks.map(({ at }) => at);
+    expect(clocks[0]).toBe('the evening before');
+    const day = clocks.filter((at) => at !== 'the evening before');
+    expect(day).toEqual(day.toSorted());
+    for (const at of day) expect(at).toMatch(/^\d\d:\d\d$/);
+  });
+
+  it('has each harmed plant in the shade from the minute on which its leaf reaches the limit', () => {
+    const harmed = hot.plants.filter(({ verdict }) => verdict === 'will burn' || verdict === 'at risk');
+    expect(harmed.map(({ plant }) => plant)).toContain('hydrangea');
+    for (const { plant, when, thirsty, limit } of harmed) {
+      expect(thirsty).toBeGreaterThanOrEqual(limit);
+      expect(hot.tasks.filter(({ at, plants }) => plants.includes(plant) && at === when?.from)).toHaveLength(1);
+    }
+  });
+
+  it('sends nobody out in the heat, and says what to mind', () => {
+    expect(hot.tasks.some(({ advice }) => advice.text.includes('The air is over 30 °C from'))).toBe(true);
+    expect(hot.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['heat', 'cloth-off', 'ladder']));
+  });
+
+  it('a mild day asks for water alone, a cold night for a cover and its caution', () => {
+    const mild = dayOf(courtyard, { date: '2026-06-02', high: 21, low: 11 });
+    expect(mild.plants.every(({ when }) => when === null)).toBe(true);
+    expect(mild.tasks.every(({ advice }) => advice.text.startsWith('Water'))).toBe(true);
+    const cold = dayOf(courtyard, { date: '2026-12-20', high: 9, low: -3 });
+    expect(cold.tasks[0]).toMatchObject({ at: 'the evening before' });
+    expect(cold.tasks[0].plants).toContain('lemon');
+    expect(cold.cautions.map(({ id }) => id)).toContain('winter-cover');
+  });
+
+  it('hangs the cloth that the plan has down that day', () => {
+    const covered = withOptions(courtyard, ['B']);
+    if (!covered.ok) throw new Error('no option B');
+    const down: Plan = {
+      ...covered.plan,
+      features: covered.plan.features.map((each) =>
+        each.kind === 'canopy' ? { ...each, up: { from: '08-01', to: '09-15' } } : each,
+      ),
+    };
+    const says = (date: string) =>
+      dayOf(down, { date, high: 43, low: 24 }).tasks.some(({ advice }) => advice.text.includes('down that day'));
+    expect(says('2026-07-20')).toBe(true);
+    expect(says('2026-08-20')).toBe(false);
+  });
+
+  it('without a low takes the month’s usual swing, and says so', () => {
+    const { low, notes } = dayOf(courtyard, { date: '2026-07-20', high: 40 });
+    const july = courtyard.climate.months.find(({ month }) => month === 7)!;
+    expect(low).toBeCloseTo(40 - (july.high - july.low), 9);
+    expect(notes.some((note) => note.startsWith('No low was given'))).toBe(true);
+    expect(hot.notes.some((note) => note.startsWith('No low was given'))).toBe(false);
+  });
+
+  it('a warmer forecast never leaves a leaf cooler (law)', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 20, max: 44 }), fc.integer({ min: 1, max: 5 }), (high, more) => {
+        const [cooler, warmer] = [high, high + more].map(
+          (each) =>
+            new Map(
+              dayOf(courtyard, { date: '2026-07-20', high: each, low: each - 17 }).plants.map(({ plant, thirsty }) => [
+                plant,
+                thirsty,
+              ]),
+            ),
+        );
+        for (const [plant, thirsty] of cooler) expect(warmer.get(plant)).toBeGreaterThan(thirsty);
+      }),
+      { seed: 11, numRuns: 5 },
+    );
+  });
+
+  it.each([
+    [{ date: 'friday', high: 40, low: 20 }, '--date'],
+    [{ date: '2026-07-20', high: 400, low: 20 }, '--high'],
+    [{ date: '2026-07-20', high: NaN, low: 20 }, '--high'],
+    [{ date: '2026-07-20', high: 30, low: 31 }, '--low'],
+  ])('refuses %j in a sentence', (forecast, pointer) => {
+    expect(tomorrowOf(courtyard, forecast)).toMatchObject({ ok: false, problems: [{ pointer }] });
+  });
+});

@@ -1,0 +1,70 @@
+import { describe, expect, test } from 'vitest';
+import { cautionsFor } from '../../../../engine/frame/work/cautions.ts';
+import type { RiskyTask } from '../../../../engine/frame/types.ts';
+import { built, roof, screen } from '../yard.ts';
+
+const ids = (...tasks: RiskyTask[]): string[] => cautionsFor(tasks).map((caution) => caution.id);
+
+describe('cautions', () => {
+  test('whoever is told to build is told all of these', () => {
+    for (const id of [
+      'overhead-line',
+      'shared-wall',
+      'children',
+      'permission',
+      'engineer',
+      'wind-orientation',
+      'cloth-off',
+      'anchors',
+      'ladder',
+      'heat',
+      'cutting',
+      'pvc',
+      'fire',
+      'paths',
+    ]) {
+      expect(ids('build')).toContain(id);
+    }
+  });
+
+  test('digging brings the enquiry about buried lines, climbing the ladder and the line above, spraying the label', () => {
+    expect(ids('dig')).toEqual(expect.arrayContaining(['buried-lines', 'shared-wall', 'heat']));
+    expect(ids('climb')).toEqual(expect.arrayContaining(['overhead-line', 'ladder', 'heat']));
+    expect(ids('spray')).toEqual(expect.arrayContaining(['spray', 'heat']));
+    expect(ids('winter')).toEqual(['winter-cover']);
+    expect(ids('heat')).toEqual(['heat']);
+  });
+
+  test('stops come first, and only they say stop', () => {
+    const stops = cautionsFor(['build', 'dig', 'spray']).map((caution) => caution.stop);
+    expect(stops.indexOf(false)).toBe(stops.lastIndexOf(true) + 1);
+    for (const caution of cautionsFor(['build', 'dig', 'spray', 'winter']))
+      expect(caution.text.startsWith('Stop')).toBe(caution.stop);
+  });
+
+  test('the wording of every wind figure says what it is not', () => {
+    const { wording } = built(roof).uplift;
+    for (const words of [
+      'Orientation only',
+      'several times higher',
+      'not a structural design',
+      'no permission to build',
+      'ASCE 7',
+      'EN 1991-1-4',
+      'AS/NZS 1170.2',
+      'licensed engineer',
+    ])
+      expect(wording).toContain(words);
+  });
+
+  test('no sheet calls anything safe', () => {
+    for (const thing of [roof, screen, { ...roof, frame: { soil: 'paving' } }])
+      expect(JSON.stringify(built(thing))).not.toMatch(/\bsafe\b/i);
+  });
+
+  test('a sheet carries the cautions of everything it tells people to do', () => {
+    expect(built(roof).cautions.map((caution) => caution.id)).toEqual(
+      ids('build', 'dig', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'),
+    );
+  });
+});

@@ -1,0 +1,110 @@
+// The house's arrows, said once: what each room of the engine may import beside itself, types included.
+// Paths are matched as written in the import, so no room inside another may bear the name of one of these.
+const UPSTREAM = {
+  plan: [],
+  sun: ['plan'],
+  scene: ['plan'],
+  survey: ['plan', 'sun'],
+  frame: ['plan'],
+  cast: ['plan', 'sun', 'scene'],
+  load: ['plan', 'sun', 'scene', 'cast'],
+  advice: ['plan', 'sun', 'scene', 'cast', 'load', 'survey', 'frame'],
+  output: ['plan', 'sun', 'scene', 'cast', 'load', 'survey', 'frame', 'advice'],
+};
+/** Libraries that enter the engine in one room only. */
+const HOME_OF = { suncalc: 'sun', magvar: 'survey' };
+/** Tests hold the engine against these; it does without them. */
+const REFERENCES = ['@turf/*', '@photostructure/tz-lookup', 'temporal-polyfill', 'temporal-polyfill/**'];
+const PAGE = ['**/web/**', 'leaflet', 'leaflet/**', 'preact', 'preact/**', '@preact/**', 'idb-keyval', 'node:*'];
+const FACE = ['../index.ts', '../../index.ts', '../../../index.ts', '**/cli.ts'];
+
+const rooms = Object.keys(UPSTREAM);
+const noClock = 'The engine knows no page, no clock and no network.';
+const noLuck = { object: 'Math', property: 'random', message: 'Randomness comes with a seed.' };
+const throughFace = {
+  group: ['**/engine/*', '**/engine/*/**', '!**/engine/index.ts'],
+  message: 'The page imports the engine through engine/index.ts.',
+};
+
+function restricted(...patterns) {
+  return { 'no-restricted-imports': ['error', { patterns }] };
+}
+
+function roomRules(room) {
+  const downstream = rooms.filter((other) => other !== room && !UPSTREAM[room].includes(other));
+  const strangers = Object.keys(HOME_OF).filter((library) => HOME_OF[library] !== room);
+  const message =
+    `engine/${room} may import only from ${UPSTREAM[room].join(', ') || 'nothing upstream'} ` +
+    `(DEVELOPERS.md, the arrows).`;
+  return restricted(
+    { group: [...downstream.map((other) => `**/${other}/**`), ...FACE], message },
+    { group: PAGE, message: 'The engine knows no page and no machine.' },
+    ...strangers.map((library) => ({
+      group: [library],
+      message: `${library} enters the engine in engine/${HOME_OF[library]} only.`,
+    })),
+    { group: REFERENCES, message: 'Tests hold the engine against this library; the engine does without it.' },
+  );
+}
+
+export default {
+  plugins: ['typescript', 'import', 'unicorn', 'oxc'],
+  categories: { correctness: 'error' },
+  rules: {
+    'typescript/no-explicit-any': 'error',
+    'typescript/consistent-type-imports': 'error',
+    'import/no-cycle': ['error', { ignoreTypes: false }],
+    'no-console': 'off',
+    'no-eval': 'error',
+    eqeqeq: 'error',
+    'prefer-const': 'error',
+  },
+  overrides: [
+    {
+      files: ['**/engine/**/*.ts'],
+      rules: {
+        'no-restricted-globals': [
+          'error',
+          ...['Date', 'document', 'window', 'performance', 'fetch', 'navigator', 'localStorage', 'setTimeout'].map(
+            (name) => ({ name, message: noClock }),
+          ),
+        ],
+        'no-restricted-properties': ['error', noLuck],
+      },
+    },
+    {
+      files: ['**/engine/sun/position.ts', '**/engine/sun/calendar.ts'],
+      rules: {
+        'no-restricted-globals': 'off',
+        'no-restricted-properties': [
+          'error',
+          { object: 'Date', property: 'now', message: 'The engine has no clock.' },
+          noLuck,
+        ],
+      },
+    },
+    ...rooms.map((room) => ({ files: [`**/engine/${room}/**/*.ts`], rules: roomRules(room) })),
+    {
+      files: ['**/engine/cli.ts'],
+      rules: {
+        'no-restricted-globals': 'off',
+        ...restricted({
+          group: ['./{scene,cast,survey,frame,load,advice}/**', './index.ts'],
+          message: 'The command line reads plans and runs verbs; what a verb computes is loaded with it.',
+        }),
+      },
+    },
+    { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace) },
+    {
+      files: ['**/web/panels/**', '**/web/charts/**'],
+      rules: restricted({ group: ['leaflet', 'leaflet/**'], message: 'Leaflet stands in web/map only.' }, throughFace),
+    },
+    { files: ['**/web/worker/**'], rules: { 'import/default': 'off' } },
+    // Relative to this folder: the tests of the engine, which may look anywhere.
+    {
+      files: ['engine/**'],
+      rules: { 'no-restricted-globals': 'off', 'no-restricted-imports': 'off', 'no-restricted-properties': 'off' },
+    },
+  ],
+  ignorePatterns: ['node_modules', 'dist'],
+};
