@@ -37,6 +37,8 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
   switch (solid.kind) {
     case 'prism':
       return solid.height <= height ? [] : solid.rings.flatMap((ring) => swept(ring, away, solid.height - height));
+    case 'stand':
+      return solid.height <= height ? [] : swept(solid.ring, away, solid.height - height);
     case 'lid':
       return solid.height <= height ? [] : solid.rings.map((ring) => moved(ring, away, solid.height - height));
     case 'sheet': {
@@ -135,7 +137,7 @@ function clipped(corners: readonly (readonly number[])[], height: number): numbe
 }
 
 /** Convex hull, counter-clockwise (Andrew's monotone chain). */
-function hull(points: readonly PlanPoint[]): PlanPoint[] {
+export function hull(points: readonly PlanPoint[]): PlanPoint[] {
   const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
   const half = (list: readonly PlanPoint[]): PlanPoint[] => {
     const chain: PlanPoint[] = [];

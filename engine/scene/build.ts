@@ -1,7 +1,19 @@
 import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import { DEFAULTS, upBearingOf } from '../plan/defaults.ts';
-import type { Building, Canopy, Feature, Hedge, MonthDay, Plan, Screen, Tree, Wall } from '../plan/types.ts';
+import { DEFAULTS, foliageFromOf, plantOpennessOf, shadesOf, upBearingOf } from '../plan/defaults.ts';
+import type {
+  Bed,
+  Building,
+  Canopy,
+  Feature,
+  Hedge,
+  MonthDay,
+  Plan,
+  Plant,
+  Screen,
+  Tree,
+  Wall,
+} from '../plan/types.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
 import { eavesStripes, pathStripes } from './footprints.ts';
 import type { Crown, Occluder, Scene, Sheet, Solid } from './solids.ts';
@@ -10,7 +22,13 @@ import { dayIndex, LEAP_YEAR } from './year.ts';
 /** Trunk radius over tree height. */
 const TRUNK_SHARE = 0.03;
 
-/** The plan's shadow casters as solids (walls, hedges, buildings, trees, canopies, screens; nothing else casts). */
+/** Plants and beds lower than this throw no shadow. [m] */
+const LEAST_SHADE = 0.6;
+
+/**
+ * The plan's shadow casters as solids: walls, hedges, buildings, trees, canopies, screens, and plants and beds that are
+ * 0.6 m high or more; nothing else casts.
+ */
 export function buildScene(plan: Plan): Scene {
   const variants = plan.features.map(variantsOf).filter((variant) => variant !== null);
   const states: Occluder[][] = [];
@@ -82,6 +100,10 @@ function variantsOf(feature: Feature): Variants | null {
     case 'canopy':
     case 'screen':
       return clothVariants(feature, clothSheets(feature));
+    case 'plant':
+      return feature.height >= LEAST_SHADE && shadesOf(feature) ? always(feature.id, [plantCrown(feature)]) : null;
+    case 'bed':
+      return feature.plantHeight >= LEAST_SHADE && shadesOf(feature) ? always(feature.id, [bedStand(feature)]) : null;
     default:
       return null;
   }
@@ -139,6 +161,17 @@ function treeSolids(tree: Tree, openness: number): Solid[] {
     openness: 0,
   };
   return [crown, trunk];
+}
+
+/** A plant's crown as it shades others. */
+function plantCrown(plant: Plant): Crown {
+  const [x, y] = plant.at;
+  const base = foliageFromOf(plant);
+  return { kind: 'round', x, y, radius: plant.spread / 2, base, top: plant.height, openness: plantOpennessOf(plant) };
+}
+
+function bedStand(bed: Bed): Solid {
+  return { kind: 'stand', ring: openRing(bed.outline), height: bed.plantHeight, openness: plantOpennessOf(bed) };
 }
 
 function canopySheets(canopy: Canopy): Sheet[] {

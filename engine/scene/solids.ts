@@ -29,13 +29,27 @@ export interface Crown {
   readonly openness: number;
 }
 
+/** A plant's own crown: for its own points it stands in the place of what the feature throws over others. */
+export interface OwnCrown extends Crown {
+  /** Id of the plant. */
+  readonly of: string;
+}
+
+/** A bed's plants, z = 0 to `height` over its outline. Share = openness^(length inside / height). */
+export interface Stand {
+  readonly kind: 'stand';
+  readonly ring: Ring;
+  readonly height: number;
+  readonly openness: number;
+}
+
 /** Cloth, without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
 export interface Sheet {
   readonly kind: 'sheet';
   readonly corner: SpacePoint;
   readonly u: SpacePoint;
   readonly v: SpacePoint;
-  /** Share of a beam that passes, at every angle. */
+  /** Share of a beam that passes where it meets the cloth square on; at a slant less does (`slantShare`). */
   readonly share: number;
 }
 
@@ -46,7 +60,7 @@ export interface Lid {
   readonly height: number;
 }
 
-export type Solid = Prism | Crown | Sheet | Lid;
+export type Solid = Prism | Crown | Stand | Sheet | Lid;
 
 /** What one feature puts in the way. Its share is the product over its solids. */
 export interface Occluder {

@@ -6,7 +6,7 @@ import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature } from '../../plan/types.ts';
 import { sceneOfOne } from '../../scene/build.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 
 /** The share of each ray that reaches a point, and what of the sky does in each yearly state. */
 export interface Lit {
@@ -71,7 +71,7 @@ const OWN = '';
  * Lights points of one scene caster by caster, so that one of them can be exchanged without casting the others again.
  */
 export interface PartedLighter {
-  at(point: SpacePoint, own?: Crown): PartedLit;
+  at(point: SpacePoint, own?: OwnCrown): PartedLit;
   /** Lights points when one feature is another and the rest of the scene is as it was. */
   exchanging(feature: Feature): Relighter;
 }
@@ -83,7 +83,7 @@ export interface Relighter {
 }
 
 /** Lights points of a scene as it is. What it answers holds until the next question. */
-export function createLighter(scene: Scene, rays: HeatRays): { at(point: SpacePoint, own?: Crown): Lit } {
+export function createLighter(scene: Scene, rays: HeatRays): { at(point: SpacePoint, own?: OwnCrown): Lit } {
   const caster = createDirectionCaster(scene, directionsOf(scene, rays.passes));
   const lit = emptyLit(rays);
   return {
@@ -109,7 +109,7 @@ export function createPartedLighter(scene: Scene, rays: HeatRays): PartedLighter
     at(point, own) {
       const parts = new Map<string, Float64Array>();
       const keep = (id: string, part: Float64Array) => void (same(part, clear) || parts.set(id, part));
-      for (const { id, caster } of casters) keep(id, caster.sharesAt(point));
+      for (const { id, caster } of casters) if (id !== own?.of) keep(id, caster.sharesAt(point));
       if (own !== undefined) keep(OWN, open.sharesAt(point, own));
       const lit = emptyLit(rays);
       lit.shares.set(clear);

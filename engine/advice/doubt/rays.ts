@@ -16,7 +16,7 @@ import { upBearingOf, worthOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Feature, Plan, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { createLeafStore, type Leaves, type LeafTable } from './leaves.ts';
 import { createLighter, createPartedLighter, type HeatRays, heatRaysOf, type Lit } from './light.ts';
@@ -67,7 +67,7 @@ export interface Judge {
   /** [°C] */
   readonly limit: number;
   readonly points: readonly SpacePoint[];
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
 }
 
 /** The season's heat days, and which of them is the heatwave day. */

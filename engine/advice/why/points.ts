@@ -1,6 +1,6 @@
 import { centroid, openRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
-import type { Crown } from '../../scene/solids.ts';
+import type { OwnCrown } from '../../scene/solids.ts';
 import { cameBy, cameByWords } from '../../load/verdict/came-by.ts';
 import { stretchOf } from '../../load/verdict/clock.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
@@ -53,7 +53,7 @@ export function heatBySide(
 interface Judged {
   readonly side: PlantSide | null;
   readonly point: SpacePoint;
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
 }
 
 function heatAt(
@@ -113,7 +113,7 @@ function longestRun(
 function placesOf(
   plan: Plan,
   feature: PlantFeature,
-): { places: readonly Pick<Judged, 'side' | 'point'>[]; own?: Crown } {
+): { places: readonly Pick<Judged, 'side' | 'point'>[]; own?: OwnCrown } {
   if (feature.kind !== 'bed') {
     const { points, own } = plantPoints(plan, feature);
     return { places: points, own };

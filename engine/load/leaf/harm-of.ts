@@ -3,7 +3,7 @@ import { worthOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { heatDays } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { bedPlaces, bedScorches } from '../verdict/bed-load.ts';
@@ -104,7 +104,7 @@ function dosesByHeatDay(
   return doses.map((dose) => dose / points.length);
 }
 
-function viewsByState(heats: readonly HeatDay[], sky: SkyViewer, point: SpacePoint, own?: Crown): Map<number, number> {
+function viewsByState(heats: readonly HeatDay[], sky: SkyViewer, point: SpacePoint, own?: OwnCrown): Map<number, number> {
   const views = new Map<number, number>();
   for (const { state } of heats) if (!views.has(state)) views.set(state, sky.at(point, state, own));
   return views;

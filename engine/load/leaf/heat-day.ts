@@ -14,6 +14,9 @@ import type { Outcome } from '../types.ts';
 const LEAF_WIND_SHARE = 0.3;
 const LEAST_LEAF_WIND = 0.3;
 
+/** The glow round a low sun does not grow on a surface that faces it below this sine of the altitude. */
+const LEAST_GLOW_SINE = 0.1;
+
 /** A clear, hot day on which leaves are judged: the heatwave day, or the heat day of another month. */
 export interface HeatDay {
   readonly day: SampleDay;
@@ -37,16 +40,20 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
   const [day] = samples.days;
   const passes = passesOf(scene, samples);
   const pressure = airPressure(plan.site.elevation ?? DEFAULTS.elevation);
-  const moments = Array.from({ length: samples.count }, (_, k): LeafMoment => ({
-    air: samples.air[k],
-    airMax: day.high,
-    vapour: (samples.humidity[k] / 100) * saturationVapour(samples.humidityAir[k]),
-    pressure,
-    wind: Math.max(LEAST_LEAF_WIND, LEAF_WIND_SHARE * samples.wind[k]),
-    beam: samples.beam[k],
-    diffuse: samples.diffuse[k],
-    sinAltitude: Math.sin((samples.altitude[k] * Math.PI) / 180),
-  }));
+  const moments = Array.from({ length: samples.count }, (_, k): LeafMoment => {
+    const sinAltitude = Math.sin((samples.altitude[k] * Math.PI) / 180);
+    const glow = samples.glow[k] * samples.diffuse[k];
+    return {
+      air: samples.air[k],
+      airMax: day.high,
+      vapour: (samples.humidity[k] / 100) * saturationVapour(samples.humidityAir[k]),
+      pressure,
+      wind: Math.max(LEAST_LEAF_WIND, LEAF_WIND_SHARE * samples.wind[k]),
+      beam: samples.beam[k] + glow / Math.max(sinAltitude, LEAST_GLOW_SINE),
+      diffuse: samples.diffuse[k] - glow,
+      sinAltitude,
+    };
+  });
   return {
     ok: true,
     value: { day, samples, passes, state: passes.state[0] ?? 0, caster: createPointCaster(scene, passes), moments },

@@ -34,7 +34,7 @@ export interface LeafMoment {
   readonly pressure: number;
   /** At the leaf. [m/s] */
   readonly wind: number;
-  /** Clear-sky beam and diffuse. [W/m²] */
+  /** On a surface that faces the sun, the glow round the sun included; and of the rest of the clear sky. [W/m²] */
   readonly beam: number;
   readonly diffuse: number;
   /** Sine of the sun's apparent altitude. */

@@ -1,7 +1,7 @@
 import { createPointCaster, type PointCaster } from '../../cast/share.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 
 /** Sky views of many points of one scene. */
 export interface SkyViewer {
@@ -9,7 +9,7 @@ export interface SkyViewer {
    * Share of the isotropic sky's horizontal irradiance that reaches a point in a yearly state. [1]
    * @param own an extra crown in the way for this point alone
    */
-  at(point: SpacePoint, state: number, own?: Crown): number;
+  at(point: SpacePoint, state: number, own?: OwnCrown): number;
 }
 
 /** Lays the sky's rays out once for each yearly state that is asked for. */

@@ -1,7 +1,7 @@
 import { centroid, openRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
-import type { Crown } from '../../scene/solids.ts';
+import type { OwnCrown } from '../../scene/solids.ts';
 import { bedNine, bedPlaces, bedScorches } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';
@@ -27,7 +27,7 @@ export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, unit
 interface Judged {
   readonly side: PlantSide | null;
   readonly point: SpacePoint;
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
   readonly scorch: Scorch;
 }
 
@@ -97,7 +97,7 @@ function worstOfBed(yard: Yard, heat: HeatDay, row: PlantRow, limit: Limit, poin
 }
 
 /** Sun and hot hours on a pot's wall. */
-function potLoad(yard: Yard, plant: Plant, own?: Crown): { sunHours: number; hotHours: number } {
+function potLoad(yard: Yard, plant: Plant, own?: OwnCrown): { sunHours: number; hotHours: number } {
   const sides = potSides(yard, plant, own);
   const mean = (key: 'sunHours' | 'hotHours') => sides.reduce((sum, side) => sum + side[key], 0) / sides.length;
   return { sunHours: mean('sunHours'), hotHours: mean('hotHours') };
@@ -109,7 +109,7 @@ function potLoad(yard: Yard, plant: Plant, own?: Crown): { sunHours: number; hot
 export function potSides(
   yard: Yard,
   plant: Plant,
-  own?: Crown,
+  own?: OwnCrown,
 ): { side: number; sunHours: number; hotHours: number }[] {
   const { channels } = yard.weights;
   const { azimuth, count } = yard.passes;

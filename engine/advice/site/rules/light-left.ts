@@ -11,7 +11,7 @@ import type { Yard } from '../../../load/yard.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
-import type { Crown, Sheet } from '../../../scene/solids.ts';
+import type { OwnCrown, Sheet } from '../../../scene/solids.ts';
 import { finished } from '../search/steps.ts';
 
 /** A bed's light is guarded at so many of its cells. */
@@ -87,7 +87,7 @@ function rayReader({
   passes,
   caster,
   weights: { channels, sky },
-}: Yard): (of: 'dailyLight' | 'sunHours', at: SpacePoint, own: Crown | undefined, points: number) => PointRays[] {
+}: Yard): (of: 'dailyLight' | 'sunHours', at: SpacePoint, own: OwnCrown | undefined, points: number) => PointRays[] {
   const sun = fanOf(directionsOf(scene, passes));
   const { weight } = skyRays();
   const skies = sky.map(({ state, light }) => {
@@ -116,7 +116,7 @@ function rayReader({
   };
 }
 
-function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: Crown }[] {
+function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: OwnCrown }[] {
   if (feature.kind !== 'bed') {
     const { points, own } = plantPoints(plan, feature);
     return [{ at: points[0].point, own }];

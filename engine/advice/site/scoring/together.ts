@@ -29,7 +29,7 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
       for (let p = from; p < end; p++) {
         let passes = 1;
         for (let s = 0; s < frames.length; s++)
-          if (frames[s].meets(pairs.dx[p], pairs.dy[p], pairs.dz[p])) passes *= sheets[s].share;
+          passes *= frames[s].passes(pairs.dx[p], pairs.dy[p], pairs.dz[p]);
         if (passes === 1 && taken === 0) continue;
         const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
         const excess = leaves.excess(plant, heat, sample, passes * shares[heat][sample], view.skyView - taken);

@@ -13,7 +13,7 @@ import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/p
 import type { Outcome } from '../../../load/types.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
-import type { Crown, Scene } from '../../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather.ts';
 import { finished } from './steps.ts';
 
@@ -106,7 +106,7 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
 
 interface Place {
   readonly at: SpacePoint;
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
   /** Share of its plant. */
   readonly part: number;
 }
@@ -135,7 +135,7 @@ function placesOf(plan: Plan, feature: PlantFeature): Place[] {
   });
 }
 
-function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: Crown) => Float64Array {
+function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: OwnCrown) => Float64Array {
   const { weight } = skyRays();
   const casters = new Map<number, ReturnType<typeof createPointCaster>>();
   // One point asks for the states of all heat days in turn, which are mostly one and the same.
