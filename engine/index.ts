@@ -173,7 +173,8 @@ export { civilDay, instantOf, isTimeZone, localDate, localIso } from './sun/zone
 // scene: The plan as solids.
 export { buildScene, clothSheets, stateOf } from './scene/build.ts';
 export { planDirection } from './scene/direction.ts';
-export type { Crown, Lid, Occluder, OwnCrown, Prism, Scene, Sheet, Solid } from './scene/solids.ts';
+export { sheetCosine, slantShare } from './scene/sheet.ts';
+export type { Crown, Lid, Occluder, OwnCrown, Prism, Scene, Sheet, Solid, Stand } from './scene/solids.ts';
 
 // cast: Which share of the beam and of the sky reaches a point.
 export type { GridSpec } from './cast/grid.ts';

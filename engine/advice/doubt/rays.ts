@@ -15,7 +15,7 @@ import type { HeatVerdict } from '../../load/verdict/verdict.ts';
 import { upBearingOf, worthOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Feature, Plan, PlantRow } from '../../plan/types.ts';
-import { buildScene } from '../../scene/build.ts';
+import { buildScene, sceneOfOne } from '../../scene/build.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { createLeafStore, type Leaves, type LeafTable } from './leaves.ts';
@@ -161,8 +161,10 @@ export function createRayYard(plan: Plan, weather?: Weather, leafStore = createL
   return { ok: true, value };
 }
 
-function castsShadow(scene: Scene, { id }: Feature): boolean {
-  return scene.states.some((occluders) => occluders.some((occluder) => occluder.id === id));
+/** Whether a feature stands in anything's way, as drawn or as it would be: a plant may grow tall enough to. */
+function castsShadow(scene: Scene, shifted: Feature): boolean {
+  const asDrawn = scene.states.some((occluders) => occluders.some(({ id }) => id === shifted.id));
+  return asDrawn || sceneOfOne(scene, shifted).states.some((occluders) => occluders.length > 0);
 }
 
 function heatsOf(
