@@ -116,12 +116,14 @@ export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
   ],
   bed: [
     field('plantHeight', 'Plant height', { asked: true, suggested: 0.5, most: 20, unusualAbove: 3 }),
+    share('openness', 'Light through', DEFAULTS.plantOpenness),
     field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
   ],
   plant: [
     field('height', 'Height', { asked: true, suggested: 1, unusualAbove: 6 }),
     field('spread', 'Width', { asked: true, suggested: 0.8, unusualAbove: 6 }),
     field('foliageFrom', 'Leaves begin at', { least: 0, read: (f) => foliageFromOf(f as FeatureOf<'plant'>) }),
+    share('openness', 'Light through', DEFAULTS.plantOpenness),
     potField('pot.width', 'Pot width', 'width'),
     potField('pot.height', 'Pot height', 'height'),
     field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
@@ -145,6 +147,7 @@ export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
     share('measuredDensity', 'Cloth stops, measured', undefined, { optional: true }),
   ],
   keepout: [],
+  ground: [],
   eye: [field('height', 'Eye height', { asked: true, suggested: 1.6, least: 0, unusualAbove: 12 })],
   reading: [
     field('leaf', 'Leaf', { unit: 'temperature', asked: true, optional: true, least: -40, most: 90 }),

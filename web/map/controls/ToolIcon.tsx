@@ -18,6 +18,7 @@ const SHAPES: Readonly<Record<ToolId | 'choose' | 'add', string>> = {
   canopy: 'M3 9l5-4h13l-5 4zM3 9v11M16 9v11M21 5v11M6.5 6.500h12M9 9l5-4M12.5 9l5-4',
   screen: 'M4 4v17M20 4v17M4 6h16M4 16h16M8 6v10M12 6v10M16 6v10M4 11h16',
   keepout: 'M4 4h4M10 4h4M16 4h4v4M20 10v4M20 16v4h-4M14 20h-4M8 20H4v-4M4 14v-4M4 8V4M9 9l6 6M15 9l-6 6',
+  ground: 'M3 7h18M3 17h18M6 7l-3 10M12 7v10M18 7l3 10',
   eye: 'M2 12c4-6 16-6 20 0-4 6-16 6-20 0zM12 9.500a2.5 2.5 0 1 0 .01 0z',
   reading: 'M10 4a2 2 0 0 1 4 0v9.500a4 4 0 1 1-4 0zM12 9v8M16 5h3M16 8h2M16 11h3',
 };

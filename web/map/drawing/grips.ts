@@ -42,6 +42,7 @@ export function gripsOf(feature: Feature, reach: number): readonly Grip[] {
     case 'building':
     case 'bed':
     case 'keepout':
+    case 'ground':
       return [...cornerGrips(feature.outline, true, reach), turnGrip(feature, reach)];
     case 'canopy':
       return [

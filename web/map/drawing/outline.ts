@@ -15,6 +15,7 @@ export function footprint(feature: Feature): readonly (readonly PlanPoint[])[] {
     case 'building':
     case 'bed':
     case 'keepout':
+    case 'ground':
       return [feature.outline];
     case 'canopy':
       return [canopyRing(feature)];
@@ -43,6 +44,7 @@ export function centreLine(feature: Feature): readonly PlanPoint[] {
     case 'building':
     case 'bed':
     case 'keepout':
+    case 'ground':
       return closed(feature.outline);
     case 'canopy':
       return closed(canopyRing(feature));

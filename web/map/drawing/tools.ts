@@ -42,6 +42,7 @@ export const TOOLS: readonly Tool[] = [
   toolOf('canopy', 'C', 'Roof', 'shade-cloth roof', 'rectangle', 2),
   toolOf('screen', 'S', 'Screen', 'cloth screen', 'line', 2),
   toolOf('keepout', 'K', 'Keep clear', 'area to keep clear', 'outline', 3),
+  toolOf('ground', 'G', 'Ground', 'piece of ground', 'outline', 3),
   toolOf('eye', 'E', 'Onlooker', 'onlooker', 'line', 1),
   toolOf('reading', 'R', 'Reading', 'reading', 'point', 1),
 ];
@@ -70,6 +71,8 @@ export function shapeOf(tool: Tool, points: readonly PlanPoint[], now: string): 
       return { kind: tool.kind, outline: points };
     case 'keepout':
       return { kind: tool.kind, outline: points, blocks: ['posts', 'pots'] };
+    case 'ground':
+      return { kind: tool.kind, outline: points, surface: 'paving' };
     case 'tree':
       return { kind: 'tree', at: points[0] };
     case 'plant':

@@ -35,6 +35,9 @@ export function Patterns() {
         <pattern id="crosses" width="16" height="16" patternUnits="userSpaceOnUse">
           <path class="hatch faint" d="M6 6l4 4M10 6l-4 4" />
         </pattern>
+        <pattern id="surface" width="12" height="12" patternUnits="userSpaceOnUse">
+          <path class="hatch faint" d="M2 3h.01M8 6h.01M4 10h.01" />
+        </pattern>
         <pattern id="shade" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(25)">
           <line class="shade-line" x1="3" y1="0" x2="3" y2="6" />
         </pattern>

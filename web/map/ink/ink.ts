@@ -111,6 +111,14 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
           exact(renderers, 'ground', `ink keepout${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#crosses)' }),
         ),
       ];
+    case 'ground':
+      return [
+        polygon(
+          toLatLngs(feature.outline),
+          exact(renderers, 'ground', `ink surface${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#surface)' }),
+        ),
+        ...label(feature, centroid(feature.outline)),
+      ];
     case 'canopy':
       return canopy(feature, renderers, guess);
     case 'screen':

@@ -27,6 +27,7 @@ const GROUPS: readonly {
     holds: ({ kind }) => kind === 'canopy' || kind === 'screen',
   },
   { name: 'Areas to keep clear', adds: ['keepout'], holds: ({ kind }) => kind === 'keepout' },
+  { name: 'Ground', adds: ['ground'], holds: ({ kind }) => kind === 'ground' },
   { name: 'People who look in', adds: ['eye'], holds: ({ kind }) => kind === 'eye' },
   { name: 'Readings', adds: ['reading'], holds: ({ kind }) => kind === 'reading' },
 ];
@@ -53,6 +54,8 @@ export function sizeWords(feature: Feature, units: Units): string {
       return `${formatArea(area(feature.outline), units)}, plants ${length(feature.plantHeight)} high`;
     case 'keepout':
       return formatArea(area(feature.outline), units);
+    case 'ground':
+      return `${formatArea(area(feature.outline), units)} of ${feature.surface}`;
     case 'tree':
       return `${length(feature.height)} high, crown ${length(feature.crownWidth)} wide`;
     case 'plant':

@@ -1,5 +1,5 @@
-import type { Blocked, CrownShape, Feature, FeatureOf } from '../../../../engine/index.ts';
-import { DEFAULTS } from '../../../../engine/index.ts';
+import type { Blocked, Colour, CrownShape, Feature, FeatureOf, Surface } from '../../../../engine/index.ts';
+import { DEFAULTS, colourOf, shadesOf } from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { PlantPicker } from '../../../map/controls/PlantPicker.tsx';
 import { ChoiceBox } from '../boxes/ChoiceBox.tsx';
@@ -13,11 +13,43 @@ import { TextBox } from '../boxes/TextBox.tsx';
 
 const CROWNS: Readonly<Record<CrownShape, string>> = { round: 'round', cone: 'pointed', column: 'a column' };
 const POT_COLOURS = { dark: 'dark', light: 'light', terracotta: 'terracotta', wrapped: 'wrapped' } as const;
+const WALL_COLOURS: Readonly<Record<Colour, string>> = {
+  white: 'white',
+  light: 'light',
+  mid: 'middling',
+  dark: 'dark',
+};
+const SURFACES: Readonly<Record<Surface, string>> = {
+  lawn: 'lawn',
+  soil: 'bare soil',
+  paving: 'paving',
+  mulch: 'mulch',
+  gravel: 'gravel',
+};
 const BLOCKS: Readonly<Record<Blocked, string>> = { posts: 'No posts', pots: 'No pots', canopy: 'No cloth above' };
 
 /** What is not a number: which plant, which shape, what may stand there, when the cloth hangs. */
 export function KindFields({ feature }: { readonly feature: Feature }) {
   switch (feature.kind) {
+    case 'wall':
+    case 'building':
+      return (
+        <ChoiceBox
+          label="Colour of its sides"
+          value={colourOf(feature)}
+          choices={WALL_COLOURS}
+          onChange={(colour) => change(feature.id, `Say what colour ${calledOf(feature)} is`, { colour })}
+        />
+      );
+    case 'ground':
+      return (
+        <ChoiceBox
+          label="What lies there"
+          value={feature.surface}
+          choices={SURFACES}
+          onChange={(surface) => change(feature.id, `Say what lies on ${calledOf(feature)}`, { surface })}
+        />
+      );
     case 'tree':
       return <TreeFields tree={feature} />;
     case 'plant':
@@ -27,6 +59,7 @@ export function KindFields({ feature }: { readonly feature: Feature }) {
         <>
           <WhichPlant feature={feature} />
           <Planted feature={feature} />
+          <Shades feature={feature} />
         </>
       );
     case 'canopy':
@@ -73,6 +106,21 @@ function Planted({ feature }: { readonly feature: Growing }) {
         })
       }
     />
+  );
+}
+
+function Shades({ feature }: { readonly feature: FeatureOf<'plant'> | FeatureOf<'bed'> }) {
+  return (
+    <label class="tick">
+      <input
+        type="checkbox"
+        checked={shadesOf(feature)}
+        onChange={(event) =>
+          change(feature.id, `Change ${calledOf(feature)}`, { shades: event.currentTarget.checked ? undefined : false })
+        }
+      />
+      Shades what is beside it
+    </label>
   );
 }
 
@@ -124,6 +172,7 @@ function PlantFields({ plant }: { readonly plant: FeatureOf<'plant'> }) {
         </>
       )}
       <Planted feature={plant} />
+      <Shades feature={plant} />
     </>
   );
 }
