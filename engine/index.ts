@@ -56,11 +56,13 @@ export {
   canopyCorners,
   canopyEdge,
   canopyHeightOver,
+  canopyRing,
   centroid,
   cleanPath,
   distance,
   distanceToPath,
   distanceToSegment,
+  footprintOf,
   isClosed,
   nearestOnSegment,
   openRing,
@@ -68,6 +70,9 @@ export {
   pointInRing,
   turned,
 } from './plan/geometry/shapes.ts';
+export { hullOf } from './plan/geometry/hull.ts';
+export { pathStripes } from './plan/geometry/stripes.ts';
+export { trunkRadius } from './plan/geometry/trunk.ts';
 export { withOptions } from './plan/options.ts';
 export type { ParsedPlan, SalvagedPlan } from './plan/file/parse.ts';
 export { parsePlan, salvagePlan } from './plan/file/parse.ts';

@@ -12,15 +12,19 @@ const UPSTREAM = {
   output: ['plan', 'sun', 'scene', 'cast', 'load', 'survey', 'frame', 'advice'],
 };
 /** Libraries that enter the engine in one room only. */
-const HOME_OF = { suncalc: 'sun', magvar: 'survey' };
+const HOME_OF = { suncalc: 'sun', magvar: 'survey', '@turf/*': 'plan/geometry' };
 /** Tests hold the engine against these; it does without them. */
-const REFERENCES = ['@turf/*', '@photostructure/tz-lookup', 'temporal-polyfill', 'temporal-polyfill/**'];
+const REFERENCES = ['@photostructure/tz-lookup', 'temporal-polyfill', 'temporal-polyfill/**'];
 const PAGE = ['**/web/**', 'leaflet', 'leaflet/**', 'preact', 'preact/**', '@preact/**', 'idb-keyval', 'node:*'];
 const FACE = ['../index.ts', '../../index.ts', '../../../index.ts', '**/cli.ts'];
 
 const rooms = Object.keys(UPSTREAM);
 const noClock = 'The engine knows no page, no clock and no network.';
 const noLuck = { object: 'Math', property: 'random', message: 'Randomness comes with a seed.' };
+const turfAtHome = {
+  group: ['@turf/*'],
+  message: 'Turf stands in engine/plan/geometry only.',
+};
 const throughFace = {
   group: ['**/engine/*', '**/engine/*/**', '!**/engine/index.ts'],
   message: 'The page imports the engine through engine/index.ts.',
@@ -30,9 +34,10 @@ function restricted(...patterns) {
   return { 'no-restricted-imports': ['error', { patterns }] };
 }
 
-function roomRules(room) {
+/** @param home The part of the room, where a library enters there alone. */
+function roomRules(room, home = room) {
   const downstream = rooms.filter((other) => other !== room && !UPSTREAM[room].includes(other));
-  const strangers = Object.keys(HOME_OF).filter((library) => HOME_OF[library] !== room);
+  const strangers = Object.keys(HOME_OF).filter((library) => HOME_OF[library] !== home && HOME_OF[library] !== room);
   const message =
     `engine/${room} may import only from ${UPSTREAM[room].join(', ') || 'nothing upstream'} ` +
     `(DEVELOPERS.md, the arrows).`;
@@ -84,6 +89,7 @@ export default {
       },
     },
     ...rooms.map((room) => ({ files: [`**/engine/${room}/**/*.ts`], rules: roomRules(room) })),
+    { files: ['**/engine/plan/geometry/**/*.ts'], rules: roomRules('plan', 'plan/geometry') },
     {
       files: ['**/engine/cli.ts'],
       rules: {
@@ -94,10 +100,14 @@ export default {
         }),
       },
     },
-    { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace) },
+    { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace, turfAtHome) },
     {
       files: ['**/web/panels/**', '**/web/charts/**'],
-      rules: restricted({ group: ['leaflet', 'leaflet/**'], message: 'Leaflet stands in web/map only.' }, throughFace),
+      rules: restricted(
+        { group: ['leaflet', 'leaflet/**'], message: 'Leaflet stands in web/map only.' },
+        throughFace,
+        turfAtHome,
+      ),
     },
     { files: ['**/web/worker/**'], rules: { 'import/default': 'off' } },
     // Relative to this folder: the tests of the engine, which may look anywhere.
