@@ -7,7 +7,7 @@
 export type { PlantSource } from './plan/catalogue.ts';
 export { CATALOGUE, nearestPlantIds, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
-export { DEFAULTS, foliageFromOf, potOf, upBearingOf, worthOf } from './plan/defaults.ts';
+export { DEFAULTS, colourOf, foliageFromOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
 export type { DemoName } from './plan/demos/index.ts';
 export { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';

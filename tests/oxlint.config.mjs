@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+
 // The house's arrows, said once: what each room of the engine may import beside itself, types included.
 // Paths are matched as written in the import, so no room inside another may bear the name of one of these.
 const UPSTREAM = {
@@ -11,6 +13,19 @@ const UPSTREAM = {
   advice: ['plan', 'sun', 'scene', 'cast', 'load', 'survey', 'frame'],
   output: ['plan', 'sun', 'scene', 'cast', 'load', 'survey', 'frame', 'advice'],
 };
+/** The same for the page, which imports the engine through its face and whose shell, `app`, may import every room. */
+const WEB_UPSTREAM = {
+  common: [],
+  worker: ['common', 'charts'],
+  charts: ['common'],
+  state: ['common', 'worker'],
+  map: ['common', 'charts', 'state'],
+  panels: ['common', 'worker', 'charts', 'state', 'map'],
+};
+const WEB_ROOMS = [...Object.keys(WEB_UPSTREAM), 'app'];
+/** Panels do not import each other: what they share stands in this room of theirs, which imports none of them. */
+const PANEL_PARTS = 'parts';
+const PANELS = readdirSync(new URL('../web/panels', import.meta.url));
 /** Libraries that enter the engine in one room only. */
 const HOME_OF = { suncalc: 'sun', magvar: 'survey', '@turf/*': 'plan/geometry' };
 /** Tests hold the engine against these; it does without them. */
@@ -21,10 +36,7 @@ const FACE = ['../index.ts', '../../index.ts', '../../../index.ts', '**/cli.ts']
 const rooms = Object.keys(UPSTREAM);
 const noClock = 'The engine knows no page, no clock and no network.';
 const noLuck = { object: 'Math', property: 'random', message: 'Randomness comes with a seed.' };
-const turfAtHome = {
-  group: ['@turf/*'],
-  message: 'Turf stands in engine/plan/geometry only.',
-};
+const turfAtHome = { group: ['@turf/*'], message: 'Turf stands in engine/plan/geometry only.' };
 const throughFace = {
   group: ['**/engine/*', '**/engine/*/**', '!**/engine/index.ts'],
   message: 'The page imports the engine through engine/index.ts.',
@@ -50,6 +62,34 @@ function roomRules(room, home = room) {
     })),
     { group: REFERENCES, message: 'Tests hold the engine against this library; the engine does without it.' },
   );
+}
+
+const noLeaflet = { group: ['leaflet', 'leaflet/**'], message: 'Leaflet stands in web/map only.' };
+const throughAsk = {
+  group: ['**/worker/**', '!**/worker/ask.ts'],
+  message: 'The page asks its workers through web/worker/ask.ts.',
+};
+
+function webRules(room, ...more) {
+  const downstream = WEB_ROOMS.filter((other) => other !== room && !WEB_UPSTREAM[room].includes(other));
+  return restricted(
+    throughFace,
+    turfAtHome,
+    {
+      group: downstream.flatMap((other) => [`**/${other}/**`]),
+      message: `web/${room} may import only from ${WEB_UPSTREAM[room].join(', ') || 'the engine'} (DEVELOPERS.md).`,
+    },
+    ...(room === 'map' ? [] : [noLeaflet]),
+    ...more,
+  );
+}
+
+function panelRules(panel) {
+  const others = PANELS.filter((other) => other !== panel && other !== PANEL_PARTS);
+  return webRules('panels', {
+    group: others.map((other) => `**/${other}/**`),
+    message: `Panels do not import each other; what they share stands in web/panels/${PANEL_PARTS}.`,
+  });
 }
 
 export default {
@@ -101,18 +141,15 @@ export default {
       },
     },
     { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace, turfAtHome) },
-    {
-      files: ['**/web/panels/**', '**/web/charts/**'],
-      rules: restricted(
-        { group: ['leaflet', 'leaflet/**'], message: 'Leaflet stands in web/map only.' },
-        throughFace,
-        turfAtHome,
-      ),
-    },
+    ...Object.keys(WEB_UPSTREAM).map((room) => ({
+      files: [`**/web/${room}/**`],
+      rules: room === 'state' ? webRules(room, throughAsk) : webRules(room),
+    })),
+    ...PANELS.map((panel) => ({ files: [`**/web/panels/${panel}/**`], rules: panelRules(panel) })),
     { files: ['**/web/worker/**'], rules: { 'import/default': 'off' } },
-    // Relative to this folder: the tests of the engine, which may look anywhere.
+    // Relative to this folder: the tests, which may look anywhere.
     {
-      files: ['engine/**'],
+      files: ['engine/**', 'web/**'],
       rules: { 'no-restricted-globals': 'off', 'no-restricted-imports': 'off', 'no-restricted-properties': 'off' },
     },
   ],

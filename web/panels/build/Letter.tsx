@@ -1,9 +1,9 @@
 import { boundsOf, distanceToPath, footprintOf, formatCut, formatLength, openRing } from '../../../engine/index.ts';
 import type { BuildSheet, Canopy, Plan, Screen, SightCut } from '../../../engine/index.ts';
-import { nameOf } from '../../map/feature-edits.ts';
+import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
 import type { LetterPictures } from '../../worker/advice-methods/letter.ts';
-import { siteNow } from '../survey/typed.ts';
+import { siteNow } from '../parts/typed.ts';
 import { Ink } from './Parts.tsx';
 import { SightPicture } from './SightPicture.tsx';
 

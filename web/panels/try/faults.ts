@@ -1,9 +1,9 @@
 import { computed } from '@preact/signals';
 import { canopyHeightOver, footprintOf, whatStandsAt } from '../../../engine/index.ts';
 import type { Canopy, Feature, PlanPoint, Screen } from '../../../engine/index.ts';
-import { drawnPlan } from '../../map/drawing.ts';
-import { calledOf } from '../../map/feature-edits.ts';
-import { openOption } from './tried.ts';
+import { drawnPlan } from '../../map/drawing/drawing.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
+import { openOption } from '../parts/tried.ts';
 
 /** A post that cannot stand where it is. */
 export interface BarredPost {
