@@ -7,7 +7,7 @@
 export type { PlantSource } from './plan/catalogue.ts';
 export { CATALOGUE, nearestPlantIds, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
-export { DEFAULTS, foliageFromOf, potOf, upBearingOf, worthOf } from './plan/defaults.ts';
+export { DEFAULTS, colourOf, foliageFromOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
 export type { DemoName } from './plan/demos/index.ts';
 export { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
@@ -56,11 +56,13 @@ export {
   canopyCorners,
   canopyEdge,
   canopyHeightOver,
+  canopyRing,
   centroid,
   cleanPath,
   distance,
   distanceToPath,
   distanceToSegment,
+  footprintOf,
   isClosed,
   nearestOnSegment,
   openRing,
@@ -68,6 +70,9 @@ export {
   pointInRing,
   turned,
 } from './plan/geometry/shapes.ts';
+export { hullOf } from './plan/geometry/hull.ts';
+export { pathStripes } from './plan/geometry/stripes.ts';
+export { trunkRadius } from './plan/geometry/trunk.ts';
 export { withOptions } from './plan/options.ts';
 export type { ParsedPlan, SalvagedPlan } from './plan/file/parse.ts';
 export { parsePlan, salvagePlan } from './plan/file/parse.ts';

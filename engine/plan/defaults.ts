@@ -1,4 +1,4 @@
-import type { Feature, Plan, Plant } from './types.ts';
+import type { Bed, Building, Colour, Feature, Plan, Plant, Wall } from './types.ts';
 
 /** What an absent key of the plan file stands for. One home for each. */
 export const DEFAULTS = {
@@ -13,6 +13,9 @@ export const DEFAULTS = {
   offset: 0,
   wallOpenness: 0,
   hedgeOpenness: 0.05,
+  plantOpenness: 0.15,
+  shades: true,
+  colour: 'light',
   turn: 0,
   rise: 0,
   eaves: 0,
@@ -37,6 +40,21 @@ export function worthOf(feature: Feature): number {
   return feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed'
     ? (feature.worth ?? DEFAULTS.worth)
     : 0;
+}
+
+/** Share of the light that passes through a plant's crown or a bed's planting. */
+export function plantOpennessOf(feature: Plant | Bed): number {
+  return feature.openness ?? DEFAULTS.plantOpenness;
+}
+
+/** Whether a plant or bed may shade others. */
+export function shadesOf(feature: Plant | Bed): boolean {
+  return feature.shades ?? DEFAULTS.shades;
+}
+
+/** How bright the sides of a wall or building are. */
+export function colourOf(feature: Wall | Building): Colour {
+  return feature.colour ?? DEFAULTS.colour;
 }
 
 /** Size of the pot of a container plant. [m] */

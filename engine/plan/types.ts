@@ -46,12 +46,16 @@ export interface FeatureCommon {
   readonly how?: How;
 }
 
+/** How bright the side of a wall is: how much of the sun's light it throws back. */
+export type Colour = 'white' | 'light' | 'mid' | 'dark';
+
 export interface Wall extends FeatureCommon {
   readonly kind: 'wall';
   readonly path: readonly PlanPoint[];
   readonly height: number;
   readonly thickness: number;
   readonly openness?: number;
+  readonly colour?: Colour;
 }
 
 export interface Hedge extends FeatureCommon {
@@ -67,6 +71,7 @@ export interface Building extends FeatureCommon {
   readonly outline: readonly PlanPoint[];
   readonly height: number;
   readonly eaves?: number;
+  readonly colour?: Colour;
 }
 
 export type CrownShape = 'round' | 'cone' | 'column';
@@ -141,6 +146,10 @@ export interface Bed extends FeatureCommon {
   readonly kind: 'bed';
   readonly outline: readonly PlanPoint[];
   readonly plantHeight: number;
+  /** Share of the light that passes through the planting. */
+  readonly openness?: number;
+  /** Whether it shades others. */
+  readonly shades?: boolean;
   readonly plant?: string;
   readonly planted?: string;
   readonly worth?: number;
@@ -157,6 +166,10 @@ export interface Plant extends FeatureCommon {
   readonly at: PlanPoint;
   readonly height: number;
   readonly spread: number;
+  /** Share of the light that passes through the crown. */
+  readonly openness?: number;
+  /** Whether it shades others. */
+  readonly shades?: boolean;
   readonly plant?: string;
   readonly container?: boolean;
   readonly pot?: Pot;
@@ -173,6 +186,16 @@ export interface Keepout extends FeatureCommon {
   readonly kind: 'keepout';
   readonly outline: readonly PlanPoint[];
   readonly blocks: readonly Blocked[];
+}
+
+/** What lies on the ground. */
+export type Surface = 'lawn' | 'soil' | 'paving' | 'mulch' | 'gravel';
+
+/** Ground that is not as the rest of the yard; the last that holds a point counts. */
+export interface Ground extends FeatureCommon {
+  readonly kind: 'ground';
+  readonly outline: readonly PlanPoint[];
+  readonly surface: Surface;
 }
 
 /** Who should not see the frame: a line, or one point. */
@@ -200,9 +223,12 @@ export interface Reading extends FeatureCommon {
   readonly text?: string;
 }
 
-export type Feature = Wall | Hedge | Building | Tree | Canopy | Screen | Bed | Plant | Keepout | Eye | Reading;
+export type Feature = Wall | Hedge | Building | Tree | Canopy | Screen | Bed | Plant | Keepout | Ground | Eye | Reading;
 export type FeatureKind = Feature['kind'];
 export type FeatureOf<K extends FeatureKind> = Extract<Feature, { kind: K }>;
+
+/** How far the wind reaches the plants: freely, past some walls or hedges, or into a court. */
+export type Shelter = 'open' | 'sheltered' | 'court';
 
 export interface SkylinePoint {
   readonly azimuth: number;
@@ -248,6 +274,10 @@ export interface Site {
   /** True bearing of the plan's +y axis. */
   readonly upBearing?: number;
   readonly boundary: readonly PlanPoint[];
+  /** Absent: guessed from the walls, hedges and buildings drawn. */
+  readonly shelter?: Shelter;
+  /** Absent: nothing is known of the ground. */
+  readonly surface?: Surface;
   readonly skyline?: readonly SkylinePoint[];
   readonly underlay?: Underlay;
   readonly northFrom?: readonly NorthObservation[];

@@ -10,6 +10,7 @@ import {
   checkPath,
   checkSide,
   checkYearlySpan,
+  SURFACES,
   round,
 } from './rules.ts';
 import { DEFAULTS } from '../defaults.ts';
@@ -32,11 +33,12 @@ import {
   show,
 } from './reader.ts';
 import type { NumberRule, Owner } from './reader.ts';
-import type { CrownShape, DropSide, FeatureKind, Problem } from '../types.ts';
+import type { Colour, CrownShape, DropSide, FeatureKind, Problem } from '../types.ts';
 
 const GUST: NumberRule = { min: 0, max: 120, unit: 'm/s' };
 const WORTH: NumberRule = { min: 0, max: 1000 };
 const SHAPES: readonly CrownShape[] = ['round', 'cone', 'column'];
+const COLOURS: readonly Colour[] = ['white', 'light', 'mid', 'dark'];
 const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];
 
 const CHECKS: Readonly<Record<FeatureKind, (owner: Owner) => void>> = {
@@ -49,6 +51,7 @@ const CHECKS: Readonly<Record<FeatureKind, (owner: Owner) => void>> = {
   bed: checkBed,
   plant: checkPlant,
   keepout: checkKeepout,
+  ground: checkGround,
   eye: checkEye,
   reading: checkReading,
 };
@@ -84,12 +87,14 @@ function checkWall(owner: Owner): void {
   readNumber(owner, 'height', SIZE, 'required');
   readNumber(owner, 'thickness', { min: 0.01, max: 100, unit: 'm' }, 'required');
   readNumber(owner, 'openness', SHARE, 'optional');
+  if (owner.object.kind === 'wall') readWord(owner, 'colour', COLOURS, 'optional');
 }
 
 function checkBuilding(owner: Owner): void {
   checkOutline(owner, 'outline');
   readNumber(owner, 'height', SIZE, 'required');
   readNumber(owner, 'eaves', { min: 0, max: 50, unit: 'm' }, 'optional');
+  readWord(owner, 'colour', COLOURS, 'optional');
 }
 
 function checkTree(owner: Owner): void {
@@ -169,6 +174,7 @@ function checkBed(owner: Owner): void {
   const ring = checkOutline(owner, 'outline');
   if (ring !== undefined) checkCellCount(owner, 'outline', ring, DEFAULTS.bedCell);
   readNumber(owner, 'plantHeight', FOOT, 'required');
+  checkCrownShade(owner);
   checkPlanted(owner);
 }
 
@@ -176,6 +182,7 @@ function checkPlant(owner: Owner): void {
   readPoint(owner, 'at', 'required');
   const height = readNumber(owner, 'height', SIZE, 'required');
   readNumber(owner, 'spread', SIZE, 'required');
+  checkCrownShade(owner);
   const container = readFlag(owner, 'container');
   const pot = readObject(owner, 'pot', `${owner.subject}, pot`, 'optional');
   const potHeight =
@@ -202,6 +209,12 @@ function checkPlant(owner: Owner): void {
   checkPlanted(owner);
 }
 
+/** What plants and beds say of the shade they cast. */
+function checkCrownShade(owner: Owner): void {
+  readNumber(owner, 'openness', SHARE, 'optional');
+  readFlag(owner, 'shades');
+}
+
 /** What trees, beds and plants share; whether the plant's row exists is for the whole plan to say. */
 function checkPlanted(owner: Owner): void {
   readText(owner, 'plant', 'optional');
@@ -222,6 +235,11 @@ function checkKeepout(owner: Owner): void {
       severity: 'error',
     });
   }
+}
+
+function checkGround(owner: Owner): void {
+  checkOutline(owner, 'outline');
+  readWord(owner, 'surface', SURFACES, 'required');
 }
 
 function checkEye(owner: Owner): void {

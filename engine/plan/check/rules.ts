@@ -1,10 +1,10 @@
 /** What the checks of several parts share: ranges, outlines, how things are known. */
-import { boundsOf, cleanPath, openRing } from '../geometry/shapes.ts';
+import { boundsOf, cleanPath, onOneLine, openRing } from '../geometry/shapes.ts';
 import { LIMITS, cellCount } from '../file/limits.ts';
 import { quote, readMonthDay, readNumber, readObject, readPoints, readWord, report } from './reader.ts';
 import type { NumberRule, Owner } from './reader.ts';
-import { onOneLine, selfMeeting } from '../geometry/simple-ring.ts';
-import type { KnownBy, PlanPoint } from '../types.ts';
+import { selfMeeting } from '../geometry/turf.ts';
+import type { KnownBy, PlanPoint, Surface } from '../types.ts';
 
 export const SHARE: NumberRule = { min: 0, max: 1 };
 /** Heights and sizes of things drawn; no garden thing is larger. */
@@ -12,6 +12,7 @@ export const SIZE: NumberRule = { above: 0, max: 500, unit: 'm' };
 export const FOOT: NumberRule = { min: 0, max: 500, unit: 'm' };
 export const BEARING: NumberRule = { min: -360, max: 360, unit: 'degrees' };
 
+export const SURFACES: readonly Surface[] = ['lawn', 'soil', 'paving', 'mulch', 'gravel'];
 const KNOWN_BY: readonly KnownBy[] = ['tape', 'shadow', 'paced', 'picture', 'compass', 'guess', 'catalogue'];
 
 /** `how`: by the name of a number, how it is known. */

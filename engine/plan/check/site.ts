@@ -1,5 +1,5 @@
 /** The site: where the yard is, how it lies, what was observed there. */
-import { BEARING, checkCellCount, checkHow, checkOutline } from './rules.ts';
+import { BEARING, checkCellCount, checkHow, checkOutline, SURFACES } from './rules.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { distance } from '../geometry/shapes.ts';
 import {
@@ -11,6 +11,7 @@ import {
   readPoint,
   readPoints,
   readText,
+  readWord,
   report,
   show,
 } from './reader.ts';
@@ -28,6 +29,8 @@ export function checkSite(plan: Owner): void {
   checkTimeZone(site);
   readNumber(site, 'upBearing', BEARING, 'optional');
   checkBoundary(site);
+  readWord(site, 'shelter', ['open', 'sheltered', 'court'], 'optional');
+  readWord(site, 'surface', SURFACES, 'optional');
   checkSkyline(site);
   checkUnderlay(site);
   for (const item of readOwners(site, 'northFrom', 'optional', (_, index) => `North observation ${index + 1}`))

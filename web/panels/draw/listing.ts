@@ -1,7 +1,7 @@
 import { area, distance, formatArea, formatLength } from '../../../engine/index.ts';
 import type { Feature, KnownBy, Plan, Units } from '../../../engine/index.ts';
-import { FIELDS, KNOWN_BY_WORDS, showNumber } from '../../map/fields.ts';
-import type { ToolId } from '../../map/tools.ts';
+import { FIELDS, KNOWN_BY_WORDS, showNumber } from '../../common/fields.ts';
+import type { ToolId } from '../../map/drawing/tools.ts';
 
 /** A heading of the list, what stands under it, and the tools that add to it. */
 export interface Group {
@@ -27,6 +27,7 @@ const GROUPS: readonly {
     holds: ({ kind }) => kind === 'canopy' || kind === 'screen',
   },
   { name: 'Areas to keep clear', adds: ['keepout'], holds: ({ kind }) => kind === 'keepout' },
+  { name: 'Ground', adds: ['ground'], holds: ({ kind }) => kind === 'ground' },
   { name: 'People who look in', adds: ['eye'], holds: ({ kind }) => kind === 'eye' },
   { name: 'Readings', adds: ['reading'], holds: ({ kind }) => kind === 'reading' },
 ];
@@ -53,6 +54,8 @@ export function sizeWords(feature: Feature, units: Units): string {
       return `${formatArea(area(feature.outline), units)}, plants ${length(feature.plantHeight)} high`;
     case 'keepout':
       return formatArea(area(feature.outline), units);
+    case 'ground':
+      return `${formatArea(area(feature.outline), units)} of ${feature.surface}`;
     case 'tree':
       return `${length(feature.height)} high, crown ${length(feature.crownWidth)} wide`;
     case 'plant':

@@ -6,11 +6,11 @@ import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
 
 /** Every key of the plan file, version 1. */
 const KEYS = `format version name units site season climate features options plants journal stock past
-  latitude longitude elevation timeZone upBearing boundary skyline azimuth altitude underlay image at width turn opacity
+  latitude longitude elevation timeZone upBearing boundary shelter surface skyline azimuth altitude underlay image at width turn opacity
   northFrom by line when pm reading along declination bearing pace steps length rules maxHeight setback note tap hose how
   year from to stepMinutes source offset gust frost first last lowest turbidity hotAir heatwaveHigh months month high low humidity wind sunshine
   sunshineAfternoon spread id kind path height thickness openness outline eaves crownWidth crownBase shape leafless plant center rise density
-  measuredDensity drops side depth up frame tube bottomRails braces maxBay takeOff anchor soil bottom plantHeight container pot colour move planted foliageFrom
+  measuredDensity drops side depth up frame tube bottomRails braces maxBay takeOff anchor soil bottom plantHeight container pot colour move planted foliageFrom shades
   worth blocks air leaf light covered pair text adds moves removes date what feature amount part currency kerf tubes outside wall price cloth prices plan`.split(
   /\s+/,
 );
@@ -29,7 +29,7 @@ describe('check', () => {
     const example = JSON.parse(readFileSync('tests/plans/example.plan.json', 'utf8'));
     const found = keysIn(example);
     expect(KEYS.filter((key) => !found.has(key))).toEqual([]);
-    expect(new Set(example.features.map((feature: { kind: string }) => feature.kind)).size).toBe(11);
+    expect(new Set(example.features.map((feature: { kind: string }) => feature.kind)).size).toBe(12);
     expect(new Set(example.journal.map((entry: { what: string }) => entry.what)).size).toBe(7);
     expect(checkPlan(example)).toEqual([]);
   });
