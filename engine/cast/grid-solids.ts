@@ -1,9 +1,9 @@
+import { hullOf } from '../plan/geometry/hull.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
 import { sheetCosine, slantShare } from '../scene/sheet.ts';
 import type { Crown, Lid, Occluder, Prism, Ring, Sheet, Stand } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
-import { hull } from './shadow-rings.ts';
 import type { GridSpec } from './grid-spec.ts';
 
 /** Shares below this count as opaque: a sweep divides by them again, and nobody can tell 1e-12 from none. */
@@ -181,7 +181,7 @@ function gridCrown(crown: Crown, grid: GridSpec): GridCrown {
 }
 
 function gridStand(stand: Stand, grid: GridSpec): GridStand {
-  const corners = hull(stand.ring).map(([x, y]) => [cellU(grid, x), cellV(grid, y)]);
+  const corners = hullOf(stand.ring).map(([x, y]) => [cellU(grid, x), cellV(grid, y)]);
   const vs = corners.map(([, v]) => v);
   return {
     stand,

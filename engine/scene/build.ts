@@ -15,12 +15,10 @@ import type {
   Wall,
 } from '../plan/types.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
-import { eavesStripes, pathStripes } from './footprints.ts';
+import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
+import { trunkRadius } from '../plan/geometry/trunk.ts';
 import type { Crown, Occluder, Scene, Sheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';
-
-/** Trunk radius over tree height. */
-const TRUNK_SHARE = 0.03;
 
 /** Plants and beds lower than this throw no shadow. [m] */
 const LEAST_SHADE = 0.6;
@@ -155,7 +153,7 @@ function treeSolids(tree: Tree, openness: number): Solid[] {
     kind: 'column',
     x,
     y,
-    radius: TRUNK_SHARE * tree.height,
+    radius: trunkRadius(tree.height),
     base: 0,
     top: tree.crownBase,
     openness: 0,
