@@ -46,7 +46,16 @@ export function buildScene(plan: Plan): Scene {
     }
     stateOfDay[day] = state;
   });
-  return { upBearing: upBearingOf(plan), skyline: plan.site.skyline ?? [], states, stateOfDay };
+  return {
+    upBearing: upBearingOf(plan),
+    skyline: plan.site.skyline ?? [],
+    surface: plan.site.surface ?? null,
+    grounds: plan.features.flatMap((feature) =>
+      feature.kind === 'ground' ? [{ ring: openRing(feature.outline), surface: feature.surface }] : [],
+    ),
+    states,
+    stateOfDay,
+  };
 }
 
 /** Index into `scene.states` of the yearly state that holds on a day. */

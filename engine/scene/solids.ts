@@ -1,5 +1,5 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import type { PlanPoint, SkylinePoint } from '../plan/types.ts';
+import type { PlanPoint, SkylinePoint, Surface } from '../plan/types.ts';
 
 /**
  * A simple polygon of the plan: open (no repeated point), counter-clockwise with y up.
@@ -75,6 +75,10 @@ export interface Occluder {
 export interface Scene {
   readonly upBearing: number;
   readonly skyline: readonly SkylinePoint[];
+  /** What lies on the ground where no area says otherwise; `null`: nobody said. */
+  readonly surface: Surface | null;
+  /** Areas with a ground of their own, in the plan's order: of those that overlap the last one holds. */
+  readonly grounds: readonly { readonly ring: Ring; readonly surface: Surface }[];
   /** Occluders of each yearly state, in the order of the plan's features. */
   readonly states: readonly (readonly Occluder[])[];
   /** State of each of the 366 days of a leap year, 1 January first; read it through `stateOf`. */

@@ -2,6 +2,7 @@
 import { type Directions, directionsOf, type Passes } from '../../cast/passes.ts';
 import { createDirectionCaster } from '../../cast/share.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
+import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../load/leaf/surroundings.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
@@ -92,7 +93,7 @@ export function createLighter(scene: Scene, rays: HeatRays): { at(point: SpacePo
   return {
     at(point, own) {
       caster.sharesAt(point, own, lit.shares);
-      sumSky(rays, lit);
+      lookRound(rays, lit, groundRise(scene, point));
       return lit;
     },
   };
@@ -117,7 +118,7 @@ export function createPartedLighter(scene: Scene, rays: HeatRays): PartedLighter
       const lit = emptyLit(rays);
       lit.shares.set(clear);
       for (const part of parts.values()) for (let k = 0; k < part.length; k++) lit.shares[k] *= part[k];
-      sumSky(rays, lit);
+      lookRound(rays, lit, groundRise(scene, point));
       return { ...lit, parts };
     },
     exchanging: (feature) => relighter(scene, feature, rays, directions, clear),
@@ -147,7 +148,7 @@ function relighter(
         else for (const part of others) share *= part[k];
         shares[k] = share;
       }
-      sumSky(rays, lit);
+      lookRound(rays, lit, groundRise(scene, point));
       return lit;
     },
   };
@@ -156,12 +157,12 @@ function relighter(
 /** A point's light while it is being worked out. */
 interface Lighting extends Lit {
   /** One a state of `HeatRays.states`: what `around` shows of each day. */
-  readonly inState: readonly { sky: number }[];
+  readonly inState: readonly { sky: number; groundRise: number }[];
 }
 
 function emptyLit({ passes, states, stateOf, days, first }: HeatRays): Lighting {
   const shares = new Float64Array(passes.count);
-  const inState = states.map(() => ({ sky: 0 }));
+  const inState = states.map(() => ({ sky: 0, groundRise: 0 }));
   return {
     shares,
     ofDay: days.map(({ samples }, d) => shares.subarray(first[d], first[d] + samples.count)),
@@ -170,13 +171,14 @@ function emptyLit({ passes, states, stateOf, days, first }: HeatRays): Lighting 
   };
 }
 
-function sumSky({ passes, states }: HeatRays, { shares, inState }: Lighting): void {
+function lookRound({ passes, states }: HeatRays, { shares, inState }: Lighting, rise: number): void {
   const begin = passes.count - states.length * SKY.count;
   for (let state = 0; state < states.length; state++) {
     const at = begin + state * SKY.count;
     let sum = 0;
     for (let k = 0; k < SKY.count; k++) sum += shares[at + k] * SKY.weight[k];
     inState[state].sky = sum;
+    inState[state].groundRise = rise;
   }
 }
 

@@ -6,8 +6,9 @@ import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../load/light/grid-of.ts';
 import { createSharedLeaves, heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import {
-  byGravity,
+  gravest,
   type HeatVerdict,
+  BURNS_FROM,
   heatVerdict,
   judgeLeaf,
   type Judgement,
@@ -235,11 +236,11 @@ interface Suffered {
 
 function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
   const { rays, heatwave } = heats;
-  const longest = (watering: Watering) =>
-    judgedOn(rays.days[heatwave].leaves(watering, judge.row), judge, lit, heatwave).longest;
-  const thirsty = longest('thirsty');
+  const longest = (watering: Watering, over: number) =>
+    judgedOn(rays.days[heatwave].leaves(watering, judge.row), judge, lit, heatwave, over).longest;
+  const thirsty = longest('thirsty', 0);
   // With water a leaf is never the hotter for it.
-  const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered') : 0);
+  const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered', BURNS_FROM) : 0);
   return { dose: dosesAt(heats, judge, lit, 'thirsty'), inHeat };
 }
 
@@ -253,16 +254,15 @@ function dosesAt({ rays }: Heats, judge: Judge, lit: Lit, watering: Watering, ab
 
 const JUDGED = newJudgement();
 
-/** Dose and time on end of one heat day; holds until the next question. */
-function judgedOn(leaf: LeafDay, { limit }: Judge, { ofDay, around }: Lit, day: number): Judgement {
+/** Dose and time on end of one heat day; holds until the next question. @param over the limit, so much [K] */
+function judgedOn(leaf: LeafDay, judge: Judge, { ofDay, around }: Lit, day: number, over = 0): Judgement {
+  const limit = judge.limit + over;
   return judgeLeaf(leaf, ofDay[day], around[day], limit, leaf.hotSamples(limit), JUDGED);
 }
 
 /** A plant's harm is the mean of its points, what the heatwave day does to it that of the worst. */
 function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLight): RayHarm {
-  const inHeat = points
-    .map((point) => point.inHeat)
-    .reduce((worst, each) => (byGravity(each, worst) > 0 ? each : worst));
+  const inHeat = gravest(points.map((point) => point.inHeat));
   return {
     judge,
     id: judge.feature.id,

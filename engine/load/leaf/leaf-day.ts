@@ -53,6 +53,33 @@ export class LeafDay {
     return this.takingUp(sample, absorbed(this.incoming[sample], share, around, this.absorptance));
   }
 
+  /** The same where the shares of the whole day are known: a fruit feels those of the hour before. */
+  on(sample: number, shares: Float64Array, around: Surroundings): number {
+    return this.at(sample, this.isFruit ? this.hourShare(sample, shares) : shares[sample], around);
+  }
+
+  /** Share of the beam of the hour before that reached a point; 1 where none came. */
+  private hourShare(sample: number, shares: Float64Array): number {
+    const { moments, hours } = this;
+    let came = 0;
+    let reached = 0;
+    for (let k = moments[sample].hour.first; k <= sample; k++) {
+      const beam = moments[k].beam * hours[k];
+      came += beam;
+      reached += beam * shares[k];
+    }
+    return came > 0 ? reached / came : 1;
+  }
+
+  /** The samples whose shares decide how warm it is at the `hotSamples` of a limit. */
+  feltSamples(limit: number): Int32Array {
+    const hot = this.hotSamples(limit);
+    if (!this.isFruit) return hot;
+    const felt = new Uint8Array(this.samples.length);
+    for (const k of hot) felt.fill(1, this.moments[k].hour.first, k + 1);
+    return this.samples.filter((k) => felt[k] === 1);
+  }
+
   /** The samples at which a leaf can be at a limit or over it, wherever it stands: at the others no point is harmed. */
   hotSamples(limit: number): Int32Array {
     let found = this.hot.get(limit);

@@ -3,11 +3,6 @@ import { absorbedByLeaf, blackBody, clearSkyEmissivity } from './leaf-balance.ts
 import { CLOSED, OPEN, type Surroundings } from './surroundings.ts';
 
 const GROUND_ALBEDO = 0.25;
-/**
- * How much hotter dry ground in full sun is than the air; in proportion to the share of the beam. A choice of this
- * project. [K]
- */
-const SUNNY_GROUND_RISE = 18;
 /** Emissivity of what hides the sky; it stands at the air's temperature. */
 const COVER_EMISSIVITY = 0.95;
 
@@ -28,6 +23,19 @@ export interface LeafMoment {
   readonly diffuse: number;
   /** Sine of the sun's apparent altitude. */
   readonly sinAltitude: number;
+  /** What a fruit, which warms slowly, still feels of the hour before. */
+  readonly hour: HourBefore;
+}
+
+/** The hour up to a sample's middle, its own step included; while the sun is down nothing came. */
+export interface HourBefore {
+  /** First sample whose middle lies in it. */
+  readonly first: number;
+  /** Means of `beam` and `diffuse`. [W/m²] */
+  readonly beam: number;
+  readonly diffuse: number;
+  /** Most of the day of what a fruit takes of such means in the open. [W/m²] */
+  readonly openMost: number;
 }
 
 /** What comes from the whole of each source at a moment, worked out once for all points. */
@@ -61,21 +69,22 @@ export function incomingAt({ air, vapour, beam, diffuse, sinAltitude }: LeafMome
  * @param absorptance of the leaf to sunlight
  */
 export function absorbed(from: Incoming, share: number, around: Surroundings, absorptance: number): number {
-  const { sky } = around;
+  const { sky, groundRise } = around;
   const beam = from.beam * share;
   const diffuse = from.diffuse * sky;
+  const ground = beam * from.sinAltitude + diffuse;
   const light = {
     beam,
     sky: diffuse,
-    ground: beam * from.sinAltitude + diffuse,
+    ground,
     above: sky * from.clearSky + (1 - sky) * from.cover,
-    below: blackBody(from.air + SUNNY_GROUND_RISE * share),
+    below: blackBody(from.air + (groundRise * ground) / 1000),
   };
   return absorbedByLeaf(light, GROUND_ALBEDO, absorptance);
 }
 
 /**
- * The most that any point can take up: in the whole beam, and, all of it being linear in the sky, under no sky or
+ * The most that any point can take up: in the whole beam, and, none of it bending down with the sky, under no sky or
  * under all of it. [W/m²]
  */
 export function mostAbsorbed(from: Incoming, absorptance: number): number {

@@ -3,12 +3,14 @@ import type { GridSpec } from '../../cast/grid.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
+import { groundRise } from './ground.ts';
+import { cellPoint } from '../light/grid-of.ts';
 import type { HeatDay } from './heat-day.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** @param own an extra crown in the way for this point alone */
 export function surroundingsAt(sky: SkyViewer, heat: HeatDay, point: SpacePoint, own?: OwnCrown): Surroundings {
-  return { sky: sky.at(point, heat.state, own) };
+  return { sky: sky.at(point, heat.state, own), groundRise: groundRise(sky.scene, point) };
 }
 
 /** One a heat day; days on which the yard is in the same state share theirs. */
@@ -30,7 +32,7 @@ export function surroundingsOfCells(
 ): Surroundings[][] {
   return onceAState(heats, (heat) => {
     const views = skyViewGrid(scene, grid, heat.day.monthDay);
-    return cells.map((cell) => ({ sky: views[cell] }));
+    return cells.map((cell) => ({ sky: views[cell], groundRise: groundRise(scene, cellPoint(grid, cell)) }));
   });
 }
 

@@ -5,6 +5,7 @@ import type { OwnCrown, Scene } from '../../scene/solids.ts';
 
 /** Sky views of many points of one scene. */
 export interface SkyViewer {
+  readonly scene: Scene;
   /**
    * Share of the isotropic sky's horizontal irradiance that reaches a point in a yearly state. [1]
    * @param own an extra crown in the way for this point alone
@@ -18,6 +19,7 @@ export function createSkyViewer(scene: Scene): SkyViewer {
   const casters = new Map<number, PointCaster>();
   const shares = new Float64Array(weight.length);
   return {
+    scene,
     at(point, state, own) {
       let caster = casters.get(state);
       if (!caster) casters.set(state, (caster = createPointCaster(scene, skyPasses(state))));

@@ -5,6 +5,7 @@ import { worthOf } from '../../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
+import { groundRise } from '../../../load/leaf/ground.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../../load/leaf/surroundings.ts';
 import { limitOf } from '../../../load/verdict/limit.ts';
@@ -94,7 +95,10 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
         weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
         sky,
-        around: sky.map((rays) => ({ sky: rays.reduce((sum, ray) => sum + ray, 0) })),
+        around: sky.map((rays) => ({
+          sky: rays.reduce((sum, ray) => sum + ray, 0),
+          groundRise: groundRise(scene, at),
+        })),
       });
     }
   }
