@@ -1,6 +1,6 @@
 import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import { DEFAULTS, foliageFromOf, plantOpennessOf, shadesOf, upBearingOf } from '../plan/defaults.ts';
+import { colourOf, DEFAULTS, foliageFromOf, plantOpennessOf, shadesOf, upBearingOf } from '../plan/defaults.ts';
 import type {
   Bed,
   Building,
@@ -17,6 +17,7 @@ import type {
 import { inYearlySpan } from '../plan/year-span.ts';
 import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
 import { trunkRadius } from '../plan/geometry/trunk.ts';
+import { REFLECTS } from './reflects.ts';
 import type { Crown, Occluder, Scene, Sheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';
 
@@ -97,9 +98,9 @@ interface Variants {
 function variantsOf(feature: Feature): Variants | null {
   switch (feature.kind) {
     case 'wall':
-      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.wallOpenness)]);
+      return always(feature.id, [wallPrism(feature)]);
     case 'hedge':
-      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.hedgeOpenness)]);
+      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.hedgeOpenness, null)]);
     case 'building':
       return always(feature.id, buildingSolids(feature));
     case 'tree':
@@ -135,16 +136,22 @@ function clothVariants({ id, up }: Canopy | Screen, sheets: readonly Sheet[]): V
   return { usual: { id, solids: sheets }, changed: null, changes: (monthDay) => !inYearlySpan(up, monthDay) };
 }
 
-function pathPrism(feature: Wall | Hedge, openness: number): Solid {
-  return { kind: 'prism', rings: pathStripes(feature.path, feature.thickness), height: feature.height, openness };
+function wallPrism(wall: Wall): Solid {
+  const openness = wall.openness ?? DEFAULTS.wallOpenness;
+  return pathPrism(wall, openness, openness === 0 ? REFLECTS[colourOf(wall)] : null);
+}
+
+function pathPrism({ path, thickness, height }: Wall | Hedge, openness: number, reflects: number | null): Solid {
+  return { kind: 'prism', rings: pathStripes(path, thickness), height, openness, reflects };
 }
 
 function buildingSolids(building: Building): Solid[] {
   const ring = openRing(building.outline);
   const { height } = building;
   const eaves = building.eaves ?? DEFAULTS.eaves;
-  const body: Solid = { kind: 'prism', rings: [ring], height, openness: 0 };
-  return eaves > 0 ? [body, { kind: 'lid', rings: [ring, ...eavesStripes(ring, eaves)], height }] : [body];
+  const reflects = REFLECTS[colourOf(building)];
+  const body: Solid = { kind: 'prism', rings: [ring], height, openness: 0, reflects };
+  return eaves > 0 ? [body, { kind: 'lid', rings: [ring, ...eavesStripes(ring, eaves)], height, reflects }] : [body];
 }
 
 function treeSolids(tree: Tree, openness: number): Solid[] {

@@ -13,6 +13,8 @@ export interface Prism {
   readonly rings: readonly Ring[];
   readonly height: number;
   readonly openness: number;
+  /** Share of sunlight that its faces throw back; `null` of what is no wall or building, or lets light through. */
+  readonly reflects: number | null;
 }
 
 /**
@@ -58,6 +60,7 @@ export interface Lid {
   readonly kind: 'lid';
   readonly rings: readonly Ring[];
   readonly height: number;
+  readonly reflects: number | null;
 }
 
 export type Solid = Prism | Crown | Stand | Sheet | Lid;

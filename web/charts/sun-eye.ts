@@ -85,7 +85,10 @@ function plantsOf(plan: Plan, frame: BeamFrame, occluders: readonly Occluder[]):
     const solids = occluders.find((occluder) => occluder.id === id)?.solids ?? [];
     const veils = solids.flatMap((solid) => bodiesOf(solid, frame));
     if (feature.kind === 'bed')
-      return bodiesOf({ kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight }, frame).map(
+      return bodiesOf(
+        { kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight, reflects: null },
+        frame,
+      ).map(
         (body) => ({ id, kind: 'bed', body, veils }),
       );
     if (feature.kind !== 'plant') return [];

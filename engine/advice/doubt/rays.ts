@@ -2,6 +2,7 @@
  * Harm to a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
  * Where a single shadow caster changed, its own rays are cast and everything else is reused.
  */
+import { createWallsRound } from '../../load/leaf/walls-round.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../load/light/grid-of.ts';
 import { createSharedLeaves, heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';
@@ -96,8 +97,9 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   const heats = heatsIn(plan);
   if (!heats.ok) return heats;
   const { rays } = heats.value;
-  const lighter = createPartedLighter(scene, rays);
-  const standing = createLighter(scene, rays);
+  const walls = createWallsRound(scene);
+  const lighter = createPartedLighter(scene, rays, walls);
+  const standing = createLighter(scene, rays, walls);
   const judges = judgesOf(plan, heats.value);
   const lit = judges.map(({ points, own }) => points.map((point) => lighter.at(point, own)));
   const asDrawn: See = (_, k, p) => lit[k][p];
@@ -139,7 +141,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
       if (feature === undefined) {
         const again = judgesOf(shifted, heats.value);
         if (shifted.site === plan.site) return { ok: true, value: harmsOf(again, asDrawn) };
-        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays);
+        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays, walls);
         return { ok: true, value: harmsOf(again, (judge, _, p) => turned.at(judge.points[p], judge.own)) };
       }
       const again = judges.map((judge) => judgeUnder(shifted, heats.value, judge, feature));

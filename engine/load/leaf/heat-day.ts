@@ -3,6 +3,7 @@ import { createPointCaster, type PointCaster } from '../../cast/share.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan, Shelter } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
+import { faceColours } from '../../scene/faces.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { heatDays, type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
@@ -76,7 +77,7 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
       state: passes.state[0] ?? 0,
       caster: createPointCaster(scene, passes),
       moments,
-      leaves: leavesOf(moments, samples.hours),
+      leaves: leavesOf(moments, samples.hours, faceColours(scene.states[0] ?? [])),
     },
   };
 }

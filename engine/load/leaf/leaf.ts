@@ -24,6 +24,7 @@ const FRUIT_WIND_RANGE = [0.75, 1.6] as const;
  * itself. [°C] What asks often asks `LeafDay`.
  * @param share of the beam that reaches it, 0 to 1
  * @param absorptance of the leaf to sunlight; a fruit's surface takes no heed of it
+ * @param sample of the day, for what the walls round it throw on it then
  */
 export function surfaceTemperature(
   moment: LeafMoment,
@@ -32,9 +33,10 @@ export function surfaceTemperature(
   share: number,
   around: Surroundings,
   absorptance = LEAF_ABSORPTANCE,
+  sample = 0,
 ): number {
   if (row.limitOf === 'fruit') return fruitTemperature(moment, share, around);
-  return temperatureOf(moment, row, watering, absorbed(incomingAt(moment), share, around, absorptance));
+  return temperatureOf(moment, row, watering, absorbed(incomingAt(moment, sample), share, around, absorptance));
 }
 
 /** Temperature of a row's leaf that takes up so much. [°C] @param takenUp of `absorbed` [W/m²] */

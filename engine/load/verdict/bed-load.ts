@@ -66,7 +66,7 @@ export function bedScorches(
     return Array.from(doses, (dose) => ({ dose, worst: places.point }));
   }
   const { grid, indices } = places;
-  const arounds = surroundingsOfCells(scene, heats, grid, indices);
+  const arounds = surroundingsOfCells(sky, heats, grid, indices);
   const sums = heats.map(() => 0);
   const largest = heats.map(() => -1);
   const worst = heats.map(() => cellPoint(grid, indices[0]));

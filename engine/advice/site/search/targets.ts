@@ -6,6 +6,7 @@ import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
 import { groundRise } from '../../../load/leaf/ground.ts';
+import { createWallsRound } from '../../../load/leaf/walls-round.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../../load/leaf/surroundings.ts';
 import { limitOf } from '../../../load/verdict/limit.ts';
@@ -83,6 +84,7 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
       : [];
   });
   const skyOf = skyReader(scene);
+  const walls = createWallsRound(scene);
   const points: TargetPoint[] = [];
   for (const [plant, { feature, worth }] of plants.entries()) {
     yield plant / plants.length;
@@ -95,9 +97,10 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
         weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
         sky,
-        around: sky.map((rays) => ({
+        around: sky.map((rays, h) => ({
           sky: rays.reduce((sum, ray) => sum + ray, 0),
           groundRise: groundRise(scene, at),
+          walls: walls.at(heats.value[h], at, own),
         })),
       });
     }
