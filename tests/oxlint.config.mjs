@@ -1,3 +1,5 @@
+import { readdirSync } from 'node:fs';
+
 // The house's arrows, said once: what each room of the engine may import beside itself, types included.
 // Paths are matched as written in the import, so no room inside another may bear the name of one of these.
 const UPSTREAM = {
@@ -11,16 +13,30 @@ const UPSTREAM = {
   advice: ['plan', 'sun', 'scene', 'cast', 'load', 'survey', 'frame'],
   output: ['plan', 'sun', 'scene', 'cast', 'load', 'survey', 'frame', 'advice'],
 };
+/** The same for the page, which imports the engine through its face and whose shell, `app`, may import every room. */
+const WEB_UPSTREAM = {
+  common: [],
+  worker: ['common', 'charts'],
+  charts: ['common'],
+  state: ['common', 'worker'],
+  map: ['common', 'charts', 'state'],
+  panels: ['common', 'worker', 'charts', 'state', 'map'],
+};
+const WEB_ROOMS = [...Object.keys(WEB_UPSTREAM), 'app'];
+/** Panels do not import each other: what they share stands in this room of theirs, which imports none of them. */
+const PANEL_PARTS = 'parts';
+const PANELS = readdirSync(new URL('../web/panels', import.meta.url));
 /** Libraries that enter the engine in one room only. */
-const HOME_OF = { suncalc: 'sun', magvar: 'survey' };
+const HOME_OF = { suncalc: 'sun', magvar: 'survey', '@turf/*': 'plan/geometry' };
 /** Tests hold the engine against these; it does without them. */
-const REFERENCES = ['@turf/*', '@photostructure/tz-lookup', 'temporal-polyfill', 'temporal-polyfill/**'];
+const REFERENCES = ['@photostructure/tz-lookup', 'temporal-polyfill', 'temporal-polyfill/**'];
 const PAGE = ['**/web/**', 'leaflet', 'leaflet/**', 'preact', 'preact/**', '@preact/**', 'idb-keyval', 'node:*'];
 const FACE = ['../index.ts', '../../index.ts', '../../../index.ts', '**/cli.ts'];
 
 const rooms = Object.keys(UPSTREAM);
 const noClock = 'The engine knows no page, no clock and no network.';
 const noLuck = { object: 'Math', property: 'random', message: 'Randomness comes with a seed.' };
+const turfAtHome = { group: ['@turf/*'], message: 'Turf stands in engine/plan/geometry only.' };
 const throughFace = {
   group: ['**/engine/*', '**/engine/*/**', '!**/engine/index.ts'],
   message: 'The page imports the engine through engine/index.ts.',
@@ -30,9 +46,10 @@ function restricted(...patterns) {
   return { 'no-restricted-imports': ['error', { patterns }] };
 }
 
-function roomRules(room) {
+/** @param home The part of the room, where a library enters there alone. */
+function roomRules(room, home = room) {
   const downstream = rooms.filter((other) => other !== room && !UPSTREAM[room].includes(other));
-  const strangers = Object.keys(HOME_OF).filter((library) => HOME_OF[library] !== room);
+  const strangers = Object.keys(HOME_OF).filter((library) => HOME_OF[library] !== home && HOME_OF[library] !== room);
   const message =
     `engine/${room} may import only from ${UPSTREAM[room].join(', ') || 'nothing upstream'} ` +
     `(DEVELOPERS.md, the arrows).`;
@@ -45,6 +62,34 @@ function roomRules(room) {
     })),
     { group: REFERENCES, message: 'Tests hold the engine against this library; the engine does without it.' },
   );
+}
+
+const noLeaflet = { group: ['leaflet', 'leaflet/**'], message: 'Leaflet stands in web/map only.' };
+const throughAsk = {
+  group: ['**/worker/**', '!**/worker/ask.ts'],
+  message: 'The page asks its workers through web/worker/ask.ts.',
+};
+
+function webRules(room, ...more) {
+  const downstream = WEB_ROOMS.filter((other) => other !== room && !WEB_UPSTREAM[room].includes(other));
+  return restricted(
+    throughFace,
+    turfAtHome,
+    {
+      group: downstream.flatMap((other) => [`**/${other}/**`]),
+      message: `web/${room} may import only from ${WEB_UPSTREAM[room].join(', ') || 'the engine'} (DEVELOPERS.md).`,
+    },
+    ...(room === 'map' ? [] : [noLeaflet]),
+    ...more,
+  );
+}
+
+function panelRules(panel) {
+  const others = PANELS.filter((other) => other !== panel && other !== PANEL_PARTS);
+  return webRules('panels', {
+    group: others.map((other) => `**/${other}/**`),
+    message: `Panels do not import each other; what they share stands in web/panels/${PANEL_PARTS}.`,
+  });
 }
 
 export default {
@@ -84,6 +129,7 @@ export default {
       },
     },
     ...rooms.map((room) => ({ files: [`**/engine/${room}/**/*.ts`], rules: roomRules(room) })),
+    { files: ['**/engine/plan/geometry/**/*.ts'], rules: roomRules('plan', 'plan/geometry') },
     {
       files: ['**/engine/cli.ts'],
       rules: {
@@ -94,15 +140,16 @@ export default {
         }),
       },
     },
-    { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace) },
-    {
-      files: ['**/web/panels/**', '**/web/charts/**'],
-      rules: restricted({ group: ['leaflet', 'leaflet/**'], message: 'Leaflet stands in web/map only.' }, throughFace),
-    },
+    { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace, turfAtHome) },
+    ...Object.keys(WEB_UPSTREAM).map((room) => ({
+      files: [`**/web/${room}/**`],
+      rules: room === 'state' ? webRules(room, throughAsk) : webRules(room),
+    })),
+    ...PANELS.map((panel) => ({ files: [`**/web/panels/${panel}/**`], rules: panelRules(panel) })),
     { files: ['**/web/worker/**'], rules: { 'import/default': 'off' } },
-    // Relative to this folder: the tests of the engine, which may look anywhere.
+    // Relative to this folder: the tests, which may look anywhere.
     {
-      files: ['engine/**'],
+      files: ['engine/**', 'web/**'],
       rules: { 'no-restricted-globals': 'off', 'no-restricted-imports': 'off', 'no-restricted-properties': 'off' },
     },
   ],

@@ -4,7 +4,8 @@ import './styles/base.css';
 import './styles/print.css';
 import { App } from './app/App/index.tsx';
 import { takeDroppedFiles } from './app/drop.ts';
-import { paintHeat } from './app/heat-on-map.ts';
+import { fillSlots } from './app/fill-slots.ts';
+import { paintHeat } from './map/laid-on/heat-on-map.ts';
 import { listenForKeys } from './app/keys.ts';
 import { keepFocus } from './app/keep-focus.ts';
 import { keepOffline } from './app/offline.ts';
@@ -32,6 +33,7 @@ async function start(): Promise<void> {
   startPlaying();
   paintHeat();
   tellVerdicts();
+  fillSlots();
   const root = document.getElementById('app');
   if (root) {
     root.replaceChildren();

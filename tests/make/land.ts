@@ -1,5 +1,5 @@
 /**
- * Makes web/panels/first/land.json: the outline of the land, coarse, to tap one's place on.
+ * Makes web/panels/parts/world/land.json: the outline of the land, coarse, to tap one's place on.
  * Source: Natural Earth (public domain), 1 : 110 million, as the npm package world-atlas 2.0.2 packs it in TopoJSON.
  * Run: node --import tsx tests/make/land.ts PATH-OF/land-110m.json
  */
@@ -89,6 +89,6 @@ const about =
   `Outline of the land in steps of ${STEP} degrees from 180 degrees west and ${NORTH} north. From ` +
   `Natural Earth (public domain), made by tests/make/land.ts.`;
 writeFileSync(
-  new URL('../../web/panels/first/land.json', import.meta.url),
+  new URL('../../web/panels/parts/world/land.json', import.meta.url),
   `${JSON.stringify({ about, step: STEP, north: NORTH, south: SOUTH, path }, null, 1)}\n`,
 );

@@ -3,17 +3,17 @@
  * file of the
  * built page: the parts have so much in common that apart they would be a good deal larger.
  */
-export { AskedNumbers } from '../map/AskedNumbers.tsx';
-export { ToolRow } from '../map/ToolRow/index.tsx';
+export { AskedNumbers } from '../map/controls/AskedNumbers.tsx';
+export { ToolRow } from '../map/controls/ToolRow/index.tsx';
 export { DrawCard } from '../panels/draw/index.tsx';
 export { Greeting } from '../panels/first/Greeting.tsx';
 export { WhyCard } from '../panels/first/WhyCard.tsx';
 export { HappenedCard } from '../panels/first/index.tsx';
-export { MapFindings } from '../panels/heat/MapFindings.tsx';
+export { MapFindings } from '../panels/heat/on-map/MapFindings.tsx';
 export { PlantCard } from '../panels/heat/PlantCard.tsx';
-export { ShadowClock } from '../panels/heat/ShadowClock.tsx';
+export { ShadowClock } from '../panels/heat/pictures/ShadowClock.tsx';
 export { SpotCard } from '../panels/heat/SpotCard.tsx';
-export { SunEyePicture } from '../panels/heat/SunEyePicture.tsx';
+export { SunEyePicture } from '../panels/heat/pictures/SunEyePicture.tsx';
 export { FieldSheetCard } from '../panels/sheets/index.tsx';
 export { SurveyCard } from '../panels/survey/index.tsx';
 export { FilesCard } from './FilesCard/index.tsx';

@@ -1,9 +1,9 @@
 import { effect, signal, untracked } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { Problem } from '../../engine/index.ts';
-import { askEngine } from '../worker/engine.ts';
-import type { ArgsOf, MethodName, ValueOf } from '../worker/engine.ts';
-import type { Progress } from '../worker/protocol.ts';
+import { askEngine } from './ask.ts';
+import type { ArgsOf, MethodName, ValueOf } from './ask.ts';
+import type { Progress } from './ask.ts';
 
 /** An answer of the engine that keeps itself up to date. `asked` and `shown.args` differ while it is out of date. */
 export interface Live<M extends MethodName> {

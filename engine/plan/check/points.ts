@@ -1,8 +1,8 @@
 /** Points, paths and outlines of the file, and what is said of those that enclose nothing or cross themselves. */
 import { DEFAULTS } from '../defaults.ts';
 import { LIMITS, cellCount } from '../file/limits.ts';
-import { boundsOf, cleanPath, distance, openRing } from '../geometry/shapes.ts';
-import { onOneLine, selfMeeting } from '../geometry/simple-ring.ts';
+import { boundsOf, cleanPath, distance, onOneLine, openRing } from '../geometry/shapes.ts';
+import { selfMeeting } from '../geometry/turf.ts';
 import type { LineForm, OutlineForm, PathForm } from '../schema/form.ts';
 import { round, show } from '../schema/say.ts';
 import type { PlanPoint } from '../types.ts';

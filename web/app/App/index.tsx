@@ -2,7 +2,7 @@ import { heat } from '../../state/results.ts';
 import { slipHeight, stage } from '../../state/view.ts';
 import { toolHint } from '../../state/speech.ts';
 import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
-import { Lazy, lazily } from '../Lazy/index.tsx';
+import { Lazy, lazily } from '../../common/Lazy.tsx';
 import { LiveRegion, Notices } from '../Notices/index.tsx';
 import { Slip } from '../Slip/index.tsx';
 import { StageTabs } from '../StageTabs/index.tsx';

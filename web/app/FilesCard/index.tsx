@@ -18,9 +18,9 @@ import {
 } from '../../state/shelf.ts';
 import type { GoodState, YardRecord } from '../../state/storage/yards.ts';
 import { openYard, plan } from '../../state/yard.ts';
-import { Lazy } from '../Lazy/index.tsx';
+import { Lazy } from '../../common/Lazy.tsx';
 import { openAnyFile } from '../drop.ts';
-import { agoWords } from '../words.ts';
+import { agoWords } from '../../common/words.ts';
 import { BrokenFileReport } from './BrokenFileReport.tsx';
 import { emptyYard } from './empty-yard.ts';
 import './style.css';

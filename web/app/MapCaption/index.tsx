@@ -3,16 +3,16 @@ import { formatLength, GRADE_WORDS, gradeOf, inYearlySpan, nameOf, QUANTITY_UNIT
 import type { Period, PlanPoint } from '../../../engine/index.ts';
 import { gradeColour, SCALES } from '../../charts/ramp.ts';
 import { valueAt } from '../../charts/value-at.ts';
-import { aim } from '../../map/drawing.ts';
-import { hatched, pointedAt, readMapAt } from '../../map/overlays.ts';
-import { isGraded, mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/heat/words.ts';
+import { aim } from '../../map/drawing/drawing.ts';
+import { hatched, pointedAt, readMapAt } from '../../map/laid-on/overlays.ts';
+import { isGraded, mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/parts/quantity-words.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
 import { toolHint } from '../../state/speech.ts';
 import { monthDay, periodKind, pin, quantity } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { paintedColour, standIn } from '../heat-on-map.ts';
-import { dayWords } from '../words.ts';
+import { paintedColour, standIn } from '../../map/laid-on/heat-on-map.ts';
+import { dayWords } from '../../common/words.ts';
 import './style.css';
 
 /**

@@ -3,7 +3,7 @@ import type { DayArcBox } from '../../charts/day-arc.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, playing } from '../../state/view.ts';
 import { heightWords } from './words.ts';
-import { clockWords } from '../words.ts';
+import { clockWords } from '../../common/words.ts';
 import type { DayTable } from '../../worker/methods/day.ts';
 import { Slider } from './Slider.tsx';
 

@@ -4,7 +4,7 @@ import { day, sunNow } from '../../state/results.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
 import type { PeriodKind } from '../../state/view.ts';
-import { clockWords, dayWords } from '../words.ts';
+import { clockWords, dayWords } from '../../common/words.ts';
 import { plan } from '../../state/yard.ts';
 import { DayArc } from './DayArc.tsx';
 import { SeasonStrip } from './SeasonStrip.tsx';

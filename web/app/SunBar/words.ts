@@ -1,5 +1,5 @@
 import type { DayTable } from '../../worker/methods/day.ts';
-import { sideWords } from '../words.ts';
+import { sideWords } from '../../common/words.ts';
 
 /** "sun 38° high in the west", or "the sun is down". */
 export function heightWords(table: DayTable, minute: number): string {

@@ -1,4 +1,4 @@
-import '../leaflet.css';
+import '../leaflet/leaflet.css';
 import './style.css';
 import './ink.css';
 import './draft-bar.css';
@@ -10,8 +10,8 @@ import type { PlanPoint } from '../../../engine/index.ts';
 import { readOut } from '../../state/speech.ts';
 import { selection, tool } from '../../state/view.ts';
 import { openYard, shownPlan, units } from '../../state/yard.ts';
-import { DraftBar, placeWords } from '../DraftBar.tsx';
-import { layDrawing } from '../drawing-layers.ts';
+import { DraftBar, placeWords } from '../controls/DraftBar.tsx';
+import { layDrawing } from '../ink/drawing-layers.ts';
 import {
   aim,
   choosePoint,
@@ -26,26 +26,26 @@ import {
   takeUp,
   typingWanted,
   wantsPoint,
-} from '../drawing.ts';
-import { deleteFeatures, duplicate } from '../feature-edits.ts';
-import { finish } from '../draft.ts';
-import { fitNames } from '../ink.ts';
-import { keyMeaning } from '../keys.ts';
-import { toLatLng, toPlanPoint } from '../lat-lng.ts';
-import { createLeafletYard, fitPoints, pixelsPerMetre } from '../leaflet-map.ts';
-import { NorthArrow } from '../NorthArrow.tsx';
-import { centreLine } from '../outline.ts';
-import { layOverlays } from '../overlay-layers.ts';
-import { jump } from '../overlays.ts';
-import { Patterns } from '../Patterns.tsx';
-import { createPlanLayer } from '../plan-layer.ts';
-import { listenToPointer } from '../pointer.ts';
-import { ScaleBar } from '../ScaleBar.tsx';
-import { split } from '../split.ts';
-import { SplitBar } from '../SplitBar/index.tsx';
-import { toolById } from '../tools.ts';
+} from '../drawing/drawing.ts';
+import { deleteFeatures, duplicate } from '../drawing/feature-edits.ts';
+import { finish } from '../drawing/draft.ts';
+import { fitNames } from '../ink/ink.ts';
+import { keyMeaning } from '../drawing/keys.ts';
+import { toLatLng, toPlanPoint } from '../leaflet/lat-lng.ts';
+import { createLeafletYard, fitPoints, pixelsPerMetre } from '../leaflet/leaflet-map.ts';
+import { NorthArrow } from '../controls/NorthArrow.tsx';
+import { centreLine } from '../drawing/outline.ts';
+import { layOverlays } from '../ink/overlay-layers.ts';
+import { jump } from '../laid-on/overlays.ts';
+import { Patterns } from '../ink/Patterns.tsx';
+import { createPlanLayer } from '../ink/plan-layer.ts';
+import { listenToPointer } from '../drawing/pointer.ts';
+import { ScaleBar } from '../controls/ScaleBar.tsx';
+import { split } from '../laid-on/split.ts';
+import { SplitBar } from '../controls/SplitBar/index.tsx';
+import { toolById } from '../drawing/tools.ts';
 import type { Map as LeafletMap } from 'leaflet';
-import type { LeafletYard } from '../leaflet-map.ts';
+import type { LeafletYard } from '../leaflet/leaflet-map.ts';
 
 /** Zoom at which the cross can be placed without a magnifying glass: 32 px a metre. */
 const CLOSE_ENOUGH = 5;

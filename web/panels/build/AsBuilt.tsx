@@ -4,9 +4,9 @@ import type { BuildSheet } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
-import { TextBox } from '../draw/TextBox.tsx';
+import { TextBox } from '../parts/boxes/TextBox.tsx';
 import { chosen, keptPrefix } from './chosen.ts';
-import { forgetAll, keepText, keptText } from './kept.ts';
+import { forgetAll, keepText, keptText } from '../parts/kept-stock.ts';
 
 /** What was really built, typed in from the tape: half a form is kept, and a whole one moves the thing on the plan. */
 export function AsBuilt({ sheet }: { readonly sheet: BuildSheet }) {

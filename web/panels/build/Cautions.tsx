@@ -2,7 +2,7 @@ import { cautionsFor } from '../../../engine/index.ts';
 import type { BuildSheet, Caution, RiskyTask } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 import { keptPrefix } from './chosen.ts';
-import { keepText, keptText } from './kept.ts';
+import { keepText, keptText } from '../parts/kept-stock.ts';
 
 /** The stops that nobody has ticked yet. */
 export function openStops(sheet: BuildSheet): readonly Caution[] {

@@ -13,8 +13,8 @@ import {
 } from '../../../engine/index.ts';
 import type { AnchorKind, GroundKind, StockTube } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
-import { ChoiceBox } from '../draw/ChoiceBox.tsx';
-import { TextBox } from '../draw/TextBox.tsx';
+import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
+import { TextBox } from '../parts/boxes/TextBox.tsx';
 import { changeFrame, chooseFrame, chosen } from './chosen.ts';
 import { changeStock } from './stock-edits.ts';
 

@@ -1,7 +1,7 @@
 import { measureMe, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
-import { PaperHead } from '../papers/PaperHead.tsx';
+import { PaperHead } from '../parts/paper/PaperHead.tsx';
 import { unknowns } from './chosen.ts';
 import { Ink, Parts } from './Parts.tsx';
 

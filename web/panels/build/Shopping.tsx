@@ -1,8 +1,8 @@
 import { formatCut, parseNumber } from '../../../engine/index.ts';
 import type { BuildSheet, CostItem } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
-import { TextBox } from '../draw/TextBox.tsx';
-import { keepText, keptText } from './kept.ts';
+import { TextBox } from '../parts/boxes/TextBox.tsx';
+import { keepText, keptText } from '../parts/kept-stock.ts';
 import { keptPrefix } from './chosen.ts';
 import { changeStock, hasPriceBox, setPrice } from './stock-edits.ts';
 

@@ -1,6 +1,6 @@
 import { formatLength } from '../../../engine/index.ts';
 import type { SightCut } from '../../../engine/index.ts';
-import { nameOf } from '../../map/feature-edits.ts';
+import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
 
 /** Drawing units for a metre. */

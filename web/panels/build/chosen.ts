@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import { sheetOf, withOptions } from '../../../engine/index.ts';
 import type { Canopy, Feature, FrameChoice, Plan, Screen, SheetResult } from '../../../engine/index.ts';
-import { calledOf, change } from '../../map/feature-edits.ts';
+import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { say } from '../../state/speech.ts';
 import { selection } from '../../state/view.ts';
 import { openYard, plan } from '../../state/yard.ts';

@@ -1,11 +1,11 @@
-import '../draw/style.css';
-import '../papers/pages.css';
+import '../parts/feature/style.css';
+import '../parts/paper/pages.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
 import { cardNext } from '../../state/next.ts';
 import { goToStage, shownOptions } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
-import { ChoiceBox } from '../draw/ChoiceBox.tsx';
+import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { CautionsOnPaper, openStops } from './Cautions.tsx';
 import { buildables, builtPlan, chooseFrame, chosen, pick, sheet, unknowns } from './chosen.ts';
 import { curesOf } from './cures.ts';

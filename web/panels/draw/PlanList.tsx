@@ -1,15 +1,15 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Feature } from '../../../engine/index.ts';
 import { selection } from '../../state/view.ts';
-import { drawnPlan, takeUp } from '../../map/drawing.ts';
-import { calledOf } from '../../map/feature-edits.ts';
-import { YARD_EDGE } from '../../map/grips.ts';
-import { toolById } from '../../map/tools.ts';
-import type { ToolId } from '../../map/tools.ts';
+import { drawnPlan, takeUp } from '../../map/drawing/drawing.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
+import { YARD_EDGE } from '../../map/drawing/grips.ts';
+import { toolById } from '../../map/drawing/tools.ts';
+import type { ToolId } from '../../map/drawing/tools.ts';
 import { units } from '../../state/yard.ts';
-import { FeatureEditor } from './FeatureEditor.tsx';
+import { FeatureEditor } from '../parts/feature/FeatureEditor.tsx';
 import { groupsOf, leastKnown, sizeWords } from './listing.ts';
-import { CornerList } from './PlaceFields.tsx';
+import { CornerList } from '../parts/feature/PlaceFields.tsx';
 
 /** Everything on the plan: the full equal of the drawing for keyboard, screen reader and thumb. */
 export function PlanList() {

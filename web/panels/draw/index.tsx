@@ -1,6 +1,6 @@
-import './style.css';
+import '../parts/feature/style.css';
 import { aside, findOut, selection, surveyTopic } from '../../state/view.ts';
-import { deleteFeatures } from '../../map/feature-edits.ts';
+import { deleteFeatures } from '../../map/drawing/feature-edits.ts';
 import { PlanList } from './PlanList.tsx';
 import { SanityWalk } from './SanityWalk.tsx';
 

@@ -1,7 +1,7 @@
 import { area, distance, formatArea, formatLength } from '../../../engine/index.ts';
 import type { Feature, KnownBy, Plan, Units } from '../../../engine/index.ts';
-import { FIELDS, KNOWN_BY_WORDS, showNumber } from '../../map/fields.ts';
-import type { ToolId } from '../../map/tools.ts';
+import { FIELDS, KNOWN_BY_WORDS, showNumber } from '../../common/fields.ts';
+import type { ToolId } from '../../map/drawing/tools.ts';
 
 /** A heading of the list, what stands under it, and the tools that add to it. */
 export interface Group {

@@ -1,4 +1,4 @@
-import './style.css';
+import '../parts/boxes/asked.css';
 import { signal } from '@preact/signals';
 import { demoPlan } from '../../../engine/index.ts';
 import { heat } from '../../state/results.ts';

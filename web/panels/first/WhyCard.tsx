@@ -1,4 +1,4 @@
-import './style.css';
+import '../parts/boxes/asked.css';
 import { useEffect, useState } from 'preact/hooks';
 import { latestDamage } from '../../../engine/index.ts';
 import type { RivalId, Side, WhyResult } from '../../../engine/index.ts';
@@ -6,10 +6,10 @@ import { keptForYard } from '../../state/kept.ts';
 import { guessesOf } from '../../state/next.ts';
 import { aside, selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { askEngine } from '../../worker/engine.ts';
-import { Choices } from './Field.tsx';
+import { askEngine } from '../../state/ask.ts';
+import { Choices } from '../parts/boxes/Field.tsx';
 import { guessWords } from './guess-words.ts';
-import { SIDE_CHOICES } from './side-choices.ts';
+import { SIDE_CHOICES } from '../parts/side-choices.ts';
 
 const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = {
   explains: 'The sun explains it',

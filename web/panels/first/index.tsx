@@ -1,4 +1,4 @@
-import './style.css';
+import '../parts/boxes/asked.css';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { addYard } from '../../state/shelf.ts';
 import { aside, goToStage, periodKind, selection } from '../../state/view.ts';

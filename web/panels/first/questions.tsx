@@ -1,15 +1,15 @@
 import type { ComponentType } from 'preact';
 import { CATALOGUE, TOWNS, askedMonth, parseLength } from '../../../engine/index.ts';
-import { lazily } from '../../app/Lazy/index.tsx';
-import { MONTHS } from '../../app/words.ts';
-import { FIELDS, readField } from '../../map/fields.ts';
+import { lazily } from '../../common/Lazy.tsx';
+import { MONTHS } from '../../common/words.ts';
+import { FIELDS, readField } from '../../common/fields.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';
 import type { Shape, StepName } from './answers.ts';
-import { Choices, Field } from './Field.tsx';
-import { placeOf, townWords } from './place-of.ts';
+import { Choices, Field } from '../parts/boxes/Field.tsx';
+import { placeOf, townWords } from '../parts/world/place-of.ts';
 import { ShapePicture } from './ShapePicture.tsx';
-import { AMOUNT_CHOICES, PART_CHOICES, SIDE_CHOICES } from './side-choices.ts';
+import { AMOUNT_CHOICES, PART_CHOICES, SIDE_CHOICES } from '../parts/side-choices.ts';
 import { USUAL } from './yard-of.ts';
 
 export interface Question {
@@ -28,7 +28,10 @@ export const QUESTIONS: Readonly<Record<StepName, Question>> = {
   damage: { title: 'What burnt, and when?', skip: 'say nothing of a burn', Body: DamageQuestion },
 };
 
-const WorldPicture = lazily(() => import('./WorldPicture.tsx').then((part) => part.WorldPicture), 'The map');
+const WorldPicture = lazily(
+  () => import('../parts/world/WorldPicture.tsx').then((part) => part.WorldPicture),
+  'The map',
+);
 
 function PlaceQuestion() {
   const typed = answers.value.place;

@@ -22,7 +22,7 @@ import type {
   Wall,
 } from '../../../engine/index.ts';
 import type { Answers, StepName } from './answers.ts';
-import { placeOf } from './place-of.ts';
+import { placeOf } from '../parts/world/place-of.ts';
 
 /** What holds where nothing is said. Our choice. [m] */
 export const USUAL = {

@@ -1,6 +1,6 @@
 import type { SpotResult } from '../../../engine/index.ts';
 import { formatTemperature } from '../../../engine/index.ts';
-import { clockWords, dayWords } from '../../app/words.ts';
+import { clockWords, dayWords } from '../../common/words.ts';
 import { isStale } from '../../state/live.ts';
 import type { Live } from '../../state/live.ts';
 import { settings } from '../../state/settings.ts';
@@ -8,7 +8,7 @@ import { minute, monthDay, periodKind } from '../../state/view.ts';
 import { shownPlan, units } from '../../state/yard.ts';
 import { hottestOf, spellsOf } from './spells.ts';
 import type { Spell } from './spells.ts';
-import { shapeName } from './words.ts';
+import { shapeName } from '../parts/quantity-words.ts';
 
 /** One day's sun at a place: when it comes, and what stands before it when it does not. */
 export function HoursTable({ live, place }: { readonly live: Live<'spot'>; readonly place: string }) {

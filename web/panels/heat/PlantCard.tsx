@@ -5,12 +5,12 @@ import { guessesOf } from '../../state/next.ts';
 import { askWhy, aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
-import { PlantRose } from './PlantRose.tsx';
+import { PlantRose } from './pictures/PlantRose.tsx';
 import { plantHours, plantWall } from './hours.ts';
-import { plantPictures } from './pictured.ts';
-import { SkyPicture } from './SkyPicture.tsx';
+import { plantPictures } from './pictures/pictured.ts';
+import { SkyPicture } from './pictures/SkyPicture.tsx';
 import { WallNote } from './WallNote.tsx';
-import { WeeksTable } from './WeeksTable.tsx';
+import { WeeksTable } from './pictures/WeeksTable.tsx';
 
 /** How a chosen plant fares, side by side and in numbers. */
 export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly name: string }) {

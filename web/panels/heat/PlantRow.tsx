@@ -1,9 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { PlantLoad } from '../../../engine/index.ts';
-import { lazily } from '../../app/Lazy/index.tsx';
 import { selection } from '../../state/view.ts';
-
-const PlantCard = lazily(() => import('../../app/first-stages.ts').then((part) => part.PlantCard), 'The plant');
+import { plantCard } from './slots.ts';
 
 interface PlantRowProps {
   readonly plant: PlantLoad;
@@ -36,7 +34,7 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
       {open && (
         <div class="plant-card">
           <p>{told[0].toUpperCase() + told.slice(1)}</p>
-          <PlantCard plant={plant} name={name} />
+          <plantCard.Part plant={plant} name={name} />
         </div>
       )}
     </li>

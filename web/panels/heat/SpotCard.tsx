@@ -10,11 +10,11 @@ import { mapHeight, pin } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { pinHours, pinWall } from './hours.ts';
-import { pinPictures } from './pictured.ts';
-import { SkyPicture } from './SkyPicture.tsx';
+import { pinPictures } from './pictures/pictured.ts';
+import { SkyPicture } from './pictures/SkyPicture.tsx';
 import { WallNote } from './WallNote.tsx';
-import { WeeksTable } from './WeeksTable.tsx';
-import { QUANTITY_WORDS, shapeName, valueWords } from './words.ts';
+import { WeeksTable } from './pictures/WeeksTable.tsx';
+import { QUANTITY_WORDS, shapeName, valueWords } from '../parts/quantity-words.ts';
 
 const SHOWN: readonly Quantity[] = ['hotLoad', 'hotHours', 'sunHours', 'afternoonHours', 'dailyLight', 'skyView'];
 

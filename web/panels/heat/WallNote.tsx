@@ -2,7 +2,7 @@ import { formatLength } from '../../../engine/index.ts';
 import { isStale } from '../../state/live.ts';
 import type { Live } from '../../state/live.ts';
 import { units } from '../../state/yard.ts';
-import { shapeName } from './words.ts';
+import { shapeName } from '../parts/quantity-words.ts';
 
 /** What the numbers leave out where a sunny wall stands close by. */
 export function WallNote({ live }: { readonly live: Live<'wallNear'> }) {

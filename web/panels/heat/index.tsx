@@ -1,31 +1,17 @@
 import './style.css';
 import { nameOf, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
-import { lazily } from '../../app/Lazy/index.tsx';
-import { crossHair, typingWanted } from '../../map/drawing.ts';
-import { askedPoint } from '../../map/overlays.ts';
+import { crossHair, typingWanted } from '../../map/drawing/drawing.ts';
+import { askedPoint } from '../../map/laid-on/overlays.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';
 import { findOut, goToStage, pin, selection, slipHeight } from '../../state/view.ts';
 import { plan, shownPlan } from '../../state/yard.ts';
 import { EmptyNotes } from './EmptyNotes.tsx';
-import { MapChoice } from './MapChoice.tsx';
+import { MapChoice } from './on-map/MapChoice.tsx';
 import { PlantRow } from './PlantRow.tsx';
-import { worstFirst } from './words.ts';
-
-const MapFindings = lazily(
-  () => import('../../app/first-stages.ts').then((part) => part.MapFindings),
-  'What the map shows',
-);
-const SpotCard = lazily(() => import('../../app/first-stages.ts').then((part) => part.SpotCard), 'The spot');
-const ShadowClock = lazily(
-  () => import('../../app/first-stages.ts').then((part) => part.ShadowClock),
-  'The shadow of a stick',
-);
-const SunEyePicture = lazily(
-  () => import('../../app/first-stages.ts').then((part) => part.SunEyePicture),
-  'The yard as the sun sees it',
-);
+import { worstFirst } from '../parts/quantity-words.ts';
+import { mapFindings, shadowClock, spotCard, sunEyePicture } from './slots.ts';
 
 /**
  * The card of the second stage: what the map shows, the plants worst first, and the hours of a chosen plant or spot.
@@ -62,11 +48,11 @@ export function HeatCard() {
           </button>
         </p>
       )}
-      {result && pin.value && <SpotCard />}
+      {result && pin.value && <spotCard.Part />}
       {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
-      {result && <SunEyePicture />}
-      {result && <ShadowClock />}
-      {result && <MapFindings />}
+      {result && <sunEyePicture.Part />}
+      {result && <shadowClock.Part />}
+      {result && <mapFindings.Part />}
     </div>
   );
 }

@@ -1,12 +1,12 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { askEngine } from '../../worker/engine.ts';
+import { askEngine } from '../../state/ask.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { say } from '../../state/speech.ts';
 import { shownOptions } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { siteNow } from '../survey/typed.ts';
-import { printPaper } from './print-paper.ts';
+import { siteNow } from '../parts/typed.ts';
+import { printPaper } from '../parts/paper/print-paper.ts';
 
 /** Of the report what fits two pages: the plan, the verdicts, one cut, the dates and the cautions. */
 const HANDOUT_STYLE = `

@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import type { FeatureOf } from '../../../engine/index.ts';
-import { coordinateField, withCoordinate } from '../draw/place-fields.ts';
-import { moveMeaning } from '../../map/move-meaning.ts';
-import { NudgePad } from '../../map/NudgePad.tsx';
-import { NumberBox } from '../../map/NumberBox.tsx';
+import { coordinateField, withCoordinate } from '../parts/feature/place-fields.ts';
+import { moveMeaning } from '../../map/drawing/move-meaning.ts';
+import { NudgePad } from '../../map/controls/NudgePad.tsx';
+import { NumberBox } from '../parts/boxes/NumberBox.tsx';
 import { heat } from '../../state/results.ts';
 import { openOptionId, haveMoved, putBack, tryThere, withPotThere } from './place-edits.ts';
 import { elsewhere, followPot, isRough, potAt, there } from './there.ts';

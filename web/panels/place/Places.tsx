@@ -2,7 +2,7 @@ import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { featureOf } from '../../../engine/index.ts';
 import type { FeatureOf, PlaceResult, PotSwap } from '../../../engine/index.ts';
-import { numberedMarks, showOnMap } from '../../map/overlays.ts';
+import { numberedMarks, showOnMap } from '../../map/laid-on/overlays.ts';
 import { plan } from '../../state/yard.ts';
 import { openOptionId, putInOption } from './place-edits.ts';
 import { places, pot } from './placed.ts';

@@ -1,7 +1,7 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
 import { formatDistance, sentenceCase } from '../../../engine/index.ts';
-import { siteClock } from '../../map/site-clock.ts';
-import { showOnMap } from '../../map/overlays.ts';
+import { siteClock } from '../../common/site-clock.ts';
+import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HardeningDates } from './HardeningDates.tsx';
 import { haveMoved, openOptionId, putInOption } from './place-edits.ts';

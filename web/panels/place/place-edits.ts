@@ -1,13 +1,13 @@
 import { computed, signal } from '@preact/signals';
 import { addOption, appendJournal, changeFeature, featureOf, moveInOption } from '../../../engine/index.ts';
 import type { CivilDate, FeatureOf, Hardening, Plan, PlanPoint } from '../../../engine/index.ts';
-import { calledOf } from '../../map/feature-edits.ts';
-import { siteClock } from '../../map/site-clock.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
+import { siteClock } from '../../common/site-clock.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { shownOptions } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { freshOptionId } from '../try/option-edits.ts';
+import { freshOptionId } from '../parts/option-edits.ts';
 
 /** The option in which pots are tried elsewhere; `null`: none is open, the next is a new one. */
 export const openOptionId = computed(

@@ -1,15 +1,14 @@
 import { computed, signal } from '@preact/signals';
-import type { Outcome, PlanPoint } from '../../../engine/index.ts';
-import { drawnPlan } from '../../map/drawing.ts';
+import type { PlanPoint } from '../../../engine/index.ts';
+import { drawnPlan } from '../../map/drawing/drawing.ts';
+import { askEngine } from '../../state/ask.ts';
+import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
 import { drawnPlan as yardPlan } from '../../state/reckoned.ts';
 import { heat, period } from '../../state/results.ts';
 import { stage } from '../../state/view.ts';
-import { weatherInUse } from '../../state/weather.ts';
 import { preview } from '../../state/yard.ts';
-import type { PotThere, PotThereArgs } from '../../worker/advice-methods/pot-there.ts';
-import { followNewest } from '../../worker/newest.ts';
-import { trialBridge } from '../../worker/trial-bridge.ts';
+import { followNewest } from '../../state/newest.ts';
 import { pot } from './placed.ts';
 
 /** Where the pot stands on the drawing: dragged, in the open option, or in the yard. */
@@ -26,7 +25,7 @@ function same(a: PlanPoint | null | undefined, b: PlanPoint | null | undefined):
 /** Whether it stands elsewhere on the drawing than in the yard. */
 export const elsewhere = computed(() => potAt.value !== null && !same(potAt.value, pot.value?.at));
 
-const question = computed<PotThereArgs | null>(() => {
+const question = computed<ArgsOf<'potThere'> | null>(() => {
   const [chosen, at] = [pot.value, potAt.value];
   if (stage.value !== 'place' || chosen === null || at === null || (!elsewhere.value && preview.value === null))
     return null;
@@ -38,7 +37,7 @@ const question = computed<PotThereArgs | null>(() => {
   };
 });
 
-const answered = signal<PotThere | null>(null);
+const answered = signal<ValueOf<'potThere'> | null>(null);
 
 /** How the pot fares where it is held or stands in the option; rough while it moves. */
 export const there = computed(() => (question.value === null ? null : answered.value));
@@ -50,7 +49,5 @@ export const isRough = computed(
 );
 
 export function followPot(): () => void {
-  const ask = (args: PotThereArgs): Promise<Outcome<PotThere>> =>
-    trialBridge.call('potThere', args, { weather: weatherInUse.peek() }) as Promise<Outcome<PotThere>>;
-  return followNewest(question, ask, answered);
+  return followNewest(question, (args) => askEngine('potThere', args), answered);
 }

@@ -1,7 +1,7 @@
 import { cautionsFor, formatLength, upBearingOf } from '../../../engine/index.ts';
 import type { FieldSheet, SheetDay } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
-import { StickDial } from '../heat/StickDial.tsx';
+import { StickDial } from '../parts/StickDial.tsx';
 import { SheetDrawing } from './SheetDrawing.tsx';
 
 /** The field sheet as it comes out of the printer, black only. */

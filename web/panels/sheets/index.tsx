@@ -1,4 +1,4 @@
-import '../first/style.css';
+import '../parts/boxes/asked.css';
 import './style.css';
 import { useState } from 'preact/hooks';
 import { cautionsFor } from '../../../engine/index.ts';
@@ -6,10 +6,10 @@ import type { Problem } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
-import { askEngine } from '../../worker/engine.ts';
-import { Field } from '../first/Field.tsx';
-import { siteNow } from '../survey/typed.ts';
-import { useAnswer } from '../survey/use-answer.ts';
+import { askEngine } from '../../state/ask.ts';
+import { Field } from '../parts/boxes/Field.tsx';
+import { siteNow } from '../parts/typed.ts';
+import { useAnswer } from '../parts/use-answer.ts';
 import { sheetAnswers, sheetDay } from './answers.ts';
 import { PaperSheet } from './PaperSheet.tsx';
 

@@ -4,7 +4,7 @@ import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { aside, findOut, goToStage, selection } from '../../state/view.ts';
 import { plan, preview, units } from '../../state/yard.ts';
-import { percentWords } from '../try/words.ts';
+import { percentWords } from '../../common/figures.ts';
 
 /** Inputs drawn as bars; the rest are behind a fold. */
 const FIRST_BARS = 5;

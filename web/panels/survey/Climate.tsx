@@ -9,11 +9,11 @@ import {
   setClimate,
   setClimateMonth,
 } from '../../../engine/index.ts';
-import { MONTHS } from '../../app/words.ts';
+import { MONTHS } from '../../common/words.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { isTexts, keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
-import { Field } from '../first/Field.tsx';
+import { Field } from '../parts/boxes/Field.tsx';
 import { takeWeatherFile } from './weather-file.ts';
 
 const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file: 'From a weather file' } as const;

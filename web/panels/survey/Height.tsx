@@ -12,12 +12,12 @@ import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { Choices, Field } from '../first/Field.tsx';
+import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { CrownRay } from './CrownRay.tsx';
 import { heightAsked, knownOf, measuring, taped } from './measuring.ts';
 import type { HeightWay, Measuring, ThingKind } from './measuring.ts';
-import { useAnswer } from './use-answer.ts';
-import { WhenFields } from './WhenFields.tsx';
+import { useAnswer } from '../parts/use-answer.ts';
+import { WhenFields } from '../parts/boxes/WhenFields.tsx';
 
 const WAYS: Readonly<Record<HeightWay, string>> = {
   clock: 'Its shadow and the minute',

@@ -17,10 +17,10 @@ import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { pin } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { Field } from '../first/Field.tsx';
+import { Field } from '../parts/boxes/Field.tsx';
 import { taped } from './measuring.ts';
 import { PointField } from './PointField.tsx';
-import { pointOf, pointText } from './typed.ts';
+import { pointOf, pointText } from '../parts/typed.ts';
 
 const typed = keptForYard('lengths', {
   steps: '20',

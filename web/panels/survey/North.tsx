@@ -4,14 +4,14 @@ import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
 import type { NorthAnswer } from '../../worker/advice-methods/north.ts';
-import { Choices, Field } from '../first/Field.tsx';
+import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { PointField } from './PointField.tsx';
 import { ShadowRose } from './ShadowRose.tsx';
 import { readSighting, typedSighting } from './sighting.ts';
 import type { Sighting, Way } from './sighting.ts';
-import { siteNow } from './typed.ts';
-import { useAnswer } from './use-answer.ts';
-import { WhenFields } from './WhenFields.tsx';
+import { siteNow } from '../parts/typed.ts';
+import { useAnswer } from '../parts/use-answer.ts';
+import { WhenFields } from '../parts/boxes/WhenFields.tsx';
 
 const WAYS: Readonly<Record<Way, string>> = {
   shadow: "A pole's shadow",

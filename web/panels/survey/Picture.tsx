@@ -6,10 +6,10 @@ import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { findOut } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { Field } from '../first/Field.tsx';
+import { Field } from '../parts/boxes/Field.tsx';
 import { cleanPicture } from './picture-file.ts';
 import { taped } from './measuring.ts';
-import { pointOf, pointText } from './typed.ts';
+import { pointOf, pointText } from '../parts/typed.ts';
 
 const ENDS = ['first', 'second', 'checkFirst', 'checkSecond'] as const;
 type End = (typeof ENDS)[number];

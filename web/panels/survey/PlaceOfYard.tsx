@@ -1,15 +1,18 @@
 import { useState } from 'preact/hooks';
 import { ELEVATION_NOTE, TOWNS, parseLength, setSite } from '../../../engine/index.ts';
-import { lazily } from '../../app/Lazy/index.tsx';
+import { lazily } from '../../common/Lazy.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
-import { Field } from '../first/Field.tsx';
-import { placeOf, townWords } from '../first/place-of.ts';
-import { useAnswer } from './use-answer.ts';
+import { Field } from '../parts/boxes/Field.tsx';
+import { placeOf, townWords } from '../parts/world/place-of.ts';
+import { useAnswer } from '../parts/use-answer.ts';
 
-const WorldPicture = lazily(() => import('../first/WorldPicture.tsx').then((part) => part.WorldPicture), 'The map');
+const WorldPicture = lazily(
+  () => import('../parts/world/WorldPicture.tsx').then((part) => part.WorldPicture),
+  'The map',
+);
 
 const NOTHING = { typed: '', zone: '', elevation: '' };
 const given = keptForYard('place', NOTHING);

@@ -1,6 +1,6 @@
 import { pin } from '../../state/view.ts';
-import { Field } from '../first/Field.tsx';
-import { pointText } from './typed.ts';
+import { Field } from '../parts/boxes/Field.tsx';
+import { pointText } from '../parts/typed.ts';
 
 interface Props {
   readonly label: string;

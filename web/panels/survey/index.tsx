@@ -1,11 +1,11 @@
-import '../first/style.css';
+import '../parts/boxes/asked.css';
 import './style.css';
 import type { ComponentType } from 'preact';
 import { cautionsFor } from '../../../engine/index.ts';
 import { surveyTopic } from '../../state/view.ts';
 import type { SurveyTopic } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { ShadowMarks } from '../marks/index.tsx';
+import { ShadowMarks } from './marks/index.tsx';
 import { ClimateHelper } from './Climate.tsx';
 import { Height } from './Height.tsx';
 import { Lengths } from './Lengths.tsx';

@@ -3,8 +3,8 @@ import type { CrownShape, Estimate, Feature } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
 import type { HeightArgs } from '../../worker/advice-methods/height.ts';
-import { siteNow } from './typed.ts';
-import type { When } from './WhenFields.tsx';
+import { siteNow } from '../parts/typed.ts';
+import type { When } from '../parts/boxes/WhenFields.tsx';
 
 export type HeightWay = 'clock' | 'pole' | 'courses' | 'picture' | 'theirs';
 export type ThingKind = 'top' | 'tree' | 'edge';

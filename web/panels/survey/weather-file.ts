@@ -6,7 +6,7 @@ import { storageTrouble } from '../../state/storage/trouble.ts';
 import { keepHours } from '../../state/weather.ts';
 import { findOut } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { askEngine } from '../../worker/engine.ts';
+import { askEngine } from '../../state/ask.ts';
 import type { WeatherFile } from '../../worker/advice-methods/weather-file.ts';
 
 const LARGEST_FILE_BYTES = 20e6;

@@ -2,16 +2,16 @@ import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
 import type { ComparedChoice } from '../../../engine/index.ts';
-import { standIn } from '../../app/heat-on-map.ts';
-import type { NumberField } from '../../map/fields.ts';
-import { NumberBox } from '../../map/NumberBox.tsx';
-import { SPLIT_STEP, moveSplit, split } from '../../map/split.ts';
+import { standIn } from '../../map/laid-on/heat-on-map.ts';
+import type { NumberField } from '../../common/fields.ts';
+import { NumberBox } from '../parts/boxes/NumberBox.tsx';
+import { SPLIT_STEP, moveSplit, split } from '../../map/laid-on/split.ts';
 import { quantity } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
-import { QUANTITY_WORDS } from '../heat/words.ts';
+import { QUANTITY_WORDS } from '../parts/quantity-words.ts';
 import { barAt, barPlace, barRange, changed, firstCloth, heldPicture, paying, side, unchanged } from './held.ts';
 import type { Side } from './held.ts';
-import { LESS_LIGHT, percentWords } from './words.ts';
+import { LESS_LIGHT, percentWords } from '../../common/figures.ts';
 
 const SIDES: Readonly<Record<Side, string>> = {
   before: 'Before',

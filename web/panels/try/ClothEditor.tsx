@@ -1,6 +1,6 @@
-import '../draw/style.css';
+import '../parts/feature/style.css';
 import type { Feature } from '../../../engine/index.ts';
-import { FeatureEditor } from '../draw/FeatureEditor.tsx';
+import { FeatureEditor } from '../parts/feature/FeatureEditor.tsx';
 
 /** The numbers of a thing in an option: the same editor as in the drawing stage, loaded when first wanted. */
 export function ClothEditor({ feature }: { readonly feature: Feature }) {

@@ -1,12 +1,12 @@
 import type { ComparedChoice, ComparedPlant, PlantStand, SeenFrom } from '../../../engine/index.ts';
 import { formatArea, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
-import { nameOf } from '../../map/feature-edits.ts';
+import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
 import { Stand } from './Stand.tsx';
-import { compared, comparison, openTheOption } from './tried.ts';
-import { LESS_LIGHT, harmWords, moneyWords, percentWords, sureMarks, sureWords } from './words.ts';
+import { compared, comparison, openTheOption } from '../parts/tried.ts';
+import { LESS_LIGHT, harmWords, moneyWords, percentWords, sureMarks, sureWords } from '../../common/figures.ts';
 
 /** Today and every option side by side. */
 export function CompareTable() {

@@ -1,6 +1,6 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { barredPosts } from '../../map/barred-posts.ts';
+import { barredPosts } from '../../map/laid-on/barred-posts.ts';
 import { lowRoofs, postsInTheWay } from './faults.ts';
 
 /** What cannot be built as it is drawn: posts in the way, drawn hollow, and cloth lower than what is under it. */

@@ -1,12 +1,12 @@
 import { useEffect } from 'preact/hooks';
 import { currencyOf } from '../../../engine/index.ts';
-import { calledOf } from '../../map/feature-edits.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { plan } from '../../state/yard.ts';
 import { FoundOptions } from './FoundOptions.tsx';
 import { foundMarks } from './marked.ts';
 import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, searching, wish } from './search.ts';
 import type { Wish } from './search.ts';
-import { percentWords } from './words.ts';
+import { percentWords } from '../../common/figures.ts';
 
 const KINDS = {
   any: 'A roof or a screen',

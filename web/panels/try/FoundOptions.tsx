@@ -1,15 +1,15 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult } from '../../../engine/index.ts';
 import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
-import { showOnMap } from '../../map/overlays.ts';
-import { openOption } from './tried.ts';
-import { nameOf } from '../../map/feature-edits.ts';
+import { showOnMap } from '../../map/laid-on/overlays.ts';
+import { openOption } from '../parts/tried.ts';
+import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import type { Sight } from '../../worker/advice-methods/site.ts';
 import { foundMarks } from './marked.ts';
-import { putIntoOption } from './option-edits.ts';
+import { putIntoOption } from '../parts/option-edits.ts';
 import type { Found } from './search.ts';
-import { harmWords, moneyWords, percentWords } from './words.ts';
+import { harmWords, moneyWords, percentWords } from '../../common/figures.ts';
 
 /** What the search looks at; what stands in options it does not. */
 const YARD = ['features', 'site', 'climate', 'season', 'plants'] as const;

@@ -3,14 +3,14 @@ import { useEffect } from 'preact/hooks';
 import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
-import { calledOf, nameOf } from '../../map/feature-edits.ts';
-import { barredRings, hiddenHeightLines } from '../../map/overlays.ts';
-import { stripsOf } from '../../map/strips.ts';
+import { calledOf, nameOf } from '../../map/drawing/feature-edits.ts';
+import { barredRings, hiddenHeightLines } from '../../map/laid-on/overlays.ts';
+import { stripsOf } from '../../common/strips.ts';
 import { plan, units } from '../../state/yard.ts';
 import type { HiddenAnswer } from '../../worker/advice-methods/hidden.ts';
 import { topMarks } from './marked.ts';
-import { hiddenAnswer, hiddenFrom, hiddenShown } from './tried.ts';
-import { percentWords } from './words.ts';
+import { hiddenAnswer, hiddenFrom, hiddenShown } from '../parts/tried.ts';
+import { percentWords } from '../../common/figures.ts';
 
 /** A larger share of the ground than this is all of it, to the person. */
 const ALMOST_ALL = 0.95;

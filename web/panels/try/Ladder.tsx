@@ -2,8 +2,8 @@ import { currencyOf } from '../../../engine/index.ts';
 import type { LadderStep } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 import { found } from './search.ts';
-import { cheaper } from './tried.ts';
-import { moneyWords } from './words.ts';
+import { cheaper } from '../parts/tried.ts';
+import { moneyWords } from '../../common/figures.ts';
 
 type Rung = Pick<LadderStep, 'id' | 'name' | 'sentence'> & Partial<LadderStep>;
 

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { ComparedChoice, ComparedPlant, YardOption } from '../../../engine/index.ts';
-import { calledOf, nameOf } from '../../map/feature-edits.ts';
+import { calledOf, nameOf } from '../../map/drawing/feature-edits.ts';
 import { selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { BeforeAfter } from './BeforeAfter.tsx';
@@ -9,8 +9,8 @@ import { Faults } from './Faults.tsx';
 import { RoughEffect } from './RoughEffect.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
 import { Stand } from './Stand.tsx';
-import { accept, drop } from './option-edits.ts';
-import { compared, comparison, openOption, openTheOption, optionWords } from './tried.ts';
+import { accept, drop } from '../parts/option-edits.ts';
+import { compared, comparison, openOption, openTheOption, optionWords } from '../parts/tried.ts';
 
 /** A stroke of the finger sideways that turns a page: at least so long, and so much longer than it is high. [px] */
 const STROKE = { least: 60, flat: 2 } as const;

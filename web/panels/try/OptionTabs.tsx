@@ -1,7 +1,7 @@
 import { shownOptions } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { putFirstCloth } from './option-edits.ts';
-import { openTheOption, optionWords } from './tried.ts';
+import { putFirstCloth } from '../parts/option-edits.ts';
+import { openTheOption, optionWords } from '../parts/tried.ts';
 
 /** Farther down on the same card. */
 export function toFinding(): void {

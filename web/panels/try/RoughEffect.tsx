@@ -1,9 +1,9 @@
 import { useEffect } from 'preact/hooks';
 import { formatPerArea } from '../../../engine/index.ts';
-import { nameOf } from '../../map/feature-edits.ts';
+import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
 import { followCloth, rough } from './live-trial.ts';
-import { harmWords, percentWords } from './words.ts';
+import { harmWords, percentWords } from '../../common/figures.ts';
 
 /** Less than this is spared nobody. [K·h/day] */
 const TELLING = 0.05;

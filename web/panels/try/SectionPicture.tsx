@@ -3,14 +3,14 @@ import type { Canopy, DropSide, Feature, FeatureOf, Section } from '../../../eng
 import { changeFeature, compassWord, formatLength } from '../../../engine/index.ts';
 import { sectionDrawing } from '../../charts/section-drawing.ts';
 import type { Drawn } from '../../charts/section-drawing.ts';
-import { calledOf } from '../../map/feature-edits.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { say } from '../../state/speech.ts';
 import { stage } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { openOption } from './tried.ts';
+import { openOption } from '../parts/tried.ts';
 
 const askedCanopy = signal<string | null>(null);
 const askedPlant = signal<string | null>(null);

@@ -1,5 +1,5 @@
 import type { Verdict } from '../../../engine/index.ts';
-import { harmWords } from './words.ts';
+import { harmWords } from '../../common/figures.ts';
 
 interface Props {
   readonly verdict: Verdict | null;

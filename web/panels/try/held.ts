@@ -3,7 +3,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { boundsOf } from '../../../engine/index.ts';
 import { paintDifference, changedGround } from '../../charts/difference.ts';
 import { HEAT_RAMP, RAMP_SHARE, SCALES, paintCells } from '../../charts/ramp.ts';
-import type { HeatPicture } from '../../map/overlays.ts';
+import type { HeatPicture } from '../../map/laid-on/overlays.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { heat } from '../../state/results.ts';
@@ -11,7 +11,7 @@ import { wornTheme } from '../../state/settings.ts';
 import { mapCell, quantity, stage } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
 import { rough } from './live-trial.ts';
-import { openOption } from './tried.ts';
+import { openOption } from '../parts/tried.ts';
 
 /**
  * What the drawing shows: the yard as it is, with the open option, both with a bar between, what the option changes, or

@@ -18,7 +18,7 @@ import { postsInTheWay } from './faults.ts';
 import { side } from './held.ts';
 import { layMarks } from './marked.ts';
 import { cancelSearch, growing } from './search.ts';
-import { compared, openOption } from './tried.ts';
+import { compared, openOption } from '../parts/tried.ts';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {

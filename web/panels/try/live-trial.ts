@@ -1,19 +1,18 @@
 import { computed, signal } from '@preact/signals';
-import type { Canopy, Feature, Outcome, Plan, Screen } from '../../../engine/index.ts';
+import type { Canopy, Feature, Plan, Screen } from '../../../engine/index.ts';
+import { askEngine } from '../../state/ask.ts';
+import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { heat, period } from '../../state/results.ts';
 import { mapCell, mapHeight, selection, shownOptions, stage } from '../../state/view.ts';
-import { weatherInUse } from '../../state/weather.ts';
 import { preview } from '../../state/yard.ts';
-import type { TrialAnswer, TrialArgs } from '../../worker/advice-methods/trial.ts';
-import { followNewest } from '../../worker/newest.ts';
-import { trialBridge } from '../../worker/trial-bridge.ts';
+import { followNewest } from '../../state/newest.ts';
 
 type Cloth = Canopy | Screen;
 
 /** What is asked while cloth of the open option is chosen; `null`: nothing of it is in hand. */
-const question = computed<TrialArgs | null>(() => {
+const question = computed<ArgsOf<'trial'> | null>(() => {
   const open = shownOptions.value[0];
   const plan = reckonedPlan.value;
   const adds = plan.options?.find(({ id }) => id === open)?.adds ?? [];
@@ -28,7 +27,7 @@ const question = computed<TrialArgs | null>(() => {
   };
 });
 
-const answered = signal<TrialAnswer | null>(null);
+const answered = signal<ValueOf<'trial'> | null>(null);
 
 /** What the cloth does where it is now, while the full answer is not there yet. */
 export const rough = computed(() =>
@@ -36,11 +35,7 @@ export const rough = computed(() =>
 );
 
 export function followCloth(): () => void {
-  return followNewest(
-    question,
-    (args) => trialBridge.call('trial', args, { weather: weatherInUse.peek() }) as Promise<Outcome<TrialAnswer>>,
-    answered,
-  );
+  return followNewest(question, (args) => askEngine('trial', args), answered);
 }
 
 function isCloth(thing: Feature): thing is Cloth {

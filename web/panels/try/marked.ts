@@ -1,6 +1,6 @@
 import { effect, signal } from '@preact/signals';
-import { numberedMarks } from '../../map/overlays.ts';
-import type { NumberedMark } from '../../map/overlays.ts';
+import { numberedMarks } from '../../map/laid-on/overlays.ts';
+import type { NumberedMark } from '../../map/laid-on/overlays.ts';
 
 /** What the search found, by number, and the corners of cloth that show most: both stand on the drawing. */
 export const foundMarks = signal<readonly NumberedMark[]>([]);

@@ -2,10 +2,10 @@ import { signal } from '@preact/signals';
 import type { ClothKind, ClothSize, Feature, Plan, SiteRequest } from '../../../engine/index.ts';
 import { readOut, say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
-import { askEngine } from '../../worker/engine.ts';
+import { askEngine } from '../../state/ask.ts';
 import type { SiteAnswer } from '../../worker/advice-methods/site.ts';
-import type { Progress } from '../../worker/protocol.ts';
-import { forPlants } from './option-edits.ts';
+import type { Progress } from '../../state/ask.ts';
+import { forPlants } from '../parts/option-edits.ts';
 
 /** Every eye of the plan. */
 export const EVERYONE = Symbol('everyone');

@@ -12,12 +12,12 @@ import type { Advice, FrostAdvice, FrostPlant, SeasonResult } from '../../../eng
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { findOut } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { printPaper } from '../papers/print-paper.ts';
+import { printPaper } from '../parts/paper/print-paper.ts';
 import { DataTable } from './DataTable.tsx';
 import { grounds } from './grounds.ts';
 import { today } from './season.ts';
-import { YearPaper } from './YearPaper.tsx';
-import { spanWords } from './YearStrip.tsx';
+import { YearPaper } from './strip/YearPaper.tsx';
+import { spanWords } from './strip/YearStrip.tsx';
 
 const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' });
 

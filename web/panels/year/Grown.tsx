@@ -1,9 +1,9 @@
 import { formatLength, nameOf, parseLength, parseNumber } from '../../../engine/index.ts';
 import type { Feature, FeatureOf, GrownQuestion } from '../../../engine/index.ts';
-import { calledOf, change } from '../../map/feature-edits.ts';
+import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { goToStage, selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import { TextBox } from '../draw/TextBox.tsx';
+import { TextBox } from '../parts/boxes/TextBox.tsx';
 
 /**
  * What a year may have changed, with last year's number beside each box; every answer goes into the plan at once and

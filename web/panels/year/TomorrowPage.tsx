@@ -1,8 +1,8 @@
 import { useId } from 'preact/hooks';
 import { formatTemperature } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
-import { PaperHead } from '../papers/PaperHead.tsx';
-import { printPaper } from '../papers/print-paper.ts';
+import { PaperHead } from '../parts/paper/PaperHead.tsx';
+import { printPaper } from '../parts/paper/print-paper.ts';
 import { DayList } from './DayList.tsx';
 import { today } from './season.ts';
 import { dayList, forecast, keepTyped, typed } from './tomorrow.ts';

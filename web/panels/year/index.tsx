@@ -1,21 +1,21 @@
-import '../draw/style.css';
-import '../papers/pages.css';
+import '../parts/feature/style.css';
+import '../parts/paper/pages.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
 import { yearEntries } from '../../../engine/index.ts';
 import { cardNext } from '../../state/next.ts';
 import { shownOptions } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { ChoiceBox } from '../draw/ChoiceBox.tsx';
+import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { Dates } from './Dates.tsx';
-import { Diary } from './Diary.tsx';
+import { Diary } from './diary/Diary.tsx';
 import { dayWords } from './lists.ts';
 import { NextYear } from './NextYear.tsx';
 import { page, PAGES } from './page.ts';
-import { Review } from './Review.tsx';
+import { Review } from './review/Review.tsx';
 import { season, today } from './season.ts';
 import { TomorrowPage } from './TomorrowPage.tsx';
-import { YearStrip } from './YearStrip.tsx';
+import { YearStrip } from './strip/YearStrip.tsx';
 
 /** The card of the last stage: the year at a glance, then its dates, tomorrow, the diary, and whether it worked. */
 export function YearCard() {

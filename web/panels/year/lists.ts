@@ -1,5 +1,5 @@
 import type { CivilDate, Feature, Plan } from '../../../engine/index.ts';
-import { calledOf } from '../../map/feature-edits.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
 
 export function plantsOf({ features }: Plan): readonly Feature[] {
   return features.filter(({ kind }) => kind === 'plant' || kind === 'tree' || kind === 'bed');

@@ -5,7 +5,7 @@ import type { Forecast } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
 import { shownOptions, stage } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
-import { keepText, keptText } from '../build/kept.ts';
+import { keepText, keptText } from '../parts/kept-stock.ts';
 import { noted, today } from './season.ts';
 
 const KEPT = 'tomorrow/';

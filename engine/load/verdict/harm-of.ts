@@ -1,0 +1,86 @@
+import { worthOf } from '../../plan/defaults.ts';
+import type { Plan, PlantRow } from '../../plan/types.ts';
+import { buildScene } from '../../scene/build.ts';
+import type { Scene } from '../../scene/solids.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { createDoser } from '../leaf/doses.ts';
+import { type HeatDay, heatDayOf, heatDaysOf } from '../leaf/heat-day.ts';
+import { surroundingsOn } from '../leaf/surroundings-at.ts';
+import { createSkyViewer, type SkyViewer } from '../light/sky-viewer.ts';
+import type { Outcome } from '../types.ts';
+import { bedPlaces, bedScorches } from './bed-load.ts';
+import { limitOf } from './limit.ts';
+import { plantPoints } from './plant-points.ts';
+import { type PlantFeature, plantFeatures, rowOf } from './planted.ts';
+
+/** What the season's heat does to one plant, planted tree or bed. */
+export interface PlantHarm {
+  readonly id: string;
+  readonly worth: number;
+  /** Scorch dose, mean over the season's heat days. [K·h/day] */
+  readonly harm: number;
+  /** Scorch dose of each heat day, in the season's order. [K·h/day] */
+  readonly byHeatDay: readonly number[];
+}
+
+/**
+ * Harm of every plant that names its row: its scorch dose, mean over the heat days of the season's months.
+ * @returns one entry a plant, in the plan's order, or why a heat day cannot be made
+ */
+export function harmOf(plan: Plan, weather?: Weather): Outcome<PlantHarm[]> {
+  const scene = buildScene(plan);
+  const heats = heatDaysOf(plan, scene, weather);
+  if (!heats.ok) return heats;
+  const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
+  if (!heatwave.ok) return heatwave;
+  const sky = createSkyViewer(scene);
+  const value = plantFeatures(plan).flatMap(
+    (feature) => plantHarm(plan, scene, sky, heats.value, heatwave.value.day.date, feature) ?? [],
+  );
+  return { ok: true, value };
+}
+
+/**
+ * Harm of one plant; `null` where it names no row.
+ * @param heats the season's heat days
+ * @param heatwave date of the heatwave day
+ */
+export function plantHarm(
+  plan: Plan,
+  scene: Scene,
+  sky: SkyViewer,
+  heats: readonly HeatDay[],
+  heatwave: string,
+  feature: PlantFeature,
+): PlantHarm | null {
+  const row = rowOf(plan, feature);
+  if (!row) return null;
+  const limit = limitOf(plan, feature, row, heatwave).celsius;
+  const byHeatDay = dosesByHeatDay(plan, scene, sky, heats, feature, row, limit);
+  return { id: feature.id, worth: worthOf(feature), harm: meanOf(byHeatDay), byHeatDay };
+}
+
+function dosesByHeatDay(
+  plan: Plan,
+  scene: Scene,
+  sky: SkyViewer,
+  heats: readonly HeatDay[],
+  feature: PlantFeature,
+  row: PlantRow,
+  limit: number,
+): number[] {
+  if (feature.kind === 'bed')
+    return bedScorches(scene, sky, bedPlaces(plan, feature), row, limit, heats).map(({ dose }) => dose);
+  const { points, own } = plantPoints(plan, feature);
+  const doser = createDoser(scene, heats, row, limit);
+  const sums = new Float64Array(heats.length);
+  for (const { point } of points) {
+    const doses = doser.at(point, surroundingsOn(sky, heats, point, own), own);
+    for (let d = 0; d < sums.length; d++) sums[d] += doses[d];
+  }
+  return Array.from(sums, (sum) => sum / points.length);
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
+}

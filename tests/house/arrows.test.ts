@@ -1,0 +1,98 @@
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+
+const root = new URL('../../', import.meta.url).pathname;
+const house = mkdtempSync(join(tmpdir(), 'arrows-'));
+symlinkSync(join(root, 'node_modules'), join(house, 'node_modules'));
+afterAll(() => rmSync(house, { recursive: true, force: true }));
+
+/** What the linter says of one file in a house of its own, by the project's table of arrows. */
+function refusals(path: string, source: string): string {
+  const file = join(house, path);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, source);
+  const { stdout } = spawnSync(
+    join(root, 'node_modules/.bin/oxlint'),
+    ['-c', join(root, 'tests/oxlint.config.mjs'), '--deny-warnings', file],
+    { encoding: 'utf8', cwd: house },
+  );
+  return stdout;
+}
+
+test.each([
+  ['engine/sun/planted.ts', "export { loadOf } from '../load/load-of.ts';", 'engine/sun may import only from plan'],
+  ['engine/load/planted.ts', "export { csvOf } from '../output/csv.ts';", 'engine/load may import only from'],
+  ['engine/frame/planted.ts', "export { castRay } from '../cast/ray.ts';", 'engine/frame may import only from plan'],
+  [
+    'engine/survey/planted.ts',
+    "export { castRay } from '../cast/ray.ts';",
+    'engine/survey may import only from plan, sun',
+  ],
+  [
+    'engine/cast/planted.ts',
+    "import type { LoadResult } from '../load/types.ts';\nexport type Own = LoadResult;",
+    'engine/cast may import only from',
+  ],
+  ['engine/scene/planted.ts', "export { default } from 'leaflet';", 'The engine knows no page'],
+  ['engine/load/planted.ts', "export { getPosition } from 'suncalc';", 'suncalc enters the engine in engine/sun only'],
+  [
+    'engine/plan/check/planted.ts',
+    "export { union } from '@turf/union';",
+    'enters the engine in engine/plan/geometry only',
+  ],
+  [
+    'engine/advice/planted.ts',
+    "export { kinks } from '@turf/kinks';",
+    'enters the engine in engine/plan/geometry only',
+  ],
+  [
+    'engine/plan/geometry/planted.ts',
+    "export { castRay } from '../../cast/ray.ts';",
+    'engine/plan may import only from nothing upstream',
+  ],
+  ['web/map/planted.ts', "export { kinks } from '@turf/kinks';", 'stands in engine/plan/geometry only'],
+  [
+    'engine/sun/planted.ts',
+    "export { fromEpochMilliseconds } from 'temporal-polyfill/fns/Instant';",
+    'the engine does without it',
+  ],
+  ['engine/plan/planted.ts', 'export const now = () => Date.now();', 'no clock'],
+  ['engine/cast/planted.ts', 'export const luck = () => Math.random();', 'Randomness comes with a seed'],
+  ['engine/plan/planted.ts', 'export const page = () => document;', 'no page'],
+  ['web/panels/planted.ts', "export { castRay } from '../../engine/cast/ray.ts';", 'through engine/index.ts'],
+  ['web/common/planted.ts', "export { plan } from '../state/yard.ts';", 'web/common may import only from the engine'],
+  ['web/worker/planted.ts', "export { weatherInUse } from '../state/weather.ts';", 'web/worker may import only from'],
+  [
+    'web/charts/planted.ts',
+    "export { wornTheme } from '../state/settings.ts';",
+    'web/charts may import only from common',
+  ],
+  ['web/state/planted.ts', "export { overlays } from '../map/laid-on/overlays.ts';", 'web/state may import only from'],
+  ['web/state/planted.ts', "export { createBridge } from '../worker/bridge.ts';", 'through web/worker/ask.ts'],
+  ['web/map/planted.ts', "export type { Progress } from '../worker/ask.ts';", 'web/map may import only from'],
+  ['web/map/leaflet/planted.ts', "export { Lazy } from '../../app/Lazy.tsx';", 'web/map may import only from'],
+  ['web/panels/heat/planted.ts', "export { DrawCard } from '../draw/index.tsx';", 'Panels do not import each other'],
+  ['web/panels/heat/planted.ts', "export { CARDS } from '../../app/cards.ts';", 'web/panels may import only from'],
+  ['web/panels/parts/planted.ts', "export { HeatCard } from '../heat/index.tsx';", 'Panels do not import each other'],
+  ['web/panels/year/strip/planted.ts', "export { Sheet } from '../../build/Sheet.tsx';", 'do not import each other'],
+  ['web/panels/heat/planted.ts', "export { default } from 'leaflet';", 'Leaflet stands in web/map only'],
+  ['engine/cli.ts', "export { loadOf } from './load/load-of.ts';", 'is loaded with it'],
+])('%s may not say %s', (path, source, sentence) => {
+  expect(refusals(path, source)).toContain(sentence);
+});
+
+test.each([
+  ['engine/load/planted.ts', "export { castRay } from '../cast/ray.ts';"],
+  ['engine/plan/geometry/planted.ts', "export { kinks } from '@turf/kinks';"],
+  ['engine/advice/planted.ts', "export { sheetOf } from '../frame/sheet.ts';"],
+  ['web/panels/planted.ts', "export { castRay } from '../../engine/index.ts';"],
+  ['web/panels/heat/planted.ts', "export { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';"],
+  ['web/panels/year/strip/planted.ts', "export { plan } from '../../../state/yard.ts';"],
+  ['web/state/planted.ts', "export { ask } from '../worker/ask.ts';"],
+  ['web/app/planted.ts', "export { HeatCard } from '../panels/heat/index.tsx';"],
+])('%s may say %s', (path, source) => {
+  expect(refusals(path, source)).not.toContain('restricted');
+});

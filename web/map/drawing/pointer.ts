@@ -1,0 +1,190 @@
+import type { Map as LeafletMap } from 'leaflet';
+import { distance } from '../../../engine/index.ts';
+import type { PlanPoint } from '../../../engine/index.ts';
+import { undoLabel } from '../../state/edit.ts';
+import { aside, pin, selection, stage, tool } from '../../state/view.ts';
+import { plan, preview } from '../../state/yard.ts';
+import {
+  aim,
+  choosePoint,
+  crossHair,
+  drawnPlan,
+  finishGrip,
+  pickUp,
+  previewGrip,
+  reach,
+  snapped,
+  snappedGrip,
+  wantsPoint,
+} from './drawing.ts';
+import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
+import type { Grip } from './grips.ts';
+import { featureAt } from './hit.ts';
+import { isLocked, offerUndo, sayLocked } from './idle-lock.ts';
+import { pointerPoint } from '../leaflet/leaflet-map.ts';
+import { centreLine } from './outline.ts';
+
+/** A press that slips less than this is a tap. [px] */
+const TAP_SLIP_PX = 6;
+
+interface Press {
+  readonly pointerId: number;
+  readonly at: PlanPoint;
+  readonly clientX: number;
+  readonly clientY: number;
+  /** What a drag from here would move; `null` where it moves the paper. */
+  readonly drag: { readonly id: string; readonly grip: Grip } | null;
+  /** It would move something, were the drawing not locked. */
+  readonly locked: boolean;
+  slipped: boolean;
+  /** A preview of the drag has been shown; when it is gone before the pointer is up, someone called the drag off. */
+  shown: boolean;
+}
+
+/** Grips of what is chosen, nearest first wins. */
+function gripNear(at: PlanPoint, within: number): { readonly id: string; readonly grip: Grip } | null {
+  const id = selection.value.length === 1 ? selection.value[0] : null;
+  if (id === null) return null;
+  const feature = drawnPlan.value.features.find((each) => each.id === id);
+  const grips =
+    id === YARD_EDGE ? edgeGrips(plan.value.site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
+  const near = grips
+    .filter((grip) => distance(grip.at, at) <= within)
+    .sort((a, b) => distance(a.at, at) - distance(b.at, at));
+  return near.length > 0 ? { id, grip: near[0] } : null;
+}
+
+/** The whole of a chosen feature, held by its corner nearest to the pointer. */
+function bodyUnder(at: PlanPoint, within: number): { readonly id: string; readonly grip: Grip } | null {
+  const hit = featureAt(drawnPlan.value.features, at, within);
+  if (!hit || !selection.value.includes(hit.id)) return null;
+  const anchors = hit.kind === 'canopy' ? [hit.center] : centreLine(hit);
+  const anchor = anchors.reduce((best, point) => (distance(point, at) < distance(best, at) ? point : best));
+  return { id: hit.id, grip: { part: 'whole', at: anchor } };
+}
+
+/**
+ * Pointer events of the map: a tap chooses, places or picks up; a drag of what is chosen edits it as one step;
+ * any other drag is the paper's. The function it returns ends the listening.
+ * @param centreOn brings a point under the cross
+ */
+export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => void): () => void {
+  const container = map.getContainer();
+  const down = new Set<number>();
+  let press: Press | null = null;
+
+  function dropDrag(): void {
+    if (press?.drag) {
+      preview.value = null;
+      map.dragging.enable();
+    }
+    press = null;
+  }
+
+  function onDown(event: PointerEvent): void {
+    down.add(event.pointerId);
+    if (down.size > 1) return dropDrag();
+    if (event.button !== 0) return;
+    const at = pointerPoint(map, event);
+    const held =
+      wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
+    const locked = held !== null && event.pointerType === 'touch' && isLocked();
+    const drag = locked ? null : held;
+    if (drag) {
+      // Before Leaflet's own listener sees the press, so that the paper stays.
+      map.dragging.disable();
+      container.setPointerCapture(event.pointerId);
+    }
+    press = {
+      pointerId: event.pointerId,
+      at,
+      clientX: event.clientX,
+      clientY: event.clientY,
+      drag,
+      locked,
+      slipped: false,
+      shown: false,
+    };
+  }
+
+  function targetOf(event: PointerEvent, from: Press, id: string, grip: Grip): PlanPoint {
+    const to = pointerPoint(map, event);
+    return snappedGrip(id, grip, [grip.at[0] + to[0] - from.at[0], grip.at[1] + to[1] - from.at[1]]);
+  }
+
+  /** Escape or undo during a drag takes its preview away: then it is over, whatever the pointer does. */
+  function calledOff(): boolean {
+    return press !== null && press.shown && preview.value === null;
+  }
+
+  function onMove(event: PointerEvent): void {
+    if (calledOff()) return dropDrag();
+    if (
+      press &&
+      Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > TAP_SLIP_PX &&
+      !press.slipped
+    ) {
+      press.slipped = true;
+      if (press.locked) sayLocked();
+    }
+    if (press?.drag && press.slipped && press.pointerId === event.pointerId) {
+      const { id, grip } = press.drag;
+      previewGrip(id, grip, targetOf(event, press, id, grip));
+      press.shown = true;
+    } else if (!crossHair.value && wantsPoint.value && event.pointerType !== 'touch') {
+      aim.value = snapped(pointerPoint(map, event));
+    }
+  }
+
+  function onUp(event: PointerEvent): void {
+    down.delete(event.pointerId);
+    if (calledOff()) return dropDrag();
+    const from = press;
+    if (!from || from.pointerId !== event.pointerId) return;
+    press = null;
+    if (from.drag) map.dragging.enable();
+    if (from.drag && from.slipped) {
+      const before = plan.value;
+      finishGrip(from.drag.id, from.drag.grip, targetOf(event, from, from.drag.id, from.drag.grip));
+      if (event.pointerType === 'touch' && plan.value !== before && undoLabel.value !== null)
+        offerUndo(undoLabel.value);
+    } else if (!from.slipped) tap(pointerPoint(map, event), event);
+  }
+
+  function tap(at: PlanPoint, event: PointerEvent): void {
+    if (wantsPoint.value) {
+      const { at: to } = snapped(at);
+      if (crossHair.value) centreOn(to);
+      else choosePoint(to);
+      return;
+    }
+    if (tool.value !== null) return;
+    const grip = gripNear(at, 1.4 * reach.value);
+    if (grip) return pickUp(grip.id, grip.grip);
+    const hit = featureAt(drawnPlan.value.features, at, reach.value);
+    if (hit) {
+      const others = selection.value.filter((id) => id !== hit.id);
+      selection.value = event.shiftKey
+        ? others.length < selection.value.length
+          ? others
+          : [...others, hit.id]
+        : [hit.id];
+      return;
+    }
+    selection.value = [];
+    if (stage.value !== 'draw' || aside.value === 'survey') pin.value = at;
+  }
+
+  function onCancel(event: PointerEvent): void {
+    down.delete(event.pointerId);
+    dropDrag();
+  }
+
+  const listeners = { pointerdown: onDown, pointermove: onMove, pointerup: onUp, pointercancel: onCancel } as const;
+  for (const [name, listener] of Object.entries(listeners))
+    container.addEventListener(name as 'pointerdown', listener, { capture: true });
+  return () => {
+    for (const [name, listener] of Object.entries(listeners))
+      container.removeEventListener(name as 'pointerdown', listener, { capture: true });
+  };
+}

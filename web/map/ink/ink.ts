@@ -1,0 +1,315 @@
+import { circleMarker, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
+import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
+import { DEFAULTS, boundsOf, centroid, potOf, trunkRadius } from '../../../engine/index.ts';
+import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/index.ts';
+import { alongPath, crownEdge, stipple } from './ink-points.ts';
+import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
+import { centreLine, circle, footprint, outset } from '../drawing/outline.ts';
+import { weaveId } from './Patterns.tsx';
+
+/** The panes of the map from the paper up; every drawn thing names one. */
+export const PANES = {
+  paper: 150,
+  underlay: 160,
+  heat: 200,
+  shadows: 210,
+  ground: 220,
+  solids: 230,
+  over: 240,
+  marks: 250,
+  drawing: 260,
+} as const;
+export type PaneName = keyof typeof PANES;
+export type Renderers = Readonly<Record<PaneName, Renderer>>;
+
+/**
+ * Leaflet's own options for a path that is drawn exactly: no thinning, no clipping, never in the way of the pointer.
+ */
+export function exact(
+  renderers: Renderers,
+  pane: PaneName,
+  className: string,
+  more: PathOptions = {},
+): PolylineOptions {
+  return {
+    renderer: renderers[pane],
+    pane,
+    className,
+    interactive: false,
+    smoothFactor: 0,
+    noClip: true,
+    fill: false,
+    stroke: true,
+    ...more,
+  };
+}
+
+/**
+ * Solid shapes with one outline however many rings overlap: outline first, paper over its inner half, then the hatch.
+ */
+function solid(
+  renderers: Renderers,
+  pane: PaneName,
+  rings: readonly (readonly PlanPoint[])[],
+  ink: string,
+  pattern: string,
+): Layer[] {
+  const shape = rings.map((ring) => [toLatLngs(ring)]);
+  return [
+    polygon(shape, exact(renderers, pane, `ink ${ink}`)),
+    polygon(shape, exact(renderers, pane, `fill ${ink}`, { stroke: false, fill: true, fillRule: 'nonzero' })),
+    polygon(
+      shape,
+      exact(renderers, pane, 'pattern', {
+        stroke: false,
+        fill: true,
+        fillOpacity: 1,
+        fillColor: `url(#${pattern})`,
+        fillRule: 'nonzero',
+      }),
+    ),
+  ];
+}
+
+/** Whether any number of a thing is guessed: its edge is dashed. */
+export function isGuessed(feature: Pick<Feature, 'how'>): boolean {
+  return Object.values(feature.how ?? {}).some(({ by }) => by === 'guess');
+}
+
+/** One feature in ink: the layers that draw it, from below to above. */
+export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
+  const guess = isGuessed(feature) ? ' guessed' : '';
+  switch (feature.kind) {
+    case 'wall':
+      return solid(
+        renderers,
+        'solids',
+        footprint(feature),
+        `wall${guess}`,
+        feature.openness ? 'hatch-open' : 'hatch-wall',
+      );
+    case 'hedge':
+      return solid(renderers, 'solids', footprint(feature), `hedge${guess}`, 'leaves');
+    case 'building':
+      return building(feature, renderers, guess);
+    case 'tree':
+      return tree(feature, renderers, guess);
+    case 'plant':
+      return plant(feature, renderers, guess);
+    case 'bed':
+      return [
+        polygon(
+          toLatLngs(feature.outline),
+          exact(renderers, 'ground', `ink bed${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#rows)' }),
+        ),
+        ...label(feature, centroid(feature.outline)),
+      ];
+    case 'keepout':
+      return [
+        polygon(
+          toLatLngs(feature.outline),
+          exact(renderers, 'ground', `ink keepout${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#crosses)' }),
+        ),
+      ];
+    case 'ground':
+      return [
+        polygon(
+          toLatLngs(feature.outline),
+          exact(renderers, 'ground', `ink surface${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#surface)' }),
+        ),
+        ...label(feature, centroid(feature.outline)),
+      ];
+    case 'canopy':
+      return canopy(feature, renderers, guess);
+    case 'screen':
+      return screen(feature, renderers, guess);
+    case 'eye':
+      return eye(feature, renderers, guess);
+    case 'reading':
+      return [symbol(feature.at, 'reading-mark', ['M8 1.5 14.5 8 8 14.5 1.5 8Z', 'M8 5v4.5', 'M8 11.4v.2'])];
+  }
+}
+
+function building(feature: FeatureOf<'building'>, renderers: Renderers, guess: string): Layer[] {
+  const eaves = feature.eaves ?? DEFAULTS.eaves;
+  const drip =
+    eaves > 0 ? [polygon(toLatLngs(outset(feature.outline, eaves)), exact(renderers, 'solids', 'ink drip-line'))] : [];
+  return [
+    ...drip,
+    ...solid(renderers, 'solids', footprint(feature), `building${guess}`, 'hatch-building'),
+    ...label(feature, centroid(feature.outline)),
+  ];
+}
+
+function tree(feature: FeatureOf<'tree'>, renderers: Renderers, guess: string): Layer[] {
+  const radius = feature.crownWidth / 2;
+  const dots = stipple(feature.at, radius, feature.openness).map((dot) => [toLatLng(dot), toLatLng(dot)]);
+  return [
+    polygon(toLatLngs(crownEdge(feature.at, radius)), exact(renderers, 'over', `ink crown${guess}`, { fill: true })),
+    polyline(dots, exact(renderers, 'over', 'stipple')),
+    polygon(
+      toLatLngs(circle(feature.at, Math.max(0.05, trunkRadius(feature.height)), 16)),
+      exact(renderers, 'over', 'trunk', { stroke: false, fill: true, fillOpacity: 1 }),
+    ),
+    ...label(feature, feature.at, radius),
+  ];
+}
+
+function plant(feature: FeatureOf<'plant'>, renderers: Renderers, guess: string): Layer[] {
+  const radius = feature.spread / 2;
+  const pot = potOf(feature);
+  const potEdge = feature.container
+    ? [
+        polygon(
+          toLatLngs(circle(feature.at, pot.width / 2, 32)),
+          exact(renderers, 'solids', 'ink pot', { fill: true, fillOpacity: 1 }),
+        ),
+        polygon(toLatLngs(circle(feature.at, (pot.width / 2) * 0.78, 32)), exact(renderers, 'solids', 'ink pot-rim')),
+      ]
+    : [
+        circleMarker(toLatLng(feature.at), {
+          ...exact(renderers, 'solids', 'stem', { stroke: false, fill: true, fillOpacity: 1 }),
+          radius: 2.2,
+        }),
+      ];
+  return [
+    polygon(toLatLngs(crownEdge(feature.at, radius)), exact(renderers, 'solids', `ink plant${guess}`, { fill: true })),
+    ...potEdge,
+    ...label(feature, feature.at, radius),
+  ];
+}
+
+function canopy(feature: Canopy, renderers: Renderers, guess: string): Layer[] {
+  const [ring] = footprint(feature);
+  const [frontLeft, backLeft, backRight, frontRight] = ring;
+  const sides = {
+    left: [frontLeft, backLeft],
+    back: [backLeft, backRight],
+    right: [backRight, frontRight],
+    front: [frontRight, frontLeft],
+  } as const;
+  const drops = (feature.drops ?? []).map(({ side }) =>
+    polyline(toLatLngs(sides[side]), exact(renderers, 'over', 'ink drop')),
+  );
+  const posts = ring.map((corner) =>
+    circleMarker(toLatLng(corner), {
+      ...exact(renderers, 'over', 'ink post', { fill: true, fillOpacity: 1 }),
+      radius: 3,
+    }),
+  );
+  const weave = {
+    fill: true,
+    fillOpacity: 1,
+    fillColor: `url(#${weaveId(feature.measuredDensity ?? feature.density)})`,
+  };
+  return [
+    polygon(toLatLngs(ring), exact(renderers, 'over', `ink cloth${guess}`, weave)),
+    ...drops,
+    ...posts,
+    ...label(feature, feature.center, feature.center[1] - boundsOf(ring).minY),
+  ];
+}
+
+/** A standing cloth: its line, and the threads that cross it, closer the denser the cloth. */
+function screen(feature: FeatureOf<'screen'>, renderers: Renderers, guess: string): Layer[] {
+  const density = feature.measuredDensity ?? feature.density;
+  const threads = alongPath(feature.path, 0.08 + 0.3 * (1 - density)).map(({ at, ux, uy }) =>
+    toLatLngs([
+      [at[0] - 0.07 * (ux - uy), at[1] - 0.07 * (uy + ux)],
+      [at[0] + 0.07 * (ux - uy), at[1] + 0.07 * (uy + ux)],
+    ]),
+  );
+  return [
+    polyline(threads, exact(renderers, 'over', 'ink thread')),
+    polyline(toLatLngs(feature.path), exact(renderers, 'over', `ink screen${guess}`)),
+  ];
+}
+
+function eye(feature: FeatureOf<'eye'>, renderers: Renderers, guess: string): Layer[] {
+  const { path } = feature;
+  const ends = path.length === 1 ? [path[0]] : [path[0], path[path.length - 1]];
+  return [
+    polyline(toLatLngs(path), exact(renderers, 'ground', `ink eye${guess}`)),
+    ...ends.map((at) =>
+      symbol(at, 'eye-mark', ['M8 1.5a6.5 6.5 0 1 0 .01 0Z', 'M5.7 6v1.4', 'M10.3 6v1.4', 'M5.4 10.2q2.6 2 5.2 0']),
+    ),
+    ...label(feature, ends[0], 0.2),
+  ];
+}
+
+/** A small mark of our own drawing at one place; it does not grow with the paper. */
+function symbol(at: PlanPoint, className: string, paths: readonly string[]): Layer {
+  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
+  svg.setAttribute('viewBox', '0 0 16 16');
+  svg.setAttribute('aria-hidden', 'true');
+  for (const d of paths) {
+    const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
+    path.setAttribute('d', d);
+    svg.append(path);
+  }
+  return marker(toLatLng(at), {
+    pane: 'marks',
+    interactive: false,
+    keyboard: false,
+    icon: divIcon({ className: `map-symbol ${className}`, html: svg as unknown as HTMLElement, iconSize: [18, 18] }),
+  });
+}
+
+/** A thing's name under it, or on it where it has room there, as plain text. */
+function label(feature: Feature, at: PlanPoint, below = 0): Layer[] {
+  if (!feature.name) return [];
+  if (below > 0) return [textMark([at[0], at[1] - below], feature.name, 'map-name below')];
+  const { minX, maxX } = boundsOf(centreLine(feature));
+  return [textMark(at, feature.name, 'map-name', maxX - minX)];
+}
+
+/** Width of a letter of a name on the paper, for judging its room. [px] */
+const LETTER_PX = 6.5;
+
+/** Hides names that have no room on the thing they name, or lie over one already there. @param pixels a metre */
+export function fitNames(container: HTMLElement, pixels: number): void {
+  const names = [...container.querySelectorAll<HTMLElement>('.map-name span')];
+  // All are measured before any is changed, so that the page is laid out once.
+  const boxes = names.map((words) => words.getBoundingClientRect());
+  const standing: DOMRect[] = [];
+  names.forEach((words, k) => {
+    const box = boxes[k];
+    const long =
+      words.dataset.room !== undefined &&
+      Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX;
+    const hidden =
+      long ||
+      standing.some(
+        (other) => box.left < other.right && other.left < box.right && box.top < other.bottom && other.top < box.bottom,
+      );
+    words.classList.toggle('hidden', hidden);
+    if (!hidden) standing.push(box);
+  });
+}
+
+/**
+ * Words on the paper at one place: always a text node, so that a name can be anything.
+ * @param room that the words have [m]
+ */
+export function textMark(at: PlanPoint, text: string, className: string, room?: number): Layer {
+  const words = document.createElement('span');
+  if (room !== undefined) words.dataset.room = String(room);
+  words.textContent = text.length > 40 ? `${text.slice(0, 39)}…` : text;
+  // Leaflet stacks marks by their height on the screen, from below zero up: words must not slip under the lines.
+  return marker(toLatLng(at), {
+    pane: 'marks',
+    interactive: false,
+    keyboard: false,
+    zIndexOffset: 10_000,
+    icon: divIcon({ className, html: words, iconSize: [0, 0] }),
+  });
+}
+
+/** The line along which a thing is chosen or focused, in the drawing pane. */
+export function emphasisOf(feature: Feature, renderers: Renderers, className: string): Layer[] {
+  const rings = footprint(feature);
+  if (rings.length > 0) return rings.map((ring) => polygon(toLatLngs(ring), exact(renderers, 'drawing', className)));
+  const line = centreLine(feature);
+  if (line.length > 1) return [polyline(toLatLngs(line), exact(renderers, 'drawing', className))];
+  return [circleMarker(toLatLng(line[0]), { ...exact(renderers, 'drawing', className), radius: 12 })];
+}

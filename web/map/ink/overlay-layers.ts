@@ -1,0 +1,157 @@
+import { LayerGroup, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
+import type { LatLng, Layer, Map as LeafletMap } from 'leaflet';
+import { effect } from '@preact/signals';
+import { openRing, upBearingOf } from '../../../engine/index.ts';
+import type { Plan, PlanPoint } from '../../../engine/index.ts';
+import { labelPlaces } from '../../charts/line-labels.ts';
+import { HeatCanvas } from './heat-canvas.ts';
+import { exact, textMark } from './ink.ts';
+import type { Renderers } from './ink.ts';
+import { toLatLng, toLatLngs, toPlanPoint } from '../leaflet/lat-lng.ts';
+import { gradeHatchId } from '../../charts/ramp.ts';
+import type { GradeZone } from '../../charts/grade-zones.ts';
+import {
+  barredRings,
+  contourLines,
+  gradeZones,
+  hatched,
+  heatPicture,
+  hiddenHeightLines,
+  numberedMarks,
+  plantMarks,
+  pointedAt,
+  shadowRings,
+  studyLine,
+} from '../laid-on/overlays.ts';
+import type { LabelledLine, NumberedMark, PlantMark } from '../laid-on/overlays.ts';
+import { plantMarkSvg } from './plant-mark.ts';
+
+/** Lays the overlay signals over the map and keeps them so; the function it returns ends that. */
+export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => Plan, scale: () => number): () => void {
+  const heat = new HeatCanvas('heat').addTo(map);
+  const group = (): LayerGroup => new LayerGroup().addTo(map);
+  const zones = group();
+  const shadows = group();
+  const barred = group();
+  const contours = group();
+  const hidden = group();
+  const marks = group();
+  const numbers = group();
+  const study = group();
+  const onMove = ({ latlng }: { readonly latlng: LatLng }): void => void (pointedAt.value = toPlanPoint(latlng));
+  const onLeave = (): void => void (pointedAt.value = null);
+  map.on('mousemove', onMove).on('mouseout', onLeave);
+  const stops = [
+    onLeave,
+    effect(() => heat.show(heatPicture.value)),
+    effect(() =>
+      refill(
+        zones,
+        gradeZones.value.flatMap((zone) => hatchedZone(zone, renderers)),
+      ),
+    ),
+    effect(() => void map.getContainer().classList.toggle('hatched', hatched.value && gradeZones.value.length > 0)),
+    effect(() => refill(shadows, rings(shadowRings.value, renderers, 'shade'))),
+    effect(() => refill(barred, rings(barredRings.value, renderers, 'barred'))),
+    effect(() => refill(contours, labelled(contourLines.value, renderers, 'contour', scale()))),
+    effect(() => refill(hidden, labelled(hiddenHeightLines.value, renderers, 'hidden-height', scale()))),
+    effect(() => refill(marks, plantMarksOn(shown(), plantMarks.value, scale()))),
+    effect(() => refill(numbers, numberedMarks.value.map(numbered))),
+    effect(() =>
+      refill(
+        study,
+        studyLine.value.length > 1
+          ? [polyline(toLatLngs(studyLine.value), exact(renderers, 'drawing', 'study-line'))]
+          : [],
+      ),
+    ),
+  ];
+  return () => stops.forEach((stop) => stop());
+}
+
+export function refill(group: LayerGroup, layers: readonly Layer[]): void {
+  group.clearLayers();
+  for (const layer of layers) group.addLayer(layer);
+}
+
+function rings(shapes: readonly (readonly PlanPoint[])[], renderers: Renderers, pattern: string): Layer[] {
+  if (shapes.length === 0) return [];
+  const fill = {
+    stroke: false,
+    fill: true,
+    fillOpacity: 1,
+    fillRule: 'nonzero' as const,
+    fillColor: `url(#${pattern})`,
+  };
+  // Every ring turns the same way: with the nonzero rule overlapping shadows are one shadow, not a hole.
+  return [
+    polygon(
+      shapes.map((ring) => [toLatLngs(openRing(ring))]),
+      exact(renderers, 'shadows', `area-${pattern}`, fill),
+    ),
+  ];
+}
+
+/** Seen on paper, and on the screen by whoever wants hatches. */
+function hatchedZone({ grade, rings, numbersAt }: GradeZone, renderers: Renderers): Layer[] {
+  const fill = {
+    stroke: false,
+    fill: true,
+    fillOpacity: 1,
+    fillRule: 'evenodd' as const,
+    fillColor: `url(#${gradeHatchId(grade)})`,
+  };
+  return [
+    polygon(
+      rings.map((ring) => toLatLngs(openRing(ring))),
+      exact(renderers, 'heat', 'grade-zone', fill),
+    ),
+    ...numbersAt.map((at) => textMark(at, String(grade), 'map-number grade-number')),
+  ];
+}
+
+/** Labels keep this far from each other. [px] */
+const LABELS_APART = 40;
+
+/** @param pixels a metre */
+function labelled(shown: readonly LabelledLine[], renderers: Renderers, className: string, pixels: number): Layer[] {
+  const lines = shown.flatMap((one) => one.lines.filter(({ length }) => length > 1).map(toLatLngs));
+  return [
+    polyline(lines, exact(renderers, 'marks', `${className} halo`)),
+    polyline(lines, exact(renderers, 'marks', className)),
+    ...labelPlaces(shown, LABELS_APART / pixels).map(({ at, label }) => textMark(at, label, `map-number ${className}`)),
+  ];
+}
+
+function plantMarksOn(plan: Plan, known: ReadonlyMap<string, PlantMark>, pixels: number): Layer[] {
+  return plan.features.flatMap((feature) => {
+    const mark = known.get(feature.id);
+    if (!mark || (feature.kind !== 'plant' && feature.kind !== 'tree')) return [];
+    const width = feature.kind === 'plant' ? feature.spread : feature.crownWidth * 0.5;
+    const size = Math.round(Math.min(40, Math.max(14, width * pixels)));
+    return [
+      marker(toLatLng(feature.at), {
+        pane: 'marks',
+        interactive: false,
+        keyboard: false,
+        icon: divIcon({
+          className: 'plant-mark',
+          html: plantMarkSvg(mark, size, upBearingOf(plan)) as unknown as HTMLElement,
+          iconSize: [size, size],
+        }),
+      }),
+    ];
+  });
+}
+
+function numbered({ at, label, title, chosen }: NumberedMark): Layer {
+  const words = document.createElement('span');
+  words.textContent = label;
+  words.title = title;
+  return marker(toLatLng(at), {
+    pane: 'marks',
+    interactive: false,
+    keyboard: false,
+    icon: divIcon({ className: chosen ? 'numbered-mark chosen' : 'numbered-mark', html: words, iconSize: [26, 26] }),
+  });
+}

@@ -1,0 +1,71 @@
+import './pictures.css';
+import { formatLength, upBearingOf } from '../../../../engine/index.ts';
+import { clockWords, dayWords, sideWords } from '../../../common/words.ts';
+import { stickMark, stickMarks } from '../../../charts/shadow-clock.ts';
+import { day, sunNow } from '../../../state/results.ts';
+import { settings } from '../../../state/settings.ts';
+import { plan, units } from '../../../state/yard.ts';
+import { picturedDay } from './pictured.ts';
+import { StickDial } from '../../parts/StickDial.tsx';
+
+/**
+ * The shadow of a 1 m stick every half hour of the day on the sun bar, turned as the drawing is: to be held against a
+ * real stick's.
+ */
+export function ShadowClock() {
+  const table = day.value.shown?.value;
+  if (!table) return null;
+  const marks = stickMarks(table);
+  const sun = sunNow.value;
+  const now = sun && sun.altitude > 0 ? stickMark(sun.clock, sun.azimuth, sun.altitude) : null;
+  const clock = (minutes: number): string => clockWords(minutes, settings.value.clock);
+  const shortest = marks.toSorted((a, b) => a.length - b.length)[0];
+  const finding = shortest
+    ? `On ${dayWords(picturedDay.value)} a stick of 1 m throws its shortest shadow about ` +
+      `${clock(shortest.clock)}: ${formatLength(shortest.length, units.value)} to the ${sideWords(shortest.bearing)}.`
+    : `On ${dayWords(picturedDay.value)} the sun does not rise high enough to throw a shadow that could be found.`;
+  return (
+    <details class="picture">
+      <summary>The shadow of a 1 m stick</summary>
+      <figure>
+        {shortest && (
+          <StickDial
+            marks={marks}
+            now={now}
+            up={upBearingOf(plan.value)}
+            clock={settings.value.clock}
+            finding={finding}
+          />
+        )}
+        <figcaption>
+          {finding} Turned as the drawing is. A line each half hour, thicker the hour; the thickest is the time on the
+          sun bar. Rings: 1, 2 and 3 m; longer shadows stand in the table only. Stand a straight stick upright on level
+          ground: if its shadow points elsewhere, north on the plan is wrong.
+        </figcaption>
+      </figure>
+      <details>
+        <summary>The same as a table</summary>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Time</th>
+              <th scope="col">Points to</th>
+              <th scope="col">Length</th>
+            </tr>
+          </thead>
+          <tbody>
+            {marks.map(({ clock: at, bearing, length }) => (
+              <tr key={at}>
+                <th scope="row">{clock(at)}</th>
+                <td>
+                  {sideWords(bearing)}, {bearing.toFixed(0)}°
+                </td>
+                <td>{formatLength(length, units.value)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
+    </details>
+  );
+}

@@ -1,0 +1,74 @@
+import './stick-dial.css';
+import { hourNumber } from '../../common/words.ts';
+import type { StickMark } from '../../charts/shadow-clock.ts';
+
+/** A metre on the picture; longer shadows than this many metres are left out. */
+const METRE = 30;
+const LONGEST = 3.4;
+/** Round midday the shadows are short and the hours would stand on each other. [m] */
+const NEAREST_HOUR = 0.75;
+
+interface Props {
+  readonly marks: readonly StickMark[];
+  /** The shadow at the time of the sun bar, drawn thick. */
+  readonly now: StickMark | null;
+  /** True bearing of the top of the picture. [°] */
+  readonly up: number;
+  readonly clock: '24' | '12';
+  /** What it shows, in one sentence. */
+  readonly finding: string;
+}
+
+/** The shadow clock: a 1 m stick's shadows round its foot, to scale. */
+export function StickDial({ marks, now, up, clock, finding }: Props) {
+  const at = (bearing: number, metres: number): readonly [number, number] => {
+    const angle = ((bearing - up) * Math.PI) / 180;
+    return [metres * METRE * Math.sin(angle), -metres * METRE * Math.cos(angle)];
+  };
+  const drawn = marks.filter(({ length }) => length <= LONGEST);
+  const [northX, northY] = at(0, LONGEST + 0.35);
+  return (
+    <svg class="stick-dial" viewBox="-124 -124 248 248" role="img" aria-label={finding}>
+      {[1, 2, 3].map((metres) => (
+        <g key={metres}>
+          <circle r={metres * METRE} class="dial-ring" />
+          <text class="dial-metres" x={at(up + 135, metres)[0]} y={at(up + 135, metres)[1]}>
+            {metres} m
+          </text>
+        </g>
+      ))}
+      <polyline
+        class="dial-tips"
+        points={drawn
+          .map(({ bearing, length }) =>
+            at(bearing, length)
+              .map((value) => value.toFixed(1))
+              .join(','),
+          )
+          .join(' ')}
+      />
+      {drawn.map(({ clock: minutes, bearing, length }) => {
+        const [x, y] = at(bearing, length);
+        const [wordX, wordY] = at(bearing, Math.max(NEAREST_HOUR, length + 0.25));
+        const full = minutes % 60 === 0;
+        return (
+          <g key={minutes}>
+            <line class={full ? 'dial-shadow full' : 'dial-shadow'} x2={x} y2={y} />
+            {full && (
+              <text class="dial-hour" x={wordX} y={wordY + 3}>
+                {hourNumber(minutes / 60, clock)}
+              </text>
+            )}
+          </g>
+        );
+      })}
+      {now && now.length <= LONGEST && (
+        <line class="dial-now" x2={at(now.bearing, now.length)[0]} y2={at(now.bearing, now.length)[1]} />
+      )}
+      <circle r="3" class="dial-stick" />
+      <text class="dial-north" x={northX} y={northY + 3}>
+        N
+      </text>
+    </svg>
+  );
+}

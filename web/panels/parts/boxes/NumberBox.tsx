@@ -1,0 +1,93 @@
+import { useId, useState } from 'preact/hooks';
+import { units } from '../../../state/yard.ts';
+import { readField, showNumber } from '../../../common/fields.ts';
+import type { NumberField } from '../../../common/fields.ts';
+
+interface Props {
+  readonly field: NumberField;
+  /** What the plan holds; `undefined` shows an empty box. */
+  readonly value: number | undefined;
+  /**
+   * Takes a number in the plan's own unit that has been read, is in range, and was confirmed if it is odd. Says why it
+   * cannot be taken.
+   */
+  readonly onChange: (value: number | undefined) => string | null;
+}
+
+/**
+ * A number with its unit, edited in place: typed in any unit people use, taken on Enter or on leaving the box.
+ * An odd one (a wall of 18 m) asks back first. Escape puts the old one back.
+ */
+export function NumberBox({ field, value, onChange }: Props) {
+  const id = useId();
+  const shown = value === undefined ? '' : showNumber(field, value, units.value);
+  const [typed, setTyped] = useState<string | null>(null);
+  const [asks, setAsks] = useState<{ readonly value: number | undefined; readonly question: string } | null>(null);
+  const [fault, setFault] = useState<string | null>(null);
+
+  function take(next: number | undefined): void {
+    const refused = next === value ? null : onChange(next);
+    setFault(refused);
+    setAsks(null);
+    if (refused === null) setTyped(null);
+  }
+
+  function submit(text: string | null): void {
+    if (text === null || text === shown) return setTyped(null);
+    const entry = readField(field, text, units.value);
+    if (!entry.ok) return setFault(entry.message);
+    setFault(null);
+    if (entry.unusual !== null && entry.value !== value) setAsks({ value: entry.value, question: entry.unusual });
+    else take(entry.value);
+  }
+
+  function forget(): void {
+    setTyped(null);
+    setAsks(null);
+    setFault(null);
+  }
+
+  const message = fault ?? asks?.question ?? null;
+  return (
+    <div class="number-box">
+      <label for={id}>{field.label}</label>
+      <input
+        id={id}
+        type="text"
+        autocomplete="off"
+        enterkeyhint="done"
+        value={typed ?? shown}
+        aria-invalid={fault !== null}
+        aria-describedby={message ? `${id}-said` : undefined}
+        onFocus={(event) => event.currentTarget.select()}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onBlur={() => submit(typed)}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') {
+            event.preventDefault();
+            submit(typed);
+          } else if (event.key === 'Escape' && typed !== null) {
+            event.stopPropagation();
+            forget();
+          }
+        }}
+      />
+      {message && (
+        <p id={`${id}-said`} class={fault ? 'box-said fault' : 'box-said'} role="alert">
+          {message}
+          {asks && (
+            <>
+              {' '}
+              <button type="button" onClick={() => take(asks.value)}>
+                Yes, keep it
+              </button>{' '}
+              <button type="button" onClick={forget}>
+                No
+              </button>
+            </>
+          )}
+        </p>
+      )}
+    </div>
+  );
+}

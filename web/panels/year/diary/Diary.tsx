@@ -1,0 +1,124 @@
+import { useState } from 'preact/hooks';
+import { formatTemperature, removeFeature, removeJournalEntry } from '../../../../engine/index.ts';
+import type { CivilDate, FeatureOf, JournalEntry } from '../../../../engine/index.ts';
+import { commitEdit } from '../../../state/edit.ts';
+import { plan, units } from '../../../state/yard.ts';
+import { AddNote } from './AddNote.tsx';
+import { AddReading } from './AddReading.tsx';
+import { clothsOf, dayWords, namesById, plantsOf } from '../lists.ts';
+
+const KINDS = {
+  pair: 'Pair of readings',
+  reading: 'Reading',
+  damage: 'Damage',
+  spray: 'Spray',
+  rain: 'Rain',
+  'cloth-up': 'Cloth up',
+  'cloth-down': 'Cloth down',
+  note: 'Note',
+} as const;
+type Kind = keyof typeof KINDS;
+
+interface Line {
+  readonly key: string;
+  readonly date: CivilDate;
+  readonly text: string;
+  remove(): void;
+}
+
+/** The diary: what happened in the yard, newest first, and a button a thing to add. */
+export function Diary() {
+  const [adds, setAdds] = useState<Kind | null>(null);
+  const close = (): void => setAdds(null);
+  const lines = linesOf();
+  return (
+    <section aria-label="Diary">
+      <h2>Diary</h2>
+      <div class="diary-adds" role="group" aria-label="Add to the diary">
+        {(Object.keys(KINDS) as Kind[]).map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            aria-pressed={adds === kind}
+            onClick={() => setAdds(adds === kind ? null : kind)}
+          >
+            {KINDS[kind]}
+          </button>
+        ))}
+      </div>
+      {adds === 'pair' || adds === 'reading' ? (
+        <AddReading pair={adds === 'pair'} onDone={close} />
+      ) : (
+        adds !== null && <AddNote key={adds} what={adds} title={KINDS[adds]} onDone={close} />
+      )}
+      {lines.length === 0 && <p>Nothing noted yet. The first thing worth noting is the day the cloth goes up.</p>}
+      <ul class="diary">
+        {lines.map(({ key, date, text, remove }) => (
+          <li key={key}>
+            <span>
+              <strong>
+                {dayWords(date)} {date.slice(0, 4)}
+              </strong>{' '}
+              {text}
+            </span>
+            <button type="button" aria-label={`Remove: ${text}`} onClick={remove}>
+              Remove
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function linesOf(): readonly Line[] {
+  const { journal = [], features } = plan.value;
+  const names = namesById([...plantsOf(plan.value), ...clothsOf(plan.value)]);
+  const notes = journal.map((entry, index): Line => {
+    const text = entryWords(entry, names);
+    return {
+      key: `note-${index}`,
+      date: entry.date,
+      text,
+      remove: () => void commitEdit('Remove a note', removeJournalEntry(plan.value, index)),
+    };
+  });
+  const readings = features
+    .filter((feature): feature is FeatureOf<'reading'> => feature.kind === 'reading')
+    .map((reading): Line => ({
+      key: reading.id,
+      date: reading.when.slice(0, 10),
+      text: readingWords(reading, names),
+      remove: () => void commitEdit('Remove a reading', removeFeature(plan.value, reading.id)),
+    }));
+  return [...notes, ...readings].toSorted((a, b) => b.date.localeCompare(a.date));
+}
+
+function entryWords(
+  { what, feature, amount, part, text }: JournalEntry,
+  names: Readonly<Record<string, string>>,
+): string {
+  const of = feature === undefined ? '' : ` ${names[feature] ?? feature}`;
+  const size =
+    amount === undefined
+      ? ''
+      : what === 'damage'
+        ? `, ${amount} of 5${part === undefined ? '' : ` on the ${part}`}`
+        : what === 'rain'
+          ? ` ${amount} mm`
+          : '';
+  const word = what === 'moved' ? 'Moved' : KINDS[what];
+  return `${word}${of}${size}${text === undefined ? '' : `: ${text}`}`;
+}
+
+function readingWords(
+  { when, plant, leaf, air, covered }: FeatureOf<'reading'>,
+  names: Readonly<Record<string, string>>,
+): string {
+  const degrees = (what: string, value: number | undefined): string =>
+    value === undefined ? '' : `, ${what} ${formatTemperature(value, units.value, 1)}`;
+  return (
+    `Reading at ${when.slice(11, 16)}${plant === undefined ? '' : `, ${names[plant] ?? plant}`}, ` +
+    `${covered === true ? 'under cloth' : 'open'}${degrees('leaf', leaf)}${degrees('air', air)}`
+  );
+}

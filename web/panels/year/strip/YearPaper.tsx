@@ -1,0 +1,44 @@
+import { yearEntries } from '../../../../engine/index.ts';
+import type { SeasonResult } from '../../../../engine/index.ts';
+import { plan } from '../../../state/yard.ts';
+import { PaperHead } from '../../parts/paper/PaperHead.tsx';
+import { bandsOf } from './bands.ts';
+import { dayWords } from '../lists.ts';
+import { stripOf } from '../../../common/strip-days.ts';
+import { Lines, MONTHS, spanWords } from './YearStrip.tsx';
+
+/** The year for the wall, on one page: the strip, the dates with a box to tick, and what to mind. */
+export function YearPaper({ season }: { readonly season: SeasonResult }) {
+  const strip = stripOf(plan.value.season, plan.value.season.year);
+  return (
+    <article class="year-paper">
+      <PaperHead />
+      <h1>Shade, clay, frost: {strip.year}</h1>
+      <p class="year-months">
+        {MONTHS.map((_, index) => (
+          <span key={index}>{MONTHS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
+        ))}
+      </p>
+      <Lines strip={strip} bands={bandsOf(plan.value, season)} marks={[]} />
+      {season.notes.map((note) => (
+        <p key={note}>{note}</p>
+      ))}
+      <ul class="to-tick">
+        {yearEntries(season).map((entry) => (
+          <li key={entry.id}>
+            <strong>{spanWords(entry)}</strong> {entry.title}
+          </li>
+        ))}
+      </ul>
+      {season.clay.coats.length > 1 && (
+        <p>Clay, to be looked at if no rain comes first: {season.clay.coats.slice(1).map(dayWords).join(', ')}.</p>
+      )}
+      <h2>Mind</h2>
+      <ul>
+        {season.cautions.map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
+    </article>
+  );
+}
