@@ -1,6 +1,6 @@
 /** What can be drawn: every kind with its keys. How the keys of a thing go together is for `check/rules.ts` to say. */
 import { byName, defaulted, flag, list, monthDay, number, object, optional, point, text, words } from './form.ts';
-import type { Called, Json, NumberRule } from './form.ts';
+import type { Called, Form, Json, Keys, NumberRule } from './form.ts';
 import { eitherOf, quote, show } from './say.ts';
 
 const SHARE: NumberRule = { min: 0, max: 1, is: 'share' };
@@ -190,6 +190,12 @@ export const FEATURE = {
   common: { id: { form: 'id' }, name: optional(text), how: optional(HOW) },
   kinds: KINDS,
 } as const;
+
+/** The form of one key of a kind of thing; `undefined` where the kind has no such key. */
+export function formOf(kind: keyof typeof KINDS, key: string): Form | undefined {
+  const keys: Keys = KINDS[kind];
+  return Object.hasOwn(keys, key) ? keys[key] : undefined;
+}
 
 /** What to call a feature in a sentence: `Wall "west"`. */
 function featureCalled(item: Json, index: number): string {
