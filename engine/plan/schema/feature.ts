@@ -8,6 +8,9 @@ const SHARE: NumberRule = { min: 0, max: 1, is: 'share' };
 const SIZE: NumberRule = { above: 0, max: 500, unit: 'm' };
 const HEIGHT: NumberRule = { ...SIZE, is: 'height' };
 const FOOT: NumberRule = { min: 0, max: 500, unit: 'm', is: 'height' };
+/** Least side of a cloth, and least member of its frame, that hands can build. [m] */
+export const LEAST_BUILT = 0.1;
+const CLOTH_SIDE: NumberRule = { min: LEAST_BUILT, max: 500, unit: 'm' };
 const GUST: NumberRule = { min: 0, max: 120, unit: 'm/s' };
 const path = { form: 'path', least: 2 } as const;
 const outline = { form: 'outline' } as const;
@@ -117,8 +120,8 @@ const KINDS = {
     /** Back edge; the front edge is `rise` higher. */
     height: number(HEIGHT, 'Height of the back edge'),
     rise: defaulted(number({ min: -100, max: 100, unit: 'm', is: 'height' }, 'Front edge higher by')),
-    length: number(SIZE, 'Length'),
-    width: number(SIZE, 'Width'),
+    length: number(CLOTH_SIDE, 'Length'),
+    width: number(CLOTH_SIDE, 'Width'),
     turn: defaulted(number({ min: -3600, max: 3600, unit: 'degrees' }, 'Turned clockwise')),
     ...CLOTH,
     drops: optional(
