@@ -256,7 +256,7 @@ export type * from './frame/types.ts';
 
 // advice: What to do.
 export { payoffMap } from './advice/site/payoff-map.ts';
-export { siteOf, siteSteps } from './advice/site/site.ts';
+export { siteOf } from './advice/site/site.ts';
 export type { Trial, TrialPlant, TrialScore } from './advice/site/scoring/trial.ts';
 export { createTrial } from './advice/site/scoring/trial.ts';
 export type {
@@ -268,7 +268,6 @@ export type {
   PlantState,
   RulePrice,
   SiteOption,
-  SiteProgress,
   SiteRequest,
   SiteResult,
   SiteRule,
