@@ -1,5 +1,5 @@
-import { canopyGrid } from '../../../frame/layout/canopy-frame.ts';
-import { briefOf } from '../../../frame/layout/model.ts';
+import { canopyGrid } from '../../../frame/layout/canopy-grid.ts';
+import { briefOf } from '../../../frame/layout/brief.ts';
 import { screenPosts } from '../../../frame/layout/screen-frame.ts';
 import { DEFAULTS } from '../../../plan/defaults.ts';
 import {
