@@ -197,10 +197,10 @@ export { skyPasses, skyRays, skyView, skyViewGrid } from './cast/sky.ts';
 
 // load: What arrives, added up: quantities, grades, leaves, verdicts, harm.
 export { cellCenter, GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS } from './load/light/grid-of.ts';
-export type { PlantHarm } from './load/leaf/harm-of.ts';
-export { harmOf } from './load/leaf/harm-of.ts';
-export type { HotLeafHours } from './load/leaf/hot-leaf-hours.ts';
-export { hotLeafHours } from './load/leaf/hot-leaf-hours.ts';
+export type { PlantHarm } from './load/verdict/harm-of.ts';
+export { harmOf } from './load/verdict/harm-of.ts';
+export type { HotLeafHours } from './load/verdict/hot-leaf-hours.ts';
+export { hotLeafHours } from './load/verdict/hot-leaf-hours.ts';
 export { LEAF_SPREAD } from './load/leaf/leaf.ts';
 export type { LoadRequest } from './load/load-of.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
@@ -256,7 +256,7 @@ export type * from './frame/types.ts';
 
 // advice: What to do.
 export { payoffMap } from './advice/site/payoff-map.ts';
-export { siteOf, siteSteps } from './advice/site/site.ts';
+export { siteOf } from './advice/site/site.ts';
 export type { Trial, TrialPlant, TrialScore } from './advice/site/scoring/trial.ts';
 export { createTrial } from './advice/site/scoring/trial.ts';
 export type {
@@ -268,7 +268,6 @@ export type {
   PlantState,
   RulePrice,
   SiteOption,
-  SiteProgress,
   SiteRequest,
   SiteResult,
   SiteRule,

@@ -1,9 +1,10 @@
+import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units.ts';
 import { TODAY } from '../compare/words.ts';
-import { createLeafStore } from './leaves.ts';
+import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';
 import { firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './words.ts';
 import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './yards.ts';
@@ -22,14 +23,17 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
   if (!options.ok) return options;
   const all = [{ id: TODAY, plan }, ...options.value];
   const yards: NamedYard[] = [];
-  const leafStore = createLeafStore();
+  const shareLeaves = createSharedLeaves();
   for (const { id, plan: inPlan } of all) {
-    const yard = shiftedYard(inPlan, request.weather, leafStore, (done) =>
+    const yard = shiftedYard(inPlan, request.weather, shareLeaves, (done) =>
       request.progress?.((yards.length + done) / all.length, id),
     );
     if (!yard.ok) return yard;
     yards.push({ name: id, yard: yard.value });
   }
+  // Shifts are judged at a few cells of each bed; what stands today is told from all of them, as everywhere.
+  const told = harmOf(plan, request.weather);
+  if (!told.ok) return told;
   const units = request.units ?? unitsOf(plan);
   const [{ yard: today }] = yards;
   const order = yards.length > 1 ? orderOf(yards, null, 0) : [];
@@ -38,10 +42,10 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
     .toSorted((a, b) => b.moves - a.moves);
   const bars = inputs.map((bar): DoubtBar => ({ ...bar, pmText: pmWords(bar, units) }));
   const plants = today.base.map((harm, k): PlantDoubt => {
-    const plant = plantDoubt(plan, harm, today, k);
+    const plant = { ...plantDoubt(plan, harm, today, k), harm: told.value[k].harm };
     return { ...plant, sentence: plantSentence(plant, bars) };
   });
-  const harm = weighedHarm(today.base);
+  const harm = weighedHarm(told.value);
   const next = firstToMeasure(bars);
   const value = {
     harm,

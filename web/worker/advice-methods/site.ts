@@ -30,7 +30,7 @@ export interface SiteAnswer {
 /** The search is called off by ending the worker. */
 export function site({ plan, request, hideFrom }: SiteArgs, task: Task): Outcome<SiteAnswer> {
   const bound = { ...plan, features: plan.features.filter(({ id, kind }) => kind !== 'eye' || hideFrom.includes(id)) };
-  const found = siteOf(bound, { ...request, hidden: hideFrom.length > 0, weather: task.weather }, ({ done, what }) =>
+  const found = siteOf(bound, { ...request, hidden: hideFrom.length > 0, weather: task.weather }, (done, what) =>
     task.progress(done, what),
   );
   if (!found.ok) return found;

@@ -5,9 +5,9 @@ import { worthOf } from '../../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
-import { heatDaysOf } from '../../../load/leaf/harm-of.ts';
-import { type HeatDay, heatDayOf } from '../../../load/leaf/heat-day.ts';
-import { limitOf } from '../../../load/leaf/limit.ts';
+import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
+import type { Surroundings } from '../../../load/leaf/surroundings.ts';
+import { limitOf } from '../../../load/verdict/limit.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
@@ -15,7 +15,7 @@ import { buildScene } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { Crown, Scene } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather.ts';
-import { finished } from './steps.ts';
+import type { Progress } from '../progress.ts';
 
 /**
  * A bed is searched by at most about so many of its cells, each for the block of cells around it; shown options use
@@ -48,8 +48,8 @@ export interface TargetPoint {
    * state of the yard.
    */
   readonly sky: readonly Float64Array[];
-  /** Sum of `sky`. */
-  readonly skyView: readonly number[];
+  /** By heat day; its sky is the sum of `sky`. */
+  readonly around: readonly Surroundings[];
 }
 
 /** Everything harm is made of that does not depend on the cloth tried. */
@@ -64,12 +64,7 @@ export interface Targets {
 }
 
 /** Lays out where and when the plants are judged. @returns or why a heat day cannot be made */
-export function targetsOf(plan: Plan, weather?: Weather): Outcome<Targets> {
-  return finished(targetSteps(plan, weather));
-}
-
-/** `targetsOf`, one plant a step: the share that is done. */
-export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, Outcome<Targets>, void> {
+export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): Outcome<Targets> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
@@ -84,7 +79,7 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
   const skyOf = skyReader(scene);
   const points: TargetPoint[] = [];
   for (const [plant, { feature, worth }] of plants.entries()) {
-    yield plant / plants.length;
+    progress?.(plant / plants.length, 'the sun on the plants');
     for (const { at, own, part } of placesOf(plan, feature)) {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
       points.push({
@@ -94,7 +89,7 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
         weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
         sky,
-        skyView: sky.map((rays) => rays.reduce((sum, ray) => sum + ray, 0)),
+        around: sky.map((rays) => ({ sky: rays.reduce((sum, ray) => sum + ray, 0) })),
       });
     }
   }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { doubtOf } from '../../../../engine/advice/doubt/doubt.ts';
 import type { DoubtResult } from '../../../../engine/advice/doubt/types.ts';
-import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
@@ -161,6 +161,17 @@ describe('what hangs on which number', () => {
     expect(courtyard.inputs[0].key).toBe('limits');
     expect(courtyard.measureNext).not.toBeNull();
     expect(courtyard.sentence).not.toMatch(/undefined|NaN|south side/);
+  });
+
+  test('the harm it starts from is the harm told everywhere, of beds too', () => {
+    const lane = demoPlan('lane');
+    const told = valueOf(harmOf(lane));
+    const { harm, plants } = doubted(lane);
+    plants.forEach((plant, k) => expect(plant.harm, plant.id).toBeCloseTo(told[k].harm, 9));
+    expect(harm).toBeCloseTo(
+      told.reduce((sum, each) => sum + each.worth * each.harm, 0),
+      9,
+    );
   });
 
   test('a yard without plants has the climate in doubt alone, and moves nothing', () => {
