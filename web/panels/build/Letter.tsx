@@ -1,8 +1,7 @@
 import { boundsOf, canopyCorners, distanceToPath, formatCut, formatLength, openRing } from '../../../engine/index.ts';
-import type { BuildSheet, Canopy, Plan, Screen, SightCut } from '../../../engine/index.ts';
+import type { BuildSheet, Canopy, Plan, Screen, SightCut, LetterPictures } from '../../../engine/index.ts';
 import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
-import type { LetterPictures } from '../../worker/advice-methods/letter.ts';
 import { siteNow } from '../parts/typed.ts';
 import { Ink } from './Parts.tsx';
 import { SightPicture } from './SightPicture.tsx';
