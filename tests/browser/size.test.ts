@@ -10,10 +10,10 @@ const session = browserSession();
 const FIRST_PICTURE = 150_000;
 const FIRST_STAGES = 260_000;
 /**
- * What six stages came to, rounded up: the later ones add building, placing, siting and the year, in their worker and
- * their cards.
+ * What six stages came to, rounded up, with room for the plane geometry's library: the later stages add building,
+ * placing, siting and the year, in their worker and their cards.
  */
-const ALL = 400_000;
+const ALL = 450_000;
 
 /**
  * What only the later stages, how sure all is and what goes out to others load; all else may be wanted by somebody who
