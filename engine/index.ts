@@ -56,11 +56,13 @@ export {
   canopyCorners,
   canopyEdge,
   canopyHeightOver,
+  canopyRing,
   centroid,
   cleanPath,
   distance,
   distanceToPath,
   distanceToSegment,
+  footprintOf,
   isClosed,
   nearestOnSegment,
   openRing,
@@ -68,6 +70,9 @@ export {
   pointInRing,
   turned,
 } from './plan/geometry/shapes.ts';
+export { hullOf } from './plan/geometry/hull.ts';
+export { pathStripes } from './plan/geometry/stripes.ts';
+export { trunkRadius } from './plan/geometry/trunk.ts';
 export { withOptions } from './plan/options.ts';
 export type { ParsedPlan, SalvagedPlan } from './plan/file/parse.ts';
 export { parsePlan, salvagePlan } from './plan/file/parse.ts';
@@ -210,10 +215,10 @@ export { weeksAt } from './load/light/weeks-at.ts';
 export type { Seen } from './load/sun-eye/beam-frame.ts';
 export type { SunEye } from './load/sun-eye/sun-eye.ts';
 export { sunEyes } from './load/sun-eye/sun-eye.ts';
-export type { PlantHarm } from './load/leaf/harm-of.ts';
-export { harmOf } from './load/leaf/harm-of.ts';
-export type { HotLeafHours } from './load/leaf/hot-leaf-hours.ts';
-export { hotLeafHours } from './load/leaf/hot-leaf-hours.ts';
+export type { PlantHarm } from './load/verdict/harm-of.ts';
+export { harmOf } from './load/verdict/harm-of.ts';
+export type { HotLeafHours } from './load/verdict/hot-leaf-hours.ts';
+export { hotLeafHours } from './load/verdict/hot-leaf-hours.ts';
 export { LEAF_SPREAD } from './load/leaf/leaf.ts';
 export type { LoadRequest } from './load/load-of.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';

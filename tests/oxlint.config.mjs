@@ -27,15 +27,16 @@ const WEB_ROOMS = [...Object.keys(WEB_UPSTREAM), 'app'];
 const PANEL_PARTS = 'parts';
 const PANELS = readdirSync(new URL('../web/panels', import.meta.url));
 /** Libraries that enter the engine in one room only. */
-const HOME_OF = { suncalc: 'sun', magvar: 'survey' };
+const HOME_OF = { suncalc: 'sun', magvar: 'survey', '@turf/*': 'plan/geometry' };
 /** Tests hold the engine against these; it does without them. */
-const REFERENCES = ['@turf/*', '@photostructure/tz-lookup', 'temporal-polyfill', 'temporal-polyfill/**'];
+const REFERENCES = ['@photostructure/tz-lookup', 'temporal-polyfill', 'temporal-polyfill/**'];
 const PAGE = ['**/web/**', 'leaflet', 'leaflet/**', 'preact', 'preact/**', '@preact/**', 'idb-keyval', 'node:*'];
 const FACE = ['../index.ts', '../../index.ts', '../../../index.ts', '**/cli.ts'];
 
 const rooms = Object.keys(UPSTREAM);
 const noClock = 'The engine knows no page, no clock and no network.';
 const noLuck = { object: 'Math', property: 'random', message: 'Randomness comes with a seed.' };
+const turfAtHome = { group: ['@turf/*'], message: 'Turf stands in engine/plan/geometry only.' };
 const throughFace = {
   group: ['**/engine/*', '**/engine/*/**', '!**/engine/index.ts'],
   message: 'The page imports the engine through engine/index.ts.',
@@ -45,9 +46,10 @@ function restricted(...patterns) {
   return { 'no-restricted-imports': ['error', { patterns }] };
 }
 
-function roomRules(room) {
+/** @param home The part of the room, where a library enters there alone. */
+function roomRules(room, home = room) {
   const downstream = rooms.filter((other) => other !== room && !UPSTREAM[room].includes(other));
-  const strangers = Object.keys(HOME_OF).filter((library) => HOME_OF[library] !== room);
+  const strangers = Object.keys(HOME_OF).filter((library) => HOME_OF[library] !== home && HOME_OF[library] !== room);
   const message =
     `engine/${room} may import only from ${UPSTREAM[room].join(', ') || 'nothing upstream'} ` +
     `(DEVELOPERS.md, the arrows).`;
@@ -72,6 +74,7 @@ function webRules(room, ...more) {
   const downstream = WEB_ROOMS.filter((other) => other !== room && !WEB_UPSTREAM[room].includes(other));
   return restricted(
     throughFace,
+    turfAtHome,
     {
       group: downstream.flatMap((other) => [`**/${other}/**`]),
       message: `web/${room} may import only from ${WEB_UPSTREAM[room].join(', ') || 'the engine'} (DEVELOPERS.md).`,
@@ -126,6 +129,7 @@ export default {
       },
     },
     ...rooms.map((room) => ({ files: [`**/engine/${room}/**/*.ts`], rules: roomRules(room) })),
+    { files: ['**/engine/plan/geometry/**/*.ts'], rules: roomRules('plan', 'plan/geometry') },
     {
       files: ['**/engine/cli.ts'],
       rules: {
@@ -136,7 +140,7 @@ export default {
         }),
       },
     },
-    { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace) },
+    { files: ['**/web/**/*.ts', '**/web/**/*.tsx'], rules: restricted(throughFace, turfAtHome) },
     ...Object.keys(WEB_UPSTREAM).map((room) => ({
       files: [`**/web/${room}/**`],
       rules: room === 'state' ? webRules(room, throughAsk) : webRules(room),

@@ -1,3 +1,4 @@
+import { hullOf } from '../plan/geometry/hull.ts';
 import type { PlanPoint } from '../plan/types.ts';
 import { planDirection } from '../scene/direction.ts';
 import type { Occluder, Solid } from '../scene/solids.ts';
@@ -48,8 +49,8 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
         [0, 1],
       ].map(([s, t]) => corner.map((from, axis) => from + s * u[axis] + t * v[axis]));
       if (corners.some(([, , z]) => z < height))
-        return [hull(clipped(corners, height).map((point) => landed(point, away, height)))];
-      return [hull(corners.map((point) => landed(point, away, height)))];
+        return [hullOf(clipped(corners, height).map((point) => landed(point, away, height)))];
+      return [hullOf(corners.map((point) => landed(point, away, height)))];
     }
     case 'round': {
       const { x, y, radius, base, top } = solid;
@@ -59,7 +60,9 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
       const cut = radius * Math.sqrt(Math.max(0, 1 - ((height - middle) / half) ** 2));
       const section = cut > 0 ? circle(round, (cos, sin) => [x + cut * cos, y + cut * sin]) : [];
       const rim = silhouette(away, radius, half, round).map(([dx, dy, dz]) => [x + dx, y + dy, middle + dz]);
-      return [hull([...section, ...rim.filter(([, , z]) => z >= height).map((point) => landed(point, away, height))])];
+      return [
+        hullOf([...section, ...rim.filter(([, , z]) => z >= height).map((point) => landed(point, away, height))]),
+      ];
     }
     case 'cone':
     case 'column': {
@@ -72,7 +75,7 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
         solid.kind === 'cone'
           ? [landed([x, y, top], away, height)]
           : foot.map((point): PlanPoint => [point[0] + away[0] * (top - from), point[1] + away[1] * (top - from)]);
-      return [hull([...foot, ...tip])];
+      return [hullOf([...foot, ...tip])];
     }
   }
 }
@@ -111,7 +114,7 @@ function swept(ring: readonly PlanPoint[], away: PlanPoint, by: number): PlanPoi
   return [
     [...ring],
     far,
-    ...ring.map((from, at) => hull([from, ring[(at + 1) % ring.length], far[(at + 1) % ring.length], far[at]])),
+    ...ring.map((from, at) => hullOf([from, ring[(at + 1) % ring.length], far[(at + 1) % ring.length], far[at]])),
   ];
 }
 
@@ -132,22 +135,4 @@ function clipped(corners: readonly (readonly number[])[], height: number): numbe
     }
     return kept;
   });
-}
-
-/** Convex hull, counter-clockwise (Andrew's monotone chain). */
-function hull(points: readonly PlanPoint[]): PlanPoint[] {
-  const sorted = points.toSorted((a, b) => a[0] - b[0] || a[1] - b[1]);
-  const half = (list: readonly PlanPoint[]): PlanPoint[] => {
-    const chain: PlanPoint[] = [];
-    for (const point of list) {
-      while (chain.length > 1 && cross(chain[chain.length - 2], chain[chain.length - 1], point) <= 0) chain.pop();
-      chain.push(point);
-    }
-    return chain.slice(0, -1);
-  };
-  return [...half(sorted), ...half(sorted.toReversed())];
-}
-
-function cross(o: PlanPoint, a: PlanPoint, b: PlanPoint): number {
-  return (a[0] - o[0]) * (b[1] - o[1]) - (a[1] - o[1]) * (b[0] - o[0]);
 }

@@ -1,4 +1,5 @@
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
+import { footprintOf } from '../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
 import { formatCut, unitsOf } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
@@ -22,7 +23,7 @@ import { settingOut } from './layout/setting-out.ts';
 import { costOfFrame } from './shop/shopping.ts';
 import { stepsOf } from './work/steps.ts';
 import { kerfOf, stockCloth } from './shop/stock.ts';
-import { blockersBelow, footprintOf } from './layout/surroundings.ts';
+import { blockersBelow } from './layout/surroundings.ts';
 import type { CostResult, CutPlan, CutSaving, Piece, SheetResult, Span, WorkEstimate } from './types.ts';
 import { postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './strength/wind-plan.ts';
 import { workOf } from './work/work.ts';

@@ -9,6 +9,7 @@ import { LIMITS } from './file/limits.ts';
 import { withOptions } from './options.ts';
 import { quote } from './check/reader.ts';
 import { sharedGround } from './geometry/shared-ground.ts';
+import { trunkRadius } from './geometry/trunk.ts';
 import { slits } from './geometry/slits.ts';
 import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from './types.ts';
 
@@ -28,8 +29,6 @@ const ODD_HEIGHT: Partial<Readonly<Record<FeatureKind, number>>> = {
   plant: 6,
   eye: 40,
 };
-/** Trunk radius as a share of a tree's height, as the shadows take it. */
-const TRUNK_RADIUS_SHARE = 0.03;
 /** A point this near the boundary's line is on it. [m] */
 const ON_LINE = 1e-6;
 
@@ -111,11 +110,11 @@ function oddSizes({ feature, pointer }: Placed): Problem[] {
         : 'is that right?';
     warnings.push(warning(`${pointer}/height`, `${nameOf(feature)} is ${feature.height} m high; ${question}`));
   }
-  if (feature.kind === 'tree' && 2 * TRUNK_RADIUS_SHARE * feature.height > feature.crownWidth) {
+  if (feature.kind === 'tree' && 2 * trunkRadius(feature.height) > feature.crownWidth) {
     warnings.push(
       warning(
         `${pointer}/crownWidth`,
-        `${nameOf(feature)}: its trunk, taken as ${(2 * TRUNK_RADIUS_SHARE * feature.height).toFixed(2)} m wide, ` +
+        `${nameOf(feature)}: its trunk, taken as ${(2 * trunkRadius(feature.height)).toFixed(2)} m wide, ` +
           `is wider than its crown of ${feature.crownWidth} m.`,
       ),
     );

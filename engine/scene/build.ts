@@ -3,12 +3,10 @@ import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { DEFAULTS, upBearingOf } from '../plan/defaults.ts';
 import type { Building, Canopy, Feature, Hedge, MonthDay, Plan, Screen, Tree, Wall } from '../plan/types.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
-import { eavesStripes, pathStripes } from './footprints.ts';
+import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
+import { trunkRadius } from '../plan/geometry/trunk.ts';
 import type { Crown, Occluder, Scene, Sheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';
-
-/** Trunk radius over tree height. */
-const TRUNK_SHARE = 0.03;
 
 /** The plan's shadow casters as solids (walls, hedges, buildings, trees, canopies, screens; nothing else casts). */
 export function buildScene(plan: Plan): Scene {
@@ -133,7 +131,7 @@ function treeSolids(tree: Tree, openness: number): Solid[] {
     kind: 'column',
     x,
     y,
-    radius: TRUNK_SHARE * tree.height,
+    radius: trunkRadius(tree.height),
     base: 0,
     top: tree.crownBase,
     openness: 0,

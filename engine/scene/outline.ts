@@ -7,6 +7,7 @@ export const SEGMENT = 4;
 /**
  * The true outline of a union of convex, counter-clockwise rings (or of one simple ring): what is left of their edges
  * after the parts inside other rings are cut away. Inside lies to the left of a → b; holes come out clockwise.
+ * Ours, not Turf's `union`: it is wanted before the first picture, and rings that touch within `TOUCH` are one here.
  * @returns `SEGMENT` numbers a piece, in no particular order.
  */
 export function unionOutline(rings: readonly Ring[]): Float64Array {

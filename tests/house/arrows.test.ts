@@ -39,6 +39,22 @@ test.each([
   ['engine/scene/planted.ts', "export { default } from 'leaflet';", 'The engine knows no page'],
   ['engine/load/planted.ts', "export { getPosition } from 'suncalc';", 'suncalc enters the engine in engine/sun only'],
   [
+    'engine/plan/check/planted.ts',
+    "export { union } from '@turf/union';",
+    'enters the engine in engine/plan/geometry only',
+  ],
+  [
+    'engine/advice/planted.ts',
+    "export { kinks } from '@turf/kinks';",
+    'enters the engine in engine/plan/geometry only',
+  ],
+  [
+    'engine/plan/geometry/planted.ts',
+    "export { castRay } from '../../cast/ray.ts';",
+    'engine/plan may import only from nothing upstream',
+  ],
+  ['web/map/planted.ts', "export { kinks } from '@turf/kinks';", 'stands in engine/plan/geometry only'],
+  [
     'engine/sun/planted.ts',
     "export { fromEpochMilliseconds } from 'temporal-polyfill/fns/Instant';",
     'the engine does without it',
@@ -72,6 +88,7 @@ test.each([
 
 test.each([
   ['engine/load/planted.ts', "export { castRay } from '../cast/ray.ts';"],
+  ['engine/plan/geometry/planted.ts', "export { kinks } from '@turf/kinks';"],
   ['engine/advice/planted.ts', "export { sheetOf } from '../frame/sheet.ts';"],
   ['web/panels/planted.ts', "export { castRay } from '../../engine/index.ts';"],
   ['web/panels/heat/planted.ts', "export { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';"],

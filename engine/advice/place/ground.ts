@@ -2,13 +2,13 @@
 import { namedInside } from '../../load/verdict/names.ts';
 import { DEFAULTS, potOf } from '../../plan/defaults.ts';
 import { boundsOf, distance, distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import type { Building, Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 
 /** A person with a can needs this much to walk by. Common practice, no source. [m] */
 export const PATH_WIDTH = 0.9;
 /** The water of an eaves' edge falls in a band this wide to both sides. Our choice. [m] */
 const DRIP = 0.2;
-const TRUNK_SHARE = 0.03;
 /** Ground is walked over in steps of this. [m] */
 const STEP = 0.25;
 /** So much of the ground may be cut off behind a pot before it is in the way: corners nobody walks into. */
@@ -52,7 +52,7 @@ function reasonBy(feature: Feature, plant: Plant, radius: number, at: PlanPoint)
     case 'hedge':
       return distanceToPath(at, feature.path) < radius + feature.thickness / 2 ? 'it would stand in' : null;
     case 'tree':
-      if (distance(at, feature.at) < radius + TRUNK_SHARE * feature.height) return 'it would stand in the trunk of';
+      if (distance(at, feature.at) < radius + trunkRadius(feature.height)) return 'it would stand in the trunk of';
       return distance(at, feature.at) < feature.crownWidth / 2 && plant.height > feature.crownBase
         ? 'its top would be in the crown of'
         : null;
@@ -120,7 +120,7 @@ function clearOf(feature: Feature, at: PlanPoint): boolean {
     case 'hedge':
       return distanceToPath(at, feature.path) >= half + feature.thickness / 2;
     case 'tree':
-      return distance(at, feature.at) >= half + TRUNK_SHARE * feature.height;
+      return distance(at, feature.at) >= half + trunkRadius(feature.height);
     case 'plant':
       return distance(at, feature.at) >= half + potOf(feature).width / 2;
     case 'screen':

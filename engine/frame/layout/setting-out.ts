@@ -1,5 +1,5 @@
 /** Where every post stands: by two tape lengths from two corners that stay put, and the diagonals that must agree. */
-import { boundsOf, distance, openRing } from '../../plan/geometry/shapes.ts';
+import { boundsOf, distance, openRing, pathsCross, sideOf } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
@@ -7,7 +7,7 @@ import { formatLength } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import { formatTape } from './lengths.ts';
 import type { FrameModel } from './model.ts';
-import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, pathsCross, sideOf, whatStandsAt } from './surroundings.ts';
+import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, whatStandsAt } from './surroundings.ts';
 import type { Diagonal, FixedPoint, PostPlace, SettingOut } from '../types.ts';
 
 interface Candidate {

@@ -2,15 +2,9 @@
  * What stands near a frame: walls that catch the wind under it, faces too close to work at, things where posts would
  * stand.
  */
-import {
-  canopyCorners,
-  cleanPath,
-  distance,
-  distanceToPath,
-  openRing,
-  pointInRing,
-} from '../../plan/geometry/shapes.ts';
-import type { Building, Canopy, Feature, Hedge, Plan, PlanPoint, Screen, Wall } from '../../plan/types.ts';
+import { distance, distanceToPath, openRing, pathsCross, pointInRing } from '../../plan/geometry/shapes.ts';
+import { trunkRadius } from '../../plan/geometry/trunk.ts';
+import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../../plan/types.ts';
 
 /** A wall counts as blocking the wind when it reaches this share of the roof's height. */
 const BLOCKING_SHARE = 0.5;
@@ -18,9 +12,6 @@ const BLOCKING_SHARE = 0.5;
 export const HAND_BREADTH = 0.1;
 /** Footings keep this far from a wall that is not yours. [m] */
 export const FOOTING_CLEARANCE = 0.3;
-
-/** Tree trunks: radius over height, as everywhere in the plan. */
-const TRUNK = 0.03;
 
 type Upright = Wall | Hedge | Building;
 
@@ -30,11 +21,6 @@ export interface Neighbour {
   readonly height: number;
   /** From the nearest point of the footprint to its face. [m] */
   readonly gap: number;
-}
-
-/** The ring under a canopy, or a screen's path. */
-export function footprintOf(thing: Canopy | Screen): PlanPoint[] {
-  return thing.kind === 'canopy' ? canopyCorners(thing).map(([x, y]) => [x, y]) : cleanPath(thing.path);
 }
 
 /**
@@ -87,7 +73,7 @@ function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
     case 'building':
       return pointInRing([x, y], feature.outline);
     case 'tree':
-      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.15, TRUNK * feature.height);
+      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.15, trunkRadius(feature.height));
     case 'plant':
       return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, (feature.pot?.width ?? 0) / 2);
     default:
@@ -114,22 +100,6 @@ function fillsUnder(feature: Feature, footprint: readonly PlanPoint[], roofHeigh
   const width = feature.kind === 'tree' ? feature.crownWidth : feature.spread;
   const narrow = Math.min(distance(footprint[0], footprint[1]), distance(footprint[1], footprint[2]));
   return pointInRing(feature.at, footprint) && feature.height >= 0.8 * roofHeight && width >= narrow / 2;
-}
-
-/** Whether two paths cross anywhere. */
-export function pathsCross(a: readonly PlanPoint[], b: readonly PlanPoint[]): boolean {
-  for (let i = 1; i < a.length; i++)
-    for (let j = 1; j < b.length; j++) if (segmentsCross(a[i - 1], a[i], b[j - 1], b[j])) return true;
-  return false;
-}
-
-function segmentsCross(a: PlanPoint, b: PlanPoint, c: PlanPoint, d: PlanPoint): boolean {
-  return sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0;
-}
-
-/** Positive where a point lies to the left of the line from a to b. */
-export function sideOf(a: PlanPoint, b: PlanPoint, point: PlanPoint): number {
-  return (b[0] - a[0]) * (point[1] - a[1]) - (b[1] - a[1]) * (point[0] - a[0]);
 }
 
 function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {

@@ -1,5 +1,5 @@
 /** What to mind about a frame before anything else is read, worst first. */
-import { distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen, StockTube } from '../../plan/types.ts';
 import { formatArea, formatCut, formatLength, formatSpeed } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
@@ -9,7 +9,7 @@ import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 import { formatForce, formatSlight } from '../layout/lengths.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
 import { usualTubes } from '../shop/stock.ts';
-import { footprintOf, neighboursOf } from '../layout/surroundings.ts';
+import { neighboursOf } from '../layout/surroundings.ts';
 import { sectionOf, STEEL } from '../strength/tube.ts';
 import type { AnchorPlan, ClothPlan, Cost, CutPlan, Fitting, Piece, PostStrength, SettingOut, Span } from '../types.ts';
 import { bearingGust, LEAN_ON_POST, postGust, TAKE_DOWN_GUST } from '../strength/wind-plan.ts';

@@ -1,7 +1,7 @@
 import type { GridSpec } from '../../cast/grid.ts';
 import { boundsOf, openRing, pointInRing, strictlyInRing } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { pathStripes } from '../../scene/footprints.ts';
+import { pathStripes } from '../../plan/geometry/stripes.ts';
 
 /** Used where nobody says otherwise. [m] */
 export const GRID_DEFAULTS = { cell: 0.25, height: 0.5 } as const;

@@ -4,7 +4,7 @@ import { buildScene, stateOf } from '../../scene/build.ts';
 import { samplesOf } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { localIso } from '../../sun/zone.ts';
-import { hotLeafHours, type HotLeafHours } from '../leaf/hot-leaf-hours.ts';
+import { hotLeafHours, type HotLeafHours } from '../verdict/hot-leaf-hours.ts';
 import type { Outcome } from '../types.ts';
 import { weightsOf } from './weights.ts';
 

@@ -1,3 +1,4 @@
+import { hullOf } from '../../plan/geometry/hull.ts';
 import { pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import type { Crown, Solid } from '../../scene/solids.ts';
@@ -168,24 +169,6 @@ function clipped(near: number, far: number, from: number, to: number): Stretch[]
   const low = Math.max(near, from);
   const high = Math.min(far, to);
   return high > low ? [[low, high]] : [];
-}
-
-/** The convex hull of points, counter-clockwise. */
-function hullOf(points: readonly Seen[]): Seen[] {
-  const sorted = points.toSorted(([ax, ay], [bx, by]) => ax - bx || ay - by);
-  const half = (list: readonly Seen[]): Seen[] => {
-    const chain: Seen[] = [];
-    for (const point of list) {
-      while (chain.length > 1 && turn(chain[chain.length - 2], chain[chain.length - 1], point) <= 0) chain.pop();
-      chain.push(point);
-    }
-    return chain.slice(0, -1);
-  };
-  return [...half(sorted), ...half(sorted.toReversed())];
-}
-
-function turn(a: Seen, b: Seen, c: Seen): number {
-  return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 }
 
 function sum(a: SpacePoint, b: SpacePoint): SpacePoint {

@@ -1,5 +1,5 @@
 import { potOf } from '../../plan/defaults.ts';
-import { openRing } from '../../plan/geometry/shapes.ts';
+import { type Bounds, boundsOf, openRing } from '../../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import type { Solid } from '../../scene/solids.ts';
@@ -122,7 +122,7 @@ function plantsOf(plan: Plan, frame: BeamFrame): Thing[] {
  * taken first.
  */
 function inPaintersOrder(things: readonly Thing[]): Thing[] {
-  const boxes = things.map(({ body }) => boxOf(body.faces.flatMap(({ ring }) => ring)));
+  const boxes = things.map(({ body }) => boundsOf(body.faces.flatMap(({ ring }) => ring)));
   const behind = things.map(() => new Set<number>());
   for (let a = 0; a < things.length; a++) {
     for (let b = a + 1; b < things.length; b++) {
@@ -143,24 +143,11 @@ function inPaintersOrder(things: readonly Thing[]): Thing[] {
   return order;
 }
 
-interface Box {
-  readonly minX: number;
-  readonly minY: number;
-  readonly maxX: number;
-  readonly maxY: number;
-}
-
-function boxOf(points: readonly Seen[]): Box {
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  return { minX: Math.min(...xs), minY: Math.min(...ys), maxX: Math.max(...xs), maxY: Math.max(...ys) };
-}
-
 /**
  * Above 0 where the first lies nearer to the sun than the second, below 0 where behind it, 0 where neither covers the
  * other.
  */
-function frontOf(a: Body, b: Body, boxA: Box, boxB: Box): number {
+function frontOf(a: Body, b: Body, boxA: Bounds, boxB: Bounds): number {
   const box = {
     minX: Math.max(boxA.minX, boxB.minX),
     minY: Math.max(boxA.minY, boxB.minY),
@@ -177,7 +164,7 @@ function frontOf(a: Body, b: Body, boxA: Box, boxB: Box): number {
   return front;
 }
 
-function pointsIn({ minX, minY, maxX, maxY }: Box, across: number): Seen[] {
+function pointsIn({ minX, minY, maxX, maxY }: Bounds, across: number): Seen[] {
   return Array.from({ length: across * across }, (_, k): Seen => [
     minX + (((k % across) + 0.5) / across) * (maxX - minX),
     minY + ((Math.floor(k / across) + 0.5) / across) * (maxY - minY),
@@ -187,7 +174,7 @@ function pointsIn({ minX, minY, maxX, maxY }: Box, across: number): Seen[] {
 function litShare(plant: Body, inFront: readonly Thing[]): number {
   let sum = 0;
   let count = 0;
-  for (const seen of pointsIn(boxOf(plant.faces.flatMap(({ ring }) => ring)), LOOKED_AT)) {
+  for (const seen of pointsIn(boundsOf(plant.faces.flatMap(({ ring }) => ring)), LOOKED_AT)) {
     if (plant.stretches(seen).length === 0) continue;
     count += 1;
     sum += passedAt(seen, inFront);
@@ -233,7 +220,7 @@ function meanPasses({ solid, faces, stretches }: Body): number {
     case 'lid':
       return 0;
     default: {
-      const within = pointsIn(boxOf(faces.flatMap(({ ring }) => ring)), COMPARED).flatMap((seen) =>
+      const within = pointsIn(boundsOf(faces.flatMap(({ ring }) => ring)), COMPARED).flatMap((seen) =>
         stretches(seen).slice(0, 1),
       );
       const passes = within.map(([from, to]) => solid.openness ** ((to - from) / (solid.top - solid.base)));

@@ -2,7 +2,7 @@
 import { GRADE_WORDS } from '../../load/light/nine.ts';
 import type { LoadResult } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import { boundsOf, canopyCorners, openRing } from '../../plan/geometry/shapes.ts';
+import { boundsOf, canopyRing, openRing } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, type Units } from '../../plan/units.ts';
 import { planDirection } from '../../scene/direction.ts';
@@ -144,11 +144,7 @@ function drawn(feature: Feature, { at, scale }: Frame): string {
         'fill="none" stroke="black" stroke-width="2" stroke-dasharray="2 6" stroke-linecap="round"',
       );
     case 'canopy':
-      return line(
-        canopyCorners(feature).map(([x, y]): PlanPoint => [x, y]),
-        true,
-        'fill="none" stroke="black" stroke-width="3" stroke-dasharray="12 6"',
-      );
+      return line(canopyRing(feature), true, 'fill="none" stroke="black" stroke-width="3" stroke-dasharray="12 6"');
     case 'screen':
       return line(feature.path, false, 'fill="none" stroke="black" stroke-width="5" stroke-dasharray="12 6"');
     case 'bed':

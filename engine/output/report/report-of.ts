@@ -3,8 +3,8 @@ import { seasonOf } from '../../advice/year/season/season.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
 import { loadOf } from '../../load/load-of.ts';
 import type { Outcome } from '../../load/types.ts';
-import { canopyCorners, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, PlanPoint, Plant } from '../../plan/types.ts';
+import { canopyRing, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
+import type { Canopy, Plan, Plant } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { oneLine } from '../text/plain-text.ts';
@@ -59,7 +59,7 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
 
 /** The plant beside or under a canopy that the low sun reaches longest; of plants that it does not reach, the first. */
 function sectionThrough(plan: Plan, canopy: Canopy, units: Units): ReportSection[] {
-  const edge = canopyCorners(canopy).map(([x, y]): PlanPoint => [x, y]);
+  const edge = canopyRing(canopy);
   const near = plan.features.filter(
     (feature): feature is Plant =>
       feature.kind === 'plant' &&

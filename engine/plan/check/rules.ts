@@ -1,9 +1,9 @@
 /** What the checks of several parts share: ranges, outlines, how things are known. */
-import { boundsOf, cleanPath, openRing } from '../geometry/shapes.ts';
+import { boundsOf, cleanPath, onOneLine, openRing } from '../geometry/shapes.ts';
 import { LIMITS, cellCount } from '../file/limits.ts';
 import { quote, readMonthDay, readNumber, readObject, readPoints, readWord, report } from './reader.ts';
 import type { NumberRule, Owner } from './reader.ts';
-import { onOneLine, selfMeeting } from '../geometry/simple-ring.ts';
+import { selfMeeting } from '../geometry/turf.ts';
 import type { KnownBy, PlanPoint, Surface } from '../types.ts';
 
 export const SHARE: NumberRule = { min: 0, max: 1 };

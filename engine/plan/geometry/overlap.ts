@@ -9,6 +9,7 @@ interface Edge {
 /**
  * Whether two simple outlines share more ground than an area. Cut into strips at every corner and crossing, both are
  * trapezoids in each strip, and what they share there is its height times what they share half-way up.
+ * Ours, not Turf's `intersect`: asked of every pair after every edit, and two outlines of 300 corners take that 4 s.
  * @param area [m²]
  */
 export function sharesMoreThan(area: number, a: readonly PlanPoint[], b: readonly PlanPoint[]): boolean {

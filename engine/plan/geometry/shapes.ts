@@ -3,7 +3,7 @@
  * counter-clockwise ring says so and `openRing` makes one.
  */
 import { DEFAULTS } from '../defaults.ts';
-import type { Canopy, DropSide, PlanPoint } from '../types.ts';
+import type { Canopy, DropSide, PlanPoint, Screen } from '../types.ts';
 
 /** A point in space, [x, y, z], z up from the ground. [m] */
 export type SpacePoint = readonly [x: number, y: number, z: number];
@@ -17,7 +17,7 @@ export interface Bounds {
 
 const DEGREE = Math.PI / 180;
 
-/** Distance of two points. [m] */
+/** Distance of two points. Ours: Turf's is on a globe. [m] */
 export function distance(a: PlanPoint, b: PlanPoint): number {
   return Math.hypot(b[0] - a[0], b[1] - a[1]);
 }
@@ -39,7 +39,7 @@ export function boundsOf(points: readonly PlanPoint[]): Bounds {
 
 /**
  * Area with the sign of the winding: positive counter-clockwise, seen with y up. The ring may repeat its first point.
- * [m²]
+ * Ours: Turf's is on a globe. [m²]
  */
 export function signedArea(ring: readonly PlanPoint[]): number {
   if (ring.length === 0) return 0;
@@ -59,7 +59,10 @@ export function area(ring: readonly PlanPoint[]): number {
   return Math.abs(signedArea(ring));
 }
 
-/** Centre of mass of a simple ring's area, either winding; of a ring without area the mean of its corners. */
+/**
+ * Centre of mass of a simple ring's area, either winding; of a ring without area the mean of its corners. Ours: what
+ * Turf calls so is always the mean of the corners.
+ */
 export function centroid(ring: readonly PlanPoint[]): PlanPoint {
   const corners = cleanPath(ring);
   const [x0, y0] = corners[0];
@@ -98,7 +101,7 @@ export function openRing(outline: readonly PlanPoint[]): PlanPoint[] {
   return signedArea(ring) < 0 ? [ring[0], ...ring.slice(1).reverse()] : ring;
 }
 
-/** Length of a path along its segments. [m] */
+/** Length of a path along its segments. Ours: Turf's is on a globe. [m] */
 export function pathLength(path: readonly PlanPoint[]): number {
   let length = 0;
   for (let i = 1; i < path.length; i++) length += distance(path[i - 1], path[i]);
@@ -107,6 +110,7 @@ export function pathLength(path: readonly PlanPoint[]): number {
 
 /**
  * Whether a point lies inside a simple ring, either winding. A point within `edge` of the outline counts as inside. [m]
+ * Ours: asked for every cell, ray and place tried, where Turf would allocate and take no `edge`.
  */
 export function pointInRing(point: PlanPoint, ring: readonly PlanPoint[], edge = 0): boolean {
   const [x, y] = point;
@@ -148,6 +152,28 @@ export function distanceToPath(point: PlanPoint, path: readonly PlanPoint[]): nu
   return least;
 }
 
+/** Above 0 where a point lies to the left of the line from a to b: twice the triangle's area. [m²] */
+export function sideOf(a: PlanPoint, b: PlanPoint, point: PlanPoint): number {
+  return (b[0] - a[0]) * (point[1] - a[1]) - (b[1] - a[1]) * (point[0] - a[0]);
+}
+
+/**
+ * Whether two paths cross; paths that only touch do not. Ours: asked for every place tried for cloth and post, and
+ * Turf counts a touch.
+ */
+export function pathsCross(a: readonly PlanPoint[], b: readonly PlanPoint[]): boolean {
+  for (let i = 1; i < a.length; i++)
+    for (let j = 1; j < b.length; j++) if (segmentsCross(a[i - 1], a[i], b[j - 1], b[j])) return true;
+  return false;
+}
+
+/** Whether all corners of a ring lie on one line, to a nanometre. */
+export function onOneLine(ring: readonly PlanPoint[]): boolean {
+  const [a, ...rest] = openRing(ring);
+  const far = rest.reduce((best, point) => (distance(a, point) > distance(a, best) ? point : best), a);
+  return rest.every((point) => Math.abs(sideOf(a, far, point)) <= 1e-9 * distance(a, far));
+}
+
 /** A point turned clockwise about a centre. @param turn [°] */
 export function turned(point: PlanPoint, center: PlanPoint, turn: number): PlanPoint {
   const sin = Math.sin(turn * DEGREE);
@@ -171,6 +197,16 @@ export function canopyCorners(canopy: Canopy): [SpacePoint, SpacePoint, SpacePoi
     return [x, y, canopy.height + (forward === 1 ? (canopy.rise ?? DEFAULTS.rise) : 0)];
   };
   return [corner(-1, 1), corner(-1, -1), corner(1, -1), corner(1, 1)];
+}
+
+/** The same corners on the ground. */
+export function canopyRing(canopy: Canopy): PlanPoint[] {
+  return canopyCorners(canopy).map(([x, y]) => [x, y]);
+}
+
+/** The ring under a canopy, or a screen's path. */
+export function footprintOf(cloth: Canopy | Screen): PlanPoint[] {
+  return cloth.kind === 'canopy' ? canopyRing(cloth) : cleanPath(cloth.path);
 }
 
 /** The two ends of one edge of a canopy's roof, at the cloth's height, going round counter-clockwise. */
@@ -202,6 +238,10 @@ export function canopyHeightOver(canopy: Canopy, point: PlanPoint): number | nul
 function alongSegment(point: PlanPoint, a: PlanPoint, dx: number, dy: number): number {
   const squared = dx * dx + dy * dy;
   return squared === 0 ? 0 : Math.min(1, Math.max(0, ((point[0] - a[0]) * dx + (point[1] - a[1]) * dy) / squared));
+}
+
+function segmentsCross(a: PlanPoint, b: PlanPoint, c: PlanPoint, d: PlanPoint): boolean {
+  return sideOf(a, b, c) * sideOf(a, b, d) < 0 && sideOf(c, d, a) * sideOf(c, d, b) < 0;
 }
 
 function samePoint(a: PlanPoint, b: PlanPoint): boolean {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { isConvex, SEGMENT, unionOutline } from '../../../engine/scene/outline.ts';
-import { pathStripes } from '../../../engine/scene/footprints.ts';
+import { pathStripes } from '../../../engine/plan/geometry/stripes.ts';
 import { pointInRing } from '../../../engine/plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../../engine/plan/types.ts';
 import type { Ring } from '../../../engine/scene/solids.ts';

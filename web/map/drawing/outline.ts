@@ -1,17 +1,14 @@
-import { canopyCorners, cleanPath, distance, isClosed, openRing } from '../../../engine/index.ts';
-import type { Canopy, Feature, PlanPoint } from '../../../engine/index.ts';
+import { canopyRing, distance, isClosed, openRing, pathStripes } from '../../../engine/index.ts';
+import type { Feature, PlanPoint } from '../../../engine/index.ts';
 
 /**
  * What each kind of feature covers on the paper, in metres: closed shapes as open rings, either winding.
- * A path with a thickness is one ring a segment, carried on by half the thickness past a joint and cut square at its
- * ends,
- * as the engine takes it; a path that ends where it began has no ends.
  */
 export function footprint(feature: Feature): readonly (readonly PlanPoint[])[] {
   switch (feature.kind) {
     case 'wall':
     case 'hedge':
-      return segmentRings(feature.path, feature.thickness);
+      return pathStripes(feature.path, feature.thickness);
     case 'building':
     case 'bed':
     case 'keepout':
@@ -55,11 +52,6 @@ export function centreLine(feature: Feature): readonly PlanPoint[] {
   }
 }
 
-/** Corners of a canopy's roof on the paper. */
-function canopyRing(canopy: Canopy): readonly PlanPoint[] {
-  return canopyCorners(canopy).map(([x, y]): PlanPoint => [x, y]);
-}
-
 /** A circle as a ring of corners that lie on it. [m] */
 export function circle(centre: PlanPoint, radius: number, corners = 48): readonly PlanPoint[] {
   return Array.from({ length: corners }, (_, k): PlanPoint => {
@@ -86,23 +78,4 @@ export function outset(outline: readonly PlanPoint[], by: number): readonly Plan
 
 function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {
   return isClosed(ring) ? ring : [...ring, ring[0]];
-}
-
-function segmentRings(path: readonly PlanPoint[], thickness: number): readonly (readonly PlanPoint[])[] {
-  const points = cleanPath(path);
-  const loops = isClosed(points);
-  const half = thickness / 2;
-  return points.slice(1).map((b, i) => {
-    const a = points[i];
-    const length = distance(a, b);
-    const ux = (b[0] - a[0]) / length;
-    const uy = (b[1] - a[1]) / length;
-    const back = i > 0 || loops ? half : 0;
-    const on = i < points.length - 2 || loops ? half : 0;
-    const corner = (p: PlanPoint, along: number, aside: number): PlanPoint => [
-      p[0] + ux * along - uy * aside,
-      p[1] + uy * along + ux * aside,
-    ];
-    return [corner(a, -back, -half), corner(b, on, -half), corner(b, on, half), corner(a, -back, half)];
-  });
 }

@@ -1,6 +1,6 @@
 import { circleMarker, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
 import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
-import { DEFAULTS, boundsOf, centroid, potOf } from '../../../engine/index.ts';
+import { DEFAULTS, boundsOf, centroid, potOf, trunkRadius } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/index.ts';
 import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
@@ -148,7 +148,7 @@ function tree(feature: FeatureOf<'tree'>, renderers: Renderers, guess: string): 
     polygon(toLatLngs(crownEdge(feature.at, radius)), exact(renderers, 'over', `ink crown${guess}`, { fill: true })),
     polyline(dots, exact(renderers, 'over', 'stipple')),
     polygon(
-      toLatLngs(circle(feature.at, Math.max(0.05, 0.03 * feature.height), 16)),
+      toLatLngs(circle(feature.at, Math.max(0.05, trunkRadius(feature.height)), 16)),
       exact(renderers, 'over', 'trunk', { stroke: false, fill: true, fillOpacity: 1 }),
     ),
     ...label(feature, feature.at, radius),

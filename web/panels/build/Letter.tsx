@@ -1,5 +1,5 @@
-import { boundsOf, canopyCorners, distanceToPath, formatCut, formatLength, openRing } from '../../../engine/index.ts';
-import type { BuildSheet, Canopy, Plan, Screen, SightCut, LetterPictures } from '../../../engine/index.ts';
+import { boundsOf, distanceToPath, footprintOf, formatCut, formatLength, openRing } from '../../../engine/index.ts';
+import type { BuildSheet, Canopy, LetterPictures, Plan, Screen, SightCut } from '../../../engine/index.ts';
 import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
 import { siteNow } from '../parts/typed.ts';
@@ -75,8 +75,7 @@ function sizeWords(thing: Canopy | Screen): string {
 
 function nearestBoundary(thing: Canopy | Screen, { site }: Plan): number {
   const ring = openRing(site.boundary);
-  const corners = thing.kind === 'canopy' ? canopyCorners(thing).map(([x, y]) => [x, y] as const) : thing.path;
-  return Math.min(...corners.map((corner) => distanceToPath(corner, [...ring, ring[0]])));
+  return Math.min(...footprintOf(thing).map((corner) => distanceToPath(corner, [...ring, ring[0]])));
 }
 
 function yardWords({ site }: Plan): string {

@@ -1,5 +1,5 @@
 import { computed } from '@preact/signals';
-import { canopyHeightOver, cleanPath, canopyCorners, whatStandsAt } from '../../../engine/index.ts';
+import { canopyHeightOver, footprintOf, whatStandsAt } from '../../../engine/index.ts';
 import type { Canopy, Feature, PlanPoint, Screen } from '../../../engine/index.ts';
 import { drawnPlan } from '../../map/drawing/drawing.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
@@ -31,7 +31,8 @@ const clothNow = computed<readonly Cloth[]>(() => {
 
 export const postsInTheWay = computed<readonly BarredPost[]>(() =>
   clothNow.value.flatMap((cloth) =>
-    postsOf(cloth).flatMap((at) => {
+    // Posts between the corners are the builder's to shift.
+    footprintOf(cloth).flatMap((at) => {
       const by = whatStandsAt(drawnPlan.value, at);
       return by === undefined ? [] : [{ at, cloth: calledOf(cloth), by }];
     }),
@@ -52,11 +53,6 @@ export const lowRoofs = computed<readonly LowRoof[]>(() =>
         }),
   ),
 );
-
-/** The corners: posts between them are the builder's to shift. */
-function postsOf(cloth: Cloth): readonly PlanPoint[] {
-  return cloth.kind === 'screen' ? cleanPath(cloth.path) : canopyCorners(cloth).map(([x, y]): PlanPoint => [x, y]);
-}
 
 function topOf(feature: Feature): { readonly at: PlanPoint; readonly height: number } | null {
   return feature.kind === 'plant' || (feature.kind === 'tree' && feature.plant !== undefined)

@@ -1,7 +1,7 @@
 import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
 import { DEFAULTS, potOf } from '../../../plan/defaults.ts';
-import { boundsOf, type Bounds, cleanPath, openRing } from '../../../plan/geometry/shapes.ts';
-import { canopyCorners } from '../../../plan/geometry/shapes.ts';
+import { boundsOf, type Bounds, canopyRing, cleanPath, openRing } from '../../../plan/geometry/shapes.ts';
+import { trunkRadius } from '../../../plan/geometry/trunk.ts';
 import type { Feature, Plan, PlanPoint } from '../../../plan/types.ts';
 import { distanceToRing, distanceToShape, meets } from '../shapes.ts';
 
@@ -11,8 +11,6 @@ export const CLEARANCE = 0.3;
 const ROOT_GAP = 0.3;
 /** From a plant's crown to cloth that hangs beside it. Our choice. [m] */
 const LEAF_GAP = 0.05;
-/** Trunk radius over tree height, as everywhere. */
-const TRUNK_SHARE = 0.03;
 export const ROUNDING = 1e-9;
 
 /** A thing of the yard as cloth and posts must keep clear of it. */
@@ -61,7 +59,7 @@ function gapsOf(feature: Feature): Omit<Obstacle, 'bounds'> | null {
       };
     }
     case 'tree': {
-      const trunk = TRUNK_SHARE * feature.height;
+      const trunk = trunkRadius(feature.height);
       const crown = feature.crownWidth / 2;
       const roofGap = (height: number) => {
         if (height >= feature.height + CLEARANCE - ROUNDING) return -1;
@@ -94,7 +92,7 @@ function gapsOf(feature: Feature): Omit<Obstacle, 'bounds'> | null {
     case 'canopy':
       return {
         kind: 'ring',
-        points: canopyCorners(feature).map(([x, y]): PlanPoint => [x, y]),
+        points: canopyRing(feature),
         postGap: -1,
         roofGap: () => 0,
         curtainGap: (_, top) => (top < feature.height - HAND_BREADTH ? -1 : 0),

@@ -6,13 +6,14 @@ import {
   boundsOf,
   canopyCorners,
   canopyEdge,
-  cleanPath,
+  footprintOf,
   openRing,
+  pathsCross,
   pointInRing,
 } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
 import { keepsClear, obstaclesOf, pointKeepsClear, ROUNDING } from './obstacles.ts';
-import { distanceToShape, meets, pathsMeet } from '../shapes.ts';
+import { distanceToShape, meets } from '../shapes.ts';
 import type { SiteRule } from '../types.ts';
 import { waysOf } from '../search/ways.ts';
 
@@ -52,7 +53,8 @@ export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
   const maxBayOf = bayReader(plan);
 
   const isIn = (point: PlanPoint): boolean => pointInRing(point, boundary, ROUNDING);
-  const onProperty = (shape: readonly PlanPoint[]): boolean => shape.every(isIn) && !pathsMeet(outlineOf(shape), fence);
+  const onProperty = (shape: readonly PlanPoint[]): boolean =>
+    shape.every(isIn) && !pathsCross(outlineOf(shape), fence);
   const freeOfWays = (shape: readonly PlanPoint[], foot: number): boolean =>
     foot >= HEADROOM - ROUNDING || !ways.some((way) => meets(shape, way));
   const roofFits = (ring: readonly PlanPoint[], height: number): boolean => {
@@ -104,7 +106,7 @@ export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
       (height >= HEADROOM - ROUNDING || !ways.some((way) => pointInRing(point, way))) &&
       obstacles.every((obstacle) => pointKeepsClear(point, obstacle, obstacle.roofGap(height))),
     objections(cloth) {
-      const shape = shapeOf(cloth);
+      const shape = footprintOf(cloth);
       if (!onProperty(shape) || !clothFits(cloth, shape) || !postsOf(cloth, maxBayOf(cloth)).every(postFits))
         return 'ground';
       const broken: SiteRule[] = [];
@@ -114,11 +116,6 @@ export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
       return broken;
     },
   };
-}
-
-/** The ground under a roof, or the line of a screen. */
-export function shapeOf(cloth: Canopy | Screen): PlanPoint[] {
-  return cloth.kind === 'canopy' ? canopyCorners(cloth).map(([x, y]): PlanPoint => [x, y]) : cleanPath(cloth.path);
 }
 
 /** The longest bay that the shop's tube allows a frame, worked out once a kind. [m] */

@@ -6,7 +6,7 @@ import { planDirection } from '../../../scene/direction.ts';
 import { distanceToRing } from '../shapes.ts';
 import type { LowSun } from '../types.ts';
 import type { Targets } from '../search/targets.ts';
-import { shapeOf } from '../rules/yard-rules.ts';
+import { footprintOf } from '../../../plan/geometry/shapes.ts';
 import type { LeafTables } from './leaf-tables.ts';
 
 /** A point is hit where at least this much of the beam reaches it past the cloth. */
@@ -40,7 +40,7 @@ export function lowSunOn(
     caster.dim(point.at, sheets, shares);
     const hit = Float64Array.from(shares, (share, k) => {
       const open = point.shares[heat][k];
-      const excess = leaves.excess(plant, heat, k, share, point.skyView[heat]);
+      const excess = leaves[plant][heat].at(k, share, point.around[heat]) - targets.plants[plant].limit;
       return share >= LIT && share === open && excess > 0 ? excess * samples.hours[k] : 0;
     });
     const sum = hit.reduce((total, each) => total + each, 0);
@@ -57,7 +57,7 @@ export function lowSunOn(
     (one) =>
       one.kind === 'canopy' &&
       at[2] < one.height &&
-      distanceToRing([at[0], at[1]], shapeOf(one)) <= UNDER_WITHIN &&
+      distanceToRing([at[0], at[1]], footprintOf(one)) <= UNDER_WITHIN &&
       isAhead(one, at, toward),
   );
   const how = under ? 'under' : 'past';
@@ -80,7 +80,7 @@ function isAhead(
   [x, y]: readonly [number, number, number],
   [dx, dy]: readonly [number, number, number],
 ): boolean {
-  const ring = shapeOf(roof);
+  const ring = footprintOf(roof);
   return [0, 0.5, 1].some((reach) => distanceToRing([x + reach * dx, y + reach * dy], ring) === 0);
 }
 

@@ -1,6 +1,6 @@
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { meets } from '../shapes.ts';
-import { shapeOf } from '../rules/yard-rules.ts';
+import { footprintOf } from '../../../plan/geometry/shapes.ts';
 import type { Scored } from '../search/contest.ts';
 
 /** Cloth that is put up together. */
@@ -50,6 +50,6 @@ function chosenFrom(list: readonly (Canopy | Screen)[], count: number): (Canopy 
 }
 
 function collide(a: Canopy | Screen, b: Canopy | Screen): boolean {
-  const [one, other] = [shapeOf(a), shapeOf(b)];
+  const [one, other] = [footprintOf(a), footprintOf(b)];
   return other.length > 2 ? meets(one, other) : meets(other, one.length > 2 ? one : [...one, ...one]);
 }

@@ -1,6 +1,6 @@
 import { distance, distanceToSegment, isClosed, openRing, pointInRing } from '../../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../../plan/types.ts';
-import { stripe } from '../../../scene/footprints.ts';
+import { stripe } from '../../../plan/geometry/stripes.ts';
 
 /** A gap between the ends of walls or hedges is a gate from this to this wide. Our choice. [m] */
 const GATE_FROM = 0.6;

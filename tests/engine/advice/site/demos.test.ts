@@ -6,7 +6,7 @@ import { siteOf } from '../../../../engine/advice/site/site.ts';
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
 import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
 import { createTrial } from '../../../../engine/advice/site/scoring/trial.ts';
-import { shapeOf } from '../../../../engine/advice/site/rules/yard-rules.ts';
+import { footprintOf } from '../../../../engine/plan/geometry/shapes.ts';
 import { gridOf } from '../../../../engine/load/light/grid-of.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -100,7 +100,7 @@ describe('the lane yard', () => {
       );
       expect(result.options.length).toBeGreaterThan(0);
       for (const { features } of result.options) {
-        const least = Math.min(...features.flatMap(shapeOf).map(([x]) => x));
+        const least = Math.min(...features.flatMap(footprintOf).map(([x]) => x));
         // From an eye at 1.6 m, 3 m before a fence of 1.8 m, the line of sight rises 0.2 m in 3 m.
         expect(features[0].height).toBeLessThanOrEqual(1.8 + (0.2 / 3) * least + 1e-6);
       }

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { area } from '../../../../engine/plan/geometry/shapes.ts';
 import { sharesMoreThan } from '../../../../engine/plan/geometry/overlap.ts';
-import { selfMeeting } from '../../../../engine/plan/geometry/simple-ring.ts';
+import { selfMeeting } from '../../../../engine/plan/geometry/turf.ts';
 import type { PlanPoint } from '../../../../engine/plan/types.ts';
 
 const house: PlanPoint[] = [

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { eavesStripes, pathStripes, stripe } from '../../../engine/scene/footprints.ts';
-import { signedArea } from '../../../engine/plan/geometry/shapes.ts';
-import type { PlanPoint } from '../../../engine/plan/types.ts';
+import { eavesStripes, pathStripes, stripe } from '../../../../engine/plan/geometry/stripes.ts';
+import { signedArea } from '../../../../engine/plan/geometry/shapes.ts';
+import type { PlanPoint } from '../../../../engine/plan/types.ts';
 
 const rounded = (ring: readonly PlanPoint[]) =>
   ring.map(([x, y]) => [Number(x.toFixed(9)) + 0, Number(y.toFixed(9)) + 0]);

@@ -1,6 +1,6 @@
-import { cleanPath } from '../plan/geometry/shapes.ts';
-import type { PlanPoint } from '../plan/types.ts';
-import type { Ring } from './solids.ts';
+/** The ground that walls, hedges and eaves stand on or cover, as rectangles. */
+import { cleanPath } from './shapes.ts';
+import type { PlanPoint } from '../types.ts';
 
 /**
  * A rectangle about the segment a–b.
@@ -8,7 +8,7 @@ import type { Ring } from './solids.ts';
  * @param before How far it is carried on beyond a. [m]
  * @param after How far it is carried on beyond b. [m]
  */
-export function stripe(a: PlanPoint, b: PlanPoint, half: number, before: number, after: number): Ring {
+export function stripe(a: PlanPoint, b: PlanPoint, half: number, before: number, after: number): PlanPoint[] {
   const length = Math.hypot(b[0] - a[0], b[1] - a[1]);
   const ex = (b[0] - a[0]) / length;
   const ey = (b[1] - a[1]) / length;
@@ -23,12 +23,12 @@ export function stripe(a: PlanPoint, b: PlanPoint, half: number, before: number,
  * One rectangle a segment of a wall's or hedge's path. Ends are cut square; where two segments meet each is carried
  * on by half the thickness past the joint. A path whose last point equals its first has joints all round.
  */
-export function pathStripes(path: readonly PlanPoint[], thickness: number): Ring[] {
+export function pathStripes(path: readonly PlanPoint[], thickness: number): PlanPoint[][] {
   const points = cleanPath(path);
   const last = points.length - 2;
   const closed = last > 0 && points[0][0] === points[last + 1][0] && points[0][1] === points[last + 1][1];
   const half = thickness / 2;
-  const stripes: Ring[] = [];
+  const stripes: PlanPoint[][] = [];
   for (let k = 0; k <= last; k++) {
     stripes.push(stripe(points[k], points[k + 1], half, k > 0 || closed ? half : 0, k < last || closed ? half : 0));
   }
@@ -39,6 +39,6 @@ export function pathStripes(path: readonly PlanPoint[], thickness: number): Ring
  * A building's eaves beyond its outline: along each edge a rectangle `eaves` wide on both sides, `eaves` longer at both
  * ends.
  */
-export function eavesStripes(outline: Ring, eaves: number): Ring[] {
+export function eavesStripes(outline: readonly PlanPoint[], eaves: number): PlanPoint[][] {
   return outline.map((corner, k) => stripe(corner, outline[(k + 1) % outline.length], eaves, eaves, eaves));
 }
