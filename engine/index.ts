@@ -276,7 +276,7 @@ export type * from './frame/types.ts';
 
 // advice: What to do.
 export { payoffMap } from './advice/site/payoff-map.ts';
-export { siteOf, siteSteps } from './advice/site/site.ts';
+export { siteOf } from './advice/site/site.ts';
 export type { Sight, SiteSeen } from './advice/site/sights.ts';
 export { siteSeen } from './advice/site/sights.ts';
 export type { Trial, TrialPlant, TrialScore } from './advice/site/scoring/trial.ts';
@@ -290,7 +290,6 @@ export type {
   PlantState,
   RulePrice,
   SiteOption,
-  SiteProgress,
   SiteRequest,
   SiteResult,
   SiteRule,

@@ -3,8 +3,9 @@ import type { Plan } from '../../plan/types.ts';
 import { seenFrom } from '../compare/seen.ts';
 import { eyeReaches, hiddenHeightAt, sightLinesOf } from '../sight/hidden-height.ts';
 import { seenBy } from '../sight/hidden-heights.ts';
+import type { Progress } from './progress.ts';
 import { siteOf } from './site.ts';
-import type { SiteOption, SiteProgress, SiteRequest, SiteResult } from './types.ts';
+import type { SiteOption, SiteRequest, SiteResult } from './types.ts';
 
 /** What an eye of the plan sees of one proposal. */
 export interface Sight {
@@ -29,7 +30,7 @@ export function siteSeen(
   plan: Plan,
   request: SiteRequest,
   hideFrom: readonly string[],
-  progress: (step: SiteProgress) => void,
+  progress: Progress,
 ): Outcome<SiteSeen> {
   const bound = { ...plan, features: plan.features.filter(({ id, kind }) => kind !== 'eye' || hideFrom.includes(id)) };
   const found = siteOf(bound, { ...request, hidden: hideFrom.length > 0 }, progress);

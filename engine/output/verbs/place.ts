@@ -4,7 +4,7 @@ import { potNamed, potThere } from '../../advice/place/pot-there.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import { nameOf } from '../../load/verdict/names.ts';
-import { isCivilDate } from '../../plan/check/reader.ts';
+import { isCivilDate } from '../../plan/dates.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';

@@ -120,7 +120,7 @@ function runSite(request: VerbRequest): VerbResult {
       weather: request.weather,
       units: request.units,
     },
-    ({ done, what }) => request.progress(done, what),
+    (done, what) => request.progress(done, what),
   );
   if (!outcome.ok) return outcome;
   const cheaper = cheaperFirst(planOf(request), { weather: request.weather, units: request.units });

@@ -99,7 +99,7 @@ export const answers = {
   shadowEdge: ({ plan, feature, when }: { readonly plan: Plan; readonly feature: string; readonly when: ClockTime }) =>
     shadowEdge(plan, feature, when),
   site: ({ plan, request, hideFrom }: SiteArgs, { progress, weather }: Task) =>
-    siteSeen(plan, { ...request, weather }, hideFrom, ({ done, what }) => progress(done, what)),
+    siteSeen(plan, { ...request, weather }, hideFrom, progress),
   sunEyes: asBuilt((plan, { suns, monthDay }: SunEyesArgs) => sure(sunEyes(plan, suns, monthDay))),
   tomorrow: asBuilt((plan, { forecast }: { readonly forecast: Forecast }) => tomorrowOf(plan, forecast)),
   trial,
