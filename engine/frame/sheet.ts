@@ -14,7 +14,8 @@ import { cutPlanOf, cutSavings, savingOf } from './cuts/plan.ts';
 import type { Effort } from './cuts/cutting-stock.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets, fittingsOf, piecesOf } from './layout/fittings.ts';
-import { briefOf, nameOf, pointerOf } from './layout/model.ts';
+import { briefOf } from './layout/brief.ts';
+import { nameOf, pointerOf } from './layout/model.ts';
 import type { FrameBrief, FrameModel } from './layout/model.ts';
 import { notesOf } from './work/notes.ts';
 import type { Design } from './work/notes.ts';
@@ -149,7 +150,7 @@ function design(
       `${nameOf(thing)}: ${leftOf(tooShort.length, units)} is left of a ${tooShort.part} after the take-off at both ends.`,
     );
   const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
-  if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.tooLong[0], units));
+  if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.unfit[0], units));
   const cloth = clothPlanOf(
     model,
     stockCloth(plan),
