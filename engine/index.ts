@@ -197,10 +197,10 @@ export { skyPasses, skyRays, skyView, skyViewGrid } from './cast/sky.ts';
 
 // load: What arrives, added up: quantities, grades, leaves, verdicts, harm.
 export { cellCenter, GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS } from './load/light/grid-of.ts';
-export type { PlantHarm } from './load/leaf/harm-of.ts';
-export { harmOf } from './load/leaf/harm-of.ts';
-export type { HotLeafHours } from './load/leaf/hot-leaf-hours.ts';
-export { hotLeafHours } from './load/leaf/hot-leaf-hours.ts';
+export type { PlantHarm } from './load/verdict/harm-of.ts';
+export { harmOf } from './load/verdict/harm-of.ts';
+export type { HotLeafHours } from './load/verdict/hot-leaf-hours.ts';
+export { hotLeafHours } from './load/verdict/hot-leaf-hours.ts';
 export { LEAF_SPREAD } from './load/leaf/leaf.ts';
 export type { LoadRequest } from './load/load-of.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';

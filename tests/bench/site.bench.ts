@@ -12,7 +12,7 @@ import { turnedLattice } from '../../engine/advice/site/search/turned-lattice.ts
 import { turnedRays } from '../../engine/advice/site/search/turned-rays.ts';
 import { screenOf } from '../../engine/advice/site/search/candidates.ts';
 import { gridOf } from '../../engine/load/light/grid-of.ts';
-import { harmOf } from '../../engine/load/leaf/harm-of.ts';
+import { harmOf } from '../../engine/load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../engine/load/load-of.ts';
 import type { Outcome } from '../../engine/load/types.ts';
 import { yardOf } from '../../engine/load/yard.ts';

@@ -5,6 +5,7 @@ import { spotOf } from '../../engine/load/light/spot-of.ts';
 import { MOL_PER_MJ } from '../../engine/load/light/weights.ts';
 import { plantRowOf } from '../../engine/plan/catalogue.ts';
 import { fruitTemperature } from '../../engine/load/leaf/leaf.ts';
+import { OPEN } from '../../engine/load/leaf/surroundings.ts';
 import { yardPlan } from '../engine/load/yard-plan.ts';
 
 describe('the normal distribution', () => {
@@ -82,12 +83,12 @@ describe('fruit surface', () => {
     [35, 47.2],
     [40, 53.0],
   ])('an apple in the open sun at the day’s warmest, %d °C air, is at %d °C', (airMax, surface) => {
-    expect(fruitTemperature(moment(airMax, airMax), 1, 1)).toBeCloseTo(surface, 1);
+    expect(fruitTemperature(moment(airMax, airMax), 1, OPEN)).toBeCloseTo(surface, 1);
   });
 
   it('at any hour a sunlit fruit stands 11 to 17 K above the air (Schrader, ASHS 2009, abstract 1984)', () => {
     for (const air of [22, 29, 38]) {
-      const above = fruitTemperature(moment(air, 38), 1, 1) - air;
+      const above = fruitTemperature(moment(air, 38), 1, OPEN) - air;
       expect(above).toBeGreaterThan(11);
       expect(above).toBeLessThan(17);
     }

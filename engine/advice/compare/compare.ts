@@ -1,4 +1,4 @@
-import { harmOf, type PlantHarm } from '../../load/leaf/harm-of.ts';
+import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { isTooDark } from '../../load/light/light-class.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
 import { nameOf } from '../../load/verdict/names.ts';
@@ -22,7 +22,7 @@ import type {
   PlantStand,
 } from './types.ts';
 import { choiceSentences, TODAY, weightsSentence } from './words.ts';
-import { createLeafStore } from '../doubt/leaves.ts';
+import { createSharedLeaves, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { nineOfPlant } from '../words/plant-light.ts';
 
 /** A hundredth of what is harmed today: differences below it are no reason to prefer one choice. */
@@ -53,8 +53,8 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
       ],
     };
   request.progress?.(0, 'the yard as it is');
-  const leafStore = createLeafStore();
-  const today = judge(plan, request, leafStore);
+  const shareLeaves = createSharedLeaves();
+  const today = judge(plan, request, shareLeaves);
   if (!today.ok) return today;
   const bare: Bare[] = [];
   const yards: JudgedYard[] = [];
@@ -62,7 +62,7 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
     request.progress?.((bare.length + 1) / (asked.length + 1), options.join(' + '));
     const changed = withOptions(plan, options);
     if (!changed.ok) return changed;
-    const yard = judge(changed.plan, request, leafStore);
+    const yard = judge(changed.plan, request, shareLeaves);
     if (!yard.ok) return yard;
     const had = new Set(plan.features.map(({ id }) => id));
     const added = changed.plan.features.filter(({ id }) => !had.has(id));
@@ -88,18 +88,14 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
   };
 }
 
-function judge(
-  plan: Plan,
-  { weather, units }: CompareRequest,
-  leafStore: ReturnType<typeof createLeafStore>,
-): Outcome<JudgedYard> {
+function judge(plan: Plan, { weather, units }: CompareRequest, shareLeaves: SharedLeaves): Outcome<JudgedYard> {
   const season = plantLoadsOf(plan, { weather, units });
   if (!season.ok) return season;
   const heatwave = yardOf(plan, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const harms = harmOf(plan, weather);
   if (!harms.ok) return harms;
-  const doubt = harmInDoubt(plan, leafStore, weather);
+  const doubt = harmInDoubt(plan, shareLeaves, weather);
   if (!doubt.ok) return doubt;
   const features = plantFeatures(plan);
   const stands = new Map(

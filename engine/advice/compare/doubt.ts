@@ -2,7 +2,7 @@ import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { doubtInputs } from '../doubt/inputs.ts';
-import type { createLeafStore } from '../doubt/leaves.ts';
+import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { createRayYard } from '../doubt/rays.ts';
 import { weighedHarm } from '../doubt/yards.ts';
 
@@ -13,13 +13,9 @@ export interface HarmInDoubt {
   readonly shifted: ReadonlyMap<string, readonly number[]>;
 }
 
-/** @param leafStore of all the yards that are compared */
-export function harmInDoubt(
-  plan: Plan,
-  leafStore: ReturnType<typeof createLeafStore>,
-  weather?: Weather,
-): Outcome<HarmInDoubt> {
-  const yard = createRayYard(plan, weather, leafStore);
+/** @param shareLeaves of all the yards that are compared */
+export function harmInDoubt(plan: Plan, shareLeaves: SharedLeaves, weather?: Weather): Outcome<HarmInDoubt> {
+  const yard = createRayYard(plan, weather, shareLeaves);
   if (!yard.ok) return yard;
   const shifted = new Map<string, number[]>();
   for (const { key, feature, shifts } of doubtInputs(plan)) {

@@ -3,7 +3,7 @@ import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units.ts';
 import { TODAY } from '../compare/words.ts';
-import { createLeafStore } from './leaves.ts';
+import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';
 import { firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './words.ts';
 import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './yards.ts';
@@ -22,9 +22,9 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
   if (!options.ok) return options;
   const all = [{ id: TODAY, plan }, ...options.value];
   const yards: NamedYard[] = [];
-  const leafStore = createLeafStore();
+  const shareLeaves = createSharedLeaves();
   for (const { id, plan: inPlan } of all) {
-    const yard = shiftedYard(inPlan, request.weather, leafStore, (done) =>
+    const yard = shiftedYard(inPlan, request.weather, shareLeaves, (done) =>
       request.progress?.((yards.length + done) / all.length, id),
     );
     if (!yard.ok) return yard;

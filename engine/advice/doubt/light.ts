@@ -3,17 +3,20 @@ import { type Directions, directionsOf, type Passes } from '../../cast/passes.ts
 import { createDirectionCaster } from '../../cast/share.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
+import type { Surroundings } from '../../load/leaf/surroundings.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature } from '../../plan/types.ts';
 import { sceneOfOne } from '../../scene/build.ts';
 import type { Crown, Scene } from '../../scene/solids.ts';
 
-/** The share of each ray that reaches a point, and what of the sky does in each yearly state. */
+/** What reaches a point. */
 export interface Lit {
-  /** One a ray: the heat days' samples, one day after the other, then the sky's rays in each state. */
+  /** Share of each ray: the heat days' samples, one day after the other, then the sky's rays in each state. */
   readonly shares: Float64Array;
-  /** Sky view, one a state of `HeatRays.states`. */
-  readonly sky: readonly number[];
+  /** Of them the samples of each heat day. */
+  readonly ofDay: readonly Float64Array[];
+  /** One a heat day; days in the same yearly state share theirs. */
+  readonly around: readonly Surroundings[];
 }
 
 /** The rays by which a yard's heat days are judged, cast all at once. */
@@ -150,20 +153,30 @@ function relighter(
   };
 }
 
-function emptyLit({ passes, states }: HeatRays): { shares: Float64Array; sky: number[] } {
-  return { shares: new Float64Array(passes.count), sky: states.map(() => 0) };
+/** A point's light while it is being worked out. */
+interface Lighting extends Lit {
+  /** One a state of `HeatRays.states`: what `around` shows of each day. */
+  readonly inState: readonly { sky: number }[];
 }
 
-function sumSky(
-  { passes, states }: HeatRays,
-  { shares, sky }: { readonly shares: Float64Array; readonly sky: number[] },
-): void {
+function emptyLit({ passes, states, stateOf, days, first }: HeatRays): Lighting {
+  const shares = new Float64Array(passes.count);
+  const inState = states.map(() => ({ sky: 0 }));
+  return {
+    shares,
+    ofDay: days.map(({ samples }, d) => shares.subarray(first[d], first[d] + samples.count)),
+    around: stateOf.map((state) => inState[state]),
+    inState,
+  };
+}
+
+function sumSky({ passes, states }: HeatRays, { shares, inState }: Lighting): void {
   const begin = passes.count - states.length * SKY.count;
   for (let state = 0; state < states.length; state++) {
     const at = begin + state * SKY.count;
     let sum = 0;
     for (let k = 0; k < SKY.count; k++) sum += shares[at + k] * SKY.weight[k];
-    sky[state] = sum;
+    inState[state].sky = sum;
   }
 }
 

@@ -4,27 +4,32 @@
  */
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../load/light/grid-of.ts';
-import { heatDayOf } from '../../load/leaf/heat-day.ts';
-import { heatDaysOf } from '../../load/leaf/harm-of.ts';
+import { createSharedLeaves, heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';
+import {
+  byGravity,
+  type HeatVerdict,
+  heatVerdict,
+  judgeLeaf,
+  type Judgement,
+  lasts,
+  newJudgement,
+} from '../../load/leaf/judge.ts';
+import type { LeafDay } from '../../load/leaf/leaf-day.ts';
 import type { Watering } from '../../load/leaf/leaf.ts';
-import { limitOf } from '../../load/leaf/limit.ts';
+import { limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
-import type { HeatVerdict } from '../../load/verdict/verdict.ts';
 import { upBearingOf, worthOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Feature, Plan, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { Crown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { createLeafStore, type Leaves, type LeafTable } from './leaves.ts';
 import { createLighter, createPartedLighter, type HeatRays, heatRaysOf, type Lit } from './light.ts';
 
 /** A bed is judged at no more than this many of its cells, evenly spread. */
 const BED_POINTS = 9;
-/** A leaf must be at its limit this long on end to count. [h] */
-const LASTS = 0.5 - 1e-9;
 
 /** What the season's heat does to one plant. */
 export interface RayHarm {
@@ -74,20 +79,19 @@ export interface Judge {
 interface Heats {
   readonly rays: HeatRays;
   readonly heatwave: number;
-  readonly leaves: readonly Leaves[];
 }
 
 /** What reaches point `p` of judge `k`. */
 type See = (judge: Judge, k: number, p: number) => Lit;
 
 /**
- * @param leafStore of all the yards that one question is about: they differ in their features and the heatwave's high
+ * @param shareLeaves of all the yards that one question is about: they differ in their features and the heatwave's high
  *   alone
  * @returns the yard's plants that name their row, or why a heat day cannot be made
  */
-export function createRayYard(plan: Plan, weather?: Weather, leafStore = createLeafStore()): Outcome<RayYard> {
+export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = createSharedLeaves()): Outcome<RayYard> {
   const scene = buildScene(plan);
-  const heatsIn = (inPlan: Plan) => heatsOf(inPlan, scene, leafStore, weather);
+  const heatsIn = (inPlan: Plan) => heatsOf(inPlan, scene, shareLeaves, weather);
   const heats = heatsIn(plan);
   if (!heats.ok) return heats;
   const { rays } = heats.value;
@@ -165,24 +169,15 @@ function castsShadow(scene: Scene, { id }: Feature): boolean {
   return scene.states.some((occluders) => occluders.some((occluder) => occluder.id === id));
 }
 
-function heatsOf(
-  plan: Plan,
-  scene: Scene,
-  leafStore: ReturnType<typeof createLeafStore>,
-  weather?: Weather,
-): Outcome<Heats> {
+function heatsOf(plan: Plan, scene: Scene, shareLeaves: SharedLeaves, weather?: Weather): Outcome<Heats> {
   const days = heatDaysOf(plan, scene, weather);
   if (!days.ok) return days;
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
-  const rays = heatRaysOf(days.value);
+  const rays = heatRaysOf(days.value.map(shareLeaves));
   return {
     ok: true,
-    value: {
-      rays,
-      heatwave: days.value.findIndex(({ day }) => day.date === heatwave.value.day.date),
-      leaves: days.value.map(leafStore),
-    },
+    value: { rays, heatwave: days.value.findIndex(({ day }) => day.date === heatwave.value.day.date) },
   };
 }
 
@@ -237,88 +232,35 @@ interface Suffered {
 }
 
 function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
-  const { rays, heatwave, leaves } = heats;
-  const { row, limit } = judge;
-  const { shares, sky } = lit;
-  const lasts = (leaf: LeafTable) =>
-    longestOver(
-      leaf,
-      limit,
-      rays.days[heatwave].samples.hours,
-      shares,
-      rays.first[heatwave],
-      sky[rays.stateOf[heatwave]],
-    ) >= LASTS;
+  const { rays, heatwave } = heats;
+  const longest = (watering: Watering) =>
+    judgedOn(rays.days[heatwave].leaves(watering, judge.row), judge, lit, heatwave).longest;
+  const thirsty = longest('thirsty');
   // With water a leaf is never the hotter for it.
-  const inHeat = !lasts(leaves[heatwave]('thirsty', row))
-    ? 'fine'
-    : lasts(leaves[heatwave]('watered', row))
-      ? 'will burn'
-      : 'at risk';
+  const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered') : 0);
   return { dose: dosesAt(heats, judge, lit, 'thirsty'), inHeat };
 }
 
 /** Scorch doses, mean over the heat days. [K·h/day] */
-function dosesAt(
-  { rays, leaves }: Heats,
-  { row, limit }: Judge,
-  { shares, sky }: Lit,
-  watering: Watering,
-  absorptance?: number,
-): number {
+function dosesAt({ rays }: Heats, judge: Judge, lit: Lit, watering: Watering, absorptance?: number): number {
   let doses = 0;
   for (let d = 0; d < rays.days.length; d++)
-    doses += doseOf(
-      leaves[d](watering, row, absorptance),
-      limit,
-      rays.days[d].samples.hours,
-      shares,
-      rays.first[d],
-      sky[rays.stateOf[d]],
-    );
+    doses += judgedOn(rays.days[d].leaves(watering, judge.row, absorptance), judge, lit, d).dose;
   return doses / rays.days.length;
 }
 
-function doseOf(
-  leaf: LeafTable,
-  limit: number,
-  hours: Float64Array,
-  shares: Float64Array,
-  first: number,
-  sky: number,
-): number {
-  const hot = leaf.hotSamples(limit);
-  let dose = 0;
-  for (let n = 0; n < hot.length; n++)
-    dose += Math.max(0, leaf.at(hot[n], shares[first + hot[n]], sky) - limit) * hours[hot[n]];
-  return dose;
-}
+const JUDGED = newJudgement();
 
-/** Longest time on end that a leaf is at its limit or over it. [h] */
-function longestOver(
-  leaf: LeafTable,
-  limit: number,
-  hours: Float64Array,
-  shares: Float64Array,
-  first: number,
-  sky: number,
-): number {
-  const hot = leaf.hotSamples(limit);
-  let run = 0;
-  let longest = 0;
-  for (let n = 0; n < hot.length; n++) {
-    const k = hot[n];
-    if (n > 0 && hot[n - 1] !== k - 1) run = 0;
-    run = leaf.at(k, shares[first + k], sky) >= limit ? run + hours[k] : 0;
-    longest = Math.max(longest, run);
-  }
-  return longest;
+/** Dose and time on end of one heat day; holds until the next question. */
+function judgedOn(leaf: LeafDay, { limit }: Judge, { ofDay, around }: Lit, day: number): Judgement {
+  return judgeLeaf(leaf, ofDay[day], around[day], limit, leaf.hotSamples(limit), JUDGED);
 }
 
 /** A plant's harm is the mean of its points, what the heatwave day does to it that of the worst. */
 function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLight): RayHarm {
-  const inHeat =
-    (['will burn', 'at risk'] as const).find((verdict) => points.some((point) => point.inHeat === verdict)) ?? 'fine';
+  const inHeat = points
+    .map((point) => point.inHeat)
+    .reduce((worst, each) => (byGravity(each, worst) > 0 ? each : worst));
   return {
     judge,
     id: judge.feature.id,
@@ -329,16 +271,16 @@ function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLight): R
   };
 }
 
-function lightOf({ rays, heatwave }: Heats, { shares, sky }: Lit): DayLight {
+function lightOf({ rays, heatwave }: Heats, { ofDay, around }: Lit): DayLight {
   const { moments, samples } = rays.days[heatwave];
-  const first = rays.first[heatwave];
-  const view = sky[rays.stateOf[heatwave]];
+  const shares = ofDay[heatwave];
+  const { sky } = around[heatwave];
   let sunHours = 0;
   let energy = 0;
   for (let k = 0; k < samples.count; k++) {
     const { beam, diffuse, sinAltitude } = moments[k];
-    sunHours += shares[first + k] * samples.hours[k];
-    energy += (shares[first + k] * beam * sinAltitude + view * diffuse) * samples.hours[k];
+    sunHours += shares[k] * samples.hours[k];
+    energy += (shares[k] * beam * sinAltitude + sky * diffuse) * samples.hours[k];
   }
   return { sunHours, energy };
 }

@@ -3,7 +3,7 @@ import { withOptions } from '../../plan/options.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { type DoubtInput, doubtInputs } from './inputs.ts';
-import type { createLeafStore } from './leaves.ts';
+import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { createRayYard, type RayHarm } from './rays.ts';
 import { rayVerdicts } from './verdicts.ts';
 
@@ -18,14 +18,14 @@ export interface ShiftedYard {
   readonly inputs: readonly { readonly input: DoubtInput; readonly under: readonly (readonly JudgedHarm[])[] }[];
 }
 
-/** @param leafStore of all the yards of one question */
+/** @param shareLeaves of all the yards of one question */
 export function shiftedYard(
   plan: Plan,
   weather: Weather | undefined,
-  leafStore: ReturnType<typeof createLeafStore>,
+  shareLeaves: SharedLeaves,
   progress: (done: number) => void,
 ): Outcome<ShiftedYard> {
-  const yard = createRayYard(plan, weather, leafStore);
+  const yard = createRayYard(plan, weather, shareLeaves);
   if (!yard.ok) return yard;
   const verdicts = rayVerdicts(plan, weather);
   if (!verdicts.ok) return verdicts;

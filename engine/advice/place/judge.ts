@@ -1,10 +1,9 @@
 /** What a potted plant would get wherever it might stand, fast enough to ask at a thousand places. */
-import { createPointCaster } from '../../cast/share.ts';
-import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
-import { harmfulSamples } from '../../load/leaf/harmful-samples.ts';
-import { heatDaysOf } from '../../load/leaf/harm-of.ts';
+import { createDoser } from '../../load/leaf/doses.ts';
+import { type HeatDay, heatDayOf, heatDaysOf } from '../../load/leaf/heat-day.ts';
+import { surroundingsOn } from '../../load/leaf/surroundings-at.ts';
 import { isTooDark } from '../../load/light/light-class.ts';
-import { limitOf } from '../../load/leaf/limit.ts';
+import { limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../load/types.ts';
@@ -13,7 +12,6 @@ import type { MonthDay, Plan, PlanPoint, Plant, PlantRow } from '../../plan/type
 import { buildScene } from '../../scene/build.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { PlantLight } from '../compare/types.ts';
-import { createLeaves } from '../doubt/leaves.ts';
 
 export interface PotJudge {
   /** Mean scorch dose over the season's heat days. [K·h/day] */
@@ -44,28 +42,16 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
   if (!winter.ok) return winter;
   const limit = limitOf(plan, plant, row, heatwave.value.day.date).celsius;
   const pointsAt = (place: PlanPoint) => plantPoints(plan, { ...plant, at: place });
-  const leaves = heats.value.map((heat) => createLeaves(heat)('thirsty', row));
-  const { count, day, sample, passes } = harmfulSamples(heats.value, row, limit);
-  const caster = createPointCaster(scene, passes);
-  const shares = new Float64Array(count);
+  const doser = createDoser(scene, heats.value, row, limit);
   const sky = createSkyViewer(scene);
-  const views = heats.value.map(() => 0);
   return {
     ok: true,
     value: {
       harmAt(place) {
         const { points, own } = pointsAt(place);
         let dose = 0;
-        for (const { point } of points) {
-          caster.sharesAt(point, own, shares);
-          heats.value.forEach(({ state }, d) => {
-            views[d] = d > 0 && state === heats.value[d - 1].state ? views[d - 1] : sky.at(point, state, own);
-          });
-          for (let k = 0; k < count; k++) {
-            const leaf = leaves[day[k]].at(sample[k], shares[k], views[day[k]]);
-            dose += Math.max(0, leaf - limit) * heats.value[day[k]].samples.hours[sample[k]];
-          }
-        }
+        for (const { point } of points)
+          for (const each of doser.at(point, surroundingsOn(sky, heats.value, point, own), own)) dose += each;
         return dose / points.length / heats.value.length;
       },
       lightAt(place) {

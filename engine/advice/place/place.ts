@@ -1,4 +1,4 @@
-import { harmOf } from '../../load/leaf/harm-of.ts';
+import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';

@@ -4,6 +4,7 @@ import type { Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
 import { LEAF_SPREAD, surfaceTemperature } from '../../load/leaf/leaf.ts';
+import { surroundingsAt } from '../../load/leaf/surroundings-at.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
@@ -75,10 +76,10 @@ export function checkReadings(
         continue;
       }
     }
-    const view = sky.at(point, day.state, own);
+    const around = surroundingsAt(sky, day, point, own);
     const moment = { ...day.moments[k], air: reading.air, airMax: reading.air };
-    const watered = surfaceTemperature(moment, row, 'watered', share, view);
-    const thirsty = surfaceTemperature(moment, row, 'thirsty', share, view);
+    const watered = surfaceTemperature(moment, row, 'watered', share, around);
+    const thirsty = surfaceTemperature(moment, row, 'thirsty', share, around);
     const difference =
       reading.leaf > thirsty ? reading.leaf - thirsty : reading.leaf < watered ? reading.leaf - watered : 0;
     checks.push({

@@ -3,7 +3,7 @@ import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsO
 import { nameOf } from '../../load/verdict/names.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import { monthWord } from '../../survey/place/sun-at.ts';
-import { NEAR_LIMIT } from './points.ts';
+import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';
 import type { DamagePart, RankedSide, WhyAnswer } from './types.ts';
@@ -65,7 +65,7 @@ function evidence(found: WhyFindings): string {
 
 function weakness(found: WhyFindings): string {
   const { accused, limit, side } = found;
-  if (accused.peak !== null && limit !== null && accused.peak < limit - NEAR_LIMIT)
+  if (accused.peak !== null && limit !== null && accused.peak < limit - LEAF_SPREAD)
     return `Even on a hot day ${surfaceOf(found, accused.peak)}.`;
   if (side === 'all') return 'The sun burns from one side, and damage on all sides alike is not its mark.';
   if (accused.when === null) return `The sun does not reach ${inside(accused)} while it is hot.`;
@@ -84,7 +84,7 @@ function surfaceOf({ plan, feature, limit }: WhyFindings, peak: number): string 
   const fruit = rowOf(plan, feature)?.limitOf === 'fruit';
   return (
     `${fruit ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ${formatTemperature(peak, units)} ` +
-    `(± ${formatTemperatureDifference(NEAR_LIMIT, units)}), limit ${formatHeatLimit(limit ?? 0, units)}`
+    `(± ${formatTemperatureDifference(LEAF_SPREAD, units)}), limit ${formatHeatLimit(limit ?? 0, units)}`
   );
 }
 

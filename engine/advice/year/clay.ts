@@ -4,8 +4,10 @@ import { foliageFromOf } from '../../plan/defaults.ts';
 import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
 import { formatMass, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
 import { heatDayOf } from '../../load/leaf/heat-day.ts';
-import type { PlantHarm } from '../../load/leaf/harm-of.ts';
+import type { PlantHarm } from '../../load/verdict/harm-of.ts';
 import { surfaceTemperature } from '../../load/leaf/leaf.ts';
+import type { LeafMoment } from '../../load/leaf/receives.ts';
+import { OPEN } from '../../load/leaf/surroundings.ts';
 import { plantFeatures, type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../load/types.ts';
 import { buildScene } from '../../scene/build.ts';
@@ -136,13 +138,10 @@ export function clayAdvice(
 }
 
 /** How much a clay film cools the hottest leaf of a day that stands in the full sun. [K] */
-export function clayCooling(
-  moments: readonly Parameters<typeof surfaceTemperature>[0][],
-  row: PlantRow,
-): ClayPlant['cooler'] {
+export function clayCooling(moments: readonly LeafMoment[], row: PlantRow): ClayPlant['cooler'] {
   const leaf: PlantRow = { ...row, limitOf: 'leaf' };
   const hottest = (watering: 'watered' | 'thirsty', absorptance?: number) =>
-    Math.max(...moments.map((moment) => surfaceTemperature(moment, leaf, watering, 1, 1, absorptance)));
+    Math.max(...moments.map((moment) => surfaceTemperature(moment, leaf, watering, 1, OPEN, absorptance)));
   return {
     watered: hottest('watered') - hottest('watered', CLAY_ABSORPTANCE),
     thirsty: hottest('thirsty') - hottest('thirsty', CLAY_ABSORPTANCE),

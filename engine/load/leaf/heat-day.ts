@@ -3,10 +3,11 @@ import { createPointCaster, type PointCaster } from '../../cast/share.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
-import { type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
+import { heatDays, type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { airPressure, saturationVapour } from './leaf-balance.ts';
-import type { LeafMoment } from './leaf.ts';
+import { type Leaves, leavesOf } from './leaf-day.ts';
+import type { LeafMoment } from './receives.ts';
 import { passesOf } from '../light/passes-of.ts';
 import type { Outcome } from '../types.ts';
 
@@ -24,6 +25,7 @@ export interface HeatDay {
   readonly caster: PointCaster;
   /** One a sample. */
   readonly moments: readonly LeafMoment[];
+  readonly leaves: Leaves;
 }
 
 /**
@@ -49,6 +51,43 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
   }));
   return {
     ok: true,
-    value: { day, samples, passes, state: passes.state[0] ?? 0, caster: createPointCaster(scene, passes), moments },
+    value: {
+      day,
+      samples,
+      passes,
+      state: passes.state[0] ?? 0,
+      caster: createPointCaster(scene, passes),
+      moments,
+      leaves: leavesOf(moments, samples.hours),
+    },
+  };
+}
+
+/** The heat days of a season. @returns or why one cannot be made */
+export function heatDaysOf(plan: Plan, scene: Scene, weather?: Weather): Outcome<HeatDay[]> {
+  const periods = heatDays(plan);
+  if (!periods.ok) return periods;
+  const value: HeatDay[] = [];
+  for (const period of periods.value) {
+    const heat = heatDayOf(plan, scene, period, weather);
+    if (!heat.ok) return heat;
+    value.push(heat.value);
+  }
+  return { ok: true, value };
+}
+
+/**
+ * Lets the days of several yards share their leaves where they are in the same air and light: yards that differ in
+ * their features alone, or on one day.
+ */
+export type SharedLeaves = (heat: HeatDay) => HeatDay;
+
+export function createSharedLeaves(): SharedLeaves {
+  const known = new Map<string, Leaves>();
+  return (heat) => {
+    const key = heat.moments.map((moment) => Object.values(moment).join()).join(' ');
+    const leaves = known.get(key) ?? heat.leaves;
+    known.set(key, leaves);
+    return { ...heat, leaves };
   };
 }

@@ -38,7 +38,8 @@ export function clearSkyEmissivity(air: number, vapour: number): number {
 
 /** Longwave given off by a black body. @param temperature [°C] @returns [W/m²] */
 export function blackBody(temperature: number): number {
-  return STEFAN_BOLTZMANN * (temperature + KELVIN) ** 4;
+  const squared = (temperature + KELVIN) ** 2;
+  return STEFAN_BOLTZMANN * squared * squared;
 }
 
 /** What shines on a leaf that faces the sun. [W/m²] */

@@ -1,21 +1,22 @@
-import { centroid, openRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { centroid, openRing } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Crown } from '../../scene/solids.ts';
-import { bedNine, bedPlaces, bedScorches } from './bed-load.ts';
+import { bedNine, bedPlaces } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { isTooDark, lightClassOf } from '../light/light-class.ts';
-import { isEstablished, type Limit, limitOf } from '../leaf/limit.ts';
+import { isEstablished, type Limit, limitOf } from './limit.ts';
+import { type Judged, type JudgedPlant, judgedPlant } from './judged.ts';
 import { nameOf } from './names.ts';
 import { GRADE_WORDS, meanNine } from '../light/nine.ts';
 import { plantPoints, potPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
-import { type Scorch, scorchAt, SHADED_SHARE } from '../leaf/scorch.ts';
+import { SHADED_SHARE } from '../leaf/judge.ts';
 import { sentenceOf, unnamedSentence } from './sentence.ts';
-import type { Nine, PlantLoad, PlantSide, SideLoad } from '../types.ts';
-import { heatVerdict, milderBy, verdictOf, worstOf } from './verdict.ts';
+import type { Nine, PlantLoad, SideLoad } from '../types.ts';
+import { milderBy, verdictOf, worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
 
 /** What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day. */
@@ -23,42 +24,20 @@ export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, unit
   return feature.kind === 'bed' ? bedLoad(yard, heat, feature, units) : crownLoad(yard, heat, feature, units);
 }
 
-/** A point where a leaf was judged. */
-interface Judged {
-  readonly side: PlantSide | null;
-  readonly point: SpacePoint;
-  readonly own?: Crown;
-  readonly scorch: Scorch;
-}
-
 function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Units): PlantLoad {
   const { points, own } = plantPoints(yard.plan, feature);
   const nines = points.map(({ point }) => nineAt(yard, point, own));
-  const row = rowOf(yard.plan, feature);
-  const limit = row && limitOf(yard.plan, feature, row, heat.day.date);
-  const judged =
-    !row || !limit
-      ? []
-      : points.map(({ side, point }): Judged => {
-          const shares = heat.caster.sharesAt(point, own);
-          return {
-            side,
-            point,
-            own,
-            scorch: scorchAt(heat, row, limit.celsius, shares, yard.sky.at(point, heat.state, own)),
-          };
-        });
-  const sides = points.map(({ side }, k): SideLoad => ({
-    side,
-    ...nines[k],
-    scorchDose: judged[k]?.scorch.dose ?? null,
-    peak: judged[k]?.scorch.thirsty ?? null,
-    peakAt:
-      judged[k] && judged[k].scorch.dose > 0
-        ? clockOf(heat.samples.when[judged[k].scorch.warmest], yard.plan.site.timeZone)
-        : null,
-  }));
-  const dose = judged.reduce((sum, { scorch }) => sum + scorch.dose, 0) / points.length;
+  const evidence = evidenceOf(yard, heat, feature, nines[0]);
+  const sides = points.map(({ side }, k): SideLoad => {
+    const scorch = evidence.judged[k]?.scorch ?? null;
+    return {
+      side,
+      ...nines[k],
+      scorchDose: scorch && scorch.dose,
+      peak: scorch && scorch.thirsty,
+      peakAt: scorch && scorch.dose > 0 ? clockOf(heat.samples.when[scorch.warmest], yard.plan.site.timeZone) : null,
+    };
+  });
   return {
     id: feature.id,
     kind: feature.kind,
@@ -68,17 +47,12 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
     sides,
     pot: feature.kind === 'plant' && feature.container === true ? potLoad(yard, feature, own) : null,
     lightClass: lightClassOf(nines[0].sunHours),
-    ...finding(yard, heat, feature, units, { row, limit, judged, dose, light: nines[0] }),
+    ...finding(yard, heat, feature, units, evidence),
   };
 }
 
 function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units): PlantLoad {
-  const places = bedPlaces(yard.plan, bed);
-  const nine = bedNine(yard, places);
-  const row = rowOf(yard.plan, bed);
-  const limit = row && limitOf(yard.plan, bed, row, heat.day.date);
-  const scorched = row && limit && bedScorches(yard.scene, yard.sky, places, row, limit.celsius, [heat])[0];
-  const judged = !row || !limit || !scorched ? [] : [worstOfBed(yard, heat, row, limit, scorched.worst)];
+  const nine = bedNine(yard, bedPlaces(yard.plan, bed));
   return {
     id: bed.id,
     kind: 'bed',
@@ -87,13 +61,8 @@ function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units): PlantLoad {
     ...nine,
     pot: null,
     lightClass: lightClassOf(nine.sunHours),
-    ...finding(yard, heat, bed, units, { row, limit, judged, dose: scorched?.dose ?? 0, light: nine }),
+    ...finding(yard, heat, bed, units, evidenceOf(yard, heat, bed, nine)),
   };
-}
-
-function worstOfBed(yard: Yard, heat: HeatDay, row: PlantRow, limit: Limit, point: SpacePoint): Judged {
-  const shares = heat.caster.sharesAt(point);
-  return { side: null, point, scorch: scorchAt(heat, row, limit.celsius, shares, yard.sky.at(point, heat.state)) };
 }
 
 /** Sun and hot hours on a pot's wall. */
@@ -131,13 +100,19 @@ function isLit(azimuth: number, bearing: number): boolean {
   return Math.min(apart, 360 - apart) < 90;
 }
 
-interface Evidence {
+/** What a verdict rests on. */
+interface Evidence extends JudgedPlant {
   readonly row: PlantRow | undefined;
   readonly limit: Limit | undefined;
-  readonly judged: readonly Judged[];
-  readonly dose: number;
   /** At the top; a bed's mean. */
   readonly light: Nine;
+}
+
+function evidenceOf({ plan, scene, sky }: Yard, heat: HeatDay, feature: PlantFeature, light: Nine): Evidence {
+  const row = rowOf(plan, feature);
+  if (!row) return { row, limit: undefined, judged: [], dose: 0, light };
+  const limit = limitOf(plan, feature, row, heat.day.date);
+  return { row, limit, ...judgedPlant(plan, scene, sky, heat, feature, row, limit.celsius), light };
 }
 
 type Finding = Pick<PlantLoad, 'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'when' | 'from' | 'sentence'>;
@@ -156,7 +131,7 @@ function finding(
     return { leaf: null, scorchDose: null, peak: null, verdict: null, when: null, from: null, sentence };
   }
   const worst = judged[worstOf(judged.map(({ scorch }) => scorch))];
-  const inHeat = heatVerdict(worst.scorch);
+  const { inHeat } = worst.scorch;
   const verdict = verdictOf(inHeat, milderBy(row, isEstablished(plan, feature)), isTooDark(row, light));
   const run = inHeat === 'fine' ? null : worst.scorch.run;
   const when = run && stretchOf(heat.samples, run.first, run.last, plan.site.timeZone);
@@ -191,12 +166,12 @@ function flankBeside(worst: Judged, judged: readonly Judged[]): number | null {
   if (worst.side !== 'top') return null;
   const flanks = judged.filter(({ side }) => typeof side === 'number');
   const flank = flanks[worstOf(flanks.map(({ scorch }) => scorch))];
-  return typeof flank.side === 'number' && heatVerdict(flank.scorch) === heatVerdict(worst.scorch) ? flank.side : null;
+  return typeof flank.side === 'number' && flank.scorch.inHeat === worst.scorch.inHeat ? flank.side : null;
 }
 
 /** How the sun came in the middle of a hot run's light; `null` where the point was as good as shaded. */
-function sunCameWords(yard: Yard, heat: HeatDay, { point, own }: Judged, first: number, last: number): string | null {
-  const shares = heat.caster.sharesAt(point, own);
+function sunCameWords(yard: Yard, heat: HeatDay, { point, lit }: Judged, first: number, last: number): string | null {
+  const { shares } = lit;
   let sum = 0;
   for (let k = first; k <= last; k++) sum += shares[k];
   if (sum / (last - first + 1) < SHADED_SHARE) return null;

@@ -1,7 +1,7 @@
 import type { PlantRow } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import { LEAF_SPREAD } from '../leaf/leaf.ts';
-import type { Limit } from '../leaf/limit.ts';
+import type { Limit } from './limit.ts';
 import { compassWord } from './names.ts';
 import type { LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
 

@@ -1,19 +1,7 @@
 import type { PlantRow } from '../../plan/types.ts';
+import { byGravity, type HeatVerdict } from '../leaf/judge.ts';
 import type { Scorch } from '../leaf/scorch.ts';
 import type { Verdict } from '../types.ts';
-
-/** A leaf must be at its limit this long on end to count. [h] */
-const LASTS = 0.5;
-const ROUNDING = 1e-9;
-
-/** What the heatwave day does to the worst of a plant's points. */
-export type HeatVerdict = 'fine' | 'at risk' | 'will burn';
-
-/** From one point: whether even a watered leaf is at its limit for 30 minutes on end, or only a thirsty one. */
-export function heatVerdict(scorch: Scorch): HeatVerdict {
-  if (scorch.wateredHours >= LASTS - ROUNDING) return 'will burn';
-  return scorch.thirstyHours >= LASTS - ROUNDING ? 'at risk' : 'fine';
-}
 
 /** Why a plant stands one step milder than its leaf says; `null`: it does not. */
 export type Milder = 'no shade needed' | 'fine once established' | null;
@@ -36,18 +24,15 @@ export function verdictOf(heat: HeatVerdict, milder: Milder, tooDark: boolean): 
   return 'fine';
 }
 
-const SEVERITY: readonly HeatVerdict[] = ['fine', 'at risk', 'will burn'];
-
 /**
  * Index of the worst point: of those with the gravest verdict the one with the largest dose, then the warmest, then the
  * first.
  */
 export function worstOf(scorches: readonly Scorch[]): number {
-  const rank = (scorch: Scorch) => SEVERITY.indexOf(heatVerdict(scorch));
   let worst = 0;
   for (let k = 1; k < scorches.length; k++) {
     const [a, b] = [scorches[k], scorches[worst]];
-    const graver = rank(a) - rank(b) || a.dose - b.dose || a.thirsty - b.thirsty;
+    const graver = byGravity(a.inHeat, b.inHeat) || a.dose - b.dose || a.thirsty - b.thirsty;
     if (graver > 0) worst = k;
   }
   return worst;

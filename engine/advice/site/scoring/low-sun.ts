@@ -40,7 +40,7 @@ export function lowSunOn(
     caster.dim(point.at, sheets, shares);
     const hit = Float64Array.from(shares, (share, k) => {
       const open = point.shares[heat][k];
-      const excess = leaves.excess(plant, heat, k, share, point.skyView[heat]);
+      const excess = leaves[plant][heat].at(k, share, point.around[heat]) - targets.plants[plant].limit;
       return share >= LIT && share === open && excess > 0 ? excess * samples.hours[k] : 0;
     });
     const sum = hit.reduce((total, each) => total + each, 0);

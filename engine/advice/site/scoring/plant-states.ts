@@ -1,6 +1,6 @@
 import { createPointCaster, type PointCaster } from '../../../cast/share.ts';
-import { heatDaysOf, type PlantHarm, plantHarm } from '../../../load/leaf/harm-of.ts';
-import { type HeatDay, heatDayOf } from '../../../load/leaf/heat-day.ts';
+import { type PlantHarm, plantHarm } from '../../../load/verdict/harm-of.ts';
+import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
 import { plantLoad } from '../../../load/verdict/plant-load.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';

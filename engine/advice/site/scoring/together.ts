@@ -2,6 +2,7 @@ import { directionsOf } from '../../../cast/passes.ts';
 import { fanOf, PointRays } from '../../../cast/point-rays.ts';
 import { SheetFrame } from '../../../cast/sheet-frame.ts';
 import { skyPasses } from '../../../cast/sky.ts';
+import { underSky } from '../../../load/leaf/surroundings.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
@@ -23,16 +24,18 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
     for (const [v, view] of pairs.views.entries()) {
       const [from, end] = [pairs.firstOf[v], pairs.firstOf[v + 1]];
       if (from === end) continue;
-      const { plant, at, shares } = points[view.point];
+      const { plant, at, shares, around } = points[view.point];
+      const { limit } = plants[plant];
       const frames = sheets.map((sheet) => new SheetFrame(sheet, ...at));
       const taken = skies[v].takenBy(sheets);
+      const under = around.map((open) => underSky(open, view.skyView - taken));
       for (let p = from; p < end; p++) {
         let passes = 1;
         for (let s = 0; s < frames.length; s++)
           if (frames[s].meets(pairs.dx[p], pairs.dy[p], pairs.dz[p])) passes *= sheets[s].share;
         if (passes === 1 && taken === 0) continue;
         const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
-        const excess = leaves.excess(plant, heat, sample, passes * shares[heat][sample], view.skyView - taken);
+        const excess = leaves[plant][heat].at(sample, passes * shares[heat][sample], under[heat]) - limit;
         spared[plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
       }
     }

@@ -1,9 +1,11 @@
 import type { GridSpec } from '../../../cast/grid.ts';
 import { createTrialCaster } from '../../../cast/trial.ts';
+import { byGravity, type HeatVerdict, heatVerdict, judgeLeaf, lasts, newJudgement } from '../../../load/leaf/judge.ts';
+import { underSky } from '../../../load/leaf/surroundings.ts';
 import { maskOf } from '../../../load/light/grid-of.ts';
-import { isEstablished } from '../../../load/leaf/limit.ts';
+import { isEstablished } from '../../../load/verdict/limit.ts';
 import type { Outcome, Verdict } from '../../../load/types.ts';
-import { type HeatVerdict, milderBy, verdictOf } from '../../../load/verdict/verdict.ts';
+import { milderBy, verdictOf } from '../../../load/verdict/verdict.ts';
 import { yardOf } from '../../../load/yard.ts';
 import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
@@ -16,10 +18,6 @@ import { leafTables } from './leaf-tables.ts';
 import { lightGuard } from '../rules/light-left.ts';
 import { type Targets, targetsOf } from '../search/targets.ts';
 import { skyRaysOf, togetherScore } from './together.ts';
-
-/** A leaf at its limit this long on end counts, as in the verdict. [h] */
-const LASTS = 0.5;
-const ROUNDING = 1e-9;
 
 /** A plant under trial cloth. A bed is judged on a sample of its cells. */
 export interface TrialPlant {
@@ -109,9 +107,9 @@ export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?
 }
 
 interface HeatJudged {
-  readonly heat: HeatVerdict;
-  readonly scorchDose: number;
-  readonly peak: number;
+  heat: HeatVerdict;
+  scorchDose: number;
+  peak: number;
 }
 
 /** Judges every plant on the heatwave day under any cloth, from tables of its leaves. */
@@ -119,38 +117,31 @@ function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[]) => H
   const { heats, plants, points } = targets;
   const hottest = heats.reduce((best, { day }, h) => (day.high > heats[best].day.high ? h : best), 0);
   const heat = heats[hottest];
-  const { hours, count } = heat.samples;
   const thirsty = leafTables(targets, 'thirsty');
   const watered = leafTables(targets, 'watered');
   const raysOf = skyRaysOf(targets);
   const skies = points.map(({ at, sky }) => raysOf(at, sky[hottest]));
-  const shares = new Float64Array(count);
+  const shares = new Float64Array(heat.samples.count);
+  const [dry, wet] = [newJudgement(), newJudgement()];
   return (cloth) => {
     const sheets = cloth.flatMap(clothSheets);
-    const judged = plants.map(() => ({ thirsty: 0, watered: 0, dose: 0, peak: -Infinity }));
+    const judged = plants.map((): HeatJudged => ({ heat: 'fine', scorchDose: 0, peak: -Infinity }));
     for (const [index, point] of points.entries()) {
       const plant = judged[point.plant];
+      const { limit } = plants[point.plant];
       shares.set(point.shares[hottest]);
       heat.caster.dim(point.at, sheets, shares);
-      const skyView = point.skyView[hottest] - skies[index].takenBy(sheets);
-      let dose = 0;
-      const runs = { thirsty: 0, watered: 0 };
-      for (let k = 0; k < count; k++) {
-        const dry = thirsty.excess(point.plant, hottest, k, shares[k], skyView);
-        plant.peak = Math.max(plant.peak, dry + plants[point.plant].limit);
-        runs.thirsty = dry >= 0 ? runs.thirsty + hours[k] : 0;
-        runs.watered =
-          dry >= 0 && watered.excess(point.plant, hottest, k, shares[k], skyView) >= 0 ? runs.watered + hours[k] : 0;
-        plant.thirsty = Math.max(plant.thirsty, runs.thirsty);
-        plant.watered = Math.max(plant.watered, runs.watered);
-        if (dry > 0) dose += dry * hours[k];
-      }
-      plant.dose += point.part * dose;
+      const open = point.around[hottest];
+      const around = underSky(open, open.sky - skies[index].takenBy(sheets));
+      judgeLeaf(thirsty[point.plant][hottest], shares, around, limit, undefined, dry);
+      const parched = lasts(dry.longest);
+      const leaf = watered[point.plant][hottest];
+      if (parched) judgeLeaf(leaf, shares, around, limit, leaf.hotSamples(limit), wet);
+      const inHeat = heatVerdict(dry.longest, parched ? wet.longest : 0);
+      if (byGravity(inHeat, plant.heat) > 0) plant.heat = inHeat;
+      plant.scorchDose += point.part * dry.dose;
+      plant.peak = Math.max(plant.peak, dry.peak);
     }
-    return judged.map(({ thirsty: dry, watered: wet, dose, peak }) => ({
-      heat: wet >= LASTS - ROUNDING ? 'will burn' : dry >= LASTS - ROUNDING ? 'at risk' : 'fine',
-      scorchDose: dose,
-      peak,
-    }));
+    return judged;
   };
 }

@@ -1,3 +1,4 @@
+import { underSky } from '../../../load/leaf/surroundings.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { LeafTables } from '../scoring/leaf-tables.ts';
 import { finished } from './steps.ts';
@@ -66,20 +67,24 @@ export function* harmPairSteps(
     yield index / points.length;
     if (point.weight === 0) continue;
     const { plant } = point;
+    const { limit } = targets.plants[plant];
     const distinct = [...new Set(point.sky)];
     for (const sky of distinct) {
       const view = views.length;
       const heatsOf = heats.flatMap((_, h) => (point.sky[h] === sky ? [h] : []));
-      const skyView = point.skyView[heatsOf[0]];
+      const skyView = point.around[heatsOf[0]].sky;
       views.push({ point: index, sky, skyView });
       firstOf.push(rows.length);
       for (const heat of heatsOf) {
         const { samples } = heats[heat];
-        for (let k = 0; k < samples.count; k++) {
+        const leaf = leaves[plant][heat];
+        const around = point.around[heat];
+        const most = underSky(around, skyView * (1 - hidden));
+        for (const k of leaf.hotSamples(limit)) {
           const share = point.shares[heat][k];
-          const excess = leaves.excess(plant, heat, k, share, skyView);
+          const excess = leaf.at(k, share, around) - limit;
           // Monotone in the sky view: where neither end is above the limit nothing between is.
-          if (excess <= 0 && leaves.excess(plant, heat, k, share, skyView * (1 - hidden)) <= 0) continue;
+          if (excess <= 0 && leaf.at(k, share, most) <= limit) continue;
           const weight = point.weight * samples.hours[k];
           harm += weight * Math.max(0, excess);
           rows.push({ view, heat, sample: k, weight, excess });
@@ -143,23 +148,26 @@ export function responseOf(
   density: number,
   crossings: 1 | 2,
 ): Response {
-  const { points } = targets;
+  const { points, plants } = targets;
   const most = 1 - (1 - density) ** crossings;
   const terms = new Float64Array(pairs.count * LEVELS * TERMS);
-  for (let p = 0; p < pairs.count; p++) {
-    const { point, skyView } = pairs.views[pairs.view[p]];
-    const open = points[point].shares[pairs.heat[p]][pairs.sample[p]];
-    const { plant } = points[point];
-    for (let level = 0; level <= crossings; level++) {
-      const share = open * (1 - density) ** level;
-      const atNone =
-        level === 0 ? pairs.excess[p] : leaves.excess(plant, pairs.heat[p], pairs.sample[p], share, skyView);
-      const atHalf = leaves.excess(plant, pairs.heat[p], pairs.sample[p], share, skyView * (1 - most / 2));
-      const atMost = leaves.excess(plant, pairs.heat[p], pairs.sample[p], share, skyView * (1 - most));
-      const at = (p * LEVELS + level) * TERMS;
-      terms[at] = atNone;
-      terms[at + 1] = (4 * atHalf - 3 * atNone - atMost) / most;
-      terms[at + 2] = (2 * (atNone + atMost) - 4 * atHalf) / (most * most);
+  for (const [v, { point, skyView }] of pairs.views.entries()) {
+    const { plant, shares, around } = points[point];
+    const { limit } = plants[plant];
+    const under = [0, most / 2, most].map((hidden) => around.map((open) => underSky(open, skyView * (1 - hidden))));
+    for (let p = pairs.firstOf[v]; p < pairs.firstOf[v + 1]; p++) {
+      const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
+      const leaf = leaves[plant][heat];
+      for (let level = 0; level <= crossings; level++) {
+        const share = shares[heat][sample] * (1 - density) ** level;
+        const atNone = level === 0 ? pairs.excess[p] : leaf.at(sample, share, under[0][heat]) - limit;
+        const atHalf = leaf.at(sample, share, under[1][heat]) - limit;
+        const atMost = leaf.at(sample, share, under[2][heat]) - limit;
+        const at = (p * LEVELS + level) * TERMS;
+        terms[at] = atNone;
+        terms[at + 1] = (4 * atHalf - 3 * atNone - atMost) / most;
+        terms[at + 2] = (2 * (atNone + atMost) - 4 * atHalf) / (most * most);
+      }
     }
   }
   const flat = gainsOf(pairs, terms, density, 1);

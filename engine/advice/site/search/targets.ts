@@ -5,9 +5,9 @@ import { worthOf } from '../../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
-import { heatDaysOf } from '../../../load/leaf/harm-of.ts';
-import { type HeatDay, heatDayOf } from '../../../load/leaf/heat-day.ts';
-import { limitOf } from '../../../load/leaf/limit.ts';
+import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
+import type { Surroundings } from '../../../load/leaf/surroundings.ts';
+import { limitOf } from '../../../load/verdict/limit.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
@@ -48,8 +48,8 @@ export interface TargetPoint {
    * state of the yard.
    */
   readonly sky: readonly Float64Array[];
-  /** Sum of `sky`. */
-  readonly skyView: readonly number[];
+  /** By heat day; its sky is the sum of `sky`. */
+  readonly around: readonly Surroundings[];
 }
 
 /** Everything harm is made of that does not depend on the cloth tried. */
@@ -94,7 +94,7 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
         weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
         sky,
-        skyView: sky.map((rays) => rays.reduce((sum, ray) => sum + ray, 0)),
+        around: sky.map((rays) => ({ sky: rays.reduce((sum, ray) => sum + ray, 0) })),
       });
     }
   }

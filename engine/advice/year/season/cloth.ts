@@ -1,9 +1,9 @@
 /**
  * When each cloth should hang: by what it spares its own plants and the light it leaves them, not by the date of habit.
  */
-import { harmOf, type PlantHarm } from '../../../load/leaf/harm-of.ts';
+import { harmOf, type PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
-import { isEstablished } from '../../../load/leaf/limit.ts';
+import { isEstablished } from '../../../load/verdict/limit.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { milderBy } from '../../../load/verdict/verdict.ts';

@@ -1,6 +1,6 @@
 /** The year's advice: cloth, hardening, clay, water and frost, dated, with a page a month. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
-import { harmOf } from '../../../load/leaf/harm-of.ts';
+import { harmOf } from '../../../load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../load/load-of.ts';
 import { plantFeatures } from '../../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../../load/types.ts';

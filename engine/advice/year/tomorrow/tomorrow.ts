@@ -2,6 +2,7 @@
 import { cautionsFor } from '../../../frame/work/cautions.ts';
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { isCivilDate } from '../../../plan/check/reader.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
@@ -36,11 +37,12 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
   const scene = buildScene(forecastPlan);
   const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: date.slice(5) });
   if (!heat.ok) return heat;
+  const sky = createSkyViewer(scene);
   const water = waterOf(forecastPlan);
   if (!water.ok) return water;
   const plants = plantFeatures(plan).flatMap((feature): TomorrowPlant[] => {
     const row = rowOf(plan, feature);
-    return row === undefined ? [] : [plantOfDay(plan, scene, heat.value, feature, row, water.value)];
+    return row === undefined ? [] : [plantOfDay(plan, scene, sky, heat.value, feature, row, water.value)];
   });
   const worstFirst = plants.toSorted(
     (a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || b.thirsty - b.limit - (a.thirsty - a.limit),

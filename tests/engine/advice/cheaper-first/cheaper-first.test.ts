@@ -4,7 +4,7 @@ import { CLAY_ABSORPTANCE } from '../../../../engine/advice/year/clay.ts';
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
 import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
-import { heatDaysOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { heatDaysOf } from '../../../../engine/load/leaf/heat-day.ts';
 import { surfaceTemperature, type Watering } from '../../../../engine/load/leaf/leaf.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { plantPoints } from '../../../../engine/load/verdict/plant-points.ts';
@@ -54,11 +54,11 @@ function harmBy(watering: Watering, absorptance?: number): number {
   for (const { caster, moments, samples, state } of heats) {
     for (const { point } of points) {
       const shares = caster.sharesAt(point, own);
-      const view = sky.at(point, state, own);
+      const around = { sky: sky.at(point, state, own) };
       moments.forEach(
         (moment, k) =>
           (dose +=
-            Math.max(0, surfaceTemperature(moment, row, watering, shares[k], view, absorptance) - limit) *
+            Math.max(0, surfaceTemperature(moment, row, watering, shares[k], around, absorptance) - limit) *
             samples.hours[k]),
       );
     }

@@ -5,7 +5,7 @@ import { clothArea } from '../../../../engine/advice/compare/cost.ts';
 import { seenFrom } from '../../../../engine/advice/compare/seen.ts';
 import type { ComparedChoice, CompareResult } from '../../../../engine/advice/compare/types.ts';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
-import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Canopy, Feature, Plan, YardOption } from '../../../../engine/plan/types.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { doubtOf } from '../../../../engine/advice/doubt/doubt.ts';
 import type { DoubtResult } from '../../../../engine/advice/doubt/types.ts';
-import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';

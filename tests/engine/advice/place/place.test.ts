@@ -3,7 +3,7 @@ import { hardeningOf } from '../../../../engine/advice/place/hardening.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
 import { createPotJudge, winterDayOf } from '../../../../engine/advice/place/judge.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
-import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { roofOf, screenOf } from '../../../../engine/advice/site/search/candidates.ts';
 import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
 import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';

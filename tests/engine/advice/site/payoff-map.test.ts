@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { payoffMap } from '../../../../engine/advice/site/payoff-map.ts';
-import { harmOf } from '../../../../engine/load/leaf/harm-of.ts';
+import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { smallPlan } from './small-plans.ts';

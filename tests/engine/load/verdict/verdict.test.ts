@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { isTooDark } from '../../../../engine/load/light/light-class.ts';
-import { isEstablished, limitOf } from '../../../../engine/load/leaf/limit.ts';
+import { isEstablished, limitOf } from '../../../../engine/load/verdict/limit.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Scorch } from '../../../../engine/load/leaf/scorch.ts';
 import type { Nine, PlantLoad } from '../../../../engine/load/types.ts';
-import { heatVerdict, milderBy, verdictOf, worstOf } from '../../../../engine/load/verdict/verdict.ts';
+import { milderBy, verdictOf, worstOf } from '../../../../engine/load/verdict/verdict.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
@@ -14,9 +14,8 @@ const scorch = (changes: Partial<Scorch>): Scorch => ({
   dose: 0,
   thirsty: 40,
   watered: 38,
-  thirstyHours: 0,
-  wateredHours: 0,
   warmest: -1,
+  inHeat: 'fine',
   run: null,
   ...changes,
 });
@@ -27,18 +26,11 @@ const row = (id: string): PlantRow => {
 };
 
 describe('what the heatwave day says of one point', () => {
-  it('half an hour on end at the limit counts, three steps of ten minutes included; less does not', () => {
-    expect(heatVerdict(scorch({ thirstyHours: 1 / 6 + 1 / 6 + 1 / 6 }))).toBe('at risk');
-    expect(heatVerdict(scorch({ thirstyHours: 1 / 3 }))).toBe('fine');
-    expect(heatVerdict(scorch({ thirstyHours: 5, wateredHours: 1 / 3 }))).toBe('at risk');
-    expect(heatVerdict(scorch({ thirstyHours: 5, wateredHours: 0.5 }))).toBe('will burn');
-  });
-
   it('the worst point is the gravest, then the one with the largest dose', () => {
     const points = [
-      scorch({ dose: 9, thirstyHours: 2 }),
-      scorch({ dose: 4, thirstyHours: 2, wateredHours: 1 }),
-      scorch({ dose: 5, thirstyHours: 2, wateredHours: 1 }),
+      scorch({ dose: 9, inHeat: 'at risk' }),
+      scorch({ dose: 4, inHeat: 'will burn' }),
+      scorch({ dose: 5, inHeat: 'will burn' }),
     ];
     expect(worstOf(points)).toBe(2);
     expect(worstOf([scorch({}), scorch({})])).toBe(0);

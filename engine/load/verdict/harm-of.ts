@@ -1,20 +1,17 @@
-import { createPointCaster } from '../../cast/share.ts';
 import { worthOf } from '../../plan/defaults.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
-import { heatDays } from '../../sun/samples.ts';
+import type { Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { bedPlaces, bedScorches } from '../verdict/bed-load.ts';
-import { harmfulSamples } from './harmful-samples.ts';
-import { type HeatDay, heatDayOf } from './heat-day.ts';
-import { surfaceTemperature } from './leaf.ts';
-import { limitOf } from './limit.ts';
-import { plantPoints } from '../verdict/plant-points.ts';
-import { type PlantFeature, plantFeatures, rowOf } from '../verdict/planted.ts';
+import { createDoser } from '../leaf/doses.ts';
+import { type HeatDay, heatDayOf, heatDaysOf } from '../leaf/heat-day.ts';
+import { surroundingsOn } from '../leaf/surroundings-at.ts';
 import { createSkyViewer, type SkyViewer } from '../light/sky-viewer.ts';
 import type { Outcome } from '../types.ts';
+import { bedPlaces, bedScorches } from './bed-load.ts';
+import { limitOf } from './limit.ts';
+import { plantPoints } from './plant-points.ts';
+import { type PlantFeature, plantFeatures, rowOf } from './planted.ts';
 
 /** What the season's heat does to one plant, planted tree or bed. */
 export interface PlantHarm {
@@ -63,19 +60,6 @@ export function plantHarm(
   return { id: feature.id, worth: worthOf(feature), harm: meanOf(byHeatDay), byHeatDay };
 }
 
-/** The heat days of a season, laid out for casting. */
-export function heatDaysOf(plan: Plan, scene: Scene, weather?: Weather): Outcome<HeatDay[]> {
-  const periods = heatDays(plan);
-  if (!periods.ok) return periods;
-  const value: HeatDay[] = [];
-  for (const period of periods.value) {
-    const heat = heatDayOf(plan, scene, period, weather);
-    if (!heat.ok) return heat;
-    value.push(heat.value);
-  }
-  return { ok: true, value };
-}
-
 function dosesByHeatDay(
   plan: Plan,
   scene: Scene,
@@ -88,26 +72,13 @@ function dosesByHeatDay(
   if (feature.kind === 'bed')
     return bedScorches(scene, sky, bedPlaces(plan, feature), row, limit, heats).map(({ dose }) => dose);
   const { points, own } = plantPoints(plan, feature);
-  const { count, day, sample, passes } = harmfulSamples(heats, row, limit);
-  const caster = createPointCaster(scene, passes);
-  const shares = new Float64Array(count);
-  const doses = heats.map(() => 0);
+  const doser = createDoser(scene, heats, row, limit);
+  const sums = new Float64Array(heats.length);
   for (const { point } of points) {
-    caster.sharesAt(point, own, shares);
-    const views = viewsByState(heats, sky, point, own);
-    for (let k = 0; k < count; k++) {
-      const { moments, samples, state } = heats[day[k]];
-      const leaf = surfaceTemperature(moments[sample[k]], row, 'thirsty', shares[k], views.get(state) ?? 1);
-      doses[day[k]] += Math.max(0, leaf - limit) * samples.hours[sample[k]];
-    }
+    const doses = doser.at(point, surroundingsOn(sky, heats, point, own), own);
+    for (let d = 0; d < sums.length; d++) sums[d] += doses[d];
   }
-  return doses.map((dose) => dose / points.length);
-}
-
-function viewsByState(heats: readonly HeatDay[], sky: SkyViewer, point: SpacePoint, own?: Crown): Map<number, number> {
-  const views = new Map<number, number>();
-  for (const { state } of heats) if (!views.has(state)) views.set(state, sky.at(point, state, own));
-  return views;
+  return Array.from(sums, (sum) => sum / points.length);
 }
 
 function meanOf(values: readonly number[]): number {

@@ -1,14 +1,14 @@
 import type { Plan } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { clockOf } from '../verdict/clock.ts';
-import { heatDaysOf } from './harm-of.ts';
-import { surfaceTemperature } from './leaf.ts';
-import { limitOf } from './limit.ts';
-import { plantPoints } from '../verdict/plant-points.ts';
-import { plantFeatures, rowOf } from '../verdict/planted.ts';
+import { heatDaysOf } from '../leaf/heat-day.ts';
+import { litPoint } from '../leaf/scorch.ts';
 import { createSkyViewer } from '../light/sky-viewer.ts';
 import type { Outcome } from '../types.ts';
+import { clockOf } from './clock.ts';
+import { limitOf } from './limit.ts';
+import { plantPoints } from './plant-points.ts';
+import { plantFeatures, rowOf } from './planted.ts';
 
 /** An hour counts when the leaf is over its limit for this much of it. [h] */
 const LEAST_OVER = 0.25;
@@ -36,15 +36,15 @@ export function hotLeafHours(plan: Plan, plantId: string, weather?: Weather): Ou
     points: [{ point }],
     own,
   } = plantPoints(plan, feature);
-  const value = heats.value.map(({ day, samples, moments, caster, state }): HotLeafHours => {
+  const value = heats.value.map((heat): HotLeafHours => {
+    const { day, samples } = heat;
     const limit = limitOf(plan, feature, row, day.date).celsius;
-    const shares = caster.sharesAt(point, own);
-    const skyView = sky.at(point, state, own);
+    const { shares, around } = litPoint(heat, sky, point, own);
+    const leaf = heat.leaves('thirsty', row);
     const hoursOver = Array.from({ length: 24 }, () => 0);
-    moments.forEach((moment, k) => {
-      if (surfaceTemperature(moment, row, 'thirsty', shares[k], skyView) > limit)
+    for (const k of leaf.hotSamples(limit))
+      if (leaf.at(k, shares[k], around) > limit)
         hoursOver[Number(clockOf(samples.when[k], plan.site.timeZone).slice(0, 2))] += samples.hours[k];
-    });
     return { month: Number(day.date.slice(5, 7)), over: hoursOver.map((hours) => hours >= LEAST_OVER) };
   });
   return { ok: true, value };

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hotLeafHours } from '../../../../engine/load/leaf/hot-leaf-hours.ts';
+import { hotLeafHours } from '../../../../engine/load/verdict/hot-leaf-hours.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { valueOf } from '../yard-plan.ts';

@@ -1,0 +1,45 @@
+import { createPointCaster } from '../../cast/share.ts';
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { PlantRow } from '../../plan/types.ts';
+import type { Crown, Scene } from '../../scene/solids.ts';
+import type { HeatDay } from './heat-day.ts';
+import { judgeLeaf, newJudgement } from './judge.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/** Scorch doses of one row's leaf at many points of a yard. */
+export interface Doser {
+  /**
+   * Dose on each heat day; holds until the next question. [K·h/day]
+   * @param around one a heat day
+   * @param own an extra crown in the way for this point alone
+   */
+  at(point: SpacePoint, around: readonly Surroundings[], own?: Crown): Float64Array;
+}
+
+/** All days are cast together, and only the samples at which a leaf can be too hot at all. */
+export function createDoser(scene: Scene, heats: readonly HeatDay[], row: PlantRow, limit: number): Doser {
+  const leaves = heats.map((heat) => heat.leaves('thirsty', row));
+  const hot = leaves.map((leaf) => leaf.hotSamples(limit));
+  const caster = createPointCaster(scene, {
+    count: hot.reduce((sum, samples) => sum + samples.length, 0),
+    azimuth: Float64Array.from(hot.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.azimuth[k]))),
+    altitude: Float64Array.from(hot.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.altitude[k]))),
+    state: Uint16Array.from(hot.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.state[k]))),
+  });
+  const cast = new Float64Array(hot.reduce((sum, samples) => sum + samples.length, 0));
+  const shares = heats.map(({ samples }) => new Float64Array(samples.count));
+  const doses = new Float64Array(heats.length);
+  const judged = newJudgement();
+  return {
+    at(point, around, own) {
+      caster.sharesAt(point, own, cast);
+      let next = 0;
+      for (let d = 0; d < hot.length; d++) {
+        const samples = hot[d];
+        for (let n = 0; n < samples.length; n++) shares[d][samples[n]] = cast[next++];
+        doses[d] = judgeLeaf(leaves[d], shares[d], around[d], limit, samples, judged).dose;
+      }
+      return doses;
+    },
+  };
+}

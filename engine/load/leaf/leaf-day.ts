@@ -1,0 +1,104 @@
+import type { PlantRow } from '../../plan/types.ts';
+import { fruitTemperature, temperatureOf, type Watering } from './leaf.ts';
+import { LEAF_ABSORPTANCE } from './leaf-balance.ts';
+import { absorbed, type Incoming, incomingAt, type LeafMoment, mostAbsorbed } from './receives.ts';
+import { CLOSED, OPEN, type Surroundings } from './surroundings.ts';
+
+/**
+ * Nodes of a table stand so far apart from 0 on; cubics between them are within 1e-4 K of the balance, in still air
+ * within 2e-3 K where a leaf is as warm as the air and its own updraught ends. [W/m²]
+ */
+const STEP = 20;
+const NODES = 64;
+
+/**
+ * One row's leaf, or fruit, through one day, at whatever points. In the air of a moment a leaf's temperature hangs on
+ * what it takes up alone, so that one short table a moment, filled as it is asked, serves every point, share and sky.
+ */
+export class LeafDay {
+  /** Of the samples. [h] */
+  readonly hours: Float64Array;
+  /** All samples, in order. */
+  readonly samples: Int32Array;
+  private readonly moments: readonly LeafMoment[];
+  private readonly incoming: readonly Incoming[];
+  private readonly row: PlantRow;
+  private readonly watering: Watering;
+  private readonly absorptance: number;
+  private readonly isFruit: boolean;
+  private readonly nodes: Float64Array;
+  private readonly hot = new Map<number, Int32Array>();
+
+  constructor(
+    moments: readonly LeafMoment[],
+    hours: Float64Array,
+    row: PlantRow,
+    watering: Watering,
+    absorptance = LEAF_ABSORPTANCE,
+  ) {
+    this.hours = hours;
+    this.samples = Int32Array.from(moments.keys());
+    this.moments = moments;
+    this.incoming = moments.map(incomingAt);
+    this.row = row;
+    this.watering = watering;
+    this.absorptance = absorptance;
+    this.isFruit = row.limitOf === 'fruit';
+    this.nodes = new Float64Array(this.isFruit ? 0 : moments.length * NODES).fill(NaN);
+  }
+
+  /** Temperature at a sample. [°C] @param share of the beam that reaches the point, 0 to 1 */
+  at(sample: number, share: number, around: Surroundings): number {
+    if (this.isFruit) return fruitTemperature(this.moments[sample], share, around);
+    return this.takingUp(sample, absorbed(this.incoming[sample], share, around, this.absorptance));
+  }
+
+  /** The samples at which a leaf can be at a limit or over it, wherever it stands: at the others no point is harmed. */
+  hotSamples(limit: number): Int32Array {
+    let found = this.hot.get(limit);
+    if (!found) this.hot.set(limit, (found = this.samples.filter((k) => this.hottest(k) >= limit)));
+    return found;
+  }
+
+  private hottest(sample: number): number {
+    if (this.isFruit) return Math.max(this.at(sample, 1, OPEN), this.at(sample, 1, CLOSED));
+    return this.takingUp(sample, mostAbsorbed(this.incoming[sample], this.absorptance));
+  }
+
+  /** The cubic through the two nodes on either side. */
+  private takingUp(sample: number, takenUp: number): number {
+    const along = takenUp / STEP;
+    const n = Math.floor(along);
+    if (n < 1 || n > NODES - 3) return temperatureOf(this.moments[sample], this.row, this.watering, takenUp);
+    const at = sample * NODES + n;
+    const { nodes } = this;
+    const a = Number.isNaN(nodes[at - 1]) ? this.fill(sample, n - 1) : nodes[at - 1];
+    const b = Number.isNaN(nodes[at]) ? this.fill(sample, n) : nodes[at];
+    const c = Number.isNaN(nodes[at + 1]) ? this.fill(sample, n + 1) : nodes[at + 1];
+    const d = Number.isNaN(nodes[at + 2]) ? this.fill(sample, n + 2) : nodes[at + 2];
+    const x = along - n;
+    return b + x * ((6 * c - 2 * a - 3 * b - d) / 6 + x * ((a + c) / 2 - b + x * ((d - a) / 6 + (b - c) / 2)));
+  }
+
+  private fill(sample: number, n: number): number {
+    const leaf = temperatureOf(this.moments[sample], this.row, this.watering, n * STEP);
+    this.nodes[sample * NODES + n] = leaf;
+    return leaf;
+  }
+}
+
+/**
+ * The leaves of one day, each made when it is first asked for; a limit does not change them.
+ * @param absorptance to sunlight, a bare leaf's where nothing is said
+ */
+export type Leaves = (watering: Watering, row: PlantRow, absorptance?: number) => LeafDay;
+
+export function leavesOf(moments: readonly LeafMoment[], hours: Float64Array): Leaves {
+  const known = new Map<string, LeafDay>();
+  return (watering, row, absorptance) => {
+    const key = `${watering} ${row.leafWidth} ${row.bothSides} ${row.limitOf} ${absorptance}`;
+    let leaf = known.get(key);
+    if (!leaf) known.set(key, (leaf = new LeafDay(moments, hours, row, watering, absorptance)));
+    return leaf;
+  };
+}
