@@ -17,13 +17,14 @@ export const doubt: Verb = {
     const { weather, units, progress } = request;
     const outcome = doubtOf(planOf(request), { weather, units, progress });
     if (!outcome.ok) return outcome;
-    return { ok: true, json: outcome.value, text: doubtText(outcome.value, Math.max(60, request.page.columns)) };
+    return { ok: true, json: outcome.value, text: doubtText(outcome.value, request.page.columns) };
   },
 };
 
 function doubtText({ harm, pm, plants, inputs, sentence, notes }: DoubtResult, columns: number): string {
   const most = Math.max(0, ...inputs.map(({ moves }) => moves));
   const bars = table(
+    columns,
     ['in doubt', '±', 'moves K·h/day', '', 'may change'],
     inputs.map((bar) => barRow(bar, most)),
     [1, 2],

@@ -145,12 +145,13 @@ function heightsGiven(request: VerbRequest): number[] | undefined | string {
 
 function siteText(result: SiteResult, request: VerbRequest): string {
   const { units, page } = request;
-  const columns = Math.max(60, page.columns);
+  const { columns } = page;
   const blocks = [wrapped(result.sentence, columns)];
   if (result.options.length > 0) {
     const head = ['', 'what', 'middle: x, y', 'size', 'height', 'cloth', 'spares', 'of all', 'area', 'cost', 'payoff'];
     blocks.push(
       table(
+        columns,
         head,
         result.options.map((option, k) => rowOf(option, k, units)),
         [4, 5, 6, 7, 8, 9, 10],

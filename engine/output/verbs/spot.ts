@@ -38,15 +38,16 @@ function runSpot(request: VerbRequest): VerbResult {
   });
   if (!outcome.ok) return outcome;
   const { value } = outcome;
+  const { columns } = request.page;
   const head =
     `(${formatLength(at[0], request.units)}, ${formatLength(at[1], request.units)}), ` +
     `${formatLength(value.height, request.units)} above the ground`;
   const inside = value.inside === null ? '' : `\nIt lies inside ${nameOf(plan, value.inside)}.`;
-  const body = value.date === null ? seasonText(value) : dayText(plan, value, request.units);
+  const body = value.date === null ? seasonText(value, columns) : dayText(plan, value, request.units, columns);
   return { ok: true, json: value, text: `${head}${inside}\n${body}\n` };
 }
 
-function dayText(plan: Plan, day: SpotDayResult, units: Units): string {
+function dayText(plan: Plan, day: SpotDayResult, units: Units, columns: number): string {
   const rows = stretches(day.steps).map((steps): string[] => {
     const [first] = steps;
     const last = steps[steps.length - 1];
@@ -61,10 +62,10 @@ function dayText(plan: Plan, day: SpotDayResult, units: Units): string {
     ];
   });
   const head = ['clock', 'sun’s altitude', 'bearing', 'beam left', 'air up to', 'in the way'];
-  return `${dateWords(day.date)}\n\n${table(head, rows)}\n\n${nineText(day.day)}`;
+  return `${dateWords(day.date)}\n\n${table(columns, head, rows)}\n\n${nineText(day.day, columns)}`;
 }
 
-function seasonText(season: SpotSeasonResult): string {
+function seasonText(season: SpotSeasonResult, columns: number): string {
   const months = new Map<string, Nine[]>();
   for (const day of season.days) months.set(day.date.slice(0, 7), [...(months.get(day.date.slice(0, 7)) ?? []), day]);
   const mean = (days: readonly Nine[], key: keyof Nine) =>
@@ -81,12 +82,13 @@ function seasonText(season: SpotSeasonResult): string {
   const head = ['month', 'days', 'sun hours', 'hot hours', 'beam dose MJ/m²', 'hot load MJ/m²', 'light mol/m²'];
   return (
     `mean of the season’s ${season.days.length} ` +
-    `days\n\n${nineText(season.season)}\n\n${table(head, rows, [1, 2, 3, 4, 5, 6])}`
+    `days\n\n${nineText(season.season, columns)}\n\n${table(columns, head, rows, [1, 2, 3, 4, 5, 6])}`
   );
 }
 
-function nineText(nine: Nine): string {
+function nineText(nine: Nine, columns: number): string {
   return table(
+    columns,
     ['quantity', 'a day'],
     [
       [

@@ -55,7 +55,7 @@ export const surveyShadows: Verb = {
     return {
       ok: true,
       json: { date, stick, rows },
-      text: `${wrapped(head, request.page.columns)}\n${table(['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
+      text: `${wrapped(head, request.page.columns)}\n${table(request.page.columns, ['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
     };
   },
 };
@@ -115,7 +115,7 @@ export const surveyClimate: Verb = {
       `${humidity} %`,
       `${(sunshine * 100).toFixed(0)} %`,
     ]);
-    const months = table(['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
+    const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
     const text = `${type.name} (rough)\n${months}\nHottest day ${finding.value.heatwaveHigh} °C\n`;
     return { ok: true, json: { type: type.id, climate: finding.value }, text, notes: finding.notes };
   },

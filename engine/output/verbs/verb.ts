@@ -79,13 +79,12 @@ export interface VerbRequest {
 export type VerbResult =
   | {
       readonly ok: true;
-      /** Printed with `--json`. */
+      /** Printed with `--json`; what `jsonPieces` can write. */
       readonly json: unknown;
-      /**
-       * Printed without: a table for people, or the other format that an option asked for (CSV, GeoJSON, iCalendar,
-       * HTML).
-       */
+      /** Printed without: for people. Lines longer than the page are broken by the caller. */
       readonly text: string;
+      /** Printed in its place, as it is and in pieces: another format (CSV, GeoJSON, iCalendar, HTML). */
+      readonly file?: Iterable<string>;
       /** Warnings and remarks for standard error, one line each. */
       readonly notes?: readonly string[];
     }
