@@ -1,6 +1,6 @@
 /** The garden plants that come with the project, each number with its source, and the person's own rows, which win. */
 import catalogue from './plants.json' with { type: 'json' };
-import type { Plan, PlantRow } from './types.ts';
+import type { PlantRow } from './types.ts';
 
 /** Where a number of the catalogue is from, and whether its text was seen, or is from memory, or common practice. */
 export interface PlantSource {
@@ -16,15 +16,21 @@ export const PLANT_SOURCES: ReadonlyMap<string, PlantSource> = new Map(Object.en
 
 const BY_ID: ReadonlyMap<string, PlantRow> = new Map(CATALOGUE.map((row) => [row.id, row]));
 
+/** What names a row. */
+type RowName = Pick<PlantRow, 'id' | 'name'>;
+
 /** The row of an id: the person's own if there is one, else the catalogue's. */
-export function plantRowOf(plan: Plan, rowId: string): PlantRow | undefined {
+export function plantRowOf<R extends RowName = PlantRow>(
+  plan: { readonly plants?: readonly R[] },
+  rowId: string,
+): R | PlantRow | undefined {
   return plan.plants?.find((row) => row.id === rowId) ?? BY_ID.get(rowId);
 }
 
 /** Ids of rows spelt most like a word, nearest first, at most three; none if none is near. */
-export function nearestPlantIds(plan: Plan, word: string): string[] {
+export function nearestPlantIds(plan: { readonly plants?: readonly RowName[] }, word: string): string[] {
   const wanted = word.toLowerCase();
-  const rows = [...(plan.plants ?? []), ...CATALOGUE];
+  const rows: readonly RowName[] = [...(plan.plants ?? []), ...CATALOGUE];
   const scored = rows.map((row) => ({
     id: row.id,
     misses: Math.min(editDistance(wanted, row.id), editDistance(wanted, row.name.toLowerCase())),

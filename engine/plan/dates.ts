@@ -1,5 +1,11 @@
 /** The civil calendar by arithmetic alone: no clock, no zone. */
-import type { Season } from './types.ts';
+
+/** What of a season its dates are reckoned from. */
+interface Span {
+  readonly year: number;
+  readonly from: string;
+  readonly to: string;
+}
 
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 const NAMES = [
@@ -33,15 +39,26 @@ export function monthName(month: number): string {
 }
 
 /** The year in which a season ends: the next one when `to` is before `from`. */
-export function endYearOf(season: Season): number {
+export function endYearOf(season: Span): number {
   return season.to < season.from ? season.year + 1 : season.year;
 }
 
 /** The months, 1 to 12, that a season touches, in its order, each once. */
-export function monthsOfSeason(season: Pick<Season, 'from' | 'to'>): number[] {
+export function monthsOfSeason(season: Omit<Span, 'year'>): number[] {
   const first = Number(season.from.slice(0, 2));
   const last = Number(season.to.slice(0, 2));
   const wraps = season.to < season.from;
   const count = Math.min(12, (wraps ? last + 12 : last) - first + 1);
   return Array.from({ length: count }, (_, step) => ((first - 1 + step) % 12) + 1);
+}
+
+/** Whether the calendar has such a day. */
+export function isDay(year: number, month: number, day: number): boolean {
+  return month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
+}
+
+/** Whether a text is a real day written YYYY-MM-DD. */
+export function isCivilDate(text: string): boolean {
+  const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text);
+  return parts !== null && isDay(Number(parts[1]), Number(parts[2]), Number(parts[3]));
 }

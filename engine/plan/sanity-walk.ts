@@ -7,7 +7,7 @@ import { monthsOfSeason, monthName } from './dates.ts';
 import { canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry/shapes.ts';
 import { LIMITS } from './file/limits.ts';
 import { withOptions } from './options.ts';
-import { quote } from './check/reader.ts';
+import { quote } from './schema/say.ts';
 import { sharedGround } from './geometry/shared-ground.ts';
 import { trunkRadius } from './geometry/trunk.ts';
 import { slits } from './geometry/slits.ts';

@@ -1,8 +1,9 @@
 import { harmPairsOf, responseOf } from '../../engine/advice/site/search/harm-pairs.ts';
 import { leafTables } from '../../engine/advice/site/scoring/leaf-tables.ts';
 import { standingsOf } from '../../engine/advice/site/scoring/plant-states.ts';
-import { siteSteps } from '../../engine/advice/site/site.ts';
-import { finished } from '../../engine/advice/site/search/steps.ts';
+import { layOut } from '../../engine/advice/site/lay-out.ts';
+import { searchYard } from '../../engine/advice/site/search-yard.ts';
+import { siteOf } from '../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../engine/advice/site/types.ts';
 import { targetsOf } from '../../engine/advice/site/search/targets.ts';
 import { togetherScore } from '../../engine/advice/site/scoring/together.ts';
@@ -44,11 +45,6 @@ export function casesOf(): BenchCase[] {
       variants: (['courtyard', 'lane'] as const).map((name) => ({ name, run: () => whole(name, {}) })),
     },
     {
-      name: 'site, longest step',
-      note: 'a search can be stopped between its steps; wanted: 100 ms',
-      variants: [longestStep('courtyard')],
-    },
-    {
       name: 'site, one screen scored',
       variants: screenScored(),
       ratios: [{ of: 'by the tables of the search', to: 'by the leaf of each ray' }],
@@ -66,33 +62,13 @@ export function casesOf(): BenchCase[] {
   ];
 }
 
-/** The search alone: stopped where the options would be cast in full. */
+/** The search alone, without the options in full. */
 function search(name: DemoName, request: SiteRequest): number {
-  let steps = 0;
-  for (const { done } of { [Symbol.iterator]: () => siteSteps(demoPlan(name), request) }) {
-    steps++;
-    if (done >= 0.8) break;
-  }
-  return steps;
+  return searchYard(valueOf(layOut(demoPlan(name), request, () => undefined)), () => undefined).best;
 }
 
 function whole(name: DemoName, request: SiteRequest): number {
-  return valueOf(finished(siteSteps(demoPlan(name), request))).bound;
-}
-
-function longestStep(name: DemoName): Variant {
-  let longest = 0;
-  const run = (): number => {
-    longest = 0;
-    let last = performance.now();
-    for (const _ of { [Symbol.iterator]: () => siteSteps(demoPlan(name)) }) {
-      const now = performance.now();
-      longest = Math.max(longest, now - last);
-      last = now;
-    }
-    return longest;
-  };
-  return { name, run, took: () => longest };
+  return valueOf(siteOf(demoPlan(name), request)).bound;
 }
 
 /** Screens about the lane yard, two hundred a round. */
@@ -156,7 +132,7 @@ function optionInFull(): Variant[] {
   const built = { ...plan, features: [...plan.features, cloth] };
   const standings = once(() => valueOf(standingsOf(valueOf(yardOf(plan, { kind: 'season' })))));
   return [
-    { name: 'the yard laid out once', run: () => finished(standings().under([cloth])).length },
+    { name: 'the yard laid out once', run: () => standings().under([cloth]).length },
     { name: 'the yard cast anew', run: () => valueOf(harmOf(built)).length + valueOf(plantLoadsOf(built)).length },
   ];
 }

@@ -1,3 +1,4 @@
+import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
@@ -30,6 +31,9 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
     if (!yard.ok) return yard;
     yards.push({ name: id, yard: yard.value });
   }
+  // Shifts are judged at a few cells of each bed; what stands today is told from all of them, as everywhere.
+  const told = harmOf(plan, request.weather);
+  if (!told.ok) return told;
   const units = request.units ?? unitsOf(plan);
   const [{ yard: today }] = yards;
   const order = yards.length > 1 ? orderOf(yards, null, 0) : [];
@@ -38,10 +42,10 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
     .toSorted((a, b) => b.moves - a.moves);
   const bars = inputs.map((bar): DoubtBar => ({ ...bar, pmText: pmWords(bar, units) }));
   const plants = today.base.map((harm, k): PlantDoubt => {
-    const plant = plantDoubt(plan, harm, today, k);
+    const plant = { ...plantDoubt(plan, harm, today, k), harm: told.value[k].harm };
     return { ...plant, sentence: plantSentence(plant, bars) };
   });
-  const harm = weighedHarm(today.base);
+  const harm = weighedHarm(told.value);
   const next = firstToMeasure(bars);
   const value = {
     harm,

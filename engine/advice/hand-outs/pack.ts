@@ -5,7 +5,7 @@ import { plantRowOf } from '../../plan/catalogue.ts';
 import { decodeJson } from '../../plan/file/decode.ts';
 import { planErrors } from '../../plan/check/check.ts';
 import { monthName } from '../../plan/dates.ts';
-import { isRecord, show } from '../../plan/check/reader.ts';
+import { isRecord, show } from '../../plan/schema/say.ts';
 import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stock } from '../../plan/types.ts';
 import { formatSpeed, formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
 import { listWords } from '../../plan/list-words.ts';

@@ -1,5 +1,6 @@
 /** A plan that can be given away: what it takes to work out the sun, and nothing that says whose yard it is. */
 import { CATALOGUE } from '../../plan/catalogue.ts';
+import { FEATURE } from '../../plan/schema/feature.ts';
 import type { Plan } from '../../plan/types.ts';
 import { DAMAGE_PARTS } from '../why/types.ts';
 
@@ -17,11 +18,11 @@ type Json = Readonly<Record<string, unknown>>;
 const KEPT: ReadonlySet<string> = new Set(
   (
     'format version units site season climate features options plants journal stock past plan year latitude ' +
-    'longitude elevation timeZone upBearing boundary skyline azimuth altitude ' +
+    'longitude elevation timeZone upBearing boundary shelter surface skyline azimuth altitude ' +
     'northFrom by line when along reading declination bearing pm pace steps length rules maxHeight setback tap ' +
     'hose how from to stepMinutes offset gust frost first last lowest turbidity hotAir ' +
     'heatwaveHigh months month high low humidity wind sunshine sunshineAfternoon spread id kind path height ' +
-    'thickness openness outline eaves at crownWidth crownBase shape leafless plant planted worth ' +
+    'thickness openness shades colour outline eaves at crownWidth crownBase shape leafless plant planted worth ' +
     'center width turn rise density measuredDensity drops side depth up frame tube bottomRails braces maxBay ' +
     'takeOff anchor soil bottom plantHeight container pot move foliageFrom blocks air leaf light covered ' +
     'pair adds moves removes sunHours minDLI heatLimit limitOf afternoonShade cloth frostDamage leafWidth ' +
@@ -31,7 +32,7 @@ const KEPT: ReadonlySet<string> = new Set(
 
 /** Keys whose text is a word of the plan file's own, a date, a clock time or a zone. */
 const WORD_KEYS: ReadonlySet<string> = new Set(
-  'format units timeZone by when from to first last kind shape planted side anchor soil move blocks limitOf afternoonShade date what part currency'.split(
+  'format units timeZone by when from to first last kind shape shelter surface colour planted side anchor soil move blocks limitOf afternoonShade date what part currency'.split(
     ' ',
   ),
 );
@@ -89,6 +90,7 @@ function leaves(parent: string, name: string, value: unknown): boolean {
   if (parent === 'moves') return true;
   if (parent === 'prices') return typeof value === 'number' && /^[a-z]+[A-Za-z0-9]*$/.test(name);
   if (!KEPT.has(name)) return false;
+  if (name === 'colour') return FEATURE.kinds.wall.colour.words.some((word) => word === value);
   if (name === 'part') return DAMAGE_PARTS.some((part) => part === value);
   return typeof value !== 'string' || ID_KEYS.has(name) || (WORD_KEYS.has(name) && WORD.test(value));
 }

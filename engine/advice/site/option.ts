@@ -6,6 +6,7 @@ import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { formatArea, formatDistance, type Units } from '../../plan/units.ts';
 import { clothArea } from '../compare/cost.ts';
+import { hungOf } from './kinds/hung.ts';
 import type { LeafTables } from './scoring/leaf-tables.ts';
 import { lowSunOn } from './scoring/low-sun.ts';
 import type { PlantStanding } from './scoring/plant-states.ts';
@@ -59,7 +60,7 @@ export function optionOf(
   return {
     kind,
     features,
-    ...placeOf(first),
+    ...hungOf(first).place(),
     spared,
     sparedShare: harm > 0 ? spared / harm : 0,
     area,
@@ -78,33 +79,12 @@ export function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy 
     [...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].map(({ id }) => id),
   );
   return cloth.map((one) => {
-    const word = one.kind === 'screen' ? 'screen' : 'roof';
+    const { word } = hungOf(one);
     let number = 1;
     while (taken.has(`${word}-${number}`)) number++;
     taken.add(`${word}-${number}`);
     return { ...one, id: `${word}-${number}`, name: `Proposed ${word} ${number}` };
   });
-}
-
-function placeOf(
-  cloth: Canopy | Screen,
-): Pick<SiteOption, 'center' | 'length' | 'width' | 'turn' | 'height' | 'density' | 'drops'> {
-  const { height, density } = cloth;
-  if (cloth.kind === 'canopy') {
-    const { center, length, width, turn = 0, drops = [] } = cloth;
-    return { center, length, width, turn, height, density, drops: drops.map(({ side, depth }) => ({ side, depth })) };
-  }
-  const [a, b] = [cloth.path[0], cloth.path[cloth.path.length - 1]];
-  const turn = ((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + 360) % 180;
-  return {
-    center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2],
-    length: Math.round(distance(a, b) * 1000) / 1000,
-    width: 0,
-    turn,
-    height,
-    density,
-    drops: [],
-  };
 }
 
 function optionPlant(plan: Plan, was: PlantStanding, is: PlantStanding): OptionPlant {
@@ -160,14 +140,14 @@ function whyThere(
 
 function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, units: Units): string {
   const middle = middleOf(feature);
-  const { center } = placeOf(cloth);
+  const hung = hungOf(cloth);
+  const { center } = hung.place();
   const away = distance(center, middle);
-  const what = cloth.kind === 'screen' ? 'A screen' : (cloth.drops ?? []).length > 0 ? 'A roof with drops' : 'A roof';
   const name = namedInside(plan, feature.id);
-  if (away < OVER_WITHIN) return `${what} right over ${name}`;
+  if (away < OVER_WITHIN) return `${hung.name} right over ${name}`;
   const bearing = (Math.atan2(center[0] - middle[0], center[1] - middle[1]) * 180) / Math.PI + upBearingOf(plan);
   return (
-    `${what} with its middle ${formatDistance(away, units)} to the ${compassWord(bearing)} of ${name}, in ` +
+    `${hung.name} with its middle ${formatDistance(away, units)} to the ${compassWord(bearing)} of ${name}, in ` +
     `the way of its hot sun`
   );
 }

@@ -49,12 +49,6 @@ export interface SiteRequest {
   readonly units?: Units;
 }
 
-/** How far a search has come, 0 to 1, and what it is at. */
-export interface SiteProgress {
-  readonly done: number;
-  readonly what: string;
-}
-
 /** A rule of the owner's or the neighbourhood's that a search keeps; ground, plants and walls are no rules. */
 export type SiteRule = 'height' | 'hidden' | 'setback' | 'keepout' | 'light' | 'budget';
 

@@ -1,4 +1,4 @@
-import { isCivilDate } from '../../plan/check/reader.ts';
+import { isCivilDate } from '../../plan/dates.ts';
 import { reportHtml } from '../report/html.ts';
 import { reportOf } from '../report/report-of.ts';
 import { CELL_OPTION, HEIGHT_OPTION } from './options.ts';

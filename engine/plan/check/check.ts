@@ -1,14 +1,12 @@
 /** Is this a plan? Every problem, each with its JSON Pointer and one plain sentence. */
-import { checkSeasonAndClimate } from './climate.ts';
-import { checkJournal, checkPlantRows, checkStock } from './lists.ts';
-import { checkFeaturesAndOptions } from './options.ts';
-import { checkSite } from './site.ts';
 import { LIMITS } from '../file/limits.ts';
-import { isRecord, ownerOf, readNumber, readObject, readOwners, readText, readWord, report, show } from './reader.ts';
-import type { Owner } from './reader.ts';
+import type { Problem } from '../problem.ts';
 import { sanityWalk } from '../sanity-walk.ts';
-import type { Plan, Problem } from '../types.ts';
-import { PLAN_FORMAT, PLAN_VERSION } from '../file/upgrade.ts';
+import { FEATURE } from '../schema/feature.ts';
+import { PLAN } from '../schema/plan.ts';
+import { isRecord } from '../schema/say.ts';
+import type { Feature, Plan } from '../types.ts';
+import { read } from './read.ts';
 
 /** Every problem of a plan; where there is none, its warnings: what is allowed but looks like a slip. */
 export function checkPlan(plan: Plan): Problem[] {
@@ -16,84 +14,48 @@ export function checkPlan(plan: Plan): Problem[] {
   return problems.length > 0 ? shortened(problems) : sanityWalk(plan);
 }
 
-/**
- * Every error in a value that should be a plan of this version, in the file's order of parts. An empty list makes it a
- * `Plan`.
- */
+/** Whether a value is a plan of this version; every error in it is pushed, in the file's order of parts. */
+export function isPlan(value: unknown, problems: Problem[]): value is Plan {
+  const found = planErrors(value);
+  problems.push(...found);
+  return found.length === 0;
+}
+
+/** Every error in a value that should be a plan of this version. An empty list makes it a `Plan`. */
 export function planErrors(value: unknown): Problem[] {
+  const tooMuch = beyondLimits(value);
+  if (tooMuch !== null) return [{ pointer: '/features', message: `Plan: ${tooMuch}`, severity: 'error' }];
   const problems: Problem[] = [];
-  const plan = ownerOf(value, '', 'Plan', problems);
-  if (plan === undefined) return problems;
-  const past = pastYears(plan);
-  const points = [plan.object, ...past.map((year) => year.object.plan)].reduce(
-    (sum: number, part) => sum + pointCount(part),
-    0,
-  );
-  if (points > LIMITS.points) {
-    report(
-      plan,
-      'features',
-      `the paths and outlines have ${points} points together; at most ${LIMITS.points} are read.`,
-    );
-    return problems;
-  }
-  checkParts(plan);
-  for (const year of past) {
-    readNumber(year, 'year', { min: 1900, max: 2199, whole: true }, 'required');
-    const frozen = readObject(year, 'plan', year.subject, 'required');
-    if (frozen === undefined) continue;
-    const found: Problem[] = [];
-    checkParts({ ...frozen, problems: found });
-    problems.push(...found.map((problem) => ({ ...problem, message: `${year.subject}: ${problem.message}` })));
-  }
+  read(PLAN, value, { pointer: '', subject: '', key: '', index: 0, owner: {}, problems });
   return problems;
 }
 
-function checkParts(plan: Owner): void {
-  if (readText(plan, 'format', 'required') !== PLAN_FORMAT) {
-    if (typeof plan.object.format === 'string')
-      report(plan, 'format', `format must be "${PLAN_FORMAT}", got ${show(plan.object.format)}.`);
-  }
-  if (plan.object.version !== PLAN_VERSION)
-    report(
-      plan,
-      'version',
-      `version must be ${PLAN_VERSION}, got ${plan.object.version === undefined ? 'none' : show(plan.object.version)}.`,
-    );
-  readText(plan, 'name', 'optional');
-  readWord(plan, 'units', ['metric', 'imperial'], 'optional');
-  checkSite(plan);
-  checkSeasonAndClimate(plan);
-  checkFeaturesAndOptions(plan);
-  checkPlantRows(plan);
-  checkJournal(plan);
-  checkStock(plan);
-  for (const caution of readOwners(plan, 'cautions', 'optional', (_, index) => `Caution ${index + 1}`))
-    readText(caution, 'text', 'required');
-  for (const item of readOwners(plan, 'setAside', 'optional', (_, index) => `Part ${index + 1} set aside`))
-    readText(item, 'from', 'required');
+/** Whether a thing of a plan is right in itself; what else is in the plan is not looked at. */
+export function isSound(feature: Feature): boolean {
+  const problems: Problem[] = [];
+  read(FEATURE, feature, { pointer: '', subject: '', key: '', index: 0, owner: {}, problems });
+  return problems.length === 0;
 }
 
-/** Earlier years of the plan itself; what a frozen plan says of years before it is not read. */
-function pastYears(plan: Owner): Owner[] {
-  return readOwners(
-    plan,
-    'past',
-    'optional',
-    (item, index) => `Earlier year ${typeof item.year === 'number' ? item.year : index + 1}`,
-    LIMITS.pastYears,
-  );
+/** What no file may hold so much of, in the plan and its earlier years together, or in one of them. */
+function beyondLimits(plan: unknown): string | null {
+  if (!isRecord(plan)) return null;
+  const years = [plan, ...listOf(plan.past).map((year) => (isRecord(year) ? year.plan : undefined))];
+  const drawn = years.map(drawnIn);
+  const points = drawn.flat().reduce((sum, thing) => sum + listOf(thing.path).length + listOf(thing.outline).length, 0);
+  if (points > LIMITS.points)
+    return `the paths and outlines have ${points} points together; at most ${LIMITS.points} are read.`;
+  const things = Math.max(...drawn.map((year) => year.length));
+  return things > LIMITS.features
+    ? `there are ${things} things in the plan; at most ${LIMITS.features} are read.`
+    : null;
 }
 
-/** Points of everything drawn in a plan and added by its options. */
-function pointCount(plan: unknown): number {
-  if (!isRecord(plan)) return 0;
+/** Everything drawn in a plan and added by its options. */
+function drawnIn(plan: unknown): Readonly<Record<string, unknown>>[] {
+  if (!isRecord(plan)) return [];
   const options = listOf(plan.options).flatMap((option) => (isRecord(option) ? listOf(option.adds) : []));
-  let count = 0;
-  for (const feature of [...listOf(plan.features), ...options]) {
-    if (isRecord(feature)) count += listOf(feature.path).length + listOf(feature.outline).length;
-  }
-  return count;
+  return [...listOf(plan.features), ...options].filter(isRecord);
 }
 
 function listOf(value: unknown): readonly unknown[] {

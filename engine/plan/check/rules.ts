@@ -1,107 +1,114 @@
-/** What the checks of several parts share: ranges, outlines, how things are known. */
-import { boundsOf, cleanPath, onOneLine, openRing } from '../geometry/shapes.ts';
-import { LIMITS, cellCount } from '../file/limits.ts';
-import { quote, readMonthDay, readNumber, readObject, readPoints, readWord, report } from './reader.ts';
-import type { NumberRule, Owner } from './reader.ts';
-import { selfMeeting } from '../geometry/turf.ts';
-import type { KnownBy, PlanPoint, Surface } from '../types.ts';
+/** How the keys of a thing go together. A rule sees what is right in it, and speaks of no key that is wrong. */
+import { DEFAULTS } from '../defaults.ts';
+import { monthName, monthsOfSeason } from '../dates.ts';
+import { FEATURE } from '../schema/feature.ts';
+import type { Json, Keys } from '../schema/form.ts';
+import type { SoundKeys } from '../schema/held.ts';
+import { JOURNAL_ENTRY, PLAN, STOCK_TUBE, THIS_YEAR } from '../schema/plan.ts';
+import { round } from '../schema/say.ts';
+import { CLIMATE_MONTH, SEASON } from '../schema/site.ts';
+import { checkReferences } from './references.ts';
+import type { It, Tell } from './spot.ts';
 
-export const SHARE: NumberRule = { min: 0, max: 1 };
-/** Heights and sizes of things drawn; no garden thing is larger. */
-export const SIZE: NumberRule = { above: 0, max: 500, unit: 'm' };
-export const FOOT: NumberRule = { min: 0, max: 500, unit: 'm' };
-export const BEARING: NumberRule = { min: -360, max: 360, unit: 'degrees' };
+type Rule = (sound: Json, tell: Tell, it: It) => void;
 
-export const SURFACES: readonly Surface[] = ['lawn', 'soil', 'paving', 'mulch', 'gravel'];
-const KNOWN_BY: readonly KnownBy[] = ['tape', 'shadow', 'paced', 'picture', 'compass', 'guess', 'catalogue'];
+const { tree, canopy, screen, plant } = FEATURE.kinds;
 
-/** `how`: by the name of a number, how it is known. */
-export function checkHow(owner: Owner): void {
-  const how = readObject(owner, 'how', `${owner.subject}, how`, 'optional');
-  if (how === undefined) return;
-  for (const key of Object.keys(how.object)) {
-    const knowledge = readObject(how, key, `${how.subject} ${quote(key)} is known`, 'required');
-    if (knowledge === undefined) continue;
-    readWord(knowledge, 'by', KNOWN_BY, 'required');
-    readNumber(knowledge, 'pm', { min: 0 }, 'optional');
-  }
-}
-
-/** `side` of a reading or a journal entry: a true bearing or one of four words. */
-export function checkSide(owner: Owner): void {
-  if (typeof owner.object.side === 'number') readNumber(owner, 'side', BEARING, 'optional');
-  else readWord(owner, 'side', ['top', 'all', 'unknown'], 'optional');
-}
-
-/** Days of every year; the span itself as an owner of further keys. */
-export function checkYearlySpan(owner: Owner, key: string): Owner | undefined {
-  const span = readObject(owner, key, `${owner.subject}, ${key}`, 'optional');
-  if (span === undefined) return undefined;
-  readMonthDay(span, 'from', 'required');
-  readMonthDay(span, 'to', 'required');
-  return span;
-}
-
-/** A path of at least so many different points. */
-export function checkPath(owner: Owner, least: 1 | 2): void {
-  const path = readPoints(owner, 'path');
-  if (path === undefined) return;
-  const distinct = cleanPath(path).length;
-  if (distinct < least)
-    report(
-      owner,
-      'path',
-      `path must have at least ${least === 1 ? 'one point' : 'two different points'}, got ` +
-        `${distinct === 0 ? 'none' : 'one'}.`,
+/** By the keys of an object in the schema. */
+export const RULES: ReadonlyMap<Keys, Rule> = new Map([
+  rule(tree, ({ crownBase, height }, tell) => footBelowTop(tell, 'crownBase', 'the crown', crownBase, height)),
+  rule(screen, ({ bottom = DEFAULTS.bottom, height }, tell) =>
+    footBelowTop(tell, 'bottom', 'the cloth', bottom, height),
+  ),
+  rule(canopy, (roof, tell, { subject }) => {
+    frontAboveGround(roof, tell);
+    dropsAboveGround(roof, tell, subject);
+  }),
+  rule(plant, (sound, tell, it) => {
+    footBelowTop(tell, 'foliageFrom', 'the foliage', sound.foliageFrom, sound.height);
+    if (!Object.hasOwn(it.object, 'foliageFrom')) tallerThanPot(sound, tell);
+  }),
+  rule(SEASON.keys, ({ stepMinutes }, tell) => {
+    if (stepMinutes === undefined || 60 % stepMinutes === 0) return;
+    tell(
+      ['stepMinutes'],
+      `step is ${stepMinutes} minutes, but an hour must be a whole number of steps: 1, 2, 3, 4, 5, 6, 10, 12, 15, ` +
+        `20, 30 or 60.`,
     );
+  }),
+  rule(CLIMATE_MONTH.keys, ({ high, low }, tell) => {
+    if (high !== undefined && low !== undefined && low > high)
+      tell(['low'], `low is ${low} °C, above the high of ${high} °C.`);
+  }),
+  rule(JOURNAL_ENTRY.keys, ({ what, amount }, tell) => {
+    if (what === 'damage' && amount !== undefined && amount > MOST_DAMAGE)
+      tell(['amount'], `amount is ${amount}, but must be from 0 to ${MOST_DAMAGE}.`);
+  }),
+  rule(STOCK_TUBE.keys, ({ outside, wall }, tell) => {
+    if (outside !== undefined && wall !== undefined && wall * 2 > outside)
+      tell(['wall'], `two walls of ${wall} m are thicker than the tube's ${outside} m.`);
+  }),
+  rule(PLAN.keys, wholePlan),
+  rule(THIS_YEAR, wholePlan),
+]);
+
+/** Of leaves gone or burnt, on the journal's scale. */
+const MOST_DAMAGE = 5;
+
+function rule<K extends Keys>(keys: K, says: (sound: SoundKeys<K>, tell: Tell, it: It) => void): readonly [Keys, Rule] {
+  return [keys, (sound, tell, it) => says(sound as SoundKeys<K>, tell, it)];
 }
 
-/** A simple outline that encloses something; its corners when it is right. */
-export function checkOutline(owner: Owner, key: string): PlanPoint[] | undefined {
-  const outline = readPoints(owner, key);
-  if (outline === undefined) return undefined;
-  const ring = openRing(outline);
-  if (ring.length < 3) {
-    report(owner, key, `${key} must have at least three corners, got ${ring.length}.`);
-    return undefined;
-  }
-  if (onOneLine(ring)) {
-    report(owner, key, `${key} encloses no ground: its corners lie on one line.`);
-    return undefined;
-  }
-  const meeting = selfMeeting(ring);
-  if (meeting !== null) {
-    report(owner, key, `${key} crosses or touches itself at [${round(meeting[0])}, ${round(meeting[1])}] m.`);
-    return undefined;
-  }
-  return ring;
+function wholePlan(plan: SoundKeys<typeof THIS_YEAR>, tell: Tell, { pointer }: It): void {
+  monthsOfSeasonAreThere(plan, tell);
+  checkReferences(plan, tell, pointer);
 }
 
-/** A grid over the box of a ring must not be too large to work out. @param cell [m] */
-export function checkCellCount(owner: Owner, key: string, ring: readonly PlanPoint[], cell: number): void {
-  const { minX, minY, maxX, maxY } = boundsOf(ring);
-  const cells = cellCount(maxX - minX, maxY - minY, cell);
-  if (cells <= LIMITS.cells) return;
-  report(
-    owner,
-    key,
-    `${Math.round(maxX - minX)} by ${Math.round(maxY - minY)} m are ${cells} cells of ${cell} m; at most ` +
-      `${LIMITS.cells} can be worked out.`,
-  );
+function monthsOfSeasonAreThere({ season, climate }: SoundKeys<typeof THIS_YEAR>, tell: Tell): void {
+  if (season?.from === undefined || season.to === undefined || climate?.months === undefined) return;
+  const there = new Set(climate.months.map((row) => row?.month));
+  for (const month of monthsOfSeason({ from: season.from, to: season.to })) {
+    if (!there.has(month))
+      tell(['climate', 'months'], `${monthName(month)} is part of the season, but its month is missing.`, 'Climate');
+  }
 }
 
 /** Foliage or cloth must begin below where it ends. */
-export function checkFootBelowTop(owner: Owner, key: string, foot: number | undefined, top: number | undefined): void {
+function footBelowTop(tell: Tell, key: string, what: string, foot: number | undefined, top: number | undefined): void {
   if (foot === undefined || top === undefined || foot < top) return;
-  const names: Readonly<Record<string, string>> = {
-    crownBase: 'the crown',
-    bottom: 'the cloth',
-    foliageFrom: 'the foliage',
-  };
-  report(owner, key, `${names[key]} begins at ${foot} m, which is not below its top at ${top} m.`);
+  tell([key], `${what} begins at ${foot} m, which is not below its top at ${top} m.`);
 }
 
-/** To the millimetre, for sentences. */
-export function round(metres: number): number {
-  return Math.round(metres * 1000) / 1000;
+function frontAboveGround({ height, rise = DEFAULTS.rise }: SoundKeys<typeof canopy>, tell: Tell): void {
+  if (height === undefined || height + rise > 0) return;
+  tell(
+    ['rise'],
+    `with height ${height} m and rise ${rise} m the front edge would be at ${round(height + rise)} m, not above the ` +
+      `ground.`,
+  );
+}
+
+function dropsAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell, subject: string): void {
+  const { height: back, rise = DEFAULTS.rise, drops = [] } = roof;
+  if (back === undefined) return;
+  const front = back + rise;
+  for (const [index, drop] of drops.entries()) {
+    if (drop?.side === undefined || drop.depth === undefined) continue;
+    const { side, depth } = drop;
+    const edge = side === 'front' ? front : side === 'back' ? back : Math.min(front, back);
+    const lower = front !== back && (side === 'left' || side === 'right') ? ' at its lower end' : '';
+    if (depth > edge + 1e-9)
+      tell(
+        ['drops', index, 'depth'],
+        `the drop is ${depth} m deep, but its edge is only ${round(edge)} m high${lower}.`,
+        `${subject}, drop ${index + 1}`,
+      );
+  }
+}
+
+function tallerThanPot({ container, height, pot }: SoundKeys<typeof plant>, tell: Tell): void {
+  if (container !== true || height === undefined) return;
+  const potHeight = pot?.height ?? DEFAULTS.potHeight;
+  if (potHeight >= height)
+    tell(['height'], `height is ${height} m from the ground, pot included, but the pot alone is ${potHeight} m high.`);
 }

@@ -1,4 +1,4 @@
-import { planErrors, shortened } from '../check/check.ts';
+import { isPlan, planErrors, shortened } from '../check/check.ts';
 import { decodeJson } from './decode.ts';
 import { sanityWalk } from '../sanity-walk.ts';
 import type { Plan, Problem, SetAside } from '../types.ts';
@@ -17,9 +17,9 @@ export type SalvagedPlan =
 export function parsePlan(input: Uint8Array | string): ParsedPlan {
   const read = readJson(input);
   if (!read.ok) return read;
-  const problems = planErrors(read.value);
-  if (problems.length > 0) return { ok: false, problems: shortened(problems) };
-  const plan = read.value as unknown as Plan;
+  const problems: Problem[] = [];
+  const plan: unknown = read.value;
+  if (!isPlan(plan, problems)) return { ok: false, problems: shortened(problems) };
   return { ok: true, plan, warnings: sanityWalk(plan) };
 }
 
@@ -32,20 +32,18 @@ export function parsePlan(input: Uint8Array | string): ParsedPlan {
 export function salvagePlan(input: Uint8Array | string): SalvagedPlan {
   const read = readJson(input);
   if (!read.ok) return read;
-  let value = read.value;
   const problems: Problem[] = [];
   // Each round takes something out, and what leans on it may break in the next.
-  for (;;) {
-    const found = planErrors(value);
-    if (found.length === 0) break;
+  for (let value = read.value; ;) {
+    const plan: unknown = value;
+    const found: Problem[] = [];
+    if (isPlan(plan, found)) return { ok: true, plan, warnings: sanityWalk(plan), problems };
     const broken = brokenItems(found);
     if (broken === null)
       return { ok: false, problems: shortened(problems.length > 0 ? planErrors(read.value) : found) };
     problems.push(...found);
     value = withoutItems(value, broken);
   }
-  const plan = value as unknown as Plan;
-  return { ok: true, plan, warnings: sanityWalk(plan), problems };
 }
 
 function readJson(

@@ -1,11 +1,7 @@
-import { isRecord, show } from '../check/reader.ts';
-import type { Problem } from '../types.ts';
-
-export const PLAN_FORMAT = 'shadewright-plan';
-/** The version of the plan file that this program writes. */
-export const PLAN_VERSION = 1;
-
-type Json = Readonly<Record<string, unknown>>;
+import { isRecord, show } from '../schema/say.ts';
+import type { Problem } from '../problem.ts';
+import type { Json } from '../schema/form.ts';
+import { PLAN_FORMAT, PLAN_VERSION } from '../schema/plan.ts';
 
 /** By the version it starts from, what turns a plan into one of the next version. Earlier years are brought along. */
 export type UpgradeSteps = Readonly<Record<number, (plan: Json) => Json>>;

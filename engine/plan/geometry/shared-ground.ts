@@ -2,7 +2,7 @@ import { boundsOf, pointInRing } from './shapes.ts';
 import type { Bounds } from './shapes.ts';
 import { LIMITS } from '../file/limits.ts';
 import { sharesMoreThan } from './overlap.ts';
-import { quote } from '../check/reader.ts';
+import { quote } from '../schema/say.ts';
 import type { Bed, Building, Feature, Problem } from '../types.ts';
 
 /** Ground that two outlines may share through careless drawing. [m²] */

@@ -1,7 +1,7 @@
 import { boundsOf, distance, distanceToSegment, isClosed, openRing } from './shapes.ts';
 import type { Bounds } from './shapes.ts';
 import { LIMITS } from '../file/limits.ts';
-import { quote } from '../check/reader.ts';
+import { quote } from '../schema/say.ts';
 import type { Building, Feature, PlanPoint, Problem, Wall } from '../types.ts';
 
 /** A gap of this width lets a stripe of sun through and is seldom meant. [m] */

@@ -1,10 +1,11 @@
 import type { GridSpec } from '../../../cast/grid.ts';
 import { cellCenter, gridOf, maskOf } from '../../../load/light/grid-of.ts';
 import { plantFeatures } from '../../../load/verdict/planted.ts';
-import { canopyCorners, cleanPath, distance, openRing } from '../../../plan/geometry/shapes.ts';
+import { distance, openRing } from '../../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
 import { hiddenHeightAt, hiddenHeightGrid, sightLinesOf } from '../../sight/hidden-height.ts';
+import { hungOf } from '../kinds/hung.ts';
 import { distanceToShape } from '../shapes.ts';
 
 /** Edges of cloth are looked at in steps of at most this. [m] */
@@ -47,7 +48,7 @@ export function hidingOf(plan: Plan, lowest: number): Hiding {
     isHidden(cloth) {
       if (from.length === 0) return true;
       const hides = ([x, y, z]: SpacePoint) => hiddenHeightAt(sight, [x, y]).height >= z - ROUNDING;
-      const edge = edgeOf(cloth);
+      const edge = hungOf(cloth).edge();
       return edge.every(hides) && edge.every((a, k) => k === 0 || between(edge[k - 1], a).every(hides));
     },
   };
@@ -63,13 +64,6 @@ function groundNearPlants(plan: Plan, grid: GridSpec): number[] {
     (index) =>
       mask[index] === 0 && shapes.some((shape) => distanceToShape(shape, [cellCenter(grid, index)]) <= NEAR_PLANTS),
   );
-}
-
-/** Round the roof, or along the screen's top. */
-function edgeOf(cloth: Canopy | Screen): SpacePoint[] {
-  if (cloth.kind === 'screen') return cleanPath(cloth.path).map(([x, y]) => [x, y, cloth.height]);
-  const corners = canopyCorners(cloth);
-  return [...corners, corners[0]];
 }
 
 function between(a: SpacePoint, b: SpacePoint): SpacePoint[] {

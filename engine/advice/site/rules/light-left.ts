@@ -12,7 +12,7 @@ import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { Crown, Sheet } from '../../../scene/solids.ts';
-import { finished } from '../search/steps.ts';
+import type { Progress } from '../progress.ts';
 
 /** A bed's light is guarded at so many of its cells. */
 const BED_POINTS = 5;
@@ -38,18 +38,13 @@ interface Guarded {
 }
 
 /** @param yard laid out for the season */
-export function lightGuard(yard: Yard): LightGuard {
-  return finished(lightGuardSteps(yard));
-}
-
-/** `lightGuard`, one plant a step: the share that is done. */
-export function* lightGuardSteps(yard: Yard): Generator<number, LightGuard, void> {
+export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
   const { plan } = yard;
   const raysOf = rayReader(yard);
   const plants = plantFeatures(plan);
   const all: Guarded[] = [];
   for (const [k, feature] of plants.entries()) {
-    yield k / plants.length;
+    progress?.(k / plants.length, 'the light the plants have');
     const row = rowOf(plan, feature);
     if (!row) continue;
     const { of, least } = leastLight(row);

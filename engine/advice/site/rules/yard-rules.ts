@@ -1,25 +1,15 @@
-import { canopyGrid } from '../../../frame/layout/canopy-frame.ts';
 import { briefOf } from '../../../frame/layout/model.ts';
-import { screenPosts } from '../../../frame/layout/screen-frame.ts';
-import { DEFAULTS } from '../../../plan/defaults.ts';
-import {
-  boundsOf,
-  canopyCorners,
-  canopyEdge,
-  footprintOf,
-  openRing,
-  pathsCross,
-  pointInRing,
-} from '../../../plan/geometry/shapes.ts';
+import { boundsOf, footprintOf, openRing, pathsCross, pointInRing } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
+import { type HungCloth, hungOf, type Upright } from '../kinds/hung.ts';
 import { keepsClear, obstaclesOf, pointKeepsClear, ROUNDING } from './obstacles.ts';
 import { distanceToShape, meets } from '../shapes.ts';
 import type { SiteRule } from '../types.ts';
-import { waysOf } from '../search/ways.ts';
+import { waysOf } from './ways.ts';
 
 /** Under cloth over ground that people walk through. [m] */
 export const HEADROOM = 2.1;
-/** A drop ends this far above the ground at least: air must come in. Our choice. [m] */
+/** Upright cloth ends this far above the ground at least: air must come in. Our choice. [m] */
 export const AIR_GAP = 0.2;
 
 /**
@@ -41,73 +31,23 @@ export interface YardRules {
 
 /** @param maxHeight what the person asking allows besides the plan's rule [m] */
 export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
-  const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, maxHeight);
-  const setback = plan.site.rules?.setback ?? 0;
   const boundary = openRing(plan.site.boundary);
   const fence = [...boundary, boundary[0]];
-  const ways = waysOf(plan);
-  const obstacles = obstaclesOf(plan);
+  const ground = groundOf(plan, boundary);
+  const maxBayOf = bayReader(plan);
+  const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, maxHeight);
+  const setback = plan.site.rules?.setback ?? 0;
   const kept = plan.features.flatMap((feature) =>
     feature.kind === 'keepout' && feature.blocks.includes('canopy') ? [openRing(feature.outline)] : [],
   );
-  const maxBayOf = bayReader(plan);
-
-  const isIn = (point: PlanPoint): boolean => pointInRing(point, boundary, ROUNDING);
-  const onProperty = (shape: readonly PlanPoint[]): boolean =>
-    shape.every(isIn) && !pathsCross(outlineOf(shape), fence);
-  const freeOfWays = (shape: readonly PlanPoint[], foot: number): boolean =>
-    foot >= HEADROOM - ROUNDING || !ways.some((way) => meets(shape, way));
-  const roofFits = (ring: readonly PlanPoint[], height: number): boolean => {
-    const box = boundsOf(ring);
-    return (
-      freeOfWays(ring, height) &&
-      obstacles.every((obstacle) => keepsClear(ring, box, obstacle, obstacle.roofGap(height)))
-    );
-  };
-  const curtainFits = (line: readonly PlanPoint[], foot: number, top: number): boolean => {
-    const box = boundsOf(line);
-    return (
-      freeOfWays(line, foot) &&
-      obstacles.every((obstacle) => keepsClear(line, box, obstacle, obstacle.curtainGap(foot, top)))
-    );
-  };
-  const postFits = (post: PlanPoint): boolean =>
-    isIn(post) &&
-    !ways.some((way) => pointInRing(post, way)) &&
-    obstacles.every((obstacle) => pointKeepsClear(post, obstacle, obstacle.postGap));
-  const clothFits = (cloth: Canopy | Screen, shape: readonly PlanPoint[]): boolean => {
-    if (cloth.kind === 'screen')
-      return shape.every(
-        (end, k) => k === 0 || curtainFits([shape[k - 1], end], cloth.bottom ?? DEFAULTS.bottom, cloth.height),
-      );
-    return (
-      roofFits(shape, cloth.height) &&
-      (cloth.drops ?? []).every(({ side, depth }) => {
-        const [a, b] = canopyEdge(cloth, side);
-        const foot = Math.min(a[2], b[2]) - depth;
-        return (
-          foot >= AIR_GAP - ROUNDING &&
-          curtainFits(
-            [
-              [a[0], a[1]],
-              [b[0], b[1]],
-            ],
-            foot,
-            cloth.height,
-          )
-        );
-      })
-    );
-  };
   return {
-    postFits,
-    roofCovers: (point, height) =>
-      isIn(point) &&
-      (height >= HEADROOM - ROUNDING || !ways.some((way) => pointInRing(point, way))) &&
-      obstacles.every((obstacle) => pointKeepsClear(point, obstacle, obstacle.roofGap(height))),
+    postFits: ground.postFits,
+    roofCovers: ground.roofCovers,
     objections(cloth) {
+      const hung = hungOf(cloth);
       const shape = footprintOf(cloth);
-      if (!onProperty(shape) || !clothFits(cloth, shape) || !postsOf(cloth, maxBayOf(cloth)).every(postFits))
+      const onProperty = shape.every(ground.isIn) && !pathsCross(outlineOf(shape), fence);
+      if (!onProperty || !clothFits(ground, hung, cloth.height) || !hung.posts(maxBayOf(cloth)).every(ground.postFits))
         return 'ground';
       const broken: SiteRule[] = [];
       if (cloth.height > cap + ROUNDING) broken.push('height');
@@ -116,6 +56,56 @@ export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
       return broken;
     },
   };
+}
+
+/** What may stand on the ground of a yard and hang over it. */
+interface Ground {
+  isIn(point: PlanPoint): boolean;
+  postFits(point: PlanPoint): boolean;
+  roofCovers(point: PlanPoint, height: number): boolean;
+  roofFits(ring: readonly PlanPoint[], height: number): boolean;
+  uprightFits(upright: Upright): boolean;
+}
+
+function groundOf(plan: Plan, boundary: readonly PlanPoint[]): Ground {
+  const ways = waysOf(plan);
+  const obstacles = obstaclesOf(plan);
+  const freeOfWays = (shape: readonly PlanPoint[], foot: number): boolean =>
+    foot >= HEADROOM - ROUNDING || !ways.some((way) => meets(shape, way));
+  const isIn = (point: PlanPoint): boolean => pointInRing(point, boundary, ROUNDING);
+  return {
+    isIn,
+    postFits: (post) =>
+      isIn(post) &&
+      !ways.some((way) => pointInRing(post, way)) &&
+      obstacles.every((obstacle) => pointKeepsClear(post, obstacle, obstacle.postGap)),
+    roofCovers: (point, height) =>
+      isIn(point) &&
+      (height >= HEADROOM - ROUNDING || !ways.some((way) => pointInRing(point, way))) &&
+      obstacles.every((obstacle) => pointKeepsClear(point, obstacle, obstacle.roofGap(height))),
+    roofFits(ring, height) {
+      const box = boundsOf(ring);
+      return (
+        freeOfWays(ring, height) &&
+        obstacles.every((obstacle) => keepsClear(ring, box, obstacle, obstacle.roofGap(height)))
+      );
+    },
+    uprightFits({ line, foot, top }) {
+      const box = boundsOf(line);
+      return (
+        freeOfWays(line, foot) &&
+        obstacles.every((obstacle) => keepsClear(line, box, obstacle, obstacle.curtainGap(foot, top)))
+      );
+    },
+  };
+}
+
+function clothFits(ground: Ground, hung: HungCloth, height: number): boolean {
+  const ring = hung.overhead();
+  return (
+    (ring === null || ground.roofFits(ring, height)) &&
+    hung.uprights().every((upright) => upright.foot >= AIR_GAP - ROUNDING && ground.uprightFits(upright))
+  );
 }
 
 /** The longest bay that the shop's tube allows a frame, worked out once a kind. [m] */
@@ -129,23 +119,6 @@ function bayReader(plan: Plan): (cloth: Canopy | Screen) => number {
     }
     return bay;
   };
-}
-
-function postsOf(cloth: Canopy | Screen, maxBay: number): PlanPoint[] {
-  if (cloth.kind === 'screen') return screenPosts(cloth, maxBay).map(({ at }) => at);
-  const { across, along } = canopyGrid(cloth, maxBay);
-  const [frontLeft, backLeft, backRight] = canopyCorners(cloth);
-  const posts: PlanPoint[] = [];
-  for (let j = 0; j <= along; j++) {
-    for (let i = 0; i <= across; i++) {
-      const at = (axis: 0 | 1) =>
-        backLeft[axis] +
-        ((backRight[axis] - backLeft[axis]) * i) / across +
-        ((frontLeft[axis] - backLeft[axis]) * j) / along;
-      posts.push([at(0), at(1)]);
-    }
-  }
-  return posts;
 }
 
 function outlineOf(shape: readonly PlanPoint[]): readonly PlanPoint[] {

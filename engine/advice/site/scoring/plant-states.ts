@@ -26,10 +26,11 @@ export interface Standings {
   /**
    * How every plant stands: harm over the heat days, the season's nine, the verdict of the heatwave day. All exact: as
    * if the cloth
-   * stood in the plan. One plant a step: the share that is done.
+   * stood in the plan.
    * @param cloth that hangs all year
+   * @param tell hears the share of the plants that is done
    */
-  under(cloth: readonly (Canopy | Screen)[]): Generator<number, PlantStanding[], void>;
+  under(cloth: readonly (Canopy | Screen)[], tell?: (done: number) => void): PlantStanding[];
 }
 
 /** @param season the yard laid out for the season @returns or why a heat day cannot be made */
@@ -45,14 +46,13 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
   return {
     ok: true,
     value: {
-      *under(cloth) {
+      under(cloth, tell) {
         const under = yardUnder(yard, cloth);
         const heatsUnder = heats.map((heat) => heatDayIn(under, heat));
         const heatwaveUnder = heatDayIn(under, heatwave);
         const standings: PlantStanding[] = [];
         for (const feature of plants) {
           const load = plantLoad(under, heatwaveUnder, feature, unitsOf(plan));
-          yield (standings.length + 0.5) / plants.length;
           const harm = plantHarm(under.plan, under.scene, under.sky, heatsUnder, heatwave.day.date, feature);
           const row = rowOf(plan, feature);
           standings.push({
@@ -61,7 +61,7 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
             state: stateOf(load, harm),
             tooDark: row !== undefined && isTooDark(row, topOf(load)),
           });
-          yield standings.length / plants.length;
+          tell?.(standings.length / plants.length);
         }
         return standings;
       },

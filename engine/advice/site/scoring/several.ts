@@ -16,21 +16,17 @@ const SHORTLIST = [0, 0, 24, 16, 12] as const;
  * The best of all combinations of a shortlist, every one scored with all its cloth hung at once.
  * @param singles best first @param allowed asked of those that would lead
  */
-export function* bestTogether(
+export function bestTogether(
   singles: readonly Scored[],
   count: number,
   score: (cloth: readonly (Canopy | Screen)[]) => number,
   allowed: (cloth: readonly (Canopy | Screen)[]) => boolean,
   keep: number,
-): Generator<number, Group[], void> {
+): Group[] {
   const list = singles.slice(0, SHORTLIST[count]).map(({ cloth }) => cloth);
-  const groups: Group[] = [];
-  const combinations = chosenFrom(list, count);
-  for (const [index, cloth] of combinations.entries()) {
-    if (index % 20 === 0) yield index / combinations.length;
-    groups.push({ cloth, spared: score(cloth) });
-  }
-  groups.sort((a, b) => b.spared - a.spared);
+  const groups = chosenFrom(list, count)
+    .map((cloth): Group => ({ cloth, spared: score(cloth) }))
+    .sort((a, b) => b.spared - a.spared);
   const kept: Group[] = [];
   for (const group of groups) {
     if (kept.length >= keep) break;

@@ -12,8 +12,8 @@ export interface Scored {
 export interface Judges {
   /** 'ground' where it cannot stand, else the rules it breaks by its place and height. */
   objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
-  /** Rules that are dear to ask about: light left, budget. Asked only of what would win. */
-  lateObjections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
+  /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
+  lateObjections(cloth: readonly (Canopy | Screen)[]): 'ground' | readonly SiteRule[];
 }
 
 /** Candidates that spare less than this share of the best are not pursued, whatever their family. */
@@ -35,15 +35,20 @@ export class Contest {
   candidates = 0;
   forbidden = 0;
   scored = 0;
+  /** The highest bound that was not looked at since enough was scored; 0: all were. */
+  unseen = 0;
   private leader = 0;
   /** What every family's next candidate must beat. */
   private least = ROUNDING;
   private readonly judges: Judges;
+  private readonly maxScores: number;
 
-  constructor(families: number, judges: Judges) {
+  /** @param maxScores candidates scored in full, at most */
+  constructor(families: number, judges: Judges, maxScores: number) {
     this.bests = Array.from({ length: families }, () => null);
     this.toBeat = new Float64Array(families).fill(ROUNDING);
     this.judges = judges;
+    this.maxScores = maxScores;
   }
 
   /** Whether anything with a bound may be worth a look, whatever its family. */
@@ -63,6 +68,10 @@ export class Contest {
 
   /** @param score works out what the candidate spares; called only where it may matter */
   enter(family: number, kind: ClothKind, cloth: Canopy | Screen, bound: number, score: () => number): void {
+    if (!this.isOpen) {
+      this.unseen = Math.max(this.unseen, bound);
+      return;
+    }
     const early = this.judges.objections(cloth);
     if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) {
       this.forbidden++;
@@ -80,12 +89,17 @@ export class Contest {
       return;
     }
     if (spared <= this.toBeat[family]) return;
-    const late = this.judges.lateObjections(cloth);
+    const late = this.judges.lateObjections([cloth]);
     if (late === 'ground' || late.length > 1) this.forbidden++;
     else if (late.length === 1) {
       this.forbidden++;
       if (this.beatsWithout(late[0], spared)) this.without.set(late[0], { cloth, kind, spared });
     } else this.win(family, { cloth, kind, spared });
+  }
+
+  /** Whether more may be scored. */
+  get isOpen(): boolean {
+    return this.scored < this.maxScores;
   }
 
   get best(): number {
@@ -106,7 +120,7 @@ export class Contest {
   }
 
   private keepsLate(cloth: Canopy | Screen): boolean {
-    const late = this.judges.lateObjections(cloth);
+    const late = this.judges.lateObjections([cloth]);
     return late !== 'ground' && late.length === 0;
   }
 }

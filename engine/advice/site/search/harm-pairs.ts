@@ -1,7 +1,6 @@
 import { underSky } from '../../../load/leaf/surroundings.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { LeafTables } from '../scoring/leaf-tables.ts';
-import { finished } from './steps.ts';
 import type { Targets } from './targets.ts';
 
 /**
@@ -44,15 +43,6 @@ export interface View {
 
 /** Finds the harmful pairs. @param hidden Largest share of its sky that cloth could hide from a point. */
 export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number): HarmPairs {
-  return finished(harmPairSteps(targets, leaves, hidden));
-}
-
-/** `harmPairsOf`, one point a step: the share that is done. */
-export function* harmPairSteps(
-  targets: Targets,
-  leaves: LeafTables,
-  hidden: number,
-): Generator<number, HarmPairs, void> {
   const { heats, points, scene } = targets;
   const directions = heats.map(({ samples }) =>
     Array.from({ length: samples.count }, (_, k) =>
@@ -64,7 +54,6 @@ export function* harmPairSteps(
   const firstOf: number[] = [];
   let harm = 0;
   for (const [index, point] of points.entries()) {
-    yield index / points.length;
     if (point.weight === 0) continue;
     const { plant } = point;
     const { limit } = targets.plants[plant];

@@ -138,30 +138,42 @@ export interface CurtainSums {
   readonly sums: Float64Array;
 }
 
-/** Empty tables for both ways. @param breaks heights at which curtains may begin or end, rising [m] */
+/** The sums over the planes along u and over those along v. */
+export interface CurtainTables {
+  readonly u: CurtainSums;
+  readonly v: CurtainSums;
+}
+
+/** @param heights at which curtains may begin or end [m] */
 export function curtainTables(
   { columns, rows }: TurnedLattice,
-  breaks: readonly number[],
-): { u: CurtainSums; v: CurtainSums } {
+  heights: readonly number[],
+  rays: TurnedRays,
+  pairs: HarmPairs,
+  gains: Pick<Gains, 'once' | 'bySky'>,
+  density: number,
+): CurtainTables {
+  const breaks = [...new Set(heights)].sort((a, b) => a - b);
   const table = (lines: number, cells: number): CurtainSums => ({
     lines,
     lateral: cells + 1,
     breaks,
     sums: new Float64Array(lines * (cells + 1) * breaks.length),
   });
-  return { u: table(rows + 1, columns), v: table(columns + 1, rows) };
+  const tables = { u: table(rows + 1, columns), v: table(columns + 1, rows) };
+  fillCurtainSums(rays, pairs, gains, density, 'u', tables.u);
+  fillCurtainSums(rays, pairs, gains, density, 'v', tables.v);
+  return tables;
 }
 
-export function fillCurtainSums(
+function fillCurtainSums(
   rays: TurnedRays,
   pairs: HarmPairs,
-  gainOfPair: Float64Array,
-  bySky: Float64Array,
+  { once: gainOfPair, bySky }: Pick<Gains, 'once' | 'bySky'>,
   density: number,
   along: 'u' | 'v',
   table: CurtainSums,
 ): void {
-  table.sums.fill(0);
   const [pointAcross, pointAside, pairAcross, pairAside, skyAcross, skyAside] =
     along === 'u'
       ? [rays.pointV, rays.pointU, rays.dv, rays.du, rays.skyV, rays.skyU]
@@ -260,6 +272,6 @@ export function sumOfCurtain(
 }
 
 /** Gains of curtains that come on top of a roof: at most what one crossing spares, or a second one more. */
-export function curtainGains({ once, twice }: Gains): Float64Array {
-  return Float64Array.from(once, (gain, p) => Math.max(gain, twice[p] - gain));
+export function gainsOfDrops({ once, twice, bySky }: Gains): Pick<Gains, 'once' | 'bySky'> {
+  return { once: Float64Array.from(once, (gain, p) => Math.max(gain, twice[p] - gain)), bySky };
 }

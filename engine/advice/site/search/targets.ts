@@ -15,7 +15,7 @@ import { buildScene } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { Crown, Scene } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather.ts';
-import { finished } from './steps.ts';
+import type { Progress } from '../progress.ts';
 
 /**
  * A bed is searched by at most about so many of its cells, each for the block of cells around it; shown options use
@@ -64,12 +64,7 @@ export interface Targets {
 }
 
 /** Lays out where and when the plants are judged. @returns or why a heat day cannot be made */
-export function targetsOf(plan: Plan, weather?: Weather): Outcome<Targets> {
-  return finished(targetSteps(plan, weather));
-}
-
-/** `targetsOf`, one plant a step: the share that is done. */
-export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, Outcome<Targets>, void> {
+export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): Outcome<Targets> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
@@ -84,7 +79,7 @@ export function* targetSteps(plan: Plan, weather?: Weather): Generator<number, O
   const skyOf = skyReader(scene);
   const points: TargetPoint[] = [];
   for (const [plant, { feature, worth }] of plants.entries()) {
-    yield plant / plants.length;
+    progress?.(plant / plants.length, 'the sun on the plants');
     for (const { at, own, part } of placesOf(plan, feature)) {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
       points.push({

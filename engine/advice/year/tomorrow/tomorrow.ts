@@ -4,7 +4,7 @@ import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
-import { isCivilDate } from '../../../plan/check/reader.ts';
+import { isCivilDate } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature, type Units, unitsOf } from '../../../plan/units.ts';
 import { buildScene } from '../../../scene/build.ts';

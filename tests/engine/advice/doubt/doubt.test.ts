@@ -163,6 +163,17 @@ describe('what hangs on which number', () => {
     expect(courtyard.sentence).not.toMatch(/undefined|NaN|south side/);
   });
 
+  test('the harm it starts from is the harm told everywhere, of beds too', () => {
+    const lane = demoPlan('lane');
+    const told = valueOf(harmOf(lane));
+    const { harm, plants } = doubted(lane);
+    plants.forEach((plant, k) => expect(plant.harm, plant.id).toBeCloseTo(told[k].harm, 9));
+    expect(harm).toBeCloseTo(
+      told.reduce((sum, each) => sum + each.worth * each.harm, 0),
+      9,
+    );
+  });
+
   test('a yard without plants has the climate in doubt alone, and moves nothing', () => {
     const bare = doubted(yardPlan([FAR]));
     expect(bare.plants).toEqual([]);

@@ -4,7 +4,7 @@ import { roofOf, screenOf } from '../../../../engine/advice/site/search/candidat
 import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
 import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
 import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
-import { latticeOf, lowestOf } from '../../../../engine/advice/site/request.ts';
+import { askedOf, lowestOf } from '../../../../engine/advice/site/request.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
@@ -17,9 +17,10 @@ import { smallPlan } from './small-plans.ts';
 
 /** Every piece of cloth of a request's lattice that the rules allow, light and money aside. */
 function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
-  const asked = latticeOf(plan, request);
-  if (!asked.ok) throw new Error('The request is wrong.');
-  const { lattice, densities } = asked;
+  const {
+    lattice,
+    request: { densities },
+  } = valueOf(askedOf(plan, request));
   const rules = yardRules(plan, request.maxHeight);
   const hiding = hidingOf(plan, lowestOf(lattice));
   const allowed = (cloth: Canopy | Screen): boolean => {
@@ -35,12 +36,12 @@ function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
     for (const density of densities) {
       for (let j = 0; j <= rows; j++) {
         for (let i = 0; i <= columns; i++) {
-          for (const { a, b } of lattice.sizes) {
+          for (const { a, b } of lattice.roof.sizes) {
             if (i + a > columns || j + b > rows) continue;
-            for (const height of lattice.heights) {
+            for (const height of lattice.roof.heights) {
               if (lattice.kinds.includes('roof')) all.push(roofOf(turned, { i, j, a, b, height }, density));
               if (!lattice.kinds.includes('roof with drops')) continue;
-              for (const depth of lattice.box.depths)
+              for (const depth of lattice.drops.depths)
                 for (const set of sets)
                   all.push(
                     roofOf(
@@ -53,9 +54,9 @@ function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
             }
           }
           if (!lattice.kinds.includes('screen')) continue;
-          for (const cells of lattice.screenCells) {
-            for (const top of lattice.screenTops) {
-              const upright = { cells, bottom: lattice.screenBottom, top };
+          for (const cells of lattice.screen.cells) {
+            for (const top of lattice.screen.tops) {
+              const upright = { cells, bottom: lattice.screen.bottom, top };
               if (i + cells <= columns)
                 all.push(screenOf(turned, { along: 'u', line: j, from: i, ...upright }, density));
               if (j + cells <= rows) all.push(screenOf(turned, { along: 'v', line: i, from: j, ...upright }, density));

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { lightGuard } from '../../../../engine/advice/site/rules/light-left.ts';
 import { standingsOf } from '../../../../engine/advice/site/scoring/plant-states.ts';
-import { finished } from '../../../../engine/advice/site/search/steps.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import { yardOf } from '../../../../engine/load/yard.ts';
@@ -30,7 +29,8 @@ test('the guard calls dark whom the yard cast anew with the cloth calls dark, by
     roof([4.5, 15], 4, 0.5),
     roof([15, 10], 4, 0.9),
   ]) {
-    const dark = finished(standings.under([cloth]))
+    const dark = standings
+      .under([cloth])
       .filter(({ tooDark }) => tooDark)
       .map(({ id }) => id);
     expect([...guard.dark([cloth])].sort()).toEqual(dark.toSorted());
@@ -54,7 +54,7 @@ test('plants stand under cloth exactly as the yard with that cloth in the plan s
   };
   const built = { ...plan, features: [...plan.features, cloth] };
   const [loads, harms] = [valueOf(plantLoadsOf(built)), valueOf(harmOf(built))];
-  const standings = finished(valueOf(standingsOf(valueOf(yardOf(plan, { kind: 'season' })))).under([cloth]));
+  const standings = valueOf(standingsOf(valueOf(yardOf(plan, { kind: 'season' })))).under([cloth]);
   expect(
     standings.map(({ id, state: { sunHours, skyView, scorchDose, verdict, harm } }) => ({
       id,

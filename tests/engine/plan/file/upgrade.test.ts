@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { PLAN_FORMAT, PLAN_VERSION, upgradePlan } from '../../../../engine/plan/file/upgrade.ts';
+import { upgradePlan } from '../../../../engine/plan/file/upgrade.ts';
+import { PLAN_FORMAT, PLAN_VERSION } from '../../../../engine/plan/schema/plan.ts';
 import type { UpgradeSteps } from '../../../../engine/plan/file/upgrade.ts';
 
 const steps: UpgradeSteps = {

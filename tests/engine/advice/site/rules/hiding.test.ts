@@ -1,16 +1,15 @@
 import { expect, test } from 'vitest';
 import { hidingOf } from '../../../../../engine/advice/site/rules/hiding.ts';
-import { latticeOf, lowestOf } from '../../../../../engine/advice/site/request.ts';
+import { askedOf, lowestOf } from '../../../../../engine/advice/site/request.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import { valueOf } from '../../../load/yard-plan.ts';
 
 test(
   'from the window behind the lane yard nothing is hidden near a plant, not even the lowest screen, so it ' +
     'binds nothing; the lane does',
   () => {
     const plan = demoPlan('lane');
-    const asked = latticeOf(plan, {});
-    if (!asked.ok) throw new Error('The usual request is wrong.');
-    expect(lowestOf(asked.lattice)).toBe(1.2);
+    expect(lowestOf(valueOf(askedOf(plan, {})).lattice)).toBe(1.2);
     expect(hidingOf(plan, 1.2)).toMatchObject({ impossible: ['upstairs'], from: ['lane'] });
   },
 );

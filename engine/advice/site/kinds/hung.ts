@@ -1,0 +1,119 @@
+import { canopyGrid } from '../../../frame/layout/canopy-frame.ts';
+import { screenPosts } from '../../../frame/layout/screen-frame.ts';
+import { DEFAULTS } from '../../../plan/defaults.ts';
+import {
+  canopyCorners,
+  canopyEdge,
+  canopyRing,
+  cleanPath,
+  distance,
+  type SpacePoint,
+} from '../../../plan/geometry/shapes.ts';
+import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
+import type { SiteOption } from '../types.ts';
+
+/** Cloth that hangs upright over a line, from its top down to its foot. [m] */
+export interface Upright {
+  readonly line: readonly [PlanPoint, PlanPoint];
+  readonly foot: number;
+  readonly top: number;
+}
+
+/** What rules, prices and words ask of cloth, whatever its kind. */
+export interface HungCloth {
+  readonly word: 'roof' | 'screen';
+  /** As a sentence begins. */
+  readonly name: string;
+  /** The ring that cloth hangs level over; `null`: it only hangs upright. */
+  overhead(): PlanPoint[] | null;
+  uprights(): Upright[];
+  /** Round the roof, or along the screen's top: what an onlooker sees first. */
+  edge(): SpacePoint[];
+  /** @param maxBay longest bay of its frame [m] */
+  posts(maxBay: number): PlanPoint[];
+  /** Its middle, size, turn and height. */
+  place(): Pick<SiteOption, 'center' | 'length' | 'width' | 'turn' | 'height' | 'density' | 'drops'>;
+  /** The same for all that cost the same. */
+  form(): string;
+}
+
+export function hungOf(cloth: Canopy | Screen): HungCloth {
+  return cloth.kind === 'canopy' ? hungRoof(cloth) : hungScreen(cloth);
+}
+
+function hungRoof(roof: Canopy): HungCloth {
+  const { center, length, width, turn = DEFAULTS.turn, height, density, drops = [] } = roof;
+  return {
+    word: 'roof',
+    name: drops.length > 0 ? 'A roof with drops' : 'A roof',
+    overhead: () => canopyRing(roof),
+    uprights: () =>
+      drops.map(({ side, depth }) => {
+        const [a, b] = canopyEdge(roof, side);
+        return { line: [flat(a), flat(b)], foot: Math.min(a[2], b[2]) - depth, top: height };
+      }),
+    edge() {
+      const corners = canopyCorners(roof);
+      return [...corners, corners[0]];
+    },
+    posts: (maxBay) => roofPosts(roof, maxBay),
+    place: () => ({
+      center,
+      length,
+      width,
+      turn,
+      height,
+      density,
+      drops: drops.map(({ side, depth }) => ({ side, depth })),
+    }),
+    form: () => ['canopy', height, length, width, ...drops.flatMap(({ side, depth }) => [side, depth])].join(' '),
+  };
+}
+
+function hungScreen(screen: Screen): HungCloth {
+  const { path, height, density, bottom = DEFAULTS.bottom } = screen;
+  const [a, b] = [path[0], path[path.length - 1]];
+  const length = Math.round(distance(a, b) * 1000) / 1000;
+  const corners = (): PlanPoint[] => cleanPath(path);
+  return {
+    word: 'screen',
+    name: 'A screen',
+    overhead: () => null,
+    uprights: () =>
+      corners()
+        .slice(1)
+        .map((end, k): Upright => ({ line: [corners()[k], end], foot: bottom, top: height })),
+    edge: () => corners().map(([x, y]) => [x, y, height]),
+    posts: (maxBay) => screenPosts(screen, maxBay).map(({ at }) => at),
+    place: () => ({
+      center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2],
+      length,
+      width: 0,
+      turn: ((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + 360) % 180,
+      height,
+      density,
+      drops: [],
+    }),
+    form: () => `screen ${height} ${length}`,
+  };
+}
+
+function flat([x, y]: SpacePoint): PlanPoint {
+  return [x, y];
+}
+
+function roofPosts(roof: Canopy, maxBay: number): PlanPoint[] {
+  const { across, along } = canopyGrid(roof, maxBay);
+  const [frontLeft, backLeft, backRight] = canopyCorners(roof);
+  const posts: PlanPoint[] = [];
+  for (let j = 0; j <= along; j++) {
+    for (let i = 0; i <= across; i++) {
+      const at = (axis: 0 | 1) =>
+        backLeft[axis] +
+        ((backRight[axis] - backLeft[axis]) * i) / across +
+        ((frontLeft[axis] - backLeft[axis]) * j) / along;
+      posts.push([at(0), at(1)]);
+    }
+  }
+  return posts;
+}

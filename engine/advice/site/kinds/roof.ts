@@ -1,0 +1,63 @@
+import { roofOf, type RoofPlace } from '../search/candidates.ts';
+import { firstFamily } from '../search/families.ts';
+import type { Response } from '../search/harm-pairs.ts';
+import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withCap } from '../search/lattice.ts';
+import { Lookout } from '../search/lookout.ts';
+import { mayStand } from '../search/may-stand.ts';
+import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
+import type { Level, Turn } from '../search/turn.ts';
+import { sparedByRoof } from '../scoring/score.ts';
+
+/** Heights 'any' tries, besides the cap. [m] */
+const ANY_HEIGHTS = [2, 2.2, 2.4, 2.7, 3] as const;
+
+export function roofForms({ sizes, heights, step, cap }: AskedForms): RoofForms {
+  return { sizes: footprintsOf(sizes, step), heights: heights ?? withCap(ANY_HEIGHTS, cap) };
+}
+
+export function mostRoofFirst(forms: RoofForms): RoofForms {
+  return { ...forms, sizes: largestFirst(forms.sizes) };
+}
+
+/** Holds every roof of one height and density against the payoff of the ground it covers. */
+export function searchRoofs(at: Turn, level: Level, response: Response): void {
+  const { turned, lattice, contest, nearest, places, rays, pairs } = at;
+  const { height, blocked, plane, crossings } = level;
+  const { flat, density } = response;
+  payoffSums(rays, pairs, crossings, flat, density, plane);
+  const look = new Lookout<RoofPlace>(
+    contest,
+    {
+      kind: 'roof',
+      clothAt: (place) => roofOf(turned, place, density),
+      sparedAt: (place) => sparedByRoof(rays, pairs, response, crossings, level.sky(), place),
+    },
+    at.tell,
+  );
+  const base = overheadGain(pairs, flat, density);
+  const { columns, rows } = turned;
+  const width = columns + 1;
+  const sizes = lattice.roof.sizes.map(({ a, b }) => ({
+    a,
+    b,
+    family: firstFamily('roof', a * b * lattice.step ** 2, places.length),
+  }));
+  const [widest, deepest] = [Math.max(...sizes.map(({ a }) => a)), Math.max(...sizes.map(({ b }) => b))];
+  for (const { a, b } of sizes) contest.candidates += Math.max(0, columns - a + 1) * Math.max(0, rows - b + 1);
+  for (let j = 0; j < rows; j++) {
+    for (let i = 0; i < columns; i++) {
+      // No roof from this node on spares more than all the ground that the largest would cover.
+      const most = sumOver(plane, 0, width, i, j, Math.min(widest, columns - i), Math.min(deepest, rows - j));
+      if (!contest.mayMatter(base + most)) continue;
+      for (const { a, b, family: first } of sizes) {
+        if (i + a > columns || j + b > rows) continue;
+        const bound = base + sumOver(plane, 0, width, i, j, a, b);
+        const family = first + nearest.of(i, j, a, b);
+        if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, height, blocked, bound)) continue;
+        look.add(family, bound, { i, j, a, b, height });
+      }
+    }
+    look.lookIfMany();
+  }
+  look.look();
+}

@@ -1,0 +1,57 @@
+import type { Canopy, Screen } from '../../../plan/types.ts';
+import type { ClothKind } from '../types.ts';
+import type { Contest } from './contest.ts';
+
+/** Candidates worth a look are gathered up to about this many before they are looked at. */
+const GATHERED = 4_000;
+/** Looks between two words of how far the search has come: a few milliseconds. */
+const LOOKS_A_WORD = 50;
+
+/** What a look needs to know about places of one kind of cloth. */
+export interface Sort<Place> {
+  readonly kind: ClothKind;
+  clothAt(place: Place): Canopy | Screen;
+  /** On the search's points. [K·h/day] */
+  sparedAt(place: Place): number;
+}
+
+interface Candidate<Place> {
+  readonly family: number;
+  readonly bound: number;
+  readonly place: Place;
+}
+
+/** Gathers candidates whose bound is worth a look and enters them in the contest, the most promising first. */
+export class Lookout<Place> {
+  private gathered: Candidate<Place>[] = [];
+  private looks = 0;
+  private readonly contest: Contest;
+  private readonly sort: Sort<Place>;
+  private readonly tell: () => void;
+
+  constructor(contest: Contest, sort: Sort<Place>, tell: () => void) {
+    this.contest = contest;
+    this.sort = sort;
+    this.tell = tell;
+  }
+
+  add(family: number, bound: number, place: Place): void {
+    this.gathered.push({ family, bound, place });
+  }
+
+  /** Looks if many are gathered: their scores raise what the next must beat. */
+  lookIfMany(): void {
+    if (this.gathered.length >= GATHERED) this.look();
+  }
+
+  look(): void {
+    const { contest, sort } = this;
+    for (const { family, bound, place } of this.gathered.sort((a, b) => b.bound - a.bound)) {
+      if (!contest.beats(family, bound)) continue;
+      contest.enter(family, sort.kind, sort.clothAt(place), bound, () => sort.sparedAt(place));
+      if (++this.looks % LOOKS_A_WORD === 0) this.tell();
+    }
+    this.gathered = [];
+    this.tell();
+  }
+}

@@ -1,0 +1,85 @@
+import type { Plan, PlanPoint } from '../../../plan/types.ts';
+import { type GroundMask, groundMask } from '../rules/ground-mask.ts';
+import type { YardRules } from '../rules/yard-rules.ts';
+import type { Contest } from './contest.ts';
+import { NearestPlaces } from './families.ts';
+import type { HarmPairs, Response } from './harm-pairs.ts';
+import type { Lattice } from './lattice.ts';
+import { type PlaneCrossings, planeCrossings, skySums } from './plane-sums.ts';
+import type { Targets } from './targets.ts';
+import { type TurnedLattice, turnedLattice } from './turned-lattice.ts';
+import { type TurnedRays, turnedRays } from './turned-rays.ts';
+
+/** What the search holds against all candidates. */
+export interface Search {
+  readonly plan: Plan;
+  readonly targets: Targets;
+  readonly pairs: HarmPairs;
+  readonly responses: readonly Response[];
+  readonly lattice: Lattice;
+  /** Middles of the plants near which cloth is told apart. */
+  readonly places: readonly PlanPoint[];
+  readonly contest: Contest;
+  readonly rules: YardRules;
+  /** Height cap; Infinity: none. [m] */
+  readonly cap: number;
+  /** How tall a thing may stand unseen at a point [m]; `null`: it may be seen. */
+  readonly hiddenHeight: ((at: PlanPoint) => number) | null;
+}
+
+/** One turn of the lattice, laid out. */
+export interface Turn extends Search {
+  readonly turned: TurnedLattice;
+  readonly rays: TurnedRays;
+  readonly nearest: NearestPlaces;
+  readonly mask: GroundMask;
+  /** Says how far the search has come. */
+  tell(): void;
+}
+
+export function layOutTurn(search: Search, turn: number, tell: () => void): Turn {
+  const { plan, targets, pairs, places, rules, hiddenHeight, lattice } = search;
+  const turned = turnedLattice(plan.site.boundary, turn, lattice.step);
+  return {
+    ...search,
+    turned,
+    rays: turnedRays(targets, pairs, turned),
+    nearest: new NearestPlaces(turned, places),
+    mask: groundMask(rules, hiddenHeight ?? (() => Infinity), turned),
+    tell,
+  };
+}
+
+/** The level plane of a roof at one height, on one turn of the lattice. */
+export interface Level {
+  /** [m] */
+  readonly height: number;
+  readonly crossings: PlaneCrossings;
+  /** Of `GroundMask.blockedAt`. */
+  readonly blocked: Int32Array;
+  /** Room for `payoffSums`. */
+  readonly plane: Float64Array;
+  /** `skySums`, made when first asked for. */
+  sky(): Float64Array;
+}
+
+/** Lays out one level after the other in the same room: a level is gone when the next is asked for. */
+export function levelsOf({ turned, rays, pairs, mask }: Turn): (height: number) => Level {
+  const size = (turned.columns + 1) * (turned.rows + 1);
+  const plane = new Float64Array(size);
+  const sky = new Float64Array(size * pairs.views.length);
+  return (height) => {
+    let hasSky = false;
+    return {
+      height,
+      crossings: planeCrossings(rays, pairs, height),
+      blocked: mask.blockedAt(height),
+      plane,
+      sky() {
+        if (!hasSky) skySums(rays, pairs, height, sky);
+        hasSky = true;
+        return sky;
+      },
+    };
+  };
+}
