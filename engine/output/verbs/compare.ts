@@ -5,7 +5,7 @@ import { sideWords } from '../../advice/why/side.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatPerArea, formatTemperature, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
-import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** Between what is today and what an option makes of it. */
 const ARROW = ' → ';
@@ -29,7 +29,7 @@ export const compare: Verb = {
 };
 
 function runCompare(request: VerbRequest): VerbResult {
-  const plan = planOf(request);
+  const { plan, notes } = planWithOptionsLeft(request);
   const tried = textsGiven(request, 'try');
   const { weather, units, progress } = request;
   const choices = tried.length === 0 ? undefined : tried.map((text) => idsOf(plan, text));
@@ -37,6 +37,7 @@ function runCompare(request: VerbRequest): VerbResult {
   if (!outcome.ok) return outcome;
   return {
     ok: true,
+    notes,
     json: outcome.value,
     text: compareText(plan, outcome.value, units, request.page.columns),
   };

@@ -1,3 +1,4 @@
+import { withOptionsLeft } from '../../plan/options.ts';
 import type { Plan, PlanPoint, Problem } from '../../plan/types.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
@@ -94,6 +95,22 @@ export type VerbResult =
 export function planOf(request: VerbRequest): Plan {
   if (!request.plan) throw new Error('This verb was run without its plan.');
   return request.plan;
+}
+
+/**
+ * For a verb that tries a plan's options one by one: the yard with those that `--option` took, the ones that can still
+ * be tried, and what is to be said of the others.
+ */
+export function planWithOptionsLeft(request: VerbRequest): { readonly plan: Plan; readonly notes: readonly string[] } {
+  const { optionIds } = request;
+  const { plan, unfit } = withOptionsLeft(planOf(request), optionIds);
+  return {
+    plan,
+    notes: [
+      ...(optionIds.length === 0 ? [] : [`Here “today” is the yard with ${optionIds.join(' and ')}.`]),
+      ...unfit.map((id) => `Option ${id} is left out: its changes do not fit a yard with ${optionIds.join(' and ')}.`),
+    ],
+  };
 }
 
 export function hasFlag(request: VerbRequest, name: string): boolean {
