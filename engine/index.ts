@@ -89,6 +89,8 @@ export {
   formatMass,
   formatPerArea,
   formatSpeed,
+  formatFrostLimit,
+  formatHeatLimit,
   formatTemperature,
   formatTemperatureDifference,
   parseArea,
