@@ -4,6 +4,8 @@
  */
 
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
+export type { CrownGuess, CrownKind } from './plan/crowns.ts';
+export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
 export type { PlantSource } from './plan/catalogue.ts';
 export { CATALOGUE, nearestPlantIds, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
@@ -137,6 +139,8 @@ export { pictureScale } from './survey/picture-scale.ts';
 export { ELEVATION_NOTE, northCheckLine, placeCheckLine, placeNotes } from './survey/place/place.ts';
 export type { Town } from './survey/place/places.ts';
 export { findTowns, nearestTown, TOWNS } from './survey/place/places.ts';
+export { climateOfPlace } from './survey/climate/climate-of-place.ts';
+export type { ClimateAsked, PlaceClimate } from './survey/climate/place-climate.ts';
 export type { KnownTemperatures } from './survey/climate/rough-climate.ts';
 export {
   askedMonth,
