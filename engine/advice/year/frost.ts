@@ -13,7 +13,8 @@ import { seasonDates } from '../../sun/season.ts';
 import { sunTimes } from '../../sun/sun-times.ts';
 import { dayLight } from '../words/plant-light.ts';
 import type { Advice } from './advice.ts';
-import { dateWords, listWords, namesInside, sentenceCase } from './season/words.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { dateWords, namesInside, sentenceCase } from './season/words.ts';
 
 /**
  * A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol.
