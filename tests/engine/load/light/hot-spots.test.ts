@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { GridSpec } from '../../../../engine/cast/grid.ts';
 import { hotSpotsOf } from '../../../../engine/load/light/hot-spots.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
-import { QUANTITIES, type Cells } from '../../../../engine/load/types.ts';
+import { QUANTITIES, type Quantity } from '../../../../engine/load/types.ts';
 import { yardOf } from '../../../../engine/load/yard.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';
@@ -15,9 +15,12 @@ function spotsOf(drawing: readonly string[], cell: number) {
   const rows = drawing.length;
   const columns = drawing[0].length;
   const grid: GridSpec = { x0: 1, y0: 2, cell, columns, rows, height: 0.5 };
-  const digits = drawing.toReversed().flatMap((line) => [...line].map((mark) => (mark === '#' ? null : Number(mark))));
-  const all = Object.fromEntries(QUANTITIES.map((name) => [name, digits])) as unknown as Cells;
-  const cells: Cells = { ...all, hotLoad: digits.map((grade) => (grade === null ? null : loads[grade])) };
+  const digits = drawing.toReversed().flatMap((line) => [...line].map((mark) => (mark === '#' ? NaN : Number(mark))));
+  const cells = Object.fromEntries(QUANTITIES.map((name) => [name, Float64Array.from(digits)])) as Record<
+    Quantity,
+    Float64Array
+  >;
+  cells.hotLoad = Float64Array.from(digits, (grade) => loads[grade] ?? NaN);
   return hotSpotsOf(yard, grid, cells, 'metric');
 }
 
