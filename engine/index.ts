@@ -4,6 +4,8 @@
  */
 
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
+export type { CrownGuess, CrownKind } from './plan/crowns.ts';
+export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
 export type { PlantSource } from './plan/catalogue.ts';
 export { CATALOGUE, nearestPlantIds, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
