@@ -5,6 +5,9 @@ import { DAYS_PER_MONTH, HOURS_PER_YEAR, weatherMonths, type Weather, type Weath
 // In every browser and in Node, though no part of the language's own library.
 declare const TextDecoder: new (encoding: string, options: { fatal: boolean }) => { decode(bytes: Uint8Array): string };
 
+/** A year by the hour takes 1.7 MB; a file several times that is something else. [bytes] */
+export const EPW_MOST_BYTES = 20_000_000;
+
 const HEADER_LINES = 8;
 /** Hours in a row that may be missing and are bridged in a straight line. */
 const MAX_BRIDGED_HOURS = 6;
@@ -86,6 +89,10 @@ class EpwError extends Error {}
  */
 export function parseEpw(bytes: Uint8Array): { ok: true; weather: Weather } | { ok: false; problems: Problem[] } {
   try {
+    if (bytes.length > EPW_MOST_BYTES)
+      throw new EpwError(
+        `The weather file is larger than ${EPW_MOST_BYTES / 1e6} MB; a year by the hour takes about 2.`,
+      );
     return { ok: true, weather: readWeather(linesOf(bytes)) };
   } catch (error) {
     if (!(error instanceof EpwError)) throw error;

@@ -56,7 +56,7 @@ export const surveyShadows: Verb = {
     return {
       ok: true,
       json: { date, stick, rows },
-      text: `${wrapped(head, request.page.columns)}\n${table(['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
+      text: `${wrapped(head, request.page.columns)}\n${table(request.page.columns, ['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
     };
   },
 };
@@ -138,7 +138,7 @@ export const surveyClimate: Verb = {
       `${humidity} %`,
       `${(sunshine * 100).toFixed(0)} %`,
     ]);
-    const months = table(['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
+    const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
     const text = `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ${climate.heatwaveHigh.toFixed(0)} °C\n`;
     const towns = near.map(({ town: { name, country }, kilometres, share }) => ({ name, country, kilometres, share }));
     const notes = finding.notes.filter((note) => note !== climate.source);

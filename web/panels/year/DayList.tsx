@@ -3,7 +3,7 @@ import type { Tomorrow, TomorrowTask } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import { DataTable } from './DataTable.tsx';
 import { grounds } from './grounds.ts';
-import { dayWords } from './lists.ts';
+import { dayWords } from '../../common/words.ts';
 
 /** The day's list by the hour, then plant by plant, then what to mind. */
 export function DayList({ day }: { readonly day: Tomorrow }) {
