@@ -33,8 +33,8 @@ export function HappenedCard() {
     setFault(null);
     if (at < steps.length - 1) return answer({ ...next, step: at + 1 });
     if (!built.ok) return;
+    if (!(await addYard(built.plan, 'Answer what happened'))) return;
     answers.value = NOTHING_YET;
-    await addYard(built.plan, 'Answer what happened');
     periodKind.value = 'heatwave';
     goToStage('heat');
     selection.value = [built.plant];

@@ -47,6 +47,14 @@ describe('hot spots', () => {
     expect(second).toMatchObject({ cells: 2, area: 0.5, grade: 4, center: [2.75, 2.5] });
   });
 
+  it('stand in the order of their load over their area, wherever they lie on the map', () => {
+    // Load times cells: 14 · 2, 14 · 3, 20 · 2 and 14 · 1, met in this order from the lower left.
+    const loads = (drawing: readonly string[]) => spotsOf(drawing, 0.5).map((spot) => spot.hotLoad * spot.cells);
+    const expected = [42, 40, 28, 14];
+    expect(loads(['11114', '55111', '11111', '44144', '11114'])).toEqual(expected);
+    expect(loads(['44144', '11114', '11111', '55111', '11114'])).toEqual(expected);
+  });
+
   it('say when, from where and how that sun comes: in the afternoon, from the west, in under a porch', () => {
     // The porch covers everything east of x = 4; the yard is a strip just inside its edge.
     const porch: Feature = {
