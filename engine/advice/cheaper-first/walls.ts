@@ -6,7 +6,7 @@ import { yardOf } from '../../load/yard.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { LadderStep } from './step.ts';
-import { listWords } from '../year/season/words.ts';
+import { listWords } from '../../plan/list-words.ts';
 
 /** Pots set close cover so many sides next to each other, of the eight that are judged. Our choice. */
 const COVERED = 3;
