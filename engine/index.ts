@@ -94,6 +94,8 @@ export {
   formatMass,
   formatPerArea,
   formatSpeed,
+  formatFrostLimit,
+  formatHeatLimit,
   formatTemperature,
   formatTemperatureDifference,
   parseArea,

@@ -9,7 +9,7 @@ import { compassWord, nameOf } from '../../load/verdict/names.ts';
 import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
-import { formatLength, formatTemperature, formatTemperatureDifference } from '../../plan/units.ts';
+import { formatLength, formatHeatLimit, formatTemperature, formatTemperatureDifference } from '../../plan/units.ts';
 import { plantLetter } from '../map/heat-map.ts';
 import { oneLine } from '../text/plain-text.ts';
 import { basisWords, eachOnce, waterAdvice, waterTable } from '../text/season-text.ts';
@@ -152,9 +152,8 @@ function numbers({ plan, load, units }: Report): string {
 
 function leafWords({ leaf }: PlantLoad, units: Report['units']): string {
   if (leaf === null) return '';
-  const [watered, thirsty, limit] = [leaf.watered, leaf.thirsty, leaf.limit].map((celsius) =>
-    formatTemperature(celsius, units),
-  );
+  const [watered, thirsty] = [leaf.watered, leaf.thirsty].map((celsius) => formatTemperature(celsius, units));
+  const limit = formatHeatLimit(leaf.limit, units);
   return watered === thirsty ? `${watered} / ${limit}` : `${watered} to ${thirsty} / ${limit}`;
 }
 

@@ -1,5 +1,11 @@
 import './card.css';
-import { compassWord, LEAF_SPREAD, formatTemperature, formatTemperatureDifference } from '../../../engine/index.ts';
+import {
+  compassWord,
+  LEAF_SPREAD,
+  formatHeatLimit,
+  formatTemperature,
+  formatTemperatureDifference,
+} from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
 import { askWhy, aside } from '../../state/view.ts';
@@ -28,7 +34,8 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
             <dt>Leaf, heatwave day</dt>
             <dd>
               thirsty {degrees(plant.leaf.thirsty)}, watered {degrees(plant.leaf.watered)}, each ±{' '}
-              {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit {degrees(plant.leaf.limit)}
+              {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit{' '}
+              {formatHeatLimit(plant.leaf.limit, units.value)}
             </dd>
           </>
         )}
