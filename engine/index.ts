@@ -282,6 +282,11 @@ export type { LetterPictures } from './output/sheet/letter-pictures.ts';
 export { letterPictures } from './output/sheet/letter-pictures.ts';
 export { sheetText } from './output/sheet/text.ts';
 export type * from './frame/types.ts';
+export type * from './frame/cuts/types.ts';
+export type * from './frame/layout/types.ts';
+export type * from './frame/shop/types.ts';
+export type * from './frame/strength/types.ts';
+export type * from './frame/work/types.ts';
 
 // advice: What to do.
 export { payoffMap } from './advice/site/payoff-map.ts';
