@@ -143,7 +143,7 @@ export type { PictureLength, PictureScale } from './survey/picture-scale.ts';
 export { pictureScale } from './survey/picture-scale.ts';
 export { ELEVATION_NOTE, northCheckLine, placeCheckLine, placeNotes } from './survey/place/place.ts';
 export type { Town } from './survey/place/places.ts';
-export { findTowns, nearestTown, TOWNS } from './survey/place/places.ts';
+export { findTowns, nearestTown, townMeant, TOWNS, townWords } from './survey/place/places.ts';
 export { climateOfPlace } from './survey/climate/climate-of-place.ts';
 export type { ClimateAsked, PlaceClimate } from './survey/climate/place-climate.ts';
 export type { KnownTemperatures } from './survey/climate/rough-climate.ts';
