@@ -19,8 +19,9 @@ import { currencyOf, priceOf } from './shop/prices.ts';
 import { costOfFrame } from './shop/shopping.ts';
 import { kerfOf, stockCloth } from './shop/stock.ts';
 import type { ClothPlan, Cost } from './shop/types.ts';
-import { anchorPlan, ownWeightOf, sunkDepth } from './strength/anchors.ts';
+import { anchorPlan, ownWeightOf } from './strength/anchors.ts';
 import { REFUSED_BELOW } from './strength/beam.ts';
+import { sunkDepth } from './strength/footings.ts';
 import type { AnchorPlan, Span } from './strength/types.ts';
 import { spansOf, TAKE_DOWN_GUST } from './strength/wind-plan.ts';
 import { sagMessage, tooLongMessage, tooShortMessage } from './words.ts';
@@ -89,7 +90,9 @@ export function designOf(
   return { ok: true, design: { ...held, brief, pieces, fittings, spans, cutting, cloth, cost } };
 }
 
-/** Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground. */
+/**
+ * Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
+ */
 function heldFrame(thing: Canopy | Screen, brief: FrameBrief, plan: Plan, units: Units): Held {
   const layOut = (sunk: number): FrameModel =>
     thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk);
