@@ -70,7 +70,7 @@ export interface CutSaving {
   readonly money: number | null;
 }
 
-export interface TubeSummary {
+interface TubeSummary {
   readonly id: string;
   readonly name: string;
   readonly outside: number;
@@ -79,7 +79,7 @@ export interface TubeSummary {
   readonly mass: number;
 }
 
-export type SpanVerdict = 'holds its line' | 'sags';
+type SpanVerdict = 'holds its line' | 'sags';
 
 /** The longest rail of one direction as a beam between two posts. */
 export interface Span {

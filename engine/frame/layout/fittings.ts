@@ -40,7 +40,7 @@ export function socketsOf(kind: JointKind): number {
 }
 
 /** The name of a joint with what must be said when it is bought. */
-export function jointName(joint: Pick<FrameJoint, 'kind' | 'adjustable'>): string {
+function jointName(joint: Pick<FrameJoint, 'kind' | 'adjustable'>): string {
   return joint.adjustable ? `${joint.kind}, adjustable` : joint.kind;
 }
 
