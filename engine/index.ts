@@ -176,6 +176,11 @@ export { cutDrawing, measureMe, planDrawing, sideDrawing } from './output/sheet/
 export type { LetterPictures } from './output/sheet/letter-pictures.ts';
 export { letterPictures } from './output/sheet/letter-pictures.ts';
 export type * from './frame/types.ts';
+export type * from './frame/cuts/types.ts';
+export type * from './frame/layout/types.ts';
+export type * from './frame/shop/types.ts';
+export type * from './frame/strength/types.ts';
+export type * from './frame/work/types.ts';
 
 // advice: What to do.
 export { payoffMap } from './advice/site/payoff-map.ts';
