@@ -45,11 +45,6 @@ export function worthOf(feature: Feature): number {
     : 0;
 }
 
-/** Share of the light that passes through a plant's crown or a bed's planting. */
-export function plantOpennessOf(feature: Plant | Bed): number {
-  return feature.openness ?? DEFAULTS.plantOpenness;
-}
-
 /** Whether a plant or bed may shade others. */
 export function shadesOf(feature: Plant | Bed): boolean {
   return feature.shades ?? DEFAULTS.shades;
