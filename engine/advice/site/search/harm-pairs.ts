@@ -31,7 +31,7 @@ export interface HarmPairs {
   readonly harm: number;
 }
 
-export interface View {
+interface View {
   /** Index into `targets.points`. */
   readonly point: number;
   readonly sky: Float64Array;
@@ -111,7 +111,6 @@ export const CROSSINGS = [
   'u twice',
   'v twice',
 ] as const;
-export type Crossing = (typeof CROSSINGS)[number];
 /** Index of a crossing: [roofs][curtains along u][curtains along v]. */
 export const CROSSING_OF: readonly (readonly (readonly number[])[])[] = [
   [
