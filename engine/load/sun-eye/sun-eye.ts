@@ -113,9 +113,7 @@ function plantsOf(plan: Plan, frame: BeamFrame, occluders: readonly Occluder[]):
       return bodiesOf(
         { kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight, reflects: null },
         frame,
-      ).map(
-        (body) => ({ id, kind: 'bed', body, veils }),
-      );
+      ).map((body) => ({ id, kind: 'bed', body, veils }));
     if (feature.kind !== 'plant') return [];
     const { own } = plantPoints(plan, feature);
     const crown = own ? bodiesOf(own, frame).map((body): Thing => ({ id, kind: 'plant', body, veils })) : [];
