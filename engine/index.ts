@@ -178,7 +178,8 @@ export { civilDay, instantOf, isTimeZone, localDate, localIso } from './sun/zone
 // scene: The plan as solids.
 export { buildScene, clothSheets, stateOf } from './scene/build.ts';
 export { planDirection } from './scene/direction.ts';
-export type { Crown, Lid, Occluder, Prism, Scene, Sheet, Solid } from './scene/solids.ts';
+export { sheetCosine, slantShare } from './scene/sheet.ts';
+export type { Crown, Lid, Occluder, OwnCrown, Prism, Scene, Sheet, Solid, Stand } from './scene/solids.ts';
 
 // cast: Which share of the beam and of the sky reaches a point.
 export type { GridSpec } from './cast/grid.ts';
@@ -291,7 +292,8 @@ export type { LadderStep } from './advice/cheaper-first/step.ts';
 export { placeOf } from './advice/place/place.ts';
 export type { PotGround } from './advice/place/ground.ts';
 export { potGround } from './advice/place/ground.ts';
-export type { LightStanding, PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';
+export type { LightStanding } from './load/light/light-class.ts';
+export type { PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';
 export type { Section, SectionPoint, SectionRequest, SideSlip } from './advice/sight/section.ts';
 export { sectionOf } from './advice/sight/section.ts';
 export type { Cure } from './advice/sight/section-slip.ts';

@@ -1,6 +1,8 @@
+import { hullOf } from '../plan/geometry/hull.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Lid, Occluder, Prism, Ring, Sheet } from '../scene/solids.ts';
+import { sheetCosine, slantShare } from '../scene/sheet.ts';
+import type { Crown, Lid, Occluder, Prism, Ring, Sheet, Stand } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
 import type { GridSpec } from './grid-spec.ts';
 
@@ -13,6 +15,7 @@ export interface GridSolids {
   readonly lids: readonly GridLid[];
   readonly sheets: readonly GridSheet[];
   readonly crowns: readonly GridCrown[];
+  readonly stands: readonly GridStand[];
 }
 
 export interface Box {
@@ -43,7 +46,7 @@ export interface GridSheet {
   /** Corners of what is above the plane, 3 numbers each: u, v, height. */
   readonly corners: Float64Array;
   readonly top: number;
-  readonly share: number;
+  readonly sheet: Sheet;
 }
 
 export interface GridCrown {
@@ -57,12 +60,23 @@ export interface GridCrown {
   readonly top: number;
 }
 
+export interface GridStand {
+  readonly stand: Stand;
+  /** Convex hull of its outline, 2 numbers a corner, counter-clockwise. */
+  readonly hull: Float64Array;
+  readonly minV: number;
+  readonly maxV: number;
+  /** Height above the plane. [m] */
+  readonly top: number;
+}
+
 /** Leaves out what cannot dim a cell: solids below the plane, and those that let everything through. */
 export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): GridSolids {
   const prisms: GridPrism[] = [];
   const lids: GridLid[] = [];
   const sheets: GridSheet[] = [];
   const crowns: GridCrown[] = [];
+  const stands: GridStand[] = [];
   for (const solid of occluders.flatMap((occluder) => occluder.solids)) {
     switch (solid.kind) {
       case 'prism':
@@ -73,15 +87,18 @@ export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): Grid
         break;
       case 'sheet': {
         const sheet = gridSheet(solid, grid);
-        if (sheet.share < 1 && sheet.corners.length > 0) sheets.push(sheet);
+        if (solid.share < 1 && sheet.corners.length > 0) sheets.push(sheet);
         break;
       }
+      case 'stand':
+        if (solid.openness < 1 && solid.height - grid.height > TOUCH) stands.push(gridStand(solid, grid));
+        break;
       default:
         if (solid.openness < 1 && solid.top - Math.max(solid.base, grid.height) > TOUCH)
           crowns.push(gridCrown(solid, grid));
     }
   }
-  return { prisms, lids, sheets, crowns };
+  return { prisms, lids, sheets, crowns, stands };
 }
 
 function gridPrism({ rings, height, openness }: Prism, grid: GridSpec): GridPrism {
@@ -119,7 +136,8 @@ function boxOf(outline: Float64Array): Box {
 }
 
 /** A sheet above the plane; no corners if nothing of it is. */
-export function gridSheet({ corner, u, v, share }: Sheet, grid: GridSpec): GridSheet {
+export function gridSheet(sheet: Sheet, grid: GridSpec): GridSheet {
+  const { corner, u, v } = sheet;
   const corners: SpacePoint[] = [
     corner,
     [corner[0] + u[0], corner[1] + u[1], corner[2] + u[2]],
@@ -130,8 +148,13 @@ export function gridSheet({ corner, u, v, share }: Sheet, grid: GridSpec): GridS
   return {
     corners: Float64Array.from(above.flatMap(([x, y, z]) => [cellU(grid, x), cellV(grid, y), z - grid.height])),
     top: Math.max(0, ...above.map(([, , z]) => z - grid.height)),
-    share: shareOrOpaque(share),
+    sheet,
   };
+}
+
+/** Share of a beam from the unit vector dx, dy, dz that a sheet lets through. */
+export function gridSheetShare({ sheet }: GridSheet, dx: number, dy: number, dz: number): number {
+  return shareOrOpaque(slantShare(sheet.share, sheetCosine(sheet, [dx, dy, dz])));
 }
 
 /** The part of a flat convex polygon above a height; nothing if it only touches it. */
@@ -154,6 +177,18 @@ function gridCrown(crown: Crown, grid: GridSpec): GridCrown {
     radius: crown.radius / grid.cell,
     foot: Math.max(0, crown.base - grid.height),
     top: crown.top - grid.height,
+  };
+}
+
+function gridStand(stand: Stand, grid: GridSpec): GridStand {
+  const corners = hullOf(stand.ring).map(([x, y]) => [cellU(grid, x), cellV(grid, y)]);
+  const vs = corners.map(([, v]) => v);
+  return {
+    stand,
+    hull: Float64Array.from(corners.flat()),
+    minV: Math.min(...vs),
+    maxV: Math.max(...vs),
+    top: stand.height - grid.height,
   };
 }
 

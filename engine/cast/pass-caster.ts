@@ -1,8 +1,8 @@
 import { SEGMENT } from '../scene/outline.ts';
 import type { Scene } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
-import { CrownShadows } from './crown-shadows.ts';
-import { gridSolids } from './grid-solids.ts';
+import { BodyShadows } from './body-shadows.ts';
+import { gridSheetShare, gridSolids } from './grid-solids.ts';
 import type { GridSolids } from './grid-solids.ts';
 import type { GridSpec } from './grid-spec.ts';
 import type { Directions } from './passes.ts';
@@ -32,7 +32,7 @@ class StateCaster {
   private readonly solids: GridSolids;
   private readonly cell: number;
   private readonly edges: ShadowEdges;
-  private readonly crowns: CrownShadows;
+  private readonly bodies: BodyShadows;
   private readonly sweep: RowSweep;
   private readonly corners = new Float64Array(2 * MOST_CORNERS);
 
@@ -43,10 +43,10 @@ class StateCaster {
       solids.prisms.reduce((sum, prism) => sum + mostPrismEdges(prism), 0) +
       solids.lids.reduce((sum, lid) => sum + lid.outline.length / SEGMENT, 0) +
       MOST_CORNERS * solids.sheets.length +
-      2 * solids.crowns.length;
+      2 * (solids.crowns.length + solids.stands.length);
     this.edges = new ShadowEdges(grid.columns, grid.rows, capacity);
-    this.crowns = new CrownShadows(solids.crowns, grid);
-    this.sweep = new RowSweep(grid.columns, capacity, solids.crowns.length);
+    this.bodies = new BodyShadows(solids, grid);
+    this.sweep = new RowSweep(grid.columns, capacity, this.bodies.count);
   }
 
   cast(dx: number, dy: number, dz: number, sink: ShadeSink): void {
@@ -56,9 +56,11 @@ class StateCaster {
     for (let p = 0; p < solids.prisms.length; p++)
       addPrismShadow(edges, solids.prisms[p], dx, dy, reachU, reachV, TOUCH / cell);
     for (let l = 0; l < solids.lids.length; l++) addLidShadow(edges, solids.lids[l], reachU, reachV);
-    for (let s = 0; s < solids.sheets.length; s++)
-      addSheetShadow(edges, solids.sheets[s], reachU, reachV, this.corners);
-    this.crowns.addTo(edges, dx, dy, dz, reachU, reachV);
-    this.sweep.run(edges, this.crowns, sink);
+    for (let s = 0; s < solids.sheets.length; s++) {
+      const sheet = solids.sheets[s];
+      addSheetShadow(edges, sheet, gridSheetShare(sheet, dx, dy, dz), reachU, reachV, this.corners);
+    }
+    this.bodies.addTo(edges, dx, dy, dz, reachU, reachV);
+    this.sweep.run(edges, this.bodies, sink);
   }
 }

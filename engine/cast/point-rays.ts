@@ -65,16 +65,16 @@ export class PointRays {
     if (above.length === 0) return 0;
     const frames = above.map((sheet) => new SheetFrame(sheet, x, y, z));
     const { from, to } = bearingsOf(above, x, y);
-    const taken = this.takenFrom(above, frames, from, Math.min(to, Math.PI));
-    return to > Math.PI ? taken + this.takenFrom(above, frames, -Math.PI, to - 2 * Math.PI) : taken;
+    const taken = this.takenFrom(frames, from, Math.min(to, Math.PI));
+    return to > Math.PI ? taken + this.takenFrom(frames, -Math.PI, to - 2 * Math.PI) : taken;
   }
 
-  private takenFrom(sheets: readonly Sheet[], frames: readonly SheetFrame[], from: number, to: number): number {
+  private takenFrom(frames: readonly SheetFrame[], from: number, to: number): number {
     const { x, y, z, bearing, brings } = this;
     let taken = 0;
     for (let k = this.firstFrom(from - EDGE); k < bearing.length && bearing[k] <= to + EDGE; k++) {
       let passes = 1;
-      for (let s = 0; s < frames.length; s++) if (frames[s].meets(x[k], y[k], z[k])) passes *= sheets[s].share;
+      for (let s = 0; s < frames.length; s++) passes *= frames[s].passes(x[k], y[k], z[k]);
       if (passes < 1) taken += brings[k] * (1 - passes);
     }
     return taken;

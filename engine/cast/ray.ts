@@ -4,8 +4,9 @@ import { stateOf } from '../scene/build.ts';
 import { crownShare } from '../scene/crown.ts';
 import { planDirection } from '../scene/direction.ts';
 import { prismCrossings } from '../scene/prism.ts';
-import { lidMeets, sheetMeets } from '../scene/sheet.ts';
+import { lidMeets, sheetCosine, sheetMeets, slantShare } from '../scene/sheet.ts';
 import type { Occluder, Scene, Solid } from '../scene/solids.ts';
+import { lengthInStand, standShare } from '../scene/stand.ts';
 import { isDark } from './passes.ts';
 
 /** What one feature alone lets through of a beam: 0 to 1. */
@@ -57,9 +58,11 @@ function solidShare(solid: Solid, point: SpacePoint, direction: SpacePoint): num
     case 'prism':
       return solid.openness ** prismCrossings(solid, point, direction);
     case 'sheet':
-      return sheetMeets(solid, point, direction) ? solid.share : 1;
+      return sheetMeets(solid, point, direction) ? slantShare(solid.share, sheetCosine(solid, direction)) : 1;
     case 'lid':
       return lidMeets(solid, point, direction) ? 0 : 1;
+    case 'stand':
+      return standShare(solid, lengthInStand(solid, ...point, ...direction));
     default:
       return crownShare(solid, point, direction);
   }

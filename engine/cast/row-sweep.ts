@@ -1,4 +1,4 @@
-import type { CrownShadows } from './crown-shadows.ts';
+import type { BodyShadows } from './body-shadows.ts';
 import { OPAQUE_EDGE, VEIL_EDGE } from './shadow-edges.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 
@@ -22,27 +22,27 @@ const ROUNDING = 1e-13;
  */
 export class RowSweep {
   private readonly order: Int32Array;
-  /** Crowns over the run at hand. */
+  /** Bodies over the run at hand. */
   private readonly over: Int32Array;
   private readonly kept: Float64Array;
   private readonly more: Float64Array;
 
-  constructor(columns: number, capacity: number, crowns: number) {
+  constructor(columns: number, capacity: number, bodies: number) {
     this.order = new Int32Array(capacity);
-    this.over = new Int32Array(crowns);
+    this.over = new Int32Array(bodies);
     this.kept = new Float64Array(columns);
     this.more = new Float64Array(columns);
   }
 
   /** Hands the shade of a pass on, rows upward and along each row, and empties the edges. */
-  run(edges: ShadowEdges, crowns: CrownShadows, sink: ShadeSink): void {
+  run(edges: ShadowEdges, bodies: BodyShadows, sink: ShadeSink): void {
     const { order } = this;
     const { heads, next, u, slope, lastRow, rows } = edges;
     let active = 0;
     for (let j = 0; j < rows; j++) {
       const before = active;
       if (before === 0 && heads[j] < 0) continue;
-      crowns.setRow(edges, j);
+      bodies.setRow(edges, j);
       active = 0;
       for (let k = 0; k < before; k++) {
         const id = order[k];
@@ -60,12 +60,12 @@ export class RowSweep {
         order[m] = id;
       }
       heads[j] = -1;
-      if (active > 0) this.sweepRow(edges, crowns, sink, j, active);
+      if (active > 0) this.sweepRow(edges, bodies, sink, j, active);
     }
     edges.count = 0;
   }
 
-  private sweepRow(edges: ShadowEdges, crowns: CrownShadows, sink: ShadeSink, j: number, active: number): void {
+  private sweepRow(edges: ShadowEdges, bodies: BodyShadows, sink: ShadeSink, j: number, active: number): void {
     const { order } = this;
     const { u, step, value, columns } = edges;
     let opaque = 0;
@@ -84,7 +84,7 @@ export class RowSweep {
           sink.step(j, from, here - shade);
           shade = here;
         }
-        if (overCount > 0 && opaque <= 0) this.addCrowns(crowns, sink, j, from, to, share, overCount);
+        if (overCount > 0 && opaque <= 0) this.addBodies(bodies, sink, j, from, to, share, overCount);
         from = to;
       }
       const change = step[id];
@@ -99,21 +99,21 @@ export class RowSweep {
     }
     const here = shadeOf(opaque, share);
     if (here !== shade) sink.step(j, from, here - shade);
-    if (overCount > 0 && opaque <= 0) this.addCrowns(crowns, sink, j, from, columns, share, overCount);
+    if (overCount > 0 && opaque <= 0) this.addBodies(bodies, sink, j, from, columns, share, overCount);
   }
 
-  private toggle(crown: number, begins: boolean, overCount: number): number {
+  private toggle(body: number, begins: boolean, overCount: number): number {
     const { over } = this;
     if (begins) {
-      over[overCount] = crown;
+      over[overCount] = body;
       return overCount + 1;
     }
-    for (let n = 0; n < overCount; n++) if (over[n] === crown) over[n] = over[overCount - 1];
+    for (let n = 0; n < overCount; n++) if (over[n] === body) over[n] = over[overCount - 1];
     return overCount - 1;
   }
 
-  private addCrowns(
-    crowns: CrownShadows,
+  private addBodies(
+    bodies: BodyShadows,
     sink: ShadeSink,
     j: number,
     from: number,
@@ -122,9 +122,9 @@ export class RowSweep {
     overCount: number,
   ): void {
     const { kept, more, over } = this;
-    crowns.shares(over[0], j, from, to, kept);
+    bodies.shares(over[0], j, from, to, kept);
     for (let n = 1; n < overCount; n++) {
-      crowns.shares(over[n], j, from, to, more);
+      bodies.shares(over[n], j, from, to, more);
       for (let i = 0; i < to - from; i++) kept[i] *= more[i];
     }
     sink.addCells(j, from, to, share, kept);

@@ -38,6 +38,8 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
   switch (solid.kind) {
     case 'prism':
       return solid.height <= height ? [] : solid.rings.flatMap((ring) => swept(ring, away, solid.height - height));
+    case 'stand':
+      return solid.height <= height ? [] : swept(solid.ring, away, solid.height - height);
     case 'lid':
       return solid.height <= height ? [] : solid.rings.map((ring) => moved(ring, away, solid.height - height));
     case 'sheet': {

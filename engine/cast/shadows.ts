@@ -76,16 +76,18 @@ export function addLidShadow(edges: ShadowEdges, lid: GridLid, reachU: number, r
 
 /**
  * Adds the shadow of a sheet: its corners carried along the beam down to the plane.
+ * @param share of a beam of this pass that the sheet lets through
  * @param corners Room for its corners on the plane, 2 numbers each.
  */
 export function addSheetShadow(
   edges: ShadowEdges,
   sheet: GridSheet,
+  share: number,
   reachU: number,
   reachV: number,
   corners: Float64Array,
 ): void {
-  const { corners: space, share } = sheet;
+  const { corners: space } = sheet;
   let minU = Infinity;
   let minV = Infinity;
   let maxU = -Infinity;

@@ -1,7 +1,8 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { lengthInCrown, shareOfLength } from '../scene/crown.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Lid, Prism, Scene, Sheet, Solid } from '../scene/solids.ts';
+import type { Crown, Lid, OwnCrown, Prism, Scene, Sheet, Solid, Stand } from '../scene/solids.ts';
+import { lengthInStand, standShare } from '../scene/stand.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 import type { Directions, Passes } from './passes.ts';
 import { directionsOf } from './passes.ts';
@@ -14,10 +15,10 @@ import { passesToward, viewOfDisc, viewOfOutline, windingOf } from './view.ts';
 export interface PointCaster {
   /**
    * Share of each pass's beam that reaches a point.
-   * @param own A further crown, in the way for this point alone (a plant's own).
+   * @param own A plant's own crown, in the way for this point alone; what the plant throws over others is not.
    * @param into Receives the shares, one a pass; a new array if absent.
    */
-  sharesAt(point: SpacePoint, own?: Crown, into?: Float64Array): Float64Array;
+  sharesAt(point: SpacePoint, own?: OwnCrown, into?: Float64Array): Float64Array;
   /**
    * Multiplies shares that `sharesAt` gave for a point by what further solids let through: cloth that is only tried.
    * @param hangs 1 for the passes in which they stand, 0 for the others; absent: in all.
@@ -29,6 +30,8 @@ export interface PointCaster {
  * A solid, the passes in which it stands (1 or 0 each; null: all) and its outline on the plan (empty for round ones).
  */
 interface Standing {
+  /** Of the feature that it belongs to. */
+  readonly id: string;
   readonly solid: Solid;
   readonly stands: Uint8Array | null;
   readonly outline: Float64Array;
@@ -46,14 +49,15 @@ export function createDirectionCaster(scene: Scene, directions: Directions): Poi
   return {
     sharesAt(point, own, into = new Float64Array(directions.count)) {
       for (let k = 0; k < directions.count; k++) into[k] = 1 - directions.dark[k];
-      for (const each of standing) dim(each, point, directions, candidates, into);
-      if (own !== undefined)
-        dim({ solid: own, stands: null, outline: NO_OUTLINE }, point, directions, candidates, into);
+      for (const each of standing) if (each.id !== own?.of) dim(each, point, directions, candidates, into);
+      if (own !== undefined) {
+        dim({ id: own.of, solid: own, stands: null, outline: NO_OUTLINE }, point, directions, candidates, into);
+      }
       return into;
     },
     dim(point, solids, shares, hangs = null) {
       for (const solid of solids)
-        dim({ solid, stands: hangs, outline: outlineOf(solid) }, point, directions, candidates, shares);
+        dim({ id: '', solid, stands: hangs, outline: outlineOf(solid) }, point, directions, candidates, shares);
     },
   };
 }
@@ -61,12 +65,18 @@ export function createDirectionCaster(scene: Scene, directions: Directions): Poi
 const NO_OUTLINE = new Float64Array(0);
 
 function standingSolids(scene: Scene, { state }: Directions): Standing[] {
-  const states = new Map<Solid, Set<number>>();
+  const states = new Map<Solid, { readonly id: string; readonly inStates: Set<number> }>();
   scene.states.forEach((occluders, index) => {
-    for (const solid of occluders.flatMap((occluder) => occluder.solids))
-      states.set(solid, (states.get(solid) ?? new Set()).add(index));
+    for (const { id, solids } of occluders) {
+      for (const solid of solids) {
+        const known = states.get(solid) ?? { id, inStates: new Set() };
+        known.inStates.add(index);
+        states.set(solid, known);
+      }
+    }
   });
-  return [...states].map(([solid, inStates]) => ({
+  return [...states].map(([solid, { id, inStates }]) => ({
+    id,
     solid,
     stands:
       inStates.size === scene.states.length ? null : Uint8Array.from(state, (index) => (inStates.has(index) ? 1 : 0)),
@@ -78,6 +88,7 @@ function outlineOf(solid: Solid): Float64Array {
   if (solid.kind === 'prism') return unionOutline(solid.rings);
   // What a bent outline covers beyond its eaves' rectangles, the building below stops as well.
   if (solid.kind === 'lid') return unionOutline(solid.rings.filter(isConvex));
+  if (solid.kind === 'stand') return unionOutline([solid.ring]);
   if (solid.kind !== 'sheet') return NO_OUTLINE;
   const {
     corner: [x, y],
@@ -147,6 +158,10 @@ function dim(
       const view = viewOfOutline(outline, x, y, foot, top);
       return dimBySheet(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
     }
+    case 'stand': {
+      const view = viewOfOutline(outline, x, y, -z, solid.height - z);
+      return dimByStand(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
+    }
     default: {
       const view = viewOfDisc(solid.x - x, solid.y - y, solid.radius, solid.base - z, solid.top - z);
       return dimByCrown(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
@@ -213,7 +228,23 @@ function dimBySheet(
   const frame = new SheetFrame(sheet, x, y, z);
   for (let n = 0; n < found; n++) {
     const k = list[n];
-    if (frame.meets(directions.x[k], directions.y[k], directions.z[k])) shares[k] *= sheet.share;
+    shares[k] *= frame.passes(directions.x[k], directions.y[k], directions.z[k]);
+  }
+}
+
+function dimByStand(
+  stand: Stand,
+  x: number,
+  y: number,
+  z: number,
+  directions: Directions,
+  list: Int32Array,
+  found: number,
+  shares: Float64Array,
+): void {
+  for (let n = 0; n < found; n++) {
+    const k = list[n];
+    shares[k] *= standShare(stand, lengthInStand(stand, x, y, z, directions.x[k], directions.y[k], directions.z[k]));
   }
 }
 

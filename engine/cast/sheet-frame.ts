@@ -1,3 +1,4 @@
+import { slantShare } from '../scene/sheet.ts';
 import type { Sheet } from '../scene/solids.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 
@@ -16,8 +17,10 @@ export class SheetFrame {
   private readonly s0: number;
   private readonly t0: number;
   private readonly edgeOn: number;
+  private readonly size: number;
+  private readonly share: number;
 
-  constructor({ corner, u, v }: Sheet, x: number, y: number, z: number) {
+  constructor({ corner, u, v, share }: Sheet, x: number, y: number, z: number) {
     const nx = u[1] * v[2] - u[2] * v[1];
     const ny = u[2] * v[0] - u[0] * v[2];
     const nz = u[0] * v[1] - u[1] * v[0];
@@ -38,7 +41,9 @@ export class SheetFrame {
     this.away = nx * cx + ny * cy + nz * cz;
     this.s0 = this.sx * cx + this.sy * cy + this.sz * cz;
     this.t0 = this.tx * cx + this.ty * cy + this.tz * cz;
-    this.edgeOn = UPRIGHT * Math.sqrt(squared);
+    this.size = Math.sqrt(squared);
+    this.edgeOn = UPRIGHT * this.size;
+    this.share = share;
   }
 
   /** Whether a beam from the point meets the sheet, edges included. */
@@ -50,5 +55,11 @@ export class SheetFrame {
     const s = reach * (this.sx * dx + this.sy * dy + this.sz * dz) - this.s0;
     const t = reach * (this.tx * dx + this.ty * dy + this.tz * dz) - this.t0;
     return s >= 0 && s <= 1 && t >= 0 && t <= 1;
+  }
+
+  /** Share of a beam from the point that passes the sheet: 1 where it does not meet it. */
+  passes(dx: number, dy: number, dz: number): number {
+    if (!this.meets(dx, dy, dz)) return 1;
+    return slantShare(this.share, (this.nx * dx + this.ny * dy + this.nz * dz) / this.size);
   }
 }

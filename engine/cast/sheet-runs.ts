@@ -1,12 +1,15 @@
 import type { Sheet } from '../scene/solids.ts';
-import { gridSheet } from './grid-solids.ts';
+import { gridSheet, gridSheetShare } from './grid-solids.ts';
 import type { GridSpec } from './grid-spec.ts';
 import type { Directions } from './passes.ts';
 import { MOST_CORNERS } from './shadows.ts';
 
+const NO_CORNERS = new Float64Array(0);
+
 /** The shadow of one sheet in every pass, a run of cells on each line (pass·rows + j). */
 export class SheetRuns {
-  share = 1;
+  /** What the sheet lets through in each pass. */
+  readonly share: Float64Array;
   /** 2 a line: the run's first cell and the cell after its last; no run where the second is not the greater. */
   readonly ends: Int16Array;
   /** Rows of each pass that can have a run; none where the last is below the first. */
@@ -18,6 +21,7 @@ export class SheetRuns {
 
   constructor(grid: GridSpec, directions: Directions) {
     const { count } = directions;
+    this.share = new Float64Array(count).fill(1);
     this.grid = grid;
     this.directions = directions;
     this.ends = new Int16Array(2 * count * grid.rows);
@@ -29,9 +33,8 @@ export class SheetRuns {
   lay(sheet: Sheet | null, live: Uint8Array): void {
     const { grid, directions, ends, firstRow, lastRow, corners } = this;
     const { count, x, y, z } = directions;
-    const { corners: space, share } =
-      sheet === null ? { corners: new Float64Array(0), share: 1 } : gridSheet(sheet, grid);
-    this.share = share;
+    const onGrid = sheet === null ? null : gridSheet(sheet, grid);
+    const space = onGrid?.corners ?? NO_CORNERS;
     const edge = grid.columns - 1;
     for (let k = 0; k < count; k++) {
       const base = k * grid.rows;
@@ -39,7 +42,8 @@ export class SheetRuns {
       if (lastRow[k] >= firstRow[k]) ends.fill(0, 2 * (base + firstRow[k]), 2 * (base + lastRow[k] + 1));
       firstRow[k] = grid.rows;
       lastRow[k] = -1;
-      if (live[k] === 0 || space.length === 0) continue;
+      if (live[k] === 0 || onGrid === null || space.length === 0) continue;
+      this.share[k] = gridSheetShare(onGrid, x[k], y[k], z[k]);
       const reachU = x[k] / (z[k] * grid.cell);
       const reachV = y[k] / (z[k] * grid.cell);
       let used = 0;

@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
-import type { Crown, Scene } from '../scene/solids.ts';
+import type { OwnCrown, Scene } from '../scene/solids.ts';
 import { castGrid } from './grid.ts';
 import type { GridSpec } from './grid.ts';
 import type { Passes } from './passes.ts';
@@ -66,7 +66,7 @@ export function skyPasses(state: number): Passes {
  * Share of the isotropic sky's horizontal irradiance that reaches a point on a day. [1]
  * @param own A further crown, in the way for this point alone.
  */
-export function skyView(scene: Scene, point: SpacePoint, monthDay: MonthDay, own?: Crown): number {
+export function skyView(scene: Scene, point: SpacePoint, monthDay: MonthDay, own?: OwnCrown): number {
   const shares = createPointCaster(scene, skyPasses(stateOf(scene, monthDay))).sharesAt(point, own);
   return skyRays().weight.reduce((sum, weight, k) => sum + weight * shares[k], 0);
 }

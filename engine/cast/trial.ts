@@ -94,34 +94,38 @@ class SheetExchange {
       const is = this.after[n];
       const first = Math.min(was.firstRow[pass], is.firstRow[pass]);
       const last = Math.max(was.lastRow[pass], is.lastRow[pass]);
-      for (let j = first; j <= last; j++) this.exchangeRow(n, was, is, pass * this.rows + j, j);
+      for (let j = first; j <= last; j++) this.exchangeRow(n, was, is, pass, j);
     }
   }
 
-  private exchangeRow(n: number, was: SheetRuns, is: SheetRuns, line: number, j: number): void {
+  private exchangeRow(n: number, was: SheetRuns, is: SheetRuns, pass: number, j: number): void {
+    const line = pass * this.rows + j;
+    const wasShare = was.share[pass];
+    const isShare = is.share[pass];
     const wasFrom = was.ends[2 * line];
     const wasTo = was.ends[2 * line + 1];
     const from = is.ends[2 * line];
     const to = is.ends[2 * line + 1];
-    if (from === wasFrom && to === wasTo && is.share === was.share) return;
+    if (from === wasFrom && to === wasTo && isShare === wasShare) return;
     const middleFrom = Math.max(from, wasFrom);
     const middleTo = Math.min(to, wasTo);
     if (middleFrom >= middleTo) {
-      if (wasFrom < wasTo) this.change(n, line, j, wasFrom, wasTo, 1 - was.share);
-      if (from < to) this.change(n, line, j, from, to, is.share - 1);
+      if (wasFrom < wasTo) this.change(n, pass, j, wasFrom, wasTo, 1 - wasShare);
+      if (from < to) this.change(n, pass, j, from, to, isShare - 1);
       return;
     }
-    if (from < wasFrom) this.change(n, line, j, from, wasFrom, is.share - 1);
-    else if (wasFrom < from) this.change(n, line, j, wasFrom, from, 1 - was.share);
-    if (is.share !== was.share) this.change(n, line, j, middleFrom, middleTo, is.share - was.share);
-    if (wasTo < to) this.change(n, line, j, wasTo, to, is.share - 1);
-    else if (to < wasTo) this.change(n, line, j, to, wasTo, 1 - was.share);
+    if (from < wasFrom) this.change(n, pass, j, from, wasFrom, isShare - 1);
+    else if (wasFrom < from) this.change(n, pass, j, wasFrom, from, 1 - wasShare);
+    if (isShare !== wasShare) this.change(n, pass, j, middleFrom, middleTo, isShare - wasShare);
+    if (wasTo < to) this.change(n, pass, j, wasTo, to, isShare - 1);
+    else if (to < wasTo) this.change(n, pass, j, to, wasTo, 1 - wasShare);
   }
 
-  /** Sheet n lets `change` more through to cells `from` up to `to` of a line. */
-  private change(n: number, line: number, j: number, from: number, to: number, change: number): void {
+  /** Sheet n lets `change` more of a pass through to cells `from` up to `to` of a row. */
+  private change(n: number, pass: number, j: number, from: number, to: number, change: number): void {
     const { before, after, sums } = this;
     const { lines, runs, spans, taken } = this.yard;
+    const line = pass * this.rows + j;
     let run = 2 * lines[2 * line];
     const runsEnd = 2 * lines[2 * line + 2];
     const firstSpan = 3 * lines[2 * line + 1];
@@ -133,14 +137,14 @@ class SheetExchange {
       let reaches = share;
       for (let s = firstSpan; s < spansEnd; s += 3)
         if (spans[s] <= i && i < spans[s + 1]) reaches -= taken[spans[s + 2] + i - spans[s]];
-      for (let m = 0; m < n; m++) reaches *= shareAt(after[m], line, i);
-      for (let m = n + 1; m < before.length; m++) reaches *= shareAt(before[m], line, i);
+      for (let m = 0; m < n; m++) reaches *= shareAt(after[m], pass, line, i);
+      for (let m = n + 1; m < before.length; m++) reaches *= shareAt(before[m], pass, line, i);
       sums.addCell(j, i, -reaches * change);
     }
   }
 }
 
 /** What a sheet leaves to a cell of a line. */
-function shareAt(sheet: SheetRuns, line: number, i: number): number {
-  return sheet.ends[2 * line] <= i && i < sheet.ends[2 * line + 1] ? sheet.share : 1;
+function shareAt(sheet: SheetRuns, pass: number, line: number, i: number): number {
+  return sheet.ends[2 * line] <= i && i < sheet.ends[2 * line + 1] ? sheet.share[pass] : 1;
 }

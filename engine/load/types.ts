@@ -86,6 +86,8 @@ export type PlantLoad = {
     /** Warmest of all its points. [°C] `null` with `leaf`. */
     readonly peak: number | null;
     readonly verdict: Verdict | null;
+    /** A close call: leaves less than 2 K warmer or cooler would get another verdict. */
+    readonly close: boolean;
     /** When the leaf is over its limit on the heatwave day; `null` where it never is. */
     readonly when: Stretch | null;
     /** The worst side: 'top' or a true bearing [°]; of a bed `null`. */

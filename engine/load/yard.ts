@@ -3,7 +3,7 @@ import { createPointCaster, type PointCaster } from '../cast/share.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../plan/types.ts';
 import { buildScene, stateOf } from '../scene/build.ts';
-import type { Crown, Scene } from '../scene/solids.ts';
+import type { OwnCrown, Scene } from '../scene/solids.ts';
 import { type Period, type SampleTable, samplesOf } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
 import { nineFromShares } from './light/nine.ts';
@@ -46,12 +46,12 @@ export function yardOf(plan: Plan, period: Period, weather?: Weather): Outcome<Y
 }
 
 /** Sky view of a point in each part of the period's year, in the order of `weights.sky`. */
-export function skyViewsAt(yard: Yard, point: SpacePoint, own?: Crown): number[] {
+export function skyViewsAt(yard: Yard, point: SpacePoint, own?: OwnCrown): number[] {
   return yard.weights.sky.map((part) => yard.sky.at(point, part.state, own));
 }
 
 /** The nine quantities at a point. @param own an extra crown in the way for this point alone */
-export function nineAt(yard: Yard, point: SpacePoint, own?: Crown): Nine {
+export function nineAt(yard: Yard, point: SpacePoint, own?: OwnCrown): Nine {
   return nineFromShares(yard.caster.sharesAt(point, own), yard.weights, skyViewsAt(yard, point, own));
 }
 

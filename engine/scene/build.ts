@@ -1,14 +1,33 @@
 import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import { DEFAULTS, upBearingOf } from '../plan/defaults.ts';
-import type { Building, Canopy, Feature, Hedge, MonthDay, Plan, Screen, Tree, Wall } from '../plan/types.ts';
+import { colourOf, DEFAULTS, foliageFromOf, plantOpennessOf, shadesOf, upBearingOf } from '../plan/defaults.ts';
+import type {
+  Bed,
+  Building,
+  Canopy,
+  Feature,
+  Hedge,
+  MonthDay,
+  Plan,
+  Plant,
+  Screen,
+  Tree,
+  Wall,
+} from '../plan/types.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
 import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
 import { trunkRadius } from '../plan/geometry/trunk.ts';
+import { REFLECTS } from './reflects.ts';
 import type { Crown, Occluder, Scene, Sheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';
 
-/** The plan's shadow casters as solids (walls, hedges, buildings, trees, canopies, screens; nothing else casts). */
+/** Plants and beds lower than this throw no shadow. [m] */
+const LEAST_SHADE = 0.6;
+
+/**
+ * The plan's shadow casters as solids: walls, hedges, buildings, trees, canopies, screens, and plants and beds that are
+ * 0.6 m high or more; nothing else casts.
+ */
 export function buildScene(plan: Plan): Scene {
   const variants = plan.features.map(variantsOf).filter((variant) => variant !== null);
   const states: Occluder[][] = [];
@@ -28,7 +47,16 @@ export function buildScene(plan: Plan): Scene {
     }
     stateOfDay[day] = state;
   });
-  return { upBearing: upBearingOf(plan), skyline: plan.site.skyline ?? [], states, stateOfDay };
+  return {
+    upBearing: upBearingOf(plan),
+    skyline: plan.site.skyline ?? [],
+    surface: plan.site.surface ?? null,
+    grounds: plan.features.flatMap((feature) =>
+      feature.kind === 'ground' ? [{ ring: openRing(feature.outline), surface: feature.surface }] : [],
+    ),
+    states,
+    stateOfDay,
+  };
 }
 
 /** Index into `scene.states` of the yearly state that holds on a day. */
@@ -70,9 +98,9 @@ interface Variants {
 function variantsOf(feature: Feature): Variants | null {
   switch (feature.kind) {
     case 'wall':
-      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.wallOpenness)]);
+      return always(feature.id, [wallPrism(feature)]);
     case 'hedge':
-      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.hedgeOpenness)]);
+      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.hedgeOpenness, null)]);
     case 'building':
       return always(feature.id, buildingSolids(feature));
     case 'tree':
@@ -80,6 +108,10 @@ function variantsOf(feature: Feature): Variants | null {
     case 'canopy':
     case 'screen':
       return clothVariants(feature, clothSheets(feature));
+    case 'plant':
+      return feature.height >= LEAST_SHADE && shadesOf(feature) ? always(feature.id, [plantCrown(feature)]) : null;
+    case 'bed':
+      return feature.plantHeight >= LEAST_SHADE && shadesOf(feature) ? always(feature.id, [bedStand(feature)]) : null;
     default:
       return null;
   }
@@ -104,16 +136,22 @@ function clothVariants({ id, up }: Canopy | Screen, sheets: readonly Sheet[]): V
   return { usual: { id, solids: sheets }, changed: null, changes: (monthDay) => !inYearlySpan(up, monthDay) };
 }
 
-function pathPrism(feature: Wall | Hedge, openness: number): Solid {
-  return { kind: 'prism', rings: pathStripes(feature.path, feature.thickness), height: feature.height, openness };
+function wallPrism(wall: Wall): Solid {
+  const openness = wall.openness ?? DEFAULTS.wallOpenness;
+  return pathPrism(wall, openness, openness === 0 ? REFLECTS[colourOf(wall)] : null);
+}
+
+function pathPrism({ path, thickness, height }: Wall | Hedge, openness: number, reflects: number | null): Solid {
+  return { kind: 'prism', rings: pathStripes(path, thickness), height, openness, reflects };
 }
 
 function buildingSolids(building: Building): Solid[] {
   const ring = openRing(building.outline);
   const { height } = building;
   const eaves = building.eaves ?? DEFAULTS.eaves;
-  const body: Solid = { kind: 'prism', rings: [ring], height, openness: 0 };
-  return eaves > 0 ? [body, { kind: 'lid', rings: [ring, ...eavesStripes(ring, eaves)], height }] : [body];
+  const reflects = REFLECTS[colourOf(building)];
+  const body: Solid = { kind: 'prism', rings: [ring], height, openness: 0, reflects };
+  return eaves > 0 ? [body, { kind: 'lid', rings: [ring, ...eavesStripes(ring, eaves)], height, reflects }] : [body];
 }
 
 function treeSolids(tree: Tree, openness: number): Solid[] {
@@ -137,6 +175,17 @@ function treeSolids(tree: Tree, openness: number): Solid[] {
     openness: 0,
   };
   return [crown, trunk];
+}
+
+/** A plant's crown as it shades others. */
+function plantCrown(plant: Plant): Crown {
+  const [x, y] = plant.at;
+  const base = foliageFromOf(plant);
+  return { kind: 'round', x, y, radius: plant.spread / 2, base, top: plant.height, openness: plantOpennessOf(plant) };
+}
+
+function bedStand(bed: Bed): Solid {
+  return { kind: 'stand', ring: openRing(bed.outline), height: bed.plantHeight, openness: plantOpennessOf(bed) };
 }
 
 function canopySheets(canopy: Canopy): Sheet[] {

@@ -3,6 +3,23 @@ import { pointInRing } from '../plan/geometry/shapes.ts';
 import type { Lid, Sheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
 
+/** Cloth meets every beam at no less than this cosine: threads stand up from its plane. */
+const LEAST_COSINE = 0.26;
+
+/**
+ * Share of a beam that passes a cloth at a slant: it is thicker along the beam, share^(1/cos θ).
+ * @param share of a beam that meets it square on @param cosine of the angle between the beam and the cloth's normal
+ */
+export function slantShare(share: number, cosine: number): number {
+  return share ** (1 / Math.max(Math.abs(cosine), LEAST_COSINE));
+}
+
+/** Cosine of the angle between a beam and a sheet's normal, either sign. @param direction Unit vector. */
+export function sheetCosine({ u, v }: Sheet, direction: SpacePoint): number {
+  const normal = cross(u, v);
+  return dot(normal, direction) / Math.sqrt(dot(normal, normal));
+}
+
 /**
  * Whether a beam meets a sheet, edges included, beyond the point itself. A beam along the sheet's own plane does not.
  */

@@ -1,5 +1,5 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import type { PlanPoint, SkylinePoint } from '../plan/types.ts';
+import type { PlanPoint, SkylinePoint, Surface } from '../plan/types.ts';
 
 /**
  * A simple polygon of the plan: open (no repeated point), counter-clockwise with y up.
@@ -13,6 +13,8 @@ export interface Prism {
   readonly rings: readonly Ring[];
   readonly height: number;
   readonly openness: number;
+  /** Share of sunlight that its faces throw back; `null` of what is no wall or building, or lets light through. */
+  readonly reflects: number | null;
 }
 
 /**
@@ -29,13 +31,27 @@ export interface Crown {
   readonly openness: number;
 }
 
+/** A plant's own crown: for its own points it stands in the place of what the feature throws over others. */
+export interface OwnCrown extends Crown {
+  /** Id of the plant. */
+  readonly of: string;
+}
+
+/** A bed's plants, z = 0 to `height` over its outline. Share = openness^(length inside / height). */
+export interface Stand {
+  readonly kind: 'stand';
+  readonly ring: Ring;
+  readonly height: number;
+  readonly openness: number;
+}
+
 /** Cloth, without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
 export interface Sheet {
   readonly kind: 'sheet';
   readonly corner: SpacePoint;
   readonly u: SpacePoint;
   readonly v: SpacePoint;
-  /** Share of a beam that passes, at every angle. */
+  /** Share of a beam that passes where it meets the cloth square on; at a slant less does (`slantShare`). */
   readonly share: number;
 }
 
@@ -44,9 +60,10 @@ export interface Lid {
   readonly kind: 'lid';
   readonly rings: readonly Ring[];
   readonly height: number;
+  readonly reflects: number | null;
 }
 
-export type Solid = Prism | Crown | Sheet | Lid;
+export type Solid = Prism | Crown | Stand | Sheet | Lid;
 
 /** What one feature puts in the way. Its share is the product over its solids. */
 export interface Occluder {
@@ -61,6 +78,10 @@ export interface Occluder {
 export interface Scene {
   readonly upBearing: number;
   readonly skyline: readonly SkylinePoint[];
+  /** What lies on the ground where no area says otherwise; `null`: nobody said. */
+  readonly surface: Surface | null;
+  /** Areas with a ground of their own, in the plan's order: of those that overlap the last one holds. */
+  readonly grounds: readonly { readonly ring: Ring; readonly surface: Surface }[];
   /** Occluders of each yearly state, in the order of the plan's features. */
   readonly states: readonly (readonly Occluder[])[];
   /** State of each of the 366 days of a leap year, 1 January first; read it through `stateOf`. */

@@ -5,6 +5,7 @@ import { dayOfYear } from './calendar.ts';
 import { clearSky } from './clear-sky.ts';
 import type { PeriodDay } from './period-days.ts';
 import type { SunPosition } from './position.ts';
+import { SOLAR_CONSTANT } from './sun-constants.ts';
 import { hourFinder, weatherExtremes, type Weather } from './weather.ts';
 
 /** The sky and air of samples, one value a sample in each. */
@@ -16,6 +17,11 @@ export interface SkyAndAirColumns {
   readonly beam: Float64Array;
   readonly diffuse: Float64Array;
   readonly global: Float64Array;
+  /**
+   * Share of the diffuse that comes from beside the sun and is stopped with the beam: beam over what is above the air
+   * (Hay & Davies 1980; equation from memory), at most 1.
+   */
+  readonly glow: Float64Array;
   /** Share of the time with the sun's disc out. */
   readonly sunshine: Float64Array;
   /** Mean air temperature of such days at this time. [°C] */
@@ -69,6 +75,7 @@ export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): D
       columns.beam[index] = sky.beam;
       columns.diffuse[index] = sky.diffuse;
       columns.global[index] = sky.global;
+      columns.glow[index] = glowOf(sky.beam, sun);
       columns.sunshine[index] = sun.azimuth < 180 ? morning : afternoon;
       columns.air[index] = airTemperature(sun.solarHour, high, low, sunrise);
       columns.spread[index] = spread;
@@ -96,6 +103,7 @@ export function skyOfWeather(plan: Plan, { date, climate }: PeriodDay, weather: 
       columns.beam[index] = weather.beam[hour];
       columns.diffuse[index] = weather.diffuse[hour];
       columns.global[index] = weather.beam[hour] * Math.sin((sun.altitude * Math.PI) / 180) + weather.diffuse[hour];
+      columns.glow[index] = glowOf(weather.beam[hour], sun);
       columns.sunshine[index] = 1;
       columns.air[index] = air;
       columns.spread[index] = 0;
@@ -104,4 +112,9 @@ export function skyOfWeather(plan: Plan, { date, climate }: PeriodDay, weather: 
       columns.wind[index] = Number.isNaN(weather.wind[hour]) ? climate.wind : weather.wind[hour];
     },
   };
+}
+
+/** @param beam on a surface that faces the sun [W/m²] */
+function glowOf(beam: number, { distanceAu }: SunPosition): number {
+  return Math.min(1, (beam * distanceAu * distanceAu) / SOLAR_CONSTANT);
 }

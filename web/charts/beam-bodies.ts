@@ -1,4 +1,4 @@
-import { hullOf, pointInRing } from '../../engine/index.ts';
+import { hullOf, pointInRing, sheetCosine, slantShare } from '../../engine/index.ts';
 import type { Crown, PlanPoint, Solid, SpacePoint } from '../../engine/index.ts';
 import { pointOn, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
@@ -32,6 +32,14 @@ export function bodiesOf(solid: Solid, frame: BeamFrame): Body[] {
         faces: prismFaces(ring, solid.height, frame),
         stretches: (seen) => inPrism(ring, solid.height, frame, seen),
       }));
+    case 'stand':
+      return [
+        {
+          solid,
+          faces: prismFaces(solid.ring, solid.height, frame),
+          stretches: (seen) => inPrism(solid.ring, solid.height, frame, seen),
+        },
+      ];
     case 'lid':
       return solid.rings.map((ring) => ({
         solid,
@@ -43,7 +51,8 @@ export function bodiesOf(solid: Solid, frame: BeamFrame): Body[] {
       const corners: SpacePoint[] = [c, sum(c, u), sum(sum(c, u), v), sum(c, v)];
       return [
         {
-          solid,
+          // As thick as this beam meets it.
+          solid: { ...solid, share: slantShare(solid.share, sheetCosine(solid, frame.sun)) },
           faces: [{ ring: corners.map((corner) => seenAt(frame, corner)), level: false }],
           stretches: (seen) => inSheet(solid, frame, seen),
         },

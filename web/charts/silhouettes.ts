@@ -112,6 +112,8 @@ function edgesOf(solid: Solid, [x, y]: SpacePoint): number[] {
     case 'prism':
     case 'lid':
       return solid.rings.flatMap((ring) => ring.map(([px, py]) => angleTo(px, py)));
+    case 'stand':
+      return solid.ring.map(([px, py]) => angleTo(px, py));
     case 'sheet':
       return cornersOf(solid).map(([px, py]) => angleTo(px, py));
     default: {
@@ -144,9 +146,11 @@ function cutsOf(solid: Solid, [x, y, z]: SpacePoint, [dx, dy]: PlanPoint): Cut[]
   const aside = (px: number, py: number): number => (px - x) * dy - (py - y) * dx;
   switch (solid.kind) {
     case 'prism':
+    case 'stand':
     case 'lid': {
       const foot = solid.kind === 'lid' ? solid.height : 0;
-      return solid.rings.flatMap((ring) =>
+      const rings = solid.kind === 'stand' ? [solid.ring] : solid.rings;
+      return rings.flatMap((ring) =>
         pairsOf(
           crossings(ring.map(([px, py]): SpacePoint => [along(px, py), aside(px, py), 0])).map(([away]) => away),
         ).map(([from, to]): Cut[] => [

@@ -1,5 +1,5 @@
 import { boundsOf, buildScene, openRing, plantPoints, potOf, stateOf } from '../../engine/index.ts';
-import type { Bounds, MonthDay, Plan, Solid } from '../../engine/index.ts';
+import type { Bounds, Crown, MonthDay, Occluder, Plan, Solid, Stand } from '../../engine/index.ts';
 import { bodiesOf } from './beam-bodies.ts';
 import type { Body, Face } from './beam-bodies.ts';
 import { beamFrame, seenAt } from './beam-frame.ts';
@@ -29,6 +29,8 @@ interface Thing {
   readonly id: string;
   readonly kind: PaintKind;
   readonly body: Body;
+  /** What it puts in the way of the sun. */
+  readonly veils: readonly Body[];
 }
 
 /** Points across, where two things are compared, and where a plant is looked at. */
@@ -41,10 +43,17 @@ const JOIN = 1e-6;
 export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: MonthDay): SunEye {
   const scene = buildScene(plan);
   const frame = beamFrame(azimuth, altitude, scene.upBearing);
-  const standing = scene.states[stateOf(scene, monthDay)].flatMap(({ id, solids }) =>
-    solids.flatMap((solid) => bodiesOf(solid, frame).map((body): Thing => ({ id, kind: kindOf(solid), body }))),
-  );
-  const things = inPaintersOrder([...standing, ...plantsOf(plan, frame)]);
+  const occluders = scene.states[stateOf(scene, monthDay)];
+  const plants = plantsOf(plan, frame, occluders);
+  const grown = new Set(plants.map(({ id }) => id));
+  const standing = occluders
+    .filter(({ id }) => !grown.has(id))
+    .flatMap(({ id, solids }) =>
+      solids.flatMap((solid) =>
+        bodiesOf(solid, frame).map((body): Thing => ({ id, kind: kindOf(solid), body, veils: [body] })),
+      ),
+    );
+  const things = inPaintersOrder([...standing, ...plants]);
   return {
     ground: openRing(plan.site.boundary).map(([x, y]) => seenAt(frame, [x, y, 0])),
     painted: things.map(({ id, kind, body }) => ({ id, kind, faces: body.faces, passes: meanPasses(body) })),
@@ -55,9 +64,7 @@ export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: 
               id,
               share: litShare(
                 body,
-                things
-                  .slice(k + 1)
-                  .filter((thing) => thing.kind !== 'plant' && thing.kind !== 'bed' && thing.kind !== 'pot'),
+                things.slice(k + 1).flatMap((thing) => (thing.id === id ? [] : thing.veils)),
               ),
             },
           ]
@@ -71,24 +78,29 @@ function kindOf(solid: Solid): PaintKind {
   return solid.kind === 'prism' || solid.kind === 'lid' ? 'built' : 'tree';
 }
 
-/** Plants and beds: seen, but never in the way of the sun. */
-function plantsOf(plan: Plan, frame: BeamFrame): Thing[] {
+/** Plants and beds as they are seen, with what they put in each other's way. */
+function plantsOf(plan: Plan, frame: BeamFrame, occluders: readonly Occluder[]): Thing[] {
   return plan.features.flatMap((feature): Thing[] => {
     const { id } = feature;
+    const solids = occluders.find((occluder) => occluder.id === id)?.solids ?? [];
+    const veils = solids.flatMap((solid) => bodiesOf(solid, frame));
     if (feature.kind === 'bed')
-      return bodiesOf({ kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight }, frame).map(
-        (body) => ({ id, kind: 'bed', body }),
+      return bodiesOf(
+        { kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight, reflects: null },
+        frame,
+      ).map(
+        (body) => ({ id, kind: 'bed', body, veils }),
       );
     if (feature.kind !== 'plant') return [];
     const { own } = plantPoints(plan, feature);
-    const crown = own ? bodiesOf(own, frame).map((body): Thing => ({ id, kind: 'plant', body })) : [];
+    const crown = own ? bodiesOf(own, frame).map((body): Thing => ({ id, kind: 'plant', body, veils })) : [];
     if (!feature.container) return crown;
     const { width, height } = potOf(feature);
     const pot = bodiesOf(
       { kind: 'column', x: feature.at[0], y: feature.at[1], radius: width / 2, base: 0, top: height, openness: 0 },
       frame,
     );
-    return [...pot.map((body): Thing => ({ id, kind: 'pot', body })), ...crown];
+    return [...pot.map((body): Thing => ({ id, kind: 'pot', body, veils: [] })), ...crown];
   });
 }
 
@@ -146,7 +158,7 @@ function pointsIn({ minX, minY, maxX, maxY }: Bounds, across: number): Seen[] {
   ]);
 }
 
-function litShare(plant: Body, inFront: readonly Thing[]): number {
+function litShare(plant: Body, inFront: readonly Body[]): number {
   let sum = 0;
   let count = 0;
   for (const seen of pointsIn(boundsOf(plant.faces.flatMap(({ ring }) => ring)), LOOKED_AT)) {
@@ -157,23 +169,28 @@ function litShare(plant: Body, inFront: readonly Thing[]): number {
   return count === 0 ? 0 : sum / count;
 }
 
-/** What all of the things together let through of one beam. */
-function passedAt(seen: Seen, things: readonly Thing[]): number {
+/** What all of the bodies together let through of one beam. */
+function passedAt(seen: Seen, bodies: readonly Body[]): number {
   let share = 1;
   const prisms = new Map<Solid, [number, number][]>();
-  for (const { body } of things) {
-    const stretches = body.stretches(seen);
+  for (const { solid, stretches: stretchesAt } of bodies) {
+    const stretches = stretchesAt(seen);
     if (stretches.length === 0) continue;
-    const { solid } = body;
     if (solid.kind === 'prism')
       prisms.set(solid, [...(prisms.get(solid) ?? []), ...stretches.map(([from, to]): [number, number] => [from, to])]);
     else if (solid.kind === 'sheet') share *= solid.share;
     else if (solid.kind === 'lid') share = 0;
-    else share *= solid.openness ** ((stretches[0][1] - stretches[0][0]) / (solid.top - solid.base));
+    else share *= veilShare(solid, stretches);
   }
   for (const [solid, stretches] of prisms)
     if (solid.kind === 'prism') share *= solid.openness ** crossingsOf(stretches);
   return share;
+}
+
+/** What leaves let through of a beam that runs these stretches inside them. */
+function veilShare(solid: Crown | Stand, stretches: readonly (readonly [number, number])[]): number {
+  const inside = stretches.reduce((sum, [from, to]) => sum + to - from, 0);
+  return solid.openness ** (inside / (solid.kind === 'stand' ? solid.height : solid.top - solid.base));
 }
 
 function crossingsOf(stretches: readonly (readonly [number, number])[]): number {
@@ -195,10 +212,8 @@ function meanPasses({ solid, faces, stretches }: Body): number {
     case 'lid':
       return 0;
     default: {
-      const within = pointsIn(boundsOf(faces.flatMap(({ ring }) => ring)), COMPARED).flatMap((seen) =>
-        stretches(seen).slice(0, 1),
-      );
-      const passes = within.map(([from, to]) => solid.openness ** ((to - from) / (solid.top - solid.base)));
+      const within = pointsIn(boundsOf(faces.flatMap(({ ring }) => ring)), COMPARED).map((seen) => stretches(seen));
+      const passes = within.filter(({ length }) => length > 0).map((inside) => veilShare(solid, inside));
       return passes.length === 0 ? 0 : passes.reduce((total, one) => total + one, 0) / passes.length;
     }
   }

@@ -1,5 +1,5 @@
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import { isTooDark } from '../../load/light/light-class.ts';
+import { leastLight, lightStanding } from '../../load/light/light-class.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
@@ -133,12 +133,8 @@ function lightOf(plan: Plan, load: PlantLoad): PlantLight {
   const { sunHours, dailyLight } = judged;
   const feature = plantFeatures(plan).find(({ id }) => id === load.id);
   const row = feature && rowOf(plan, feature);
-  if (!row) return { sunHours, dailyLight, least: null, tooDark: false };
-  const least =
-    typeof row.minDLI === 'number'
-      ? ({ quantity: 'dailyLight', value: row.minDLI } as const)
-      : ({ quantity: 'sunHours', value: row.sunHours[0] } as const);
-  return { sunHours, dailyLight, least, tooDark: isTooDark(row, judged) };
+  if (!row) return { sunHours, dailyLight, least: null, standing: 'enough' };
+  return { sunHours, dailyLight, least: leastLight(row), standing: lightStanding(row, dailyLight) };
 }
 
 function choiceOf(
@@ -157,7 +153,7 @@ function choiceOf(
   const harmToday = todayHarm(today);
   const cloths = added.filter(isCloth);
   const area = cloths.reduce((sum, cloth) => sum + clothArea(cloth), 0);
-  const tooDark = plants.filter(({ after }) => after?.light.tooDark).map(({ id }) => id);
+  const tooDark = plants.filter(({ after }) => after?.light.standing === 'too dark').map(({ id }) => id);
   return {
     options,
     name: options.join(' + '),
@@ -174,7 +170,7 @@ function choiceOf(
     },
     seenFrom: seenFrom(yard.plan, cloths),
     tooDark,
-    newlyTooDark: tooDark.filter((id) => today.stands.get(id)?.light.tooDark === false),
+    newlyTooDark: tooDark.filter((id) => today.stands.get(id)?.light.standing !== 'too dark'),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { LightStanding } from '../../load/light/light-class.ts';
 import type { HourRange } from '../../frame/types.ts';
 import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts';
 import type { Weather } from '../../sun/weather.ts';
@@ -50,9 +51,9 @@ export interface PlantLight {
   readonly sunHours: number;
   /** [mol/m² a day] */
   readonly dailyLight: number;
-  /** What the plant needs at least, and in which of the two; `null` where its kind is not known. */
-  readonly least: { readonly quantity: 'sunHours' | 'dailyLight'; readonly value: number } | null;
-  readonly tooDark: boolean;
+  /** The daily light that the plant wants at least; `null` where its kind is not known. [mol/m² a day] */
+  readonly least: number | null;
+  readonly standing: LightStanding;
 }
 
 export interface ComparedPlant {

@@ -44,12 +44,9 @@ function sparedSentence({ name, spared, sparedShare, sparedPm, plants }: Compare
 function darkSentences({ plants, tooDark, newlyTooDark }: ComparedChoice): string[] {
   return plants.flatMap(({ id, name, after }) => {
     if (after === null || !tooDark.includes(id) || after.light.least === null) return [];
-    const { quantity, value } = after.light.least;
-    const shown = (light: number) =>
-      quantity === 'dailyLight' ? `${light.toFixed(1)} mol/m²` : `${light.toFixed(1)} h of sun`;
     return [
       `Too dark for ${name}${newlyTooDark.includes(id) ? '' : ', as it is today'}: ` +
-        `${shown(after.light[quantity])} a day is left, and it needs ${shown(value)}.`,
+        `${after.light.dailyLight.toFixed(1)} mol/m² of light a day is left, and it needs ${after.light.least}.`,
     ];
   });
 }

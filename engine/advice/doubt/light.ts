@@ -2,12 +2,14 @@
 import { type Directions, directionsOf, type Passes } from '../../cast/passes.ts';
 import { createDirectionCaster } from '../../cast/share.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
+import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
-import type { Surroundings } from '../../load/leaf/surroundings.ts';
+import type { Surroundings, WallGlow } from '../../load/leaf/surroundings.ts';
+import { createWallsRound, type WallsRound } from '../../load/leaf/walls-round.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature } from '../../plan/types.ts';
 import { sceneOfOne } from '../../scene/build.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 
 /** What reaches a point. */
 export interface Lit {
@@ -74,7 +76,7 @@ const OWN = '';
  * Lights points of one scene caster by caster, so that one of them can be exchanged without casting the others again.
  */
 export interface PartedLighter {
-  at(point: SpacePoint, own?: Crown): PartedLit;
+  at(point: SpacePoint, own?: OwnCrown): PartedLit;
   /** Lights points when one feature is another and the rest of the scene is as it was. */
   exchanging(feature: Feature): Relighter;
 }
@@ -86,19 +88,23 @@ export interface Relighter {
 }
 
 /** Lights points of a scene as it is. What it answers holds until the next question. */
-export function createLighter(scene: Scene, rays: HeatRays): { at(point: SpacePoint, own?: Crown): Lit } {
+export function createLighter(
+  scene: Scene,
+  rays: HeatRays,
+  walls = createWallsRound(scene),
+): { at(point: SpacePoint, own?: OwnCrown): Lit } {
   const caster = createDirectionCaster(scene, directionsOf(scene, rays.passes));
   const lit = emptyLit(rays);
   return {
     at(point, own) {
       caster.sharesAt(point, own, lit.shares);
-      sumSky(rays, lit);
+      lookRound(rays, lit, groundRise(scene, point), (d) => walls.at(rays.days[d], point, own));
       return lit;
     },
   };
 }
 
-export function createPartedLighter(scene: Scene, rays: HeatRays): PartedLighter {
+export function createPartedLighter(scene: Scene, rays: HeatRays, walls: WallsRound): PartedLighter {
   const directions = directionsOf(scene, rays.passes);
   const open = createDirectionCaster({ ...scene, states: scene.states.map(() => []) }, directions);
   // What reaches a point that nothing of the yard stands before: the skyline is left.
@@ -112,12 +118,12 @@ export function createPartedLighter(scene: Scene, rays: HeatRays): PartedLighter
     at(point, own) {
       const parts = new Map<string, Float64Array>();
       const keep = (id: string, part: Float64Array) => void (same(part, clear) || parts.set(id, part));
-      for (const { id, caster } of casters) keep(id, caster.sharesAt(point));
+      for (const { id, caster } of casters) if (id !== own?.of) keep(id, caster.sharesAt(point));
       if (own !== undefined) keep(OWN, open.sharesAt(point, own));
       const lit = emptyLit(rays);
       lit.shares.set(clear);
       for (const part of parts.values()) for (let k = 0; k < part.length; k++) lit.shares[k] *= part[k];
-      sumSky(rays, lit);
+      lookRound(rays, lit, groundRise(scene, point), (d) => walls.at(rays.days[d], point, own));
       return { ...lit, parts };
     },
     exchanging: (feature) => relighter(scene, feature, rays, directions, clear),
@@ -147,7 +153,8 @@ function relighter(
         else for (const part of others) share *= part[k];
         shares[k] = share;
       }
-      sumSky(rays, lit);
+      // A wall that is not as drawn is taken to shine as the one drawn does.
+      lookRound(rays, lit, groundRise(scene, point), (d) => was.around[d].walls);
       return lit;
     },
   };
@@ -155,28 +162,36 @@ function relighter(
 
 /** A point's light while it is being worked out. */
 interface Lighting extends Lit {
-  /** One a state of `HeatRays.states`: what `around` shows of each day. */
-  readonly inState: readonly { sky: number }[];
+  readonly around: readonly { -readonly [key in keyof Surroundings]: Surroundings[key] }[];
 }
 
-function emptyLit({ passes, states, stateOf, days, first }: HeatRays): Lighting {
+function emptyLit({ days, first, passes }: HeatRays): Lighting {
   const shares = new Float64Array(passes.count);
-  const inState = states.map(() => ({ sky: 0 }));
   return {
     shares,
     ofDay: days.map(({ samples }, d) => shares.subarray(first[d], first[d] + samples.count)),
-    around: stateOf.map((state) => inState[state]),
-    inState,
+    around: days.map(() => ({ sky: 0, groundRise: 0, walls: null })),
   };
 }
 
-function sumSky({ passes, states }: HeatRays, { shares, inState }: Lighting): void {
+/** Adds up the sky that the shares leave, and looks at the ground and at the walls. */
+function lookRound(
+  { passes, states, stateOf }: HeatRays,
+  { shares, around }: Lighting,
+  rise: number,
+  wallsOn: (day: number) => WallGlow | null,
+): void {
   const begin = passes.count - states.length * SKY.count;
-  for (let state = 0; state < states.length; state++) {
+  const skies = states.map((_, state) => {
     const at = begin + state * SKY.count;
     let sum = 0;
     for (let k = 0; k < SKY.count; k++) sum += shares[at + k] * SKY.weight[k];
-    inState[state].sky = sum;
+    return sum;
+  });
+  for (let d = 0; d < around.length; d++) {
+    around[d].sky = skies[stateOf[d]];
+    around[d].groundRise = rise;
+    around[d].walls = wallsOn(d);
   }
 }
 

@@ -2,12 +2,14 @@
  * Harm to a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
  * Where a single shadow caster changed, its own rays are cast and everything else is reused.
  */
+import { createWallsRound } from '../../load/leaf/walls-round.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../load/light/grid-of.ts';
 import { createSharedLeaves, heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import {
-  byGravity,
+  gravest,
   type HeatVerdict,
+  BURNS_FROM,
   heatVerdict,
   judgeLeaf,
   type Judgement,
@@ -23,8 +25,8 @@ import type { Outcome } from '../../load/types.ts';
 import { upBearingOf, worthOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Feature, Plan, PlantRow } from '../../plan/types.ts';
-import { buildScene } from '../../scene/build.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import { buildScene, sceneOfOne } from '../../scene/build.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { createLighter, createPartedLighter, type HeatRays, heatRaysOf, type Lit } from './light.ts';
 
@@ -72,7 +74,7 @@ export interface Judge {
   /** [°C] */
   readonly limit: number;
   readonly points: readonly SpacePoint[];
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
 }
 
 /** The season's heat days, and which of them is the heatwave day. */
@@ -95,8 +97,9 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   const heats = heatsIn(plan);
   if (!heats.ok) return heats;
   const { rays } = heats.value;
-  const lighter = createPartedLighter(scene, rays);
-  const standing = createLighter(scene, rays);
+  const walls = createWallsRound(scene);
+  const lighter = createPartedLighter(scene, rays, walls);
+  const standing = createLighter(scene, rays, walls);
   const judges = judgesOf(plan, heats.value);
   const lit = judges.map(({ points, own }) => points.map((point) => lighter.at(point, own)));
   const asDrawn: See = (_, k, p) => lit[k][p];
@@ -138,7 +141,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
       if (feature === undefined) {
         const again = judgesOf(shifted, heats.value);
         if (shifted.site === plan.site) return { ok: true, value: harmsOf(again, asDrawn) };
-        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays);
+        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays, walls);
         return { ok: true, value: harmsOf(again, (judge, _, p) => turned.at(judge.points[p], judge.own)) };
       }
       const again = judges.map((judge) => judgeUnder(shifted, heats.value, judge, feature));
@@ -165,8 +168,10 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   return { ok: true, value };
 }
 
-function castsShadow(scene: Scene, { id }: Feature): boolean {
-  return scene.states.some((occluders) => occluders.some((occluder) => occluder.id === id));
+/** Whether a feature stands in anything's way, as drawn or as it would be: a plant may grow tall enough to. */
+function castsShadow(scene: Scene, shifted: Feature): boolean {
+  const asDrawn = scene.states.some((occluders) => occluders.some(({ id }) => id === shifted.id));
+  return asDrawn || sceneOfOne(scene, shifted).states.some((occluders) => occluders.length > 0);
 }
 
 function heatsOf(plan: Plan, scene: Scene, shareLeaves: SharedLeaves, weather?: Weather): Outcome<Heats> {
@@ -233,11 +238,11 @@ interface Suffered {
 
 function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
   const { rays, heatwave } = heats;
-  const longest = (watering: Watering) =>
-    judgedOn(rays.days[heatwave].leaves(watering, judge.row), judge, lit, heatwave).longest;
-  const thirsty = longest('thirsty');
+  const longest = (watering: Watering, over: number) =>
+    judgedOn(rays.days[heatwave].leaves(watering, judge.row), judge, lit, heatwave, over).longest;
+  const thirsty = longest('thirsty', 0);
   // With water a leaf is never the hotter for it.
-  const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered') : 0);
+  const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered', BURNS_FROM) : 0);
   return { dose: dosesAt(heats, judge, lit, 'thirsty'), inHeat };
 }
 
@@ -251,16 +256,15 @@ function dosesAt({ rays }: Heats, judge: Judge, lit: Lit, watering: Watering, ab
 
 const JUDGED = newJudgement();
 
-/** Dose and time on end of one heat day; holds until the next question. */
-function judgedOn(leaf: LeafDay, { limit }: Judge, { ofDay, around }: Lit, day: number): Judgement {
+/** Dose and time on end of one heat day; holds until the next question. @param over the limit, so much [K] */
+function judgedOn(leaf: LeafDay, judge: Judge, { ofDay, around }: Lit, day: number, over = 0): Judgement {
+  const limit = judge.limit + over;
   return judgeLeaf(leaf, ofDay[day], around[day], limit, leaf.hotSamples(limit), JUDGED);
 }
 
 /** A plant's harm is the mean of its points, what the heatwave day does to it that of the worst. */
 function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLight): RayHarm {
-  const inHeat = points
-    .map((point) => point.inHeat)
-    .reduce((worst, each) => (byGravity(each, worst) > 0 ? each : worst));
+  const inHeat = gravest(points.map((point) => point.inHeat));
   return {
     judge,
     id: judge.feature.id,

@@ -2,7 +2,7 @@
 import { createDoser } from '../../load/leaf/doses.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../load/leaf/heat-day.ts';
 import { surroundingsOn } from '../../load/leaf/surroundings-at.ts';
-import { isTooDark } from '../../load/light/light-class.ts';
+import { leastLight, lightStanding } from '../../load/light/light-class.ts';
 import { limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
@@ -56,12 +56,8 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
       },
       lightAt(place) {
         const { points, own } = pointsAt(place);
-        const nine = nineAt(season.value, points[0].point, own);
-        const least =
-          typeof row.minDLI === 'number'
-            ? ({ quantity: 'dailyLight', value: row.minDLI } as const)
-            : ({ quantity: 'sunHours', value: row.sunHours[0] } as const);
-        return { sunHours: nine.sunHours, dailyLight: nine.dailyLight, least, tooDark: isTooDark(row, nine) };
+        const { sunHours, dailyLight } = nineAt(season.value, points[0].point, own);
+        return { sunHours, dailyLight, least: leastLight(row), standing: lightStanding(row, dailyLight) };
       },
       winterAt(place) {
         const { points, own } = pointsAt(place);

@@ -10,7 +10,7 @@ import type { Weather } from '../../sun/weather.ts';
 import { hardeningOf } from './hardening.ts';
 import { potGround } from './ground.ts';
 import { createPotJudge, type PotJudge, winterDayOf } from './judge.ts';
-import { better, rankingOf, SPOTS, standingOf, type Tried } from './rank.ts';
+import { better, rankingOf, SPOTS, type Tried } from './rank.ts';
 import type { PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './types.ts';
 import { spotWords } from '../words/spot-words.ts';
 import { placeNotesOf, spotSentence, swapSentence } from './words.ts';
@@ -176,8 +176,8 @@ function swapsOf(plan: Plan, plant: Plant, stay: Tried, judge: PotJudge, weather
     const spared =
       worthOf(plant) * (stay.harm - judge.harmAt(other.at)) + worthOf(other) * (harmAt(other.at) - harmAt(plant.at));
     const tooDark = [
-      ...(standingOf(judge.lightAt(other.at)) === 'too dark' ? [plant.id] : []),
-      ...(standingOf(lightAt(plant.at)) === 'too dark' ? [other.id] : []),
+      ...(judge.lightAt(other.at).standing === 'too dark' ? [plant.id] : []),
+      ...(lightAt(plant.at).standing === 'too dark' ? [other.id] : []),
     ];
     swaps.push({ with: other.id, spared, tooDark, sentence: swapSentence(plan, plant.id, other.id, spared, tooDark) });
   }

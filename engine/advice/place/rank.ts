@@ -4,7 +4,7 @@ import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import type { PlantLight } from '../compare/types.ts';
 import { potGround } from './ground.ts';
 import type { PotJudge } from './judge.ts';
-import type { LightStanding } from './types.ts';
+import type { LightStanding } from '../../load/light/light-class.ts';
 
 /**
  * Places are tried this far apart, farther in a large yard, where the best are then tried again half as far; named ones
@@ -15,8 +15,6 @@ const MOST_PLACES = 400;
 const APART = 1;
 /** Places named where nobody says how many. */
 export const SPOTS = 5;
-/** Published factors from energy to light run 7 % to either side; short by less counts as nearly enough. */
-const NEARLY = 0.93;
 /** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */
 const ALIKE = 0.5;
 /** More sun than its range by more than this puts a place behind those within it. [h/day] */
@@ -111,19 +109,12 @@ function lessHarm(a: Candidate, b: Candidate): number {
 }
 
 function triedOf(candidate: Candidate, light: PlantLight, row: PlantRow): Tried {
-  return { ...candidate, light, standing: standingOf(light), over: Math.max(0, light.sunHours - row.sunHours[1]) };
-}
-
-export function standingOf(light: PlantLight): LightStanding {
-  if (light.least === null || !light.tooDark) return 'enough';
-  return light[light.least.quantity] >= NEARLY * light.least.value ? 'nearly' : 'too dark';
+  return { ...candidate, light, standing: light.standing, over: Math.max(0, light.sunHours - row.sunHours[1]) };
 }
 
 /** The share of the light it needs, at most 1. */
 function shareOfLight({ light }: Tried): number {
-  return light.least === null || light.least.value === 0
-    ? 1
-    : Math.min(1, light[light.least.quantity] / light.least.value);
+  return light.least === null || light.least === 0 ? 1 : Math.min(1, light.dailyLight / light.least);
 }
 
 const NEIGHBOURS: readonly PlanPoint[] = [

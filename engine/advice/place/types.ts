@@ -1,3 +1,4 @@
+import type { LightStanding } from '../../load/light/light-class.ts';
 import type { Verdict } from '../../load/types.ts';
 import type { CivilDate, PlanPoint } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
@@ -15,12 +16,6 @@ export interface PlaceRequest {
   readonly weather?: Weather;
   readonly units?: Units;
 }
-
-/**
- * Whether the light of a spot is in the plant's range; `nearly`: less than it needs by no more than the estimate is
- * good for.
- */
-export type LightStanding = 'enough' | 'nearly' | 'too dark';
 
 export interface PlaceSpot {
   /** 1 is the best. */

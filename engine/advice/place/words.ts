@@ -1,3 +1,4 @@
+import { leastLight } from '../../load/light/light-class.ts';
 import { nameOf, namedInside } from '../../load/verdict/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
@@ -16,7 +17,7 @@ export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): s
       : `${Math.abs(spared).toFixed(1)} K·h a day ${spared > 0 ? 'less' : 'more'} harm, ${verdict}`;
   const sun =
     `${light.sunHours.toFixed(1)} h of sun a ` +
-    `day${standing === 'enough' ? '' : standing === 'nearly' ? ' (nearly enough)' : ' (too dark)'}${overRange > 0.05 ? `, ${overRange.toFixed(1)} h more than it likes` : ''}`;
+    `day${standing === 'enough' ? '' : standing === 'short' ? ' (a little short)' : ' (too dark)'}${overRange > 0.05 ? `, ${overRange.toFixed(1)} h more than it likes` : ''}`;
   const after = hardening === null ? '' : ' Harden it off first.';
   return (
     `${begins}: ${does}; ${sun}; ${pot.hotHours.toFixed(1)} hot hours on the pot’s wall; ` +
@@ -79,12 +80,10 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
 
 /** No place has light enough: how near the best comes, and what to do about it. */
 function darkNote(row: PlantRow, tried: readonly Tried[]): string {
-  const quantity = typeof row.minDLI === 'number' ? 'dailyLight' : 'sunHours';
-  const least = typeof row.minDLI === 'number' ? row.minDLI : row.sunHours[0];
-  const best = Math.max(...tried.map(({ light }) => light[quantity]));
-  const unit = quantity === 'dailyLight' ? 'mol/m² of light' : 'h of sun';
+  const least = leastLight(row);
+  const best = Math.max(...tried.map(({ light }) => light.dailyLight));
   return (
     `No place where it may stand has light enough. What fails by least is the light itself: ` +
-    `${(least - best).toFixed(1)} of the ${least.toFixed(1)} ${unit} that it needs a day are missing at the brightest.`
+    `${(least - best).toFixed(1)} of the ${least} mol/m² of light that it needs a day are missing at the brightest.`
   );
 }

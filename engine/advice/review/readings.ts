@@ -9,7 +9,7 @@ import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { Crown } from '../../scene/solids.ts';
+import type { OwnCrown } from '../../scene/solids.ts';
 import { instantOf } from '../../sun/zone.ts';
 import type { ReadingCheck } from './types.ts';
 import { nearestOfEight } from '../why/side.ts';
@@ -134,7 +134,7 @@ function nearestSample({ samples }: HeatDay, ms: number): number {
  * Where the leaf was: the side of its plant, the plant's top, or a metre above the spot. Always a leaf, also of a plant
  * judged by its fruit.
  */
-function placeOf(plan: Plan, reading: Reading): { point: SpacePoint; own?: Crown; row: PlantRow } {
+function placeOf(plan: Plan, reading: Reading): { point: SpacePoint; own?: OwnCrown; row: PlantRow } {
   const feature = plantFeatures(plan).find(({ id }) => id === reading.plant);
   const found = feature?.plant === undefined ? undefined : plantRowOf(plan, feature.plant);
   const row: PlantRow = {

@@ -9,7 +9,7 @@ import { canopyEdge, type SpacePoint, turned } from '../../plan/geometry/shapes.
 import type { Canopy, DropSide, Plan } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import { planDirection } from '../../scene/direction.ts';
-import type { Crown } from '../../scene/solids.ts';
+import type { OwnCrown } from '../../scene/solids.ts';
 import { sunPosition } from '../../sun/position.ts';
 import type { SampleDay } from '../../sun/samples.ts';
 
@@ -31,7 +31,7 @@ export interface SunMinute {
 export interface CanopyDay {
   readonly minutes: readonly SunMinute[];
   /** Share of each minute's beam past everything but the canopy, and past the canopy alone. */
-  sharesAt(point: SpacePoint, own?: Crown): { readonly rest: Float64Array; readonly cloth: Float64Array };
+  sharesAt(point: SpacePoint, own?: OwnCrown): { readonly rest: Float64Array; readonly cloth: Float64Array };
   /** Towards each minute's sun. */
   readonly directions: readonly SpacePoint[];
 }
@@ -81,7 +81,7 @@ export function canopyDayOf(plan: Plan, canopy: Canopy, day: SampleDay): CanopyD
  * morning, before it does
  * for the first time. `null` where the cloth never shades the point, or nothing of the sun is left then.
  */
-export function slipOf(day: CanopyDay, point: SpacePoint, half: 'evening' | 'morning', own?: Crown): Slip | null {
+export function slipOf(day: CanopyDay, point: SpacePoint, half: 'evening' | 'morning', own?: OwnCrown): Slip | null {
   const { rest, cloth } = day.sharesAt(point, own);
   const shaded = (k: number) => cloth[k] < 1 && rest[k] > NO_SUN;
   const lit = (k: number) => rest[k] > NO_SUN && cloth[k] >= 1;

@@ -7,7 +7,7 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
 import { formatLength, type Units, unitsOf } from '../../plan/units.ts';
 import { clothSheets } from '../../scene/build.ts';
-import type { Crown, Sheet } from '../../scene/solids.ts';
+import type { OwnCrown, Sheet } from '../../scene/solids.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';
 import { canopyDayOf, type CanopyDay, type Cure, cureOf, type Slip, slipOf } from './section-slip.ts';
 
@@ -173,7 +173,7 @@ function slipDrawn(
   found: Slip,
   k: number,
   until: string | undefined,
-  own: Crown | undefined,
+  own: OwnCrown | undefined,
 ): NonNullable<Section['slip']> {
   const { timeZone } = plan.site;
   const clock = (n: number) => clockOf(day.minutes[n].ms, timeZone);

@@ -1,7 +1,7 @@
 import { createPointCaster } from '../../cast/share.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { PlantRow } from '../../plan/types.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { HeatDay } from './heat-day.ts';
 import { judgeLeaf, newJudgement } from './judge.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -13,20 +13,21 @@ export interface Doser {
    * @param around one a heat day
    * @param own an extra crown in the way for this point alone
    */
-  at(point: SpacePoint, around: readonly Surroundings[], own?: Crown): Float64Array;
+  at(point: SpacePoint, around: readonly Surroundings[], own?: OwnCrown): Float64Array;
 }
 
 /** All days are cast together, and only the samples at which a leaf can be too hot at all. */
 export function createDoser(scene: Scene, heats: readonly HeatDay[], row: PlantRow, limit: number): Doser {
   const leaves = heats.map((heat) => heat.leaves('thirsty', row));
   const hot = leaves.map((leaf) => leaf.hotSamples(limit));
+  const felt = leaves.map((leaf) => leaf.feltSamples(limit));
   const caster = createPointCaster(scene, {
-    count: hot.reduce((sum, samples) => sum + samples.length, 0),
-    azimuth: Float64Array.from(hot.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.azimuth[k]))),
-    altitude: Float64Array.from(hot.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.altitude[k]))),
-    state: Uint16Array.from(hot.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.state[k]))),
+    count: felt.reduce((sum, samples) => sum + samples.length, 0),
+    azimuth: Float64Array.from(felt.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.azimuth[k]))),
+    altitude: Float64Array.from(felt.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.altitude[k]))),
+    state: Uint16Array.from(felt.flatMap((samples, d) => Array.from(samples, (k) => heats[d].passes.state[k]))),
   });
-  const cast = new Float64Array(hot.reduce((sum, samples) => sum + samples.length, 0));
+  const cast = new Float64Array(felt.reduce((sum, samples) => sum + samples.length, 0));
   const shares = heats.map(({ samples }) => new Float64Array(samples.count));
   const doses = new Float64Array(heats.length);
   const judged = newJudgement();
@@ -35,9 +36,9 @@ export function createDoser(scene: Scene, heats: readonly HeatDay[], row: PlantR
       caster.sharesAt(point, own, cast);
       let next = 0;
       for (let d = 0; d < hot.length; d++) {
-        const samples = hot[d];
+        const samples = felt[d];
         for (let n = 0; n < samples.length; n++) shares[d][samples[n]] = cast[next++];
-        doses[d] = judgeLeaf(leaves[d], shares[d], around[d], limit, samples, judged).dose;
+        doses[d] = judgeLeaf(leaves[d], shares[d], around[d], limit, hot[d], judged).dose;
       }
       return doses;
     },

@@ -1,19 +1,28 @@
 import type { Passes } from '../../cast/passes.ts';
 import { createPointCaster, type PointCaster } from '../../cast/share.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
-import type { Plan } from '../../plan/types.ts';
+import type { Plan, Shelter } from '../../plan/types.ts';
+import { shelterOf } from '../../scene/shelter.ts';
+import { faceColours } from '../../scene/faces.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { heatDays, type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { airPressure, saturationVapour } from './leaf-balance.ts';
 import { type Leaves, leavesOf } from './leaf-day.ts';
+import { hoursBefore } from './hour-before.ts';
 import type { LeafMoment } from './receives.ts';
 import { passesOf } from '../light/passes-of.ts';
 import type { Outcome } from '../types.ts';
 
-/** Wind at a leaf over wind above the yard, and the least it is taken to be. [m/s] */
-const LEAF_WIND_SHARE = 0.3;
-const LEAST_LEAF_WIND = 0.3;
+/**
+ * Wind at a leaf over wind above the yard, by the yard's shelter: the orders of FAO-56 eq. 47 and of shelter behind
+ * windbreaks (Heisler & DeWalle 1988); from memory. And the least it is taken to be. [m/s]
+ */
+const LEAF_WIND_SHARE: Readonly<Record<Shelter, number>> = { open: 0.45, sheltered: 0.3, court: 0.15 };
+const LEAST_LEAF_WIND = 0.15;
+
+/** The glow round a low sun does not grow on a surface that faces it below this sine of the altitude. */
+const LEAST_GLOW_SINE = 0.1;
 
 /** A clear, hot day on which leaves are judged: the heatwave day, or the heat day of another month. */
 export interface HeatDay {
@@ -39,15 +48,25 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
   const [day] = samples.days;
   const passes = passesOf(scene, samples);
   const pressure = airPressure(plan.site.elevation ?? DEFAULTS.elevation);
-  const moments = Array.from({ length: samples.count }, (_, k): LeafMoment => ({
+  const windShare = LEAF_WIND_SHARE[shelterOf(plan).shelter];
+  const light = Array.from({ length: samples.count }, (_, k) => {
+    const sinAltitude = Math.sin((samples.altitude[k] * Math.PI) / 180);
+    const glow = samples.glow[k] * samples.diffuse[k];
+    return {
+      beam: samples.beam[k] + glow / Math.max(sinAltitude, LEAST_GLOW_SINE),
+      diffuse: samples.diffuse[k] - glow,
+      sinAltitude,
+    };
+  });
+  const hours = hoursBefore(scene, samples, light);
+  const moments = light.map((each, k): LeafMoment => ({
     air: samples.air[k],
     airMax: day.high,
     vapour: (samples.humidity[k] / 100) * saturationVapour(samples.humidityAir[k]),
     pressure,
-    wind: Math.max(LEAST_LEAF_WIND, LEAF_WIND_SHARE * samples.wind[k]),
-    beam: samples.beam[k],
-    diffuse: samples.diffuse[k],
-    sinAltitude: Math.sin((samples.altitude[k] * Math.PI) / 180),
+    wind: Math.max(LEAST_LEAF_WIND, windShare * samples.wind[k]),
+    ...each,
+    hour: hours[k],
   }));
   return {
     ok: true,
@@ -58,7 +77,7 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
       state: passes.state[0] ?? 0,
       caster: createPointCaster(scene, passes),
       moments,
-      leaves: leavesOf(moments, samples.hours),
+      leaves: leavesOf(moments, samples.hours, faceColours(scene.states[0] ?? [])),
     },
   };
 }

@@ -45,7 +45,7 @@ export function judgeLeaf(
   let run = 0;
   for (let n = 0; n < among.length; n++) {
     const k = among[n];
-    const temperature = leaf.at(k, shares[k], around);
+    const temperature = leaf.on(k, shares, around);
     if (temperature > peak) {
       peak = temperature;
       warmest = k;
@@ -72,12 +72,23 @@ export function byGravity(a: HeatVerdict, b: HeatVerdict): number {
   return GRAVITY.indexOf(a) - GRAVITY.indexOf(b);
 }
 
+/** The gravest of some; `fine` of none. */
+export function gravest(verdicts: readonly HeatVerdict[]): HeatVerdict {
+  return verdicts.reduce((worst, each) => (byGravity(each, worst) > 0 ? each : worst), 'fine');
+}
+
 /** Whether a time on end at the limit counts: half an hour does. [h] */
 export function lasts(hours: number): boolean {
   return hours >= LASTS - ROUNDING;
 }
 
-/** @param thirsty, watered longest time on end at the limit with little and with enough water [h] */
+/** So far over its limit even a watered leaf must be before it is said to burn: half of what it may be off. [K] */
+export const BURNS_FROM = 2;
+
+/**
+ * @param thirsty longest time on end at the limit with little water [h]
+ * @param watered longest time on end `BURNS_FROM` over the limit, or more, with enough water [h]
+ */
 export function heatVerdict(thirsty: number, watered: number): HeatVerdict {
   if (lasts(watered)) return 'will burn';
   return lasts(thirsty) ? 'at risk' : 'fine';
@@ -103,7 +114,7 @@ export function hotRuns(
 ): HotRun[] {
   const runs: HotRun[] = [];
   for (const k of leaf.samples) {
-    const excess = leaf.at(k, shares[k], around) - limit;
+    const excess = leaf.on(k, shares, around) - limit;
     if (excess < 0 || shares[k] < leastShare) continue;
     const before = runs.at(-1);
     const hours = leaf.hours[k];

@@ -25,6 +25,7 @@ export class LeafDay {
   private readonly row: PlantRow;
   private readonly watering: Watering;
   private readonly absorptance: number;
+  private readonly colours: readonly number[];
   private readonly isFruit: boolean;
   private readonly nodes: Float64Array;
   private readonly hot = new Map<number, Int32Array>();
@@ -34,6 +35,7 @@ export class LeafDay {
     hours: Float64Array,
     row: PlantRow,
     watering: Watering,
+    colours: readonly number[] = [],
     absorptance = LEAF_ABSORPTANCE,
   ) {
     this.hours = hours;
@@ -43,6 +45,7 @@ export class LeafDay {
     this.row = row;
     this.watering = watering;
     this.absorptance = absorptance;
+    this.colours = colours;
     this.isFruit = row.limitOf === 'fruit';
     this.nodes = new Float64Array(this.isFruit ? 0 : moments.length * NODES).fill(NaN);
   }
@@ -51,6 +54,33 @@ export class LeafDay {
   at(sample: number, share: number, around: Surroundings): number {
     if (this.isFruit) return fruitTemperature(this.moments[sample], share, around);
     return this.takingUp(sample, absorbed(this.incoming[sample], share, around, this.absorptance));
+  }
+
+  /** The same where the shares of the whole day are known: a fruit feels those of the hour before. */
+  on(sample: number, shares: Float64Array, around: Surroundings): number {
+    return this.at(sample, this.isFruit ? this.hourShare(sample, shares) : shares[sample], around);
+  }
+
+  /** Share of the beam of the hour before that reached a point; 1 where none came. */
+  private hourShare(sample: number, shares: Float64Array): number {
+    const { moments, hours } = this;
+    let came = 0;
+    let reached = 0;
+    for (let k = moments[sample].hour.first; k <= sample; k++) {
+      const beam = moments[k].beam * hours[k];
+      came += beam;
+      reached += beam * shares[k];
+    }
+    return came > 0 ? reached / came : 1;
+  }
+
+  /** The samples whose shares decide how warm it is at the `hotSamples` of a limit. */
+  feltSamples(limit: number): Int32Array {
+    const hot = this.hotSamples(limit);
+    if (!this.isFruit) return hot;
+    const felt = new Uint8Array(this.samples.length);
+    for (const k of hot) felt.fill(1, this.moments[k].hour.first, k + 1);
+    return this.samples.filter((k) => felt[k] === 1);
   }
 
   /** The samples at which a leaf can be at a limit or over it, wherever it stands: at the others no point is harmed. */
@@ -62,7 +92,7 @@ export class LeafDay {
 
   private hottest(sample: number): number {
     if (this.isFruit) return Math.max(this.at(sample, 1, OPEN), this.at(sample, 1, CLOSED));
-    return this.takingUp(sample, mostAbsorbed(this.incoming[sample], this.absorptance));
+    return this.takingUp(sample, mostAbsorbed(this.incoming[sample], this.absorptance, this.colours));
   }
 
   /** The cubic through the two nodes on either side. */
@@ -89,16 +119,17 @@ export class LeafDay {
 
 /**
  * The leaves of one day, each made when it is first asked for; a limit does not change them.
+ * @param colours of the walls and buildings that may stand round a point: shares of sunlight that they throw back
  * @param absorptance to sunlight, a bare leaf's where nothing is said
  */
 export type Leaves = (watering: Watering, row: PlantRow, absorptance?: number) => LeafDay;
 
-export function leavesOf(moments: readonly LeafMoment[], hours: Float64Array): Leaves {
+export function leavesOf(moments: readonly LeafMoment[], hours: Float64Array, colours: readonly number[]): Leaves {
   const known = new Map<string, LeafDay>();
   return (watering, row, absorptance) => {
     const key = `${watering} ${row.leafWidth} ${row.bothSides} ${row.limitOf} ${absorptance}`;
     let leaf = known.get(key);
-    if (!leaf) known.set(key, (leaf = new LeafDay(moments, hours, row, watering, absorptance)));
+    if (!leaf) known.set(key, (leaf = new LeafDay(moments, hours, row, watering, colours, absorptance)));
     return leaf;
   };
 }

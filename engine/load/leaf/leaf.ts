@@ -13,14 +13,18 @@ export type Watering = keyof typeof STOMATA;
 /** How far an estimate may be off, root of squares over wind, stomata, width, absorptance and ground. [K] */
 export const LEAF_SPREAD = 4;
 
-/** Share of a fruit's rise above the air that the beam makes; the sky makes the rest. A choice of this project. */
-const FRUIT_BEAM_PART = 0.85;
+/** What of the sky's light a fruit takes beside the sun's. A choice of this project. */
+export const FRUIT_SKY_PART = 0.15;
+/** A fruit's rise by the wind at it, 1 at about 1 m/s, within these. A choice of this project. */
+const FRUIT_WIND_POWER = -0.3;
+const FRUIT_WIND_RANGE = [0.75, 1.6] as const;
 
 /**
  * Temperature of a leaf that faces the sun, or of the fruit's surface where that is the row's limit, by the balance
  * itself. [°C] What asks often asks `LeafDay`.
  * @param share of the beam that reaches it, 0 to 1
  * @param absorptance of the leaf to sunlight; a fruit's surface takes no heed of it
+ * @param sample of the day, for what the walls round it throw on it then
  */
 export function surfaceTemperature(
   moment: LeafMoment,
@@ -29,9 +33,10 @@ export function surfaceTemperature(
   share: number,
   around: Surroundings,
   absorptance = LEAF_ABSORPTANCE,
+  sample = 0,
 ): number {
   if (row.limitOf === 'fruit') return fruitTemperature(moment, share, around);
-  return temperatureOf(moment, row, watering, absorbed(incomingAt(moment), share, around, absorptance));
+  return temperatureOf(moment, row, watering, absorbed(incomingAt(moment, sample), share, around, absorptance));
 }
 
 /** Temperature of a row's leaf that takes up so much. [°C] @param takenUp of `absorbed` [W/m²] */
@@ -49,12 +54,20 @@ export function temperatureOf(moment: LeafMoment, row: PlantRow, watering: Water
 }
 
 /**
- * Surface of a fruit in the sun, water or not. [°C] In the open it rises above the air by what it does at the day's
- * warmest, 1.17·Tmax + 6.21 − Tmax (Schrader, Zhang & Sun 2003, Acta Hortic. 618:397–405, for apples; ± 3 K), 11 to
- * 14 K in the range where sun-exposed apples run 11 to 17 K above air (Schrader, ASHS 2009). Holding the surface itself
- * at the day's figure instead would put a fruit 30 K above the cool air of the morning.
+ * Surface of a fruit in the sun, water or not. [°C] In the open at the day's warmest it rises above the air by
+ * 1.17·Tmax + 6.21 − Tmax (Schrader, Zhang & Sun 2003, Acta Hortic. 618:397–405, for apples; ± 3 K), 11 to 14 K in the
+ * range where sun-exposed apples run 11 to 17 K above air (Schrader, ASHS 2009). That line is for midday in an orchard
+ * at about 1 m/s; that the rise follows the light of the hour before, and the wind, is a choice of this project.
+ * @param share of the beam of the hour before that reached it, 0 to 1
  */
-export function fruitTemperature(moment: LeafMoment, share: number, { sky }: Surroundings): number {
-  const openRise = 0.17 * moment.airMax + 6.21;
-  return moment.air + openRise * (FRUIT_BEAM_PART * share + (1 - FRUIT_BEAM_PART) * sky);
+export function fruitTemperature(
+  { air, airMax, wind, hour }: LeafMoment,
+  share: number,
+  { sky }: Surroundings,
+): number {
+  const openRise = 0.17 * airMax + 6.21;
+  const [least, most] = FRUIT_WIND_RANGE;
+  const stillness = Math.min(most, Math.max(least, wind ** FRUIT_WIND_POWER));
+  const light = share * hour.beam + FRUIT_SKY_PART * sky * hour.diffuse;
+  return hour.openMost > 0 ? air + (openRise * stillness * light) / hour.openMost : air;
 }

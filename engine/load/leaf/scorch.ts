@@ -1,9 +1,10 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { PlantRow } from '../../plan/types.ts';
-import type { Crown } from '../../scene/solids.ts';
+import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import type { HeatDay } from './heat-day.ts';
-import { type HeatVerdict, heatVerdict, type HotRun, hotRuns, judgeLeaf, SHADED_SHARE } from './judge.ts';
+import type { LeafDay } from './leaf-day.ts';
+import { BURNS_FROM, type HeatVerdict, heatVerdict, type HotRun, hotRuns, judgeLeaf, SHADED_SHARE } from './judge.ts';
 import { surroundingsAt } from './surroundings-at.ts';
 import type { Surroundings } from './surroundings.ts';
 
@@ -17,12 +18,18 @@ export interface Scorch {
   /** Sample at which the thirsty leaf is warmest; −1 on a day without sun. */
   readonly warmest: number;
   readonly inHeat: HeatVerdict;
+  /** The same were every leaf all but 2 K cooler, or warmer. */
+  readonly cooler: HeatVerdict;
+  readonly hotter: HeatVerdict;
   /**
    * The thirsty leaf's run in the sun with the most excess; where the air alone is too hot for it, its run in the
    * shade.
    */
   readonly run: HotRun | null;
 }
+
+/** A verdict that less than 2 K would change is a close call. [K] */
+const CLOSE = 2 - 1e-9;
 
 /** A point of the yard on a heat day, as `scorchAt` needs it. */
 export interface LitPoint {
@@ -32,7 +39,7 @@ export interface LitPoint {
 }
 
 /** @param own an extra crown in the way for this point alone */
-export function litPoint(heat: HeatDay, sky: SkyViewer, point: SpacePoint, own?: Crown): LitPoint {
+export function litPoint(heat: HeatDay, sky: SkyViewer, point: SpacePoint, own?: OwnCrown): LitPoint {
   return { shares: heat.caster.sharesAt(point, own), around: surroundingsAt(sky, heat, point, own) };
 }
 
@@ -40,14 +47,19 @@ export function litPoint(heat: HeatDay, sky: SkyViewer, point: SpacePoint, own?:
 export function scorchAt(heat: HeatDay, row: PlantRow, limit: number, { shares, around }: LitPoint): Scorch {
   const leaf = heat.leaves('thirsty', row);
   const thirsty = judgeLeaf(leaf, shares, around, limit);
-  const watered = judgeLeaf(heat.leaves('watered', row), shares, around, limit);
+  const wet = heat.leaves('watered', row);
+  const longest = (of: LeafDay, at: number) => judgeLeaf(of, shares, around, at).longest;
+  const verdictAt = (at: number) => heatVerdict(longest(leaf, at), longest(wet, at + BURNS_FROM));
+
   const sunless = heat.samples.count === 0;
   return {
     dose: thirsty.dose,
     thirsty: sunless ? heat.day.high : thirsty.peak,
-    watered: sunless ? heat.day.high : watered.peak,
+    watered: sunless ? heat.day.high : judgeLeaf(wet, shares, around, limit).peak,
     warmest: thirsty.warmest,
-    inHeat: heatVerdict(thirsty.longest, watered.longest),
+    inHeat: verdictAt(limit),
+    cooler: verdictAt(limit + CLOSE),
+    hotter: verdictAt(limit - CLOSE),
     run: hottest(hotRuns(leaf, shares, around, limit, SHADED_SHARE)) ?? hottest(hotRuns(leaf, shares, around, limit)),
   };
 }

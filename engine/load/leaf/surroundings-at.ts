@@ -1,39 +1,61 @@
 import { skyViewGrid } from '../../cast/sky.ts';
 import type { GridSpec } from '../../cast/grid.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
+import { groundRise } from './ground.ts';
+import { cellPoint } from '../light/grid-of.ts';
 import type { HeatDay } from './heat-day.ts';
-import type { Surroundings } from './surroundings.ts';
+import type { Surroundings, WallGlow } from './surroundings.ts';
 
-/** @param own an extra crown in the way for this point alone */
-export function surroundingsAt(sky: SkyViewer, heat: HeatDay, point: SpacePoint, own?: Crown): Surroundings {
-  return { sky: sky.at(point, heat.state, own) };
+/** Width of the blocks of cells that share their walls. [m] */
+const BLOCK = 0.3;
+
+/** @param own the plant's own crown, in the way of this point alone */
+export function surroundingsAt(sky: SkyViewer, heat: HeatDay, point: SpacePoint, own?: OwnCrown): Surroundings {
+  return surroundingsOn(sky, [heat], point, own)[0];
 }
 
-/** One a heat day; days on which the yard is in the same state share theirs. */
+/** One a heat day. */
 export function surroundingsOn(
   sky: SkyViewer,
   heats: readonly HeatDay[],
   point: SpacePoint,
-  own?: Crown,
+  own?: OwnCrown,
 ): Surroundings[] {
-  return onceAState(heats, (heat) => surroundingsAt(sky, heat, point, own));
+  const rise = groundRise(sky.scene, point);
+  const views = onceAState(heats, ({ state }) => sky.at(point, state, own));
+  return heats.map((heat, d) => ({ sky: views[d], groundRise: rise, walls: sky.walls.at(heat, point, own) }));
 }
 
-/** Of some cells of a grid: [heat day][cell]. */
+/**
+ * Of some cells of a grid: [heat day][cell]. What walls throw changes little from one cell to the next: cells of one
+ * block share what its first one sees.
+ */
 export function surroundingsOfCells(
-  scene: Scene,
+  sky: SkyViewer,
   heats: readonly HeatDay[],
   grid: GridSpec,
   cells: readonly number[],
 ): Surroundings[][] {
-  return onceAState(heats, (heat) => {
-    const views = skyViewGrid(scene, grid, heat.day.monthDay);
-    return cells.map((cell) => ({ sky: views[cell] }));
+  const { scene, walls } = sky;
+  const rises = cells.map((cell) => groundRise(scene, cellPoint(grid, cell)));
+  const views = onceAState(heats, ({ day }) => skyViewGrid(scene, grid, day.monthDay));
+  const blocks = Math.max(1, Math.round(BLOCK / grid.cell));
+  const blockOf = (cell: number) =>
+    `${Math.floor((cell % grid.columns) / blocks)} ${Math.floor(cell / grid.columns / blocks)}`;
+  return heats.map((heat, d) => {
+    const ofBlock = new Map<string, WallGlow | null>();
+    return cells.map((cell, n) => {
+      const block = blockOf(cell);
+      let glow = ofBlock.get(block);
+      if (glow === undefined) ofBlock.set(block, (glow = walls.at(heat, cellPoint(grid, cell))));
+      return { sky: views[d][cell], groundRise: rises[n], walls: glow };
+    });
   });
 }
 
+/** Days in one yearly state share what is found for it. */
 function onceAState<T>(heats: readonly HeatDay[], find: (heat: HeatDay) => T): T[] {
   const known = new Map<number, T>();
   return heats.map((heat) => {

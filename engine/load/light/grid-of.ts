@@ -1,5 +1,5 @@
 import type { GridSpec } from '../../cast/grid.ts';
-import { boundsOf, openRing, pointInRing, strictlyInRing } from '../../plan/geometry/shapes.ts';
+import { boundsOf, openRing, pointInRing, strictlyInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { pathStripes } from '../../plan/geometry/stripes.ts';
 
@@ -45,6 +45,12 @@ export function cellCenter(grid: GridSpec, index: number): PlanPoint {
   const i = index % grid.columns;
   const j = (index - i) / grid.columns;
   return [grid.x0 + (i + 0.5) * grid.cell, grid.y0 + (j + 0.5) * grid.cell];
+}
+
+/** The same at the grid's height. */
+export function cellPoint(grid: GridSpec, index: number): SpacePoint {
+  const [x, y] = cellCenter(grid, index);
+  return [x, y, grid.height];
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Crown, Scene, Solid } from '../../scene/solids.ts';
 import { strictlyInside } from './grid-of.ts';
 
 /**
- * Id of the first feature whose solid a point is inside of in a yearly state (a building, wall, hedge, crown or trunk),
+ * Id of the first feature whose solid a point is inside of in a yearly state (a building, wall, hedge, crown, trunk or bed),
  * else `null`.
  */
 export function insideOf(scene: Scene, state: number, point: SpacePoint): string | null {
@@ -17,6 +17,8 @@ function isInside(solid: Solid, [x, y, z]: SpacePoint): boolean {
       return false;
     case 'prism':
       return z < solid.height && solid.rings.some((ring) => strictlyInside([x, y], ring));
+    case 'stand':
+      return z < solid.height && strictlyInside([x, y], solid.ring);
     default:
       return (
         z > solid.base && z < solid.top && isInCrown(solid, Math.hypot(x - solid.x, y - solid.y) / solid.radius, z)

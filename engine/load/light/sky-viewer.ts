@@ -1,15 +1,19 @@
 import { createPointCaster, type PointCaster } from '../../cast/share.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
+import { createWallsRound, type WallsRound } from '../leaf/walls-round.ts';
 
 /** Sky views of many points of one scene. */
 export interface SkyViewer {
+  readonly scene: Scene;
+  /** What walls and buildings throw on points of it. */
+  readonly walls: WallsRound;
   /**
    * Share of the isotropic sky's horizontal irradiance that reaches a point in a yearly state. [1]
    * @param own an extra crown in the way for this point alone
    */
-  at(point: SpacePoint, state: number, own?: Crown): number;
+  at(point: SpacePoint, state: number, own?: OwnCrown): number;
 }
 
 /** Lays the sky's rays out once for each yearly state that is asked for. */
@@ -18,6 +22,8 @@ export function createSkyViewer(scene: Scene): SkyViewer {
   const casters = new Map<number, PointCaster>();
   const shares = new Float64Array(weight.length);
   return {
+    scene,
+    walls: createWallsRound(scene),
     at(point, state, own) {
       let caster = casters.get(state);
       if (!caster) casters.set(state, (caster = createPointCaster(scene, skyPasses(state))));

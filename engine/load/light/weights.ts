@@ -30,7 +30,8 @@ export type Channel = (typeof CHANNELS)[number];
 /**
  * Every quantity of a spot is Σ share × weight; here are the weights, already divided by the days of the period. One
  * value a sample.
- * Afternoon hours are sun hours less morning hours; `beamLight` is the beam's part of the daily light.
+ * Afternoon hours are sun hours less morning hours; `beamLight` is the part of the daily light that
+ * comes from the sun and the glow round it, and is stopped with the beam.
  */
 export type Channels = Readonly<Record<Channel, Float64Array>>;
 
@@ -82,8 +83,10 @@ export function weightsOf(scene: Scene, samples: SampleTable, hotAir: number): W
     const dose = sunny * beam * hours * MJ_PER_WATT_HOUR;
     channels.beamDose[k] = dose;
     channels.hotLoad[k] = dose * meanWithinUnit((air - HOT_LOAD_FROM) / HOT_LOAD_RANGE, spread / HOT_LOAD_RANGE);
-    channels.beamLight[k] = dose * Math.sin((samples.altitude[k] * Math.PI) / 180) * MOL_PER_MJ;
-    const skyPower = sunny * samples.diffuse[k] + (1 - sunny) * samples.global[k] * OVERCAST_PART;
+    const glow = samples.glow[k] * samples.diffuse[k];
+    const fromSun = sunny * (beam * Math.sin((samples.altitude[k] * Math.PI) / 180) + glow);
+    channels.beamLight[k] = fromSun * hours * MJ_PER_WATT_HOUR * MOL_PER_MJ;
+    const skyPower = sunny * (samples.diffuse[k] - glow) + (1 - sunny) * samples.global[k] * OVERCAST_PART;
     skyLightOfDay[dayOf[k]] += skyPower * hours * MJ_PER_WATT_HOUR * MOL_PER_MJ;
   }
   return { channels, sky: skyParts(scene, samples, skyLightOfDay), skyLightOfDay };

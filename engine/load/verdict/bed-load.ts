@@ -3,7 +3,7 @@ import { centroid, openRing, pointInRing, type SpacePoint } from '../../plan/geo
 import type { Bed, Plan, PlantRow } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { cellReader } from '../light/cells.ts';
-import { cellCenter, gridOf, maskOf, windowOf } from '../light/grid-of.ts';
+import { cellCenter, cellPoint, gridOf, maskOf, windowOf } from '../light/grid-of.ts';
 import { createDoser } from '../leaf/doses.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { surroundingsOfCells, surroundingsOn } from '../leaf/surroundings-at.ts';
@@ -66,7 +66,7 @@ export function bedScorches(
     return Array.from(doses, (dose) => ({ dose, worst: places.point }));
   }
   const { grid, indices } = places;
-  const arounds = surroundingsOfCells(scene, heats, grid, indices);
+  const arounds = surroundingsOfCells(sky, heats, grid, indices);
   const sums = heats.map(() => 0);
   const largest = heats.map(() => -1);
   const worst = heats.map(() => cellPoint(grid, indices[0]));
@@ -82,9 +82,4 @@ export function bedScorches(
     }
   }
   return heats.map((_, d) => ({ dose: sums[d] / indices.length, worst: worst[d] }));
-}
-
-function cellPoint(grid: GridSpec, index: number): SpacePoint {
-  const [x, y] = cellCenter(grid, index);
-  return [x, y, grid.height];
 }

@@ -43,7 +43,7 @@ export function hotLeafHours(plan: Plan, plantId: string, weather?: Weather): Ou
     const leaf = heat.leaves('thirsty', row);
     const hoursOver = Array.from({ length: 24 }, () => 0);
     for (const k of leaf.hotSamples(limit))
-      if (leaf.at(k, shares[k], around) > limit)
+      if (leaf.on(k, shares, around) > limit)
         hoursOver[Number(clockOf(samples.when[k], plan.site.timeZone).slice(0, 2))] += samples.hours[k];
     return { month: Number(day.date.slice(5, 7)), over: hoursOver.map((hours) => hours >= LEAST_OVER) };
   });

@@ -1,6 +1,6 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
-import type { Crown, Scene } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { type LitPoint, litPoint, type Scorch, scorchAt } from '../leaf/scorch.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
@@ -15,7 +15,7 @@ export interface JudgePoint {
   readonly side: PlantSide | null;
   readonly point: SpacePoint;
   /** The plant's own crown, in the way of this point alone. */
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
 }
 
 /** What a heat day does to the leaf there. */

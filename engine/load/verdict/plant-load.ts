@@ -1,7 +1,7 @@
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
-import type { Crown } from '../../scene/solids.ts';
+import type { OwnCrown } from '../../scene/solids.ts';
 import { bedNine, bedPlaces } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';
@@ -13,7 +13,7 @@ import { nameOf } from './names.ts';
 import { GRADE_WORDS, meanNine } from '../light/nine.ts';
 import { plantPoints, potPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
-import { SHADED_SHARE } from '../leaf/judge.ts';
+import { gravest, SHADED_SHARE } from '../leaf/judge.ts';
 import { sentenceOf, unnamedSentence } from './sentence.ts';
 import type { Nine, PlantLoad, SideLoad } from '../types.ts';
 import { milderBy, verdictOf, worstOf } from './verdict.ts';
@@ -66,7 +66,7 @@ function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units): PlantLoad {
 }
 
 /** Sun and hot hours on a pot's wall. */
-function potLoad(yard: Yard, plant: Plant, own?: Crown): { sunHours: number; hotHours: number } {
+function potLoad(yard: Yard, plant: Plant, own?: OwnCrown): { sunHours: number; hotHours: number } {
   const sides = potSides(yard, plant, own);
   const mean = (key: 'sunHours' | 'hotHours') => sides.reduce((sum, side) => sum + side[key], 0) / sides.length;
   return { sunHours: mean('sunHours'), hotHours: mean('hotHours') };
@@ -78,7 +78,7 @@ function potLoad(yard: Yard, plant: Plant, own?: Crown): { sunHours: number; hot
 export function potSides(
   yard: Yard,
   plant: Plant,
-  own?: Crown,
+  own?: OwnCrown,
 ): { side: number; sunHours: number; hotHours: number }[] {
   const { channels } = yard.weights;
   const { azimuth, count } = yard.passes;
@@ -115,7 +115,7 @@ function evidenceOf({ plan, scene, sky }: Yard, heat: HeatDay, feature: PlantFea
   return { row, limit, ...judgedPlant(plan, scene, sky, heat, feature, row, limit.celsius), light };
 }
 
-type Finding = Pick<PlantLoad, 'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'when' | 'from' | 'sentence'>;
+type Finding = Pick<PlantLoad, 'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'close' | 'when' | 'from' | 'sentence'>;
 
 function finding(
   yard: Yard,
@@ -128,11 +128,16 @@ function finding(
   const name = nameOf(plan, feature.id);
   if (!row || !limit) {
     const sentence = unnamedSentence(name, light, GRADE_WORDS[light.grade - 1]);
-    return { leaf: null, scorchDose: null, peak: null, verdict: null, when: null, from: null, sentence };
+    return { leaf: null, scorchDose: null, peak: null, verdict: null, close: false, when: null, from: null, sentence };
   }
   const worst = judged[worstOf(judged.map(({ scorch }) => scorch))];
   const { inHeat } = worst.scorch;
-  const verdict = verdictOf(inHeat, milderBy(row, isEstablished(plan, feature)), isTooDark(row, light));
+  const milder = milderBy(row, isEstablished(plan, feature));
+  const tooDark = isTooDark(row, light);
+  const verdictIn = (of: 'inHeat' | 'cooler' | 'hotter') =>
+    verdictOf(gravest(judged.map(({ scorch }) => scorch[of])), milder, tooDark);
+  const verdict = verdictIn('inHeat');
+  const close = verdictIn('cooler') !== verdict || verdictIn('hotter') !== verdict;
   const run = inHeat === 'fine' ? null : worst.scorch.run;
   const when = run && stretchOf(heat.samples, run.first, run.last, plan.site.timeZone);
   const leaf = { watered: worst.scorch.watered, thirsty: worst.scorch.thirsty, limit: limit.celsius };
@@ -141,6 +146,7 @@ function finding(
     scorchDose: dose,
     peak: Math.max(...judged.map(({ scorch }) => scorch.thirsty)),
     verdict,
+    close,
     when,
     from: run ? worst.side : null,
     sentence: sentenceOf({
@@ -148,6 +154,7 @@ function finding(
       kind: feature.kind,
       row,
       verdict,
+      close,
       leaf,
       limit,
       when,

@@ -2,7 +2,7 @@ import { DEFAULTS, foliageFromOf, potOf, upBearingOf } from '../../plan/defaults
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, Plant, Tree } from '../../plan/types.ts';
 import { planDirection } from '../../scene/direction.ts';
-import type { Crown } from '../../scene/solids.ts';
+import type { Crown, OwnCrown } from '../../scene/solids.ts';
 import type { PlantSide } from '../types.ts';
 
 /** A plant is judged this far outside its crown, a pot outside its wall. [m] */
@@ -21,7 +21,7 @@ export interface PlantPoints {
   /** The top first, then the eight bearings. */
   readonly points: readonly SidePoint[];
   /** The plant's own crown, in the way of its own points alone; a tree's stands in the scene already. */
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
 }
 
 /**
@@ -34,7 +34,7 @@ export function plantPoints(plan: Plan, feature: Plant | Tree): PlantPoints {
   const ringHeight = crown.kind === 'cone' ? crown.base + OUTSIDE : (crown.base + crown.top) / 2;
   const ring = ringPoints(plan, crown, crown.radius + OUTSIDE, ringHeight);
   const points: SidePoint[] = [{ side: 'top', point: [crown.x, crown.y, crown.top + OUTSIDE] }, ...ring];
-  return feature.kind === 'plant' ? { points, own: crown } : { points };
+  return feature.kind === 'plant' ? { points, own: { ...crown, of: feature.id } } : { points };
 }
 
 /** The eight points round a container's wall, half-way up. */

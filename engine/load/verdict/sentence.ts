@@ -1,3 +1,4 @@
+import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import { LEAF_SPREAD } from '../leaf/leaf.ts';
@@ -11,6 +12,8 @@ export interface Findings {
   readonly kind: PlantKind;
   readonly row: PlantRow;
   readonly verdict: Verdict;
+  /** Leaves less than 2 K warmer or cooler would get another verdict. */
+  readonly close: boolean;
   readonly leaf: LeafHeat;
   readonly limit: Limit;
   readonly when: Stretch | null;
@@ -29,6 +32,10 @@ export interface Findings {
 
 /** The verdict in a sentence or three that a person can act on. */
 export function sentenceOf(found: Findings): string {
+  return verdictSentence(found) + closeCall(found);
+}
+
+function verdictSentence(found: Findings): string {
   switch (found.verdict) {
     case 'will burn':
       return `${found.name}: will burn ${where(found)}; ${surface(found)}.${hardening(found)}${wantsLess(found)}`;
@@ -50,7 +57,7 @@ export function sentenceOf(found: Findings): string {
         `${capital(surface(found))}. Water it before a heatwave.`
       );
     case 'fine':
-      return `${found.name}: fine; ${surface(found)}.${closeToLimit(found)}`;
+      return `${found.name}: fine; ${surface(found)}.`;
   }
 }
 
@@ -118,10 +125,7 @@ function waterFirst({ row, sunCame }: Findings): string {
 }
 
 function lightShort({ row, light }: Findings): string {
-  if (typeof row.minDLI === 'number')
-    return `${light.dailyLight.toFixed(0)} mol/m² of light a day, wants ${row.minDLI} or more`;
-  const [least, most] = row.sunHours;
-  return `${light.sunHours.toFixed(1)} h of sun a day, wants ${least} to ${most}`;
+  return `${light.dailyLight.toFixed(0)} mol/m² of light a day, wants ${leastLight(row)} or more`;
 }
 
 function heatAnyway(found: Findings): string {
@@ -133,10 +137,9 @@ function planted({ plantedYear }: Findings): string {
   return plantedYear === null ? '' : ` (planted ${plantedYear})`;
 }
 
-function closeToLimit({ leaf }: Findings): string {
-  return leaf.limit - leaf.thirsty < LEAF_SPREAD
-    ? ' That is within what the estimate may be off: watch it on the hottest days.'
-    : '';
+function closeCall({ close, units }: Findings): string {
+  if (!close) return '';
+  return ` A close call: ${formatTemperatureDifference(2, units)} more or less would change this. Watch it on hot days.`;
 }
 
 function capital(text: string): string {

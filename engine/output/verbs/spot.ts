@@ -5,7 +5,7 @@ import { spotOf } from '../../load/light/spot-of.ts';
 import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperature, type Units } from '../../plan/units.ts';
-import { table } from '../text/plain-text.ts';
+import { oneLine, table } from '../text/plain-text.ts';
 import { HEIGHT_OPTION } from './options.ts';
 import { numberGiven, planOf, pointGiven, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -41,7 +41,7 @@ function runSpot(request: VerbRequest): VerbResult {
   const head =
     `(${formatLength(at[0], request.units)}, ${formatLength(at[1], request.units)}), ` +
     `${formatLength(value.height, request.units)} above the ground`;
-  const inside = value.inside === null ? '' : `\nIt lies inside ${nameOf(plan, value.inside)}.`;
+  const inside = value.inside === null ? '' : `\nIt lies inside ${oneLine(nameOf(plan, value.inside))}.`;
   const body = value.date === null ? seasonText(value) : dayText(plan, value, request.units);
   return { ok: true, json: value, text: `${head}${inside}\n${body}\n` };
 }

@@ -138,8 +138,11 @@ describe('castGrid', () => {
     const scene = buildScene({ ...plan, site: { ...plan.site, skyline: [{ azimuth: 0, altitude: 5 }] } });
     const [hours, dose] = castGrid(scene, grid, passes, [Float64Array.of(0.5, 0.25, 8), Float64Array.of(3, 7, 100)]);
     expect(hours).toHaveLength(36);
-    for (const value of hours) expect(value).toBeCloseTo(0.3 * 0.75, 12);
-    for (const value of dose) expect(value).toBeCloseTo(0.3 * 10, 12);
+    // A level cloth under suns of 30° and 40°: thicker along the beam by one over the sine of the altitude.
+    const low = 0.3 ** (1 / Math.sin((30 * Math.PI) / 180));
+    const high = 0.3 ** (1 / Math.sin((40 * Math.PI) / 180));
+    for (const value of hours) expect(value).toBeCloseTo(low * 0.5 + high * 0.25, 12);
+    for (const value of dose) expect(value).toBeCloseTo(low * 3 + high * 7, 12);
   });
 
   test('numbers cells along x, then up y', () => {

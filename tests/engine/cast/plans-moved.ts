@@ -53,8 +53,10 @@ function mapped(
     case 'screen':
       return { ...feature, path: feature.path.map(point) };
     case 'building':
+    case 'bed':
       return { ...feature, outline: feature.outline.map(point) };
     case 'tree':
+    case 'plant':
       return { ...feature, at: point(feature.at) };
     case 'canopy':
       return {

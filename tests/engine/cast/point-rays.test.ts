@@ -3,7 +3,7 @@ import { directionsOf } from '../../../engine/cast/passes.ts';
 import { fanOf, PointRays } from '../../../engine/cast/point-rays.ts';
 import { skyPasses, skyRays } from '../../../engine/cast/sky.ts';
 import type { SpacePoint } from '../../../engine/plan/geometry/shapes.ts';
-import { sheetMeets } from '../../../engine/scene/sheet.ts';
+import { sheetCosine, sheetMeets, slantShare } from '../../../engine/scene/sheet.ts';
 import type { Scene, Sheet } from '../../../engine/scene/solids.ts';
 import { randomFrom } from './random-plans.ts';
 
@@ -41,7 +41,10 @@ test(
       const straightUp = yard % 10 === 1 ? weight.length - 1 : -1;
       const brings = weight.map((each, k) => (random() < 0.3 || k === straightUp ? 0 : each * random()));
       const passes = (k: number) =>
-        sheets.reduce((share, sheet) => (sheetMeets(sheet, at, [x[k], y[k], z[k]]) ? share * sheet.share : share), 1);
+        sheets.reduce((share, sheet) => {
+          const ray: SpacePoint = [x[k], y[k], z[k]];
+          return sheetMeets(sheet, at, ray) ? share * slantShare(sheet.share, sheetCosine(sheet, ray)) : share;
+        }, 1);
       const taken = brings.reduce((sum, each, k) => sum + each * (1 - passes(k)), 0);
       expect(new PointRays(at, fan, brings).takenBy(sheets)).toBeCloseTo(taken, 12);
       if (taken > 0) met++;

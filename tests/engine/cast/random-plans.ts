@@ -36,7 +36,8 @@ export function emptyPlan(features: readonly Feature[] = [], upBearing = 0): Pla
 
 /**
  * A crowded yard of every kind of caster, about 18 × 14 m around the origin, crossing and overlapping freely: concave
- * houses with eaves, bent and closed walls and hedges, sloped cloth with drops, screens, crowns of all three shapes.
+ * houses with eaves, bent and closed walls and hedges, sloped cloth with drops, screens, crowns of all three shapes,
+ * plants and concave beds.
  * Half of the plans stand on a 0.1 m lattice, as people draw; the rest anywhere.
  */
 export function randomPlan(seed: number): Plan {
@@ -133,7 +134,7 @@ export function randomPlan(seed: number): Plan {
 
   const feature = (index: number): Feature => {
     const id = `f${index}`;
-    switch (pick(['wall', 'hedge', 'building', 'tree', 'canopy', 'screen'] as const)) {
+    switch (pick(['wall', 'hedge', 'building', 'tree', 'canopy', 'screen', 'plant', 'bed'] as const)) {
       case 'wall':
         return {
           id,
@@ -176,6 +177,18 @@ export function randomPlan(seed: number): Plan {
       }
       case 'canopy':
         return canopy(id);
+      case 'plant':
+        return {
+          id,
+          kind: 'plant',
+          at: spot(),
+          height: length(0.7, 2.8),
+          spread: length(0.4, 2.5),
+          foliageFrom: between(0, 0.4),
+          openness: pick([0, 0.15, 0.5]),
+        };
+      case 'bed':
+        return { id, kind: 'bed', outline: house(), plantHeight: length(0.6, 2.4), openness: pick([0, 0.15, 0.5]) };
       case 'screen':
         return {
           id,

@@ -219,6 +219,14 @@ describe('castRay, trees', () => {
   });
 });
 
+/** What cloth lets through at an angle from its normal whose cosine this is: it is thicker along the beam. */
+function slanted(share: number, cosine: number): number {
+  return share ** (1 / Math.max(cosine, 0.26));
+}
+
+const sin = (degrees: number) => Math.sin((degrees * Math.PI) / 180);
+const cos = (degrees: number) => Math.cos((degrees * Math.PI) / 180);
+
 describe('castRay, cloth', () => {
   const canopy: Feature = {
     id: 'c',
@@ -234,28 +242,35 @@ describe('castRay, cloth', () => {
   };
 
   test('front is along turn, the roof rises towards it', () => {
-    // Turned to +x: the front edge is at x = 4, 3 m high; the back edge at x = 0, 2 m high.
+    // Turned to +x: the front edge is at x = 4, 3 m high; the back edge at x = 0, 2 m high: a slope of 1 in 4.
+    const upright = 4 / Math.hypot(4, 1);
     expect(shareOf([canopy], [3.9, 3, 2.98], 0, 90)).toBe(1);
-    expect(shareOf([canopy], [3.9, 3, 2.97], 0, 90)).toBeCloseTo(0.4, 12);
-    expect(shareOf([canopy], [0.1, 3, 2.02], 0, 90)).toBeCloseTo(0.4, 12);
+    expect(shareOf([canopy], [3.9, 3, 2.97], 0, 90)).toBeCloseTo(slanted(0.4, upright), 12);
+    expect(shareOf([canopy], [0.1, 3, 2.02], 0, 90)).toBeCloseTo(slanted(0.4, upright), 12);
     expect(shareOf([canopy], [-0.1, 3, 0], 0, 90)).toBe(1);
   });
 
   test('a beam that meets a drop and the roof meets two sheets', () => {
     // Turned to +x, left is +y: the drop hangs at y = 4.
-    expect(shareOf([canopy], [2, 5, 1.1], 180, 50)).toBeCloseTo(0.75 * 0.4, 12);
-    expect(shareOf([canopy], [2, 5, 1.9], 180, 10)).toBeCloseTo(0.75, 12);
+    const roof = (4 / Math.hypot(4, 1)) * sin(50);
+    expect(shareOf([canopy], [2, 5, 1.1], 180, 50)).toBeCloseTo(slanted(0.75, cos(50)) * slanted(0.4, roof), 12);
+    expect(shareOf([canopy], [2, 5, 1.9], 180, 10)).toBeCloseTo(slanted(0.75, cos(10)), 12);
     // Under the drop's foot, which follows the slope: 2.0 m high at the middle.
-    expect(shareOf([canopy], [2, 4.5, 1.5], 180, 44)).toBeCloseTo(0.4, 12);
+    expect(shareOf([canopy], [2, 4.5, 1.5], 180, 44)).toBeCloseTo(slanted(0.4, (4 / Math.hypot(4, 1)) * sin(44)), 12);
   });
 
   test('measured density replaces the roof’s, a drop keeps its own', () => {
-    expect(shareOf([{ ...canopy, measuredDensity: 0.7 }], [2, 5, 1.1], 180, 50)).toBeCloseTo(0.75 * 0.3, 12);
+    const roof = (4 / Math.hypot(4, 1)) * sin(50);
+    expect(shareOf([{ ...canopy, measuredDensity: 0.7 }], [2, 5, 1.1], 180, 50)).toBeCloseTo(
+      slanted(0.75, cos(50)) * slanted(0.3, roof),
+      12,
+    );
   });
 
   test('cloth that is down stops nothing, drops neither', () => {
     const seasonal: Feature = { ...canopy, up: { from: '05-20', to: '09-10' } };
-    expect(shareOf([seasonal], [2, 5, 1.1], 180, 50, '05-20')).toBeCloseTo(0.3, 12);
+    expect(shareOf([seasonal], [2, 5, 1.1], 180, 50, '05-20')).toBe(shareOf([canopy], [2, 5, 1.1], 180, 50));
+    expect(shareOf([canopy], [2, 5, 1.1], 180, 50)).toBeLessThan(0.3);
     expect(shareOf([seasonal], [2, 5, 1.1], 180, 50, '05-19')).toBe(1);
   });
 
@@ -273,9 +288,80 @@ describe('castRay, cloth', () => {
       density: 0.5,
     };
     expect(shareOf([screen], [1, 0, 0.2], 270, 5)).toBe(1);
-    expect(shareOf([screen], [1, 0, 0.4], 270, 5)).toBeCloseTo(0.5, 12);
-    expect(shareOf([screen], [-1, -1, 0.5], 135, 5)).toBeCloseTo(0.25, 12);
-    expect(shareOf([{ ...screen, measuredDensity: 0.2 }], [1, 0, 0.4], 270, 5)).toBeCloseTo(0.8, 12);
+    expect(shareOf([screen], [1, 0, 0.4], 270, 5)).toBeCloseTo(slanted(0.5, cos(5)), 12);
+    expect(shareOf([screen], [-1, -1, 0.5], 135, 5)).toBeCloseTo(slanted(0.5, cos(5) * cos(45)) ** 2, 12);
+    expect(shareOf([{ ...screen, measuredDensity: 0.2 }], [1, 0, 0.4], 270, 5)).toBeCloseTo(slanted(0.8, cos(5)), 12);
+  });
+
+  test('at 60° from its normal cloth of 50 % passes a quarter; nearer its plane than 75° it gets no thicker', () => {
+    const level: Feature = {
+      id: 'c',
+      kind: 'canopy',
+      center: [0, 0],
+      length: 90,
+      width: 90,
+      height: 2,
+      density: 0.5,
+    };
+    expect(shareOf([level], [0, 0, 0.5], 120, 90)).toBeCloseTo(0.5, 12);
+    expect(shareOf([level], [0, 0, 0.5], 120, 30)).toBeCloseTo(0.25, 12);
+    expect(shareOf([level], [0, 0, 0.5], 120, 12)).toBeCloseTo(0.5 ** (1 / 0.26), 12);
+    expect(shareOf([level], [0, 0, 0.5], 120, 4)).toBeCloseTo(0.5 ** (1 / 0.26), 12);
+  });
+});
+
+describe('castRay, plants', () => {
+  const corn: Feature = {
+    id: 'corn',
+    kind: 'bed',
+    outline: [
+      [0, 0],
+      [4, 0],
+      [4, 1],
+      [1, 1],
+      [1, 3],
+      [0, 3],
+    ],
+    plantHeight: 2,
+    openness: 0.3,
+  };
+  const vine: Feature = {
+    id: 'vine',
+    kind: 'plant',
+    at: [0, 0],
+    height: 2,
+    spread: 1,
+    foliageFrom: 0.4,
+  };
+
+  test('a bed thins a beam by its length inside over the plants’ height, however its outline is bent', () => {
+    // Straight up from its ground: the whole height. Along the long arm at 45°: as long as it is high, over its root.
+    expect(shareOf([corn], [2, 0.5, 0], 0, 90)).toBeCloseTo(0.3, 12);
+    expect(shareOf([corn], [2, 0.5, 1], 0, 90)).toBeCloseTo(0.3 ** 0.5, 12);
+    expect(shareOf([corn], [2, 0.5, 0], 90, 45)).toBeCloseTo(0.3 ** Math.SQRT2, 12);
+    // Through the short arm, out over the notch, and on above the long one: 1 m of level way, at 30°.
+    expect(shareOf([corn], [-0.5, 2, 0.2], 90, 30)).toBeCloseTo(0.3 ** (1 / cos(30) / 2), 12);
+    expect(shareOf([corn], [2, 2, 0.2], 0, 40)).toBe(1);
+  });
+
+  test('on its top, and beside it with the sun behind one’s back, a bed takes nothing', () => {
+    expect(shareOf([corn], [2, 0.5, 2], 90, 20)).toBe(1);
+    expect(shareOf([corn], [4.1, 0.5, 0.1], 90, 20)).toBe(1);
+  });
+
+  test('a plant is a round crown of openness 0.15 without a trunk', () => {
+    expect(shareOf([vine], [0, 0, 0], 0, 90)).toBeCloseTo(0.15, 12);
+    // Level through its middle, 1.2 m up: 1 m of leaves over 1.6 m of crown.
+    expect(shareOf([vine], [-3, 0, 1.2 - 3 * Math.tan((1 * Math.PI) / 180)], 90, 1)).toBeCloseTo(0.15 ** (1 / 1.6), 2);
+    expect(shareOf([vine], [-0.2, 0, 0.1], 90, 20)).toBe(1);
+  });
+
+  test('below 0.6 m, or told not to, plants and beds shade nothing', () => {
+    expect(shareOf([{ ...corn, plantHeight: 0.59 }], [2, 0.5, 0], 0, 90)).toBe(1);
+    expect(shareOf([{ ...corn, plantHeight: 0.6 }], [2, 0.5, 0], 0, 90)).toBeCloseTo(0.3, 12);
+    expect(shareOf([{ ...corn, shades: false }], [2, 0.5, 0], 0, 90)).toBe(1);
+    expect(shareOf([{ ...vine, height: 0.5, foliageFrom: 0.1 }], [0, 0, 0], 0, 90)).toBe(1);
+    expect(shareOf([{ ...vine, shades: false }], [0, 0, 0], 0, 90)).toBe(1);
   });
 });
 

@@ -4,7 +4,7 @@ import { castRay } from '../../../engine/cast/ray.ts';
 import { createPointCaster } from '../../../engine/cast/share.ts';
 import { buildScene, clothSheets, stateOf } from '../../../engine/scene/build.ts';
 import type { Canopy, Feature } from '../../../engine/plan/types.ts';
-import type { Crown } from '../../../engine/scene/solids.ts';
+import type { OwnCrown } from '../../../engine/scene/solids.ts';
 import { emptyPlan, randomFrom, randomPlan } from './random-plans.ts';
 
 const DAYS = ['01-10', '05-01', '07-01', '08-20', '12-01'];
@@ -63,11 +63,12 @@ describe('sharesAt', () => {
       altitude: Float64Array.of(25, 25),
       state: new Uint16Array(2),
     };
-    const own: Crown = { kind: 'round', x: 0, y: 0, radius: 0.5, base: 0.3, top: 1.4, openness: 0 };
+    const own: OwnCrown = { of: 'p', kind: 'round', x: 0, y: 0, radius: 0.5, base: 0.3, top: 1.4, openness: 0 };
     const caster = createPointCaster(scene, passes);
+    const slanted = expect.closeTo(0.7 ** (1 / Math.cos((25 * Math.PI) / 180)), 12);
     expect([...caster.sharesAt([0, 0.51, 0.85], own)]).toEqual([0, 1]);
-    expect([...caster.sharesAt([0, -0.51, 0.85], own)]).toEqual([0.7, 0]);
-    expect([...caster.sharesAt([0, 0.51, 0.85])]).toEqual([0.7, 1]);
+    expect([...caster.sharesAt([0, -0.51, 0.85], own)]).toEqual([slanted, 0]);
+    expect([...caster.sharesAt([0, 0.51, 0.85])]).toEqual([slanted, 1]);
   });
 
   test('cloth that is tried dims a point’s shares like cloth that is drawn', () => {

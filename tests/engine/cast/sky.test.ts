@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { skyPasses, skyRays, skyView, skyViewGrid } from '../../../engine/cast/sky.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
-import type { Crown } from '../../../engine/scene/solids.ts';
+import type { OwnCrown } from '../../../engine/scene/solids.ts';
 import { turnedPlan, turnedPoint } from './plans-moved.ts';
 import { emptyPlan, randomPlan } from './random-plans.ts';
 
@@ -38,16 +38,23 @@ describe('sky view', () => {
     expect(skyView(roof, [1, 2, 0.5], DAY)).toBe(0);
   });
 
-  test('under cloth of density d over a point it is 1 − d·F, F what opaque cloth hides', () => {
-    const roof = (density: number) =>
-      buildScene(
-        emptyPlan([
-          { id: 'c', kind: 'canopy', center: [0.7, -0.4], length: 3, width: 4, turn: 31, height: 2.6, density },
-        ]),
+  test('under a wide level cloth each ray is thinned by its slant; opaque cloth hides all of them', () => {
+    const under = (density: number) =>
+      skyView(
+        buildScene(
+          emptyPlan([{ id: 'c', kind: 'canopy', center: [0, 0], length: 900, width: 900, height: 2.6, density }]),
+        ),
+        [0.2, 0.3, 0.5],
+        DAY,
       );
-    const hidden = 1 - skyView(roof(1), [0.2, 0.3, 0.5], DAY);
-    expect(hidden).toBeGreaterThan(0.2);
-    expect(skyView(roof(0.35), [0.2, 0.3, 0.5], DAY)).toBeCloseTo(1 - 0.35 * hidden, 12);
+    const { altitude, weight } = skyRays();
+    const thinned = weight.reduce(
+      (sum, each, k) => sum + each * 0.65 ** (1 / Math.max(Math.sin((altitude[k] * Math.PI) / 180), 0.26)),
+      0,
+    );
+    expect(under(1)).toBeCloseTo(0, 12);
+    expect(under(0.35)).toBeCloseTo(thinned, 12);
+    expect(under(0)).toBeCloseTo(1, 12);
   });
 
   test('turning the scene by 60° changes nothing: 30, 24, 18, 12 and 6 patches all repeat', () => {
@@ -72,7 +79,7 @@ describe('sky view', () => {
   });
 
   test('a plant’s own crown hides half the sky of a point on its flank', () => {
-    const own: Crown = { kind: 'column', x: 0, y: 0, radius: 40, base: 0, top: 400, openness: 0 };
+    const own: OwnCrown = { of: 'p', kind: 'column', x: 0, y: 0, radius: 40, base: 0, top: 400, openness: 0 };
     expect(skyView(buildScene(emptyPlan()), [40.01, 0, 1], DAY, own)).toBeCloseTo(0.5, 1);
   });
 

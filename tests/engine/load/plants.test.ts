@@ -120,11 +120,15 @@ describe('a plant in the open', () => {
     expect(side(plant, 'top').skyView).toBeCloseTo(1, 2);
   });
 
-  it('its crown is in the way of nobody else', () => {
-    const spot = valueOf(spotOf(yardPlan([LEMON]), [6, 4], { height: 0.5 }));
-    expect(spot.inside).toBeNull();
-    const [alone, beside] = [one([POT]), one([LEMON, POT])];
-    expect(beside.sunHours).toBe(alone.sunHours);
+  it('its crown shades what stands beside it, and itself only as its own', () => {
+    expect(valueOf(spotOf(yardPlan([LEMON]), [6, 4], { height: 0.5 })).inside).toBe('lemon');
+    const near: Plant = { ...POT, at: [7.4, 4] };
+    const [alone, beside] = [one([near]), one([LEMON, near])];
+    expect(side(beside, 270).sunHours).toBeLessThan(side(alone, 270).sunHours - 0.5);
+    // Told to shade nobody it is to itself what it was.
+    const [shading, shadeless] = [one([LEMON]), one([{ ...LEMON, shades: false }])];
+    expect(shading).toEqual(shadeless);
+    expect(one([{ ...LEMON, shades: false }, near]).sunHours).toBe(alone.sunHours);
   });
 });
 
@@ -203,17 +207,22 @@ describe('a roof of 3 × 3 m at 2.4 m, 60 %, over a plant 1.8 m tall and 1.6 m w
     side(plant, bearing).hotLoad / side(open, bearing).hotLoad;
 
   /**
-   * The case on which judging all round rests, worked out once in low-desert July air by a calculation of its own: hot
-   * load left, within 5 %.
+   * The case on which judging all round rests, worked out once in low-desert July air by a calculation of its own for
+   * cloth that passes 40 % at every angle: hot load left. Cloth at a slant passes less, so this is the most that is.
    */
   it.each([
     ['top', 'roof', 10.0 / 22.2],
     ['top', 'roof and west drop', 9.1 / 22.2],
     [270, 'roof', 10.6 / 13.6],
     [270, 'roof and west drop', 5.8 / 13.6],
-  ] as const)('%s under %s keeps %d of its hot load', (bearing, cloth, kept) => {
-    expect(Math.abs(ratio(cloth === 'roof' ? roofed : curtained, bearing) / kept - 1)).toBeLessThan(0.05);
-  });
+  ] as const)(
+    '%s under %s keeps at most %d of its hot load, and at least three quarters of that',
+    (bearing, cloth, kept) => {
+      const left = ratio(cloth === 'roof' ? roofed : curtained, bearing) / kept;
+      expect(left).toBeLessThan(1.05);
+      expect(left).toBeGreaterThan(0.75);
+    },
+  );
 
   it('under the roof the west flank is hotter than the top, though in the open it was cooler', () => {
     expect(side(open, 270).hotHours).toBeLessThan(side(open, 'top').hotHours);
@@ -277,7 +286,7 @@ describe('a bed', () => {
     const open = one([bed]);
     const covered = one([half, bed]);
     const full = one([{ ...half, center: [5, 3.5] }, bed]);
-    expect(full.beamDose).toBeCloseTo(open.beamDose / 2, 9);
+    expect(full.beamDose).toBeLessThan(open.beamDose / 2);
     expect(Math.abs(covered.beamDose - (open.beamDose + full.beamDose) / 2)).toBeLessThan(0.03 * open.beamDose);
   });
 

@@ -4,7 +4,7 @@ import type { Feature } from '../../../engine/plan/types.ts';
 import { emptyPlan } from '../cast/random-plans.ts';
 
 describe('buildScene', () => {
-  test('only walls, hedges, buildings, trees, canopies and screens cast, in the plan’s order', () => {
+  test('walls, hedges, buildings, trees, canopies, screens and what grows 0.6 m high cast, in the plan’s order', () => {
     const features: Feature[] = [
       {
         id: 'bed',
@@ -74,10 +74,11 @@ describe('buildScene', () => {
     ];
     const { states } = buildScene(emptyPlan(features));
     expect(states.map((occluders) => occluders.map(({ id }) => id))).toEqual([
-      ['screen', 'canopy', 'tree', 'house', 'hedge', 'wall'],
+      ['screen', 'pot', 'canopy', 'tree', 'house', 'hedge', 'wall'],
     ]);
     expect(states[0].map(({ solids }) => solids.map(({ kind }) => kind))).toEqual([
       ['sheet'],
+      ['round'],
       ['sheet'],
       ['round', 'column'],
       ['prism'],

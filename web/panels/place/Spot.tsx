@@ -13,7 +13,7 @@ interface Props {
   readonly onChoose: () => void;
 }
 
-const STANDING = { enough: 'enough light', nearly: 'nearly enough light', 'too dark': 'too dark' } as const;
+const STANDING = { enough: 'enough light', short: 'a little short of light', 'too dark': 'too dark' } as const;
 
 /** One place for the pot: what it does there in summer and in winter, and what can be done about it. */
 export function Spot({ pot, spot, chosen, onChoose }: Props) {

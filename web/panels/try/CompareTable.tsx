@@ -58,7 +58,7 @@ export function CompareTable() {
             {today.plants.map(({ id, name, before }) => (
               <tr key={id}>
                 <th scope="row">{name}</th>
-                <td>{before ? <Cell stand={before} dark={before.light.tooDark} /> : '–'}</td>
+                <td>{before ? <Cell stand={before} dark={before.light.standing === 'too dark'} /> : '–'}</td>
                 {choices.map(({ options, plants, tooDark }) => (
                   <td key={options.join()}>
                     <After plant={plants.find((each) => each.id === id)} dark={tooDark.includes(id)} />

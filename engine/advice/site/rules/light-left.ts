@@ -11,7 +11,7 @@ import type { Yard } from '../../../load/yard.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
-import type { Crown, Sheet } from '../../../scene/solids.ts';
+import type { OwnCrown, Sheet } from '../../../scene/solids.ts';
 import type { Progress } from '../progress.ts';
 
 /** A bed's light is guarded at so many of its cells. */
@@ -27,7 +27,7 @@ export interface LightGuard {
 
 interface Guarded {
   readonly id: string;
-  /** What the plant wants at least, and what it has as the yard is: daily light [mol/m²] or hours of sun. [h] */
+  /** Daily light that the plant wants at least, and what it has as the yard is. [mol/m² a day] */
   readonly least: number;
   readonly light: number;
   /**
@@ -47,9 +47,9 @@ export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
     progress?.(k / plants.length, 'the light the plants have');
     const row = rowOf(plan, feature);
     if (!row) continue;
-    const { of, least } = leastLight(row);
+    const least = leastLight(row);
     const points = pointsOf(yard, feature);
-    const rays = points.flatMap(({ at, own }) => raysOf(of, at, own, points.length));
+    const rays = points.flatMap(({ at, own }) => raysOf(at, own, points.length));
     all.push({ id: feature.id, least, light: rays.reduce((sum, each) => sum + each.all, 0), rays });
   }
   const guarded = all.filter(({ light, least }) => light >= least);
@@ -82,21 +82,19 @@ function rayReader({
   passes,
   caster,
   weights: { channels, sky },
-}: Yard): (of: 'dailyLight' | 'sunHours', at: SpacePoint, own: Crown | undefined, points: number) => PointRays[] {
+}: Yard): (at: SpacePoint, own: OwnCrown | undefined, points: number) => PointRays[] {
   const sun = fanOf(directionsOf(scene, passes));
   const { weight } = skyRays();
   const skies = sky.map(({ state, light }) => {
     const rays = skyPasses(state);
     return { light, caster: createPointCaster(scene, rays), fan: fanOf(directionsOf(scene, rays)) };
   });
-  return (of, at, own, points) => {
-    const beam = channels[of === 'dailyLight' ? 'beamLight' : 'sunHours'];
+  return (at, own, points) => {
     const fromSun = new PointRays(
       at,
       sun,
-      caster.sharesAt(at, own).map((share, k) => (share * beam[k]) / points),
+      caster.sharesAt(at, own).map((share, k) => (share * channels.beamLight[k]) / points),
     );
-    if (of === 'sunHours') return [fromSun];
     return [
       fromSun,
       ...skies.map(
@@ -111,7 +109,7 @@ function rayReader({
   };
 }
 
-function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: Crown }[] {
+function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: OwnCrown }[] {
   if (feature.kind !== 'bed') {
     const { points, own } = plantPoints(plan, feature);
     return [{ at: points[0].point, own }];

@@ -31,8 +31,7 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
       const under = around.map((open) => underSky(open, view.skyView - taken));
       for (let p = from; p < end; p++) {
         let passes = 1;
-        for (let s = 0; s < frames.length; s++)
-          if (frames[s].meets(pairs.dx[p], pairs.dy[p], pairs.dz[p])) passes *= sheets[s].share;
+        for (let s = 0; s < frames.length; s++) passes *= frames[s].passes(pairs.dx[p], pairs.dy[p], pairs.dz[p]);
         if (passes === 1 && taken === 0) continue;
         const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
         const excess = leaves[plant][heat].at(sample, passes * shares[heat][sample], under[heat]) - limit;

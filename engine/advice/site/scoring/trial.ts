@@ -1,6 +1,14 @@
 import type { GridSpec } from '../../../cast/grid.ts';
 import { createTrialCaster } from '../../../cast/trial.ts';
-import { byGravity, type HeatVerdict, heatVerdict, judgeLeaf, lasts, newJudgement } from '../../../load/leaf/judge.ts';
+import {
+  BURNS_FROM,
+  byGravity,
+  type HeatVerdict,
+  heatVerdict,
+  judgeLeaf,
+  lasts,
+  newJudgement,
+} from '../../../load/leaf/judge.ts';
 import { underSky } from '../../../load/leaf/surroundings.ts';
 import { maskOf } from '../../../load/light/grid-of.ts';
 import { isEstablished } from '../../../load/verdict/limit.ts';
@@ -136,7 +144,8 @@ function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[]) => H
       judgeLeaf(thirsty[point.plant][hottest], shares, around, limit, undefined, dry);
       const parched = lasts(dry.longest);
       const leaf = watered[point.plant][hottest];
-      if (parched) judgeLeaf(leaf, shares, around, limit, leaf.hotSamples(limit), wet);
+      const burns = limit + BURNS_FROM;
+      if (parched) judgeLeaf(leaf, shares, around, burns, leaf.hotSamples(burns), wet);
       const inHeat = heatVerdict(dry.longest, parched ? wet.longest : 0);
       if (byGravity(inHeat, plant.heat) > 0) plant.heat = inHeat;
       plant.scorchDose += point.part * dry.dose;

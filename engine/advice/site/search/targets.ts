@@ -5,6 +5,8 @@ import { worthOf } from '../../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
+import { groundRise } from '../../../load/leaf/ground.ts';
+import { createWallsRound } from '../../../load/leaf/walls-round.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../../load/leaf/surroundings.ts';
 import { limitOf } from '../../../load/verdict/limit.ts';
@@ -13,7 +15,7 @@ import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/p
 import type { Outcome } from '../../../load/types.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
-import type { Crown, Scene } from '../../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather.ts';
 import type { Progress } from '../progress.ts';
 
@@ -77,6 +79,7 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
       : [];
   });
   const skyOf = skyReader(scene);
+  const walls = createWallsRound(scene);
   const points: TargetPoint[] = [];
   for (const [plant, { feature, worth }] of plants.entries()) {
     progress?.(plant / plants.length, 'the sun on the plants');
@@ -89,7 +92,11 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
         weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
         sky,
-        around: sky.map((rays) => ({ sky: rays.reduce((sum, ray) => sum + ray, 0) })),
+        around: sky.map((rays, h) => ({
+          sky: rays.reduce((sum, ray) => sum + ray, 0),
+          groundRise: groundRise(scene, at),
+          walls: walls.at(heats.value[h], at, own),
+        })),
       });
     }
   }
@@ -101,7 +108,7 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
 
 interface Place {
   readonly at: SpacePoint;
-  readonly own?: Crown;
+  readonly own?: OwnCrown;
   /** Share of its plant. */
   readonly part: number;
 }
@@ -130,7 +137,7 @@ function placesOf(plan: Plan, feature: PlantFeature): Place[] {
   });
 }
 
-function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: Crown) => Float64Array {
+function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: OwnCrown) => Float64Array {
   const { weight } = skyRays();
   const casters = new Map<number, ReturnType<typeof createPointCaster>>();
   // One point asks for the states of all heat days in turn, which are mostly one and the same.

@@ -40,7 +40,12 @@ describe('when the cloth hangs', () => {
   test('it is named with the plant that it spares, goes up before the summer’s worst and comes down after it', () => {
     expect(mild.plants).toEqual(['lemon']);
     expect(mild.up! < '2026-07-21' && mild.down! > '2026-07-21').toBe(true);
-    for (const { harmOpen, harmCovered } of mild.months) expect(harmCovered).toBeLessThanOrEqual(harmOpen + 1e-9);
+    const whole = (harms: readonly number[]) => harms.reduce((sum, harm) => sum + harm, 0);
+    expect(whole(mild.months.map(({ harmCovered }) => harmCovered))).toBeLessThan(
+      0.5 * whole(mild.months.map(({ harmOpen }) => harmOpen)),
+    );
+    // Where low sun comes under it, a leaf loses less heat to cloth than to a dry sky: a trifle, in a cool month.
+    for (const { harmOpen, harmCovered } of mild.months) expect(harmCovered).toBeLessThanOrEqual(harmOpen + 0.1);
   });
 
   test('in a cooler year it hangs for a shorter time: the dates follow the harm, not the habit', () => {

@@ -1,0 +1,78 @@
+import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import { lengthInCrown } from './crown.ts';
+import { prismCrossings } from './prism.ts';
+import { lidMeets, sheetMeets } from './sheet.ts';
+import type { Solid } from './solids.ts';
+import { lengthInStand } from './stand.ts';
+import { TOUCH } from './ties.ts';
+
+/** A solid's part of the plan and its heights, to pass it by quickly. [m] */
+export interface Reach {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  readonly foot: number;
+  readonly top: number;
+}
+
+export function reachOf(solid: Solid): Reach {
+  switch (solid.kind) {
+    case 'prism':
+    case 'lid':
+      return around(solid.rings.flat(), solid.kind === 'lid' ? solid.height : 0, solid.height);
+    case 'stand':
+      return around(solid.ring, 0, solid.height);
+    case 'sheet': {
+      const { corner: c, u, v } = solid;
+      const corners = [c, sum(c, u), sum(c, v), sum(sum(c, u), v)];
+      const heights = corners.map(([, , z]) => z);
+      return around(
+        corners.map(([x, y]): [number, number] => [x, y]),
+        Math.min(...heights),
+        Math.max(...heights),
+      );
+    }
+    default:
+      return { x: solid.x, y: solid.y, radius: solid.radius, foot: solid.base, top: solid.top };
+  }
+}
+
+/** Whether a solid stands between two points. @param up Unit vector from the lower to the upper one. */
+export function standsBetween(solid: Solid, lower: SpacePoint, upper: SpacePoint, up: SpacePoint): boolean {
+  switch (solid.kind) {
+    case 'prism':
+      return prismCrossings(solid, lower, up) > prismCrossings(solid, upper, up);
+    case 'lid':
+      return lidMeets(solid, lower, up) && !lidMeets(solid, upper, up);
+    case 'sheet':
+      return sheetMeets(solid, lower, up) && !sheetMeets(solid, upper, up);
+    case 'stand':
+      return lengthInStand(solid, ...lower, ...up) - lengthInStand(solid, ...upper, ...up) > TOUCH;
+    default:
+      return lengthInCrown(solid, ...lower, ...up) - lengthInCrown(solid, ...upper, ...up) > TOUCH;
+  }
+}
+
+/** Whether a solid may stand between two points at all. */
+export function isNear({ x, y, radius, foot, top }: Reach, [ax, ay, az]: SpacePoint, [bx, by, bz]: SpacePoint): boolean {
+  if (top < az || foot > bz) return false;
+  const dx = bx - ax;
+  const dy = by - ay;
+  const squared = dx * dx + dy * dy;
+  const along = squared > 0 ? Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared)) : 0;
+  const offX = ax + along * dx - x;
+  const offY = ay + along * dy - y;
+  return offX * offX + offY * offY <= radius * radius;
+}
+
+function around(points: readonly (readonly [number, number])[], foot: number, top: number): Reach {
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const x = (Math.min(...xs) + Math.max(...xs)) / 2;
+  const y = (Math.min(...ys) + Math.max(...ys)) / 2;
+  return { x, y, radius: Math.max(...points.map(([px, py]) => Math.hypot(px - x, py - y))) + TOUCH, foot, top };
+}
+
+function sum(a: SpacePoint, b: SpacePoint): SpacePoint {
+  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+}
