@@ -203,6 +203,8 @@ export { harmOf } from './load/verdict/harm-of.ts';
 export type { HotLeafHours } from './load/verdict/hot-leaf-hours.ts';
 export { hotLeafHours } from './load/verdict/hot-leaf-hours.ts';
 export { LEAF_SPREAD } from './load/leaf/leaf.ts';
+export { rootsAbout } from './load/pot/pot-words.ts';
+export type { PotColour } from './load/pot/root-zone.ts';
 export type { LoadRequest } from './load/load-of.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
 export { compassWord, nameOf } from './load/verdict/names.ts';

@@ -1,5 +1,7 @@
 import type { GridSpec } from '../cast/grid.ts';
 import type { PlanPoint, Problem } from '../plan/types.ts';
+import type { RootHelpId } from './pot/helps.ts';
+import type { RootVerdict } from './pot/root-zone.ts';
 
 /** The nine quantities of a spot, in the order every output uses. */
 export const QUANTITIES = [
@@ -65,6 +67,30 @@ export interface Stretch {
   readonly to: string;
 }
 
+/** What a pot's wall gets, and what its roots suffer. */
+export interface PotLoad {
+  /** On its wall, the mean of its eight sides; means of the period. [h/day] */
+  readonly sunHours: number;
+  readonly hotHours: number;
+  /** On the heatwave day. */
+  readonly roots: Roots;
+}
+
+/** The warmest root zone of a pot, 2 cm inside its wall. */
+export interface Roots {
+  /** [°C] */
+  readonly warmest: number;
+  /** Clock time of that, "HH:MM". */
+  readonly when: string;
+  /** True bearing of that side. [°] */
+  readonly side: number;
+  /** How far `warmest` may be off. [K] */
+  readonly spread: number;
+  readonly verdict: RootVerdict;
+  /** What to do first, and by how much it cools [K]; `null` where the roots are fine. */
+  readonly help: { readonly id: RootHelpId; readonly cooler: number } | null;
+}
+
 export type PlantKind = 'plant' | 'tree' | 'bed';
 
 /** What one plant, planted tree or bed gets. Numbers are the mean of its points. */
@@ -77,7 +103,8 @@ export type PlantLoad = {
 } & Nine & {
     /** A bed has none. */
     readonly sides?: readonly SideLoad[];
-    readonly pot: { readonly sunHours: number; readonly hotHours: number } | null;
+    /** `null` of what stands in no pot. */
+    readonly pot: PotLoad | null;
     readonly lightClass: LightClass;
     /** `null` where the feature names no plant of the catalogue or the person's own rows. */
     readonly leaf: LeafHeat | null;

@@ -4,6 +4,8 @@ import { nameOf } from '../../load/verdict/names.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import { monthWord } from '../../survey/place/sun-at.ts';
 import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
+import { rootWords } from '../../load/pot/pot-words.ts';
+import type { Roots } from '../../load/types.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';
 import type { DamagePart, RankedSide, WhyAnswer } from './types.ts';
@@ -22,6 +24,8 @@ export interface WhyFindings {
   readonly sides: readonly RankedSide[];
   readonly limit: number | null;
   readonly rivals: readonly Rival[];
+  /** In its pot, on that hot day. */
+  readonly roots: Roots | null;
 }
 
 /** Of the worst side’s dose. Our choice. */
@@ -88,10 +92,13 @@ function surfaceOf({ plan, feature, limit }: WhyFindings, peak: number): string 
   );
 }
 
-function partRemark({ plan, feature, part }: WhyFindings): string {
+function partRemark({ plan, feature, part, roots }: WhyFindings): string {
   const known = rowOf(plan, feature)?.limitOf === 'fruit' ? 'fruit' : 'leaf';
   if (part === 'pot')
-    return 'A plant that wilts whole in its pot has hot or dry roots: feel the pot’s sunny wall and the soil first.';
+    return (
+      'A plant that wilts whole in its pot has hot or dry roots: feel the pot’s sunny wall and the soil first.' +
+      (roots === null ? '' : rootWords(roots, unitsOf(plan)))
+    );
   if (part === known || rowOf(plan, feature) === undefined) return '';
   return (
     `The limit is known for its ${known === 'leaf' ? 'leaves' : 'fruit'}, not for its ` +

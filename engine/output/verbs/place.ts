@@ -4,7 +4,7 @@ import { dateWords } from '../../advice/year/season/words.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import { isCivilDate } from '../../plan/dates.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
+import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { numberGiven, planOf, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -66,7 +66,7 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
     light.sunHours.toFixed(1),
     light.dailyLight.toFixed(1),
     standing,
-    pot.hotHours.toFixed(1),
+    formatTemperature(pot.roots.warmest, units),
     winterSunHours.toFixed(1),
     stay ? '' : formatDistance(metres, units),
   ]);
@@ -80,7 +80,7 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
       'sun h/day',
       'light mol/m²',
       'light',
-      'pot hot h/day',
+      'roots',
       'mid-winter h',
       'carry',
     ],

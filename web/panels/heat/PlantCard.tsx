@@ -1,5 +1,11 @@
 import './card.css';
-import { compassWord, LEAF_SPREAD, formatTemperature, formatTemperatureDifference } from '../../../engine/index.ts';
+import {
+  compassWord,
+  LEAF_SPREAD,
+  formatTemperature,
+  formatTemperatureDifference,
+  rootsAbout,
+} from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
 import { askWhy, aside } from '../../state/view.ts';
@@ -56,6 +62,10 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
             <dt>Its pot’s wall</dt>
             <dd>
               {plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day
+            </dd>
+            <dt>Roots in the pot, heatwave day</dt>
+            <dd>
+              {rootsAbout(plant.pot.roots, units.value)}: {plant.pot.roots.verdict}
             </dd>
           </>
         )}
