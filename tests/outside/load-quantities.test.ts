@@ -68,10 +68,12 @@ describe('fruit surface', () => {
     airMax,
     vapour: 1.2,
     pressure: 100,
-    wind: 0.6,
+    // The line was taken in an orchard at midday, at about 1 m/s.
+    wind: 1,
     beam: 850,
     diffuse: 120,
     sinAltitude: 0.8,
+    hour: { first: 0, beam: 850, diffuse: 120, openMost: 850 + 0.15 * 120 },
   });
 
   /**
@@ -92,6 +94,14 @@ describe('fruit surface', () => {
       expect(above).toBeGreaterThan(11);
       expect(above).toBeLessThan(17);
     }
+  });
+
+  it('a breeze of 3 m/s takes a quarter of the rise, still air adds three fifths, the sky alone leaves a fortieth', () => {
+    const rise = (wind: number, share: number) =>
+      (fruitTemperature({ ...moment(35, 35), wind }, share, OPEN) - 35) / (0.17 * 35 + 6.21);
+    expect(rise(3, 1)).toBeCloseTo(0.75, 2);
+    expect(rise(0.15, 1)).toBeCloseTo(1.6, 12);
+    expect(rise(1, 0)).toBeCloseTo(18 / 868, 12);
   });
 
   it(

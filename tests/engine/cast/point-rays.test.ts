@@ -7,7 +7,14 @@ import { sheetCosine, sheetMeets, slantShare } from '../../../engine/scene/sheet
 import type { Scene, Sheet } from '../../../engine/scene/solids.ts';
 import { randomFrom } from './random-plans.ts';
 
-const OPEN: Scene = { upBearing: 17, skyline: [], states: [[]], stateOfDay: new Uint16Array(366) };
+const OPEN: Scene = {
+  upBearing: 17,
+  skyline: [],
+  surface: null,
+  grounds: [],
+  states: [[]],
+  stateOfDay: new Uint16Array(366),
+};
 
 test(
   'cloth takes of a point’s rays what it takes of them one by one: under it, exactly under its corner or ' +

@@ -10,7 +10,7 @@ const slab = (x: number, width: number): Ring => [
   [x + width, 5],
   [x, 5],
 ];
-const prism = (...rings: Ring[]): Prism => ({ kind: 'prism', rings, height: 2, openness: 0.5 });
+const prism = (...rings: Ring[]): Prism => ({ kind: 'prism', rings, height: 2, openness: 0.5, reflects: null });
 /** A beam from the east, at an altitude. */
 const crossings = (solid: Prism, point: SpacePoint, altitude = 5) =>
   prismCrossings(solid, point, planDirection(90, altitude, 0));

@@ -50,6 +50,7 @@ test('a lid is met where the beam reaches its height over any of its rings', () 
       ],
     ],
     height: 3,
+    reflects: null,
   };
   const east = planDirection(90, 45, 0);
   expect([-1.5, -0.5, 2.5, 4.2].map((x) => lidMeets(lid, [x, 0.5, 1], east))).toEqual([true, true, false, false]);

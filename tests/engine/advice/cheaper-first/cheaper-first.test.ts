@@ -54,7 +54,7 @@ function harmBy(watering: Watering, absorptance?: number): number {
   for (const { caster, moments, samples, state } of heats) {
     for (const { point } of points) {
       const shares = caster.sharesAt(point, own);
-      const around = { sky: sky.at(point, state, own) };
+      const around = { sky: sky.at(point, state, own), groundRise: 18, walls: null };
       moments.forEach(
         (moment, k) =>
           (dose +=

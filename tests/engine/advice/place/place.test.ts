@@ -66,7 +66,7 @@ describe('places for a pot', () => {
       for (let y = 0.25; y < 8; y += 1) {
         if (ground.reasonAt([x, y]) !== null) continue;
         const light = judge.lightAt([x, y]);
-        if (!light.tooDark && light.sunHours <= row.sunHours[1])
+        if (light.standing === 'enough' && light.sunHours <= row.sunHours[1])
           expect(judge.harmAt([x, y])).toBeGreaterThan(spots[0].harm - 0.55);
       }
     }

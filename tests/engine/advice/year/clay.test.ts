@@ -15,6 +15,7 @@ const moment = {
   beam: 900,
   diffuse: 110,
   sinAltitude: Math.sin(Math.PI / 3),
+  hour: { first: 0, beam: 0, diffuse: 0, openMost: 0 },
 };
 
 function clayFor(plants: readonly string[], journal: readonly JournalEntry[] = []) {

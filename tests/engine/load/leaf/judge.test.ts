@@ -30,6 +30,7 @@ const airs = (temperatures: readonly number[], minutes = 10): LeafDay => {
     beam: 800,
     diffuse: 100,
     sinAltitude: 0.7,
+    hour: { first: 0, beam: 800, diffuse: 100, openMost: 800 },
   }));
   return new LeafDay(moments, new Float64Array(moments.length).fill(minutes / 60), row('apple'), 'thirsty');
 };
@@ -105,8 +106,8 @@ describe('the table of a leaf', () => {
         fc.constantFrom('lemon', 'tomato', 'banana', 'apple'),
         fc.constantFrom('watered' as const, 'thirsty' as const),
         (k, share, sky, id, watering) => {
-          const leaf = surfaceTemperature(heat.moments[k], row(id), watering, share, { sky });
-          expect(Math.abs(heat.leaves(watering, row(id)).at(k, share, { sky }) - leaf)).toBeLessThan(1e-4);
+          const leaf = surfaceTemperature(heat.moments[k], row(id), watering, share, { sky, groundRise: 18, walls: null });
+          expect(Math.abs(heat.leaves(watering, row(id)).at(k, share, { sky, groundRise: 18, walls: null }) - leaf)).toBeLessThan(1e-4);
         },
       ),
       { seed: 20260622, numRuns: 500 },
@@ -117,7 +118,7 @@ describe('the table of a leaf', () => {
     const still = heat.moments.map((moment) => ({ ...moment, wind: 0.1 }));
     const wide = { ...row('lemon'), leafWidth: 0.3 };
     for (const absorptance of [0.02, 0.5, 1]) {
-      const leaf = new LeafDay(still, heat.samples.hours, wide, 'thirsty', absorptance);
+      const leaf = new LeafDay(still, heat.samples.hours, wide, 'thirsty', [], absorptance);
       for (const k of [0, 20, 40])
         for (const share of [0, 0.31, 1])
           expect(leaf.at(k, share, OPEN)).toBeCloseTo(
@@ -138,7 +139,7 @@ describe('the table of a leaf', () => {
         (k, share, sky, limit, id) => {
           const leaf = heat.leaves('thirsty', row(id));
           fc.pre(!leaf.hotSamples(limit).includes(k));
-          expect(leaf.at(k, share, { sky })).toBeLessThan(limit);
+          expect(leaf.at(k, share, { sky, groundRise: 18, walls: null })).toBeLessThan(limit);
         },
       ),
       { seed: 5, numRuns: 300 },

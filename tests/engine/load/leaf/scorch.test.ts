@@ -47,8 +47,8 @@ describe('the heat of a leaf', () => {
   it('of fruit is the same watered or not', () => {
     const pepper = row('pepper');
     expect(pepper.limitOf).toBe('fruit');
-    expect(surfaceTemperature(noon, pepper, 'watered', 0.7, { sky: 0.8 })).toBe(
-      surfaceTemperature(noon, pepper, 'thirsty', 0.7, { sky: 0.8 }),
+    expect(surfaceTemperature(noon, pepper, 'watered', 0.7, { sky: 0.8, groundRise: 18, walls: null })).toBe(
+      surfaceTemperature(noon, pepper, 'thirsty', 0.7, { sky: 0.8, groundRise: 18, walls: null }),
     );
   });
 
@@ -62,7 +62,7 @@ describe('the heat of a leaf', () => {
         fc.constantFrom('lemon', 'tomato', 'banana', 'apple'),
         fc.constantFrom('watered', 'thirsty'),
         (k, a, b, view, id, watering) => {
-          const at = (share: number) => surfaceTemperature(heat.moments[k], row(id), watering, share, { sky: view });
+          const at = (share: number) => surfaceTemperature(heat.moments[k], row(id), watering, share, { sky: view, groundRise: 18, walls: null });
           expect(at(Math.max(a, b))).toBeGreaterThanOrEqual(at(Math.min(a, b)) - 1e-6);
         },
       ),
@@ -76,10 +76,10 @@ describe('scorch', () => {
     const shares = even(1);
     let dose = 0;
     heat.moments.forEach((moment, k) => {
-      const excess = surfaceTemperature(moment, LEMON, 'thirsty', 1, { sky: 0.9 }) - 44;
+      const excess = surfaceTemperature(moment, LEMON, 'thirsty', 1, { sky: 0.9, groundRise: 18, walls: null }) - 44;
       if (excess > 0) dose += excess * heat.samples.hours[k];
     });
-    const scorch = scorchAt(heat, LEMON, 44, { shares, around: { sky: 0.9 } });
+    const scorch = scorchAt(heat, LEMON, 44, { shares, around: { sky: 0.9, groundRise: 18, walls: null } });
     expect(dose).toBeGreaterThan(20);
     // The table's cubics, not the balance itself: within 1e-4 K at every sample.
     expect(scorch.dose).toBeCloseTo(dose, 5);
@@ -104,7 +104,7 @@ describe('scorch', () => {
         fc.double({ min: 0, max: 1, noNaN: true }),
         (share, cut, view) => {
           const [more, less] = [share, share * cut].map(
-            (each) => scorchAt(heat, LEMON, 44, { shares: even(each), around: { sky: view } }).dose,
+            (each) => scorchAt(heat, LEMON, 44, { shares: even(each), around: { sky: view, groundRise: 18, walls: null } }).dose,
           );
           expect(less).toBeLessThanOrEqual(more + 1e-6);
         },

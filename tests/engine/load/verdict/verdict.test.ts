@@ -16,6 +16,8 @@ const scorch = (changes: Partial<Scorch>): Scorch => ({
   watered: 38,
   warmest: -1,
   inHeat: 'fine',
+  cooler: 'fine',
+  hotter: 'fine',
   run: null,
   ...changes,
 });
