@@ -6,7 +6,7 @@ import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import type { Surroundings, WallGlow } from '../../load/leaf/surroundings.ts';
 import { createWallsRound, type WallsRound } from '../../load/leaf/walls-round.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { distanceToPath, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature } from '../../plan/types.ts';
 import { sceneOfOne } from '../../scene/build.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
@@ -33,6 +33,9 @@ export interface HeatRays {
 }
 
 const SKY = skyRays();
+
+/** A wall farther off than this is taken to shine as drawn, whatever it is. [m] */
+const SHINES_AS_FAR = 6;
 
 export function heatRaysOf(days: readonly HeatDay[]): HeatRays {
   const states = [...new Set(days.map(({ state }) => state))];
@@ -77,14 +80,14 @@ const OWN = '';
  */
 export interface PartedLighter {
   at(point: SpacePoint, own?: OwnCrown): PartedLit;
-  /** Lights points when one feature is another and the rest of the scene is as it was. */
-  exchanging(feature: Feature): Relighter;
+  /** Lights points when one feature is another and the rest of the scene is as it was. @param walls as they are then */
+  exchanging(feature: Feature, walls: WallsRound): Relighter;
 }
 
 /** Casts the rays of one feature anew; what the others let through is known. */
 export interface Relighter {
   /** @returns `was` itself where nothing of it changes; else what holds until the next question */
-  at(point: SpacePoint, was: PartedLit): Lit;
+  at(point: SpacePoint, was: PartedLit, own?: OwnCrown): Lit;
 }
 
 /** Lights points of a scene as it is. What it answers holds until the next question. */
@@ -126,7 +129,7 @@ export function createPartedLighter(scene: Scene, rays: HeatRays, walls: WallsRo
       lookRound(rays, lit, groundRise(scene, point), (d) => walls.at(rays.days[d], point, own));
       return { ...lit, parts };
     },
-    exchanging: (feature) => relighter(scene, feature, rays, directions, clear),
+    exchanging: (feature, wallsNow) => relighter(scene, feature, rays, directions, clear, wallsNow),
   };
 }
 
@@ -136,15 +139,17 @@ function relighter(
   rays: HeatRays,
   directions: Directions,
   clear: Float64Array,
+  walls: WallsRound,
 ): Relighter {
   const alone = createDirectionCaster(sceneOfOne(scene, feature), directions);
   const now = new Float64Array(directions.count);
   const lit = emptyLit(rays);
   return {
-    at(point, was) {
+    at(point, was, own) {
       alone.sharesAt(point, undefined, now);
       const before = was.parts.get(feature.id) ?? clear;
-      if (same(now, before)) return was;
+      const shines = shinesOn(feature, point);
+      if (!shines && same(now, before)) return was;
       const others = [...was.parts].flatMap(([id, part]) => (id === feature.id ? [] : [part]));
       const { shares } = lit;
       for (let k = 0; k < shares.length; k++) {
@@ -153,11 +158,18 @@ function relighter(
         else for (const part of others) share *= part[k];
         shares[k] = share;
       }
-      // A wall that is not as drawn is taken to shine as the one drawn does.
-      lookRound(rays, lit, groundRise(scene, point), (d) => was.around[d].walls);
+      lookRound(rays, lit, groundRise(scene, point), (d) =>
+        shines ? walls.at(rays.days[d], point, own) : was.around[d].walls,
+      );
       return lit;
     },
   };
+}
+
+/** Whether it is a wall or building that stands near enough for its shine to tell. */
+function shinesOn(feature: Feature, [x, y]: SpacePoint): boolean {
+  if (feature.kind === 'wall') return distanceToPath([x, y], feature.path) < SHINES_AS_FAR;
+  return feature.kind === 'building' && distanceToPath([x, y], [...feature.outline, feature.outline[0]]) < SHINES_AS_FAR;
 }
 
 /** A point's light while it is being worked out. */

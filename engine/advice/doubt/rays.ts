@@ -141,7 +141,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
       if (feature === undefined) {
         const again = judgesOf(shifted, heats.value);
         if (shifted.site === plan.site) return { ok: true, value: harmsOf(again, asDrawn) };
-        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays, walls);
+        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays);
         return { ok: true, value: harmsOf(again, (judge, _, p) => turned.at(judge.points[p], judge.own)) };
       }
       const again = judges.map((judge) => judgeUnder(shifted, heats.value, judge, feature));
@@ -153,14 +153,16 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
           ),
         };
       }
-      const relighter = lighter.exchanging(feature);
-      const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(buildScene(shifted), rays) : null;
+      const sceneNow = buildScene(shifted);
+      const wallsNow = createWallsRound(sceneNow);
+      const relighter = lighter.exchanging(feature, wallsNow);
+      const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(sceneNow, rays, wallsNow) : null;
       return {
         ok: true,
         value: harmsOf(again, (judge, k, p) =>
           judge !== judges[k] && afresh
             ? afresh.at(judge.points[p], judge.own)
-            : relighter.at(judge.points[p], lit[k][p]),
+            : relighter.at(judge.points[p], lit[k][p], judge.own),
         ),
       };
     },

@@ -61,7 +61,7 @@ function pairSentences(plan: Plan, { cooler, estimated, minutesApart, density }:
         ? ''
         : Math.max(...estimated.map(Math.abs)) < 0.5
           ? '; the estimate sees no difference there'
-          : `; the estimate says ${degrees(estimated[0])} to ${degrees(estimated[1])}`;
+          : `; the estimate says ${rangeWords(degrees(estimated[0]), degrees(estimated[1]))}`;
     sentences.push(
       `A pair ${minutesApart.toFixed(0)} minutes apart: the leaf under the cloth was ${degrees(Math.abs(cooler))} ` +
         `${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`,
@@ -73,6 +73,10 @@ function pairSentences(plan: Plan, { cooler, estimated, minutesApart, density }:
         `measured density if three pairs agree.`,
     );
   return sentences;
+}
+
+function rangeWords(from: string, to: string): string {
+  return from === to ? `about ${from}` : `${from} to ${to}`;
 }
 
 function summary(checks: readonly ReadingCheck[], pairs: readonly PairCheck[], corrections: number): string {

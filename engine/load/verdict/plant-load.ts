@@ -97,7 +97,7 @@ function finding(
   const name = nameOf(plan, feature.id);
   if (!row || !limit) {
     const sentence = unnamedSentence(name, light, GRADE_WORDS[light.grade - 1]);
-    return { leaf: null, scorchDose: null, peak: null, verdict: null, close: false, when: null, from: null, sentence };
+    return { leaf: null, scorchDose: null, peak: null, verdict: null, when: null, from: null, sentence, close: false };
   }
   const worst = judged[worstOf(judged.map(({ scorch }) => scorch))];
   const { inHeat } = worst.scorch;
@@ -115,7 +115,6 @@ function finding(
     scorchDose: dose,
     peak: Math.max(...judged.map(({ scorch }) => scorch.thirsty)),
     verdict,
-    close,
     when,
     from: run ? worst.side : null,
     sentence: sentenceOf({
@@ -134,6 +133,7 @@ function finding(
       plantedYear: feature.planted?.slice(0, 4) ?? null,
       units,
     }),
+    close,
   };
 }
 

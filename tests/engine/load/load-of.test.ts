@@ -82,6 +82,7 @@ describe('the load of a yard', () => {
       'when',
       'from',
       'sentence',
+      'close',
     ]);
     expect(Object.keys(load.plants[2].sides?.[0] ?? {})).toEqual([
       'side',

@@ -108,7 +108,7 @@ describe('pairs', () => {
     },
   );
 
-  test('in a wall’s shade a cloth makes no difference, and it is said so in words', () => {
+  test('in a wall’s shade a cloth makes next to no difference, and it is said so in words', () => {
     const house: Feature = {
       id: 'house',
       kind: 'building',
@@ -131,8 +131,8 @@ describe('pairs', () => {
       ),
     );
     expect(result.readings.map(({ share }) => share)).toEqual([0, 0]);
-    expect(result.sentences.find((text) => text.startsWith('A pair'))).toContain(
-      'the estimate sees no difference there',
+    expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(
+      /the estimate (sees no difference there|says about −?1 K)/,
     );
   });
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { isTooDark } from '../../../../engine/load/light/light-class.ts';
+import { leastLight, lightStanding } from '../../../../engine/load/light/light-class.ts';
 import { isEstablished, limitOf } from '../../../../engine/load/verdict/limit.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
 import type { Scorch } from '../../../../engine/load/leaf/scorch.ts';
-import type { Nine, PlantLoad } from '../../../../engine/load/types.ts';
+import type { PlantLoad } from '../../../../engine/load/types.ts';
 import { milderBy, verdictOf, worstOf } from '../../../../engine/load/verdict/verdict.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -57,14 +57,24 @@ describe('verdicts', () => {
     expect(verdictOf('will burn', null, true)).toBe('will burn');
   });
 
-  it('daily light decides where the row has a minimum, else hours of sun', () => {
-    const light = (sunHours: number, dailyLight: number) => ({ sunHours, dailyLight }) as Nine;
+  /** Classes of Torres & Lopez 2010, Purdue Extension HO-238-W (from memory), where a row names no least light. */
+  it('daily light alone decides: enough from the least on, short from two thirds of it, too dark below', () => {
     expect(row('tomato').minDLI).toBe(20);
-    expect(isTooDark(row('tomato'), light(2, 21))).toBe(false);
-    expect(isTooDark(row('tomato'), light(8, 19))).toBe(true);
-    expect(row('lemon').minDLI).toBeNull();
-    expect(isTooDark(row('lemon'), light(row('lemon').sunHours[0] - 0.1, 60))).toBe(true);
-    expect(isTooDark(row('lemon'), light(row('lemon').sunHours[0], 1))).toBe(false);
+    expect([20, 19.9, 13.4, 13.3].map((light) => lightStanding(row('tomato'), light))).toEqual([
+      'enough',
+      'short',
+      'short',
+      'too dark',
+    ]);
+    expect(row('lemon')).toMatchObject({ minDLI: null, light: 'full sun' });
+    expect([18, 17.9, 12, 11.9].map((light) => lightStanding(row('lemon'), light))).toEqual([
+      'enough',
+      'short',
+      'short',
+      'too dark',
+    ]);
+    const own = { ...row('lemon'), light: undefined };
+    expect([6, 4, 2, 0].map((sun) => leastLight({ ...own, sunHours: [sun, 10] }))).toEqual([18, 12, 6, 3]);
   });
 });
 
@@ -148,10 +158,10 @@ describe('a plant judged', () => {
     };
     const judged = judge(yardPlan([wall, lemon], { climate: humid }));
     expect(judged.verdict).toBe('will burn');
-    expect(judged.from).toBe(225);
+    expect(judged.from).toBe('top');
     expect(judged.when?.from).toMatch(/^1[12]:/);
     expect(judged.sentence).toMatch(
-      /^Lemon pot: will burn on its south-west side, 1[12]:\d\d to 1[89]:\d\d, the sun with nothing in its way; a thirsty leaf about 5\d °C/,
+      /^Lemon pot: will burn at its top and on its south-west side, 1[12]:\d\d to 1[89]:\d\d, the sun with nothing in its way; a thirsty leaf about 5\d °C/,
     );
     expect(judged.sentence).toContain('Wants 30 to 50 % less.');
   });

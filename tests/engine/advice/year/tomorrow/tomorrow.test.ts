@@ -40,7 +40,7 @@ describe('tomorrow', () => {
   });
 
   it('a mild day asks for water alone, a cold night for a cover and its caution', () => {
-    const mild = dayOf(courtyard, { date: '2026-06-02', high: 21, low: 11 });
+    const mild = dayOf(courtyard, { date: '2026-06-02', high: 17, low: 8 });
     expect(mild.plants.every(({ when }) => when === null)).toBe(true);
     expect(mild.tasks.every(({ advice }) => advice.text.startsWith('Water'))).toBe(true);
     const cold = dayOf(courtyard, { date: '2026-12-20', high: 9, low: -3 });
