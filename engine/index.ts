@@ -202,7 +202,6 @@ export type { PlantHarm } from './load/verdict/harm-of.ts';
 export { harmOf } from './load/verdict/harm-of.ts';
 export type { HotLeafHours } from './load/verdict/hot-leaf-hours.ts';
 export { hotLeafHours } from './load/verdict/hot-leaf-hours.ts';
-export { LEAF_SPREAD } from './load/leaf/leaf.ts';
 export { rootsAbout } from './load/pot/pot-words.ts';
 export type { PotColour } from './load/pot/root-zone.ts';
 export type { LoadRequest } from './load/load-of.ts';
@@ -300,7 +299,7 @@ export type { Section, SectionPoint, SectionRequest, SideSlip } from './advice/s
 export { sectionOf } from './advice/sight/section.ts';
 export type { Cure } from './advice/sight/section-slip.ts';
 export { doubtOf } from './advice/doubt/doubt.ts';
-export type { DoubtKind } from './advice/doubt/inputs.ts';
+export type { DoubtKind } from './advice/doubt/types.ts';
 export type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './advice/doubt/types.ts';
 export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './advice/marks/types.ts';
 export { shadowMarks } from './advice/marks/shadow-marks.ts';

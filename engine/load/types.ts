@@ -1,7 +1,5 @@
 import type { GridSpec } from '../cast/grid.ts';
 import type { PlanPoint, Problem } from '../plan/types.ts';
-import type { RootHelpId } from './pot/helps.ts';
-import type { RootVerdict } from './pot/root-zone.ts';
 
 /** The nine quantities of a spot, in the order every output uses. */
 export const QUANTITIES = [
@@ -59,6 +57,8 @@ export interface LeafHeat {
   readonly watered: number;
   readonly thirsty: number;
   readonly limit: number;
+  /** How far each may be off, for this plant. [K] */
+  readonly spread: { readonly watered: number; readonly thirsty: number; readonly limit: number };
 }
 
 /** Stretch of the heatwave day, clock times "HH:MM" of the site's zone. */
@@ -66,6 +66,12 @@ export interface Stretch {
   readonly from: string;
   readonly to: string;
 }
+
+export type RootVerdict = 'fine' | 'hot roots' | 'cooking';
+
+/** What cools roots: white round the pot, a wider pot round it, other pots close by, shade on the pot alone. */
+export const ROOT_HELPS = ['white', 'double', 'group', 'shade'] as const;
+export type RootHelpId = (typeof ROOT_HELPS)[number];
 
 /** What a pot's wall gets, and what its roots suffer. */
 export interface PotLoad {

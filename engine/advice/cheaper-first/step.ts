@@ -1,5 +1,4 @@
-import type { RootHelpId } from '../../load/pot/helps.ts';
-import type { RootVerdict } from '../../load/pot/root-zone.ts';
+import type { RootHelpId, RootVerdict } from '../../load/types.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 
 /** The roots in a pot on the heatwave day. */

@@ -1,10 +1,10 @@
 import { heatDayOf } from '../../load/leaf/heat-day.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
-import { ROOT_HELPS, type RootHelpId, rootsHelped } from '../../load/pot/helps.ts';
+import { rootsHelped } from '../../load/pot/helps.ts';
 import { standingPot } from '../../load/pot/pot-day.ts';
 import { HELP_WORDS } from '../../load/pot/pot-words.ts';
 import { rootZone, type RootZone } from '../../load/pot/root-zone.ts';
-import type { Outcome } from '../../load/types.ts';
+import { type Outcome, ROOT_HELPS, type RootHelpId } from '../../load/types.ts';
 import { compassWord, namedInside } from '../../load/verdict/names.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';

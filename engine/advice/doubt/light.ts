@@ -169,7 +169,9 @@ function relighter(
 /** Whether it is a wall or building that stands near enough for its shine to tell. */
 function shinesOn(feature: Feature, [x, y]: SpacePoint): boolean {
   if (feature.kind === 'wall') return distanceToPath([x, y], feature.path) < SHINES_AS_FAR;
-  return feature.kind === 'building' && distanceToPath([x, y], [...feature.outline, feature.outline[0]]) < SHINES_AS_FAR;
+  return (
+    feature.kind === 'building' && distanceToPath([x, y], [...feature.outline, feature.outline[0]]) < SHINES_AS_FAR
+  );
 }
 
 /** A point's light while it is being worked out. */

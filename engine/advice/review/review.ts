@@ -1,6 +1,5 @@
 /** Did it work? Readings and damage against the estimate, and this year against the last. */
 import { nameOf } from '../../load/verdict/names.ts';
-import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
 import { DAMAGE_SCALE } from './protocol.ts';
@@ -36,7 +35,7 @@ export function reviewOf(plan: Plan): ReviewResult {
 
 function readingSentence(
   plan: Plan,
-  { plant, when, leaf, air, watered, thirsty, difference, outside }: ReadingCheck,
+  { plant, when, leaf, air, watered, thirsty, difference, outside, spread }: ReadingCheck,
 ): string {
   const units = unitsOf(plan);
   const degrees = (celsius: number) => formatTemperature(celsius, units);
@@ -44,11 +43,10 @@ function readingSentence(
     difference === 0
       ? 'between the two'
       : `${formatTemperatureDifference(Math.abs(difference), units)} ${difference > 0 ? 'above' : 'below'} them`;
-  const spread = formatTemperatureDifference(LEAF_SPREAD, units);
   return (
     `${plant === null ? 'A leaf' : nameOf(plan, plant)}, ${when.replace('T', ' ').slice(0, 16)}: leaf ` +
     `${degrees(leaf)} in air of ${degrees(air)}; estimated ${degrees(watered)} watered, ${degrees(thirsty)} ` +
-    `thirsty. The reading is ${off}: ${outside ? 'outside' : 'inside'} our ± ${spread}.`
+    `thirsty. The reading is ${off}: ${outside ? 'outside' : 'inside'} our ± ${formatTemperatureDifference(spread, units)}.`
   );
 }
 

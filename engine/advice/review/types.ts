@@ -16,7 +16,9 @@ export interface ReadingCheck {
   readonly thirsty: number;
   /** How far the reading lies above (+) or below (−) what water could explain; 0 between the two. [K] */
   readonly difference: number;
-  /** More than the estimate's spread away. */
+  /** How far the estimate nearer to the reading may be off. [K] */
+  readonly spread: number;
+  /** More than that away. */
   readonly outside: boolean;
 }
 

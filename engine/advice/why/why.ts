@@ -34,7 +34,7 @@ const STEPS: readonly WhyAnswer[] = ['explains', 'could be', 'does not'];
 /**
  * Whether the sun explains a plant's damage: the sun explains it when the damaged side ranks first or second of eight
  * in scorch dose,
- * or as good as second, and its leaf comes within 4 K of the limit on a hot day of that month; each rival cause
+ * or as good as second, and its leaf comes as near to the limit as both may be off on a hot day of that month; each rival cause
  * answered yes lowers
  * the answer a step.
  * @returns the answer, or what is wrong: no such plant, no damage noted and no side given, a month without climate
@@ -169,7 +169,7 @@ function answerBySun(
   part: DamagePart,
 ): WhyAnswer {
   const kindKnown = accused.peak !== null && limit !== null;
-  // A leaf that never comes within 4 K of its limit while the sun is on it has no `when`.
+  // A leaf that never comes near its limit while the sun is on it has no `when`.
   if (kindKnown ? accused.when === null : accused.hotHours === 0) return 'does not';
   // The sun burns from one side; roots in a pot cook and dry alike; where nobody saw the side, nothing can be matched.
   if (side === 'all') return allAlike(sides) ? 'could be' : 'does not';

@@ -10,9 +10,6 @@ import type { Surroundings } from './surroundings.ts';
 export const STOMATA = { watered: 0.25, thirsty: 0.02 } as const;
 export type Watering = keyof typeof STOMATA;
 
-/** How far an estimate may be off, root of squares over wind, stomata, width, absorptance and ground. [K] */
-export const LEAF_SPREAD = 4;
-
 /** What of the sky's light a fruit takes beside the sun's. A choice of this project. */
 export const FRUIT_SKY_PART = 0.15;
 /** A fruit's rise by the wind at it, 1 at about 1 m/s, within these. A choice of this project. */
@@ -41,7 +38,11 @@ export function surfaceTemperature(
 
 /** Temperature of a row's leaf that takes up so much. [°C] @param takenUp of `absorbed` [W/m²] */
 export function temperatureOf(moment: LeafMoment, row: PlantRow, watering: Watering, takenUp: number): number {
-  const stomata = STOMATA[watering];
+  return stomataTemperature(moment, row, STOMATA[watering], takenUp);
+}
+
+/** The same with any conductance of the stomata. [°C] @param stomata [mol m⁻² s⁻¹] */
+export function stomataTemperature(moment: LeafMoment, row: PlantRow, stomata: number, takenUp: number): number {
   return leafTemperature(takenUp, {
     air: moment.air,
     vapour: moment.vapour,
@@ -66,8 +67,12 @@ export function fruitTemperature(
   { sky }: Surroundings,
 ): number {
   const openRise = 0.17 * airMax + 6.21;
-  const [least, most] = FRUIT_WIND_RANGE;
-  const stillness = Math.min(most, Math.max(least, wind ** FRUIT_WIND_POWER));
   const light = share * hour.beam + FRUIT_SKY_PART * sky * hour.diffuse;
-  return hour.openMost > 0 ? air + (openRise * stillness * light) / hour.openMost : air;
+  return hour.openMost > 0 ? air + (openRise * fruitStillness(wind) * light) / hour.openMost : air;
+}
+
+/** How much more a fruit's skin rises in this wind than at 1 m/s. @param wind at the fruit [m/s] */
+export function fruitStillness(wind: number): number {
+  const [least, most] = FRUIT_WIND_RANGE;
+  return Math.min(most, Math.max(least, wind ** FRUIT_WIND_POWER));
 }

@@ -1,4 +1,5 @@
 /** What cools the roots in a pot, each alone. */
+import type { RootHelpId } from '../types.ts';
 import { BEARINGS } from '../verdict/plant-points.ts';
 import type { StandingPot } from './pot-day.ts';
 import {
@@ -10,9 +11,6 @@ import {
   rootZone,
   whiteWrapped,
 } from './root-zone.ts';
-
-export const ROOT_HELPS = ['white', 'double', 'group', 'shade'] as const;
-export type RootHelpId = (typeof ROOT_HELPS)[number];
 
 /** Light that a board, a cloth or a low plant before the pot leaves. Our choice. */
 const BOARD_LEAVES = 0.3;

@@ -1,7 +1,6 @@
 import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
-import type { Roots } from '../types.ts';
+import type { RootHelpId, Roots } from '../types.ts';
 import { compassWord } from '../verdict/names.ts';
-import type { RootHelpId } from './helps.ts';
 import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
 
 /** Each help as one would say it to do. */

@@ -2,6 +2,7 @@
  * How warm the roots in a pot get, whether they stand it, and what helps. Held against measured pots: a lone bare pot
  * in full sun and pots among others under their plants, 13 of 14 values inside the spread.
  */
+import type { RootVerdict } from '../types.ts';
 import { BEARINGS } from '../verdict/plant-points.ts';
 import { AIR_GAP, type Pot, type PotDay, settledDay } from './pot-heat.ts';
 
@@ -33,8 +34,6 @@ export const BEHIND_NEIGHBOUR = 0.2;
 /** Spread of a root zone at the air's temperature, and what each kelvin above it adds, roots of squares. [K], [K/K] */
 const LEAST_SPREAD = 3.5;
 const SPREAD_OF_RISE = 0.25;
-
-export type RootVerdict = 'fine' | 'hot roots' | 'cooking';
 
 export interface RootZone {
   /** Warmest of the day and of the eight sides, where and when. [°C], bearing [°], true solar time [h] */

@@ -13,6 +13,8 @@ import { GRADE_WORDS, meanNine } from '../light/nine.ts';
 import { plantPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
 import { gravest, SHADED_SHARE } from '../leaf/judge.ts';
+import type { Watering } from '../leaf/leaf.ts';
+import { spreadOn } from '../leaf/spread.ts';
 import { sentenceOf, unnamedSentence } from './sentence.ts';
 import { potLoad } from '../pot/pot-load.ts';
 import { rootWords } from '../pot/pot-words.ts';
@@ -109,7 +111,14 @@ function finding(
   const close = verdictIn('cooler') !== verdict || verdictIn('hotter') !== verdict;
   const run = inHeat === 'fine' ? null : worst.scorch.run;
   const when = run && stretchOf(heat.samples, run.first, run.last, plan.site.timeZone);
-  const leaf = { watered: worst.scorch.watered, thirsty: worst.scorch.thirsty, limit: limit.celsius };
+  const spread = (watering: Watering) =>
+    spreadOn(heat, worst.scorch.warmest, row, watering, worst.lit.shares, worst.lit.around);
+  const leaf = {
+    watered: worst.scorch.watered,
+    thirsty: worst.scorch.thirsty,
+    limit: limit.celsius,
+    spread: { watered: spread('watered'), thirsty: spread('thirsty'), limit: limit.spread },
+  };
   return {
     leaf,
     scorchDose: dose,

@@ -1,11 +1,5 @@
 import './card.css';
-import {
-  compassWord,
-  LEAF_SPREAD,
-  formatTemperature,
-  formatTemperatureDifference,
-  rootsAbout,
-} from '../../../engine/index.ts';
+import { compassWord, formatTemperature, formatTemperatureDifference, rootsAbout } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
 import { askWhy, aside } from '../../state/view.ts';
@@ -21,6 +15,7 @@ import { WeeksTable } from './pictures/WeeksTable.tsx';
 /** How a chosen plant fares, side by side and in numbers. */
 export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly name: string }) {
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
+  const off = (kelvin: number): string => formatTemperatureDifference(kelvin, units.value).split(' ')[0];
   const guesses = guessesOf(plan.value);
   const own = guesses.filter(({ feature }) => feature?.id === plant.id).length;
   const sides = plant.sides ?? [];
@@ -33,8 +28,9 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
           <>
             <dt>Leaf, heatwave day</dt>
             <dd>
-              thirsty {degrees(plant.leaf.thirsty)}, watered {degrees(plant.leaf.watered)}, each ±{' '}
-              {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit {degrees(plant.leaf.limit)}
+              thirsty {degrees(plant.leaf.thirsty)} ± {off(plant.leaf.spread.thirsty)}, watered{' '}
+              {degrees(plant.leaf.watered)} ± {off(plant.leaf.spread.watered)}; limit {degrees(plant.leaf.limit)} ±{' '}
+              {off(plant.leaf.spread.limit)}
             </dd>
           </>
         )}
