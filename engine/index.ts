@@ -124,6 +124,8 @@ export {
 export { defaultPm } from './survey/known-by.ts';
 export type { ClockWindow } from './survey/north/times.ts';
 export { northTimes, tellsNorth } from './survey/north/times.ts';
+export type { AllNorth } from './survey/north/all-north.ts';
+export { allNorth } from './survey/north/all-north.ts';
 export type { NorthTogether } from './survey/north/together.ts';
 export { northTogether } from './survey/north/together.ts';
 export type { NorthSighting } from './survey/north/north.ts';
@@ -151,7 +153,11 @@ export type { TapedPoint } from './survey/tape.ts';
 export { placeFromTapes } from './survey/tape.ts';
 export type { ClosedWalk, Leg } from './survey/walk.ts';
 export { closeWalk, parseWalk } from './survey/walk.ts';
+export type { HeightFound, ShadowSeen, SunAsked, ThingAsked } from './survey/height/height-from.ts';
+export { heightFromShadow } from './survey/height/height-from.ts';
 export { heightByCourses, heightFromOtherSide, levelNotes } from './survey/height/wall-height.ts';
+export type { Whereabouts, WhereaboutsRequest } from './survey/place/whereabouts.ts';
+export { whereabouts } from './survey/place/whereabouts.ts';
 export { zoneAt } from './survey/place/zone-at.ts';
 
 // sun: Where the sun is, how strong, and how warm the air.
@@ -170,6 +176,8 @@ export { dateOfDay, hottestMonth, seasonDates, seasonMonths } from './sun/season
 export { skylineAltitude } from './sun/skyline.ts';
 export type { SunTimes } from './sun/sun-times.ts';
 export { sunTimes } from './sun/sun-times.ts';
+export type { WeatherFile } from './sun/weather-file.ts';
+export { weatherFile } from './sun/weather-file.ts';
 export { weatherWarnings } from './sun/weather-fit.ts';
 export type { Weather, WeatherMonth, WeatherPlace } from './sun/weather.ts';
 export type { CivilDay } from './sun/zone.ts';
@@ -192,12 +200,22 @@ export { groupedPasses } from './cast/grouped-passes.ts';
 export type { Passes } from './cast/passes.ts';
 export type { Blocker, RayResult } from './cast/ray.ts';
 export { castRay } from './cast/ray.ts';
+export type { Silhouette, SkyPoint } from './cast/silhouettes.ts';
 export type { PointCaster } from './cast/share.ts';
 export { createPointCaster } from './cast/share.ts';
 export { skyPasses, skyRays, skyView, skyViewGrid } from './cast/sky.ts';
 
 // load: What arrives, added up: quantities, grades, leaves, verdicts, harm.
 export { cellCenter, GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS } from './load/light/grid-of.ts';
+export type { DayTable } from './load/light/day-table.ts';
+export { dayTable } from './load/light/day-table.ts';
+export type { PathStep, SkyPicture } from './load/light/sky-from.ts';
+export { skyFrom } from './load/light/sky-from.ts';
+export type { SpotWeek, WeeksRequest } from './load/light/weeks-at.ts';
+export { weeksAt } from './load/light/weeks-at.ts';
+export type { Seen } from './load/sun-eye/beam-frame.ts';
+export type { SunEye } from './load/sun-eye/sun-eye.ts';
+export { sunEyes } from './load/sun-eye/sun-eye.ts';
 export type { PlantHarm } from './load/verdict/harm-of.ts';
 export { harmOf } from './load/verdict/harm-of.ts';
 export type { HotLeafHours } from './load/verdict/hot-leaf-hours.ts';
@@ -253,12 +271,16 @@ export type { SheetPart, SheetSection } from './output/sheet/part.ts';
 export { sheetSections } from './output/sheet/sections.ts';
 export { SHEET_STYLE, sheetHtml } from './output/sheet/html.ts';
 export { cutDrawing, measureMe, planDrawing, sideDrawing } from './output/sheet/drawing.ts';
+export type { LetterPictures } from './output/sheet/letter-pictures.ts';
+export { letterPictures } from './output/sheet/letter-pictures.ts';
 export { sheetText } from './output/sheet/text.ts';
 export type * from './frame/types.ts';
 
 // advice: What to do.
 export { payoffMap } from './advice/site/payoff-map.ts';
 export { siteOf } from './advice/site/site.ts';
+export type { Sight, SiteSeen } from './advice/site/sights.ts';
+export { siteSeen } from './advice/site/sights.ts';
 export type { Trial, TrialPlant, TrialScore } from './advice/site/scoring/trial.ts';
 export { createTrial } from './advice/site/scoring/trial.ts';
 export type {
@@ -291,6 +313,10 @@ export type { CheaperFirst } from './advice/cheaper-first/cheaper-first.ts';
 export { cheaperFirst } from './advice/cheaper-first/cheaper-first.ts';
 export type { LadderStep } from './advice/cheaper-first/step.ts';
 export { placeOf } from './advice/place/place.ts';
+export type { BarredGround } from './advice/place/barred-ground.ts';
+export { barredGround } from './advice/place/barred-ground.ts';
+export type { PotThere } from './advice/place/pot-there.ts';
+export { potNamed, potThere } from './advice/place/pot-there.ts';
 export type { PotGround } from './advice/place/ground.ts';
 export { potGround } from './advice/place/ground.ts';
 export type { LightStanding } from './load/light/light-class.ts';
@@ -302,11 +328,14 @@ export { doubtOf } from './advice/doubt/doubt.ts';
 export type { DoubtKind } from './advice/doubt/types.ts';
 export type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './advice/doubt/types.ts';
 export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './advice/marks/types.ts';
+export { shadowEdge } from './advice/marks/shadow-edge.ts';
 export { shadowMarks } from './advice/marks/shadow-marks.ts';
 export { compareOptions } from './advice/compare/compare.ts';
 export { clothArea } from './advice/compare/cost.ts';
 export { hoursWords } from './advice/compare/words.ts';
 export { seenFrom } from './advice/compare/seen.ts';
+export type { ClothTop, HiddenHeights, Reach } from './advice/sight/hidden-heights.ts';
+export { hiddenHeights } from './advice/sight/hidden-heights.ts';
 export type { SightCut } from './advice/sight/sight-cut.ts';
 export { sightCuts } from './advice/sight/sight-cut.ts';
 export type {

@@ -16,11 +16,11 @@ const UPSTREAM = {
 /** The same for the page, which imports the engine through its face and whose shell, `app`, may import every room. */
 const WEB_UPSTREAM = {
   common: [],
-  worker: ['common', 'charts'],
+  worker: ['common'],
   charts: ['common'],
   state: ['common', 'worker'],
   map: ['common', 'charts', 'state'],
-  panels: ['common', 'worker', 'charts', 'state', 'map'],
+  panels: ['common', 'charts', 'state', 'map'],
 };
 const WEB_ROOMS = [...Object.keys(WEB_UPSTREAM), 'app'];
 /** Panels do not import each other: what they share stands in this room of theirs, which imports none of them. */

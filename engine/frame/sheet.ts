@@ -1,5 +1,6 @@
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
 import { footprintOf } from '../plan/geometry/shapes.ts';
+import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
 import { formatCut, unitsOf } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
@@ -13,7 +14,8 @@ import { cutPlanOf, cutSavings, savingOf } from './cuts/plan.ts';
 import type { Effort } from './cuts/cutting-stock.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets, fittingsOf, piecesOf } from './layout/fittings.ts';
-import { briefOf, nameOf, pointerOf } from './layout/model.ts';
+import { briefOf } from './layout/brief.ts';
+import { nameOf, pointerOf } from './layout/model.ts';
 import type { FrameBrief, FrameModel } from './layout/model.ts';
 import { notesOf } from './work/notes.ts';
 import type { Design } from './work/notes.ts';
@@ -139,16 +141,16 @@ function design(
   const saggy = spans.find((span) => span.sagRatio < REFUSED_BELOW);
   if (saggy) return refuse(plan, thing, 'frame/maxBay', sagMessage(thing, brief, saggy, units));
   const pieces = piecesOf(model);
-  const tooShort = pieces.find((piece) => piece.length <= 0);
+  const tooShort = pieces.find((piece) => piece.length < LEAST_BUILT);
   if (tooShort)
     return refuse(
       plan,
       thing,
       'frame/takeOff',
-      `${nameOf(thing)}: nothing is left of a ${tooShort.part} after the take-off at both ends.`,
+      `${nameOf(thing)}: ${leftOf(tooShort.length, units)} is left of a ${tooShort.part} after the take-off at both ends.`,
     );
   const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
-  if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.tooLong[0], units));
+  if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.unfit[0], units));
   const cloth = clothPlanOf(
     model,
     stockCloth(plan),
@@ -229,6 +231,10 @@ function tooLongMessage(
     `${nameOf(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ` +
     `${formatCut(longest, units)}. Two cures: ${cure}, or a tube that is sold longer.`
   );
+}
+
+function leftOf(length: number, units: Units): string {
+  return length <= 0 ? 'nothing' : `less than ${formatCut(LEAST_BUILT, units)}, too little to build with,`;
 }
 
 function notBuildable(plan: Plan, id: string, kind: string | undefined): Problem {

@@ -47,17 +47,28 @@ export function standsBetween(solid: Solid, lower: SpacePoint, upper: SpacePoint
     case 'sheet':
       return sheetMeets(solid, lower, up) && !sheetMeets(solid, upper, up);
     case 'stand':
-      return lengthInStand(solid, ...lower, ...up) - lengthInStand(solid, ...upper, ...up) > TOUCH;
+      return lengthOf(lengthInStand, solid, lower, up) - lengthOf(lengthInStand, solid, upper, up) > TOUCH;
     default:
-      return lengthInCrown(solid, ...lower, ...up) - lengthInCrown(solid, ...upper, ...up) > TOUCH;
+      return lengthOf(lengthInCrown, solid, lower, up) - lengthOf(lengthInCrown, solid, upper, up) > TOUCH;
   }
 }
 
+function lengthOf<T>(
+  lengthIn: (solid: T, x: number, y: number, z: number, dx: number, dy: number, dz: number) => number,
+  solid: T,
+  from: SpacePoint,
+  up: SpacePoint,
+): number {
+  return lengthIn(solid, from[0], from[1], from[2], up[0], up[1], up[2]);
+}
+
 /** Whether a solid may stand between two points at all. */
-export function isNear({ x, y, radius, foot, top }: Reach, [ax, ay, az]: SpacePoint, [bx, by, bz]: SpacePoint): boolean {
-  if (top < az || foot > bz) return false;
-  const dx = bx - ax;
-  const dy = by - ay;
+export function isNear({ x, y, radius, foot, top }: Reach, lower: SpacePoint, upper: SpacePoint): boolean {
+  if (top < lower[2] || foot > upper[2]) return false;
+  const ax = lower[0];
+  const ay = lower[1];
+  const dx = upper[0] - ax;
+  const dy = upper[1] - ay;
   const squared = dx * dx + dy * dy;
   const along = squared > 0 ? Math.min(1, Math.max(0, ((x - ax) * dx + (y - ay) * dy) / squared)) : 0;
   const offX = ax + along * dx - x;

@@ -1,12 +1,20 @@
 /** The sides and tops of walls and buildings: what shines and glows on the plants before it. */
-import { pointInRing } from '../plan/geometry/shapes.ts';
+import { boundsOf, pointInRing, type SpacePoint } from '../plan/geometry/shapes.ts';
 import { SEGMENT, unionOutline } from './outline.ts';
 import type { Occluder, Ring } from './solids.ts';
 import { TOUCH } from './ties.ts';
 
-/** Upright faces, outward to the right of a → b. */
-interface Side {
+/** Upright faces, outward to the right of a → b, or level ones, cut into parts along and up (or across). */
+interface Cut {
   readonly id: string;
+  readonly reflects: number;
+  /** Number of its first patch, and how many it has along and up; a level face has as many again for its underside. */
+  readonly first: number;
+  readonly along: number;
+  readonly up: number;
+}
+
+interface Side extends Cut {
   readonly ax: number;
   readonly ay: number;
   readonly bx: number;
@@ -17,109 +25,124 @@ interface Side {
   /** Outward, of length 1. */
   readonly nx: number;
   readonly ny: number;
-  readonly reflects: number;
 }
 
-/** Level faces: a top is met from above alone, an eaves' sheet from below as well. */
-interface Level {
-  readonly id: string;
+/** A top is met from above alone, an eaves' sheet from below as well. */
+interface Level extends Cut {
   readonly rings: readonly Ring[];
   readonly height: number;
   readonly thin: boolean;
-  readonly reflects: number;
+  readonly minX: number;
+  readonly minY: number;
+  readonly wide: number;
+  readonly deep: number;
 }
 
-/** A place where a ray meets a face. */
-export interface FaceMeeting {
+/** A part of a face, lit alike all over. */
+export interface FacePatch {
+  /** Of the wall or building. */
   readonly id: string;
-  /** The same for all that meets one patch of a face, at most `patch` wide and high. */
-  readonly key: string;
-  /** How far along the ray. [m] */
-  readonly reach: number;
   readonly reflects: number;
-  /** Middle of the patch, and the way out of the face. */
-  readonly middle: readonly [x: number, y: number, z: number];
-  readonly outward: readonly [x: number, y: number, z: number];
+  readonly middle: SpacePoint;
+  /** The way out of the face, of length 1. */
+  readonly outward: SpacePoint;
+  /** The same for patches of other yards that stand there and are as bright. */
+  readonly key: string;
 }
 
 /** The faces of a yard, to be met by rays. */
 export class Faces {
   readonly none: boolean;
+  /** How many patches they are cut into. */
+  readonly count: number;
+  /** How far along the ray the last meeting was. [m] */
+  reach = 0;
   private readonly sides: readonly Side[];
   private readonly levels: readonly Level[];
-  private readonly patch: number;
+  private readonly known: (FacePatch | undefined)[] = [];
 
-  /** @param patch widest and highest of the patches that faces are cut into [m] */
-  constructor(occluders: readonly Occluder[], patch: number) {
-    this.sides = occluders.flatMap(sidesOf);
-    this.levels = occluders.flatMap(levelsOf);
-    this.patch = patch;
+  /** @param size widest and highest of the patches that faces are cut into [m] */
+  constructor(occluders: readonly Occluder[], size: number) {
+    let first = 0;
+    const numbered = <T extends Cut>(face: T, patches: number): T => {
+      const from = first;
+      first += patches;
+      return { ...face, first: from };
+    };
+    this.sides = occluders
+      .flatMap((occluder) => sidesOf(occluder, size))
+      .map((side) => numbered(side, side.along * side.up));
+    this.levels = occluders
+      .flatMap((occluder) => levelsOf(occluder, size))
+      .map((level) => numbered(level, 2 * level.along * level.up));
+    this.count = first;
     this.none = this.sides.length === 0;
   }
 
   /**
-   * The first face that a ray meets before the ground.
+   * The patch of the first face that a ray meets before the ground, −1: none.
    * @param dx, dy, dz Unit vector of the ray, up or down, never level.
    */
-  meet(x: number, y: number, z: number, dx: number, dy: number, dz: number): FaceMeeting | null {
+  meet(x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
+    const { sides, levels } = this;
     let reach = dz < 0 ? -z / dz : Infinity;
-    let side: Side | null = null;
-    for (const each of this.sides) {
-      const t = reachOf(each, x, y, z, dx, dy, dz);
+    let side = -1;
+    for (let n = 0; n < sides.length; n++) {
+      const t = reachOf(sides[n], x, y, z, dx, dy, dz);
       if (t > TOUCH && t < reach) {
         reach = t;
-        side = each;
+        side = n;
       }
     }
-    let level: Level | null = null;
-    for (const each of this.levels) {
-      if (dz > 0 && !each.thin) continue;
-      const t = (each.height - z) / dz;
-      if (t <= TOUCH || t >= reach) continue;
-      if (!each.rings.some((ring) => pointInRing([x + t * dx, y + t * dy], ring, each.thin ? TOUCH : 0))) continue;
-      reach = t;
-      level = each;
+    let level = -1;
+    for (let n = 0; n < levels.length; n++) {
+      const t = this.reachOfLevel(levels[n], x, y, z, dx, dy, dz);
+      if (t > TOUCH && t < reach) {
+        reach = t;
+        level = n;
+      }
     }
-    if (level !== null) return this.onLevel(level, reach, x + reach * dx, y + reach * dy, dz < 0 ? 1 : -1);
-    if (side === null) return null;
-    return this.onSide(side, reach, x + reach * dx, y + reach * dy, z + reach * dz);
+    this.reach = reach;
+    if (level >= 0) return patchOnLevel(levels[level], x + reach * dx, y + reach * dy, dz > 0);
+    return side < 0 ? -1 : patchOnSide(sides[side], x + reach * dx, y + reach * dy, z + reach * dz);
   }
 
-  private onSide(side: Side, reach: number, x: number, y: number, z: number): FaceMeeting {
-    const { ax, ay, length, height, nx, ny, id, reflects } = side;
-    // Along a → b, whose way is (−ny, nx) for an outward way to its right.
-    const along = (y - ay) * nx - (x - ax) * ny;
-    const [i, s] = this.cut(along, length);
-    const [j, up] = this.cut(z, height);
-    return {
-      id,
-      key: `${this.sides.indexOf(side)} ${i} ${j}`,
-      reach,
-      reflects,
-      middle: [ax - ny * s, ay + nx * s, up],
-      outward: [nx, ny, 0],
-    };
+  patch(index: number): FacePatch {
+    return (this.known[index] ??= withKey(this.made(index)));
   }
 
-  private onLevel(level: Level, reach: number, x: number, y: number, up: 1 | -1): FaceMeeting {
-    const i = Math.floor(x / this.patch);
-    const j = Math.floor(y / this.patch);
-    return {
-      id: level.id,
-      key: `l${this.levels.indexOf(level)} ${i} ${j} ${up}`,
-      reach,
-      reflects: level.reflects,
-      middle: [x, y, level.height],
-      outward: [0, 0, up],
-    };
+  private reachOfLevel(level: Level, x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
+    if (dz > 0 && !level.thin) return NaN;
+    const t = (level.height - z) / dz;
+    if (t <= TOUCH) return NaN;
+    const px = x + t * dx;
+    const py = y + t * dy;
+    if (px < level.minX || py < level.minY || px > level.minX + level.wide || py > level.minY + level.deep) return NaN;
+    return level.rings.some((ring) => pointInRing([px, py], ring, level.thin ? TOUCH : 0)) ? t : NaN;
   }
 
-  /** Number and middle of the part of a stretch that a place lies in: as many equal parts as the patch asks for. */
-  private cut(at: number, length: number): [part: number, middle: number] {
-    const parts = Math.max(1, Math.ceil(length / this.patch - TOUCH));
-    const part = Math.min(parts - 1, Math.max(0, Math.floor((at / length) * parts)));
-    return [part, ((part + 0.5) * length) / parts];
+  private made(index: number): Omit<FacePatch, 'key'> {
+    const side = this.sides.findLast(({ first }) => first <= index);
+    const level = this.levels.findLast(({ first }) => first <= index);
+    if (level) {
+      const n = index - level.first;
+      const within = n % (level.along * level.up);
+      const x = level.minX + (((within % level.along) + 0.5) / level.along) * level.wide;
+      const y = level.minY + ((Math.floor(within / level.along) + 0.5) / level.up) * level.deep;
+      const { id, reflects, height } = level;
+      return { id, reflects, middle: [x, y, height], outward: [0, 0, n < level.along * level.up ? 1 : -1] };
+    }
+    if (!side) throw new Error(`No patch ${index}.`);
+    const n = index - side.first;
+    const s = (((n % side.along) + 0.5) / side.along) * side.length;
+    const z = ((Math.floor(n / side.along) + 0.5) / side.up) * side.height;
+    const { id, reflects, ax, ay, nx, ny } = side;
+    return { id, reflects, middle: [ax - ny * s, ay + nx * s, z], outward: [nx, ny, 0] };
   }
+}
+
+function withKey(patch: Omit<FacePatch, 'key'>): FacePatch {
+  return { ...patch, key: [...patch.middle, ...patch.outward, patch.reflects].join() };
 }
 
 /** Shares of sunlight that the faces of a yard throw back, each once. */
@@ -130,35 +153,53 @@ export function faceColours(occluders: readonly Occluder[]): number[] {
   return [...new Set(all)];
 }
 
-function sidesOf({ id, solids }: Occluder): Side[] {
+function patchOnSide(side: Side, x: number, y: number, z: number): number {
+  const { ax, ay, nx, ny, length, height, first, along, up } = side;
+  // Along a → b, whose way is (−ny, nx) for an outward way to its right.
+  const i = part((y - ay) * nx - (x - ax) * ny, length, along);
+  return first + part(z, height, up) * along + i;
+}
+
+function patchOnLevel(level: Level, x: number, y: number, fromBelow: boolean): number {
+  const { minX, minY, wide, deep, first, along, up } = level;
+  const within = part(y - minY, deep, up) * along + part(x - minX, wide, along);
+  return first + within + (fromBelow ? along * up : 0);
+}
+
+/** Which of so many equal parts of a stretch a place lies in. */
+function part(at: number, length: number, parts: number): number {
+  return Math.min(parts - 1, Math.max(0, Math.floor((at / length) * parts)));
+}
+
+/** Parts no longer than the patch asks for. */
+function partsOf(length: number, size: number): number {
+  return Math.max(1, Math.ceil(length / size - TOUCH));
+}
+
+function sidesOf({ id, solids }: Occluder, size: number): Side[] {
   return solids.flatMap((solid): Side[] => {
     if (solid.kind !== 'prism' || solid.reflects === null) return [];
-    const outline = unionOutline(solid.rings);
+    const { height, reflects, rings } = solid;
+    const outline = unionOutline(rings);
     return Array.from({ length: outline.length / SEGMENT }, (_, k): Side => {
       const [ax, ay, bx, by] = outline.subarray(k * SEGMENT, (k + 1) * SEGMENT);
       const length = Math.hypot(bx - ax, by - ay);
-      return {
-        id,
-        ax,
-        ay,
-        bx,
-        by,
-        length,
-        height: solid.height,
-        nx: (by - ay) / length,
-        ny: (ax - bx) / length,
-        reflects: solid.reflects ?? 0,
-      };
+      const [nx, ny] = [(by - ay) / length, (ax - bx) / length];
+      const cut = { id, reflects, first: 0, along: partsOf(length, size), up: partsOf(height, size) };
+      return { ...cut, ax, ay, bx, by, length, height, nx, ny };
     }).filter(({ length }) => length > TOUCH);
   });
 }
 
-function levelsOf({ id, solids }: Occluder): Level[] {
-  return solids.flatMap((solid): Level[] =>
-    (solid.kind === 'prism' || solid.kind === 'lid') && solid.reflects !== null
-      ? [{ id, rings: solid.rings, height: solid.height, thin: solid.kind === 'lid', reflects: solid.reflects }]
-      : [],
-  );
+function levelsOf({ id, solids }: Occluder, size: number): Level[] {
+  return solids.flatMap((solid): Level[] => {
+    if ((solid.kind !== 'prism' && solid.kind !== 'lid') || solid.reflects === null) return [];
+    const { rings, height, reflects } = solid;
+    const { minX, minY, maxX, maxY } = boundsOf(rings.flat());
+    const [wide, deep] = [maxX - minX, maxY - minY];
+    const cut = { id, reflects, first: 0, along: partsOf(wide, size), up: partsOf(deep, size) };
+    return [{ ...cut, rings, height, thin: solid.kind === 'lid', minX, minY, wide, deep }];
+  });
 }
 
 /** Where a ray enters by a side; NaN where it does not. [m] */

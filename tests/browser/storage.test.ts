@@ -284,12 +284,13 @@ describe('files', () => {
         request.onsuccess = () => resolve(request.result);
       });
       const store = db.transaction('records', 'readwrite').objectStore('records');
-      const request = store.openCursor(IDBKeyRange.bound('steps/', 'steps/\uffff'));
+      // The newest step.
+      const request = store.openCursor(IDBKeyRange.bound('steps/', 'steps/\uffff'), 'prev');
       await new Promise<void>((resolve) => {
         request.onsuccess = () => {
-          const steps = request.result?.value as { plan: { site: { latitude: unknown } } }[];
-          steps[steps.length - 1].plan.site.latitude = 'somewhere';
-          request.result?.update(steps);
+          const step = request.result?.value as { plan: { site: { latitude: unknown } } };
+          step.plan.site.latitude = 'somewhere';
+          request.result?.update(step);
         };
         store.transaction.oncomplete = () => resolve();
       });

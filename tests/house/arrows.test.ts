@@ -75,6 +75,8 @@ test.each([
   ['web/map/planted.ts', "export type { Progress } from '../worker/ask.ts';", 'web/map may import only from'],
   ['web/map/leaflet/planted.ts', "export { Lazy } from '../../app/Lazy.tsx';", 'web/map may import only from'],
   ['web/panels/heat/planted.ts', "export { DrawCard } from '../draw/index.tsx';", 'Panels do not import each other'],
+  ['web/panels/heat/planted.ts', "export { ask } from '../../worker/ask.ts';", 'web/panels may import only from'],
+  ['web/worker/planted.ts', "export { colourOf } from '../charts/ramp.ts';", 'web/worker may import only from common'],
   ['web/panels/heat/planted.ts', "export { CARDS } from '../../app/cards.ts';", 'web/panels may import only from'],
   ['web/panels/parts/planted.ts', "export { HeatCard } from '../heat/index.tsx';", 'Panels do not import each other'],
   ['web/panels/year/strip/planted.ts', "export { Sheet } from '../../build/Sheet.tsx';", 'do not import each other'],

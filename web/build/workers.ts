@@ -6,7 +6,7 @@ const WORKER = 'virtual:worker/';
 const WEB = fileURLToPath(new URL('..', import.meta.url));
 
 /** What has no place in a worker, where there is no document. */
-const PAGE_ONLY = /\/web\/(app|map|panels|state)\/|\/web\/main\.tsx$|\/node_modules\/(@?preact|leaflet)\//;
+const PAGE_ONLY = /\/web\/(app|charts|map|panels|state)\/|\/web\/main\.tsx$|\/node_modules\/(@?preact|leaflet)\//;
 
 /**
  * Gives what a worker is started with: `virtual:worker/engine` is the text of a script that runs

@@ -1,6 +1,6 @@
 import { domePoint } from './dome.ts';
 import type { DomeSide } from './dome.ts';
-import type { SkyPoint } from './silhouettes.ts';
+import type { SkyPoint } from '../../engine/index.ts';
 
 interface Named {
   readonly name: string;

@@ -1,4 +1,4 @@
-import type { SkyPoint } from './silhouettes.ts';
+import type { SkyPoint } from '../../engine/index.ts';
 
 /** As the plan lies under it, east on the right; or as one sees it looking up, east on the left. */
 export type DomeSide = 'map' | 'sky';

@@ -2,6 +2,7 @@ import { batch, computed } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { Plan } from '../../engine/index.ts';
 import { notice, readOut } from './speech.ts';
+import { withinUndo } from './undo-cap.ts';
 import { history, openYard, plan, preview } from './yard.ts';
 
 /**
@@ -36,9 +37,8 @@ export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): b
     const kept = steps.slice(0, cursor + 1);
     const newest = kept[cursor];
     const joins = undo === 'merge' && newest.label === label && cursor > 0;
-    history.value = joins
-      ? { steps: [...kept.slice(0, cursor), { label: newest.label, plan: next }], cursor }
-      : { steps: [...kept, { label, plan: next }], cursor: cursor + 1 };
+    const grown = withinUndo([...(joins ? kept.slice(0, cursor) : kept), { label, plan: next }]);
+    history.value = { steps: grown, cursor: grown.length - 1 };
   });
   announceEdit();
   return true;

@@ -14,6 +14,7 @@ export function followNewest<Args, Answer>(
   answered: Signal<Answer | null>,
 ): () => void {
   let asking = false;
+  let following = true;
   let newest: Args | null = null;
   async function follow(): Promise<void> {
     if (asking) return;
@@ -21,8 +22,9 @@ export function followNewest<Args, Answer>(
     while (newest !== null) {
       const args: Args = newest;
       newest = null;
-      const answer = await ask(args);
-      answered.value = answer.ok ? answer.value : null;
+      // A question that is called off has no answer; the next one is asked all the same.
+      const answer = await ask(args).catch(() => null);
+      if (following) answered.value = answer?.ok ? answer.value : null;
     }
     asking = false;
   }
@@ -33,6 +35,7 @@ export function followNewest<Args, Answer>(
   });
   return () => {
     stop();
+    following = false;
     newest = null;
     answered.value = null;
   };

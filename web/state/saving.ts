@@ -4,11 +4,11 @@ import { say } from './speech.ts';
 import { markKept } from './storage/kept-mark.ts';
 import { tellTabs } from './storage/tabs.ts';
 import { storageTrouble } from './storage/trouble.ts';
-import { saveYard } from './storage/yards.ts';
-import type { YardRecord } from './storage/yards.ts';
+import { NOTHING_STORED, saveYard } from './storage/yards.ts';
+import type { StoredSteps, YardRecord } from './storage/yards.ts';
 import { saveFile } from './files.ts';
 import { history, openYard, plan } from './yard.ts';
-import type { Step } from './yard.ts';
+import type { History } from './yard.ts';
 
 /** `saved` is said only when the newest state is on the disk. */
 export type SaveState =
@@ -22,16 +22,23 @@ export const saveState = signal<SaveState>({ kind: 'saving' });
 export const keepsForGood = signal<boolean | null>(null);
 
 let record: YardRecord | null = null;
-let savedSteps: readonly Step[] = [];
+let stored = NOTHING_STORED;
+/** The history as it was last saved; `null`: never. */
+let saved: History | null = null;
 let underWay: Promise<void> | null = null;
 let again = false;
 let lastTrouble: string | null = null;
 
-/** From now on edits are saved into this yard. `stored` are its steps as storage holds them. */
-export function saveInto(next: YardRecord, stored: readonly Step[]): void {
+/**
+ * From now on edits are saved into this yard.
+ * @param where its steps stand
+ * @param asStored the history as storage holds it; `null` where it holds none of it, or another
+ */
+export function saveInto(next: YardRecord, where: StoredSteps, asStored: History | null): void {
   record = next;
-  savedSteps = stored;
-  if (stored.length > 0) saveState.value = { kind: 'saved', at: next.changedAt };
+  stored = where;
+  saved = asStored;
+  if (asStored) saveState.value = { kind: 'saved', at: next.changedAt };
 }
 
 /** The open yard's record as last stored. */
@@ -62,13 +69,15 @@ async function saveOnce(): Promise<void> {
   const target = record;
   saveState.value = { kind: 'saving' };
   try {
-    const next = await saveYard(target, state, savedSteps, Date.now());
+    const done = await saveYard(target, state, stored, Date.now());
     if (record?.id !== target.id) return;
-    if (next === 'newer') return becomeReadOnly('This yard was changed in another tab, so this one can only look.');
-    if (next === 'gone') return keepAnew(target);
+    if (done === 'newer') return becomeReadOnly('This yard was changed in another tab, so this one can only look.');
+    if (done === 'gone') return keepAnew(target);
+    const next = done.record;
     again ||= record.fileCopyAt !== next.fileCopyAt;
     record = { ...next, fileCopyAt: record.fileCopyAt };
-    savedSteps = state.steps;
+    stored = done.stored;
+    saved = state;
     if (state.steps.length > 1) markKept();
     tellTabs({ yard: next.id, revision: next.revision });
     if (history.value === state) saveState.value = { kind: 'saved', at: next.changedAt };
@@ -85,7 +94,8 @@ async function saveOnce(): Promise<void> {
 /** The browser has cleared what it kept, with the yard still on the screen: all of it is written again. */
 function keepAnew(target: YardRecord): void {
   record = { ...target, revision: 0 };
-  savedSteps = [];
+  stored = NOTHING_STORED;
+  saved = null;
   again = true;
   say(
     'This browser had cleared what it kept of this yard; it is kept again now. Save a file, which no browser clears.',
@@ -116,7 +126,7 @@ export function startSaving(): void {
     void askToKeep();
   });
   const saveRest = (): void => {
-    if (savedSteps !== history.value.steps || record?.cursor !== history.value.cursor) void save();
+    if (saved !== history.value) void save();
   };
   addEventListener('pagehide', saveRest);
   document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && saveRest());

@@ -7,12 +7,20 @@ import { notice, say } from './speech.ts';
 import { markKept, wasKept } from './storage/kept-mark.ts';
 import { onTabNews } from './storage/tabs.ts';
 import { storageTrouble } from './storage/trouble.ts';
-import { deleteYard, lastOpenId, listYards, newRecord, readGoodStates, readYard, saveRecord } from './storage/yards.ts';
+import {
+  deleteYard,
+  lastOpenId,
+  listYards,
+  newRecord,
+  NOTHING_STORED,
+  readGoodStates,
+  readYard,
+  saveRecord,
+} from './storage/yards.ts';
 import type { GoodState, OpenedYard, YardRecord } from './storage/yards.ts';
 import { loadHours } from './weather.ts';
 import { pin, selection, shownOptions } from './view.ts';
 import { history, openYard, plan, preview } from './yard.ts';
-import type { History } from './yard.ts';
 
 /** Every yard kept in this browser, the newest change first; those put away too. */
 export const shelf = signal<readonly YardRecord[]>([]);
@@ -125,7 +133,7 @@ export function watchShelf(): void {
 
 function fresh(first: Plan, label: string, fileCopyAt: number | null): OpenedYard {
   const record = newRecord(newYardId(), first.name ?? 'Unnamed yard', Date.now(), fileCopyAt);
-  return { record, history: { steps: [{ label, plan: first }], cursor: 0 }, repaired: null };
+  return { record, history: { steps: [{ label, plan: first }], cursor: 0 }, stored: NOTHING_STORED, repaired: null };
 }
 
 /** Not `randomUUID`: a page served over plain http in the yard has no such function. */
@@ -134,8 +142,7 @@ function newYardId(): string {
 }
 
 /** The hours of its weather file come first, so that the yard is not reckoned twice. */
-async function show({ record, history: opened, repaired }: OpenedYard): Promise<void> {
-  const state: History = opened;
+async function show({ record, history: state, stored, repaired }: OpenedYard): Promise<void> {
   await loadHours(state.steps[state.cursor].plan);
   batch(() => {
     preview.value = null;
@@ -144,7 +151,7 @@ async function show({ record, history: opened, repaired }: OpenedYard): Promise<
     shownOptions.value = [];
     history.value = state;
     openYard.value = { id: record.id, fileCopyAt: record.fileCopyAt, readOnly: null };
-    saveInto(record, repaired === null && record.revision > 0 ? state.steps : []);
+    saveInto(record, stored, repaired === null && record.revision > 0 ? state : null);
   });
   if (repaired !== null) say(repaired, 'warning');
 }

@@ -1,5 +1,5 @@
 import './seal.ts';
-import { methods } from './advice-methods/index.ts';
+import { answers } from './answers/advice.ts';
 import { serve } from './serve.ts';
 
-serve(methods);
+serve(answers);

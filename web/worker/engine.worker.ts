@@ -1,5 +1,5 @@
 import './seal.ts';
-import { methods } from './methods/index.ts';
+import { answers } from './answers/map.ts';
 import { serve } from './serve.ts';
 
-serve(methods);
+serve(answers);

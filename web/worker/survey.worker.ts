@@ -1,5 +1,5 @@
 import './seal.ts';
+import { answers } from './answers/survey.ts';
 import { serve } from './serve.ts';
-import { methods } from './survey-methods.ts';
 
-serve(methods);
+serve(answers);

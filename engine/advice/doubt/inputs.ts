@@ -2,9 +2,15 @@
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { limitSpread } from '../../load/verdict/limit.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
+import { isSound } from '../../plan/check/check.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import { plantRowOf } from '../../plan/catalogue.ts';
-import type { Feature, How, Knowledge, Plan, PlanPoint, PlantRow } from '../../plan/types.ts';
+import { formOf } from '../../plan/schema/feature.ts';
+import type { NumberRule } from '../../plan/schema/form.ts';
+import { PLANT_ROW } from '../../plan/schema/plan.ts';
+import { heldAt } from '../../plan/schema/say.ts';
+import { CLIMATE } from '../../plan/schema/site.ts';
+import type { Feature, Knowledge, Plan, PlanPoint, PlantRow } from '../../plan/types.ts';
 import type { DoubtInput, DoubtKind } from './types.ts';
 import { clothInput, colourInput, shelterInput, withFeatureIn } from './unsaid.ts';
 import { defaultPm, type Quantity, TAPE_PM } from '../../survey/known-by.ts';
@@ -16,10 +22,6 @@ const LEAF_REST = 2;
 
 /** Least that a length, and that a height above a crown's or a cloth's foot, is shifted down to. [m] */
 const LEAST_LENGTH = 0.02;
-
-const SHARES: ReadonlySet<string> = new Set(['openness', 'density', 'measuredDensity']);
-const HEIGHTS: ReadonlySet<string> = new Set(['height', 'plantHeight', 'crownBase', 'bottom', 'foliageFrom', 'rise']);
-const PLACES: ReadonlySet<string> = new Set(['at', 'center', 'path', 'outline']);
 
 /**
  * Every input in doubt, in the plan's order: north, the shelter from the wind, the features', the climate's high, the
@@ -51,28 +53,23 @@ function northInput(plan: Plan): DoubtInput[] {
 }
 
 function featureInputs(plan: Plan, feature: Feature): DoubtInput[] {
-  return Object.keys(feature.how ?? {}).flatMap((of): DoubtInput[] => {
-    const known = unsure((feature.how as How)[of]);
-    const value: unknown = (feature as unknown as Record<string, unknown>)[of];
-    if (known === null || value === undefined) return [];
+  return Object.entries(feature.how ?? {}).flatMap(([of, how]): DoubtInput[] => {
+    const known = unsure(how);
+    const form = formOf(feature.kind, of);
+    const value = heldAt(feature, of);
+    if (known === null || form === undefined || value === undefined) return [];
     const shared = { key: `${feature.id}.${of}`, feature: feature.id, of, by: known.by } as const;
     const withFeature = (changed: Feature): Plan => withFeatureIn(plan, changed);
-    if (PLACES.has(of)) {
-      const pm = known.pm ?? defaultPm(known.by, fromCorner(plan, value as PlanPoint | readonly PlanPoint[]));
-      return [
-        {
-          ...shared,
-          kind: 'place',
-          pm,
-          shifts: SIDES.map((side) => withFeature(movedBy(feature, of, [side[0] * pm, side[1] * pm]))),
-        },
-      ];
+    if (isPoint(value) || isPath(value)) {
+      const pm = known.pm ?? defaultPm(known.by, fromCorner(plan, isPoint(value) ? value : value[0]));
+      const shifts = SIDES.map(([x, y]) => withFeature(movedBy(feature, of, [x * pm, y * pm])));
+      return [{ ...shared, kind: 'place', pm, shifts }];
     }
-    if (typeof value !== 'number') return [];
-    const pm = known.pm ?? defaultPm(known.by, value, quantityOf(of));
+    if (form.form !== 'number' || typeof value !== 'number') return [];
+    const pm = known.pm ?? defaultPm(known.by, value, quantityOf(form.rule));
     if (!(pm > 0)) return [];
-    const kind: DoubtKind = SHARES.has(of) ? 'thickness of shade' : HEIGHTS.has(of) ? 'height' : 'size';
-    return [{ ...shared, kind, pm, shifts: [pm, -pm].map((by) => withFeature(withNumber(feature, of, value + by))) }];
+    const shifts = [pm, -pm].map((by) => withFeature(withNumber(feature, of, value + by)));
+    return [{ ...shared, kind: kindOf(form.rule), pm, shifts }];
   });
 }
 
@@ -81,7 +78,7 @@ function climateInput(plan: Plan): DoubtInput {
   const pm = known?.pm ?? CLIMATE_PM;
   const shifts = [pm, -pm].map((by): Plan => ({
     ...plan,
-    climate: { ...plan.climate, heatwaveHigh: plan.climate.heatwaveHigh + by },
+    climate: { ...plan.climate, heatwaveHigh: within(CLIMATE.keys.heatwaveHigh.rule, plan.climate.heatwaveHigh + by) },
   }));
   return {
     key: 'climate.heatwaveHigh',
@@ -103,7 +100,13 @@ function limitInput(plan: Plan): DoubtInput[] {
   const offBy = (row: PlantRow) => Math.hypot(limitSpread(row), LEAF_REST);
   const shifts = [1, -1].map((sign): Plan => ({
     ...plan,
-    plants: [...others, ...rows.map((row) => ({ ...row, heatLimit: row.heatLimit + sign * offBy(row) }))],
+    plants: [
+      ...others,
+      ...rows.map((row) => ({
+        ...row,
+        heatLimit: within(PLANT_ROW.keys.heatLimit.rule, row.heatLimit + sign * offBy(row)),
+      })),
+    ],
   }));
   const pm = Math.max(...rows.map(offBy));
   return [{ key: 'limits', kind: 'limits', feature: null, of: 'heatLimit', by: 'catalogue', pm, shifts }];
@@ -122,40 +125,58 @@ const SIDES: readonly PlanPoint[] = [
   [0, -1],
 ];
 
+/** A thing moved as far as a plan allows. */
 function movedBy(feature: Feature, of: string, [dx, dy]: PlanPoint): Feature {
-  const value: unknown = (feature as unknown as Record<string, unknown>)[of];
-  const moved = ([x, y]: PlanPoint): PlanPoint => [x + dx, y + dy];
-  return { ...feature, [of]: isPoint(value) ? moved(value) : (value as readonly PlanPoint[]).map(moved) };
+  const value = heldAt(feature, of);
+  return asFarAsSound((share) => {
+    const moved = ([x, y]: PlanPoint): PlanPoint => [x + share * dx, y + share * dy];
+    return { ...feature, [of]: isPoint(value) ? moved(value) : isPath(value) ? value.map(moved) : value };
+  }).feature;
 }
 
 function isPoint(value: unknown): value is PlanPoint {
   return Array.isArray(value) && typeof value[0] === 'number';
 }
 
-/** A feature with one number another, kept inside what a plan allows. */
-export function withNumber(feature: Feature, of: string, value: number): Feature {
-  if (SHARES.has(of)) return { ...feature, [of]: Math.min(1, Math.max(0, value)) };
-  if (of === 'turn' || of === 'rise') return { ...feature, [of]: value };
-  const foot = of === 'height' ? footOf(feature) : 0;
-  const top = of === 'height' || !('height' in feature) || !HEIGHTS.has(of) ? Infinity : feature.height;
-  const least =
-    of === 'crownBase' || of === 'bottom' || of === 'foliageFrom' || of === 'eaves' ? 0 : foot + LEAST_LENGTH;
-  return { ...feature, [of]: Math.max(least, Math.min(top - LEAST_LENGTH, value)) };
+function isPath(value: unknown): value is readonly PlanPoint[] {
+  return Array.isArray(value) && isPoint(value[0]);
 }
 
-function footOf(feature: Feature): number {
-  if (feature.kind === 'tree') return feature.crownBase;
-  if (feature.kind === 'screen') return feature.bottom ?? 0;
-  return feature.kind === 'plant' ? (feature.foliageFrom ?? 0) : 0;
+/** A feature with one number another: the number wanted, or as near to it as a plan allows and a hand can tell apart. */
+export function withNumber<F extends Feature>(feature: F, of: string, value: number): F {
+  const form = formOf(feature.kind, of);
+  const drawn = heldAt(feature, of);
+  if (form?.form !== 'number' || typeof drawn !== 'number') return feature;
+  const wanted = within(form.rule, value);
+  const by = wanted - drawn;
+  const shifted = (share: number): F => ({ ...feature, [of]: share === 1 ? wanted : drawn + share * by });
+  const { feature: reached, share } = asFarAsSound(shifted);
+  return share === 1 ? reached : shifted(share - Math.min(share, LEAST_LENGTH / Math.abs(by)));
 }
 
-function quantityOf(of: string): Quantity {
-  if (SHARES.has(of)) return 'share';
-  return of === 'turn' ? 'bearing' : 'length';
+/** A change of a thing in full, or the greatest share of it that leaves the thing as a plan may hold it. */
+function asFarAsSound<F extends Feature>(changed: (share: number) => F): { feature: F; share: number } {
+  if (isSound(changed(1))) return { feature: changed(1), share: 1 };
+  let share = 0;
+  for (let step = 0.5; step > 1e-6; step /= 2) if (isSound(changed(share + step))) share += step;
+  return { feature: changed(share), share };
+}
+
+/** The nearest number that a rule allows; above an open end, by what a hand can tell apart. */
+function within({ min, above, max }: NumberRule, value: number): number {
+  const least = above === undefined ? (min ?? -Infinity) : above + LEAST_LENGTH;
+  return Math.max(least, Math.min(max ?? Infinity, value));
+}
+
+function quantityOf({ is, unit }: NumberRule): Quantity {
+  return is === 'share' ? 'share' : unit === 'degrees' ? 'bearing' : 'length';
+}
+
+function kindOf({ is }: NumberRule): DoubtKind {
+  return is === 'share' ? 'thickness of shade' : is === 'height' ? 'height' : 'size';
 }
 
 /** A place is measured from the nearest corner of the property. [m] */
-function fromCorner(plan: Plan, value: PlanPoint | readonly PlanPoint[]): number {
-  const point = isPoint(value) ? value : (value as readonly PlanPoint[])[0];
+function fromCorner(plan: Plan, point: PlanPoint): number {
   return Math.min(...plan.site.boundary.map((corner) => distance(corner, point)));
 }

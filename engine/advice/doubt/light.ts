@@ -5,7 +5,7 @@ import { skyPasses, skyRays } from '../../cast/sky.ts';
 import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import type { Surroundings, WallGlow } from '../../load/leaf/surroundings.ts';
-import { createWallsRound, type WallsRound } from '../../load/leaf/walls-round.ts';
+import type { WallsRound } from '../../load/leaf/walls-round.ts';
 import { distanceToPath, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature } from '../../plan/types.ts';
 import { sceneOfOne } from '../../scene/build.ts';
@@ -35,7 +35,7 @@ export interface HeatRays {
 const SKY = skyRays();
 
 /** A wall farther off than this is taken to shine as drawn, whatever it is. [m] */
-const SHINES_AS_FAR = 6;
+const SHINES_AS_FAR = 2;
 
 export function heatRaysOf(days: readonly HeatDay[]): HeatRays {
   const states = [...new Set(days.map(({ state }) => state))];
@@ -94,7 +94,7 @@ export interface Relighter {
 export function createLighter(
   scene: Scene,
   rays: HeatRays,
-  walls = createWallsRound(scene),
+  walls: WallsRound,
 ): { at(point: SpacePoint, own?: OwnCrown): Lit } {
   const caster = createDirectionCaster(scene, directionsOf(scene, rays.passes));
   const lit = emptyLit(rays);

@@ -30,6 +30,8 @@ import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { createLighter, createPartedLighter, type HeatRays, heatRaysOf, type Lit } from './light.ts';
 
+/** What walls throw is looked for along one ray in so many: what a shift changes of it is small. */
+const WALL_RAYS = 5;
 /** A bed is judged at no more than this many of its cells, evenly spread. */
 const BED_POINTS = 9;
 
@@ -97,7 +99,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   const heats = heatsIn(plan);
   if (!heats.ok) return heats;
   const { rays } = heats.value;
-  const walls = createWallsRound(scene);
+  const walls = createWallsRound(scene, undefined, WALL_RAYS);
   const lighter = createPartedLighter(scene, rays, walls);
   const standing = createLighter(scene, rays, walls);
   const judges = judgesOf(plan, heats.value);
@@ -141,7 +143,8 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
       if (feature === undefined) {
         const again = judgesOf(shifted, heats.value);
         if (shifted.site === plan.site) return { ok: true, value: harmsOf(again, asDrawn) };
-        const turned = createLighter({ ...scene, upBearing: upBearingOf(shifted) }, rays);
+        const sceneTurned = { ...scene, upBearing: upBearingOf(shifted) };
+        const turned = createLighter(sceneTurned, rays, createWallsRound(sceneTurned, undefined, WALL_RAYS));
         return { ok: true, value: harmsOf(again, (judge, _, p) => turned.at(judge.points[p], judge.own)) };
       }
       const again = judges.map((judge) => judgeUnder(shifted, heats.value, judge, feature));
@@ -154,7 +157,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
         };
       }
       const sceneNow = buildScene(shifted);
-      const wallsNow = createWallsRound(sceneNow);
+      const wallsNow = createWallsRound(sceneNow, walls, WALL_RAYS);
       const relighter = lighter.exchanging(feature, wallsNow);
       const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(sceneNow, rays, wallsNow) : null;
       return {

@@ -70,5 +70,5 @@ export function cureBy(plan: Plan, { caster, pm }: Unknown, value: number, units
 }
 
 function heightened(caster: Caster, by: number): Caster {
-  return withNumber(caster, 'height', caster.height + by) as Caster;
+  return withNumber(caster, 'height', caster.height + by);
 }

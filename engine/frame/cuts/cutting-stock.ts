@@ -15,7 +15,7 @@ import { gathered, tidied } from './tidy.ts';
 export interface CuttingJob {
   /** Lost at every cut, ≥ 0. */
   readonly kerf: number;
-  /** Wanted, lengths > 0. */
+  /** Wanted. */
   readonly pieces: readonly { readonly length: number; readonly count: number }[];
   /** Sold, as many as needed; costs are whole numbers > 0. */
   readonly tubes: readonly { readonly length: number; readonly cost: number }[];
@@ -39,7 +39,7 @@ export type CuttingResult =
       readonly bound: number;
       readonly proven: boolean;
     }
-  | { readonly ok: false; readonly tooLong: readonly number[] };
+  | { readonly ok: false; readonly unfit: readonly number[] };
 
 /**
  * `best` proves the optimum if it can and tidies it; `quick` is for trying many jobs: still a true way of cutting, and
@@ -47,18 +47,24 @@ export type CuttingResult =
  */
 export type Effort = 'best' | 'quick';
 
+/**
+ * More different lengths than this are cut longest first, as one does by hand: the ways of cutting grow like two to the
+ * power of their number. Only a screen of many bends has more.
+ */
+const LENGTHS_WEIGHED = 16;
 /** Tubes tried in the search for the rest after the relaxation's whole part, and in the full search. */
 const REST_STEPS: Readonly<Record<Effort, number>> = { best: 40_000, quick: 2_000 };
 const FULL_STEPS: Readonly<Record<Effort, number>> = { best: 120_000, quick: 4_000 };
 
-/** @returns Few different patterns among the cheapest ways, or the lengths that no tube holds. */
+/** @returns Few different patterns among the cheapest ways, or the lengths that no tube holds, or that are none. */
 export function cutStock(job: CuttingJob, effort: Effort = 'best'): CuttingResult {
   const lengths = [...new Set(job.pieces.filter((piece) => piece.count > 0).map((piece) => piece.length))].sort(
     (a, b) => b - a,
   );
   const longest = Math.max(0, ...job.tubes.map((tube) => tube.length));
-  const tooLong = lengths.filter((length) => length > longest);
-  if (tooLong.length > 0) return { ok: false, tooLong };
+  // Of pieces of no length a tube gives endlessly many.
+  const unfit = lengths.filter((length) => length > longest || length <= 0);
+  if (unfit.length > 0) return { ok: false, unfit };
   if (lengths.length === 0) return { ok: true, uses: [], cost: 0, bound: 0, proven: true };
 
   const demand = lengths.map((length) =>
@@ -70,9 +76,10 @@ export function cutStock(job: CuttingJob, effort: Effort = 'best'): CuttingResul
     holds: kept.map((tube) => job.tubes[tube].length + job.kerf),
     costs: kept.map((tube) => job.tubes[tube].cost),
   };
-  const { patterns, bound, proven, lower } = cheapest(sizes, demand, effort);
+  const weighed = lengths.length <= LENGTHS_WEIGHED;
+  const { patterns, bound, proven, lower } = weighed ? cheapest(sizes, demand, effort) : longestFirst(sizes, demand);
   const gatheredUses = gathered(patterns);
-  const uses = (effort === 'best' ? tidied(sizes, demand, lower, gatheredUses) : gatheredUses).map(
+  const uses = (effort === 'best' && weighed ? tidied(sizes, demand, lower, gatheredUses) : gatheredUses).map(
     ({ pattern, times }) => ({
       tube: kept[pattern.tube],
       pieces: pattern.counts.flatMap((count, i) => Array.from({ length: count }, () => lengths[i])),
@@ -83,11 +90,27 @@ export function cutStock(job: CuttingJob, effort: Effort = 'best'): CuttingResul
   return { ok: true, uses, cost: costOfPatterns(sizes, patterns), bound, proven };
 }
 
-function cheapest(
-  sizes: Sizes,
-  demand: Counts,
-  effort: Effort,
-): { patterns: readonly Pattern[]; bound: number; proven: boolean; lower: Bound } {
+interface Cheapest {
+  readonly patterns: readonly Pattern[];
+  readonly bound: number;
+  readonly proven: boolean;
+  readonly lower: Bound;
+}
+
+/** Its bound counts the tubes that the bare lengths would fill. */
+function longestFirst(sizes: Sizes, demand: Counts): Cheapest {
+  const patterns = greedily(sizes, demand);
+  const dearest = Math.max(...sizes.costs) / Math.max(...sizes.holds);
+  const lower = boundFrom(
+    sizes,
+    demand,
+    sizes.weights.map((weight) => weight * dearest),
+  );
+  const bound = lower.of(demand);
+  return { patterns, bound, proven: costOfPatterns(sizes, patterns) <= bound, lower };
+}
+
+function cheapest(sizes: Sizes, demand: Counts, effort: Effort): Cheapest {
   const relaxation = relax(sizes, demand);
   const lower = boundFrom(sizes, demand, relaxation.prices);
   const bound = lower.of(demand);

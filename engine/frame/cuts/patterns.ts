@@ -17,29 +17,42 @@ export interface Sizes {
 /** How many of each kind of piece. */
 export type Counts = readonly number[];
 
+/**
+ * What may yet be spent on listing ways of cutting, in places looked at. Their number grows like two to the power of
+ * the kinds of piece: what stops at an empty budget is no proof of anything.
+ */
+export interface Budget {
+  left: number;
+}
+
 /** One way of cutting one kind of tube. */
 export interface Pattern {
   readonly tube: number;
   readonly counts: Counts;
 }
 
+/** Places looked at for one tube's most valuable pieces; enough for every frame of a dozen lengths. */
+const KNAPSACK_PLACES = 10_000;
+
 /**
  * The most that one tube can hold, by value: an exact bounded knapsack, depth first with the fractional bound.
  * @param values One non-negative integer or real a kind. @param most At most so many of each kind.
+ * @returns The best found, and what no filling exceeds: the same, unless the search was given up.
  */
 export function mostValuable(
   weights: readonly number[],
   values: readonly number[],
   most: Counts,
   holds: number,
-): { value: number; counts: number[] } {
+): { value: number; counts: number[]; atMost: number } {
   const kinds = weights.map((_, i) => i).filter((i) => values[i] > 0 && most[i] > 0 && weights[i] <= holds);
   kinds.sort((a, b) => values[b] / weights[b] - values[a] / weights[a] || weights[b] - weights[a]);
   const taken = weights.map(() => 0);
   let best = { value: 0, counts: [...taken] };
+  let placesLeft = KNAPSACK_PLACES;
   const visit = (place: number, room: number, value: number): void => {
     if (value > best.value) best = { value, counts: [...taken] };
-    if (place === kinds.length) return;
+    if (place === kinds.length || --placesLeft < 0) return;
     const kind = kinds[place];
     // Everything left at the best rate left cannot beat what is known. The margin keeps rounding from cutting a winner.
     if (value + (room * values[kind]) / weights[kind] <= best.value - 1e-9) return;
@@ -50,7 +63,25 @@ export function mostValuable(
     taken[kind] = 0;
   };
   visit(0, holds, 0);
-  return best;
+  return { ...best, atMost: placesLeft < 0 ? fractionally(kinds, weights, values, most, holds) : best.value };
+}
+
+/** The same with pieces that may be cut through: never less. @param kinds Best value for their weight first. */
+function fractionally(
+  kinds: readonly number[],
+  weights: readonly number[],
+  values: readonly number[],
+  most: Counts,
+  holds: number,
+): number {
+  let room = holds;
+  let value = 0;
+  for (const kind of kinds) {
+    const count = Math.min(most[kind], room / weights[kind]);
+    value += count * values[kind];
+    room -= count * weights[kind];
+  }
+  return value;
 }
 
 /**
@@ -58,10 +89,17 @@ export function mostValuable(
  * each,
  * and into which no further piece fits. Some best solution cuts `first` so, since pieces may move in from other tubes.
  */
-export function fullPatterns(weights: readonly number[], left: Counts, holds: number, first: number): number[][] {
+export function fullPatterns(
+  weights: readonly number[],
+  left: Counts,
+  holds: number,
+  first: number,
+  budget: Budget,
+): number[][] {
   const found: number[][] = [];
   const taken = weights.map(() => 0);
   const visit = (kind: number, room: number, lightestRefused: number): void => {
+    if (--budget.left < 0) return;
     if (kind === weights.length) {
       if (room < lightestRefused) found.push([...taken]);
       return;

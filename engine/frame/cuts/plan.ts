@@ -7,6 +7,8 @@ import type { CutUse, Effort } from './cutting-stock.ts';
 import { TENTHS_PER_METRE, tenthsOf } from '../layout/fittings.ts';
 import type { CutPlan, CutSaving, Piece } from '../types.ts';
 
+/** Each change is a cutting problem of its own; only a screen of many bends has more different lengths. */
+const LENGTHS_TRIED = 8;
 /** How much a piece may be shortened without anyone noticing, tried one after the other. */
 const SHORTER = [
   { metres: 0.001, metric: '1 mm', imperial: 'about 1/32 in' },
@@ -14,7 +16,7 @@ const SHORTER = [
 ] as const;
 
 export type CutPlanResult =
-  { readonly ok: true; readonly plan: CutPlan } | { readonly ok: false; readonly tooLong: readonly number[] };
+  { readonly ok: true; readonly plan: CutPlan } | { readonly ok: false; readonly unfit: readonly number[] };
 
 /** @param lengths Every length in which the tube is sold.  @param kerf [m] */
 export function cutPlanOf(
@@ -34,7 +36,7 @@ export function cutPlanOf(
     tubes: lengths.map((tube) => ({ length: tenthsOf(tube.length), cost: Math.max(1, Math.round(cost(tube))) })),
   };
   const result = cutStock(job, effort);
-  if (!result.ok) return { ok: false, tooLong: result.tooLong.map((length) => length / TENTHS_PER_METRE) };
+  if (!result.ok) return { ok: false, unfit: result.unfit.map((length) => length / TENTHS_PER_METRE) };
   const tubes = result.uses
     .toSorted((a, b) => a.left - b.left)
     .flatMap((use) => Array.from({ length: use.times }, () => cutTube(use, lengths[use.tube])));
@@ -85,7 +87,7 @@ export function cutSavings(
       pieces,
       0,
     );
-  for (const length of new Set(pieces.map((piece) => piece.length))) {
+  for (const length of commonestLengths(pieces)) {
     for (const { metres, metric, imperial } of SHORTER) {
       const tried = pieces.map((piece) => (piece.length === length ? { ...piece, length: length - metres } : piece));
       if (
@@ -99,6 +101,15 @@ export function cutSavings(
     }
   }
   return savings;
+}
+
+/** In the order of the list; of many different lengths those of which most pieces are cut. */
+function commonestLengths(pieces: readonly Piece[]): number[] {
+  const lengths = [...new Set(pieces.map(({ length }) => length))];
+  const count = (length: number): number =>
+    pieces.reduce((sum, piece) => (piece.length === length ? sum + piece.count : sum), 0);
+  const tried = lengths.toSorted((a, b) => count(b) - count(a)).slice(0, LENGTHS_TRIED);
+  return lengths.filter((length) => tried.includes(length));
 }
 
 /** What a changed cut list saves over another, `null` when it saves nothing. */

@@ -69,7 +69,7 @@ export interface Bound {
 export function boundFrom(sizes: Sizes, demand: Counts, prices: readonly number[]): Bound {
   const scale = PRICE_STEPS / Math.max(...sizes.costs);
   const whole = prices.map((price) => Math.round(price * scale));
-  const worth = sizes.holds.map((holds) => Math.round(mostValuable(sizes.weights, whole, demand, holds).value));
+  const worth = sizes.holds.map((holds) => Math.ceil(mostValuable(sizes.weights, whole, demand, holds).atMost));
   // The tube that gives most worth for its cost sets the bound.
   let best = 0;
   for (let tube = 1; tube < worth.length; tube++)

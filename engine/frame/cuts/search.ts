@@ -2,8 +2,11 @@
  * Depth-first search for the cheapest way of cutting, tube by tube, with a proved bound and a memory of what was seen.
  */
 import { fitsCheaper, fullPatterns } from './patterns.ts';
-import type { Counts, Pattern, Sizes } from './patterns.ts';
+import type { Budget, Counts, Pattern, Sizes } from './patterns.ts';
 import type { Bound } from './relaxation.ts';
+
+/** Places looked at in listing what to try, for each tube that may be tried. */
+const PLACES_A_STEP = 8;
 
 export interface SearchResult {
   /** The cheapest found below `below`, `null` when there is none or none was found. */
@@ -33,6 +36,7 @@ export function search(
   let best: readonly Pattern[] | null = null;
   let limit = below;
   let stepsLeft = steps;
+  const budget: Budget = { left: steps * PLACES_A_STEP };
 
   const visit = (cost: number): boolean => {
     if (cost + bound.of(left) >= limit) return true;
@@ -46,7 +50,9 @@ export function search(
     const before = seen.get(key);
     if (before !== undefined && before <= cost) return true;
     seen.set(key, cost);
-    for (const pattern of candidates(sizes, left, prices, first)) {
+    const tries = candidates(sizes, left, prices, first, budget);
+    if (budget.left < 0) return false;
+    for (const pattern of tries) {
       if (--stepsLeft < 0) return false;
       for (let i = first; i < left.length; i++) left[i] -= pattern.counts[i];
       cut.push(pattern);
@@ -62,10 +68,10 @@ export function search(
 }
 
 /** Full patterns of every tube for the longest piece left, those that are worth most for their cost first. */
-function candidates(sizes: Sizes, left: Counts, prices: readonly number[], first: number): Pattern[] {
+function candidates(sizes: Sizes, left: Counts, prices: readonly number[], first: number, budget: Budget): Pattern[] {
   const found: { pattern: Pattern; worth: number }[] = [];
   for (let tube = 0; tube < sizes.holds.length; tube++) {
-    for (const counts of fullPatterns(sizes.weights, left, sizes.holds[tube], first)) {
+    for (const counts of fullPatterns(sizes.weights, left, sizes.holds[tube], first, budget)) {
       const pattern = { tube, counts };
       if (sizes.holds.length > 1 && fitsCheaper(sizes, pattern)) continue;
       let worth = 0;

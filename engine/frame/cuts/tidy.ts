@@ -3,7 +3,7 @@
  * left-over.
  */
 import { weightOf } from './patterns.ts';
-import type { Counts, Pattern, Sizes } from './patterns.ts';
+import type { Budget, Counts, Pattern, Sizes } from './patterns.ts';
 import type { Bound } from './relaxation.ts';
 
 /** One pattern and how many tubes are cut so. */
@@ -14,6 +14,8 @@ export interface PatternUse {
 
 /** A matter of taste, so it is given only so many steps; the cost is never touched. */
 const STEPS = 8_000;
+/** Places looked at in listing what to try. */
+const PLACES = 1_000_000;
 
 /** Gathers equal patterns. */
 export function gathered(patterns: readonly Pattern[]): PatternUse[] {
@@ -31,6 +33,7 @@ export function gathered(patterns: readonly Pattern[]): PatternUse[] {
 export function tidied(sizes: Sizes, demand: Counts, bound: Bound, uses: readonly PatternUse[]): readonly PatternUse[] {
   const cost = uses.reduce((sum, use) => sum + use.times * sizes.costs[use.pattern.tube], 0);
   let stepsLeft = STEPS;
+  const budget: Budget = { left: PLACES };
   for (let different = 1; different <= uses.length; different++) {
     let best: { uses: readonly PatternUse[]; leftOver: number } | null =
       different === uses.length ? { uses, leftOver: longestLeftOver(sizes, uses) } : null;
@@ -46,12 +49,12 @@ export function tidied(sizes: Sizes, demand: Counts, bound: Bound, uses: readonl
       }
       if (chosen.length === different) return;
       for (let tube = 0; tube < sizes.holds.length; tube++) {
-        for (const pattern of exactPatterns(sizes, left, tube, first)) {
+        for (const pattern of exactPatterns(sizes, left, tube, first, budget)) {
           const most = Math.min(
             ...pattern.counts.map((count, i) => (count > 0 ? Math.floor(left[i] / count) : Infinity)),
           );
           for (let times = most; times >= 1; times--) {
-            if (--stepsLeft < 0) return;
+            if (--stepsLeft < 0 || budget.left < 0) return;
             for (let i = 0; i < left.length; i++) left[i] -= times * pattern.counts[i];
             chosen.push({ pattern, times });
             visit(spent + times * sizes.costs[tube]);
@@ -63,16 +66,17 @@ export function tidied(sizes: Sizes, demand: Counts, bound: Bound, uses: readonl
     };
     visit(0);
     if (best !== null) return (best as { uses: readonly PatternUse[] }).uses;
-    if (stepsLeft < 0) return uses;
+    if (stepsLeft < 0 || budget.left < 0) return uses;
   }
   return uses;
 }
 
 /** Every pattern with a piece of kind `first` and none longer, full or not, fullest first. */
-function exactPatterns(sizes: Sizes, left: Counts, tube: number, first: number): Pattern[] {
+function exactPatterns(sizes: Sizes, left: Counts, tube: number, first: number, budget: Budget): Pattern[] {
   const found: { pattern: Pattern; weight: number }[] = [];
   const taken = left.map(() => 0);
   const visit = (kind: number, room: number): void => {
+    if (--budget.left < 0) return;
     if (kind === left.length) {
       const counts = [...taken];
       found.push({ pattern: { tube, counts }, weight: weightOf(sizes, counts) });

@@ -1,36 +1,20 @@
 /** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
-import { canopyCorners } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
-import type { Canopy, Plan, PlanPoint } from '../../plan/types.ts';
-import { baysOf } from './bays.ts';
+import type { Canopy, Drop, Plan } from '../../plan/types.ts';
 import { bracesFor } from './canopy-braces.ts';
 import { clothsOf, standingOf } from './canopy-cloths.ts';
+import { canopyNodes } from './canopy-grid.ts';
+import type { CanopyNodes } from './canopy-grid.ts';
 import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube } from './model.ts';
-import { whatStandsAt } from './surroundings.ts';
+import { postShares } from './post-shares.ts';
 
 /** Square joints take a slope up to this in their sockets' play. [°] */
 const PLAY_DEG = 5;
 
-export interface CanopyGrid {
-  /** Bays along the width and along the length. */
-  readonly across: number;
-  readonly along: number;
-  /** Of the cloth from its back edge to its front edge. [m] */
-  readonly slope: number;
-  readonly pitchDeg: number;
-}
-
-/** How many bays a canopy has. A sloping rail is as long as the slope. */
-export function canopyGrid(canopy: Canopy, maxBay: number): CanopyGrid {
-  const rise = canopy.rise ?? DEFAULTS.rise;
-  const slope = Math.hypot(canopy.length, rise);
-  return {
-    across: baysOf(canopy.width, maxBay),
-    along: baysOf(slope, maxBay),
-    slope,
-    pitchDeg: (Math.atan2(Math.abs(rise), canopy.length) * 180) / Math.PI,
-  };
+interface Parts {
+  readonly tubes: readonly FrameTube[];
+  readonly joints: readonly FrameJoint[];
 }
 
 /**
@@ -38,93 +22,124 @@ export function canopyGrid(canopy: Canopy, maxBay: number): CanopyGrid {
  * @param plan What may stand where a middle post would.
  */
 export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, plan: Plan): FrameModel {
-  const grid = canopyGrid(canopy, brief.maxBay);
+  const nodes = canopyNodes(canopy, brief.maxBay, plan);
+  const { across, along, slope, pitchDeg, top } = nodes;
+  const drops = canopy.drops ?? [];
+  const stood = postsOf(canopy, nodes, brief, sunk);
+  const braces = bracesOf(drops, nodes, brief);
+  return {
+    kind: 'canopy',
+    posts: stood.posts,
+    tubes: [...railsOf(canopy, nodes, brief), ...stood.tubes, ...braces.tubes],
+    joints: [...stood.joints, ...braces.joints],
+    inGround: sunk > 0 ? stood.posts.filter((post) => !(brief.bottomRails && post.role !== 'inner')).length : 0,
+    rails: spansOf(drops, nodes),
+    cloths: clothsOf(
+      canopy,
+      slope,
+      top(0, 0),
+      top(across, 0),
+      top(across, along),
+      top(0, along),
+      stood.posts.filter(({ role }) => role === 'corner').map(({ id }) => id),
+    ),
+    standing: drops.map((drop) => standingOf(drop, canopy, across, along)),
+    roofArea: slope * canopy.width,
+    pitchDeg,
+    braced: drops.length > 0 || brief.braces,
+    toPlan: nodes.toPlan,
+    notes: stood.inTheWay.length > 0 ? [leftOutNote(stood.inTheWay)] : [],
+  };
+}
+
+/** Rails of the roof, row by row and then column by column, and those on the ground round its edge. */
+function railsOf(canopy: Canopy, { across, along, bay, top, foot }: CanopyNodes, brief: FrameBrief): FrameTube[] {
+  const lengthwise = (canopy.rise ?? DEFAULTS.rise) === 0 ? 'top rail, lengthwise' : 'sloping rail';
+  const rows = Array.from({ length: along + 1 }, (_, row) => row);
+  const columns = Array.from({ length: across + 1 }, (_, column) => column);
+  const crosswise = (part: string, kind: FrameTube['kind'], at: typeof top, row: number): FrameTube[] =>
+    columns.slice(1).map((column) => {
+      const [from, to] = [at(column - 1, row), at(column, row)];
+      return { part, kind, from, to, length: bay.across - 2 * brief.takeOff };
+    });
+  const forward = (part: string, kind: FrameTube['kind'], at: typeof top, column: number, bare: number): FrameTube[] =>
+    rows.slice(1).map((row) => {
+      const [from, to] = [at(column, row - 1), at(column, row)];
+      return { part, kind, from, to, length: bare - 2 * brief.takeOff };
+    });
+  return [
+    ...rows.flatMap((row) => crosswise('top rail, crosswise', 'top rail', top, row)),
+    ...columns.flatMap((column) => forward(lengthwise, 'top rail', top, column, bay.along)),
+    ...(brief.bottomRails
+      ? [
+          ...[0, along].flatMap((row) => crosswise('bottom rail, crosswise', 'low rail', foot, row)),
+          ...[0, across].flatMap((column) =>
+            forward('bottom rail, lengthwise', 'low rail', foot, column, bay.footprint),
+          ),
+        ]
+      : []),
+  ];
+}
+
+/** Row by row from the back, left to right: each post with the joints on its top and at its foot. */
+function postsOf(
+  canopy: Canopy,
+  nodes: CanopyNodes,
+  brief: FrameBrief,
+  sunk: number,
+): Parts & { readonly posts: readonly FramePost[]; readonly inTheWay: readonly string[] } {
+  const { across, along, pitchDeg, top, foot, role: roleOf } = nodes;
   const rise = canopy.rise ?? DEFAULTS.rise;
-  const { across, along } = grid;
-  const adjustable = grid.pitchDeg > PLAY_DEG;
-  const toPlan = planAxes(canopy);
-  const x = (i: number): number => (canopy.width * i) / across;
-  const y = (j: number): number => (canopy.length * j) / along;
-  const z = (j: number): number => canopy.height + (rise * j) / along;
-  const top = (i: number, j: number): SpacePoint => [x(i), y(j), z(j)];
-  const foot = (i: number, j: number): SpacePoint => [x(i), y(j), 0];
-  const outer = (i: number, j: number): boolean => i === 0 || i === across || j === 0 || j === along;
-  const notes: string[] = [];
-
-  const leftOut = new Map<string, string>();
-  for (let j = 1; j < along; j++) {
-    for (let i = 1; i < across; i++) {
-      const inTheWay = whatStandsAt(plan, toPlan([x(i), y(j)]));
-      if (inTheWay !== undefined) leftOut.set(`${i},${j}`, inTheWay);
-    }
-  }
-  if (leftOut.size > 0) notes.push(leftOutNote([...leftOut.values()]));
-
-  const tubes: FrameTube[] = [];
-  const bay = { across: canopy.width / across, along: grid.slope / along, footprint: canopy.length / along };
-  const lengthwise = Math.abs(rise) > 0 ? 'sloping rail' : 'top rail, lengthwise';
-  const add = (part: string, kind: FrameTube['kind'], from: SpacePoint, to: SpacePoint, length: number): void =>
-    void tubes.push({ part, kind, from, to, length });
-  for (let j = 0; j <= along; j++)
-    for (let i = 0; i < across; i++)
-      add('top rail, crosswise', 'top rail', top(i, j), top(i + 1, j), bay.across - 2 * brief.takeOff);
-  for (let i = 0; i <= across; i++)
-    for (let j = 0; j < along; j++)
-      add(lengthwise, 'top rail', top(i, j), top(i, j + 1), bay.along - 2 * brief.takeOff);
-  if (brief.bottomRails) {
-    for (const j of [0, along])
-      for (let i = 0; i < across; i++)
-        add('bottom rail, crosswise', 'low rail', foot(i, j), foot(i + 1, j), bay.across - 2 * brief.takeOff);
-    for (const i of [0, across])
-      for (let j = 0; j < along; j++)
-        add('bottom rail, lengthwise', 'low rail', foot(i, j), foot(i, j + 1), bay.footprint - 2 * brief.takeOff);
-  }
-
+  const adjustable = pitchDeg > PLAY_DEG;
+  const shares = postShares(nodes);
   const posts: FramePost[] = [];
+  const tubes: FrameTube[] = [];
   const joints: FrameJoint[] = [];
-  const cells = 4 * across * along;
-  let missing = 0;
-  for (let j = 0; j <= along; j++) {
-    for (let i = 0; i <= across; i++) {
-      const corner = (i === 0 || i === across) && (j === 0 || j === along);
-      const edge = !corner && outer(i, j);
-      const share = (corner ? 1 : edge ? 2 : 4) / cells;
-      if (leftOut.has(`${i},${j}`)) {
-        joints.push({ kind: 'flat 4-way cross', adjustable, at: top(i, j) });
-        missing += share;
+  const inTheWay: string[] = [];
+  for (let row = 0; row <= along; row++) {
+    for (let column = 0; column <= across; column++) {
+      const [from, to] = [foot(column, row), top(column, row)];
+      const barredBy = nodes.inTheWay(column, row);
+      if (barredBy !== undefined) {
+        inTheWay.push(barredBy);
+        joints.push({ kind: 'flat 4-way cross', adjustable, at: to });
         continue;
       }
-      const id = `P${posts.length + 1}`;
-      posts.push({ id, role: corner ? 'corner' : edge ? 'edge' : 'inner', at: [x(i), y(j)], height: z(j), share });
-      joints.push({ kind: corner ? '3-way corner' : edge ? '4-way' : '5-way', adjustable, at: top(i, j) });
-      const onRails = brief.bottomRails && outer(i, j);
-      if (onRails) joints.push({ kind: corner ? '3-way corner' : '3-way tee', adjustable: false, at: foot(i, j) });
-      else if (sunk === 0) joints.push({ kind: 'foot', adjustable: false, at: foot(i, j) });
+      const role = roleOf(column, row);
+      const height = to[2];
+      const share = shares(column, row);
+      posts.push({ id: `P${posts.length + 1}`, role, at: [to[0], to[1]], height, share });
+      joints.push({ kind: TOP_JOINTS[role], adjustable, at: to });
+      const onRails = brief.bottomRails && role !== 'inner';
+      if (onRails) joints.push({ kind: role === 'corner' ? '3-way corner' : '3-way tee', adjustable: false, at: from });
+      else if (sunk === 0) joints.push({ kind: 'foot', adjustable: false, at: from });
       const inGround = !onRails && sunk > 0;
-      const postName = rise === 0 ? 'post' : `post, ${rowName(j, along, rise)}`;
-      add(postName, 'post', foot(i, j), top(i, j), z(j) - (inGround ? 1 : 2) * brief.takeOff + (inGround ? sunk : 0));
+      const length = height - (inGround ? 1 : 2) * brief.takeOff + (inGround ? sunk : 0);
+      tubes.push({ part: rise === 0 ? 'post' : `post, ${rowName(row, along, rise)}`, kind: 'post', from, to, length });
     }
   }
+  return { posts, tubes, joints, inTheWay };
+}
 
-  const drops = canopy.drops ?? [];
-  for (const brace of bracesFor(drops, brief.braces, across, along, bay.across, bay.footprint, top)) {
-    add(
-      'brace',
-      'brace',
-      brace[0],
-      brace[1],
-      Math.hypot(brace[1][0] - brace[0][0], brace[1][1] - brace[0][1], brace[1][2] - brace[0][2]),
-    );
-    for (const at of brace) joints.push({ kind: 'brace clamp', adjustable: false, at });
-  }
+const TOP_JOINTS = { corner: '3-way corner', edge: '4-way', inner: '5-way' } as const;
 
-  const missingAt = (i: number, j: number): boolean => leftOut.has(`${i},${j}`);
+function bracesOf(drops: readonly Drop[], { across, along, bay, top }: CanopyNodes, brief: FrameBrief): Parts {
+  const braces = bracesFor(drops, brief.braces, across, along, bay.across, bay.footprint, top);
+  return {
+    tubes: braces.map(([from, to]) => ({ part: 'brace', kind: 'brace', from, to, length: between(from, to) })),
+    joints: braces.flatMap((ends) => ends.map((at): FrameJoint => ({ kind: 'brace clamp', adjustable: false, at }))),
+  };
+}
+
+/** The longest rail each way, and what hangs on it and pulls on it. */
+function spansOf(drops: readonly Drop[], { across, along, bay, inTheWay }: CanopyNodes): FrameRail[] {
+  const missing = (column: number, row: number): boolean => inTheWay(column, row) !== undefined;
   // Where a post is left out, the rails that reach the next posts sooner carry those that cross them.
   const [over, through] = [
-    bay.across * longestSpan(across, along, missingAt),
-    bay.along * longestSpan(along, across, (j, i) => missingAt(i, j)),
+    bay.across * longestSpan(across, along, missing),
+    bay.along * longestSpan(along, across, (row, column) => missing(column, row)),
   ];
-  const rails: FrameRail[] = [
+  return [
     {
       name: 'crosswise',
       span: over <= through + 1e-9 ? over : bay.across,
@@ -147,37 +162,6 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
       };
     }),
   ];
-  return {
-    kind: 'canopy',
-    posts: posts.map((post) => ({ ...post, share: post.share / (1 - missing) })),
-    tubes,
-    joints,
-    inGround: sunk > 0 ? posts.filter((post) => !(brief.bottomRails && post.role !== 'inner')).length : 0,
-    rails,
-    cloths: clothsOf(
-      canopy,
-      grid.slope,
-      top(0, 0),
-      top(across, 0),
-      top(across, along),
-      top(0, along),
-      posts.filter(({ role }) => role === 'corner').map(({ id }) => id),
-    ),
-    standing: drops.map((drop) => standingOf(drop, canopy, across, along)),
-    roofArea: grid.slope * canopy.width,
-    pitchDeg: grid.pitchDeg,
-    braced: drops.length > 0 || brief.braces,
-    toPlan,
-    notes,
-  };
-}
-
-/** Own axes to the plan: x from the back left corner along the width, y along the length. */
-function planAxes(canopy: Canopy): (point: readonly [number, number]) => PlanPoint {
-  const [frontLeft, backLeft, backRight] = canopyCorners(canopy);
-  const across = [(backRight[0] - backLeft[0]) / canopy.width, (backRight[1] - backLeft[1]) / canopy.width] as const;
-  const along = [(frontLeft[0] - backLeft[0]) / canopy.length, (frontLeft[1] - backLeft[1]) / canopy.length] as const;
-  return ([x, y]) => [backLeft[0] + x * across[0] + y * along[0], backLeft[1] + x * across[1] + y * along[1]];
 }
 
 /**
@@ -195,6 +179,10 @@ function longestSpan(bays: number, rows: number, missing: (along: number, row: n
     }
   }
   return longest;
+}
+
+function between(from: SpacePoint, to: SpacePoint): number {
+  return Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
 }
 
 function leftOutNote(inTheWay: readonly string[]): string {

@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
 import { canopyFrame } from './canopy-frame.ts';
-import { briefOf } from './model.ts';
+import { briefOf } from './brief.ts';
 import type { FrameModel } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
 import type { FrameDrawing } from '../types.ts';

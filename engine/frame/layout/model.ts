@@ -1,10 +1,6 @@
 /** A frame as posts, tubes and joints, before anything is bought: what canopies and screens have in common. */
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, PlanPoint, Problem, Screen, StockTube } from '../../plan/types.ts';
-import { MAX_BAY } from './bays.ts';
-import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
-import { tubeChoice } from '../shop/stock.ts';
-import { sectionOf } from '../strength/tube.ts';
+import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import type { TubeSection } from '../strength/tube.ts';
 import type { AnchorKind, ClothPiece, GroundKind, JointKind } from '../types.ts';
 
@@ -104,65 +100,6 @@ export interface FrameBrief {
   /** [m/s] */
   readonly gust: number;
   readonly notes: readonly string[];
-}
-
-/** Gust to anchor for where nobody named one: 72 km/h, this project's own. [m/s] */
-const DEFAULT_GUST = 20;
-
-/** Reads a canopy's or screen's `frame`, or says why it cannot be built. */
-export function briefOf(
-  thing: Canopy | Screen,
-  plan: Plan,
-): { ok: true; brief: FrameBrief } | { ok: false; problems: readonly Problem[] } {
-  const frame = thing.frame ?? {};
-  const choice = tubeChoice(plan, frame.tube);
-  if (choice === null) {
-    const message =
-      frame.tube === undefined
-        ? 'The stock list has no tube to build with.'
-        : `${nameOf(thing)} is to be built of tube "${frame.tube}", but the stock list has none of that name.`;
-    return { ok: false, problems: [{ pointer: pointerOf(plan, thing.id, 'frame/tube'), message, severity: 'error' }] };
-  }
-  const takeOff = frame.takeOff ?? 0;
-  const longest = choice.lengths[choice.lengths.length - 1].length;
-  const ground = GROUND_KINDS.find((kind) => kind === frame.soil) ?? null;
-  const onGround = ground === 'paving' || ground === 'wheels';
-  const asked = ANCHOR_KINDS.find((kind) => kind === frame.anchor);
-  const anchor = asked ?? (onGround ? 'ballast' : thing.kind === 'screen' ? 'sunk' : 'footing');
-  const onRails = thing.kind === 'canopy' && (frame.bottomRails ?? false) && asked === 'sunk';
-  const cannotDig = onGround && anchor !== 'ballast';
-  const notes: string[] = [];
-  if (frame.soil !== undefined && ground === null)
-    notes.push(
-      `The ground is noted as "${frame.soil}", which says too little about what holds in it: choose one of the ` +
-        `kinds of ground.`,
-    );
-  if (frame.anchor !== undefined && asked === undefined)
-    notes.push(
-      `"${frame.anchor}" is not a way of anchoring that this sheet can work out; it shows the usual one for ` +
-        `the ground.`,
-    );
-  if (onRails && !cannotDig)
-    notes.push('Posts on bottom rails cannot stand in the ground: the rails are bolted down to footings.');
-  if (cannotDig)
-    notes.push(`Nothing can be dug or driven into ${groundName(ground)}, so the posts are held down by weight.`);
-  return {
-    ok: true,
-    brief: {
-      tube: choice.tube,
-      section: sectionOf(choice.tube.outside, choice.tube.wall),
-      lengths: choice.lengths,
-      ownTubes: choice.own,
-      maxBay: frame.maxBay ?? Math.min(MAX_BAY, longest + 2 * takeOff),
-      takeOff,
-      bottomRails: thing.kind === 'canopy' && (frame.bottomRails ?? false),
-      braces: frame.braces ?? false,
-      ground,
-      anchor: cannotDig ? 'ballast' : onRails ? 'footing' : anchor,
-      gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
-      notes,
-    },
-  };
 }
 
 /** What to call a canopy or screen in a sentence. */

@@ -9,7 +9,7 @@ import type { HeatDay } from './heat-day.ts';
 import type { Surroundings, WallGlow } from './surroundings.ts';
 
 /** Width of the blocks of cells that share their walls. [m] */
-const BLOCK = 0.3;
+const BLOCK = 0.5;
 
 /** @param own the plant's own crown, in the way of this point alone */
 export function surroundingsAt(sky: SkyViewer, heat: HeatDay, point: SpacePoint, own?: OwnCrown): Surroundings {

@@ -10,7 +10,7 @@ import { skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../scene/between.ts';
 import { planDirection } from '../../scene/direction.ts';
-import { type FaceMeeting, Faces } from '../../scene/faces.ts';
+import { type FacePatch, Faces } from '../../scene/faces.ts';
 import type { OwnCrown, Scene, Solid } from '../../scene/solids.ts';
 import type { HeatDay } from './heat-day.ts';
 import type { WallGlow } from './surroundings.ts';
@@ -21,12 +21,11 @@ const PATCH = 0.25;
 /** A face is looked at so far out of it. [m] */
 const OUTSIDE = 0.01;
 
-/** How much of a point's rays end on each patch, and from which feature it comes. */
-interface PatchView {
-  readonly patch: FaceMeeting;
-  /** Sums of the rays' weights from above, and from below. */
-  up: number;
-  down: number;
+/** The patches that a point's rays end on: their weights from above, and from below. */
+interface View {
+  readonly patches: readonly FacePatch[];
+  readonly up: Float64Array;
+  readonly down: Float64Array;
 }
 
 export interface WallsRound {
@@ -34,24 +33,43 @@ export interface WallsRound {
   at(heat: HeatDay, point: SpacePoint, own?: OwnCrown): WallGlow | null;
 }
 
-/** Lays a yard's faces out once; patches are lit when they are first looked at. */
-export function createWallsRound(scene: Scene): WallsRound {
+/** What shines on a patch, and its longwave, one value a sample. [W/m²] */
+interface PatchLight {
+  readonly on: Float64Array;
+  readonly glow: Float64Array;
+}
+
+/** By day and by where a patch is: yards that differ in little share it. */
+type LitPatches = WeakMap<HeatDay, Map<string, PatchLight>>;
+
+const litBy = new WeakMap<WallsRound, LitPatches>();
+
+/**
+ * Lays a yard's faces out once; patches are lit when they are first looked at.
+ * @param like the walls of a yard that differs in little: light on patches that stand as they do there is not cast anew
+ * @param every of the rays looked along: all, where nothing is said; each of fewer counts for as many
+ */
+export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): WallsRound {
   const faces = new Faces(scene.states[0] ?? [], PATCH);
   if (faces.none) return { at: () => null };
-  const views = new ViewFinder(scene, faces);
-  const lit = new WeakMap<HeatDay, Map<string, Float64Array>>();
-  return {
+  const views = new ViewFinder(scene, faces, every);
+  const lit: LitPatches = (like && litBy.get(like)) ?? new WeakMap();
+  const walls: WallsRound = {
     at(heat, point, own) {
-      const seen = views.from(point, heat.state, own);
-      if (seen.length === 0) return null;
-      let patches = lit.get(heat);
-      if (!patches) lit.set(heat, (patches = new Map()));
-      for (const { patch } of seen) {
-        if (!patches.has(patch.key)) patches.set(patch.key, lightOn(patch, scene, heat));
-      }
-      return glowOf(seen, patches, heat);
+      const view = views.from(point, heat.state, own);
+      if (view.patches.length === 0) return null;
+      let onDay = lit.get(heat);
+      if (!onDay) lit.set(heat, (onDay = new Map()));
+      const light = view.patches.map((patch) => {
+        let known = onDay.get(patch.key);
+        if (!known) onDay.set(patch.key, (known = lightOn(patch, scene, heat)));
+        return known;
+      });
+      return glowOf(view, light, heat);
     },
   };
+  litBy.set(walls, lit);
+  return walls;
 }
 
 /** Finds what patches of faces a point looks on. */
@@ -59,11 +77,22 @@ class ViewFinder {
   private readonly faces: Faces;
   /** All that hides a face without being one, by yearly state. */
   private readonly others: readonly { readonly id: string; readonly solid: Solid; readonly reach: Reach }[][];
-  private readonly directions: readonly SpacePoint[];
-  private readonly known = new Map<string, PatchView[]>();
+  /** Of the sky's rays, 3 numbers each. */
+  private readonly directions: Float64Array;
+  private readonly known = new Map<string, View>();
+  /** Sums by patch, emptied after each view. */
+  private readonly up: Float64Array;
+  private readonly down: Float64Array;
+  /** Where the ray at hand meets a face, and its way upward. */
+  private readonly met: [number, number, number] = [0, 0, 0];
+  private readonly upward: [number, number, number] = [0, 0, 1];
+  private readonly every: number;
 
-  constructor(scene: Scene, faces: Faces) {
+  constructor(scene: Scene, faces: Faces, every: number) {
     this.faces = faces;
+    this.every = every;
+    this.up = new Float64Array(faces.count);
+    this.down = new Float64Array(faces.count);
     this.others = scene.states.map((occluders) =>
       occluders.flatMap(({ id, solids }) =>
         solids
@@ -72,81 +101,122 @@ class ViewFinder {
       ),
     );
     const { azimuth, altitude } = skyRays();
-    this.directions = Array.from(azimuth, (bearing, k) => planDirection(bearing, altitude[k], scene.upBearing));
+    this.directions = Float64Array.from(
+      Array.from(azimuth, (bearing, k) => planDirection(bearing, altitude[k], scene.upBearing)).flat(),
+    );
   }
 
-  from(point: SpacePoint, state: number, own?: OwnCrown): readonly PatchView[] {
+  from(point: SpacePoint, state: number, own?: OwnCrown): View {
     const key = `${state} ${own?.of} ${point.join()}`;
-    let seen = this.known.get(key);
-    if (!seen) this.known.set(key, (seen = this.look(point, state, own)));
-    return seen;
+    let view = this.known.get(key);
+    if (!view) this.known.set(key, (view = this.look(point, state, own)));
+    return view;
   }
 
-  private look(point: SpacePoint, state: number, own?: OwnCrown): PatchView[] {
-    const seen = new Map<string, PatchView>();
+  private look(point: SpacePoint, state: number, own?: OwnCrown): View {
+    const { up, down, faces, directions } = this;
     const { weight } = skyRays();
     const [x, y, z] = point;
-    for (let k = 0; k < this.directions.length; k++) {
-      const [dx, dy, dz] = this.directions[k];
-      for (const way of [1, -1] as const) {
-        const patch = this.faces.meet(x, y, z, dx, dy, way * dz);
-        if (patch === null || this.isHidden(point, [dx, dy, way * dz], patch.reach, state, own)) continue;
-        const view = seen.get(patch.key) ?? { patch, up: 0, down: 0 };
-        if (way > 0) view.up += weight[k];
-        else view.down += weight[k];
-        seen.set(patch.key, view);
+    const seen: number[] = [];
+    for (let k = 0; k < weight.length; k += this.every) {
+      const dx = directions[3 * k];
+      const dy = directions[3 * k + 1];
+      for (let way = 1; way >= -1; way -= 2) {
+        const dz = way * directions[3 * k + 2];
+        const patch = faces.meet(x, y, z, dx, dy, dz);
+        if (patch < 0 || this.isHidden(point, dx, dy, dz, faces.reach, state, own)) continue;
+        if (up[patch] === 0 && down[patch] === 0) seen.push(patch);
+        if (way > 0) up[patch] += this.every * weight[k];
+        else down[patch] += this.every * weight[k];
       }
     }
-    return [...seen.values()];
+    const view = {
+      patches: seen.map((patch) => faces.patch(patch)),
+      up: Float64Array.from(seen, (patch) => up[patch]),
+      down: Float64Array.from(seen, (patch) => down[patch]),
+    };
+    for (const patch of seen) up[patch] = down[patch] = 0;
+    return view;
   }
 
-  private isHidden(point: SpacePoint, d: SpacePoint, reach: number, state: number, own?: OwnCrown): boolean {
-    const met: SpacePoint = [point[0] + reach * d[0], point[1] + reach * d[1], point[2] + reach * d[2]];
-    const [lower, upper] = d[2] > 0 ? [point, met] : [met, point];
-    const up: SpacePoint = d[2] > 0 ? d : [-d[0], -d[1], -d[2]];
-    if (own !== undefined && standsBetween(own, lower, upper, up)) return true;
-    return this.others[state].some(
-      ({ id, solid, reach: near }) =>
-        id !== own?.of && isNear(near, lower, upper) && standsBetween(solid, lower, upper, up),
-    );
+  private isHidden(
+    point: SpacePoint,
+    dx: number,
+    dy: number,
+    dz: number,
+    reach: number,
+    state: number,
+    own?: OwnCrown,
+  ): boolean {
+    const { met, upward } = this;
+    met[0] = point[0] + reach * dx;
+    met[1] = point[1] + reach * dy;
+    met[2] = point[2] + reach * dz;
+    const way = dz > 0 ? 1 : -1;
+    upward[0] = way * dx;
+    upward[1] = way * dy;
+    upward[2] = way * dz;
+    const lower = dz > 0 ? point : met;
+    const upper = dz > 0 ? met : point;
+    if (own !== undefined && standsBetween(own, lower, upper, upward)) return true;
+    const others = this.others[state];
+    for (let n = 0; n < others.length; n++) {
+      const { id, solid, reach: near } = others[n];
+      if (id !== own?.of && isNear(near, lower, upper) && standsBetween(solid, lower, upper, upward)) return true;
+    }
+    return false;
   }
 }
 
-/** Sunlight on a patch, one value a sample. [W/m²] */
-function lightOn({ middle, outward }: FaceMeeting, scene: Scene, { samples, moments, caster }: HeatDay): Float64Array {
+function lightOn({ middle, outward, reflects }: FacePatch, scene: Scene, heat: HeatDay): PatchLight {
+  const { moments, caster } = heat;
   const out: SpacePoint = [
     middle[0] + OUTSIDE * outward[0],
     middle[1] + OUTSIDE * outward[1],
     middle[2] + OUTSIDE * outward[2],
   ];
-  const shares = caster.sharesAt(out);
-  return shares.map((share, k) => {
-    const [sx, sy, sz] = planDirection(samples.azimuth[k], samples.altitude[k], scene.upBearing);
-    const facing = Math.max(0, outward[0] * sx + outward[1] * sy + outward[2] * sz);
-    return share * moments[k].beam * facing + SKY_ON_FACE * moments[k].diffuse;
-  });
+  const on = caster.sharesAt(out);
+  const glow = new Float64Array(on.length);
+  const sun = sunOf(scene, heat);
+  for (let k = 0; k < on.length; k++) {
+    const facing = outward[0] * sun[3 * k] + outward[1] * sun[3 * k + 1] + outward[2] * sun[3 * k + 2];
+    const { beam, diffuse, air } = moments[k];
+    on[k] = on[k] * beam * Math.max(0, facing) + SKY_ON_FACE * diffuse;
+    glow[k] = faceGlow(air, reflects, on[k]);
+  }
+  return { on, glow };
 }
 
-function glowOf(
-  seen: readonly PatchView[],
-  patches: ReadonlyMap<string, Float64Array>,
-  { moments }: HeatDay,
-): WallGlow {
+/** Where the sun stands at each sample of a day, 3 numbers each; of one yard at a time. */
+function sunOf(scene: Scene, { samples }: HeatDay): Float64Array {
+  const known = suns.get(samples);
+  if (known && known.upBearing === scene.upBearing) return known.sun;
+  const sun = Float64Array.from(
+    Array.from(samples.azimuth, (azimuth, k) => planDirection(azimuth, samples.altitude[k], scene.upBearing)).flat(),
+  );
+  suns.set(samples, { upBearing: scene.upBearing, sun });
+  return sun;
+}
+
+const suns = new WeakMap<HeatDay['samples'], { readonly upBearing: number; readonly sun: Float64Array }>();
+
+function glowOf({ patches, up, down }: View, lit: readonly PatchLight[], { moments }: HeatDay): WallGlow {
   const light = new Float64Array(moments.length);
   const above = new Float64Array(moments.length);
   const below = new Float64Array(moments.length);
   let sky = 0;
   let ground = 0;
-  for (const { patch, up, down } of seen) {
-    const on = patches.get(patch.key);
-    if (!on) continue;
-    sky += up;
-    ground += down;
+  for (let n = 0; n < patches.length; n++) {
+    const { on, glow } = lit[n];
+    const bright = (up[n] + down[n]) * patches[n].reflects;
+    const over = up[n];
+    const under = down[n];
+    sky += over;
+    ground += under;
     for (let k = 0; k < on.length; k++) {
-      const warm = faceGlow(moments[k].air, patch.reflects, on[k]);
-      light[k] += (up + down) * patch.reflects * on[k];
-      above[k] += up * warm;
-      below[k] += down * warm;
+      light[k] += bright * on[k];
+      above[k] += over * glow[k];
+      below[k] += under * glow[k];
     }
   }
   return { sky, ground, light, above, below };

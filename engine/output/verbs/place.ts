@@ -1,12 +1,23 @@
 import { placeOf } from '../../advice/place/place.ts';
+import { potGround } from '../../advice/place/ground.ts';
+import { potNamed, potThere } from '../../advice/place/pot-there.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import { isCivilDate } from '../../plan/dates.ts';
-import type { Plan } from '../../plan/types.ts';
+import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
-import { numberGiven, planOf, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import {
+  numberGiven,
+  planOf,
+  pointGiven,
+  refuseOption,
+  textGiven,
+  type Verb,
+  type VerbRequest,
+  type VerbResult,
+} from './verb.ts';
 
 export const place: Verb = {
   name: 'place',
@@ -25,6 +36,7 @@ export const place: Verb = {
       max: 50,
       integer: true,
     },
+    { name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'instead of a search: how it would fare there' },
     {
       name: 'on',
       kind: 'text',
@@ -32,7 +44,7 @@ export const place: Verb = {
       summary: 'the day of the move: hardening off gets its dates',
     },
   ],
-  examples: ['place demo --plant lemon --count 2 --on 2026-04-20'],
+  examples: ['place demo --plant lemon --count 2 --on 2026-04-20', 'place demo --plant lemon --at 5,6'],
   run: runPlace,
 };
 
@@ -41,6 +53,8 @@ function runPlace(request: VerbRequest): VerbResult {
   const { weather, units } = request;
   const on = textGiven(request, 'on');
   if (on !== undefined && !isCivilDate(on)) return refuseOption('on', `"${on}" is no date: write it as 2026-04-20.`);
+  const at = pointGiven(request, 'at');
+  if (at) return placedAt(request, plan, at);
   const outcome = placeOf(plan, {
     plant: textGiven(request, 'plant') ?? '',
     count: numberGiven(request, 'count'),
@@ -54,6 +68,19 @@ function runPlace(request: VerbRequest): VerbResult {
     json: outcome.value,
     text: placeText(plan, outcome.value, units, Math.max(60, request.page.columns)),
   };
+}
+
+function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
+  const pot = potNamed(plan, textGiven(request, 'plant') ?? '');
+  if (!pot.ok) return refuseOption('plant', 'Name a plant of the plan with --plant.');
+  const there = potThere(plan, pot.value, at, potGround(plan, pot.value), {
+    period: { kind: 'season' },
+    weather: request.weather,
+  });
+  if (!there.ok) return there;
+  const { load, reason } = there.value;
+  const refusal = reason === null ? '' : `Not there: ${reason}.\n`;
+  return { ok: true, json: there.value, text: `${refusal}${wrapped(load.sentence, request.page.columns)}\n` };
 }
 
 function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, units: Units, columns: number): string {

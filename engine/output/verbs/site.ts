@@ -1,8 +1,11 @@
 import { cheaperFirst } from '../../advice/cheaper-first/cheaper-first.ts';
 import { siteOf } from '../../advice/site/site.ts';
 import type { ClothSize, SiteOption, SiteResult } from '../../advice/site/types.ts';
+import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
+import { featureOf } from '../../plan/edit/edit-feature.ts';
 import { formatArea, formatLength, formatPerArea, parseLength, parseNumber, type Units } from '../../plan/units.ts';
+import { hiddenText } from '../text/hidden-text.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
   hasFlag,
@@ -73,10 +76,17 @@ export const site: Verb = {
       repeatable: true,
     },
     { name: 'seen', kind: 'flag', summary: 'the cloth may be seen by the eyes drawn on the plan' },
+    {
+      name: 'hidden-heights',
+      kind: 'flag',
+      summary: 'instead of a search: how tall a thing may stand in every cell unseen by the plan’s eyes',
+    },
+    { name: 'eye', kind: 'text', placeholder: 'ID', summary: 'with --hidden-heights: from this one eye' },
     { name: 'dim', kind: 'flag', summary: 'plants may fall below their range of light' },
   ],
   examples: [
     'site demo --size 2x2 --height 2.2 --density 0.5 --kind roof',
+    'site demo --hidden-heights',
     'site demo:lane --size 3x3 --height 2 --density 0.5 --kind screen --json',
   ],
   run: runSite,
@@ -88,6 +98,7 @@ const LISTED_FROM = 0.02;
 const KINDS = { roof: 'roof', drops: 'roof with drops', screen: 'screen' } as const;
 
 function runSite(request: VerbRequest): VerbResult {
+  if (hasFlag(request, 'hidden-heights')) return heightsHidden(request);
   const sizes = sizesGiven(request);
   if (typeof sizes === 'string') return refuseOption('size', sizes);
   const heights = heightsGiven(request);
@@ -116,6 +127,18 @@ function runSite(request: VerbRequest): VerbResult {
   if (!cheaper.ok) return cheaper;
   const value = { ...outcome.value, ladder: [...cheaper.value.steps, ...outcome.value.ladder] };
   return { ok: true, json: value, text: siteText(value, request), notes: value.notes };
+}
+
+function heightsHidden(request: VerbRequest): VerbResult {
+  const plan = planOf(request);
+  const eye = textGiven(request, 'eye') ?? null;
+  if (eye !== null && featureOf(plan, eye)?.kind !== 'eye')
+    return refuseOption('eye', `There is no eye "${eye}" on the plan.`);
+  const value = hiddenHeights(plan, eye);
+  // JSON knows no infinity: null is hidden at any height.
+  const heights = Array.from(value.heights, (height) => (height === Infinity ? null : height));
+  const tops = value.tops.map((top) => ({ ...top, hidden: top.hidden === Infinity ? null : top.hidden }));
+  return { ok: true, json: { ...value, heights, tops }, text: hiddenText(plan, value, request.units) };
 }
 
 function sizesGiven(request: VerbRequest): ClothSize[] | undefined | string {

@@ -1,13 +1,29 @@
 import { dateWords } from '../../advice/year/season/words.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import { GRADE_WORDS } from '../../load/light/nine.ts';
+import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
+import { skyFrom } from '../../load/light/sky-from.ts';
 import { spotOf } from '../../load/light/spot-of.ts';
+import { weeksAt } from '../../load/light/weeks-at.ts';
 import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
-import type { Plan } from '../../plan/types.ts';
+import { featureOf } from '../../plan/edit/edit-feature.ts';
+import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, formatTemperature, type Units } from '../../plan/units.ts';
+import { hottestMonth } from '../../sun/season.ts';
 import { oneLine, table } from '../text/plain-text.ts';
+import { skyText, weeksText } from '../text/spot-text.ts';
 import { HEIGHT_OPTION } from './options.ts';
-import { numberGiven, planOf, pointGiven, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import {
+  hasFlag,
+  numberGiven,
+  planOf,
+  pointGiven,
+  refuseOption,
+  textGiven,
+  type Verb,
+  type VerbRequest,
+  type VerbResult,
+} from './verb.ts';
 
 /** One spot. */
 export const spot: Verb = {
@@ -18,11 +34,22 @@ export const spot: Verb = {
   options: [
     { name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'the spot, in plan metres', required: true },
     HEIGHT_OPTION,
+    {
+      name: 'weeks',
+      kind: 'text',
+      placeholder: 'SPAN',
+      summary: 'week by week instead: the hours of sun and of harmful sun, over the season or the year',
+      choices: ['season', 'year'],
+    },
+    { name: 'plant', kind: 'text', placeholder: 'ID', summary: 'with --weeks: the plant whose leaf is judged there' },
+    { name: 'sky', kind: 'flag', summary: 'the sky instead: what stands before it, and the sun’s way month by month' },
   ],
   examples: [
     'spot demo --at 9.6,6.4 --height 1.7 --date 07-21',
     'spot demo --at 9.6,6.4 --heatwave --json',
     'spot demo:lane --at -1,2',
+    'spot demo --at 9.6,6.4 --height 1.7 --weeks season --plant lemon',
+    'spot demo --at 9.6,6.4 --sky',
   ],
   run: runSpot,
 };
@@ -31,19 +58,43 @@ function runSpot(request: VerbRequest): VerbResult {
   const plan = planOf(request);
   const at = pointGiven(request, 'at');
   if (!at) return refuseOption('at', 'Say where: --at X,Y in plan metres.');
-  const outcome = spotOf(plan, at, {
-    period: request.period,
-    height: numberGiven(request, 'height'),
-    weather: request.weather,
-  });
-  if (!outcome.ok) return outcome;
-  const { value } = outcome;
+  const height = numberGiven(request, 'height') ?? GRID_DEFAULTS.height;
   const head =
     `(${formatLength(at[0], request.units)}, ${formatLength(at[1], request.units)}), ` +
-    `${formatLength(value.height, request.units)} above the ground`;
+    `${formatLength(height, request.units)} above the ground`;
+  if (hasFlag(request, 'sky')) return skyAt(request, plan, at, height, head);
+  if (hasFlag(request, 'weeks')) return spotWeeks(request, plan, at, height, head);
+  const outcome = spotOf(plan, at, { period: request.period, height, weather: request.weather });
+  if (!outcome.ok) return outcome;
+  const { value } = outcome;
   const inside = value.inside === null ? '' : `\nIt lies inside ${oneLine(nameOf(plan, value.inside))}.`;
   const body = value.date === null ? seasonText(value) : dayText(plan, value, request.units);
   return { ok: true, json: value, text: `${head}${inside}\n${body}\n` };
+}
+
+function spotWeeks(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, head: string): VerbResult {
+  const plant = textGiven(request, 'plant');
+  if (plant !== undefined && featureOf(plan, plant) === undefined)
+    return refuseOption('plant', `There is no "${plant}" on the plan.`);
+  const span = textGiven(request, 'weeks') === 'year' ? 'year' : 'season';
+  const weeks = weeksAt(plan, at, { height, plant, span, weather: request.weather });
+  if (!weeks.ok) return weeks;
+  return { ok: true, json: { at, height, span, weeks: weeks.value }, text: `${head}\n\n${weeksText(weeks.value)}\n` };
+}
+
+/** The leaves and cloth of the day that was asked for, else of the season's hottest month. */
+function skyAt(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, head: string): VerbResult {
+  const hottest = hottestMonth(plan, request.weather);
+  if (!hottest.ok) return hottest;
+  const monthDay =
+    request.period.kind === 'day' ? request.period.date : `${String(hottest.value.month).padStart(2, '0')}-21`;
+  const sky = skyFrom(plan, at, height, monthDay);
+  if (!sky.ok) return sky;
+  return {
+    ok: true,
+    json: { at, height, monthDay, ...sky.value },
+    text: `${head}\n\n${skyText(plan, sky.value)}\n`,
+  };
 }
 
 function dayText(plan: Plan, day: SpotDayResult, units: Units): string {

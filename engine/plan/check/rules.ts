@@ -1,7 +1,8 @@
 /** How the keys of a thing go together. A rule sees what is right in it, and speaks of no key that is wrong. */
 import { DEFAULTS } from '../defaults.ts';
 import { monthName, monthsOfSeason } from '../dates.ts';
-import { FEATURE } from '../schema/feature.ts';
+import { cleanPath, distance } from '../geometry/shapes.ts';
+import { FEATURE, LEAST_BUILT } from '../schema/feature.ts';
 import type { Json, Keys } from '../schema/form.ts';
 import type { SoundKeys } from '../schema/held.ts';
 import { JOURNAL_ENTRY, PLAN, STOCK_TUBE, THIS_YEAR } from '../schema/plan.ts';
@@ -17,9 +18,16 @@ const { tree, canopy, screen, plant } = FEATURE.kinds;
 /** By the keys of an object in the schema. */
 export const RULES: ReadonlyMap<Keys, Rule> = new Map([
   rule(tree, ({ crownBase, height }, tell) => footBelowTop(tell, 'crownBase', 'the crown', crownBase, height)),
-  rule(screen, ({ bottom = DEFAULTS.bottom, height }, tell) =>
-    footBelowTop(tell, 'bottom', 'the cloth', bottom, height),
-  ),
+  rule(screen, (cloth, tell) => {
+    const { bottom = DEFAULTS.bottom, height } = cloth;
+    footBelowTop(tell, 'bottom', 'the cloth', bottom, height);
+    if (height !== undefined && height > bottom && round(height - bottom) < LEAST_BUILT)
+      tell(
+        ['height'],
+        `the cloth is only ${round(height - bottom)} m high; nobody can build less than ${LEAST_BUILT} m.`,
+      );
+    longEnough(cloth, tell);
+  }),
   rule(canopy, (roof, tell, { subject }) => {
     frontAboveGround(roof, tell);
     dropsAboveGround(roof, tell, subject);
@@ -104,6 +112,19 @@ function dropsAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell, subject: s
         `${subject}, drop ${index + 1}`,
       );
   }
+}
+
+/** Every straight of a screen must be long enough for a hand to build. */
+function longEnough({ path }: SoundKeys<typeof screen>, tell: Tell): void {
+  const points = cleanPath(path ?? []);
+  const straights = points.slice(1).map((point, k) => distance(points[k], point));
+  const short = straights.findIndex((straight) => round(straight) < LEAST_BUILT);
+  if (short >= 0)
+    tell(
+      ['path'],
+      `straight ${short + 1} of path is only ${round(straights[short])} m long; nobody can build less than ` +
+        `${LEAST_BUILT} m.`,
+    );
 }
 
 function tallerThanPot({ container, height, pot }: SoundKeys<typeof plant>, tell: Tell): void {

@@ -1,9 +1,8 @@
 /** Where a text stops being JSON (RFC 8259). Engines word their own errors differently, and some give no place. */
-// A text may hold no bare control character, so the pattern has to name them.
-// oxlint-disable-next-line no-control-regex
 const TOKEN =
-  // oxlint-disable-next-line no-control-regex
-  /[ \t\n\r]*(?:([{}[\],:])|("[^"\\\u0000-\u001f]*(?:\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})[^"\\\u0000-\u001f]*)*")|(-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])|(?:true|false|null)(?!\w)))/y;
+  /[ \t\n\r]*(?:([{}[\],:])|(")|(-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?(?![\w.])|(?:true|false|null)(?!\w)))/y;
+/** What may follow a backslash. */
+const ESCAPE = /["\\/bfnrt]|u[0-9a-fA-F]{4}/y;
 
 type Expected = 'value' | 'value or ]' | 'key' | 'key or }' | 'colon' | 'comma or end' | 'nothing';
 
@@ -25,17 +24,35 @@ export function firstFault(text: string): { offset: number; what: string } | nul
   for (;;) {
     TOKEN.lastIndex = at;
     const token = TOKEN.exec(text);
-    if (token === null) {
+    const end = token?.[2] === undefined ? TOKEN.lastIndex : endOfText(text, TOKEN.lastIndex);
+    if (token === null || end === null) {
       const offset = at + (/^[ \t\n\r]*/.exec(text.slice(at))?.[0].length ?? 0);
       if (offset >= text.length)
         return expected === 'nothing' ? null : { offset, what: `the file ends, but ${WORDS[expected]}` };
       return { offset, what: WORDS[expected] };
     }
     const next = afterToken(token[1] ?? (token[2] === undefined ? 'value' : 'text'), expected, open);
-    if (next === null) return { offset: TOKEN.lastIndex - token[0].trimStart().length, what: WORDS[expected] };
+    if (next === null) return { offset: at + token[0].length - token[0].trimStart().length, what: WORDS[expected] };
     expected = next;
-    at = TOKEN.lastIndex;
+    at = end;
   }
+}
+
+/**
+ * Where a text ends whose first character stands at an index; `null` if it never does, or holds a bare control character
+ * or an escape that is none. Step by step, since a pattern that repeats needs room for every repetition.
+ */
+function endOfText(text: string, from: number): number | null {
+  for (let at = from; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code === 0x22) return at + 1;
+    if (code < 0x20) return null;
+    if (code !== 0x5c) continue;
+    ESCAPE.lastIndex = at + 1;
+    if (!ESCAPE.test(text)) return null;
+    at = ESCAPE.lastIndex - 1;
+  }
+  return null;
 }
 
 /** What may follow a token; `null` when the token itself may not stand there. Keeps the stack of open brackets. */

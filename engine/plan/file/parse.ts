@@ -1,5 +1,6 @@
 import { isPlan, planErrors, shortened } from '../check/check.ts';
 import { decodeJson } from './decode.ts';
+import { planText } from './serialize.ts';
 import { sanityWalk } from '../sanity-walk.ts';
 import type { Plan, Problem, SetAside } from '../types.ts';
 import { upgradePlan } from './upgrade.ts';
@@ -37,13 +38,21 @@ export function salvagePlan(input: Uint8Array | string): SalvagedPlan {
   for (let value = read.value; ;) {
     const plan: unknown = value;
     const found: Problem[] = [];
-    if (isPlan(plan, found)) return { ok: true, plan, warnings: sanityWalk(plan), problems };
+    if (isPlan(plan, found)) return opensAgain(plan, problems);
     const broken = brokenItems(found);
     if (broken === null)
       return { ok: false, problems: shortened(problems.length > 0 ? planErrors(read.value) : found) };
     problems.push(...found);
     value = withoutItems(value, broken);
   }
+}
+
+/** The plan with what was set aside, if its own file can be opened: set aside, a part lies deeper and counts for more. */
+function opensAgain(plan: Plan, problems: Problem[]): SalvagedPlan {
+  const again = problems.length === 0 ? { ok: true as const, plan } : parsePlan(planText(plan));
+  return again.ok
+    ? { ok: true, plan, warnings: sanityWalk(plan), problems }
+    : { ok: false, problems: shortened([...again.problems, ...problems]) };
 }
 
 function readJson(

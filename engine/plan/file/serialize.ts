@@ -1,11 +1,25 @@
+import { LIMITS } from './limits.ts';
 import type { Plan } from '../types.ts';
 
 /**
  * A plan as the text of its file: JSON, two spaces a level, points and short lists of numbers on one line, a line break
- * at the end. The same plan gives the same text; keys keep their order, unknown ones too.
+ * at the end. The same plan gives the same text; keys keep their order, unknown ones too. Without the spaces where the
+ * file would be too large with them to be opened again.
  */
 export function planText(plan: Plan): string {
-  return `${textOf(plan, '')}\n`;
+  const text = `${textOf(plan, '')}\n`;
+  return bytesOf(text) <= LIMITS.fileBytes ? text : `${JSON.stringify(plan)}\n`;
+}
+
+/** How many bytes a text has as UTF-8. */
+function bytesOf(text: string): number {
+  let bytes = text.length;
+  for (let i = 0; i < text.length; i++) {
+    const code = text.charCodeAt(i);
+    // Half a character of two: both halves together have four bytes.
+    if (code > 0x7f) bytes += code > 0x7ff && (code < 0xd800 || code > 0xdfff) ? 2 : 1;
+  }
+  return bytes;
 }
 
 function textOf(value: unknown, indent: string): string {

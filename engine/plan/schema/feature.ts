@@ -1,6 +1,6 @@
 /** What can be drawn: every kind with its keys. How the keys of a thing go together is for `check/rules.ts` to say. */
 import { byName, defaulted, flag, list, monthDay, number, object, optional, point, text, words } from './form.ts';
-import type { Called, Json, NumberRule } from './form.ts';
+import type { Called, Form, Json, Keys, NumberRule } from './form.ts';
 import { eitherOf, quote, show } from './say.ts';
 
 const SHARE: NumberRule = { min: 0, max: 1, is: 'share' };
@@ -8,6 +8,9 @@ const SHARE: NumberRule = { min: 0, max: 1, is: 'share' };
 const SIZE: NumberRule = { above: 0, max: 500, unit: 'm' };
 const HEIGHT: NumberRule = { ...SIZE, is: 'height' };
 const FOOT: NumberRule = { min: 0, max: 500, unit: 'm', is: 'height' };
+/** Least side of a cloth, and least member of its frame, that hands can build. [m] */
+export const LEAST_BUILT = 0.1;
+const CLOTH_SIDE: NumberRule = { min: LEAST_BUILT, max: 500, unit: 'm' };
 const GUST: NumberRule = { min: 0, max: 120, unit: 'm/s' };
 const path = { form: 'path', least: 2 } as const;
 const outline = { form: 'outline' } as const;
@@ -117,8 +120,8 @@ const KINDS = {
     /** Back edge; the front edge is `rise` higher. */
     height: number(HEIGHT, 'Height of the back edge'),
     rise: defaulted(number({ min: -100, max: 100, unit: 'm', is: 'height' }, 'Front edge higher by')),
-    length: number(SIZE, 'Length'),
-    width: number(SIZE, 'Width'),
+    length: number(CLOTH_SIDE, 'Length'),
+    width: number(CLOTH_SIDE, 'Width'),
     turn: defaulted(number({ min: -3600, max: 3600, unit: 'degrees' }, 'Turned clockwise')),
     ...CLOTH,
     drops: optional(
@@ -190,6 +193,12 @@ export const FEATURE = {
   common: { id: { form: 'id' }, name: optional(text), how: optional(HOW) },
   kinds: KINDS,
 } as const;
+
+/** The form of one key of a kind of thing; `undefined` where the kind has no such key. */
+export function formOf(kind: keyof typeof KINDS, key: string): Form | undefined {
+  const keys: Keys = KINDS[kind];
+  return Object.hasOwn(keys, key) ? keys[key] : undefined;
+}
 
 /** What to call a feature in a sentence: `Wall "west"`. */
 function featureCalled(item: Json, index: number): string {

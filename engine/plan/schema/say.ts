@@ -5,6 +5,11 @@ export function isRecord(value: unknown): value is Json {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** What an object holds at a key that is known by its name only. */
+export function heldAt(object: object, key: string): unknown {
+  return Object.hasOwn(object, key) ? Reflect.get(object, key) : undefined;
+}
+
 /** A value as a sentence can hold it. */
 export function show(value: unknown): string {
   if (typeof value === 'string') return quote(value);

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
-import { demoPlan, shadowTable } from '../../../engine/index.ts';
+import { dayTable, demoPlan, shadowTable } from '../../../engine/index.ts';
 import { stickMarks } from '../../../web/charts/shadow-clock.ts';
-import { day } from '../../../web/worker/methods/day.ts';
 
 for (const [name, date] of [
   ['courtyard', '2026-05-02'],
@@ -9,7 +8,7 @@ for (const [name, date] of [
 ] as const) {
   test(`in the ${name} the stick's shadows are those of the field sheet, half hour by half hour`, () => {
     const plan = demoPlan(name);
-    const table = day({ plan, monthDay: date.slice(5) }, { progress: () => {} });
+    const table = dayTable(plan, date.slice(5));
     if (!table.ok) throw new Error(table.problems[0].message);
     const { latitude, longitude, timeZone } = plan.site;
     const sheet = shadowTable({ latitude, longitude, timeZone }, date, 0);

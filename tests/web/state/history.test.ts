@@ -3,6 +3,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { demoPlan } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
 import { commitBeside, commitEdit, redo, redoLabel, undo, undoLabel } from '../../../web/state/edit.ts';
+import { UNDO_LETTERS, UNDO_STEPS } from '../../../web/state/undo-cap.ts';
 import { history, openYard, plan, preview, shownPlan } from '../../../web/state/yard.ts';
 
 const FIRST = demoPlan('courtyard');
@@ -36,6 +37,48 @@ test('a run of nudges is one step; a drag’s preview is none, and what it showe
   expect(shownPlan.value.name).toBe('3');
   undo();
   expect(plan.value).toBe(FIRST);
+});
+
+test('nudges of two things are two steps, and a nudge after another edit joins nothing', () => {
+  commitEdit('Nudge lemon', named('1'), 'merge');
+  commitEdit('Nudge fig', named('2'), 'merge');
+  commitEdit('Nudge fig', named('3'), 'merge');
+  expect(history.value.steps.map(({ label, plan: then }) => [label, then.name])).toEqual([
+    ['Demo yard', FIRST.name],
+    ['Nudge lemon', '1'],
+    ['Nudge fig', '3'],
+  ]);
+  commitEdit('Rename', named('4'));
+  commitEdit('Nudge fig', named('5'), 'merge');
+  expect(history.value.steps).toHaveLength(5);
+});
+
+test('undo reaches 200 steps back; what is older stays done', () => {
+  for (let k = 1; k <= UNDO_STEPS + 50; k++) commitEdit(`Rename to ${k}`, named(String(k)));
+  expect(history.value.steps).toHaveLength(UNDO_STEPS + 1);
+  while (undoLabel.value !== null) undo();
+  expect(plan.value.name).toBe('50');
+  while (redoLabel.value !== null) redo();
+  expect(plan.value.name).toBe(String(UNDO_STEPS + 50));
+});
+
+test('undo keeps no more than 8 MB of plans, pictures aside, but one step back always', () => {
+  const withNotes = (letters: number): Plan => ({
+    ...plan.value,
+    features: [...FIRST.features, { ...FIRST.features[0], id: 'wide', name: 'w'.repeat(letters) }],
+  });
+  const megabyte = 1e6;
+  for (let k = 0; k < 12; k++) commitEdit(`Step ${k}`, withNotes(megabyte));
+  const letters = history.value.steps.reduce((sum, step) => sum + JSON.stringify(step.plan).length, 0);
+  expect(letters).toBeLessThanOrEqual(UNDO_LETTERS);
+  expect(letters).toBeGreaterThan(UNDO_LETTERS - 1.1 * megabyte);
+  expect(history.value.cursor).toBe(history.value.steps.length - 1);
+  commitEdit('Huge', withNotes(9 * megabyte));
+  expect(history.value.steps.map(({ label }) => label)).toEqual(['Step 11', 'Huge']);
+  const underlay = { image: `data:image/png;base64,${'A'.repeat(9 * megabyte)}`, at: [0, 0], width: 4 } as const;
+  history.value = { steps: [{ label: 'Demo yard', plan: { ...FIRST, site: { ...FIRST.site, underlay } } }], cursor: 0 };
+  for (const name of ['a', 'b', 'c']) commitEdit('Rename', named(name));
+  expect(history.value.steps).toHaveLength(4);
 });
 
 test('what stands beside the history is in every step of it: undo leaves it, and redo is still there', () => {

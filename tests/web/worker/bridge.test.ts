@@ -115,6 +115,24 @@ test('aborting a call that waits leaves the running one alone', async () => {
   expect(FakeWorker.made[0].heard).toHaveLength(1);
 });
 
+test('aborting one call that waits leaves the others that wait', async () => {
+  const bridge = bridgeOfFakes();
+  const controller = new AbortController();
+  const running = bridge.call('load', 1);
+  const dropped = bridge.call('spot', 2, { signal: controller.signal });
+  const kept = bridge.call('day', 3);
+  controller.abort();
+  await expect(dropped).rejects.toMatchObject({ name: 'AbortError' });
+  const [worker] = FakeWorker.made;
+  worker.answer('a');
+  expect(worker.heard.map(({ method }) => method)).toEqual(['load', 'day']);
+  worker.answer('c');
+  expect([await running, await kept]).toEqual([
+    { ok: true, value: 'a' },
+    { ok: true, value: 'c' },
+  ]);
+});
+
 test('a worker that dies answers with a problem in words, and the calls behind it go on', async () => {
   const bridge = bridgeOfFakes();
   const first = bridge.call('load', 1);

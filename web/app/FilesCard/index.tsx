@@ -17,6 +17,7 @@ import {
   shelf,
 } from '../../state/shelf.ts';
 import type { GoodState, YardRecord } from '../../state/storage/yards.ts';
+import { UNDO_LETTERS, UNDO_STEPS } from '../../state/undo-cap.ts';
 import { openYard, plan } from '../../state/yard.ts';
 import { Lazy } from '../../common/Lazy.tsx';
 import { openAnyFile } from '../drop.ts';
@@ -137,6 +138,10 @@ function KeptWords({ now }: { readonly now: number }) {
         </p>
       )}
       {keepsForGood.value === true && <p>This browser has promised not to clear what Shadewright keeps.</p>}
+      <p>
+        Undo reaches {UNDO_STEPS} steps back, less where the yard is so large that they fill {UNDO_LETTERS / 1e6} MB.
+        What is older stays done.
+      </p>
       <p>Nothing is sent anywhere. The yard is in this browser and in the files you save.</p>
     </div>
   );

@@ -1,10 +1,10 @@
+import type { DayTable } from '../../../engine/index.ts';
 import { arcPath, harmPath, runsOf, xOf, yOf } from '../../charts/day-arc.ts';
 import type { DayArcBox } from '../../charts/day-arc.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, playing } from '../../state/view.ts';
 import { heightWords } from './words.ts';
 import { clockWords } from '../../common/words.ts';
-import type { DayTable } from '../../worker/methods/day.ts';
 import { Slider } from './Slider.tsx';
 
 interface Props {

@@ -1,4 +1,4 @@
-import type { DayTable } from '../../worker/methods/day.ts';
+import type { DayTable } from '../../../engine/index.ts';
 import { sideWords } from '../../common/words.ts';
 
 /** "sun 38° high in the west", or "the sun is down". */

@@ -1,8 +1,7 @@
 import { boundsOf, distanceToPath, footprintOf, formatCut, formatLength, openRing } from '../../../engine/index.ts';
-import type { BuildSheet, Canopy, Plan, Screen, SightCut } from '../../../engine/index.ts';
+import type { BuildSheet, Canopy, LetterPictures, Plan, Screen, SightCut } from '../../../engine/index.ts';
 import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
-import type { LetterPictures } from '../../worker/advice-methods/letter.ts';
 import { siteNow } from '../parts/typed.ts';
 import { Ink } from './Parts.tsx';
 import { SightPicture } from './SightPicture.tsx';

@@ -1,14 +1,13 @@
 import { untracked, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { featureOf, formatArea, middleOf, sentenceCase } from '../../../engine/index.ts';
-import type { PlanPoint } from '../../../engine/index.ts';
+import type { PlanPoint, BarredGround } from '../../../engine/index.ts';
 import { askForPoint } from '../../map/laid-on/ask-point.ts';
 import { askedPoint, barredRings } from '../../map/laid-on/overlays.ts';
 import { stripsOf } from '../../common/strips.ts';
 import { readOut } from '../../state/speech.ts';
 import { pin, selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
-import type { GroundAnswer } from '../../worker/advice-methods/ground.ts';
 import { ground } from './placed.ts';
 
 /** Hatches the ground on which the pot may not stand, and says of a tapped point why. */
@@ -73,13 +72,13 @@ export function BarredGround() {
   );
 }
 
-function reasonList(answer: GroundAnswer | undefined): [reason: string, area: number][] {
+function reasonList(answer: BarredGround | undefined): [reason: string, area: number][] {
   const areas = new Map<string, number>();
   for (const { reason } of answer?.barred ?? []) areas.set(reason, (areas.get(reason) ?? 0) + answer!.step ** 2);
   return [...areas].sort((a, b) => b[1] - a[1]);
 }
 
-function wordsAt(answer: GroundAnswer | undefined, [x, y]: PlanPoint): string {
+function wordsAt(answer: BarredGround | undefined, [x, y]: PlanPoint): string {
   if (!answer) return 'That is still being worked out.';
   const half = answer.step / 2;
   const square = answer.barred.find(({ at }) => Math.abs(at[0] - x) <= half && Math.abs(at[1] - y) <= half);

@@ -1,9 +1,8 @@
 import { setPartHow, setSite, upBearingOf } from '../../../engine/index.ts';
-import type { KnownBy, NorthObservation } from '../../../engine/index.ts';
+import type { KnownBy, NorthObservation, AllNorth } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
-import type { NorthAnswer } from '../../worker/advice-methods/north.ts';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { PointField } from './PointField.tsx';
 import { ShadowRose } from './ShadowRose.tsx';
@@ -108,7 +107,7 @@ export function North() {
   );
 }
 
-function BestTimes({ value: { windows } }: { readonly value: NorthAnswer }) {
+function BestTimes({ value: { windows } }: { readonly value: AllNorth }) {
   return (
     <p class="best-times">
       {windows.length === 0 ? (
@@ -124,7 +123,7 @@ function BestTimes({ value: { windows } }: { readonly value: NorthAnswer }) {
 }
 
 interface ResultProps {
-  readonly value: NorthAnswer;
+  readonly value: AllNorth;
   readonly observations: readonly NorthObservation[];
   readonly keptCount: number;
 }

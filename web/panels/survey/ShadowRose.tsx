@@ -1,11 +1,11 @@
-import type { NorthAnswer } from '../../worker/advice-methods/north.ts';
+import type { AllNorth } from '../../../engine/index.ts';
 
 /** Pixels that a shadow of one pole's length has in the picture; longer than four are cut off. */
 const PX = 26;
 const LONGEST = 4;
 
 /** A day's shadows of a 1 m pole, true north at the top: those that tell north are drawn full. */
-export function ShadowRose({ shadows }: { readonly shadows: NorthAnswer['shadows'] }) {
+export function ShadowRose({ shadows }: { readonly shadows: AllNorth['shadows'] }) {
   const tell = shadows.filter(({ tells }) => tells);
   const finding =
     tell.length === 0 ? 'None of them tells north this day.' : `${tell.length} of ${shadows.length} tell north.`;

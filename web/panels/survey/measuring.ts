@@ -1,8 +1,7 @@
 import { DEFAULTS, defaultPm, formatLength, parseLength, parseNumber } from '../../../engine/index.ts';
-import type { CrownShape, Estimate, Feature } from '../../../engine/index.ts';
+import type { CrownShape, Estimate, Feature, ShadowSeen } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
-import type { HeightArgs } from '../../worker/advice-methods/height.ts';
 import { siteNow } from '../parts/typed.ts';
 import type { When } from '../parts/boxes/WhenFields.tsx';
 
@@ -59,7 +58,7 @@ export function taped(text: string): Estimate | null {
 }
 
 /** What to ask the engine for a shadow, or `null` while something is still to come. */
-export function heightAsked(m: Measuring): HeightArgs | null {
+export function heightAsked(m: Measuring): ShadowSeen | null {
   const tip = taped(m.tip);
   const sun = sunOf(m);
   if (tip === null || sun === null) return null;
@@ -76,7 +75,7 @@ export function heightAsked(m: Measuring): HeightArgs | null {
     : { site, sun, thing: { kind: 'tree', shape: m.shape, width, base }, tip };
 }
 
-function sunOf(m: Measuring): HeightArgs['sun'] | null {
+function sunOf(m: Measuring): ShadowSeen['sun'] | null {
   if (m.way === 'clock')
     return m.when.date === '' || m.when.time === '' ? null : { by: 'clock', when: `${m.when.date}T${m.when.time}` };
   const pole = taped(m.pole);

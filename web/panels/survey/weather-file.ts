@@ -1,5 +1,5 @@
 import { setClimate } from '../../../engine/index.ts';
-import type { ClimateMonth, Plan } from '../../../engine/index.ts';
+import type { ClimateMonth, Plan, WeatherFile } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { storageTrouble } from '../../state/storage/trouble.ts';
@@ -7,7 +7,6 @@ import { keepHours } from '../../state/weather.ts';
 import { findOut } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
-import type { WeatherFile } from '../../worker/advice-methods/weather-file.ts';
 
 const LARGEST_FILE_BYTES = 20e6;
 

@@ -1,11 +1,10 @@
 import { useEffect } from 'preact/hooks';
-import type { OptionPlant, SiteOption, SiteResult } from '../../../engine/index.ts';
+import type { OptionPlant, SiteOption, SiteResult, Sight } from '../../../engine/index.ts';
 import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { openOption } from '../parts/tried.ts';
 import { nameOf } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
-import type { Sight } from '../../worker/advice-methods/site.ts';
 import { foundMarks } from './marked.ts';
 import { putIntoOption } from '../parts/option-edits.ts';
 import type { Found } from './search.ts';

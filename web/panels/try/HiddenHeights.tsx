@@ -1,13 +1,12 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID } from '../../../engine/index.ts';
-import type { PlanPoint } from '../../../engine/index.ts';
+import type { PlanPoint, HiddenHeights } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
 import { calledOf, nameOf } from '../../map/drawing/feature-edits.ts';
 import { barredRings, hiddenHeightLines } from '../../map/laid-on/overlays.ts';
 import { stripsOf } from '../../common/strips.ts';
 import { plan, units } from '../../state/yard.ts';
-import type { HiddenAnswer } from '../../worker/advice-methods/hidden.ts';
 import { topMarks } from './marked.ts';
 import { hiddenAnswer, hiddenFrom, hiddenShown } from '../parts/tried.ts';
 import { percentWords } from '../../common/figures.ts';
@@ -95,7 +94,7 @@ function clear(): void {
 }
 
 /** Middles of the cells in the yard where nothing of use can be hidden. */
-function bareGround({ grid, heights }: HiddenAnswer): PlanPoint[] {
+function bareGround({ grid, heights }: HiddenHeights): PlanPoint[] {
   const boundary = openRing(plan.value.site.boundary);
   const middles: PlanPoint[] = [];
   for (let index = 0; index < heights.length; index++) {

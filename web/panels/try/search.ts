@@ -1,9 +1,8 @@
 import { signal } from '@preact/signals';
-import type { ClothKind, ClothSize, Feature, Plan, SiteRequest } from '../../../engine/index.ts';
+import type { ClothKind, ClothSize, Feature, Plan, SiteRequest, SiteSeen } from '../../../engine/index.ts';
 import { readOut, say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
-import type { SiteAnswer } from '../../worker/advice-methods/site.ts';
 import type { Progress } from '../../state/ask.ts';
 import { forPlants } from '../parts/option-edits.ts';
 
@@ -38,7 +37,7 @@ export const wish = signal<Wish>({
 });
 
 /** A search's answer and the plan it was made for. */
-export interface Found extends SiteAnswer {
+export interface Found extends SiteSeen {
   readonly plan: Plan;
 }
 export const found = signal<Found | null>(null);

@@ -4,7 +4,7 @@ import type { History, Step } from '../yard.ts';
 import { withoutPictures, withPictures } from './pictures.ts';
 import { readRecord, readRecords, swapRecords, writeRecords } from './records.ts';
 
-/** What the shelf knows of a yard. Its steps stand in pages of their own, its pictures beside them. */
+/** What the shelf knows of a yard. Each of its steps stands in a record of its own, its pictures beside them. */
 export interface YardRecord {
   readonly id: string;
   readonly name: string;
@@ -27,12 +27,21 @@ export interface GoodState {
   readonly plan: Plan;
 }
 
-/** Steps a record: a save rewrites the newest page only. */
-const PAGE = 32;
+/** Where the steps of a yard are stored, so that a save writes only what is new. */
+export interface StoredSteps {
+  readonly keys: ReadonlyMap<Step, string>;
+  /** Records that the next save takes away: of an older form, or of steps that could not be read. */
+  readonly outdated: readonly string[];
+  /** Number of the next step's record: keys in their order are the steps in theirs. */
+  readonly next: number;
+}
+
+export const NOTHING_STORED: StoredSteps = { keys: new Map(), outdated: [], next: 0 };
+
 const GOOD_STATES = 5;
 
 const yardKey = (id: string): string => `yard/${id}`;
-const pageKey = (id: string, page: number): string => `steps/${id}/${String(page).padStart(6, '0')}`;
+const stepKey = (id: string, serial: number): string => `steps/${id}/${String(serial).padStart(9, '0')}`;
 const pictureKey = (id: string, name: string): string => `picture/${id}/${name}`;
 const goodKey = (id: string, at: number): string => `good/${id}/${String(at).padStart(15, '0')}`;
 
@@ -51,6 +60,7 @@ export async function lastOpenId(): Promise<string | null> {
 export interface OpenedYard {
   readonly record: YardRecord;
   readonly history: History;
+  readonly stored: StoredSteps;
   readonly repaired: string | null;
 }
 
@@ -58,21 +68,18 @@ export interface OpenedYard {
 export async function readYard(id: string): Promise<OpenedYard | null> {
   const record = await readRecord(yardKey(id));
   if (!isYardRecord(record)) return null;
-  const [pages, pictures, goods, isWhole] = await Promise.all([
+  const [records, pictures, goods, isWhole] = await Promise.all([
     readRecords(`steps/${id}/`),
     readPictures(id),
     readGoodStates(id),
     planChecker(),
   ]);
-  const steps = [...pages.values()]
-    .flat()
-    .filter(isStep)
-    .map(({ label, plan }) => ({ label, plan: withPictures(plan, pictures) }));
+  const { steps, stored } = stepsIn(records, pictures);
   const cursor = Math.min(record.cursor, steps.length - 1);
   if (steps.length === record.steps && cursor >= 0 && isWhole(steps[cursor].plan)) {
     await keepGoodState(id, steps[cursor].plan, goods);
     await writeRecords({ put: new Map([['last-open', id]]) });
-    return { record, history: { steps, cursor }, repaired: null };
+    return { record, history: { steps, cursor }, stored, repaired: null };
   }
   const sound = steps.findLastIndex((step) => isWhole(step.plan));
   const plan = sound >= 0 ? steps[sound].plan : goods.findLast((good) => isWhole(good.plan))?.plan;
@@ -84,24 +91,47 @@ export async function readYard(id: string): Promise<OpenedYard | null> {
   return {
     record,
     history,
+    stored: { keys: new Map(), outdated: [...records.keys()], next: stored.next },
     repaired: 'The newest state of this yard could not be read, so the last good one is open.',
   };
 }
 
+/** The steps among a yard's records, and which stands where. An older form held several steps in one record. */
+function stepsIn(
+  records: ReadonlyMap<string, unknown>,
+  pictures: ReadonlyMap<string, string>,
+): { readonly steps: Step[]; readonly stored: StoredSteps } {
+  const steps: Step[] = [];
+  const keys = new Map<Step, string>();
+  const outdated: string[] = [];
+  let next = 0;
+  for (const [key, found] of records) {
+    next = Math.max(next, Number(key.slice(key.lastIndexOf('/') + 1)) + 1);
+    const sound = (Array.isArray(found) ? found : [found])
+      .filter(isStep)
+      .map(({ label, plan }): Step => ({ label, plan: withPictures(plan, pictures) }));
+    steps.push(...sound);
+    if (Array.isArray(found) || sound.length === 0) outdated.push(key);
+    else keys.set(sound[0], key);
+  }
+  return { steps, stored: { keys, outdated, next } };
+}
+
 /**
- * Saves what changed since `saved` (the steps as they were last stored) if storage still holds `revision`.
- * @returns the new record; when nothing was written, that another tab was faster, or that the browser has cleared the
- *   yard
+ * Saves what is new since the last save, if storage still holds `revision`: one step made writes one step.
+ * @param stored where the steps stood after that save
+ * @returns the new record and where its steps stand; when nothing was written, that another tab was faster, or that the
+ *   browser has cleared the yard
  */
 export async function saveYard(
   record: YardRecord,
   history: History,
-  saved: readonly Step[],
+  stored: StoredSteps,
   now: number,
-): Promise<YardRecord | 'newer' | 'gone'> {
+): Promise<{ readonly record: YardRecord; readonly stored: StoredSteps } | 'newer' | 'gone'> {
   const { id } = record;
   const { steps, cursor } = history;
-  const next: YardRecord = {
+  const saved: YardRecord = {
     ...record,
     revision: record.revision + 1,
     cursor,
@@ -109,24 +139,20 @@ export async function saveYard(
     name: steps[cursor].plan.name ?? 'Unnamed yard',
     changedAt: now,
   };
-  const put = new Map<string, unknown>([[yardKey(id), next]]);
+  const put = new Map<string, unknown>([[yardKey(id), saved]]);
   const pictures = new Map<string, string>();
-  for (let from = 0; from < steps.length; from += PAGE) {
-    const page = steps.slice(from, from + PAGE);
-    const before = saved.slice(from, from + PAGE);
-    if (page.length === before.length && page.every((step, index) => step === before[index])) continue;
-    put.set(
-      pageKey(id, from / PAGE),
-      page.map(({ label, plan }) => ({ label, plan: withoutPictures(plan, pictures) })),
-    );
+  const keys = new Map<Step, string>();
+  let { next } = stored;
+  for (const step of steps) {
+    const key = stored.keys.get(step) ?? stepKey(id, next++);
+    keys.set(step, key);
+    if (!stored.keys.has(step)) put.set(key, { label: step.label, plan: withoutPictures(step.plan, pictures) });
   }
   for (const [name, image] of pictures) put.set(pictureKey(id, name), image);
   put.set('last-open', id);
-  const remove: string[] = [];
-  for (let page = Math.ceil(steps.length / PAGE); page < Math.ceil(saved.length / PAGE); page++)
-    remove.push(pageKey(id, page));
-  const ended = await swapRecords(yardKey(id), record.revision, { put, remove });
-  return ended === 'written' ? next : ended;
+  const gone = [...stored.keys].flatMap(([step, key]) => (keys.has(step) ? [] : [key]));
+  const ended = await swapRecords(yardKey(id), record.revision, { put, remove: [...stored.outdated, ...gone] });
+  return ended === 'written' ? { record: saved, stored: { keys, outdated: [], next } } : ended;
 }
 
 /** A record for a yard that is not stored yet. */

@@ -1,4 +1,4 @@
-import { canopyGrid } from '../../../frame/layout/canopy-frame.ts';
+import { canopyGrid } from '../../../frame/layout/canopy-grid.ts';
 import { screenPosts } from '../../../frame/layout/screen-frame.ts';
 import { DEFAULTS } from '../../../plan/defaults.ts';
 import {

@@ -1,4 +1,4 @@
-import { briefOf } from '../../../frame/layout/model.ts';
+import { briefOf } from '../../../frame/layout/brief.ts';
 import { boundsOf, footprintOf, openRing, pathsCross, pointInRing } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
 import { type HungCloth, hungOf, type Upright } from '../kinds/hung.ts';

@@ -80,7 +80,29 @@ describe('the cheapest way of cutting', () => {
         ],
         tubes: [{ length: 3000, cost: 1 }],
       }),
-    ).toEqual({ ok: false, tooLong: [3100] });
+    ).toEqual({ ok: false, unfit: [3100] });
+  });
+
+  test('a piece of no length is named: a tube would give endlessly many', () => {
+    for (const length of [0, -20])
+      expect(cutStock({ kerf: 0, pieces: [{ length, count: 2 }], tubes: [{ length: 3000, cost: 1 }] })).toEqual({
+        ok: false,
+        unfit: [length],
+      });
+  });
+
+  test('of many different lengths every piece is still cut, and none too much', () => {
+    for (const kinds of [12, 16, 17, 40]) {
+      const pieces = Array.from({ length: kinds }, (_, k) => ({ length: 401 + 23 * k, count: 1 + (k % 3) }));
+      const result = cutStock({ kerf: 2, pieces, tubes: [{ length: 3000, cost: 1 }] });
+      if (!result.ok) throw new Error('cannot be cut');
+      const cut = result.uses.flatMap(({ pieces: of, times }) => Array.from({ length: times }, () => of).flat());
+      const wanted = pieces.flatMap(({ length, count }) => Array.from({ length: count }, () => length));
+      expect(cut.toSorted((a, b) => a - b)).toEqual(wanted);
+      expect(result.bound).toBeLessThanOrEqual(result.cost);
+      expect(result.bound).toBeGreaterThanOrEqual(wanted.reduce((sum, length) => sum + length, 0) / 3002);
+      expect(result.cost).toBeLessThanOrEqual(1.3 * result.bound);
+    }
   });
 
   test('a piece as long as the tube needs no cut', () => {

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checkPlan } from '../../../../engine/plan/check/check.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
+import type { Canopy, Feature, Plan } from '../../../../engine/plan/types.ts';
 
 /** Every key of the plan file, version 1. */
 const KEYS = `format version name units site season climate features options plants journal stock past
@@ -69,6 +69,36 @@ describe('check', () => {
       '/features/0/drops/1/depth',
       '/features/0/drops/2/depth',
     ]);
+  });
+
+  it('no cloth smaller than a hand can build', () => {
+    const canopy = (length: number, width: number): Feature => ({
+      id: 'c',
+      kind: 'canopy',
+      center: [5, 4],
+      length,
+      width,
+      height: 2,
+      density: 0.5,
+    });
+    const screen = (end: number, bottom: number): Feature => ({
+      id: 's',
+      kind: 'screen',
+      path: [
+        [5, 4],
+        [5, end],
+      ],
+      bottom,
+      height: 1.8,
+      density: 0.5,
+    });
+    const pointers = (...features: Feature[]) =>
+      checkPlan({ ...demoPlan('courtyard'), options: [], journal: [], features }).map(({ pointer }) => pointer);
+    expect(pointers(canopy(0.1, 0.1), screen(4.1, 1.7))).toEqual([]);
+    expect(pointers(canopy(0.002, 2))).toEqual(['/features/0/length']);
+    expect(pointers(canopy(2, 0.09))).toEqual(['/features/0/width']);
+    expect(pointers(screen(4.002, 0))).toEqual(['/features/0/path']);
+    expect(pointers(screen(6, 1.79))).toEqual(['/features/0/height']);
   });
 
   it('a yard of exactly four million cells is worked out, one row more is not', () => {

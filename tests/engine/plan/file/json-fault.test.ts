@@ -62,6 +62,11 @@ it('what stands before a fault could have gone on to be right', () => {
   expect(firstFault('[1] 2')).toEqual({ offset: 4, what: 'the file should end here' });
 });
 
+it('eight million backslashes in a text that never ends are walked over', () => {
+  expect(firstFault(`["${'\\\\'.repeat(4e6)}`)).toEqual({ offset: 1, what: 'a value or "]" should stand here' });
+  expect(firstFault(`["${'\\n'.repeat(4e6)}" 1]`)?.offset).toBe(8e6 + 4);
+});
+
 it('a text of fifteen million characters inside a broken file is walked over', () => {
   expect(firstFault(`["${'x'.repeat(15e6)}" "]`)?.offset).toBe(15e6 + 4);
 });

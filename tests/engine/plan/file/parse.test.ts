@@ -1,4 +1,5 @@
 import { readFileSync, readdirSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parsePlan, salvagePlan } from '../../../../engine/plan/file/parse.ts';
 import { planText } from '../../../../engine/plan/file/serialize.ts';
@@ -225,6 +226,29 @@ describe('salvage', () => {
       expected['many-faults-at-once'].map(({ pointer }) => pointer),
     );
     expect(salvagePlan('{')).toMatchObject({ ok: false });
+  });
+
+  it('opens again from its own file, or is refused', () => {
+    const broken = { id: 'b', kind: 'wall', path: [], height: 1, thickness: 0.2 };
+    const nested = (depth: number): unknown => (depth === 0 ? 1 : [nested(depth - 1)]);
+    const deep = { ...broken, deep: nested(97) };
+    const much = Array.from({ length: 320 }, (_, i) => ({ ...broken, id: `b${i}`, extra: Array(500).fill([[7]]) }));
+    const parts = fc.array(fc.constantFrom(broken, deep, 5, null, { ...broken, id: 'west-wall' }, ...much.slice(0, 3)));
+    const reopened = (features: readonly unknown[]): [boolean, boolean] => {
+      const { features: drawn, ...rest } = JSON.parse(example);
+      const salvaged = salvagePlan(JSON.stringify({ ...rest, features: [...drawn, ...features] }));
+      return [salvaged.ok, !salvaged.ok || parsePlan(new TextEncoder().encode(planText(salvaged.plan))).ok];
+    };
+    fc.assert(
+      fc.property(parts, (features) => {
+        expect(reopened(features)[1]).toBe(true);
+      }),
+      { seed: 12, numRuns: 30 },
+    );
+    expect(reopened([broken])).toEqual([true, true]);
+    expect(reopened([deep])).toEqual([false, true]);
+    // Compact it is small enough; with a line and its indent for every number it would not be.
+    expect(reopened(much)).toEqual([true, true]);
   });
 
   it('a sound plan is left whole', () => {

@@ -1,16 +1,16 @@
+import type { PathStep, SkyPicture as Sky } from '../../../../engine/index.ts';
 import './pictures.css';
 import { signal } from '@preact/signals';
 import { clockWords, dayWords, hourNumber, MONTHS } from '../../../common/words.ts';
 import { domePoint, HORIZON, linePath, loopsPath } from '../../../charts/dome.ts';
 import type { DomeSide } from '../../../charts/dome.ts';
 import { labelsOf } from '../../../charts/dome-labels.ts';
-import type { SkyPoint } from '../../../charts/silhouettes.ts';
+import type { SkyPoint } from '../../../../engine/index.ts';
 import { fullHoursOf, stretchesOf } from '../../../charts/sun-path.ts';
 import { isStale } from '../../../state/live.ts';
 import { settings } from '../../../state/settings.ts';
 import { sunNow } from '../../../state/results.ts';
 import { weatherInUse } from '../../../state/weather.ts';
-import type { PathStep, SkyPicture as Sky } from '../../../worker/advice-methods/sky-from.ts';
 import { picturedDay } from './pictured.ts';
 import type { Pictured } from './pictured.ts';
 import { shapeName } from '../../parts/quantity-words.ts';

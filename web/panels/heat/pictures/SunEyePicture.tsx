@@ -1,7 +1,7 @@
 import './pictures.css';
 import { signal } from '@preact/signals';
 import { clockWords, dayWords } from '../../../common/words.ts';
-import type { SunEye } from '../../../charts/sun-eye.ts';
+import type { SunEye } from '../../../../engine/index.ts';
 import { isStale, liveAnswer } from '../../../state/live.ts';
 import { reckonedPlan } from '../../../state/reckoned.ts';
 import { day, sunNow } from '../../../state/results.ts';
@@ -14,7 +14,7 @@ import { shapeName } from '../../parts/quantity-words.ts';
 const open = signal(false);
 const stripOpen = signal(false);
 
-const eye = liveAnswer('sunEyeOf', () => {
+const eye = liveAnswer('sunEyes', () => {
   const sun = open.value && stage.value === 'heat' ? sunNow.value : null;
   return (
     sun && {
@@ -40,7 +40,7 @@ interface Still {
   readonly altitude: number;
 }
 
-const strip = liveAnswer('sunEyeOf', () => {
+const strip = liveAnswer('sunEyes', () => {
   const stills = open.value && stripOpen.value && stage.value === 'heat' ? stillsOf() : [];
   return stills.length === 0
     ? null

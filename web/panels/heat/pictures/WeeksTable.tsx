@@ -1,3 +1,4 @@
+import type { SpotWeek } from '../../../../engine/index.ts';
 import './pictures.css';
 import { signal } from '@preact/signals';
 import { clockWords, dayWords, MONTHS } from '../../../common/words.ts';
@@ -6,7 +7,6 @@ import { isStale } from '../../../state/live.ts';
 import { settings } from '../../../state/settings.ts';
 import { day } from '../../../state/results.ts';
 import { minute, monthDay, periodKind } from '../../../state/view.ts';
-import type { SpotWeek } from '../../../worker/advice-methods/weeks-at.ts';
 import { weeksShown } from './pictured.ts';
 import type { Pictured, WeeksShown } from './pictured.ts';
 

@@ -1,0 +1,99 @@
+/** How a canopy or a screen is to be built, or why it cannot be: what its `frame` says, else the defaults. */
+import { cleanPath, distance } from '../../plan/geometry/shapes.ts';
+import type { Canopy, Plan, Problem, Screen } from '../../plan/types.ts';
+import { baysOf, MAX_BAY } from './bays.ts';
+import { canopyGrid } from './canopy-grid.ts';
+import { nameOf, pointerOf } from './model.ts';
+import type { FrameBrief } from './model.ts';
+import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
+import { tubeChoice } from '../shop/stock.ts';
+import { sectionOf } from '../strength/tube.ts';
+
+/** Gust to anchor for where nobody named one: 72 km/h, this project's own. [m/s] */
+const DEFAULT_GUST = 20;
+/** A frame of more posts than this is no work for hands, and not worked out. */
+const MOST_POSTS = 1000;
+
+type BriefResult =
+  { readonly ok: true; readonly brief: FrameBrief } | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Reads a canopy's or screen's `frame`, or says why it cannot be built. */
+export function briefOf(thing: Canopy | Screen, plan: Plan): BriefResult {
+  const frame = thing.frame ?? {};
+  const choice = tubeChoice(plan, frame.tube);
+  if (choice === null) {
+    const message =
+      frame.tube === undefined
+        ? 'The stock list has no tube to build with.'
+        : `${nameOf(thing)} is to be built of tube "${frame.tube}", but the stock list has none of that name.`;
+    return refused(plan, thing, 'frame/tube', message);
+  }
+  const takeOff = frame.takeOff ?? 0;
+  const longest = choice.lengths[choice.lengths.length - 1].length;
+  const maxBay = frame.maxBay ?? Math.min(MAX_BAY, longest + 2 * takeOff);
+  const posts = postCount(thing, maxBay);
+  if (posts > MOST_POSTS)
+    return refused(
+      plan,
+      thing,
+      'frame/maxBay',
+      `${nameOf(thing)}: it would take ${posts} posts; frames of up to ${MOST_POSTS} are worked out. Two cures: a ` +
+        `smaller frame, or longer bays.`,
+    );
+  return {
+    ok: true,
+    brief: {
+      tube: choice.tube,
+      section: sectionOf(choice.tube.outside, choice.tube.wall),
+      lengths: choice.lengths,
+      ownTubes: choice.own,
+      maxBay,
+      takeOff,
+      bottomRails: thing.kind === 'canopy' && (frame.bottomRails ?? false),
+      braces: frame.braces ?? false,
+      gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
+      ...heldBy(thing),
+    },
+  };
+}
+
+/** What the posts stand on, what holds them there, and what of the plan's wish had to give way. */
+function heldBy(thing: Canopy | Screen): Pick<FrameBrief, 'ground' | 'anchor' | 'notes'> {
+  const frame = thing.frame ?? {};
+  const ground = GROUND_KINDS.find((kind) => kind === frame.soil) ?? null;
+  const onGround = ground === 'paving' || ground === 'wheels';
+  const asked = ANCHOR_KINDS.find((kind) => kind === frame.anchor);
+  const anchor = asked ?? (onGround ? 'ballast' : thing.kind === 'screen' ? 'sunk' : 'footing');
+  const onRails = thing.kind === 'canopy' && (frame.bottomRails ?? false) && asked === 'sunk';
+  const cannotDig = onGround && anchor !== 'ballast';
+  const notes: string[] = [];
+  if (frame.soil !== undefined && ground === null)
+    notes.push(
+      `The ground is noted as "${frame.soil}", which says too little about what holds in it: choose one of the ` +
+        `kinds of ground.`,
+    );
+  if (frame.anchor !== undefined && asked === undefined)
+    notes.push(
+      `"${frame.anchor}" is not a way of anchoring that this sheet can work out; it shows the usual one for ` +
+        `the ground.`,
+    );
+  if (onRails && !cannotDig)
+    notes.push('Posts on bottom rails cannot stand in the ground: the rails are bolted down to footings.');
+  if (cannotDig)
+    notes.push(`Nothing can be dug or driven into ${groundName(ground)}, so the posts are held down by weight.`);
+  return { ground, anchor: cannotDig ? 'ballast' : onRails ? 'footing' : anchor, notes };
+}
+
+/** How many posts a frame has at most, told before it is laid out. */
+function postCount(thing: Canopy | Screen, maxBay: number): number {
+  if (thing.kind === 'canopy') {
+    const { across, along } = canopyGrid(thing, maxBay);
+    return (across + 1) * (along + 1);
+  }
+  const path = cleanPath(thing.path);
+  return path.reduce((sum, point, k) => (k === 0 ? 1 : sum + baysOf(distance(path[k - 1], point), maxBay)), 0);
+}
+
+function refused(plan: Plan, thing: Canopy | Screen, key: string, message: string): BriefResult {
+  return { ok: false, problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }] };
+}

@@ -1,0 +1,25 @@
+import { hiddenHeightWords } from '../../advice/sight/hidden-height.ts';
+import type { HiddenHeights } from '../../advice/sight/hidden-heights.ts';
+import { nameOf } from '../../load/verdict/names.ts';
+import type { Plan } from '../../plan/types.ts';
+import { formatLength, type Units } from '../../plan/units.ts';
+import { table } from './plain-text.ts';
+
+/** From which eyes the yard is seen, how much of it can hide nothing, and whether its cloth shows. */
+export function hiddenText(plan: Plan, { reaches, tops }: HiddenHeights, units: Units): string {
+  if (reaches.length === 0) return 'No eye is drawn on this plan: a thing of any height is seen by nobody.\n';
+  const eyes = table(
+    ['seen from', 'over all walls', 'ground that hides nothing'],
+    reaches.map(({ id, overAll, bare }) => [nameOf(plan, id), overAll ? 'yes' : 'no', `${Math.round(100 * bare)} %`]),
+    [2],
+  );
+  const cloth = table(
+    ['cloth', 'stands', 'hidden there up to'],
+    tops.map(({ id, height, hidden }) => [
+      nameOf(plan, id),
+      formatLength(height, units),
+      hiddenHeightWords(hidden, units),
+    ]),
+  );
+  return `${eyes}\n${tops.length === 0 ? '' : `\n${cloth}\n`}\nThe height for every cell stands in --json.\n`;
+}

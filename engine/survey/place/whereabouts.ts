@@ -1,0 +1,34 @@
+import { placeCheckLine, placeNotes } from './place.ts';
+import { nearestTown, type Town } from './places.ts';
+import { zoneAt } from './zone-at.ts';
+
+export interface WhereaboutsRequest {
+  readonly latitude: number;
+  readonly longitude: number;
+  /** Where the person corrected it; else that of the place. */
+  readonly timeZone?: string;
+  readonly year: number;
+}
+
+export interface Whereabouts {
+  readonly timeZone: string;
+  /** A line by which a lost sign is noticed. */
+  readonly check: string;
+  readonly near: { readonly town: Town; readonly kilometres: number };
+  readonly notes: readonly string[];
+}
+
+/** The zone of a place, and how to tell that it is the right one. */
+export function whereabouts({
+  latitude,
+  longitude,
+  timeZone = zoneAt(latitude, longitude),
+  year,
+}: WhereaboutsRequest): Whereabouts {
+  return {
+    timeZone,
+    check: placeCheckLine({ latitude, longitude, timeZone }, year),
+    near: nearestTown(latitude, longitude),
+    notes: placeNotes(latitude),
+  };
+}

@@ -1,0 +1,107 @@
+import {
+  barredGround,
+  cheaperFirst,
+  compareOptions,
+  doubtOf,
+  hiddenHeights,
+  letterPictures,
+  payoffMap,
+  placeOf,
+  reportHtml,
+  reportOf,
+  reviewOf,
+  seasonOf,
+  sectionOf,
+  shadowEdge,
+  shadowMarks,
+  siteSeen,
+  sunEyes,
+  tomorrowOf,
+  unitsOf,
+  weeksAt,
+} from '../../../engine/index.ts';
+import type {
+  CivilDate,
+  ClockTime,
+  Forecast,
+  MonthDay,
+  Outcome,
+  Plan,
+  PlanPoint,
+  SectionRequest,
+  ShadowMark,
+  SiteRequest,
+  Units,
+  WeeksRequest,
+} from '../../../engine/index.ts';
+import type { MethodsOf } from '../methods.ts';
+import type { Method, Task } from '../protocol.ts';
+import { asBuilt, sure } from './as-built.ts';
+import { potThere } from './pot-there.ts';
+import { trial } from './trial.ts';
+
+interface InUnits {
+  readonly plan: Plan;
+  readonly units: Units;
+}
+
+interface SiteArgs {
+  readonly plan: Plan;
+  readonly request: SiteRequest;
+  /** Ids of the eyes that the cloth must be hidden from; empty: it may be seen. */
+  readonly hideFrom: readonly string[];
+}
+
+interface PayoffArgs {
+  readonly plan: Plan;
+  /** [m] */
+  readonly height: number;
+  readonly density: number;
+  /** [m] */
+  readonly cell: number;
+}
+
+interface ReportArgs {
+  readonly made: CivilDate;
+  readonly withPlace: boolean;
+}
+
+type SunEyesArgs = { readonly suns: Parameters<typeof sunEyes>[1]; readonly monthDay: MonthDay };
+type WeeksArgs = Omit<WeeksRequest, 'weather'> & { readonly at: PlanPoint };
+
+function report(plan: Plan, { made, withPlace }: ReportArgs, { progress, weather }: Task): Outcome<string> {
+  const found = reportOf(plan, { units: unitsOf(plan), weather, made, withPlace, progress });
+  return found.ok ? sure(reportHtml(found.value)) : found;
+}
+
+/** What the later stages ask. */
+export const answers = {
+  cheaper: ({ plan, units }: InUnits, { weather }: Task) => cheaperFirst(plan, { units, weather }),
+  compare: ({ plan, units }: InUnits, { progress, weather }: Task) =>
+    compareOptions(plan, { units, progress, weather }),
+  doubt: ({ plan, units }: InUnits, { progress, weather }: Task) => doubtOf(plan, { units, progress, weather }),
+  ground: ({ plan, plant }: { readonly plan: Plan; readonly plant: string }) => barredGround(plan, plant),
+  hidden: asBuilt((built, { plan, eye }: { readonly plan: Plan; readonly eye: string | null }) =>
+    sure(hiddenHeights(plan, eye, built.features)),
+  ),
+  letter: ({ plan, id }: { readonly plan: Plan; readonly id: string }) => letterPictures(plan, id),
+  marks: ({ plan, marks, units }: InUnits & { readonly marks: readonly ShadowMark[] }) =>
+    shadowMarks(plan, marks, units),
+  payoff: ({ plan, height, density, cell }: PayoffArgs, { weather }: Task) =>
+    payoffMap(plan, { height, density, cell, weather }),
+  place: ({ plan, plant }: { readonly plan: Plan; readonly plant: string }, { weather }: Task) =>
+    placeOf(plan, { plant, weather }),
+  potThere,
+  report: asBuilt(report),
+  review: ({ plan }: { readonly plan: Plan }) => sure(reviewOf(plan)),
+  season: asBuilt((plan, _: object, { weather }) => seasonOf(plan, weather)),
+  section: asBuilt((plan, { request }: { readonly request: SectionRequest }) => sectionOf(plan, request)),
+  shadowEdge: ({ plan, feature, when }: { readonly plan: Plan; readonly feature: string; readonly when: ClockTime }) =>
+    shadowEdge(plan, feature, when),
+  site: ({ plan, request, hideFrom }: SiteArgs, { progress, weather }: Task) =>
+    siteSeen(plan, { ...request, weather }, hideFrom, progress),
+  sunEyes: asBuilt((plan, { suns, monthDay }: SunEyesArgs) => sure(sunEyes(plan, suns, monthDay))),
+  tomorrow: asBuilt((plan, { forecast }: { readonly forecast: Forecast }) => tomorrowOf(plan, forecast)),
+  trial,
+  weeksAt: asBuilt((plan, { at, ...request }: WeeksArgs, { weather }) => weeksAt(plan, at, { ...request, weather })),
+} satisfies Record<MethodsOf<'advice' | 'search' | 'quick' | 'trial'>, Method>;
