@@ -3,12 +3,15 @@
  * and upstream, and is
  * loaded with the verb, so that a broken plan is refused without it.
  */
-import { readFileSync } from 'node:fs';
+import { closeSync, openSync, readSync, writeSync } from 'node:fs';
+import { setTimeout as pause } from 'node:timers/promises';
 import { pathToFileURL } from 'node:url';
 import { type Command, readCommand } from './output/text/command-line.ts';
 import { helpText, verbHelpText } from './output/text/help.ts';
-import { oneLine } from './output/text/plain-text.ts';
+import { jsonPieces } from './output/text/json-text.ts';
+import { oneLine, pageOf, withTextsOnOneLine } from './output/text/plain-text.ts';
 import { verbsFor } from './output/verbs/index.ts';
+import { LIMITS } from './plan/file/limits.ts';
 import { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 import { withOptions } from './plan/options.ts';
 import { parsePlan } from './plan/file/parse.ts';
@@ -19,10 +22,12 @@ import type { Weather } from './sun/weather.ts';
 
 /** The machine as the command line sees it. */
 export interface Machine {
-  readonly out: (text: string) => void;
+  /** Settles when the text is written, so that no more is made than the reader takes; fails when it cannot be. */
+  readonly out: (text: string) => void | Promise<void>;
   readonly err: (text: string) => void;
-  readonly readFile: (path: string) => Uint8Array;
-  readonly readInput: () => Uint8Array;
+  /** Both read one byte more than `most` at the most: enough to see that there is more. */
+  readonly readFile: (path: string, most: number) => Uint8Array;
+  readonly readInput: (most: number) => Uint8Array;
   /** Whether standard output is a terminal, how wide, and whether colour is wanted there. */
   readonly terminal: { readonly columns: number; readonly colour: boolean };
   /** Running time. [ms] */
@@ -30,21 +35,34 @@ export interface Machine {
 }
 
 const PROGRESS_AFTER_MS = 500;
+/** No page is made narrower. [characters] */
+const LEAST_COLUMNS = 40;
+
+/** A result that could not be written: the machine's fault, thrown by `printed` and told by `main` only. */
+class LostOutput extends Error {}
 
 type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program */
+/** @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program, or a result that could not be written */
 export async function main(argv: readonly string[], machine: Machine): Promise<number> {
+  const columns = Math.max(LEAST_COLUMNS, machine.terminal.columns);
   try {
     const verbs = await verbsFor(argv);
     const command = readCommand(argv, verbs);
     if (command.kind === 'wrong') return refuse(machine, command.problems);
     if (command.kind === 'help') {
-      machine.out(command.verb ? verbHelpText(command.verb) : helpText(verbs));
+      const help = command.verb ? verbHelpText(command.verb, columns) : helpText(verbs, columns);
+      await print([pageOf(help, columns)], machine);
       return 0;
     }
-    return await run(command, machine);
+    return await run(command, { ...machine, terminal: { ...machine.terminal, columns } });
   } catch (fault) {
+    // A reader such as `head` may close the pipe early: no fault of ours, and nobody left to tell.
+    if (fault instanceof LostOutput && codeOf(fault.cause) === 'EPIPE') return 0;
+    if (fault instanceof LostOutput) {
+      machine.err(`${fault.message}\n`);
+      return 2;
+    }
     machine.err(
       `A fault of the program, not of the plan: ${oneLine(fault instanceof Error ? fault.message : String(fault))}\n`,
     );
@@ -61,6 +79,11 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   if (changed && !changed.ok) return refuse(machine, changed.problems);
   const weather = values.weather ? await readWeather(String(values.weather[0]), machine) : null;
   if (weather && !weather.ok) return refuse(machine, weather.problems);
+  if (weather && changed) {
+    const { weatherWarnings } = await import('./sun/weather-fit.ts');
+    for (const { message } of weatherWarnings(changed.plan, weather.value))
+      machine.err(`warning ${oneLine(message)}\n`);
+  }
   const warnings = read?.value.warnings ?? [];
   if (verb.name !== 'check')
     for (const { pointer, message } of warnings) machine.err(`warning ${located(pointer, message)}\n`);
@@ -87,23 +110,43 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   });
   if (!result.ok) return refuse(machine, result.problems);
   for (const note of result.notes ?? []) machine.err(`${oneLine(note)}\n`);
-  const text = json ? JSON.stringify(result.json) : result.text;
   const rough = changed?.plan.climate.from === 'rough' && weather === null && verb.common.includes('weather');
   // Beside every number that hangs on it; some pages say so themselves.
   if (rough && !/\brough\b/.test(result.text)) machine.err('The climate is rough: every number that follows is too.\n');
-  machine.out(text.endsWith('\n') ? text : `${text}\n`);
+  const text = () => [pageOf(result.text, machine.terminal.columns)];
+  await print(json ? jsonPieces(result.json) : (result.file ?? text()), machine);
   return 0;
+}
+
+/** Writes a result piece by piece, the next when the last is gone, and ends its last line. */
+async function print(pieces: Iterable<string>, machine: Machine): Promise<void> {
+  let last = '';
+  const write = async (piece: string) => {
+    try {
+      await machine.out(piece);
+    } catch (fault) {
+      const why = FILE_FAULTS[codeOf(fault)] ?? (codeOf(fault) || 'it cannot be written');
+      throw new LostOutput(`The result could not be written whole: ${why}.`, { cause: fault });
+    }
+  };
+  for (const piece of pieces) {
+    if (piece === '') continue;
+    last = piece;
+    await write(piece);
+  }
+  if (!last.endsWith('\n')) await write('\n');
 }
 
 function readPlan(name: string, machine: Machine): Read<{ plan: Plan; warnings: readonly Problem[] }> {
   const bytes = planBytes(name, machine);
   if (!bytes.ok) return bytes;
   const parsed = parsePlan(bytes.value);
-  return parsed.ok ? { ok: true, value: parsed } : parsed;
+  // Once for every verb, before anything is made of a name.
+  return parsed.ok ? { ok: true, value: { ...parsed, plan: withTextsOnOneLine(parsed.plan) } } : parsed;
 }
 
 function planBytes(name: string, machine: Machine): Read<Uint8Array | string> {
-  if (name === '-') return { ok: true, value: machine.readInput() };
+  if (name === '-') return readBytes('standard input', () => machine.readInput(LIMITS.fileBytes));
   if (name === 'demo') return { ok: true, value: planText(demoPlan(DEMO_NAMES[0])) };
   if (name.startsWith('demo:')) {
     const demo = name.slice('demo:'.length);
@@ -112,19 +155,16 @@ function planBytes(name: string, machine: Machine): Read<Uint8Array | string> {
       `There is no demo yard "${demo}"; there are ${DEMO_NAMES.map((known) => `demo:${known}`).join(' and ')}.`,
     );
   }
-  return readBytes(name, machine);
+  return readBytes(`"${name}"`, () => machine.readFile(name, LIMITS.fileBytes));
 }
 
 async function readWeather(path: string, machine: Machine): Promise<Read<Weather>> {
-  const bytes = readBytes(path, machine);
+  const { EPW_MOST_BYTES, parseEpw } = await import('./sun/epw.ts');
+  const bytes = readBytes(`"${path}"`, () => machine.readFile(path, EPW_MOST_BYTES));
   if (!bytes.ok) return bytes;
-  const { parseEpw } = await import('./sun/epw.ts');
   const parsed = parseEpw(bytes.value);
   if (!parsed.ok)
     return { ok: false, problems: parsed.problems.map((problem) => ({ ...problem, pointer: '--weather' })) };
-  const { bridged } = parsed.weather;
-  if (bridged > 0)
-    machine.err(`${bridged} missing values of the weather file were bridged from the hours beside them.\n`);
   return { ok: true, value: parsed.weather };
 }
 
@@ -132,15 +172,23 @@ const FILE_FAULTS: Readonly<Record<string, string>> = {
   ENOENT: 'there is no such file',
   EISDIR: 'that is a folder',
   EACCES: 'it may not be read',
+  ENOSPC: 'there is no room left',
+  EDQUOT: 'there is no room left',
+  EFBIG: 'it would be too large',
 };
 
-function readBytes(path: string, machine: Machine): Read<Uint8Array> {
+/** @param what Named in the sentence if it cannot be read. */
+function readBytes(what: string, read: () => Uint8Array): Read<Uint8Array> {
   try {
-    return { ok: true, value: machine.readFile(path) };
+    return { ok: true, value: read() };
   } catch (fault) {
-    const code = fault instanceof Error && 'code' in fault ? String(fault.code) : '';
-    return wrongFile(`Cannot read "${path}": ${FILE_FAULTS[code] ?? (code || 'it cannot be read')}.`);
+    return wrongFile(`Cannot read ${what}: ${FILE_FAULTS[codeOf(fault)] ?? (codeOf(fault) || 'it cannot be read')}.`);
   }
+}
+
+/** The system's short name of a fault, as ENOENT; '' if it has none. */
+function codeOf(fault: unknown): string {
+  return fault instanceof Error && 'code' in fault ? String(fault.code) : '';
 }
 
 function wrongFile(message: string): { ok: false; problems: Problem[] } {
@@ -157,19 +205,57 @@ function located(pointer: string, message: string): string {
   return oneLine(pointer === '' || message.startsWith(pointer) ? message : `${pointer}: ${message}`);
 }
 
+const [INPUT, OUTPUT] = [0, 1];
+const PAUSE_MS = 5;
+
+/** At most one byte more than `most`, so that a device without an end can be named too. */
+function readUpTo(file: number, most: number): Uint8Array {
+  const chunks: Buffer[] = [];
+  for (let left = most + 1; left > 0;) {
+    const chunk = Buffer.alloc(Math.min(left, 1_048_576));
+    const count = readSync(file, chunk);
+    if (count === 0) break;
+    chunks.push(chunk.subarray(0, count));
+    left -= count;
+  }
+  return Buffer.concat(chunks);
+}
+
+/** Written to the last byte: a disk that fills up may take a part and say nothing; a full pipe is waited for. */
+async function writeWhole(file: number, text: string): Promise<void> {
+  const bytes = Buffer.from(text);
+  for (let at = 0; at < bytes.length;) {
+    try {
+      at += writeSync(file, bytes, at);
+    } catch (fault) {
+      if (codeOf(fault) !== 'EAGAIN') throw fault;
+      await pause(PAUSE_MS);
+    }
+  }
+}
+
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  const { stdout } = process;
-  // A reader such as `head` may close the pipe early: no fault of ours.
-  stdout.on('error', () => process.exit(0));
-  process.exitCode = await main(process.argv.slice(2), {
-    out: (text) => void stdout.write(text),
-    err: (text) => void process.stderr.write(text),
-    readFile: (path) => readFileSync(path),
-    readInput: () => readFileSync(0),
+  const { stdout, stderr, env } = process;
+  // With nobody to tell, only the exit code can say that a warning was lost; a closed pipe was closed on purpose.
+  stderr.on('error', (fault) => (process.exitCode = codeOf(fault) === 'EPIPE' ? process.exitCode : 2));
+  const columns = Number(env.COLUMNS);
+  const code = await main(process.argv.slice(2), {
+    out: (text) => writeWhole(OUTPUT, text),
+    err: (text) => void stderr.write(text),
+    readFile(path, most) {
+      const file = openSync(path, 'r');
+      try {
+        return readUpTo(file, most);
+      } finally {
+        closeSync(file);
+      }
+    },
+    readInput: (most) => readUpTo(INPUT, most),
     terminal: {
-      columns: stdout.columns ?? 80,
-      colour: stdout.isTTY === true && !process.env.NO_COLOR && process.env.TERM !== 'dumb',
+      columns: Number.isInteger(columns) && columns > 0 ? columns : (stdout.columns ?? 80),
+      colour: stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb',
     },
     now: () => Math.round(performance.now()),
   });
+  process.exitCode = Math.max(code, Number(process.exitCode ?? 0));
 }

@@ -4,10 +4,12 @@
  */
 
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
+export type { CrownGuess, CrownKind } from './plan/crowns.ts';
+export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
 export type { PlantSource } from './plan/catalogue.ts';
 export { CATALOGUE, nearestPlantIds, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
-export { DEFAULTS, colourOf, foliageFromOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
+export { DEFAULTS, colourOf, foliageFromOf, numberOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
 export type { DemoName } from './plan/demos/index.ts';
 export { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
@@ -78,6 +80,9 @@ export type { ParsedPlan, SalvagedPlan } from './plan/file/parse.ts';
 export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { pointerOf, pointerToken } from './plan/file/pointer.ts';
 export { planText } from './plan/file/serialize.ts';
+export { FEATURE } from './plan/schema/feature.ts';
+export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
+export { heldAt } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {
@@ -89,6 +94,8 @@ export {
   formatMass,
   formatPerArea,
   formatSpeed,
+  formatFrostLimit,
+  formatHeatLimit,
   formatTemperature,
   formatTemperatureDifference,
   parseArea,
@@ -137,6 +144,8 @@ export { pictureScale } from './survey/picture-scale.ts';
 export { ELEVATION_NOTE, northCheckLine, placeCheckLine, placeNotes } from './survey/place/place.ts';
 export type { Town } from './survey/place/places.ts';
 export { findTowns, nearestTown, TOWNS } from './survey/place/places.ts';
+export { climateOfPlace } from './survey/climate/climate-of-place.ts';
+export type { ClimateAsked, PlaceClimate } from './survey/climate/place-climate.ts';
 export type { KnownTemperatures } from './survey/climate/rough-climate.ts';
 export {
   askedMonth,

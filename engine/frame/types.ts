@@ -274,7 +274,7 @@ export interface Tool {
 }
 
 /** What somebody is about to do, so that the right cautions stand beside it. */
-export type RiskyTask = 'build' | 'dig' | 'climb' | 'cut' | 'wind' | 'heat' | 'cloth' | 'spray' | 'winter';
+export type RiskyTask = 'build' | 'dig' | 'climb' | 'cut' | 'wind' | 'heat' | 'cloth' | 'drape' | 'spray' | 'winter';
 
 export interface Caution {
   readonly id: string;
@@ -336,9 +336,15 @@ export interface SettingOut {
 
 export interface AsBuiltField {
   readonly id: string;
+  /** A height is read to the millimetre, a tape from a fixed point to the centimetre. */
+  readonly measures: 'height' | 'distance';
   readonly label: string;
   readonly planned: number;
 }
+
+/** What a length of the drawing measures: whole sides, between posts next to each other, or from the ground up. */
+export type DimensionKind =
+  'width' | 'length' | 'diagonal' | 'bay' | 'bay crosswise' | 'bay lengthwise' | 'height' | 'height in front';
 
 /**
  * Lines of the frame in its own axes: x along the width, y along the length, z up; the back left post's foot is the
@@ -349,6 +355,7 @@ export interface FrameDrawing {
   readonly tubes: readonly { readonly part: string; readonly from: SpacePoint; readonly to: SpacePoint }[];
   readonly cloths: readonly { readonly where: ClothPiece['where']; readonly corners: readonly SpacePoint[] }[];
   readonly dimensions: readonly {
+    readonly kind: DimensionKind;
     readonly label: string;
     readonly from: SpacePoint;
     readonly to: SpacePoint;

@@ -33,8 +33,11 @@ export const QUANTITY_UNITS: Readonly<Record<Quantity, string>> = {
 /** Means per civil day: hours [h], doses [MJ/m²], light [mol/m²], sky view 0 to 1, grade 1 to 5. */
 export type Nine = Readonly<Record<Quantity, number>>;
 
-/** One array a quantity, index = j·columns + i, `null` where the cell is off the property or inside a taller solid. */
-export type Cells = Readonly<Record<Quantity, readonly (number | null)[]>>;
+/**
+ * One array a quantity, index = j·columns + i; NaN, written as `null` in JSON, where the cell is off the property or
+ * inside a taller solid.
+ */
+export type Cells = Readonly<Record<Quantity, Float64Array>>;
 
 /** A point round a plant: its top, or a true bearing on its widest ring. [°] */
 export type PlantSide = 'top' | number;

@@ -1,4 +1,7 @@
-import type { Bed, Building, Colour, Feature, Plan, Plant, Wall } from './types.ts';
+import type { FEATURE } from './schema/feature.ts';
+import type { NumberForm } from './schema/form.ts';
+import { heldAt } from './schema/say.ts';
+import type { Bed, Building, Colour, Feature, FeatureKind, Plan, Plant, Wall } from './types.ts';
 
 /** What an absent key of the plan file stands for. One home for each. */
 export const DEFAULTS = {
@@ -70,4 +73,43 @@ export function foliageFromOf(plant: Plant): number {
   if (plant.foliageFrom !== undefined) return plant.foliageFrom;
   const share = DEFAULTS.foliageShare * plant.height;
   return plant.container ? Math.max(share, potOf(plant).height) : share;
+}
+
+type Kinds = typeof FEATURE.kinds;
+
+/** Every number of every kind that may be left out, with what stands for it: one that the schema adds must come here. */
+type AbsentNumbers = {
+  readonly [K in FeatureKind]: {
+    readonly [P in keyof Kinds[K] as Kinds[K][P] extends NumberForm & { absent: 'default' } ? P : never]: number | null;
+  };
+};
+
+const ABSENT: AbsentNumbers = {
+  wall: { openness: DEFAULTS.wallOpenness },
+  hedge: { openness: DEFAULTS.hedgeOpenness },
+  building: { eaves: DEFAULTS.eaves },
+  tree: { worth: DEFAULTS.worth },
+  canopy: { rise: DEFAULTS.rise, turn: DEFAULTS.turn },
+  screen: { bottom: DEFAULTS.bottom },
+  bed: { openness: DEFAULTS.plantOpenness, worth: DEFAULTS.worth },
+  // Where its leaves begin depends on its height and its pot.
+  plant: { foliageFrom: null, openness: DEFAULTS.plantOpenness, worth: DEFAULTS.worth },
+  keepout: {},
+  ground: {},
+  eye: {},
+  reading: {},
+};
+
+/**
+ * The number that holds at a key of a thing, or of a part of it ("pot.width"): what the plan says, else what stands for
+ * it; `undefined` where nothing does.
+ */
+export function numberOf(feature: Feature, key: string): number | undefined {
+  if (feature.kind === 'plant') {
+    if (key === 'foliageFrom') return foliageFromOf(feature);
+    if (key === 'pot.width') return potOf(feature).width;
+    if (key === 'pot.height') return potOf(feature).height;
+  }
+  const value = heldAt(feature, key) ?? heldAt(ABSENT[feature.kind], key);
+  return typeof value === 'number' ? value : undefined;
 }

@@ -22,6 +22,23 @@ export function withOptions(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, plan: { ...plan, features } };
 }
 
+/**
+ * The options that can still be tried in a yard in which some are taken: those are left out, and so are others whose
+ * changes no longer fit it (a thing added twice, one moved that is gone). Told by the ids that were left out.
+ * @param plan with the options taken already applied, as `withOptions` gives it
+ */
+export function withOptionsLeft(
+  plan: Plan,
+  taken: readonly string[],
+): { readonly plan: Plan; readonly unfit: readonly string[] } {
+  const others = (plan.options ?? []).filter(({ id }) => !taken.includes(id));
+  const fits = new Set(others.filter(({ id }) => withOptions(plan, [id]).ok));
+  return {
+    plan: taken.length === 0 ? plan : { ...plan, options: others.filter((option) => fits.has(option)) },
+    unfit: taken.length === 0 ? [] : others.filter((option) => !fits.has(option)).map(({ id }) => id),
+  };
+}
+
 /** Features after one option's changes; what cannot be done is left out and pushed onto `problems`. */
 export function applyOption(
   features: readonly Feature[],

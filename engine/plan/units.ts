@@ -193,9 +193,25 @@ export function formatTemperature(celsius: number, units: Units, decimals = 0): 
     : `${fixed(celsius / KELVIN_PER_FAHRENHEIT + 32, decimals)} °F`;
 }
 
-/** A plant's heat limit as its row gives it, to the half degree: `44 °C`, `46.5 °C`, `111 °F`. @param celsius [°C] */
+/** What a limit is told to: half degrees of Celsius, whole ones of Fahrenheit. */
+const LIMIT_STEP: Readonly<Record<Units, number>> = { metric: 0.5, imperial: 1 };
+/** A limit given in whole °F and kept in tenths of °C is still that limit. [steps] */
+const KEPT_IN_TENTHS = 0.11;
+
+/** What a plant is harmed from in heat, never told too high: `44 °C`, `46.5 °C`, `111 °F`. @param celsius [°C] */
 export function formatHeatLimit(celsius: number, units: Units): string {
-  return formatTemperature(celsius, units, Number.isInteger(celsius) || units === 'imperial' ? 0 : 1);
+  return limitToStep(celsius, units, (steps) => Math.floor(steps + KEPT_IN_TENTHS));
+}
+
+/** What a plant is damaged from in frost, never told too low: −1.7 is `−1.5 °C`, `29 °F`. @param celsius [°C] */
+export function formatFrostLimit(celsius: number, units: Units): string {
+  return limitToStep(celsius, units, (steps) => Math.ceil(steps - KEPT_IN_TENTHS));
+}
+
+function limitToStep(celsius: number, units: Units, round: (steps: number) => number): string {
+  const step = LIMIT_STEP[units];
+  const shown = step * round((units === 'metric' ? celsius : celsius / KELVIN_PER_FAHRENHEIT + 32) / step);
+  return `${fixed(shown, Number.isInteger(shown) ? 0 : 1)} ${units === 'metric' ? '°C' : '°F'}`;
 }
 
 /** A difference of temperatures: `4 K`, `7 °F`. @param kelvin [K] */

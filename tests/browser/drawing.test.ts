@@ -52,6 +52,38 @@ test('a wall height typed as 6\'2" is 1.88 m, 6 ft 2 in when feet are shown, and
   await close();
 });
 
+test('a tree drawn as a fig takes a fig’s crown as a first guess, and another kind takes its place later', async () => {
+  const { page, complaints, close } = await newYard();
+  await listOf(page).getByRole('button', { name: 'Add tree' }).press('Enter');
+  const box = drawing(page).getByLabel('Type it');
+  await box.fill('5 4');
+  await box.press('Enter');
+  await drawing(page).getByLabel('Which tree?').selectOption('fig');
+  await drawing(page).getByText('12 % of the sun passes, ± 10').waitFor();
+  await drawing(page).getByRole('button', { name: 'Add it to the plan' }).press('Enter');
+  await page.getByRole('button', { name: 'Undo: Draw fig' }).waitFor();
+  const fig = (await planOf(page)).features[0];
+  expect(fig).toMatchObject({
+    name: 'fig',
+    openness: 0.12,
+    leafless: { openness: 0.65 },
+    how: { openness: { by: 'catalogue', pm: 0.1 }, height: { by: 'guess' } },
+  });
+  await page
+    .getByRole('group', { name: 'Drawing tools' })
+    .getByRole('button', { name: /^Choose/ })
+    .click();
+  const row = listOf(page).getByRole('button', { name: /^fig/ });
+  if ((await row.getAttribute('aria-expanded')) !== 'true') await row.click();
+  await listOf(page).getByLabel('Which tree?').selectOption('cypress');
+  await page.getByRole('button', { name: /^Undo: Take the crown of Italian cypress/ }).waitFor();
+  const cypress = (await planOf(page)).features[0];
+  expect(cypress).toMatchObject({ openness: 0.08, shape: 'column', how: { openness: { pm: 0.05 } } });
+  expect(cypress).not.toHaveProperty('leafless');
+  expect(complaints).toEqual([]);
+  await close();
+});
+
 test('a wall of 18 m asks back, and is kept only when meant', async () => {
   const { page, close } = await newYard();
   await typeWall(page);

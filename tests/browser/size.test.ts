@@ -9,6 +9,7 @@ const session = browserSession();
 /** Sizes after gzip, the budget of DEVELOPERS.md. [bytes] */
 const FIRST_PICTURE = 150_000;
 const FIRST_STAGES = 260_000;
+const TOWNS_NORMALS = 15_000;
 /**
  * What six stages came to, rounded up, with room for the plane geometry's library: the later stages add building,
  * placing, siting and the year, in their worker and their cards.
@@ -20,6 +21,8 @@ const ALL = 450_000;
  * answers the first questions, draws, measures and looks at the heat.
  */
 const LATER = 'app/later-stages.ts';
+/** The published normals of towns: fetched once a place is chosen or a rough climate is asked for. */
+const NORMALS = '../engine/survey/climate/place-climate.ts';
 /** What a worker loads it asks for by itself, unseen by the page. */
 const MAP_WORKER = 'worker/engine.worker.ts';
 const SURVEY_WORKER = 'worker/survey.worker.ts';
@@ -102,11 +105,23 @@ test('what is loaded until the first graded picture stays within its budget', as
 test('what the first questions, drawing, measuring and the heat can load stays within its budget', async () => {
   const manifest = await readManifest();
   expect(Object.keys(manifest)).toContain(LATER);
-  const files = filesOf(manifest, ['index.html', STYLES, MAP_WORKER, SURVEY_WORKER], (key) => key !== LATER);
+  expect(Object.keys(manifest)).toContain(NORMALS);
+  const files = filesOf(
+    manifest,
+    ['index.html', STYLES, MAP_WORKER, SURVEY_WORKER],
+    (key) => ![LATER, NORMALS].includes(key),
+  );
   const sum = await sumOf(['index.html', ...files]);
   console.log(`first stages: ${inKilobytes(sum)} in ${files.size} files`);
   expect(files.size).toBeGreaterThan(20);
   expect(sum).toBeLessThan(FIRST_STAGES);
+});
+
+test('the published normals of towns, fetched when a climate is first asked for, stay within their own', async () => {
+  const { file } = (await readManifest())[NORMALS];
+  const size = await gzipped(file);
+  console.log(`towns' normals: ${inKilobytes(size)}`);
+  expect(size).toBeLessThan(TOWNS_NORMALS);
 });
 
 test('everything together stays within its budget', async () => {

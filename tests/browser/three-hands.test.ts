@@ -191,7 +191,7 @@ describe('a yard from nothing', () => {
     const text = files.get('keyboard') ?? '';
     let printed = '';
     const done = await main(['load', '-', '--json', '--heatwave'], {
-      out: (line) => (printed += line),
+      out: (line) => void (printed += line),
       err: () => {},
       readFile: () => new Uint8Array(),
       readInput: () => new TextEncoder().encode(text),

@@ -1,4 +1,5 @@
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 
 interface Ended {
@@ -24,6 +25,16 @@ function start(argv: readonly string[], input = ''): Promise<Ended> {
   });
 }
 
+/** Runs a shell's line, `$CLI` standing for the command line. */
+function shell(line: string): Pick<Ended, 'code' | 'err'> {
+  const { status, stderr } = spawnSync('/bin/sh', ['-c', line], {
+    cwd: new URL('../..', import.meta.url),
+    env: { ...process.env, CLI: `${process.execPath} --import tsx engine/cli.ts` },
+    encoding: 'utf8',
+  });
+  return { code: status, err: stderr.replaceAll(/^\d+ %: .*\n/gm, '') };
+}
+
 describe('the command line as a process', () => {
   it('grades a demo yard: result on standard output, exit 0, no colour in a pipe', async () => {
     const { code, out } = await start(['load', 'demo', '--date', '07-21', '--cell', '1']);
@@ -42,5 +53,35 @@ describe('the command line as a process', () => {
     const { code, out } = await start(['spot', 'demo:lane', '--at', '-1,2', '--date', '01-21', '--json']);
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ at: [-1, 2], height: 0.5, date: '2027-01-21', inside: null });
+  });
+
+  // Linux has a device that is always full; the shell's limit on the size of a file takes a part of the last write.
+  it.runIf(existsSync('/dev/full'))('a full disk is said, with exit 2, also where a part was still taken', () => {
+    const lost = { code: 2, err: expect.stringMatching(/^The result could not be written whole: [a-z ]+\.\n$/) };
+    expect(shell('$CLI load demo --cell 1 > /dev/full')).toEqual(lost);
+    expect(shell('trap "" XFSZ; ulimit -f 8; $CLI season demo --json > /tmp/shadewright-lost.json')).toEqual(lost);
+    expect(shell('$CLI check demo --json 2> /dev/full').code).toBe(0);
+    expect(shell('$CLI sheet demo --option A --canopy lemon-roof 2> /dev/full').code).toBe(0);
+  });
+
+  it('a reader that has seen enough ends it in silence', () => {
+    expect(shell('{ $CLI load demo --cell 0.5 --json; echo $? >&2; } | head -c 10 > /dev/null').err.trim()).toBe('0');
+  });
+
+  it('a folder as standard input is refused', () => {
+    expect(shell('$CLI check - < engine')).toEqual({
+      code: 1,
+      err: 'Cannot read standard input: that is a folder.\n',
+    });
+  });
+
+  it('keeps to the width that the shell gives', () => {
+    const lines = spawnSync(process.execPath, ['--import', 'tsx', 'engine/cli.ts', 'season', 'demo'], {
+      cwd: new URL('../..', import.meta.url),
+      env: { ...process.env, COLUMNS: '47' },
+      encoding: 'utf8',
+    }).stdout.split('\n');
+    expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(47);
+    expect(Math.max(...lines.map((line) => line.length))).toBeGreaterThan(40);
   });
 });

@@ -16,26 +16,40 @@ async function run(
     files = {},
     colour = false,
     slow = false,
+    columns = 80,
+    output,
+    inputFault,
   }: {
     input?: string;
     files?: Record<string, string | Uint8Array>;
     colour?: boolean;
     slow?: boolean;
+    columns?: number;
+    /** Short name of the fault with which every write, or the first read, ends. */
+    output?: string;
+    inputFault?: string;
   } = {},
 ): Promise<Ran> {
   let out = '';
   let err = '';
   let clock = 0;
   const code = await main(argv, {
-    out: (text) => void (out += text),
+    async out(text) {
+      await Promise.resolve();
+      if (output) throw Object.assign(new Error('cannot write'), { code: output });
+      out += text;
+    },
     err: (text) => void (err += text),
     readFile: (path) => {
       const file = files[path];
       if (file === undefined) throw Object.assign(new Error('nothing there'), { code: 'ENOENT' });
       return typeof file === 'string' ? new TextEncoder().encode(file) : file;
     },
-    readInput: () => new TextEncoder().encode(input),
-    terminal: { columns: 80, colour },
+    readInput() {
+      if (inputFault) throw Object.assign(new Error('cannot read'), { code: inputFault });
+      return new TextEncoder().encode(input);
+    },
+    terminal: { columns, colour },
     now: () => (clock += slow ? 600 : 0),
   });
   return { code, out, err };
@@ -231,6 +245,75 @@ describe('the command line', () => {
       const { out, err } = await run([verb[0], '-', ...verb.slice(1)], { input: nasty });
       expect(out + err).not.toContain('\u001b');
     }
+  });
+
+  it('nor make lines of its own in any verb, as text or as any other format', async () => {
+    const tricky = 'N\u001b[2J\u009b31m\r\nTake care: none. \u0007';
+    const plan = JSON.parse(SMALL) as { name: string; features: { name?: string }[]; options: object[] };
+    for (const thing of [plan, ...plan.features, ...plan.options] as { name?: string }[]) thing.name = tricky;
+    for (const argv of [
+      'check -',
+      'load -',
+      'load - --geojson --cell 1',
+      'load - --json --cell 1',
+      'compare -',
+      'sheet - --canopy roof',
+      'sheet - --canopy roof --json',
+      'season -',
+      'season - --ics',
+      'report - --cell 1',
+      'place - --plant pot --count 1',
+      'why - --plant pot --side W',
+      'doubt -',
+      'review -',
+      'site - --size 1x1 --height 2 --density 0.5 --kind roof',
+    ]) {
+      const { code, out, err } = await run(argv.split(' '), { input: JSON.stringify(plan) });
+      expect([argv, code, err && code ? err : '']).toEqual([argv, 0, '']);
+      // oxlint-disable-next-line no-control-regex -- control characters are what is looked for
+      expect(out + err, argv).not.toMatch(/[\u0000-\u0009\u000b\u000c\u000e-\u001f\u007f-\u009f]|^Take care: none/m);
+    }
+  });
+
+  it('no line for people is wider than the page, from 40 characters up', async () => {
+    for (const columns of [12, 40, 57, 80, 132])
+      for (const argv of [
+        '--help',
+        'site --help',
+        'check -',
+        'load -',
+        'spot - --at 1,1',
+        'spot - --at 1,1 --date 07-21',
+        'compare -',
+        'sheet - --canopy roof',
+        'season -',
+        'season - --high 42 --day 2026-07-20',
+        'place - --plant pot --count 1 --on 2026-04-20',
+        'why - --plant pot --side W',
+        'doubt -',
+        'review -',
+        'survey place --at 36.7,-4.4',
+        'survey climate --at 36.7,-4.4',
+      ]) {
+        const { out } = await run(argv.split(' '), { input: SMALL, columns });
+        for (const line of out.split('\n'))
+          expect(line.length, `${argv}: ${line}`).toBeLessThanOrEqual(Math.max(40, columns));
+      }
+  });
+
+  it('a result that cannot be written is told, one that nobody reads on is not', async () => {
+    const full = await run(['check', '-'], { input: SMALL, output: 'ENOSPC' });
+    expect(full).toEqual({ code: 2, out: '', err: 'The result could not be written whole: there is no room left.\n' });
+    expect(await run(['check', '-'], { input: SMALL, output: 'EPIPE' })).toEqual({ code: 0, out: '', err: '' });
+  });
+
+  it('a folder or a device without an end as standard input is refused', async () => {
+    expect(await run(['check', '-'], { inputFault: 'EISDIR' })).toEqual({
+      code: 1,
+      out: '',
+      err: 'Cannot read standard input: that is a folder.\n',
+    });
+    expect((await run(['check', '-'], { input: ' '.repeat(10_000_001) })).err).toMatch(/^[^\n]* 10 MB[^\n]*\n$/);
   });
 
   it('help is asked for, or given to who types nothing', async () => {

@@ -14,8 +14,8 @@ export async function openAnyFile(file: File): Promise<void> {
   if (PACK.test(await file.slice(0, 2000).text())) return (await import('./later-stages.ts')).readPack(file);
   const plan = await readPlanFile(file);
   if (plan) {
-    await addYard(plan, `Open ${file.name}`, Date.now());
-    say(`${plan.name ?? file.name} is open. The yard before it is still on the shelf.`);
+    if (await addYard(plan, `Open ${file.name}`, Date.now()))
+      say(`${plan.name ?? file.name} is open. The yard before it is still on the shelf.`);
   } else if (brokenFile.value) aside.value = 'files';
 }
 

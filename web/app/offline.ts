@@ -1,4 +1,4 @@
-import { save } from '../state/saving.ts';
+import { mayLeave } from '../state/saving.ts';
 import { say } from '../state/speech.ts';
 
 /** Has the service worker keep the page for use without a network, and offers a newer version when there is one. */
@@ -11,7 +11,7 @@ export function keepOffline(): void {
     say('A new version of Shadewright is here.', 'done', {
       label: 'Use the new version',
       run: async () => {
-        await save();
+        if (!(await mayLeave())) return;
         takingOver = true;
         waiting.postMessage('take over');
       },

@@ -1,14 +1,25 @@
 import {
   DEFAULTS,
-  foliageFromOf,
+  FEATURE,
   formatLength,
   formatTemperature,
+  heldAt,
+  numberOf,
   parseLength,
   parseNumber,
   parseTemperature,
-  potOf,
 } from '../../engine/index.ts';
-import type { Feature, FeatureChanges, FeatureKind, FeatureOf, KnownBy, Knowledge, Units } from '../../engine/index.ts';
+import type {
+  Feature,
+  FeatureChanges,
+  FeatureKind,
+  Keys,
+  KnownBy,
+  Knowledge,
+  NumberForm,
+  NumberRule,
+  Units,
+} from '../../engine/index.ts';
 
 /** What a number is made of: how it is typed and shown. Shares are stored 0 to 1 and typed in percent. */
 export type FieldUnit = 'length' | 'percent' | 'degrees' | 'temperature' | 'lux' | 'count';
@@ -39,122 +50,146 @@ export interface NumberField {
   write(value: number | undefined, feature: Feature): FeatureChanges;
 }
 
-interface FieldOptions {
-  readonly unit?: FieldUnit;
+/** What the page adds to a number of the schema: what is asked and suggested, and what is odd. */
+interface Hint {
   readonly asked?: boolean;
   readonly optional?: boolean;
-  readonly least?: number;
   readonly most?: number;
   readonly suggested?: number;
   readonly unusualAbove?: number;
-  readonly read?: (feature: Feature) => number | undefined;
-  readonly write?: NumberField['write'];
-}
-
-function field(key: string, label: string, options: FieldOptions = {}): NumberField {
-  return {
-    key,
-    label,
-    unit: options.unit ?? 'length',
-    asked: options.asked ?? false,
-    optional: options.optional,
-    least: options.least ?? 0.01,
-    most: options.most ?? 200,
-    suggested: options.suggested,
-    unusualAbove: options.unusualAbove,
-    read: options.read ?? ((feature) => (feature as unknown as Readonly<Record<string, number | undefined>>)[key]),
-    write: options.write ?? ((value) => ({ [key]: value })),
-  };
-}
-
-/** A share the plan may leave out, with what holds then. */
-function share(key: string, label: string, absent: number | undefined, options: FieldOptions = {}): NumberField {
-  const base = field(key, label, { unit: 'percent', least: 0, most: 1, ...options });
-  return { ...base, read: (feature) => base.read(feature) ?? absent };
 }
 
 /** Lowest height at which a wall or hedge is asked about: 18 for 1.8 is the usual slip. */
 const TALL_WALL = 4;
+/** Longest length that a box takes. [m] */
+const LONGEST = 200;
+/** Least that a box takes of what must be above nothing. [m] */
+const SMALLEST = 0.01;
+
+type Kinds = typeof FEATURE.kinds;
+
+/** By kind and key of the schema; a pot's numbers are the plant's own. */
+const HINTS: {
+  readonly [K in FeatureKind]?: {
+    readonly [P in keyof Kinds[K] | (K extends 'plant' ? 'pot.width' | 'pot.height' : never)]?: Hint;
+  };
+} = {
+  wall: {
+    height: { asked: true, suggested: 1.8, unusualAbove: TALL_WALL },
+    thickness: { asked: true, suggested: 0.2, most: 5, unusualAbove: 1 },
+  },
+  hedge: {
+    height: { asked: true, suggested: 1.5, unusualAbove: TALL_WALL },
+    thickness: { asked: true, suggested: 0.8, most: 20, unusualAbove: 3 },
+  },
+  screen: {
+    height: { asked: true, suggested: 1.8, unusualAbove: TALL_WALL },
+    bottom: { asked: true, suggested: 0 },
+    density: { asked: true, suggested: 0.6 },
+    measuredDensity: { optional: true },
+  },
+  building: { height: { asked: true, suggested: 3, unusualAbove: 20 }, eaves: { most: 10, unusualAbove: 2 } },
+  tree: {
+    height: { asked: true, suggested: 4, unusualAbove: 25 },
+    crownWidth: { asked: true, suggested: 3, unusualAbove: 20 },
+    crownBase: { asked: true, suggested: 1.5 },
+    openness: { asked: true, suggested: 0.2 },
+    worth: { most: 100 },
+  },
+  bed: { plantHeight: { asked: true, suggested: 0.5, most: 20, unusualAbove: 3 }, worth: { most: 100 } },
+  plant: {
+    height: { asked: true, suggested: 1, unusualAbove: 6 },
+    spread: { asked: true, suggested: 0.8, unusualAbove: 6 },
+    'pot.width': { suggested: DEFAULTS.potWidth, unusualAbove: 1.5 },
+    'pot.height': { suggested: DEFAULTS.potHeight, unusualAbove: 1.5 },
+    worth: { most: 100 },
+  },
+  canopy: {
+    height: { asked: true, suggested: 2.2, unusualAbove: TALL_WALL },
+    rise: { most: 5 },
+    length: { unusualAbove: 12 },
+    width: { unusualAbove: 12 },
+    turn: { most: 360 },
+    density: { asked: true, suggested: 0.5 },
+    measuredDensity: { optional: true },
+  },
+  eye: { height: { asked: true, suggested: 1.6, unusualAbove: 12 } },
+  reading: { leaf: { asked: true, optional: true }, air: { asked: true, optional: true }, light: { optional: true } },
+};
 
 /** Every number of each kind, in the order they are shown. Places (x, y) are edited apart. */
 export const FIELDS: Readonly<Record<FeatureKind, readonly NumberField[]>> = {
-  wall: [
-    field('height', 'Height', { asked: true, suggested: 1.8, unusualAbove: TALL_WALL }),
-    field('thickness', 'Thickness', { asked: true, suggested: 0.2, most: 5, unusualAbove: 1 }),
-    share('openness', 'Light through', DEFAULTS.wallOpenness),
-  ],
-  hedge: [
-    field('height', 'Height', { asked: true, suggested: 1.5, unusualAbove: TALL_WALL }),
-    field('thickness', 'Thickness', { asked: true, suggested: 0.8, most: 20, unusualAbove: 3 }),
-    share('openness', 'Light through', DEFAULTS.hedgeOpenness),
-  ],
-  screen: [
-    field('height', 'Top edge', { asked: true, suggested: 1.8, unusualAbove: TALL_WALL }),
-    field('bottom', 'Bottom edge', {
-      asked: true,
-      suggested: 0,
-      least: 0,
-      read: (f) => (f as FeatureOf<'screen'>).bottom ?? DEFAULTS.bottom,
-    }),
-    share('density', 'Cloth stops', undefined, { asked: true, suggested: 0.6 }),
-  ],
-  building: [
-    field('height', 'Height', { asked: true, suggested: 3, unusualAbove: 20 }),
-    field('eaves', 'Eaves', {
-      least: 0,
-      most: 10,
-      unusualAbove: 2,
-      read: (f) => (f as FeatureOf<'building'>).eaves ?? DEFAULTS.eaves,
-    }),
-  ],
-  tree: [
-    field('height', 'Height', { asked: true, suggested: 4, unusualAbove: 25 }),
-    field('crownWidth', 'Crown width', { asked: true, suggested: 3, unusualAbove: 20 }),
-    field('crownBase', 'Crown begins at', { asked: true, suggested: 1.5, least: 0 }),
-    share('openness', 'Light through', undefined, { asked: true, suggested: 0.2 }),
-    field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
-  ],
-  bed: [
-    field('plantHeight', 'Plant height', { asked: true, suggested: 0.5, most: 20, unusualAbove: 3 }),
-    share('openness', 'Light through', DEFAULTS.plantOpenness),
-    field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
-  ],
-  plant: [
-    field('height', 'Height', { asked: true, suggested: 1, unusualAbove: 6 }),
-    field('spread', 'Width', { asked: true, suggested: 0.8, unusualAbove: 6 }),
-    field('foliageFrom', 'Leaves begin at', { least: 0, read: (f) => foliageFromOf(f as FeatureOf<'plant'>) }),
-    share('openness', 'Light through', DEFAULTS.plantOpenness),
-    potField('pot.width', 'Pot width', 'width'),
-    potField('pot.height', 'Pot height', 'height'),
-    field('worth', 'Worth', { unit: 'count', least: 0, most: 100, read: worth }),
-  ],
-  canopy: [
-    field('height', 'Height of the back edge', { asked: true, suggested: 2.2, unusualAbove: TALL_WALL }),
-    field('rise', 'Front edge higher by', {
-      least: -5,
-      most: 5,
-      read: (f) => (f as FeatureOf<'canopy'>).rise ?? DEFAULTS.rise,
-    }),
-    field('length', 'Length', { unusualAbove: 12 }),
-    field('width', 'Width', { unusualAbove: 12 }),
-    field('turn', 'Turned clockwise', {
-      unit: 'degrees',
-      least: -360,
-      most: 360,
-      read: (f) => (f as FeatureOf<'canopy'>).turn ?? DEFAULTS.turn,
-    }),
-    share('density', 'Cloth stops', undefined, { asked: true, suggested: 0.5 }),
-    share('measuredDensity', 'Cloth stops, measured', undefined, { optional: true }),
-  ],
-  keepout: [],
-  ground: [],
-  eye: [field('height', 'Eye height', { asked: true, suggested: 1.6, least: 0, unusualAbove: 12 })],
-  reading: [
-    field('leaf', 'Leaf', { unit: 'temperature', asked: true, optional: true, least: -40, most: 90 }),
-    field('air', 'Air', { unit: 'temperature', asked: true, optional: true, least: -40, most: 60 }),
-    field('light', 'Light meter', { unit: 'lux', optional: true, least: 0, most: 200_000 }),
-  ],
+  wall: boxesOf('wall'),
+  hedge: boxesOf('hedge'),
+  screen: boxesOf('screen'),
+  building: boxesOf('building'),
+  tree: boxesOf('tree'),
+  bed: boxesOf('bed'),
+  plant: boxesOf('plant'),
+  canopy: boxesOf('canopy'),
+  keepout: boxesOf('keepout'),
+  ground: boxesOf('ground'),
+  eye: boxesOf('eye'),
+  reading: boxesOf('reading'),
 };
+
+function boxesOf(kind: FeatureKind): NumberField[] {
+  return numbersIn(FEATURE.kinds[kind]).map((each) => fieldOf(kind, each));
+}
+
+interface Titled {
+  readonly key: string;
+  readonly form: NumberForm;
+  readonly title: string;
+}
+
+/** The numbers of the schema that have a box, those of parts with the part's name before them. */
+function numbersIn(keys: Keys, part = ''): Titled[] {
+  return Object.entries(keys).flatMap(([key, form]): Titled[] => {
+    if (form.form === 'object') return numbersIn(form.keys, `${part}${key}.`);
+    return form.form === 'number' && form.title !== undefined ? [{ key: part + key, form, title: form.title }] : [];
+  });
+}
+
+function fieldOf(kind: FeatureKind, { key, form, title }: Titled): NumberField {
+  const hints: Readonly<Record<string, Hint | undefined>> = HINTS[kind] ?? {};
+  const { asked = false, optional, most = Infinity, suggested, unusualAbove } = hints[key] ?? {};
+  const { rule } = form;
+  const unit = unitOf(rule);
+  const cap = Math.min(most, unit === 'length' ? LONGEST : Infinity);
+  return {
+    key,
+    label: title,
+    unit,
+    asked,
+    optional,
+    least: Math.max(-cap, rule.min ?? SMALLEST),
+    most: Math.min(cap, rule.max ?? Infinity),
+    suggested,
+    unusualAbove,
+    read: (feature) => numberOf(feature, key),
+    write: (value, feature) => {
+      const [part, inner] = key.split('.');
+      return inner === undefined ? { [key]: value } : { [part]: { ...partOf(feature, part), [inner]: value } };
+    },
+  };
+}
+
+function unitOf({ unit, is }: NumberRule): FieldUnit {
+  if (is === 'share') return 'percent';
+  const units: Readonly<Record<string, FieldUnit>> = {
+    m: 'length',
+    degrees: 'degrees',
+    '°C': 'temperature',
+    lux: 'lux',
+  };
+  return units[unit ?? ''] ?? 'count';
+}
+
+function partOf(feature: Feature, part: string): object {
+  const held = heldAt(feature, part);
+  return typeof held === 'object' && held !== null ? held : {};
+}
 
 /** Which of a kind's numbers concern this very feature: a plant in the ground has no pot. */
 export function fieldsOf(feature: Feature): readonly NumberField[] {
@@ -164,26 +199,8 @@ export function fieldsOf(feature: Feature): readonly NumberField[] {
 
 /** Whether the plan itself holds the number, rather than what stands for it where it is absent. */
 export function isSaid(feature: Feature, { key }: NumberField): boolean {
-  return (
-    key
-      .split('.')
-      .reduce<unknown>((part, name) => (part as Readonly<Record<string, unknown>> | undefined)?.[name], feature) !==
-    undefined
-  );
-}
-
-function worth(feature: Feature): number {
-  return (feature as FeatureOf<'plant'>).worth ?? DEFAULTS.worth;
-}
-
-function potField(key: string, label: string, side: 'width' | 'height'): NumberField {
-  return field(key, label, {
-    suggested: side === 'width' ? DEFAULTS.potWidth : DEFAULTS.potHeight,
-    most: 5,
-    unusualAbove: 1.5,
-    read: (feature) => potOf(feature as FeatureOf<'plant'>)[side],
-    write: (value, feature) => ({ pot: { ...(feature as FeatureOf<'plant'>).pot, [side]: value } }),
-  });
+  const [part, inner] = key.split('.');
+  return (inner === undefined ? heldAt(feature, key) : heldAt(partOf(feature, part), inner)) !== undefined;
 }
 
 /** A typed number in the plan's own unit, or one sentence about it. `unusual` asks back before it is taken. */

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
+import { nameOf } from '../../engine/index.ts';
 import type { Feature, Plan, PlantLoad } from '../../engine/index.ts';
 import { heat } from './results.ts';
 import { findOut, goToStage, selection } from './view.ts';
@@ -82,11 +83,6 @@ function generalNext(current: Plan, plants: readonly PlantLoad[]): NextThing {
 function show(id: string, where: Stage): void {
   selection.value = [id];
   goToStage(where);
-}
-
-function nameOf({ features }: Plan, id: string): string {
-  const feature = features.find((one) => one.id === id);
-  return feature?.name ?? feature?.id ?? id;
 }
 
 function guessNote(current: Plan): string {

@@ -9,6 +9,7 @@ import type { StoredSteps, YardRecord } from './storage/yards.ts';
 import { saveFile } from './files.ts';
 import { history, openYard, plan } from './yard.ts';
 import type { History } from './yard.ts';
+import type { Plan } from '../../engine/index.ts';
 
 /** `saved` is said only when the newest state is on the disk. */
 export type SaveState =
@@ -25,6 +26,8 @@ let record: YardRecord | null = null;
 let stored = NOTHING_STORED;
 /** The history as it was last saved; `null`: never. */
 let saved: History | null = null;
+/** The plan as the person last wrote it to a file; it may be left though this browser keeps nothing. */
+let inFile: Plan | null = null;
 let underWay: Promise<void> | null = null;
 let again = false;
 let lastTrouble: string | null = null;
@@ -119,6 +122,29 @@ async function askToKeep(): Promise<void> {
   }
 }
 
+/** Whether what was done in the open yard would be lost with the page: neither this browser has it nor a file. */
+function wouldBeLost(): boolean {
+  const { steps } = history.value;
+  return (
+    saveState.value.kind === 'unsaved' && openYard.value.readOnly === null && steps.length > 1 && plan.value !== inFile
+  );
+}
+
+/**
+ * Saves, before anything that takes the open yard off the screen. Where that fails the yard stays, and a file of it is
+ * offered.
+ * @returns whether it may be left
+ */
+export async function mayLeave(): Promise<boolean> {
+  await save();
+  if (!wouldBeLost()) return true;
+  say('This yard is not saved, so it stays open. Save a file of it first, then do that again.', 'problem', {
+    label: 'Save a file',
+    run: saveFile,
+  });
+  return false;
+}
+
 /** Hooks saving to the end of every action and to the page's going away. */
 export function startSaving(): void {
   onEdit(() => {
@@ -129,11 +155,13 @@ export function startSaving(): void {
     if (saved !== history.value) void save();
   };
   addEventListener('pagehide', saveRest);
+  addEventListener('beforeunload', (event) => wouldBeLost() && event.preventDefault());
   document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && saveRest());
 }
 
 /** Remembers that the person wrote the yard to a file. */
 export function noteFileCopy(at: number): void {
+  inFile = plan.value;
   if (!record) return;
   record = { ...record, fileCopyAt: at };
   void save();

@@ -2,7 +2,16 @@ import { batch, signal } from '@preact/signals';
 import { demoPlan } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { onFileSaved, saveFile } from './files.ts';
-import { becomeReadOnly, fileCopyIsOld, noteFileCopy, openRecord, save, saveInto, saveState } from './saving.ts';
+import {
+  becomeReadOnly,
+  fileCopyIsOld,
+  mayLeave,
+  noteFileCopy,
+  openRecord,
+  save,
+  saveInto,
+  saveState,
+} from './saving.ts';
 import { notice, say } from './speech.ts';
 import { markKept, wasKept } from './storage/kept-mark.ts';
 import { onTabNews } from './storage/tabs.ts';
@@ -60,18 +69,22 @@ async function firstYard(): Promise<void> {
   if (wasKept()) say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
 }
 
-/** Puts a plan on the shelf as a yard of its own and opens it; the yard that was open stays there. */
-export async function addYard(next: Plan, firstLabel: string, fileCopyAt: number | null = null): Promise<void> {
-  await save();
+/**
+ * Puts a plan on the shelf as a yard of its own and opens it; the yard that was open stays there.
+ * @returns false when that one could not be saved, and so was not left
+ */
+export async function addYard(next: Plan, firstLabel: string, fileCopyAt: number | null = null): Promise<boolean> {
+  if (!(await mayLeave())) return false;
   await show(fresh(next, firstLabel, fileCopyAt));
   await save();
   markKept();
   await refreshShelf();
+  return true;
 }
 
 /** Opens a yard of the shelf. */
 export async function openFromShelf(id: string): Promise<void> {
-  await save();
+  if (!(await mayLeave())) return;
   try {
     const opened = await readYard(id);
     if (opened) await show(opened);
@@ -89,7 +102,7 @@ export function showNewest(): Promise<void> {
 }
 
 /** A copy of the open yard, on the shelf beside it; the copy is opened. */
-export function copyYard(): Promise<void> {
+export function copyYard(): Promise<boolean> {
   return addYard({ ...plan.value, name: `${plan.value.name ?? 'Unnamed yard'}, copy` }, 'Copy of a yard');
 }
 

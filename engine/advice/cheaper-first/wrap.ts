@@ -10,7 +10,8 @@ import type { Plan, Plant } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { listWords, sentenceCase } from '../year/season/words.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { sentenceCase } from '../year/season/words.ts';
 import type { LadderStep, PotRoots } from './step.ts';
 
 /** What cools the roots by less is not told. [K] */

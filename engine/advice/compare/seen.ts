@@ -29,16 +29,27 @@ export function seenFrom(plan: Plan, cloths: readonly (Canopy | Screen)[]): Seen
 export function topPoints(cloth: Canopy | Screen): SpacePoint[] {
   if (cloth.kind === 'screen') {
     const path = cleanPath(cloth.path);
-    return path.slice(1).flatMap((b, k) => between([...path[k], cloth.height], [...b, cloth.height]));
+    return path.slice(1).flatMap((b, k) => {
+      const [from, to]: SpacePoint[] = [
+        [...path[k], cloth.height],
+        [...b, cloth.height],
+      ];
+      return between(from, to, stepsOf(from, to));
+    });
   }
   const [frontLeft, backLeft, backRight, frontRight] = canopyCorners(cloth);
-  const left = between(backLeft, frontLeft);
-  const right = between(backRight, frontRight);
-  return left.flatMap((from, n) => between(from, right[n]));
+  // Opposite edges of a turned roof differ by rounding: the steps of one hold for both.
+  const along = stepsOf(backLeft, frontLeft);
+  const right = between(backRight, frontRight, along);
+  const across = stepsOf(backLeft, backRight);
+  return between(backLeft, frontLeft, along).flatMap((from, n) => between(from, right[n], across));
 }
 
-function between(a: SpacePoint, b: SpacePoint): SpacePoint[] {
-  const steps = Math.max(1, Math.ceil(distance([a[0], a[1]], [b[0], b[1]]) / STEP));
+function stepsOf(a: SpacePoint, b: SpacePoint): number {
+  return Math.max(1, Math.ceil(distance([a[0], a[1]], [b[0], b[1]]) / STEP));
+}
+
+function between(a: SpacePoint, b: SpacePoint, steps: number): SpacePoint[] {
   return Array.from({ length: steps + 1 }, (_, n): SpacePoint => [
     a[0] + ((b[0] - a[0]) * n) / steps,
     a[1] + ((b[1] - a[1]) * n) / steps,

@@ -26,6 +26,7 @@ import { upBearingOf, worthOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Feature, Plan, PlantRow } from '../../plan/types.ts';
 import { buildScene, sceneOfOne } from '../../scene/build.ts';
+import { shelterOf } from '../../scene/shelter.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { createLighter, createPartedLighter, type HeatRays, heatRaysOf, type Lit } from './light.ts';
@@ -99,6 +100,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   const heats = heatsIn(plan);
   if (!heats.ok) return heats;
   const { rays } = heats.value;
+  const { shelter } = shelterOf(plan);
   const walls = createWallsRound(scene, undefined, WALL_RAYS);
   const lighter = createPartedLighter(scene, rays, walls);
   const standing = createLighter(scene, rays, walls);
@@ -147,12 +149,17 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
         const turned = createLighter(sceneTurned, rays, createWallsRound(sceneTurned, undefined, WALL_RAYS));
         return { ok: true, value: harmsOf(again, (judge, _, p) => turned.at(judge.points[p], judge.own)) };
       }
+      // Walls that come or go may change how sheltered the yard is.
+      const sheltered = shelterOf(shifted).shelter === shelter ? heats : heatsIn(shifted);
+      if (!sheltered.ok) return sheltered;
       const again = judges.map((judge) => judgeUnder(shifted, heats.value, judge, feature));
       if (!castsShadow(scene, feature)) {
         return {
           ok: true,
-          value: harmsOf(again, (judge, k, p) =>
-            judge === judges[k] ? lit[k][p] : standing.at(judge.points[p], judge.own),
+          value: harmsOf(
+            again,
+            (judge, k, p) => (judge === judges[k] ? lit[k][p] : standing.at(judge.points[p], judge.own)),
+            sheltered.value,
           ),
         };
       }
@@ -162,10 +169,13 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
       const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(sceneNow, rays, wallsNow) : null;
       return {
         ok: true,
-        value: harmsOf(again, (judge, k, p) =>
-          judge !== judges[k] && afresh
-            ? afresh.at(judge.points[p], judge.own)
-            : relighter.at(judge.points[p], lit[k][p], judge.own),
+        value: harmsOf(
+          again,
+          (judge, k, p) =>
+            judge !== judges[k] && afresh
+              ? afresh.at(judge.points[p], judge.own)
+              : relighter.at(judge.points[p], lit[k][p], judge.own),
+          sheltered.value,
         ),
       };
     },

@@ -8,7 +8,7 @@ import { monthName } from '../../plan/dates.ts';
 import { isRecord, show } from '../../plan/schema/say.ts';
 import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stock } from '../../plan/types.ts';
 import { formatSpeed, formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
-import { listWords } from '../year/season/words.ts';
+import { listWords } from '../../plan/list-words.ts';
 
 export const PACK_FORMAT = 'shadewright-pack';
 export const PACK_VERSION = 1;

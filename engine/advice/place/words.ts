@@ -1,7 +1,7 @@
 import { leastLight } from '../../load/light/light-class.ts';
 import { nameOf, namedInside } from '../../load/verdict/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
-import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
+import { formatDistance, formatLength, formatFrostLimit, formatTemperature, type Units } from '../../plan/units.ts';
 import { PATH_WIDTH } from './ground.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';
@@ -70,7 +70,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   if (lowest !== undefined && row.frostDamage !== undefined && lowest <= row.frostDamage) {
     notes.push(
       `Winter nights fall to ${formatTemperature(lowest, units)} here, and it is damaged from ` +
-        `${formatTemperature(row.frostDamage, units)}: in winter it belongs against a wall or under cover.`,
+        `${formatFrostLimit(row.frostDamage, units)}: in winter it belongs against a wall or under cover.`,
     );
   }
   if (plant.move === 'trolley')

@@ -1,6 +1,6 @@
 /** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
 import type { CivilDate, Plan } from '../../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
+import { formatFrostLimit, formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
 import { clockOf } from '../../load/verdict/clock.ts';
 import { isTooDark } from '../../load/light/light-class.ts';
 import { normalShare } from '../../load/light/normal.ts';
@@ -13,7 +13,8 @@ import { seasonDates } from '../../sun/season.ts';
 import { sunTimes } from '../../sun/sun-times.ts';
 import { dayLight } from '../words/plant-light.ts';
 import type { Advice } from './advice.ts';
-import { dateWords, listWords, namesInside, sentenceCase } from './season/words.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { dateWords, namesInside, sentenceCase } from './season/words.ts';
 
 /**
  * A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol.
@@ -21,10 +22,12 @@ import { dateWords, listWords, namesInside, sentenceCase } from './season/words.
  */
 export const CLEAR_NIGHT = 2;
 /**
- * What frost cloth down to the ground gains at best (Oregon State University 1988: 0 to 3 K claimed, less measured).
- * [K]
+ * What frost cloth down to the ground gains at best, on a clear calm night (0 to 3 K claimed; Oregon State University
+ * 1988 measured 0.2 to 0.4 K over mulch, and single nights colder than without). [K]
  */
 const MOST_GAINED = 3;
+/** The same in wind or under cloud: 0 to this, so a plant is only told safe where 0 will do. [K] */
+const GAINED_IN_WIND = 1;
 /** Light through frost cloth of 17 to 42 g/m². */
 const COVER_LIGHT = [0.7, 0.85] as const;
 /** Sky views that grade a place's exposure: our own. */
@@ -168,6 +171,7 @@ function nightsWords(nights: FrostPlant['nights']): string {
 function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'advice'>): Advice[] {
   const units = unitsOf(plan);
   const degrees = (celsius: number) => formatTemperature(celsius, units);
+  const limit = (celsius: number) => formatFrostLimit(celsius, units);
   if (window === null)
     return [
       {
@@ -187,6 +191,7 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
         `ten goes past.`,
     },
   ];
+  const windGain = `0 to ${formatTemperatureDifference(GAINED_IN_WIND, units)}`;
   const colder = units === 'metric' ? '1 to 3 K' : '2 to 5 °F';
   const hurt = plants.filter(({ reached }) => reached !== false).toSorted((a, b) => b.damage - a.damage);
   if (hurt.length === 0)
@@ -197,24 +202,26 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
       basis: 'common practice',
       text: `The first frost ends ${namesInside(plan, annuals)}: pick what is left before ${dateWords(window.first)}.`,
     });
-  for (const { plant, damage, coverBelow, exposure, nights, light } of hurt.filter(({ annual }) => !annual)) {
+  const covered = hurt.filter(({ annual }) => !annual);
+  if (covered.length === 0) return advice;
+  for (const { plant, damage, coverBelow, exposure, nights, light } of covered) {
     const often =
-      nights.length === 0 ? '' : ` Nights of ${degrees(damage)} or less in a mean year: ${nightsWords(nights)}.`;
+      nights.length === 0 ? '' : ` Nights of ${limit(damage)} or less in a mean year: ${nightsWords(nights)}.`;
     advice.push({
       basis: 'our estimate',
       text:
-        `${sentenceCase(namesInside(plan, [plant]))} (damaged from ${degrees(damage)}; ${exposure} to the ` +
-        `night sky): cover when the forecast says ${degrees(coverBelow)} or less, for on a clear calm night a ` +
+        `${sentenceCase(namesInside(plan, [plant]))} (damaged from ${limit(damage)}; ${exposure} to the ` +
+        `night sky): cover when the forecast says ${limit(coverBelow)} or less, for on a clear calm night a ` +
         `leaf is ${colder} colder than the air.${often}`,
     });
-    if (lowest !== null && lowest + MOST_GAINED < damage) {
+    if (lowest !== null && lowest < damage) {
       const feature = plantFeatures(plan).find(({ id }) => id === plant);
       const inPot = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
       advice.push({
         basis: 'our estimate',
         text:
-          `On nights of ${degrees(lowest)} a cover alone does not keep ${namesInside(plan, [plant])} whole: ` +
-          `${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.`,
+          `On nights of ${degrees(lowest)} a cover alone does not keep ${namesInside(plan, [plant])} whole, for in ` +
+          `wind or under cloud it gains ${windGain}: ${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.`,
       });
     }
     if (light !== null && !light.enough) {
@@ -243,19 +250,21 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
       source: 'Oregon State University 1988, row cover effects on minimum air temperature',
       text:
         `Expect 0 to ${formatTemperatureDifference(MOST_GAINED, units)} from a fleece on a clear calm night, ` +
-        `and nothing in a frosty wind. Water the soil the day before.`,
+        `${windGain} in wind or under cloud. Water the soil the day before.`,
     },
     {
       basis: 'extension practice',
       source: 'Penn State Extension, on floating row covers',
       text: `Fleece of 17 to 42 g/m² (½ to 1¼ oz/yd²) lets 70 to 85 % of the light through.`,
     },
-    {
+  );
+  if (plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen')) {
+    advice.push({
       basis: 'our estimate',
       text:
         'Shade cloth left up in winter gains a degree at most and takes the sun that is wanted then: take it ' +
         'off and hang frost cloth from the same frame.',
-    },
-  );
+    });
+  }
   return advice;
 }

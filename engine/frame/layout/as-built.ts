@@ -28,14 +28,20 @@ export function asBuiltFields(thing: Canopy | Screen, placed: SettingOut): AsBui
   return measuredPosts(thing, placed).flatMap((post) => [
     {
       id: `${post.id}-height`,
+      measures: 'height' as const,
       label: `${post.id}: height of the rail’s middle above the ground`,
       planned: post.height,
     },
     ...(placed.fixed.length === 2
       ? [
-          { id: `${post.id}-a`, label: `${post.id}: from A, level, to the post’s middle`, planned: post.fromA },
-          { id: `${post.id}-b`, label: `${post.id}: from B, level, to the post’s middle`, planned: post.fromB },
-        ]
+          { from: 'A', planned: post.fromA },
+          { from: 'B', planned: post.fromB },
+        ].map(({ from, planned }) => ({
+          id: `${post.id}-${from.toLowerCase()}`,
+          measures: 'distance' as const,
+          label: `${post.id}: from ${from}, level, to the post’s middle`,
+          planned,
+        }))
       : []),
   ]);
 }

@@ -4,7 +4,7 @@ import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
 import type { FrameModel } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
-import type { FrameDrawing } from '../types.ts';
+import type { DimensionKind, FrameDrawing } from '../types.ts';
 
 /**
  * The frame as lines with dimensions, for a page to draw from any side; `null` when it cannot be built as it stands.
@@ -32,18 +32,26 @@ export function drawingOf(model: FrameModel): FrameDrawing {
 }
 
 function dimensionsOf(model: FrameModel, posts: FrameDrawing['posts']): FrameDrawing['dimensions'] {
-  const dimension = (label: string, from: SpacePoint, to: SpacePoint): FrameDrawing['dimensions'][number] => ({
+  const dimension = (
+    kind: DimensionKind,
+    from: SpacePoint,
+    to: SpacePoint,
+    label: string = kind,
+  ): FrameDrawing['dimensions'][number] => ({
+    kind,
     label,
     from,
     to,
     length: Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]),
   });
   if (model.kind === 'screen') {
-    const bays = posts.slice(1).map((post, i) => dimension(`${posts[i].id} to ${post.id}`, posts[i].foot, post.foot));
+    const bays = posts
+      .slice(1)
+      .map((post, i) => dimension('bay', posts[i].foot, post.foot, `${posts[i].id} to ${post.id}`));
     const last = posts[posts.length - 1];
     const closing = model.posts.some(({ role }) => role === 'end')
       ? []
-      : [dimension(`${last.id} to ${posts[0].id}`, last.foot, posts[0].foot)];
+      : [dimension('bay', last.foot, posts[0].foot, `${last.id} to ${posts[0].id}`)];
     return [...bays, ...closing, dimension('height', posts[0].foot, posts[0].top)];
   }
   const corners = posts.filter((_, i) => model.posts[i].role === 'corner');
@@ -57,11 +65,11 @@ function dimensionsOf(model: FrameModel, posts: FrameDrawing['posts']): FrameDra
   const front =
     frontLeft.top[2] === backLeft.top[2] ? [] : [dimension('height in front', frontLeft.foot, frontLeft.top)];
   return [
-    dimension('width, post middle to post middle', backLeft.foot, backRight.foot),
-    dimension('length, post middle to post middle', backLeft.foot, frontLeft.foot),
+    dimension('width', backLeft.foot, backRight.foot, 'width, post middle to post middle'),
+    dimension('length', backLeft.foot, frontLeft.foot, 'length, post middle to post middle'),
     dimension('diagonal', backLeft.foot, frontRight.foot),
-    dimension('other diagonal', backRight.foot, frontLeft.foot),
-    dimension(front.length > 0 ? 'height at the back' : 'height', backLeft.foot, backLeft.top),
+    dimension('diagonal', backRight.foot, frontLeft.foot, 'other diagonal'),
+    dimension('height', backLeft.foot, backLeft.top, front.length > 0 ? 'height at the back' : 'height'),
     ...front,
     ...bays,
   ];

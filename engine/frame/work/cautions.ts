@@ -87,7 +87,7 @@ const CAUTIONS: readonly Caution[] = [
   {
     // Source: This project’s own rule.
     id: 'cloth-off',
-    tasks: ['build', 'wind', 'cloth'],
+    tasks: ['build', 'wind', 'cloth', 'drape'],
     stop: false,
     text:
       'Take the cloth off before a storm: also when thunderstorms are forecast (gusts come within minutes), ' +
@@ -116,7 +116,7 @@ const CAUTIONS: readonly Caution[] = [
   {
     // Source: OSHA, Using the Heat Index; NIOSH criteria as summarised by NFBA 2022.
     id: 'heat',
-    tasks: ['build', 'dig', 'climb', 'cloth', 'heat', 'spray'],
+    tasks: ['build', 'dig', 'climb', 'cloth', 'drape', 'heat', 'spray'],
     stop: false,
     text:
       'Heat: work before 11 in the morning or in spring, in company, with a cup of water every 15 to 20 ' +
@@ -146,7 +146,7 @@ const CAUTIONS: readonly Caution[] = [
   {
     // Source: 2009 NFPA 1 §10.11.6; IFC 308.1.4; architectureanddesign.com.au on concentrated reflections.
     id: 'fire',
-    tasks: ['build', 'cloth'],
+    tasks: ['build', 'cloth', 'drape'],
     stop: false,
     text:
       'Shade cloth burns and drips. No grill, fire bowl or flue within 3 m (10 ft) of it, never under it. ' +

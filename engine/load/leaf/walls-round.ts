@@ -6,6 +6,7 @@
  * a face at the air's temperature plus (1 − ρ)·E/17 (sol-air temperature, 17 W/m²K: ASHRAE, from memory), E what shines
  * on the face there: the beam that reaches it and half of the sky's light.
  */
+import { createPointCaster, type PointCaster } from '../../cast/share.ts';
 import { skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../scene/between.ts';
@@ -53,6 +54,12 @@ export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): Wa
   const faces = new Faces(scene.states[0] ?? [], PATCH);
   if (faces.none) return { at: () => null };
   const views = new ViewFinder(scene, faces, every);
+  const casters = new WeakMap<HeatDay, PointCaster>();
+  const casterOn = (heat: HeatDay): PointCaster => {
+    let caster = casters.get(heat);
+    if (!caster) casters.set(heat, (caster = createPointCaster(scene, heat.passes)));
+    return caster;
+  };
   const lit: LitPatches = (like && litBy.get(like)) ?? new WeakMap();
   const walls: WallsRound = {
     at(heat, point, own) {
@@ -62,7 +69,7 @@ export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): Wa
       if (!onDay) lit.set(heat, (onDay = new Map()));
       const light = view.patches.map((patch) => {
         let known = onDay.get(patch.key);
-        if (!known) onDay.set(patch.key, (known = lightOn(patch, scene, heat)));
+        if (!known) onDay.set(patch.key, (known = lightOn(patch, scene, heat, casterOn(heat))));
         return known;
       });
       return glowOf(view, light, heat);
@@ -168,8 +175,13 @@ class ViewFinder {
   }
 }
 
-function lightOn({ middle, outward, reflects }: FacePatch, scene: Scene, heat: HeatDay): PatchLight {
-  const { moments, caster } = heat;
+function lightOn(
+  { middle, outward, reflects }: FacePatch,
+  scene: Scene,
+  heat: HeatDay,
+  caster: PointCaster,
+): PatchLight {
+  const { moments } = heat;
   const out: SpacePoint = [
     middle[0] + OUTSIDE * outward[0],
     middle[1] + OUTSIDE * outward[1],

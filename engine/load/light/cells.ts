@@ -7,13 +7,14 @@ import { dayInState, type Yard } from '../yard.ts';
 
 /**
  * The nine quantities of every cell of a grid.
- * @param mask 1 where a cell has no value: it becomes `null` in every array
+ * @param mask 1 where a cell has no value: it becomes NaN in every array
  */
 export function cellsOf(yard: Yard, grid: GridSpec, mask: Uint8Array): Cells {
   const nineOfCell = cellReader(yard, grid);
-  const cells = Object.fromEntries(
-    QUANTITIES.map((name) => [name, Array.from({ length: mask.length }, (): number | null => null)]),
-  ) as Record<Quantity, (number | null)[]>;
+  const cells = Object.fromEntries(QUANTITIES.map((name) => [name, new Float64Array(mask.length).fill(NaN)])) as Record<
+    Quantity,
+    Float64Array
+  >;
   for (let index = 0; index < mask.length; index++) {
     if (mask[index] === 1) continue;
     const nine = nineOfCell(index);

@@ -29,7 +29,7 @@ export function hotSpotsOf(yard: Yard, grid: GridSpec, cells: Cells, units: Unit
 /** Indices of the cells of each hot area, lowest first. */
 function hotAreas(grid: GridSpec, cells: Cells): number[][] {
   const { columns } = grid;
-  const waiting = Uint8Array.from(cells.grade, (grade) => (grade !== null && grade >= HOT_GRADE ? 1 : 0));
+  const waiting = Uint8Array.from(cells.grade, (grade) => (grade >= HOT_GRADE ? 1 : 0));
   const areas: number[][] = [];
   for (let start = 0; start < waiting.length; start++) {
     if (waiting[start] === 0) continue;
@@ -54,9 +54,8 @@ function hotAreas(grid: GridSpec, cells: Cells): number[][] {
 }
 
 function describe(yard: Yard, grid: GridSpec, cells: Cells, area: readonly number[], units: Units): HotSpot {
-  const load = (index: number) => cells.hotLoad[index] ?? 0;
-  const hotLoad = area.reduce((sum, index) => sum + load(index), 0) / area.length;
-  const hottest = area.reduce((best, index) => (load(index) > load(best) ? index : best), area[0]);
+  const hotLoad = area.reduce((sum, index) => sum + cells.hotLoad[index], 0) / area.length;
+  const hottest = area.reduce((best, index) => (cells.hotLoad[index] > cells.hotLoad[best] ? index : best), area[0]);
   const [x, y] = cellCenter(grid, hottest);
   const worst = worstHours(yard, [x, y, grid.height]);
   const center = meanCenter(grid, area);

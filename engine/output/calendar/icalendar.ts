@@ -82,7 +82,7 @@ function escapedText(text: string): string {
     text
       .replaceAll(/\r\n?/g, '\n')
       // oxlint-disable-next-line no-control-regex -- control characters are what is taken out
-      .replaceAll(/[\u0000-\u0008\u000b-\u001f\u007f]/g, '')
+      .replaceAll(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g, '')
       .replaceAll('\\', '\\\\')
       .replaceAll(';', '\\;')
       .replaceAll(',', '\\,')

@@ -1,20 +1,10 @@
 import type { Advice } from '../../advice/year/advice.ts';
-import type { SeasonEvent, SeasonResult } from '../../advice/year/season/types.ts';
+import { RISKS } from '../../advice/year/season/risks.ts';
+import type { SeasonResult } from '../../advice/year/season/types.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
-import type { RiskyTask } from '../../frame/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type CalendarEvent, icalendar } from './icalendar.ts';
 import { oneLine } from '../text/plain-text.ts';
-
-/** A reminder is read alone, far from the page: what to mind goes with it. */
-const RISKS: Readonly<Partial<Record<SeasonEvent['kind'], readonly RiskyTask[]>>> = {
-  'cloth-up': ['cloth'],
-  'cloth-down': ['cloth'],
-  clay: ['spray'],
-  'winter-cover': ['winter'],
-  frost: ['winter'],
-  harden: ['heat'],
-};
 
 /**
  * The year's dates as a calendar file. The same plan gives the same file to the byte: its stamp is the New Year of the

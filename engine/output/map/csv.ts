@@ -13,18 +13,20 @@ export function csvRecord(fields: readonly (string | number | null)[]): string {
 
 /**
  * The cells of a load, one a line: centre on the plan [m] and the nine quantities; cells without a value are left out.
- * Lines end in CR LF.
+ * Lines end in CR LF. A piece for the head and for each row of the grid.
  */
-export function loadCsv(load: LoadResult): string {
-  const lines = [csvRecord(['x', 'y', ...QUANTITIES])];
-  for (let index = 0; index < load.cells.grade.length; index++) {
-    if (load.cells.grade[index] === null) continue;
-    const [x, y] = cellCenter(load.grid, index);
-    lines.push(
-      csvRecord([shortened(x), shortened(y), ...QUANTITIES.map((name) => shortened(load.cells[name][index] ?? 0))]),
-    );
+export function* loadCsv({ grid, cells }: LoadResult): Generator<string> {
+  yield `${csvRecord(['x', 'y', ...QUANTITIES])}\r\n`;
+  for (let row = 0; row < grid.rows; row++) {
+    let lines = '';
+    for (let index = row * grid.columns; index < (row + 1) * grid.columns; index++) {
+      if (Number.isNaN(cells.grade[index])) continue;
+      const [x, y] = cellCenter(grid, index);
+      const fields = [shortened(x), shortened(y), ...QUANTITIES.map((name) => shortened(cells[name][index]))];
+      lines += `${csvRecord(fields)}\r\n`;
+    }
+    yield lines;
   }
-  return `${lines.join('\r\n')}\r\n`;
 }
 
 /** Six digits, which is more than the numbers are good for. */

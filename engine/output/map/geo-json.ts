@@ -30,23 +30,31 @@ export function lonLatOf(plan: Plan, [x, y]: PlanPoint): LonLat {
   ];
 }
 
+export interface LoadCollection {
+  readonly type: 'FeatureCollection';
+  /** Made as they are read; they can be read again. */
+  readonly features: Iterable<object>;
+}
+
 /**
  * A load as GeoJSON (RFC 7946): a square for each cell with the nine quantities, a point for each plant with its
  * verdict and one for
  * each hot spot. Coordinates are longitude and latitude; `plan` holds the same place in plan metres.
+ * `jsonPieces` writes it.
  */
-export function loadGeoJson(plan: Plan, load: LoadResult): object {
+export function loadGeoJson(plan: Plan, load: LoadResult): LoadCollection {
+  return { type: 'FeatureCollection', features: { [Symbol.iterator]: () => featuresOf(plan, load) } };
+}
+
+function* featuresOf(plan: Plan, load: LoadResult): Generator<object> {
   const { grid, cells } = load;
-  const features: object[] = [];
   for (let index = 0; index < cells.grade.length; index++) {
-    if (cells.grade[index] === null) continue;
+    if (Number.isNaN(cells.grade[index])) continue;
     const [x, y] = cellCenter(grid, index);
     const quantities = Object.fromEntries(QUANTITIES.map((name) => [name, cells[name][index]]));
-    features.push(
-      feature(
-        { type: 'Polygon', coordinates: [squareRing(plan, x, y, grid.cell / 2)] },
-        { what: 'cell', plan: [x, y], height: grid.height, ...quantities },
-      ),
+    yield feature(
+      { type: 'Polygon', coordinates: [squareRing(plan, x, y, grid.cell / 2)] },
+      { what: 'cell', plan: [x, y], height: grid.height, ...quantities },
     );
   }
   for (const plant of load.plants) {
@@ -64,17 +72,14 @@ export function loadGeoJson(plan: Plan, load: LoadResult): object {
       hotLoad,
       dailyLight,
     };
-    features.push(feature({ type: 'Point', coordinates: lonLatOf(plan, at) }, properties));
+    yield feature({ type: 'Point', coordinates: lonLatOf(plan, at) }, properties);
   }
   for (const { center, area, grade, hotLoad, from, sentence } of load.hotSpots) {
-    features.push(
-      feature(
-        { type: 'Point', coordinates: lonLatOf(plan, center) },
-        { what: 'hot spot', plan: center, area, grade, hotLoad, from, sentence },
-      ),
+    yield feature(
+      { type: 'Point', coordinates: lonLatOf(plan, center) },
+      { what: 'hot spot', plan: center, area, grade, hotLoad, from, sentence },
     );
   }
-  return { type: 'FeatureCollection', features };
 }
 
 function feature(geometry: object, properties: object): object {

@@ -54,7 +54,7 @@ function plantLetters(load: LoadResult, together: number, columns: number, rows:
 }
 
 function meanOfBlock(
-  values: readonly (number | null)[],
+  values: Float64Array,
   columns: number,
   rows: number,
   left: number,
@@ -66,7 +66,7 @@ function meanOfBlock(
   for (let j = bottom; j < Math.min(bottom + size, rows); j++) {
     for (let i = left; i < Math.min(left + size, columns); i++) {
       const value = values[j * columns + i];
-      if (value === null) continue;
+      if (Number.isNaN(value)) continue;
       sum += value;
       count += 1;
     }

@@ -8,7 +8,7 @@ import { yearEntries } from '../../advice/review/year-entries.ts';
 import { compassWord, nameOf } from '../../load/verdict/names.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
-import { formatLength, formatTemperature } from '../../plan/units.ts';
+import { formatHeatLimit, formatLength, formatTemperature } from '../../plan/units.ts';
 import { plantLetter } from '../map/heat-map.ts';
 import { oneLine } from '../text/plain-text.ts';
 import { basisWords, eachOnce, waterAdvice, waterTable } from '../text/season-text.ts';
@@ -151,9 +151,8 @@ function numbers({ plan, load, units }: Report): string {
 
 function leafWords({ leaf }: PlantLoad, units: Report['units']): string {
   if (leaf === null) return '';
-  const [watered, thirsty, limit] = [leaf.watered, leaf.thirsty, leaf.limit].map((celsius) =>
-    formatTemperature(celsius, units),
-  );
+  const [watered, thirsty] = [leaf.watered, leaf.thirsty].map((celsius) => formatTemperature(celsius, units));
+  const limit = formatHeatLimit(leaf.limit, units);
   return watered === thirsty ? `${watered} / ${limit}` : `${watered} to ${thirsty} / ${limit}`;
 }
 

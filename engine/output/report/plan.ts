@@ -85,7 +85,7 @@ function gradeAreas({ grid, cells }: LoadResult, frame: Frame): string {
       const grade = cells.grade[row * grid.columns + column];
       let end = column + 1;
       while (end < grid.columns && cells.grade[row * grid.columns + end] === grade) end++;
-      if (grade !== null) {
+      if (!Number.isNaN(grade)) {
         const [x, y] = frame.at([grid.x0 + column * grid.cell, grid.y0 + (row + 1) * grid.cell]);
         const width = coordinate((end - column) * grid.cell * frame.scale);
         boxes[grade - 1].push(
@@ -106,7 +106,7 @@ function gradeNumbers(plan: Plan, { grid, cells }: LoadResult, { at }: Frame): s
   return GRADE_HATCH.flatMap((_, index) =>
     gradeNumbersAt(
       grid,
-      cells.grade.map((grade) => Number(grade === index + 1)),
+      Array.from(cells.grade, (grade) => Number(grade === index + 1)),
       occupied,
     ).map((spot) => {
       const [x, y] = at(spot);

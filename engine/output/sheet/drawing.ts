@@ -3,7 +3,7 @@
  * scale.
  */
 import { formatTape } from '../../frame/layout/lengths.ts';
-import type { BuildSheet, CutTube } from '../../frame/types.ts';
+import type { BuildSheet, CutTube, DimensionKind } from '../../frame/types.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
@@ -111,16 +111,16 @@ function drawing(
           `fill="black"/>${words(post.id, [x - 0.6 * size, y + 1.2 * size], size, 'end')}`
       : '';
   });
-  const whole = dimensions.find(({ label }) => label.startsWith('length'));
-  const bay = dimensions.find(({ label }) => label === 'bay lengthwise');
+  const whole = dimensions.find(({ kind }) => kind === 'length');
+  const bay = dimensions.find(({ kind }) => kind === 'bay lengthwise');
   // In the middle of the front row's bays, where no rail runs and no other number stands.
   const along = whole === undefined || bay === undefined ? 0.7 : 1 - (0.5 * bay.length) / whole.length;
   const measures = dimensions.map((dimension) => {
     const [a, b] = [view(dimension.from), view(dimension.to)];
-    const diagonal = dimension.label.includes('diagonal');
+    const diagonal = dimension.kind === 'diagonal';
     const dashes = diagonal ? line(a, b, 'stroke-width="0.5" stroke-dasharray="2 5"') : '';
     const text = diagonal ? formatTape(dimension.length, units) : formatCut(dimension.length, units);
-    return `${dashes}${measure(text, dimension.label, a, b, size, along)}`;
+    return `${dashes}${measure(text, dimension.kind, a, b, size, along)}`;
   });
   return svg(title, box, [ground, ...cloth, ...lines, ...names, ...measures].join(''), size);
 }
@@ -131,7 +131,7 @@ function drawing(
  */
 function measure(
   text: string,
-  label: string,
+  kind: DimensionKind,
   a: readonly [number, number],
   b: readonly [number, number],
   size: number,
@@ -139,13 +139,23 @@ function measure(
 ): string {
   const at = (share: number): readonly [number, number] => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
   const [x, y] = at(0.5);
-  if (label.includes('diagonal')) return words(text, [at(along)[0], at(along)[1] + 0.4 * size], size);
-  if (label.startsWith('width')) return words(text, [x, y + 2.6 * size], size);
-  if (label.startsWith('length')) return upright(text, [x - 2.2 * size, y], size);
-  if (label === 'bay lengthwise') return upright(text, [x + 1.3 * size, y], size);
-  if (label.startsWith('height'))
-    return upright(text, [x + (label === 'height in front' ? 1.5 : -0.8) * size, y], size);
-  return words(text, [x, y - 0.5 * size], size);
+  switch (kind) {
+    case 'diagonal':
+      return words(text, [at(along)[0], at(along)[1] + 0.4 * size], size);
+    case 'width':
+      return words(text, [x, y + 2.6 * size], size);
+    case 'length':
+      return upright(text, [x - 2.2 * size, y], size);
+    case 'bay lengthwise':
+      return upright(text, [x + 1.3 * size, y], size);
+    case 'height in front':
+      return upright(text, [x + 1.5 * size, y], size);
+    case 'height':
+      return upright(text, [x - 0.8 * size, y], size);
+    case 'bay':
+    case 'bay crosswise':
+      return words(text, [x, y - 0.5 * size], size);
+  }
 }
 
 function words(text: string, [x, y]: readonly [number, number], size: number, anchor = 'middle'): string {

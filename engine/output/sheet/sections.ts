@@ -142,7 +142,7 @@ function winter(sheet: BuildSheet): SheetSection {
 function asBuilt(sheet: BuildSheet, units: Units): SheetSection {
   const rows = sheet.asBuilt.map((field) => [
     field.label,
-    field.label.includes('height') ? formatCut(field.planned, units) : formatTape(field.planned, units),
+    field.measures === 'height' ? formatCut(field.planned, units) : formatTape(field.planned, units),
     '________',
   ]);
   return section('as-built', 'As built: measure, and type it into the plan', [

@@ -6,37 +6,41 @@ import { cutBars } from './cut-bars.ts';
 import type { SheetPart } from './part.ts';
 import { sheetSections } from './sections.ts';
 
-const NARROWEST = 40;
 const WIDEST = 110;
 
-/** @param columns Longest line of running text; tables may be wider. */
+/** @param columns Width of the page; running text stays below the widest that reads well. */
 export function sheetText(sheet: BuildSheet, units: Units, columns: number): string {
-  const width = Math.max(NARROWEST, Math.min(columns, WIDEST));
+  const width = Math.min(columns, WIDEST);
   const sections = sheetSections(sheet, units).map(({ title, parts }, index) => {
     const rule = (index === 0 ? '=' : '-').repeat(title.length);
     return [
       title,
       rule,
-      ...parts.map((part) => partText(part, sheet, units, width)).filter((text) => text !== ''),
+      ...parts.map((part) => partText(part, sheet, units, { width, columns })).filter((text) => text !== ''),
     ].join('\n');
   });
   return `${sections.join('\n\n')}\n`;
 }
 
-function partText(part: SheetPart, sheet: BuildSheet, units: Units, columns: number): string {
+function partText(
+  part: SheetPart,
+  sheet: BuildSheet,
+  units: Units,
+  { width, columns }: { readonly width: number; readonly columns: number },
+): string {
   switch (part.kind) {
     case 'sentence':
-      return wrapped(part.text, columns, '');
+      return wrapped(part.text, width, '');
     case 'list':
       return part.items
         .map((item, index) =>
-          part.numbered ? wrapped(`${index + 1}. ${item}`, columns, '   ') : wrapped(`- ${item}`, columns),
+          part.numbered ? wrapped(`${index + 1}. ${item}`, width, '   ') : wrapped(`- ${item}`, width),
         )
         .join('\n');
     case 'table':
-      return table(part.head, part.rows, part.numbers);
+      return table(columns, part.head, part.rows, part.numbers);
     case 'cuts':
-      return cutBars(sheet.cuts, units, columns);
+      return cutBars(sheet.cuts, units, width);
     case 'drawing':
       return '';
   }

@@ -2,12 +2,14 @@ import { optionsOf } from './command-line.ts';
 import { table } from './plain-text.ts';
 import type { OptionSpec, Verb } from '../verbs/verb.ts';
 
+const MARGIN = '  ';
 const CALL = 'npm run --silent cli --';
 
 /** The page of `--help`: what the verbs are. */
-export function helpText(verbs: readonly Verb[]): string {
+export function helpText(verbs: readonly Verb[], columns: number): string {
   const list = indented(
     table(
+      columns - MARGIN.length,
       ['verb', 'what it gives'],
       verbs.map(({ name, summary }) => [name, summary]),
     ),
@@ -29,9 +31,10 @@ export function helpText(verbs: readonly Verb[]): string {
 }
 
 /** The page of `VERB --help`. */
-export function verbHelpText(verb: Verb): string {
+export function verbHelpText(verb: Verb, columns: number): string {
   const plan = { required: ' PLAN', optional: ' [PLAN]', none: '' }[verb.plan];
   const options = table(
+    columns - MARGIN.length,
     ['option', ''],
     optionsOf(verb).map((spec) => [typedForm(spec), spec.summary + (spec.required ? ' (needed)' : '')]),
   );
@@ -49,5 +52,5 @@ function typedForm({ name, kind, placeholder }: OptionSpec): string {
 }
 
 function indented(text: string): string {
-  return text.replaceAll(/^(?=.)/gm, '  ');
+  return text.replaceAll(/^(?=.)/gm, MARGIN);
 }

@@ -6,14 +6,16 @@ import { formatLength, type Units } from '../../plan/units.ts';
 import { table } from './plain-text.ts';
 
 /** From which eyes the yard is seen, how much of it can hide nothing, and whether its cloth shows. */
-export function hiddenText(plan: Plan, { reaches, tops }: HiddenHeights, units: Units): string {
+export function hiddenText(plan: Plan, { reaches, tops }: HiddenHeights, units: Units, columns: number): string {
   if (reaches.length === 0) return 'No eye is drawn on this plan: a thing of any height is seen by nobody.\n';
   const eyes = table(
+    columns,
     ['seen from', 'over all walls', 'ground that hides nothing'],
     reaches.map(({ id, overAll, bare }) => [nameOf(plan, id), overAll ? 'yes' : 'no', `${Math.round(100 * bare)} %`]),
     [2],
   );
   const cloth = table(
+    columns,
     ['cloth', 'stands', 'hidden there up to'],
     tops.map(({ id, height, hidden }) => [
       nameOf(plan, id),

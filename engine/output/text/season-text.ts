@@ -10,12 +10,11 @@ import { monthWord } from '../../survey/place/sun-at.ts';
 import { table, wrapped } from './plain-text.ts';
 
 export function seasonText(plan: Plan, season: SeasonResult, units: Units, columns: number): string {
-  const width = Math.max(60, columns);
   const list = (advice: readonly Advice[]) =>
-    advice.map((one) => wrapped(`- ${one.text} ${basisWords(one)}`, width)).join('\n');
+    advice.map((one) => wrapped(`- ${one.text} ${basisWords(one)}`, columns)).join('\n');
   const cloth =
     season.cloth.length === 0
-      ? wrapped('No cloth is drawn in this yard. Try an option that has one, or ask where one pays off.', width)
+      ? wrapped('No cloth is drawn in this yard. Try an option that has one, or ask where one pays off.', columns)
       : list(eachOnce(season.cloth.flatMap(({ advice }) => advice)));
   const months = season.months
     .map(({ year, month, advice }) => `${monthWord(month)} ${year}\n${list(advice)}`)
@@ -23,15 +22,15 @@ export function seasonText(plan: Plan, season: SeasonResult, units: Units, colum
   const blocks = [
     wrapped(
       `${plan.name ?? 'The yard'}: the year around the summer of ${dateWords(season.from)} to ${dateWords(season.to)}`,
-      width,
+      columns,
     ),
-    ...season.notes.map((note) => wrapped(note, width)),
+    ...season.notes.map((note) => wrapped(note, columns)),
     `Cloth\n${cloth}`,
     `Clay\n${list(season.clay.advice)}`,
-    `Water a day, by FAO-56\n${waterLines(plan, season, units)}\n${list(waterAdvice())}`,
+    `Water a day, by FAO-56\n${waterLines(plan, season, units, columns)}\n${list(waterAdvice())}`,
     `Frost\n${list(season.frost.advice)}`,
     `Month by month\n\n${months}`,
-    `Take care\n${season.cautions.map(({ text }) => wrapped(`- ${text}`, width)).join('\n')}`,
+    `Take care\n${season.cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
   ];
   return `${blocks.join('\n\n')}\n`;
 }
@@ -46,9 +45,9 @@ export function basisWords({ basis, source }: Advice): string {
   return `[${basis}${source === undefined ? '' : `: ${source}`}]`;
 }
 
-function waterLines(plan: Plan, season: SeasonResult, units: Units): string {
+function waterLines(plan: Plan, season: SeasonResult, units: Units, columns: number): string {
   const { head, rows, numbers } = waterTable(plan, season, units);
-  return table(head, rows, numbers);
+  return table(columns, head, rows, numbers);
 }
 
 const TIMES: readonly (string | undefined)[] = [undefined, 'once', 'twice'];

@@ -9,7 +9,7 @@ import { table } from './plain-text.ts';
 const NAMED_FROM = 0.1;
 
 /** Week by week at a spot: how much sun, how much of it harmful, and between which hours. */
-export function weeksText(weeks: readonly SpotWeek[]): string {
+export function weeksText(weeks: readonly SpotWeek[], columns: number): string {
   const judged = weeks.some(({ over }) => over !== null);
   const rows = weeks.map(({ from, sun, harmful, over, clocksChanged }) => [
     `${dayWords(from)}${clocksChanged ? ', clocks changed' : ''}`,
@@ -19,11 +19,11 @@ export function weeksText(weeks: readonly SpotWeek[]): string {
     ...(judged ? [over === null ? 'not judged' : hoursWords(over)] : []),
   ]);
   const head = ['week from', 'sun h/day', 'harmful h/day', 'harmful between', ...(judged ? ['leaf too hot'] : [])];
-  return table(head, rows, [1, 2]);
+  return table(columns, head, rows, [1, 2]);
 }
 
 /** Month by month, the 21st: when the sun reaches a spot, and what it goes behind. */
-export function skyText(plan: Plan, { paths }: SkyPicture): string {
+export function skyText(plan: Plan, { paths }: SkyPicture, columns: number): string {
   const rows = paths.flatMap(({ monthDay, steps }) =>
     stretchesOf(steps).map((stretch, k): string[] => {
       const shares = stretch.map(({ share }) => Math.round(share * 100));
@@ -37,7 +37,7 @@ export function skyText(plan: Plan, { paths }: SkyPicture): string {
       ];
     }),
   );
-  return table(['day', 'clock', 'bearing', 'beam left', 'in the way'], rows);
+  return table(columns, ['day', 'clock', 'bearing', 'beam left', 'in the way'], rows);
 }
 
 /** Moments in a row with the same things in the way. */

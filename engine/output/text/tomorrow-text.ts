@@ -12,21 +12,20 @@ export function tomorrowText(
   units: Units,
   columns: number,
 ): string {
-  const width = Math.max(60, columns);
   const head =
     `${plan.name ?? 'The yard'} on ${dateWords(date)}: ${formatTemperature(low, units)} by night, ` +
     `${formatTemperature(high, units)} by day`;
   const list = tasks.map(({ at, advice }) =>
     wrapped(
       `${at === 'the evening before' ? 'The evening before' : at}  ${advice.text} ${basisWords(advice)}`,
-      width,
+      columns,
       '  ',
     ),
   );
   const blocks = [
-    [head, ...notes].map((line) => wrapped(line, width, '')).join('\n'),
+    [head, ...notes].map((line) => wrapped(line, columns, '')).join('\n'),
     list.length === 0 ? 'Nothing to do: no plant here is hurt by a day like that.' : list.join('\n'),
-    `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, width)).join('\n')}`,
+    `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
   ];
   return `${blocks.join('\n\n')}\n`;
 }

@@ -1,5 +1,5 @@
 import { unitsOf } from '../../plan/units.ts';
-import { oneLine, table } from '../text/plain-text.ts';
+import { table } from '../text/plain-text.ts';
 import { planOf, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** A plan that comes this far has no problem; what is left to tell are the warnings. */
@@ -17,7 +17,7 @@ function runCheck(request: VerbRequest): VerbResult {
   const plan = planOf(request);
   const { warnings } = request;
   const told = warnings.map(({ pointer, message }) => ({ pointer, message }));
-  const name = plan.name === undefined ? 'The plan' : `“${oneLine(plan.name)}”`;
+  const name = plan.name === undefined ? 'The plan' : `“${plan.name}”`;
   const count =
     warnings.length === 0
       ? 'no problem, no warning'
@@ -29,6 +29,7 @@ function runCheck(request: VerbRequest): VerbResult {
     warnings.length === 0
       ? head
       : `${head}\n\n${table(
+          request.page.columns,
           ['where', 'warning'],
           told.map(({ pointer, message }) => [pointer, message]),
         )}`;

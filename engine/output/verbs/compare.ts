@@ -4,8 +4,8 @@ import { hoursWords } from '../../advice/compare/words.ts';
 import { sideWords } from '../../advice/why/side.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatPerArea, formatTemperature, type Units } from '../../plan/units.ts';
-import { oneLine, table, wrapped } from '../text/plain-text.ts';
-import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
+import { table, wrapped } from '../text/plain-text.ts';
+import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** Between what is today and what an option makes of it. */
 const ARROW = ' → ';
@@ -29,7 +29,7 @@ export const compare: Verb = {
 };
 
 function runCompare(request: VerbRequest): VerbResult {
-  const plan = planOf(request);
+  const { plan, notes } = planWithOptionsLeft(request);
   const tried = textsGiven(request, 'try');
   const { weather, units, progress } = request;
   const choices = tried.length === 0 ? undefined : tried.map((text) => idsOf(plan, text));
@@ -37,8 +37,9 @@ function runCompare(request: VerbRequest): VerbResult {
   if (!outcome.ok) return outcome;
   return {
     ok: true,
+    notes,
     json: outcome.value,
-    text: compareText(plan, outcome.value, units, Math.max(60, request.page.columns)),
+    text: compareText(plan, outcome.value, units, request.page.columns),
   };
 }
 
@@ -55,11 +56,12 @@ function compareText(
 ): string {
   const rough = plan.climate.from === 'rough' ? ['The climate is rough: every number below is too.'] : [];
   const head = [
-    `${oneLine(plan.name ?? 'The yard')}: today against ${choices.map(({ name }) => name).join(', ')}.`,
+    `${plan.name ?? 'The yard'}: today against ${choices.map(({ name }) => name).join(', ')}.`,
     weights,
     ...rough,
   ].join(' ');
   const summary = table(
+    columns,
     ['', 'harm K·h/day', 'spared', '±', 'of it', 'cloth', 'cost', 'work', 'payoff', 'too dark', 'seen'],
     [
       ['today', today.harm.toFixed(1), '', '', '', '', '', '', '', '', ''],
@@ -69,9 +71,10 @@ function compareText(
   );
   const order = `Most spared first: ${ranked.join(', ')}.`;
   const blocks = choices.map((choice) =>
-    [...choice.sentences.map((sentence) => wrapped(`- ${sentence}`, columns)), plantsTable(choice.plants, units)].join(
-      '\n',
-    ),
+    [
+      ...choice.sentences.map((sentence) => wrapped(`- ${sentence}`, columns)),
+      plantsTable(choice.plants, units, columns),
+    ].join('\n'),
   );
   return `${[wrapped(head, columns, ''), summary, order, ...blocks].join('\n\n')}\n`;
 }
@@ -99,7 +102,7 @@ function summaryRow(
 }
 
 /** Before → after; of a plant whose numbers, as they are written, all stay only the name. */
-function plantsTable(plants: readonly ComparedPlant[], units: Units): string {
+function plantsTable(plants: readonly ComparedPlant[], units: Units, columns: number): string {
   const changed = plants.filter(
     (plant) =>
       plant.before === null ||
@@ -109,7 +112,7 @@ function plantsTable(plants: readonly ComparedPlant[], units: Units): string {
   const rows = changed.flatMap((plant) => [plantRow(plant, units), ...sideRows(plant, units)]);
   const same = plants.filter((plant) => !changed.includes(plant)).map(({ name }) => name);
   const unchanged = same.length === 0 ? '' : `\nUnchanged: ${same.join(', ')}.`;
-  return `${table(['plant', 'harm K·h/day', 'heatwave K·h', 'peak', 'hot h/day', 'sun h/day', 'light mol/m²', 'verdict'], rows, [1, 2, 3, 4, 5, 6])}${unchanged}`;
+  return `${table(columns, ['plant', 'harm K·h/day', 'heatwave K·h', 'peak', 'hot h/day', 'sun h/day', 'light mol/m²', 'verdict'], rows, [1, 2, 3, 4, 5, 6])}${unchanged}`;
 }
 
 function hasChange(cells: readonly string[]): boolean {

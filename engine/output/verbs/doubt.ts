@@ -1,7 +1,7 @@
 import { doubtOf } from '../../advice/doubt/doubt.ts';
 import type { DoubtBar, DoubtResult } from '../../advice/doubt/types.ts';
 import { table, wrapped } from '../text/plain-text.ts';
-import { planOf, type Verb, type VerbResult } from './verb.ts';
+import { planWithOptionsLeft, type Verb, type VerbResult } from './verb.ts';
 
 /** Characters of the longest bar. */
 const LONGEST = 20;
@@ -15,15 +15,17 @@ export const doubt: Verb = {
   examples: ['doubt demo', 'doubt demo:lane --json'],
   run(request): VerbResult {
     const { weather, units, progress } = request;
-    const outcome = doubtOf(planOf(request), { weather, units, progress });
+    const { plan, notes } = planWithOptionsLeft(request);
+    const outcome = doubtOf(plan, { weather, units, progress });
     if (!outcome.ok) return outcome;
-    return { ok: true, json: outcome.value, text: doubtText(outcome.value, Math.max(60, request.page.columns)) };
+    return { ok: true, notes, json: outcome.value, text: doubtText(outcome.value, request.page.columns) };
   },
 };
 
 function doubtText({ harm, pm, plants, inputs, sentence, notes }: DoubtResult, columns: number): string {
   const most = Math.max(0, ...inputs.map(({ moves }) => moves));
   const bars = table(
+    columns,
     ['in doubt', '±', 'moves K·h/day', '', 'may change'],
     inputs.map((bar) => barRow(bar, most)),
     [1, 2],

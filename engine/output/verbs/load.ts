@@ -7,7 +7,8 @@ import type { Period } from '../../sun/samples.ts';
 import { loadCsv } from '../map/csv.ts';
 import { loadGeoJson } from '../map/geo-json.ts';
 import { heatMap, heatMapKey, plantLetter } from '../map/heat-map.ts';
-import { oneLine, wrapped } from '../text/plain-text.ts';
+import { jsonPieces } from '../text/json-text.ts';
+import { wrapped } from '../text/plain-text.ts';
 import { CELL_OPTION, HEIGHT_OPTION } from './options.ts';
 import { hasFlag, numberGiven, planOf, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -51,10 +52,10 @@ function runLoad(request: VerbRequest): VerbResult {
   });
   if (!outcome.ok) return outcome;
   const { value } = outcome;
-  if (hasFlag(request, 'csv')) return { ok: true, json: value, text: loadCsv(value) };
+  if (hasFlag(request, 'csv')) return { ok: true, json: value, text: '', file: loadCsv(value) };
   if (hasFlag(request, 'geojson')) {
     const collection = loadGeoJson(plan, value);
-    return { ok: true, json: collection, text: JSON.stringify(collection) };
+    return { ok: true, json: collection, text: '', file: jsonPieces(collection) };
   }
   return { ok: true, json: value, text: loadText(request, plan, value) };
 }
@@ -62,8 +63,8 @@ function runLoad(request: VerbRequest): VerbResult {
 function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string {
   const { page, units } = request;
   const { season, grid } = result;
-  const columns = Math.max(60, page.columns);
-  const name = oneLine(plan.name ?? 'The yard');
+  const { columns } = page;
+  const name = plan.name ?? 'The yard';
   const head =
     `${name}, ${periodWords(request.period, season.days)}, ${formatLength(grid.height, units)} ` + `above the ground`;
   const rough =

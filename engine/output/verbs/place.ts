@@ -66,7 +66,7 @@ function runPlace(request: VerbRequest): VerbResult {
   return {
     ok: true,
     json: outcome.value,
-    text: placeText(plan, outcome.value, units, Math.max(60, request.page.columns)),
+    text: placeText(plan, outcome.value, units, request.page.columns),
   };
 }
 
@@ -98,6 +98,7 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
     stay ? '' : formatDistance(metres, units),
   ]);
   const list = table(
+    columns,
     [
       '',
       'where',
@@ -129,7 +130,7 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
     ]);
     blocks.push(
       `Hardening off for the best of ` +
-        `them\n${table(['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`,
+        `them\n${table(columns, ['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`,
     );
   }
   return `${blocks.join('\n\n')}\n`;

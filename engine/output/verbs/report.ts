@@ -56,6 +56,7 @@ export const report: Verb = {
         html,
       },
       text: html,
+      file: [html],
     };
   },
 };

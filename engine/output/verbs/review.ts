@@ -29,7 +29,7 @@ export const review: Verb = {
     const result = reviewOf(plan);
     const { corrections, ...rest } = result;
     const json = { ...rest, corrections: corrections.map((correction) => ({ ...correction, plan: undefined })) };
-    return { ok: true, json, text: reviewText(plan, result, Math.max(60, request.page.columns)), notes: result.notes };
+    return { ok: true, json, text: reviewText(plan, result, request.page.columns), notes: result.notes };
   },
 };
 

@@ -36,10 +36,11 @@ export const season: Verb = {
     const outcome = seasonOf(plan, request.weather);
     if (!outcome.ok) return outcome;
     const { value } = outcome;
-    const text = hasFlag(request, 'ics')
-      ? seasonCalendar(plan, value)
-      : seasonText(plan, value, request.units, request.page.columns);
-    return { ok: true, json: value, text };
+    if (hasFlag(request, 'ics')) {
+      const calendar = seasonCalendar(plan, value);
+      return { ok: true, json: value, text: calendar, file: [calendar] };
+    }
+    return { ok: true, json: value, text: seasonText(plan, value, request.units, request.page.columns) };
   },
 };
 

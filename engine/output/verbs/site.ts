@@ -138,7 +138,11 @@ function heightsHidden(request: VerbRequest): VerbResult {
   // JSON knows no infinity: null is hidden at any height.
   const heights = Array.from(value.heights, (height) => (height === Infinity ? null : height));
   const tops = value.tops.map((top) => ({ ...top, hidden: top.hidden === Infinity ? null : top.hidden }));
-  return { ok: true, json: { ...value, heights, tops }, text: hiddenText(plan, value, request.units) };
+  return {
+    ok: true,
+    json: { ...value, heights, tops },
+    text: hiddenText(plan, value, request.units, request.page.columns),
+  };
 }
 
 function sizesGiven(request: VerbRequest): ClothSize[] | undefined | string {
@@ -168,12 +172,13 @@ function heightsGiven(request: VerbRequest): number[] | undefined | string {
 
 function siteText(result: SiteResult, request: VerbRequest): string {
   const { units, page } = request;
-  const columns = Math.max(60, page.columns);
+  const { columns } = page;
   const blocks = [wrapped(result.sentence, columns)];
   if (result.options.length > 0) {
     const head = ['', 'what', 'middle: x, y', 'size', 'height', 'cloth', 'spares', 'of all', 'area', 'cost', 'payoff'];
     blocks.push(
       table(
+        columns,
         head,
         result.options.map((option, k) => rowOf(option, k, units)),
         [4, 5, 6, 7, 8, 9, 10],

@@ -58,6 +58,7 @@ function runSpot(request: VerbRequest): VerbResult {
   const plan = planOf(request);
   const at = pointGiven(request, 'at');
   if (!at) return refuseOption('at', 'Say where: --at X,Y in plan metres.');
+  const { columns } = request.page;
   const height = numberGiven(request, 'height') ?? GRID_DEFAULTS.height;
   const head =
     `(${formatLength(at[0], request.units)}, ${formatLength(at[1], request.units)}), ` +
@@ -67,8 +68,8 @@ function runSpot(request: VerbRequest): VerbResult {
   const outcome = spotOf(plan, at, { period: request.period, height, weather: request.weather });
   if (!outcome.ok) return outcome;
   const { value } = outcome;
-  const inside = value.inside === null ? '' : `\nIt lies inside ${oneLine(nameOf(plan, value.inside))}.`;
-  const body = value.date === null ? seasonText(value) : dayText(plan, value, request.units);
+  const inside = value.inside === null ? '' : `\nIt lies inside ${nameOf(plan, value.inside)}.`;
+  const body = value.date === null ? seasonText(value, columns) : dayText(plan, value, request.units, columns);
   return { ok: true, json: value, text: `${head}${inside}\n${body}\n` };
 }
 
@@ -79,7 +80,11 @@ function spotWeeks(request: VerbRequest, plan: Plan, at: PlanPoint, height: numb
   const span = textGiven(request, 'weeks') === 'year' ? 'year' : 'season';
   const weeks = weeksAt(plan, at, { height, plant, span, weather: request.weather });
   if (!weeks.ok) return weeks;
-  return { ok: true, json: { at, height, span, weeks: weeks.value }, text: `${head}\n\n${weeksText(weeks.value)}\n` };
+  return {
+    ok: true,
+    json: { at, height, span, weeks: weeks.value },
+    text: `${head}\n\n${weeksText(weeks.value, request.page.columns)}\n`,
+  };
 }
 
 /** The leaves and cloth of the day that was asked for, else of the season's hottest month. */
@@ -93,11 +98,11 @@ function skyAt(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, 
   return {
     ok: true,
     json: { at, height, monthDay, ...sky.value },
-    text: `${head}\n\n${skyText(plan, sky.value)}\n`,
+    text: `${head}\n\n${skyText(plan, sky.value, request.page.columns)}\n`,
   };
 }
 
-function dayText(plan: Plan, day: SpotDayResult, units: Units): string {
+function dayText(plan: Plan, day: SpotDayResult, units: Units, columns: number): string {
   const rows = stretches(day.steps).map((steps): string[] => {
     const [first] = steps;
     const last = steps[steps.length - 1];
@@ -112,10 +117,10 @@ function dayText(plan: Plan, day: SpotDayResult, units: Units): string {
     ];
   });
   const head = ['clock', 'sun’s altitude', 'bearing', 'beam left', 'air up to', 'in the way'];
-  return `${dateWords(day.date)}\n\n${table(head, rows)}\n\n${nineText(day.day)}`;
+  return `${dateWords(day.date)}\n\n${table(columns, head, rows)}\n\n${nineText(day.day, columns)}`;
 }
 
-function seasonText(season: SpotSeasonResult): string {
+function seasonText(season: SpotSeasonResult, columns: number): string {
   const months = new Map<string, Nine[]>();
   for (const day of season.days) months.set(day.date.slice(0, 7), [...(months.get(day.date.slice(0, 7)) ?? []), day]);
   const mean = (days: readonly Nine[], key: keyof Nine) =>
@@ -132,12 +137,13 @@ function seasonText(season: SpotSeasonResult): string {
   const head = ['month', 'days', 'sun hours', 'hot hours', 'beam dose MJ/m²', 'hot load MJ/m²', 'light mol/m²'];
   return (
     `mean of the season’s ${season.days.length} ` +
-    `days\n\n${nineText(season.season)}\n\n${table(head, rows, [1, 2, 3, 4, 5, 6])}`
+    `days\n\n${nineText(season.season, columns)}\n\n${table(columns, head, rows, [1, 2, 3, 4, 5, 6])}`
   );
 }
 
-function nineText(nine: Nine): string {
+function nineText(nine: Nine, columns: number): string {
   return table(
+    columns,
     ['quantity', 'a day'],
     [
       [

@@ -47,7 +47,7 @@ function runMarks(request: VerbRequest): VerbResult {
   return {
     ok: true,
     json: outcome.value,
-    text: marksText(plan, outcome.value, request.units, Math.max(60, request.page.columns)),
+    text: marksText(plan, outcome.value, request.units, request.page.columns),
   };
 }
 
@@ -68,7 +68,7 @@ function markFrom(typed: string): ShadowMark | Problem {
 
 function marksText(plan: Plan, { marks, together }: ShadowMarksResult, units: Units, columns: number): string {
   const rows = marks.map((check, k) => markRow(plan, check, k, units));
-  const list = table(['', 'shadow of', 'marked at', 'when', 'off the plan’s edge'], rows, [4]);
+  const list = table(columns, ['', 'shadow of', 'marked at', 'when', 'off the plan’s edge'], rows, [4]);
   const sentences = marks.map(({ sentence }, k) => wrapped(`${k + 1}. ${sentence}`, columns));
   const all =
     together === null

@@ -1,7 +1,8 @@
 import { upBearingOf } from '../../plan/defaults.ts';
 import { formatLength } from '../../plan/units.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
-import { askedMonth, climateTypeOf, likelyClimate, roughClimate } from '../../survey/climate/rough-climate.ts';
+import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
+import { askedMonth } from '../../survey/climate/rough-climate.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
 import { dayWords, monthWord } from '../../survey/place/sun-at.ts';
 import { dateIn } from '../../sun/calendar.ts';
@@ -55,14 +56,14 @@ export const surveyShadows: Verb = {
     return {
       ok: true,
       json: { date, stick, rows },
-      text: `${wrapped(head, request.page.columns)}\n${table(['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
+      text: `${wrapped(head, request.page.columns)}\n${table(request.page.columns, ['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
     };
   },
 };
 
 export const surveyClimate: Verb = {
   name: 'survey climate',
-  summary: 'a rough climate for a place, shifted to three numbers that you know',
+  summary: 'a rough climate from the towns near by, or of a type, shifted to three numbers that you know',
   plan: 'optional',
   common: [],
   options: [
@@ -70,7 +71,7 @@ export const surveyClimate: Verb = {
       name: 'type',
       kind: 'text',
       placeholder: 'TYPE',
-      summary: 'a climate type; else the likely one of the place',
+      summary: 'a climate type instead of the towns near by',
       choices: CLIMATE_TYPES.map(({ id }) => id),
     },
     {
@@ -90,14 +91,29 @@ export const surveyClimate: Verb = {
       min: -60,
       max: 70,
     },
+    {
+      name: 'elevation',
+      kind: 'length',
+      placeholder: 'M',
+      summary: "the yard's height above the sea; else the plan's, or not known",
+      min: -450,
+      max: 6000,
+    },
+    {
+      name: 'sea',
+      kind: 'text',
+      placeholder: 'YES',
+      summary: 'whether the open sea is within 20 km; else not known',
+      choices: ['yes', 'no'],
+    },
     ...PLACE_OPTIONS,
   ],
   examples: ['survey climate --town phoenix', 'survey climate --at "-34.45, 140.57" --high 32 --low 15.5 --hottest 46'],
-  run(request): VerbResult {
+  async run(request): Promise<VerbResult> {
     const given = placeOf(request);
     if (!given.ok) return given;
-    const { latitude, timeZone } = given.place;
-    const type = climateTypeOf(textGiven(request, 'type') ?? '') ?? likelyClimate(latitude, timeZone);
+    const { latitude } = given.place;
+    const sea = textGiven(request, 'sea');
     const [high, low, hottest] = ['high', 'low', 'hottest'].map((name) => numberGiven(request, name));
     const known = high === undefined || low === undefined || hottest === undefined ? undefined : { high, low, hottest };
     if (known === undefined && (high ?? low ?? hottest) !== undefined) {
@@ -106,17 +122,26 @@ export const surveyClimate: Verb = {
         `Give all three: --high and --low of ${monthWord(askedMonth(latitude))}, and --hottest.`,
       );
     }
-    const finding = roughClimate(type, latitude, known);
+    const finding = await climateOfPlace({
+      ...given.place,
+      elevation: numberGiven(request, 'elevation') ?? given.place.elevation,
+      bySea: sea === undefined ? undefined : sea === 'yes',
+      type: textGiven(request, 'type'),
+      known,
+    });
     if (!finding.ok) return refuseOption('high', finding.reason);
-    const rows = finding.value.months.map(({ month, high: top, low: bottom, humidity = 0, sunshine = 0 }) => [
+    const { climate, type, near } = finding.value;
+    const rows = climate.months.map(({ month, high: top, low: bottom, humidity = 0, sunshine = 0 }) => [
       monthWord(month),
       `${top.toFixed(0)} °C`,
       `${bottom.toFixed(0)} °C`,
       `${humidity} %`,
       `${(sunshine * 100).toFixed(0)} %`,
     ]);
-    const months = table(['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
-    const text = `${type.name} (rough)\n${months}\nHottest day ${finding.value.heatwaveHigh} °C\n`;
-    return { ok: true, json: { type: type.id, climate: finding.value }, text, notes: finding.notes };
+    const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
+    const text = `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ${climate.heatwaveHigh.toFixed(0)} °C\n`;
+    const towns = near.map(({ town: { name, country }, kilometres, share }) => ({ name, country, kilometres, share }));
+    const notes = finding.notes.filter((note) => note !== climate.source);
+    return { ok: true, json: { type: type.id, towns, climate }, text, notes };
   },
 };

@@ -1,3 +1,4 @@
+import { withOptionsLeft } from '../../plan/options.ts';
 import type { Plan, PlanPoint, Problem } from '../../plan/types.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
@@ -79,13 +80,12 @@ export interface VerbRequest {
 export type VerbResult =
   | {
       readonly ok: true;
-      /** Printed with `--json`. */
+      /** Printed with `--json`; what `jsonPieces` can write. */
       readonly json: unknown;
-      /**
-       * Printed without: a table for people, or the other format that an option asked for (CSV, GeoJSON, iCalendar,
-       * HTML).
-       */
+      /** Printed without: for people. Lines longer than the page are broken by the caller. */
       readonly text: string;
+      /** Printed in its place, as it is and in pieces: another format (CSV, GeoJSON, iCalendar, HTML). */
+      readonly file?: Iterable<string>;
       /** Warnings and remarks for standard error, one line each. */
       readonly notes?: readonly string[];
     }
@@ -95,6 +95,22 @@ export type VerbResult =
 export function planOf(request: VerbRequest): Plan {
   if (!request.plan) throw new Error('This verb was run without its plan.');
   return request.plan;
+}
+
+/**
+ * For a verb that tries a plan's options one by one: the yard with those that `--option` took, the ones that can still
+ * be tried, and what is to be said of the others.
+ */
+export function planWithOptionsLeft(request: VerbRequest): { readonly plan: Plan; readonly notes: readonly string[] } {
+  const { optionIds } = request;
+  const { plan, unfit } = withOptionsLeft(planOf(request), optionIds);
+  return {
+    plan,
+    notes: [
+      ...(optionIds.length === 0 ? [] : [`Here “today” is the yard with ${optionIds.join(' and ')}.`]),
+      ...unfit.map((id) => `Option ${id} is left out: its changes do not fit a yard with ${optionIds.join(' and ')}.`),
+    ],
+  };
 }
 
 export function hasFlag(request: VerbRequest, name: string): boolean {

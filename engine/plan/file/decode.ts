@@ -20,10 +20,7 @@ export type Decoded = { ok: true; value: unknown } | { ok: false; problem: Probl
  */
 export function decodeJson(input: Uint8Array | string): Decoded {
   if (input.length > LIMITS.fileBytes) {
-    return refused(
-      '',
-      `The file has ${megabytes(input.length)} MB; a plan has at most ${megabytes(LIMITS.fileBytes)} MB.`,
-    );
+    return refused('', `The file is larger than ${LIMITS.fileBytes / 1e6} MB, the most that a plan may have.`);
   }
   const text = textFrom(input);
   if (text === null) return refused('', 'The file is not UTF-8 text.');
@@ -133,10 +130,6 @@ function notJson(text: string): string {
   const line = before.split('\n').length;
   const column = fault.offset - before.lastIndexOf('\n');
   return `The file is not JSON: line ${line}, column ${column}: ${fault.what}.`;
-}
-
-function megabytes(bytes: number): string {
-  return (bytes / 1e6).toFixed(1);
 }
 
 function problemAt(keys: readonly (string | number)[], message: string): Problem {

@@ -14,7 +14,7 @@ export interface KnownTemperatures {
 }
 
 /** Air from which an hour of sun counts as hot where nothing else is said. [°C] Our choice. */
-const HOT_AIR = 35;
+export const HOT_AIR = 35;
 
 /** Which month the three numbers are asked for: July, south of the equator January. */
 export function askedMonth(latitude: number): 1 | 7 {
@@ -25,14 +25,26 @@ export function climateTypeOf(id: string): ClimateType | undefined {
   return CLIMATE_TYPES.find((type) => type.id === id);
 }
 
-/**
- * The type that a place most likely has, by its zone and latitude alone: a first guess to be corrected by the person.
- * @param latitude [°] @param timeZone IANA name.
- */
-export function likelyClimate(latitude: number, timeZone: string): ClimateType {
+/** What a climate type is guessed by. */
+export interface TypeGuessedBy {
+  /** [°] */
+  readonly latitude: number;
+  /** Where it is left out, no rule that asks for it holds. [°] */
+  readonly longitude?: number;
+  /** IANA name. */
+  readonly timeZone: string;
+  /** Within some 20 km of the open sea, where that is known. */
+  readonly bySea?: boolean;
+}
+
+/** The type that a place most likely has, by its zone and whereabouts: a first guess to be corrected by the person. */
+export function likelyClimate({ latitude, longitude = -180, timeZone, bySea = false }: TypeGuessedBy): ClimateType {
   const lat = Math.abs(latitude);
-  const rule = ZONE_RULES.find(({ zones, from = 0, to = 90 }) => lat >= from && lat < to && zones.test(timeZone));
-  const id =
+  const rule = ZONE_RULES.find(
+    ({ zones, from = 0, to = 90, eastOf = -180 }) =>
+      lat >= from && lat < to && longitude >= eastOf && zones.test(timeZone),
+  );
+  const inland =
     rule?.type ??
     (lat < 10
       ? 'wet-tropical'
@@ -43,13 +55,19 @@ export function likelyClimate(latitude: number, timeZone: string): ClimateType {
           : lat < 41
             ? 'mediterranean-inland'
             : 'warm-temperate');
+  const id = (bySea && BY_THE_SEA[inland]) || inland;
   return CLIMATE_TYPES.find((type) => type.id === id) ?? CLIMATE_TYPES[0];
 }
 
+/** What a type of the inland is within some 20 km of the sea. */
+const BY_THE_SEA: Readonly<Record<string, string>> = {
+  'low-desert': 'coastal-desert',
+  'mediterranean-inland': 'mediterranean-coast',
+};
+
 /**
  * A rough climate for a plan: the type's twelve months, turned by half a year south of the equator, shifted to the
- * person's own
- * three numbers where they are given. Marked rough, with its source in words.
+ * person's own three numbers where they are given. Marked rough, with its source in words.
  */
 export function roughClimate(type: ClimateType, latitude: number, known?: KnownTemperatures): Finding<Climate> {
   const refusal = known === undefined ? null : refusalOf(known, latitude);
@@ -60,11 +78,7 @@ export function roughClimate(type: ClimateType, latitude: number, known?: KnownT
   const upLow = known === undefined ? 0 : known.low - asked.low;
   const shifted = months.map((month) => shift(month, up, upLow));
   const hottestMonth = Math.max(...shifted.map(({ high }) => high));
-  const own =
-    known === undefined
-      ? ''
-      : `, shifted to your ${monthWord(askedMonth(latitude))} high of ${known.high} °C, low of ${known.low} °C ` +
-        `and hottest day of ${known.hottest} °C`;
+  const own = known === undefined ? '' : `, shifted to ${shiftWords(known, latitude)}`;
   const notes = [
     `Rough: the climate type "${type.name}", from memory${own}. Twelve highs and lows from your weather service ` +
       `make it yours.`,
@@ -77,6 +91,11 @@ export function roughClimate(type: ClimateType, latitude: number, known?: KnownT
     );
   }
   return found({ from: 'rough', source: notes[0], hotAir: HOT_AIR, heatwaveHigh, months: shifted }, notes);
+}
+
+/** "your July high of 36 °C, low of 18 °C and hottest day of 43 °C" */
+export function shiftWords({ high, low, hottest }: KnownTemperatures, latitude: number): string {
+  return `your ${monthWord(askedMonth(latitude))} high of ${high} °C, low of ${low} °C and hottest day of ${hottest} °C`;
 }
 
 /**
@@ -101,7 +120,8 @@ export function withKnownTemperatures(climate: Climate, latitude: number, known:
   return { ...climate, months, heatwaveHigh: known.hottest ?? climate.heatwaveHigh };
 }
 
-function monthsOf(type: ClimateType, latitude: number): ClimateMonth[] {
+/** The twelve months of a type, turned by half a year south of the equator. */
+export function monthsOf(type: ClimateType, latitude: number): ClimateMonth[] {
   return Array.from({ length: 12 }, (_, index) => {
     const k = latitude < 0 ? (index + 6) % 12 : index;
     return {
@@ -122,7 +142,8 @@ function shift(month: ClimateMonth, up: number, upLow: number): ClimateMonth {
   return { ...month, high, low: Math.min(month.low + upLow, high - 2) };
 }
 
-function refusalOf({ high, low, hottest }: KnownTemperatures, latitude: number): string | null {
+/** Why the three numbers cannot be taken; `null` where they can. */
+export function refusalOf({ high, low, hottest }: KnownTemperatures, latitude: number): string | null {
   const month = monthWord(askedMonth(latitude));
   if (![high, low, hottest].every((value) => value >= -20 && value <= 58))
     return `Temperatures of ${low}, ${high} and ${hottest} °C: each must lie between −20 and 58 °C.`;
@@ -132,9 +153,13 @@ function refusalOf({ high, low, hottest }: KnownTemperatures, latitude: number):
   return null;
 }
 
-/** The first line that fits wins. Latitudes without sign. */
-const ZONE_RULES: readonly { zones: RegExp; type: string; from?: number; to?: number }[] = [
+/** The first line that fits wins. Latitudes without sign; east of a longitude. */
+const ZONE_RULES: readonly { zones: RegExp; type: string; from?: number; to?: number; eastOf?: number }[] = [
   { zones: /^America\/(Phoenix|Hermosillo|Tijuana|Mexicali|Ojinaga)$/, type: 'low-desert' },
+  // The Mojave and Colorado deserts, from Barstow and Palm Springs on; north of them the Great Basin.
+  { zones: /^America\/Los_Angeles$/, type: 'low-desert', to: 33.4, eastOf: -116.7 },
+  { zones: /^America\/Los_Angeles$/, type: 'low-desert', from: 33.4, to: 37, eastOf: -117.1 },
+  { zones: /^America\/Los_Angeles$/, type: 'high-desert', from: 37, to: 42, eastOf: -119.9 },
   { zones: /^America\/Los_Angeles$/, type: 'mediterranean-inland', to: 42 },
   { zones: /^America\/(Denver|Boise|Chihuahua|Ciudad_Juarez)$/, type: 'high-desert' },
   { zones: /^America\/(Mexico_City|Monterrey|Mazatlan|Bahia_Banderas)$/, type: 'high-desert', from: 23 },

@@ -75,7 +75,7 @@ function plain(text: string): string {
 }
 
 /** Haversine on a sphere of 6371 km. */
-function greatCircleKm(latitudeA: number, longitudeA: number, latitudeB: number, longitudeB: number): number {
+export function greatCircleKm(latitudeA: number, longitudeA: number, latitudeB: number, longitudeB: number): number {
   const rad = Math.PI / 180;
   const half = (degrees: number): number => Math.sin((degrees * rad) / 2) ** 2;
   const h =

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { loadOf } from '../../../engine/load/load-of.ts';
 import { spotOf } from '../../../engine/load/light/spot-of.ts';
 import { cellCenter } from '../../../engine/load/light/grid-of.ts';
-import { QUANTITIES } from '../../../engine/load/types.ts';
+import { QUANTITIES, type Quantity } from '../../../engine/load/types.ts';
 import type { Feature } from '../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from './yard-plan.ts';
 
@@ -93,16 +93,17 @@ describe('the load of a yard', () => {
     ]);
   });
 
-  it('has null in every array at the same cells: those inside the house', () => {
-    const missing = load.cells.grade.map((value) => value === null);
-    for (const name of QUANTITIES) expect(load.cells[name].map((value) => value === null)).toEqual(missing);
+  it('has no number in every array at the same cells: those inside the house', () => {
+    const missingIn = (name: Quantity) => Array.from(load.cells[name], Number.isNaN);
+    const missing = missingIn('grade');
+    for (const name of QUANTITIES) expect(missingIn(name)).toEqual(missing);
     const inHouse = missing.map((_, index) => cellCenter(load.grid, index)).map(([x, y]) => x < 5 && y > 6);
     expect(missing).toEqual(inHouse);
   });
 
   it('gives each cell what a spot at its centre gets', () => {
     for (const index of [3, 77, 130, 165, 210, 300]) {
-      if (load.cells.grade[index] === null) continue;
+      if (Number.isNaN(load.cells.grade[index])) continue;
       const spot = valueOf(spotOf(yardPlan(FEATURES), cellCenter(load.grid, index)));
       if (spot.date !== null) throw new Error('Not a season.');
       for (const name of QUANTITIES)

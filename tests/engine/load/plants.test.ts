@@ -80,6 +80,59 @@ describe('where a plant is judged', () => {
   });
 });
 
+describe('a plant that even the shade of a heatwave is too hot for', () => {
+  const tender: Plan['plants'] = [
+    {
+      id: 'tender',
+      name: 'Tender',
+      sunHours: [0, 12],
+      heatLimit: 38,
+      limitOf: 'leaf',
+      afternoonShade: 'no',
+      leafWidth: 0.05,
+    },
+  ];
+  const PLANT: Plant = { id: 'tender', kind: 'plant', at: [6, 4], height: 0.5, spread: 0.4, plant: 'tender' };
+  // 10 m high from 1 m west of the plant on: the sun is behind it as soon as it stands below 84° in the west.
+  const tower: Feature = {
+    id: 'tower',
+    kind: 'building',
+    outline: [
+      [1, -60],
+      [5, -60],
+      [5, 60],
+      [1, 60],
+    ],
+    height: 10,
+  };
+
+  it('is told of the hours that the sun is on it, though its leaves stay too hot for hours after', () => {
+    const { when, peak } = one([tower, PLANT], { plants: tender });
+    // Solar noon is at 12:28 there and then.
+    expect(when && when.from < '10:30').toBe(true);
+    expect(when && when.to >= '12:00' && when.to <= '13:00').toBe(true);
+    // The air of the heatwave day is at its warmest, 46 °C, at 14 h true solar time.
+    expect(peak).toBeGreaterThan(40);
+  });
+
+  it('and where the sun never comes, of those in the shade', () => {
+    const house = (id: string, x: number): Feature => ({
+      ...tower,
+      id,
+      outline: [
+        [x, -60],
+        [x + 4, -60],
+        [x + 4, 60],
+        [x, 60],
+      ],
+    });
+    const lid: Canopy = { id: 'lid', kind: 'canopy', center: [6, 4], length: 130, width: 4, height: 9, density: 1 };
+    const { when, verdict } = one([house('west', 1), house('east', 7), lid, PLANT], { plants: tender });
+    expect(verdict).not.toBe('fine');
+    expect(when && when.to > '15:00').toBe(true);
+  });
+});
+
 describe('a plant in the open', () => {
   const plant = one([LEMON]);
 

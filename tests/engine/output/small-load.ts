@@ -6,7 +6,7 @@ export function smallLoad(
   hotLoads: readonly (number | null)[],
   plants: readonly Partial<PlantLoad>[] = [],
 ): LoadResult {
-  const of = (scale: number) => hotLoads.map((load) => (load === null ? null : load * scale));
+  const of = (scale: number) => Float64Array.from(hotLoads, (load) => (load === null ? NaN : load * scale));
   return {
     grid: { x0: 2, y0: 1, cell: 0.5, columns: 3, rows: hotLoads.length / 3, height: 0.5 },
     cells: {
@@ -15,10 +15,10 @@ export function smallLoad(
       afternoonHours: of(0.3),
       hotHours: of(0.1),
       beamDose: of(1.7),
-      hotLoad: hotLoads,
+      hotLoad: of(1),
       dailyLight: of(2.9),
       skyView: of(0.01),
-      grade: hotLoads.map((load) => (load === null ? null : gradeOf(load))),
+      grade: Float64Array.from(hotLoads, (load) => (load === null ? NaN : gradeOf(load))),
     },
     hotSpots: [],
     plants: plants as PlantLoad[],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
-import { withOptions } from '../../../engine/plan/options.ts';
+import { withOptions, withOptionsLeft } from '../../../engine/plan/options.ts';
 import type { Feature, Plan, YardOption } from '../../../engine/plan/types.ts';
 
 const base = demoPlan('courtyard');
@@ -71,5 +71,20 @@ describe('options', () => {
       ok: false,
       problems: [{ pointer, message: expect.stringContaining(says), severity: 'error' }],
     });
+  });
+
+  it('what is left to try in a yard with some taken is neither those nor what no longer fits', () => {
+    const options: YardOption[] = [
+      { id: 'X', adds: [pot], removes: ['orange'] },
+      { id: 'Y', adds: [{ ...pot, at: [1, 1] }] },
+      { id: 'Z', moves: { lemon: [3, 3] } },
+      { id: 'W', moves: { orange: [3, 3] } },
+    ];
+    const taken = tried(options, ['X']);
+    if (!taken.ok) throw new Error('X');
+    const left = withOptionsLeft(taken.plan, ['X']);
+    expect([left.plan.options?.map(({ id }) => id), left.unfit]).toEqual([['Z'], ['Y', 'W']]);
+    const none = { ...base, options };
+    expect(withOptionsLeft(none, [])).toEqual({ plan: none, unfit: [] });
   });
 });

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  formatFrostLimit,
+  formatHeatLimit,
   formatArea,
   formatCut,
   formatDistance,
@@ -119,6 +121,43 @@ describe('temperatures', () => {
 
 // Factors as in NIST SP 811, appendix B: mile 1609.344 m, knot 1852 m/h, acre 4046.8564 m², pound 0.45359237 kg,
 // foot-candle 10.76391 lx (from memory).
+describe('limits of plants', () => {
+  it.each([
+    [-1.7, '−1.5 °C', '29 °F'],
+    [-2, '−2 °C', '29 °F'],
+    [-2.2, '−2 °C', '28 °F'],
+    [0, '0 °C', '32 °F'],
+  ])('frost that damages from %d °C is never told colder', (celsius, metric, imperial) => {
+    expect(formatFrostLimit(celsius, 'metric')).toBe(metric);
+    expect(formatFrostLimit(celsius, 'imperial')).toBe(imperial);
+  });
+
+  it.each([
+    [44, '44 °C', '111 °F'],
+    [46.4, '46 °C', '115 °F'],
+    [46.5, '46.5 °C', '115 °F'],
+    [46.1, '46 °C', '115 °F'],
+  ])('heat that harms from %d °C is never told hotter', (celsius, metric, imperial) => {
+    expect(formatHeatLimit(celsius, 'metric')).toBe(metric);
+    expect(formatHeatLimit(celsius, 'imperial')).toBe(imperial);
+  });
+
+  it('a limit told is at most a step from the limit, on the plant’s side (law)', () => {
+    const told = (words: string): number => Number(words.replace('−', '-').split(' ')[0]);
+    fc.assert(
+      fc.property(fc.integer({ min: -300, max: 600 }), (tenths) => {
+        const limit = tenths / 10;
+        const [heat, frost] = [told(formatHeatLimit(limit, 'metric')), told(formatFrostLimit(limit, 'metric'))];
+        expect(heat).toBeLessThan(limit + 0.06);
+        expect(heat).toBeGreaterThan(limit - 0.5);
+        expect(frost).toBeGreaterThan(limit - 0.06);
+        expect(frost).toBeLessThan(limit + 0.5);
+      }),
+      { seed: 9 },
+    );
+  });
+});
+
 describe('other quantities', () => {
   it('speeds', () => {
     expect(parseSpeed('72 km/h', 'imperial')).toBeCloseTo(20, 10);

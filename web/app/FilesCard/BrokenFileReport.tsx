@@ -42,6 +42,5 @@ export function BrokenFileReport() {
 /** What is set aside stays in the yard's file, as it was. */
 async function openSound({ name, sound }: BrokenFile): Promise<void> {
   if (!sound) return;
-  brokenFile.value = null;
-  await addYard(sound, `Open what is sound of ${name}`);
+  if (await addYard(sound, `Open what is sound of ${name}`)) brokenFile.value = null;
 }

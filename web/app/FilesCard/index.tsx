@@ -203,7 +203,7 @@ function EarlierStates({ now }: { readonly now: number }) {
   const { id } = openYard.value;
   useEffect(() => void goodStates().then(setStates), [id]);
   if (states.length === 0) return null;
-  const open = ({ at, plan: earlier }: GoodState): Promise<void> =>
+  const open = ({ at, plan: earlier }: GoodState): Promise<boolean> =>
     addYard(
       { ...earlier, name: `${earlier.name ?? 'Unnamed yard'}, as it was ${agoWords(at, Date.now())}` } satisfies Plan,
       'Earlier state',

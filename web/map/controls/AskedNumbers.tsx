@@ -1,9 +1,12 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { crownGuess, crownKindOf } from '../../../engine/index.ts';
 import type { FeatureChanges, Knowledge } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import { addDrawn, escape, stepBack } from '../drawing/drawing.ts';
 import type { Draft } from '../drawing/draft.ts';
 import { guessed, readField, showNumber } from '../../common/fields.ts';
+import type { NumberField } from '../../common/fields.ts';
+import { CrownPicker } from './CrownPicker.tsx';
 import { PlantPicker } from './PlantPicker.tsx';
 import { siteClock } from '../../common/site-clock.ts';
 
@@ -14,6 +17,11 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
   const [fault, setFault] = useState<string | null>(null);
   const [asks, setAsks] = useState<string | null>(null);
   const [plantRow, setPlantRow] = useState<string | undefined>(undefined);
+  const [crown, setCrown] = useState<string | undefined>(undefined);
+  const kind = crown === undefined ? undefined : crownKindOf(crown);
+  const guess = kind && crownGuess(kind, plan.value.site.latitude);
+  const suggested = ({ key, suggested: usual }: NumberField): number | undefined =>
+    key === 'openness' && guess ? guess.openness : usual;
   const growing = tool.kind === 'plant' || tool.kind === 'bed' || tool.kind === 'tree';
   useLayoutEffect(() => form.current?.querySelector('input')?.focus(), []);
 
@@ -26,9 +34,10 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
     if (name !== '') numbers.name = name;
     for (const field of tool.asked) {
       const text = String(typed.get(field.key) ?? '').trim();
-      if (text === '' && field.suggested !== undefined) {
-        numbers[field.key] = field.suggested;
-        how[field.key] = guessed(field.suggested);
+      const first = suggested(field);
+      if (text === '' && first !== undefined) {
+        numbers[field.key] = first;
+        how[field.key] = (field.key === 'openness' ? guess?.how.openness : undefined) ?? guessed(first);
         continue;
       }
       const entry = readField(field, text, units.value);
@@ -40,6 +49,11 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
       if (entry.value !== undefined) numbers[field.key] = entry.value;
     }
     if (growing && plantRow !== undefined) numbers.plant = plantRow;
+    if (guess) {
+      numbers.shape = guess.shape;
+      if (guess.leafless) numbers.leafless = guess.leafless;
+      numbers.name ??= kind?.name;
+    }
     if (Object.keys(how).length > 0) numbers.how = how;
     setAsks(null);
     setFault(addDrawn(numbers as FeatureChanges, siteClock(plan.value.site.timeZone)));
@@ -47,6 +61,7 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
 
   return (
     <form ref={form} class="asked-numbers" onSubmit={submit}>
+      {tool.kind === 'tree' && <CrownPicker value={crown} onChange={setCrown} />}
       {tool.asked.map((field) => (
         <label key={field.key}>
           <span>{field.label}</span>
@@ -55,7 +70,7 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
             type="text"
             autocomplete="off"
             enterkeyhint="next"
-            placeholder={field.suggested === undefined ? 'not read' : showNumber(field, field.suggested, units.value)}
+            placeholder={shown(field, suggested(field))}
             onInput={() => setAsks(null)}
           />
         </label>
@@ -72,7 +87,7 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
           maxLength={200}
         />
       </label>
-      {tool.asked.some(({ suggested }) => suggested !== undefined) && (
+      {tool.asked.some((field) => field.suggested !== undefined) && (
         <p class="asked-note">A box left empty takes the number shown in it and is marked as guessed.</p>
       )}
       {fault && (
@@ -101,4 +116,8 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
       </div>
     </form>
   );
+}
+
+function shown(field: NumberField, suggested: number | undefined): string {
+  return suggested === undefined ? 'not read' : showNumber(field, suggested, units.value);
 }

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { CATALOGUE, PLANT_SOURCES, formatTemperature, plantRowOf } from '../../../engine/index.ts';
+import { CATALOGUE, PLANT_SOURCES, formatHeatLimit, plantRowOf } from '../../../engine/index.ts';
 import type { PlantRow, Units } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 
@@ -91,7 +91,7 @@ export function rowsFor(search: string, own: readonly PlantRow[]): readonly Plan
 }
 
 export function limitWords(row: PlantRow, shownIn: Units): string {
-  return `${row.limitOf} harmed from ${formatTemperature(row.heatLimit, shownIn, 1)}`;
+  return `${row.limitOf} harmed from ${formatHeatLimit(row.heatLimit, shownIn)}`;
 }
 
 function sourceWords(row: PlantRow): string {

@@ -6,7 +6,7 @@ import { selection, shownOptions, slipHeight, stage, tool } from '../../state/vi
 import { plan, preview, shownPlan, units } from '../../state/yard.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
 import type { Draft } from './draft.ts';
-import { commitChecked, nameOf, nudge } from './feature-edits.ts';
+import { commitChecked, calledById, nudge } from './feature-edits.ts';
 import { YARD_EDGE, takeGrip } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { moveMeaning } from './move-meaning.ts';
@@ -191,7 +191,7 @@ const VERBS: Readonly<Partial<Record<Grip['part'], string>>> = {
 /** Ends a drag or a pair of taps: one step of undo, or a sentence and nothing. */
 export function finishGrip(id: string, grip: Grip, to: PlanPoint): void {
   if (grip.part === 'whole' && moveMeaning.value?.plan(id, to)) return moveMeaning.value.commit(id, to, 'now');
-  const refused = commitChecked(`${VERBS[grip.part] ?? 'Reshape'} ${nameOf(id)}`, taken(id, grip, to), id);
+  const refused = commitChecked(`${VERBS[grip.part] ?? 'Reshape'} ${calledById(id)}`, taken(id, grip, to), id);
   if (refused !== null) {
     preview.value = null;
     say(refused, 'problem');

@@ -53,11 +53,11 @@ export function nudge(by: PlanPoint): void {
   const ids = selection.value.filter((id) => id !== YARD_EDGE);
   if (ids.length === 0) return;
   const next = ids.reduce((moved, id) => moveFeature(moved, id, by), plan.value);
-  commitEdit(`Nudge ${ids.map(nameOf).join(', ')}`, next, 'merge');
+  commitEdit(`Nudge ${ids.map(calledById).join(', ')}`, next, 'merge');
 }
 
 export function deleteFeatures(ids: readonly string[]): void {
-  const names = ids.map(nameOf).join(', ');
+  const names = ids.map(calledById).join(', ');
   const next = ids.reduce(removeFeature, plan.value);
   if (next === plan.value || !commitEdit(`Delete ${names}`, next)) return;
   selection.value = [];
@@ -69,12 +69,12 @@ export function duplicate(id: string): void {
   const original = featureOf(plan.value, id);
   if (!original) return;
   const copy = freshId(plan.value, toolIdOf(original));
-  if (commitEdit(`Duplicate ${nameOf(id)}`, duplicateFeature(plan.value, id, copy, [0.5, -0.5])))
+  if (commitEdit(`Duplicate ${calledById(id)}`, duplicateFeature(plan.value, id, copy, [0.5, -0.5])))
     selection.value = [copy];
 }
 
 /** What a thing is called in sentences: its name, else its kind. */
-export function nameOf(id: string): string {
+export function calledById(id: string): string {
   if (id === YARD_EDGE) return "yard's edge";
   const feature = featureOf(plan.value, id);
   return feature ? calledOf(feature) : 'it';

@@ -1,6 +1,6 @@
 import { boundsOf, distanceToPath, footprintOf, formatCut, formatLength, openRing } from '../../../engine/index.ts';
 import type { BuildSheet, Canopy, LetterPictures, Plan, Screen, SightCut } from '../../../engine/index.ts';
-import { nameOf } from '../../map/drawing/feature-edits.ts';
+import { calledById } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
 import { siteNow } from '../parts/typed.ts';
 import { Ink } from './Parts.tsx';
@@ -85,6 +85,7 @@ function yardWords({ site }: Plan): string {
 
 function cutWords({ eye, eyeHeight, far, hidden, shows }: SightCut): string {
   const from =
-    `From ${nameOf(eye)}, ${formatLength(eyeHeight, units.value)} up and ` + `${formatLength(far, units.value)} away`;
+    `From ${calledById(eye)}, ${formatLength(eyeHeight, units.value)} up and ` +
+    `${formatLength(far, units.value)} away`;
   return hidden ? `${from}: not visible.` : `${from}: ${formatLength(shows, units.value)} of its height can be seen.`;
 }

@@ -1,6 +1,6 @@
 import { formatLength } from '../../../engine/index.ts';
 import type { SightCut } from '../../../engine/index.ts';
-import { nameOf } from '../../map/drawing/feature-edits.ts';
+import { calledById } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
 
 /** Drawing units for a metre. */
@@ -21,7 +21,7 @@ export function SightPicture({ cut }: { readonly cut: SightCut }) {
       class="sight-cut"
       viewBox={`${-ROOM} ${y(tallest) - ROOM} ${x(far) + 5 * ROOM} ${-y(tallest) + 2.6 * ROOM}`}
       role="img"
-      aria-label={`Line of sight from ${nameOf(eye)} to the frame`}
+      aria-label={`Line of sight from ${calledById(eye)} to the frame`}
     >
       <line class="ground" x1={-ROOM} x2={x(far) + 3 * ROOM} y1="0" y2="0" />
       <circle cx="0" cy={y(eyeHeight)} r="3" />

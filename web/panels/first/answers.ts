@@ -1,4 +1,5 @@
 import { isAlike, kept } from '../../state/kept.ts';
+import { SEA_CHOICES, type SeaAnswer } from '../parts/world/sea.ts';
 
 /** The four plans that a yard may start from. */
 export const SHAPES = {
@@ -22,6 +23,7 @@ export interface Answers {
   /** Questions passed over. */
   readonly skipped: readonly StepName[];
   readonly place: string;
+  readonly sea: SeaAnswer;
   readonly high: string;
   readonly low: string;
   readonly hottest: string;
@@ -49,6 +51,7 @@ export const NOTHING_YET: Answers = {
   ahead: false,
   skipped: [],
   place: '',
+  sea: 'unknown',
   high: '',
   low: '',
   hottest: '',
@@ -81,5 +84,9 @@ export function stepsOf({ ahead }: Answers): readonly StepName[] {
 
 /** Kept by an older or a broken page: forgotten rather than half believed. */
 function isAnswers(found: unknown): found is Answers {
-  return isAlike(found, NOTHING_YET) && Object.hasOwn(SHAPES, (found as Answers).shape);
+  return (
+    isAlike(found, NOTHING_YET) &&
+    Object.hasOwn(SHAPES, (found as Answers).shape) &&
+    Object.hasOwn(SEA_CHOICES, (found as Answers).sea)
+  );
 }

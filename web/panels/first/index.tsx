@@ -25,7 +25,7 @@ export function HappenedCard() {
   async function goOn(passed: boolean): Promise<void> {
     const rest = given.skipped.filter((name) => name !== step);
     const next = { ...given, skipped: passed ? [...rest, step] : rest };
-    const built = yardOf(next, plan.value, new Date().toLocaleDateString('sv'));
+    const built = await yardOf(next, plan.value, new Date().toLocaleDateString('sv'));
     if (!built.ok && steps.indexOf(built.step) <= at) {
       setFault(built.message);
       return answer({ ...next, step: steps.indexOf(built.step) });
@@ -33,8 +33,8 @@ export function HappenedCard() {
     setFault(null);
     if (at < steps.length - 1) return answer({ ...next, step: at + 1 });
     if (!built.ok) return;
+    if (!(await addYard(built.plan, 'Answer what happened'))) return;
     answers.value = NOTHING_YET;
-    await addYard(built.plan, 'Answer what happened');
     periodKind.value = 'heatwave';
     goToStage('heat');
     selection.value = [built.plant];

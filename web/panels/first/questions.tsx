@@ -8,6 +8,7 @@ import { SHAPES, answer, answers } from './answers.ts';
 import type { Shape, StepName } from './answers.ts';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { placeOf, townWords } from '../parts/world/place-of.ts';
+import { SEA_CHOICES } from '../parts/world/sea.ts';
 import { ShapePicture } from './ShapePicture.tsx';
 import { AMOUNT_CHOICES, PART_CHOICES, SIDE_CHOICES } from '../parts/side-choices.ts';
 import { USUAL } from './yard-of.ts';
@@ -71,6 +72,15 @@ function PlaceQuestion() {
         >
           Ask this browser where I am
         </button>
+      )}
+      {read?.ok && (
+        <Choices
+          legend="Is the open sea within 20 km?"
+          name="sea"
+          value={answers.value.sea}
+          choices={SEA_CHOICES}
+          onChange={(sea) => answer({ sea })}
+        />
       )}
       <WorldPicture at={read?.ok ? read.value : null} onTap={(place) => answer({ place })} />
     </>

@@ -1,11 +1,10 @@
 import {
   CATALOGUE,
+  climateOfPlace,
   defaultPm,
-  likelyClimate,
   parseLength,
   parseSide,
   parseTemperature,
-  roughClimate,
 } from '../../../engine/index.ts';
 import type {
   Building,
@@ -23,6 +22,7 @@ import type {
 } from '../../../engine/index.ts';
 import type { Answers, StepName } from './answers.ts';
 import { placeOf } from '../parts/world/place-of.ts';
+import { bySeaOf } from '../parts/world/sea.ts';
 
 /** What holds where nothing is said. Our choice. [m] */
 export const USUAL = {
@@ -45,14 +45,14 @@ export type Built =
  * @param around The yard that is open: its place, climate and season hold where those questions were passed over.
  * @param today "YYYY-MM-DD": damage is never dated after it.
  */
-export function yardOf(answers: Answers, around: Plan, today: string): Built {
+export async function yardOf(answers: Answers, around: Plan, today: string): Promise<Built> {
   const units = around.units ?? 'metric';
   const passed = (step: StepName): boolean => answers.skipped.includes(step);
   const place = passed('place') || answers.place.trim() === '' ? null : placeOf(answers.place);
   if (place && !place.ok) return fault('place', place.reason);
   const { latitude, longitude, elevation, timeZone } = around.site;
   const where = place ? place.value : { latitude, longitude, elevation, timeZone };
-  const climate = climateOf(answers, where, around, place !== null, units);
+  const climate = await climateOf(answers, where, around, place !== null, units);
   if (typeof climate === 'string') return fault('summer', climate);
 
   const ground = groundOf(answers, passed('ground'), units);
@@ -243,13 +243,13 @@ function plantOf(
   };
 }
 
-function climateOf(
+async function climateOf(
   answers: Answers,
-  where: Pick<Site, 'latitude' | 'timeZone'>,
+  where: Pick<Site, 'latitude' | 'longitude' | 'elevation' | 'timeZone'>,
   around: Plan,
   elsewhere: boolean,
   units: Units,
-): Climate | string {
+): Promise<Climate | string> {
   const typed = answers.skipped.includes('summer') ? [] : [answers.high, answers.low, answers.hottest];
   const filled = typed.filter((text) => text.trim() !== '').length;
   if (filled === 0 && !elsewhere) return around.climate;
@@ -264,8 +264,8 @@ function climateOf(
       ? { high, low, hottest }
       : undefined;
   if (filled > 0 && !known) return 'Type all three temperatures, as 36, 18 and 43, or skip the question.';
-  const rough = roughClimate(likelyClimate(where.latitude, where.timeZone), where.latitude, known);
-  return rough.ok ? { ...rough.value, how: { months: guess(3) } } : rough.reason;
+  const rough = await climateOfPlace({ ...where, bySea: bySeaOf(answers.sea), known });
+  return rough.ok ? rough.value.climate : rough.reason;
 }
 
 function seasonAt(latitude: number, around: Plan, elsewhere: boolean, year: number): Plan['season'] {

@@ -1,5 +1,11 @@
 import './card.css';
-import { compassWord, formatTemperature, formatTemperatureDifference, rootsAbout } from '../../../engine/index.ts';
+import {
+  compassWord,
+  formatHeatLimit,
+  formatTemperature,
+  formatTemperatureDifference,
+  rootsAbout,
+} from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
 import { askWhy, aside } from '../../state/view.ts';
@@ -29,8 +35,8 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
             <dt>Leaf, heatwave day</dt>
             <dd>
               thirsty {degrees(plant.leaf.thirsty)} ± {off(plant.leaf.spread.thirsty)}, watered{' '}
-              {degrees(plant.leaf.watered)} ± {off(plant.leaf.spread.watered)}; limit {degrees(plant.leaf.limit)} ±{' '}
-              {off(plant.leaf.spread.limit)}
+              {degrees(plant.leaf.watered)} ± {off(plant.leaf.spread.watered)}; limit{' '}
+              {formatHeatLimit(plant.leaf.limit, units.value)} ± {off(plant.leaf.spread.limit)}
             </dd>
           </>
         )}

@@ -1,6 +1,7 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { featureOf } from '../../../engine/index.ts';
+import { shortDayWords } from '../../common/words.ts';
 import type { FeatureOf, PlaceResult, PotSwap } from '../../../engine/index.ts';
 import { numberedMarks, showOnMap } from '../../map/laid-on/overlays.ts';
 import { plan } from '../../state/yard.ts';
@@ -86,8 +87,8 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
       ))}
       {result.winterBest && (
         <p class="winter-best">
-          Winter apart ({dayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day, is at
-          the place marked W, {result.winterBest.where}.{' '}
+          Winter apart ({shortDayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day,
+          is at the place marked W, {result.winterBest.where}.{' '}
           <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>
             Show place W on the drawing
           </button>
@@ -135,13 +136,4 @@ function Swaps({ pot: chosen, swaps }: { readonly pot: FeatureOf<'plant'>; reado
       </ul>
     </>
   );
-}
-
-/** "15 Jan" of "01-15". */
-function dayWords(monthDay: string): string {
-  return new Date(`2001-${monthDay}T00:00Z`).toLocaleDateString(undefined, {
-    day: 'numeric',
-    month: 'short',
-    timeZone: 'UTC',
-  });
 }

@@ -1,19 +1,20 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import {
   CLIMATE_TYPES,
   askedMonth,
+  climateOfPlace,
   formatTemperature,
-  likelyClimate,
   parseTemperature,
-  roughClimate,
   setClimate,
   setClimateMonth,
 } from '../../../engine/index.ts';
+import type { ClimateAsked, Finding, PlaceClimate } from '../../../engine/index.ts';
 import { MONTHS } from '../../common/words.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { isTexts, keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
-import { Field } from '../parts/boxes/Field.tsx';
+import { Choices, Field } from '../parts/boxes/Field.tsx';
+import { SEA_CHOICES, type SeaAnswer, bySeaOf } from '../parts/world/sea.ts';
 import { takeWeatherFile } from './weather-file.ts';
 
 const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file: 'From a weather file' } as const;
@@ -24,9 +25,15 @@ const OVER = { rough: 'a rough climate', months: null, file: 'those of a weather
 /** Temperatures as they are being typed, by month and box, "7/high", or "hottest". */
 const typedMonths = keptForYard<Readonly<Record<string, string>>>('months', {}, isTexts);
 
-const typedRough = keptForYard('rough-climate', { type: '', high: '', low: '', hottest: '' });
+const typedRough = keptForYard('rough-climate', {
+  type: '',
+  sea: 'unknown' as SeaAnswer,
+  high: '',
+  low: '',
+  hottest: '',
+});
 
-/** How hot it gets: by month as typed, from a weather file, or a rough type of climate that says it is rough. */
+/** How hot it gets: by month as typed, from a weather file, or roughly from the towns near by. */
 export function ClimateHelper() {
   const { climate } = plan.value;
   return (
@@ -168,24 +175,32 @@ function Hottest() {
 }
 
 function Rough() {
-  const { latitude, timeZone } = plan.value.site;
+  const { latitude, longitude, elevation, timeZone } = plan.value.site;
   const typed = typedRough.value;
   const change = (next: Partial<typeof typed>): void => {
     typedRough.value = { ...typed, ...next };
   };
-  const id = typed.type || likelyClimate(latitude, timeZone).id;
   const month = MONTHS[askedMonth(latitude) - 1];
-  const type = CLIMATE_TYPES.find((one) => one.id === id) ?? CLIMATE_TYPES[0];
-  const read = [typed.high, typed.low, typed.hottest].map((text) => parseTemperature(text, units.value));
-  const [high, low, hottest] = read;
+  const [high, low, hottest] = [typed.high, typed.low, typed.hottest].map((text) =>
+    parseTemperature(text, units.value),
+  );
   const known = high !== null && low !== null && hottest !== null ? { high, low, hottest } : undefined;
-  const finding = roughClimate(type, latitude, known);
+  const finding = useClimate({
+    latitude,
+    longitude,
+    elevation,
+    timeZone,
+    bySea: bySeaOf(typed.sea),
+    type: typed.type || undefined,
+    known,
+  });
   return (
     <>
       <h3>Roughly</h3>
       <p class="asked-field">
         <label for="climate-type">Most like</label>
-        <select id="climate-type" value={id} onChange={(event) => change({ type: event.currentTarget.value })}>
+        <select id="climate-type" value={typed.type} onChange={(event) => change({ type: event.currentTarget.value })}>
+          <option value="">the towns near by</option>
           {CLIMATE_TYPES.map((one) => (
             <option key={one.id} value={one.id}>
               {one.name}
@@ -193,15 +208,24 @@ function Rough() {
           ))}
         </select>
       </p>
+      {typed.type === '' && (
+        <Choices
+          legend="Is the open sea within 20 km?"
+          name="climate-sea"
+          value={typed.sea}
+          choices={SEA_CHOICES}
+          onChange={(sea) => change({ sea })}
+        />
+      )}
       <Field label={`Usual high in ${month}, if you know it`} value={typed.high} onInput={(high) => change({ high })} />
       <Field label={`Usual low in ${month}`} value={typed.low} onInput={(low) => change({ low })} />
       <Field
         label="The hottest day last year"
         value={typed.hottest}
-        hint="All three shift the type to your place."
+        hint="All three shift the months to your place."
         onInput={(hottest) => change({ hottest })}
       />
-      {finding.ok ? (
+      {finding?.ok && (
         <>
           {finding.notes.map((note) => (
             <p key={note} class="quiet">
@@ -210,16 +234,30 @@ function Rough() {
           ))}
           <button
             type="button"
-            onClick={() => commitEdit('Take a rough climate', setClimate(plan.value, finding.value))}
+            onClick={() => commitEdit('Take a rough climate', setClimate(plan.value, finding.value.climate))}
           >
             Take this rough climate
           </button>
         </>
-      ) : (
+      )}
+      {finding && !finding.ok && (
         <p class="box-said fault" role="alert">
           {finding.reason}
         </p>
       )}
     </>
   );
+}
+
+/** The rough climate of a place; `null` until it is there. */
+function useClimate(asked: ClimateAsked): Finding<PlaceClimate> | null {
+  const [finding, setFinding] = useState<Finding<PlaceClimate> | null>(null);
+  useEffect(() => {
+    let wanted = true;
+    void climateOfPlace(asked).then((found) => wanted && setFinding(found));
+    return () => {
+      wanted = false;
+    };
+  }, [JSON.stringify(asked)]);
+  return finding;
 }

@@ -45,7 +45,9 @@ export function PlaceOfYard() {
 
   function take(): void {
     if (!value) return;
-    const metres = elevation.trim() === '' ? site.elevation : parseLength(elevation, units.value);
+    // The height of the place before says nothing of a new one, and a wrong one would heat or cool its climate.
+    const kept = read?.ok ? undefined : site.elevation;
+    const metres = elevation.trim() === '' ? kept : parseLength(elevation, units.value);
     if (metres === null || (metres !== undefined && (metres < -450 || metres > 6000)))
       return setFault(`"${elevation}" is no height above the sea.`);
     setFault(null);
@@ -116,7 +118,7 @@ export function PlaceOfYard() {
       <Field
         label="Height above the sea"
         value={elevation}
-        usual={`${site.elevation ?? 0} m`}
+        usual={read?.ok ? undefined : `${site.elevation ?? 0} m`}
         hint={ELEVATION_NOTE}
         onInput={(text) => type({ elevation: text })}
       />

@@ -1,6 +1,6 @@
 import type { ComparedChoice, ComparedPlant, PlantStand, SeenFrom } from '../../../engine/index.ts';
 import { formatArea, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
-import { nameOf } from '../../map/drawing/feature-edits.ts';
+import { calledById } from '../../map/drawing/feature-edits.ts';
 import { aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
@@ -161,5 +161,5 @@ function seenWords(seen: readonly SeenFrom[]): string {
   if (seen.length === 0) return '–';
   return open.length === 0
     ? 'nowhere'
-    : open.map(({ eye, shows }) => `${nameOf(eye)}: ${formatLength(shows, units.value)} shows`).join('; ');
+    : open.map(({ eye, shows }) => `${calledById(eye)}: ${formatLength(shows, units.value)} shows`).join('; ');
 }

@@ -3,7 +3,7 @@ import type { OptionPlant, SiteOption, SiteResult, Sight } from '../../../engine
 import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { openOption } from '../parts/tried.ts';
-import { nameOf } from '../../map/drawing/feature-edits.ts';
+import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import { foundMarks } from './marked.ts';
 import { putIntoOption } from '../parts/option-edits.ts';
@@ -42,7 +42,7 @@ export function FoundOptions({ found: { plan: asked, result, sights, overAll } }
       {result.options.length > 0 &&
         overAll.map((id) => (
           <p key={id} class="said">
-            {nameOf(id)}: impossible to hide from. It looks in over every wall and roof between.
+            {calledById(id)}: impossible to hide from. It looks in over every wall and roof between.
           </p>
         ))}
       <ol class="found-options">
@@ -139,11 +139,11 @@ function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
 
 /** "Unseen from the lane." "The window upstairs sees 1.72 m of it: there a thing is hidden only up to 0.28 m." */
 function sightWords({ eye, shows, hiddenHeight }: Sight): string {
-  if (shows === 0) return `${nameOf(eye)}: does not see it.`;
+  if (shows === 0) return `${calledById(eye)}: does not see it.`;
   const length = (metres: number): string => formatLength(metres, units.value);
   const hides =
     hiddenHeight < 0.005 ? 'nothing can be hidden there' : `there a thing is hidden only up to ${length(hiddenHeight)}`;
-  return `${nameOf(eye)}: sees ${length(shows)} of it; ${hides}.`;
+  return `${calledById(eye)}: sees ${length(shows)} of it; ${hides}.`;
 }
 
 function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plant: OptionPlant }) {

@@ -3,7 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID } from '../../../engine/index.ts';
 import type { PlanPoint, HiddenHeights } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
-import { calledOf, nameOf } from '../../map/drawing/feature-edits.ts';
+import { calledOf, calledById } from '../../map/drawing/feature-edits.ts';
 import { barredRings, hiddenHeightLines } from '../../map/laid-on/overlays.ts';
 import { stripsOf } from '../../common/strips.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -27,7 +27,7 @@ export function HiddenHeights() {
     topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({
       at,
       label: height > hidden ? '!' : '✓',
-      title: topWords(nameOf(id), height, hidden),
+      title: topWords(calledById(id), height, hidden),
     }));
     // Beyond what is said a height is only "over" it; lines need a number.
     const heights = answer.heights.map((height) => Math.min(height, TALLEST_SAID + 1));
@@ -70,13 +70,13 @@ export function HiddenHeights() {
         </p>
       )}
       {answer?.tops.map(({ id, height, hidden }) => (
-        <p key={id}>{topWords(nameOf(id), height, hidden)}</p>
+        <p key={id}>{topWords(calledById(id), height, hidden)}</p>
       ))}
       {answer?.reaches
         .filter(({ overAll }) => overAll)
         .map(({ id, bare }) => (
           <p key={id} class="said">
-            {nameOf(id)}: looks in over every wall and roof between.{' '}
+            {calledById(id)}: looks in over every wall and roof between.{' '}
             {bare > ALMOST_ALL
               ? 'Nothing can be hidden from there'
               : `On ${percentWords(bare)} of the ground nothing can be hidden from there`}

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { ComparedChoice, ComparedPlant, YardOption } from '../../../engine/index.ts';
-import { calledOf, nameOf } from '../../map/drawing/feature-edits.ts';
+import { calledOf, calledById } from '../../map/drawing/feature-edits.ts';
 import { selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { BeforeAfter } from './BeforeAfter.tsx';
@@ -160,10 +160,10 @@ function Parts({ option }: { readonly option: YardOption }) {
           );
         })}
         {moves.map((id) => (
-          <li key={id}>{nameOf(id)} stands elsewhere.</li>
+          <li key={id}>{calledById(id)} stands elsewhere.</li>
         ))}
         {(option.removes ?? []).map((id) => (
-          <li key={id}>{nameOf(id)} is taken away.</li>
+          <li key={id}>{calledById(id)} is taken away.</li>
         ))}
       </ul>
       {adds.length > 0 && (

@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import { formatPerArea } from '../../../engine/index.ts';
-import { nameOf } from '../../map/drawing/feature-edits.ts';
+import { calledById } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
 import { followCloth, rough } from './live-trial.ts';
 import { harmWords, percentWords } from '../../common/figures.ts';
@@ -18,7 +18,7 @@ export function RoughEffect() {
     <p class="rough-effect" aria-busy="true">
       ~ spares {harmWords(now.spared)} a hot day ({percentWords(now.sparedShare)}),{' '}
       {formatPerArea(now.perArea, 'K·h', units.value)} of cloth.
-      {touched.map(({ id, verdict }) => ` ${nameOf(id)}: ~ ${verdict}.`).join('')}
+      {touched.map(({ id, verdict }) => ` ${calledById(id)}: ~ ${verdict}.`).join('')}
     </p>
   );
 }

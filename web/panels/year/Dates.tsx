@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import {
-  formatTemperature,
+  formatFrostLimit,
   inYearlySpan,
   nameOf,
   seasonCalendar,
@@ -123,7 +123,7 @@ function FrostTable({ frost: { plants, window } }: { readonly frost: FrostAdvice
     plan.value.climate.months.some(({ month }) =>
       inYearlySpan({ from: window.first.slice(5), to: window.last.slice(5) }, `${String(month).padStart(2, '0')}-15`),
     );
-  const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
+  const degrees = (celsius: number): string => formatFrostLimit(celsius, units.value);
   const rows = plants.map(({ plant, damage, coverBelow, nights, light }) => [
     nameOf(plan.value, plant),
     degrees(damage),

@@ -1,9 +1,9 @@
-import { formatTemperature, nameOf } from '../../../engine/index.ts';
+import { formatHeatLimit, formatTemperature, nameOf } from '../../../engine/index.ts';
 import type { Tomorrow, TomorrowTask } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import { DataTable } from './DataTable.tsx';
 import { grounds } from './grounds.ts';
-import { dayWords } from './lists.ts';
+import { dayWords } from '../../common/words.ts';
 
 /** The day's list by the hour, then plant by plant, then what to mind. */
 export function DayList({ day }: { readonly day: Tomorrow }) {
@@ -37,7 +37,7 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
           verdict,
           when === null ? '–' : `${when.from} to ${when.to}`,
           watered === thirsty ? degrees(watered) : `${degrees(watered)} to ${degrees(thirsty)}`,
-          degrees(limit),
+          formatHeatLimit(limit, units.value),
         ])}
       />
       {day.notes.map((note) => (

@@ -9,7 +9,7 @@ import { plan } from '../../state/yard.ts';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { Dates } from './Dates.tsx';
 import { Diary } from './diary/Diary.tsx';
-import { dayWords } from './lists.ts';
+import { dayWords } from '../../common/words.ts';
 import { NextYear } from './NextYear.tsx';
 import { page, PAGES } from './page.ts';
 import { Review } from './review/Review.tsx';

@@ -1,4 +1,4 @@
-import type { CivilDate, Feature, Plan } from '../../../engine/index.ts';
+import type { Feature, Plan } from '../../../engine/index.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 
 export function plantsOf({ features }: Plan): readonly Feature[] {
@@ -14,11 +14,4 @@ export function clothsOf({ features, options = [] }: Plan): readonly Feature[] {
 
 export function namesById(features: readonly Feature[]): Record<string, string> {
   return Object.fromEntries(features.map((feature) => [feature.id, calledOf(feature)]));
-}
-
-const DATE = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
-
-/** "10 May" */
-export function dayWords(date: CivilDate): string {
-  return DATE.format(new Date(`${date}T00:00Z`));
 }

@@ -9,7 +9,7 @@ const TOKEN = 'kept-picture:';
 export function withoutPictures(plan: Plan, pictures: Map<string, string>): Plan {
   return mapPictures(plan, (image) => {
     if (image.startsWith(TOKEN)) return image;
-    const name = nameOf(image);
+    const name = pictureName(image);
     pictures.set(name, image);
     return TOKEN + name;
   });
@@ -41,7 +41,7 @@ function mapPictures(plan: Plan, change: (image: string) => string | null): Plan
 }
 
 /** Two 32-bit FNV-1a sums over the text and its length: the same picture has the same name. */
-function nameOf(image: string): string {
+function pictureName(image: string): string {
   let a = 0x811c9dc5;
   let b = 0x01000193;
   for (let i = 0; i < image.length; i++) {

@@ -7,7 +7,8 @@ import { hardeningOf } from '../../place/hardening.ts';
 import { uncoverAdvice } from './cloth.ts';
 import type { Advice } from '../advice.ts';
 import type { ClothSeason, Newcomer, SeasonEvent } from './types.ts';
-import { dayWords, fewNames, listWords, namesInside, sentenceCase } from './words.ts';
+import { listWords } from '../../../plan/list-words.ts';
+import { dayWords, fewNames, namesInside, sentenceCase } from './words.ts';
 import type { PlantWater } from '../water.ts';
 
 export interface SeasonParts {

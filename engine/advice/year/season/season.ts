@@ -13,6 +13,7 @@ import { frostAdvice } from '../frost.ts';
 import { clothNotes, clothSeasons } from './cloth.ts';
 import { eventsOf } from './events.ts';
 import { monthPages } from './months.ts';
+import { risksOf } from './risks.ts';
 import { withWidenedSeason } from './span.ts';
 import type { Newcomer, SeasonResult } from './types.ts';
 import { waterOf } from '../water.ts';
@@ -64,7 +65,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
       frost: parts.frost,
       months: monthPages(plan, events, parts.water),
       events,
-      cautions: cautionsFor(['cloth', 'spray', 'heat', 'winter'], plan.cautions),
+      cautions: cautionsFor(risksOf(events), plan.cautions),
       rough,
       notes: [
         ...parts.cloth.flatMap((one) => clothNotes(plan, one)),

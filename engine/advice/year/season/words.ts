@@ -1,4 +1,5 @@
 import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { listWords } from '../../../plan/list-words.ts';
 import { namedInside } from '../../../load/verdict/names.ts';
 import { monthWord } from '../../../survey/place/sun-at.ts';
 
@@ -33,11 +34,6 @@ export function fewNames(plan: Plan, ids: readonly string[]): string {
   return ids.length <= 3
     ? namesInside(plan, ids)
     : listWords([...ids.slice(0, 2).map((id) => namedInside(plan, id)), `${ids.length - 2} more`]);
-}
-
-/** "a, b and c" */
-export function listWords(words: readonly string[]): string {
-  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
 }
 
 /** First letter upper case: a sentence that begins with a thing inside it. */

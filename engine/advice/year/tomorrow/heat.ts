@@ -6,7 +6,7 @@ import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { formatTemperature, type Units } from '../../../plan/units.ts';
+import { formatHeatLimit, formatTemperature, type Units } from '../../../plan/units.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { litresWords } from '../clay.ts';
@@ -16,6 +16,13 @@ import type { TomorrowPlant, TomorrowTask } from './types.ts';
 /** Above this, work in the garden is for the early morning. Our choice. [°C] */
 export const HOT_WORK = 30;
 
+/** Ground and pots may be white by morning at or below this in the air. Our choice. [°C] */
+const FROSTY_MORNING = 2;
+
+export function isHurt({ verdict }: TomorrowPlant): boolean {
+  return verdict === 'will burn' || verdict === 'at risk';
+}
+
 /** @param plants Worst first @param heat The day laid out */
 export function heatTasks(
   plan: Plan,
@@ -24,9 +31,11 @@ export function heatTasks(
   heat: HeatDay,
   units: Units,
 ): TomorrowTask[] {
-  const hurt = plants.filter(({ verdict }) => verdict === 'will burn' || verdict === 'at risk');
+  const hurt = plants.filter(isHurt);
   const thirstyOnly = hurt.filter(({ verdict }) => verdict === 'at risk');
   const isHotDay = heat.day.high >= HOT_WORK;
+  // Water on cold roots and ice on the way help nobody, and a pot lasts a winter's day.
+  const isFrosty = heat.day.low <= FROSTY_MORNING;
   const { timeZone } = plan.site;
   const { riseMs } = sunTimes(plan, date);
   const dawn = riseMs === null ? '06:00' : clockOf(riseMs, timeZone);
@@ -63,7 +72,7 @@ export function heatTasks(
   }
   for (const { plant, water } of plants) {
     const feature = featureOf(plan, plant);
-    if (feature?.kind !== 'plant' || feature.container !== true || water === null) continue;
+    if (feature?.kind !== 'plant' || feature.container !== true || water === null || isFrosty) continue;
     tasks.push({
       at: dawn,
       plants: [plant],
@@ -108,7 +117,8 @@ function shadeWords(
   units: Units,
 ): string {
   const name = namesInside(plan, [plant]);
-  const [dry, wet, most] = [thirsty, watered, limit].map((celsius) => formatTemperature(celsius, units));
+  const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
+  const most = formatHeatLimit(limit, units);
   const side = typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' at its top' : '';
   const feature = plantFeatures(plan).find(({ id }) => id === plant);
   const fruit = feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';

@@ -1,18 +1,19 @@
 /** One day's list from a typed forecast: what to do when, for whom, from the evening before on. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
+import { saturationVapour } from '../../../load/leaf/leaf-balance.ts';
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { isCivilDate } from '../../../plan/dates.ts';
-import type { CivilDate, Plan } from '../../../plan/types.ts';
+import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
 import { formatTemperature, type Units, unitsOf } from '../../../plan/units.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
-import { monthClimate } from '../../../sun/climate.ts';
+import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
 import { dateWords, sentenceCase } from '../season/words.ts';
 import { frostTasks } from './frost.ts';
-import { heatTasks, HOT_WORK } from './heat.ts';
+import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
 import { plantOfDay } from './plant.ts';
 import type { Forecast, Tomorrow, TomorrowPlant } from './types.ts';
 import { waterOf } from '../water.ts';
@@ -48,8 +49,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
     (a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || b.thirsty - b.limit - (a.thirsty - a.limit),
   );
   const frost = frostTasks(plan, low + (plan.climate.offset ?? 0), date, units);
-  const tasks = [...heatTasks(plan, worstFirst, date, heat.value, units), ...frost];
-  const frosty = frost.length > 0;
+  const heatOnes = heatTasks(plan, worstFirst, date, heat.value, units);
   return {
     ok: true,
     value: {
@@ -57,17 +57,23 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       high,
       low,
       plants: worstFirst,
-      tasks: tasks.toSorted((a, b) => minuteOf(a.at) - minuteOf(b.at)),
+      tasks: [...heatOnes, ...frost].toSorted((a, b) => minuteOf(a.at) - minuteOf(b.at)),
       cautions: cautionsFor(
         [
-          ...(high >= HOT_WORK || !frosty ? (['heat', 'cloth'] as const) : []),
-          ...(frosty ? (['winter'] as const) : []),
+          ...(high >= HOT_WORK ? (['heat'] as const) : []),
+          ...(worstFirst.some(isHurt) ? [plan.features.some(hangs) ? ('cloth' as const) : ('drape' as const)] : []),
+          ...(frost.length > 0 ? (['winter'] as const) : []),
         ],
         plan.cautions,
       ),
       notes: notesOf(plan, forecast, low, units),
     },
   };
+}
+
+/** On a frame or a line: it is reached from a ladder. */
+function hangs({ kind }: Feature): boolean {
+  return kind === 'canopy' || kind === 'screen';
 }
 
 const VERDICTS: readonly TomorrowPlant['verdict'][] = [
@@ -87,18 +93,36 @@ function usualSwing(plan: Plan, date: CivilDate): number {
   return usual === null ? USUAL_SWING : usual.high - usual.low;
 }
 
-/** A season of that one day, clear, with the typed extremes in place of the month's. */
+/**
+ * A season of that one day, clear, with the typed extremes in place of the month's. The air holds the month's vapour, as
+ * on the heatwave day.
+ */
 function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan {
   const monthDay = date.slice(5);
   const month = Number(date.slice(5, 7));
   const own = plan.climate.months.find((row) => row.month === month);
-  const row = { ...own, month, high, low, sunshine: 1, sunshineAfternoon: 1, spread: 0 };
+  const usual = monthClimate(plan, month);
+  const row = {
+    ...own,
+    ...(usual && { humidity: humidityAt((high + low) / 2 + (plan.climate.offset ?? 0), usual) }),
+    month,
+    high,
+    low,
+    sunshine: 1,
+    sunshineAfternoon: 1,
+    spread: 0,
+  };
   const months = [...plan.climate.months.filter((each) => each.month !== month), row];
   return {
     ...plan,
     season: { ...plan.season, year: Number(date.slice(0, 4)), from: monthDay, to: monthDay },
     climate: { ...plan.climate, months, heatwaveHigh: high },
   };
+}
+
+/** What the month's vapour comes to in other air, dew where that air holds less. @param air [°C] @returns [%] */
+function humidityAt(air: number, { high, low, humidity }: Pick<MonthClimate, 'high' | 'low' | 'humidity'>): number {
+  return Math.min(100, (humidity * saturationVapour((high + low) / 2)) / saturationVapour(air));
 }
 
 function minuteOf(at: string): number {

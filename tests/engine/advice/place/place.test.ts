@@ -50,6 +50,12 @@ describe('places for a pot', () => {
     expect(spots.map(({ rank }) => rank)).toEqual([1, 2, 3, 4]);
   });
 
+  test('where it stands already comes first if no other place is better', () => {
+    const there = valueOf(placeOf(yardPlan([TOWER, { ...POT, at: spots[0].at }]), { plant: 'pot', count: 2 })).spots;
+    expect(there.map(({ stay }) => stay)).toEqual([true, false, false]);
+    expect(there[0].harm).toBeLessThanOrEqual(there[1].harm + 0.5);
+  });
+
   test('each spot’s harm is what the plan with the pot there has, and its metres are the way there', () => {
     for (const { at, harm, metres } of spots) {
       expect(harm).toBeCloseTo(valueOf(harmOf(yardPlan([TOWER, { ...POT, at }])))[0].harm, 1);

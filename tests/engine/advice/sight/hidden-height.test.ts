@@ -179,6 +179,29 @@ test('who looks in over everything: the terrace over the courtyard, the window b
   ]);
 });
 
+test('an eye above the fence looks in over everything only if it is above all else between it and the yard', () => {
+  const fence: Feature = {
+    id: 'fence',
+    kind: 'wall',
+    path: [
+      [-1, -20],
+      [-1, 20],
+    ],
+    height: 1.8,
+    thickness: 0.1,
+  };
+  const shed: Feature = { id: 'shed', kind: 'building', outline: box(-3, 2, 1, 3), height: 4 };
+  const behind: Feature = { id: 'behind', kind: 'building', outline: box(-9, 2, 1, 3), height: 9 };
+  const overAll = (...features: Feature[]) => {
+    const plan = yardPlan([...features, eyeOf('window', 3, [-5, 3])]);
+    return eyeReaches(plan, sightLinesOf(plan))[0].overAll;
+  };
+  expect(overAll(fence)).toBe(true);
+  expect(overAll(fence, shed)).toBe(false);
+  expect(overAll(shed, fence)).toBe(false);
+  expect(overAll(fence, behind)).toBe(true);
+});
+
 /** Whether the line passes within 2 cm of a building's corner, where walking along it may step over what it cuts. */
 function graze(walls: readonly Building[], [ex, ey]: readonly [number, number, number], [x, y]: PlanPoint): boolean {
   const length = Math.hypot(x - ex, y - ey);

@@ -70,7 +70,7 @@ describe('the courtyard', () => {
     );
     score.hotLoad.forEach((load, index) => {
       const exact = full.cells.hotLoad[index];
-      expect(load === null ? null : Math.abs(load - (exact ?? NaN)) < 1e-9).toBe(exact === null ? null : true);
+      expect(load === null ? null : Math.abs(load - exact) < 1e-9).toBe(Number.isNaN(exact) ? null : true);
     });
     for (const plant of full.plants.filter(({ kind }) => kind !== 'bed')) {
       const tried = score.plants.find(({ id }) => id === plant.id);

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { GridSpec } from '../../../../engine/cast/grid.ts';
 import { hotSpotsOf } from '../../../../engine/load/light/hot-spots.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
-import { QUANTITIES, type Cells } from '../../../../engine/load/types.ts';
+import { QUANTITIES, type Quantity } from '../../../../engine/load/types.ts';
 import { yardOf } from '../../../../engine/load/yard.ts';
 import type { Feature } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';
@@ -15,9 +15,12 @@ function spotsOf(drawing: readonly string[], cell: number) {
   const rows = drawing.length;
   const columns = drawing[0].length;
   const grid: GridSpec = { x0: 1, y0: 2, cell, columns, rows, height: 0.5 };
-  const digits = drawing.toReversed().flatMap((line) => [...line].map((mark) => (mark === '#' ? null : Number(mark))));
-  const all = Object.fromEntries(QUANTITIES.map((name) => [name, digits])) as unknown as Cells;
-  const cells: Cells = { ...all, hotLoad: digits.map((grade) => (grade === null ? null : loads[grade])) };
+  const digits = drawing.toReversed().flatMap((line) => [...line].map((mark) => (mark === '#' ? NaN : Number(mark))));
+  const cells = Object.fromEntries(QUANTITIES.map((name) => [name, Float64Array.from(digits)])) as Record<
+    Quantity,
+    Float64Array
+  >;
+  cells.hotLoad = Float64Array.from(digits, (grade) => loads[grade] ?? NaN);
   return hotSpotsOf(yard, grid, cells, 'metric');
 }
 
@@ -42,6 +45,14 @@ describe('hot spots', () => {
     const [first, second] = spotsOf(['55#4', '55#4'], 0.5);
     expect(first).toMatchObject({ cells: 4, area: 1, grade: 5, hotLoad: 20, center: [1.5, 2.5] });
     expect(second).toMatchObject({ cells: 2, area: 0.5, grade: 4, center: [2.75, 2.5] });
+  });
+
+  it('stand in the order of their load over their area, wherever they lie on the map', () => {
+    // Load times cells: 14 · 2, 14 · 3, 20 · 2 and 14 · 1, met in this order from the lower left.
+    const loads = (drawing: readonly string[]) => spotsOf(drawing, 0.5).map((spot) => spot.hotLoad * spot.cells);
+    const expected = [42, 40, 28, 14];
+    expect(loads(['11114', '55111', '11111', '44144', '11114'])).toEqual(expected);
+    expect(loads(['44144', '11114', '11111', '55111', '11114'])).toEqual(expected);
   });
 
   it('say when, from where and how that sun comes: in the afternoon, from the west, in under a porch', () => {

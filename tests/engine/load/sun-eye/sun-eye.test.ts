@@ -4,7 +4,7 @@ import type { Plan } from '../../../../engine/index.ts';
 import { bodiesOf } from '../../../../engine/load/sun-eye/beam-bodies.ts';
 import { beamFrame, pointOn, seenAt } from '../../../../engine/load/sun-eye/beam-frame.ts';
 import type { Seen } from '../../../../engine/load/sun-eye/beam-frame.ts';
-import { sunEye } from '../../../../engine/load/sun-eye/sun-eye.ts';
+import { sunEye, sunEyes } from '../../../../engine/load/sun-eye/sun-eye.ts';
 
 const DATE = '07-21';
 
@@ -81,4 +81,11 @@ test('what stands nearer to the sun is painted later', () => {
     sunEye({ ...plan, site: { ...plan.site, upBearing: 0 } }, azimuth, 12, DATE).painted.map(({ id }) => id);
   expect(order(270)).toEqual(['east', 'west']);
   expect(order(90)).toEqual(['west', 'east']);
+});
+
+test('the sun sees no yard at night or from behind the land, and sees it from straight overhead', () => {
+  const plan = demoPlan('courtyard');
+  const hills = { ...plan, site: { ...plan.site, skyline: [{ azimuth: 0, altitude: 30 }] } };
+  const suns = [-5, 20, 90].map((altitude) => ({ azimuth: 180, altitude }));
+  expect(sunEyes(hills, suns, DATE).map((seen) => seen !== null)).toEqual([false, false, true]);
 });

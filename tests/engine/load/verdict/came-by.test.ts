@@ -64,6 +64,33 @@ describe('how the sun reaches a point', () => {
     ]);
   });
 
+  it('through the thing that takes most of it, where it comes through two', () => {
+    const hedge = (id: string, x: number, openness: number): Feature => ({
+      id,
+      kind: 'hedge',
+      path: [
+        [x, -30],
+        [x, 30],
+      ],
+      height: 9,
+      thickness: 0.5,
+      openness,
+    });
+    // Drawn in either order, near or far: the thicker is named.
+    for (const order of [0, 1]) {
+      for (const [near, far] of [
+        [0.4, 0.7],
+        [0.7, 0.4],
+      ]) {
+        const both = [hedge(`passes ${near}`, 4, near), hedge(`passes ${far}`, 2, far)];
+        expect(came(order === 0 ? both : both.toReversed(), [6, 4, 0.5], 270, 30)[0]).toEqual({
+          how: 'through',
+          id: 'passes 0.4',
+        });
+      }
+    }
+  });
+
   it('past the end of a wall', () => {
     const short: Feature = {
       id: 'short',

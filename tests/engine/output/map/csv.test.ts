@@ -10,7 +10,7 @@ describe('CSV (RFC 4180)', () => {
   });
 
   it('has a line for each cell with a value: its centre in plan metres and the nine', () => {
-    const lines = loadCsv(smallLoad([10, null, 4])).split('\r\n');
+    const lines = [...loadCsv(smallLoad([10, null, 4]))].join('').split('\r\n');
     expect(lines).toEqual([
       'x,y,sunHours,morningHours,afternoonHours,hotHours,beamDose,hotLoad,dailyLight,skyView,grade',
       '2.25,1.25,5,2,3,1,17,10,29,0.1,3',

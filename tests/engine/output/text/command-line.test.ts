@@ -156,10 +156,10 @@ describe('the verbs', () => {
 
 describe('the help', () => {
   it('names every verb, and of each verb every option and example', () => {
-    const page = helpText(all);
+    const page = helpText(all, 120);
     for (const verb of all) {
       expect(page).toContain(verb.name);
-      const own = verbHelpText(verb);
+      const own = verbHelpText(verb, 120);
       for (const { name } of verb.options) expect(own).toContain(`--${name}`);
       for (const example of verb.examples) expect(own).toContain(example);
       expect(verb.summary).not.toMatch(/\.$/);

@@ -66,14 +66,21 @@ describe('rough climates', () => {
   });
 
   test('every town of the list gets a type, and the well-known ones the right one', () => {
-    for (const { latitude, timeZone } of TOWNS) expect(likelyClimate(latitude, timeZone).id).toBeTruthy();
-    expect(likelyClimate(33.5, 'America/Phoenix').id).toBe('low-desert');
-    expect(likelyClimate(37.9, 'Europe/Madrid').id).toBe('mediterranean-inland');
-    expect(likelyClimate(-34.4, 'Australia/Adelaide').id).toBe('mediterranean-inland');
-    expect(likelyClimate(29.8, 'America/Chicago').id).toBe('humid-subtropical');
-    expect(likelyClimate(28.6, 'Asia/Kolkata').id).toBe('monsoon');
-    expect(likelyClimate(-23.7, 'Australia/Darwin').id).toBe('low-desert');
-    expect(likelyClimate(1.3, 'Asia/Singapore').id).toBe('wet-tropical');
-    expect(likelyClimate(12, 'Nowhere/Known').id).toBe('tropical-wet-dry');
+    for (const town of TOWNS) expect(likelyClimate(town).id).toBeTruthy();
+    expect(likelyClimate({ latitude: 33.5, timeZone: 'America/Phoenix' }).id).toBe('low-desert');
+    expect(likelyClimate({ latitude: 37.9, timeZone: 'Europe/Madrid' }).id).toBe('mediterranean-inland');
+    expect(likelyClimate({ latitude: -34.4, timeZone: 'Australia/Adelaide' }).id).toBe('mediterranean-inland');
+    expect(likelyClimate({ latitude: 29.8, timeZone: 'America/Chicago' }).id).toBe('humid-subtropical');
+    expect(likelyClimate({ latitude: 28.6, timeZone: 'Asia/Kolkata' }).id).toBe('monsoon');
+    expect(likelyClimate({ latitude: -23.7, timeZone: 'Australia/Darwin' }).id).toBe('low-desert');
+    expect(likelyClimate({ latitude: 1.3, timeZone: 'Asia/Singapore' }).id).toBe('wet-tropical');
+    expect(likelyClimate({ latitude: 12, timeZone: 'Nowhere/Known' }).id).toBe('tropical-wet-dry');
+    const pacific = (latitude: number, longitude: number, bySea = false): string =>
+      likelyClimate({ latitude, longitude, timeZone: 'America/Los_Angeles', bySea }).id;
+    expect(pacific(36.17, -115.14), 'Las Vegas').toBe('low-desert');
+    expect(pacific(33.83, -116.55), 'Palm Springs').toBe('low-desert');
+    expect(pacific(39.53, -119.81), 'Reno').toBe('high-desert');
+    expect(pacific(36.75, -119.77), 'Fresno').toBe('mediterranean-inland');
+    expect(pacific(32.72, -117.16, true), 'San Diego').toBe('mediterranean-coast');
   });
 });

@@ -1,6 +1,8 @@
 import type { Blocked, Colour, CrownShape, Feature, FeatureOf, PotColour, Surface } from '../../../../engine/index.ts';
-import { DEFAULTS, colourOf, shadesOf } from '../../../../engine/index.ts';
+import { DEFAULTS, colourOf, crownGuess, crownKindOf, shadesOf } from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
+import { plan } from '../../../state/yard.ts';
+import { CrownPicker } from '../../../map/controls/CrownPicker.tsx';
 import { PlantPicker } from '../../../map/controls/PlantPicker.tsx';
 import { ChoiceBox } from '../boxes/ChoiceBox.tsx';
 import { DropFields } from './DropFields.tsx';
@@ -131,8 +133,19 @@ function Shades({ feature }: { readonly feature: FeatureOf<'plant'> | FeatureOf<
 }
 
 function TreeFields({ tree }: { readonly tree: FeatureOf<'tree'> }) {
+  function take(id: string | undefined): void {
+    const kind = id === undefined ? undefined : crownKindOf(id);
+    if (kind === undefined) return;
+    const guess = crownGuess(kind, plan.value.site.latitude);
+    change(tree.id, `Take the crown of ${kind.name} for ${calledOf(tree)}`, {
+      ...guess,
+      how: { ...tree.how, ...guess.how },
+      name: tree.name ?? kind.name,
+    });
+  }
   return (
     <>
+      <CrownPicker value={undefined} onChange={take} />
       <ChoiceBox
         label="Crown"
         value={tree.shape ?? DEFAULTS.shape}

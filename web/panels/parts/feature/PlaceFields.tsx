@@ -1,7 +1,7 @@
 import { deleteCorner, distance, formatLength, insertCorner, moveCorner } from '../../../../engine/index.ts';
 import type { CornersOf, Feature, Plan, PlanPoint } from '../../../../engine/index.ts';
 import { plan, units } from '../../../state/yard.ts';
-import { calledOf, change, commitChecked, nameOf, nudge } from '../../../map/drawing/feature-edits.ts';
+import { calledOf, change, commitChecked, calledById, nudge } from '../../../map/drawing/feature-edits.ts';
 import { YARD_EDGE } from '../../../map/drawing/grips.ts';
 import { NudgePad } from '../../../map/controls/NudgePad.tsx';
 import { NumberBox } from '../boxes/NumberBox.tsx';
@@ -54,7 +54,7 @@ interface CornerProps {
 /** Every corner as two numbers, with the length of the side to the next; corners can be added and taken out. */
 export function CornerList({ id, points, called, least }: CornerProps) {
   const whose: CornersOf = id === YARD_EDGE ? 'boundary' : { feature: id };
-  const name = nameOf(id);
+  const name = calledById(id);
   const edit = (label: string, next: Plan): string | null => commitChecked(label, next, id);
   return (
     <details class="corner-list" open={points.length <= 4}>

@@ -2,10 +2,10 @@ import './style.css';
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { MarkCheck, MarksTogether } from '../../../../engine/index.ts';
-import { calledOf, nameOf } from '../../../map/drawing/feature-edits.ts';
+import { calledOf, calledById } from '../../../map/drawing/feature-edits.ts';
 import { askForPoint } from '../../../map/laid-on/ask-point.ts';
 import { askedPoint, numberedMarks, shadowRings, studyLine } from '../../../map/laid-on/overlays.ts';
-import { formatDay } from './day-words.ts';
+import { shortDayWords } from '../../../common/words.ts';
 import { WhenFields } from '../../parts/boxes/WhenFields.tsx';
 import {
   addMark,
@@ -43,7 +43,7 @@ export function ShadowMarks() {
     numberedMarks.value = marks.value.map(({ at, feature }, k) => ({
       at,
       label: String(k + 1),
-      title: found[k]?.sentence ?? `Edge of the shadow of ${nameOf(feature)}`,
+      title: found[k]?.sentence ?? `Edge of the shadow of ${calledById(feature)}`,
       chosen: k === marks.value.length - 1,
     }));
     const last = found.at(-1);
@@ -118,7 +118,7 @@ function Marks() {
       <ol>
         {marks.value.map((each, k) => (
           <li key={k}>
-            <strong>{nameOf(each.feature)}</strong>, {formatDay(each.when)}{' '}
+            <strong>{calledById(each.feature)}</strong>, {shortDayWords(each.when.slice(0, 10))}, {each.when.slice(11)}{' '}
             <button type="button" aria-label={`Take mark ${k + 1} out`} onClick={() => takeOut(each)}>
               ×
             </button>

@@ -5,7 +5,8 @@ import { commitEdit } from '../../../state/edit.ts';
 import { plan, units } from '../../../state/yard.ts';
 import { AddNote } from './AddNote.tsx';
 import { AddReading } from './AddReading.tsx';
-import { clothsOf, dayWords, namesById, plantsOf } from '../lists.ts';
+import { dayWords } from '../../../common/words.ts';
+import { clothsOf, namesById, plantsOf } from '../lists.ts';
 
 const KINDS = {
   pair: 'Pair of readings',

@@ -3,7 +3,7 @@ import type { SeasonResult } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { PaperHead } from '../../parts/paper/PaperHead.tsx';
 import { bandsOf } from './bands.ts';
-import { dayWords } from '../lists.ts';
+import { dayWords } from '../../../common/words.ts';
 import { stripOf } from '../../../common/strip-days.ts';
 import { Lines, MONTHS, spanWords } from './YearStrip.tsx';
 

@@ -3,7 +3,7 @@ import type { CivilDate, SeasonResult } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { bandsOf, marksOn, notedBands } from './bands.ts';
 import type { Band, Mark, Span } from './bands.ts';
-import { dayWords } from '../lists.ts';
+import { dayWords } from '../../../common/words.ts';
 import { today } from '../season.ts';
 import { isOn, piecesOn, placeOn, stripOf } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';

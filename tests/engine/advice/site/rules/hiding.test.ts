@@ -1,8 +1,9 @@
 import { expect, test } from 'vitest';
 import { hidingOf } from '../../../../../engine/advice/site/rules/hiding.ts';
 import { askedOf, lowestOf } from '../../../../../engine/advice/site/request.ts';
+import type { Canopy, Feature, Screen } from '../../../../../engine/plan/types.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
-import { valueOf } from '../../../load/yard-plan.ts';
+import { valueOf, yardPlan } from '../../../load/yard-plan.ts';
 
 test(
   'from the window behind the lane yard nothing is hidden near a plant, not even the lowest screen, so it ' +
@@ -25,3 +26,37 @@ test(
     expect(hiding.heightAt([1.2, 3])).toBeLessThan(0.1);
   },
 );
+
+test('cloth is hidden only if all of its edge is: not with three corners behind the wall, nor with a gap before its middle', () => {
+  const wall = (id: string, from: number, to: number): Feature => ({
+    id,
+    kind: 'wall',
+    path: [
+      [1, from],
+      [1, to],
+    ],
+    height: 3,
+    thickness: 0.2,
+  });
+  const lane: Feature = { id: 'lane', kind: 'eye', path: [[-1, 4]], height: 1.6 };
+  const plant: Feature = { id: 'pot', kind: 'plant', at: [6, 4], height: 1, spread: 0.6, plant: 'lemon' };
+  const isHidden = (cloth: Canopy | Screen, ...walls: Feature[]) =>
+    hidingOf(yardPlan([plant, lane, ...walls]), 1.2).isHidden(cloth);
+  const roof: Canopy = { id: 'roof', kind: 'canopy', center: [3, 4], length: 3, width: 2, height: 2, density: 0.5 };
+  const screen: Screen = {
+    id: 'screen',
+    kind: 'screen',
+    path: [
+      [2, 2],
+      [2, 6],
+    ],
+    height: 1.8,
+    density: 0.5,
+  };
+  for (const cloth of [roof, screen]) {
+    expect(isHidden(cloth, wall('whole', -20, 28))).toBe(true);
+    // Past the wall's end the line runs 0.45 m sideways a metre: of what is 2 m behind it, it shows from y = 5.35 on.
+    expect(isHidden(cloth, wall('short', -20, 4.9))).toBe(false);
+    expect(isHidden(cloth, wall('one', -20, 3.9), wall('other', 4.1, 28))).toBe(false);
+  }
+});

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import type { Forecast } from '../../../../../engine/advice/year/tomorrow/types.ts';
+import { plantLoadsOf } from '../../../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../../engine/plan/options.ts';
 import type { Plan } from '../../../../../engine/plan/types.ts';
@@ -36,7 +37,47 @@ describe('tomorrow', () => {
 
   it('sends nobody out in the heat, and says what to mind', () => {
     expect(hot.tasks.some(({ advice }) => advice.text.includes('The air is over 30 °C from'))).toBe(true);
-    expect(hot.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['heat', 'cloth-off', 'ladder']));
+    expect(hot.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['heat', 'cloth-off']));
+  });
+
+  it('speaks of ladders only where a cloth hangs', () => {
+    const ladders = (plan: Plan): number =>
+      dayOf(plan, { date: '2026-07-20', high: 42, low: 23 }).cautions.filter(({ id }) => id === 'ladder').length;
+    const covered = withOptions(courtyard, ['A']);
+    if (!covered.ok) throw new Error('no option A');
+    const hangs = (plan: Plan): boolean => plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen');
+    for (const plan of [courtyard, covered.plan]) expect(ladders(plan)).toBe(hangs(plan) ? 1 : 0);
+    expect(hangs(courtyard)).not.toBe(hangs(covered.plan));
+  });
+
+  it('is the heatwave day when its numbers are typed: the same leaves, for the month’s vapour is in the air', () => {
+    const { months, heatwaveHigh } = courtyard.climate;
+    const hottest = months.reduce((a, b) => (b.high > a.high ? b : a));
+    const date = `2026-${String(hottest.month).padStart(2, '0')}-21`;
+    const low = hottest.low + heatwaveHigh - hottest.high;
+    const loads = plantLoadsOf(courtyard, { period: { kind: 'heatwave' } });
+    if (!loads.ok) throw new Error(loads.problems[0].message);
+    const { plants } = dayOf(courtyard, { date, high: heatwaveHigh, low });
+    for (const { plant, watered, thirsty, limit } of plants) {
+      const { leaf } = loads.value.find(({ id }) => id === plant)!;
+      expect(leaf?.thirsty, plant).toBeCloseTo(thirsty, 6);
+      expect(leaf?.watered, plant).toBeCloseTo(watered, 6);
+      expect(leaf?.limit, plant).toBe(limit);
+    }
+    expect(plants.length).toBeGreaterThan(2);
+  });
+
+  it('a frosty morning sends nobody out to water, and a July night nobody out to cover', () => {
+    const waters = (low: number): boolean =>
+      dayOf(courtyard, { date: '2026-12-20', high: 9, low }).tasks.some(({ advice }) =>
+        advice.text.startsWith('Water'),
+      );
+    expect(waters(6)).toBe(true);
+    expect(waters(2)).toBe(false);
+    expect(waters(-3)).toBe(false);
+    const july = dayOf(courtyard, { date: '2026-07-20', high: 33, low: 18 });
+    expect(july.tasks.some(({ advice }) => /frost|freez|cover/i.test(advice.text))).toBe(false);
+    expect(july.cautions.map(({ id }) => id)).not.toContain('winter-cover');
   });
 
   it('a mild day asks for water alone, a cold night for a cover and its caution', () => {

@@ -1,0 +1,4 @@
+/** "a, b and c" */
+export function listWords(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words[words.length - 1]}`;
+}

@@ -1,0 +1,42 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { better, standingOf, type Tried } from '../../../../engine/advice/place/rank.ts';
+
+interface Wanted {
+  readonly metres?: number;
+  readonly harm?: number;
+  /** Hours of sun beyond the range. */
+  readonly over?: number;
+  /** Of the 12 mol/m² a day that the plant needs. */
+  readonly dailyLight?: number;
+}
+
+function place({ metres = 5, harm = 10, over = 0, dailyLight = 14 }: Wanted): Tried {
+  const least = { quantity: 'dailyLight', value: 12 } as const;
+  const light = { sunHours: 6, dailyLight, least, tooDark: dailyLight < least.value };
+  return { at: [3, 2], metres, harm, over, light, standing: standingOf(light) };
+}
+
+test('a pot’s places stand in this order: light enough, not too much sun, least harm, nearest', () => {
+  const inOrder = [
+    place({ harm: 2, metres: 9 }),
+    // Half a K·h is no difference: the way decides.
+    place({ harm: 5.1, metres: 1 }),
+    place({ harm: 5, metres: 4 }),
+    place({ harm: 30, metres: 1 }),
+    // An hour beyond the range is let pass, more is not, however little it harms.
+    place({ harm: 40, over: 0.9 }),
+    place({ harm: 0, over: 1.5, metres: 0 }),
+    place({ harm: 3, over: 1.5, metres: 1 }),
+    // Too dark, however little it harms: the one that misses by least first.
+    place({ harm: 6, dailyLight: 10 }),
+    place({ harm: 0, dailyLight: 8, metres: 0 }),
+    place({ harm: 9, dailyLight: 8, metres: 0 }),
+  ];
+  fc.assert(
+    fc.property(fc.shuffledSubarray(inOrder, { minLength: inOrder.length }), (shuffled) => {
+      expect(shuffled.toSorted(better)).toEqual(inOrder);
+    }),
+    { seed: 17, numRuns: 50 },
+  );
+});
