@@ -10,7 +10,7 @@ import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, formatTemperature, type Units } from '../../plan/units.ts';
 import { hottestMonth } from '../../sun/season.ts';
-import { oneLine, table } from '../text/plain-text.ts';
+import { table } from '../text/plain-text.ts';
 import { skyText, weeksText } from '../text/spot-text.ts';
 import { HEIGHT_OPTION } from './options.ts';
 import {
