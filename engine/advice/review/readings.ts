@@ -4,7 +4,7 @@ import type { Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../load/leaf/leaf.ts';
-import { spreadOf, spreadParts } from '../../load/leaf/spread.ts';
+import { type LeafCase, spreadOf, spreadParts } from '../../load/leaf/spread.ts';
 import { surroundingsAt } from '../../load/leaf/surroundings-at.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
@@ -41,8 +41,9 @@ export function checkReadings(
   plan: Plan,
   readings: readonly LeafReading[],
   stepMinutes = 1,
-): { checks: ReadingCheck[]; left: string[] } {
+): { checks: ReadingCheck[]; cases: ReadonlyMap<string, LeafCase>; left: string[] } {
   const checks: ReadingCheck[] = [];
+  const cases = new Map<string, LeafCase>();
   const left: string[] = [];
   const scene = buildScene(plan);
   const sky = createSkyViewer(scene);
@@ -84,8 +85,9 @@ export function checkReadings(
     const difference =
       reading.leaf > thirsty ? reading.leaf - thirsty : reading.leaf < watered ? reading.leaf - watered : 0;
     const watering = reading.leaf < watered ? 'watered' : 'thirsty';
-    const parts = spreadParts({ moment, sample: k, shelter: day.shelter, row, watering, share, around }, thirsty);
-    const spread = spreadOf(parts);
+    const leafCase = { moment, sample: k, shelter: day.shelter, row, watering, share, around } as const;
+    const spread = spreadOf(spreadParts(leafCase, thirsty));
+    cases.set(reading.id, leafCase);
     checks.push({
       id: reading.id,
       plant: reading.plant ?? null,
@@ -100,7 +102,7 @@ export function checkReadings(
       outside: Math.abs(difference) > spread,
     });
   }
-  return { checks, left };
+  return { checks, cases, left };
 }
 
 /** Days by their date, each laid out once. */

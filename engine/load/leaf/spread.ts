@@ -4,7 +4,7 @@
  */
 import type { PlantRow, Shelter } from '../../plan/types.ts';
 import { type HeatDay, LEAF_WIND_SHARE, LEAST_LEAF_WIND } from './heat-day.ts';
-import { fruitStillness, STOMATA, stomataTemperature, type Watering } from './leaf.ts';
+import { fruitStillness, STOMATA, stomataTemperature, surfaceTemperature, type Watering } from './leaf.ts';
 import { blackBody, LEAF_ABSORPTANCE } from './leaf-balance.ts';
 import { absorbed, incomingAt, type LeafMoment } from './receives.ts';
 import type { Surroundings, WallGlow } from './surroundings.ts';
@@ -91,8 +91,49 @@ export function spreadOn(
  * itself falls away. [K] @param more parts of the change alone, such as what its cloth's density may be off [K]
  */
 export function differenceSpread(before: LeafCase, after: LeafCase, more: readonly number[] = []): number {
+  if (before.row.limitOf === 'fruit') return Math.hypot(...fruitDifference(before, after), ...more);
   const parts = partsOf(before, (push) => pushed(after, push) - pushed(before, push));
   return Math.hypot(spreadOf({ ...parts, itself: 0 }), ...more);
+}
+
+/** By how much a change cools a leaf, or a fruit. [K] */
+export interface Cooler {
+  /** With its pores as they were: of a watered and a thirsty one the less and the more, and how far they may be off. */
+  readonly less: number;
+  readonly more: number;
+  readonly spread: number;
+  /** Where the change lets a thirsty leaf keep its pores open. */
+  readonly opened: number;
+}
+
+/** @param moreParts of the change alone, such as what its cloth's density may be off [K] */
+export function coolerBy(
+  before: Omit<LeafCase, 'watering'>,
+  after: Omit<LeafCase, 'watering'>,
+  moreParts: readonly number[] = [],
+): Cooler {
+  const at = (leaf: Omit<LeafCase, 'watering'>, watering: Watering) => plainTemperature({ ...leaf, watering });
+  const steps = (['watered', 'thirsty'] as const).map((watering) => ({
+    by: at(before, watering) - at(after, watering),
+    spread: differenceSpread({ ...before, watering }, { ...after, watering }, moreParts),
+  }));
+  const [less, more] = steps.toSorted((a, b) => a.by - b.by);
+  return {
+    less: less.by,
+    more: more.by,
+    spread: Math.max(less.spread, more.spread),
+    opened: at(before, 'thirsty') - at(after, 'watered'),
+  };
+}
+
+function plainTemperature({ moment, row, watering, share, around, absorptance, sample }: LeafCase): number {
+  return surfaceTemperature(moment, row, watering, share, around, absorptance, sample);
+}
+
+/** Of the line, and of the wind. [K] */
+function fruitDifference(before: LeafCase, after: LeafCase): number[] {
+  const by = plainTemperature(before) - plainTemperature(after);
+  return [FRUIT_LINE * by, windOnFruit(before, by)];
 }
 
 function partsOf({ shelter, around }: LeafCase, at: (push: Push) => number): SpreadParts {
@@ -111,12 +152,10 @@ function partsOf({ shelter, around }: LeafCase, at: (push: Push) => number): Spr
 }
 
 /** A fruit's skin rises with the wind alone; its line has its own spread. */
-function fruitParts({ moment, shelter }: LeafCase, temperature: number): SpreadParts {
-  const rise = temperature - moment.air;
-  const calm = fruitStillness(moment.wind);
-  const off = windFactors(shelter).map((factor) => Math.abs(fruitStillness(blown(moment, factor).wind) / calm - 1));
+function fruitParts(leaf: LeafCase, temperature: number): SpreadParts {
+  const rise = temperature - leaf.moment.air;
   return {
-    wind: (Math.abs(rise) * (off[0] + off[1])) / 2,
+    wind: windOnFruit(leaf, rise),
     stomata: 0,
     ground: 0,
     light: 0,
@@ -124,6 +163,15 @@ function fruitParts({ moment, shelter }: LeafCase, temperature: number): SpreadP
     walls: 0,
     itself: Math.max(ITSELF, FRUIT_LINE * Math.abs(rise)),
   };
+}
+
+/** @param rise of a fruit, or the difference of two [K] */
+function windOnFruit({ moment, shelter }: LeafCase, rise: number): number {
+  const calm = fruitStillness(moment.wind);
+  const [more, less] = windFactors(shelter).map((factor) =>
+    Math.abs(fruitStillness(blown(moment, factor).wind) / calm - 1),
+  );
+  return (Math.abs(rise) * (more + less)) / 2;
 }
 
 function windFactors(shelter: Shelter): readonly [number, number] {
