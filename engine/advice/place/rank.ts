@@ -36,6 +36,9 @@ interface Candidate {
   readonly harm: number;
 }
 
+/** Light enough comes first. */
+const LIGHT_ORDER: readonly LightStanding[] = ['enough', 'short', 'too dark'];
+
 export interface Ranking {
   /** Where it stands now. */
   readonly stay: Tried;
@@ -78,8 +81,8 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
  * misses by less.
  */
 export function better(a: Tried, b: Tried): number {
-  const dark = Number(a.standing === 'too dark') - Number(b.standing === 'too dark');
-  if (dark !== 0) return dark;
+  const light = LIGHT_ORDER.indexOf(a.standing) - LIGHT_ORDER.indexOf(b.standing);
+  if (light !== 0) return light;
   if (a.standing === 'too dark' && b.standing === 'too dark')
     return shareOfLight(b) - shareOfLight(a) || a.harm - b.harm || a.metres - b.metres;
   return Number(a.over > OVER) - Number(b.over > OVER) || lessHarm(a, b);
@@ -93,7 +96,7 @@ function* inOrder(
   const others: Tried[] = [];
   for (const candidate of candidates.toSorted(lessHarm)) {
     const tried = lit(candidate);
-    if (tried.standing !== 'too dark' && tried.over <= OVER) yield tried;
+    if (tried.standing === 'enough' && tried.over <= OVER) yield tried;
     else others.push(tried);
   }
   yield* others.sort(better);

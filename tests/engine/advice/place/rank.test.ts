@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { better, standingOf, type Tried } from '../../../../engine/advice/place/rank.ts';
+import { better, type Tried } from '../../../../engine/advice/place/rank.ts';
 
 interface Wanted {
   readonly metres?: number;
@@ -12,12 +12,11 @@ interface Wanted {
 }
 
 function place({ metres = 5, harm = 10, over = 0, dailyLight = 14 }: Wanted): Tried {
-  const least = { quantity: 'dailyLight', value: 12 } as const;
-  const light = { sunHours: 6, dailyLight, least, tooDark: dailyLight < least.value };
-  return { at: [3, 2], metres, harm, over, light, standing: standingOf(light) };
+  const standing = dailyLight >= 12 ? 'enough' : dailyLight >= 8 ? 'short' : 'too dark';
+  return { at: [3, 2], metres, harm, over, light: { sunHours: 6, dailyLight, least: 12, standing }, standing };
 }
 
-test('a pot’s places stand in this order: light enough, not too much sun, least harm, nearest', () => {
+test('a pot’s places stand in this order: light enough, not too much sun, least harm, nearest; then short of light, then too dark', () => {
   const inOrder = [
     place({ harm: 2, metres: 9 }),
     // Half a K·h is no difference: the way decides.
@@ -28,10 +27,13 @@ test('a pot’s places stand in this order: light enough, not too much sun, leas
     place({ harm: 40, over: 0.9 }),
     place({ harm: 0, over: 1.5, metres: 0 }),
     place({ harm: 3, over: 1.5, metres: 1 }),
+    // Short of light, with fewer flowers and fruit, however little it harms.
+    place({ harm: 0, dailyLight: 10 }),
+    place({ harm: 6, dailyLight: 8 }),
     // Too dark, however little it harms: the one that misses by least first.
-    place({ harm: 6, dailyLight: 10 }),
-    place({ harm: 0, dailyLight: 8, metres: 0 }),
-    place({ harm: 9, dailyLight: 8, metres: 0 }),
+    place({ harm: 6, dailyLight: 7.9 }),
+    place({ harm: 0, dailyLight: 5, metres: 0 }),
+    place({ harm: 9, dailyLight: 5, metres: 0 }),
   ];
   fc.assert(
     fc.property(fc.shuffledSubarray(inOrder, { minLength: inOrder.length }), (shuffled) => {
