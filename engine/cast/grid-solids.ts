@@ -18,7 +18,7 @@ export interface GridSolids {
   readonly stands: readonly GridStand[];
 }
 
-export interface Box {
+interface Box {
   readonly minU: number;
   readonly minV: number;
   readonly maxU: number;

@@ -1,5 +1,5 @@
 import type { LightStanding } from '../../load/light/light-class.ts';
-import type { HourRange } from '../../frame/types.ts';
+import type { HourRange } from '../../frame/work/types.ts';
 import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { Units } from '../../plan/units.ts';
@@ -14,7 +14,7 @@ export interface CompareRequest {
 }
 
 /** One side of a plant, today and with a choice. */
-export interface SideStand {
+interface SideStand {
   readonly side: PlantSide;
   /** [K·h/day] */
   readonly scorchDose: number | null;

@@ -33,10 +33,10 @@ export type Channel = (typeof CHANNELS)[number];
  * Afternoon hours are sun hours less morning hours; `beamLight` is the part of the daily light that
  * comes from the sun and the glow round it, and is stopped with the beam.
  */
-export type Channels = Readonly<Record<Channel, Float64Array>>;
+type Channels = Readonly<Record<Channel, Float64Array>>;
 
 /** What a yearly state of the yard counts for in the means of a period. */
-export interface SkyPart {
+interface SkyPart {
   /** Index into `scene.states`. */
   readonly state: number;
   /** Share of the period's days. */

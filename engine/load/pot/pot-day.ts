@@ -23,7 +23,7 @@ export interface StandingPot {
 }
 
 /** What a pot's wall looks like; of a colour that is none of these nothing is known. */
-export function potColourOf(plant: Plant): PotColour {
+function potColourOf(plant: Plant): PotColour {
   const said = plant.pot?.colour ?? '';
   return isPotColour(said) ? said : USUAL_COLOUR;
 }

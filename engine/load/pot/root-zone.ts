@@ -21,7 +21,7 @@ export const POT_ABSORPTANCE: Readonly<Record<PotColour, number>> = {
 };
 
 /** Roots are judged this far inside the wall. [m] */
-export const ROOT_DEPTH = 0.02;
+const ROOT_DEPTH = 0.02;
 /**
  * Roots stop growing, and die within hours. [°C] (From memory: Ingram, Ruter & Martin 2015, HortScience 50:530–539.)
  */
@@ -29,7 +29,7 @@ export const HOT_ROOTS = 38;
 export const COOKING_ROOTS = 46;
 
 /** Share of the light that still reaches a side on which another pot stands close by. */
-export const BEHIND_NEIGHBOUR = 0.2;
+const BEHIND_NEIGHBOUR = 0.2;
 
 /** Spread of a root zone at the air's temperature, and what each kelvin above it adds, roots of squares. [K], [K/K] */
 const LEAST_SPREAD = 3.5;

@@ -11,10 +11,10 @@ import { beamFrame, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
 
 /** How a thing is drawn. */
-export type PaintKind = 'built' | 'tree' | 'cloth' | 'pot' | 'plant' | 'bed';
+type PaintKind = 'built' | 'tree' | 'cloth' | 'pot' | 'plant' | 'bed';
 
 /** One thing of the picture. The list of them is in painter's order: what comes later lies nearer to the sun. */
-export interface Painted {
+interface Painted {
   readonly id: string;
   readonly kind: PaintKind;
   readonly faces: readonly Face[];
@@ -113,9 +113,7 @@ function plantsOf(plan: Plan, frame: BeamFrame, occluders: readonly Occluder[]):
       return bodiesOf(
         { kind: 'lid', rings: [openRing(feature.outline)], height: feature.plantHeight, reflects: null },
         frame,
-      ).map(
-        (body) => ({ id, kind: 'bed', body, veils }),
-      );
+      ).map((body) => ({ id, kind: 'bed', body, veils }));
     if (feature.kind !== 'plant') return [];
     const { own } = plantPoints(plan, feature);
     const crown = own ? bodiesOf(own, frame).map((body): Thing => ({ id, kind: 'plant', body, veils })) : [];

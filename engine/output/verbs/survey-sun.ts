@@ -1,5 +1,5 @@
 import { upBearingOf } from '../../plan/defaults.ts';
-import { formatLength } from '../../plan/units.ts';
+import { formatLength, formatTemperature } from '../../plan/units.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/rough-climate.ts';
@@ -133,13 +133,13 @@ export const surveyClimate: Verb = {
     const { climate, type, near } = finding.value;
     const rows = climate.months.map(({ month, high: top, low: bottom, humidity = 0, sunshine = 0 }) => [
       monthWord(month),
-      `${top.toFixed(0)} °C`,
-      `${bottom.toFixed(0)} °C`,
+      formatTemperature(top, 'metric'),
+      formatTemperature(bottom, 'metric'),
       `${humidity} %`,
       `${(sunshine * 100).toFixed(0)} %`,
     ]);
     const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
-    const text = `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ${climate.heatwaveHigh.toFixed(0)} °C\n`;
+    const text = `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ${formatTemperature(climate.heatwaveHigh, 'metric')}\n`;
     const towns = near.map(({ town: { name, country }, kilometres, share }) => ({ name, country, kilometres, share }));
     const notes = finding.notes.filter((note) => note !== climate.source);
     return { ok: true, json: { type: type.id, towns, climate }, text, notes };

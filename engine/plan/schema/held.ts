@@ -24,7 +24,7 @@ export type Side = number | 'top' | 'all' | 'unknown';
 
 type Flat<T> = { [P in keyof T]: T[P] };
 
-export type HeldKeys<K> = Flat<
+type HeldKeys<K> = Flat<
   { readonly [P in keyof K as K[P] extends { absent: unknown } ? never : P]: Held<K[P]> } & {
     readonly [P in keyof K as K[P] extends { absent: unknown } ? P : never]?: Held<K[P]>;
   }

@@ -142,7 +142,9 @@ describe('the year of both demos', () => {
     const titles = years.lane.events.map(({ title }) => title);
     expect(titles).toContain('Cloth up at the latest: the thin roof over the raspberries');
     expect(titles).toContain('Cloth down at the earliest, in steps: the thin roof over the raspberries');
-    expect(years.courtyard.events.some(({ title }) => /^Cloth up.*: the screen west of the lemon$/.test(title))).toBe(true);
+    expect(years.courtyard.events.some(({ title }) => /^Cloth up.*: the screen west of the lemon$/.test(title))).toBe(
+      true,
+    );
   });
 
   test('whoever is told to spray, to handle cloth, to work in heat and to cover sees the cautions for it', () => {
