@@ -1,5 +1,6 @@
-import { slantShare } from '../scene/sheet.ts';
+import { LEAST_COSINE } from '../scene/sheet.ts';
 import type { Sheet } from '../scene/solids.ts';
+import { decay } from './decay.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 
 /** A sheet as seen from one point: asked of many beams, each a few products. */
@@ -18,7 +19,8 @@ export class SheetFrame {
   private readonly t0: number;
   private readonly edgeOn: number;
   private readonly size: number;
-  private readonly share: number;
+  /** −ln of what passes where a beam meets the sheet square on. */
+  private readonly thickness: number;
 
   constructor({ corner, u, v, share }: Sheet, x: number, y: number, z: number) {
     const nx = u[1] * v[2] - u[2] * v[1];
@@ -43,7 +45,7 @@ export class SheetFrame {
     this.t0 = this.tx * cx + this.ty * cy + this.tz * cz;
     this.size = Math.sqrt(squared);
     this.edgeOn = UPRIGHT * this.size;
-    this.share = share;
+    this.thickness = -Math.log(share);
   }
 
   /** Whether a beam from the point meets the sheet, edges included. */
@@ -60,6 +62,7 @@ export class SheetFrame {
   /** Share of a beam from the point that passes the sheet: 1 where it does not meet it. */
   passes(dx: number, dy: number, dz: number): number {
     if (!this.meets(dx, dy, dz)) return 1;
-    return slantShare(this.share, (this.nx * dx + this.ny * dy + this.nz * dz) / this.size);
+    const cosine = Math.abs(this.nx * dx + this.ny * dy + this.nz * dz) / this.size;
+    return decay(this.thickness / (cosine > LEAST_COSINE ? cosine : LEAST_COSINE));
   }
 }

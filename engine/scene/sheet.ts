@@ -4,15 +4,23 @@ import type { Lid, Sheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
 
 /** Cloth meets every beam at no less than this cosine: threads stand up from its plane. */
-const LEAST_COSINE = 0.26;
+export const LEAST_COSINE = 0.26;
 
 /**
  * Share of a beam that passes a cloth at a slant: it is thicker along the beam, share^(1/cos θ).
  * @param share of a beam that meets it square on @param cosine of the angle between the beam and the cloth's normal
  */
 export function slantShare(share: number, cosine: number): number {
-  return share ** (1 / Math.max(Math.abs(cosine), LEAST_COSINE));
+  return share ** slantPower(cosine);
 }
+
+/** How many times thicker cloth is along a beam that meets it at a slant. */
+export function slantPower(cosine: number): number {
+  return 1 / Math.max(Math.abs(cosine), LEAST_COSINE);
+}
+
+/** The most that it gets. */
+export const MOST_SLANT = 1 / LEAST_COSINE;
 
 /** Cosine of the angle between a beam and a sheet's normal, either sign. @param direction Unit vector. */
 export function sheetCosine({ u, v }: Sheet, direction: SpacePoint): number {

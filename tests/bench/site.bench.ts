@@ -1,4 +1,4 @@
-import { harmPairsOf, responseOf } from '../../engine/advice/site/search/harm-pairs.ts';
+import { harmPairsOf, responseOf, shadeAnswers, turnedResponse } from '../../engine/advice/site/search/harm-pairs.ts';
 import { leafTables } from '../../engine/advice/site/scoring/leaf-tables.ts';
 import { standingsOf } from '../../engine/advice/site/scoring/plant-states.ts';
 import { layOut } from '../../engine/advice/site/lay-out.ts';
@@ -78,6 +78,9 @@ function screenScored(): Variant[] {
     const leaves = leafTables(targets);
     const pairs = harmPairsOf(targets, leaves, 1);
     const lattice = turnedLattice(targets.plan.site.boundary, 0, 0.25);
+    const rays = turnedRays(targets, pairs, lattice);
+    const shades = shadeAnswers(targets, pairs, leaves);
+    const roof = responseOf(pairs, shades, 0.5);
     const places = Array.from({ length: 200 }, (_, k) => ({
       along: k % 2 === 0 ? ('u' as const) : ('v' as const),
       line: 20 + (k % 30),
@@ -90,8 +93,8 @@ function screenScored(): Variant[] {
       pairs,
       lattice,
       places,
-      rays: turnedRays(targets, pairs, lattice),
-      response: responseOf(targets, pairs, leaves, 0.5, 1),
+      rays,
+      response: turnedResponse(pairs, shades, roof, rays.across, false),
       together: togetherScore(targets, pairs, leaves),
     };
   });

@@ -11,7 +11,15 @@ import { lightGuard } from './rules/light-left.ts';
 import { type YardRules, yardRules } from './rules/yard-rules.ts';
 import { type LeafTables, leafTables } from './scoring/leaf-tables.ts';
 import type { Judges } from './search/contest.ts';
-import { type HarmPairs, harmPairsOf, type Response, responseOf } from './search/harm-pairs.ts';
+import {
+  type HarmPairs,
+  harmPairsOf,
+  mostHidden,
+  type Response,
+  responseOf,
+  type ShadeAnswers,
+  shadeAnswers,
+} from './search/harm-pairs.ts';
 import { type Targets, targetsOf } from './search/targets.ts';
 import type { SiteRequest } from './types.ts';
 
@@ -25,6 +33,7 @@ export interface LaidOut extends Asked {
   readonly targets: Targets;
   readonly leaves: LeafTables;
   readonly pairs: HarmPairs;
+  readonly shades: ShadeAnswers;
   /** One a density. */
   readonly responses: readonly Response[];
   /** The yard laid out for the season. */
@@ -47,9 +56,9 @@ export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress)
   const targets = laidOut.value;
   progress(0.4, 'what harms the plants');
   const leaves = leafTables(targets);
-  const pairs = harmPairsOf(targets, leaves, 1 - (1 - Math.max(...densities)) ** 2);
-  const crossings = lattice.kinds.includes('roof with drops') ? 2 : 1;
-  const responses = densities.map((density) => responseOf(targets, pairs, leaves, density, crossings));
+  const pairs = harmPairsOf(targets, leaves, mostHidden(Math.max(...densities)));
+  const shades = shadeAnswers(targets, pairs, leaves);
+  const responses = densities.map((density) => responseOf(pairs, shades, density));
   progress(0.8, 'what the rules allow');
   const season = yardOf(plan, { kind: 'season' }, weather);
   if (!season.ok) return season;
@@ -65,6 +74,7 @@ export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress)
       targets,
       leaves,
       pairs,
+      shades,
       responses,
       season: season.value,
       rules,

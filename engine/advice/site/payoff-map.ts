@@ -2,7 +2,7 @@ import { gridOf } from '../../load/light/grid-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { harmPairsOf, responseOf } from './search/harm-pairs.ts';
+import { harmPairsOf, mostHidden, responseOf, shadeAnswers } from './search/harm-pairs.ts';
 import { leafTables } from './scoring/leaf-tables.ts';
 import type { PayoffMap } from './types.ts';
 import { targetsOf } from './search/targets.ts';
@@ -26,8 +26,8 @@ export function payoffMap(
   if (!found.ok) return found;
   const targets = found.value;
   const leaves = leafTables(targets);
-  const pairs = harmPairsOf(targets, leaves, density);
-  const { once } = responseOf(targets, pairs, leaves, density, 1).flat;
+  const pairs = harmPairsOf(targets, leaves, mostHidden(density));
+  const { once } = responseOf(pairs, shadeAnswers(targets, pairs, leaves), density).roof;
   const grid = gridOf(plan, { cell, height });
   const perArea = new Float64Array(grid.columns * grid.rows);
   for (let p = 0; p < pairs.count; p++) {

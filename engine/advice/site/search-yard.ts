@@ -9,12 +9,14 @@ export const NO_HARM = 1e-6;
 
 /** Holds all cloth of the lattice against what it could spare: the contest with the best of each family. */
 export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
-  const { plan, targets, pairs, responses, lattice, places, rules, cap, hiding, request, judges } = laidOut;
+  const { plan, targets, shades, pairs, responses, lattice, places, rules, cap, hiding, request, judges } = laidOut;
   const contest = new Contest(familyCount(Math.max(1, places.length)), judges, request.maxScores);
   if (pairs.harm <= NO_HARM) return contest;
   const hiddenHeight = request.hidden && hiding.from.length > 0 ? hiding.heightAt : null;
-  searchLattice({ plan, targets, pairs, responses, lattice, places, contest, rules, cap, hiddenHeight }, (done) =>
-    progress(done, `${contest.candidates.toLocaleString('en')} places held against what they could spare at best`),
+  searchLattice(
+    { plan, targets, shades, pairs, responses, lattice, places, contest, rules, cap, hiddenHeight },
+    (done) =>
+      progress(done, `${contest.candidates.toLocaleString('en')} places held against what they could spare at best`),
   );
   return contest;
 }

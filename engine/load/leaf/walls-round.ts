@@ -12,7 +12,7 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../scene/between.ts';
 import { planDirection } from '../../scene/direction.ts';
 import { type FacePatch, Faces } from '../../scene/faces.ts';
-import type { OwnCrown, Scene, Solid } from '../../scene/solids.ts';
+import type { OwnCrown, Scene, Sheet, Solid } from '../../scene/solids.ts';
 import type { HeatDay } from './heat-day.ts';
 import type { WallGlow } from './surroundings.ts';
 import { faceGlow, SKY_ON_FACE } from './wall-light.ts';
@@ -22,9 +22,9 @@ const PATCH = 0.25;
 /** A face is looked at so far out of it. [m] */
 const OUTSIDE = 0.01;
 
-/** The patches that a point's rays end on: their weights from above, and from below. */
+/** The patches that a point's rays end on: their numbers, and their weights from above and from below. */
 interface View {
-  readonly patches: readonly FacePatch[];
+  readonly patches: Int32Array;
   readonly up: Float64Array;
   readonly down: Float64Array;
 }
@@ -32,18 +32,27 @@ interface View {
 export interface WallsRound {
   /** @param own the plant's own crown, in the way of this point alone; `null` where no wall or building is in view */
   at(heat: HeatDay, point: SpacePoint, own?: OwnCrown): WallGlow | null;
+  /** The walls of the same yard with further cloth in it, that hangs all year. @param scene with the cloth */
+  under(scene: Scene, sheets: readonly Sheet[]): WallsRound;
 }
 
-/** What shines on a patch, and its longwave, one value a sample. [W/m²] */
+const NO_WALLS: WallsRound = { at: () => null, under: () => NO_WALLS };
+
+/** What reaches a patch, what shines on it [W/m²] and its longwave [W/m²], one value a sample. */
 interface PatchLight {
+  readonly shares: Float64Array;
   readonly on: Float64Array;
   readonly glow: Float64Array;
 }
 
-/** By day and by where a patch is: yards that differ in little share it. */
-type LitPatches = WeakMap<HeatDay, Map<string, PatchLight>>;
+/** Light by day and by patch. */
+type DayLights = WeakMap<HeatDay['samples'], (PatchLight | undefined)[]>;
 
-const litBy = new WeakMap<WallsRound, LitPatches>();
+/** Gives the shares of the beam that reach a patch on a day. */
+type Reaching = (heat: HeatDay, index: number, out: SpacePoint) => Float64Array;
+
+/** How the faces of yards that were looked at are lit, so that one that differs in little need not be cast anew. */
+const known = new WeakMap<WallsRound, (samples: HeatDay['samples'], key: string) => PatchLight | undefined>();
 
 /**
  * Lays a yard's faces out once; patches are lit when they are first looked at.
@@ -52,30 +61,56 @@ const litBy = new WeakMap<WallsRound, LitPatches>();
  */
 export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): WallsRound {
   const faces = new Faces(scene.states[0] ?? [], PATCH);
-  if (faces.none) return { at: () => null };
-  const views = new ViewFinder(scene, faces, every);
-  const casters = new WeakMap<HeatDay, PointCaster>();
-  const casterOn = (heat: HeatDay): PointCaster => {
-    let caster = casters.get(heat);
-    if (!caster) casters.set(heat, (caster = createPointCaster(scene, heat.passes)));
-    return caster;
+  if (faces.none) return NO_WALLS;
+  const casters = new WeakMap<HeatDay['samples'], PointCaster>();
+  const reaching: Reaching = ({ samples, passes }, _, out) => {
+    let caster = casters.get(samples);
+    if (!caster) casters.set(samples, (caster = createPointCaster(scene, passes)));
+    return caster.sharesAt(out);
   };
-  const lit: LitPatches = (like && litBy.get(like)) ?? new WeakMap();
+  return wallsOf(scene, faces, every, reaching, like && known.get(like));
+}
+
+function wallsOf(
+  scene: Scene,
+  faces: Faces,
+  every: number,
+  reaching: Reaching,
+  elsewhere?: (samples: HeatDay['samples'], key: string) => PatchLight | undefined,
+): WallsRound {
+  const views = new ViewFinder(scene, faces, every);
+  const days: DayLights = new WeakMap();
+  const byKey = new WeakMap<HeatDay['samples'], Map<string, PatchLight>>();
+  const lightOf = (heat: HeatDay, index: number): PatchLight => {
+    const { samples } = heat;
+    let lights = days.get(samples);
+    if (!lights) days.set(samples, (lights = []));
+    let light = lights[index];
+    if (light) return light;
+    const patch = faces.patch(index);
+    const out = outOf(patch);
+    light = elsewhere?.(samples, patch.key) ?? litPatch(patch, scene, heat, reaching(heat, index, out));
+    lights[index] = light;
+    let keyed = byKey.get(samples);
+    if (!keyed) byKey.set(samples, (keyed = new Map()));
+    keyed.set(patch.key, light);
+    return light;
+  };
   const walls: WallsRound = {
     at(heat, point, own) {
       const view = views.from(point, heat.state, own);
-      if (view.patches.length === 0) return null;
-      let onDay = lit.get(heat);
-      if (!onDay) lit.set(heat, (onDay = new Map()));
-      const light = view.patches.map((patch) => {
-        let known = onDay.get(patch.key);
-        if (!known) onDay.set(patch.key, (known = lightOn(patch, scene, heat, casterOn(heat))));
-        return known;
-      });
-      return glowOf(view, light, heat);
+      return view.patches.length === 0 ? null : glowOf(view, faces, (index) => lightOf(heat, index), heat);
+    },
+    under(scene, sheets) {
+      const dimmed: Reaching = (heat, index, out) => {
+        const shares = lightOf(heat, index).shares.slice();
+        heat.caster.dim(out, sheets, shares);
+        return shares;
+      };
+      return wallsOf(scene, faces, every, dimmed);
     },
   };
-  litBy.set(walls, lit);
+  known.set(walls, (samples, key) => byKey.get(samples)?.get(key));
   return walls;
 }
 
@@ -138,7 +173,7 @@ class ViewFinder {
       }
     }
     const view = {
-      patches: seen.map((patch) => faces.patch(patch)),
+      patches: Int32Array.from(seen),
       up: Float64Array.from(seen, (patch) => up[patch]),
       down: Float64Array.from(seen, (patch) => down[patch]),
     };
@@ -175,28 +210,22 @@ class ViewFinder {
   }
 }
 
-function lightOn(
-  { middle, outward, reflects }: FacePatch,
-  scene: Scene,
-  heat: HeatDay,
-  caster: PointCaster,
-): PatchLight {
+function outOf({ middle, outward }: FacePatch): SpacePoint {
+  return [middle[0] + OUTSIDE * outward[0], middle[1] + OUTSIDE * outward[1], middle[2] + OUTSIDE * outward[2]];
+}
+
+function litPatch({ outward, reflects }: FacePatch, scene: Scene, heat: HeatDay, shares: Float64Array): PatchLight {
   const { moments } = heat;
-  const out: SpacePoint = [
-    middle[0] + OUTSIDE * outward[0],
-    middle[1] + OUTSIDE * outward[1],
-    middle[2] + OUTSIDE * outward[2],
-  ];
-  const on = caster.sharesAt(out);
-  const glow = new Float64Array(on.length);
+  const on = new Float64Array(shares.length);
+  const glow = new Float64Array(shares.length);
   const sun = sunOf(scene, heat);
   for (let k = 0; k < on.length; k++) {
     const facing = outward[0] * sun[3 * k] + outward[1] * sun[3 * k + 1] + outward[2] * sun[3 * k + 2];
     const { beam, diffuse, air } = moments[k];
-    on[k] = on[k] * beam * Math.max(0, facing) + SKY_ON_FACE * diffuse;
+    on[k] = shares[k] * beam * Math.max(0, facing) + SKY_ON_FACE * diffuse;
     glow[k] = faceGlow(air, reflects, on[k]);
   }
-  return { on, glow };
+  return { shares, on, glow };
 }
 
 /** Where the sun stands at each sample of a day, 3 numbers each; of one yard at a time. */
@@ -212,15 +241,20 @@ function sunOf(scene: Scene, { samples }: HeatDay): Float64Array {
 
 const suns = new WeakMap<HeatDay['samples'], { readonly upBearing: number; readonly sun: Float64Array }>();
 
-function glowOf({ patches, up, down }: View, lit: readonly PatchLight[], { moments }: HeatDay): WallGlow {
+function glowOf(
+  { patches, up, down }: View,
+  faces: Faces,
+  lightOf: (index: number) => PatchLight,
+  { moments }: HeatDay,
+): WallGlow {
   const light = new Float64Array(moments.length);
   const above = new Float64Array(moments.length);
   const below = new Float64Array(moments.length);
   let sky = 0;
   let ground = 0;
   for (let n = 0; n < patches.length; n++) {
-    const { on, glow } = lit[n];
-    const bright = (up[n] + down[n]) * patches[n].reflects;
+    const { on, glow } = lightOf(patches[n]);
+    const bright = (up[n] + down[n]) * faces.patch(patches[n]).reflects;
     const over = up[n];
     const under = down[n];
     sky += over;

@@ -17,13 +17,13 @@ export interface SkyViewer {
 }
 
 /** Lays the sky's rays out once for each yearly state that is asked for. */
-export function createSkyViewer(scene: Scene): SkyViewer {
+export function createSkyViewer(scene: Scene, walls = createWallsRound(scene)): SkyViewer {
   const { weight } = skyRays();
   const casters = new Map<number, PointCaster>();
   const shares = new Float64Array(weight.length);
   return {
     scene,
-    walls: createWallsRound(scene),
+    walls,
     at(point, state, own) {
       let caster = casters.get(state);
       if (!caster) casters.set(state, (caster = createPointCaster(scene, skyPasses(state))));

@@ -1,7 +1,7 @@
 import type { Drop, DropSide } from '../../../plan/types.ts';
 import { curtainOf, type CurtainPlace, roofOf, type RoofPlace } from '../search/candidates.ts';
 import { firstFamily } from '../search/families.ts';
-import type { Response } from '../search/harm-pairs.ts';
+import type { TurnedResponse } from '../search/harm-pairs.ts';
 import {
   type AskedForms,
   type DropForms,
@@ -16,7 +16,6 @@ import { mayStand } from '../search/may-stand.ts';
 import {
   type CurtainTables,
   curtainTables,
-  gainsOfDrops,
   overheadGain,
   payoffSums,
   sumOfCurtain,
@@ -67,10 +66,13 @@ export function mostDropsFirst(forms: DropForms): DropForms {
 }
 
 /** What drops of one density may spare on top of their roof. */
-export function curtainsOfDrops({ turned, rays, pairs, lattice }: Turn, { box, density }: Response): CurtainTables {
+export function curtainsOfDrops(
+  { turned, rays, pairs, lattice }: Turn,
+  { drops, density }: TurnedResponse,
+): CurtainTables {
   const { heights, depths } = lattice.drops;
   const breaks = heights.flatMap((height) => [height, ...depths.map((depth) => height - depth)]);
-  return curtainTables(turned, breaks, rays, pairs, gainsOfDrops(box), density);
+  return curtainTables(turned, breaks, rays, pairs, drops, density);
 }
 
 interface DropPlace {
@@ -88,7 +90,7 @@ interface SideSet {
 }
 
 /** Holds every roof with drops of one height and density against what its ground and its sides may spare. */
-export function searchRoofsWithDrops(at: Turn, level: Level, response: Response, curtains: CurtainTables): void {
+export function searchRoofsWithDrops(at: Turn, level: Level, response: TurnedResponse, curtains: CurtainTables): void {
   const { turned, lattice, contest, rays, pairs } = at;
   const { box, density } = response;
   payoffSums(rays, pairs, level.crossings, box, density, level.plane);

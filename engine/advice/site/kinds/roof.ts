@@ -23,18 +23,18 @@ export function mostRoofFirst(forms: RoofForms): RoofForms {
 export function searchRoofs(at: Turn, level: Level, response: Response): void {
   const { turned, lattice, contest, nearest, places, rays, pairs } = at;
   const { height, blocked, plane, crossings } = level;
-  const { flat, density } = response;
-  payoffSums(rays, pairs, crossings, flat, density, plane);
+  const { roof, density } = response;
+  payoffSums(rays, pairs, crossings, roof, density, plane);
   const look = new Lookout<RoofPlace>(
     contest,
     {
       kind: 'roof',
       clothAt: (place) => roofOf(turned, place, density),
-      sparedAt: (place) => sparedByRoof(rays, pairs, response, crossings, level.sky(), place),
+      sparedAt: (place) => sparedByRoof(rays, pairs, response, crossings, level.sky(density), place),
     },
     at.tell,
   );
-  const base = overheadGain(pairs, flat, density);
+  const base = overheadGain(pairs, roof, density);
   const { columns, rows } = turned;
   const width = columns + 1;
   const sizes = lattice.roof.sizes.map(({ a, b }) => ({

@@ -1,7 +1,7 @@
 import { AIR_GAP } from '../rules/yard-rules.ts';
 import { type CurtainPlace, screenOf } from '../search/candidates.ts';
 import { firstFamily } from '../search/families.ts';
-import type { Response } from '../search/harm-pairs.ts';
+import type { TurnedResponse } from '../search/harm-pairs.ts';
 import { type AskedForms, cellsOf, falling, type ScreenForms, withCap } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { mayStand } from '../search/may-stand.ts';
@@ -36,11 +36,11 @@ interface Form {
 }
 
 /** Holds every screen of one density, along and across the lattice, against what may meet it. */
-export function searchScreens(at: Turn, response: Response): void {
+export function searchScreens(at: Turn, response: TurnedResponse): void {
   const { turned, lattice, contest, rays, pairs, places } = at;
   const { tops, cells: lengths, bottom } = lattice.screen;
-  const { flat, density } = response;
-  const tables = curtainTables(turned, [bottom, ...tops], rays, pairs, flat, density);
+  const { screens, density } = response;
+  const tables = curtainTables(turned, [bottom, ...tops], rays, pairs, screens, density);
   const forms = tops.flatMap((top) =>
     lengths.map((cells): Form => ({
       top,

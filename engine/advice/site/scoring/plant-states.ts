@@ -74,12 +74,13 @@ function yardUnder(yard: Yard, cloth: readonly (Canopy | Screen)[]): Yard {
   if (cloth.length === 0) return yard;
   const plan = { ...yard.plan, features: [...yard.plan.features, ...cloth] };
   const scene = buildScene(plan);
+  const sheets = cloth.flatMap(clothSheets);
   return {
     ...yard,
     plan,
     scene,
-    caster: casterUnder(yard.caster, cloth.flatMap(clothSheets)),
-    sky: createSkyViewer(scene),
+    caster: casterUnder(yard.caster, sheets),
+    sky: createSkyViewer(scene, yard.sky.walls.under(scene, sheets)),
   };
 }
 

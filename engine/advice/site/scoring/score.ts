@@ -1,4 +1,4 @@
-import { type HarmPairs, harmOfPair, type Response } from '../search/harm-pairs.ts';
+import { CROSSING_OF, CROSSINGS, type HarmPairs, harmOfPair, type Response } from '../search/harm-pairs.ts';
 import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
 import { type PlaneCrossings, sumOver } from '../search/plane-sums.ts';
 import { firstFrom, type TurnedRays } from '../search/turned-rays.ts';
@@ -25,8 +25,8 @@ export function sparedByRoof(
     const { skyView } = pairs.views[view];
     let taken = sumOver(sky, view * size, width, i, j, a, b);
     if (height > rays.pointZ[view] && isWithin(rays.pointU[view], i, right) && isWithin(rays.pointV[view], j, front))
-      taken += overhead(pairs, view);
-    const hidden = skyView > 0 ? (density * taken) / skyView : 0;
+      taken += density * overhead(pairs, view);
+    const hidden = skyView > 0 ? taken / skyView : 0;
     for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
       const crossed = cellU[p] >= i && cellU[p] < right && cellV[p] >= j && cellV[p] < front ? 1 : 0;
       harm += harmOfPair(pairs, terms, p, crossed, hidden);
@@ -44,8 +44,9 @@ export function sparedByCloth(
   curtains: readonly CurtainPlace[],
 ): number {
   const { density, terms } = response;
-  const passes = [1, 1 - density, (1 - density) ** 2];
   const { fan } = rays;
+  const hides = skyHides(rays, density);
+  const skyCount = rays.skyZ.length;
   const ground = groundOf(roof, curtains);
   const bearings: Bearings = { round: false, rightU: 0, rightV: 0, leftU: 0, leftV: 0 };
   let harm = 0;
@@ -63,8 +64,8 @@ export function sparedByCloth(
     for (let k = firstFrom(fan, right - EDGE); k < end; k++) {
       const brings = sky[fan.ray[k]];
       if (brings === 0) continue;
-      const met = crossings(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);
-      if (met > 0) taken += brings * (1 - passes[met]);
+      const met = crossing(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);
+      taken += brings * hides[met * skyCount + fan.ray[k]];
     }
     if (
       roof !== null &&
@@ -78,20 +79,56 @@ export function sparedByCloth(
       const du = rays.du[p];
       const dv = rays.dv[p];
       const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
-      harm += harmOfPair(
-        pairs,
-        terms,
-        p,
-        passesBy ? 0 : crossings(roof, curtains, u, v, z, du, dv, rays.dz[p]),
-        hidden,
-      );
+      harm += harmOfPair(pairs, terms, p, passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]), hidden);
     }
   }
   return pairs.harm - harm;
 }
 
-/** How often a ray from a point meets a roof and curtains. */
-function crossings(
+const hidesKnown = new WeakMap<TurnedRays, Map<number, Float64Array>>();
+
+/** What cloth of a density hides of each ray of the sky that it meets so: [crossing][ray]. */
+function skyHides(rays: TurnedRays, density: number): Float64Array {
+  let byDensity = hidesKnown.get(rays);
+  if (!byDensity) hidesKnown.set(rays, (byDensity = new Map()));
+  let hides = byDensity.get(density);
+  if (!hides) {
+    const count = rays.skyZ.length;
+    hides = Float64Array.from({ length: CROSSINGS.length * count }, (_, at) => {
+      const power = powerOf(rays, Math.floor(at / count), at % count);
+      return 1 - (1 - density) ** power;
+    });
+    byDensity.set(density, hides);
+  }
+  return hides;
+}
+
+/** How many times as thick cloth is that a ray of the sky crosses so. @param met Index of `CROSSINGS`. */
+function powerOf({ skyPowers: { roof, u, v } }: TurnedRays, met: number, ray: number): number {
+  switch (CROSSINGS[met]) {
+    case 'none':
+      return 0;
+    case 'roof':
+      return roof[ray];
+    case 'u':
+      return u[ray];
+    case 'v':
+      return v[ray];
+    case 'roof and u':
+      return roof[ray] + u[ray];
+    case 'roof and v':
+      return roof[ray] + v[ray];
+    case 'u and v':
+      return u[ray] + v[ray];
+    case 'u twice':
+      return 2 * u[ray];
+    case 'v twice':
+      return 2 * v[ray];
+  }
+}
+
+/** How a ray from a point meets a roof and curtains: an index of `CROSSINGS`. */
+function crossing(
   roof: RoofPlace | null,
   curtains: readonly CurtainPlace[],
   u: number,
@@ -101,9 +138,15 @@ function crossings(
   dv: number,
   dz: number,
 ): number {
-  let met = roof !== null && meetsRoof(roof, u, v, z, du, dv, dz) ? 1 : 0;
-  for (let c = 0; c < curtains.length; c++) if (meetsCurtain(curtains[c], u, v, z, du, dv, dz)) met++;
-  return met;
+  const roofs = roof !== null && meetsRoof(roof, u, v, z, du, dv, dz) ? 1 : 0;
+  let alongU = 0;
+  let alongV = 0;
+  for (let c = 0; c < curtains.length; c++) {
+    if (!meetsCurtain(curtains[c], u, v, z, du, dv, dz)) continue;
+    if (curtains[c].along === 'u') alongU++;
+    else alongV++;
+  }
+  return CROSSING_OF[roofs][alongU][alongV];
 }
 
 /** The rectangle of the lattice over which cloth hangs; a curtain's is a line. [cells] */

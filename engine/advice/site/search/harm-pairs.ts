@@ -1,12 +1,9 @@
 import { underSky } from '../../../load/leaf/surroundings.ts';
 import { planDirection } from '../../../scene/direction.ts';
+import { MOST_SLANT, slantPower } from '../../../scene/sheet.ts';
 import type { LeafTables } from '../scoring/leaf-tables.ts';
 import type { Targets } from './targets.ts';
 
-/**
- * Crossings of one and the same cloth that are told apart: none, one, two (a ray meets a box of cloth twice at most).
- */
-const LEVELS = 3;
 /** Coefficients of a leaf's excess in the hidden share of the sky: constant, linear, quadratic. */
 const TERMS = 3;
 
@@ -100,100 +97,215 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
 }
 
 /**
- * The most that cloth of one kind can spare, split so that it adds up over the cloth's surface. A pair whose ray is met
- * is spared
- * `once` or `twice` by the shade itself; hiding sky can cool leaves further (or warm them, which is left out here), in
- * proportion
- * to the share of the sky hidden from the view.
+ * What of one cloth a ray meets: nothing, its roof, curtains along u or v of a turn, or two of these (a ray meets a box
+ * of cloth twice at most). Cloth is thicker the more it slants to the ray, so each is told apart.
+ */
+export const CROSSINGS = [
+  'none',
+  'roof',
+  'u',
+  'v',
+  'roof and u',
+  'roof and v',
+  'u and v',
+  'u twice',
+  'v twice',
+] as const;
+export type Crossing = (typeof CROSSINGS)[number];
+/** Index of a crossing: [roofs][curtains along u][curtains along v]. */
+export const CROSSING_OF: readonly (readonly (readonly number[])[])[] = [
+  [
+    [0, 3, 8],
+    [2, 6, 6],
+    [7, 6, 6],
+  ],
+  [
+    [1, 5, 5],
+    [4, 6, 6],
+    [7, 6, 6],
+  ],
+];
+
+/**
+ * The most that a cloth can spare, split so that it adds up over its surface: what the shade itself spares of each pair,
+ * and what hiding sky can cool leaves further (or warm them, which is left out here), in proportion to the share of the
+ * sky hidden from the view.
  */
 export interface Gains {
   /** [K·h/day] by pair */
   readonly once: Float64Array;
-  readonly twice: Float64Array;
   /** Most that hiding the whole sky could spare at the steepest rate, by view. [K·h/day] */
   readonly bySky: Float64Array;
 }
 
 /**
- * How a leaf's excess answers to cloth of one density: for none, one and two crossings of the beam a parabola in the
- * hidden
- * share x of its sky, through its values at 0, half and most; within 1e-5 K of the leaf's own balance.
+ * How a leaf's excess answers to cloth of one density: for each crossing a parabola in the hidden share x of its sky,
+ * through its values at 0, half and all; within 1e-3 K of the leaf's own balance.
  */
 export interface Response {
   readonly density: number;
-  /** [pair][crossings][term] of the excess. [K] */
+  /** [pair][crossing][term] of the excess [K]; those with curtains belong to the turn last laid out. */
   readonly terms: Float64Array;
-  /** Of cloth that no ray meets twice: a roof, a screen. */
-  readonly flat: Gains;
-  /** Of a roof with drops. */
-  readonly box: Gains;
+  /** Of a roof alone. */
+  readonly roof: Gains;
 }
 
-/** @param crossings 1 where no ray can meet the cloth twice */
-export function responseOf(
-  targets: Targets,
+/** What depends on how curtains stand: one turn's answers of a response. */
+export interface TurnedResponse extends Response {
+  /** Of a screen along u, and along v. */
+  readonly screens: { readonly u: Gains; readonly v: Gains };
+  /** Of a roof with drops, and of the drops along u and along v on top of the roof. */
+  readonly box: Gains;
+  readonly drops: { readonly u: Gains; readonly v: Gains };
+}
+
+/** Most of its sky that cloth can hide from a view: a ray meets it twice at most, each time as slanted as can be. */
+export function mostHidden(density: number): number {
+  return 1 - (1 - density) ** (2 * MOST_SLANT);
+}
+
+const TERMS_A_PAIR = CROSSINGS.length * TERMS;
+const [NONE, ROOF, U, V, ROOF_U, ROOF_V, UV, UU, VV] = CROSSINGS.keys();
+
+/** Answers to a roof; what curtains do is added turn by turn, by `turnedResponse`. */
+export function responseOf(pairs: HarmPairs, answers: ShadeAnswers, density: number): Response {
+  const terms = new Float64Array(pairs.count * TERMS_A_PAIR);
+  for (let p = 0; p < pairs.count; p++) {
+    fill(terms, answers, p, NONE, 1);
+    fill(terms, answers, p, ROOF, (1 - density) ** slantPower(pairs.dz[p]));
+  }
+  return { density, terms, roof: gainsOf(pairs, terms, mostHidden(density), [[ROOF, NONE]]) };
+}
+
+/**
+ * The same with curtains along the axes of a turn.
+ * @param across Each pair's way to the sun across curtains along u, and across those along v. [1]
+ * @param drops Whether roofs with drops are asked about.
+ */
+export function turnedResponse(
   pairs: HarmPairs,
-  leaves: LeafTables,
-  density: number,
-  crossings: 1 | 2,
-): Response {
+  answers: ShadeAnswers,
+  { density, terms, roof }: Response,
+  across: { readonly u: Float64Array; readonly v: Float64Array },
+  drops: boolean,
+): TurnedResponse {
+  for (let p = 0; p < pairs.count; p++) {
+    const u = (1 - density) ** slantPower(across.u[p]);
+    const v = (1 - density) ** slantPower(across.v[p]);
+    fill(terms, answers, p, U, u);
+    fill(terms, answers, p, V, v);
+    if (!drops) continue;
+    const r = (1 - density) ** slantPower(pairs.dz[p]);
+    fill(terms, answers, p, ROOF_U, r * u);
+    fill(terms, answers, p, ROOF_V, r * v);
+    fill(terms, answers, p, UV, u * v);
+    fill(terms, answers, p, UU, u * u);
+    fill(terms, answers, p, VV, v * v);
+  }
+  const most = mostHidden(density);
+  const gains = (...steps: readonly (readonly [number, number])[]) => gainsOf(pairs, terms, most, steps);
+  const screens = { u: gains([U, NONE]), v: gains([V, NONE]) };
+  if (!drops) return { density, terms, roof, screens, box: roof, drops: screens };
+  const all = gains(...[ROOF, U, V, ROOF_U, ROOF_V, UV, UU, VV].map((crossing) => [crossing, NONE] as const));
+  const onTop = (...steps: readonly (readonly [number, number])[]) => ({
+    once: gains(...steps).once,
+    bySky: all.bySky,
+  });
+  return {
+    density,
+    terms,
+    roof,
+    screens,
+    box: { once: roof.once, bySky: all.bySky },
+    drops: {
+      u: onTop([U, NONE], [ROOF_U, ROOF], [UV, V], [UU, U]),
+      v: onTop([V, NONE], [ROOF_V, ROOF], [UV, U], [VV, V]),
+    },
+  };
+}
+
+/**
+ * How each pair's excess answers to shade of any depth: the terms at a few shares of its own beam, from none to all.
+ * Between them a cubic is within 1e-4 K of the leaf's own balance.
+ */
+export interface ShadeAnswers {
+  /** [pair][node][term] [K] */
+  readonly nodes: Float64Array;
+}
+
+const NODES = 6;
+const ANSWERS_A_PAIR = NODES * TERMS;
+
+export function shadeAnswers(targets: Targets, pairs: HarmPairs, leaves: LeafTables): ShadeAnswers {
   const { points, plants } = targets;
-  const most = 1 - (1 - density) ** crossings;
-  const terms = new Float64Array(pairs.count * LEVELS * TERMS);
+  const nodes = new Float64Array(pairs.count * ANSWERS_A_PAIR);
   for (const [v, { point, skyView }] of pairs.views.entries()) {
     const { plant, shares, around } = points[point];
     const { limit } = plants[plant];
-    const under = [0, most / 2, most].map((hidden) => around.map((open) => underSky(open, skyView * (1 - hidden))));
+    const under = [0, 0.5, 1].map((hidden) => around.map((open) => underSky(open, skyView * (1 - hidden))));
     for (let p = pairs.firstOf[v]; p < pairs.firstOf[v + 1]; p++) {
       const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
       const leaf = leaves[plant][heat];
-      for (let level = 0; level <= crossings; level++) {
-        const share = shares[heat][sample] * (1 - density) ** level;
-        const atNone = level === 0 ? pairs.excess[p] : leaf.at(sample, share, under[0][heat]) - limit;
+      for (let n = 0; n < NODES; n++) {
+        const share = (shares[heat][sample] * n) / (NODES - 1);
+        const atNone = leaf.at(sample, share, under[0][heat]) - limit;
         const atHalf = leaf.at(sample, share, under[1][heat]) - limit;
-        const atMost = leaf.at(sample, share, under[2][heat]) - limit;
-        const at = (p * LEVELS + level) * TERMS;
-        terms[at] = atNone;
-        terms[at + 1] = (4 * atHalf - 3 * atNone - atMost) / most;
-        terms[at + 2] = (2 * (atNone + atMost) - 4 * atHalf) / (most * most);
+        const atAll = leaf.at(sample, share, under[2][heat]) - limit;
+        const at = p * ANSWERS_A_PAIR + n * TERMS;
+        nodes[at] = atNone;
+        nodes[at + 1] = 4 * atHalf - 3 * atNone - atAll;
+        nodes[at + 2] = 2 * (atNone + atAll) - 4 * atHalf;
       }
     }
   }
-  const flat = gainsOf(pairs, terms, density, 1);
-  return { density, terms, flat, box: crossings === 2 ? gainsOf(pairs, terms, most, 2) : flat };
+  return { nodes };
+}
+
+/** Writes the terms of a pair of which cloth lets a part of the beam through: the cubic through the four nodes about. */
+function fill(terms: Float64Array, { nodes }: ShadeAnswers, p: number, crossing: number, passes: number): void {
+  const along = passes * (NODES - 1);
+  const n = Math.min(NODES - 3, Math.max(1, Math.floor(along)));
+  const x = along - n;
+  const a = (-x * (x - 1) * (x - 2)) / 6;
+  const b = ((x + 1) * (x - 1) * (x - 2)) / 2;
+  const c = (-(x + 1) * x * (x - 2)) / 2;
+  const d = ((x + 1) * x * (x - 1)) / 6;
+  let from = p * ANSWERS_A_PAIR + (n - 1) * TERMS;
+  let at = p * TERMS_A_PAIR + crossing * TERMS;
+  for (let term = 0; term < TERMS; term++, from++, at++)
+    terms[at] = a * nodes[from] + b * nodes[from + TERMS] + c * nodes[from + 2 * TERMS] + d * nodes[from + 3 * TERMS];
 }
 
 /**
  * @param most Largest share of the sky that the cloth can hide; along it each excess is a parabola, steepest at an end.
+ * @param steps From which crossing to which its shade may bring a pair: the most that one of them spares counts.
  */
-function gainsOf(pairs: HarmPairs, terms: Float64Array, most: number, crossings: number): Gains {
+function gainsOf(
+  pairs: HarmPairs,
+  terms: Float64Array,
+  most: number,
+  steps: readonly (readonly [to: number, from: number])[],
+): Gains {
   const once = new Float64Array(pairs.count);
-  const twice = new Float64Array(pairs.count);
   const bySky = new Float64Array(pairs.views.length);
+  const crossings = [...new Set(steps.flat())];
   for (let p = 0; p < pairs.count; p++) {
-    const now = harmOfPair(pairs, terms, p, 0, 0);
-    once[p] = now - harmOfPair(pairs, terms, p, 1, 0);
-    if (crossings === 2) twice[p] = now - harmOfPair(pairs, terms, p, 2, 0);
+    for (const [to, from] of steps)
+      once[p] = Math.max(once[p], harmOfPair(pairs, terms, p, from, 0) - harmOfPair(pairs, terms, p, to, 0));
     let steepest = 0;
-    for (let level = 0; level <= crossings; level++) {
-      if (harmOfPair(pairs, terms, p, level, 0) === 0 && harmOfPair(pairs, terms, p, level, most) === 0) continue;
-      const at = (p * LEVELS + level) * TERMS;
+    for (const crossing of crossings) {
+      if (harmOfPair(pairs, terms, p, crossing, 0) === 0 && harmOfPair(pairs, terms, p, crossing, most) === 0) continue;
+      const at = p * TERMS_A_PAIR + crossing * TERMS;
       steepest = Math.max(steepest, -terms[at + 1], -terms[at + 1] - 2 * most * terms[at + 2]);
     }
     bySky[pairs.view[p]] += pairs.weight[p] * steepest;
   }
-  return { once, twice, bySky };
+  return { once, bySky };
 }
 
-/** What a pair counts for with so many crossings and so much of its sky hidden. [K·h/day] */
-export function harmOfPair(
-  pairs: HarmPairs,
-  terms: Float64Array,
-  p: number,
-  crossings: number,
-  hidden: number,
-): number {
-  const at = (p * LEVELS + crossings) * TERMS;
+/** What a pair counts for with a crossing (an index of `CROSSINGS`) and so much of its sky hidden. [K·h/day] */
+export function harmOfPair(pairs: HarmPairs, terms: Float64Array, p: number, crossing: number, hidden: number): number {
+  const at = p * TERMS_A_PAIR + crossing * TERMS;
   const excess = terms[at] + hidden * (terms[at + 1] + hidden * terms[at + 2]);
   return excess > 0 ? pairs.weight[p] * excess : 0;
 }

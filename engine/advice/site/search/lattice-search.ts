@@ -35,19 +35,19 @@ function mostClothFirst(search: Search): Search {
 
 /** @param reached hears the share of the turn that is done */
 function searchTurn(at: Turn, reached: (share: number) => void): void {
-  const { lattice, responses, turned } = at;
+  const { lattice, answers, turned } = at;
   const withRoofs = lattice.kinds.includes('roof');
   const withDrops = lattice.kinds.includes('roof with drops') && lattice.drops.turns.includes(turned.turn);
   const withScreens = lattice.kinds.includes('screen');
   const heights = withRoofs || withDrops ? lattice.roof.heights : [];
   const jobs = heights.length + (withScreens ? 1 : 0);
-  const curtains = withDrops ? responses.map((response) => curtainsOfDrops(at, response)) : [];
-  if (withScreens) for (const response of responses) searchScreens(at, response);
+  const curtains = withDrops ? answers.map((response) => curtainsOfDrops(at, response)) : [];
+  if (withScreens) for (const response of answers) searchScreens(at, response);
   const levelAt = levelsOf(at);
   for (const [k, height] of heights.entries()) {
     reached((k + (withScreens ? 1 : 0)) / jobs);
     const level = levelAt(height);
-    for (const [r, response] of responses.entries()) {
+    for (const [r, response] of answers.entries()) {
       if (withRoofs) searchRoofs(at, level, response);
       if (withDrops && lattice.drops.heights.includes(height)) searchRoofsWithDrops(at, level, response, curtains[r]);
     }

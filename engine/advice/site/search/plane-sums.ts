@@ -43,6 +43,7 @@ export function payoffSums(
 ): void {
   const { columns, rows } = rays.lattice;
   const width = columns + 1;
+  const hides = hidesOf(rays.skyPowers.roof, density);
   into.fill(0);
   for (let p = 0; p < pairs.count; p++) if (cellU[p] >= 0) into[(cellV[p] + 1) * width + cellU[p] + 1] += gains.once[p];
   const last = rays.skyZ.length - 1;
@@ -50,12 +51,12 @@ export function payoffSums(
     const { sky, skyView } = pairs.views[view];
     const rise = height - rays.pointZ[view];
     if (rise <= 0 || gains.bySky[view] <= 0) continue;
-    const gain = (density * gains.bySky[view]) / skyView;
+    const gain = gains.bySky[view] / skyView;
     for (let k = 0; k < last; k++) {
       const reach = rise / rays.skyZ[k];
       const u = Math.floor(rays.pointU[view] + reach * rays.skyU[k]);
       const v = Math.floor(rays.pointV[view] + reach * rays.skyV[k]);
-      if (u >= 0 && v >= 0 && u < columns && v < rows) into[(v + 1) * width + u + 1] += gain * sky[k];
+      if (u >= 0 && v >= 0 && u < columns && v < rows) into[(v + 1) * width + u + 1] += gain * sky[k] * hides[k];
     }
   }
   sumUp(into, 0, width, rows);
@@ -73,12 +74,18 @@ export function overheadGain(pairs: HarmPairs, gains: Gains, density: number): n
   );
 }
 
+/** Share of each ray of the sky that cloth so many times as thick hides. */
+function hidesOf(powers: Float64Array, density: number): Float64Array {
+  return powers.map((power) => 1 - (1 - density) ** power);
+}
+
 /**
- * Summed-area tables over the plane of the sky that each view gets through it, one after the other; straight up left
+ * Summed-area tables over the plane of the sky that cloth of one density there hides from each view, one after the other; straight up left
  * out (a
  * plant often stands exactly under an edge: `overhead` counts that ray with edges included).
  */
-export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, into: Float64Array): void {
+export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, density: number, into: Float64Array): void {
+  const hides = hidesOf(rays.skyPowers.roof, density);
   const { columns, rows } = rays.lattice;
   const width = columns + 1;
   const size = width * (rows + 1);
@@ -93,7 +100,7 @@ export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, into
       const reach = rise / rays.skyZ[k];
       const u = Math.floor(rays.pointU[view] + reach * rays.skyU[k]);
       const v = Math.floor(rays.pointV[view] + reach * rays.skyV[k]);
-      if (u >= 0 && v >= 0 && u < columns && v < rows) into[view * size + (v + 1) * width + u + 1] += sky[k];
+      if (u >= 0 && v >= 0 && u < columns && v < rows) into[view * size + (v + 1) * width + u + 1] += sky[k] * hides[k];
     }
     sumUp(into, view * size, width, rows);
   }
@@ -150,7 +157,7 @@ export function curtainTables(
   heights: readonly number[],
   rays: TurnedRays,
   pairs: HarmPairs,
-  gains: Pick<Gains, 'once' | 'bySky'>,
+  gains: { readonly u: Gains; readonly v: Gains },
   density: number,
 ): CurtainTables {
   const breaks = [...new Set(heights)].sort((a, b) => a - b);
@@ -161,15 +168,15 @@ export function curtainTables(
     sums: new Float64Array(lines * (cells + 1) * breaks.length),
   });
   const tables = { u: table(rows + 1, columns), v: table(columns + 1, rows) };
-  fillCurtainSums(rays, pairs, gains, density, 'u', tables.u);
-  fillCurtainSums(rays, pairs, gains, density, 'v', tables.v);
+  fillCurtainSums(rays, pairs, gains.u, density, 'u', tables.u);
+  fillCurtainSums(rays, pairs, gains.v, density, 'v', tables.v);
   return tables;
 }
 
 function fillCurtainSums(
   rays: TurnedRays,
   pairs: HarmPairs,
-  { once: gainOfPair, bySky }: Pick<Gains, 'once' | 'bySky'>,
+  { once: gainOfPair, bySky }: Gains,
   density: number,
   along: 'u' | 'v',
   table: CurtainSums,
@@ -178,6 +185,7 @@ function fillCurtainSums(
     along === 'u'
       ? [rays.pointV, rays.pointU, rays.dv, rays.du, rays.skyV, rays.skyU]
       : [rays.pointU, rays.pointV, rays.du, rays.dv, rays.skyU, rays.skyV];
+  const hides = hidesOf(rays.skyPowers[along], density);
   for (let p = 0; p < pairs.count; p++) {
     const view = pairs.view[p];
     if (gainOfPair[p] > 0)
@@ -195,12 +203,12 @@ function fillCurtainSums(
   for (let view = 0; view < pairs.views.length; view++) {
     const { sky, skyView } = pairs.views[view];
     if (bySky[view] <= 0) continue;
-    const gain = (density * bySky[view]) / skyView;
+    const gain = bySky[view] / skyView;
     for (let k = 0; k < sky.length - 1; k++) {
       if (sky[k] > 0)
         strewOver(
           table,
-          gain * sky[k],
+          gain * sky[k] * hides[k],
           pointAcross[view],
           pointAside[view],
           rays.pointZ[view],
@@ -269,9 +277,4 @@ export function sumOfCurtain(
   const at = (line * lateral + from) * depth;
   const end = at + cells * depth;
   return sums[end + high] - sums[end + low] - sums[at + high] + sums[at + low];
-}
-
-/** Gains of curtains that come on top of a roof: at most what one crossing spares, or a second one more. */
-export function gainsOfDrops({ once, twice, bySky }: Gains): Pick<Gains, 'once' | 'bySky'> {
-  return { once: Float64Array.from(once, (gain, p) => Math.max(gain, twice[p] - gain)), bySky };
 }

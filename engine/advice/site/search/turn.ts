@@ -3,7 +3,7 @@ import { type GroundMask, groundMask } from '../rules/ground-mask.ts';
 import type { YardRules } from '../rules/yard-rules.ts';
 import type { Contest } from './contest.ts';
 import { NearestPlaces } from './families.ts';
-import type { HarmPairs, Response } from './harm-pairs.ts';
+import { type HarmPairs, type Response, type ShadeAnswers, type TurnedResponse, turnedResponse } from './harm-pairs.ts';
 import type { Lattice } from './lattice.ts';
 import { type PlaneCrossings, planeCrossings, skySums } from './plane-sums.ts';
 import type { Targets } from './targets.ts';
@@ -15,6 +15,7 @@ export interface Search {
   readonly plan: Plan;
   readonly targets: Targets;
   readonly pairs: HarmPairs;
+  readonly shades: ShadeAnswers;
   readonly responses: readonly Response[];
   readonly lattice: Lattice;
   /** Middles of the plants near which cloth is told apart. */
@@ -30,6 +31,8 @@ export interface Search {
 /** One turn of the lattice, laid out. */
 export interface Turn extends Search {
   readonly turned: TurnedLattice;
+  /** One a density, as `Search.responses`. */
+  readonly answers: readonly TurnedResponse[];
   readonly rays: TurnedRays;
   readonly nearest: NearestPlaces;
   readonly mask: GroundMask;
@@ -40,10 +43,13 @@ export interface Turn extends Search {
 export function layOutTurn(search: Search, turn: number, tell: () => void): Turn {
   const { plan, targets, pairs, places, rules, hiddenHeight, lattice } = search;
   const turned = turnedLattice(plan.site.boundary, turn, lattice.step);
+  const rays = turnedRays(targets, pairs, turned);
+  const withDrops = lattice.kinds.includes('roof with drops') && lattice.drops.turns.includes(turn);
   return {
     ...search,
     turned,
-    rays: turnedRays(targets, pairs, turned),
+    rays,
+    answers: search.responses.map((response) => turnedResponse(pairs, search.shades, response, rays.across, withDrops)),
     nearest: new NearestPlaces(turned, places),
     mask: groundMask(rules, hiddenHeight ?? (() => Infinity), turned),
     tell,
@@ -59,8 +65,8 @@ export interface Level {
   readonly blocked: Int32Array;
   /** Room for `payoffSums`. */
   readonly plane: Float64Array;
-  /** `skySums`, made when first asked for. */
-  sky(): Float64Array;
+  /** `skySums` of cloth of a density, made when first asked for; holds until another density is asked for. */
+  sky(density: number): Float64Array;
 }
 
 /** Lays out one level after the other in the same room: a level is gone when the next is asked for. */
@@ -69,15 +75,15 @@ export function levelsOf({ turned, rays, pairs, mask }: Turn): (height: number) 
   const plane = new Float64Array(size);
   const sky = new Float64Array(size * pairs.views.length);
   return (height) => {
-    let hasSky = false;
+    let laidFor: number | null = null;
     return {
       height,
       crossings: planeCrossings(rays, pairs, height),
       blocked: mask.blockedAt(height),
       plane,
-      sky() {
-        if (!hasSky) skySums(rays, pairs, height, sky);
-        hasSky = true;
+      sky(density) {
+        if (laidFor !== density) skySums(rays, pairs, height, density, sky);
+        laidFor = density;
         return sky;
       },
     };

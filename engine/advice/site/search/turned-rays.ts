@@ -1,3 +1,4 @@
+import { slantPower } from '../../../scene/sheet.ts';
 import type { HarmPairs } from './harm-pairs.ts';
 import type { Targets } from './targets.ts';
 import { alongU, alongV, type TurnedLattice } from './turned-lattice.ts';
@@ -13,10 +14,14 @@ export interface TurnedRays {
   readonly du: Float64Array;
   readonly dv: Float64Array;
   readonly dz: Float64Array;
+  /** Each pair's way to the sun across curtains along u, and across those along v. [1] */
+  readonly across: { readonly u: Float64Array; readonly v: Float64Array };
   /** Of each ray of the sky. */
   readonly skyU: Float64Array;
   readonly skyV: Float64Array;
   readonly skyZ: Float64Array;
+  /** How many times as thick a roof, curtains along u and curtains along v are along each ray of the sky. */
+  readonly skyPowers: { readonly roof: Float64Array; readonly u: Float64Array; readonly v: Float64Array };
   readonly fan: SkyFan;
 }
 
@@ -56,9 +61,15 @@ export function turnedRays(targets: Targets, pairs: HarmPairs, lattice: TurnedLa
     du,
     dv,
     dz: pairs.dz,
+    across: { u: dv.map((way) => way * step), v: du.map((way) => way * step) },
     skyU,
     skyV,
     skyZ,
+    skyPowers: {
+      roof: skyZ.map(slantPower),
+      u: skyV.map((way) => slantPower(way * step)),
+      v: skyU.map((way) => slantPower(way * step)),
+    },
     fan: fanOf(skyU, skyV, skyZ),
   };
 }

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { harmPairsOf, responseOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import {
+  harmPairsOf,
+  responseOf,
+  shadeAnswers,
+  turnedResponse,
+} from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { turnedLattice } from '../../../../engine/advice/site/search/turned-lattice.ts';
+import { turnedRays } from '../../../../engine/advice/site/search/turned-rays.ts';
 import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
@@ -77,16 +84,19 @@ describe('more density', () => {
       const targets = valueOf(targetsOf(smallPlan(seed)));
       const leaves = leafTables(targets);
       const pairs = harmPairsOf(targets, leaves, 1);
-      const spared = [0.1, 0.3, 0.5, 0.7, 0.9, 1].map((density) => responseOf(targets, pairs, leaves, density, 2).box);
-      spared.forEach(({ once, twice }, k) => {
-        expect(
-          once.findIndex((gain, p) => gain < (k === 0 ? 0 : spared[k - 1].once[p])),
-          `seed ${seed}`,
-        ).toBe(-1);
-        expect(
-          twice.findIndex((gain, p) => gain < once[p]),
-          `seed ${seed}`,
-        ).toBe(-1);
+      const shades = shadeAnswers(targets, pairs, leaves);
+      const { across } = turnedRays(targets, pairs, turnedLattice(targets.plan.site.boundary, 20, 0.25));
+      const spared = [0.1, 0.3, 0.5, 0.7, 0.9, 1].map((density) => {
+        const answers = turnedResponse(pairs, shades, responseOf(pairs, shades, density), across, false);
+        return [answers.roof.once, answers.screens.u.once, answers.screens.v.once];
+      });
+      spared.forEach((kinds, k) => {
+        kinds.forEach((once, kind) =>
+          expect(
+            once.findIndex((gain, p) => gain < (k === 0 ? 0 : spared[k - 1][kind][p])),
+            `seed ${seed}`,
+          ).toBe(-1),
+        );
       });
       rays += pairs.count;
     }
