@@ -51,8 +51,8 @@ export type How = NonNullable<Feature['how']>;
 export type Knowledge = How[string];
 export type KnownBy = Knowledge['by'];
 export type Colour = NonNullable<Wall['colour']>;
-export type Shelter = NonNullable<Site['shelter']>;
 export type Surface = Ground['surface'];
+export type Shelter = NonNullable<Plan['site']['shelter']>;
 export type CrownShape = NonNullable<Tree['shape']>;
 /** Days of every year, both included; across New Year when `to` is before `from`. */
 export type YearlySpan = NonNullable<Canopy['up']>;

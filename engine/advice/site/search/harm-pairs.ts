@@ -111,7 +111,6 @@ export const CROSSINGS = [
   'u twice',
   'v twice',
 ] as const;
-type Crossing = (typeof CROSSINGS)[number];
 /** Index of a crossing: [roofs][curtains along u][curtains along v]. */
 export const CROSSING_OF: readonly (readonly (readonly number[])[])[] = [
   [
