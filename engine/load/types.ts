@@ -60,12 +60,44 @@ export interface LeafHeat {
   readonly watered: number;
   readonly thirsty: number;
   readonly limit: number;
+  /** How far each may be off, for this plant. [K] */
+  readonly spread: { readonly watered: number; readonly thirsty: number; readonly limit: number };
 }
 
 /** Stretch of the heatwave day, clock times "HH:MM" of the site's zone. */
 export interface Stretch {
   readonly from: string;
   readonly to: string;
+}
+
+export type RootVerdict = 'fine' | 'hot roots' | 'cooking';
+
+/** What cools roots: white round the pot, a wider pot round it, other pots close by, shade on the pot alone. */
+export const ROOT_HELPS = ['white', 'double', 'group', 'shade'] as const;
+export type RootHelpId = (typeof ROOT_HELPS)[number];
+
+/** What a pot's wall gets, and what its roots suffer. */
+export interface PotLoad {
+  /** On its wall, the mean of its eight sides; means of the period. [h/day] */
+  readonly sunHours: number;
+  readonly hotHours: number;
+  /** On the heatwave day. */
+  readonly roots: Roots;
+}
+
+/** The warmest root zone of a pot, 2 cm inside its wall. */
+export interface Roots {
+  /** [°C] */
+  readonly warmest: number;
+  /** Clock time of that, "HH:MM". */
+  readonly when: string;
+  /** True bearing of that side. [°] */
+  readonly side: number;
+  /** How far `warmest` may be off. [K] */
+  readonly spread: number;
+  readonly verdict: RootVerdict;
+  /** What to do first, and by how much it cools [K]; `null` where the roots are fine. */
+  readonly help: { readonly id: RootHelpId; readonly cooler: number } | null;
 }
 
 export type PlantKind = 'plant' | 'tree' | 'bed';
@@ -80,7 +112,8 @@ export type PlantLoad = {
 } & Nine & {
     /** A bed has none. */
     readonly sides?: readonly SideLoad[];
-    readonly pot: { readonly sunHours: number; readonly hotHours: number } | null;
+    /** `null` of what stands in no pot. */
+    readonly pot: PotLoad | null;
     readonly lightClass: LightClass;
     /** `null` where the feature names no plant of the catalogue or the person's own rows. */
     readonly leaf: LeafHeat | null;

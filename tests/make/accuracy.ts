@@ -20,6 +20,9 @@ import { ineichenPerez } from '../../engine/sun/ineichen-perez.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { randomFrom, randomPlan } from '../engine/cast/random-plans.ts';
 import { separation } from '../outside/directions.ts';
+import { saidOf } from '../outside/measured.ts';
+import { measuredPots } from '../outside/measured-pots.ts';
+import { type Measured, MEASURED } from '../outside/measured-rows.ts';
 
 const RAD = Math.PI / 180;
 
@@ -29,6 +32,18 @@ row('clear-sky beam, global, diffuse', 'pvlib test values of Ineichen & Perez (2
 row('air through a mean day', 'Phoenix TMY3 hourly means, June to August', airErrors(), 'K', 2);
 row('leaf temperature', 'worked cases of Campbell & Norman (1998), from memory', leafErrors(), 'K', 3);
 row('share of the beam in a grid cell', 'the plain reference ray, 40 random yards', gridErrors(), '', 12);
+
+console.log('\n| measured by others | cases | inside what is told, with its ± |\n|---|---|---|');
+for (const [what, cases] of [
+  ['leaves in the sun, in shade, under nets and clay', MEASURED.filter(({ fruit }) => !fruit).map(isInside)],
+  ['fruit in the sun and under nets', MEASURED.filter(({ fruit }) => fruit).map(isInside)],
+  ['roots in pots, and what cools them', measuredPots().map(({ off, spread }) => off <= spread)],
+] as const)
+  console.log(`| ${what} | ${cases.length} | ${cases.filter(Boolean).length} |`);
+
+function isInside(measured: Measured): boolean {
+  return saidOf(measured).inside;
+}
 
 function row(what: string, against: string, errors: readonly number[], unit: string, digits: number): void {
   const mean = errors.reduce((sum, error) => sum + error, 0) / errors.length;

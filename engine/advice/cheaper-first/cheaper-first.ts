@@ -8,7 +8,7 @@ import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { weighedHarm } from '../doubt/yards.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { isMovable, moveStep } from './pots.ts';
-import { wrapStep } from './walls.ts';
+import { wrapStep } from './wrap.ts';
 import { fewNames, namesInside, sentenceCase } from '../year/season/words.ts';
 
 export interface CheaperFirst {
@@ -42,7 +42,7 @@ export function cheaperFirst(
   if (pots.length > 0) {
     const moved = moveStep(plan, pots, harm, units, request.weather);
     if (!moved.ok) return moved;
-    const wrapped = wrapStep(plan, request.weather);
+    const wrapped = wrapStep(plan, units, request.weather);
     if (!wrapped.ok) return wrapped;
     steps.push(moved.value, wrapped.value);
   }

@@ -1,4 +1,15 @@
+import type { RootHelpId, RootVerdict } from '../../load/types.ts';
 import type { PlanPoint } from '../../plan/types.ts';
+
+/** The roots in a pot on the heatwave day. */
+export interface PotRoots {
+  readonly plant: string;
+  /** [°C] */
+  readonly warmest: number;
+  readonly verdict: RootVerdict;
+  /** By how much each help cools them, alone. [K] */
+  readonly helps: readonly { readonly id: RootHelpId; readonly cooler: number }[];
+}
 
 /** A rung of the ladder of cures, the cheapest first. */
 export interface LadderStep {
@@ -15,6 +26,8 @@ export interface LadderStep {
   readonly sentence: string;
   /** Where each pot would go, if pots are moved. */
   readonly moves?: readonly { readonly plant: string; readonly at: PlanPoint }[];
+  /** Pots whose roots get too hot, the hottest first, if pots are wrapped. */
+  readonly roots?: readonly PotRoots[];
 }
 
 /** A rung that is told in harm. @param harm Σ worth × harm as the yard is [K·h/day] */

@@ -86,7 +86,7 @@ function barOf(plan: Plan, yards: readonly NamedYard[], order: readonly string[]
     pm,
     pmText: '',
     moves,
-    measurable: kind !== 'climate' && kind !== 'limits',
+    measurable: kind === 'shelter' ? by === 'guess' : kind !== 'climate' && kind !== 'limits',
     verdicts,
     order: other,
   };

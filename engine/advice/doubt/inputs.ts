@@ -1,6 +1,6 @@
 /** The numbers of a plan that are not taped, and the plan with each of them off by as much as it may be. */
 import { plantFeatures } from '../../load/verdict/planted.ts';
-import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
+import { limitSpread } from '../../load/verdict/limit.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { isSound } from '../../plan/check/check.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
@@ -10,39 +10,32 @@ import type { NumberRule } from '../../plan/schema/form.ts';
 import { PLANT_ROW } from '../../plan/schema/plan.ts';
 import { heldAt } from '../../plan/schema/say.ts';
 import { CLIMATE } from '../../plan/schema/site.ts';
-import type { Feature, Knowledge, KnownBy, Plan, PlanPoint } from '../../plan/types.ts';
+import type { Feature, Knowledge, Plan, PlanPoint, PlantRow } from '../../plan/types.ts';
+import type { DoubtInput, DoubtKind } from './types.ts';
+import { clothInput, colourInput, shelterInput, withFeatureIn } from './unsaid.ts';
 import { defaultPm, type Quantity, TAPE_PM } from '../../survey/known-by.ts';
 
 /** How far the heatwave's high may be off where the plan does not say. Our choice. [K] */
 const CLIMATE_PM = 2;
+/** What a thirsty leaf may be off beside the wind, which is an input of its own. [K] */
+const LEAF_REST = 2;
+
 /** Least that a length, and that a height above a crown's or a cloth's foot, is shifted down to. [m] */
 const LEAST_LENGTH = 0.02;
 
-export type DoubtKind = 'north' | 'height' | 'size' | 'place' | 'thickness of shade' | 'climate' | 'limits';
-
-export interface DoubtInput {
-  /** "house.height", "site.upBearing", "climate.heatwaveHigh", "limits". */
-  readonly key: string;
-  readonly kind: DoubtKind;
-  /** The feature it belongs to; `null` for north, climate and limits. */
-  readonly feature: string | null;
-  /** The number's own key. */
-  readonly of: string;
-  readonly by: KnownBy | null;
-  /** How far it may be off, in the number's own unit: m, °, K, or a share. */
-  readonly pm: number;
-  /** The plan with the number off by `pm`: up and down; of a place to all four sides. */
-  readonly shifts: readonly Plan[];
-}
-
 /**
- * Every input in doubt, in the plan's order: north, the features', the climate's high, the plants' limits. Taped
- * numbers have none.
+ * Every input in doubt, in the plan's order: north, the shelter from the wind, the features', the climate's high, the
+ * plants' limits. Taped numbers have none.
  */
 export function doubtInputs(plan: Plan): DoubtInput[] {
   return [
     ...northInput(plan),
-    ...plan.features.flatMap((feature) => featureInputs(plan, feature)),
+    ...shelterInput(plan),
+    ...plan.features.flatMap((feature) => [
+      ...featureInputs(plan, feature),
+      ...clothInput(plan, feature),
+      ...colourInput(plan, feature),
+    ]),
     climateInput(plan),
     ...limitInput(plan),
   ];
@@ -66,10 +59,7 @@ function featureInputs(plan: Plan, feature: Feature): DoubtInput[] {
     const value = heldAt(feature, of);
     if (known === null || form === undefined || value === undefined) return [];
     const shared = { key: `${feature.id}.${of}`, feature: feature.id, of, by: known.by } as const;
-    const withFeature = (changed: Feature): Plan => ({
-      ...plan,
-      features: plan.features.map((each) => (each.id === feature.id ? changed : each)),
-    });
+    const withFeature = (changed: Feature): Plan => withFeatureIn(plan, changed);
     if (isPoint(value) || isPath(value)) {
       const pm = known.pm ?? defaultPm(known.by, fromCorner(plan, isPoint(value) ? value : value[0]));
       const shifts = SIDES.map(([x, y]) => withFeature(movedBy(feature, of, [x * pm, y * pm])));
@@ -101,20 +91,25 @@ function climateInput(plan: Plan): DoubtInput {
   };
 }
 
-/** Every plant's limit at once: they come from the same few trials, and a leaf's estimate is no better. */
+/** Every plant's limit at once: they come from the same few trials; and with it what else a leaf may be off. */
 function limitInput(plan: Plan): DoubtInput[] {
   const ids = [...new Set(plantFeatures(plan).flatMap(({ plant }) => (plant === undefined ? [] : [plant])))];
   const rows = ids.flatMap((id) => plantRowOf(plan, id) ?? []);
   if (rows.length === 0) return [];
   const others = (plan.plants ?? []).filter(({ id }) => !ids.includes(id));
-  const shifts = [LEAF_SPREAD, -LEAF_SPREAD].map((by): Plan => ({
+  const offBy = (row: PlantRow) => Math.hypot(limitSpread(row), LEAF_REST);
+  const shifts = [1, -1].map((sign): Plan => ({
     ...plan,
     plants: [
       ...others,
-      ...rows.map((row) => ({ ...row, heatLimit: within(PLANT_ROW.keys.heatLimit.rule, row.heatLimit + by) })),
+      ...rows.map((row) => ({
+        ...row,
+        heatLimit: within(PLANT_ROW.keys.heatLimit.rule, row.heatLimit + sign * offBy(row)),
+      })),
     ],
   }));
-  return [{ key: 'limits', kind: 'limits', feature: null, of: 'heatLimit', by: 'catalogue', pm: LEAF_SPREAD, shifts }];
+  const pm = Math.max(...rows.map(offBy));
+  return [{ key: 'limits', kind: 'limits', feature: null, of: 'heatLimit', by: 'catalogue', pm, shifts }];
 }
 
 /** A number taped within the usual is not in doubt. */

@@ -137,7 +137,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
           judge.points.length,
       ),
     under(shifted, id) {
-      if (shifted.climate !== plan.climate) {
+      if (shifted.climate !== plan.climate || shifted.site.shelter !== plan.site.shelter) {
         const hot = heatsIn(shifted);
         return hot.ok ? { ok: true, value: harmsOf(judges, asDrawn, hot.value) } : hot;
       }

@@ -1,8 +1,25 @@
 import type { Verdict } from '../../load/types.ts';
-import type { KnownBy } from '../../plan/types.ts';
+import type { KnownBy, Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
-import type { DoubtKind } from './inputs.ts';
+
+export type DoubtKind =
+  'north' | 'height' | 'size' | 'place' | 'thickness of shade' | 'colour' | 'shelter' | 'climate' | 'limits';
+
+export interface DoubtInput {
+  /** "house.height", "site.upBearing", "site.shelter", "climate.heatwaveHigh", "limits". */
+  readonly key: string;
+  readonly kind: DoubtKind;
+  /** The feature it belongs to; `null` for north, climate and limits. */
+  readonly feature: string | null;
+  /** The number's own key. */
+  readonly of: string;
+  readonly by: KnownBy | null;
+  /** How far it may be off, in the number's own unit: m, °, K, a share; of a word one step. */
+  readonly pm: number;
+  /** The plan with it off by `pm`: up and down; of a place to all four sides. */
+  readonly shifts: readonly Plan[];
+}
 
 export interface DoubtRequest {
   readonly weather?: Weather;
@@ -13,7 +30,7 @@ export interface DoubtRequest {
 
 /** One number in doubt, and what hangs on it. */
 export interface DoubtBar {
-  /** "house.height", "site.upBearing", "climate.heatwaveHigh", "limits". */
+  /** "house.height", "site.upBearing", "site.shelter", "climate.heatwaveHigh", "limits". */
   readonly key: string;
   readonly kind: DoubtKind;
   /** The feature it belongs to; `null` for north, climate and limits. */
@@ -21,13 +38,13 @@ export interface DoubtBar {
   /** "the height of the shed". */
   readonly name: string;
   readonly by: KnownBy | null;
-  /** In the number's own unit: m, °, K, or a share. */
+  /** In the number's own unit: m, °, K, or a share; 1 of a word that may be one step off. */
   readonly pm: number;
-  /** With its unit: "0.40 m", "8°", "2 K", "10 %". */
+  /** With its unit: "0.40 m", "8°", "2 K", "10 %", "one class". */
   readonly pmText: string;
   /** Σ worth × |change of harm| at the worse of its shifts. [K·h/day] */
   readonly moves: number;
-  /** Whether a person can measure it in the yard; climate and limits not. */
+  /** Whether a person can find it out in the yard; climate, limits and a shelter that was said not. */
   readonly measurable: boolean;
   /** Plants whose verdict is another one at a shift, and which. */
   readonly verdicts: readonly { readonly plant: string; readonly may: readonly Verdict[] }[];

@@ -1,8 +1,7 @@
 import { namedInside } from '../../load/verdict/names.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperatureDifference, type Units } from '../../plan/units.ts';
-import type { DoubtInput } from './inputs.ts';
-import type { DoubtBar, PlantDoubt } from './types.ts';
+import type { DoubtBar, DoubtInput, PlantDoubt } from './types.ts';
 
 /**
  * A number that moves harm by less than this share of it, and turns no verdict and no order, is measured well enough.
@@ -39,6 +38,8 @@ const HOW_TO: Readonly<Record<string, string>> = {
   height: 'a tape, or its shadow beside a pole’s',
   size: 'a tape',
   place: 'a tape from two corners of the property',
+  shelter: 'stand there on a breezy day and choose the drawing that fits',
+  colour: 'look at it, and say white, light, middling or dark',
   'thickness of shade': 'a light meter under it and beside it, within a minute',
 };
 
@@ -47,10 +48,13 @@ export function inputName(plan: Plan, { kind, feature, of }: DoubtInput): string
   if (kind === 'north') return 'the direction of north';
   if (kind === 'climate') return 'the heatwave’s high';
   if (kind === 'limits') return 'the plants’ heat limits';
+  if (kind === 'shelter') return 'the shelter from the wind';
   return `the ${NUMBER_NAMES[of] ?? of} of ${feature === null ? 'the yard' : namedInside(plan, feature)}`;
 }
 
 export function pmWords({ kind, key, pm }: DoubtBar, units: Units): string {
+  if (kind === 'shelter') return 'one class';
+  if (kind === 'colour') return 'one shade';
   if (kind === 'north' || key.endsWith('.turn')) return `${short(pm)}°`;
   if (kind === 'climate' || kind === 'limits')
     return formatTemperatureDifference(pm, units, Number.isInteger(pm) ? 0 : 1);

@@ -1,5 +1,5 @@
 import type { LightStanding } from '../../load/light/light-class.ts';
-import type { Verdict } from '../../load/types.ts';
+import type { PotLoad, Verdict } from '../../load/types.ts';
 import type { CivilDate, PlanPoint } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
@@ -37,8 +37,8 @@ export interface PlaceSpot {
   readonly standing: LightStanding;
   /** More sun than the plant likes, where its range has an end. [h/day] 0 where not. */
   readonly overRange: number;
-  /** Sun hours and hot hours on the pot's wall, season means. [h/day] */
-  readonly pot: { readonly sunHours: number; readonly hotHours: number };
+  /** Sun hours and hot hours on the pot's wall, season means, and its roots on the heatwave day. */
+  readonly pot: PotLoad;
   /** Clear-sky sun at its top in the middle of winter. [h] */
   readonly winterSunHours: number;
   /** To carry, straight. [m] */

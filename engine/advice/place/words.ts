@@ -20,7 +20,8 @@ export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): s
     `day${standing === 'enough' ? '' : standing === 'short' ? ' (a little short)' : ' (too dark)'}${overRange > 0.05 ? `, ${overRange.toFixed(1)} h more than it likes` : ''}`;
   const after = hardening === null ? '' : ' Harden it off first.';
   return (
-    `${begins}: ${does}; ${sun}; ${pot.hotHours.toFixed(1)} hot hours on the pot’s wall; ` +
+    `${begins}: ${does}; ${sun}; roots in the pot about ${formatTemperature(pot.roots.warmest, units)}` +
+    `${pot.roots.verdict === 'fine' ? '' : ` (${pot.roots.verdict})`}; ` +
     `${winterSunHours.toFixed(1)} h of sun in mid-winter.${after}`
   );
 }

@@ -1,5 +1,6 @@
 /** Two readings that belong together, one under the cloth and one in the open. */
 import type { Plan, Reading } from '../../plan/types.ts';
+import { coolerBy, type LeafCase } from '../../load/leaf/spread.ts';
 import { instantOf } from '../../sun/zone.ts';
 import type { PairCheck, ReadingCheck } from './types.ts';
 
@@ -11,7 +12,11 @@ const MS_PER_MINUTE = 60_000;
  * Pairs by what the readings say of each other, else the nearest in time on the same plant or none; each reading in one
  * pair at most.
  */
-export function pairsOf(plan: Plan, checks: readonly ReadingCheck[]): PairCheck[] {
+export function pairsOf(
+  plan: Plan,
+  checks: readonly ReadingCheck[],
+  cases: ReadonlyMap<string, LeafCase>,
+): PairCheck[] {
   const readings = plan.features.filter(
     (feature): feature is Reading => feature.kind === 'reading' && feature.covered !== undefined,
   );
@@ -29,7 +34,7 @@ export function pairsOf(plan: Plan, checks: readonly ReadingCheck[]): PairCheck[
     const [best] = rivals;
     if (best === undefined) continue;
     used.add(best.candidate.id);
-    pairs.push(pairOf(best.candidate, covered, best.minutes, checks));
+    pairs.push(pairOf(best.candidate, covered, best.minutes, checks, cases));
   }
   return pairs;
 }
@@ -44,8 +49,16 @@ function minutesBetween(plan: Plan, a: Reading, b: Reading): number {
   return first === null || second === null ? Infinity : Math.abs(first - second) / MS_PER_MINUTE;
 }
 
-function pairOf(open: Reading, covered: Reading, minutesApart: number, checks: readonly ReadingCheck[]): PairCheck {
+function pairOf(
+  open: Reading,
+  covered: Reading,
+  minutesApart: number,
+  checks: readonly ReadingCheck[],
+  cases: ReadonlyMap<string, LeafCase>,
+): PairCheck {
   const [a, b] = [open, covered].map(({ id }) => checks.find((check) => check.id === id));
+  const [sunny, shaded] = [open, covered].map(({ id }) => cases.get(id));
+  const by = sunny && shaded ? coolerBy(sunny, shaded) : null;
   const light =
     open.light !== undefined && covered.light !== undefined && open.light > 0 && covered.light <= open.light
       ? 1 - covered.light / open.light
@@ -60,6 +73,8 @@ function pairOf(open: Reading, covered: Reading, minutesApart: number, checks: r
     minutesApart,
     cooler: open.leaf !== undefined && covered.leaf !== undefined ? open.leaf - covered.leaf : null,
     estimated: steps === null ? null : [steps[0], steps[1]],
+    spread: by && by.spread,
+    opened: by && by.opened,
     density: light,
   };
 }

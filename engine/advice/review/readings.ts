@@ -3,7 +3,8 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
-import { LEAF_SPREAD, surfaceTemperature } from '../../load/leaf/leaf.ts';
+import { surfaceTemperature } from '../../load/leaf/leaf.ts';
+import { type LeafCase, spreadOf, spreadParts } from '../../load/leaf/spread.ts';
 import { surroundingsAt } from '../../load/leaf/surroundings-at.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
@@ -40,8 +41,9 @@ export function checkReadings(
   plan: Plan,
   readings: readonly LeafReading[],
   stepMinutes = 1,
-): { checks: ReadingCheck[]; left: string[] } {
+): { checks: ReadingCheck[]; cases: ReadonlyMap<string, LeafCase>; left: string[] } {
   const checks: ReadingCheck[] = [];
+  const cases = new Map<string, LeafCase>();
   const left: string[] = [];
   const scene = buildScene(plan);
   const sky = createSkyViewer(scene);
@@ -82,6 +84,10 @@ export function checkReadings(
     const thirsty = surfaceTemperature(moment, row, 'thirsty', share, around);
     const difference =
       reading.leaf > thirsty ? reading.leaf - thirsty : reading.leaf < watered ? reading.leaf - watered : 0;
+    const watering = reading.leaf < watered ? 'watered' : 'thirsty';
+    const leafCase = { moment, sample: k, shelter: day.shelter, row, watering, share, around } as const;
+    const spread = spreadOf(spreadParts(leafCase, thirsty));
+    cases.set(reading.id, leafCase);
     checks.push({
       id: reading.id,
       plant: reading.plant ?? null,
@@ -92,10 +98,11 @@ export function checkReadings(
       watered,
       thirsty,
       difference,
-      outside: Math.abs(difference) > LEAF_SPREAD,
+      spread,
+      outside: Math.abs(difference) > spread,
     });
   }
-  return { checks, left };
+  return { checks, cases, left };
 }
 
 /** Days by their date, each laid out once. */

@@ -1,6 +1,5 @@
 /** Did it work? Readings and damage against the estimate, and this year against the last. */
 import { nameOf } from '../../load/verdict/names.ts';
-import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
 import { DAMAGE_SCALE } from './protocol.ts';
@@ -12,8 +11,8 @@ import { yearsAgainst } from './year-against-year.ts';
 
 export function reviewOf(plan: Plan): ReviewResult {
   const readings = leafReadings(plan);
-  const { checks, left } = checkReadings(plan, readings);
-  const pairs = pairsOf(plan, checks);
+  const { checks, cases, left } = checkReadings(plan, readings);
+  const pairs = pairsOf(plan, checks, cases);
   const corrections = correctionsOf(plan, readings, checks);
   const years = yearsAgainst(plan);
   const sentences = [
@@ -36,7 +35,7 @@ export function reviewOf(plan: Plan): ReviewResult {
 
 function readingSentence(
   plan: Plan,
-  { plant, when, leaf, air, watered, thirsty, difference, outside }: ReadingCheck,
+  { plant, when, leaf, air, watered, thirsty, difference, outside, spread }: ReadingCheck,
 ): string {
   const units = unitsOf(plan);
   const degrees = (celsius: number) => formatTemperature(celsius, units);
@@ -44,15 +43,14 @@ function readingSentence(
     difference === 0
       ? 'between the two'
       : `${formatTemperatureDifference(Math.abs(difference), units)} ${difference > 0 ? 'above' : 'below'} them`;
-  const spread = formatTemperatureDifference(LEAF_SPREAD, units);
   return (
     `${plant === null ? 'A leaf' : nameOf(plan, plant)}, ${when.replace('T', ' ').slice(0, 16)}: leaf ` +
     `${degrees(leaf)} in air of ${degrees(air)}; estimated ${degrees(watered)} watered, ${degrees(thirsty)} ` +
-    `thirsty. The reading is ${off}: ${outside ? 'outside' : 'inside'} our ± ${spread}.`
+    `thirsty. The reading is ${off}: ${outside ? 'outside' : 'inside'} our ± ${formatTemperatureDifference(spread, units)}.`
   );
 }
 
-function pairSentences(plan: Plan, { cooler, estimated, minutesApart, density }: PairCheck): string[] {
+function pairSentences(plan: Plan, { cooler, estimated, spread, opened, minutesApart, density }: PairCheck): string[] {
   const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, unitsOf(plan));
   const sentences: string[] = [];
   if (cooler !== null) {
@@ -61,7 +59,8 @@ function pairSentences(plan: Plan, { cooler, estimated, minutesApart, density }:
         ? ''
         : Math.max(...estimated.map(Math.abs)) < 0.5
           ? '; the estimate sees no difference there'
-          : `; the estimate says ${rangeWords(degrees(estimated[0]), degrees(estimated[1]))}`;
+          : `; the estimate says ${rangeWords(degrees(estimated[0]), degrees(estimated[1]))}` +
+            `${spread === null ? '' : ` (± ${degrees(spread)})`}${openedWords(estimated[1], opened, degrees)}`;
     sentences.push(
       `A pair ${minutesApart.toFixed(0)} minutes apart: the leaf under the cloth was ${degrees(Math.abs(cooler))} ` +
         `${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`,
@@ -73,6 +72,14 @@ function pairSentences(plan: Plan, { cooler, estimated, minutesApart, density }:
         `measured density if three pairs agree.`,
     );
   return sentences;
+}
+
+/** Said where it is more than the difference itself by so much. [K] */
+const OPENED_FROM = 1;
+
+function openedWords(most: number, opened: number | null, degrees: (kelvin: number) => string): string {
+  if (opened === null || opened < most + OPENED_FROM) return '';
+  return `, up to ${degrees(opened)} where the shade lets it keep its pores open`;
 }
 
 function rangeWords(from: string, to: string): string {

@@ -16,7 +16,9 @@ export interface ReadingCheck {
   readonly thirsty: number;
   /** How far the reading lies above (+) or below (−) what water could explain; 0 between the two. [K] */
   readonly difference: number;
-  /** More than the estimate's spread away. */
+  /** How far the estimate nearer to the reading may be off. [K] */
+  readonly spread: number;
+  /** More than that away. */
   readonly outside: boolean;
 }
 
@@ -28,6 +30,9 @@ export interface PairCheck {
   readonly cooler: number | null;
   /** The same by the estimate: its smallest and largest. [K] */
   readonly estimated: readonly [number, number] | null;
+  /** How far those may be off, and the difference where the shade lets a thirsty leaf keep its pores open. [K] */
+  readonly spread: number | null;
+  readonly opened: number | null;
   /** From a light pair: 1 − covered/open. */
   readonly density: number | null;
 }

@@ -4,9 +4,9 @@ import { cameBy, cameByWords } from '../../load/verdict/came-by.ts';
 import { stretchOf } from '../../load/verdict/clock.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import { type HotRun, hotRuns, SHADED_SHARE } from '../../load/leaf/judge.ts';
-import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
+import { spreadOn } from '../../load/leaf/spread.ts';
 import { type JudgePoint, judgedAt } from '../../load/verdict/judged.ts';
-import { limitOf } from '../../load/verdict/limit.ts';
+import { type Limit, limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import type { PlantSide, Stretch } from '../../load/types.ts';
@@ -22,6 +22,9 @@ export interface SideHeat {
   readonly scorchDose: number | null;
   /** Warmest thirsty leaf, or fruit, of the hot day. [°C] */
   readonly peak: number | null;
+  /** How far that may be off, and how far its distance from the limit. [K] */
+  readonly spread: number | null;
+  readonly margin: number | null;
   /** When the sun is on it and it is at its limit, or failing that within the estimate's own ± of it; `null`: never. */
   readonly when: Stretch | null;
   /** How that sun comes: "coming over the west wall". */
@@ -39,21 +42,24 @@ export function heatBySide(
   date: CivilDate | null,
 ): { limit: number | null; points: SideHeat[] } {
   const row = rowOf(yard.plan, feature);
-  const limit = row === undefined ? null : limitOf(yard.plan, feature, row, date ?? heat.day.date).celsius;
+  const limit = row === undefined ? null : limitOf(yard.plan, feature, row, date ?? heat.day.date);
   const points = placesOf(yard.plan, feature).map((at) => heatAt(yard, heat, at, row, limit));
-  return { limit, points };
+  return { limit: limit && limit.celsius, points };
 }
 
-function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undefined, limit: number | null): SideHeat {
+function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undefined, limit: Limit | null): SideHeat {
   const { side, point, own } = at;
   const { hotHours } = nineAt(yard, point, own);
   if (row === undefined || limit === null)
-    return { side, hotHours, scorchDose: null, peak: null, when: null, sunCame: null };
-  const { scorch, lit } = judgedAt(heat, yard.sky, row, limit, at);
+    return { side, hotHours, scorchDose: null, peak: null, spread: null, margin: null, when: null, sunCame: null };
+  const { scorch, lit } = judgedAt(heat, yard.sky, row, limit.celsius, at);
+  const spread = spreadOn(heat, scorch.warmest, row, 'thirsty', lit.shares, lit.around);
+  const margin = Math.hypot(spread, limit.spread);
+  const known = { side, hotHours, scorchDose: scorch.dose, peak: scorch.thirsty, spread, margin };
   const sunlitFrom = (least: number): HotRun | null =>
     longest(hotRuns(heat.leaves('thirsty', row), lit.shares, lit.around, least, SHADED_SHARE));
-  const run = sunlitFrom(limit) ?? sunlitFrom(limit - LEAF_SPREAD);
-  if (run === null) return { side, hotHours, scorchDose: scorch.dose, peak: scorch.thirsty, when: null, sunCame: null };
+  const run = sunlitFrom(limit.celsius) ?? sunlitFrom(limit.celsius - margin);
+  if (run === null) return { ...known, when: null, sunCame: null };
   const middle = Math.floor((run.first + run.last) / 2);
   const came = cameBy(
     yard.scene,
@@ -64,10 +70,7 @@ function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undef
     heat.day.monthDay,
   );
   return {
-    side,
-    hotHours,
-    scorchDose: scorch.dose,
-    peak: scorch.thirsty,
+    ...known,
     when: stretchOf(heat.samples, run.first, run.last, yard.plan.site.timeZone),
     sunCame: cameByWords(yard.plan, came),
   };

@@ -1,8 +1,11 @@
 import type { CivilDate, Plan } from '../../plan/types.ts';
+import { rootsAbout } from '../../load/pot/pot-words.ts';
+import type { Roots } from '../../load/types.ts';
+import type { Units } from '../../plan/units.ts';
 import { daysAfter } from '../../sun/calendar.ts';
 
 /** What else browns a plant. Common practice, no source. */
-export const RIVAL_IDS = ['dry', 'salt', 'wind', 'spray', 'glare', 'moved', 'pruned'] as const;
+export const RIVAL_IDS = ['dry', 'roots', 'salt', 'wind', 'spray', 'glare', 'moved', 'pruned'] as const;
 export type RivalId = (typeof RIVAL_IDS)[number];
 
 /** A rival cause, as a question with yes or no. */
@@ -22,6 +25,7 @@ const DAYS_BEFORE = 14;
 
 const WORDS: Readonly<Record<RivalId, { question: string; lookAt: string }>> = {
   dry: { question: 'Was the root ball dry, or did it miss a watering that week?', lookAt: 'a dry root ball' },
+  roots: { question: 'Is the sunny wall of its pot too hot to keep a hand on?', lookAt: 'roots cooked in the pot' },
   salt: {
     question: 'Did the tips and edges of lower leaves go crisp first, or is there a white crust on the soil?',
     lookAt: 'salt (crisp tips, a white crust)',
@@ -45,11 +49,21 @@ const WORDS: Readonly<Record<RivalId, { question: string; lookAt: string }>> = {
 /**
  * The checklist for a damaged plant: what the person says yes to, and what the journal knows already.
  * @param date Of the damage; `null` where nobody knows.
+ * @param roots of its pot on the hot day; `null` of what stands in none
  */
-export function rivalsOf(plan: Plan, plantId: string, date: CivilDate | null, yes: readonly RivalId[]): Rival[] {
-  return RIVAL_IDS.map((id) => {
+export function rivalsOf(
+  plan: Plan,
+  plantId: string,
+  date: CivilDate | null,
+  yes: readonly RivalId[],
+  roots: Roots | null,
+  units: Units,
+): Rival[] {
+  return RIVAL_IDS.filter((id) => id !== 'roots' || roots !== null).map((id) => {
     const noted = date === null ? null : notedOf(plan, plantId, date, id);
-    return { id, ...WORDS[id], yes: yes.includes(id) || noted !== null, noted };
+    const { question, lookAt } = WORDS[id];
+    const reach = id === 'roots' && roots !== null ? ` Its roots reach ${rootsAbout(roots, units)} on such a day.` : '';
+    return { id, question: question + reach, lookAt, yes: yes.includes(id) || noted !== null, noted };
   });
 }
 

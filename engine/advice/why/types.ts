@@ -1,5 +1,5 @@
 import type { CivilDate, Side } from '../../plan/types.ts';
-import type { Stretch } from '../../load/types.ts';
+import type { Roots, Stretch } from '../../load/types.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { SideHeat } from './points.ts';
 import type { Rival, RivalId } from './rivals.ts';
@@ -43,6 +43,8 @@ export interface WhyResult {
   /** Top first, then the eight sides; a bed has one entry. */
   readonly sides: readonly RankedSide[];
   readonly rivals: readonly Rival[];
+  /** In its pot, on that hot day; `null` of what stands in none. */
+  readonly roots: Roots | null;
   readonly sentence: string;
   readonly notes: readonly string[];
 }

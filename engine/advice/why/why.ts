@@ -1,7 +1,9 @@
 import type { CivilDate, JournalEntry, Plan, Problem, Side } from '../../plan/types.ts';
 import { heatDayOf } from '../../load/leaf/heat-day.ts';
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
-import type { Outcome } from '../../load/types.ts';
+import { rootsOf } from '../../load/pot/pot-load.ts';
+import type { Outcome, Roots } from '../../load/types.ts';
+import { unitsOf } from '../../plan/units.ts';
 import { yardOf } from '../../load/yard.ts';
 import { monthOfDate } from '../../sun/calendar.ts';
 import type { Period } from '../../sun/samples.ts';
@@ -32,7 +34,7 @@ const STEPS: readonly WhyAnswer[] = ['explains', 'could be', 'does not'];
 /**
  * Whether the sun explains a plant's damage: the sun explains it when the damaged side ranks first or second of eight
  * in scorch dose,
- * or as good as second, and its leaf comes within 4 K of the limit on a hot day of that month; each rival cause
+ * or as good as second, and its leaf comes as near to the limit as both may be off on a hot day of that month; each rival cause
  * answered yes lowers
  * the answer a step.
  * @returns the answer, or what is wrong: no such plant, no damage noted and no side given, a month without climate
@@ -51,9 +53,9 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
     );
   const judged = judge(thatYear, feature, date, request.weather);
   if (!judged.ok) return judged;
-  const { limit, sides, heatDay } = judged.value;
+  const { limit, sides, heatDay, roots } = judged.value;
   const part = request.part ?? partOf(entry?.part) ?? 'leaf';
-  const rivals = rivalsOf(plan, request.plant, date, request.rivals ?? []);
+  const rivals = rivalsOf(plan, request.plant, date, request.rivals ?? [], roots, unitsOf(plan));
   const accused = accusedOf(sides, side);
   const bySun = answerBySun(sides, side, accused, limit, part);
   const answer = lowered(bySun, rivals);
@@ -70,6 +72,7 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
     sides,
     limit,
     rivals,
+    roots,
   });
   const when = answer === 'does not' ? null : accused.when;
   return {
@@ -85,6 +88,7 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
       limit,
       sides,
       rivals,
+      roots,
       sentence,
       notes: remarks,
     },
@@ -103,6 +107,7 @@ interface Judgement {
   readonly heatDay: CivilDate;
   readonly limit: number | null;
   readonly sides: readonly RankedSide[];
+  readonly roots: Roots | null;
   readonly notes: readonly string[];
 }
 
@@ -113,7 +118,9 @@ function judge(plan: Plan, feature: PlantFeature, date: CivilDate | null, weathe
   const heat = heatDayOf(plan, yard.value.scene, heatPeriod, weather);
   if (!heat.ok) return heat;
   const { limit, points } = heatBySide(yard.value, heat.value, feature, date);
-  return { ok: true, value: { heatDay: heat.value.day.date, limit, sides: ranked(points), notes } };
+  const roots =
+    feature.kind === 'plant' && feature.container === true ? rootsOf(plan, yard.value.sky, heat.value, feature) : null;
+  return { ok: true, value: { heatDay: heat.value.day.date, limit, sides: ranked(points), roots, notes } };
 }
 
 /**
@@ -162,7 +169,7 @@ function answerBySun(
   part: DamagePart,
 ): WhyAnswer {
   const kindKnown = accused.peak !== null && limit !== null;
-  // A leaf that never comes within 4 K of its limit while the sun is on it has no `when`.
+  // A leaf that never comes near its limit while the sun is on it has no `when`.
   if (kindKnown ? accused.when === null : accused.hotHours === 0) return 'does not';
   // The sun burns from one side; roots in a pot cook and dry alike; where nobody saw the side, nothing can be matched.
   if (side === 'all') return allAlike(sides) ? 'could be' : 'does not';

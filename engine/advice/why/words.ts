@@ -3,7 +3,8 @@ import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsO
 import { nameOf } from '../../load/verdict/names.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import { monthWord } from '../../survey/place/sun-at.ts';
-import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
+import { rootWords } from '../../load/pot/pot-words.ts';
+import type { Roots } from '../../load/types.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';
 import type { DamagePart, RankedSide, WhyAnswer } from './types.ts';
@@ -22,6 +23,8 @@ export interface WhyFindings {
   readonly sides: readonly RankedSide[];
   readonly limit: number | null;
   readonly rivals: readonly Rival[];
+  /** In its pot, on that hot day. */
+  readonly roots: Roots | null;
 }
 
 /** Of the worst side’s dose. Our choice. */
@@ -65,7 +68,7 @@ function evidence(found: WhyFindings): string {
 
 function weakness(found: WhyFindings): string {
   const { accused, limit, side } = found;
-  if (accused.peak !== null && limit !== null && accused.peak < limit - LEAF_SPREAD)
+  if (accused.peak !== null && limit !== null && accused.peak < limit - (accused.margin ?? 0))
     return `Even on a hot day ${surfaceOf(found, accused.peak)}.`;
   if (side === 'all') return 'The sun burns from one side, and damage on all sides alike is not its mark.';
   if (accused.when === null) return `The sun does not reach ${inside(accused)} while it is hot.`;
@@ -79,19 +82,22 @@ function better({ accused, sides }: WhyFindings): string {
   return ` The sun would burn ${inside(first)} first, ${first.when.from} to ${first.when.to}.`;
 }
 
-function surfaceOf({ plan, feature, limit }: WhyFindings, peak: number): string {
+function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number): string {
   const units = unitsOf(plan);
   const fruit = rowOf(plan, feature)?.limitOf === 'fruit';
   return (
     `${fruit ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ${formatTemperature(peak, units)} ` +
-    `(± ${formatTemperatureDifference(LEAF_SPREAD, units)}), limit ${formatHeatLimit(limit ?? 0, units)}`
+    `(± ${formatTemperatureDifference(accused.spread ?? 0, units)}), limit ${formatHeatLimit(limit ?? 0, units)}`
   );
 }
 
-function partRemark({ plan, feature, part }: WhyFindings): string {
+function partRemark({ plan, feature, part, roots }: WhyFindings): string {
   const known = rowOf(plan, feature)?.limitOf === 'fruit' ? 'fruit' : 'leaf';
   if (part === 'pot')
-    return 'A plant that wilts whole in its pot has hot or dry roots: feel the pot’s sunny wall and the soil first.';
+    return (
+      'A plant that wilts whole in its pot has hot or dry roots: feel the pot’s sunny wall and the soil first.' +
+      (roots === null ? '' : rootWords(roots, unitsOf(plan)))
+    );
   if (part === known || rowOf(plan, feature) === undefined) return '';
   return (
     `The limit is known for its ${known === 'leaf' ? 'leaves' : 'fruit'}, not for its ` +

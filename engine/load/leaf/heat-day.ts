@@ -18,8 +18,8 @@ import type { Outcome } from '../types.ts';
  * Wind at a leaf over wind above the yard, by the yard's shelter: the orders of FAO-56 eq. 47 and of shelter behind
  * windbreaks (Heisler & DeWalle 1988); from memory. And the least it is taken to be. [m/s]
  */
-const LEAF_WIND_SHARE: Readonly<Record<Shelter, number>> = { open: 0.45, sheltered: 0.3, court: 0.15 };
-const LEAST_LEAF_WIND = 0.15;
+export const LEAF_WIND_SHARE: Readonly<Record<Shelter, number>> = { open: 0.45, sheltered: 0.3, court: 0.15 };
+export const LEAST_LEAF_WIND = 0.15;
 
 /** The glow round a low sun does not grow on a surface that faces it below this sine of the altitude. */
 const LEAST_GLOW_SINE = 0.1;
@@ -32,6 +32,8 @@ export interface HeatDay {
   /** Yearly state of the yard on it: index into `scene.states`. */
   readonly state: number;
   readonly caster: PointCaster;
+  /** Of the yard, from the wind. */
+  readonly shelter: Shelter;
   /** One a sample. */
   readonly moments: readonly LeafMoment[];
   readonly leaves: Leaves;
@@ -48,7 +50,8 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
   const [day] = samples.days;
   const passes = passesOf(scene, samples);
   const pressure = airPressure(plan.site.elevation ?? DEFAULTS.elevation);
-  const windShare = LEAF_WIND_SHARE[shelterOf(plan).shelter];
+  const { shelter } = shelterOf(plan);
+  const windShare = LEAF_WIND_SHARE[shelter];
   const light = Array.from({ length: samples.count }, (_, k) => {
     const sinAltitude = Math.sin((samples.altitude[k] * Math.PI) / 180);
     const glow = samples.glow[k] * samples.diffuse[k];
@@ -76,6 +79,7 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
       passes,
       state: passes.state[0] ?? 0,
       caster: createPointCaster(scene, passes),
+      shelter,
       moments,
       leaves: leavesOf(moments, samples.hours, faceColours(scene.states[0] ?? [])),
     },

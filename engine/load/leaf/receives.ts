@@ -3,7 +3,8 @@ import { absorbedByLeaf, blackBody, clearSkyEmissivity } from './leaf-balance.ts
 import { CLOSED, OPEN, type Surroundings } from './surroundings.ts';
 import { faceGlow, SKY_ON_FACE } from './wall-light.ts';
 
-const GROUND_ALBEDO = 0.25;
+/** Share of sunlight that the ground throws back. */
+export const GROUND_ALBEDO = 0.25;
 /** Emissivity of what hides the sky; it stands at the air's temperature. */
 const COVER_EMISSIVITY = 0.95;
 

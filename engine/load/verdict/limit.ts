@@ -4,7 +4,15 @@ import type { PlantFeature } from './planted.ts';
 
 /** A plant new to more sun is damaged this much earlier (from fruit suddenly exposed: 1.1 to 3.9 K). [K] */
 const UNHARDENED_BY = 2;
+/** By how much more or less (the same fruit). [K] */
+const UNHARDENED_SPREAD = 1;
 const HARDENING_DAYS = 14;
+
+/**
+ * How far a row's limit may be off [K]: measured on that plant (apples 46 to 49 °C, pepper 40.5 to 42.5), told by those
+ * who grow it, or our own figure for plants of its kind (147 tropical trees lie within ± 3 of their middle). Our choice.
+ */
+const LIMIT_SPREAD = { measured: 1, told: 1.5, ofKind: 2 } as const;
 /** Summers in the ground after which a plant whose young alone want shade is established. */
 const ESTABLISHED_SUMMERS = 3;
 
@@ -13,6 +21,8 @@ export interface Limit {
   /** [°C] */
   readonly celsius: number;
   readonly unhardened: boolean;
+  /** How far it may be off: of what the row's figure rests on, and of a plant not hardened. [K] */
+  readonly spread: number;
 }
 
 /**
@@ -28,10 +38,20 @@ export function limitOf(plan: Plan, feature: PlantFeature, row: PlantRow, heatDa
   if (feature.planted !== undefined && feature.planted.length === 10) moves.push(feature.planted);
   const earliest = daysAfter(heatDate, -HARDENING_DAYS);
   const unhardened = moves.some((date) => date >= earliest && date <= heatDate);
-  return { celsius: row.heatLimit - (unhardened ? UNHARDENED_BY : 0), unhardened };
+  return {
+    celsius: row.heatLimit - (unhardened ? UNHARDENED_BY : 0),
+    unhardened,
+    spread: Math.hypot(limitSpread(row), unhardened ? UNHARDENED_SPREAD : 0),
+  };
 }
 
 /** Whether a plant was planted three summers ago or more; false where nobody says when. */
 export function isEstablished(plan: Plan, feature: PlantFeature): boolean {
   return feature.planted !== undefined && plan.season.year - Number(feature.planted.slice(0, 4)) >= ESTABLISHED_SUMMERS;
+}
+
+/** How far the limit of a row may be off, before all that is known of one plant. [K] */
+export function limitSpread({ limitBasis }: PlantRow): number {
+  if (limitBasis === 'measured') return LIMIT_SPREAD.measured;
+  return limitBasis === 'class default' ? LIMIT_SPREAD.ofKind : LIMIT_SPREAD.told;
 }

@@ -1,7 +1,6 @@
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
-import type { OwnCrown } from '../../scene/solids.ts';
 import { bedNine, bedPlaces } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';
@@ -11,10 +10,14 @@ import { isEstablished, type Limit, limitOf } from './limit.ts';
 import { type Judged, type JudgedPlant, judgedPlant } from './judged.ts';
 import { nameOf } from './names.ts';
 import { GRADE_WORDS, meanNine } from '../light/nine.ts';
-import { plantPoints, potPoints } from './plant-points.ts';
+import { plantPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
 import { gravest, SHADED_SHARE } from '../leaf/judge.ts';
+import type { Watering } from '../leaf/leaf.ts';
+import { spreadOn } from '../leaf/spread.ts';
 import { sentenceOf, unnamedSentence } from './sentence.ts';
+import { potLoad } from '../pot/pot-load.ts';
+import { rootWords } from '../pot/pot-words.ts';
 import type { Nine, PlantLoad, SideLoad } from '../types.ts';
 import { milderBy, verdictOf, worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
@@ -38,6 +41,8 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
       peakAt: scorch && scorch.dose > 0 ? clockOf(heat.samples.when[scorch.warmest], yard.plan.site.timeZone) : null,
     };
   });
+  const pot = feature.kind === 'plant' && feature.container === true ? potLoad(yard, heat, feature) : null;
+  const found = finding(yard, heat, feature, units, evidence);
   return {
     id: feature.id,
     kind: feature.kind,
@@ -45,9 +50,10 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
     height: feature.height,
     ...meanNine(nines),
     sides,
-    pot: feature.kind === 'plant' && feature.container === true ? potLoad(yard, feature, own) : null,
+    pot,
     lightClass: lightClassOf(nines[0].sunHours),
-    ...finding(yard, heat, feature, units, evidence),
+    ...found,
+    sentence: found.sentence + (pot === null ? '' : rootWords(pot.roots, units)),
   };
 }
 
@@ -63,41 +69,6 @@ function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units): PlantLoad {
     lightClass: lightClassOf(nine.sunHours),
     ...finding(yard, heat, bed, units, evidenceOf(yard, heat, bed, nine)),
   };
-}
-
-/** Sun and hot hours on a pot's wall. */
-function potLoad(yard: Yard, plant: Plant, own?: OwnCrown): { sunHours: number; hotHours: number } {
-  const sides = potSides(yard, plant, own);
-  const mean = (key: 'sunHours' | 'hotHours') => sides.reduce((sum, side) => sum + side[key], 0) / sides.length;
-  return { sunHours: mean('sunHours'), hotHours: mean('hotHours') };
-}
-
-/**
- * Sun and hot hours on each side of a pot's wall: lit only while the sun is less than a right angle from its bearing.
- */
-export function potSides(
-  yard: Yard,
-  plant: Plant,
-  own?: OwnCrown,
-): { side: number; sunHours: number; hotHours: number }[] {
-  const { channels } = yard.weights;
-  const { azimuth, count } = yard.passes;
-  return potPoints(yard.plan, plant).map(({ side, point }) => {
-    const shares = yard.caster.sharesAt(point, own);
-    let sunHours = 0;
-    let hotHours = 0;
-    for (let k = 0; k < count; k++) {
-      if (!isLit(azimuth[k], Number(side))) continue;
-      sunHours += shares[k] * channels.sunHours[k];
-      hotHours += shares[k] * channels.hotHours[k];
-    }
-    return { side: Number(side), sunHours, hotHours };
-  });
-}
-
-function isLit(azimuth: number, bearing: number): boolean {
-  const apart = Math.abs(azimuth - bearing) % 360;
-  return Math.min(apart, 360 - apart) < 90;
 }
 
 /** What a verdict rests on. */
@@ -140,7 +111,14 @@ function finding(
   const close = verdictIn('cooler') !== verdict || verdictIn('hotter') !== verdict;
   const run = inHeat === 'fine' ? null : worst.scorch.run;
   const when = run && stretchOf(heat.samples, run.first, run.last, plan.site.timeZone);
-  const leaf = { watered: worst.scorch.watered, thirsty: worst.scorch.thirsty, limit: limit.celsius };
+  const spread = (watering: Watering) =>
+    spreadOn(heat, worst.scorch.warmest, row, watering, worst.lit.shares, worst.lit.around);
+  const leaf = {
+    watered: worst.scorch.watered,
+    thirsty: worst.scorch.thirsty,
+    limit: limit.celsius,
+    spread: { watered: spread('watered'), thirsty: spread('thirsty'), limit: limit.spread },
+  };
   return {
     leaf,
     scorchDose: dose,

@@ -1,7 +1,6 @@
 import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
-import { LEAF_SPREAD } from '../leaf/leaf.ts';
 import type { Limit } from './limit.ts';
 import { compassWord } from './names.ts';
 import type { LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
@@ -87,7 +86,7 @@ function surface({ row, leaf, units }: Findings): string {
   const degrees = (celsius: number) => formatTemperature(celsius, units);
   const bare = (celsius: number) => degrees(celsius).split(' ')[0];
   const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
-  const pm = `(± ${formatTemperatureDifference(LEAF_SPREAD, units).split(' ')[0]})`;
+  const pm = `(± ${formatTemperatureDifference(leaf.spread.thirsty, units).split(' ')[0]})`;
   if (row.limitOf === 'fruit')
     return `the fruit’s skin about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, limit ${limit}`;
   return (

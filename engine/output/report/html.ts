@@ -6,10 +6,9 @@ import { dateWords } from '../../advice/year/season/words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import { yearEntries } from '../../advice/review/year-entries.ts';
 import { compassWord, nameOf } from '../../load/verdict/names.ts';
-import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
-import { formatLength, formatHeatLimit, formatTemperature, formatTemperatureDifference } from '../../plan/units.ts';
+import { formatHeatLimit, formatLength, formatTemperature } from '../../plan/units.ts';
 import { plantLetter } from '../map/heat-map.ts';
 import { oneLine } from '../text/plain-text.ts';
 import { basisWords, eachOnce, waterAdvice, waterTable } from '../text/season-text.ts';
@@ -194,11 +193,10 @@ function cautions(report: Report): string {
   return section('cautions', 'Take care', [list(report.cautions.map(({ text }) => text))]);
 }
 
-function sure({ units, rough }: Report): string {
+function sure({ rough }: Report): string {
   return section('sure', 'How sure this is', [
     list([
-      `Leaf temperatures are estimates, ${formatTemperatureDifference(LEAF_SPREAD, units)} either way; water ` +
-        `decides more than that.`,
+      'Leaf temperatures are estimates: each stands with how far it may be off; water decides more than that.',
       'Hot load, its grades and scorch dose are this project’s own: good for one spot against another, no measurement.',
       ...(rough ? ['Rough climate: put in the highs and lows of your own months, and make this report again.'] : []),
       'Local codes, the label and people licensed for the work come before anything here.',

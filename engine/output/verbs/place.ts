@@ -6,7 +6,7 @@ import { dateWords } from '../../advice/year/season/words.ts';
 import { nameOf } from '../../load/verdict/names.ts';
 import { isCivilDate } from '../../plan/dates.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
+import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
   numberGiven,
@@ -93,7 +93,7 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
     light.sunHours.toFixed(1),
     light.dailyLight.toFixed(1),
     standing,
-    pot.hotHours.toFixed(1),
+    formatTemperature(pot.roots.warmest, units),
     winterSunHours.toFixed(1),
     stay ? '' : formatDistance(metres, units),
   ]);
@@ -108,7 +108,7 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
       'sun h/day',
       'light mol/m²',
       'light',
-      'pot hot h/day',
+      'roots',
       'mid-winter h',
       'carry',
     ],

@@ -1,10 +1,10 @@
 import './card.css';
 import {
   compassWord,
-  LEAF_SPREAD,
   formatHeatLimit,
   formatTemperature,
   formatTemperatureDifference,
+  rootsAbout,
 } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
@@ -21,6 +21,7 @@ import { WeeksTable } from './pictures/WeeksTable.tsx';
 /** How a chosen plant fares, side by side and in numbers. */
 export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly name: string }) {
   const degrees = (celsius: number): string => formatTemperature(celsius, units.value);
+  const off = (kelvin: number): string => formatTemperatureDifference(kelvin, units.value).split(' ')[0];
   const guesses = guessesOf(plan.value);
   const own = guesses.filter(({ feature }) => feature?.id === plant.id).length;
   const sides = plant.sides ?? [];
@@ -33,9 +34,9 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
           <>
             <dt>Leaf, heatwave day</dt>
             <dd>
-              thirsty {degrees(plant.leaf.thirsty)}, watered {degrees(plant.leaf.watered)}, each ±{' '}
-              {formatTemperatureDifference(LEAF_SPREAD, units.value)}; limit{' '}
-              {formatHeatLimit(plant.leaf.limit, units.value)}
+              thirsty {degrees(plant.leaf.thirsty)} ± {off(plant.leaf.spread.thirsty)}, watered{' '}
+              {degrees(plant.leaf.watered)} ± {off(plant.leaf.spread.watered)}; limit{' '}
+              {formatHeatLimit(plant.leaf.limit, units.value)} ± {off(plant.leaf.spread.limit)}
             </dd>
           </>
         )}
@@ -63,6 +64,10 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
             <dt>Its pot’s wall</dt>
             <dd>
               {plant.pot.sunHours.toFixed(1)} h of sun, {plant.pot.hotHours.toFixed(1)} hot hours a day
+            </dd>
+            <dt>Roots in the pot, heatwave day</dt>
+            <dd>
+              {rootsAbout(plant.pot.roots, units.value)}: {plant.pot.roots.verdict}
             </dd>
           </>
         )}

@@ -1,5 +1,5 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
-import { formatDistance, sentenceCase } from '../../../engine/index.ts';
+import { formatDistance, formatTemperature, sentenceCase } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -43,6 +43,12 @@ export function Spot({ pot, spot, chosen, onChoose }: Props) {
         <div>
           <dt>Sun in mid-winter</dt>
           <dd>{spot.winterSunHours.toFixed(1)} h a day</dd>
+        </div>
+        <div>
+          <dt>Roots on the heatwave day</dt>
+          <dd>
+            {formatTemperature(spot.pot.roots.warmest, units.value)}, {spot.pot.roots.verdict}
+          </dd>
         </div>
         <div>
           <dt>To carry</dt>

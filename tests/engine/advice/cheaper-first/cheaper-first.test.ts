@@ -97,11 +97,12 @@ describe('cheaper cures', () => {
     expect(other('blueberry')).toMatchObject({ spared: null, effect: 'no number for fruit' });
   });
 
-  test('a wrap takes the hot hours of its wall off a pot; pots beside it those of three sides', () => {
+  test('a wrap is told in the degrees that it takes off the roots', () => {
     const { pot } = valueOf(plantLoadsOf(YARD))[0];
     const wrap = step(steps, 'wrap');
-    expect(pot?.hotHours).toBeGreaterThan(0.05);
-    expect(wrap?.effect).toContain(`${pot?.hotHours.toFixed(1)} h of hot sun a day`);
+    const [white] = wrap?.roots?.[0].helps ?? [];
+    expect(white).toEqual({ id: 'white', cooler: pot?.roots.help?.cooler });
+    expect(wrap?.sentence).toContain(`wrap the pot in white ${white.cooler.toFixed(0)} K less`);
     expect(wrap).toMatchObject({ spared: null, sparedShare: null });
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { clothInput } from '../../../../engine/advice/doubt/unsaid.ts';
 import { doubtOf } from '../../../../engine/advice/doubt/doubt.ts';
 import type { DoubtResult } from '../../../../engine/advice/doubt/types.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
@@ -37,6 +38,7 @@ const NEAR: Feature = {
   ],
   height: 2.1,
   thickness: 0.2,
+  colour: 'light',
   how: { height: { by: 'guess', pm: 0.7 } },
 };
 const FAR: Feature = {
@@ -49,6 +51,7 @@ const FAR: Feature = {
   ],
   height: 0.6,
   thickness: 0.2,
+  colour: 'light',
   how: { height: { by: 'paced', pm: 0.1 } },
 };
 const ROOF: Feature = {
@@ -61,7 +64,8 @@ const ROOF: Feature = {
   density: 0.5,
   how: { density: { by: 'guess', pm: 0.15 } },
 };
-const YARD = yardPlan([NEAR, FAR, LEMON, TOMATO]);
+/** What shelters it and how bright its walls are is said. */
+const YARD = yardPlan([NEAR, FAR, LEMON, TOMATO], { site: { ...yardPlan().site, shelter: 'open' } });
 const TAPED: Plan = { ...YARD, features: YARD.features.map((feature) => ({ ...feature, how: undefined })) };
 
 const doubted = (plan: Plan): DoubtResult => valueOf(doubtOf(plan));
@@ -70,12 +74,12 @@ const bar = ({ inputs }: DoubtResult, key: string) => inputs.find((each) => each
 describe('what hangs on which number', () => {
   const result = doubted(YARD);
 
-  test('with everything taped only climate and limits are in doubt, and there is nothing to measure', () => {
+  test('with everything taped only climate, shelter and limits are in doubt, and there is nothing to measure', () => {
     const taped = doubted(TAPED);
-    expect(taped.inputs.map(({ key }) => key).toSorted()).toEqual(['climate.heatwaveHigh', 'limits']);
+    expect(taped.inputs.map(({ key }) => key).toSorted()).toEqual(['climate.heatwaveHigh', 'limits', 'site.shelter']);
     expect(taped.measureNext).toBeNull();
     expect(taped.sentence).toMatch(
-      /^Every number of the yard is measured; the (plants’ heat limits|heatwave’s high) \(± [24] K\) weighs? more/,
+      /^Every number of the yard is measured; the (plants’ heat limits|heatwave’s high|shelter from the wind) \(± ([\d.]+ K|one class)\) weighs? more/,
     );
   });
 
@@ -116,6 +120,30 @@ describe('what hangs on which number', () => {
     });
     expect(nearly.measureNext).toBe('near.height');
     expect(nearly.sentence).toContain('The yard is measured well enough: what moves its harm of');
+  });
+
+  test('a shelter that nobody said, or a wall’s colour, is found out by looking; a step of it moves harm', () => {
+    const { shelter: _, ...site } = YARD.site;
+    const colourless = YARD.features.map((each) => ({ ...each, colour: undefined }) as Feature);
+    const guessed = doubted({ ...YARD, site, features: colourless });
+    expect(bar(guessed, 'site.shelter')).toMatchObject({ by: 'guess', measurable: true, pmText: 'one class' });
+    expect(bar(guessed, 'site.shelter').moves).toBeGreaterThan(1);
+    expect(bar(guessed, 'near.colour')).toMatchObject({ kind: 'colour', measurable: true, pmText: 'one shade' });
+    expect(bar(guessed, 'near.colour').moves).toBeGreaterThan(0);
+    expect(guessed.inputs.some(({ key }) => key === 'far.colour')).toBe(false);
+    expect(bar(result, 'site.shelter')).toMatchObject({ by: null, measurable: false });
+    expect(result.inputs.some(({ key }) => key === 'near.colour')).toBe(false);
+  });
+
+  test('cloth may stop 8 points more or less than it is sold as, drops too, until it is measured', () => {
+    const sold: Feature = { ...ROOF, how: undefined, drops: [{ side: 'left', depth: 1, density: 0.5 }] } as Feature;
+    const [input] = clothInput(YARD, sold);
+    expect(input).toMatchObject({ key: 'roof.density', by: 'catalogue', pm: 0.08 });
+    const under = clothInput({ ...YARD, features: [sold] }, sold)[0].shifts.map(({ features: [roof] }) => roof);
+    expect(under).toMatchObject([0.58, 0.42].map((density) => ({ density, drops: [{ density }] })));
+    expect(clothInput(YARD, { ...sold, measuredDensity: 0.47 } as Feature)).toEqual([]);
+    expect(clothInput(YARD, ROOF)).toEqual([]);
+    expect(bar(doubted({ ...YARD, features: [...YARD.features, sold] }), 'roof.density').moves).toBeGreaterThan(0.1);
   });
 
   test('more worth makes the same bar longer; a wider ± never a shorter one', () => {

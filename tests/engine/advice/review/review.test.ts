@@ -26,14 +26,18 @@ function estimates(plan: Plan) {
 }
 
 describe('a reading against the estimate of its minute', () => {
-  test('between watered and thirsty it is no error at all; 3 K above thirsty is inside the spread, 6 K outside', () => {
+  test('between watered and thirsty it is no error at all; beyond, it is inside as far as that leaf may be off', () => {
     const probe = yard([{ plant: 'lemon', air: 38, leaf: 40 }]);
     const [{ watered, thirsty }] = estimates(probe);
     expect(watered).toBeLessThan(thirsty);
     const of = (leaf: number) => reviewOf(yard([{ plant: 'lemon', air: 38, leaf }])).readings[0];
     expect(of((watered + thirsty) / 2)).toMatchObject({ difference: 0, outside: false });
-    expect(of(thirsty + 3).outside).toBe(false);
-    expect(of(thirsty + 3).difference).toBeCloseTo(3, 6);
+    const above = of(thirsty + 1.5);
+    expect(above.difference).toBeCloseTo(1.5, 6);
+    expect(above.spread).toBeGreaterThan(1.5);
+    expect(above.outside).toBe(false);
+    expect(of(thirsty + above.spread + 0.1).outside).toBe(true);
+    expect(of(watered - 2).spread).toBeGreaterThan(above.spread);
     expect(of(thirsty + 6).outside).toBe(true);
     expect(of(watered - 6).difference).toBeCloseTo(-6, 6);
   });

@@ -88,8 +88,8 @@ describe('the limit', () => {
   };
 
   it('is the row’s, and 2 K lower within two weeks of a planting or a move', () => {
-    expect(limitOn('2026-06-21')).toEqual({ celsius: 44, unhardened: false });
-    expect(limitOn('2026-06-21', '2026-06-07')).toEqual({ celsius: 42, unhardened: true });
+    expect(limitOn('2026-06-21')).toMatchObject({ celsius: 44, unhardened: false });
+    expect(limitOn('2026-06-21', '2026-06-07')).toMatchObject({ celsius: 42, unhardened: true });
     expect(limitOn('2026-06-21', '2026-06-06').unhardened).toBe(false);
     expect(limitOn('2026-06-21', '2026').unhardened).toBe(false);
     expect(limitOn('2026-06-21', '2019', '2026-06-15').unhardened).toBe(true);
@@ -125,7 +125,7 @@ describe('a plant judged', () => {
     expect(judged.from).toBeNull();
     expect(judged.scorchDose).toBe(0);
     expect(judged.sentence).toMatch(
-      /^Lemon pot: fine; a thirsty leaf about \d\d °C \(± 4\) on the heatwave day, a watered one \d\d, limit 44\./,
+      /^Lemon pot: fine; a thirsty leaf about \d\d °C \(± [23]\) on the heatwave day, a watered one \d\d, limit 44\./,
     );
   });
 
@@ -176,7 +176,7 @@ describe('a plant judged', () => {
 
   it('speaks imperial where that is asked', () => {
     const judged = valueOf(plantLoadsOf(yardPlan([lemon]), { units: 'imperial' }))[0];
-    expect(judged.sentence).toMatch(/about 1\d\d °F \(± 7\)/);
+    expect(judged.sentence).toMatch(/about 1\d\d °F \(± [3-5]\)/);
     expect(judged.sentence).toContain('limit 111');
   });
 });

@@ -1,4 +1,4 @@
-import type { Blocked, Colour, CrownShape, Feature, FeatureOf, Surface } from '../../../../engine/index.ts';
+import type { Blocked, Colour, CrownShape, Feature, FeatureOf, PotColour, Surface } from '../../../../engine/index.ts';
 import { DEFAULTS, colourOf, crownGuess, crownKindOf, shadesOf } from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { plan } from '../../../state/yard.ts';
@@ -14,7 +14,13 @@ import { SpanFields } from './SpanFields.tsx';
 import { TextBox } from '../boxes/TextBox.tsx';
 
 const CROWNS: Readonly<Record<CrownShape, string>> = { round: 'round', cone: 'pointed', column: 'a column' };
-const POT_COLOURS = { dark: 'dark', light: 'light', terracotta: 'terracotta', wrapped: 'wrapped' } as const;
+const POT_COLOURS: Readonly<Record<PotColour, string>> = {
+  white: 'white',
+  light: 'light',
+  terracotta: 'terracotta',
+  dark: 'dark',
+  wrapped: 'wrapped in white',
+};
 const WALL_COLOURS: Readonly<Record<Colour, string>> = {
   white: 'white',
   light: 'light',

@@ -1,4 +1,3 @@
-import { LEAF_SPREAD } from '../../../../engine/index.ts';
 import type { Correction, ReviewResult } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { isStale } from '../../../state/live.ts';
@@ -28,7 +27,9 @@ function Opinion({ result }: { readonly result: ReviewResult }) {
   const offered = new Set([...corrections, ...years].map(({ sentence }) => sentence));
   return (
     <>
-      {readings.length > 0 && <ReadingDots readings={readings} pairs={pairs} spread={LEAF_SPREAD} />}
+      {readings.length > 0 && (
+        <ReadingDots readings={readings} pairs={pairs} spread={Math.max(...readings.map((each) => each.spread))} />
+      )}
       <ul class="opinion">
         {sentences
           .filter((sentence) => !offered.has(sentence))

@@ -1,0 +1,82 @@
+import { heatDayOf } from '../../load/leaf/heat-day.ts';
+import { createSkyViewer } from '../../load/light/sky-viewer.ts';
+import { rootsHelped } from '../../load/pot/helps.ts';
+import { standingPot } from '../../load/pot/pot-day.ts';
+import { HELP_WORDS } from '../../load/pot/pot-words.ts';
+import { rootZone, type RootZone } from '../../load/pot/root-zone.ts';
+import { type Outcome, ROOT_HELPS, type RootHelpId } from '../../load/types.ts';
+import { compassWord, namedInside } from '../../load/verdict/names.ts';
+import type { Plan, Plant } from '../../plan/types.ts';
+import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { buildScene } from '../../scene/build.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { sentenceCase } from '../year/season/words.ts';
+import type { LadderStep, PotRoots } from './step.ts';
+
+/** What cools the roots by less is not told. [K] */
+const WORTH_TELLING = 1;
+
+/** How hot the roots in each pot get on the heatwave day, and by how many degrees each help cools them, alone. */
+export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<LadderStep> {
+  const scene = buildScene(plan);
+  const heat = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
+  if (!heat.ok) return heat;
+  const sky = createSkyViewer(scene);
+  const pots = plan.features.filter(
+    (feature): feature is Plant => feature.kind === 'plant' && feature.container === true,
+  );
+  const hot = pots
+    .flatMap((pot) => {
+      const standing = standingPot(plan, sky, heat.value, pot);
+      const zone = rootZone(standing.day, standing.pot);
+      if (zone.verdict === 'fine') return [];
+      const helps = ROOT_HELPS.map((id) => ({ id, cooler: zone.warmest - rootsHelped(standing, zone, id).warmest }));
+      return [{ zone, told: { plant: pot.id, warmest: zone.warmest, verdict: zone.verdict, helps } }];
+    })
+    .toSorted((a, b) => b.zone.warmest - a.zone.warmest);
+  const named = {
+    id: 'wrap',
+    name: pots.length > 1 ? 'Wrap and group the pots' : 'Wrap the pot',
+    spared: null,
+    sparedShare: null,
+    cost: null,
+    roots: hot.map(({ told }) => told),
+  } as const;
+  if (hot.length === 0)
+    return {
+      ok: true,
+      value: { ...named, effect: 'little to gain', sentence: 'No pot’s roots get too hot on the heatwave day.' },
+    };
+  const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, units);
+  const most = Math.max(...hot.flatMap(({ told }) => told.helps.map(({ cooler }) => cooler)));
+  const sentences = hot.map(({ zone, told }) => rootsSentence(plan, zone, told, pots.length > 1, units));
+  return {
+    ok: true,
+    value: {
+      ...named,
+      effect: `cools roots by up to ${degrees(most)}`,
+      sentence: `${sentences.join(' ')} It helps roots; the leaves stand in the same sun.`,
+    },
+  };
+}
+
+function rootsSentence(
+  plan: Plan,
+  zone: RootZone,
+  { plant, helps }: PotRoots,
+  hasOthers: boolean,
+  units: Units,
+): string {
+  const about = `${sentenceCase(namedInside(plan, plant))}: roots about ${formatTemperature(zone.warmest, units)}`;
+  const toTell = helps.filter(({ id, cooler }) => cooler >= WORTH_TELLING && (hasOthers || id !== 'group'));
+  if (toTell.length === 0) return `${about}; it is the air that does it.`;
+  const told = toTell.map(
+    ({ id, cooler }) => `${helpWords(id, zone.bearing)} ${formatTemperatureDifference(cooler, units)} less`,
+  );
+  return `${about}; ${listWords(told)}.`;
+}
+
+function helpWords(id: RootHelpId, bearing: number): string {
+  return HELP_WORDS[id].replace('that side', `its ${compassWord(bearing)}`);
+}

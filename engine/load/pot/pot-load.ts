@@ -1,0 +1,79 @@
+import type { Plan, Plant } from '../../plan/types.ts';
+import type { HeatDay } from '../leaf/heat-day.ts';
+import type { SkyViewer } from '../light/sky-viewer.ts';
+import type { PotLoad, Roots } from '../types.ts';
+import { clockOf } from '../verdict/clock.ts';
+import { plantPoints, potPoints } from '../verdict/plant-points.ts';
+import type { Yard } from '../yard.ts';
+import { firstHelp } from './helps.ts';
+import { type StandingPot, standingPot } from './pot-day.ts';
+import { rootSpread, rootZone, type RootZone } from './root-zone.ts';
+
+const MS_PER_HOUR = 3_600_000;
+const TEN_MINUTES = 600_000;
+
+/** What a pot's wall gets in the yard's period, and how warm its roots get on the heatwave day. */
+export function potLoad(yard: Yard, heat: HeatDay, plant: Plant): PotLoad {
+  const sides = potSides(yard, plant);
+  const mean = (key: 'sunHours' | 'hotHours') => sides.reduce((sum, side) => sum + side[key], 0) / sides.length;
+  return { sunHours: mean('sunHours'), hotHours: mean('hotHours'), roots: rootsOf(yard.plan, yard.sky, heat, plant) };
+}
+
+/** The warmest root zone of a pot on the heatwave day. */
+export function rootsOf(plan: Plan, sky: SkyViewer, heat: HeatDay, plant: Plant): Roots {
+  const standing = standingPot(plan, sky, heat, plant);
+  const zone = rootZone(standing.day, standing.pot);
+  return {
+    warmest: zone.warmest,
+    when: clockAt(heat, zone.hour, plan.site.timeZone),
+    side: zone.bearing,
+    spread: spreadOf(zone, heat),
+    verdict: zone.verdict,
+    help: zone.verdict === 'fine' ? null : helpOf(standing, zone),
+  };
+}
+
+function helpOf(standing: StandingPot, zone: RootZone): Roots['help'] {
+  const { id, warmest } = firstHelp(standing, zone);
+  return { id, cooler: zone.warmest - warmest };
+}
+
+function spreadOf({ warmest }: RootZone, { day }: HeatDay): number {
+  return rootSpread(warmest - day.high);
+}
+
+/** Clock time of a true solar time of the day, to the nearest ten minutes. */
+function clockAt({ samples, day }: HeatDay, solarHour: number, timeZone: string): string {
+  const middle = Math.floor(samples.count / 2);
+  const when =
+    samples.count === 0
+      ? day.startMs + solarHour * MS_PER_HOUR
+      : samples.when[middle] + (solarHour - samples.solarHour[middle]) * MS_PER_HOUR;
+  return clockOf(Math.round(when / TEN_MINUTES) * TEN_MINUTES, timeZone);
+}
+
+/**
+ * Sun and hot hours on each side of a pot's wall, in the yard's period: lit only while the sun is less than a right
+ * angle from its bearing.
+ */
+function potSides(yard: Yard, plant: Plant): { sunHours: number; hotHours: number }[] {
+  const { channels } = yard.weights;
+  const { azimuth, count } = yard.passes;
+  const { own } = plantPoints(yard.plan, plant);
+  return potPoints(yard.plan, plant).map(({ side, point }) => {
+    const shares = yard.caster.sharesAt(point, own);
+    let sunHours = 0;
+    let hotHours = 0;
+    for (let k = 0; k < count; k++) {
+      if (!isLit(azimuth[k], Number(side))) continue;
+      sunHours += shares[k] * channels.sunHours[k];
+      hotHours += shares[k] * channels.hotHours[k];
+    }
+    return { sunHours, hotHours };
+  });
+}
+
+function isLit(azimuth: number, bearing: number): boolean {
+  const apart = Math.abs(azimuth - bearing) % 360;
+  return Math.min(apart, 360 - apart) < 90;
+}

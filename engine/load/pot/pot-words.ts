@@ -1,0 +1,36 @@
+import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import type { RootHelpId, Roots } from '../types.ts';
+import { compassWord } from '../verdict/names.ts';
+import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
+
+/** Each help as one would say it to do. */
+export const HELP_WORDS: Readonly<Record<RootHelpId, string>> = {
+  white: 'wrap the pot in white',
+  double: 'stand it in a wider pot with air between',
+  group: 'set other pots close on that side',
+  shade: 'shade the pot itself with a board or cloth',
+};
+
+/** A help that cools by less than this is not worth the work. [K] */
+const WORTH_DOING = 1;
+
+/** "about 49 °C (± 4) on the west side about 17:10" */
+export function rootsAbout({ warmest, spread, side, when }: Roots, units: Units): string {
+  const pm = formatTemperatureDifference(spread, units).split(' ')[0];
+  return `about ${formatTemperature(warmest, units)} (± ${pm}) on the ${compassWord(side)} side about ${when}`;
+}
+
+/** What is said of a pot's roots where they are not fine; '' where they are. Begins with a space. */
+export function rootWords(roots: Roots, units: Units): string {
+  const { verdict, help } = roots;
+  if (verdict === 'fine') return '';
+  const does =
+    verdict === 'cooking'
+      ? `and die from about ${formatTemperature(COOKING_ROOTS, units)}`
+      : `and stop growing from about ${formatTemperature(HOT_ROOTS, units)}`;
+  const cure =
+    help === null || help.cooler < WORTH_DOING
+      ? 'it is the air that does it; keep the soil moist'
+      : `${HELP_WORDS[help.id]}, about ${formatTemperatureDifference(help.cooler, units)} less`;
+  return ` In the pot its roots reach ${rootsAbout(roots, units)}, ${does}: ${cure}.`;
+}
