@@ -4,7 +4,6 @@ import { normalShare } from '../../engine/load/light/normal.ts';
 import { spotOf } from '../../engine/load/light/spot-of.ts';
 import { MOL_PER_MJ } from '../../engine/load/light/weights.ts';
 import { plantRowOf } from '../../engine/plan/catalogue.ts';
-import { CATALOGUE } from '../../engine/plan/catalogue.ts';
 import { fruitTemperature } from '../../engine/load/leaf/leaf.ts';
 import { OPEN } from '../../engine/load/leaf/surroundings.ts';
 import { yardPlan } from '../engine/load/yard-plan.ts';
@@ -86,12 +85,12 @@ describe('fruit surface', () => {
     [35, 47.2],
     [40, 53.0],
   ])('an apple in the open sun at the day’s warmest, %d °C air, is at %d °C', (airMax, surface) => {
-    expect(fruitTemperature(moment(airMax, airMax), CATALOGUE[0], 1, OPEN)).toBeCloseTo(surface, 1);
+    expect(fruitTemperature(moment(airMax, airMax), 1, OPEN)).toBeCloseTo(surface, 1);
   });
 
   it('at any hour a sunlit fruit stands 11 to 17 K above the air (Schrader, ASHS 2009, abstract 1984)', () => {
     for (const air of [22, 29, 38]) {
-      const above = fruitTemperature(moment(air, 38), CATALOGUE[0], 1, OPEN) - air;
+      const above = fruitTemperature(moment(air, 38), 1, OPEN) - air;
       expect(above).toBeGreaterThan(11);
       expect(above).toBeLessThan(17);
     }
@@ -99,7 +98,7 @@ describe('fruit surface', () => {
 
   it('a breeze of 3 m/s takes a quarter of the rise, still air adds three fifths, the sky alone leaves a fortieth', () => {
     const rise = (wind: number, share: number) =>
-      (fruitTemperature({ ...moment(35, 35), wind }, CATALOGUE[0], share, OPEN) - 35) / (0.17 * 35 + 6.21);
+      (fruitTemperature({ ...moment(35, 35), wind }, share, OPEN) - 35) / (0.17 * 35 + 6.21);
     expect(rise(3, 1)).toBeCloseTo(0.75, 2);
     expect(rise(0.15, 1)).toBeCloseTo(1.6, 12);
     expect(rise(1, 0)).toBeCloseTo(18 / 868, 12);

@@ -33,8 +33,7 @@ export interface Measured {
   readonly cloth?: number;
   /** Sprayed with a reflective clay. */
   readonly clay?: boolean;
-  /** A fruit, so wide. [m] */
-  readonly fruit?: number;
+  readonly fruit?: boolean;
 }
 
 export const MEASURED: readonly Measured[] = [
@@ -228,7 +227,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Brink, Kotze, Steyn: trade review, South Africa (text excerpt seen)',
     stated: 'up to 16 K over air',
     moment: { air: 36, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.075,
+    fruit: true,
   },
   {
     what: 'apple, sunlit',
@@ -237,7 +236,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'van den Dool (2006), thesis (title not noted) (abstract seen)',
     stated: '10 to 15 K over air',
     moment: { air: 34, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.075,
+    fruit: true,
   },
   {
     what: 'apple, sunlit',
@@ -246,7 +245,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Saudreau, M. et al. (2011), PMC3189830 (abstract seen)',
     stated: 'up to 10 K over air, France',
     moment: { air: 30, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.075,
+    fruit: true,
   },
   {
     what: 'pear, sunlit',
@@ -255,7 +254,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Goodwin, I. et al. (2018). N. Z. J. Crop Hortic. Sci. 46: 334–345 (abstract seen)',
     stated: 'surface 50.3 °C, air up to 38.6 °C',
     moment: { air: 38.6, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.07,
+    fruit: true,
   },
   {
     what: 'pear under netting',
@@ -264,7 +263,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Goodwin, I. et al. (2018). N. Z. J. Crop Hortic. Sci. 46: 334–345 (abstract seen)',
     stated: 'greatest surface temperature −10 %, below 47 °C; net’s density not seen',
     moment: { air: 38.6, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.07,
+    fruit: true,
     cloth: 0.25,
   },
   {
@@ -274,7 +273,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Gindaba, J., Wand, S. J. E. (2005). HortScience 40: 592–596 (abstract seen)',
     stated: 'days of 34 to 37 °C; −5.4 to −9.7 K',
     moment: { air: 36, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.075,
+    fruit: true,
     cloth: 0.2,
   },
   {
@@ -284,7 +283,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Yang, F.-H., Bryla, D. R., Strik, B. C. (2019). HortScience 54: 2231–2239 (abstract seen)',
     stated: '7 to 11 K over air on days above 35 °C',
     moment: { air: 36, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.015,
+    fruit: true,
   },
   {
     what: 'grape, exposed',
@@ -293,7 +292,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Millar, A. A. (1972). Am. J. Enol. Vitic. 23: 173 (abstract seen)',
     stated: '1.4 to 7.3 K over air, 8 to 18 h; the day’s greatest taken',
     moment: { air: 32, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.014,
+    fruit: true,
   },
   {
     what: 'grape, sunlit',
@@ -302,7 +301,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Phytoma archive VI1662119723 (French growers’ journal) (abstract seen)',
     stated: '5 to 10 K over the cluster’s surroundings',
     moment: { air: 33, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.014,
+    fruit: true,
   },
   {
     what: 'grape, exposed',
@@ -311,7 +310,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Lyttle, L., Greenspan, M., Advanced Viticulture, Sonoma (text excerpt seen)',
     stated: 'up to 15 °F over air; air 40.6 °C (105 °F) and more',
     moment: { air: 40.6, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.014,
+    fruit: true,
   },
   {
     what: 'grape cluster behind partial fruit-zone shading',
@@ -320,7 +319,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Martínez-Lüscher, J. et al. (2020). Front. Plant Sci. 11: 579192 (abstract seen)',
     stated: 'greatest cluster temperature 3.9 K lower; 40 % net from memory',
     moment: { air: 37, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.013,
+    fruit: true,
     cloth: 0.4,
   },
   {
@@ -330,7 +329,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'OENO One, Cabernet Sauvignon, article 86 (authors not seen) (abstract seen)',
     stated: 'about −7 K; net’s density not seen',
     moment: { air: 36, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.013,
+    fruit: true,
     cloth: 0.5,
   },
   {
@@ -341,7 +340,7 @@ export const MEASURED: readonly Measured[] = [
       'Temperatures differ between fronts and backs of shaded and sunlit berries (HortScience; authors not seen) (abstract seen)',
     stated: 'east-facing 5 to 8 K over air in the morning',
     moment: { air: 27, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.02,
+    fruit: true,
   },
   {
     what: 'small tomato, exposed',
@@ -350,7 +349,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Tucson trial (authors not seen) (abstract seen)',
     stated: 'small fruit 3 to 13 K over air',
     moment: { air: 36, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.03,
+    fruit: true,
   },
   {
     what: 'pomegranate, sunlit',
@@ -359,7 +358,7 @@ export const MEASURED: readonly Measured[] = [
     source: 'Yazici, K., Kaynak, L. (2009). Acta Hortic. 818: 181–186 (abstract seen)',
     stated: 'surface of 41 °C never reached on days below 30 °C: at 30 °C the rise is at most 11',
     moment: { air: 30, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.08,
+    fruit: true,
   },
   {
     what: 'walnut hull, sunlit',
@@ -368,6 +367,6 @@ export const MEASURED: readonly Measured[] = [
     source: 'Lampinen, B., West Coast Nut, March 2023 (from the project’s own list (checks/plants.md), seen there)',
     stated: 'about 50 °C at air 44 °C',
     moment: { air: 44, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
-    fruit: 0.045,
+    fruit: true,
   },
 ];

@@ -77,7 +77,7 @@ function caseOf(row: Measured, cloth: { readonly share: number; readonly sky: nu
 }
 
 function rowOf({ leafWidth = 0.05, bothSides = false, fruit }: Measured): PlantRow {
-  return { ...CATALOGUE[0], leafWidth, bothSides, limitOf: fruit ? 'fruit' : 'leaf', fruitWidth: fruit };
+  return { ...CATALOGUE[0], leafWidth, bothSides, limitOf: fruit ? 'fruit' : 'leaf' };
 }
 
 /** The glow round the sun is taken from the sky and given to what faces it, as on a heat day. */

@@ -52,7 +52,7 @@ export class LeafDay {
 
   /** Temperature at a sample. [°C] @param share of the beam that reaches the point, 0 to 1 */
   at(sample: number, share: number, around: Surroundings): number {
-    if (this.isFruit) return fruitTemperature(this.moments[sample], this.row, share, around);
+    if (this.isFruit) return fruitTemperature(this.moments[sample], share, around);
     return this.takingUp(sample, absorbed(this.incoming[sample], share, around, this.absorptance));
   }
 
@@ -127,7 +127,7 @@ export type Leaves = (watering: Watering, row: PlantRow, absorptance?: number) =
 export function leavesOf(moments: readonly LeafMoment[], hours: Float64Array, colours: readonly number[]): Leaves {
   const known = new Map<string, LeafDay>();
   return (watering, row, absorptance) => {
-    const key = `${watering} ${row.leafWidth} ${row.bothSides} ${row.limitOf} ${row.fruitWidth} ${absorptance}`;
+    const key = `${watering} ${row.leafWidth} ${row.bothSides} ${row.limitOf} ${absorptance}`;
     let leaf = known.get(key);
     if (!leaf) known.set(key, (leaf = new LeafDay(moments, hours, row, watering, colours, absorptance)));
     return leaf;

@@ -15,14 +15,6 @@ export const FRUIT_SKY_PART = 0.15;
 /** A fruit's rise by the wind at it, 1 at about 1 m/s, within these. A choice of this project. */
 const FRUIT_WIND_POWER = -0.3;
 const FRUIT_WIND_RANGE = [0.75, 1.6] as const;
-/**
- * The line is for apples so wide [m]. Grapes, blueberries and small tomatoes were measured 6.5 to 9 K above the air where
- * it says 11 to 13.5; the power is chosen by us, below convection's 0.4 to 0.5 as what is radiated does not change with
- * size.
- */
-const APPLE_WIDTH = 0.075;
-const FRUIT_WIDTH_POWER = 0.25;
-const LEAST_SIZE_FACTOR = 0.6;
 
 /**
  * Temperature of a leaf that faces the sun, or of the fruit's surface where that is the row's limit, by the balance
@@ -40,7 +32,7 @@ export function surfaceTemperature(
   absorptance = LEAF_ABSORPTANCE,
   sample = 0,
 ): number {
-  if (row.limitOf === 'fruit') return fruitTemperature(moment, row, share, around);
+  if (row.limitOf === 'fruit') return fruitTemperature(moment, share, around);
   return temperatureOf(moment, row, watering, absorbed(incomingAt(moment, sample), share, around, absorptance));
 }
 
@@ -66,29 +58,21 @@ export function stomataTemperature(moment: LeafMoment, row: PlantRow, stomata: n
  * Surface of a fruit in the sun, water or not. [°C] In the open at the day's warmest it rises above the air by
  * 1.17·Tmax + 6.21 − Tmax (Schrader, Zhang & Sun 2003, Acta Hortic. 618:397–405, for apples; ± 3 K), 11 to 14 K in the
  * range where sun-exposed apples run 11 to 17 K above air (Schrader, ASHS 2009). That line is for midday in an orchard
- * at about 1 m/s; that the rise follows the light of the hour before, the wind and the fruit's width is a choice of
- * this project.
+ * at about 1 m/s; that the rise follows the light of the hour before, and the wind, is a choice of this project.
  * @param share of the beam of the hour before that reached it, 0 to 1
  */
 export function fruitTemperature(
   { air, airMax, wind, hour }: LeafMoment,
-  { fruitWidth = APPLE_WIDTH }: PlantRow,
   share: number,
   { sky }: Surroundings,
 ): number {
   const openRise = 0.17 * airMax + 6.21;
   const light = share * hour.beam + FRUIT_SKY_PART * sky * hour.diffuse;
-  return hour.openMost > 0
-    ? air + (openRise * fruitStillness(wind) * sizeFactor(fruitWidth) * light) / hour.openMost
-    : air;
+  return hour.openMost > 0 ? air + (openRise * fruitStillness(wind) * light) / hour.openMost : air;
 }
 
 /** How much more a fruit's skin rises in this wind than at 1 m/s. @param wind at the fruit [m/s] */
 export function fruitStillness(wind: number): number {
   const [least, most] = FRUIT_WIND_RANGE;
   return Math.min(most, Math.max(least, wind ** FRUIT_WIND_POWER));
-}
-
-function sizeFactor(width: number): number {
-  return Math.min(1, Math.max(LEAST_SIZE_FACTOR, (width / APPLE_WIDTH) ** FRUIT_WIDTH_POWER));
 }

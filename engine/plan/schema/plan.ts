@@ -54,8 +54,6 @@ export const PLANT_ROW = object(byId('Plant row'), {
   /** [m] */
   leafWidth: number({ above: 0, max: 3, unit: 'm' }),
   bothSides: optional(flag),
-  /** Of its fruit, where that is smaller than an apple. [m] */
-  fruitWidth: optional(number({ above: 0, max: 1, unit: 'm' })),
   /** Keys of the catalogue's citations. */
   sources: optional({ form: 'texts' }),
 });
