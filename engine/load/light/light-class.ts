@@ -33,15 +33,19 @@ function isLightClass(word: string | undefined): word is LightClass {
   return word !== undefined && word in CLASS_LEAST;
 }
 
+/** Below this a plant's place is too dark. [mol/m² a day] */
+export function darkBelow(row: PlantRow): number {
+  return SHORT_FROM * leastLight(row);
+}
+
 /**
  * Whether a place is bright enough: daily light alone decides. Half of an August sun in a hot climate is more than a
  * northern garden has in the open, so that hours of sun thinned by cloth must never call it dark.
  * @param dailyLight where the plant's light is judged, season mean [mol/m² a day]
  */
 export function lightStanding(row: PlantRow, dailyLight: number): LightStanding {
-  const least = leastLight(row);
-  if (dailyLight >= least) return 'enough';
-  return dailyLight >= SHORT_FROM * least ? 'short' : 'too dark';
+  if (dailyLight >= leastLight(row)) return 'enough';
+  return dailyLight >= darkBelow(row) ? 'short' : 'too dark';
 }
 
 export function isTooDark(row: PlantRow, { dailyLight }: { readonly dailyLight: number }): boolean {

@@ -4,7 +4,7 @@ import { createPointCaster } from '../../../cast/share.ts';
 import { skyPasses, skyRays } from '../../../cast/sky.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
-import { leastLight } from '../../../load/light/light-class.ts';
+import { darkBelow, leastLight } from '../../../load/light/light-class.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Yard } from '../../../load/yard.ts';
@@ -21,7 +21,7 @@ const BED_POINTS = 5;
 export interface LightGuard {
   /** Id of a plant that has enough light now and would not with this cloth; `null`: none. */
   darkened(cloth: readonly (Canopy | Screen)[]): string | null;
-  /** Ids of all plants that have too little light with this cloth. */
+  /** Ids of all plants for which it is too dark with this cloth. */
   dark(cloth: readonly (Canopy | Screen)[]): ReadonlySet<string>;
 }
 
@@ -30,6 +30,8 @@ interface Guarded {
   /** Daily light that the plant wants at least, and what it has as the yard is. [mol/m² a day] */
   readonly least: number;
   readonly light: number;
+  /** Below this it is too dark for it. [mol/m² a day] */
+  readonly dark: number;
   /**
    * All that makes up `light`: of each of its places the sun, and the sky of each part of the year where its light
    * counts.
@@ -50,13 +52,19 @@ export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
     const least = leastLight(row);
     const points = pointsOf(yard, feature);
     const rays = points.flatMap(({ at, own }) => raysOf(at, own, points.length));
-    all.push({ id: feature.id, least, light: rays.reduce((sum, each) => sum + each.all, 0), rays });
+    all.push({
+      id: feature.id,
+      least,
+      dark: darkBelow(row),
+      light: rays.reduce((sum, each) => sum + each.all, 0),
+      rays,
+    });
   }
   const guarded = all.filter(({ light, least }) => light >= least);
   return {
     darkened(cloth) {
       const sheets = cloth.flatMap(clothSheets);
-      const index = guarded.findIndex((plant) => isDark(plant, sheets));
+      const index = guarded.findIndex((plant) => fallsBelow(plant, plant.least, sheets));
       if (index < 0) return null;
       // The next cloth is likely to hang over the same plant: ask it first.
       const [plant] = guarded.splice(index, 1);
@@ -65,12 +73,12 @@ export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
     },
     dark(cloth) {
       const sheets = cloth.flatMap(clothSheets);
-      return new Set(all.filter((plant) => isDark(plant, sheets)).map(({ id }) => id));
+      return new Set(all.filter((plant) => fallsBelow(plant, plant.dark, sheets)).map(({ id }) => id));
     },
   };
 }
 
-function isDark({ least, light, rays }: Guarded, sheets: readonly Sheet[]): boolean {
+function fallsBelow({ light, rays }: Guarded, least: number, sheets: readonly Sheet[]): boolean {
   let left = light;
   for (let k = 0; k < rays.length && left >= least; k++) left -= rays[k].takenBy(sheets);
   return left < least;

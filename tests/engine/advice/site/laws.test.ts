@@ -93,7 +93,8 @@ describe('more density', () => {
       spared.forEach((kinds, k) => {
         kinds.forEach((once, kind) =>
           expect(
-            once.findIndex((gain, p) => gain < (k === 0 ? 0 : spared[k - 1][kind][p])),
+            // Tables of the leaf are right to a thousandth of a kelvin.
+            once.findIndex((gain, p) => gain < (k === 0 ? 0 : spared[k - 1][kind][p] - 1e-3)),
             `seed ${seed}`,
           ).toBe(-1),
         );

@@ -8,7 +8,7 @@ import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 
-test('the guard calls dark whom the yard cast anew with the cloth calls dark, by daily light and by hours of sun', () => {
+test('the guard calls dark whom the yard cast anew with the cloth calls dark', () => {
   const plan = demoPlan('lane');
   const yard = valueOf(yardOf(plan, { kind: 'season' }));
   const guard = lightGuard(yard);
