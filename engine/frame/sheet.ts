@@ -15,7 +15,7 @@ import type { Effort } from './cuts/cutting-stock.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets, fittingsOf, piecesOf } from './layout/fittings.ts';
 import { briefOf } from './layout/brief.ts';
-import { nameOf, pointerOf } from './layout/model.ts';
+import { frameName, pointerOf } from './layout/model.ts';
 import type { FrameBrief, FrameModel } from './layout/model.ts';
 import { notesOf } from './work/notes.ts';
 import type { Design } from './work/notes.ts';
@@ -65,7 +65,7 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
     ok: true,
     sheet: {
       id,
-      name: nameOf(thing),
+      name: frameName(thing),
       kind: thing.kind,
       pieces: made.pieces,
       cuts: cutting.tubes,
@@ -151,7 +151,7 @@ function design(
       plan,
       thing,
       'frame/takeOff',
-      `${nameOf(thing)}: ${leftOf(tooShort.length, units)} is left of a ${tooShort.part} after the take-off at both ends.`,
+      `${frameName(thing)}: ${leftOf(tooShort.length, units)} is left of a ${tooShort.part} after the take-off at both ends.`,
     );
   const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
   if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, cut.unfit[0], units));
@@ -213,7 +213,7 @@ function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units
       ? 'move the frame so that the post left out can stand'
       : `a post under its middle (a longest bay of ${formatCut(span.span / 2, units)})`;
   return (
-    `${nameOf(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ` +
+    `${frameName(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ` +
     `${formatCut(span.sag, units)} under its own weight. Two cures: ${cure}, or thicker tube.`
   );
 }
@@ -230,7 +230,7 @@ function tooLongMessage(
       ? 'a lower frame'
       : `a post under its middle (a longest bay of ${formatCut(length / 2, units)})`;
   return (
-    `${nameOf(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ` +
+    `${frameName(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ` +
     `${formatCut(longest, units)}. Two cures: ${cure}, or a tube that is sold longer.`
   );
 }

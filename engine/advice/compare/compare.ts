@@ -1,7 +1,7 @@
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { isTooDark } from '../../load/light/light-class.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Nine, Outcome, PlantLoad } from '../../load/types.ts';
 import { yardOf } from '../../load/yard.ts';

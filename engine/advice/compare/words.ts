@@ -1,4 +1,4 @@
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatLength, formatPerArea, type Units } from '../../plan/units.ts';

@@ -1,5 +1,5 @@
 import { harmOf } from '../../load/verdict/harm-of.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units.ts';

@@ -1,4 +1,4 @@
-import { nameOf, namedInside } from '../../load/verdict/names.ts';
+import { nameOf, namedInside } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatFrostLimit, formatTemperature, type Units } from '../../plan/units.ts';
 import { PATH_WIDTH } from './ground.ts';

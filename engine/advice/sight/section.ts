@@ -1,5 +1,6 @@
+import { compassWord } from '../../plan/compass.ts';
 import { clockOf } from '../../load/verdict/clock.ts';
-import { compassWord, namedInside, nameOf } from '../../load/verdict/names.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { foliageFromOf, potOf } from '../../plan/defaults.ts';

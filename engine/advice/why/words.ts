@@ -1,8 +1,8 @@
 import type { CivilDate, Plan, Side } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
-import { monthWord } from '../../survey/place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';

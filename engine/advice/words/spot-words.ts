@@ -1,4 +1,5 @@
-import { compassWord, namedInside } from '../../load/verdict/names.ts';
+import { compassWord } from '../../plan/compass.ts';
+import { namedInside } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';

@@ -6,7 +6,7 @@ import { isTooDark } from '../../load/light/light-class.ts';
 import { normalShare } from '../../load/light/normal.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
-import { monthWord } from '../../survey/place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { dateIn, datesBetween, monthOfDate, yearOf } from '../../sun/calendar.ts';
 import { monthClimate } from '../../sun/climate.ts';
 import { seasonDates } from '../../sun/season.ts';

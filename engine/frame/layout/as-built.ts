@@ -6,7 +6,7 @@ import type { Units } from '../../plan/units.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen } from '../../plan/types.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
-import { nameOf } from './model.ts';
+import { frameName } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
@@ -66,7 +66,7 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
   const placed = settingOut(model, yard, units);
   const fields = asBuiltFields(thing, placed);
   const unknown = Object.keys(measured).find((key) => !fields.some((field) => field.id === key));
-  if (unknown !== undefined) return refused(`"${unknown}" is not a field of the as-built form of ${nameOf(thing)}.`);
+  if (unknown !== undefined) return refused(`"${unknown}" is not a field of the as-built form of ${frameName(thing)}.`);
   const bad = fields.find(
     (field) => measured[field.id] !== undefined && !(measured[field.id] > 0 && measured[field.id] < 1000),
   );

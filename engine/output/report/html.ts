@@ -2,10 +2,11 @@
  * The report as one page that needs nothing else: no script, no picture from elsewhere, every text of a person's as
  * text.
  */
+import { compassWord } from '../../plan/compass.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import { yearEntries } from '../../advice/review/year-entries.ts';
-import { compassWord, nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';

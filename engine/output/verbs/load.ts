@@ -3,7 +3,7 @@ import type { LoadResult, PlantLoad } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units.ts';
 import { isRough } from '../../sun/weather.ts';
-import { monthWord } from '../../survey/place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 import type { Period } from '../../sun/samples.ts';
 import { loadCsv } from '../map/csv.ts';
 import { loadGeoJson } from '../map/geo-json.ts';

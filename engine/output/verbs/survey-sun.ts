@@ -4,7 +4,7 @@ import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/rough-climate.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
-import { dayWords, monthWord } from '../../survey/place/sun-at.ts';
+import { dayWords, monthWord } from '../../plan/dates.ts';
 import { dateIn } from '../../sun/calendar.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';

@@ -1,7 +1,7 @@
 import type { Climate, ClimateMonth } from '../../plan/types.ts';
 import { CLIMATE_TYPES, type ClimateType } from './climate-types.ts';
 import { type Finding, found, refused } from '../estimate.ts';
-import { monthWord } from '../place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 
 /** Three numbers that everybody knows of their own place. [°C] */
 export interface KnownTemperatures {

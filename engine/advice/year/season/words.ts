@@ -1,16 +1,11 @@
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { listWords } from '../../../plan/list-words.ts';
-import { namedInside } from '../../../load/verdict/names.ts';
-import { monthWord } from '../../../survey/place/sun-at.ts';
+import { namedInside } from '../../../plan/names.ts';
+import { dayWords, monthWord } from '../../../plan/dates.ts';
 
 /** "14 May 2026" */
 export function dateWords(date: CivilDate): string {
   return `${dayWords(date)} ${date.slice(0, 4)}`;
-}
-
-/** "14 May" */
-export function dayWords(date: CivilDate): string {
-  return `${Number(date.slice(8, 10))} ${monthWord(Number(date.slice(5, 7)))}`;
 }
 
 /** Days of one year with each month named once: "13 and 31 May, 18 June". */

@@ -1,6 +1,4 @@
-import type { Plan } from '../../plan/types.ts';
-
-export { compassWord } from '../../plan/compass.ts';
+import type { Plan } from './types.ts';
 
 /**
  * A feature as a sentence begins with it: its name, else its kind and id, or an id that begins with the kind by itself.
