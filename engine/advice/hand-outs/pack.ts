@@ -175,7 +175,8 @@ function climateChanges({ climate: before }: Plan, after: Plan): string[] {
     after.climate.source === before.source && after.climate.from === before.from
       ? []
       : [
-          `The climate’s source: ${after.climate.source ?? 'not named'}${after.climate.from === 'rough' ? ' (rough)' : ''}.`,
+          `The climate’s source: ` +
+            `${after.climate.source ?? 'not named'}${after.climate.from === 'rough' ? ' (rough)' : ''}.`,
         ];
   return [...own, ...byMonth, ...frosty, ...source];
 }
@@ -187,7 +188,9 @@ function numberChanges(where: string, before: object, after: object, units: Unit
     const [words, format] = CLIMATE_WORDS[key];
     const old = was.get(key);
     return [
-      `${where}${words}: ${typeof old === 'number' ? `${format(old, units)} becomes ${format(value, units)}` : format(value, units)}.`,
+      `${where}${words}: ${
+        typeof old === 'number' ? `${format(old, units)} becomes ` + `${format(value, units)}` : format(value, units)
+      }.`,
     ];
   });
 }

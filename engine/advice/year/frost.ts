@@ -221,7 +221,8 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
         basis: 'our estimate',
         text:
           `On nights of ${degrees(lowest)} a cover alone does not keep ${namesInside(plan, [plant])} whole, for in ` +
-          `wind or under cloud it gains ${windGain}: ${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.`,
+          `wind or under cloud it gains ${windGain}: ` +
+          `${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.`,
       });
     }
     if (light !== null && !light.enough) {
@@ -237,7 +238,10 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
   advice.push(
     {
       basis: 'common practice',
-      text: `Put the cover on before sunset${window.sunset === null ? '' : ` (${window.sunset} in the middle of the frost time)`}, down to the ground and weighed all round, off the leaves; the heat it keeps comes from the soil.`,
+      text:
+        `Put the cover on before ` +
+        `sunset${window.sunset === null ? '' : ` (${window.sunset} in the middle of the frost time)`}, down to the ground ` +
+        `and weighed all round, off the leaves; the heat it keeps comes from the soil.`,
     },
     {
       basis: 'extension practice',

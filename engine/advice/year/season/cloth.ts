@@ -211,7 +211,9 @@ function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Advice[] 
       `${namesInside(plan, [plant])} under the cloth in the darkest of its months`;
     advice.push({
       basis: 'our estimate',
-      text: `${left}${tooDark ? ': too little for it, so take a thinner cloth or fold this one back in the mornings' : ''}.`,
+      text: `${left}${
+        tooDark ? ': too little for it, so take a thinner cloth or fold this one back in the ' + 'mornings' : ''
+      }.`,
     });
   }
   return advice;
