@@ -43,7 +43,9 @@ class LostOutput extends Error {}
 
 type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program, or a result that could not be written */
+/**
+ * @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program, or a result that could not be written
+ */
 export async function main(argv: readonly string[], machine: Machine): Promise<number> {
   const columns = Math.max(LEAST_COLUMNS, machine.terminal.columns);
   try {

@@ -82,8 +82,7 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
 
 /**
  * Where beams graze an ellipsoid about the origin: the circle across the beam on the sphere that its height, stretched
- * to `radius`,
- * makes of it.
+ * to `radius`, makes of it.
  */
 function silhouette(away: PlanPoint, radius: number, half: number, round: number): number[][] {
   const reach = Math.hypot(away[0], away[1]) || 1e-9;

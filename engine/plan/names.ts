@@ -12,8 +12,7 @@ export function nameOf(plan: Plan, id: string): string {
 
 /**
  * A feature inside a sentence: "the low wall". A name whose first letter is its only capital is taken for common words;
- * one
- * that begins with somebody's name in the possessive, or with an article, keeps its own beginning.
+ * one that begins with somebody's name in the possessive, or with an article, keeps its own beginning.
  */
 export function namedInside(plan: Plan, id: string): string {
   const name = nameOf(plan, id);

@@ -180,7 +180,8 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
   const zones = [...new Set(taken.map((city) => city.timezone))].sort();
   return {
     about:
-      'Towns where summers burn, large towns and capitals, from the npm package city-timezones (MIT licence), made by tests/make/places.ts. ' +
+      'Towns where summers burn, large towns and capitals, from the npm package city-timezones (MIT licence), made ' +
+      'by tests/make/places.ts. ' +
       'Coordinates to 0.01 degree.',
     countries,
     zones,
@@ -232,7 +233,8 @@ export function placesText(file: PlacesFile): string {
   const rows = file.places.map((place) => `  ${JSON.stringify(place)}`).join(',\n');
   return (
     `{\n "about": ${JSON.stringify(file.about)},\n "countries": ${JSON.stringify(file.countries)},\n ` +
-    `"zones": ${JSON.stringify(file.zones)},\n "states": ${JSON.stringify(file.states)},\n "places": [\n${rows}\n ]\n}\n`
+    `"zones": ${JSON.stringify(file.zones)},\n "states": ${JSON.stringify(file.states)},\n "places": ` +
+    `[\n${rows}\n ]\n}\n`
   );
 }
 

@@ -189,7 +189,7 @@ function numberChanges(where: string, before: object, after: object, units: Unit
     const old = was.get(key);
     return [
       `${where}${words}: ${
-        typeof old === 'number' ? `${format(old, units)} becomes ` + `${format(value, units)}` : format(value, units)
+        typeof old === 'number' ? `${format(old, units)} becomes ${format(value, units)}` : format(value, units)
       }.`,
     ];
   });
@@ -232,7 +232,8 @@ function stockChanges({ stock: before = {} }: Plan, { stock: after = {} }: Plan)
   return [
     ...(differs('currency')
       ? [
-          `Prices are in ${after.currency ?? 'no currency'}${before.currency === undefined ? '' : `, no longer in ${before.currency}`}.`,
+          `Prices are in ${after.currency ?? 'no currency'}` +
+            `${before.currency === undefined ? '' : `, no longer in ${before.currency}`}.`,
         ]
       : []),
     ...(differs('tubes')

@@ -1,7 +1,7 @@
 /**
  * How tall a thing may stand unseen. Walls, hedges and buildings hide what is behind them when no more than a tenth of
- * the light
- * passes through them; trees and cloth do not count, for leaves fall and cloth comes down. The ground is level.
+ * the light passes through them; trees and cloth do not count, for leaves fall and cloth comes down. The ground is
+ * level.
  *
  * A sight line from an eye at height e to a place at height z runs straight. A solid with its top at w that the line
  * crosses on the

@@ -289,7 +289,10 @@ function sentences(
   if (washedOff !== null)
     advice.push({
       basis: 'our estimate',
-      text: `${units === 'metric' ? `${washedOff.amount.toFixed(0)} mm` : `${(washedOff.amount / 25.4).toFixed(1)} in`} of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again on the next cool, still morning.`,
+      text:
+        `${units === 'metric' ? `${washedOff.amount.toFixed(0)} mm` : `${(washedOff.amount / 25.4).toFixed(1)} in`} ` +
+        `of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again ` +
+        `on the next cool, still morning.`,
     });
   return advice;
 }

@@ -240,7 +240,8 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
       basis: 'common practice',
       text:
         `Put the cover on before ` +
-        `sunset${window.sunset === null ? '' : ` (${window.sunset} in the middle of the frost time)`}, down to the ground ` +
+        `sunset${window.sunset === null ? '' : ` (${window.sunset} in the middle of the frost time)`}, down to the ` +
+        `ground ` +
         `and weighed all round, off the leaves; the heat it keeps comes from the soil.`,
     },
     {

@@ -13,8 +13,8 @@ export type LonLat = readonly [longitude: number, latitude: number];
 
 /**
  * Where a point of the plan lies on the globe: the plan is taken as the tangent plane at the site, its origin (0, 0) at
- * the site's
- * latitude and longitude. Over a few hundred metres the error is millimetres; that of a typed place is larger by far.
+ * the site's latitude and longitude. Over a few hundred metres the error is millimetres; that of a typed place is
+ * larger by far.
  */
 export function lonLatOf(plan: Plan, [x, y]: PlanPoint): LonLat {
   const { latitude, longitude } = plan.site;

@@ -130,7 +130,8 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
     ]);
     blocks.push(
       `Hardening off for the best of ` +
-        `them\n${table(columns, ['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`,
+        `them\n${table(columns, ['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n` +
+        `${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`,
     );
   }
   return `${blocks.join('\n\n')}\n`;

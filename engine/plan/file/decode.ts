@@ -15,8 +15,7 @@ export type Decoded = { ok: true; value: unknown } | { ok: false; problem: Probl
 
 /**
  * UTF-8 (a byte order mark is allowed) or text, as a JSON value whose numbers are all finite, whose texts are all
- * whole,
- * and which no key "__proto__" can harm. Anything else is refused with one sentence.
+ * whole, and which no key "__proto__" can harm. Anything else is refused with one sentence.
  */
 export function decodeJson(input: Uint8Array | string): Decoded {
   if (input.length > LIMITS.fileBytes) {

@@ -12,10 +12,10 @@ export function dateWords(date: CivilDate): string {
 export function daysFolded(dates: readonly CivilDate[]): string {
   const months = [...new Set(dates.map((date) => date.slice(0, 7)))];
   return months
-    .map(
-      (month) =>
-        `${listWords(dates.filter((date) => date.startsWith(month)).map((date) => String(Number(date.slice(8, 10)))))} ${monthWord(Number(month.slice(5, 7)))}`,
-    )
+    .map((month) => {
+      const days = dates.filter((date) => date.startsWith(month)).map((date) => String(Number(date.slice(8, 10))));
+      return `${listWords(days)} ${monthWord(Number(month.slice(5, 7)))}`;
+    })
     .join(', ');
 }
 
