@@ -1,7 +1,6 @@
 /**
  * The command line: reads arguments and files, runs one verb, prints. Everything it computes stands in `engine/output`
- * and upstream, and is
- * loaded with the verb, so that a broken plan is refused without it.
+ * and upstream, and is loaded with the verb, so that a broken plan is refused without it.
  */
 import { closeSync, openSync, readSync, writeSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';

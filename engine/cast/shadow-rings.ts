@@ -11,8 +11,7 @@ const LOWEST = 1;
 
 /**
  * Outlines of the shadows that solids throw on the level plane at a height, as closed rings that overlap freely: their
- * union is the shadow.
- * A crown or a cloth that lets light through is outlined like any other.
+ * union is the shadow. A crown or a cloth that lets light through is outlined like any other.
  * @param azimuth true [°] @param altitude apparent [°] @param height of the plane [m] @param round corners of a round
  *   shadow
  * @returns nothing while the sun is down

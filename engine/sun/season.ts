@@ -55,8 +55,7 @@ export interface Heat extends SeasonMonth {
 
 /**
  * The season's month with the highest high, of equal ones the earliest in the season. With a weather file the months'
- * highs are the file's.
- * `climate.offset` is in the month's high as in the heatwave's, and so not in `raise`.
+ * highs are the file's. `climate.offset` is in the month's high as in the heatwave's, and so not in `raise`.
  */
 export function hottestMonth(plan: Plan, weather?: Weather): Result<Heat> {
   const months = seasonMonths(plan);

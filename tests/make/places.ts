@@ -1,7 +1,7 @@
 /**
  * Makes engine/survey/place/places.json: a lean list of towns where summers burn, of the largest towns of the hot and
- * temperate world and of every capital, to start a plan from.
- * Source: the npm package city-timezones (MIT), a development dependency. Run: node --import tsx tests/make/places.ts
+ * temperate world and of every capital, to start a plan from. Source: the npm package city-timezones (MIT), a
+ * development dependency. Run: node --import tsx tests/make/places.ts
  */
 import { writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';

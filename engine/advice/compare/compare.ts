@@ -39,8 +39,8 @@ type Bare = Omit<ComparedChoice, 'asGoodAs' | 'beatenBy' | 'sentences'>;
 
 /**
  * Today held against options or combinations of them: what each plant suffers and what light is left, on the heatwave
- * day and over
- * the season, what it costs and pays off, who sees it, and which differences are no greater than their doubt.
+ * day and over the season, what it costs and pays off, who sees it, and which differences are no greater than their
+ * doubt.
  * @returns the comparison, or what is wrong: an unknown option, a month without climate, a frame that cannot be built
  */
 export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcome<CompareResult> {

@@ -14,8 +14,8 @@ type NamedYard = { readonly name: string; readonly yard: ShiftedYard };
 
 /**
  * Every number that is not taped, off by as much as it may be, one at a time: which verdicts and which order of the
- * options would be
- * others, how far harm moves, and which one of them to measure next. Climate and limits are always in doubt.
+ * options would be others, how far harm moves, and which one of them to measure next. Climate and limits are always in
+ * doubt.
  * @returns the doubt, or why a heat day cannot be made or an option cannot be applied
  */
 export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtResult> {

@@ -81,8 +81,7 @@ interface SlipAt {
 
 /**
  * A cut through a canopy and a plant along the bearing of the lowest sun that the cloth still stops: when it slips
- * under, to which side, and
- * what overhang or drop would stop it.
+ * under, to which side, and what overhang or drop would stop it.
  * @returns the section, or what is wrong: no such canopy or plant, a time that is none, a day that cannot be sampled
  */
 export function sectionOf(plan: Plan, request: SectionRequest): Outcome<Section> {

@@ -38,9 +38,8 @@ export interface LoadCollection {
 
 /**
  * A load as GeoJSON (RFC 7946): a square for each cell with the nine quantities, a point for each plant with its
- * verdict and one for
- * each hot spot. Coordinates are longitude and latitude; `plan` holds the same place in plan metres.
- * `jsonPieces` writes it.
+ * verdict and one for each hot spot. Coordinates are longitude and latitude; `plan` holds the same place in plan
+ * metres. `jsonPieces` writes it.
  */
 export function loadGeoJson(plan: Plan, load: LoadResult): LoadCollection {
   return { type: 'FeatureCollection', features: { [Symbol.iterator]: () => featuresOf(plan, load) } };

@@ -55,8 +55,8 @@ function textFrom(input: Uint8Array | string): string | null {
 
 /**
  * How deep a text nests, about how many values it holds, and whether it may hold what cannot be kept: a number with an
- * exponent or with very many
- * digits, an escaped character, half a character, a key "__proto__". Most files do not, and need no second look.
+ * exponent or with very many digits, an escaped character, half a character, a key "__proto__". Most files do not, and
+ * need no second look.
  */
 function looksOf(text: string): { depth: number; values: number; suspicious: boolean } {
   let depth = 0;
