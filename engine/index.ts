@@ -9,7 +9,25 @@ export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/c
 export type { PlantSource } from './plan/catalogue.ts';
 export { CATALOGUE, nearestPlantIds, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
-export { DEFAULTS, colourOf, foliageFromOf, numberOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
+export {
+  bottomOf,
+  colourOf,
+  crownShapeOf,
+  eavesOf,
+  elevationOf,
+  foliageFromOf,
+  knownElevationOf,
+  lieOf,
+  numberOf,
+  offsetOf,
+  opennessOf,
+  potOf,
+  riseOf,
+  shadesOf,
+  turnOf,
+  upBearingOf,
+  worthOf,
+} from './plan/defaults.ts';
 export type { DemoName } from './plan/demos/index.ts';
 export { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';

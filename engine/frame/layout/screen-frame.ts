@@ -1,7 +1,7 @@
 /** The frame of a screen: posts along its path, a rail along the top and one along the foot of the cloth. */
 import { cleanPath, distance, isClosed } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { bottomOf } from '../../plan/defaults.ts';
 import type { PlanPoint, Screen } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
 import type {
@@ -48,7 +48,7 @@ export function screenPosts(screen: Screen, maxBay: number): Place[] {
 
 /** @param sunk How deep posts stand in the ground, 0 for posts on feet, which then need stays. [m] */
 export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): FrameModel {
-  const bottom = screen.bottom ?? DEFAULTS.bottom;
+  const bottom = bottomOf(screen);
   const closed = isClosed(screen.path);
   const places = screenPosts(screen, brief.maxBay);
   const [ox, oy] = places[0].at;

@@ -1,4 +1,5 @@
 /** What to mind about a frame before anything else is read, worst first. */
+import { riseOf } from '../../plan/defaults.ts';
 import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen, StockTube } from '../../plan/types.ts';
 import { formatArea, formatCut, formatLength, formatSpeed } from '../../plan/units.ts';
@@ -70,7 +71,7 @@ export function notesOf(
   }
   if (thing.kind === 'canopy') {
     for (const [what, length] of [
-      ['length', Math.hypot(thing.length, thing.rise ?? 0)],
+      ['length', Math.hypot(thing.length, riseOf(thing))],
       ['width', thing.width],
     ] as const) {
       const shrink = shrinkOffer(length, brief.maxBay);
