@@ -79,6 +79,11 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   if (changed && !changed.ok) return refuse(machine, changed.problems);
   const weather = values.weather ? await readWeather(String(values.weather[0]), machine) : null;
   if (weather && !weather.ok) return refuse(machine, weather.problems);
+  if (weather && changed) {
+    const { weatherWarnings } = await import('./sun/weather-fit.ts');
+    for (const { message } of weatherWarnings(changed.plan, weather.value))
+      machine.err(`warning ${oneLine(message)}\n`);
+  }
   const warnings = read?.value.warnings ?? [];
   if (verb.name !== 'check')
     for (const { pointer, message } of warnings) machine.err(`warning ${located(pointer, message)}\n`);
@@ -160,9 +165,6 @@ async function readWeather(path: string, machine: Machine): Promise<Read<Weather
   const parsed = parseEpw(bytes.value);
   if (!parsed.ok)
     return { ok: false, problems: parsed.problems.map((problem) => ({ ...problem, pointer: '--weather' })) };
-  const { bridged } = parsed.weather;
-  if (bridged > 0)
-    machine.err(`${bridged} missing values of the weather file were bridged from the hours beside them.\n`);
   return { ok: true, value: parsed.weather };
 }
 

@@ -13,6 +13,8 @@ export interface ShadeSink {
   addCells(j: number, from: number, to: number, share: number, kept: Float64Array): void;
 }
 
+/** So many edges that begin in one row are sorted; fewer are put in their places one by one. */
+const MANY = 24;
 /** What multiplying by shares and by their inverses leaves of 1. */
 const ROUNDING = 1e-13;
 
@@ -22,6 +24,8 @@ const ROUNDING = 1e-13;
  */
 export class RowSweep {
   private readonly order: Int32Array;
+  /** Edges that begin in the row at hand. */
+  private readonly starting: Int32Array;
   /** Crowns over the run at hand. */
   private readonly over: Int32Array;
   private readonly kept: Float64Array;
@@ -29,6 +33,7 @@ export class RowSweep {
 
   constructor(columns: number, capacity: number, crowns: number) {
     this.order = new Int32Array(capacity);
+    this.starting = new Int32Array(capacity);
     this.over = new Int32Array(crowns);
     this.kept = new Float64Array(columns);
     this.more = new Float64Array(columns);
@@ -37,7 +42,7 @@ export class RowSweep {
   /** Hands the shade of a pass on, rows upward and along each row, and empties the edges. */
   run(edges: ShadowEdges, crowns: CrownShadows, sink: ShadeSink): void {
     const { order } = this;
-    const { heads, next, u, slope, lastRow, rows } = edges;
+    const { heads, u, slope, lastRow, rows } = edges;
     let active = 0;
     for (let j = 0; j < rows; j++) {
       const before = active;
@@ -53,16 +58,38 @@ export class RowSweep {
         for (; m > 0 && u[order[m - 1]] > crossing; m--) order[m] = order[m - 1];
         order[m] = id;
       }
-      for (let id = heads[j]; id >= 0; id = next[id]) {
-        const crossing = u[id];
-        let m = active++;
-        for (; m > 0 && u[order[m - 1]] > crossing; m--) order[m] = order[m - 1];
-        order[m] = id;
-      }
+      active = this.takeIn(edges, heads[j], active);
       heads[j] = -1;
       if (active > 0) this.sweepRow(edges, crowns, sink, j, active);
     }
     edges.count = 0;
+  }
+
+  /**
+   * Puts the edges that begin in a row among those that cross it already: many by a sort and a merge, so that a
+   * crowded yard does not take the square of its edges. @returns how many cross the row now
+   */
+  private takeIn({ next, u }: ShadowEdges, head: number, active: number): number {
+    const { order, starting } = this;
+    let count = 0;
+    for (let id = head; id >= 0; id = next[id]) starting[count++] = id;
+    if (count <= MANY) {
+      for (let n = 0; n < count; n++) {
+        const crossing = u[starting[n]];
+        let m = active + n;
+        for (; m > 0 && u[order[m - 1]] > crossing; m--) order[m] = order[m - 1];
+        order[m] = starting[n];
+      }
+      return active + count;
+    }
+    starting.subarray(0, count).sort((a, b) => u[a] - u[b]);
+    let free = active + count - 1;
+    let last = active - 1;
+    for (let n = count - 1; n >= 0; free--) {
+      if (last >= 0 && u[order[last]] > u[starting[n]]) order[free] = order[last--];
+      else order[free] = starting[n--];
+    }
+    return active + count;
   }
 
   private sweepRow(edges: ShadowEdges, crowns: CrownShadows, sink: ShadeSink, j: number, active: number): void {

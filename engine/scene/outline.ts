@@ -1,3 +1,4 @@
+import { type Bounds, boundsOf } from '../plan/geometry/shapes.ts';
 import type { Ring } from './solids.ts';
 import { TOUCH } from './ties.ts';
 
@@ -12,12 +13,14 @@ export const SEGMENT = 4;
  */
 export function unionOutline(rings: readonly Ring[]): Float64Array {
   const pieces: number[] = [];
+  const boxes = rings.map((ring) => boundsOf(ring));
   rings.forEach((ring, own) => {
     ring.forEach((a, k) => {
       const b = ring[(k + 1) % ring.length];
       let open: [number, number][] = [[0, 1]];
+      const along = boundsOf([a, b]);
       rings.forEach((other, index) => {
-        if (index !== own) open = without(open, covered(a, b, other, index < own));
+        if (index !== own && meet(along, boxes[index])) open = without(open, covered(a, b, other, index < own));
       });
       for (const [s, t] of open) {
         pieces.push(
@@ -30,6 +33,10 @@ export function unionOutline(rings: readonly Ring[]): Float64Array {
     });
   });
   return Float64Array.from(pieces);
+}
+
+function meet(a: Bounds, b: Bounds): boolean {
+  return a.minX <= b.maxX + TOUCH && b.minX <= a.maxX + TOUCH && a.minY <= b.maxY + TOUCH && b.minY <= a.maxY + TOUCH;
 }
 
 /**

@@ -1,5 +1,6 @@
 import type { Problem } from '../plan/types.ts';
 import { bridgeGaps } from './gaps.ts';
+import { sunPosition } from './position.ts';
 import { DAYS_PER_MONTH, HOURS_PER_YEAR, weatherMonths, type Weather, type WeatherPlace } from './weather.ts';
 
 // In every browser and in Node, though no part of the language's own library.
@@ -9,10 +10,16 @@ declare const TextDecoder: new (encoding: string, options: { fatal: boolean }) =
 export const EPW_MOST_BYTES = 20_000_000;
 
 const HEADER_LINES = 8;
+const MS_PER_HOUR = 3_600_000;
 /** Hours in a row that may be missing and are bridged in a straight line. */
 const MAX_BRIDGED_HOURS = 6;
-/** The last column that is read. A row with fewer columns than that, or than the first row, is cut off. */
+/** The last column that is read. A row with fewer columns than that, or than most rows, is cut off. */
 const LEAST_COLUMNS = 22;
+/** Clocks this far from the sun's own time stand nowhere on land. [h] */
+const MOST_OFF_SUN = 3.5;
+/** With the sun this low in the middle of an hour it is down for all of it; more beam than that is no rounding. */
+const NIGHT_BELOW = -10; // [°]
+const NO_BEAM = 50; // [W/m²]
 /** The hour after which a leap year's 29 February would come. */
 const HOURS_TO_MARCH = (31 + 28) * 24;
 
@@ -110,13 +117,14 @@ function readWeather(lines: readonly string[]): Weather {
     wind: new Float64Array(HOURS_PER_YEAR),
   };
   const leapHours = readRows(lines, values);
+  const lineOf = (index: number) => HEADER_LINES + 1 + index + (index >= HOURS_TO_MARCH ? leapHours : 0);
+  refuseSunAtNight(values.beam, place, lineOf);
   let bridged = 0;
   for (const { name, words, needed } of COLUMNS) {
     const { filled, firstGap } = bridgeGaps(values[name], MAX_BRIDGED_HOURS);
     bridged += filled;
     if (firstGap !== null && needed) {
-      const line = HEADER_LINES + 1 + firstGap + (firstGap >= HOURS_TO_MARCH ? leapHours : 0);
-      fail(line, `the ${words} is missing here and for more than ${MAX_BRIDGED_HOURS} hours in a row.`);
+      fail(lineOf(firstGap), `the ${words} is missing here and for more than ${MAX_BRIDGED_HOURS} hours in a row.`);
     }
   }
   return { place, ...values, months: weatherMonths(values), bridged };
@@ -132,6 +140,12 @@ function readHeader(lines: readonly string[]): WeatherPlace {
     headerNumber(fields[8], 'time zone', -12, 14),
     headerNumber(fields[9], 'elevation', -500, 9000),
   ];
+  const sunOffset = longitude / 15;
+  if (Math.abs(utcOffset - sunOffset - 24 * Math.round((utcOffset - sunOffset) / 24)) > MOST_OFF_SUN)
+    fail(
+      1,
+      `a time zone of ${utcOffset} h cannot be at longitude ${longitude}, where the sun is ${sunOffset.toFixed(1)} h ahead of UTC.`,
+    );
   const periods = (lines[HEADER_LINES - 1] ?? '').split(',').map((field) => field.trim());
   if (periods[0].toUpperCase() !== 'DATA PERIODS')
     fail(HEADER_LINES, 'the eighth line of an EPW file is DATA PERIODS, and this one is not.');
@@ -163,10 +177,11 @@ function readRows(lines: readonly string[], values: Record<Column['name'], Float
   let month = 1;
   let day = 1;
   let hour = 1;
-  const width = Math.max(LEAST_COLUMNS, (lines[HEADER_LINES] ?? '').split(',').length);
+  const width = Math.max(LEAST_COLUMNS, usualWidth(lines));
   for (let line = HEADER_LINES; line < lines.length; line++) {
     const fields = lines[line].split(',');
     if (fields.length < width) fail(line + 1, `the row is cut off: it has ${fields.length} of ${width} columns.`);
+    if (fields.length > width) fail(line + 1, `the row has ${fields.length} columns, and most have ${width}.`);
     if (index === HOURS_PER_YEAR) fail(line + 1, 'there are more rows than a year has hours.');
     // Only a leap year's file goes on from 28 February to the 29th.
     if (
@@ -205,6 +220,32 @@ function readRows(lines: readonly string[], values: Record<Column['name'], Float
     );
   }
   return leapHours;
+}
+
+/** Columns of most rows. */
+function usualWidth(lines: readonly string[]): number {
+  const times = new Map<number, number>();
+  for (const line of lines.slice(HEADER_LINES)) {
+    const width = line.split(',').length;
+    times.set(width, (times.get(width) ?? 0) + 1);
+  }
+  const [most] = [...times].toSorted(([, a], [, b]) => b - a);
+  return most?.[0] ?? 0;
+}
+
+/** A file whose hours are not those of its place would have plants burn by night. */
+function refuseSunAtNight(beam: Float64Array, place: WeatherPlace, lineOf: (index: number) => number): void {
+  for (let index = 0; index < beam.length; index++) {
+    if (!(beam[index] > NO_BEAM)) continue;
+    const whenMs = Date.UTC(2001, 0, 1) + (index + 0.5 - place.utcOffset) * MS_PER_HOUR;
+    const { altitude } = sunPosition(whenMs, place.latitude, place.longitude);
+    if (altitude < NIGHT_BELOW)
+      fail(
+        lineOf(index),
+        `the direct normal radiation is ${beam[index]} W/m² while the sun is ${Math.round(-altitude)}° below the ` +
+          `horizon there.`,
+      );
+  }
 }
 
 /** NaN for "missing". */

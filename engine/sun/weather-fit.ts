@@ -13,7 +13,7 @@ const HIGH_METRES = 300;
 
 /**
  * What a person should know before they trust a weather file for their yard, as warnings: it is from far away, from
- * another height, or had gaps.
+ * another height, had gaps, or says nothing of wind or humidity.
  */
 export function weatherWarnings(plan: Plan, weather: Weather): Problem[] {
   const { place, bridged } = weather;
@@ -38,7 +38,23 @@ export function weatherWarnings(plan: Plan, weather: Weather): Problem[] {
       `${bridged} missing ${bridged === 1 ? 'value' : 'values'} of the weather file ` +
         `${bridged === 1 ? 'was' : 'were'} filled in from the hours before and after.`,
     );
+  warnings.push(...silences(weather));
   return warnings.map((message) => ({ pointer: '', message, severity: 'warning' }));
+}
+
+/** Quantities that the file does not know, and what is reckoned with in their place. */
+function silences({ humidity, wind }: Weather): string[] {
+  const instead = (words: string) =>
+    `The weather file has no ${words} for some or all of the year: the plan’s months stand in there.`;
+  const known = wind.filter((value) => !Number.isNaN(value));
+  const constant = known.length > 0 && known.every((value) => value === known[0]);
+  return [
+    ...(known.length < wind.length ? [instead('wind')] : []),
+    ...(constant
+      ? [`The weather file has one wind all year, ${known[0]} m/s: a filled-in number, not a measured one.`]
+      : []),
+    ...(humidity.some(Number.isNaN) ? [instead('humidity')] : []),
+  ];
 }
 
 interface Place {

@@ -53,7 +53,7 @@ test('a rough climate says so beside every result until a month is typed, and a 
   // Every day 30 °C by night and 38 °C at the fifteenth hour: the month's means of highs and lows are these. The sun
   // shines until one o'clock.
   const file = epwLines({
-    row: (_month, _day, hour) => ({ air: hour === 15 ? 38 : 30, beam: hour > 6 && hour <= 13 ? 700 : 0, diffuse: 80 }),
+    row: (_month, _day, hour) => ({ air: hour === 15 ? 38 : 30, beam: hour > 8 && hour <= 13 ? 700 : 0, diffuse: 80 }),
   }).join('\n');
   await dropWeather(page, file);
   await page.getByText('From a weather file.').waitFor();
@@ -100,7 +100,7 @@ test('a rough climate says so beside every result until a month is typed, and a 
 
   // Another file of the same name, place and months, its sun in the hot hours, leaves the first one its hours.
   const other = epwLines({
-    row: (_month, _day, hour) => ({ air: hour > 11 ? 38 : 30, beam: hour > 11 && hour <= 20 ? 700 : 0, diffuse: 80 }),
+    row: (_month, _day, hour) => ({ air: hour > 11 ? 38 : 30, beam: hour > 11 && hour <= 18 ? 700 : 0, diffuse: 80 }),
   }).join('\n');
   expect(spots(hoursOf(other))).not.toBe(spots(weather));
   await dropWeather(page, other);

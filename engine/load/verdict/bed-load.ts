@@ -1,5 +1,5 @@
 import type { GridSpec } from '../../cast/grid.ts';
-import { centroid, openRing, pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { area, centroid, openRing, pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plan, PlantRow } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { cellReader } from '../light/cells.ts';
@@ -14,6 +14,8 @@ import { nineAt, type Yard } from '../yard.ts';
 
 /** A bed has cells of its own, whatever the map's. [m] */
 const BED_CELL = 0.1;
+/** A bed of more cells than a garden's (200 m²) is judged on a coarser grid, by about so many. */
+const MOST_CELLS = 20_000;
 
 /** The places where a bed is judged: cells of a grid, or one point where it has none. */
 export type BedPlaces =
@@ -22,7 +24,8 @@ export type BedPlaces =
 /** A bed's cells at its plants' height, those without a value left out; its centroid where none is left. */
 export function bedPlaces(plan: Plan, bed: Bed): BedPlaces {
   const ring = openRing(bed.outline);
-  const grid = windowOf(gridOf(plan, { cell: BED_CELL, height: bed.plantHeight }), ring, bed.plantHeight);
+  const cell = BED_CELL * Math.max(1, Math.ceil(Math.sqrt(area(ring) / BED_CELL ** 2 / MOST_CELLS)));
+  const grid = windowOf(gridOf(plan, { cell, height: bed.plantHeight }), ring, bed.plantHeight);
   const mask = maskOf(plan, grid);
   const indices: number[] = [];
   for (let index = 0; index < mask.length; index++) {

@@ -9,20 +9,36 @@ function messageOf(thing: Canopy | Screen): string | null {
   return result.ok ? null : result.problems.map(({ message }) => message).join(' ');
 }
 
-test('a roof or a screen smaller than a saw cuts has a sheet, and an end', () => {
-  const path: PlanPoint[] = [
+test('a roof or a screen with a member under ten centimetres is refused, one of ten has a sheet, and each has an end', () => {
+  const long = (metres: number): PlanPoint[] => [
     [2, 2],
-    [2.001, 2],
+    [2 + metres, 2],
   ];
-  for (const size of [0.0005, 0.001, 0.0015, 0.002]) {
-    expect(messageOf({ ...roof, length: size })).toBeNull();
-    expect(messageOf({ ...roof, length: size, width: size, height: 10 * size })).toBeNull();
+  for (const size of [0.0005, 0.002, 0.099]) {
+    const words = /less than 100 mm, too little to build with, is left of a /;
+    expect(messageOf({ ...roof, length: size })).toMatch(words);
+    expect(messageOf({ ...roof, length: size, width: size, height: 10 * size })).toMatch(words);
+    expect(messageOf({ ...screen, path: long(size) })).toMatch(words);
   }
-  expect(messageOf({ ...screen, path })).toBeNull();
+  expect(messageOf({ ...roof, length: 0.1, width: 0.1 })).toBeNull();
+  expect(messageOf({ ...screen, path: long(0.1) })).toBeNull();
 });
 
 test('what the take-off leaves nothing of is refused', () => {
   expect(messageOf({ ...roof, length: 1.5, frame: { takeOff: 0.75 } })).toMatch(/nothing is left of a/);
+});
+
+test('a rail of which the take-off leaves less than ten centimetres is refused, and one of ten is cut', () => {
+  const leaving = (left: number): string | null =>
+    messageOf({ ...roof, length: 1.5, width: 1.5, frame: { maxBay: 1.5, takeOff: (1.5 - left) / 2 } });
+  expect(leaving(0.099)).toBe(
+    'Roof: less than 100 mm, too little to build with, is left of a top rail, crosswise after the take-off at both ends.',
+  );
+  expect(leaving(0.1)).toBeNull();
+  // Rails are judged before posts, which stand over them by less than 10 cm here.
+  expect(messageOf({ ...roof, length: 2, width: 2, height: 1.55, frame: { maxBay: 2, takeOff: 0.75 } })).toMatch(
+    /is left of a post after the take-off/,
+  );
 });
 
 test('a frame of more posts than hands set is refused with their number, before it is laid out', () => {

@@ -26,8 +26,9 @@ describe('a whole file', () => {
   const row = (month: number, day: number, hour: number) => ({
     air: month + day / 100,
     humidity: 10 + hour,
-    beam: 100 * month + hour,
-    diffuse: 3 * day,
+    // No sun by night: a beam that low counts as none.
+    beam: day,
+    diffuse: 100 * month + hour,
     wind: hour / 10,
   });
 
@@ -37,8 +38,8 @@ describe('a whole file', () => {
     const index = hourIndex(172, 15);
     expect(weather.air[index]).toBe(6.21);
     expect(weather.humidity[index]).toBe(25);
-    expect(weather.beam[index]).toBe(615);
-    expect(weather.diffuse[index]).toBe(63);
+    expect(weather.beam[index]).toBe(21);
+    expect(weather.diffuse[index]).toBe(615);
     expect(weather.wind[index]).toBe(1.5);
     expect(weather.air).toHaveLength(8760);
     expect(weather.bridged).toBe(0);
@@ -213,6 +214,33 @@ describe('a file that is no hourly year is refused in one sentence with the line
       what: 'its last row cut in the wind',
       bytes: epwBytes([...lines.slice(0, 8767), lines[8767].slice(0, lines[8767].indexOf(',1.5,') + 3)]),
       says: 'line 8768: the row is cut off: it has 22 of 35 columns.',
+    },
+    {
+      what: 'a row with a column too many',
+      bytes: epwBytes(lines.with(300, `${lines[300]},0`)),
+      says: 'line 301: the row has 36 columns, and most have 35.',
+    },
+    {
+      what: 'its first row short of a column',
+      bytes: epwBytes(lines.with(8, lines[8].slice(0, lines[8].lastIndexOf(',')))),
+      says: 'line 9: the row is cut off: it has 34 of 35 columns.',
+    },
+    {
+      what: 'sun in the night',
+      bytes: epwBytes(
+        epwLines({ row: (month, day, hour) => ({ beam: month === 3 && day === 2 && hour === 1 ? 400 : 0 }) }),
+      ),
+      says: 'line 1449: the direct normal radiation is 400 W/m² while the sun is 56° below the horizon there.',
+    },
+    {
+      what: 'a time zone from elsewhere',
+      bytes: epwBytes([LOCATION.replace(',1.0,', ',-7,'), ...lines.slice(1)]),
+      says: 'line 1: a time zone of -7 h cannot be at longitude -4.8, where the sun is -0.3 h ahead of UTC.',
+    },
+    {
+      what: 'more bytes than a year takes',
+      bytes: new Uint8Array(20_000_001),
+      says: 'The weather file is larger than 20 MB',
     },
     {
       what: 'a row too many',

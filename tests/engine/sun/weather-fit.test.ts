@@ -4,6 +4,8 @@ import { weatherWarnings } from '../../../engine/sun/weather-fit.ts';
 import { epwBytes, epwLines, type EpwFile } from './epw-file.ts';
 import { planAt } from './plan-at.ts';
 
+const breezy = (_month: number, _day: number, hour: number) => ({ wind: hour / 10 });
+
 function weatherOf(file: EpwFile) {
   const read = parseEpw(epwBytes(epwLines(file)));
   if (!read.ok) throw new Error(read.problems[0].message);
@@ -11,7 +13,18 @@ function weatherOf(file: EpwFile) {
 }
 
 it('a weather file from next door needs no warning', () => {
-  expect(weatherWarnings(planAt(), weatherOf({}))).toEqual([]);
+  expect(weatherWarnings(planAt(), weatherOf({ row: breezy }))).toEqual([]);
+});
+
+it('a weather file with one wind all year, or without wind or humidity, says so', () => {
+  const said = (row: EpwFile['row']) => weatherWarnings(planAt(), weatherOf({ row })).map(({ message }) => message);
+  expect(said(() => ({ wind: 2 }))).toEqual([
+    'The weather file has one wind all year, 2 m/s: a filled-in number, not a measured one.',
+  ]);
+  expect(said(() => ({ wind: 999, humidity: 999 }))).toEqual([
+    'The weather file has no wind for some or all of the year: the plan’s months stand in there.',
+    'The weather file has no humidity for some or all of the year: the plan’s months stand in there.',
+  ]);
 });
 
 it('a weather file from far away, from a hill, with gaps says so', () => {
@@ -19,7 +32,7 @@ it('a weather file from far away, from a hill, with gaps says so', () => {
   const location = 'LOCATION,Granada,-,ESP,made for a test,999999,37.2,-3.6,1.0,690.0';
   const weather = weatherOf({
     location,
-    row: (month, day, hour) => ({ air: month === 5 && day === 2 && hour < 3 ? 99.9 : 24 }),
+    row: (month, day, hour) => ({ ...breezy(month, day, hour), air: month === 5 && day === 2 && hour < 3 ? 99.9 : 24 }),
   });
   expect(weatherWarnings(planAt(), weather).map(({ message }) => message)).toEqual([
     'The weather file was measured at Granada, ESP, 131 km from the yard.',

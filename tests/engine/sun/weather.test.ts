@@ -7,8 +7,14 @@ import type { Plan } from '../../../engine/plan/types.ts';
 import { epwBytes, epwLines, LOCATION, type EpwRow } from './epw-file.ts';
 import { planAt } from './plan-at.ts';
 
-function weatherOf(row: (month: number, day: number, hour: number) => EpwRow, utcOffset = 1): Weather {
-  const read = parseEpw(epwBytes(epwLines({ row, location: LOCATION.replace(',1.0,', `,${utcOffset},`) })));
+function weatherOf(
+  row: (month: number, day: number, hour: number) => EpwRow,
+  utcOffset = 1,
+  longitude = -4.8,
+): Weather {
+  const read = parseEpw(
+    epwBytes(epwLines({ row, location: LOCATION.replace(',-4.8,1.0,', `,${longitude},${utcOffset},`) })),
+  );
   if (!read.ok) throw new Error(read.problems[0].message);
   return read.weather;
 }
@@ -18,10 +24,13 @@ function sample(plan: Plan, period: Period, weather: Weather): SampleTable {
   return result.samples;
 }
 
-/** Every hour of the year has a beam, a diffuse and an air of its own: month + day/100, its stamp, and a mixture. */
+/**
+ * Every hour of the year has a diffuse, a beam and an air of its own: month and day, its stamp, and a mixture; the beam
+ * is so small that it counts as none by night.
+ */
 const coded = (month: number, day: number, hour: number): EpwRow => ({
-  beam: month * 100 + day,
-  diffuse: hour,
+  beam: hour,
+  diffuse: month * 100 + day,
   air: 20 + hour / 2 + day / 100,
   humidity: 20 + hour,
   wind: 1 + hour / 10,
@@ -36,36 +45,36 @@ describe('the hour of a weather file', () => {
     const hourOf = hourFinder(weather, '2026-07-20');
     // 15:10 by the clock of Madrid in summer is 14:10 standard time: the hour that ends at 15.
     const index = hourOf(Date.UTC(2026, 6, 20, 13, 10));
-    expect([weather.beam[index], weather.diffuse[index]]).toEqual([720, 15]);
-    expect(weather.diffuse[hourOf(Date.UTC(2026, 6, 20, 13, 59, 59))]).toBe(15);
-    expect(weather.diffuse[hourOf(Date.UTC(2026, 6, 20, 14, 0))]).toBe(16);
+    expect([weather.diffuse[index], weather.beam[index]]).toEqual([720, 15]);
+    expect(weather.beam[hourOf(Date.UTC(2026, 6, 20, 13, 59, 59))]).toBe(15);
+    expect(weather.beam[hourOf(Date.UTC(2026, 6, 20, 14, 0))]).toBe(16);
   });
 
   it('belongs to the day before just after midnight by the summer clock', () => {
     const index = hourFinder(weather, '2026-07-01')(Date.UTC(2026, 5, 30, 22, 30));
-    expect([weather.beam[index], weather.diffuse[index]]).toEqual([630, 24]);
+    expect([weather.diffuse[index], weather.beam[index]]).toEqual([630, 24]);
   });
 
   it('belongs to the year’s other end across New Year, whatever the year', () => {
     const behind = weatherOf(coded, -3);
     const index = hourFinder(behind, '2031-01-01')(Date.UTC(2031, 0, 1, 2, 30));
-    expect([behind.beam[index], behind.diffuse[index]]).toEqual([1231, 24]);
+    expect([behind.diffuse[index], behind.beam[index]]).toEqual([1231, 24]);
     const ahead = hourFinder(weather, '2026-12-31')(Date.UTC(2026, 11, 31, 23, 30));
-    expect([weather.beam[ahead], weather.diffuse[ahead]]).toEqual([101, 1]);
+    expect([weather.diffuse[ahead], weather.beam[ahead]]).toEqual([101, 1]);
   });
 
   it('of 29 February is the 28th’s', () => {
     const index = hourFinder(weather, '2028-02-29')(Date.UTC(2028, 1, 29, 11, 30));
-    expect([weather.beam[index], weather.diffuse[index]]).toEqual([228, 13]);
+    expect([weather.diffuse[index], weather.beam[index]]).toEqual([228, 13]);
     const next = hourFinder(weather, '2028-03-01')(Date.UTC(2028, 2, 1, 11, 30));
-    expect(weather.beam[next]).toBe(301);
+    expect(weather.diffuse[next]).toBe(301);
     expect(weatherExtremes(weather, '2028-02-29')).toEqual({ high: 32.28, low: 20.78 });
   });
 
   it('is found for files in half hours of time zone', () => {
-    const india = weatherOf(coded, 5.5);
+    const india = weatherOf(coded, 5.5, 77.2);
     const index = hourFinder(india, '2026-05-09')(Date.UTC(2026, 4, 9, 6, 31));
-    expect([india.beam[index], india.diffuse[index]]).toEqual([509, 13]);
+    expect([india.diffuse[index], india.beam[index]]).toEqual([509, 13]);
   });
 });
 
@@ -79,8 +88,8 @@ describe('samples with a weather file', () => {
       const stamp = Number(standard.slice(11, 13)) + 1;
       const month = Number(standard.slice(5, 7));
       const day = Number(standard.slice(8, 10));
-      expect(table.beam[index]).toBe(month * 100 + day);
-      expect(table.diffuse[index]).toBe(stamp);
+      expect(table.beam[index]).toBe(stamp);
+      expect(table.diffuse[index]).toBe(month * 100 + day);
       expect(table.air[index]).toBeCloseTo(20 + stamp / 2 + day / 100 + 1.5, 10);
       expect(table.humidity[index]).toBe(20 + stamp);
       expect(table.humidityAir[index]).toBe(table.air[index]);
@@ -88,7 +97,7 @@ describe('samples with a weather file', () => {
       expect(table.sunshine[index]).toBe(1);
       expect(table.spread[index]).toBe(0);
       expect(table.global[index]).toBeCloseTo(
-        table.beam[index] * Math.sin((table.altitude[index] * Math.PI) / 180) + stamp,
+        table.beam[index] * Math.sin((table.altitude[index] * Math.PI) / 180) + month * 100 + day,
         9,
       );
     }
