@@ -100,7 +100,7 @@ export { pointerOf, pointerToken } from './plan/file/pointer.ts';
 export { planText } from './plan/file/serialize.ts';
 export { FEATURE } from './plan/schema/feature.ts';
 export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
-export { heldAt } from './plan/schema/say.ts';
+export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {

@@ -34,6 +34,9 @@ const TUBES: readonly TubeRow[] = [
   ['scaffold-48-6', 'scaffold tube, 48.3 mm', 48.3, 3.2, 6, 80, 66],
 ];
 
+/** The ids of the tubes that stand in for a shop's list. */
+export const TUBE_IDS: readonly string[] = TUBES.map(([id]) => id);
+
 /**
  * Where conduit and cloth in feet are the usual goods, and where metric ones are. Never by the units shown: they change
  * no frame.

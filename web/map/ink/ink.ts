@@ -251,7 +251,7 @@ function symbol(at: PlanPoint, className: string, paths: readonly string[]): Lay
     pane: 'marks',
     interactive: false,
     keyboard: false,
-    icon: divIcon({ className: `map-symbol ${className}`, html: svg as unknown as HTMLElement, iconSize: [18, 18] }),
+    icon: divIcon({ className: `map-symbol ${className}`, html: svg, iconSize: [18, 18] }),
   });
 }
 
