@@ -18,7 +18,7 @@ import { parsePlan } from './plan/file/parse.ts';
 import { planText } from './plan/file/serialize.ts';
 import type { Plan, Problem } from './plan/types.ts';
 import { unitsOf } from './plan/units.ts';
-import type { Weather } from './sun/weather.ts';
+import { isRough, type Weather } from './sun/weather.ts';
 
 /** The machine as the command line sees it. */
 export interface Machine {
@@ -110,9 +110,10 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   });
   if (!result.ok) return refuse(machine, result.problems);
   for (const note of result.notes ?? []) machine.err(`${oneLine(note)}\n`);
-  const rough = changed?.plan.climate.from === 'rough' && weather === null && verb.common.includes('weather');
-  // Beside every number that hangs on it; some pages say so themselves.
-  if (rough && !/\brough\b/.test(result.text)) machine.err('The climate is rough: every number that follows is too.\n');
+  const rough = changed !== null && isRough(changed.plan, weather?.value) && verb.common.includes('weather');
+  const toldThere = json ? result.tellsRough === 'text and json' : result.tellsRough !== undefined;
+  // Beside every number that hangs on it.
+  if (rough && !toldThere) machine.err('The climate is rough: every number that follows is too.\n');
   const text = () => [pageOf(result.text, machine.terminal.columns)];
   await print(json ? jsonPieces(result.json) : (result.file ?? text()), machine);
   return 0;

@@ -161,7 +161,7 @@ export type { PictureLength, PictureScale } from './survey/picture-scale.ts';
 export { pictureScale } from './survey/picture-scale.ts';
 export { ELEVATION_NOTE, northCheckLine, placeCheckLine, placeNotes } from './survey/place/place.ts';
 export type { Town } from './survey/place/places.ts';
-export { findTowns, nearestTown, TOWNS } from './survey/place/places.ts';
+export { findTowns, nearestTown, townMeant, TOWNS, townWords } from './survey/place/places.ts';
 export { climateOfPlace } from './survey/climate/climate-of-place.ts';
 export type { ClimateAsked, PlaceClimate } from './survey/climate/place-climate.ts';
 export type { KnownTemperatures } from './survey/climate/rough-climate.ts';
@@ -300,6 +300,11 @@ export type { LetterPictures } from './output/sheet/letter-pictures.ts';
 export { letterPictures } from './output/sheet/letter-pictures.ts';
 export { sheetText } from './output/sheet/text.ts';
 export type * from './frame/types.ts';
+export type * from './frame/cuts/types.ts';
+export type * from './frame/layout/types.ts';
+export type * from './frame/shop/types.ts';
+export type * from './frame/strength/types.ts';
+export type * from './frame/work/types.ts';
 
 // advice: What to do.
 export { payoffMap } from './advice/site/payoff-map.ts';

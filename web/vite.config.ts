@@ -1,14 +1,18 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
+import { bareData } from './build/bare-data.ts';
 import { servedPage } from './build/served-page.ts';
 import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-file.ts';
 import { treeshake } from './build/treeshake.ts';
 import { workers } from './build/workers.ts';
 
-/** What both the page and its workers need of the engine: one file, where by itself it would be twenty small ones. */
+/**
+ * What both the page and its workers need of the engine: one file, where by itself it would be twenty small ones. The
+ * plan's check stays out, with the geometry that it is made of: the first picture is of a yard that needs none.
+ */
 const sharedEngine = {
   name: 'shared-engine',
-  test: /\/engine\//,
+  test: /\/engine\/(?!plan\/(check|schema|geometry|sanity-walk))/,
   tags: ['$initial' as const],
   minShareCount: 4,
   includeDependenciesRecursively: false,
@@ -22,8 +26,8 @@ export default defineConfig(({ command, mode }) => {
     publicDir: false,
     define: { HAS_SERVICE_WORKER: JSON.stringify(command === 'build' && !single) },
     plugins: single
-      ? [workers(), singleFile()]
-      : [workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
+      ? [bareData(), workers(), singleFile()]
+      : [bareData(), workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     preview: { host: 'localhost', port: 4173 },
     build: {
       outDir: fileURLToPath(new URL('../dist', import.meta.url)),

@@ -26,7 +26,11 @@ import { costOfFrame } from './shop/shopping.ts';
 import { stepsOf } from './work/steps.ts';
 import { kerfOf, stockCloth } from './shop/stock.ts';
 import { blockersBelow } from './layout/surroundings.ts';
-import type { CostResult, CutPlan, CutSaving, Piece, SheetResult, Span, WorkEstimate } from './types.ts';
+import type { CostResult, SheetResult } from './types.ts';
+import type { CutPlan, CutSaving } from './cuts/types.ts';
+import type { Piece } from './layout/types.ts';
+import type { Span } from './strength/types.ts';
+import type { WorkEstimate } from './work/types.ts';
 import { postStrength, spansOf, stormPlan, TAKE_DOWN_GUST, upliftPlan } from './strength/wind-plan.ts';
 import { workOf } from './work/work.ts';
 
@@ -150,7 +154,7 @@ function design(
       `${nameOf(thing)}: ${leftOf(tooShort.length, units)} is left of a ${tooShort.part} after the take-off at both ends.`,
     );
   const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
-  if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, pieces, cut.unfit[0], units));
+  if (!cut.ok) return refuse(plan, thing, 'frame', tooLongMessage(thing, brief, cut.unfit[0], units));
   const cloth = clothPlanOf(
     model,
     stockCloth(plan),
@@ -217,14 +221,12 @@ function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units
 function tooLongMessage(
   thing: Canopy | Screen,
   brief: FrameBrief,
-  pieces: readonly Piece[],
-  length: number,
+  { part, kind, length }: Piece,
   units: Units,
 ): string {
   const longest = brief.lengths[brief.lengths.length - 1].length;
-  const part = pieces.find((piece) => Math.abs(piece.length - length) < 1e-9)?.part ?? 'piece';
   const cure =
-    part.startsWith('post') || part === 'stay'
+    kind === 'post' || kind === 'stay'
       ? 'a lower frame'
       : `a post under its middle (a longest bay of ${formatCut(length / 2, units)})`;
   return (

@@ -1,4 +1,5 @@
 import type { Problem } from '../plan/types.ts';
+import { midnightAt } from './calendar.ts';
 import { bridgeGaps } from './gaps.ts';
 import { sunPosition } from './position.ts';
 import { DAYS_PER_MONTH, HOURS_PER_YEAR, weatherMonths, type Weather, type WeatherPlace } from './weather.ts';
@@ -235,9 +236,11 @@ function usualWidth(lines: readonly string[]): number {
 
 /** A file whose hours are not those of its place would have plants burn by night. */
 function refuseSunAtNight(beam: Float64Array, place: WeatherPlace, lineOf: (index: number) => number): void {
+  // The sun of one year does for all.
+  const newYear = midnightAt('2001-01-01', place.utcOffset);
   for (let index = 0; index < beam.length; index++) {
     if (!(beam[index] > NO_BEAM)) continue;
-    const whenMs = Date.UTC(2001, 0, 1) + (index + 0.5 - place.utcOffset) * MS_PER_HOUR;
+    const whenMs = newYear + (index + 0.5) * MS_PER_HOUR;
     const { altitude } = sunPosition(whenMs, place.latitude, place.longitude);
     if (altitude < NIGHT_BELOW)
       fail(

@@ -1,8 +1,13 @@
-import type { CivilDate } from '../plan/types.ts';
+import type { CivilDate, Plan } from '../plan/types.ts';
 import { dayOfCommonYear, daysAfter, midnightAt } from './calendar.ts';
 
 export const HOURS_PER_YEAR = 8760;
 export const DAYS_PER_MONTH: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+
+/** Whether the climate that a plan is reckoned after is a guess from the kind of climate. */
+export function isRough({ climate }: Plan, weather?: Weather): boolean {
+  return climate.from === 'rough' && weather === undefined;
+}
 
 /** Where a weather file was measured. */
 export interface WeatherPlace {

@@ -78,6 +78,35 @@ test.each([
   await context.close();
 });
 
+test('a town is echoed with its country, its namesakes are offered, and a town by the towns near it gets their summer', async () => {
+  const context = await session.context({ viewport: SIZES.phone });
+  const { page, complaints } = await openApp(context, session.site.address);
+  await page.getByRole('button', { name: 'What happened in my yard?' }).click();
+  const town = page.getByLabel('Town, or latitude and longitude');
+  await town.fill('cordoba');
+  await page.getByText('Córdoba, Argentina?').waitFor();
+  await page.getByRole('button', { name: 'No, Córdoba, Spain' }).click();
+  await page.getByText('Córdoba, Spain?').waitFor();
+  await page.getByText('clocks of Europe/Madrid').waitFor();
+  await town.fill('las vegas, nv');
+  await page.getByText('Las Vegas, Nevada?').waitFor();
+  await page.getByRole('radio', { name: 'no', exact: true }).check();
+  expect(await faultsOf(page)).toEqual([]);
+  await goOn(page);
+  for (let question = 2; question <= 5; question++) await page.getByRole('button', { name: /^Skip: / }).click();
+  await page.getByRole('button', { name: 'Show me my yard' }).click();
+  await page.getByRole('region', { name: 'How sure' }).waitFor();
+  const { climate, site } = await planOf(page);
+  expect(climate.from).toBe('rough');
+  expect(climate.source).toContain('published normals of Las Vegas');
+  // National Weather Service, Las Vegas, 1981–2010, from memory: 40.1 °C in July.
+  expect(climate.months[6].high).toBeCloseTo(40.1, 0);
+  expect(site.elevation).toBeUndefined();
+  expect(Object.keys(site)).not.toContain('town');
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
 test('half an answer is there again after a reload', async () => {
   const context = await session.context();
   let { page } = await openApp(context, session.site.address);

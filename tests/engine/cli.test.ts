@@ -167,6 +167,18 @@ describe('the command line', () => {
     }
   });
 
+  it('says it beside numbers for programs too, and beside a page that only has the word in a name', async () => {
+    const plan = JSON.parse(SMALL);
+    const features = plan.features.map((feature: object) => ({ ...feature, name: 'Rough lemon' }));
+    const input = JSON.stringify({ ...plan, features, climate: { ...plan.climate, from: 'rough' } });
+    for (const verb of [
+      ['load', '-', '--json'],
+      ['load', '-', '--csv'],
+      ['place', '-', '--plant', 'pot'],
+    ])
+      expect((await run(verb, { input })).err, verb.join(' ')).toMatch(/The climate is rough/);
+  });
+
   it('tells a long job’s progress on standard error', async () => {
     const { out, err } = await run(['load', '-', '--json'], { input: SMALL, slow: true });
     expect(err).toMatch(/\d+ %: shadows on the ground\n/);

@@ -5,7 +5,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
-import { blendNormals, type TownNormals } from '../../engine/survey/climate/blend-normals.ts';
+import { blendNormals, FARTHEST, type TownNormals } from '../../engine/survey/climate/blend-normals.ts';
 import { letterOf } from '../../engine/survey/climate/letters.ts';
 import { faultsOf } from './normals-faults.ts';
 
@@ -24,14 +24,17 @@ export const SOURCES = {
   },
 } as const;
 
-/** Mean high of the hottest month from which a town is of use here. [°C] */
-const HOT = 32;
-/** The same by the sea: without its mild towns a coast would be told from inland. [°C] */
-const HOT_BY_SEA = 27;
-/** A town that the others foretell this well, root mean square over 24 numbers, need not be carried. [K] */
+/**
+ * A town that the others foretell this well need not be carried: of its 24 numbers the root mean square. [K] Where no
+ * month is hot, a rougher word will do.
+ */
 const FORETOLD = 1;
-/** A town whose hottest month is as warm as this stays in any case. [°C] */
+const FORETOLD_MILD = 2;
+/** Mean high of the hottest month from which summers burn; and from which a town stays in any case. [°C] */
+const HOT = 32;
 const VERY_HOT = 35;
+/** The same by the sea: its mild towns tell a coast from the inland. [°C] */
+const HOT_BY_SEA = 27;
 /** One row: [name, country, latitude, longitude, elevation, by sea 0/1, source, period, 24 or 36 letters]. */
 type NormalsRow = readonly [string, number, number, number, number, number, number, number, string];
 
@@ -68,7 +71,7 @@ export function townsOfCsv(text: string): TownNormals[] {
 
 /** Without the towns that their neighbours foretell, best foretold first; a town that foretells one that went stays. */
 function withoutForetold(towns: readonly TownNormals[]): TownNormals[] {
-  const kept = towns.filter(({ high, bySea }) => Math.max(...high) >= (bySea ? HOT_BY_SEA : HOT));
+  const kept = [...towns];
   const needed = new Set(kept.filter(({ high }) => Math.max(...high) >= VERY_HOT));
   for (;;) {
     const best = kept
@@ -81,14 +84,23 @@ function withoutForetold(towns: readonly TownNormals[]): TownNormals[] {
   }
 }
 
-/** How well a town is told from the others: root of the mean square over its highs and lows. [K] */
+/**
+ * How well a town is told from the others, where no more than its place is known: root of the mean square over its highs
+ * and lows, a mild town's less. [K]
+ */
 function foretold(town: TownNormals, towns: readonly TownNormals[]): { error: number; by: TownNormals[] } {
+  const { latitude, longitude } = town;
   const { high, low, near } = blendNormals(
-    town,
+    { latitude, longitude },
     towns.filter((other) => other !== town),
   );
   const off = [...high.map((value, k) => value - town.high[k]), ...low.map((value, k) => value - town.low[k])];
-  return { error: Math.sqrt(off.reduce((sum, d) => sum + d * d, 0) / off.length), by: near.map((one) => one.town) };
+  const error = Math.sqrt(off.reduce((sum, d) => sum + d * d, 0) / off.length);
+  const isHot = Math.max(...town.high) >= (town.bySea ? HOT_BY_SEA : HOT);
+  return {
+    error: near[0].away > FARTHEST ? Infinity : isHot ? error : (error * FORETOLD) / FORETOLD_MILD,
+    by: near.map((one) => one.town),
+  };
 }
 
 export function makeNormals(towns: readonly TownNormals[]): NormalsFile {

@@ -1,13 +1,17 @@
 /**
- * Makes engine/survey/place/places.json: a lean list of towns where summers burn, to start a plan from.
+ * Makes engine/survey/place/places.json: a lean list of towns where summers burn, of the largest towns of the hot and
+ * temperate world and of every capital, to start a plan from.
  * Source: the npm package city-timezones (MIT), a development dependency. Run: node --import tsx tests/make/places.ts
  */
 import { writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { pathToFileURL } from 'node:url';
+import { plain } from '../../engine/survey/place/places.ts';
+import { CAPITALS } from './capitals.ts';
 
 interface City {
   readonly city: string;
+  readonly city_ascii: string;
   readonly lat: number;
   readonly lng: number;
   readonly pop: number;
@@ -117,6 +121,24 @@ const SHARES: readonly {
   { country: 'UY', towns: 1 },
 ];
 
+/** Names that the package writes without their marks. */
+const MARKED: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  ES: { Cordoba: 'Córdoba', Malaga: 'Málaga', Cadiz: 'Cádiz', Almeria: 'Almería', Castello: 'Castelló' },
+  PT: { Evora: 'Évora' },
+  MX: {
+    Leon: 'León',
+    Merida: 'Mérida',
+    'San Luis Potosi': 'San Luis Potosí',
+    Torreon: 'Torreón',
+    Queretaro: 'Querétaro',
+    Culiacan: 'Culiacán',
+  },
+};
+
+/** The largest towns of the world between these latitudes belong to it wherever they lie. [°] */
+const TEMPERATE = 50;
+const LARGEST = 300;
+
 /** Towns nearer than this to a larger one already taken add nothing: the sun is the same. [km] */
 const APART = 60;
 
@@ -124,6 +146,8 @@ export interface PlacesFile {
   readonly about: string;
   readonly countries: readonly string[];
   readonly zones: readonly string[];
+  /** Letters that people write for a state: "CA". */
+  readonly states: Readonly<Record<string, string>>;
   /** [name, region, index of country, latitude, longitude, index of zone], most people first. */
   readonly places: readonly (readonly [string, string, number, number, number, number])[];
 }
@@ -140,7 +164,7 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
           lng >= longitudes[0] &&
           lng <= longitudes[1],
       )
-      .sort((a, b) => b.pop - a.pop || a.city.localeCompare(b.city, 'en'));
+      .sort(byPeople);
     let left = towns;
     for (const city of inside) {
       if (left === 0) break;
@@ -150,18 +174,22 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
     }
     if (left > 0) throw new Error(`${country}: ${left} towns fewer than asked.`);
   }
-  taken.sort((a, b) => b.pop - a.pop || a.city.localeCompare(b.city, 'en'));
+  for (const city of [...largest(cities), ...capitals(cities)]) if (!taken.includes(city)) taken.push(city);
+  taken.sort(byPeople);
   const countries = [...new Set(taken.map((city) => city.country))].sort();
   const zones = [...new Set(taken.map((city) => city.timezone))].sort();
   return {
     about:
-      'Towns where summers burn, from the npm package city-timezones (MIT licence), made by tests/make/places.ts. ' +
+      'Towns where summers burn, large towns and capitals, from the npm package city-timezones (MIT licence), made by tests/make/places.ts. ' +
       'Coordinates to 0.01 degree.',
     countries,
     zones,
+    states: Object.fromEntries(
+      taken.flatMap(({ state_ansi, province }) => (state_ansi ? [[province, state_ansi]] : [])),
+    ),
     places: taken.map((city) => [
-      city.city,
-      city.state_ansi ?? city.province ?? '',
+      MARKED[city.iso2]?.[city.city] ?? city.city,
+      regionOf(city, taken),
       countries.indexOf(city.country),
       hundredths(city.lat),
       hundredths(city.lng),
@@ -170,12 +198,41 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
   };
 }
 
+function largest(cities: readonly City[]): City[] {
+  return cities
+    .filter(({ lat }) => Math.abs(lat) <= TEMPERATE)
+    .sort(byPeople)
+    .slice(0, LARGEST);
+}
+
+/** @throws Error where the package has no such town */
+function capitals(cities: readonly City[]): City[] {
+  return CAPITALS.map((capital) => {
+    const [country, name] = [capital.slice(0, 2), plain(capital.slice(3))];
+    const found = cities.find(
+      ({ iso2, city, city_ascii }) => iso2 === country && [plain(city), plain(city_ascii)].includes(name),
+    );
+    if (found === undefined) throw new Error(`No town for the capital "${capital}".`);
+    return found;
+  });
+}
+
+/** Said where people say it, in the United States, and where it tells two towns of one name apart. */
+function regionOf({ city, province, iso2 }: City, taken: readonly City[]): string {
+  const alone = taken.filter((other) => plain(other.city) === plain(city)).length === 1;
+  return alone && iso2 !== 'US' ? '' : (province ?? '');
+}
+
+function byPeople(a: City, b: City): number {
+  return b.pop - a.pop || a.city.localeCompare(b.city, 'en');
+}
+
 /** One place a line, so that a change shows in a difference. */
 export function placesText(file: PlacesFile): string {
   const rows = file.places.map((place) => `  ${JSON.stringify(place)}`).join(',\n');
   return (
     `{\n "about": ${JSON.stringify(file.about)},\n "countries": ${JSON.stringify(file.countries)},\n ` +
-    `"zones": ${JSON.stringify(file.zones)},\n "places": [\n${rows}\n ]\n}\n`
+    `"zones": ${JSON.stringify(file.zones)},\n "states": ${JSON.stringify(file.states)},\n "places": [\n${rows}\n ]\n}\n`
   );
 }
 

@@ -240,7 +240,9 @@ describe('cut lists of whole frames', () => {
       frame: { tube: 'emt-1', bottomRails: true },
     });
     expect(sheet.cuts).toHaveLength(12);
-    expect(sheet.fittings).toEqual([{ kind: '3-way corner', count: 8, socketsEach: 3 }]);
+    expect(sheet.fittings).toEqual([
+      { joint: '3-way corner', adjustable: false, kind: '3-way corner', count: 8, socketsEach: 3 },
+    ]);
     expect(sheet.sockets.sockets).toBe(24);
     expect(sheet.cuts.filter((cut) => cut.left > 0)).toHaveLength(4);
     expect(sheet.cutting.proven).toBe(true);
@@ -277,14 +279,18 @@ describe('cut lists of whole frames', () => {
     const sheet = built({ length: 2.4, width: 3, height: 2, rise: 0.6, frame: { tube: 'emt-1' } });
     expect(sheet.pieces.find((piece) => piece.part === 'sloping rail')?.length).toBeCloseTo(2.474, 3);
     expect(
-      sheet.pieces
-        .filter((piece) => piece.part.startsWith('post'))
-        .map(({ part, length, count }) => [part, length, count]),
+      sheet.pieces.filter((piece) => piece.kind === 'post').map(({ part, length, count }) => [part, length, count]),
     ).toEqual([
       ['post, low side', 2, 2],
       ['post, high side', 2.6, 2],
     ]);
-    expect(sheet.fittings[0]).toEqual({ kind: '3-way corner, adjustable', count: 4, socketsEach: 3 });
+    expect(sheet.fittings[0]).toEqual({
+      joint: '3-way corner',
+      adjustable: true,
+      kind: '3-way corner, adjustable',
+      count: 4,
+      socketsEach: 3,
+    });
     // Free roof at 14.04°, BS 6399-2 table 13 between 0.9 at 10° and 1.1 at 15°.
     expect(sheet.uplift.coefficient.clear).toBeCloseTo(0.9 + (0.2 * 4.036) / 5, 2);
   });

@@ -14,7 +14,6 @@ export { PlantCard } from '../panels/heat/PlantCard.tsx';
 export { ShadowClock } from '../panels/heat/pictures/ShadowClock.tsx';
 export { SpotCard } from '../panels/heat/SpotCard.tsx';
 export { SunEyePicture } from '../panels/heat/pictures/SunEyePicture.tsx';
-export { FieldSheetCard } from '../panels/sheets/index.tsx';
 export { SurveyCard } from '../panels/survey/index.tsx';
 export { FilesCard } from './FilesCard/index.tsx';
 export { SettingsCard } from './SettingsCard/index.tsx';

@@ -6,6 +6,7 @@ export { BuildCard } from '../panels/build/index.tsx';
 export { Handing } from '../panels/papers/Handing.tsx';
 export { readPack } from '../panels/papers/pack.ts';
 export { PlaceCard } from '../panels/place/index.tsx';
+export { FieldSheetCard } from '../panels/sheets/index.tsx';
 export { SureCard } from '../panels/sure/index.tsx';
 export { TryCard } from '../panels/try/index.tsx';
 export { YearCard } from '../panels/year/index.tsx';

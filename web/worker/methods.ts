@@ -6,7 +6,7 @@
  * - `survey`: finds things out, beside what the map is being reckoned for.
  * - `advice`: the later stages; their long searches never hold up the map.
  * - `search`: what somebody waits for; it does not queue behind a comparison that nobody asked for.
- * - `quick`: answered while one looks; no search and no comparison stands before it.
+ * - `quick`: answered while one looks, the field sheet too; no search and no comparison stands before it.
  * - `trial`: what is moved about by hand; nothing stands before it, and what it has laid out stays.
  */
 export const METHODS = {
@@ -15,10 +15,8 @@ export const METHODS = {
   spot: 'map',
   wallNear: 'map',
 
-  answerSheet: 'survey',
   height: 'survey',
   north: 'survey',
-  sheet: 'survey',
   skyFrom: 'survey',
   weatherFile: 'survey',
   whereabouts: 'survey',
@@ -38,12 +36,14 @@ export const METHODS = {
 
   site: 'search',
 
+  answerSheet: 'quick',
   ground: 'quick',
   hidden: 'quick',
   marks: 'quick',
   payoff: 'quick',
   section: 'quick',
   shadowEdge: 'quick',
+  sheet: 'quick',
 
   potThere: 'trial',
   trial: 'trial',

@@ -1,4 +1,4 @@
-import type { HourRange } from '../../frame/types.ts';
+import type { HourRange } from '../../frame/work/types.ts';
 import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { Units } from '../../plan/units.ts';

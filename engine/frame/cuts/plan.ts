@@ -5,7 +5,8 @@ import type { StockTube } from '../../plan/types.ts';
 import { cutStock } from './cutting-stock.ts';
 import type { CutUse, Effort } from './cutting-stock.ts';
 import { TENTHS_PER_METRE, tenthsOf } from '../layout/fittings.ts';
-import type { CutPlan, CutSaving, Piece } from '../types.ts';
+import type { CutPlan, CutSaving } from './types.ts';
+import type { Piece } from '../layout/types.ts';
 
 /** Each change is a cutting problem of its own; only a screen of many bends has more different lengths. */
 const LENGTHS_TRIED = 8;
@@ -15,8 +16,9 @@ const SHORTER = [
   { metres: 0.002, metric: '2 mm', imperial: 'about 1/16 in' },
 ] as const;
 
+/** `unfit`: pieces that no tube holds, longest first. */
 export type CutPlanResult =
-  { readonly ok: true; readonly plan: CutPlan } | { readonly ok: false; readonly unfit: readonly number[] };
+  { readonly ok: true; readonly plan: CutPlan } | { readonly ok: false; readonly unfit: readonly Piece[] };
 
 /** @param lengths Every length in which the tube is sold.  @param kerf [m] */
 export function cutPlanOf(
@@ -36,7 +38,11 @@ export function cutPlanOf(
     tubes: lengths.map((tube) => ({ length: tenthsOf(tube.length), cost: Math.max(1, Math.round(cost(tube))) })),
   };
   const result = cutStock(job, effort);
-  if (!result.ok) return { ok: false, unfit: result.unfit.map((length) => length / TENTHS_PER_METRE) };
+  if (!result.ok)
+    return {
+      ok: false,
+      unfit: result.unfit.flatMap((unfit) => pieces.filter(({ length }) => tenthsOf(length) === unfit)),
+    };
   const tubes = result.uses
     .toSorted((a, b) => a.left - b.left)
     .flatMap((use) => Array.from({ length: use.times }, () => cutTube(use, lengths[use.tube])));

@@ -10,7 +10,7 @@ import { briefOf } from './brief.ts';
 import { nameOf } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
 import { settingOut } from './setting-out.ts';
-import type { AsBuiltField, SettingOut } from '../types.ts';
+import type { AsBuiltField, SettingOut } from './types.ts';
 
 /** Measured numbers by the id of the sheet's `asBuilt` field; a field left out was not measured. [m] */
 export type AsBuiltNumbers = Readonly<Record<string, number>>;

@@ -27,6 +27,7 @@ export function clothsOf(
     left: [ids[0], ids[2]],
   } as const;
   const roof: FrameCloth = {
+    kind: 'roof',
     where: 'roof',
     opening: [slope, canopy.width],
     density: canopy.measuredDensity ?? canopy.density,
@@ -37,6 +38,7 @@ export function clothsOf(
     const [a, b] = edges[drop.side];
     const under = ([x, y, z]: SpacePoint): SpacePoint => [x, y, z - drop.depth];
     return {
+      kind: 'drop',
       where: `drop ${drop.side}`,
       opening: [Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]), drop.depth],
       density: drop.density,
@@ -52,7 +54,7 @@ export function standingOf(drop: Drop, canopy: Canopy, across: number, along: nu
   const sideways = drop.side === 'left' || drop.side === 'right';
   const edgeHeight = canopy.height + (sideways ? rise / 2 : drop.side === 'front' ? rise : 0);
   return {
-    where: `drop ${drop.side}`,
+    pushed: sideways ? 'along the width' : 'along the length',
     area: (sideways ? canopy.length : canopy.width) * drop.depth,
     density: drop.density,
     height: edgeHeight - drop.depth / 2,

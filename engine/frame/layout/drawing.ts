@@ -4,7 +4,7 @@ import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
 import type { FrameModel } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
-import type { DimensionKind, FrameDrawing } from '../types.ts';
+import type { DimensionKind, FrameDrawing } from './types.ts';
 
 /**
  * The frame as lines with dimensions, for a page to draw from any side; `null` when it cannot be built as it stands.
@@ -25,7 +25,7 @@ export function drawingOf(model: FrameModel): FrameDrawing {
   }));
   return {
     posts,
-    tubes: model.tubes.map(({ part, from, to }) => ({ part, from, to })),
+    tubes: model.tubes.map(({ part, kind, from, to }) => ({ part, kind, from, to })),
     cloths: model.cloths.map(({ where, corners }) => ({ where, corners })),
     dimensions: dimensionsOf(model, posts),
   };

@@ -1,6 +1,6 @@
 /** Joints by kind and count, and the check that no tube end is left over. */
 import type { FrameJoint, FrameModel } from './model.ts';
-import type { Fitting, JointKind, Piece, SocketCheck } from '../types.ts';
+import type { Fitting, JointKind, JointName, Piece, SocketCheck, TubeKind } from './types.ts';
 
 /**
  * Tube ends that each kind of joint takes. A clamp slides on a tube that runs through it and takes the end of another.
@@ -30,9 +30,8 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
 };
 
 /** What joints of a kind do, in words for the shop. */
-export function jointWords({ kind }: Pick<Fitting, 'kind'>): string {
-  const [plain, adjustable] = kind.split(', ');
-  return `${JOINT_WORDS[plain as JointKind]}${adjustable === undefined ? '' : ', at an angle'}`;
+export function jointWords({ joint, adjustable }: Pick<Fitting, 'joint' | 'adjustable'>): string {
+  return `${JOINT_WORDS[joint]}${adjustable ? ', at an angle' : ''}`;
 }
 
 export function socketsOf(kind: JointKind): number {
@@ -40,17 +39,18 @@ export function socketsOf(kind: JointKind): number {
 }
 
 /** The name of a joint with what must be said when it is bought. */
-export function jointName(joint: Pick<FrameJoint, 'kind' | 'adjustable'>): string {
-  return joint.adjustable ? `${joint.kind}, adjustable` : joint.kind;
+function jointName(joint: JointKind, adjustable: boolean): JointName {
+  return adjustable ? `${joint}, adjustable` : joint;
 }
 
 /** In the order of the list of kinds, square ones before adjustable ones. */
 export function fittingsOf(joints: readonly FrameJoint[]): Fitting[] {
   const fittings: Fitting[] = [];
-  for (const kind of Object.keys(SOCKETS) as JointKind[]) {
+  for (const joint of Object.keys(SOCKETS) as JointKind[]) {
     for (const adjustable of [false, true]) {
-      const count = joints.filter((joint) => joint.kind === kind && joint.adjustable === adjustable).length;
-      if (count > 0) fittings.push({ kind: jointName({ kind, adjustable }), count, socketsEach: SOCKETS[kind] });
+      const count = joints.filter((one) => one.kind === joint && one.adjustable === adjustable).length;
+      if (count > 0)
+        fittings.push({ joint, adjustable, kind: jointName(joint, adjustable), count, socketsEach: SOCKETS[joint] });
     }
   }
   return fittings;
@@ -65,13 +65,13 @@ export function checkSockets(model: FrameModel): SocketCheck {
 
 /** Tubes by part and length, to 0.1 mm, in the order they were laid out. */
 export function piecesOf(model: FrameModel): Piece[] {
-  const pieces = new Map<string, { part: string; length: number; count: number }>();
+  const pieces = new Map<string, { part: string; kind: TubeKind; length: number; count: number }>();
   for (const tube of model.tubes) {
     const length = tenthsOf(tube.length) / TENTHS_PER_METRE;
     const key = `${tube.part} ${length}`;
     const piece = pieces.get(key);
     if (piece) piece.count += 1;
-    else pieces.set(key, { part: tube.part, length, count: 1 });
+    else pieces.set(key, { part: tube.part, kind: tube.kind, length, count: 1 });
   }
   return [...pieces.values()];
 }

@@ -2,7 +2,8 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import type { TubeSection } from '../strength/tube.ts';
-import type { AnchorKind, ClothPiece, GroundKind, JointKind } from '../types.ts';
+import type { ClothForm, ClothPlace, JointKind, TubeKind } from './types.ts';
+import type { AnchorKind, GroundKind } from '../strength/types.ts';
 
 export interface FramePost {
   readonly id: string;
@@ -17,7 +18,7 @@ export interface FramePost {
 
 export interface FrameTube {
   readonly part: string;
-  readonly kind: 'top rail' | 'low rail' | 'post' | 'brace';
+  readonly kind: TubeKind;
   readonly from: SpacePoint;
   readonly to: SpacePoint;
   /** To cut. [m] */
@@ -41,7 +42,8 @@ export interface FrameRail {
 }
 
 export interface FrameCloth {
-  readonly where: ClothPiece['where'];
+  readonly kind: ClothForm;
+  readonly where: ClothPlace;
   /** Size of the opening that it fills, along × across, tube centre to tube centre. [m] */
   readonly opening: readonly [number, number];
   readonly density: number;
@@ -52,7 +54,8 @@ export interface FrameCloth {
 
 /** Cloth that stands in the wind, and where the push acts. */
 export interface StandingCloth {
-  readonly where: ClothPiece['where'];
+  /** What the push runs along: cloths pushed alike are struck by one wind. */
+  readonly pushed: 'along the width' | 'along the length' | 'across the screen';
   readonly area: number;
   readonly density: number;
   /** Height of its middle. [m] */

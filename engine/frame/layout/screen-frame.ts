@@ -137,7 +137,7 @@ export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): Fr
     ),
     standing: [
       {
-        where: 'screen',
+        pushed: 'across the screen',
         area: total * depth,
         density,
         height: (screen.height + bottom) / 2,
@@ -164,7 +164,7 @@ function addStay(
   const up = STAY_SHARE * height;
   const from: SpacePoint = [x, y, up];
   const to: SpacePoint = [x + nx * up, y + ny * up, 0];
-  tubes.push({ part: 'stay', kind: 'brace', from, to, length: up * Math.SQRT2 });
+  tubes.push({ part: 'stay', kind: 'stay', from, to, length: up * Math.SQRT2 });
   joints.push({ kind: 'brace clamp', adjustable: false, at: from }, { kind: 'foot', adjustable: true, at: to });
 }
 
@@ -195,6 +195,7 @@ function screenCloth(
   const end = to % places.length;
   const [[ax, ay], [bx, by]] = [own(places[from].at), own(places[end].at)];
   return {
+    kind: 'screen',
     where: 'screen',
     opening: [Math.hypot(bx - ax, by - ay), height - bottom],
     density,

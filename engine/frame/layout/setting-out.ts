@@ -8,7 +8,7 @@ import type { Units } from '../../plan/units.ts';
 import { formatTape } from './lengths.ts';
 import type { FrameModel } from './model.ts';
 import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, whatStandsAt } from './surroundings.ts';
-import type { Diagonal, FixedPoint, PostPlace, SettingOut } from '../types.ts';
+import type { Diagonal, FixedPoint, PostPlace, SettingOut } from './types.ts';
 
 interface Candidate {
   readonly at: PlanPoint;

@@ -4,7 +4,7 @@ import { formatArea, formatCut, formatTemperatureDifference } from '../../plan/u
 import type { Units } from '../../plan/units.ts';
 import { formatAbout } from '../layout/lengths.ts';
 import type { FrameCloth, FrameModel } from '../layout/model.ts';
-import type { ClothPiece, ClothPlan, FrostCloth } from '../types.ts';
+import type { ClothPiece, ClothPlan, FrostCloth } from './types.ts';
 import { holesFactor, tautPull, upliftCoefficient, windPressure } from '../strength/wind.ts';
 
 /**
@@ -74,7 +74,7 @@ export function clothPlanOf(
 
 function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Units): ClothPiece {
   const [along, across] = cloth.opening;
-  const hangs = cloth.where !== 'roof' && cloth.where !== 'screen';
+  const hangs = cloth.kind === 'drop';
   const ties = hangs
     ? tiePoints([along, across, across], TIE_SPACING) + 1
     : tiePoints([along, across, along, across], TIE_SPACING);
@@ -83,6 +83,7 @@ function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Unit
   if (panel) {
     const direction = 'Nothing to sew: it comes hemmed, with eyelets.';
     return {
+      kind: cloth.kind,
       where: cloth.where,
       between: cloth.between,
       finished: panel,
@@ -99,6 +100,7 @@ function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Unit
   }
   const finished = [along - 2 * gapFor(along), across - (hangs ? 1 : 2) * gapFor(across)] as const;
   return {
+    kind: cloth.kind,
     where: cloth.where,
     between: cloth.between,
     finished,
@@ -173,7 +175,7 @@ function notesFor(model: FrameModel, pieces: readonly ClothPiece[], units: Units
     'Elastic ties are the fuse: they stretch and let go before the tube bends. Never lash every point with cord ' +
       'that does not give.',
   ];
-  if (pieces.some((piece) => piece.where.startsWith('drop')))
+  if (pieces.some((piece) => piece.kind === 'drop'))
     notes.push(
       'A drop that flaps tears itself: a rod in its lower hem holds it down. Roll drops up first when wind ' +
         'is forecast.',

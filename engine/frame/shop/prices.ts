@@ -17,7 +17,7 @@ export interface Price {
 type Pair = readonly [usd: number, eur: number];
 
 /** Each for one piece but cloth, which is for a square metre. Tubes carry theirs in the stock list. */
-const EXAMPLE_PRICES: Readonly<Record<string, Pair>> = {
+const EXAMPLE_PRICES = {
   corner2: [7, 8],
   corner3: [9, 10],
   corner3Heavy: [12, 17],
@@ -43,10 +43,10 @@ const EXAMPLE_PRICES: Readonly<Record<string, Pair>> = {
   waterCan: [10, 9],
   strap: [8, 7],
   zincPaint: [9, 8],
-};
+} as const satisfies Readonly<Record<string, Pair>>;
 
 export type PriceKey = keyof typeof EXAMPLE_PRICES;
-export const PRICE_KEYS: readonly PriceKey[] = Object.keys(EXAMPLE_PRICES);
+export const PRICE_KEYS: readonly string[] = Object.keys(EXAMPLE_PRICES);
 
 /**
  * The currency a plan's prices are in: its own, else euros in Europe and Africa and dollars elsewhere. Never by the

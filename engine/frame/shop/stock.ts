@@ -11,37 +11,37 @@ import { currencyOf, exampleIn } from './prices.ts';
 export const DEFAULT_KERF = 0.002;
 const TEN_FEET = 3.048;
 
-/** id, name, outside mm, wall mm, length m, USD, EUR */
-type TubeRow = readonly [string, string, number, number, number, number | null, number | null];
-const TUBES: readonly TubeRow[] = [
-  ['emt-1-2', 'conduit, trade size 1/2 in', 17.93, 1.07, TEN_FEET, 6, null],
-  ['emt-3-4', 'conduit, trade size 3/4 in', 23.42, 1.24, TEN_FEET, 10, null],
-  ['emt-1', 'conduit, trade size 1 in', 29.54, 1.45, TEN_FEET, 16, null],
-  ['emt-1-1-4', 'conduit, trade size 1-1/4 in', 38.35, 1.65, TEN_FEET, 25, null],
-  ['emt-1-1-2', 'conduit, trade size 1-1/2 in', 44.2, 1.65, TEN_FEET, 32, null],
-  ['emt-2', 'conduit, trade size 2 in', 55.8, 1.65, TEN_FEET, 42, null],
-  ['fence-1-3-8', 'fence rail, 1-3/8 in', 34.9, 1.4, 3.2004, 20, null],
-  ['tube-25', 'light galvanised tube, 25 mm', 25, 1.5, 3, 10, 9],
-  ['tube-25-6', 'light galvanised tube, 25 mm', 25, 1.5, 6, 20, 18],
-  ['tube-32', 'light galvanised tube, 32 mm', 32, 1.5, 3, 13, 12],
-  ['tube-32-6', 'light galvanised tube, 32 mm', 32, 1.5, 6, 26, 24],
-  ['tube-38', 'light galvanised tube, 38 mm', 38, 1.5, 3, 16, 15],
-  ['tube-38-6', 'light galvanised tube, 38 mm', 38, 1.5, 6, 32, 30],
-  ['steel-42', 'galvanised tube, 42.4 mm', 42.4, 2.6, 3, 40, 30],
-  ['steel-42-6', 'galvanised tube, 42.4 mm', 42.4, 2.6, 6, 80, 60],
-  ['scaffold-48', 'scaffold tube, 48.3 mm', 48.3, 3.2, 3, 40, 33],
-  ['scaffold-48-4', 'scaffold tube, 48.3 mm', 48.3, 3.2, 4, 53, 44],
-  ['scaffold-48-6', 'scaffold tube, 48.3 mm', 48.3, 3.2, 6, 80, 66],
-];
-
-/** The ids of the tubes that stand in for a shop's list. */
-export const TUBE_IDS: readonly string[] = TUBES.map(([id]) => id);
-
 /**
  * Where conduit and cloth in feet are the usual goods, and where metric ones are. Never by the units shown: they change
  * no frame.
  */
 type Market = 'american' | 'metric';
+
+/** id, usual in which market, name, outside mm, wall mm, length m, USD, EUR */
+type TubeRow = readonly [string, Market | 'both', string, number, number, number, number | null, number | null];
+const TUBES: readonly TubeRow[] = [
+  ['emt-1-2', 'american', 'conduit, trade size 1/2 in', 17.93, 1.07, TEN_FEET, 6, null],
+  ['emt-3-4', 'american', 'conduit, trade size 3/4 in', 23.42, 1.24, TEN_FEET, 10, null],
+  ['emt-1', 'american', 'conduit, trade size 1 in', 29.54, 1.45, TEN_FEET, 16, null],
+  ['emt-1-1-4', 'american', 'conduit, trade size 1-1/4 in', 38.35, 1.65, TEN_FEET, 25, null],
+  ['emt-1-1-2', 'american', 'conduit, trade size 1-1/2 in', 44.2, 1.65, TEN_FEET, 32, null],
+  ['emt-2', 'american', 'conduit, trade size 2 in', 55.8, 1.65, TEN_FEET, 42, null],
+  ['fence-1-3-8', 'american', 'fence rail, 1-3/8 in', 34.9, 1.4, 3.2004, 20, null],
+  ['tube-25', 'metric', 'light galvanised tube, 25 mm', 25, 1.5, 3, 10, 9],
+  ['tube-25-6', 'metric', 'light galvanised tube, 25 mm', 25, 1.5, 6, 20, 18],
+  ['tube-32', 'metric', 'light galvanised tube, 32 mm', 32, 1.5, 3, 13, 12],
+  ['tube-32-6', 'metric', 'light galvanised tube, 32 mm', 32, 1.5, 6, 26, 24],
+  ['tube-38', 'metric', 'light galvanised tube, 38 mm', 38, 1.5, 3, 16, 15],
+  ['tube-38-6', 'metric', 'light galvanised tube, 38 mm', 38, 1.5, 6, 32, 30],
+  ['steel-42', 'metric', 'galvanised tube, 42.4 mm', 42.4, 2.6, 3, 40, 30],
+  ['steel-42-6', 'metric', 'galvanised tube, 42.4 mm', 42.4, 2.6, 6, 80, 60],
+  ['scaffold-48', 'both', 'scaffold tube, 48.3 mm', 48.3, 3.2, 3, 40, 33],
+  ['scaffold-48-4', 'both', 'scaffold tube, 48.3 mm', 48.3, 3.2, 4, 53, 44],
+  ['scaffold-48-6', 'both', 'scaffold tube, 48.3 mm', 48.3, 3.2, 6, 80, 66],
+];
+
+/** The ids of the tubes that stand in for a shop's list. */
+export const TUBE_IDS: readonly string[] = TUBES.map(([id]) => id);
 
 /** Widths of cloth sold off the roll. [m] */
 const ROLL_WIDTHS: Readonly<Record<Market, readonly number[]>> = {
@@ -64,9 +64,8 @@ export function stockTubes(plan: Plan): readonly StockTube[] {
  */
 export function usualTubes(plan: Plan): readonly StockTube[] {
   const all = stockTubes(plan);
-  if (all === plan.stock?.tubes) return all;
-  const inInches = (tube: StockTube): boolean => /^(emt|fence)-/.test(tube.id);
-  return all.filter((tube) => tube.id.startsWith('scaffold-') || inInches(tube) === (marketOf(plan) === 'american'));
+  const market = marketOf(plan);
+  return all === plan.stock?.tubes ? all : defaultTubes(plan, (usual) => usual === 'both' || usual === market);
 }
 
 /** Cloth on sale; a row without a length, or 20 m and longer, is a roll. */
@@ -106,9 +105,9 @@ function marketOf(plan: Plan): Market {
   return /^(America|US|Canada)\/|^Pacific\/Honolulu$/.test(plan.site.timeZone) ? 'american' : 'metric';
 }
 
-function defaultTubes(plan: Plan): StockTube[] {
+function defaultTubes(plan: Plan, sold: (usual: TubeRow[1]) => boolean = () => true): StockTube[] {
   const currency = currencyOf(plan);
-  return TUBES.map(([id, name, outsideMm, wallMm, length, usd, eur]) => {
+  return TUBES.filter(([, usual]) => sold(usual)).map(([id, , name, outsideMm, wallMm, length, usd, eur]) => {
     const price = plan.stock?.prices?.[id] ?? exampleIn(currency, [usd, eur]);
     return { id, name, outside: outsideMm / 1000, wall: wallMm / 1000, length, ...(price === null ? {} : { price }) };
   });

@@ -5,7 +5,7 @@ import { groundPlace } from './grounds.ts';
 import { formatForce, formatVolume } from '../layout/lengths.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
 import { liftOfPush } from './side-push.ts';
-import type { AnchorPlan, GroundKind, PostLoad, WindRange } from '../types.ts';
+import type { AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
 import { BALLAST_FACTOR, GRAVITY, upliftCoefficient, upliftForce } from './wind.ts';
 
 /** Cast, and the share of it that comes dry out of the bag. [kg/m³] */

@@ -18,8 +18,7 @@ export function liftOfPush({ standing }: FrameModel, gust: number): number {
 }
 
 function strongest(standing: readonly StandingCloth[], of: (cloth: StandingCloth) => number): number {
-  const sums = [/left|right/, /front|back/, /screen/].map((sides) =>
-    standing.filter(({ where }) => sides.test(where)).reduce((sum, cloth) => sum + of(cloth), 0),
-  );
-  return Math.max(...sums);
+  const sums = new Map<StandingCloth['pushed'], number>();
+  for (const cloth of standing) sums.set(cloth.pushed, (sums.get(cloth.pushed) ?? 0) + of(cloth));
+  return Math.max(0, ...sums.values());
 }

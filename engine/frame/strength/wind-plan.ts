@@ -12,7 +12,7 @@ import type { FrameModel, FrameRail } from '../layout/model.ts';
 import { strongestPush } from './side-push.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
-import type { GustRow, PostStrength, Span, StormPlan, UpliftPlan, WindRange } from '../types.ts';
+import type { GustRow, PostStrength, Span, StormPlan, UpliftPlan, WindRange } from './types.ts';
 import {
   GRAVITY,
   gustOfLineLoad,
@@ -172,7 +172,7 @@ export function stormPlan(
   const takeDownGust = Math.floor(Math.min(TAKE_DOWN_GUST, limit));
   const { sign } = signsOfGust(takeDownGust);
   const gust = formatSpeed(takeDownGust, units);
-  const drops = model.standing.some((cloth) => cloth.where !== 'screen');
+  const drops = model.cloths.some(({ kind }) => kind === 'drop');
   const takeDownWhy =
     limit < TAKE_DOWN_GUST
       ? `In a gust of ${formatSpeed(Math.floor(limit), units)} the bending stress of the tube passes ` +

@@ -1,6 +1,6 @@
 /** What must stand beside every page that tells someone to build, dig, climb, cut, spray, cover or work in heat. */
 import type { LocalCaution } from '../../plan/types.ts';
-import type { Caution, RiskyTask } from '../types.ts';
+import type { Caution, RiskyTask } from './types.ts';
 
 /**
  * From this area of roof, or this height of post, a licensed engineer is asked. No code that we know of draws these

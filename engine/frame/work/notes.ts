@@ -12,7 +12,10 @@ import type { FrameBrief, FrameModel } from '../layout/model.ts';
 import { usualTubes } from '../shop/stock.ts';
 import { neighboursOf } from '../layout/surroundings.ts';
 import { sectionOf, STEEL } from '../strength/tube.ts';
-import type { AnchorPlan, ClothPlan, Cost, CutPlan, Fitting, Piece, PostStrength, SettingOut, Span } from '../types.ts';
+import type { CutPlan } from '../cuts/types.ts';
+import type { Fitting, Piece, SettingOut } from '../layout/types.ts';
+import type { ClothPlan, Cost } from '../shop/types.ts';
+import type { AnchorPlan, PostStrength, Span } from '../strength/types.ts';
 import { bearingGust, LEAN_ON_POST, postGust, TAKE_DOWN_GUST } from '../strength/wind-plan.ts';
 
 /** What every part of the sheet is worked out from. */

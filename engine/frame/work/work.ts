@@ -4,7 +4,10 @@
  * tools at hand; the range runs from somebody who has built one before to somebody who has not.
  */
 import type { FrameModel } from '../layout/model.ts';
-import type { AnchorPlan, ClothPlan, CutPlan, HourRange, WorkEstimate } from '../types.ts';
+import type { CutPlan } from '../cuts/types.ts';
+import type { ClothPlan } from '../shop/types.ts';
+import type { AnchorPlan } from '../strength/types.ts';
+import type { HourRange, WorkEstimate } from './types.ts';
 
 const MINUTES = {
   settingOut: 40,

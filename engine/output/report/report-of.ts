@@ -6,7 +6,7 @@ import type { Outcome } from '../../load/types.ts';
 import { canopyRing, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Plant } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import { isRough, type Weather } from '../../sun/weather.ts';
 import { oneLine } from '../text/plain-text.ts';
 import type { Report, ReportRequest, ReportSection } from './types.ts';
 
@@ -43,7 +43,7 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
       made: request.made ?? null,
       place: request.withPlace === true ? { latitude, longitude } : null,
       climate: climateSentence(plan, weather),
-      rough: plan.climate.from === 'rough' && weather === undefined,
+      rough: isRough(plan, weather),
       load: load.value,
       sections: plan.features.flatMap((feature) =>
         feature.kind === 'canopy' ? sectionThrough(plan, feature, units) : [],

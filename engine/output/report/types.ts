@@ -1,7 +1,7 @@
 /** What the report is made of, before it is a page. */
 import type { Section } from '../../advice/sight/section.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
-import type { Caution } from '../../frame/types.ts';
+import type { Caution } from '../../frame/work/types.ts';
 import type { LoadResult } from '../../load/types.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';

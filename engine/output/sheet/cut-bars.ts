@@ -1,5 +1,5 @@
 /** The cut list as bars of characters, to scale. */
-import type { CutTube } from '../../frame/types.ts';
+import type { CutTube } from '../../frame/cuts/types.ts';
 import { formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 

@@ -3,7 +3,9 @@
  * scale.
  */
 import { formatTape } from '../../frame/layout/lengths.ts';
-import type { BuildSheet, CutTube, DimensionKind } from '../../frame/types.ts';
+import type { BuildSheet } from '../../frame/types.ts';
+import type { CutTube } from '../../frame/cuts/types.ts';
+import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';

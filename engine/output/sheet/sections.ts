@@ -3,7 +3,8 @@
  * for paper.
  */
 import { formatAbout, formatTape, formatThin } from '../../frame/layout/lengths.ts';
-import type { BuildSheet, ClothPiece } from '../../frame/types.ts';
+import type { BuildSheet } from '../../frame/types.ts';
+import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
 import { formatCut, formatSpeed, type Units } from '../../plan/units.ts';
 import { list, section, sentence, type SheetSection, table } from './part.ts';

@@ -12,7 +12,7 @@ export function shopping(sheet: BuildSheet, units: Units): SheetSection {
     ...sheet.cost.items
       .filter((item) => item.aisle === aisle)
       .map((item) => [
-        `· ${item.name}${item.length === undefined ? '' : `, ${formatCut(item.length, units)}`}${item.pack > 1 ? ` (${item.need} needed, packs of ${item.pack})` : ''}`,
+        `· ${item.name}${item.of === 'tube' ? `, ${formatCut(item.length, units)}` : ''}${item.pack > 1 ? ` (${item.need} needed, packs of ${item.pack})` : ''}`,
         item.unit === 'm²' ? formatArea(item.count, units) : `${item.count} ${plural(item.unit, item.count)}`,
         item.price === null ? 'no price' : item.unit === 'm²' ? pricePerArea(item.price, units) : item.price.toFixed(2),
         item.amount === null ? '' : item.amount.toFixed(2),

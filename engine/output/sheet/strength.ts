@@ -35,7 +35,7 @@ export function strength(sheet: BuildSheet, units: Units): SheetSection {
   const limit = (stressMPa: number): string =>
     `${formatStress(stressMPa, units)} of the ${formatStress(allowed, units)} ` +
     `allowed${stressMPa > allowed ? ': TOO MUCH' : ''}`;
-  const braced = sheet.drawing.tubes.some(({ part }) => part === 'brace' || part === 'stay');
+  const braced = sheet.drawing.tubes.some(({ kind }) => kind === 'brace' || kind === 'stay');
   const cure = braced
     ? `Here ${roof ? 'braces' : 'stays'} take that push.`
     : roof

@@ -4,6 +4,7 @@ import { hoursWords } from '../../advice/compare/words.ts';
 import { sideWords } from '../../advice/why/side.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatPerArea, formatTemperature, type Units } from '../../plan/units.ts';
+import { isRough } from '../../sun/weather.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -39,7 +40,8 @@ function runCompare(request: VerbRequest): VerbResult {
     ok: true,
     notes,
     json: outcome.value,
-    text: compareText(plan, outcome.value, units, request.page.columns),
+    text: compareText(request, plan, outcome.value),
+    tellsRough: 'text',
   };
 }
 
@@ -49,12 +51,12 @@ function idsOf(plan: Plan, text: string): string[] {
 }
 
 function compareText(
+  { units, weather, page }: VerbRequest,
   plan: Plan,
   { today, choices, ranked, weights }: CompareResult,
-  units: Units,
-  columns: number,
 ): string {
-  const rough = plan.climate.from === 'rough' ? ['The climate is rough: every number below is too.'] : [];
+  const { columns } = page;
+  const rough = isRough(plan, weather) ? ['The climate is rough: every number below is too.'] : [];
   const head = [
     `${plan.name ?? 'The yard'}: today against ${choices.map(({ name }) => name).join(', ')}.`,
     weights,

@@ -2,6 +2,7 @@ import { loadOf } from '../../load/load-of.ts';
 import type { LoadResult, PlantLoad } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units.ts';
+import { isRough } from '../../sun/weather.ts';
 import { monthWord } from '../../survey/place/sun-at.ts';
 import type { Period } from '../../sun/samples.ts';
 import { loadCsv } from '../map/csv.ts';
@@ -57,7 +58,7 @@ function runLoad(request: VerbRequest): VerbResult {
     const collection = loadGeoJson(plan, value);
     return { ok: true, json: collection, text: '', file: jsonPieces(collection) };
   }
-  return { ok: true, json: value, text: loadText(request, plan, value) };
+  return { ok: true, json: value, text: loadText(request, plan, value), tellsRough: 'text' };
 }
 
 function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string {
@@ -67,10 +68,7 @@ function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string 
   const name = plan.name ?? 'The yard';
   const head =
     `${name}, ${periodWords(request.period, season.days)}, ${formatLength(grid.height, units)} ` + `above the ground`;
-  const rough =
-    plan.climate.from === 'rough' && request.weather === undefined
-      ? '\nThe climate is rough: every number below is too.'
-      : '';
+  const rough = isRough(plan, request.weather) ? '\nThe climate is rough: every number below is too.' : '';
   const open =
     `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ` +
     `${season.openBeamDose.toFixed(1)} and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day.`;

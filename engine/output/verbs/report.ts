@@ -57,6 +57,7 @@ export const report: Verb = {
       },
       text: html,
       file: [html],
+      tellsRough: 'text and json',
     };
   },
 };

@@ -38,9 +38,14 @@ export const season: Verb = {
     const { value } = outcome;
     if (hasFlag(request, 'ics')) {
       const calendar = seasonCalendar(plan, value);
-      return { ok: true, json: value, text: calendar, file: [calendar] };
+      return { ok: true, json: value, text: calendar, file: [calendar], tellsRough: 'text and json' };
     }
-    return { ok: true, json: value, text: seasonText(plan, value, request.units, request.page.columns) };
+    return {
+      ok: true,
+      json: value,
+      text: seasonText(plan, value, request.units, request.page.columns),
+      tellsRough: 'text and json',
+    };
   },
 };
 

@@ -3,7 +3,7 @@ import type { Problem } from '../../plan/types.ts';
 import { parseCoordinates } from '../../survey/place/coordinates.ts';
 import { declinationAt } from '../../survey/north/declination.ts';
 import { ELEVATION_NOTE, placeCheckLine, placeNotes } from '../../survey/place/place.ts';
-import { findTowns, nearestTown, type Town } from '../../survey/place/places.ts';
+import { nearestTown, type Town, townMeant, townWords } from '../../survey/place/places.ts';
 import type { Place } from '../../survey/place/sun-at.ts';
 import { zoneAt } from '../../survey/place/zone-at.ts';
 import { isTimeZone } from '../../sun/zone.ts';
@@ -39,7 +39,7 @@ export const PLACE_OPTIONS: readonly OptionSpec[] = [
 ];
 
 export type PlaceGiven =
-  | { readonly ok: true; readonly place: Place; readonly town?: Town }
+  | { readonly ok: true; readonly place: Place; readonly town?: Town; readonly others?: readonly Town[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** The place that a request means: typed, a town's, or the plan's. */
@@ -58,13 +58,15 @@ export function placeOf(request: VerbRequest): PlaceGiven {
   }
   const named = textGiven(request, 'town');
   if (named !== undefined) {
-    const [town] = findTowns(named, 1);
-    if (town === undefined)
+    const meant = townMeant(named);
+    if (meant === null)
       return refusal('town', `No town "${named}" is in the built-in list: give the place with --at "LAT, LON".`);
+    const { town, others } = meant;
     return {
       ok: true,
       place: { latitude: town.latitude, longitude: town.longitude, timeZone: zone ?? town.timeZone },
       town,
+      others,
     };
   }
   if (request.plan === undefined)
@@ -97,7 +99,8 @@ export const surveyPlace: Verb = {
       `${declination < 0 ? 'west' : 'east'} of true north here in ${year}.`;
     const text = [
       `Latitude ${degrees(latitude)}, longitude ${degrees(longitude)}, time zone ${timeZone}`,
-      `Nearest town of the list: ${near.town.name}, ${near.town.country}, ` +
+      ...(given.town ? [`${townWords(given.town)}?${namesakeWords(given.others ?? [])}`] : []),
+      `Nearest town of the list: ${townWords(near.town)}, ` +
         `${near.kilometres < 1 ? 'here' : `${near.kilometres.toFixed(0)} km away`}`,
       check,
       needle,
@@ -113,6 +116,11 @@ export const surveyPlace: Verb = {
     };
   },
 };
+
+/** What to write for the other towns of that name. */
+function namesakeWords(others: readonly Town[]): string {
+  return others.length === 0 ? '' : ` If not, write ${others.map((other) => `"${townWords(other)}"`).join(' or ')}.`;
+}
 
 function degrees(value: number): string {
   return `${value.toFixed(4).replace('-', '−')}°`;

@@ -1,5 +1,5 @@
 import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
-import { formatLength } from '../../plan/units.ts';
+import { formatLength, formatTemperature } from '../../plan/units.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/rough-climate.ts';
@@ -135,14 +135,14 @@ export const surveyClimate: Verb = {
       const { humidity, sunshine } = monthOf(row);
       return [
         monthWord(row.month),
-        `${row.high.toFixed(0)} °C`,
-        `${row.low.toFixed(0)} °C`,
+        formatTemperature(row.high, 'metric'),
+        formatTemperature(row.low, 'metric'),
         `${humidity} %`,
         `${(sunshine * 100).toFixed(0)} %`,
       ];
     });
     const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
-    const text = `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ${climate.heatwaveHigh.toFixed(0)} °C\n`;
+    const text = `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ${formatTemperature(climate.heatwaveHigh, 'metric')}\n`;
     const towns = near.map(({ town: { name, country }, kilometres, share }) => ({ name, country, kilometres, share }));
     const notes = finding.notes.filter((note) => note !== climate.source);
     return { ok: true, json: { type: type.id, towns, climate }, text, notes };

@@ -86,6 +86,8 @@ export type VerbResult =
       readonly text: string;
       /** Printed in its place, as it is and in pieces: another format (CSV, GeoJSON, iCalendar, HTML). */
       readonly file?: Iterable<string>;
+      /** What of it says itself that the climate is rough; the command line says so beside the rest. */
+      readonly tellsRough?: 'text' | 'text and json';
       /** Warnings and remarks for standard error, one line each. */
       readonly notes?: readonly string[];
     }

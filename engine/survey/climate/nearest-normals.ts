@@ -6,6 +6,7 @@ import {
   type BlendedNormals,
   blendNormals,
   errorBeyondTown,
+  FARTHEST,
   likelyError,
   type NearTown,
   type Spot,
@@ -27,13 +28,6 @@ export interface NormalsFound {
   readonly words: string;
   readonly source: string;
 }
-
-/**
- * Beyond this, heights and shores counted in, a place is told little better by a town than by its climate type. [km]
- * Root mean square errors of summer highs over the table: at 200 to 300 km 1.7 K by towns and 2.4 K by types, at 300 to
- * 400 km 2.8 and 2.6 K.
- */
-export const FARTHEST = 300;
 
 /** A town with a smaller share than this is not named. */
 const TOLD = 0.05;

@@ -3,7 +3,7 @@ import file from './places.json' with { type: 'json' };
 /** A town of the built-in list. */
 export interface Town {
   readonly name: string;
-  /** State, province or county; may be empty. */
+  /** State or province, where people say it or a namesake makes it needed; else empty. */
   readonly region: string;
   readonly country: string;
   readonly latitude: number;
@@ -14,8 +14,8 @@ export interface Town {
 type Row = [name: string, region: string, country: number, latitude: number, longitude: number, zone: number];
 
 /**
- * Some 400 towns where summers burn, most people first. A typed coordinate or the browser's own location serves
- * everywhere else.
+ * Some 650 towns, most people first: where summers burn, the largest of the hot and temperate world, and every capital. A
+ * typed coordinate or the browser's own location serves everywhere else.
  */
 export const TOWNS: readonly Town[] = (file.places as Row[]).map(
   ([name, region, country, latitude, longitude, zone]) => ({
@@ -29,16 +29,30 @@ export const TOWNS: readonly Town[] = (file.places as Row[]).map(
 );
 
 /**
- * Towns by what a person begins to type, marks and capitals not minded: names that begin with it first, then names that
- * hold it,
- * then regions and countries.
+ * Towns by what a person begins to type, marks and capitals not minded: the town of that name first, with its state or
+ * country behind it ("Cordoba, Spain", "Bakersfield, CA") or without, then names that begin with it, names that hold it,
+ * and towns of such a region or country. Of equal ones that with more people first.
  */
 export function findTowns(text: string, limit = 8): Town[] {
-  const wanted = plain(text);
-  if (wanted === '') return [];
-  const ranked = TOWNS.map((town) => ({ town, rank: rankOf(town, wanted) })).filter(({ rank }) => rank < Infinity);
-  ranked.sort((a, b) => a.rank - b.rank);
-  return ranked.slice(0, limit).map(({ town }) => town);
+  return ranked(text)
+    .slice(0, limit)
+    .map(({ town }) => town);
+}
+
+/** The town that a typed name means, and its namesakes where what is typed does not tell them apart. */
+export function townMeant(text: string): { readonly town: Town; readonly others: readonly Town[] } | null {
+  const [first, ...rest] = ranked(text);
+  if (first === undefined) return null;
+  const isNamesake = ({ town, rank }: Ranked): boolean =>
+    rank === first.rank && plain(town.name) === plain(first.town.name);
+  return { town: first.town, others: rest.filter(isNamesake).map(({ town }) => town) };
+}
+
+/** "Córdoba, Spain"; "Bakersfield, California"; "Suzhou, Anhui, China" where its country has another. */
+export function townWords({ name, region, country }: Town): string {
+  if (country === UNITED_STATES) return `${name}, ${region}`;
+  const alike = TOWNS.filter((other) => other.country === country && plain(other.name) === plain(name));
+  return [name, ...(alike.length > 1 && region !== '' ? [region] : []), country].join(', ');
 }
 
 /** The town nearest to a place, and how far. [km] */
@@ -51,26 +65,57 @@ export function nearestTown(latitude: number, longitude: number): { town: Town; 
   return nearest;
 }
 
-function rankOf(town: Town, wanted: string): number {
-  const name = plain(town.name);
-  if (name === wanted) return 0;
-  if (name.startsWith(wanted)) return 1;
-  if (`${name} ${plain(town.region)} ${plain(town.country)}`.startsWith(wanted)) return 2;
-  if (name.includes(wanted)) return 3;
-  return plain(`${town.region} ${town.country}`)
-    .split(' ')
-    .some((word) => word.startsWith(wanted))
-    ? 4
-    : Infinity;
+interface Ranked {
+  readonly town: Town;
+  readonly rank: number;
 }
 
-/** Lower case, no accents, commas as spaces. */
-function plain(text: string): string {
+const UNITED_STATES = 'United States of America';
+
+/** What people write for a country. */
+const SHORT_NAMES: Readonly<Record<string, string>> = {
+  [UNITED_STATES]: 'usa us america',
+  'United Kingdom': 'uk england great britain',
+  'United Arab Emirates': 'uae emirates',
+};
+
+function ranked(text: string): Ranked[] {
+  const [head, ...behind] = text.split(',').map(plain);
+  const wanted = plain(text);
+  if (wanted === '') return [];
+  return TOWNS.map((town) => ({ town, rank: rankOf(town, wanted, head, behind.join(' ')) }))
+    .filter(({ rank }) => rank < Infinity)
+    .sort((a, b) => a.rank - b.rank);
+}
+
+/** @param head What stands before the first comma, `behind` what stands after it */
+function rankOf(town: Town, wanted: string, head: string, behind: string): number {
+  const name = plain(town.name);
+  if (name === wanted || (name === head && liesIn(town, behind))) return 0;
+  if (wanted.startsWith(`${name} `) && liesIn(town, wanted.slice(name.length + 1))) return 0;
+  if (name.startsWith(wanted) || (behind !== '' && name.startsWith(head) && liesIn(town, behind))) return 1;
+  if (name.includes(wanted)) return 2;
+  if (liesIn(town, wanted)) return 3;
+  // A region that the list does not have.
+  return behind !== '' && name === head ? 4 : Infinity;
+}
+
+/** Whether every word begins a word of its region, its state's letters or its country. */
+function liesIn({ region, country }: Town, words: string): boolean {
+  const state = country === UNITED_STATES ? (STATES[region] ?? '') : '';
+  const place = plain(`${region} ${state} ${country} ${SHORT_NAMES[country] ?? ''}`).split(' ');
+  return words.split(' ').every((word) => place.some((part) => part.startsWith(word)));
+}
+
+const STATES: Readonly<Record<string, string>> = file.states;
+
+/** Lower case, no accents, commas and full stops as spaces. */
+export function plain(text: string): string {
   return text
     .normalize('NFD')
     .replaceAll(/\p{M}/gu, '')
     .toLowerCase()
-    .replaceAll(/[,\s]+/g, ' ')
+    .replaceAll(/[,.\s]+/g, ' ')
     .trim();
 }
 

@@ -39,7 +39,7 @@ const ASIDES = {
   },
   sheet: {
     name: 'Field sheet',
-    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FieldSheetCard),
+    load: (): Promise<ComponentType> => import('../later-stages.ts').then((part) => part.FieldSheetCard),
   },
 } as const;
 

@@ -25,7 +25,7 @@ export function Shopping({ sheet }: { readonly sheet: BuildSheet }) {
             {items
               .filter((item) => item.aisle === aisle)
               .map((item) => (
-                <Line key={item.id} item={item} sheet={sheet} />
+                <Line key={item.id} item={item} />
               ))}
           </ul>
         </section>
@@ -57,9 +57,9 @@ export function Shopping({ sheet }: { readonly sheet: BuildSheet }) {
   );
 }
 
-function Line({ item, sheet }: { readonly item: CostItem; readonly sheet: BuildSheet }) {
+function Line({ item }: { readonly item: CostItem }) {
   const key = tickKey(item.id);
-  const name = `${item.name}${item.length === undefined ? '' : `, ${formatCut(item.length, units.value)}`}`;
+  const name = `${item.name}${item.of === 'tube' ? `, ${formatCut(item.length, units.value)}` : ''}`;
   return (
     <li>
       <label class="tick">
@@ -78,29 +78,19 @@ function Line({ item, sheet }: { readonly item: CostItem; readonly sheet: BuildS
           )}
         </span>
       </label>
-      <PriceBox item={item} name={name} sheet={sheet} />
+      <PriceBox item={item} name={name} />
     </li>
   );
 }
 
-function PriceBox({
-  item,
-  name,
-  sheet,
-}: {
-  readonly item: CostItem;
-  readonly name: string;
-  readonly sheet: BuildSheet;
-}) {
+function PriceBox({ item, name }: { readonly item: CostItem; readonly name: string }) {
   if (!hasPriceBox(item)) return <span class="price">{item.price?.toFixed(2) ?? 'no price'}</span>;
   const inFeet = item.unit === 'm²' && units.value === 'imperial' ? FOOT ** 2 : 1;
-  const piece = item.id.startsWith('cloth-') ? sheet.cloth.pieces[Number(item.id.slice(6)) - 1] : undefined;
-  const panel = piece?.buy === 'ready-made' ? piece.rollWidth * piece.rollLength : 1;
   function take(text: string): string | null {
     const price = parseNumber(text);
     return price === null || price < 0 || price > 1e6
       ? `"${text}" is not a price such as 12.50.`
-      : setPrice(item, price / inFeet, panel);
+      : setPrice(item, price / inFeet);
   }
   return (
     <span class={`price ${item.priceFrom}`}>

@@ -16,21 +16,24 @@ export function changeStock(label: string, changes: Partial<Stock>): string | nu
 
 /** Whether a line's price can be typed: one out of a list of cloth that came with the file cannot. */
 export function hasPriceBox(item: CostItem): boolean {
-  return item.priceKey !== null || item.id.startsWith('tube-');
+  return item.priceKey !== null || item.of === 'tube';
 }
 
 /**
- * Remembers the price of one unit of a line; that of a tube out of the plan's own stock list goes there. @returns a
- * sentence when that cannot be
- * @param area Of a ready-made panel, which is remembered by its area; 1 for everything else. [m²]
+ * Remembers the price of one unit of a line; that of a tube out of the plan's own stock list goes there, that of a
+ * ready-made panel is remembered by its area. @returns a sentence when that cannot be
  */
-export function setPrice(item: CostItem, price: number, area: number): string | null {
+export function setPrice(item: CostItem, price: number): string | null {
   const label = `Change the price of ${item.name}`;
-  if (item.priceKey !== null)
+  if (item.priceKey !== null) {
+    const area = item.of === 'cloth' ? (item.panel ?? 1) : 1;
     return changeStock(label, {
       prices: { ...plan.value.stock?.prices, [item.priceKey]: Math.round((price / area) * 1e4) / 1e4 },
     });
+  }
   return changeStock(label, {
-    tubes: stockTubes(plan.value).map((tube) => (`tube-${tube.id}` === item.id ? { ...tube, price } : tube)),
+    tubes: stockTubes(plan.value).map((tube) =>
+      item.of === 'tube' && tube.id === item.tube ? { ...tube, price } : tube,
+    ),
   });
 }

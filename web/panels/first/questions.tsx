@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { CATALOGUE, TOWNS, askedMonth, parseLength } from '../../../engine/index.ts';
+import { CATALOGUE, TOWNS, askedMonth, parseLength, townWords } from '../../../engine/index.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { MONTHS } from '../../common/words.ts';
 import { FIELDS, readField } from '../../common/fields.ts';
@@ -7,7 +7,8 @@ import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';
 import type { Shape, StepName } from './answers.ts';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
-import { placeOf, townWords } from '../parts/world/place-of.ts';
+import { placeOf } from '../parts/world/place-of.ts';
+import { TownEcho } from '../parts/world/TownEcho.tsx';
 import { SEA_CHOICES } from '../parts/world/sea.ts';
 import { ShapePicture } from './ShapePicture.tsx';
 import { AMOUNT_CHOICES, PART_CHOICES, SIDE_CHOICES } from '../parts/side-choices.ts';
@@ -52,6 +53,7 @@ function PlaceQuestion() {
           <option key={townWords(town)} value={townWords(town)} />
         ))}
       </datalist>
+      {read?.ok && <TownEcho place={read.value} onChoose={(place) => answer({ place })} />}
       {read && (
         <p class="quiet" role="status">
           {read.ok

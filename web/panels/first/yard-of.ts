@@ -51,8 +51,8 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
   const passed = (step: StepName): boolean => answers.skipped.includes(step);
   const place = passed('place') || answers.place.trim() === '' ? null : placeOf(answers.place);
   if (place && !place.ok) return fault('place', place.reason);
-  const { latitude, longitude, elevation, timeZone } = around.site;
-  const where = place ? place.value : { latitude, longitude, elevation, timeZone };
+  const { latitude, longitude, elevation, timeZone }: Omit<Site, 'boundary'> = place ? place.value : around.site;
+  const where = { latitude, longitude, elevation, timeZone };
   const climate = await climateOf(answers, where, around, place !== null, units);
   if (typeof climate === 'string') return fault('summer', climate);
 

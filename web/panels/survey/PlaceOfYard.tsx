@@ -1,12 +1,21 @@
 import { useState } from 'preact/hooks';
-import { ELEVATION_NOTE, TOWNS, elevationOf, knownElevationOf, parseLength, setSite } from '../../../engine/index.ts';
+import {
+  ELEVATION_NOTE,
+  TOWNS,
+  elevationOf,
+  knownElevationOf,
+  parseLength,
+  setSite,
+  townWords,
+} from '../../../engine/index.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Field } from '../parts/boxes/Field.tsx';
-import { placeOf, townWords } from '../parts/world/place-of.ts';
+import { placeOf } from '../parts/world/place-of.ts';
+import { TownEcho } from '../parts/world/TownEcho.tsx';
 import { useAnswer } from '../parts/use-answer.ts';
 
 const WorldPicture = lazily(
@@ -93,6 +102,7 @@ export function PlaceOfYard() {
           <option key={townWords(town)} value={townWords(town)} />
         ))}
       </datalist>
+      {read?.ok && <TownEcho place={read.value} onChoose={(text) => type({ typed: text })} />}
       {'geolocation' in navigator && window.isSecureContext && (
         <button type="button" onClick={askBrowser}>
           Ask this browser where I am

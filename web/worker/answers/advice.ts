@@ -1,8 +1,10 @@
 import {
   barredGround,
+  blanksOf,
   cheaperFirst,
   compareOptions,
   doubtOf,
+  fieldSheet,
   hiddenHeights,
   letterPictures,
   payoffMap,
@@ -19,8 +21,10 @@ import {
   tomorrowOf,
   unitsOf,
   weeksAt,
+  withAnswers,
 } from '../../../engine/index.ts';
 import type {
+  Answers,
   CivilDate,
   ClockTime,
   Forecast,
@@ -43,6 +47,12 @@ import { trial } from './trial.ts';
 interface InUnits {
   readonly plan: Plan;
   readonly units: Units;
+}
+
+interface AnswerArgs {
+  readonly plan: Plan;
+  readonly answers: Answers;
+  readonly date: CivilDate;
 }
 
 interface SiteArgs {
@@ -74,8 +84,15 @@ function report(plan: Plan, { made, withPlace }: ReportArgs, { progress, weather
   return found.ok ? sure(reportHtml(found.value)) : found;
 }
 
-/** What the later stages ask. */
+function answerSheet({ plan, answers: typed, date }: AnswerArgs) {
+  const answered = withAnswers(plan, typed, date);
+  return sure({ ...answered, left: blanksOf(answered.plan) });
+}
+
+/** What the later stages ask, and the papers that go out. */
 export const answers = {
+  /** The plan with what was written on the field sheet, and the blanks that are left, numbered anew. */
+  answerSheet,
   cheaper: ({ plan, units }: InUnits, { weather }: Task) => cheaperFirst(plan, { units, weather }),
   compare: ({ plan, units }: InUnits, { progress, weather }: Task) =>
     compareOptions(plan, { units, progress, weather }),
@@ -98,6 +115,8 @@ export const answers = {
   section: asBuilt((plan, { request }: { readonly request: SectionRequest }) => sectionOf(plan, request)),
   shadowEdge: ({ plan, feature, when }: { readonly plan: Plan; readonly feature: string; readonly when: ClockTime }) =>
     shadowEdge(plan, feature, when),
+  sheet: ({ plan, dates }: { readonly plan: Plan; readonly dates: readonly CivilDate[] }) =>
+    sure(fieldSheet(plan, dates)),
   site: ({ plan, request, hideFrom }: SiteArgs, { progress, weather }: Task) =>
     siteSeen(plan, { ...request, weather }, hideFrom, progress),
   sunEyes: asBuilt((plan, { suns, monthDay }: SunEyesArgs) => sure(sunEyes(plan, suns, monthDay))),

@@ -1,16 +1,5 @@
-import {
-  allNorth,
-  blanksOf,
-  fieldSheet,
-  heightFromShadow,
-  skyFrom,
-  weatherFile,
-  whereabouts,
-  whyBurnt,
-  withAnswers,
-} from '../../../engine/index.ts';
+import { allNorth, heightFromShadow, skyFrom, weatherFile, whereabouts, whyBurnt } from '../../../engine/index.ts';
 import type {
-  Answers,
   CivilDate,
   MonthDay,
   NorthObservation,
@@ -37,25 +26,10 @@ interface SkyArgs {
   readonly monthDay: MonthDay;
 }
 
-interface AnswerArgs {
-  readonly plan: Plan;
-  readonly answers: Answers;
-  readonly date: CivilDate;
-}
-
-function answerSheet({ plan, answers: typed, date }: AnswerArgs) {
-  const answered = withAnswers(plan, typed, date);
-  return sure({ ...answered, left: blanksOf(answered.plan) });
-}
-
-/** What the first stages ask beyond the map: the place, north, heights, the field sheet, and why something burnt. */
+/** What the first stages ask beyond the map: the place, north, heights, and why something burnt. */
 export const answers = {
-  /** The plan with what was written on the sheet, and the blanks that are left, numbered anew. */
-  answerSheet,
   height: (seen: ShadowSeen) => sure(heightFromShadow(seen)),
   north: ({ plan, observations, date }: NorthArgs) => sure(allNorth(plan, observations, date)),
-  sheet: ({ plan, dates }: { readonly plan: Plan; readonly dates: readonly CivilDate[] }) =>
-    sure(fieldSheet(plan, dates)),
   skyFrom: asBuilt((plan, { at, height, monthDay }: SkyArgs) => skyFrom(plan, at, height, monthDay)),
   weatherFile: ({ plan, bytes }: { readonly plan: Plan; readonly bytes: Uint8Array }) => weatherFile(plan, bytes),
   whereabouts: (request: WhereaboutsRequest) => sure(whereabouts(request)),

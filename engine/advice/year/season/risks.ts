@@ -1,4 +1,4 @@
-import type { RiskyTask } from '../../../frame/types.ts';
+import type { RiskyTask } from '../../../frame/work/types.ts';
 import type { SeasonEvent } from './types.ts';
 
 /** What is to be minded with a date of the year; a reminder of it is read alone, far from the page. */

@@ -7,7 +7,7 @@ import type { Outcome, PlantLoad } from '../../../load/types.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { dateIn, daysAfter } from '../../../sun/calendar.ts';
 import { seasonDates, seasonMonths } from '../../../sun/season.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import { isRough, type Weather } from '../../../sun/weather.ts';
 import { clayAdvice } from '../clay.ts';
 import { frostAdvice } from '../frost.ts';
 import { clothNotes, clothSeasons } from './cloth.ts';
@@ -53,7 +53,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
     newcomers: newcomersOf(plan, span.first, span.last, loads.value),
   };
   const events = eventsOf(plan, parts);
-  const rough = plan.climate.from === 'rough' && weather === undefined;
+  const rough = isRough(plan, weather);
   return {
     ok: true,
     value: {

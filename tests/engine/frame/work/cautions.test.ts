@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cautionsFor } from '../../../../engine/frame/work/cautions.ts';
-import type { RiskyTask } from '../../../../engine/frame/types.ts';
+import type { RiskyTask } from '../../../../engine/frame/work/types.ts';
 import { built, roof, screen } from '../yard.ts';
 
 const ids = (...tasks: RiskyTask[]): string[] => cautionsFor(tasks).map((caution) => caution.id);

@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
-import { findTowns, nearestTown, TOWNS } from '../../../../engine/survey/place/places.ts';
+import { findTowns, nearestTown, plain, townMeant, TOWNS, townWords } from '../../../../engine/survey/place/places.ts';
 import { zoneAt } from '../../../../engine/survey/place/zone-at.ts';
 import { isTimeZone } from '../../../../engine/sun/zone.ts';
+import { CAPITALS } from '../../../make/capitals.ts';
 import { citiesOfPackage, makePlaces, placesText } from '../../../make/places.ts';
 
 const FILE = new URL('../../../../engine/survey/place/places.json', import.meta.url);
@@ -12,9 +13,9 @@ describe('the built-in list of towns', () => {
   test('is what its script makes of the package, and lean', () => {
     const text = readFileSync(FILE, 'utf8');
     expect(text).toBe(placesText(makePlaces(citiesOfPackage())));
-    expect(gzipSync(text).length).toBeLessThan(12_000);
+    expect(gzipSync(text).length).toBeLessThan(14_000);
     expect(TOWNS.length).toBeGreaterThanOrEqual(250);
-    expect(TOWNS.length).toBeLessThanOrEqual(410);
+    expect(TOWNS.length).toBeLessThanOrEqual(700);
   });
 
   test('every town has a zone that exists, and the zone of its coordinates agrees but for a few at borders', () => {
@@ -39,6 +40,41 @@ describe('the built-in list of towns', () => {
     expect(findTowns('xyzzy')).toEqual([]);
     expect(findTowns('  ')).toEqual([]);
     expect(findTowns('a', 3)).toHaveLength(3);
+  });
+
+  test('the 300 largest towns between 50° north and south, and every capital', () => {
+    const has = ({ city, country }: { city: string; country: string }): boolean =>
+      TOWNS.some((town) => plain(town.name) === plain(city) && town.country === country);
+    const largest = citiesOfPackage()
+      .filter(({ lat }) => Math.abs(lat) <= 50)
+      .toSorted((a, b) => b.pop - a.pop)
+      .slice(0, 300);
+    expect(largest.filter((city) => !has(city))).toEqual([]);
+    for (const capital of ['Canberra', 'Ottawa', 'Reykjavík', 'Quito', 'Windhoek', 'Islamabad', 'Wellington'])
+      expect(findTowns(capital)[0]?.name, capital).toBe(capital);
+    expect(CAPITALS.length).toBeGreaterThan(190);
+  });
+
+  test.each([
+    ['Bakersfield, California', 'Bakersfield, California'],
+    ['bakersfield ca', 'Bakersfield, California'],
+    ['Phoenix, AZ, USA', 'Phoenix, Arizona'],
+    ['Córdoba, Spain', 'Córdoba, Spain'],
+    ['cordoba argentina', 'Córdoba, Argentina'],
+    ['Valencia, Spain', 'Valencia, Spain'],
+    ['Hyderabad, Pak', 'Hyderabad, Pakistan'],
+    ['Dubai, UAE', 'Dubai, United Arab Emirates'],
+    ['Seville, Andalusia', 'Seville, Spain'],
+  ])('"%s" is %s', (typed, meant) => {
+    const found = townMeant(typed);
+    expect(found && plain(townWords(found.town))).toBe(plain(meant));
+    expect(found?.others).toEqual([]);
+  });
+
+  test('a name that several towns have names them all, and each of those words finds its own town', () => {
+    const { town, others } = townMeant('cordoba')!;
+    expect([town, ...others].map(({ country }) => country)).toEqual(expect.arrayContaining(['Spain', 'Argentina']));
+    for (const each of TOWNS) expect(townMeant(townWords(each))?.town, townWords(each)).toBe(each);
   });
 
   test('the nearest town to a yard', () => {

@@ -1,8 +1,7 @@
 import { useState } from 'preact/hooks';
-import { TOWNS } from '../../../../engine/index.ts';
+import { TOWNS, townWords } from '../../../../engine/index.ts';
 import type { Town } from '../../../../engine/index.ts';
 import land from './land.json' with { type: 'json' };
-import { townWords } from './place-of.ts';
 
 interface Props {
   /** Where the yard is as far as it is known. */

@@ -1,7 +1,11 @@
-import { findTowns, nearestTown, parseCoordinates } from '../../../../engine/index.ts';
-import type { Finding, Site } from '../../../../engine/index.ts';
+import { nearestTown, parseCoordinates, townMeant } from '../../../../engine/index.ts';
+import type { Finding, Site, Town } from '../../../../engine/index.ts';
 
-export type PlaceAnswer = Pick<Site, 'latitude' | 'longitude' | 'timeZone'>;
+export interface PlaceAnswer extends Pick<Site, 'latitude' | 'longitude' | 'timeZone'> {
+  /** The town that was meant, and its namesakes where what was typed does not tell them apart. */
+  readonly town?: Town;
+  readonly others?: readonly Town[];
+}
 
 /**
  * Reads a town of the list or coordinates. The zone of typed coordinates is that of the nearest town, and shown for
@@ -9,13 +13,11 @@ export type PlaceAnswer = Pick<Site, 'latitude' | 'longitude' | 'timeZone'>;
  */
 export function placeOf(text: string): Finding<PlaceAnswer> {
   const named = /\p{L}{3}/u.test(text);
-  const town = named ? findTowns(text, 1)[0] : undefined;
-  if (town)
-    return {
-      ok: true,
-      value: { latitude: town.latitude, longitude: town.longitude, timeZone: town.timeZone },
-      notes: [],
-    };
+  const meant = named ? townMeant(text) : null;
+  if (meant) {
+    const { latitude, longitude, timeZone } = meant.town;
+    return { ok: true, value: { latitude, longitude, timeZone, ...meant }, notes: [] };
+  }
   if (named)
     return {
       ok: false,
@@ -30,16 +32,4 @@ export function placeOf(text: string): Finding<PlaceAnswer> {
     value: { latitude, longitude, timeZone: nearestTown(latitude, longitude).town.timeZone },
     notes: read.notes,
   };
-}
-
-export function townWords({
-  name,
-  region,
-  country,
-}: {
-  readonly name: string;
-  readonly region: string;
-  readonly country: string;
-}): string {
-  return [name, region, country].filter((part) => part !== '').join(', ');
 }

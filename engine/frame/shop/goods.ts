@@ -1,0 +1,84 @@
+/** Goods that are the same for every frame: screws, ties, what goes into the ground. */
+import type { Plan } from '../../plan/types.ts';
+import { line, sparedLine } from './line.ts';
+import type { Aisle } from './line.ts';
+import { priceOf } from './prices.ts';
+import type { PriceKey } from './prices.ts';
+import type { CostItem } from './types.ts';
+
+interface Good {
+  readonly aisle: Aisle;
+  readonly name: string;
+  readonly unit: string;
+  readonly price: PriceKey;
+  /** Small and easily lost: in packs, with spares. */
+  readonly spares?: true;
+}
+
+const GOODS = {
+  screws: {
+    aisle: 'joints',
+    name: 'set screws or eye-bolts, one a socket',
+    unit: 'piece',
+    price: 'screw',
+    spares: true,
+  },
+  'zinc-paint': { aisle: 'joints', name: 'zinc paint for cut ends, small tin', unit: 'tin', price: 'zincPaint' },
+  ties: { aisle: 'cloth', name: 'elastic ties with a ball', unit: 'piece', price: 'tie', spares: true },
+  clips: {
+    aisle: 'cloth',
+    name: 'plastic snap clips for the cloth’s edge',
+    unit: 'piece',
+    price: 'clip',
+    spares: true,
+  },
+  thread: { aisle: 'cloth', name: 'UV-proof polyester thread, one spool', unit: 'spool', price: 'thread' },
+  'hem-rods': {
+    aisle: 'cloth',
+    name: 'steel rods, 8 mm × 2 m (5/16 in × 6 1/2 ft), for the lower hems',
+    unit: 'piece',
+    price: 'hemRod',
+  },
+  concrete: {
+    aisle: 'ground',
+    name: 'ready-mixed dry concrete, bags of 25 kg (55 lb)',
+    unit: 'bag',
+    price: 'concrete',
+  },
+  'hold-downs': {
+    aisle: 'ground',
+    name: 'bent anchor bolts, M10 × 200 (3/8 × 8 in), nuts and washers, two a foot',
+    unit: 'piece',
+    price: 'holdDown',
+  },
+  'u-bolts': {
+    aisle: 'ground',
+    name: 'U-bolts, M10 (3/8 in), for the bottom rail, two a post',
+    unit: 'piece',
+    price: 'holdDown',
+  },
+  stakes: {
+    aisle: 'ground',
+    name: 'rebar stakes, 12 mm × 0.6 m (1/2 in × 2 ft), with caps',
+    unit: 'piece',
+    price: 'stake',
+  },
+  augers: { aisle: 'ground', name: 'garden augers, 30 to 40 cm (12 to 16 in)', unit: 'piece', price: 'auger' },
+  'water-cans': {
+    aisle: 'ground',
+    name: 'water cans with a lid, 25 litres (6.6 gallons)',
+    unit: 'piece',
+    price: 'waterCan',
+  },
+  straps: { aisle: 'ground', name: 'straps with ratchet, one a post or stay', unit: 'piece', price: 'strap' },
+} as const satisfies Readonly<Record<string, Good>>;
+
+export type GoodsId = keyof typeof GOODS;
+
+/** The line of one sort of goods; none where the frame takes none. */
+export function goodsLines(plan: Plan, id: GoodsId, need: number): CostItem[] {
+  if (need <= 0) return [];
+  const { aisle, name, unit, price, spares }: Good = GOODS[id];
+  const of = spares ? sparedLine : line;
+  return [of({ id, aisle, name, unit }, need, priceOf(plan, price), { of: 'other' })];
+}

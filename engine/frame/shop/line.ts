@@ -1,0 +1,57 @@
+/** One line of the shopping list: what the frame takes, what is bought for it, and what that comes to. */
+import type { Price } from './prices.ts';
+import type { Bought, CostItem, CostLine } from './types.ts';
+
+/** Spares of everything that is small and easily lost. */
+const SPARE = 0.1;
+const PACK = 10;
+
+const AISLES = {
+  tube: 'Tube',
+  joints: 'Joints and fixings',
+  cloth: 'Cloth and ties',
+  ground: 'Ground and anchors',
+} as const;
+
+export type Aisle = keyof typeof AISLES;
+
+interface Named extends Pick<CostLine, 'id' | 'name' | 'unit'> {
+  readonly aisle: Aisle;
+}
+
+/** What the frame takes is what is bought. */
+export function line(named: Named, count: number, price: Price, bought: Bought): CostItem {
+  return { ...priced(named, count, count, 1, price), ...bought };
+}
+
+/** Bought in packs, with spares. */
+export function sparedLine(named: Named, need: number, price: Price, bought: Bought): CostItem {
+  const packs = Math.ceil((need * (1 + SPARE)) / PACK - 1e-9);
+  return { ...priced(named, need, packs * PACK, PACK, price), ...bought };
+}
+
+function priced(
+  { id, aisle, name, unit }: Named,
+  need: number,
+  count: number,
+  pack: number,
+  { key, price, from }: Price,
+): CostLine {
+  return {
+    id,
+    aisle: AISLES[aisle],
+    name,
+    need,
+    count,
+    unit,
+    pack,
+    price,
+    amount: price === null ? null : cents(price * count),
+    priceFrom: from,
+    priceKey: key,
+  };
+}
+
+export function cents(amount: number): number {
+  return Math.round(amount * 100) / 100;
+}

@@ -1,0 +1,96 @@
+/**
+ * Plans that `check` accepts, as hard as they come, through all verbs of the command line: what takes longer than it
+ * should, and what ends otherwise than with a result or a refusal in plain sentences. Run by hand:
+ * `node --import tsx tests/bench/hard-plans.ts COUNT SEED`
+ */
+import { main } from '../../engine/cli.ts';
+import type { Feature, Plan, PlanPoint } from '../../engine/plan/types.ts';
+import { randomFrom } from '../engine/cast/random-plans.ts';
+import { YARD } from './yard.ts';
+
+/** [ms] */
+const SLOW = 5000;
+
+const VERBS = [
+  'check -',
+  'load -',
+  'spot - --at 3,3',
+  'why - --plant p0',
+  'season -',
+  'review -',
+  'sheet - --canopy roof',
+  'compare -',
+  'place - --plant p0',
+  'doubt -',
+  'site - --size 2x2 --height 2.4',
+];
+
+const [count, seed] = [Number(process.argv[2] ?? 20), Number(process.argv[3] ?? 1)];
+const random = randomFrom(seed);
+const upTo = (most: number) => random() * most;
+/** Mostly few, now and then very many. */
+const many = (most: number) => Math.floor(most * random() ** 6);
+
+function planOf(): Plan {
+  const [width, height] = [4 + upTo(40) + 160 * random() ** 8, 4 + upTo(40)];
+  const at = (): PlanPoint => [upTo(width), upTo(height)];
+  const list = (most: number, make: (k: number) => Feature) => Array.from({ length: many(most) }, (_, k) => make(k));
+  const features: Feature[] = [
+    { id: 'p0', kind: 'plant', at: [2, 2], height: 1.2, spread: 0.6, plant: 'lemon', container: true },
+    { id: 'roof', kind: 'canopy', center: [2, 2], length: 2, width: 2, height: 2.2, density: 0.5 },
+    ...list(600, (k) => ({
+      id: `wall-${k}`,
+      kind: 'wall',
+      path: [at(), at(), at()],
+      height: 0.5 + upTo(3),
+      thickness: 0.05 + upTo(0.3),
+    })),
+    ...list(600, (k) => ({
+      id: `tree-${k}`,
+      kind: 'tree',
+      at: at(),
+      height: 3 + upTo(9),
+      crownWidth: 0.5 + upTo(5),
+      crownBase: 1,
+      openness: upTo(1),
+    })),
+  ];
+  const boundary: PlanPoint[] = [
+    [0, 0],
+    [width, 0],
+    [width, height],
+    [0, height],
+  ];
+  const options = [{ id: 'A', name: 'Moved', moves: { p0: at() } }];
+  return { ...YARD, site: { ...YARD.site, boundary }, features, options };
+}
+
+const found = { calls: 0, done: 0, refused: 0, slow: 0, faults: 0 };
+for (let k = 0; k < count; k++) {
+  const plan = planOf();
+  const input = new TextEncoder().encode(JSON.stringify(plan));
+  for (const verb of VERBS) {
+    let err = '';
+    const started = performance.now();
+    const code = await main(verb.split(' '), {
+      out: () => undefined,
+      err: (text) => void (err += text),
+      readFile: () => input,
+      readInput: () => input,
+      terminal: { columns: 80, colour: false },
+      now: () => 0,
+    });
+    const took = performance.now() - started;
+    found.calls += 1;
+    found.done += Number(code === 0);
+    found.refused += Number(code === 1);
+    found.faults += Number(code > 1);
+    found.slow += Number(took > SLOW);
+    if (took > SLOW || code > 1)
+      console.log(
+        `plan ${k}, ${plan.features.length} things: ${verb}: exit ${code}, ${Math.round(took)} ms ${err.slice(0, 200)}`,
+      );
+    if (verb.startsWith('check') && code === 1) break;
+  }
+}
+console.log(JSON.stringify(found));
