@@ -84,7 +84,13 @@ describe('a copy to share', () => {
     const stock = { currency: 'EUR', prices: { clip: 0.7, [tube]: 31 } };
     const features = demoPlan('courtyard').features;
     const roof: Canopy = {
-      ...{ kind: 'canopy', id: 'roof', center: [4, 4], height: 2.6, length: 2, width: 2, density: 0.5 },
+      kind: 'canopy',
+      id: 'roof',
+      center: [4, 4],
+      height: 2.6,
+      length: 2,
+      width: 2,
+      density: 0.5,
       frame: { tube, anchor: 'ballast', soil: 'paving' },
     };
     const { plan: copy } = shareCopy({ ...demoPlan('courtyard'), features: [...features, roof], stock });
