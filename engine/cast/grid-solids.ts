@@ -15,7 +15,7 @@ export interface GridSolids {
   readonly crowns: readonly GridCrown[];
 }
 
-export interface Box {
+interface Box {
   readonly minU: number;
   readonly minV: number;
   readonly maxU: number;

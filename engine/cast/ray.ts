@@ -9,7 +9,7 @@ import type { Occluder, Scene, Solid } from '../scene/solids.ts';
 import { isDark } from './passes.ts';
 
 /** What one feature alone lets through of a beam: 0 to 1. */
-export interface Blocker {
+interface Blocker {
   /** Feature id, or `skyline`. */
   readonly id: string;
   readonly passes: number;
@@ -48,7 +48,7 @@ export function castRay(
 }
 
 /** Share of a beam that one feature lets through. @param direction Unit vector towards the source; its z is above 0. */
-export function occluderShare(occluder: Occluder, point: SpacePoint, direction: SpacePoint): number {
+function occluderShare(occluder: Occluder, point: SpacePoint, direction: SpacePoint): number {
   return occluder.solids.reduce((share, solid) => share * solidShare(solid, point, direction), 1);
 }
 

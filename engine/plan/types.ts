@@ -38,8 +38,8 @@ export interface Canopy extends Kind<'canopy'> {}
 export interface Screen extends Kind<'screen'> {}
 export interface Bed extends Kind<'bed'> {}
 export interface Plant extends Kind<'plant'> {}
-export interface Keepout extends Kind<'keepout'> {}
-export interface Ground extends Kind<'ground'> {}
+interface Keepout extends Kind<'keepout'> {}
+interface Ground extends Kind<'ground'> {}
 export interface Eye extends Kind<'eye'> {}
 export interface Reading extends Kind<'reading'> {}
 
@@ -58,12 +58,9 @@ export type YearlySpan = NonNullable<Canopy['up']>;
 export type Drop = NonNullable<Canopy['drops']>[number];
 export type DropSide = Drop['side'];
 export type FrameChoice = NonNullable<Canopy['frame']>;
-export type Soil = NonNullable<FrameChoice['soil']>;
-export type Pot = NonNullable<Plant['pot']>;
 export type Blocked = Keepout['blocks'][number];
 
 export interface Site extends Held<typeof SITE> {}
-export type Shelter = NonNullable<Site['shelter']>;
 export type SkylinePoint = NonNullable<Site['skyline']>[number];
 export type Underlay = NonNullable<Site['underlay']>;
 export type NorthObservation = NonNullable<Site['northFrom']>[number];
@@ -84,6 +81,5 @@ export type StockTube = NonNullable<Stock['tubes']>[number];
 export type StockCloth = NonNullable<Stock['cloth']>[number];
 /** What to mind in this place, beside the program's own cautions: local words, from an adviser. */
 export type LocalCaution = NonNullable<Plan['cautions']>[number];
-export type PastYear = NonNullable<Plan['past']>[number];
 /** A broken part of a file, kept verbatim so that saving loses nothing; `from` is the list it stood in. */
 export type SetAside = NonNullable<Plan['setAside']>[number];

@@ -25,8 +25,7 @@ const LEAST_LENGTH = 2;
 const LARGEST_DISAGREEMENT = 0.03;
 
 /** Said when a picture is traced. */
-export const TRACING_NOTE =
-  "Trace a wall's foot and a tree's trunk: in a picture from above, high things lean outwards.";
+const TRACING_NOTE = "Trace a wall's foot and a tree's trunk: in a picture from above, high things lean outwards.";
 
 /**
  * Scale of a picture from one known length, held against a second.

@@ -20,7 +20,7 @@ export interface BenchCase {
   readonly ratios?: readonly { readonly of: string; readonly to: string; readonly target?: string }[];
 }
 
-export interface Timing {
+interface Timing {
   readonly case: string;
   readonly variant: string;
   /** Of the full job. [ms] */
@@ -28,7 +28,7 @@ export interface Timing {
   readonly leastMs: number;
 }
 
-export interface Ratio {
+interface Ratio {
   readonly case: string;
   readonly of: string;
   readonly to: string;

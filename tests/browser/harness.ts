@@ -54,7 +54,7 @@ export function browserSession(): Session {
 }
 
 /** What the page complained of. */
-export function complaintsOf(page: Page): string[] {
+function complaintsOf(page: Page): string[] {
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on(

@@ -3,7 +3,7 @@ import type { Plugin } from 'vite';
 import { singleFilePolicy } from './policy.ts';
 
 /** Name of the page that is one file. */
-export const SINGLE_FILE = 'shadewright.html';
+const SINGLE_FILE = 'shadewright.html';
 
 /** The build mode that makes it. */
 export const SINGLE_FILE_MODE = 'single-file';

@@ -22,7 +22,7 @@ import type {
 } from '../../engine/index.ts';
 
 /** What a number is made of: how it is typed and shown. Shares are stored 0 to 1 and typed in percent. */
-export type FieldUnit = 'length' | 'percent' | 'degrees' | 'temperature' | 'lux' | 'count';
+type FieldUnit = 'length' | 'percent' | 'degrees' | 'temperature' | 'lux' | 'count';
 
 /**
  * One number of a feature: its words, where it stands, what is suggested, what is odd. The drawing bar and the list

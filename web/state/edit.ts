@@ -88,7 +88,7 @@ function step(by: 1 | -1, words: string | null): void {
 }
 
 /** Shows the state after the given step; the steps after it can still be redone. */
-export function goTo(cursor: number): void {
+function goTo(cursor: number): void {
   if (openYard.value.readOnly !== null || cursor < 0 || cursor >= history.value.steps.length) return;
   batch(() => {
     preview.value = null;

@@ -13,7 +13,7 @@ export interface CompareRequest {
 }
 
 /** One side of a plant, today and with a choice. */
-export interface SideStand {
+interface SideStand {
   readonly side: PlantSide;
   /** [K·h/day] */
   readonly scorchDose: number | null;

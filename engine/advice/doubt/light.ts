@@ -63,7 +63,7 @@ export function heatRaysOf(days: readonly HeatDay[]): HeatRays {
 /**
  * What a point gets, and what each shadow caster alone lets through to it; one that takes nothing from it has no entry.
  */
-export interface PartedLit extends Lit {
+interface PartedLit extends Lit {
   readonly parts: ReadonlyMap<string, Float64Array>;
 }
 
@@ -80,7 +80,7 @@ export interface PartedLighter {
 }
 
 /** Casts the rays of one feature anew; what the others let through is known. */
-export interface Relighter {
+interface Relighter {
   /** @returns `was` itself where nothing of it changes; else what holds until the next question */
   at(point: SpacePoint, was: PartedLit): Lit;
 }

@@ -44,7 +44,7 @@ export interface RayHarm {
   readonly light: DayLight;
 }
 
-export interface DayLight {
+interface DayLight {
   /** [h] */
   readonly sunHours: number;
   /** [Wh/m²] */

@@ -10,8 +10,7 @@ import { type StickShadow, shadowTable } from '../../survey/height/shadow-table.
 import { dayWords, monthWord } from '../../survey/place/sun-at.ts';
 
 /** What kind of answer a blank takes. A `sketch` is drawn on the paper and not typed. */
-export type BlankKind =
-  'length' | 'height' | 'share' | 'bearing' | 'temperature' | 'speed' | 'position' | 'kind' | 'sketch';
+type BlankKind = 'length' | 'height' | 'share' | 'bearing' | 'temperature' | 'speed' | 'position' | 'kind' | 'sketch';
 
 /** An empty box on the paper, and the field of the same number on the screen. */
 export interface Blank {

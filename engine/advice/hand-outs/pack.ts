@@ -10,14 +10,14 @@ import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stoc
 import { formatSpeed, formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
 import { listWords } from '../../plan/list-words.ts';
 
-export const PACK_FORMAT = 'shadewright-pack';
-export const PACK_VERSION = 1;
+const PACK_FORMAT = 'shadewright-pack';
+const PACK_VERSION = 1;
 
 /**
  * `{"format": "shadewright-pack", "version": 1, "name", "climate", "plants", "stock", "cautions"}`, each part as in the
  * plan file, its keys all optional.
  */
-export interface Pack {
+interface Pack {
   readonly name?: string;
   readonly climate?: Partial<Climate>;
   readonly plants?: readonly PlantRow[];

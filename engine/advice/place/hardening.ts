@@ -14,7 +14,7 @@ const NO_STEP = 1;
 /** Cloth for a plant that comes from shade, percent of light blocked, and when each is taken off. */
 const CLOTHS = [60, 40, 20, 0] as const;
 
-export interface HardeningDay {
+interface HardeningDay {
   /** 1 on the day of the move. */
   readonly day: number;
   /** `null` where the day of the move is not known. */

@@ -58,7 +58,7 @@ export function correctionsOf(
 }
 
 /** Root mean square of the differences. [K] */
-export function errorOf(checks: readonly ReadingCheck[]): number {
+function errorOf(checks: readonly ReadingCheck[]): number {
   return checks.length === 0
     ? 0
     : Math.sqrt(checks.reduce((sum, { difference }) => sum + difference * difference, 0) / checks.length);

@@ -39,7 +39,7 @@ interface Hider {
 }
 
 /** Where somebody looks from. */
-export interface EyePoint {
+interface EyePoint {
   /** Id of the `eye` feature. */
   readonly id: string;
   readonly at: PlanPoint;

@@ -16,7 +16,7 @@ import {
 const CELL = 0.25;
 
 /** The corner of a cloth that shows most, or is nearest to showing. */
-export interface ClothTop {
+interface ClothTop {
   /** Id of the cloth. */
   readonly id: string;
   readonly at: PlanPoint;
@@ -25,7 +25,7 @@ export interface ClothTop {
   readonly hidden: number;
 }
 
-export interface Reach extends EyeReach {
+interface Reach extends EyeReach {
   /** Share of the ground, 0 to 1, where nothing of use can be hidden from it. */
   readonly bare: number;
 }

@@ -19,7 +19,7 @@ const NO_SUN = 0.05;
 const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];
 
 /** The sun of one minute. */
-export interface SunMinute {
+interface SunMinute {
   readonly ms: number;
   /** True. [°] */
   readonly azimuth: number;

@@ -34,7 +34,7 @@ export interface SectionPoint {
   readonly height: number;
 }
 
-export interface SideSlip {
+interface SideSlip {
   readonly side: PlantSide;
   /** When the sun comes in under the cloth; `null` where it does not. */
   readonly evening: Stretch | null;

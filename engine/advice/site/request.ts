@@ -9,7 +9,7 @@ import type { ClothSize, SiteRequest } from './types.ts';
 /** Sizes 'any' tries, each way round. [m] */
 const ANY_SIDES = [1, 1.5, 2, 2.5, 3, 3.5, 4] as const;
 
-export const SITE_DEFAULTS = {
+const SITE_DEFAULTS = {
   kinds: ['roof', 'roof with drops', 'screen'],
   densities: [0.3, 0.5, 0.7],
   step: 0.25,
@@ -25,7 +25,7 @@ const MOST_SIDE = 12;
 const MOST_COUNT = 4;
 
 /** A request with its gaps filled; what only some kinds of cloth ask stands in the lattice. */
-export type FilledRequest = SiteRequest & Required<Pick<SiteRequest, keyof typeof SITE_DEFAULTS>>;
+type FilledRequest = SiteRequest & Required<Pick<SiteRequest, keyof typeof SITE_DEFAULTS>>;
 
 export interface Asked {
   readonly request: FilledRequest;

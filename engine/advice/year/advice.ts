@@ -1,7 +1,7 @@
 /** A sentence of advice with its ground: what every page of the year is made of. */
 
 /** What a sentence of advice rests on. */
-export type Basis = 'trial' | 'extension practice' | 'common practice' | 'our estimate';
+type Basis = 'trial' | 'extension practice' | 'common practice' | 'our estimate';
 
 /** One sentence of advice and its ground. */
 export interface Advice {

@@ -31,14 +31,14 @@ const STATION_HEIGHT = 10;
 /** Air is never quite still (FAO-56, p. 63, from memory). [m/s] */
 const LEAST_WIND = 0.5;
 
-export interface CropCoefficient {
+interface CropCoefficient {
   readonly low: number;
   readonly middle: number;
   readonly high: number;
 }
 
 /** One day's water. 1 mm on 1 m² is 1 litre. */
-export interface WaterDay {
+interface WaterDay {
   /** 1 to 12, or the heatwave day. */
   readonly month: number;
   readonly heatwave: boolean;
@@ -129,7 +129,7 @@ export function shadeFactor(lightShare: number): number {
  * Reference evapotranspiration of a laid-out day at the plan's site. [mm a day] The air's moisture is the month's, on
  * hot days too.
  */
-export function referenceOf(plan: Plan, { day, solar }: Pick<DayLight, 'day' | 'solar'>, weather?: Weather): number {
+function referenceOf(plan: Plan, { day, solar }: Pick<DayLight, 'day' | 'solar'>, weather?: Weather): number {
   const climate = monthClimate(plan, day.month, weather);
   const mean = climate === null ? meanSaturation(day.high, day.low) : meanSaturation(climate.high, climate.low);
   return referenceEvapotranspiration({

@@ -8,7 +8,7 @@ import type { Plan, StockCloth, StockTube } from '../../plan/types.ts';
 import { currencyOf, exampleIn } from './prices.ts';
 
 /** Lost at a cut by the saw most people own. [m] A rolling tube cutter loses nothing. */
-export const DEFAULT_KERF = 0.002;
+const DEFAULT_KERF = 0.002;
 const TEN_FEET = 3.048;
 
 /**

@@ -9,7 +9,7 @@ export interface TubeSummary {
   readonly mass: number;
 }
 
-export type SpanVerdict = 'holds its line' | 'sags';
+type SpanVerdict = 'holds its line' | 'sags';
 
 /** The longest rail of one direction as a beam between two posts. */
 export interface Span {

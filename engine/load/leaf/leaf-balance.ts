@@ -8,16 +8,16 @@
  */
 
 /** Stefan–Boltzmann. [W m⁻² K⁻⁴] */
-export const STEFAN_BOLTZMANN = 5.67e-8;
+const STEFAN_BOLTZMANN = 5.67e-8;
 /** Molar heat of air at constant pressure. [J mol⁻¹ K⁻¹] */
 const AIR_HEAT = 29.3;
 const KELVIN = 273.15;
 /** Longwave absorptance and emissivity of a leaf. */
-export const LEAF_EMISSIVITY = 0.97;
+const LEAF_EMISSIVITY = 0.97;
 /** Absorptance of a leaf to sunlight, 0.45 to 0.60. Not that of PAR, which is higher. */
 export const LEAF_ABSORPTANCE = 0.5;
 /** Outdoor air is turbulent: conductances are this much higher than in a wind tunnel (C&N, ch. 7). */
-export const OUTDOOR_TURBULENCE = 1.4;
+const OUTDOOR_TURBULENCE = 1.4;
 /** Slowest wind at a leaf; the forced formula ends below. [m/s] */
 const LEAST_WIND = 0.1;
 

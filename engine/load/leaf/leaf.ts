@@ -7,7 +7,7 @@ import type { Surroundings } from './surroundings.ts';
  * Stomatal conductance of a leaf with enough water and of one without. [mol m⁻² s⁻¹] Both are always shown: water rules
  * a leaf's temperature.
  */
-export const STOMATA = { watered: 0.25, thirsty: 0.02 } as const;
+const STOMATA = { watered: 0.25, thirsty: 0.02 } as const;
 export type Watering = keyof typeof STOMATA;
 
 /** How far an estimate may be off, root of squares over wind, stomata, width, absorptance and ground. [K] */

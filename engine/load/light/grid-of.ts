@@ -64,10 +64,7 @@ export function maskOf(plan: Plan, grid: GridSpec): Uint8Array {
 }
 
 /** Footprints of the buildings and walls taller than a height, counter-clockwise, with the feature each belongs to. */
-export function footprintsAbove(
-  plan: Plan,
-  height: number,
-): { readonly id: string; readonly ring: readonly PlanPoint[] }[] {
+function footprintsAbove(plan: Plan, height: number): { readonly id: string; readonly ring: readonly PlanPoint[] }[] {
   return plan.features.flatMap((feature) => {
     if (feature.kind === 'building' && feature.height > height)
       return [{ id: feature.id, ring: openRing(feature.outline) }];

@@ -35,7 +35,7 @@ export function normalShare(x: number): number {
 }
 
 /** Mean of max(X, 0) for X normal with this mean and spread (spread 0: the mean itself, not below 0). */
-export function meanAboveZero(mean: number, spread: number): number {
+function meanAboveZero(mean: number, spread: number): number {
   if (spread <= 0) return Math.max(mean, 0);
   const z = mean / spread;
   return mean * normalShare(z) + (spread * Math.exp((-z * z) / 2)) / Math.sqrt(2 * Math.PI);

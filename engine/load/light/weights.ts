@@ -32,10 +32,10 @@ export type Channel = (typeof CHANNELS)[number];
  * value a sample.
  * Afternoon hours are sun hours less morning hours; `beamLight` is the beam's part of the daily light.
  */
-export type Channels = Readonly<Record<Channel, Float64Array>>;
+type Channels = Readonly<Record<Channel, Float64Array>>;
 
 /** What a yearly state of the yard counts for in the means of a period. */
-export interface SkyPart {
+interface SkyPart {
   /** Index into `scene.states`. */
   readonly state: number;
   /** Share of the period's days. */

@@ -6,7 +6,7 @@ import { pointOn, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
 
 /** Where a beam runs inside a body, as depths towards the sun. [m] */
-export type Stretch = readonly [from: number, to: number];
+type Stretch = readonly [from: number, to: number];
 
 /** One flat face of a body that the sun sees. */
 export interface Face {

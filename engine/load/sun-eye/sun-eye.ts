@@ -11,10 +11,10 @@ import { beamFrame, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
 
 /** How a thing is drawn. */
-export type PaintKind = 'built' | 'tree' | 'cloth' | 'pot' | 'plant' | 'bed';
+type PaintKind = 'built' | 'tree' | 'cloth' | 'pot' | 'plant' | 'bed';
 
 /** One thing of the picture. The list of them is in painter's order: what comes later lies nearer to the sun. */
-export interface Painted {
+interface Painted {
   readonly id: string;
   readonly kind: PaintKind;
   readonly faces: readonly Face[];

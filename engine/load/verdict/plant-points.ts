@@ -9,7 +9,7 @@ import type { PlantSide } from '../types.ts';
 const OUTSIDE = 0.01;
 
 /** True bearings of the eight sides. [°] */
-export const BEARINGS = [0, 45, 90, 135, 180, 225, 270, 315] as const;
+const BEARINGS = [0, 45, 90, 135, 180, 225, 270, 315] as const;
 
 /** A place round a plant where it is judged. */
 export interface SidePoint {

@@ -32,7 +32,7 @@ export type CommonOption = 'date' | 'heatwave' | 'option' | 'weather' | 'units';
  * write them;
  * `point` X,Y in metres (negative too); `text` anything, checked by the verb.
  */
-export type OptionKind = 'flag' | 'number' | 'length' | 'point' | 'text';
+type OptionKind = 'flag' | 'number' | 'length' | 'point' | 'text';
 
 export interface OptionSpec {
   /** Without the dashes. */

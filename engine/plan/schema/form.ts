@@ -28,7 +28,7 @@ export interface TextForm {
     'text' | 'id' | 'month-day' | 'season-day' | 'civil-date' | 'clock-time' | 'planted' | 'zone' | 'image';
 }
 
-export interface PlainForm {
+interface PlainForm {
   readonly form: 'flag' | 'texts' | 'side' | 'anything';
 }
 

@@ -36,7 +36,7 @@ export type Said<T> = Exclude<T, Unsaid | undefined>;
 
 type Flat<T> = { [P in keyof T]: T[P] };
 
-export type HeldKeys<K> = Flat<
+type HeldKeys<K> = Flat<
   { readonly [P in keyof K as K[P] extends { absent: unknown } ? never : P]: Held<K[P]> } & {
     readonly [P in keyof K as K[P] extends { absent: unknown } ? P : never]?: K[P] extends { absent: 'default' }
       ? Held<K[P]> | Unsaid

@@ -3,11 +3,11 @@ import type { Estimate, Finding } from '../estimate.ts';
 import { heightOfEdge, heightOfTop, heightOfTree, slopeFromPole, slopeFromTime } from './height.ts';
 
 /** How steep the sun is: by the clock, or by a pole and its shadow of the same minute. */
-export type SunAsked =
+type SunAsked =
   | { readonly by: 'clock'; readonly when: ClockTime }
   | { readonly by: 'pole'; readonly pole: Estimate; readonly shadow: Estimate };
 
-export type ThingAsked =
+type ThingAsked =
   | { readonly kind: 'top' }
   | { readonly kind: 'edge'; /** True bearing from the edge towards its shadow. [°] */ readonly facing: number }
   | { readonly kind: 'tree'; readonly shape: CrownShape; readonly width: Estimate; readonly base: Estimate };

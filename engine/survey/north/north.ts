@@ -22,7 +22,7 @@ export interface NorthSighting {
 /** A clock read, a line scratched: [minutes] Our choice. */
 export const CLOCK_MINUTES = 2;
 /** The minute at which a wall's own shadow vanishes is harder to tell. [minutes] Our choice. */
-export const VANISH_MINUTES = 4;
+const VANISH_MINUTES = 4;
 /** A line shorter than this tells no direction. [m] */
 const SHORTEST_LINE = 0.2;
 

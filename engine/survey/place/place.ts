@@ -9,7 +9,7 @@ const POLAR_CIRCLE = 66.6;
 const OVERHEAD = 88;
 
 /** When and where the sun of a day is highest. */
-export function highestSun(place: Place, date: string): { whenMs: number; altitude: number; azimuth: number } {
+function highestSun(place: Place, date: string): { whenMs: number; altitude: number; azimuth: number } {
   const midday = instantOf(`${date}T12:00`, place.timeZone);
   if (midday === null) throw new RangeError(`"${date}" is no date.`);
   // Solar noon is not the moment of the greatest altitude to the second, but far closer than a person can tell.

@@ -128,7 +128,7 @@ export const anyCanopy: fc.Arbitrary<Canopy> = fc.record(
   { requiredKeys: ['id', 'kind', 'center', 'length', 'width', 'height', 'density', 'frame'] },
 );
 
-export const anyScreen: fc.Arbitrary<Screen> = fc.record(
+const anyScreen: fc.Arbitrary<Screen> = fc.record(
   {
     id: fc.constant('screen'),
     kind: fc.constant('screen' as const),

@@ -78,7 +78,7 @@ export function PlantPicker({ value, onChange }: Props) {
  * Rows whose name, botanical name or group holds every word searched for; names that begin with it first, the person's
  * own rows before.
  */
-export function rowsFor(search: string, own: readonly PlantRow[]): readonly PlantRow[] {
+function rowsFor(search: string, own: readonly PlantRow[]): readonly PlantRow[] {
   const words = search.trim().toLowerCase().split(/\s+/).filter(Boolean);
   if (words.length === 0) return [];
   const ownIds = new Set(own.map(({ id }) => id));
@@ -90,7 +90,7 @@ export function rowsFor(search: string, own: readonly PlantRow[]): readonly Plan
   return hits.toSorted((a, b) => begins(a) - begins(b)).slice(0, MOST_SHOWN);
 }
 
-export function limitWords(row: PlantRow, shownIn: Units): string {
+function limitWords(row: PlantRow, shownIn: Units): string {
   return `${row.limitOf} harmed from ${formatHeatLimit(row.heatLimit, shownIn)}`;
 }
 

@@ -5,7 +5,7 @@ const METRES_PER_FOOT = 0.3048;
 const STEPS = [1, 2, 4, 10, 20, 40, 100];
 
 /** The longest round length that fits, and its width. @param pixels a metre */
-export function barFor(
+function barFor(
   pixels: number,
   units: 'metric' | 'imperial',
 ): { readonly length: number; readonly unit: string; readonly widthPx: number } {

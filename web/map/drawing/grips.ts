@@ -90,7 +90,7 @@ function turnGrip(feature: Feature, reach: number): Grip {
 }
 
 /** What a thing is turned about: the middle of the box around it. */
-export function pivotOf(feature: Feature): PlanPoint {
+function pivotOf(feature: Feature): PlanPoint {
   if (feature.kind === 'canopy') return feature.center;
   const { minX, minY, maxX, maxY } = boundsOf(centreLine(feature));
   return [(minX + maxX) / 2, (minY + maxY) / 2];

@@ -5,7 +5,7 @@ import type { PlanPoint } from '../../../engine/index.ts';
 export const DRAWING_GRID = 0.05;
 
 /** What a point was drawn to, said on screen beside it. */
-export type SnapKind = 'corner' | 'edge' | 'right angle' | 'in line' | 'grid';
+type SnapKind = 'corner' | 'edge' | 'right angle' | 'in line' | 'grid';
 
 export interface Snapped {
   readonly at: PlanPoint;

@@ -6,7 +6,7 @@ import { pointToMillimetre, toMillimetre } from './snap.ts';
 /**
  * How a thing is put on paper: one point, a line of points, or an outline (by its corners, or as a rectangle by two).
  */
-export type ToolShape = 'point' | 'line' | 'outline' | 'rectangle';
+type ToolShape = 'point' | 'line' | 'outline' | 'rectangle';
 
 export type ToolId = FeatureKind | 'pot';
 

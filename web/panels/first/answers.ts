@@ -11,7 +11,7 @@ export const SHAPES = {
 export type Shape = keyof typeof SHAPES;
 
 /** The questions, in the order in which they are asked. */
-export const STEPS = ['place', 'summer', 'ground', 'walls', 'plant', 'damage'] as const;
+const STEPS = ['place', 'summer', 'ground', 'walls', 'plant', 'damage'] as const;
 export type StepName = (typeof STEPS)[number];
 
 /** What a person has typed so far, as typed: half an answer is kept as well. */

@@ -39,7 +39,7 @@ export function freshOptionId({ options = [] }: Plan): string {
 }
 
 /** The plan with things in an option, a new one where none is named; their ids are made free ones. */
-export function withInOption(
+function withInOption(
   before: Plan,
   things: readonly Feature[],
   optionId: string | null,
@@ -117,7 +117,7 @@ function withinYard(at: PlanPoint): PlanPoint {
   return [fit(0), fit(1)];
 }
 
-export function worstPlant(plants: readonly PlantLoad[]): PlantLoad | null {
+function worstPlant(plants: readonly PlantLoad[]): PlantLoad | null {
   return plants.reduce<PlantLoad | null>(
     (worst, each) => ((each.scorchDose ?? 0) > (worst?.scorchDose ?? 0) ? each : worst),
     null,

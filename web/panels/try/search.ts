@@ -85,7 +85,7 @@ export function cancelSearch(): void {
   searching.value = null;
 }
 
-export function requestOf({ kind, upTo, density, budget, count }: Wish): SiteRequest {
+function requestOf({ kind, upTo, density, budget, count }: Wish): SiteRequest {
   return {
     kinds: kind === 'any' ? ['roof', 'roof with drops', 'screen'] : [kind],
     sizes: sizesUpTo(upTo),

@@ -6,7 +6,7 @@ import type { Feature, Plan, PlanPoint } from '../../../plan/types.ts';
 import { distanceToRing, distanceToShape, meets } from '../shapes.ts';
 
 /** Air between a plant's top and a roof. Our choice. [m] */
-export const CLEARANCE = 0.3;
+const CLEARANCE = 0.3;
 /** From a trunk to a post: roots. Our choice. [m] */
 const ROOT_GAP = 0.3;
 /** From a plant's crown to cloth that hangs beside it. Our choice. [m] */

@@ -6,7 +6,7 @@ import { stripe } from '../../../plan/geometry/stripes.ts';
 const GATE_FROM = 0.6;
 const GATE_TO = 3.5;
 /** Kept free on both sides of a gate: the width of a path. [m] */
-export const PATH_WIDTH = 0.9;
+const PATH_WIDTH = 0.9;
 
 /** Ground that people walk through: what no post may stand on, and the gates in the walls. Rings, counter-clockwise. */
 export function waysOf(plan: Plan): PlanPoint[][] {

@@ -8,7 +8,7 @@ import type { SiteRule } from '../types.ts';
 import { waysOf } from './ways.ts';
 
 /** Under cloth over ground that people walk through. [m] */
-export const HEADROOM = 2.1;
+const HEADROOM = 2.1;
 /** Upright cloth ends this far above the ground at least: air must come in. Our choice. [m] */
 export const AIR_GAP = 0.2;
 
@@ -16,7 +16,7 @@ export const AIR_GAP = 0.2;
  * What stands in the way of cloth. `ground`: a thing of the yard, whoever makes the rules; else the rules broken;
  * empty: nothing.
  */
-export type Objection = 'ground' | readonly SiteRule[];
+type Objection = 'ground' | readonly SiteRule[];
 
 export interface YardRules {
   /** Objections to cloth by its place and height. */

@@ -20,7 +20,7 @@ import { type Targets, targetsOf } from '../search/targets.ts';
 import { skyRaysOf, togetherScore } from './together.ts';
 
 /** A plant under trial cloth. A bed is judged on a sample of its cells. */
-export interface TrialPlant {
+interface TrialPlant {
   readonly id: string;
   /** worth × (harm before − after). [K·h/day] */
   readonly spared: number;

@@ -22,7 +22,7 @@ export interface CurtainPlace {
   readonly top: number;
 }
 
-export const TRIED_ID = 'tried cloth';
+const TRIED_ID = 'tried cloth';
 
 /** The roof as a canopy whose length is its longer side; a square one keeps the lattice's turn. */
 export function roofOf(

@@ -6,7 +6,7 @@ import type { Targets } from './targets.ts';
 /**
  * Crossings of one and the same cloth that are told apart: none, one, two (a ray meets a box of cloth twice at most).
  */
-export const LEVELS = 3;
+const LEVELS = 3;
 /** Coefficients of a leaf's excess in the hidden share of the sky: constant, linear, quadratic. */
 const TERMS = 3;
 
@@ -34,7 +34,7 @@ export interface HarmPairs {
   readonly harm: number;
 }
 
-export interface View {
+interface View {
   /** Index into `targets.points`. */
   readonly point: number;
   readonly sky: Float64Array;

@@ -24,7 +24,7 @@ import type { Progress } from '../progress.ts';
 const BED_POINTS = 24;
 
 /** A plant, bed or planted tree that names its row. */
-export interface TargetPlant {
+interface TargetPlant {
   readonly feature: PlantFeature;
   readonly row: PlantRow;
   /** [°C] */
@@ -33,7 +33,7 @@ export interface TargetPlant {
 }
 
 /** A point where a plant is judged, with what reaches it in the yard as it is. */
-export interface TargetPoint {
+interface TargetPoint {
   /** Index into `plants`. */
   readonly plant: number;
   readonly at: SpacePoint;

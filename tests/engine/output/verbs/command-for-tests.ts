@@ -8,7 +8,7 @@ export interface Ran {
 }
 
 /** An argument line as a shell splits it: spaces part words, double quotes hold them together. */
-export function splitLine(line: string): string[] {
+function splitLine(line: string): string[] {
   return [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]);
 }
 

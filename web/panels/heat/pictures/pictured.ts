@@ -11,7 +11,7 @@ import { mapHeight, monthDay, pin, selection, shownOptions, stage } from '../../
 const ABOVE = 0.01;
 
 /** A place that pictures are drawn of. */
-export interface Place {
+interface Place {
   readonly at: PlanPoint;
   /** [m] */
   readonly height: number;
