@@ -4,7 +4,9 @@ import { distance } from '../../plan/geometry/shapes.ts';
 import { applyOption } from '../../plan/options.ts';
 import { formatCut, formatLength, unitsOf } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
-import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen } from '../../plan/types.ts';
+import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
+import { bestRectangle } from './best-rectangle.ts';
+import type { FourCorners } from './best-rectangle.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
 import { nameOf } from './model.ts';
@@ -49,8 +51,7 @@ export function asBuiltFields(thing: Canopy | Screen, placed: SettingOut): AsBui
 
 /**
  * The plan with a canopy or screen as it was really built, and what changed in sentences. Posts that were measured from
- * A and
- * B move; a canopy becomes the rectangle that fits its four corners best.
+ * A and B move; a canopy becomes the rectangle that fits its four corners best.
  * @param optionId The option that adds it; absent: it stands in `features`.
  */
 export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, optionId?: string): AsBuiltResult {
@@ -65,45 +66,73 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
   const units = unitsOf(plan);
   const model = thing.kind === 'canopy' ? canopyFrame(thing, brief.brief, 0, yard) : screenFrame(thing, brief.brief, 0);
   const placed = settingOut(model, yard, units);
-  const fields = asBuiltFields(thing, placed);
-  const unknown = Object.keys(measured).find((key) => !fields.some((field) => field.id === key));
-  if (unknown !== undefined) return refused(`"${unknown}" is not a field of the as-built form of ${nameOf(thing)}.`);
-  const bad = fields.find(
-    (field) => measured[field.id] !== undefined && !(measured[field.id] > 0 && measured[field.id] < 1000),
-  );
-  if (bad !== undefined) return refused(`${bad.label}: a length above 0 is wanted.`);
-
+  const fault = faultIn(measured, thing, placed);
+  if (fault !== null) return refused(fault);
   const posts = measuredPosts(thing, placed);
-  const found: PlanPoint[] = [];
-  for (const post of posts) {
-    const at = measuredPlace(placed, post.at, measured[`${post.id}-a`], measured[`${post.id}-b`]);
-    if (at === null)
-      return refused(
-        `${post.id}: ${formatLength(measured[`${post.id}-a`], units)} from A and ` +
-          `${formatLength(measured[`${post.id}-b`], units)} from B do not meet. Measure them again.`,
-      );
-    found.push(at);
-  }
+  const places = placesFound(posts, placed, measured, units);
+  if (!places.ok) return refused(places.message);
+
   const heights = posts.map((post) => measured[`${post.id}-height`] ?? post.height);
-  const placesMeasured = posts.some(
-    (post) => measured[`${post.id}-a`] !== undefined && measured[`${post.id}-b`] !== undefined,
-  );
   const { feature, remarks } =
     thing.kind === 'canopy'
-      ? canopyAsBuilt(thing, placesMeasured ? found : null, heights, units)
-      : screenAsBuilt(thing, placesMeasured ? found : null, heights);
+      ? canopyAsBuilt(thing, places.found, heights, units)
+      : screenAsBuilt(thing, places.found, heights);
+  return {
+    ok: true,
+    plan: withFeature(plan, feature, option),
+    changes: [...changesOf(thing, feature, units), ...remarks],
+  };
+}
+
+/** What is wrong with the numbers themselves, `null` when nothing is. */
+function faultIn(measured: AsBuiltNumbers, thing: Canopy | Screen, placed: SettingOut): string | null {
+  const fields = asBuiltFields(thing, placed);
+  const unknown = Object.keys(measured).find((key) => !fields.some((field) => field.id === key));
+  if (unknown !== undefined) return `"${unknown}" is not a field of the as-built form of ${nameOf(thing)}.`;
+  const bad = fields.find(({ id }) => measured[id] !== undefined && !(measured[id] > 0 && measured[id] < 1000));
+  return bad === undefined ? null : `${bad.label}: a length above 0 is wanted.`;
+}
+
+/** Where the posts stand, `null` when none was measured from both A and B; or which tape lengths cannot be. */
+function placesFound(
+  posts: SettingOut['posts'],
+  placed: SettingOut,
+  measured: AsBuiltNumbers,
+  units: Units,
+):
+  | { readonly ok: true; readonly found: readonly PlanPoint[] | null }
+  | { readonly ok: false; readonly message: string } {
+  const found: PlanPoint[] = [];
+  let any = false;
+  for (const post of posts) {
+    const [fromA, fromB]: (number | undefined)[] = [measured[`${post.id}-a`], measured[`${post.id}-b`]];
+    if (fromA === undefined || fromB === undefined) {
+      found.push(post.at);
+      continue;
+    }
+    const at = crossingNear(placed, post.at, fromA, fromB);
+    if (at === null) {
+      const [a, b] = [formatLength(fromA, units), formatLength(fromB, units)];
+      return { ok: false, message: `${post.id}: ${a} from A and ${b} from B do not meet. Measure them again.` };
+    }
+    found.push(at);
+    any = true;
+  }
+  return { ok: true, found: any ? found : null };
+}
+
+/** The plan with a feature in the place of the one of its id, in the option that adds it or in the yard. */
+function withFeature(plan: Plan, feature: Feature, option: YardOption | undefined): Plan {
   const replace = (features: readonly Feature[]): Feature[] =>
-    features.map((candidate) => (candidate.id === id ? feature : candidate));
-  const changed: Plan =
-    option !== undefined && (option.adds ?? []).some((added) => added.id === id)
-      ? {
-          ...plan,
-          options: plan.options?.map((candidate) =>
-            candidate === option ? { ...option, adds: replace(option.adds ?? []) } : candidate,
-          ),
-        }
-      : { ...plan, features: replace(plan.features) };
-  return { ok: true, plan: changed, changes: [...changesOf(thing, feature, units), ...remarks] };
+    features.map((candidate) => (candidate.id === feature.id ? feature : candidate));
+  const adds = option?.adds ?? [];
+  if (!adds.some(({ id }) => id === feature.id)) return { ...plan, features: replace(plan.features) };
+  return {
+    ...plan,
+    options: plan.options?.map((candidate) =>
+      candidate === option ? { ...candidate, adds: replace(adds) } : candidate,
+    ),
+  };
 }
 
 /** A canopy's four corners (back left, back right, front left, front right), or every post of a screen. */
@@ -113,16 +142,8 @@ function measuredPosts(thing: Canopy | Screen, placed: SettingOut): SettingOut['
   return placed.posts.filter((post) => ids.includes(post.id));
 }
 
-/**
- * The crossing of the two circles that lies nearer to where the post was planned; the plan's place when not measured.
- */
-function measuredPlace(
-  placed: SettingOut,
-  planned: PlanPoint,
-  fromA: number | undefined,
-  fromB: number | undefined,
-): PlanPoint | null {
-  if (fromA === undefined || fromB === undefined) return planned;
+/** The crossing of the two circles that lies nearer to where the post was planned; `null` where they do not meet. */
+function crossingNear(placed: SettingOut, planned: PlanPoint, fromA: number, fromB: number): PlanPoint | null {
   const [a, b] = placed.fixed.map((point) => point.at);
   const base = distance(a, b);
   const along = (fromA ** 2 - fromB ** 2 + base ** 2) / (2 * base);
@@ -140,7 +161,7 @@ function measuredPlace(
 
 function canopyAsBuilt(
   canopy: Canopy,
-  found: readonly PlanPoint[] | null,
+  found: FourCorners | null,
   heights: readonly number[],
   units: Units,
 ): { feature: Canopy; remarks: string[] } {
@@ -148,37 +169,10 @@ function canopyAsBuilt(
   const rise = rounded((heights[2] + heights[3]) / 2 - (heights[0] + heights[1]) / 2);
   const level: Canopy = { ...canopy, height, ...(canopy.rise === undefined && rise === 0 ? {} : { rise }) };
   if (found === null) return { feature: level, remarks: [] };
-  const [backLeft, backRight, frontLeft, frontRight] = found;
-  const middle = (...points: PlanPoint[]): PlanPoint => [mean(points.map(([x]) => x)), mean(points.map(([, y]) => y))];
-  const center = middle(backLeft, backRight, frontLeft, frontRight);
-  const forward = minus(middle(frontLeft, frontRight), middle(backLeft, backRight));
-  const right = minus(middle(backRight, frontRight), middle(backLeft, frontLeft));
-  // Best direction of both pairs of sides together: the forward side turned back by 90° onto the right one.
-  const turnRad = Math.atan2(forward[0] - right[1], forward[1] + right[0]);
-  const [f, r] = [[Math.sin(turnRad), Math.cos(turnRad)] as const, [Math.cos(turnRad), -Math.sin(turnRad)] as const];
-  const length = forward[0] * f[0] + forward[1] * f[1];
-  const width = right[0] * r[0] + right[1] * r[1];
-  const corners = (
-    [
-      [-1, -1, backLeft],
-      [1, -1, backRight],
-      [-1, 1, frontLeft],
-      [1, 1, frontRight],
-    ] as const
-  ).map(([across, along, corner]) =>
-    distance(corner, [
-      center[0] + (across * width * r[0]) / 2 + (along * length * f[0]) / 2,
-      center[1] + (across * width * r[1]) / 2 + (along * length * f[1]) / 2,
-    ]),
-  );
-  const worst = Math.max(...corners);
-  const remarks =
-    worst > OUT_OF_SQUARE
-      ? [
-          `The posts are up to ${formatCut(worst, units)} off a true rectangle; the plan keeps the rectangle ` +
-            `that fits best.`,
-        ]
-      : [];
+  const { center, width, length, turnRad, worst } = bestRectangle(found);
+  const remark =
+    `The posts are up to ${formatCut(worst, units)} off a true rectangle; the plan keeps the rectangle ` +
+    `that fits best.`;
   const turn = (Math.round(((turnRad * 180) / Math.PI + 360) * 100) / 100) % 360;
   const placed: Canopy = {
     ...level,
@@ -186,7 +180,10 @@ function canopyAsBuilt(
     length: rounded(length),
     width: rounded(width),
   };
-  return { feature: { ...placed, ...(canopy.turn === undefined && turn === 0 ? {} : { turn }) }, remarks };
+  return {
+    feature: { ...placed, ...(canopy.turn === undefined && turn === 0 ? {} : { turn }) },
+    remarks: worst > OUT_OF_SQUARE ? [remark] : [],
+  };
 }
 
 function screenAsBuilt(
@@ -236,8 +233,4 @@ function rounded(metres: number): number {
 
 function mean(values: readonly number[]): number {
   return values.reduce((sum, value) => sum + value, 0) / values.length;
-}
-
-function minus(a: PlanPoint, b: PlanPoint): PlanPoint {
-  return [a[0] - b[0], a[1] - b[1]];
 }

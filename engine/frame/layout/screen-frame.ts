@@ -4,16 +4,7 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { bottomOf } from '../../plan/defaults.ts';
 import type { PlanPoint, Screen } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
-import type {
-  FrameBrief,
-  FrameCloth,
-  FrameJoint,
-  FrameModel,
-  FramePost,
-  FrameRail,
-  FrameTube,
-  StandingCloth,
-} from './model.ts';
+import type { FrameBrief, FrameCloth, FrameJoint, FrameModel, FramePost, FrameTube } from './model.ts';
 
 /** A corner of the path straighter than this is taken as straight, squarer than this from 90° as square. [°] */
 const STRAIGHT_DEG = 5;
@@ -48,102 +39,27 @@ export function screenPosts(screen: Screen, maxBay: number): Place[] {
 
 /** @param sunk How deep posts stand in the ground, 0 for posts on feet, which then need stays. [m] */
 export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): FrameModel {
-  const bottom = bottomOf(screen);
-  const closed = isClosed(screen.path);
-  const places = screenPosts(screen, brief.maxBay);
-  const [ox, oy] = places[0].at;
-  const own = (at: PlanPoint): readonly [number, number] => [at[0] - ox, at[1] - oy];
-  const tubes: FrameTube[] = [];
-  const joints: FrameJoint[] = [];
-  const bays = closed ? places.length : places.length - 1;
-  const lengths: number[] = [];
-
-  for (let k = 0; k < bays; k++) {
-    const [ax, ay] = own(places[k].at);
-    const [bx, by] = own(places[(k + 1) % places.length].at);
-    const length = Math.hypot(bx - ax, by - ay);
-    lengths.push(length);
-    tubes.push({
-      part: 'top rail',
-      kind: 'top rail',
-      from: [ax, ay, screen.height],
-      to: [bx, by, screen.height],
-      length: length - 2 * brief.takeOff,
-    });
-    tubes.push({
-      part: 'low rail',
-      kind: 'low rail',
-      from: [ax, ay, bottom],
-      to: [bx, by, bottom],
-      length: length - 2 * brief.takeOff,
-    });
-  }
-  const total = lengths.reduce((sum, length) => sum + length, 0);
-
-  const posts = places.map((place, k): FramePost => {
-    const [x, y] = own(place.at);
-    const before = k > 0 ? lengths[k - 1] : closed ? lengths[bays - 1] : 0;
-    const after = k < bays ? lengths[k] : 0;
-    const end = !closed && (k === 0 || k === places.length - 1);
-    const bent = place.bendDeg > STRAIGHT_DEG;
-    const turned = bent && Math.abs(place.bendDeg - 90) > STRAIGHT_DEG;
-    joints.push({
-      kind: end ? '2-way corner' : bent ? '3-way corner' : '3-way tee',
-      adjustable: turned,
-      at: [x, y, screen.height],
-    });
-    const lowRails = end ? 1 : 2;
-    const onGround = bottom === 0 && sunk === 0;
-    if (onGround)
-      joints.push({
-        kind: end ? '2-way corner' : bent ? '3-way corner' : '3-way tee',
-        adjustable: turned,
-        at: [x, y, 0],
-      });
-    else {
-      for (let rail = 0; rail < lowRails; rail++)
-        joints.push({ kind: 'side clamp', adjustable: false, at: [x, y, bottom] });
-      if (sunk === 0) joints.push({ kind: 'foot', adjustable: false, at: [x, y, 0] });
-    }
-    tubes.push({
-      part: 'post',
-      kind: 'post',
-      from: [x, y, 0],
-      to: [x, y, screen.height],
-      length: screen.height - (sunk > 0 ? 1 : 2) * brief.takeOff + sunk,
-    });
-    if (sunk === 0) addStay(tubes, joints, [x, y], sideOf(places, k, closed), screen.height);
-    return {
-      id: postId(k),
-      role: end ? 'end' : 'edge',
-      at: [x, y],
-      height: screen.height,
-      share: (before + after) / (2 * total),
-    };
-  });
-
-  const density = screen.measuredDensity ?? screen.density;
-  const depth = screen.height - bottom;
-  const longest = Math.max(...lengths);
+  const path = pathOf(screen, brief);
+  const stood = postsOf(path, brief, sunk);
+  const [ox, oy] = path.places[0].at;
+  const { bottom, height, lengths, total, density } = path;
   return {
     kind: 'screen',
-    posts,
-    tubes,
-    joints,
-    inGround: sunk > 0 ? posts.length : 0,
-    rails: [{ name: 'along the screen', span: longest, tributary: depth / 2, drop: null }] satisfies FrameRail[],
-    cloths: stretches(places, closed).map((stretch): FrameCloth =>
-      screenCloth(places, stretch, own, bottom, screen.height, density),
-    ),
+    posts: stood.posts,
+    tubes: [...railsOf(path, brief), ...stood.tubes],
+    joints: stood.joints,
+    inGround: sunk > 0 ? stood.posts.length : 0,
+    rails: [{ name: 'along the screen', span: Math.max(...lengths), tributary: (height - bottom) / 2, drop: null }],
+    cloths: stretches(path).map((stretch) => clothOf(path, stretch)),
     standing: [
       {
         pushed: 'across the screen',
-        area: total * depth,
+        area: total * (height - bottom),
         density,
-        height: (screen.height + bottom) / 2,
-        base: sunk > 0 ? 0 : STAY_SHARE * screen.height,
-        posts: posts.length,
-      } satisfies StandingCloth,
+        height: (height + bottom) / 2,
+        base: sunk > 0 ? 0 : STAY_SHARE * height,
+        posts: stood.posts.length,
+      },
     ],
     roofArea: 0,
     pitchDeg: 0,
@@ -153,19 +69,134 @@ export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): Fr
   };
 }
 
+/** A screen's line in the frame's own axes, from which everything on it is laid out. */
+interface ScreenPath {
+  readonly places: readonly Place[];
+  readonly closed: boolean;
+  /** Own axes of a post: the first one's foot is the origin. */
+  readonly own: (place: number) => readonly [x: number, y: number];
+  /** Of each bay from post to post, and of all. [m] */
+  readonly lengths: readonly number[];
+  readonly total: number;
+  /** Of the cloth. [m] */
+  readonly bottom: number;
+  readonly height: number;
+  readonly density: number;
+}
+
+function pathOf(screen: Screen, brief: FrameBrief): ScreenPath {
+  const closed = isClosed(screen.path);
+  const places = screenPosts(screen, brief.maxBay);
+  const [ox, oy] = places[0].at;
+  const own = (place: number): readonly [number, number] => {
+    const [x, y] = places[place % places.length].at;
+    return [x - ox, y - oy];
+  };
+  const bays = closed ? places.length : places.length - 1;
+  const lengths = Array.from({ length: bays }, (_, k) => {
+    const [[ax, ay], [bx, by]] = [own(k), own(k + 1)];
+    return Math.hypot(bx - ax, by - ay);
+  });
+  return {
+    places,
+    closed,
+    own,
+    lengths,
+    total: lengths.reduce((sum, length) => sum + length, 0),
+    bottom: bottomOf(screen),
+    height: screen.height,
+    density: screen.measuredDensity ?? screen.density,
+  };
+}
+
+/** In every bay a rail along the top and one along the foot of the cloth. */
+function railsOf({ own, lengths, bottom, height }: ScreenPath, { takeOff }: FrameBrief): FrameTube[] {
+  return lengths.flatMap((bay, k) =>
+    (
+      [
+        ['top rail', height],
+        ['low rail', bottom],
+      ] as const
+    ).map(([kind, z]): FrameTube => {
+      const length = bay - 2 * takeOff;
+      return { part: kind, kind, from: [...own(k), z], to: [...own(k + 1), z], length };
+    }),
+  );
+}
+
+interface Stood {
+  readonly posts: readonly FramePost[];
+  readonly tubes: readonly FrameTube[];
+  readonly joints: readonly FrameJoint[];
+}
+
+/** Along the path: each post with its joints, and the stay that holds one on a foot. */
+function postsOf(path: ScreenPath, brief: FrameBrief, sunk: number): Stood {
+  const { places, closed, own, lengths, total, height } = path;
+  const last = places.length - 1;
+  const stands = places.map((_, k) => {
+    const [x, y] = own(k);
+    const end = !closed && (k === 0 || k === last);
+    const before = k > 0 ? lengths[k - 1] : closed ? lengths[last] : 0;
+    const after = k < lengths.length ? lengths[k] : 0;
+    const post: FramePost = {
+      id: postId(k),
+      role: end ? 'end' : 'edge',
+      at: [x, y],
+      height,
+      share: (before + after) / (2 * total),
+    };
+    const tube: FrameTube = {
+      part: 'post',
+      kind: 'post',
+      from: [x, y, 0],
+      to: [x, y, height],
+      length: height - (sunk > 0 ? 1 : 2) * brief.takeOff + sunk,
+    };
+    const stay = sunk === 0 ? stayOf([x, y], sideOf(places, k, closed), height) : { tubes: [], joints: [] };
+    return {
+      post,
+      tubes: [tube, ...stay.tubes],
+      joints: [...jointsOf(path, k, end, sunk), ...stay.joints],
+    };
+  });
+  return {
+    posts: stands.map(({ post }) => post),
+    tubes: stands.flatMap(({ tubes }) => tubes),
+    joints: stands.flatMap(({ joints }) => joints),
+  };
+}
+
+/** What holds the rails to a post, and the post to the ground. @param end Whether one rail ends there, not two. */
+function jointsOf({ places, own, bottom, height }: ScreenPath, k: number, end: boolean, sunk: number): FrameJoint[] {
+  const { bendDeg } = places[k];
+  const [x, y] = own(k);
+  const bent = bendDeg > STRAIGHT_DEG;
+  const kind = end ? '2-way corner' : bent ? '3-way corner' : '3-way tee';
+  const adjustable = bent && Math.abs(bendDeg - 90) > STRAIGHT_DEG;
+  const top: FrameJoint = { kind, adjustable, at: [x, y, height] };
+  if (bottom === 0 && sunk === 0) return [top, { kind, adjustable, at: [x, y, 0] }];
+  const clamp: FrameJoint = { kind: 'side clamp', adjustable: false, at: [x, y, bottom] };
+  const foot: FrameJoint = { kind: 'foot', adjustable: false, at: [x, y, 0] };
+  return [top, clamp, ...(end ? [] : [clamp]), ...(sunk === 0 ? [foot] : [])];
+}
+
 /** A raking tube on the lee side of a post that only stands on its foot. */
-function addStay(
-  tubes: FrameTube[],
-  joints: FrameJoint[],
+function stayOf(
   [x, y]: readonly [number, number],
   [nx, ny]: readonly [number, number],
   height: number,
-): void {
+): Omit<Stood, 'posts'> {
   const up = STAY_SHARE * height;
   const from: SpacePoint = [x, y, up];
   const to: SpacePoint = [x + nx * up, y + ny * up, 0];
-  tubes.push({ part: 'stay', kind: 'stay', from, to, length: up * Math.SQRT2 });
-  joints.push({ kind: 'brace clamp', adjustable: false, at: from }, { kind: 'foot', adjustable: true, at: to });
+  return {
+    tubes: [{ part: 'stay', kind: 'stay', from, to, length: up * Math.SQRT2 }],
+    joints: [
+      { kind: 'brace clamp', adjustable: false, at: from },
+      { kind: 'foot', adjustable: true, at: to },
+    ],
+  };
 }
 
 /** Unit vector square to the path at a post. */
@@ -178,22 +209,17 @@ function sideOf(places: readonly Place[], k: number, closed: boolean): readonly 
 }
 
 /** The path parted at its bends, by the numbers of its posts: each straight stretch gets a cloth of its own. */
-function stretches(places: readonly Place[], closed: boolean): (readonly [from: number, to: number])[] {
+function stretches({ places, closed }: ScreenPath): (readonly [from: number, to: number])[] {
   const last = closed ? places.length : places.length - 1;
   const bends = places.flatMap(({ bendDeg }, k) => (k > 0 && k < last && bendDeg > STRAIGHT_DEG ? [k] : []));
   return [0, ...bends].map((from, part) => [from, bends[part] ?? last]);
 }
 
-function screenCloth(
-  places: readonly Place[],
+function clothOf(
+  { places, own, bottom, height, density }: ScreenPath,
   [from, to]: readonly [number, number],
-  own: (at: PlanPoint) => readonly [number, number],
-  bottom: number,
-  height: number,
-  density: number,
 ): FrameCloth {
-  const end = to % places.length;
-  const [[ax, ay], [bx, by]] = [own(places[from].at), own(places[end].at)];
+  const [[ax, ay], [bx, by]] = [own(from), own(to)];
   return {
     kind: 'screen',
     where: 'screen',
@@ -205,7 +231,7 @@ function screenCloth(
       [bx, by, height],
       [ax, ay, height],
     ],
-    between: [postId(from), postId(end)],
+    between: [postId(from), postId(to % places.length)],
   };
 }
 

@@ -1,11 +1,10 @@
 /** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
 import type { StockCloth } from '../../plan/types.ts';
-import { formatArea, formatCut, formatTemperatureDifference } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
-import { formatAbout } from '../layout/lengths.ts';
 import type { FrameCloth, FrameModel } from '../layout/model.ts';
-import type { ClothPiece, ClothPlan, FrostCloth } from './types.ts';
 import { holesFactor, tautPull, upliftCoefficient, windPressure } from '../strength/wind.ts';
+import { clothNotes, frostWords, READY_MADE, sewingWords } from './cloth-words.ts';
+import type { ClothPiece, ClothPlan, FrostCloth } from './types.ts';
 
 /**
  * Cloth on elastic ties is made this much smaller than its frame on each side, so that the ties pull: 50 to 100 mm
@@ -67,7 +66,7 @@ export function clothPlanOf(
     gap: GAP,
     tieSpacing: TIE_SPACING,
     pull: { perMetre: tautPull(pressure, span, sag), sag, gust },
-    notes: notesFor(model, pieces, units),
+    notes: clothNotes(model, units),
     frost: model.kind === 'canopy' ? frostCloth(model, frostPrice, units) : null,
   };
 }
@@ -81,7 +80,6 @@ function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Unit
   const sold = stock.filter((row) => row.density === undefined || Math.abs(row.density - cloth.density) <= 0.05);
   const panel = sold.map((row) => panelFor(row, along, across)).find((found) => found !== null);
   if (panel) {
-    const direction = 'Nothing to sew: it comes hemmed, with eyelets.';
     return {
       kind: cloth.kind,
       where: cloth.where,
@@ -95,7 +93,7 @@ function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Unit
       seams: 0,
       rollLength: Math.max(...panel),
       ties,
-      direction,
+      direction: READY_MADE,
     };
   }
   const finished = [along - 2 * gapFor(along), across - (hangs ? 1 : 2) * gapFor(across)] as const;
@@ -144,13 +142,6 @@ function fromRoll(
       return { ...way, strips, length, area: strips * length * way.roll };
     })
     .reduce((a, b) => (b.strips < a.strips || (b.strips === a.strips && b.area < a.area - 1e-9) ? b : a));
-  const strip = formatCut(best.length, units);
-  const direction =
-    best.strips === 1
-      ? `One piece, ${strip} off the roll; hem all round, ${formatAbout(HEM, units)}.`
-      : `${best.strips} strips of ${strip}, seams ${best.lengthwise ? 'along the length' : 'along the width'}; ` +
-        `overlap ${formatAbout(LAP, units)} and sew two rows, zigzag or triple stitch, so that the seam can ` +
-        `stretch; hem all round, ${formatAbout(HEM, units)}.`;
   const cut: readonly [number, number] = [along + 2 * HEM, across + 2 * HEM];
   return {
     cut,
@@ -158,35 +149,12 @@ function fromRoll(
     strips: best.strips,
     seams: best.strips - 1,
     rollLength: best.strips * best.length,
-    direction,
+    direction: sewingWords(best, HEM, LAP, units),
   };
 }
 
 function gapFor(side: number): number {
   return Math.min(GAP, side / 20);
-}
-
-function notesFor(model: FrameModel, pieces: readonly ClothPiece[], units: Units): string[] {
-  const notes = [
-    'Use knitted shade cloth: it does not unravel where it is cut. Woven cloth must be hemmed or taped all round.',
-    'The percentage on the label is the light it stops. Wind goes by the share covered with yarn, which differs ' +
-      'by a few points; one number is used for both here.',
-    'Knitted cloth gives 1 to 3 % in its first summer: tighten the ties after two weeks.',
-    'Elastic ties are the fuse: they stretch and let go before the tube bends. Never lash every point with cord ' +
-      'that does not give.',
-  ];
-  if (pieces.some((piece) => piece.kind === 'drop'))
-    notes.push(
-      'A drop that flaps tears itself: a rod in its lower hem holds it down. Roll drops up first when wind ' +
-        'is forecast.',
-    );
-  if (model.kind === 'canopy' && model.pitchDeg < 5)
-    notes.push(
-      `A level roof holds leaves, and water where the cloth is dense: give it a slope of 5° ` +
-        `(${units === 'metric' ? '90 mm in a metre' : '1 1/16 in. in a foot'}) where it rains in summer, or leave ` +
-        `a low point open to drain.`,
-    );
-  return notes;
 }
 
 /** One sheet over the roof and down to the ground all round, its corners folded. */
@@ -195,21 +163,7 @@ function frostCloth(model: FrameModel, { price, currency }: FrostPrice, units: U
   const heights = model.posts.map((post) => post.height);
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
   const cut: readonly [number, number] = [slope + low + high + 2 * FROST_SKIRT, width + 2 * high + 2 * FROST_SKIRT];
-  const footprint = 2 * (slope + width);
-  const weights = Math.ceil(footprint / FROST_WEIGHT_SPACING);
-  const area = cut[0] * cut[1];
-  const cost = price === null ? '' : `, roughly ${(area * price).toFixed(0)} ${currency}`;
-  return {
-    cut,
-    weights,
-    sentence:
-      `The same frame carries frost cloth in winter: take the shade cloth off and lay one sheet of ` +
-      `${formatCut(cut[0], units)} × ${formatCut(cut[1], units)} over the rails and down to the ground, ` +
-      `${formatAbout(FROST_SKIRT, units)} of it lying on the soil, with ${weights} stones or sandbags along the ` +
-      `edge. That is ${formatArea(area, units)} of fleece of 17 to 30 g/m² (½ to 1 oz/yd²)${cost}, not on the ` +
-      `shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and ` +
-      `nothing against freezing wind. ` +
-      'On before sunset, open in the morning once it is above freezing; the cloth must not touch leaves. The ' +
-      'frame must not stay under it in wind or snow.',
-  };
+  const weights = Math.ceil((2 * (slope + width)) / FROST_WEIGHT_SPACING);
+  const cost = price === null ? null : `${(cut[0] * cut[1] * price).toFixed(0)} ${currency}`;
+  return { cut, weights, sentence: frostWords(cut, { skirt: FROST_SKIRT, weights, cost }, units) };
 }

@@ -1,15 +1,14 @@
 /**
  * What the wind does to this frame: uplift and side push by gust, what the tube bears, and when the cloth comes off.
  */
-import { formatSpeed } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLoad, underUniformLoad } from './beam.ts';
 import type { BeamState } from './beam.ts';
-import { GUST_OVER_MEAN, signsOfGust } from './beaufort.ts';
+import { signsOfGust } from './beaufort.ts';
 import { WIND_WORDING } from '../work/cautions.ts';
-import { formatStress } from '../layout/lengths.ts';
 import type { FrameModel, FrameRail } from '../layout/model.ts';
 import { strongestPush } from './side-push.ts';
+import { stormWords, takeDownWords } from './storm-words.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
 import type { GustRow, PostStrength, Span, StormPlan, UpliftPlan, WindRange } from './types.ts';
@@ -171,32 +170,13 @@ export function stormPlan(
   const limit = blocked ? bears.blocked : bears.clear;
   const takeDownGust = Math.floor(Math.min(TAKE_DOWN_GUST, limit));
   const { sign } = signsOfGust(takeDownGust);
-  const gust = formatSpeed(takeDownGust, units);
+  const takeDownWhy = takeDownWords(limit, limit < TAKE_DOWN_GUST, units);
   const drops = model.cloths.some(({ kind }) => kind === 'drop');
-  const takeDownWhy =
-    limit < TAKE_DOWN_GUST
-      ? `In a gust of ${formatSpeed(Math.floor(limit), units)} the bending stress of the tube passes ` +
-        `${formatStress(STEEL.allowable / 1e6, units)} with the cloth up.`
-      : `The tube would bear gusts of ${formatSpeed(Math.floor(limit), units)}; the cloth comes off sooner ` +
-        `all the same.`;
   return {
     designGust,
     takeDownGust,
     takeDownWhy,
     signs: sign,
-    sentences: [
-      `Cloth off before gusts of ${gust}. Look at the forecast's gusts, not its wind: gusts run about ` +
-        `${GUST_OVER_MEAN} times the ten-minute mean. Outside, by then, ${sign}.`,
-      takeDownWhy,
-      ...(drops ? ['Roll the drops up first, a day ahead if you can: they catch the most wind.'] : []),
-      'Two people. Let go the ties on the lee side first and roll the cloth towards the wind, so that no free ' +
-        'edge can fill. Every tie must open with one hand and no tool.',
-      'Nobody stands under the frame while the cloth moves. If the wind is already here, stay away: cloth and ' +
-        'ties are the cheap part.',
-      'Off as well before thunderstorms, hail, snow or freezing rain, and whenever you leave for more than a day. ' +
-        'Write down who does it when you are away.',
-      'Afterwards: walk round it, push each post, tighten screws, look for bent rails and torn ties before the ' +
-        'cloth goes up again.',
-    ],
+    sentences: stormWords({ takeDownGust, sign, takeDownWhy, drops }, units),
   };
 }

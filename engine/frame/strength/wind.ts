@@ -8,9 +8,11 @@ import type { WindRange } from './types.ts';
 const HALF_AIR_DENSITY = 0.613;
 export const GRAVITY = 9.80665;
 
-/** Uplift of a free monopitch roof, nothing below and blocked below, at 0, 5 … 30°. BS 6399-2:1997 Table 13; at 0° blocked
- *  EN 1991-1-4 Table 7.6 (from memory); never less blocked than clear. Between the rows linear, beyond 30° as at 30°.
- * */
+/**
+ * Uplift of a free monopitch roof, nothing below and blocked below, at 0, 5 … 30°. BS 6399-2:1997 Table 13; at 0°
+ * blocked EN 1991-1-4 Table 7.6 (from memory); never less blocked than clear. Between the rows linear, beyond 30° as
+ * at 30°.
+ */
 const UPLIFT_STEP_DEG = 5;
 const UPLIFT_CLEAR = [0.5, 0.7, 0.9, 1.1, 1.3, 1.6, 1.8];
 const UPLIFT_BLOCKED = [1.3, 1.4, 1.4, 1.5, 1.5, 1.6, 1.8];

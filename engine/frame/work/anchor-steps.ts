@@ -3,7 +3,7 @@ import { formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import type { FrameBrief } from '../layout/model.ts';
 import type { CostItem } from '../shop/types.ts';
-import { UNDER_POST } from '../strength/anchors.ts';
+import { UNDER_POST } from '../strength/footings.ts';
 import type { AnchorPlan } from '../strength/types.ts';
 import { step } from './step.ts';
 import type { Step } from './types.ts';

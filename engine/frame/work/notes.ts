@@ -2,37 +2,21 @@
 import { riseOf } from '../../plan/defaults.ts';
 import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen, StockTube } from '../../plan/types.ts';
-import { formatArea, formatCut, formatLength, formatSpeed } from '../../plan/units.ts';
+import { formatLength, formatSpeed } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
+import type { Design } from '../design.ts';
 import { shrinkOffer } from '../layout/bays.ts';
-import { asFlagpole } from '../strength/beam.ts';
-import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 import { formatForce, formatSlight } from '../layout/lengths.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
-import { usualTubes } from '../shop/stock.ts';
 import { neighboursOf } from '../layout/surroundings.ts';
+import type { SettingOut } from '../layout/types.ts';
+import { usualTubes } from '../shop/stock.ts';
+import { asFlagpole } from '../strength/beam.ts';
 import { sectionOf, STEEL } from '../strength/tube.ts';
-import type { CutPlan } from '../cuts/types.ts';
-import type { Fitting, Piece, SettingOut } from '../layout/types.ts';
-import type { ClothPlan, Cost } from '../shop/types.ts';
-import type { AnchorPlan, PostStrength, Span } from '../strength/types.ts';
+import type { PostStrength } from '../strength/types.ts';
 import { bearingGust, LEAN_ON_POST, postGust, TAKE_DOWN_GUST } from '../strength/wind-plan.ts';
-
-/** What every part of the sheet is worked out from. */
-export interface Design {
-  readonly model: FrameModel;
-  readonly brief: FrameBrief;
-  readonly pieces: readonly Piece[];
-  readonly fittings: readonly Fitting[];
-  readonly spans: readonly Span[];
-  readonly cutting: CutPlan;
-  readonly cloth: ClothPlan;
-  readonly anchors: AnchorPlan;
-  readonly sunk: number;
-  readonly ownWeight: number;
-  readonly blockedBy: readonly string[];
-  readonly cost: Cost;
-}
+import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
+import { largeRoofNote, NO_TAKE_OFF, outsideNote, sagNote, shrinkNote, tallPostNote } from './note-words.ts';
 
 export function notesOf(
   thing: Canopy | Screen,
@@ -43,59 +27,49 @@ export function notesOf(
   units: Units,
 ): string[] {
   const { model, brief } = made;
-  const notes: string[] = [
-    ...placeNotes(placed),
-    ...runsThrough(thing, plan, model, brief),
-    ...ruleNotes(plan, model, placed, units),
-  ];
-  const tallest = Math.max(...model.posts.map(({ height }) => height));
-  if (model.roofArea > ENGINEER_AREA)
-    notes.push(
-      `This roof is ${formatArea(model.roofArea, units)}: over ` +
-        `${units === 'metric' ? `${ENGINEER_AREA} m²` : formatArea(ENGINEER_AREA, units)}, ask a licensed ` +
-        `engineer before you build. The line is this sheet’s own (some draw it at ` +
-        `${units === 'metric' ? '12 m²' : '130 ft²'}); local rules come first.`,
-    );
-  if (tallest > ENGINEER_HEIGHT)
-    notes.push(
-      `Its posts are ${formatCut(tallest, units)} tall: over ` +
-        `${units === 'metric' ? `${ENGINEER_HEIGHT} m` : '10 ft'}, ask a licensed engineer before you build.`,
-    );
   const weak = strengthNotes(made, plan, units);
   // Of a screen both notes would ask for thicker posts, the wind's for the thicker ones.
   const sways = weak.length > 0 && model.kind === 'screen' ? [] : leanNotes(made, plan, post, units);
-  notes.push(...weak, ...sways, ...model.notes, ...brief.notes);
-  for (const span of made.spans) {
-    if (span.verdict === 'sags')
-      notes.push(
-        `The rail ${span.rail} will sag ${formatSlight(span.sag, units)} over ${formatCut(span.span, units)}: add ` +
-          `a mid post, or take thicker tube.`,
-      );
-  }
-  if (thing.kind === 'canopy') {
-    for (const [what, length] of [
-      ['length', Math.hypot(thing.length, riseOf(thing))],
-      ['width', thing.width],
-    ] as const) {
-      const shrink = shrinkOffer(length, brief.maxBay);
-      if (shrink !== null)
-        notes.push(
-          `The ${what} is ${formatSlight(shrink, units)} over a whole number of bays of ` +
-            `${formatCut(brief.maxBay, units)}: make it that much smaller and one bay, with its posts and joints, ` +
-            `falls away.`,
-        );
-    }
-  }
-  notes.push(
-    `All sizes are from post middle to post middle. Outside to outside is ${formatCut(brief.tube.outside, units)} ` +
-      `more: the tube’s own diameter.`,
-  );
-  if (brief.takeOff === 0)
-    notes.push(
-      'Rails are cut to the full distance between post middles: take-off at the joints 0. Measure one joint ' +
-        'first; most swallow some of the distance.',
-    );
-  return notes;
+  return [
+    ...placeNotes(placed),
+    ...runsThrough(thing, plan, model, brief),
+    ...ruleNotes(plan, model, placed, units),
+    ...engineerNotes(model, units),
+    ...weak,
+    ...sways,
+    ...model.notes,
+    ...brief.notes,
+    ...made.spans.filter(({ verdict }) => verdict === 'sags').map((span) => sagNote(span, units)),
+    ...shrinkNotes(thing, brief, units),
+    ...sizeNotes(brief, units),
+  ];
+}
+
+/** A roof or posts so large that somebody with a licence is to be asked. */
+function engineerNotes(model: FrameModel, units: Units): string[] {
+  const tallest = Math.max(...model.posts.map(({ height }) => height));
+  return [
+    ...(model.roofArea > ENGINEER_AREA ? [largeRoofNote(model.roofArea, units)] : []),
+    ...(tallest > ENGINEER_HEIGHT ? [tallPostNote(tallest, units)] : []),
+  ];
+}
+
+/** Where a roof a little smaller one way would do with a bay less. */
+function shrinkNotes(thing: Canopy | Screen, { maxBay }: FrameBrief, units: Units): string[] {
+  if (thing.kind !== 'canopy') return [];
+  const sides = [
+    ['length', Math.hypot(thing.length, riseOf(thing))],
+    ['width', thing.width],
+  ] as const;
+  return sides.flatMap(([what, length]) => {
+    const shrink = shrinkOffer(length, maxBay);
+    return shrink === null ? [] : [shrinkNote(what, shrink, maxBay, units)];
+  });
+}
+
+/** How the sizes of the sheet are to be read. */
+function sizeNotes({ tube, takeOff }: FrameBrief, units: Units): string[] {
+  return [outsideNote(tube, units), ...(takeOff === 0 ? [NO_TAKE_OFF] : [])];
 }
 
 /** Posts where something stands already, one sentence for each thing. */

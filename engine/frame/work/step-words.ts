@@ -4,7 +4,7 @@ import type { Units } from '../../plan/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
 import { formatAbout, formatSlight, formatTape } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
-import { UNDER_POST } from '../strength/anchors.ts';
+import { UNDER_POST } from '../strength/footings.ts';
 import type { StepInput } from './step.ts';
 
 export const ASK =

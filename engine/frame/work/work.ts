@@ -8,6 +8,7 @@ import type { CutPlan } from '../cuts/types.ts';
 import type { ClothPlan } from '../shop/types.ts';
 import type { AnchorPlan } from '../strength/types.ts';
 import type { HourRange, WorkEstimate } from './types.ts';
+import { workWords } from './work-words.ts';
 
 const MINUTES = {
   settingOut: 40,
@@ -76,7 +77,8 @@ export function workOf({ model, cutting, cloth, anchors, massPerMetre }: WorkInp
   const hours = { low: sum(parts, 'low'), high: sum(parts, 'high') };
   const people = peopleFor(model, massPerMetre);
   const mornings = { low: Math.ceil(hours.low / (people * MORNING)), high: Math.ceil(hours.high / (people * MORNING)) };
-  return { people, parts, hours, mornings, sentences: sentencesOf({ people, parts, hours, mornings }, anchors) };
+  const estimate = { people, parts, hours, mornings };
+  return { ...estimate, sentences: workWords(estimate, anchors, { morning: MORNING, crowd: people === MOST_PEOPLE }) };
 }
 
 function groundMinutes({ ground, kind, count, footing }: AnchorPlan): number {
@@ -96,28 +98,6 @@ function peopleFor(model: FrameModel, massPerMetre: number): number {
     .filter(({ kind }) => kind === 'top rail')
     .reduce((total, { length }) => total + length * massPerMetre, 0);
   return Math.min(MOST_PEOPLE, Math.max(2, Math.ceil(rails / 2 / LIFT - 1e-9)));
-}
-
-function sentencesOf(
-  { people, parts, hours, mornings }: Omit<WorkEstimate, 'sentences'>,
-  { ground, footing }: AnchorPlan,
-): string[] {
-  const each = parts.filter((part) => part.hours.high > 0).map((part) => `${part.what} ${range(part.hours)}`);
-  return [
-    `Reckon with ${range(hours)} hours of one person’s work in all: ` +
-      `${each.join(', ')}${ground === null ? '; what the ground takes comes on top' : ''}. With ` +
-      `${people === 2 ? 'two' : people} people that is ` +
-      `${mornings.high === 1 ? 'one cool morning' : `${range(mornings)} cool mornings`} of ${MORNING} hours${footing === null ? '' : ', and a week between for the concrete to harden'}.`,
-    `${people === 2 ? 'Two people' : `${people} people, or two with trestles who raise it bay by bay,`} are ` +
-      `needed to raise the frame and to hang the cloth; never ` +
-      `alone.${people === MOST_PEOPLE ? ' A roof with rails as heavy as this is better built by people who do it for a living.' : ''}`,
-    'Hours and hands are our estimate, from somebody who has built one before to somebody who has not; nobody has ' +
-      'measured them.',
-  ];
-}
-
-function range({ low, high }: HourRange): string {
-  return low === high ? String(low) : `${low} to ${high}`;
 }
 
 function sum(parts: readonly { readonly hours: HourRange }[], end: keyof HourRange): number {

@@ -40,7 +40,7 @@ describe('sheet', () => {
         'cautions',
       ]),
     );
-    expect(json.pieces[0]).toEqual({ part: expect.any(String), length: 2.6, count: 2 });
+    expect(json.pieces[0]).toEqual({ part: expect.any(String), kind: 'top rail', length: 2.6, count: 2 });
     expect(json.cuts[0]).toMatchObject({ stock: 6, pieces: [2.6, 2.6], left: 0.796 });
     expect(json.fittings).toContainEqual(expect.objectContaining({ kind: '3-way corner', count: 4 }));
     expect(json.clips).toBe(20);

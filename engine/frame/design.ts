@@ -1,0 +1,113 @@
+/** A frame worked out: laid out, held down, cut and bought. What every part of the build sheet is made from. */
+import { footprintOf } from '../plan/geometry/shapes.ts';
+import { LEAST_BUILT } from '../plan/schema/feature.ts';
+import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
+import type { Units } from '../plan/units.ts';
+import type { Effort } from './cuts/cutting-stock.ts';
+import { cutPlanOf } from './cuts/plan.ts';
+import type { CutPlan } from './cuts/types.ts';
+import { briefOf } from './layout/brief.ts';
+import { canopyFrame } from './layout/canopy-frame.ts';
+import { fittingsOf, piecesOf } from './layout/fittings.ts';
+import { pointerOf } from './layout/model.ts';
+import type { FrameBrief, FrameModel } from './layout/model.ts';
+import { screenFrame } from './layout/screen-frame.ts';
+import { blockersBelow } from './layout/surroundings.ts';
+import type { Fitting, Piece } from './layout/types.ts';
+import { CLOTH_MASS, clothPlanOf } from './shop/cloth.ts';
+import { currencyOf, priceOf } from './shop/prices.ts';
+import { costOfFrame } from './shop/shopping.ts';
+import { kerfOf, stockCloth } from './shop/stock.ts';
+import type { ClothPlan, Cost } from './shop/types.ts';
+import { anchorPlan, ownWeightOf } from './strength/anchors.ts';
+import { REFUSED_BELOW } from './strength/beam.ts';
+import { sunkDepth } from './strength/footings.ts';
+import type { AnchorPlan, Span } from './strength/types.ts';
+import { spansOf, TAKE_DOWN_GUST } from './strength/wind-plan.ts';
+import { sagMessage, tooLongMessage, tooShortMessage } from './words.ts';
+
+/** A frame as it stands in the ground, and what holds it there. */
+interface Held {
+  readonly model: FrameModel;
+  readonly anchors: AnchorPlan;
+  /** How deep its posts stand in the ground. [m] */
+  readonly sunk: number;
+  /** Of tube and dry cloth. [kg] */
+  readonly ownWeight: number;
+  /** What catches the wind below it, in words. */
+  readonly blockedBy: readonly string[];
+}
+
+export interface Design extends Held {
+  readonly brief: FrameBrief;
+  readonly pieces: readonly Piece[];
+  readonly fittings: readonly Fitting[];
+  readonly spans: readonly Span[];
+  readonly cutting: CutPlan;
+  readonly cloth: ClothPlan;
+  readonly cost: Cost;
+}
+
+export interface Refused {
+  readonly ok: false;
+  readonly problems: readonly Problem[];
+}
+
+/** Holes are first taken to be this deep. [m] */
+const FIRST_DEPTH = 0.1;
+
+/** @param effort How long to look for the cheapest way of cutting. */
+export function designOf(
+  thing: Canopy | Screen,
+  plan: Plan,
+  units: Units,
+  effort: Effort = 'best',
+): { readonly ok: true; readonly design: Design } | Refused {
+  const read = briefOf(thing, plan);
+  if (!read.ok) return read;
+  const { brief } = read;
+  const refuse = (key: string, message: string): Refused => ({
+    ok: false,
+    problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }],
+  });
+  const held = heldFrame(thing, brief, plan, units);
+  const { model, anchors } = held;
+
+  const spans = spansOf(model, brief.section);
+  const saggy = spans.find((span) => span.sagRatio < REFUSED_BELOW);
+  if (saggy) return refuse('frame/maxBay', sagMessage(thing, brief, saggy, units));
+  const pieces = piecesOf(model);
+  const tooShort = pieces.find((piece) => piece.length < LEAST_BUILT);
+  if (tooShort) return refuse('frame/takeOff', tooShortMessage(thing, tooShort, units));
+  const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
+  if (!cut.ok) return refuse('frame', tooLongMessage(thing, brief, cut.unfit[0], units));
+
+  const cutting = cut.plan;
+  const frostPrice = { price: priceOf(plan, 'frostCloth').price, currency: currencyOf(plan) };
+  const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, frostPrice, units);
+  const fittings = fittingsOf(model.joints);
+  const cost = costOfFrame({ plan, model, brief, cutting, fittings, cloth, anchors }, units);
+  return { ok: true, design: { ...held, brief, pieces, fittings, spans, cutting, cloth, cost } };
+}
+
+/**
+ * Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
+ */
+function heldFrame(thing: Canopy | Screen, brief: FrameBrief, plan: Plan, units: Units): Held {
+  const layOut = (sunk: number): FrameModel =>
+    thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk);
+  const first = layOut(brief.anchor === 'sunk' ? FIRST_DEPTH : 0);
+  const ownWeight = ownWeightOf(first, brief.section.mass, clothMassOf(first));
+  const blockedBy = [
+    ...(thing.kind === 'canopy' && (thing.drops ?? []).length > 0 ? ['its own drops'] : []),
+    ...(thing.kind === 'canopy' ? blockersBelow(plan, footprintOf(thing), thing.height) : []),
+  ];
+  const anchors = anchorPlan(first, brief, ownWeight, blockedBy.length > 0, units);
+  const sunk = sunkDepth(first, brief, anchors);
+  return { model: sunk > 0 ? layOut(sunk) : first, anchors, sunk, ownWeight, blockedBy };
+}
+
+/** Dry. [kg] */
+export function clothMassOf(model: FrameModel): number {
+  return CLOTH_MASS * model.cloths.reduce((sum, { opening }) => sum + opening[0] * opening[1], 0);
+}

@@ -1,0 +1,67 @@
+/** What is said about the cloth: how it is sewn, what to mind, and what the frame carries in winter. */
+import { formatArea, formatCut, formatTemperatureDifference } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { formatAbout } from '../layout/lengths.ts';
+import type { FrameModel } from '../layout/model.ts';
+
+export const READY_MADE = 'Nothing to sew: it comes hemmed, with eyelets.';
+
+/** @param length Of one strip. [m]  @param hem Folded over at every edge. [m]  @param lap Of a seam. [m] */
+export function sewingWords(
+  { strips, length, lengthwise }: { readonly strips: number; readonly length: number; readonly lengthwise: boolean },
+  hem: number,
+  lap: number,
+  units: Units,
+): string {
+  const strip = formatCut(length, units);
+  return strips === 1
+    ? `One piece, ${strip} off the roll; hem all round, ${formatAbout(hem, units)}.`
+    : `${strips} strips of ${strip}, seams ${lengthwise ? 'along the length' : 'along the width'}; ` +
+        `overlap ${formatAbout(lap, units)} and sew two rows, zigzag or triple stitch, so that the seam can ` +
+        `stretch; hem all round, ${formatAbout(hem, units)}.`;
+}
+
+export function clothNotes(model: FrameModel, units: Units): string[] {
+  const notes = [
+    'Use knitted shade cloth: it does not unravel where it is cut. Woven cloth must be hemmed or taped all round.',
+    'The percentage on the label is the light it stops. Wind goes by the share covered with yarn, which differs ' +
+      'by a few points; one number is used for both here.',
+    'Knitted cloth gives 1 to 3 % in its first summer: tighten the ties after two weeks.',
+    'Elastic ties are the fuse: they stretch and let go before the tube bends. Never lash every point with cord ' +
+      'that does not give.',
+  ];
+  if (model.cloths.some(({ kind }) => kind === 'drop'))
+    notes.push(
+      'A drop that flaps tears itself: a rod in its lower hem holds it down. Roll drops up first when wind ' +
+        'is forecast.',
+    );
+  if (model.kind === 'canopy' && model.pitchDeg < 5)
+    notes.push(
+      `A level roof holds leaves, and water where the cloth is dense: give it a slope of 5° ` +
+        `(${units === 'metric' ? '90 mm in a metre' : '1 1/16 in. in a foot'}) where it rains in summer, or leave ` +
+        `a low point open to drain.`,
+    );
+  return notes;
+}
+
+/**
+ * @param cut Of the one sheet. [m]  @param skirt Of it lies on the ground all round. [m]
+ * @param weights Along its edge.  @param cost With its currency; `null` where no price is known.
+ */
+export function frostWords(
+  cut: readonly [number, number],
+  { skirt, weights, cost }: { readonly skirt: number; readonly weights: number; readonly cost: string | null },
+  units: Units,
+): string {
+  return (
+    `The same frame carries frost cloth in winter: take the shade cloth off and lay one sheet of ` +
+    `${formatCut(cut[0], units)} × ${formatCut(cut[1], units)} over the rails and down to the ground, ` +
+    `${formatAbout(skirt, units)} of it lying on the soil, with ${weights} stones or sandbags along the ` +
+    `edge. That is ${formatArea(cut[0] * cut[1], units)} of fleece of 17 to 30 g/m² (½ to 1 oz/yd²)` +
+    `${cost === null ? '' : `, roughly ${cost}`}, not on the ` +
+    `shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and ` +
+    `nothing against freezing wind. ` +
+    'On before sunset, open in the morning once it is above freezing; the cloth must not touch leaves. The ' +
+    'frame must not stay under it in wind or snow.'
+  );
+}

@@ -1,0 +1,52 @@
+/** What the sheet says first, in sentences. */
+import type { StockTube } from '../../plan/types.ts';
+import { formatArea, formatCut } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { formatSlight } from '../layout/lengths.ts';
+import type { Span } from '../strength/types.ts';
+import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
+
+/** @param area [m²] */
+export function largeRoofNote(area: number, units: Units): string {
+  return (
+    `This roof is ${formatArea(area, units)}: over ` +
+    `${units === 'metric' ? `${ENGINEER_AREA} m²` : formatArea(ENGINEER_AREA, units)}, ask a licensed ` +
+    `engineer before you build. The line is this sheet’s own (some draw it at ` +
+    `${units === 'metric' ? '12 m²' : '130 ft²'}); local rules come first.`
+  );
+}
+
+/** @param height [m] */
+export function tallPostNote(height: number, units: Units): string {
+  return (
+    `Its posts are ${formatCut(height, units)} tall: over ` +
+    `${units === 'metric' ? `${ENGINEER_HEIGHT} m` : '10 ft'}, ask a licensed engineer before you build.`
+  );
+}
+
+export function sagNote({ rail, sag, span }: Span, units: Units): string {
+  return (
+    `The rail ${rail} will sag ${formatSlight(sag, units)} over ${formatCut(span, units)}: add ` +
+    `a mid post, or take thicker tube.`
+  );
+}
+
+/** @param shrink By how much. [m]  @param maxBay [m] */
+export function shrinkNote(what: 'length' | 'width', shrink: number, maxBay: number, units: Units): string {
+  return (
+    `The ${what} is ${formatSlight(shrink, units)} over a whole number of bays of ` +
+    `${formatCut(maxBay, units)}: make it that much smaller and one bay, with its posts and joints, ` +
+    `falls away.`
+  );
+}
+
+export function outsideNote({ outside }: StockTube, units: Units): string {
+  return (
+    `All sizes are from post middle to post middle. Outside to outside is ${formatCut(outside, units)} ` +
+    `more: the tube’s own diameter.`
+  );
+}
+
+export const NO_TAKE_OFF =
+  'Rails are cut to the full distance between post middles: take-off at the joints 0. Measure one joint ' +
+  'first; most swallow some of the distance.';
