@@ -8,7 +8,7 @@ import { askEngine } from '../../state/ask.ts';
 import { printPaper } from '../parts/paper/print-paper.ts';
 import { AsBuilt } from './AsBuilt.tsx';
 import { Cautions, MindAt, openStops } from './Cautions.tsx';
-import { builtPlan, chosen, unknowns } from './chosen.ts';
+import { builtPlan, chosen, unknowns, unknownWords } from './chosen.ts';
 import { Letter } from './Letter.tsx';
 import { Paper } from './Paper.tsx';
 import { Parts } from './Parts.tsx';
@@ -127,7 +127,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
       >
         {unknowns.value.length > 0 && (
           <p class="open-words" role="status">
-            Anchors not worked out: {unknowns.value.join(' ')}
+            {unknownWords()}
           </p>
         )}
         {left > 0 && blocks[current].title !== CAUTIONS && (

@@ -55,15 +55,20 @@ export const sheet: ReadonlySignal<SheetResult | null> = computed(() =>
   chosen.value ? sheetOf(builtPlan.value, chosen.value.thing.id) : null,
 );
 
-/** What anchors wait for, in the words of the margin; empty when they are worked out. */
-export const unknowns: ReadonlySignal<readonly string[]> = computed(() => {
+/** What anchors wait for; empty when they are worked out. */
+export const unknowns: ReadonlySignal<readonly ('ground' | 'gust')[]> = computed(() => {
   const frame = chosen.value?.thing.frame;
   const known = sheet.value?.ok === true && sheet.value.sheet.anchors.ground !== null;
   return [
-    ...(known ? [] : ['ground?']),
-    ...(frame?.gust === undefined && plan.value.climate.gust === undefined ? ['gust?'] : []),
+    ...(known ? [] : (['ground'] as const)),
+    ...(frame?.gust === undefined && plan.value.climate.gust === undefined ? (['gust'] as const) : []),
   ];
 });
+
+/** The same in the words of the margin. */
+export function unknownWords(): string {
+  return `Anchors not worked out: ${unknowns.value.map((what) => `${what}?`).join(' ')}`;
+}
 
 /** Prefix of what is kept on this machine about the chosen thing. */
 export const keptPrefix: ReadonlySignal<string> = computed(
