@@ -7,7 +7,24 @@
 export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
 export { CATALOGUE, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
-export { DEFAULTS, colourOf, numberOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
+export {
+  bottomOf,
+  colourOf,
+  crownShapeOf,
+  eavesOf,
+  elevationOf,
+  knownElevationOf,
+  lieOf,
+  numberOf,
+  offsetOf,
+  opennessOf,
+  potOf,
+  riseOf,
+  shadesOf,
+  turnOf,
+  upBearingOf,
+  worthOf,
+} from './plan/defaults.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
 export { deleteCorner, insertCorner, moveCorner } from './plan/edit/corners.ts';
@@ -59,7 +76,7 @@ export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { planText } from './plan/file/serialize.ts';
 export { FEATURE } from './plan/schema/feature.ts';
 export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
-export { heldAt } from './plan/schema/say.ts';
+export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { sheetOf, withOptions } from '../../../engine/index.ts';
+import { sheetOf, withOptions, withoutUndefined } from '../../../engine/index.ts';
 import type { Canopy, Feature, FrameChoice, Plan, Screen, SheetResult } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { say } from '../../state/speech.ts';
@@ -79,9 +79,7 @@ export const keptPrefix: ReadonlySignal<string> = computed(
 export function changeFrame(changes: Partial<FrameChoice>): string | null {
   const thing = chosen.value?.thing;
   if (!thing) return null;
-  const frame = Object.fromEntries(
-    Object.entries({ ...thing.frame, ...changes }).filter(([, value]) => value !== undefined),
-  );
+  const frame = withoutUndefined({ ...thing.frame, ...changes });
   return change(thing.id, `Change how ${calledOf(thing)} is built`, {
     frame: Object.keys(frame).length === 0 ? undefined : frame,
   });
