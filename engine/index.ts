@@ -8,7 +8,24 @@ export { compassWord } from './plan/compass.ts';
 export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
 export { CATALOGUE, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
-export { DEFAULTS, colourOf, numberOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
+export {
+  bottomOf,
+  colourOf,
+  crownShapeOf,
+  eavesOf,
+  elevationOf,
+  knownElevationOf,
+  lieOf,
+  numberOf,
+  offsetOf,
+  opennessOf,
+  potOf,
+  riseOf,
+  shadesOf,
+  turnOf,
+  upBearingOf,
+  worthOf,
+} from './plan/defaults.ts';
 export { dayWords, MONTHS, monthWord } from './plan/dates.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
@@ -61,7 +78,7 @@ export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { planText } from './plan/file/serialize.ts';
 export { FEATURE } from './plan/schema/feature.ts';
 export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
-export { heldAt } from './plan/schema/say.ts';
+export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {

@@ -2,7 +2,7 @@
  * What a plan is allowed to say but seldom means: a walk round the yard that asks "is that right?". Warnings only, each
  * with its pointer; the plan must be free of errors.
  */
-import { DEFAULTS } from './defaults.ts';
+import { riseOf } from './defaults.ts';
 import { monthsOfSeason, monthWord } from './dates.ts';
 import { canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry/shapes.ts';
 import { LIMITS } from './file/limits.ts';
@@ -202,7 +202,7 @@ function clothOver(feature: Feature, canopy: Canopy): number | null {
 }
 
 function lowestEdge(canopy: Canopy): number {
-  return canopy.height + Math.min(0, canopy.rise ?? DEFAULTS.rise);
+  return canopy.height + Math.min(0, riseOf(canopy));
 }
 
 function oddRows(plan: Plan): Problem[] {

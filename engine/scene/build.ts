@@ -1,6 +1,6 @@
 import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import { DEFAULTS, upBearingOf } from '../plan/defaults.ts';
+import { bottomOf, crownShapeOf, eavesOf, opennessOf, upBearingOf } from '../plan/defaults.ts';
 import type { Building, Canopy, Feature, Hedge, MonthDay, Plan, Screen, Tree, Wall } from '../plan/types.ts';
 import { inYearlySpan } from '../plan/year-span.ts';
 import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
@@ -70,9 +70,9 @@ interface Variants {
 function variantsOf(feature: Feature): Variants | null {
   switch (feature.kind) {
     case 'wall':
-      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.wallOpenness)]);
+      return always(feature.id, [pathPrism(feature, opennessOf(feature))]);
     case 'hedge':
-      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.hedgeOpenness)]);
+      return always(feature.id, [pathPrism(feature, opennessOf(feature))]);
     case 'building':
       return always(feature.id, buildingSolids(feature));
     case 'tree':
@@ -111,7 +111,7 @@ function pathPrism(feature: Wall | Hedge, openness: number): Solid {
 function buildingSolids(building: Building): Solid[] {
   const ring = openRing(building.outline);
   const { height } = building;
-  const eaves = building.eaves ?? DEFAULTS.eaves;
+  const eaves = eavesOf(building);
   const body: Solid = { kind: 'prism', rings: [ring], height, openness: 0 };
   return eaves > 0 ? [body, { kind: 'lid', rings: [ring, ...eavesStripes(ring, eaves)], height }] : [body];
 }
@@ -119,7 +119,7 @@ function buildingSolids(building: Building): Solid[] {
 function treeSolids(tree: Tree, openness: number): Solid[] {
   const [x, y] = tree.at;
   const crown: Crown = {
-    kind: tree.shape ?? DEFAULTS.shape,
+    kind: crownShapeOf(tree),
     x,
     y,
     radius: tree.crownWidth / 2,
@@ -156,7 +156,7 @@ function canopySheets(canopy: Canopy): Sheet[] {
 }
 
 function screenSheets(screen: Screen): Sheet[] {
-  const bottom = screen.bottom ?? DEFAULTS.bottom;
+  const bottom = bottomOf(screen);
   const share = 1 - (screen.measuredDensity ?? screen.density);
   const path = cleanPath(screen.path);
   return path.slice(1).map((b, k): Sheet => {

@@ -1,5 +1,5 @@
 import { monthWord } from '../plan/dates.ts';
-import { DEFAULTS } from '../plan/defaults.ts';
+import { offsetOf } from '../plan/defaults.ts';
 import type { CivilDate, MonthDay, Plan, Problem } from '../plan/types.ts';
 import { dateIn, datesBetween, monthOfDate, yearOf } from './calendar.ts';
 import { monthClimate } from './climate.ts';
@@ -73,7 +73,7 @@ export function hottestMonth(plan: Plan, weather?: Weather): Result<Heat> {
   if (hottest === null) return problem('/climate/months', 'No month of the season has a high that can be compared.');
   return {
     ok: true,
-    value: { ...hottest, raise: plan.climate.heatwaveHigh + (plan.climate.offset ?? DEFAULTS.offset) - high },
+    value: { ...hottest, raise: plan.climate.heatwaveHigh + offsetOf(plan.climate) - high },
   };
 }
 

@@ -1,6 +1,15 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { compareOptions, demoPlan, doubtOf, loadOf, payoffMap, shadowMarks, withOptions } from '../../engine/index.ts';
+import {
+  compareOptions,
+  demoPlan,
+  doubtOf,
+  loadOf,
+  payoffMap,
+  riseOf,
+  shadowMarks,
+  withOptions,
+} from '../../engine/index.ts';
 import type { Canopy, ShadowMark } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
@@ -215,7 +224,7 @@ describe('the courtyard’s options, in one visit', () => {
       );
       expect(moved.center).not.toEqual(before.center);
       expect((await drag(await grip('height'), [0, 0.4])).height).toBeCloseTo(before.height + 0.4, 1);
-      expect((await drag(await grip('rise'), [0, -0.3])).rise).toBeCloseTo((before.rise ?? 0) - 0.3, 1);
+      expect((await drag(await grip('rise'), [0, -0.3])).rise).toBeCloseTo(riseOf(before) - 0.3, 1);
       expect((await drag(await grip('turn'), [1.5, -1.5])).turn).not.toBe(before.turn);
       expect((await drag(await grip('roof-corner'), [-0.5, 0.5])).width).toBeGreaterThan(before.width);
       expect(

@@ -1,5 +1,5 @@
 import { plantRowOf, nearestPlantIds } from '../../plan/catalogue.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { crownShapeOf } from '../../plan/defaults.ts';
 import { changeFeature, featureOf, setHow } from '../../plan/edit/edit-feature.ts';
 import { setClimate, setPartHow, setSite } from '../../plan/edit/plan.ts';
 import type { CivilDate, Feature, KnownBy, Knowledge, Plan, Problem } from '../../plan/types.ts';
@@ -204,7 +204,7 @@ function readShadow(
       ? heightOfTree(
           slope.value,
           distance,
-          feature.shape ?? DEFAULTS.shape,
+          crownShapeOf(feature),
           estimateOf(feature, 'crownWidth', feature.crownWidth),
           estimateOf(feature, 'crownBase', feature.crownBase),
         )

@@ -1,3 +1,4 @@
+import { heldAt } from '../../plan/schema/say.ts';
 import type { CivilDate, Feature, How, Knowledge, Plan, PlanPoint } from '../../plan/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { formatLength, formatSpeed, formatTemperature, type Units, unitsOf } from '../../plan/units.ts';
@@ -173,10 +174,9 @@ function climateBlanks(plan: Plan): Unnumbered[] {
 
 function featureBlanks(plan: Plan, feature: Feature): Unnumbered[] {
   const how: How = feature.how ?? {};
-  const values = feature as unknown as Readonly<Record<string, unknown>>;
   const guessed = Object.entries(how)
-    .filter(([key, known]) => unsure(known) && values[key] !== undefined)
-    .map(([key, known]) => guessedBlank(plan, feature, key, known, values[key]));
+    .filter(([key, known]) => unsure(known) && heldAt(feature, key) !== undefined)
+    .map(([key, known]) => guessedBlank(plan, feature, key, known, heldAt(feature, key)));
   const nameless = (feature.kind === 'plant' || feature.kind === 'bed') && feature.plant === undefined;
   return nameless ? [...guessed, kindBlank(plan, feature)] : guessed;
 }

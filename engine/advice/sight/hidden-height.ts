@@ -8,7 +8,7 @@
  * it is taller than the eye (its near face decides) and t = t2 where it is lower (its far face does).
  */
 import type { GridSpec } from '../../cast/grid.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { opennessOf } from '../../plan/defaults.ts';
 import { cleanPath, distance, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Eye, Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, type Units } from '../../plan/units.ts';
@@ -154,9 +154,8 @@ function hides(feature: Feature): boolean {
     case 'building':
       return true;
     case 'wall':
-      return (feature.openness ?? DEFAULTS.wallOpenness) <= HIDES_UP_TO_OPENNESS;
     case 'hedge':
-      return (feature.openness ?? DEFAULTS.hedgeOpenness) <= HIDES_UP_TO_OPENNESS;
+      return opennessOf(feature) <= HIDES_UP_TO_OPENNESS;
     default:
       return false;
   }

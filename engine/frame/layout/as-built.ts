@@ -1,4 +1,5 @@
 /** What was really built, measured, and put back into the plan. */
+import { riseOf, turnOf } from '../../plan/defaults.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import { applyOption } from '../../plan/options.ts';
 import { formatCut, formatLength, unitsOf } from '../../plan/units.ts';
@@ -207,10 +208,10 @@ function changesOf(before: Canopy | Screen, after: Canopy | Screen, units: Units
   if (before.kind === 'canopy' && after.kind === 'canopy') {
     tell('length', before.length, after.length);
     tell('width', before.width, after.width);
-    tell('rise', before.rise ?? 0, after.rise ?? 0);
+    tell('rise', riseOf(before), riseOf(after));
     const moved = distance(before.center, after.center);
     if (moved >= 0.5 / PER_METRE) changes.push(`its middle moves by ${formatCut(moved, units)}`);
-    const turned = (((((after.turn ?? 0) - (before.turn ?? 0)) % 360) + 540) % 360) - 180;
+    const turned = ((((turnOf(after) - turnOf(before)) % 360) + 540) % 360) - 180;
     if (Math.abs(turned) >= 0.01) changes.push(`turned by ${turned.toFixed(2)}°`);
   }
   if (before.kind === 'screen' && after.kind === 'screen') {

@@ -2,6 +2,7 @@
  * What stands near a frame: walls that catch the wind under it, faces too close to work at, things where posts would
  * stand.
  */
+import { potOf } from '../../plan/defaults.ts';
 import { distance, distanceToPath, openRing, pathsCross, pointInRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../../plan/types.ts';
@@ -75,7 +76,7 @@ function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
     case 'tree':
       return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.15, trunkRadius(feature.height));
     case 'plant':
-      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, (feature.pot?.width ?? 0) / 2);
+      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, potOf(feature).width / 2);
     default:
       return false;
   }

@@ -44,6 +44,7 @@ const EXAMPLE_PRICES = {
 } as const satisfies Readonly<Record<string, Pair>>;
 
 export type PriceKey = keyof typeof EXAMPLE_PRICES;
+export const PRICE_KEYS: readonly string[] = Object.keys(EXAMPLE_PRICES);
 
 /**
  * The currency a plan's prices are in: its own, else euros in Europe and Africa and dollars elsewhere. Never by the

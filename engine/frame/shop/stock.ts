@@ -39,6 +39,9 @@ const TUBES: readonly TubeRow[] = [
   ['scaffold-48-6', 'both', 'scaffold tube, 48.3 mm', 48.3, 3.2, 6, 80, 66],
 ];
 
+/** The ids of the tubes that stand in for a shop's list. */
+export const TUBE_IDS: readonly string[] = TUBES.map(([id]) => id);
+
 /** Widths of cloth sold off the roll. [m] */
 const ROLL_WIDTHS: Readonly<Record<Market, readonly number[]>> = {
   metric: [2, 3, 4, 6],

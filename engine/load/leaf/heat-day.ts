@@ -1,6 +1,6 @@
 import type { Passes } from '../../cast/passes.ts';
 import { createPointCaster, type PointCaster } from '../../cast/share.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { elevationOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { heatDays, type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
@@ -38,7 +38,7 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
   const { samples } = sampled;
   const [day] = samples.days;
   const passes = passesOf(scene, samples);
-  const pressure = airPressure(plan.site.elevation ?? DEFAULTS.elevation);
+  const pressure = airPressure(elevationOf(plan.site));
   const moments = Array.from({ length: samples.count }, (_, k): LeafMoment => ({
     air: samples.air[k],
     airMax: day.high,

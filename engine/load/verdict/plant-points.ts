@@ -1,4 +1,4 @@
-import { DEFAULTS, foliageFromOf, potOf, upBearingOf } from '../../plan/defaults.ts';
+import { crownShapeOf, foliageFromOf, potOf, upBearingOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, Plant, Tree } from '../../plan/types.ts';
 import { planDirection } from '../../scene/direction.ts';
@@ -56,7 +56,7 @@ function crownOf(feature: Plant | Tree): Crown {
       openness: 0,
     };
   }
-  const kind = feature.shape ?? DEFAULTS.shape;
+  const kind = crownShapeOf(feature);
   return {
     kind,
     x,

@@ -4,6 +4,7 @@
  */
 import { formatAbout, formatTape, formatThin } from '../../frame/layout/lengths.ts';
 import type { BuildSheet } from '../../frame/types.ts';
+import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
 import { formatCut, formatSpeed, type Units } from '../../plan/units.ts';
@@ -35,11 +36,12 @@ export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSe
 
 function summary(sheet: BuildSheet, units: Units): SheetSection {
   const { tube, settingOut, kind, drawing } = sheet;
+  const across = (side: DimensionKind): number =>
+    drawing.dimensions.find((dimension) => dimension.kind === side)?.length ?? 0;
   const heights = [...new Set(settingOut.posts.map((post) => formatCut(post.height, units)))];
   const sizes =
     kind === 'canopy'
-      ? `${formatCut(drawing.dimensions[1].length, units)} long and ` +
-        `${formatCut(drawing.dimensions[0].length, units)} wide between post middles`
+      ? `${formatCut(across('length'), units)} long and ${formatCut(across('width'), units)} wide between post middles`
       : screenLength(sheet, units);
   const what =
     `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ` +
@@ -58,7 +60,7 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
 
 /** From end post to end post, along the bends if it has any, or all the way round. */
 function screenLength({ drawing, settingOut }: BuildSheet, units: Units): string {
-  const along = drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0);
+  const along = drawing.dimensions.reduce((sum, { kind, length }) => (kind === 'bay' ? sum + length : sum), 0);
   const [straight] = settingOut.diagonals;
   const bends = straight !== undefined && along > straight.length + 0.001;
   const measured = bends ? 'long along its bends' : 'long between the end posts';

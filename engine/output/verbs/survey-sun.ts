@@ -1,4 +1,4 @@
-import { upBearingOf } from '../../plan/defaults.ts';
+import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
 import { formatLength, formatTemperature } from '../../plan/units.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
@@ -122,20 +122,23 @@ export const surveyClimate: Verb = {
     }
     const finding = await climateOfPlace({
       ...given.place,
-      elevation: numberGiven(request, 'elevation') ?? given.place.elevation,
+      elevation: numberGiven(request, 'elevation') ?? knownElevationOf(given.place),
       bySea: sea === undefined ? undefined : sea === 'yes',
       type: textGiven(request, 'type'),
       known,
     });
     if (!finding.ok) return refuseOption('high', finding.reason);
     const { climate, type, near } = finding.value;
-    const rows = climate.months.map(({ month, high: top, low: bottom, humidity = 0, sunshine = 0 }) => [
-      monthWord(month),
-      formatTemperature(top, 'metric'),
-      formatTemperature(bottom, 'metric'),
-      `${humidity} %`,
-      `${(sunshine * 100).toFixed(0)} %`,
-    ]);
+    const rows = climate.months.map((row) => {
+      const { humidity, sunshine } = monthOf(row);
+      return [
+        monthWord(row.month),
+        formatTemperature(row.high, 'metric'),
+        formatTemperature(row.low, 'metric'),
+        `${humidity} %`,
+        `${(sunshine * 100).toFixed(0)} %`,
+      ];
+    });
     const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
     const text =
       `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ` +

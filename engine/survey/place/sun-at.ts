@@ -1,4 +1,4 @@
-import type { ClockTime } from '../../plan/types.ts';
+import type { ClockTime, Site } from '../../plan/types.ts';
 import { sunPosition } from '../../sun/position.ts';
 import { instantOf, isTimeZone, localIso } from '../../sun/zone.ts';
 import { turnBetween } from '../north/bearing.ts';
@@ -9,7 +9,7 @@ export interface Place {
   readonly latitude: number;
   readonly longitude: number;
   readonly timeZone: string;
-  readonly elevation?: number;
+  readonly elevation?: Site['elevation'];
 }
 
 export interface SunAt {

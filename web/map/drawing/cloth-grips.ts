@@ -1,4 +1,4 @@
-import { DEFAULTS, boundsOf, canopyEdge, formatLength } from '../../../engine/index.ts';
+import { boundsOf, canopyEdge, formatLength, riseOf } from '../../../engine/index.ts';
 import type {
   Canopy,
   Drop,
@@ -48,11 +48,7 @@ export function clothBy(cloth: Canopy | Screen, grip: ClothGrip, to: PlanPoint):
   if (cloth.kind === 'screen') return {};
   if (grip.part === 'rise')
     return {
-      rise: within(
-        onGrid((cloth.rise ?? DEFAULTS.rise) + up),
-        HEIGHTS.least - cloth.height,
-        HEIGHTS.most - cloth.height,
-      ),
+      rise: within(onGrid(riseOf(cloth) + up), HEIGHTS.least - cloth.height, HEIGHTS.most - cloth.height),
     };
   const { middle, out } = edgeOf(cloth, grip.side);
   const ends = canopyEdge(cloth, grip.side);
@@ -71,7 +67,7 @@ export function clothGripWords(
 ): string | null {
   if (grip.part === 'height' && 'height' in feature) return `↕ ${formatLength(feature.height, units)}`;
   if (feature.kind !== 'canopy') return null;
-  if (grip.part === 'rise') return `tilt ${formatLength(feature.rise ?? DEFAULTS.rise, units)}`;
+  if (grip.part === 'rise') return `tilt ${formatLength(riseOf(feature), units)}`;
   const depth = grip.part === 'drop' && grip.side ? depthOf(feature, grip.side) : 0;
   return depth > 0 ? formatLength(depth, units) : null;
 }

@@ -119,14 +119,14 @@ function SummerQuestion() {
 function GroundQuestion() {
   const { shape, across, deep, measure } = answers.value;
   const pictures = Object.fromEntries(
-    Object.entries(SHAPES).map(([key, words]) => [
+    Object.entries(SHAPES).map(([key, words]): [string, preact.JSX.Element] => [
       key,
       <>
         <ShapePicture shape={key as Shape} />
         {words}
       </>,
     ]),
-  ) as unknown as Record<Shape, preact.JSX.Element>;
+  ) as Record<Shape, preact.JSX.Element>;
   return (
     <>
       <Choices

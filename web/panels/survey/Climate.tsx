@@ -4,6 +4,7 @@ import {
   askedMonth,
   climateOfPlace,
   formatTemperature,
+  knownElevationOf,
   parseTemperature,
   setClimate,
   setClimateMonth,
@@ -175,7 +176,7 @@ function Hottest() {
 }
 
 function Rough() {
-  const { latitude, longitude, elevation, timeZone } = plan.value.site;
+  const { latitude, longitude, timeZone } = plan.value.site;
   const typed = typedRough.value;
   const change = (next: Partial<typeof typed>): void => {
     typedRough.value = { ...typed, ...next };
@@ -188,7 +189,7 @@ function Rough() {
   const finding = useClimate({
     latitude,
     longitude,
-    elevation,
+    elevation: knownElevationOf(plan.value.site),
     timeZone,
     bySea: bySeaOf(typed.sea),
     type: typed.type || undefined,
