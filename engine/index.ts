@@ -4,10 +4,29 @@
  */
 
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
+export { compassWord } from './plan/compass.ts';
 export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
 export { CATALOGUE, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
-export { DEFAULTS, colourOf, numberOf, potOf, shadesOf, upBearingOf, worthOf } from './plan/defaults.ts';
+export {
+  bottomOf,
+  colourOf,
+  crownShapeOf,
+  eavesOf,
+  elevationOf,
+  knownElevationOf,
+  lieOf,
+  numberOf,
+  offsetOf,
+  opennessOf,
+  potOf,
+  riseOf,
+  shadesOf,
+  turnOf,
+  upBearingOf,
+  worthOf,
+} from './plan/defaults.ts';
+export { dayWords, MONTHS, monthWord } from './plan/dates.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
 export { deleteCorner, insertCorner, moveCorner } from './plan/edit/corners.ts';
@@ -59,7 +78,7 @@ export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { planText } from './plan/file/serialize.ts';
 export { FEATURE } from './plan/schema/feature.ts';
 export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
-export { heldAt } from './plan/schema/say.ts';
+export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {
@@ -144,7 +163,7 @@ export { sunEyes } from './load/sun-eye/sun-eye.ts';
 export { rootsAbout } from './load/pot/pot-words.ts';
 export type { PotColour } from './load/pot/root-zone.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
-export { compassWord, nameOf } from './load/verdict/names.ts';
+export { nameOf } from './plan/names.ts';
 export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';
 export { nearWall } from './load/verdict/near-wall.ts';
 export { plantPoints } from './load/verdict/plant-points.ts';

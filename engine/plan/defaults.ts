@@ -1,7 +1,27 @@
 import type { FEATURE } from './schema/feature.ts';
 import type { NumberForm } from './schema/form.ts';
 import { heldAt } from './schema/say.ts';
-import type { Bed, Building, Colour, Feature, FeatureKind, Plan, Plant, Wall } from './types.ts';
+import type { Unsaid } from './schema/held.ts';
+import type {
+  Bed,
+  Building,
+  Canopy,
+  Climate,
+  ClimateMonth,
+  Colour,
+  CrownShape,
+  Feature,
+  FeatureKind,
+  Hedge,
+  Plan,
+  Plant,
+  Screen,
+  Season,
+  Site,
+  Tree,
+  Underlay,
+  Wall,
+} from './types.ts';
 
 /** What an absent key of the plan file stands for. One home for each. */
 export const DEFAULTS = {
@@ -20,6 +40,7 @@ export const DEFAULTS = {
   shades: true,
   colour: 'light',
   turn: 0,
+  underlayOpacity: 0.6,
   rise: 0,
   eaves: 0,
   bottom: 0,
@@ -33,36 +54,110 @@ export const DEFAULTS = {
   gridHeight: 0.5,
 } as const;
 
+/** What a plan says at a key, else what stands for it. Private: a stand-in has its one home above. */
+function or<T>(said: T | Unsaid | undefined, stands: T): T {
+  return said === undefined ? stands : (said as T);
+}
+
 /** True bearing of the plan's +y axis. [°] */
 export function upBearingOf(plan: Plan): number {
-  return plan.site.upBearing ?? DEFAULTS.upBearing;
+  return or(plan.site.upBearing, DEFAULTS.upBearing);
+}
+
+/** Height above the sea. [m] */
+export function elevationOf({ elevation }: Pick<Site, 'elevation'>): number {
+  return or(elevation, DEFAULTS.elevation);
+}
+
+/** Height above the sea as far as somebody said it: normals of towns are brought to a known height only. [m] */
+export function knownElevationOf({ elevation }: Pick<Site, 'elevation'>): number | undefined {
+  return or<number | undefined>(elevation, undefined);
+}
+
+/** How far the picture under the drawing is turned clockwise [°], and how strongly it shows, 0 to 1. */
+export function lieOf({ turn, opacity }: Pick<Underlay, 'turn' | 'opacity'>): { turn: number; opacity: number } {
+  return { turn: or(turn, DEFAULTS.turn), opacity: or(opacity, DEFAULTS.underlayOpacity) };
+}
+
+/** Length of a step of the day. [minutes] */
+export function stepMinutesOf({ stepMinutes }: Pick<Season, 'stepMinutes'>): number {
+  return or(stepMinutes, DEFAULTS.stepMinutes);
+}
+
+/** What the yard's own thermometer adds to the air. [K] */
+export function offsetOf({ offset }: Pick<Climate, 'offset'>): number {
+  return or(offset, DEFAULTS.offset);
+}
+
+/** What a month says beside its high and low: humidity [%], wind [m/s], share of sunshine, spread [K]. */
+export function monthOf(month: Pick<ClimateMonth, 'humidity' | 'wind' | 'sunshine' | 'spread'>): {
+  humidity: number;
+  wind: number;
+  sunshine: number;
+  spread: number;
+} {
+  return {
+    humidity: or(month.humidity, DEFAULTS.humidity),
+    wind: or(month.wind, DEFAULTS.wind),
+    sunshine: or(month.sunshine, DEFAULTS.sunshine),
+    spread: or(month.spread, DEFAULTS.spread),
+  };
+}
+
+/** Linke turbidity of a month: its own, else the climate's. */
+export function turbidityOf(climate: Pick<Climate, 'turbidity'>, month: Pick<ClimateMonth, 'turbidity'>): number {
+  return or(month.turbidity, or(climate.turbidity, DEFAULTS.turbidity));
 }
 
 /** How much a plant, tree or bed counts when spared harm is added up; 0 for what is not planted. */
 export function worthOf(feature: Feature): number {
   return feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed'
-    ? (feature.worth ?? DEFAULTS.worth)
+    ? or(feature.worth, DEFAULTS.worth)
     : 0;
 }
 
-/** Share of the light that passes through a plant's crown or a bed's planting. */
-export function plantOpennessOf(feature: Plant | Bed): number {
-  return feature.openness ?? DEFAULTS.plantOpenness;
+/** Share of the light that passes through a wall, a hedge, a plant's crown or a bed's planting. */
+export function opennessOf(feature: Wall | Hedge | Plant | Bed): number {
+  return or(feature.openness, ABSENT[feature.kind].openness);
 }
 
 /** Whether a plant or bed may shade others. */
 export function shadesOf(feature: Plant | Bed): boolean {
-  return feature.shades ?? DEFAULTS.shades;
+  return or<boolean>(feature.shades, DEFAULTS.shades);
 }
 
 /** How bright the sides of a wall or building are. */
 export function colourOf(feature: Wall | Building): Colour {
-  return feature.colour ?? DEFAULTS.colour;
+  return or<Colour>(feature.colour, DEFAULTS.colour);
+}
+
+/** How far a roof reaches past its walls. [m] */
+export function eavesOf(building: Pick<Building, 'eaves'>): number {
+  return or(building.eaves, DEFAULTS.eaves);
+}
+
+export function crownShapeOf(tree: Pick<Tree, 'shape'>): CrownShape {
+  return or<CrownShape>(tree.shape, DEFAULTS.shape);
+}
+
+/** How much higher a canopy's front edge is than its back edge. [m] */
+export function riseOf(canopy: Pick<Canopy, 'rise'>): number {
+  return or(canopy.rise, DEFAULTS.rise);
+}
+
+/** How far a canopy is turned, clockwise from the plan's +y. [°] */
+export function turnOf(canopy: Pick<Canopy, 'turn'>): number {
+  return or(canopy.turn, DEFAULTS.turn);
+}
+
+/** Height of a screen's lower edge. [m] */
+export function bottomOf(screen: Pick<Screen, 'bottom'>): number {
+  return or(screen.bottom, DEFAULTS.bottom);
 }
 
 /** Size of the pot of a container plant. [m] */
-export function potOf(plant: Plant): { width: number; height: number } {
-  return { width: plant.pot?.width ?? DEFAULTS.potWidth, height: plant.pot?.height ?? DEFAULTS.potHeight };
+export function potOf({ pot }: Pick<Plant, 'pot'>): { width: number; height: number } {
+  return { width: or(pot?.width, DEFAULTS.potWidth), height: or(pot?.height, DEFAULTS.potHeight) };
 }
 
 /**
@@ -70,21 +165,22 @@ export function potOf(plant: Plant): { width: number; height: number } {
  * says so.
  */
 export function foliageFromOf(plant: Plant): number {
-  if (plant.foliageFrom !== undefined) return plant.foliageFrom;
   const share = DEFAULTS.foliageShare * plant.height;
-  return plant.container ? Math.max(share, potOf(plant).height) : share;
+  return or(plant.foliageFrom, plant.container ? Math.max(share, potOf(plant).height) : share);
 }
 
 type Kinds = typeof FEATURE.kinds;
 
-/** Every number of every kind that may be left out, with what stands for it: one that the schema adds must come here. */
+/**
+ * Every number of every kind that may be left out, with what stands for it: one that the schema adds must come here.
+ */
 type AbsentNumbers = {
   readonly [K in FeatureKind]: {
     readonly [P in keyof Kinds[K] as Kinds[K][P] extends NumberForm & { absent: 'default' } ? P : never]: number | null;
   };
 };
 
-const ABSENT: AbsentNumbers = {
+const ABSENT = {
   wall: { openness: DEFAULTS.wallOpenness },
   hedge: { openness: DEFAULTS.hedgeOpenness },
   building: { eaves: DEFAULTS.eaves },
@@ -98,7 +194,7 @@ const ABSENT: AbsentNumbers = {
   ground: {},
   eye: {},
   reading: {},
-};
+} as const satisfies AbsentNumbers;
 
 /**
  * The number that holds at a key of a thing, or of a part of it ("pot.width"): what the plan says, else what stands for

@@ -9,7 +9,7 @@
  * Keys this version does not know are kept untouched in the object they stand in.
  */
 import type { FEATURE } from './schema/feature.ts';
-import type { Held, HeldKind } from './schema/held.ts';
+import type { Held, HeldKind, Said } from './schema/held.ts';
 import type { PLAN, PLANT_ROW } from './schema/plan.ts';
 import type { CLIMATE, SEASON, SITE } from './schema/site.ts';
 
@@ -50,10 +50,10 @@ export type FeatureOf<K extends FeatureKind> = Extract<Feature, { kind: K }>;
 export type How = NonNullable<Feature['how']>;
 export type Knowledge = How[string];
 export type KnownBy = Knowledge['by'];
-export type Colour = NonNullable<Wall['colour']>;
+export type Colour = Said<Wall['colour']>;
 export type Surface = Ground['surface'];
-export type Shelter = NonNullable<Plan['site']['shelter']>;
-export type CrownShape = NonNullable<Tree['shape']>;
+export type Shelter = Said<Site['shelter']>;
+export type CrownShape = Said<Tree['shape']>;
 /** Days of every year, both included; across New Year when `to` is before `from`. */
 export type YearlySpan = NonNullable<Canopy['up']>;
 export type Drop = NonNullable<Canopy['drops']>[number];

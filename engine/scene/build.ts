@@ -1,6 +1,15 @@
 import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import { colourOf, DEFAULTS, foliageFromOf, plantOpennessOf, shadesOf, upBearingOf } from '../plan/defaults.ts';
+import {
+  bottomOf,
+  colourOf,
+  crownShapeOf,
+  eavesOf,
+  foliageFromOf,
+  opennessOf,
+  shadesOf,
+  upBearingOf,
+} from '../plan/defaults.ts';
 import type {
   Bed,
   Building,
@@ -100,7 +109,7 @@ function variantsOf(feature: Feature): Variants | null {
     case 'wall':
       return always(feature.id, [wallPrism(feature)]);
     case 'hedge':
-      return always(feature.id, [pathPrism(feature, feature.openness ?? DEFAULTS.hedgeOpenness, null)]);
+      return always(feature.id, [pathPrism(feature, opennessOf(feature), null)]);
     case 'building':
       return always(feature.id, buildingSolids(feature));
     case 'tree':
@@ -137,7 +146,7 @@ function clothVariants({ id, up }: Canopy | Screen, sheets: readonly Sheet[]): V
 }
 
 function wallPrism(wall: Wall): Solid {
-  const openness = wall.openness ?? DEFAULTS.wallOpenness;
+  const openness = opennessOf(wall);
   return pathPrism(wall, openness, openness === 0 ? REFLECTS[colourOf(wall)] : null);
 }
 
@@ -148,7 +157,7 @@ function pathPrism({ path, thickness, height }: Wall | Hedge, openness: number, 
 function buildingSolids(building: Building): Solid[] {
   const ring = openRing(building.outline);
   const { height } = building;
-  const eaves = building.eaves ?? DEFAULTS.eaves;
+  const eaves = eavesOf(building);
   const reflects = REFLECTS[colourOf(building)];
   const body: Solid = { kind: 'prism', rings: [ring], height, openness: 0, reflects };
   return eaves > 0 ? [body, { kind: 'lid', rings: [ring, ...eavesStripes(ring, eaves)], height, reflects }] : [body];
@@ -157,7 +166,7 @@ function buildingSolids(building: Building): Solid[] {
 function treeSolids(tree: Tree, openness: number): Solid[] {
   const [x, y] = tree.at;
   const crown: Crown = {
-    kind: tree.shape ?? DEFAULTS.shape,
+    kind: crownShapeOf(tree),
     x,
     y,
     radius: tree.crownWidth / 2,
@@ -181,11 +190,11 @@ function treeSolids(tree: Tree, openness: number): Solid[] {
 function plantCrown(plant: Plant): Crown {
   const [x, y] = plant.at;
   const base = foliageFromOf(plant);
-  return { kind: 'round', x, y, radius: plant.spread / 2, base, top: plant.height, openness: plantOpennessOf(plant) };
+  return { kind: 'round', x, y, radius: plant.spread / 2, base, top: plant.height, openness: opennessOf(plant) };
 }
 
 function bedStand(bed: Bed): Solid {
-  return { kind: 'stand', ring: openRing(bed.outline), height: bed.plantHeight, openness: plantOpennessOf(bed) };
+  return { kind: 'stand', ring: openRing(bed.outline), height: bed.plantHeight, openness: opennessOf(bed) };
 }
 
 function canopySheets(canopy: Canopy): Sheet[] {
@@ -205,7 +214,7 @@ function canopySheets(canopy: Canopy): Sheet[] {
 }
 
 function screenSheets(screen: Screen): Sheet[] {
-  const bottom = screen.bottom ?? DEFAULTS.bottom;
+  const bottom = bottomOf(screen);
   const share = 1 - (screen.measuredDensity ?? screen.density);
   const path = cleanPath(screen.path);
   return path.slice(1).map((b, k): Sheet => {

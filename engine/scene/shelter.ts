@@ -1,4 +1,4 @@
-import { DEFAULTS, upBearingOf } from '../plan/defaults.ts';
+import { opennessOf, upBearingOf } from '../plan/defaults.ts';
 import { boundsOf, openRing } from '../plan/geometry/shapes.ts';
 import { pathStripes } from '../plan/geometry/stripes.ts';
 import type { Feature, Plan, PlanPoint, Shelter } from '../plan/types.ts';
@@ -44,7 +44,6 @@ export function shelterOf(plan: Plan): KnownShelter {
 function windbreakRings(feature: Feature): readonly (readonly PlanPoint[])[] {
   if (feature.kind === 'building') return feature.height >= LEAST_HEIGHT ? [openRing(feature.outline)] : [];
   if (feature.kind !== 'wall' && feature.kind !== 'hedge') return [];
-  const usual = feature.kind === 'wall' ? DEFAULTS.wallOpenness : DEFAULTS.hedgeOpenness;
-  const blocks = feature.height >= LEAST_HEIGHT && (feature.openness ?? usual) <= MOST_OPEN;
+  const blocks = feature.height >= LEAST_HEIGHT && opennessOf(feature) <= MOST_OPEN;
   return blocks ? pathStripes(feature.path, feature.thickness) : [];
 }

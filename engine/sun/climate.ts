@@ -1,4 +1,4 @@
-import { DEFAULTS } from '../plan/defaults.ts';
+import { monthOf, offsetOf, turbidityOf } from '../plan/defaults.ts';
 import type { Plan } from '../plan/types.ts';
 import type { Weather } from './weather.ts';
 
@@ -23,32 +23,30 @@ export interface MonthClimate {
 
 /**
  * A month of a plan's climate, or null when the plan has no figures for it. With a weather file its high, low, humidity
- * and wind are the file's
- * means (high and low: of the daily extremes), and the plan's offset is added to them too.
+ * and wind are the file's means (high and low: of the daily extremes), and the plan's offset is added to them too.
  * @param month 1 to 12
  */
 export function monthClimate(plan: Plan, month: number, weather?: Weather): MonthClimate | null {
   const { climate } = plan;
   const own = climate.months.find((candidate) => candidate.month === month);
   if (own === undefined) return null;
-  const offset = climate.offset ?? DEFAULTS.offset;
+  const offset = offsetOf(climate);
   const measured = weather?.months[month - 1];
-  const sunshine = own.sunshine ?? DEFAULTS.sunshine;
+  const usual = monthOf(own);
   return {
     month,
     high: (measured?.high ?? own.high) + offset,
     low: (measured?.low ?? own.low) + offset,
-    humidity: firstNumber(measured?.humidity, own.humidity, DEFAULTS.humidity),
-    wind: firstNumber(measured?.wind, own.wind, DEFAULTS.wind),
-    sunshineMorning: sunshine,
-    sunshineAfternoon: own.sunshineAfternoon ?? sunshine,
-    spread: own.spread ?? DEFAULTS.spread,
-    turbidity: own.turbidity ?? climate.turbidity ?? DEFAULTS.turbidity,
+    humidity: measuredOr(measured?.humidity, usual.humidity),
+    wind: measuredOr(measured?.wind, usual.wind),
+    sunshineMorning: usual.sunshine,
+    sunshineAfternoon: own.sunshineAfternoon ?? usual.sunshine,
+    spread: usual.spread,
+    turbidity: turbidityOf(climate, own),
   };
 }
 
-/** The first that is given and not NaN. */
-function firstNumber(measured: number | undefined, own: number | undefined, otherwise: number): number {
-  if (measured !== undefined && !Number.isNaN(measured)) return measured;
-  return own ?? otherwise;
+/** A weather file marks what it lacks by NaN. */
+function measuredOr(measured: number | undefined, usual: number): number {
+  return measured === undefined || Number.isNaN(measured) ? usual : measured;
 }

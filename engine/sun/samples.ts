@@ -1,4 +1,4 @@
-import { DEFAULTS } from '../plan/defaults.ts';
+import { stepMinutesOf } from '../plan/defaults.ts';
 import type { CivilDate, MonthDay, Plan, Problem } from '../plan/types.ts';
 import { monthDayOf, monthOfDate } from './calendar.ts';
 import { periodDays, type Period } from './period-days.ts';
@@ -87,7 +87,7 @@ export function samplesOf(plan: Plan, period: Period, weather?: Weather): Sample
     found.value.map(({ date }) => date),
     timeZone,
   );
-  const stepMs = (plan.season.stepMinutes ?? DEFAULTS.stepMinutes) * MS_PER_MINUTE;
+  const stepMs = stepMinutesOf(plan.season) * MS_PER_MINUTE;
   const columns = emptyColumns(
     civil.reduce((steps, { startMs, endMs }) => steps + Math.ceil((endMs - startMs) / stepMs), 0),
   );

@@ -1,4 +1,4 @@
-import { DEFAULTS } from '../plan/defaults.ts';
+import { elevationOf, offsetOf } from '../plan/defaults.ts';
 import type { Plan } from '../plan/types.ts';
 import { airSunrise, airTemperature } from './air.ts';
 import { dayOfYear } from './calendar.ts';
@@ -53,7 +53,7 @@ export interface DaySky {
  * and without spread.
  */
 export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): DaySky {
-  const elevation = plan.site.elevation ?? DEFAULTS.elevation;
+  const elevation = elevationOf(plan.site);
   const high = climate.high + (raise ?? 0);
   const low = climate.low + (raise ?? 0);
   const spread = raise === null ? climate.spread : 0;
@@ -88,7 +88,7 @@ export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): D
 
 /** Sky and air of the hour of the weather file; humidity and wind of the month where the file has none. */
 export function skyOfWeather(plan: Plan, { date, climate }: PeriodDay, weather: Weather): DaySky {
-  const offset = plan.climate.offset ?? DEFAULTS.offset;
+  const offset = offsetOf(plan.climate);
   const { high, low } = weatherExtremes(weather, date);
   const hourOf = hourFinder(weather, date);
   const monthMean = (climate.high + climate.low) / 2;

@@ -1,4 +1,4 @@
-import { DEFAULTS } from '../plan/defaults.ts';
+import { elevationOf } from '../plan/defaults.ts';
 import type { Plan, Problem } from '../plan/types.ts';
 import type { Weather } from './weather.ts';
 
@@ -25,7 +25,7 @@ export function weatherWarnings(plan: Plan, weather: Weather): Problem[] {
       `The weather file was measured at ${place.name}, ` +
         `${imperial ? `${Math.round(km / KM_PER_MILE)} miles` : `${Math.round(km)} km`} from the yard.`,
     );
-  const higher = place.elevation - (plan.site.elevation ?? DEFAULTS.elevation);
+  const higher = place.elevation - elevationOf(plan.site);
   if (Math.abs(higher) > HIGH_METRES) {
     const by = imperial ? `${Math.round(Math.abs(higher) * FEET_PER_METRE)} ft` : `${Math.round(Math.abs(higher))} m`;
     warnings.push(

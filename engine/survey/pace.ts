@@ -1,3 +1,4 @@
+import { heldAt } from '../plan/schema/say.ts';
 import type { Feature, How, Plan, PlanPoint, Site } from '../plan/types.ts';
 import { type Estimate, type Finding, found, refused } from './estimate.ts';
 import { defaultPm } from './known-by.ts';
@@ -48,13 +49,12 @@ export function withPace(plan: Plan, pace: Pace): Plan {
 function rescaled<T extends { readonly how?: How }>(thing: T, factor: number): T {
   const paced = Object.entries(thing.how ?? {}).filter(([, { by }]) => by === 'paced');
   if (paced.length === 0) return thing;
-  const record: Record<string, unknown> = { ...thing };
+  const numbers = paced.map(([key]) => [key, scaled(heldAt(thing, key), factor)]);
   const how: Record<string, How[string]> = { ...thing.how };
   for (const [key, known] of paced) {
-    record[key] = scaled(record[key], factor);
     if (known.pm !== undefined) how[key] = { ...known, pm: known.pm * factor };
   }
-  return { ...record, how } as unknown as T;
+  return { ...thing, ...Object.fromEntries(numbers), how };
 }
 
 function scaled(value: unknown, factor: number): unknown {

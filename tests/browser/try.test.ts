@@ -1,6 +1,15 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
-import { compareOptions, demoPlan, doubtOf, loadOf, payoffMap, shadowMarks, withOptions } from '../../engine/index.ts';
+import {
+  compareOptions,
+  demoPlan,
+  doubtOf,
+  loadOf,
+  payoffMap,
+  riseOf,
+  shadowMarks,
+  withOptions,
+} from '../../engine/index.ts';
 import type { Canopy, ShadowMark } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
@@ -170,8 +179,10 @@ describe('the courtyard’s options, in one visit', () => {
       return load.value.cells.hotLoad;
     });
     // By the key's own words: from 3 % of the map's scale of 24 MJ/m² on it is a change.
-    const ground = (way: 1 | -1): string =>
-      `${(before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24).length / 16).toFixed(1)} m²`;
+    const ground = (way: 1 | -1): string => {
+      const changed = before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24);
+      return `${(changed.length / 16).toFixed(1)} m²`;
+    };
     await page.getByText(`Lines: less hot load, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
     await page.getByText(`Dots: more, ${ground(1)}.`).waitFor({ state: 'attached' });
     await shows.getByRole('button', { name: 'Where it pays' }).press('Enter');
@@ -213,7 +224,7 @@ describe('the courtyard’s options, in one visit', () => {
       );
       expect(moved.center).not.toEqual(before.center);
       expect((await drag(await grip('height'), [0, 0.4])).height).toBeCloseTo(before.height + 0.4, 1);
-      expect((await drag(await grip('rise'), [0, -0.3])).rise).toBeCloseTo((before.rise ?? 0) - 0.3, 1);
+      expect((await drag(await grip('rise'), [0, -0.3])).rise).toBeCloseTo(riseOf(before) - 0.3, 1);
       expect((await drag(await grip('turn'), [1.5, -1.5])).turn).not.toBe(before.turn);
       expect((await drag(await grip('roof-corner'), [-0.5, 0.5])).width).toBeGreaterThan(before.width);
       expect(

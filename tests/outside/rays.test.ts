@@ -15,6 +15,8 @@ import {
 import { MeshBVH } from 'three-mesh-bvh';
 import { describe, expect, test } from 'vitest';
 import { castRay } from '../../engine/cast/ray.ts';
+import { upBearingOf } from '../../engine/plan/defaults.ts';
+import type { Unsaid } from '../../engine/plan/schema/held.ts';
 import type { Bed, Building, Canopy, Feature, Plan, PlanPoint, Screen, Tree } from '../../engine/plan/types.ts';
 import { buildScene } from '../../engine/scene/build.ts';
 import { emptyPlan, randomFrom, randomPlan } from '../engine/cast/random-plans.ts';
@@ -104,6 +106,8 @@ function aboutSegment(
   ];
 }
 
+/** A thing read with this file's own values for what is left out: the reference takes nothing from the engine. */
+type Own<T> = T extends unknown ? { readonly [K in keyof T]: Exclude<T[K], Unsaid> } : never;
 type ShareOf = (point: Space, direction: Space) => number;
 
 function pathShare(path: readonly PlanPoint[], thickness: number, height: number, openness: number): ShareOf {
@@ -141,7 +145,9 @@ function sheetShare(p: Space, q: Space, r: Space, s: Space, share: number): Shar
 }
 
 /** A bed thins a beam by its length inside, over the height of its plants. */
-function bedShare({ outline, plantHeight, openness = 0.15 }: Bed): ShareOf {
+function bedShare(bed: Bed): ShareOf {
+  const { outline, plantHeight } = bed;
+  const openness = Number(bed.openness ?? 0.15);
   const body = prismMesh(outline, plantHeight);
   return (point, direction) => {
     const inside = stretches(body, point, direction).reduce((sum, [from, to]) => sum + to - from, 0);
@@ -149,7 +155,7 @@ function bedShare({ outline, plantHeight, openness = 0.15 }: Bed): ShareOf {
   };
 }
 
-function buildingShares({ outline, height, eaves = 0 }: Building): ShareOf[] {
+function buildingShares({ outline, height, eaves = 0 }: Own<Building>): ShareOf[] {
   const body = prismMesh(outline, height);
   const shares: ShareOf[] = [(point, direction) => (stretches(body, point, direction).length > 0 ? 0 : 1)];
   if (eaves > 0) {
@@ -173,7 +179,7 @@ function canopyShares({
   density,
   measuredDensity,
   drops = [],
-}: Canopy): ShareOf[] {
+}: Own<Canopy>): ShareOf[] {
   const bearing = (turn * Math.PI) / 180;
   const corner = (right: number, forward: number): Space => [
     center[0] + (right * width * Math.cos(bearing)) / 2 + (forward * length * Math.sin(bearing)) / 2,
@@ -196,7 +202,7 @@ function canopyShares({
   ];
 }
 
-function screenShares({ path, bottom = 0, height, density, measuredDensity }: Screen): ShareOf[] {
+function screenShares({ path, bottom = 0, height, density, measuredDensity }: Own<Screen>): ShareOf[] {
   return path.slice(1).map(([bx, by], k) => {
     const [ax, ay] = path[k];
     return sheetShare(
@@ -232,7 +238,7 @@ function turnedMesh(
   return meshOf(triangles);
 }
 
-function crownMesh({ at: [x, y], height, crownWidth, crownBase, shape = 'round' }: Tree): Mesh {
+function crownMesh({ at: [x, y], height, crownWidth, crownBase, shape = 'round' }: Own<Tree>): Mesh {
   const a = crownWidth / 2;
   const profiles = {
     round: Array.from({ length: 201 }, (_, k) => {
@@ -271,7 +277,8 @@ function vectorOf(azimuth: number, altitude: number, upBearing: number): Space {
   return [vector.x, vector.z, vector.y];
 }
 
-function sharesOf(feature: Feature): ShareOf[] {
+function sharesOf(drawn: Feature): ShareOf[] {
+  const feature = drawn as Own<Feature>;
   switch (feature.kind) {
     case 'wall':
       return [pathShare(feature.path, feature.thickness, feature.height, feature.openness ?? 0)];
@@ -312,7 +319,7 @@ describe('castRay against three-mesh-bvh', () => {
       for (let n = 0; n < 230; n++) {
         const point: Space = [18 * random() - 9, 14 * random() - 7, 0.05 + 3 * random()];
         const { azimuth, altitude } = randomDirection(random);
-        const direction = vectorOf(azimuth, altitude, plan.site.upBearing ?? 0);
+        const direction = vectorOf(azimuth, altitude, upBearingOf(plan));
         const expected = shares.reduce((share, shareOf) => share * shareOf(point, direction), 1);
         const { share } = castRay(scene, point, azimuth, altitude, DAY);
         if (share < 1) shaded++;
@@ -354,7 +361,7 @@ describe('castRay against three-mesh-bvh', () => {
         shape,
         openness: 0.3,
       };
-      const crown = crownMesh(tree);
+      const crown = crownMesh(tree as Own<Tree>);
       const trunk = turnedMesh(
         0.4,
         -0.7,

@@ -1,5 +1,5 @@
 import {
-  DEFAULTS,
+  potOf,
   FEATURE,
   formatLength,
   formatTemperature,
@@ -100,8 +100,8 @@ const HINTS: {
   plant: {
     height: { asked: true, suggested: 1, unusualAbove: 6 },
     spread: { asked: true, suggested: 0.8, unusualAbove: 6 },
-    'pot.width': { suggested: DEFAULTS.potWidth, unusualAbove: 1.5 },
-    'pot.height': { suggested: DEFAULTS.potHeight, unusualAbove: 1.5 },
+    'pot.width': { suggested: potOf({}).width, unusualAbove: 1.5 },
+    'pot.height': { suggested: potOf({}).height, unusualAbove: 1.5 },
     worth: { most: 100 },
   },
   canopy: {

@@ -1,7 +1,7 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
 import { costOf } from '../../frame/sheet.ts';
 import { canopyEdge, cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { bottomOf, riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Feature, Plan, Problem, Screen } from '../../plan/types.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { ChoiceCost } from './types.ts';
@@ -12,9 +12,8 @@ export function isCloth(feature: Feature): feature is Canopy | Screen {
 
 /** Cloth of a canopy, roof and drops, or of a screen, without hems. [m²] */
 export function clothArea(thing: Canopy | Screen): number {
-  if (thing.kind === 'screen')
-    return pathLength(cleanPath(thing.path)) * (thing.height - (thing.bottom ?? DEFAULTS.bottom));
-  const roof = thing.width * Math.hypot(thing.length, thing.rise ?? DEFAULTS.rise);
+  if (thing.kind === 'screen') return pathLength(cleanPath(thing.path)) * (thing.height - bottomOf(thing));
+  const roof = thing.width * Math.hypot(thing.length, riseOf(thing));
   return (thing.drops ?? []).reduce((sum, { side, depth }) => {
     const [a, b] = canopyEdge(thing, side);
     return sum + depth * distance([a[0], a[1]], [b[0], b[1]]);

@@ -1,12 +1,13 @@
+import { heldAt } from '../../plan/schema/say.ts';
 import type { CivilDate, Feature, How, Knowledge, Plan, PlanPoint } from '../../plan/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { formatLength, formatSpeed, formatTemperature, type Units, unitsOf } from '../../plan/units.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { defaultPm, type Quantity } from '../../survey/known-by.ts';
 import { northTimes, type ClockWindow } from '../../survey/north/times.ts';
 import { knownMonthOf } from '../../survey/climate/rough-climate.ts';
 import { type StickShadow, shadowTable } from '../../survey/height/shadow-table.ts';
-import { dayWords, monthWord } from '../../survey/place/sun-at.ts';
+import { dayWords, monthWord } from '../../plan/dates.ts';
 
 /** What kind of answer a blank takes. A `sketch` is drawn on the paper and not typed. */
 type BlankKind = 'length' | 'height' | 'share' | 'bearing' | 'temperature' | 'speed' | 'position' | 'kind' | 'sketch';
@@ -173,10 +174,9 @@ function climateBlanks(plan: Plan): Unnumbered[] {
 
 function featureBlanks(plan: Plan, feature: Feature): Unnumbered[] {
   const how: How = feature.how ?? {};
-  const values = feature as unknown as Readonly<Record<string, unknown>>;
   const guessed = Object.entries(how)
-    .filter(([key, known]) => unsure(known) && values[key] !== undefined)
-    .map(([key, known]) => guessedBlank(plan, feature, key, known, values[key]));
+    .filter(([key, known]) => unsure(known) && heldAt(feature, key) !== undefined)
+    .map(([key, known]) => guessedBlank(plan, feature, key, known, heldAt(feature, key)));
   const nameless = (feature.kind === 'plant' || feature.kind === 'bed') && feature.plant === undefined;
   return nameless ? [...guessed, kindBlank(plan, feature)] : guessed;
 }

@@ -1,6 +1,6 @@
 /** Where a pot may stand, and why not where it may not. */
-import { namedInside } from '../../load/verdict/names.ts';
-import { DEFAULTS, potOf } from '../../plan/defaults.ts';
+import { namedInside } from '../../plan/names.ts';
+import { eavesOf, potOf } from '../../plan/defaults.ts';
 import { boundsOf, distance, distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import type { Building, Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
@@ -75,7 +75,7 @@ function nearRing(outline: readonly PlanPoint[], at: PlanPoint, within: number):
 }
 
 function underDrip(building: Building, at: PlanPoint): boolean {
-  const eaves = building.eaves ?? DEFAULTS.eaves;
+  const eaves = eavesOf(building);
   const ring = openRing(building.outline);
   return eaves > 0 && Math.abs(distanceToPath(at, [...ring, ring[0]]) - eaves) < DRIP;
 }

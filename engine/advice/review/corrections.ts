@@ -1,10 +1,10 @@
 /**
  * Which one input would bring the estimate nearest to the readings: offered with what it gains, never made by itself.
  */
-import { DEFAULTS, upBearingOf } from '../../plan/defaults.ts';
+import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
-import { namedInside } from '../../load/verdict/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import { checkReadings, type LeafReading } from './readings.ts';
 import type { Correction, ReadingCheck } from './types.ts';
 
@@ -106,7 +106,7 @@ function candidates(plan: Plan, checks: readonly ReadingCheck[]): Candidate[] {
     list.push({
       what: `the wind of month ${month}`,
       pointer: `/climate/months/${index}/wind`,
-      from: row.wind ?? DEFAULTS.wind,
+      from: monthOf(row).wind,
       values: [1, 2, 3, 4.5, 6, 8],
       words: (value) => `${value.toFixed(1)} m/s`,
       made: (value) => ({

@@ -4,7 +4,7 @@
  */
 import { createPointCaster } from '../../cast/share.ts';
 import type { Passes } from '../../cast/passes.ts';
-import { DEFAULTS, upBearingOf } from '../../plan/defaults.ts';
+import { riseOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
 import { canopyEdge, type SpacePoint, turned } from '../../plan/geometry/shapes.ts';
 import type { Canopy, DropSide, Plan } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
@@ -78,8 +78,8 @@ export function canopyDayOf(plan: Plan, canopy: Canopy, day: SampleDay): CanopyD
 
 /**
  * The sun that comes in under the cloth in the evening, after the cloth has stopped it for the last time; in the
- * morning, before it does
- * for the first time. `null` where the cloth never shades the point, or nothing of the sun is left then.
+ * morning, before it does for the first time. `null` where the cloth never shades the point, or nothing of the sun is
+ * left then.
  */
 export function slipOf(day: CanopyDay, point: SpacePoint, half: 'evening' | 'morning', own?: OwnCrown): Slip | null {
   const { rest, cloth } = day.sharesAt(point, own);
@@ -122,7 +122,7 @@ function grow(most: Lengths, more: Readonly<Lengths>): void {
 
 /** A point in the canopy's own axes: to the right and forward of its centre. [m] */
 function inFrame(canopy: Canopy, [x, y]: SpacePoint): [right: number, forward: number] {
-  const [u, v] = turned([x, y], canopy.center, -(canopy.turn ?? DEFAULTS.turn));
+  const [u, v] = turned([x, y], canopy.center, -turnOf(canopy));
   return [u - canopy.center[0], v - canopy.center[1]];
 }
 
@@ -133,7 +133,7 @@ function beyond(
   [right, forward]: readonly [number, number],
   [dRight, dForward, dz]: SpacePoint,
 ): Lengths {
-  const slope = (canopy.rise ?? DEFAULTS.rise) / canopy.length;
+  const slope = riseOf(canopy) / canopy.length;
   const over = canopy.height + slope * (forward + canopy.length / 2) - z;
   const climb = dz - slope * dForward;
   // A ray that never climbs to the plane is stopped by no roof, however long.

@@ -1,3 +1,4 @@
+import { withoutUndefined } from '../../plan/schema/say.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { dropForms } from './kinds/roof-with-drops.ts';
 import { roofForms } from './kinds/roof.ts';
@@ -58,8 +59,7 @@ export function askedOf(
 }
 
 function filled(asked: SiteRequest): FilledRequest {
-  const given = Object.fromEntries(Object.entries(asked).filter(([, value]) => value !== undefined));
-  const request: FilledRequest = { ...SITE_DEFAULTS, ...given };
+  const request: FilledRequest = { ...SITE_DEFAULTS, ...withoutUndefined(asked) };
   return { ...request, densities: [...new Set(request.densities)] };
 }
 

@@ -1,6 +1,6 @@
 /** How much water each plant, bed and pot uses in a day, in the open, without cloth and as it stands. */
 import { area, openRing } from '../../plan/geometry/shapes.ts';
-import { DEFAULTS, potOf } from '../../plan/defaults.ts';
+import { elevationOf, potOf } from '../../plan/defaults.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import { plantFeatures, type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
@@ -140,7 +140,7 @@ function referenceOf(plan: Plan, { day, solar }: Pick<DayLight, 'day' | 'solar'>
     solar,
     latitude: plan.site.latitude,
     dayOfYear: dayOfYear(day.date),
-    elevation: plan.site.elevation ?? DEFAULTS.elevation,
+    elevation: elevationOf(plan.site),
   });
 }
 

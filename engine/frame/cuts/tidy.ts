@@ -29,46 +29,84 @@ export function gathered(patterns: readonly Pattern[]): PatternUse[] {
   return [...uses.values()];
 }
 
+/** What is to be cut, for how much at most. */
+interface Job {
+  readonly sizes: Sizes;
+  readonly demand: Counts;
+  readonly bound: Bound;
+  readonly cost: number;
+}
+
+/** What may yet be spent on looking. */
+interface Looking {
+  steps: number;
+  readonly places: Budget;
+}
+
 /** A way of cutting that costs no more than `uses` and has no more different patterns. */
 export function tidied(sizes: Sizes, demand: Counts, bound: Bound, uses: readonly PatternUse[]): readonly PatternUse[] {
   const cost = uses.reduce((sum, use) => sum + use.times * sizes.costs[use.pattern.tube], 0);
-  let stepsLeft = STEPS;
-  const budget: Budget = { left: PLACES };
-  for (let different = 1; different <= uses.length; different++) {
-    let best: { uses: readonly PatternUse[]; leftOver: number } | null =
-      different === uses.length ? { uses, leftOver: longestLeftOver(sizes, uses) } : null;
-    const left = [...demand];
-    const chosen: PatternUse[] = [];
-    const visit = (spent: number): void => {
-      if (spent + bound.of(left) > cost) return;
-      const first = left.findIndex((count) => count > 0);
-      if (first < 0) {
-        const leftOver = longestLeftOver(sizes, chosen);
-        if (best === null || leftOver > best.leftOver) best = { uses: [...chosen], leftOver };
-        return;
-      }
-      if (chosen.length === different) return;
-      for (let tube = 0; tube < sizes.holds.length; tube++) {
-        for (const pattern of exactPatterns(sizes, left, tube, first, budget)) {
-          const most = Math.min(
-            ...pattern.counts.map((count, i) => (count > 0 ? Math.floor(left[i] / count) : Infinity)),
-          );
-          for (let times = most; times >= 1; times--) {
-            if (--stepsLeft < 0 || budget.left < 0) return;
-            for (let i = 0; i < left.length; i++) left[i] -= times * pattern.counts[i];
-            chosen.push({ pattern, times });
-            visit(spent + times * sizes.costs[tube]);
-            chosen.pop();
-            for (let i = 0; i < left.length; i++) left[i] += times * pattern.counts[i];
-          }
+  const job: Job = { sizes, demand, bound, cost };
+  const looking: Looking = { steps: STEPS, places: { left: PLACES } };
+  for (let different = 1; different < uses.length; different++) {
+    const found = longestLeft(job, different, null, looking);
+    if (found !== null) return found;
+    if (spentOut(looking)) return uses;
+  }
+  return longestLeft(job, uses.length, uses, looking) ?? uses;
+}
+
+/**
+ * Of the ways with at most so many different patterns the one with the longest left-over; `null` when none is found.
+ * @param known One of them, to be bettered.
+ */
+function longestLeft(
+  { sizes, demand, bound, cost }: Job,
+  different: number,
+  known: readonly PatternUse[] | null,
+  looking: Looking,
+): readonly PatternUse[] | null {
+  let best = known;
+  let longest = known === null ? -1 : longestLeftOver(sizes, known);
+  const left = [...demand];
+  const chosen: PatternUse[] = [];
+  const take = (counts: Counts, times: number): void => {
+    for (let i = 0; i < left.length; i++) left[i] -= times * counts[i];
+  };
+  const visit = (spent: number): void => {
+    if (spent + bound.of(left) > cost) return;
+    const first = left.findIndex((count) => count > 0);
+    if (first < 0) {
+      const leftOver = longestLeftOver(sizes, chosen);
+      if (leftOver > longest) [best, longest] = [[...chosen], leftOver];
+      return;
+    }
+    if (chosen.length === different) return;
+    for (let tube = 0; tube < sizes.holds.length; tube++) {
+      for (const pattern of exactPatterns(sizes, left, tube, first, looking.places)) {
+        for (let times = mostTimes(pattern, left); times >= 1; times--) {
+          looking.steps--;
+          if (spentOut(looking)) return;
+          take(pattern.counts, times);
+          chosen.push({ pattern, times });
+          visit(spent + times * sizes.costs[tube]);
+          chosen.pop();
+          take(pattern.counts, -times);
         }
       }
-    };
-    visit(0);
-    if (best !== null) return (best as { uses: readonly PatternUse[] }).uses;
-    if (stepsLeft < 0 || budget.left < 0) return uses;
-  }
-  return uses;
+    }
+  };
+  visit(0);
+  return best;
+}
+
+function spentOut({ steps, places }: Looking): boolean {
+  return steps < 0 || places.left < 0;
+}
+
+/** How often a pattern can be cut before a kind of piece runs out. */
+function mostTimes({ counts }: Pattern, left: Counts): number {
+  return Math.min(...counts.map((count, i) => (count > 0 ? Math.floor(left[i] / count) : Infinity)));
 }
 
 /** Every pattern with a piece of kind `first` and none longer, full or not, fullest first. */

@@ -1,4 +1,5 @@
 /** What was really built, measured, and put back into the plan. */
+import { riseOf, turnOf } from '../../plan/defaults.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import { applyOption } from '../../plan/options.ts';
 import { formatCut, formatLength, unitsOf } from '../../plan/units.ts';
@@ -8,7 +9,7 @@ import { bestRectangle } from './best-rectangle.ts';
 import type { FourCorners } from './best-rectangle.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
-import { nameOf } from './model.ts';
+import { frameName } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
@@ -87,7 +88,7 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
 function faultIn(measured: AsBuiltNumbers, thing: Canopy | Screen, placed: SettingOut): string | null {
   const fields = asBuiltFields(thing, placed);
   const unknown = Object.keys(measured).find((key) => !fields.some((field) => field.id === key));
-  if (unknown !== undefined) return `"${unknown}" is not a field of the as-built form of ${nameOf(thing)}.`;
+  if (unknown !== undefined) return `"${unknown}" is not a field of the as-built form of ${frameName(thing)}.`;
   const bad = fields.find(({ id }) => measured[id] !== undefined && !(measured[id] > 0 && measured[id] < 1000));
   return bad === undefined ? null : `${bad.label}: a length above 0 is wanted.`;
 }
@@ -207,10 +208,10 @@ function changesOf(before: Canopy | Screen, after: Canopy | Screen, units: Units
   if (before.kind === 'canopy' && after.kind === 'canopy') {
     tell('length', before.length, after.length);
     tell('width', before.width, after.width);
-    tell('rise', before.rise ?? 0, after.rise ?? 0);
+    tell('rise', riseOf(before), riseOf(after));
     const moved = distance(before.center, after.center);
     if (moved >= 0.5 / PER_METRE) changes.push(`its middle moves by ${formatCut(moved, units)}`);
-    const turned = (((((after.turn ?? 0) - (before.turn ?? 0)) % 360) + 540) % 360) - 180;
+    const turned = ((((turnOf(after) - turnOf(before)) % 360) + 540) % 360) - 180;
     if (Math.abs(turned) >= 0.01) changes.push(`turned by ${turned.toFixed(2)}°`);
   }
   if (before.kind === 'screen' && after.kind === 'screen') {

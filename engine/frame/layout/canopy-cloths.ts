@@ -1,6 +1,6 @@
 /** The cloths of a canopy, where each hangs, and how the wind strikes those that stand. */
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop } from '../../plan/types.ts';
 import type { FrameCloth, StandingCloth } from './model.ts';
 
@@ -50,7 +50,7 @@ export function clothsOf(
 }
 
 export function standingOf(drop: Drop, canopy: Canopy, across: number, along: number): StandingCloth {
-  const rise = canopy.rise ?? DEFAULTS.rise;
+  const rise = riseOf(canopy);
   const sideways = drop.side === 'left' || drop.side === 'right';
   const edgeHeight = canopy.height + (sideways ? rise / 2 : drop.side === 'front' ? rise : 0);
   return {

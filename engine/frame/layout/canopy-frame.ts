@@ -1,6 +1,6 @@
 /** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
 import { bracesFor } from './canopy-braces.ts';
 import { clothsOf, standingOf } from './canopy-cloths.ts';
@@ -54,7 +54,7 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
 
 /** Rails of the roof, row by row and then column by column, and those on the ground round its edge. */
 function railsOf(canopy: Canopy, { across, along, bay, top, foot }: CanopyNodes, brief: FrameBrief): FrameTube[] {
-  const lengthwise = (canopy.rise ?? DEFAULTS.rise) === 0 ? 'top rail, lengthwise' : 'sloping rail';
+  const lengthwise = riseOf(canopy) === 0 ? 'top rail, lengthwise' : 'sloping rail';
   const rows = Array.from({ length: along + 1 }, (_, row) => row);
   const columns = Array.from({ length: across + 1 }, (_, column) => column);
   const crosswise = (part: string, kind: FrameTube['kind'], at: typeof top, row: number): FrameTube[] =>
@@ -89,7 +89,7 @@ function postsOf(
   sunk: number,
 ): Parts & { readonly posts: readonly FramePost[]; readonly inTheWay: readonly string[] } {
   const { across, along, pitchDeg, top, foot, role: roleOf } = nodes;
-  const rise = canopy.rise ?? DEFAULTS.rise;
+  const rise = riseOf(canopy);
   const adjustable = pitchDeg > PLAY_DEG;
   const shares = postShares(nodes);
   const posts: FramePost[] = [];

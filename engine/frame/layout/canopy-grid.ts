@@ -1,7 +1,7 @@
 /** The grid that a canopy's frame stands on: how many bays, where each joint is, and which posts cannot stand. */
 import { canopyCorners } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Plan, PlanPoint } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
 import { whatStandsAt } from './surroundings.ts';
@@ -17,7 +17,7 @@ export interface CanopyGrid {
 
 /** How many bays a canopy has. A sloping rail is as long as the slope. */
 export function canopyGrid(canopy: Canopy, maxBay: number): CanopyGrid {
-  const rise = canopy.rise ?? DEFAULTS.rise;
+  const rise = riseOf(canopy);
   const slope = Math.hypot(canopy.length, rise);
   return {
     across: baysOf(canopy.width, maxBay),
@@ -44,7 +44,7 @@ export interface CanopyNodes extends CanopyGrid {
 export function canopyNodes(canopy: Canopy, maxBay: number, plan: Plan): CanopyNodes {
   const grid = canopyGrid(canopy, maxBay);
   const { across, along, slope } = grid;
-  const rise = canopy.rise ?? DEFAULTS.rise;
+  const rise = riseOf(canopy);
   const toPlan = planAxes(canopy);
   const level = (column: number, row: number): readonly [number, number] => [
     (canopy.width * column) / across,

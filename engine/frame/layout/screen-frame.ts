@@ -1,7 +1,7 @@
 /** The frame of a screen: posts along its path, a rail along the top and one along the foot of the cloth. */
 import { cleanPath, distance, isClosed } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { bottomOf } from '../../plan/defaults.ts';
 import type { PlanPoint, Screen } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
 import type { FrameBrief, FrameCloth, FrameJoint, FrameModel, FramePost, FrameTube } from './model.ts';
@@ -103,7 +103,7 @@ function pathOf(screen: Screen, brief: FrameBrief): ScreenPath {
     own,
     lengths,
     total: lengths.reduce((sum, length) => sum + length, 0),
-    bottom: screen.bottom ?? DEFAULTS.bottom,
+    bottom: bottomOf(screen),
     height: screen.height,
     density: screen.measuredDensity ?? screen.density,
   };

@@ -2,6 +2,7 @@
  * What stands near a frame: walls that catch the wind under it, faces too close to work at, things where posts would
  * stand.
  */
+import { potOf } from '../../plan/defaults.ts';
 import { distance, distanceToPath, openRing, pathsCross, pointInRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../../plan/types.ts';
@@ -33,7 +34,7 @@ export function neighboursOf(plan: Plan, footprint: readonly PlanPoint[], reach:
         feature.kind === 'wall' || feature.kind === 'hedge' || feature.kind === 'building',
     )
     .map((feature) => ({
-      name: nameOf(feature),
+      name: thingName(feature),
       kind: feature.kind,
       height: feature.height,
       gap: gapTo(feature, footprint),
@@ -50,7 +51,7 @@ export function blockersBelow(plan: Plan, footprint: readonly PlanPoint[], roofH
   const walls = neighboursOf(plan, footprint, roofHeight)
     .filter((neighbour) => neighbour.height >= BLOCKING_SHARE * roofHeight)
     .map((neighbour) => neighbour.name);
-  const crowns = plan.features.filter((feature) => fillsUnder(feature, footprint, roofHeight)).map(nameOf);
+  const crowns = plan.features.filter((feature) => fillsUnder(feature, footprint, roofHeight)).map(thingName);
   return [...walls, ...crowns];
 }
 
@@ -62,7 +63,7 @@ export function nearestFace(plan: Plan, at: PlanPoint): Neighbour | undefined {
 /** What keeps a post from standing at a point: a no-post area, a trunk, a plant's foot. */
 export function whatStandsAt(plan: Plan, point: PlanPoint): string | undefined {
   const found = plan.features.find((feature) => occupies(feature, point));
-  return found === undefined ? undefined : nameOf(found);
+  return found === undefined ? undefined : thingName(found);
 }
 
 function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
@@ -75,7 +76,7 @@ function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
     case 'tree':
       return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.15, trunkRadius(feature.height));
     case 'plant':
-      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, (feature.pot?.width ?? 0) / 2);
+      return Math.hypot(x - feature.at[0], y - feature.at[1]) <= Math.max(0.25, potOf(feature).width / 2);
     default:
       return false;
   }
@@ -106,6 +107,6 @@ function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {
   return [...ring, ring[0]];
 }
 
-function nameOf(feature: Feature): string {
+function thingName(feature: Feature): string {
   return feature.name ?? `the ${feature.kind} "${feature.id}"`;
 }

@@ -1,9 +1,7 @@
 /**
  * Example prices, so that a first total can be shown: rough shop prices of 2024 to 2026 without delivery, from memory.
- * Every
- * one gives way to the plan's `stock.prices`, by the same key. Two currencies, never converted into each other; a plan
- * in any
- * other currency starts without prices.
+ * Every one gives way to the plan's `stock.prices`, by the same key. Two currencies, never converted into each other; a
+ * plan in any other currency starts without prices.
  */
 import type { Plan } from '../../plan/types.ts';
 
@@ -46,6 +44,7 @@ const EXAMPLE_PRICES = {
 } as const satisfies Readonly<Record<string, Pair>>;
 
 export type PriceKey = keyof typeof EXAMPLE_PRICES;
+export const PRICE_KEYS: readonly string[] = Object.keys(EXAMPLE_PRICES);
 
 /**
  * The currency a plan's prices are in: its own, else euros in Europe and Africa and dollars elsewhere. Never by the

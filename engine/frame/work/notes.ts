@@ -1,5 +1,5 @@
 /** What to mind about a frame before anything else is read, worst first. */
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { riseOf } from '../../plan/defaults.ts';
 import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen, StockTube } from '../../plan/types.ts';
 import { formatLength, formatSpeed } from '../../plan/units.ts';
@@ -58,7 +58,7 @@ function engineerNotes(model: FrameModel, units: Units): string[] {
 function shrinkNotes(thing: Canopy | Screen, { maxBay }: FrameBrief, units: Units): string[] {
   if (thing.kind !== 'canopy') return [];
   const sides = [
-    ['length', Math.hypot(thing.length, thing.rise ?? DEFAULTS.rise)],
+    ['length', Math.hypot(thing.length, riseOf(thing))],
     ['width', thing.width],
   ] as const;
   return sides.flatMap(([what, length]) => {

@@ -1,6 +1,6 @@
 import type { Passes } from '../../cast/passes.ts';
 import { createPointCaster, type PointCaster } from '../../cast/share.ts';
-import { DEFAULTS } from '../../plan/defaults.ts';
+import { elevationOf } from '../../plan/defaults.ts';
 import type { Plan, Shelter } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
 import { faceColours } from '../../scene/faces.ts';
@@ -49,7 +49,7 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
   const { samples } = sampled;
   const [day] = samples.days;
   const passes = passesOf(scene, samples);
-  const pressure = airPressure(plan.site.elevation ?? DEFAULTS.elevation);
+  const pressure = airPressure(elevationOf(plan.site));
   const { shelter } = shelterOf(plan);
   const windShare = LEAF_WIND_SHARE[shelter];
   const light = Array.from({ length: samples.count }, (_, k) => {

@@ -29,8 +29,7 @@ export type Channel = (typeof CHANNELS)[number];
 
 /**
  * Every quantity of a spot is Σ share × weight; here are the weights, already divided by the days of the period. One
- * value a sample.
- * Afternoon hours are sun hours less morning hours; `beamLight` is the part of the daily light that
+ * value a sample. Afternoon hours are sun hours less morning hours; `beamLight` is the part of the daily light that
  * comes from the sun and the glow round it, and is stopped with the beam.
  */
 type Channels = Readonly<Record<Channel, Float64Array>>;

@@ -1,6 +1,6 @@
 import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import type { RootHelpId, Roots } from '../types.ts';
-import { compassWord } from '../verdict/names.ts';
+import { compassWord } from '../../plan/compass.ts';
 import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
 
 /** Each help as one would say it to do. */

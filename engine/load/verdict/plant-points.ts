@@ -1,4 +1,4 @@
-import { DEFAULTS, foliageFromOf, potOf, upBearingOf } from '../../plan/defaults.ts';
+import { crownShapeOf, foliageFromOf, potOf, upBearingOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, Plant, Tree } from '../../plan/types.ts';
 import { planDirection } from '../../scene/direction.ts';
@@ -26,8 +26,7 @@ export interface PlantPoints {
 
 /**
  * The nine points of a plant or a tree: its top, and eight round the widest ring of its crown. A round crown is widest
- * half-way up; a
- * cone's ring lies just above its foot, a column's half-way up.
+ * half-way up; a cone's ring lies just above its foot, a column's half-way up.
  */
 export function plantPoints(plan: Plan, feature: Plant | Tree): PlantPoints {
   const crown = crownOf(feature);
@@ -57,7 +56,7 @@ function crownOf(feature: Plant | Tree): Crown {
       openness: 0,
     };
   }
-  const kind = feature.shape ?? DEFAULTS.shape;
+  const kind = crownShapeOf(feature);
   return {
     kind,
     x,

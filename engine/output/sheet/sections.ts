@@ -4,6 +4,7 @@
  */
 import { formatAbout, formatTape, formatThin } from '../../frame/layout/lengths.ts';
 import type { BuildSheet } from '../../frame/types.ts';
+import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
 import { formatCut, formatSpeed, type Units } from '../../plan/units.ts';
@@ -35,15 +36,21 @@ export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSe
 
 function summary(sheet: BuildSheet, units: Units): SheetSection {
   const { tube, settingOut, kind, drawing } = sheet;
+  const across = (side: DimensionKind): number =>
+    drawing.dimensions.find((dimension) => dimension.kind === side)?.length ?? 0;
   const heights = [...new Set(settingOut.posts.map((post) => formatCut(post.height, units)))];
   const sizes =
     kind === 'canopy'
-      ? `${formatCut(drawing.dimensions[1].length, units)} long and ` +
-        `${formatCut(drawing.dimensions[0].length, units)} wide between post middles`
+      ? `${formatCut(across('length'), units)} long and ${formatCut(across('width'), units)} wide between post middles`
       : screenLength(sheet, units);
   const what =
     `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ` +
-    `${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
+    `${sizes}, ${
+      heights.length === 1
+        ? `${heights[0]} high`
+        : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`
+    }, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ` +
+    `${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
   const cost =
     sheet.cost.total === null
       ? `No total cost: no price is known in ${sheet.cost.currency}.`
@@ -53,12 +60,11 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
 
 /** From end post to end post, along the bends if it has any, or all the way round. */
 function screenLength({ drawing, settingOut }: BuildSheet, units: Units): string {
-  const along = drawing.dimensions.slice(0, -1).reduce((sum, { length }) => sum + length, 0);
+  const along = drawing.dimensions.reduce((sum, { kind, length }) => (kind === 'bay' ? sum + length : sum), 0);
   const [straight] = settingOut.diagonals;
-  return (
-    `${formatCut(along, units)} ` +
-    `${straight === undefined ? 'all the way round' : along > straight.length + 0.001 ? 'long along its bends' : 'long between the end posts'}`
-  );
+  const bends = straight !== undefined && along > straight.length + 0.001;
+  const measured = bends ? 'long along its bends' : 'long between the end posts';
+  return `${formatCut(along, units)} ${straight === undefined ? 'all the way round' : measured}`;
 }
 
 function notes(sheet: BuildSheet): SheetSection {

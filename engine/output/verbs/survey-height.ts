@@ -1,4 +1,4 @@
-import { DEFAULTS, upBearingOf } from '../../plan/defaults.ts';
+import { crownShapeOf, upBearingOf } from '../../plan/defaults.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { Estimate, Finding } from '../../survey/estimate.ts';
 import {
@@ -124,7 +124,7 @@ function shaped(request: VerbRequest, slope: Slope, distance: Estimate): VerbRes
   const id = textGiven(request, 'tree');
   const tree = id === undefined ? undefined : request.plan?.features.find((feature) => feature.id === id);
   if (id !== undefined && tree?.kind !== 'tree') return refuseOption('tree', `The plan has no tree "${id}".`);
-  const shape = textGiven(request, 'shape') ?? (tree?.kind === 'tree' ? (tree.shape ?? DEFAULTS.shape) : 'post');
+  const shape = textGiven(request, 'shape') ?? (tree?.kind === 'tree' ? crownShapeOf(tree) : 'post');
   if (shape === 'post') return told(request, heightOfTop(slope, distance), 'distance');
   if (shape === 'edge') {
     const facing = numberGiven(request, 'facing');

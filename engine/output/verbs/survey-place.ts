@@ -1,3 +1,4 @@
+import { elevationOf } from '../../plan/defaults.ts';
 import type { Problem } from '../../plan/types.ts';
 import { parseCoordinates } from '../../survey/place/coordinates.ts';
 import { declinationAt } from '../../survey/north/declination.ts';
@@ -88,9 +89,9 @@ export const surveyPlace: Verb = {
   run(request): VerbResult {
     const given = placeOf(request);
     if (!given.ok) return given;
-    const { latitude, longitude, timeZone, elevation = 0 } = given.place;
+    const { latitude, longitude, timeZone } = given.place;
     const year = yearOf(request);
-    const { declination, notes } = declinationAt(latitude, longitude, elevation, year);
+    const { declination, notes } = declinationAt(latitude, longitude, elevationOf(given.place), year);
     const check = placeCheckLine(given.place, year);
     const near = nearestTown(latitude, longitude);
     const needle =

@@ -1,6 +1,6 @@
 /** How the keys of a thing go together. A rule sees what is right in it, and speaks of no key that is wrong. */
-import { DEFAULTS } from '../defaults.ts';
-import { monthName, monthsOfSeason } from '../dates.ts';
+import { bottomOf, potOf, riseOf } from '../defaults.ts';
+import { monthWord, monthsOfSeason } from '../dates.ts';
 import { cleanPath, distance } from '../geometry/shapes.ts';
 import { FEATURE, LEAST_BUILT } from '../schema/feature.ts';
 import type { Json, Keys } from '../schema/form.ts';
@@ -19,7 +19,8 @@ const { tree, canopy, screen, plant } = FEATURE.kinds;
 export const RULES: ReadonlyMap<Keys, Rule> = new Map([
   rule(tree, ({ crownBase, height }, tell) => footBelowTop(tell, 'crownBase', 'the crown', crownBase, height)),
   rule(screen, (cloth, tell) => {
-    const { bottom = DEFAULTS.bottom, height } = cloth;
+    const { height } = cloth;
+    const bottom = bottomOf(cloth);
     footBelowTop(tell, 'bottom', 'the cloth', bottom, height);
     if (height !== undefined && height > bottom && round(height - bottom) < LEAST_BUILT)
       tell(
@@ -77,7 +78,7 @@ function monthsOfSeasonAreThere({ season, climate }: SoundKeys<typeof THIS_YEAR>
   const there = new Set(climate.months.map((row) => row?.month));
   for (const month of monthsOfSeason({ from: season.from, to: season.to })) {
     if (!there.has(month))
-      tell(['climate', 'months'], `${monthName(month)} is part of the season, but its month is missing.`, 'Climate');
+      tell(['climate', 'months'], `${monthWord(month)} is part of the season, but its month is missing.`, 'Climate');
   }
 }
 
@@ -87,7 +88,9 @@ function footBelowTop(tell: Tell, key: string, what: string, foot: number | unde
   tell([key], `${what} begins at ${foot} m, which is not below its top at ${top} m.`);
 }
 
-function frontAboveGround({ height, rise = DEFAULTS.rise }: SoundKeys<typeof canopy>, tell: Tell): void {
+function frontAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell): void {
+  const { height } = roof;
+  const rise = riseOf(roof);
   if (height === undefined || height + rise > 0) return;
   tell(
     ['rise'],
@@ -97,9 +100,9 @@ function frontAboveGround({ height, rise = DEFAULTS.rise }: SoundKeys<typeof can
 }
 
 function dropsAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell, subject: string): void {
-  const { height: back, rise = DEFAULTS.rise, drops = [] } = roof;
+  const { height: back, drops = [] } = roof;
   if (back === undefined) return;
-  const front = back + rise;
+  const front = back + riseOf(roof);
   for (const [index, drop] of drops.entries()) {
     if (drop?.side === undefined || drop.depth === undefined) continue;
     const { side, depth } = drop;
@@ -129,7 +132,7 @@ function longEnough({ path }: SoundKeys<typeof screen>, tell: Tell): void {
 
 function tallerThanPot({ container, height, pot }: SoundKeys<typeof plant>, tell: Tell): void {
   if (container !== true || height === undefined) return;
-  const potHeight = pot?.height ?? DEFAULTS.potHeight;
+  const potHeight = potOf({ pot }).height;
   if (potHeight >= height)
     tell(['height'], `height is ${height} m from the ground, pot included, but the pot alone is ${potHeight} m high.`);
 }

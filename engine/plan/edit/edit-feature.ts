@@ -3,7 +3,7 @@
  * when there is nothing to change. A thing is found by its id among the features and among what options add. Edits do
  * not judge: `checkPlan` does.
  */
-import { DEFAULTS } from '../defaults.ts';
+import { turnOf } from '../defaults.ts';
 import { boundsOf, centroid, distance, turned } from '../geometry/shapes.ts';
 import type { Feature, FeatureKind, Knowledge, Plan, PlanPoint, YardOption } from '../types.ts';
 
@@ -82,7 +82,7 @@ export function turnFeature(plan: Plan, id: string, degrees: number, about?: Pla
   return mapFeature(plan, id, (feature) => {
     const center = about ?? middleOf(feature);
     const moved = mapPoints(feature, (point) => turned(point, center, degrees));
-    return moved.kind === 'canopy' ? { ...moved, turn: tidyTurn((moved.turn ?? DEFAULTS.turn) + degrees) } : moved;
+    return moved.kind === 'canopy' ? { ...moved, turn: tidyTurn(turnOf(moved) + degrees) } : moved;
   });
 }
 

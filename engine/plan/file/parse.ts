@@ -1,5 +1,6 @@
 import { isPlan, planErrors, shortened } from '../check/check.ts';
 import { decodeJson } from './decode.ts';
+import { withBarePictures } from './picture/bare-picture.ts';
 import { planText } from './serialize.ts';
 import { sanityWalk } from '../sanity-walk.ts';
 import type { Plan, Problem, SetAside } from '../types.ts';
@@ -13,7 +14,8 @@ export type SalvagedPlan =
   { ok: true; plan: Plan; warnings: Problem[]; problems: Problem[] } | { ok: false; problems: Problem[] };
 
 /**
- * Reads a plan file: decodes it, brings it to this version and checks everything. Never throws for what the file holds.
+ * Reads a plan file: decodes it, brings it to this version and checks everything. What a camera noted in the picture to
+ * trace over, such as the place, is left out. Never throws for what the file holds.
  */
 export function parsePlan(input: Uint8Array | string): ParsedPlan {
   const read = readJson(input);
@@ -21,14 +23,13 @@ export function parsePlan(input: Uint8Array | string): ParsedPlan {
   const problems: Problem[] = [];
   const plan: unknown = read.value;
   if (!isPlan(plan, problems)) return { ok: false, problems: shortened(problems) };
-  return { ok: true, plan, warnings: sanityWalk(plan) };
+  return { ok: true, plan: withBarePictures(plan), warnings: sanityWalk(plan) };
 }
 
 /**
  * Reads a plan file even when features, options or journal entries of it are broken: each of those is taken out and
- * kept,
- * verbatim, in the plan's `setAside`, with its place in the file, so that saving loses nothing. `problems` says why.
- * What is broken elsewhere is refused as by `parsePlan`.
+ * kept, verbatim, in the plan's `setAside`, with its place in the file, so that saving loses nothing. `problems` says
+ * why. What is broken elsewhere is refused as by `parsePlan`.
  */
 export function salvagePlan(input: Uint8Array | string): SalvagedPlan {
   const read = readJson(input);
@@ -38,7 +39,7 @@ export function salvagePlan(input: Uint8Array | string): SalvagedPlan {
   for (let value = read.value; ;) {
     const plan: unknown = value;
     const found: Problem[] = [];
-    if (isPlan(plan, found)) return opensAgain(plan, problems);
+    if (isPlan(plan, found)) return opensAgain(withBarePictures(plan), problems);
     const broken = brokenItems(found);
     if (broken === null)
       return { ok: false, problems: shortened(problems.length > 0 ? planErrors(read.value) : found) };
@@ -47,7 +48,9 @@ export function salvagePlan(input: Uint8Array | string): SalvagedPlan {
   }
 }
 
-/** The plan with what was set aside, if its own file can be opened: set aside, a part lies deeper and counts for more. */
+/**
+ * The plan with what was set aside, if its own file can be opened: set aside, a part lies deeper and counts for more.
+ */
 function opensAgain(plan: Plan, problems: Problem[]): SalvagedPlan {
   const again = problems.length === 0 ? { ok: true as const, plan } : parsePlan(planText(plan));
   return again.ok

@@ -2,7 +2,7 @@
  * Plane geometry of a plan, in metres, x right, y up. Rings are lists of corners; a function that needs an open,
  * counter-clockwise ring says so and `openRing` makes one.
  */
-import { DEFAULTS } from '../defaults.ts';
+import { riseOf, turnOf } from '../defaults.ts';
 import type { Canopy, DropSide, PlanPoint, Screen } from '../types.ts';
 
 /** A point in space, [x, y, z], z up from the ground. [m] */
@@ -192,9 +192,9 @@ export function canopyCorners(canopy: Canopy): [SpacePoint, SpacePoint, SpacePoi
     const [x, y] = turned(
       [canopy.center[0] + (right * canopy.width) / 2, canopy.center[1] + (forward * canopy.length) / 2],
       canopy.center,
-      canopy.turn ?? DEFAULTS.turn,
+      turnOf(canopy),
     );
-    return [x, y, canopy.height + (forward === 1 ? (canopy.rise ?? DEFAULTS.rise) : 0)];
+    return [x, y, canopy.height + (forward === 1 ? riseOf(canopy) : 0)];
   };
   return [corner(-1, 1), corner(-1, -1), corner(1, -1), corner(1, 1)];
 }
@@ -227,11 +227,11 @@ export function canopyEdge(canopy: Canopy, side: DropSide): [SpacePoint, SpacePo
 /** Height of a canopy's cloth over a point of the plan, `null` where the roof does not cover it. [m] */
 export function canopyHeightOver(canopy: Canopy, point: PlanPoint): number | null {
   if (2 * distance(point, canopy.center) > Math.hypot(canopy.width, canopy.length) + 1e-9) return null;
-  const [x, y] = turned(point, canopy.center, -(canopy.turn ?? DEFAULTS.turn));
+  const [x, y] = turned(point, canopy.center, -turnOf(canopy));
   const right = x - canopy.center[0];
   const forward = y - canopy.center[1];
   if (Math.abs(right) > canopy.width / 2 || Math.abs(forward) > canopy.length / 2) return null;
-  return canopy.height + (canopy.rise ?? DEFAULTS.rise) * (forward / canopy.length + 0.5);
+  return canopy.height + riseOf(canopy) * (forward / canopy.length + 0.5);
 }
 
 /** Where on a segment from a by (dx, dy) the nearest point stands, 0 to 1. */

@@ -22,11 +22,25 @@ export type PlanPoint = readonly [x: number, y: number];
 /** A true bearing, or one of four words. */
 export type Side = number | 'top' | 'all' | 'unknown';
 
+declare const unsaid: unique symbol;
+/**
+ * Never a value. It stands in the type of every key for which something stands when it is left out, so that reading one
+ * past `defaults.ts`, as in `canopy.rise ?? 0`, does not compile.
+ */
+export interface Unsaid {
+  readonly [unsaid]: never;
+}
+
+/** A value that holds, said or not. */
+export type Said<T> = Exclude<T, Unsaid | undefined>;
+
 type Flat<T> = { [P in keyof T]: T[P] };
 
 type HeldKeys<K> = Flat<
   { readonly [P in keyof K as K[P] extends { absent: unknown } ? never : P]: Held<K[P]> } & {
-    readonly [P in keyof K as K[P] extends { absent: unknown } ? P : never]?: Held<K[P]>;
+    readonly [P in keyof K as K[P] extends { absent: unknown } ? P : never]?: K[P] extends { absent: 'default' }
+      ? Held<K[P]> | Unsaid
+      : Held<K[P]>;
   }
 >;
 

@@ -10,6 +10,11 @@ export function heldAt(object: object, key: string): unknown {
   return Object.hasOwn(object, key) ? Reflect.get(object, key) : undefined;
 }
 
+/** The same without the keys that hold nothing: a file has no such value. */
+export function withoutUndefined<T extends object>(thing: T): T {
+  return Object.fromEntries(Object.entries(thing).filter(([, value]) => value !== undefined)) as T;
+}
+
 /** A value as a sentence can hold it. */
 export function show(value: unknown): string {
   if (typeof value === 'string') return quote(value);

@@ -1,4 +1,4 @@
-import { upBearingOf } from '../../plan/defaults.ts';
+import { elevationOf, upBearingOf } from '../../plan/defaults.ts';
 import type { CivilDate, NorthObservation, Plan } from '../../plan/types.ts';
 import type { Finding } from '../estimate.ts';
 import { type StickShadow, shadowTable } from '../height/shadow-table.ts';
@@ -43,6 +43,6 @@ export function allNorth(plan: Plan, observations: readonly NorthObservation[], 
       ...shadow,
       tells: tellsNorth(sunAtMs(shadow.whenMs, site)),
     })),
-    declination: declinationAt(site.latitude, site.longitude, site.elevation ?? 0, season.year).declination,
+    declination: declinationAt(site.latitude, site.longitude, elevationOf(site), season.year).declination,
   };
 }

@@ -1,3 +1,4 @@
+import { elevationOf } from '../../plan/defaults.ts';
 import type { ClockTime, NorthObservation, PlanPoint } from '../../plan/types.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import { planDirectionOf, turnBetween, wrapBearing } from './bearing.ts';
@@ -102,7 +103,7 @@ export function northFromCompass(
   if (length < SHORTEST_LINE) return refused(tooShort(length));
   const model =
     declination === undefined
-      ? declinationAt(place.latitude, place.longitude, place.elevation ?? 0, year)
+      ? declinationAt(place.latitude, place.longitude, elevationOf(place), year)
       : { declination, notes: [] };
   const pm = Math.hypot(defaultPm('compass', reading, 'bearing'), linePm(length));
   const upBearing = wrapBearing(reading + model.declination - planDirectionOf(along[0], along[1]));

@@ -1,4 +1,4 @@
-import type { ClockTime } from '../../plan/types.ts';
+import type { ClockTime, Site } from '../../plan/types.ts';
 import { sunPosition } from '../../sun/position.ts';
 import { instantOf, isTimeZone, localIso } from '../../sun/zone.ts';
 import { turnBetween } from '../north/bearing.ts';
@@ -9,7 +9,7 @@ export interface Place {
   readonly latitude: number;
   readonly longitude: number;
   readonly timeZone: string;
-  readonly elevation?: number;
+  readonly elevation?: Site['elevation'];
 }
 
 export interface SunAt {
@@ -51,29 +51,4 @@ export function sunAt(when: ClockTime, place: Place): Finding<SunAt> {
 /** Clock time "HH:MM" of a zone, to the nearest minute. */
 export function clockOf(ms: number, timeZone: string): string {
   return localIso(Math.round(ms / 60_000) * 60_000, timeZone).slice(11, 16);
-}
-
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
-/** "2 May" of a date or clock time that begins "YYYY-MM-DD". */
-export function dayWords(date: string): string {
-  return `${Number(date.slice(8, 10))} ${MONTHS[Number(date.slice(5, 7)) - 1]}`;
-}
-
-/** @param month 1 to 12 */
-export function monthWord(month: number): string {
-  return MONTHS[month - 1];
 }

@@ -1,3 +1,4 @@
+import { turnOf, upBearingOf } from '../../../engine/plan/defaults.ts';
 import type { DropSide, Feature, Plan, PlanPoint } from '../../../engine/plan/types.ts';
 
 /**
@@ -14,7 +15,7 @@ export function turnedPlan(plan: Plan, turn: number): Plan {
       (side) => side,
     ),
   );
-  return { ...plan, site: { ...plan.site, upBearing: (plan.site.upBearing ?? 0) - turn }, features };
+  return { ...plan, site: { ...plan.site, upBearing: upBearingOf(plan) - turn }, features };
 }
 
 export function turnedPoint([x, y]: PlanPoint, turn: number): PlanPoint {
@@ -38,7 +39,7 @@ export function mirroredPlan(plan: Plan): Plan {
     ),
   );
   const skyline = plan.site.skyline?.map(({ azimuth, altitude }) => ({ azimuth: (540 - azimuth) % 360, altitude }));
-  return { ...plan, site: { ...plan.site, upBearing: -(plan.site.upBearing ?? 0), skyline }, features };
+  return { ...plan, site: { ...plan.site, upBearing: -upBearingOf(plan), skyline }, features };
 }
 
 function mapped(
@@ -62,7 +63,7 @@ function mapped(
       return {
         ...feature,
         center: point(feature.center),
-        turn: turn(feature.turn ?? 0),
+        turn: turn(turnOf(feature)),
         drops: feature.drops?.map((drop) => ({ ...drop, side: side(drop.side) })),
       };
     default:

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { buildScene, castRay, demoPlan, stateOf } from '../../../engine/index.ts';
+import { buildScene, castRay, demoPlan, stateOf, upBearingOf } from '../../../engine/index.ts';
 import type { Plan, SpacePoint } from '../../../engine/index.ts';
 import { domePoint } from '../../../web/charts/dome.ts';
 import { silhouettesOf } from '../../../engine/cast/silhouettes.ts';
@@ -64,6 +64,6 @@ test('a roof over the eye covers the zenith, and a plan turned by 40° turns its
   } as const;
   const plan: Plan = { ...demoPlan('courtyard'), features: [roof] };
   expect(disagreements(plan, [3.2, 4.1, 0.5]).wrong).toBe(0);
-  const turned: Plan = { ...plan, site: { ...plan.site, upBearing: (plan.site.upBearing ?? 0) + 40 } };
+  const turned: Plan = { ...plan, site: { ...plan.site, upBearing: upBearingOf(plan) + 40 } };
   expect(disagreements(turned, [0.7, 4.9, 0.5]).wrong).toBe(0);
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { turnOf } from '../../../engine/plan/defaults.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/work/cautions.ts';
 import { tenthsOf } from '../../../engine/frame/layout/fittings.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
@@ -165,7 +166,7 @@ describe(`every frame that can be built (seed ${SEED})`, () => {
         }).toEqual({ pieces, fittings, cuts, clips, total: cost.total });
         // Far from every wall, so that only the turn differs.
         const alone = { site: { ...yardWith([]).site }, features: [{ ...canopy, center: [300, 200] as const }] };
-        const turnedOne = { ...alone, features: [{ ...alone.features[0], turn: (canopy.turn ?? 0) + more }] };
+        const turnedOne = { ...alone, features: [{ ...alone.features[0], turn: turnOf(canopy) + more }] };
         expect(built(canopy, turnedOne).pieces).toEqual(built(canopy, alone).pieces);
         expect(built(canopy, turnedOne).cost.total).toBe(built(canopy, alone).cost.total);
       }),

@@ -1,10 +1,9 @@
-import { inYearlySpan } from '../../../engine/index.ts';
+import { dayWords, inYearlySpan, MONTHS, offsetOf } from '../../../engine/index.ts';
 import type { MonthDay } from '../../../engine/index.ts';
 import { HEAT_RAMP, colourOf } from '../../charts/ramp.ts';
 import { periodKind } from '../../state/view.ts';
 import { shownPlan } from '../../state/yard.ts';
 import { dateAt, placeOn, stripOf } from '../../common/strip-days.ts';
-import { MONTHS, dayWords } from '../../common/words.ts';
 import { Slider } from './Slider.tsx';
 
 const HEIGHT = 30;
@@ -50,7 +49,7 @@ export function SeasonStrip({ date, onChange }: Props) {
                     y={2}
                     width={right - left}
                     height={BAND}
-                    fill={known ? colourOf(known.high + (climate.offset ?? 0), TINT) : undefined}
+                    fill={known ? colourOf(known.high + offsetOf(climate), TINT) : undefined}
                   />
                   <text class="day-arc-small" x={(left + right) / 2} y={HEIGHT - 3} text-anchor="middle">
                     {width < 520 ? name[0] : name.slice(0, 3)}

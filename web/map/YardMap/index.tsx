@@ -5,7 +5,7 @@ import './draft-bar.css';
 import './cloth-grips.css';
 import { untracked, useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { DEFAULTS } from '../../../engine/index.ts';
+import { upBearingOf } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { readOut } from '../../state/speech.ts';
 import { selection, tool } from '../../state/view.ts';
@@ -61,7 +61,7 @@ export function YardMap() {
   const container = useRef<HTMLDivElement>(null);
   const yard = useRef<LeafletYard | null>(null);
   const pixels = useSignal(32);
-  const north = useComputed(() => shownPlan.value.site.upBearing ?? DEFAULTS.upBearing);
+  const north = useComputed(() => upBearingOf(shownPlan.value));
   const northGuessed = useComputed(() => shownPlan.value.site.how?.upBearing?.by === 'guess');
   const coarse = (): boolean => matchMedia('(pointer: coarse), (max-width: 767px)').matches;
 

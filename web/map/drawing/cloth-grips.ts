@@ -1,4 +1,4 @@
-import { DEFAULTS, boundsOf, canopyEdge, formatLength } from '../../../engine/index.ts';
+import { boundsOf, canopyEdge, formatLength, riseOf } from '../../../engine/index.ts';
 import type {
   Canopy,
   Drop,
@@ -14,8 +14,7 @@ import { DRAWING_GRID, toMillimetre } from './snap.ts';
 
 /**
  * Grips for what a plan cannot show: how high a cloth hangs, how it tilts, and what hangs from its edges. A metre on
- * the paper
- * is a metre up; a drop lies unfolded outwards from its edge.
+ * the paper is a metre up; a drop lies unfolded outwards from its edge.
  */
 export type ClothGrip =
   | { readonly part: 'height'; readonly at: PlanPoint }
@@ -49,11 +48,7 @@ export function clothBy(cloth: Canopy | Screen, grip: ClothGrip, to: PlanPoint):
   if (cloth.kind === 'screen') return {};
   if (grip.part === 'rise')
     return {
-      rise: within(
-        onGrid((cloth.rise ?? DEFAULTS.rise) + up),
-        HEIGHTS.least - cloth.height,
-        HEIGHTS.most - cloth.height,
-      ),
+      rise: within(onGrid(riseOf(cloth) + up), HEIGHTS.least - cloth.height, HEIGHTS.most - cloth.height),
     };
   const { middle, out } = edgeOf(cloth, grip.side);
   const ends = canopyEdge(cloth, grip.side);
@@ -72,7 +67,7 @@ export function clothGripWords(
 ): string | null {
   if (grip.part === 'height' && 'height' in feature) return `↕ ${formatLength(feature.height, units)}`;
   if (feature.kind !== 'canopy') return null;
-  if (grip.part === 'rise') return `tilt ${formatLength(feature.rise ?? DEFAULTS.rise, units)}`;
+  if (grip.part === 'rise') return `tilt ${formatLength(riseOf(feature), units)}`;
   const depth = grip.part === 'drop' && grip.side ? depthOf(feature, grip.side) : 0;
   return depth > 0 ? formatLength(depth, units) : null;
 }

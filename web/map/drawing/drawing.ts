@@ -217,7 +217,7 @@ export function addDrawn(numbers: FeatureChanges, now: string): string | null {
   const under = draft.value;
   if (!under?.asking) return 'The shape is not finished yet.';
   const id = freshId(plan.value, under.tool.id);
-  const feature = { id, ...shapeOf(under.tool, under.points, now), ...numbers } as unknown as Feature;
+  const feature = { id, ...shapeOf(under.tool, under.points, now), ...numbers } as Feature;
   const [option] = stage.value === 'try' && shownOptions.value.length === 1 ? shownOptions.value : [];
   const next = option === undefined ? addFeature(plan.value, feature) : addToOption(plan.value, option, feature);
   const refused = commitChecked(`Draw ${feature.name ?? under.tool.noun}`, next, id);

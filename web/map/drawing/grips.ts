@@ -7,6 +7,7 @@ import {
   moveCorner,
   moveFeature,
   turnFeature,
+  turnOf,
   turned,
 } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, Plan, PlanPoint } from '../../../engine/index.ts';
@@ -135,7 +136,7 @@ function turnBetween(pivot: PlanPoint, from: PlanPoint, to: PlanPoint): number {
 
 /** A roof with one corner elsewhere and the opposite one where it was. */
 function roofTo(roof: Canopy, index: number, to: PlanPoint): Partial<Canopy> {
-  const turn = roof.turn ?? 0;
+  const turn = turnOf(roof);
   const fixed = footprint(roof)[0][(index + 2) % 4];
   const [right, forward] = turned([to[0] - fixed[0], to[1] - fixed[1]], [0, 0], -turn);
   const width = Math.max(0.3, toMillimetre(Math.abs(right)));

@@ -1,6 +1,6 @@
 import { circleMarker, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
 import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
-import { DEFAULTS, boundsOf, centroid, potOf, trunkRadius } from '../../../engine/index.ts';
+import { boundsOf, centroid, eavesOf, opennessOf, potOf, trunkRadius } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/index.ts';
 import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
@@ -86,7 +86,7 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
         'solids',
         footprint(feature),
         `wall${guess}`,
-        feature.openness ? 'hatch-open' : 'hatch-wall',
+        opennessOf(feature) > 0 ? 'hatch-open' : 'hatch-wall',
       );
     case 'hedge':
       return solid(renderers, 'solids', footprint(feature), `hedge${guess}`, 'leaves');
@@ -131,7 +131,7 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
 }
 
 function building(feature: FeatureOf<'building'>, renderers: Renderers, guess: string): Layer[] {
-  const eaves = feature.eaves ?? DEFAULTS.eaves;
+  const eaves = eavesOf(feature);
   const drip =
     eaves > 0 ? [polygon(toLatLngs(outset(feature.outline, eaves)), exact(renderers, 'solids', 'ink drip-line'))] : [];
   return [
@@ -251,7 +251,7 @@ function symbol(at: PlanPoint, className: string, paths: readonly string[]): Lay
     pane: 'marks',
     interactive: false,
     keyboard: false,
-    icon: divIcon({ className: `map-symbol ${className}`, html: svg as unknown as HTMLElement, iconSize: [18, 18] }),
+    icon: divIcon({ className: `map-symbol ${className}`, html: svg, iconSize: [18, 18] }),
   });
 }
 

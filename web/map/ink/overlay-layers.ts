@@ -136,7 +136,7 @@ function plantMarksOn(plan: Plan, known: ReadonlyMap<string, PlantMark>, pixels:
         keyboard: false,
         icon: divIcon({
           className: 'plant-mark',
-          html: plantMarkSvg(mark, size, upBearingOf(plan)) as unknown as HTMLElement,
+          html: plantMarkSvg(mark, size, upBearingOf(plan)),
           iconSize: [size, size],
         }),
       }),

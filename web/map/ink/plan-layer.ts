@@ -1,6 +1,6 @@
 import { LayerGroup, imageOverlay, polygon, polyline } from '../leaflet/leaflet.ts';
 import type { LatLngTuple, Map as LeafletMap } from 'leaflet';
-import { boundsOf } from '../../../engine/index.ts';
+import { boundsOf, lieOf } from '../../../engine/index.ts';
 import type { Feature, Plan, Site } from '../../../engine/index.ts';
 import { exact, inkOf, isGuessed } from './ink.ts';
 import type { Renderers } from './ink.ts';
@@ -63,7 +63,7 @@ export function createPlanLayer(map: LeafletMap, renderers: Renderers): PlanLaye
       const [x, y] = picture.at;
       const overlay = imageOverlay(picture.image, [toLatLng([x, y]), toLatLng([x + picture.width, y + height])], {
         pane: 'underlay',
-        opacity: picture.opacity ?? 0.6,
+        opacity: lieOf(picture).opacity,
         className: 'underlay',
         alt: '',
       });
@@ -74,7 +74,7 @@ export function createPlanLayer(map: LeafletMap, renderers: Renderers): PlanLaye
       const element = overlay.getElement();
       if (element) {
         element.style.transformOrigin = '0 100%';
-        element.style.rotate = `${picture.turn ?? 0}deg`;
+        element.style.rotate = `${lieOf(picture).turn}deg`;
       }
     });
     image.src = picture.image;

@@ -53,8 +53,8 @@ export function createLeafletYard(container: HTMLElement): LeafletYard {
   map.setView([0, 0], 5);
   // Padding: shapes reach beyond the view, so that they are not cut while the paper is dragged.
   const renderers = Object.fromEntries(
-    (Object.keys(PANES) as PaneName[]).map((pane) => [pane, svg({ pane, padding: 0.6 })]),
-  ) as unknown as Renderers;
+    (Object.keys(PANES) as PaneName[]).map((pane): [PaneName, Renderer] => [pane, svg({ pane, padding: 0.6 })]),
+  ) as Renderers;
   return { map, renderers };
 }
 

@@ -1,4 +1,12 @@
-import { boundsOf, distanceToPath, footprintOf, formatCut, formatLength, openRing } from '../../../engine/index.ts';
+import {
+  bottomOf,
+  boundsOf,
+  distanceToPath,
+  footprintOf,
+  formatCut,
+  formatLength,
+  openRing,
+} from '../../../engine/index.ts';
 import type { BuildSheet, Canopy, LetterPictures, Plan, Screen, SightCut } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { units } from '../../state/yard.ts';
@@ -70,7 +78,7 @@ function sizeWords(thing: Canopy | Screen): string {
   return `${formatCut(
     thing.path.slice(1).reduce((sum, [x, y], k) => sum + Math.hypot(x - thing.path[k][0], y - thing.path[k][1]), 0),
     units.value,
-  )} long, from ${formatLength(thing.bottom ?? 0, units.value)} above the ground`;
+  )} long, from ${formatLength(bottomOf(thing), units.value)} above the ground`;
 }
 
 function nearestBoundary(thing: Canopy | Screen, { site }: Plan): number {

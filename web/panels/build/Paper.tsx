@@ -2,7 +2,7 @@ import { measureMe, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
 import { PaperHead } from '../parts/paper/PaperHead.tsx';
-import { unknowns } from './chosen.ts';
+import { unknowns, unknownWords } from './chosen.ts';
 import { Ink, Parts } from './Parts.tsx';
 
 /** The sheet as it comes out of the printer. */
@@ -11,7 +11,7 @@ export function Paper({ sheet }: { readonly sheet: BuildSheet }) {
     <article class="build-sheet">
       <PaperHead />
       <Ink svg={measureMe()} />
-      {unknowns.value.length > 0 && <p class="anchors-open">Anchors not worked out: {unknowns.value.join(' ')}</p>}
+      {unknowns.value.length > 0 && <p class="anchors-open">{unknownWords()}</p>}
       {sheetSections(sheet, units.value).map(({ id, title, parts }) => (
         <section key={id} id={`sheet-${id}`}>
           <h2>{title}</h2>

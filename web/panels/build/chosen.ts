@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { sheetOf, withOptions } from '../../../engine/index.ts';
+import { sheetOf, withOptions, withoutUndefined } from '../../../engine/index.ts';
 import type { Canopy, Feature, FrameChoice, Plan, Screen, SheetResult } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { say } from '../../state/speech.ts';
@@ -55,15 +55,20 @@ export const sheet: ReadonlySignal<SheetResult | null> = computed(() =>
   chosen.value ? sheetOf(builtPlan.value, chosen.value.thing.id) : null,
 );
 
-/** What anchors wait for, in the words of the margin; empty when they are worked out. */
-export const unknowns: ReadonlySignal<readonly string[]> = computed(() => {
+/** What anchors wait for; empty when they are worked out. */
+export const unknowns: ReadonlySignal<readonly ('ground' | 'gust')[]> = computed(() => {
   const frame = chosen.value?.thing.frame;
   const known = sheet.value?.ok === true && sheet.value.sheet.anchors.ground !== null;
   return [
-    ...(known ? [] : ['ground?']),
-    ...(frame?.gust === undefined && plan.value.climate.gust === undefined ? ['gust?'] : []),
+    ...(known ? [] : (['ground'] as const)),
+    ...(frame?.gust === undefined && plan.value.climate.gust === undefined ? (['gust'] as const) : []),
   ];
 });
+
+/** The same in the words of the margin. */
+export function unknownWords(): string {
+  return `Anchors not worked out: ${unknowns.value.map((what) => `${what}?`).join(' ')}`;
+}
 
 /** Prefix of what is kept on this machine about the chosen thing. */
 export const keptPrefix: ReadonlySignal<string> = computed(
@@ -74,9 +79,7 @@ export const keptPrefix: ReadonlySignal<string> = computed(
 export function changeFrame(changes: Partial<FrameChoice>): string | null {
   const thing = chosen.value?.thing;
   if (!thing) return null;
-  const frame = Object.fromEntries(
-    Object.entries({ ...thing.frame, ...changes }).filter(([, value]) => value !== undefined),
-  );
+  const frame = withoutUndefined({ ...thing.frame, ...changes });
   return change(thing.id, `Change how ${calledOf(thing)} is built`, {
     frame: Object.keys(frame).length === 0 ? undefined : frame,
   });

@@ -86,8 +86,7 @@ function nextWords(): string | null {
   const result = sheet.value;
   if (!result) return 'Try cloth on the plan before you buy any.';
   if (!result.ok) return 'Take one of the cures, or change the frame.';
-  if (unknowns.value.includes('ground?'))
-    return 'Say what ground the posts stand on: push a steel rod in at each post.';
+  if (unknowns.value.includes('ground')) return 'Say what ground the posts stand on: push a steel rod in at each post.';
   if (unknowns.value.length > 0) return 'Say the strongest gust: your building code has a map.';
   const stops = openStops(result.sheet).length;
   return stops > 0 ? `Answer the stops under Cautions: ${stops} left.` : 'Print the sheet, and buy.';

@@ -1,7 +1,6 @@
 import type { ComponentType } from 'preact';
-import { CATALOGUE, TOWNS, askedMonth, parseLength, townWords } from '../../../engine/index.ts';
+import { CATALOGUE, TOWNS, askedMonth, parseLength, townWords, MONTHS } from '../../../engine/index.ts';
 import { lazily } from '../../common/Lazy.tsx';
-import { MONTHS } from '../../common/words.ts';
 import { FIELDS, readField } from '../../common/fields.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';
@@ -120,14 +119,14 @@ function SummerQuestion() {
 function GroundQuestion() {
   const { shape, across, deep, measure } = answers.value;
   const pictures = Object.fromEntries(
-    Object.entries(SHAPES).map(([key, words]) => [
+    Object.entries(SHAPES).map(([key, words]): [string, preact.JSX.Element] => [
       key,
       <>
         <ShapePicture shape={key as Shape} />
         {words}
       </>,
     ]),
-  ) as unknown as Record<Shape, preact.JSX.Element>;
+  ) as Record<Shape, preact.JSX.Element>;
   return (
     <>
       <Choices

@@ -2,6 +2,7 @@ import {
   CATALOGUE,
   climateOfPlace,
   defaultPm,
+  knownElevationOf,
   parseLength,
   parseSide,
   parseTemperature,
@@ -264,7 +265,12 @@ async function climateOf(
       ? { high, low, hottest }
       : undefined;
   if (filled > 0 && !known) return 'Type all three temperatures, as 36, 18 and 43, or skip the question.';
-  const rough = await climateOfPlace({ ...where, bySea: bySeaOf(answers.sea), known });
+  const rough = await climateOfPlace({
+    ...where,
+    elevation: knownElevationOf(where),
+    bySea: bySeaOf(answers.sea),
+    known,
+  });
   return rough.ok ? rough.value.climate : rough.reason;
 }
 

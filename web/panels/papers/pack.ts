@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { withPack } from '../../../engine/index.ts';
+import { withPack, withoutUndefined } from '../../../engine/index.ts';
 import type { PackChange, Plan } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
@@ -27,9 +27,7 @@ export function packChange(of: Plan): PackChange | null {
 /** Lays the pack over the yard in one step. */
 export function takePack(change: Extract<PackChange, { ok: true }>): void {
   const { climate, plants, stock, cautions } = change.plan;
-  const next = Object.fromEntries(
-    Object.entries({ ...plan.value, climate, plants, stock, cautions }).filter(([, value]) => value !== undefined),
-  ) as unknown as Plan;
+  const next = withoutUndefined({ ...plan.value, climate, plants, stock, cautions });
   if (!commitEdit(`Take ${openPack.value?.name ?? 'a pack'}`, next)) return;
   openPack.value = null;
   say(

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
+import { worthOf } from '../../../engine/index.ts';
 import type { FeatureOf } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
 import { drawnPlan } from '../../state/reckoned.ts';
@@ -21,7 +22,7 @@ const asked = signal<string | null>(null);
  */
 export const pot: ReadonlySignal<FeatureOf<'plant'> | null> = computed(() => {
   const onMap = pots.value.find(({ id }) => selection.value.includes(id));
-  const worthiest = pots.value.toSorted((a, b) => (b.worth ?? 1) - (a.worth ?? 1))[0];
+  const worthiest = pots.value.toSorted((a, b) => worthOf(b) - worthOf(a))[0];
   return onMap ?? pots.value.find(({ id }) => id === asked.value) ?? worthiest ?? null;
 });
 

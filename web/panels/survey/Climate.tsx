@@ -4,12 +4,13 @@ import {
   askedMonth,
   climateOfPlace,
   formatTemperature,
+  knownElevationOf,
   parseTemperature,
   setClimate,
   setClimateMonth,
+  MONTHS,
 } from '../../../engine/index.ts';
 import type { ClimateAsked, Finding, PlaceClimate } from '../../../engine/index.ts';
-import { MONTHS } from '../../common/words.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { isTexts, keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -175,7 +176,7 @@ function Hottest() {
 }
 
 function Rough() {
-  const { latitude, longitude, elevation, timeZone } = plan.value.site;
+  const { latitude, longitude, timeZone } = plan.value.site;
   const typed = typedRough.value;
   const change = (next: Partial<typeof typed>): void => {
     typedRough.value = { ...typed, ...next };
@@ -188,7 +189,7 @@ function Rough() {
   const finding = useClimate({
     latitude,
     longitude,
-    elevation,
+    elevation: knownElevationOf(plan.value.site),
     timeZone,
     bySea: bySeaOf(typed.sea),
     type: typed.type || undefined,

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { parseNumber, pictureScale, setSite } from '../../../engine/index.ts';
+import { lieOf, parseNumber, pictureScale, setSite } from '../../../engine/index.ts';
 import type { PictureLength, Plan, Underlay } from '../../../engine/index.ts';
 import { commitBeside } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
@@ -183,7 +183,7 @@ function Scale({ underlay }: { readonly underlay: Underlay }) {
 /** Where the picture lies, how it is turned, and how strong it shows. */
 function Lie({ underlay }: { readonly underlay: Underlay }) {
   const [at, setAt] = useState(pointText(underlay.at));
-  const [turn, setTurn] = useState(String(underlay.turn ?? 0));
+  const [turn, setTurn] = useState(String(lieOf(underlay).turn));
   return (
     <>
       <h3>Where it lies</h3>
@@ -212,8 +212,8 @@ function Lie({ underlay }: { readonly underlay: Underlay }) {
           type="range"
           min="0"
           max="100"
-          value={Math.round((underlay.opacity ?? 0.6) * 100)}
-          aria-valuetext={`${Math.round((underlay.opacity ?? 0.6) * 100)} %`}
+          value={Math.round(lieOf(underlay).opacity * 100)}
+          aria-valuetext={`${Math.round(lieOf(underlay).opacity * 100)} %`}
           onChange={(event) => setUnderlay({ ...underlay, opacity: Number(event.currentTarget.value) / 100 })}
         />
       </p>

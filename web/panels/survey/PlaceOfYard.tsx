@@ -1,5 +1,13 @@
 import { useState } from 'preact/hooks';
-import { ELEVATION_NOTE, TOWNS, parseLength, setSite, townWords } from '../../../engine/index.ts';
+import {
+  ELEVATION_NOTE,
+  TOWNS,
+  elevationOf,
+  knownElevationOf,
+  parseLength,
+  setSite,
+  townWords,
+} from '../../../engine/index.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
@@ -47,7 +55,7 @@ export function PlaceOfYard() {
   function take(): void {
     if (!value) return;
     // The height of the place before says nothing of a new one, and a wrong one would heat or cool its climate.
-    const kept = read?.ok ? undefined : site.elevation;
+    const kept = read?.ok ? undefined : knownElevationOf(site);
     const metres = elevation.trim() === '' ? kept : parseLength(elevation, units.value);
     if (metres === null || (metres !== undefined && (metres < -450 || metres > 6000)))
       return setFault(`"${elevation}" is no height above the sea.`);
@@ -78,8 +86,8 @@ export function PlaceOfYard() {
   return (
     <>
       <p>
-        Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°, clocks of {site.timeZone},{' '}
-        {site.elevation ?? 0} m above the sea.
+        Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°,{' '}
+        {`clocks of ${site.timeZone}, ${elevationOf(site)} m above the sea.`}
       </p>
       <Field
         label="Town, or latitude and longitude"
@@ -120,7 +128,7 @@ export function PlaceOfYard() {
       <Field
         label="Height above the sea"
         value={elevation}
-        usual={read?.ok ? undefined : `${site.elevation ?? 0} m`}
+        usual={read?.ok ? undefined : `${elevationOf(site)} m`}
         hint={ELEVATION_NOTE}
         onInput={(text) => type({ elevation: text })}
       />

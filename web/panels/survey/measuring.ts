@@ -1,4 +1,4 @@
-import { DEFAULTS, defaultPm, formatLength, parseLength, parseNumber } from '../../../engine/index.ts';
+import { crownShapeOf, defaultPm, formatLength, parseLength, parseNumber } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Feature, ShadowSeen } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -88,7 +88,7 @@ export function knownOf(feature: Feature | undefined): Partial<Measuring> {
   if (feature?.kind !== 'tree') return { thing: 'top' };
   return {
     thing: 'tree',
-    shape: feature.shape ?? DEFAULTS.shape,
+    shape: crownShapeOf(feature),
     width: lengthText(feature.crownWidth),
     base: lengthText(feature.crownBase),
   };

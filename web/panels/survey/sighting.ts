@@ -1,4 +1,4 @@
-import { parseNumber, wrapBearing } from '../../../engine/index.ts';
+import { lieOf, parseNumber, wrapBearing } from '../../../engine/index.ts';
 import type { NorthObservation } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { plan } from '../../state/yard.ts';
@@ -31,7 +31,7 @@ export function readSighting({ by, from, to, when, reading }: Sighting): ReadSig
   if (by === 'picture') {
     const { underlay } = plan.value.site;
     return underlay
-      ? { observation: { by, bearing: wrapBearing(-(underlay.turn ?? 0)) } }
+      ? { observation: { by, bearing: wrapBearing(-lieOf(underlay).turn) } }
       : { lacks: 'There is no picture under the drawing yet.' };
   }
   const line = [pointOf(from), pointOf(to)] as const;

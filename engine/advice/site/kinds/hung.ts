@@ -1,6 +1,6 @@
 import { canopyGrid } from '../../../frame/layout/canopy-grid.ts';
 import { screenPosts } from '../../../frame/layout/screen-frame.ts';
-import { DEFAULTS } from '../../../plan/defaults.ts';
+import { bottomOf, turnOf } from '../../../plan/defaults.ts';
 import {
   canopyCorners,
   canopyEdge,
@@ -42,7 +42,7 @@ export function hungOf(cloth: Canopy | Screen): HungCloth {
 }
 
 function hungRoof(roof: Canopy): HungCloth {
-  const { center, length, width, turn = DEFAULTS.turn, height, density, drops = [] } = roof;
+  const { center, length, width, height, density, drops = [] } = roof;
   return {
     word: 'roof',
     name: drops.length > 0 ? 'A roof with drops' : 'A roof',
@@ -61,7 +61,7 @@ function hungRoof(roof: Canopy): HungCloth {
       center,
       length,
       width,
-      turn,
+      turn: turnOf(roof),
       height,
       density,
       drops: drops.map(({ side, depth }) => ({ side, depth })),
@@ -71,7 +71,8 @@ function hungRoof(roof: Canopy): HungCloth {
 }
 
 function hungScreen(screen: Screen): HungCloth {
-  const { path, height, density, bottom = DEFAULTS.bottom } = screen;
+  const { path, height, density } = screen;
+  const bottom = bottomOf(screen);
   const [a, b] = [path[0], path[path.length - 1]];
   const length = Math.round(distance(a, b) * 1000) / 1000;
   const corners = (): PlanPoint[] => cleanPath(path);

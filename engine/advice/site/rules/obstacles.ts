@@ -1,5 +1,5 @@
 import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
-import { DEFAULTS, potOf } from '../../../plan/defaults.ts';
+import { eavesOf, potOf } from '../../../plan/defaults.ts';
 import { boundsOf, type Bounds, canopyRing, cleanPath, openRing } from '../../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../../plan/geometry/trunk.ts';
 import type { Feature, Plan, PlanPoint } from '../../../plan/types.ts';
@@ -38,7 +38,7 @@ export function obstaclesOf(plan: Plan): Obstacle[] {
 function gapsOf(feature: Feature): Omit<Obstacle, 'bounds'> | null {
   switch (feature.kind) {
     case 'building': {
-      const eaves = feature.eaves ?? DEFAULTS.eaves;
+      const eaves = eavesOf(feature);
       return {
         kind: 'ring',
         points: openRing(feature.outline),

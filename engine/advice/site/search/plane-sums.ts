@@ -30,8 +30,7 @@ export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: numbe
 
 /**
  * Summed-area table over the plane of the most that cloth there would spare: each pair's ray where it crosses, and each
- * ray of
- * the sky by what hiding it may cool; (columns + 1) × (rows + 1) nodes.
+ * ray of the sky by what hiding it may cool; (columns + 1) × (rows + 1) nodes.
  */
 export function payoffSums(
   rays: TurnedRays,
@@ -80,9 +79,8 @@ function hidesOf(powers: Float64Array, density: number): Float64Array {
 }
 
 /**
- * Summed-area tables over the plane of the sky that cloth of one density there hides from each view, one after the other; straight up left
- * out (a
- * plant often stands exactly under an edge: `overhead` counts that ray with edges included).
+ * Summed-area tables over the plane of the sky that cloth of one density there hides from each view, one after the other;
+ * straight up left out (a plant often stands exactly under an edge: `overhead` counts that ray with edges included).
  */
 export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, density: number, into: Float64Array): void {
   const hides = hidesOf(rays.skyPowers.roof, density);
@@ -134,8 +132,7 @@ function sumUp(sums: Float64Array, start: number, width: number, rows: number): 
 
 /**
  * Sums over every upright plane of the lattice, for curtains: one table a line, lateral nodes × bins of height between
- * `breaks`.
- * `along` 'u': planes v = line, lateral u.
+ * `breaks`. `along` 'u': planes v = line, lateral u.
  */
 export interface CurtainSums {
   readonly lines: number;

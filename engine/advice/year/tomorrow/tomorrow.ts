@@ -5,6 +5,7 @@ import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
+import { offsetOf } from '../../../plan/defaults.ts';
 import { isCivilDate } from '../../../plan/dates.ts';
 import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
 import { formatTemperature, type Units, unitsOf } from '../../../plan/units.ts';
@@ -48,7 +49,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
   const worstFirst = plants.toSorted(
     (a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || b.thirsty - b.limit - (a.thirsty - a.limit),
   );
-  const frost = frostTasks(plan, low + (plan.climate.offset ?? 0), date, units);
+  const frost = frostTasks(plan, low + offsetOf(plan.climate), date, units);
   const heatOnes = heatTasks(plan, worstFirst, date, heat.value, units);
   return {
     ok: true,
@@ -94,8 +95,8 @@ function usualSwing(plan: Plan, date: CivilDate): number {
 }
 
 /**
- * A season of that one day, clear, with the typed extremes in place of the month's. The air holds the month's vapour, as
- * on the heatwave day.
+ * A season of that one day, clear, with the typed extremes in place of the month's. The air holds the month's vapour,
+ * as on the heatwave day.
  */
 function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan {
   const monthDay = date.slice(5);
@@ -104,7 +105,7 @@ function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan
   const usual = monthClimate(plan, month);
   const row = {
     ...own,
-    ...(usual && { humidity: humidityAt((high + low) / 2 + (plan.climate.offset ?? 0), usual) }),
+    ...(usual && { humidity: humidityAt((high + low) / 2 + offsetOf(plan.climate), usual) }),
     month,
     high,
     low,
@@ -130,7 +131,8 @@ function minuteOf(at: string): number {
 }
 
 function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, units: Units): string[] {
-  const { offset = 0, months } = plan.climate;
+  const { months } = plan.climate;
+  const offset = offsetOf(plan.climate);
   return [
     sentenceCase(
       `for ${dateWords(date)}, taken as a clear day: cloud makes it milder. A leaf’s figure may be 4 K off.`.replace(

@@ -2,12 +2,12 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { shareCopy } from '../../../../engine/advice/hand-outs/share-copy.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';
-import { checkPlan } from '../../../../engine/plan/check/check.ts';
+import { checkPlan, planErrors } from '../../../../engine/plan/check/check.ts';
 import { DEMO_NAMES, demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { startNextYear } from '../../../../engine/plan/edit/plan.ts';
 import { parsePlan } from '../../../../engine/plan/file/parse.ts';
 import { planText } from '../../../../engine/plan/file/serialize.ts';
-import type { Plan } from '../../../../engine/plan/types.ts';
+import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
 
 /** A plan with every key of the file once. */
 const parsed = parsePlan(readFileSync(new URL('../../../plans/example.plan.json', import.meta.url)));
@@ -18,6 +18,19 @@ const whole = parsed.plan;
 function textsIn(value: unknown): string[] {
   if (typeof value === 'string') return [value];
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
+}
+
+/** A value with a mark in place of one of its texts, or as a key of one of its objects: one copy each. */
+function markedEverywhere(value: unknown, mark: string): unknown[] {
+  if (typeof value === 'string') return [mark];
+  if (typeof value !== 'object' || value === null) return [];
+  if (Array.isArray(value))
+    return value.flatMap((item, index) => markedEverywhere(item, mark).map((marked) => value.with(index, marked)));
+  const within = Object.entries(value).flatMap(([key, part]) =>
+    markedEverywhere(part, mark).map((marked) => ({ ...value, [key]: marked })),
+  );
+  const [first] = Object.values(value);
+  return [...within, { ...value, [mark]: 1 }, { ...value, [mark]: mark }, { ...value, [mark]: first as unknown }];
 }
 
 describe('a copy to share', () => {
@@ -53,6 +66,36 @@ describe('a copy to share', () => {
     const { plan: copy } = shareCopy(marked);
     expect(JSON.stringify(copy)).not.toMatch(/Zephyrine|5551234|data:image/);
     expect(textsIn(copy).filter((text) => text.includes(' ') && !/^[A-Z]/.test(text))).toEqual([]);
+  });
+
+  it('lets no text through that any key takes, and no key of anybody’s own', () => {
+    const secret = 'Zephyrine';
+    let taken = 0;
+    for (const marked of markedEverywhere(startNextYear(whole), secret)) {
+      if (planErrors(marked).length > 0) continue;
+      taken++;
+      expect(JSON.stringify(shareCopy(marked as Plan).plan)).not.toContain(secret);
+    }
+    expect(taken).toBeGreaterThan(120);
+  });
+
+  it('keeps the words that the program itself acts on', () => {
+    const tube = 'steel-42';
+    const stock = { currency: 'EUR', prices: { clip: 0.7, [tube]: 31 } };
+    const features = demoPlan('courtyard').features;
+    const roof: Canopy = {
+      kind: 'canopy',
+      id: 'roof',
+      center: [4, 4],
+      height: 2.6,
+      length: 2,
+      width: 2,
+      density: 0.5,
+      frame: { tube, anchor: 'ballast', soil: 'paving' },
+    };
+    const { plan: copy } = shareCopy({ ...demoPlan('courtyard'), features: [...features, roof], stock });
+    expect(copy.stock).toEqual(stock);
+    expect(copy.features.at(-1)).toMatchObject({ frame: roof.frame });
   });
 
   it('renames ids alike wherever they stand, so that the yard still works out', () => {

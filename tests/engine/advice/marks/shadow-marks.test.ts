@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { upBearingOf } from '../../../../engine/plan/defaults.ts';
 import { shadowMarks } from '../../../../engine/advice/marks/shadow-marks.ts';
 import type { ShadowMark } from '../../../../engine/advice/marks/types.ts';
 import { sunAtMs } from '../../../../engine/survey/place/sun-at.ts';
@@ -57,7 +58,7 @@ function yard(change: { up?: number; wall?: number; fence?: number; how?: How; n
 function farEdge(plan: Plan, id: 'wall' | 'fence', along: number, when: string, minutes = 0): PlanPoint {
   const feature = plan.features.find((each) => each.id === id) as Wall;
   const { azimuth, altitude } = sunAtMs(instantOf(when, plan.site.timeZone)! + minutes * 60_000, plan.site);
-  const bearing = ((azimuth - (plan.site.upBearing ?? 0)) * Math.PI) / 180;
+  const bearing = ((azimuth - upBearingOf(plan)) * Math.PI) / 180;
   const reach = feature.height / Math.tan((altitude * Math.PI) / 180);
   if (id === 'wall') return [along, 4 - Math.sign(Math.cos(bearing)) * 0.1 - reach * Math.cos(bearing)];
   return [14 - Math.sign(Math.sin(bearing)) * 0.05 - reach * Math.sin(bearing), along];

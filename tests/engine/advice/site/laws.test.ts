@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { turnOf, upBearingOf, worthOf } from '../../../../engine/plan/defaults.ts';
 import {
   harmPairsOf,
   responseOf,
@@ -203,7 +204,7 @@ describe('the search', () => {
         const image = {
           ...canopy,
           center: [canopy.center[0], -canopy.center[1]] as const,
-          turn: 180 - (canopy.turn ?? 0),
+          turn: 180 - turnOf(canopy),
         };
         // The declination of the day is 0.35°, not 0: the two suns are 0.7° apart.
         expect(Math.abs(after.sparedShare - before.sparedShare), `seed ${seed}`).toBeLessThan(0.04);
@@ -224,9 +225,7 @@ describe('the search', () => {
         return plant?.before.harm ? 1 - (plant.after.harm ?? 0) / plant.before.harm : 0;
       };
       const dearer = (feature: Feature): Feature =>
-        feature.id === 'plant-0' && feature.kind === 'plant'
-          ? { ...feature, worth: 4 * (feature.worth ?? 1) }
-          : feature;
+        feature.id === 'plant-0' && feature.kind === 'plant' ? { ...feature, worth: 4 * worthOf(feature) } : feature;
       const [was, is] = [shareFor(plan), shareFor({ ...plan, features: plan.features.map(dearer) })];
       expect(is, `seed ${seed}`).toBeGreaterThanOrEqual(was - 2e-3);
       if (is > was + 0.01) changed++;
@@ -251,12 +250,12 @@ describe('the search', () => {
 });
 
 function quarterTurned(plan: Plan): Plan {
-  return moved(plan, (point) => turned(point, [0, 0], 90), (plan.site.upBearing ?? 0) - 90);
+  return moved(plan, (point) => turned(point, [0, 0], 90), upBearingOf(plan) - 90);
 }
 
 /** North and south change places, latitude and yard: a sun at azimuth A stands at 180° − A. */
 function mirroredInPlan(plan: Plan): Plan {
-  const image = moved(plan, ([x, y]) => [x, -y], -(plan.site.upBearing ?? 0));
+  const image = moved(plan, ([x, y]) => [x, -y], -upBearingOf(plan));
   return { ...image, site: { ...image.site, latitude: -plan.site.latitude } };
 }
 

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { turnOf } from '../../../../engine/plan/defaults.ts';
 import { withAsBuilt } from '../../../../engine/frame/layout/as-built.ts';
 import { canopyCorners, distance } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
@@ -40,7 +41,7 @@ describe('as built', () => {
           const real: Canopy = {
             ...planned,
             center: [planned.center[0] + dx / 1000, planned.center[1] + dy / 1000],
-            turn: (planned.turn ?? 0) + turn,
+            turn: turnOf(planned) + turn,
             height: planned.height + dy / 1000,
             length: planned.length + 0.031,
             width: planned.width - 0.017,

@@ -7,6 +7,7 @@ import { surfaceTemperature } from '../../../../engine/load/leaf/leaf.ts';
 import { surroundingsAt } from '../../../../engine/load/leaf/surroundings-at.ts';
 import { createWallsRound } from '../../../../engine/load/leaf/walls-round.ts';
 import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
+import { colourOf } from '../../../../engine/plan/defaults.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import type { SpacePoint } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Colour, Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
@@ -124,7 +125,9 @@ function plainLeaf(yard: ReturnType<typeof laidOut>, point: SpacePoint, k: numbe
       const dz = way * up;
       let reach = dz < 0 ? -point[2] / dz : Infinity;
       let met: { readonly reflects: number; readonly normal: SpacePoint } | null = null;
-      for (const { path, thickness, height, colour } of walls) {
+      for (const wallDrawn of walls) {
+        const { path, thickness, height } = wallDrawn;
+        const colour = colourOf(wallDrawn);
         const [[ax, ay], [bx, by]] = path;
         const length = Math.hypot(bx - ax, by - ay);
         const [ex, ey] = [(bx - ax) / length, (by - ay) / length];
@@ -145,7 +148,7 @@ function plainLeaf(yard: ReturnType<typeof laidOut>, point: SpacePoint, k: numbe
           const inside = s > -1e-9 && s < length + 1e-9 && Math.abs(w) < thickness / 2 + 1e-9 && z < height + 1e-9;
           if (!inside || z < 0) continue;
           reach = t;
-          met = { reflects: REFLECTS[colour ?? 'light'], normal };
+          met = { reflects: REFLECTS[colour], normal };
         }
       }
       if (met === null) continue;

@@ -1,5 +1,5 @@
 import type { Blocked, Colour, CrownShape, Feature, FeatureOf, PotColour, Surface } from '../../../../engine/index.ts';
-import { DEFAULTS, colourOf, crownGuess, crownKindOf, shadesOf } from '../../../../engine/index.ts';
+import { colourOf, crownGuess, crownKindOf, crownShapeOf, shadesOf } from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { plan } from '../../../state/yard.ts';
 import { CrownPicker } from '../../../map/controls/CrownPicker.tsx';
@@ -148,7 +148,7 @@ function TreeFields({ tree }: { readonly tree: FeatureOf<'tree'> }) {
       <CrownPicker value={undefined} onChange={take} />
       <ChoiceBox
         label="Crown"
-        value={tree.shape ?? DEFAULTS.shape}
+        value={crownShapeOf(tree)}
         choices={CROWNS}
         onChange={(shape) => change(tree.id, `Change ${calledOf(tree)}`, { shape })}
       />

@@ -1,5 +1,5 @@
 import { useId, useState } from 'preact/hooks';
-import { appendJournal, DAMAGE_PARTS, parseNumber } from '../../../../engine/index.ts';
+import { DAMAGE_PARTS, appendJournal, parseNumber, withoutUndefined } from '../../../../engine/index.ts';
 import type { JournalEntry, JournalWhat } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan } from '../../../state/yard.ts';
@@ -38,11 +38,7 @@ export function AddNote({ what, title, onDone }: Props) {
     const amount = what === 'rain' ? parseNumber(rain.replace(/\s*mm\s*$/, '')) : (entry.amount ?? null);
     if (what === 'rain' && (amount === null || amount < 0 || amount > MOST_RAIN))
       return setFault(`"${rain}" is not a rain between 0 and ${MOST_RAIN} mm.`);
-    const whole = Object.fromEntries(
-      Object.entries({ ...entry, amount: amount ?? undefined }).filter(
-        ([, value]) => value !== undefined && value !== '',
-      ),
-    ) as unknown as JournalEntry;
+    const whole = withoutUndefined({ ...entry, amount: amount ?? undefined, text: entry.text || undefined });
     if (commitEdit(`Note ${title.toLowerCase()}`, appendJournal(plan.value, whole))) onDone();
   }
 
