@@ -42,7 +42,8 @@ export const MEASURED: readonly Measured[] = [
     measured: 12.5,
     kind: 'rise',
     source:
-      'Butler, D. R. (1977). Coffee leaf temperatures in a tropical environment. Acta Bot. Neerl. 26: (pages not noted) (abstract seen)',
+      'Butler, D. R. (1977). Coffee leaf temperatures in a tropical environment. Acta Bot. Neerl. 26: ' +
+      '(pages not noted) (abstract seen)',
     stated: 'Kenya, air about 29 °C, midday, sun',
     moment: { air: 29, humidity: 50, wind: 2, beam: 850, diffuse: 130, altitude: 70, elevation: 1600 },
     leafWidth: 0.06,
@@ -53,7 +54,8 @@ export const MEASURED: readonly Measured[] = [
     measured: -1.5,
     kind: 'rise',
     source:
-      'Butler, D. R. (1977). Coffee leaf temperatures in a tropical environment. Acta Bot. Neerl. 26: (pages not noted) (abstract seen)',
+      'Butler, D. R. (1977). Coffee leaf temperatures in a tropical environment. Acta Bot. Neerl. 26: ' +
+      '(pages not noted) (abstract seen)',
     stated: 'same air; self-shaded leaves',
     moment: { air: 29, humidity: 50, wind: 2, beam: 850, diffuse: 130, altitude: 70, elevation: 1600 },
     leafWidth: 0.06,
@@ -78,7 +80,8 @@ export const MEASURED: readonly Measured[] = [
     kind: 'rise',
     source: 'Millar, A. A. (1972). Am. J. Enol. Vitic. 23: 173 (abstract seen)',
     stated:
-      'irrigated vineyard, 8 to 18 h, leaves “very close” to air; 0 ± is ours; leaves at every angle: half of the beam (mean projection ½)',
+      'irrigated vineyard, 8 to 18 h, leaves “very close” to air; 0 ± is ours; leaves at every angle: half ' +
+      'of the beam (mean projection ½)',
     water: 'watered',
     moment: { air: 32, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
     leafWidth: 0.1,
@@ -112,7 +115,8 @@ export const MEASURED: readonly Measured[] = [
     kind: 'rise',
     source: 'Meier, F., Scherer, D. (2012). Theor. Appl. Climatol. 110: 373–384 (abstract seen)',
     stated:
-      'Berlin, summer noon, crown mean; greatest hourly means 1.9 (poplar) to 5.6 K (field maple); crown mean: half of the beam',
+      'Berlin, summer noon, crown mean; greatest hourly means 1.9 (poplar) to 5.6 K (field maple); crown ' +
+      'mean: half of the beam',
     moment: { air: 31, humidity: 40, wind: 2, beam: 800, diffuse: 120, altitude: 58 },
     leafWidth: 0.08,
     surface: 'paving',
@@ -123,7 +127,8 @@ export const MEASURED: readonly Measured[] = [
     measured: 11,
     kind: 'rise',
     source:
-      'Trade article “Reducing temperatures with shading” (2011), horticultural screens; 10–30 °F over air (text excerpt seen)',
+      'Trade article “Reducing temperatures with shading” (2011), horticultural screens; 10–30 °F over air ' +
+      '(text excerpt seen)',
     stated: 'outdoors, sunny summer days',
     moment: { air: 31, humidity: 50, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
     leafWidth: 0.07,
@@ -157,7 +162,8 @@ export const MEASURED: readonly Measured[] = [
     kind: 'rise',
     source: 'Kisaki, K., Yoshimatsu, T., Uchino, K., Sugiura, T. (2024). Res. Trop. Agric. 17: 12–17 (abstract seen)',
     stated:
-      'three clear nights, air −3.1 to −5.1 °C, leaf 1.8, 2.2, 2.4 K under the lowest air; gentle wind assumed; the season’s 2 m/s gives less',
+      'three clear nights, air −3.1 to −5.1 °C, leaf 1.8, 2.2, 2.4 K under the lowest air; gentle wind ' +
+      'assumed; the season’s 2 m/s gives less',
     water: 'thirsty',
     moment: { air: -4, humidity: 85, wind: 0.7, beam: 0, diffuse: 0, altitude: 30 },
     leafWidth: 0.06,
@@ -168,7 +174,8 @@ export const MEASURED: readonly Measured[] = [
     measured: -4.5,
     kind: 'difference',
     source:
-      'Shade netting on subtropical fruit: a review. Sci. Hortic. 256 (2019): 108556 (Mditshwa, Magwaza, Tesfay: from memory) (abstract seen)',
+      'Shade netting on subtropical fruit: a review. Sci. Hortic. 256 (2019): 108556 (Mditshwa, Magwaza, ' +
+      'Tesfay: from memory) (abstract seen)',
     stated: 'light −9 to −46 %, canopy temperature −1.3 to −7.6 K',
     moment: { air: 34, humidity: 40, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
     leafWidth: 0.06,
@@ -180,7 +187,8 @@ export const MEASURED: readonly Measured[] = [
     measured: -3,
     kind: 'difference',
     source:
-      'Jifon, J. L., Syvertsen, J. P. (2003). Kaolin particle film … ‘Ruby Red’ grapefruit. J. Am. Soc. Hortic. Sci. 128: 107–112 (abstract seen)',
+      'Jifon, J. L., Syvertsen, J. P. (2003). Kaolin particle film … ‘Ruby Red’ grapefruit. J. Am. Soc. ' +
+      'Hortic. Sci. 128: 107–112 (abstract seen)',
     stated: 'Florida, midday, 60 g/L',
     moment: { air: 33, humidity: 58, wind: 2, beam: 780, diffuse: 180, altitude: 75 },
     leafWidth: 0.06,
@@ -337,7 +345,8 @@ export const MEASURED: readonly Measured[] = [
     measured: 6.5,
     kind: 'rise',
     source:
-      'Temperatures differ between fronts and backs of shaded and sunlit berries (HortScience; authors not seen) (abstract seen)',
+      'Temperatures differ between fronts and backs of shaded and sunlit berries (HortScience; authors not ' +
+      'seen) (abstract seen)',
     stated: 'east-facing 5 to 8 K over air in the morning',
     moment: { air: 27, humidity: 35, wind: 2, beam: 850, diffuse: 120, altitude: 65 },
     fruit: true,

@@ -46,7 +46,8 @@ function readingSentence(
   return (
     `${plant === null ? 'A leaf' : nameOf(plan, plant)}, ${when.replace('T', ' ').slice(0, 16)}: leaf ` +
     `${degrees(leaf)} in air of ${degrees(air)}; estimated ${degrees(watered)} watered, ${degrees(thirsty)} ` +
-    `thirsty. The reading is ${off}: ${outside ? 'outside' : 'inside'} our ± ${formatTemperatureDifference(spread, units)}.`
+    `thirsty. The reading is ${off}: ${outside ? 'outside' : 'inside'} our ` +
+    `± ${formatTemperatureDifference(spread, units)}.`
   );
 }
 

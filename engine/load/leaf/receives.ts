@@ -96,8 +96,8 @@ export function absorbed(from: Incoming, share: number, around: Surroundings, ab
 }
 
 /**
- * The most that any point can take up among walls of some colours: in the whole beam, and, none of it bending down with the sky, under no sky or
- * under all of it. [W/m²]
+ * The most that any point can take up among walls of some colours: in the whole beam, and, none of it bending down with
+ * the sky, under no sky or under all of it. [W/m²]
  */
 export function mostAbsorbed(from: Incoming, absorptance: number, colours: readonly number[]): number {
   const most = Math.max(absorbed(from, 1, OPEN, absorptance), absorbed(from, 1, CLOSED, absorptance));

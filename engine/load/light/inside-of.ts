@@ -3,8 +3,8 @@ import type { Crown, Scene, Solid } from '../../scene/solids.ts';
 import { strictlyInside } from './grid-of.ts';
 
 /**
- * Id of the first feature whose solid a point is inside of in a yearly state (a building, wall, hedge, crown, trunk or bed),
- * else `null`.
+ * Id of the first feature whose solid a point is inside of in a yearly state (a building, wall, hedge, crown, trunk or
+ * bed), else `null`.
  */
 export function insideOf(scene: Scene, state: number, point: SpacePoint): string | null {
   return scene.states[state].find(({ solids }) => solids.some((solid) => isInside(solid, point)))?.id ?? null;

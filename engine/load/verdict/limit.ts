@@ -10,7 +10,8 @@ const HARDENING_DAYS = 14;
 
 /**
  * How far a row's limit may be off [K]: measured on that plant (apples 46 to 49 °C, pepper 40.5 to 42.5), told by those
- * who grow it, or our own figure for plants of its kind (147 tropical trees lie within ± 3 of their middle). Our choice.
+ * who grow it, or our own figure for plants of its kind (147 tropical trees lie within ± 3 of their middle). Our
+ * choice.
  */
 const LIMIT_SPREAD = { measured: 1, told: 1.5, ofKind: 2 } as const;
 /** Summers in the ground after which a plant whose young alone want shade is established. */

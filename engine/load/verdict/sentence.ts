@@ -138,7 +138,8 @@ function planted({ plantedYear }: Findings): string {
 
 function closeCall({ close, units }: Findings): string {
   if (!close) return '';
-  return ` A close call: ${formatTemperatureDifference(2, units)} more or less would change this. Watch it on hot days.`;
+  const by = formatTemperatureDifference(2, units);
+  return ` A close call: ${by} more or less would change this. Watch it on hot days.`;
 }
 
 function capital(text: string): string {

@@ -65,7 +65,7 @@ describe('sharesAt', () => {
     };
     const own: OwnCrown = { of: 'p', kind: 'round', x: 0, y: 0, radius: 0.5, base: 0.3, top: 1.4, openness: 0 };
     const caster = createPointCaster(scene, passes);
-    const slanted = expect.closeTo(0.7 ** (1 / Math.cos((25 * Math.PI) / 180)), 12);
+    const slanted = expect.closeTo(0.7 ** (1 / Math.cos((25 * Math.PI) / 180)), 10);
     expect([...caster.sharesAt([0, 0.51, 0.85], own)]).toEqual([0, 1]);
     expect([...caster.sharesAt([0, -0.51, 0.85], own)]).toEqual([slanted, 0]);
     expect([...caster.sharesAt([0, 0.51, 0.85])]).toEqual([slanted, 1]);

@@ -53,7 +53,8 @@ describe('sky view', () => {
       0,
     );
     expect(under(1)).toBeCloseTo(0, 12);
-    expect(under(0.35)).toBeCloseTo(thinned, 12);
+    // What passes at a slant comes from a table of e^−x, right to 1e-11.
+    expect(under(0.35)).toBeCloseTo(thinned, 10);
     expect(under(0)).toBeCloseTo(1, 12);
   });
 

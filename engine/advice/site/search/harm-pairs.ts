@@ -126,9 +126,9 @@ export const CROSSING_OF: readonly (readonly (readonly number[])[])[] = [
 ];
 
 /**
- * The most that a cloth can spare, split so that it adds up over its surface: what the shade itself spares of each pair,
- * and what hiding sky can cool leaves further (or warm them, which is left out here), in proportion to the share of the
- * sky hidden from the view.
+ * The most that a cloth can spare, split so that it adds up over its surface: what the shade itself spares of each
+ * pair, and what hiding sky can cool leaves further (or warm them, which is left out here), in proportion to the share
+ * of the sky hidden from the view.
  */
 export interface Gains {
   /** [K·h/day] by pair */
@@ -260,7 +260,9 @@ export function shadeAnswers(targets: Targets, pairs: HarmPairs, leaves: LeafTab
   return { nodes };
 }
 
-/** Writes the terms of a pair of which cloth lets a part of the beam through: the cubic through the four nodes about. */
+/**
+ * Writes the terms of a pair of which cloth lets a part of the beam through: the cubic through the four nodes about.
+ */
 function fill(terms: Float64Array, { nodes }: ShadeAnswers, p: number, crossing: number, passes: number): void {
   const along = passes * (NODES - 1);
   const n = Math.min(NODES - 3, Math.max(1, Math.floor(along)));

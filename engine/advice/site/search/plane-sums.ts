@@ -79,8 +79,9 @@ function hidesOf(powers: Float64Array, density: number): Float64Array {
 }
 
 /**
- * Summed-area tables over the plane of the sky that cloth of one density there hides from each view, one after the other;
- * straight up left out (a plant often stands exactly under an edge: `overhead` counts that ray with edges included).
+ * Summed-area tables over the plane of the sky that cloth of one density there hides from each view, one after the
+ * other; straight up left out (a plant often stands exactly under an edge: `overhead` counts that ray with edges
+ * included).
  */
 export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, density: number, into: Float64Array): void {
   const hides = hidesOf(rays.skyPowers.roof, density);
