@@ -1,3 +1,4 @@
+import { shownName } from '../../plan/shown-name.ts';
 import type { Plan } from '../../plan/types.ts';
 
 export { compassWord } from '../../plan/compass.ts';
@@ -7,9 +8,10 @@ export { compassWord } from '../../plan/compass.ts';
  */
 export function nameOf(plan: Plan, id: string): string {
   const feature = plan.features.find((candidate) => candidate.id === id);
-  if (!feature) return id;
+  if (!feature) return shownName(id);
+  const name = shownName(feature.name ?? '');
   const called = id.startsWith(feature.kind) ? id.replaceAll('-', ' ') : `${feature.kind} ${id}`;
-  return feature.name?.trim() || `${called[0].toUpperCase()}${called.slice(1)}`;
+  return name || shownName(`${called[0].toUpperCase()}${called.slice(1)}`);
 }
 
 /**
