@@ -11,7 +11,7 @@ import {
   parseSpeed,
   stockTubes,
 } from '../../../engine/index.ts';
-import type { AnchorKind, GroundKind, StockTube } from '../../../engine/index.ts';
+import type { AnchorKind, FrameChoice, GroundKind, StockTube } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { TextBox } from '../parts/boxes/TextBox.tsx';
@@ -26,22 +26,7 @@ export function FrameFields() {
   const thing = chosen.value?.thing;
   if (!thing) return null;
   const { frame = {} } = thing;
-  const shown = units.value;
   const gust = frame.gust ?? plan.value.climate.gust;
-  const length = (
-    label: string,
-    value: number | undefined,
-    placeholder: string,
-    most: number,
-    take: (metres: number | undefined) => string | null,
-  ) => (
-    <TextBox
-      label={label}
-      value={value === undefined ? '' : formatCut(value, shown)}
-      placeholder={placeholder}
-      onChange={(text) => withLength(text, most, take)}
-    />
-  );
   return (
     <section class="frame-fields" aria-label="How it is to be built">
       <div class="field-row">
@@ -54,71 +39,110 @@ export function FrameFields() {
         />
         <TextBox
           label="Strongest gust to hold"
-          value={gust === undefined ? '' : formatSpeed(gust, shown)}
+          value={gust === undefined ? '' : formatSpeed(gust, units.value)}
           placeholder="from your building code"
           onChange={withGust}
         />
       </div>
-      <details>
-        <summary>Tube, bays, joints, anchors</summary>
-        <div class="field-row">
-          <ChoiceBox
-            label="Tube"
-            value={frame.tube}
-            none="the usual"
-            choices={tubeNames(stockTubes(plan.value), shown)}
-            onChange={(tube) => chooseFrame({ tube })}
-          />
-          <ChoiceBox
-            label="Held down by"
-            value={frame.anchor}
-            none="the usual for the ground"
-            choices={ANCHORS}
-            onChange={(anchor) => chooseFrame({ anchor })}
-          />
-        </div>
-        <div class="field-row">
-          {length('Longest bay', frame.maxBay, 'by the tube', 10, (maxBay) => changeFrame({ maxBay }))}
-          {length('Take-off at each joint', frame.takeOff, '0', 0.5, (takeOff) => changeFrame({ takeOff }))}
-          <TextBox
-            label="Lost at each cut"
-            value={formatThin(kerfOf(plan.value), shown)}
-            onChange={(text) => withLength(text, 0.02, (kerf) => changeStock('Change what a cut loses', { kerf }))}
-          />
-        </div>
-        <label class="tick">
-          <input
-            type="checkbox"
-            checked={frame.bottomRails === true}
-            onChange={(event) => chooseFrame({ bottomRails: event.currentTarget.checked || undefined })}
-          />
-          Rails along the ground too
-        </label>
-        {thing.kind === 'canopy' && (
-          <label class="tick">
-            <input
-              type="checkbox"
-              checked={frame.braces === true}
-              onChange={(event) => chooseFrame({ braces: event.currentTarget.checked || undefined })}
-            />
-            Braces in every upright face
-          </label>
-        )}
-        {thing.kind === 'canopy' && (
-          <label class="tick">
-            <input
-              type="checkbox"
-              checked={frame.braces === true}
-              onChange={(event) => chooseFrame({ braces: event.currentTarget.checked || undefined })}
-            />
-            Braces on every side, against sway
-          </label>
-        )}
-        <p class="quiet">
-          Take-off: how much of the way between post middles the joint swallows. Measure one joint before you cut.
-        </p>
-      </details>
+      <SeldomChanged frame={frame} braces={thing.kind === 'canopy'} />
     </section>
+  );
+}
+
+/** @param braces Whether the frame can have any: a screen has stays. */
+function SeldomChanged({ frame, braces }: { readonly frame: FrameChoice; readonly braces: boolean }) {
+  return (
+    <details>
+      <summary>Tube, bays, joints, anchors</summary>
+      <div class="field-row">
+        <ChoiceBox
+          label="Tube"
+          value={frame.tube}
+          none="the usual"
+          choices={tubeNames(stockTubes(plan.value), units.value)}
+          onChange={(tube) => chooseFrame({ tube })}
+        />
+        <ChoiceBox
+          label="Held down by"
+          value={frame.anchor}
+          none="the usual for the ground"
+          choices={ANCHORS}
+          onChange={(anchor) => chooseFrame({ anchor })}
+        />
+      </div>
+      <div class="field-row">
+        <LengthBox
+          label="Longest bay"
+          value={frame.maxBay}
+          placeholder="by the tube"
+          most={10}
+          take={(maxBay) => changeFrame({ maxBay })}
+        />
+        <LengthBox
+          label="Take-off at each joint"
+          value={frame.takeOff}
+          placeholder="0"
+          most={0.5}
+          take={(takeOff) => changeFrame({ takeOff })}
+        />
+        <TextBox
+          label="Lost at each cut"
+          value={formatThin(kerfOf(plan.value), units.value)}
+          onChange={(text) => withLength(text, 0.02, (kerf) => changeStock('Change what a cut loses', { kerf }))}
+        />
+      </div>
+      <Tick
+        label="Rails along the ground too"
+        on={frame.bottomRails}
+        onChange={(bottomRails) => chooseFrame({ bottomRails })}
+      />
+      {braces && (
+        <Tick label="Braces in every upright face" on={frame.braces} onChange={(on) => chooseFrame({ braces: on })} />
+      )}
+      <p class="quiet">
+        Take-off: how much of the way between post middles the joint swallows. Measure one joint before you cut.
+      </p>
+    </details>
+  );
+}
+
+interface LengthBoxProps {
+  readonly label: string;
+  /** [m] */
+  readonly value: number | undefined;
+  readonly placeholder: string;
+  /** [m] */
+  readonly most: number;
+  readonly take: (metres: number | undefined) => string | null;
+}
+
+function LengthBox({ label, value, placeholder, most, take }: LengthBoxProps) {
+  return (
+    <TextBox
+      label={label}
+      value={value === undefined ? '' : formatCut(value, units.value)}
+      placeholder={placeholder}
+      onChange={(text) => withLength(text, most, take)}
+    />
+  );
+}
+
+interface TickProps {
+  readonly label: string;
+  readonly on: boolean | undefined;
+  readonly onChange: (on: true | undefined) => void;
+}
+
+function Tick({ label, on, onChange }: TickProps) {
+  return (
+    <label class="tick">
+      <input
+        type="checkbox"
+        checked={on === true}
+        onChange={(event) => onChange(event.currentTarget.checked || undefined)}
+      />
+      {label}
+    </label>
   );
 }
 

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
-import type { BuildSheet } from '../../../engine/index.ts';
+import type { BuildSheet, RiskyTask } from '../../../engine/index.ts';
 import { say } from '../../state/speech.ts';
 import { units } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
@@ -37,48 +37,25 @@ async function printLetter(sheet: BuildSheet): Promise<void> {
   printPaper(<Letter thing={thing} sheet={sheet} built={built} pictures={answer.value} />);
 }
 
-/** The sheet as on paper, a page a block. */
-export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
+/** What stands on each page, in order. */
+function blocksOf(sheet: BuildSheet): readonly Block[] {
   const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
-  const parts = (...ids: string[]): ComponentChildren =>
-    ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
-  const blocks: readonly Block[] = [
-    {
-      title: 'Drawing',
-      content: (
-        <>
-          {parts('summary', 'setting-out', 'notes')}
-          <MindAt tasks={['dig', 'climb']} />
-        </>
-      ),
-    },
+  const parts = (ids: readonly string[], mind: readonly RiskyTask[]): ComponentChildren => (
+    <>
+      {ids.map((id) => (
+        <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />
+      ))}
+      <MindAt tasks={mind} />
+    </>
+  );
+  return [
+    { title: 'Drawing', content: parts(['summary', 'setting-out', 'notes'], ['dig', 'climb']) },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
-    {
-      title: 'Cuts',
-      content: (
-        <>
-          {parts('cuts', 'parts')}
-          <MindAt tasks={['cut']} />
-        </>
-      ),
-    },
-    {
-      title: 'Steps',
-      content: (
-        <>
-          {parts('tools', 'steps', 'cloth')}
-          <MindAt tasks={['dig', 'climb', 'cut', 'cloth']} />
-        </>
-      ),
-    },
+    { title: 'Cuts', content: parts(['cuts', 'parts'], ['cut']) },
+    { title: 'Steps', content: parts(['tools', 'steps', 'cloth'], ['dig', 'climb', 'cut', 'cloth']) },
     {
       title: 'Storm and anchors',
-      content: (
-        <>
-          {parts('storm', 'anchors', 'wind', 'strength', 'winter')}
-          <MindAt tasks={['wind', 'climb', 'winter']} />
-        </>
-      ),
+      content: parts(['storm', 'anchors', 'wind', 'strength', 'winter'], ['wind', 'climb', 'winter']),
     },
     { title: CAUTIONS, content: <Cautions sheet={sheet} /> },
     {
@@ -91,6 +68,11 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
       ),
     },
   ];
+}
+
+/** The sheet as on paper, a page a block. */
+export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
+  const blocks = blocksOf(sheet);
   const current = Math.min(page.value, blocks.length - 1);
   const left = openStops(sheet).length;
   const toCautions = (): void => void (page.value = blocks.findIndex(({ title }) => title === CAUTIONS));
@@ -103,24 +85,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
 
   return (
     <>
-      <nav class="page-names screen-only" aria-label="Blocks of the sheet">
-        {blocks.map(({ title }, index) => (
-          <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>
-            {title}
-          </button>
-        ))}
-      </nav>
-      <nav class="sheet-pages" aria-label="Pages of the sheet">
-        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>
-          ◂ Back
-        </button>
-        <span aria-live="polite">
-          {current + 1} of {blocks.length}: {blocks[current].title}
-        </span>
-        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>
-          Next ▸
-        </button>
-      </nav>
+      <PageTurning blocks={blocks} current={current} />
       <article
         class={unknowns.value.length > 0 ? 'sheet anchors-open screen-only' : 'sheet screen-only'}
         aria-label={`Build sheet: ${sheet.name}`}
@@ -150,17 +115,54 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
           </section>
         ))}
       </article>
-      <div class="print-row screen-only">
-        <button type="button" class="main" onClick={printSheet}>
-          Print the sheet
-        </button>
-        <button type="button" onClick={() => void printLetter(sheet)}>
-          Print a letter to ask leave
-        </button>
-        <span class="quiet">
-          A4 or Letter, at 100 %: the bar “measure me” tells. The letter shows whether the frame is seen over the wall.
-        </span>
-      </div>
+      <PrintRow printSheet={printSheet} printLetter={() => void printLetter(sheet)} />
     </>
+  );
+}
+
+/** By name, and one after the other. */
+function PageTurning({ blocks, current }: { readonly blocks: readonly Block[]; readonly current: number }) {
+  return (
+    <>
+      <nav class="page-names screen-only" aria-label="Blocks of the sheet">
+        {blocks.map(({ title }, index) => (
+          <button key={title} type="button" aria-pressed={index === current} onClick={() => (page.value = index)}>
+            {title}
+          </button>
+        ))}
+      </nav>
+      <nav class="sheet-pages" aria-label="Pages of the sheet">
+        <button type="button" disabled={current === 0} onClick={() => (page.value = current - 1)}>
+          ◂ Back
+        </button>
+        <span aria-live="polite">
+          {current + 1} of {blocks.length}: {blocks[current].title}
+        </span>
+        <button type="button" disabled={current === blocks.length - 1} onClick={() => (page.value = current + 1)}>
+          Next ▸
+        </button>
+      </nav>
+    </>
+  );
+}
+
+interface PrintRowProps {
+  readonly printSheet: () => void;
+  readonly printLetter: () => void;
+}
+
+function PrintRow(props: PrintRowProps) {
+  return (
+    <div class="print-row screen-only">
+      <button type="button" class="main" onClick={props.printSheet}>
+        Print the sheet
+      </button>
+      <button type="button" onClick={props.printLetter}>
+        Print a letter to ask leave
+      </button>
+      <span class="quiet">
+        A4 or Letter, at 100 %: the bar “measure me” tells. The letter shows whether the frame is seen over the wall.
+      </span>
+    </div>
   );
 }
