@@ -1,7 +1,6 @@
 /**
  * The command line: reads arguments and files, runs one verb, prints. Everything it computes stands in `engine/output`
- * and upstream, and is
- * loaded with the verb, so that a broken plan is refused without it.
+ * and upstream, and is loaded with the verb, so that a broken plan is refused without it.
  */
 import { closeSync, openSync, readSync, writeSync } from 'node:fs';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -43,7 +42,9 @@ class LostOutput extends Error {}
 
 type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program, or a result that could not be written */
+/**
+ * @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program, or a result that could not be written
+ */
 export async function main(argv: readonly string[], machine: Machine): Promise<number> {
   const columns = Math.max(LEAST_COLUMNS, machine.terminal.columns);
   try {

@@ -4,6 +4,7 @@
  */
 
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
+export { compassWord } from './plan/compass.ts';
 export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
 export { CATALOGUE, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
 export { checkPlan } from './plan/check/check.ts';
@@ -25,6 +26,7 @@ export {
   upBearingOf,
   worthOf,
 } from './plan/defaults.ts';
+export { dayWords, MONTHS, monthWord } from './plan/dates.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
 export { deleteCorner, insertCorner, moveCorner } from './plan/edit/corners.ts';
@@ -161,7 +163,7 @@ export type { SunEye } from './load/sun-eye/sun-eye.ts';
 export { sunEyes } from './load/sun-eye/sun-eye.ts';
 export { LEAF_SPREAD } from './load/leaf/leaf.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
-export { compassWord, nameOf } from './load/verdict/names.ts';
+export { nameOf } from './plan/names.ts';
 export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';
 export { nearWall } from './load/verdict/near-wall.ts';
 export { plantPoints } from './load/verdict/plant-points.ts';

@@ -1,8 +1,7 @@
 /**
  * The script of the page that is one file: the page and its workers in one text. A worker is started from that same
- * text with
- * its name put before it, for on a page opened from a file a worker can fetch nothing, and no module worker ever
- * starts.
+ * text with its name put before it, for on a page opened from a file a worker can fetch nothing, and no module worker
+ * ever starts.
  */
 const PARTS = {
   page: () => import('./main.tsx'),

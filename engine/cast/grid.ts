@@ -11,8 +11,8 @@ export type { GridSpec } from './grid-spec.ts';
  * Σ share·weight over the passes for every cell: the same shares as `castRay` at the cells' centres, fast.
  *
  * Only shadows are visited, never cells × solids: per pass and row each shadow is a pair of crossings; a sweep along
- * the
- * row turns them into runs of equal share, which go into difference arrays; only crowns are worked out cell by cell.
+ * the row turns them into runs of equal share, which go into difference arrays; only crowns are worked out cell by
+ * cell.
  * @param channels One weight a pass each; all channels share one pass over the scene.
  * @returns One array a channel, index = j·columns + i.
  */

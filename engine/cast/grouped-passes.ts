@@ -12,9 +12,8 @@ export interface GroupedPasses {
 
 /**
  * Gathers passes of one yearly state whose directions lie close together into one at their middle, weights added up:
- * for
- * answers while something is dragged, never for the settled one. A season of 9,000 samples in 10-minute steps becomes
- * about 2,500 at 1°. Passes behind the skyline are left out, as casting would leave them.
+ * for answers while something is dragged, never for the settled one. A season of 9,000 samples in 10-minute steps
+ * becomes about 2,500 at 1°. Passes behind the skyline are left out, as casting would leave them.
  * @param within Side of the patches of sky that make a group. [°]
  */
 export function groupedPasses(

@@ -11,8 +11,7 @@ const LOWEST = 1;
 
 /**
  * Outlines of the shadows that solids throw on the level plane at a height, as closed rings that overlap freely: their
- * union is the shadow.
- * A crown or a cloth that lets light through is outlined like any other.
+ * union is the shadow. A crown or a cloth that lets light through is outlined like any other.
  * @param azimuth true [°] @param altitude apparent [°] @param height of the plane [m] @param round corners of a round
  *   shadow
  * @returns nothing while the sun is down
@@ -82,8 +81,7 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
 
 /**
  * Where beams graze an ellipsoid about the origin: the circle across the beam on the sphere that its height, stretched
- * to `radius`,
- * makes of it.
+ * to `radius`, makes of it.
  */
 function silhouette(away: PlanPoint, radius: number, half: number, round: number): number[][] {
   const reach = Math.hypot(away[0], away[1]) || 1e-9;

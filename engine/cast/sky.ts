@@ -9,8 +9,7 @@ import { createPointCaster } from './share.ts';
 
 /**
  * Patches a band of 12°, from the horizon up; the cap from 84° is one more. Layout: Tregenza P.R. (1987), Subdivision
- * of
- * the sky hemisphere for luminance measurements, Lighting Research & Technology 19(1), 13–14.
+ * of the sky hemisphere for luminance measurements, Lighting Research & Technology 19(1), 13–14.
  */
 const PATCHES_IN_BAND = [30, 30, 24, 24, 18, 12, 6];
 const BAND = 12;

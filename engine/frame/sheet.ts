@@ -9,7 +9,7 @@ import type { Design } from './design.ts';
 import { asBuiltFields } from './layout/as-built.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets } from './layout/fittings.ts';
-import { nameOf } from './layout/model.ts';
+import { frameName } from './layout/model.ts';
 import { settingOut } from './layout/setting-out.ts';
 import { postStrength, stormPlan, upliftPlan } from './strength/wind-plan.ts';
 import type { BuildSheet, CostResult, SheetResult } from './types.ts';
@@ -62,7 +62,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
   );
   return {
     id: thing.id,
-    name: nameOf(thing),
+    name: frameName(thing),
     kind: thing.kind,
     pieces: made.pieces,
     cuts: cutting.tubes,

@@ -3,7 +3,7 @@ import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
 import { formatCut } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
-import { nameOf } from './layout/model.ts';
+import { frameName } from './layout/model.ts';
 import type { FrameBrief } from './layout/model.ts';
 import type { Piece } from './layout/types.ts';
 import type { Span } from './strength/types.ts';
@@ -14,7 +14,7 @@ export function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span
       ? 'move the frame so that the post left out can stand'
       : `a post under its middle (a longest bay of ${formatCut(span.span / 2, units)})`;
   return (
-    `${nameOf(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ` +
+    `${frameName(thing)}: a rail of ${brief.tube.name} over ${formatCut(span.span, units)} would sag ` +
     `${formatCut(span.sag, units)} under its own weight. Two cures: ${cure}, or thicker tube.`
   );
 }
@@ -31,14 +31,14 @@ export function tooLongMessage(
       ? 'a lower frame'
       : `a post under its middle (a longest bay of ${formatCut(length / 2, units)})`;
   return (
-    `${nameOf(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ` +
+    `${frameName(thing)}: its ${part} is ${formatCut(length, units)}, but ${brief.tube.name} is sold up to ` +
     `${formatCut(longest, units)}. Two cures: ${cure}, or a tube that is sold longer.`
   );
 }
 
 export function tooShortMessage(thing: Canopy | Screen, { part, length }: Piece, units: Units): string {
   const left = length <= 0 ? 'nothing' : `less than ${formatCut(LEAST_BUILT, units)}, too little to build with,`;
-  return `${nameOf(thing)}: ${left} is left of a ${part} after the take-off at both ends.`;
+  return `${frameName(thing)}: ${left} is left of a ${part} after the take-off at both ends.`;
 }
 
 /** @param kind Of the feature; `undefined` where there is none. */

@@ -8,7 +8,8 @@ interface Span {
 }
 
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
-const NAMES = [
+/** January first. */
+export const MONTHS = [
   'January',
   'February',
   'March',
@@ -34,8 +35,14 @@ export function daysInMonth(year: number, month: number): number {
 }
 
 /** @param month 1 to 12 */
-export function monthName(month: number): string {
-  return NAMES[month - 1];
+export function monthWord(month: number): string {
+  return MONTHS[month - 1];
+}
+
+/** "2 May" of a day of any year, of a date, or of a clock time of one. */
+export function dayWords(day: string): string {
+  const monthDay = day.replace(/T.*$/, '').slice(-5);
+  return `${Number(monthDay.slice(3))} ${monthWord(Number(monthDay.slice(0, 2)))}`;
 }
 
 /** The year in which a season ends: the next one when `to` is before `from`. */

@@ -171,7 +171,9 @@ export function foliageFromOf(plant: Plant): number {
 
 type Kinds = typeof FEATURE.kinds;
 
-/** Every number of every kind that may be left out, with what stands for it: one that the schema adds must come here. */
+/**
+ * Every number of every kind that may be left out, with what stands for it: one that the schema adds must come here.
+ */
 type AbsentNumbers = {
   readonly [K in FeatureKind]: {
     readonly [P in keyof Kinds[K] as Kinds[K][P] extends NumberForm & { absent: 'default' } ? P : never]: number | null;

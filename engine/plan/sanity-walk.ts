@@ -3,7 +3,7 @@
  * with its pointer; the plan must be free of errors.
  */
 import { riseOf } from './defaults.ts';
-import { monthsOfSeason, monthName } from './dates.ts';
+import { monthsOfSeason, monthWord } from './dates.ts';
 import { canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry/shapes.ts';
 import { LIMITS } from './file/limits.ts';
 import { withOptions } from './options.ts';
@@ -94,7 +94,7 @@ function climateWarnings(plan: Plan): Problem[] {
   return [
     warning(
       '/climate/heatwaveHigh',
-      `The heatwave's high of ${plan.climate.heatwaveHigh} °C is below ${monthName(hottest.month)}'s mean high of ` +
+      `The heatwave's high of ${plan.climate.heatwaveHigh} °C is below ${monthWord(hottest.month)}'s mean high of ` +
         `${hottest.high} °C.`,
     ),
   ];
@@ -108,13 +108,13 @@ function oddSizes({ feature, pointer }: Placed): Problem[] {
       feature.height >= 10 && feature.kind !== 'building' && feature.kind !== 'tree'
         ? `did you mean ${feature.height / 10} m?`
         : 'is that right?';
-    warnings.push(warning(`${pointer}/height`, `${nameOf(feature)} is ${feature.height} m high; ${question}`));
+    warnings.push(warning(`${pointer}/height`, `${kindAndId(feature)} is ${feature.height} m high; ${question}`));
   }
   if (feature.kind === 'tree' && 2 * trunkRadius(feature.height) > feature.crownWidth) {
     warnings.push(
       warning(
         `${pointer}/crownWidth`,
-        `${nameOf(feature)}: its trunk, taken as ${(2 * trunkRadius(feature.height)).toFixed(2)} m wide, ` +
+        `${kindAndId(feature)}: its trunk, taken as ${(2 * trunkRadius(feature.height)).toFixed(2)} m wide, ` +
           `is wider than its crown of ${feature.crownWidth} m.`,
       ),
     );
@@ -126,14 +126,14 @@ function outsideBoundary(plan: Plan, { feature, pointer }: Placed): Problem[] {
   const { boundary } = plan.site;
   const inside = (point: PlanPoint) => pointInRing(point, boundary, ON_LINE);
   if (feature.kind === 'plant' && !inside(feature.at))
-    return [warning(`${pointer}/at`, `${nameOf(feature)} stands outside the boundary.`)];
+    return [warning(`${pointer}/at`, `${kindAndId(feature)} stands outside the boundary.`)];
   if (feature.kind === 'bed' && !feature.outline.every(inside))
-    return [warning(`${pointer}/outline`, `${nameOf(feature)} reaches outside the boundary.`)];
+    return [warning(`${pointer}/outline`, `${kindAndId(feature)} reaches outside the boundary.`)];
   if (feature.kind === 'eye' && feature.path.some((point) => strictlyInRing(point, boundary, ON_LINE))) {
     return [
       warning(
         `${pointer}/path`,
-        `${nameOf(feature)} looks from inside the yard; an eye is for people who should not see the frame.`,
+        `${kindAndId(feature)} looks from inside the yard; an eye is for people who should not see the frame.`,
       ),
     ];
   }
@@ -163,7 +163,7 @@ function underRoofs(plan: Plan): Problem[] {
         const cloth = top > lowestEdge(canopy) ? clothOver(feature, canopy) : null;
         if (cloth === null || top <= cloth) continue;
         const message =
-          `${nameOf(feature)} is ${top} m high, taller than ${nameOf(canopy)} over it, which hangs ` +
+          `${kindAndId(feature)} is ${top} m high, taller than ${kindAndId(canopy)} over it, which hangs ` +
           `at ${cloth.toFixed(2)} m there.`;
         warnings.set(message, warning(pointers.get(feature.id) ?? '', message));
         if (warnings.size >= LIMITS.warnings) return [...warnings.values()];
@@ -227,7 +227,9 @@ function lostReferences(plan: Plan, placed: readonly Placed[]): Problem[] {
     for (const key of ['plant', 'pair'] as const) {
       const id = feature[key];
       if (id !== undefined && !ids.has(id))
-        warnings.push(warning(`${pointer}/${key}`, `${nameOf(feature)} speaks of ${quote(id)}, which is not drawn.`));
+        warnings.push(
+          warning(`${pointer}/${key}`, `${kindAndId(feature)} speaks of ${quote(id)}, which is not drawn.`),
+        );
     }
   }
   for (const [index, entry] of (plan.journal ?? []).entries()) {
@@ -242,7 +244,7 @@ function lostReferences(plan: Plan, placed: readonly Placed[]): Problem[] {
   return warnings;
 }
 
-function nameOf(feature: Feature): string {
+function kindAndId(feature: Feature): string {
   return `${feature.kind[0].toUpperCase()}${feature.kind.slice(1)} ${quote(feature.id)}`;
 }
 

@@ -8,8 +8,7 @@ const WARMEST_HOUR = 14;
 
 /**
  * Sunrise by true solar time, centre of the disc, no refraction. [h] 0 where the sun never sets, 12 where it never
- * rises.
- * The air's own simple sunrise: its declination is a formula of the day of the year and not the ephemeris's.
+ * rises. The air's own simple sunrise: its declination is a formula of the day of the year and not the ephemeris's.
  * @param latitude [°]
  * @param dayOfYear 1 to 366
  */

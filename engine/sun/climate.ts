@@ -23,8 +23,7 @@ export interface MonthClimate {
 
 /**
  * A month of a plan's climate, or null when the plan has no figures for it. With a weather file its high, low, humidity
- * and wind are the file's
- * means (high and low: of the daily extremes), and the plan's offset is added to them too.
+ * and wind are the file's means (high and low: of the daily extremes), and the plan's offset is added to them too.
  * @param month 1 to 12
  */
 export function monthClimate(plan: Plan, month: number, weather?: Weather): MonthClimate | null {

@@ -88,10 +88,8 @@ class EpwError extends Error {}
 
 /**
  * Reads an EPW weather file: hourly, a whole year from 1 January on, either line ending, UTF-8 or Latin-1. The year in
- * each row is ignored,
- * 29 February, where there is one, left out. Missing values are bridged from their neighbours, up to six hours in a
- * row; longer gaps in
- * humidity or wind stay NaN, longer gaps in temperature or radiation are refused.
+ * each row is ignored, 29 February, where there is one, left out. Missing values are bridged from their neighbours, up
+ * to six hours in a row; longer gaps in humidity or wind stay NaN, longer gaps in temperature or radiation are refused.
  * @returns the weather, or the first thing that is wrong with the file, with its line
  * Source: EnergyPlus Auxiliary Programs, Weather Converter, "EPW Data Dictionary".
  */
@@ -145,7 +143,8 @@ function readHeader(lines: readonly string[]): WeatherPlace {
   if (Math.abs(utcOffset - sunOffset - 24 * Math.round((utcOffset - sunOffset) / 24)) > MOST_OFF_SUN)
     fail(
       1,
-      `a time zone of ${utcOffset} h cannot be at longitude ${longitude}, where the sun is ${sunOffset.toFixed(1)} h ahead of UTC.`,
+      `a time zone of ${utcOffset} h cannot be at longitude ${longitude}, where the sun is ${sunOffset.toFixed(1)} ` +
+        `h ahead of UTC.`,
     );
   const periods = (lines[HEADER_LINES - 1] ?? '').split(',').map((field) => field.trim());
   if (periods[0].toUpperCase() !== 'DATA PERIODS')

@@ -1,7 +1,6 @@
 /**
  * Fills runs of NaN in place, in a straight line between the values on either side; the array is a ring, its end joins
- * its start.
- * Runs longer than `longest` stay.
+ * its start. Runs longer than `longest` stay.
  * @returns how many values were filled, and the first index of the first run that stayed, or null
  */
 export function bridgeGaps(values: Float64Array, longest: number): { filled: number; firstGap: number | null } {

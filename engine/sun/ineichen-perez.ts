@@ -21,11 +21,9 @@ export interface SkyIrradiance {
 }
 
 /**
- * Irradiance under a cloudless sky. None of the three is below 0.
- * Source: Ineichen & Perez (2002), Solar Energy 73(3):151–157; its correct form in Perez et al. (2002), Solar Energy
- * 73(5):307–317.
- * Departure: without the factor exp(0.01·AM^1.8) that some programs put on the global irradiance; it lets a low sun
- * outshine the source.
+ * Irradiance under a cloudless sky. None of the three is below 0. Source: Ineichen & Perez (2002), Solar Energy
+ * 73(3):151–157; its correct form in Perez et al. (2002), Solar Energy 73(5):307–317. Departure: without the factor
+ * exp(0.01·AM^1.8) that some programs put on the global irradiance; it lets a low sun outshine the source.
  */
 export function ineichenPerez({
   sinAltitude,

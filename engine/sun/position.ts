@@ -54,8 +54,7 @@ export function sunEvents(nearMs: number, latitude: number, longitude: number): 
 
 /**
  * True solar time from the sun's direction. The hour angle is solved from the same azimuth and altitude that the
- * shadows use,
- * so that noon by this clock is where the azimuth passes the meridian, to the last digit.
+ * shadows use, so that noon by this clock is where the azimuth passes the meridian, to the last digit.
  */
 function solarHourOf(azimuth: number, altitude: number, latitude: number): number {
   const airless = airlessAltitude(altitude) * RAD;

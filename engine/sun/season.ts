@@ -1,3 +1,4 @@
+import { monthWord } from '../plan/dates.ts';
 import { offsetOf } from '../plan/defaults.ts';
 import type { CivilDate, MonthDay, Plan, Problem } from '../plan/types.ts';
 import { dateIn, datesBetween, monthOfDate, yearOf } from './calendar.ts';
@@ -54,8 +55,7 @@ export interface Heat extends SeasonMonth {
 
 /**
  * The season's month with the highest high, of equal ones the earliest in the season. With a weather file the months'
- * highs are the file's.
- * `climate.offset` is in the month's high as in the heatwave's, and so not in `raise`.
+ * highs are the file's. `climate.offset` is in the month's high as in the heatwave's, and so not in `raise`.
  */
 export function hottestMonth(plan: Plan, weather?: Weather): Result<Heat> {
   const months = seasonMonths(plan);
@@ -77,26 +77,11 @@ export function hottestMonth(plan: Plan, weather?: Weather): Result<Heat> {
   };
 }
 
-const MONTH_NAMES = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
 /** "No figures" for a month that is needed. */
 export function missingMonth(month: number): Problem {
   return {
     pointer: '/climate/months',
-    message: `The climate has no figures for ${MONTH_NAMES[month - 1]} (month ${month}), and they are needed.`,
+    message: `The climate has no figures for ${monthWord(month)} (month ${month}), and they are needed.`,
     severity: 'error',
   };
 }

@@ -2,9 +2,8 @@ import type { SkylinePoint } from '../plan/types.ts';
 
 /**
  * Altitude of the skyline at a true azimuth: linear between the neighbouring points, round through north; a single
- * point holds all round,
- * no point is the level horizon. [°] The points may stand in any order; of two at one azimuth the plan is refused
- * before it comes here.
+ * point holds all round, no point is the level horizon. [°] The points may stand in any order; of two at one azimuth
+ * the plan is refused before it comes here.
  */
 export function skylineAltitude(skyline: readonly SkylinePoint[] | undefined, azimuth: number): number {
   if (skyline === undefined || skyline.length === 0) return 0;

@@ -22,8 +22,7 @@ export interface WeatherPlace {
 
 /**
  * One year of weather by the hour. Every array has 8,760 values, of 365 days of 24 hours from 1 January on, in the
- * file's standard time:
- * index 0 is the hour from 00:00 to 01:00 of 1 January, which the file stamps 1.
+ * file's standard time: index 0 is the hour from 00:00 to 01:00 of 1 January, which the file stamps 1.
  */
 export interface Weather {
   readonly place: WeatherPlace;
@@ -84,8 +83,7 @@ export function weatherExtremes(weather: Weather, date: CivilDate): { high: numb
 
 /**
  * Which hour of a weather year holds at an instant of a civil day: the year does not count, 29 February takes the 28th,
- * and the file's standard time
- * may put a few hours of the civil day on the day before or after.
+ * and the file's standard time may put a few hours of the civil day on the day before or after.
  * @returns a function of the instant [ms UTC], which must lie within a day of the date
  */
 export function hourFinder(weather: Weather, date: CivilDate): (whenMs: number) => number {

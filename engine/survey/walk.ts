@@ -33,8 +33,7 @@ const ALONG = 25;
 
 /**
  * Walks the legs and closes the ring by the compass rule of surveying (Bowditch): each corner is moved against the gap
- * in
- * proportion to the length walked up to it.
+ * in proportion to the length walked up to it.
  * @param start Where the walk begins. @param direction Of the first leg, clockwise from the plan's +y. [°]
  */
 export function closeWalk(legs: readonly Leg[], start: PlanPoint = [0, 0], direction = 0): Finding<ClosedWalk> {
@@ -70,9 +69,8 @@ export function closeWalk(legs: readonly Leg[], start: PlanPoint = [0, 0], direc
 
 /**
  * A walk as typed: lengths with turns between them, `12.4 right 6.1 right 12.4 right 6.1`. A turn is `right` or `left`,
- * a quarter
- * turn unless degrees follow (`left 30°`; the degree sign is needed). After a length without a turn the walk goes
- * straight on.
+ * a quarter turn unless degrees follow (`left 30°`; the degree sign is needed). After a length without a turn the walk
+ * goes straight on.
  */
 export function parseWalk(text: string, units: Units): Finding<readonly Leg[]> {
   const tokens =

@@ -35,7 +35,8 @@ if (process.argv.includes('--json')) {
     }
     for (const { of, to, value, target } of result.ratios.filter((ratio) => ratio.case === name)) {
       console.log(
-        `  ${of} : ${to} = ${value < 0.1 ? `1/${(1 / value).toFixed(0)}` : value.toFixed(2)}${target === undefined ? '' : ` (wanted: ${target})`}`,
+        `  ${of} : ${to} = ${value < 0.1 ? `1/${(1 / value).toFixed(0)}` : value.toFixed(2)}` +
+          `${target === undefined ? '' : ` (wanted: ${target})`}`,
       );
     }
   }

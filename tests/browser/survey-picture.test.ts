@@ -67,8 +67,8 @@ test(
     ).toBe(1600);
     await page.getByLabel('Second point', { exact: true }).fill('110 300');
     await found.getByText(/10 pixels apart: too short/).waitFor();
-    // Outside undo: taking a step back leaves the picture, a reload too, and the points on it; taken away, it can be put
-    // back.
+    // Outside undo: taking a step back leaves the picture, a reload too, and the points on it; taken away, it can be
+    // put back.
     await page.getByRole('banner').getByRole('button', { name: 'Settings' }).click();
     await page.getByRole('radio', { name: 'Feet and inches, °F' }).check();
     await page.getByRole('button', { name: 'Undo: Show feet and inches' }).click();

@@ -7,8 +7,7 @@ import { SIZES, browserSession, graded, openApp, saved } from './harness.ts';
 
 /**
  * Three hands, one plan: the same yard from nothing by mouse, by single taps on a phone without one drag, and by
- * keyboard
- * alone. Two walls, a tree and a lemon in a pot; the three files must be the same to the byte.
+ * keyboard alone. Two walls, a tree and a lemon in a pot; the three files must be the same to the byte.
  */
 const session = browserSession();
 const files = new Map<string, string>();

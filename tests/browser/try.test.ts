@@ -179,8 +179,10 @@ describe('the courtyard’s options, in one visit', () => {
       return load.value.cells.hotLoad;
     });
     // By the key's own words: from 3 % of the map's scale of 24 MJ/m² on it is a change.
-    const ground = (way: 1 | -1): string =>
-      `${(before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24).length / 16).toFixed(1)} m²`;
+    const ground = (way: 1 | -1): string => {
+      const changed = before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24);
+      return `${(changed.length / 16).toFixed(1)} m²`;
+    };
     await page.getByText(`Lines: less hot load, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
     await page.getByText(`Dots: more, ${ground(1)}.`).waitFor({ state: 'attached' });
     await shows.getByRole('button', { name: 'Where it pays' }).press('Enter');

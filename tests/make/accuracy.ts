@@ -1,8 +1,7 @@
 /**
  * Prints the README's accuracy table: `node --import tsx tests/make/accuracy.ts`. Each row is measured here, against a
- * source
- * outside the project or against the plain reference ray; `tests/outside` and `tests/engine/cast` assert the same
- * comparisons.
+ * source outside the project or against the plain reference ray; `tests/outside` and `tests/engine/cast` assert the
+ * same comparisons.
  */
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine';
 import { castGrid } from '../../engine/cast/grid.ts';

@@ -1,7 +1,7 @@
 /**
- * Makes engine/survey/climate/normals.json from normals.csv beside this script: published monthly normals of towns where
- * summers burn. It refuses a table that no thermometer could have written, and leaves out towns that their neighbours
- * foretell. Run: node --import tsx tests/make/normals.ts
+ * Makes engine/survey/climate/normals.json from normals.csv beside this script: published monthly normals of towns
+ * where summers burn. It refuses a table that no thermometer could have written, and leaves out towns that their
+ * neighbours foretell. Run: node --import tsx tests/make/normals.ts
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { pathToFileURL } from 'node:url';
@@ -85,8 +85,8 @@ function withoutForetold(towns: readonly TownNormals[]): TownNormals[] {
 }
 
 /**
- * How well a town is told from the others, where no more than its place is known: root of the mean square over its highs
- * and lows, a mild town's less. [K]
+ * How well a town is told from the others, where no more than its place is known: root of the mean square over its
+ * highs and lows, a mild town's less. [K]
  */
 function foretold(town: TownNormals, towns: readonly TownNormals[]): { error: number; by: TownNormals[] } {
   const { latitude, longitude } = town;

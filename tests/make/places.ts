@@ -1,7 +1,7 @@
 /**
  * Makes engine/survey/place/places.json: a lean list of towns where summers burn, of the largest towns of the hot and
- * temperate world and of every capital, to start a plan from.
- * Source: the npm package city-timezones (MIT), a development dependency. Run: node --import tsx tests/make/places.ts
+ * temperate world and of every capital, to start a plan from. Source: the npm package city-timezones (MIT), a
+ * development dependency. Run: node --import tsx tests/make/places.ts
  */
 import { writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -180,7 +180,8 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
   const zones = [...new Set(taken.map((city) => city.timezone))].sort();
   return {
     about:
-      'Towns where summers burn, large towns and capitals, from the npm package city-timezones (MIT licence), made by tests/make/places.ts. ' +
+      'Towns where summers burn, large towns and capitals, from the npm package city-timezones (MIT licence), made ' +
+      'by tests/make/places.ts. ' +
       'Coordinates to 0.01 degree.',
     countries,
     zones,
@@ -232,7 +233,8 @@ export function placesText(file: PlacesFile): string {
   const rows = file.places.map((place) => `  ${JSON.stringify(place)}`).join(',\n');
   return (
     `{\n "about": ${JSON.stringify(file.about)},\n "countries": ${JSON.stringify(file.countries)},\n ` +
-    `"zones": ${JSON.stringify(file.zones)},\n "states": ${JSON.stringify(file.states)},\n "places": [\n${rows}\n ]\n}\n`
+    `"zones": ${JSON.stringify(file.zones)},\n "states": ${JSON.stringify(file.states)},\n "places": ` +
+    `[\n${rows}\n ]\n}\n`
   );
 }
 

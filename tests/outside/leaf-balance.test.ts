@@ -9,10 +9,8 @@ import {
 
 /**
  * Equations: Campbell, G. S., Norman, J. M. (1998), An Introduction to Environmental Biophysics, 2nd ed., Springer, ch.
- * 14 (from memory; checked
- * against the open implementation mrke/NicheMapR, R/leaf_temperature.R, commit 5017e1f). The worked cases were
- * calculated once from exactly
- * these equations, apart from this code.
+ * 14 (from memory; checked against the open implementation mrke/NicheMapR, R/leaf_temperature.R, commit 5017e1f). The
+ * worked cases were calculated once from exactly these equations, apart from this code.
  *
  * | case | tolerance |
  * |---|---|
@@ -120,11 +118,10 @@ describe('leaf energy balance against worked cases', () => {
 describe('leaf energy balance against another model', () => {
   /**
    * Muir, C. D. (2019), tealeaves: an R package for modelling leaf temperature using energy budgets, AoB PLANTS 11:
-   * plz054; README, commit 259d3a4:
-   * RH 50 %, sun 1000 W/m² and a fifth of it reflected from below, u 2 m/s, d 0.1 m, absorptance 0.5, half of the
-   * stomata a side, sky 20 K below the
-   * air, 101.3246 kPa. Its fluxes are sums over both sides, and it has no factor 1.4 for outdoor turbulence.
-   * Stomata in µmol m⁻² s⁻¹ Pa⁻¹, 0.1 of them through the cuticle.
+   * plz054; README, commit 259d3a4: RH 50 %, sun 1000 W/m² and a fifth of it reflected from below, u 2 m/s, d 0.1 m,
+   * absorptance 0.5, half of the stomata a side, sky 20 K below the air, 101.3246 kPa. Its fluxes are sums over both
+   * sides, and it has no factor 1.4 for outdoor turbulence. Stomata in µmol m⁻² s⁻¹ Pa⁻¹, 0.1 of them through the
+   * cuticle.
    */
   const PA_PER_KPA = 1000;
   const P = 101.3246;

@@ -1,7 +1,6 @@
 /**
  * Sight lines over a wall against the similar triangles of any surveying primer (closed form): an eye e high, D before
- * a wall w high,
- * sees over it, d behind it, what stands above z = e + (w − e)(D + d)/D.
+ * a wall w high, sees over it, d behind it, what stands above z = e + (w − e)(D + d)/D.
  */
 import { describe, expect, test } from 'vitest';
 import { hiddenHeightAt, seenAbove, sightLinesOf } from '../../engine/advice/sight/hidden-height.ts';

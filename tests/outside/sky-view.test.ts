@@ -75,8 +75,7 @@ function endless(beta: number, side: 1 | -1): Feature {
 /**
  * Horizontal receiver, isotropic sky, cosine-weighted: an endless wall whose top stands β above leaves (1 + cos β)/2
  * (Oke T.R. (1987), Boundary Layer Climates, 2nd ed., app. A1 (from memory); also Bendix J. (2004),
- * Geländeklimatologie,
- * eq. 3.15, p. 63); between two walls (cos β1 + cos β2)/2. Tolerance: what 577 rays can tell.
+ * Geländeklimatologie, eq. 3.15, p. 63); between two walls (cos β1 + cos β2)/2. Tolerance: what 577 rays can tell.
  */
 describe('walls', () => {
   test.each([

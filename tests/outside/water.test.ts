@@ -1,7 +1,7 @@
 /**
  * FAO Irrigation and Drainage Paper 56 (Allen, Pereira, Raes & Smith 1998), its worked examples; the page numbers are
- * those that two open
- * packages' tests (PyETo, pyet) name beside the same figures: the paper itself was not seen beyond its first lines.
+ * those that two open packages' tests (PyETo, pyet) name beside the same figures: the paper itself was not seen beyond
+ * its first lines.
  */
 import { describe, expect, test } from 'vitest';
 import {

@@ -4,8 +4,7 @@ import type { Stage } from '../state/view.ts';
 
 /**
  * The card of each stage, loaded when the stage is first opened. To add one: write `web/panels/<stage>/index.tsx` with
- * a named
- * export, name it in `web/app/later-stages.ts`, and put its line here.
+ * a named export, name it in `web/app/later-stages.ts`, and put its line here.
  */
 export interface StageCard {
   readonly load: () => Promise<ComponentType>;

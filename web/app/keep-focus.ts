@@ -9,8 +9,7 @@ interface Held {
 
 /**
  * Finds the keyboard another place where what it was on goes away or can no longer be used: the browser would begin
- * again at the
- * top of the page. Parts of the page that set the focus themselves do so after this, and win.
+ * again at the top of the page. Parts of the page that set the focus themselves do so after this, and win.
  */
 export function keepFocus(page: HTMLElement): void {
   const trail: Held[] = [];

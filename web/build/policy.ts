@@ -2,8 +2,7 @@ import { createHash } from 'node:crypto';
 
 /**
  * The content security policy of the page, as a meta tag of the built page. Nothing may leave the origin. The worker is
- * a
- * blob made by the page, so that it stands under this policy too; one loaded from an address would not.
+ * a blob made by the page, so that it stands under this policy too; one loaded from an address would not.
  */
 export const SERVED_POLICY = policy({
   script: "'self'",

@@ -41,15 +41,18 @@ export function servedPage(): Plugin {
  * Answers from the cache of this version, and for anything else of this origin from the server; stores nothing later.
  */
 function serviceWorkerText(version: string, files: readonly string[]): string {
-  return `const CACHE = 'shadewright-${version}';
+  return (
+    `const CACHE = 'shadewright-${version}';
 const FILES = ${JSON.stringify(files)};
 const here = new URL('./', self.location.href);
 self.addEventListener('install', (event) => {
-  event.waitUntil(caches.open(CACHE).then((cache) => cache.addAll(FILES.map((file) => new Request(new URL(file, here), { cache: 'reload' })))));
+  event.waitUntil(caches.open(CACHE).then((cache) => cache.addAll(FILES.map((file) => new Request(new URL(file, ` +
+    `here), { cache: 'reload' })))));
 });
 self.addEventListener('activate', (event) => {
   event.waitUntil(caches.keys()
-    .then((names) => Promise.all(names.filter((name) => name.startsWith('shadewright-') && name !== CACHE).map((name) => caches.delete(name))))
+    .then((names) => Promise.all(names.filter((name) => name.startsWith('shadewright-') && name !== ` +
+    `CACHE).map((name) => caches.delete(name))))
     .then(() => self.clients.claim()));
 });
 self.addEventListener('message', (event) => {
@@ -59,7 +62,9 @@ self.addEventListener('fetch', (event) => {
   const url = new URL(event.request.url);
   if (event.request.method !== 'GET' || url.origin !== here.origin) return;
   const wanted = event.request.mode === 'navigate' && !url.pathname.endsWith('.html') ? here : url;
-  event.respondWith(caches.match(wanted, { cacheName: CACHE, ignoreVary: true, ignoreSearch: true }).then((kept) => kept ?? fetch(event.request)));
+  event.respondWith(caches.match(wanted, { cacheName: CACHE, ignoreVary: true, ignoreSearch: true }).then((kept) => ` +
+    `kept ?? fetch(event.request)));
 });
-`;
+`
+  );
 }

@@ -10,8 +10,8 @@ const PAGE_ONLY = /\/web\/(app|charts|map|panels|state)\/|\/web\/main\.tsx$|\/no
 
 /**
  * Gives what a worker is started with: `virtual:worker/engine` is the text of a script that runs
- * `web/worker/engine.worker.ts`.
- * A worker is one more entry of the page's own graph of modules, so that what both need is built, sent and kept once.
+ * `web/worker/engine.worker.ts`. A worker is one more entry of the page's own graph of modules, so that what both need
+ * is built, sent and kept once.
  */
 export function workers(): Plugin {
   let dev = false;

@@ -30,7 +30,8 @@ export function harmPath(altitude: Float64Array, harm: Float64Array, least: numb
   return runsOf(harm.length, (minute) => harm[minute] >= least && altitude[minute] > 0)
     .map(
       ([from, to]) =>
-        `M${xOf(from, box).toFixed(1)},${box.horizon}L${pointsAlong(altitude, from, to, box).join('L')}V${box.horizon}Z`,
+        `M${xOf(from, box).toFixed(1)},${box.horizon}L${pointsAlong(altitude, from, to, box).join('L')}V` +
+        `${box.horizon}Z`,
     )
     .join('');
 }

@@ -3,13 +3,11 @@ import type { Quantity } from '../../engine/index.ts';
 
 /**
  * Colours of the maps, 16 stops each, from least to most. Lightness rises steadily, so that the order holds for
- * colour-blind eyes
- * and in black and white; every stop is at least 3:1 against the ink of the plan.
+ * colour-blind eyes and in black and white; every stop is at least 3:1 against the ink of the plan.
  *
  * The heat ramp follows the idea of cividis (Nuñez, Anderton, Renslow 2018, PLoS ONE 13(7): e0199239; from memory): a
- * path from
- * blue to yellow that looks nearly the same to eyes with and without colour deficiency. Its dark end is lifted for ink
- * to show on it.
+ * path from blue to yellow that looks nearly the same to eyes with and without colour deficiency. Its dark end is
+ * lifted for ink to show on it.
  */
 export const HEAT_RAMP = [
   '#626e8a',
@@ -52,8 +50,7 @@ export const LIGHT_RAMP = [
 
 /**
  * Share of the ramp in what the heat is painted with on each theme's paper, the rest is the paper's. Whole where ink is
- * dark; where
- * ink is light, as much as leaves it 3:1. The legend mixes the same, so that map and legend agree.
+ * dark; where ink is light, as much as leaves it 3:1. The legend mixes the same, so that map and legend agree.
  */
 export const RAMP_SHARE = { light: 1, bright: 1, dark: 0.5 } as const;
 

@@ -1,26 +1,5 @@
 import type { CivilDate, MonthDay } from '../../engine/index.ts';
 
-export const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-
-/** "21 July". @param day of any year, or of one */
-export function dayWords(day: MonthDay | CivilDate): string {
-  const monthDay = day.slice(-5);
-  return `${Number(monthDay.slice(3))} ${MONTHS[Number(monthDay.slice(0, 2)) - 1]}`;
-}
-
 /** The same, short and as this machine writes it: "15 Jan". */
 export function shortDayWords(day: MonthDay | CivilDate): string {
   return new Date(`2000-${day.slice(-5)}T00:00Z`).toLocaleDateString(undefined, {

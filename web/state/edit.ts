@@ -46,8 +46,7 @@ export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): b
 
 /**
  * Changes what stands outside the history, such as the picture to trace over: the same in every step, so that no undo
- * takes
- * it away and no redo brings an older one again.
+ * takes it away and no redo brings an older one again.
  * @returns false when the yard is read-only, and nothing was changed.
  */
 export function commitBeside(change: (plan: Plan) => Plan): boolean {

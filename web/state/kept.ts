@@ -4,8 +4,7 @@ import { openYard } from './yard.ts';
 
 /**
  * What a person has half typed, kept in this browser so that a locked phone loses none of it. It belongs to no plan; a
- * browser
- * that keeps nothing holds it until the page closes.
+ * browser that keeps nothing holds it until the page closes.
  */
 
 /**

@@ -4,8 +4,7 @@ import type { Outcome } from '../../engine/index.ts';
 
 /**
  * Asks again as fast as answers come, always for the newest question: what is dragged is followed, and nothing is
- * called off half-way.
- * Runs until the function it returns is called.
+ * called off half-way. Runs until the function it returns is called.
  * @param question `null`: nothing is asked, and the answer is forgotten
  */
 export function followNewest<Args, Answer>(

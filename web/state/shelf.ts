@@ -54,7 +54,11 @@ function remindOfFile(): void {
   if (notice.value !== null || !fileCopyIsOld(Date.now())) return;
   const { fileCopyAt } = openYard.value;
   say(
-    `${fileCopyAt === null ? 'There is no file copy of this yard yet' : 'The last file copy of this yard is over a month old'}. Browsers may clear what they keep; a file stays.`,
+    `${
+      fileCopyAt === null
+        ? 'There is no file copy of this ' + 'yard yet'
+        : 'The last file copy of this yard is over a month old'
+    }. Browsers may clear what they keep; a file stays.`,
     'warning',
     { label: 'Save a file', run: saveFile },
   );

@@ -6,10 +6,8 @@ import { plan } from './yard.ts';
 
 /**
  * The hours of weather files. A plan keeps a file's months and its name; the hours, too many for a plan, are kept
- * beside it in this
- * browser under what the plan says of its climate's source, and every reckoning is made after them. The source names
- * the file, its place
- * and its content.
+ * beside it in this browser under what the plan says of its climate's source, and every reckoning is made after them.
+ * The source names the file, its place and its content.
  */
 
 /** What storage holds of a weather file. */

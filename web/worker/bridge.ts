@@ -38,10 +38,8 @@ export const FOR_SHORT_JOBS: Patience = { idleMs: 60_000, graceMs: 1_000 };
 
 /**
  * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it, unless it ends
- * within the
- * grace: then its answer is dropped. The next job starts a fresh one, as does the first after an idle time. Nothing
- * waits for
- * ever: a worker that dies answers with a problem.
+ * within the grace: then its answer is dropped. The next job starts a fresh one, as does the first after an idle time.
+ * Nothing waits for ever: a worker that dies answers with a problem.
  */
 export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE): Bridge {
   let worker: Worker | null = null;

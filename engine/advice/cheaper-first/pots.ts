@@ -1,4 +1,4 @@
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
 import { worthOf } from '../../plan/defaults.ts';

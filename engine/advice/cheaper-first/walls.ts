@@ -1,4 +1,5 @@
-import { compassWord, namedInside } from '../../load/verdict/names.ts';
+import { compassWord } from '../../plan/compass.ts';
+import { namedInside } from '../../plan/names.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { potSides } from '../../load/verdict/plant-load.ts';
 import type { Outcome } from '../../load/types.ts';

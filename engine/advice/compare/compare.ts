@@ -1,7 +1,7 @@
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { isTooDark } from '../../load/light/light-class.ts';
 import { plantLoadsOf } from '../../load/load-of.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Nine, Outcome, PlantLoad } from '../../load/types.ts';
 import { yardOf } from '../../load/yard.ts';
@@ -39,8 +39,8 @@ type Bare = Omit<ComparedChoice, 'asGoodAs' | 'beatenBy' | 'sentences'>;
 
 /**
  * Today held against options or combinations of them: what each plant suffers and what light is left, on the heatwave
- * day and over
- * the season, what it costs and pays off, who sees it, and which differences are no greater than their doubt.
+ * day and over the season, what it costs and pays off, who sees it, and which differences are no greater than their
+ * doubt.
  * @returns the comparison, or what is wrong: an unknown option, a month without climate, a frame that cannot be built
  */
 export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcome<CompareResult> {

@@ -1,4 +1,4 @@
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatLength, formatPerArea, type Units } from '../../plan/units.ts';
@@ -66,7 +66,9 @@ function costSentences({ cost, clothArea, payoff }: ComparedChoice, units: Units
   const missing = cost.missing.length === 0 ? '' : ` Without a price: ${cost.missing.join(', ')}.`;
   if (clothArea === 0)
     return [
-      `Nothing is built of cloth${cost.missing.length === 0 ? ', so it costs nothing but the carrying' : ''}.${missing}`,
+      `Nothing is built of cloth${
+        cost.missing.length === 0 ? ', so it costs nothing but the ' + 'carrying' : ''
+      }.${missing}`,
     ];
   const money = cost.total === null ? 'its price is not known' : `about ${cost.total.toFixed(0)} ${cost.currency}`;
   const each =

@@ -1,5 +1,5 @@
 import { harmOf } from '../../load/verdict/harm-of.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units.ts';
@@ -14,8 +14,8 @@ type NamedYard = { readonly name: string; readonly yard: ShiftedYard };
 
 /**
  * Every number that is not taped, off by as much as it may be, one at a time: which verdicts and which order of the
- * options would be
- * others, how far harm moves, and which one of them to measure next. Climate and limits are always in doubt.
+ * options would be others, how far harm moves, and which one of them to measure next. Climate and limits are always in
+ * doubt.
  * @returns the doubt, or why a heat day cannot be made or an option cannot be applied
  */
 export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtResult> {

@@ -147,7 +147,9 @@ function isPath(value: unknown): value is readonly PlanPoint[] {
   return Array.isArray(value) && isPoint(value[0]);
 }
 
-/** A feature with one number another: the number wanted, or as near to it as a plan allows and a hand can tell apart. */
+/**
+ * A feature with one number another: the number wanted, or as near to it as a plan allows and a hand can tell apart.
+ */
 export function withNumber<F extends Feature>(feature: F, of: string, value: number): F {
   const form = formOf(feature.kind, of);
   const drawn = heldAt(feature, of);

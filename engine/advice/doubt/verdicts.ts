@@ -16,8 +16,7 @@ export type VerdictOf = (drawn: RayHarm, now: RayHarm) => Verdict;
 
 /**
  * Verdicts from what rays tell. The season's light is cast where want of it can decide, once a plant; when what a plant
- * gets on the heatwave
- * day changes, the season's light is taken to change by the same ratio.
+ * gets on the heatwave day changes, the season's light is taken to change by the same ratio.
  * @returns why the season cannot be sampled, else the verdicts
  */
 export function rayVerdicts(plan: Plan, weather?: Weather): Outcome<VerdictOf> {

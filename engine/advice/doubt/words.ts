@@ -1,4 +1,4 @@
-import { namedInside } from '../../load/verdict/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import type { DoubtInput } from './inputs.ts';

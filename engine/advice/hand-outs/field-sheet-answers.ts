@@ -31,8 +31,7 @@ const SHADOW = /^(?:shadow|s)\s+(.+?)\s+(?:at\s+)?(\d{1,2})[:.h](\d{2})$/i;
 
 /**
  * Puts typed answers of a field sheet into a plan. A height may be a length, or its shadow and the minute: `shadow 5.2
- * at 10:00`
- * (a tree's crown is minded). What is measured is marked taped or found by its shadow and no longer a guess.
+ * at 10:00` (a tree's crown is minded). What is measured is marked taped or found by its shadow and no longer a guess.
  * @param date The day the person was out, for shadows.
  */
 export function withAnswers(plan: Plan, answers: Answers, date: CivilDate): Answered {

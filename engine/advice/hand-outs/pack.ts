@@ -4,7 +4,7 @@
 import { plantRowOf } from '../../plan/catalogue.ts';
 import { decodeJson } from '../../plan/file/decode.ts';
 import { planErrors } from '../../plan/check/check.ts';
-import { monthName } from '../../plan/dates.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { isRecord, show } from '../../plan/schema/say.ts';
 import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stock } from '../../plan/types.ts';
 import { formatSpeed, formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
@@ -158,9 +158,9 @@ function climateChanges({ climate: before }: Plan, after: Plan): string[] {
   const own = numberChanges('Climate, ', before, rest, units);
   const byMonth = months.flatMap((row) => {
     const was = before.months.find(({ month }) => month === row.month);
-    const what = numberChanges(`${monthName(row.month)}, `, was ?? {}, row, units);
+    const what = numberChanges(`${monthWord(row.month)}, `, was ?? {}, row, units);
     return was === undefined
-      ? [`${monthName(row.month)} is new: ${what.map((each) => each.slice(each.indexOf(', ') + 2, -1)).join('; ')}.`]
+      ? [`${monthWord(row.month)} is new: ${what.map((each) => each.slice(each.indexOf(', ') + 2, -1)).join('; ')}.`]
       : what;
   });
   const { frost } = after.climate;
@@ -175,7 +175,8 @@ function climateChanges({ climate: before }: Plan, after: Plan): string[] {
     after.climate.source === before.source && after.climate.from === before.from
       ? []
       : [
-          `The climate’s source: ${after.climate.source ?? 'not named'}${after.climate.from === 'rough' ? ' (rough)' : ''}.`,
+          `The climate’s source: ` +
+            `${after.climate.source ?? 'not named'}${after.climate.from === 'rough' ? ' (rough)' : ''}.`,
         ];
   return [...own, ...byMonth, ...frosty, ...source];
 }
@@ -187,7 +188,9 @@ function numberChanges(where: string, before: object, after: object, units: Unit
     const [words, format] = CLIMATE_WORDS[key];
     const old = was.get(key);
     return [
-      `${where}${words}: ${typeof old === 'number' ? `${format(old, units)} becomes ${format(value, units)}` : format(value, units)}.`,
+      `${where}${words}: ${
+        typeof old === 'number' ? `${format(old, units)} becomes ${format(value, units)}` : format(value, units)
+      }.`,
     ];
   });
 }
@@ -229,7 +232,8 @@ function stockChanges({ stock: before = {} }: Plan, { stock: after = {} }: Plan)
   return [
     ...(differs('currency')
       ? [
-          `Prices are in ${after.currency ?? 'no currency'}${before.currency === undefined ? '' : `, no longer in ${before.currency}`}.`,
+          `Prices are in ${after.currency ?? 'no currency'}` +
+            `${before.currency === undefined ? '' : `, no longer in ${before.currency}`}.`,
         ]
       : []),
     ...(differs('tubes')

@@ -20,8 +20,8 @@ const ROUNDED_KM = 8;
 
 /**
  * The copy. Latitude and longitude are rounded to 0.1°, the height above the sea to 10 m; the picture, every name and
- * note, the climate's source, parts set
- * aside and keys of other programs are gone; ids become numbers, the same in every place and in every earlier year.
+ * note, the climate's source, parts set aside and keys of other programs are gone; ids become numbers, the same in
+ * every place and in every earlier year.
  */
 export function shareCopy(plan: Plan): ShareCopy {
   const names = new Map<string, string>();

@@ -37,8 +37,8 @@ interface Place {
 }
 
 /**
- * The value as far as nobody's own words are in it, `undefined` where nothing of it may go along. An object stays behind
- * that lacks a key which it must have, a list of which nothing is left too.
+ * The value as far as nobody's own words are in it, `undefined` where nothing of it may go along. An object stays
+ * behind that lacks a key which it must have, a list of which nothing is left too.
  */
 export function withoutFreeText(form: Form, value: unknown, renamed: Renamed, place = NOWHERE): unknown {
   switch (form.form) {

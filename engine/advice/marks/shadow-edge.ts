@@ -5,7 +5,10 @@ import { buildScene, stateOf } from '../../scene/build.ts';
 import { sunAtMs } from '../../survey/place/sun-at.ts';
 import { instantOf } from '../../sun/zone.ts';
 
-/** Outlines of one thing's shadow on the ground as the plan has it; none while the sun is down. @param feature its id */
+/**
+ * Outlines of one thing's shadow on the ground as the plan has it; none while the sun is down.
+ * @param feature its id
+ */
 export function shadowEdge(plan: Plan, feature: string, when: ClockTime): Outcome<PlanPoint[][]> {
   const whenMs = instantOf(when, plan.site.timeZone);
   if (whenMs === null)

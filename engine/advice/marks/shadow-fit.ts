@@ -15,8 +15,7 @@ const ENOUGH = 1e-6;
 
 /**
  * Values for which the residuals' squares are least: Gauss and Newton's rounds, each halved until it betters the last,
- * damped after
- * Levenberg (1944) and Marquardt (1963), with slopes taken from differences.
+ * damped after Levenberg (1944) and Marquardt (1963), with slopes taken from differences.
  * @returns `null` where a residual cannot be worked out at the start
  */
 export function leastSquares(start: readonly number[], residualsOf: Residuals): Fit | null {

@@ -2,7 +2,7 @@
  * Where a shadow's edge was really found, against where the plan puts it at that minute: how far off, and what would
  * cure it.
  */
-import { namedInside } from '../../load/verdict/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import type { Outcome } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan, Problem } from '../../plan/types.ts';

@@ -1,5 +1,5 @@
 /** North and heights as numbers that shadow marks may correct. */
-import { namedInside } from '../../load/verdict/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatLength, type Units } from '../../plan/units.ts';

@@ -1,5 +1,5 @@
 /** Where a pot may stand, and why not where it may not. */
-import { namedInside } from '../../load/verdict/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import { eavesOf, potOf } from '../../plan/defaults.ts';
 import { boundsOf, distance, distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';

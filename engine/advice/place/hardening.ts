@@ -1,8 +1,7 @@
 /**
  * Getting a plant used to more sun: over 10 to 14 days, morning sun first, at most an hour more a day, cloth taken off
- * by 20 points
- * every four days [common practice and extension pages, from memory; seedlings "a week or so", UF/IFAS and UA Maricopa,
- * seen].
+ * by 20 points every four days [common practice and extension pages, from memory; seedlings "a week or so", UF/IFAS and
+ * UA Maricopa, seen].
  */
 import type { CivilDate } from '../../plan/types.ts';
 import { daysAfter } from '../../sun/calendar.ts';

@@ -1,5 +1,5 @@
 import { harmOf } from '../../load/verdict/harm-of.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../load/types.ts';

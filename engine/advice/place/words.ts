@@ -1,4 +1,4 @@
-import { nameOf, namedInside } from '../../load/verdict/names.ts';
+import { nameOf, namedInside } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatFrostLimit, formatTemperature, type Units } from '../../plan/units.ts';
 import { PATH_WIDTH } from './ground.ts';
@@ -16,7 +16,8 @@ export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): s
       : `${Math.abs(spared).toFixed(1)} K·h a day ${spared > 0 ? 'less' : 'more'} harm, ${verdict}`;
   const sun =
     `${light.sunHours.toFixed(1)} h of sun a ` +
-    `day${standing === 'enough' ? '' : standing === 'nearly' ? ' (nearly enough)' : ' (too dark)'}${overRange > 0.05 ? `, ${overRange.toFixed(1)} h more than it likes` : ''}`;
+    `day${standing === 'enough' ? '' : standing === 'nearly' ? ' (nearly enough)' : ' (too dark)'}` +
+    `${overRange > 0.05 ? `, ${overRange.toFixed(1)} h more than it likes` : ''}`;
   const after = hardening === null ? '' : ' Harden it off first.';
   return (
     `${begins}: ${does}; ${sun}; ${pot.hotHours.toFixed(1)} hot hours on the pot’s wall; ` +

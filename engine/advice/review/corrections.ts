@@ -4,7 +4,7 @@
 import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
-import { namedInside } from '../../load/verdict/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import { checkReadings, type LeafReading } from './readings.ts';
 import type { Correction, ReadingCheck } from './types.ts';
 

@@ -1,5 +1,5 @@
 /** Did it work? Readings and damage against the estimate, and this year against the last. */
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';

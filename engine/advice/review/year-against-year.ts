@@ -1,6 +1,6 @@
 /** Whether a plant fared better than the year's heat explains: last year's yard is put through this year's heat too. */
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { seasonYearOf } from '../year/season/span.ts';
 import type { YearComparison, YearVerdict } from './types.ts';

@@ -1,13 +1,11 @@
 /**
  * How tall a thing may stand unseen. Walls, hedges and buildings hide what is behind them when no more than a tenth of
- * the light
- * passes through them; trees and cloth do not count, for leaves fall and cloth comes down. The ground is level.
+ * the light passes through them; trees and cloth do not count, for leaves fall and cloth comes down. The ground is
+ * level.
  *
  * A sight line from an eye at height e to a place at height z runs straight. A solid with its top at w that the line
- * crosses on the
- * plan between the shares t1 and t2 of the way hides everything below e + (w − e)/t, with t = t1 where it is taller
- * than the eye
- * (its near face decides) and t = t2 where it is lower (its far face does).
+ * crosses on the plan between the shares t1 and t2 of the way hides everything below e + (w − e)/t, with t = t1 where
+ * it is taller than the eye (its near face decides) and t = t2 where it is lower (its far face does).
  */
 import type { GridSpec } from '../../cast/grid.ts';
 import { opennessOf } from '../../plan/defaults.ts';
@@ -206,8 +204,7 @@ function hiddenFrom(eye: EyePoint, hiders: readonly Hider[], x: number, y: numbe
 
 /**
  * Where the line from an eye to a point crosses a ring's faces, as a share of the way: the first crossing, or the last
- * (1 where the
- * point is inside); Infinity where it crosses none.
+ * (1 where the point is inside); Infinity where it crosses none.
  */
 function crossing(faces: Float64Array, ex: number, ey: number, x: number, y: number, first: boolean): number {
   const dx = x - ex;

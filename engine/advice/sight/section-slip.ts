@@ -78,8 +78,8 @@ export function canopyDayOf(plan: Plan, canopy: Canopy, day: SampleDay): CanopyD
 
 /**
  * The sun that comes in under the cloth in the evening, after the cloth has stopped it for the last time; in the
- * morning, before it does
- * for the first time. `null` where the cloth never shades the point, or nothing of the sun is left then.
+ * morning, before it does for the first time. `null` where the cloth never shades the point, or nothing of the sun is
+ * left then.
  */
 export function slipOf(day: CanopyDay, point: SpacePoint, half: 'evening' | 'morning', own?: Crown): Slip | null {
   const { rest, cloth } = day.sharesAt(point, own);

@@ -1,5 +1,6 @@
+import { compassWord } from '../../plan/compass.ts';
 import { clockOf } from '../../load/verdict/clock.ts';
-import { compassWord, namedInside, nameOf } from '../../load/verdict/names.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { foliageFromOf, potOf } from '../../plan/defaults.ts';
@@ -80,8 +81,7 @@ interface SlipAt {
 
 /**
  * A cut through a canopy and a plant along the bearing of the lowest sun that the cloth still stops: when it slips
- * under, to which side, and
- * what overhang or drop would stop it.
+ * under, to which side, and what overhang or drop would stop it.
  * @returns the section, or what is wrong: no such canopy or plant, a time that is none, a day that cannot be sampled
  */
 export function sectionOf(plan: Plan, request: SectionRequest): Outcome<Section> {

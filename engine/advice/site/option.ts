@@ -1,6 +1,7 @@
+import { compassWord } from '../../plan/compass.ts';
 import { costOf } from '../../frame/sheet.ts';
 import { currencyOf } from '../../frame/shop/prices.ts';
-import { compassWord, namedInside, nameOf } from '../../load/verdict/names.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';

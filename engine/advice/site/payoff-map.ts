@@ -9,9 +9,8 @@ import { targetsOf } from './search/targets.ts';
 
 /**
  * Where on the plane of a roof its cloth would pay: every harmful ray carried back to the plane, with what shading it
- * spares.
- * For one roof over the yard as it is the sum over its cells is what its shade spares; what hiding sky does is left
- * out.
+ * spares. For one roof over the yard as it is the sum over its cells is what its shade spares; what hiding sky does is
+ * left out.
  */
 export function payoffMap(
   plan: Plan,

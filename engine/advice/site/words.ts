@@ -1,4 +1,4 @@
-import { namedInside } from '../../load/verdict/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import { formatLength } from '../../plan/units.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';

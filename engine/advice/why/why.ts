@@ -31,10 +31,8 @@ const STEPS: readonly WhyAnswer[] = ['explains', 'could be', 'does not'];
 
 /**
  * Whether the sun explains a plant's damage: the sun explains it when the damaged side ranks first or second of eight
- * in scorch dose,
- * or as good as second, and its leaf comes within 4 K of the limit on a hot day of that month; each rival cause
- * answered yes lowers
- * the answer a step.
+ * in scorch dose, or as good as second, and its leaf comes within 4 K of the limit on a hot day of that month; each
+ * rival cause answered yes lowers the answer a step.
  * @returns the answer, or what is wrong: no such plant, no damage noted and no side given, a month without climate
  */
 export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {

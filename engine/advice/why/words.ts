@@ -1,8 +1,8 @@
 import type { CivilDate, Plan, Side } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
-import { monthWord } from '../../survey/place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';
@@ -69,7 +69,14 @@ function weakness(found: WhyFindings): string {
     return `Even on a hot day ${surfaceOf(found, accused.peak)}.`;
   if (side === 'all') return 'The sun burns from one side, and damage on all sides alike is not its mark.';
   if (accused.when === null) return `The sun does not reach ${inside(accused)} while it is hot.`;
-  return `${placeOf(accused)}${accused.rank === null ? ' is not where it burns first' : ` ranks only ${ordinal(accused.rank)} of eight in scorch dose`}.`;
+  return (
+    `${placeOf(accused)}` +
+    `${
+      accused.rank === null
+        ? ' is not where it burns first'
+        : ` ranks only ${ordinal(accused.rank)} of eight in scorch dose`
+    }.`
+  );
 }
 
 /** Where the sun would show instead. */
@@ -104,7 +111,10 @@ function rivalRemark({ bySun, answer, rivals }: WhyFindings): string {
   const yes = rivals.filter((rival) => rival.yes);
   if (yes.length === 0) return '';
   const lowered = bySun === answer ? '' : ` By the sun alone: ${VERDICTS[bySun]}.`;
-  return `Also in question: ${yes.map((rival) => rival.lookAt).join(', ')}.${noted.length > 0 ? ` ${noted.join(' ')}` : ''}${lowered}`;
+  return (
+    `Also in question: ${yes.map((rival) => rival.lookAt).join(', ')}.` +
+    `${noted.length > 0 ? ` ${noted.join(' ')}` : ''}${lowered}`
+  );
 }
 
 function lookAt({ answer, rivals }: WhyFindings): string {

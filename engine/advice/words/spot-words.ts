@@ -1,4 +1,5 @@
-import { compassWord, namedInside } from '../../load/verdict/names.ts';
+import { compassWord } from '../../plan/compass.ts';
+import { namedInside } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
@@ -30,7 +31,9 @@ export function spotWords(plan: Plan, at: PlanPoint, except: string, units: Unit
     compassWord((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + upBearingOf(plan));
   const beside = near.filter(({ upright, metres }) => upright && metres <= BESIDE_WITHIN).slice(0, 2);
   if (beside.length > 0)
-    return `beside ${beside.map(({ id, bends, point }) => `${namedInside(plan, id)}${bends ? ` on the ${toward(at, point)}` : ''}`).join(' and ')}`;
+    return `beside ${beside
+      .map(({ id, bends, point }) => `${namedInside(plan, id)}${bends ? ` on the ${toward(at, point)}` : ''}`)
+      .join(' and ')}`;
   const [nearest] = near;
   if (!nearest) return 'on the open ground';
   return `${formatDistance(nearest.metres, units)} ${toward(nearest.point, at)} of ${namedInside(plan, nearest.id)}`;

@@ -1,4 +1,5 @@
 /** Reflective clay: which plants, how much, when, what it does and what it must not touch. */
+import { dayWords } from '../../plan/dates.ts';
 import { area, openRing } from '../../plan/geometry/shapes.ts';
 import { foliageFromOf } from '../../plan/defaults.ts';
 import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
@@ -15,7 +16,7 @@ import { daysAfter } from '../../sun/calendar.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { stretchAbove } from './season/span.ts';
 import type { Advice } from './advice.ts';
-import { dayWords, daysFolded, namesInside, sentenceCase } from './season/words.ts';
+import { daysFolded, namesInside, sentenceCase } from './season/words.ts';
 
 /** Absorptance to sunlight of a leaf under a clay film, 0.35 to 0.45. */
 export const CLAY_ABSORPTANCE = 0.4;
@@ -288,7 +289,10 @@ function sentences(
   if (washedOff !== null)
     advice.push({
       basis: 'our estimate',
-      text: `${units === 'metric' ? `${washedOff.amount.toFixed(0)} mm` : `${(washedOff.amount / 25.4).toFixed(1)} in`} of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again on the next cool, still morning.`,
+      text:
+        `${units === 'metric' ? `${washedOff.amount.toFixed(0)} mm` : `${(washedOff.amount / 25.4).toFixed(1)} in`} ` +
+        `of rain on ${dayWords(washedOff.rain)} washed off the coat of ${dayWords(washedOff.sprayed)}: spray again ` +
+        `on the next cool, still morning.`,
     });
   return advice;
 }

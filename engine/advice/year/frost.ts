@@ -6,7 +6,7 @@ import { isTooDark } from '../../load/light/light-class.ts';
 import { normalShare } from '../../load/light/normal.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
-import { monthWord } from '../../survey/place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { dateIn, datesBetween, monthOfDate, yearOf } from '../../sun/calendar.ts';
 import { monthClimate } from '../../sun/climate.ts';
 import { seasonDates } from '../../sun/season.ts';
@@ -221,7 +221,8 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
         basis: 'our estimate',
         text:
           `On nights of ${degrees(lowest)} a cover alone does not keep ${namesInside(plan, [plant])} whole, for in ` +
-          `wind or under cloud it gains ${windGain}: ${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.`,
+          `wind or under cloud it gains ${windGain}: ` +
+          `${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.`,
       });
     }
     if (light !== null && !light.enough) {
@@ -237,7 +238,11 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
   advice.push(
     {
       basis: 'common practice',
-      text: `Put the cover on before sunset${window.sunset === null ? '' : ` (${window.sunset} in the middle of the frost time)`}, down to the ground and weighed all round, off the leaves; the heat it keeps comes from the soil.`,
+      text:
+        `Put the cover on before ` +
+        `sunset${window.sunset === null ? '' : ` (${window.sunset} in the middle of the frost time)`}, down to the ` +
+        `ground ` +
+        `and weighed all round, off the leaves; the heat it keeps comes from the soil.`,
     },
     {
       basis: 'extension practice',

@@ -1,9 +1,8 @@
 /**
  * Reference evapotranspiration of short grass, day by day. Source of every equation: Allen, R. G., Pereira, L. S.,
- * Raes, D., Smith, M. (1998),
- * Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, by equation number. The paper's own coefficients are
- * kept, also where the
- * leaf's balance uses others: its worked examples come out to the printed digit only so.
+ * Raes, D., Smith, M. (1998), Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, by equation number. The
+ * paper's own coefficients are kept, also where the leaf's balance uses others: its worked examples come out to the
+ * printed digit only so.
  */
 const RAD = Math.PI / 180;
 /** [MJ m⁻² min⁻¹] */

@@ -1,9 +1,7 @@
 /**
  * One-dimensional cutting stock, exactly: the cheapest tubes from which all pieces can be cut. Every length is an
- * integer in
- * one unit of the caller's choice, since floating point breaks the fits that are exact. A result is called proven only
- * when
- * a lower bound proved in integers meets it or the search ran to its end.
+ * integer in one unit of the caller's choice, since floating point breaks the fits that are exact. A result is called
+ * proven only when a lower bound proved in integers meets it or the search ran to its end.
  */
 import { weightOf } from './patterns.ts';
 import type { Counts, Pattern, Sizes } from './patterns.ts';

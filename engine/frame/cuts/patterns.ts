@@ -1,7 +1,6 @@
 /**
  * Ways of cutting one tube. Pieces p₁…pₖ fit a tube of length W with kerf c exactly when Σ(p + c) ≤ W + c: the last cut
- * may
- * eat the whole remainder. So each piece weighs p + c and a tube holds W + c. All in one integer unit.
+ * may eat the whole remainder. So each piece weighs p + c and a tube holds W + c. All in one integer unit.
  */
 
 /** What fits what, sorted by falling weight. */
@@ -86,8 +85,8 @@ function fractionally(
 
 /**
  * Every pattern of one tube that holds at least one piece of kind `first`, none of a longer kind, at most `left` of
- * each,
- * and into which no further piece fits. Some best solution cuts `first` so, since pieces may move in from other tubes.
+ * each, and into which no further piece fits. Some best solution cuts `first` so, since pieces may move in from other
+ * tubes.
  */
 export function fullPatterns(
   weights: readonly number[],

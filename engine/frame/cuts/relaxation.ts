@@ -1,8 +1,7 @@
 /**
  * The cutting problem with fractions of tubes allowed (Gilmore & Gomory 1961, Operations Research 9:849–859): a linear
  * programme over all patterns, its columns found by knapsack. Its prices give a lower bound that is then proved in
- * integers,
- * so rounding inside the simplex can weaken the bound but never make it false.
+ * integers, so rounding inside the simplex can weaken the bound but never make it false.
  */
 import { mostValuable } from './patterns.ts';
 import type { Counts, Pattern, Sizes } from './patterns.ts';

@@ -9,7 +9,7 @@ import { bestRectangle } from './best-rectangle.ts';
 import type { FourCorners } from './best-rectangle.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
-import { nameOf } from './model.ts';
+import { frameName } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
@@ -88,7 +88,7 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
 function faultIn(measured: AsBuiltNumbers, thing: Canopy | Screen, placed: SettingOut): string | null {
   const fields = asBuiltFields(thing, placed);
   const unknown = Object.keys(measured).find((key) => !fields.some((field) => field.id === key));
-  if (unknown !== undefined) return `"${unknown}" is not a field of the as-built form of ${nameOf(thing)}.`;
+  if (unknown !== undefined) return `"${unknown}" is not a field of the as-built form of ${frameName(thing)}.`;
   const bad = fields.find(({ id }) => measured[id] !== undefined && !(measured[id] > 0 && measured[id] < 1000));
   return bad === undefined ? null : `${bad.label}: a length above 0 is wanted.`;
 }

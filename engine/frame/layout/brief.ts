@@ -3,7 +3,7 @@ import { cleanPath, distance } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Problem, Screen } from '../../plan/types.ts';
 import { baysOf, MAX_BAY } from './bays.ts';
 import { canopyGrid } from './canopy-grid.ts';
-import { nameOf, pointerOf } from './model.ts';
+import { frameName, pointerOf } from './model.ts';
 import type { FrameBrief } from './model.ts';
 import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
 import { tubeChoice } from '../shop/stock.ts';
@@ -25,7 +25,7 @@ export function briefOf(thing: Canopy | Screen, plan: Plan): BriefResult {
     const message =
       frame.tube === undefined
         ? 'The stock list has no tube to build with.'
-        : `${nameOf(thing)} is to be built of tube "${frame.tube}", but the stock list has none of that name.`;
+        : `${frameName(thing)} is to be built of tube "${frame.tube}", but the stock list has none of that name.`;
     return refused(plan, thing, 'frame/tube', message);
   }
   const takeOff = frame.takeOff ?? 0;
@@ -37,7 +37,7 @@ export function briefOf(thing: Canopy | Screen, plan: Plan): BriefResult {
       plan,
       thing,
       'frame/maxBay',
-      `${nameOf(thing)}: it would take ${posts} posts; frames of up to ${MOST_POSTS} are worked out. Two cures: a ` +
+      `${frameName(thing)}: it would take ${posts} posts; frames of up to ${MOST_POSTS} are worked out. Two cures: a ` +
         `smaller frame, or longer bays.`,
     );
   return {

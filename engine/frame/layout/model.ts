@@ -107,7 +107,7 @@ export interface FrameBrief {
 }
 
 /** What to call a canopy or screen in a sentence. */
-export function nameOf(thing: Canopy | Screen): string {
+export function frameName(thing: Canopy | Screen): string {
   return shownName(thing.name ?? `The ${thing.kind} "${thing.id}"`);
 }
 

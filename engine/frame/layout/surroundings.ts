@@ -35,7 +35,7 @@ export function neighboursOf(plan: Plan, footprint: readonly PlanPoint[], reach:
         feature.kind === 'wall' || feature.kind === 'hedge' || feature.kind === 'building',
     )
     .map((feature) => ({
-      name: nameOf(feature),
+      name: thingName(feature),
       kind: feature.kind,
       height: feature.height,
       gap: gapTo(feature, footprint),
@@ -52,7 +52,7 @@ export function blockersBelow(plan: Plan, footprint: readonly PlanPoint[], roofH
   const walls = neighboursOf(plan, footprint, roofHeight)
     .filter((neighbour) => neighbour.height >= BLOCKING_SHARE * roofHeight)
     .map((neighbour) => neighbour.name);
-  const crowns = plan.features.filter((feature) => fillsUnder(feature, footprint, roofHeight)).map(nameOf);
+  const crowns = plan.features.filter((feature) => fillsUnder(feature, footprint, roofHeight)).map(thingName);
   return [...walls, ...crowns];
 }
 
@@ -64,7 +64,7 @@ export function nearestFace(plan: Plan, at: PlanPoint): Neighbour | undefined {
 /** What keeps a post from standing at a point: a no-post area, a trunk, a plant's foot. */
 export function whatStandsAt(plan: Plan, point: PlanPoint): string | undefined {
   const found = plan.features.find((feature) => occupies(feature, point));
-  return found === undefined ? undefined : nameOf(found);
+  return found === undefined ? undefined : thingName(found);
 }
 
 function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
@@ -108,6 +108,6 @@ function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {
   return [...ring, ring[0]];
 }
 
-function nameOf(feature: Feature): string {
+function thingName(feature: Feature): string {
   return shownName(feature.name ?? `the ${feature.kind} "${feature.id}"`);
 }

@@ -1,7 +1,6 @@
 /**
- * What the shop sells: the plan's own list, else these tubes and cloth widths. All tube is taken as steel.
- * Conduit: outside diameter and wall of electrical metallic tubing (ANSI C80.3, UL 797) as listed by the Steel Tube
- * Institute;
+ * What the shop sells: the plan's own list, else these tubes and cloth widths. All tube is taken as steel. Conduit:
+ * outside diameter and wall of electrical metallic tubing (ANSI C80.3, UL 797) as listed by the Steel Tube Institute;
  * the trade size is not the outside diameter. Scaffold tube EN 39 type 3; the rest are common sizes (from memory).
  */
 import type { Plan, StockCloth, StockTube } from '../../plan/types.ts';
@@ -81,8 +80,7 @@ export function kerfOf(plan: Plan): number {
 
 /**
  * The tube a frame is built of and every length in which it is sold, shortest first; `null` for an id that nobody
- * sells.
- * `own`: out of the plan's own list.
+ * sells. `own`: out of the plan's own list.
  */
 export function tubeChoice(
   plan: Plan,

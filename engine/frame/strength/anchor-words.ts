@@ -75,7 +75,8 @@ export function drivenWords(
       : `Garden augers, ${metric ? '30 to 40 cm' : '12 to 16 in'} long`;
   return [
     `${what}, ${groundPlace(ground)}: ${each} at each post, counted at ${formatForce(holds, units)} each, the low ` +
-      `end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold about half.`,
+      `end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold ` +
+      `about half.`,
     ...(tooMany ? ['That is more than anyone will drive: take concrete footings instead.'] : []),
     'A strap at 45° to a stake outside the frame carries 1.4 times the uplift.',
   ];

@@ -25,7 +25,8 @@ interface Storm {
 
 export function stormWords({ takeDownGust, sign, takeDownWhy, drops }: Storm, units: Units): string[] {
   return [
-    `Cloth off before gusts of ${formatSpeed(takeDownGust, units)}. Look at the forecast's gusts, not its wind: gusts ` +
+    `Cloth off before gusts of ${formatSpeed(takeDownGust, units)}. Look at the forecast's gusts, not its ` +
+      `wind: gusts ` +
       `run about ${GUST_OVER_MEAN} times the ten-minute mean. Outside, by then, ${sign}.`,
     takeDownWhy,
     ...(drops ? ['Roll the drops up first, a day ahead if you can: they catch the most wind.'] : []),

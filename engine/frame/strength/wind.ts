@@ -33,9 +33,8 @@ export function upliftCoefficient(pitchDeg: number): WindRange {
 
 /**
  * What holes leave of the wind's force on a cloth, Kp = 1 − (1 − d)²: AS/NZS 1170.2 Appendix D, porous walls and
- * hoardings
- * (from memory), the most cautious of the published forms. @param density Covered share, here the cloth's nominal
- * density.
+ * hoardings (from memory), the most cautious of the published forms. @param density Covered share, here the cloth's
+ * nominal density.
  */
 export function holesFactor(density: number): number {
   return 1 - (1 - density) ** 2;

@@ -4,8 +4,7 @@ import type { Caution, RiskyTask } from './types.ts';
 
 /**
  * From this area of roof, or this height of post, a licensed engineer is asked. No code that we know of draws these
- * lines: they are this
- * project's own. For the area 10 and 12 m² were weighed; the smaller is taken. [m²], [m]
+ * lines: they are this project's own. For the area 10 and 12 m² were weighed; the smaller is taken. [m²], [m]
  */
 export const ENGINEER_AREA = 10;
 export const ENGINEER_HEIGHT = 3;

@@ -1,8 +1,7 @@
 /**
  * Energy balance of a leaf. Every flux is per m² of leaf surface averaged over its two sides, so a factor 0.5 stands
- * before
- * each one-sided input; mixing this with formulas per projected area doubles the load.
- * Source: Campbell, G. S., Norman, J. M. (1998), An Introduction to Environmental Biophysics, 2nd ed., Springer, eq.
+ * before each one-sided input; mixing this with formulas per projected area doubles the load. Source: Campbell, G. S.,
+ * Norman, J. M. (1998), An Introduction to Environmental Biophysics, 2nd ed., Springer, eq.
  * 14.1,
  * 7.30, 7.33, 10.10, table 7.6 (equations from memory, checked against an open implementation that names them).
  */

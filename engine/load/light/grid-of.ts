@@ -49,9 +49,8 @@ export function cellCenter(grid: GridSpec, index: number): PlanPoint {
 
 /**
  * Which cells have no value: 1 where the centre lies outside the boundary, or inside the footprint of a building (eaves
- * aside)
- * or of a wall taller than the grid's height; else 0. Index = j·columns + i. Hedges, crowns and trunks never take a
- * cell away.
+ * aside) or of a wall taller than the grid's height; else 0. Index = j·columns + i. Hedges, crowns and trunks never
+ * take a cell away.
  */
 export function maskOf(plan: Plan, grid: GridSpec): Uint8Array {
   const mask = new Uint8Array(grid.columns * grid.rows);

@@ -3,7 +3,7 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { formatArea, formatLength, type Units } from '../../plan/units.ts';
 import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
 import { cellCenter } from './grid-of.ts';
-import { compassWord } from '../verdict/names.ts';
+import { compassWord } from '../../plan/compass.ts';
 import { gradeOf, GRADE_WORDS } from './nine.ts';
 import type { Cells, HotSpot, Stretch } from '../types.ts';
 import type { Yard } from '../yard.ts';

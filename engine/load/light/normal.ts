@@ -1,10 +1,7 @@
 /**
- * The normal distribution, to 1e-14.
- * Source: Hart, J. F. et al. (1968), Computer Approximations, algorithm 5666, as West, G. (2005), "Better
- * approximations to
- * cumulative normal functions", Wilmott Magazine, pp. 70–76, gives it (coefficients from memory; the tests hold them
- * against
- * tabulated values).
+ * The normal distribution, to 1e-14. Source: Hart, J. F. et al. (1968), Computer Approximations, algorithm 5666, as
+ * West, G. (2005), "Better approximations to cumulative normal functions", Wilmott Magazine, pp. 70–76, gives it
+ * (coefficients from memory; the tests hold them against tabulated values).
  */
 
 const NUMERATOR = [

@@ -29,8 +29,7 @@ export type Channel = (typeof CHANNELS)[number];
 
 /**
  * Every quantity of a spot is Σ share × weight; here are the weights, already divided by the days of the period. One
- * value a sample.
- * Afternoon hours are sun hours less morning hours; `beamLight` is the beam's part of the daily light.
+ * value a sample. Afternoon hours are sun hours less morning hours; `beamLight` is the beam's part of the daily light.
  */
 type Channels = Readonly<Record<Channel, Float64Array>>;
 

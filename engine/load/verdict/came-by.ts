@@ -2,7 +2,7 @@ import { castRay } from '../../cast/ray.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
-import { namedInside } from './names.ts';
+import { namedInside } from '../../plan/names.ts';
 
 /** How the sun reaches a point: through a thing that lets part of it pass, in under it, over it, or past its edge. */
 export interface CameBy {

@@ -17,9 +17,8 @@ export interface Limit {
 
 /**
  * A row's limit, 2 K lower within two weeks of a move into more sun: a journal entry 'moved' of the plant, or the day
- * it was
- * planted, at most 14 days before the heat day. The journal does not say whether the new place is sunnier; it is taken
- * to be.
+ * it was planted, at most 14 days before the heat day. The journal does not say whether the new place is sunnier; it is
+ * taken to be.
  */
 export function limitOf(plan: Plan, feature: PlantFeature, row: PlantRow, heatDate: CivilDate): Limit {
   const moves = (plan.journal ?? [])

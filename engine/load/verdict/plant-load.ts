@@ -9,7 +9,7 @@ import type { HeatDay } from '../leaf/heat-day.ts';
 import { isTooDark, lightClassOf } from '../light/light-class.ts';
 import { isEstablished, type Limit, limitOf } from './limit.ts';
 import { type Judged, type JudgedPlant, judgedPlant } from './judged.ts';
-import { nameOf } from './names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { GRADE_WORDS, meanNine } from '../light/nine.ts';
 import { plantPoints, potPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';

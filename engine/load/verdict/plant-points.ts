@@ -26,8 +26,7 @@ export interface PlantPoints {
 
 /**
  * The nine points of a plant or a tree: its top, and eight round the widest ring of its crown. A round crown is widest
- * half-way up; a
- * cone's ring lies just above its foot, a column's half-way up.
+ * half-way up; a cone's ring lies just above its foot, a column's half-way up.
  */
 export function plantPoints(plan: Plan, feature: Plant | Tree): PlantPoints {
   const crown = crownOf(feature);

@@ -2,7 +2,7 @@ import type { PlantRow } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import { LEAF_SPREAD } from '../leaf/leaf.ts';
 import type { Limit } from './limit.ts';
-import { compassWord } from './names.ts';
+import { compassWord } from '../../plan/compass.ts';
 import type { LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
 
 /** All that a verdict is told from. */

@@ -13,8 +13,8 @@ export function milderBy(row: PlantRow, established: boolean): Milder {
 
 /**
  * The verdict on a plant. A sun that burns even a watered leaf outranks want of light; want of light outranks thirst,
- * whose cure is water:
- * a shaded leaf is near the air's temperature, and on a heatwave day that alone can be over a tender plant's limit.
+ * whose cure is water: a shaded leaf is near the air's temperature, and on a heatwave day that alone can be over a
+ * tender plant's limit.
  */
 export function verdictOf(heat: HeatVerdict, milder: Milder, tooDark: boolean): Verdict {
   if (heat === 'will burn' && milder === null) return 'will burn';

@@ -8,10 +8,8 @@ import { oneLine } from '../text/plain-text.ts';
 
 /**
  * The year's dates as a calendar file. The same plan gives the same file to the byte: its stamp is the New Year of the
- * season's year.
- * An event's identifier holds the kind of work, the feature and the year, so that a yard renamed, or drawn anew from
- * the first corner, updates
- * its events. Two yards with the same ids therefore want a calendar each.
+ * season's year. An event's identifier holds the kind of work, the feature and the year, so that a yard renamed, or
+ * drawn anew from the first corner, updates its events. Two yards with the same ids therefore want a calendar each.
  */
 export function seasonCalendar(plan: Plan, season: SeasonResult): string {
   const name = oneLine(plan.name ?? '') || 'The yard';

@@ -13,8 +13,8 @@ export type LonLat = readonly [longitude: number, latitude: number];
 
 /**
  * Where a point of the plan lies on the globe: the plan is taken as the tangent plane at the site, its origin (0, 0) at
- * the site's
- * latitude and longitude. Over a few hundred metres the error is millimetres; that of a typed place is larger by far.
+ * the site's latitude and longitude. Over a few hundred metres the error is millimetres; that of a typed place is
+ * larger by far.
  */
 export function lonLatOf(plan: Plan, [x, y]: PlanPoint): LonLat {
   const { latitude, longitude } = plan.site;
@@ -38,9 +38,8 @@ export interface LoadCollection {
 
 /**
  * A load as GeoJSON (RFC 7946): a square for each cell with the nine quantities, a point for each plant with its
- * verdict and one for
- * each hot spot. Coordinates are longitude and latitude; `plan` holds the same place in plan metres.
- * `jsonPieces` writes it.
+ * verdict and one for each hot spot. Coordinates are longitude and latitude; `plan` holds the same place in plan
+ * metres. `jsonPieces` writes it.
  */
 export function loadGeoJson(plan: Plan, load: LoadResult): LoadCollection {
   return { type: 'FeatureCollection', features: { [Symbol.iterator]: () => featuresOf(plan, load) } };

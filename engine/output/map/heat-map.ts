@@ -10,8 +10,7 @@ const MARGIN = 2;
 
 /**
  * The graded yard in characters, y up, as wide as the page allows: cells are drawn together where there are too many. A
- * mark is the grade of the
- * mean hot load; letters are plants, in the order of `load.plants`.
+ * mark is the grade of the mean hot load; letters are plants, in the order of `load.plants`.
  */
 export function heatMap(load: LoadResult, page: { readonly colour: boolean; readonly columns: number }): string {
   const { grid, cells } = load;

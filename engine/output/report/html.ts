@@ -2,10 +2,11 @@
  * The report as one page that needs nothing else: no script, no picture from elsewhere, every text of a person's as
  * text.
  */
+import { compassWord } from '../../plan/compass.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import { yearEntries } from '../../advice/review/year-entries.ts';
-import { compassWord, nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { LEAF_SPREAD } from '../../load/leaf/leaf.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
@@ -29,13 +30,18 @@ const VERDICT_ORDER: readonly (Verdict | null)[] = [
   null,
 ];
 
-const STYLE = `
+const STYLE =
+  `
 @page { margin: 15mm; }
 body { color: black; background: white; font: 11pt/1.4 sans-serif; max-width: 180mm; margin: 0 auto; padding: 4mm; }
-h1 { font-size: 18pt; margin: 0; } h2 { font-size: 13pt; border-bottom: 1px solid black; break-after: avoid; } h3 { font-size: 11pt; break-after: avoid; }
-table { border-collapse: collapse; width: 100%; } th, td { text-align: left; vertical-align: top; padding: 1mm 2mm; border-bottom: 1px solid #999; }
-.number { text-align: right; font-variant-numeric: tabular-nums; } .rough { border: 2px solid black; padding: 1mm 2mm; font-weight: bold; }
-svg { display: block; width: 100%; max-height: 140mm; } figure { margin: 0 0 4mm; } .cut svg { max-height: 70mm; } .key svg { max-height: 9mm; }
+h1 { font-size: 18pt; margin: 0; } h2 { font-size: 13pt; border-bottom: 1px solid black; break-after: avoid; } h3 { ` +
+  `font-size: 11pt; break-after: avoid; }
+table { border-collapse: collapse; width: 100%; } th, td { text-align: left; vertical-align: top; padding: 1mm 2mm; ` +
+  `border-bottom: 1px solid #999; }
+.number { text-align: right; font-variant-numeric: tabular-nums; } .rough { border: 2px solid black; padding: 1mm ` +
+  `2mm; font-weight: bold; }
+svg { display: block; width: 100%; max-height: 140mm; } figure { margin: 0 0 4mm; } .cut svg { max-height: 70mm; } ` +
+  `.key svg { max-height: 9mm; }
 tr, li, figure { break-inside: avoid; } thead { display: table-header-group; } p, li { overflow-wrap: anywhere; }
 #cautions li { list-style-type: "☐ "; }
 @media print { body { max-width: none; padding: 0; } }
@@ -74,7 +80,10 @@ function head({ plan, season, made, climate, rough, place, load, units }: Report
       ? []
       : [`Place: latitude ${place.latitude}°, longitude ${place.longitude}°.`.replaceAll('-', '−')]),
   ];
-  return `<header><h1>${escaped(title)}</h1>${facts.map(paragraph).join('')}<p${rough ? ' class="rough"' : ''}>${escaped(climate)}</p></header>`;
+  return (
+    `<header><h1>${escaped(title)}</h1>${facts.map(paragraph).join('')}<p${rough ? ' class="rough"' : ''}>` +
+    `${escaped(climate)}</p></header>`
+  );
 }
 
 function plants({ load }: Report): string {
@@ -184,7 +193,8 @@ function year({ plan, season, units }: Report): string {
       advice.length === 0
         ? []
         : [
-            `<h3>${title}</h3>${title === 'Water' ? drinking : ''}${list(advice.map((one) => `${one.text} ${basisWords(one)}`))}`,
+            `<h3>${title}</h3>${title === 'Water' ? drinking : ''}` +
+              `${list(advice.map((one) => `${one.text} ${basisWords(one)}`))}`,
           ],
     ),
   );

@@ -28,10 +28,14 @@ export function htmlTable(
   numbers: readonly number[] = [],
 ): string {
   const cell = (tag: 'td' | 'th', text: string, column: number): string =>
-    `<${tag}${tag === 'th' ? ' scope="col"' : ''}${numbers.includes(column) ? ' class="number"' : ''}>${escaped(text)}</${tag}>`;
+    `<${tag}${tag === 'th' ? ' scope="col"' : ''}${numbers.includes(column) ? ' class="number"' : ''}>` +
+    `${escaped(text)}</${tag}>`;
   const row = (tag: 'td' | 'th', cells: readonly string[]): string =>
     `<tr>${cells.map((text, column) => cell(tag, text, column)).join('')}</tr>`;
-  return `<table><thead>${row('th', head)}</thead><tbody>${rows.map((cells) => row('td', cells)).join('')}</tbody></table>`;
+  return (
+    `<table><thead>${row('th', head)}</thead><tbody>${rows.map((cells) => row('td', cells)).join('')}` +
+    `</tbody></table>`
+  );
 }
 
 /** @param parts HTML. */

@@ -45,7 +45,12 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
       : screenLength(sheet, units);
   const what =
     `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ` +
-    `${sizes}, ${heights.length === 1 ? `${heights[0]} high` : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`}, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
+    `${sizes}, ${
+      heights.length === 1
+        ? `${heights[0]} high`
+        : `${heights[0]} high at the back and ${heights[heights.length - 1]} in front`
+    }, of ${tube.name}: ${formatThin(tube.outside, units)} outside, ` +
+    `${formatThin(tube.wall, units)} wall, ${massPerLength(tube.mass, units)}.`;
   const cost =
     sheet.cost.total === null
       ? `No total cost: no price is known in ${sheet.cost.currency}.`
@@ -57,10 +62,9 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
 function screenLength({ drawing, settingOut }: BuildSheet, units: Units): string {
   const along = drawing.dimensions.reduce((sum, { kind, length }) => (kind === 'bay' ? sum + length : sum), 0);
   const [straight] = settingOut.diagonals;
-  return (
-    `${formatCut(along, units)} ` +
-    `${straight === undefined ? 'all the way round' : along > straight.length + 0.001 ? 'long along its bends' : 'long between the end posts'}`
-  );
+  const bends = straight !== undefined && along > straight.length + 0.001;
+  const measured = bends ? 'long along its bends' : 'long between the end posts';
+  return `${formatCut(along, units)} ${straight === undefined ? 'all the way round' : measured}`;
 }
 
 function notes(sheet: BuildSheet): SheetSection {

@@ -12,7 +12,8 @@ export function shopping(sheet: BuildSheet, units: Units): SheetSection {
     ...sheet.cost.items
       .filter((item) => item.aisle === aisle)
       .map((item) => [
-        `· ${item.name}${item.of === 'tube' ? `, ${formatCut(item.length, units)}` : ''}${item.pack > 1 ? ` (${item.need} needed, packs of ${item.pack})` : ''}`,
+        `· ${item.name}${item.of === 'tube' ? `, ${formatCut(item.length, units)}` : ''}` +
+          `${item.pack > 1 ? ` (${item.need} needed, packs of ${item.pack})` : ''}`,
         item.unit === 'm²' ? formatArea(item.count, units) : `${item.count} ${plural(item.unit, item.count)}`,
         item.price === null ? 'no price' : item.unit === 'm²' ? pricePerArea(item.price, units) : item.price.toFixed(2),
         item.amount === null ? '' : item.amount.toFixed(2),
@@ -64,10 +65,20 @@ export function cutList(sheet: BuildSheet, units: Units): SheetSection {
       : `Every cut loses ${formatSlight(cutting.kerf, units)}.`;
   const best = cutting.proven
     ? 'No other way of cutting needs less: proved.'
-    : `It could be done with ${cutting.counted === 'tubes' ? `${cutting.bound} tubes` : cutting.counted === 'length' ? `${cutting.bound.toFixed(1)} m` : money(cutting.bound, sheet)} at the very best; no way better than this was found.`;
+    : `It could be done with ` +
+      `${
+        cutting.counted === 'tubes'
+          ? `${cutting.bound} tubes`
+          : cutting.counted === 'length'
+            ? `${cutting.bound.toFixed(1)} m`
+            : money(cutting.bound, sheet)
+      } at the ` +
+      `very best; no way better than this was found.`;
   const savings = cutting.savings.map(
     (saving) =>
-      `Saves ${saving.money === null ? `${saving.tubes} ${plural('tube', saving.tubes)}` : money(saving.money, sheet)}: ${saving.change}.`,
+      `Saves ${
+        saving.money === null ? `${saving.tubes} ${plural('tube', saving.tubes)}` : money(saving.money, sheet)
+      }: ${saving.change}.`,
   );
   return section('cuts', 'Cut list', [{ kind: 'cuts' }, sentence(`${kerf} ${best}`), list(savings)]);
 }

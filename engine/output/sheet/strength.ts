@@ -98,7 +98,11 @@ function formulas({ uplift, kind, cloth: { pieces } }: BuildSheet, units: Units)
       ? ''
       : `Push on cloth that stands ${uplift.sideFormula}, Kp ` +
         `${[...new Set(standing.map(({ density }) => holesFactor(density).toFixed(2)))].join(' and ')}, A its own ` +
-        `area${standing.length > 1 && kind === 'canopy' ? '; the table has the drops that one wind strikes together' : ''}. `;
+        `area${
+          standing.length > 1 && kind === 'canopy'
+            ? '; the table has the drops that one wind strikes ' + 'together'
+            : ''
+        }. `;
   return (
     `${up}${side}F in newtons, V in m/s, A in m². Own weight of tube and cloth ` +
     `${formatMass(uplift.ownWeight, units)}.`

@@ -1,6 +1,6 @@
 import { hiddenHeightWords } from '../../advice/sight/hidden-height.ts';
 import type { HiddenHeights } from '../../advice/sight/hidden-heights.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength, type Units } from '../../plan/units.ts';
 import { table } from './plain-text.ts';

@@ -7,8 +7,8 @@ export function oneLine(text: string): string {
 const CONTROLS = /[\u0000-\u001f\u007f-\u009f\u2028\u2029]+/g;
 
 /**
- * A copy of a plan, or of any plain data, of which every text, ids and keys too, is on one line: what is printed of it can neither steer
- * a terminal nor make lines of its own. Numbers and order stay.
+ * A copy of a plan, or of any plain data, of which every text, ids and keys too, is on one line: what is printed of it
+ * can neither steer a terminal nor make lines of its own. Numbers and order stay.
  */
 export function withTextsOnOneLine<T>(value: T): T;
 export function withTextsOnOneLine(value: unknown): unknown {

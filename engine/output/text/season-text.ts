@@ -3,10 +3,10 @@ import { litresWords } from '../../advice/year/clay.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
-import { monthWord } from '../../survey/place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 import { table, wrapped } from './plain-text.ts';
 
 export function seasonText(plan: Plan, season: SeasonResult, units: Units, columns: number): string {

@@ -1,7 +1,7 @@
-import { dayWords } from '../../advice/year/season/words.ts';
+import { dayWords } from '../../plan/dates.ts';
 import type { PathStep, SkyPicture } from '../../load/light/sky-from.ts';
 import type { SpotWeek } from '../../load/light/weeks-at.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { table } from './plain-text.ts';
 

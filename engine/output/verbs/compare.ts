@@ -114,7 +114,8 @@ function plantsTable(plants: readonly ComparedPlant[], units: Units, columns: nu
   const rows = changed.flatMap((plant) => [plantRow(plant, units), ...sideRows(plant, units)]);
   const same = plants.filter((plant) => !changed.includes(plant)).map(({ name }) => name);
   const unchanged = same.length === 0 ? '' : `\nUnchanged: ${same.join(', ')}.`;
-  return `${table(columns, ['plant', 'harm K·h/day', 'heatwave K·h', 'peak', 'hot h/day', 'sun h/day', 'light mol/m²', 'verdict'], rows, [1, 2, 3, 4, 5, 6])}${unchanged}`;
+  const head = ['plant', 'harm K·h/day', 'heatwave K·h', 'peak', 'hot h/day', 'sun h/day', 'light mol/m²', 'verdict'];
+  return `${table(columns, head, rows, [1, 2, 3, 4, 5, 6])}${unchanged}`;
 }
 
 function hasChange(cells: readonly string[]): boolean {

@@ -37,7 +37,9 @@ function doubtText({ harm, pm, plants, inputs, sentence, notes }: DoubtResult, c
     columns,
     '',
   );
-  return `${[wrapped(sentence, columns, ''), total, bars, judged, ...notes.map((note) => wrapped(note, columns, ''))].filter((part) => part !== '').join('\n\n')}\n`;
+  const remarks = notes.map((note) => wrapped(note, columns, ''));
+  const parts = [wrapped(sentence, columns, ''), total, bars, judged, ...remarks].filter((part) => part !== '');
+  return `${parts.join('\n\n')}\n`;
 }
 
 function barRow({ name, pmText, moves, verdicts, order }: DoubtBar, most: number): string[] {

@@ -3,7 +3,7 @@ import type { LoadResult, PlantLoad } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units.ts';
 import { isRough } from '../../sun/weather.ts';
-import { monthWord } from '../../survey/place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 import type { Period } from '../../sun/samples.ts';
 import { loadCsv } from '../map/csv.ts';
 import { loadGeoJson } from '../map/geo-json.ts';
@@ -67,12 +67,16 @@ function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string 
   const { columns } = page;
   const name = plan.name ?? 'The yard';
   const head =
-    `${name}, ${periodWords(request.period, season.days)}, ${formatLength(grid.height, units)} ` + `above the ground`;
+    `${name}, ${periodWords(request.period, season.days)}, ` + `${formatLength(grid.height, units)} above the ground`;
   const rough = isRough(plan, request.weather) ? '\nThe climate is rough: every number below is too.' : '';
   const open =
     `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ` +
     `${season.openBeamDose.toFixed(1)} and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day.`;
-  const key = `${heatMapKey(page.colour)}\n${wrapped('Grades of the hot load, an index of this project’s own; up is the plan’s +y, letters are the plants below.', columns, '')}`;
+  const key = `${heatMapKey(page.colour)}\n${wrapped(
+    'Grades of the hot load, an index of this project’s own; up is ' + 'the plan’s +y, letters are the plants below.',
+    columns,
+    '',
+  )}`;
   const blocks = [`${head}${rough}\n${open}`, heatMap(result, page), key];
   const spots = result.hotSpots.map(({ sentence }) => wrapped(`- ${sentence}`, columns));
   blocks.push(spots.length === 0 ? 'Hot spots: none of grade harsh or scorching.' : `Hot spots\n${spots.join('\n')}`);
@@ -90,7 +94,10 @@ function plantText(plant: PlantLoad, index: number, columns: number): string {
     `${plant.hotLoad.toFixed(1)} MJ/m², ` +
     `light ${plant.dailyLight.toFixed(0)} mol/m² a day; ${plant.lightClass}`;
   const pot = plant.pot === null ? '' : `; its pot ${plant.pot.hotHours.toFixed(1)} hot hours`;
-  return `${wrapped(`${plantLetter(index) || '-'} ${plant.sentence}`, columns)}\n${wrapped(`(${numbers}${pot})`, columns, '   ', '  ')}`;
+  return `${wrapped(
+    `${plantLetter(index) || '-'} ${plant.sentence}`,
+    columns,
+  )}\n${wrapped(`(${numbers}${pot})`, columns, '   ', '  ')}`;
 }
 
 function periodWords(period: Period, days: number): string {

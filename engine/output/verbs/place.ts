@@ -3,7 +3,7 @@ import { potGround } from '../../advice/place/ground.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { isCivilDate } from '../../plan/dates.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
@@ -130,7 +130,8 @@ function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, unit
     ]);
     blocks.push(
       `Hardening off for the best of ` +
-        `them\n${table(columns, ['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`,
+        `them\n${table(columns, ['day', 'direct sun', 'or cloth all day'], days, [0, 1, 2])}\n` +
+        `${hardening.notes.map((note) => wrapped(`- ${note}`, columns)).join('\n')}`,
     );
   }
   return `${blocks.join('\n\n')}\n`;

@@ -3,7 +3,7 @@ import { reviewOf } from '../../advice/review/review.ts';
 import type { ReviewResult } from '../../advice/review/types.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { wrapped } from '../text/plain-text.ts';
 import { basisWords } from '../text/season-text.ts';

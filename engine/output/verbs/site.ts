@@ -189,7 +189,9 @@ function siteText(result: SiteResult, request: VerbRequest): string {
   if (result.rules.length > 0) blocks.push(result.rules.map(({ sentence }) => wrapped(sentence, columns)).join('\n'));
   if (result.ladder.length > 0)
     blocks.push(
-      `Cheaper first\n${result.ladder.map(({ name, effect, sentence }) => wrapped(`- ${name}: ${effect}. ${sentence}`, columns)).join('\n')}`,
+      `Cheaper first\n${result.ladder
+        .map(({ name, effect, sentence }) => wrapped(`- ${name}: ${effect}. ${sentence}`, columns))
+        .join('\n')}`,
     );
   const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions).map(({ text }) =>
     wrapped(`- ${text}`, columns),
@@ -220,8 +222,8 @@ function optionText(option: SiteOption, index: number, columns: number): string 
   const plants = option.plants
     .filter(({ spared, tooDark }) => Math.abs(spared) >= LISTED_FROM * option.spared || tooDark)
     .map(({ name, before, after, tooDark }) => {
-      const light =
-        `light ${before.topLight.toFixed(0)} to ${after.topLight.toFixed(0)} ` + `mol/m²${tooDark ? ', too dark' : ''}`;
+      const dark = tooDark ? ', too dark' : '';
+      const light = `light ${before.topLight.toFixed(0)} to ${after.topLight.toFixed(0)} mol/m²${dark}`;
       return (
         `${name}: harm ${(before.harm ?? 0).toFixed(1)} to ${(after.harm ?? 0).toFixed(1)} K·h, hot hours ` +
         `${before.hotHours.toFixed(1)} to ${after.hotHours.toFixed(1)} h, ${light} a day.`

@@ -1,5 +1,5 @@
 import { dateWords } from '../../advice/year/season/words.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { GRADE_WORDS } from '../../load/light/nine.ts';
 import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
 import { skyFrom } from '../../load/light/sky-from.ts';

@@ -1,7 +1,7 @@
 import { dateWords } from '../../advice/year/season/words.ts';
 import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
-import { nameOf } from '../../load/verdict/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { formatLength, parseNumber, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';

@@ -1,3 +1,4 @@
+import { dayWords } from '../../plan/dates.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import type { Finding } from '../../survey/estimate.ts';
@@ -12,7 +13,7 @@ import {
 import { northTimes, windowWords } from '../../survey/north/times.ts';
 import { northTogether } from '../../survey/north/together.ts';
 import { northCheckLine } from '../../survey/place/place.ts';
-import { dayWords, type Place } from '../../survey/place/sun-at.ts';
+import { type Place } from '../../survey/place/sun-at.ts';
 import { dateIn } from '../../sun/calendar.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
 import {

@@ -4,7 +4,7 @@ import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/rough-climate.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
-import { dayWords, monthWord } from '../../survey/place/sun-at.ts';
+import { dayWords, monthWord } from '../../plan/dates.ts';
 import { dateIn } from '../../sun/calendar.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
@@ -53,11 +53,9 @@ export const surveyShadows: Verb = {
       `${direction.toFixed(0)}°`,
       formatLength(length, request.units),
     ]);
-    return {
-      ok: true,
-      json: { date, stick, rows },
-      text: `${wrapped(head, request.page.columns)}\n${table(request.page.columns, ['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3])}\n`,
-    };
+    const { columns } = request.page;
+    const shadows = table(columns, ['clock', 'true bearing', 'from the plan’s top', 'length'], cells, [1, 2, 3]);
+    return { ok: true, json: { date, stick, rows }, text: `${wrapped(head, columns)}\n${shadows}\n` };
   },
 };
 
@@ -142,7 +140,9 @@ export const surveyClimate: Verb = {
       ];
     });
     const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);
-    const text = `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ${formatTemperature(climate.heatwaveHigh, 'metric')}\n`;
+    const text =
+      `${wrapped(climate.source ?? '', request.page.columns)}\n${months}\nHottest day ` +
+      `${formatTemperature(climate.heatwaveHigh, 'metric')}\n`;
     const towns = near.map(({ town: { name, country }, kilometres, share }) => ({ name, country, kilometres, share }));
     const notes = finding.notes.filter((note) => note !== climate.source);
     return { ok: true, json: { type: type.id, towns, climate }, text, notes };

@@ -29,8 +29,7 @@ export type CommonOption = 'date' | 'heatwave' | 'option' | 'weather' | 'units';
 
 /**
  * `flag` takes no value; `number` a finite number inside its bounds; `length` metres, or feet and inches as people
- * write them;
- * `point` X,Y in metres (negative too); `text` anything, checked by the verb.
+ * write them; `point` X,Y in metres (negative too); `text` anything, checked by the verb.
  */
 type OptionKind = 'flag' | 'number' | 'length' | 'point' | 'text';
 

@@ -99,7 +99,7 @@ function readItem({ of, wrong: says }: ListForm, item: unknown, spot: Spot): unk
 
 /** The spot of an item with the item's own name as subject. */
 function calledSpot({ of }: ListForm, item: unknown, spot: Spot): Spot {
-  return { ...spot, subject: nameOf((of as ObjectForm).called, isRecord(item) ? item : {}, spot) };
+  return { ...spot, subject: subjectOf((of as ObjectForm).called, isRecord(item) ? item : {}, spot) };
 }
 
 function reportTwice(
@@ -151,12 +151,12 @@ function readKinds(form: KindsForm, value: unknown, spot: Spot): Json | undefine
 
 /** The value as an object with a name; says of anything else that it is none. */
 function recordOf(title: ObjectForm['called'], value: unknown, spot: Spot): It | undefined {
-  const subject = nameOf(title, isRecord(value) ? value : {}, spot);
+  const subject = subjectOf(title, isRecord(value) ? value : {}, spot);
   if (isRecord(value)) return { object: value, subject, pointer: spot.pointer };
   return wrong({ ...spot, subject }, `expected an object with keys, got ${show(value)}.`);
 }
 
-function nameOf(title: ObjectForm['called'], item: Json, { index, subject, key }: Spot): string {
+function subjectOf(title: ObjectForm['called'], item: Json, { index, subject, key }: Spot): string {
   return typeof title === 'string' ? title : title(item, index, subject, key);
 }
 

@@ -1,6 +1,6 @@
 /** How the keys of a thing go together. A rule sees what is right in it, and speaks of no key that is wrong. */
 import { bottomOf, potOf, riseOf } from '../defaults.ts';
-import { monthName, monthsOfSeason } from '../dates.ts';
+import { monthWord, monthsOfSeason } from '../dates.ts';
 import { cleanPath, distance } from '../geometry/shapes.ts';
 import { FEATURE, LEAST_BUILT } from '../schema/feature.ts';
 import type { Json, Keys } from '../schema/form.ts';
@@ -78,7 +78,7 @@ function monthsOfSeasonAreThere({ season, climate }: SoundKeys<typeof THIS_YEAR>
   const there = new Set(climate.months.map((row) => row?.month));
   for (const month of monthsOfSeason({ from: season.from, to: season.to })) {
     if (!there.has(month))
-      tell(['climate', 'months'], `${monthName(month)} is part of the season, but its month is missing.`, 'Climate');
+      tell(['climate', 'months'], `${monthWord(month)} is part of the season, but its month is missing.`, 'Climate');
   }
 }
 

@@ -36,7 +36,8 @@ function faultOf(form: Exclude<TextForm['form'], 'text'>, value: string, spot: S
     case 'image':
       return /^data:image\/(?:jpeg|png|webp|gif);base64,/.test(value)
         ? null
-        : `${called(spot)} must be a JPEG, PNG, WebP or GIF picture inside the file ("data:image/jpeg;base64,…"), got ` +
+        : `${called(spot)} must be a JPEG, PNG, WebP or GIF picture inside the file ` +
+            `("data:image/jpeg;base64,…"), got ` +
             `${show(value)}.`;
   }
 }

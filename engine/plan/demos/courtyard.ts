@@ -2,9 +2,8 @@ import type { Plan } from '../types.ts';
 
 /**
  * A walled courtyard in a town of southern Spain, sun from the south, drawn askew on purpose. People, houses and
- * measures
- * are invented. Its faults, to be found: the roof of option A lets the low sun in from the west under it; in winter the
- * best summer spot of the lemon pot is dark.
+ * measures are invented. Its faults, to be found: the roof of option A lets the low sun in from the west under it; in
+ * winter the best summer spot of the lemon pot is dark.
  *
  * Mean highs and lows: Córdoba airport, 1971–2000, as printed on a public page. Sunshine, humidity and wind from
  * memory.

@@ -41,8 +41,7 @@ export function removeInOption(plan: Plan, optionId: string, id: string, removed
 
 /**
  * Makes an option's changes part of the yard: they go into `features`, the option goes, and other options forget what
- * is
- * no longer there. An option that cannot be applied leaves the plan as it is; `withOptions` says why.
+ * is no longer there. An option that cannot be applied leaves the plan as it is; `withOptions` says why.
  */
 export function acceptOption(plan: Plan, optionId: string): Plan {
   const index = (plan.options ?? []).findIndex((option) => option.id === optionId);

@@ -15,8 +15,7 @@ export type Decoded = { ok: true; value: unknown } | { ok: false; problem: Probl
 
 /**
  * UTF-8 (a byte order mark is allowed) or text, as a JSON value whose numbers are all finite, whose texts are all
- * whole,
- * and which no key "__proto__" can harm. Anything else is refused with one sentence.
+ * whole, and which no key "__proto__" can harm. Anything else is refused with one sentence.
  */
 export function decodeJson(input: Uint8Array | string): Decoded {
   if (input.length > LIMITS.fileBytes) {
@@ -56,8 +55,8 @@ function textFrom(input: Uint8Array | string): string | null {
 
 /**
  * How deep a text nests, about how many values it holds, and whether it may hold what cannot be kept: a number with an
- * exponent or with very many
- * digits, an escaped character, half a character, a key "__proto__". Most files do not, and need no second look.
+ * exponent or with very many digits, an escaped character, half a character, a key "__proto__". Most files do not, and
+ * need no second look.
  */
 function looksOf(text: string): { depth: number; values: number; suspicious: boolean } {
   let depth = 0;

@@ -39,8 +39,8 @@ export function firstFault(text: string): { offset: number; what: string } | nul
 }
 
 /**
- * Where a text ends whose first character stands at an index; `null` if it never does, or holds a bare control character
- * or an escape that is none. Step by step, since a pattern that repeats needs room for every repetition.
+ * Where a text ends whose first character stands at an index; `null` if it never does, or holds a bare control
+ * character or an escape that is none. Step by step, since a pattern that repeats needs room for every repetition.
  */
 function endOfText(text: string, from: number): number | null {
   for (let at = from; at < text.length; at++) {

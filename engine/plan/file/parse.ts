@@ -28,9 +28,8 @@ export function parsePlan(input: Uint8Array | string): ParsedPlan {
 
 /**
  * Reads a plan file even when features, options or journal entries of it are broken: each of those is taken out and
- * kept,
- * verbatim, in the plan's `setAside`, with its place in the file, so that saving loses nothing. `problems` says why.
- * What is broken elsewhere is refused as by `parsePlan`.
+ * kept, verbatim, in the plan's `setAside`, with its place in the file, so that saving loses nothing. `problems` says
+ * why. What is broken elsewhere is refused as by `parsePlan`.
  */
 export function salvagePlan(input: Uint8Array | string): SalvagedPlan {
   const read = readJson(input);
@@ -49,7 +48,9 @@ export function salvagePlan(input: Uint8Array | string): SalvagedPlan {
   }
 }
 
-/** The plan with what was set aside, if its own file can be opened: set aside, a part lies deeper and counts for more. */
+/**
+ * The plan with what was set aside, if its own file can be opened: set aside, a part lies deeper and counts for more.
+ */
 function opensAgain(plan: Plan, problems: Problem[]): SalvagedPlan {
   const again = problems.length === 0 ? { ok: true as const, plan } : parsePlan(planText(plan));
   return again.ok

@@ -1,5 +1,5 @@
 /** The site, the season and the climate: where the yard is, how it lies, how hot it gets there. */
-import { monthName } from '../dates.ts';
+import { monthWord } from '../dates.ts';
 import { HOW, SURFACE } from './feature.ts';
 import { defaulted, list, monthDay, number, object, optional, point, text, words } from './form.ts';
 import type { Json, NumberRule } from './form.ts';
@@ -126,13 +126,13 @@ export const CLIMATE = object('Climate', {
     }),
   ),
   months: list(CLIMATE_MONTH, {
-    once: { key: 'month', says: (month) => `${monthName(Number(month))} is there twice.` },
+    once: { key: 'month', says: (month) => `${monthWord(Number(month))} is there twice.` },
   }),
   how: optional(HOW),
 });
 
 function monthCalled({ month }: Json, index: number): string {
   return typeof month === 'number' && Number.isInteger(month) && month >= 1 && month <= 12
-    ? `Climate, ${monthName(month)}`
+    ? `Climate, ${monthWord(month)}`
     : `Climate, month row ${index + 1}`;
 }

@@ -58,16 +58,18 @@ const OTHER_SHORE = 200;
 const TOWNS_MIXED = 3;
 
 /**
- * Beyond this, heights and shores counted in, no town of the table tells a place. [km] Root mean square errors of summer
- * highs over the table, by towns and by climate types: 1.7 and 2.7 K at 200 to 300 km, 2.5 and 3.6 K at 300 to 400 km,
- * where the error told would be too small.
+ * Beyond this, heights and shores counted in, no town of the table tells a place. [km] Root mean square errors of
+ * summer highs over the table, by towns and by climate types: 1.7 and 2.7 K at 200 to 300 km, 2.5 and 3.6 K at 300 to
+ * 400 km, where the error told would be too small.
  */
 export const FARTHEST = 300;
 
 /** The error in the town itself, and what each kilometre adds. [K, K/km] */
 const IN_TOWN = 0.8;
 const PER_KM = 0.004;
-/** What not knowing adds to the error, in full from `ELSEWHERE` on: the town's own yards lie about as high as it. [K] */
+/**
+ * What not knowing adds to the error, in full from `ELSEWHERE` on: the town's own yards lie about as high as it. [K]
+ */
 const UNKNOWN_HEIGHT = 1.5;
 const UNKNOWN_SHORE = 1.5;
 /** Our choice. [km] */
@@ -104,8 +106,8 @@ export function blendNormals(spot: Spot, towns: readonly TownNormals[]): Blended
 }
 
 /**
- * How far the mean high of the three hottest months may be off, two times in three, with the nearest town `away` km off.
- * [K] Lines over the table itself, each town foretold from the others; the tests hold them there.
+ * How far the mean high of the three hottest months may be off, two times in three, with the nearest town `away` km
+ * off. [K] Lines over the table itself, each town foretold from the others; the tests hold them there.
  */
 export function likelyError(away: number, { elevation, bySea }: Spot): number {
   const elsewhere = Math.min(1, away / ELSEWHERE);

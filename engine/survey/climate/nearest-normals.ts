@@ -39,8 +39,8 @@ export const NORMALS: readonly TownNormals[] = townsOfFile();
 
 /**
  * The months of a place from the published normals of the towns around it: their highs and lows, brought to its height.
- * Sun, wind, turbidity and, where the nearest town has none, humidity are the climate type's; so is what the hottest day
- * of most years adds to the hottest month's mean high. Refused where no town is near enough: take the type alone.
+ * Sun, wind, turbidity and, where the nearest town has none, humidity are the climate type's; so is what the hottest
+ * day of most years adds to the hottest month's mean high. Refused where no town is near enough: take the type alone.
  * @param towns For the tests: the table without a town.
  */
 export function nearestNormals(spot: Spot, type: ClimateType, towns = NORMALS): Finding<NormalsFound> {

@@ -1,7 +1,7 @@
 import type { Climate, ClimateMonth } from '../../plan/types.ts';
 import { CLIMATE_TYPES, type ClimateType } from './climate-types.ts';
 import { type Finding, found, refused } from '../estimate.ts';
-import { monthWord } from '../place/sun-at.ts';
+import { monthWord } from '../../plan/dates.ts';
 
 /** Three numbers that everybody knows of their own place. [°C] */
 export interface KnownTemperatures {
@@ -95,7 +95,8 @@ export function roughClimate(type: ClimateType, latitude: number, known?: KnownT
 
 /** "your July high of 36 °C, low of 18 °C and hottest day of 43 °C" */
 export function shiftWords({ high, low, hottest }: KnownTemperatures, latitude: number): string {
-  return `your ${monthWord(askedMonth(latitude))} high of ${high} °C, low of ${low} °C and hottest day of ${hottest} °C`;
+  const month = monthWord(askedMonth(latitude));
+  return `your ${month} high of ${high} °C, low of ${low} °C and hottest day of ${hottest} °C`;
 }
 
 /**

@@ -84,8 +84,7 @@ export function heightOfEdge(slope: Slope, depth: Estimate, facing: number): Fin
 
 /**
  * Height of a tree from its shadow. The tip of a round crown's shadow is not thrown by its top, and a cone's may be
- * thrown by its rim;
- * the plan's own crown is solved for the height instead.
+ * thrown by its rim; the plan's own crown is solved for the height instead.
  * @param tip From the trunk to the far tip of the shadow, along the shadow. [m]
  * @param width Crown's width. @param base Height of the crown's foot.
  */

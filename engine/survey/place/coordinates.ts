@@ -13,8 +13,7 @@ const ONE_NUMBER = /^[+-]?\d+(?:[.,]\d+)?$/;
 
 /**
  * Coordinates as people type or paste them: decimal degrees, degrees with minutes and seconds, signs or the letters N S
- * E W
- * (before or behind), decimal commas. Latitude first unless letters say otherwise.
+ * E W (before or behind), decimal commas. Latitude first unless letters say otherwise.
  */
 export function parseCoordinates(text: string): Finding<Coordinates> {
   const tidy = text

@@ -1,7 +1,8 @@
+import { dayWords } from '../../plan/dates.ts';
 import { sunEvents } from '../../sun/position.ts';
 import { instantOf } from '../../sun/zone.ts';
 import { bearingWord, sheetWord } from '../north/bearing.ts';
-import { clockOf, dayWords, type Place, sunAtMs } from './sun-at.ts';
+import { clockOf, type Place, sunAtMs } from './sun-at.ts';
 
 /** Beyond the polar circles the sun does not set in summer and no shade cloth is needed. [°] */
 const POLAR_CIRCLE = 66.6;

@@ -14,8 +14,8 @@ export interface Town {
 type Row = [name: string, region: string, country: number, latitude: number, longitude: number, zone: number];
 
 /**
- * Some 650 towns, most people first: where summers burn, the largest of the hot and temperate world, and every capital. A
- * typed coordinate or the browser's own location serves everywhere else.
+ * Some 650 towns, most people first: where summers burn, the largest of the hot and temperate world, and every capital.
+ * A typed coordinate or the browser's own location serves everywhere else.
  */
 export const TOWNS: readonly Town[] = (file.places as Row[]).map(
   ([name, region, country, latitude, longitude, zone]) => ({
@@ -30,8 +30,8 @@ export const TOWNS: readonly Town[] = (file.places as Row[]).map(
 
 /**
  * Towns by what a person begins to type, marks and capitals not minded: the town of that name first, with its state or
- * country behind it ("Cordoba, Spain", "Bakersfield, CA") or without, then names that begin with it, names that hold it,
- * and towns of such a region or country. Of equal ones that with more people first.
+ * country behind it ("Cordoba, Spain", "Bakersfield, CA") or without, then names that begin with it, names that hold
+ * it, and towns of such a region or country. Of equal ones that with more people first.
  */
 export function findTowns(text: string, limit = 8): Town[] {
   return ranked(text)

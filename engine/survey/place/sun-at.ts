@@ -52,28 +52,3 @@ export function sunAt(when: ClockTime, place: Place): Finding<SunAt> {
 export function clockOf(ms: number, timeZone: string): string {
   return localIso(Math.round(ms / 60_000) * 60_000, timeZone).slice(11, 16);
 }
-
-const MONTHS = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-];
-
-/** "2 May" of a date or clock time that begins "YYYY-MM-DD". */
-export function dayWords(date: string): string {
-  return `${Number(date.slice(8, 10))} ${MONTHS[Number(date.slice(5, 7)) - 1]}`;
-}
-
-/** @param month 1 to 12 */
-export function monthWord(month: number): string {
-  return MONTHS[month - 1];
-}

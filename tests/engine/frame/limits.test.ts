@@ -32,7 +32,8 @@ test('a rail of which the take-off leaves less than ten centimetres is refused, 
   const leaving = (left: number): string | null =>
     messageOf({ ...roof, length: 1.5, width: 1.5, frame: { maxBay: 1.5, takeOff: (1.5 - left) / 2 } });
   expect(leaving(0.099)).toBe(
-    'Roof: less than 100 mm, too little to build with, is left of a top rail, crosswise after the take-off at both ends.',
+    'Roof: less than 100 mm, too little to build with, is left of a top rail, crosswise after the take-off at ' +
+      'both ends.',
   );
   expect(leaving(0.1)).toBeNull();
   // Rails are judged before posts, which stand over them by less than 10 cm here.

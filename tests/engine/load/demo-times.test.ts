@@ -13,8 +13,8 @@ import { clockOf } from '../../../engine/load/verdict/clock.ts';
 
 /**
  * Clock times at which the sun reaches and leaves places of the demo yards, worked out by a calculation apart from this
- * code when the yards were
- * drawn (its sun good to 1 to 2 minutes, eaves left out). More than three minutes apart means one of the two is wrong.
+ * code when the yards were drawn (its sun good to 1 to 2 minutes, eaves left out). More than three minutes apart means
+ * one of the two is wrong.
  */
 const WITHIN_MINUTES = 3;
 

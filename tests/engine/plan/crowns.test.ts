@@ -74,7 +74,10 @@ describe('crowns by kind', () => {
     expect(kind.bare?.openness).toBeLessThanOrEqual(bare);
   });
 
-  /** Sun stopped in leaf: Heisler 1986, Urban Ecology 9:337–359, about 80 %; Mendoza, box elder 86.0 %, umbrella chinaberry 98.4 % (abstracts seen). */
+  /**
+   * Sun stopped in leaf: Heisler 1986, Urban Ecology 9:337–359, about 80 %; Mendoza, box elder 86.0 %, umbrella
+   * chinaberry 98.4 % (abstracts seen).
+   */
   it.each([
     ['sugar-maple', 0.2],
     ['box-elder', 0.14],

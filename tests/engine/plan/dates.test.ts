@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { daysInMonth, endYearOf, isLeapYear, monthName, monthsOfSeason } from '../../../engine/plan/dates.ts';
+import { daysInMonth, endYearOf, isLeapYear, monthWord, monthsOfSeason } from '../../../engine/plan/dates.ts';
 
 it('leap years follow the Gregorian rule of 1582', () => {
   for (const [year, leap] of [
@@ -13,7 +13,7 @@ it('leap years follow the Gregorian rule of 1582', () => {
   expect(daysInMonth(2028, 2)).toBe(29);
   expect(daysInMonth(2026, 2)).toBe(28);
   expect(Array.from({ length: 12 }, (_, month) => daysInMonth(2027, month + 1)).reduce((a, b) => a + b)).toBe(365);
-  expect(monthName(9)).toBe('September');
+  expect(monthWord(9)).toBe('September');
 });
 
 it('a season knows its months and the year it ends in, across New Year too', () => {

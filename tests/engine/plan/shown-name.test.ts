@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { nameOf } from '../../../engine/load/verdict/names.ts';
+import { nameOf } from '../../../engine/plan/names.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { shownName } from '../../../engine/plan/shown-name.ts';
 

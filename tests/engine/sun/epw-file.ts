@@ -46,7 +46,8 @@ export function epwLines({
       for (let hour = 1; hour <= 24; hour++) {
         const { air = 25.5, humidity = 31, beam = 0, diffuse = 0, wind = 1.5, minute = 60 } = row(month, day, hour);
         lines.push(
-          `${2001 + month},${month},${day},${hour},${minute},?9?9?9?9E0,${air},99.9,${humidity},999999,9999,9999,9999,9999,${beam},${diffuse},` +
+          `${2001 + month},${month},${day},${hour},${minute},?9?9?9?9E0,${air},99.9,${humidity}` +
+            `,999999,9999,9999,9999,9999,${beam},${diffuse},` +
             `999900,999900,999900,9999,999,${wind},99,99,9999,99999,9,999999999,999,.999,999,99,999,999,99`,
         );
       }

@@ -62,8 +62,7 @@ describe.each(['light', 'dark', 'bright'] as const)('in the %s theme', (theme) =
 
 /**
  * Dichromats' sight: Viénot, Brettel & Mollon 1999, Color Research & Application 24(4): 243–252, as matrices on linear
- * sRGB
- * (coefficients from memory).
+ * sRGB (coefficients from memory).
  */
 const SIGHTS: Readonly<Record<string, readonly (readonly number[])[]>> = {
   'without red cones': [

@@ -1,5 +1,13 @@
 import { useEffect } from 'preact/hooks';
-import { formatLength, GRADE_WORDS, gradeOf, inYearlySpan, nameOf, QUANTITY_UNITS } from '../../../engine/index.ts';
+import {
+  formatLength,
+  GRADE_WORDS,
+  gradeOf,
+  inYearlySpan,
+  nameOf,
+  QUANTITY_UNITS,
+  dayWords,
+} from '../../../engine/index.ts';
 import type { Period, PlanPoint } from '../../../engine/index.ts';
 import { gradeColour, SCALES } from '../../charts/ramp.ts';
 import { valueAt } from '../../charts/value-at.ts';
@@ -12,7 +20,6 @@ import { toolHint } from '../../state/speech.ts';
 import { monthDay, periodKind, pin, quantity } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { paintedColour, standIn } from '../../map/laid-on/heat-on-map.ts';
-import { dayWords } from '../../common/words.ts';
 import './style.css';
 
 /**

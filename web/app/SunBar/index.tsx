@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import { inYearlySpan } from '../../../engine/index.ts';
+import { inYearlySpan, dayWords } from '../../../engine/index.ts';
 import { day, sunNow } from '../../state/results.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
 import type { PeriodKind } from '../../state/view.ts';
-import { clockWords, dayWords } from '../../common/words.ts';
+import { clockWords } from '../../common/words.ts';
 import { plan } from '../../state/yard.ts';
 import { DayArc } from './DayArc.tsx';
 import { SeasonStrip } from './SeasonStrip.tsx';

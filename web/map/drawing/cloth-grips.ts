@@ -14,8 +14,7 @@ import { DRAWING_GRID, toMillimetre } from './snap.ts';
 
 /**
  * Grips for what a plan cannot show: how high a cloth hangs, how it tilts, and what hangs from its edges. A metre on
- * the paper
- * is a metre up; a drop lies unfolded outwards from its edge.
+ * the paper is a metre up; a drop lies unfolded outwards from its edge.
  */
 export type ClothGrip =
   | { readonly part: 'height'; readonly at: PlanPoint }

@@ -5,8 +5,7 @@ import type { Tool } from './tools.ts';
 
 /**
  * A thing being drawn, before it is in the plan. Mouse, taps under the cross-hair and typed numbers all go through
- * `place`,
- * so the same points make the same thing whichever hand drew it.
+ * `place`, so the same points make the same thing whichever hand drew it.
  */
 export interface Draft {
   readonly tool: Tool;

@@ -4,8 +4,8 @@ import { centreLine, footprint } from './outline.ts';
 
 /**
  * The feature a person means by pointing at `at`: of all whose footprint holds the point or whose line is within
- * `reach`,
- * the one that covers least paper, so that a pot on a bed under a tree can be had; of equals the one drawn last. [m]
+ * `reach`, the one that covers least paper, so that a pot on a bed under a tree can be had; of equals the one drawn
+ * last. [m]
  */
 export function featureAt(features: readonly Feature[], at: PlanPoint, reach: number): Feature | undefined {
   let best: Feature | undefined;

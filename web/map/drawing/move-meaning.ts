@@ -3,8 +3,7 @@ import type { Plan, PlanPoint } from '../../../engine/index.ts';
 
 /**
  * What taking a whole thing elsewhere means where it is not simply moved: while a place for a pot is looked for, it
- * goes there in an
- * option and the yard stays. A card sets it as long as it is open.
+ * goes there in an option and the yard stays. A card sets it as long as it is open.
  */
 export interface MoveMeaning {
   /** The plan with the thing there; `null` where moving this thing means nothing special. */

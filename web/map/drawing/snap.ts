@@ -25,8 +25,7 @@ export interface SnapTo {
 
 /**
  * Draws a raw point to the nearest corner, else to a right angle with the leg before (or to the plan's axes), else to
- * an edge,
- * else to the 0.05 m grid. All in metres: what is drawn does not depend on the zoom, only `reach` does.
+ * an edge, else to the 0.05 m grid. All in metres: what is drawn does not depend on the zoom, only `reach` does.
  */
 export function snap(raw: PlanPoint, to: SnapTo): Snapped {
   const corner = nearestCorner(raw, to);

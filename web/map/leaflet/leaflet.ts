@@ -1,7 +1,6 @@
 /**
  * The parts of Leaflet that the drawing uses, taken one by one: the package is one piece otherwise, and half of it
- * (tiles,
- * popups, controls, projections) has no place on a plan in metres.
+ * (tiles, popups, controls, projections) has no place on a plan in metres.
  */
 import 'leaflet/src/map/handler/Map.Drag.js';
 import 'leaflet/src/map/handler/Map.ScrollWheelZoom.js';

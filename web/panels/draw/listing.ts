@@ -65,7 +65,10 @@ export function sizeWords(feature: Feature, units: Units): string {
     case 'eye':
       return `${feature.path.length > 1 ? 'a line of sight' : 'one place'}, eyes at ${length(feature.height)}`;
     case 'reading':
-      return `${feature.when.replace('T', ' ')}${feature.leaf === undefined ? '' : `, leaf ${showNumber(FIELDS.reading[0], feature.leaf, units)}`}`;
+      return (
+        `${feature.when.replace('T', ' ')}` +
+        `${feature.leaf === undefined ? '' : `, leaf ${showNumber(FIELDS.reading[0], feature.leaf, units)}`}`
+      );
   }
 }
 

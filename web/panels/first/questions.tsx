@@ -1,7 +1,6 @@
 import type { ComponentType } from 'preact';
-import { CATALOGUE, TOWNS, askedMonth, parseLength, townWords } from '../../../engine/index.ts';
+import { CATALOGUE, TOWNS, askedMonth, parseLength, townWords, MONTHS } from '../../../engine/index.ts';
 import { lazily } from '../../common/Lazy.tsx';
-import { MONTHS } from '../../common/words.ts';
 import { FIELDS, readField } from '../../common/fields.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';

@@ -1,6 +1,6 @@
 import type { SpotResult } from '../../../engine/index.ts';
-import { formatTemperature } from '../../../engine/index.ts';
-import { clockWords, dayWords } from '../../common/words.ts';
+import { formatTemperature, dayWords } from '../../../engine/index.ts';
+import { clockWords } from '../../common/words.ts';
 import { isStale } from '../../state/live.ts';
 import type { Live } from '../../state/live.ts';
 import { settings } from '../../state/settings.ts';

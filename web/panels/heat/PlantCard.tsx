@@ -70,7 +70,9 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
         <dd>
           {guesses.length === 0
             ? 'every number is measured'
-            : `${guesses.length} ${guesses.length === 1 ? 'number of the plan is a guess' : 'numbers of the plan are guesses'}${own > 0 ? `, ${own} of this plant` : ''}`}{' '}
+            : `${guesses.length} ${
+                guesses.length === 1 ? 'number of the plan is ' + 'a guess' : 'numbers of the plan are guesses'
+              }${own > 0 ? `, ${own} of this plant` : ''}`}{' '}
           <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>
             What hangs on them?
           </button>

@@ -4,8 +4,7 @@ const KEY = 'shadewright.build';
 
 /**
  * What is ticked and half typed on build sheets, kept on this machine and no part of any plan: a shopping trip, not a
- * yard.
- * The key names yard, thing and line.
+ * yard. The key names yard, thing and line.
  */
 const kept = signal<Readonly<Record<string, string>>>(stored());
 

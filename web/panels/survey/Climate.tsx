@@ -8,9 +8,9 @@ import {
   parseTemperature,
   setClimate,
   setClimateMonth,
+  MONTHS,
 } from '../../../engine/index.ts';
 import type { ClimateAsked, Finding, PlaceClimate } from '../../../engine/index.ts';
-import { MONTHS } from '../../common/words.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { isTexts, keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';

@@ -117,7 +117,10 @@ function Walk() {
         label="Lengths and turns"
         value={text}
         usual="12.4 right 6.1 right 12.4 right 6.1"
-        hint="From the lower left corner, first straight up the drawing. A turn is a quarter unless degrees follow: left 30°."
+        hint={
+          'From the lower left corner, first straight up the drawing. A turn is a quarter unless degrees follow: ' +
+          'left 30°.'
+        }
         onInput={(walk) => type({ walk })}
       />
       {legs && !legs.ok && (

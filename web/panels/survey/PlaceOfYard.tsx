@@ -86,8 +86,8 @@ export function PlaceOfYard() {
   return (
     <>
       <p>
-        Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°, clocks of {site.timeZone},{' '}
-        {elevationOf(site)} m above the sea.
+        Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°,{' '}
+        {`clocks of ${site.timeZone}, ${elevationOf(site)} m above the sea.`}
       </p>
       <Field
         label="Town, or latitude and longitude"

@@ -144,5 +144,7 @@ function findingOf({ plants, tooDark }: ComparedChoice): string {
         ]
       : [],
   );
-  return `${harms.length > 0 ? `Heat over the limit: ${harms.join(', ')} K·h a hot day.` : 'It changes no plant’s harm.'}${light.join('')}`;
+  return `${
+    harms.length > 0 ? `Heat over the limit: ${harms.join(', ')} K·h a hot day.` : 'It changes no plant’s harm.'
+  }${light.join('')}`;
 }

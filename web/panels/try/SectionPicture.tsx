@@ -52,8 +52,8 @@ export function SectionPicture() {
     <section class="section-picture" aria-label="Cut through the roof">
       <h2>Cut through the roof</h2>
       <p class="wish">
-        <Pick label="Roof" things={canopies.value} chosen={canopy.value} onChange={(id) => (askedCanopy.value = id)} />{' '}
-        and{' '}
+        <Pick label="Roof" things={canopies.value} chosen={canopy.value} onChange={(id) => (askedCanopy.value = id)} />
+        {' and '}
         <Pick
           label="Plant under it"
           things={plants.value}

@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import {
   formatFrostLimit,
   inYearlySpan,
+  monthWord,
   nameOf,
   seasonCalendar,
   waterAdvice,
@@ -18,8 +19,6 @@ import { grounds } from './grounds.ts';
 import { today } from './season.ts';
 import { YearPaper } from './strip/YearPaper.tsx';
 import { spanWords } from './strip/YearStrip.tsx';
-
-const MONTH = new Intl.DateTimeFormat('en-GB', { month: 'long', timeZone: 'UTC' });
 
 /**
  * What to do when, the next date first open, with what each sentence rests on; and all of it for a calendar and for the
@@ -64,7 +63,7 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
         {season.months.map(({ year, month, advice }) => (
           <div key={`${year}-${month}`}>
             <h3>
-              {monthName(month)} {year}
+              {monthWord(month)} {year}
             </h3>
             <Sentences advice={advice} />
           </div>
@@ -154,10 +153,6 @@ function FrostTable({ frost: { plants, window } }: { readonly frost: FrostAdvice
 function nightWords(nights: FrostPlant['nights']): string {
   const cold = nights
     .filter((each) => each.nights >= 0.5)
-    .map((each) => `${monthName(each.month)} ${each.nights.toFixed(0)}`);
+    .map((each) => `${monthWord(each.month)} ${each.nights.toFixed(0)}`);
   return cold.length === 0 ? 'hardly any' : cold.join(', ');
-}
-
-function monthName(month: number): string {
-  return MONTH.format(Date.UTC(2026, month - 1, 1));
 }

@@ -1,5 +1,6 @@
+import { compassWord } from '../../../plan/compass.ts';
 import { stretchOf } from '../../../load/verdict/clock.ts';
-import { compassWord, namedInside } from '../../../load/verdict/names.ts';
+import { namedInside } from '../../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';

@@ -25,8 +25,7 @@ export interface PlantStanding {
 export interface Standings {
   /**
    * How every plant stands: harm over the heat days, the season's nine, the verdict of the heatwave day. All exact: as
-   * if the cloth
-   * stood in the plan.
+   * if the cloth stood in the plan.
    * @param cloth that hangs all year
    * @param tell hears the share of the plants that is done
    */

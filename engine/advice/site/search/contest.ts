@@ -23,8 +23,8 @@ const ROUNDING = 1e-9;
 
 /**
  * The best of each family of candidates (like in kind, area and place), and the best of all if one rule fell. A
- * candidate is
- * scored only where its bound beats its family's best, so the best of a family is the best of all its candidates.
+ * candidate is scored only where its bound beats its family's best, so the best of a family is the best of all its
+ * candidates.
  */
 export class Contest {
   readonly bests: (Scored | null)[];

@@ -6,8 +6,7 @@ const AREA_RATIO = 1.5;
 
 /**
  * Of scored cloth, best first, those that differ really from all before them: in kind, in the plant they are for, or in
- * size;
- * the best of each kind among them.
+ * size; the best of each kind among them.
  * @param forWhom index of the plant that a piece spares most
  */
 export function reallyDifferent(scored: readonly Scored[], most: number, forWhom: (one: Scored) => number): Scored[] {

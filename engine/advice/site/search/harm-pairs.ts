@@ -101,10 +101,8 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
 
 /**
  * The most that cloth of one kind can spare, split so that it adds up over the cloth's surface. A pair whose ray is met
- * is spared
- * `once` or `twice` by the shade itself; hiding sky can cool leaves further (or warm them, which is left out here), in
- * proportion
- * to the share of the sky hidden from the view.
+ * is spared `once` or `twice` by the shade itself; hiding sky can cool leaves further (or warm them, which is left out
+ * here), in proportion to the share of the sky hidden from the view.
  */
 export interface Gains {
   /** [K·h/day] by pair */
@@ -116,8 +114,7 @@ export interface Gains {
 
 /**
  * How a leaf's excess answers to cloth of one density: for none, one and two crossings of the beam a parabola in the
- * hidden
- * share x of its sky, through its values at 0, half and most; within 1e-5 K of the leaf's own balance.
+ * hidden share x of its sky, through its values at 0, half and most; within 1e-5 K of the leaf's own balance.
  */
 export interface Response {
   readonly density: number;

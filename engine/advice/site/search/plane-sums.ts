@@ -30,8 +30,7 @@ export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: numbe
 
 /**
  * Summed-area table over the plane of the most that cloth there would spare: each pair's ray where it crosses, and each
- * ray of
- * the sky by what hiding it may cool; (columns + 1) × (rows + 1) nodes.
+ * ray of the sky by what hiding it may cool; (columns + 1) × (rows + 1) nodes.
  */
 export function payoffSums(
   rays: TurnedRays,
@@ -75,8 +74,7 @@ export function overheadGain(pairs: HarmPairs, gains: Gains, density: number): n
 
 /**
  * Summed-area tables over the plane of the sky that each view gets through it, one after the other; straight up left
- * out (a
- * plant often stands exactly under an edge: `overhead` counts that ray with edges included).
+ * out (a plant often stands exactly under an edge: `overhead` counts that ray with edges included).
  */
 export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, into: Float64Array): void {
   const { columns, rows } = rays.lattice;
@@ -127,8 +125,7 @@ function sumUp(sums: Float64Array, start: number, width: number, rows: number): 
 
 /**
  * Sums over every upright plane of the lattice, for curtains: one table a line, lateral nodes × bins of height between
- * `breaks`.
- * `along` 'u': planes v = line, lateral u.
+ * `breaks`. `along` 'u': planes v = line, lateral u.
  */
 export interface CurtainSums {
   readonly lines: number;

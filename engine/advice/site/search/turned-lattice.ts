@@ -3,10 +3,8 @@ import type { PlanPoint } from '../../../plan/types.ts';
 
 /**
  * Square cells over a yard, turned clockwise: u runs along the cloth's right, v along its front. Edges and corners of
- * every
- * candidate lie on the cells' own, so that sums over cells are sums over cloth, exactly. The middle of the yard's box
- * (in this
- * turn) is a node: a mirrored yard has the mirrored lattice.
+ * every candidate lie on the cells' own, so that sums over cells are sums over cloth, exactly. The middle of the yard's
+ * box (in this turn) is a node: a mirrored yard has the mirrored lattice.
  */
 export interface TurnedLattice {
   /** [°] from 0 up to 90: two neighbouring sides of a rectangle make the rest. */

@@ -1,6 +1,7 @@
 /**
  * When each cloth should hang: by what it spares its own plants and the light it leaves them, not by the date of habit.
  */
+import { dayWords } from '../../../plan/dates.ts';
 import { harmOf, type PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
 import { isEstablished } from '../../../load/verdict/limit.ts';
@@ -16,7 +17,7 @@ import { dayLight } from '../../words/plant-light.ts';
 import { type DatedValue, stretchAbove } from './span.ts';
 import type { Advice } from '../advice.ts';
 import type { ClothLight, ClothMonth, ClothSeason } from './types.ts';
-import { dayWords, namesInside } from './words.ts';
+import { namesInside } from './words.ts';
 
 /**
  * A cloth is worth hanging while it spares one of its plants this much, and a tenth of what it spares in the worst
@@ -210,7 +211,9 @@ function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Advice[] 
       `${namesInside(plan, [plant])} under the cloth in the darkest of its months`;
     advice.push({
       basis: 'our estimate',
-      text: `${left}${tooDark ? ': too little for it, so take a thinner cloth or fold this one back in the mornings' : ''}.`,
+      text: `${left}${
+        tooDark ? ': too little for it, so take a thinner cloth or fold this one back in the ' + 'mornings' : ''
+      }.`,
     });
   }
   return advice;

@@ -1,4 +1,5 @@
 /** The year's advice as dated work, each with a name that stays the same. */
+import { dayWords } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { daysAfter } from '../../../sun/calendar.ts';
 import type { ClayAdvice } from '../clay.ts';
@@ -8,7 +9,7 @@ import { uncoverAdvice } from './cloth.ts';
 import type { Advice } from '../advice.ts';
 import type { ClothSeason, Newcomer, SeasonEvent } from './types.ts';
 import { listWords } from '../../../plan/list-words.ts';
-import { dayWords, fewNames, namesInside, sentenceCase } from './words.ts';
+import { fewNames, namesInside, sentenceCase } from './words.ts';
 import type { PlantWater } from '../water.ts';
 
 export interface SeasonParts {

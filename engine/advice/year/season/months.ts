@@ -1,5 +1,6 @@
 /** A page for each month in which something is to be done. */
-import { namedInside } from '../../../load/verdict/names.ts';
+import { dayWords } from '../../../plan/dates.ts';
+import { namedInside } from '../../../plan/names.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units.ts';
 import { monthOfDate, yearOf } from '../../../sun/calendar.ts';
@@ -7,7 +8,7 @@ import { seasonMonths } from '../../../sun/season.ts';
 import { litresWords } from '../clay.ts';
 import type { Advice } from '../advice.ts';
 import type { MonthPage, SeasonEvent } from './types.ts';
-import { dayWords, daysFolded } from './words.ts';
+import { daysFolded } from './words.ts';
 import type { PlantWater } from '../water.ts';
 
 export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: readonly PlantWater[]): MonthPage[] {

@@ -1,26 +1,21 @@
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { listWords } from '../../../plan/list-words.ts';
-import { namedInside } from '../../../load/verdict/names.ts';
-import { monthWord } from '../../../survey/place/sun-at.ts';
+import { namedInside } from '../../../plan/names.ts';
+import { dayWords, monthWord } from '../../../plan/dates.ts';
 
 /** "14 May 2026" */
 export function dateWords(date: CivilDate): string {
   return `${dayWords(date)} ${date.slice(0, 4)}`;
 }
 
-/** "14 May" */
-export function dayWords(date: CivilDate): string {
-  return `${Number(date.slice(8, 10))} ${monthWord(Number(date.slice(5, 7)))}`;
-}
-
 /** Days of one year with each month named once: "13 and 31 May, 18 June". */
 export function daysFolded(dates: readonly CivilDate[]): string {
   const months = [...new Set(dates.map((date) => date.slice(0, 7)))];
   return months
-    .map(
-      (month) =>
-        `${listWords(dates.filter((date) => date.startsWith(month)).map((date) => String(Number(date.slice(8, 10)))))} ${monthWord(Number(month.slice(5, 7)))}`,
-    )
+    .map((month) => {
+      const days = dates.filter((date) => date.startsWith(month)).map((date) => String(Number(date.slice(8, 10))));
+      return `${listWords(days)} ${monthWord(Number(month.slice(5, 7)))}`;
+    })
     .join(', ');
 }
 

@@ -1,7 +1,7 @@
 /** What a hot day asks for: water the evening before, shade by the minute, work done before the heat. */
 import { clockOf, stretchOf } from '../../../load/verdict/clock.ts';
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
-import { compassWord } from '../../../load/verdict/names.ts';
+import { compassWord } from '../../../plan/compass.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';

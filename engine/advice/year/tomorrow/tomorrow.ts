@@ -95,8 +95,8 @@ function usualSwing(plan: Plan, date: CivilDate): number {
 }
 
 /**
- * A season of that one day, clear, with the typed extremes in place of the month's. The air holds the month's vapour, as
- * on the heatwave day.
+ * A season of that one day, clear, with the typed extremes in place of the month's. The air holds the month's vapour,
+ * as on the heatwave day.
  */
 function withForecast(plan: Plan, { date, high, low }: Required<Forecast>): Plan {
   const monthDay = date.slice(5);

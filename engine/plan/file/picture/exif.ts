@@ -8,7 +8,10 @@ const ORIENTATION = 0x0112;
 const SHORT = 3;
 const ENTRY_BYTES = 12;
 
-/** How a picture that was stored as taken is to be turned, 2 to 8; 1 where it says nothing. @param tiff from "II" or "MM" on */
+/**
+ * How a picture that was stored as taken is to be turned, 2 to 8; 1 where it says nothing.
+ * @param tiff from "II" or "MM" on
+ */
 export function orientationOf(tiff: Uint8Array): number {
   const little = saysAt(tiff, 0, 'II');
   if ((!little && !saysAt(tiff, 0, 'MM')) || tiff.length < 8) return 1;

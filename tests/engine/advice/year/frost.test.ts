@@ -88,7 +88,8 @@ describe('frost', () => {
     // In wind or under cloud a cover gains 0 to 1 K (checks of measured covers: 0.2 to 0.4 K, single nights none).
     test('where a cover of no gain is not enough it says so: a pot is carried in, a tree is not', () => {
       expect(words('lemon in a tub')).toContain(
-        'On nights of −8 °C a cover alone does not keep the lemon in a tub whole, for in wind or under cloud it gains 0 to 1 K: carry the pot in.',
+        'On nights of −8 °C a cover alone does not keep the lemon in a tub whole, for in wind or under cloud it ' +
+          'gains 0 to 1 K: carry the pot in.',
       );
       expect(words('the orange')).toContain('expect damage');
       expect(

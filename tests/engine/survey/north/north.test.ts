@@ -41,7 +41,9 @@ describe('north from the shadow of a pole', () => {
         fc.double({ min: 0, max: 359.9, noNaN: true }),
         fc.double({ min: 0.5, max: 6, noNaN: true }),
         (place, month, minute, up, length) => {
-          const when = `2026-${String(month).padStart(2, '0')}-11T${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+          const when =
+            `2026-${String(month).padStart(2, '0')}-11T` +
+            `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
           const finding = northFromShadow(place, shadowOn(place, when, up, length), when);
           if (!finding.ok) return;
           told += 1;

@@ -67,7 +67,10 @@ export function EyeView({
       {seen.painted.map(({ id, kind, faces, passes }, k) => (
         <g
           key={k}
-          class={`eye-${kind}${kind === 'plant' && harmed.has(id) && lit.has(id) ? ' harmed' : ''}${selection.value.includes(id) ? ' chosen' : ''}`}
+          class={
+            `eye-${kind}${kind === 'plant' && harmed.has(id) && lit.has(id) ? ' harmed' : ''}` +
+            `${selection.value.includes(id) ? ' chosen' : ''}`
+          }
         >
           {faces.map(({ ring, level }, face) => (
             <g key={face}>

@@ -1,6 +1,6 @@
 import './pictures.css';
-import { formatLength, upBearingOf } from '../../../../engine/index.ts';
-import { clockWords, dayWords, sideWords } from '../../../common/words.ts';
+import { formatLength, upBearingOf, dayWords } from '../../../../engine/index.ts';
+import { clockWords, sideWords } from '../../../common/words.ts';
 import { stickMark, stickMarks } from '../../../charts/shadow-clock.ts';
 import { day, sunNow } from '../../../state/results.ts';
 import { settings } from '../../../state/settings.ts';

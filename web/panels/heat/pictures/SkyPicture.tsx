@@ -1,7 +1,8 @@
+import { dayWords, MONTHS } from '../../../../engine/index.ts';
 import type { PathStep, SkyPicture as Sky } from '../../../../engine/index.ts';
 import './pictures.css';
 import { signal } from '@preact/signals';
-import { clockWords, dayWords, hourNumber, MONTHS } from '../../../common/words.ts';
+import { clockWords, hourNumber } from '../../../common/words.ts';
 import { domePoint, HORIZON, linePath, loopsPath } from '../../../charts/dome.ts';
 import type { DomeSide } from '../../../charts/dome.ts';
 import { labelsOf } from '../../../charts/dome-labels.ts';

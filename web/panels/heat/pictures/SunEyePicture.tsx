@@ -1,6 +1,7 @@
 import './pictures.css';
+import { dayWords } from '../../../../engine/index.ts';
 import { signal } from '@preact/signals';
-import { clockWords, dayWords } from '../../../common/words.ts';
+import { clockWords } from '../../../common/words.ts';
 import type { SunEye } from '../../../../engine/index.ts';
 import { isStale, liveAnswer } from '../../../state/live.ts';
 import { reckonedPlan } from '../../../state/reckoned.ts';

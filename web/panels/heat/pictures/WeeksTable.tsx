@@ -1,7 +1,8 @@
+import { dayWords, MONTHS } from '../../../../engine/index.ts';
 import type { SpotWeek } from '../../../../engine/index.ts';
 import './pictures.css';
 import { signal } from '@preact/signals';
-import { clockWords, dayWords, MONTHS } from '../../../common/words.ts';
+import { clockWords } from '../../../common/words.ts';
 import { HEAT_RAMP, LIGHT_RAMP } from '../../../charts/ramp.ts';
 import { isStale } from '../../../state/live.ts';
 import { settings } from '../../../state/settings.ts';

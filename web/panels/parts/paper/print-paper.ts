@@ -6,9 +6,8 @@ let takeAway = (): void => {};
 
 /**
  * Prints one paper alone, whatever the screen shows. It leaves the page when the printing is over, or with the next
- * touch
- * where a browser does not say when that is: what the browser's own menu prints later is the screen, never a paper left
- * behind.
+ * touch where a browser does not say when that is: what the browser's own menu prints later is the screen, never a
+ * paper left behind.
  * @param style CSS of the paper, for print only: made by script, for the page's policy allows no other that is not in
  *   its files
  */

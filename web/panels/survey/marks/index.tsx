@@ -118,7 +118,8 @@ function Marks() {
       <ol>
         {marks.value.map((each, k) => (
           <li key={k}>
-            <strong>{calledById(each.feature)}</strong>, {shortDayWords(each.when.slice(0, 10))}, {each.when.slice(11)}{' '}
+            <strong>{calledById(each.feature)}</strong>, {shortDayWords(each.when.slice(0, 10))},{' '}
+            {`${each.when.slice(11)} `}
             <button type="button" aria-label={`Take mark ${k + 1} out`} onClick={() => takeOut(each)}>
               ×
             </button>

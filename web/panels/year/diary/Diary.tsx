@@ -1,11 +1,10 @@
 import { useState } from 'preact/hooks';
-import { formatTemperature, removeFeature, removeJournalEntry } from '../../../../engine/index.ts';
+import { formatTemperature, removeFeature, removeJournalEntry, dayWords } from '../../../../engine/index.ts';
 import type { CivilDate, FeatureOf, JournalEntry } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan, units } from '../../../state/yard.ts';
 import { AddNote } from './AddNote.tsx';
 import { AddReading } from './AddReading.tsx';
-import { dayWords } from '../../../common/words.ts';
 import { clothsOf, namesById, plantsOf } from '../lists.ts';
 
 const KINDS = {

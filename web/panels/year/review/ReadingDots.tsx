@@ -14,10 +14,8 @@ interface Props {
 
 /**
  * Measured against estimated leaves: the slanting band is where both agree within our spread; a line runs from the
- * watered
- * estimate to the thirsty one, the dot sits in its middle. The covered one of a pair is a square, joined to its open
- * one.
- * Everything in it stands in the sentences below.
+ * watered estimate to the thirsty one, the dot sits in its middle. The covered one of a pair is a square, joined to its
+ * open one. Everything in it stands in the sentences below.
  */
 export function ReadingDots({ readings, pairs, spread }: Props) {
   const all = readings.flatMap(({ leaf, watered, thirsty }) => [leaf, watered, thirsty]);

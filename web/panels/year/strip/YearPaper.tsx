@@ -1,11 +1,10 @@
-import { yearEntries } from '../../../../engine/index.ts';
+import { yearEntries, dayWords } from '../../../../engine/index.ts';
 import type { SeasonResult } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { PaperHead } from '../../parts/paper/PaperHead.tsx';
 import { bandsOf } from './bands.ts';
-import { dayWords } from '../../../common/words.ts';
 import { stripOf } from '../../../common/strip-days.ts';
-import { Lines, MONTHS, spanWords } from './YearStrip.tsx';
+import { Lines, MONTH_INITIALS, spanWords } from './YearStrip.tsx';
 
 /** The year for the wall, on one page: the strip, the dates with a box to tick, and what to mind. */
 export function YearPaper({ season }: { readonly season: SeasonResult }) {
@@ -15,8 +14,8 @@ export function YearPaper({ season }: { readonly season: SeasonResult }) {
       <PaperHead />
       <h1>Shade, clay, frost: {strip.year}</h1>
       <p class="year-months">
-        {MONTHS.map((_, index) => (
-          <span key={index}>{MONTHS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
+        {MONTH_INITIALS.map((_, index) => (
+          <span key={index}>{MONTH_INITIALS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
         ))}
       </p>
       <Lines strip={strip} bands={bandsOf(plan.value, season)} marks={[]} />

@@ -3,12 +3,12 @@ import type { CivilDate, SeasonResult } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { bandsOf, marksOn, notedBands } from './bands.ts';
 import type { Band, Mark, Span } from './bands.ts';
-import { dayWords } from '../../../common/words.ts';
+import { dayWords } from '../../../../engine/index.ts';
 import { today } from '../season.ts';
 import { isOn, piecesOn, placeOn, stripOf } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
 
-export const MONTHS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
+export const MONTH_INITIALS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
 /** A single day is drawn this wide, or nobody would see it. */
 const NARROWEST = 0.009;
 const WORDS: Readonly<Record<Band['look'], string>> = {
@@ -30,8 +30,8 @@ export function YearStrip({ season }: { readonly season: SeasonResult }) {
     <figure class="year-strip">
       <figcaption class="unseen">The year in bands</figcaption>
       <p class="year-months" aria-hidden="true">
-        {MONTHS.map((_, index) => (
-          <span key={index}>{MONTHS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
+        {MONTH_INITIALS.map((_, index) => (
+          <span key={index}>{MONTH_INITIALS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
         ))}
       </p>
       {(earlier !== null || marksBefore.length > 0) && <Lines strip={before} bands={bandsBefore} marks={marksBefore} />}

@@ -1,7 +1,5 @@
-import { shownName } from '../../plan/shown-name.ts';
-import type { Plan } from '../../plan/types.ts';
-
-export { compassWord } from '../../plan/compass.ts';
+import { shownName } from './shown-name.ts';
+import type { Plan } from './types.ts';
 
 /**
  * A feature as a sentence begins with it: its name, else its kind and id, or an id that begins with the kind by itself.
@@ -16,8 +14,7 @@ export function nameOf(plan: Plan, id: string): string {
 
 /**
  * A feature inside a sentence: "the low wall". A name whose first letter is its only capital is taken for common words;
- * one
- * that begins with somebody's name in the possessive, or with an article, keeps its own beginning.
+ * one that begins with somebody's name in the possessive, or with an article, keeps its own beginning.
  */
 export function namedInside(plan: Plan, id: string): string {
   const name = nameOf(plan, id);

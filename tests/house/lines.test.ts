@@ -1,0 +1,27 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+
+const ROOT = new URL('../../', import.meta.url).pathname;
+const LONGEST = 120;
+/** Listed data: words to be split, and a row as a weather file has it. */
+const LISTED = new Set(['tests/engine/plan/check/check.test.ts', 'tests/engine/sun/epw.test.ts']);
+
+const SOURCES = ['engine', 'web', 'tests'].flatMap((folder) =>
+  readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.(tsx?|mjs|css)$/.test(name) && !name.includes('node_modules'))
+    .map((name) => `${folder}/${name}`),
+);
+
+/** A regular expression cannot be broken, and a test is known by its title, which the formatter leaves whole. */
+const isWhole = (line: string): boolean => /^\s*\/[^/*]/.test(line) || /^\s*(?:test|it)(?:\.\w+)?\('/.test(line);
+
+test('no line is longer than 120 characters: a formatter breaks code, and people break sentences', () => {
+  const long = SOURCES.filter((file) => !LISTED.has(file)).flatMap((file) =>
+    readFileSync(join(ROOT, file), 'utf8')
+      .split('\n')
+      .flatMap((line, index) => (Array.from(line).length > LONGEST && !isWhole(line) ? [`${file}:${index + 1}`] : [])),
+  );
+  expect(SOURCES.length).toBeGreaterThan(500);
+  expect(long).toEqual([]);
+});
