@@ -78,6 +78,7 @@ export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { planText } from './plan/file/serialize.ts';
 export { FEATURE } from './plan/schema/feature.ts';
 export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
+export { shownName } from './plan/shown-name.ts';
 export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';

@@ -1,3 +1,4 @@
+import { shownName } from './shown-name.ts';
 import type { Plan } from './types.ts';
 
 /**
@@ -5,9 +6,10 @@ import type { Plan } from './types.ts';
  */
 export function nameOf(plan: Plan, id: string): string {
   const feature = plan.features.find((candidate) => candidate.id === id);
-  if (!feature) return id;
+  if (!feature) return shownName(id);
+  const name = shownName(feature.name ?? '');
   const called = id.startsWith(feature.kind) ? id.replaceAll('-', ' ') : `${feature.kind} ${id}`;
-  return feature.name?.trim() || `${called[0].toUpperCase()}${called.slice(1)}`;
+  return name || shownName(`${called[0].toUpperCase()}${called.slice(1)}`);
 }
 
 /**

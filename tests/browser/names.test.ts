@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { demoPlan, planText } from '../../engine/index.ts';
+import { demoPlan, planText, shownName } from '../../engine/index.ts';
 import type { Feature } from '../../engine/index.ts';
 import { browserSession, openApp } from './harness.ts';
 
@@ -63,7 +63,7 @@ test('two hundred hostile names are text on the field sheet, on screen and on pa
   const written = page.locator('.sheet-answer label');
   await written.nth(NAMES.length - 1).waitFor({ state: 'attached' });
   const labels = (await written.allTextContents()).join('\n');
-  const missing = NAMES.filter((name) => !labels.includes(name));
+  const missing = NAMES.filter((name) => !labels.includes(shownName(name)));
   expect(missing).toEqual([]);
   await page.emulateMedia({ media: 'print' });
   expect(await harm()).toEqual({ hurt: undefined, elements: 0, wider: 0 });

@@ -2,6 +2,7 @@ import { currencyOf } from '../../frame/shop/prices.ts';
 import { costOf } from '../../frame/sheet.ts';
 import { canopyEdge, cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
 import { bottomOf, riseOf } from '../../plan/defaults.ts';
+import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Feature, Plan, Problem, Screen } from '../../plan/types.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { ChoiceCost } from './types.ts';
@@ -46,7 +47,7 @@ export function costOfAll(added: readonly Feature[], plan: Plan): Outcome<Choice
       feature.kind === 'tree' ||
       feature.kind === 'building'
     ) {
-      missing.push(feature.name ?? feature.id);
+      missing.push(shownName(feature.name ?? feature.id));
     }
   }
   return problems.length > 0

@@ -1,5 +1,6 @@
 /** A frame as posts, tubes and joints, before anything is bought: what canopies and screens have in common. */
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import type { TubeSection } from '../strength/tube.ts';
 import type { ClothForm, ClothPlace, JointKind, TubeKind } from './types.ts';
@@ -107,7 +108,7 @@ export interface FrameBrief {
 
 /** What to call a canopy or screen in a sentence. */
 export function frameName(thing: Canopy | Screen): string {
-  return thing.name ?? `The ${thing.kind} "${thing.id}"`;
+  return shownName(thing.name ?? `The ${thing.kind} "${thing.id}"`);
 }
 
 /** JSON Pointer of a key of a feature, or of the feature list when it is not in it. */

@@ -1,5 +1,6 @@
 /** Where every post stands: by two tape lengths from two corners that stay put, and the diagonals that must agree. */
 import { boundsOf, distance, openRing, pathsCross, sideOf } from '../../plan/geometry/shapes.ts';
+import { shownName } from '../../plan/shown-name.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
@@ -206,7 +207,7 @@ function notesAt(plan: Plan, at: PlanPoint, units: Units): string[] {
 }
 
 function title(feature: Feature): string {
-  return feature.name === undefined ? `the ${feature.kind} "${feature.id}"` : `“${feature.name}”`;
+  return feature.name === undefined ? shownName(`the ${feature.kind} "${feature.id}"`) : `“${shownName(feature.name)}”`;
 }
 
 /** A place on the plan as the drawing's edges are numbered. */

@@ -5,6 +5,7 @@
 import { potOf } from '../../plan/defaults.ts';
 import { distance, distanceToPath, openRing, pathsCross, pointInRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
+import { shownName } from '../../plan/shown-name.ts';
 import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../../plan/types.ts';
 
 /** A wall counts as blocking the wind when it reaches this share of the roof's height. */
@@ -108,5 +109,5 @@ function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {
 }
 
 function thingName(feature: Feature): string {
-  return feature.name ?? `the ${feature.kind} "${feature.id}"`;
+  return shownName(feature.name ?? `the ${feature.kind} "${feature.id}"`);
 }

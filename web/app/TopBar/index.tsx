@@ -1,3 +1,4 @@
+import { shownName } from '../../../engine/index.ts';
 import { commitEdit, redo, redoLabel, undo, undoLabel } from '../../state/edit.ts';
 import { saveState } from '../../state/saving.ts';
 import { aside, stage } from '../../state/view.ts';
@@ -19,7 +20,7 @@ export function TopBar() {
       >
         <span class="unseen">Yard and files: </span>
         <span class="top-bar-stage">{STAGE_NAMES[stage.value].full}</span>
-        <bdi class="top-bar-name">{plan.value.name ?? 'Unnamed yard'}</bdi>
+        <bdi class="top-bar-name">{shownName(plan.value.name ?? 'Unnamed yard')}</bdi>
       </button>
       <SavedMark />
       <span class="top-bar-gap" />

@@ -5,6 +5,7 @@ import {
   freshId,
   moveFeature,
   removeFeature,
+  shownName,
 } from '../../../engine/index.ts';
 import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
@@ -81,7 +82,7 @@ export function calledById(id: string): string {
 }
 
 export function calledOf(feature: Feature): string {
-  return feature.name ?? toolById(toolIdOf(feature))?.noun ?? feature.kind;
+  return feature.name === undefined ? (toolById(toolIdOf(feature))?.noun ?? feature.kind) : shownName(feature.name);
 }
 
 function toolIdOf(feature: Feature): ToolId {

@@ -1,6 +1,6 @@
 import { circleMarker, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
 import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
-import { boundsOf, centroid, eavesOf, opennessOf, potOf, trunkRadius } from '../../../engine/index.ts';
+import { boundsOf, centroid, eavesOf, opennessOf, potOf, shownName, trunkRadius } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/index.ts';
 import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
@@ -257,10 +257,11 @@ function symbol(at: PlanPoint, className: string, paths: readonly string[]): Lay
 
 /** A thing's name under it, or on it where it has room there, as plain text. */
 function label(feature: Feature, at: PlanPoint, below = 0): Layer[] {
-  if (!feature.name) return [];
-  if (below > 0) return [textMark([at[0], at[1] - below], feature.name, 'map-name below')];
+  const name = shownName(feature.name ?? '');
+  if (name === '') return [];
+  if (below > 0) return [textMark([at[0], at[1] - below], name, 'map-name below')];
   const { minX, maxX } = boundsOf(centreLine(feature));
-  return [textMark(at, feature.name, 'map-name', maxX - minX)];
+  return [textMark(at, name, 'map-name', maxX - minX)];
 }
 
 /** Width of a letter of a name on the paper, for judging its room. [px] */

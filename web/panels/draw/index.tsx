@@ -3,6 +3,7 @@ import { aside, findOut, selection, surveyTopic } from '../../state/view.ts';
 import { deleteFeatures } from '../../map/drawing/feature-edits.ts';
 import { PlanList } from './PlanList.tsx';
 import { SanityWalk } from './SanityWalk.tsx';
+import { YardFields } from './YardFields.tsx';
 
 /** The card of the first stage: everything on the plan, edited in place, and a walk round it. */
 export function DrawCard() {
@@ -24,6 +25,7 @@ export function DrawCard() {
         Field sheet to print
       </button>
       <PlanList />
+      <YardFields />
       <SanityWalk />
     </div>
   );

@@ -1,6 +1,6 @@
 import '../parts/boxes/asked.css';
 import { useEffect, useState } from 'preact/hooks';
-import { latestDamage } from '../../../engine/index.ts';
+import { latestDamage, shownName } from '../../../engine/index.ts';
 import type { RivalId, Side, WhyResult } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { guessesOf } from '../../state/next.ts';
@@ -69,7 +69,7 @@ export function WhyCard() {
         <select id="why-plant" value={id} onChange={(event) => (selection.value = [event.currentTarget.value])}>
           {planted.map((one) => (
             <option key={one.id} value={one.id}>
-              {one.name ?? one.id}
+              {shownName(one.name ?? one.id)}
             </option>
           ))}
         </select>

@@ -1,3 +1,4 @@
+import { shownName } from '../../../engine/index.ts';
 import type { Feature } from '../../../engine/index.ts';
 
 const KEY_WORDS: Readonly<Record<string, string>> = {
@@ -17,5 +18,5 @@ const KEY_WORDS: Readonly<Record<string, string>> = {
 /** What is guessed, as a person would say it: "Lemon: width". */
 export function guessWords(feature: Feature | null, key: string): string {
   const words = KEY_WORDS[key] ?? key;
-  return feature === null ? words : `${feature.name ?? feature.id}: ${words}`;
+  return feature === null ? words : `${shownName(feature.name ?? feature.id)}: ${words}`;
 }

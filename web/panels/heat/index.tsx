@@ -97,12 +97,7 @@ function Plants({ plants, stale }: { readonly plants: readonly PlantLoad[]; read
         <>
           <ol class="plants-worst-first">
             {worstFirst(known, worth).map((plant) => (
-              <PlantRow
-                key={plant.id}
-                plant={plant}
-                name={features.get(plant.id)?.name ?? nameOf(plan.value, plant.id)}
-                open={plant.id === chosen}
-              />
+              <PlantRow key={plant.id} plant={plant} name={nameOf(plan.value, plant.id)} open={plant.id === chosen} />
             ))}
           </ol>
           <p class="quiet">

@@ -6,6 +6,7 @@ import {
   heightFromPicture,
   parseNumber,
   setHow,
+  shownName,
 } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Finding, KnownBy } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
@@ -77,7 +78,7 @@ export function Height() {
           <option value="">something not on the plan</option>
           {tall.map((one) => (
             <option key={one.id} value={one.id}>
-              {one.name ?? one.id}
+              {shownName(one.name ?? one.id)}
             </option>
           ))}
         </select>

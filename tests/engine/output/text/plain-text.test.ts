@@ -32,7 +32,7 @@ describe('plain text', () => {
     const head = ['what', 'm', 'in the way'];
     const rows = [['wall', '1.80', 'the neighbour to the east, and a gum']];
     expect(table(40, head, rows, [1])).toBe(
-      'what     m  in the way\nwall  1.80  the neighbour to the east,\n            and a gum',
+      'what     m  in the way\nwall  1.80  the neighbour to the east,\n             and a gum',
     );
     const wide = [...head, 'a', 'b', 'c', 'd'];
     expect(table(40, wide, [[...rows[0], '1234567', '', '1234567', '']], [1, 3, 4, 5, 6])).toBe(

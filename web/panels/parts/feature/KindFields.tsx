@@ -1,7 +1,7 @@
-import type { Blocked, Colour, CrownShape, Feature, FeatureOf, PotColour, Surface } from '../../../../engine/index.ts';
+import type { Blocked, Colour, CrownShape, Feature, FeatureOf, PotColour } from '../../../../engine/index.ts';
 import { colourOf, crownGuess, crownKindOf, crownShapeOf, shadesOf } from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
-import { plan } from '../../../state/yard.ts';
+import { plan, shownPlan } from '../../../state/yard.ts';
 import { CrownPicker } from '../../../map/controls/CrownPicker.tsx';
 import { PlantPicker } from '../../../map/controls/PlantPicker.tsx';
 import { ChoiceBox } from '../boxes/ChoiceBox.tsx';
@@ -11,6 +11,8 @@ import { MOVES } from './move-words.ts';
 import { OwnPlantRow } from './OwnPlantRow.tsx';
 import { ReadingFields } from './ReadingFields.tsx';
 import { SpanFields } from './SpanFields.tsx';
+import { hasPlantsBefore } from './plants-before.ts';
+import { SURFACES } from './surface-words.ts';
 import { TextBox } from '../boxes/TextBox.tsx';
 
 const CROWNS: Readonly<Record<CrownShape, string>> = { round: 'round', cone: 'pointed', column: 'a column' };
@@ -27,13 +29,6 @@ const WALL_COLOURS: Readonly<Record<Colour, string>> = {
   mid: 'middling',
   dark: 'dark',
 };
-const SURFACES: Readonly<Record<Surface, string>> = {
-  lawn: 'lawn',
-  soil: 'bare soil',
-  paving: 'paving',
-  mulch: 'mulch',
-  gravel: 'gravel',
-};
 const BLOCKS: Readonly<Record<Blocked, string>> = { posts: 'No posts', pots: 'No pots', canopy: 'No cloth above' };
 
 /** What is not a number: which plant, which shape, what may stand there, when the cloth hangs. */
@@ -41,14 +36,14 @@ export function KindFields({ feature }: { readonly feature: Feature }) {
   switch (feature.kind) {
     case 'wall':
     case 'building':
-      return (
+      return hasPlantsBefore(feature, shownPlan.value.features) ? (
         <ChoiceBox
           label="Colour of its sides"
           value={colourOf(feature)}
           choices={WALL_COLOURS}
           onChange={(colour) => change(feature.id, `Say what colour ${calledOf(feature)} is`, { colour })}
         />
-      );
+      ) : null;
     case 'ground':
       return (
         <ChoiceBox

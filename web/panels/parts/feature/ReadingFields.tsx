@@ -1,3 +1,4 @@
+import { shownName } from '../../../../engine/index.ts';
 import type { FeatureOf } from '../../../../engine/index.ts';
 import { change } from '../../../map/drawing/feature-edits.ts';
 import { shownPlan } from '../../../state/yard.ts';
@@ -26,12 +27,12 @@ export function ReadingFields({ reading }: { readonly reading: FeatureOf<'readin
   const plants = Object.fromEntries(
     features
       .filter(({ kind }) => kind === 'plant' || kind === 'tree' || kind === 'bed')
-      .map((each) => [each.id, each.name ?? each.id]),
+      .map((each) => [each.id, shownName(each.name ?? each.id)]),
   );
   const partners = Object.fromEntries(
     features
       .filter((each) => each.kind === 'reading' && each.id !== reading.id)
-      .map((each) => [each.id, each.name ?? each.id]),
+      .map((each) => [each.id, shownName(each.name ?? each.id)]),
   );
   return (
     <>
