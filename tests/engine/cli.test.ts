@@ -100,6 +100,9 @@ const SMALL = JSON.stringify({
   options: [{ id: 'A', removes: ['roof'] }],
 });
 
+// oxlint-disable-next-line no-control-regex -- control characters are what is looked for
+const OWN_LINES = /[\u0000-\u0009\u000b\u000c\u000e-\u001f\u007f-\u009f]|^Take care: none\.?\s*$/m;
+
 describe('the command line', () => {
   it('loads a plan from a file and from standard input alike', async () => {
     const [file, input] = [
@@ -282,10 +285,7 @@ describe('the command line', () => {
     ]) {
       const { code, out, err } = await run(argv.split(' '), { input: JSON.stringify(plan) });
       expect([argv, code, err && code ? err : '']).toEqual([argv, 0, '']);
-      // oxlint-disable-next-line no-control-regex -- control characters are what is looked for
-      expect(out + err, argv).not.toMatch(
-        /[\u0000-\u0009\u000b\u000c\u000e-\u001f\u007f-\u009f]|^Take care: none\.?\s*$/m,
-      );
+      expect(out + err, argv).not.toMatch(OWN_LINES);
     }
   });
 
