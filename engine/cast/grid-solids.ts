@@ -1,8 +1,8 @@
 import { hullOf } from '../plan/geometry/hull.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
-import { sheetCosine, slantShare } from '../scene/sheet.ts';
-import type { Crown, Lid, Occluder, Prism, Ring, Sheet, Stand } from '../scene/solids.ts';
+import { clothCosine, slantShare } from '../scene/cloth-sheet.ts';
+import type { Crown, Lid, Occluder, Prism, Ring, ClothSheet, Stand } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
 import type { GridSpec } from './grid-spec.ts';
 
@@ -13,7 +13,7 @@ const OPAQUE = 1e-12;
 export interface GridSolids {
   readonly prisms: readonly GridPrism[];
   readonly lids: readonly GridLid[];
-  readonly sheets: readonly GridSheet[];
+  readonly sheets: readonly GridCloth[];
   readonly crowns: readonly GridCrown[];
   readonly stands: readonly GridStand[];
 }
@@ -42,11 +42,11 @@ export interface GridLid extends Box {
   readonly top: number;
 }
 
-export interface GridSheet {
+export interface GridCloth {
   /** Corners of what is above the plane, 3 numbers each: u, v, height. */
   readonly corners: Float64Array;
   readonly top: number;
-  readonly sheet: Sheet;
+  readonly sheet: ClothSheet;
 }
 
 export interface GridCrown {
@@ -74,7 +74,7 @@ export interface GridStand {
 export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): GridSolids {
   const prisms: GridPrism[] = [];
   const lids: GridLid[] = [];
-  const sheets: GridSheet[] = [];
+  const sheets: GridCloth[] = [];
   const crowns: GridCrown[] = [];
   const stands: GridStand[] = [];
   for (const solid of occluders.flatMap((occluder) => occluder.solids)) {
@@ -85,8 +85,8 @@ export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): Grid
       case 'lid':
         if (solid.height - grid.height > TOUCH) lids.push(gridLid(solid, grid));
         break;
-      case 'sheet': {
-        const sheet = gridSheet(solid, grid);
+      case 'cloth': {
+        const sheet = gridCloth(solid, grid);
         if (solid.share < 1 && sheet.corners.length > 0) sheets.push(sheet);
         break;
       }
@@ -136,7 +136,7 @@ function boxOf(outline: Float64Array): Box {
 }
 
 /** A sheet above the plane; no corners if nothing of it is. */
-export function gridSheet(sheet: Sheet, grid: GridSpec): GridSheet {
+export function gridCloth(sheet: ClothSheet, grid: GridSpec): GridCloth {
   const { corner, u, v } = sheet;
   const corners: SpacePoint[] = [
     corner,
@@ -153,8 +153,8 @@ export function gridSheet(sheet: Sheet, grid: GridSpec): GridSheet {
 }
 
 /** Share of a beam from the unit vector dx, dy, dz that a sheet lets through. */
-export function gridSheetShare({ sheet }: GridSheet, dx: number, dy: number, dz: number): number {
-  return shareOrOpaque(slantShare(sheet.share, sheetCosine(sheet, [dx, dy, dz])));
+export function gridClothShare({ sheet }: GridCloth, dx: number, dy: number, dz: number): number {
+  return shareOrOpaque(slantShare(sheet.share, clothCosine(sheet, [dx, dy, dz])));
 }
 
 /** The part of a flat convex polygon above a height; nothing if it only touches it. */

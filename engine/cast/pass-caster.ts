@@ -2,14 +2,14 @@ import { SEGMENT } from '../scene/outline.ts';
 import type { Scene } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
 import { BodyShadows } from './body-shadows.ts';
-import { gridSheetShare, gridSolids } from './grid-solids.ts';
+import { gridClothShare, gridSolids } from './grid-solids.ts';
 import type { GridSolids } from './grid-solids.ts';
 import type { GridSpec } from './grid-spec.ts';
 import type { Directions } from './passes.ts';
 import { RowSweep } from './row-sweep.ts';
 import type { ShadeSink } from './row-sweep.ts';
 import { ShadowEdges } from './shadow-edges.ts';
-import { addLidShadow, addPrismShadow, addSheetShadow, mostPrismEdges, MOST_CORNERS } from './shadows.ts';
+import { addLidShadow, addPrismShadow, addClothShadow, mostPrismEdges, MOST_CORNERS } from './shadows.ts';
 
 /** Casts a scene's shadows on a grid, one pass at a time, into a sink. Holds the buffers that takes. */
 export class PassCaster {
@@ -58,7 +58,7 @@ class StateCaster {
     for (let l = 0; l < solids.lids.length; l++) addLidShadow(edges, solids.lids[l], reachU, reachV);
     for (let s = 0; s < solids.sheets.length; s++) {
       const sheet = solids.sheets[s];
-      addSheetShadow(edges, sheet, gridSheetShare(sheet, dx, dy, dz), reachU, reachV, this.corners);
+      addClothShadow(edges, sheet, gridClothShare(sheet, dx, dy, dz), reachU, reachV, this.corners);
     }
     this.bodies.addTo(edges, dx, dy, dz, reachU, reachV);
     this.sweep.run(edges, this.bodies, sink);

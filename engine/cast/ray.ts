@@ -4,7 +4,7 @@ import { stateOf } from '../scene/build.ts';
 import { crownShare } from '../scene/crown.ts';
 import { planDirection } from '../scene/direction.ts';
 import { prismCrossings } from '../scene/prism.ts';
-import { lidMeets, sheetCosine, sheetMeets, slantShare } from '../scene/sheet.ts';
+import { lidMeets, clothCosine, clothMeets, slantShare } from '../scene/cloth-sheet.ts';
 import type { Occluder, Scene, Solid } from '../scene/solids.ts';
 import { lengthInStand, standShare } from '../scene/stand.ts';
 import { isDark } from './passes.ts';
@@ -57,8 +57,8 @@ function solidShare(solid: Solid, point: SpacePoint, direction: SpacePoint): num
   switch (solid.kind) {
     case 'prism':
       return solid.openness ** prismCrossings(solid, point, direction);
-    case 'sheet':
-      return sheetMeets(solid, point, direction) ? slantShare(solid.share, sheetCosine(solid, direction)) : 1;
+    case 'cloth':
+      return clothMeets(solid, point, direction) ? slantShare(solid.share, clothCosine(solid, direction)) : 1;
     case 'lid':
       return lidMeets(solid, point, direction) ? 0 : 1;
     case 'stand':

@@ -1,12 +1,12 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { lengthInCrown, shareOfLength } from '../scene/crown.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Lid, OwnCrown, Prism, Scene, Sheet, Solid, Stand } from '../scene/solids.ts';
+import type { Crown, Lid, OwnCrown, Prism, Scene, ClothSheet, Solid, Stand } from '../scene/solids.ts';
 import { lengthInStand, standShare } from '../scene/stand.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 import type { Directions, Passes } from './passes.ts';
 import { directionsOf } from './passes.ts';
-import { SheetFrame } from './sheet-frame.ts';
+import { ClothFrame } from './cloth-frame.ts';
 import { passesToward, viewOfDisc, viewOfOutline, windingOf } from './view.ts';
 
 /**
@@ -89,7 +89,7 @@ function outlineOf(solid: Solid): Float64Array {
   // What a bent outline covers beyond its eaves' rectangles, the building below stops as well.
   if (solid.kind === 'lid') return unionOutline(solid.rings.filter(isConvex));
   if (solid.kind === 'stand') return unionOutline([solid.ring]);
-  if (solid.kind !== 'sheet') return NO_OUTLINE;
+  if (solid.kind !== 'cloth') return NO_OUTLINE;
   const {
     corner: [x, y],
     u,
@@ -152,11 +152,11 @@ function dim(
         shares,
       );
     }
-    case 'sheet': {
+    case 'cloth': {
       const foot = Math.min(0, solid.u[2]) + Math.min(0, solid.v[2]) + solid.corner[2] - z;
       const top = Math.max(0, solid.u[2]) + Math.max(0, solid.v[2]) + solid.corner[2] - z;
       const view = viewOfOutline(outline, x, y, foot, top);
-      return dimBySheet(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
+      return dimByCloth(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
     }
     case 'stand': {
       const view = viewOfOutline(outline, x, y, -z, solid.height - z);
@@ -214,8 +214,8 @@ function dimByPrism(
   }
 }
 
-function dimBySheet(
-  sheet: Sheet,
+function dimByCloth(
+  sheet: ClothSheet,
   x: number,
   y: number,
   z: number,
@@ -225,7 +225,7 @@ function dimBySheet(
   shares: Float64Array,
 ): void {
   if (found === 0) return;
-  const frame = new SheetFrame(sheet, x, y, z);
+  const frame = new ClothFrame(sheet, x, y, z);
   for (let n = 0; n < found; n++) {
     const k = list[n];
     shares[k] *= frame.passes(directions.x[k], directions.y[k], directions.z[k]);

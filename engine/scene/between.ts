@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { lengthInCrown } from './crown.ts';
 import { prismCrossings } from './prism.ts';
-import { lidMeets, sheetMeets } from './sheet.ts';
+import { lidMeets, clothMeets } from './cloth-sheet.ts';
 import type { Solid } from './solids.ts';
 import { lengthInStand } from './stand.ts';
 import { TOUCH } from './ties.ts';
@@ -22,7 +22,7 @@ export function reachOf(solid: Solid): Reach {
       return around(solid.rings.flat(), solid.kind === 'lid' ? solid.height : 0, solid.height);
     case 'stand':
       return around(solid.ring, 0, solid.height);
-    case 'sheet': {
+    case 'cloth': {
       const { corner: c, u, v } = solid;
       const corners = [c, sum(c, u), sum(c, v), sum(sum(c, u), v)];
       const heights = corners.map(([, , z]) => z);
@@ -44,8 +44,8 @@ export function standsBetween(solid: Solid, lower: SpacePoint, upper: SpacePoint
       return prismCrossings(solid, lower, up) > prismCrossings(solid, upper, up);
     case 'lid':
       return lidMeets(solid, lower, up) && !lidMeets(solid, upper, up);
-    case 'sheet':
-      return sheetMeets(solid, lower, up) && !sheetMeets(solid, upper, up);
+    case 'cloth':
+      return clothMeets(solid, lower, up) && !clothMeets(solid, upper, up);
     case 'stand':
       return lengthOf(lengthInStand, solid, lower, up) - lengthOf(lengthInStand, solid, upper, up) > TOUCH;
     default:

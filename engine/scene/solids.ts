@@ -46,8 +46,8 @@ export interface Stand {
 }
 
 /** Cloth, without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
-export interface Sheet {
-  readonly kind: 'sheet';
+export interface ClothSheet {
+  readonly kind: 'cloth';
   readonly corner: SpacePoint;
   readonly u: SpacePoint;
   readonly v: SpacePoint;
@@ -63,7 +63,7 @@ export interface Lid {
   readonly reflects: number | null;
 }
 
-export type Solid = Prism | Crown | Stand | Sheet | Lid;
+export type Solid = Prism | Crown | Stand | ClothSheet | Lid;
 
 /** What one feature puts in the way. Its share is the product over its solids. */
 export interface Occluder {

@@ -132,7 +132,7 @@ function pathShare(path: readonly PlanPoint[], thickness: number, height: number
 }
 
 /** A sheet thins a beam by one over the cosine of the angle from its normal, at 75° and beyond by no more. */
-function sheetShare(p: Space, q: Space, r: Space, s: Space, share: number): ShareOf {
+function clothShare(p: Space, q: Space, r: Space, s: Space, share: number): ShareOf {
   const mesh = quadMesh(p, q, r, s);
   const normal = new Vector3(...q)
     .sub(new Vector3(...p))
@@ -163,7 +163,7 @@ function buildingShares({ outline, height, eaves = 0 }: Own<Building>): ShareOf[
       const [p, q, r, s] = aboutSegment(a, outline[(k + 1) % outline.length], eaves, eaves, eaves).map(
         ([x, y]): Space => [x, y, height],
       );
-      shares.push(sheetShare(p, q, r, s, 0));
+      shares.push(clothShare(p, q, r, s, 0));
     });
   }
   return shares;
@@ -192,12 +192,12 @@ function canopyShares({
     left: [corner(-1, 1), corner(-1, -1)],
     right: [corner(1, 1), corner(1, -1)],
   };
-  const roof = sheetShare(corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1), 1 - (measuredDensity ?? density));
+  const roof = clothShare(corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1), 1 - (measuredDensity ?? density));
   return [
     roof,
     ...drops.map((drop) => {
       const [a, b] = edges[drop.side];
-      return sheetShare(a, b, [b[0], b[1], b[2] - drop.depth], [a[0], a[1], a[2] - drop.depth], 1 - drop.density);
+      return clothShare(a, b, [b[0], b[1], b[2] - drop.depth], [a[0], a[1], a[2] - drop.depth], 1 - drop.density);
     }),
   ];
 }
@@ -205,7 +205,7 @@ function canopyShares({
 function screenShares({ path, bottom = 0, height, density, measuredDensity }: Own<Screen>): ShareOf[] {
   return path.slice(1).map(([bx, by], k) => {
     const [ax, ay] = path[k];
-    return sheetShare(
+    return clothShare(
       [ax, ay, bottom],
       [bx, by, bottom],
       [bx, by, height],

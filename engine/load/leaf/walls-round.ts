@@ -12,7 +12,7 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../scene/between.ts';
 import { planDirection } from '../../scene/direction.ts';
 import { type FacePatch, Faces } from '../../scene/faces.ts';
-import type { OwnCrown, Scene, Sheet, Solid } from '../../scene/solids.ts';
+import type { OwnCrown, Scene, ClothSheet, Solid } from '../../scene/solids.ts';
 import type { HeatDay } from './heat-day.ts';
 import type { WallGlow } from './surroundings.ts';
 import { faceGlow, SKY_ON_FACE } from './wall-light.ts';
@@ -33,7 +33,7 @@ export interface WallsRound {
   /** @param own the plant's own crown, in the way of this point alone; `null` where no wall or building is in view */
   at(heat: HeatDay, point: SpacePoint, own?: OwnCrown): WallGlow | null;
   /** The walls of the same yard with further cloth in it, that hangs all year. @param scene with the cloth */
-  under(scene: Scene, sheets: readonly Sheet[]): WallsRound;
+  under(scene: Scene, sheets: readonly ClothSheet[]): WallsRound;
 }
 
 const NO_WALLS: WallsRound = { at: () => null, under: () => NO_WALLS };

@@ -99,7 +99,7 @@ export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: 
 }
 
 function kindOf(solid: Solid): PaintKind {
-  if (solid.kind === 'sheet') return 'cloth';
+  if (solid.kind === 'cloth') return 'cloth';
   return solid.kind === 'prism' || solid.kind === 'lid' ? 'built' : 'tree';
 }
 
@@ -201,7 +201,7 @@ function passedAt(seen: Seen, bodies: readonly Body[]): number {
     if (stretches.length === 0) continue;
     if (solid.kind === 'prism')
       prisms.set(solid, [...(prisms.get(solid) ?? []), ...stretches.map(([from, to]): [number, number] => [from, to])]);
-    else if (solid.kind === 'sheet') share *= solid.share;
+    else if (solid.kind === 'cloth') share *= solid.share;
     else if (solid.kind === 'lid') share = 0;
     else share *= veilShare(solid, stretches);
   }
@@ -230,7 +230,7 @@ function meanPasses({ solid, faces, stretches }: Body): number {
   switch (solid.kind) {
     case 'prism':
       return solid.openness;
-    case 'sheet':
+    case 'cloth':
       return solid.share;
     case 'lid':
       return 0;

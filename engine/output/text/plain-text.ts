@@ -53,7 +53,9 @@ export function table(
 
 function rowLines(row: readonly string[], widths: readonly number[], right: readonly number[]): string[] {
   // A broken word's rest is set in, so that no name makes a line of its own.
-  const cells = row.map((cell, column) => wrapped(cell, widths[column], right.includes(column) ? '' : ' ').split('\n'));
+  const cells = row.map((cell, column) =>
+    wrapped(cell, widths[column], right.includes(column) || widths[column] < NARROWEST_COLUMN ? '' : ' ').split('\n'),
+  );
   return Array.from({ length: Math.max(...cells.map((lines) => lines.length)) }, (_, line) =>
     cells
       .map((lines, column) => {

@@ -77,9 +77,9 @@ describe('buildScene', () => {
       ['screen', 'pot', 'canopy', 'tree', 'house', 'hedge', 'wall'],
     ]);
     expect(states[0].map(({ solids }) => solids.map(({ kind }) => kind))).toEqual([
-      ['sheet'],
+      ['cloth'],
       ['round'],
-      ['sheet'],
+      ['cloth'],
       ['round', 'column'],
       ['prism'],
       ['prism'],

@@ -11,7 +11,7 @@ import type { Yard } from '../../../load/yard.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
-import type { OwnCrown, Sheet } from '../../../scene/solids.ts';
+import type { OwnCrown, ClothSheet } from '../../../scene/solids.ts';
 import type { Progress } from '../progress.ts';
 
 /** A bed's light is guarded at so many of its cells. */
@@ -78,7 +78,7 @@ export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
   };
 }
 
-function fallsBelow({ light, rays }: Guarded, least: number, sheets: readonly Sheet[]): boolean {
+function fallsBelow({ light, rays }: Guarded, least: number, sheets: readonly ClothSheet[]): boolean {
   let left = light;
   for (let k = 0; k < rays.length && left >= least; k++) left -= rays[k].takenBy(sheets);
   return left < least;

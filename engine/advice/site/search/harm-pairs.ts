@@ -1,6 +1,6 @@
 import { underSky } from '../../../load/leaf/surroundings.ts';
 import { planDirection } from '../../../scene/direction.ts';
-import { MOST_SLANT, slantPower } from '../../../scene/sheet.ts';
+import { MOST_SLANT, slantPower } from '../../../scene/cloth-sheet.ts';
 import type { LeafTables } from '../scoring/leaf-tables.ts';
 import type { Targets } from './targets.ts';
 

@@ -1,4 +1,4 @@
-import { slantPower } from '../../../scene/sheet.ts';
+import { slantPower } from '../../../scene/cloth-sheet.ts';
 import type { HarmPairs } from './harm-pairs.ts';
 import type { Targets } from './targets.ts';
 import { alongU, alongV, type TurnedLattice } from './turned-lattice.ts';

@@ -1,6 +1,6 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { pointInRing } from '../plan/geometry/shapes.ts';
-import type { Lid, Sheet } from './solids.ts';
+import type { Lid, ClothSheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
 
 /** Cloth meets every beam at no less than this cosine: threads stand up from its plane. */
@@ -23,7 +23,7 @@ export function slantPower(cosine: number): number {
 export const MOST_SLANT = 1 / LEAST_COSINE;
 
 /** Cosine of the angle between a beam and a sheet's normal, either sign. @param direction Unit vector. */
-export function sheetCosine({ u, v }: Sheet, direction: SpacePoint): number {
+export function clothCosine({ u, v }: ClothSheet, direction: SpacePoint): number {
   const normal = cross(u, v);
   return dot(normal, direction) / Math.sqrt(dot(normal, normal));
 }
@@ -31,7 +31,7 @@ export function sheetCosine({ u, v }: Sheet, direction: SpacePoint): number {
 /**
  * Whether a beam meets a sheet, edges included, beyond the point itself. A beam along the sheet's own plane does not.
  */
-export function sheetMeets(sheet: Sheet, point: SpacePoint, direction: SpacePoint): boolean {
+export function clothMeets(sheet: ClothSheet, point: SpacePoint, direction: SpacePoint): boolean {
   const { corner, u, v } = sheet;
   const normal = cross(u, v);
   const squared = dot(normal, normal);

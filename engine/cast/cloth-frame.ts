@@ -1,10 +1,10 @@
-import { LEAST_COSINE } from '../scene/sheet.ts';
-import type { Sheet } from '../scene/solids.ts';
+import { LEAST_COSINE } from '../scene/cloth-sheet.ts';
+import type { ClothSheet } from '../scene/solids.ts';
 import { decay } from './decay.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 
 /** A sheet as seen from one point: asked of many beams, each a few products. */
-export class SheetFrame {
+export class ClothFrame {
   private readonly nx: number;
   private readonly ny: number;
   private readonly nz: number;
@@ -22,7 +22,7 @@ export class SheetFrame {
   /** −ln of what passes where a beam meets the sheet square on. */
   private readonly thickness: number;
 
-  constructor({ corner, u, v, share }: Sheet, x: number, y: number, z: number) {
+  constructor({ corner, u, v, share }: ClothSheet, x: number, y: number, z: number) {
     const nx = u[1] * v[2] - u[2] * v[1];
     const ny = u[2] * v[0] - u[0] * v[2];
     const nz = u[0] * v[1] - u[1] * v[0];

@@ -1,5 +1,5 @@
-import type { Sheet } from '../scene/solids.ts';
-import { gridSheet, gridSheetShare } from './grid-solids.ts';
+import type { ClothSheet } from '../scene/solids.ts';
+import { gridCloth, gridClothShare } from './grid-solids.ts';
 import type { GridSpec } from './grid-spec.ts';
 import type { Directions } from './passes.ts';
 import { MOST_CORNERS } from './shadows.ts';
@@ -7,7 +7,7 @@ import { MOST_CORNERS } from './shadows.ts';
 const NO_CORNERS = new Float64Array(0);
 
 /** The shadow of one sheet in every pass, a run of cells on each line (pass·rows + j). */
-export class SheetRuns {
+export class ClothRuns {
   /** What the sheet lets through in each pass. */
   readonly share: Float64Array;
   /** 2 a line: the run's first cell and the cell after its last; no run where the second is not the greater. */
@@ -30,10 +30,10 @@ export class SheetRuns {
   }
 
   /** Lays the sheet's shadows out. @param live Which passes it stands in (1) or not (0). Null: no sheet. */
-  lay(sheet: Sheet | null, live: Uint8Array): void {
+  lay(sheet: ClothSheet | null, live: Uint8Array): void {
     const { grid, directions, ends, firstRow, lastRow, corners } = this;
     const { count, x, y, z } = directions;
-    const onGrid = sheet === null ? null : gridSheet(sheet, grid);
+    const onGrid = sheet === null ? null : gridCloth(sheet, grid);
     const space = onGrid?.corners ?? NO_CORNERS;
     const edge = grid.columns - 1;
     for (let k = 0; k < count; k++) {
@@ -43,7 +43,7 @@ export class SheetRuns {
       firstRow[k] = grid.rows;
       lastRow[k] = -1;
       if (live[k] === 0 || onGrid === null || space.length === 0) continue;
-      this.share[k] = gridSheetShare(onGrid, x[k], y[k], z[k]);
+      this.share[k] = gridClothShare(onGrid, x[k], y[k], z[k]);
       const reachU = x[k] / (z[k] * grid.cell);
       const reachV = y[k] / (z[k] * grid.cell);
       let used = 0;
