@@ -1,6 +1,6 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Lid, Occluder, Prism, Ring, Sheet } from '../scene/solids.ts';
+import type { Crown, Lid, Occluder, Prism, Ring, ClothSheet } from '../scene/solids.ts';
 import { TOUCH } from '../scene/ties.ts';
 import type { GridSpec } from './grid-spec.ts';
 
@@ -11,7 +11,7 @@ const OPAQUE = 1e-12;
 export interface GridSolids {
   readonly prisms: readonly GridPrism[];
   readonly lids: readonly GridLid[];
-  readonly sheets: readonly GridSheet[];
+  readonly sheets: readonly GridCloth[];
   readonly crowns: readonly GridCrown[];
 }
 
@@ -39,7 +39,7 @@ export interface GridLid extends Box {
   readonly top: number;
 }
 
-export interface GridSheet {
+export interface GridCloth {
   /** Corners of what is above the plane, 3 numbers each: u, v, height. */
   readonly corners: Float64Array;
   readonly top: number;
@@ -61,7 +61,7 @@ export interface GridCrown {
 export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): GridSolids {
   const prisms: GridPrism[] = [];
   const lids: GridLid[] = [];
-  const sheets: GridSheet[] = [];
+  const sheets: GridCloth[] = [];
   const crowns: GridCrown[] = [];
   for (const solid of occluders.flatMap((occluder) => occluder.solids)) {
     switch (solid.kind) {
@@ -71,8 +71,8 @@ export function gridSolids(occluders: readonly Occluder[], grid: GridSpec): Grid
       case 'lid':
         if (solid.height - grid.height > TOUCH) lids.push(gridLid(solid, grid));
         break;
-      case 'sheet': {
-        const sheet = gridSheet(solid, grid);
+      case 'cloth': {
+        const sheet = gridCloth(solid, grid);
         if (sheet.share < 1 && sheet.corners.length > 0) sheets.push(sheet);
         break;
       }
@@ -119,7 +119,7 @@ function boxOf(outline: Float64Array): Box {
 }
 
 /** A sheet above the plane; no corners if nothing of it is. */
-export function gridSheet({ corner, u, v, share }: Sheet, grid: GridSpec): GridSheet {
+export function gridCloth({ corner, u, v, share }: ClothSheet, grid: GridSpec): GridCloth {
   const corners: SpacePoint[] = [
     corner,
     [corner[0] + u[0], corner[1] + u[1], corner[2] + u[2]],

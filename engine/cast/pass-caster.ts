@@ -9,7 +9,7 @@ import type { Directions } from './passes.ts';
 import { RowSweep } from './row-sweep.ts';
 import type { ShadeSink } from './row-sweep.ts';
 import { ShadowEdges } from './shadow-edges.ts';
-import { addLidShadow, addPrismShadow, addSheetShadow, mostPrismEdges, MOST_CORNERS } from './shadows.ts';
+import { addLidShadow, addPrismShadow, addClothShadow, mostPrismEdges, MOST_CORNERS } from './shadows.ts';
 
 /** Casts a scene's shadows on a grid, one pass at a time, into a sink. Holds the buffers that takes. */
 export class PassCaster {
@@ -57,7 +57,7 @@ class StateCaster {
       addPrismShadow(edges, solids.prisms[p], dx, dy, reachU, reachV, TOUCH / cell);
     for (let l = 0; l < solids.lids.length; l++) addLidShadow(edges, solids.lids[l], reachU, reachV);
     for (let s = 0; s < solids.sheets.length; s++)
-      addSheetShadow(edges, solids.sheets[s], reachU, reachV, this.corners);
+      addClothShadow(edges, solids.sheets[s], reachU, reachV, this.corners);
     this.crowns.addTo(edges, dx, dy, dz, reachU, reachV);
     this.sweep.run(edges, this.crowns, sink);
   }

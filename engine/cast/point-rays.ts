@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
-import type { Sheet } from '../scene/solids.ts';
+import type { ClothSheet } from '../scene/solids.ts';
 import type { Directions } from './passes.ts';
-import { SheetFrame } from './sheet-frame.ts';
+import { ClothFrame } from './cloth-frame.ts';
 
 /** Bearings are opened by this, so that no ray at the very edge of a sheet is passed by. [rad] */
 const EDGE = 1e-9;
@@ -59,17 +59,17 @@ export class PointRays {
   }
 
   /** What sheets that hang all at once take of all that arrives. */
-  takenBy(sheets: readonly Sheet[]): number {
+  takenBy(sheets: readonly ClothSheet[]): number {
     const [x, y, z] = this.point;
     const above = sheets.filter(({ corner, u, v }) => corner[2] + Math.max(0, u[2]) + Math.max(0, v[2]) > z);
     if (above.length === 0) return 0;
-    const frames = above.map((sheet) => new SheetFrame(sheet, x, y, z));
+    const frames = above.map((sheet) => new ClothFrame(sheet, x, y, z));
     const { from, to } = bearingsOf(above, x, y);
     const taken = this.takenFrom(above, frames, from, Math.min(to, Math.PI));
     return to > Math.PI ? taken + this.takenFrom(above, frames, -Math.PI, to - 2 * Math.PI) : taken;
   }
 
-  private takenFrom(sheets: readonly Sheet[], frames: readonly SheetFrame[], from: number, to: number): number {
+  private takenFrom(sheets: readonly ClothSheet[], frames: readonly ClothFrame[], from: number, to: number): number {
     const { x, y, z, bearing, brings } = this;
     let taken = 0;
     for (let k = this.firstFrom(from - EDGE); k < bearing.length && bearing[k] <= to + EDGE; k++) {
@@ -96,7 +96,7 @@ export class PointRays {
  * Bearings between which the sheets are seen from a point, counter-clockwise, `from` within ±π; all round where no half
  * of the sky is free of them. [rad]
  */
-function bearingsOf(sheets: readonly Sheet[], x: number, y: number): { from: number; to: number } {
+function bearingsOf(sheets: readonly ClothSheet[], x: number, y: number): { from: number; to: number } {
   const firstX = sheets[0].corner[0] - x;
   const firstY = sheets[0].corner[1] - y;
   let right = 0;

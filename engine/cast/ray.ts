@@ -4,7 +4,7 @@ import { stateOf } from '../scene/build.ts';
 import { crownShare } from '../scene/crown.ts';
 import { planDirection } from '../scene/direction.ts';
 import { prismCrossings } from '../scene/prism.ts';
-import { lidMeets, sheetMeets } from '../scene/sheet.ts';
+import { lidMeets, clothMeets } from '../scene/cloth-sheet.ts';
 import type { Occluder, Scene, Solid } from '../scene/solids.ts';
 import { isDark } from './passes.ts';
 
@@ -56,8 +56,8 @@ function solidShare(solid: Solid, point: SpacePoint, direction: SpacePoint): num
   switch (solid.kind) {
     case 'prism':
       return solid.openness ** prismCrossings(solid, point, direction);
-    case 'sheet':
-      return sheetMeets(solid, point, direction) ? solid.share : 1;
+    case 'cloth':
+      return clothMeets(solid, point, direction) ? solid.share : 1;
     case 'lid':
       return lidMeets(solid, point, direction) ? 0 : 1;
     default:

@@ -39,7 +39,7 @@ function ringsOf(solid: Solid, away: PlanPoint, height: number, round: number): 
       return solid.height <= height ? [] : solid.rings.flatMap((ring) => swept(ring, away, solid.height - height));
     case 'lid':
       return solid.height <= height ? [] : solid.rings.map((ring) => moved(ring, away, solid.height - height));
-    case 'sheet': {
+    case 'cloth': {
       const { corner, u, v } = solid;
       const corners = [
         [0, 0],

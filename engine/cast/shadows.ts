@@ -1,5 +1,5 @@
 import { SEGMENT } from '../scene/outline.ts';
-import type { GridLid, GridPrism, GridSheet } from './grid-solids.ts';
+import type { GridLid, GridPrism, GridCloth } from './grid-solids.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 
 /** Most corners of a sheet cut by the plane. */
@@ -78,9 +78,9 @@ export function addLidShadow(edges: ShadowEdges, lid: GridLid, reachU: number, r
  * Adds the shadow of a sheet: its corners carried along the beam down to the plane.
  * @param corners Room for its corners on the plane, 2 numbers each.
  */
-export function addSheetShadow(
+export function addClothShadow(
   edges: ShadowEdges,
-  sheet: GridSheet,
+  sheet: GridCloth,
   reachU: number,
   reachV: number,
   corners: Float64Array,

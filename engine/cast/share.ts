@@ -1,11 +1,11 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { lengthInCrown, shareOfLength } from '../scene/crown.ts';
 import { isConvex, SEGMENT, unionOutline } from '../scene/outline.ts';
-import type { Crown, Lid, Prism, Scene, Sheet, Solid } from '../scene/solids.ts';
+import type { Crown, Lid, Prism, Scene, ClothSheet, Solid } from '../scene/solids.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 import type { Directions, Passes } from './passes.ts';
 import { directionsOf } from './passes.ts';
-import { SheetFrame } from './sheet-frame.ts';
+import { ClothFrame } from './cloth-frame.ts';
 import { passesToward, viewOfDisc, viewOfOutline, windingOf } from './view.ts';
 
 /**
@@ -78,7 +78,7 @@ function outlineOf(solid: Solid): Float64Array {
   if (solid.kind === 'prism') return unionOutline(solid.rings);
   // What a bent outline covers beyond its eaves' rectangles, the building below stops as well.
   if (solid.kind === 'lid') return unionOutline(solid.rings.filter(isConvex));
-  if (solid.kind !== 'sheet') return NO_OUTLINE;
+  if (solid.kind !== 'cloth') return NO_OUTLINE;
   const {
     corner: [x, y],
     u,
@@ -141,11 +141,11 @@ function dim(
         shares,
       );
     }
-    case 'sheet': {
+    case 'cloth': {
       const foot = Math.min(0, solid.u[2]) + Math.min(0, solid.v[2]) + solid.corner[2] - z;
       const top = Math.max(0, solid.u[2]) + Math.max(0, solid.v[2]) + solid.corner[2] - z;
       const view = viewOfOutline(outline, x, y, foot, top);
-      return dimBySheet(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
+      return dimByCloth(solid, x, y, z, directions, list, passesToward(view, directions, stands, shares, list), shares);
     }
     default: {
       const view = viewOfDisc(solid.x - x, solid.y - y, solid.radius, solid.base - z, solid.top - z);
@@ -199,8 +199,8 @@ function dimByPrism(
   }
 }
 
-function dimBySheet(
-  sheet: Sheet,
+function dimByCloth(
+  sheet: ClothSheet,
   x: number,
   y: number,
   z: number,
@@ -210,7 +210,7 @@ function dimBySheet(
   shares: Float64Array,
 ): void {
   if (found === 0) return;
-  const frame = new SheetFrame(sheet, x, y, z);
+  const frame = new ClothFrame(sheet, x, y, z);
   for (let n = 0; n < found; n++) {
     const k = list[n];
     if (frame.meets(directions.x[k], directions.y[k], directions.z[k])) shares[k] *= sheet.share;

@@ -62,7 +62,7 @@ export function skylineSilhouette(skyline: readonly SkylinePoint[]): Silhouette 
 }
 
 function kindOf(solid: Solid): Silhouette['kind'] {
-  if (solid.kind === 'sheet') return 'cloth';
+  if (solid.kind === 'cloth') return 'cloth';
   return solid.kind === 'prism' || solid.kind === 'lid' ? 'solid' : 'crown';
 }
 
@@ -114,7 +114,7 @@ function edgesOf(solid: Solid, [x, y]: SpacePoint): number[] {
     case 'prism':
     case 'lid':
       return solid.rings.flatMap((ring) => ring.map(([px, py]) => angleTo(px, py)));
-    case 'sheet':
+    case 'cloth':
       return cornersOf(solid).map(([px, py]) => angleTo(px, py));
     default: {
       const distance = Math.hypot(solid.x - x, solid.y - y);
@@ -159,7 +159,7 @@ function cutsOf(solid: Solid, [x, y, z]: SpacePoint, [dx, dy]: PlanPoint): Cut[]
         ]),
       );
     }
-    case 'sheet':
+    case 'cloth':
       return [crossings(cornersOf(solid).map(([px, py, pz]): SpacePoint => [along(px, py), aside(px, py), pz - z]))];
     default:
       return [crownCut(solid, along(solid.x, solid.y), aside(solid.x, solid.y), z)];
@@ -222,7 +222,7 @@ function clippedAhead(cut: readonly Cut[]): Cut[] {
   return [...ahead, ...overhead];
 }
 
-function cornersOf({ corner: [x, y, z], u, v }: Extract<Solid, { kind: 'sheet' }>): SpacePoint[] {
+function cornersOf({ corner: [x, y, z], u, v }: Extract<Solid, { kind: 'cloth' }>): SpacePoint[] {
   return [
     [x, y, z],
     [x + u[0], y + u[1], z + u[2]],

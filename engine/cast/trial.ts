@@ -1,11 +1,11 @@
-import type { Scene, Sheet } from '../scene/solids.ts';
+import type { Scene, ClothSheet } from '../scene/solids.ts';
 import type { GridSpec } from './grid-spec.ts';
 import { KeptShade } from './kept-shade.ts';
 import { PassCaster } from './pass-caster.ts';
 import { directionsOf } from './passes.ts';
 import type { Passes } from './passes.ts';
 import { ShadeSums } from './shade-sums.ts';
-import { SheetRuns } from './sheet-runs.ts';
+import { ClothRuns } from './cloth-runs.ts';
 
 /** A yard cast once, over which cloth can be tried: each trial costs only what changes from the one before. */
 export interface TrialCaster {
@@ -14,7 +14,7 @@ export interface TrialCaster {
    * yard as one more feature would: shares multiply.
    * @param hangs 1 for the passes in which they hang, 0 for the others; absent: in all.
    */
-  hang(sheets: readonly Sheet[], hangs?: Uint8Array): void;
+  hang(sheets: readonly ClothSheet[], hangs?: Uint8Array): void;
   /** Σ share·weight over the passes as the yard now stands, like `castGrid`'s. New arrays at every call. */
   sums(): Float64Array[];
 }
@@ -43,16 +43,16 @@ export function createTrialCaster(
   }
   yard.close();
 
-  let hung: SheetRuns[] = [];
-  let spare: SheetRuns[] = [];
+  let hung: ClothRuns[] = [];
+  let spare: ClothRuns[] = [];
   const live = new Uint8Array(passes.count);
   return {
     hang(sheets, hangs) {
       for (let k = 0; k < passes.count; k++) live[k] = bright[k] & (hangs?.[k] ?? 1);
       const next = spare;
-      for (const runs of [hung, next]) while (runs.length < sheets.length) runs.push(new SheetRuns(grid, directions));
+      for (const runs of [hung, next]) while (runs.length < sheets.length) runs.push(new ClothRuns(grid, directions));
       next.forEach((runs, n) => runs.lay(sheets[n] ?? null, live));
-      const exchange = new SheetExchange(hung, next, grid.rows, yard, sums);
+      const exchange = new ClothExchange(hung, next, grid.rows, yard, sums);
       for (let k = 0; k < passes.count; k++) if (bright[k] === 1) exchange.run(k);
       spare = hung;
       hung = next;
@@ -65,17 +65,17 @@ export function createTrialCaster(
  * Changes the sums from one set of sheets to another, sheet by sheet: where the n-th sheet's shadow changes, what the
  * yard, the sheets already exchanged and the old ones still to come let through reaches the cell or no longer does.
  */
-class SheetExchange {
-  private readonly before: readonly SheetRuns[];
-  private readonly after: readonly SheetRuns[];
+class ClothExchange {
+  private readonly before: readonly ClothRuns[];
+  private readonly after: readonly ClothRuns[];
   private readonly rows: number;
   private readonly yard: KeptShade;
   private readonly sums: ShadeSums;
 
   /** @param before, after As many of each. */
   constructor(
-    before: readonly SheetRuns[],
-    after: readonly SheetRuns[],
+    before: readonly ClothRuns[],
+    after: readonly ClothRuns[],
     rows: number,
     yard: KeptShade,
     sums: ShadeSums,
@@ -98,7 +98,7 @@ class SheetExchange {
     }
   }
 
-  private exchangeRow(n: number, was: SheetRuns, is: SheetRuns, line: number, j: number): void {
+  private exchangeRow(n: number, was: ClothRuns, is: ClothRuns, line: number, j: number): void {
     const wasFrom = was.ends[2 * line];
     const wasTo = was.ends[2 * line + 1];
     const from = is.ends[2 * line];
@@ -118,7 +118,7 @@ class SheetExchange {
     else if (to < wasTo) this.change(n, line, j, to, wasTo, 1 - was.share);
   }
 
-  /** Sheet n lets `change` more through to cells `from` up to `to` of a line. */
+  /** ClothSheet n lets `change` more through to cells `from` up to `to` of a line. */
   private change(n: number, line: number, j: number, from: number, to: number, change: number): void {
     const { before, after, sums } = this;
     const { lines, runs, spans, taken } = this.yard;
@@ -141,6 +141,6 @@ class SheetExchange {
 }
 
 /** What a sheet leaves to a cell of a line. */
-function shareAt(sheet: SheetRuns, line: number, i: number): number {
+function shareAt(sheet: ClothRuns, line: number, i: number): number {
   return sheet.ends[2 * line] <= i && i < sheet.ends[2 * line + 1] ? sheet.share : 1;
 }

@@ -5,7 +5,7 @@ import type { Building, Canopy, Feature, Hedge, MonthDay, Plan, Screen, Tree, Wa
 import { inYearlySpan } from '../plan/year-span.ts';
 import { eavesStripes, pathStripes } from '../plan/geometry/stripes.ts';
 import { trunkRadius } from '../plan/geometry/trunk.ts';
-import type { Crown, Occluder, Scene, Sheet, Solid } from './solids.ts';
+import type { Crown, Occluder, Scene, ClothSheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';
 
 /** The plan's shadow casters as solids (walls, hedges, buildings, trees, canopies, screens; nothing else casts). */
@@ -56,7 +56,7 @@ export function occluderOn(feature: Feature, monthDay: MonthDay): Occluder | nul
 }
 
 /** The sheets of a canopy, roof first and then its drops, or of a screen, one a segment. */
-export function clothSheets(feature: Canopy | Screen): Sheet[] {
+export function clothSheets(feature: Canopy | Screen): ClothSheet[] {
   return feature.kind === 'canopy' ? canopySheets(feature) : screenSheets(feature);
 }
 
@@ -99,7 +99,7 @@ function treeVariants(tree: Tree): Variants {
   };
 }
 
-function clothVariants({ id, up }: Canopy | Screen, sheets: readonly Sheet[]): Variants {
+function clothVariants({ id, up }: Canopy | Screen, sheets: readonly ClothSheet[]): Variants {
   if (up === undefined) return always(id, sheets);
   return { usual: { id, solids: sheets }, changed: null, changes: (monthDay) => !inYearlySpan(up, monthDay) };
 }
@@ -139,30 +139,30 @@ function treeSolids(tree: Tree, openness: number): Solid[] {
   return [crown, trunk];
 }
 
-function canopySheets(canopy: Canopy): Sheet[] {
+function canopySheets(canopy: Canopy): ClothSheet[] {
   const [frontLeft, backLeft, backRight] = canopyCorners(canopy);
-  const roof: Sheet = {
-    kind: 'sheet',
+  const roof: ClothSheet = {
+    kind: 'cloth',
     corner: backLeft,
     u: difference(backRight, backLeft),
     v: difference(frontLeft, backLeft),
     share: 1 - (canopy.measuredDensity ?? canopy.density),
   };
-  const drops = (canopy.drops ?? []).map((drop): Sheet => {
+  const drops = (canopy.drops ?? []).map((drop): ClothSheet => {
     const [a, b] = canopyEdge(canopy, drop.side);
-    return { kind: 'sheet', corner: a, u: difference(b, a), v: [0, 0, -drop.depth], share: 1 - drop.density };
+    return { kind: 'cloth', corner: a, u: difference(b, a), v: [0, 0, -drop.depth], share: 1 - drop.density };
   });
   return [roof, ...drops];
 }
 
-function screenSheets(screen: Screen): Sheet[] {
+function screenSheets(screen: Screen): ClothSheet[] {
   const bottom = bottomOf(screen);
   const share = 1 - (screen.measuredDensity ?? screen.density);
   const path = cleanPath(screen.path);
-  return path.slice(1).map((b, k): Sheet => {
+  return path.slice(1).map((b, k): ClothSheet => {
     const a = path[k];
     return {
-      kind: 'sheet',
+      kind: 'cloth',
       corner: [a[0], a[1], bottom],
       u: [b[0] - a[0], b[1] - a[1], 0],
       v: [0, 0, screen.height - bottom],

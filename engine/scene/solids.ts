@@ -30,8 +30,8 @@ export interface Crown {
 }
 
 /** Cloth, without thickness: the parallelogram corner + s·u + t·v, 0 ≤ s, t ≤ 1, edges included. */
-export interface Sheet {
-  readonly kind: 'sheet';
+export interface ClothSheet {
+  readonly kind: 'cloth';
   readonly corner: SpacePoint;
   readonly u: SpacePoint;
   readonly v: SpacePoint;
@@ -46,7 +46,7 @@ export interface Lid {
   readonly height: number;
 }
 
-export type Solid = Prism | Crown | Sheet | Lid;
+export type Solid = Prism | Crown | ClothSheet | Lid;
 
 /** What one feature puts in the way. Its share is the product over its solids. */
 export interface Occluder {

@@ -131,7 +131,7 @@ function pathShare(path: readonly PlanPoint[], thickness: number, height: number
   };
 }
 
-function sheetShare(mesh: Mesh, share: number): ShareOf {
+function clothShare(mesh: Mesh, share: number): ShareOf {
   return (point, direction) => (meets(mesh, point, direction).length > 0 ? share : 1);
 }
 
@@ -143,7 +143,7 @@ function buildingShares({ outline, height, eaves = 0 }: Own<Building>): ShareOf[
       const [p, q, r, s] = aboutSegment(a, outline[(k + 1) % outline.length], eaves, eaves, eaves).map(
         ([x, y]): Space => [x, y, height],
       );
-      shares.push(sheetShare(quadMesh(p, q, r, s), 0));
+      shares.push(clothShare(quadMesh(p, q, r, s), 0));
     });
   }
   return shares;
@@ -172,7 +172,7 @@ function canopyShares({
     left: [corner(-1, 1), corner(-1, -1)],
     right: [corner(1, 1), corner(1, -1)],
   };
-  const roof = sheetShare(
+  const roof = clothShare(
     quadMesh(corner(-1, -1), corner(1, -1), corner(1, 1), corner(-1, 1)),
     1 - (measuredDensity ?? density),
   );
@@ -180,7 +180,7 @@ function canopyShares({
     roof,
     ...drops.map((drop) => {
       const [a, b] = edges[drop.side];
-      return sheetShare(
+      return clothShare(
         quadMesh(a, b, [b[0], b[1], b[2] - drop.depth], [a[0], a[1], a[2] - drop.depth]),
         1 - drop.density,
       );
@@ -191,7 +191,7 @@ function canopyShares({
 function screenShares({ path, bottom = 0, height, density, measuredDensity }: Own<Screen>): ShareOf[] {
   return path.slice(1).map(([bx, by], k) => {
     const [ax, ay] = path[k];
-    return sheetShare(
+    return clothShare(
       quadMesh([ax, ay, bottom], [bx, by, bottom], [bx, by, height], [ax, ay, height]),
       1 - (measuredDensity ?? density),
     );

@@ -8,7 +8,7 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
 import { formatLength, type Units, unitsOf } from '../../plan/units.ts';
 import { clothSheets } from '../../scene/build.ts';
-import type { Crown, Sheet } from '../../scene/solids.ts';
+import type { Crown, ClothSheet } from '../../scene/solids.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';
 import { canopyDayOf, type CanopyDay, type Cure, cureOf, type Slip, slipOf } from './section-slip.ts';
 
@@ -207,7 +207,7 @@ function slipDrawn(
 
 /** Where the upright plane through the point drawn, towards the sun, cuts a sheet. */
 function cut(
-  { corner, u, v }: Sheet,
+  { corner, u, v }: ClothSheet,
   plant: Plant,
   point: SpacePoint,
   [dx, dy]: SpacePoint,

@@ -12,7 +12,7 @@ export function insideOf(scene: Scene, state: number, point: SpacePoint): string
 
 function isInside(solid: Solid, [x, y, z]: SpacePoint): boolean {
   switch (solid.kind) {
-    case 'sheet':
+    case 'cloth':
     case 'lid':
       return false;
     case 'prism':

@@ -40,14 +40,14 @@ export function bodiesOf(solid: Solid, frame: BeamFrame): Body[] {
         faces: [{ ring: ring.map(([x, y]) => seenAt(frame, [x, y, solid.height])), level: true }],
         stretches: (seen) => onLevel(ring, solid.height, frame, seen),
       }));
-    case 'sheet': {
+    case 'cloth': {
       const { corner: c, u, v } = solid;
       const corners: SpacePoint[] = [c, sum(c, u), sum(sum(c, u), v), sum(c, v)];
       return [
         {
           solid,
           faces: [{ ring: corners.map((corner) => seenAt(frame, corner)), level: false }],
-          stretches: (seen) => inSheet(solid, frame, seen),
+          stretches: (seen) => inCloth(solid, frame, seen),
         },
       ];
     }
@@ -115,7 +115,7 @@ function onLevel(ring: readonly PlanPoint[], height: number, frame: BeamFrame, s
   return pointInRing([x, y], ring, 0) ? [[depth, depth]] : [];
 }
 
-function inSheet({ corner, u, v }: Extract<Solid, { kind: 'sheet' }>, frame: BeamFrame, seen: Seen): Stretch[] {
+function inCloth({ corner, u, v }: Extract<Solid, { kind: 'cloth' }>, frame: BeamFrame, seen: Seen): Stretch[] {
   const n = cross(u, v);
   const facing = dot(n, frame.sun);
   if (Math.abs(facing) < 1e-9) return [];

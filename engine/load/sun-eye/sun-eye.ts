@@ -92,7 +92,7 @@ export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: 
 }
 
 function kindOf(solid: Solid): PaintKind {
-  if (solid.kind === 'sheet') return 'cloth';
+  if (solid.kind === 'cloth') return 'cloth';
   return solid.kind === 'prism' || solid.kind === 'lid' ? 'built' : 'tree';
 }
 
@@ -192,7 +192,7 @@ function passedAt(seen: Seen, things: readonly Thing[]): number {
     const { solid } = body;
     if (solid.kind === 'prism')
       prisms.set(solid, [...(prisms.get(solid) ?? []), ...stretches.map(([from, to]): [number, number] => [from, to])]);
-    else if (solid.kind === 'sheet') share *= solid.share;
+    else if (solid.kind === 'cloth') share *= solid.share;
     else if (solid.kind === 'lid') share = 0;
     else share *= solid.openness ** ((stretches[0][1] - stretches[0][0]) / (solid.top - solid.base));
   }
@@ -215,7 +215,7 @@ function meanPasses({ solid, faces, stretches }: Body): number {
   switch (solid.kind) {
     case 'prism':
       return solid.openness;
-    case 'sheet':
+    case 'cloth':
       return solid.share;
     case 'lid':
       return 0;

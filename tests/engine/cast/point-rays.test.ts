@@ -3,8 +3,8 @@ import { directionsOf } from '../../../engine/cast/passes.ts';
 import { fanOf, PointRays } from '../../../engine/cast/point-rays.ts';
 import { skyPasses, skyRays } from '../../../engine/cast/sky.ts';
 import type { SpacePoint } from '../../../engine/plan/geometry/shapes.ts';
-import { sheetMeets } from '../../../engine/scene/sheet.ts';
-import type { Scene, Sheet } from '../../../engine/scene/solids.ts';
+import { clothMeets } from '../../../engine/scene/cloth-sheet.ts';
+import type { Scene, ClothSheet } from '../../../engine/scene/solids.ts';
 import { randomFrom } from './random-plans.ts';
 
 const OPEN: Scene = { upBearing: 17, skyline: [], states: [[]], stateOfDay: new Uint16Array(366) };
@@ -22,8 +22,8 @@ test(
     let met = 0;
     for (let yard = 0; yard < 500; yard++) {
       let at: SpacePoint = [between(-2, 2), between(-2, 2), between(0, 3)];
-      const sheets = Array.from({ length: 1 + (yard % 3) }, (): Sheet => ({
-        kind: 'sheet',
+      const sheets = Array.from({ length: 1 + (yard % 3) }, (): ClothSheet => ({
+        kind: 'cloth',
         corner: [between(-4, 4), between(-4, 4), between(1, 3)],
         u: [between(-3, 3), between(-3, 3), between(-0.5, 0.5)],
         v: yard % 2 === 0 ? [0, 0, -between(0.2, 1)] : [between(-3, 3), between(-3, 3), 0],
@@ -41,7 +41,7 @@ test(
       const straightUp = yard % 10 === 1 ? weight.length - 1 : -1;
       const brings = weight.map((each, k) => (random() < 0.3 || k === straightUp ? 0 : each * random()));
       const passes = (k: number) =>
-        sheets.reduce((share, sheet) => (sheetMeets(sheet, at, [x[k], y[k], z[k]]) ? share * sheet.share : share), 1);
+        sheets.reduce((share, sheet) => (clothMeets(sheet, at, [x[k], y[k], z[k]]) ? share * sheet.share : share), 1);
       const taken = brings.reduce((sum, each, k) => sum + each * (1 - passes(k)), 0);
       expect(new PointRays(at, fan, brings).takenBy(sheets)).toBeCloseTo(taken, 12);
       if (taken > 0) met++;

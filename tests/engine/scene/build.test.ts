@@ -77,8 +77,8 @@ describe('buildScene', () => {
       ['screen', 'canopy', 'tree', 'house', 'hedge', 'wall'],
     ]);
     expect(states[0].map(({ solids }) => solids.map(({ kind }) => kind))).toEqual([
-      ['sheet'],
-      ['sheet'],
+      ['cloth'],
+      ['cloth'],
       ['round', 'column'],
       ['prism'],
       ['prism'],

@@ -11,7 +11,7 @@ import type { Yard } from '../../../load/yard.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
-import type { Crown, Sheet } from '../../../scene/solids.ts';
+import type { Crown, ClothSheet } from '../../../scene/solids.ts';
 import type { Progress } from '../progress.ts';
 
 /** A bed's light is guarded at so many of its cells. */
@@ -70,7 +70,7 @@ export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
   };
 }
 
-function isDark({ least, light, rays }: Guarded, sheets: readonly Sheet[]): boolean {
+function isDark({ least, light, rays }: Guarded, sheets: readonly ClothSheet[]): boolean {
   let left = light;
   for (let k = 0; k < rays.length && left >= least; k++) left -= rays[k].takenBy(sheets);
   return left < least;

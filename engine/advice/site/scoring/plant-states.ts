@@ -10,7 +10,7 @@ import type { Yard } from '../../../load/yard.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units.ts';
 import { buildScene, clothSheets } from '../../../scene/build.ts';
-import type { Sheet } from '../../../scene/solids.ts';
+import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather.ts';
 import type { PlantState } from '../types.ts';
 
@@ -102,7 +102,7 @@ function rememberingCaster(caster: PointCaster): PointCaster {
 }
 
 /** A plant's own crown is opaque, so that it is no matter whether the cloth or the crown is met first. */
-function casterUnder(caster: PointCaster, sheets: readonly Sheet[]): PointCaster {
+function casterUnder(caster: PointCaster, sheets: readonly ClothSheet[]): PointCaster {
   return {
     ...caster,
     sharesAt(point, own, into) {

@@ -1,6 +1,6 @@
 import { directionsOf } from '../../../cast/passes.ts';
 import { fanOf, PointRays } from '../../../cast/point-rays.ts';
-import { SheetFrame } from '../../../cast/sheet-frame.ts';
+import { ClothFrame } from '../../../cast/cloth-frame.ts';
 import { skyPasses } from '../../../cast/sky.ts';
 import { underSky } from '../../../load/leaf/surroundings.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
@@ -26,7 +26,7 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
       if (from === end) continue;
       const { plant, at, shares, around } = points[view.point];
       const { limit } = plants[plant];
-      const frames = sheets.map((sheet) => new SheetFrame(sheet, ...at));
+      const frames = sheets.map((sheet) => new ClothFrame(sheet, ...at));
       const taken = skies[v].takenBy(sheets);
       const under = around.map((open) => underSky(open, view.skyView - taken));
       for (let p = from; p < end; p++) {

@@ -9,7 +9,7 @@ import { togetherScore } from '../../../../engine/advice/site/scoring/together.t
 import { turned } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Plant } from '../../../../engine/plan/types.ts';
 import { clothSheets } from '../../../../engine/scene/build.ts';
-import { sheetMeets } from '../../../../engine/scene/sheet.ts';
+import { clothMeets } from '../../../../engine/scene/cloth-sheet.ts';
 import { randomFrom } from '../../cast/random-plans.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 import { smallPlan, TENDER } from './small-plans.ts';
@@ -144,7 +144,7 @@ describe('a canopy', () => {
         const cloth = roof({ center: [5 * random(), 4 * random()], length: 1, width: 0.8 });
         const [sheet] = clothSheets(cloth);
         const isMet = pairs.dx.some((dx, p) =>
-          sheetMeets(sheet, targets.points[pairs.views[pairs.view[p]].point].at, [dx, pairs.dy[p], pairs.dz[p]]),
+          clothMeets(sheet, targets.points[pairs.views[pairs.view[p]].point].at, [dx, pairs.dy[p], pairs.dz[p]]),
         );
         if (isMet) continue;
         expect(Math.abs(score([cloth]).reduce((sum, each) => sum + each, 0))).toBeLessThan(0.01 * pairs.harm);

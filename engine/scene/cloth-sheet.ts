@@ -1,12 +1,12 @@
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { pointInRing } from '../plan/geometry/shapes.ts';
-import type { Lid, Sheet } from './solids.ts';
+import type { Lid, ClothSheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
 
 /**
  * Whether a beam meets a sheet, edges included, beyond the point itself. A beam along the sheet's own plane does not.
  */
-export function sheetMeets(sheet: Sheet, point: SpacePoint, direction: SpacePoint): boolean {
+export function clothMeets(sheet: ClothSheet, point: SpacePoint, direction: SpacePoint): boolean {
   const { corner, u, v } = sheet;
   const normal = cross(u, v);
   const squared = dot(normal, normal);

@@ -1,8 +1,8 @@
-import type { Sheet } from '../scene/solids.ts';
+import type { ClothSheet } from '../scene/solids.ts';
 import { TOUCH, UPRIGHT } from '../scene/ties.ts';
 
 /** A sheet as seen from one point: asked of many beams, each a few products. */
-export class SheetFrame {
+export class ClothFrame {
   private readonly nx: number;
   private readonly ny: number;
   private readonly nz: number;
@@ -17,7 +17,7 @@ export class SheetFrame {
   private readonly t0: number;
   private readonly edgeOn: number;
 
-  constructor({ corner, u, v }: Sheet, x: number, y: number, z: number) {
+  constructor({ corner, u, v }: ClothSheet, x: number, y: number, z: number) {
     const nx = u[1] * v[2] - u[2] * v[1];
     const ny = u[2] * v[0] - u[0] * v[2];
     const nz = u[0] * v[1] - u[1] * v[0];

@@ -1,11 +1,11 @@
-import type { Sheet } from '../scene/solids.ts';
-import { gridSheet } from './grid-solids.ts';
+import type { ClothSheet } from '../scene/solids.ts';
+import { gridCloth } from './grid-solids.ts';
 import type { GridSpec } from './grid-spec.ts';
 import type { Directions } from './passes.ts';
 import { MOST_CORNERS } from './shadows.ts';
 
 /** The shadow of one sheet in every pass, a run of cells on each line (pass·rows + j). */
-export class SheetRuns {
+export class ClothRuns {
   share = 1;
   /** 2 a line: the run's first cell and the cell after its last; no run where the second is not the greater. */
   readonly ends: Int16Array;
@@ -26,11 +26,11 @@ export class SheetRuns {
   }
 
   /** Lays the sheet's shadows out. @param live Which passes it stands in (1) or not (0). Null: no sheet. */
-  lay(sheet: Sheet | null, live: Uint8Array): void {
+  lay(sheet: ClothSheet | null, live: Uint8Array): void {
     const { grid, directions, ends, firstRow, lastRow, corners } = this;
     const { count, x, y, z } = directions;
     const { corners: space, share } =
-      sheet === null ? { corners: new Float64Array(0), share: 1 } : gridSheet(sheet, grid);
+      sheet === null ? { corners: new Float64Array(0), share: 1 } : gridCloth(sheet, grid);
     this.share = share;
     const edge = grid.columns - 1;
     for (let k = 0; k < count; k++) {
