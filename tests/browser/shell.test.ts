@@ -172,7 +172,7 @@ test(
     expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Undo');
     await page.keyboard.press('Alt+4');
     await page.getByRole('group', { name: 'Show on the drawing' }).getByRole('button', { name: /^B/ }).press('Enter');
-    await expect.poll(() => said.textContent()).toContain('Lemon pot: too dark, was will burn.');
+    await expect.poll(() => said.textContent(), { timeout: 15_000 }).toContain('Lemon pot: at risk, was will burn.');
     await context.close();
   },
 );

@@ -53,7 +53,7 @@ test('a pair of readings is entered, its difference told, and no correction clai
 
   const opinion = await turnTo(page, 'Did it work?');
   await opinion.getByText(/the leaf under the cloth was 6 K cooler than the open one/).waitFor();
-  await opinion.getByText(/leaf 48 °C in air of 41 °C;.*(inside|outside) our ± 4 K/).waitFor();
+  await opinion.getByText(/leaf 48 °C in air of 41 °C;.*(inside|outside) our ± \d K/).waitFor();
   await opinion.getByText('One pair claims nothing: no correction is offered.').waitFor();
   expect(await opinion.getByRole('button', { name: /^Correct/ }).count()).toBe(0);
   // The demo yard has no cloth for the covered leaf to be held against: its open one alone is.
