@@ -2,7 +2,7 @@
  * Harm to a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
  * Where a single shadow caster changed, its own rays are cast and everything else is reused.
  */
-import { createWallsRound } from '../../load/leaf/walls-round.ts';
+import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls-round.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../load/light/grid-of.ts';
 import { createSharedLeaves, heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';
@@ -31,8 +31,6 @@ import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { createLighter, createPartedLighter, type HeatRays, heatRaysOf, type Lit } from './light.ts';
 
-/** What walls throw is looked for along one ray in so many: what a shift changes of it is small. */
-const WALL_RAYS = 5;
 /** A bed is judged at no more than this many of its cells, evenly spread. */
 const BED_POINTS = 9;
 
@@ -101,7 +99,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
   if (!heats.ok) return heats;
   const { rays } = heats.value;
   const { shelter } = shelterOf(plan);
-  const walls = createWallsRound(scene, undefined, WALL_RAYS);
+  const walls = createWallsRound(scene, undefined, ONE_RAY_IN);
   const lighter = createPartedLighter(scene, rays, walls);
   const standing = createLighter(scene, rays, walls);
   const judges = judgesOf(plan, heats.value);
@@ -146,7 +144,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
         const again = judgesOf(shifted, heats.value);
         if (shifted.site === plan.site) return { ok: true, value: harmsOf(again, asDrawn) };
         const sceneTurned = { ...scene, upBearing: upBearingOf(shifted) };
-        const turned = createLighter(sceneTurned, rays, createWallsRound(sceneTurned, undefined, WALL_RAYS));
+        const turned = createLighter(sceneTurned, rays, createWallsRound(sceneTurned, undefined, ONE_RAY_IN));
         return { ok: true, value: harmsOf(again, (judge, _, p) => turned.at(judge.points[p], judge.own)) };
       }
       // Walls that come or go may change how sheltered the yard is.
@@ -164,7 +162,7 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
         };
       }
       const sceneNow = buildScene(shifted);
-      const wallsNow = createWallsRound(sceneNow, walls, WALL_RAYS);
+      const wallsNow = createWallsRound(sceneNow, walls, ONE_RAY_IN);
       const relighter = lighter.exchanging(feature, wallsNow);
       const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(sceneNow, rays, wallsNow) : null;
       return {

@@ -6,16 +6,13 @@ import { leastLight, lightStanding } from '../../load/light/light-class.ts';
 import { limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
-import { createWallsRound } from '../../load/leaf/walls-round.ts';
+import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls-round.ts';
 import type { Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { MonthDay, Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { PlantLight } from '../compare/types.ts';
-
-/** What walls throw on a place is looked for along one ray in so many: a thousand places are asked about. */
-const WALL_RAYS = 5;
 
 export interface PotJudge {
   /** Mean scorch dose over the season's heat days. [K·h/day] */
@@ -47,7 +44,7 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
   const limit = limitOf(plan, plant, row, heatwave.value.day.date).celsius;
   const pointsAt = (place: PlanPoint) => plantPoints(plan, { ...plant, at: place });
   const doser = createDoser(scene, heats.value, row, limit);
-  const sky = createSkyViewer(scene, createWallsRound(scene, undefined, WALL_RAYS));
+  const sky = createSkyViewer(scene, createWallsRound(scene, undefined, ONE_RAY_IN));
   return {
     ok: true,
     value: {

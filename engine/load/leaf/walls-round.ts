@@ -54,6 +54,9 @@ type Reaching = (heat: HeatDay, index: number, out: SpacePoint) => Float64Array;
 /** How the faces of yards that were looked at are lit, so that one that differs in little need not be cast anew. */
 const known = new WeakMap<WallsRound, (samples: HeatDay['samples'], key: string) => PatchLight | undefined>();
 
+/** Where many places or shifts are asked about, walls are looked for along one ray in so many. */
+export const ONE_RAY_IN = 5;
+
 /**
  * Lays a yard's faces out once; patches are lit when they are first looked at.
  * @param like the walls of a yard that differs in little: light on patches that stand as they do there is not cast anew
