@@ -1,6 +1,6 @@
 import { type Bounds, boundsOf } from '../plan/geometry/shapes.ts';
 import type { Ring } from './solids.ts';
-import { TOUCH } from './ties.ts';
+import { JOIN, TOUCH } from './ties.ts';
 
 /** Numbers a segment takes in an outline: ax, ay, bx, by. [m] */
 export const SEGMENT = 4;
@@ -9,7 +9,7 @@ export const SEGMENT = 4;
  * The true outline of a union of convex, counter-clockwise rings (or of one simple ring): what is left of their edges
  * after the parts inside other rings are cut away. Inside lies to the left of a → b; holes come out clockwise.
  * Ours, not Turf's `union`: it is wanted before the first picture, and rings that touch within `TOUCH` are one here.
- * @returns `SEGMENT` numbers a piece, in no particular order.
+ * @returns `SEGMENT` numbers a piece, in no particular order; where one ends another starts, to the bit.
  */
 export function unionOutline(rings: readonly Ring[]): Float64Array {
   const pieces: number[] = [];
@@ -32,7 +32,28 @@ export function unionOutline(rings: readonly Ring[]): Float64Array {
       }
     });
   });
-  return Float64Array.from(pieces);
+  return closed(Float64Array.from(pieces));
+}
+
+/**
+ * Where two rings cut each other both edges are cut, and rounding puts the two cuts a hair apart: a beam through that
+ * corner would slip between them. Each piece is made to end where the next one starts.
+ */
+function closed(outline: Float64Array): Float64Array {
+  for (let e = 0; e < outline.length; e += SEGMENT) {
+    let next = -1;
+    let nearest = JOIN;
+    for (let f = 0; f < outline.length && nearest > 0; f += SEGMENT) {
+      const apart = Math.hypot(outline[f] - outline[e + 2], outline[f + 1] - outline[e + 3]);
+      if (f === e || apart >= nearest) continue;
+      next = f;
+      nearest = apart;
+    }
+    if (next < 0) continue;
+    outline[e + 2] = outline[next];
+    outline[e + 3] = outline[next + 1];
+  }
+  return outline;
 }
 
 function meet(a: Bounds, b: Bounds): boolean {

@@ -77,6 +77,18 @@ describe('unionOutline', () => {
     expect(windingAt(outline, [5.1, 2])).toBeCloseTo(1, 9);
   });
 
+  test('every piece ends where another starts, to the bit, however its rings cut each other', () => {
+    const random = randomFrom(5);
+    for (let n = 0; n < 200; n++) {
+      const path = Array.from({ length: 5 }, (): PlanPoint => [8 * random(), 8 * random()]);
+      const outline = unionOutline(pathStripes(n % 2 === 0 ? path : [...path, path[0]], 0.2 + random()));
+      const at = (e: number) => `${outline[e]} ${outline[e + 1]}`;
+      const starts = new Set<string>();
+      for (let e = 0; e < outline.length; e += SEGMENT) starts.add(at(e));
+      for (let e = 0; e < outline.length; e += SEGMENT) expect(starts).toContain(at(e + 2));
+    }
+  });
+
   test('winds once round every point inside any ring of a bent path, and round no other (2,000 points)', () => {
     const random = randomFrom(77);
     let inside = 0;
