@@ -145,10 +145,10 @@ export { instantOf, localDate } from './sun/zone.ts';
 export { buildScene, stateOf } from './scene/build.ts';
 
 // cast: Which share of the beam and of the sky reaches a point.
-export type { GridSpec } from './cast/grid.ts';
-export { shadowRingsOf } from './cast/shadow-rings.ts';
-export { castRay } from './cast/ray.ts';
-export type { SkyPoint } from './cast/silhouettes.ts';
+export type { GridSpec } from './cast/grids/grid-spec.ts';
+export { shadowRingsOf } from './cast/drawn/shadow-rings.ts';
+export { castRay } from './cast/points/ray.ts';
+export type { SkyPoint } from './cast/drawn/silhouettes.ts';
 
 // load: What arrives, added up: quantities, grades, leaves, verdicts, harm.
 export { gridOf } from './load/light/grid-of.ts';

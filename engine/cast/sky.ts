@@ -2,10 +2,10 @@ import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
 import type { OwnCrown, Scene } from '../scene/solids.ts';
-import { castGrid } from './grid.ts';
-import type { GridSpec } from './grid.ts';
+import { castGrid } from './grids/cast-grid.ts';
+import type { GridSpec } from './grids/grid-spec.ts';
 import type { Passes } from './passes.ts';
-import { createPointCaster } from './share.ts';
+import { createPointCaster } from './points/point-caster.ts';
 
 /**
  * Patches a band of 12°, from the horizon up; the cap from 84° is one more. Layout: Tregenza P.R. (1987), Subdivision

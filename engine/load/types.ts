@@ -1,4 +1,4 @@
-import type { GridSpec } from '../cast/grid.ts';
+import type { GridSpec } from '../cast/grids/grid-spec.ts';
 import type { PlanPoint, Problem } from '../plan/types.ts';
 
 /** The nine quantities of a spot, in the order every output uses. */
@@ -186,6 +186,7 @@ export interface SpotStep {
   readonly sunshine: number;
   readonly air: number;
   readonly share: number;
+  /** `passes`: the transmittance of that feature alone. */
   readonly blockers: readonly { readonly id: string; readonly passes: number }[];
 }
 

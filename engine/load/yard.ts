@@ -1,5 +1,5 @@
 import type { Passes } from '../cast/passes.ts';
-import { createPointCaster, type PointCaster } from '../cast/share.ts';
+import { createPointCaster, type PointCaster } from '../cast/points/point-caster.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../plan/types.ts';
 import { buildScene, stateOf } from '../scene/build.ts';

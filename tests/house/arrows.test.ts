@@ -62,7 +62,7 @@ test.each([
   ['engine/plan/planted.ts', 'export const now = () => Date.now();', 'no clock'],
   ['engine/cast/planted.ts', 'export const luck = () => Math.random();', 'Randomness comes with a seed'],
   ['engine/plan/planted.ts', 'export const page = () => document;', 'no page'],
-  ['web/panels/planted.ts', "export { castRay } from '../../engine/cast/ray.ts';", 'through engine/index.ts'],
+  ['web/panels/planted.ts', "export { castRay } from '../../engine/cast/points/ray.ts';", 'through engine/index.ts'],
   ['web/common/planted.ts', "export { plan } from '../state/yard.ts';", 'web/common may import only from the engine'],
   ['web/worker/planted.ts', "export { weatherInUse } from '../state/weather.ts';", 'web/worker may import only from'],
   [

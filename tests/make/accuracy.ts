@@ -4,8 +4,8 @@
  * same comparisons.
  */
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine';
-import { castGrid } from '../../engine/cast/grid.ts';
-import { castRay } from '../../engine/cast/ray.ts';
+import { castGrid } from '../../engine/cast/grids/cast-grid.ts';
+import { castRay } from '../../engine/cast/points/ray.ts';
 import {
   absorbedByLeaf,
   blackBody,

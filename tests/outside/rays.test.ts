@@ -14,7 +14,7 @@ import {
 } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import { describe, expect, test } from 'vitest';
-import { castRay } from '../../engine/cast/ray.ts';
+import { castRay } from '../../engine/cast/points/ray.ts';
 import { upBearingOf } from '../../engine/plan/defaults.ts';
 import type { Unsaid } from '../../engine/plan/schema/held.ts';
 import type { Bed, Building, Canopy, Feature, Plan, PlanPoint, Screen, Tree } from '../../engine/plan/types.ts';
@@ -415,7 +415,7 @@ describe('castRay against three-mesh-bvh', () => {
         .length();
       const chord = off < 2 && away.dot(new Vector3(...direction)) > 0 ? 2 * Math.sqrt(4 - off * off) : 0;
       const { share, blockers } = castRay(scene, point, azimuth, altitude, DAY);
-      if (blockers.some(({ passes }) => passes === 0)) continue;
+      if (blockers.some(({ transmittance }) => transmittance === 0)) continue;
       expect(share).toBeCloseTo(0.4 ** (chord / 4), 9);
     }
   });

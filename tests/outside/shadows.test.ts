@@ -1,7 +1,7 @@
 /** Lengths, angles and places of shadows against published definitions and values. */
 import { describe, expect, test } from 'vitest';
-import { castGrid } from '../../engine/cast/grid.ts';
-import { castRay } from '../../engine/cast/ray.ts';
+import { castGrid } from '../../engine/cast/grids/cast-grid.ts';
+import { castRay } from '../../engine/cast/points/ray.ts';
 import type { Feature } from '../../engine/plan/types.ts';
 import { buildScene } from '../../engine/scene/build.ts';
 import { planDirection } from '../../engine/scene/direction.ts';

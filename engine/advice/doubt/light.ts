@@ -1,6 +1,6 @@
 /** What reaches many points of a yard on its heat days, and again when a single shadow caster is not as drawn. */
 import { type Directions, directionsOf, type Passes } from '../../cast/passes.ts';
-import { createDirectionCaster } from '../../cast/share.ts';
+import { createDirectionCaster } from '../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';

@@ -1,4 +1,4 @@
-import { shadowRingsOf } from '../../cast/shadow-rings.ts';
+import { shadowRingsOf } from '../../cast/drawn/shadow-rings.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { ClockTime, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';

@@ -7,7 +7,7 @@
  * crosses on the plan between the shares t1 and t2 of the way hides everything below e + (w − e)/t, with t = t1 where
  * it is taller than the eye (its near face decides) and t = t2 where it is lower (its far face does).
  */
-import type { GridSpec } from '../../cast/grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { opennessOf } from '../../plan/defaults.ts';
 import { cleanPath, distance, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Eye, Feature, Plan, PlanPoint } from '../../plan/types.ts';

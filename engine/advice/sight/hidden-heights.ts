@@ -1,4 +1,4 @@
-import type { GridSpec } from '../../cast/grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { gridOf } from '../../load/light/grid-of.ts';
 import { canopyCorners, cleanPath, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';

@@ -2,7 +2,7 @@
  * When the low sun slips under a canopy to a point, and what more cloth would stop it, minute by minute through one
  * day.
  */
-import { createPointCaster } from '../../cast/share.ts';
+import { createPointCaster } from '../../cast/points/point-caster.ts';
 import type { Passes } from '../../cast/passes.ts';
 import { riseOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
 import { canopyEdge, type SpacePoint, turned } from '../../plan/geometry/shapes.ts';

@@ -1,4 +1,4 @@
-import { shadowRingsOf } from '../../cast/shadow-rings.ts';
+import { shadowRingsOf } from '../../cast/drawn/shadow-rings.ts';
 import { distance, nearestOnSegment, pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature, MonthDay, PlanPoint } from '../../plan/types.ts';
 import { occluderOn } from '../../scene/build.ts';

@@ -1,4 +1,4 @@
-import type { GridSpec } from '../../cast/grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { Nine, Stretch, Verdict } from '../../load/types.ts';
 import type { Canopy, DropSide, PlanPoint, Screen } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';

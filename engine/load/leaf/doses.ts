@@ -1,4 +1,4 @@
-import { createPointCaster } from '../../cast/share.ts';
+import { createPointCaster } from '../../cast/points/point-caster.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';

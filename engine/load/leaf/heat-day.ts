@@ -1,5 +1,5 @@
 import type { Passes } from '../../cast/passes.ts';
-import { createPointCaster, type PointCaster } from '../../cast/share.ts';
+import { createPointCaster, type PointCaster } from '../../cast/points/point-caster.ts';
 import { elevationOf } from '../../plan/defaults.ts';
 import type { Plan, Shelter } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';

@@ -1,5 +1,5 @@
 import { skyViewGrid } from '../../cast/sky.ts';
-import type { GridSpec } from '../../cast/grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';

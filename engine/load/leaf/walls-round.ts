@@ -6,7 +6,7 @@
  * a face at the air's temperature plus (1 − ρ)·E/17 (sol-air temperature, 17 W/m²K: ASHRAE, from memory), E what shines
  * on the face there: the beam that reaches it and half of the sky's light.
  */
-import { createPointCaster, type PointCaster } from '../../cast/share.ts';
+import { createPointCaster, type PointCaster } from '../../cast/points/point-caster.ts';
 import { skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../scene/between.ts';

@@ -1,4 +1,5 @@
-import { castGrid, type GridSpec } from '../../cast/grid.ts';
+import { castGrid } from '../../cast/grids/cast-grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { skyViewGrid } from '../../cast/sky.ts';
 import { nineOf } from './nine.ts';
 import { type Cells, type Nine, QUANTITIES, type Quantity } from '../types.ts';

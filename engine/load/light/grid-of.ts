@@ -1,4 +1,4 @@
-import type { GridSpec } from '../../cast/grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { boundsOf, openRing, pointInRing, strictlyInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { pathStripes } from '../../plan/geometry/stripes.ts';

@@ -1,4 +1,4 @@
-import type { GridSpec } from '../../cast/grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { formatArea, formatLength, type Units } from '../../plan/units.ts';
 import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';

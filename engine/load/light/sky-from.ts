@@ -1,5 +1,5 @@
-import { castRay } from '../../cast/ray.ts';
-import { type Silhouette, silhouettesOf, skylineSilhouette } from '../../cast/silhouettes.ts';
+import { castRay } from '../../cast/points/ray.ts';
+import { type Silhouette, silhouettesOf, skylineSilhouette } from '../../cast/drawn/silhouettes.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { MonthDay, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';

@@ -1,4 +1,4 @@
-import { createPointCaster, type PointCaster } from '../../cast/share.ts';
+import { createPointCaster, type PointCaster } from '../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';

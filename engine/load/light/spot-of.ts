@@ -1,4 +1,4 @@
-import { castRay } from '../../cast/ray.ts';
+import { castRay } from '../../cast/points/ray.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { stateOf } from '../../scene/build.ts';
@@ -47,7 +47,7 @@ function dayAt(yard: Yard, point: SpacePoint): SpotDayResult {
       sunshine: samples.sunshine[k],
       air: samples.air[k],
       share,
-      blockers,
+      blockers: blockers.map(({ id, transmittance }) => ({ id, passes: transmittance })),
     };
   });
   return {

@@ -1,4 +1,4 @@
-import { createPointCaster } from '../../cast/share.ts';
+import { createPointCaster } from '../../cast/points/point-caster.ts';
 import type { CivilDate, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import { samplesOf } from '../../sun/samples.ts';

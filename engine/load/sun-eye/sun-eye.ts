@@ -19,7 +19,7 @@ interface Painted {
   readonly kind: PaintKind;
   readonly faces: readonly Face[];
   /** Share of the light that it lets through, 0 to 1. */
-  readonly passes: number;
+  readonly transmittance: number;
 }
 
 export interface SunEye {
@@ -81,7 +81,12 @@ export function sunEye(plan: Plan, azimuth: number, altitude: number, monthDay: 
   const things = inPaintersOrder([...standing, ...plants]);
   return {
     ground: openRing(plan.site.boundary).map(([x, y]) => seenAt(frame, [x, y, 0])),
-    painted: things.map(({ id, kind, body }) => ({ id, kind, faces: body.faces, passes: meanPasses(body) })),
+    painted: things.map(({ id, kind, body }) => ({
+      id,
+      kind,
+      faces: body.faces,
+      transmittance: meanTransmittance(body),
+    })),
     lit: things.flatMap(({ id, kind, body }, k) =>
       kind === 'plant' || kind === 'bed'
         ? [
@@ -226,7 +231,7 @@ function crossingsOf(stretches: readonly (readonly [number, number])[]): number 
   return crossings;
 }
 
-function meanPasses({ solid, faces, stretches }: Body): number {
+function meanTransmittance({ solid, faces, stretches }: Body): number {
   switch (solid.kind) {
     case 'prism':
       return solid.openness;
@@ -236,8 +241,8 @@ function meanPasses({ solid, faces, stretches }: Body): number {
       return 0;
     default: {
       const within = pointsIn(boundsOf(faces.flatMap(({ ring }) => ring)), COMPARED).map((seen) => stretches(seen));
-      const passes = within.filter(({ length }) => length > 0).map((inside) => veilShare(solid, inside));
-      return passes.length === 0 ? 0 : passes.reduce((total, one) => total + one, 0) / passes.length;
+      const each = within.filter(({ length }) => length > 0).map((inside) => veilShare(solid, inside));
+      return each.length === 0 ? 0 : each.reduce((total, one) => total + one, 0) / each.length;
     }
   }
 }

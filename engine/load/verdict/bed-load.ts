@@ -1,4 +1,4 @@
-import type { GridSpec } from '../../cast/grid.ts';
+import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { area, centroid, openRing, pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plan, PlantRow } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';

@@ -1,4 +1,4 @@
-import { castRay } from '../../cast/ray.ts';
+import { castRay } from '../../cast/points/ray.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
@@ -33,7 +33,9 @@ export function cameBy(
 ): CameBy | null {
   const blockerAt = (bearing: number, height: number): string | null => {
     const { blockers } = castRay(scene, point, bearing, height, monthDay);
-    const things = blockers.filter((blocker) => blocker.id !== 'skyline').toSorted((a, b) => a.passes - b.passes);
+    const things = blockers
+      .filter((blocker) => blocker.id !== 'skyline')
+      .toSorted((a, b) => a.transmittance - b.transmittance);
     return things[0]?.id ?? null;
   };
   const through = blockerAt(azimuth, altitude);

@@ -1,5 +1,5 @@
 /** Where the number of a grade stands on its ground, on the map and on paper. */
-import { centreOf, type GridSpec } from '../../cast/grid-spec.ts';
+import { centreOf, type GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 
 /** A number needs this much of its own ground to every side, and keeps this far from the next of its kind. [m] */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { castGrid } from '../../../engine/cast/grid.ts';
+import { castGrid } from '../../../engine/cast/grids/cast-grid.ts';
 import type { Passes } from '../../../engine/cast/passes.ts';
-import { castRay } from '../../../engine/cast/ray.ts';
+import { castRay } from '../../../engine/cast/points/ray.ts';
 import { buildScene, stateOf } from '../../../engine/scene/build.ts';
 import type { Feature, Plan } from '../../../engine/plan/types.ts';
 import { mirroredPlan, turnedPlan, turnedPoint } from './plans-moved.ts';
@@ -40,13 +40,13 @@ function withFeatures(plan: Plan, features: readonly Feature[]): Plan {
 }
 
 describe('laws of shade', () => {
-  test('a share lies between 0 and 1 and is the product of what its blockers pass', () => {
+  test('a share lies between 0 and 1 and is the product of what its blockers transmit', () => {
     fc.assert(
       fc.property(plans, points, suns, (plan, point, { azimuth, altitude, monthDay }) => {
         const { share, blockers } = castRay(buildScene(plan), point, azimuth, altitude, monthDay);
         expect(share).toBeGreaterThanOrEqual(0);
         expect(share).toBeLessThanOrEqual(1);
-        expect(share).toBe(blockers.reduce((product, { passes }) => product * passes, 1));
+        expect(share).toBe(blockers.reduce((product, { transmittance }) => product * transmittance, 1));
       }),
       RUNS,
     );

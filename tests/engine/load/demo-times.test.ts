@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { createPointCaster } from '../../../engine/cast/share.ts';
+import { createPointCaster } from '../../../engine/cast/points/point-caster.ts';
 import { passesOf } from '../../../engine/load/light/passes-of.ts';
 import { plantPoints } from '../../../engine/load/verdict/plant-points.ts';
 import type { PlantSide } from '../../../engine/load/types.ts';

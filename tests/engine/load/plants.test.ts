@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { castRay } from '../../../engine/cast/ray.ts';
+import { castRay } from '../../../engine/cast/points/ray.ts';
 import { plantLoadsOf } from '../../../engine/load/load-of.ts';
 import { plantPoints, potPoints } from '../../../engine/load/verdict/plant-points.ts';
 import { spotOf } from '../../../engine/load/light/spot-of.ts';

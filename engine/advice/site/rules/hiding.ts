@@ -1,4 +1,4 @@
-import type { GridSpec } from '../../../cast/grid.ts';
+import type { GridSpec } from '../../../cast/grids/grid-spec.ts';
 import { cellCenter, gridOf, maskOf } from '../../../load/light/grid-of.ts';
 import { plantFeatures } from '../../../load/verdict/planted.ts';
 import { distance, openRing } from '../../../plan/geometry/shapes.ts';

@@ -1,6 +1,6 @@
 import { directionsOf } from '../../../cast/passes.ts';
-import { fanOf, PointRays } from '../../../cast/point-rays.ts';
-import { createPointCaster } from '../../../cast/share.ts';
+import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
+import { createPointCaster } from '../../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../../cast/sky.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';

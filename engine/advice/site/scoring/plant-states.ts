@@ -1,4 +1,4 @@
-import { createPointCaster, type PointCaster } from '../../../cast/share.ts';
+import { createPointCaster, type PointCaster } from '../../../cast/points/point-caster.ts';
 import { type PlantHarm, plantHarm } from '../../../load/verdict/harm-of.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';

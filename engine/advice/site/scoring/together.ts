@@ -1,6 +1,6 @@
 import { directionsOf } from '../../../cast/passes.ts';
-import { fanOf, PointRays } from '../../../cast/point-rays.ts';
-import { ClothFrame } from '../../../cast/cloth-frame.ts';
+import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
+import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { skyPasses } from '../../../cast/sky.ts';
 import { underSky } from '../../../load/leaf/surroundings.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
@@ -30,11 +30,12 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
       const taken = skies[v].takenBy(sheets);
       const under = around.map((open) => underSky(open, view.skyView - taken));
       for (let p = from; p < end; p++) {
-        let passes = 1;
-        for (let s = 0; s < frames.length; s++) passes *= frames[s].passes(pairs.dx[p], pairs.dy[p], pairs.dz[p]);
-        if (passes === 1 && taken === 0) continue;
+        let transmittance = 1;
+        for (let s = 0; s < frames.length; s++)
+          transmittance *= frames[s].transmittance(pairs.dx[p], pairs.dy[p], pairs.dz[p]);
+        if (transmittance === 1 && taken === 0) continue;
         const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
-        const excess = leaves[plant][heat].at(sample, passes * shares[heat][sample], under[heat]) - limit;
+        const excess = leaves[plant][heat].at(sample, transmittance * shares[heat][sample], under[heat]) - limit;
         spared[plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
       }
     }

@@ -1,5 +1,5 @@
-import type { GridSpec } from '../../../cast/grid.ts';
-import { createTrialCaster } from '../../../cast/trial.ts';
+import type { GridSpec } from '../../../cast/grids/grid-spec.ts';
+import { createTrialCaster } from '../../../cast/grids/trial/trial-caster.ts';
 import {
   BURNS_FROM,
   byGravity,

@@ -263,8 +263,8 @@ export function shadeAnswers(targets: Targets, pairs: HarmPairs, leaves: LeafTab
 /**
  * Writes the terms of a pair of which cloth lets a part of the beam through: the cubic through the four nodes about.
  */
-function fill(terms: Float64Array, { nodes }: ShadeAnswers, p: number, crossing: number, passes: number): void {
-  const along = passes * (NODES - 1);
+function fill(terms: Float64Array, { nodes }: ShadeAnswers, p: number, crossing: number, transmittance: number): void {
+  const along = transmittance * (NODES - 1);
   const n = Math.min(NODES - 3, Math.max(1, Math.floor(along)));
   const x = along - n;
   const a = (-x * (x - 1) * (x - 2)) / 6;

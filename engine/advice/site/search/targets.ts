@@ -1,4 +1,4 @@
-import { createPointCaster } from '../../../cast/share.ts';
+import { createPointCaster } from '../../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { worthOf } from '../../../plan/defaults.ts';

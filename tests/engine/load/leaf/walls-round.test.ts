@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { skyRays } from '../../../../engine/cast/sky.ts';
-import { castRay } from '../../../../engine/cast/ray.ts';
+import { castRay } from '../../../../engine/cast/points/ray.ts';
 import { heatDayOf } from '../../../../engine/load/leaf/heat-day.ts';
 import { blackBody } from '../../../../engine/load/leaf/leaf-balance.ts';
 import { surfaceTemperature } from '../../../../engine/load/leaf/leaf.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { GridSpec } from '../../../../engine/cast/grid.ts';
+import type { GridSpec } from '../../../../engine/cast/grids/grid-spec.ts';
 import { hotSpotsOf } from '../../../../engine/load/light/hot-spots.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
 import { QUANTITIES, type Quantity } from '../../../../engine/load/types.ts';

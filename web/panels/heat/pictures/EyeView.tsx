@@ -64,7 +64,7 @@ export function EyeView({
         points={pointsOf(seen.ground)}
         style={{ fill: HEAT_RAMP[Math.min(15, Math.floor(harm * 16))] }}
       />
-      {seen.painted.map(({ id, kind, faces, passes }, k) => (
+      {seen.painted.map(({ id, kind, faces, transmittance }, k) => (
         <g
           key={k}
           class={
@@ -77,7 +77,7 @@ export function EyeView({
               <polygon
                 class={level ? 'eye-face level' : 'eye-face'}
                 points={pointsOf(ring)}
-                style={{ fillOpacity: kind === 'cloth' || kind === 'tree' ? 1 - passes : 1 }}
+                style={{ fillOpacity: kind === 'cloth' || kind === 'tree' ? 1 - transmittance : 1 }}
               />
               <polygon class="eye-texture" points={pointsOf(ring)} />
             </g>

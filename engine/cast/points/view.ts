@@ -1,0 +1,133 @@
+import { SEGMENT } from '../../scene/outline.ts';
+import type { Directions } from '../passes.ts';
+
+/** A solid as seen from a point, coarsely: enough to pass by most directions without meeting its geometry. */
+export interface View {
+  /** Level distance of its nearest and farthest part; nearest 0 when the point is over or under it. [m] */
+  readonly near: number;
+  readonly far: number;
+  /** Heights of its lowest and highest part above the point. [m] */
+  readonly foot: number;
+  readonly top: number;
+  /**
+   * It lies from the right vector counter-clockwise to the left one, or `round` the point where no such window holds.
+   */
+  readonly round: boolean;
+  readonly rightX: number;
+  readonly rightY: number;
+  readonly leftX: number;
+  readonly leftY: number;
+}
+
+/** A view that passes by nothing but what is too high or too low. */
+const ALL_ROUND = { near: 0, round: true, rightX: 0, rightY: 0, leftX: 0, leftY: 0 } as const;
+
+/** View of an upright disc. @param dx, dy Its centre, seen from the point. [m] */
+export function viewOfDisc(dx: number, dy: number, radius: number, foot: number, top: number): View {
+  const distance = Math.hypot(dx, dy);
+  const far = distance + radius;
+  if (distance <= radius) return { ...ALL_ROUND, far, foot, top };
+  const sin = radius / distance;
+  const cos = Math.sqrt(1 - sin * sin);
+  return {
+    near: distance - radius,
+    far,
+    foot,
+    top,
+    round: false,
+    rightX: dx * cos + dy * sin,
+    rightY: dy * cos - dx * sin,
+    leftX: dx * cos - dy * sin,
+    leftY: dy * cos + dx * sin,
+  };
+}
+
+/** View of an upright outline, `SEGMENT` numbers an edge. @param x, y The point. [m] */
+export function viewOfOutline(outline: Float64Array, x: number, y: number, foot: number, top: number): View {
+  let near = Infinity;
+  let far = 0;
+  let winding = 0;
+  let middleX = 0;
+  let middleY = 0;
+  for (let e = 0; e < outline.length; e += SEGMENT) {
+    const ax = outline[e] - x;
+    const ay = outline[e + 1] - y;
+    const bx = outline[e + 2] - x;
+    const by = outline[e + 3] - y;
+    near = Math.min(near, distanceToEdge(ax, ay, bx, by));
+    far = Math.max(far, Math.hypot(ax, ay), Math.hypot(bx, by));
+    winding += windingOf(ax, ay, bx, by);
+    middleX += ax + bx;
+    middleY += ay + by;
+  }
+  if (winding !== 0) return { ...ALL_ROUND, far, foot, top };
+  return { near, far, foot, top, ...windowOf(outline, x, y, middleX, middleY) };
+}
+
+/** The narrowest window of bearings around an outline, given a vector to somewhere amid it. */
+function windowOf(outline: Float64Array, x: number, y: number, middleX: number, middleY: number) {
+  let rightmost = Infinity;
+  let leftmost = -Infinity;
+  let rightX = 0;
+  let rightY = 0;
+  let leftX = 0;
+  let leftY = 0;
+  for (let e = 0; e < outline.length; e += 2) {
+    const px = outline[e] - x;
+    const py = outline[e + 1] - y;
+    const angle = Math.atan2(middleX * py - middleY * px, middleX * px + middleY * py);
+    if (angle < rightmost) {
+      rightmost = angle;
+      rightX = px;
+      rightY = py;
+    }
+    if (angle > leftmost) {
+      leftmost = angle;
+      leftX = px;
+      leftY = py;
+    }
+  }
+  // Half a turn or more: two vectors no longer tell inside from outside.
+  return { round: leftmost - rightmost >= Math.PI, rightX, rightY, leftX, leftY };
+}
+
+/**
+ * Lists the passes that may meet a solid: those not yet at share 0, in which it stands, in its window and between
+ * its foot and its top.
+ * @param stands 1 for the passes in which it stands, 0 for the others; null: in all.
+ * @param into Receives the indices. @returns How many.
+ */
+export function passesToward(
+  view: View,
+  directions: Directions,
+  stands: Uint8Array | null,
+  shares: Float64Array,
+  into: Int32Array,
+): number {
+  const { near, far, foot, top, round, rightX, rightY, leftX, leftY } = view;
+  if (top <= 0) return 0;
+  const { count, x, y, z, level } = directions;
+  let found = 0;
+  for (let k = 0; k < count; k++) {
+    const dz = z[k];
+    if (dz * near > top * level[k] || dz * far < foot * level[k] || shares[k] === 0) continue;
+    if (!round && (rightX * y[k] < rightY * x[k] || x[k] * leftY < y[k] * leftX)) continue;
+    if (stands !== null && stands[k] === 0) continue;
+    into[found++] = k;
+  }
+  return found;
+}
+
+/** What an edge a → b adds to the winding number of the origin: crossings of the ray along +x, upward less downward. */
+export function windingOf(ax: number, ay: number, bx: number, by: number): number {
+  if (ay <= 0) return by > 0 && ax * by > ay * bx ? 1 : 0;
+  return by <= 0 && ax * by < ay * bx ? -1 : 0;
+}
+
+function distanceToEdge(ax: number, ay: number, bx: number, by: number): number {
+  const ex = bx - ax;
+  const ey = by - ay;
+  const squared = ex * ex + ey * ey;
+  const along = squared === 0 ? 0 : Math.min(1, Math.max(0, -(ax * ex + ay * ey) / squared));
+  return Math.hypot(ax + along * ex, ay + along * ey);
+}
