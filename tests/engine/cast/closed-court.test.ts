@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { castGrid } from '../../../engine/cast/grid.ts';
-import { castRay } from '../../../engine/cast/ray.ts';
-import { createPointCaster } from '../../../engine/cast/share.ts';
+import { castGrid } from '../../../engine/cast/grids/cast-grid.ts';
+import { castRay } from '../../../engine/cast/points/ray.ts';
+import { createPointCaster } from '../../../engine/cast/points/point-caster.ts';
 import type { Passes } from '../../../engine/cast/passes.ts';
 import type { Feature, PlanPoint } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
