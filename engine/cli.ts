@@ -27,15 +27,16 @@ export interface Machine {
   /** Both read one byte more than `most` at the most: enough to see that there is more. */
   readonly readFile: (path: string, most: number) => Uint8Array;
   readonly readInput: (most: number) => Uint8Array;
-  /** Whether standard output is a terminal, how wide, and whether colour is wanted there. */
-  readonly terminal: { readonly columns: number; readonly colour: boolean };
+  /** How wide the output is, whether colour is wanted there, and whether somebody watches what goes on. */
+  readonly terminal: { readonly columns: number; readonly colour: boolean; readonly watched: boolean };
   /** Running time. [ms] */
   readonly now: () => number;
 }
 
 const PROGRESS_AFTER_MS = 500;
-/** No page is made narrower. [characters] */
+/** No page is made narrower, and none wider than a line that is read at a glance. [characters] */
 const LEAST_COLUMNS = 40;
+const MOST_COLUMNS = 100;
 
 /** A result that could not be written: the machine's fault, thrown by `printed` and told by `main` only. */
 class LostOutput extends Error {}
@@ -46,7 +47,7 @@ type Read<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; 
  * @returns 0 done, 1 the plan or an option is wrong, 2 a fault of the program, or a result that could not be written
  */
 export async function main(argv: readonly string[], machine: Machine): Promise<number> {
-  const columns = Math.max(LEAST_COLUMNS, machine.terminal.columns);
+  const columns = Math.min(MOST_COLUMNS, Math.max(LEAST_COLUMNS, machine.terminal.columns));
   try {
     const verbs = await verbsFor(argv);
     const command = readCommand(argv, verbs);
@@ -104,7 +105,7 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
     page: machine.terminal,
     progress(done, what) {
       const now = machine.now();
-      if (done >= 1 || now - told < PROGRESS_AFTER_MS) return;
+      if (!machine.terminal.watched || done >= 1 || now - told < PROGRESS_AFTER_MS) return;
       told = now;
       machine.err(`${Math.round(done * 100)} %: ${what}\n`);
     },
@@ -115,7 +116,8 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   const toldThere = json ? result.tellsRough === 'text and json' : result.tellsRough !== undefined;
   // Beside every number that hangs on it.
   if (rough && !toldThere) machine.err('The climate is rough: every number that follows is too.\n');
-  const text = () => [pageOf(result.text, machine.terminal.columns)];
+  const sources = values.sources && result.sources ? `\n${result.sources}` : '';
+  const text = () => [pageOf(result.text + sources, machine.terminal.columns)];
   await print(json ? jsonPieces(result.json) : (result.file ?? text()), machine);
   return 0;
 }
@@ -256,6 +258,7 @@ if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.a
     terminal: {
       columns: Number.isInteger(columns) && columns > 0 ? columns : (stdout.columns ?? 80),
       colour: stdout.isTTY === true && !env.NO_COLOR && env.TERM !== 'dumb',
+      watched: stderr.isTTY === true,
     },
     now: () => Math.round(performance.now()),
   });

@@ -77,7 +77,7 @@ for (let k = 0; k < count; k++) {
       err: (text) => void (err += text),
       readFile: () => input,
       readInput: () => input,
-      terminal: { columns: 80, colour: false },
+      terminal: { columns: 80, colour: false, watched: true },
       now: () => 0,
     });
     const took = performance.now() - started;

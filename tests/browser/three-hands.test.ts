@@ -194,7 +194,7 @@ describe('a yard from nothing', () => {
       err: () => {},
       readFile: () => new Uint8Array(),
       readInput: () => new TextEncoder().encode(text),
-      terminal: { columns: 80, colour: false },
+      terminal: { columns: 80, colour: false, watched: true },
       now: () => 0,
     });
     expect(done).toBe(0);

@@ -17,6 +17,7 @@ async function run(
     colour = false,
     slow = false,
     columns = 80,
+    watched = true,
     output,
     inputFault,
   }: {
@@ -28,6 +29,7 @@ async function run(
     /** Short name of the fault with which every write, or the first read, ends. */
     output?: string;
     inputFault?: string;
+    watched?: boolean;
   } = {},
 ): Promise<Ran> {
   let out = '';
@@ -49,7 +51,7 @@ async function run(
       if (inputFault) throw Object.assign(new Error('cannot read'), { code: inputFault });
       return new TextEncoder().encode(input);
     },
-    terminal: { columns, colour },
+    terminal: { columns, colour, watched },
     now: () => (clock += slow ? 600 : 0),
   });
   return { code, out, err };

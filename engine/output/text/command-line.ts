@@ -1,4 +1,5 @@
-import type { MonthDay, Problem } from '../../plan/types.ts';
+import { readCivilDate, readMonthDay } from '../../plan/typed-day.ts';
+import type { Problem } from '../../plan/types.ts';
 import { parseLength, parseNumber } from '../../plan/units.ts';
 import type { Period } from '../../sun/samples.ts';
 import { nearestWord } from './nearest-word.ts';
@@ -143,24 +144,41 @@ function readValue(spec: OptionSpec, typed: string): OptionValue | Problem {
     case 'length':
       return inBounds(spec, typed, parseLength(typed, 'metric'), ' m');
     case 'point': {
-      const [x, y, ...more] = typed.split(',').map(parseNumber);
+      const [x, y, ...more] = typed.split(typed.includes(';') ? ';' : ',').map(parseNumber);
       if (x === null || y === null || y === undefined || more.length > 0) {
         return problem(
           pointer,
           `${pointer} wants two numbers with a comma between, ${spec.placeholder ?? 'X,Y'} in metres with decimal ` +
-            `points; got "${typed}".`,
+            `points, or a semicolon between numbers with decimal commas; got "${typed}".`,
         );
       }
       if (Math.max(Math.abs(x), Math.abs(y)) > MAX_COORDINATE)
         return problem(pointer, `${pointer} ${typed} is more than ${MAX_COORDINATE} m from the plan’s origin.`);
       return [x, y];
     }
+    case 'share':
+      return readShare(spec, typed);
+    case 'day':
+      return (
+        readCivilDate(typed) ??
+        problem(pointer, `${pointer} wants a day with its year, as 2026-04-20 or "20 April 2026"; got "${typed}".`)
+      );
     default:
       if (typed === '') return problem(pointer, `${pointer} needs a value.`);
       if (spec.choices && !spec.choices.includes(typed))
         return problem(pointer, `${pointer} is one of ${spec.choices.join(', ')}; got "${typed}".`);
       return typed;
   }
+}
+
+/** A share of 1, typed so or in per cent. */
+function readShare(spec: OptionSpec, typed: string): number | Problem {
+  const inPerCent = /^(.*\S)\s*(?:%|per ?cent)$/.exec(typed.trim());
+  const value = inPerCent ? parseNumber(inPerCent[1]) : parseNumber(typed);
+  const share = value !== null && inPerCent ? value / 100 : value;
+  return share === null || share < 0 || share > 1
+    ? problem(`--${spec.name}`, `--${spec.name} wants a share from 0 to 1, or per cent, as 0.5 or 50%; got "${typed}".`)
+    : share;
 }
 
 function inBounds(spec: OptionSpec, typed: string, value: number | null, unit: string): number | Problem {
@@ -191,18 +209,10 @@ function periodOf(values: OptionValues): Period | Problem {
   }
   if (values.heatwave !== undefined) return { kind: 'heatwave' };
   if (typeof date !== 'string') return { kind: 'season' };
-  return isMonthDay(date)
-    ? { kind: 'day', date }
-    : problem('--date', `--date wants a day of the year as MM-DD, as 07-21; got "${date}".`);
-}
-
-const DAYS_OF_MONTH = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
-
-function isMonthDay(text: string): text is MonthDay {
-  const parts = /^(\d\d)-(\d\d)$/.exec(text);
-  if (parts === null) return false;
-  const day = Number(parts[2]);
-  return day >= 1 && day <= (DAYS_OF_MONTH[Number(parts[1]) - 1] ?? 0);
+  const day = readMonthDay(date);
+  return day === null
+    ? problem('--date', `--date wants a day of the year, as 07-21 or "21 July"; got "${date}".`)
+    : { kind: 'day', date: day };
 }
 
 function isProblem(value: OptionValue | Period | Problem): value is Problem {

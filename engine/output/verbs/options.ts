@@ -2,7 +2,12 @@ import type { CommonOption, OptionSpec } from './verb.ts';
 
 /** The common options and how each is given. */
 export const COMMON_OPTIONS: Readonly<Record<CommonOption, OptionSpec>> = {
-  date: { name: 'date', kind: 'text', placeholder: 'MM-DD', summary: 'that day instead of the whole season' },
+  date: {
+    name: 'date',
+    kind: 'text',
+    placeholder: 'DAY',
+    summary: 'that day, 07-21 or "21 July", instead of the whole season',
+  },
   heatwave: { name: 'heatwave', kind: 'flag', summary: 'the heatwave day, the day to design for' },
   option: {
     name: 'option',
@@ -24,6 +29,7 @@ export const COMMON_OPTIONS: Readonly<Record<CommonOption, OptionSpec>> = {
     summary: 'metric or imperial, in tables and sentences',
     choices: ['metric', 'imperial'],
   },
+  sources: { name: 'sources', kind: 'flag', summary: 'also how it was reckoned, and where the numbers come from' },
 };
 
 /** Every verb knows these. */

@@ -4,7 +4,6 @@ import { potNamed, potThere } from '../../advice/place/pot-there.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import { nameOf } from '../../plan/names.ts';
-import { isCivilDate } from '../../plan/dates.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
@@ -39,7 +38,7 @@ export const place: Verb = {
     { name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'instead of a search: how it would fare there' },
     {
       name: 'on',
-      kind: 'text',
+      kind: 'day',
       placeholder: 'YYYY-MM-DD',
       summary: 'the day of the move: hardening off gets its dates',
     },
@@ -52,7 +51,6 @@ function runPlace(request: VerbRequest): VerbResult {
   const plan = planOf(request);
   const { weather, units } = request;
   const on = textGiven(request, 'on');
-  if (on !== undefined && !isCivilDate(on)) return refuseOption('on', `"${on}" is no date: write it as 2026-04-20.`);
   const at = pointGiven(request, 'at');
   if (at) return placedAt(request, plan, at);
   const outcome = placeOf(plan, {

@@ -1,8 +1,7 @@
-import { isCivilDate } from '../../plan/dates.ts';
 import { reportHtml } from '../report/html.ts';
 import { reportOf } from '../report/report-of.ts';
 import { CELL_OPTION, HEIGHT_OPTION } from './options.ts';
-import { hasFlag, numberGiven, planOf, refuseOption, textGiven, type Verb, type VerbResult } from './verb.ts';
+import { hasFlag, numberGiven, planOf, textGiven, type Verb, type VerbResult } from './verb.ts';
 
 export const report: Verb = {
   name: 'report',
@@ -12,7 +11,7 @@ export const report: Verb = {
   options: [
     CELL_OPTION,
     HEIGHT_OPTION,
-    { name: 'made', kind: 'text', placeholder: 'YYYY-MM-DD', summary: 'the day it is made; else a line to write on' },
+    { name: 'made', kind: 'day', placeholder: 'YYYY-MM-DD', summary: 'the day it is made; else a line to write on' },
     { name: 'with-place', kind: 'flag', summary: 'latitude and longitude too: they tell where the yard is' },
   ],
   examples: [
@@ -22,8 +21,6 @@ export const report: Verb = {
   ],
   run(request): VerbResult {
     const made = textGiven(request, 'made');
-    if (made !== undefined && !isCivilDate(made))
-      return refuseOption('made', `"${made}" is no date: write it as 2026-03-02.`);
     const { units, weather, progress } = request;
     const outcome = reportOf(planOf(request), {
       units,

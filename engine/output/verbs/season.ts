@@ -20,7 +20,7 @@ export const season: Verb = {
       summary: 'tomorrow’s high: that day’s list, by hour and plant, in place of the year',
     },
     { name: 'low', kind: 'text', placeholder: 'T', summary: 'its low; else as far below as on a usual day' },
-    { name: 'day', kind: 'text', placeholder: 'YYYY-MM-DD', summary: 'the day that the high is for (needed with it)' },
+    { name: 'day', kind: 'day', placeholder: 'YYYY-MM-DD', summary: 'the day that the high is for (needed with it)' },
   ],
   examples: [
     'season demo',

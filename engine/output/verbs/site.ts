@@ -42,11 +42,9 @@ export const site: Verb = {
     },
     {
       name: 'density',
-      kind: 'number',
+      kind: 'share',
       placeholder: 'SHARE',
-      summary: 'share of the light that the cloth blocks; again for more; 0.3, 0.5 and 0.7 unless said',
-      min: 0,
-      max: 1,
+      summary: 'share of the light that the cloth blocks, as 0.5 or 50%; again for more; 0.3, 0.5 and 0.7 unless said',
       repeatable: true,
     },
     {

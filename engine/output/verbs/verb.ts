@@ -25,13 +25,14 @@ export interface Verb {
   run(request: VerbRequest): VerbResult | Promise<VerbResult>;
 }
 
-export type CommonOption = 'date' | 'heatwave' | 'option' | 'weather' | 'units';
+export type CommonOption = 'date' | 'heatwave' | 'option' | 'weather' | 'units' | 'sources';
 
 /**
  * `flag` takes no value; `number` a finite number inside its bounds; `length` metres, or feet and inches as people
- * write them; `point` X,Y in metres (negative too); `text` anything, checked by the verb.
+ * write them; `point` X,Y in metres (negative too), or X;Y with decimal commas; `share` 0 to 1, or per cent;
+ * `day` a day of a year, "YYYY-MM-DD" or in words; `text` anything, checked by the verb.
  */
-type OptionKind = 'flag' | 'number' | 'length' | 'point' | 'text';
+type OptionKind = 'flag' | 'number' | 'length' | 'point' | 'share' | 'day' | 'text';
 
 export interface OptionSpec {
   /** Without the dashes. */
@@ -83,6 +84,8 @@ export type VerbResult =
       readonly json: unknown;
       /** Printed without: for people. Lines longer than the page are broken by the caller. */
       readonly text: string;
+      /** How it was reckoned and where its numbers come from, printed behind the text with `--sources`. */
+      readonly sources?: string;
       /** Printed in its place, as it is and in pieces: another format (CSV, GeoJSON, iCalendar, HTML). */
       readonly file?: Iterable<string>;
       /** What of it says itself that the climate is rough; the command line says so beside the rest. */
@@ -118,13 +121,13 @@ export function hasFlag(request: VerbRequest, name: string): boolean {
   return request.values[name] !== undefined;
 }
 
-/** The last value given for a `number` or `length` option. */
+/** The last value given for a `number`, `share` or `length` option. */
 export function numberGiven(request: VerbRequest, name: string): number | undefined {
   const value = request.values[name]?.at(-1);
   return typeof value === 'number' ? value : undefined;
 }
 
-/** The last value given for a `text` option. */
+/** The last value given for a `text` or `day` option. */
 export function textGiven(request: VerbRequest, name: string): string | undefined {
   return textsGiven(request, name).at(-1);
 }

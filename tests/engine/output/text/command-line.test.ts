@@ -37,6 +37,20 @@ describe('an argument list', () => {
     expect(runs('spot', 'demo', '--at=-1,-2').values.at).toEqual([[-1, -2]]);
   });
 
+  it('takes what people write: days in words, per cent, decimal commas', () => {
+    expect(runs('load', 'demo', '--date', '21 July').period).toEqual({ kind: 'day', date: '07-21' });
+    expect(runs('load', 'demo', '--date', 'Aug 3rd').period).toEqual({ kind: 'day', date: '08-03' });
+    expect(runs('site', 'demo', '--density', '50%', '--density', '0,3').values.density).toEqual([0.5, 0.3]);
+    expect(runs('spot', 'demo', '--at', '9,6;6,4').values.at).toEqual([[9.6, 6.4]]);
+    expect(runs('season', 'demo', '--high', '41', '--day', '3 August 2026').values.day).toEqual(['2026-08-03']);
+    expect(told('site', 'demo', '--density', '50')).toEqual([
+      '--density wants a share from 0 to 1, or per cent, as 0.5 or 50%; got "50".',
+    ]);
+    expect(told('load', 'demo', '--date', '31 June')).toEqual([
+      '--date wants a day of the year, as 07-21 or "21 July"; got "31 June".',
+    ]);
+  });
+
   it('reads "-" as standard input, and lengths with their unit', () => {
     expect(runs('load', '-', '--height', '40in')).toMatchObject({ plan: '-', values: { height: [1.016] } });
   });
@@ -62,9 +76,9 @@ describe('an argument list', () => {
       ['load', 'demo', '--date', '07-21', '--heatwave'],
       'Choose one of --date and --heatwave: the heatwave day has its own date.',
     ],
-    [['load', 'demo', '--date', '7-21'], '--date wants a day of the year as MM-DD, as 07-21; got "7-21".'],
-    [['load', 'demo', '--date', '06-31'], '--date wants a day of the year as MM-DD, as 07-21; got "06-31".'],
-    [['load', 'demo', '--date', '13-01'], '--date wants a day of the year as MM-DD, as 07-21; got "13-01".'],
+    [['load', 'demo', '--date', '7-21'], '--date wants a day of the year, as 07-21 or "21 July"; got "7-21".'],
+    [['load', 'demo', '--date', '06-31'], '--date wants a day of the year, as 07-21 or "21 July"; got "06-31".'],
+    [['load', 'demo', '--date', '13-01'], '--date wants a day of the year, as 07-21 or "21 July"; got "13-01".'],
     [['load', 'demo', '--cell', '0'], '--cell must be more than 0 m; got "0".'],
     [['load', 'demo', '--cell', 'small'], '--cell wants a length, as 0.25, 25cm or 10in; got "small".'],
     [['load', 'demo', '--cell', '1e999'], '--cell wants a length, as 0.25, 25cm or 10in; got "1e999".'],
@@ -80,15 +94,18 @@ describe('an argument list', () => {
     [['spot', 'demo'], '"spot" needs --at X,Y: the spot, in plan metres.'],
     [
       ['spot', 'demo', '--at', '1'],
-      '--at wants two numbers with a comma between, X,Y in metres with decimal points; got "1".',
+      '--at wants two numbers with a comma between, X,Y in metres with decimal points, or a semicolon between ' +
+        'numbers with decimal commas; got "1".',
     ],
     [
       ['spot', 'demo', '--at', '1,2,3'],
-      '--at wants two numbers with a comma between, X,Y in metres with decimal points; got "1,2,3".',
+      '--at wants two numbers with a comma between, X,Y in metres with decimal points, or a semicolon between ' +
+        'numbers with decimal commas; got "1,2,3".',
     ],
     [
       ['spot', 'demo', '--at', '1,b'],
-      '--at wants two numbers with a comma between, X,Y in metres with decimal points; got "1,b".',
+      '--at wants two numbers with a comma between, X,Y in metres with decimal points, or a semicolon between ' +
+        'numbers with decimal commas; got "1,b".',
     ],
     [['spot', 'demo', '--at', '10001,0'], '--at 10001,0 is more than 10000 m from the plan’s origin.'],
   ])('refuses %j with one sentence', (argv, message) => {

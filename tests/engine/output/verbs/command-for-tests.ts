@@ -24,7 +24,7 @@ export async function runLine(line: string): Promise<Ran> {
     err: (text) => void (err += text),
     readFile: nothing,
     readInput: nothing,
-    terminal: { columns: 80, colour: false },
+    terminal: { columns: 80, colour: false, watched: true },
     now: () => 0,
   });
   return { code, out, err };

@@ -127,6 +127,8 @@ test('what is true of every cloth is said once on the page', async () => {
 test('a date that is none is refused in one line', async () => {
   expect(await runLine('report demo --made yesterday')).toMatchObject({
     code: 1,
-    err: expect.stringContaining('"yesterday" is no date') as string,
+    err: expect.stringContaining(
+      'wants a day with its year, as 2026-04-20 or "20 April 2026"; got "yesterday"',
+    ) as string,
   });
 });

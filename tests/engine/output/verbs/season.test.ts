@@ -43,7 +43,7 @@ test('a typed high gives the day’s list by hour, the evening before first; wha
     ['--high hot --day 2026-07-20', '"hot" is no temperature'],
     ['--high 42', 'Say which day'],
     ['--low 20', 'give --high too'],
-    ['--high 42 --day 20.7.', 'is no date'],
+    ['--high 42 --day 20.7.', 'wants a day with its year'],
     ['--high 42 --day 2026-07-20 --ics', 'leave out --ics'],
   ]) {
     expect(await runLine(`season demo ${line}`)).toMatchObject({
