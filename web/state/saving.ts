@@ -3,7 +3,8 @@ import { onEdit } from './edit.ts';
 import { say } from './speech.ts';
 import { markKept } from './storage/kept-mark.ts';
 import { tellTabs } from './storage/tabs.ts';
-import { storageTrouble } from './storage/trouble.ts';
+import { SILENT_MS, unlessSilent } from './storage/silence.ts';
+import { SILENT_STORAGE, storageTrouble } from './storage/trouble.ts';
 import { NOTHING_STORED, saveYard } from './storage/yards.ts';
 import type { StoredSteps, YardRecord } from './storage/yards.ts';
 import { saveFile } from './files.ts';
@@ -70,7 +71,8 @@ async function saveOnce(): Promise<void> {
   if (!record || openYard.value.readOnly !== null) return;
   const state = history.value;
   const target = record;
-  saveState.value = { kind: 'saving' };
+  if (lastTrouble !== SILENT_STORAGE) saveState.value = { kind: 'saving' };
+  const silent = setTimeout(() => notKept(SILENT_STORAGE), SILENT_MS);
   try {
     const done = await saveYard(target, state, stored, Date.now());
     if (record?.id !== target.id) return;
@@ -83,15 +85,25 @@ async function saveOnce(): Promise<void> {
     saved = state;
     if (state.steps.length > 1) markKept();
     tellTabs({ yard: next.id, revision: next.revision });
+    lastTrouble = null;
     if (history.value === state) saveState.value = { kind: 'saved', at: next.changedAt };
     else again = true;
   } catch (error) {
     const why = storageTrouble(error);
-    const isNew = why !== lastTrouble;
-    lastTrouble = why;
-    saveState.value = { kind: 'unsaved', why };
-    if (isNew) say(why, 'problem', { label: 'Save a file', run: saveFile });
+    notKept(why);
+    // What did not answer may answer yet.
+    again ||= why === SILENT_STORAGE;
+  } finally {
+    clearTimeout(silent);
   }
+}
+
+/** Says that the open yard is not kept, each reason once until the next save that succeeds. */
+export function notKept(why: string): void {
+  const isNew = why !== lastTrouble;
+  lastTrouble = why;
+  saveState.value = { kind: 'unsaved', why };
+  if (isNew) say(why, 'problem', { label: 'Save a file', run: saveFile });
 }
 
 /** The browser has cleared what it kept, with the yard still on the screen: all of it is written again. */
@@ -136,7 +148,7 @@ function wouldBeLost(): boolean {
  * @returns whether it may be left
  */
 export async function mayLeave(): Promise<boolean> {
-  await save();
+  await unlessSilent(save());
   if (!wouldBeLost()) return true;
   say('This yard is not saved, so it stays open. Save a file of it first, then do that again.', 'problem', {
     label: 'Save a file',

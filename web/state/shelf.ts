@@ -1,5 +1,5 @@
 import { batch, signal } from '@preact/signals';
-import { demoPlan } from '../../engine/index.ts';
+import { demoPlan, shownName } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { onFileSaved, saveFile } from './files.ts';
 import {
@@ -7,18 +7,19 @@ import {
   fileCopyIsOld,
   mayLeave,
   noteFileCopy,
+  notKept,
   openRecord,
   save,
   saveInto,
-  saveState,
 } from './saving.ts';
 import { notice, say } from './speech.ts';
 import { markKept, wasKept } from './storage/kept-mark.ts';
 import { onTabNews } from './storage/tabs.ts';
-import { storageTrouble } from './storage/trouble.ts';
+import { unlessSilent } from './storage/silence.ts';
+import { SILENT_STORAGE, storageTrouble } from './storage/trouble.ts';
 import {
   deleteYard,
-  lastOpenId,
+  findYard,
   listYards,
   newRecord,
   NOTHING_STORED,
@@ -26,7 +27,7 @@ import {
   readYard,
   saveRecord,
 } from './storage/yards.ts';
-import type { GoodState, OpenedYard, YardRecord } from './storage/yards.ts';
+import type { Found, GoodState, OpenedYard, YardRecord } from './storage/yards.ts';
 import { loadHours } from './weather.ts';
 import { pin, selection, shownOptions } from './view.ts';
 import { history, openYard, plan, preview } from './yard.ts';
@@ -34,18 +35,59 @@ import { history, openYard, plan, preview } from './yard.ts';
 /** Every yard kept in this browser, the newest change first; those put away too. */
 export const shelf = signal<readonly YardRecord[]>([]);
 
-/** Opens the yard that was open last, or the demo yard where there is none. Always ends with a yard on the screen. */
+/**
+ * Opens the yard that was open last, or the demo yard where there is none. Always ends with a yard on the screen, though
+ * the storage answer too late or never.
+ */
 export async function openLastYard(): Promise<void> {
+  const finding = findYard();
   try {
-    const id = await lastOpenId();
-    const opened = id === null ? null : await readYard(id);
-    if (opened) {
-      await show(opened);
-      remindOfFile();
-    } else await firstYard();
+    const found = await unlessSilent(finding);
+    if (found !== 'silent') await showFound(found);
+    else {
+      await show(demoYard());
+      notKept(SILENT_STORAGE);
+      const standIn = openYard.value.id;
+      finding.then(
+        (late) => takeLate(late, standIn),
+        (error: unknown) => notKept(storageTrouble(error)),
+      );
+    }
   } catch (error) {
-    await show(fresh(demoPlan('courtyard'), 'Demo yard', null));
-    saveState.value = { kind: 'unsaved', why: storageTrouble(error) };
+    await show(demoYard());
+    notKept(storageTrouble(error));
+  }
+  void refreshShelf();
+}
+
+/** Shows what storage holds, and says what of it is lost. */
+async function showFound({ opened, damaged }: Found): Promise<void> {
+  if (opened) {
+    await show(opened);
+    if (damaged) {
+      const name = opened.record.name;
+      say(`The yard that was open last could not be read. ${shownName(name)} is open instead.`, 'problem');
+    } else remindOfFile();
+    return;
+  }
+  await show(demoYard());
+  void save();
+  if (damaged) say('No yard kept in this browser could be read. Open the file copy you saved last.', 'problem');
+  else if (wasKept()) say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
+}
+
+/** The storage answers after all: what it holds is shown, unless the yard that stands in has been worked on. */
+async function takeLate(found: Found, standIn: string): Promise<void> {
+  const untouched = openYard.value.id === standIn && history.value.steps.length === 1;
+  if (untouched) await showFound(found);
+  else {
+    await save();
+    const { opened } = found;
+    if (opened)
+      say(`The storage answers: this yard is kept, and ${shownName(opened.record.name)} is on the shelf.`, 'done', {
+        label: `Open ${shownName(opened.record.name)}`,
+        run: () => openFromShelf(opened.record.id),
+      });
   }
   await refreshShelf();
 }
@@ -62,15 +104,6 @@ function remindOfFile(): void {
     'warning',
     { label: 'Save a file', run: saveFile },
   );
-}
-
-async function firstYard(): Promise<void> {
-  const yards = await listYards();
-  const opened = yards.length > 0 ? await readYard(yards[0].id) : null;
-  if (opened) return show(opened);
-  await show(fresh(demoPlan('courtyard'), 'Demo yard', null));
-  await save();
-  if (wasKept()) say('This browser has cleared the yards it kept. Open the file copy you saved last.', 'problem');
 }
 
 /**
@@ -158,9 +191,13 @@ function newYardId(): string {
   return Array.from(crypto.getRandomValues(new Uint8Array(10)), (byte) => byte.toString(36).padStart(2, '0')).join('');
 }
 
-/** The hours of its weather file come first, so that the yard is not reckoned twice. */
+function demoYard(): OpenedYard {
+  return fresh(demoPlan('courtyard'), 'Demo yard', null);
+}
+
+/** The hours of its weather file come first, so that the yard is not reckoned twice; late ones come all the same. */
 async function show({ record, history: state, stored, repaired }: OpenedYard): Promise<void> {
-  await loadHours(state.steps[state.cursor].plan);
+  await unlessSilent(loadHours(state.steps[state.cursor].plan));
   batch(() => {
     preview.value = null;
     selection.value = [];

@@ -7,7 +7,7 @@ interface Work {
 }
 
 /** What the database does instead of what it is asked. */
-type Fault = (operation: 'open' | 'read' | 'write') => 'hang' | DOMException | null;
+export type Fault = (operation: 'open' | 'read' | 'write') => 'hang' | DOMException | null;
 
 /**
  * A stand-in for the browser's database, as far as `web/state/storage/records.ts` uses it: one store, keys in order,
@@ -18,6 +18,7 @@ export class MemoryDatabase {
   /** Keys written and removed by each transaction that changed something. */
   readonly changes: { put: string[]; removed: string[] }[] = [];
   fault: Fault = () => null;
+  private unforbid = (): void => undefined;
   private opened: { onclose?: () => void } | null = null;
 
   /** Puts it in the place of the browser's own until `leave`. */
@@ -26,9 +27,30 @@ export class MemoryDatabase {
     vi.stubGlobal('IDBKeyRange', { bound: (from: string, to: string) => ({ from, to }) });
   }
 
+  /** As in a browser that throws when its storage is so much as looked at. */
+  forbid(): void {
+    vi.unstubAllGlobals();
+    const had = Object.getOwnPropertyDescriptor(globalThis, 'indexedDB');
+    Object.defineProperty(globalThis, 'indexedDB', {
+      configurable: true,
+      get: () => {
+        throw new DOMException('Forbidden.', 'SecurityError');
+      },
+    });
+    this.unforbid = () => {
+      delete (globalThis as { indexedDB?: unknown }).indexedDB;
+      if (had) Object.defineProperty(globalThis, 'indexedDB', had);
+    };
+  }
+
   /** The page forgets its connection, as when a phone closes it. */
-  leave(): void {
+  forget(): void {
     this.opened?.onclose?.();
+  }
+
+  leave(): void {
+    this.forget();
+    this.unforbid();
     vi.unstubAllGlobals();
   }
 
@@ -62,6 +84,7 @@ export class MemoryDatabase {
     const next = (): void => {
       const work = queue.shift();
       if (ended || !work) return end(null);
+      if (work.request.error) return (work.request.onerror?.(), end(work.request.error));
       work.request.result = work.run();
       work.request.onsuccess?.();
       setTimeout(next);
@@ -69,9 +92,8 @@ export class MemoryDatabase {
     const ask = (operation: 'read' | 'write', run: () => unknown): object => {
       const fault = this.fault(operation);
       const request: Work['request'] = { error: fault };
-      if (fault === null) queue.push({ run, request });
-      else if (fault !== 'hang') setTimeout(() => (request.onerror?.(), end(fault)));
-      else ended = true;
+      if (fault === 'hang') ended = true;
+      else queue.push({ run, request });
       return request;
     };
     const within = ({ from, to }: { from: string; to: string }): string[] =>

@@ -49,7 +49,7 @@ export async function listYards(): Promise<YardRecord[]> {
   return [...(await readRecords('yard/')).values()].filter(isYardRecord).sort((a, b) => b.changedAt - a.changedAt);
 }
 
-export async function lastOpenId(): Promise<string | null> {
+async function lastOpenId(): Promise<string | null> {
   const id = await readRecord('last-open');
   return typeof id === 'string' ? id : null;
 }
@@ -64,21 +64,46 @@ export interface OpenedYard {
   readonly repaired: string | null;
 }
 
+/** What the browser still holds at the page's start. */
+export interface Found {
+  /** `null` where nothing can be opened. */
+  readonly opened: OpenedYard | null;
+  /** Whether a yard stands before it that could not be read. */
+  readonly damaged: boolean;
+}
+
+/** The yard that was open last, or else the one that was changed last of those that can be read. */
+export async function findYard(): Promise<Found> {
+  const [last, shelf] = await Promise.all([lastOpenId(), readRecords('yard/')]);
+  const others = [...shelf.values()]
+    .filter(isYardRecord)
+    .filter(({ id }) => id !== last)
+    .sort((a, b) => Number(a.putAwayAt !== null) - Number(b.putAwayAt !== null) || b.changedAt - a.changedAt)
+    .map(({ id }) => id);
+  const tried = last === null ? others : [last, ...others];
+  for (const id of tried) {
+    const opened = await readYard(id);
+    if (opened) return { opened, damaged: id !== tried[0] };
+  }
+  return { opened: null, damaged: shelf.size > 0 };
+}
+
 /** Opens a yard from storage, trusting nothing: a newest state that is not a plan gives way to the last good one. */
 export async function readYard(id: string): Promise<OpenedYard | null> {
-  const record = await readRecord(yardKey(id));
-  if (!isYardRecord(record)) return null;
-  const [records, pictures, goods, isWhole] = await Promise.all([
+  const [held, records, pictures, goods, isWhole] = await Promise.all([
+    readRecord(yardKey(id)),
     readRecords(`steps/${id}/`),
     readPictures(id),
     readGoodStates(id),
     planChecker(),
   ]);
   const { steps, stored } = stepsIn(records, pictures);
+  const record = isYardRecord(held) ? held : recordAnew(id, held, steps);
   const cursor = Math.min(record.cursor, steps.length - 1);
   if (steps.length === record.steps && cursor >= 0 && isWhole(steps[cursor].plan)) {
-    await keepGoodState(id, steps[cursor].plan, goods);
-    await writeRecords({ put: new Map([['last-open', id]]) });
+    // Only notes: where there is no room for them the yard opens all the same.
+    void keepGoodState(id, steps[cursor].plan, goods).catch(() => undefined);
+    void writeRecords({ put: new Map([['last-open', id]]) }).catch(() => undefined);
     return { record, history: { steps, cursor }, stored, repaired: null };
   }
   const sound = steps.findLastIndex((step) => isWhole(step.plan));
@@ -94,6 +119,13 @@ export async function readYard(id: string): Promise<OpenedYard | null> {
     stored: { keys: new Map(), outdated: [...records.keys()], next: stored.next },
     repaired: 'The newest state of this yard could not be read, so the last good one is open.',
   };
+}
+
+/** Stands for a record that is gone or damaged, so that the steps beside it still open; its number of steps is none. */
+function recordAnew(id: string, held: unknown, steps: readonly Step[]): YardRecord {
+  const revision = hasFields(held, ['revision']) ? Number((held as { revision: unknown }).revision) : 0;
+  const name = steps.at(-1)?.plan.name ?? 'Unnamed yard';
+  return { ...newRecord(id, name, Date.now(), null), revision, cursor: steps.length - 1 };
 }
 
 /** The steps among a yard's records, and which stands where. An older form held several steps in one record. */
