@@ -166,7 +166,7 @@ export type { PotColour } from './load/pot/root-zone.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
 export { nameOf } from './plan/names.ts';
 export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';
-export { nearWall } from './load/verdict/near-wall.ts';
+export { wallWords } from './load/verdict/wall-heat.ts';
 export { plantPoints } from './load/verdict/plant-points.ts';
 export { spotOf } from './load/light/spot-of.ts';
 export type {

@@ -102,6 +102,13 @@ export interface Roots {
 
 export type PlantKind = 'plant' | 'tree' | 'bed';
 
+/** What one wall or building adds to a leaf while it is hot. */
+export interface WallHeat extends Stretch {
+  readonly id: string;
+  /** Mean of those hours. [K] */
+  readonly adds: number;
+}
+
 /** What one plant, planted tree or bed gets. Numbers are the mean of its points. */
 export type PlantLoad = {
   readonly id: string;
@@ -128,6 +135,8 @@ export type PlantLoad = {
     readonly when: Stretch | null;
     /** The worst side: 'top' or a true bearing [°]; of a bed `null`. */
     readonly from: PlantSide | null;
+    /** What walls and buildings add there meanwhile, the most first. */
+    readonly walls: readonly WallHeat[];
     /** The verdict as a person would say it. */
     readonly sentence: string;
   };

@@ -13,7 +13,6 @@ export const METHODS = {
   day: 'map',
   load: 'map',
   spot: 'map',
-  wallNear: 'map',
 
   height: 'survey',
   north: 'survey',

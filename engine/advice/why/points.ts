@@ -9,7 +9,8 @@ import { type JudgePoint, judgedAt } from '../../load/verdict/judged.ts';
 import { type Limit, limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
-import type { PlantSide, Stretch } from '../../load/types.ts';
+import { wallHeats } from '../../load/verdict/wall-heat.ts';
+import type { PlantSide, Stretch, WallHeat } from '../../load/types.ts';
 import { nineAt, type Yard } from '../../load/yard.ts';
 
 /** What the sun of a hot day does at one point round a plant. */
@@ -29,6 +30,8 @@ export interface SideHeat {
   readonly when: Stretch | null;
   /** How that sun comes: "coming over the west wall". */
   readonly sunCame: string | null;
+  /** What walls and buildings add to its leaf in those hours, the most first. */
+  readonly walls: readonly WallHeat[];
 }
 
 /**
@@ -50,8 +53,9 @@ export function heatBySide(
 function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undefined, limit: Limit | null): SideHeat {
   const { side, point, own } = at;
   const { hotHours } = nineAt(yard, point, own);
+  const never = { when: null, sunCame: null, walls: [] };
   if (row === undefined || limit === null)
-    return { side, hotHours, scorchDose: null, peak: null, spread: null, margin: null, when: null, sunCame: null };
+    return { ...never, side, hotHours, scorchDose: null, peak: null, spread: null, margin: null };
   const { scorch, lit } = judgedAt(heat, yard.sky, row, limit.celsius, at);
   const spread = spreadOn(heat, scorch.warmest, row, 'thirsty', lit.shares, lit.around);
   const margin = Math.hypot(spread, limit.spread);
@@ -59,7 +63,7 @@ function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undef
   const sunlitFrom = (least: number): HotRun | null =>
     longest(hotRuns(heat.leaves('thirsty', row), lit.shares, lit.around, least, SHADED_SHARE));
   const run = sunlitFrom(limit.celsius) ?? sunlitFrom(limit.celsius - margin);
-  if (run === null) return { ...known, when: null, sunCame: null };
+  if (run === null) return { ...never, ...known };
   const middle = Math.floor((run.first + run.last) / 2);
   const came = cameBy(
     yard.scene,
@@ -73,6 +77,7 @@ function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undef
     ...known,
     when: stretchOf(heat.samples, run.first, run.last, yard.plan.site.timeZone),
     sunCame: cameByWords(yard.plan, came),
+    walls: wallHeats(yard.plan, heat, yard.sky, row, at, lit, run),
   };
 }
 

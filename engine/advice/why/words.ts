@@ -1,7 +1,9 @@
 import type { CivilDate, Plan, Side } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
+import { capital } from '../../plan/list-words.ts';
 import { nameOf } from '../../plan/names.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
+import { wallWords } from '../../load/verdict/wall-heat.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
@@ -63,7 +65,11 @@ function evidence(found: WhyFindings): string {
       ? ''
       : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ${inside(accused)} from ` +
         `${when.from} to ${when.to}, ${sunCame ?? 'with nothing in its way'}; `;
-  return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.`;
+  return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.${wallRemark(found)}`;
+}
+
+function wallRemark({ plan, accused }: WhyFindings): string {
+  return accused.walls.length === 0 ? '' : ` ${capital(wallWords(plan, accused.walls, unitsOf(plan)))}.`;
 }
 
 function weakness(found: WhyFindings): string {

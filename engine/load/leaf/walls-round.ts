@@ -32,11 +32,13 @@ interface View {
 export interface WallsRound {
   /** @param own the plant's own crown, in the way of this point alone; `null` where no wall or building is in view */
   at(heat: HeatDay, point: SpacePoint, own?: OwnCrown): WallGlow | null;
+  /** What each wall or building in view throws alone, by its id: together it is what `at` tells. */
+  each(heat: HeatDay, point: SpacePoint, own?: OwnCrown): ReadonlyMap<string, WallGlow>;
   /** The walls of the same yard with further cloth in it, that hangs all year. @param scene with the cloth */
   under(scene: Scene, sheets: readonly ClothSheet[]): WallsRound;
 }
 
-const NO_WALLS: WallsRound = { at: () => null, under: () => NO_WALLS };
+const NO_WALLS: WallsRound = { at: () => null, each: () => new Map(), under: () => NO_WALLS };
 
 /** What reaches a patch, what shines on it [W/m²] and its longwave [W/m²], one value a sample. */
 interface PatchLight {
@@ -103,6 +105,13 @@ function wallsOf(
     at(heat, point, own) {
       const view = views.from(point, heat.state, own);
       return view.patches.length === 0 ? null : glowOf(view, faces, (index) => lightOf(heat, index), heat);
+    },
+    each(heat, point, own) {
+      const view = views.from(point, heat.state, own);
+      const ids = new Set(Array.from(view.patches, (index) => faces.patch(index).id));
+      return new Map(
+        [...ids].map((id) => [id, glowOf(partOf(view, faces, id), faces, (index) => lightOf(heat, index), heat)]),
+      );
     },
     under(scene, sheets) {
       const dimmed: Reaching = (heat, index, out) => {
@@ -243,6 +252,12 @@ function sunOf(scene: Scene, { samples }: HeatDay): Float64Array {
 }
 
 const suns = new WeakMap<HeatDay['samples'], { readonly upBearing: number; readonly sun: Float64Array }>();
+
+/** What of a view is one wall's or building's. */
+function partOf({ patches, up, down }: View, faces: Faces, id: string): View {
+  const its = (_: number, n: number) => faces.patch(patches[n]).id === id;
+  return { patches: patches.filter(its), up: up.filter(its), down: down.filter(its) };
+}
 
 function glowOf(
   { patches, up, down }: View,

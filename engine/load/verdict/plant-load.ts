@@ -21,6 +21,7 @@ import { rootWords } from '../pot/pot-words.ts';
 import type { Nine, PlantLoad, SideLoad } from '../types.ts';
 import { milderBy, verdictOf, worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
+import { wallHeats } from './wall-heat.ts';
 
 /** What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day. */
 export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, units: Units): PlantLoad {
@@ -86,7 +87,10 @@ function evidenceOf({ plan, scene, sky }: Yard, heat: HeatDay, feature: PlantFea
   return { row, limit, ...judgedPlant(plan, scene, sky, heat, feature, row, limit.celsius), light };
 }
 
-type Finding = Pick<PlantLoad, 'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'close' | 'when' | 'from' | 'sentence'>;
+type Finding = Pick<
+  PlantLoad,
+  'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'close' | 'when' | 'from' | 'walls' | 'sentence'
+>;
 
 function finding(
   yard: Yard,
@@ -99,7 +103,8 @@ function finding(
   const name = nameOf(plan, feature.id);
   if (!row || !limit) {
     const sentence = unnamedSentence(name, light, GRADE_WORDS[light.grade - 1]);
-    return { leaf: null, scorchDose: null, peak: null, verdict: null, when: null, from: null, sentence, close: false };
+    const none = { leaf: null, scorchDose: null, peak: null, verdict: null, when: null, from: null };
+    return { ...none, sentence, close: false, walls: [] };
   }
   const worst = judged[worstOf(judged.map(({ scorch }) => scorch))];
   const { inHeat } = worst.scorch;
@@ -143,6 +148,7 @@ function finding(
       units,
     }),
     close,
+    walls: run ? wallHeats(plan, heat, yard.sky, row, worst, worst.lit, run) : [],
   };
 }
 

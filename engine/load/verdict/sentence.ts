@@ -3,6 +3,7 @@ import type { PlantRow } from '../../plan/types.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import type { Limit } from './limit.ts';
 import { compassWord } from '../../plan/compass.ts';
+import { capital } from '../../plan/list-words.ts';
 import type { LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
 
 /** All that a verdict is told from. */
@@ -140,8 +141,4 @@ function closeCall({ close, units }: Findings): string {
   if (!close) return '';
   const by = formatTemperatureDifference(2, units);
   return ` A close call: ${by} more or less would change this. Watch it on hot days.`;
-}
-
-function capital(text: string): string {
-  return text[0].toUpperCase() + text.slice(1);
 }

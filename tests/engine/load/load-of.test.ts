@@ -83,6 +83,7 @@ describe('the load of a yard', () => {
       'from',
       'sentence',
       'close',
+      'walls',
     ]);
     expect(Object.keys(load.plants[2].sides?.[0] ?? {})).toEqual([
       'side',

@@ -5,6 +5,7 @@ import {
   formatTemperature,
   formatTemperatureDifference,
   rootsAbout,
+  wallWords,
 } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
@@ -12,10 +13,9 @@ import { askWhy, aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { PlantRose } from './pictures/PlantRose.tsx';
-import { plantHours, plantWall } from './hours.ts';
+import { plantHours } from './hours.ts';
 import { plantPictures } from './pictures/pictured.ts';
 import { SkyPicture } from './pictures/SkyPicture.tsx';
-import { WallNote } from './WallNote.tsx';
 import { WeeksTable } from './pictures/WeeksTable.tsx';
 
 /** How a chosen plant fares, side by side and in numbers. */
@@ -46,6 +46,12 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
             <dd>
               {plant.when.from} to {plant.when.to}
             </dd>
+          </>
+        )}
+        {plant.walls.length > 0 && (
+          <>
+            <dt>Walls</dt>
+            <dd>{wallWords(plan.value, plant.walls, units.value)}</dd>
           </>
         )}
         <dt>Sun</dt>
@@ -83,7 +89,6 @@ export function PlantCard({ plant, name }: { readonly plant: PlantLoad; readonly
           </button>
         </dd>
       </dl>
-      <WallNote live={plantWall.value} />
       <p>
         <button type="button" onClick={() => askWhy(plant.id)}>
           It burnt: why?

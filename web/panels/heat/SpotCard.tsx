@@ -9,10 +9,9 @@ import { spot } from '../../state/results.ts';
 import { mapHeight, pin } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { HoursTable } from './HoursTable.tsx';
-import { pinHours, pinWall } from './hours.ts';
+import { pinHours } from './hours.ts';
 import { pinPictures } from './pictures/pictured.ts';
 import { SkyPicture } from './pictures/SkyPicture.tsx';
-import { WallNote } from './WallNote.tsx';
 import { WeeksTable } from './pictures/WeeksTable.tsx';
 import { QUANTITY_WORDS, shapeName, valueWords } from '../parts/quantity-words.ts';
 
@@ -70,7 +69,6 @@ export function SpotCard() {
           </dd>
         </dl>
       )}
-      <WallNote live={pinWall.value} />
       <HoursTable live={pinHours.value} place="the pin" />
       <SkyPicture pictured={pinPictures} place="the pin" />
       <WeeksTable pictured={pinPictures} place="the pin" />

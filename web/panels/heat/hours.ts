@@ -35,25 +35,3 @@ export const pinHours = liveAnswer('spot', () => {
   if (!at || stage.value !== 'heat') return null;
   return { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at, height: mapHeight.value };
 });
-
-/** A sunlit wall beside the chosen plant, or beside the middle of the chosen bed. */
-export const plantWall = liveAnswer('wallNear', () => {
-  const plant = chosenPlant.value;
-  const feature = reckonedPlan.value.features.find(({ id }) => id === plant?.id);
-  if (!plant || (feature?.kind !== 'plant' && feature?.kind !== 'bed') || stage.value !== 'heat') return null;
-  return {
-    plan: reckonedPlan.value,
-    options: shownOptions.value,
-    period: oneDay.value,
-    at: plant.at,
-    radius: feature.kind === 'plant' ? feature.spread / 2 : 0,
-  };
-});
-
-/** A sunlit wall beside the pinned spot. */
-export const pinWall = liveAnswer('wallNear', () => {
-  const at = pin.value;
-  return at && stage.value === 'heat'
-    ? { plan: reckonedPlan.value, options: shownOptions.value, period: oneDay.value, at, radius: 0 }
-    : null;
-});

@@ -1,4 +1,4 @@
-import { dayTable, loadOf, nearWall, spotOf } from '../../../engine/index.ts';
+import { dayTable, loadOf, spotOf } from '../../../engine/index.ts';
 import type { MonthDay, Period, Plan, PlanPoint } from '../../../engine/index.ts';
 import type { MethodsOf } from '../methods.ts';
 import type { Method, Task } from '../protocol.ts';
@@ -28,9 +28,4 @@ export const answers = {
     loadOf(plan, { period, cell, height, progress, weather }),
   ),
   spot: asBuilt((plan, { at, height, period }: SpotArgs, { weather }) => spotOf(plan, at, { height, period, weather })),
-  /** `radius` is that of the plant that stands there; 0 for a bare spot. [m] */
-  wallNear: asBuilt(
-    (plan, { at, radius, period }: Omit<SpotArgs, 'height'> & { readonly radius: number }, { weather }) =>
-      nearWall(plan, at, radius, period, weather),
-  ),
 } satisfies Record<MethodsOf<'map'>, Method>;

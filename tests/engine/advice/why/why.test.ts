@@ -35,6 +35,15 @@ describe('why a plant burnt', () => {
     expect(sentence).toContain('south-west side');
   });
 
+  test('a wall that adds half a degree or more in those hours is named, and what it adds and when', () => {
+    const { sides, sentence } = why(COURTYARD, { plant: 'lemon' });
+    const walls = sides.find(({ side }) => side === 225)?.walls ?? [];
+    expect(walls.map(({ id }) => id)).toEqual(['east-house']);
+    expect(walls[0].adds).toBeGreaterThan(0.5);
+    expect(sentence).toMatch(/The neighbour to the east, white wall, adds 1 K from 1[67] to 19 h\./);
+    expect(why(LANE, { plant: 'apricot' }).sentence).not.toMatch(/ adds /);
+  });
+
   test('the same lemon burnt on its north-east side: the sun does not explain it, and other causes are named', () => {
     const { answer, when, sentence } = why(COURTYARD, { plant: 'lemon', side: 45 });
     expect(answer).toBe('does not');

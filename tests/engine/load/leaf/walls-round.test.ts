@@ -72,6 +72,49 @@ test('without a wall or building nothing is thrown, and a hedge or a wall that l
   }
 });
 
+test('what each wall throws alone adds up to what all of them throw, and names its wall', () => {
+  const { scene, heat } = laidOut(
+    yardPlan([
+      wall(
+        'north',
+        [
+          [2, 6],
+          [10, 6],
+        ],
+        2.5,
+        'white',
+      ),
+      wall(
+        'west',
+        [
+          [3, 1],
+          [3, 5],
+        ],
+        2,
+        'dark',
+      ),
+      wall(
+        'behind',
+        [
+          [2, 7],
+          [10, 7],
+        ],
+        2.5,
+        'white',
+      ),
+    ]),
+  );
+  const walls = createWallsRound(scene);
+  const all = walls.at(heat, [5, 4, 1])!;
+  const each = walls.each(heat, [5, 4, 1]);
+  expect([...each.keys()].toSorted()).toEqual(['north', 'west']);
+  for (const key of ['light', 'above', 'below'] as const)
+    all[key].forEach((value, k) =>
+      expect([...each.values()].reduce((sum, glow) => sum + glow[key][k], 0)).toBeCloseTo(value, 9),
+    );
+  expect([...each.values()].reduce((sum, { sky }) => sum + sky, 0)).toBeCloseTo(all.sky, 12);
+});
+
 test('a white wall throws more light than a dark one, and a dark one glows more', () => {
   const path: PlanPoint[] = [
     [7, -30],
