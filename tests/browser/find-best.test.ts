@@ -46,7 +46,9 @@ test(
     await finding
       .getByText(/Hiding it from the people on the lane cost \d+ % of the effect/)
       .waitFor({ state: 'attached' });
-    await finding.getByText(/upstairs.*: impossible to hide from/).waitFor({ state: 'attached' });
+    await first
+      .getByText(/Seen from: Window upstairs.*nothing can be hidden there|hidden only up to/)
+      .waitFor({ state: 'attached' });
     await first.getByText(/lane: does not see it\./).waitFor({ state: 'attached' });
     expect(await faultsOf(page)).toEqual([]);
 

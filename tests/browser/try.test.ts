@@ -3,6 +3,7 @@ import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import {
   compareOptions,
   demoPlan,
+  hiddenHeights,
   doubtOf,
   loadOf,
   payoffMap,
@@ -282,11 +283,14 @@ describe('the courtyard’s options, in one visit', () => {
     },
   );
 
-  test('an onlooker over every wall is said to be one, and what of a roof shows', async () => {
+  test('how much of the ground hides nothing from an onlooker is said, and what of a roof shows', async () => {
     await openOption(page, /^A/);
     await page.getByLabel('Draw how tall a thing may stand unseen').check();
     const hidden = page.getByRole('region', { name: 'What stays hidden' });
-    await hidden.getByText(/Neighbour’s roof terrace: looks in over every wall/).waitFor({ timeout: LONG_MS });
+    const { bare } = hiddenHeights(demoPlan('courtyard'), 'terrace');
+    await hidden
+      .getByText(`On ${Math.round(100 * bare)} % of the ground a thing cannot be hidden.`)
+      .waitFor({ timeout: LONG_MS });
     await hidden.getByText(/^Roof over the lemon: (not )?seen\. Its corner/).waitFor({ state: 'attached' });
   });
 

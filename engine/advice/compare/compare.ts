@@ -11,7 +11,7 @@ import type { Feature, Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units.ts';
 import { clothArea, costOfAll, isCloth } from './cost.ts';
 import { differenceOf, type HarmInDoubt, harmInDoubt } from './doubt.ts';
-import { seenFrom } from './seen.ts';
+import { seenFrom } from '../sight/seen.ts';
 import type {
   ChoiceCost,
   ComparedChoice,

@@ -3,6 +3,7 @@ import type { HourRange } from '../../frame/work/types.ts';
 import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { Units } from '../../plan/units.ts';
+import type { SeenFrom } from '../sight/seen.ts';
 
 export interface CompareRequest {
   /** Options to try, each a list of ids applied together; every option of the plan alone where nothing is said. */
@@ -64,15 +65,6 @@ export interface ComparedPlant {
   /** `null` where the plant is only there in the other yard. */
   readonly before: PlantStand | null;
   readonly after: PlantStand | null;
-}
-
-/** Who sees the cloth of a choice. */
-export interface SeenFrom {
-  /** Id of the eye. */
-  readonly eye: string;
-  readonly hidden: boolean;
-  /** How much of the highest part shows above what hides it. [m] 0 where hidden. */
-  readonly shows: number;
 }
 
 export interface ChoiceCost {

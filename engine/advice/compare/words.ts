@@ -1,7 +1,8 @@
 import { nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, formatLength, formatPerArea, type Units } from '../../plan/units.ts';
+import { formatArea, formatPerArea, type Units } from '../../plan/units.ts';
+import { seenWords } from '../sight/words.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';
 
 /** What the yard without any choice is called. */
@@ -52,10 +53,10 @@ function darkSentences({ plants, tooDark, newlyTooDark }: ComparedChoice): strin
 }
 
 function seenSentences(plan: Plan, { seenFrom, name }: ComparedChoice, units: Units): string[] {
-  return seenFrom.map(({ eye, hidden, shows }) =>
-    hidden
-      ? `${name} is hidden from: ${nameOf(plan, eye)}.`
-      : `${name} is seen from: ${nameOf(plan, eye)}, at most the uppermost ${formatLength(shows, units)} of it.`,
+  return seenFrom.map((seen) =>
+    seen.hidden
+      ? `${name} is hidden from: ${nameOf(plan, seen.eye)}.`
+      : `${name} is seen from: ${seenWords(plan, seen, units)}.`,
   );
 }
 

@@ -9,7 +9,7 @@
  */
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { opennessOf } from '../../plan/defaults.ts';
-import { cleanPath, distance, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import { cleanPath, distance, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Eye, Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatLength, type Units } from '../../plan/units.ts';
 import { buildScene } from '../../scene/build.ts';
@@ -43,6 +43,8 @@ interface EyePoint {
   readonly at: PlanPoint;
   /** Above the ground. [m] */
   readonly height: number;
+  /** Of the onlooker's line, for which this place stands. [m] 0: it is no line */
+  readonly stretch: number;
 }
 
 /** A yard laid out for asking what is seen: its eyes, and for each the solids that it does not stand in. */
@@ -50,6 +52,8 @@ export interface SightLines {
   /** The highest first: they see most. */
   readonly eyes: readonly EyePoint[];
   readonly hidersOf: readonly (readonly Hider[])[];
+  /** Ids of the `eye` features, in the plan's order. */
+  readonly onlookers: readonly string[];
 }
 
 /** A hidden height and the eye that sets it. */
@@ -68,15 +72,14 @@ export interface HiddenHeight {
  * that solid does not hide.
  */
 export function sightLinesOf(plan: Plan): SightLines {
-  const eyes = plan.features
-    .filter((feature): feature is Eye => feature.kind === 'eye')
-    .flatMap(eyePointsOf)
-    .sort((a, b) => b.height - a.height);
+  const onlookers = plan.features.filter((feature): feature is Eye => feature.kind === 'eye');
+  const eyes = onlookers.flatMap(eyePointsOf).sort((a, b) => b.height - a.height);
   const hiders = buildScene({ ...plan, features: plan.features.filter(hides) }).states[0].flatMap(({ solids }) =>
     solids.flatMap(hidersOfSolid),
   );
   return {
     eyes,
+    onlookers: onlookers.map(({ id }) => id),
     hidersOf: eyes.map((eye) => hiders.filter(({ top, ring }) => top <= eye.height || !pointInRing(eye.at, ring))),
   };
 }
@@ -118,35 +121,18 @@ export function hiddenHeightWords(height: number, units: Units): string {
   return height > TALLEST_SAID ? `over ${formatLength(TALLEST_SAID, units)}` : formatLength(height, units);
 }
 
-/** What one of a plan's eyes sees of the yard. */
-export interface EyeReach {
-  readonly id: string;
-  /** Whether it stands above everything that could hide something: then almost nothing can be hidden from it. */
-  readonly overAll: boolean;
-}
-
 /**
- * Every eye, the highest first, and whether it looks in over all walls, hedges and buildings between it and the yard.
+ * How much of an upright at a point, from the ground to `top`, shows above what hides it from one eye [m]; where that
+ * is no more than `least`, some value of at most that.
  */
-export function eyeReaches(plan: Plan, sight: SightLines): EyeReach[] {
-  const corners = openRing(plan.site.boundary);
-  const reaches = new Map<string, boolean>();
-  sight.eyes.forEach((eye, k) => {
-    const between = sight.hidersOf[k].filter(({ faces }) =>
-      corners.some(([x, y]) => crossing(faces, eye.at[0], eye.at[1], x, y, true) < Infinity),
-    );
-    const over = between.every(({ top }) => top < eye.height);
-    reaches.set(eye.id, (reaches.get(eye.id) ?? false) || over);
-  });
-  return [...reaches].map(([id, overAll]) => ({ id, overAll }));
-}
-
-/**
- * How much of an upright at a point, from the ground to `top`, shows above what hides it from one eye. [m] At most 0:
- * hidden.
- */
-export function seenAbove(sight: SightLines, eyeIndex: number, [x, y]: PlanPoint, top: number): number {
-  return top - hiddenFrom(sight.eyes[eyeIndex], sight.hidersOf[eyeIndex], x, y, Infinity);
+export function seenAbove(
+  sight: SightLines,
+  eyeIndex: number,
+  [x, y]: PlanPoint,
+  top: number,
+  least = -Infinity,
+): number {
+  return top - hiddenFrom(sight.eyes[eyeIndex], sight.hidersOf[eyeIndex], x, y, top - least);
 }
 
 function hides(feature: Feature): boolean {
@@ -170,16 +156,19 @@ function hidersOfSolid(solid: Solid): Hider[] {
   }));
 }
 
-function eyePointsOf(eye: Eye): EyePoint[] {
-  const path = cleanPath(eye.path);
-  const places: PlanPoint[] = [path[0]];
-  for (let k = 1; k < path.length; k++) {
-    const [a, b] = [path[k - 1], path[k]];
-    const steps = Math.ceil(distance(a, b) / EYE_STEP - 1e-9);
-    for (let n = 1; n <= steps; n++)
-      places.push([a[0] + ((b[0] - a[0]) * n) / steps, a[1] + ((b[1] - a[1]) * n) / steps]);
-  }
-  return places.map((at) => ({ id: eye.id, at, height: eye.height }));
+function eyePointsOf({ id, path: drawn, height }: Eye): EyePoint[] {
+  const path = cleanPath(drawn);
+  if (path.length === 1) return [{ id, at: path[0], height, stretch: 0 }];
+  return path.slice(1).flatMap((b, k) => {
+    const a = path[k];
+    const length = distance(a, b);
+    const steps = Math.ceil(length / EYE_STEP - 1e-9);
+    // Both ends of a side stand for half a step; where two sides meet, the two halves are one place twice.
+    return Array.from({ length: steps + 1 }, (_, n): EyePoint => {
+      const at: PlanPoint = [a[0] + ((b[0] - a[0]) * n) / steps, a[1] + ((b[1] - a[1]) * n) / steps];
+      return { id, at, height, stretch: (n === 0 || n === steps ? 0.5 : 1) * (length / steps) };
+    });
+  });
 }
 
 /**

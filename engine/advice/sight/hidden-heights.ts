@@ -1,21 +1,18 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { gridOf } from '../../load/light/grid-of.ts';
-import { canopyCorners, cleanPath, type SpacePoint } from '../../plan/geometry/shapes.ts';
-import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
-import {
-  type EyeReach,
-  eyeReaches,
-  hiddenHeightAt,
-  hiddenHeightGrid,
-  LEAST_USEFUL,
-  type SightLines,
-  sightLinesOf,
-} from './hidden-height.ts';
+import { gridOf, maskOf } from '../../load/light/grid-of.ts';
+import type { Canopy, Feature, Plan, PlanPoint, Screen } from '../../plan/types.ts';
+import { hiddenHeightAt, hiddenHeightGrid, LEAST_USEFUL, type SightLines, sightLinesOf } from './hidden-height.ts';
+import { topEdge } from './seen.ts';
 
 /** [m] */
 const CELL = 0.25;
+/**
+ * Where nothing of use can be hidden from an eye on more of the ground than this, it is no rule to hide from it unless
+ * the person says so. Our choice.
+ */
+const MOSTLY = 0.5;
 
-/** The corner of a cloth that shows most, or is nearest to showing. */
+/** The place on a cloth's upper edge that shows most, or is nearest to showing. */
 interface ClothTop {
   /** Id of the cloth. */
   readonly id: string;
@@ -25,9 +22,13 @@ interface ClothTop {
   readonly hidden: number;
 }
 
-interface Reach extends EyeReach {
+/** What one of a plan's eyes sees of the yard, whatever is put up in it. */
+export interface EyeReach {
+  readonly id: string;
   /** Share of the ground, 0 to 1, where nothing of use can be hidden from it. */
   readonly bare: number;
+  /** Whether cloth can be hidden from it in most of the yard. */
+  readonly canBeHiddenFrom: boolean;
 }
 
 /** How tall a thing may stand unseen in every cell, and what each eye sees of the yard. */
@@ -35,7 +36,10 @@ export interface HiddenHeights {
   readonly grid: GridSpec;
   /** Index = j·columns + i. [m] 0: cannot be hidden; Infinity: hidden at any height. */
   readonly heights: Float64Array;
-  readonly reaches: readonly Reach[];
+  /** Share of the yard's ground, 0 to 1, where nothing of use can be hidden from whom it is about. */
+  readonly bare: number;
+  /** In the plan's order. */
+  readonly reaches: readonly EyeReach[];
   readonly tops: readonly ClothTop[];
 }
 
@@ -49,33 +53,46 @@ export function hiddenHeights(
   eye: string | null,
   things: readonly Feature[] = plan.features,
 ): HiddenHeights {
-  const sight = sightLinesOf(eye === null ? plan : seenBy(plan, eye));
+  const sight = sightLinesOf(eye === null ? plan : seenBy(plan, [eye]));
   const grid = gridOf(plan, { cell: CELL, height: 0 });
-  const tops = things.flatMap((feature) => topOf(feature, sight));
-  const bareFrom = (id: string): number =>
-    hiddenHeightGrid(sightLinesOf(seenBy(plan, id)), grid).filter((height) => height < LEAST_USEFUL).length /
-    (grid.columns * grid.rows);
-  const reaches = eyeReaches(plan, sightLinesOf(plan)).map((reach): Reach => ({ ...reach, bare: bareFrom(reach.id) }));
-  return { grid, heights: hiddenHeightGrid(sight, grid), reaches, tops };
+  const heights = hiddenHeightGrid(sight, grid);
+  const tops = things
+    .filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen')
+    .map((feature) => topOf(feature, sight));
+  return { grid, heights, bare: bareShare(heights, maskOf(plan, grid)), reaches: eyeReaches(plan), tops };
 }
 
-/** The plan with one onlooker. */
-export function seenBy(plan: Plan, eye: string): Plan {
-  return { ...plan, features: plan.features.filter(({ id, kind }) => kind !== 'eye' || id === eye) };
+/** What every eye of a plan sees of its yard. It hangs on the eyes, walls and ground alone, and on nothing asked for. */
+export function eyeReaches(plan: Plan): EyeReach[] {
+  const grid = gridOf(plan, { cell: CELL, height: 0 });
+  const mask = maskOf(plan, grid);
+  return sightLinesOf(plan).onlookers.map((id): EyeReach => {
+    const bare = bareShare(hiddenHeightGrid(sightLinesOf(seenBy(plan, [id])), grid), mask);
+    return { id, bare, canBeHiddenFrom: bare <= MOSTLY };
+  });
 }
 
-function topOf(feature: Feature, sight: SightLines): ClothTop[] {
-  const corners: readonly SpacePoint[] =
-    feature.kind === 'canopy'
-      ? canopyCorners(feature)
-      : feature.kind === 'screen'
-        ? cleanPath(feature.path).map(([x, y]): SpacePoint => [x, y, feature.height])
-        : [];
-  const tops = corners.map(([x, y, height]): ClothTop => ({
-    id: feature.id,
+/** The plan with some of its onlookers. */
+export function seenBy(plan: Plan, eyes: readonly string[]): Plan {
+  return { ...plan, features: plan.features.filter(({ id, kind }) => kind !== 'eye' || eyes.includes(id)) };
+}
+
+function bareShare(heights: Float64Array, mask: Uint8Array): number {
+  let [bare, all] = [0, 0];
+  for (let index = 0; index < heights.length; index++) {
+    if (mask[index] === 1) continue;
+    all++;
+    if (heights[index] < LEAST_USEFUL) bare++;
+  }
+  return all > 0 ? bare / all : 0;
+}
+
+function topOf(cloth: Canopy | Screen, sight: SightLines): ClothTop {
+  const tops = topEdge(cloth).map(([x, y, height]): ClothTop => ({
+    id: cloth.id,
     at: [x, y],
     height,
     hidden: hiddenHeightAt(sight, [x, y]).height,
   }));
-  return tops.toSorted((a, b) => b.height - b.hidden - (a.height - a.hidden)).slice(0, 1);
+  return tops.reduce((most, top) => (top.height - top.hidden > most.height - most.hidden ? top : most));
 }

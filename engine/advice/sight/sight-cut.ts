@@ -3,7 +3,7 @@
  */
 import { distance } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
-import { seenFrom, topPoints } from '../compare/seen.ts';
+import { seenFrom, topEdge } from './seen.ts';
 import { seenAbove, sightLinesOf } from './hidden-height.ts';
 
 /** Points that show alike within this are told apart by how near they are. [m] */
@@ -32,7 +32,7 @@ export interface SightCut {
 /** One cut an eye of the plan, in the plan's order; none where the plan has no eyes. */
 export function sightCuts(plan: Plan, cloth: Canopy | Screen): SightCut[] {
   const sight = sightLinesOf(plan);
-  const points = topPoints(cloth);
+  const points = topEdge(cloth);
   return seenFrom(plan, [cloth]).flatMap(({ eye, hidden, shows }): SightCut[] => {
     const lines = sight.eyes.flatMap((from, k) =>
       from.id === eye

@@ -4,8 +4,7 @@ import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units.ts';
 import { middleOf } from './option.ts';
 import { type Progress, stretch } from './progress.ts';
-import { type Asked, askedOf, lowestOf } from './request.ts';
-import { type Hiding, hidingOf } from './rules/hiding.ts';
+import { type Asked, askedOf } from './request.ts';
 import { judgesOf } from './rules/judges.ts';
 import { lightGuard } from './rules/light-left.ts';
 import { type YardRules, yardRules } from './rules/yard-rules.ts';
@@ -39,7 +38,6 @@ export interface LaidOut extends Asked {
   /** The yard laid out for the season. */
   readonly season: Yard;
   readonly rules: YardRules;
-  readonly hiding: Hiding;
   readonly judges: Judges;
   /** Middles of the plants near which cloth is told apart. */
   readonly places: readonly PlanPoint[];
@@ -49,7 +47,7 @@ export interface LaidOut extends Asked {
 export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress): Outcome<LaidOut> {
   const found = askedOf(plan, siteRequest);
   if (!found.ok) return found;
-  const { request, lattice } = found.value;
+  const { request, hiding } = found.value;
   const { weather, densities, budget } = request;
   const laidOut = targetsOf(plan, weather, stretch(progress, 0, 0.4));
   if (!laidOut.ok) return laidOut;
@@ -63,7 +61,6 @@ export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress)
   const season = yardOf(plan, { kind: 'season' }, weather);
   if (!season.ok) return season;
   const rules = yardRules(plan, request.maxHeight);
-  const hiding = hidingOf(plan, lowestOf(lattice));
   const guard = request.keepLight ? lightGuard(season.value, stretch(progress, 0.8, 1)) : null;
   return {
     ok: true,
@@ -78,8 +75,7 @@ export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress)
       responses,
       season: season.value,
       rules,
-      hiding,
-      judges: judgesOf(plan, { rules, hiding: request.hidden ? hiding : null, guard, budget }),
+      judges: judgesOf(plan, { rules, hiding, guard, budget }),
       places: targets.plants.map(({ feature }) => middleOf(feature)).slice(0, PLACES),
     },
   };

@@ -1,8 +1,12 @@
+import { plantFeatures } from '../../load/verdict/planted.ts';
+import { featureOf } from '../../plan/edit/edit-feature.ts';
 import { withoutUndefined } from '../../plan/schema/say.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import { dropForms } from './kinds/roof-with-drops.ts';
 import { roofForms } from './kinds/roof.ts';
 import { screenForms } from './kinds/screen.ts';
+import { middleOf } from './option.ts';
+import { type Hiding, hidingOf } from './rules/hiding.ts';
 import type { Lattice } from './search/lattice.ts';
 import type { ClothSize, SiteRequest } from './types.ts';
 
@@ -16,12 +20,16 @@ const SITE_DEFAULTS = {
   turnStep: 5,
   count: 1,
   show: 6,
-  hidden: true,
   keepLight: true,
   maxScores: 60_000,
 } as const satisfies Partial<SiteRequest>;
 
 const MOST_SIDE = 12;
+/** Heights that hide are rounded down to this and tried between these. [m] */
+const HIDING_STEP = 0.05;
+const LOWEST_HIDING = 1;
+const HIGHEST_HIDING = 3;
+const ROUNDING = 1e-6;
 const MOST_COUNT = 4;
 
 /** A request with its gaps filled; what only some kinds of cloth ask stands in the lattice. */
@@ -34,6 +42,7 @@ export interface Asked {
   readonly sizes: readonly ClothSize[];
   /** Height cap, the plan's and the person's; Infinity: none. [m] */
   readonly cap: number;
+  readonly hiding: Hiding;
 }
 
 /** What a request asks for, laid out, or what is wrong with it. */
@@ -47,15 +56,16 @@ export function askedOf(
       ? anySizes()
       : request.sizes.map(({ length, width }) => ({ length: Math.max(length, width), width: Math.min(length, width) }));
   const heights = request.heights === undefined || request.heights === 'any' ? null : request.heights;
-  const problems = problemsOf(request, sizes, heights ?? []);
+  const problems = problemsOf(plan, request, sizes, heights ?? []);
   if (problems.length > 0) return { ok: false, problems };
   const { step, turnStep, kinds, dropDepths, maxDrops } = request;
   const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, request.maxHeight ?? Infinity);
   const turns = Array.from({ length: Math.ceil(90 / turnStep - 1e-9) }, (_, k) => k * turnStep);
-  const forms = { sizes, heights, step, turns, cap, dropDepths, maxDrops };
+  const hiding = hidingOf(plan, request.hideFrom);
+  const forms = { sizes, heights, step, turns, cap, hiddenUpTo: heightsThatHide(plan, hiding), dropDepths, maxDrops };
   const roof = roofForms(forms);
   const lattice = { turns, step, kinds, roof, drops: dropForms(forms, roof), screen: screenForms(forms) };
-  return { ok: true, value: { request, lattice, sizes, cap } };
+  return { ok: true, value: { request, lattice, sizes, cap, hiding } };
 }
 
 function filled(asked: SiteRequest): FilledRequest {
@@ -64,7 +74,8 @@ function filled(asked: SiteRequest): FilledRequest {
 }
 
 function problemsOf(
-  { step, turnStep, densities, count }: FilledRequest,
+  plan: Plan,
+  { step, turnStep, densities, count, hideFrom = [] }: FilledRequest,
   sizes: readonly ClothSize[],
   heights: readonly number[],
 ): Problem[] {
@@ -89,15 +100,20 @@ function problemsOf(
     refuse('count', `${count} things at once cannot be searched: from 1 to ${MOST_COUNT}.`);
   if (!(turnStep > 0 && turnStep <= 90))
     refuse('turn', `Turns of ${turnStep} degrees cannot be searched: more than 0, at most 90.`);
+  for (const id of hideFrom)
+    if (featureOf(plan, id)?.kind !== 'eye') refuse('hide-from', `There is no eye "${id}" on the plan.`);
   return problems;
 }
 
-/** The lowest cloth of a lattice: what an onlooker is least likely to see. [m] */
-export function lowestOf({ kinds, roof, screen }: Lattice): number {
-  return Math.min(
-    ...(kinds.includes('screen') ? screen.tops : []),
-    ...(kinds.length > 1 || !kinds.includes('screen') ? roof.heights : []),
-  );
+/** Heights that hide near the plants: at most three, from the lowest to the highest. [m] */
+function heightsThatHide(plan: Plan, hiding: Hiding): number[] {
+  if (hiding.from.length === 0) return [];
+  const hidden = plantFeatures(plan)
+    .map((feature) => Math.floor(hiding.heightAt(middleOf(feature)) / HIDING_STEP + ROUNDING) * HIDING_STEP)
+    .filter((height) => height >= LOWEST_HIDING && height <= HIGHEST_HIDING)
+    .sort((a, b) => a - b);
+  const at = (share: number) => Math.round(hidden[Math.round(share * (hidden.length - 1))] * 100) / 100;
+  return hidden.length === 0 ? [] : [...new Set([at(0), at(0.5), at(1)])];
 }
 
 function anySizes(): ClothSize[] {

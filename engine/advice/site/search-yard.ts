@@ -12,7 +12,7 @@ export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
   const { plan, targets, shades, pairs, responses, lattice, places, rules, cap, hiding, request, judges } = laidOut;
   const contest = new Contest(familyCount(Math.max(1, places.length)), judges, request.maxScores);
   if (pairs.harm <= NO_HARM) return contest;
-  const hiddenHeight = request.hidden && hiding.from.length > 0 ? hiding.heightAt : null;
+  const hiddenHeight = hiding.from.length > 0 ? hiding.heightAt : null;
   searchLattice(
     { plan, targets, shades, pairs, responses, lattice, places, contest, rules, cap, hiddenHeight },
     (done) =>

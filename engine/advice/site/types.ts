@@ -19,7 +19,10 @@ export interface SiteRequest {
   readonly kinds?: readonly ClothKind[];
   /** 'any': every size from 1 × 1 to 4 × 4 m in half metres. */
   readonly sizes?: readonly ClothSize[] | 'any';
-  /** Of the cloth, level. 'any': five heights, and the cap itself where there is one. [m] */
+  /**
+   * Of the cloth, level. 'any': five heights, the cap itself where there is one, and where eyes bind, heights that hide
+   * near the plants. [m]
+   */
   readonly heights?: readonly number[] | 'any';
   /** Nominal shares of light the cloth blocks, 0 to 1. */
   readonly densities?: readonly number[];
@@ -37,8 +40,11 @@ export interface SiteRequest {
   readonly maxHeight?: number;
   /** Most that one option may cost, in the plan's currency. */
   readonly budget?: number;
-  /** Whether the cloth must be hidden from every eye that it can be hidden from. */
-  readonly hidden?: boolean;
+  /**
+   * Ids of the eyes that the cloth must be hidden from; empty: it may be seen; left out: every eye from which cloth can
+   * be hidden in most of the yard.
+   */
+  readonly hideFrom?: readonly string[];
   /** Whether an option may not take a plant below its range of light. */
   readonly keepLight?: boolean;
   /** How many options to show. */
@@ -50,7 +56,7 @@ export interface SiteRequest {
 }
 
 /** A rule of the owner's or the neighbourhood's that a search keeps; ground, plants and walls are no rules. */
-export type SiteRule = 'height' | 'hidden' | 'setback' | 'keepout' | 'light' | 'budget';
+export type SiteRule = 'height' | 'hidden' | 'glimpsed' | 'setback' | 'keepout' | 'light' | 'budget';
 
 /** A rule that kept something better out, and what it cost. */
 export interface RulePrice {

@@ -1,6 +1,8 @@
 import { namedInside } from '../../plan/names.ts';
+import type { Canopy, Screen } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units.ts';
 import { percent } from '../cheaper-first/step.ts';
+import { seenWords } from '../sight/words.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Contest } from './search/contest.ts';
@@ -15,17 +17,32 @@ const NEARLY = 0.9;
 
 /** What each rule takes away that kept something better out. */
 export function rulePrices(laidOut: LaidOut, contest: Contest): RulePrice[] {
-  return [...contest.without].flatMap(([rule, { spared }]) => {
+  return [...contest.without].flatMap(([rule, { cloth, spared }]) => {
     const cost = 1 - contest.best / spared;
     if (cost < PRICED_FROM) return [];
-    return [{ rule, spared, cost, sentence: `${ruleWords(laidOut, rule)} cost ${percent(cost)} of the effect.` }];
+    // What is seen a little may be the best of all that is seen.
+    if (rule === 'glimpsed' && contest.without.get('hidden')?.cloth === cloth) return [];
+    const words = `${ruleWords(laidOut, rule)} cost ${percent(cost)} of the effect`;
+    return [{ rule, spared, cost, sentence: `${words}${isSight(rule) ? whoWouldSee(laidOut, cloth) : ''}.` }];
   });
+}
+
+function isSight(rule: SiteRule): boolean {
+  return rule === 'hidden' || rule === 'glimpsed';
+}
+
+/** Who would see how much of the cloth that spares more. */
+function whoWouldSee({ plan, hiding, units }: LaidOut, cloth: Canopy | Screen): string {
+  const seen = hiding.seenFrom(cloth).filter(({ hidden }) => !hidden);
+  return `: what spares more is seen from: ${seen.map((one) => seenWords(plan, one, units)).join('; ')}`;
 }
 
 function ruleWords({ plan, hiding, units, cap }: LaidOut, rule: SiteRule): string {
   switch (rule) {
     case 'hidden':
       return `Hiding it from ${hiding.from.map((id) => namedInside(plan, id)).join(', ')}`;
+    case 'glimpsed':
+      return 'Hiding the last of it';
     case 'height':
       return `Staying no higher than ${formatLength(cap, units)}`;
     case 'setback':
@@ -41,12 +58,11 @@ function ruleWords({ plan, hiding, units, cap }: LaidOut, rule: SiteRule): strin
 
 /** What binds nothing here, and what was not tried. */
 export function notesOf({ plan, request, lattice, hiding }: LaidOut): string[] {
-  const openTo = request.hidden ? hiding.impossible : [];
   return [
-    ...openTo.map(
-      (id) =>
-        `Cloth cannot be hidden from ${namedInside(plan, id)}: it looks in from above on nearly all the ` +
-        `ground near the plants. It binds nothing here.`,
+    ...hiding.unbound.map(
+      ({ id, bare }) =>
+        `From ${namedInside(plan, id)} whatever stands on ${percent(bare)} of the ground is seen: nothing was hidden ` +
+        `from there.`,
     ),
     ...dropsNote(lattice, request.maxDrops ?? MOST_DROPS),
   ];

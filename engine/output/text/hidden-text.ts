@@ -10,9 +10,13 @@ export function hiddenText(plan: Plan, { reaches, tops }: HiddenHeights, units: 
   if (reaches.length === 0) return 'No eye is drawn on this plan: a thing of any height is seen by nobody.\n';
   const eyes = table(
     columns,
-    ['seen from', 'over all walls', 'ground that hides nothing'],
-    reaches.map(({ id, overAll, bare }) => [nameOf(plan, id), overAll ? 'yes' : 'no', `${Math.round(100 * bare)} %`]),
-    [2],
+    ['seen from', 'ground that hides nothing', 'hidden from unless said'],
+    reaches.map(({ id, bare, canBeHiddenFrom }) => [
+      nameOf(plan, id),
+      `${Math.round(100 * bare)} %`,
+      canBeHiddenFrom ? 'yes' : 'no',
+    ]),
+    [1],
   );
   const cloth = table(
     columns,

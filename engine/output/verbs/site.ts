@@ -75,6 +75,13 @@ export const site: Verb = {
     },
     { name: 'seen', kind: 'flag', summary: 'the cloth may be seen by the eyes drawn on the plan' },
     {
+      name: 'hide-from',
+      kind: 'text',
+      placeholder: 'ID',
+      summary: 'hidden from this eye, whatever it costs; again for more; else from all from which most can be hidden',
+      repeatable: true,
+    },
+    {
       name: 'hidden-heights',
       kind: 'flag',
       summary: 'instead of a search: how tall a thing may stand in every cell unseen by the plan’s eyes',
@@ -113,7 +120,7 @@ function runSite(request: VerbRequest): VerbResult {
       count: numberGiven(request, 'count'),
       maxHeight: numberGiven(request, 'max-height'),
       budget: numberGiven(request, 'budget'),
-      hidden: !hasFlag(request, 'seen'),
+      hideFrom: hideFromGiven(request),
       keepLight: !hasFlag(request, 'dim'),
       weather: request.weather,
       units: request.units,
@@ -141,6 +148,12 @@ function heightsHidden(request: VerbRequest): VerbResult {
     json: { ...value, heights, tops },
     text: hiddenText(plan, value, request.units, request.page.columns),
   };
+}
+
+function hideFromGiven(request: VerbRequest): readonly string[] | undefined {
+  if (hasFlag(request, 'seen')) return [];
+  const ids = textsGiven(request, 'hide-from');
+  return ids.length > 0 ? ids : undefined;
 }
 
 function sizesGiven(request: VerbRequest): ClothSize[] | undefined | string {

@@ -1,6 +1,5 @@
 import type { ComparedChoice, ComparedPlant, PlantStand, SeenFrom } from '../../../engine/index.ts';
-import { formatArea, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
-import { calledById } from '../../map/drawing/feature-edits.ts';
+import { formatArea, formatPerArea, hoursWords, seenWords } from '../../../engine/index.ts';
 import { aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
@@ -92,7 +91,7 @@ export function CompareTable() {
             {row('Spared for its cloth', '', ({ payoff }) =>
               payoff.perSquareMetre === null ? '–' : formatPerArea(payoff.perSquareMetre, 'K·h', units.value),
             )}
-            {row('Seen from', '', ({ seenFrom }) => seenWords(seenFrom))}
+            {row('Seen from', '', ({ seenFrom }) => seenBy(seenFrom))}
             {row(
               'Too dark for',
               '',
@@ -156,10 +155,8 @@ function Cell({ stand: { verdict, harm, light }, dark }: { readonly stand: Plant
   );
 }
 
-function seenWords(seen: readonly SeenFrom[]): string {
+function seenBy(seen: readonly SeenFrom[]): string {
   const open = seen.filter(({ hidden }) => !hidden);
   if (seen.length === 0) return '–';
-  return open.length === 0
-    ? 'nowhere'
-    : open.map(({ eye, shows }) => `${calledById(eye)}: ${formatLength(shows, units.value)} shows`).join('; ');
+  return open.length === 0 ? 'nowhere' : open.map((one) => seenWords(plan.value, one, units.value)).join('; ');
 }

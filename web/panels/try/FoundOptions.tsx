@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult, Sight } from '../../../engine/index.ts';
-import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
+import { formatArea, formatLength, formatPerArea, LEAST_USEFUL, seenWords } from '../../../engine/index.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { openOption } from '../parts/tried.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
@@ -14,7 +14,7 @@ import { harmWords, moneyWords, percentWords } from '../../common/figures.ts';
 const YARD = ['features', 'site', 'climate', 'season', 'plants'] as const;
 
 /** What the search found, best first, numbered on the drawing. */
-export function FoundOptions({ found: { plan: asked, result, sights, overAll } }: { readonly found: Found }) {
+export function FoundOptions({ found: { plan: asked, result, sights } }: { readonly found: Found }) {
   useEffect(() => {
     foundMarks.value = result.options.map((option, k) => ({
       at: option.center,
@@ -39,12 +39,6 @@ export function FoundOptions({ found: { plan: asked, result, sights, overAll } }
           {note}
         </p>
       ))}
-      {result.options.length > 0 &&
-        overAll.map((id) => (
-          <p key={id} class="said">
-            {calledById(id)}: impossible to hide from. It looks in over every wall and roof between.
-          </p>
-        ))}
       <ol class="found-options">
         {result.options.map((option, k) => (
           <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} sensible={result.sensible === k} />
@@ -137,13 +131,15 @@ function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
   );
 }
 
-/** "Unseen from the lane." "The window upstairs sees 1.72 m of it: there a thing is hidden only up to 0.28 m." */
-function sightWords({ eye, shows, hiddenHeight }: Sight): string {
-  if (shows === 0) return `${calledById(eye)}: does not see it.`;
-  const length = (metres: number): string => formatLength(metres, units.value);
+/** "Unseen from the lane." "Seen from: window upstairs, …; there a thing is hidden only up to 0.28 m." */
+function sightWords(sight: Sight): string {
+  const { eye, hidden, hiddenHeight } = sight;
+  if (hidden) return `${calledById(eye)}: does not see it.`;
   const hides =
-    hiddenHeight < 0.005 ? 'nothing can be hidden there' : `there a thing is hidden only up to ${length(hiddenHeight)}`;
-  return `${calledById(eye)}: sees ${length(shows)} of it; ${hides}.`;
+    hiddenHeight < LEAST_USEFUL
+      ? 'nothing can be hidden there'
+      : `there a thing is hidden only up to ${formatLength(hiddenHeight, units.value)}`;
+  return `Seen from: ${seenWords(plan.value, sight, units.value)}; ${hides}.`;
 }
 
 function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plant: OptionPlant }) {

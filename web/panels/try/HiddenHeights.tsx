@@ -11,9 +11,6 @@ import { topMarks } from './marked.ts';
 import { hiddenAnswer, hiddenFrom, hiddenShown } from '../parts/tried.ts';
 import { percentWords } from '../../common/figures.ts';
 
-/** A larger share of the ground than this is all of it, to the person. */
-const ALMOST_ALL = 0.95;
-
 /** Heights that are drawn as lines. [m] */
 const LEVELS = [1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4];
 
@@ -66,23 +63,20 @@ export function HiddenHeights() {
       {answer && (
         <p>
           Lines: how tall a thing may stand there and not be seen. Hatched: it cannot be hidden.{' '}
-          {shareWords(answer.heights)}
+          {shareWords(answer.bare)}
         </p>
       )}
       {answer?.tops.map(({ id, height, hidden }) => (
         <p key={id}>{topWords(calledById(id), height, hidden)}</p>
       ))}
-      {answer?.reaches
-        .filter(({ overAll }) => overAll)
-        .map(({ id, bare }) => (
-          <p key={id} class="said">
-            {calledById(id)}: looks in over every wall and roof between.{' '}
-            {bare > ALMOST_ALL
-              ? 'Nothing can be hidden from there'
-              : `On ${percentWords(bare)} of the ground nothing can be hidden from there`}
-            : a screen does not help, only a tree or a house.
-          </p>
-        ))}
+      {eyes.length > 1 &&
+        answer?.reaches
+          .filter(({ bare }) => bare > 0)
+          .map(({ id, bare }) => (
+            <p key={id} class="said">
+              {calledById(id)}: on {percentWords(bare)} of the ground nothing can be hidden from there.
+            </p>
+          ))}
     </section>
   );
 }
@@ -122,8 +116,7 @@ function topWords(name: string, height: number, hidden: number): string {
   );
 }
 
-function shareWords(heights: Float64Array): string {
-  const bare = heights.filter((height) => height < LEAST_USEFUL).length / heights.length;
+function shareWords(bare: number): string {
   if (bare === 1) return 'Nothing can be hidden anywhere in the yard.';
   return bare === 0
     ? 'Everywhere in the yard something of use can be hidden.'

@@ -56,8 +56,7 @@ export async function findTheBest(): Promise<void> {
   const chosen = wish.value.plants;
   const args = {
     plan: bare(forPlants(asked, chosen && new Set(chosen))),
-    request: requestOf(wish.value),
-    hideFrom: hiddenFromWhom(asked, wish.value),
+    request: { ...requestOf(wish.value), hideFrom: hiddenFromWhom(asked, wish.value) },
   };
   try {
     const answer = await askEngine('site', args, {
@@ -97,9 +96,10 @@ function requestOf({ kind, upTo, density, budget, count }: Wish): SiteRequest {
   };
 }
 
-function hiddenFromWhom({ features }: Plan, { hideFrom }: Wish): readonly string[] {
-  const eyes = features.filter(({ kind }) => kind === 'eye').map(({ id }) => id);
-  return hideFrom === EVERYONE ? eyes : eyes.filter((id) => id === hideFrom);
+/** Left to the search where it is everyone: nobody can hide from a window over the whole yard. */
+function hiddenFromWhom({ features }: Plan, { hideFrom }: Wish): readonly string[] | undefined {
+  if (hideFrom === EVERYONE) return undefined;
+  return features.flatMap(({ id, kind }) => (kind === 'eye' && id === hideFrom ? [id] : []));
 }
 
 /** Every size from 1 × 1 m in half metres, the longer side first. */

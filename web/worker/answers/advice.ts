@@ -58,8 +58,6 @@ interface AnswerArgs {
 interface SiteArgs {
   readonly plan: Plan;
   readonly request: SiteRequest;
-  /** Ids of the eyes that the cloth must be hidden from; empty: it may be seen. */
-  readonly hideFrom: readonly string[];
 }
 
 interface PayoffArgs {
@@ -117,8 +115,7 @@ export const answers = {
     shadowEdge(plan, feature, when),
   sheet: ({ plan, dates }: { readonly plan: Plan; readonly dates: readonly CivilDate[] }) =>
     sure(fieldSheet(plan, dates)),
-  site: ({ plan, request, hideFrom }: SiteArgs, { progress, weather }: Task) =>
-    siteSeen(plan, { ...request, weather }, hideFrom, progress),
+  site: ({ plan, request }: SiteArgs, { progress, weather }: Task) => siteSeen(plan, { ...request, weather }, progress),
   sunEyes: asBuilt((plan, { suns, monthDay }: SunEyesArgs) => sure(sunEyes(plan, suns, monthDay))),
   tomorrow: asBuilt((plan, { forecast }: { readonly forecast: Forecast }) => tomorrowOf(plan, forecast)),
   trial,

@@ -27,8 +27,6 @@ export interface HungCloth {
   /** The ring that cloth hangs level over; `null`: it only hangs upright. */
   overhead(): PlanPoint[] | null;
   uprights(): Upright[];
-  /** Round the roof, or along the screen's top: what an onlooker sees first. */
-  edge(): SpacePoint[];
   /** @param maxBay longest bay of its frame [m] */
   posts(maxBay: number): PlanPoint[];
   /** Its middle, size, turn and height. */
@@ -52,10 +50,6 @@ function hungRoof(roof: Canopy): HungCloth {
         const [a, b] = canopyEdge(roof, side);
         return { line: [flat(a), flat(b)], foot: Math.min(a[2], b[2]) - depth, top: height };
       }),
-    edge() {
-      const corners = canopyCorners(roof);
-      return [...corners, corners[0]];
-    },
     posts: (maxBay) => roofPosts(roof, maxBay),
     place: () => ({
       center,
@@ -84,7 +78,6 @@ function hungScreen(screen: Screen): HungCloth {
       corners()
         .slice(1)
         .map((end, k): Upright => ({ line: [corners()[k], end], foot: bottom, top: height })),
-    edge: () => corners().map(([x, y]) => [x, y, height]),
     posts: (maxBay) => screenPosts(screen, maxBay).map(({ at }) => at),
     place: () => ({
       center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2],

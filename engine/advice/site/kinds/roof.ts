@@ -1,7 +1,7 @@
 import { roofOf, type RoofPlace } from '../search/candidates.ts';
 import { firstFamily } from '../search/families.ts';
 import type { Response } from '../search/harm-pairs.ts';
-import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withCap } from '../search/lattice.ts';
+import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { mayStand } from '../search/may-stand.ts';
 import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
@@ -11,8 +11,8 @@ import { sparedByRoof } from '../scoring/score.ts';
 /** Heights 'any' tries, besides the cap. [m] */
 const ANY_HEIGHTS = [2, 2.2, 2.4, 2.7, 3] as const;
 
-export function roofForms({ sizes, heights, step, cap }: AskedForms): RoofForms {
-  return { sizes: footprintsOf(sizes, step), heights: heights ?? withCap(ANY_HEIGHTS, cap) };
+export function roofForms(asked: AskedForms): RoofForms {
+  return { sizes: footprintsOf(asked.sizes, asked.step), heights: asked.heights ?? withLimits(ANY_HEIGHTS, asked) };
 }
 
 export function mostRoofFirst(forms: RoofForms): RoofForms {

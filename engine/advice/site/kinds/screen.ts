@@ -2,7 +2,7 @@ import { AIR_GAP } from '../rules/yard-rules.ts';
 import { type CurtainPlace, screenOf } from '../search/candidates.ts';
 import { firstFamily } from '../search/families.ts';
 import type { TurnedResponse } from '../search/harm-pairs.ts';
-import { type AskedForms, cellsOf, falling, type ScreenForms, withCap } from '../search/lattice.ts';
+import { type AskedForms, cellsOf, falling, type ScreenForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { mayStand } from '../search/may-stand.ts';
 import { type CurtainSums, curtainTables, sumOfCurtain } from '../search/plane-sums.ts';
@@ -13,10 +13,10 @@ import { sparedByCloth } from '../scoring/score.ts';
 const ANY_TOPS = [1.2, 1.5, 1.8, 2.1] as const;
 
 /** A screen is as long as the longer side of a size. */
-export function screenForms({ sizes, heights, step, cap }: AskedForms): ScreenForms {
+export function screenForms(asked: AskedForms): ScreenForms {
   return {
-    cells: [...new Set(sizes.map(({ length }) => cellsOf(length, step)))],
-    tops: heights ?? withCap(ANY_TOPS, cap),
+    cells: [...new Set(asked.sizes.map(({ length }) => cellsOf(length, asked.step)))],
+    tops: asked.heights ?? withLimits(ANY_TOPS, asked),
     bottom: AIR_GAP,
   };
 }

@@ -1,5 +1,6 @@
 import type { PlanPoint } from '../../../plan/types.ts';
 import { nodeOf, type TurnedLattice } from '../search/turned-lattice.ts';
+import { NOTHING } from '../../sight/seen.ts';
 import type { YardRules } from './yard-rules.ts';
 
 /**
@@ -52,7 +53,7 @@ export function groundMask(
     isHidden(i, j, height) {
       const index = j * across + i;
       if (hidden[index] < 0) hidden[index] = hiddenHeight(nodeOf(turned, i, j));
-      return hidden[index] >= height;
+      return hidden[index] >= height - NOTHING;
     },
   };
 }

@@ -9,7 +9,7 @@ import type { YardRules } from './yard-rules.ts';
 /** What cloth is held against; `null` or absent: that rule does not bind. */
 interface Held {
   readonly rules: YardRules;
-  readonly hiding: Hiding | null;
+  readonly hiding: Hiding;
   readonly guard: LightGuard | null;
   /** Of all cloth together, in the plan's currency. */
   readonly budget?: number;
@@ -20,9 +20,8 @@ export function judgesOf(plan: Plan, { rules, hiding, guard, budget }: Held): Ju
   return {
     objections(cloth) {
       const objections = rules.objections(cloth);
-      return objections === 'ground' || hiding === null || hiding.isHidden(cloth)
-        ? objections
-        : [...objections, 'hidden'];
+      if (objections === 'ground' || hiding.isHidden(cloth)) return objections;
+      return [...objections, hiding.isGlimpsed(cloth) ? 'glimpsed' : 'hidden'];
     },
     lateObjections(cloth) {
       const costs = cloth.map(priceOf);

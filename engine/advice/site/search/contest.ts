@@ -85,7 +85,7 @@ export class Contest {
     const spared = score();
     this.scored++;
     if (early.length === 1) {
-      if (this.beatsWithout(early[0], spared)) this.without.set(early[0], { cloth, kind, spared });
+      this.keepWithout(early[0], { cloth, kind, spared });
       return;
     }
     if (spared <= this.toBeat[family]) return;
@@ -93,7 +93,7 @@ export class Contest {
     if (late === 'ground' || late.length > 1) this.forbidden++;
     else if (late.length === 1) {
       this.forbidden++;
-      if (this.beatsWithout(late[0], spared)) this.without.set(late[0], { cloth, kind, spared });
+      this.keepWithout(late[0], { cloth, kind, spared });
     } else this.win(family, { cloth, kind, spared });
   }
 
@@ -113,6 +113,12 @@ export class Contest {
     this.leader = scored.spared;
     this.least = Math.max(ROUNDING, WORTH_SHOWING * this.leader);
     for (let f = 0; f < this.toBeat.length; f++) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
+  }
+
+  private keepWithout(rule: SiteRule, scored: Scored): void {
+    // Who may be seen plainly may be seen a little.
+    for (const fallen of rule === 'glimpsed' ? (['glimpsed', 'hidden'] as const) : [rule])
+      if (this.beatsWithout(fallen, scored.spared)) this.without.set(fallen, scored);
   }
 
   private toBeatWithout(rule: SiteRule): number {

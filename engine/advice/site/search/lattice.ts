@@ -53,6 +53,8 @@ export interface AskedForms {
   readonly turns: readonly number[];
   /** Height cap; Infinity: none. [m] */
   readonly cap: number;
+  /** Heights that hide near the plants, where cloth must be hidden. [m] */
+  readonly hiddenUpTo: readonly number[];
   readonly dropDepths?: readonly number[];
   readonly maxDrops?: 1 | 2;
 }
@@ -72,10 +74,10 @@ export function footprintsOf(sizes: readonly ClothSize[], step: number): Footpri
   return [...known.values()];
 }
 
-/** A cap between or below the usual heights is tried itself: the rule is used to the full. */
-export function withCap(heights: readonly number[], cap: number): number[] {
-  const usable = cap > 0.5 && cap < heights[heights.length - 1] && !heights.includes(cap);
-  return (usable ? [...heights, cap] : [...heights]).sort((a, b) => a - b);
+/** A cap below the highest usual height is tried itself, and so are heights that hide: rules are used to the full. */
+export function withLimits(heights: readonly number[], { cap, hiddenUpTo }: AskedForms): number[] {
+  const limits = [...(cap > 0.5 && cap < heights[heights.length - 1] ? [cap] : []), ...hiddenUpTo];
+  return [...new Set([...heights, ...limits])].sort((a, b) => a - b);
 }
 
 /** Turns far apart first, so that good bests stand early. */

@@ -29,7 +29,7 @@ export function mayStand(
     seen && tooHigh
       ? false
       : seen
-        ? contest.beatsWithout('hidden', bound)
+        ? contest.beatsWithout('hidden', bound) || contest.beatsWithout('glimpsed', bound)
         : !tooHigh || contest.beatsWithout('height', bound);
   if (mayMatter && (blocked === null || mask.isClear(blocked, i, j, a, b)) && mask.cornersFit(i, j, a, b)) return true;
   contest.forbidden++;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
 import { clothArea } from '../../../../engine/advice/compare/cost.ts';
-import { seenFrom } from '../../../../engine/advice/compare/seen.ts';
+import { seenFrom } from '../../../../engine/advice/sight/seen.ts';
 import type { ComparedChoice, CompareResult } from '../../../../engine/advice/compare/types.ts';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';

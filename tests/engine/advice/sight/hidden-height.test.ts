@@ -1,15 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  eyeReaches,
   hiddenHeightAt,
   hiddenHeightGrid,
   hiddenHeightWords,
   sightLinesOf,
 } from '../../../../engine/advice/sight/hidden-height.ts';
+import { eyeReaches } from '../../../../engine/advice/sight/hidden-heights.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { pointInRing } from '../../../../engine/plan/geometry/shapes.ts';
-import type { Building, Eye, Feature, PlanPoint } from '../../../../engine/plan/types.ts';
+import type { Building, Eye, Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 
 const SEED = { seed: 71, numRuns: 60 };
@@ -171,35 +171,36 @@ describe('hidden height', () => {
   });
 });
 
-test('who looks in over everything: the terrace over the courtyard, the window behind the lane yard, not the lane', () => {
-  expect(eyeReaches(COURTYARD, sightLinesOf(COURTYARD))).toEqual([{ id: 'terrace', overAll: true }]);
-  expect(eyeReaches(LANE, sightLinesOf(LANE))).toEqual([
-    { id: 'upstairs', overAll: true },
-    { id: 'lane', overAll: false },
+test('from whom cloth can be hidden in most of the yard: the terrace and the lane, not the window behind the lane yard', () => {
+  const reaches = (plan: Plan) => eyeReaches(plan).map(({ id, canBeHiddenFrom }) => [id, canBeHiddenFrom]);
+  expect(reaches(COURTYARD)).toEqual([['terrace', true]]);
+  expect(reaches(LANE)).toEqual([
+    ['lane', true],
+    ['upstairs', false],
   ]);
 });
 
-test('an eye above the fence looks in over everything only if it is above all else between it and the yard', () => {
+test('how much of the ground hides nothing is told by the line over the fence, and an eye just above it still is hidden from', () => {
+  // Over a fence of 1.8 m at x = −1, from an eye 4 m before it: the line falls (eye − 1.8)/4 a metre and is at half a
+  // metre after 1.3·4/(eye − 1.8).
   const fence: Feature = {
     id: 'fence',
     kind: 'wall',
     path: [
-      [-1, -20],
-      [-1, 20],
+      [-1, -2000],
+      [-1, 2000],
     ],
     height: 1.8,
-    thickness: 0.1,
+    thickness: 0.001,
   };
-  const shed: Feature = { id: 'shed', kind: 'building', outline: box(-3, 2, 1, 3), height: 4 };
-  const behind: Feature = { id: 'behind', kind: 'building', outline: box(-9, 2, 1, 3), height: 9 };
-  const overAll = (...features: Feature[]) => {
-    const plan = yardPlan([...features, eyeOf('window', 3, [-5, 3])]);
-    return eyeReaches(plan, sightLinesOf(plan))[0].overAll;
-  };
-  expect(overAll(fence)).toBe(true);
-  expect(overAll(fence, shed)).toBe(false);
-  expect(overAll(shed, fence)).toBe(false);
-  expect(overAll(fence, behind)).toBe(true);
+  const reach = (height: number) => eyeReaches(yardPlan([fence, eyeOf('window', height, [-5, 4])]))[0];
+  for (const height of [1.7, 1.9, 2.2]) expect(reach(height)).toMatchObject({ bare: 0, canBeHiddenFrom: true });
+  for (const height of [2.6, 3, 4]) {
+    // Straight on; to the sides the way is as much longer before the fence as behind it.
+    const hidden = (1.3 * 4) / (height - 1.8) - 1;
+    expect(reach(height).bare).toBeCloseTo(1 - hidden / 12, 1);
+    expect(reach(height).canBeHiddenFrom).toBe(hidden > 6);
+  }
 });
 
 /** Whether the line passes within 2 cm of a building's corner, where walking along it may step over what it cuts. */

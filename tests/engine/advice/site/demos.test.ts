@@ -110,7 +110,9 @@ describe('the lane yard', () => {
       }
       const price = result.rules.find(({ rule }) => rule === 'hidden');
       expect(price?.cost).toBeGreaterThan(0.1);
-      expect(price?.sentence).toMatch(/^Hiding it from .*lane.* cost \d+ % of the effect\.$/);
+      expect(price?.sentence).toMatch(
+        /^Hiding it from .*lane.* cost \d+ % of the effect: what spares more is seen from: People on the lane/,
+      );
       expect(result.notes.join(' ')).toContain('upstairs');
       const seen = valueOf(
         siteOf(plan, {
@@ -119,7 +121,7 @@ describe('the lane yard', () => {
           heights: [2, 2.2, 2.4],
           densities: [0.5],
           turnStep: 30,
-          hidden: false,
+          hideFrom: [],
           show: 1,
         }),
       );
@@ -137,7 +139,7 @@ describe('the lane yard', () => {
         heights: [2.2],
         densities: [0.5],
         turnStep: 45,
-        hidden: false,
+        hideFrom: [],
         show: 1,
       }),
     );
@@ -148,7 +150,7 @@ describe('the lane yard', () => {
         heights: [2.2],
         densities: [0.5],
         turnStep: 45,
-        hidden: false,
+        hideFrom: [],
         show: 1,
         count: 2,
       }),

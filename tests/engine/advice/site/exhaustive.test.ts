@@ -4,7 +4,7 @@ import { roofOf, screenOf } from '../../../../engine/advice/site/search/candidat
 import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
 import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
 import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
-import { askedOf, lowestOf } from '../../../../engine/advice/site/request.ts';
+import { askedOf } from '../../../../engine/advice/site/request.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
@@ -22,7 +22,7 @@ function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
     request: { densities },
   } = valueOf(askedOf(plan, request));
   const rules = yardRules(plan, request.maxHeight);
-  const hiding = hidingOf(plan, lowestOf(lattice));
+  const hiding = hidingOf(plan, request.hideFrom);
   const allowed = (cloth: Canopy | Screen): boolean => {
     const objections = rules.objections(cloth);
     return objections !== 'ground' && objections.length === 0 && hiding.isHidden(cloth);

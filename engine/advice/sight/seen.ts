@@ -1,0 +1,84 @@
+/**
+ * Who sees cloth, and how much of it: the one notion that the search, options, map and words ask. What shows of a cloth
+ * is what stands higher than the hidden height of its place; an onlooker's line sees it from as much of its length as
+ * something shows.
+ */
+import { canopyCorners, cleanPath, distance, pathLength, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { Canopy, Eye, Plan, Screen } from '../../plan/types.ts';
+import { seenAbove, type SightLines, sightLinesOf } from './hidden-height.ts';
+
+/** Points of a cloth's upper edge that are looked at stand at most this far apart. [m] */
+const STEP = 0.25;
+/** Less than this shows as nothing. [m] */
+export const NOTHING = 0.005;
+
+/** What one onlooker sees of cloth. */
+export interface SeenFrom {
+  /** Id of the eye. */
+  readonly eye: string;
+  readonly hidden: boolean;
+  /** How much of the highest part shows above what hides it. [m] 0 where hidden. */
+  readonly shows: number;
+  /** Of the onlooker's line, from which some of it shows, and the whole line. [m] Both 0 where it is one place. */
+  readonly from: number;
+  readonly line: number;
+}
+
+/**
+ * Who sees any of the cloth, over what the plan's walls, hedges and buildings hide. One entry an eye of the plan, in
+ * the plan's order.
+ */
+export function seenFrom(plan: Plan, cloths: readonly (Canopy | Screen)[]): SeenFrom[] {
+  return cloths.length === 0 ? [] : seenOver(sightLinesOf(plan), plan, cloths);
+}
+
+/** The same over sight lines that are laid out. */
+export function seenOver(sight: SightLines, plan: Plan, cloths: readonly (Canopy | Screen)[]): SeenFrom[] {
+  const points = cloths.flatMap(topEdge);
+  return plan.features
+    .filter((feature): feature is Eye => feature.kind === 'eye')
+    .map(({ id, path }): SeenFrom => {
+      let [shows, from] = [0, 0];
+      sight.eyes.forEach((eye, k) => {
+        if (eye.id !== id) return;
+        const most = mostSeen(sight, k, points);
+        shows = Math.max(shows, most);
+        if (most > NOTHING) from += eye.stretch;
+      });
+      const hidden = shows <= NOTHING;
+      return { eye: id, hidden, shows: hidden ? 0 : shows, from, line: pathLength(cleanPath(path)) };
+    });
+}
+
+/** Whether nobody sees any of the cloth: the same as every entry of `seenFrom` hidden, and sooner told. */
+export function isUnseen(sight: SightLines, cloth: Canopy | Screen): boolean {
+  const points = topEdge(cloth);
+  return sight.eyes.every((_, k) => points.every(([x, y, z]) => seenAbove(sight, k, [x, y], z, NOTHING) <= NOTHING));
+}
+
+function mostSeen(sight: SightLines, eyeIndex: number, points: readonly SpacePoint[]): number {
+  let most = 0;
+  for (const [x, y, z] of points) most = Math.max(most, Math.min(z, seenAbove(sight, eyeIndex, [x, y], z, most)));
+  return most;
+}
+
+/**
+ * Points round a canopy's roof, corners among them, or along a screen's upper edge. Of a level roof an eye that sees
+ * anything sees some of the edge: lower than what hides, it sees the near edge before the rest; higher, the far one.
+ */
+export function topEdge(cloth: Canopy | Screen): SpacePoint[] {
+  const corners: SpacePoint[] =
+    cloth.kind === 'screen'
+      ? cleanPath(cloth.path).map(([x, y]) => [x, y, cloth.height])
+      : [...canopyCorners(cloth), canopyCorners(cloth)[0]];
+  return [corners[0], ...corners.slice(1).flatMap((b, k) => between(corners[k], b))];
+}
+
+/** Points from a, left out, to b. */
+function between(a: SpacePoint, b: SpacePoint): SpacePoint[] {
+  const steps = Math.max(1, Math.ceil(distance([a[0], a[1]], [b[0], b[1]]) / STEP - 1e-9));
+  return Array.from({ length: steps }, (_, n): SpacePoint => {
+    const t = (n + 1) / steps;
+    return n === steps - 1 ? b : [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t, a[2] + (b[2] - a[2]) * t];
+  });
+}
