@@ -73,12 +73,13 @@ export async function openApp(context: BrowserContext, address: string): Promise
   return { page, complaints };
 }
 
-/** Waits until the stage of the heat says how the plants fare. */
+/** Waits until the stage of the heat says how the plants fare, and what draws has come after it. */
 export async function graded(page: Page): Promise<void> {
   await page
     .getByRole('navigation', { name: 'Stages' })
     .getByText(/burns?$|at risk|none burns|no plants yet/)
     .waitFor({ state: 'attached' });
+  await page.locator('.yard-map[aria-busy="false"]').waitFor({ state: 'attached' });
 }
 
 /** Waits until the page says that everything is on the disk. */

@@ -1,9 +1,9 @@
-import { askedNumbers } from '../map/controls/slots.ts';
+import { drawingHands } from '../map/YardMap/slots.ts';
 import { mapFindings, plantCard, shadowClock, spotCard, sunEyePicture } from '../panels/heat/slots.ts';
 
 /** Says where the first picture's own parts are fetched that come after it. Once, at the start. */
 export function fillSlots(): void {
-  askedNumbers.fill(() => import('./first-stages.ts').then((part) => part.AskedNumbers));
+  drawingHands.fill(() => import('./first-stages.ts').then((part) => part.DrawingHands));
   mapFindings.fill(() => import('./first-stages.ts').then((part) => part.MapFindings));
   plantCard.fill(() => import('./first-stages.ts').then((part) => part.PlantCard));
   shadowClock.fill(() => import('./first-stages.ts').then((part) => part.ShadowClock));

@@ -2,7 +2,7 @@
  * What drawing, measuring, asking what happened and looking closer at the heat show beyond the first picture, as one
  * file of the built page: the parts have so much in common that apart they would be a good deal larger.
  */
-export { AskedNumbers } from '../map/controls/AskedNumbers.tsx';
+export { DrawingHands } from '../map/YardMap/DrawingHands.tsx';
 export { ToolRow } from '../map/controls/ToolRow/index.tsx';
 export { DrawCard } from '../panels/draw/index.tsx';
 export { Greeting } from '../panels/first/Greeting.tsx';

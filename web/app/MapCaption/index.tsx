@@ -11,7 +11,7 @@ import {
 import type { Period, PlanPoint } from '../../../engine/index.ts';
 import { gradeColour, SCALES } from '../../charts/ramp.ts';
 import { valueAt } from '../../charts/value-at.ts';
-import { aim } from '../../map/drawing/drawing.ts';
+import { aim } from '../../map/drawing/in-hand.ts';
 import { hatched, pointedAt, readMapAt } from '../../map/laid-on/overlays.ts';
 import { isGraded, mapHeightWords, QUANTITY_WORDS, valueWords } from '../../panels/parts/quantity-words.ts';
 import { isStale } from '../../state/live.ts';

@@ -3,21 +3,11 @@ import { formatLength } from '../../../engine/index.ts';
 import type { PlanPoint, Units } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
 import { beginDraft, canFinish, finish } from '../drawing/draft.ts';
-import {
-  aim,
-  choosePoint,
-  crossHair,
-  draft,
-  escape,
-  held,
-  stepBack,
-  typePoints,
-  typingWanted,
-  wantsPoint,
-} from '../drawing/drawing.ts';
+import { choosePoint, escape, stepBack, typePoints } from '../drawing/drawing.ts';
+import { aim, crossHair, draft, held, typingWanted, wantsPoint } from '../drawing/in-hand.ts';
 import { askedPoint, readMapAt } from '../laid-on/overlays.ts';
+import { AskedNumbers } from './AskedNumbers.tsx';
 import { NudgePad } from './NudgePad.tsx';
-import { askedNumbers } from './slots.ts';
 
 interface Props {
   /** Moves the cross (and the paper under it) by whole centimetres. [m] */
@@ -57,7 +47,7 @@ export function DraftBar({ onNudge }: Props) {
   return (
     <section class="draft-bar" aria-label="Drawing">
       {under?.asking ? (
-        <askedNumbers.Part key={under.tool.id} under={under} />
+        <AskedNumbers key={under.tool.id} under={under} />
       ) : (
         <>
           {/* Holds its line also while empty: the paper must not jump when the pointer comes. */}

@@ -1,14 +1,15 @@
-import { computed, effect, signal, untracked } from '@preact/signals';
-import { addFeature, addToOption, freshId, moveInOption, withOptions } from '../../../engine/index.ts';
+import { computed, effect, untracked } from '@preact/signals';
+import { addFeature, addToOption, freshId, moveInOption } from '../../../engine/index.ts';
 import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../../engine/index.ts';
 import { readOut, say, toolHint } from '../../state/speech.ts';
 import { selection, shownOptions, slipHeight, stage, tool } from '../../state/view.ts';
-import { plan, preview, shownPlan, units } from '../../state/yard.ts';
+import { plan, preview, units } from '../../state/yard.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
-import type { Draft } from './draft.ts';
+import { drawnPlan } from './drawn-plan.ts';
 import { commitChecked, calledById, nudge } from './feature-edits.ts';
 import { YARD_EDGE, takeGrip } from './grips.ts';
 import type { Grip } from './grips.ts';
+import { aim, crossHair, draft, held, reach, typingWanted } from './in-hand.ts';
 import { moveMeaning } from './move-meaning.ts';
 import { centreLine } from './outline.ts';
 import { askedPoint } from '../laid-on/overlays.ts';
@@ -17,44 +18,6 @@ import type { Snapped } from './snap.ts';
 import { shapeOf, toolById } from './tools.ts';
 import type { ToolId } from './tools.ts';
 import { typedPoints } from './typed-points.ts';
-
-/** The thing under way, not in the plan yet. A reload forgets it whole. */
-export const draft = signal<Draft | null>(null);
-
-/** Where the next point would land: under the pointer, or under the cross. */
-export const aim = signal<Snapped | null>(null);
-
-/** Whether points come from the fixed cross in the middle of the map (phone, keyboard) rather than from the pointer. */
-export const crossHair = signal(false);
-
-/** A grip picked up by a tap or a key, waiting for its new place. */
-export const held = signal<{ readonly id: string; readonly grip: Grip } | null>(null);
-
-/** The yard as the map shows it: with a drag under way, and with the options being looked at as if they were built. */
-export const drawnPlan = computed(() => {
-  const base = shownPlan.value;
-  const kept = plan.value.options ?? [];
-  // An option that only the drag under way brings is looked at, too.
-  const begun =
-    base === plan.value
-      ? []
-      : (base.options ?? []).filter(({ id }) => !kept.some((each) => each.id === id)).map(({ id }) => id);
-  const shown = [...shownOptions.value, ...begun];
-  if (shown.length === 0) return base;
-  const tried = withOptions(base, shown);
-  return tried.ok ? tried.plan : base;
-});
-
-/** How near counts as "at" something, in metres at the present zoom; the map keeps it up to date. */
-export const reach = signal(0.1);
-
-/** Set when a tool is taken up by a key or from the list: the box to type in takes the focus. */
-export const typingWanted = signal(false);
-
-/** Whether the map waits for a point, and so shows the cross where one is used. */
-export const wantsPoint = computed(
-  () => (draft.value !== null && !draft.value.asking) || held.value !== null || askedPoint.value !== null,
-);
 
 effect(() => {
   const taken = toolById(tool.value);

@@ -4,19 +4,9 @@ import type { PlanPoint } from '../../../engine/index.ts';
 import { undoLabel } from '../../state/edit.ts';
 import { aside, pin, selection, stage, tool } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
-import {
-  aim,
-  choosePoint,
-  crossHair,
-  drawnPlan,
-  finishGrip,
-  pickUp,
-  previewGrip,
-  reach,
-  snapped,
-  snappedGrip,
-  wantsPoint,
-} from './drawing.ts';
+import { choosePoint, finishGrip, pickUp, previewGrip, snapped, snappedGrip } from './drawing.ts';
+import { drawnPlan } from './drawn-plan.ts';
+import { aim, crossHair, reach, wantsPoint } from './in-hand.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';

@@ -1,7 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Feature } from '../../../engine/index.ts';
 import { selection } from '../../state/view.ts';
-import { drawnPlan, takeUp } from '../../map/drawing/drawing.ts';
+import { takeUp } from '../../map/drawing/drawing.ts';
+import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { YARD_EDGE } from '../../map/drawing/grips.ts';
 import { toolById } from '../../map/drawing/tools.ts';

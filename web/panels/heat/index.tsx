@@ -1,7 +1,7 @@
 import './style.css';
 import { nameOf, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
-import { crossHair, typingWanted } from '../../map/drawing/drawing.ts';
+import { crossHair, typingWanted } from '../../map/drawing/in-hand.ts';
 import { askedPoint } from '../../map/laid-on/overlays.ts';
 import { isStale } from '../../state/live.ts';
 import { heat } from '../../state/results.ts';

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { PlanPoint } from '../../../engine/index.ts';
-import { drawnPlan } from '../../map/drawing/drawing.ts';
+import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { askEngine } from '../../state/ask.ts';
 import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';

@@ -1,7 +1,7 @@
 import { computed } from '@preact/signals';
 import { canopyHeightOver, footprintOf, whatStandsAt } from '../../../engine/index.ts';
 import type { Canopy, Feature, PlanPoint, Screen } from '../../../engine/index.ts';
-import { drawnPlan } from '../../map/drawing/drawing.ts';
+import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { openOption } from '../parts/tried.ts';
 
