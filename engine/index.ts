@@ -40,6 +40,7 @@ export {
   setPlantRow,
   setSite,
   setStock,
+  setSummerMonth,
   startNextYear,
 } from './plan/edit/plan.ts';
 export type { FeatureChanges } from './plan/edit/edit-feature.ts';
@@ -136,6 +137,7 @@ export { monthClimate } from './sun/climate.ts';
 export { parseEpw } from './sun/epw.ts';
 export { sunPosition } from './sun/position.ts';
 export type { Period } from './sun/samples.ts';
+export { seasonMonths } from './sun/season.ts';
 export type { WeatherFile } from './sun/weather-file.ts';
 export { weatherFile } from './sun/weather-file.ts';
 export type { Weather } from './sun/weather.ts';

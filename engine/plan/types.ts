@@ -75,6 +75,8 @@ export type AfternoonShade = PlantRow['afternoonShade'];
 
 export interface Plan extends Held<typeof PLAN> {}
 export type YardOption = NonNullable<Plan['options']>[number];
+/** How warm one summer really was. */
+export type Summer = NonNullable<Plan['summers']>[number];
 export type JournalEntry = NonNullable<Plan['journal']>[number];
 export type JournalWhat = JournalEntry['what'];
 export type Stock = NonNullable<Plan['stock']>;

@@ -2,7 +2,7 @@ import ICAL from 'ical.js';
 import { text } from 'node:stream/consumers';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { parsePlan } from '../../engine/index.ts';
+import { acceptOption, demoPlan, parsePlan, planText, startNextYear } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { cautionsMissing, risksTold } from '../risky-words.ts';
@@ -179,6 +179,57 @@ test(
     await context.close();
   },
 );
+
+test('two summers are held against each other: as they are typed, the answer follows, and the climate stays', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  // The roof came with the new year; all that is judged is typed here.
+  const roofed = acceptOption(startNextYear({ ...demoPlan('courtyard'), journal: [] }), 'B');
+  await page.getByRole('button', { name: /Yard and files/ }).click();
+  await page
+    .getByLabel('Open a file…')
+    .setInputFiles({ name: 'b.plan.json', mimeType: 'application/json', buffer: Buffer.from(planText(roofed)) });
+  await page
+    .getByRole('navigation', { name: 'Stages' })
+    .getByRole('button', { name: /Year|Through the year/ })
+    .click();
+  const score = async (on: string, damage: Readonly<Record<string, number>>) => {
+    const diary = await turnTo(page, 'Diary');
+    for (const [date, amount] of Object.entries(damage)) {
+      await diary.getByRole('button', { name: 'Damage', exact: true }).click();
+      const form = diary.getByRole('form', { name: 'Damage' });
+      await form.getByLabel('Date').fill(date);
+      await form.getByLabel('On', { exact: true }).selectOption({ label: on });
+      await form.getByRole('radio', { name: new RegExp(`^${amount}`) }).check();
+      await form.getByRole('button', { name: 'Save' }).click();
+      await form.waitFor({ state: 'detached' });
+    }
+  };
+  const july = async (year: number, high: string) => {
+    const box = opinion.getByLabel(`July ${year}`);
+    await box.fill(high);
+    await box.press('Enter');
+  };
+  await score('Lemon pot', { '2026-07-20': 3, '2027-07-22': 1 });
+  const opinion = await turnTo(page, 'Did it work?');
+  await opinion.getByText('Lemon pot: too little to tell.').waitFor();
+  const climate = (await planOf(page)).climate;
+  const usual = climate.months.find(({ month }) => month === 7)!.high;
+  await july(2026, `${usual}`);
+  await july(2027, `${usual - 2.5}`);
+  await opinion.getByText('Lemon pot: better, but the cooler summer may explain it.').waitFor();
+  await july(2027, `${usual}`);
+  await opinion.getByText('Lemon pot: better, and more so than the heat explains.').waitFor();
+  expect(await faultsOf(page, '#slip'), 'two summers').toEqual([]);
+  await score('Orange tree', { '2026-07-20': 2, '2027-07-22': 2 });
+  await turnTo(page, 'Did it work?');
+  await opinion.getByText('Lemon pot: better: the cover made the difference.').waitFor();
+  const after = await planOf(page);
+  expect(after.climate).toEqual(climate);
+  expect(after.summers?.map(({ year }) => year)).toEqual([2026, 2027]);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
 
 test('every page of the stage reads well to a machine and fits a laptop and a phone', async () => {
   const context = await session.context();

@@ -32,7 +32,8 @@ export function leafReadings(plan: Plan): LeafReading[] {
 }
 
 /**
- * Each reading against the estimate at its minute. Readings at night, of a month without climate, or said to be under a
+ * Each reading against the estimate at its minute, one that was taken in the open without the plan's cloth. Readings at
+ * night, of a month without climate, or said to be under a
  * cloth that the plan does not have there, are named in `left`.
  * @param stepMinutes how finely the day is cut: 1 for the answer, more while trying corrections
  */
@@ -51,10 +52,14 @@ export function checkReadings(
     ...plan,
     features: plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen'),
   };
-  const bareDayIn = daysOf(clothless, buildScene(clothless), stepMinutes);
+  const bareScene = buildScene(clothless);
+  const bareSky = createSkyViewer(bareScene);
+  const bareDayIn = daysOf(clothless, bareScene, stepMinutes);
   for (const reading of readings) {
     const date = reading.when.slice(0, 10);
-    const day = dayIn(date);
+    // A leaf read in the open beside a covered one of the same plant had no cloth over it, whatever hangs on the plan.
+    const isOpen = reading.covered === false;
+    const day = (isOpen ? bareDayIn : dayIn)(date);
     const ms = instantOf(reading.when, plan.site.timeZone);
     const k = day === null || ms === null ? -1 : nearestSample(day, ms);
     if (day === null || k < 0) {
@@ -77,7 +82,7 @@ export function checkReadings(
         continue;
       }
     }
-    const around = surroundingsAt(sky, day, point, own);
+    const around = surroundingsAt(isOpen ? bareSky : sky, day, point, own);
     const moment = { ...day.moments[k], air: reading.air, airMax: reading.air };
     const watered = surfaceTemperature(moment, row, 'watered', share, around);
     const thirsty = surfaceTemperature(moment, row, 'thirsty', share, around);

@@ -1,5 +1,5 @@
 /** Did it work? Readings and damage against the estimate, and this year against the last. */
-import { nameOf } from '../../plan/names.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
 import { DAMAGE_SCALE } from './protocol.ts';
@@ -51,7 +51,10 @@ function readingSentence(
   );
 }
 
-function pairSentences(plan: Plan, { cooler, estimated, spread, opened, minutesApart, density }: PairCheck): string[] {
+function pairSentences(
+  plan: Plan,
+  { open, covered, cooler, estimated, spread, opened, minutesApart, density }: PairCheck,
+): string[] {
   const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, unitsOf(plan));
   const sentences: string[] = [];
   if (cooler !== null) {
@@ -63,8 +66,8 @@ function pairSentences(plan: Plan, { cooler, estimated, spread, opened, minutesA
           : `; the estimate says ${rangeWords(degrees(estimated[0]), degrees(estimated[1]))}` +
             `${spread === null ? '' : ` (± ${degrees(spread)})`}${openedWords(estimated[1], opened, degrees)}`;
     sentences.push(
-      `A pair ${minutesApart.toFixed(0)} minutes apart: the leaf under the cloth was ${degrees(Math.abs(cooler))} ` +
-        `${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`,
+      `A pair${whoseWords(plan, covered, open)} ${minutesApart.toFixed(0)} minutes apart: the leaf under the cloth was ` +
+        `${degrees(Math.abs(cooler))} ${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`,
     );
   }
   if (density !== null)
@@ -73,6 +76,16 @@ function pairSentences(plan: Plan, { cooler, estimated, spread, opened, minutesA
         `measured density if three pairs agree.`,
     );
   return sentences;
+}
+
+/** Whose leaf hung under the cloth and whose in the open. */
+function whoseWords(plan: Plan, covered: string, open: string): string {
+  const [under, out] = [covered, open].map((id) => {
+    const reading = plan.features.find((feature) => feature.id === id);
+    return reading?.kind === 'reading' && reading.plant !== undefined ? namedInside(plan, reading.plant) : null;
+  });
+  if (under === null || out === null) return '';
+  return under === out ? ` of ${under}` : `, ${under} under the cloth and ${out} in the open,`;
 }
 
 /** Said where it is more than the difference itself by so much. [K] */

@@ -1,5 +1,6 @@
 /** What readings and damage say about the estimate. */
 import type { CivilDate, Plan } from '../../plan/types.ts';
+import type { YearFinding } from './year-finding.ts';
 
 /** One leaf reading held against the estimate of the same minute, with the air that was typed. */
 export interface ReadingCheck {
@@ -52,22 +53,25 @@ export interface Correction {
   readonly plan: Plan;
 }
 
-export type YearVerdict =
-  'better than the heat explains' | 'not distinguishable' | 'worse than the heat explains' | 'cannot tell';
-
-/** One plant's damage in two years, the heat of both made equal. */
+/** One plant's damage in two summers, and what is to be thought of it. */
 export interface YearComparison {
   readonly plant: string;
   readonly years: readonly [number, number];
-  /** 0 to 5 */
+  /** Worst score of each summer, 0 to 5. */
   readonly damage: readonly [number, number];
-  /** Scorch dose of the earlier year's yard in each year's heat. [K·h/day] `null` where a year is not kept. */
+  /** Scorch dose of the earlier year's yard in each year's heat. [K·h/day] `null` where that is not known. */
   readonly dose: readonly [number, number] | null;
-  /** Damage the later year's heat alone would have done in the earlier yard, 0 to 5. */
+  /** By how much the later summer's hottest month was warmer. [K] `null` where it is not known. */
+  readonly warmer: number | null;
+  /** Damage to expect in the later summer by its partners, else by the heat alone, 0 to 5. */
   readonly expected: number | null;
-  /** By how much plants left as they were differ from their own expectation. `null`: none noted. */
-  readonly control: number | null;
-  readonly verdict: YearVerdict;
+  /** Plants scored in both summers that nothing was changed about, with their scores. */
+  readonly partners: readonly { readonly plant: string; readonly damage: readonly [number, number] }[];
+  /** What was changed to its good. */
+  readonly eased: 'cover' | 'place' | 'yard' | null;
+  readonly finding: YearFinding;
+  /** The answer in one sentence, and with what it rests on. */
+  readonly headline: string;
   readonly sentence: string;
 }
 

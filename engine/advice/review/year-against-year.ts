@@ -1,12 +1,15 @@
-/** Whether a plant fared better than the year's heat explains: last year's yard is put through this year's heat too. */
+/**
+ * Whether a plant fared better than the summer explains: by a plant that was left as it was, else by putting last
+ * year's yard through this year's heat too.
+ */
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
-import { nameOf } from '../../plan/names.ts';
-import type { Plan } from '../../plan/types.ts';
+import type { Feature, Plan } from '../../plan/types.ts';
 import { seasonYearOf } from '../year/season/span.ts';
-import type { YearComparison, YearVerdict } from './types.ts';
+import { summersOf } from './summers.ts';
+import type { YearComparison } from './types.ts';
+import { yearFinding } from './year-finding.ts';
+import { headline, reasons } from './year-words.ts';
 
-/** Damage is scored in whole steps: less than one says nothing. */
-const ONE_STEP = 1;
 const WORST = 5;
 /** A plant whose dose the changed yard alters by less than this share was left as it was. Our choice. */
 const LEFT_ALONE = 0.1;
@@ -19,7 +22,14 @@ interface Scored {
 
 /** A plant that has been scored in two summers or more, by its latest two; the worst score of a summer counts. */
 export function yearsAgainst(plan: Plan): YearComparison[] {
-  return scoredTwice(plan).map((scored) => compare(plan, scored, scoredTwice(plan)));
+  const all = scoredTwice(plan);
+  const known = new Map<string, YearDoses | null>();
+  return all.map((scored) => {
+    const key = scored.years.join();
+    const doses = known.get(key) ?? dosesOf(plan, scored.years);
+    known.set(key, doses);
+    return compare(plan, scored, all, doses);
+  });
 }
 
 function scoredTwice(plan: Plan): Scored[] {
@@ -38,117 +48,108 @@ function scoredTwice(plan: Plan): Scored[] {
   });
 }
 
-function compare(plan: Plan, scored: Scored, all: readonly Scored[]): YearComparison {
-  const doses = dosesOf(plan, scored);
-  if (doses === null)
-    return {
-      ...scored,
-      dose: null,
-      expected: null,
-      control: null,
-      verdict: 'cannot tell',
-      sentence: unknownSentence(plan, scored),
-    };
-  const of = (harms: readonly PlantHarm[], id: string) => harms.find((harm) => harm.id === id)?.harm ?? null;
-  const expectedOf = ({ plant, damage }: Scored): number | null => {
-    const [before, after] = [of(doses.oldYardOldHeat, plant), of(doses.oldYardNewHeat, plant)];
-    return before === null || after === null || before <= 0 ? null : Math.min(WORST, (damage[0] * after) / before);
-  };
-  const expected = expectedOf(scored);
-  const controls = all.flatMap((other): number[] => {
-    const [then, now] = [of(doses.oldYardNewHeat, other.plant), of(doses.newYardNewHeat, other.plant)];
-    const own = expectedOf(other);
-    const same =
-      other.plant !== scored.plant && other.years[0] === scored.years[0] && other.years[1] === scored.years[1];
-    return same && own !== null && then !== null && now !== null && Math.abs(now - then) <= LEFT_ALONE * then
-      ? [other.damage[1] - own]
-      : [];
-  });
-  const control = controls.length === 0 ? null : controls.reduce((sum, value) => sum + value, 0) / controls.length;
-  const before = of(doses.oldYardOldHeat, scored.plant);
-  const after = of(doses.oldYardNewHeat, scored.plant);
-  if (expected === null || before === null || after === null)
-    return {
-      ...scored,
-      dose: null,
-      expected: null,
-      control,
-      verdict: 'cannot tell',
-      sentence: unknownSentence(plan, scored),
-    };
-  const verdict = verdictOf(scored.damage[1] - expected - (control ?? 0));
-  return {
-    ...scored,
-    dose: [before, after],
-    expected,
-    control,
-    verdict,
-    sentence: knownSentence(plan, scored, [before, after], expected, control, verdict),
-  };
+/** Doses by plant: the old yard in the old heat, the old yard in the new heat, and the new yard in the new. */
+interface YearDoses {
+  readonly older: Plan;
+  readonly newer: Plan;
+  readonly oldYardOldHeat: readonly PlantHarm[];
+  readonly oldYardNewHeat: readonly PlantHarm[];
+  readonly newYardNewHeat: readonly PlantHarm[];
+  /** [K] `null` where how warm both were is not known: then one heat stands for both. */
+  readonly warmer: number | null;
 }
 
-function verdictOf(change: number): YearVerdict {
-  if (change <= -ONE_STEP) return 'better than the heat explains';
-  return change >= ONE_STEP ? 'worse than the heat explains' : 'not distinguishable';
-}
-
-/** The earlier yard in both years' heat, and the later yard in its own; `null` where a year's plan is not kept. */
-function dosesOf(plan: Plan, { years }: Scored) {
+/** `null` where a year's yard is not kept. */
+function dosesOf(plan: Plan, years: readonly [number, number]): YearDoses | null {
   const planOf = (year: number) =>
     year === plan.season.year ? plan : plan.past?.find((past) => past.year === year)?.plan;
   const [older, newer] = years.map(planOf);
   if (older === undefined || newer === undefined) return null;
-  const oldYardOldHeat = harmOf(older);
-  const oldYardNewHeat = harmOf({ ...older, climate: newer.climate });
-  const newYardNewHeat = harmOf(newer);
+  const summers = summersOf(plan, years, older, newer);
+  const [before, after] = summers?.climates ?? [newer.climate, newer.climate];
+  const oldYardNewHeat = harmOf({ ...older, climate: after });
+  const oldYardOldHeat = summers === null ? oldYardNewHeat : harmOf({ ...older, climate: before });
+  const newYardNewHeat = harmOf({ ...newer, climate: after });
   if (!oldYardOldHeat.ok || !oldYardNewHeat.ok || !newYardNewHeat.ok) return null;
   return {
+    older,
+    newer,
     oldYardOldHeat: oldYardOldHeat.value,
     oldYardNewHeat: oldYardNewHeat.value,
     newYardNewHeat: newYardNewHeat.value,
+    warmer: summers?.warmer ?? null,
   };
 }
 
-const CAVEAT = 'One plant, one year proves little.';
-
-function knownSentence(
-  plan: Plan,
-  { plant, years, damage }: Scored,
-  dose: readonly [number, number],
-  expected: number,
-  control: number | null,
-  verdict: YearVerdict,
-): string {
-  const heat =
-    dose[1] < 0.95 * dose[0]
-      ? `a cooler summer (scorch dose ${dose[0].toFixed(0)}, then ${dose[1].toFixed(0)} K·h a day in the old yard)`
-      : dose[1] > 1.05 * dose[0]
-        ? `a hotter summer (scorch dose ${dose[0].toFixed(0)}, then ${dose[1].toFixed(0)} K·h a day in the old yard)`
-        : 'a summer as hot';
-  const partner =
-    control === null
-      ? 'No plant left as it was is scored beside it, so other causes are not ruled out.'
-      : Math.abs(control) < 0.05
-        ? 'Plants left as they were did as their own heat explains.'
-        : `Plants left as they were came out ${Math.abs(control).toFixed(1)} of a step ` +
-          `${control <= 0 ? 'better' : 'worse'} than their own heat explains, and that is taken off.`;
-  return (
-    `${nameOf(plan, plant)}: damage ${damage[0]} of 5 in ${years[0]}, ${damage[1]} in ${years[1]}, after ` +
-    `${heat}; the heat alone would have made it about ${expected.toFixed(1)}. ${VERDICTS[verdict]} ${partner} ${CAVEAT}`
-  );
+function compare(plan: Plan, scored: Scored, all: readonly Scored[], doses: YearDoses | null): YearComparison {
+  const partners = doses === null ? [] : partnersOf(scored, all, doses);
+  const byPartner =
+    partners.length === 0 ? null : Math.min(WORST, meanOf(partners.map((each) => madeOf(scored, each))));
+  const dose = doses === null || doses.warmer === null ? null : doseOf(doses, scored.plant);
+  const byHeat =
+    dose === null || dose[0] <= 0
+      ? null
+      : { expected: Math.min(WORST, (scored.damage[0] * dose[1]) / dose[0]), ratio: dose[1] / dose[0] };
+  const eased = doses === null ? null : easedBy(doses, scored.plant);
+  const finding = yearFinding({ damage: scored.damage, byHeat, byPartner, isEased: eased !== null });
+  const told = {
+    ...scored,
+    dose,
+    warmer: doses?.warmer ?? null,
+    expected: byPartner ?? byHeat?.expected ?? null,
+    partners: partners.map(({ plant, damage }) => ({ plant, damage })),
+    eased,
+    finding,
+  };
+  const isKept = doses !== null;
+  const first = headline(plan, told);
+  return { ...told, headline: first, sentence: [first, ...reasons(plan, told, isKept)].join(' ') };
 }
 
-const VERDICTS: Readonly<Record<YearVerdict, string>> = {
-  'better than the heat explains': 'It fared better than the year’s heat explains.',
-  'not distinguishable': 'That is not distinguishable from what the heat alone does.',
-  'worse than the heat explains': 'It fared worse than the year’s heat explains.',
-  'cannot tell': 'It cannot be told.',
-};
+/** Plants scored in the same summers that nothing was changed about, and that were hurt in one of them at least. */
+function partnersOf(scored: Scored, all: readonly Scored[], doses: YearDoses): Scored[] {
+  return all.filter((other) => {
+    const [then, now] = [harmIn(doses.oldYardNewHeat, other.plant), harmIn(doses.newYardNewHeat, other.plant)];
+    return (
+      other.plant !== scored.plant &&
+      other.years.join() === scored.years.join() &&
+      Math.max(...other.damage) > 0 &&
+      then !== null &&
+      now !== null &&
+      Math.abs(now - then) <= LEFT_ALONE * then
+    );
+  });
+}
 
-function unknownSentence(plan: Plan, { plant, years, damage }: Scored): string {
-  return (
-    `${nameOf(plan, plant)}: damage ${damage[0]} of 5 in ${years[0]}, ${damage[1]} in ${years[1]}. The yard ` +
-    `and the heat of both years must be kept to compare them: start each new year from the old one, and type in ` +
-    `the months’ real highs and lows. ${CAVEAT}`
-  );
+/** What a partner's two scores make of a plant's first one: in proportion, or by as many steps where it had none. */
+function madeOf({ damage: [before] }: Scored, { damage: [then, now] }: Scored): number {
+  return then > 0 && before > 0 ? (before * now) / then : before + now - then;
+}
+
+function doseOf({ oldYardOldHeat, oldYardNewHeat }: YearDoses, id: string): readonly [number, number] | null {
+  const [before, after] = [harmIn(oldYardOldHeat, id), harmIn(oldYardNewHeat, id)];
+  return before === null || after === null ? null : [before, after];
+}
+
+/** What was changed to a plant's good; `null`: nothing that lessens the dose in the same heat. */
+function easedBy({ older, newer, oldYardNewHeat, newYardNewHeat }: YearDoses, id: string): YearComparison['eased'] {
+  const [then, now] = [harmIn(oldYardNewHeat, id), harmIn(newYardNewHeat, id)];
+  if (then === null || now === null || now >= (1 - LEFT_ALONE) * then) return null;
+  const clothsOf = ({ features }: Plan) => features.filter(isCloth);
+  if (clothsOf(newer).some((cloth) => !clothsOf(older).some((old) => JSON.stringify(old) === JSON.stringify(cloth))))
+    return 'cover';
+  const [was, is] = [older, newer].map(({ features }) => features.find((feature) => feature.id === id));
+  return was?.kind === 'plant' && is?.kind === 'plant' && was.at.join() !== is.at.join() ? 'place' : 'yard';
+}
+
+function isCloth({ kind }: Feature): boolean {
+  return kind === 'canopy' || kind === 'screen';
+}
+
+function harmIn(harms: readonly PlantHarm[], id: string): number | null {
+  return harms.find((harm) => harm.id === id)?.harm ?? null;
+}
+
+function meanOf(values: readonly number[]): number {
+  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -1,6 +1,17 @@
 /** Edits of what is not drawn: name, place, season, climate, own plants, stock, journal, and the turn of the year. */
 import { howWith, merged } from './edit-feature.ts';
-import type { Climate, ClimateMonth, JournalEntry, Knowledge, Plan, PlantRow, Season, Site, Stock } from '../types.ts';
+import type {
+  Climate,
+  ClimateMonth,
+  JournalEntry,
+  Knowledge,
+  Plan,
+  PlantRow,
+  Season,
+  Site,
+  Stock,
+  Summer,
+} from '../types.ts';
 
 export function setPlan(plan: Plan, changes: Pick<Partial<Plan>, 'name' | 'units'>): Plan {
   return merged<Plan>(plan, changes);
@@ -63,13 +74,33 @@ export function removeJournalEntry(plan: Plan, index: number): Plan {
   return plan.journal?.[index] === undefined ? plan : { ...plan, journal: plan.journal.toSpliced(index, 1) };
 }
 
+/** What one month of a summer was, beside the climate; `undefined` takes it out. @param month 1 to 12 */
+export function setSummerMonth(
+  plan: Plan,
+  year: number,
+  month: number,
+  was: Omit<Summer['months'][number], 'month'> | undefined,
+): Plan {
+  const summers = plan.summers ?? [];
+  const found = summers.find((summer) => summer.year === year);
+  const others = (found?.months ?? []).filter((row) => row.month !== month);
+  const months = was === undefined ? others : [...others, { month, ...was }];
+  const rest = summers.filter((summer) => summer.year !== year);
+  return { ...plan, summers: months.length === 0 ? rest : [...rest, { ...found, year, months }] };
+}
+
 /**
  * Starts the next year: this year's plan is frozen into `past`, whole but for the picture to trace over and for earlier
- * years, which stand beside it; the season's year goes up by one. The journal goes on.
+ * years and how warm they were, which stand beside it; the season's year goes up by one. The journal goes on.
  */
 export function startNextYear(plan: Plan): Plan {
-  const { past = [], ...present } = plan;
+  const { past = [], summers, ...present } = plan;
   const { underlay: _, ...site } = present.site;
   const frozen = { year: plan.season.year, plan: { ...present, site } };
-  return { ...present, season: { ...plan.season, year: plan.season.year + 1 }, past: [...past, frozen] };
+  return {
+    ...present,
+    season: { ...plan.season, year: plan.season.year + 1 },
+    past: [...past, frozen],
+    ...(summers === undefined ? {} : { summers }),
+  };
 }

@@ -4,7 +4,7 @@ import { FEATURE } from './feature.ts';
 import { byName, exactly, flag, list, number, object, optional, orNull, point, text, words } from './form.ts';
 import type { Json, NumberRule } from './form.ts';
 import { byId, quote, show } from './say.ts';
-import { CLIMATE, SEASON, SITE, YEAR } from './site.ts';
+import { CLIMATE, SEASON, SITE, SUMMER, YEAR } from './site.ts';
 
 export const PLAN_FORMAT = 'shadewright-plan';
 /** The version of the plan file that this program writes. */
@@ -136,6 +136,13 @@ const PAST_YEAR = object(({ year }, index) => `Earlier year ${typeof year === 'n
 export const PLAN = object('Plan', {
   ...THIS_YEAR,
   past: optional(list(PAST_YEAR, { most: LIMITS.pastYears })),
+  /** Beside the years, this one's too: none of them is reckoned by it but against each other. */
+  summers: optional(
+    list(SUMMER, {
+      most: LIMITS.pastYears + 1,
+      once: { key: 'year', says: (year) => `there is already a summer of ${Number(year)}.` },
+    }),
+  ),
 });
 
 function journalCalled({ date }: Json, index: number): string {

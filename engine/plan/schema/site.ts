@@ -136,3 +136,20 @@ function monthCalled({ month }: Json, index: number): string {
     ? `Climate, ${monthWord(month)}`
     : `Climate, month row ${index + 1}`;
 }
+
+/** How warm one summer really was, beside the climate: what two years are held against each other by. */
+export const SUMMER = object(({ year }, index) => `Summer ${typeof year === 'number' ? year : index + 1}`, {
+  /** Year in which the season begins. */
+  year: YEAR,
+  /** Mean daily high and low of a month as it was; without a low it lies as far below the high as usual. */
+  months: list(
+    object(monthCalled, {
+      month: number({ min: 1, max: 12, whole: true }),
+      high: number(AIR),
+      low: optional(number(AIR)),
+    }),
+    { once: { key: 'month', says: (month) => `${monthWord(Number(month))} is there twice.` } },
+  ),
+  /** High of its hottest day. */
+  hottest: optional(number(AIR)),
+});

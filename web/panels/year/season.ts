@@ -12,7 +12,11 @@ export const noted = computed((): Plan => ({
   journal: plan.value.journal,
 }));
 
-const reviewed = computed((): Plan => ({ ...noted.value, past: plan.value.past }));
+const reviewed = computed((): Plan => ({
+  ...noted.value,
+  past: plan.value.past,
+  summers: plan.value.summers,
+}));
 
 /** The year's advice, worked out while the stage is open. */
 export const season = liveAnswer('season', () =>

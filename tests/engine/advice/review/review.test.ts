@@ -95,6 +95,9 @@ describe('pairs', () => {
     expect(result.corrections).toEqual([]);
     expect(result.sentences).toContain('One pair claims nothing: no correction is offered.');
     expect(result.sentences.some((text) => text.includes('6 K cooler'))).toBe(true);
+    expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(
+      /lemon under the cloth and the plant bare in the open/,
+    );
   });
 
   test(
@@ -137,6 +140,20 @@ describe('pairs', () => {
     expect(result.readings.map(({ share }) => share)).toEqual([0, 0]);
     expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(
       /the estimate (sees no difference there|says about −?1 K)/,
+    );
+  });
+
+  test('two leaves of one plant, one lifted out from under its cloth: the open one is held against the open sky', () => {
+    const [covered, open] = pair(3).map((reading) => ({ ...reading, plant: 'lemon', at: [3, 4] as const, side: 225 }));
+    const result = reviewOf(yard([covered, open], [lemon, roof]));
+    const [under, bareLeaf] = result.readings;
+    expect(bareLeaf.share).toBe(1);
+    expect(under.share).toBeLessThan(0.6);
+    expect(result.pairs[0].estimated![0]).toBeGreaterThan(1);
+    // Said of neither, a reading is taken as the plan has it.
+    expect(reviewOf(yard([{ ...open, covered: undefined }], [lemon, roof])).readings[0].share).toBeCloseTo(
+      under.share,
+      2,
     );
   });
 

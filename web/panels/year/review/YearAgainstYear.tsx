@@ -1,8 +1,8 @@
 import { DAMAGE_SCALE, nameOf, seasonYearOf } from '../../../../engine/index.ts';
 import type { DamageNote, Plan, ReviewResult, YearComparison } from '../../../../engine/index.ts';
-import { findOut } from '../../../state/view.ts';
 import { plan } from '../../../state/yard.ts';
 import { LeafScore } from '../diary/LeafScore.tsx';
+import { Summers } from './Summers.tsx';
 
 /** Last year and this year side by side, plant by plant, with the verdict in words. */
 export function YearAgainstYear({ damage, years }: Pick<ReviewResult, 'damage' | 'years'>) {
@@ -45,26 +45,20 @@ export function YearAgainstYear({ damage, years }: Pick<ReviewResult, 'damage' |
           weather did.
         </p>
       )}
-      <p>
-        The two summers are made equal by their heat: type the months’ real highs and lows when the summer is over.{' '}
-        <button type="button" onClick={() => findOut('climate')}>
-          Type this summer’s heat
-        </button>
-      </p>
+      <Summers />
     </>
   );
 }
 
-function Compared({
-  compared: { plant, years, damage, dose, expected, verdict, sentence },
-}: {
-  readonly compared: YearComparison;
-}) {
+function Compared({ compared: { plant, years, damage, headline, sentence } }: { readonly compared: YearComparison }) {
   return (
     <>
+      <p>
+        <strong>{headline}</strong> {sentence.slice(headline.length + 1)}
+      </p>
       <table class="two-years">
         <caption>
-          <bdi>{nameOf(plan.value, plant)}</bdi>: {verdict}
+          <bdi>{nameOf(plan.value, plant)}</bdi>
         </caption>
         <thead>
           <tr>
@@ -74,13 +68,6 @@ function Compared({
           </tr>
         </thead>
         <tbody>
-          {dose && (
-            <tr>
-              <th scope="row">Harmful heat, in the yard of {years[0]}</th>
-              <td>{dose[0].toFixed(0)} K·h a day</td>
-              <td>{dose[1].toFixed(0)} K·h a day</td>
-            </tr>
-          )}
           <tr>
             <th scope="row">Damage</th>
             <td>
@@ -90,16 +77,8 @@ function Compared({
               <Score score={damage[1]} />
             </td>
           </tr>
-          {expected !== null && (
-            <tr>
-              <th scope="row">Damage by heat alone</th>
-              <td>–</td>
-              <td>about {expected.toFixed(1)}</td>
-            </tr>
-          )}
         </tbody>
       </table>
-      <p>{sentence}</p>
     </>
   );
 }
