@@ -150,14 +150,28 @@ export function penmanMonteith(at: PenmanMonteith): number {
   return Math.max(0, (byHeat + byAir) / (at.slope + at.psychrometric * (1 + 0.34 * at.wind)));
 }
 
-/** Reference evapotranspiration of a day, no heat into the soil. @returns [mm a day] */
-export function referenceEvapotranspiration(day: FaoDay): number {
+/** What reaches one place of what the open field has: shares of the sun's energy, of the sky, and of the wind. */
+export interface Sheltered {
+  readonly light: number;
+  readonly sky: number;
+  readonly wind: number;
+}
+
+const IN_THE_OPEN: Sheltered = { light: 1, sky: 1, wind: 1 };
+/** Air is never quite still: the paper's least wind (p. 63, from memory). [m/s] */
+const LEAST_WIND = 0.5;
+
+/**
+ * Reference evapotranspiration of a day, no heat into the soil; of grass in the shade, if it lies in some: it takes up
+ * its share of the sun and gives off its share of long waves to the sky. @returns [mm a day]
+ */
+export function referenceEvapotranspiration(day: FaoDay, at: Sheltered = IN_THE_OPEN): number {
   const air = (day.high + day.low) / 2;
   return penmanMonteith({
-    netRadiation: (1 - GRASS_ALBEDO) * day.solar - netLongwave(day),
+    netRadiation: (1 - GRASS_ALBEDO) * day.solar * at.light - netLongwave(day) * at.sky,
     soilHeat: 0,
     air,
-    wind: day.wind,
+    wind: Math.max(LEAST_WIND, day.wind * at.wind),
     saturated: meanSaturation(day.high, day.low),
     vapour: day.vapour,
     slope: saturationSlope(air),

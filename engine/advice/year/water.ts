@@ -3,33 +3,25 @@ import { area, openRing } from '../../plan/geometry/shapes.ts';
 import { elevationOf, potOf } from '../../plan/defaults.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import { plantFeatures, type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
+import { LEAF_WIND_SHARE } from '../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../load/types.ts';
+import { shelterOf } from '../../scene/shelter.ts';
 import { dayOfYear } from '../../sun/calendar.ts';
 import { monthClimate } from '../../sun/climate.ts';
 import type { Period } from '../../sun/samples.ts';
 import { seasonMonths } from '../../sun/season.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { type DayLight, dayLight } from '../words/plant-light.ts';
-import { meanSaturation, referenceEvapotranspiration, windAtTwoMetres } from './water-fao56.ts';
+import { adjustedCoefficient, tabledCoefficient } from './crop-coefficients.ts';
+import { type FaoDay, referenceEvapotranspiration, saturation, windAtTwoMetres } from './water-fao56.ts';
 
-/**
- * Crop coefficient of an isolated leafy plant, and of a succulent: range and middle (from memory, after FAO-56's
- * tables).
- */
-const LEAFY: CropCoefficient = { low: 0.8, middle: 1, high: 1.2 };
-const SUCCULENT: CropCoefficient = { low: 0.4, middle: 0.45, high: 0.5 };
-/**
- * Of the light that shade takes, this share of the water use goes with it. Published nets save 17 to 50 %; chosen
- * between, ± 10 points.
- */
-const SAVED_BY_SHADE = 0.65;
+/** The true need is from so much less to so much more than the tables say. Our choice. */
+const COEFFICIENT_PM = 0.2;
 /** Share of a pot's volume that a plant can drink, 15 to 25 % (from memory). */
 const USABLE_SHARE = 0.2;
 const LITRES_PER_M3 = 1000;
 /** Forecasts and normals give the wind at this height. [m] */
 const STATION_HEIGHT = 10;
-/** Air is never quite still (FAO-56, p. 63, from memory). [m/s] */
-const LEAST_WIND = 0.5;
 
 interface CropCoefficient {
   readonly low: number;
@@ -54,6 +46,7 @@ export interface PlantWater {
   readonly plant: string;
   /** Ground that it covers. [m²] */
   readonly area: number;
+  /** Of the hottest day. */
   readonly coefficient: CropCoefficient;
   /** A mean day of each month of the season, then the heatwave day. */
   readonly days: readonly WaterDay[];
@@ -68,48 +61,22 @@ export interface PlantWater {
 export function waterOf(plan: Plan, weather?: Weather): Outcome<PlantWater[]> {
   const months = seasonMonths(plan);
   if (!months.ok) return months;
-  const periods: Period[] = [
-    ...months.value.map(({ month }): Period => ({ kind: 'day', date: `${String(month).padStart(2, '0')}-15` })),
-    { kind: 'heatwave' },
-  ];
-  const clothless: Plan = {
-    ...plan,
-    features: plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen'),
-  };
-  const hasCloth = clothless.features.length < plan.features.length;
-  const days: {
-    readonly period: Period;
-    readonly now: DayLight;
-    readonly bare: DayLight;
-    readonly reference: number;
-  }[] = [];
-  for (const period of periods) {
-    const now = dayLight(plan, period, weather);
-    if (!now.ok) return now;
-    const bare = hasCloth ? dayLight(clothless, period, weather) : now;
-    if (!bare.ok) return bare;
-    days.push({ period, now: now.value, bare: bare.value, reference: referenceOf(plan, now.value, weather) });
+  const days: DayOfYard[] = [];
+  for (const { month } of months.value) {
+    const day = dayOfYard(plan, { kind: 'day', date: `${String(month).padStart(2, '0')}-15` }, weather);
+    if (!day.ok) return day;
+    days.push(day.value);
   }
+  const heatwave = dayOfYard(plan, { kind: 'heatwave' }, weather);
+  if (!heatwave.ok) return heatwave;
+  days.push(heatwave.value);
   const value = plantFeatures(plan).map((feature): PlantWater => {
-    const coefficient = rowOf(plan, feature)?.group === 'succulent' ? SUCCULENT : LEAFY;
-    const ground = groundOf(feature);
-    const ofDays = days.map(({ period, now, bare, reference }): WaterDay => {
-      const open = coefficient.middle * reference * ground;
-      const at = (light: DayLight) =>
-        open * shadeFactor(light.open > 0 ? light.of(feature).dailyLight / light.open : 1);
-      return {
-        month: now.day.month,
-        heatwave: period.kind === 'heatwave',
-        reference,
-        open,
-        bare: at(bare),
-        now: at(now),
-      };
-    });
+    const ofDays = days.map((day) => waterDay(plan, feature, day));
+    const middle = coefficientOn(plan, feature, heatwave.value);
     return {
       plant: feature.id,
-      area: ground,
-      coefficient,
+      area: groundOf(feature),
+      coefficient: { low: middle * (1 - COEFFICIENT_PM), middle, high: middle * (1 + COEFFICIENT_PM) },
       days: ofDays,
       pot: potWater(feature, ofDays[ofDays.length - 1].now),
     };
@@ -117,31 +84,83 @@ export function waterOf(plan: Plan, weather?: Weather): Outcome<PlantWater[]> {
   return { ok: true, value };
 }
 
-/**
- * What is left of the water use where a share of the open sky's light arrives: half the light gone, a third of the
- * water saved.
- */
-export function shadeFactor(lightShare: number): number {
-  return 1 - SAVED_BY_SHADE * (1 - Math.min(1, Math.max(0, lightShare)));
+/** What each plant takes on one day as the yard stands, by its id. [L a day] */
+export function waterOn(plan: Plan, period: Period, weather?: Weather): Outcome<ReadonlyMap<string, number>> {
+  const day = dayOfYard(plan, period, weather);
+  if (!day.ok) return day;
+  return {
+    ok: true,
+    value: new Map(plantFeatures(plan).map((feature) => [feature.id, waterDay(plan, feature, day.value).now])),
+  };
+}
+
+/** One day, in the yard as it stands and without its cloth. */
+interface DayOfYard {
+  readonly isHeatwave: boolean;
+  readonly now: DayLight;
+  readonly bare: DayLight;
+  readonly fao: FaoDay;
+  /** Wind in the yard over wind in the open. */
+  readonly wind: number;
+}
+
+function dayOfYard(plan: Plan, period: Period, weather?: Weather): Outcome<DayOfYard> {
+  const clothless = withoutCloth(plan);
+  const now = dayLight(plan, period, weather);
+  if (!now.ok) return now;
+  const bare = clothless === plan ? now : dayLight(clothless, period, weather);
+  if (!bare.ok) return bare;
+  const wind = LEAF_WIND_SHARE[shelterOf(plan).shelter] / LEAF_WIND_SHARE.open;
+  const fao = faoDay(plan, now.value, weather);
+  return { ok: true, value: { isHeatwave: period.kind === 'heatwave', now: now.value, bare: bare.value, fao, wind } };
+}
+
+function withoutCloth(plan: Plan): Plan {
+  const features = plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen');
+  return features.length === plan.features.length ? plan : { ...plan, features };
+}
+
+function waterDay(plan: Plan, feature: PlantFeature, day: DayOfYard): WaterDay {
+  const { fao, wind, now, bare } = day;
+  const perMillimetre = coefficientOn(plan, feature, day) * groundOf(feature);
+  const at = (light: DayLight): number => {
+    const { dailyLight, skyView } = light.of(feature);
+    const share = light.open > 0 ? Math.min(1, dailyLight / light.open) : 1;
+    return perMillimetre * referenceEvapotranspiration(fao, { light: share, sky: skyView, wind });
+  };
+  const reference = referenceEvapotranspiration(fao);
+  return {
+    month: now.day.month,
+    heatwave: day.isHeatwave,
+    reference,
+    open: perMillimetre * reference,
+    bare: at(bare),
+    now: at(now),
+  };
+}
+
+function coefficientOn(plan: Plan, feature: PlantFeature, { fao }: DayOfYard): number {
+  const height = feature.kind === 'bed' ? feature.plantHeight : feature.height;
+  const driest = Math.min(100, (100 * fao.vapour) / saturation(fao.high));
+  return adjustedCoefficient(tabledCoefficient(rowOf(plan, feature)), fao.wind, driest, height);
 }
 
 /**
- * Reference evapotranspiration of a laid-out day at the plan's site. [mm a day] The air's moisture is the month's, on
- * hot days too.
+ * A laid-out day at the plan's site in the open. The air's moisture is the month's, on hot days too, as for the leaves:
+ * that of its mean temperature.
  */
-function referenceOf(plan: Plan, { day, solar }: Pick<DayLight, 'day' | 'solar'>, weather?: Weather): number {
-  const climate = monthClimate(plan, day.month, weather);
-  const mean = climate === null ? meanSaturation(day.high, day.low) : meanSaturation(climate.high, climate.low);
-  return referenceEvapotranspiration({
+function faoDay(plan: Plan, { day, solar }: Pick<DayLight, 'day' | 'solar'>, weather?: Weather): FaoDay {
+  const { high, low } = monthClimate(plan, day.month, weather) ?? day;
+  return {
     high: day.high,
     low: day.low,
-    vapour: (day.humidity / 100) * mean,
-    wind: Math.max(LEAST_WIND, windAtTwoMetres(day.wind, STATION_HEIGHT)),
+    vapour: (day.humidity / 100) * saturation((high + low) / 2),
+    wind: windAtTwoMetres(day.wind, STATION_HEIGHT),
     solar,
     latitude: plan.site.latitude,
     dayOfYear: dayOfYear(day.date),
     elevation: elevationOf(plan.site),
-  });
+  };
 }
 
 function groundOf(feature: PlantFeature): number {

@@ -85,9 +85,9 @@ export function waterAdvice(): Advice[] {
     {
       basis: 'our estimate',
       text:
-        'A mean day of the hottest month and the heatwave day, for a leafy plant that covers its spread; ' +
-        'beside them what a pot holds to drink and how often a heatwave day empties it; the true need is from a ' +
-        'fifth less to a fifth more, and shade may save 10 points more or less.',
+        'A mean day of the hottest month and the heatwave day, by FAO-56: each kind’s own thirst over the ground ' +
+        'that it covers, in the light and wind that reach it. Beside them what a pot holds to drink and how often a ' +
+        'heatwave day empties it. The true need is from a fifth less to a fifth more.',
     },
     {
       basis: 'extension practice',

@@ -9,9 +9,8 @@ import { milderBy, verdictOf, worstOf } from '../../../load/verdict/verdict.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import type { Scene } from '../../../scene/solids.ts';
 import type { TomorrowPlant } from './types.ts';
-import type { PlantWater } from '../water.ts';
 
-/** @param heat The day laid out @param water of that day, by plant */
+/** @param heat The day laid out @param water of that day, by plant [L] */
 export function plantOfDay(
   plan: Plan,
   scene: Scene,
@@ -19,7 +18,7 @@ export function plantOfDay(
   heat: HeatDay,
   feature: PlantFeature,
   row: PlantRow,
-  water: readonly PlantWater[],
+  water: ReadonlyMap<string, number>,
 ): TomorrowPlant {
   const limit = limitOf(plan, feature, row, heat.day.date).celsius;
   const { judged } = judgedPlant(plan, scene, sky, heat, feature, row, limit);
@@ -35,6 +34,6 @@ export function plantOfDay(
     watered,
     thirsty,
     limit,
-    water: water.find(({ plant }) => plant === feature.id)?.days.find(({ heatwave }) => !heatwave)?.now ?? null,
+    water: water.get(feature.id) ?? null,
   };
 }

@@ -17,7 +17,7 @@ import { frostTasks } from './frost.ts';
 import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
 import { plantOfDay } from './plant.ts';
 import type { Forecast, Tomorrow, TomorrowPlant } from './types.ts';
-import { waterOf } from '../water.ts';
+import { waterOn } from '../water.ts';
 
 /** Between a day's high and low where the climate has no figures for the month. Our choice. [K] */
 const USUAL_SWING = 15;
@@ -40,7 +40,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
   const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: date.slice(5) });
   if (!heat.ok) return heat;
   const sky = createSkyViewer(scene);
-  const water = waterOf(forecastPlan);
+  const water = waterOn(forecastPlan, { kind: 'day', date: date.slice(5) });
   if (!water.ok) return water;
   const plants = plantFeatures(plan).flatMap((feature): TomorrowPlant[] => {
     const row = rowOf(plan, feature);
