@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { appendFile, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
@@ -21,9 +22,14 @@ test('after one visit the page opens, grades and goes on without a network', asy
   await context.close();
 });
 
-test('the service worker keeps every built file but itself and the one-file page', async () => {
+test('the service worker keeps every built file but itself and the one-file page, each by its content', async () => {
   const text = await readFile(join(session.site.dist, 'service-worker.js'), 'utf8');
-  const files = JSON.parse(/const FILES = (\[.*?\]);/.exec(text)?.[1] ?? '[]') as string[];
+  const kept = JSON.parse(/const FILES = (\[.*?\]);/.exec(text)?.[1] ?? '[]') as { name: string; sha256: string }[];
+  for (const { name, sha256 } of kept) {
+    const content = await readFile(join(session.site.dist, name === './' ? 'index.html' : name));
+    expect(createHash('sha256').update(content).digest('hex'), name).toBe(sha256);
+  }
+  const files = kept.map(({ name }) => name);
   expect(files).toContain('./');
   expect(files.some((file) => file.endsWith('.css'))).toBe(true);
   expect(files.some((file) => file.endsWith('.webmanifest'))).toBe(true);
@@ -49,5 +55,31 @@ test('a new version waits until it is asked for, then takes over', async () => {
   } finally {
     await writeFile(file, before);
   }
+  await context.close();
+});
+
+test('a page that cannot start says so, and how it is fetched anew without losing the yards', async () => {
+  const context = await session.context();
+  const { page } = await openApp(context, session.site.address);
+  await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
+  // What an older page kept in the middle of a deployment: the page itself in the place of its script.
+  await page.evaluate(async () => {
+    const [name] = await caches.keys();
+    const cache = await caches.open(name);
+    for (const { url } of await cache.keys())
+      if (/assets\/index.*\.js$/.test(url))
+        await cache.put(url, new Response('<!doctype html>', { headers: { 'content-type': 'text/html' } }));
+  });
+  await page.reload();
+  await page
+    .getByRole('alert')
+    .getByText(/yards are still kept in this browser/)
+    .waitFor();
+  const out = page.getByRole('button', { name: 'Fetch the page anew, keep the yards' });
+  await Promise.all([page.waitForEvent('load'), out.click()]);
+  await graded(page);
+  expect(await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name))).toContain(
+    'shadewright',
+  );
   await context.close();
 });
