@@ -55,6 +55,6 @@ export function notBuildableMessage(plan: Plan, id: string, kind: string | undef
       ? `it belongs to option ${options.join(' and ')}: ask for that option too`
       : known.length > 0
         ? `what can be built here is ${known.join(', ')}`
-        : 'the yard has no canopy and no screen';
+        : 'the yard has no roof and no screen';
   return `${why}; ${hint}.`;
 }

@@ -214,9 +214,25 @@ function limitToStep(celsius: number, units: Units, round: (steps: number) => nu
   return `${fixed(shown, Number.isInteger(shown) ? 0 : 1)} ${units === 'metric' ? '°C' : '°F'}`;
 }
 
-/** A difference of temperatures: `4 K`, `7 °F`. @param kelvin [K] */
+/** A difference of temperatures: `4 °C`, `7 °F`; a kelvin is a word of the trade’s. @param kelvin [K] */
 export function formatTemperatureDifference(kelvin: number, units: Units, decimals = 0): string {
-  return units === 'metric' ? `${fixed(kelvin, decimals)} K` : `${fixed(kelvin / KELVIN_PER_FAHRENHEIT, decimals)} °F`;
+  return units === 'metric' ? `${fixed(kelvin, decimals)} °C` : `${fixed(kelvin / KELVIN_PER_FAHRENHEIT, decimals)} °F`;
+}
+
+/** A clock time as it is said: `13:30`, or `1:30 pm` where units are imperial. @param clock "HH:MM" */
+export function formatClock(clock: string, units: Units): string {
+  if (units === 'metric') return clock;
+  const [hour, minute] = clock.split(':');
+  if (minute === '00' && (hour === '12' || hour === '00')) return hour === '12' ? 'noon' : 'midnight';
+  const twelve = `${Number(hour) % 12 || 12}${minute === '00' ? '' : `:${minute}`}`;
+  return `${twelve} ${Number(hour) < 12 ? 'am' : 'pm'}`;
+}
+
+/** From one clock time to another: `13:30 to 20:40`, `1:30 to 8:40 pm`. */
+export function formatStretch({ from, to }: { readonly from: string; readonly to: string }, units: Units): string {
+  const [first, last] = [formatClock(from, units), formatClock(to, units)];
+  const half = / [ap]m$/.exec(last)?.[0] ?? '';
+  return `${half !== '' && first.endsWith(half) ? first.slice(0, -half.length) : first} to ${last}`;
 }
 
 /**

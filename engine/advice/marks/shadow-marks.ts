@@ -57,7 +57,7 @@ export function shadowMarks(
 function markedOf(plan: Plan, mark: ShadowMark): Marked | string {
   const caster = plan.features.find(({ id }) => id === mark.feature);
   if (caster === undefined || !isCaster(caster))
-    return `no wall, hedge, building, tree, canopy or screen is called "${mark.feature}".`;
+    return `no wall, hedge, building, tree, roof or screen is called "${mark.feature}".`;
   const whenMs = instantOf(mark.when, plan.site.timeZone);
   if (whenMs === null) return `"${mark.when}" is no date and time: write it as 2026-07-02T10:00.`;
   const sun = sunAtMs(whenMs, plan.site);

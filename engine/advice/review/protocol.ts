@@ -14,7 +14,7 @@ export const READING_PROTOCOL: readonly Advice[] = [
     text:
       'Point the infrared thermometer at a leaf that faces the sun, 0.1 to 0.3 m (4 to 12 in) off; shade the ' +
       'spot you read for a second or two and read at once: sunlight thrown back by the leaf falsifies the reading ' +
-      'by 2 K (4 °F) and more.',
+      'by 2 °C (4 °F) and more.',
   },
   {
     basis: 'trial',

@@ -6,7 +6,7 @@ import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { foliageFromOf, potOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
-import { formatLength, type Units, unitsOf } from '../../plan/units.ts';
+import { formatClock, formatLength, type Units, unitsOf } from '../../plan/units.ts';
 import { clothSheets } from '../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../scene/solids.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';
@@ -86,7 +86,7 @@ interface SlipAt {
  */
 export function sectionOf(plan: Plan, request: SectionRequest): Outcome<Section> {
   const canopy = plan.features.find(({ id }) => id === request.canopy);
-  if (canopy?.kind !== 'canopy') return refuse('canopy', `There is no canopy "${request.canopy}".`);
+  if (canopy?.kind !== 'canopy') return refuse('canopy', `There is no roof "${request.canopy}".`);
   const plant = plan.features.find(({ id }) => id === request.plant);
   if (plant?.kind !== 'plant')
     return refuse(
@@ -240,7 +240,8 @@ function sentenceOf(plan: Plan, canopy: Canopy, plant: Plant, { slip }: Pick<Sec
   const name = nameOf(plan, plant.id);
   if (slip === null) return `No low sun slips in under ${namedInside(plan, canopy.id)} to ${name}.`;
   const side = slip.side === 'top' ? 'its top' : `its ${compassWord(slip.side)} side`;
-  const when = slip.half === 'evening' ? `from ${slip.when} on` : `until ${slip.when}`;
+  const when =
+    slip.half === 'evening' ? `from ${formatClock(slip.when, units)} on` : `until ${formatClock(slip.when, units)}`;
   const list = (lengths: Readonly<Record<DropSide, number>>) =>
     Object.entries(lengths)
       .filter(([, length]) => length > 0.005)
@@ -253,6 +254,6 @@ function sentenceOf(plan: Plan, canopy: Canopy, plant: Plant, { slip }: Pick<Sec
   return (
     `${name}: ${when} the sun comes in under ${namedInside(plan, canopy.id)} to ${side}. More cloth, ` +
     `${longer}${hanging} keeps it off ${slip.half === 'evening' ? 'until' : 'from'} ` +
-    `${until}${slip.half === 'evening' ? '' : ' on'}.`
+    `${formatClock(until, units)}${slip.half === 'evening' ? '' : ' on'}.`
   );
 }

@@ -1,5 +1,11 @@
 import type { CivilDate, Plan, Side } from '../../plan/types.ts';
-import { formatHeatLimit, formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
+import {
+  formatHeatLimit,
+  formatStretch,
+  formatTemperature,
+  formatTemperatureDifference,
+  unitsOf,
+} from '../../plan/units.ts';
 import { capital } from '../../plan/list-words.ts';
 import { nameOf } from '../../plan/names.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
@@ -64,7 +70,7 @@ function evidence(found: WhyFindings): string {
     when === null
       ? ''
       : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ${inside(accused)} from ` +
-        `${when.from} to ${when.to}, ${sunCame ?? 'with nothing in its way'}; `;
+        `${formatStretch(when, unitsOf(found.plan))}, ${sunCame ?? 'with nothing in its way'}; `;
   return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.${wallRemark(found)}`;
 }
 
@@ -81,18 +87,16 @@ function weakness(found: WhyFindings): string {
   return (
     `${placeOf(accused)}` +
     `${
-      accused.rank === null
-        ? ' is not where it burns first'
-        : ` ranks only ${ordinal(accused.rank)} of eight in scorch dose`
+      accused.rank === null ? ' is not where it burns first' : ` ranks only ${ordinal(accused.rank)} of its eight sides`
     }.`
   );
 }
 
 /** Where the sun would show instead. */
-function better({ accused, sides }: WhyFindings): string {
+function better({ plan, accused, sides }: WhyFindings): string {
   const first = sides.find(({ rank }) => rank === 1);
   if (first === undefined || first === accused || first.when === null) return '';
-  return ` The sun would burn ${inside(first)} first, ${first.when.from} to ${first.when.to}.`;
+  return ` The sun would burn ${inside(first)} first, ${formatStretch(first.when, unitsOf(plan))}.`;
 }
 
 function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number): string {

@@ -232,7 +232,7 @@ function sentences(
       basis: 'trial',
       source: 'Glenn 2012, HortScience 47:710–711; Wand et al. 2006, Sci. Hortic. 107:271–276',
       text:
-        `Trials measured canopies up to ${degrees(5)} cooler and less burnt fruit, but not in every season; ` +
+        `Trials measured crowns up to ${degrees(5)} cooler and less burnt fruit, but not in every season; ` +
         `${degrees(8)}, as some promise, is twice what most measured.`,
     },
     {

@@ -192,7 +192,7 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
     },
   ];
   const windGain = `0 to ${formatTemperatureDifference(GAINED_IN_WIND, units)}`;
-  const colder = units === 'metric' ? '1 to 3 K' : '2 to 5 °F';
+  const colder = units === 'metric' ? '1 to 3 °C' : '2 to 5 °F';
   const hurt = plants.filter(({ reached }) => reached !== false).toSorted((a, b) => b.damage - a.damage);
   if (hurt.length === 0)
     return [...advice, { basis: 'our estimate', text: 'No plant here is hurt by nights like that.' }];

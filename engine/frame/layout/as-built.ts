@@ -60,7 +60,7 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
     option === undefined ? plan : { ...plan, features: applyOption(plan.features, option, '/options', []) };
   const thing = yard.features.find((feature) => feature.id === id);
   if (thing === undefined || (thing.kind !== 'canopy' && thing.kind !== 'screen'))
-    return refused(`There is no canopy or screen "${id}" to put right.`);
+    return refused(`There is no roof or screen "${id}" to put right.`);
   const brief = briefOf(thing, yard);
   if (!brief.ok) return brief;
   const units = unitsOf(plan);

@@ -1,6 +1,6 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { formatArea, formatLength, type Units } from '../../plan/units.ts';
+import { formatArea, formatLength, formatStretch, type Units } from '../../plan/units.ts';
 import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
 import { cellCenter } from './grid-of.ts';
 import { compassWord } from '../../plan/compass.ts';
@@ -65,7 +65,7 @@ function describe(yard: Yard, grid: GridSpec, cells: Cells, area: readonly numbe
   const sentence =
     `${formatArea(size, units)} round ${place}: ${GRADE_WORDS[grade - 1]}, hot load ${hotLoad.toFixed(1)} ` +
     `MJ/m² a day; ` +
-    `worst ${worst.when.from} to ${worst.when.to}, the sun from the ${compassWord(worst.from)}, ` +
+    `worst ${formatStretch(worst.when, units)}, the sun from the ${compassWord(worst.from)}, ` +
     `${cameByWords(yard.plan, worst.came)}.`;
   return {
     center,

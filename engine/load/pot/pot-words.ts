@@ -1,4 +1,4 @@
-import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { formatClock, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import type { RootHelpId, Roots } from '../types.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
@@ -17,7 +17,7 @@ const WORTH_DOING = 1;
 /** "about 49 °C (± 4) on the west side about 17:10" */
 export function rootsAbout({ warmest, spread, side, when }: Roots, units: Units): string {
   const pm = formatTemperatureDifference(spread, units).split(' ')[0];
-  return `about ${formatTemperature(warmest, units)} (± ${pm}) on the ${compassWord(side)} side about ${when}`;
+  return `about ${formatTemperature(warmest, units)} (± ${pm}) on the ${compassWord(side)} side about ${formatClock(when, units)}`;
 }
 
 /** What is said of a pot's roots where they are not fine; '' where they are. Begins with a space. */

@@ -1,6 +1,12 @@
 import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
-import { formatHeatLimit, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import {
+  formatHeatLimit,
+  formatStretch,
+  formatTemperature,
+  formatTemperatureDifference,
+  type Units,
+} from '../../plan/units.ts';
 import type { Limit } from './limit.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { capital } from '../../plan/list-words.ts';
@@ -38,7 +44,7 @@ export function sentenceOf(found: Findings): string {
 function verdictSentence(found: Findings): string {
   switch (found.verdict) {
     case 'will burn':
-      return `${found.name}: will burn ${where(found)}; ${surface(found)}.${hardening(found)}${wantsLess(found)}`;
+      return `${found.name}: will burn ${where(found)}; ${surface(found)}.${hardening(found)}${clothFor(found)}`;
     case 'at risk':
       return `${found.name}: at risk ${where(found)}; ${surface(found)}.${hardening(found)} ${waterFirst(found)}`;
     case 'too dark':
@@ -70,9 +76,9 @@ export function unnamedSentence(name: string, light: Nine, gradeWord: string): s
 }
 
 function where(found: Findings): string {
-  const { when, sunCame } = found;
+  const { when, sunCame, units } = found;
   const place = placeOf(found);
-  const time = when === null ? '' : `, ${when.from} to ${when.to}`;
+  const time = when === null ? '' : `, ${formatStretch(when, units)}`;
   return `${place}${time}, ${sunCame === null ? 'from the hot air more than from the sun' : `the sun ${sunCame}`}`;
 }
 
@@ -110,27 +116,28 @@ function clothRange(row: PlantRow): string | null {
   return least === most ? `${least} %` : `${least} to ${most} %`;
 }
 
-function wantsLess({ row }: Findings): string {
+function clothFor({ row }: Findings): string {
   const cloth = clothRange(row);
-  return cloth === null ? '' : ` Wants ${cloth} less.`;
+  return cloth === null ? '' : ` Use cloth that stops ${cloth}.`;
 }
 
 function waterFirst({ row, sunCame }: Findings): string {
   if (row.limitOf === 'fruit') {
     const cloth = clothRange(row);
-    return `Water does not cool the fruit${cloth === null ? '.' : `; ${cloth} less sun does.`}`;
+    return `Water does not cool the fruit${cloth === null ? '.' : `; cloth that stops ${cloth} of the sun does.`}`;
   }
   const cloth = sunCame === null ? null : clothRange(row);
-  return `Water decides: soak it before a heatwave${cloth === null ? '.' : `, or give it ${cloth} less sun.`}`;
+  return `Water decides: soak it before a heatwave${cloth === null ? '.' : `, or hang cloth that stops ${cloth}.`}`;
 }
 
 function lightShort({ row, light }: Findings): string {
-  return `${light.dailyLight.toFixed(0)} mol/m² of light a day, wants ${leastLight(row)} or more`;
+  const share = (100 * light.dailyLight) / leastLight(row);
+  return `it gets ${share.toFixed(0)} % of the light that it needs`;
 }
 
 function heatAnyway(found: Findings): string {
   if (found.when === null) return '';
-  return ` Even so ${surface(found)}, ${found.when.from} to ${found.when.to}: give it more light, but morning light.`;
+  return ` Even so ${surface(found)}, ${formatStretch(found.when, found.units)}: give it more light, but morning light.`;
 }
 
 function planted({ plantedYear }: Findings): string {

@@ -145,7 +145,7 @@ function numbers({ plan, load, units }: Report): string {
         'hot hours, h',
         'hot load, MJ/m²',
         'light, mol/m²',
-        'scorch dose, K·h',
+        'heat damage, K·h',
         'leaf / its limit',
       ],
       rows,
@@ -153,7 +153,7 @@ function numbers({ plan, load, units }: Report): string {
     ),
     paragraph(
       `${open} Sun, hot hours, hot load and light are means of a day of the season, over a plant’s top and its ` +
-        `eight sides; scorch dose and leaf are the heatwave day’s, the leaf with water and without.`,
+        `eight sides; heat damage and leaf are the heatwave day’s, the leaf with water and without.`,
     ),
   ]);
 }
@@ -207,7 +207,7 @@ function sure({ rough }: Report): string {
   return section('sure', 'How sure this is', [
     list([
       'Leaf temperatures are estimates: each stands with how far it may be off; water decides more than that.',
-      'Hot load, its grades and scorch dose are this project’s own: good for one spot against another, no measurement.',
+      'Hot load, its grades and heat damage are this project’s own: good for one spot against another, no measurement.',
       ...(rough ? ['Rough climate: put in the highs and lows of your own months, and make this report again.'] : []),
       'Local codes, the label and people licensed for the work come before anything here.',
     ]),

@@ -7,7 +7,7 @@ import { table } from './plain-text.ts';
 
 /** From which eyes the yard is seen, how much of it can hide nothing, and whether its cloth shows. */
 export function hiddenText(plan: Plan, { reaches, tops }: HiddenHeights, units: Units, columns: number): string {
-  if (reaches.length === 0) return 'No eye is drawn on this plan: a thing of any height is seen by nobody.\n';
+  if (reaches.length === 0) return 'No onlooker is drawn on this plan: a thing of any height is seen by nobody.\n';
   const eyes = table(
     columns,
     ['seen from', 'ground that hides nothing', 'hidden from unless said'],

@@ -32,7 +32,7 @@ function doubtText({ harm, pm, plants, inputs, sentence, notes }: DoubtResult, c
   );
   const judged = plants.map((plant) => wrapped(`- ${plant.sentence}`, columns)).join('\n');
   const total = wrapped(
-    `Harm, every plant’s scorch dose times its worth: ${harm.toFixed(1)} ± ${pm.toFixed(1)} K·h/day, all ` +
+    `Heat damage, each plant’s times its worth: ${harm.toFixed(1)} ± ${pm.toFixed(1)} K·h/day, all ` +
       `inputs together.`,
     columns,
     '',

@@ -5,11 +5,11 @@ import { planOf, textGiven } from './verb.ts';
 
 export const sheet: Verb = {
   name: 'sheet',
-  summary: 'the build sheet of a canopy or screen: what to buy, cut, dig and do, and when the cloth comes off',
+  summary: 'the build sheet of a roof or screen: what to buy, cut, dig and do, and when the cloth comes off',
   plan: 'required',
   common: ['option', 'units'],
   options: [
-    { name: 'canopy', kind: 'text', placeholder: 'ID', summary: 'the canopy or screen to build', required: true },
+    { name: 'canopy', kind: 'text', placeholder: 'ID', summary: 'the roof or screen to build', required: true },
   ],
   examples: [
     'sheet demo --option A --canopy lemon-roof',

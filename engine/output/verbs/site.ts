@@ -73,7 +73,7 @@ export const site: Verb = {
       choices: ['roof', 'drops', 'screen'],
       repeatable: true,
     },
-    { name: 'seen', kind: 'flag', summary: 'the cloth may be seen by the eyes drawn on the plan' },
+    { name: 'seen', kind: 'flag', summary: 'the cloth may be seen by the onlookers drawn on the plan' },
     {
       name: 'hide-from',
       kind: 'text',
@@ -84,7 +84,7 @@ export const site: Verb = {
     {
       name: 'hidden-heights',
       kind: 'flag',
-      summary: 'instead of a search: how tall a thing may stand in every cell unseen by the plan’s eyes',
+      summary: 'instead of a search: how tall a thing may stand in every cell unseen by the plan’s onlookers',
     },
     { name: 'eye', kind: 'text', placeholder: 'ID', summary: 'with --hidden-heights: from this one eye' },
     { name: 'dim', kind: 'flag', summary: 'plants may fall below their range of light' },
@@ -138,7 +138,7 @@ function heightsHidden(request: VerbRequest): VerbResult {
   const plan = planOf(request);
   const eye = textGiven(request, 'eye') ?? null;
   if (eye !== null && featureOf(plan, eye)?.kind !== 'eye')
-    return refuseOption('eye', `There is no eye "${eye}" on the plan.`);
+    return refuseOption('eye', `There is no onlooker "${eye}" on the plan.`);
   const value = hiddenHeights(plan, eye);
   // JSON knows no infinity: null is hidden at any height.
   const heights = Array.from(value.heights, (height) => (height === Infinity ? null : height));

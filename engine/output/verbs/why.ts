@@ -67,7 +67,7 @@ export const why: Verb = {
 function whyText(result: WhyResult, units: Units, columns: number): string {
   const sides = table(
     columns,
-    ['side', 'rank', 'scorch dose', 'peak', 'hot sun', 'sun on it while hot'],
+    ['side', 'rank', 'heat damage', 'peak', 'hot sun', 'sun on it while hot'],
     result.sides.map((side) => rowOf(side, units)),
     [1, 2, 3, 4],
   );

@@ -115,7 +115,7 @@ describe('temperatures', () => {
     expect(formatTemperature(46, 'imperial')).toBe('115 °F');
     expect(formatTemperature(-0.2, 'metric')).toBe('0 °C');
     expect(formatTemperatureDifference(4, 'imperial')).toBe('7 °F');
-    expect(formatTemperatureDifference(-2.5, 'metric', 1)).toBe('−2.5 K');
+    expect(formatTemperatureDifference(-2.5, 'metric', 1)).toBe('−2.5 °C');
   });
 });
 

@@ -18,7 +18,7 @@ export function App() {
   return (
     <div class={`shell shell-slip-${slipHeight.value}`}>
       <a class="skip-link" href="#slip">
-        Skip to the slip
+        Skip to the panel
       </a>
       <TopBar />
       <StageTabs />

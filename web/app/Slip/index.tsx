@@ -103,7 +103,7 @@ function SlipGrip() {
       <button
         type="button"
         disabled={at === 0}
-        aria-label="Show less of the slip"
+        aria-label="Show less of the panel"
         onClick={() => (slipHeight.value = HEIGHTS[at - 1])}
       >
         ▾
@@ -111,7 +111,7 @@ function SlipGrip() {
       <button
         type="button"
         disabled={at === 2}
-        aria-label="Show more of the slip"
+        aria-label="Show more of the panel"
         onClick={() => (slipHeight.value = HEIGHTS[at + 1])}
       >
         ▴

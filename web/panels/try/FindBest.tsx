@@ -11,7 +11,7 @@ import { percentWords } from '../../common/figures.ts';
 const KINDS = {
   any: 'A roof or a screen',
   roof: 'A roof',
-  'roof with drops': 'A roof with side curtains',
+  'roof with drops': 'A roof with drops',
   screen: 'A screen',
 } as const;
 const SIZES = { 2: '2 × 2 m', 3: '3 × 3 m', 4: '4 × 4 m' } as const;

@@ -164,7 +164,7 @@ function sizeWords({ kind, length, width, height, density, drops }: SiteOption):
   const hung =
     drops.length === 0
       ? ''
-      : `, ${drops.map(({ side, depth }) => `${depth.toFixed(1)} m curtain at the ${side}`).join(' and ')}`;
+      : `, ${drops.map(({ side, depth }) => `${depth.toFixed(1)} m drop at the ${side}`).join(' and ')}`;
   return `${size}, ${height.toFixed(2)} m high, stops ${percentWords(density)}${hung}`;
 }
 

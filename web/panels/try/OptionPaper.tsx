@@ -169,7 +169,7 @@ function Parts({ option }: { readonly option: YardOption }) {
       {adds.length > 0 && (
         <p class="quiet">
           Or take it by its grips on the drawing: drag one, or tap it and then its new place. Corners resize, the row
-          above turns, raises and tilts, the middle of an edge pulls a side curtain out. Arrow keys nudge the whole.
+          above turns, raises and tilts, the middle of an edge pulls a drop out. Arrow keys nudge the whole.
         </p>
       )}
     </>

@@ -4,6 +4,7 @@ import { namedInside } from '../../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
+import { formatStretch, unitsOf } from '../../../plan/units.ts';
 import { distanceToRing } from '../shapes.ts';
 import type { LowSun } from '../types.ts';
 import type { Targets } from '../search/targets.ts';
@@ -67,7 +68,7 @@ export function lowSunOn(
   const name = namedInside(plan, targets.plants[plant].feature.id);
   const way = under ? 'comes in under the cloth' : 'comes past the cloth';
   const sentence =
-    `From ${when.from} to ${when.to} on the heatwave day the sun from the ${compassWord(from)} ` +
+    `From ${formatStretch(when, unitsOf(plan))} on the heatwave day the sun from the ${compassWord(from)} ` +
     `still ${way} and reaches ${name}.`;
   return { when, how, from, altitude: samples.altitude[run.first], sentence };
 }

@@ -177,7 +177,7 @@ function clothAdvice(plan: Plan, season: Omit<ClothSeason, 'advice'>): Advice[] 
         basis: 'our estimate',
         text:
           `Leave the cloth of ${names} off: on no month’s hot day does it spare a plant that needs it more ` +
-          `than ${WORTH_HANGING} K·h of scorch dose.`,
+          `than ${WORTH_HANGING} K·h of heat damage.`,
       },
     ];
   }

@@ -28,7 +28,7 @@ export function frostTasks(plan: Plan, low: number, date: CivilDate, units: Unit
       basis: 'common practice',
       text:
         `Cover ${namesInside(plan, tender)} before sunset, down to the ground, off the leaves: with ` +
-        `${formatTemperature(low, units)} in the air a leaf is ${units === 'metric' ? '1 to 3 K' : '2 to 5 °F'} ` +
+        `${formatTemperature(low, units)} in the air a leaf is ${units === 'metric' ? '1 to 3 °C' : '2 to 5 °F'} ` +
         `colder under a clear sky.`,
     },
   };

@@ -8,7 +8,7 @@ import type { Outcome } from '../../../load/types.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCivilDate } from '../../../plan/dates.ts';
 import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
-import { formatTemperature, type Units, unitsOf } from '../../../plan/units.ts';
+import { formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../../plan/units.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
@@ -135,10 +135,8 @@ function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, 
   const offset = offsetOf(plan.climate);
   return [
     sentenceCase(
-      `for ${dateWords(date)}, taken as a clear day: cloud makes it milder. A leaf’s figure may be 4 K off.`.replace(
-        '4 K',
-        units === 'imperial' ? '7 °F' : '4 K',
-      ),
+      `for ${dateWords(date)}, taken as a clear day: cloud makes it milder. A leaf’s figure may be ` +
+        `${formatTemperatureDifference(4, units)} off.`,
     ),
     ...(typed === undefined
       ? [

@@ -79,7 +79,7 @@ describe('what hangs on which number', () => {
     expect(taped.inputs.map(({ key }) => key).toSorted()).toEqual(['climate.heatwaveHigh', 'limits', 'site.shelter']);
     expect(taped.measureNext).toBeNull();
     expect(taped.sentence).toMatch(
-      /^Every number of the yard is measured; the (plants’ heat limits|heatwave’s high|shelter from the wind) \(± ([\d.]+ K|one class)\) weighs? more/,
+      /^Every number of the yard is measured; the (plants’ heat limits|heatwave’s high|shelter from the wind) \(± ([\d.]+ °C|one class)\) weighs? more/,
     );
   });
 

@@ -94,7 +94,7 @@ describe('pairs', () => {
     expect(result.pairs).toMatchObject([{ open: 'r1', covered: 'r0', minutesApart: 3, cooler: 6 }]);
     expect(result.corrections).toEqual([]);
     expect(result.sentences).toContain('One pair claims nothing: no correction is offered.');
-    expect(result.sentences.some((text) => text.includes('6 K cooler'))).toBe(true);
+    expect(result.sentences.some((text) => text.includes('6 °C cooler'))).toBe(true);
     expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(
       /lemon under the cloth and the plant bare in the open/,
     );
@@ -102,12 +102,12 @@ describe('pairs', () => {
 
   test(
     'a leaf said to be under a cloth that the plan does not have is held against nothing: no difference of 0 ' +
-      'to 0 K is made up',
+      'to 0 °C is made up',
     () => {
       const result = reviewOf(yard(pair(3), [lemon, bare]));
       expect(result.readings.map(({ plant }) => plant)).toEqual(['bare']);
       expect(result.pairs).toMatchObject([{ cooler: 6, estimated: null, density: 0.5 }]);
-      expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(/6 K cooler than the open one\.$/);
+      expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(/6 °C cooler than the open one\.$/);
       expect(result.notes).toEqual([expect.stringContaining('no cloth in the plan shades that leaf')]);
       // A cloth that hangs elsewhere is none; drawn over the leaf it counts.
       expect(reviewOf(yard(pair(3), [lemon, bare, { ...roof, center: [30, 4] }])).pairs[0].estimated).toBeNull();
@@ -139,7 +139,7 @@ describe('pairs', () => {
     );
     expect(result.readings.map(({ share }) => share)).toEqual([0, 0]);
     expect(result.sentences.find((text) => text.startsWith('A pair'))).toMatch(
-      /the estimate (sees no difference there|says about −?1 K)/,
+      /the estimate (sees no difference there|says about −?1 °C)/,
     );
   });
 
@@ -206,7 +206,7 @@ describe('corrections', () => {
       const density = corrections.find(({ pointer }) => pointer === '/features/1/measuredDensity')!;
       expect(density.to).toBeLessThan(0.4);
       expect(density.errorAfter).toBeLessThan(0.3 * density.errorBefore);
-      expect(density.sentence).toMatch(/falls from \d+\.\d K to \d+\.\d K/);
+      expect(density.sentence).toMatch(/falls from \d+\.\d °C to \d+\.\d °C/);
       expect(plan).toEqual(before);
     },
   );

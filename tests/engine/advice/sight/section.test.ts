@@ -177,7 +177,7 @@ test('no such canopy, no such plant and no such time are refused in words', () =
     const outcome = sectionOf(plan, request);
     return outcome.ok ? '' : outcome.problems[0].message;
   };
-  expect(complaint({ canopy: 'lemon', plant: 'lemon' })).toBe('There is no canopy "lemon".');
+  expect(complaint({ canopy: 'lemon', plant: 'lemon' })).toBe('There is no roof "lemon".');
   expect(complaint({ canopy: 'roof', plant: 'lime' })).toContain('There is no plant "lime"');
   expect(complaint({ canopy: 'roof', plant: 'lemon', until: '6 pm' })).toContain('no clock time');
 });

@@ -89,7 +89,7 @@ describe('frost', () => {
     test('where a cover of no gain is not enough it says so: a pot is carried in, a tree is not', () => {
       expect(words('lemon in a tub')).toContain(
         'On nights of −8 °C a cover alone does not keep the lemon in a tub whole, for in wind or under cloud it ' +
-          'gains 0 to 1 K: carry the pot in.',
+          'gains 0 to 1 °C: carry the pot in.',
       );
       expect(words('the orange')).toContain('expect damage');
       expect(

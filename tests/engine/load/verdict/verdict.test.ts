@@ -163,7 +163,7 @@ describe('a plant judged', () => {
     expect(judged.sentence).toMatch(
       /^Lemon pot: will burn at its top and on its south-west side, 1[12]:\d\d to 1[89]:\d\d, the sun with nothing in its way; a thirsty leaf about 5\d °C/,
     );
-    expect(judged.sentence).toContain('Wants 30 to 50 % less.');
+    expect(judged.sentence).toContain('Use cloth that stops 30 to 50 %.');
   });
 
   it('names no plant: numbers, no verdict, and what to do', () => {

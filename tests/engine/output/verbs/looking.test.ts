@@ -52,7 +52,7 @@ test('a pot where it stands fares there as it fares in its place, and outside th
 
 test.each([
   ['spot demo --at 1,1 --weeks season --plant nobody', /There is no "nobody" on the plan/],
-  ['site demo --hidden-heights --eye nobody', /There is no eye "nobody"/],
+  ['site demo --hidden-heights --eye nobody', /There is no onlooker "nobody"/],
   ['place demo --plant nobody --at 1,1', /Name a plant of the plan/],
 ])('%s is refused in words', async (line, words) => {
   const { code, err } = await runLine(line);

@@ -25,14 +25,14 @@ describe('the climate of a place', () => {
     expect(Math.abs(hottest(place) - high)).toBeLessThan(1);
     expect(place.climate.from).toBe('rough');
     expect(place.climate.source).toMatch(new RegExp(`^Rough: published normals of .*${name}`));
-    expect(place.climate.source).toContain('may be off by 1 K');
+    expect(place.climate.source).toContain('may be off by 1 °C');
     expect(place.climate.source).toContain('World Weather Information Service');
   });
 
   test('between towns the error grows, is told, and the heatwave is planned for on its hot end', () => {
     const town = valueOf(placeClimate({ ...at(24.72, 46.73), elevation: 635, bySea: false }));
     const between = valueOf(placeClimate({ ...at(25.4, 48.6), elevation: 635, bySea: false }));
-    expect(between.climate.source).toMatch(/Riyadh.* km.* away, brought to 635 m: .* may be off by 2 K/);
+    expect(between.climate.source).toMatch(/Riyadh.* km.* away, brought to 635 m: .* may be off by 2 °C/);
     expect(between.climate.how?.months?.pm).toBeGreaterThan((town.climate.how?.months?.pm ?? 9) + 0.5);
     const above = ({ climate }: PlaceClimate, place: PlaceClimate): number => climate.heatwaveHigh - hottest(place);
     expect(above(between, between)).toBeGreaterThan(above(town, town) + 0.5);

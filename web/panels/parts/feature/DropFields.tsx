@@ -20,7 +20,7 @@ export function DropFields({ canopy }: { readonly canopy: Canopy }) {
     change(canopy.id, `Change the drops of ${calledOf(canopy)}`, { drops: next.length === 0 ? undefined : next });
   return (
     <fieldset>
-      <legend>Drops (side curtains)</legend>
+      <legend>Drops (cloth hanging from its edges)</legend>
       {SIDES.map((side) => {
         const drop = drops.find((each) => each.side === side);
         const others = drops.filter((each) => each.side !== side);
