@@ -101,7 +101,7 @@ function problemsOf(
   if (!(turnStep > 0 && turnStep <= 90))
     refuse('turn', `Turns of ${turnStep} degrees cannot be searched: more than 0, at most 90.`);
   for (const id of hideFrom)
-    if (featureOf(plan, id)?.kind !== 'eye') refuse('hide-from', `There is no eye "${id}" on the plan.`);
+    if (featureOf(plan, id)?.kind !== 'eye') refuse('hide-from', `There is no onlooker "${id}" on the plan.`);
   return problems;
 }
 
