@@ -187,6 +187,7 @@ export { QUANTITIES, QUANTITY_UNITS } from './load/types.ts';
 export { withAsBuilt } from './frame/layout/as-built.ts';
 export { cautionsFor } from './frame/work/cautions.ts';
 export { costOf, sheetOf } from './frame/sheet.ts';
+export { packWords } from './frame/shop/line.ts';
 export { ANCHOR_KINDS, GROUND_KINDS, anchorName, groundName } from './frame/strength/grounds.ts';
 export { currencyOf } from './frame/shop/prices.ts';
 export { kerfOf, stockTubes } from './frame/shop/stock.ts';

@@ -21,7 +21,8 @@ import { kerfOf, stockCloth } from './shop/stock.ts';
 import type { ClothPlan, Cost } from './shop/types.ts';
 import { anchorPlan, ownWeightOf } from './strength/anchors.ts';
 import { REFUSED_BELOW } from './strength/beam.ts';
-import { sunkDepth } from './strength/footings.ts';
+import { ON_FEET, sunkDepth } from './strength/footings.ts';
+import type { SunkDepth } from './strength/footings.ts';
 import type { AnchorPlan, Span } from './strength/types.ts';
 import { spansOf, TAKE_DOWN_GUST } from './strength/wind-plan.ts';
 import { sagMessage, tooLongMessage, tooShortMessage } from './words.ts';
@@ -30,7 +31,7 @@ import { sagMessage, tooLongMessage, tooShortMessage } from './words.ts';
 interface Held {
   readonly model: FrameModel;
   readonly anchors: AnchorPlan;
-  /** How deep its posts stand in the ground. [m] */
+  /** How deep its deepest posts stand in the ground. [m] */
   readonly sunk: number;
   /** Of tube and dry cloth. [kg] */
   readonly ownWeight: number;
@@ -94,17 +95,18 @@ export function designOf(
  * Holes depend on the pull, and the posts' length on the holes; the pull does not depend on what is below the ground.
  */
 function heldFrame(thing: Canopy | Screen, brief: FrameBrief, plan: Plan, units: Units): Held {
-  const layOut = (sunk: number): FrameModel =>
-    thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk);
-  const first = layOut(brief.anchor === 'sunk' ? FIRST_DEPTH : 0);
+  const layOut = (sunk: SunkDepth): FrameModel =>
+    thing.kind === 'canopy' ? canopyFrame(thing, brief, sunk, plan) : screenFrame(thing, brief, sunk('end'));
+  const first = layOut(brief.anchor === 'sunk' ? () => FIRST_DEPTH : ON_FEET);
   const ownWeight = ownWeightOf(first, brief.section.mass, clothMassOf(first));
   const blockedBy = [
     ...(thing.kind === 'canopy' && (thing.drops ?? []).length > 0 ? ['its own drops'] : []),
     ...(thing.kind === 'canopy' ? blockersBelow(plan, footprintOf(thing), thing.height) : []),
   ];
   const anchors = anchorPlan(first, brief, ownWeight, blockedBy.length > 0, units);
-  const sunk = sunkDepth(first, brief, anchors);
-  return { model: sunk > 0 ? layOut(sunk) : first, anchors, sunk, ownWeight, blockedBy };
+  const depth = sunkDepth(first, brief, anchors);
+  const sunk = Math.max(...first.posts.map(({ role }) => depth(role)));
+  return { model: sunk > 0 ? layOut(depth) : first, anchors, sunk, ownWeight, blockedBy };
 }
 
 /** Dry. [kg] */

@@ -56,6 +56,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
   const work = workOfDesign(made);
   const post = postStrength(model, brief.section, ownWeight, clothMassOf(model));
   const { people } = work;
+  const concrete = anchors.concrete === null ? [] : (['concrete'] as const);
   const { steps, tools } = stepsOf(
     { model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk, people },
     units,
@@ -73,7 +74,10 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     uplift: upliftPlan(model, brief.gust, ownWeight, blockedBy),
     cost,
     steps,
-    cautions: cautionsFor(['build', 'dig', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'], plan.cautions),
+    cautions: cautionsFor(
+      ['build', 'dig', ...concrete, 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'],
+      plan.cautions,
+    ),
     tube: { id: tube, name, outside, wall, mass: brief.section.mass },
     sockets: checkSockets(model),
     cutting: {

@@ -172,7 +172,7 @@ test(
     // The sheet says that a bare post sways, and how to cure it.
     const sways = page.getByText(/^It sways:/).first();
     await sways.waitFor();
-    await page.getByLabel('Braces in every upright face').check();
+    await page.getByLabel('Braces in every upright face').selectOption('yes');
     await sways.waitFor({ state: 'detached' });
 
     await block(page, 'As built').click();

@@ -11,6 +11,7 @@ import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
 import { frameName } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
+import { ON_FEET } from '../strength/footings.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
 
@@ -64,7 +65,8 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
   const brief = briefOf(thing, yard);
   if (!brief.ok) return brief;
   const units = unitsOf(plan);
-  const model = thing.kind === 'canopy' ? canopyFrame(thing, brief.brief, 0, yard) : screenFrame(thing, brief.brief, 0);
+  const model =
+    thing.kind === 'canopy' ? canopyFrame(thing, brief.brief, ON_FEET, yard) : screenFrame(thing, brief.brief, 0);
   const placed = settingOut(model, yard, units);
   const fault = faultIn(measured, thing, placed);
   if (fault !== null) return refused(fault);

@@ -3,10 +3,12 @@ import { cleanPath, distance } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Problem, Screen } from '../../plan/types.ts';
 import { baysOf, MAX_BAY } from './bays.ts';
 import { canopyGrid } from './canopy-grid.ts';
+import { cheapestThatStands } from './cheapest-tube.ts';
 import { frameName, pointerOf } from './model.ts';
 import type { FrameBrief } from './model.ts';
 import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
-import { tubeChoice } from '../shop/stock.ts';
+import { tubeChoice, tubeChoices } from '../shop/stock.ts';
+import type { TubeChoice } from '../shop/stock.ts';
 import { sectionOf } from '../strength/tube.ts';
 
 /** Gust to anchor for where nobody named one: 72 km/h, this project's own. [m/s] */
@@ -17,43 +19,49 @@ const MOST_POSTS = 1000;
 type BriefResult =
   { readonly ok: true; readonly brief: FrameBrief } | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Reads a canopy's or screen's `frame`, or says why it cannot be built. */
+/**
+ * Reads a canopy's or screen's `frame`, or says why it cannot be built. Where it names no tube, the cheapest that
+ * passes the sheet's own checks is taken, with braces where a lone post would bend.
+ */
 export function briefOf(thing: Canopy | Screen, plan: Plan): BriefResult {
-  const frame = thing.frame ?? {};
-  const choice = tubeChoice(plan, frame.tube);
-  if (choice === null) {
+  const { tube } = thing.frame ?? {};
+  const named = tube === undefined ? null : tubeChoice(plan, tube);
+  const choices = tube === undefined ? tubeChoices(plan) : named === null ? [] : [named];
+  if (choices.length === 0) {
     const message =
-      frame.tube === undefined
+      tube === undefined
         ? 'The stock list has no tube to build with.'
-        : `${frameName(thing)} is to be built of tube "${frame.tube}", but the stock list has none of that name.`;
+        : `${frameName(thing)} is to be built of tube "${tube}", but the stock list has none of that name.`;
     return refused(plan, thing, 'frame/tube', message);
   }
-  const takeOff = frame.takeOff ?? 0;
-  const longest = choice.lengths[choice.lengths.length - 1].length;
-  const maxBay = frame.maxBay ?? Math.min(MAX_BAY, longest + 2 * takeOff);
-  const posts = postCount(thing, maxBay);
-  if (posts > MOST_POSTS)
+  const briefs = choices.map((choice) => briefWith(thing, plan, choice));
+  const hands = briefs.filter(({ maxBay }) => postCount(thing, maxBay) <= MOST_POSTS);
+  if (hands.length === 0)
     return refused(
       plan,
       thing,
       'frame/maxBay',
-      `${frameName(thing)}: it would take ${posts} posts; frames of up to ${MOST_POSTS} are worked out. Two cures: a ` +
-        `smaller frame, or longer bays.`,
+      `${frameName(thing)}: it would take ${postCount(thing, briefs[0].maxBay)} posts; frames of up to ${MOST_POSTS} ` +
+        `are worked out. Two cures: a smaller frame, or longer bays.`,
     );
+  return { ok: true, brief: cheapestThatStands(thing, hands, plan) };
+}
+
+function briefWith(thing: Canopy | Screen, plan: Plan, { tube, lengths, own }: TubeChoice): FrameBrief {
+  const frame = thing.frame ?? {};
+  const takeOff = frame.takeOff ?? 0;
+  const longest = lengths[lengths.length - 1].length;
   return {
-    ok: true,
-    brief: {
-      tube: choice.tube,
-      section: sectionOf(choice.tube.outside, choice.tube.wall),
-      lengths: choice.lengths,
-      ownTubes: choice.own,
-      maxBay,
-      takeOff,
-      bottomRails: thing.kind === 'canopy' && (frame.bottomRails ?? false),
-      braces: frame.braces ?? false,
-      gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
-      ...heldBy(thing),
-    },
+    tube,
+    section: sectionOf(tube.outside, tube.wall),
+    lengths,
+    ownTubes: own,
+    maxBay: frame.maxBay ?? Math.min(MAX_BAY, longest + 2 * takeOff),
+    takeOff,
+    bottomRails: thing.kind === 'canopy' && (frame.bottomRails ?? false),
+    braces: thing.kind === 'canopy' && (frame.braces ?? false),
+    gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
+    ...heldBy(thing),
   };
 }
 

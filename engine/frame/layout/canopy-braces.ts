@@ -1,8 +1,19 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Drop } from '../../plan/types.ts';
 
-/** A brace runs at 45° from the post to the rail, this far along each at most. [m] */
+/** A brace runs at 45° from the post to the rail, this far along each at most, in steps that a tape shows. [m] */
 const BRACE_LEG = 0.8;
+const LEG_STEP = 0.05;
+
+/** Whether drops alone bring braces along the width and along the length. */
+export function bracedBothWays(drops: readonly Drop[]): boolean {
+  return drops.some(isSideways) && !drops.every(isSideways);
+}
+
+/** Whether its push runs along the width. */
+function isSideways({ side }: Drop): boolean {
+  return side === 'left' || side === 'right';
+}
 
 /** Two braces in each of the two upright faces that stand along the push of a drop, or in all four. */
 export function bracesFor(
@@ -17,7 +28,8 @@ export function bracesFor(
   const braces: [SpacePoint, SpacePoint][] = [];
   const brace = (i: number, j: number, dx: number, dy: number, bay: number): void => {
     const [x, y, z] = top(i, j);
-    const leg = Math.min(BRACE_LEG, bay / 3, z / 3);
+    const most = Math.min(BRACE_LEG, bay / 3, z / 3);
+    const leg = most < LEG_STEP ? most : Math.floor(most / LEG_STEP + 1e-9) * LEG_STEP;
     const share = leg / bay;
     const next = top(i + dx, j + dy);
     braces.push([
@@ -25,13 +37,13 @@ export function bracesFor(
       [x + dx * leg, y + dy * leg, z + (next[2] - z) * share],
     ]);
   };
-  if (everywhere || drops.some((drop) => drop.side === 'left' || drop.side === 'right')) {
+  if (everywhere || drops.some(isSideways)) {
     for (const j of [0, along]) {
       brace(0, j, 1, 0, bayAcross);
       brace(across, j, -1, 0, bayAcross);
     }
   }
-  if (everywhere || drops.some((drop) => drop.side === 'front' || drop.side === 'back')) {
+  if (everywhere || !drops.every(isSideways)) {
     for (const i of [0, across]) {
       brace(i, 0, 0, 1, bayAlong);
       brace(i, along, 0, -1, bayAlong);

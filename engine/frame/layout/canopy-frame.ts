@@ -2,12 +2,13 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
-import { bracesFor } from './canopy-braces.ts';
+import { bracedBothWays, bracesFor } from './canopy-braces.ts';
 import { clothsOf, standingOf } from './canopy-cloths.ts';
 import { canopyNodes } from './canopy-grid.ts';
 import type { CanopyNodes } from './canopy-grid.ts';
 import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube } from './model.ts';
 import { postShares } from './post-shares.ts';
+import type { SunkDepth } from '../strength/footings.ts';
 
 /** Square joints take a slope up to this in their sockets' play. [°] */
 const PLAY_DEG = 5;
@@ -18,10 +19,10 @@ interface Parts {
 }
 
 /**
- * @param sunk How deep posts stand in the ground, 0 for posts on feet. [m]
+ * @param sunk How deep posts stand in the ground.
  * @param plan What may stand where a middle post would.
  */
-export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, plan: Plan): FrameModel {
+export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: SunkDepth, plan: Plan): FrameModel {
   const nodes = canopyNodes(canopy, brief.maxBay, plan);
   const { across, along, slope, pitchDeg, top } = nodes;
   const drops = canopy.drops ?? [];
@@ -32,7 +33,7 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
     posts: stood.posts,
     tubes: [...railsOf(canopy, nodes, brief), ...stood.tubes, ...braces.tubes],
     joints: [...stood.joints, ...braces.joints],
-    inGround: sunk > 0 ? stood.posts.filter((post) => !(brief.bottomRails && post.role !== 'inner')).length : 0,
+    inGround: stood.posts.filter(({ role }) => sunk(role) > 0 && !(brief.bottomRails && role !== 'inner')).length,
     rails: spansOf(drops, nodes),
     cloths: clothsOf(
       canopy,
@@ -47,6 +48,7 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: number, pla
     roofArea: slope * canopy.width,
     pitchDeg,
     braced: drops.length > 0 || brief.braces,
+    freeTops: !brief.braces && !bracedBothWays(drops),
     toPlan: nodes.toPlan,
     notes: stood.inTheWay.length > 0 ? [leftOutNote(stood.inTheWay)] : [],
   };
@@ -86,7 +88,7 @@ function postsOf(
   canopy: Canopy,
   nodes: CanopyNodes,
   brief: FrameBrief,
-  sunk: number,
+  sunk: SunkDepth,
 ): Parts & { readonly posts: readonly FramePost[]; readonly inTheWay: readonly string[] } {
   const { across, along, pitchDeg, top, foot, role: roleOf } = nodes;
   const rise = riseOf(canopy);
@@ -112,9 +114,9 @@ function postsOf(
       joints.push({ kind: TOP_JOINTS[role], adjustable, at: to });
       const onRails = brief.bottomRails && role !== 'inner';
       if (onRails) joints.push({ kind: role === 'corner' ? '3-way corner' : '3-way tee', adjustable: false, at: from });
-      else if (sunk === 0) joints.push({ kind: 'foot', adjustable: false, at: from });
-      const inGround = !onRails && sunk > 0;
-      const length = height - (inGround ? 1 : 2) * brief.takeOff + (inGround ? sunk : 0);
+      else if (sunk(role) === 0) joints.push({ kind: 'foot', adjustable: false, at: from });
+      const inGround = !onRails && sunk(role) > 0;
+      const length = height - (inGround ? 1 : 2) * brief.takeOff + (inGround ? sunk(role) : 0);
       tubes.push({ part: rise === 0 ? 'post' : `post, ${rowName(row, along, rise)}`, kind: 'post', from, to, length });
     }
   }

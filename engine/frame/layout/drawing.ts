@@ -4,6 +4,7 @@ import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
 import type { FrameModel } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
+import { ON_FEET } from '../strength/footings.ts';
 import type { DimensionKind, FrameDrawing } from './types.ts';
 
 /**
@@ -13,7 +14,7 @@ export function frameDrawing(thing: Canopy | Screen, plan: Plan): FrameDrawing |
   const result = briefOf(thing, plan);
   if (!result.ok) return null;
   return drawingOf(
-    thing.kind === 'canopy' ? canopyFrame(thing, result.brief, 0, plan) : screenFrame(thing, result.brief, 0),
+    thing.kind === 'canopy' ? canopyFrame(thing, result.brief, ON_FEET, plan) : screenFrame(thing, result.brief, 0),
   );
 }
 

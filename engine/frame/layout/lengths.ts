@@ -31,6 +31,11 @@ export function formatAbout(metres: number, units: Units): string {
   return units === 'metric' ? formatCut(metres, units) : `about ${Math.round(metres / INCH)} in`;
 }
 
+/** What a spade digs: to 5 cm, or up to the next 2 in. @param metres [m] */
+export function formatDug(metres: number, units: Units): string {
+  return units === 'metric' ? `${Math.round(metres * 20) * 5} cm` : `${Math.ceil(metres / INCH / 2 - 0.1) * 2} in`;
+}
+
 /** A volume to dig or to mix. @param cubicMetres [m³] */
 export function formatVolume(cubicMetres: number, units: Units): string {
   return units === 'metric'

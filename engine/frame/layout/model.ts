@@ -81,6 +81,8 @@ export interface FrameModel {
   readonly roofArea: number;
   readonly pitchDeg: number;
   readonly braced: boolean;
+  /** Whether there is a way in which nothing but its foot holds a post upright. */
+  readonly freeTops: boolean;
   /** Own axes to the plan. */
   readonly toPlan: (point: readonly [number, number]) => PlanPoint;
   /** Remarks about how the frame was laid out. */

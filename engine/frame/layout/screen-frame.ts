@@ -64,6 +64,7 @@ export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): Fr
     roofArea: 0,
     pitchDeg: 0,
     braced: sunk === 0,
+    freeTops: sunk > 0,
     toPlan: ([x, y]) => [x + ox, y + oy],
     notes: [],
   };

@@ -1,6 +1,6 @@
 /** Goods that are the same for every frame: screws, ties, what goes into the ground. */
 import type { Plan } from '../../plan/types.ts';
-import { line, sparedLine } from './line.ts';
+import { line, packedLine } from './line.ts';
 import type { Aisle } from './line.ts';
 import { priceOf } from './prices.ts';
 import type { PriceKey } from './prices.ts';
@@ -11,8 +11,8 @@ interface Good {
   readonly name: string;
   readonly unit: string;
   readonly price: PriceKey;
-  /** Small and easily lost: in packs, with spares. */
-  readonly spares?: true;
+  /** Sold in packs. */
+  readonly packed?: true;
 }
 
 const GOODS = {
@@ -21,16 +21,16 @@ const GOODS = {
     name: 'set screws or eye-bolts, one a socket',
     unit: 'piece',
     price: 'screw',
-    spares: true,
+    packed: true,
   },
   'zinc-paint': { aisle: 'joints', name: 'zinc paint for cut ends, small tin', unit: 'tin', price: 'zincPaint' },
-  ties: { aisle: 'cloth', name: 'elastic ties with a ball', unit: 'piece', price: 'tie', spares: true },
+  ties: { aisle: 'cloth', name: 'elastic ties with a ball', unit: 'piece', price: 'tie', packed: true },
   clips: {
     aisle: 'cloth',
     name: 'plastic snap clips for the cloth’s edge',
     unit: 'piece',
     price: 'clip',
-    spares: true,
+    packed: true,
   },
   thread: { aisle: 'cloth', name: 'UV-proof polyester thread, one spool', unit: 'spool', price: 'thread' },
   'hem-rods': {
@@ -70,6 +70,12 @@ const GOODS = {
     unit: 'piece',
     price: 'waterCan',
   },
+  'strap-clamps': {
+    aisle: 'ground',
+    name: 'strap clamps for the tube (hose clamps will do), one a strap',
+    unit: 'piece',
+    price: 'strapClamp',
+  },
   straps: { aisle: 'ground', name: 'straps with ratchet, one a post or stay', unit: 'piece', price: 'strap' },
 } as const satisfies Readonly<Record<string, Good>>;
 
@@ -78,7 +84,7 @@ export type GoodsId = keyof typeof GOODS;
 /** The line of one sort of goods; none where the frame takes none. */
 export function goodsLines(plan: Plan, id: GoodsId, need: number): CostItem[] {
   if (need <= 0) return [];
-  const { aisle, name, unit, price, spares }: Good = GOODS[id];
-  const of = spares ? sparedLine : line;
+  const { aisle, name, unit, price, packed }: Good = GOODS[id];
+  const of = packed ? packedLine : line;
   return [of({ id, aisle, name, unit }, need, priceOf(plan, price), { of: 'other' })];
 }

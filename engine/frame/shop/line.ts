@@ -2,8 +2,6 @@
 import type { Price } from './prices.ts';
 import type { Bought, CostItem, CostLine } from './types.ts';
 
-/** Spares of everything that is small and easily lost. */
-const SPARE = 0.1;
 const PACK = 10;
 
 const AISLES = {
@@ -24,9 +22,9 @@ export function line(named: Named, count: number, price: Price, bought: Bought):
   return { ...priced(named, count, count, 1, price), ...bought };
 }
 
-/** Bought in packs, with spares. */
-export function sparedLine(named: Named, need: number, price: Price, bought: Bought): CostItem {
-  const packs = Math.ceil((need * (1 + SPARE)) / PACK - 1e-9);
+/** Bought in whole packs; what is over is told as spare. */
+export function packedLine(named: Named, need: number, price: Price, bought: Bought): CostItem {
+  const packs = Math.ceil(need / PACK - 1e-9);
   return { ...priced(named, need, packs * PACK, PACK, price), ...bought };
 }
 
@@ -54,4 +52,12 @@ function priced(
 
 export function cents(amount: number): number {
   return Math.round(amount * 100) / 100;
+}
+
+/** What is bought over need, in words; empty where nothing is: `24 needed, 3 packs of 10, 6 to spare`. */
+export function packWords({ need, count, pack }: CostLine): string {
+  if (pack === 1) return '';
+  const packs = count / pack;
+  const over = count > need ? `, ${count - need} to spare` : '';
+  return `${need} needed, ${packs} ${packs === 1 ? 'pack' : 'packs'} of ${pack}${over}`;
 }

@@ -40,6 +40,7 @@ const EXAMPLE_PRICES = {
   auger: [10, 10],
   waterCan: [10, 9],
   strap: [8, 7],
+  strapClamp: [2, 2],
   zincPaint: [9, 8],
 } as const satisfies Readonly<Record<string, Pair>>;
 

@@ -1,32 +1,17 @@
-/** The shopping list with its cost: every line by aisle, in packs, with spares for what gets lost. */
+/** The shopping list with its cost: every line by aisle, in whole packs. */
 import type { Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
 import { socketsOf } from '../layout/fittings.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
-import type { Fitting, JointKind } from '../layout/types.ts';
+import type { Fitting } from '../layout/types.ts';
 import type { AnchorPlan } from '../strength/types.ts';
 import { clothLines } from './cloth-lines.ts';
 import { goodsLines } from './goods.ts';
 import { cents, line } from './line.ts';
-import { currencyOf, priceOf } from './prices.ts';
-import type { PriceKey } from './prices.ts';
+import { jointPrice } from './joint-price.ts';
+import { currencyOf } from './prices.ts';
 import type { ClothPlan, Cost, CostItem } from './types.ts';
-
-/** Tube from this diameter on takes heavy corners. [m] */
-const HEAVY = 0.04;
-
-const JOINT_PRICES: Readonly<Record<JointKind, PriceKey>> = {
-  '2-way corner': 'corner2',
-  '3-way corner': 'corner3',
-  '3-way tee': 'tee3',
-  '4-way': 'way4',
-  '5-way': 'way5',
-  'flat 4-way cross': 'cross4',
-  'side clamp': 'clamp',
-  'brace clamp': 'clamp',
-  foot: 'foot',
-};
 
 export interface ShoppingInput {
   readonly plan: Plan;
@@ -84,28 +69,31 @@ function tubeLines({ plan, cutting, brief }: ShoppingInput): CostItem[] {
 
 function jointLines({ plan, model, fittings, brief }: ShoppingInput): CostItem[] {
   const joints = fittings.map(({ kind: name, joint, adjustable, count }) => {
-    const heavy = joint === '3-way corner' && brief.tube.outside >= HEAVY;
-    const price = priceOf(plan, adjustable ? 'adjustable' : heavy ? 'corner3Heavy' : JOINT_PRICES[joint]);
+    const price = jointPrice(plan, joint, adjustable, brief.tube.outside);
     const bought = { of: 'joint', joint, adjustable } as const;
     return line({ id: `joint-${name}`, aisle: 'joints', name, unit: 'piece' }, count, price, bought);
   });
-  const clamps = model.joints.filter((joint) => joint.kind === 'brace clamp' || joint.kind === 'side clamp').length;
-  const screws = model.joints.reduce((sum, joint) => sum + socketsOf(joint.kind), 0) + clamps;
+  // A clamp closes round its own tube with its own bolt.
+  const screws = model.joints.reduce((sum, joint) => sum + socketsOf(joint.kind), 0);
   return [...joints, ...goodsLines(plan, 'screws', screws), ...goodsLines(plan, 'zinc-paint', 1)];
 }
 
 function anchorLines({ plan, model, anchors, brief }: ShoppingInput): CostItem[] {
   if (anchors.ground === null) return [];
-  if (anchors.footing !== null) {
+  if (anchors.concrete !== null) {
     const feet = model.joints.filter((joint) => joint.kind === 'foot').length;
     const onRails = brief.bottomRails ? model.posts.filter((post) => post.role !== 'inner').length : 0;
     return [
-      ...goodsLines(plan, 'concrete', anchors.footing.bags),
+      ...goodsLines(plan, 'concrete', anchors.concrete.bags),
       ...goodsLines(plan, 'hold-downs', anchors.kind === 'sunk' ? 0 : 2 * feet),
       ...goodsLines(plan, 'u-bolts', 2 * onRails),
     ];
   }
   const held = anchors.kind === 'stakes' ? 'stakes' : anchors.kind === 'augers' ? 'augers' : 'water-cans';
   const feet = model.posts.length + model.tubes.filter((tube) => tube.kind === 'stay').length;
-  return [...goodsLines(plan, held, anchors.count), ...goodsLines(plan, 'straps', feet)];
+  return [
+    ...goodsLines(plan, held, anchors.count),
+    ...goodsLines(plan, 'strap-clamps', feet),
+    ...goodsLines(plan, 'straps', feet),
+  ];
 }

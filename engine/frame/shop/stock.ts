@@ -78,25 +78,38 @@ export function kerfOf(plan: Plan): number {
   return plan.stock?.kerf ?? DEFAULT_KERF;
 }
 
-/**
- * The tube a frame is built of and every length in which it is sold, shortest first; `null` for an id that nobody
- * sells. `own`: out of the plan's own list.
- */
-export function tubeChoice(
-  plan: Plan,
-  id: string | undefined,
-): { tube: StockTube; lengths: readonly StockTube[]; own: boolean } | null {
-  const stock = stockTubes(plan);
-  const wanted = id ?? DEFAULT_TUBE[marketOf(plan)];
-  // A tube asked for by name may come from the usual goods; without a name only what the shop has.
-  const lists = id === undefined ? [stock] : [stock, defaultTubes(plan)];
-  const list = lists.find((rows) => rows.some((row) => row.id === wanted)) ?? (id === undefined ? stock : []);
-  const tube = list.find((row) => row.id === wanted) ?? list[0];
-  if (tube === undefined) return null;
-  const lengths = list.filter(
-    (row) => Math.abs(row.outside - tube.outside) < SAME_TUBE && Math.abs(row.wall - tube.wall) < SAME_TUBE,
-  );
-  return { tube, lengths: lengths.toSorted((a, b) => a.length - b.length), own: list === plan.stock?.tubes };
+/** A tube and every length in which it is sold, shortest first. `own`: out of the plan's own list. */
+export interface TubeChoice {
+  readonly tube: StockTube;
+  readonly lengths: readonly StockTube[];
+  readonly own: boolean;
+}
+
+/** The tube of an id; `null` when nobody sells it. It may come from the usual goods too. */
+export function tubeChoice(plan: Plan, id: string): TubeChoice | null {
+  const lists = [stockTubes(plan), defaultTubes(plan)];
+  const list = lists.find((rows) => rows.some((row) => row.id === id)) ?? [];
+  const tube = list.find((row) => row.id === id);
+  return tube === undefined ? null : choiceIn(plan, list, tube);
+}
+
+/** Every tube that a frame for which none is named may be built of: the one most often used first. */
+export function tubeChoices(plan: Plan): TubeChoice[] {
+  const list = usualTubes(plan);
+  const usual = DEFAULT_TUBE[marketOf(plan)];
+  const firsts = list.filter((tube, index) => list.findIndex((other) => isSame(tube, other)) === index);
+  return firsts
+    .toSorted((a, b) => Number(b.id === usual) - Number(a.id === usual))
+    .map((tube) => choiceIn(plan, list, tube));
+}
+
+function choiceIn(plan: Plan, list: readonly StockTube[], tube: StockTube): TubeChoice {
+  const lengths = list.filter((row) => isSame(row, tube)).toSorted((a, b) => a.length - b.length);
+  return { tube, lengths, own: list === plan.stock?.tubes };
+}
+
+function isSame(a: StockTube, b: StockTube): boolean {
+  return Math.abs(a.outside - b.outside) < SAME_TUBE && Math.abs(a.wall - b.wall) < SAME_TUBE;
 }
 
 function marketOf(plan: Plan): Market {

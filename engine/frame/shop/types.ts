@@ -56,7 +56,7 @@ export interface CostLine {
   readonly id: string;
   readonly aisle: string;
   readonly name: string;
-  /** What the frame takes, and what is bought: spares and whole packs. Cloth in m². */
+  /** What the frame takes, and what is bought: whole packs. Cloth in m². */
   readonly need: number;
   readonly count: number;
   readonly unit: string;

@@ -1,16 +1,18 @@
 /** How a frame is held down, in sentences. */
-import { formatCut, formatMass, formatSpeed } from '../../plan/units.ts';
+import { formatMass, formatSpeed } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
-import { formatForce, formatVolume } from '../layout/lengths.ts';
+import { formatDug, formatForce, formatVolume } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
+import { idsNamed } from '../layout/post-names.ts';
+import { BAG } from './footings.ts';
 import { groundPlace } from './grounds.ts';
-import type { AnchorPlan, GroundKind } from './types.ts';
+import type { AnchorKind, AnchorPlan, GroundKind, Hole, PostLoad } from './types.ts';
 import { BALLAST_FACTOR, upliftCoefficient } from './wind.ts';
 
 /** @param blocked Whether the wind is kept from passing below the roof.  @param stays Whether stays have feet too. */
 export function openingWords(
   model: FrameModel,
-  { gust, perPost }: Pick<AnchorPlan, 'gust' | 'perPost'>,
+  { gust, perPost, posts }: Pick<AnchorPlan, 'gust' | 'perPost' | 'posts'>,
   blocked: boolean,
   stays: boolean,
   units: Units,
@@ -23,9 +25,10 @@ export function openingWords(
       : blocked
         ? 'counted for wind that is caught below the roof'
         : `counted for wind that passes freely below${harderCaught(model.pitchDeg)}`;
+  const most = posts.some(({ hold }) => hold < perPost) ? 'up to ' : '';
   return (
     `At gusts of ${formatSpeed(gust, units)} each ${stays ? 'post, and each foot of a stay,' : 'post'} must be held ` +
-    `down with ${formatMass(perPost, units)}, ${counted}. That is ${BALLAST_FACTOR} times the pull, with the frame's ` +
+    `down with ${most}${formatMass(perPost, units)}, ${counted}. That is ${BALLAST_FACTOR} times the pull, with the frame's ` +
     `own weight taken off.`
   );
 }
@@ -43,29 +46,56 @@ export const GROUND_UNKNOWN =
   'Anchors are not worked out: say what the ground is (garden soil, hard ground or caliche, loose soil, wet ' +
   'ground, paving, or a floor without fixings).';
 
-/** @param mass Of the concrete in one hole, and of one bag. [kg] */
+/** @param each So many of them at one post. */
+export function tooManyWords(kind: AnchorKind, each: number): string {
+  const what = kind === 'augers' ? 'augers' : 'stakes';
+  return `It would take ${each} ${what} at one post, more than anyone drives: concrete footings are counted instead.`;
+}
+
+/** @param stays Whether stays have feet too. */
 export function footingWords(
-  footing: NonNullable<AnchorPlan['footing']>,
-  mass: { readonly hole: number; readonly bag: number },
+  posts: readonly PostLoad[],
+  concrete: NonNullable<AnchorPlan['concrete']>,
+  stays: boolean,
   ground: GroundKind,
   units: Units,
 ): string[] {
-  const hole = `${formatCut(footing.diameter, units)} across and ${formatCut(footing.depth, units)} deep`;
+  const holes = holesByPost(posts, units).map(
+    ({ who, hole, volume }) => `${who}: ${hole}, ${formatVolume(volume, units)} of concrete`,
+  );
   return [
-    `One hole at each post, ${hole}, filled with concrete: ${formatVolume(footing.volume, units)} each ` +
-      `(${formatMass(mass.hole, units)}), ${footing.bags} bags of ${formatMass(mass.bag, units)} ` +
-      `in all. Only its weight is counted, not the grip of the soil.`,
+    `One hole a post${stays ? ' and one like it a foot of a stay' : ''}. ${holes.join('. ')}. In all ` +
+      `${concrete.bags} bags of ${formatMass(BAG, units)}. Only its weight is counted, not the grip of the soil.`,
     ...(ground === 'hard'
       ? ['Caliche is broken with a digging bar; keep the hole wider at its foot than at its top.']
       : []),
   ];
 }
 
-/** @param holds What one is counted at. [N]  @param tooMany Whether more are wanted than anyone drives. */
+/** Posts with holes alike, and their hole as it is dug. @param posts Of the anchor plan. */
+export function holesByPost(
+  posts: readonly PostLoad[],
+  units: Units,
+): { readonly who: string; readonly hole: string; readonly depth: number; readonly volume: number }[] {
+  const holes = posts.flatMap(({ ids, hole }) => (hole === null ? [] : [{ ids, hole }]));
+  const sizes = [...new Set(holes.map(({ hole }) => holeSize(hole, units)))];
+  return sizes.map((size) => {
+    const alike = holes.filter(({ hole }) => holeSize(hole, units) === size);
+    const { depth, volume } = alike[0].hole;
+    return { who: idsNamed(alike.flatMap(({ ids }) => ids)), hole: size, depth, volume };
+  });
+}
+
+function holeSize({ diameter, depth }: Hole, units: Units): string {
+  return `${formatDug(diameter, units)} across and ${formatDug(depth, units)} deep`;
+}
+
+/** @param holds What one is counted at. [N] */
 export function drivenWords(
   kind: 'stakes' | 'augers',
+  posts: readonly PostLoad[],
   ground: GroundKind,
-  { each, holds, tooMany }: { readonly each: number; readonly holds: number; readonly tooMany: boolean },
+  holds: number,
   units: Units,
 ): string[] {
   const metric = units === 'metric';
@@ -74,28 +104,46 @@ export function drivenWords(
       ? `Stakes of ${metric ? '12 mm rebar, 0.6 m' : '1/2 in rebar, 2 ft'} long`
       : `Garden augers, ${metric ? '30 to 40 cm' : '12 to 16 in'} long`;
   return [
-    `${what}, ${groundPlace(ground)}: ${each} at each post, counted at ${formatForce(holds, units)} each, the low ` +
+    `${what}, ${groundPlace(ground)}: ${eachByPost(posts)}, counted at ${formatForce(holds, units)} each, the low ` +
       `end of what is known. Pull-test yours with a spring balance and a lever; after days of rain they hold ` +
       `about half.`,
-    ...(tooMany ? ['That is more than anyone will drive: take concrete footings instead.'] : []),
-    'A strap at 45° to a stake outside the frame carries 1.4 times the uplift.',
+    'A strap at 45° to a stake outside the frame carries 1.4 times the uplift. It goes round the post above a clamp: ' +
+      'without one it slides down the tube when the post lifts.',
   ];
 }
 
-/** @param cans At each post.  @param sandbag Mass of one. [kg]  @param stays Whether stays have feet too. */
+/** "2 at each post", or "2 at P1 and P3; 3 at P2". */
+function eachByPost(posts: readonly PostLoad[]): string {
+  const counts = [...new Set(posts.map(({ each }) => each))];
+  if (counts.length === 1) return `${counts[0]} at each post`;
+  return counts
+    .map((count) => `${count} at ${idsNamed(posts.filter(({ each }) => each === count).flatMap(({ ids }) => ids))}`)
+    .join('; ');
+}
+
+/**
+ * @param slab Its mass. [kg]  @param sandbag Its mass. [kg]  @param stays Whether stays have feet too.
+ */
 export function ballastWords(
-  { litresOfWater, slabs, sandbags }: NonNullable<AnchorPlan['ballast']>,
-  { cans, sandbag, stays }: { readonly cans: number; readonly sandbag: number; readonly stays: boolean },
+  posts: readonly PostLoad[],
+  { slab, sandbag, stays }: { readonly slab: number; readonly sandbag: number; readonly stays: boolean },
   ground: GroundKind,
   units: Units,
 ): string[] {
   const metric = units === 'metric';
-  const water = metric ? `${litresOfWater} litres` : `${Math.ceil(litresOfWater / 3.785)} gallons`;
+  const alike = [...new Set(posts.map(({ hold }) => hold))].map((hold) => {
+    const same = posts.filter((post) => post.hold === hold);
+    const water = metric ? `${hold} litres of water` : `${Math.ceil(hold / 3.785)} gallons of water`;
+    return (
+      `${idsNamed(same.flatMap(({ ids }) => ids))}: ${same[0].each} cans of ${metric ? '25 litres' : '6.6 gallons'} ` +
+      `(${water} are needed), or ${Math.ceil(hold / slab)} slabs of ` +
+      `${metric ? '60 × 60 × 5 cm' : '24 × 24 × 2 in'}, or ${Math.ceil(hold / sandbag)} sandbags of ` +
+      `${formatMass(sandbag, units)}`
+    );
+  });
   return [
-    `${cans} cans of 25 litres${metric ? '' : ' (6.6 gallons)'} filled with water ` +
-      `at each ${stays ? 'post and each foot of a stay' : 'post'} ` +
-      `(${water} are needed), or ${slabs} slabs of ${metric ? '60 × 60 × 5 cm' : '24 × 24 × 2 in'}, or ${sandbags} ` +
-      `sandbags of ${formatMass(sandbag, units)}, strapped to the post low down. Check the water once a week.`,
+    `${alike.join('. ')}.${stays ? ' As much on each foot of a stay.' : ''} Weights stand on the foot plate, or are ` +
+      `strapped to the post above a clamp, so that the strap cannot slide down the tube. Check the water once a week.`,
     ...(ground === 'wheels'
       ? ['A frame on wheels rolls before it lifts: lock the wheels and take the cloth off whenever nobody is at home.']
       : []),

@@ -1,8 +1,8 @@
 /** What holds each post down, by the ground it stands in. */
 import type { Units } from '../../plan/units.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
-import { ballastWords, drivenWords, footingWords, GROUND_UNKNOWN, openingWords } from './anchor-words.ts';
-import { BAG, CONCRETE, footingFor, HOLE } from './footings.ts';
+import { ballastWords, drivenWords, footingWords, GROUND_UNKNOWN, openingWords, tooManyWords } from './anchor-words.ts';
+import { bagsFor, HOLE, holeFor, kindOfPost } from './footings.ts';
 import type { SoilKind } from './footings.ts';
 import { liftOfPush } from './side-push.ts';
 import type { AnchorKind, AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
@@ -41,8 +41,10 @@ export function ownWeightOf(model: FrameModel, massPerMetre: number, clothMass: 
   );
 }
 
-/** Pull on each kind of post at a gust. */
-function postLoads(model: FrameModel, gust: number, ownWeight: number): PostLoad[] {
+type Pulled = Pick<PostLoad, 'post' | 'ids' | 'count' | 'uplift' | 'ballast' | 'hold'>;
+
+/** Pull on each kind of post at a gust. @param blocked Whether the wind is kept from passing below. */
+function postLoads(model: FrameModel, gust: number, ownWeight: number, blocked: boolean): Pulled[] {
   const uplift = upliftForce(gust, model.roofArea, model.cloths[0].density, model.pitchDeg);
   const tipping = liftOfPush(model, gust);
   const roles = [...new Set(model.posts.map((post) => post.role))];
@@ -55,11 +57,14 @@ function postLoads(model: FrameModel, gust: number, ownWeight: number): PostLoad
       clear: Math.max(0, of(uplift.clear)),
       blocked: Math.max(0, of(uplift.blocked)),
     });
+    const ballast = range((force) => (BALLAST_FACTOR * pull(force)) / GRAVITY - own);
     return {
-      post: `${role} post`,
+      post: kindOfPost(role),
+      ids: posts.map(({ id }) => id),
       count: posts.length,
       uplift: range((force) => pull(force) - own * GRAVITY),
-      ballast: range((force) => (BALLAST_FACTOR * pull(force)) / GRAVITY - own),
+      ballast,
+      hold: Math.ceil(Math.max(blocked ? ballast.blocked : ballast.clear, LEAST_BALLAST)),
     };
   });
 }
@@ -72,65 +77,74 @@ export function anchorPlan(
   blocked: boolean,
   units: Units,
 ): AnchorPlan {
-  const { ground, anchor: kind, gust } = brief;
-  const posts = postLoads(model, gust, ownWeight);
-  const worst = Math.max(...posts.map((post) => (blocked ? post.ballast.blocked : post.ballast.clear)));
-  const perPost = Math.ceil(Math.max(worst, LEAST_BALLAST));
+  const { ground, anchor: asked, gust } = brief;
+  const pulled = postLoads(model, gust, ownWeight, blocked);
+  const perPost = Math.max(...pulled.map(({ hold }) => hold));
   const stays = model.kind === 'screen' && model.braced;
-  const holding = holdingOf(model, ground, kind, perPost, stays, units);
-  return {
+  const each = drivenAtEach(asked, ground, perPost);
+  const tooMany = each > MOST_ANCHORS;
+  const kind = tooMany ? 'footing' : asked;
+  const posts = pulled.map((post): PostLoad => ({ ...post, ...heldBy(model, kind, ground, post.hold) }));
+  const feet = (of: (post: PostLoad) => number): number =>
+    posts.reduce((sum, post) => sum + of(post) * post.count * (stays ? 2 : 1), 0);
+  const volume = feet(({ hole }) => hole?.volume ?? 0);
+  const plan = {
     ground,
     kind,
     gust,
     factor: BALLAST_FACTOR,
     posts,
     perPost,
-    ...holding,
-    sentences: [openingWords(model, { gust, perPost }, blocked, stays, units), ...holding.sentences],
+    count: feet(({ hole, each: driven }) => (hole === null ? driven : 1)),
+    concrete: volume > 0 ? { volume, bags: bagsFor(volume) } : null,
+  };
+  return {
+    ...plan,
+    sentences: [
+      openingWords(model, plan, blocked, stays, units),
+      ...(tooMany ? [tooManyWords(asked, each)] : []),
+      ...holdingWords(plan, stays, units),
+    ],
   };
 }
 
-type Holding = Pick<AnchorPlan, 'count' | 'footing' | 'ballast' | 'sentences'>;
-
-/** @param stays Whether every post has a stay, whose foot is held down like the post. */
-function holdingOf(
+/** What holds one post down. */
+function heldBy(
   model: FrameModel,
-  ground: GroundKind | null,
   kind: AnchorKind,
-  perPost: number,
+  ground: GroundKind | null,
+  hold: number,
+): Pick<PostLoad, 'hole' | 'each'> {
+  if (ground === null) return { hole: null, each: 0 };
+  if (isFloor(ground) || kind === 'ballast') return { hole: null, each: Math.ceil(hold / WATER_CAN) };
+  if (kind === 'footing' || kind === 'sunk') return { hole: holeFor(model, HOLE[ground], hold), each: 0 };
+  return { hole: null, each: drivenAtEach(kind, ground, hold) };
+}
+
+/** Stakes or augers that hold a weight; 0 where the frame is held otherwise. */
+function drivenAtEach(kind: AnchorKind, ground: GroundKind | null, hold: number): number {
+  return ground === null || isFloor(ground) || (kind !== 'stakes' && kind !== 'augers')
+    ? 0
+    : Math.max(1, Math.ceil((hold * GRAVITY) / holdsOf(kind, ground)));
+}
+
+/** What one holds. [N] */
+function holdsOf(kind: 'stakes' | 'augers', ground: SoilKind): number {
+  return (kind === 'stakes' ? STAKE_HOLDS : AUGER_HOLDS) * SOIL_FACTOR[ground];
+}
+
+function isFloor(ground: GroundKind): ground is Exclude<GroundKind, SoilKind> {
+  return ground === 'paving' || ground === 'wheels';
+}
+
+function holdingWords(
+  { ground, kind, posts, concrete }: Pick<AnchorPlan, 'ground' | 'kind' | 'posts' | 'concrete'>,
   stays: boolean,
   units: Units,
-): Holding {
-  const feet = (stays ? 2 : 1) * model.posts.length;
-  if (ground === null) return { count: 0, footing: null, ballast: null, sentences: [GROUND_UNKNOWN] };
-  if (ground === 'paving' || ground === 'wheels') return ballasted(ground, perPost, feet, stays, units);
-  switch (kind) {
-    case 'footing':
-    case 'sunk': {
-      const footing = footingFor(model, HOLE[ground], perPost, feet);
-      const mass = { hole: footing.volume * CONCRETE, bag: BAG };
-      return { count: feet, footing, ballast: null, sentences: footingWords(footing, mass, ground, units) };
-    }
-    case 'stakes':
-    case 'augers': {
-      const holds = (kind === 'stakes' ? STAKE_HOLDS : AUGER_HOLDS) * SOIL_FACTOR[ground];
-      const each = Math.max(1, Math.ceil((perPost * GRAVITY) / holds));
-      const driven = { each, holds, tooMany: each > MOST_ANCHORS };
-      const sentences = drivenWords(kind, ground, driven, units);
-      return { count: each * feet, footing: null, ballast: null, sentences };
-    }
-    case 'ballast':
-      return ballasted(ground, perPost, feet, stays, units);
-  }
-}
-
-function ballasted(ground: GroundKind, perPost: number, feet: number, stays: boolean, units: Units): Holding {
-  const ballast = {
-    litresOfWater: perPost,
-    slabs: Math.ceil(perPost / SLAB),
-    sandbags: Math.ceil(perPost / SANDBAG),
-  };
-  const cans = Math.ceil(perPost / WATER_CAN);
-  const sentences = ballastWords(ballast, { cans, sandbag: SANDBAG, stays }, ground, units);
-  return { count: feet * cans, footing: null, ballast, sentences };
+): string[] {
+  if (ground === null) return [GROUND_UNKNOWN];
+  if (concrete !== null) return footingWords(posts, concrete, stays, ground, units);
+  if (!isFloor(ground) && (kind === 'stakes' || kind === 'augers'))
+    return drivenWords(kind, posts, ground, holdsOf(kind, ground), units);
+  return ballastWords(posts, { slab: SLAB, sandbag: SANDBAG, stays }, ground, units);
 }

@@ -1,6 +1,6 @@
 /** Holes and the concrete that fills them. */
-import type { FrameBrief, FrameModel } from '../layout/model.ts';
-import type { AnchorPlan, GroundKind } from './types.ts';
+import type { FrameBrief, FrameModel, FramePost } from '../layout/model.ts';
+import type { AnchorPlan, GroundKind, Hole } from './types.ts';
 
 /** Ground that can be dug. */
 export type SoilKind = Exclude<GroundKind, 'paving' | 'wheels'>;
@@ -28,41 +28,49 @@ export const UNDER_POST = 0.05;
 const SCREEN_SHARE = 1 / 3;
 const SCREEN_LEAST = 0.6;
 
-/** Depth to which posts stand in the ground, 0 for posts on feet. [m] */
-export function sunkDepth(model: FrameModel, brief: FrameBrief, plan: AnchorPlan): number {
-  if (brief.anchor !== 'sunk') return 0;
-  if (model.kind === 'screen') return screenDepth(model);
-  return (plan.footing?.depth ?? HOLE.garden.depth) - UNDER_POST;
+/** How deep posts of a kind stand in the ground. [m] */
+export type SunkDepth = (role: FramePost['role']) => number;
+
+export const ON_FEET: SunkDepth = () => 0;
+
+/** Of a frame as it is held; 0 for posts on feet. */
+export function sunkDepth(model: FrameModel, brief: FrameBrief, { posts }: AnchorPlan): SunkDepth {
+  if (brief.anchor !== 'sunk') return ON_FEET;
+  if (model.kind === 'screen') return () => screenDepth(tallestOf(model));
+  return (role) => (posts.find(({ post }) => post === kindOfPost(role))?.hole ?? HOLE.garden).depth - UNDER_POST;
 }
 
-function screenDepth(model: FrameModel): number {
-  const height = Math.max(...model.posts.map((post) => post.height));
+/** What posts of a kind are called. */
+export function kindOfPost(role: FramePost['role']): string {
+  return `${role} post`;
+}
+
+/** How deep a screen's posts stand. [m]  @param height Of the tallest. [m] */
+export function screenDepth(height: number): number {
   return roundUp(Math.max(SCREEN_LEAST, SCREEN_SHARE * height));
 }
 
 /**
- * @param least The smallest hole that makes sense in the ground.  @param mass To be held down at one post. [kg]
- * @param count How many holes.
+ * The hole under one post, in steps of 5 cm.
+ * @param least The smallest hole that makes sense in the ground.  @param mass To be held down there. [kg]
  */
-export function footingFor(
-  model: FrameModel,
-  least: { diameter: number; depth: number },
-  mass: number,
-  count: number,
-): NonNullable<AnchorPlan['footing']> {
+export function holeFor(model: FrameModel, least: { diameter: number; depth: number }, mass: number): Hole {
   let { diameter } = least;
   const depthAt = (across: number): number =>
     roundUp(Math.max(least.depth, mass / CONCRETE / ((Math.PI * across ** 2) / 4)));
   while (depthAt(diameter) > DEEPEST_HOLE && diameter < 0.8) diameter = Math.round((diameter + STEP) * 100) / 100;
-  const depth = model.kind === 'screen' && !model.braced ? screenDepth(model) + UNDER_POST : depthAt(diameter);
-  const volume = ((Math.PI * diameter ** 2) / 4) * depth;
-  return {
-    diameter,
-    depth,
-    volume,
-    totalVolume: volume * count,
-    bags: Math.ceil((volume * count * CONCRETE * DRY_SHARE) / BAG - 1e-9),
-  };
+  const depth =
+    model.kind === 'screen' && !model.braced ? screenDepth(tallestOf(model)) + UNDER_POST : depthAt(diameter);
+  return { diameter, depth, volume: ((Math.PI * diameter ** 2) / 4) * depth };
+}
+
+/** Bags that fill a volume. @param volume [m³] */
+export function bagsFor(volume: number): number {
+  return Math.ceil((volume * CONCRETE * DRY_SHARE) / BAG - 1e-9);
+}
+
+function tallestOf({ posts }: FrameModel): number {
+  return Math.max(...posts.map(({ height }) => height));
 }
 
 function roundUp(metres: number): number {

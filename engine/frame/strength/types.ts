@@ -28,11 +28,16 @@ export interface Span {
   readonly gust: WindRange;
 }
 
-/** The tallest post, held at its foot only, as a post of screwed joints is. */
+/** The tallest post. */
 export interface PostStrength {
   readonly height: number;
-  /** Pushed sideways at its top with 100 N (10 kgf): how far it gives [m] and its bending stress. [MPa] */
+  /**
+   * Held at its foot only, as a post of screwed joints is, and pushed sideways at its top with 100 N (10 kgf): how far
+   * it gives [m] and its bending stress. [MPa]
+   */
   readonly leaned: { readonly sag: number; readonly stressMPa: number };
+  /** Its bending stress under the same push with what braces or stays it [MPa]; `null` where a way is left free. */
+  readonly bracedMPa: number | null;
   /** Nominal strength downwards, and what it carries of tube and wet cloth. [N] */
   readonly strength: number;
   readonly load: number;
@@ -48,33 +53,45 @@ export type GroundKind = 'garden' | 'hard' | 'loose' | 'wet' | 'paving' | 'wheel
 
 export type AnchorKind = 'footing' | 'sunk' | 'stakes' | 'augers' | 'ballast';
 
+/** Of one kind of post. */
 export interface PostLoad {
   readonly post: string;
+  /** Its posts. */
+  readonly ids: readonly string[];
   readonly count: number;
   /** Net pull upwards at the design gust, own weight taken off, before the factor. [N] */
   readonly uplift: WindRange;
   /** Dead weight needed, with the factor. [kg] */
   readonly ballast: WindRange;
+  /** Weight to provide at each, at the end of the range that counts here. [kg] */
+  readonly hold: number;
+  /** Its hole; `null` where none is dug. */
+  readonly hole: Hole | null;
+  /** Stakes, augers or cans at each; 0 where there are none. */
+  readonly each: number;
+}
+
+/** Filled with concrete. */
+export interface Hole {
+  readonly diameter: number;
+  readonly depth: number;
+  readonly volume: number;
 }
 
 export interface AnchorPlan {
   readonly ground: GroundKind | null;
+  /** What holds it: the plan's wish, or footings where nobody would drive as many stakes. */
   readonly kind: AnchorKind;
   /** What each post needs, at `gust`. */
   readonly gust: number;
   readonly factor: number;
   readonly posts: readonly PostLoad[];
-  /** Weight to provide at the worst post, and what it comes to. [kg] */
+  /** Weight to provide at the worst post. [kg] */
   readonly perPost: number;
+  /** Of holes, stakes, augers or cans in all. */
   readonly count: number;
-  readonly footing: {
-    readonly diameter: number;
-    readonly depth: number;
-    readonly volume: number;
-    readonly totalVolume: number;
-    readonly bags: number;
-  } | null;
-  readonly ballast: { readonly litresOfWater: number; readonly slabs: number; readonly sandbags: number } | null;
+  /** Of all holes. */
+  readonly concrete: { readonly volume: number; readonly bags: number } | null;
   readonly sentences: readonly string[];
 }
 

@@ -75,9 +75,24 @@ export function postStrength(model: FrameModel, tube: TubeSection, ownWeight: nu
   return {
     height,
     leaned: inMPa(asFlagpole(tube, LEAN_ON_POST, height)),
+    bracedMPa: model.freeTops ? null : bracedStress(model, tube) / 1e6,
     strength: columnStrength(tube, height, FREE_TOP),
     load: (ownWeight + wetCloth) * GRAVITY * share,
   };
+}
+
+/**
+ * Bending stress of a pushed post where its brace or stay meets it. [Pa] Two posts of a braced face share the push, as
+ * a frame with knee braces on pinned feet does; a stay holds its post alone, and only the top above it bends. Statics.
+ */
+export function bracedStress({ kind, tubes, posts }: FrameModel, tube: TubeSection): number {
+  const meets = tubes.filter((one) => one.kind === 'brace' || one.kind === 'stay').map(({ from }) => from[2]);
+  const height = Math.max(...posts.map((post) => post.height));
+  const moment =
+    kind === 'canopy'
+      ? (LEAN_ON_POST / 2) * Math.max(0, ...meets)
+      : LEAN_ON_POST * (height - Math.min(height, ...meets));
+  return moment / tube.modulus;
 }
 
 function inMPa({ sag, stress }: BeamState): { sag: number; stressMPa: number } {

@@ -3,6 +3,7 @@ import { formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import type { FrameBrief } from '../layout/model.ts';
 import type { CostItem } from '../shop/types.ts';
+import { holesByPost } from '../strength/anchor-words.ts';
 import { UNDER_POST } from '../strength/footings.ts';
 import type { AnchorPlan } from '../strength/types.ts';
 import { step } from './step.ts';
@@ -12,8 +13,8 @@ import type { Step } from './types.ts';
  * Whether footings are cast before the frame stands: a foot cannot stand over an open hole, a bottom rail lies across
  * it and a sunk post goes into it.
  */
-export function castFirst({ ground, kind, footing }: AnchorPlan, brief: FrameBrief): boolean {
-  return ground !== null && footing !== null && kind === 'footing' && !brief.bottomRails;
+export function castFirst({ ground, kind, concrete }: AnchorPlan, brief: FrameBrief): boolean {
+  return ground !== null && concrete !== null && kind === 'footing' && !brief.bottomRails;
 }
 
 /** Holes, and footings that must harden first. @param feet Of the shopping list. */
@@ -23,12 +24,13 @@ export function foundationSteps(
   feet: readonly CostItem[],
   units: Units,
 ): Step[] {
-  const { ground, footing } = anchors;
-  if (ground === null || footing === null) return [];
+  const { ground, concrete } = anchors;
+  if (ground === null || concrete === null) return [];
+  const holes = holesByPost(anchors.posts, units);
+  const sizes = holes.length === 1 ? holes[0].hole : holes.map(({ who, hole }) => `${who} ${hole}`).join('; ');
   const dig = step(
     'dig',
-    `Dig the holes by hand, ${formatCut(footing.diameter, units)} across and ${formatCut(footing.depth, units)} ` +
-      `deep, middle under the peg.`,
+    `Dig the holes by hand, middle under the peg: ${sizes}.`,
     ['spade', 'pegs', 'gloves'],
     ['buried-lines', 'heat'],
   );
@@ -39,18 +41,18 @@ export function foundationSteps(
       'foot plate slipped over them as a gauge: its middle where the post’s is to be, level by the spirit level. ' +
       'Smooth the top with the trowel, measure between the bolts of all holes again, and leave it a week.',
     ['barrow', 'concrete', 'hold-downs', 'level', 'tapes', 'gloves', ...feet],
-    [],
+    ['cement'],
   );
   return [dig, cast];
 }
 
-/** @param feet Whether any post or stay stands on a foot. */
-export function holdDownSteps(anchors: AnchorPlan, brief: FrameBrief, feet: boolean, units: Units): Step[] {
-  const { ground, kind, footing } = anchors;
+/** @param feet Of the shopping list. */
+export function holdDownSteps(anchors: AnchorPlan, brief: FrameBrief, feet: readonly CostItem[], units: Units): Step[] {
+  const { ground, kind, concrete } = anchors;
   if (ground === null) return [];
   if (castFirst(anchors, brief)) return [boltStep()];
-  if (footing !== null) return [kind === 'sunk' ? sunkStep(footing.depth, units) : railStep(feet)];
-  return [kind === 'stakes' ? stakeStep() : kind === 'augers' ? augerStep() : ballastStep()];
+  if (concrete !== null) return [kind === 'sunk' ? sunkStep(anchors, units) : railStep(feet.length > 0)];
+  return [kind === 'stakes' ? stakeStep() : kind === 'augers' ? augerStep() : ballastStep(feet)];
 }
 
 function boltStep(): Step {
@@ -62,15 +64,20 @@ function boltStep(): Step {
   );
 }
 
-/** @param depth Of the holes. [m] */
-function sunkStep(depth: number, units: Units): Step {
+function sunkStep({ posts }: AnchorPlan, units: Units): Step {
+  const holes = holesByPost(posts, units);
+  const deep = ({ depth }: { readonly depth: number }): string => formatCut(depth - UNDER_POST, units);
+  const depths = [...new Set(holes.map(deep))];
+  const each =
+    depths.length === 1
+      ? `each post ${depths[0]} deep`
+      : holes.map((hole) => `${hole.who} ${deep(hole)} deep`).join(', ');
   return step(
     'concrete',
-    `Mix the concrete and fill the holes round the posts, each post ` +
-      `${formatCut(depth - UNDER_POST, units)} deep; slope its top away with the trowel so ` +
+    `Mix the concrete and fill the holes round the posts, ${each}; slope its top away with the trowel so ` +
       `that water runs off; check with the spirit level. Leave it a week before the cloth goes up.`,
     ['barrow', 'concrete', 'level', 'gloves'],
-    [],
+    ['cement'],
   );
 }
 
@@ -82,16 +89,16 @@ function railStep(feet: boolean): Step {
     `Mix the concrete, fill the holes to the ground and set two U-bolts over the bottom rail at each outer ` +
       `post${inner}; smooth it with the trowel. Leave it a week, then tighten.`,
     ['barrow', 'concrete', 'gloves', 'key', 'u-bolts', ...(feet ? (['hold-downs'] as const) : [])],
-    [],
+    ['cement'],
   );
 }
 
 function stakeStep(): Step {
   return step(
     'stakes',
-    'Drive the rebar stakes with a heavy hammer, leaning away from the frame, caps on, and strap every post ' +
-      'low down to its stakes with a strap.',
-    ['hammer', 'stakes', 'straps', 'gloves', 'goggles'],
+    'Drive the rebar stakes with a heavy hammer, leaning away from the frame, caps on. Close a strap clamp low on ' +
+      'every post and strap the post to its stakes above it, so that the strap cannot slide down.',
+    ['hammer', 'stakes', 'straps', 'strap-clamps', 'gloves', 'goggles'],
     ['anchors', 'buried-lines'],
   );
 }
@@ -99,18 +106,21 @@ function stakeStep(): Step {
 function augerStep(): Step {
   return step(
     'augers',
-    'Turn the augers in to the eye with a strong bar and strap every post to its augers with a strap.',
-    ['bar', 'augers', 'straps', 'gloves'],
+    'Turn the augers in to the eye with a strong bar. Close a strap clamp low on every post and strap the post to ' +
+      'its augers above it, so that the strap cannot slide down.',
+    ['bar', 'augers', 'straps', 'strap-clamps', 'gloves'],
     ['anchors', 'buried-lines'],
   );
 }
 
-function ballastStep(): Step {
+function ballastStep(feet: readonly CostItem[]): Step {
+  const where = feet.length > 0 ? 'on the foot plates' : 'over the bottom rails';
   return step(
     'ballast',
-    'Fill the cans from the hose, close their lids, set them at the posts and tie them to the posts low down ' +
-      'with the straps.',
-    ['water-cans', 'straps', 'hose'],
+    `Set the cans ${where}, as close to the post as they go, and fill them from the hose; close their lids. Close a ` +
+      'strap clamp low on the post and strap the cans to the post above it, so that the strap cannot slide down when ' +
+      'the wind lifts the post.',
+    ['water-cans', 'straps', 'strap-clamps', 'hose', ...feet],
     ['anchors'],
   );
 }

@@ -108,9 +108,20 @@ const CAUTIONS: readonly Caution[] = [
     tasks: ['build', 'climb', 'cloth'],
     stop: false,
     text:
-      'Ladders: on level ground, the foot out by a quarter of the working length (about 75°), tied or held, ' +
-      'three points of contact, never on the top three rungs, nothing heavy in your hands. Put as much together ' +
-      'on the ground as you can.',
+      'Ladders: a step ladder, set fully open on firm level ground, never leaned against the frame; three points of ' +
+      'contact, not on its top two steps, nothing heavy in your hands, somebody by to hold it. A ladder that leans on ' +
+      'a wall: its foot out by a quarter of the working length (about 75°), tied or held, never on the top three ' +
+      'rungs. Put as much together on the ground as you can.',
+  },
+  {
+    // Source: OSHA 3351, Preventing Skin Problems from Working with Portland Cement (from memory).
+    id: 'cement',
+    tasks: ['concrete'],
+    stop: false,
+    text:
+      'Wet cement burns skin, often hours before it hurts: waterproof gloves, long sleeves, boots and goggles, and a ' +
+      'mask while you tip the bag. Wash splashes off at once with plenty of water, take off wet clothes, and see a ' +
+      'doctor for a burn or anything in the eye.',
   },
   {
     // Source: OSHA, Using the Heat Index; NIOSH criteria as summarised by NFBA 2022.

@@ -73,7 +73,7 @@ export function raiseSteps(input: StepInput, units: Units): Step[] {
     ...lowRailSteps(input, joints),
     step('square', squareUpWords(model), ['level', 'tapes', 'key', 'screws'], []),
     ...braceSteps(input, joints),
-    ...holdDownSteps(anchors, brief, joints.feet.length > 0, units),
+    ...holdDownSteps(anchors, brief, joints.feet, units),
     step('wait', waitWords(input, units), [], ['wind-orientation', 'anchors']),
   ];
 }
@@ -88,7 +88,7 @@ function raiseStep(input: StepInput, { postFeet }: JointLines, units: Units): St
     [
       ...(high ? (['ladder'] as const) : []),
       'gloves',
-      ...(sunk > 0 && anchors.footing !== null ? (['stones'] as const) : []),
+      ...(sunk > 0 && anchors.concrete !== null ? (['stones'] as const) : []),
       ...postFeet,
     ],
     ['ladder', 'overhead-line', 'heat'],

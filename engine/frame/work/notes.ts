@@ -8,10 +8,12 @@ import type { Design } from '../design.ts';
 import { shrinkOffer } from '../layout/bays.ts';
 import { formatForce, formatSlight } from '../layout/lengths.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
+import { idsNamed } from '../layout/post-names.ts';
 import { neighboursOf } from '../layout/surroundings.ts';
 import type { SettingOut } from '../layout/types.ts';
 import { usualTubes } from '../shop/stock.ts';
 import { asFlagpole } from '../strength/beam.ts';
+import { needsBraces } from '../strength/checks.ts';
 import { sectionOf, STEEL } from '../strength/tube.ts';
 import type { PostStrength } from '../strength/types.ts';
 import { bearingGust, LEAN_ON_POST, postGust, TAKE_DOWN_GUST } from '../strength/wind-plan.ts';
@@ -141,8 +143,13 @@ function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: U
 }
 
 /** Posts without braces, one of which somebody who leans on it alone would bend for good. */
-function leanNotes({ model }: Design, plan: Plan, { height, leaned }: PostStrength, units: Units): string[] {
-  if (model.braced || leaned.stressMPa * 1e6 <= STEEL.allowable) return [];
+function leanNotes(
+  { model, brief: { section } }: Design,
+  plan: Plan,
+  { height, leaned }: PostStrength,
+  units: Units,
+): string[] {
+  if (!needsBraces(model, section)) return [];
   const thicker = lightestTube(
     plan,
     (outside, wall) => asFlagpole(sectionOf(outside, wall), LEAN_ON_POST, height).stress <= STEEL.allowable,
@@ -171,11 +178,7 @@ function lightestTube(plan: Plan, does: (outside: number, wall: number) => boole
     .at(0);
 }
 
-/** "Post P1", "Posts P1, P2 and P3", "Posts P1, P2 and 5 more". */
+/** "Post P1", "Posts P1, P2 and P3". */
 function postsNamed(posts: SettingOut['posts']): string {
-  const ids = posts.map(({ id }) => id);
-  if (ids.length === 1) return `Post ${ids[0]}`;
-  const [shown, last] =
-    ids.length <= 4 ? [ids.slice(0, -1), ids[ids.length - 1]] : [ids.slice(0, 2), `${ids.length - 2} more`];
-  return `Posts ${shown.join(', ')} and ${last}`;
+  return `Post${posts.length === 1 ? '' : 's'} ${idsNamed(posts.map(({ id }) => id))}`;
 }

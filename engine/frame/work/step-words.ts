@@ -96,7 +96,7 @@ export function raiseWords(
   { onFeet, bolted, high }: { readonly onFeet: boolean; readonly bolted: boolean; readonly high: boolean },
   units: Units,
 ): string {
-  const stone = anchors.footing === null ? '' : `, each on a flat stone of ${formatAbout(UNDER_POST, units)}`;
+  const stone = anchors.concrete === null ? '' : `, each on a flat stone of ${formatAbout(UNDER_POST, units)}`;
   const stands = onFeet
     ? `, feet on${bolted ? ' over their bolts' : ''}`
     : sunk > 0

@@ -15,7 +15,8 @@ export interface Tool {
 }
 
 /** What somebody is about to do, so that the right cautions stand beside it. */
-export type RiskyTask = 'build' | 'dig' | 'climb' | 'cut' | 'wind' | 'heat' | 'cloth' | 'drape' | 'spray' | 'winter';
+export type RiskyTask =
+  'build' | 'dig' | 'concrete' | 'climb' | 'cut' | 'wind' | 'heat' | 'cloth' | 'drape' | 'spray' | 'winter';
 
 export interface Caution {
   readonly id: string;

@@ -80,9 +80,9 @@ export function workOf({ model, cutting, cloth, anchors, massPerMetre }: WorkInp
   return { ...estimate, sentences: workWords(estimate, anchors, { morning: MORNING, crowd: people === MOST_PEOPLE }) };
 }
 
-function groundMinutes({ ground, kind, count, footing }: AnchorPlan): number {
+function groundMinutes({ ground, kind, count, concrete }: AnchorPlan): number {
   if (ground === null) return 0;
-  if (footing !== null) return MINUTES.perCubicMetreDug[ground] * footing.totalVolume + MINUTES.perBag * footing.bags;
+  if (concrete !== null) return MINUTES.perCubicMetreDug[ground] * concrete.volume + MINUTES.perBag * concrete.bags;
   return (
     count * { stakes: MINUTES.perStake, augers: MINUTES.perAuger, ballast: MINUTES.perCan, footing: 0, sunk: 0 }[kind]
   );

@@ -1,6 +1,7 @@
 /** Of the build sheet: what to buy, borrow and cut. */
 import { jointWords } from '../../frame/layout/fittings.ts';
 import { formatSlight } from '../../frame/layout/lengths.ts';
+import { packWords } from '../../frame/shop/line.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import { formatArea, formatCut, type Units } from '../../plan/units.ts';
 import { list, section, sentence, type SheetSection, table } from './part.ts';
@@ -13,7 +14,7 @@ export function shopping(sheet: BuildSheet, units: Units): SheetSection {
       .filter((item) => item.aisle === aisle)
       .map((item) => [
         `· ${item.name}${item.of === 'tube' ? `, ${formatCut(item.length, units)}` : ''}` +
-          `${item.pack > 1 ? ` (${item.need} needed, packs of ${item.pack})` : ''}`,
+          `${item.pack > 1 ? ` (${packWords(item)})` : ''}`,
         item.unit === 'm²' ? formatArea(item.count, units) : `${item.count} ${plural(item.unit, item.count)}`,
         item.price === null ? 'no price' : item.unit === 'm²' ? pricePerArea(item.price, units) : item.price.toFixed(2),
         item.amount === null ? '' : item.amount.toFixed(2),

@@ -30,30 +30,32 @@ export function strength(sheet: BuildSheet, units: Units): SheetSection {
     [1, 2, 3, 4, 5],
   );
   const [longest] = sheet.spans.toSorted((a, b) => b.span - a.span);
-  const { post } = sheet;
   const allowed = STEEL.allowable / 1e6;
   const limit = (stressMPa: number): string =>
     `${formatStress(stressMPa, units)} of the ${formatStress(allowed, units)} ` +
     `allowed${stressMPa > allowed ? ': TOO MUCH' : ''}`;
-  const braced = sheet.drawing.tubes.some(({ kind }) => kind === 'brace' || kind === 'stay');
-  const cure = braced
-    ? `Here ${roof ? 'braces' : 'stays'} take that push.`
-    : roof
-      ? 'A brace in each of two upright faces is worth more than thicker posts.'
-      : 'Thicker tube is the cure.';
   return section('strength', 'What the tube bears', [
     spans,
     sentence(
       `Somebody who leans on the middle of the longest rail with ${formatForce(LEAN_ON_RAIL, units)} bends it ` +
         `${formatSlight(longest.leaned.sag, units)}, ${limit(longest.leaned.stressMPa)}.`,
     ),
-    sentence(
-      `A post of ${formatCut(post.height, units)} without a brace gives ${formatSlight(post.leaned.sag, units)} ` +
-        `when its top alone is pushed with ${formatForce(LEAN_ON_POST, units)}, ${limit(post.leaned.stressMPa)}. ` +
-        `${cure} Downwards it would carry ${formatForce(post.strength, units)} and has to carry ` +
-        `${formatForce(post.load, units)}.`,
-    ),
+    sentence(postWords(sheet, limit, units)),
   ]);
+}
+
+function postWords({ kind, post }: BuildSheet, limit: (stressMPa: number) => string, units: Units): string {
+  const push = formatForce(LEAN_ON_POST, units);
+  const bends =
+    post.bracedMPa === null
+      ? `A post of ${formatCut(post.height, units)} that only its foot holds gives ` +
+        `${formatSlight(post.leaned.sag, units)} when its top is pushed with ${push}, ${limit(post.leaned.stressMPa)}.`
+      : `Pushed with ${push} at its top, a post of ${formatCut(post.height, units)} with its ` +
+        `${kind === 'canopy' ? 'braces' : 'stay'} bends to ${limit(post.bracedMPa)}.`;
+  return (
+    `${bends} Downwards it would carry ${formatForce(post.strength, units)} and has to carry ` +
+    `${formatForce(post.load, units)}.`
+  );
 }
 
 export function wind(sheet: BuildSheet, units: Units): SheetSection {

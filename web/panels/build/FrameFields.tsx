@@ -58,7 +58,7 @@ function SeldomChanged({ frame, braces }: { readonly frame: FrameChoice; readonl
         <ChoiceBox
           label="Tube"
           value={frame.tube}
-          none="the usual"
+          none="the cheapest that holds"
           choices={tubeNames(stockTubes(plan.value), units.value)}
           onChange={(tube) => chooseFrame({ tube })}
         />
@@ -97,7 +97,13 @@ function SeldomChanged({ frame, braces }: { readonly frame: FrameChoice; readonl
         onChange={(bottomRails) => chooseFrame({ bottomRails })}
       />
       {braces && (
-        <Tick label="Braces in every upright face" on={frame.braces} onChange={(on) => chooseFrame({ braces: on })} />
+        <ChoiceBox
+          label="Braces in every upright face"
+          value={frame.braces === undefined ? undefined : frame.braces ? 'yes' : 'no'}
+          none={frame.tube === undefined ? 'where a post alone would bend' : 'no'}
+          choices={{ yes: 'yes', no: 'no' }}
+          onChange={(answer) => chooseFrame({ braces: answer === undefined ? undefined : answer === 'yes' })}
+        />
       )}
       <p class="quiet">
         Take-off: how much of the way between post middles the joint swallows. Measure one joint before you cut.

@@ -1,4 +1,4 @@
-import { formatCut, parseNumber } from '../../../engine/index.ts';
+import { formatCut, packWords, parseNumber } from '../../../engine/index.ts';
 import type { BuildSheet, CostItem } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
 import { TextBox } from '../parts/boxes/TextBox.tsx';
@@ -70,12 +70,7 @@ function Line({ item }: { readonly item: CostItem }) {
         />
         <span>
           <strong>{countOf(item)}</strong> {name}
-          {item.pack > 1 && (
-            <span class="quiet">
-              {' '}
-              ({item.need} needed, packs of {item.pack})
-            </span>
-          )}
+          {item.pack > 1 && <span class="quiet"> ({packWords(item)})</span>}
         </span>
       </label>
       <PriceBox item={item} name={name} />

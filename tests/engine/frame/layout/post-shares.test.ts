@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { briefOf } from '../../../../engine/frame/layout/brief.ts';
 import { canopyFrame } from '../../../../engine/frame/layout/canopy-frame.ts';
+import { ON_FEET } from '../../../../engine/frame/strength/footings.ts';
 import type { FramePost } from '../../../../engine/frame/layout/model.ts';
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import type { Bed, Canopy, PlanPoint } from '../../../../engine/plan/types.ts';
@@ -38,7 +39,7 @@ function postsOf(canopy: Canopy, beds: readonly Bed[]): readonly FramePost[] {
   const plan = yardWith([canopy, ...beds]);
   const read = briefOf(canopy, plan);
   if (!read.ok) throw new Error(read.problems[0].message);
-  return canopyFrame(canopy, read.brief, 0, plan).posts;
+  return canopyFrame(canopy, read.brief, ON_FEET, plan).posts;
 }
 
 const shareAt = (posts: readonly FramePost[], column: number, row: number): number =>

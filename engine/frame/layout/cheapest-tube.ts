@@ -1,0 +1,76 @@
+/** Which tube a frame is built of, and whether it has braces, where its plan leaves that open. */
+import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import { jointPrice } from '../shop/joint-price.ts';
+import { needsBraces, standsItsChecks } from '../strength/checks.ts';
+import { HOLE, ON_FEET, screenDepth } from '../strength/footings.ts';
+import { canopyFrame } from './canopy-frame.ts';
+import type { FrameBrief, FrameModel } from './model.ts';
+import { screenFrame } from './screen-frame.ts';
+
+interface Tried {
+  readonly brief: FrameBrief;
+  readonly model: FrameModel;
+}
+
+/**
+ * Of several briefs the one whose tube and joints cost least and which passes the sheet's checks; where none does, the
+ * first. Only what differs between them is counted, by the metre.
+ */
+export function cheapestThatStands(thing: Canopy | Screen, briefs: readonly FrameBrief[], plan: Plan): FrameBrief {
+  const tried = briefs.map((brief) => bracedWhereNeeded(thing, brief, plan));
+  const stand = tried.filter(
+    ({ brief, model }) => isSoldLongEnough(brief, model) && standsItsChecks(model, brief.section),
+  );
+  const costs = stand.map((one) => costOfSteel(one, plan));
+  // Where one tube has no price, all are told apart by their weight.
+  const priced = costs.every((cost) => cost !== null);
+  const least = stand
+    .map((one, k) => ({ brief: one.brief, cost: priced ? Number(costs[k]) : massOf(one) }))
+    .reduce<{ brief: FrameBrief; cost: number } | null>(
+      (best, one) => (best === null || one.cost < best.cost - 1e-9 ? one : best),
+      null,
+    );
+  return least?.brief ?? tried[0].brief;
+}
+
+function bracedWhereNeeded(thing: Canopy | Screen, brief: FrameBrief, plan: Plan): Tried {
+  const bare = layOut(thing, brief, plan);
+  const { tube, braces } = thing.frame ?? {};
+  // Who names the tube has chosen; the sheet says when a post of it sways.
+  const open = thing.kind === 'canopy' && tube === undefined && braces === undefined;
+  if (!open || !needsBraces(bare, brief.section)) return { brief, model: bare };
+  const braced = { ...brief, braces: true };
+  return { brief: braced, model: layOut(thing, braced, plan) };
+}
+
+/** As deep in the ground as it usually stands. */
+function layOut(thing: Canopy | Screen, brief: FrameBrief, plan: Plan): FrameModel {
+  const sunk = brief.anchor === 'sunk';
+  return thing.kind === 'canopy'
+    ? canopyFrame(thing, brief, sunk ? () => HOLE.garden.depth : ON_FEET, plan)
+    : screenFrame(thing, brief, sunk ? screenDepth(thing.height) : 0);
+}
+
+function isSoldLongEnough({ lengths }: FrameBrief, { tubes }: FrameModel): boolean {
+  const longest = lengths[lengths.length - 1].length;
+  return tubes.every(({ length }) => length <= longest + 1e-9);
+}
+
+/** Of tube by the metre, as it is sold cheapest, and of joints; `null` where a price is not known. */
+function costOfSteel({ brief, model }: Tried, plan: Plan): number | null {
+  const perMetre = Math.min(...brief.lengths.map(({ price, length }) => (price ?? Infinity) / length));
+  const joints = model.joints.reduce(
+    (sum, { kind, adjustable }) => sum + (jointPrice(plan, kind, adjustable, brief.tube.outside).price ?? 0),
+    0,
+  );
+  return perMetre === Infinity ? null : perMetre * metresOf(model) + joints;
+}
+
+/** [kg] */
+function massOf({ brief, model }: Tried): number {
+  return brief.section.mass * metresOf(model);
+}
+
+function metresOf({ tubes }: FrameModel): number {
+  return tubes.reduce((sum, { length }) => sum + length, 0);
+}
