@@ -105,7 +105,7 @@ export function raiseWords(
   return (
     `With ${peopleWord(people)} people: lift one side, put its posts in${stands}; then the ` +
     `other side. Nobody stands under it. ` +
-    `${high ? 'A step ladder only on level ground.' : 'It is low enough to reach from the ground.'}`
+    `${high ? 'A step ladder set open on firm ground, never against the frame.' : 'It is low enough to reach from the ground.'}`
   );
 }
 

@@ -48,11 +48,12 @@ function blocksOf(sheet: BuildSheet): readonly Block[] {
       <MindAt tasks={mind} />
     </>
   );
+  const concrete: readonly RiskyTask[] = sheet.anchors.concrete === null ? [] : ['concrete'];
   return [
     { title: 'Drawing', content: parts(['summary', 'setting-out', 'notes'], ['dig', 'climb']) },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
     { title: 'Cuts', content: parts(['cuts', 'parts'], ['cut']) },
-    { title: 'Steps', content: parts(['tools', 'steps', 'cloth'], ['dig', 'climb', 'cut', 'cloth']) },
+    { title: 'Steps', content: parts(['tools', 'steps', 'cloth'], ['dig', ...concrete, 'climb', 'cut', 'cloth']) },
     {
       title: 'Storm and anchors',
       content: parts(['storm', 'anchors', 'wind', 'strength', 'winter'], ['wind', 'climb', 'winter']),

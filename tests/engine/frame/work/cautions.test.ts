@@ -64,7 +64,9 @@ describe('cautions', () => {
 
   test('a sheet carries the cautions of everything it tells people to do', () => {
     expect(built(roof).cautions.map((caution) => caution.id)).toEqual(
-      ids('build', 'dig', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'),
+      ids('build', 'dig', 'concrete', 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'),
     );
+    expect(ids('concrete')).toEqual(['cement']);
+    expect(built({ ...roof, frame: { soil: 'paving' } }).cautions.map(({ id }) => id)).not.toContain('cement');
   });
 });
