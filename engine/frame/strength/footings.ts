@@ -6,7 +6,7 @@ import type { AnchorPlan, GroundKind, Hole } from './types.ts';
 export type SoilKind = Exclude<GroundKind, 'paving' | 'wheels'>;
 
 /** Cast, and the share of it that comes dry out of the bag. [kg/m³] */
-export const CONCRETE = 2350;
+const CONCRETE = 2350;
 const DRY_SHARE = 0.92;
 export const BAG = 25;
 
