@@ -56,9 +56,40 @@ export function isUnseen(sight: SightLines, cloth: Canopy | Screen): boolean {
   return sight.eyes.every((_, k) => points.every(([x, y, z]) => seenAbove(sight, k, [x, y], z, NOTHING) <= NOTHING));
 }
 
-function mostSeen(sight: SightLines, eyeIndex: number, points: readonly SpacePoint[]): number {
+/**
+ * Whether each onlooker sees little of a cloth: some of it from no more than a share of its line, or no more than so
+ * much of it. [m]
+ */
+export function isSeenLittle(sight: SightLines, cloth: Canopy | Screen, ofLine: number, most: number): boolean {
+  const points = topEdge(cloth);
+  const lines = new Map<string, { seen: number; line: number; much: boolean }>();
+  for (const { id, stretch } of sight.eyes) {
+    const known = lines.get(id);
+    if (known) known.line += stretch;
+    else lines.set(id, { seen: 0, line: stretch, much: false });
+  }
+  return sight.eyes.every(({ id, stretch }, k) => {
+    const eye = lines.get(id);
+    if (!eye) return true;
+    const shows = mostSeen(sight, k, points, most);
+    if (shows > NOTHING) eye.seen += stretch;
+    if (shows > most) eye.much = true;
+    return !eye.much || (eye.line > 0 && eye.seen <= ofLine * eye.line);
+  });
+}
+
+/** @param enough more than this is not told apart */
+function mostSeen(
+  sight: SightLines,
+  eyeIndex: number,
+  points: readonly SpacePoint[],
+  enough: number = Infinity,
+): number {
   let most = 0;
-  for (const [x, y, z] of points) most = Math.max(most, Math.min(z, seenAbove(sight, eyeIndex, [x, y], z, most)));
+  for (let n = 0; n < points.length && most <= enough; n++) {
+    const [x, y, z] = points[n];
+    most = Math.max(most, Math.min(z, seenAbove(sight, eyeIndex, [x, y], z, most)));
+  }
   return most;
 }
 

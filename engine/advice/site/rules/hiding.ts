@@ -1,7 +1,7 @@
 import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
 import { hiddenHeightAt, sightLinesOf } from '../../sight/hidden-height.ts';
 import { type EyeReach, eyeReaches, seenBy } from '../../sight/hidden-heights.ts';
-import { isUnseen, type SeenFrom, seenOver } from '../../sight/seen.ts';
+import { isSeenLittle, isUnseen, type SeenFrom, seenOver } from '../../sight/seen.ts';
 
 /** Seen a little: from no more of an onlooker's line than this share, or no more of the cloth than this. Our choice. */
 const LITTLE_OF_LINE = 0.1;
@@ -33,10 +33,7 @@ export function hidingOf(plan: Plan, hideFrom?: readonly string[]): Hiding {
     unbound: reaches.filter(({ canBeHiddenFrom }) => !canBeHiddenFrom),
     heightAt: (at) => hiddenHeightAt(sight, at).height,
     isHidden: (cloth) => isUnseen(sight, cloth),
-    isGlimpsed: (cloth) =>
-      seenOver(sight, bound, [cloth]).every(
-        ({ shows, from: seen, line }) => shows <= LITTLE_SHOWS || (line > 0 && seen <= LITTLE_OF_LINE * line),
-      ),
+    isGlimpsed: (cloth) => isSeenLittle(sight, cloth, LITTLE_OF_LINE, LITTLE_SHOWS),
     seenFrom: (cloth) => seenOver(sight, bound, [cloth]),
   };
 }

@@ -148,6 +148,9 @@ it('the search, the options, the map and the words never disagree on who sees a 
       const words = seenWords(plan, option, 'metric');
       expect(search.isHidden(cloth), `yard ${n}`).toBe(option.hidden);
       expect(search.seenFrom(cloth)).toEqual([option]);
+      expect(search.isGlimpsed(cloth)).toBe(
+        option.shows <= 0.2 || (option.line > 0 && option.from <= 0.1 * option.line),
+      );
       // A centimetre more or less than what is shown as nothing.
       if (option.hidden) expect(top.height - top.hidden).toBeLessThanOrEqual(0.005);
       else expect(Math.min(top.height, top.height - top.hidden)).toBeCloseTo(option.shows, 9);
