@@ -101,6 +101,7 @@ export {
   parseTemperature,
   unitsOf,
 } from './plan/units.ts';
+export { lessDamage } from './plan/spoken.ts';
 export { inYearlySpan } from './plan/year-span.ts';
 
 // survey: What a person can find out with a tape, a pole and a clock.
@@ -166,7 +167,7 @@ export { sunEyes } from './load/sun-eye/sun-eye.ts';
 export { rootsAbout } from './load/pot/pot-words.ts';
 export type { PotColour } from './load/pot/root-zone.ts';
 export { loadOf, plantLoadsOf } from './load/load-of.ts';
-export { nameOf } from './plan/names.ts';
+export { namedInside, nameOf } from './plan/names.ts';
 export { GRADE_FROM, GRADE_WORDS, gradeOf } from './load/light/nine.ts';
 export { wallWords } from './load/verdict/wall-heat.ts';
 export { plantPoints } from './load/verdict/plant-points.ts';
@@ -179,6 +180,7 @@ export type {
   Quantity,
   SpotResult,
   SpotStep,
+  Stretch,
   Verdict,
 } from './load/types.ts';
 export { QUANTITIES, QUANTITY_UNITS } from './load/types.ts';
@@ -207,6 +209,14 @@ export type * from './frame/strength/types.ts';
 export type * from './frame/work/types.ts';
 
 // advice: What to do.
+export {
+  cheaperHeadline,
+  drawHeadline,
+  heatHeadline,
+  optionHeadline,
+  placeHeadline,
+  triedHeadline,
+} from './advice/words/headlines.ts';
 export { payoffMap } from './advice/site/payoff-map.ts';
 export type { Sight, SiteSeen } from './advice/site/sights.ts';
 export { siteSeen } from './advice/site/sights.ts';

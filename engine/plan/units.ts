@@ -153,9 +153,11 @@ export function parseArea(text: string, units: Units): number | null {
   return parseQuantity(tidy(text), AREA_PER_UNIT, units === 'metric' ? 'm²' : 'ft²');
 }
 
-/** How far it is, as one would say it of a walk: `10.1 m`, `33 ft`. */
+/** How far it is, as one would say it of a walk: `7.5 m`, `10 m`, `33 ft`. */
 export function formatDistance(metres: number, units: Units): string {
-  return units === 'metric' ? `${fixed(metres, 1)} m` : `${fixed(metres / (12 * METRES_PER_INCH), 0)} ft`;
+  return units === 'metric'
+    ? `${fixed(metres, metres < 9.95 ? 1 : 0)} m`
+    : `${fixed(metres / (12 * METRES_PER_INCH), 0)} ft`;
 }
 
 /** @param squareMetres [m²] */

@@ -82,6 +82,12 @@ export async function graded(page: Page): Promise<void> {
   await page.locator('.yard-map[aria-busy="false"]').waitFor({ state: 'attached' });
 }
 
+/** Opens a fold of the card by its title, by keyboard; one that is open stays so. */
+export async function unfold(page: Page, title: string): Promise<void> {
+  const summary = page.locator('details.fold:not([open]) > summary', { hasText: title });
+  if ((await summary.count()) > 0) await summary.press('Enter');
+}
+
 /** Waits until the page says that everything is on the disk. */
 export async function saved(page: Page): Promise<void> {
   await page.getByRole('banner').getByText('saved', { exact: true }).waitFor({ state: 'attached' });

@@ -3,7 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, loadOf, planText, spotOf } from '../../engine/index.ts';
 import type { Period, Plan, PlantLoad, SpotStep } from '../../engine/index.ts';
-import { SIZES, browserSession, openApp } from './harness.ts';
+import { SIZES, browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
 const PLAN = demoPlan('courtyard');
@@ -104,6 +104,7 @@ test('on 21 July the west wall takes the sun off the hydrangea at 16:22, give or
 test('the map’s findings stand in words, and each can be asked about without the map', async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
+  await unfold(page, 'For the curious');
   await page.getByText(/^The map in words/).click();
   await page.getByRole('button', { name: 'Ask about spot 1' }).click();
   const spot = page.getByRole('region', { name: 'The pinned spot' });
@@ -114,6 +115,7 @@ test('the map’s findings stand in words, and each can be asked about without t
   await spot.waitFor({ state: 'detached' });
 
   // The middle of a cell, typed: the map's own reading is the spot's number.
+  await unfold(page, 'The map');
   await page.getByRole('button', { name: 'Ask about a spot' }).click();
   await page.getByLabel('Type it').fill('4.125 3.625');
   await page.getByLabel('Type it').press('Enter');
@@ -136,6 +138,7 @@ test('every quantity has a legend with its unit, and the height of the map may b
   const context = await session.context();
   const { page } = await openApp(context, session.site.address);
   const choice = page.getByRole('region', { name: 'What the map shows' });
+  await unfold(page, 'The map');
   expect(await page.locator('.map-paper .grade-number').first().isVisible()).toBe(false);
   await choice.getByLabel(/Hatches and numbers/).check();
   await page.locator('.map-paper .grade-number').first().waitFor();
@@ -190,7 +193,7 @@ test('a bare yard, a cool one, one with a rough climate, and a day out of season
     climate: { ...PLAN.climate, heatwaveHigh: 24, months, from: 'rough' },
   });
   await page.getByText(/Nothing on the plan throws shade yet/).waitFor();
-  await page.getByText(/^No plants yet\./).waitFor();
+  await page.getByText(/^No plant is drawn yet/).waitFor();
   await page.getByText(/No spot gets beyond/).waitFor();
   await captioned(page, 'rough climate');
   expect(await axeFindings(page)).toEqual([]);

@@ -2,7 +2,7 @@ import AxeBuilderSource from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, spotOf } from '../../engine/index.ts';
-import { browserSession, openApp } from './harness.ts';
+import { browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
 const PLAN = demoPlan('courtyard');
@@ -85,6 +85,7 @@ test('hour by date: the arrow keys walk its cells, and Enter sets the sun bar to
 test('the yard as the sun sees it says how many plants are lit, and at night that it sees none', async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
+  await unfold(page, 'For the curious');
   await page.getByText('The yard as the sun sees it').click();
   await page
     .getByRole('img', { name: /^17:00, 21 July\. The sun sees (all|\d+) of your \d+ plants and beds\.$/ })

@@ -110,7 +110,7 @@ test('neither page loads anything from elsewhere by itself', async () => {
   const asked: string[] = [];
   page.on('request', (request) => asked.push(request.url()));
   await page.goto(session.site.address);
-  await page.getByText('Next:').waitFor();
+  await page.locator('.headline').waitFor();
   await page.waitForTimeout(500);
   expect(
     asked.filter(

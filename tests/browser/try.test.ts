@@ -14,7 +14,7 @@ import {
 import type { Canopy, ShadowMark } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
-import { SIZES, browserSession, openApp } from './harness.ts';
+import { SIZES, browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
 const demo = demoPlan('courtyard');
@@ -74,6 +74,7 @@ describe('the courtyard’s options, in one visit', () => {
     const answer = compareOptions(demo);
     if (!answer.ok) throw new Error(answer.problems[0]?.message);
     const { choices } = answer.value;
+    await unfold(page, 'Side by side');
     const table = page.getByRole('region', { name: 'Side by side' });
     const cells = async (label: string): Promise<string[]> =>
       (
@@ -285,6 +286,7 @@ describe('the courtyard’s options, in one visit', () => {
 
   test('how much of the ground hides nothing from an onlooker is said, and what of a roof shows', async () => {
     await openOption(page, /^A/);
+    await unfold(page, 'What stays hidden');
     await page.getByLabel('Draw how tall a thing may stand unseen').check();
     const hidden = page.getByRole('region', { name: 'What stays hidden' });
     const { bare } = hiddenHeights(demoPlan('courtyard'), 'terrace');
@@ -295,8 +297,9 @@ describe('the courtyard’s options, in one visit', () => {
   });
 
   test('what hangs on the guesses is said, and what to measure first, as the engine has it', async () => {
+    await unfold(page, 'For the curious');
     await page
-      .getByRole('region', { name: 'How sure' })
+      .getByRole('region', { name: 'Slip' })
       .getByRole('button', { name: 'What hangs on the guesses?' })
       .press('Enter');
     const answer = doubtOf(demo);

@@ -1,9 +1,9 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { nameOf } from '../../engine/index.ts';
+import { namedInside, nameOf } from '../../engine/index.ts';
 import type { Feature, Plan, PlantLoad } from '../../engine/index.ts';
 import { heat } from './results.ts';
-import { findOut, goToStage, selection } from './view.ts';
+import { findOut, goToStage, selection, stage } from './view.ts';
 import type { Stage } from './view.ts';
 import { plan } from './yard.ts';
 
@@ -19,8 +19,12 @@ export interface NextThing {
  */
 export const cardNext = signal<NextThing | null>(null);
 
-export const nextThing: ReadonlySignal<NextThing> = computed(
-  () => cardNext.value ?? generalNext(plan.value, heat.value.shown?.value.plants ?? []),
+/** What the open stage answers, in one sentence; `null` while it is not known, and in a card that answers nothing. */
+export const headline = signal<string | null>(null);
+
+/** `null` when nothing is left to do. */
+export const nextThing: ReadonlySignal<NextThing | null> = computed(
+  () => cardNext.value ?? generalNext(plan.value, heat.value.shown?.value.plants ?? [], stage.value),
 );
 
 /** A few words under each stage's name. */
@@ -56,7 +60,7 @@ export function guessesOf({
   ];
 }
 
-function generalNext(current: Plan, plants: readonly PlantLoad[]): NextThing {
+function generalNext(current: Plan, plants: readonly PlantLoad[], at: Stage): NextThing | null {
   if (current.features.length === 0)
     return { text: 'Draw the walls that stand round the yard.', run: () => goToStage('draw') };
   if (plants.length === 0 && heat.value.shown)
@@ -68,16 +72,26 @@ function generalNext(current: Plan, plants: readonly PlantLoad[]): NextThing {
       text: 'Find north by a pole’s shadow: it is a guess, and everything turns with it.',
       run: () => findOut('north'),
     };
+  const guessed = guesses.find(({ feature }) => feature !== null)?.feature;
+  const measure = guessed && {
+    text: `Measure ${namedInside(current, guessed.id)}`,
+    run: () => show(guessed.id, 'draw'),
+  };
+  if (measure && at === 'draw') return measure;
   const burning =
     plants.find(({ verdict }) => verdict === 'will burn') ?? plants.find(({ verdict }) => verdict === 'at risk');
+  if (burning && at === 'heat') return cureOf(current, burning.id);
   if (burning)
     return { text: `See what the sun does to ${nameOf(current, burning.id)}.`, run: () => show(burning.id, 'heat') };
-  const guessed = guesses.find(({ feature }) => feature !== null);
-  if (guessed?.feature) {
-    const { id } = guessed.feature;
-    return { text: `Measure ${nameOf(current, id)}: a number of it is a guess.`, run: () => show(id, 'draw') };
-  }
-  return { text: 'No plant is harmed. Look at another date, or try a hotter day.', run: () => goToStage('heat') };
+  return measure ?? null;
+}
+
+/** Where the cheapest cure of a plant that burns is looked for: a pot is carried, over all else cloth is tried. */
+function cureOf(current: Plan, id: string): NextThing {
+  const burnt = current.features.find((feature) => feature.id === id);
+  return burnt?.kind === 'plant' && burnt.container === true && burnt.move !== 'never'
+    ? { text: `Find ${namedInside(current, id)} a better place`, run: () => show(id, 'place') }
+    : { text: `See what would help ${namedInside(current, id)}`, run: () => show(id, 'try') };
 }
 
 function show(id: string, where: Stage): void {

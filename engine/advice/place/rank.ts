@@ -6,15 +6,15 @@ import { potGround } from './ground.ts';
 import type { PotJudge } from './judge.ts';
 import type { LightStanding } from '../../load/light/light-class.ts';
 
-/**
- * Places are tried this far apart, farther in a large yard, where the best are then tried again half as far; named ones
- * stand at least `APART` from each other. [m]
- */
+/** Places are tried this far apart, farther in a large yard, where the best are then tried again half as far. [m] */
 const STEP = 0.5;
 const MOST_PLACES = 400;
-const APART = 1;
-/** Places named where nobody says how many. */
-export const SPOTS = 5;
+/** Nearer than this to where it stands is no other place. [m] */
+const ELSEWHERE = 0.5;
+/** Places nearer to each other than this are much alike, and only the best of them is named. Our choice. [m] */
+const APART = 2.5;
+/** Places named beside staying, where nobody says how many: three to choose from. */
+export const SPOTS = 2;
 /** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */
 const ALIKE = 0.5;
 /** More sun than its range by more than this puts a place behind those within it. [h/day] */
@@ -59,7 +59,7 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
     return tried;
   };
   const ground = potGround(plan, plant);
-  const mayStand = (at: PlanPoint): boolean => distance(at, plant.at) > APART / 2 && ground.reasonAt(at) === null;
+  const mayStand = (at: PlanPoint): boolean => distance(at, plant.at) > ELSEWHERE && ground.reasonAt(at) === null;
   const { step, all } = lattice(plan);
   const places = all.filter(mayStand);
   const coarse = places.map(candidateAt);

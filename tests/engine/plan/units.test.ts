@@ -74,7 +74,7 @@ describe('lengths', () => {
   });
 
   it('a way to walk is told to the tenth of a metre or to the foot', () => {
-    expect([10.08, 0].map((metres) => formatDistance(metres, 'metric'))).toEqual(['10.1 m', '0.0 m']);
+    expect([10.08, 7.46, 0].map((metres) => formatDistance(metres, 'metric'))).toEqual(['10 m', '7.5 m', '0.0 m']);
     expect(formatDistance(10.08, 'imperial')).toBe('33 ft');
   });
 

@@ -9,7 +9,7 @@ export function ClimateNote() {
   if (plan.value.climate.from === 'rough') {
     return (
       <p class="climate-note rough-climate">
-        <strong>Rough climate:</strong> every result is rough until it is yours.{' '}
+        <strong>Rough climate:</strong>{' '}
         <button type="button" onClick={() => findOut('climate')}>
           Make it yours
         </button>

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import { CARDS } from '../cards.ts';
-import { cardNext, nextThing } from '../../state/next.ts';
+import { cardNext, headline, nextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { aside, slipHeight, stage } from '../../state/view.ts';
 import { ErrorBoundary } from '../ErrorBoundary/index.tsx';
@@ -64,7 +64,7 @@ export function Slip() {
   return (
     <section id="slip" class={`slip slip-${slipHeight.value}`} aria-label="Slip" tabIndex={-1}>
       <SlipGrip />
-      <NextLine />
+      <FirstLine />
       <div class="slip-card">
         <ClimateNote />
         {heat.value.shown && <Lazy load={loadGreeting} what="The greeting" />}
@@ -83,7 +83,7 @@ export function Slip() {
         ) : (
           <>
             <div class="slip-head">
-              <h1>{STAGE_NAMES[current].full}</h1>
+              <h1 class="stage-name">{STAGE_NAMES[current].full}</h1>
             </div>
             <ErrorBoundary key={current} what={STAGE_NAMES[current].full}>
               {card ? <Lazy load={card.load} what={STAGE_NAMES[current].full} /> : <p>{STAGE_NAMES[current].about}</p>}
@@ -120,17 +120,20 @@ function SlipGrip() {
   );
 }
 
-function NextLine() {
-  const { text, run } = nextThing.value;
+/** Over the card, also where it is folded away: what the stage answers; where it answers nothing, what to do next. */
+function FirstLine() {
+  if (aside.value === null && headline.value !== null) return <p class="next-line headline">{headline.value}</p>;
+  const next = nextThing.value;
+  if (next === null) return <p class="next-line">{STAGE_NAMES[stage.value].about}</p>;
   return (
     <p class="next-line">
       <strong>Next:</strong>{' '}
-      {run ? (
-        <button type="button" onClick={run}>
-          {text}
+      {next.run ? (
+        <button type="button" onClick={next.run}>
+          {next.text}
         </button>
       ) : (
-        <span>{text}</span>
+        <span>{next.text}</span>
       )}
     </p>
   );

@@ -5,8 +5,8 @@ import { takeUp } from '../../map/drawing/drawing.ts';
 import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { YARD_EDGE } from '../../map/drawing/grips.ts';
-import { toolById } from '../../map/drawing/tools.ts';
-import type { ToolId } from '../../map/drawing/tools.ts';
+import { TOOLS } from '../../map/drawing/tools.ts';
+import type { Tool } from '../../map/drawing/tools.ts';
 import { units } from '../../state/yard.ts';
 import { FeatureEditor } from '../parts/feature/FeatureEditor.tsx';
 import { groupsOf, leastKnown, sizeWords } from './listing.ts';
@@ -18,15 +18,15 @@ export function PlanList() {
   const edgeChosen = selection.value.includes(YARD_EDGE);
   return (
     <section class="plan-list" aria-label="Everything on the plan">
-      <h2>Everything on the plan</h2>
-      {groupsOf(drawnPlan.value).map(({ name, adds, features }) => (
+      <h2 class="unseen">Everything on the plan</h2>
+      <p class="add-row" role="group" aria-label="Add to the plan">
+        {TOOLS.map((tool) => (
+          <AddButton key={tool.id} tool={tool} />
+        ))}
+      </p>
+      {groupsOf(drawnPlan.value).map(({ name, features }) => (
         <section key={name} class="plan-group" aria-label={name}>
-          <div class="group-head">
-            <h3>{name}</h3>
-            {adds.map((id) => (
-              <AddButton key={id} id={id} />
-            ))}
-          </div>
+          <h3>{name}</h3>
           <ul>
             {features.map((feature) => (
               <Row key={feature.id} feature={feature} />
@@ -35,9 +35,7 @@ export function PlanList() {
         </section>
       ))}
       <section class="plan-group" aria-label="The yard's edge">
-        <div class="group-head">
-          <h3>The yard's edge</h3>
-        </div>
+        <h3>The yard's edge</h3>
         <ul>
           <li class={edgeChosen ? 'plan-row chosen' : 'plan-row'}>
             <button type="button" class="row-name" aria-expanded={edgeChosen} onClick={() => choose(YARD_EDGE)}>
@@ -51,10 +49,10 @@ export function PlanList() {
   );
 }
 
-function AddButton({ id }: { readonly id: ToolId }) {
+function AddButton({ tool: { id, button, noun } }: { readonly tool: Tool }) {
   return (
-    <button type="button" class="add" onClick={(event) => takeUp(id, event.detail === 0)}>
-      Add {toolById(id)?.noun}
+    <button type="button" class="add" aria-label={`Add ${noun}`} onClick={(event) => takeUp(id, event.detail === 0)}>
+      {button}
     </button>
   );
 }

@@ -1,6 +1,11 @@
 import '../parts/feature/style.css';
 import { aside, findOut, selection, surveyTopic } from '../../state/view.ts';
 import { deleteFeatures } from '../../map/drawing/feature-edits.ts';
+import { drawHeadline } from '../../../engine/index.ts';
+import { guessesOf } from '../../state/next.ts';
+import { plan } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { PlanList } from './PlanList.tsx';
 import { SanityWalk } from './SanityWalk.tsx';
 import { YardFields } from './YardFields.tsx';
@@ -18,6 +23,7 @@ export function DrawCard() {
           </button>
         </p>
       )}
+      <StageAnswer says={drawHeadline(plan.value, guessesOf(plan.value).length)} />
       <button type="button" class="draw-finds" onClick={() => findOut(surveyTopic.value)}>
         How do I find this?
       </button>{' '}
@@ -25,8 +31,10 @@ export function DrawCard() {
         Field sheet to print
       </button>
       <PlanList />
-      <YardFields />
       <SanityWalk />
+      <Fold title="The whole yard">
+        <YardFields />
+      </Fold>
     </div>
   );
 }

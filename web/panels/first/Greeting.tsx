@@ -1,7 +1,6 @@
 import '../parts/boxes/asked.css';
 import { signal } from '@preact/signals';
 import { demoPlan } from '../../../engine/index.ts';
-import { heat } from '../../state/results.ts';
 import { aside, goToStage, minute, periodKind, selection, slipHeight, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { answers } from './answers.ts';
@@ -54,7 +53,6 @@ export function Greeting() {
   }
   return (
     <section class="greeting" aria-label="First minute">
-      {demo && <p class="greeting-line">{lemonWords()}</p>}
       <button type="button" class="main" onClick={openQuestions}>
         {unfinished ? 'Go on: what happened in my yard?' : 'What happened in my yard?'}
       </button>{' '}
@@ -92,12 +90,4 @@ function chooseBurnt(): void {
   const burnt = plan.value.journal?.find(({ what }) => what === 'damage')?.feature;
   if (burnt !== undefined) selection.value = [burnt];
   periodKind.value = 'heatwave';
-}
-
-/** The hours are those reckoned for the yard as it stands. */
-function lemonWords(): string {
-  const when = heat.value.shown?.value.plants.find(({ id }) => id === 'lemon')?.when;
-  return when
-    ? `This lemon burnt last summer. On a heatwave day its leaves are too hot from ${when.from} to ${when.to}.`
-    : 'This lemon burnt last summer.';
 }

@@ -1,6 +1,9 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { compassWord } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { selection } from '../../state/view.ts';
+import { timesIn } from '../parts/times.ts';
+import { HoursBar } from './HoursBar.tsx';
 import { plantCard } from './slots.ts';
 
 interface PlantRowProps {
@@ -9,14 +12,14 @@ interface PlantRowProps {
   readonly open: boolean;
 }
 
-/** One plant in a line; opened, all that is known of it. */
+/** One plant in a line with its harmful hours; opened, all that is known of it. */
 export function PlantRow({ plant, name, open }: PlantRowProps) {
   const row = useRef<HTMLLIElement>(null);
   useEffect(() => {
     if (open) row.current?.scrollIntoView({ block: 'nearest' });
   }, [open]);
-  const told = plant.sentence.slice(plant.sentence.indexOf(': ') + 2);
-  const first = told.split('; ')[0];
+  const told = timesIn(plant.sentence.slice(plant.sentence.indexOf(': ') + 2));
+  const harmed = plant.when !== null && (plant.verdict === 'will burn' || plant.verdict === 'at risk');
   return (
     <li ref={row} class={open ? 'heat-plant chosen' : 'heat-plant'}>
       <button type="button" aria-expanded={open} onClick={() => (selection.value = open ? [] : [plant.id])}>
@@ -24,10 +27,11 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
         <span class={`verdict ${(plant.verdict ?? 'none').replaceAll(' ', '-')}`}>
           {plant.verdict ?? 'no verdict yet'}
         </span>
-        {!open && first !== plant.verdict && (
+        {plant.when !== null && <HoursBar when={plant.when} />}
+        {!open && harmed && plant.when !== null && (
           <span class="heat-plant-line">
-            {first}
-            {first.endsWith('.') ? '' : '.'}
+            {timesIn(`${plant.when.from} to ${plant.when.to}`)}
+            {sideWords(plant)}
           </span>
         )}
       </button>
@@ -39,4 +43,14 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
       )}
     </li>
   );
+}
+
+/** Where the sun comes from that harms it: its worst side, and of a top the worst side besides. */
+function sideWords({ from, sides = [] }: PlantLoad): string {
+  if (from === null) return '';
+  const flank = sides
+    .filter(({ side }) => side !== 'top')
+    .toSorted((a, b) => (b.scorchDose ?? 0) - (a.scorchDose ?? 0))[0]?.side;
+  const side = from === 'top' ? flank : from;
+  return typeof side === 'number' ? `, ${compassWord(side)} side` : '';
 }

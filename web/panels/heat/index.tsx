@@ -1,21 +1,23 @@
 import './style.css';
-import { nameOf, worthOf } from '../../../engine/index.ts';
+import { heatHeadline, nameOf, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { crossHair, typingWanted } from '../../map/drawing/in-hand.ts';
 import { askedPoint } from '../../map/laid-on/overlays.ts';
 import { isStale } from '../../state/live.ts';
+import { headline } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { findOut, goToStage, pin, selection, slipHeight } from '../../state/view.ts';
 import { plan, shownPlan } from '../../state/yard.ts';
 import { EmptyNotes } from './EmptyNotes.tsx';
 import { MapChoice } from './on-map/MapChoice.tsx';
+import { sunUp } from './hours.ts';
 import { PlantRow } from './PlantRow.tsx';
+import { Fold } from '../parts/answer/Fold.tsx';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { worstFirst } from '../parts/quantity-words.ts';
 import { mapFindings, shadowClock, spotCard, sunEyePicture } from './slots.ts';
 
-/**
- * The card of the second stage: what the map shows, the plants worst first, and the hours of a chosen plant or spot.
- */
+/** The card of the second stage: what the sun does in one sentence, the plants worst first, and the hours of each. */
 export function HeatCard() {
   const live = heat.value;
   const result = live.shown?.value;
@@ -39,20 +41,28 @@ export function HeatCard() {
           )}
         </p>
       ))}
-      <MapChoice plants={result?.plants ?? []} />
+      {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
+      {result && pin.value && <spotCard.Part />}
       {result && <EmptyNotes />}
-      {result && (
-        <p>
+      <Fold title="The map">
+        <MapChoice plants={result?.plants ?? []} />
+        {result && (
           <button type="button" onClick={askAboutSpot}>
             Ask about a spot
           </button>
-        </p>
+        )}
+      </Fold>
+      {result && (
+        <Fold title="For the curious">
+          <p class="quiet">
+            Judged on the heatwave day, on the worst of eight sides and the top. Within one verdict: by heat over the
+            limit times what the plant is worth to you.
+          </p>
+          <sunEyePicture.Part />
+          <shadowClock.Part />
+          <mapFindings.Part />
+        </Fold>
       )}
-      {result && pin.value && <spotCard.Part />}
-      {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
-      {result && <sunEyePicture.Part />}
-      {result && <shadowClock.Part />}
-      {result && <mapFindings.Part />}
     </div>
   );
 }
@@ -76,36 +86,25 @@ function askAboutSpot(): void {
 
 function Plants({ plants, stale }: { readonly plants: readonly PlantLoad[]; readonly stale: boolean }) {
   const features = new Map(shownPlan.value.features.map((feature) => [feature.id, feature]));
-  const known = plants.filter(({ id }) => features.has(id));
   const worth = (id: string): number => {
     const feature = features.get(id);
     return feature ? worthOf(feature) : 1;
   };
+  const ranked = worstFirst(
+    plants.filter(({ id }) => features.has(id)),
+    worth,
+  );
   const [chosen] = selection.value;
   return (
-    <section aria-label="Plants, worst first" class={stale ? 'out-of-date' : undefined}>
-      <h2>Plants, worst first</h2>
-      {known.length === 0 ? (
-        <p>
-          No plants yet. Tap anywhere on the drawing to ask about a spot, or{' '}
-          <button type="button" onClick={() => goToStage('draw')}>
-            put a plant on the plan
-          </button>
-          .
-        </p>
-      ) : (
-        <>
-          <ol class="plants-worst-first">
-            {worstFirst(known, worth).map((plant) => (
-              <PlantRow key={plant.id} plant={plant} name={nameOf(plan.value, plant.id)} open={plant.id === chosen} />
-            ))}
-          </ol>
-          <p class="quiet">
-            Judged on the heatwave day, on the worst of eight sides and the top. Within one verdict: by heat over the
-            limit times what the plant is worth to you.
-          </p>
-        </>
-      )}
-    </section>
+    <StageAnswer says={stale ? headline.peek() : heatHeadline(shownPlan.value, ranked, sunUp.value)}>
+      <section aria-label="Plants, worst first" class={stale ? 'out-of-date' : undefined}>
+        <h2 class="unseen">Plants, worst first</h2>
+        <ol class="plants-worst-first">
+          {ranked.map((plant) => (
+            <PlantRow key={plant.id} plant={plant} name={nameOf(plan.value, plant.id)} open={plant.id === chosen} />
+          ))}
+        </ol>
+      </section>
+    </StageAnswer>
   );
 }

@@ -1,14 +1,18 @@
 import { untracked, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { featureOf, formatArea, middleOf, sentenceCase } from '../../../engine/index.ts';
+import { featureOf, middleOf, sentenceCase } from '../../../engine/index.ts';
 import type { PlanPoint, BarredGround } from '../../../engine/index.ts';
 import { askForPoint } from '../../map/laid-on/ask-point.ts';
 import { askedPoint, barredRings } from '../../map/laid-on/overlays.ts';
 import { stripsOf } from '../../common/strips.ts';
 import { readOut } from '../../state/speech.ts';
 import { pin, selection } from '../../state/view.ts';
-import { plan, units } from '../../state/yard.ts';
+import { plan } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
 import { ground } from './placed.ts';
+
+/** The rest is heard by a tap. */
+const MOST_REASONS = 8;
 
 /** Hatches the ground on which the pot may not stand, and says of a tapped point why. */
 export function BarredGround() {
@@ -50,32 +54,29 @@ export function BarredGround() {
   };
   return (
     <section class="barred-ground" aria-label="Hatched ground">
-      <h2>Hatched ground</h2>
-      <p>
-        There it may not stand. Tap it to hear why, or{' '}
-        <button type="button" onClick={ask}>
-          ask about a place
-        </button>
-      </p>
       {said.value !== null && <p class="said">{said.value}</p>}
-      <details>
-        <summary>Every reason, and how much ground it takes</summary>
+      <Fold title="Hatched ground">
+        <p>
+          There it may not stand. Tap it to hear why, or{' '}
+          <button type="button" onClick={ask}>
+            ask about a place
+          </button>
+        </p>
         <ul>
-          {reasons.map(([reason, area]) => (
-            <li key={reason}>
-              {sentenceCase(reason)} ({formatArea(area, units.value)})
-            </li>
+          {reasons.slice(0, MOST_REASONS).map((reason) => (
+            <li key={reason}>{sentenceCase(reason)}</li>
           ))}
         </ul>
-      </details>
+      </Fold>
     </section>
   );
 }
 
-function reasonList(answer: BarredGround | undefined): [reason: string, area: number][] {
-  const areas = new Map<string, number>();
-  for (const { reason } of answer?.barred ?? []) areas.set(reason, (areas.get(reason) ?? 0) + answer!.step ** 2);
-  return [...areas].sort((a, b) => b[1] - a[1]);
+/** What takes most ground first. */
+function reasonList(answer: BarredGround | undefined): string[] {
+  const squares = new Map<string, number>();
+  for (const { reason } of answer?.barred ?? []) squares.set(reason, (squares.get(reason) ?? 0) + 1);
+  return [...squares].sort((a, b) => b[1] - a[1]).map(([reason]) => reason);
 }
 
 function wordsAt(answer: BarredGround | undefined, [x, y]: PlanPoint): string {

@@ -4,9 +4,8 @@ import { coordinateField, withCoordinate } from '../parts/feature/place-fields.t
 import { moveMeaning } from '../../map/drawing/move-meaning.ts';
 import { NudgePad } from '../../map/controls/NudgePad.tsx';
 import { NumberBox } from '../parts/boxes/NumberBox.tsx';
-import { heat } from '../../state/results.ts';
 import { openOptionId, haveMoved, putBack, tryThere, withPotThere } from './place-edits.ts';
-import { elsewhere, followPot, isRough, potAt, there } from './there.ts';
+import { elsewhere, followPot, isRough, potAt, there, triedWords } from './there.ts';
 
 /**
  * The pot where it is on the drawing, also while it is dragged; and its place as numbers, for whoever does not drag.
@@ -20,16 +19,14 @@ export function Now({ pot }: { readonly pot: FeatureOf<'plant'> }) {
     };
   }, []);
   const at = potAt.value;
-  const plant = there.value?.load ?? heat.value.shown?.value.plants.find(({ id }) => id === pot.id);
-  const rough = isRough.value;
+  const option = openOptionId.value;
   const reason = there.value?.reason ?? null;
   return (
-    <section class="pot-now" aria-label="Where it is on the drawing" aria-busy={rough}>
-      {plant && (
+    <section class="pot-now" aria-label="Where it is on the drawing" aria-busy={isRough.value}>
+      {elsewhere.value && (
         <p class="finding">
-          {rough && '~ '}
-          {elsewhere.value && `Tried there${openOptionId.value === null ? '' : `, in option ${openOptionId.value}`}. `}
-          {plant.sentence}
+          {isRough.value && '~ '}
+          Tried there{option === null ? '' : `, in option ${option}`}. {triedWords.value}
         </p>
       )}
       {reason !== null && (
@@ -37,7 +34,7 @@ export function Now({ pot }: { readonly pot: FeatureOf<'plant'> }) {
           It may not stand there: {reason}.
         </p>
       )}
-      {elsewhere.value && at !== null && openOptionId.value !== null && (
+      {elsewhere.value && at !== null && option !== null && (
         <p class="paper-buttons">
           <button type="button" onClick={() => haveMoved(pot, at, null)}>
             I have moved it there
@@ -48,7 +45,7 @@ export function Now({ pot }: { readonly pot: FeatureOf<'plant'> }) {
         </p>
       )}
       <details>
-        <summary>Drag it on the drawing, or type where</summary>
+        <summary>Type where</summary>
         {at && (
           <div class="pot-place">
             {([0, 1] as const).map((axis) => (

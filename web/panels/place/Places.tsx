@@ -1,10 +1,10 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { featureOf } from '../../../engine/index.ts';
-import { shortDayWords } from '../../common/words.ts';
-import type { FeatureOf, PlaceResult, PotSwap } from '../../../engine/index.ts';
+import type { FeatureOf, PlaceResult, PlaceSpot, PotSwap } from '../../../engine/index.ts';
 import { numberedMarks, showOnMap } from '../../map/laid-on/overlays.ts';
 import { plan } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
 import { openOptionId, putInOption } from './place-edits.ts';
 import { places, pot } from './placed.ts';
 import { Spot } from './Spot.tsx';
@@ -36,6 +36,8 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
       </p>
     ) : null;
 
+  const stay = result.spots.find((spot) => spot.stay) ?? result.spots[0];
+
   /** A card that has come to rest is the chosen one, and the drawing goes there. */
   function onRest(): void {
     const list = cards.current;
@@ -45,6 +47,11 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
     if (!spot || spot.rank === open.value) return;
     open.value = spot.rank;
     showOnMap(spot.at);
+  }
+
+  function choose(spot: PlaceSpot): void {
+    open.value = open.value === spot.rank ? 0 : spot.rank;
+    if (open.value !== 0) showOnMap(spot.at);
   }
 
   function leaf(by: 1 | -1): void {
@@ -57,7 +64,7 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
 
   return (
     <section aria-label="Best places" aria-busy={working !== null}>
-      <h2>Best places</h2>
+      <h2 class="unseen">Best places</h2>
       <nav class="spot-pages" aria-label="Places, a card each">
         <button type="button" disabled={open.value <= 1} onClick={() => leaf(-1)}>
           ‹ Better
@@ -75,26 +82,25 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
             key={spot.rank}
             pot={chosen}
             spot={spot}
+            stay={stay}
             chosen={open.value === spot.rank}
-            onChoose={() => (open.value = open.value === spot.rank ? 0 : spot.rank)}
+            onChoose={() => choose(spot)}
           />
         ))}
       </ol>
-      {result.notes.map((note) => (
-        <p key={note} class="said">
-          {note}
-        </p>
-      ))}
-      {result.winterBest && (
-        <p class="winter-best">
-          Winter apart ({shortDayWords(result.winterDay)}): most sun, {result.winterBest.sunHours.toFixed(1)} h a day,
-          is at the place marked W, {result.winterBest.where}.{' '}
-          <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>
-            Show place W on the drawing
-          </button>
-        </p>
-      )}
-      {result.swaps.length > 0 && <Swaps pot={chosen} swaps={result.swaps} />}
+      <Fold title="What else">
+        {result.notes.map((note) => (
+          <p key={note}>{note}</p>
+        ))}
+        {result.winterBest && (
+          <p>
+            <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>
+              Show place W, best in winter
+            </button>
+          </p>
+        )}
+        {result.swaps.length > 0 && <Swaps pot={chosen} swaps={result.swaps} />}
+      </Fold>
     </section>
   );
 }

@@ -1,87 +1,85 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
-import { formatDistance, formatTemperature, sentenceCase } from '../../../engine/index.ts';
+import { formatDistance, formatTemperature, lessDamage, sentenceCase } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
-import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { plan, units } from '../../state/yard.ts';
+import { ShareBar } from '../parts/answer/ShareBar.tsx';
 import { HardeningDates } from './HardeningDates.tsx';
 import { haveMoved, openOptionId, putInOption } from './place-edits.ts';
 
 interface Props {
   readonly pot: FeatureOf<'plant'>;
   readonly spot: PlaceSpot;
+  /** Where it stands now. */
+  readonly stay: PlaceSpot;
   readonly chosen: boolean;
   readonly onChoose: () => void;
 }
 
-const STANDING = { enough: 'enough light', short: 'a little short of light', 'too dark': 'too dark' } as const;
+const STANDING = { enough: '', short: ', a little short of light', 'too dark': ', too dark' } as const;
 
-/** One place for the pot: what it does there in summer and in winter, and what can be done about it. */
-export function Spot({ pot, spot, chosen, onChoose }: Props) {
+/** One place for the pot: what is left of its heat damage there, what else it gets, and what can be done about it. */
+export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
   const into = openOptionId.value;
-  const title = spot.stay
-    ? `${spot.rank}. Stay where it is`
-    : `${spot.rank}. ${sentenceCase(spot.where)}, ${formatDistance(spot.metres, units.value)} away`;
+  const title = spot.stay ? `${spot.rank}. Stay where it is` : `${spot.rank}. ${sentenceCase(spot.where)}`;
+  const left = stay.harm > 0 ? spot.harm / stay.harm : 0;
   return (
     <li class={chosen ? 'pot-spot chosen' : 'pot-spot'}>
       <button type="button" class="spot-head" aria-expanded={chosen} onClick={onChoose}>
         <strong>{title}</strong>{' '}
         <span>
-          {spot.verdict}, {STANDING[spot.standing]}
+          {spot.verdict}
+          {spot.verdict === 'too dark' ? '' : STANDING[spot.standing]}
         </span>
+        <ShareBar left={left} />
       </button>
-      <dl class="spot-figures">
-        <div>
-          <dt>Harmful sun in summer</dt>
-          <dd>{spot.harm.toFixed(1)} K·h a hot day</dd>
-        </div>
-        <div>
-          <dt>Light in summer</dt>
-          <dd>
-            {spot.light.dailyLight.toFixed(0)} mol/m², {spot.light.sunHours.toFixed(1)} h of sun
-          </dd>
-        </div>
-        <div>
-          <dt>Sun in mid-winter</dt>
-          <dd>{spot.winterSunHours.toFixed(1)} h a day</dd>
-        </div>
-        <div>
-          <dt>Roots on the heatwave day</dt>
-          <dd>
-            {formatTemperature(spot.pot.roots.warmest, units.value)}, {spot.pot.roots.verdict}
-          </dd>
-        </div>
-        <div>
-          <dt>To carry</dt>
-          <dd>{spot.stay ? 'nothing' : formatDistance(spot.metres, units.value)}</dd>
-        </div>
-      </dl>
       {chosen && (
         <>
-          <p>{spot.sentence}</p>
+          <ul class="spot-figures">
+            {!spot.stay && spot.rank > 1 && (
+              <li>
+                {formatDistance(spot.metres, units.value)} away{stay.harm > 0 && `, ${damageWords(left)}`}
+              </li>
+            )}
+            <li>
+              {spot.light.sunHours.toFixed(0)} h of sun a day, {winterWords(spot.winterSunHours)}
+            </li>
+            {spot.pot.roots.verdict !== 'fine' && (
+              <li>
+                roots {formatTemperature(spot.pot.roots.warmest, units.value)}, {spot.pot.roots.verdict}
+              </li>
+            )}
+          </ul>
           {!spot.stay && (
             <p class="paper-buttons">
               <button type="button" class="main" onClick={() => putInOption([[pot, spot.at]])}>
-                Put it there in {into === null ? 'a new option' : `option ${into}`}
+                Try it there{into === null ? '' : ` in option ${into}`}
               </button>{' '}
               <button type="button" onClick={() => haveMoved(pot, spot.at, spot.hardening)}>
                 I have moved it
               </button>
             </p>
           )}
-          <p>
-            <button type="button" onClick={() => showOnMap(spot.at)}>
-              Show place {spot.rank} on the drawing
-            </button>
-          </p>
           {spot.hardening && (
-            <HardeningDates
-              hardening={spot.hardening}
-              from={siteClock(plan.value.site.timeZone).slice(0, 10)}
-              title="Get it used to more sun, if it moves today"
-            />
+            <details>
+              <summary>Get it used to more sun first</summary>
+              <HardeningDates
+                hardening={spot.hardening}
+                from={siteClock(plan.value.site.timeZone).slice(0, 10)}
+                title="If it moves today"
+              />
+            </details>
           )}
         </>
       )}
     </li>
   );
+}
+
+/** @param left of today's */
+function damageWords(left: number): string {
+  return left <= 1 ? lessDamage(1 - left) : 'more heat damage';
+}
+
+function winterWords(hours: number): string {
+  return hours < 0.5 ? 'none in mid-winter' : `${hours.toFixed(0)} h in mid-winter`;
 }

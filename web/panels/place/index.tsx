@@ -2,11 +2,14 @@ import './style.css';
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { FeatureOf } from '../../../engine/index.ts';
-import { cautionsFor } from '../../../engine/index.ts';
+import { cautionsFor, placeHeadline } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { numberedMarks } from '../../map/laid-on/overlays.ts';
 import { cardNext } from '../../state/next.ts';
 import { goToStage, selection, shownOptions, stage } from '../../state/view.ts';
+import { plan, units } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { MOVES } from '../parts/feature/move-words.ts';
 import { BarredGround } from './BarredGround.tsx';
@@ -14,7 +17,7 @@ import { HardeningDates } from './HardeningDates.tsx';
 import { Now } from './Now.tsx';
 import { justMoved } from './place-edits.ts';
 import { Places } from './Places.tsx';
-import { choosePot, pot, pots } from './placed.ts';
+import { choosePot, places, pot, pots } from './placed.ts';
 import { elsewhere } from './there.ts';
 
 /** Where a pot stands best, summer and winter, with staying among the places. */
@@ -48,29 +51,31 @@ export function PlaceCard() {
       </p>
     );
   const moved = justMoved.value?.pot === chosen.id ? justMoved.value : null;
+  const found = places.value.shown?.value;
   return (
     <div class="place-card">
-      <div class="pot-choice">
-        <ChoiceBox
-          label="Which pot?"
-          value={chosen.id}
-          choices={Object.fromEntries(pots.value.map((each) => [each.id, calledOf(each)]))}
-          onChange={(id) => id !== undefined && choosePot(id)}
-        />
-        <Weight pot={chosen} />
-      </div>
-      <Now key={chosen.id} pot={chosen} />
-      {moved && (
-        <HardeningDates
-          hardening={moved.hardening}
-          from={moved.date}
-          title="It stands in more sun now: get it used to it"
-        />
-      )}
-      <Places pot={chosen} />
+      <StageAnswer says={found?.plant === chosen.id ? placeHeadline(plan.value, found, units.value) : null} act={null}>
+        {pots.value.length > 1 && (
+          <ChoiceBox
+            label="Which pot?"
+            value={chosen.id}
+            choices={Object.fromEntries(pots.value.map((each) => [each.id, calledOf(each)]))}
+            onChange={(id) => id !== undefined && choosePot(id)}
+          />
+        )}
+        <Now key={chosen.id} pot={chosen} />
+        {moved && (
+          <HardeningDates
+            hardening={moved.hardening}
+            from={moved.date}
+            title="It stands in more sun now: get it used to it"
+          />
+        )}
+        <Places pot={chosen} />
+      </StageAnswer>
       <BarredGround />
-      <details class="cautions">
-        <summary>Before it is carried</summary>
+      <Fold title="Before carrying">
+        <Weight pot={chosen} />
         <ul>
           <li>
             A pot of 0.5 m holds over 60 kg when wet. Let it dry a little, take a trolley or a second person, lift with
@@ -80,7 +85,7 @@ export function PlaceCard() {
             <li key={id}>{text}</li>
           ))}
         </ul>
-      </details>
+      </Fold>
     </div>
   );
 }

@@ -1,4 +1,5 @@
 import { computed, signal } from '@preact/signals';
+import { triedHeadline } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { askEngine } from '../../state/ask.ts';
@@ -9,7 +10,8 @@ import { heat, period } from '../../state/results.ts';
 import { stage } from '../../state/view.ts';
 import { preview } from '../../state/yard.ts';
 import { followNewest } from '../../state/newest.ts';
-import { pot } from './placed.ts';
+import { timesIn } from '../parts/times.ts';
+import { places, pot } from './placed.ts';
 
 /** Where the pot stands on the drawing: dragged, in the open option, or in the yard. */
 export const potAt = computed<PlanPoint | null>(() => {
@@ -47,6 +49,13 @@ export const isRough = computed(
     (question.value !== null && !same(there.value?.at, potAt.value)) ||
     (question.value === null && isStale(heat.value)),
 );
+
+/** Better or worse than where it stands in the yard, and its hours; empty while neither is known. */
+export const triedWords = computed(() => {
+  const now = places.value.shown?.value;
+  const stay = now?.plant === pot.value?.id ? now?.spots.find((spot) => spot.stay) : undefined;
+  return there.value && stay ? timesIn(triedHeadline(there.value.load, stay.scorchDose)) : '';
+});
 
 export function followPot(): () => void {
   return followNewest(question, (args) => askEngine('potThere', args), answered);

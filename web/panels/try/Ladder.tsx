@@ -1,6 +1,7 @@
 import { currencyOf } from '../../../engine/index.ts';
 import type { LadderStep } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
+import { ShareBar } from '../parts/answer/ShareBar.tsx';
 import { found } from './search.ts';
 import { cheaper } from '../parts/tried.ts';
 import { moneyWords } from '../../common/figures.ts';
@@ -21,7 +22,7 @@ const UNSEARCHED: readonly Rung[] = [
   },
 ];
 
-/** What to try first, the cheapest at the top. */
+/** What to try first, the cheapest at the top, with what is left of today's heat damage; its why behind its name. */
 export function Ladder() {
   const { shown, problems } = cheaper.value;
   const searched = found.value?.result.ladder ?? [];
@@ -29,16 +30,21 @@ export function Ladder() {
   if (shown?.value.steps.length === 0) return null;
   return (
     <section aria-label="Cheaper first">
-      <h2>Cheaper first</h2>
+      <h2 class="unseen">Cheaper first</h2>
       {problems.map(({ message }) => (
         <p key={message}>{message}</p>
       ))}
       {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
-      {shown && <p class="quiet">What each alone spares, of all harm to leaves.</p>}
       <ol class="ladder">
         {[...(shown?.value.steps ?? []), ...dearer].map((rung) => (
           <li key={rung.id}>
-            <strong>{rung.name}:</strong> <Effect rung={rung} /> {rung.sentence}
+            <details>
+              <summary>
+                <strong>{rung.name}:</strong> <Effect rung={rung} />
+                {typeof rung.sparedShare === 'number' && <ShareBar left={1 - rung.sparedShare} />}
+              </summary>
+              <p>{rung.sentence}</p>
+            </details>
           </li>
         ))}
       </ol>

@@ -6,6 +6,7 @@ import { openTheOption, optionWords } from '../parts/tried.ts';
 /** Farther down on the same card. */
 export function toFinding(): void {
   const sentence = document.querySelector<HTMLElement>('.find-best');
+  sentence?.closest('details')?.setAttribute('open', '');
   sentence?.scrollIntoView({ block: 'start' });
   sentence?.querySelector('select')?.focus({ preventScroll: true });
 }
@@ -17,7 +18,7 @@ export function OptionTabs() {
   const into = open === null ? 'a new option' : `option ${open}`;
   return (
     <section class="option-tabs" aria-label="What is tried">
-      <h2>What is tried</h2>
+      <h2 class="unseen">What is tried</h2>
       <div class="tab-row" role="group" aria-label="Show on the drawing">
         <button type="button" aria-pressed={open === null} onClick={() => openTheOption(null)}>
           Today
@@ -29,7 +30,7 @@ export function OptionTabs() {
             aria-pressed={open === option.id}
             onClick={() => openTheOption(option.id)}
           >
-            {optionWords(option)}
+            <span title={optionWords(option)}>{option.id}</span>
           </button>
         ))}
       </div>
@@ -40,9 +41,6 @@ export function OptionTabs() {
         </button>{' '}
         <button type="button" onClick={() => putFirstCloth('screen')}>
           A screen
-        </button>{' '}
-        <button type="button" onClick={toFinding}>
-          Let the best be found
         </button>
       </p>
     </section>

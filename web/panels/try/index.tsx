@@ -1,8 +1,6 @@
 import './style.css';
-import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { cautionsFor } from '../../../engine/index.ts';
-import { cardNext } from '../../state/next.ts';
+import { cautionsFor, cheaperHeadline, optionHeadline } from '../../../engine/index.ts';
 import type { NextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { aside, goToStage, shownOptions, stage } from '../../state/view.ts';
@@ -17,8 +15,10 @@ import { SectionPicture } from './SectionPicture.tsx';
 import { postsInTheWay } from './faults.ts';
 import { side } from './held.ts';
 import { layMarks } from './marked.ts';
-import { cancelSearch, growing } from './search.ts';
-import { compared, openOption } from '../parts/tried.ts';
+import { cancelSearch, found, growing, searching } from './search.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
+import { cheaper, compared, openOption } from '../parts/tried.ts';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {
@@ -30,59 +30,70 @@ export function TryCard() {
     },
     [],
   );
-  useSignalEffect(() => {
-    cardNext.value = nextWords();
-  });
   const options = plan.value.options ?? [];
   return (
     <div class="try-card">
-      {growing(plan.value).length === 0 ? (
-        <p class="nothing-to-shade">
-          Nothing to shade yet: no plant is drawn.{' '}
-          <button type="button" onClick={() => goToStage('draw')}>
-            Draw the plants first
-          </button>
-        </p>
-      ) : (
-        nothingHarmed() && <p class="nothing-to-shade">Nothing to shade: no plant is harmed. You may stop here.</p>
-      )}
-      <Ladder />
-      <OptionTabs />
+      <StageAnswer says={says()} act={nextWords()}>
+        {openOption.value === null && <Ladder />}
+        <OptionTabs />
+      </StageAnswer>
       <OptionPaper />
-      {openOption.value === null && <SectionPicture />}
-      {options.length > 0 && <CompareTable />}
-      <FindBest />
-      <HiddenHeights />
-      <section class="how-sure" aria-label="How sure">
-        <h2>How sure</h2>
+      <Fold title="Find the best cloth" open={found.value !== null || searching.value !== null}>
+        <FindBest />
+      </Fold>
+      {options.length > 0 && (
+        <Fold title="Side by side">
+          <CompareTable />
+        </Fold>
+      )}
+      {openOption.value === null && (
+        <Fold title="Cut through a roof">
+          <SectionPicture />
+        </Fold>
+      )}
+      <Fold title="What stays hidden">
+        <HiddenHeights />
+      </Fold>
+      <Fold title="For the curious">
         <p>
           Every answer here rests on what is guessed.{' '}
           <button type="button" onClick={() => (aside.value = 'sure')}>
             What hangs on the guesses?
           </button>
         </p>
-      </section>
-      <details class="cautions">
-        <summary>Before anything is put up or sprayed</summary>
+      </Fold>
+      <Fold title="Before anything is put up or sprayed">
         <ul>
           {cautionsFor(['build', 'wind', 'climb', 'spray']).map(({ id, text }) => (
             <li key={id}>{text}</li>
           ))}
         </ul>
-      </details>
+      </Fold>
     </div>
   );
 }
 
+/** The open option's answer, else what to try first. */
+function says(): string | null {
+  if (growing(plan.value).length === 0) return 'Nothing to shade yet: no plant is drawn.';
+  if (nothingHarmed()) return cheaperHeadline([]);
+  const option = openOption.value;
+  const choice = option && compared.value?.choices.find(({ options }) => options[0] === option.id);
+  if (choice) return optionHeadline(choice);
+  const steps = cheaper.value.shown?.value.steps;
+  return option === null && steps ? cheaperHeadline(steps) : null;
+}
+
 function nextWords(): NextThing | null {
   const option = openOption.value;
+  if (growing(plan.value).length === 0) return { text: 'Draw the plants first', run: () => goToStage('draw') };
   if (option === null)
-    return nothingHarmed() ? null : { text: 'Open an option, or let the best be found.', run: toFinding };
+    return nothingHarmed() || found.value !== null ? null : { text: 'Find the best cloth', run: toFinding };
   if (postsInTheWay.value.length > 0)
     return { text: `Move the cloth of option ${option.id}: a post stands in ${postsInTheWay.value[0].by}.` };
   return side.value === 'after'
-    ? { text: `Hold option ${option.id} against today: split the drawing.`, run: () => (side.value = 'split') }
-    : { text: `Read what option ${option.id} spares, side by side.` };
+    ? { text: 'Split the drawing: before, after', run: () => (side.value = 'split') }
+    : null;
 }
 
 /** By the comparison where there is one, else by the graded yard as it is. */

@@ -1,8 +1,7 @@
 import { useEffect } from 'preact/hooks';
-import { formatArea, GRADE_WORDS } from '../../../../engine/index.ts';
 import { heat } from '../../../state/results.ts';
 import { pin } from '../../../state/view.ts';
-import { units } from '../../../state/yard.ts';
+import { timesIn } from '../../parts/times.ts';
 import { layHeatOverlays } from './on-map.ts';
 
 /**
@@ -21,36 +20,17 @@ export function MapFindings() {
       {spots.length === 0 ? (
         <p>No ground is harsh or scorching at this height.</p>
       ) : (
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Hot spot</th>
-              <th scope="col">Area</th>
-              <th scope="col">Grade</th>
-              <th scope="col">Worst</th>
-            </tr>
-          </thead>
-          <tbody>
-            {spots.map(({ center, area, grade, when, sentence }, index) => (
-              <tr key={sentence}>
-                <th scope="row">
-                  <button type="button" title={sentence} onClick={() => (pin.value = center)}>
-                    Ask about spot {index + 1}
-                  </button>
-                </th>
-                <td>{formatArea(area, units.value)}</td>
-                <td>{GRADE_WORDS[grade - 1]}</td>
-                <td>
-                  {when.from} to {when.to}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
+        <ol>
+          {spots.map(({ center, sentence }, index) => (
+            <li key={sentence}>
+              {timesIn(sentence)}{' '}
+              <button type="button" class="in-words" onClick={() => (pin.value = center)}>
+                Ask about spot {index + 1}
+              </button>
+            </li>
+          ))}
+        </ol>
       )}
-      {spots.map(({ sentence }) => (
-        <p key={sentence}>{sentence}</p>
-      ))}
     </details>
   );
 }

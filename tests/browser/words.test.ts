@@ -1,0 +1,73 @@
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { browserSession, graded, openApp } from './harness.ts';
+
+const session = browserSession();
+
+/** Most words that stand in the window beside the map, and most with every fold opened. */
+const MOST = {
+  'Draw the yard': { first: 120, all: 400 },
+  'Find the heat': { first: 80, all: 400 },
+  'Place a pot': { first: 80, all: 400 },
+} as const;
+
+interface Words {
+  readonly first: number;
+  readonly all: number;
+}
+
+/** Words of the slip that are seen: in the window as it stands, and altogether with every fold opened. */
+function wordsBesideTheMap(page: Page): Promise<Words> {
+  return page.evaluate(() => {
+    const slip = document.querySelector('#slip') as HTMLElement;
+    const seen = (node: Node, within: DOMRect | null): number => {
+      const element = node.parentElement;
+      if (element?.closest('.unseen, .stage-name, option') || !element?.checkVisibility()) return 0;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      const lines = [...range.getClientRects()].filter(({ width, height }) => width > 1 && height > 1);
+      if (!lines.some(({ top, bottom }) => within === null || (top < within.bottom && bottom > within.top))) return 0;
+      return (node.textContent ?? '').split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+    };
+    const count = (within: DOMRect | null): number => {
+      const texts = document.createTreeWalker(slip, NodeFilter.SHOW_TEXT);
+      let words = 0;
+      while (texts.nextNode()) words += seen(texts.currentNode, within);
+      return words;
+    };
+    const first = count(slip.getBoundingClientRect());
+    // A picture's table says what the picture says, for whoever does not see it.
+    for (const fold of slip.querySelectorAll('details'))
+      fold.open = fold.querySelector('summary')?.textContent !== 'The same as a table';
+    const all = count(null);
+    for (const fold of slip.querySelectorAll('details')) fold.open = false;
+    return { first, all };
+  });
+}
+
+test(
+  'each stage says at first sight no more than can be taken in, and opened no more than can be read',
+  { timeout: 240_000 },
+  async () => {
+    const context = await session.context();
+    const { page } = await openApp(context, session.site.address);
+    const stages = page.getByRole('navigation', { name: 'Stages' });
+    const found: string[] = [];
+    for (const demo of [null, /^Demo: .*lane/i]) {
+      if (demo !== null) {
+        await page.getByRole('button', { name: /Yard and files/ }).click();
+        await page.getByRole('button', { name: demo }).click();
+        await graded(page);
+      }
+      for (const [stage, most] of Object.entries(MOST)) {
+        await stages.getByRole('button', { name: stage }).click();
+        await page.locator('.headline').waitFor({ timeout: 60_000 });
+        const words = await wordsBesideTheMap(page);
+        for (const part of ['first', 'all'] as const)
+          if (words[part] > most[part]) found.push(`${demo ?? 'courtyard'}, ${stage}, ${part}: ${words[part]} words`);
+      }
+    }
+    expect(found).toEqual([]);
+    await context.close();
+  },
+);

@@ -1,0 +1,12 @@
+import { clockWords } from '../../common/words.ts';
+import { settings } from '../../state/settings.ts';
+
+const CLOCK_TIME = /\b([01]\d|2[0-3]):([0-5]\d)\b/g;
+
+/** A sentence of the engine's with its clock times as this machine writes them: "13:30", or "1:30 pm". */
+export function timesIn(sentence: string): string {
+  const { clock } = settings.value;
+  return clock === '24'
+    ? sentence
+    : sentence.replaceAll(CLOCK_TIME, (_, hour, minute) => clockWords(Number(hour) * 60 + Number(minute), clock));
+}
