@@ -120,8 +120,7 @@ export { ELEVATION_NOTE } from './survey/place/place.ts';
 export type { Town } from './survey/place/places.ts';
 export { nearestTown, townMeant, TOWNS, townWords } from './survey/place/places.ts';
 export { climateOfPlace } from './survey/climate/climate-of-place.ts';
-export type { ClimateAsked, PlaceClimate } from './survey/climate/place-climate.ts';
-export { askedMonth } from './survey/climate/rough-climate.ts';
+export { askedMonth } from './survey/climate/known-temperatures.ts';
 export { shadowTable } from './survey/height/shadow-table.ts';
 export { sunAtMs } from './survey/place/sun-at.ts';
 export { placeFromTapes } from './survey/tape.ts';
@@ -129,7 +128,7 @@ export { closeWalk, parseWalk } from './survey/walk.ts';
 export type { ShadowSeen } from './survey/height/height-from.ts';
 export { heightFromShadow } from './survey/height/height-from.ts';
 export { heightByCourses, heightFromOtherSide, levelNotes } from './survey/height/wall-height.ts';
-export type { WhereaboutsRequest } from './survey/place/whereabouts.ts';
+export type { Whereabouts, WhereaboutsRequest } from './survey/place/whereabouts.ts';
 export { whereabouts } from './survey/place/whereabouts.ts';
 
 // sun: Where the sun is, how strong, and how warm the air.

@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { bareData } from './build/bare-data.ts';
+import { leanLeaflet } from './build/lean-leaflet.ts';
 import { servedPage } from './build/served-page.ts';
 import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-file.ts';
 import { treeshake } from './build/treeshake.ts';
@@ -26,8 +27,8 @@ export default defineConfig(({ command, mode }) => {
     publicDir: false,
     define: { HAS_SERVICE_WORKER: JSON.stringify(command === 'build' && !single) },
     plugins: single
-      ? [bareData(), workers(), singleFile()]
-      : [bareData(), workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
+      ? [bareData(), leanLeaflet(), workers(), singleFile()]
+      : [bareData(), leanLeaflet(), workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     preview: { host: 'localhost', port: 4173 },
     build: {
       outDir: fileURLToPath(new URL('../dist', import.meta.url)),

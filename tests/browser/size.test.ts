@@ -8,8 +8,9 @@ const session = browserSession();
 
 /** Sizes after gzip, the budget of DEVELOPERS.md. [bytes] */
 const FIRST_PICTURE = 150_000;
-const FIRST_STAGES = 280_000;
+const FIRST_STAGES = 260_000;
 const TOWNS_NORMALS = 17_000;
+const TIME_ZONES = 14_000;
 /**
  * What six stages came to, rounded up, with room for the plane geometry's library: the later stages add building,
  * placing, siting and the year, in their worker and their cards.
@@ -23,6 +24,8 @@ const ALL = 450_000;
 const LATER = 'app/later-stages.ts';
 /** The published normals of towns: fetched once a place is chosen or a rough climate is asked for. */
 const NORMALS = '../engine/survey/climate/place-climate.ts';
+/** The world's time zones: fetched once a place is given by its latitude and longitude. */
+const ZONES = '../engine/survey/place/zone-at.ts';
 /** What a worker loads it asks for by itself, unseen by the page. */
 const MAP_WORKER = 'worker/engine.worker.ts';
 const SURVEY_WORKER = 'worker/survey.worker.ts';
@@ -105,11 +108,11 @@ test('what is loaded until the first graded picture stays within its budget', as
 test('what the first questions, drawing, measuring and the heat can load stays within its budget', async () => {
   const manifest = await readManifest();
   expect(Object.keys(manifest)).toContain(LATER);
-  expect(Object.keys(manifest)).toContain(NORMALS);
+  expect(Object.keys(manifest)).toEqual(expect.arrayContaining([NORMALS, ZONES]));
   const files = filesOf(
     manifest,
     ['index.html', STYLES, MAP_WORKER, SURVEY_WORKER],
-    (key) => ![LATER, NORMALS].includes(key),
+    (key) => ![LATER, NORMALS, ZONES].includes(key),
   );
   const sum = await sumOf(['index.html', ...files]);
   console.log(`first stages: ${inKilobytes(sum)} in ${files.size} files`);
@@ -117,11 +120,14 @@ test('what the first questions, drawing, measuring and the heat can load stays w
   expect(sum).toBeLessThan(FIRST_STAGES);
 });
 
-test('the published normals of towns, fetched when a climate is first asked for, stay within their own', async () => {
-  const { file } = (await readManifest())[NORMALS];
+test.each([
+  ['the published normals of towns, fetched when a climate is first asked for', NORMALS, TOWNS_NORMALS],
+  ['the time zones of the world, fetched when a latitude and longitude are given', ZONES, TIME_ZONES],
+])('%s, stay within their own', async (what, key, most) => {
+  const { file } = (await readManifest())[key];
   const size = await gzipped(file);
-  console.log(`towns' normals: ${inKilobytes(size)}`);
-  expect(size).toBeLessThan(TOWNS_NORMALS);
+  console.log(`${what}: ${inKilobytes(size)}`);
+  expect(size).toBeLessThan(most);
 });
 
 test('everything together stays within its budget', async () => {

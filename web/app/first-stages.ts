@@ -14,5 +14,4 @@ export { ShadowClock } from '../panels/heat/pictures/ShadowClock.tsx';
 export { SpotCard } from '../panels/heat/SpotCard.tsx';
 export { SunEyePicture } from '../panels/heat/pictures/SunEyePicture.tsx';
 export { SurveyCard } from '../panels/survey/index.tsx';
-export { FilesCard } from './FilesCard/index.tsx';
 export { SettingsCard } from './SettingsCard/index.tsx';

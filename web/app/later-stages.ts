@@ -10,3 +10,4 @@ export { FieldSheetCard } from '../panels/sheets/index.tsx';
 export { SureCard } from '../panels/sure/index.tsx';
 export { TryCard } from '../panels/try/index.tsx';
 export { YearCard } from '../panels/year/index.tsx';
+export { FilesCard } from './FilesCard/index.tsx';

@@ -1,4 +1,3 @@
-import { contours } from 'd3-contour';
 import type { GridSpec, PlanPoint } from '../../engine/index.ts';
 
 /** Shorter lines say nothing at the scale of a yard. [m] */
@@ -10,58 +9,93 @@ export interface Contour {
   readonly lines: readonly (readonly PlanPoint[])[];
 }
 
+type Cells = Pick<GridSpec, 'x0' | 'y0' | 'cell' | 'columns' | 'rows'>;
+
 /**
- * Lines of equal value through the cells' centres, on the plan; they end where the cells do (NaN), and none runs along
- * that edge.
+ * Lines of equal value through the cells' centres, on the plan, but the shortest; they end where the cells do (NaN),
+ * and none runs along that edge.
  * @param values index = j·columns + i, NaN where there is nothing
  */
-export function contoursOf(
-  grid: Pick<GridSpec, 'x0' | 'y0' | 'cell' | 'columns' | 'rows'>,
-  values: Float64Array,
-  thresholds: readonly number[],
-): readonly Contour[] {
-  const { columns, rows, cell, x0, y0 } = grid;
-  const trace = contours().size([columns, rows]);
-  // Beyond the edge the nearest value goes on, so that a line runs straight into the edge instead of turning along it.
-  const filled = spreadOut(values, columns, rows);
-  const known = (u: number, v: number): boolean => {
-    const i = Math.floor(u);
-    const j = Math.floor(v);
-    return i >= 0 && j >= 0 && i < columns && j < rows && !Number.isNaN(values[j * columns + i]);
-  };
-  const inside = (u: number, v: number): boolean =>
-    known(u, v) && u > 0.25 && v > 0.25 && u < columns - 0.25 && v < rows - 0.25;
-  return thresholds.map((value) => {
-    const lines: PlanPoint[][] = [];
-    for (const ring of trace.contour(filled, value).coordinates.flat()) {
-      let line: PlanPoint[] = [];
-      for (const [u, v] of ring) {
-        if (inside(u, v)) line.push([x0 + u * cell, y0 + v * cell]);
-        else if (line.length > 0) {
-          lines.push(line);
-          line = [];
-        }
-      }
-      if (line.length > 0) lines.push(line);
-    }
-    return { value, lines: lines.filter((line) => lengthOf(line) >= SHORTEST) };
-  });
+export function contoursOf(grid: Cells, values: Float64Array, thresholds: readonly number[]): readonly Contour[] {
+  return thresholds.map((value) => ({
+    value,
+    lines: linesOf(grid, values, value).filter((line) => lengthOf(line) >= SHORTEST),
+  }));
 }
 
-function spreadOut(values: Float64Array, columns: number, rows: number): number[] {
-  const filled = Array.from(values);
-  const waiting: number[] = [];
-  filled.forEach((value, index) => !Number.isNaN(value) && waiting.push(index));
-  for (let at = 0; at < waiting.length; at++) {
-    const index = waiting[at];
-    const i = index % columns;
-    for (const next of [i > 0 ? index - 1 : -1, i < columns - 1 ? index + 1 : -1, index - columns, index + columns]) {
-      if (next < 0 || next >= columns * rows || !Number.isNaN(filled[next])) continue;
-      filled[next] = filled[index];
-      waiting.push(next);
+/**
+ * Outlines of the ground at or above a value, closed, that ground to their left; it goes on to the edge of its outer
+ * cells, and holes turn the other way.
+ * @param values index = j·columns + i, no NaN
+ */
+export function outlinesOf({ x0, y0, cell, columns, rows }: Cells, values: Float64Array, value: number): PlanPoint[][] {
+  const framed = new Float64Array((columns + 2) * (rows + 2)).fill(-Infinity);
+  for (let j = 0; j < rows; j++)
+    framed.set(values.subarray(j * columns, (j + 1) * columns), (j + 1) * (columns + 2) + 1);
+  return linesOf({ x0: x0 - cell, y0: y0 - cell, cell, columns: columns + 2, rows: rows + 2 }, framed, value);
+}
+
+/** Every line, higher ground to its left; one that comes back to itself ends with the point it began with. */
+function linesOf(grid: Cells, values: Float64Array, value: number): PlanPoint[][] {
+  return chains(crossings(grid, values, value)).map((edges) =>
+    edges.map((edge) => crossingOf(grid, values, value, edge)),
+  );
+}
+
+/**
+ * Where a line crosses from one centre to the next, and at which edge it goes on from there. An edge's number is twice
+ * that of its lower left cell, and one more where it runs up.
+ */
+function crossings({ columns, rows }: Cells, values: Float64Array, value: number): Map<number, number> {
+  const next = new Map<number, number>();
+  for (let j = 0; j + 1 < rows; j++) {
+    for (let i = 0; i + 1 < columns; i++) {
+      const cell = j * columns + i;
+      // The square of four centres, counter-clockwise from its lower left: corners, and the edge that follows each.
+      const corners = [cell, cell + 1, cell + columns + 1, cell + columns].map((at) => values[at]);
+      if (corners.some(Number.isNaN)) continue;
+      const edges = [2 * cell, 2 * (cell + 1) + 1, 2 * (cell + columns), 2 * cell + 1];
+      const isAbove = (k: number): boolean => corners[k % 4] >= value;
+      for (let k = 0; k < 4; k++) {
+        if (!isAbove(k) || isAbove(k + 1)) continue;
+        // Round the corners above that end here, back to where they begin: at a saddle each has its own line.
+        let from = k + 4;
+        while (isAbove(from - 1)) from -= 1;
+        next.set(edges[k], edges[(from + 3) % 4]);
+      }
     }
   }
-  return filled;
+  return next;
+}
+
+/** Strings the crossings together: first the lines that end, then those that come back to themselves. */
+function chains(next: ReadonlyMap<number, number>): number[][] {
+  const seen = new Set<number>();
+  const lineFrom = (start: number): number[] => {
+    const line: number[] = [];
+    let at: number | undefined = start;
+    for (; at !== undefined && !seen.has(at); at = next.get(at)) {
+      seen.add(at);
+      line.push(at);
+    }
+    return at === undefined ? line : [...line, at];
+  };
+  const entered = new Set(next.values());
+  const edges = [...next.keys()];
+  return [...edges.filter((edge) => !entered.has(edge)), ...edges].flatMap((edge) =>
+    seen.has(edge) ? [] : [lineFrom(edge)],
+  );
+}
+
+/** The point of an edge at which the value between its two centres is the line's; halfway to the frame's. */
+function crossingOf({ x0, y0, cell, columns }: Cells, values: Float64Array, value: number, edge: number): PlanPoint {
+  const index = edge >> 1;
+  const up = edge & 1;
+  const [first, second] = [values[index], values[index + (up ? columns : 1)]];
+  const along = Number.isFinite(first - second) ? (value - first) / (second - first) : 0.5;
+  const u = (index % columns) + 0.5 + (up ? 0 : along);
+  const v = Math.floor(index / columns) + 0.5 + (up ? along : 0);
+  return [x0 + u * cell, y0 + v * cell];
 }
 
 function lengthOf(line: readonly PlanPoint[]): number {

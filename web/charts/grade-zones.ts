@@ -1,6 +1,6 @@
-import { contours } from 'd3-contour';
 import { gradeNumbersAt } from '../../engine/index.ts';
 import type { GridSpec, Occupied, PlanPoint } from '../../engine/index.ts';
+import { outlinesOf } from './contours.ts';
 
 /** All ground of one grade. */
 export interface GradeZone {
@@ -21,14 +21,10 @@ export function gradeZonesOf(
   grades: Float64Array,
   occupied: readonly Occupied[],
 ): readonly GradeZone[] {
-  const trace = contours().size([grid.columns, grid.rows]);
   return [1, 2, 3, 4, 5].flatMap((grade): GradeZone[] => {
-    const within = Array.from(grades, (value) => (value === grade ? 1 : 0));
+    const within = grades.map((value) => (value === grade ? 1 : 0));
     if (!within.includes(1)) return [];
-    const rings = trace
-      .contour(within, 0.5)
-      .coordinates.flat()
-      .map((ring) => ring.map(([u, v]): PlanPoint => [grid.x0 + u * grid.cell, grid.y0 + v * grid.cell]));
-    return [{ grade, rings, numbersAt: gradeNumbersAt(grid, within, occupied) }];
+    const rings = outlinesOf(grid, within, 0.5);
+    return [{ grade, rings, numbersAt: gradeNumbersAt(grid, Array.from(within), occupied) }];
   });
 }

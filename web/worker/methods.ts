@@ -18,7 +18,6 @@ export const METHODS = {
   north: 'survey',
   skyFrom: 'survey',
   weatherFile: 'survey',
-  whereabouts: 'survey',
   why: 'survey',
 
   cheaper: 'advice',

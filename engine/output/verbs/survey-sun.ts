@@ -2,7 +2,7 @@ import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
 import { formatLength, formatTemperature } from '../../plan/units.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
-import { askedMonth } from '../../survey/climate/rough-climate.ts';
+import { askedMonth } from '../../survey/climate/known-temperatures.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
 import { dayWords, monthWord } from '../../plan/dates.ts';
 import { dateIn } from '../../sun/calendar.ts';

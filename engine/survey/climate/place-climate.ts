@@ -6,13 +6,13 @@ import { nearestNormals, type NormalsFound } from './nearest-normals.ts';
 import {
   climateTypeOf,
   HOT_AIR,
-  type KnownTemperatures,
   likelyClimate,
   refusalOf,
   roughClimate,
   shiftWords,
   withKnownTemperatures,
 } from './rough-climate.ts';
+import { type KnownTemperatures } from './known-temperatures.ts';
 
 /** Where a climate is asked for, what the person knows of it, and the type to take instead of the towns near by. */
 export interface ClimateAsked extends Spot {

@@ -2,24 +2,10 @@ import type { Climate, ClimateMonth } from '../../plan/types.ts';
 import { CLIMATE_TYPES, type ClimateType } from './climate-types.ts';
 import { type Finding, found, refused } from '../estimate.ts';
 import { monthWord } from '../../plan/dates.ts';
-
-/** Three numbers that everybody knows of their own place. [°C] */
-export interface KnownTemperatures {
-  /** Usual high of the month of `askedMonth`. */
-  readonly high: number;
-  /** Usual low of that month. */
-  readonly low: number;
-  /** High of the hottest day last year. */
-  readonly hottest: number;
-}
+import { askedMonth, type KnownTemperatures } from './known-temperatures.ts';
 
 /** Air from which an hour of sun counts as hot where nothing else is said. [°C] Our choice. */
 export const HOT_AIR = 35;
-
-/** Which month the three numbers are asked for: July, south of the equator January. */
-export function askedMonth(latitude: number): 1 | 7 {
-  return latitude < 0 ? 1 : 7;
-}
 
 export function climateTypeOf(id: string): ClimateType | undefined {
   return CLIMATE_TYPES.find((type) => type.id === id);

@@ -1,6 +1,5 @@
 import { placeCheckLine, placeNotes } from './place.ts';
 import { nearestTown, type Town } from './places.ts';
-import { zoneAt } from './zone-at.ts';
 
 export interface WhereaboutsRequest {
   readonly latitude: number;
@@ -18,13 +17,14 @@ export interface Whereabouts {
   readonly notes: readonly string[];
 }
 
-/** The zone of a place, and how to tell that it is the right one. */
-export function whereabouts({
+/** The zone of a place, from the table that is fetched when one is first asked for, and how to tell that it is right. */
+export async function whereabouts({
   latitude,
   longitude,
-  timeZone = zoneAt(latitude, longitude),
+  timeZone: corrected,
   year,
-}: WhereaboutsRequest): Whereabouts {
+}: WhereaboutsRequest): Promise<Whereabouts> {
+  const timeZone = corrected ?? (await import('./zone-at.ts')).zoneAt(latitude, longitude);
   return {
     timeZone,
     check: placeCheckLine({ latitude, longitude, timeZone }, year),

@@ -1,5 +1,7 @@
+import { contours } from 'd3-contour';
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { contoursOf } from '../../../web/charts/contours.ts';
+import { contoursOf, outlinesOf } from '../../../web/charts/contours.ts';
 
 const COLUMNS = 24;
 const ROWS = 16;
@@ -40,4 +42,65 @@ test('a value that is nowhere has no line, and a line shorter than a metre is le
   const speck = new Float64Array(COLUMNS * ROWS);
   speck[7 * COLUMNS + 9] = 10;
   expect(contoursOf(GRID, speck, [5, 20]).map(({ lines }) => lines.length)).toEqual([0, 0]);
+});
+
+/** The lengths of what the reference library draws through the cells' centres, by line, the frame's own edge left out. */
+function referenceLength(values: readonly number[], columns: number, rows: number, value: number): number {
+  const inside = ([u, v]: readonly number[]): boolean => u >= 0.5 && v >= 0.5 && u <= columns - 0.5 && v <= rows - 0.5;
+  let length = 0;
+  for (const ring of contours()
+    .size([columns, rows])
+    .contour([...values], value)
+    .coordinates.flat()) {
+    for (let k = 1; k < ring.length; k++) {
+      if (inside(ring[k - 1]) && inside(ring[k]))
+        length += Math.hypot(ring[k][0] - ring[k - 1][0], ring[k][1] - ring[k - 1][1]);
+    }
+  }
+  return length;
+}
+
+test('on any field the lines are those of d3-contour, saddles and all', () => {
+  const side = fc.integer({ min: 2, max: 12 });
+  fc.assert(
+    fc.property(side, side, fc.infiniteStream(fc.integer({ min: 0, max: 9 })), (columns, rows, stream) => {
+      const values = [...stream.take(columns * rows)];
+      const grid = { x0: 0, y0: 0, cell: 1000, columns, rows } as const;
+      const [{ lines }] = contoursOf(grid, Float64Array.from(values), [4.6]);
+      const lengths = lines.map((line) =>
+        line.slice(1).reduce((sum, [x, y], k) => sum + Math.hypot(x - line[k][0], y - line[k][1]), 0),
+      );
+      const total = lengths.reduce((sum, length) => sum + length, 0) / 1000;
+      expect(total).toBeCloseTo(referenceLength(values, columns, rows, 4.6), 9);
+    }),
+    { seed: 8, numRuns: 300 },
+  );
+});
+
+test('a line that comes back to itself is closed, and a line that ends is one line', () => {
+  const round = Float64Array.from({ length: 100 }, (_, k) => -Math.hypot((k % 10) - 4.5, Math.floor(k / 10) - 4.5));
+  const [{ lines: rings }] = contoursOf({ x0: 0, y0: 0, cell: 1, columns: 10, rows: 10 }, round, [-3.2]);
+  expect(rings).toHaveLength(1);
+  expect(rings[0].at(-1)).toEqual(rings[0][0]);
+  const [{ lines }] = contoursOf(GRID, slope(), [5.4]);
+  expect(lines[0]).toHaveLength(ROWS);
+});
+
+test('outlines hold the area that d3-contour gives, ground to the left, holes taken off', () => {
+  const side = fc.integer({ min: 1, max: 12 });
+  const areaOf = (rings: readonly (readonly (readonly number[])[])[]): number =>
+    rings
+      .flatMap((ring) => ring.slice(1).map(([x, y], k) => (ring[k][0] * y - x * ring[k][1]) / 2))
+      .reduce((sum, part) => sum + part, 0);
+  fc.assert(
+    fc.property(side, side, fc.infiniteStream(fc.constantFrom(0, 1)), (columns, rows, stream) => {
+      const values = [...stream.take(columns * rows)];
+      const rings = outlinesOf({ x0: 0, y0: 0, cell: 1, columns, rows }, Float64Array.from(values), 0.5);
+      for (const ring of rings) expect(ring.at(-1)).toEqual(ring[0]);
+      const reference = contours().size([columns, rows]).contour(values, 0.5).coordinates.flat();
+      expect(rings.length).toBe(reference.length);
+      expect(areaOf(rings)).toBeCloseTo(Math.abs(areaOf(reference)), 9);
+    }),
+    { seed: 8, numRuns: 300 },
+  );
 });

@@ -15,7 +15,7 @@ const HEIGHTS = ['line', 'half', 'full'] as const;
 const ASIDES = {
   files: {
     name: 'Yard and files',
-    load: (): Promise<ComponentType> => import('../first-stages.ts').then((part) => part.FilesCard),
+    load: (): Promise<ComponentType> => import('../later-stages.ts').then((part) => part.FilesCard),
   },
   settings: {
     name: 'Settings',

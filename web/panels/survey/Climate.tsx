@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import {
   CLIMATE_TYPES,
   askedMonth,
@@ -10,12 +10,12 @@ import {
   setClimateMonth,
   MONTHS,
 } from '../../../engine/index.ts';
-import type { ClimateAsked, Finding, PlaceClimate } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { isTexts, keptForYard } from '../../state/kept.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { SEA_CHOICES, type SeaAnswer, bySeaOf } from '../parts/world/sea.ts';
+import { useFound } from './use-found.ts';
 import { takeWeatherFile } from './weather-file.ts';
 
 const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file: 'From a weather file' } as const;
@@ -186,15 +186,18 @@ function Rough() {
     parseTemperature(text, units.value),
   );
   const known = high !== null && low !== null && hottest !== null ? { high, low, hottest } : undefined;
-  const finding = useClimate({
-    latitude,
-    longitude,
-    elevation: knownElevationOf(plan.value.site),
-    timeZone,
-    bySea: bySeaOf(typed.sea),
-    type: typed.type || undefined,
-    known,
-  });
+  const finding = useFound(
+    {
+      latitude,
+      longitude,
+      elevation: knownElevationOf(plan.value.site),
+      timeZone,
+      bySea: bySeaOf(typed.sea),
+      type: typed.type || undefined,
+      known,
+    },
+    climateOfPlace,
+  );
   return (
     <>
       <h3>Roughly</h3>
@@ -248,17 +251,4 @@ function Rough() {
       )}
     </>
   );
-}
-
-/** The rough climate of a place; `null` until it is there. */
-function useClimate(asked: ClimateAsked): Finding<PlaceClimate> | null {
-  const [finding, setFinding] = useState<Finding<PlaceClimate> | null>(null);
-  useEffect(() => {
-    let wanted = true;
-    void climateOfPlace(asked).then((found) => wanted && setFinding(found));
-    return () => {
-      wanted = false;
-    };
-  }, [JSON.stringify(asked)]);
-  return finding;
 }

@@ -7,7 +7,9 @@ import {
   parseLength,
   setSite,
   townWords,
+  whereabouts,
 } from '../../../engine/index.ts';
+import type { Whereabouts, WhereaboutsRequest } from '../../../engine/index.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
@@ -16,7 +18,7 @@ import { plan, units } from '../../state/yard.ts';
 import { Field } from '../parts/boxes/Field.tsx';
 import { placeOf } from '../parts/world/place-of.ts';
 import { TownEcho } from '../parts/world/TownEcho.tsx';
-import { useAnswer } from '../parts/use-answer.ts';
+import { useFound } from './use-found.ts';
 
 const WorldPicture = lazily(
   () => import('../parts/world/WorldPicture.tsx').then((part) => part.WorldPicture),
@@ -40,8 +42,7 @@ export function PlaceOfYard() {
   const timeZone = zone.trim() || undefined;
   const zoneFault =
     timeZone !== undefined && !isZone(timeZone) ? `"${timeZone}" is no time zone: it looks like Europe/Madrid.` : null;
-  const { value } = useAnswer(
-    'whereabouts',
+  const value = useFound(
     zoneFault
       ? null
       : {
@@ -50,6 +51,7 @@ export function PlaceOfYard() {
           year: season.year,
           timeZone: timeZone ?? (read?.ok ? undefined : site.timeZone),
         },
+    placeFound,
   );
 
   function take(): void {
@@ -155,6 +157,8 @@ export function PlaceOfYard() {
     </>
   );
 }
+
+const placeFound = async (asked: WhereaboutsRequest | null): Promise<Whereabouts | null> => asked && whereabouts(asked);
 
 function isZone(name: string): boolean {
   try {

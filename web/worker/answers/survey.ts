@@ -1,4 +1,4 @@
-import { allNorth, heightFromShadow, skyFrom, weatherFile, whereabouts, whyBurnt } from '../../../engine/index.ts';
+import { allNorth, heightFromShadow, skyFrom, weatherFile, whyBurnt } from '../../../engine/index.ts';
 import type {
   CivilDate,
   MonthDay,
@@ -6,7 +6,6 @@ import type {
   Plan,
   PlanPoint,
   ShadowSeen,
-  WhereaboutsRequest,
   WhyRequest,
 } from '../../../engine/index.ts';
 import type { MethodsOf } from '../methods.ts';
@@ -32,7 +31,6 @@ export const answers = {
   north: ({ plan, observations, date }: NorthArgs) => sure(allNorth(plan, observations, date)),
   skyFrom: asBuilt((plan, { at, height, monthDay }: SkyArgs) => skyFrom(plan, at, height, monthDay)),
   weatherFile: ({ plan, bytes }: { readonly plan: Plan; readonly bytes: Uint8Array }) => weatherFile(plan, bytes),
-  whereabouts: (request: WhereaboutsRequest) => sure(whereabouts(request)),
   why: ({ plan, request }: { readonly plan: Plan; readonly request: WhyRequest }, { weather }: Task) =>
     whyBurnt(plan, { ...request, weather }),
 } satisfies Record<MethodsOf<'survey'>, Method>;
