@@ -3,7 +3,7 @@ import type { Canopy, Plan, Screen } from '../plan/types.ts';
 import { formatCut, unitsOf } from '../plan/units.ts';
 import type { Units } from '../plan/units.ts';
 import { cutSavings, savingOf } from './cuts/plan.ts';
-import type { CutPlan, CutSaving } from './cuts/types.ts';
+import type { CutSaving } from './cuts/types.ts';
 import { clothMassOf, designOf } from './design.ts';
 import type { Design } from './design.ts';
 import { asBuiltFields } from './layout/as-built.ts';
@@ -11,6 +11,7 @@ import { drawingOf } from './layout/drawing.ts';
 import { checkSockets } from './layout/fittings.ts';
 import { frameName } from './layout/model.ts';
 import { settingOut } from './layout/setting-out.ts';
+import { kindOfPost } from './strength/footings.ts';
 import { postStrength, stormPlan, upliftPlan } from './strength/wind-plan.ts';
 import type { BuildSheet, CostResult, SheetResult } from './types.ts';
 import { notBuildableMessage } from './words.ts';
@@ -52,7 +53,12 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
   const { model, brief, cutting, anchors, cloth, cost, sunk, ownWeight, blockedBy } = made;
   const { id: tube, name, outside, wall } = brief.tube;
   const storm = stormPlan(model, brief.section, brief.gust, blockedBy.length > 0, units);
-  const placed = settingOut(model, plan, units);
+  const placed = settingOut(
+    model,
+    plan,
+    units,
+    (role) => anchors.posts.find(({ post }) => post === kindOfPost(role))?.hole?.diameter ?? 0,
+  );
   const work = workOfDesign(made);
   const post = postStrength(model, brief.section, ownWeight, clothMassOf(model));
   const { people } = work;
@@ -82,10 +88,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     sockets: checkSockets(model),
     cutting: {
       ...cutting,
-      savings: [
-        ...cutSavings(made.pieces, brief.lengths, cutting, units),
-        ...smallerFrames(thing, plan, units, cutting),
-      ],
+      savings: [...cutSavings(made.pieces, brief.lengths, cutting, units), ...smallerFrames(thing, plan, units, made)],
     },
     spans: made.spans,
     post,
@@ -103,8 +106,8 @@ function workOfDesign({ model, cutting, cloth, anchors, brief }: Design): WorkEs
   return workOf({ model, cutting, cloth, anchors, massPerMetre: brief.section.mass });
 }
 
-/** Whether a frame ten centimetres smaller one way needs fewer tubes. */
-function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, cutting: CutPlan): CutSaving[] {
+/** Whether a frame ten centimetres smaller one way needs fewer tubes, and what the whole of it then costs less. */
+function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, { cutting, cost }: Design): CutSaving[] {
   const smaller: readonly (readonly [string, Canopy | Screen])[] =
     thing.kind === 'canopy'
       ? [
@@ -114,10 +117,14 @@ function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, cutting
         ]
       : [['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }]];
   return smaller.flatMap(([what, tried]) => {
-    const made = designOf(tried, plan, units, 'quick');
-    const saving = made.ok
-      ? savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, made.design.cutting)
-      : null;
-    return saving === null ? [] : [saving];
+    const made = designOf(tried, plan, units);
+    if (!made.ok) return [];
+    const less = made.design;
+    const saving = savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, less.cutting);
+    const known = cost.total !== null && less.cost.total !== null;
+    if (saving === null) return [];
+    return [
+      { ...saving, money: known ? Math.round((Number(cost.total) - Number(less.cost.total)) * 100) / 100 : null },
+    ];
   });
 }

@@ -82,7 +82,7 @@ export function cutSavings(
 
   const savings: CutSaving[] = [];
   const offer = (change: string, tried: readonly Piece[], kerf: number): boolean => {
-    const result = cutPlanOf(tried, lengths, kerf, 'quick');
+    const result = cutPlanOf(tried, lengths, kerf);
     const saving = result.ok ? savingOf(change, plan, result.plan) : null;
     if (saving !== null) savings.push(saving);
     return saving !== null;

@@ -27,6 +27,6 @@ export interface CutPlan {
 export interface CutSaving {
   readonly change: string;
   readonly tubes: number;
-  /** `null` where not every length has a price. */
+  /** Of the tubes, or of the whole frame where its size changes; `null` where a price is not known. */
   readonly money: number | null;
 }

@@ -10,6 +10,7 @@ import type { FourCorners } from './best-rectangle.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
 import { frameName } from './model.ts';
+import { keptFrame } from './kept-frame.ts';
 import { screenFrame } from './screen-frame.ts';
 import { ON_FEET } from '../strength/footings.ts';
 import { settingOut } from './setting-out.ts';
@@ -79,10 +80,11 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
     thing.kind === 'canopy'
       ? canopyAsBuilt(thing, places.found, heights, units)
       : screenAsBuilt(thing, places.found, heights);
+  const kept = keptFrame(feature, brief.brief, model, yard, units);
   return {
     ok: true,
-    plan: withFeature(plan, feature, option),
-    changes: [...changesOf(thing, feature, units), ...remarks],
+    plan: withFeature(plan, kept.feature, option),
+    changes: [...changesOf(thing, feature, units), ...remarks, ...kept.remarks],
   };
 }
 

@@ -3,7 +3,7 @@
 /** Longest bay by default: 10 ft, the length of the commonest tube. [m] */
 export const MAX_BAY = 3.048;
 /** A frame is offered to shrink by no more than this rather than grow a bay. [m] */
-const SHRINK = 0.01;
+export const SHRINK = 0.01;
 
 /** Number of equal bays, n = ⌈L/maxBay − 1e-9⌉, at least one. */
 export function baysOf(length: number, maxBay: number): number {

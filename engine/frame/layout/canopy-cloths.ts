@@ -4,10 +4,11 @@ import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop } from '../../plan/types.ts';
 import type { FrameCloth, StandingCloth } from './model.ts';
 
-/** @param ids Of the corner posts: back left, back right, front left, front right. */
+/** @param bays Across the width and along the length.  @param ids Of the corner posts: back left, back right, front left, front right. */
 export function clothsOf(
   canopy: Canopy,
   slope: number,
+  bays: { readonly across: number; readonly along: number },
   backLeft: SpacePoint,
   backRight: SpacePoint,
   frontRight: SpacePoint,
@@ -30,6 +31,7 @@ export function clothsOf(
     kind: 'roof',
     where: 'roof',
     opening: [slope, canopy.width],
+    bays: [bays.along, bays.across],
     density: canopy.measuredDensity ?? canopy.density,
     corners: [backLeft, backRight, frontRight, frontLeft],
     between: null,
@@ -41,6 +43,7 @@ export function clothsOf(
       kind: 'drop',
       where: `drop ${drop.side}`,
       opening: [Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]), drop.depth],
+      bays: [drop.side === 'left' || drop.side === 'right' ? bays.along : bays.across, 1],
       density: drop.density,
       corners: [a, b, under(b), under(a)],
       between: between[drop.side],

@@ -38,6 +38,7 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: SunkDepth, 
     cloths: clothsOf(
       canopy,
       slope,
+      nodes,
       top(0, 0),
       top(across, 0),
       top(across, along),

@@ -47,6 +47,8 @@ export interface FrameCloth {
   readonly where: ClothPlace;
   /** Size of the opening that it fills, along × across, tube centre to tube centre. [m] */
   readonly opening: readonly [number, number];
+  /** Bays of each: a tie sits at every post. */
+  readonly bays: readonly [number, number];
   readonly density: number;
   readonly corners: readonly SpacePoint[];
   /** Ids of the posts that it hangs between; `null` for a roof. */

@@ -10,6 +10,7 @@ import type { FrameBrief, FrameCloth, FrameJoint, FrameModel, FramePost, FrameTu
 const STRAIGHT_DEG = 5;
 /** A stay leans on a post this far up and stands as far away at its foot. */
 const STAY_SHARE = 0.6;
+const STAY_STEP = 0.05;
 
 /** A post's place on the plan and how far the path turns there. */
 interface Place {
@@ -57,7 +58,7 @@ export function screenFrame(screen: Screen, brief: FrameBrief, sunk: number): Fr
         area: total * (height - bottom),
         density,
         height: (height + bottom) / 2,
-        base: sunk > 0 ? 0 : STAY_SHARE * height,
+        base: sunk > 0 ? 0 : stayReach(height),
         posts: stood.posts.length,
       },
     ],
@@ -188,7 +189,7 @@ function stayOf(
   [nx, ny]: readonly [number, number],
   height: number,
 ): Omit<Stood, 'posts'> {
-  const up = STAY_SHARE * height;
+  const up = stayReach(height);
   const from: SpacePoint = [x, y, up];
   const to: SpacePoint = [x + nx * up, y + ny * up, 0];
   return {
@@ -198,6 +199,11 @@ function stayOf(
       { kind: 'foot', adjustable: true, at: to },
     ],
   };
+}
+
+/** In steps that a tape shows. [m] */
+function stayReach(height: number): number {
+  return Math.round((STAY_SHARE * height) / STAY_STEP) * STAY_STEP;
 }
 
 /** Unit vector square to the path at a post. */
@@ -225,6 +231,7 @@ function clothOf(
     kind: 'screen',
     where: 'screen',
     opening: [Math.hypot(bx - ax, by - ay), height - bottom],
+    bays: [to - from, 1],
     density,
     corners: [
       [ax, ay, bottom],

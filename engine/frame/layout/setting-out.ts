@@ -6,8 +6,8 @@ import { compassWord } from '../../plan/compass.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { formatLength } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
-import { formatTape } from './lengths.ts';
-import type { FrameModel } from './model.ts';
+import { formatDug, formatTape } from './lengths.ts';
+import type { FrameModel, FramePost } from './model.ts';
 import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, whatStandsAt } from './surroundings.ts';
 import type { Diagonal, FixedPoint, PostPlace, SettingOut } from './types.ts';
 
@@ -25,7 +25,13 @@ const SHORTEST_BASE = 1;
 /** Tapes are taken to be blocked only this far from their ends. [m] */
 const END_SLACK = 0.05;
 
-export function settingOut(model: FrameModel, plan: Plan, units: Units): SettingOut {
+/** @param holes Diameter of the hole under posts of a kind; 0 where none is dug. [m] */
+export function settingOut(
+  model: FrameModel,
+  plan: Plan,
+  units: Units,
+  holes: (role: FramePost['role']) => number = () => 0,
+): SettingOut {
   const places = model.posts.map((post) => model.toPlan(post.at));
   const pair = bestPair(cornersOf(plan, units), places, obstaclesOf(plan));
   const fixed: FixedPoint[] =
@@ -46,7 +52,7 @@ export function settingOut(model: FrameModel, plan: Plan, units: Units): Setting
       fromB: pair === null ? 0 : distance(pair[1].at, at),
       hand: Math.abs(side) < 1e-6 ? 'on the line' : side > 0 ? 'left' : 'right',
       blockedBy: whatStandsAt(plan, at) ?? null,
-      notes: notesAt(plan, at, units),
+      notes: notesAt(plan, at, holes(post.role), units),
     };
   });
   const sentence =
@@ -191,18 +197,25 @@ function isBlocked(from: PlanPoint, to: PlanPoint, obstacles: readonly (readonly
   return obstacles.some((path) => pathsCross(tape, path));
 }
 
-function notesAt(plan: Plan, at: PlanPoint, units: Units): string[] {
+/** @param hole Its diameter, 0 where none is dug. [m] */
+function notesAt(plan: Plan, at: PlanPoint, hole: number, units: Units): string[] {
   const notes: string[] = [];
   const inTheWay = whatStandsAt(plan, at);
   if (inTheWay !== undefined) notes.push(`would stand in ${inTheWay}: move the frame, or that`);
-  const face = nearestFace(plan, at);
-  if (face !== undefined && face.gap < HAND_BREADTH - 1e-9)
-    notes.push(`only ${formatTape(face.gap, units)} from ${face.name}: leave a hand's breadth`);
-  else if (face !== undefined)
+  const face = nearestFace(plan, at, FOOTING_CLEARANCE + hole / 2);
+  if (face === undefined) return notes;
+  const gap = formatTape(face.gap, units);
+  const clear = formatTape(FOOTING_CLEARANCE, units);
+  const edge = face.gap - hole / 2;
+  if (face.gap < HAND_BREADTH - 1e-9) notes.push(`only ${gap} from ${face.name}: leave a hand's breadth`);
+  if (hole > 0 && edge < FOOTING_CLEARANCE - 1e-9) {
+    const where = edge <= 0 ? 'would reach under' : `would come within ${formatTape(edge, units)} of`;
     notes.push(
-      `${formatTape(face.gap, units)} from ${face.name}: ask its owner first, and dig no hole within ` +
-        `${formatTape(FOOTING_CLEARANCE, units)} of it; move the frame, or hold this post by weights`,
+      `${gap} from ${face.name}: its hole, ${formatDug(hole, units)} across, ${where} it, nearer than ${clear}. ` +
+        `Ask its owner first; move the frame, or hold this post by weights`,
     );
+  } else if (hole === 0 && face.gap >= HAND_BREADTH - 1e-9)
+    notes.push(`${gap} from ${face.name}: the edge of no hole may come within ${clear} of it`);
   return notes;
 }
 

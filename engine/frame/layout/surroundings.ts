@@ -56,9 +56,9 @@ export function blockersBelow(plan: Plan, footprint: readonly PlanPoint[], roofH
   return [...walls, ...crowns];
 }
 
-/** Face of the nearest thing that stands within reach of a post. */
-export function nearestFace(plan: Plan, at: PlanPoint): Neighbour | undefined {
-  return neighboursOf(plan, [at, at], FOOTING_CLEARANCE)[0];
+/** Face of the nearest thing that stands within reach of a post. @param reach [m] */
+export function nearestFace(plan: Plan, at: PlanPoint, reach: number): Neighbour | undefined {
+  return neighboursOf(plan, [at, at], reach)[0];
 }
 
 /** What keeps a post from standing at a point: a no-post area, a trunk, a plant's foot. */

@@ -33,6 +33,11 @@ export function tiePoints(sides: readonly number[], spacing: number): number {
   return sides.reduce((sum, side) => sum + Math.ceil(side / spacing - 1e-9), 0);
 }
 
+/** Ties along one side, the last of it not counted: as many in every bay, so that one sits at each post. */
+function tiesAlong(side: number, bays: number): number {
+  return bays * tiePoints([side / bays], TIE_SPACING);
+}
+
 /** Strips of a roll that make up a width: ⌈(W + 2·hem − lap)/(roll − lap)⌉. [m] */
 export function stripsOf(width: number, roll: number, hem: number, lap: number): number {
   return Math.max(1, Math.ceil((width + 2 * hem - lap) / (roll - lap) - 1e-9));
@@ -74,9 +79,9 @@ export function clothPlanOf(
 function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Units): ClothPiece {
   const [along, across] = cloth.opening;
   const hangs = cloth.kind === 'drop';
-  const ties = hangs
-    ? tiePoints([along, across, across], TIE_SPACING) + 1
-    : tiePoints([along, across, along, across], TIE_SPACING);
+  const [long, short] = [tiesAlong(along, cloth.bays[0]), tiesAlong(across, cloth.bays[1])];
+  const ties = hangs ? long + 2 * short + 1 : 2 * (long + short);
+  const tieSpacing = [along / long, across / short] as const;
   const sold = stock.filter((row) => row.density === undefined || Math.abs(row.density - cloth.density) <= 0.05);
   const panel = sold.map((row) => panelFor(row, along, across)).find((found) => found !== null);
   if (panel) {
@@ -93,6 +98,7 @@ function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Unit
       seams: 0,
       rollLength: Math.max(...panel),
       ties,
+      tieSpacing,
       direction: READY_MADE,
     };
   }
@@ -105,6 +111,7 @@ function clothPiece(cloth: FrameCloth, stock: readonly StockCloth[], units: Unit
     density: cloth.density,
     buy: 'from the roll',
     ties,
+    tieSpacing,
     ...fromRoll(finished, sold.filter(isRoll), units),
   };
 }

@@ -17,6 +17,8 @@ export interface ClothPiece {
   /** Length to buy off the roll. [m] */
   readonly rollLength: number;
   readonly ties: number;
+  /** From tie to tie on the frame, along and across. [m] */
+  readonly tieSpacing: readonly [number, number];
   readonly direction: string;
   /** Ids of the posts that it hangs between; `null` for a roof. */
   readonly between: readonly [string, string] | null;

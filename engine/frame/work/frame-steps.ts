@@ -72,7 +72,7 @@ export function raiseSteps(input: StepInput, units: Units): Step[] {
     raiseStep(input, joints, units),
     ...lowRailSteps(input, joints),
     step('square', squareUpWords(model), ['level', 'tapes', 'key', 'screws'], []),
-    ...braceSteps(input, joints),
+    ...braceSteps(input, joints, units),
     ...holdDownSteps(anchors, brief, joints.feet, units),
     step('wait', waitWords(input, units), [], ['wind-orientation', 'anchors']),
   ];
@@ -101,9 +101,9 @@ function lowRailSteps({ model, brief, cost }: StepInput, { all }: JointLines): S
   return [step('low-rails', LOW_RAILS, ['gloves', 'screws', ...low, ...linesOf(cost, 'tube')], [])];
 }
 
-function braceSteps(input: StepInput, { clamps, feet }: JointLines): Step[] {
+function braceSteps(input: StepInput, { clamps, feet }: JointLines, units: Units): Step[] {
   const { model } = input;
   if (!model.braced || clamps.length === 0) return [];
   const drops = model.cloths.some(({ kind }) => kind === 'drop');
-  return [step('brace', braceWords(input, drops), [...clamps, ...feet, 'screws', 'key'], ['anchors'])];
+  return [step('brace', braceWords(input, drops, units), [...clamps, ...feet, 'screws', 'key', 'tapes'], ['anchors'])];
 }

@@ -122,7 +122,7 @@ export function squareUpWords({ kind }: FrameModel): string {
 }
 
 /** @param drops Whether any cloth hangs from an edge of the roof. */
-export function braceWords({ model, brief }: StepInput, drops: boolean): string {
+export function braceWords({ model, brief }: StepInput, drops: boolean, units: Units): string {
   if (model.kind === 'screen')
     return (
       'Set the stays on the side away from the wind you expect: a brace clamp on each post, a foot on ' +
@@ -131,7 +131,15 @@ export function braceWords({ model, brief }: StepInput, drops: boolean): string 
   const faces =
     drops && !brief.braces ? ' in the faces that stand along the push on the drops' : ', two in every upright face';
   const first = drops ? ' A frame with drops is not to carry them before the braces are in.' : '';
-  return `Fix the braces with their brace clamps${faces}, screws tight.${first}`;
+  return `Fix the braces with their brace clamps${faces}: ${clampWords(model, units)}, screws tight.${first}`;
+}
+
+/** Where the two clamps of a brace close, from the joint on top of its post; shorter ways first. */
+function clampWords({ tubes }: FrameModel, units: Units): string {
+  const ways = tubes
+    .filter(({ kind }) => kind === 'brace')
+    .map(({ from, to }) => formatCut(Math.hypot(to[0] - from[0], to[1] - from[1]), units));
+  return `one clamp ${[...new Set(ways)].toSorted().join(' or ')} down the post, the other as far along the rail`;
 }
 
 export function waitWords({ storm }: StepInput, units: Units): string {
@@ -156,8 +164,9 @@ export function hangWords({ people, cloth }: StepInput, clips: boolean, rods: bo
   return (
     `On a calm morning, ${peopleWord(people)} people: ` +
     `${clips ? 'put a snap clip at every tie point, then ' : ''}fix the corners with elastic ties, then the ` +
-    `middles of the sides, then the rest, one tie every ${formatCut(cloth.tieSpacing, units)} at most and ` +
-    `always at corners and posts. The cloth should be flat, the ties half stretched.` +
+    `middles of the sides, then the rest, as far apart as the cloth list says (no more than ` +
+    `${formatAbout(cloth.tieSpacing, units)}), one at every corner and post. The cloth should be flat, ` +
+    `the ties half stretched.` +
     `${rods ? ' Hang the drops the same way and slide the steel rods into their lower hems.' : ''}`
   );
 }

@@ -110,11 +110,11 @@ function cloth(sheet: BuildSheet, units: Units): SheetSection {
     piece.buy === 'from the roll'
       ? `${formatCut(piece.cut[0], units)} × ${formatCut(piece.cut[1], units)}`
       : 'ready-made',
-    String(piece.ties),
+    `${piece.ties}, every ${spacingWords(piece, units)}`,
   ]);
   const { pull, gap } = sheet.cloth;
   return section('cloth', 'Cloth', [
-    table(['piece', 'density', 'finished', 'cut', 'ties'], rows, [1, 4]),
+    table(['piece', 'density', 'finished', 'cut', 'ties'], rows, [1]),
     list(sheet.cloth.pieces.map((piece) => `${placeOf(piece)}: ${piece.direction}`)),
     sentence(
       `The cloth hangs ${formatAbout(gap, units)} inside the tubes’ middles on each side; the ties fill the gap ` +
@@ -161,6 +161,12 @@ function cautions(sheet: BuildSheet): SheetSection {
   return section('cautions', 'Cautions', [
     list(sheet.cautions.map((caution) => caution.text.replace(/^Stop/, 'STOP'))),
   ]);
+}
+
+/** "520 mm", or "500 mm along and 520 mm across". */
+function spacingWords({ tieSpacing }: ClothPiece, units: Units): string {
+  const [along, across] = tieSpacing.map((metres) => formatCut(metres, units));
+  return along === across ? along : `${along} along and ${across} across`;
 }
 
 /** "drop left (P1 to P3)": where a cloth hangs, by the posts of the drawing. */

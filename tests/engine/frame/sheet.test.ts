@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { turnOf } from '../../../engine/plan/defaults.ts';
+import { riseOf, turnOf } from '../../../engine/plan/defaults.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../../engine/frame/work/cautions.ts';
 import { packWords } from '../../../engine/frame/shop/line.ts';
 import { sectionOf } from '../../../engine/frame/strength/tube.ts';
@@ -443,9 +443,9 @@ describe('the sheet', () => {
   test('where stays hold a screen, their feet are set out too', () => {
     const staked = built({ ...screen, frame: { soil: 'garden', anchor: 'stakes' } });
     expect(staked.pieces.some(({ part }) => part === 'stay')).toBe(true);
-    // Six tenths of the post's 1.9 m.
+    // Six tenths of the post's 1.9 m, to the 5 cm that a tape shows at a glance.
     expect(staked.steps.find(({ id }) => id === 'set-out')?.text).toContain(
-      'Mark each stay’s foot too, 1140 mm from its post',
+      'Mark each stay’s foot too, 1150 mm from its post',
     );
     expect(built(screen).steps.find(({ id }) => id === 'set-out')?.text).not.toContain('stay');
   });
@@ -594,6 +594,52 @@ describe('the sheet', () => {
     expect(settingOut.posts[0].notes.join()).toContain('0.15 m from Garden wall');
     const close = built({ ...roof, turn: 0, length: 2.5, center: [9, 1.42] });
     expect(close.settingOut.posts[0].notes.join()).toContain('only 0.07 m from Garden wall');
+  });
+
+  test('holds a hole against a wall by its edge, not by the middle of its post; weights dig none', () => {
+    // 0.40 m from the wall's face, and a hole 0.3 m across: its edge comes within 0.25 m.
+    const near: Canopy = { ...roof, turn: 0, length: 2.5, center: [9, 1.75] };
+    const { settingOut, anchors } = built(near);
+    expect(anchors.posts[0].hole?.diameter).toBe(0.3);
+    expect(settingOut.posts[0].notes).toEqual([
+      expect.stringMatching(/^0\.40 m from Garden wall: its hole, 30 cm across, would come within 0\.25 m of it/),
+    ]);
+    expect(built({ ...near, center: [9, 1.81] }).settingOut.posts[0].notes).toEqual([]);
+    expect(built({ ...near, frame: { soil: 'paving' } }).settingOut.posts[0].notes).toEqual([]);
+  });
+
+  test('ties every cloth at its corners and posts, as far apart as it says', () => {
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        const { cloth, settingOut } = built(thing);
+        for (const piece of cloth.pieces) {
+          expect(Math.max(...piece.tieSpacing)).toBeLessThanOrEqual(cloth.tieSpacing + 1e-9);
+          if (piece.kind !== 'roof' || thing.kind !== 'canopy') continue;
+          const [along, across] = [Math.hypot(thing.length, riseOf(thing)), thing.width];
+          expect(piece.ties).toBeCloseTo(2 * (along / piece.tieSpacing[0] + across / piece.tieSpacing[1]), 6);
+          // From one post of a side to the next is a whole number of ties.
+          const [first, next] = settingOut.posts;
+          const ties = distance(first.at, next.at) / piece.tieSpacing[1];
+          expect(ties).toBeCloseTo(Math.round(ties), 6);
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  test('saves what it says when a smaller frame is drawn', () => {
+    const thing: Canopy = { ...roof, turn: 0, length: 3.1, width: 2.6, height: 2.1 };
+    const { cutting, cost } = built(thing);
+    const offered = cutting.savings.flatMap(({ change, money, tubes }) => {
+      const side = /^make the (length|width|height) 100 mm less/.exec(change)?.[1];
+      return side === 'length' || side === 'width' || side === 'height' ? [{ side, money, tubes } as const] : [];
+    });
+    expect(offered.length).toBeGreaterThan(0);
+    for (const { side, money, tubes } of offered) {
+      const smaller = built({ ...thing, [side]: thing[side] - 0.1 });
+      expect(Number(cost.total) - Number(smaller.cost.total)).toBeCloseTo(Number(money), 6);
+      expect(cutting.tubes.length - smaller.cutting.tubes.length).toBe(tubes);
+    }
   });
 
   test('buys small things in whole packs, and none over that nobody is told of', () => {

@@ -129,4 +129,29 @@ describe('as built', () => {
     if (found?.kind !== 'screen') throw new Error('the screen is gone');
     expect(distance(found.path[0], [4.05, 2.98])).toBeLessThan(0.002);
   });
+
+  test('a frame keeps its posts, tube and braces when the tape shows a millimetre more, and says when a bay is too long', () => {
+    const planned: Canopy = { ...roof, turn: 0, length: 3.048, width: 3.048, height: 2.4 };
+    const grown = (more: number) => {
+      const real = { ...planned, length: planned.length + more, width: planned.width + more };
+      const result = withAsBuilt(yardWith([planned]), 'roof', readings(planned, real));
+      if (!result.ok) throw new Error(result.problems[0].message);
+      return { changes: result.changes.join('; '), feature: roofOf(result.plan) };
+    };
+    const before = built(planned);
+    for (const more of [0.001, 0.009, 0.2]) {
+      const { feature, changes } = grown(more);
+      const sheet = built(feature);
+      expect(feature.length).toBeCloseTo(planned.length + more, 3);
+      expect(sheet.settingOut.posts).toHaveLength(4);
+      expect(sheet.tube.id).toBe(before.tube.id);
+      expect(sheet.fittings).toEqual(before.fittings);
+      expect(changes.includes('put a post under its middle')).toBe(more > 0.01);
+    }
+    // A frame of two bays stays one when it has come out short enough for one.
+    const two: Canopy = { ...planned, width: 2, length: 3.051 };
+    const short = withAsBuilt(yardWith([two]), 'roof', readings(two, { ...two, length: 3.044 }));
+    if (!short.ok) throw new Error(short.problems[0].message);
+    expect(built(roofOf(short.plan)).settingOut.posts).toHaveLength(6);
+  });
 });

@@ -1,0 +1,66 @@
+/** A frame that stands keeps its posts, tube and braces, whatever sizes the tape then shows. */
+import { riseOf } from '../../plan/defaults.ts';
+import type { Canopy, FrameChoice, Plan, Screen } from '../../plan/types.ts';
+import { formatCut } from '../../plan/units.ts';
+import type { Units } from '../../plan/units.ts';
+import { ON_FEET } from '../strength/footings.ts';
+import { SHRINK } from './bays.ts';
+import { briefOf } from './brief.ts';
+import { canopyFrame } from './canopy-frame.ts';
+import type { FrameBrief, FrameModel } from './model.ts';
+import { screenFrame } from './screen-frame.ts';
+
+/**
+ * The feature as measured, with whatever its `frame` must say so that it has the posts, tube and braces that were
+ * built; and a warning where a bay has come out longer than its tube is good for.
+ * @param brief How it was built.  @param model As it was laid out.
+ */
+export function keptFrame<Thing extends Canopy | Screen>(
+  feature: Thing,
+  brief: FrameBrief,
+  model: FrameModel,
+  plan: Plan,
+  units: Units,
+): { readonly feature: Thing; readonly remarks: readonly string[] } {
+  const yard = { ...plan, features: plan.features.map((one) => (one.id === feature.id ? feature : one)) };
+  const bay = longestBay(feature, brief, model, yard);
+  const now = briefOf(feature, yard);
+  const changed = !now.ok || now.brief.tube.id !== brief.tube.id || now.brief.braces !== brief.braces;
+  const frame: FrameChoice = {
+    ...feature.frame,
+    ...(bay === null ? {} : { maxBay: bay }),
+    ...(changed ? { tube: brief.tube.id, ...(feature.kind === 'canopy' ? { braces: brief.braces } : {}) } : {}),
+  };
+  const over = bay !== null && bay > brief.maxBay + SHRINK + 1e-9;
+  return {
+    feature: Object.keys(frame).length === 0 ? feature : { ...feature, frame },
+    remarks: over
+      ? [
+          `a bay of ${formatCut(bay, units)} is longer than the ${formatCut(brief.maxBay, units)} that its tube is ` +
+            `good for: put a post under its middle`,
+        ]
+      : [],
+  };
+}
+
+/** The longest bay that gives the posts that stand, to the next millimetre; `null` where the usual one gives them. */
+function longestBay(feature: Canopy | Screen, brief: FrameBrief, model: FrameModel, plan: Plan): number | null {
+  const layOut = (maxBay: number): FrameModel =>
+    feature.kind === 'canopy'
+      ? canopyFrame(feature, { ...brief, maxBay }, ON_FEET, plan)
+      : screenFrame(feature, { ...brief, maxBay }, 0);
+  const isAsBuilt = (laid: FrameModel): boolean =>
+    laid.posts.length === model.posts.length && laid.posts.every(({ role }, k) => role === model.posts[k].role);
+  if (isAsBuilt(layOut(brief.maxBay))) return null;
+  // One of the frame's own bays, as measured, is the limit: the others follow from it.
+  const spans = [1, 2, 3, 4, 5, 6].flatMap((bays) =>
+    sidesOf(feature).map((side) => Math.ceil((side / bays) * 1000) / 1000),
+  );
+  const fits = spans.filter((maxBay) => maxBay >= 0.3 && isAsBuilt(layOut(maxBay)));
+  return fits.length === 0 ? null : Math.min(...fits);
+}
+
+function sidesOf(feature: Canopy | Screen): number[] {
+  if (feature.kind === 'canopy') return [Math.hypot(feature.length, riseOf(feature)), feature.width];
+  return feature.path.slice(1).map(([x, y], k) => Math.hypot(x - feature.path[k][0], y - feature.path[k][1]));
+}
