@@ -18,9 +18,12 @@ async function answerAll(page: Page, corner: string): Promise<void> {
   await page.getByLabel('Across').fill('12');
   await page.getByLabel('Deep').fill('9');
   await goOn(page);
-  await page.getByLabel('Height').fill('18');
+  await page.getByRole('radio', { name: 'I know which way the house or the street looks' }).check();
+  await page.getByRole('radio', { name: 'north', exact: true }).check();
+  await goOn(page);
+  await page.getByLabel('Walls or fences').fill('18');
   await page.getByText('Height 18.00 m: is that meant?').waitFor();
-  await page.getByLabel('Height').fill('1.8');
+  await page.getByLabel('Walls or fences').fill('1.8');
   await page.getByRole('radio', { name: 'by tape' }).check();
   await goOn(page);
   await page.getByLabel('Plant, or the one most like it').selectOption('lemon');
@@ -93,10 +96,19 @@ test('a town is echoed with its country, its namesakes are offered, and a town b
   await page.getByRole('radio', { name: 'no', exact: true }).check();
   expect(await faultsOf(page)).toEqual([]);
   await goOn(page);
-  for (let question = 2; question <= 5; question++) await page.getByRole('button', { name: /^Skip: / }).click();
+  // From the first answer on it is one's own yard that the page shows, and no longer the demo's plants.
+  await page.getByText(/Usual high in July/).waitFor();
+  await expect.poll(() => page.getByText('Orange tree').count()).toBe(0);
+  await page.getByLabel('Usual high in July').fill('104');
+  await page.getByText('104 is no °C.').waitFor();
+  await page.getByRole('button', { name: 'It is °F: use °F and feet' }).click();
+  await page.getByLabel('Usual high in July').fill('');
+  for (let question = 2; question <= 6; question++) await page.getByRole('button', { name: /^Skip: / }).click();
   await page.getByRole('button', { name: 'Show me my yard' }).click();
   await page.getByRole('region', { name: 'How sure' }).waitFor();
-  const { climate, site } = await planOf(page);
+  const { climate, site, units } = await planOf(page);
+  expect(units).toBe('imperial');
+  expect(site.how?.upBearing).toEqual({ by: 'guess', pm: 180 });
   expect(climate.from).toBe('rough');
   expect(climate.source).toContain('published normals of Las Vegas');
   // National Weather Service, Las Vegas, 1981–2010, from memory: 40.1 °C in July.
@@ -129,12 +141,12 @@ test('half an answer is there again after a reload', async () => {
   await page.getByLabel('Across').fill('7.2');
   // Loaded again, the page comes back to the question; a new visit finds the way back to it.
   await page.reload();
-  await page.getByText('Question 3 of 6').waitFor();
+  await page.getByText('Question 3 of 7').waitFor();
   expect(await page.getByLabel('Across').inputValue()).toBe('7.2');
   await page.close();
   page = (await openApp(context, session.site.address)).page;
   await page.getByRole('button', { name: 'Go on: what happened in my yard?' }).click();
-  await page.getByText('Question 3 of 6').waitFor();
+  await page.getByText('Question 3 of 7').waitFor();
   expect(await page.getByLabel('Across').inputValue()).toBe('7.2');
   await page.getByLabel('Deep').fill('far');
   await goOn(page);

@@ -36,8 +36,8 @@ import { history, openYard, plan, preview } from './yard.ts';
 export const shelf = signal<readonly YardRecord[]>([]);
 
 /**
- * Opens the yard that was open last, or the demo yard where there is none. Always ends with a yard on the screen, though
- * the storage answer too late or never.
+ * Opens the yard that was open last, or the demo yard where there is none. Always ends with a yard on the screen,
+ * though the storage answer too late or never.
  */
 export async function openLastYard(): Promise<void> {
   const finding = findYard();

@@ -66,7 +66,8 @@ function pairSentences(
           : `; the estimate says ${rangeWords(degrees(estimated[0]), degrees(estimated[1]))}` +
             `${spread === null ? '' : ` (± ${degrees(spread)})`}${openedWords(estimated[1], opened, degrees)}`;
     sentences.push(
-      `A pair${whoseWords(plan, covered, open)} ${minutesApart.toFixed(0)} minutes apart: the leaf under the cloth was ` +
+      `A pair${whoseWords(plan, covered, open)} ${minutesApart.toFixed(0)} minutes apart: the leaf under the ` +
+        `cloth was ` +
         `${degrees(Math.abs(cooler))} ${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`,
     );
   }

@@ -13,7 +13,7 @@ export type YearFinding =
 
 /** Damage is scored in whole steps: less than one says nothing. */
 const ONE_STEP = 1;
-/** With nothing but the heat to go by, damage is told from what heat explains by two steps: heat is no scale of damage. */
+/** With nothing but the heat to go by, damage is told from what heat explains by two steps: heat is no scale of it. */
 const CLEAR_OF_HEAT = 2;
 /** Heat doses within this share of each other are alike. Our choice. */
 const AS_HOT = 0.05;

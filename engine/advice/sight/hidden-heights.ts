@@ -62,7 +62,7 @@ export function hiddenHeights(
   return { grid, heights, bare: bareShare(heights, maskOf(plan, grid)), reaches: eyeReaches(plan), tops };
 }
 
-/** What every eye of a plan sees of its yard. It hangs on the eyes, walls and ground alone, and on nothing asked for. */
+/** What every eye of a plan sees of its yard: it hangs on the eyes, walls and ground alone, on nothing asked for. */
 export function eyeReaches(plan: Plan): EyeReach[] {
   const grid = gridOf(plan, { cell: CELL, height: 0 });
   const mask = maskOf(plan, grid);

@@ -1,3 +1,4 @@
+import { upBearingOf } from '../../plan/defaults.ts';
 import type { CivilDate, JournalEntry, Plan, Problem, Side } from '../../plan/types.ts';
 import { heatDayOf } from '../../load/leaf/heat-day.ts';
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
@@ -5,6 +6,7 @@ import { rootsOf } from '../../load/pot/pot-load.ts';
 import type { Outcome, Roots } from '../../load/types.ts';
 import { unitsOf } from '../../plan/units.ts';
 import { yardOf } from '../../load/yard.ts';
+import { defaultPm } from '../../survey/known-by.ts';
 import { monthOfDate } from '../../sun/calendar.ts';
 import type { Period } from '../../sun/samples.ts';
 import { seasonMonths } from '../../sun/season.ts';
@@ -55,9 +57,9 @@ export function whyBurnt(plan: Plan, request: WhyRequest): Outcome<WhyResult> {
   const part = request.part ?? partOf(entry?.part) ?? 'leaf';
   const rivals = rivalsOf(plan, request.plant, date, request.rivals ?? [], roots, unitsOf(plan));
   const accused = accusedOf(sides, side);
-  const bySun = answerBySun(sides, side, accused, limit, part);
+  const bySun = isNorthKnown(thatYear) ? answerBySun(sides, side, accused, limit, part) : 'could be';
   const answer = lowered(bySun, rivals);
-  const remarks = [...notes, ...judged.value.notes];
+  const remarks = [...notes, ...(isNorthKnown(thatYear) ? [] : [NORTH_UNKNOWN]), ...judged.value.notes];
   const sentence = whySentence({
     plan: thatYear,
     feature,
@@ -157,6 +159,15 @@ function weightOf({ scorchDose, hotHours }: SideHeat): number {
 
 function worstOf(sides: readonly RankedSide[]): RankedSide {
   return sides.reduce((worst, side) => (weightOf(side) > weightOf(worst) ? side : worst));
+}
+
+/** Beyond an eighth of the circle either way nobody can say which side the sun is on. [°] */
+const NORTH_LOST = 45;
+const NORTH_UNKNOWN = 'Which way the yard lies is not known, so no side can be named: find north, and ask again.';
+
+function isNorthKnown(plan: Plan): boolean {
+  const known = plan.site.how?.upBearing;
+  return known === undefined || (known.pm ?? defaultPm(known.by, upBearingOf(plan), 'bearing')) < NORTH_LOST;
 }
 
 function answerBySun(

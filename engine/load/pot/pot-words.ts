@@ -17,7 +17,8 @@ const WORTH_DOING = 1;
 /** "about 49 °C (± 4) on the west side about 17:10" */
 export function rootsAbout({ warmest, spread, side, when }: Roots, units: Units): string {
   const pm = formatTemperatureDifference(spread, units).split(' ')[0];
-  return `about ${formatTemperature(warmest, units)} (± ${pm}) on the ${compassWord(side)} side about ${formatClock(when, units)}`;
+  const place = `on the ${compassWord(side)} side about ${formatClock(when, units)}`;
+  return `about ${formatTemperature(warmest, units)} (± ${pm}) ${place}`;
 }
 
 /** What is said of a pot's roots where they are not fine; '' where they are. Begins with a space. */

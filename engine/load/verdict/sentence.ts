@@ -137,7 +137,8 @@ function lightShort({ row, light }: Findings): string {
 
 function heatAnyway(found: Findings): string {
   if (found.when === null) return '';
-  return ` Even so ${surface(found)}, ${formatStretch(found.when, found.units)}: give it more light, but morning light.`;
+  const when = formatStretch(found.when, found.units);
+  return ` Even so ${surface(found)}, ${when}: give it more light, but morning light.`;
 }
 
 function planted({ plantedYear }: Findings): string {

@@ -19,8 +19,8 @@ const MOSTLY = 0.5;
 
 /**
  * What each wall or building adds to the thirsty leaf at a point while it is hot: against one that threw back no light,
- * was no warmer than the air and hid no ground. The most first; those that add less than 0.5 K, or for less than half an
- * hour, are left out, and a fruit's estimate knows no walls.
+ * was no warmer than the air and hid no ground. The most first; those that add less than 0.5 K, or for less than half
+ * an hour, are left out, and a fruit's estimate knows no walls.
  * @param run when it is hot
  */
 export function wallHeats(

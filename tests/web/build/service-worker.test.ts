@@ -15,7 +15,7 @@ const TEXT = serviceWorkerText(
 
 type Served = ReadonlyMap<string, Response | Error>;
 
-/** Runs the worker against a server, with an older version kept. @returns whether it took the new one, and what is kept */
+/** Runs the worker against a server, with an older version kept. @returns whether it took the new one, what is kept */
 async function installedFrom(
   served: Served,
   room = Infinity,

@@ -66,7 +66,7 @@ async function saved(): Promise<void> {
 }
 
 for (const operation of ['open', 'read'])
-  test(`where the first ${operation} never answers the page opens after three seconds, unsaved, and says so`, async () => {
+  test(`where the first ${operation} never answers the page opens after three seconds, unsaved`, async () => {
     always(operation, 'hang');
     await opened(3_100);
     expect(plan.value.name).toBe(DEMO_NAME);
@@ -185,7 +185,7 @@ async function renamed(name: string): Promise<void> {
 for (const operation of ['open', 'read', 'write'])
   for (const [kind, fault] of Object.entries(KINDS))
     for (const lasting of [once, always])
-      test(`${kind} at ${operation}, ${lasting.name}, and a second fault on the way back: nothing is lost, "saved" is true`, async () => {
+      test(`${kind} at ${operation}, ${lasting.name}, a second fault on the way back: nothing lost, "saved" true`, async () => {
         lasting(operation, fault);
         await opened(3_200);
         expect(plan.value.features.length).toBeGreaterThan(0);

@@ -1,5 +1,7 @@
+import type { Units } from '../../../engine/index.ts';
 import { isAlike, kept } from '../../state/kept.ts';
 import { SEA_CHOICES, type SeaAnswer } from '../parts/world/sea.ts';
+import { NORTH_WAYS, type NorthAnswers, SHEET_WAYS } from './north-of.ts';
 
 /** The four plans that a yard may start from. */
 export const SHAPES = {
@@ -11,11 +13,11 @@ export const SHAPES = {
 export type Shape = keyof typeof SHAPES;
 
 /** The questions, in the order in which they are asked. */
-const STEPS = ['place', 'summer', 'ground', 'walls', 'plant', 'damage'] as const;
+const STEPS = ['place', 'summer', 'ground', 'north', 'walls', 'plant', 'damage'] as const;
 export type StepName = (typeof STEPS)[number];
 
 /** What a person has typed so far, as typed: half an answer is kept as well. */
-export interface Answers {
+export interface Answers extends NorthAnswers {
   readonly open: boolean;
   readonly step: number;
   /** Nothing burnt: the last question is left out. */
@@ -24,6 +26,8 @@ export interface Answers {
   readonly skipped: readonly StepName[];
   readonly place: string;
   readonly sea: SeaAnswer;
+  /** '' as the open yard has it. */
+  readonly units: '' | Units;
   readonly high: string;
   readonly low: string;
   readonly hottest: string;
@@ -33,6 +37,8 @@ export interface Answers {
   readonly measure: 'length' | 'steps';
   readonly wallHeight: string;
   readonly wallsKnown: 'tape' | 'guess';
+  /** Of the house. */
+  readonly floors: number;
   readonly plant: string;
   readonly plantHeight: string;
   readonly pot: boolean;
@@ -52,6 +58,7 @@ export const NOTHING_YET: Answers = {
   skipped: [],
   place: '',
   sea: 'unknown',
+  units: '',
   high: '',
   low: '',
   hottest: '',
@@ -59,8 +66,14 @@ export const NOTHING_YET: Answers = {
   across: '',
   deep: '',
   measure: 'length',
+  northBy: 'unknown',
+  facing: 'N',
+  shadowTo: 'N',
+  shadowAtMs: 0,
+  heading: '',
   wallHeight: '',
   wallsKnown: 'guess',
+  floors: 1,
   plant: 'lemon',
   plantHeight: '',
   pot: true,
@@ -87,6 +100,10 @@ function isAnswers(found: unknown): found is Answers {
   return (
     isAlike(found, NOTHING_YET) &&
     Object.hasOwn(SHAPES, (found as Answers).shape) &&
-    Object.hasOwn(SEA_CHOICES, (found as Answers).sea)
+    Object.hasOwn(SEA_CHOICES, (found as Answers).sea) &&
+    Object.hasOwn(NORTH_WAYS, (found as Answers).northBy) &&
+    Object.hasOwn(SHEET_WAYS, (found as Answers).facing) &&
+    Object.hasOwn(SHEET_WAYS, (found as Answers).shadowTo) &&
+    ['', 'metric', 'imperial'].includes((found as Answers).units)
   );
 }

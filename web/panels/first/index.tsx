@@ -1,11 +1,24 @@
 import '../parts/boxes/asked.css';
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { addYard } from '../../state/shelf.ts';
 import { aside, goToStage, periodKind, selection } from '../../state/view.ts';
-import { plan } from '../../state/yard.ts';
-import { NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
+import { plan, preview } from '../../state/yard.ts';
+import { type Answers, NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
 import { QUESTIONS } from './questions.tsx';
 import { yardOf } from './yard-of.ts';
+
+/** From the first answer on, the map shows the yard that the answers make, and no longer the one that is open. */
+function useOwnYard(given: Answers): void {
+  useEffect(() => {
+    if (given.step === 0) return undefined;
+    let wanted = true;
+    void yardOf(given, plan.value, new Date().toLocaleDateString('sv')).then((built) => {
+      if (wanted && built.ok) preview.value = built.plan;
+    });
+    return () => (wanted = false);
+  }, [given]);
+  useEffect(() => () => (preview.value = null), []);
+}
 
 /**
  * From "my plant burnt" to one's own graded yard: one question at a time, each may be passed over, each kept as it is
@@ -20,6 +33,7 @@ export function HappenedCard() {
   const [fault, setFault] = useState<string | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
   useLayoutEffect(() => answer({ open: true }), []);
+  useOwnYard(given);
   useLayoutEffect(() => heading.current?.focus(), [step]);
 
   async function goOn(passed: boolean): Promise<void> {
@@ -34,6 +48,7 @@ export function HappenedCard() {
     if (at < steps.length - 1) return answer({ ...next, step: at + 1 });
     if (!built.ok) return;
     if (!(await addYard(built.plan, 'Answer what happened'))) return;
+    preview.value = null;
     answers.value = NOTHING_YET;
     periodKind.value = 'heatwave';
     goToStage('heat');

@@ -1,5 +1,8 @@
 import type { ComponentType } from 'preact';
+import { useState } from 'preact/hooks';
 import { CATALOGUE, TOWNS, askedMonth, parseLength, townWords, MONTHS } from '../../../engine/index.ts';
+import type { Units } from '../../../engine/index.ts';
+import { compassHeading, hasCompass } from '../../common/phone-compass.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { FIELDS, readField } from '../../common/fields.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -11,6 +14,7 @@ import { TownEcho } from '../parts/world/TownEcho.tsx';
 import { SEA_CHOICES } from '../parts/world/sea.ts';
 import { ShapePicture } from './ShapePicture.tsx';
 import { AMOUNT_CHOICES, PART_CHOICES, SIDE_CHOICES } from '../parts/side-choices.ts';
+import { NORTH_WAYS, SHEET_WAYS } from './north-of.ts';
 import { USUAL } from './yard-of.ts';
 
 export interface Question {
@@ -24,7 +28,12 @@ export const QUESTIONS: Readonly<Record<StepName, Question>> = {
   place: { title: 'Where is it?', skip: 'use the place of the open yard', Body: PlaceQuestion },
   summer: { title: 'How hot does it get?', skip: 'use rough numbers', Body: SummerQuestion },
   ground: { title: 'What shape is it?', skip: `use ${USUAL.across} by ${USUAL.deep} m`, Body: GroundQuestion },
-  walls: { title: 'How high are the walls or fences?', skip: `use ${USUAL.wallHeight} m`, Body: WallsQuestion },
+  north: { title: 'Which way does it lie?', skip: 'find north later', Body: NorthQuestion },
+  walls: {
+    title: 'How high are the walls, fences and the house?',
+    skip: `use ${USUAL.wallHeight} m`,
+    Body: WallsQuestion,
+  },
   plant: { title: 'Which plant?', skip: `use ${USUAL.plantHeight} m`, Body: PlantQuestion },
   damage: { title: 'What burnt, and when?', skip: 'say nothing of a burn', Body: DamageQuestion },
 };
@@ -88,8 +97,13 @@ function PlaceQuestion() {
   );
 }
 
+/** What no air has reached, in °C: °F was meant. The world's record is under it (WMO: 56.7 °C, Death Valley, 1913). */
+const NO_CELSIUS = 57;
+
 function SummerQuestion() {
   const { high, low, hottest, place } = answers.value;
+  const metric = askedUnits() === 'metric';
+  const fahrenheit = metric ? [high, hottest].find((text) => Number(text) > NO_CELSIUS) : undefined;
   const read = placeOf(place);
   const month = MONTHS[askedMonth(read.ok ? read.value.latitude : plan.value.site.latitude) - 1];
   return (
@@ -97,23 +111,36 @@ function SummerQuestion() {
       <Field
         label={`Usual high in ${month}`}
         value={high}
-        usual={units.value === 'metric' ? '36 °C' : '97 °F'}
+        usual={metric ? '36 °C' : '97 °F'}
         onInput={(text) => answer({ high: text })}
       />
       <Field
         label={`Usual low in ${month}`}
         value={low}
-        usual={units.value === 'metric' ? '19 °C' : '66 °F'}
+        usual={metric ? '19 °C' : '66 °F'}
         onInput={(text) => answer({ low: text })}
       />
       <Field
         label="The hottest day last year"
         value={hottest}
-        usual={units.value === 'metric' ? '43 °C' : '109 °F'}
+        usual={metric ? '43 °C' : '109 °F'}
         onInput={(text) => answer({ hottest: text })}
       />
+      {fahrenheit !== undefined && (
+        <p class="box-said" role="status">
+          {fahrenheit} is no °C.{' '}
+          <button type="button" onClick={() => answer({ units: 'imperial' })}>
+            It is °F: use °F and feet
+          </button>
+        </p>
+      )}
     </>
   );
+}
+
+/** The units answers are typed in: as chosen here, else as the open yard has them. */
+function askedUnits(): Units {
+  return answers.value.units === '' ? units.value : answers.value.units;
 }
 
 function GroundQuestion() {
@@ -141,7 +168,7 @@ function GroundQuestion() {
         legend="Measured in"
         name="measure"
         value={measure}
-        choices={{ length: units.value === 'metric' ? 'metres' : 'feet', steps: `steps of about ${USUAL.step} m` }}
+        choices={{ length: askedUnits() === 'metric' ? 'metres' : 'feet', steps: `steps of about ${USUAL.step} m` }}
         onChange={(next) => answer({ measure: next })}
       />
       <Field label="Across" value={across} usual={String(USUAL.across)} onInput={(text) => answer({ across: text })} />
@@ -151,13 +178,13 @@ function GroundQuestion() {
 }
 
 function WallsQuestion() {
-  const { wallHeight, wallsKnown } = answers.value;
+  const { wallHeight, wallsKnown, shape, floors } = answers.value;
   const [field] = FIELDS.wall;
-  const read = parseLength(wallHeight, units.value) ? readField(field, wallHeight, units.value) : null;
+  const read = parseLength(wallHeight, askedUnits()) ? readField(field, wallHeight, askedUnits()) : null;
   return (
     <>
       <Field
-        label="Height"
+        label="Walls or fences"
         value={wallHeight}
         usual={String(USUAL.wallHeight)}
         hint="A guess is fine. 0: there are none."
@@ -175,6 +202,87 @@ function WallsQuestion() {
         choices={{ guess: 'by guess', tape: 'by tape' }}
         onChange={(next) => answer({ wallsKnown: next })}
       />
+      {shape !== 'walled' && (
+        <Choices
+          legend={shape === 'passage' ? 'Floors of the houses' : 'Floors of the house'}
+          name="floors"
+          value={String(floors) as keyof typeof FLOORS}
+          choices={FLOORS}
+          onChange={(next) => answer({ floors: Number(next) })}
+        />
+      )}
+    </>
+  );
+}
+
+/** Without what only a side of a plant can be. */
+const FACING = (({ NW, N, NE, W, E, SW, S, SE }) => ({ NW, N, NE, W, E, SW, S, SE }))(SIDE_CHOICES);
+
+const FLOORS = { '1': 'one', '2': 'two', '3': 'three' } as const;
+
+function NorthQuestion() {
+  const { northBy, facing, shadowTo, heading } = answers.value;
+  return (
+    <>
+      <Choices
+        legend="How can you tell?"
+        name="north-by"
+        value={northBy}
+        choices={NORTH_WAYS}
+        onChange={(next) => answer({ northBy: next, shadowAtMs: Date.now() })}
+      />
+      {northBy === 'unknown' && <p class="quiet">Until you find out, an answer about one side is only “could be”.</p>}
+      {northBy === 'facing' && (
+        <Choices
+          legend="Stand at the bottom of the sheet and look to its top. You look"
+          name="facing"
+          value={facing}
+          choices={FACING}
+          class="choices-rose"
+          onChange={(next) => answer({ facing: next })}
+        />
+      )}
+      {northBy === 'shadow' && (
+        <Choices
+          legend="On the sheet, your shadow now falls"
+          name="shadow-to"
+          value={shadowTo}
+          choices={SHEET_WAYS}
+          class="choices-rose"
+          onChange={(next) => answer({ shadowTo: next, shadowAtMs: Date.now() })}
+        />
+      )}
+      {northBy === 'phone' && <CompassField heading={heading} />}
+    </>
+  );
+}
+
+function CompassField({ heading }: { readonly heading: string }) {
+  const [silent, setSilent] = useState(false);
+  const read = async (): Promise<void> => {
+    const found = await compassHeading();
+    setSilent(found === null);
+    if (found !== null) answer({ heading: `${Math.round(found)}°` });
+  };
+  return (
+    <>
+      <Field
+        label="It reads, towards the top of the sheet"
+        value={heading}
+        usual="0 to 360°"
+        hint="Two metres from cars, steel and reinforced walls."
+        onInput={(text) => answer({ heading: text })}
+      />
+      {hasCompass() && (
+        <button type="button" onClick={() => void read()}>
+          Lay the phone flat, its top to the top of the sheet, then tap here
+        </button>
+      )}
+      {silent && (
+        <p class="box-said" role="status">
+          No compass answers here: type what another one reads, or choose another way.
+        </p>
+      )}
     </>
   );
 }
@@ -222,20 +330,20 @@ function PlantQuestion() {
           }),
         )}
       </fieldset>
-      <p class="quiet">The top of the sheet is taken as north until you find out.</p>
     </>
   );
 }
 
 function DamageQuestion() {
-  const { side, part, month, third, amount } = answers.value;
+  const { side, part, month, third, amount, northBy, skipped } = answers.value;
+  const onSheet = northBy === 'unknown' || skipped.includes('north');
   return (
     <>
       <Choices
-        legend="Which side?"
+        legend={onSheet ? 'Which side, on the sheet?' : 'Which side?'}
         name="side"
         value={side as keyof typeof SIDE_CHOICES}
-        choices={SIDE_CHOICES}
+        choices={onSheet ? { ...SIDE_CHOICES, ...SHEET_WAYS } : SIDE_CHOICES}
         class="choices-rose"
         onChange={(next) => answer({ side: next })}
       />

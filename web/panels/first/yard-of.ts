@@ -24,6 +24,7 @@ import type {
 import type { Answers, StepName } from './answers.ts';
 import { placeOf } from '../parts/world/place-of.ts';
 import { bySeaOf } from '../parts/world/sea.ts';
+import { northOf } from './north-of.ts';
 
 /** What holds where nothing is said. Our choice. [m] */
 export const USUAL = {
@@ -32,6 +33,8 @@ export const USUAL = {
   wallHeight: 1.8,
   wallThickness: 0.2,
   houseHeight: 3.2,
+  /** Each floor above the first. */
+  floorHeight: 2.8,
   houseDepth: 5,
   plantHeight: 1.5,
   step: 0.75,
@@ -47,7 +50,7 @@ export type Built =
  * @param today "YYYY-MM-DD": damage is never dated after it.
  */
 export async function yardOf(answers: Answers, around: Plan, today: string): Promise<Built> {
-  const units = around.units ?? 'metric';
+  const units = answers.units === '' ? (around.units ?? 'metric') : answers.units;
   const passed = (step: StepName): boolean => answers.skipped.includes(step);
   const place = passed('place') || answers.place.trim() === '' ? null : placeOf(answers.place);
   if (place && !place.ok) return fault('place', place.reason);
@@ -58,6 +61,8 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
 
   const ground = groundOf(answers, passed('ground'), units);
   if (typeof ground === 'string') return fault('ground', ground);
+  const north = northOf(passed('north') ? { ...answers, northBy: 'unknown' } : answers, where);
+  if (!north.ok) return fault('north', north.message);
   const wallHeight = passed('walls') ? USUAL.wallHeight : lengthOf(answers.wallHeight, USUAL.wallHeight, 0, 15, units);
   if (wallHeight === null)
     return fault('walls', 'That is no height of a wall: type it as 1.8 m or 6 ft, at most 15 m. 0 is no walls.');
@@ -72,7 +77,8 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
   const site: Site = {
     ...where,
     boundary: cornersOf(ground),
-    how: { upBearing: guess(30), ...(ground.how && { boundary: ground.how }) },
+    upBearing: north.upBearing,
+    how: { upBearing: north.how, ...(ground.how && { boundary: ground.how }) },
   };
   const features = [...sidesOf(answers, ground, wallHeight, heightGuessed), plant];
   const season = seasonAt(where.latitude, around, place !== null, Number(today.slice(0, 4)));
@@ -84,7 +90,7 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
       format: 'shadewright-plan',
       version: 1,
       name: 'My yard',
-      units: around.units,
+      units: answers.units === '' ? around.units : units,
       site,
       season,
       climate,
@@ -135,7 +141,12 @@ function cornersOf({ across, deep }: Ground): PlanPoint[] {
  * Walls along the edges that no house stands on. A wall's middle lies half its thickness inside, so its outer face is
  * the edge.
  */
-function sidesOf({ shape }: Answers, { across, deep }: Ground, height: number, heightGuessed: boolean): Feature[] {
+function sidesOf(
+  { shape, floors }: Answers,
+  { across, deep }: Ground,
+  height: number,
+  heightGuessed: boolean,
+): Feature[] {
   const t = USUAL.wallThickness;
   const [left, right, bottom, top] = [t / 2, across - t / 2, t / 2, deep - t / 2];
   const d = USUAL.houseDepth;
@@ -144,8 +155,8 @@ function sidesOf({ shape }: Answers, { across, deep }: Ground, height: number, h
     kind: 'building',
     name,
     outline,
-    height: USUAL.houseHeight,
-    how: { height: guess(0.8) },
+    height: USUAL.houseHeight + (floors - 1) * USUAL.floorHeight,
+    how: { height: guess(0.8 * floors) },
   });
   const how: How = { thickness: guess(0.05), ...(heightGuessed && { height: guess(0.2 * height) }) };
   const wall = (id: string, name: string, path: readonly PlanPoint[]): Wall[] =>

@@ -1,7 +1,7 @@
 /** What is said while the browser's storage does not answer at all. */
 export const SILENT_STORAGE =
-  "This browser's storage does not answer, so this yard is not kept. It is kept as soon as the storage answers; until " +
-  'then, save a file before you leave.';
+  "This browser's storage does not answer, so this yard is not kept. It is kept as soon as the storage answers; " +
+  'until then, save a file before you leave.';
 
 /** Why the browser did not keep something, in one sentence that leads to "Save a file". */
 export function storageTrouble(error: unknown): string {

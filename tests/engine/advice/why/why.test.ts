@@ -40,7 +40,7 @@ describe('why a plant burnt', () => {
     const walls = sides.find(({ side }) => side === 225)?.walls ?? [];
     expect(walls.map(({ id }) => id)).toEqual(['east-house']);
     expect(walls[0].adds).toBeGreaterThan(0.5);
-    expect(sentence).toMatch(/The neighbour to the east, white wall, adds 1 K from 1[67] to 19 h\./);
+    expect(sentence).toMatch(/The neighbour to the east, white wall, adds 1 °C from 1[67] to 19 h\./);
     expect(why(LANE, { plant: 'apricot' }).sentence).not.toMatch(/ adds /);
   });
 
@@ -51,6 +51,16 @@ describe('why a plant burnt', () => {
     expect(sentence).toMatch(/The sun would burn its south(-west)? side first/);
     for (const cause of ['dry root ball', 'salt', 'wind', 'spray', 'glare', 'not hardened'])
       expect(sentence).toContain(cause);
+  });
+
+  test('while nobody knows which way the yard lies, no side can be named: it could be', () => {
+    const lost = { ...COURTYARD, site: { ...COURTYARD.site, how: { upBearing: { by: 'guess', pm: 180 } } } } as const;
+    const { answer, notes } = why(lost, { plant: 'lemon' });
+    expect(answer).toBe('could be');
+    expect(notes.join(' ')).toContain('Which way the yard lies is not known');
+    expect(why(lost, { plant: 'lemon', side: 45 }).answer).toBe('could be');
+    const found = { ...COURTYARD, site: { ...COURTYARD.site, how: { upBearing: { by: 'compass', pm: 15 } } } } as const;
+    expect(why(found, { plant: 'lemon' }).answer).toBe('explains');
   });
 
   test('damage on all sides alike, and damage whose side nobody saw, cannot be matched', () => {
