@@ -208,14 +208,8 @@ export type * from './frame/strength/types.ts';
 export type * from './frame/work/types.ts';
 
 // advice: What to do.
-export {
-  cheaperHeadline,
-  drawHeadline,
-  heatHeadline,
-  optionHeadline,
-  placeHeadline,
-  triedHeadline,
-} from './advice/words/headlines.ts';
+export { cheaperHeadline, optionHeadline, placeHeadline, triedHeadline } from './advice/words/cure-headlines.ts';
+export { drawHeadline, heatHeadline } from './advice/words/yard-headlines.ts';
 export { payoffMap } from './advice/site/payoff-map.ts';
 export type { Sight, SiteSeen } from './advice/site/sights.ts';
 export { siteSeen } from './advice/site/sights.ts';

@@ -8,6 +8,7 @@ export { DrawCard } from '../panels/draw/index.tsx';
 export { Greeting } from '../panels/first/Greeting.tsx';
 export { WhyCard } from '../panels/first/WhyCard.tsx';
 export { HappenedCard } from '../panels/first/index.tsx';
+export { MapChoice } from '../panels/heat/on-map/MapChoice.tsx';
 export { MapFindings } from '../panels/heat/on-map/MapFindings.tsx';
 export { PlantCard } from '../panels/heat/PlantCard.tsx';
 export { ShadowClock } from '../panels/heat/pictures/ShadowClock.tsx';

@@ -9,13 +9,12 @@ import { heat } from '../../state/results.ts';
 import { findOut, goToStage, pin, selection, slipHeight } from '../../state/view.ts';
 import { plan, shownPlan } from '../../state/yard.ts';
 import { EmptyNotes } from './EmptyNotes.tsx';
-import { MapChoice } from './on-map/MapChoice.tsx';
 import { sunUp } from './hours.ts';
 import { PlantRow } from './PlantRow.tsx';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { worstFirst } from '../parts/quantity-words.ts';
-import { mapFindings, shadowClock, spotCard, sunEyePicture } from './slots.ts';
+import { mapChoice, mapFindings, shadowClock, spotCard, sunEyePicture } from './slots.ts';
 
 /** The card of the second stage: what the sun does in one sentence, the plants worst first, and the hours of each. */
 export function HeatCard() {
@@ -44,14 +43,14 @@ export function HeatCard() {
       {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
       {result && pin.value && <spotCard.Part />}
       {result && <EmptyNotes />}
-      <Fold title="The map">
-        <MapChoice plants={result?.plants ?? []} />
-        {result && (
+      {result && (
+        <Fold title="The map">
+          <mapChoice.Part plants={result.plants} />
           <button type="button" onClick={askAboutSpot}>
             Ask about a spot
           </button>
-        )}
-      </Fold>
+        </Fold>
+      )}
       {result && (
         <Fold title="For the curious">
           <p class="quiet">

@@ -1,0 +1,80 @@
+/** What the stages that cure something open with: at most twenty words that a person would say. */
+import type { PlantLoad } from '../../load/types.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside } from '../../plan/names.ts';
+import { lessDamage } from '../../plan/spoken.ts';
+import type { Plan } from '../../plan/types.ts';
+import { formatDistance, type Units } from '../../plan/units.ts';
+import type { LadderStep } from '../cheaper-first/step.ts';
+import type { ComparedChoice } from '../compare/types.ts';
+import type { PlaceResult } from '../place/types.ts';
+import { shortEnough } from './headline-length.ts';
+
+/** Less heat damage than this is none. [K·h/day] */
+const NO_HARM = 0.05;
+/** A cure that spares less of the damage than this is not named first. Our choice. */
+const WORTH_NAMING = 0.1;
+
+/** Where a pot should go. */
+export function placeHeadline(plan: Plan, { plant, spots }: PlaceResult, units: Units): string {
+  const name = namedInside(plan, plant);
+  const stay = spots.find((spot) => spot.stay);
+  const [best] = spots;
+  if (best === undefined || stay === undefined || best === stay)
+    return `Leave ${name} where it stands: no place on your ground suits it better.`;
+  const away = formatDistance(best.metres, units);
+  if (stay.harm < NO_HARM) return `Move ${name} ${best.where}, ${away} away: there the light suits it better.`;
+  const share = best.spared / stay.harm;
+  const gain = share >= WORTH_NAMING ? `free, and ${lessDamage(share)}` : 'free, and the light suits it better';
+  return shortEnough(
+    `Move ${name} ${best.where}, ${away} away: ${gain}.`,
+    `Move ${name} to place 1, ${away} away: ${gain}.`,
+  );
+}
+
+/**
+ * How a pot fares where it is held, beside where it stands: better or worse, and its hours.
+ * @param now scorch dose of the heatwave day where it stands [K·h]
+ */
+export function triedHeadline({ scorchDose, when, verdict }: PlantLoad, now: number): string {
+  const share = now > NO_HARM ? (now - (scorchDose ?? 0)) / now : (scorchDose ?? 0) > NO_HARM ? -1 : 0;
+  const beside =
+    Math.abs(share) < WORTH_NAMING
+      ? 'No better and no worse there'
+      : share > 0
+        ? `Better there: ${lessDamage(share)}`
+        : 'Worse there: more heat damage';
+  const hours = when === null ? 'never over its limit' : `over its limit ${when.from} to ${when.to}`;
+  return `${beside}, ${hours}${verdict === 'too dark' ? ', and too dark' : ''}.`;
+}
+
+/** What to try first, before any cloth. @param steps the cheapest first */
+export function cheaperHeadline(steps: readonly LadderStep[]): string {
+  if (steps.length === 0) return 'Nothing to shade: no plant is harmed. You may stop here.';
+  const free = steps.find(({ cost, sparedShare }) => cost === 0 && (sparedShare ?? 0) >= WORTH_NAMING);
+  if (free?.id === 'move') return `${free.name} first: free, and ${lessDamage(free.sparedShare ?? 0)}. Then try cloth.`;
+  return 'Mulch and water first; then cloth over the plants that burn.';
+}
+
+/** What an option does, and for how much. */
+export function optionHeadline({ name, sparedShare, cost, tooDark, plants }: ComparedChoice): string {
+  if (sparedShare === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+  const does =
+    Math.abs(sparedShare) < WORTH_NAMING
+      ? 'hardly less heat damage'
+      : sparedShare > 0
+        ? `${lessDamage(sparedShare)}`
+        : 'more heat damage';
+  const money =
+    cost.total === null ? '' : cost.total === 0 ? ', free' : `, about ${roundMoney(cost.total)} ${cost.currency}`;
+  const darkened = plants.filter(({ id }) => tooDark.includes(id)).map((plant) => plant.name);
+  return shortEnough(
+    `${name}: ${does}${money}${darkened.length === 0 ? '' : `; too dark for ${listWords(darkened)}`}.`,
+    `${name}: ${does}${money}.`,
+  );
+}
+
+/** To the ten: prices are rough. */
+function roundMoney(cost: number): number {
+  return cost < 20 ? Math.round(cost) : Math.round(cost / 10) * 10;
+}

@@ -1,0 +1,70 @@
+/** What the first two stages open with: at most twenty words that a person would say. */
+import type { PlantLoad, Stretch } from '../../load/types.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside } from '../../plan/names.ts';
+import { spokenClock, spokenCount } from '../../plan/spoken.ts';
+import type { Plan } from '../../plan/types.ts';
+import { sentenceCase } from '../year/season/words.ts';
+import { shortEnough } from './headline-length.ts';
+
+/** So near to the sun's rise or set a time is told as that. [minutes] */
+const AT_THE_EDGE = 20;
+
+/** How the drawing stands. @param guesses how many of its numbers are */
+export function drawHeadline(plan: Plan, guesses: number): string {
+  if (plan.features.length === 0) return 'Draw the walls that stand round the yard, then the plants.';
+  if (guesses === 0) return 'Your yard is drawn, and every number in it is measured.';
+  const many = guesses === 1 ? 'one number is' : `${spokenCount(guesses)} numbers are`;
+  return `Your yard is drawn; ${many} still guessed.`;
+}
+
+/**
+ * What the sun does in the yard.
+ * @param plants worst first
+ * @param sunUp of the heatwave day, where it is known
+ */
+export function heatHeadline(plan: Plan, plants: readonly PlantLoad[], sunUp: Stretch | null): string {
+  const judged = plants.filter(({ verdict }) => verdict !== null);
+  if (plants.length === 0) return 'No plant is drawn yet: put one on the plan, or ask about a spot.';
+  if (judged.length === 0) return 'Say which plants these are, and each gets a verdict.';
+  for (const [verdict, does] of [
+    ['will burn', 'will burn'],
+    ['at risk', 'may burn'],
+  ] as const) {
+    const [worst, ...rest] = judged.filter((plant) => plant.verdict === verdict);
+    if (worst !== undefined) return harmedHeadline(plan, worst, rest, does, sunUp);
+  }
+  const dark = judged.filter(({ verdict }) => verdict === 'too dark');
+  if (dark.length > 0) return fitting((names) => `Nothing burns; too little light for ${names}.`, plan, dark);
+  return 'The sun harms no plant here, not even on a heatwave day.';
+}
+
+function harmedHeadline(
+  plan: Plan,
+  worst: PlantLoad,
+  rest: readonly PlantLoad[],
+  does: string,
+  sunUp: Stretch | null,
+): string {
+  const time = worst.when === null ? '' : ` from ${edgeWords(worst.when.from, sunUp?.from, 'sunrise')}`;
+  const till = worst.when === null ? '' : ` to ${edgeWords(worst.when.to, sunUp?.to, 'sunset')}`;
+  const first = sentenceCase(`${namedInside(plan, worst.id)} ${does}${time}${till}`);
+  return rest.length === 0 ? `${first}.` : fitting((names) => `${first}; so ${willOf(does)} ${names}.`, plan, rest);
+}
+
+function willOf(does: string): string {
+  return does.split(' ')[0];
+}
+
+/** The names where they leave the sentence short enough, else how many. */
+function fitting(sentence: (names: string) => string, plan: Plan, plants: readonly PlantLoad[]): string {
+  return shortEnough(
+    sentence(listWords(plants.map(({ id }) => namedInside(plan, id)))),
+    sentence(`${spokenCount(plants.length)} more`),
+  );
+}
+
+function edgeWords(clock: string, edge: string | undefined, word: string): string {
+  const minutes = (text: string) => Number(text.slice(0, 2)) * 60 + Number(text.slice(3, 5));
+  return edge !== undefined && Math.abs(minutes(clock) - minutes(edge)) <= AT_THE_EDGE ? word : spokenClock(clock);
+}
