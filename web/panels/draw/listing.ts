@@ -29,7 +29,7 @@ export function groupsOf(plan: Plan): readonly Group[] {
   );
 }
 
-/** What of a feature throws or takes shade, in a few words: "3.40 m high". Its other numbers stand where it is opened. */
+/** What of a feature throws or takes shade: "3.40 m high". Its other numbers stand where it is opened. */
 export function sizeWords(feature: Feature, units: Units): string {
   const length = (metres: number): string => formatLength(metres, units);
   switch (feature.kind) {
