@@ -196,6 +196,7 @@ export { whatStandsAt } from './frame/layout/surroundings.ts';
 export { formatThin } from './frame/layout/lengths.ts';
 export type { SheetPart } from './output/sheet/part.ts';
 export { sheetSections } from './output/sheet/sections.ts';
+export { settingOutDrawing } from './output/sheet/setting-out-drawing.ts';
 export { SHEET_STYLE } from './output/sheet/html.ts';
 export { cutDrawing, measureMe, planDrawing, sideDrawing } from './output/sheet/drawing.ts';
 export type { LetterPictures } from './output/sheet/letter-pictures.ts';

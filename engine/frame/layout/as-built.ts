@@ -33,6 +33,7 @@ export function asBuiltFields(thing: Canopy | Screen, placed: SettingOut): AsBui
   return measuredPosts(thing, placed).flatMap((post) => [
     {
       id: `${post.id}-height`,
+      post: post.id,
       measures: 'height' as const,
       label: `${post.id}: height of the rail’s middle above the ground`,
       planned: post.height,
@@ -43,6 +44,7 @@ export function asBuiltFields(thing: Canopy | Screen, placed: SettingOut): AsBui
           { from: 'B', planned: post.fromB },
         ].map(({ from, planned }) => ({
           id: `${post.id}-${from.toLowerCase()}`,
+          post: post.id,
           measures: 'distance' as const,
           label: `${post.id}: from ${from}, level, to the post’s middle`,
           planned,

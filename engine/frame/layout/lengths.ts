@@ -4,7 +4,6 @@ import type { Units } from '../../plan/units.ts';
 import { GRAVITY } from '../strength/wind.ts';
 
 const INCH = 0.0254;
-const PSI_PER_MPA = 145.0377;
 
 /** A length to set out by: to the centimetre, or the sixteenth of an inch. @param metres [m] */
 export function formatTape(metres: number, units: Units): string {
@@ -43,15 +42,7 @@ export function formatVolume(cubicMetres: number, units: Units): string {
     : `${(cubicMetres / 0.3048 ** 3).toFixed(1)} ft³`;
 }
 
-/** A force with what weighs as much: `828 N (84 kg)`, `186 lb`. @param newtons [N] */
+/** A force as the weight that pulls as hard: `84 kg`, `186 lb`. @param newtons [N] */
 export function formatForce(newtons: number, units: Units): string {
-  const weight = formatMass(newtons / GRAVITY, units);
-  return units === 'metric' ? `${Math.round(newtons)} N (${weight})` : weight;
-}
-
-/** A bending stress: `165 MPa`, `23,900 psi`. @param megapascals [MPa] */
-export function formatStress(megapascals: number, units: Units): string {
-  if (units === 'metric') return `${megapascals.toFixed(0)} MPa`;
-  const hundreds = Math.round((megapascals * PSI_PER_MPA) / 100) * 100;
-  return `${String(hundreds).replace(/\B(?=(\d{3})+$)/g, ',')} psi`;
+  return formatMass(newtons / GRAVITY, units);
 }

@@ -9,7 +9,7 @@ import type { Units } from '../../plan/units.ts';
 import { formatDug, formatTape } from './lengths.ts';
 import type { FrameModel, FramePost } from './model.ts';
 import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, whatStandsAt } from './surroundings.ts';
-import type { Diagonal, FixedPoint, PostPlace, SettingOut } from './types.ts';
+import type { Diagonal, FixedPoint, PostPlace, SettingOut, Surrounding } from './types.ts';
 
 interface Candidate {
   readonly at: PlanPoint;
@@ -62,7 +62,27 @@ export function settingOut(
         `${formatTape(distance(pair[0].at, pair[1].at), units)} as drawn: measure that first, and if it does not ` +
         `agree, put the plan right before you dig. Every length is level and to the middle of the post. Left and ` +
         `right as you stand at A and look at B.${backWords(model, plan)}`;
-  return { fixed, posts, diagonals: diagonalsOf(model), sentence };
+  return {
+    fixed,
+    posts,
+    diagonals: diagonalsOf(model),
+    around: surroundingsOf(plan),
+    upBearing: upBearingOf(plan),
+    sentence,
+  };
+}
+
+function surroundingsOf({ features, site }: Plan): Surrounding[] {
+  const line: Surrounding = { kind: 'property line', name: null, path: openRing(site.boundary), closed: true };
+  return [
+    line,
+    ...features.flatMap((feature): Surrounding[] => {
+      const name = feature.name === undefined ? null : shownName(feature.name);
+      if (feature.kind === 'building')
+        return [{ kind: 'building', name, path: openRing(feature.outline), closed: true }];
+      return feature.kind === 'wall' ? [{ kind: 'wall', name, path: feature.path, closed: false }] : [];
+    }),
+  ];
 }
 
 /** Both diagonals of a canopy's outer posts; of a screen its whole length from end to end. */

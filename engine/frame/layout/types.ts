@@ -73,15 +73,29 @@ export interface Diagonal {
   readonly length: number;
 }
 
+/** What stands round a frame, for a drawing to find one's way by. */
+export interface Surrounding {
+  readonly kind: 'building' | 'wall' | 'property line';
+  /** `null` where it has none of its own. */
+  readonly name: string | null;
+  readonly path: readonly PlanPoint[];
+  readonly closed: boolean;
+}
+
 export interface SettingOut {
   readonly fixed: readonly FixedPoint[];
   readonly posts: readonly PostPlace[];
   readonly diagonals: readonly Diagonal[];
+  readonly around: readonly Surrounding[];
+  /** True bearing of the plan's +y. [°] */
+  readonly upBearing: number;
   readonly sentence: string;
 }
 
 export interface AsBuiltField {
   readonly id: string;
+  /** Id of the post. */
+  readonly post: string;
   /** A height is read to the millimetre, a tape from a fixed point to the centimetre. */
   readonly measures: 'height' | 'distance';
   readonly label: string;

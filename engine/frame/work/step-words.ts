@@ -8,8 +8,7 @@ import { UNDER_POST } from '../strength/footings.ts';
 import type { StepInput } from './step.ts';
 
 export const ASK =
-  'Before you buy: go through the cautions marked STOP below and settle each one. Write down who owns the ' +
-  'walls near by.';
+  'Before you buy: go through the cautions marked STOP and settle each one. Write down who owns the walls near by.';
 
 export function probeWords(onFloor: boolean): string {
   return onFloor

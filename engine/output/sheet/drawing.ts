@@ -10,25 +10,21 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import { escaped } from './markup.ts';
+import { millimetres, scaledPicture, scaleFor } from './to-scale.ts';
 
-/** Drawing units for a metre. */
-const PER_METRE = 100;
-/**
- * Words are to come out this high on paper, in a drawing at most so wide and high, with room for five letters of that
- * height all round. [mm]
- */
-const LETTERS = 3.4;
-const PAPER = { width: 180, height: 110 } as const;
+/** Letters on paper, and room for five of them all round. [mm] */
+const LETTERS = 3.2;
 const MARGIN = 5;
 /** Width of a cut bar, and the height of its line: so narrow that its words can be read on a phone. */
 const BAR_WIDTH = 420;
 const BAR_LINE = 34;
 
+/** Where a point of the frame lies in a picture. [m] */
 type View = (point: SpacePoint) => readonly [x: number, y: number];
 
 /** From above: posts with their names, rails, the lengths between post middles and both diagonals. */
 export function planDrawing(sheet: BuildSheet, units: Units): string {
-  const fromAbove: View = ([x, y]) => [x * PER_METRE, -y * PER_METRE];
+  const fromAbove: View = ([x, y]) => [x, -y];
   const flat = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] === dimension.to[2]);
   return drawing(`${sheet.name} from above`, sheet, fromAbove, flat, units, true);
 }
@@ -36,7 +32,7 @@ export function planDrawing(sheet: BuildSheet, units: Units): string {
 /** From the side, heights true: looking along the frame's length. */
 export function sideDrawing(sheet: BuildSheet, units: Units): string {
   const long = sheet.kind === 'screen' ? longestAxis(sheet) : 1;
-  const fromSide: View = (point) => [point[long] * PER_METRE, -point[2] * PER_METRE];
+  const fromSide: View = (point) => [point[long], -point[2]];
   const upright = sheet.drawing.dimensions.filter((dimension) => dimension.from[2] !== dimension.to[2]);
   return drawing(`${sheet.name} from the side`, sheet, fromSide, upright, units, false);
 }
@@ -56,15 +52,15 @@ export function cutDrawing(tubes: readonly CutTube[], units: Units): string {
     const pieces = tube.pieces.map((piece) => {
       const width = piece * scale;
       const box =
-        `<rect x="${number(x)}" y="${y}" width="${number(width)}" height="18" fill="none" ` +
-        `stroke="black"/><text x="${number(x + width / 2)}" y="${y + 13}" ` +
+        `<rect x="${millimetres(x)}" y="${y}" width="${millimetres(width)}" height="18" fill="none" ` +
+        `stroke="black"/><text x="${millimetres(x + width / 2)}" y="${y + 13}" ` +
         `text-anchor="middle">${escaped(formatCut(piece, units))}</text>`;
       x += width + (tube.lost / tube.pieces.length) * scale;
       return box;
     });
     const left =
       tube.left > 0
-        ? `<rect x="${number(x)}" y="${y}" width="${number(tube.left * scale)}" height="18" fill="none" ` +
+        ? `<rect x="${millimetres(x)}" y="${y}" width="${millimetres(tube.left * scale)}" height="18" fill="none" ` +
           `stroke="black" stroke-dasharray="2 2"/>`
         : '';
     return `<text x="-8" y="${y + 13}" text-anchor="end">${times} ×</text>${pieces.join('')}${left}`;
@@ -87,32 +83,38 @@ export function measureMe(): string {
 function drawing(
   title: string,
   sheet: BuildSheet,
-  view: View,
+  seen: View,
   dimensions: BuildSheet['drawing']['dimensions'],
   units: Units,
   above: boolean,
 ): string {
   const { tubes, cloths, posts } = sheet.drawing;
-  const all = [...tubes.flatMap((tube) => [tube.from, tube.to]), ...cloths.flatMap((cloth) => cloth.corners)].map(view);
+  const all = [...tubes.flatMap((tube) => [tube.from, tube.to]), ...cloths.flatMap((cloth) => cloth.corners)].map(seen);
   const [xs, ys] = [all.map(([x]) => x), all.map(([, y]) => y)];
-  const [wide, high] = [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
-  const size = Math.max(wide / (PAPER.width / LETTERS - 2 * MARGIN), high / (PAPER.height / LETTERS - 2 * MARGIN));
+  const [left, right, top, bottom] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+  const size = LETTERS;
   const room = MARGIN * size;
-  const box = [Math.min(...xs) - room, Math.min(...ys) - room, wide + 2 * room, high + 2 * room] as const;
+  const scale = scaleFor(right - left, bottom - top, room);
+  const perMetre = 1000 / scale;
+  const view: View = (point) => {
+    const [x, y] = seen(point);
+    return [x * perMetre, y * perMetre];
+  };
+  const box = [
+    left * perMetre - room,
+    top * perMetre - room,
+    (right - left) * perMetre + 2 * room,
+    (bottom - top) * perMetre + 2 * room,
+  ] as const;
+  const middle = [((left + right) / 2) * perMetre, ((top + bottom) / 2) * perMetre] as const;
   const cloth = cloths.map(
     (sheetOfCloth) =>
-      `<polygon points="${sheetOfCloth.corners.map((corner) => view(corner).map(number).join(',')).join(' ')}" ` +
-      `fill="none" stroke="black" stroke-width="0.7" stroke-dasharray="5 4"/>`,
+      `<polygon points="${sheetOfCloth.corners.map((corner) => view(corner).map(millimetres).join(',')).join(' ')}" ` +
+      `fill="none" stroke="black" stroke-width="0.2" stroke-dasharray="1.4 1"/>`,
   );
-  const lines = tubes.map((tube) => line(view(tube.from), view(tube.to), `stroke-width="${number(0.18 * size)}"`));
-  const ground = above ? '' : line([box[0], 0], [box[0] + box[2], 0], 'stroke-width="0.7"');
-  const names = posts.map((post) => {
-    const [x, y] = view(above ? post.foot : post.top);
-    return above
-      ? `<circle cx="${number(x)}" cy="${number(y)}" r="${number(0.35 * size)}" ` +
-          `fill="black"/>${words(post.id, [x - 0.6 * size, y + 1.2 * size], size, 'end')}`
-      : '';
-  });
+  const lines = tubes.map((tube) => line(view(tube.from), view(tube.to), 'stroke-width="0.6"'));
+  const ground = above ? '' : line([box[0], 0], [box[0] + box[2], 0], 'stroke-width="0.2"');
+  const names = above ? posts.map((post) => postMark(post.id, view(post.foot), middle, size)) : [];
   const whole = dimensions.find(({ kind }) => kind === 'length');
   const bay = dimensions.find(({ kind }) => kind === 'bay lengthwise');
   // In the middle of the front row's bays, where no rail runs and no other number stands.
@@ -120,11 +122,38 @@ function drawing(
   const measures = dimensions.map((dimension) => {
     const [a, b] = [view(dimension.from), view(dimension.to)];
     const diagonal = dimension.kind === 'diagonal';
-    const dashes = diagonal ? line(a, b, 'stroke-width="0.5" stroke-dasharray="2 5"') : '';
+    const dashes = diagonal ? line(a, b, 'stroke-width="0.15" stroke-dasharray="0.6 1.4"') : '';
     const text = diagonal ? formatTape(dimension.length, units) : formatCut(dimension.length, units);
     return `${dashes}${measure(text, dimension.kind, a, b, size, along)}`;
   });
-  return svg(title, box, [ground, ...cloth, ...lines, ...names, ...measures].join(''), size);
+  const sides = above && sheet.kind === 'canopy' ? sideNames(whole, view, size) : '';
+  const inside = [ground, ...cloth, ...lines, ...names, ...measures, sides].join('');
+  return scaledPicture(title, box, inside, { scale, letters: size, units });
+}
+
+/** Which edge is called back and which front, written outside of them. */
+function sideNames(length: BuildSheet['drawing']['dimensions'][number] | undefined, view: View, size: number): string {
+  if (length === undefined) return '';
+  const [back, front] = [view(length.from), view(length.to)];
+  return (
+    words('back', [back[0] + 0.6 * size, back[1] + 3.6 * size], size, 'start') +
+    words('front', [front[0] + 0.6 * size, front[1] - 1.2 * size], size, 'start')
+  );
+}
+
+/** A post from above with its name, written away from a point. */
+export function postMark(
+  id: string,
+  [x, y]: readonly [number, number],
+  [awayX, awayY]: readonly [number, number],
+  size: number,
+): string {
+  const right = x > awayX + 0.01;
+  const place = [x + (right ? 0.6 : -0.6) * size, y + (y > awayY ? 1.2 : -0.5) * size] as const;
+  return (
+    `<circle cx="${millimetres(x)}" cy="${millimetres(y)}" r="${millimetres(0.35 * size)}" fill="black"/>` +
+    words(id, place, size, right ? 'start' : 'end')
+  );
 }
 
 /**
@@ -160,16 +189,16 @@ function measure(
   }
 }
 
-function words(text: string, [x, y]: readonly [number, number], size: number, anchor = 'middle'): string {
+export function words(text: string, [x, y]: readonly [number, number], size: number, anchor = 'middle'): string {
   return (
-    `<text x="${number(x)}" y="${number(y)}" text-anchor="${anchor}" stroke="white" ` +
-    `stroke-width="${number(0.3 * size)}" paint-order="stroke">${escaped(text)}</text>`
+    `<text x="${millimetres(x)}" y="${millimetres(y)}" text-anchor="${anchor}" stroke="white" ` +
+    `stroke-width="${millimetres(0.3 * size)}" paint-order="stroke">${escaped(text)}</text>`
   );
 }
 
 /** Words that read from below upwards. */
 function upright(text: string, [x, y]: readonly [number, number], size: number): string {
-  return `<g transform="rotate(-90 ${number(x)} ${number(y)})">${words(text, [x, y], size)}</g>`;
+  return `<g transform="rotate(-90 ${millimetres(x)} ${millimetres(y)})">${words(text, [x, y], size)}</g>`;
 }
 
 function longestAxis(sheet: BuildSheet): 0 | 1 {
@@ -179,21 +208,16 @@ function longestAxis(sheet: BuildSheet): 0 | 1 {
   return reach(0) > reach(1) ? 0 : 1;
 }
 
-function line(a: readonly [number, number], b: readonly [number, number], style: string): string {
+export function line(a: readonly [number, number], b: readonly [number, number], style: string): string {
   return (
-    `<path d="M${number(a[0])} ${number(a[1])}L${number(b[0])} ${number(b[1])}" fill="none" ` +
+    `<path d="M${millimetres(a[0])} ${millimetres(a[1])}L${millimetres(b[0])} ${millimetres(b[1])}" fill="none" ` +
     `stroke="black" ${style}/>`
   );
 }
 
-/** @param size Of the letters, in drawing units. */
-function svg(title: string, box: readonly number[], inside: string, size = 14): string {
+function svg(title: string, box: readonly number[], inside: string): string {
   return (
-    `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(number).join(' ')}" ` +
-    `font-family="sans-serif" font-size="${number(size)}" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`
+    `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(millimetres).join(' ')}" ` +
+    `font-family="sans-serif" font-size="14" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`
   );
-}
-
-function number(value: number): string {
-  return String(Math.round(value * 10) / 10);
 }

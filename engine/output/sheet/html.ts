@@ -1,6 +1,7 @@
 /** The build sheet for paper: one section after the other, drawings to scale, every line to be ticked off. */
 import type { BuildSheet } from '../../frame/types.ts';
 import type { Units } from '../../plan/units.ts';
+import { settingOutDrawing } from './setting-out-drawing.ts';
 import { cutDrawing, measureMe, planDrawing, sideDrawing } from './drawing.ts';
 import { htmlTable, list, paragraph, section } from './markup.ts';
 import type { SheetPart } from './part.ts';
@@ -18,16 +19,23 @@ export function sheetHtml(sheet: BuildSheet, units: Units): string {
   return `<article class="build-sheet">${sections.join('')}</article>`;
 }
 
-/** For A4 and Letter, black only. */
+/** For A4 and Letter, black only. What is read once stands in two columns, small. */
 export const SHEET_STYLE = `
-.build-sheet { color: black; background: white; font: 11pt/1.35 sans-serif; max-width: 180mm; }
-.build-sheet h2 { font-size: 13pt; border-bottom: 1px solid black; break-after: avoid; }
-.build-sheet table { border-collapse: collapse; width: 100%; }
-.build-sheet th, .build-sheet td { text-align: left; padding: 1mm 2mm; border-bottom: 1px solid #999; }
+@page { margin: 14mm; }
+.build-sheet { color: black; background: white; font: 9pt/1.25 sans-serif; max-width: 180mm; }
+.build-sheet h2 { margin: 3mm 0 1mm; font-size: 11pt; border-bottom: 1px solid black; break-after: avoid; }
+.build-sheet p { margin: 0 0 1mm; } .build-sheet ul, .build-sheet ol { margin: 0 0 1mm; padding-left: 5mm; }
+.build-sheet table { border-collapse: collapse; width: 100%; font-size: 8.5pt; }
+.build-sheet th, .build-sheet td { text-align: left; padding: 0.4mm 2mm 0.4mm 0; border-bottom: 1px solid #999; }
 .build-sheet .number { text-align: right; font-variant-numeric: tabular-nums; }
 .build-sheet tr, .build-sheet li, .build-sheet svg { break-inside: avoid; }
-.build-sheet svg:not([width]) { width: 100%; max-height: 110mm; }
-.build-sheet #sheet-steps li, .build-sheet #sheet-cautions li { list-style-type: "☐ "; }
+.build-sheet svg { vertical-align: top; } .build-sheet svg:not([width]) { width: 100%; max-height: 60mm; }
+.build-sheet .boxes > li { list-style-type: "☐ "; } .build-sheet .boxes.ticked > li { list-style-type: "☑ "; }
+.build-sheet #sheet-shopping td:first-child::before { content: "☐ "; }
+.build-sheet #sheet-shopping tr:not(:has(td:nth-child(2):not(:empty))) td:first-child::before { content: ""; }
+.build-sheet :is(#sheet-stops, #sheet-cautions, #sheet-notes, #sheet-storm, #sheet-wind, #sheet-cloth) > ul {
+  columns: 2; column-gap: 6mm; font-size: 8pt;
+}
 `;
 
 function partHtml(part: SheetPart, sheet: BuildSheet, units: Units): string {
@@ -35,12 +43,14 @@ function partHtml(part: SheetPart, sheet: BuildSheet, units: Units): string {
     case 'sentence':
       return paragraph(part.text);
     case 'list':
-      return list(part.items, part.numbered ? 'ol' : 'ul');
+      return list(part.items, part.numbered ? 'ol' : 'ul', part.boxes === null ? undefined : 'boxes');
     case 'table':
       return htmlTable(part.head, part.rows, part.numbers);
     case 'cuts':
       return cutDrawing(sheet.cuts, units);
     case 'drawing':
-      return `${planDrawing(sheet, units)}${sideDrawing(sheet, units)}${measureMe()}`;
+      return part.of === 'frame'
+        ? `${planDrawing(sheet, units)}${sideDrawing(sheet, units)}${measureMe()}`
+        : settingOutDrawing(sheet, units);
   }
 }

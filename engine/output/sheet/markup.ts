@@ -17,8 +17,9 @@ export function paragraph(text: string): string {
   return `<p>${escaped(text)}</p>`;
 }
 
-export function list(items: readonly string[], kind: 'ul' | 'ol' = 'ul'): string {
-  return items.length === 0 ? '' : `<${kind}>${items.map((item) => `<li>${escaped(item)}</li>`).join('')}</${kind}>`;
+export function list(items: readonly string[], kind: 'ul' | 'ol' = 'ul', styled?: string): string {
+  const open = styled === undefined ? kind : `${kind} class="${styled}"`;
+  return items.length === 0 ? '' : `<${open}>${items.map((item) => `<li>${escaped(item)}</li>`).join('')}</${kind}>`;
 }
 
 /** @param numbers Columns set flush right. */

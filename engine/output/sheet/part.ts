@@ -3,7 +3,13 @@
 /** A table's `numbers` are the columns set flush right. */
 export type SheetPart =
   | { readonly kind: 'sentence'; readonly text: string }
-  | { readonly kind: 'list'; readonly items: readonly string[]; readonly numbered: boolean }
+  | {
+      readonly kind: 'list';
+      readonly items: readonly string[];
+      readonly numbered: boolean;
+      /** Whether each is ticked off: what is to be done, or a stop to be answered first. */
+      readonly boxes: 'to do' | 'stops' | null;
+    }
   | {
       readonly kind: 'table';
       readonly head: readonly string[];
@@ -11,7 +17,7 @@ export type SheetPart =
       readonly numbers: readonly number[];
     }
   | { readonly kind: 'cuts' }
-  | { readonly kind: 'drawing' };
+  | { readonly kind: 'drawing'; readonly of: 'frame' | 'setting out' };
 
 export interface SheetSection {
   readonly id: string;
@@ -35,7 +41,12 @@ export function sentence(text: string): SheetPart {
 }
 
 export function list(items: readonly string[], numbered = false): SheetPart {
-  return { kind: 'list', items, numbered };
+  return { kind: 'list', items, numbered, boxes: null };
+}
+
+/** A list to tick off. */
+export function checklist(items: readonly string[], boxes: 'to do' | 'stops' = 'to do', numbered = false): SheetPart {
+  return { kind: 'list', items, numbered, boxes };
 }
 
 export function table(

@@ -8,13 +8,14 @@ import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
 import { formatCut, formatSpeed, type Units } from '../../plan/units.ts';
-import { list, section, sentence, type SheetSection, table } from './part.ts';
+import { checklist, list, section, sentence, type SheetSection, table } from './part.ts';
 import { cutList, money, partsAndJoints, shopping, tools } from './shop.ts';
 import { anchors, strength, wind } from './strength.ts';
 
 export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSection[] {
   const sections = [
     summary,
+    stops,
     notes,
     shopping,
     tools,
@@ -55,7 +56,11 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
     sheet.cost.total === null
       ? `No total cost: no price is known in ${sheet.cost.currency}.`
       : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
-  return section('summary', `Build sheet: ${sheet.name}`, [sentence(what), sentence(cost), { kind: 'drawing' }]);
+  return section('summary', `Build sheet: ${sheet.name}`, [
+    sentence(what),
+    sentence(cost),
+    { kind: 'drawing', of: 'frame' },
+  ]);
 }
 
 /** From end post to end post, along the bends if it has any, or all the way round. */
@@ -96,6 +101,7 @@ function placing(sheet: BuildSheet, units: Units): SheetSection {
   const remarks = settingOut.posts.flatMap((post) => post.notes.map((note) => `${post.id} ${note}.`));
   return section('setting-out', 'Where the posts stand', [
     sentence(settingOut.sentence),
+    ...(measured ? [{ kind: 'drawing', of: 'setting out' } as const] : []),
     posts,
     sentence(square),
     list(remarks),
@@ -131,8 +137,9 @@ function cloth(sheet: BuildSheet, units: Units): SheetSection {
 
 function steps(sheet: BuildSheet): SheetSection {
   return section('steps', 'Steps', [
-    list(
+    checklist(
       sheet.steps.map((step) => step.text),
+      'to do',
       true,
     ),
   ]);
@@ -146,21 +153,34 @@ function winter(sheet: BuildSheet): SheetSection {
   return section('winter', 'Winter', [sentence(sheet.cloth.frost?.sentence ?? '')]);
 }
 
+/** One line a post: each length as planned, and a blank for what the tape shows. */
 function asBuilt(sheet: BuildSheet, units: Units): SheetSection {
-  const rows = sheet.asBuilt.map((field) => [
-    field.label,
-    field.measures === 'height' ? formatCut(field.planned, units) : formatTape(field.planned, units),
-    '________',
+  const ids = [...new Set(sheet.asBuilt.map(({ post }) => post))];
+  const rows = ids.map((id) => [
+    id,
+    ...sheet.asBuilt
+      .filter(({ post }) => post === id)
+      .flatMap(({ measures, planned }) => [
+        measures === 'height' ? formatCut(planned, units) : formatTape(planned, units),
+        '______',
+      ]),
   ]);
+  const measured = sheet.settingOut.fixed.length === 2;
+  const head = ['post', 'height', 'built', ...(measured ? ['from A', 'built', 'from B', 'built'] : [])];
   return section('as-built', 'As built: measure, and type it into the plan', [
-    table(['what', 'planned', 'measured'], rows, [1]),
+    sentence('Height of the rail’s middle above the ground; from A and from B level, to the post’s middle.'),
+    table(head, rows, [1, 3, 5]),
   ]);
 }
 
+/** What has to be settled before anything is bought or dug. */
+function stops(sheet: BuildSheet): SheetSection {
+  const told = sheet.cautions.filter(({ stop }) => stop).map(({ text }) => text.replace(/^Stop/, 'STOP'));
+  return section('stops', 'Stop: before you buy, tick each', [checklist(told, 'stops')]);
+}
+
 function cautions(sheet: BuildSheet): SheetSection {
-  return section('cautions', 'Cautions', [
-    list(sheet.cautions.map((caution) => caution.text.replace(/^Stop/, 'STOP'))),
-  ]);
+  return section('cautions', 'Cautions', [list(sheet.cautions.filter(({ stop }) => !stop).map(({ text }) => text))]);
 }
 
 /** "520 mm", or "500 mm along and 520 mm across". */

@@ -1,6 +1,6 @@
 /** Of the build sheet: what the tube bears, what the wind does, and what holds the frame down. */
 import { groundPlace } from '../../frame/strength/grounds.ts';
-import { formatForce, formatSlight, formatStress } from '../../frame/layout/lengths.ts';
+import { formatForce, formatSlight } from '../../frame/layout/lengths.ts';
 import { STEEL } from '../../frame/strength/tube.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import { LEAN_ON_POST, LEAN_ON_RAIL } from '../../frame/strength/wind-plan.ts';
@@ -30,10 +30,10 @@ export function strength(sheet: BuildSheet, units: Units): SheetSection {
     [1, 2, 3, 4, 5],
   );
   const [longest] = sheet.spans.toSorted((a, b) => b.span - a.span);
-  const allowed = STEEL.allowable / 1e6;
-  const limit = (stressMPa: number): string =>
-    `${formatStress(stressMPa, units)} of the ${formatStress(allowed, units)} ` +
-    `allowed${stressMPa > allowed ? ': TOO MUCH' : ''}`;
+  const limit = (stressMPa: number): string => {
+    const share = (stressMPa * 1e6) / STEEL.allowable;
+    return `${Math.round(100 * share)} % of what the tube bears${share > 1 ? ': TOO MUCH' : ''}`;
+  };
   return section('strength', 'What the tube bears', [
     spans,
     sentence(
@@ -78,7 +78,6 @@ export function wind(sheet: BuildSheet, units: Units): SheetSection {
       : 'Nothing near this roof catches the wind below it, so the mild end counts, as long as nothing is stacked ' +
         'or grown up under it.';
   return section('wind', 'Wind', [
-    sentence(uplift.wording),
     table(head, rows, [1, 2, 3]),
     ...(roof ? [sentence(blocked)] : []),
     sentence(formulas(sheet, units)),

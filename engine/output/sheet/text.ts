@@ -6,7 +6,7 @@ import { cutBars } from './cut-bars.ts';
 import type { SheetPart } from './part.ts';
 import { sheetSections } from './sections.ts';
 
-const WIDEST = 110;
+const WIDEST = 100;
 
 /** @param columns Width of the page; running text stays below the widest that reads well. */
 export function sheetText(sheet: BuildSheet, units: Units, columns: number): string {
@@ -34,7 +34,9 @@ function partText(
     case 'list':
       return part.items
         .map((item, index) =>
-          part.numbered ? wrapped(`${index + 1}. ${item}`, width, '   ') : wrapped(`- ${item}`, width),
+          part.numbered
+            ? wrapped(`${index + 1}. ${item}`, width, '   ')
+            : wrapped(`${part.boxes === null ? '-' : '[ ]'} ${item}`, width, part.boxes === null ? undefined : '    '),
         )
         .join('\n');
     case 'table':

@@ -395,7 +395,7 @@ describe('the sheet', () => {
   test('a post that sways is told with its cure; braces, asked for, stand in all four faces and on the list', () => {
     const swaying = built({ ...roof, height: 2.6, frame: { soil: 'garden', tube: 'long' } });
     expect(swaying.post.leaned.stressMPa).toBeGreaterThan(165);
-    expect(swaying.notes.join(' ')).toMatch(/It sways: a push of 100 N \(10 kg\).*Choose braces in the plan/);
+    expect(swaying.notes.join(' ')).toMatch(/It sways: a push of 10 kg.*Choose braces in the plan/);
     const braced = built({ ...roof, height: 2.6 });
     // Two posts share 100 N, and bend where the braces meet them, 0.55 m below their tops: bays
     // of 1.7 m let a brace reach a third of that, to 5 cm.

@@ -2,6 +2,7 @@ import { measureMe, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
 import { PaperHead } from '../parts/paper/PaperHead.tsx';
+import { openStops } from './Cautions.tsx';
 import { unknowns, unknownWords } from './chosen.ts';
 import { Ink, Parts } from './Parts.tsx';
 
@@ -15,7 +16,7 @@ export function Paper({ sheet }: { readonly sheet: BuildSheet }) {
       {sheetSections(sheet, units.value).map(({ id, title, parts }) => (
         <section key={id} id={`sheet-${id}`}>
           <h2>{title}</h2>
-          <Parts parts={parts} sheet={sheet} />
+          <Parts parts={parts} sheet={sheet} answered={openStops(sheet).length === 0} />
         </section>
       ))}
     </article>

@@ -1,43 +1,49 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { cutDrawing, planDrawing, sideDrawing } from '../../../engine/index.ts';
+import { cutDrawing, planDrawing, settingOutDrawing, sideDrawing } from '../../../engine/index.ts';
 import type { BuildSheet, SheetPart } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
 
+interface PartsProps {
+  readonly parts: readonly SheetPart[];
+  readonly sheet: BuildSheet;
+  /** Whether every stop has been answered, so that they are ticked. */
+  readonly answered?: boolean;
+}
+
 /** A section of the sheet as the engine words it. */
-export function Parts({ parts, sheet }: { readonly parts: readonly SheetPart[]; readonly sheet: BuildSheet }) {
+export function Parts({ parts, sheet, answered = false }: PartsProps) {
   return (
     <>
       {parts.map((part, index) => (
-        <Part key={index} part={part} sheet={sheet} />
+        <Part key={index} part={part} sheet={sheet} answered={answered} />
       ))}
     </>
   );
 }
 
-function Part({ part, sheet }: { readonly part: SheetPart; readonly sheet: BuildSheet }) {
+interface PartProps {
+  readonly part: SheetPart;
+  readonly sheet: BuildSheet;
+  readonly answered: boolean;
+}
+
+function Part({ part, sheet, answered }: PartProps) {
   switch (part.kind) {
     case 'sentence':
       return <p>{part.text}</p>;
-    case 'list':
-      return part.numbered ? (
-        <ol>
-          {part.items.map((item) => (
-            <li key={item}>{item}</li>
-          ))}
-        </ol>
-      ) : (
-        <ul>
-          {part.items.map((item) => (
-            <li key={item}>{item}</li>
-          ))}
-        </ul>
-      );
+    case 'list': {
+      const style = part.boxes === null ? undefined : part.boxes === 'stops' && answered ? 'boxes ticked' : 'boxes';
+      const items = part.items.map((item) => <li key={item}>{item}</li>);
+      return part.numbered ? <ol class={style}>{items}</ol> : <ul class={style}>{items}</ul>;
+    }
     case 'table':
       return <Table {...part} />;
     case 'cuts':
       return <Ink svg={cutDrawing(sheet.cuts, units.value)} />;
     case 'drawing':
-      return (
+      return part.of === 'setting out' ? (
+        <Ink svg={settingOutDrawing(sheet, units.value)} />
+      ) : (
         <>
           <Ink svg={planDrawing(sheet, units.value)} />
           <Ink svg={sideDrawing(sheet, units.value)} />

@@ -67,6 +67,46 @@ describe('the build sheet on paper', () => {
     expect(plan.split(`>${Math.hypot(roof.length, roof.width).toFixed(2)} m</text>`)).toHaveLength(3);
   });
 
+  test('every drawing is true to scale: posts as far apart on paper as they say, and a bar that says so too', () => {
+    const sheet = built({ ...roof, turn: 0, length: 2.5, width: 2 });
+    const html = sheetHtml(sheet, 'metric');
+    const pictures = [...html.matchAll(/aria-label="(Roof[^"]*)"[^>]*>(.*?)<\/svg>/gs)];
+    expect(pictures.map(([, title]) => title)).toEqual([
+      'Roof from above',
+      'Roof from the side',
+      'Roof: where the posts stand',
+    ]);
+    for (const [, title, inside] of pictures) {
+      const [, from, to, said, scale] =
+        /d="M([\d.−-]+) [\d.−-]+H([\d.−-]+)M[^>]*\/><text[^>]*>1 m, ([\d.]+) mm on paper: 1 : (\d+)</.exec(inside) ??
+        [];
+      expect(Number(to) - Number(from), title).toBeCloseTo(1000 / Number(scale), 2);
+      expect(Number(said), title).toBeCloseTo(1000 / Number(scale), 1);
+      if (title !== 'Roof: where the posts stand') expect(scale).toBe('50');
+      if (title === 'Roof from the side') continue;
+      const dots = [...inside.matchAll(/<circle cx="([\d.-]+)" cy="([\d.-]+)" r="(?:1\.12|1\.05)"/g)].map(
+        ([, x, y]) => [Number(x), Number(y)] as const,
+      );
+      expect(dots).toHaveLength(4);
+      const apart = (a: number, b: number): number => Math.hypot(dots[a][0] - dots[b][0], dots[a][1] - dots[b][1]);
+      expect(apart(0, 1)).toBeCloseTo(2000 / Number(scale), 1);
+      expect(apart(0, 2)).toBeCloseTo(2500 / Number(scale), 1);
+    }
+    // At 1 : 50 a metre is 20.0 mm.
+    expect(html).toContain('>1 m, 20.0 mm on paper: 1 : 50</text>');
+    const [, , where] = pictures[2];
+    for (const words of ['A', 'B', 'N', 'House', 'back', 'front']) expect(where).toContain(`>${words}</text>`);
+  });
+
+  test('stops stand first with a box each, and steps and things to buy have theirs', () => {
+    const html = sheetHtml(built(roof), 'metric');
+    const titles = [...html.matchAll(/<section id="sheet-([\w-]+)">/g)].map(([, id]) => id);
+    expect(titles.slice(0, 2)).toEqual(['summary', 'stops']);
+    expect(html).toMatch(/id="sheet-stops"><h2>[^<]*<\/h2><ul class="boxes"><li>STOP/);
+    expect(html).toContain('<ol class="boxes">');
+    expect(/<section id="sheet-cautions">.*/s.exec(html)?.[0]).not.toContain('STOP');
+  });
+
   test('letters come out 3 mm high on paper however large the frame, and every bay has its length', () => {
     for (const thing of [
       roof,
@@ -77,14 +117,16 @@ describe('the build sheet on paper', () => {
       const html = sheetHtml(built(thing), 'metric');
       const drawings = [
         ...html.matchAll(
-          /<svg role="img" aria-label="[^"]* (?:from above|from the side)" viewBox="([^"]*)" font-family="sans-serif" font-size="([\d.]+)"/g,
+          /<svg role="img" aria-label="[^"]* (?:from above|from the side)" width="([\d.]+)mm" height="([\d.]+)mm" viewBox="([^"]*)" font-family="sans-serif" font-size="([\d.]+)"/g,
         ),
       ];
       expect(drawings).toHaveLength(2);
-      for (const [, box, size] of drawings) {
-        const [, , wide, high] = box.split(' ').map(Number);
-        // The page's style: 180 mm wide, 110 mm high at most.
-        expect(Number(size) * Math.min(180 / wide, 110 / high)).toBeGreaterThan(3);
+      for (const [, wide, high, box, size] of drawings) {
+        // A drawing unit is a millimetre of paper, and the page of A4 and of Letter holds it.
+        expect(box.split(' ').slice(2)).toEqual([wide, high]);
+        expect(Number(size)).toBeGreaterThan(3);
+        expect(Number(wide)).toBeLessThanOrEqual(180);
+        expect(Number(high)).toBeLessThanOrEqual(130);
       }
     }
     const long = sheetHtml(

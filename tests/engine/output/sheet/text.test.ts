@@ -111,13 +111,15 @@ describe('the build sheet in words', () => {
     expect(lines).toBeGreaterThan(60);
   });
 
-  test('American sheets have pounds and psi, no newtons; places on the plan have their units', () => {
+  test('forces are told as weights in the units asked for, no newtons; places on the plan have their units', () => {
     for (const { sheet, units } of CASES) {
       const text = sheetText(sheet, units, 1000)
         .replaceAll(/\s+/g, ' ')
         .replaceAll(/165 MPa \(23,900 psi\)/g, '');
-      expect(text).toMatch(units === 'metric' ? /\d N \(\d.*\d MPa/s : /\d lb.*\d psi/s);
-      if (units === 'imperial') expect(text).not.toMatch(/\d (N|MPa)\b/);
+      expect(text).toMatch(
+        units === 'metric' ? /\d kg.*\d % of what the tube bears/s : /\d lb.*\d % of what the tube bears/s,
+      );
+      expect(text).not.toMatch(/\d (N|MPa|psi)\b/);
       for (const [, place] of text.matchAll(/[(,] ?(x [^)]*)\)/g))
         expect(place).toMatch(
           units === 'metric' ? /^x −?\d+\.\d\d m, y −?\d+\.\d\d m$/ : /^x −?.* (ft|in).*, y −?.* (ft|in)$/,
