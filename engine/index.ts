@@ -153,7 +153,7 @@ export { castRay } from './cast/points/ray.ts';
 export type { SkyPoint } from './cast/drawn/silhouettes.ts';
 
 // load: What arrives, added up: quantities, grades, leaves, verdicts, harm.
-export { gridOf } from './load/light/grid-of.ts';
+export { gridOf, usualCell } from './load/light/grid-of.ts';
 export type { DayTable } from './load/light/day-table.ts';
 export { dayTable } from './load/light/day-table.ts';
 export type { PathStep, SkyPicture } from './load/light/sky-from.ts';

@@ -4,7 +4,7 @@ import { type Units, unitsOf } from '../plan/units.ts';
 import type { Period } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
 import { cellsOf } from './light/cells.ts';
-import { GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS } from './light/grid-of.ts';
+import { GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS, usualCell } from './light/grid-of.ts';
 import { heatDayOf } from './leaf/heat-day.ts';
 import { hotSpotsOf } from './light/hot-spots.ts';
 import { plantLoad } from './verdict/plant-load.ts';
@@ -15,7 +15,7 @@ import { type Yard, yardOf } from './yard.ts';
 export interface LoadRequest {
   /** The season where nothing is said. */
   readonly period?: Period;
-  /** Edge of a cell, and its height above the ground. [m] */
+  /** Edge of a cell, `usualCell` where nothing is said, and its height above the ground. [m] */
   readonly cell?: number;
   readonly height?: number;
   readonly weather?: Weather;
@@ -34,7 +34,7 @@ export interface LoadRequest {
 export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResult> {
   const {
     period = { kind: 'season' },
-    cell = GRID_DEFAULTS.cell,
+    cell = usualCell(plan),
     height = GRID_DEFAULTS.height,
     weather,
     progress,

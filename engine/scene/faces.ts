@@ -61,6 +61,10 @@ export class Faces {
   private readonly levels: readonly Level[];
   private readonly known: (FacePatch | undefined)[] = [];
 
+  get sideCount(): number {
+    return this.sides.length;
+  }
+
   /** @param size widest and highest of the patches that faces are cut into [m] */
   constructor(occluders: readonly Occluder[], size: number) {
     let first = 0;

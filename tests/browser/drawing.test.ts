@@ -100,6 +100,21 @@ test('a wall of 18 m asks back, and is kept only when meant', async () => {
   await close();
 });
 
+test('a number typed and not yet entered is in the file that is saved, and one that cannot be is said to be missing', async () => {
+  const { page, close } = await newYard();
+  await typeWall(page);
+  const height = listOf(page).getByLabel('Height', { exact: true });
+  await height.fill('2.15');
+  expect((await planOf(page)).features[0]).toMatchObject({ height: 2.15 });
+  await height.fill('tall');
+  await page.keyboard.press('Control+s');
+  await page
+    .getByText(/without what is typed in one box. Height: "tall" is not a number/)
+    .first()
+    .waitFor();
+  await close();
+});
+
 test('a number that cannot be is refused in a sentence beside its box, and the plan stays', async () => {
   const { page, close } = await newYard();
   await typeWall(page);

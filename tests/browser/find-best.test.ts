@@ -42,6 +42,11 @@ test(
     await finding.getByLabel('Hidden from').selectOption({ label: 'hidden from: People on the lane' });
     await finding.getByLabel('Cloth').selectOption({ label: 'that stops 50 %' });
     await find.press('Enter');
+    // It goes on in every stage, and the row of stages shows it.
+    const stages = page.getByRole('navigation', { name: 'Stages' });
+    await stages.getByRole('button', { name: /Find the heat/ }).press('Enter');
+    await stages.getByText(/^searching, \d+ %$/).waitFor({ state: 'attached' });
+    await stages.getByRole('button', { name: /Try/ }).press('Enter');
     const first = finding.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^1\. a roof/ }) });
     await first.waitFor({ state: 'attached', timeout: 150_000 });
     await finding

@@ -1,4 +1,5 @@
 import { brokenFile, fileTakers, readPlanFile } from '../state/files.ts';
+import { takeOpenBoxes } from '../state/open-boxes.ts';
 import { addYard } from '../state/shelf.ts';
 import { say } from '../state/speech.ts';
 import { aside } from '../state/view.ts';
@@ -28,6 +29,7 @@ export function takeDroppedFiles(): void {
     const file = event.dataTransfer?.files[0];
     if (!file) return;
     event.preventDefault();
+    takeOpenBoxes();
     void openAnyFile(file);
   });
 }

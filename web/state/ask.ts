@@ -3,6 +3,7 @@ import { ask } from '../worker/ask.ts';
 import type { ArgsOf, CallOptions, MethodName, ValueOf } from '../worker/ask.ts';
 import { weatherInUse } from './weather.ts';
 
+export { OF_THE_PROGRAM } from '../worker/ask.ts';
 export type { ArgsOf, MethodName, Progress, ValueOf } from '../worker/ask.ts';
 
 /**

@@ -79,6 +79,11 @@ export function redo(): void {
 }
 
 function step(by: 1 | -1, words: string | null): void {
+  if (preview.value !== null) {
+    preview.value = null;
+    readOut('Called off. Nothing has moved.');
+    return;
+  }
   if (words === null || openYard.value.readOnly !== null) return;
   // What was said of the step before holds no longer.
   if (notice.value?.kind === 'done') notice.value = null;

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { planText } from '../../engine/index.ts';
 import type { Plan, Problem } from '../../engine/index.ts';
+import { takeOpenBoxes } from './open-boxes.ts';
 import { say } from './speech.ts';
 import { openYard, plan } from './yard.ts';
 
@@ -29,11 +30,13 @@ export function onFileSaved(listener: (at: number) => void): void {
 
 /** Hands the person the open yard as a plan file. Works also when the browser keeps nothing. */
 export function saveFile(): void {
+  const [left] = takeOpenBoxes();
   offerFile(fileNameOf(plan.value), planText(plan.value), 'application/json');
   const at = Date.now();
   openYard.value = { ...openYard.value, fileCopyAt: at };
   for (const listener of whenSaved) listener(at);
-  say('A copy of the yard was handed to your downloads.');
+  if (left === undefined) say('A copy of the yard was handed to your downloads.');
+  else say(`A copy of the yard was handed to your downloads, without what is typed in one box. ${left}`, 'warning');
 }
 
 /** Puts a file into the person's downloads. */

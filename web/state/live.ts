@@ -2,6 +2,7 @@ import { effect, signal, untracked } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { Problem } from '../../engine/index.ts';
 import { askEngine } from './ask.ts';
+import { openYardId } from './yard.ts';
 import type { ArgsOf, MethodName, ValueOf } from './ask.ts';
 import type { Progress } from './ask.ts';
 
@@ -9,7 +10,10 @@ import type { Progress } from './ask.ts';
 export interface Live<M extends MethodName> {
   /** What the screen wants now; `null` when it wants nothing. */
   readonly asked: ArgsOf<M> | null;
-  /** The newest answer and the arguments it was made from; kept, and out of date, while the next is worked out. */
+  /**
+   * The newest answer and the arguments it was made from; kept, and out of date, while the next is worked out. Nothing
+   * of a yard stays when another one is opened.
+   */
   readonly shown: { readonly args: ArgsOf<M>; readonly value: ValueOf<M> } | null;
   /** `null` when nothing is being worked out. */
   readonly working: Progress | null;
@@ -29,7 +33,12 @@ export function liveAnswer<M extends MethodName>(method: M, ask: () => ArgsOf<M>
     live.value = { ...live.peek(), ...part };
   };
 
+  let yard = openYardId.peek();
   effect(() => {
+    if (openYardId.value !== yard) {
+      yard = openYardId.value;
+      untracked(() => change({ shown: null }));
+    }
     const args = ask();
     if (!args) {
       untracked(() => change({ asked: null, working: null, problems: [] }));

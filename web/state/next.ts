@@ -1,11 +1,14 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import { namedInside, nameOf } from '../../engine/index.ts';
+import type { Live } from './live.ts';
+import { isStale } from './live.ts';
+import type { Progress } from './ask.ts';
 import type { Feature, Plan, PlantLoad } from '../../engine/index.ts';
 import { heat } from './results.ts';
 import { findOut, goToStage, selection, stage } from './view.ts';
 import type { Stage } from './view.ts';
-import { plan } from './yard.ts';
+import { plan, preview } from './yard.ts';
 
 /** The single most useful thing to do now. */
 export interface NextThing {
@@ -22,9 +25,12 @@ export const cardNext = signal<NextThing | null>(null);
 /** What the open stage answers, in one sentence; `null` while it is not known, and in a card that answers nothing. */
 export const headline = signal<string | null>(null);
 
+/** A search for cloth under way, which goes on in every stage; `null`: there is none. */
+export const searching = signal<Progress | null>(null);
+
 /** `null` when nothing is left to do. */
 export const nextThing: ReadonlySignal<NextThing | null> = computed(
-  () => cardNext.value ?? generalNext(plan.value, heat.value.shown?.value.plants ?? [], stage.value),
+  () => cardNext.value ?? generalNext(plan.value, heat.value, stage.value),
 );
 
 /** A few words under each stage's name. */
@@ -35,9 +41,11 @@ export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = compu
   ).length;
   return {
     draw: guessNote(plan.value),
-    heat: heat.value.shown ? heatNote(heat.value.shown.value.plants) : 'being reckoned',
+    heat: heatNote(heat.value),
     place: count(features.filter((feature) => feature.kind === 'plant' && feature.container).length, 'pot', 'no pots'),
-    try: count(options.length, 'option', 'not started'),
+    try: searching.value
+      ? `searching, ${Math.round(searching.value.done * 100)} %`
+      : count(options.length, 'option', 'not started'),
     build: count(cloth, 'to build', 'nothing chosen', 'to build'),
     year: count(journal.length, 'note', 'not started'),
   };
@@ -60,10 +68,13 @@ export function guessesOf({
   ];
 }
 
-function generalNext(current: Plan, plants: readonly PlantLoad[], at: Stage): NextThing | null {
+function generalNext(current: Plan, live: Live<'load'>, at: Stage): NextThing | null {
   if (current.features.length === 0)
     return { text: 'Draw the walls that stand round the yard.', run: () => goToStage('draw') };
-  if (plants.length === 0 && heat.value.shown)
+  if (live.problems.length > 0)
+    return { text: 'See why the yard could not be worked out.', run: () => goToStage('heat') };
+  const plants = live.shown?.value.plants ?? [];
+  if (plants.length === 0 && live.shown && !isStale(live))
     return { text: 'Put a plant on the plan, or tap a spot to ask about it.', run: () => goToStage('draw') };
   const guesses = guessesOf(current);
   const north = guesses.find(({ key }) => key === 'upBearing');
@@ -104,7 +115,17 @@ function guessNote(current: Plan): string {
   return guesses === 0 ? 'all measured' : count(guesses, 'guess left', '', 'guesses left');
 }
 
-function heatNote(plants: readonly PlantLoad[]): string {
+/** Whether the answer shown is the one asked for. While something is dragged the one before it stands. */
+function isSettled(live: Live<'load'>): boolean {
+  return live.shown !== null && (!isStale(live) || preview.value !== null);
+}
+
+function heatNote(live: Live<'load'>): string {
+  if (live.problems.length > 0) return 'not worked out';
+  return live.shown && isSettled(live) ? verdictNote(live.shown.value.plants) : 'being worked out';
+}
+
+function verdictNote(plants: readonly PlantLoad[]): string {
   const burning = plants.filter(({ verdict }) => verdict === 'will burn').length;
   if (burning > 0) return `${burning} burn${burning === 1 ? 's' : ''}`;
   const risk = plants.filter(({ verdict }) => verdict === 'at risk').length;

@@ -1,5 +1,6 @@
 import { computed } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
+import { usualCell } from '../../engine/index.ts';
 import type { Period } from '../../engine/index.ts';
 import { liveAnswer } from './live.ts';
 import { reckonedPlan, skyPlan } from './reckoned.ts';
@@ -14,12 +15,19 @@ export const period: ReadonlySignal<Period> = computed(() =>
       : { kind: 'day', date: monthDay.value },
 );
 
+const FINE = 0.25;
+
+/** Edge of a cell of the map: as it was chosen, coarser by as much as the usual one is on a large or crowded ground. [m] */
+export const reckonedCell: ReadonlySignal<number> = computed(
+  () => (mapCell.value * usualCell(reckonedPlan.value)) / FINE,
+);
+
 /** The graded yard: map, hot spots, plants. */
 export const heat = liveAnswer('load', () => ({
   plan: reckonedPlan.value,
   options: shownOptions.value,
   period: period.value,
-  cell: mapCell.value,
+  cell: reckonedCell.value,
   height: mapHeight.value,
 }));
 

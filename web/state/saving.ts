@@ -8,6 +8,7 @@ import { SILENT_STORAGE, storageTrouble } from './storage/trouble.ts';
 import { NOTHING_STORED, saveYard } from './storage/yards.ts';
 import type { StoredSteps, YardRecord } from './storage/yards.ts';
 import { saveFile } from './files.ts';
+import { takeOpenBoxes } from './open-boxes.ts';
 import { history, openYard, plan } from './yard.ts';
 import type { History } from './yard.ts';
 import type { Plan } from '../../engine/index.ts';
@@ -166,7 +167,10 @@ export function startSaving(): void {
   const saveRest = (): void => {
     if (saved !== history.value) void save();
   };
-  addEventListener('pagehide', saveRest);
+  addEventListener('pagehide', () => {
+    takeOpenBoxes();
+    saveRest();
+  });
   addEventListener('beforeunload', (event) => wouldBeLost() && event.preventDefault());
   document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && saveRest());
 }

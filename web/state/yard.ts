@@ -46,6 +46,9 @@ const EMPTY: Plan = {
 export const history = signal<History>({ steps: [{ label: 'Empty yard', plan: EMPTY }], cursor: 0 });
 export const openYard = signal<OpenYard>({ id: '', fileCopyAt: null, readOnly: null });
 
+/** Which yard is open: changes when another one is, and with nothing else. */
+export const openYardId: ReadonlySignal<string> = computed(() => openYard.value.id);
+
 /** The plan as saved at the end of the last action. */
 export const plan: ReadonlySignal<Plan> = computed(() => history.value.steps[history.value.cursor].plan);
 

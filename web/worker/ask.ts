@@ -13,6 +13,7 @@ import { workerStarter } from './start-worker.ts';
 
 export type { CallOptions } from './bridge.ts';
 export type { MethodName } from './methods.ts';
+export { OF_THE_PROGRAM } from './protocol.ts';
 export type { Progress } from './protocol.ts';
 
 type Answers = typeof mapAnswers & typeof surveyAnswers & typeof adviceAnswers;

@@ -1,4 +1,5 @@
 import type { Outcome, Weather } from '../../engine/index.ts';
+import { OF_THE_PROGRAM } from './protocol.ts';
 import type { Call, Progress, Reply } from './protocol.ts';
 
 export interface CallOptions {
@@ -21,6 +22,8 @@ export interface Bridge {
 
 interface Waiting extends Call {
   readonly options: CallOptions;
+  /** A worker has died over it without a word. */
+  died?: boolean;
   settle(answer: Outcome<unknown>): void;
   fail(reason: unknown): void;
 }
@@ -39,7 +42,8 @@ export const FOR_SHORT_JOBS: Patience = { idleMs: 60_000, graceMs: 1_000 };
 /**
  * One worker, one job at a time, the rest in a queue. A job that is aborted takes the worker with it, unless it ends
  * within the grace: then its answer is dropped. The next job starts a fresh one, as does the first after an idle time.
- * Nothing waits for ever: a worker that dies answers with a problem.
+ * Nothing waits for ever: a worker that dies answers with a problem; where it died without a word (a phone short of
+ * memory), a fresh one tries once more first.
  */
 export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE): Bridge {
   let worker: Worker | null = null;
@@ -59,11 +63,26 @@ export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE
   const fallOver = (message: string): void => {
     const job = running;
     stop();
-    job?.settle({ ok: false, problems: [{ pointer: '', message, severity: 'error' }] });
+    job?.settle({ ok: false, problems: [{ pointer: OF_THE_PROGRAM, message, severity: 'error' }] });
     next();
   };
 
+  /** Hears of a worker's death by the lock that only its death sets free. */
+  const watch = (watched: Worker | null, lock: string): void => {
+    const onFree = (): void => {
+      if (watched !== worker || worker === null) return;
+      if (running === null || running.died)
+        return fallOver('The reckoning was ended twice by this device, perhaps for want of memory. Close other tabs.');
+      running.died = true;
+      queue.unshift(running);
+      stop();
+      next();
+    };
+    navigator.locks.request(lock, onFree).catch(() => undefined);
+  };
+
   const hear = ({ data }: MessageEvent<Reply>): void => {
+    if ('holds' in data) return watch(worker, data.holds);
     if (!running || data.id !== running.id) return;
     const job = running;
     if ('progress' in data) return job.options.signal?.aborted ? undefined : job.options.onProgress?.(data.progress);
@@ -87,7 +106,11 @@ export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE
         worker = start();
         worker.onmessage = hear;
         worker.onerror = (event) =>
-          fallOver(`The reckoning broke off: ${event.message || 'this browser could not start it'}.`);
+          fallOver(
+            event.message
+              ? `The reckoning broke off: ${event.message}.`
+              : 'A part of the page that reckons could not be loaded.',
+          );
         worker.onmessageerror = () => fallOver('The reckoning broke off: its answer could not be read.');
       }
       worker.postMessage({

@@ -30,6 +30,11 @@ export interface Call {
   readonly weather?: Weather;
 }
 
-/** Worker to page. */
+/** Where a problem lies that is the program's own, not the plan's: no JSON Pointer looks like it. */
+export const OF_THE_PROGRAM = 'program';
+
+/** Worker to page. `holds` names the lock that the worker keeps as long as it lives. */
 export type Reply =
-  { readonly id: number; readonly progress: Progress } | { readonly id: number; readonly answer: Outcome<unknown> };
+  | { readonly holds: string }
+  | { readonly id: number; readonly progress: Progress }
+  | { readonly id: number; readonly answer: Outcome<unknown> };

@@ -1,4 +1,5 @@
 import type { Outcome } from '../../engine/index.ts';
+import { OF_THE_PROGRAM } from './protocol.ts';
 import type { Call, Method, Reply, Task } from './protocol.ts';
 
 const PROGRESS_EVERY_MS = 50;
@@ -9,10 +10,12 @@ const PROGRESS_EVERY_MS = 50;
  */
 export function serve(methods: Readonly<Record<string, Method>>): void {
   const post = (reply: Reply, move: Transferable[] = []): void => self.postMessage(reply, { transfer: move });
+  const alive = holdLock((holds) => post({ holds }));
 
   self.addEventListener('message', async ({ data }: MessageEvent<Call>) => {
     const { id, method, args, weather } = data;
     let answer: Outcome<unknown>;
+    await alive;
     try {
       answer = await methods[method](
         args as never,
@@ -21,9 +24,27 @@ export function serve(methods: Readonly<Record<string, Method>>): void {
     } catch (error) {
       const message =
         `The reckoning of "${method}" broke off: ` + `${error instanceof Error ? error.message : String(error)}.`;
-      answer = { ok: false, problems: [{ pointer: '', message, severity: 'error' }] };
+      answer = { ok: false, problems: [{ pointer: OF_THE_PROGRAM, message, severity: 'error' }] };
     }
     post({ id, answer }, answer.ok ? buffersOf(answer.value) : []);
+  });
+}
+
+/**
+ * Takes a lock and never gives it back: the browser does when the worker dies, with or without a word. Resolves once it
+ * is held, or where there are no locks (a page served over plain http).
+ */
+function holdLock(tell: (name: string) => void): Promise<void> {
+  const { locks } = navigator as { readonly locks?: LockManager };
+  if (!locks) return Promise.resolve();
+  const name = `shadewright.worker.${crypto.getRandomValues(new Uint32Array(2)).join('.')}`;
+  return new Promise((resolve) => {
+    const held = locks.request(name, () => {
+      tell(name);
+      resolve();
+      return new Promise<never>(() => undefined);
+    });
+    held.catch(() => resolve());
   });
 }
 

@@ -19,6 +19,10 @@ import { faceGlow, SKY_ON_FACE } from './wall-light.ts';
 
 /** Faces are lit patch by patch, no wider or higher than this. [m] */
 const PATCH = 0.25;
+/** Where a yard's walls have more patches, they are made larger: work stays bounded. A yard of a house has 15,000. */
+const MOST_PATCHES = 20_000;
+/** Where a yard's walls have more sides, fewer rays are looked along, in the same measure. A yard of a house has 60. */
+const MANY_SIDES = 150;
 /** A face is looked at so far out of it. [m] */
 const OUTSIDE = 0.01;
 
@@ -65,7 +69,7 @@ export const ONE_RAY_IN = 5;
  * @param every of the rays looked along: all, where nothing is said; each of fewer counts for as many
  */
 export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): WallsRound {
-  const faces = new Faces(scene.states[0] ?? [], PATCH);
+  const faces = boundedFaces(scene);
   if (faces.none) return NO_WALLS;
   const casters = new WeakMap<HeatDay['samples'], PointCaster>();
   const reaching: Reaching = ({ samples, passes }, _, out) => {
@@ -73,7 +77,15 @@ export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): Wa
     if (!caster) casters.set(samples, (caster = createPointCaster(scene, passes)));
     return caster.sharesAt(out);
   };
-  return wallsOf(scene, faces, every, reaching, like && known.get(like));
+  const thinned = every * Math.max(1, Math.round(faces.sideCount / MANY_SIDES));
+  return wallsOf(scene, faces, thinned, reaching, like && known.get(like));
+}
+
+function boundedFaces(scene: Scene): Faces {
+  for (let size = PATCH; ; size *= 2) {
+    const faces = new Faces(scene.states[0] ?? [], size);
+    if (faces.count <= Math.max(MOST_PATCHES, 4 * faces.sideCount)) return faces;
+  }
 }
 
 function wallsOf(

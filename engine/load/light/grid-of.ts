@@ -1,10 +1,14 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { boundsOf, openRing, pointInRing, strictlyInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
+import { cellCount } from '../../plan/file/limits.ts';
 import { pathStripes } from '../../plan/geometry/stripes.ts';
 
 /** Used where nobody says otherwise. [m] */
 export const GRID_DEFAULTS = { cell: 0.25, height: 0.5 } as const;
+/** Work that nobody need wait for: cells, each as often as things throw shade, eight things to one. */
+const USUAL_WORK = 100_000;
+const THINGS_TO_ONE = 8;
 /** Larger grids are refused. [cells] */
 export const MAX_CELLS = 4_000_000;
 /** A cell's centre this close to an edge counts as on it. [m] */
@@ -21,6 +25,18 @@ export function gridOf(plan: Plan, { cell, height }: { readonly cell: number; re
     rows: cellsAlong(maxY - minY, cell),
     height,
   };
+}
+
+/**
+ * Edge of a cell where nobody says otherwise: 0.25 m, twice, four, eight times as much … for a ground so large or so
+ * crowded that a map of it would take long. [m]
+ */
+export function usualCell({ site, features }: Pick<Plan, 'site' | 'features'>): number {
+  const { minX, minY, maxX, maxY } = boundsOf(site.boundary);
+  const things = features.reduce((sum, thing) => sum + ('path' in thing ? thing.path.length - 1 : 1), 0);
+  let { cell }: { cell: number } = GRID_DEFAULTS;
+  while (cellCount(maxX - minX, maxY - minY, cell) * (1 + things / THINGS_TO_ONE) > USUAL_WORK) cell *= 2;
+  return cell;
 }
 
 /** Cells of a grid that lie over a box, on the same anchor, at a height of their own; at least one. */

@@ -1,3 +1,4 @@
+import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
 import { loadOf } from '../../load/load-of.ts';
 import type { LoadResult, PlantLoad } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
@@ -67,7 +68,9 @@ function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string 
   const { columns } = page;
   const name = plan.name ?? 'The yard';
   const head =
-    `${name}, ${periodWords(request.period, season.days)}, ` + `${formatLength(grid.height, units)} above the ground`;
+    `${name}, ${periodWords(request.period, season.days)}, ` +
+    `${formatLength(grid.height, units)} above the ground` +
+    (grid.cell > GRID_DEFAULTS.cell ? `, in squares of ${formatLength(grid.cell, units)}` : '');
   const rough = isRough(plan, request.weather) ? '\nThe climate is rough: every number below is too.' : '';
   const open =
     `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ` +

@@ -42,7 +42,7 @@ export const CELL_OPTION: OptionSpec = {
   name: 'cell',
   kind: 'length',
   placeholder: 'M',
-  summary: 'edge of a cell, 0.25 m unless said',
+  summary: 'edge of a cell, 0.25 m unless said, more for a large or crowded ground',
   min: 0,
 };
 export const HEIGHT_OPTION: OptionSpec = {

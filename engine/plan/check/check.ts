@@ -5,7 +5,7 @@ import { sanityWalk } from '../sanity-walk.ts';
 import { FEATURE } from '../schema/feature.ts';
 import { PLAN } from '../schema/plan.ts';
 import { isRecord } from '../schema/say.ts';
-import type { Feature, Plan } from '../types.ts';
+import type { Feature, FeatureKind, Plan } from '../types.ts';
 import { read } from './read.ts';
 
 /** Every problem of a plan; where there is none, its warnings: what is allowed but looks like a slip. */
@@ -46,9 +46,21 @@ function beyondLimits(plan: unknown): string | null {
   if (points > LIMITS.points)
     return `the paths and outlines have ${points} points together; at most ${LIMITS.points} are read.`;
   const things = Math.max(...drawn.map((year) => year.length));
-  return things > LIMITS.features
-    ? `there are ${things} things in the plan; at most ${LIMITS.features} are read.`
+  if (things > LIMITS.features) return `there are ${things} things in the plan; at most ${LIMITS.features} are read.`;
+  const corners = Math.max(...drawn.map(cornersOf));
+  return corners > LIMITS.corners
+    ? `the walls, hedges, screens and buildings have ${corners} corners together; at most ${LIMITS.corners} are read.`
     : null;
+}
+
+const CORNERED: ReadonlySet<unknown> = new Set(['wall', 'hedge', 'screen', 'building'] satisfies FeatureKind[]);
+
+/** How many corners the flat sides have that throw shade. */
+function cornersOf(drawn: readonly Readonly<Record<string, unknown>>[]): number {
+  return drawn.reduce(
+    (sum, { kind, path, outline }) => sum + (CORNERED.has(kind) ? listOf(path).length + listOf(outline).length : 0),
+    0,
+  );
 }
 
 /** Everything drawn in a plan and added by its options. */

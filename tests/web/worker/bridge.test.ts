@@ -140,7 +140,7 @@ test('a worker that dies answers with a problem in words, and the calls behind i
   FakeWorker.made[0].onerror?.({ message: 'out of memory' } as ErrorEvent);
   expect(await first).toEqual({
     ok: false,
-    problems: [{ pointer: '', message: 'The reckoning broke off: out of memory.', severity: 'error' }],
+    problems: [{ pointer: 'program', message: 'The reckoning broke off: out of memory.', severity: 'error' }],
   });
   FakeWorker.made[1].answer('b');
   expect(await second).toEqual({ ok: true, value: 'b' });
@@ -167,4 +167,66 @@ test('ending the bridge rejects every call, running and waiting', async () => {
   bridge.end();
   for (const call of calls) await expect(call).rejects.toMatchObject({ name: 'AbortError' });
   expect(FakeWorker.made[0].ended).toBe(true);
+});
+
+test('a worker whose file cannot load says so, and does not blame the plan', async () => {
+  const bridge = bridgeOfFakes();
+  const call = bridge.call('load', 1);
+  FakeWorker.made[0].onerror?.({} as ErrorEvent);
+  expect(await call).toEqual({
+    ok: false,
+    problems: [
+      { pointer: 'program', message: 'A part of the page that reckons could not be loaded.', severity: 'error' },
+    ],
+  });
+});
+
+/** Locks that the test sets free: what waits for a lock hears of it when its holder dies. */
+function locksOfFakes(): Map<string, () => void> {
+  const waiting = new Map<string, () => void>();
+  const request = (name: string, granted: () => void) => (waiting.set(name, granted), new Promise(() => undefined));
+  vi.stubGlobal('navigator', { locks: { request } });
+  return waiting;
+}
+
+test('a worker that dies without a word is noticed, and a fresh one does its job; a second death is a problem', async () => {
+  const dies = locksOfFakes();
+  try {
+    const bridge = bridgeOfFakes();
+    const first = bridge.call('load', 1);
+    const second = bridge.call('spot', 2);
+    FakeWorker.made[0].reply({ holds: 'a' });
+    dies.get('a')?.();
+    expect(FakeWorker.made[1].heard.map(({ method }) => method)).toEqual(['load']);
+    FakeWorker.made[1].reply({ holds: 'b' });
+    dies.get('b')?.();
+    expect(await first).toMatchObject({ ok: false, problems: [{ pointer: 'program' }] });
+    FakeWorker.made[2].answer('done');
+    expect(await second).toEqual({ ok: true, value: 'done' });
+  } finally {
+    vi.unstubAllGlobals();
+  }
+});
+
+test('a worker that was ended on purpose is no death, and one that dies idle leaves the next call a fresh one', async () => {
+  const dies = locksOfFakes();
+  try {
+    const bridge = bridgeOfFakes();
+    const controller = new AbortController();
+    const ended = bridge.call('load', 1, { signal: controller.signal });
+    FakeWorker.made[0].reply({ holds: 'a' });
+    controller.abort();
+    await expect(ended).rejects.toMatchObject({ name: 'AbortError' });
+    dies.get('a')?.();
+    const call = bridge.call('load', 2);
+    FakeWorker.made[1].reply({ holds: 'b' });
+    FakeWorker.made[1].answer('two');
+    await call;
+    dies.get('b')?.();
+    const next = bridge.call('load', 3);
+    FakeWorker.made[2].answer('three');
+    expect(await next).toEqual({ ok: true, value: 'three' });
+  } finally {
+    vi.unstubAllGlobals();
+  }
 });

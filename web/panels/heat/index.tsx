@@ -3,11 +3,12 @@ import { heatHeadline, nameOf, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { crossHair, typingWanted } from '../../map/drawing/in-hand.ts';
 import { askedPoint } from '../../map/laid-on/overlays.ts';
+import { OF_THE_PROGRAM } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
 import { headline } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { findOut, goToStage, pin, selection, slipHeight } from '../../state/view.ts';
-import { plan, shownPlan } from '../../state/yard.ts';
+import { plan, preview, shownPlan } from '../../state/yard.ts';
 import { EmptyNotes } from './EmptyNotes.tsx';
 import { sunUp } from './hours.ts';
 import { PlantRow } from './PlantRow.tsx';
@@ -28,16 +29,7 @@ export function HeatCard() {
       </p>
       {live.problems.map(({ message, pointer }) => (
         <p key={pointer + message} class="heat-problem" role="alert">
-          {message}{' '}
-          {pointer.startsWith('/climate') ? (
-            <button type="button" onClick={() => findOut('climate')}>
-              Give the climate
-            </button>
-          ) : (
-            <button type="button" onClick={() => goToStage('draw')}>
-              Mend it in Draw the yard
-            </button>
-          )}
+          {message} <Mending pointer={pointer} />
         </p>
       ))}
       {result ? <Plants plants={result.plants} stale={stale} /> : live.working && <p>Casting the first shadows…</p>}
@@ -66,6 +58,24 @@ export function HeatCard() {
   );
 }
 
+/** Where what is wrong can be put right. */
+function Mending({ pointer }: { readonly pointer: string }) {
+  if (pointer === OF_THE_PROGRAM)
+    return (
+      <button type="button" onClick={() => location.reload()}>
+        Load the page again, the yard is kept
+      </button>
+    );
+  const [words, mend]: readonly [string, () => void] = pointer.startsWith('/climate')
+    ? ['Give the climate', () => findOut('climate')]
+    : ['Mend it in Draw the yard', () => goToStage('draw')];
+  return (
+    <button type="button" onClick={mend}>
+      {words}
+    </button>
+  );
+}
+
 /**
  * By tap, under the cross, or typed: the map takes any, and says meanwhile what it shows there. On a phone the drawing
  * gets the room.
@@ -83,6 +93,12 @@ function askAboutSpot(): void {
   };
 }
 
+/** While something is dragged the sentence before it stands; else an old one is not told on. */
+function saidNow(stale: boolean, sentence: () => string): string | null {
+  if (!stale) return sentence();
+  return preview.value === null ? 'What the sun does here is being worked out.' : headline.peek();
+}
+
 function Plants({ plants, stale }: { readonly plants: readonly PlantLoad[]; readonly stale: boolean }) {
   const features = new Map(shownPlan.value.features.map((feature) => [feature.id, feature]));
   const worth = (id: string): number => {
@@ -95,7 +111,7 @@ function Plants({ plants, stale }: { readonly plants: readonly PlantLoad[]; read
   );
   const [chosen] = selection.value;
   return (
-    <StageAnswer says={stale ? headline.peek() : heatHeadline(shownPlan.value, ranked, sunUp.value)}>
+    <StageAnswer says={saidNow(stale, () => heatHeadline(shownPlan.value, ranked, sunUp.value))}>
       <section aria-label="Plants, worst first" class={stale ? 'out-of-date' : undefined}>
         <h2 class="unseen">Plants, worst first</h2>
         <ol class="plants-worst-first">

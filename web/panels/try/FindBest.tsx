@@ -1,10 +1,11 @@
 import { useEffect } from 'preact/hooks';
 import { currencyOf } from '../../../engine/index.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
+import { searching } from '../../state/next.ts';
 import { plan } from '../../state/yard.ts';
 import { FoundOptions } from './FoundOptions.tsx';
 import { foundMarks } from './marked.ts';
-import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, searching, wish } from './search.ts';
+import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, wish } from './search.ts';
 import type { Wish } from './search.ts';
 import { percentWords } from '../../common/figures.ts';
 

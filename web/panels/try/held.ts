@@ -6,9 +6,9 @@ import { HEAT_RAMP, RAMP_SHARE, SCALES, paintCells } from '../../charts/ramp.ts'
 import type { HeatPicture } from '../../map/laid-on/overlays.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
-import { heat } from '../../state/results.ts';
+import { heat, reckonedCell } from '../../state/results.ts';
 import { wornTheme } from '../../state/settings.ts';
-import { mapCell, quantity, stage } from '../../state/view.ts';
+import { quantity, stage } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
 import { rough } from './live-trial.ts';
 import { openOption } from '../parts/tried.ts';
@@ -52,7 +52,7 @@ export const firstCloth = computed(
 export const paying = liveAnswer('payoff', () => {
   const cloth = firstCloth.value;
   if (stage.value !== 'try' || side.value !== 'payoff' || cloth === null || preview.value !== null) return null;
-  return { plan: reckonedPlan.value, height: cloth.height, density: cloth.density, cell: mapCell.value };
+  return { plan: reckonedPlan.value, height: cloth.height, density: cloth.density, cell: reckonedCell.value };
 });
 
 /** Both answers where they are for the same ground and the newest. */

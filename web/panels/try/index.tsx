@@ -1,6 +1,8 @@
 import './style.css';
 import { useEffect } from 'preact/hooks';
 import { cautionsFor, cheaperHeadline, optionHeadline } from '../../../engine/index.ts';
+import { isStale } from '../../state/live.ts';
+import { searching } from '../../state/next.ts';
 import type { NextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { aside, goToStage, shownOptions, stage } from '../../state/view.ts';
@@ -15,17 +17,16 @@ import { SectionPicture } from './SectionPicture.tsx';
 import { postsInTheWay } from './faults.ts';
 import { side } from './held.ts';
 import { layMarks } from './marked.ts';
-import { cancelSearch, found, growing, searching } from './search.ts';
+import { found, growing } from './search.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
-import { cheaper, compared, openOption } from '../parts/tried.ts';
+import { cheaper, compared, comparison, openOption } from '../parts/tried.ts';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {
   useEffect(layMarks, []);
   useEffect(
     () => () => {
-      cancelSearch();
       if (stage.peek() !== 'place') shownOptions.value = [];
     },
     [],
@@ -98,8 +99,9 @@ function nextWords(): NextThing | null {
 
 /** By the comparison where there is one, else by the graded yard as it is. */
 function nothingHarmed(): boolean {
-  if (compared.value) return compared.value.today.harm === 0;
+  if (compared.value && !isStale(comparison.value)) return compared.value.today.harm === 0;
   const shown = heat.value.shown;
-  if (!shown || shown.args.options.length > 0 || shown.args.period.kind !== 'heatwave') return false;
+  if (!shown || isStale(heat.value) || shown.args.options.length > 0 || shown.args.period.kind !== 'heatwave')
+    return false;
   return shown.value.plants.every(({ scorchDose }) => (scorchDose ?? 0) === 0);
 }

@@ -1,9 +1,10 @@
-import { signal } from '@preact/signals';
+import { effect, signal } from '@preact/signals';
 import type { ClothKind, ClothSize, Feature, Plan, SiteRequest, SiteSeen } from '../../../engine/index.ts';
 import { readOut, say } from '../../state/speech.ts';
-import { plan, units } from '../../state/yard.ts';
+import { searching } from '../../state/next.ts';
+import { aside, goToStage, stage } from '../../state/view.ts';
+import { openYardId, plan, units } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
-import type { Progress } from '../../state/ask.ts';
 import { forPlants } from '../parts/option-edits.ts';
 
 /** Every eye of the plan. */
@@ -41,8 +42,6 @@ export interface Found extends SiteSeen {
   readonly plan: Plan;
 }
 export const found = signal<Found | null>(null);
-/** `null` when nothing is being searched. */
-export const searching = signal<Progress | null>(null);
 export const searchProblem = signal<string | null>(null);
 let controller: AbortController | null = null;
 
@@ -66,7 +65,7 @@ export async function findTheBest(): Promise<void> {
     if (mine.signal.aborted) return;
     if (answer.ok) {
       found.value = { plan: asked, ...answer.value };
-      readOut(answer.value.result.sentence);
+      tellFound(answer.value.result.sentence);
     } else
       searchProblem.value =
         answer.problems[0]?.message ??
@@ -77,10 +76,27 @@ export async function findTheBest(): Promise<void> {
   }
 }
 
+/** Who has gone to another card meanwhile is told there. */
+function tellFound(sentence: string): void {
+  if (stage.value === 'try' && aside.value === null) readOut(sentence);
+  else say('The search for cloth is done.', 'done', { label: 'See what it found', run: () => goToStage('try') });
+}
+
+// Nothing that was asked about one yard stays when another is opened.
+let yard = openYardId.peek();
+effect(() => {
+  if (openYardId.value === yard) return;
+  yard = openYardId.value;
+  cancelSearch();
+  found.value = null;
+  searchProblem.value = null;
+  wish.value = { ...wish.peek(), hideFrom: null, plants: null };
+});
+
 export function cancelSearch(): void {
   controller?.abort();
   controller = null;
-  if (searching.value !== null) say('The search was called off. Nothing has changed.');
+  if (searching.peek() !== null) say('The search was called off. Nothing has changed.');
   searching.value = null;
 }
 

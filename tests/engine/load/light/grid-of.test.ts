@@ -1,5 +1,7 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cellCenter, gridOf, maskOf, windowOf } from '../../../../engine/load/light/grid-of.ts';
+import { cellCenter, gridOf, maskOf, usualCell, windowOf } from '../../../../engine/load/light/grid-of.ts';
+import { DEMO_NAMES, demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, PlanPoint } from '../../../../engine/plan/types.ts';
 import { yardPlan } from '../yard-plan.ts';
 
@@ -162,5 +164,46 @@ describe('cells without a value', () => {
       openness: 0,
     };
     expect(drawn([bent, hedge, tree], BOX, 1, 0.5)).toEqual(['......', '....#.', '....#.', '.####.']);
+  });
+});
+
+describe('usualCell', () => {
+  const tree = (k: number): Feature => ({
+    id: `tree-${k}`,
+    kind: 'tree',
+    at: [k % 30, Math.floor(k / 30)],
+    height: 4,
+    crownWidth: 3,
+    crownBase: 1,
+    openness: 0.2,
+  });
+  const yard = (side: number, trees: number) => ({
+    site: {
+      ...demoPlan('courtyard').site,
+      boundary: [
+        [0, 0],
+        [side, 0],
+        [side, side],
+        [0, side],
+      ] as PlanPoint[],
+    },
+    features: Array.from({ length: trees }, (_, k) => tree(k)),
+  });
+
+  it('a quarter of a metre in the demo yards and in any yard of a house', () => {
+    for (const name of DEMO_NAMES) expect(usualCell(demoPlan(name))).toBe(0.25);
+    expect(usualCell(yard(30, 20))).toBe(0.25);
+  });
+
+  it('never lets a map take more than four times as much work for a crowd or for a field', () => {
+    expect(usualCell(yard(30, 500))).toBe(1);
+    expect(usualCell(yard(200, 0))).toBe(1);
+    fc.assert(
+      fc.property(fc.integer({ min: 4, max: 500 }), fc.integer({ min: 0, max: 500 }), (side, trees) => {
+        const cell = usualCell(yard(side, trees));
+        expect(Math.ceil(side / cell) ** 2 * (1 + trees / 8)).toBeLessThanOrEqual(100_000);
+        expect(Math.log2(cell / 0.25) % 1).toBe(0);
+      }),
+    );
   });
 });

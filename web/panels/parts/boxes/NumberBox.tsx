@@ -1,4 +1,5 @@
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
+import { noteOpenBox } from '../../../state/open-boxes.ts';
 import { units } from '../../../state/yard.ts';
 import { readField, showNumber } from '../../../common/fields.ts';
 import type { NumberField } from '../../../common/fields.ts';
@@ -25,23 +26,29 @@ export function NumberBox({ field, value, onChange }: Props) {
   const [asks, setAsks] = useState<{ readonly value: number | undefined; readonly question: string } | null>(null);
   const [fault, setFault] = useState<string | null>(null);
 
+  useEffect(() => () => noteOpenBox(id, null), [id]);
+
   function take(next: number | undefined): void {
     const refused = next === value ? null : onChange(next);
+    noteOpenBox(id, refused);
     setFault(refused);
     setAsks(null);
     if (refused === null) setTyped(null);
   }
 
   function submit(text: string | null): void {
-    if (text === null || text === shown) return setTyped(null);
+    if (text === null || text === shown) return forget();
     const entry = readField(field, text, units.value);
+    const asked = entry.ok && entry.value !== value ? entry.unusual : null;
+    noteOpenBox(id, entry.ok ? asked : entry.message);
     if (!entry.ok) return setFault(entry.message);
     setFault(null);
-    if (entry.unusual !== null && entry.value !== value) setAsks({ value: entry.value, question: entry.unusual });
+    if (asked !== null) setAsks({ value: entry.value, question: asked });
     else take(entry.value);
   }
 
   function forget(): void {
+    noteOpenBox(id, null);
     setTyped(null);
     setAsks(null);
     setFault(null);

@@ -1,4 +1,5 @@
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
+import { noteOpenBox } from '../../../state/open-boxes.ts';
 
 interface Props {
   readonly label: string;
@@ -14,9 +15,12 @@ export function TextBox({ label, value, placeholder, onChange }: Props) {
   const [typed, setTyped] = useState<string | null>(null);
   const [fault, setFault] = useState<string | null>(null);
 
+  useEffect(() => () => noteOpenBox(id, null), [id]);
+
   function submit(): void {
     if (typed === null) return;
     const refused = typed.trim() === value ? null : onChange(typed.trim());
+    noteOpenBox(id, refused);
     setFault(refused);
     if (refused === null) setTyped(null);
   }
@@ -39,6 +43,7 @@ export function TextBox({ label, value, placeholder, onChange }: Props) {
           if (event.key === 'Enter') submit();
           else if (event.key === 'Escape' && typed !== null) {
             event.stopPropagation();
+            noteOpenBox(id, null);
             setTyped(null);
             setFault(null);
           }
