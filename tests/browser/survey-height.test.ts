@@ -13,6 +13,16 @@ async function openHeights(page: Page): Promise<void> {
   await page.getByRole('navigation', { name: 'What to find out' }).getByRole('button', { name: 'A height' }).click();
 }
 
+/** Presses a button that asks how the phone is held, and holds it so: what a browser would tell is made up. */
+async function held(page: Page, button: string | RegExp, angles: DeviceOrientationEventInit): Promise<void> {
+  await page.getByRole('button', { name: button }).click();
+  await page.evaluate(
+    (told) => window.dispatchEvent(new DeviceOrientationEvent('deviceorientationabsolute', told)),
+    angles,
+  );
+  await page.waitForTimeout(600);
+}
+
 test("a lamp post's shadow of 5.2 m with the sun 29.8° high says 2.98 m, with its ±", async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
@@ -33,6 +43,23 @@ test("a lamp post's shadow of 5.2 m with the sun 29.8° high says 2.98 m, with i
   await page.getByLabel('Courses, ground to top').fill('9');
   await page.getByLabel('One course with its joint').fill('0.2');
   await found.getByText(/^1\.80 m ± 0\.03 m high$/).waitFor();
+  // Sighted from ten metres off, 30° up and 8° down: 10·(tan 30° + tan 8°) = 7.18 m. The phone says how it is held.
+  await page.getByRole('radio', { name: 'Sighting its top and foot' }).check();
+  await page.getByLabel('From you to its foot').fill('10');
+  await held(page, 'Aim at its top, then tap here', { beta: 30 });
+  await held(page, 'Aim at its foot, then tap here', { beta: -8 });
+  await found.getByText(/^7\.18 m ± 0\.\d\d m high$/).waitFor();
+  // Round the skyline, turning against the clock as the standard's alpha does; the needle points 9° or so east here.
+  await page.getByRole('navigation', { name: 'What to find out' }).getByRole('button', { name: 'The skyline' }).click();
+  for (const [alpha, beta] of [
+    [100, 12],
+    [220, 3],
+    [340, 7],
+  ])
+    await held(page, /^Sight along the phone’s long edge at the skyline/, { alpha, beta, absolute: true });
+  await page.getByRole('button', { name: 'Use this skyline' }).click();
+  await expect.poll(async () => (await planOf(page)).site.skyline?.map(({ altitude }) => altitude)).toEqual([7, 3, 12]);
+  expect(await faultsOf(page)).toEqual([]);
   expect(complaints).toEqual([]);
   await context.close();
 });

@@ -46,7 +46,7 @@ export type Aside = 'files' | 'settings' | 'happened' | 'why' | 'survey' | 'shee
 export const aside = signal<Aside | null>(null);
 
 /** What a person may want to find out in the yard. */
-export type SurveyTopic = 'north' | 'height' | 'picture' | 'climate' | 'place' | 'lengths' | 'marks';
+export type SurveyTopic = 'north' | 'height' | 'skyline' | 'picture' | 'climate' | 'place' | 'lengths' | 'marks';
 export const surveyTopic = signal<SurveyTopic>('north');
 
 /** Heights of the slip on a phone. */

@@ -10,6 +10,7 @@ import {
   slopeFromTime,
 } from '../../survey/height/height.ts';
 import { defaultPm } from '../../survey/known-by.ts';
+import { heightFromTilt } from '../../survey/height/tilt.ts';
 import { heightByCourses } from '../../survey/height/wall-height.ts';
 import { PLACE_OPTIONS, placeOf } from './survey-place.ts';
 import { numberGiven, refuseOption, textGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
@@ -18,7 +19,7 @@ const SHAPES = ['post', 'edge', 'round', 'cone', 'column'] as const;
 
 export const surveyHeight: Verb = {
   name: 'survey height',
-  summary: 'a height from its shadow and the minute, from a pole beside it, or by courses',
+  summary: 'a height from its shadow and the minute, from a pole beside it, by sighting it, or by courses',
   plan: 'optional',
   common: ['units'],
   options: [
@@ -41,6 +42,15 @@ export const surveyHeight: Verb = {
     },
     { name: 'pole', kind: 'length', placeholder: 'M', summary: 'instead of the minute: a pole beside it', min: 0 },
     { name: 'pole-shadow', kind: 'length', placeholder: 'M', summary: "and the pole's shadow", min: 0 },
+    {
+      name: 'top-tilt',
+      kind: 'number',
+      placeholder: 'DEGREES',
+      summary: 'instead of a shadow: its top sighted so high from --distance away',
+      min: -90,
+      max: 90,
+    },
+    { name: 'foot-tilt', kind: 'number', placeholder: 'DEGREES', summary: 'and its foot', min: -90, max: 90 },
     {
       name: 'shape',
       kind: 'text',
@@ -83,6 +93,7 @@ export const surveyHeight: Verb = {
     'survey height demo --distance 5.2 --when 2026-05-02T10:00',
     'survey height demo:lane --tree gum --distance 17.95 --when 2027-01-10T09:00',
     'survey height --pole 1.5 --pole-shadow 2.4 --distance 9.6',
+    'survey height --distance 8 --top-tilt 35 --foot-tilt -10',
     'survey height --courses 9 --course 0.2 --cap 0.05',
   ],
   run(request): VerbResult {
@@ -95,6 +106,11 @@ export const surveyHeight: Verb = {
     const distance = numberGiven(request, 'distance');
     if (distance === undefined)
       return refuseOption('distance', "Give the shadow's length with --distance, or count with --courses.");
+    const [top, foot] = ['top-tilt', 'foot-tilt'].map((name) => numberGiven(request, name));
+    if (top !== undefined && foot !== undefined)
+      return told(request, heightFromTilt(taped(distance), top, foot), 'top-tilt');
+    if (top !== undefined || foot !== undefined)
+      return refuseOption('foot-tilt', 'Give both --top-tilt and --foot-tilt.');
     const slope = slopeOf(request);
     if ('problem' in slope) return slope.problem;
     if (!slope.ok) return refuseOption(textGiven(request, 'when') === undefined ? 'pole' : 'when', slope.reason);

@@ -1,13 +1,12 @@
 import type { ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
 import { CATALOGUE, TOWNS, askedMonth, parseLength, townWords, MONTHS } from '../../../engine/index.ts';
 import type { Units } from '../../../engine/index.ts';
-import { compassHeading, hasCompass } from '../../common/phone-compass.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { FIELDS, readField } from '../../common/fields.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';
 import type { Shape, StepName } from './answers.ts';
+import { AimButton } from '../parts/AimButton.tsx';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { placeOf } from '../parts/world/place-of.ts';
 import { TownEcho } from '../parts/world/TownEcho.tsx';
@@ -258,12 +257,6 @@ function NorthQuestion() {
 }
 
 function CompassField({ heading }: { readonly heading: string }) {
-  const [silent, setSilent] = useState(false);
-  const read = async (): Promise<void> => {
-    const found = await compassHeading();
-    setSilent(found === null);
-    if (found !== null) answer({ heading: `${Math.round(found)}°` });
-  };
   return (
     <>
       <Field
@@ -273,16 +266,11 @@ function CompassField({ heading }: { readonly heading: string }) {
         hint="Two metres from cars, steel and reinforced walls."
         onInput={(text) => answer({ heading: text })}
       />
-      {hasCompass() && (
-        <button type="button" onClick={() => void read()}>
-          Lay the phone flat, its top to the top of the sheet, then tap here
-        </button>
-      )}
-      {silent && (
-        <p class="box-said" role="status">
-          No compass answers here: type what another one reads, or choose another way.
-        </p>
-      )}
+      <AimButton
+        label="Lay the phone flat, its top to the top of the sheet, then tap here"
+        needs="bearing"
+        onAim={({ bearing }) => answer({ heading: `${Math.round(bearing ?? 0)}°` })}
+      />
     </>
   );
 }

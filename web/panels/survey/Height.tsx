@@ -4,6 +4,7 @@ import {
   heightByCourses,
   heightFromOtherSide,
   heightFromPicture,
+  heightFromTilt,
   parseNumber,
   setHow,
   shownName,
@@ -15,6 +16,7 @@ import { selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { CrownRay } from './CrownRay.tsx';
+import { Tilts } from './Tilts.tsx';
 import { heightAsked, knownOf, measuring, taped } from './measuring.ts';
 import type { HeightWay, Measuring, ThingKind } from './measuring.ts';
 import { useAnswer } from '../parts/use-answer.ts';
@@ -23,6 +25,7 @@ import { WhenFields } from '../parts/boxes/WhenFields.tsx';
 const WAYS: Readonly<Record<HeightWay, string>> = {
   clock: 'Its shadow and the minute',
   pole: "A pole's shadow beside it",
+  tilt: 'Sighting its top and foot',
   courses: 'Courses of brick or block',
   picture: 'A helper in a picture',
   theirs: "The neighbour's side",
@@ -36,6 +39,7 @@ const SHAPES: Readonly<Record<CrownShape, string>> = { round: 'round', cone: 'co
 const KNOWN: Readonly<Record<HeightWay, KnownBy>> = {
   clock: 'shadow',
   pole: 'shadow',
+  tilt: 'paced',
   courses: 'tape',
   picture: 'picture',
   theirs: 'tape',
@@ -138,6 +142,7 @@ export function Height() {
           )}
         </>
       )}
+      {m.way === 'tilt' && <Tilts measuring={m} onChange={change} />}
       {m.way === 'courses' && (
         <>
           {field('courses', 'Courses, ground to top')}
@@ -227,6 +232,11 @@ function handFinding(m: Measuring): Finding<Estimate> | null {
   if (m.way === 'theirs') {
     const theirs = taped(m.theirs);
     return theirs && heightFromOtherSide(theirs, taped(m.higher) ?? zero);
+  }
+  if (m.way === 'tilt') {
+    const away = taped(m.away);
+    const [top, foot] = [m.topTilt, m.footTilt].map((text) => parseNumber(text.replace('°', '')));
+    return away === null || top === null || foot === null ? null : heightFromTilt(away, top, foot);
   }
   const helper = taped(m.helper);
   const [helperPx, thingPx] = [parseNumber(m.helperPx), parseNumber(m.thingPx)];

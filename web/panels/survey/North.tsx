@@ -3,6 +3,7 @@ import type { KnownBy, NorthObservation, AllNorth } from '../../../engine/index.
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
+import { AimButton } from '../parts/AimButton.tsx';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { PointField } from './PointField.tsx';
 import { ShadowRose } from './ShadowRose.tsx';
@@ -72,18 +73,25 @@ export function North() {
             onInput={(to) => change({ to })}
           />
           {by === 'compass' ? (
-            <Field
-              label="Compass reading, from the one end to the other"
-              value={typed.reading}
-              usual="20°"
-              hint={
-                value
-                  ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ` +
-                    `${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.`
-                  : undefined
-              }
-              onInput={(reading) => change({ reading })}
-            />
+            <>
+              <Field
+                label="Compass reading, from the one end to the other"
+                value={typed.reading}
+                usual="20°"
+                hint={
+                  value
+                    ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ` +
+                      `${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.`
+                    : undefined
+                }
+                onInput={(reading) => change({ reading })}
+              />
+              <AimButton
+                label="This phone’s compass: lay it flat along the line, its top to the other end, then tap here"
+                needs="bearing"
+                onAim={({ bearing }) => change({ reading: `${Math.round(bearing ?? 0)}°` })}
+              />
+            </>
           ) : (
             <WhenFields value={typed.when} onChange={(when) => change({ when })} />
           )}

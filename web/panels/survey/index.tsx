@@ -12,10 +12,12 @@ import { Lengths } from './Lengths.tsx';
 import { North } from './North.tsx';
 import { Picture } from './Picture.tsx';
 import { PlaceOfYard } from './PlaceOfYard.tsx';
+import { Skyline } from './Skyline.tsx';
 
 const TOPICS: Readonly<Record<SurveyTopic, { readonly name: string; readonly Topic: ComponentType }>> = {
   north: { name: 'North', Topic: North },
   height: { name: 'A height', Topic: Height },
+  skyline: { name: 'The skyline', Topic: Skyline },
   picture: { name: 'A picture to trace', Topic: Picture },
   place: { name: 'The place', Topic: PlaceOfYard },
   climate: { name: 'The climate', Topic: ClimateHelper },
@@ -24,7 +26,7 @@ const TOPICS: Readonly<Record<SurveyTopic, { readonly name: string; readonly Top
 };
 
 /** Found in the yard, not at the table. */
-const OUTSIDE: readonly SurveyTopic[] = ['north', 'height', 'lengths', 'marks'];
+const OUTSIDE: readonly SurveyTopic[] = ['north', 'height', 'skyline', 'lengths', 'marks'];
 
 /** What people do not know of their yard, found with a pole, a tape and a clock. */
 export function SurveyCard() {

@@ -5,7 +5,7 @@ import { plan, units } from '../../state/yard.ts';
 import { siteNow } from '../parts/typed.ts';
 import type { When } from '../parts/boxes/WhenFields.tsx';
 
-export type HeightWay = 'clock' | 'pole' | 'courses' | 'picture' | 'theirs';
+export type HeightWay = 'clock' | 'pole' | 'tilt' | 'courses' | 'picture' | 'theirs';
 export type ThingKind = 'top' | 'tree' | 'edge';
 
 /** A height as it is being found out. */
@@ -20,6 +20,10 @@ export interface Measuring {
   readonly width: string;
   readonly base: string;
   readonly facing: string;
+  /** How far off one stands, and how high top and foot are sighted. */
+  readonly away: string;
+  readonly topTilt: string;
+  readonly footTilt: string;
   readonly courses: string;
   readonly course: string;
   readonly cap: string;
@@ -41,6 +45,9 @@ export const measuring = keptForYard<Measuring>('height', {
   width: '',
   base: '',
   facing: '',
+  away: '',
+  topTilt: '',
+  footTilt: '',
   courses: '',
   course: '',
   cap: '',
