@@ -1,8 +1,8 @@
 /**
  * How thirsty a plant is beside short grass. Crop coefficients of mid-season after FAO Irrigation and Drainage Paper
- * 56, Table 12 (Allen et al. 1998), from memory. What stands under `ESTIMATED` is not in that table: woody herbs and shrubs
- * of dry lands after the coefficients that landscapers water by (low 0.2 to 0.5, moderate 0.5 to 0.8; from memory), the
- * rest likened to its kin in the table.
+ * 56, Table 12 (Allen et al. 1998), from memory. What stands under `ESTIMATED` is not in that table: woody herbs and
+ * shrubs of dry lands after the coefficients that landscapers water by (low 0.2 to 0.5, moderate 0.5 to 0.8; from
+ * memory), the rest likened to its kin in the table.
  */
 import type { PlantRow } from '../../plan/types.ts';
 

@@ -4,7 +4,10 @@ import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop } from '../../plan/types.ts';
 import type { FrameCloth, StandingCloth } from './model.ts';
 
-/** @param bays Across the width and along the length.  @param ids Of the corner posts: back left, back right, front left, front right. */
+/**
+ * @param bays Across the width and along the length.
+ * @param ids Of the corner posts: back left, back right, front left, front right.
+ */
 export function clothsOf(
   canopy: Canopy,
   slope: number,

@@ -28,7 +28,8 @@ export function openingWords(
   const most = posts.some(({ hold }) => hold < perPost) ? 'up to ' : '';
   return (
     `At gusts of ${formatSpeed(gust, units)} each ${stays ? 'post, and each foot of a stay,' : 'post'} must be held ` +
-    `down with ${most}${formatMass(perPost, units)}, ${counted}. That is ${BALLAST_FACTOR} times the pull, with the frame's ` +
+    `down with ${most}${formatMass(perPost, units)}, ${counted}. That is ${BALLAST_FACTOR} times the pull, with the ` +
+    `frame's ` +
     `own weight taken off.`
   );
 }

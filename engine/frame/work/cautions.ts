@@ -109,8 +109,8 @@ const CAUTIONS: readonly Caution[] = [
     stop: false,
     text:
       'Ladders: a step ladder, set fully open on firm level ground, never leaned against the frame; three points of ' +
-      'contact, not on its top two steps, nothing heavy in your hands, somebody by to hold it. A ladder that leans on ' +
-      'a wall: its foot out by a quarter of the working length (about 75°), tied or held, never on the top three ' +
+      'contact, not on its top two steps, nothing heavy in your hands, somebody by to hold it. A ladder that leans ' +
+      'on a wall: its foot out by a quarter of the working length (about 75°), tied or held, never on the top three ' +
       'rungs. Put as much together on the ground as you can.',
   },
   {

@@ -101,10 +101,12 @@ export function raiseWords(
     : sunk > 0
       ? `, standing in their holes${stone}`
       : '';
+  const reach = high
+    ? 'A step ladder set open on firm ground, never against the frame.'
+    : 'It is low enough to reach from the ground.';
   return (
     `With ${peopleWord(people)} people: lift one side, put its posts in${stands}; then the ` +
-    `other side. Nobody stands under it. ` +
-    `${high ? 'A step ladder set open on firm ground, never against the frame.' : 'It is low enough to reach from the ground.'}`
+    `other side. Nobody stands under it. ${reach}`
   );
 }
 

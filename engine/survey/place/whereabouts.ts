@@ -17,7 +17,7 @@ export interface Whereabouts {
   readonly notes: readonly string[];
 }
 
-/** The zone of a place, from the table that is fetched when one is first asked for, and how to tell that it is right. */
+/** The zone of a place, from the table that is fetched when first asked for, and how to tell that it is right. */
 export async function whereabouts({
   latitude,
   longitude,

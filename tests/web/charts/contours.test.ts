@@ -44,7 +44,7 @@ test('a value that is nowhere has no line, and a line shorter than a metre is le
   expect(contoursOf(GRID, speck, [5, 20]).map(({ lines }) => lines.length)).toEqual([0, 0]);
 });
 
-/** The lengths of what the reference library draws through the cells' centres, by line, the frame's own edge left out. */
+/** The length of what the reference library draws through the cells' centres, the frame's own edge left out. */
 function referenceLength(values: readonly number[], columns: number, rows: number, value: number): number {
   const inside = ([u, v]: readonly number[]): boolean => u >= 0.5 && v >= 0.5 && u <= columns - 0.5 && v <= rows - 0.5;
   let length = 0;

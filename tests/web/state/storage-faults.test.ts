@@ -185,7 +185,7 @@ async function renamed(name: string): Promise<void> {
 for (const operation of ['open', 'read', 'write'])
   for (const [kind, fault] of Object.entries(KINDS))
     for (const lasting of [once, always])
-      test(`${kind} at ${operation}, ${lasting.name}, a second fault on the way back: nothing lost, "saved" true`, async () => {
+      test(`${kind} at ${operation}, ${lasting.name}, then a second fault: nothing lost, "saved" is true`, async () => {
         lasting(operation, fault);
         await opened(3_200);
         expect(plan.value.features.length).toBeGreaterThan(0);
