@@ -10,7 +10,14 @@ export default defineConfig({
     // Three, also on two cores: browser tests often wait.
     maxWorkers: 3,
     projects: [
-      { test: { ...common, name: 'engine', include: ['tests/{engine,outside,web,house}/**/*.test.{ts,tsx}'] } },
+      {
+        test: {
+          ...common,
+          name: 'engine',
+          include: ['tests/{engine,outside,web,house}/**/*.test.{ts,tsx}'],
+          globalSetup: ['tests/engine/setup.ts'],
+        },
+      },
       {
         test: {
           ...common,

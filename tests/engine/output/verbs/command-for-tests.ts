@@ -1,3 +1,7 @@
+import { createHash } from 'node:crypto';
+import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { inject } from 'vitest';
 import { main } from '../../../../engine/cli.ts';
 
 /** What a command line did. */
@@ -12,8 +16,22 @@ function splitLine(line: string): string[] {
   return [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]);
 }
 
-/** Runs an argument line without a file or a terminal. */
+/**
+ * What an argument line does without a file or a terminal. The same line answers the same, and some take long: it is
+ * run once in all the run's files.
+ */
 export async function runLine(line: string): Promise<Ran> {
+  const kept = join(inject('answers'), `${createHash('sha256').update(line).digest('hex')}.json`);
+  if (existsSync(kept)) return JSON.parse(readFileSync(kept, 'utf8')) as Ran;
+  const ran = await runAnew(line);
+  // Whole or not at all: another worker may look for it now.
+  const begun = `${kept}.${process.pid}`;
+  writeFileSync(begun, JSON.stringify(ran));
+  renameSync(begun, kept);
+  return ran;
+}
+
+async function runAnew(line: string): Promise<Ran> {
   let out = '';
   let err = '';
   const nothing = (): Uint8Array => {

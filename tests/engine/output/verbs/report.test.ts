@@ -15,7 +15,7 @@ function pageOf(plan: Plan, request: Partial<ReportRequest> = {}): string {
 }
 
 test.each(report.examples.filter((line) => !line.includes('--json')))('%s gives one whole page', async (line) => {
-  const { code, out, err } = await runLine(`${line} --cell 0.5`);
+  const { code, out, err } = await runLine(line);
   expect(err.replaceAll(/^.*%: .*$/gm, '').trim()).toBe('');
   expect(code).toBe(0);
   expect(out.startsWith('<!doctype html>')).toBe(true);
@@ -24,7 +24,7 @@ test.each(report.examples.filter((line) => !line.includes('--json')))('%s gives 
 });
 
 test('its JSON carries verdicts, dates and the page', async () => {
-  const json = (await jsonOf('report demo --option A --cell 0.5')) as {
+  const json = (await jsonOf('report demo --option A')) as {
     plants: { id: string }[];
     html: string;
     place: unknown;
@@ -116,7 +116,7 @@ describe('the page', () => {
 test('a canopy that stands is cut through with the plant that the low sun reaches', async () => {
   const { out } = await runLine('report demo --option B --cell 1');
   expect(out).toMatch(/cut through<\/h2><figure class="cut"><svg/);
-  expect((await runLine('report demo --cell 1')).out).not.toContain('cut through');
+  expect((await runLine('report demo')).out).not.toContain('cut through');
 });
 
 test('what is true of every cloth is said once on the page', async () => {
