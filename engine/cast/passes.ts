@@ -27,6 +27,25 @@ export interface Directions {
   readonly dark: Uint8Array;
 }
 
+/** Passes one after the other. */
+export function passesInRow(parts: readonly Passes[]): Passes {
+  const count = parts.reduce((sum, part) => sum + part.count, 0);
+  const all = {
+    count,
+    azimuth: new Float64Array(count),
+    altitude: new Float64Array(count),
+    state: new Uint16Array(count),
+  };
+  let at = 0;
+  for (const { azimuth, altitude, state, count: more } of parts) {
+    all.azimuth.set(azimuth, at);
+    all.altitude.set(altitude, at);
+    all.state.set(state, at);
+    at += more;
+  }
+  return all;
+}
+
 /** Works out each pass's direction on the plan once, so that no loop over cells meets an angle. */
 export function directionsOf(scene: Scene, passes: Passes): Directions {
   const { count, azimuth, altitude, state } = passes;

@@ -1,11 +1,11 @@
 /** What reaches many points of a yard on its heat days, and again when a single shadow caster is not as drawn. */
-import { type Directions, directionsOf, type Passes } from '../../cast/passes.ts';
+import { type Directions, directionsOf, type Passes, passesInRow } from '../../cast/passes.ts';
 import { createDirectionCaster } from '../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import type { Surroundings, WallGlow } from '../../load/leaf/surroundings.ts';
-import type { WallsRound } from '../../load/leaf/walls-round.ts';
+import type { WallsRound } from '../../load/leaf/walls/walls-round.ts';
 import { distanceToPath, type SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Feature } from '../../plan/types.ts';
 import { sceneOfOne } from '../../scene/build.ts';
@@ -40,28 +40,18 @@ const SHINES_AS_FAR = 2;
 export function heatRaysOf(days: readonly HeatDay[]): HeatRays {
   const states = [...new Set(days.map(({ state }) => state))];
   const parts = [...days.map(({ passes }) => passes), ...states.map(skyPasses)];
-  const count = parts.reduce((sum, part) => sum + part.count, 0);
-  const passes = {
-    count,
-    azimuth: new Float64Array(count),
-    altitude: new Float64Array(count),
-    state: new Uint16Array(count),
-  };
   const first: number[] = [];
   let at = 0;
-  for (const part of parts) {
+  for (const { count } of parts) {
     first.push(at);
-    passes.azimuth.set(part.azimuth, at);
-    passes.altitude.set(part.altitude, at);
-    passes.state.set(part.state, at);
-    at += part.count;
+    at += count;
   }
   return {
     days,
     first: first.slice(0, days.length),
     states,
     stateOf: days.map(({ state }) => states.indexOf(state)),
-    passes,
+    passes: passesInRow(parts),
   };
 }
 
@@ -101,7 +91,7 @@ export function createLighter(
   return {
     at(point, own) {
       caster.sharesAt(point, own, lit.shares);
-      lookRound(rays, lit, groundRise(scene, point), (d) => walls.at(rays.days[d], point, own));
+      lookRound(rays, lit, groundRise(scene, point), walls.on(rays.days, point, own));
       return lit;
     },
   };
@@ -126,7 +116,7 @@ export function createPartedLighter(scene: Scene, rays: HeatRays, walls: WallsRo
       const lit = emptyLit(rays);
       lit.shares.set(clear);
       for (const part of parts.values()) for (let k = 0; k < part.length; k++) lit.shares[k] *= part[k];
-      lookRound(rays, lit, groundRise(scene, point), (d) => walls.at(rays.days[d], point, own));
+      lookRound(rays, lit, groundRise(scene, point), walls.on(rays.days, point, own));
       return { ...lit, parts };
     },
     exchanging: (feature, wallsNow) => relighter(scene, feature, rays, directions, clear, wallsNow),
@@ -158,9 +148,8 @@ function relighter(
         else for (const part of others) share *= part[k];
         shares[k] = share;
       }
-      lookRound(rays, lit, groundRise(scene, point), (d) =>
-        shines ? walls.at(rays.days[d], point, own) : was.around[d].walls,
-      );
+      const glows = shines ? walls.on(rays.days, point, own) : was.around.map((each) => each.walls);
+      lookRound(rays, lit, groundRise(scene, point), glows);
       return lit;
     },
   };
@@ -193,7 +182,7 @@ function lookRound(
   { passes, states, stateOf }: HeatRays,
   { shares, around }: Lighting,
   rise: number,
-  wallsOn: (day: number) => WallGlow | null,
+  walls: readonly (WallGlow | null)[],
 ): void {
   const begin = passes.count - states.length * SKY.count;
   const skies = states.map((_, state) => {
@@ -205,7 +194,7 @@ function lookRound(
   for (let d = 0; d < around.length; d++) {
     around[d].sky = skies[stateOf[d]];
     around[d].groundRise = rise;
-    around[d].walls = wallsOn(d);
+    around[d].walls = walls[d];
   }
 }
 

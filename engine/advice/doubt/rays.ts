@@ -2,7 +2,7 @@
  * Harm to a yard's plants, cast with rays at the plants' points, and again for a plan in which one input is off.
  * Where a single shadow caster changed, its own rays are cast and everything else is reused.
  */
-import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls-round.ts';
+import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls/walls-round.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../load/light/grid-of.ts';
 import { createSharedLeaves, heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';

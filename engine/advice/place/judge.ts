@@ -6,7 +6,7 @@ import { leastLight, lightStanding } from '../../load/light/light-class.ts';
 import { limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
-import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls-round.ts';
+import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls/walls-round.ts';
 import type { Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { MonthDay, Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';

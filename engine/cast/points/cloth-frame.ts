@@ -50,13 +50,18 @@ export class ClothFrame {
 
   /** Whether a beam from the point meets the sheet, edges included. */
   meets(dx: number, dy: number, dz: number): boolean {
+    return this.reachAlong(dx, dy, dz) < Infinity;
+  }
+
+  /** How far along a ray of length 1 from the point the sheet is met; Infinity: it is not. [m] */
+  reachAlong(dx: number, dy: number, dz: number): number {
     const facing = this.nx * dx + this.ny * dy + this.nz * dz;
-    if (Math.abs(facing) <= this.edgeOn) return false;
+    if (Math.abs(facing) <= this.edgeOn) return Infinity;
     const reach = this.away / facing;
-    if (reach <= TOUCH) return false;
+    if (reach <= TOUCH) return Infinity;
     const s = reach * (this.sx * dx + this.sy * dy + this.sz * dz) - this.s0;
     const t = reach * (this.tx * dx + this.ty * dy + this.tz * dz) - this.t0;
-    return s >= 0 && s <= 1 && t >= 0 && t <= 1;
+    return s >= 0 && s <= 1 && t >= 0 && t <= 1 ? reach : Infinity;
   }
 
   /** Share of a beam from the point that the sheet transmits: 1 where it does not meet it. */

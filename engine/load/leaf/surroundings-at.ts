@@ -25,7 +25,8 @@ export function surroundingsOn(
 ): Surroundings[] {
   const rise = groundRise(sky.scene, point);
   const views = onceAState(heats, ({ state }) => sky.at(point, state, own));
-  return heats.map((heat, d) => ({ sky: views[d], groundRise: rise, walls: sky.walls.at(heat, point, own) }));
+  const glows = sky.walls.on(heats, point, own);
+  return heats.map((_, d) => ({ sky: views[d], groundRise: rise, walls: glows[d] }));
 }
 
 /**
@@ -44,15 +45,16 @@ export function surroundingsOfCells(
   const blocks = Math.max(1, Math.round(BLOCK / grid.cell));
   const blockOf = (cell: number) =>
     `${Math.floor((cell % grid.columns) / blocks)} ${Math.floor(cell / grid.columns / blocks)}`;
-  return heats.map((heat, d) => {
-    const ofBlock = new Map<string, WallGlow | null>();
-    return cells.map((cell, n) => {
-      const block = blockOf(cell);
-      let glow = ofBlock.get(block);
-      if (glow === undefined) ofBlock.set(block, (glow = walls.at(heat, cellPoint(grid, cell))));
-      return { sky: views[d][cell], groundRise: rises[n], walls: glow };
-    });
+  const ofBlock = new Map<string, (WallGlow | null)[]>();
+  const glows = cells.map((cell) => {
+    const block = blockOf(cell);
+    let glow = ofBlock.get(block);
+    if (!glow) ofBlock.set(block, (glow = walls.on(heats, cellPoint(grid, cell))));
+    return glow;
   });
+  return heats.map((_, d) =>
+    cells.map((cell, n) => ({ sky: views[d][cell], groundRise: rises[n], walls: glows[n][d] })),
+  );
 }
 
 /** Days in one yearly state share what is found for it. */

@@ -2,13 +2,13 @@ import { createPointCaster, type PointCaster } from '../../cast/points/point-cas
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
-import { createWallsRound, type WallsRound } from '../leaf/walls-round.ts';
+import { createWallsRound, type WallsRound, type WallsUnder } from '../leaf/walls/walls-round.ts';
 
 /** Sky views of many points of one scene. */
 export interface SkyViewer {
   readonly scene: Scene;
   /** What walls and buildings throw on points of it. */
-  readonly walls: WallsRound;
+  readonly walls: WallsRound | WallsUnder;
   /**
    * Share of the isotropic sky's horizontal irradiance that reaches a point in a yearly state. [1]
    * @param own an extra crown in the way for this point alone
@@ -17,7 +17,7 @@ export interface SkyViewer {
 }
 
 /** Lays the sky's rays out once for each yearly state that is asked for. */
-export function createSkyViewer(scene: Scene, walls = createWallsRound(scene)): SkyViewer {
+export function createSkyViewer(scene: Scene, walls: SkyViewer['walls'] = createWallsRound(scene)): SkyViewer {
   const { weight } = skyRays();
   const casters = new Map<number, PointCaster>();
   const shares = new Float64Array(weight.length);

@@ -2,6 +2,7 @@ import { createPointCaster, type PointCaster } from '../../../cast/points/point-
 import { type PlantHarm, plantHarm } from '../../../load/verdict/harm-of.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
+import { createWallsRound, type WallsRound } from '../../../load/leaf/walls/walls-round.ts';
 import { plantLoad } from '../../../load/verdict/plant-load.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
@@ -39,14 +40,15 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
   if (!found.ok) return found;
   const hottest = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!hottest.ok) return hottest;
-  const yard: Yard = { ...season, caster: rememberingCaster(season.caster) };
+  const walls = createWallsRound(scene);
+  const yard: Yard = { ...season, caster: rememberingCaster(season.caster), sky: createSkyViewer(scene, walls) };
   const [heats, heatwave] = [found.value, hottest.value];
   const plants = plantFeatures(plan);
   return {
     ok: true,
     value: {
       under(cloth, tell) {
-        const under = yardUnder(yard, cloth);
+        const under = yardUnder(yard, walls, cloth);
         const heatsUnder = heats.map((heat) => heatDayIn(under, heat));
         const heatwaveUnder = heatDayIn(under, heatwave);
         const standings: PlantStanding[] = [];
@@ -69,7 +71,7 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
 }
 
 /** The yard with cloth in it. Cloth that hangs all year changes neither the samples nor which days are alike. */
-function yardUnder(yard: Yard, cloth: readonly (Canopy | Screen)[]): Yard {
+function yardUnder(yard: Yard, walls: WallsRound, cloth: readonly (Canopy | Screen)[]): Yard {
   if (cloth.length === 0) return yard;
   const plan = { ...yard.plan, features: [...yard.plan.features, ...cloth] };
   const scene = buildScene(plan);
@@ -79,7 +81,7 @@ function yardUnder(yard: Yard, cloth: readonly (Canopy | Screen)[]): Yard {
     plan,
     scene,
     caster: casterUnder(yard.caster, sheets),
-    sky: createSkyViewer(scene, yard.sky.walls.under(scene, sheets)),
+    sky: createSkyViewer(scene, walls.under(sheets)),
   };
 }
 

@@ -6,7 +6,7 @@ import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
 import { groundRise } from '../../../load/leaf/ground.ts';
-import { createWallsRound } from '../../../load/leaf/walls-round.ts';
+import { createWallsRound } from '../../../load/leaf/walls/walls-round.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../../load/leaf/surroundings.ts';
 import { limitOf } from '../../../load/verdict/limit.ts';
@@ -85,6 +85,7 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
     progress?.(plant / plants.length, 'the sun on the plants');
     for (const { at, own, part } of placesOf(plan, feature)) {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
+      const glows = walls.on(heats.value, at, own);
       points.push({
         plant,
         at,
@@ -95,7 +96,7 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
         around: sky.map((rays, h) => ({
           sky: rays.reduce((sum, ray) => sum + ray, 0),
           groundRise: groundRise(scene, at),
-          walls: walls.at(heats.value[h], at, own),
+          walls: glows[h],
         })),
       });
     }

@@ -1,21 +1,21 @@
 import { describe, expect, test } from 'vitest';
-import { skyRays } from '../../../../engine/cast/sky.ts';
-import { castRay } from '../../../../engine/cast/points/ray.ts';
-import { heatDayOf } from '../../../../engine/load/leaf/heat-day.ts';
-import { blackBody } from '../../../../engine/load/leaf/leaf-balance.ts';
-import { surfaceTemperature } from '../../../../engine/load/leaf/leaf.ts';
-import { surroundingsAt } from '../../../../engine/load/leaf/surroundings-at.ts';
-import { createWallsRound } from '../../../../engine/load/leaf/walls-round.ts';
-import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
-import { colourOf } from '../../../../engine/plan/defaults.ts';
-import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
-import type { SpacePoint } from '../../../../engine/plan/geometry/shapes.ts';
-import type { Colour, Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
-import { buildScene } from '../../../../engine/scene/build.ts';
-import { planDirection } from '../../../../engine/scene/direction.ts';
-import { REFLECTS } from '../../../../engine/scene/reflects.ts';
-import { randomFrom } from '../../cast/random-plans.ts';
-import { valueOf, yardPlan } from '../yard-plan.ts';
+import { skyRays } from '../../../../../engine/cast/sky.ts';
+import { castRay } from '../../../../../engine/cast/points/ray.ts';
+import { heatDayOf } from '../../../../../engine/load/leaf/heat-day.ts';
+import { blackBody } from '../../../../../engine/load/leaf/leaf-balance.ts';
+import { surfaceTemperature } from '../../../../../engine/load/leaf/leaf.ts';
+import { surroundingsAt } from '../../../../../engine/load/leaf/surroundings-at.ts';
+import { createWallsRound } from '../../../../../engine/load/leaf/walls/walls-round.ts';
+import { createSkyViewer } from '../../../../../engine/load/light/sky-viewer.ts';
+import { colourOf } from '../../../../../engine/plan/defaults.ts';
+import { plantRowOf } from '../../../../../engine/plan/catalogue.ts';
+import type { SpacePoint } from '../../../../../engine/plan/geometry/shapes.ts';
+import type { Colour, Feature, Plan, PlanPoint } from '../../../../../engine/plan/types.ts';
+import { buildScene } from '../../../../../engine/scene/build.ts';
+import { planDirection } from '../../../../../engine/scene/direction.ts';
+import { REFLECTS } from '../../../../../engine/scene/reflects.ts';
+import { randomFrom } from '../../../cast/random-plans.ts';
+import { valueOf, yardPlan } from '../../yard-plan.ts';
 
 const wall = (id: string, path: readonly PlanPoint[], height: number, colour?: Colour): Feature => ({
   id,

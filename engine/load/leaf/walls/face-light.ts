@@ -1,0 +1,286 @@
+/** How the patches of faces are lit through heat days: cast when one is first looked at, for all the days at once. */
+import { type Directions, directionsOf, passesInRow } from '../../../cast/passes.ts';
+import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
+import { createDirectionCaster, type PointCaster } from '../../../cast/points/point-caster.ts';
+import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { FacePatch, Faces } from '../../../scene/faces.ts';
+import type { ClothSheet, Scene } from '../../../scene/solids.ts';
+import type { HeatDay } from '../heat-day.ts';
+import type { LeafMoment } from '../receives.ts';
+import { faceGlow, SKY_ON_FACE } from '../wall-light.ts';
+
+/** A face is looked at so far out of it. [m] */
+const OUTSIDE = 0.01;
+
+/** What reaches a patch, and what shines on it and its longwave. [W/m²] */
+export interface PatchLight {
+  /** Of the beam, one value a sample in which the sun stands before the face. */
+  readonly shares: Float64Array;
+  /** One value a sample of all the days. */
+  readonly on: Float64Array;
+  readonly glow: Float64Array;
+}
+
+export interface FaceLights {
+  readonly days: LitDays;
+  of(patch: number): PatchLight;
+}
+
+/** Samples in which the sun stands before a face, and how squarely it meets it. */
+interface Facing {
+  readonly samples: Int32Array;
+  readonly cosine: Float64Array;
+  readonly directions: Directions;
+}
+
+/** Some heat days, their samples one after the other. */
+export class LitDays {
+  readonly heats: readonly HeatDay[];
+  readonly moments: readonly LeafMoment[];
+  private readonly first = new Map<HeatDay['samples'], number>();
+  private readonly directions: Directions;
+  private readonly facings = new Map<string, Facing>();
+
+  constructor(scene: Scene, heats: readonly HeatDay[]) {
+    this.heats = heats;
+    this.moments = heats.flatMap(({ moments }) => moments);
+    this.directions = directionsOf(scene, passesInRow(heats.map(({ passes }) => passes)));
+    let at = 0;
+    for (const { samples } of heats) {
+      this.first.set(samples, at);
+      at += samples.count;
+    }
+  }
+
+  /** Index of a day's first sample; −1: it is none of the days. */
+  firstOf({ samples }: HeatDay): number {
+    return this.first.get(samples) ?? -1;
+  }
+
+  /** Whether the other's samples are these, in the same order. */
+  isLike(other: LitDays): boolean {
+    return (
+      this.heats.length === other.heats.length && this.heats.every((heat, d) => heat.samples === other.heats[d].samples)
+    );
+  }
+
+  /** @param outward the way out of a face */
+  before(outward: SpacePoint): Facing {
+    const key = outward.join();
+    let facing = this.facings.get(key);
+    if (!facing) this.facings.set(key, (facing = this.facing(outward)));
+    return facing;
+  }
+
+  private facing([nx, ny, nz]: SpacePoint): Facing {
+    const { x, y, z, level, state, dark, count } = this.directions;
+    const samples = Int32Array.from({ length: count }, (_, k) => k).filter(
+      (k) => dark[k] === 0 && nx * x[k] + ny * y[k] + nz * z[k] > 0,
+    );
+    const of = (values: Float64Array) => Float64Array.from(samples, (k) => values[k]);
+    return {
+      samples,
+      cosine: Float64Array.from(samples, (k) => nx * x[k] + ny * y[k] + nz * z[k]),
+      directions: {
+        count: samples.length,
+        x: of(x),
+        y: of(y),
+        z: of(z),
+        level: of(level),
+        state: Uint16Array.from(samples, (k) => state[k]),
+        dark: new Uint8Array(samples.length),
+      },
+    };
+  }
+}
+
+/** Lights of a yard as it stands. */
+export class CastLights implements FaceLights {
+  readonly days: LitDays;
+  private readonly scene: Scene;
+  private readonly faces: Faces;
+  private readonly like: CastLights | undefined;
+  private readonly lights: (PatchLight | undefined)[] = [];
+  private readonly casters = new Map<Facing, PointCaster>();
+  /** The lights by their patches' places, once another yard asked. */
+  private byPlace: Map<string, PatchLight> | null = null;
+
+  /** @param like of a yard that differs in little: what reaches patches that stand there as well is taken from it */
+  constructor(scene: Scene, faces: Faces, days: LitDays, like?: CastLights) {
+    this.scene = scene;
+    this.faces = faces;
+    this.days = days;
+    this.like = like;
+  }
+
+  of(index: number): PatchLight {
+    return (this.lights[index] ??= this.cast(index));
+  }
+
+  private cast(index: number): PatchLight {
+    const patch = this.faces.patch(index);
+    const light = litPatch(patch, this.days, this.like?.sharesAt(patch) ?? this.castShares(patch));
+    this.byPlace?.set(placeOf(patch), light);
+    return light;
+  }
+
+  private castShares(patch: FacePatch): Float64Array {
+    const facing = this.days.before(patch.outward);
+    let caster = this.casters.get(facing);
+    if (!caster) this.casters.set(facing, (caster = createDirectionCaster(this.scene, facing.directions)));
+    return caster.sharesAt(outOf(patch));
+  }
+
+  private sharesAt(patch: FacePatch): Float64Array | undefined {
+    this.byPlace ??= new Map(
+      this.lights.flatMap((light, index) => (light ? [[placeOf(this.faces.patch(index)), light]] : [])),
+    );
+    return this.byPlace.get(placeOf(patch))?.shares;
+  }
+}
+
+/** Lights of a yard with further cloth in it, that hangs all year. */
+export class LightsUnder implements FaceLights {
+  readonly days: LitDays;
+  private readonly bare: FaceLights;
+  private readonly faces: Faces;
+  private readonly shadows: readonly SheetShadows[];
+  private readonly lights: (PatchLight | undefined)[] = [];
+
+  constructor(bare: FaceLights, faces: Faces, sheets: readonly ClothSheet[]) {
+    this.days = bare.days;
+    this.bare = bare;
+    this.faces = faces;
+    this.shadows = sheets.map((sheet) => new SheetShadows(sheet, bare.days));
+  }
+
+  /** @returns the bare light itself where the cloth takes nothing of it */
+  of(index: number): PatchLight {
+    return (this.lights[index] ??= this.dimmed(index));
+  }
+
+  private dimmed(index: number): PatchLight {
+    const bare = this.bare.of(index);
+    const patch = this.faces.patch(index);
+    let shares: Float64Array | null = null;
+    for (const shadow of this.shadows) shares = shadow.dim(patch, shares ?? bare.shares, shares);
+    return shares === null ? bare : litPatch(patch, this.days, shares);
+  }
+}
+
+/** What a sheet takes of the sun on faces. */
+class SheetShadows {
+  private readonly sheet: ClothSheet;
+  private readonly days: LitDays;
+  /** By plane: between which bounds along its two axes the sheet's shadow lies, 4 numbers a sample. */
+  private readonly bounds = new Map<string, Float64Array>();
+
+  constructor(sheet: ClothSheet, days: LitDays) {
+    this.sheet = sheet;
+    this.days = days;
+  }
+
+  /** @param into receives what is left of `shares`; `null`: a copy is made if anything is taken @returns it */
+  dim(patch: FacePatch, shares: Float64Array, into: Float64Array | null): Float64Array | null {
+    const { outward } = patch;
+    const { directions } = this.days.before(outward);
+    const out = outOf(patch);
+    const bounds = this.boundsOn(outward, out);
+    const [s, t] = onAxes(outward, out);
+    let frame: ClothFrame | null = null;
+    let left = into;
+    for (let n = 0, at = 0; n < directions.count; n++, at += 4) {
+      if (s < bounds[at] || s > bounds[at + 1] || t < bounds[at + 2] || t > bounds[at + 3] || shares[n] === 0) continue;
+      frame ??= new ClothFrame(this.sheet, ...out);
+      const transmittance = frame.transmittance(directions.x[n], directions.y[n], directions.z[n]);
+      if (transmittance === 1) continue;
+      left ??= shares.slice();
+      left[n] *= transmittance;
+    }
+    return left;
+  }
+
+  private boundsOn(outward: SpacePoint, out: SpacePoint): Float64Array {
+    const away = dot(outward, out);
+    const key = `${outward.join()} ${away}`;
+    let bounds = this.bounds.get(key);
+    if (!bounds) this.bounds.set(key, (bounds = shadowBounds(this.sheet, outward, away, this.days.before(outward))));
+    return bounds;
+  }
+}
+
+/** Wider than any rounding. [m] */
+const SLACK = 1e-6;
+
+/** Bounds of a sheet's shadow on the plane outward · p = away; of a sheet not wholly before it there are none. */
+function shadowBounds(
+  { corner, u, v }: ClothSheet,
+  outward: SpacePoint,
+  away: number,
+  { directions, cosine }: Facing,
+): Float64Array {
+  const bounds = new Float64Array(4 * directions.count);
+  const corners = [0, 1, 2, 3].map((c): SpacePoint => [
+    corner[0] + (c & 1 ? u[0] : 0) + (c & 2 ? v[0] : 0),
+    corner[1] + (c & 1 ? u[1] : 0) + (c & 2 ? v[1] : 0),
+    corner[2] + (c & 1 ? u[2] : 0) + (c & 2 ? v[2] : 0),
+  ]);
+  const before = corners.map((each) => dot(outward, each) - away);
+  if (before.every((distance) => distance <= 0)) {
+    for (let at = 0; at < bounds.length; at += 4) bounds.set([Infinity, -Infinity, Infinity, -Infinity], at);
+    return bounds;
+  }
+  if (before.some((distance) => distance < 0)) {
+    for (let at = 0; at < bounds.length; at += 4) bounds.set([-Infinity, Infinity, -Infinity, Infinity], at);
+    return bounds;
+  }
+  const [fromS, fromT] = [0, 1].map((axis) => corners.map((each) => onAxes(outward, each)[axis]));
+  for (let n = 0, at = 0; n < directions.count; n++, at += 4) {
+    const [goS, goT] = onAxes(outward, [directions.x[n], directions.y[n], directions.z[n]]);
+    let [minS, maxS, minT, maxT] = [Infinity, -Infinity, Infinity, -Infinity];
+    for (let c = 0; c < 4; c++) {
+      const reach = before[c] / cosine[n];
+      const s = fromS[c] - reach * goS;
+      const t = fromT[c] - reach * goT;
+      if (s < minS) minS = s;
+      if (s > maxS) maxS = s;
+      if (t < minT) minT = t;
+      if (t > maxT) maxT = t;
+    }
+    bounds[at] = minS - SLACK;
+    bounds[at + 1] = maxS + SLACK;
+    bounds[at + 2] = minT - SLACK;
+    bounds[at + 3] = maxT + SLACK;
+  }
+  return bounds;
+}
+
+/** Along an upright face and up it; on a level one along x and y. */
+function onAxes([nx, ny, nz]: SpacePoint, [x, y, z]: SpacePoint): [number, number] {
+  return nz === 0 ? [y * nx - x * ny, z] : [x, y];
+}
+
+function dot(a: SpacePoint, b: SpacePoint): number {
+  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+}
+
+function outOf({ middle, outward }: FacePatch): SpacePoint {
+  return [middle[0] + OUTSIDE * outward[0], middle[1] + OUTSIDE * outward[1], middle[2] + OUTSIDE * outward[2]];
+}
+
+function placeOf({ middle, outward }: FacePatch): string {
+  return [...middle, ...outward].join();
+}
+
+function litPatch({ outward, reflects }: FacePatch, days: LitDays, shares: Float64Array): PatchLight {
+  const { moments } = days;
+  const { samples, cosine } = days.before(outward);
+  const on = new Float64Array(moments.length);
+  const glow = new Float64Array(moments.length);
+  for (let n = 0; n < samples.length; n++) on[samples[n]] = shares[n] * moments[samples[n]].beam * cosine[n];
+  for (let k = 0; k < on.length; k++) {
+    on[k] += SKY_ON_FACE * moments[k].diffuse;
+    glow[k] = faceGlow(moments[k].air, reflects, on[k]);
+  }
+  return { shares, on, glow };
+}

@@ -1,0 +1,200 @@
+/** What patches of faces a point looks on, ray by ray. */
+import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
+import { skyRays } from '../../../cast/sky.ts';
+import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import { isNear, type Reach, reachOf, standsBetween } from '../../../scene/between.ts';
+import { planDirection } from '../../../scene/direction.ts';
+import type { Faces } from '../../../scene/faces.ts';
+import type { ClothSheet, OwnCrown, Scene, Solid } from '../../../scene/solids.ts';
+import { TOUCH } from '../../../scene/ties.ts';
+
+/** The patches that a point's rays end on: their numbers, and their weights from above and from below. */
+export interface View {
+  readonly patches: Int32Array;
+  readonly up: Float64Array;
+  readonly down: Float64Array;
+  readonly rays: EndedRays;
+}
+
+/** The rays of a point that end on faces. */
+interface EndedRays {
+  readonly point: SpacePoint;
+  /** Which of the sky's rays, each upwards, or mirrored downwards and then as −1 − its number. */
+  readonly ray: Int16Array;
+  readonly patch: Int32Array;
+  /** How far off the face is. [m] */
+  readonly reach: Float64Array;
+}
+
+export interface Views {
+  from(point: SpacePoint, state: number, own?: OwnCrown): View;
+}
+
+/** The sky's rays on the plan, 3 numbers each, and the patches' sums, emptied after each view. */
+interface Desk {
+  readonly directions: Float64Array;
+  readonly every: number;
+  readonly up: Float64Array;
+  readonly down: Float64Array;
+}
+
+/** Finds views, each once. */
+export class ViewFinder implements Views {
+  readonly desk: Desk;
+  private readonly faces: Faces;
+  /** All that hides a face without being one, by yearly state. */
+  private readonly others: readonly { readonly id: string; readonly solid: Solid; readonly reach: Reach }[][];
+  private readonly known = new Map<string, View>();
+  /** Where the ray at hand meets a face, and its way upward. */
+  private readonly met: [number, number, number] = [0, 0, 0];
+  private readonly upward: [number, number, number] = [0, 0, 1];
+
+  /** @param every of the sky's rays: each of fewer counts for as many */
+  constructor(scene: Scene, faces: Faces, every: number) {
+    this.faces = faces;
+    this.others = scene.states.map((occluders) =>
+      occluders.flatMap(({ id, solids }) =>
+        solids
+          .filter((solid) => !('reflects' in solid) || solid.reflects === null)
+          .map((solid) => ({ id, solid, reach: reachOf(solid) })),
+      ),
+    );
+    const { azimuth, altitude } = skyRays();
+    const directions = Float64Array.from(
+      Array.from(azimuth, (bearing, k) => planDirection(bearing, altitude[k], scene.upBearing)).flat(),
+    );
+    this.desk = { directions, every, up: new Float64Array(faces.count), down: new Float64Array(faces.count) };
+  }
+
+  from(point: SpacePoint, state: number, own?: OwnCrown): View {
+    const key = `${state} ${own?.of} ${point.join()}`;
+    let view = this.known.get(key);
+    if (!view) this.known.set(key, (view = this.look(point, state, own)));
+    return view;
+  }
+
+  private look(point: SpacePoint, state: number, own?: OwnCrown): View {
+    const { faces } = this;
+    const { directions, every } = this.desk;
+    const [x, y, z] = point;
+    const ray: number[] = [];
+    const patch: number[] = [];
+    const reach: number[] = [];
+    for (let k = 0; k < directions.length / 3; k += every) {
+      const dx = directions[3 * k];
+      const dy = directions[3 * k + 1];
+      for (let way = 1; way >= -1; way -= 2) {
+        const dz = way * directions[3 * k + 2];
+        const met = faces.meet(x, y, z, dx, dy, dz);
+        if (met < 0 || this.isHidden(point, dx, dy, dz, faces.reach, state, own)) continue;
+        ray.push(way > 0 ? k : -1 - k);
+        patch.push(met);
+        reach.push(faces.reach);
+      }
+    }
+    return viewOf(
+      { point, ray: Int16Array.from(ray), patch: Int32Array.from(patch), reach: Float64Array.from(reach) },
+      this.desk,
+    );
+  }
+
+  private isHidden(
+    point: SpacePoint,
+    dx: number,
+    dy: number,
+    dz: number,
+    reach: number,
+    state: number,
+    own?: OwnCrown,
+  ): boolean {
+    const { met, upward } = this;
+    met[0] = point[0] + reach * dx;
+    met[1] = point[1] + reach * dy;
+    met[2] = point[2] + reach * dz;
+    const way = dz > 0 ? 1 : -1;
+    upward[0] = way * dx;
+    upward[1] = way * dy;
+    upward[2] = way * dz;
+    const lower = dz > 0 ? point : met;
+    const upper = dz > 0 ? met : point;
+    if (own !== undefined && standsBetween(own, lower, upper, upward)) return true;
+    const others = this.others[state];
+    for (let n = 0; n < others.length; n++) {
+      const { id, solid, reach: near } = others[n];
+      if (id !== own?.of && isNear(near, lower, upper) && standsBetween(solid, lower, upper, upward)) return true;
+    }
+    return false;
+  }
+}
+
+/** Views of a yard with further cloth in it: the rays are known, and only the cloth is asked whether it hides them. */
+export class ViewsUnder implements Views {
+  private readonly bare: ViewFinder;
+  private readonly sheets: readonly ClothSheet[];
+  private readonly known = new Map<View, View>();
+
+  constructor(bare: ViewFinder, sheets: readonly ClothSheet[]) {
+    this.bare = bare;
+    this.sheets = sheets;
+  }
+
+  /** @returns the bare view itself where the cloth hides nothing of it */
+  from(point: SpacePoint, state: number, own?: OwnCrown): View {
+    const bare = this.bare.from(point, state, own);
+    let view = this.known.get(bare);
+    if (!view) this.known.set(bare, (view = this.hiding(bare)));
+    return view;
+  }
+
+  private hiding(bare: View): View {
+    const { point, ray, patch, reach } = bare.rays;
+    const { directions } = this.bare.desk;
+    const frames = this.sheets.map((sheet) => new ClothFrame(sheet, ...point));
+    const isOpen = (n: number): boolean => {
+      const k = ray[n] < 0 ? -1 - ray[n] : ray[n];
+      const dz = (ray[n] < 0 ? -1 : 1) * directions[3 * k + 2];
+      for (let s = 0; s < frames.length; s++)
+        if (frames[s].reachAlong(directions[3 * k], directions[3 * k + 1], dz) < reach[n] - TOUCH) return false;
+      return true;
+    };
+    const open: number[] = [];
+    for (let n = 0; n < ray.length; n++) if (isOpen(n)) open.push(n);
+    if (open.length === ray.length) return bare;
+    return viewOf(
+      {
+        point,
+        ray: Int16Array.from(open, (n) => ray[n]),
+        patch: Int32Array.from(open, (n) => patch[n]),
+        reach: Float64Array.from(open, (n) => reach[n]),
+      },
+      this.bare.desk,
+    );
+  }
+}
+
+function viewOf(rays: EndedRays, { every, up, down }: Desk): View {
+  const { weight } = skyRays();
+  const { ray, patch } = rays;
+  const seen: number[] = [];
+  for (let n = 0; n < ray.length; n++) {
+    const index = patch[n];
+    if (up[index] === 0 && down[index] === 0) seen.push(index);
+    if (ray[n] >= 0) up[index] += every * weight[ray[n]];
+    else down[index] += every * weight[-1 - ray[n]];
+  }
+  const view = {
+    patches: Int32Array.from(seen),
+    up: Float64Array.from(seen, (index) => up[index]),
+    down: Float64Array.from(seen, (index) => down[index]),
+    rays,
+  };
+  for (const index of seen) up[index] = down[index] = 0;
+  return view;
+}
+
+/** What of a view is one wall's or building's. */
+export function partOf(view: View, faces: Faces, id: string): View {
+  const { patches, up, down } = view;
+  const its = (_: number, n: number) => faces.patch(patches[n]).id === id;
+  return { ...view, patches: patches.filter(its), up: up.filter(its), down: down.filter(its) };
+}
