@@ -46,8 +46,6 @@ export interface FacePatch {
   readonly middle: SpacePoint;
   /** The way out of the face, of length 1. */
   readonly outward: SpacePoint;
-  /** The same for patches of other yards that stand there and are as bright. */
-  readonly key: string;
 }
 
 /** The faces of a yard, to be met by rays. */
@@ -112,7 +110,7 @@ export class Faces {
   }
 
   patch(index: number): FacePatch {
-    return (this.known[index] ??= withKey(this.made(index)));
+    return (this.known[index] ??= this.made(index));
   }
 
   private reachOfLevel(level: Level, x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
@@ -125,7 +123,7 @@ export class Faces {
     return level.rings.some((ring) => pointInRing([px, py], ring, level.thin ? TOUCH : 0)) ? t : NaN;
   }
 
-  private made(index: number): Omit<FacePatch, 'key'> {
+  private made(index: number): FacePatch {
     const side = this.sides.findLast(({ first }) => first <= index);
     const level = this.levels.findLast(({ first }) => first <= index);
     if (level) {
@@ -143,10 +141,6 @@ export class Faces {
     const { id, reflects, ax, ay, nx, ny } = side;
     return { id, reflects, middle: [ax - ny * s, ay + nx * s, z], outward: [nx, ny, 0] };
   }
-}
-
-function withKey(patch: Omit<FacePatch, 'key'>): FacePatch {
-  return { ...patch, key: [...patch.middle, ...patch.outward, patch.reflects].join() };
 }
 
 /** Shares of sunlight that the faces of a yard throw back, each once. */

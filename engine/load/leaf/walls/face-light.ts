@@ -14,6 +14,8 @@ const OUTSIDE = 0.01;
 
 /** What reaches a patch, and what shines on it and its longwave. [W/m²] */
 export interface PatchLight {
+  /** Share of sunlight that the patch throws back. */
+  readonly reflects: number;
   /** Of the beam, one value a sample in which the sun stands before the face. */
   readonly shares: Float64Array;
   /** One value a sample of all the days. */
@@ -119,7 +121,9 @@ export class CastLights implements FaceLights {
 
   private cast(index: number): PatchLight {
     const patch = this.faces.patch(index);
-    const light = litPatch(patch, this.days, this.like?.sharesAt(patch) ?? this.castShares(patch));
+    const like = this.like?.at(patch);
+    const light =
+      like?.reflects === patch.reflects ? like : litPatch(patch, this.days, like?.shares ?? this.castShares(patch));
     this.byPlace?.set(placeOf(patch), light);
     return light;
   }
@@ -131,11 +135,12 @@ export class CastLights implements FaceLights {
     return caster.sharesAt(outOf(patch));
   }
 
-  private sharesAt(patch: FacePatch): Float64Array | undefined {
+  /** The light of the patch that stands where another yard's does. */
+  private at(patch: FacePatch): PatchLight | undefined {
     this.byPlace ??= new Map(
       this.lights.flatMap((light, index) => (light ? [[placeOf(this.faces.patch(index)), light]] : [])),
     );
-    return this.byPlace.get(placeOf(patch))?.shares;
+    return this.byPlace.get(placeOf(patch));
   }
 }
 
@@ -282,5 +287,5 @@ function litPatch({ outward, reflects }: FacePatch, days: LitDays, shares: Float
     on[k] += SKY_ON_FACE * moments[k].diffuse;
     glow[k] = faceGlow(moments[k].air, reflects, on[k]);
   }
-  return { shares, on, glow };
+  return { reflects, shares, on, glow };
 }

@@ -58,7 +58,8 @@ const known = new WeakMap<WallsRound, (days: LitDays) => CastLights | undefined>
  * @param every of the rays looked along: all, where nothing is said; each of fewer counts for as many
  */
 export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): WallsRound {
-  const faces = boundedFaces(scene, PATCH);
+  // As much coarser as the rays are fewer.
+  const faces = boundedFaces(scene, PATCH * Math.sqrt(every));
   if (faces.none) return NO_WALLS;
   const thinned = every * Math.max(1, Math.round(faces.sideCount / MANY_SIDES));
   const views = new ViewFinder(scene, faces, thinned);
