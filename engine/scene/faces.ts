@@ -25,6 +25,7 @@ interface Side extends Cut {
   /** Outward, of length 1. */
   readonly nx: number;
   readonly ny: number;
+  readonly outward: SpacePoint;
 }
 
 /** A top is met from above alone, an eaves' sheet from below as well. */
@@ -32,6 +33,8 @@ interface Level extends Cut {
   readonly rings: readonly Ring[];
   readonly height: number;
   readonly thin: boolean;
+  readonly upward: SpacePoint;
+  readonly downward: SpacePoint;
   readonly minX: number;
   readonly minY: number;
   readonly wide: number;
@@ -44,7 +47,7 @@ export interface FacePatch {
   readonly id: string;
   readonly reflects: number;
   readonly middle: SpacePoint;
-  /** The way out of the face, of length 1. */
+  /** The way out of the face, of length 1: the same object for all patches of one face. */
   readonly outward: SpacePoint;
 }
 
@@ -132,14 +135,19 @@ export class Faces {
       const x = level.minX + (((within % level.along) + 0.5) / level.along) * level.wide;
       const y = level.minY + ((Math.floor(within / level.along) + 0.5) / level.up) * level.deep;
       const { id, reflects, height } = level;
-      return { id, reflects, middle: [x, y, height], outward: [0, 0, n < level.along * level.up ? 1 : -1] };
+      return {
+        id,
+        reflects,
+        middle: [x, y, height],
+        outward: n < level.along * level.up ? level.upward : level.downward,
+      };
     }
     if (!side) throw new Error(`No patch ${index}.`);
     const n = index - side.first;
     const s = (((n % side.along) + 0.5) / side.along) * side.length;
     const z = ((Math.floor(n / side.along) + 0.5) / side.up) * side.height;
-    const { id, reflects, ax, ay, nx, ny } = side;
-    return { id, reflects, middle: [ax - ny * s, ay + nx * s, z], outward: [nx, ny, 0] };
+    const { id, reflects, ax, ay, nx, ny, outward } = side;
+    return { id, reflects, middle: [ax - ny * s, ay + nx * s, z], outward };
   }
 }
 
@@ -184,7 +192,7 @@ function sidesOf({ id, solids }: Occluder, size: number): Side[] {
       const length = Math.hypot(bx - ax, by - ay);
       const [nx, ny] = [(by - ay) / length, (ax - bx) / length];
       const cut = { id, reflects, first: 0, along: partsOf(length, size), up: partsOf(height, size) };
-      return { ...cut, ax, ay, bx, by, length, height, nx, ny };
+      return { ...cut, ax, ay, bx, by, length, height, nx, ny, outward: [nx, ny, 0] };
     }).filter(({ length }) => length > TOUCH);
   });
 }
@@ -196,7 +204,11 @@ function levelsOf({ id, solids }: Occluder, size: number): Level[] {
     const { minX, minY, maxX, maxY } = boundsOf(rings.flat());
     const [wide, deep] = [maxX - minX, maxY - minY];
     const cut = { id, reflects, first: 0, along: partsOf(wide, size), up: partsOf(deep, size) };
-    return [{ ...cut, rings, height, thin: solid.kind === 'lid', minX, minY, wide, deep }];
+    const [upward, downward]: SpacePoint[] = [
+      [0, 0, 1],
+      [0, 0, -1],
+    ];
+    return [{ ...cut, rings, height, thin: solid.kind === 'lid', upward, downward, minX, minY, wide, deep }];
   });
 }
 

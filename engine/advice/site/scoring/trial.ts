@@ -9,7 +9,7 @@ import {
   lasts,
   newJudgement,
 } from '../../../load/leaf/judge.ts';
-import { underSky } from '../../../load/leaf/surroundings.ts';
+import { type Surroundings, underSky } from '../../../load/leaf/surroundings.ts';
 import { maskOf } from '../../../load/light/grid-of.ts';
 import { isEstablished } from '../../../load/verdict/limit.ts';
 import type { Outcome, Verdict } from '../../../load/types.ts';
@@ -92,9 +92,10 @@ export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?
         // The caster hangs all its sheets at the same times; pieces of one trial have the `up` of the first.
         caster.hang(cloth.flatMap(clothSheets), cloth[0] && hangsOf(cloth[0]));
         const [sums] = caster.sums();
-        const byPlant = together(cloth);
+        const arounds = roundPoints(targets, cloth);
+        const byPlant = together(cloth, arounds);
         const dark = guard.dark(cloth);
-        const plants = judge(cloth).map(({ heat, scorchDose, peak }, k): TrialPlant => {
+        const plants = judge(cloth, arounds).map(({ heat, scorchDose, peak }, k): TrialPlant => {
           const { feature, row } = targets.plants[k];
           const verdict = verdictOf(heat, milderBy(row, isEstablished(plan, feature)), dark.has(feature.id));
           return { id: feature.id, spared: byPlant[k], scorchDose, peak, verdict };
@@ -114,6 +115,18 @@ export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?
   };
 }
 
+/** What stands round each point while cloth hangs, by point and heat day; its sky is that of the yard without. */
+type Arounds = readonly (readonly Surroundings[])[];
+
+/** Walls throw less where the cloth takes their sun, and what it hides of them nothing. */
+function roundPoints({ heats, points, walls }: Targets, cloth: readonly (Canopy | Screen)[]): Arounds {
+  const under = walls.under(cloth.flatMap(clothSheets));
+  return points.map(({ at, own, around }) => {
+    const glows = under.changedOn(heats, at, own);
+    return around.map((bare, h) => (glows[h] === bare.walls ? bare : { ...bare, walls: glows[h] }));
+  });
+}
+
 interface HeatJudged {
   heat: HeatVerdict;
   scorchDose: number;
@@ -121,7 +134,7 @@ interface HeatJudged {
 }
 
 /** Judges every plant on the heatwave day under any cloth, from tables of its leaves. */
-function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[]) => HeatJudged[] {
+function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[], arounds: Arounds) => HeatJudged[] {
   const { heats, plants, points } = targets;
   const hottest = heats.reduce((best, { day }, h) => (day.high > heats[best].day.high ? h : best), 0);
   const heat = heats[hottest];
@@ -131,7 +144,7 @@ function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[]) => H
   const skies = points.map(({ at, sky }) => raysOf(at, sky[hottest]));
   const shares = new Float64Array(heat.samples.count);
   const [dry, wet] = [newJudgement(), newJudgement()];
-  return (cloth) => {
+  return (cloth, arounds) => {
     const sheets = cloth.flatMap(clothSheets);
     const judged = plants.map((): HeatJudged => ({ heat: 'fine', scorchDose: 0, peak: -Infinity }));
     for (const [index, point] of points.entries()) {
@@ -139,7 +152,7 @@ function heatJudge(targets: Targets): (cloth: readonly (Canopy | Screen)[]) => H
       const { limit } = plants[point.plant];
       shares.set(point.shares[hottest]);
       heat.caster.dim(point.at, sheets, shares);
-      const open = point.around[hottest];
+      const open = arounds[index][hottest];
       const around = underSky(open, open.sky - skies[index].takenBy(sheets));
       judgeLeaf(thirsty[point.plant][hottest], shares, around, limit, undefined, dry);
       const parched = lasts(dry.longest);

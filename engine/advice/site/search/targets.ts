@@ -6,7 +6,7 @@ import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedPlaces } from '../../../load/verdict/bed-load.ts';
 import { cellCenter } from '../../../load/light/grid-of.ts';
 import { groundRise } from '../../../load/leaf/ground.ts';
-import { createWallsRound } from '../../../load/leaf/walls/walls-round.ts';
+import { createWallsRound, type WallsRound } from '../../../load/leaf/walls/walls-round.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../../load/leaf/surroundings.ts';
 import { limitOf } from '../../../load/verdict/limit.ts';
@@ -39,6 +39,8 @@ interface TargetPoint {
   /** Index into `plants`. */
   readonly plant: number;
   readonly at: SpacePoint;
+  /** The plant's own crown, in the way of this point alone. */
+  readonly own?: OwnCrown;
   /** Share of its plant. */
   readonly part: number;
   /** Its part of the plant's harm, heat days averaged: worth × share of the plant ÷ heat days. */
@@ -61,6 +63,8 @@ export interface Targets {
   readonly heats: readonly HeatDay[];
   readonly plants: readonly TargetPlant[];
   readonly points: readonly TargetPoint[];
+  /** Of the yard as it is. */
+  readonly walls: WallsRound;
   /** Directions of the sky's rays on the plan, x, y, z of each. */
   readonly skyDirections: Float64Array;
 }
@@ -89,6 +93,7 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
       points.push({
         plant,
         at,
+        own,
         part,
         weight: (worth * part) / heats.value.length,
         shares: heats.value.map(({ caster }) => caster.sharesAt(at, own)),
@@ -103,7 +108,7 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
   }
   return {
     ok: true,
-    value: { plan, scene, heats: heats.value, plants, points, skyDirections: skyDirectionsOf(scene) },
+    value: { plan, scene, heats: heats.value, plants, points, walls, skyDirections: skyDirectionsOf(scene) },
   };
 }
 

@@ -21,6 +21,8 @@ export interface PatchLight {
   /** One value a sample of all the days. */
   readonly on: Float64Array;
   readonly glow: Float64Array;
+  /** The samples in which cloth that is tried takes something of it. */
+  readonly dimmed: Int32Array;
 }
 
 export interface FaceLights {
@@ -41,7 +43,9 @@ export class LitDays {
   readonly moments: readonly LeafMoment[];
   private readonly first = new Map<HeatDay['samples'], number>();
   private readonly directions: Directions;
-  private readonly facings = new Map<string, Facing>();
+  private readonly facings = new Map<SpacePoint, Facing>();
+  /** Faces that look the same way share theirs. */
+  private readonly byWay = new Map<string, Facing>();
 
   constructor(scene: Scene, heats: readonly HeatDay[]) {
     this.heats = heats;
@@ -68,9 +72,12 @@ export class LitDays {
 
   /** @param outward the way out of a face */
   before(outward: SpacePoint): Facing {
-    const key = outward.join();
-    let facing = this.facings.get(key);
-    if (!facing) this.facings.set(key, (facing = this.facing(outward)));
+    const known = this.facings.get(outward);
+    if (known) return known;
+    const way = outward.join();
+    const facing = this.byWay.get(way) ?? this.facing(outward);
+    this.byWay.set(way, facing);
+    this.facings.set(outward, facing);
     return facing;
   }
 
@@ -169,7 +176,23 @@ export class LightsUnder implements FaceLights {
     const patch = this.faces.patch(index);
     let shares: Float64Array | null = null;
     for (const shadow of this.shadows) shares = shadow.dim(patch, shares ?? bare.shares, shares);
-    return shares === null ? bare : litPatch(patch, this.days, shares);
+    return shares === null ? bare : this.dimmedLight(patch, bare, shares);
+  }
+
+  private dimmedLight({ outward, reflects }: FacePatch, bare: PatchLight, shares: Float64Array): PatchLight {
+    const { moments } = this.days;
+    const { samples, cosine } = this.days.before(outward);
+    const on = bare.on.slice();
+    const glow = bare.glow.slice();
+    const dimmed: number[] = [];
+    for (let n = 0; n < shares.length; n++) {
+      if (shares[n] === bare.shares[n]) continue;
+      const k = samples[n];
+      on[k] = shares[n] * moments[k].beam * cosine[n] + SKY_ON_FACE * moments[k].diffuse;
+      glow[k] = faceGlow(moments[k].air, reflects, on[k]);
+      dimmed.push(k);
+    }
+    return { reflects, shares, on, glow, dimmed: Int32Array.from(dimmed) };
   }
 }
 
@@ -177,8 +200,8 @@ export class LightsUnder implements FaceLights {
 class SheetShadows {
   private readonly sheet: ClothSheet;
   private readonly days: LitDays;
-  /** By plane: between which bounds along its two axes the sheet's shadow lies, 4 numbers a sample. */
-  private readonly bounds = new Map<string, Float64Array>();
+  /** By the way out of a face: where on its plane the sheet's shadow lies. */
+  private readonly bounds = new Map<SpacePoint, Bounds>();
 
   constructor(sheet: ClothSheet, days: LitDays) {
     this.sheet = sheet;
@@ -190,8 +213,9 @@ class SheetShadows {
     const { outward } = patch;
     const { directions } = this.days.before(outward);
     const out = outOf(patch);
-    const bounds = this.boundsOn(outward, out);
+    const { all, bounds } = this.boundsOn(outward, out);
     const [s, t] = onAxes(outward, out);
+    if (s < all[0] || s > all[1] || t < all[2] || t > all[3]) return into;
     let frame: ClothFrame | null = null;
     let left = into;
     for (let n = 0, at = 0; n < directions.count; n++, at += 4) {
@@ -205,59 +229,62 @@ class SheetShadows {
     return left;
   }
 
-  private boundsOn(outward: SpacePoint, out: SpacePoint): Float64Array {
-    const away = dot(outward, out);
-    const key = `${outward.join()} ${away}`;
-    let bounds = this.bounds.get(key);
-    if (!bounds) this.bounds.set(key, (bounds = shadowBounds(this.sheet, outward, away, this.days.before(outward))));
+  private boundsOn(outward: SpacePoint, out: SpacePoint): Bounds {
+    let bounds = this.bounds.get(outward);
+    if (!bounds) {
+      bounds = shadowBounds(this.sheet, outward, dot(outward, out), this.days.before(outward));
+      this.bounds.set(outward, bounds);
+    }
     return bounds;
   }
+}
+
+/** Between what a sheet's shadow lies along the two axes of a plane: from, to, from, to. [m] */
+interface Bounds {
+  /** Of all samples, 4 numbers. */
+  readonly all: Float64Array;
+  /** 4 numbers a sample. */
+  readonly bounds: Float64Array;
 }
 
 /** Wider than any rounding. [m] */
 const SLACK = 1e-6;
 
-/** Bounds of a sheet's shadow on the plane outward · p = away; of a sheet not wholly before it there are none. */
+/** Of the plane outward · p = away; a sheet that is not wholly before it has no bounds there. */
 function shadowBounds(
   { corner, u, v }: ClothSheet,
   outward: SpacePoint,
   away: number,
   { directions, cosine }: Facing,
-): Float64Array {
+): Bounds {
   const bounds = new Float64Array(4 * directions.count);
+  const all = Float64Array.of(Infinity, -Infinity, Infinity, -Infinity);
   const corners = [0, 1, 2, 3].map((c): SpacePoint => [
     corner[0] + (c & 1 ? u[0] : 0) + (c & 2 ? v[0] : 0),
     corner[1] + (c & 1 ? u[1] : 0) + (c & 2 ? v[1] : 0),
     corner[2] + (c & 1 ? u[2] : 0) + (c & 2 ? v[2] : 0),
   ]);
   const before = corners.map((each) => dot(outward, each) - away);
-  if (before.every((distance) => distance <= 0)) {
-    for (let at = 0; at < bounds.length; at += 4) bounds.set([Infinity, -Infinity, Infinity, -Infinity], at);
-    return bounds;
-  }
+  if (before.every((distance) => distance <= 0)) return { all, bounds };
   if (before.some((distance) => distance < 0)) {
-    for (let at = 0; at < bounds.length; at += 4) bounds.set([-Infinity, Infinity, -Infinity, Infinity], at);
-    return bounds;
+    for (let at = 0; at < bounds.length; at += 2) bounds.set([-Infinity, Infinity], at);
+    return { all: Float64Array.of(-Infinity, Infinity, -Infinity, Infinity), bounds };
   }
   const [fromS, fromT] = [0, 1].map((axis) => corners.map((each) => onAxes(outward, each)[axis]));
   for (let n = 0, at = 0; n < directions.count; n++, at += 4) {
     const [goS, goT] = onAxes(outward, [directions.x[n], directions.y[n], directions.z[n]]);
-    let [minS, maxS, minT, maxT] = [Infinity, -Infinity, Infinity, -Infinity];
-    for (let c = 0; c < 4; c++) {
-      const reach = before[c] / cosine[n];
-      const s = fromS[c] - reach * goS;
-      const t = fromT[c] - reach * goT;
-      if (s < minS) minS = s;
-      if (s > maxS) maxS = s;
-      if (t < minT) minT = t;
-      if (t > maxT) maxT = t;
+    const along = corners.map((_, c) => fromS[c] - (before[c] / cosine[n]) * goS);
+    const up = corners.map((_, c) => fromT[c] - (before[c] / cosine[n]) * goT);
+    bounds[at] = Math.min(...along) - SLACK;
+    bounds[at + 1] = Math.max(...along) + SLACK;
+    bounds[at + 2] = Math.min(...up) - SLACK;
+    bounds[at + 3] = Math.max(...up) + SLACK;
+    for (let b = 0; b < 4; b += 2) {
+      if (bounds[at + b] < all[b]) all[b] = bounds[at + b];
+      if (bounds[at + b + 1] > all[b + 1]) all[b + 1] = bounds[at + b + 1];
     }
-    bounds[at] = minS - SLACK;
-    bounds[at + 1] = maxS + SLACK;
-    bounds[at + 2] = minT - SLACK;
-    bounds[at + 3] = maxT + SLACK;
   }
-  return bounds;
+  return { all, bounds };
 }
 
 /** Along an upright face and up it; on a level one along x and y. */
@@ -277,6 +304,8 @@ function placeOf({ middle, outward }: FacePatch): string {
   return [...middle, ...outward].join();
 }
 
+const NONE = new Int32Array(0);
+
 function litPatch({ outward, reflects }: FacePatch, days: LitDays, shares: Float64Array): PatchLight {
   const { moments } = days;
   const { samples, cosine } = days.before(outward);
@@ -287,5 +316,5 @@ function litPatch({ outward, reflects }: FacePatch, days: LitDays, shares: Float
     on[k] += SKY_ON_FACE * moments[k].diffuse;
     glow[k] = faceGlow(moments[k].air, reflects, on[k]);
   }
-  return { reflects, shares, on, glow };
+  return { reflects, shares, on, glow, dimmed: NONE };
 }

@@ -146,19 +146,32 @@ export class ViewsUnder implements Views {
     return view;
   }
 
+  /** Hears what weight of each patch the cloth hides from a point, from above and from below. */
+  hidden({ rays }: View, hear: (patch: number, up: number, down: number) => void): void {
+    const isOpen = this.openFrom(rays.point);
+    const { every, up, down } = this.bare.desk;
+    const { weight } = skyRays();
+    const { ray, patch, reach } = rays;
+    const seen: number[] = [];
+    for (let n = 0; n < ray.length; n++) {
+      if (isOpen(ray[n], reach[n])) continue;
+      const index = patch[n];
+      if (up[index] === 0 && down[index] === 0) seen.push(index);
+      if (ray[n] >= 0) up[index] += every * weight[ray[n]];
+      else down[index] += every * weight[-1 - ray[n]];
+    }
+    for (const index of seen) {
+      const [lostUp, lostDown] = [up[index], down[index]];
+      up[index] = down[index] = 0;
+      hear(index, lostUp, lostDown);
+    }
+  }
+
   private hiding(bare: View): View {
     const { point, ray, patch, reach } = bare.rays;
-    const { directions } = this.bare.desk;
-    const frames = this.sheets.map((sheet) => new ClothFrame(sheet, ...point));
-    const isOpen = (n: number): boolean => {
-      const k = ray[n] < 0 ? -1 - ray[n] : ray[n];
-      const dz = (ray[n] < 0 ? -1 : 1) * directions[3 * k + 2];
-      for (let s = 0; s < frames.length; s++)
-        if (frames[s].reachAlong(directions[3 * k], directions[3 * k + 1], dz) < reach[n] - TOUCH) return false;
-      return true;
-    };
+    const isOpen = this.openFrom(point);
     const open: number[] = [];
-    for (let n = 0; n < ray.length; n++) if (isOpen(n)) open.push(n);
+    for (let n = 0; n < ray.length; n++) if (isOpen(ray[n], reach[n])) open.push(n);
     if (open.length === ray.length) return bare;
     return viewOf(
       {
@@ -169,6 +182,19 @@ export class ViewsUnder implements Views {
       },
       this.bare.desk,
     );
+  }
+
+  /** Tells of a ray of a point whether no cloth hangs before what it ends on. */
+  private openFrom(point: SpacePoint): (ray: number, reach: number) => boolean {
+    const { directions } = this.bare.desk;
+    const frames = this.sheets.map((sheet) => new ClothFrame(sheet, ...point));
+    return (ray, reach) => {
+      const k = 3 * (ray < 0 ? -1 - ray : ray);
+      const dz = ray < 0 ? -directions[k + 2] : directions[k + 2];
+      for (let s = 0; s < frames.length; s++)
+        if (frames[s].reachAlong(directions[k], directions[k + 1], dz) < reach - TOUCH) return false;
+      return true;
+    };
   }
 }
 

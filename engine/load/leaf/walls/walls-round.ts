@@ -108,12 +108,40 @@ function lightsAmong(
   });
 }
 
+/** What is thrown through all the days of some lights, and on each of them. */
+class Glows {
+  private readonly whole: WallGlow;
+  private readonly byFirst = new Map<number, WallGlow>();
+
+  constructor(whole: WallGlow) {
+    this.whole = whole;
+  }
+
+  /** The part of one day, the same object each time. */
+  on({ moments: { length } }: HeatDay, first: number): WallGlow {
+    let glow = this.byFirst.get(first);
+    if (!glow) {
+      const { light, above, below } = this.whole;
+      const part = (values: Float64Array) => values.subarray(first, first + length);
+      glow = { ...this.whole, light: part(light), above: part(above), below: part(below) };
+      this.byFirst.set(first, glow);
+    }
+    return glow;
+  }
+
+  /** A copy to be changed. */
+  copy() {
+    const { light, above, below, ...hidden } = this.whole;
+    return { ...hidden, light: light.slice(), above: above.slice(), below: below.slice() };
+  }
+}
+
 /** Adds up what views bring, each once. */
 class GlowFinder {
   private readonly faces: Faces;
   private readonly views: Views;
   private readonly lightsOn: LightsOn;
-  private readonly known = new WeakMap<View, Map<HeatDay['samples'], WallGlow>>();
+  private readonly known = new WeakMap<View, Map<FaceLights, Glows>>();
 
   constructor(faces: Faces, views: Views, lightsOn: LightsOn) {
     this.faces = faces;
@@ -125,25 +153,24 @@ class GlowFinder {
     const days = this.lightsOn(heats);
     return heats.map((heat, d) => {
       const view = this.views.from(point, heat.state, own);
-      return view.patches.length === 0 ? null : this.glow(view, heat, days[d]);
+      return view.patches.length === 0 ? null : this.glows(view, days[d].lights).on(heat, days[d].first);
     });
   }
 
   each(heat: HeatDay, point: SpacePoint, own?: OwnCrown): Map<string, WallGlow> {
     const { faces } = this;
     const view = this.views.from(point, heat.state, own);
-    const [day] = this.lightsOn([heat]);
+    const [{ lights, first }] = this.lightsOn([heat]);
     const ids = new Set(Array.from(view.patches, (index) => faces.patch(index).id));
-    return new Map([...ids].map((id) => [id, glowOf(partOf(view, faces, id), faces, day, heat)]));
+    return new Map([...ids].map((id) => [id, new Glows(glowOf(partOf(view, faces, id), lights)).on(heat, first)]));
   }
 
-  private glow(view: View, heat: HeatDay, day: DayLights): WallGlow {
-    const { samples } = heat;
-    let glows = this.known.get(view);
-    if (!glows) this.known.set(view, (glows = new Map()));
-    let glow = glows.get(samples);
-    if (!glow) glows.set(samples, (glow = glowOf(view, this.faces, day, heat)));
-    return glow;
+  glows(view: View, lights: FaceLights): Glows {
+    let byLights = this.known.get(view);
+    if (!byLights) this.known.set(view, (byLights = new Map()));
+    let glows = byLights.get(lights);
+    if (!glows) byLights.set(lights, (glows = new Glows(glowOf(view, lights))));
+    return glows;
   }
 }
 
@@ -156,86 +183,98 @@ function wallsUnder(
 ): WallsUnder {
   const viewsNow = new ViewsUnder(views, sheets);
   const dimmed = new Map<FaceLights, LightsUnder>();
-  const lightsNow: LightsOn = (heats) =>
-    lightsOn(heats).map(({ lights, first }) => {
-      let now = dimmed.get(lights);
-      if (!now) dimmed.set(lights, (now = new LightsUnder(lights, faces, sheets)));
-      return { lights: now, first };
-    });
+  const under = (lights: FaceLights): LightsUnder => {
+    let now = dimmed.get(lights);
+    if (!now) dimmed.set(lights, (now = new LightsUnder(lights, faces, sheets)));
+    return now;
+  };
+  const lightsNow: LightsOn = (heats) => lightsOn(heats).map(({ lights, first }) => ({ lights: under(lights), first }));
   const glows = new GlowFinder(faces, viewsNow, lightsNow);
-  const isAsBare = (view: View, days: readonly DayLights[], daysNow: readonly DayLights[]): boolean =>
-    view.patches.every((patch) => days.every(({ lights }, d) => lights.of(patch) === daysNow[d].lights.of(patch)));
-  const on =
-    (changed: boolean): WallsRound['on'] =>
-    (heats, point, own) => {
-      const [days, daysNow] = [lightsOn(heats), lightsNow(heats)];
+  const walls: Omit<WallsUnder, 'at'> = {
+    on(heats, point, own) {
+      const days = lightsOn(heats);
       return heats.map((heat, d) => {
+        const { lights, first } = days[d];
         const view = views.from(point, heat.state, own);
-        const viewNow = viewsNow.from(point, heat.state, own);
-        const [glow] = bare.on([heat], point, own);
-        if (glow === null || (view === viewNow && isAsBare(view, [days[d]], [daysNow[d]]))) return glow;
-        if (!changed) return glows.on([heat], point, own)[0];
-        return changedGlow(glow, faces, view, viewNow, days[d], daysNow[d]);
+        if (view.patches.length === 0) return null;
+        const asBare = viewsNow.from(point, heat.state, own) === view && isLitAlike(view, lights, under(lights));
+        return asBare ? bare.glows(view, lights).on(heat, first) : glows.on([heat], point, own)[0];
       });
-    };
-  return {
-    at: (heat, point, own) => on(false)([heat], point, own)[0],
-    on: on(false),
-    changedOn: on(true),
+    },
+    changedOn(heats, point, own) {
+      const days = lightsOn(heats);
+      const changed = new Map<View, Glows>();
+      return heats.map((heat, d) => {
+        const { lights, first } = days[d];
+        const view = views.from(point, heat.state, own);
+        if (view.patches.length === 0) return null;
+        let now = changed.get(view);
+        if (!now) {
+          now = changedGlows(view, viewsNow, bare.glows(view, lights), lights, under(lights));
+          changed.set(view, now);
+        }
+        return now.on(heat, first);
+      });
+    },
     each: (heat, point, own) => glows.each(heat, point, own),
   };
+  return { ...walls, at: (heat, point, own) => walls.on([heat], point, own)[0] };
 }
 
-function glowOf({ patches, up, down }: View, faces: Faces, { lights, first }: DayLights, { moments }: HeatDay) {
-  const light = new Float64Array(moments.length);
-  const above = new Float64Array(moments.length);
-  const below = new Float64Array(moments.length);
-  const glow = { sky: 0, ground: 0, light, above, below };
+function isLitAlike({ patches }: View, lights: FaceLights, now: FaceLights): boolean {
+  return patches.every((patch) => lights.of(patch) === now.of(patch));
+}
+
+function glowOf({ patches, up, down }: View, lights: FaceLights): WallGlow {
+  const count = lights.days.moments.length;
+  const light = new Float64Array(count);
+  const above = new Float64Array(count);
+  const below = new Float64Array(count);
+  let [sky, ground] = [0, 0];
   for (let n = 0; n < patches.length; n++) {
-    const { on, glow: warm } = lights.of(patches[n]);
-    const bright = (up[n] + down[n]) * faces.patch(patches[n]).reflects;
-    glow.sky += up[n];
-    glow.ground += down[n];
-    for (let k = 0; k < light.length; k++) {
-      light[k] += bright * on[first + k];
-      above[k] += up[n] * warm[first + k];
-      below[k] += down[n] * warm[first + k];
+    const { on, glow, reflects } = lights.of(patches[n]);
+    const [over, under] = [up[n], down[n]];
+    const bright = (over + under) * reflects;
+    sky += over;
+    ground += under;
+    for (let k = 0; k < count; k++) {
+      light[k] += bright * on[k];
+      above[k] += over * glow[k];
+      below[k] += under * glow[k];
     }
   }
-  return glow;
+  return { sky, ground, light, above, below };
 }
 
-/** A glow, and what of its patches is hidden or lit otherwise now. */
-function changedGlow(
-  bare: WallGlow,
-  faces: Faces,
-  before: View,
-  now: View,
-  { lights, first }: DayLights,
-  { lights: lightsNow }: DayLights,
-): WallGlow | null {
-  if (now.patches.length === 0) return null;
-  const light = bare.light.slice();
-  const above = bare.above.slice();
-  const below = bare.below.slice();
-  const glow = { sky: bare.sky, ground: bare.ground, light, above, below };
-  const places = now === before ? null : new Map(Array.from(now.patches, (patch, n) => [patch, n]));
-  for (let n = 0; n < before.patches.length; n++) {
-    const patch = before.patches[n];
-    const at = places === null ? n : places.get(patch);
-    const [up, down] = [before.up[n], before.down[n]];
-    const [upNow, downNow] = at === undefined ? [0, 0] : [now.up[at], now.down[at]];
-    const [was, is] = [lights.of(patch), lightsNow.of(patch)];
-    if (was === is && up === upNow && down === downNow) continue;
-    const { reflects } = faces.patch(patch);
-    const [bright, brightNow] = [reflects * (up + down), reflects * (upNow + downNow)];
-    glow.sky += upNow - up;
-    glow.ground += downNow - down;
-    for (let k = 0; k < light.length; k++) {
-      light[k] += brightNow * is.on[first + k] - bright * was.on[first + k];
-      above[k] += upNow * is.glow[first + k] - up * was.glow[first + k];
-      below[k] += downNow * is.glow[first + k] - down * was.glow[first + k];
+/** A glow less what of its patches is hidden and what the cloth takes of their light; itself where neither is. */
+function changedGlows(view: View, viewsNow: ViewsUnder, bare: Glows, lights: FaceLights, lightsNow: FaceLights): Glows {
+  let changed: ReturnType<Glows['copy']> | null = null;
+  const { patches, up, down } = view;
+  for (let n = 0; n < patches.length; n++) {
+    const was = lights.of(patches[n]);
+    const now = lightsNow.of(patches[n]);
+    if (was === now) continue;
+    changed ??= bare.copy();
+    const { light, above, below } = changed;
+    const bright = (up[n] + down[n]) * was.reflects;
+    for (let m = 0; m < now.dimmed.length; m++) {
+      const k = now.dimmed[m];
+      const cooler = now.glow[k] - was.glow[k];
+      light[k] += bright * (now.on[k] - was.on[k]);
+      above[k] += up[n] * cooler;
+      below[k] += down[n] * cooler;
     }
   }
-  return glow;
+  viewsNow.hidden(view, (patch, lostUp, lostDown) => {
+    changed ??= bare.copy();
+    const { light, above, below } = changed;
+    const { on, glow, reflects } = lightsNow.of(patch);
+    const bright = (lostUp + lostDown) * reflects;
+    changed.sky -= lostUp;
+    changed.ground -= lostDown;
+    for (let k = 0; k < on.length; k++) light[k] -= bright * on[k];
+    if (lostUp > 0) for (let k = 0; k < on.length; k++) above[k] -= lostUp * glow[k];
+    if (lostDown > 0) for (let k = 0; k < on.length; k++) below[k] -= lostDown * glow[k];
+  });
+  return changed === null ? bare : new Glows(changed);
 }

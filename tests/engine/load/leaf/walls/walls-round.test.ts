@@ -10,8 +10,8 @@ import { createSkyViewer } from '../../../../../engine/load/light/sky-viewer.ts'
 import { colourOf } from '../../../../../engine/plan/defaults.ts';
 import { plantRowOf } from '../../../../../engine/plan/catalogue.ts';
 import type { SpacePoint } from '../../../../../engine/plan/geometry/shapes.ts';
-import type { Colour, Feature, Plan, PlanPoint } from '../../../../../engine/plan/types.ts';
-import { buildScene } from '../../../../../engine/scene/build.ts';
+import type { Canopy, Colour, Feature, Plan, PlanPoint, Screen } from '../../../../../engine/plan/types.ts';
+import { buildScene, clothSheets } from '../../../../../engine/scene/build.ts';
 import { planDirection } from '../../../../../engine/scene/direction.ts';
 import { REFLECTS } from '../../../../../engine/scene/reflects.ts';
 import { randomFrom } from '../../../cast/random-plans.ts';
@@ -249,4 +249,107 @@ test('on 50 random courts a leaf is within 0.2 K of the rule read ray by ray (se
       expect(Math.abs(leaf - plainLeaf(yard, point, k, shares[k])), `seed ${seed}, sample ${k}`).toBeLessThan(0.2);
     }
   }
+});
+
+describe('under cloth that is tried', () => {
+  const yard = yardPlan([
+    wall(
+      'north',
+      [
+        [1, 7],
+        [11, 7],
+      ],
+      2.6,
+      'white',
+    ),
+    wall(
+      'west',
+      [
+        [1, 1],
+        [1, 7],
+      ],
+      2.2,
+      'dark',
+    ),
+    {
+      id: 'house',
+      kind: 'building',
+      outline: [
+        [9, 1],
+        [12, 1],
+        [12, 4],
+        [9, 4],
+      ],
+      height: 3,
+      eaves: 0.4,
+    },
+  ]);
+  const roof: Feature = {
+    id: 'r',
+    kind: 'canopy',
+    center: [6, 5],
+    length: 2.5,
+    width: 3,
+    turn: 20,
+    height: 2.1,
+    density: 0.6,
+    drops: [{ side: 'left', depth: 1, density: 0.5 }],
+  };
+  const screen: Feature = {
+    id: 's',
+    kind: 'screen',
+    path: [
+      [3, 3],
+      [4, 6],
+    ],
+    bottom: 0.1,
+    height: 1.9,
+    density: 0.7,
+  };
+  const far: Feature = { ...roof, center: [60, 60] };
+  const points: SpacePoint[] = [
+    [6, 4.2, 1],
+    [2, 5, 0.4],
+    [8.4, 2, 1.4],
+    [6, 6.4, 2.4],
+  ];
+
+  test('walls throw what they throw in the yard with that cloth in it, to the bit; worked out from the change, to 1e-9', () => {
+    const { scene, heat } = laidOut(yard);
+    const bare = createWallsRound(scene);
+    for (const cloth of [[roof], [screen], [roof, screen]]) {
+      const built = laidOut({ ...yard, features: [...yard.features, ...cloth] });
+      const under = bare.under(cloth.flatMap((each) => clothSheets(each as Canopy | Screen)));
+      const anew = createWallsRound(built.scene);
+      let touched = 0;
+      for (const point of points) {
+        const wanted = anew.at(heat, point);
+        expect(under.at(heat, point)).toEqual(wanted);
+        const [changed] = under.changedOn([heat], point);
+        for (const key of ['light', 'above', 'below'] as const)
+          changed?.[key].forEach((value, k) => expect(value).toBeCloseTo(wanted?.[key][k] ?? NaN, 9));
+        expect(changed?.sky).toBeCloseTo(wanted?.sky ?? NaN, 12);
+        expect(changed?.ground).toBeCloseTo(wanted?.ground ?? NaN, 12);
+        if (changed !== bare.at(heat, point)) touched++;
+      }
+      expect(touched).toBeGreaterThan(1);
+    }
+  });
+
+  test('cloth that touches nothing leaves the very light there was', () => {
+    const { scene, heat } = laidOut(yard);
+    const bare = createWallsRound(scene);
+    const under = bare.under(clothSheets(far as Canopy));
+    for (const point of points) {
+      expect(under.at(heat, point)).toBe(bare.at(heat, point));
+      expect(under.changedOn([heat], point)[0]).toBe(bare.at(heat, point));
+    }
+  });
+
+  test('days asked for together shine as each alone does', () => {
+    const { plan, scene } = laidOut(yard);
+    const days = [6, 6].map((month) => valueOf(heatDayOf(plan, scene, { kind: 'heatDay', month })));
+    const together = createWallsRound(scene).on(days, points[0]);
+    days.forEach((day, d) => expect(createWallsRound(scene).at(day, points[0])).toEqual(together[d]));
+  });
 });
