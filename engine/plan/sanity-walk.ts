@@ -9,6 +9,7 @@ import { LIMITS } from './file/limits.ts';
 import { withOptions } from './options.ts';
 import { quote } from './schema/say.ts';
 import { sharedGround } from './geometry/shared-ground.ts';
+import { canBeAt, standardOffset, sunOffset } from './sun-clock.ts';
 import { trunkRadius } from './geometry/trunk.ts';
 import { slits } from './geometry/slits.ts';
 import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from './types.ts';
@@ -58,7 +59,7 @@ function allPlaced(plan: Plan): Placed[] {
 }
 
 function siteWarnings(plan: Plan): Problem[] {
-  const { latitude, skyline } = plan.site;
+  const { latitude, longitude, timeZone, skyline } = plan.site;
   const warnings: Problem[] = [];
   if (Math.abs(latitude) > 66.6)
     warnings.push(
@@ -66,6 +67,15 @@ function siteWarnings(plan: Plan): Problem[] {
         '/site/latitude',
         `Latitude ${latitude} degrees is beyond the polar circle; this is made for hot, bright places. Are ` +
           `latitude and longitude swapped?`,
+      ),
+    );
+  const clocks = standardOffset(timeZone, plan.season.year);
+  if (!canBeAt(longitude, clocks))
+    warnings.push(
+      warning(
+        '/site/timeZone',
+        `The clocks of ${timeZone} are ${ahead(clocks)} UTC, but at longitude ${longitude} the sun is ` +
+          `${ahead(sunOffset(longitude))} it: every hour here is wrong if one of them is.`,
       ),
     );
   if (skyline === undefined) return warnings;
@@ -82,6 +92,11 @@ function siteWarnings(plan: Plan): Problem[] {
   if (skyline.length >= 3 && widest > 180)
     warnings.push(warning('/site/skyline', `The skyline has a gap of ${Math.round(widest)} degrees without a point.`));
   return warnings;
+}
+
+/** "2 h ahead of", "7.5 h behind" */
+function ahead(hours: number): string {
+  return `${Number(Math.abs(hours).toFixed(1))} h ${hours < 0 ? 'behind' : 'ahead of'}`;
 }
 
 function climateWarnings(plan: Plan): Problem[] {

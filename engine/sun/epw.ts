@@ -1,3 +1,4 @@
+import { canBeAt, sunOffset } from '../plan/sun-clock.ts';
 import type { Problem } from '../plan/types.ts';
 import { midnightAt } from './calendar.ts';
 import { bridgeGaps } from './gaps.ts';
@@ -16,8 +17,6 @@ const MS_PER_HOUR = 3_600_000;
 const MAX_BRIDGED_HOURS = 6;
 /** The last column that is read. A row with fewer columns than that, or than most rows, is cut off. */
 const LEAST_COLUMNS = 22;
-/** Clocks this far from the sun's own time stand nowhere on land. [h] */
-const MOST_OFF_SUN = 3.5;
 /** With the sun this low in the middle of an hour it is down for all of it; more beam than that is no rounding. */
 const NIGHT_BELOW = -10; // [°]
 const NO_BEAM = 50; // [W/m²]
@@ -139,11 +138,10 @@ function readHeader(lines: readonly string[]): WeatherPlace {
     headerNumber(fields[8], 'time zone', -12, 14),
     headerNumber(fields[9], 'elevation', -500, 9000),
   ];
-  const sunOffset = longitude / 15;
-  if (Math.abs(utcOffset - sunOffset - 24 * Math.round((utcOffset - sunOffset) / 24)) > MOST_OFF_SUN)
+  if (!canBeAt(longitude, utcOffset))
     fail(
       1,
-      `a time zone of ${utcOffset} h cannot be at longitude ${longitude}, where the sun is ${sunOffset.toFixed(1)} ` +
+      `a time zone of ${utcOffset} h cannot be at longitude ${longitude}, where the sun is ${sunOffset(longitude).toFixed(1)} ` +
         `h ahead of UTC.`,
     );
   const periods = (lines[HEADER_LINES - 1] ?? '').split(',').map((field) => field.trim());

@@ -305,6 +305,22 @@ describe('the sanity walk', () => {
     expect(saysOf([house, plant([3, 3])])[0]).toContain('stands inside building "h"');
   });
 
+  it('a time zone whose clocks stand nowhere near the sun of the longitude', () => {
+    const at = (longitude: number, timeZone: string): string[] =>
+      saysOf([], { site: { ...base.site, longitude, timeZone } });
+    expect(at(-4.8, 'Asia/Tokyo')).toEqual([
+      '/site/timeZone The clocks of Asia/Tokyo are 9 h ahead of UTC, but at longitude -4.8 the sun is 0.3 h behind ' +
+        'it: every hour here is wrong if one of them is.',
+    ]);
+    expect(at(4.8, 'America/Phoenix')[0]).toContain('7 h behind UTC');
+    // As far from the sun as clocks are anywhere: Kashgar by Beijing's time, Galicia, and both sides of the date line.
+    expect(at(76, 'Asia/Shanghai')).toEqual([]);
+    expect(at(-9.2, 'Europe/Madrid')).toEqual([]);
+    expect(at(-172, 'Pacific/Apia')).toEqual([]);
+    expect(at(179, 'Pacific/Auckland')).toEqual([]);
+    expect(at(-67, 'America/Argentina/Buenos_Aires')).toEqual([]);
+  });
+
   it('a skyline of too few points, or with a gap of more than half the horizon', () => {
     const skyline = (...azimuths: number[]): Partial<Plan> => ({
       site: { ...base.site, skyline: azimuths.map((azimuth) => ({ azimuth, altitude: 3 })) } satisfies Site,
