@@ -141,8 +141,8 @@ function readHeader(lines: readonly string[]): WeatherPlace {
   if (!canBeAt(longitude, utcOffset))
     fail(
       1,
-      `a time zone of ${utcOffset} h cannot be at longitude ${longitude}, where the sun is ${sunOffset(longitude).toFixed(1)} ` +
-        `h ahead of UTC.`,
+      `a time zone of ${utcOffset} h cannot be at longitude ${longitude}, where the sun is ` +
+        `${sunOffset(longitude).toFixed(1)} h ahead of UTC.`,
     );
   const periods = (lines[HEADER_LINES - 1] ?? '').split(',').map((field) => field.trim());
   if (periods[0].toUpperCase() !== 'DATA PERIODS')

@@ -17,7 +17,7 @@ export const period: ReadonlySignal<Period> = computed(() =>
 
 const FINE = 0.25;
 
-/** Edge of a cell of the map: as it was chosen, coarser by as much as the usual one is on a large or crowded ground. [m] */
+/** Edge of a cell of the map: as it was chosen, and coarser where the ground is so large or crowded. [m] */
 export const reckonedCell: ReadonlySignal<number> = computed(
   () => (mapCell.value * usualCell(reckonedPlan.value)) / FINE,
 );

@@ -10,10 +10,10 @@ export const LIMITS = {
   values: 500_000,
   /** Objects and lists inside one another. */
   nesting: 100,
-  /** Things drawn in one year, options' included: more than a yard has, and no more than its shade is cast of in time. */
+  /** Things drawn in one year, options' included: more than a yard has, and no more than are reckoned in time. */
   features: 500,
   /** Corners of walls, hedges, screens and buildings of one year. */
-  corners: 1_000,
+  corners: 300,
   pointsPerPath: 500,
   /** Points of all paths and outlines together, earlier years included. */
   points: 20_000,
