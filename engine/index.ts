@@ -213,6 +213,7 @@ export type * from './frame/work/types.ts';
 
 // advice: What to do.
 export { cheaperHeadline, optionHeadline, placeHeadline, triedHeadline } from './advice/words/cure-headlines.ts';
+export { worstFirst } from './load/verdict/worst-first.ts';
 export { drawHeadline, heatHeadline } from './advice/words/yard-headlines.ts';
 export { payoffMap } from './advice/site/payoff-map.ts';
 export type { Sight, SiteSeen } from './advice/site/sights.ts';

@@ -1,16 +1,19 @@
 import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
 import { loadOf } from '../../load/load-of.ts';
-import type { LoadResult, PlantLoad } from '../../load/types.ts';
+import { heatHeadline } from '../../advice/words/yard-headlines.ts';
+import type { LoadResult } from '../../load/types.ts';
+import { worstFirst } from '../../load/verdict/worst-first.ts';
+import { isRough } from '../../sun/weather.ts';
+import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units.ts';
-import { isRough } from '../../sun/weather.ts';
 import { monthWord } from '../../plan/dates.ts';
 import type { Period } from '../../sun/samples.ts';
 import { loadCsv } from '../map/csv.ts';
 import { loadGeoJson } from '../map/geo-json.ts';
 import { heatMap, heatMapKey, plantLetter } from '../map/heat-map.ts';
 import { jsonPieces } from '../text/json-text.ts';
-import { wrapped } from '../text/plain-text.ts';
+import { table, wrapped } from '../text/plain-text.ts';
 import { CELL_OPTION, HEIGHT_OPTION } from './options.ts';
 import { hasFlag, numberGiven, planOf, refuseOption, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -19,7 +22,7 @@ export const load: Verb = {
   name: 'load',
   summary: 'the graded yard: sun load of every spot, hot spots, a verdict for each plant and bed',
   plan: 'required',
-  common: ['date', 'heatwave', 'option', 'weather', 'units'],
+  common: ['date', 'heatwave', 'option', 'weather', 'units', 'sources'],
   options: [
     CELL_OPTION,
     HEIGHT_OPTION,
@@ -59,48 +62,63 @@ function runLoad(request: VerbRequest): VerbResult {
     const collection = loadGeoJson(plan, value);
     return { ok: true, json: collection, text: '', file: jsonPieces(collection) };
   }
-  return { ok: true, json: value, text: loadText(request, plan, value), tellsRough: 'text' };
+  return {
+    ok: true,
+    json: value,
+    text: loadText(request, plan, value),
+    sources: loadSources(request, value),
+    tellsRough: 'text',
+  };
 }
 
-function loadText(request: VerbRequest, plan: Plan, result: LoadResult): string {
-  const { page, units } = request;
-  const { season, grid } = result;
+/** What the sun does in one sentence, each plant from the worst on, and the map that shows it. */
+function loadText({ page, period, units, weather }: VerbRequest, plan: Plan, result: LoadResult): string {
   const { columns } = page;
-  const name = plan.name ?? 'The yard';
-  const head =
-    `${name}, ${periodWords(request.period, season.days)}, ` +
-    `${formatLength(grid.height, units)} above the ground` +
-    (grid.cell > GRID_DEFAULTS.cell ? `, in squares of ${formatLength(grid.cell, units)}` : '');
-  const rough = isRough(plan, request.weather) ? '\nThe climate is rough: every number below is too.' : '';
-  const open =
-    `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ` +
-    `${season.openBeamDose.toFixed(1)} and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day.`;
+  const { height, cell } = result.grid;
+  const rough = isRough(plan, weather) ? ' The climate is rough: every number below is too.' : '';
+  const letters = new Map(result.plants.map(({ id }, index) => [id, plantLetter(index)]));
+  const worths = new Map(plan.features.map((feature) => [feature.id, worthOf(feature)]));
+  const ranked = worstFirst(result.plants, (id) => worths.get(id) ?? 0);
+  const plants = ranked.map(({ id, sentence }) => wrapped(`${letters.get(id) || '-'} ${sentence}`, columns));
+  const spots = result.hotSpots.map(({ sentence }) => wrapped(`- ${sentence}`, columns));
   const key = `${heatMapKey(page.colour)}\n${wrapped(
-    'Grades of the hot load, an index of this project’s own; up is ' + 'the plan’s +y, letters are the plants below.',
+    `Heat of the sun ${formatLength(height, units)} above the ground, ${periodWords(period, result.season.days)}` +
+      `${cell > GRID_DEFAULTS.cell ? `, in squares of ${formatLength(cell, units)}` : ''}; up is the plan’s +y.`,
     columns,
     '',
   )}`;
-  const blocks = [`${head}${rough}\n${open}`, heatMap(result, page), key];
-  const spots = result.hotSpots.map(({ sentence }) => wrapped(`- ${sentence}`, columns));
-  blocks.push(spots.length === 0 ? 'Hot spots: none of grade harsh or scorching.' : `Hot spots\n${spots.join('\n')}`);
-  if (result.plants.length > 0)
-    blocks.push(
-      `Plants, judged on the heatwave ` +
-        `day\n${result.plants.map((plant, index) => plantText(plant, index, columns)).join('\n')}`,
-    );
-  return `${blocks.join('\n\n')}\n`;
+  return `${[
+    wrapped(heatHeadline(plan, ranked, null) + rough, columns, ''),
+    ...(plants.length === 0 ? [] : [plants.join('\n')]),
+    heatMap(result, page),
+    key,
+    ...(spots.length === 0 ? [] : [`Hot spots\n${spots.join('\n')}`]),
+  ].join('\n\n')}\n`;
 }
 
-function plantText(plant: PlantLoad, index: number, columns: number): string {
-  const numbers =
-    `${plant.sunHours.toFixed(1)} h of sun, ${plant.hotHours.toFixed(1)} hot hours, hot load ` +
-    `${plant.hotLoad.toFixed(1)} MJ/m², ` +
-    `light ${plant.dailyLight.toFixed(0)} mol/m² a day; ${plant.lightClass}`;
-  const pot = plant.pot === null ? '' : `; its pot ${plant.pot.hotHours.toFixed(1)} hot hours`;
-  return `${wrapped(
-    `${plantLetter(index) || '-'} ${plant.sentence}`,
-    columns,
-  )}\n${wrapped(`(${numbers}${pot})`, columns, '   ', '  ')}`;
+/** The numbers behind the sentences, and how they were reckoned. */
+function loadSources({ page, units }: VerbRequest, { season, grid, plants }: LoadResult): string {
+  const { columns } = page;
+  const rows = plants.map((plant, index) => [
+    `${plantLetter(index) || '-'} ${plant.id}`,
+    plant.sunHours.toFixed(1),
+    plant.hotHours.toFixed(1),
+    plant.hotLoad.toFixed(1),
+    plant.dailyLight.toFixed(0),
+    plant.lightClass,
+  ]);
+  const head = ['plant', 'sun h/day', 'hot h/day', 'hot load MJ/m²', 'light mol/m²', 'light'];
+  return `${[
+    ...(rows.length === 0 ? [] : [table(columns, head, rows, [1, 2, 3, 4])]),
+    wrapped(
+      `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ${season.openBeamDose.toFixed(1)} ` +
+        `and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day. Cells ${formatLength(grid.height, units)} above ` +
+        `the ground. The hot load and its grades are an index of this project’s own; plants are judged on the ` +
+        `heatwave day at nine points round their crown, by a leaf’s energy balance (README, Accuracy).`,
+      columns,
+      '',
+    ),
+  ].join('\n\n')}\n`;
 }
 
 function periodWords(period: Period, days: number): string {

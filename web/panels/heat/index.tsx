@@ -1,5 +1,5 @@
 import './style.css';
-import { heatHeadline, nameOf, worthOf } from '../../../engine/index.ts';
+import { heatHeadline, nameOf, worstFirst, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { crossHair, typingWanted } from '../../map/drawing/in-hand.ts';
 import { askedPoint } from '../../map/laid-on/overlays.ts';
@@ -14,7 +14,6 @@ import { sunUp } from './hours.ts';
 import { PlantRow } from './PlantRow.tsx';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
-import { worstFirst } from '../parts/quantity-words.ts';
 import { mapChoice, mapFindings, shadowClock, spotCard, sunEyePicture } from './slots.ts';
 
 /** The card of the second stage: what the sun does in one sentence, the plants worst first, and the hours of each. */

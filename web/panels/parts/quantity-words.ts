@@ -1,5 +1,5 @@
 import { formatLength, gradeOf, GRADE_WORDS, nameOf, QUANTITY_UNITS } from '../../../engine/index.ts';
-import type { PlantLoad, Quantity, Units, Verdict } from '../../../engine/index.ts';
+import type { PlantLoad, Quantity, Units } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 
 /** A quantity as a person asks for it, and what its number says. */
@@ -32,25 +32,6 @@ export function valueWords(quantity: Quantity, value: number): string {
     default:
       return `${value.toFixed(1)} ${QUANTITY_UNITS[quantity]}`;
   }
-}
-
-const RANK: Readonly<Record<Verdict, number>> = {
-  'will burn': 5,
-  'at risk': 4,
-  'too dark': 3,
-  fine: 2,
-  'fine once established': 1,
-  'no shade needed': 0,
-};
-
-/**
- * Worst first: by verdict, then by scorch dose times what the plant is worth; what has no verdict comes last, by hot
- * load.
- */
-export function worstFirst(plants: readonly PlantLoad[], worth: (id: string) => number): readonly PlantLoad[] {
-  const rank = ({ verdict }: PlantLoad): number => (verdict === null ? -1 : RANK[verdict]);
-  const weight = (plant: PlantLoad): number => (plant.scorchDose ?? plant.hotLoad) * worth(plant.id);
-  return plants.toSorted((a, b) => rank(b) - rank(a) || weight(b) - weight(a) || a.id.localeCompare(b.id));
 }
 
 const COMMON_HEIGHTS = [
