@@ -169,8 +169,8 @@ test(
     await page.getByRole('article', { name: /^Build sheet/ }).waitFor();
     await page.getByLabel('Longest bay').fill('');
     await page.getByLabel('Longest bay').press('Enter');
-    // Braced where a lone post would bend, unless the person says no: then the sheet says that it sways, and the cure.
-    await page.getByLabel('Braces in every upright face').selectOption('no');
+    // Who names the tube is told that a bare post of it sways, and how to cure it.
+    await page.getByRole('combobox', { name: 'Tube', exact: true }).selectOption('tube-32');
     const sways = page.getByText(/^It sways:/).first();
     await sways.waitFor();
     await page.getByLabel('Braces in every upright face').selectOption('yes');

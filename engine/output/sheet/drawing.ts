@@ -12,9 +12,9 @@ import type { Units } from '../../plan/units.ts';
 import { escaped } from './markup.ts';
 import { millimetres, scaledPicture, scaleFor } from './to-scale.ts';
 
-/** Letters on paper, and room for five of them all round. [mm] */
+/** Letters on paper, and room for four of them all round. [mm] */
 const LETTERS = 3.2;
-const MARGIN = 5;
+const MARGIN = 4;
 /** Width of a cut bar, and the height of its line: so narrow that its words can be read on a phone. */
 const BAR_WIDTH = 420;
 const BAR_LINE = 34;

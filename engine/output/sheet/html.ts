@@ -23,8 +23,8 @@ export function sheetHtml(sheet: BuildSheet, units: Units): string {
 export const SHEET_STYLE = `
 @page { margin: 14mm; }
 .build-sheet { color: black; background: white; font: 9pt/1.25 sans-serif; max-width: 180mm; }
-.build-sheet h2 { margin: 3mm 0 1mm; font-size: 11pt; border-bottom: 1px solid black; break-after: avoid; }
-.build-sheet p { margin: 0 0 1mm; } .build-sheet ul, .build-sheet ol { margin: 0 0 1mm; padding-left: 5mm; }
+.build-sheet h2 { margin: 2mm 0 0.8mm; font-size: 11pt; border-bottom: 1px solid black; break-after: avoid; }
+.build-sheet p { margin: 0 0 0.6mm; } .build-sheet ul, .build-sheet ol { margin: 0 0 1mm; padding-left: 5mm; }
 .build-sheet table { border-collapse: collapse; width: 100%; font-size: 8.5pt; }
 .build-sheet th, .build-sheet td { text-align: left; padding: 0.4mm 2mm 0.4mm 0; border-bottom: 1px solid #999; }
 .build-sheet .number { text-align: right; font-variant-numeric: tabular-nums; }
