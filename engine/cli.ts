@@ -86,6 +86,8 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
     for (const { message } of weatherWarnings(changed.plan, weather.value))
       machine.err(`warning ${oneLine(message)}\n`);
   }
+  const drawing = values.drawing ? readDrawing(String(values.drawing[0]), machine) : null;
+  if (drawing && !drawing.ok) return refuse(machine, drawing.problems);
   const warnings = read?.value.warnings ?? [];
   if (verb.name !== 'check')
     for (const { pointer, message } of warnings) machine.err(`warning ${located(pointer, message)}\n`);
@@ -99,6 +101,7 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
     warnings,
     period,
     weather: weather?.value,
+    drawing: drawing?.value,
     units:
       typedUnits === 'imperial' || typedUnits === 'metric' ? typedUnits : changed ? unitsOf(changed.plan) : 'metric',
     values,
@@ -170,6 +173,15 @@ async function readWeather(path: string, machine: Machine): Promise<Read<Weather
   if (!parsed.ok)
     return { ok: false, problems: parsed.problems.map((problem) => ({ ...problem, pointer: '--weather' })) };
   return { ok: true, value: parsed.weather };
+}
+
+/** Text of a drawing out of another program. */
+function readDrawing(path: string, machine: Machine): Read<string> {
+  const bytes = readBytes(`"${path}"`, () => machine.readFile(path, LIMITS.fileBytes));
+  if (!bytes.ok) return bytes;
+  return bytes.value.length > LIMITS.fileBytes
+    ? wrongFile(`"${path}" is larger than ${LIMITS.fileBytes / 1e6} MB: save only what you need of it.`)
+    : { ok: true, value: new TextDecoder().decode(bytes.value) };
 }
 
 const FILE_FAULTS: Readonly<Record<string, string>> = {

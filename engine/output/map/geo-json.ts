@@ -1,34 +1,8 @@
 import { cellCenter } from '../../load/light/grid-of.ts';
 import { type LoadResult, QUANTITIES } from '../../load/types.ts';
-import { upBearingOf } from '../../plan/defaults.ts';
+import { lonLatOf } from '../../plan/geometry/lon-lat.ts';
+import type { LonLat } from '../../plan/geometry/lon-lat.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-
-/** WGS 84 ellipsoid: half the long axis [m], and the square of its first eccentricity. */
-const EQUATOR_RADIUS = 6_378_137;
-const ECCENTRICITY_SQUARED = 6.694379990141e-3;
-const DEGREE = Math.PI / 180;
-
-/** Longitude and latitude. [°] */
-export type LonLat = readonly [longitude: number, latitude: number];
-
-/**
- * Where a point of the plan lies on the globe: the plan is taken as the tangent plane at the site, its origin (0, 0) at
- * the site's latitude and longitude. Over a few hundred metres the error is millimetres; that of a typed place is
- * larger by far.
- */
-export function lonLatOf(plan: Plan, [x, y]: PlanPoint): LonLat {
-  const { latitude, longitude } = plan.site;
-  const up = upBearingOf(plan) * DEGREE;
-  const east = x * Math.cos(up) + y * Math.sin(up);
-  const north = y * Math.cos(up) - x * Math.sin(up);
-  const flattening = 1 - ECCENTRICITY_SQUARED * Math.sin(latitude * DEGREE) ** 2;
-  const acrossRadius = EQUATOR_RADIUS / Math.sqrt(flattening);
-  const alongRadius = (EQUATOR_RADIUS * (1 - ECCENTRICITY_SQUARED)) / flattening ** 1.5;
-  return [
-    rounded(longitude + east / (acrossRadius * Math.cos(latitude * DEGREE)) / DEGREE),
-    rounded(latitude + north / alongRadius / DEGREE),
-  ];
-}
 
 export interface LoadCollection {
   readonly type: 'FeatureCollection';
@@ -95,9 +69,4 @@ function squareRing(plan: Plan, x: number, y: number, half: number): LonLat[] {
     [x - half, y - half],
   ];
   return corners.map((corner) => lonLatOf(plan, corner));
-}
-
-/** To a tenth of a millimetre. */
-function rounded(degrees: number): number {
-  return Number(degrees.toFixed(9));
 }

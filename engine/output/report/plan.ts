@@ -10,6 +10,7 @@ import { GRADE_HATCH } from '../map/grade-hatch.ts';
 import { crownsOf, gradeNumbersAt } from '../map/grade-numbers.ts';
 import { plantLetter } from '../map/heat-map.ts';
 import { escaped } from '../sheet/markup.ts';
+import { scaleFor } from '../sheet/to-scale.ts';
 import { coordinate, label, pathThrough, svgPicture } from './svg.ts';
 
 /** The longer side of the yard, and the room round it. [drawing units] */
@@ -26,12 +27,16 @@ interface Frame {
   at(point: PlanPoint): [number, number];
 }
 
-/** @param load `null`: the yard without its heat @returns the picture; `gradeKey` says what its hatching means */
+/**
+ * True to scale on paper.
+ * @param load `null`: the yard without its heat  @returns the picture; `gradeKey` says what its hatching means
+ */
 export function planPicture(plan: Plan, load: LoadResult | null, units: Units): string {
   const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
   const scale = LONG_SIDE / Math.max(maxX - minX, maxY - minY);
   const frame: Frame = { scale, at: ([x, y]) => [(x - minX) * scale, (maxY - y) * scale] };
   const [width, height] = [(maxX - minX) * scale, (maxY - minY) * scale];
+  const paper = scaleFor((width + 2 * ROOM) / scale, (height + 2 * ROOM) / scale, 0);
   const inside = [
     load === null ? '' : `<defs>${patterns()}</defs>${gradeAreas(load, frame)}`,
     `<path d="${pathThrough(openRing(plan.site.boundary).map(frame.at), true)}" fill="none" stroke="black" ` +
@@ -41,12 +46,14 @@ export function planPicture(plan: Plan, load: LoadResult | null, units: Units): 
     ...(load?.plants ?? []).map(({ at }, index) => letterAt(frame.at(at), index)),
     northArrow(plan, width),
     scaleBar(scale, height, units),
+    label(width - 60, height + 42, `1 : ${paper}`, 20),
   ].join('');
   const size = `${formatLength(maxX - minX, units)} by ${formatLength(maxY - minY, units)}`;
   return svgPicture(
     `The yard from above, ${size}${load === null ? '' : ', hatched and numbered by grade'}`,
     [-ROOM, -ROOM, width + 2 * ROOM, height + 2 * ROOM],
     inside,
+    1000 / paper / scale,
   );
 }
 

@@ -1,5 +1,6 @@
 /** Bits of SVG that every drawing of the report shares. */
 import { escaped } from '../sheet/markup.ts';
+import { millimetres } from '../sheet/to-scale.ts';
 
 /** To a tenth of a drawing unit. */
 export function coordinate(value: number): string {
@@ -19,10 +20,21 @@ export function label(x: number, y: number, text: string, size: number): string 
   );
 }
 
-/** @param box x, y, width and height @param inside SVG */
-export function svgPicture(title: string, box: readonly [number, number, number, number], inside: string): string {
+/**
+ * @param box x, y, width and height  @param inside SVG
+ * @param unit How long a drawing unit is on paper [mm]; absent: the page decides how large the picture is.
+ */
+export function svgPicture(
+  title: string,
+  box: readonly [number, number, number, number],
+  inside: string,
+  unit?: number,
+): string {
+  const [, , width, height] = box;
+  const size =
+    unit === undefined ? '' : `width="${millimetres(width * unit)}mm" height="${millimetres(height * unit)}mm" `;
   return (
-    `<svg role="img" aria-label="${escaped(title)}" viewBox="${box.map(coordinate).join(' ')}" ` +
+    `<svg role="img" aria-label="${escaped(title)}" ${size}viewBox="${box.map(coordinate).join(' ')}" ` +
     `font-family="sans-serif" xmlns="http://www.w3.org/2000/svg">${inside}</svg>`
   );
 }

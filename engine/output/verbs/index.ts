@@ -19,6 +19,8 @@ export const VERBS: readonly NamedVerb[] = [
   { name: 'review', load: async () => (await import('./review.ts')).review },
   { name: 'why', load: async () => (await import('./why.ts')).why },
   { name: 'doubt', load: async () => (await import('./doubt.ts')).doubt },
+  { name: 'draw', load: async () => (await import('./draw.ts')).draw },
+  { name: 'outlines', load: async () => (await import('./outlines.ts')).outlines },
   { name: 'report', load: async () => (await import('./report.ts')).report },
   // What a person can find out with a tape, a pole and a clock.
   { name: 'survey place', load: async () => (await import('./survey-place.ts')).surveyPlace },

@@ -68,6 +68,8 @@ export interface VerbRequest {
   /** `--date`, `--heatwave`, else the season. */
   readonly period: Period;
   readonly weather?: Weather;
+  /** Text of the drawing that `--drawing` names. */
+  readonly drawing?: string;
   /** `--units`, else the plan's, else metric. */
   readonly units: 'metric' | 'imperial';
   readonly values: OptionValues;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { lonLatOf, loadGeoJson } from '../../../../engine/output/map/geo-json.ts';
+import { loadGeoJson } from '../../../../engine/output/map/geo-json.ts';
+import { lonLatOf } from '../../../../engine/plan/geometry/lon-lat.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 import { smallLoad } from '../small-load.ts';
 import type { Plan } from '../../../../engine/plan/types.ts';
