@@ -1,4 +1,4 @@
-import { text } from 'node:stream/consumers';
+import { buffer, text } from 'node:stream/consumers';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { parsePlan } from '../../engine/index.ts';
@@ -80,11 +80,33 @@ test(
       for (const words of ['measure me: 10 cm', 'Shopping list', 'Stop if a power line runs above'])
         expect(await page.locator('.paper-host').getByText(words).first().isVisible()).toBe(true);
       expect(await page.locator('.paper-host').getByText('Anchors not worked out: ground?').isVisible()).toBe(true);
+      // P1 to P2 is 2.6 m: 52.0 mm at 1 : 50, as the browser lays it on paper at 96 dots to the inch.
+      const apart = await page.locator('.paper-host svg[aria-label$="from above"] circle').evaluateAll((posts) => {
+        const [first, next] = posts.map((post) => post.getBoundingClientRect().x);
+        return ((next - first) / 96) * 25.4;
+      });
+      expect(apart).toBeCloseTo(52, 0);
       expect(await page.getByRole('main').isVisible()).toBe(false);
       const pages = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
       expect(pages).toBeGreaterThanOrEqual(3);
       expect(pages).toBeLessThanOrEqual(5);
       await page.emulateMedia({ media: null });
+    }
+    await page.getByText('Save the drawing of the frame').click();
+    for (const [button, ending] of [
+      ['SVG, to scale', '.svg'],
+      ['PNG', '.png'],
+      ['DXF, in metres', '.dxf'],
+    ] as const) {
+      const [download] = await Promise.all([
+        page.waitForEvent('download'),
+        page.getByRole('button', { name: button, exact: true }).click(),
+      ]);
+      expect(download.suggestedFilename()).toBe(`Roof-over-the-lemon${ending}`);
+      const bytes = await buffer(await download.createReadStream());
+      // A PNG says its size in its first chunk: the width of the paper at 300 dots to the inch.
+      if (ending === '.png') expect(bytes.readUInt32BE(16)).toBeGreaterThan(800);
+      else expect(bytes.toString()).toContain(ending === '.svg' ? '1 : 50' : 'SECTION');
     }
     await page.getByRole('button', { name: 'Print a letter to ask leave' }).click();
     await page
@@ -92,7 +114,12 @@ test(
       .getByText(/^From .*: not visible\.$/)
       .waitFor({ state: 'attached' });
     expect(await page.locator('.paper-host').textContent()).not.toMatch(/heat|hot|burn/i);
-    expect((await page.pdf({ format: 'Letter' })).toString('latin1').match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    // Plan and side view true to scale fill a page; heights, months and lines to sign stand in it.
+    const letter = page.locator('.paper-host .letter');
+    for (const words of ['Address of the yard', 'Cloth up: ', 'Agreed, yes or no', '1 m, 20.0 mm on paper: 1 : 50'])
+      expect(await letter.textContent()).toContain(words);
+    const printedLetter = (await page.pdf({ format: 'Letter' })).toString('latin1');
+    expect(printedLetter.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
     // Printed and gone.
     expect(await page.locator('.paper-host').count()).toBe(0);
     expect(complaints).toEqual([]);

@@ -51,7 +51,8 @@ export function dxfText(entities: readonly DxfEntity[]): string {
     [0, 'ENDSEC'],
     [0, 'EOF'],
   ];
-  return `${groups.map(([code, value]) => `${code}\r\n${typeof value === 'number' ? plain(value) : value}`).join('\r\n')}\r\n`;
+  const lines = groups.map(([code, value]) => `${code}\r\n${typeof value === 'number' ? plain(value) : value}\r\n`);
+  return lines.join('');
 }
 
 function groupsOf(entity: DxfEntity): Group[] {

@@ -1,15 +1,17 @@
 import {
   bottomOf,
   boundsOf,
+  dayWords,
   distanceToPath,
   footprintOf,
   formatCut,
   formatLength,
   openRing,
+  sideDrawing,
 } from '../../../engine/index.ts';
 import type { BuildSheet, Canopy, LetterPictures, Plan, Screen, SightCut } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
-import { units } from '../../state/yard.ts';
+import { plan, units } from '../../state/yard.ts';
 import { siteNow } from '../parts/typed.ts';
 import { Ink } from './Parts.tsx';
 import { SightPicture } from './SightPicture.tsx';
@@ -33,7 +35,11 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
       <p>
         <bdi>{built.name ?? 'Yard'}</bdi>, {siteNow().date}
       </p>
-      <p class="letter-blanks">To: ____________________________ From: ____________________________</p>
+      <p class="letter-blanks">
+        To: ____________________________ From: ____________________________
+        <br />
+        Address of the yard: ______________________________________________
+      </p>
       <h1>A frame with shade cloth: may it stand?</h1>
       <p>
         I ask leave to put up{' '}
@@ -51,12 +57,15 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
           Nearest the boundary: {length(nearestBoundary(thing, built))}
           {rules?.setback === undefined ? '' : `; the rule asks for ${length(rules.setback)}`}.
         </li>
+        <li>Cloth up: {monthsWords(thing)}.</li>
         <li>Cloth: stops {Math.round(100 * thing.density)} % of the light. Colour: ______________</li>
         {rules?.note !== undefined && <li>Rule as I know it: {rules.note}</li>}
       </ul>
       <h2>The yard from above</h2>
       <Ink svg={pictures.yard} />
       <p class="quiet">Broken lines: the cloth. {yardWords(built)}</p>
+      <h2>The frame from the side</h2>
+      <Ink svg={sideDrawing(sheet, units.value)} />
       <h2>May it be seen over the wall?</h2>
       {pictures.cuts.length === 0 && (
         <p>No place to look in from is drawn on the plan. Seen from the street: ______________</p>
@@ -68,6 +77,9 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
         </figure>
       ))}
       <p>Sizes are from the owner’s own plan. Local rules and the authority’s decision come first.</p>
+      <p class="letter-blanks">
+        Asked by: ______________________ Date: ____________ Agreed, yes or no: ______________________ Date: ____________
+      </p>
     </article>
   );
 }
@@ -79,6 +91,12 @@ function sizeWords(thing: Canopy | Screen): string {
     thing.path.slice(1).reduce((sum, [x, y], k) => sum + Math.hypot(x - thing.path[k][0], y - thing.path[k][1]), 0),
     units.value,
   )} long, from ${formatLength(bottomOf(thing), units.value)} above the ground`;
+}
+
+/** When the cloth hangs, the season where nothing else is said: the frame itself stays. */
+function monthsWords({ up }: Canopy | Screen): string {
+  const { from, to } = up ?? plan.value.season;
+  return `${dayWords(from)} to ${dayWords(to)}; the frame stands all year`;
 }
 
 function nearestBoundary(thing: Canopy | Screen, { site }: Plan): number {

@@ -1,10 +1,12 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
+import { frameDxf, planDrawing, SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet, RiskyTask } from '../../../engine/index.ts';
 import { say } from '../../state/speech.ts';
 import { units } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
+import { fileNameOf } from '../../state/files.ts';
+import { SaveDrawing } from '../parts/paper/SaveDrawing.tsx';
 import { printPaper } from '../parts/paper/print-paper.ts';
 import { AsBuilt } from './AsBuilt.tsx';
 import { Cautions, MindAt, openStops } from './Cautions.tsx';
@@ -117,6 +119,14 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
         ))}
       </article>
       <PrintRow printSheet={printSheet} printLetter={() => void printLetter(sheet)} />
+      <details class="screen-only">
+        <summary>Save the drawing of the frame</summary>
+        <SaveDrawing
+          name={fileNameOf({ ...builtPlan.value, name: sheet.name }, '')}
+          svg={() => planDrawing(sheet, units.value)}
+          dxf={() => frameDxf(sheet)}
+        />
+      </details>
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { Drawings } from './Drawings.tsx';
 import { PackPreview } from './PackPreview.tsx';
 import { Report } from './Report.tsx';
 import { SharePreview } from './SharePreview.tsx';
@@ -7,6 +8,7 @@ export function Handing() {
   return (
     <>
       <Report />
+      <Drawings />
       <SharePreview />
       <PackPreview />
     </>
