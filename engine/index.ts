@@ -220,6 +220,8 @@ export type * from './frame/work/types.ts';
 export { cheaperHeadline, optionHeadline, placeHeadline, triedHeadline } from './advice/words/cure-headlines.ts';
 export { worstFirst } from './load/verdict/worst-first.ts';
 export { drawHeadline, heatHeadline } from './advice/words/yard-headlines.ts';
+export { addedWords, roleWords } from './advice/site/advice-words.ts';
+export { cautionWords } from './advice/site/words.ts';
 export { payoffMap } from './advice/site/payoff-map.ts';
 export type { Sight, SiteSeen } from './advice/site/sights.ts';
 export { siteSeen } from './advice/site/sights.ts';

@@ -57,12 +57,16 @@ export interface Refused {
 /** Holes are first taken to be this deep. [m] */
 const FIRST_DEPTH = 0.1;
 
-/** @param effort How long to look for the cheapest way of cutting. */
+/**
+ * @param effort How long to look for the cheapest way of cutting.
+ * @param cut Finds that way; whoever prices many frames hands over one that remembers.
+ */
 export function designOf(
   thing: Canopy | Screen,
   plan: Plan,
   units: Units,
   effort: Effort = 'best',
+  cut: typeof cutPlanOf = cutPlanOf,
 ): { readonly ok: true; readonly design: Design } | Refused {
   const read = briefOf(thing, plan);
   if (!read.ok) return read;
@@ -80,10 +84,10 @@ export function designOf(
   const pieces = piecesOf(model);
   const tooShort = pieces.find((piece) => piece.length < LEAST_BUILT);
   if (tooShort) return refuse('frame/takeOff', tooShortMessage(thing, tooShort, units));
-  const cut = cutPlanOf(pieces, brief.lengths, kerfOf(plan), effort);
-  if (!cut.ok) return refuse('frame', tooLongMessage(thing, brief, cut.unfit[0], units));
+  const cutInto = cut(pieces, brief.lengths, kerfOf(plan), effort);
+  if (!cutInto.ok) return refuse('frame', tooLongMessage(thing, brief, cutInto.unfit[0], units));
 
-  const cutting = cut.plan;
+  const cutting = cutInto.plan;
   const frostPrice = { price: priceOf(plan, 'frostCloth').price, currency: currencyOf(plan) };
   const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, frostPrice, units);
   const fittings = fittingsOf(model.joints);

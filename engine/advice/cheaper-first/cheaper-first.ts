@@ -5,14 +5,16 @@ import { type Units, unitsOf } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { CLAY_ABSORPTANCE, noClayBecause } from '../year/clay.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
+import { rayVerdicts } from '../doubt/verdicts.ts';
 import { weighedHarm } from '../doubt/yards.ts';
+import { noNeedOf } from '../words/no-need.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { isMovable, moveStep } from './pots.ts';
 import { wrapStep } from './wrap.ts';
 import { fewNames, namesInside, sentenceCase } from '../year/season/words.ts';
 
 export interface CheaperFirst {
-  /** Σ worth × harm as the yard is. [K·h/day] */
+  /** Σ worth × harm as the yard is, of the plants that may gain by shade. [K·h/day] */
   readonly harm: number;
   /** Empty where nothing is harmed. */
   readonly steps: readonly LadderStep[];
@@ -35,10 +37,15 @@ export function cheaperFirst(
   const units = request.units ?? unitsOf(plan);
   const yard = createRayYard(plan, request.weather);
   if (!yard.ok) return yard;
-  const harm = weighedHarm(yard.value.base);
+  const verdicts = rayVerdicts(plan, request.weather);
+  if (!verdicts.ok) return verdicts;
+  const inNeed = new Set(
+    yard.value.base.filter((plant) => noNeedOf(verdicts.value(plant, plant)) !== 'no shade needed').map(({ id }) => id),
+  );
+  const harm = weighedHarm(yard.value.base.filter(({ id }) => inNeed.has(id)));
   if (harm <= NO_HARM) return { ok: true, value: { harm, steps: [] } };
   const steps: LadderStep[] = [];
-  const pots = plan.features.filter(isMovable);
+  const pots = plan.features.filter(isMovable).filter(({ id }) => inNeed.has(id));
   if (pots.length > 0) {
     const moved = moveStep(plan, pots, harm, units, request.weather);
     if (!moved.ok) return moved;
@@ -48,22 +55,21 @@ export function cheaperFirst(
   }
   return {
     ok: true,
-    value: { harm, steps: [...steps, waterStep(yard.value, harm), clayStep(plan, yard.value, harm)] },
+    value: { harm, steps: [...steps, waterStep(yard.value, inNeed, harm), clayStep(plan, yard.value, inNeed, harm)] },
   };
 }
 
-function waterStep(yard: RayYard, harm: number): LadderStep {
-  const spared = sparedBy(yard, yard.withLeaves('watered'), () => true);
+function waterStep(yard: RayYard, inNeed: ReadonlySet<string>, harm: number): LadderStep {
+  const spared = sparedBy(yard, yard.withLeaves('watered'), (id) => inNeed.has(id));
   const sentence =
-    'That is what would be spared if no leaf ever thirsted; mulch and a morning’s water bring a plant nearer to ' +
-    'that; how near depends on soil and roots.';
+    'So much if no leaf ever thirsted; how near mulch and a morning’s water bring it depends on soil and roots.';
   const step = harmStep({ id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, spared, harm);
-  return { ...step, effect: `spares at most ${percent(spared / harm)}` };
+  return { ...step, effect: `spares at most ${percent(spared / harm)} of all heat damage` };
 }
 
-function clayStep(plan: Plan, yard: RayYard, harm: number): LadderStep {
+function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, harm: number): LadderStep {
   const named = { id: 'clay', name: 'Spray reflective clay', cost: null } as const;
-  const harmed = yard.base.filter((plant) => plant.harm > 0);
+  const harmed = yard.base.filter((plant) => plant.harm > 0 && inNeed.has(plant.id));
   const refused = harmed.filter(({ judge }) => noClayBecause(judge.row) !== null).map(({ id }) => id);
   const fruit = harmed
     .filter(({ judge, id }) => judge.row.limitOf === 'fruit' && !refused.includes(id))

@@ -6,7 +6,7 @@ import type { Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import { formatDistance, type Units } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
-import { harmStep, type LadderStep } from './step.ts';
+import { harmStep, type LadderStep, percent } from './step.ts';
 import { createPotJudge } from '../place/judge.ts';
 import { rankingOf, type Tried } from '../place/rank.ts';
 import { fewNames } from '../year/season/words.ts';
@@ -55,7 +55,7 @@ export function moveStep(
     moves.push({ plant: pot.id, at: place.at });
     told.push(
       `${nameOf(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ` +
-        `${formatDistance(place.metres, units)} away${harden}: ${(stay.harm - place.harm).toFixed(1)} K·h a day less`,
+        `${formatDistance(place.metres, units)} away${harden}: ${percent(1 - place.harm / stay.harm)} off it`,
     );
   }
   const name = pots.length > 1 ? 'Move the pots' : 'Move the pot';

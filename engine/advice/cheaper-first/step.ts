@@ -17,11 +17,11 @@ export interface LadderStep {
   readonly name: string;
   /** Σ worth × harm that it spares; `null` where what it does is not told in harm to leaves. [K·h/day] */
   readonly spared: number | null;
-  /** Of all harm, 0 to 1. */
+  /** Of the harm of all plants that may gain by shade, 0 to 1. */
   readonly sparedShare: number | null;
   /** In the plan's currency; `null` unknown. */
   readonly cost: number | null;
-  /** What it does in a few words: "spares 34 %". */
+  /** What it does in a few words: "spares 34 % of all heat damage". */
   readonly effect: string;
   readonly sentence: string;
   /** Where each pot would go, if pots are moved. */
@@ -37,7 +37,7 @@ export function harmStep(
   harm: number,
 ): LadderStep {
   const sparedShare = harm > 0 ? spared / harm : 0;
-  return { ...step, spared, sparedShare, effect: `spares ${percent(sparedShare)}` };
+  return { ...step, spared, sparedShare, effect: `spares ${percent(sparedShare)} of all heat damage` };
 }
 
 export function percent(share: number): string {

@@ -57,7 +57,7 @@ export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<L
     value: {
       ...named,
       effect: `cools roots by up to ${degrees(most)}`,
-      sentence: `${sentences.join(' ')} It helps roots; the leaves stand in the same sun.`,
+      sentence: `${sentences.join(' ')} It helps the roots, not the leaves.`,
     },
   };
 }

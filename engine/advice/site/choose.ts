@@ -1,41 +1,67 @@
 import type { Canopy, Screen } from '../../plan/types.ts';
 import type { LaidOut } from './lay-out.ts';
+import { thinnerThan } from './rules/suits.ts';
 import { bestTogether } from './scoring/several.ts';
-import { togetherScore } from './scoring/together.ts';
-import type { Contest, Scored } from './search/contest.ts';
-import { reallyDifferent } from './search/different.ts';
+import { type TogetherScore, togetherScore } from './scoring/together.ts';
+import type { Contest } from './search/contest.ts';
 import type { ClothKind } from './types.ts';
 
-/** Cloth to be shown, and what it spares on the search's points. [K·h/day] */
-export interface Chosen {
+/** Cloth that may be shown, what it spares on the search's points [K·h/day], and what it costs. */
+export interface Candidate {
   readonly kind: ClothKind | 'several';
   readonly cloth: readonly (Canopy | Screen)[];
   readonly spared: number;
+  /** As `Scored.cost`. */
+  readonly cost: number;
+  readonly cautioned: boolean;
 }
 
-/** Of what the search found best, what to show: pieces that really differ, or combinations of so many as are asked. */
-export function choose({ targets, pairs, leaves, request, judges }: LaidOut, { bests }: Contest): Chosen[] {
-  const singles = bests.filter((scored): scored is Scored => scored !== null).sort((a, b) => b.spared - a.spared);
-  const { count, show } = request;
-  const score = togetherScore(targets, pairs, leaves);
-  if (count === 1) {
-    const forWhom = new Map(
-      singles.map((one) => [
-        one,
-        score([one.cloth]).reduce((most, each, plant, all) => (each > all[most] ? plant : most), 0),
-      ]),
-    );
-    return reallyDifferent(singles, show, (one) => forWhom.get(one) ?? 0).map(({ kind, cloth, spared }) => ({
-      kind,
-      cloth: [cloth],
-      spared,
-    }));
-  }
-  const total = (cloth: readonly (Canopy | Screen)[]) => score(cloth).reduce((sum, each) => sum + each, 0);
-  const allowed = (cloth: readonly (Canopy | Screen)[]) => judges.lateObjections(cloth).length === 0;
-  return bestTogether(singles, count, total, allowed, show).map(({ cloth, spared }) => ({
+/** Groups of cloth looked through for answers. */
+const GROUPS = 8;
+/** Of densities whose effect differs by no more than this the thinnest is taken. */
+const NO_LESS_THAN = 0.95;
+
+/** Of what the search found best, what may be shown: pieces, or combinations of so many as are asked. */
+export function candidatesOf(laidOut: LaidOut, { bests }: Contest): Candidate[] {
+  const { request, judges } = laidOut;
+  if (request.count === 1) return bests.map(({ cloth, ...rest }) => ({ ...rest, cloth: [cloth] }));
+  const score = scoreOf(laidOut);
+  const total = (cloth: Candidate['cloth']) => sparedBy(score, cloth);
+  const allowed = (cloth: Candidate['cloth']) => judges.lateObjections(cloth).length === 0;
+  return bestTogether(bests, request.count, total, allowed, GROUPS).map(({ cloth, spared }) => ({
     kind: 'several',
     cloth,
     spared,
+    cost: cloth.reduce((sum, one) => sum + judges.cost(one), 0),
+    cautioned: cloth.some(judges.isCautioned),
   }));
+}
+
+/** Makes cloth as thin as does nearly the same; as it is where its density was asked for. */
+export function thinner(laidOut: LaidOut): (candidate: Candidate) => Candidate {
+  if (laidOut.request.densities !== undefined) return (candidate) => candidate;
+  const score = scoreOf(laidOut);
+  return (candidate) => {
+    const least = NO_LESS_THAN * sparedBy(score, candidate.cloth);
+    const densest = Math.max(...candidate.cloth.map(({ density }) => density));
+    for (const density of thinnerThan(densest)) {
+      const cloth = candidate.cloth.map((one) => (one.density > density ? ofDensity(one, density) : one));
+      const spared = sparedBy(score, cloth);
+      if (spared >= least) return { ...candidate, cloth, spared };
+    }
+    return candidate;
+  };
+}
+
+function ofDensity(cloth: Canopy | Screen, density: number): Canopy | Screen {
+  if (cloth.kind === 'screen' || cloth.drops === undefined) return { ...cloth, density };
+  return { ...cloth, density, drops: cloth.drops.map((drop) => ({ ...drop, density })) };
+}
+
+function scoreOf({ targets, pairs, leaves }: LaidOut): TogetherScore {
+  return togetherScore(targets, pairs, leaves);
+}
+
+function sparedBy(score: TogetherScore, cloth: Candidate['cloth']): number {
+  return score(cloth).reduce((sum, each) => sum + each, 0);
 }

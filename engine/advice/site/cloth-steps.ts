@@ -1,4 +1,5 @@
 import { harmStep, type LadderStep } from '../cheaper-first/step.ts';
+import { sentenceCase } from '../year/season/words.ts';
 import type { SiteOption } from './types.ts';
 
 /**
@@ -12,7 +13,17 @@ export function clothSteps(options: readonly SiteOption[], harm: number): Ladder
       ['roof', 'A roof', ['roof', 'roof with drops']],
     ] as const
   ).flatMap(([id, name, kinds]) => {
-    const best = options.find(({ kind }) => kinds.some((one) => one === kind));
-    return best ? [harmStep({ id, name, cost: best.cost, sentence: best.why }, best.spared, harm)] : [];
+    const [best] = options
+      .filter(({ kind }) => kinds.some((one) => one === kind))
+      .toSorted((a, b) => b.spared - a.spared);
+    return best
+      ? [
+          harmStep(
+            { id, name, cost: best.cost, sentence: `${sentenceCase(best.where)}. ${best.why}` },
+            best.spared,
+            harm,
+          ),
+        ]
+      : [];
   });
 }

@@ -1,14 +1,21 @@
+import { briefOf, DEFAULT_GUST } from '../../frame/layout/brief.ts';
+import { GROUND_KINDS } from '../../frame/strength/grounds.ts';
 import type { Outcome } from '../../load/types.ts';
-import { type Yard, yardOf } from '../../load/yard.ts';
-import type { Plan, PlanPoint } from '../../plan/types.ts';
+import { yardOf } from '../../load/yard.ts';
+import type { Canopy, Plan, PlanPoint, PlantRow, Screen } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units.ts';
+import { hungOf } from './kinds/hung.ts';
 import { middleOf } from './option.ts';
 import { type Progress, stretch } from './progress.ts';
 import { type Asked, askedOf } from './request.ts';
 import { judgesOf } from './rules/judges.ts';
-import { lightGuard } from './rules/light-left.ts';
+import { type LightGuard, lightGuard } from './rules/light-left.ts';
+import { type Prices, pricesOf } from './rules/price-of.ts';
+import { densestFor, densitiesFor } from './rules/suits.ts';
+import { whoCounts, type WhoCounts } from './rules/who-counts.ts';
 import { type YardRules, yardRules } from './rules/yard-rules.ts';
 import { type LeafTables, leafTables } from './scoring/leaf-tables.ts';
+import { type PlantStanding, type Standings, standingsOf } from './scoring/plant-states.ts';
 import type { Judges } from './search/contest.ts';
 import {
   type HarmPairs,
@@ -20,10 +27,11 @@ import {
   shadeAnswers,
 } from './search/harm-pairs.ts';
 import { type Targets, targetsOf } from './search/targets.ts';
-import type { SiteRequest } from './types.ts';
+import type { PricedFor, SiteRequest } from './types.ts';
 
 /** Cloth is told apart by which of so many plants it is nearest to, the first on the plan. */
 const PLACES = 6;
+const ROUNDING = 1e-9;
 
 /** A yard and a request, laid out for the search: everything that does not depend on the cloth tried. */
 export interface LaidOut extends Asked {
@@ -33,13 +41,21 @@ export interface LaidOut extends Asked {
   readonly leaves: LeafTables;
   readonly pairs: HarmPairs;
   readonly shades: ShadeAnswers;
+  /** Of the cloth tried, the thinnest first. */
+  readonly densities: readonly number[];
   /** One a density. */
   readonly responses: readonly Response[];
-  /** The yard laid out for the season. */
-  readonly season: Yard;
+  /** How its plants stand under any cloth; and as it is, what does not count being worth nothing. */
+  readonly standings: Standings;
+  readonly before: readonly PlantStanding[];
+  readonly counting: WhoCounts;
   readonly rules: YardRules;
+  readonly prices: Prices;
+  readonly pricedFor: PricedFor;
+  /** `null`: the plants' light is not guarded. */
+  readonly guard: LightGuard | null;
   readonly judges: Judges;
-  /** Middles of the plants near which cloth is told apart. */
+  /** Middles of the plants near which cloth is told apart; empty: nowhere. */
   readonly places: readonly PlanPoint[];
 }
 
@@ -48,35 +64,84 @@ export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress)
   const found = askedOf(plan, siteRequest);
   if (!found.ok) return found;
   const { request, hiding } = found.value;
-  const { weather, densities, budget } = request;
-  const laidOut = targetsOf(plan, weather, stretch(progress, 0, 0.4));
+  const { weather, budget } = request;
+  const season = yardOf(plan, { kind: 'season' }, weather);
+  if (!season.ok) return season;
+  const standings = standingsOf(season.value, weather);
+  if (!standings.ok) return standings;
+  const before = standings.value.under([], (done) => progress(0.3 * done, 'the yard as it is'));
+  const counting = whoCounts(before, request.forPlants);
+  const laidOut = targetsOf(plan, weather, stretch(progress, 0.3, 0.6), counting.ids);
   if (!laidOut.ok) return laidOut;
   const targets = laidOut.value;
-  progress(0.4, 'what harms the plants');
+  const densities = request.densities ?? densitiesFor(rowsFor(targets, counting));
+  progress(0.6, 'what harms the plants');
   const leaves = leafTables(targets);
   const pairs = harmPairsOf(targets, leaves, mostHidden(Math.max(...densities)));
   const shades = shadeAnswers(targets, pairs, leaves);
-  const responses = densities.map((density) => responseOf(pairs, shades, density));
+  const suits = request.densities === undefined;
+  const responses = densities.map((density) =>
+    responseOf(pairs, shades, density, ({ point }) => !suits || density <= densestOver(targets, point) + ROUNDING),
+  );
   progress(0.8, 'what the rules allow');
-  const season = yardOf(plan, { kind: 'season' }, weather);
-  if (!season.ok) return season;
-  const rules = yardRules(plan, request.maxHeight);
-  const guard = request.keepLight ? lightGuard(season.value, stretch(progress, 0.8, 1)) : null;
+  const pricedFor = pricedForOf(plan, request);
+  const prices = pricesOf(plan, { soil: pricedFor.ground, gust: request.gust });
+  const rules = yardRules(plan, request.maxHeight, bayReader(plan, prices));
+  const guard = request.keepLight ? lightGuard(season.value, suits, stretch(progress, 0.8, 1)) : null;
   return {
     ok: true,
     value: {
       ...found.value,
       plan,
       units: request.units ?? unitsOf(plan),
+      densities,
+      counting,
+      before: before.map((plant) => (counting.ids.has(plant.id) ? plant : { ...plant, worth: 0 })),
+      standings: standings.value,
       targets,
       leaves,
       pairs,
       shades,
       responses,
-      season: season.value,
       rules,
-      judges: judgesOf(plan, { rules, hiding, guard, budget }),
-      places: targets.plants.map(({ feature }) => middleOf(feature)).slice(0, PLACES),
+      prices,
+      pricedFor,
+      guard,
+      judges: judgesOf({ rules, hiding, guard, prices, budget }),
+      places: request.count === 1 ? [] : targets.plants.map(({ feature }) => middleOf(feature)).slice(0, PLACES),
     },
   };
+}
+
+/** Of the plant at a point of the search. */
+function densestOver({ plants, points }: Targets, point: number): number {
+  return densestFor(plants[points[point].plant].row);
+}
+
+function rowsFor({ plants }: Targets, { ids }: WhoCounts): PlantRow[] {
+  return plants.filter(({ feature }) => ids.has(feature.id)).map(({ row }) => row);
+}
+
+/** The longest bay of the frame that a cloth gets. [m] */
+function bayReader(plan: Plan, prices: Prices): (cloth: Canopy | Screen) => number {
+  const usual = new Map<string, number>();
+  const bayOf = (cloth: Canopy | Screen): number => {
+    const read = briefOf(cloth, plan);
+    return read.ok ? read.brief.maxBay : Infinity;
+  };
+  return (cloth) => {
+    const bay = usual.get(cloth.kind) ?? bayOf(cloth);
+    usual.set(cloth.kind, bay);
+    const { length, width } = hungOf(cloth).place();
+    return Math.max(length, width) <= bay ? bay : bayOf(prices.fit(cloth)?.cloth ?? cloth);
+  };
+}
+
+/** Ground and gust: what is asked, else what the plan says of its frames, else garden soil. */
+function pricedForOf(plan: Plan, { ground, gust }: SiteRequest): PricedFor {
+  const frames = [...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].flatMap((feature) =>
+    (feature.kind === 'canopy' || feature.kind === 'screen') && feature.frame?.soil ? [feature.frame.soil] : [],
+  );
+  const said = ground ?? GROUND_KINDS.find((kind) => frames.includes(kind));
+  return { ground: said ?? 'garden', isSaid: said !== undefined, gust: gust ?? plan.climate.gust ?? DEFAULT_GUST };
 }

@@ -5,12 +5,15 @@ import { namedInside, nameOf } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
-import { formatArea, formatDistance, type Units } from '../../plan/units.ts';
+import { formatDistance, type Units } from '../../plan/units.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { percent } from '../cheaper-first/step.ts';
 import { clothArea } from '../compare/cost.ts';
 import { hungOf } from './kinds/hung.ts';
 import type { LeafTables } from './scoring/leaf-tables.ts';
 import { lowSunOn } from './scoring/low-sun.ts';
 import type { PlantStanding } from './scoring/plant-states.ts';
+import { cautionsOn } from './rules/cautions-on.ts';
 import type { ClothKind, LowSun, OptionPlant, SiteOption } from './types.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
 import type { Targets } from './search/targets.ts';
@@ -28,6 +31,9 @@ export interface OptionContext {
   readonly units: Units;
 }
 
+/** One proposal, before it is held against others. */
+export type Proposal = Omit<SiteOption, 'roles' | 'effect' | 'added'>;
+
 /**
  * Everything about one proposal, exact: the yard is cast anew with it.
  * @param features of `named`
@@ -38,7 +44,7 @@ export function optionOf(
   kind: ClothKind | 'several',
   features: readonly (Canopy | Screen)[],
   after: readonly PlantStanding[],
-): SiteOption {
+): Proposal {
   const { plan, before, units } = context;
   const changed = before.map((was, k) => optionPlant(plan, was, after[k]));
   const spared = changed.reduce((sum, plant) => sum + plant.spared, 0);
@@ -69,7 +75,9 @@ export function optionOf(
     currency: currencyOf(plan),
     payoff: { perArea: spared / area, perMoney: cost !== null && cost > 0 ? spared / cost : null },
     plants,
-    why: whyThere(context, plants, features, area, units),
+    cautions: [...new Set(features.flatMap(cautionsOn))],
+    where: whereOf(context, plants, features, units),
+    why: whyThere(context, plants),
     notes,
   };
 }
@@ -102,7 +110,7 @@ function optionPlant(plan: Plan, was: PlantStanding, is: PlantStanding): OptionP
 }
 
 /** Whether a plant is among those for whose sake the cloth stands where it stands. */
-function isNamed({ spared }: OptionPlant, plants: readonly OptionPlant[]): boolean {
+export function isNamed({ spared }: OptionPlant, plants: readonly OptionPlant[]): boolean {
   const all = plants.reduce((sum, each) => sum + Math.max(0, each.spared), 0);
   return spared > 0 && spared >= NAMED_FROM * all;
 }
@@ -116,41 +124,42 @@ function lowSunAfter(
   return target < 0 ? null : lowSunOn(plan, targets, leaves, target, cloth);
 }
 
-/** Where it hangs, seen from the plant it spares most; what it spares whom. */
-function whyThere(
+/** What it spares whom. */
+function whyThere({ plan }: OptionContext, plants: readonly OptionPlant[]): string {
+  const gaining = gainingOf(plants);
+  if (gaining.length === 0) return 'It spares no plant anything worth naming.';
+  const spares = gaining.map(({ id, before, after }) => {
+    const share = 1 - (after.harm ?? 0) / (before.harm ?? 1);
+    return `${percent(share)} of the heat damage off ${namedInside(plan, id)}`;
+  });
+  return `It takes ${listWords(spares)}.`;
+}
+
+/** Where it hangs, seen from the plant it spares most. */
+function whereOf(
   { plan, targets }: OptionContext,
   plants: readonly OptionPlant[],
   features: readonly (Canopy | Screen)[],
-  area: number,
   units: Units,
 ): string {
-  const gaining = plants.filter((plant) => isNamed(plant, plants)).toSorted((a, b) => b.spared - a.spared);
-  const [most] = gaining;
-  if (!most) return 'It spares no plant anything worth naming.';
-  const feature = targets.plants.find((plant) => plant.feature.id === most.id)?.feature;
-  const words = feature ? features.map((one) => whereWords(plan, one, feature, units)).join(' and ') : '';
-  const spares = gaining
-    .map(
-      ({ id, before, after }) =>
-        `${namedInside(plan, id)} from ${(before.harm ?? 0).toFixed(0)} to ${(after.harm ?? 0).toFixed(0)} ` +
-        `K·h a hot day`,
-    )
-    .join(', ');
-  return `${words}, ${formatArea(area, units)} of cloth. It takes ${spares}.`;
+  const most = gainingOf(plants)[0]?.id;
+  const feature = targets.plants.find((plant) => plant.feature.id === most)?.feature;
+  return feature ? features.map((one) => whereWords(plan, one, feature, units)).join(' and ') : '';
+}
+
+/** The plants for whose sake the cloth stands there, the one that gains most first. */
+function gainingOf(plants: readonly OptionPlant[]): OptionPlant[] {
+  return plants.filter((plant) => isNamed(plant, plants)).toSorted((a, b) => b.spared - a.spared);
 }
 
 function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, units: Units): string {
   const middle = middleOf(feature);
-  const hung = hungOf(cloth);
-  const { center } = hung.place();
+  const { center } = hungOf(cloth).place();
   const away = distance(center, middle);
   const name = namedInside(plan, feature.id);
-  if (away < OVER_WITHIN) return `${hung.name} right over ${name}`;
+  if (away < OVER_WITHIN) return `right over ${name}`;
   const bearing = (Math.atan2(center[0] - middle[0], center[1] - middle[1]) * 180) / Math.PI + upBearingOf(plan);
-  return (
-    `${hung.name} with its middle ${formatDistance(away, units)} to the ${compassWord(bearing)} of ${name}, in ` +
-    `the way of its hot sun`
-  );
+  return `${formatDistance(away, units)} ${compassWord(bearing)} of ${name}`;
 }
 
 export function middleOf(feature: PlantFeature): PlanPoint {

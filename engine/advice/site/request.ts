@@ -15,13 +15,11 @@ const ANY_SIDES = [1, 1.5, 2, 2.5, 3, 3.5, 4] as const;
 
 const SITE_DEFAULTS = {
   kinds: ['roof', 'roof with drops', 'screen'],
-  densities: [0.3, 0.5, 0.7],
   step: 0.25,
   turnStep: 5,
   count: 1,
-  show: 6,
   keepLight: true,
-  maxScores: 60_000,
+  maxScores: Infinity,
 } as const satisfies Partial<SiteRequest>;
 
 const MOST_SIDE = 12;
@@ -69,13 +67,12 @@ export function askedOf(
 }
 
 function filled(asked: SiteRequest): FilledRequest {
-  const request: FilledRequest = { ...SITE_DEFAULTS, ...withoutUndefined(asked) };
-  return { ...request, densities: [...new Set(request.densities)] };
+  return { ...SITE_DEFAULTS, ...withoutUndefined(asked) };
 }
 
 function problemsOf(
   plan: Plan,
-  { step, turnStep, densities, count, hideFrom = [] }: FilledRequest,
+  { step, turnStep, densities = [], count, hideFrom = [] }: FilledRequest,
   sizes: readonly ClothSize[],
   heights: readonly number[],
 ): Problem[] {

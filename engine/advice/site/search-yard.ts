@@ -1,20 +1,30 @@
+import { LEAST_OF_BEST } from './answers.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Progress } from './progress.ts';
 import { Contest } from './search/contest.ts';
-import { familyCount } from './search/families.ts';
 import { searchLattice } from './search/lattice-search.ts';
 
+/**
+ * What spares less than this share of the best is no answer by itself; together with another it may be one. Our choice.
+ */
+const WORTH_SHOWING = { one: LEAST_OF_BEST, several: 0.1 } as const;
 /** Harm below this is none. [K·h/day] */
 export const NO_HARM = 1e-6;
 
 /** Holds all cloth of the lattice against what it could spare: the contest with the best of each family. */
 export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
-  const { plan, targets, shades, pairs, responses, lattice, places, rules, cap, hiding, request, judges } = laidOut;
-  const contest = new Contest(familyCount(Math.max(1, places.length)), judges, request.maxScores);
+  const { plan, targets, shades, pairs, responses, lattice, places, rules, guard, cap, hiding, request, judges } =
+    laidOut;
+  const contest = new Contest(
+    Math.max(1, places.length),
+    judges,
+    WORTH_SHOWING[request.count === 1 ? 'one' : 'several'],
+    request.maxScores,
+  );
   if (pairs.harm <= NO_HARM) return contest;
   const hiddenHeight = hiding.from.length > 0 ? hiding.heightAt : null;
   searchLattice(
-    { plan, targets, shades, pairs, responses, lattice, places, contest, rules, cap, hiddenHeight },
+    { plan, targets, shades, pairs, responses, lattice, places, contest, rules, guard, cap, hiddenHeight },
     (done) =>
       progress(done, `${contest.candidates.toLocaleString('en')} places held against what they could spare at best`),
   );

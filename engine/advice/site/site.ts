@@ -1,14 +1,16 @@
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
-import { choose } from './choose.ts';
+import { type Answer, answersOf, isWorth } from './answers.ts';
+import { type Candidate, candidatesOf } from './choose.ts';
 import { clothSteps } from './cloth-steps.ts';
 import { type InFull, inFull } from './in-full.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
+import { isNamed, type Proposal } from './option.ts';
 import { type Progress, stretch } from './progress.ts';
 import type { Contest } from './search/contest.ts';
 import { searchYard } from './search-yard.ts';
-import type { SiteRequest, SiteResult, SiteTried } from './types.ts';
-import { notesOf, rulePrices, sensibleOf, sentenceOf } from './words.ts';
+import type { Added, SiteOption, SiteRequest, SiteResult, SiteTried } from './types.ts';
+import { notesOf, rulePrices, sentenceOf } from './words.ts';
 
 /**
  * Where cloth would spare the plants most. Whoever wants to stop it ends the thread that it runs on.
@@ -19,38 +21,89 @@ export function siteOf(
   request: SiteRequest = {},
   progress: Progress = () => undefined,
 ): Outcome<SiteResult> {
-  const laidOut = layOut(plan, request, stretch(progress, 0, 0.1));
+  const laidOut = layOut(plan, request, stretch(progress, 0, 0.15));
   if (!laidOut.ok) return laidOut;
-  const contest = searchYard(laidOut.value, stretch(progress, 0.1, 0.75));
-  progress(0.75, 'which of them differ');
-  const full = inFull(laidOut.value, choose(laidOut.value, contest), stretch(progress, 0.8, 1));
-  return full.ok ? { ok: true, value: resultOf(laidOut.value, contest, full.value) } : full;
+  const contest = searchYard(laidOut.value, stretch(progress, 0.15, 0.8));
+  progress(0.8, 'what to choose between');
+  const full = inFull(laidOut.value, stretch(progress, 0.82, 1));
+  const answers = answersOf(candidatesOf(laidOut.value, contest), (candidate) => weighed(full, candidate));
+  return { ok: true, value: resultOf(laidOut.value, contest, full, answers) };
 }
 
-function resultOf(laidOut: LaidOut, contest: Contest, full: InFull): SiteResult {
-  const { options, harm } = full;
+/** A candidate in full, with its cost as the search ranks it where no price is known. */
+function weighed(full: InFull, candidate: Candidate): { option: Proposal; spared: number; cost: number } {
+  const option = full.of(candidate);
+  return { option, spared: option.spared, cost: option.cost ?? candidate.cost };
+}
+
+type Answered = Answer<Candidate, ReturnType<typeof weighed>>;
+
+function resultOf(laidOut: LaidOut, contest: Contest, full: InFull, answers: readonly Answered[]): SiteResult {
   const { count } = laidOut.request;
-  const finished = contest.isOpen;
-  const best = options[0]?.spared ?? 0;
+  const served = servedBy(answers);
+  const options = optionsOf(laidOut, answers, served);
+  const best = Math.max(0, ...options.map(({ spared }) => spared));
   const single = Math.max(contest.best, contest.unseen);
-  const bound = Math.max(best, count === 1 ? single : Math.min(harm, count * single));
-  return {
+  const bound = Math.max(best, count === 1 ? single : Math.min(full.harm, count * single));
+  const result = {
     options,
     bound,
     gap: bound > 0 ? (bound - best) / bound : 0,
-    proven: finished && count === 1,
+    proven: contest.isOpen && count === 1,
     tried: triedOf(laidOut, contest, full),
-    harm,
-    sensible: sensibleOf(options),
+    harm: full.harm,
+    served,
+    uncounted: laidOut.counting.uncounted,
+    countedAllTheSame: laidOut.counting.allTheSame,
+    pricedFor: laidOut.pricedFor,
     rules: rulePrices(laidOut, contest),
-    ladder: clothSteps(options, harm),
+    ladder: clothSteps(options, full.harm),
     notes: notesOf(laidOut),
-    sentence: sentenceOf(harm, options, finished),
   };
+  return { ...result, sentence: sentenceOf(laidOut, result, contest.isOpen) };
+}
+
+/** Plants for whose sake one of the answers hangs where it hangs. */
+function servedBy(answers: readonly Answered[]): string[] {
+  const ids = answers.flatMap(({ full: { option } }) =>
+    option.plants.filter((plant) => isNamed(plant, option.plants)).map(({ id }) => id),
+  );
+  return [...new Set(ids)];
+}
+
+/** The answers with what each adds to the next cheaper one. */
+function optionsOf({ before }: LaidOut, answers: readonly Answered[], served: readonly string[]): SiteOption[] {
+  const harm = before.reduce(
+    (sum, { id, worth, state }) => (served.includes(id) ? sum + worth * (state.harm ?? 0) : sum),
+    0,
+  );
+  const effects = answers.map(({ full: { option } }) => {
+    const spared = option.plants.reduce((sum, plant) => (served.includes(plant.id) ? sum + plant.spared : sum), 0);
+    return { effect: harm > 0 ? spared / harm : 0, cost: option.cost };
+  });
+  const rising = [...answers.keys()].sort((a, b) => answers[a].full.cost - answers[b].full.cost);
+  const addedBy = (index: number): Added => {
+    const rank = rising.indexOf(index);
+    const [own, first] = [effects[index], effects[rising[0]]];
+    if (rank === 0) return { to: null, ...own, isWorth: isWorth(own, undefined, undefined) };
+    const cheaper = effects[rising[rank - 1]];
+    return {
+      to: rising[rank - 1],
+      effect: own.effect - cheaper.effect,
+      cost: own.cost === null || cheaper.cost === null ? null : own.cost - cheaper.cost,
+      isWorth: isWorth(own, cheaper, first),
+    };
+  };
+  return answers.map(({ full: { option }, roles }, index) => ({
+    ...option,
+    roles,
+    effect: effects[index].effect,
+    added: addedBy(index),
+  }));
 }
 
 function triedOf(
-  { lattice, sizes, request, targets, pairs }: LaidOut,
+  { lattice, sizes, densities, targets, pairs }: LaidOut,
   { candidates, forbidden, scored }: Contest,
   { bedSampleError }: InFull,
 ): SiteTried {
@@ -58,7 +111,7 @@ function triedOf(
     kinds: lattice.kinds,
     sizes,
     heights: lattice.roof.heights,
-    densities: request.densities,
+    densities,
     turns: lattice.turns.length,
     step: lattice.step,
     candidates,
@@ -68,6 +121,6 @@ function triedOf(
     points: targets.points.length,
     heatDays: targets.heats.length,
     harmfulPairs: pairs.count,
-    bedSampleError,
+    bedSampleError: bedSampleError(),
   };
 }

@@ -1,9 +1,11 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { Nine, Stretch, Verdict } from '../../load/types.ts';
 import type { Canopy, DropSide, PlanPoint, Screen } from '../../plan/types.ts';
+import type { GroundKind } from '../../frame/strength/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { LadderStep } from '../cheaper-first/step.ts';
+import type { NoNeed } from '../words/no-need.ts';
 
 /** What may be put up: a roof alone, a roof with drops, an upright screen. */
 export type ClothKind = 'roof' | 'roof with drops' | 'screen';
@@ -24,8 +26,14 @@ export interface SiteRequest {
    * near the plants. [m]
    */
   readonly heights?: readonly number[] | 'any';
-  /** Nominal shares of light the cloth blocks, 0 to 1. */
+  /** Nominal shares of light the cloth blocks, 0 to 1. Left out: what suits the plants, and the thinnest that does. */
   readonly densities?: readonly number[];
+  /** Ids of the plants that count. Left out: all but those that need no shade and those for which it is too dark. */
+  readonly forPlants?: readonly string[];
+  /** What the posts stand in. Left out: as the plan's other frames, else garden soil. */
+  readonly ground?: GroundKind;
+  /** To anchor for. Left out: the plan's. [m/s] */
+  readonly gust?: number;
   /** Of a drop. [m] */
   readonly dropDepths?: readonly number[];
   /** At most so many drops on one roof; 2, or 1 where more than three sizes × heights are asked for. */
@@ -45,10 +53,8 @@ export interface SiteRequest {
    * be hidden in most of the yard.
    */
   readonly hideFrom?: readonly string[];
-  /** Whether an option may not take a plant below its range of light. */
+  /** Whether no plant that has light enough may fall short of it, and none that is short may lose more. */
   readonly keepLight?: boolean;
-  /** How many options to show. */
-  readonly show?: number;
   /** Candidates scored in full, at most; where the search stops so, `proven` is false and `gap` says by how much. */
   readonly maxScores?: number;
   readonly weather?: Weather;
@@ -56,7 +62,7 @@ export interface SiteRequest {
 }
 
 /** A rule of the owner's or the neighbourhood's that a search keeps; ground, plants and walls are no rules. */
-export type SiteRule = 'height' | 'hidden' | 'glimpsed' | 'setback' | 'keepout' | 'light' | 'budget';
+export type SiteRule = 'height' | 'hidden' | 'glimpsed' | 'setback' | 'keepout' | 'light' | 'density' | 'budget';
 
 /** A rule that kept something better out, and what it cost. */
 export interface RulePrice {
@@ -106,6 +112,42 @@ export interface OptionPlant {
   readonly lowSun: LowSun | null;
 }
 
+/**
+ * The cheapest that does at least 80 % of what the best does; the best, whatever it costs; the cheapest that does half
+ * of it.
+ */
+export type AnswerRole = 'most for money' | 'most' | 'least';
+
+/** What an answer adds to a cheaper one. */
+export interface Added {
+  /** Index of the cheaper answer; `null`: it is the cheapest. */
+  readonly to: number | null;
+  /** Of the harm of the plants that the answers serve, 0 to 1. */
+  readonly effect: number;
+  /** In the plan's currency. */
+  readonly cost: number | null;
+  /** Whether that is worth the money. */
+  readonly isWorth: boolean;
+}
+
+/** What our own cautions have against cloth: over 10 m²; a roof under head height; posts over 3 m. */
+export type ClothCaution = 'large' | 'low' | 'tall';
+
+/** A plant that counted for nothing, or for which nothing speaks, and why. */
+export interface Uncounted {
+  readonly id: string;
+  readonly because: NoNeed | 'not asked for';
+}
+
+/** What cloth was priced for. */
+export interface PricedFor {
+  readonly ground: GroundKind;
+  /** Whether the person or the plan says so. */
+  readonly isSaid: boolean;
+  /** [m/s] */
+  readonly gust: number;
+}
+
 /** One proposal. */
 export interface SiteOption {
   readonly kind: ClothKind | 'several';
@@ -124,8 +166,14 @@ export interface SiteOption {
   readonly drops: readonly { readonly side: DropSide; readonly depth: number }[];
   /** Σ worth × (harm before − after). [K·h/day] */
   readonly spared: number;
-  /** Of all harm, 0 to 1. */
+  /** Of the harm of all plants that count, 0 to 1. */
   readonly sparedShare: number;
+  /** What it answers; empty for none of the three. */
+  readonly roles: readonly AnswerRole[];
+  /** Spared, as a share of the harm of the plants that the answers serve, 0 to 1. */
+  readonly effect: number;
+  /** What it adds to the next cheaper answer, or to nothing. */
+  readonly added: Added;
   /** Cloth, drops too. [m²] */
   readonly area: number;
   readonly cost: number | null;
@@ -133,7 +181,11 @@ export interface SiteOption {
   /** Spared per m² of cloth and per unit of money. */
   readonly payoff: { readonly perArea: number; readonly perMoney: number | null };
   readonly plants: readonly OptionPlant[];
-  /** Why there, what it spares whom, what it leaves. */
+  /** What our own cautions have against it. */
+  readonly cautions: readonly ClothCaution[];
+  /** Where it hangs. */
+  readonly where: string;
+  /** Why there, what it spares whom. */
   readonly why: string;
   readonly notes: readonly string[];
 }
@@ -165,7 +217,7 @@ export interface SiteTried {
 
 /** `site --json`. */
 export interface SiteResult {
-  /** Best first by `spared`, each really different from those before. */
+  /** In the order in which they are advised: most for money, most, least; none that another beats in both. */
   readonly options: readonly SiteOption[];
   /** No place on the lattice spares more. [K·h/day] */
   readonly bound: number;
@@ -174,10 +226,14 @@ export interface SiteResult {
   /** Whether the search ran to its end, so that the best is the lattice's best. */
   readonly proven: boolean;
   readonly tried: SiteTried;
-  /** Σ worth × harm as the yard is. [K·h/day] */
+  /** Σ worth × harm of the plants that count, as the yard is. [K·h/day] */
   readonly harm: number;
-  /** Index of the option that spares nearly as much as the best for the least money. */
-  readonly sensible: number | null;
+  /** Ids of the plants that the answers serve: `effect` is told of their harm. */
+  readonly served: readonly string[];
+  readonly uncounted: readonly Uncounted[];
+  /** Ids of plants that count though nothing speaks for cloth over them: the person says so. */
+  readonly countedAllTheSame: readonly Uncounted[];
+  readonly pricedFor: PricedFor;
   readonly rules: readonly RulePrice[];
   /** What the best screen and the best roof of these options do; cheaper cures stand before them in the ladder. */
   readonly ladder: readonly LadderStep[];

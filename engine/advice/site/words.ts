@@ -1,19 +1,21 @@
+import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../frame/work/cautions.ts';
+import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
-import type { Canopy, Screen } from '../../plan/types.ts';
-import { formatLength } from '../../plan/units.ts';
+import type { Canopy, Plan, Screen } from '../../plan/types.ts';
+import { formatLength, type Units } from '../../plan/units.ts';
 import { percent } from '../cheaper-first/step.ts';
+import { hungOf } from './kinds/hung.ts';
 import { seenWords } from '../sight/words.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
+import type { Proposal } from './option.ts';
 import type { Contest } from './search/contest.ts';
 import type { Lattice } from './search/lattice.ts';
 import { NO_HARM } from './search-yard.ts';
-import type { RulePrice, SiteOption, SiteRule } from './types.ts';
+import type { ClothCaution, ClothKind, RulePrice, SiteResult, SiteRule, Uncounted } from './types.ts';
 
 /** A rule that costs less than this share is not spoken of. */
 const PRICED_FROM = 0.01;
-/** The sensible option spares at least this share of the best. Our choice. */
-const NEARLY = 0.9;
 
 /** What each rule takes away that kept something better out. */
 export function rulePrices(laidOut: LaidOut, contest: Contest): RulePrice[] {
@@ -50,7 +52,9 @@ function ruleWords({ plan, hiding, units, cap }: LaidOut, rule: SiteRule): strin
     case 'keepout':
       return 'Keeping clear of the ground where no cloth may hang';
     case 'light':
-      return 'Leaving every plant enough light';
+      return 'Leaving every plant its light';
+    case 'density':
+      return 'Cloth that suits every plant under it';
     case 'budget':
       return 'Staying within the budget';
   }
@@ -83,27 +87,86 @@ function dropsNote({ kinds, turns, roof, drops }: Lattice, maxDrops: number): st
   return notes.length > 0 ? [`${notes.join(' ')} Ask for one size and height to try them all.`] : [];
 }
 
-/** Index of the cheapest of those that spare nearly as much as the best. */
-export function sensibleOf(options: readonly SiteOption[]): number | null {
-  const near = options
-    .map((option, index) => ({ ...option, index }))
-    .filter(({ spared, cost }) => cost !== null && spared >= NEARLY * options[0].spared);
-  return near.toSorted((a, b) => (a.cost ?? 0) - (b.cost ?? 0))[0]?.index ?? null;
+/** What it is and how large, with what our own cautions have against it. */
+export function titleOf({ features, cautions, ...option }: TitledOption, units: Units): string {
+  const what =
+    option.kind === 'several'
+      ? features.map((feature) => whatWords({ ...hungOf(feature).place(), kind: kindOf(feature) }, units)).join(' and ')
+      : whatWords(option, units);
+  return [what, ...cautionWords(cautions)].join(', ');
 }
 
+function whatWords({ kind, length, width, height, drops }: Sized, units: Units): string {
+  const metres = (value: number) => formatLength(value, units);
+  if (kind === 'screen') return `Screen ${metres(length)} long, ${metres(height)} high`;
+  const hung = drops.map(({ depth }) => `, a drop of ${metres(depth)}`).join('');
+  return `Roof ${metres(length)} × ${metres(width)}, ${metres(height)} high${hung}`;
+}
+
+type Sized = Pick<Proposal, 'kind' | 'length' | 'width' | 'height' | 'drops'>;
+type TitledOption = Sized & Pick<Proposal, 'features' | 'cautions'>;
+
+function kindOf(cloth: Canopy | Screen): ClothKind {
+  return cloth.kind === 'screen' ? 'screen' : cloth.drops?.length ? 'roof with drops' : 'roof';
+}
+
+/** What our own cautions have against cloth, for its title. */
+export function cautionWords(cautions: readonly ClothCaution[]): string[] {
+  return cautions.map((caution) => CAUTION_WORDS[caution]);
+}
+
+const CAUTION_WORDS = {
+  large: `over ${ENGINEER_AREA} m²: ask an engineer first`,
+  low: 'under head height',
+  tall: `posts over ${ENGINEER_HEIGHT} m: ask an engineer first`,
+} as const satisfies Record<ClothCaution, string>;
+
 /** The answer in a sentence or two. @param finished whether every place was held against what it could spare */
-export function sentenceOf(harm: number, options: readonly SiteOption[], finished: boolean): string {
-  if (harm <= NO_HARM) return 'Nothing to shade: no plant is harmed.';
-  const [best] = options;
-  if (!best || best.spared <= 0) return 'No cloth that may stand here spares the plants anything.';
-  const sensible = sensibleOf(options);
-  const cheaper =
-    sensible !== null && sensible > 0
-      ? ` Option ${sensible + 1} spares ${percent(options[sensible].spared / best.spared)} of that for ` +
-        `${percent((options[sensible].cost ?? 0) / (best.cost ?? 1))} of the money.`
-      : '';
-  return (
-    `${best.why} That is ${percent(best.sparedShare)} of all ` +
-    `harm.${cheaper}${finished ? '' : ' The search was stopped before its end: something better may be found.'}`
-  );
+export function sentenceOf(
+  { plan, units }: LaidOut,
+  { harm, options, uncounted }: Pick<SiteResult, 'harm' | 'options' | 'uncounted'>,
+  finished: boolean,
+): string {
+  if (harm <= NO_HARM) return noNeedWords(plan, uncounted);
+  const [first] = options;
+  if (!first || first.spared <= 0) return 'No cloth that may stand here spares the plants anything.';
+  const cost = first.cost === null ? '' : `, for about ${first.cost.toFixed(0)} ${first.currency}`;
+  const worth = options.some(({ added }) => added.to === null && !added.isWorth) ? ' That is not worth building.' : '';
+  const stopped = finished ? '' : ' The search was stopped before its end: something better may be found.';
+  return `${titleOf(first, units)}, ${first.where}${cost}. ${first.why}${worth}${stopped}`;
+}
+
+/** Why no cloth is sought. */
+function noNeedWords(plan: Plan, uncounted: readonly Uncounted[]): string {
+  const named = (because: Uncounted['because']) =>
+    uncounted.filter((plant) => plant.because === because).map(({ id }) => namedInside(plan, id));
+  const [noNeed, dark] = [named('no shade needed'), named('too dark')];
+  if (noNeed.length + dark.length === 0) return 'Nothing to shade: no plant is harmed.';
+  return [
+    'No cloth:',
+    [
+      ...(noNeed.length > 0 ? [`${listWords(noNeed)} ${noNeed.length > 1 ? 'need' : 'needs'} no shade`] : []),
+      ...(dark.length > 0 ? [`for ${listWords(dark)} it is too dark already`] : []),
+    ].join('; ') + '.',
+  ].join(' ');
+}
+
+/** Which plants were left out of the search and why, or count all the same. */
+export function countingWords(
+  plan: Plan,
+  { uncounted, countedAllTheSame }: Pick<SiteResult, 'uncounted' | 'countedAllTheSame'>,
+): string[] {
+  const names = (plants: readonly Uncounted[], because: Uncounted['because']) =>
+    listWords(plants.filter((plant) => plant.because === because).map(({ id }) => namedInside(plan, id)));
+  const told = (plants: readonly Uncounted[], lead: string) =>
+    (
+      [
+        ['no shade needed', 'no shade needed'],
+        ['too dark', 'too dark already'],
+      ] as const
+    ).flatMap(([because, words]) => {
+      const who = names(plants, because);
+      return who === '' ? [] : [`${lead} ${who} (${words}).`];
+    });
+  return [...told(uncounted, 'Not sought for'), ...told(countedAllTheSame, 'Sought, because you say so, for')];
 }

@@ -26,13 +26,13 @@ export function fanOf(directions: Directions): Fan {
 export class PointRays {
   /** All that arrives. */
   readonly all: number;
-  private readonly point: SpacePoint;
-  /** Of each ray that brings anything, by its bearing. */
+  readonly point: SpacePoint;
+  /** Of each ray that brings anything, by its bearing: the way it comes from, and what it brings. */
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+  readonly brings: Float64Array;
   private readonly bearing: Float64Array;
-  private readonly x: Float64Array;
-  private readonly y: Float64Array;
-  private readonly z: Float64Array;
-  private readonly brings: Float64Array;
 
   /** @param brings what arrives along each of the directions; what is dark or shaded brings 0 */
   constructor(point: SpacePoint, { directions, bearing, ray }: Fan, brings: Float64Array) {

@@ -12,7 +12,7 @@ import type { TubeChoice } from '../shop/stock.ts';
 import { sectionOf } from '../strength/tube.ts';
 
 /** Gust to anchor for where nobody named one: 72 km/h, this project's own. [m/s] */
-const DEFAULT_GUST = 20;
+export const DEFAULT_GUST = 20;
 /** A frame of more posts than this is no work for hands, and not worked out. */
 const MOST_POSTS = 1000;
 

@@ -193,6 +193,16 @@ const CAUTIONS: readonly Caution[] = [
   },
 ];
 
+/** The cautions in short, where something is only weighed: the sheet that one builds from has them whole. */
+export const SHORT_CAUTIONS = {
+  wind:
+    'Orientation only. Wind loads on your site can be several times higher; local codes and your local authority ' +
+    `come first. Over ${ENGINEER_AREA} m², over ${ENGINEER_HEIGHT} m, fixed to a building or up in storms: ask a ` +
+    'licensed engineer. Take the cloth off before a storm.',
+  heat: 'Heat: work before 11 in the morning or in spring, in company, with water and shade to rest in.',
+  spray: 'Sprays: the label is the law.',
+} as const;
+
 /**
  * The cautions that belong beside these tasks, stops first, then the plan's own. Every page that tells someone to do
  * one of them shows them.

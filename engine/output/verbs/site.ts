@@ -1,9 +1,23 @@
 import { cheaperFirst } from '../../advice/cheaper-first/cheaper-first.ts';
+import { type LadderStep, percent } from '../../advice/cheaper-first/step.ts';
+import {
+  addedWords,
+  adviceSentence,
+  freeWords,
+  moneyWords,
+  pricedWords,
+  roleWords,
+} from '../../advice/site/advice-words.ts';
 import { siteOf } from '../../advice/site/site.ts';
-import type { ClothSize, SiteOption, SiteResult } from '../../advice/site/types.ts';
+import type { ClothSize, OptionPlant, SiteOption, SiteResult } from '../../advice/site/types.ts';
+import { countingWords, titleOf } from '../../advice/site/words.ts';
+import { plantFeatures } from '../../load/verdict/planted.ts';
 import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
-import { cautionsFor } from '../../frame/work/cautions.ts';
+import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside } from '../../plan/names.ts';
+import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatLength, formatPerArea, parseLength, parseNumber, type Units } from '../../plan/units.ts';
 import { hiddenText } from '../text/hidden-text.ts';
 import { table, wrapped } from '../text/plain-text.ts';
@@ -24,7 +38,7 @@ export const site: Verb = {
   name: 'site',
   summary: 'where a roof or a screen spares the plants most, and what it pays off',
   plan: 'required',
-  common: ['option', 'weather', 'units'],
+  common: ['option', 'weather', 'units', 'sources'],
   options: [
     {
       name: 'size',
@@ -66,6 +80,21 @@ export const site: Verb = {
       min: 0,
     },
     {
+      name: 'for',
+      kind: 'text',
+      placeholder: 'ID',
+      summary: 'for this plant or bed, also one that needs no shade; again for more; unless said, all that may gain',
+      repeatable: true,
+    },
+    {
+      name: 'ground',
+      kind: 'text',
+      placeholder: 'WORD',
+      summary: 'what a steel rod pushed by hand meets: soft (goes in deep), firm, rock, or paving',
+      choices: ['soft', 'firm', 'rock', 'paving'],
+    },
+    { name: 'gust', kind: 'number', placeholder: 'M/S', summary: 'strongest gust to anchor for', min: 0, max: 120 },
+    {
       name: 'kind',
       kind: 'text',
       placeholder: 'KIND',
@@ -87,7 +116,7 @@ export const site: Verb = {
       summary: 'instead of a search: how tall a thing may stand in every cell unseen by the plan’s onlookers',
     },
     { name: 'eye', kind: 'text', placeholder: 'ID', summary: 'with --hidden-heights: from this one eye' },
-    { name: 'dim', kind: 'flag', summary: 'plants may fall below their range of light' },
+    { name: 'dim', kind: 'flag', summary: 'plants may lose the light they need' },
   ],
   examples: [
     'site demo --size 2x2 --height 2.2 --density 0.5 --kind roof',
@@ -100,6 +129,12 @@ export const site: Verb = {
 /** A plant that is spared less than this share of the whole is not listed. */
 const LISTED_FROM = 0.02;
 
+/** What the rod meets, as kinds of ground. */
+const RODS = { soft: 'loose', firm: 'garden', rock: 'hard', paving: 'paving' } as const;
+
+/** Tables are no wider. [characters] */
+const WIDEST = 100;
+
 const KINDS = { roof: 'roof', drops: 'roof with drops', screen: 'screen' } as const;
 
 function runSite(request: VerbRequest): VerbResult {
@@ -109,6 +144,9 @@ function runSite(request: VerbRequest): VerbResult {
   const heights = heightsGiven(request);
   if (typeof heights === 'string') return refuseOption('height', heights);
   const densities = (request.values.density ?? []).filter((value): value is number => typeof value === 'number');
+  const forGiven = textsGiven(request, 'for');
+  const unknown = forGiven.find((id) => !plantFeatures(planOf(request)).some((plant) => plant.id === id));
+  if (unknown !== undefined) return refuseOption('for', `There is no plant or bed "${unknown}" on the plan.`);
   const kinds = textsGiven(request, 'kind').map((kind) => KINDS[kind as keyof typeof KINDS]);
   const outcome = siteOf(
     planOf(request),
@@ -120,6 +158,9 @@ function runSite(request: VerbRequest): VerbResult {
       count: numberGiven(request, 'count'),
       maxHeight: numberGiven(request, 'max-height'),
       budget: numberGiven(request, 'budget'),
+      forPlants: forGiven.length > 0 ? forGiven : undefined,
+      ground: textsGiven(request, 'ground').map((word) => RODS[word as keyof typeof RODS])[0],
+      gust: numberGiven(request, 'gust'),
       hideFrom: hideFromGiven(request),
       keepLight: !hasFlag(request, 'dim'),
       weather: request.weather,
@@ -130,8 +171,14 @@ function runSite(request: VerbRequest): VerbResult {
   if (!outcome.ok) return outcome;
   const cheaper = cheaperFirst(planOf(request), { weather: request.weather, units: request.units });
   if (!cheaper.ok) return cheaper;
-  const value = { ...outcome.value, ladder: [...cheaper.value.steps, ...outcome.value.ladder] };
-  return { ok: true, json: value, text: siteText(value, request), notes: value.notes };
+  const free = cheaper.value.steps;
+  const value = { ...outcome.value, ladder: [...free, ...outcome.value.ladder] };
+  return {
+    ok: true,
+    json: value,
+    text: siteText(outcome.value, free, request),
+    sources: sourcesText(outcome.value, request),
+  };
 }
 
 function heightsHidden(request: VerbRequest): VerbResult {
@@ -181,70 +228,92 @@ function heightsGiven(request: VerbRequest): number[] | undefined | string {
   return heights;
 }
 
-function siteText(result: SiteResult, request: VerbRequest): string {
+function siteText(result: SiteResult, free: readonly LadderStep[], request: VerbRequest): string {
   const { units, page } = request;
-  const { columns } = page;
-  const blocks = [wrapped(result.sentence, columns)];
+  const columns = Math.min(page.columns, WIDEST);
+  const line = (text: string) => wrapped(text, columns);
+  const { cost, gust, ...footing } = pricedWords(result, units);
+  const blocks = [
+    line(adviceSentence(planOf(request), result, free)),
+    ...(free.length > 0
+      ? [`First, without cloth\n${free.map((step) => line(`- ${freeWords(step)}`)).join('\n')}`]
+      : []),
+  ];
   if (result.options.length > 0) {
-    const head = ['', 'what', 'middle: x, y', 'size', 'height', 'cloth', 'spares', 'of all', 'area', 'cost', 'payoff'];
     blocks.push(
-      table(
-        columns,
-        head,
-        result.options.map((option, k) => rowOf(option, k, units)),
-        [4, 5, 6, 7, 8, 9, 10],
-      ),
+      `Then cloth\n${answersTable(result, planOf(request), columns, units)}`,
+      result.options.map((option, k) => optionText(option, k, columns)).join('\n'),
+      [...(cost === '' ? [] : [cost]), footing.ground, gust].map(line).join('\n'),
     );
-    blocks.push(result.options.map((option, k) => optionText(option, k, columns)).join('\n\n'));
   }
-  if (result.rules.length > 0) blocks.push(result.rules.map(({ sentence }) => wrapped(sentence, columns)).join('\n'));
-  if (result.ladder.length > 0)
-    blocks.push(
-      `Cheaper first\n${result.ladder
-        .map(({ name, effect, sentence }) => wrapped(`- ${name}: ${effect}. ${sentence}`, columns))
-        .join('\n')}`,
-    );
-  const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions).map(({ text }) =>
-    wrapped(`- ${text}`, columns),
-  );
-  blocks.push(wrapped(searchedWords(result), columns), `Take care\n${cautions.join('\n')}`);
+  const told = [
+    ...countingWords(planOf(request), result),
+    ...result.rules.filter(({ rule }) => rule !== 'density').map(({ sentence }) => sentence),
+  ];
+  if (told.length > 0) blocks.push(told.map(line).join('\n'));
+  const care = [
+    ...(result.options.length > 0 ? [SHORT_CAUTIONS.wind] : []),
+    ...(result.options.length + free.length > 0 ? [SHORT_CAUTIONS.heat] : []),
+    ...(free.some(({ id }) => id === 'clay') ? [SHORT_CAUTIONS.spray] : []),
+    ...(planOf(request).cautions ?? []).map(({ text }) => text),
+  ];
+  if (care.length > 0) blocks.push(line(care.join(' ')));
   return `${blocks.join('\n\n')}\n`;
 }
 
-function rowOf(option: SiteOption, index: number, units: Units): string[] {
-  const drops = option.drops.map(({ side, depth }) => `${side} ${formatLength(depth, units)}`).join(', ');
-  return [
-    String(index + 1),
-    drops === '' ? option.kind : `roof, drops ${drops}`,
-    option.center.map((each) => formatLength(each, units)).join(', '),
-    `${formatLength(option.length, units)}${option.width > 0 ? ` × ${formatLength(option.width, units)}` : ''}, ` +
-      `turned ${option.turn.toFixed(0)}°`,
-    formatLength(option.height, units),
-    `${(100 * option.density).toFixed(0)} %`,
-    `${option.spared.toFixed(1)} K·h`,
-    `${(100 * option.sparedShare).toFixed(0)} %`,
-    formatArea(option.area, units),
-    option.cost === null ? 'no price' : `${option.cost.toFixed(0)} ${option.currency}`,
-    formatPerArea(option.payoff.perArea, 'K·h', units),
-  ];
+function answersTable(result: SiteResult, plan: Plan, columns: number, units: Units): string {
+  const { options, served } = result;
+  return table(
+    columns,
+    ['', 'what, and where', 'cloth', `off ${listWords(served.map((id) => namedInside(plan, id)))}`, 'cost', 'adds'],
+    options.map((option, k) => [
+      String(k + 1),
+      `${roleWords(option.roles)}: ${titleOf(option, units)}; ${option.where}`,
+      percent(option.density),
+      percent(option.effect),
+      moneyWords(option.cost, option.currency),
+      addedWords(option, options),
+    ]),
+    [2, 3, 4],
+  );
 }
 
+/** How the plants stand then, and what sun still comes. */
 function optionText(option: SiteOption, index: number, columns: number): string {
-  const plants = option.plants
-    .filter(({ spared, tooDark }) => Math.abs(spared) >= LISTED_FROM * option.spared || tooDark)
-    .map(({ name, before, after, tooDark }) => {
-      const dark = tooDark ? ', too dark' : '';
-      const light = `light ${before.topLight.toFixed(0)} to ${after.topLight.toFixed(0)} mol/m²${dark}`;
-      return (
-        `${name}: harm ${(before.harm ?? 0).toFixed(1)} to ${(after.harm ?? 0).toFixed(1)} K·h, hot hours ` +
-        `${before.hotHours.toFixed(1)} to ${after.hotHours.toFixed(1)} h, ${light} a day.`
-      );
-    });
-  const low = option.plants.flatMap(({ lowSun }) => (lowSun ? [lowSun.sentence] : []));
+  const stand = option.plants
+    .filter(({ spared, tooDark }) => spared >= LISTED_FROM * option.spared || tooDark)
+    .map(standWords);
+  const [low] = option.plants.flatMap(({ lowSun }) => (lowSun ? [lowSun.sentence] : []));
+  return wrapped(
+    [`With ${index + 1}: ${stand.join('; ')}.`, ...(low === undefined ? [] : [low]), ...option.notes].join(' '),
+    columns,
+  );
+}
+
+function standWords({ name, before, after }: OptionPlant): string {
+  return before.verdict === after.verdict
+    ? `${name} still “${after.verdict}”`
+    : `${name} from “${before.verdict}” to “${after.verdict}”`;
+}
+
+/** What only those who want to check it need. */
+function sourcesText(result: SiteResult, request: VerbRequest): string {
+  const { units, page } = request;
+  const columns = Math.min(page.columns, WIDEST);
+  const rows = result.options.map((option, k) => [
+    String(k + 1),
+    option.center.map((each) => formatLength(each, units)).join(', '),
+    `${option.turn.toFixed(0)}°`,
+    formatArea(option.area, units),
+    `${option.spared.toFixed(1)} K·h`,
+    formatPerArea(option.payoff.perArea, 'K·h', units),
+  ]);
+  const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions);
   return [
-    wrapped(`${index + 1}. ${option.why}`, columns),
-    ...[...plants, ...low, ...option.notes].map((line) => wrapped(`   ${line}`, columns)),
-  ].join('\n');
+    table(columns, ['', 'middle: x, y', 'turned', 'cloth', 'spared a day', 'payoff'], rows, [2, 3, 4, 5]),
+    ...[...result.notes, searchedWords(result)].map((text) => wrapped(text, columns)),
+    `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
+  ].join('\n\n');
 }
 
 function searchedWords({ tried, bound, gap, proven }: SiteResult): string {

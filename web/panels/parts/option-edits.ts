@@ -146,19 +146,6 @@ export function drop(option: YardOption): void {
   say(`Deleted option ${option.id}. Undo brings it back.`);
 }
 
-/** The plan in which only some plants count: whom a search is for. */
-export function forPlants(before: Plan, ids: ReadonlySet<string> | null): Plan {
-  if (ids === null) return before;
-  const counts = (feature: Feature): boolean =>
-    feature.kind === 'plant' || feature.kind === 'bed' || feature.kind === 'tree';
-  return {
-    ...before,
-    features: before.features.map((feature) =>
-      counts(feature) && !ids.has(feature.id) ? { ...feature, worth: 0 } : feature,
-    ),
-  };
-}
-
 function rounded(metres: number): number {
   return Math.round(metres * 100) / 100;
 }

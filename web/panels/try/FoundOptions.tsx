@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult, Sight } from '../../../engine/index.ts';
-import { formatArea, formatLength, formatPerArea, LEAST_USEFUL, seenWords } from '../../../engine/index.ts';
+import { addedWords, cautionWords, formatLength, LEAST_USEFUL, roleWords, seenWords } from '../../../engine/index.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { openOption } from '../parts/tried.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
@@ -41,7 +41,7 @@ export function FoundOptions({ found: { plan: asked, result, sights } }: { reado
       ))}
       <ol class="found-options">
         {result.options.map((option, k) => (
-          <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} sensible={result.sensible === k} />
+          <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} options={result.options} />
         ))}
       </ol>
       <Searched result={result} />
@@ -53,11 +53,16 @@ interface FoundOptionProps {
   readonly option: SiteOption;
   readonly sights: readonly Sight[];
   readonly number: number;
-  readonly sensible: boolean;
+  /** All of them: each says what it adds to a cheaper one. */
+  readonly options: readonly SiteOption[];
 }
 
-function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
-  const what = `${option.kind === 'several' ? 'several things' : `a ${option.kind}`}, ${sizeWords(option)}`;
+function FoundOption({ option, sights, number, options }: FoundOptionProps) {
+  const what = [
+    option.kind === 'several' ? 'several things' : `a ${option.kind}`,
+    sizeWords(option),
+    ...cautionWords(option.cautions),
+  ].join(', ');
   const open = openOption.value;
   const holdsOther =
     open !== null && [...(open.adds ?? []), ...(open.removes ?? []), ...Object.keys(open.moves ?? {})].length > 0;
@@ -69,13 +74,19 @@ function FoundOption({ option, sights, number, sensible }: FoundOptionProps) {
     <li>
       <h3>
         {number}. {what}
-        {sensible && <em class="sensible"> the sensible choice</em>}
+        <em class="role"> {roleWords(option.roles)}</em>
       </h3>
-      <p>{option.why}</p>
+      <p>
+        {option.where}. {option.why}
+      </p>
       <p class="figures">
-        Spares {harmWords(option.spared)} a hot day ({percentWords(option.sparedShare)}) ·{' '}
-        {formatArea(option.area, units.value)} of cloth · {moneyWords(option.cost, option.currency)} ·{' '}
-        {formatPerArea(option.payoff.perArea, 'K·h', units.value)}
+        {[
+          `Spares ${percentWords(option.effect)}`,
+          moneyWords(option.cost, option.currency),
+          addedWords(option, options),
+        ]
+          .filter((words) => words !== '')
+          .join(' · ')}
       </p>
       <table class="before-after">
         <caption class="unseen">Plants before and after</caption>

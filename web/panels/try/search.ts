@@ -5,7 +5,6 @@ import { searching } from '../../state/next.ts';
 import { aside, goToStage, stage } from '../../state/view.ts';
 import { openYardId, plan, units } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
-import { forPlants } from '../parts/option-edits.ts';
 
 /** Every eye of the plan. */
 export const EVERYONE = Symbol('everyone');
@@ -54,8 +53,8 @@ export async function findTheBest(): Promise<void> {
   const asked = plan.value;
   const chosen = wish.value.plants;
   const args = {
-    plan: bare(forPlants(asked, chosen && new Set(chosen))),
-    request: { ...requestOf(wish.value), hideFrom: hiddenFromWhom(asked, wish.value) },
+    plan: bare(asked),
+    request: { ...requestOf(wish.value), forPlants: chosen ?? undefined, hideFrom: hiddenFromWhom(asked, wish.value) },
   };
   try {
     const answer = await askEngine('site', args, {

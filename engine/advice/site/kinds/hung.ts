@@ -60,7 +60,15 @@ function hungRoof(roof: Canopy): HungCloth {
       density,
       drops: drops.map(({ side, depth }) => ({ side, depth })),
     }),
-    form: () => ['canopy', height, length, width, ...drops.flatMap(({ side, depth }) => [side, depth])].join(' '),
+    form: () =>
+      [
+        'canopy',
+        height,
+        length,
+        width,
+        density,
+        ...drops.flatMap((drop) => [drop.side, drop.depth, drop.density]),
+      ].join(' '),
   };
 }
 
@@ -88,7 +96,7 @@ function hungScreen(screen: Screen): HungCloth {
       density,
       drops: [],
     }),
-    form: () => `screen ${height} ${length}`,
+    form: () => `screen ${height} ${length} ${density}`,
   };
 }
 

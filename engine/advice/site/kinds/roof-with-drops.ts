@@ -1,6 +1,5 @@
 import type { Drop, DropSide } from '../../../plan/types.ts';
 import { curtainOf, type CurtainPlace, roofOf, type RoofPlace } from '../search/candidates.ts';
-import { firstFamily } from '../search/families.ts';
 import type { TurnedResponse } from '../search/harm-pairs.ts';
 import {
   type AskedForms,
@@ -12,7 +11,7 @@ import {
   type RoofForms,
 } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
-import { mayStand } from '../search/may-stand.ts';
+import { leavesLight, mayStand } from '../search/may-stand.ts';
 import {
   type CurtainTables,
   curtainTables,
@@ -111,7 +110,7 @@ export function searchRoofsWithDrops(at: Turn, level: Level, response: TurnedRes
 
 function searchForm(
   at: Turn,
-  { height, plane, blocked }: Level,
+  level: Level,
   density: number,
   base: number,
   { u: frontal, v: lateral }: CurtainTables,
@@ -120,10 +119,12 @@ function searchForm(
   look: Lookout<DropPlace>,
 ): void {
   const { turned, contest, nearest } = at;
+  const { height, plane, blocked } = level;
+  const light = level.light(density);
   const { columns, rows } = turned;
   const width = columns + 1;
   const [low, high] = [frontal.breaks.indexOf(height - depth), frontal.breaks.indexOf(height)];
-  const sets = sideSets(at, { a, b }, depth);
+  const sets = sideSets(at, { a, b }, depth, height, density);
   const gains = new Float64Array(SIDES.length);
   contest.candidates += sets.length * Math.max(0, columns - a + 1) * Math.max(0, rows - b + 1);
   for (let j = 0; j + b <= rows; j++) {
@@ -133,7 +134,8 @@ function searchForm(
       gains[BACK] = sumOfCurtain(frontal, j, i, a, low, high);
       gains[LEFT] = sumOfCurtain(lateral, i, j, b, low, high);
       gains[RIGHT] = sumOfCurtain(lateral, i + a, j, b, low, high);
-      if (!contest.mayMatter(roof + gains[FRONT] + gains[BACK] + gains[LEFT] + gains[RIGHT])) continue;
+      const most = roof + gains[FRONT] + gains[BACK] + gains[LEFT] + gains[RIGHT];
+      if (!contest.mayMatter(most) || !leavesLight(contest, light, i, j, a, b, most)) continue;
       const place = nearest.of(i, j, a, b);
       for (const { sides, indices, family: first } of sets) {
         let bound = roof;
@@ -147,17 +149,21 @@ function searchForm(
   }
 }
 
-function sideSets({ lattice, places }: Turn, { a, b }: Footprint, depth: number): SideSet[] {
-  return SIDES_TRIED[lattice.drops.maxDrops].map((sides) => {
-    const cloth =
-      a * b * lattice.step +
-      sides.reduce((sum, side) => sum + (side === 'front' || side === 'back' ? a : b) * depth, 0);
-    return {
-      sides,
-      indices: sides.map((side) => SIDES.indexOf(side)),
-      family: firstFamily('roof with drops', cloth * lattice.step, places.length),
-    };
-  });
+function sideSets(
+  { lattice, contest, turned }: Turn,
+  { a, b }: Footprint,
+  depth: number,
+  height: number,
+  density: number,
+): SideSet[] {
+  return SIDES_TRIED[lattice.drops.maxDrops].map((sides) => ({
+    sides,
+    indices: sides.map((side) => SIDES.indexOf(side)),
+    family: contest.familyOf(`drops ${a} ${b} ${height} ${density} ${depth} ${sides.join(' ')}`, () => {
+      const { roof, drops } = dropPlace({ i: 0, j: 0, a, b, height }, sides, depth, density);
+      return roofOf(turned, roof, density, drops);
+    }),
+  }));
 }
 
 function dropPlace(roof: RoofPlace, sides: readonly DropSide[], depth: number, density: number): DropPlace {

@@ -1,9 +1,8 @@
 import { roofOf, type RoofPlace } from '../search/candidates.ts';
-import { firstFamily } from '../search/families.ts';
 import type { Response } from '../search/harm-pairs.ts';
 import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
-import { mayStand } from '../search/may-stand.ts';
+import { leavesLight, mayStand } from '../search/may-stand.ts';
 import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
 import type { Level, Turn } from '../search/turn.ts';
 import { sparedByRoof } from '../scoring/score.ts';
@@ -21,7 +20,7 @@ export function mostRoofFirst(forms: RoofForms): RoofForms {
 
 /** Holds every roof of one height and density against the payoff of the ground it covers. */
 export function searchRoofs(at: Turn, level: Level, response: Response): void {
-  const { turned, lattice, contest, nearest, places, rays, pairs } = at;
+  const { turned, lattice, contest, nearest, rays, pairs } = at;
   const { height, blocked, plane, crossings } = level;
   const { roof, density } = response;
   payoffSums(rays, pairs, crossings, roof, density, plane);
@@ -35,12 +34,15 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
     at.tell,
   );
   const base = overheadGain(pairs, roof, density);
+  const light = level.light(density);
   const { columns, rows } = turned;
   const width = columns + 1;
   const sizes = lattice.roof.sizes.map(({ a, b }) => ({
     a,
     b,
-    family: firstFamily('roof', a * b * lattice.step ** 2, places.length),
+    family: contest.familyOf(`roof ${Math.min(a, b)} ${Math.max(a, b)} ${height} ${density}`, () =>
+      roofOf(turned, { i: 0, j: 0, a, b, height }, density),
+    ),
   }));
   const [widest, deepest] = [Math.max(...sizes.map(({ a }) => a)), Math.max(...sizes.map(({ b }) => b))];
   for (const { a, b } of sizes) contest.candidates += Math.max(0, columns - a + 1) * Math.max(0, rows - b + 1);
@@ -53,7 +55,8 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
         if (i + a > columns || j + b > rows) continue;
         const bound = base + sumOver(plane, 0, width, i, j, a, b);
         const family = first + nearest.of(i, j, a, b);
-        if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, height, blocked, bound)) continue;
+        if (!contest.beats(family, bound) || !leavesLight(contest, light, i, j, a, b, bound)) continue;
+        if (!mayStand(at, i, j, a, b, height, blocked, bound)) continue;
         look.add(family, bound, { i, j, a, b, height });
       }
     }

@@ -1,6 +1,5 @@
 import { AIR_GAP } from '../rules/yard-rules.ts';
 import { type CurtainPlace, screenOf } from '../search/candidates.ts';
-import { firstFamily } from '../search/families.ts';
 import type { TurnedResponse } from '../search/harm-pairs.ts';
 import { type AskedForms, cellsOf, falling, type ScreenForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
@@ -37,7 +36,7 @@ interface Form {
 
 /** Holds every screen of one density, along and across the lattice, against what may meet it. */
 export function searchScreens(at: Turn, response: TurnedResponse): void {
-  const { turned, lattice, contest, rays, pairs, places } = at;
+  const { turned, lattice, contest, rays, pairs } = at;
   const { tops, cells: lengths, bottom } = lattice.screen;
   const { screens, density } = response;
   const tables = curtainTables(turned, [bottom, ...tops], rays, pairs, screens, density);
@@ -46,7 +45,9 @@ export function searchScreens(at: Turn, response: TurnedResponse): void {
       top,
       high: tables.u.breaks.indexOf(top),
       cells,
-      family: firstFamily('screen', cells * lattice.step * (top - bottom), places.length),
+      family: contest.familyOf(`screen ${cells} ${top} ${density}`, () =>
+        screenOf(turned, { along: 'u', line: 0, from: 0, cells, bottom, top }, density),
+      ),
     })),
   );
   const look = new Lookout<CurtainPlace>(

@@ -1,9 +1,11 @@
-import type { Plan } from '../../../plan/types.ts';
+import type { Canopy, Screen } from '../../../plan/types.ts';
+import { clothArea } from '../../compare/cost.ts';
 import type { Judges } from '../search/contest.ts';
 import type { SiteRule } from '../types.ts';
+import { cautionsOn } from './cautions-on.ts';
 import type { Hiding } from './hiding.ts';
 import type { LightGuard } from './light-left.ts';
-import { priceReader } from './price-of.ts';
+import type { Prices } from './price-of.ts';
 import type { YardRules } from './yard-rules.ts';
 
 /** What cloth is held against; `null` or absent: that rule does not bind. */
@@ -11,12 +13,12 @@ interface Held {
   readonly rules: YardRules;
   readonly hiding: Hiding;
   readonly guard: LightGuard | null;
+  readonly prices: Prices;
   /** Of all cloth together, in the plan's currency. */
   readonly budget?: number;
 }
 
-export function judgesOf(plan: Plan, { rules, hiding, guard, budget }: Held): Judges {
-  const priceOf = priceReader(plan);
+export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges {
   return {
     objections(cloth) {
       const objections = rules.objections(cloth);
@@ -24,13 +26,20 @@ export function judgesOf(plan: Plan, { rules, hiding, guard, budget }: Held): Ju
       return [...objections, hiding.isGlimpsed(cloth) ? 'glimpsed' : 'hidden'];
     },
     lateObjections(cloth) {
-      const costs = cloth.map(priceOf);
-      if (costs.includes(Infinity)) return 'ground';
-      const broken: SiteRule[] = [];
-      if (guard?.darkened(cloth)) broken.push('light');
-      const sum = costs.reduce<number>((all, cost) => all + (cost ?? 0), 0);
+      const fitted = cloth.map((one) => prices.fit(one));
+      if (fitted.includes(null)) return 'ground';
+      const broken: SiteRule[] = guard === null ? [] : [...guard.objections(cloth)];
+      const sum = fitted.reduce((all, one) => all + (one?.cost ?? 0), 0);
       if (budget !== undefined && sum > budget) broken.push('budget');
       return broken;
     },
+    cost: (cloth) => moneyOf(cloth, prices.fit(cloth)),
+    leastCost: (cloth) => moneyOf(cloth, prices.fitInTheOpen(cloth)),
+    isCautioned: (cloth) => cautionsOn(cloth).length > 0,
   };
+}
+
+/** What cloth costs to rank it by: money, or its area where no price is known. */
+function moneyOf(cloth: Canopy | Screen, fitted: ReturnType<Prices['fit']>): number {
+  return fitted === null ? Infinity : (fitted.cost ?? clothArea(cloth));
 }

@@ -13,23 +13,40 @@ import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../../scene/solids.ts';
 import type { Progress } from '../progress.ts';
+import { densestFor } from './suits.ts';
 
 /** A bed's light is guarded at so many of its cells. */
 const BED_POINTS = 5;
+const ROUNDING = 1e-9;
+
+/** A plant that is short of light loses no more of it than this share: less than anyone could measure. */
+const LOSES_NOTHING = 0.01;
+/** Cloth that takes more than this share of a plant's light must suit it. */
+const HANGS_OVER = 0.1;
+
+/** Rules of light that cloth may break. */
+export type LightRule = 'light' | 'density';
 
 /** Guards the plants' light through the season. */
 export interface LightGuard {
-  /** Id of a plant that has enough light now and would not with this cloth; `null`: none. */
-  darkened(cloth: readonly (Canopy | Screen)[]): string | null;
+  /**
+   * 'light': a plant that has enough would not with this cloth, or one that is short loses more. 'density': the cloth
+   * is denser than suits a plant whose light it takes.
+   */
+  objections(cloth: readonly (Canopy | Screen)[]): readonly LightRule[];
+  readonly plants: readonly Guarded[];
   /** Ids of all plants for which it is too dark with this cloth. */
   dark(cloth: readonly (Canopy | Screen)[]): ReadonlySet<string>;
 }
 
-interface Guarded {
+/** A plant and all that brings light to it. */
+export interface Guarded {
   readonly id: string;
   /** Daily light that the plant wants at least, and what it has as the yard is. [mol/m² a day] */
   readonly least: number;
   readonly light: number;
+  /** Cloth no denser than this suits it, 0 to 1. */
+  readonly densest: number;
   /** Below this it is too dark for it. [mol/m² a day] */
   readonly dark: number;
   /**
@@ -39,8 +56,11 @@ interface Guarded {
   readonly rays: readonly PointRays[];
 }
 
-/** @param yard laid out for the season */
-export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
+/**
+ * @param yard laid out for the season
+ * @param suits whether cloth must suit the plants; else whoever asks has chosen it
+ */
+export function lightGuard(yard: Yard, suits: boolean, progress?: Progress): LightGuard {
   const { plan } = yard;
   const raysOf = rayReader(yard);
   const plants = plantFeatures(plan);
@@ -55,33 +75,51 @@ export function lightGuard(yard: Yard, progress?: Progress): LightGuard {
     all.push({
       id: feature.id,
       least,
+      densest: suits ? densestFor(row) : Infinity,
       dark: darkBelow(row),
       light: rays.reduce((sum, each) => sum + each.all, 0),
       rays,
     });
   }
-  const guarded = all.filter(({ light, least }) => light >= least);
   return {
-    darkened(cloth) {
+    plants: all,
+    objections(cloth) {
       const sheets = cloth.flatMap(clothSheets);
-      const index = guarded.findIndex((plant) => fallsBelow(plant, plant.least, sheets));
-      if (index < 0) return null;
-      // The next cloth is likely to hang over the same plant: ask it first.
-      const [plant] = guarded.splice(index, 1);
-      guarded.unshift(plant);
-      return plant.id;
+      const density = Math.max(...sheets.map(({ share }) => 1 - share));
+      const broken = new Set<LightRule>();
+      for (let k = 0; k < all.length && broken.size < 2; k++) {
+        const { light, density: over } = mayTake(all[k], density);
+        const taken = lightTaken(all[k], sheets, Math.min(light, over));
+        if (taken > light) broken.add('light');
+        if (taken > over) broken.add('density');
+      }
+      return [...broken];
     },
     dark(cloth) {
       const sheets = cloth.flatMap(clothSheets);
-      return new Set(all.filter((plant) => fallsBelow(plant, plant.dark, sheets)).map(({ id }) => id));
+      return new Set(all.filter((plant) => isDarkUnder(plant, sheets)).map(({ id }) => id));
     },
   };
 }
 
-function fallsBelow({ light, rays }: Guarded, least: number, sheets: readonly ClothSheet[]): boolean {
-  let left = light;
-  for (let k = 0; k < rays.length && left >= least; k++) left -= rays[k].takenBy(sheets);
-  return left < least;
+function isDarkUnder(plant: Guarded, sheets: readonly ClothSheet[]): boolean {
+  const spare = plant.light - plant.dark;
+  return spare < 0 || lightTaken(plant, sheets, spare) > spare;
+}
+
+/** How much of a plant's light cloth of a density may take before it breaks one rule or the other. [mol/m² a day] */
+export function mayTake({ light, least, densest }: Guarded, density: number): Readonly<Record<LightRule, number>> {
+  return {
+    light: light >= least ? light - least : LOSES_NOTHING * light,
+    density: density > densest + ROUNDING ? HANGS_OVER * light : Infinity,
+  };
+}
+
+/** Light that cloth takes; how much more than `most` is not told. [mol/m² a day] */
+function lightTaken({ rays }: Guarded, sheets: readonly ClothSheet[], most: number): number {
+  let taken = 0;
+  for (let k = 0; k < rays.length && taken <= most; k++) taken += rays[k].takenBy(sheets);
+  return taken;
 }
 
 /** Reads what brings light to a point, as its part of a plant of so many points. */

@@ -1,20 +1,36 @@
-import { costOf } from '../../../frame/sheet.ts';
+import { type Fitted, type Footing, frameFitter } from '../../../frame/fit-frame.ts';
+import { blockersBelow } from '../../../frame/layout/surroundings.ts';
+import { footprintOf } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
 import { hungOf } from '../kinds/hung.ts';
 
-/**
- * What cloth costs [plan's currency], `null` where no price is known, Infinity where the shop's tube cannot make it.
- * Worked out once a form.
- */
-export function priceReader(plan: Plan): (cloth: Canopy | Screen) => number | null {
-  const known = new Map<string, number | null>();
-  return (cloth) => {
-    const form = hungOf(cloth).form();
-    let cost = known.get(form);
-    if (cost === undefined) {
-      const result = costOf(cloth, plan);
-      known.set(form, (cost = result.ok ? result.cost.total : Infinity));
-    }
-    return cost;
+type Cloth = Canopy | Screen;
+
+/** What cloth costs with all that holds it up and down, worked out once a form. */
+export interface Prices {
+  /** The cloth with its frame, where it stands; `null`: the shop's tube cannot make it. */
+  fit(cloth: Cloth): Fitted | null;
+  /** The same where nothing keeps the wind from passing below: nowhere is it cheaper. */
+  fitInTheOpen(cloth: Cloth): Fitted | null;
+}
+
+export function pricesOf(plan: Plan, footing: Footing): Prices {
+  const bare = { ...plan, features: [] };
+  const known = new Map<string, Fitted | null>();
+  const here = frameFitter(plan, footing);
+  const inTheOpen = frameFitter(bare, footing);
+  const remembered = (key: string, work: () => Fitted | null): Fitted | null => {
+    let fitted = known.get(key);
+    if (fitted === undefined) known.set(key, (fitted = work()));
+    return fitted;
+  };
+  return {
+    fit(cloth) {
+      const blocked = cloth.kind === 'canopy' && blockersBelow(plan, footprintOf(cloth), cloth.height).length > 0;
+      const key = `${hungOf(cloth).form()} ${blocked ? 'blocked' : 'open'}`;
+      const fitted = remembered(key, () => (blocked ? here : inTheOpen)(cloth));
+      return fitted && { ...fitted, cloth: { ...cloth, frame: fitted.cloth.frame } };
+    },
+    fitInTheOpen: (cloth) => remembered(`${hungOf(cloth).form()} open`, () => inTheOpen(cloth)),
   };
 }

@@ -8,7 +8,7 @@ import type { SiteRule } from '../types.ts';
 import { waysOf } from './ways.ts';
 
 /** Under cloth over ground that people walk through. [m] */
-const HEADROOM = 2.1;
+export const HEADROOM = 2.1;
 /** Upright cloth ends this far above the ground at least: air must come in. Our choice. [m] */
 export const AIR_GAP = 0.2;
 
@@ -29,12 +29,18 @@ export interface YardRules {
   roofCovers(point: PlanPoint, height: number): boolean;
 }
 
-/** @param maxHeight what the person asking allows besides the plan's rule [m] */
-export function yardRules(plan: Plan, maxHeight = Infinity): YardRules {
+/**
+ * @param maxHeight what the person asking allows besides the plan's rule [m]
+ * @param maxBayOf longest bay of a cloth's frame [m]
+ */
+export function yardRules(
+  plan: Plan,
+  maxHeight = Infinity,
+  maxBayOf: (cloth: Canopy | Screen) => number = bayReader(plan),
+): YardRules {
   const boundary = openRing(plan.site.boundary);
   const fence = [...boundary, boundary[0]];
   const ground = groundOf(plan, boundary);
-  const maxBayOf = bayReader(plan);
   const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, maxHeight);
   const setback = plan.site.rules?.setback ?? 0;
   const kept = plan.features.flatMap((feature) =>

@@ -74,7 +74,7 @@ export function createTrial(plan: Plan, period: Period, grid: GridSpec, weather?
   const targets = found.value;
   const season = period.kind === 'season' ? laidOut : yardOf(plan, { kind: 'season' }, weather);
   if (!season.ok) return season;
-  const guard = lightGuard(season.value);
+  const guard = lightGuard(season.value, false);
   const leaves = leafTables(targets);
   const pairs = harmPairsOf(targets, leaves, 1);
   const together = togetherScore(targets, pairs, leaves);

@@ -1,11 +1,15 @@
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import type { ClothKind, SiteRule } from '../types.ts';
 
-/** A piece of cloth and what it spares on the search's points. [K·h/day] */
+/** A piece of cloth, what it spares on the search's points [K·h/day], and what it costs. */
 export interface Scored {
   readonly cloth: Canopy | Screen;
   readonly kind: ClothKind;
   readonly spared: number;
+  /** Money in the plan's currency, or m² of cloth where no price is known. */
+  readonly cost: number;
+  /** Whether our own cautions speak against it. */
+  readonly cautioned: boolean;
 }
 
 /** What judges a candidate besides its bound, the cheap questions first. */
@@ -14,22 +18,33 @@ export interface Judges {
   objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
   /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
   lateObjections(cloth: readonly (Canopy | Screen)[]): 'ground' | readonly SiteRule[];
+  /** What it costs where it stands, as `Scored.cost`; Infinity: it cannot be built. */
+  cost(cloth: Canopy | Screen): number;
+  /** The same at the place of its form where it is cheapest. */
+  leastCost(cloth: Canopy | Screen): number;
+  isCautioned(cloth: Canopy | Screen): boolean;
 }
 
-/** Candidates that spare less than this share of the best are not pursued, whatever their family. */
-const WORTH_SHOWING = 0.1;
 /** Bounds are sums in another order than scores. */
 const ROUNDING = 1e-9;
 
+/** All cloth of one form for one lane; what has the same form costs the same wherever the wind is as kind. */
+interface Family {
+  readonly lane: number;
+  readonly sample: () => Canopy | Screen;
+  /** `null`: nobody asked yet. */
+  cost: number | null;
+  cautioned: boolean;
+}
+
 /**
- * The best of each family of candidates (like in kind, area and place), and the best of all if one rule fell. A
- * candidate is scored only where its bound beats its family's best, so the best of a family is the best of all its
- * candidates.
+ * What no other beats in money and effect: for every sum of money the cloth that spares most for it, and the best of
+ * all if one rule fell. A candidate is scored only where its bound beats what is as cheap or cheaper, so that for every sum
+ * the best is the best of all candidates. Cloth that our own cautions speak against beats none that they do not.
  */
 export class Contest {
-  readonly bests: (Scored | null)[];
   /** What a family's next candidate must beat. */
-  readonly toBeat: Float64Array;
+  readonly toBeat: number[] = [];
   /** Best that breaks this rule and no other. */
   readonly without = new Map<SiteRule, Scored>();
   candidates = 0;
@@ -37,18 +52,43 @@ export class Contest {
   scored = 0;
   /** The highest bound that was not looked at since enough was scored; 0: all were. */
   unseen = 0;
+  private readonly families: Family[] = [];
+  private readonly firstOf = new Map<string, number>();
+  private fronts: Scored[][];
   private leader = 0;
-  /** What every family's next candidate must beat. */
-  private least = ROUNDING;
+  private leaderUncautioned = 0;
+  private readonly lanes: number;
   private readonly judges: Judges;
+  private readonly worthShowing: number;
   private readonly maxScores: number;
 
-  /** @param maxScores candidates scored in full, at most */
-  constructor(families: number, judges: Judges, maxScores: number) {
-    this.bests = Array.from({ length: families }, () => null);
-    this.toBeat = new Float64Array(families).fill(ROUNDING);
+  /**
+   * @param lanes in which cloth is told apart: what is best in one beats nothing in another
+   * @param worthShowing candidates that spare less than this share of the best are not pursued
+   * @param maxScores candidates scored in full, at most
+   */
+  constructor(lanes: number, judges: Judges, worthShowing: number, maxScores: number) {
+    this.lanes = lanes;
     this.judges = judges;
+    this.worthShowing = worthShowing;
     this.maxScores = maxScores;
+    this.fronts = Array.from({ length: lanes }, () => []);
+  }
+
+  /**
+   * The family of a form in the first lane; those of the other lanes follow it.
+   * @param key the same for all that has this form @param sample one of them
+   */
+  familyOf(key: string, sample: () => Canopy | Screen): number {
+    let first = this.firstOf.get(key);
+    if (first !== undefined) return first;
+    first = this.families.length;
+    this.firstOf.set(key, first);
+    for (let lane = 0; lane < this.lanes; lane++) {
+      this.families.push({ lane, sample, cost: null, cautioned: true });
+      this.toBeat.push(this.least);
+    }
+    return first;
   }
 
   /** Whether anything with a bound may be worth a look, whatever its family. */
@@ -58,6 +98,13 @@ export class Contest {
 
   /** Whether a bound is worth a closer look. */
   beats(family: number, bound: number): boolean {
+    if (bound <= this.toBeat[family]) return false;
+    const asked = this.families[family];
+    if (asked.cost !== null) return true;
+    const sample = asked.sample();
+    asked.cost = this.judges.leastCost(sample);
+    asked.cautioned = this.judges.isCautioned(sample);
+    this.toBeat[family] = this.threshold(asked.lane, asked.cost, asked.cautioned);
     return bound > this.toBeat[family];
   }
 
@@ -84,17 +131,19 @@ export class Contest {
     }
     const spared = score();
     this.scored++;
+    if (early.length === 0 && spared <= this.toBeat[family]) return;
+    const { lane, cautioned } = this.families[family];
+    const entry: Scored = { cloth, kind, spared, cost: this.judges.cost(cloth), cautioned };
     if (early.length === 1) {
-      this.keepWithout(early[0], { cloth, kind, spared });
+      this.keepWithout(early[0], entry);
       return;
     }
-    if (spared <= this.toBeat[family]) return;
     const late = this.judges.lateObjections([cloth]);
     if (late === 'ground' || late.length > 1) this.forbidden++;
     else if (late.length === 1) {
       this.forbidden++;
-      this.keepWithout(late[0], { cloth, kind, spared });
-    } else this.win(family, { cloth, kind, spared });
+      this.keepWithout(late[0], entry);
+    } else if (spared > this.threshold(lane, entry.cost, cautioned)) this.win(lane, entry);
   }
 
   /** Whether more may be scored. */
@@ -106,13 +155,38 @@ export class Contest {
     return this.leader;
   }
 
-  private win(family: number, scored: Scored): void {
-    this.bests[family] = scored;
-    this.toBeat[family] = Math.max(this.toBeat[family], scored.spared + ROUNDING);
-    if (scored.spared <= this.leader) return;
-    this.leader = scored.spared;
-    this.least = Math.max(ROUNDING, WORTH_SHOWING * this.leader);
-    for (let f = 0; f < this.toBeat.length; f++) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
+  /** What none in its lane beats in money and effect, the best first. */
+  get bests(): readonly Scored[] {
+    return this.fronts.flat().sort((a, b) => b.spared - a.spared);
+  }
+
+  /** What every family's next candidate must beat. */
+  private get least(): number {
+    return Math.max(ROUNDING, this.worthShowing * this.leaderUncautioned);
+  }
+
+  /** What cloth at a price must beat. */
+  private threshold(lane: number, cost: number, cautioned: boolean): number {
+    if (cost === Infinity) return Infinity;
+    let most = this.worthShowing * (cautioned ? this.leader : this.leaderUncautioned);
+    for (const other of this.fronts[lane])
+      if (other.cost <= cost && (cautioned || !other.cautioned)) most = Math.max(most, other.spared + ROUNDING);
+    return Math.max(ROUNDING, most);
+  }
+
+  private win(lane: number, entry: Scored): void {
+    const kept = this.fronts[lane].filter(
+      (other) => other.cost < entry.cost || other.spared > entry.spared || (entry.cautioned && !other.cautioned),
+    );
+    this.fronts[lane] = [...kept, entry];
+    const leads = entry.spared > this.leader || (!entry.cautioned && entry.spared > this.leaderUncautioned);
+    this.leader = Math.max(this.leader, entry.spared);
+    if (!entry.cautioned) this.leaderUncautioned = Math.max(this.leaderUncautioned, entry.spared);
+    for (const [f, family] of this.families.entries()) {
+      if (family.cost === null) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
+      else if (leads || family.lane === lane)
+        this.toBeat[f] = this.threshold(family.lane, family.cost, family.cautioned);
+    }
   }
 
   private keepWithout(rule: SiteRule, scored: Scored): void {

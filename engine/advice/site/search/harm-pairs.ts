@@ -31,7 +31,7 @@ export interface HarmPairs {
   readonly harm: number;
 }
 
-interface View {
+export interface View {
   /** Index into `targets.points`. */
   readonly point: number;
   readonly sky: Float64Array;
@@ -143,6 +143,8 @@ export interface Gains {
  */
 export interface Response {
   readonly density: number;
+  /** By pair: 0 where the cloth is denser than suits the plant, so that sparing it does not speak for the cloth. */
+  readonly suits: Uint8Array;
   /** [pair][crossing][term] of the excess [K]; those with curtains belong to the turn last laid out. */
   readonly terms: Float64Array;
   /** Of a roof alone. */
@@ -166,14 +168,24 @@ export function mostHidden(density: number): number {
 const TERMS_A_PAIR = CROSSINGS.length * TERMS;
 const [NONE, ROOF, U, V, ROOF_U, ROOF_V, UV, UU, VV] = CROSSINGS.keys();
 
-/** Answers to a roof; what curtains do is added turn by turn, by `turnedResponse`. */
-export function responseOf(pairs: HarmPairs, answers: ShadeAnswers, density: number): Response {
+/**
+ * Answers to a roof; what curtains do is added turn by turn, by `turnedResponse`.
+ * @param isSuited whether the cloth suits the plant of a view; left out: it suits all
+ */
+export function responseOf(
+  pairs: HarmPairs,
+  answers: ShadeAnswers,
+  density: number,
+  isSuited: (view: View) => boolean = () => true,
+): Response {
+  const ofView = pairs.views.map((view) => (isSuited(view) ? 1 : 0));
+  const suits = Uint8Array.from(pairs.view, (view) => ofView[view]);
   const terms = new Float64Array(pairs.count * TERMS_A_PAIR);
   for (let p = 0; p < pairs.count; p++) {
-    fill(terms, answers, p, NONE, 1);
-    fill(terms, answers, p, ROOF, (1 - density) ** slantPower(pairs.dz[p]));
+    fill(terms, answers, p, NONE, 1, suits);
+    fill(terms, answers, p, ROOF, (1 - density) ** slantPower(pairs.dz[p]), suits);
   }
-  return { density, terms, roof: gainsOf(pairs, terms, mostHidden(density), [[ROOF, NONE]]) };
+  return { density, suits, terms, roof: gainsOf(pairs, terms, mostHidden(density), [[ROOF, NONE]]) };
 }
 
 /**
@@ -184,27 +196,27 @@ export function responseOf(pairs: HarmPairs, answers: ShadeAnswers, density: num
 export function turnedResponse(
   pairs: HarmPairs,
   answers: ShadeAnswers,
-  { density, terms, roof }: Response,
+  { density, suits, terms, roof }: Response,
   across: { readonly u: Float64Array; readonly v: Float64Array },
   drops: boolean,
 ): TurnedResponse {
   for (let p = 0; p < pairs.count; p++) {
     const u = (1 - density) ** slantPower(across.u[p]);
     const v = (1 - density) ** slantPower(across.v[p]);
-    fill(terms, answers, p, U, u);
-    fill(terms, answers, p, V, v);
+    fill(terms, answers, p, U, u, suits);
+    fill(terms, answers, p, V, v, suits);
     if (!drops) continue;
     const r = (1 - density) ** slantPower(pairs.dz[p]);
-    fill(terms, answers, p, ROOF_U, r * u);
-    fill(terms, answers, p, ROOF_V, r * v);
-    fill(terms, answers, p, UV, u * v);
-    fill(terms, answers, p, UU, u * u);
-    fill(terms, answers, p, VV, v * v);
+    fill(terms, answers, p, ROOF_U, r * u, suits);
+    fill(terms, answers, p, ROOF_V, r * v, suits);
+    fill(terms, answers, p, UV, u * v, suits);
+    fill(terms, answers, p, UU, u * u, suits);
+    fill(terms, answers, p, VV, v * v, suits);
   }
   const most = mostHidden(density);
   const gains = (...steps: readonly (readonly [number, number])[]) => gainsOf(pairs, terms, most, steps);
   const screens = { u: gains([U, NONE]), v: gains([V, NONE]) };
-  if (!drops) return { density, terms, roof, screens, box: roof, drops: screens };
+  if (!drops) return { density, suits, terms, roof, screens, box: roof, drops: screens };
   const all = gains(...[ROOF, U, V, ROOF_U, ROOF_V, UV, UU, VV].map((crossing) => [crossing, NONE] as const));
   const onTop = (...steps: readonly (readonly [number, number])[]) => ({
     once: gains(...steps).once,
@@ -212,6 +224,7 @@ export function turnedResponse(
   });
   return {
     density,
+    suits,
     terms,
     roof,
     screens,
@@ -263,8 +276,15 @@ export function shadeAnswers(targets: Targets, pairs: HarmPairs, leaves: LeafTab
 /**
  * Writes the terms of a pair of which cloth lets a part of the beam through: the cubic through the four nodes about.
  */
-function fill(terms: Float64Array, { nodes }: ShadeAnswers, p: number, crossing: number, transmittance: number): void {
-  const along = transmittance * (NODES - 1);
+function fill(
+  terms: Float64Array,
+  { nodes }: ShadeAnswers,
+  p: number,
+  crossing: number,
+  transmittance: number,
+  suits: Uint8Array,
+): void {
+  const along = (suits[p] === 1 ? transmittance : 1) * (NODES - 1);
   const n = Math.min(NODES - 3, Math.max(1, Math.floor(along)));
   const x = along - n;
   const a = (-x * (x - 1) * (x - 2)) / 6;
@@ -273,7 +293,8 @@ function fill(terms: Float64Array, { nodes }: ShadeAnswers, p: number, crossing:
   const d = ((x + 1) * x * (x - 1)) / 6;
   let from = p * ANSWERS_A_PAIR + (n - 1) * TERMS;
   let at = p * TERMS_A_PAIR + crossing * TERMS;
-  for (let term = 0; term < TERMS; term++, from++, at++)
+  const last = suits[p] === 1 ? TERMS : 1;
+  for (let term = 0; term < last; term++, from++, at++)
     terms[at] = a * nodes[from] + b * nodes[from + TERMS] + c * nodes[from + 2 * TERMS] + d * nodes[from + 3 * TERMS];
 }
 

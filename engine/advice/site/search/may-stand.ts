@@ -1,3 +1,5 @@
+import type { LightPlane } from '../rules/light-planes.ts';
+import type { Contest } from './contest.ts';
 import type { Turn } from './turn.ts';
 
 /**
@@ -32,6 +34,25 @@ export function mayStand(
         ? contest.beatsWithout('hidden', bound) || contest.beatsWithout('glimpsed', bound)
         : !tooHigh || contest.beatsWithout('height', bound);
   if (mayMatter && (blocked === null || mask.isClear(blocked, i, j, a, b)) && mask.cornersFit(i, j, a, b)) return true;
+  contest.forbidden++;
+  return false;
+}
+
+/**
+ * Whether a roof over a × b cells may leave the plants their light, or would be the best if it need not.
+ * @param bound what the cloth spares at most [K·h/day]
+ */
+export function leavesLight(
+  contest: Contest,
+  light: LightPlane | null,
+  i: number,
+  j: number,
+  a: number,
+  b: number,
+  bound: number,
+): boolean {
+  const broken = light === null ? null : light.broken(i, j, a, b);
+  if (broken === null || contest.beatsWithout(broken, bound)) return true;
   contest.forbidden++;
   return false;
 }

@@ -120,7 +120,7 @@ export function sumOver(
   return sums[high + a] - sums[high] - sums[low + a] + sums[low];
 }
 
-function sumUp(sums: Float64Array, start: number, width: number, rows: number): void {
+export function sumUp(sums: Float64Array, start: number, width: number, rows: number): void {
   for (let j = 1; j <= rows; j++) {
     const row = start + j * width;
     let along = 0;

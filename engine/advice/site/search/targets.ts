@@ -31,6 +31,7 @@ interface TargetPlant {
   readonly row: PlantRow;
   /** [°C] */
   readonly limit: number;
+  /** 0: it does not count. */
   readonly worth: number;
 }
 
@@ -69,17 +70,34 @@ export interface Targets {
   readonly skyDirections: Float64Array;
 }
 
-/** Lays out where and when the plants are judged. @returns or why a heat day cannot be made */
-export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): Outcome<Targets> {
+/**
+ * Lays out where and when the plants are judged.
+ * @param counts ids of the plants that count; left out: all
+ * @returns or why a heat day cannot be made
+ */
+export function targetsOf(
+  plan: Plan,
+  weather?: Weather,
+  progress?: Progress,
+  counts?: ReadonlySet<string>,
+): Outcome<Targets> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
+  const isCounted = ({ id }: PlantFeature): boolean => counts === undefined || counts.has(id);
   const plants = plantFeatures(plan).flatMap((feature): TargetPlant[] => {
     const row = rowOf(plan, feature);
     return row
-      ? [{ feature, row, limit: limitOf(plan, feature, row, heatwave.value.day.date).celsius, worth: worthOf(feature) }]
+      ? [
+          {
+            feature,
+            row,
+            limit: limitOf(plan, feature, row, heatwave.value.day.date).celsius,
+            worth: isCounted(feature) ? worthOf(feature) : 0,
+          },
+        ]
       : [];
   });
   const skyOf = skyReader(scene);
@@ -87,6 +105,7 @@ export function targetsOf(plan: Plan, weather?: Weather, progress?: Progress): O
   const points: TargetPoint[] = [];
   for (const [plant, { feature, worth }] of plants.entries()) {
     progress?.(plant / plants.length, 'the sun on the plants');
+    if (!isCounted(feature)) continue;
     for (const { at, own, part } of placesOf(plan, feature)) {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
       const glows = walls.on(heats.value, at, own);

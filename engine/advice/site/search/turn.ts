@@ -1,8 +1,10 @@
 import type { Plan, PlanPoint } from '../../../plan/types.ts';
 import { type GroundMask, groundMask } from '../rules/ground-mask.ts';
+import type { LightGuard } from '../rules/light-left.ts';
+import { type LightPlane, lightPlanes } from '../rules/light-planes.ts';
 import type { YardRules } from '../rules/yard-rules.ts';
 import type { Contest } from './contest.ts';
-import { NearestPlaces } from './families.ts';
+import { NearestPlaces } from './nearest-places.ts';
 import { type HarmPairs, type Response, type ShadeAnswers, type TurnedResponse, turnedResponse } from './harm-pairs.ts';
 import type { Lattice } from './lattice.ts';
 import { type PlaneCrossings, planeCrossings, skySums } from './plane-sums.ts';
@@ -22,6 +24,8 @@ export interface Search {
   readonly places: readonly PlanPoint[];
   readonly contest: Contest;
   readonly rules: YardRules;
+  /** `null`: the plants' light is not guarded. */
+  readonly guard: LightGuard | null;
   /** Height cap; Infinity: none. [m] */
   readonly cap: number;
   /** How tall a thing may stand unseen at a point [m]; `null`: it may be seen. */
@@ -67,20 +71,29 @@ export interface Level {
   readonly plane: Float64Array;
   /** `skySums` of cloth of a density, made when first asked for; holds until another density is asked for. */
   sky(density: number): Float64Array;
+  /** What roofs of a density take of the plants' light; `null`: it is not guarded. */
+  light(density: number): LightPlane | null;
 }
 
 /** Lays out one level after the other in the same room: a level is gone when the next is asked for. */
-export function levelsOf({ turned, rays, pairs, mask }: Turn): (height: number) => Level {
+export function levelsOf({ turned, rays, pairs, mask, guard }: Turn): (height: number) => Level {
   const size = (turned.columns + 1) * (turned.rows + 1);
   const plane = new Float64Array(size);
   const sky = new Float64Array(size * pairs.views.length);
+  const lightAt = guard && lightPlanes(guard, turned);
   return (height) => {
     let laidFor: number | null = null;
+    const lights = new Map<number, LightPlane | null>();
     return {
       height,
       crossings: planeCrossings(rays, pairs, height),
       blocked: mask.blockedAt(height),
       plane,
+      light(density) {
+        let light = lights.get(density);
+        if (light === undefined) lights.set(density, (light = lightAt && lightAt(height, density)));
+        return light;
+      },
       sky(density) {
         if (laidFor !== density) skySums(rays, pairs, height, density, sky);
         laidFor = density;

@@ -6,12 +6,14 @@ import { siteOf } from '../../../../engine/advice/site/site.ts';
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
 import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
 import { createTrial } from '../../../../engine/advice/site/scoring/trial.ts';
+import { NOTHING } from '../../../../engine/advice/sight/seen.ts';
 import { footprintOf } from '../../../../engine/plan/geometry/shapes.ts';
 import { gridOf } from '../../../../engine/load/light/grid-of.ts';
 import { loadOf } from '../../../../engine/load/load-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy, Plan, Screen } from '../../../../engine/plan/types.ts';
 import { valueOf } from '../../load/yard-plan.ts';
+import { mostOf } from './small-plans.ts';
 
 function clothOf(plan: Plan, option: string): (Canopy | Screen)[] {
   const adds = plan.options?.find(({ id }) => id === option)?.adds ?? [];
@@ -43,10 +45,10 @@ describe('the courtyard', () => {
         heights: [2.2],
         densities: [0.5],
         turnStep: 15,
-        show: 1,
       }),
     );
-    const [best] = result.options;
+    const best = mostOf(result);
+    if (!best) throw new Error('nothing was found');
     const over = togetherScore(
       targets,
       harmPairsOf(targets, leaves, 1),
@@ -99,10 +101,13 @@ describe('the lane yard', () => {
         }),
       );
       expect(result.options.length).toBeGreaterThan(0);
+      const fence = plan.features.find(({ id }) => id === 'west-fence');
+      const half = fence?.kind === 'wall' ? fence.thickness / 2 : NaN;
       for (const { features } of result.options) {
         const least = Math.min(...features.flatMap(footprintOf).map(([x]) => x));
-        // From an eye at 1.6 m, 3 m before a fence of 1.8 m, the line of sight rises 0.2 m in 3 m.
-        expect(features[0].height).toBeLessThanOrEqual(1.8 + (0.2 / 3) * least + 1e-6);
+        // From an eye at 1.6 m, 3 m before a fence of 1.8 m whose face stands `half` nearer, the line of sight rises
+        // 0.2 m up to that face and as steeply behind it; half a centimetre shows as nothing.
+        expect(features[0].height).toBeLessThanOrEqual(1.6 + (0.2 * (3 + least)) / (3 - half) + NOTHING + 1e-6);
       }
       const price = result.rules.find(({ rule }) => rule === 'hidden');
       expect(price?.cost).toBeGreaterThan(0.1);
@@ -118,12 +123,11 @@ describe('the lane yard', () => {
           densities: [0.5],
           turnStep: 30,
           hideFrom: [],
-          show: 1,
         }),
       );
       // The price is the search's own estimate: it takes walls as they shine today, and a fruit as quick as a leaf.
       const spared = price?.spared ?? NaN;
-      expect(Math.abs(seen.options[0].spared / spared - 1)).toBeLessThan(0.05);
+      expect(Math.abs((mostOf(seen)?.spared ?? NaN) / spared - 1)).toBeLessThan(0.05);
     },
   );
 
@@ -136,7 +140,6 @@ describe('the lane yard', () => {
         densities: [0.5],
         turnStep: 45,
         hideFrom: [],
-        show: 1,
       }),
     );
     const two = valueOf(
@@ -147,11 +150,10 @@ describe('the lane yard', () => {
         densities: [0.5],
         turnStep: 45,
         hideFrom: [],
-        show: 1,
         count: 2,
       }),
     );
     expect(two.options[0].features).toHaveLength(2);
-    expect(two.options[0].spared).toBeGreaterThan(one.options[0].spared);
+    expect(mostOf(two)?.spared).toBeGreaterThan(mostOf(one)?.spared ?? NaN);
   });
 });

@@ -1,3 +1,4 @@
+import type { SiteOption, SiteResult } from '../../../../engine/advice/site/types.ts';
 import type { Feature, Plan, PlantRow } from '../../../../engine/plan/types.ts';
 import { randomFrom } from '../../cast/random-plans.ts';
 
@@ -122,4 +123,9 @@ export function smallPlan(seed: number): Plan {
     features,
     plants: [TENDER],
   };
+}
+
+/** Of a search's answers the one that spares most. */
+export function mostOf({ options }: SiteResult): SiteOption | undefined {
+  return options.toSorted((a, b) => b.spared - a.spared)[0];
 }

@@ -11,7 +11,7 @@ import { valueOf } from '../../load/yard-plan.ts';
 test('the guard calls dark whom the yard cast anew with the cloth calls dark', () => {
   const plan = demoPlan('lane');
   const yard = valueOf(yardOf(plan, { kind: 'season' }));
-  const guard = lightGuard(yard);
+  const guard = lightGuard(yard, false);
   const standings = valueOf(standingsOf(yard));
   const roof = (center: [number, number], size: number, density: number): Canopy => ({
     id: 'tried',

@@ -1,21 +1,5 @@
 import type { PlanPoint } from '../../../plan/types.ts';
-import type { ClothKind } from '../types.ts';
 import { alongU, alongV, type TurnedLattice } from './turned-lattice.ts';
-
-/** Areas of cloth that make a family end here; more is one family more. [m²] */
-const AREA_CLASSES = [2.5, 5, 7.5, 10.5, 16.5];
-const KINDS: readonly ClothKind[] = ['roof', 'roof with drops', 'screen'];
-
-/** How many families there are: candidates are alike in kind, area and place. @param places plants told apart */
-export function familyCount(places: number): number {
-  return KINDS.length * (AREA_CLASSES.length + 1) * places;
-}
-
-/** The family of cloth of an area [m²] near the first place; those of the other places follow it. */
-export function firstFamily(kind: ClothKind, area: number, places: number): number {
-  const areaClass = AREA_CLASSES.filter((most) => area > most).length;
-  return (KINDS.indexOf(kind) * (AREA_CLASSES.length + 1) + areaClass) * places;
-}
 
 /** Tells which place is nearest to each half node of a turned lattice. */
 export class NearestPlaces {

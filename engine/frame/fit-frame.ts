@@ -1,0 +1,70 @@
+/** The cheapest frame for a cloth that passes the sheet's own checks, and what all of it costs. */
+import { cleanPath, distance } from '../plan/geometry/shapes.ts';
+import type { Canopy, Plan, Screen } from '../plan/types.ts';
+import { unitsOf } from '../plan/units.ts';
+import { cutPlanOf } from './cuts/plan.ts';
+import { designOf } from './design.ts';
+import { briefOf } from './layout/brief.ts';
+import { standsItsChecks } from './strength/checks.ts';
+import type { GroundKind } from './strength/types.ts';
+
+type Cloth = Canopy | Screen;
+type Frame = NonNullable<Cloth['frame']>;
+
+/** A cloth with the frame that it is built with. */
+export interface Fitted {
+  readonly cloth: Cloth;
+  /** Anchors, braces and all, in the plan's currency; `null`: no price is known. */
+  readonly cost: number | null;
+}
+
+/** What holds for every frame of a yard, asked once. */
+export interface Footing {
+  readonly soil: GroundKind;
+  /** [m/s] Absent: the plan's own. */
+  readonly gust?: number;
+}
+
+/**
+ * Fits frames to cloth in a yard: tube and braces are the brief's choice, bays as long as usual, or as long as a side
+ * and a post fewer, whichever is cheaper. `null`: the shop's tube cannot make it.
+ */
+export function frameFitter(plan: Plan, footing: Footing): (cloth: Cloth) => Fitted | null {
+  const cut = rememberedCuts();
+  return (cloth) => {
+    const fitted = framesFor(cloth, plan, footing).flatMap((frame) => {
+      const tried: Cloth = { ...cloth, frame };
+      const made = designOf(tried, plan, unitsOf(plan), 'best', cut);
+      if (!made.ok) return [];
+      const { model, brief, cost } = made.design;
+      return [{ cloth: tried, cost: cost.total, stands: standsItsChecks(model, brief.section) }];
+    });
+    const [best] = fitted.toSorted((a, b) => Number(b.stands) - Number(a.stands) || (a.cost ?? 0) - (b.cost ?? 0));
+    return best ? { cloth: best.cloth, cost: best.cost } : null;
+  };
+}
+
+function framesFor(cloth: Cloth, plan: Plan, { soil, gust }: Footing): Frame[] {
+  const common: Frame = { soil, ...(gust === undefined ? {} : { gust }) };
+  const read = briefOf({ ...cloth, frame: common }, plan);
+  const side = Math.max(...sidesOf(cloth));
+  return read.ok && side > read.brief.maxBay ? [common, { ...common, maxBay: side }] : [common];
+}
+
+function sidesOf(cloth: Cloth): number[] {
+  if (cloth.kind === 'canopy') return [cloth.length, cloth.width];
+  const path = cleanPath(cloth.path);
+  return path.slice(1).map((end, k) => distance(path[k], end));
+}
+
+/** Frames of one form are cut alike whatever their cloth and holes. */
+function rememberedCuts(): typeof cutPlanOf {
+  const known = new Map<string, ReturnType<typeof cutPlanOf>>();
+  return (pieces, lengths, kerf, effort) => {
+    const sizes = pieces.map(({ length, count }) => `${length}×${count}`);
+    const key = [...lengths.map(({ id }) => id), kerf, effort, ...sizes].join(' ');
+    let plan = known.get(key);
+    if (plan === undefined) known.set(key, (plan = cutPlanOf(pieces, lengths, kerf, effort)));
+    return plan;
+  };
+}
