@@ -18,6 +18,8 @@ interface Weighed {
 interface Exact {
   readonly spared: number;
   readonly cost: number;
+  /** Whether it keeps every plant's light: the search asks that at a few places of a bed. */
+  readonly keepsLight: boolean;
 }
 
 export interface Answer<Candidate, Full> {
@@ -36,14 +38,16 @@ export function answersOf<Candidate extends Weighed, Full extends Exact>(
   inFull: (candidate: Candidate) => Full,
 ): Answer<Candidate, Full>[] {
   const byCost = candidates.toSorted((a, b) => a.cost - b.cost || b.spared - a.spared);
-  const most = bestOf(byCost);
+  const most = bestOf(byCost, inFull);
   if (most === null) return [];
   const safe = byCost.filter(({ cautioned }) => !cautioned);
-  const safest = bestOf(safe) ?? most;
+  const safest = bestOf(safe, inFull) ?? most;
   const cheapestWith = (from: readonly Candidate[], share: number, best: Candidate): Candidate | null =>
     from.find(
       (one) =>
-        one.spared >= (share - SLACK) * best.spared && inFull(one).spared >= share * inFull(best).spared - ROUNDING,
+        one.spared >= (share - SLACK) * best.spared &&
+        inFull(one).keepsLight &&
+        inFull(one).spared >= share * inFull(best).spared - ROUNDING,
     ) ?? null;
   const asked: readonly (readonly [AnswerRole, Candidate | null])[] = [
     [
@@ -66,11 +70,11 @@ export function answersOf<Candidate extends Weighed, Full extends Exact>(
 /** The search's numbers and the exact ones differ a little: what is this near is worked out. */
 const SLACK = 0.02;
 
-function bestOf<Candidate extends Weighed>(candidates: readonly Candidate[]): Candidate | null {
-  return candidates.reduce<Candidate | null>(
-    (best, one) => (best === null || one.spared > best.spared ? one : best),
-    null,
-  );
+function bestOf<Candidate extends Weighed, Full extends Exact>(
+  candidates: readonly Candidate[],
+  inFull: (candidate: Candidate) => Full,
+): Candidate | null {
+  return candidates.toSorted((a, b) => b.spared - a.spared).find((one) => inFull(one).keepsLight) ?? null;
 }
 
 function beats<Candidate extends Weighed, Full extends Exact>(

@@ -1,4 +1,6 @@
 import type { Outcome } from '../../load/types.ts';
+import { leastLight } from '../../load/light/light-class.ts';
+import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Answer, answersOf, isWorth } from './answers.ts';
 import { type Candidate, candidatesOf } from './choose.ts';
@@ -7,6 +9,8 @@ import { type InFull, inFull } from './in-full.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
 import { isNamed, type Proposal } from './option.ts';
 import { type Progress, stretch } from './progress.ts';
+import { mayTake } from './rules/light-left.ts';
+import { densestFor } from './rules/suits.ts';
 import type { Contest } from './search/contest.ts';
 import { searchYard } from './search-yard.ts';
 import type { Added, SiteOption, SiteRequest, SiteResult, SiteTried } from './types.ts';
@@ -26,15 +30,41 @@ export function siteOf(
   const contest = searchYard(laidOut.value, stretch(progress, 0.15, 0.8));
   progress(0.8, 'what to choose between');
   const full = inFull(laidOut.value, stretch(progress, 0.82, 1));
-  const answers = answersOf(candidatesOf(laidOut.value, contest), (candidate) => weighed(full, candidate));
+  const answers = answersOf(candidatesOf(laidOut.value, contest), (candidate) =>
+    weighed(laidOut.value, full, candidate),
+  );
   return { ok: true, value: resultOf(laidOut.value, contest, full, answers) };
 }
 
 /** A candidate in full, with its cost as the search ranks it where no price is known. */
-function weighed(full: InFull, candidate: Candidate): { option: Proposal; spared: number; cost: number } {
+function weighed(
+  { plan, request }: LaidOut,
+  full: InFull,
+  candidate: Candidate,
+): { option: Proposal; spared: number; cost: number; keepsLight: boolean } {
   const option = full.of(candidate);
-  return { option, spared: option.spared, cost: option.cost ?? candidate.cost };
+  return {
+    option,
+    spared: option.spared,
+    cost: option.cost ?? candidate.cost,
+    keepsLight: !request.keepLight || keepsLight(plan, request.densities === undefined, option),
+  };
 }
+
+/** Whether cloth as it hangs keeps the rules of light. @param suits whether it must suit the plants too */
+function keepsLight(plan: Plan, suits: boolean, { plants, density }: Proposal): boolean {
+  return plantFeatures(plan).every((feature) => {
+    const row = rowOf(plan, feature);
+    const plant = plants.find(({ id }) => id === feature.id);
+    if (row === undefined || plant === undefined) return true;
+    const light = plant.before.topLight;
+    const may = mayTake({ light, least: leastLight(row), densest: suits ? densestFor(row) : Infinity }, density);
+    const taken = light - plant.after.topLight;
+    return taken <= may.light + ROUNDING && taken <= may.density + ROUNDING;
+  });
+}
+
+const ROUNDING = 1e-9;
 
 type Answered = Answer<Candidate, ReturnType<typeof weighed>>;
 

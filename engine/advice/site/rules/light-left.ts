@@ -16,7 +16,7 @@ import type { Progress } from '../progress.ts';
 import { densestFor } from './suits.ts';
 
 /** A bed's light is guarded at so many of its cells. */
-const BED_POINTS = 5;
+const BED_POINTS = 12;
 const ROUNDING = 1e-9;
 
 /** A plant that is short of light loses no more of it than this share: less than anyone could measure. */
@@ -108,7 +108,10 @@ function isDarkUnder(plant: Guarded, sheets: readonly ClothSheet[]): boolean {
 }
 
 /** How much of a plant's light cloth of a density may take before it breaks one rule or the other. [mol/m² a day] */
-export function mayTake({ light, least, densest }: Guarded, density: number): Readonly<Record<LightRule, number>> {
+export function mayTake(
+  { light, least, densest }: Pick<Guarded, 'light' | 'least' | 'densest'>,
+  density: number,
+): Readonly<Record<LightRule, number>> {
   return {
     light: light >= least ? light - least : LOSES_NOTHING * light,
     density: density > densest + ROUNDING ? HANGS_OVER * light : Infinity,

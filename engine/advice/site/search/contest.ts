@@ -39,8 +39,8 @@ interface Family {
 
 /**
  * What no other beats in money and effect: for every sum of money the cloth that spares most for it, and the best of
- * all if one rule fell. A candidate is scored only where its bound beats what is as cheap or cheaper, so that for every sum
- * the best is the best of all candidates. Cloth that our own cautions speak against beats none that they do not.
+ * all if one rule fell. A candidate is scored only where its bound beats what is as cheap or cheaper, so that for every
+ * sum the best is the best of all candidates. Cloth that our own cautions speak against beats none that they do not.
  */
 export class Contest {
   /** What a family's next candidate must beat. */
