@@ -2,15 +2,15 @@ import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
-import { unitsOf } from '../../plan/units.ts';
+import { type Units, unitsOf } from '../../plan/units.ts';
 import { TODAY } from '../compare/words.ts';
 import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
-import type { DoubtBar, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';
-import { firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './words.ts';
+import { type AdviceChange, adviceChanges, byAdvice, type NamedYard } from './advice.ts';
+import type { DoubtBar, DoubtInput, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';
+import { adviceWords, firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './words.ts';
 import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './yards.ts';
 
 type Shifted = ShiftedYard['inputs'][number];
-type NamedYard = { readonly name: string; readonly yard: ShiftedYard };
 
 /**
  * Every number that is not taped, off by as much as it may be, one at a time: which verdicts and which order of the
@@ -36,11 +36,10 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
   if (!told.ok) return told;
   const units = request.units ?? unitsOf(plan);
   const [{ yard: today }] = yards;
-  const order = yards.length > 1 ? orderOf(yards, null, 0) : [];
-  const inputs = inputsOf(yards)
-    .map((shifted): DoubtBar => barOf(plan, yards, order, shifted))
-    .toSorted((a, b) => b.moves - a.moves);
-  const bars = inputs.map((bar): DoubtBar => ({ ...bar, pmText: pmWords(bar, units) }));
+  const { order, under } = adviceChanges(yards);
+  const bars = inputsOf(yards)
+    .map(({ input }) => barOf(plan, today, input, under(input), units))
+    .toSorted(byAdvice);
   const plants = today.base.map((harm, k): PlantDoubt => {
     const plant = { ...plantDoubt(plan, harm, today, k), harm: told.value[k].harm };
     return { ...plant, sentence: plantSentence(plant, bars) };
@@ -66,52 +65,27 @@ function inputsOf(yards: readonly NamedYard[]): Shifted[] {
   return [...byKey.values()];
 }
 
-function barOf(plan: Plan, yards: readonly NamedYard[], order: readonly string[], { input }: Shifted): DoubtBar {
-  const [{ yard: today }] = yards;
-  const { key, kind, feature, by, pm, shifts } = input;
+function barOf(plan: Plan, today: ShiftedYard, input: DoubtInput, change: AdviceChange, units: Units): DoubtBar {
+  const { key, kind, feature, by, pm } = input;
   const under = today.inputs.find((each) => each.input.key === key)?.under ?? [];
-  const moves = Math.max(0, ...under.map((harms) => changeOf(today.base, harms)));
-  const verdicts = today.base.flatMap(({ id, verdict }, k) => {
-    const may = [...new Set(under.map((harms) => harms[k].verdict))].filter((other) => other !== verdict);
-    return may.length > 0 ? [{ plant: id, may }] : [];
-  });
-  const orders = order.length > 0 ? shifts.map((_, s) => orderOf(yards, key, s)) : [];
-  const other = orders.find((each) => each.join('\n') !== order.join('\n')) ?? null;
-  return {
+  const bar = {
     key,
     kind,
     feature,
     name: inputName(plan, input),
     by,
     pm,
-    pmText: '',
-    moves,
+    pmText: pmWords(input, units),
+    moves: Math.max(0, ...under.map((harms) => changeOf(today.base, harms))),
     measurable: kind === 'shelter' ? by === 'guess' : kind !== 'climate' && kind !== 'limits',
-    verdicts,
-    order: other,
+    ...change,
   };
+  return { ...bar, advice: adviceWords(plan, bar) };
 }
 
 /** Σ worth × |change of harm|. [K·h/day] */
 function changeOf(base: readonly JudgedHarm[], harms: readonly JudgedHarm[]): number {
   return base.reduce((sum, { worth, harm }, k) => sum + worth * Math.abs(harms[k].harm - harm), 0);
-}
-
-/**
- * Names of the yards, the least harmed first, over the plants that stand in all of them.
- * @param key the input that is off; `null`: none
- */
-function orderOf(yards: readonly NamedYard[], key: string | null, shift: number): string[] {
-  const common = new Set(
-    yards[0].yard.base
-      .map(({ id }) => id)
-      .filter((id) => yards.every(({ yard }) => yard.base.some((plant) => plant.id === id))),
-  );
-  const harms = yards.map(({ name, yard }) => {
-    const under = yard.inputs.find(({ input }) => input.key === key)?.under;
-    return { name, harm: weighedHarm(under?.[Math.min(shift, under.length - 1)] ?? yard.base, common) };
-  });
-  return harms.toSorted((a, b) => a.harm - b.harm).map(({ name }) => name);
 }
 
 function plantDoubt(

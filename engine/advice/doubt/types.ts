@@ -46,10 +46,26 @@ export interface DoubtBar {
   readonly moves: number;
   /** Whether a person can find it out in the yard; climate, limits and a shelter that was said not. */
   readonly measurable: boolean;
-  /** Plants whose verdict is another one at a shift, and which. */
-  readonly verdicts: readonly { readonly plant: string; readonly may: readonly Verdict[] }[];
+  /** Plants whose verdict is another one at a shift, which ones, and the shift of the first of them. */
+  readonly verdicts: readonly {
+    readonly plant: string;
+    readonly verdict: Verdict;
+    readonly may: readonly Verdict[];
+    readonly shift: number;
+  }[];
   /** Another order of today and the options at a shift, the least harm first; `null`: the order stays. */
   readonly order: readonly string[] | null;
+  /** Another option that is the best at a shift; `null`: the best stays. */
+  readonly first: { readonly option: string; readonly shift: number } | null;
+  /** What the best option spares of today's harm as drawn and at a shift, 0 to 1; `null`: much the same. */
+  readonly effect: {
+    readonly option: string;
+    readonly from: number;
+    readonly to: number;
+    readonly shift: number;
+  } | null;
+  /** What of the advice changes, and with which shift; "": nothing. */
+  readonly advice: string;
 }
 
 export interface PlantDoubt {
@@ -71,7 +87,7 @@ export interface DoubtResult {
   readonly harm: number;
   readonly pm: number;
   readonly plants: readonly PlantDoubt[];
-  /** The farthest-moving first. */
+  /** Those that change the advice first, then the farthest-moving. */
   readonly inputs: readonly DoubtBar[];
   /** "today" and the names of the plan's options, the least harm first; empty where there are none. */
   readonly order: readonly string[];

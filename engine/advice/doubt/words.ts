@@ -1,6 +1,7 @@
 import { namedInside } from '../../plan/names.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { changesAdvice } from './advice.ts';
 import type { DoubtBar, DoubtInput, PlantDoubt } from './types.ts';
 
 /**
@@ -8,6 +9,9 @@ import type { DoubtBar, DoubtInput, PlantDoubt } from './types.ts';
  * Our choice.
  */
 const WELL_ENOUGH = 0.01;
+
+/** Of the numbers that move what the best option spares, so many are told of. */
+const MOST_EFFECTS = 3;
 
 /** What a number of a feature is called, by its key. */
 const NUMBER_NAMES: Readonly<Record<string, string>> = {
@@ -52,7 +56,7 @@ export function inputName(plan: Plan, { kind, feature, of }: DoubtInput): string
   return `the ${NUMBER_NAMES[of] ?? of} of ${feature === null ? 'the yard' : namedInside(plan, feature)}`;
 }
 
-export function pmWords({ kind, key, pm }: DoubtBar, units: Units): string {
+export function pmWords({ kind, key, pm }: Pick<DoubtBar, 'kind' | 'key' | 'pm'>, units: Units): string {
   if (kind === 'shelter') return 'one class';
   if (kind === 'colour') return 'one shade';
   if (kind === 'north' || key.endsWith('.turn')) return `${short(pm)}°`;
@@ -61,14 +65,48 @@ export function pmWords({ kind, key, pm }: DoubtBar, units: Units): string {
   return kind === 'thickness of shade' ? `${Math.round(100 * pm)} %` : formatLength(pm, units);
 }
 
-/** The farthest-moving number that a person can measure in the yard; `null` where none moves anything. */
+/** The first number that a person can measure in the yard; `null` where none changes anything. */
 export function firstToMeasure(bars: readonly DoubtBar[]): DoubtBar | null {
-  return bars.find(({ measurable, moves }) => measurable && moves > 0) ?? null;
+  return bars.find((bar) => bar.measurable && (bar.moves > 0 || changesAdvice(bar))) ?? null;
+}
+
+/**
+ * What changes first with a number off: "With the height of the fence 0.20 m less, A (Roof) spares 25 instead of 58 %."
+ */
+export function adviceWords(plan: Plan, bar: Omit<DoubtBar, 'advice'>): string {
+  const { verdicts, first, effect } = bar;
+  if (first !== null) return `With ${offWords(bar, first.shift)}, ${choiceName(plan, first.option)} spares the most.`;
+  if (verdicts.length > 0) {
+    const [{ plant, verdict, may, shift }] = verdicts;
+    const others = verdicts.length - 1;
+    const more = others > 0 ? `, and ${others} more verdict${others > 1 ? 's change' : ' changes'}` : '';
+    return `With ${offWords(bar, shift)}, ${namedInside(plan, plant)} is “${may[0]}” instead of “${verdict}”${more}.`;
+  }
+  return effect === null ? '' : effectWords(plan, bar, effect);
+}
+
+function effectWords(
+  plan: Plan,
+  bar: Omit<DoubtBar, 'advice'>,
+  { option, from, to, shift }: NonNullable<DoubtBar['effect']>,
+): string {
+  const [was, is] = [from, to].map((share) => Math.round(100 * share));
+  return `With ${offWords(bar, shift)}, ${choiceName(plan, option)} spares ${is} instead of ${was} %.`;
+}
+
+/** "the height of the fence 0.20 m less" */
+function offWords({ name, kind, pmText }: Omit<DoubtBar, 'advice'>, shift: number): string {
+  if (kind === 'place') return `${name} ${pmText} elsewhere`;
+  if (kind === 'shelter' || kind === 'colour') return `${name} ${pmText} off`;
+  return `${name} ${pmText} ${shift === 0 ? 'more' : 'less'}`;
 }
 
 /** The one thing to measure next, and whether climate or limits weigh more. @param harm Σ worth × harm [K·h/day] */
 export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, harm: number): string {
-  const largest = bars.find(({ measurable, moves }) => !measurable && moves > 0) ?? null;
+  const largest = bars.reduce<DoubtBar | null>(
+    (most, bar) => (!bar.measurable && bar.moves > (most?.moves ?? 0) ? bar : most),
+    null,
+  );
   if (next === null) {
     const nothing = bars.some(({ measurable }) => measurable)
       ? 'No number that could be measured in the yard moves the harm'
@@ -78,12 +116,13 @@ export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, har
       : `${nothing}; ${weighs(largest)}, and no tape betters that.`;
   }
   const known = next.by === null ? '' : `${KNOWN_WORDS[next.by]}, `;
-  const little = next.moves <= WELL_ENOUGH * harm && next.verdicts.length === 0 && next.order === null;
+  const little = next.moves <= WELL_ENOUGH * harm && !changesAdvice(next) && next.order === null;
   const what = `${next.name} (${known}± ${next.pmText}; ${HOW_TO[next.kind]})`;
   const asks = little
     ? `The yard is measured well enough: what moves its harm of ${amount(harm)} most, ${what}, moves it by ` +
       `${amount(next.moves)} at most`
-    : `Measure next ${what}: it moves the harm of ${amount(harm)} by up to ${amount(next.moves)}`;
+    : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the harm of ` +
+      `${amount(harm)} by up to ${amount(next.moves)}`;
   if (largest === null || largest.moves <= next.moves) return `${asks}, more than climate or limits do.`;
   return `${asks}; ${weighs(largest)}, and no tape betters that.`;
 }
@@ -112,12 +151,16 @@ export function notesOf(plan: Plan, bars: readonly DoubtBar[], order: readonly s
       : `A verdict would be another one with ${namesOf(turning)} off by as much as ` +
         `${turning.length > 1 ? 'each' : 'it'} may be.`;
   if (order.length === 0) return [verdicts];
+  const effect = bars
+    .flatMap((bar) => (bar.effect === null ? [] : [effectWords(plan, bar, bar.effect)]))
+    .slice(0, MOST_EFFECTS);
   const least = `Least harm first: ${order.map((id) => choiceName(plan, id)).join(', ')}`;
   const changing = bars.filter(({ order: other }) => other !== null);
-  if (changing.length === 0) return [verdicts, `${least}; the order stays, whichever one number is off.`];
+  if (changing.length === 0) return [verdicts, ...effect, `${least}; the order stays, whichever one number is off.`];
   const example = changing[0];
   return [
     verdicts,
+    ...effect,
     `${least}; with ${example.name} off by ${example.pmText} it may be ` +
       `${(example.order ?? []).map((id) => choiceName(plan, id)).join(', ')}.`,
   ];
@@ -128,7 +171,7 @@ function choiceName(plan: Plan, id: string): string {
   return name ? `${id} (${name})` : id;
 }
 
-/** At most three by name, the farthest-moving first. */
+/** At most three by name. */
 function namesOf(bars: readonly DoubtBar[]): string {
   const names = bars.slice(0, 3).map(({ name }) => name);
   const more = bars.length - names.length;

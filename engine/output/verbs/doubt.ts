@@ -42,10 +42,11 @@ function doubtText({ harm, pm, plants, inputs, sentence, notes }: DoubtResult, c
   return `${parts.join('\n\n')}\n`;
 }
 
-function barRow({ name, pmText, moves, verdicts, order }: DoubtBar, most: number): string[] {
+function barRow({ name, pmText, moves, verdicts, order, first, effect }: DoubtBar, most: number): string[] {
   const changes = [
     ...(verdicts.length === 0 ? [] : [`${verdicts.length} of the verdicts`]),
-    ...(order === null ? [] : ['the order']),
+    ...(first !== null ? ['the best option'] : order !== null ? ['the order'] : []),
+    ...(effect === null ? [] : ['its effect']),
   ];
   const bar = '#'.repeat(most > 0 ? Math.round((LONGEST * moves) / most) : 0);
   return [name.replace(/^the /, ''), pmText, moves.toFixed(1), bar, changes.join(', ') || 'nothing'];

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { clothInput } from '../../../../engine/advice/doubt/unsaid.ts';
 import { doubtOf } from '../../../../engine/advice/doubt/doubt.ts';
+import { createRayYard } from '../../../../engine/advice/doubt/rays.ts';
 import type { DoubtResult } from '../../../../engine/advice/doubt/types.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -99,9 +100,9 @@ describe('what hangs on which number', () => {
     expect(Math.abs(moves - Math.max(change(up), change(down)))).toBeLessThan(0.02 * moves);
   });
 
-  test('bars are longest first, and a wall that shades no plant moves nothing', () => {
-    const moves = result.inputs.map((each) => each.moves);
-    expect(moves).toEqual(moves.toSorted((a, b) => b - a));
+  test('bars that turn most verdicts come first, of equals the longest; a wall that shades no plant moves nothing', () => {
+    const rank = result.inputs.map(({ verdicts, moves }) => 1e6 * verdicts.length + moves);
+    expect(rank).toEqual(rank.toSorted((a, b) => b - a));
     expect(bar(result, 'far.height').moves).toBe(0);
   });
 
@@ -120,6 +121,31 @@ describe('what hangs on which number', () => {
     });
     expect(nearly.measureNext).toBe('near.height');
     expect(nearly.sentence).toContain('The yard is measured well enough: what moves its harm of');
+  });
+
+  test('a height that decides what the roof spares stands above one that only moves harm, and says how', () => {
+    const tall: Feature = { ...NEAR, height: 2.3, how: { height: { by: 'guess', pm: 1.5 } } };
+    const pot = { ...LEMON, how: { height: { by: 'guess', pm: 0.05 } } } as Feature;
+    const plan: Plan = {
+      ...YARD,
+      features: [tall, pot],
+      options: [{ id: 'R', name: 'A roof', adds: [{ ...ROOF, how: undefined, measuredDensity: 0.5 }] }],
+    };
+    const { inputs, measureNext } = doubted(plan);
+    const fence = inputs.find(({ key }) => key === 'near.height')!;
+    expect(fence.effect).toMatchObject({ option: 'R' });
+    const { from, to, shift } = fence.effect!;
+    // What the yard drawn so would spare, by the search of doubt's own means.
+    const drawn = (height: number, option: string | null) => {
+      const features = [{ ...tall, height }, pot, ...(option === null ? [] : (plan.options![0].adds ?? []))];
+      return valueOf(createRayYard({ ...plan, features, options: [] })).base[0].harm;
+    };
+    const sparesAt = (height: number) => 1 - drawn(height, 'R') / drawn(height, null);
+    expect(from).toBeCloseTo(sparesAt(2.3), 3);
+    expect(to).toBeCloseTo(sparesAt(shift === 0 ? 3.8 : 0.8), 2);
+    expect(fence.advice === '' || fence.verdicts.length > 0 || fence.advice.includes('spares')).toBe(true);
+    expect(inputs.findIndex(({ key }) => key === 'lemon.height')).toBeGreaterThan(inputs.indexOf(fence));
+    expect(measureNext).toBe('near.height');
   });
 
   test('a shelter that nobody said, or a wall’s colour, is found out by looking; a step of it moves harm', () => {

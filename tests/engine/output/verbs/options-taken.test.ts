@@ -2,11 +2,11 @@ import { expect, test } from 'vitest';
 import { DEMO_NAMES, demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { runLine } from './command-for-tests.ts';
 
-/** Each option once, held against its neighbour alone; doubt takes long, and the first option stands for the others. */
+/** Each option once, held against its neighbour alone, and doubted. */
 const CASES = DEMO_NAMES.flatMap((demo) => {
   const ids = (demoPlan(demo).options ?? []).map(({ id }) => id);
   const compared = ids.map((id, n) => [`compare demo:${demo} --try ${ids[(n + 1) % ids.length]}`, id]);
-  return [...compared, [`doubt demo:${demo}`, ids[0]]];
+  return [...compared, ...ids.map((id) => [`doubt demo:${demo}`, id])];
 });
 
 test.each(CASES)('%s goes on from the yard with option %s', async (line, id) => {
