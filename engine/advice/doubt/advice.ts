@@ -1,4 +1,4 @@
-/** What of the advice is another one when an input is off: a verdict, the first option, or what the first one spares. */
+/** What of the advice is another when an input is off: a verdict, the first option, or what the first one spares. */
 import { TODAY } from '../compare/words.ts';
 import type { DoubtBar } from './types.ts';
 import { type JudgedHarm, type ShiftedYard, weighedHarm } from './yards.ts';
