@@ -1,5 +1,7 @@
+import type { RefObject } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { notice, spoken } from '../../state/speech.ts';
+import type { Notice } from '../../state/speech.ts';
 import { saveState } from '../../state/saving.ts';
 import { saveFile } from '../../state/files.ts';
 import { copyYard, showNewest } from '../../state/shelf.ts';
@@ -15,15 +17,7 @@ export function Notices() {
   const { readOnly } = openYard.value;
   const state = saveState.value;
   const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (said?.kind !== 'done') return;
-    const leave = (): void => {
-      if (box.current?.matches(':hover, :focus-within')) timer = setTimeout(leave, DONE_STAYS_MS);
-      else if (notice.value === said) notice.value = null;
-    };
-    let timer = setTimeout(leave, DONE_STAYS_MS);
-    return () => clearTimeout(timer);
-  }, [said]);
+  useLeaving(said, box);
   return (
     <div class="notices" ref={box}>
       {readOnly !== null && (
@@ -45,31 +39,43 @@ export function Notices() {
           </button>
         </p>
       )}
-      {said && (
-        <p class={`notice notice-${said.kind}`}>
-          <span>{said.text}</span>
-          {said.action && (
-            <button
-              type="button"
-              onClick={() => {
-                notice.value = null;
-                said.action?.run();
-              }}
-            >
-              {said.action.label}
-            </button>
-          )}
-          <button
-            type="button"
-            class="notice-close"
-            aria-label="Close this message"
-            onClick={() => (notice.value = null)}
-          >
-            ×
-          </button>
-        </p>
-      )}
+      {said && <Said said={said} />}
     </div>
+  );
+}
+
+/** Takes away what was said of something done, unless somebody is at it. */
+function useLeaving(said: Notice | null, box: RefObject<HTMLDivElement | null>): void {
+  useEffect(() => {
+    if (said?.kind !== 'done') return;
+    const leave = (): void => {
+      if (box.current?.matches(':hover, :focus-within')) timer = setTimeout(leave, DONE_STAYS_MS);
+      else if (notice.value === said) notice.value = null;
+    };
+    let timer = setTimeout(leave, DONE_STAYS_MS);
+    return () => clearTimeout(timer);
+  }, [said]);
+}
+
+function Said({ said }: { readonly said: Notice }) {
+  return (
+    <p class={`notice notice-${said.kind}`}>
+      <span>{said.text}</span>
+      {said.action && (
+        <button
+          type="button"
+          onClick={() => {
+            notice.value = null;
+            said.action?.run();
+          }}
+        >
+          {said.action.label}
+        </button>
+      )}
+      <button type="button" class="notice-close" aria-label="Close this message" onClick={() => (notice.value = null)}>
+        ×
+      </button>
+    </p>
   );
 }
 

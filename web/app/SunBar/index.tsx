@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { inYearlySpan, dayWords } from '../../../engine/index.ts';
+import type { DayTable, MonthDay } from '../../../engine/index.ts';
 import { day, sunNow } from '../../state/results.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
@@ -21,10 +22,7 @@ const PERIODS: readonly { readonly kind: PeriodKind; readonly words: string }[] 
 export function SunBar() {
   const [unfolded, setUnfolded] = useState(false);
   const table = day.value.shown?.value;
-  const now = sunNow.value;
   const date = periodKind.value === 'heatwave' && table ? table.date.slice(5) : monthDay.value;
-  const offSeason = !inYearlySpan(plan.value.season, date);
-  const time = now ? clockWords(now.clock, settings.value.clock) : '…';
   return (
     <section class={`sun-bar ${unfolded ? 'sun-bar-unfolded' : ''}`} aria-label="Sun bar">
       <div class="sun-bar-now">
@@ -37,24 +35,7 @@ export function SunBar() {
         >
           {playing.value ? '❙❙' : '▶'}
         </button>
-        <p class="sun-bar-words">
-          <strong class="sun-bar-time">{time}</strong> <span class="sun-bar-date">{dayWords(date)}</span>
-          {table && now && (
-            <span class="sun-bar-detail">
-              {offSeason && (
-                <>
-                  <b>not your season</b> ·{' '}
-                </>
-              )}
-              {!offSeason && now.harm >= 0.1 && (
-                <>
-                  <b>{harmWords(now.harm)}</b> ·{' '}
-                </>
-              )}
-              {heightWords(table, Math.min(minute.value, table.minutes))}
-            </span>
-          )}
-        </p>
+        <NowWords date={date} table={table} />
         <button type="button" class="sun-bar-fold" aria-expanded={unfolded} onClick={() => setUnfolded(!unfolded)}>
           {unfolded ? 'Fold' : 'Date'}
         </button>
@@ -77,22 +58,55 @@ export function SunBar() {
               periodKind.value = 'day';
             }}
           />
-          <fieldset class="sun-bar-period">
-            <legend class="unseen">What the numbers are for</legend>
-            {PERIODS.map(({ kind, words }) => (
-              <label key={kind}>
-                <input
-                  type="radio"
-                  name="period"
-                  checked={periodKind.value === kind}
-                  onChange={() => (periodKind.value = kind)}
-                />
-                {words}
-              </label>
-            ))}
-          </fieldset>
+          <PeriodChoice />
         </div>
       </div>
     </section>
+  );
+}
+
+/** The time and the day, and what the sun does then. @param table `undefined` until the day is known */
+function NowWords({ date, table }: { readonly date: MonthDay; readonly table: DayTable | undefined }) {
+  const now = sunNow.value;
+  const offSeason = !inYearlySpan(plan.value.season, date);
+  return (
+    <p class="sun-bar-words">
+      <strong class="sun-bar-time">{now ? clockWords(now.clock, settings.value.clock) : '…'}</strong>{' '}
+      <span class="sun-bar-date">{dayWords(date)}</span>
+      {table && now && (
+        <span class="sun-bar-detail">
+          {offSeason && (
+            <>
+              <b>not your season</b> ·{' '}
+            </>
+          )}
+          {!offSeason && now.harm >= 0.1 && (
+            <>
+              <b>{harmWords(now.harm)}</b> ·{' '}
+            </>
+          )}
+          {heightWords(table, Math.min(minute.value, table.minutes))}
+        </span>
+      )}
+    </p>
+  );
+}
+
+function PeriodChoice() {
+  return (
+    <fieldset class="sun-bar-period">
+      <legend class="unseen">What the numbers are for</legend>
+      {PERIODS.map(({ kind, words }) => (
+        <label key={kind}>
+          <input
+            type="radio"
+            name="period"
+            checked={periodKind.value === kind}
+            onChange={() => (periodKind.value = kind)}
+          />
+          {words}
+        </label>
+      ))}
+    </fieldset>
   );
 }

@@ -1,62 +1,36 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { crownGuess, crownKindOf } from '../../../engine/index.ts';
-import type { FeatureChanges, Knowledge } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 import { addDrawn, escape, stepBack } from '../drawing/drawing.ts';
 import type { Draft } from '../drawing/draft.ts';
-import { guessed, readField, showNumber } from '../../common/fields.ts';
+import { showNumber } from '../../common/fields.ts';
 import type { NumberField } from '../../common/fields.ts';
 import { CrownPicker } from './CrownPicker.tsx';
 import { PlantPicker } from './PlantPicker.tsx';
+import { readAsked, suggestedFor } from './read-asked.ts';
 import { siteClock } from '../../common/site-clock.ts';
 
 /** Asks the numbers of a shape just drawn. A box left as it was keeps the suggestion and marks it as guessed. */
-export function AskedNumbers({ under }: { readonly under: Draft }) {
-  const { tool } = under;
+export function AskedNumbers({ under: { tool } }: { readonly under: Draft }) {
   const form = useRef<HTMLFormElement>(null);
   const [fault, setFault] = useState<string | null>(null);
   const [asks, setAsks] = useState<string | null>(null);
   const [plantRow, setPlantRow] = useState<string | undefined>(undefined);
   const [crown, setCrown] = useState<string | undefined>(undefined);
   const kind = crown === undefined ? undefined : crownKindOf(crown);
-  const guess = kind && crownGuess(kind, plan.value.site.latitude);
-  const suggested = ({ key, suggested: usual }: NumberField): number | undefined =>
-    key === 'openness' && guess ? guess.openness : usual;
+  const guess = kind && { ...crownGuess(kind, plan.value.site.latitude), name: kind.name };
   const growing = tool.kind === 'plant' || tool.kind === 'bed' || tool.kind === 'tree';
   useLayoutEffect(() => form.current?.querySelector('input')?.focus(), []);
 
   function submit(event: Event, confirmed = false): void {
     event.preventDefault();
-    const typed = new FormData(form.current ?? undefined);
-    const numbers: Record<string, unknown> = {};
-    const how: Record<string, Knowledge> = {};
-    const name = String(typed.get('name') ?? '').trim();
-    if (name !== '') numbers.name = name;
-    for (const field of tool.asked) {
-      const text = String(typed.get(field.key) ?? '').trim();
-      const first = suggested(field);
-      if (text === '' && first !== undefined) {
-        numbers[field.key] = first;
-        how[field.key] = (field.key === 'openness' ? guess?.how.openness : undefined) ?? guessed(first);
-        continue;
-      }
-      const entry = readField(field, text, units.value);
-      if (!entry.ok) return setFault(entry.message);
-      if (entry.unusual !== null && !confirmed) {
-        setFault(null);
-        return setAsks(entry.unusual);
-      }
-      if (entry.value !== undefined) numbers[field.key] = entry.value;
-    }
-    if (growing && plantRow !== undefined) numbers.plant = plantRow;
-    if (guess) {
-      numbers.shape = guess.shape;
-      if (guess.leafless) numbers.leafless = guess.leafless;
-      numbers.name ??= kind?.name;
-    }
-    if (Object.keys(how).length > 0) numbers.how = how;
-    setAsks(null);
-    setFault(addDrawn(numbers as FeatureChanges, siteClock(plan.value.site.timeZone)));
+    const read = readAsked(tool.asked, new FormData(form.current ?? undefined), units.value, guess);
+    if (read.kind === 'fault') return setFault(read.message);
+    const isOdd = read.unusual !== null && !confirmed;
+    setAsks(isOdd ? read.unusual : null);
+    if (isOdd) return setFault(null);
+    const growsAs = growing && plantRow !== undefined ? { plant: plantRow } : {};
+    setFault(addDrawn({ ...read.changes, ...growsAs }, siteClock(plan.value.site.timeZone)));
   }
 
   return (
@@ -70,39 +44,17 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
             type="text"
             autocomplete="off"
             enterkeyhint="next"
-            placeholder={shown(field, suggested(field))}
+            placeholder={shown(field, suggestedFor(field, guess))}
             onInput={() => setAsks(null)}
           />
         </label>
       ))}
       {growing && <PlantPicker value={plantRow} onChange={setPlantRow} />}
-      <label>
-        <span>Name</span>
-        <input
-          name="name"
-          type="text"
-          autocomplete="off"
-          enterkeyhint="done"
-          placeholder={`My ${tool.noun}`}
-          maxLength={200}
-        />
-      </label>
+      <NameBox noun={tool.noun} />
       {tool.asked.some((field) => field.suggested !== undefined) && (
         <p class="asked-note">A box left empty takes the number shown in it and is marked as guessed.</p>
       )}
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
-      {asks && (
-        <p class="box-said" role="alert">
-          {asks}{' '}
-          <button type="button" onClick={(event) => submit(event, true)}>
-            Yes, keep it
-          </button>
-        </p>
-      )}
+      <Said fault={fault} asks={asks} onKeep={(event) => submit(event, true)} />
       <div class="draft-buttons">
         <button type="submit" class="main">
           Add it to the plan
@@ -115,6 +67,49 @@ export function AskedNumbers({ under }: { readonly under: Draft }) {
         </button>
       </div>
     </form>
+  );
+}
+
+function NameBox({ noun }: { readonly noun: string }) {
+  return (
+    <label>
+      <span>Name</span>
+      <input
+        name="name"
+        type="text"
+        autocomplete="off"
+        enterkeyhint="done"
+        placeholder={`My ${noun}`}
+        maxLength={200}
+      />
+    </label>
+  );
+}
+
+interface SaidProps {
+  readonly fault: string | null;
+  /** A question about a number that is odd. */
+  readonly asks: string | null;
+  readonly onKeep: (event: Event) => void;
+}
+
+function Said({ fault, asks, onKeep }: SaidProps) {
+  return (
+    <>
+      {fault && (
+        <p class="box-said fault" role="alert">
+          {fault}
+        </p>
+      )}
+      {asks && (
+        <p class="box-said" role="alert">
+          {asks}{' '}
+          <button type="button" onClick={onKeep}>
+            Yes, keep it
+          </button>
+        </p>
+      )}
+    </>
   );
 }
 

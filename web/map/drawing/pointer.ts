@@ -53,6 +53,44 @@ function bodyUnder(at: PlanPoint, within: number): { readonly id: string; readon
   return { id: hit.id, grip: { part: 'whole', at: anchor } };
 }
 
+/** What a press holds: a grip or the body of what is chosen, unless a point is wanted or the drawing is locked. */
+function pressOf(map: LeafletMap, event: PointerEvent): Press {
+  const at = pointerPoint(map, event);
+  const held =
+    wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
+  const locked = held !== null && event.pointerType === 'touch' && isLocked();
+  const { pointerId, clientX, clientY } = event;
+  return { pointerId, at, clientX, clientY, drag: locked ? null : held, locked, slipped: false, shown: false };
+}
+
+/** Where a drag brings its grip: as far as the pointer has come since the press. */
+function targetOf(map: LeafletMap, event: PointerEvent, from: Press, id: string, grip: Grip): PlanPoint {
+  const to = pointerPoint(map, event);
+  return snappedGrip(id, grip, [grip.at[0] + to[0] - from.at[0], grip.at[1] + to[1] - from.at[1]]);
+}
+
+/** A tap gives a point to whoever wants one, else picks a grip up, else chooses what lies there, or pins the spot. */
+function tap(at: PlanPoint, many: boolean, centreOn: (at: PlanPoint) => void): void {
+  if (wantsPoint.value) {
+    const { at: to } = snapped(at);
+    if (crossHair.value) centreOn(to);
+    else choosePoint(to);
+    return;
+  }
+  if (tool.value !== null) return;
+  const grip = gripNear(at, 1.4 * reach.value);
+  if (grip) return pickUp(grip.id, grip.grip);
+  const hit = featureAt(drawnPlan.value.features, at, reach.value);
+  if (hit) {
+    const others = selection.value.filter((id) => id !== hit.id);
+    const wasChosen = others.length < selection.value.length;
+    selection.value = many ? (wasChosen ? others : [...others, hit.id]) : [hit.id];
+    return;
+  }
+  selection.value = [];
+  if (stage.value !== 'draw' || aside.value === 'survey') pin.value = at;
+}
+
 /**
  * Pointer events of the map: a tap chooses, places or picks up; a drag of what is chosen edits it as one step;
  * any other drag is the paper's. The function it returns ends the listening.
@@ -75,51 +113,25 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     down.add(event.pointerId);
     if (down.size > 1) return dropDrag();
     if (event.button !== 0) return;
-    const at = pointerPoint(map, event);
-    const held =
-      wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
-    const locked = held !== null && event.pointerType === 'touch' && isLocked();
-    const drag = locked ? null : held;
-    if (drag) {
-      // Before Leaflet's own listener sees the press, so that the paper stays.
-      map.dragging.disable();
-      container.setPointerCapture(event.pointerId);
-    }
-    press = {
-      pointerId: event.pointerId,
-      at,
-      clientX: event.clientX,
-      clientY: event.clientY,
-      drag,
-      locked,
-      slipped: false,
-      shown: false,
-    };
-  }
-
-  function targetOf(event: PointerEvent, from: Press, id: string, grip: Grip): PlanPoint {
-    const to = pointerPoint(map, event);
-    return snappedGrip(id, grip, [grip.at[0] + to[0] - from.at[0], grip.at[1] + to[1] - from.at[1]]);
+    press = pressOf(map, event);
+    if (!press.drag) return;
+    // Before Leaflet's own listener sees the press, so that the paper stays.
+    map.dragging.disable();
+    container.setPointerCapture(event.pointerId);
   }
 
   /** Escape or undo during a drag takes its preview away: then it is over, whatever the pointer does. */
-  function calledOff(): boolean {
-    return press !== null && press.shown && preview.value === null;
-  }
+  const calledOff = (): boolean => press !== null && press.shown && preview.value === null;
 
   function onMove(event: PointerEvent): void {
     if (calledOff()) return dropDrag();
-    if (
-      press &&
-      Math.hypot(event.clientX - press.clientX, event.clientY - press.clientY) > TAP_SLIP_PX &&
-      !press.slipped
-    ) {
+    if (press && !press.slipped && slipOf(event, press) > TAP_SLIP_PX) {
       press.slipped = true;
       if (press.locked) sayLocked();
     }
     if (press?.drag && press.slipped && press.pointerId === event.pointerId) {
       const { id, grip } = press.drag;
-      previewGrip(id, grip, targetOf(event, press, id, grip));
+      previewGrip(id, grip, targetOf(map, event, press, id, grip));
       press.shown = true;
     } else if (!crossHair.value && wantsPoint.value && event.pointerType !== 'touch') {
       aim.value = snapped(pointerPoint(map, event));
@@ -133,36 +145,8 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (!from || from.pointerId !== event.pointerId) return;
     press = null;
     if (from.drag) map.dragging.enable();
-    if (from.drag && from.slipped) {
-      const before = plan.value;
-      finishGrip(from.drag.id, from.drag.grip, targetOf(event, from, from.drag.id, from.drag.grip));
-      if (event.pointerType === 'touch' && plan.value !== before && undoLabel.value !== null)
-        offerUndo(undoLabel.value);
-    } else if (!from.slipped) tap(pointerPoint(map, event), event);
-  }
-
-  function tap(at: PlanPoint, event: PointerEvent): void {
-    if (wantsPoint.value) {
-      const { at: to } = snapped(at);
-      if (crossHair.value) centreOn(to);
-      else choosePoint(to);
-      return;
-    }
-    if (tool.value !== null) return;
-    const grip = gripNear(at, 1.4 * reach.value);
-    if (grip) return pickUp(grip.id, grip.grip);
-    const hit = featureAt(drawnPlan.value.features, at, reach.value);
-    if (hit) {
-      const others = selection.value.filter((id) => id !== hit.id);
-      selection.value = event.shiftKey
-        ? others.length < selection.value.length
-          ? others
-          : [...others, hit.id]
-        : [hit.id];
-      return;
-    }
-    selection.value = [];
-    if (stage.value !== 'draw' || aside.value === 'survey') pin.value = at;
+    if (!from.slipped) tap(pointerPoint(map, event), event.shiftKey, centreOn);
+    else if (from.drag) endDrag(map, event, from, from.drag);
   }
 
   function onCancel(event: PointerEvent): void {
@@ -170,11 +154,24 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     dropDrag();
   }
 
-  const listeners = { pointerdown: onDown, pointermove: onMove, pointerup: onUp, pointercancel: onCancel } as const;
+  return listen(container, { pointerdown: onDown, pointermove: onMove, pointerup: onUp, pointercancel: onCancel });
+}
+
+const slipOf = (event: PointerEvent, from: Press): number =>
+  Math.hypot(event.clientX - from.clientX, event.clientY - from.clientY);
+
+function endDrag(map: LeafletMap, event: PointerEvent, from: Press, { id, grip }: NonNullable<Press['drag']>): void {
+  const before = plan.value;
+  finishGrip(id, grip, targetOf(map, event, from, id, grip));
+  if (event.pointerType === 'touch' && plan.value !== before && undoLabel.value !== null) offerUndo(undoLabel.value);
+}
+
+/** Listens before anything inside does. The function it returns ends that. */
+function listen(to: HTMLElement, listeners: Readonly<Record<string, (event: PointerEvent) => void>>): () => void {
   for (const [name, listener] of Object.entries(listeners))
-    container.addEventListener(name as 'pointerdown', listener, { capture: true });
+    to.addEventListener(name as 'pointerdown', listener, { capture: true });
   return () => {
     for (const [name, listener] of Object.entries(listeners))
-      container.removeEventListener(name as 'pointerdown', listener, { capture: true });
+      to.removeEventListener(name as 'pointerdown', listener, { capture: true });
   };
 }

@@ -41,39 +41,55 @@ export function Patterns() {
         <pattern id="shade" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(25)">
           <line class="shade-line" x1="3" y1="0" x2="3" y2="6" />
         </pattern>
-        {GRADE_HATCH.map(({ gap, stroke }, index) => (
-          <pattern
-            key={gap}
-            id={gradeHatchId(index + 1)}
-            width={gap}
-            height={gap}
-            patternUnits="userSpaceOnUse"
-            patternTransform="rotate(45)"
-          >
-            <line class="hatch" style={{ strokeWidth: stroke }} x1={gap / 2} y1="0" x2={gap / 2} y2={gap} />
-          </pattern>
-        ))}
+        <GradeHatches />
         <pattern id="barred" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <rect class="barred-wash" width="6" height="6" />
           <line class="hatch" x1="0" y1="0" x2="0" y2="6" />
         </pattern>
-        {WEAVES.map((density, step) => {
-          const tile = 14 - 1.9 * step;
-          const half = tile / 2;
-          return (
-            <pattern key={density} id={`weave-${step + 1}`} width={tile} height={tile} patternUnits="userSpaceOnUse">
-              <rect class="cloth-wash" width={tile} height={tile} style={{ opacity: 0.04 + 0.06 * step }} />
-              <path
-                class="hatch thread-line"
-                d={
-                  `M0 ${half / 2}H${half * 0.8}M${half * 1.1} ${half * 1.5}H${tile}M${half * 1.5} ` +
-                  `0V${half * 0.9}M${half / 2} ${half}V${tile}`
-                }
-              />
-            </pattern>
-          );
-        })}
+        <Weaves />
       </defs>
     </svg>
+  );
+}
+
+function GradeHatches() {
+  return (
+    <>
+      {GRADE_HATCH.map(({ gap, stroke }, index) => (
+        <pattern
+          key={gap}
+          id={gradeHatchId(index + 1)}
+          width={gap}
+          height={gap}
+          patternUnits="userSpaceOnUse"
+          patternTransform="rotate(45)"
+        >
+          <line class="hatch" style={{ strokeWidth: stroke }} x1={gap / 2} y1="0" x2={gap / 2} y2={gap} />
+        </pattern>
+      ))}
+    </>
+  );
+}
+
+function Weaves() {
+  return (
+    <>
+      {WEAVES.map((density, step) => {
+        const tile = 14 - 1.9 * step;
+        const half = tile / 2;
+        return (
+          <pattern key={density} id={`weave-${step + 1}`} width={tile} height={tile} patternUnits="userSpaceOnUse">
+            <rect class="cloth-wash" width={tile} height={tile} style={{ opacity: 0.04 + 0.06 * step }} />
+            <path
+              class="hatch thread-line"
+              d={
+                `M0 ${half / 2}H${half * 0.8}M${half * 1.1} ${half * 1.5}H${tile}M${half * 1.5} ` +
+                `0V${half * 0.9}M${half / 2} ${half}V${tile}`
+              }
+            />
+          </pattern>
+        );
+      })}
+    </>
   );
 }

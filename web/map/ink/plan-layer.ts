@@ -50,34 +50,8 @@ export function createPlanLayer(map: LeafletMap, renderers: Renderers): PlanLaye
         ),
       );
     }
-    if (next.underlay !== site?.underlay) showUnderlay(next);
+    if (next.underlay !== site?.underlay) layUnderlay(underlay, next.underlay);
     site = next;
-  }
-
-  function showUnderlay({ underlay: picture }: Site): void {
-    underlay.clearLayers();
-    if (!picture || !picture.image.startsWith('data:image/')) return;
-    const image = new Image();
-    image.addEventListener('load', () => {
-      const height = (picture.width * image.naturalHeight) / image.naturalWidth;
-      const [x, y] = picture.at;
-      const overlay = imageOverlay(picture.image, [toLatLng([x, y]), toLatLng([x + picture.width, y + height])], {
-        pane: 'underlay',
-        opacity: lieOf(picture).opacity,
-        className: 'underlay',
-        alt: '',
-      });
-      underlay.clearLayers();
-      underlay.addLayer(overlay);
-      // Turned about its lower left corner, where `at` holds it; Leaflet keeps `transform` for itself, so the turn has
-      // its own property.
-      const element = overlay.getElement();
-      if (element) {
-        element.style.transformOrigin = '0 100%';
-        element.style.rotate = `${lieOf(picture).turn}deg`;
-      }
-    });
-    image.src = picture.image;
   }
 
   return {
@@ -86,6 +60,33 @@ export function createPlanLayer(map: LeafletMap, renderers: Renderers): PlanLaye
       showFeatures(next.features);
     },
   };
+}
+
+/** Lays the picture that the yard is drawn over, once it is decoded. */
+function layUnderlay(onto: LayerGroup, picture: Site['underlay']): void {
+  onto.clearLayers();
+  if (!picture || !picture.image.startsWith('data:image/')) return;
+  const image = new Image();
+  image.addEventListener('load', () => {
+    const height = (picture.width * image.naturalHeight) / image.naturalWidth;
+    const [x, y] = picture.at;
+    const overlay = imageOverlay(picture.image, [toLatLng([x, y]), toLatLng([x + picture.width, y + height])], {
+      pane: 'underlay',
+      opacity: lieOf(picture).opacity,
+      className: 'underlay',
+      alt: '',
+    });
+    onto.clearLayers();
+    onto.addLayer(overlay);
+    // Turned about its lower left corner, where `at` holds it; Leaflet keeps `transform` for itself, so the turn has
+    // its own property.
+    const element = overlay.getElement();
+    if (element) {
+      element.style.transformOrigin = '0 100%';
+      element.style.rotate = `${lieOf(picture).turn}deg`;
+    }
+  });
+  image.src = picture.image;
 }
 
 /** Paper ruled in metres, every fifth line stronger. */
