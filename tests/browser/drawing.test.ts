@@ -278,7 +278,7 @@ test(
 
 test('a name is never markup, on the drawing or in the list', async () => {
   const { page, complaints, close } = await newYard();
-  await listOf(page).getByRole('button', { name: 'Add potted plant' }).press('Enter');
+  await listOf(page).getByRole('button', { name: 'Add pot' }).press('Enter');
   const box = drawing(page).getByLabel('Type it');
   await box.fill('3 3');
   await box.press('Enter');

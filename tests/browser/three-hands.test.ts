@@ -56,7 +56,7 @@ const THINGS: readonly Thing[] = [
     name: 'Fig',
   },
   {
-    add: 'Add potted plant',
+    add: 'Add pot',
     tool: /^Pot/,
     points: [POT],
     numbers: { Height: '1.5', Width: '0.9' },

@@ -49,9 +49,10 @@ export function PlanList() {
   );
 }
 
-function AddButton({ tool: { id, button, noun } }: { readonly tool: Tool }) {
+function AddButton({ tool: { id, button } }: { readonly tool: Tool }) {
   return (
-    <button type="button" class="add" aria-label={`Add ${noun}`} onClick={(event) => takeUp(id, event.detail === 0)}>
+    <button type="button" class="add" onClick={(event) => takeUp(id, event.detail === 0)}>
+      <span class="unseen">Add </span>
       {button}
     </button>
   );

@@ -201,6 +201,29 @@ function Rough() {
   return (
     <>
       <h3>Roughly</h3>
+      <TypeChoice typed={typed} change={change} />
+      <Field label={`Usual high in ${month}, if you know it`} value={typed.high} onInput={(high) => change({ high })} />
+      <Field label={`Usual low in ${month}`} value={typed.low} onInput={(low) => change({ low })} />
+      <Field
+        label="The hottest day last year"
+        value={typed.hottest}
+        hint="All three shift the months to your place."
+        onInput={(hottest) => change({ hottest })}
+      />
+      {finding && <RoughFound finding={finding} />}
+    </>
+  );
+}
+
+interface TypeProps {
+  readonly typed: typeof typedRough.value;
+  readonly change: (next: Partial<typeof typedRough.value>) => void;
+}
+
+/** What the months are taken from: the towns near by, or a type of climate. */
+function TypeChoice({ typed, change }: TypeProps) {
+  return (
+    <>
       <p class="asked-field">
         <label for="climate-type">Most like</label>
         <select id="climate-type" value={typed.type} onChange={(event) => change({ type: event.currentTarget.value })}>
@@ -221,34 +244,30 @@ function Rough() {
           onChange={(sea) => change({ sea })}
         />
       )}
-      <Field label={`Usual high in ${month}, if you know it`} value={typed.high} onInput={(high) => change({ high })} />
-      <Field label={`Usual low in ${month}`} value={typed.low} onInput={(low) => change({ low })} />
-      <Field
-        label="The hottest day last year"
-        value={typed.hottest}
-        hint="All three shift the months to your place."
-        onInput={(hottest) => change({ hottest })}
-      />
-      {finding?.ok && (
-        <>
-          {finding.notes.map((note) => (
-            <p key={note} class="quiet">
-              {note}
-            </p>
-          ))}
-          <button
-            type="button"
-            onClick={() => commitEdit('Take a rough climate', setClimate(plan.value, finding.value.climate))}
-          >
-            Take this rough climate
-          </button>
-        </>
-      )}
-      {finding && !finding.ok && (
-        <p class="box-said fault" role="alert">
-          {finding.reason}
+    </>
+  );
+}
+
+function RoughFound({ finding }: { readonly finding: Awaited<ReturnType<typeof climateOfPlace>> }) {
+  if (!finding.ok)
+    return (
+      <p class="box-said fault" role="alert">
+        {finding.reason}
+      </p>
+    );
+  return (
+    <>
+      {finding.notes.map((note) => (
+        <p key={note} class="quiet">
+          {note}
         </p>
-      )}
+      ))}
+      <button
+        type="button"
+        onClick={() => commitEdit('Take a rough climate', setClimate(plan.value, finding.value.climate))}
+      >
+        Take this rough climate
+      </button>
     </>
   );
 }

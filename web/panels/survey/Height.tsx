@@ -9,7 +9,8 @@ import {
   setHow,
   shownName,
 } from '../../../engine/index.ts';
-import type { CrownShape, Estimate, Finding, KnownBy } from '../../../engine/index.ts';
+import type { CrownShape, Estimate, Finding, KnownBy, ShadowSeen } from '../../../engine/index.ts';
+import type { ValueOf } from '../../state/ask.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { selection } from '../../state/view.ts';
@@ -45,6 +46,11 @@ const KNOWN: Readonly<Record<HeightWay, KnownBy>> = {
   theirs: 'tape',
 };
 
+interface AskProps {
+  readonly m: Measuring;
+  readonly change: (next: Partial<Measuring>) => void;
+}
+
 /**
  * How high a thing is, from the ground: by its shadow, by courses, by a helper in a picture, or from the other side of
  * a wall.
@@ -59,9 +65,6 @@ export function Height() {
   const change = (next: Partial<Measuring>): void => {
     measuring.value = { ...m, ...next };
   };
-  const field = (key: keyof Measuring, label: string, hint?: string, usual?: string) => (
-    <Field label={label} value={String(m[key])} hint={hint} usual={usual} onInput={(text) => change({ [key]: text })} />
-  );
   const shadowed = m.way === 'clock' || m.way === 'pole';
   const asked = shadowed ? heightAsked(m) : null;
   const { value } = useAnswer('height', asked);
@@ -95,74 +98,7 @@ export function Height() {
         class="choices-ways"
         onChange={(way) => change({ way })}
       />
-      {shadowed && (
-        <>
-          <Choices
-            legend="What throws the shadow"
-            name="height-thing"
-            value={m.thing}
-            choices={THINGS}
-            onChange={(thing) => change({ thing })}
-          />
-          {m.thing === 'tree' && (
-            <>
-              <Choices
-                legend="Its crown"
-                name="height-crown"
-                value={m.shape}
-                choices={SHAPES}
-                onChange={(shape) => change({ shape })}
-              />
-              {field('width', "Crown's width", 'Under its edge, from one side to the other.')}
-              {field('base', 'Where the crown begins', 'Above the ground.')}
-            </>
-          )}
-          {m.thing === 'edge' &&
-            field(
-              'facing',
-              'True bearing in which you measured, away from the edge',
-              'At right angles to it. 0° is north, 90° east.',
-            )}
-          {field(
-            'tip',
-            m.thing === 'tree'
-              ? "From the trunk to the shadow's far tip"
-              : m.thing === 'edge'
-                ? 'Depth of the shadow, straight away from the edge'
-                : 'Length of the shadow, from the foot',
-            'On level ground.',
-          )}
-          {m.way === 'clock' ? (
-            <WhenFields value={m.when} onChange={(when) => change({ when })} />
-          ) : (
-            <>
-              {field('pole', "The pole's height", 'Plumb, above the ground.')}
-              {field('poleShadow', "The pole's shadow", 'In the same minute, on the same ground. No clock is needed.')}
-            </>
-          )}
-        </>
-      )}
-      {m.way === 'tilt' && <Tilts measuring={m} onChange={change} />}
-      {m.way === 'courses' && (
-        <>
-          {field('courses', 'Courses, ground to top')}
-          {field('course', 'One course with its joint', 'Measure five and divide.')}
-          {field('cap', 'Coping on top', undefined, '0')}
-        </>
-      )}
-      {m.way === 'picture' && (
-        <>
-          {field('helper', "The helper's height")}
-          {field('helperPx', 'The helper in the picture, pixels')}
-          {field('thingPx', 'The thing in the picture, pixels')}
-        </>
-      )}
-      {m.way === 'theirs' && (
-        <>
-          {field('theirs', 'Height measured on the other side')}
-          {field('higher', 'How much higher the ground is there', 'Below zero where it is lower.', '0')}
-        </>
-      )}
+      {shadowed ? <ShadowBoxes m={m} change={change} /> : <HandBoxes m={m} change={change} />}
       {finding && (
         <section aria-label="Height found" class="found" aria-live="polite">
           {finding.ok ? (
@@ -170,22 +106,137 @@ export function Height() {
           ) : (
             <p class="fault">{finding.reason}</p>
           )}
-          {finding.ok && value?.tangent && asked && asked.thing.kind !== 'edge' && (
-            <CrownRay
-              crown={
-                asked.thing.kind === 'tree'
-                  ? { shape: asked.thing.shape, width: asked.thing.width.value, base: asked.thing.base.value }
-                  : null
-              }
-              height={finding.value.value}
-              tip={asked.tip.value}
-              tangent={value.tangent}
-            />
+          {finding.ok && value?.tangent && asked && (
+            <RayToTip asked={asked} height={finding.value.value} tangent={value.tangent} />
           )}
         </section>
       )}
     </>
   );
+}
+
+interface BoxProps extends AskProps {
+  readonly of: keyof Measuring;
+  readonly label: string;
+  readonly hint?: string;
+  readonly usual?: string;
+}
+
+function Box({ m, change, of, label, hint, usual }: BoxProps) {
+  return (
+    <Field label={label} value={String(m[of])} hint={hint} usual={usual} onInput={(text) => change({ [of]: text })} />
+  );
+}
+
+const TIP_LABELS: Readonly<Record<ThingKind, string>> = {
+  tree: "From the trunk to the shadow's far tip",
+  edge: 'Depth of the shadow, straight away from the edge',
+  top: 'Length of the shadow, from the foot',
+};
+
+/** What throws the shadow, how long it is, and the minute or the pole that says how high the sun stood. */
+function ShadowBoxes({ m, change }: AskProps) {
+  const ask = { m, change };
+  return (
+    <>
+      <Choices
+        legend="What throws the shadow"
+        name="height-thing"
+        value={m.thing}
+        choices={THINGS}
+        onChange={(thing) => change({ thing })}
+      />
+      {m.thing === 'tree' && (
+        <>
+          <Choices
+            legend="Its crown"
+            name="height-crown"
+            value={m.shape}
+            choices={SHAPES}
+            onChange={(shape) => change({ shape })}
+          />
+          <Box {...ask} of="width" label="Crown's width" hint="Under its edge, from one side to the other." />
+          <Box {...ask} of="base" label="Where the crown begins" hint="Above the ground." />
+        </>
+      )}
+      {m.thing === 'edge' && (
+        <Box
+          {...ask}
+          of="facing"
+          label="True bearing in which you measured, away from the edge"
+          hint="At right angles to it. 0° is north, 90° east."
+        />
+      )}
+      <Box {...ask} of="tip" label={TIP_LABELS[m.thing]} hint="On level ground." />
+      {m.way === 'clock' ? (
+        <WhenFields value={m.when} onChange={(when) => change({ when })} />
+      ) : (
+        <>
+          <Box {...ask} of="pole" label="The pole's height" hint="Plumb, above the ground." />
+          <Box
+            {...ask}
+            of="poleShadow"
+            label="The pole's shadow"
+            hint="In the same minute, on the same ground. No clock is needed."
+          />
+        </>
+      )}
+    </>
+  );
+}
+
+/** What needs neither sun nor clock. */
+function HandBoxes({ m, change }: AskProps) {
+  const ask = { m, change };
+  switch (m.way) {
+    case 'tilt':
+      return <Tilts measuring={m} onChange={change} />;
+    case 'courses':
+      return (
+        <>
+          <Box {...ask} of="courses" label="Courses, ground to top" />
+          <Box {...ask} of="course" label="One course with its joint" hint="Measure five and divide." />
+          <Box {...ask} of="cap" label="Coping on top" usual="0" />
+        </>
+      );
+    case 'picture':
+      return (
+        <>
+          <Box {...ask} of="helper" label="The helper's height" />
+          <Box {...ask} of="helperPx" label="The helper in the picture, pixels" />
+          <Box {...ask} of="thingPx" label="The thing in the picture, pixels" />
+        </>
+      );
+    case 'theirs':
+      return (
+        <>
+          <Box {...ask} of="theirs" label="Height measured on the other side" />
+          <Box
+            {...ask}
+            of="higher"
+            label="How much higher the ground is there"
+            hint="Below zero where it is lower."
+            usual="0"
+          />
+        </>
+      );
+    default:
+      return null;
+  }
+}
+
+interface RayProps {
+  readonly asked: ShadowSeen;
+  /** [m] */
+  readonly height: number;
+  readonly tangent: NonNullable<ValueOf<'height'>['tangent']>;
+}
+
+/** The ray by which a crown or a top throws its shadow's tip; an edge has none to draw. */
+function RayToTip({ asked: { thing, tip }, height, tangent }: RayProps) {
+  if (thing.kind === 'edge') return null;
+  const crown = thing.kind === 'tree' ? { shape: thing.shape, width: thing.width.value, base: thing.base.value } : null;
+  return <CrownRay crown={crown} height={height} tip={tip.value} tangent={tangent} />;
 }
 
 interface FoundProps {

@@ -59,44 +59,7 @@ export function North() {
         onChange={(next) => change({ by: next })}
       />
       <p>{HOW_TO[by]}</p>
-      {by !== 'picture' && (
-        <>
-          {value && by === 'shadow' && <BestTimes value={value} />}
-          <PointField
-            label={by === 'shadow' ? "Pole's foot" : 'One end of the line'}
-            value={typed.from}
-            onInput={(from) => change({ from })}
-          />
-          <PointField
-            label={by === 'shadow' ? 'Tip of its shadow' : 'Other end of the line'}
-            value={typed.to}
-            onInput={(to) => change({ to })}
-          />
-          {by === 'compass' ? (
-            <>
-              <Field
-                label="Compass reading, from the one end to the other"
-                value={typed.reading}
-                usual="20°"
-                hint={
-                  value
-                    ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ` +
-                      `${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.`
-                    : undefined
-                }
-                onInput={(reading) => change({ reading })}
-              />
-              <AimButton
-                label="This phone’s compass: lay it flat along the line, its top to the other end, then tap here"
-                needs="bearing"
-                onAim={({ bearing }) => change({ reading: `${Math.round(bearing ?? 0)}°` })}
-              />
-            </>
-          ) : (
-            <WhenFields value={typed.when} onChange={(when) => change({ when })} />
-          )}
-        </>
-      )}
+      {by !== 'picture' && <LineBoxes typed={typed} change={change} value={value} />}
       {'lacks' in read && (
         <p class="quiet" role="status">
           {read.lacks}
@@ -111,6 +74,55 @@ export function North() {
         <Result value={value} observations={[...kept, ...fresh]} keptCount={kept.length} />
       )}
       {value && by === 'shadow' && <ShadowRose shadows={value.shadows} />}
+    </>
+  );
+}
+
+interface LineProps {
+  readonly typed: Sighting;
+  readonly change: (next: Partial<Sighting>) => void;
+  readonly value: AllNorth | null;
+}
+
+/** The line that is sighted along, and by what: the minute, or the compass's reading. */
+function LineBoxes({ typed, change, value }: LineProps) {
+  const isShadow = typed.by === 'shadow';
+  return (
+    <>
+      {value && isShadow && <BestTimes value={value} />}
+      <PointField
+        label={isShadow ? "Pole's foot" : 'One end of the line'}
+        value={typed.from}
+        onInput={(from) => change({ from })}
+      />
+      <PointField
+        label={isShadow ? 'Tip of its shadow' : 'Other end of the line'}
+        value={typed.to}
+        onInput={(to) => change({ to })}
+      />
+      {typed.by === 'compass' ? (
+        <>
+          <Field
+            label="Compass reading, from the one end to the other"
+            value={typed.reading}
+            usual="20°"
+            hint={
+              value
+                ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ` +
+                  `${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.`
+                : undefined
+            }
+            onInput={(reading) => change({ reading })}
+          />
+          <AimButton
+            label="This phone’s compass: lay it flat along the line, its top to the other end, then tap here"
+            needs="bearing"
+            onAim={({ bearing }) => change({ reading: `${Math.round(bearing ?? 0)}°` })}
+          />
+        </>
+      ) : (
+        <WhenFields value={typed.when} onChange={(when) => change({ when })} />
+      )}
     </>
   );
 }
@@ -136,48 +148,15 @@ interface ResultProps {
   readonly keptCount: number;
 }
 
-function Result({ value: { findings, together, check }, observations, keptCount }: ResultProps) {
+function Result({ value, observations, keptCount }: ResultProps) {
   if (observations.length === 0) return null;
-  const good = observations.filter((_, index) => findings[index].ok);
-
-  function take(chosen: readonly NorthObservation[], bearing: { readonly value: number; readonly pm: number }): void {
-    const known: KnownBy =
-      chosen.length > 0 && chosen.every(({ by }) => by === chosen[0].by) ? knownBy(chosen[0].by) : 'shadow';
-    const upBearing = Math.round(bearing.value * 10) / 10;
-    const next = setPartHow(setSite(plan.value, { upBearing, northFrom: chosen }), 'site', 'upBearing', {
-      by: known,
-      pm: Math.round(bearing.pm * 10) / 10,
-    });
-    if (!commitEdit('Set north', next)) return;
-    typedSighting.value = { ...typedSighting.value, from: '', to: '', reading: '' };
-    say(`The drawing's top now bears ${upBearing.toFixed(1)}°.`);
-  }
-
   return (
     <section aria-label="North found" class="found" aria-live="polite">
       <ul class="sightings">
-        {findings.map((finding, index) => (
+        {value.findings.map((finding, index) => (
           <li key={index}>
             <strong>{WAYS[observations[index].by]}</strong>
-            {index < keptCount ? ' (kept)' : ''}:{' '}
-            {finding.ok ? (
-              `${finding.value.upBearing.value.toFixed(1)}° ± ${finding.value.upBearing.pm.toFixed(1)}°`
-            ) : (
-              <span class="fault">{finding.reason}</span>
-            )}
-            {finding.ok && finding.value.sun && (
-              <span class="quiet">
-                {' '}
-                Sun at {finding.value.sun.azimuth.toFixed(1)}°, {finding.value.sun.altitude.toFixed(1)}° high.
-              </span>
-            )}
-            {finding.ok &&
-              finding.notes.map((note) => (
-                <span key={note} class="quiet">
-                  {' '}
-                  {note}
-                </span>
-              ))}
+            {index < keptCount ? ' (kept)' : ''}: <Told finding={finding} />
             {index < keptCount && (
               <button
                 type="button"
@@ -196,39 +175,82 @@ function Result({ value: { findings, together, check }, observations, keptCount 
           </li>
         ))}
       </ul>
-      {together && (
-        <>
-          <p class="found-number">
-            The drawing's top bears {together.upBearing.value.toFixed(1)}° ± {together.upBearing.pm.toFixed(1)}°
-          </p>
-          <p class="sanity">{check}</p>
-          {together.apart === null ? (
-            <button type="button" class="main" onClick={() => take(good, together.upBearing)}>
-              Take north as {together.upBearing.value.toFixed(1)}°
-            </button>
-          ) : (
-            <>
-              {together.notes.map((note) => (
-                <p key={note} class="box-said">
-                  {note}
-                </p>
-              ))}
-              {together.apart.map((index) => {
-                const finding = findings.filter(({ ok }) => ok)[index];
-                return (
-                  finding.ok && (
-                    <button key={index} type="button" onClick={() => take([good[index]], finding.value.upBearing)}>
-                      Keep {finding.value.upBearing.value.toFixed(1)}°, by {WAYS[good[index].by].toLowerCase()}
-                    </button>
-                  )
-                );
-              })}
-            </>
-          )}
-        </>
-      )}
+      <Together value={value} observations={observations} />
     </section>
   );
+}
+
+/** What one sighting says, and where the sun stood. */
+function Told({ finding }: { readonly finding: AllNorth['findings'][number] }) {
+  if (!finding.ok) return <span class="fault">{finding.reason}</span>;
+  const { upBearing, sun } = finding.value;
+  return (
+    <>
+      {`${upBearing.value.toFixed(1)}° ± ${upBearing.pm.toFixed(1)}°`}
+      {sun && (
+        <span class="quiet">
+          {' '}
+          Sun at {sun.azimuth.toFixed(1)}°, {sun.altitude.toFixed(1)}° high.
+        </span>
+      )}
+      {finding.notes.map((note) => (
+        <span key={note} class="quiet">
+          {' '}
+          {note}
+        </span>
+      ))}
+    </>
+  );
+}
+
+/** The bearing of all sightings, to be taken; where they lie apart, each of the two to choose from. */
+function Together({ value: { findings, together, check }, observations }: Pick<ResultProps, 'value' | 'observations'>) {
+  if (!together) return null;
+  const good = observations.filter((_, index) => findings[index].ok);
+  return (
+    <>
+      <p class="found-number">
+        The drawing's top bears {together.upBearing.value.toFixed(1)}° ± {together.upBearing.pm.toFixed(1)}°
+      </p>
+      <p class="sanity">{check}</p>
+      {together.apart === null ? (
+        <button type="button" class="main" onClick={() => take(good, together.upBearing)}>
+          Take north as {together.upBearing.value.toFixed(1)}°
+        </button>
+      ) : (
+        <>
+          {together.notes.map((note) => (
+            <p key={note} class="box-said">
+              {note}
+            </p>
+          ))}
+          {together.apart.map((index) => {
+            const finding = findings.filter(({ ok }) => ok)[index];
+            return (
+              finding.ok && (
+                <button key={index} type="button" onClick={() => take([good[index]], finding.value.upBearing)}>
+                  Keep {finding.value.upBearing.value.toFixed(1)}°, by {WAYS[good[index].by].toLowerCase()}
+                </button>
+              )
+            );
+          })}
+        </>
+      )}
+    </>
+  );
+}
+
+function take(chosen: readonly NorthObservation[], bearing: { readonly value: number; readonly pm: number }): void {
+  const known: KnownBy =
+    chosen.length > 0 && chosen.every(({ by }) => by === chosen[0].by) ? knownBy(chosen[0].by) : 'shadow';
+  const upBearing = Math.round(bearing.value * 10) / 10;
+  const next = setPartHow(setSite(plan.value, { upBearing, northFrom: chosen }), 'site', 'upBearing', {
+    by: known,
+    pm: Math.round(bearing.pm * 10) / 10,
+  });
+  if (!commitEdit('Set north', next)) return;
+  typedSighting.value = { ...typedSighting.value, from: '', to: '', reading: '' };
+  say(`The drawing's top now bears ${upBearing.toFixed(1)}°.`);
 }
 
 function knownBy(by: Way): KnownBy {

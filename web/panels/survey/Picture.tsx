@@ -73,7 +73,7 @@ export function Picture() {
 }
 
 function Scale({ underlay }: { readonly underlay: Underlay }) {
-  const [size, setSize] = useState<{ readonly width: number; readonly height: number } | null>(null);
+  const [size, setSize] = useState<Size | null>(null);
   const given = typed.value;
   const change = (next: Partial<Typed>): void => {
     typed.value = { ...given, ...next };
@@ -92,38 +92,75 @@ function Scale({ underlay }: { readonly underlay: Underlay }) {
           ? `Tap the ${LABELS[nextEnd].toLowerCase()} in the picture, or type its pixels from the upper left.`
           : ''}
       </p>
-      <div class="scale-picture">
-        <img
-          src={underlay.image}
-          alt="The picture under the drawing"
-          onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) =>
-            setSize({ width: naturalWidth, height: naturalHeight })
-          }
-          onClick={(event) => {
-            const image = event.currentTarget;
-            const scale = image.naturalWidth / image.clientWidth;
-            if (nextEnd)
-              change({ [nextEnd]: `${Math.round(event.offsetX * scale)} ${Math.round(event.offsetY * scale)}` });
-          }}
-        />
-        {size && (
-          <svg viewBox={`0 0 ${size.width} ${size.height}`} aria-hidden="true">
-            {(
-              [
-                ['first', 'second'],
-                ['checkFirst', 'checkSecond'],
-              ] as const
-            ).map(([from, to]) => {
-              const [a, b] = [pixels(from), pixels(to)];
-              return a && b && <line key={from} class={`scale-${from}`} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />;
-            })}
-            {ENDS.map((end) => {
-              const at = pixels(end);
-              return at && <circle key={end} cx={at[0]} cy={at[1]} r={size.width / 90} />;
-            })}
-          </svg>
-        )}
-      </div>
+      <MarkedPicture underlay={underlay} size={size} onSize={setSize} nextEnd={nextEnd} change={change} />
+      <KnownLengths change={change} />
+      <button type="button" onClick={() => (typed.value = NOTHING)}>
+        Clear the points
+      </button>
+      {finding && <ScaleFound finding={finding} underlay={underlay} />}
+      <Lie underlay={underlay} />
+    </>
+  );
+}
+
+interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+interface MarkedProps {
+  readonly underlay: Underlay;
+  /** In its own pixels; `null` until it is decoded. */
+  readonly size: Size | null;
+  readonly onSize: (size: Size) => void;
+  /** The end that a tap marks. */
+  readonly nextEnd: End | undefined;
+  readonly change: (next: Partial<Typed>) => void;
+}
+
+/** The picture with the ends of both lengths on it. */
+function MarkedPicture({ underlay, size, onSize, nextEnd, change }: MarkedProps) {
+  const pixels = (end: End): readonly [number, number] | null => pixelsOf(typed.value[end]);
+  return (
+    <div class="scale-picture">
+      <img
+        src={underlay.image}
+        alt="The picture under the drawing"
+        onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) =>
+          onSize({ width: naturalWidth, height: naturalHeight })
+        }
+        onClick={(event) => {
+          const image = event.currentTarget;
+          const scale = image.naturalWidth / image.clientWidth;
+          if (nextEnd)
+            change({ [nextEnd]: `${Math.round(event.offsetX * scale)} ${Math.round(event.offsetY * scale)}` });
+        }}
+      />
+      {size && (
+        <svg viewBox={`0 0 ${size.width} ${size.height}`} aria-hidden="true">
+          {(
+            [
+              ['first', 'second'],
+              ['checkFirst', 'checkSecond'],
+            ] as const
+          ).map(([from, to]) => {
+            const [a, b] = [pixels(from), pixels(to)];
+            return a && b && <line key={from} class={`scale-${from}`} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />;
+          })}
+          {ENDS.map((end) => {
+            const at = pixels(end);
+            return at && <circle key={end} cx={at[0]} cy={at[1]} r={size.width / 90} />;
+          })}
+        </svg>
+      )}
+    </div>
+  );
+}
+
+function KnownLengths({ change }: Pick<MarkedProps, 'change'>) {
+  const given = typed.value;
+  return (
+    <>
       <fieldset class="scale-length">
         <legend>A known length</legend>
         {(['first', 'second'] as const).map((end) => (
@@ -148,35 +185,36 @@ function Scale({ underlay }: { readonly underlay: Underlay }) {
           onInput={(checkLength) => change({ checkLength })}
         />
       </fieldset>
-      <button type="button" onClick={() => (typed.value = NOTHING)}>
-        Clear the points
-      </button>
-      {finding && (
-        <section aria-label="Scale found" class="found" aria-live="polite">
-          {finding.ok ? (
-            <>
-              <p class="found-number">
-                {(finding.value.metresPerPixel * 1000).toFixed(1)} mm a pixel, the picture{' '}
-                {finding.value.width.toFixed(2)} m wide
-              </p>
-              {finding.notes.map((note) => (
-                <p key={note}>{note}</p>
-              ))}
-              <button
-                type="button"
-                class="main"
-                onClick={() => setUnderlay({ ...underlay, width: finding.value.width })}
-              >
-                Scale the picture
-              </button>
-            </>
-          ) : (
-            <p class="fault">{finding.reason}</p>
-          )}
-        </section>
-      )}
-      <Lie underlay={underlay} />
     </>
+  );
+}
+
+function ScaleFound({
+  finding,
+  underlay,
+}: {
+  readonly finding: ReturnType<typeof pictureScale>;
+  readonly underlay: Underlay;
+}) {
+  return (
+    <section aria-label="Scale found" class="found" aria-live="polite">
+      {finding.ok ? (
+        <>
+          <p class="found-number">
+            {(finding.value.metresPerPixel * 1000).toFixed(1)} mm a pixel, the picture {finding.value.width.toFixed(2)}{' '}
+            m wide
+          </p>
+          {finding.notes.map((note) => (
+            <p key={note}>{note}</p>
+          ))}
+          <button type="button" class="main" onClick={() => setUnderlay({ ...underlay, width: finding.value.width })}>
+            Scale the picture
+          </button>
+        </>
+      ) : (
+        <p class="fault">{finding.reason}</p>
+      )}
+    </section>
   );
 }
 

@@ -62,27 +62,7 @@ export function PlaceOfYard() {
     if (metres === null || (metres !== undefined && (metres < -450 || metres > 6000)))
       return setFault(`"${elevation}" is no height above the sea.`);
     setFault(null);
-    if (
-      !commitEdit(
-        'Set the place',
-        setSite(plan.value, {
-          latitude: at.latitude,
-          longitude: at.longitude,
-          timeZone: value.timeZone,
-          elevation: metres,
-        }),
-      )
-    )
-      return;
-    given.value = NOTHING;
-    say('The place is set. Is the climate still the right one?');
-  }
-
-  function askBrowser(): void {
-    navigator.geolocation.getCurrentPosition(
-      ({ coords }) => type({ typed: `${coords.latitude.toFixed(3)}, ${coords.longitude.toFixed(3)}` }),
-      () => setFault('The browser does not say where it is: choose a town, or type latitude and longitude.'),
-    );
+    setPlace({ latitude: at.latitude, longitude: at.longitude, timeZone: value.timeZone, elevation: metres });
   }
 
   return (
@@ -91,6 +71,51 @@ export function PlaceOfYard() {
         Now: latitude {site.latitude.toFixed(2)}°, longitude {site.longitude.toFixed(2)}°,{' '}
         {`clocks of ${site.timeZone}, ${elevationOf(site)} m above the sea.`}
       </p>
+      <TownBox typed={typed} read={read} at={at} onFault={setFault} />
+      {read && !read.ok && <Fault words={read.reason} />}
+      <Field
+        label="Time zone, where the one found is not right"
+        value={zone}
+        usual={value?.timeZone}
+        onInput={(text) => type({ zone: text })}
+      />
+      {zoneFault && <Fault words={zoneFault} />}
+      <Field
+        label="Height above the sea"
+        value={elevation}
+        usual={read?.ok ? undefined : `${elevationOf(site)} m`}
+        hint={ELEVATION_NOTE}
+        onInput={(text) => type({ elevation: text })}
+      />
+      {fault && <Fault words={fault} />}
+      {value && <PlaceFound value={value} disabled={read !== null && !read.ok} onTake={take} />}
+    </>
+  );
+}
+
+function setPlace(place: Parameters<typeof setSite>[1]): void {
+  if (!commitEdit('Set the place', setSite(plan.value, place))) return;
+  given.value = NOTHING;
+  say('The place is set. Is the climate still the right one?');
+}
+
+interface TownProps {
+  readonly typed: string;
+  readonly read: ReturnType<typeof placeOf> | null;
+  readonly at: { readonly latitude: number; readonly longitude: number };
+  readonly onFault: (words: string) => void;
+}
+
+/** A town, a coordinate, the browser's own word, or a tap on the map of the world. */
+function TownBox({ typed, read, at, onFault }: TownProps) {
+  function askBrowser(): void {
+    navigator.geolocation.getCurrentPosition(
+      ({ coords }) => type({ typed: `${coords.latitude.toFixed(3)}, ${coords.longitude.toFixed(3)}` }),
+      () => onFault('The browser does not say where it is: choose a town, or type latitude and longitude.'),
+    );
+  }
+  return (
+    <>
       <Field
         label="Town, or latitude and longitude"
         value={typed}
@@ -111,50 +136,39 @@ export function PlaceOfYard() {
         </button>
       )}
       <WorldPicture at={at} onTap={(text) => type({ typed: text })} />
-      {read && !read.ok && (
-        <p class="box-said fault" role="alert">
-          {read.reason}
-        </p>
-      )}
-      <Field
-        label="Time zone, where the one found is not right"
-        value={zone}
-        usual={value?.timeZone}
-        onInput={(text) => type({ zone: text })}
-      />
-      {zoneFault && (
-        <p class="box-said fault" role="alert">
-          {zoneFault}
-        </p>
-      )}
-      <Field
-        label="Height above the sea"
-        value={elevation}
-        usual={read?.ok ? undefined : `${elevationOf(site)} m`}
-        hint={ELEVATION_NOTE}
-        onInput={(text) => type({ elevation: text })}
-      />
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
-      {value && (
-        <section aria-label="Place found" class="found" aria-live="polite">
-          <p>
-            Clocks of <strong>{value.timeZone}</strong>; {value.near.kilometres.toFixed(0)} km from{' '}
-            {value.near.town.name}, {value.near.town.country}.
-          </p>
-          <p class="sanity">{value.check}</p>
-          {value.notes.map((note) => (
-            <p key={note}>{note}</p>
-          ))}
-          <button type="button" class="main" disabled={read !== null && !read.ok} onClick={take}>
-            Take this place
-          </button>
-        </section>
-      )}
     </>
+  );
+}
+
+function Fault({ words }: { readonly words: string }) {
+  return (
+    <p class="box-said fault" role="alert">
+      {words}
+    </p>
+  );
+}
+
+interface FoundProps {
+  readonly value: Whereabouts;
+  readonly disabled: boolean;
+  readonly onTake: () => void;
+}
+
+function PlaceFound({ value, disabled, onTake }: FoundProps) {
+  return (
+    <section aria-label="Place found" class="found" aria-live="polite">
+      <p>
+        Clocks of <strong>{value.timeZone}</strong>; {value.near.kilometres.toFixed(0)} km from {value.near.town.name},{' '}
+        {value.near.town.country}.
+      </p>
+      <p class="sanity">{value.check}</p>
+      {value.notes.map((note) => (
+        <p key={note}>{note}</p>
+      ))}
+      <button type="button" class="main" disabled={disabled} onClick={onTake}>
+        Take this place
+      </button>
+    </section>
   );
 }
 

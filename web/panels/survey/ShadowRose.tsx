@@ -41,29 +41,35 @@ export function ShadowRose({ shadows }: { readonly shadows: AllNorth['shadows'] 
       <figcaption class="quiet">
         Shadows of a 1 m pole by the hour. {finding} Rings: one and two pole lengths.
       </figcaption>
-      <details>
-        <summary>The same as a table</summary>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Time</th>
-              <th scope="col">Points to</th>
-              <th scope="col">Length</th>
-              <th scope="col">Tells north</th>
-            </tr>
-          </thead>
-          <tbody>
-            {shadows.map(({ clock, bearing, length, tells }) => (
-              <tr key={clock}>
-                <th scope="row">{clock}</th>
-                <td>{bearing.toFixed(0)}°</td>
-                <td>{length.toFixed(2)} m</td>
-                <td>{tells ? 'yes' : 'no'}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </details>
+      <ShadowTable shadows={shadows} />
     </figure>
+  );
+}
+
+function ShadowTable({ shadows }: { readonly shadows: AllNorth['shadows'] }) {
+  return (
+    <details>
+      <summary>The same as a table</summary>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Time</th>
+            <th scope="col">Points to</th>
+            <th scope="col">Length</th>
+            <th scope="col">Tells north</th>
+          </tr>
+        </thead>
+        <tbody>
+          {shadows.map(({ clock, bearing, length, tells }) => (
+            <tr key={clock}>
+              <th scope="row">{clock}</th>
+              <td>{bearing.toFixed(0)}°</td>
+              <td>{length.toFixed(2)} m</td>
+              <td>{tells ? 'yes' : 'no'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
   );
 }
