@@ -189,20 +189,19 @@ function KnownLengths({ change }: Pick<MarkedProps, 'change'>) {
   );
 }
 
-function ScaleFound({
-  finding,
-  underlay,
-}: {
+interface ScaleFoundProps {
   readonly finding: ReturnType<typeof pictureScale>;
   readonly underlay: Underlay;
-}) {
+}
+
+function ScaleFound({ finding, underlay }: ScaleFoundProps) {
   return (
     <section aria-label="Scale found" class="found" aria-live="polite">
       {finding.ok ? (
         <>
           <p class="found-number">
-            {(finding.value.metresPerPixel * 1000).toFixed(1)} mm a pixel, the picture {finding.value.width.toFixed(2)}{' '}
-            m wide
+            {`${(finding.value.metresPerPixel * 1000).toFixed(1)} mm a pixel, `}
+            {`the picture ${finding.value.width.toFixed(2)} m wide`}
           </p>
           {finding.notes.map((note) => (
             <p key={note}>{note}</p>

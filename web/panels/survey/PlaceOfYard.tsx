@@ -154,15 +154,15 @@ interface FoundProps {
   readonly onTake: () => void;
 }
 
-function PlaceFound({ value, disabled, onTake }: FoundProps) {
+function PlaceFound({ value: { timeZone, near, check, notes }, disabled, onTake }: FoundProps) {
   return (
     <section aria-label="Place found" class="found" aria-live="polite">
       <p>
-        Clocks of <strong>{value.timeZone}</strong>; {value.near.kilometres.toFixed(0)} km from {value.near.town.name},{' '}
-        {value.near.town.country}.
+        Clocks of <strong>{timeZone}</strong>; {near.kilometres.toFixed(0)} km from {near.town.name},{' '}
+        {near.town.country}.
       </p>
-      <p class="sanity">{value.check}</p>
-      {value.notes.map((note) => (
+      <p class="sanity">{check}</p>
+      {notes.map((note) => (
         <p key={note}>{note}</p>
       ))}
       <button type="button" class="main" disabled={disabled} onClick={onTake}>
