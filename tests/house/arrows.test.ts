@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
+import STILL_LONG from './still-long.json' with { type: 'json' };
 
 const root = new URL('../../', import.meta.url).pathname;
 const house = mkdtempSync(join(tmpdir(), 'arrows-'));
@@ -97,4 +98,17 @@ test.each([
   ['web/app/planted.ts', "export { HeatCard } from '../panels/heat/index.tsx';"],
 ])('%s may say %s', (path, source) => {
   expect(refusals(path, source)).not.toContain('restricted');
+});
+
+test('a function of more than 60 lines is refused; empty lines and comments do not count', () => {
+  const body = (lines: number): string =>
+    `export function long(): number {\n  let sum = 0;\n${'  sum += 1;\n'.repeat(lines - 4)}\n  // Why.\n  return sum;\n}\n`;
+  expect(refusals('engine/load/planted.ts', body(61))).toContain('too many lines');
+  expect(refusals('web/map/planted.ts', body(61))).toContain('too many lines');
+  expect(refusals('engine/load/planted.ts', body(60))).not.toContain('too many lines');
+});
+
+test('the list of files that still have a longer one only shrinks', () => {
+  expect(STILL_LONG.length).toBeLessThanOrEqual(33);
+  expect(STILL_LONG.filter((file) => !existsSync(join(root, file)))).toEqual([]);
 });
