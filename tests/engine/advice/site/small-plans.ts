@@ -126,6 +126,6 @@ export function smallPlan(seed: number): Plan {
 }
 
 /** Of a search's answers the one that spares most. */
-export function mostOf({ options }: SiteResult): SiteOption | undefined {
+export function mostOf({ options }: Pick<SiteResult, 'options'>): SiteOption | undefined {
   return options.toSorted((a, b) => b.spared - a.spared)[0];
 }

@@ -1,0 +1,74 @@
+import { roofOf, screenOf } from '../../../../engine/advice/site/search/candidates.ts';
+import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
+import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
+import { askedOf } from '../../../../engine/advice/site/request.ts';
+import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
+import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
+import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
+import { turnedLattice } from '../../../../engine/advice/site/search/turned-lattice.ts';
+import { yardRules } from '../../../../engine/advice/site/rules/yard-rules.ts';
+import type { Canopy, DropSide, Plan, Screen } from '../../../../engine/plan/types.ts';
+import { valueOf } from '../../load/yard-plan.ts';
+
+/** Every piece of cloth of a request's lattice that the rules allow, light and money aside. */
+export function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
+  const {
+    lattice,
+    request: { densities = [] },
+  } = valueOf(askedOf(plan, request));
+  const rules = yardRules(plan, request.maxHeight);
+  const hiding = hidingOf(plan, request.hideFrom);
+  const allowed = (cloth: Canopy | Screen): boolean => {
+    const objections = rules.objections(cloth);
+    return objections !== 'ground' && objections.length === 0 && hiding.isHidden(cloth);
+  };
+  const all: (Canopy | Screen)[] = [];
+  const sides: DropSide[] = ['front', 'back', 'left', 'right'];
+  const sets = sides.flatMap((a, k) => [[a], ...sides.slice(k + 1).map((b) => [a, b])]);
+  for (const turn of lattice.turns) {
+    const turned = turnedLattice(plan.site.boundary, turn, lattice.step);
+    const { columns, rows } = turned;
+    for (const density of densities) {
+      for (let j = 0; j <= rows; j++) {
+        for (let i = 0; i <= columns; i++) {
+          for (const { a, b } of lattice.roof.sizes) {
+            if (i + a > columns || j + b > rows) continue;
+            for (const height of lattice.roof.heights) {
+              if (lattice.kinds.includes('roof')) all.push(roofOf(turned, { i, j, a, b, height }, density));
+              if (!lattice.kinds.includes('roof with drops')) continue;
+              for (const depth of lattice.drops.depths)
+                for (const set of sets)
+                  all.push(
+                    roofOf(
+                      turned,
+                      { i, j, a, b, height },
+                      density,
+                      set.map((side) => ({ side, depth, density })),
+                    ),
+                  );
+            }
+          }
+          if (!lattice.kinds.includes('screen')) continue;
+          for (const cells of lattice.screen.cells) {
+            for (const top of lattice.screen.tops) {
+              const upright = { cells, bottom: lattice.screen.bottom, top };
+              if (i + cells <= columns)
+                all.push(screenOf(turned, { along: 'u', line: j, from: i, ...upright }, density));
+              if (j + cells <= rows) all.push(screenOf(turned, { along: 'v', line: i, from: j, ...upright }, density));
+            }
+          }
+        }
+      }
+    }
+  }
+  return all.filter(allowed);
+}
+
+/** What each piece spares, ray by ray over the yard's points: no table, no bound. */
+export function scorerOf(plan: Plan): (cloth: Canopy | Screen) => number {
+  const targets = valueOf(targetsOf(plan));
+  const leaves = leafTables(targets);
+  const score = togetherScore(targets, harmPairsOf(targets, leaves, 0.98), leaves);
+  return (cloth) => score([cloth]).reduce((sum, each) => sum + each, 0);
+}
