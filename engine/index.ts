@@ -37,6 +37,7 @@ export {
   setClimate,
   setClimateMonth,
   setPartHow,
+  setPlan,
   setPlantRow,
   setSite,
   setStock,

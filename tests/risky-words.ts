@@ -25,7 +25,7 @@ const RISKS: readonly (readonly [task: string, told: RegExp, cautions: readonly 
   ['go out in the heat to measure', /How to (take a reading|read a leaf)/i, ['Heat: work before 11']],
   [
     'cover for frost',
-    /put the cover on|cover the .* before sunset|frost cover ready/i,
+    /put the cover on|cover the .* before sunset|have ready: the frost cover/i,
     ['A closed cover catches far more wind'],
   ],
 ];

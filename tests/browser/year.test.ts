@@ -164,7 +164,7 @@ test(
     await tomorrow.getByLabel('Day', { exact: true }).fill('2099-07-20');
     await tomorrow.getByLabel('Highest, by day').fill('44');
     await tomorrow.getByText('Evening before').waitFor();
-    await tomorrow.getByText(/^Have the lemon pot in the shade by now, or cloth over it, until/).waitFor();
+    await tomorrow.getByText(/^Carry the lemon pot into the shade, or hang cloth over it; leave it so until/).waitFor();
     await tomorrow.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText('will burn').waitFor();
     const list = (await tomorrow.textContent()) ?? '';
     expect(cautionsMissing(list)).toEqual([]);

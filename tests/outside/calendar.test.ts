@@ -26,9 +26,10 @@ function uidsOf(plan: Plan): string[] {
 function laneWithScreen() {
   const tried = withOptions(demoPlan('lane'), ['B']);
   if (!tried.ok) throw new Error('option B');
-  const season = seasonOf(tried.plan);
+  const plan = { ...tried.plan, clay: true };
+  const season = seasonOf(plan);
   if (!season.ok) throw new Error(season.problems[0].message);
-  return { plan: tried.plan, season: season.value };
+  return { plan, season: season.value };
 }
 
 describe('the season of the lane yard as an iCalendar file', () => {
@@ -88,6 +89,26 @@ describe('the season of the lane yard as an iCalendar file', () => {
     },
   );
 
+  test('two yards’ calendars never meet, though their plants have the same ids; a yard without a mark goes by its name', () => {
+    const uids = (yard: Plan) => eventsIn(seasonCalendar(yard, season)).map(({ uid }) => uid);
+    const { yard: _, ...unmarked } = plan;
+    const yards = [plan, { ...plan, yard: 'next-door' }, unmarked, { ...unmarked, name: 'The back yard' }].map(uids);
+    expect(new Set(yards.flat()).size).toBe(4 * yards[0].length);
+  });
+
+  test('it reminds of the cloth three evenings before, and of the heat the evening before', () => {
+    const read = eventsIn(text);
+    const alarmOf = (title: RegExp) =>
+      read
+        .find(({ summary }) => title.test(summary))
+        ?.component.getFirstSubcomponent('valarm')
+        ?.getFirstPropertyValue('trigger')
+        ?.toString();
+    expect(alarmOf(/^Cloth up/)).toBe('-P2DT6H');
+    expect(alarmOf(/^Heat may come/)).toBe('-PT6H');
+    expect(read.filter(({ component }) => component.getFirstSubcomponent('valarm') !== null)).toHaveLength(2);
+  });
+
   test('each note rests on its ground, and what to mind is with it in the caution’s own words', () => {
     const { description } = eventsIn(text).find(({ summary }) => summary.startsWith('First coat of clay'))!;
     const [rough, when, ...more] = description.split('\n');
@@ -121,14 +142,20 @@ test.each([
   ['line breaks', 'one\ntwo\r\nthree'.replaceAll('\r\n', '\n')],
   ['long text with letters of many octets', 'Ü€𝄞 '.repeat(60).trim()],
 ])('%s come back as they went in', (_, words) => {
-  const [read] = eventsIn(icalendar([event('e', words.replaceAll('\n', ' '), words)], { name: words, stamp: STAMP }));
+  const [read] = eventsIn(
+    icalendar([event('e', words.replaceAll('\n', ' '), words)], { name: words, yard: 'y', stamp: STAMP }),
+  );
   expect(read.summary).toBe(words.replaceAll('\n', ' '));
   expect(read.description).toBe(words);
 });
 
 test('text cannot put a line of its own into the calendar', () => {
   const read = eventsIn(
-    icalendar([event('e\r\nEND:VCALENDAR', 'x\r\nBEGIN:VEVENT', 'y\rz')], { name: 'n\nBEGIN:VEVENT', stamp: STAMP }),
+    icalendar([event('e\r\nEND:VCALENDAR', 'x\r\nBEGIN:VEVENT', 'y\rz')], {
+      name: 'n\nBEGIN:VEVENT',
+      yard: 'y',
+      stamp: STAMP,
+    }),
   );
   expect(read).toHaveLength(1);
 });

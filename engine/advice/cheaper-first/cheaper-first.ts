@@ -3,7 +3,8 @@ import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { CLAY_ABSORPTANCE, noClayBecause } from '../year/clay.ts';
+import { CLAY_ABSORPTANCE } from '../year/clay.ts';
+import { clayRefusals } from '../year/who-may-be-sprayed.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { rayVerdicts } from '../doubt/verdicts.ts';
 import { weighedHarm } from '../doubt/yards.ts';
@@ -53,10 +54,9 @@ export function cheaperFirst(
     if (!wrapped.ok) return wrapped;
     steps.push(moved.value, wrapped.value);
   }
-  return {
-    ok: true,
-    value: { harm, steps: [...steps, waterStep(yard.value, inNeed, harm), clayStep(plan, yard.value, inNeed, harm)] },
-  };
+  const clay = clayStep(plan, yard.value, inNeed, harm, request.weather);
+  if (!clay.ok) return clay;
+  return { ok: true, value: { harm, steps: [...steps, waterStep(yard.value, inNeed, harm), clay.value] } };
 }
 
 function waterStep(yard: RayYard, inNeed: ReadonlySet<string>, harm: number): LadderStep {
@@ -67,10 +67,18 @@ function waterStep(yard: RayYard, inNeed: ReadonlySet<string>, harm: number): La
   return { ...step, effect: `spares at most ${percent(spared / harm)} of all heat damage` };
 }
 
-function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, harm: number): LadderStep {
+function clayStep(
+  plan: Plan,
+  yard: RayYard,
+  inNeed: ReadonlySet<string>,
+  harm: number,
+  weather?: Weather,
+): Outcome<LadderStep> {
   const named = { id: 'clay', name: 'Spray reflective clay', cost: null } as const;
+  const refusals = clayRefusals(plan, weather);
+  if (!refusals.ok) return refusals;
   const harmed = yard.base.filter((plant) => plant.harm > 0 && inNeed.has(plant.id));
-  const refused = harmed.filter(({ judge }) => noClayBecause(judge.row) !== null).map(({ id }) => id);
+  const refused = harmed.map(({ id }) => id).filter((id) => refusals.value.has(id));
   const fruit = harmed
     .filter(({ judge, id }) => judge.row.limitOf === 'fruit' && !refused.includes(id))
     .map(({ id }) => id);
@@ -82,15 +90,18 @@ function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, harm: 
           `For the fruit of ${namesInside(plan, fruit)} there is no number: trials found less burnt fruit, but ` +
             `not in every season.`,
         ]),
-    ...(refused.length === 0 ? [] : [`Not on ${namesInside(plan, refused)}: leaves that are eaten.`]),
+    ...refused.map((id) => `Not on ${namesInside(plan, [id])}: ${refusals.value.get(id)}.`),
   ];
   if (sprayed.length === 0)
     return {
-      ...named,
-      spared: null,
-      sparedShare: null,
-      effect: fruit.length > 0 ? 'no number for fruit' : 'not for these plants',
-      sentence: rest.join(' '),
+      ok: true,
+      value: {
+        ...named,
+        spared: null,
+        sparedShare: null,
+        effect: fruit.length > 0 ? 'no number for fruit' : 'not for these plants',
+        sentence: rest.join(' '),
+      },
     };
   const sparedAt = (absorptance: number) =>
     sparedBy(yard, yard.withLeaves('thirsty', absorptance), (id) => sprayed.includes(id));
@@ -98,7 +109,7 @@ function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, harm: 
   const sentence =
     `${sentenceCase(fewNames(plan, sprayed))}: ${percent(thin / harm)} by a thin film, ` +
     `${percent(thick / harm)} by a thick one, while it lasts.`;
-  return harmStep({ ...named, sentence: [sentence, ...rest].join(' ') }, spared, harm);
+  return { ok: true, value: harmStep({ ...named, sentence: [sentence, ...rest].join(' ') }, spared, harm) };
 }
 
 /** Σ worth × (harm − harm with other leaves) of some plants. [K·h/day] */

@@ -19,8 +19,8 @@ export interface DayLight {
 }
 
 /**
- * @param period of a single day
- * @returns the day laid out, or why it cannot be: its month is missing from the climate
+ * @param period of a single day, or a season for its means
+ * @returns the day laid out, a season's first, or why it cannot be: a month is missing from the climate
  */
 export function dayLight(plan: Plan, period: Period, weather?: Weather): Outcome<DayLight> {
   const yard = yardOf(plan, period, weather);

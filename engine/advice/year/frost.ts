@@ -13,6 +13,7 @@ import { seasonDates } from '../../sun/season.ts';
 import { sunTimes } from '../../sun/sun-times.ts';
 import { dayLight } from '../words/plant-light.ts';
 import type { Advice } from './advice.ts';
+import { type FrostHelp, frostHelp } from './frost-help.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { dateWords, namesInside, sentenceCase } from './season/words.ts';
 
@@ -40,6 +41,7 @@ export interface FrostPlant {
   readonly plant: string;
   /** Air temperature at which damage begins. [°C] */
   readonly damage: number;
+  readonly help: FrostHelp;
   /** Cover when the forecast is at or below this. [°C] */
   readonly coverBelow: number;
   /** The coldest night on record reaches it; `null` where no record is in the plan. */
@@ -80,6 +82,7 @@ export function frostAdvice(plan: Plan): Outcome<FrostAdvice> {
     plants.push({
       plant: feature.id,
       damage: row.frostDamage,
+      help: frostHelp(feature),
       coverBelow: row.frostDamage + CLEAR_NIGHT,
       reached: lowest === null ? null : lowest <= row.frostDamage + CLEAR_NIGHT,
       exposure:
@@ -168,6 +171,37 @@ function nightsWords(nights: FrostPlant['nights']): string {
   return parts.join(', ');
 }
 
+/** What a cover cannot do for a plant: the worst nights, and days under it. */
+function wrapLimits(
+  plan: Plan,
+  { plant, damage, light }: FrostPlant,
+  lowest: number | null,
+  degrees: (celsius: number) => string,
+  windGain: string,
+): Advice[] {
+  const name = namesInside(plan, [plant]);
+  return [
+    ...(lowest !== null && lowest < damage
+      ? [
+          {
+            basis: 'our estimate' as const,
+            text:
+              `On nights of ${degrees(lowest)} a cover alone does not keep ${name} whole, for in wind or under cloud ` +
+              `it gains ${windGain}: expect damage, most at the tips.`,
+          },
+        ]
+      : []),
+    ...(light !== null && !light.enough
+      ? [
+          {
+            basis: 'our estimate' as const,
+            text: `Never leave the cover on ${name} by day: it would have too little light even when the sun shines.`,
+          },
+        ]
+      : []),
+  ];
+}
+
 function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'advice'>): Advice[] {
   const units = unitsOf(plan);
   const degrees = (celsius: number) => formatTemperature(celsius, units);
@@ -202,39 +236,23 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
       basis: 'common practice',
       text: `The first frost ends ${namesInside(plan, annuals)}: pick what is left before ${dateWords(window.first)}.`,
     });
-  const covered = hurt.filter(({ annual }) => !annual);
-  if (covered.length === 0) return advice;
-  for (const { plant, damage, coverBelow, exposure, nights, light } of covered) {
+  const tender = hurt.filter(({ annual }) => !annual);
+  for (const each of tender) {
+    const { plant, damage, coverBelow, exposure, nights, help } = each;
     const often =
       nights.length === 0 ? '' : ` Nights of ${limit(damage)} or less in a mean year: ${nightsWords(nights)}.`;
-    advice.push({
-      basis: 'our estimate',
-      text:
-        `${sentenceCase(namesInside(plan, [plant]))} (damaged from ${limit(damage)}; ${exposure} to the ` +
-        `night sky): cover when the forecast says ${limit(coverBelow)} or less, for on a clear calm night a ` +
-        `leaf is ${colder} colder than the air.${often}`,
-    });
-    if (lowest !== null && lowest < damage) {
-      const feature = plantFeatures(plan).find(({ id }) => id === plant);
-      const inPot = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
-      advice.push({
-        basis: 'our estimate',
-        text:
-          `On nights of ${degrees(lowest)} a cover alone does not keep ${namesInside(plan, [plant])} whole, for in ` +
-          `wind or under cloud it gains ${windGain}: ` +
-          `${inPot ? 'carry the pot in' : 'expect damage, most at the tips'}.`,
-      });
-    }
-    if (light !== null && !light.enough) {
-      advice.push({
-        basis: 'our estimate',
-        text:
-          `Under a cover ${namesInside(plan, [plant])} would keep only ${light.low.toFixed(0)} to ` +
-          `${light.high.toFixed(0)} mol/m² of daily light even on a clear winter day: too little, so never leave ` +
-          `the cover on by day.`,
-      });
-    }
+    const name = sentenceCase(namesInside(plan, [plant]));
+    const about = `${name} (damaged from ${limit(damage)}; ${exposure} to the night sky)`;
+    const why = `for on a clear calm night a leaf is ${colder} colder than the air`;
+    const text =
+      help === 'none'
+        ? `${about} is too large to wrap or carry: water the soil the day before, and leave what is hurt on until spring.`
+        : `${about}: ${help === 'carry' ? 'carry it in' : 'cover it'} when the forecast says ${limit(coverBelow)} or ` +
+          `less, ${why}.`;
+    advice.push({ basis: help === 'none' ? 'common practice' : 'our estimate', text: `${text}${often}` });
+    if (help === 'wrap') advice.push(...wrapLimits(plan, each, lowest, degrees, windGain));
   }
+  if (!tender.some(({ help }) => help === 'wrap')) return advice;
   advice.push(
     {
       basis: 'common practice',

@@ -171,12 +171,12 @@ function groundOf(feature: PlantFeature): number {
 
 function potWater(feature: PlantFeature, litres: number): PlantWater['pot'] {
   if (feature.kind !== 'plant' || feature.container !== true) return null;
-  const usable = potVolume(feature) * USABLE_SHARE;
+  const usable = usableWater(feature);
   return { usable, timesADay: Math.max(1, Math.ceil(litres / usable - 1e-9)) };
 }
 
-/** A straight-sided pot. [L] */
-function potVolume(plant: Plant): number {
+/** What a straight-sided pot holds to drink. [L] */
+export function usableWater(plant: Plant): number {
   const { width, height } = potOf(plant);
-  return (Math.PI / 4) * width * width * height * LITRES_PER_M3;
+  return (Math.PI / 4) * width * width * height * LITRES_PER_M3 * USABLE_SHARE;
 }

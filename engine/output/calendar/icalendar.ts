@@ -15,11 +15,15 @@ export interface CalendarEvent {
   readonly title: string;
   /** A line each. */
   readonly notes: readonly string[];
+  /** Reminds at six in the evening so many days before; absent: not at all. At least 1. */
+  readonly remindsDaysBefore?: number;
 }
 
 export interface CalendarRequest {
   /** Shown as the calendar's name. */
   readonly name: string;
+  /** Which yard its events are of: part of every identifier, so that two yards' calendars never meet. */
+  readonly yard: string;
   /**
    * When the calendar was made, "20260101T000000Z". The same plan must pass the same, else a second import is a change.
    */
@@ -27,7 +31,7 @@ export interface CalendarRequest {
 }
 
 /** The events as a calendar file, lines ended by CRLF and folded at 75 octets. */
-export function icalendar(events: readonly CalendarEvent[], { name, stamp }: CalendarRequest): string {
+export function icalendar(events: readonly CalendarEvent[], { name, yard, stamp }: CalendarRequest): string {
   const lines = [
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
@@ -35,16 +39,16 @@ export function icalendar(events: readonly CalendarEvent[], { name, stamp }: Cal
     'CALSCALE:GREGORIAN',
     'METHOD:PUBLISH',
     `X-WR-CALNAME:${escapedText(name)}`,
-    ...events.flatMap((event) => eventLines(event, stamp)),
+    ...events.flatMap((event) => eventLines(event, yard, stamp)),
     'END:VCALENDAR',
   ];
   return lines.map((line) => `${folded(line)}\r\n`).join('');
 }
 
-function eventLines(event: CalendarEvent, stamp: string): string[] {
+function eventLines(event: CalendarEvent, yard: string, stamp: string): string[] {
   return [
     'BEGIN:VEVENT',
-    `UID:${identifier(event.id)}`,
+    `UID:${plainName(event.id)}@${plainName(yard)}.shadewright.invalid`,
     `DTSTAMP:${stamp}`,
     `DTSTART;VALUE=DATE:${basicDate(event.from)}`,
     // The end of an all-day event is the day after its last.
@@ -53,13 +57,22 @@ function eventLines(event: CalendarEvent, stamp: string): string[] {
     ...(event.notes.length === 0 ? [] : [`DESCRIPTION:${escapedText(event.notes.join('\n'))}`]),
     `CATEGORIES:${escapedText(event.kind)}`,
     'TRANSP:TRANSPARENT',
+    ...alarmLines(event),
     'END:VEVENT',
   ];
 }
 
-/** A UID of plain characters, whatever the ids in a plan are made of. */
-function identifier(id: string): string {
-  return `${plainName(id)}@shadewright.invalid`;
+/** An all-day event begins at midnight: six hours before are six in the evening of the day before. */
+function alarmLines({ title, remindsDaysBefore: days }: CalendarEvent): string[] {
+  return days === undefined
+    ? []
+    : [
+        'BEGIN:VALARM',
+        'ACTION:DISPLAY',
+        `DESCRIPTION:${escapedText(title)}`,
+        `TRIGGER:-P${days - 1}DT6H`,
+        'END:VALARM',
+      ];
 }
 
 /**

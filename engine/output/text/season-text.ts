@@ -1,5 +1,5 @@
 /** The year's advice for people to read on a terminal. */
-import { litresWords } from '../../advice/year/clay.ts';
+import { litresWords } from '../../advice/year/litres-words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
 import { dateWords } from '../../advice/year/season/words.ts';

@@ -8,7 +8,7 @@ import { basisWords } from './season-text.ts';
 
 export function tomorrowText(
   plan: Plan,
-  { date, high, low, tasks, cautions, notes }: Tomorrow,
+  { date, high, low, asked, tasks, cautions, notes }: Tomorrow,
   units: Units,
   columns: number,
 ): string {
@@ -23,7 +23,7 @@ export function tomorrowText(
     ),
   );
   const blocks = [
-    [head, ...notes].map((line) => wrapped(line, columns, '')).join('\n'),
+    [head, ...(asked === null ? [] : [asked]), ...notes].map((line) => wrapped(line, columns, '')).join('\n'),
     list.length === 0 ? 'Nothing to do: no plant here is hurt by a day like that.' : list.join('\n'),
     `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
   ];

@@ -13,6 +13,7 @@ export const season: Verb = {
   common: ['option', 'weather', 'units'],
   options: [
     { name: 'ics', kind: 'flag', summary: 'the dates as an iCalendar file; importing it again changes nothing' },
+    { name: 'clay', kind: 'flag', summary: 'coats of reflective clay too, which are planned only if chosen' },
     {
       name: 'high',
       kind: 'text',
@@ -25,11 +26,13 @@ export const season: Verb = {
   examples: [
     'season demo',
     'season demo:lane --option B --ics',
+    'season demo --clay',
     'season demo --high 42 --day 2026-07-20',
     'season demo:lane --units imperial --json',
   ],
   run(request): VerbResult {
-    const plan = { ...planOf(request), units: request.units };
+    const asked = { ...planOf(request), units: request.units };
+    const plan = hasFlag(request, 'clay') ? { ...asked, clay: true } : asked;
     if (textGiven(request, 'high') !== undefined) return dayList(request);
     const stray = ['low', 'day'].find((name) => textGiven(request, name) !== undefined);
     if (stray !== undefined) return refuseOption(stray, `--${stray} belongs to a forecast: give --high too.`);

@@ -12,6 +12,7 @@ export const courtyard: Plan = {
   format: 'shadewright-plan',
   version: 1,
   name: 'The well courtyard',
+  yard: 'demo-courtyard',
   units: 'metric',
   site: {
     latitude: 37.88,

@@ -12,6 +12,7 @@ export const lane: Plan = {
   format: 'shadewright-plan',
   version: 1,
   name: 'The lane yard',
+  yard: 'demo-lane',
   units: 'metric',
   site: {
     latitude: -34.45,

@@ -13,7 +13,7 @@ import type {
   Summer,
 } from '../types.ts';
 
-export function setPlan(plan: Plan, changes: Pick<Partial<Plan>, 'name' | 'units'>): Plan {
+export function setPlan(plan: Plan, changes: Pick<Partial<Plan>, 'name' | 'units' | 'clay'>): Plan {
   return merged<Plan>(plan, changes);
 }
 

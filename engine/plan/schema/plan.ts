@@ -99,6 +99,8 @@ export const THIS_YEAR = {
   format: exactly(PLAN_FORMAT),
   version: exactly(PLAN_VERSION),
   name: optional(text),
+  /** A mark that no other yard has, for other programs to know it again by; it stays when the name changes. */
+  yard: optional(text),
   /** What is shown, never what is stored. */
   units: optional(words('metric', 'imperial')),
   site: SITE,
@@ -118,6 +120,8 @@ export const THIS_YEAR = {
     }),
   ),
   journal: optional(list(JOURNAL_ENTRY)),
+  /** Whether the person has chosen to spray reflective clay. */
+  clay: optional(flag),
   stock: optional(STOCK),
   /** What to mind in this place, beside the program's own cautions: local words, from an adviser. */
   cautions: optional(list(object((_, index) => `Caution ${index + 1}`, { text }))),

@@ -5,11 +5,13 @@ import {
   monthWord,
   nameOf,
   seasonCalendar,
+  setPlan,
   waterAdvice,
   waterTable,
   yearEntries,
 } from '../../../engine/index.ts';
 import type { Advice, FrostAdvice, FrostPlant, SeasonResult } from '../../../engine/index.ts';
+import { commitEdit } from '../../state/edit.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { findOut } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -46,11 +48,10 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
           <Sentences advice={entry.advice} />
         </details>
       ))}
-      {clay.coats.length === 0 && clay.advice.length > 0 && (
-        <Fold title="Clay">
-          <Sentences advice={clay.advice} />
-        </Fold>
-      )}
+      <Fold title="Clay spray, only if you choose it">
+        <ClayChoice />
+        {clay.coats.length === 0 && <Sentences advice={clay.advice} />}
+      </Fold>
       <Fold title="Water: how much a day, by plant and pot">
         {water.rows.length > 0 && <DataTable head={['Plant', ...water.head.slice(1)]} rows={water.rows} />}
         <Sentences advice={waterAdvice()} />
@@ -81,13 +82,33 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
           Print the year on a page
         </button>
       </div>
-      <h3>Before you climb, spray or work in heat</h3>
+      <h3>Take care</h3>
       <ul class="year-cautions">
         {season.cautions.map(({ id, text }) => (
           <li key={id}>{text}</li>
         ))}
       </ul>
     </section>
+  );
+}
+
+/** Spraying is the person's own choice: nothing of it is dated before. */
+function ClayChoice() {
+  const isChosen = plan.value.clay === true;
+  return (
+    <label class="clay-choice">
+      <input
+        type="checkbox"
+        checked={isChosen}
+        onChange={() =>
+          commitEdit(
+            isChosen ? 'Plan no clay' : 'Plan clay',
+            setPlan(plan.value, { clay: isChosen ? undefined : true }),
+          )
+        }
+      />{' '}
+      Plan coats of clay
+    </label>
   );
 }
 

@@ -13,6 +13,11 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
       <h3>
         {dayWords(day.date)}: {degrees(day.high)} by day, {degrees(day.low)} by night
       </h3>
+      {day.asked !== null && (
+        <p class="box-said" role="status">
+          {day.asked}
+        </p>
+      )}
       {hours.length === 0 && <p>Nothing has to be done for the plants on such a day.</p>}
       <dl class="day-list">
         {hours.map((at) => (

@@ -10,6 +10,7 @@ export const noted = computed((): Plan => ({
   ...reckonedPlan.value,
   name: plan.value.name,
   journal: plan.value.journal,
+  clay: plan.value.clay,
 }));
 
 const reviewed = computed((): Plan => ({

@@ -2,7 +2,7 @@
 import { dayWords } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { daysAfter } from '../../../sun/calendar.ts';
-import type { ClayAdvice } from '../clay.ts';
+import type { ClayAdvice } from '../clay-types.ts';
 import type { FrostAdvice } from '../frost.ts';
 import { hardeningOf } from '../../place/hardening.ts';
 import { uncoverAdvice } from './cloth.ts';
@@ -18,6 +18,8 @@ export interface SeasonParts {
   readonly water: readonly PlantWater[];
   readonly frost: FrostAdvice;
   readonly newcomers: readonly Newcomer[];
+  /** First and last day on which a hot day hurts; `null`: none does. */
+  readonly heat: { readonly first: CivilDate; readonly last: CivilDate } | null;
 }
 
 /** In the order of their first days. */
@@ -25,6 +27,7 @@ export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
   const year = plan.season.year;
   const events = [
     ...parts.newcomers.flatMap((newcomer) => hardening(plan, newcomer, year)),
+    ...heatEvents(parts.heat, year),
     ...parts.cloth.flatMap((cloth) => clothEvents(plan, cloth, year)),
     ...clayEvents(plan, parts.clay, year),
     ...frostEvents(plan, parts.frost, year),
@@ -72,6 +75,26 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
   ];
 }
 
+function heatEvents(heat: SeasonParts['heat'], year: number): SeasonEvent[] {
+  if (heat === null) return [];
+  return [
+    {
+      id: `heat-${year}`,
+      kind: 'heat',
+      from: heat.first,
+      to: heat.last,
+      title: 'Heat may come: look at the forecast every evening',
+      features: [],
+      advice: [
+        {
+          basis: 'common practice',
+          text: 'Type the next day’s high on the page for tomorrow, and it says what to do the evening before.',
+        },
+      ],
+    },
+  ];
+}
+
 function clothEvents(plan: Plan, cloth: ClothSeason, year: number): SeasonEvent[] {
   if (cloth.up === null || cloth.down === null) return [];
   const name = namesInside(plan, [cloth.canopy]);
@@ -98,44 +121,52 @@ function clothEvents(plan: Plan, cloth: ClothSeason, year: number): SeasonEvent[
   ];
 }
 
+/** Plants whose coat falls on one day share it. */
 function clayEvents(plan: Plan, clay: ClayAdvice, year: number): SeasonEvent[] {
-  const plants = clay.plants.map(({ plant }) => plant);
-  const [how] = clay.advice.filter(({ basis }) => basis === 'extension practice');
-  return clay.coats.map((date, index): SeasonEvent => {
-    const which =
-      index === 0
-        ? 'First coat of clay'
-        : index === 1
-          ? 'Second coat of clay'
-          : 'Coat of clay again, where it has thinned';
-    const when: Advice = {
-      basis: 'extension practice',
-      text: 'On the next cool, still morning; mask and goggles on, nobody near until it is dry.',
-    };
-    return {
-      id: `clay-${index + 1}-${year}`,
-      kind: 'clay',
-      from: date,
-      to: date,
-      title: `${which}: ${fewNames(plan, plants)}`,
-      advice: how === undefined ? [when] : [when, how],
-      features: plants,
-    };
+  return (['First', 'Second'] as const).flatMap((which, k) => {
+    const dates = [...new Set(clay.plants.map(({ coats }) => coats[k]))].toSorted();
+    return dates.map((date): SeasonEvent => {
+      const plants = clay.plants.filter(({ coats }) => coats[k] === date).map(({ plant }) => plant);
+      return {
+        id: `clay-${k + 1}-${plants.join('-')}-${year}`,
+        kind: 'clay',
+        from: date,
+        to: date,
+        title: `${which} coat of clay: ${fewNames(plan, plants)}`,
+        advice: [
+          {
+            basis: 'extension practice',
+            text:
+              'On the next cool, still morning, nothing in flower, as the label says; mask and goggles on, nobody ' +
+              'near until it is dry.',
+          },
+        ],
+        features: plants,
+      };
+    });
   });
 }
 
 function frostEvents(plan: Plan, { window, plants, advice }: FrostAdvice, year: number): SeasonEvent[] {
-  const hurt = plants.filter(({ reached, annual }) => reached !== false && !annual).map(({ plant }) => plant);
+  const hurt = plants.filter(({ reached, annual, help }) => reached !== false && !annual && help !== 'none');
   if (window === null || hurt.length === 0) return [];
+  const features = hurt.map(({ plant }) => plant);
+  const [wrapped, carried] = (['wrap', 'carry'] as const).map((help) =>
+    hurt.filter((each) => each.help === help).map(({ plant }) => plant),
+  );
+  const ready = [
+    ...(wrapped.length === 0 ? [] : [`the frost cover for ${fewNames(plan, wrapped)}`]),
+    ...(carried.length === 0 ? [] : [`a place indoors for ${fewNames(plan, carried)}`]),
+  ];
   return [
     {
       id: `winter-cover-${year}`,
       kind: 'winter-cover',
       from: earlier(window.first, 14),
       to: earlier(window.first, 14),
-      title: `Have the frost cover ready: ${fewNames(plan, hurt)}`,
+      title: `Have ready: ${listWords(ready)}`,
       advice,
-      features: hurt,
+      features,
     },
     {
       id: `frost-${year}`,
@@ -144,7 +175,7 @@ function frostEvents(plan: Plan, { window, plants, advice }: FrostAdvice, year: 
       to: window.last,
       title: 'Frosty nights: watch the forecast',
       advice,
-      features: hurt,
+      features,
     },
   ];
 }

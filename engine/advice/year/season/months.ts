@@ -5,10 +5,9 @@ import type { Plan } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units.ts';
 import { monthOfDate, yearOf } from '../../../sun/calendar.ts';
 import { seasonMonths } from '../../../sun/season.ts';
-import { litresWords } from '../clay.ts';
+import { litresWords } from '../litres-words.ts';
 import type { Advice } from '../advice.ts';
 import type { MonthPage, SeasonEvent } from './types.ts';
-import { daysFolded } from './words.ts';
 import type { PlantWater } from '../water.ts';
 
 export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: readonly PlantWater[]): MonthPage[] {
@@ -20,9 +19,9 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
     pages.set(key, found);
     return found.advice;
   };
-  for (const event of onceAMonth(events)) {
+  for (const event of events) {
     const advice = page(yearOf(event.from), monthOfDate(event.from));
-    advice.push({ basis: event.advice[0]?.basis ?? 'our estimate', text: `${event.days}: ${event.title}.` });
+    advice.push({ basis: event.advice[0]?.basis ?? 'our estimate', text: `${daysOf(event)}: ${event.title}.` });
     // What the steps of hardening are stands nowhere else.
     if (event.kind === 'harden') advice.push(...event.advice);
   }
@@ -41,17 +40,8 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
   return [...pages.entries()].toSorted(([a], [b]) => a.localeCompare(b)).map(([, value]) => value);
 }
 
-/** Work of one title in one month on one line: "About 6 and 24 July". */
-function onceAMonth(events: readonly SeasonEvent[]): (SeasonEvent & { readonly days: string })[] {
-  const alike = (a: SeasonEvent, b: SeasonEvent) => a.title === b.title && a.from.slice(0, 7) === b.from.slice(0, 7);
-  const first = events.filter((event, index) => events.findIndex((other) => alike(other, event)) === index);
-  return first.map((event) => ({
-    ...event,
-    days:
-      event.from === event.to
-        ? `About ${daysFolded(events.filter((other) => alike(other, event)).map(({ from }) => from))}`
-        : `${dayWords(event.from)} to ${dayWords(event.to)}`,
-  }));
+function daysOf({ from, to }: SeasonEvent): string {
+  return from === to ? `About ${dayWords(from)}` : `${dayWords(from)} to ${dayWords(to)}`;
 }
 
 /** What a mean day of the month takes, plant by plant. */

@@ -3,6 +3,7 @@ import type { SeasonEvent } from './types.ts';
 
 /** What is to be minded with a date of the year; a reminder of it is read alone, far from the page. */
 export const RISKS: Readonly<Partial<Record<SeasonEvent['kind'], readonly RiskyTask[]>>> = {
+  heat: ['heat'],
   'cloth-up': ['cloth'],
   'cloth-down': ['cloth'],
   clay: ['spray'],

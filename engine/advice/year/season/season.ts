@@ -1,6 +1,6 @@
 /** The year's advice: cloth, hardening, clay, water and frost, dated, with a page a month. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
-import { harmOf } from '../../../load/verdict/harm-of.ts';
+import { harmOf, type PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../load/load-of.ts';
 import { plantFeatures } from '../../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../../load/types.ts';
@@ -11,11 +11,12 @@ import { isRough, type Weather } from '../../../sun/weather.ts';
 import { clayAdvice } from '../clay.ts';
 import { frostAdvice } from '../frost.ts';
 import { clothNotes, clothSeasons } from './cloth.ts';
-import { eventsOf } from './events.ts';
+import { eventsOf, type SeasonParts } from './events.ts';
 import { monthPages } from './months.ts';
 import { risksOf } from './risks.ts';
-import { withWidenedSeason } from './span.ts';
+import { stretchAbove, withWidenedSeason } from './span.ts';
 import type { Newcomer, SeasonResult } from './types.ts';
+import { withUsualHeat } from './usual-heat.ts';
 import { waterOf } from '../water.ts';
 
 /** @returns the advice of a year around the plan's season, or what the plan lacks for it */
@@ -36,10 +37,12 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
   if (!harms.ok) return harms;
   const cloth = clothSeasons(plan, wide.value, harms.value, weather);
   if (!cloth.ok) return cloth;
+  const usual = harmOf(withUsualHeat(wide.value), weather);
+  if (!usual.ok) return usual;
   // Verdicts are the heatwave day's in any case.
   const loads = plantLoadsOf(plan, { period: { kind: 'heatwave' }, weather });
   if (!loads.ok) return loads;
-  const clay = clayAdvice(plan, wide.value, loads.value, harms.value, heatDates, span, weather);
+  const clay = clayAdvice(plan, loads.value, usual.value, heatDates, span, weather);
   if (!clay.ok) return clay;
   const water = waterOf(plan, weather);
   if (!water.ok) return water;
@@ -51,6 +54,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
     water: water.value,
     frost: frost.value,
     newcomers: newcomersOf(plan, span.first, span.last, loads.value),
+    heat: heatTime(usual.value, heatDates, span),
   };
   const events = eventsOf(plan, parts);
   const rough = isRough(plan, weather);
@@ -73,6 +77,22 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
       ],
     },
   };
+}
+
+/** A hot day counts from this share of what the worst month's does. Our choice. */
+const WORTH_WATCHING = 0.25;
+
+function heatTime(
+  harms: readonly PlantHarm[],
+  heatDates: readonly CivilDate[],
+  span: { readonly first: CivilDate; readonly last: CivilDate },
+): SeasonParts['heat'] {
+  const doses = heatDates.map((date, day) => ({
+    date,
+    value: harms.reduce((sum, { worth, byHeatDay }) => sum + worth * byHeatDay[day], 0),
+  }));
+  const worst = Math.max(0, ...doses.map(({ value }) => value));
+  return worst > 0 ? stretchAbove(doses, WORTH_WATCHING * worst, span.first, span.last) : null;
 }
 
 /** A plant's direct sun is taken to have been this before, where nobody knows: a shop's shade. Our choice. [h] */

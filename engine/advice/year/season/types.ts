@@ -2,7 +2,7 @@
 import type { Caution } from '../../../frame/work/types.ts';
 import type { CivilDate, YearlySpan } from '../../../plan/types.ts';
 import type { Advice } from '../advice.ts';
-import type { ClayAdvice } from '../clay.ts';
+import type { ClayAdvice } from '../clay-types.ts';
 import type { FrostAdvice } from '../frost.ts';
 import type { PlantWater } from '../water.ts';
 
@@ -10,7 +10,7 @@ import type { PlantWater } from '../water.ts';
 export interface SeasonEvent {
   /** Unique in the plan and the same whenever the same work is meant: the calendar's UID is made of it. */
   readonly id: string;
-  readonly kind: 'cloth-up' | 'cloth-down' | 'harden' | 'clay' | 'water' | 'frost' | 'winter-cover' | 'check';
+  readonly kind: 'heat' | 'cloth-up' | 'cloth-down' | 'harden' | 'clay' | 'water' | 'frost' | 'winter-cover' | 'check';
   /** First and last day, both included. */
   readonly from: CivilDate;
   readonly to: CivilDate;

@@ -3,45 +3,53 @@ import { clockOf } from '../../../load/verdict/clock.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature, type Units } from '../../../plan/units.ts';
+import { monthOfDate } from '../../../sun/calendar.ts';
+import { monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { CLEAR_NIGHT } from '../frost.ts';
+import { type FrostHelp, frostHelp } from '../frost-help.ts';
 import { namesInside } from '../season/words.ts';
 import type { TomorrowTask } from './types.ts';
 
+/** A night is believed to freeze where the month's usual low is at most so many standard deviations away. Our choice. */
+const BELIEVED_SPREADS = 3;
+
 /**
- * Who is to be covered before the cold night's sunset: the low comes towards the morning. None where nobody is tender
- * to it.
+ * Who is to be carried in or covered before the cold night's sunset: the low comes towards the morning. None where
+ * nobody is tender to it, nor in a month in which such a night is no more than a slip of the pen.
  * @param low In this yard. [°C]
  */
 export function frostTasks(plan: Plan, low: number, date: CivilDate, units: Units): TomorrowTask[] {
-  const tender = plantFeatures(plan)
-    .filter((feature) => {
-      const damage = rowOf(plan, feature)?.frostDamage;
-      return damage !== undefined && low <= damage + CLEAR_NIGHT;
-    })
-    .map(({ id }) => id);
-  if (tender.length === 0) return [];
-  const cover: TomorrowTask = {
-    at: 'the evening before',
-    plants: tender,
-    advice: {
-      basis: 'common practice',
-      text:
-        `Cover ${namesInside(plan, tender)} before sunset, down to the ground, off the leaves: with ` +
-        `${formatTemperature(low, units)} in the air a leaf is ${units === 'metric' ? '1 to 3 °C' : '2 to 5 °F'} ` +
-        `colder under a clear sky.`,
-    },
-  };
+  const usual = monthClimate(plan, monthOfDate(date));
+  const tender = plantFeatures(plan).filter((feature) => {
+    const damage = rowOf(plan, feature)?.frostDamage;
+    return (
+      damage !== undefined &&
+      low <= damage + CLEAR_NIGHT &&
+      (usual === null || usual.low - BELIEVED_SPREADS * usual.spread <= damage + CLEAR_NIGHT)
+    );
+  });
+  const byHelp = (help: FrostHelp) => tender.filter((each) => frostHelp(each) === help).map(({ id }) => id);
+  const [carried, wrapped] = [byHelp('carry'), byHelp('wrap')];
   const { riseMs } = sunTimes(plan, date);
-  const open: TomorrowTask = {
-    at: riseMs === null ? '10:00' : clockOf(riseMs + 2 * 3_600_000, plan.site.timeZone),
-    plants: tender,
-    advice: {
-      basis: 'extension practice',
-      text:
-        `Open the cover of ${namesInside(plan, tender)} once it is above freezing, before the sun heats what ` +
-        `is under it.`,
-    },
-  };
-  return [cover, open];
+  const morning = riseMs === null ? '10:00' : clockOf(riseMs + 2 * 3_600_000, plan.site.timeZone);
+  const why =
+    `with ${formatTemperature(low, units)} in the air a leaf is ${units === 'metric' ? '1 to 3 °C' : '2 to 5 °F'} ` +
+    `colder under a clear sky`;
+  const task = (at: TomorrowTask['at'], plants: readonly string[], text: string): TomorrowTask[] =>
+    plants.length === 0 ? [] : [{ at, plants, advice: { basis: 'common practice', text } }];
+  return [
+    ...task('the evening before', carried, `Carry in ${namesInside(plan, carried)} before sunset: ${why}.`),
+    ...task(
+      'the evening before',
+      wrapped,
+      `Cover ${namesInside(plan, wrapped)} before sunset, down to the ground, off the leaves: ${why}.`,
+    ),
+    ...task(
+      morning,
+      wrapped,
+      `Open the cover of ${namesInside(plan, wrapped)} once it is above freezing, before the sun heats what is under it.`,
+    ),
+    ...task(morning, carried, `Carry ${namesInside(plan, carried)} out again once it is well above freezing.`),
+  ];
 }

@@ -6,10 +6,11 @@ import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { formatHeatLimit, formatTemperature, type Units } from '../../../plan/units.ts';
+import { formatClock, formatHeatLimit, formatTemperature, type Units } from '../../../plan/units.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
-import { litresWords } from '../clay.ts';
+import { litresWords } from '../litres-words.ts';
+import { usableWater } from '../water.ts';
 import { namesInside } from '../season/words.ts';
 import type { TomorrowPlant, TomorrowTask } from './types.ts';
 
@@ -70,26 +71,31 @@ export function heatTasks(
       });
     }
   }
+  // All that means work stands before the heat; when the sun comes is told as the reason.
+  for (const each of hurt) {
+    if (each.when === null) continue;
+    tasks.push({
+      at: dawn,
+      plants: [each.plant],
+      advice: { basis: 'our estimate', text: shadeWords(plan, each, thirstyOnly.includes(each), units) },
+    });
+  }
   for (const { plant, water } of plants) {
     const feature = featureOf(plan, plant);
     if (feature?.kind !== 'plant' || feature.container !== true || water === null || isFrosty) continue;
+    const holds = usableWater(feature);
+    const again = !isHotDay
+      ? ''
+      : water > holds
+        ? `, and the pot holds only ${litresWords(holds, units)}: fill it, and stand it in a saucer of water too`
+        : ', so fill it to the brim';
     tasks.push({
       at: dawn,
       plants: [plant],
       advice: {
         basis: 'our estimate',
-        text:
-          `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that ` +
-          `day${isHotDay ? ', so fill it and look again at midday' : ''}.`,
+        text: `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that day${again}.`,
       },
-    });
-  }
-  for (const each of hurt) {
-    if (each.when === null) continue;
-    tasks.push({
-      at: each.when.from,
-      plants: [each.plant],
-      advice: { basis: 'our estimate', text: shadeWords(plan, each, thirstyOnly.includes(each), units) },
     });
   }
   const hot = hotHours(heat, timeZone);
@@ -100,15 +106,16 @@ export function heatTasks(
       advice: {
         basis: 'our estimate',
         text:
-          `The air is over ${formatTemperature(HOT_WORK, units)} from ${hot.from} to ${hot.to}: be done in ` +
-          `the garden before then, and do not spray.`,
+          `Be out of the garden by now, and do not spray: the air is over ${formatTemperature(HOT_WORK, units)} ` +
+          `until ${formatClock(hot.to, units)}.`,
       },
     });
   return tasks;
 }
 
 /**
- * Shade by that minute, from the side the sun comes from; water alone may do where only a thirsty leaf is at its limit.
+ * Shade before that minute, from the side the sun comes from; water alone may do where only a thirsty leaf is at its
+ * limit.
  */
 function shadeWords(
   plan: Plan,
@@ -123,16 +130,16 @@ function shadeWords(
   const feature = plantFeatures(plan).find(({ id }) => id === plant);
   const fruit = feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';
   const mobile = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
-  const how = mobile
-    ? `Have ${name} in the shade by now, or cloth over it`
-    : `Have cloth or an umbrella over ${name} by now`;
-  const what = `${how}, until ${when?.to ?? 'evening'}`;
+  const how = mobile ? `Carry ${name} into the shade, or hang cloth over it` : `Hang cloth or an umbrella over ${name}`;
+  const spoken = (clock: string | undefined, otherwise: string) =>
+    clock === undefined ? otherwise : formatClock(clock, units);
+  const what = `${how}; leave it so until ${spoken(when?.to, 'evening')}. From ${spoken(when?.from, 'noon')}`;
   const why = fruit
     ? `the skin of its fruit reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
     : waterMayDo
       ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; well watered it gets by`
       : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;
-  return `${what}: ${why}.`;
+  return `${what} ${why}.`;
 }
 
 function hotHours({ samples }: HeatDay, timeZone: string): Stretch | null {

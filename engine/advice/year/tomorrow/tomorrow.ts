@@ -6,7 +6,7 @@ import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
-import { isCivilDate } from '../../../plan/dates.ts';
+import { isCivilDate, monthWord } from '../../../plan/dates.ts';
 import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../../plan/units.ts';
 import { buildScene } from '../../../scene/build.ts';
@@ -28,11 +28,7 @@ const EVENING_BEFORE = -1;
 export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsOf(plan)): Outcome<Tomorrow> {
   const { date, high, low = high - usualSwing(plan, date) } = forecast;
   if (!isCivilDate(date)) return refuse('date', `"${date}" is no date: write it as 2026-07-20.`);
-  if (!(high >= -60 && high <= 60))
-    return refuse(
-      'high',
-      `The high must be a number between ${formatTemperature(-60, units)} and ${formatTemperature(60, units)}.`,
-    );
+  if (!(high >= -60 && high <= 60)) return refuse('high', highRefusal(high, units));
   if (!(low >= -60 && low <= high))
     return refuse('low', `The low must be at most the high of ${formatTemperature(high, units)}.`);
   const forecastPlan = withForecast(plan, { date, high, low });
@@ -57,6 +53,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       date,
       high,
       low,
+      asked: askedBack(plan, forecast, low, units),
       plants: worstFirst,
       tasks: [...heatOnes, ...frost].toSorted((a, b) => minuteOf(a.at) - minuteOf(b.at)),
       cautions: cautionsFor(
@@ -70,6 +67,39 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       notes: notesOf(plan, forecast, low, units),
     },
   };
+}
+
+/** Degrees of the other kind are the likeliest slip. */
+function highRefusal(high: number, units: Units): string {
+  const range = `The high must be a number between ${formatTemperature(-60, units)} and ${formatTemperature(60, units)}.`;
+  return units === 'metric' && high > 60 && high <= 130
+    ? `${range} ${high.toFixed(0)} °F would be ${formatTemperature((high - 32) / 1.8, units)}.`
+    : range;
+}
+
+/** A high is asked back from so many standard deviations off the month's. Our choice. */
+const FAR_SPREADS = 3;
+
+/** Whether a typed high or low is so far from the month's that it may be a slip, as a question; else `null`. */
+function askedBack(plan: Plan, { date, high }: Forecast, low: number, units: Units): string | null {
+  const usual = monthClimate(plan, monthOfDate(date));
+  if (usual === null) return null;
+  const offset = offsetOf(plan.climate);
+  const far = FAR_SPREADS * usual.spread;
+  const month = monthWord(monthOfDate(date));
+  const [typed, most] =
+    Math.abs(high + offset - usual.high) > far
+      ? [
+          `high of ${formatTemperature(high, units)}`,
+          `${month}’s usual ${formatTemperature(usual.high - offset, units)}`,
+        ]
+      : Math.abs(low + offset - usual.low) > far
+        ? [
+            `low of ${formatTemperature(low, units)}`,
+            `${month}’s usual ${formatTemperature(usual.low - offset, units)}`,
+          ]
+        : [null, ''];
+  return typed === null ? null : `Is the ${typed} right? It is far from ${most}.`;
 }
 
 /** On a frame or a line: it is reached from a ladder. */

@@ -39,6 +39,8 @@ export interface Tomorrow {
   readonly date: CivilDate;
   readonly high: number;
   readonly low: number;
+  /** Asked back where a typed figure is far from the month's; `null`: it is not. */
+  readonly asked: string | null;
   /** Worst first. */
   readonly plants: readonly TomorrowPlant[];
   /** In the order of the day. */

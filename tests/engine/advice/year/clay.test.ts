@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { clayCooling } from '../../../../engine/advice/year/clay.ts';
+import { isInFlower } from '../../../../engine/advice/year/bloom.ts';
+import { noClayBecause } from '../../../../engine/advice/year/who-may-be-sprayed.ts';
 import { seasonOf } from '../../../../engine/advice/year/season/season.ts';
 import { CATALOGUE } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { JournalEntry, Plan, Plant } from '../../../../engine/plan/types.ts';
+import type { Feature, JournalEntry, Plan, Plant } from '../../../../engine/plan/types.ts';
 
 const rowOf = (id: string) => CATALOGUE.find((row) => row.id === id)!;
 const moment = {
@@ -18,7 +20,12 @@ const moment = {
   hour: { first: 0, beam: 0, diffuse: 0, openMost: 0 },
 };
 
-function clayFor(plants: readonly string[], journal: readonly JournalEntry[] = []) {
+function clayFor(
+  plants: readonly string[],
+  journal: readonly JournalEntry[] = [],
+  more: readonly Feature[] = [],
+  chosen = true,
+) {
   const demo = demoPlan('courtyard');
   const features = plants.map((plant, k): Plant => ({
     id: plant,
@@ -28,7 +35,7 @@ function clayFor(plants: readonly string[], journal: readonly JournalEntry[] = [
     spread: 0.7,
     plant,
   }));
-  const plan: Plan = { ...demo, journal, options: [], features };
+  const plan: Plan = { ...demo, journal, options: [], features: [...features, ...more], clay: chosen };
   const season = seasonOf(plan);
   if (!season.ok) throw new Error(season.problems[0].message);
   return season.value.clay;
@@ -64,28 +71,53 @@ describe('clay', () => {
     expect(lemon.nextGrams).toBeCloseTo(lemon.firstGrams / 2, 9);
   });
 
-  test('two coats come before the summer’s worst, a few days apart, then one every two to three weeks', () => {
-    const days = clay.coats.map((date) => Date.parse(date) / 86_400_000);
-    const gaps = days.slice(1).map((day, k) => day - days[k]);
-    expect(gaps[0]).toBe(4);
-    for (const gap of gaps.slice(1)) expect(gap >= 14 && gap <= 21).toBe(true);
-    expect(clay.coats[1] < '2026-07-01').toBe(true);
+  test('nothing is dated before somebody chooses it', () => {
+    const unasked = clayFor(['lemon'], [], [], false);
+    expect([unasked.isChosen, unasked.coats, unasked.plants]).toEqual([false, [], []]);
+    expect(unasked.advice[0].text).toContain('only if you choose it');
   });
 
-  test('the dates are told as a rule: two days for the first coats, the rest folded by month as days to look at it', () => {
-    const [sentence] = clay.advice.map(({ text }) => text).filter((text) => text.startsWith('Coats about'));
-    const [first, second, ...later] = clay.coats.map((date) => Number(date.slice(8)));
-    expect(sentence).toMatch(
-      new RegExp(
-        `^Coats about ${first} and ${second} \\w+; the film is wanted until .*If no rain comes, look at it about`,
-      ),
-    );
-    // The film outlasts the last coat: nobody sprays on the day on which it is no longer wanted.
-    const [, until] = /wanted until (\d+ \w+)\./.exec(sentence) ?? [];
-    expect(Date.parse(`${until} 2026`)).toBeGreaterThan(Date.parse(clay.coats.at(-1) ?? ''));
-    for (const day of later) expect(sentence).toMatch(new RegExp(`\\b${day}\\b`));
-    const [, looks] = sentence.split('look at it about');
-    for (const month of ['June', 'July', 'August']) expect(looks.split(month).length).toBeLessThanOrEqual(2);
+  test('each plant has two coats a few days apart, by its first harmful week, and none in a spring of 26 °C', () => {
+    for (const { coats, until, plant, waitsForFlowers } of clay.plants) {
+      expect(Date.parse(coats[1]) - Date.parse(coats[0]), plant).toBe(4 * 86_400_000);
+      // May’s highs are 26 °C here: the film would be worn off before anything can burn.
+      expect(coats[0] >= '2026-05-20', plant).toBe(true);
+      expect(coats[1] < (waitsForFlowers ? '2026-07-10' : '2026-07-01'), plant).toBe(true);
+      expect(until > '2026-08-21', plant).toBe(true);
+    }
+    expect(clay.coats.length).toBeLessThanOrEqual(4);
+  });
+
+  test('it says to read the label, and to look before any further coat', () => {
+    const told = clay.advice.map(({ text }) => text).join(' ');
+    expect(told).toMatch(/Read the label first: how many coats a year it allows/);
+    expect(told).toMatch(/look at it every 2 to 3 weeks, and spray only where it has thinned/);
+  });
+
+  test('never in the months of a plant’s flowers: lemons flower to May, raspberries to June, hydrangeas all summer', () => {
+    for (const { plant, coats } of clay.plants)
+      for (const date of coats)
+        expect(isInFlower(rowOf(plant), Number(date.slice(5, 7)), 38), `${plant} on ${date}`).toBe(false);
+    expect(clayFor(['hydrangea']).skipped[0]?.why).toMatch(/in flower all summer/);
+    // Half a year on in the south.
+    expect([isInFlower(rowOf('lemon'), 4, -34), isInFlower(rowOf('lemon'), 10, -34)]).toEqual([false, true]);
+  });
+
+  test('not where light is short, nor under cloth', () => {
+    const high = (id: string, density: number): Feature => ({
+      id,
+      kind: 'canopy',
+      center: [2, 3],
+      length: 6,
+      width: 6,
+      height: 2.2,
+      density,
+    });
+    expect(clayFor(['lemon'], [], [high('thin', 0.2)]).skipped[0]?.why).toMatch(/under cloth/);
+    const row = rowOf('lemon');
+    const at = { standing: 'short', isUnderCloth: false, flowersAllSeason: false } as const;
+    expect(noClayBecause(row, at)).toMatch(/too little light/);
+    expect(noClayBecause(row, { ...at, standing: 'enough' })).toBeNull();
   });
 
   test('rain after the last coat washes it off; a drizzle, or rain before it, does not', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type CalendarEvent, icalendar } from '../../../../engine/output/calendar/icalendar.ts';
 
-const request = { name: 'Yard', stamp: '20260101T000000Z' };
+const request = { name: 'Yard', yard: 'y', stamp: '20260101T000000Z' };
 const eventOf = (id: string, title: string, text: string): CalendarEvent => ({
   id,
   kind: 'check',

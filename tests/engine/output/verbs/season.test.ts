@@ -13,7 +13,8 @@ test.each(season.examples)('%s', async (line) => {
   if (!/--(json|ics|high)/.test(line)) {
     // A yard without cloth has none to take off, and nothing to climb to.
     const hung = line.includes('--option') ? ['Ladders:', 'Take the cloth off before a storm'] : [];
-    for (const caution of ['respirator', 'Heat: work before 11', ...hung])
+    const sprayed = line.includes('--clay') ? ['respirator'] : [];
+    for (const caution of [...sprayed, 'Heat: work before 11', ...hung])
       expect(out.replaceAll(/\s+/g, ' ')).toContain(caution);
   }
 });

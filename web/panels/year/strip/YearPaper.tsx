@@ -1,4 +1,4 @@
-import { yearEntries, dayWords } from '../../../../engine/index.ts';
+import { yearEntries } from '../../../../engine/index.ts';
 import type { SeasonResult } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { PaperHead } from '../../parts/paper/PaperHead.tsx';
@@ -29,9 +29,6 @@ export function YearPaper({ season }: { readonly season: SeasonResult }) {
           </li>
         ))}
       </ul>
-      {season.clay.coats.length > 1 && (
-        <p>Clay, to be looked at if no rain comes first: {season.clay.coats.slice(1).map(dayWords).join(', ')}.</p>
-      )}
       <h2>Mind</h2>
       <ul>
         {season.cautions.map(({ id, text }) => (

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import type { CivilDate, SeasonResult } from '../../../../engine/index.ts';
+import type { SeasonResult } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { bandsOf, marksOn, notedBands } from './bands.ts';
 import type { Band, Mark, Span } from './bands.ts';
@@ -126,20 +126,10 @@ function percent(share: number): string {
 }
 
 function bandWords(look: Band['look'], spans: readonly Span[]): string {
-  if (spans.length === 0) return 'none this year';
-  // Ten dates in a row read like ten jobs; the first two are fixed, the rest follow the weather.
-  if (look === 'clay' && spans.length > 2)
-    return (
-      `${dayWords(spans[0].from)} and ${dayWords(spans[1].from)}, then again after rain or on new growth, ` +
-      `until ${dayWords(lastOf(spans))}`
-    );
+  if (spans.length === 0) return look === 'clay' ? 'not chosen' : 'none this year';
   return spans.map(spanWords).join(', ');
 }
 
 export function spanWords({ from, to }: Span): string {
   return from === to ? dayWords(from) : `${dayWords(from)} to ${dayWords(to)}`;
-}
-
-function lastOf(spans: readonly Span[]): CivilDate {
-  return spans[spans.length - 1].to;
 }

@@ -26,18 +26,46 @@ describe('tomorrow', () => {
     for (const at of day) expect(at).toMatch(/^\d\d:\d\d$/);
   });
 
-  it('has each harmed plant in the shade from the minute on which its leaf reaches the limit', () => {
+  it('has each harmed plant in the shade before the minute on which its leaf reaches the limit, told as the reason', () => {
     const harmed = hot.plants.filter(({ verdict }) => verdict === 'will burn' || verdict === 'at risk');
     expect(harmed.map(({ plant }) => plant)).toContain('hydrangea');
     for (const { plant, when, thirsty, limit } of harmed) {
       expect(thirsty).toBeGreaterThanOrEqual(limit);
-      expect(hot.tasks.filter(({ at, plants }) => plants.includes(plant) && at === when?.from)).toHaveLength(1);
+      const [shade] = hot.tasks.filter(
+        ({ plants, advice }) => plants.includes(plant) && /shade|cloth/.test(advice.text) && plants.length === 1,
+      );
+      expect(shade.at < when!.from).toBe(true);
+      expect(shade.advice.text).toContain(`From ${when!.from}`);
     }
   });
 
-  it('sends nobody out in the heat, and says what to mind', () => {
-    expect(hot.tasks.some(({ advice }) => advice.text.includes('The air is over 30 °C from'))).toBe(true);
+  it('sends nobody out in the heat: all that means work stands before it, and it says what to mind', () => {
+    const last = hot.tasks.at(-1)!;
+    expect(last.advice.text).toMatch(/^Be out of the garden by now.*the air is over 30 °C until/);
+    for (const { at } of hot.tasks.slice(0, -1)) expect(at === 'the evening before' || at < last.at).toBe(true);
+    expect(hot.tasks.map(({ advice }) => advice.text).join(' ')).not.toMatch(/midday|afternoon/);
     expect(hot.cautions.map(({ id }) => id)).toEqual(expect.arrayContaining(['heat', 'cloth-off']));
+  });
+
+  it('asks back what is far from the month’s, and takes a freezing July night for a slip', () => {
+    expect(hot.asked).toBeNull();
+    expect(dayOf(courtyard, { date: '2026-07-20', high: 52, low: 25 }).asked).toMatch(/high of 52 °C right\?/);
+    expect(dayOf(courtyard, { date: '2026-07-20', high: 12 }).asked).toMatch(/high of 12 °C/);
+    const slip = dayOf(courtyard, { date: '2026-07-20', high: 38, low: -2 });
+    expect(slip.asked).toMatch(/low of −2 °C/);
+    expect(slip.tasks.some(({ advice }) => /freez|before sunset/i.test(advice.text))).toBe(false);
+    expect(slip.cautions.map(({ id }) => id)).not.toContain('winter-cover');
+    expect(tomorrowOf(courtyard, { date: '2026-07-20', high: 97 })).toMatchObject({
+      problems: [{ message: expect.stringMatching(/97 °F would be 36 °C/) as string }],
+    });
+  });
+
+  it('carries pots in before frost, and leaves alone what can be neither carried nor wrapped', () => {
+    const cold = dayOf(courtyard, { date: '2026-12-20', high: 6, low: -6 });
+    const told = cold.tasks.map(({ advice }) => advice.text).join(' ');
+    expect(told).toMatch(/Carry in the lemon pot before sunset/);
+    expect(told).toMatch(/Cover the geraniums along the house before sunset/);
+    expect(told).not.toMatch(/orange tree/);
   });
 
   it('speaks of ladders only where a cloth hangs', () => {

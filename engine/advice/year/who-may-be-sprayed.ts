@@ -1,0 +1,66 @@
+/** Who may be sprayed with clay at all, whoever asks: the year, or the ladder of cheaper cures. */
+import { type LightStanding, lightStanding } from '../../load/light/light-class.ts';
+import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
+import type { Outcome } from '../../load/types.ts';
+import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
+import { dateIn, daysAfter, monthOfDate, yearOf } from '../../sun/calendar.ts';
+import { seasonMonths } from '../../sun/season.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { dayLight } from '../words/plant-light.ts';
+import { isInFlower } from './bloom.ts';
+
+const EATEN_LEAVES: readonly string[] = ['lettuce', 'spinach', 'chard', 'kale', 'cabbage', 'amaranth', 'leafy'];
+/** A cloth that takes more of a plant's light shades it. */
+const SHADED_FROM = 0.1;
+
+/** Why a plant is not to be sprayed this season, as a clause; `null`: it may be, where it is not in flower. */
+export function noClayBecause(
+  row: PlantRow,
+  at: { readonly standing: LightStanding; readonly isUnderCloth: boolean; readonly flowersAllSeason: boolean },
+): string | null {
+  if (row.group === 'herb' || EATEN_LEAVES.includes(row.id))
+    return 'leaves that are eaten, and clay is hard to wash off';
+  if (at.standing !== 'enough') return 'too little light already, and clay takes more';
+  if (at.isUnderCloth) return 'under cloth already';
+  return at.flowersAllSeason ? 'in flower all summer, and flowers are never sprayed' : null;
+}
+
+/**
+ * Plants that are not to be sprayed, and why.
+ * @returns or why their light cannot be worked out
+ */
+export function clayRefusals(plan: Plan, weather?: Weather): Outcome<ReadonlyMap<string, string>> {
+  const months = seasonMonths(plan);
+  if (!months.ok) return months;
+  const now = dayLight(plan, { kind: 'season' }, weather);
+  if (!now.ok) return now;
+  const features = plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen');
+  const bare =
+    features.length === plan.features.length ? now : dayLight({ ...plan, features }, { kind: 'season' }, weather);
+  if (!bare.ok) return bare;
+  const refused = plantFeatures(plan).flatMap((feature): [string, string][] => {
+    const row = rowOf(plan, feature);
+    if (row === undefined) return [];
+    const light = now.value.of(feature).dailyLight;
+    const why = noClayBecause(row, {
+      standing: lightStanding(row, light),
+      isUnderCloth: light < (1 - SHADED_FROM) * bare.value.of(feature).dailyLight,
+      flowersAllSeason: months.value.every(({ month }) => isInFlower(row, month, plan.site.latitude)),
+    });
+    return why === null ? [] : [[feature.id, why]];
+  });
+  return { ok: true, value: new Map(refused) };
+}
+
+/** The first day from a date on that is not in a month of the plant's flowers, at most a year on. */
+export function outOfFlower(row: PlantRow, latitude: number, from: CivilDate): CivilDate {
+  let date = from;
+  for (let k = 0; k < 12 && isInFlower(row, monthOfDate(date), latitude); k++) date = nextMonth(date);
+  return date;
+}
+
+function nextMonth(date: CivilDate): CivilDate {
+  const [year, month] = [yearOf(date), monthOfDate(date)];
+  const next = month === 12 ? [year + 1, 1] : [year, month + 1];
+  return dateIn(next[0], `${String(next[1]).padStart(2, '0')}-01`) ?? daysAfter(date, 31);
+}
