@@ -125,10 +125,16 @@ test(
     const { page, complaints } = await openApp(context, session.site.address);
     await toYear(page);
     const dates = page.getByRole('region', { name: 'Dates of the year' });
+    // Clay is dated only once somebody has chosen it.
+    const coats = dates.locator('summary').filter({ hasText: 'Clay:' });
+    expect(await coats.count()).toBe(0);
+    expect(risksTold((await dates.textContent()) ?? '')).not.toContain('spray');
+    await dates.getByText('Clay spray, only if you choose it').click();
+    await dates.getByLabel('Plan coats of clay').check();
+    await coats.waitFor();
     const told = (await dates.textContent()) ?? '';
     expect(cautionsMissing(told)).toEqual([]);
     expect(risksTold(told)).toEqual(expect.arrayContaining(['spray', 'cover for frost']));
-    expect(await dates.locator('summary').filter({ hasText: 'Clay:' }).count()).toBe(1);
     await dates.getByText('Water: how much a day').click();
     await dates.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText(/\sL$/).first().waitFor();
     await dates.getByText('Frost: how many nights').click();

@@ -10,9 +10,10 @@ import type { Weather } from '../../sun/weather.ts';
 import { hardeningOf } from './hardening.ts';
 import { potGround } from './ground.ts';
 import { createPotJudge, type PotJudge, winterDayOf } from './judge.ts';
-import { better, rankingOf, SPOTS, type Tried } from './rank.ts';
+import { better, LIGHT_ORDER, rankingOf, SPOTS, type Tried } from './rank.ts';
 import type { PlaceRequest, PlaceResult, PlaceSpot, PotSwap } from './types.ts';
 import { spotWords } from '../words/spot-words.ts';
+import { isEvergreen, weighedWithWinter, WINTER_SUN } from './winter.ts';
 import { placeNotesOf, spotSentence, swapSentence } from './words.ts';
 
 /**
@@ -31,8 +32,16 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
   const { stay, places } = ranking;
   const whereItStands = loadAt(plan, plant, stay.at, judge, request);
   if (!whereItStands.ok) return whereItStands;
+  const count = request.count ?? SPOTS;
+  // As many are weighed however few are asked for, so that the count does not change which come first.
+  const inSummer = ranking.best(2 * Math.max(SPOTS, count));
+  const evergreen = isEvergreen(row);
+  const weighed = evergreen
+    ? weighedWithWinter([...inSummer, stay].sort(better), stay.harm, ({ at }) => judge.winterAt(at))
+    : [...inSummer, stay].sort(better);
+  const named = weighed.filter((each) => each !== stay).slice(0, count);
   const spots: PlaceSpot[] = [];
-  for (const each of [...ranking.best(request.count ?? SPOTS), stay].sort(better)) {
+  for (const each of weighed.filter((one) => one === stay || named.includes(one))) {
     const found = each === stay ? whereItStands : loadAt(plan, plant, each.at, judge, request);
     if (!found.ok) return found;
     spots.push(
@@ -42,13 +51,17 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
       }),
     );
   }
-  const swaps = swapsOf(plan, plant, stay, judge, request.weather);
+  const swaps = swapsOf(plan, plant, row, stay, request.weather);
   if (!swaps.ok) return swaps;
   const units = request.units ?? unitsOf(plan);
   const winter = places.map((at) => ({ at, sunHours: judge.winterAt(at) })).sort((a, b) => b.sunHours - a.sunHours)[0];
   const winterBest =
     winter !== undefined && spots[0].winterSunHours < winter.sunHours - 1
-      ? { ...winter, where: spotWords(plan, winter.at, plant.id, units) }
+      ? {
+          ...winter,
+          where: spotWords(plan, winter.at, plant.id, units),
+          isWanted: evergreen && spots[0].winterSunHours < WINTER_SUN,
+        }
       : null;
   const notes = placeNotesOf({
     plan,
@@ -158,8 +171,16 @@ function loadAt(
   };
 }
 
-/** Every other pot that can be moved, if both fit where the other stands: the most spared first. */
-function swapsOf(plan: Plan, plant: Plant, stay: Tried, judge: PotJudge, weather?: Weather): Outcome<PotSwap[]> {
+/** A change that spares both together less is not worth the carrying. Our choice. [K·h/day] */
+const WORTH_SWAPPING = 0.5;
+
+/** Whether a place stands worse for light than another. */
+function darkens(from: Pick<Tried, 'standing'>, to: Pick<Tried, 'standing'>): boolean {
+  return LIGHT_ORDER.indexOf(to.standing) > LIGHT_ORDER.indexOf(from.standing);
+}
+
+/** Every other pot that can be moved, if that spares something and darkens neither, and if both fit where the other stands: the most spared first. */
+function swapsOf(plan: Plan, plant: Plant, own: PlantRow, stay: Tried, weather?: Weather): Outcome<PotSwap[]> {
   const swaps: PotSwap[] = [];
   for (const other of plan.features.filter(isPot)) {
     const row = rowOf(plan, other);
@@ -170,16 +191,33 @@ function swapsOf(plan: Plan, plant: Plant, stay: Tried, judge: PotJudge, weather
       potGround(without(plant.id), other).reasonAt(plant.at) !== null
     )
       continue;
-    const otherJudge = createPotJudge(plan, other, row, weather);
-    if (!otherJudge.ok) return otherJudge;
-    const { harmAt, lightAt } = otherJudge.value;
-    const spared =
-      worthOf(plant) * (stay.harm - judge.harmAt(other.at)) + worthOf(other) * (harmAt(other.at) - harmAt(plant.at));
-    const tooDark = [
-      ...(judge.lightAt(other.at).standing === 'too dark' ? [plant.id] : []),
-      ...(lightAt(plant.at).standing === 'too dark' ? [other.id] : []),
+    const before = createPotJudge(plan, other, row, weather);
+    if (!before.ok) return before;
+    // Each is judged in the yard in which the other stands where it stood, and shades it from there.
+    const [there, here] = [
+      { ...plant, at: other.at },
+      { ...other, at: plant.at },
     ];
-    swaps.push({ with: other.id, spared, tooDark, sentence: swapSentence(plan, plant.id, other.id, spared, tooDark) });
+    const swapped: Plan = {
+      ...plan,
+      features: plan.features.map((feature) =>
+        feature.id === plant.id ? there : feature.id === other.id ? here : feature,
+      ),
+    };
+    const [plantJudge, otherJudge] = [
+      createPotJudge(swapped, there, own, weather),
+      createPotJudge(swapped, here, row, weather),
+    ];
+    if (!plantJudge.ok) return plantJudge;
+    if (!otherJudge.ok) return otherJudge;
+    const now = worthOf(plant) * stay.harm + worthOf(other) * before.value.harmAt(other.at);
+    const then = worthOf(plant) * plantJudge.value.harmAt(there.at) + worthOf(other) * otherJudge.value.harmAt(here.at);
+    const isDarker =
+      darkens(stay, plantJudge.value.lightAt(there.at)) ||
+      darkens(before.value.lightAt(other.at), otherJudge.value.lightAt(here.at));
+    const spared = now - then;
+    if (spared < WORTH_SWAPPING || isDarker) continue;
+    swaps.push({ with: other.id, spared, sentence: swapSentence(plan, plant.id, other.id, spared / now) });
   }
   return { ok: true, value: swaps.sort((a, b) => b.spared - a.spared) };
 }

@@ -37,7 +37,7 @@ interface Candidate {
 }
 
 /** Light enough comes first. */
-const LIGHT_ORDER: readonly LightStanding[] = ['enough', 'short', 'too dark'];
+export const LIGHT_ORDER: readonly LightStanding[] = ['enough', 'short', 'too dark'];
 
 export interface Ranking {
   /** Where it stands now. */

@@ -47,13 +47,11 @@ export interface PlaceSpot {
   readonly sentence: string;
 }
 
-/** Two pots that change places. */
+/** Two pots that change places, to the good of both together and with neither the darker for it. */
 export interface PotSwap {
   readonly with: string;
   /** Σ worth × harm that both together are spared. [K·h/day] */
   readonly spared: number;
-  /** Of the two, those that are too dark afterwards. */
-  readonly tooDark: readonly string[];
   readonly sentence: string;
 }
 
@@ -65,6 +63,12 @@ export interface PlaceResult {
   /** The day by which winter is judged. */
   readonly winterDay: string;
   /** The best allowed spot in winter, where it is not a spot of the list's top. */
-  readonly winterBest: { readonly at: PlanPoint; readonly where: string; readonly sunHours: number } | null;
+  readonly winterBest: {
+    readonly at: PlanPoint;
+    readonly where: string;
+    readonly sunHours: number;
+    /** Whether it is where the plant should spend the winter: an evergreen without sun at the best place. */
+    readonly isWanted: boolean;
+  } | null;
   readonly notes: readonly string[];
 }

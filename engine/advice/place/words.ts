@@ -1,5 +1,6 @@
 import { leastLight } from '../../load/light/light-class.ts';
-import { nameOf, namedInside } from '../../plan/names.ts';
+import { lessDamage } from '../../plan/spoken.ts';
+import { namedInside } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatFrostLimit, formatTemperature, type Units } from '../../plan/units.ts';
 import { PATH_WIDTH } from './ground.ts';
@@ -27,20 +28,10 @@ export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): s
   );
 }
 
-export function swapSentence(
-  plan: Plan,
-  id: string,
-  other: string,
-  spared: number,
-  tooDark: readonly string[],
-): string {
-  const does = spared >= 0 ? `spares ${spared.toFixed(1)}` : `adds ${(-spared).toFixed(1)}`;
-  const dark =
-    tooDark.length === 0 ? '' : ` Too dark afterwards: ${tooDark.map((each) => nameOf(plan, each)).join(' and ')}.`;
-  return (
-    `Changing places with ${namedInside(plan, other)} ${does} K·h a day of harm, ${nameOf(plan, id)} and ` +
-    `${namedInside(plan, other)} together.${dark}`
-  );
+/** @param spared share of what harms both today */
+export function swapSentence(plan: Plan, id: string, other: string, spared: number): string {
+  const [one, two] = [namedInside(plan, id), namedInside(plan, other)];
+  return `Let ${one} and ${two} change places: ${lessDamage(spared)} for the two together.`;
 }
 
 interface Told {
@@ -62,9 +53,12 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   else if (spots[0].stay) notes.push('It stands where it is best already.');
   if (spots.every(({ standing }) => standing === 'too dark')) notes.push(darkNote(row, tried));
   if (winterBest !== null) {
+    const sun = `${winterBest.where} it gets ${winterBest.sunHours.toFixed(0)} h of sun in mid-winter`;
+    const here = spots[0].winterSunHours < 0.5 ? 'none' : `${spots[0].winterSunHours.toFixed(0)} h`;
     notes.push(
-      `In mid-winter it gets ${spots[0].winterSunHours.toFixed(1)} h of sun at the best summer place; ` +
-        `${winterBest.where} it would get ${winterBest.sunHours.toFixed(1)} h. Move it again in autumn.`,
+      winterBest.isWanted
+        ? `Winter is spent elsewhere: ${sun}, at the best summer place ${here}. Carry it there in autumn, and back in spring.`
+        : `In winter another place is sunnier: ${sun}, at the best summer place ${here}.`,
     );
   }
   const lowest = plan.climate.frost?.lowest;
@@ -76,7 +70,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   }
   if (plant.move === 'trolley')
     notes.push(`It needs a trolley: two people, and a level way at least ${formatLength(PATH_WIDTH, units)} wide.`);
-  notes.push('Ways are straight lines; gates and steps are not known.');
+  notes.push('How far to carry is told as the crow flies: mind gates and steps on the way.');
   return notes;
 }
 

@@ -16,7 +16,7 @@ const NO_HARM = 0.05;
 const WORTH_NAMING = 0.1;
 
 /** Where a pot should go. */
-export function placeHeadline(plan: Plan, { plant, spots }: PlaceResult, units: Units): string {
+export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceResult, units: Units): string {
   const name = namedInside(plan, plant);
   const stay = spots.find((spot) => spot.stay);
   const [best] = spots;

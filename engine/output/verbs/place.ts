@@ -2,8 +2,8 @@ import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
+import { placeHeadline } from '../../advice/words/cure-headlines.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
-import { nameOf } from '../../plan/names.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
@@ -81,44 +81,31 @@ function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
   return { ok: true, json: there.value, text: `${refusal}${wrapped(load.sentence, request.page.columns)}\n` };
 }
 
-function placeText(plan: Plan, { plant, spots, swaps, notes }: PlaceResult, units: Units, columns: number): string {
-  const rows = spots.map(({ rank, stay, where, at, harm, light, standing, verdict, pot, winterSunHours, metres }) => [
+function placeText(plan: Plan, result: PlaceResult, units: Units, columns: number): string {
+  const { spots, swaps, notes, winterBest } = result;
+  const today = spots.find(({ stay }) => stay)?.harm ?? 0;
+  const rows = spots.map(({ rank, stay, where, at, harm, light, verdict, pot, winterSunHours, metres }) => [
     String(rank),
-    stay ? 'stay' : where,
-    stay ? '' : at.map((each) => formatLength(each, units)).join(', '),
-    harm.toFixed(1),
+    stay ? 'where it stands' : `${where} (${at.map((each) => formatLength(each, units)).join(', ')})`,
+    today > 0 ? `${((100 * harm) / today).toFixed(0)} %` : '–',
     verdict,
-    light.sunHours.toFixed(1),
-    light.dailyLight.toFixed(1),
-    standing,
+    `${light.sunHours.toFixed(0)} h`,
+    `${winterSunHours.toFixed(0)} h`,
     formatTemperature(pot.roots.warmest, units),
-    winterSunHours.toFixed(1),
     stay ? '' : formatDistance(metres, units),
   ]);
   const list = table(
-    columns,
-    [
-      '',
-      'where',
-      'x, y on the plan',
-      'harm K·h/day',
-      'verdict',
-      'sun h/day',
-      'light mol/m²',
-      'light',
-      'roots',
-      'mid-winter h',
-      'carry',
-    ],
+    Math.min(columns, 100),
+    ['', 'where (x, y on the plan)', 'damage', 'verdict', 'sun', 'in winter', 'roots', 'carry'],
     rows,
-    [3, 5, 6, 8, 9, 10],
+    [2, 4, 5, 6, 7],
   );
+  const winter = winterBest?.isWanted === true ? [`Place W, for the winter: ${winterBest.where}.`] : [];
   const blocks = [
-    `Where ${nameOf(plan, plant)} might stand, the best first`,
-    list,
-    notes.map((note) => wrapped(`- ${note}`, columns)).join('\n'),
+    [placeHeadline(plan, result, units), ...winter].map((line) => wrapped(line, columns, '')).join('\n'),
+    `${list}\nDamage is what is left of today’s; sun is a day’s hours.`,
+    [...notes, ...swaps.map(({ sentence }) => sentence)].map((note) => wrapped(`- ${note}`, columns)).join('\n'),
   ];
-  if (swaps.length > 0) blocks.push(swaps.map(({ sentence }) => wrapped(`- ${sentence}`, columns)).join('\n'));
   const hardening = spots.find(({ stay }) => !stay)?.hardening;
   if (hardening) {
     const days = hardening.days.map(({ day, date, sunHours, cloth }) => [

@@ -3,10 +3,12 @@ import { hardeningOf } from '../../../../engine/advice/place/hardening.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
 import { createPotJudge, winterDayOf } from '../../../../engine/advice/place/judge.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
+import type { Tried } from '../../../../engine/advice/place/rank.ts';
+import { isEvergreen, weighedWithWinter, WINTER_SUN } from '../../../../engine/advice/place/winter.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
+import type { Feature, Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
 
 const POT: Plant = {
@@ -219,6 +221,43 @@ test('a shade plant and a sun plant that stand the wrong way round gain by chang
   const { swaps } = valueOf(placeOf(yardPlan([TOWER, lemon, hydrangea]), { plant: 'hydrangea', count: 1 }));
   expect(swaps.map((swap) => swap.with)).toEqual(['pot']);
   expect(swaps[0].spared).toBeGreaterThan(0);
+  // The other way round they stand right: a change would harm one and darken the other, and is not offered.
+  const right = [
+    { ...lemon, at: hydrangea.at },
+    { ...hydrangea, at: lemon.at },
+  ];
+  expect(valueOf(placeOf(yardPlan([TOWER, ...right]), { plant: 'hydrangea', count: 1 })).swaps).toEqual([]);
+});
+
+describe('two homes a year', () => {
+  const tried = (harm: number, standing: Tried['standing'] = 'enough'): Tried => ({
+    at: [harm, 0],
+    metres: 1,
+    harm,
+    light: { sunHours: 5, dailyLight: 20, least: 18, standing },
+    standing,
+    over: 0,
+  });
+
+  test('an evergreen’s place without winter sun must spare a tenth of today’s harm more, and light goes before both', () => {
+    const winterAt = ({ harm }: Tried): number => (harm === 12 ? 4 : 0);
+    const order = (spots: readonly Tried[], now: number) =>
+      weighedWithWinter(spots, now, winterAt).map(({ harm }) => harm);
+    expect(order([tried(10), tried(12)], 40)).toEqual([12, 10]);
+    expect(order([tried(10), tried(12)], 15)).toEqual([10, 12]);
+    expect(order([tried(10), tried(12, 'short')], 40)).toEqual([10, 12]);
+  });
+
+  test('the courtyard’s lemon is sent to the south wall only with the place where it spends the winter', () => {
+    const courtyard = demoPlan('courtyard');
+    const { spots, winterBest, notes } = valueOf(placeOf(courtyard, { plant: 'lemon', count: 1 }));
+    expect(spots[0].winterSunHours).toBeLessThan(WINTER_SUN);
+    expect(winterBest).toMatchObject({ isWanted: true });
+    expect(notes.some((note) => note.startsWith(`Winter is spent elsewhere: ${winterBest!.where}`))).toBe(true);
+    // Hydrangeas are bare in winter.
+    expect(isEvergreen(plantRowOf(courtyard, 'hydrangea') as PlantRow)).toBe(false);
+    expect(isEvergreen(plantRowOf(courtyard, 'lemon') as PlantRow)).toBe(true);
+  });
 });
 
 test(
