@@ -26,6 +26,11 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
   if (stay.harm < NO_HARM) return `Move ${name} ${best.where}, ${away} away: there the light suits it better.`;
   const share = best.spared / stay.harm;
   const gain = share >= WORTH_NAMING ? `free, and ${lessDamage(share)}` : 'free, and the light suits it better';
+  if (winterBest?.isWanted === true)
+    return shortEnough(
+      `Move ${name} ${best.where} for summer: ${gain}. Winter: place W.`,
+      `Move ${name} to place 1 for summer: ${gain}. Winter: place W.`,
+    );
   return shortEnough(
     `Move ${name} ${best.where}, ${away} away: ${gain}.`,
     `Move ${name} to place 1, ${away} away: ${gain}.`,
