@@ -179,7 +179,10 @@ function darkens(from: Pick<Tried, 'standing'>, to: Pick<Tried, 'standing'>): bo
   return LIGHT_ORDER.indexOf(to.standing) > LIGHT_ORDER.indexOf(from.standing);
 }
 
-/** Every other pot that can be moved, if that spares something and darkens neither, and if both fit where the other stands: the most spared first. */
+/**
+ * Every other pot that can be moved, if that spares something and darkens neither, and if both fit where the other
+ * stands: the most spared first.
+ */
 function swapsOf(plan: Plan, plant: Plant, own: PlantRow, stay: Tried, weather?: Weather): Outcome<PotSwap[]> {
   const swaps: PotSwap[] = [];
   for (const other of plan.features.filter(isPot)) {

@@ -3,8 +3,8 @@ import type { PlantRow } from '../../plan/types.ts';
 import type { Tried } from './rank.ts';
 
 /**
- * Kinds that keep their leaves and so want sun in winter; all citrus and succulents do. Common practice, no source: in a
- * hard winter some of them drop theirs.
+ * Kinds that keep their leaves and so want sun in winter; all citrus and succulents do. Common practice, no source: in
+ * a hard winter some of them drop theirs.
  */
 const EVERGREEN: readonly string[] = [
   'olive',
@@ -49,7 +49,8 @@ export function isEvergreen({ id, group }: PlantRow): boolean {
 /**
  * Places in the order in which they suit an evergreen the whole year: one without winter sun must spare a tenth of
  * today's harm more, for it has to be left every autumn. Light decides before that, as in the order they come in.
- * @param inSummer the best in summer first @param harmNow where it stands [K·h/day] @param winterAt sun in mid-winter [h]
+ * @param inSummer the best in summer first @param harmNow where it stands [K·h/day]
+ * @param winterAt sun in mid-winter [h]
  */
 export function weighedWithWinter(
   inSummer: readonly Tried[],

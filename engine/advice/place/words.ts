@@ -57,7 +57,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
     const here = spots[0].winterSunHours < 0.5 ? 'none' : `${spots[0].winterSunHours.toFixed(0)} h`;
     notes.push(
       winterBest.isWanted
-        ? `Winter is spent elsewhere: ${sun}, at the best summer place ${here}. Carry it there in autumn, and back in spring.`
+        ? `Winter is spent elsewhere: ${sun}, at the best summer place ${here}. Carry it there in autumn.`
         : `In winter another place is sunnier: ${sun}, at the best summer place ${here}.`,
     );
   }

@@ -246,7 +246,7 @@ function sentences(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'ad
     const why = `for on a clear calm night a leaf is ${colder} colder than the air`;
     const text =
       help === 'none'
-        ? `${about} is too large to wrap or carry: water the soil the day before, and leave what is hurt on until spring.`
+        ? `${about} is too large to wrap or carry: water the soil the day before, and cut nothing off until spring.`
         : `${about}: ${help === 'carry' ? 'carry it in' : 'cover it'} when the forecast says ${limit(coverBelow)} or ` +
           `less, ${why}.`;
     advice.push({ basis: help === 'none' ? 'common practice' : 'our estimate', text: `${text}${often}` });

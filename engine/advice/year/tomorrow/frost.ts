@@ -11,7 +11,7 @@ import { type FrostHelp, frostHelp } from '../frost-help.ts';
 import { namesInside } from '../season/words.ts';
 import type { TomorrowTask } from './types.ts';
 
-/** A night is believed to freeze where the month's usual low is at most so many standard deviations away. Our choice. */
+/** A night is believed to freeze where the month's usual low is at most so many standard deviations off. Our choice. */
 const BELIEVED_SPREADS = 3;
 
 /**
@@ -48,7 +48,7 @@ export function frostTasks(plan: Plan, low: number, date: CivilDate, units: Unit
     ...task(
       morning,
       wrapped,
-      `Open the cover of ${namesInside(plan, wrapped)} once it is above freezing, before the sun heats what is under it.`,
+      `Open the cover of ${namesInside(plan, wrapped)} once it is above freezing, before the sun heats it up.`,
     ),
     ...task(morning, carried, `Carry ${namesInside(plan, carried)} out again once it is well above freezing.`),
   ];

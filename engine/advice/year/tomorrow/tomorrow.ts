@@ -71,7 +71,8 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
 
 /** Degrees of the other kind are the likeliest slip. */
 function highRefusal(high: number, units: Units): string {
-  const range = `The high must be a number between ${formatTemperature(-60, units)} and ${formatTemperature(60, units)}.`;
+  const [least, most] = [-60, 60].map((celsius) => formatTemperature(celsius, units));
+  const range = `The high must be a number between ${least} and ${most}.`;
   return units === 'metric' && high > 60 && high <= 130
     ? `${range} ${high.toFixed(0)} °F would be ${formatTemperature((high - 32) / 1.8, units)}.`
     : range;
