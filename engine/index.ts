@@ -282,10 +282,11 @@ export type {
 export { reviewOf } from './advice/review/review.ts';
 export type { FrostAdvice, FrostPlant } from './advice/year/frost.ts';
 export type { Advice } from './advice/year/advice.ts';
-export type { SeasonResult } from './advice/year/season/types.ts';
+export type { SeasonEvent, SeasonResult } from './advice/year/season/types.ts';
 export { seasonYearOf } from './advice/year/season/span.ts';
 export { seasonOf } from './advice/year/season/season.ts';
 export { sentenceCase } from './advice/year/season/words.ts';
+export { reviewHeadline, seasonHeadline } from './advice/words/year-headlines.ts';
 export { yearEntries } from './advice/review/year-entries.ts';
 export type { Forecast, Tomorrow, TomorrowTask } from './advice/year/tomorrow/types.ts';
 export { tomorrowOf } from './advice/year/tomorrow/tomorrow.ts';

@@ -131,7 +131,7 @@ test(
     expect(risksTold((await dates.textContent()) ?? '')).not.toContain('spray');
     await dates.getByText('Clay spray, only if you choose it').click();
     await dates.getByLabel('Plan coats of clay').check();
-    await coats.waitFor();
+    await coats.first().waitFor({ state: 'attached' });
     const told = (await dates.textContent()) ?? '';
     expect(cautionsMissing(told)).toEqual([]);
     expect(risksTold(told)).toEqual(expect.arrayContaining(['spray', 'cover for frost']));

@@ -2,6 +2,7 @@
 import { litresWords } from '../../advice/year/litres-words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
+import { seasonHeadline } from '../../advice/words/year-headlines.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
@@ -9,9 +10,17 @@ import type { Units } from '../../plan/units.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { table, wrapped } from './plain-text.ts';
 
-export function seasonText(plan: Plan, season: SeasonResult, units: Units, columns: number): string {
+/** A page is no wider than this, however wide the terminal. [characters] */
+const WIDEST = 100;
+
+/**
+ * The answer first, then the dates, then each subject; what a sentence rests on stands at the end, or beside it.
+ * @param sources whether beside each sentence
+ */
+export function seasonText(plan: Plan, season: SeasonResult, units: Units, room: number, sources: boolean): string {
+  const columns = Math.min(room, WIDEST);
   const list = (advice: readonly Advice[]) =>
-    advice.map((one) => wrapped(`- ${one.text} ${basisWords(one)}`, columns)).join('\n');
+    advice.map((one) => wrapped(`- ${one.text}${sources ? ` ${basisWords(one)}` : ''}`, columns)).join('\n');
   const cloth =
     season.cloth.length === 0
       ? wrapped('No cloth is drawn in this yard. Try an option that has one, or ask where one pays off.', columns)
@@ -20,19 +29,37 @@ export function seasonText(plan: Plan, season: SeasonResult, units: Units, colum
     .map(({ year, month, advice }) => `${monthWord(month)} ${year}\n${list(advice)}`)
     .join('\n\n');
   const blocks = [
+    [seasonHeadline(season), ...season.notes].map((line) => wrapped(line, columns)).join('\n'),
     wrapped(
       `${plan.name ?? 'The yard'}: the year around the summer of ${dateWords(season.from)} to ${dateWords(season.to)}`,
       columns,
     ),
-    ...season.notes.map((note) => wrapped(note, columns)),
-    `Cloth\n${cloth}`,
-    `Clay\n${list(season.clay.advice)}`,
-    `Water a day, by FAO-56\n${waterLines(plan, season, units, columns)}\n${list(waterAdvice())}`,
-    `Frost\n${list(season.frost.advice)}`,
     `Month by month\n\n${months}`,
+    `Cloth\n${cloth}`,
+    `Water a day\n${waterLines(plan, season, units, columns)}\n${list(waterAdvice())}`,
+    `Frost\n${list(season.frost.advice)}`,
+    `Clay\n${list(season.clay.advice)}`,
     `Take care\n${season.cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
+    ...(sources ? [] : [sourcesBlock(season, columns)]),
   ];
   return `${blocks.join('\n\n')}\n`;
+}
+
+/** Who says so, each once; the rest is common practice or our own estimate. */
+function sourcesBlock(season: SeasonResult, columns: number): string {
+  const all = [
+    ...season.cloth.flatMap(({ advice }) => advice),
+    ...waterAdvice(),
+    ...season.frost.advice,
+    ...season.clay.advice,
+  ];
+  const named = [...new Set(all.flatMap(({ source }) => source ?? []))];
+  const lines = [
+    ...named,
+    'Water by FAO Irrigation and Drainage Paper 56. All else is common practice or our own estimate; --sources says ' +
+      'which beside each sentence.',
+  ];
+  return `Sources\n${lines.map((line) => wrapped(`- ${line}`, columns)).join('\n')}`;
 }
 
 /** Sentences without their repeats: what is true of every cloth is said once. */

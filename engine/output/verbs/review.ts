@@ -1,6 +1,7 @@
 import { READING_PROTOCOL } from '../../advice/review/protocol.ts';
 import { reviewOf } from '../../advice/review/review.ts';
 import type { ReviewResult } from '../../advice/review/types.ts';
+import { reviewHeadline } from '../../advice/words/year-headlines.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
 import { nameOf } from '../../plan/names.ts';
@@ -38,15 +39,11 @@ function reviewText(plan: Plan, { sentences, damage, years }: ReviewResult, colu
   const scores = damage.map(
     ({ plant, date, score, words }) => `${nameOf(plan, plant)}, ${dateWords(date)}: ${score} of 5, ${words}.`,
   );
-  const twice =
-    years.length > 0
-      ? []
-      : [
-          'Two summers’ scores of the same plant are needed to say whether it fared better. One plant, one year ' +
-            'proves little.',
-        ];
+  const told = years.map(({ sentence }) => sentence);
+  const rest = years.length > 0 ? [] : ['One plant, one year proves little.'];
   const blocks = [
-    `Readings and years\n${list([...sentences, ...twice])}`,
+    wrapped(reviewHeadline(plan, { years, damage }), columns),
+    `Readings and years\n${list([...told, ...sentences.filter((each) => !told.includes(each)), ...rest])}`,
     `Damage noted\n${scores.length === 0 ? 'None.' : list(scores)}`,
     `How to take a reading\n${list(READING_PROTOCOL.map((one) => `${one.text} ${basisWords(one)}`))}`,
     `Take care\n${list(cautionsFor(['heat'], plan.cautions).map(({ text }) => text))}`,

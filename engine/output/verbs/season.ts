@@ -14,6 +14,7 @@ export const season: Verb = {
   options: [
     { name: 'ics', kind: 'flag', summary: 'the dates as an iCalendar file; importing it again changes nothing' },
     { name: 'clay', kind: 'flag', summary: 'coats of reflective clay too, which are planned only if chosen' },
+    { name: 'sources', kind: 'flag', summary: 'beside each sentence what it rests on' },
     {
       name: 'high',
       kind: 'text',
@@ -26,7 +27,7 @@ export const season: Verb = {
   examples: [
     'season demo',
     'season demo:lane --option B --ics',
-    'season demo --clay',
+    'season demo --clay --sources',
     'season demo --high 42 --day 2026-07-20',
     'season demo:lane --units imperial --json',
   ],
@@ -46,7 +47,7 @@ export const season: Verb = {
     return {
       ok: true,
       json: value,
-      text: seasonText(plan, value, request.units, request.page.columns),
+      text: seasonText(plan, value, request.units, request.page.columns, hasFlag(request, 'sources')),
       tellsRough: 'text and json',
     };
   },

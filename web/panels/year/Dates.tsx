@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import {
   formatFrostLimit,
   inYearlySpan,
@@ -10,11 +9,12 @@ import {
   waterTable,
   yearEntries,
 } from '../../../engine/index.ts';
-import type { Advice, FrostAdvice, FrostPlant, SeasonResult } from '../../../engine/index.ts';
+import type { Advice, FrostAdvice, FrostPlant, SeasonEvent, SeasonResult } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { findOut } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
 import { printPaper } from '../parts/paper/print-paper.ts';
 import { DataTable } from './DataTable.tsx';
 import { grounds } from './grounds.ts';
@@ -40,14 +40,14 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
       {season.notes.map((note) => (
         <p key={note}>{note}</p>
       ))}
-      {entries.map((entry) => (
-        <details key={entry.id} open={entry === next}>
-          <summary>
-            <strong>{spanWords(entry)}</strong> {entry.title}
-          </summary>
-          <Sentences advice={entry.advice} />
-        </details>
-      ))}
+      {next && <Entry entry={next} />}
+      {entries.length > 1 && (
+        <Fold title={entries.length === 2 ? 'One more date' : `${entries.length - 1} more dates`}>
+          {inOrder(entries.filter((entry) => entry !== next)).map((entry) => (
+            <Entry key={entry.id} entry={entry} />
+          ))}
+        </Fold>
+      )}
       <Fold title="Clay spray, only if you choose it">
         <ClayChoice />
         {clay.coats.length === 0 && <Sentences advice={clay.advice} />}
@@ -82,13 +82,31 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
           Print the year on a page
         </button>
       </div>
-      <h3>Take care</h3>
-      <ul class="year-cautions">
-        {season.cautions.map(({ id, text }) => (
-          <li key={id}>{text}</li>
-        ))}
-      </ul>
+      <Fold title="Take care">
+        <ul class="year-cautions">
+          {season.cautions.map(({ id, text }) => (
+            <li key={id}>{text}</li>
+          ))}
+        </ul>
+      </Fold>
     </section>
+  );
+}
+
+/** What comes next first; what is over this year last. */
+function inOrder(entries: readonly SeasonEvent[]): readonly SeasonEvent[] {
+  const isOver = ({ to }: SeasonEvent): boolean => to < today();
+  return [...entries.filter((entry) => !isOver(entry)), ...entries.filter(isOver)];
+}
+
+function Entry({ entry }: { readonly entry: SeasonEvent }) {
+  return (
+    <details>
+      <summary>
+        <strong>{spanWords(entry)}</strong> {entry.title}
+      </summary>
+      <Sentences advice={entry.advice} />
+    </details>
   );
 }
 
@@ -109,15 +127,6 @@ function ClayChoice() {
       />{' '}
       Plan coats of clay
     </label>
-  );
-}
-
-function Fold({ title, children }: { readonly title: string; readonly children: ComponentChildren }) {
-  return (
-    <details>
-      <summary>{title}</summary>
-      {children}
-    </details>
   );
 }
 

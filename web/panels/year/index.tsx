@@ -2,17 +2,18 @@ import '../parts/feature/style.css';
 import '../parts/paper/pages.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
-import { yearEntries, dayWords } from '../../../engine/index.ts';
+import { dayWords, reviewHeadline, seasonHeadline, yearEntries } from '../../../engine/index.ts';
 import { cardNext } from '../../state/next.ts';
 import { shownOptions } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { Dates } from './Dates.tsx';
 import { Diary } from './diary/Diary.tsx';
 import { NextYear } from './NextYear.tsx';
 import { page, PAGES } from './page.ts';
 import { Review } from './review/Review.tsx';
-import { season, today } from './season.ts';
+import { review, season, today } from './season.ts';
 import { TomorrowPage } from './TomorrowPage.tsx';
 import { YearStrip } from './strip/YearStrip.tsx';
 
@@ -26,8 +27,16 @@ export function YearCard() {
   useEffect(() => {
     cardNext.value = words === null ? null : { text: words };
   }, [words]);
+  const looked = review.value.shown?.value;
+  const says =
+    page.value === 'Did it work?' && looked
+      ? reviewHeadline(plan.value, looked)
+      : result
+        ? seasonHeadline(result)
+        : null;
   return (
     <div class="year-card">
+      <StageAnswer says={says} act={null} />
       {options.length > 0 && (
         <ChoiceBox
           label="The year of"

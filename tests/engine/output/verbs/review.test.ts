@@ -8,6 +8,7 @@ test.each(review.examples)('%s', async (line) => {
   expect(out).not.toMatch(/undefined|NaN|\[object/);
   if (!line.includes('--json')) {
     expect(out.replaceAll(/\s+/g, ' ')).toContain('One plant, one year proves little.');
+    expect(out).toMatch(/^One summer’s damage is noted: score /);
     expect(out).toContain('Heat: work before 11');
     expect(out.split('\n').every((text) => text.length <= 80)).toBe(true);
   }

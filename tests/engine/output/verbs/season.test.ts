@@ -19,10 +19,19 @@ test.each(season.examples)('%s', async (line) => {
   }
 });
 
+test('the answer comes first, the sources last or, asked for, beside each sentence', async () => {
+  const [plain, sourced] = await Promise.all([runLine('season demo'), runLine('season demo --clay --sources')]);
+  expect(plain.out).toMatch(/^Heat from \d+ \w+ to \d+ \w+, frost from 10 December\.\n/);
+  expect(plain.out.split('\n')[0].split(' ').length).toBeLessThanOrEqual(20);
+  expect(plain.out.indexOf('Sources')).toBeGreaterThan(plain.out.indexOf('Take care'));
+  expect(plain.out).not.toContain('[our estimate]');
+  expect(sourced.out).toContain('[our estimate]');
+});
+
 test('imperial reads in gallons, ounces and degrees Fahrenheit, metric in litres, grams and degrees Celsius', async () => {
   const [metric, imperial] = await Promise.all([
-    runLine('season demo:lane --units metric'),
-    runLine('season demo:lane --units imperial'),
+    runLine('season demo:lane --clay --units metric'),
+    runLine('season demo:lane --clay --units imperial'),
   ]);
   expect(metric.out).toMatch(/\d L\b[\s\S]*\d g\b|\d g\b[\s\S]*\d L\b/);
   expect(imperial.out).toMatch(/gal\b/);

@@ -1,0 +1,31 @@
+/** The one sentence with which the year opens, and the one with which a look back does. */
+import { dayWords } from '../../plan/dates.ts';
+import { nameOf } from '../../plan/names.ts';
+import type { Plan } from '../../plan/types.ts';
+import type { ReviewResult } from '../review/types.ts';
+import type { SeasonResult } from '../year/season/types.ts';
+import { sentenceCase } from '../year/season/words.ts';
+import { shortEnough } from './headline-length.ts';
+
+/** When heat, cloth and frost come, by their first days. */
+export function seasonHeadline({ events, frost }: SeasonResult): string {
+  const first = (kind: string) => events.find((event) => event.kind === kind);
+  const [heat, up] = [first('heat'), first('cloth-up')];
+  const hot = heat === undefined ? 'no heat that harms' : `heat from ${dayWords(heat.from)} to ${dayWords(heat.to)}`;
+  const cloth = up === undefined ? '' : `, cloth up by ${dayWords(up.from)}`;
+  const cold = frost.window === null ? '' : `, frost from ${dayWords(frost.window.first)}`;
+  return shortEnough(sentenceCase(`${hot}${cloth}${cold}.`), sentenceCase(`${hot}${cold}.`));
+}
+
+/** Whether it worked, by what has been noted so far. */
+export function reviewHeadline(plan: Plan, { years, damage }: Pick<ReviewResult, 'years' | 'damage'>): string {
+  const [first] = years;
+  if (first !== undefined) return first.headline;
+  const [noted] = damage;
+  return noted === undefined
+    ? 'Nothing to hold against each other yet: note the damage of each summer, also where there is none.'
+    : shortEnough(
+        `One summer’s damage is noted: score ${nameOf(plan, noted.plant)} again after the next, and it can be told.`,
+        'One summer’s damage is noted: score the same plants again after the next.',
+      );
+}
