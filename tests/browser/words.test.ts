@@ -9,6 +9,7 @@ const MOST = {
   'Draw the yard': { first: 120, all: 400 },
   'Find the heat': { first: 80, all: 400 },
   'Place a pot': { first: 80, all: 400 },
+  'Through the year': { first: 80, all: 1000 },
 } as const;
 
 interface Words {

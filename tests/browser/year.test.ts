@@ -129,20 +129,21 @@ test(
     const coats = dates.locator('summary').filter({ hasText: 'Clay:' });
     expect(await coats.count()).toBe(0);
     expect(risksTold((await dates.textContent()) ?? '')).not.toContain('spray');
-    await dates.getByText('Clay spray, only if you choose it').click();
+    await dates.getByText('Clay spray', { exact: true }).click();
     await dates.getByLabel('Plan coats of clay').check();
     await coats.first().waitFor({ state: 'attached' });
     const told = (await dates.textContent()) ?? '';
     expect(cautionsMissing(told)).toEqual([]);
     expect(risksTold(told)).toEqual(expect.arrayContaining(['spray', 'cover for frost']));
-    await dates.getByText('Water: how much a day').click();
+    await dates.getByText('Water a day', { exact: true }).click();
     await dates.getByRole('row').filter({ hasText: 'Lemon pot' }).getByText(/\sL$/).first().waitFor();
-    await dates.getByText('Frost: how many nights').click();
+    await dates.getByText('Frost', { exact: true }).click();
     await dates
       .getByText(/^Put the cover on before sunset/)
       .last()
       .waitFor();
 
+    await dates.getByText('Calendar and paper', { exact: true }).click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       dates.getByRole('button', { name: 'Save the calendar (.ics)' }).click(),
@@ -161,6 +162,7 @@ test(
     }
 
     // An option's cloth has its dates before it stands.
+    await page.getByText('In words', { exact: true }).click();
     await page.getByText('Cloth up: none this year').waitFor();
     await page.getByLabel('The year of').selectOption({ index: 1 });
     await page.getByText(/^Cloth up: \d+ \w+ to \d+ \w+$/).waitFor();

@@ -33,13 +33,10 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
   const water = waterTable(plan.value, season, units.value);
   return (
     <section aria-label="Dates of the year">
-      <h2>What to do when</h2>
+      <h2 class="unseen">What to do when</h2>
       {entries.length === 0 && (
         <p>No date this year: no cloth is drawn that spares harm, and nothing needs clay or a winter cover.</p>
       )}
-      {season.notes.map((note) => (
-        <p key={note}>{note}</p>
-      ))}
       {next && <Entry entry={next} />}
       {entries.length > 1 && (
         <Fold title={entries.length === 2 ? 'One more date' : `${entries.length - 1} more dates`}>
@@ -48,40 +45,37 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
           ))}
         </Fold>
       )}
-      <Fold title="Clay spray, only if you choose it">
+      <Fold title="Clay spray">
         <ClayChoice />
         {clay.coats.length === 0 && <Sentences advice={clay.advice} />}
       </Fold>
-      <Fold title="Water: how much a day, by plant and pot">
+      <Fold title="Water a day">
         {water.rows.length > 0 && <DataTable head={['Plant', ...water.head.slice(1)]} rows={water.rows} />}
         <Sentences advice={waterAdvice()} />
       </Fold>
-      <Fold title="Frost: how many nights, and the winter cover">
+      <Fold title="Frost">
         {frost.plants.length > 0 && <FrostTable frost={frost} />}
         <Sentences advice={frost.advice} />
       </Fold>
-      <Fold title="Month by month">
-        {season.months.map(({ year, month, advice }) => (
-          <div key={`${year}-${month}`}>
-            <h3>
-              {monthWord(month)} {year}
-            </h3>
-            <Sentences advice={advice} />
-          </div>
+      <Fold title="Calendar and paper">
+        {season.notes.map((note) => (
+          <p key={note}>{note}</p>
         ))}
+        <div class="editor-buttons">
+          <button
+            type="button"
+            disabled={entries.length === 0}
+            onClick={() =>
+              offerFile(fileNameOf(plan.value, '.ics'), seasonCalendar(plan.value, season), 'text/calendar')
+            }
+          >
+            Save the calendar (.ics)
+          </button>
+          <button type="button" onClick={() => printPaper(<YearPaper season={season} />)}>
+            Print the year on a page
+          </button>
+        </div>
       </Fold>
-      <div class="editor-buttons">
-        <button
-          type="button"
-          disabled={entries.length === 0}
-          onClick={() => offerFile(fileNameOf(plan.value, '.ics'), seasonCalendar(plan.value, season), 'text/calendar')}
-        >
-          Save the calendar (.ics)
-        </button>
-        <button type="button" onClick={() => printPaper(<YearPaper season={season} />)}>
-          Print the year on a page
-        </button>
-      </div>
       <Fold title="Take care">
         <ul class="year-cautions">
           {season.cautions.map(({ id, text }) => (
@@ -99,13 +93,16 @@ function inOrder(entries: readonly SeasonEvent[]): readonly SeasonEvent[] {
   return [...entries.filter((entry) => !isOver(entry)), ...entries.filter(isOver)];
 }
 
+/** Kinds of which the fold of frost says everything. */
+const IN_FULL_BELOW: readonly SeasonEvent['kind'][] = ['frost', 'winter-cover'];
+
 function Entry({ entry }: { readonly entry: SeasonEvent }) {
   return (
     <details>
       <summary>
         <strong>{spanWords(entry)}</strong> {entry.title}
       </summary>
-      <Sentences advice={entry.advice} />
+      {IN_FULL_BELOW.includes(entry.kind) ? <p>All of it stands under Frost.</p> : <Sentences advice={entry.advice} />}
     </details>
   );
 }

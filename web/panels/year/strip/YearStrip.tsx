@@ -4,6 +4,7 @@ import { plan } from '../../../state/yard.ts';
 import { bandsOf, marksOn, notedBands } from './bands.ts';
 import type { Band, Mark, Span } from './bands.ts';
 import { dayWords } from '../../../../engine/index.ts';
+import { Fold } from '../../parts/answer/Fold.tsx';
 import { today } from '../season.ts';
 import { isOn, piecesOn, placeOn, stripOf } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
@@ -36,18 +37,20 @@ export function YearStrip({ season }: { readonly season: SeasonResult }) {
       </p>
       {(earlier !== null || marksBefore.length > 0) && <Lines strip={before} bands={bandsBefore} marks={marksBefore} />}
       <Lines strip={strip} bands={bandsOf(now, season)} marks={marksOn(strip, now)} />
-      <ul class="year-words">
-        {bandsOf(now, season).map(({ look, spans }) => (
-          <li key={look}>
-            <strong>{WORDS[look]}:</strong> {bandWords(look, spans)}
-          </li>
-        ))}
-        {marksBefore.length + marksOn(strip, now).length > 0 && (
-          <li>
-            <strong>Noted:</strong> ▼ damage, ● a reading; each stands in the diary.
-          </li>
-        )}
-      </ul>
+      <Fold title="In words">
+        <ul class="year-words">
+          {bandsOf(now, season).map(({ look, spans }) => (
+            <li key={look}>
+              <strong>{WORDS[look]}:</strong> {bandWords(look, spans)}
+            </li>
+          ))}
+          {marksBefore.length + marksOn(strip, now).length > 0 && (
+            <li>
+              <strong>Noted:</strong> ▼ damage, ● a reading; each stands in the diary.
+            </li>
+          )}
+        </ul>
+      </Fold>
       {earlier !== null && (
         <details>
           <summary>{before.year} in words</summary>
