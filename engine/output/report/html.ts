@@ -39,10 +39,12 @@ table { border-collapse: collapse; width: 100%; } th, td { text-align: left; ver
   `border-bottom: 1px solid #999; }
 .number { text-align: right; font-variant-numeric: tabular-nums; } .rough { border: 2px solid black; padding: 1mm ` +
   `2mm; font-weight: bold; }
-svg { display: block; width: 100%; max-height: 140mm; } figure { margin: 0 0 4mm; } .cut svg { max-height: 70mm; } ` +
+svg { display: block; } svg:not([width]) { width: 100%; max-height: 140mm; }
+figure { margin: 0 0 4mm; } .cut svg { max-height: 70mm; } ` +
   `.key svg { max-height: 9mm; }
 tr, li, figure { break-inside: avoid; } thead { display: table-header-group; } p, li { overflow-wrap: anywhere; }
 #cautions li { list-style-type: "☐ "; }
+@media screen { svg[width] { max-width: 100%; height: auto; } }
 @media print { body { max-width: none; padding: 0; } }
 `;
 

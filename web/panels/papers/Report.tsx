@@ -12,7 +12,7 @@ import { printPaper } from '../parts/paper/print-paper.ts';
 const HANDOUT_STYLE =
   `
 .handout #numbers, .handout #year, .handout #sure, .handout section[id^="cut-"]:not(#cut-1) { display: none; }
-.handout { font-size: 9pt; line-height: 1.25; } .handout #map svg { max-height: 90mm; } .handout .key svg { ` +
+.handout { font-size: 9pt; line-height: 1.25; } .handout .key svg { ` +
   `max-height: 7mm; } .handout #cut-1 svg { max-height: 48mm; }
 .handout h1 { font-size: 15pt; } .handout h2 { margin: 3mm 0 1mm; font-size: 11pt; } .handout ul { margin: 0; } ` +
   `.handout p { margin: 0 0 1mm; }
