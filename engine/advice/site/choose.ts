@@ -58,10 +58,10 @@ function ofDensity(cloth: Canopy | Screen, density: number): Canopy | Screen {
   return { ...cloth, density, drops: cloth.drops.map((drop) => ({ ...drop, density })) };
 }
 
-function scoreOf({ targets, pairs, leaves }: LaidOut): TogetherScore {
+export function scoreOf({ targets, pairs, leaves }: LaidOut): TogetherScore {
   return togetherScore(targets, pairs, leaves);
 }
 
-function sparedBy(score: TogetherScore, cloth: Candidate['cloth']): number {
+export function sparedBy(score: TogetherScore, cloth: Candidate['cloth']): number {
   return score(cloth).reduce((sum, each) => sum + each, 0);
 }

@@ -125,9 +125,16 @@ function rowsFor({ plants }: Targets, { ids }: WhoCounts): PlantRow[] {
 /** The longest bay of the frame that a cloth gets. [m] */
 function bayReader(plan: Plan, prices: Prices): (cloth: Canopy | Screen) => number {
   const usual = new Map<string, number>();
+  const known = new Map<string, number>();
   const bayOf = (cloth: Canopy | Screen): number => {
-    const read = briefOf(cloth, plan);
-    return read.ok ? read.brief.maxBay : Infinity;
+    // A brief is dear, and the same for all of a form with the same frame.
+    const key = `${hungOf(cloth).form()} ${JSON.stringify(cloth.frame)}`;
+    let bay = known.get(key);
+    if (bay === undefined) {
+      const read = briefOf(cloth, plan);
+      known.set(key, (bay = read.ok ? read.brief.maxBay : Infinity));
+    }
+    return bay;
   };
   return (cloth) => {
     const bay = usual.get(cloth.kind) ?? bayOf(cloth);

@@ -16,16 +16,17 @@ const ANY_SIDES = [1, 1.5, 2, 2.5, 3, 3.5, 4] as const;
 const SITE_DEFAULTS = {
   kinds: ['roof', 'roof with drops', 'screen'],
   step: 0.25,
-  turnStep: 5,
+  turnStep: 15,
   count: 1,
   keepLight: true,
+  betweenSteps: true,
   maxScores: Infinity,
 } as const satisfies Partial<SiteRequest>;
 
 const MOST_SIDE = 12;
 /** Heights that hide are rounded down to this and tried between these. [m] */
 const HIDING_STEP = 0.05;
-const LOWEST_HIDING = 1;
+const LOWEST_HIDING = 1.5;
 const HIGHEST_HIDING = 3;
 const ROUNDING = 1e-6;
 const MOST_COUNT = 4;

@@ -12,6 +12,7 @@ import { type Progress, stretch } from './progress.ts';
 import { mayTake } from './rules/light-left.ts';
 import { densestFor } from './rules/suits.ts';
 import type { Contest } from './search/contest.ts';
+import { betweenSteps } from './refine/between-steps.ts';
 import { searchYard } from './search-yard.ts';
 import type { Added, SiteOption, SiteRequest, SiteResult, SiteTried } from './types.ts';
 import { notesOf, rulePrices, sentenceOf } from './words.ts';
@@ -29,11 +30,10 @@ export function siteOf(
   if (!laidOut.ok) return laidOut;
   const contest = searchYard(laidOut.value, stretch(progress, 0.15, 0.8));
   progress(0.8, 'what to choose between');
-  const full = inFull(laidOut.value, stretch(progress, 0.82, 1));
-  const answers = answersOf(candidatesOf(laidOut.value, contest), (candidate) =>
-    weighed(laidOut.value, full, candidate),
-  );
-  return { ok: true, value: resultOf(laidOut.value, contest, full, answers) };
+  const near = betweenSteps(laidOut.value, candidatesOf(laidOut.value, contest));
+  const full = inFull(laidOut.value, stretch(progress, 0.85, 1));
+  const answers = answersOf(near.candidates, (candidate) => weighed(laidOut.value, full, candidate));
+  return { ok: true, value: resultOf(laidOut.value, contest, full, answers, near.tried) };
 }
 
 /** A candidate in full, with its cost as the search ranks it where no price is known. */
@@ -68,7 +68,13 @@ const ROUNDING = 1e-9;
 
 type Answered = Answer<Candidate, ReturnType<typeof weighed>>;
 
-function resultOf(laidOut: LaidOut, contest: Contest, full: InFull, answers: readonly Answered[]): SiteResult {
+function resultOf(
+  laidOut: LaidOut,
+  contest: Contest,
+  full: InFull,
+  answers: readonly Answered[],
+  between: number,
+): SiteResult {
   const { count } = laidOut.request;
   const served = servedBy(answers);
   const options = optionsOf(laidOut, answers, served);
@@ -80,7 +86,7 @@ function resultOf(laidOut: LaidOut, contest: Contest, full: InFull, answers: rea
     bound,
     gap: bound > 0 ? (bound - best) / bound : 0,
     proven: contest.isOpen && count === 1,
-    tried: triedOf(laidOut, contest, full),
+    tried: { ...triedOf(laidOut, contest, full), between },
     harm: full.harm,
     served,
     uncounted: laidOut.counting.uncounted,
@@ -136,7 +142,7 @@ function triedOf(
   { lattice, sizes, densities, targets, pairs }: LaidOut,
   { candidates, forbidden, scored }: Contest,
   { bedSampleError }: InFull,
-): SiteTried {
+): Omit<SiteTried, 'between'> {
   return {
     kinds: lattice.kinds,
     sizes,

@@ -57,6 +57,8 @@ export interface SiteRequest {
   readonly keepLight?: boolean;
   /** Candidates scored in full, at most; where the search stops so, `proven` is false and `gap` says by how much. */
   readonly maxScores?: number;
+  /** Whether the most promising are moved about between the steps of the lattice, too. */
+  readonly betweenSteps?: boolean;
   readonly weather?: Weather;
   readonly units?: Units;
 }
@@ -204,6 +206,8 @@ export interface SiteTried {
   readonly outbid: number;
   readonly forbidden: number;
   readonly scored: number;
+  /** Places tried between the steps. */
+  readonly between: number;
   /** Points at which plants were judged, heat days, and pairs of point and sample that harm. */
   readonly points: number;
   readonly heatDays: number;
@@ -219,11 +223,11 @@ export interface SiteTried {
 export interface SiteResult {
   /** In the order in which they are advised: most for money, most, least; none that another beats in both. */
   readonly options: readonly SiteOption[];
-  /** No place on the lattice spares more. [K·h/day] */
+  /** No place on the lattice spares more; between its steps one may. [K·h/day] */
   readonly bound: number;
   /** bound − the best, as a share of the bound. */
   readonly gap: number;
-  /** Whether the search ran to its end, so that the best is the lattice's best. */
+  /** Whether the search ran to its end, so that no place on the lattice spares more than the best. */
   readonly proven: boolean;
   readonly tried: SiteTried;
   /** Σ worth × harm of the plants that count, as the yard is. [K·h/day] */

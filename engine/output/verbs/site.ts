@@ -321,10 +321,15 @@ function searchedWords({ tried, bound, gap, proven }: SiteResult): string {
   const end = proven
     ? 'none of them spares more than the first'
     : `the best may be ${(100 * gap).toFixed(1)} % better at most`;
+  const between =
+    tried.between > 0
+      ? `Between these steps ${count(tried.between)} more places were tried round the best: what is found there is not ` +
+        `proven the best. `
+      : '';
   return (
     `Searched ${count(tried.candidates)} places in steps of ${tried.step} m and ${tried.turns} turns: ` +
     `${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
-    `(bound ${bound.toFixed(1)} K·h a day). Harm is the leaf’s excess over its limit, summed over a hot day of ` +
+    `(bound ${bound.toFixed(1)} K·h a day). ${between}Harm is the leaf’s excess over its limit, summed over a hot day of ` +
     `each month; beds were searched on samples of their cells, off by ${tried.bedSampleError.toFixed(2)} K·h at most.`
   );
 }

@@ -187,9 +187,10 @@ function Searched({ result: { tried, bound, gap, proven } }: { readonly result: 
         {tried.candidates} places looked at: {tried.forbidden} forbidden by a rule or the ground, {tried.outbid} shown
         to be no better, {tried.scored} worked out in full.{' '}
         {proven
-          ? 'The first is the best of them all.'
+          ? 'None of them spares more than the best shown.'
           : `Stopped early: the best can be at most ${percentWords(gap)} better.`}{' '}
-        No place spares more than {harmWords(bound)} a hot day.
+        No place in these steps spares more than {harmWords(bound)} a hot day; between them {tried.between} more were
+        tried round the best, and what is found there is not proven.
       </p>
     </details>
   );

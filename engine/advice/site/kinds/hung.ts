@@ -76,11 +76,14 @@ function hungScreen(screen: Screen): HungCloth {
   const { path, height, density } = screen;
   const bottom = bottomOf(screen);
   const [a, b] = [path[0], path[path.length - 1]];
-  const length = Math.round(distance(a, b) * 1000) / 1000;
   const corners = (): PlanPoint[] => cleanPath(path);
+  const legs = corners()
+    .slice(1)
+    .map((end, k) => Math.round(distance(corners()[k], end) * 1000) / 1000);
+  const length = legs.reduce((sum, leg) => sum + leg, 0);
   return {
     word: 'screen',
-    name: 'A screen',
+    name: legs.length > 1 ? 'A screen with a corner' : 'A screen',
     overhead: () => null,
     uprights: () =>
       corners()
@@ -96,7 +99,7 @@ function hungScreen(screen: Screen): HungCloth {
       density,
       drops: [],
     }),
-    form: () => `screen ${height} ${length} ${density}`,
+    form: () => ['screen', height, ...legs, density].join(' '),
   };
 }
 

@@ -51,14 +51,15 @@ export function yardRules(
     roofCovers: ground.roofCovers,
     objections(cloth) {
       const hung = hungOf(cloth);
-      const shape = footprintOf(cloth);
-      const onProperty = shape.every(ground.isIn) && !pathsCross(outlineOf(shape), fence);
+      const shapes = shapesOf(cloth);
+      const onProperty = shapes.every((shape) => shape.every(ground.isIn) && !pathsCross(outlineOf(shape), fence));
       if (!onProperty || !clothFits(ground, hung, cloth.height) || !hung.posts(maxBayOf(cloth)).every(ground.postFits))
         return 'ground';
       const broken: SiteRule[] = [];
       if (cloth.height > cap + ROUNDING) broken.push('height');
-      if (setback > 0 && distanceToShape(shape, fence) < setback - ROUNDING) broken.push('setback');
-      if (kept.some((ring) => meets(shape, ring))) broken.push('keepout');
+      if (setback > 0 && shapes.some((shape) => distanceToShape(shape, fence) < setback - ROUNDING))
+        broken.push('setback');
+      if (kept.some((ring) => shapes.some((shape) => meets(shape, ring)))) broken.push('keepout');
       return broken;
     },
   };
@@ -125,6 +126,12 @@ function bayReader(plan: Plan): (cloth: Canopy | Screen) => number {
     }
     return bay;
   };
+}
+
+/** The ground under cloth: a ring, or a line for each leg of a screen. */
+function shapesOf(cloth: Canopy | Screen): PlanPoint[][] {
+  const shape = footprintOf(cloth);
+  return cloth.kind === 'canopy' ? [shape] : shape.slice(1).map((end, k) => [shape[k], end]);
 }
 
 function outlineOf(shape: readonly PlanPoint[]): readonly PlanPoint[] {

@@ -25,6 +25,8 @@ export interface Judges {
   isCautioned(cloth: Canopy | Screen): boolean;
 }
 
+/** What a rule costs is told to this: what spares less more without it is not looked for. Our choice. */
+const WORTH_A_PRICE = 1.02;
 /** Bounds are sums in another order than scores. */
 const ROUNDING = 1e-9;
 
@@ -196,7 +198,7 @@ export class Contest {
   }
 
   private toBeatWithout(rule: SiteRule): number {
-    return Math.max(this.leader, this.without.get(rule)?.spared ?? 0) + ROUNDING;
+    return WORTH_A_PRICE * Math.max(this.leader, this.without.get(rule)?.spared ?? 0) + ROUNDING;
   }
 
   private keepsLate(cloth: Canopy | Screen): boolean {

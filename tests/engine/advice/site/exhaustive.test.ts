@@ -25,6 +25,7 @@ function requestOf(seed: number): SiteRequest {
     step: 0.5,
     turnStep: seed % 4 === 0 ? 45 : 90,
     keepLight: false,
+    betweenSteps: false,
   };
 }
 

@@ -29,6 +29,7 @@ const ROOF: SiteRequest = {
   step: 0.5,
   turnStep: 30,
   keepLight: false,
+  betweenSteps: false,
 };
 
 function scorerOf(plan: Plan): (cloth: Canopy) => number {

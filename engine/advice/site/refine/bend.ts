@@ -1,0 +1,28 @@
+import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
+import type { PlanPoint, Screen } from '../../../plan/types.ts';
+
+/** Where a screen is bent, as shares of its length. */
+const BENDS = [1 / 3, 1 / 2, 2 / 3] as const;
+/** A shorter screen is not bent: each leg wants a post at either end. [m] */
+const LEAST_LENGTH = 1.5;
+
+/** A straight screen's cloth on two legs that stand square to each other, bent to either side of it. */
+export function bentFrom(screen: Screen): Screen[] {
+  const path = cleanPath(screen.path);
+  if (path.length !== 2) return [];
+  const [a, b] = path;
+  const length = distance(a, b);
+  if (length < LEAST_LENGTH) return [];
+  const along = (share: number): PlanPoint => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
+  return BENDS.flatMap((share) => {
+    const corner = along(share);
+    return [90, -90].flatMap((turn): Screen[] => [
+      { ...screen, path: [a, corner, rounded(turned(b, corner, turn))] },
+      { ...screen, path: [rounded(turned(a, corner, turn)), corner, b] },
+    ]);
+  });
+}
+
+function rounded([x, y]: PlanPoint): PlanPoint {
+  return [Math.round(x * 1000) / 1000, Math.round(y * 1000) / 1000];
+}

@@ -1,0 +1,109 @@
+import type { Canopy, Screen } from '../../../plan/types.ts';
+import { answersOf } from '../answers.ts';
+import { type Candidate, scoreOf, sparedBy } from '../choose.ts';
+import type { LaidOut } from '../lay-out.ts';
+import { bentFrom } from './bend.ts';
+import { type Move, movesOf } from './moves.ts';
+import { refined } from './refine.ts';
+
+/** What was found between the steps of the lattice, beside what the lattice has. */
+export interface BetweenSteps {
+  readonly candidates: readonly Candidate[];
+  /** Places tried. */
+  readonly tried: number;
+}
+
+/** The best of each kind that are moved about, the answers of the lattice aside. */
+const BEST_OF_A_KIND = 1;
+const ROUNDING = 1e-9;
+
+/**
+ * Moves the most promising candidates about between the steps of the lattice, and bends screens round a corner. What
+ * comes of it costs no more, a bent screen's corner post aside, and breaks no rule; nobody proves that it is the best.
+ */
+export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[]): BetweenSteps {
+  if (!laidOut.request.betweenSteps) return { candidates, tried: 0 };
+  const mover = moverOf(laidOut);
+  const found: Candidate[] = [];
+  for (const candidate of promising(candidates)) {
+    const straight = mover.moved(candidate, candidate.cost);
+    found.push(straight);
+    const [cloth] = straight.cloth;
+    if (straight.kind !== 'screen' || cloth.kind !== 'screen') continue;
+    for (const bent of bentFrom(cloth)) {
+      const turned = mover.moved({ ...straight, cloth: [bent], spared: 0 }, Infinity);
+      if (turned.spared > straight.spared) found.push(turned);
+    }
+  }
+  return { candidates: [...candidates, ...found], tried: mover.tried() };
+}
+
+function promising(candidates: readonly Candidate[]): Candidate[] {
+  const best = candidates.toSorted((a, b) => b.spared - a.spared);
+  const kinds = [...new Set(candidates.map(({ kind }) => kind))];
+  const answers = answersOf(candidates, (candidate) => candidate).map(({ candidate }) => candidate);
+  const ofKinds = kinds.flatMap((kind) => best.filter((one) => one.kind === kind).slice(0, BEST_OF_A_KIND));
+  return [...new Set([...answers, ...ofKinds])];
+}
+
+interface Mover {
+  /** The candidate, each of its pieces moved in turn. @param most it may cost; Infinity: whatever */
+  moved(candidate: Candidate, most: number): Candidate;
+  tried(): number;
+}
+
+function moverOf(laidOut: LaidOut): Mover {
+  const { judges, request, lattice, cap } = laidOut;
+  const score = scoreOf(laidOut);
+  const isAny = (asked: unknown) => asked === undefined || asked === 'any';
+  const freedom = { height: isAny(request.heights), form: isAny(request.sizes) };
+  const heights = { canopy: lattice.roof.heights, screen: lattice.screen.tops };
+  const inLimits = ({ kind, height }: Canopy | Screen) =>
+    height >= Math.min(...heights[kind]) - ROUNDING &&
+    height <= Math.min(cap, Math.max(...heights[kind])) + ROUNDING;
+  let tried = 0;
+  const piece = (
+    cloth: Canopy | Screen,
+    others: readonly (Canopy | Screen)[],
+    most: number,
+    moves: readonly Move[],
+  ): Canopy | Screen => {
+    const cautioned = judges.isCautioned(cloth);
+    const result = refined(cloth, moves, {
+      spared: (one) => sparedBy(score, [...others, one]),
+      mayStand: (one) => inLimits(one) && isEmpty(judges.objections(one)),
+      mayWin: (one) =>
+        isEmpty(judges.lateObjections([...others, one])) &&
+        judges.cost(one) <= most + ROUNDING &&
+        (cautioned || !judges.isCautioned(one)),
+    });
+    tried += result.tried;
+    return result.cloth;
+  };
+  const stands = (cloth: Candidate['cloth']) =>
+    cloth.every((one) => inLimits(one) && isEmpty(judges.objections(one))) && isEmpty(judges.lateObjections(cloth));
+  return {
+    tried: () => tried,
+    moved(candidate, most) {
+      let cloth = candidate.cloth;
+      const moves = movesOf(freedom);
+      for (const k of cloth.keys()) {
+        const others = cloth.filter((_, n) => n !== k);
+        const limit = most === Infinity ? Infinity : judges.cost(cloth[k]);
+        const moved = piece(cloth[k], others, limit, moves);
+        cloth = cloth.map((one, n) => (n === k ? moved : one));
+      }
+      return {
+        ...candidate,
+        cloth,
+        spared: stands(cloth) ? sparedBy(score, cloth) : 0,
+        cost: cloth.reduce((sum, one) => sum + judges.cost(one), 0),
+        cautioned: cloth.some(judges.isCautioned),
+      };
+    },
+  };
+}
+
+function isEmpty(objections: 'ground' | readonly unknown[]): boolean {
+  return objections !== 'ground' && objections.length === 0;
+}

@@ -1,0 +1,127 @@
+import { bottomOf, turnOf } from '../../../plan/defaults.ts';
+import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
+import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
+
+/** What may change of a cloth besides its place and turn. */
+export interface Freedom {
+  /** Its height. */
+  readonly height: boolean;
+  /** Its proportions; it never gets more cloth. */
+  readonly form: boolean;
+}
+
+/** One way in which a cloth may change, by steps that get smaller: metres, or degrees. */
+export interface Move {
+  readonly steps: readonly number[];
+  /** @returns `null` where the cloth cannot change so */
+  apply(cloth: Canopy | Screen, by: number): Canopy | Screen | null;
+}
+
+/** Steps end where a hand with a tape cannot tell them any more. [m], [°] */
+const PLACE_STEPS = [0.12, 0.06, 0.03] as const;
+const TURN_STEPS = [8, 3, 1] as const;
+const HEIGHT_STEPS = [0.1, 0.05, 0.05] as const;
+const FORM_STEPS = [0.25, 0.1, 0.05] as const;
+/** No side of a cloth gets shorter than this, no screen lower. [m] */
+const LEAST_SIDE = 0.75;
+
+export function movesOf({ height, form }: Freedom): Move[] {
+  return [
+    { steps: PLACE_STEPS, apply: (cloth, by) => shifted(cloth, by, 0) },
+    { steps: PLACE_STEPS, apply: (cloth, by) => shifted(cloth, 0, by) },
+    { steps: TURN_STEPS, apply: turnedBy },
+    ...(height ? [{ steps: HEIGHT_STEPS, apply: raised }] : []),
+    ...(form ? [{ steps: FORM_STEPS, apply: longer }] : []),
+    { steps: FORM_STEPS, apply: bentFurther },
+  ];
+}
+
+/** The cloth somewhere else, along its own right and front. */
+function shifted(cloth: Canopy | Screen, right: number, front: number): Canopy | Screen {
+  const [x, y] = turned([right, front], [0, 0], cloth.kind === 'canopy' ? turnOf(cloth) : bearingOf(cloth));
+  const there = (at: PlanPoint): PlanPoint => [toCentimetre(at[0] + x), toCentimetre(at[1] + y)];
+  return cloth.kind === 'canopy'
+    ? { ...cloth, center: there(cloth.center) }
+    : { ...cloth, path: cloth.path.map(there) };
+}
+
+function turnedBy(cloth: Canopy | Screen, degrees: number): Canopy | Screen {
+  if (cloth.kind === 'canopy') return { ...cloth, turn: (turnOf(cloth) + degrees + 360) % 360 };
+  const middle = middleOf(cloth.path);
+  return {
+    ...cloth,
+    path: cloth.path.map((at) => {
+      const [x, y] = turned(at, middle, degrees);
+      return [toMillimetre(x), toMillimetre(y)];
+    }),
+  };
+}
+
+/** Higher or lower with all that hangs from it; a screen's cloth keeps its width. */
+function raised(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
+  const height = toCentimetre(cloth.height + by);
+  if (cloth.kind === 'canopy') return { ...cloth, height };
+  return by < 0 && height - bottomOf(cloth) >= LEAST_SIDE ? { ...cloth, height } : null;
+}
+
+/** Longer, and as much less wide or high that it takes no more cloth. */
+function longer(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
+  if (cloth.kind === 'canopy') {
+    const length = toCentimetre(cloth.length + by);
+    const width = downToHand((cloth.length * cloth.width) / length);
+    return Math.min(length, width) < LEAST_SIDE || (cloth.drops ?? []).length > 0 ? null : { ...cloth, length, width };
+  }
+  const path = cleanPath(cloth.path);
+  if (path.length > 2) return null;
+  const long = distance(path[0], path[1]);
+  const bottom = bottomOf(cloth);
+  const high = downToHand(((cloth.height - bottom) * long) / (long + by));
+  if (long + by < LEAST_SIDE || high < LEAST_SIDE) return null;
+  const middle = middleOf(path);
+  return {
+    ...cloth,
+    path: path.map(([x, y]) => [
+      toMillimetre(middle[0] + ((x - middle[0]) * (long + by)) / long),
+      toMillimetre(middle[1] + ((y - middle[1]) * (long + by)) / long),
+    ]),
+    height: toCentimetre(bottom + high),
+  };
+}
+
+/** Of a screen with a corner: one leg longer, the other as much shorter. */
+function bentFurther(cloth: Canopy | Screen, by: number): Screen | null {
+  if (cloth.kind !== 'screen') return null;
+  const path = cleanPath(cloth.path);
+  if (path.length !== 3) return null;
+  const [a, corner, b] = path;
+  const [one, other] = [distance(a, corner), distance(corner, b)];
+  if (Math.min(one + by, other - by) < LEAST_SIDE / 1.5) return null;
+  const leg = (end: PlanPoint, length: number, now: number): PlanPoint => [
+    toMillimetre(corner[0] + ((end[0] - corner[0]) * length) / now),
+    toMillimetre(corner[1] + ((end[1] - corner[1]) * length) / now),
+  ];
+  return { ...cloth, path: [leg(a, one + by, one), corner, leg(b, other - by, other)] };
+}
+
+function bearingOf({ path }: Screen): number {
+  const [a, b] = [path[0], path[path.length - 1]];
+  return (Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI;
+}
+
+function middleOf(path: readonly PlanPoint[]): PlanPoint {
+  const [a, b] = [path[0], path[path.length - 1]];
+  return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
+}
+
+function toCentimetre(metres: number): number {
+  return Math.round(metres * 100) / 100;
+}
+
+function toMillimetre(metres: number): number {
+  return Math.round(metres * 1000) / 1000;
+}
+
+/** Down to what a hand can cut: 5 cm. */
+function downToHand(metres: number): number {
+  return Math.round(Math.floor(metres / 0.05 + 1e-6) * 5) / 100;
+}
