@@ -1,4 +1,5 @@
 import type { Canopy, Screen } from '../../plan/types.ts';
+import { kindOf } from './kinds/hung.ts';
 import type { LaidOut } from './lay-out.ts';
 import { thinnerThan } from './rules/suits.ts';
 import { bestTogether } from './scoring/several.ts';
@@ -16,8 +17,6 @@ export interface Candidate {
   readonly cautioned: boolean;
 }
 
-/** Groups of cloth looked through for answers. */
-const GROUPS = 8;
 /** Of densities whose effect differs by no more than this the thinnest is taken. */
 const NO_LESS_THAN = 0.95;
 
@@ -26,15 +25,17 @@ export function candidatesOf(laidOut: LaidOut, { bests }: Contest): Candidate[] 
   const { request, judges } = laidOut;
   if (request.count === 1) return bests.map(({ cloth, ...rest }) => ({ ...rest, cloth: [cloth] }));
   const score = scoreOf(laidOut);
-  const total = (cloth: Candidate['cloth']) => sparedBy(score, cloth);
-  const allowed = (cloth: Candidate['cloth']) => judges.lateObjections(cloth).length === 0;
-  return bestTogether(bests, request.count, total, allowed, GROUPS).map(({ cloth, spared }) => ({
-    kind: 'several',
-    cloth,
-    spared,
-    cost: cloth.reduce((sum, one) => sum + judges.cost(one), 0),
-    cautioned: cloth.some(judges.isCautioned),
-  }));
+  const forWhom = new Map(bests.map((one) => [one, mostOf(score([one.cloth]))]));
+  return bestTogether(bests, request.count, {
+    spared: (cloth) => sparedBy(score, cloth),
+    mayStand: (cloth) => judges.lateObjections(cloth).length === 0,
+    forWhom: (one) => forWhom.get(one) ?? 0,
+  }).map((group) => ({ ...group, kind: group.cloth.length > 1 ? 'several' : kindOf(group.cloth[0]) }));
+}
+
+/** Index of the largest. */
+function mostOf(values: Float64Array): number {
+  return values.reduce((most, each, index) => (each > values[most] ? index : most), 0);
 }
 
 /** Makes cloth as thin as does nearly the same; as it is where its density was asked for. */

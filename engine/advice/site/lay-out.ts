@@ -29,7 +29,7 @@ import {
 import { type Targets, targetsOf } from './search/targets.ts';
 import type { PricedFor, SiteRequest } from './types.ts';
 
-/** Cloth is told apart by which of so many plants it is nearest to, the first on the plan. */
+/** Cloth is told apart by which of so many plants it is nearest to, the most harmed. */
 const PLACES = 6;
 const ROUNDING = 1e-9;
 
@@ -108,9 +108,20 @@ export function layOut(plan: Plan, siteRequest: SiteRequest, progress: Progress)
       pricedFor,
       guard,
       judges: judgesOf({ rules, hiding, guard, prices, budget }),
-      places: request.count === 1 ? [] : targets.plants.map(({ feature }) => middleOf(feature)).slice(0, PLACES),
+      places: request.count === 1 ? [] : mostHarmed(targets, pairs),
     },
   };
+}
+
+/** Middles of the plants that are harmed most, the worst first. */
+function mostHarmed({ plants, points }: Targets, { count, view, views, weight, excess }: HarmPairs): PlanPoint[] {
+  const harm = new Float64Array(plants.length);
+  for (let p = 0; p < count; p++) harm[points[views[view[p]].point].plant] += weight[p] * Math.max(0, excess[p]);
+  return [...plants.keys()]
+    .filter((plant) => harm[plant] > 0)
+    .sort((a, b) => harm[b] - harm[a])
+    .slice(0, PLACES)
+    .map((plant) => middleOf(plants[plant].feature));
 }
 
 /** Of the plant at a point of the search. */

@@ -4,7 +4,7 @@ import { namedInside } from '../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
 import { formatLength, type Units } from '../../plan/units.ts';
 import { percent } from '../cheaper-first/step.ts';
-import { hungOf } from './kinds/hung.ts';
+import { hungOf, kindOf } from './kinds/hung.ts';
 import { seenWords } from '../sight/words.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';
 import type { LaidOut } from './lay-out.ts';
@@ -12,7 +12,7 @@ import type { Proposal } from './option.ts';
 import type { Contest } from './search/contest.ts';
 import type { Lattice } from './search/lattice.ts';
 import { NO_HARM } from './search-yard.ts';
-import type { ClothCaution, ClothKind, RulePrice, SiteResult, SiteRule, Uncounted } from './types.ts';
+import type { ClothCaution, RulePrice, SiteResult, SiteRule, Uncounted } from './types.ts';
 
 /** A rule that costs less than this share is not spoken of. */
 const PRICED_FROM = 0.01;
@@ -105,10 +105,6 @@ function whatWords({ kind, length, width, height, drops }: Sized, units: Units):
 
 type Sized = Pick<Proposal, 'kind' | 'length' | 'width' | 'height' | 'drops'>;
 type TitledOption = Sized & Pick<Proposal, 'features' | 'cautions'>;
-
-function kindOf(cloth: Canopy | Screen): ClothKind {
-  return cloth.kind === 'screen' ? 'screen' : cloth.drops?.length ? 'roof with drops' : 'roof';
-}
 
 /** What our own cautions have against cloth, for its title. */
 export function cautionWords(cautions: readonly ClothCaution[]): string[] {

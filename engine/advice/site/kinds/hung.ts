@@ -10,7 +10,7 @@ import {
   type SpacePoint,
 } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
-import type { SiteOption } from '../types.ts';
+import type { ClothKind, SiteOption } from '../types.ts';
 
 /** Cloth that hangs upright over a line, from its top down to its foot. [m] */
 export interface Upright {
@@ -37,6 +37,10 @@ export interface HungCloth {
 
 export function hungOf(cloth: Canopy | Screen): HungCloth {
   return cloth.kind === 'canopy' ? hungRoof(cloth) : hungScreen(cloth);
+}
+
+export function kindOf(cloth: Canopy | Screen): ClothKind {
+  return cloth.kind === 'screen' ? 'screen' : cloth.drops?.length ? 'roof with drops' : 'roof';
 }
 
 function hungRoof(roof: Canopy): HungCloth {

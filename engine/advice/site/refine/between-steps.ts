@@ -59,8 +59,7 @@ function moverOf(laidOut: LaidOut): Mover {
   const freedom = { height: isAny(request.heights), form: isAny(request.sizes) };
   const heights = { canopy: lattice.roof.heights, screen: lattice.screen.tops };
   const inLimits = ({ kind, height }: Canopy | Screen) =>
-    height >= Math.min(...heights[kind]) - ROUNDING &&
-    height <= Math.min(cap, Math.max(...heights[kind])) + ROUNDING;
+    height >= Math.min(...heights[kind]) - ROUNDING && height <= Math.min(cap, Math.max(...heights[kind])) + ROUNDING;
   let tried = 0;
   const piece = (
     cloth: Canopy | Screen,
