@@ -60,7 +60,7 @@ export function askedOf(
   const { step, turnStep, kinds, dropDepths, maxDrops } = request;
   const cap = Math.min(plan.site.rules?.maxHeight ?? Infinity, request.maxHeight ?? Infinity);
   const turns = Array.from({ length: Math.ceil(90 / turnStep - 1e-9) }, (_, k) => k * turnStep);
-  const hiding = hidingOf(plan, request.hideFrom);
+  const hiding = hidingOf(plan, request.hideFrom, request.seenLittle);
   const forms = { sizes, heights, step, turns, cap, hiddenUpTo: heightsThatHide(plan, hiding), dropDepths, maxDrops };
   const roof = roofForms(forms);
   const lattice = { turns, step, kinds, roof, drops: dropForms(forms, roof), screen: screenForms(forms) };

@@ -22,7 +22,8 @@ export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
     request.maxScores,
   );
   if (pairs.harm <= NO_HARM) return contest;
-  const hiddenHeight = hiding.from.length > 0 ? hiding.heightAt : null;
+  // Corners alone do not tell whether it is seen but a little.
+  const hiddenHeight = hiding.from.length > 0 && !hiding.little ? hiding.heightAt : null;
   searchLattice(
     { plan, targets, shades, pairs, responses, lattice, places, contest, rules, guard, cap, hiddenHeight },
     (done) =>

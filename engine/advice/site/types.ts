@@ -53,6 +53,8 @@ export interface SiteRequest {
    * be hidden in most of the yard.
    */
   readonly hideFrom?: readonly string[];
+  /** Whether those may see a little: from a tenth of their line, or no more than its uppermost 0.2 m. */
+  readonly seenLittle?: boolean;
   /** Whether no plant that has light enough may fall short of it, and none that is short may lose more. */
   readonly keepLight?: boolean;
   /** Candidates scored in full, at most; where the search stops so, `proven` is false and `gap` says by how much. */

@@ -104,6 +104,11 @@ export const site: Verb = {
     },
     { name: 'seen', kind: 'flag', summary: 'the cloth may be seen by the onlookers drawn on the plan' },
     {
+      name: 'seen-little',
+      kind: 'flag',
+      summary: 'a little may be seen: from a tenth of an onlooker’s line, or its uppermost 0.2 m',
+    },
+    {
       name: 'hide-from',
       kind: 'text',
       placeholder: 'ID',
@@ -162,6 +167,7 @@ function runSite(request: VerbRequest): VerbResult {
       ground: textsGiven(request, 'ground').map((word) => RODS[word as keyof typeof RODS])[0],
       gust: numberGiven(request, 'gust'),
       hideFrom: hideFromGiven(request),
+      seenLittle: hasFlag(request, 'seen-little'),
       keepLight: !hasFlag(request, 'dim'),
       weather: request.weather,
       units: request.units,
@@ -323,13 +329,14 @@ function searchedWords({ tried, bound, gap, proven }: SiteResult): string {
     : `the best may be ${(100 * gap).toFixed(1)} % better at most`;
   const between =
     tried.between > 0
-      ? `Between these steps ${count(tried.between)} more places were tried round the best: what is found there is not ` +
-        `proven the best. `
+      ? `Between these steps ${count(tried.between)} more places were tried round the best: what is found ` +
+        `there is not proven the best. `
       : '';
   return (
     `Searched ${count(tried.candidates)} places in steps of ${tried.step} m and ${tried.turns} turns: ` +
     `${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
-    `(bound ${bound.toFixed(1)} K·h a day). ${between}Harm is the leaf’s excess over its limit, summed over a hot day of ` +
+    `(bound ${bound.toFixed(1)} K·h a day). ${between}` +
+    `Harm is the leaf’s excess over its limit, summed over a hot day of ` +
     `each month; beds were searched on samples of their cells, off by ${tried.bedSampleError.toFixed(2)} K·h at most.`
   );
 }

@@ -15,6 +15,7 @@ export interface BetweenSteps {
 
 /** The best of each kind that are moved about, the answers of the lattice aside. */
 const BEST_OF_A_KIND = 1;
+const ROUNDS = 3;
 const ROUNDING = 1e-9;
 
 /**
@@ -24,24 +25,36 @@ const ROUNDING = 1e-9;
 export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[]): BetweenSteps {
   if (!laidOut.request.betweenSteps) return { candidates, tried: 0 };
   const mover = moverOf(laidOut);
-  const found: Candidate[] = [];
-  for (const candidate of promising(candidates)) {
-    const straight = mover.moved(candidate, candidate.cost);
-    found.push(straight);
-    const [cloth] = straight.cloth;
-    if (straight.kind !== 'screen' || cloth.kind !== 'screen') continue;
-    for (const bent of bentFrom(cloth)) {
-      const turned = mover.moved({ ...straight, cloth: [bent], spared: 0 }, Infinity);
-      if (turned.spared > straight.spared) found.push(turned);
-    }
+  let all = candidates;
+  const settled = new Set<Candidate>();
+  // A better best asks more of the rest: others of the lattice may become answers, and are moved about in turn.
+  for (let round = 0; round < ROUNDS; round++) {
+    const next = promising(all).filter((candidate) => !settled.has(candidate));
+    if (next.length === 0) break;
+    const found = next.flatMap((candidate) => nearBy(candidate, mover));
+    [...next, ...found].forEach((candidate) => settled.add(candidate));
+    all = [...all, ...found];
   }
-  return { candidates: [...candidates, ...found], tried: mover.tried() };
+  return { candidates: all, tried: mover.tried() };
+}
+
+/** A candidate moved to the best near by, and where it is a screen, those round a corner that spare more. */
+function nearBy(candidate: Candidate, mover: Mover): Candidate[] {
+  const moved = mover.moved(candidate, candidate.cost);
+  const [cloth] = moved.cloth;
+  if (moved.kind !== 'screen' || cloth.kind !== 'screen') return [moved];
+  const bent = bentFrom(cloth)
+    .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
+    .filter(({ spared }) => spared > moved.spared);
+  return [moved, ...bent];
 }
 
 function promising(candidates: readonly Candidate[]): Candidate[] {
   const best = candidates.toSorted((a, b) => b.spared - a.spared);
   const kinds = [...new Set(candidates.map(({ kind }) => kind))];
-  const answers = answersOf(candidates, (candidate) => candidate).map(({ candidate }) => candidate);
+  const answers = answersOf(candidates, (candidate) => ({ ...candidate, keepsLight: true })).map(
+    ({ candidate }) => candidate,
+  );
   const ofKinds = kinds.flatMap((kind) => best.filter((one) => one.kind === kind).slice(0, BEST_OF_A_KIND));
   return [...new Set([...answers, ...ofKinds])];
 }

@@ -13,6 +13,8 @@ export interface Hiding {
   readonly from: readonly string[];
   /** Eyes from which most of the ground can hide nothing, and from which nobody asked to hide: they bind nothing. */
   readonly unbound: readonly EyeReach[];
+  /** Whether it counts as hidden what they see little of. */
+  readonly little: boolean;
   /** How tall a thing may stand unseen by those at a point. [m] */
   heightAt(at: PlanPoint): number;
   isHidden(cloth: Canopy | Screen): boolean;
@@ -22,18 +24,23 @@ export interface Hiding {
   seenFrom(cloth: Canopy | Screen): SeenFrom[];
 }
 
-/** @param hideFrom ids of eyes; left out: all from which cloth can be hidden in most of the yard */
-export function hidingOf(plan: Plan, hideFrom?: readonly string[]): Hiding {
+/**
+ * @param hideFrom ids of eyes; left out: all from which cloth can be hidden in most of the yard
+ * @param little whether it may be seen a little
+ */
+export function hidingOf(plan: Plan, hideFrom?: readonly string[], little = false): Hiding {
   const reaches = hideFrom === undefined ? eyeReaches(plan) : [];
   const from = hideFrom ?? reaches.filter(({ canBeHiddenFrom }) => canBeHiddenFrom).map(({ id }) => id);
   const bound = seenBy(plan, from);
   const sight = sightLinesOf(bound);
+  const isGlimpsed = (cloth: Canopy | Screen) => isSeenLittle(sight, cloth, LITTLE_OF_LINE, LITTLE_SHOWS);
   return {
     from,
+    little,
     unbound: reaches.filter(({ canBeHiddenFrom }) => !canBeHiddenFrom),
     heightAt: (at) => hiddenHeightAt(sight, at).height,
-    isHidden: (cloth) => isUnseen(sight, cloth),
-    isGlimpsed: (cloth) => isSeenLittle(sight, cloth, LITTLE_OF_LINE, LITTLE_SHOWS),
+    isHidden: (cloth) => isUnseen(sight, cloth) || (little && isGlimpsed(cloth)),
+    isGlimpsed,
     seenFrom: (cloth) => seenOver(sight, bound, [cloth]),
   };
 }

@@ -61,12 +61,8 @@ function groupOf(pieces: readonly Scored[], judge: GroupJudge): Group {
   };
 }
 
-/** As many for each plant, from what spares it most to the cheapest: two pieces for one plant are rarely the best pair. */
-export function shortlist(
-  singles: readonly Scored[],
-  most: number,
-  forWhom: (one: Scored) => number,
-): readonly Scored[] {
+/** As many for each plant, from what spares it most to the cheapest: the best pair rarely serves one plant twice. */
+function shortlist(singles: readonly Scored[], most: number, forWhom: (one: Scored) => number): readonly Scored[] {
   const byPlant = new Map<number, Scored[]>();
   for (const one of singles) {
     const plant = forWhom(one);
