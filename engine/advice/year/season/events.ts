@@ -148,9 +148,10 @@ function clayEvents(plan: Plan, clay: ClayAdvice, year: number): SeasonEvent[] {
 }
 
 function frostEvents(plan: Plan, { window, plants, advice }: FrostAdvice, year: number): SeasonEvent[] {
-  const hurt = plants.filter(({ reached, annual, help }) => reached !== false && !annual && help !== 'none');
-  if (window === null || hurt.length === 0) return [];
-  const features = hurt.map(({ plant }) => plant);
+  const tender = plants.filter(({ reached, annual }) => reached !== false && !annual);
+  if (window === null || tender.length === 0) return [];
+  const hurt = tender.filter(({ help }) => help !== 'none');
+  const features = tender.map(({ plant }) => plant);
   const [wrapped, carried] = (['wrap', 'carry'] as const).map((help) =>
     hurt.filter((each) => each.help === help).map(({ plant }) => plant),
   );
@@ -158,16 +159,22 @@ function frostEvents(plan: Plan, { window, plants, advice }: FrostAdvice, year: 
     ...(wrapped.length === 0 ? [] : [`the frost cover for ${fewNames(plan, wrapped)}`]),
     ...(carried.length === 0 ? [] : [`a place indoors for ${fewNames(plan, carried)}`]),
   ];
+  const cover: SeasonEvent[] =
+    ready.length === 0
+      ? []
+      : [
+          {
+            id: `winter-cover-${year}`,
+            kind: 'winter-cover',
+            from: earlier(window.first, 14),
+            to: earlier(window.first, 14),
+            title: `Have ready: ${listWords(ready)}`,
+            advice,
+            features: hurt.map(({ plant }) => plant),
+          },
+        ];
   return [
-    {
-      id: `winter-cover-${year}`,
-      kind: 'winter-cover',
-      from: earlier(window.first, 14),
-      to: earlier(window.first, 14),
-      title: `Have ready: ${listWords(ready)}`,
-      advice,
-      features,
-    },
+    ...cover,
     {
       id: `frost-${year}`,
       kind: 'frost',
