@@ -1,6 +1,7 @@
 import type { Outcome } from '../../load/types.ts';
 import { leastLight } from '../../load/light/light-class.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
+import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Answer, answersOf, isWorth } from './answers.ts';
 import { type Candidate, candidatesOf } from './choose.ts';
@@ -78,12 +79,13 @@ function resultOf(
   const { count } = laidOut.request;
   const served = servedBy(answers);
   const options = optionsOf(laidOut, answers, served);
-  const best = Math.max(0, ...options.map(({ spared }) => spared));
+  const best = Math.max(0, ...answers.map(({ full: { spared } }) => spared));
+  const uncounted = wholeHarm(laidOut) - full.harm;
   const single = Math.max(contest.best, contest.unseen);
   const bound = Math.max(best, count === 1 ? single : Math.min(full.harm, count * single));
   const result = {
     options,
-    bound,
+    bound: bound + uncounted,
     gap: bound > 0 ? (bound - best) / bound : 0,
     proven: contest.isOpen && count === 1,
     tried: { ...triedOf(laidOut, contest, full), between },
@@ -93,7 +95,10 @@ function resultOf(
     countedAllTheSame: laidOut.counting.allTheSame,
     pricedFor: laidOut.pricedFor,
     rules: rulePrices(laidOut, contest),
-    ladder: clothSteps(options, full.harm),
+    ladder: clothSteps(
+      answers.map(({ full: { option } }) => option),
+      full.harm,
+    ),
     notes: notesOf(laidOut),
   };
   return { ...result, sentence: sentenceOf(laidOut, result, contest.isOpen) };
@@ -108,7 +113,8 @@ function servedBy(answers: readonly Answered[]): string[] {
 }
 
 /** The answers with what each adds to the next cheaper one. */
-function optionsOf({ before }: LaidOut, answers: readonly Answered[], served: readonly string[]): SiteOption[] {
+function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: readonly string[]): SiteOption[] {
+  const { before } = laidOut;
   const harm = before.reduce(
     (sum, { id, worth, state }) => (served.includes(id) ? sum + worth * (state.harm ?? 0) : sum),
     0,
@@ -132,10 +138,39 @@ function optionsOf({ before }: LaidOut, answers: readonly Answered[], served: re
   };
   return answers.map(({ full: { option }, roles }, index) => ({
     ...option,
+    ...wholeYard(laidOut, option),
     roles,
     effect: effects[index].effect,
     added: addedBy(index),
   }));
+}
+
+/** What an option spares of all that is planted, those too for whose sake nothing was sought. */
+function wholeYard(
+  laidOut: LaidOut,
+  { plants, area, cost }: Proposal,
+): Pick<Proposal, 'spared' | 'sparedShare' | 'payoff'> {
+  const worths = worthsOf(laidOut);
+  const spared = plants.reduce(
+    (sum, { id, before, after }) => sum + (worths.get(id) ?? 0) * ((before.harm ?? 0) - (after.harm ?? 0)),
+    0,
+  );
+  const harm = wholeHarm(laidOut);
+  return {
+    spared,
+    sparedShare: harm > 0 ? spared / harm : 0,
+    payoff: { perArea: spared / area, perMoney: cost !== null && cost > 0 ? spared / cost : null },
+  };
+}
+
+/** Σ worth × harm of all that is planted. [K·h/day] */
+function wholeHarm(laidOut: LaidOut): number {
+  const worths = worthsOf(laidOut);
+  return laidOut.before.reduce((sum, { id, state }) => sum + (worths.get(id) ?? 0) * (state.harm ?? 0), 0);
+}
+
+function worthsOf({ plan }: LaidOut): ReadonlyMap<string, number> {
+  return new Map(plan.features.map((feature) => [feature.id, worthOf(feature)]));
 }
 
 function triedOf(

@@ -225,9 +225,9 @@ export interface SiteTried {
 export interface SiteResult {
   /** In the order in which they are advised: most for money, most, least; none that another beats in both. */
   readonly options: readonly SiteOption[];
-  /** No place on the lattice spares more; between its steps one may. [K·h/day] */
+  /** No place on the lattice spares more of all that is planted; between its steps one may. [K·h/day] */
   readonly bound: number;
-  /** bound − the best, as a share of the bound. */
+  /** How far the best stays under the bound of the plants that count, as a share of it. */
   readonly gap: number;
   /** Whether the search ran to its end, so that no place on the lattice spares more than the best. */
   readonly proven: boolean;
