@@ -95,10 +95,7 @@ function resultOf(
     countedAllTheSame: laidOut.counting.allTheSame,
     pricedFor: laidOut.pricedFor,
     rules: rulePrices(laidOut, contest),
-    ladder: clothSteps(
-      answers.map(({ full: { option } }) => option),
-      full.harm,
-    ),
+    ladder: clothSteps(options, wholeHarm(laidOut)),
     notes: notesOf(laidOut),
   };
   return { ...result, sentence: sentenceOf(laidOut, result, contest.isOpen) };

@@ -20,7 +20,7 @@ const ROUNDING = 1e-9;
 
 /**
  * Moves the most promising candidates about between the steps of the lattice, and bends screens round a corner. What
- * comes of it costs no more, a bent screen's corner post aside, and breaks no rule; nobody proves that it is the best.
+ * comes of it costs no more, a bent screen's corner post aside, keeps the budget and breaks no rule; nobody proves that it is the best.
  */
 export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[]): BetweenSteps {
   if (!laidOut.request.betweenSteps) return { candidates, tried: 0 };
@@ -31,7 +31,7 @@ export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[])
   for (let round = 0; round < ROUNDS; round++) {
     const next = promising(all).filter((candidate) => !settled.has(candidate));
     if (next.length === 0) break;
-    const found = next.flatMap((candidate) => nearBy(candidate, mover));
+    const found = next.flatMap((candidate) => nearBy(candidate, mover, laidOut.request.budget ?? Infinity));
     [...next, ...found].forEach((candidate) => settled.add(candidate));
     all = [...all, ...found];
   }
@@ -39,13 +39,13 @@ export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[])
 }
 
 /** A candidate moved to the best near by, and where it is a screen, those round a corner that spare more. */
-function nearBy(candidate: Candidate, mover: Mover): Candidate[] {
+function nearBy(candidate: Candidate, mover: Mover, budget: number): Candidate[] {
   const moved = mover.moved(candidate, candidate.cost);
   const [cloth] = moved.cloth;
   if (moved.kind !== 'screen' || cloth.kind !== 'screen') return [moved];
   const bent = bentFrom(cloth)
     .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
-    .filter(({ spared }) => spared > moved.spared);
+    .filter(({ spared, cost }) => spared > moved.spared && cost <= budget + ROUNDING);
   return [moved, ...bent];
 }
 

@@ -16,7 +16,7 @@ import type { Progress } from '../progress.ts';
 import { densestFor } from './suits.ts';
 
 /** A bed's light is guarded at so many of its cells. */
-const BED_POINTS = 12;
+const BED_POINTS = 24;
 const ROUNDING = 1e-9;
 
 /** A plant that is short of light loses no more of it than this share: less than anyone could measure. */

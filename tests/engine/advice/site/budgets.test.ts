@@ -32,12 +32,15 @@ test('for every budget the best is the best of all places that cost no more, anc
     const costs = [...new Set(all.map(({ cost }) => cost))].sort((a, b) => a - b);
     for (const budget of costs.flatMap((cost) => [cost - 0.01, cost])) {
       const best = Math.max(0, ...all.filter(({ cost }) => cost <= budget).map(({ spared }) => spared));
-      const { options } = valueOf(siteOf(plan, { ...REQUEST, budget }));
+      const { options } = valueOf(siteOf(plan, { ...REQUEST, budget, betweenSteps: false }));
+      const between = valueOf(siteOf(plan, { ...REQUEST, budget })).options;
       const told = `seed ${seed}, ${budget}`;
-      for (const { cost } of options) expect(cost, told).toBeLessThanOrEqual(budget);
+      for (const { cost } of [...options, ...between]) expect(cost, told).toBeLessThanOrEqual(budget);
       const spared = mostOf({ options })?.spared ?? 0;
       // The exact answer is a little off what the search's tables tell.
       expect(Math.abs(spared - best), told).toBeLessThan(5e-3 * (1 + best));
+      // Between the steps of the lattice it may only be better.
+      expect(mostOf({ options: between })?.spared ?? 0, told).toBeGreaterThan(best - 5e-3 * (1 + best));
       if (best > 0) bound++;
     }
   }
