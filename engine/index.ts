@@ -261,7 +261,7 @@ export { hoursWords } from './advice/compare/words.ts';
 export type { HiddenHeights } from './advice/sight/hidden-heights.ts';
 export { hiddenHeights } from './advice/sight/hidden-heights.ts';
 export type { SightCut } from './advice/sight/sight-cut.ts';
-export type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from './advice/compare/types.ts';
+export type { ComparedChoice, ComparedPlant, CompareResult } from './advice/compare/types.ts';
 export type { SeenFrom } from './advice/sight/seen.ts';
 export { seenWords } from './advice/sight/words.ts';
 export { hiddenHeightAt, LEAST_USEFUL, sightLinesOf, TALLEST_SAID } from './advice/sight/hidden-height.ts';

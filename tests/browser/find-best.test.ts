@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { demoPlan, hiddenHeightAt, sightLinesOf } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
-import { browserSession, graded, openApp, unfold } from './harness.ts';
+import { browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
 
@@ -22,7 +22,7 @@ test(
     await page.getByRole('region', { name: 'What is tried' }).waitFor({ state: 'attached' });
     const before = await planOf(page);
 
-    await unfold(page, 'Find the best cloth');
+    await page.getByRole('button', { name: 'Find the best cloth' }).press('Enter');
     await find.press('Enter');
     await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
     await find.waitFor({ state: 'attached' });

@@ -1,9 +1,10 @@
+import { distance } from '../../engine/index.ts';
 import type { PlanPoint } from '../../engine/index.ts';
 
 /** Shares of a line's length at which its label is tried, the best first. */
 const TRIED = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92] as const;
-/** A line of fewer points is too short to carry one. */
-const FEWEST_POINTS = 7;
+/** A shorter line, such as one round a pot, carries no label. [m] */
+const SHORTEST = 2.5;
 
 interface Labelled {
   readonly lines: readonly (readonly PlanPoint[])[];
@@ -20,7 +21,7 @@ export function labelPlaces(
 ): { readonly at: PlanPoint; readonly label: string }[] {
   const placed: { at: PlanPoint; label: string }[] = [];
   for (const { lines, label } of labelled) {
-    for (const line of lines.filter(({ length }) => length >= FEWEST_POINTS)) {
+    for (const line of lines.filter((each) => lengthOf(each) >= SHORTEST)) {
       const at = TRIED.map((share) => line[Math.floor(share * (line.length - 1))]).find(([x, y]) =>
         placed.every((other) => Math.hypot(other.at[0] - x, other.at[1] - y) >= apart),
       );
@@ -28,4 +29,8 @@ export function labelPlaces(
     }
   }
   return placed;
+}
+
+function lengthOf(line: readonly PlanPoint[]): number {
+  return line.slice(1).reduce((sum, point, k) => sum + distance(line[k], point), 0);
 }

@@ -78,7 +78,7 @@ export const SCALES: Readonly<Record<Quantity, Scale>> = {
 
 /** Colour of a value on its scale. */
 export function colourOf(value: number, { ramp, from, to }: Scale): string {
-  return ramp[stopOf(value, from, to)];
+  return ramp[stopOf(value, from, to, ramp.length)];
 }
 
 /** Colour of a grade on its own map, or in the middle of its stretch of the hot load's. @param grade 1 to 5 */
@@ -88,9 +88,9 @@ export function gradeColour(grade: number, on: 'grade' | 'hotLoad'): string {
   return colourOf((edges[grade - 1] + edges[grade]) / 2, SCALES.hotLoad);
 }
 
-/** Index of the stop, 0 to 15. */
-function stopOf(value: number, from: number, to: number): number {
-  return Math.min(15, Math.max(0, Math.floor(((value - from) / (to - from)) * 16)));
+/** Index of one of so many stops. */
+function stopOf(value: number, from: number, to: number, stops: number): number {
+  return Math.min(stops - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * stops)));
 }
 
 /**
@@ -100,17 +100,33 @@ function stopOf(value: number, from: number, to: number): number {
  */
 export function paintCells(values: Float64Array, scale: Scale, alpha: number): Uint8ClampedArray<ArrayBuffer> {
   const pixels = new Uint8ClampedArray(values.length * 4);
-  const colours = scale.ramp.map((hex) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16)));
+  const colours = scale.ramp.map(partsOf);
   for (let index = 0; index < values.length; index++) {
     const value = values[index];
     if (Number.isNaN(value)) continue;
-    const colour = colours[stopOf(value, scale.from, scale.to)];
+    const colour = colours[stopOf(value, scale.from, scale.to, colours.length)];
     pixels[index * 4] = colour[0];
     pixels[index * 4 + 1] = colour[1];
     pixels[index * 4 + 2] = colour[2];
     pixels[index * 4 + 3] = alpha;
   }
   return pixels;
+}
+
+/** The same ramp with so many stops for each of its own, run straight between their middles: no bands to be seen. */
+export function fineRamp(ramp: readonly string[], parts: number): readonly string[] {
+  const stops = ramp.map(partsOf);
+  return Array.from({ length: ramp.length * parts }, (_, k) => {
+    const place = Math.min(ramp.length - 1, Math.max(0, (k + 0.5) / parts - 0.5));
+    const lower = Math.min(ramp.length - 2, Math.floor(place));
+    const colour = stops[lower].map((part, at) => part + (stops[lower + 1][at] - part) * (place - lower));
+    return `#${colour.map((part) => Math.round(part).toString(16).padStart(2, '0')).join('')}`;
+  });
+}
+
+/** Red, green and blue of "#rrggbb". */
+function partsOf(hex: string): number[] {
+  return [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
 }
 
 /** Id of a grade's hatch in the drawing's patterns. @param grade 1 to 5 */

@@ -35,6 +35,9 @@ export const mapHeight = signal(0.5);
 /** Side of a map cell. [m] */
 export const mapCell = signal<0.1 | 0.25>(0.25);
 
+/** Whether the map shows its cells as blocks instead of the field they stand for. */
+export const mapBlocks = signal(false);
+
 /** Which quantity the map paints. */
 export const quantity = signal<Quantity>('hotLoad');
 

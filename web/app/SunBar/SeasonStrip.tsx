@@ -3,6 +3,7 @@ import type { MonthDay } from '../../../engine/index.ts';
 import { HEAT_RAMP, colourOf } from '../../charts/ramp.ts';
 import { periodKind } from '../../state/view.ts';
 import { shownPlan } from '../../state/yard.ts';
+import { shortDayWords } from '../../common/words.ts';
 import { dateAt, placeOn, stripOf } from '../../common/strip-days.ts';
 import { Slider } from './Slider.tsx';
 
@@ -10,6 +11,15 @@ const HEIGHT = 30;
 const BAND = 14;
 /** Mean daily highs, from a cool day to a scorching one. [°C] */
 const TINT = { ramp: HEAT_RAMP, from: 14, to: 42, contours: [] } as const;
+
+/** Months that are named where the season's ends leave room. */
+const NAMED: readonly number[] = [1, 4, 7, 10];
+/** Half of what an end's date takes, and what keeps a month's name off it. [px] */
+const END_ROOM = 22;
+
+function clearOf(x: number, ends: readonly number[]): boolean {
+  return ends.every((end) => Math.abs(end - x) > 2 * END_ROOM);
+}
 
 interface Props {
   readonly date: string;
@@ -51,13 +61,26 @@ export function SeasonStrip({ date, onChange }: Props) {
                     height={BAND}
                     fill={known ? colourOf(known.high + offsetOf(climate), TINT) : undefined}
                   />
-                  <text class="day-arc-small" x={(left + right) / 2} y={HEIGHT - 3} text-anchor="middle">
-                    {width < 520 ? name[0] : name.slice(0, 3)}
-                  </text>
+                  {NAMED.includes(month) && clearOf((left + right) / 2, [x(season.from), x(season.to)]) && (
+                    <text class="day-arc-small" x={(left + right) / 2} y={HEIGHT - 3} text-anchor="middle">
+                      {name.slice(0, 3)}
+                    </text>
+                  )}
                 </g>
               );
             })}
             <path class="season-strip-season" d={`M${x(season.from)},${BAND + 6}V1H${x(season.to)}V${BAND + 6}`} />
+            {[season.from, season.to].map((end) => (
+              <text
+                key={end}
+                class="day-arc-small season-strip-end"
+                x={Math.min(width - END_ROOM, Math.max(END_ROOM, x(end)))}
+                y={HEIGHT - 3}
+                text-anchor="middle"
+              >
+                {shortDayWords(end)}
+              </text>
+            ))}
             <circle
               class={`season-strip-bead ${periodKind.value === 'season' ? 'season-strip-idle' : ''}`}
               cx={x(date)}

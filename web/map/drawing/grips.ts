@@ -31,8 +31,11 @@ export type Grip =
 /** How far a grip that is not on the thing's edge stands off it. [m] */
 const GRIP_OFF = 0.5;
 
-/** Every grip of a feature but `whole`, which is its body. @param reach of the pointer, so that grips keep apart [m] */
-export function gripsOf(feature: Feature, reach: number): readonly Grip[] {
+/**
+ * Every grip of a feature but `whole`, which is its body. A round thing has one only while its size is changed.
+ * @param reach of the pointer, so that grips keep apart [m]
+ */
+export function gripsOf(feature: Feature, reach: number, isSized: boolean): readonly Grip[] {
   switch (feature.kind) {
     case 'wall':
     case 'hedge':
@@ -52,12 +55,17 @@ export function gripsOf(feature: Feature, reach: number): readonly Grip[] {
         ...clothGrips(feature, offOf(reach)),
       ];
     case 'tree':
-      return [{ part: 'width', at: [feature.at[0] + feature.crownWidth / 2, feature.at[1]] }];
+      return isSized ? [widthGrip(feature.at, feature.crownWidth, reach)] : [];
     case 'plant':
-      return [{ part: 'width', at: [feature.at[0] + feature.spread / 2, feature.at[1]] }];
+      return isSized ? [widthGrip(feature.at, feature.spread, reach)] : [];
     case 'reading':
       return [];
   }
+}
+
+/** Outside the mark, so that the mark itself is free for moving. */
+function widthGrip([x, y]: PlanPoint, width: number, reach: number): Grip {
+  return { part: 'width', at: [x + width / 2 + 2 * reach, y] };
 }
 
 /** Grips of the yard's edge. */
@@ -112,7 +120,9 @@ export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Pla
       return feature.kind === 'canopy' ? changeFeature(plan, id, roofTo(feature, grip.index, to)) : plan;
     case 'width': {
       if (feature.kind !== 'tree' && feature.kind !== 'plant') return plan;
-      const width = Math.max(0.1, toMillimetre(2 * Math.round(distance(to, feature.at) / DRAWING_GRID) * DRAWING_GRID));
+      const was = feature.kind === 'tree' ? feature.crownWidth : feature.spread;
+      const half = distance(to, feature.at) - (distance(grip.at, feature.at) - was / 2);
+      const width = Math.max(0.1, toMillimetre(2 * Math.round(half / DRAWING_GRID) * DRAWING_GRID));
       return changeFeature(plan, id, feature.kind === 'tree' ? { crownWidth: width } : { spread: width });
     }
     case 'turn':

@@ -21,6 +21,9 @@ export const crossHair = signal(false);
 /** A grip picked up by a tap or a key, waiting for its new place. */
 export const held = signal<{ readonly id: string; readonly grip: Grip } | null>(null);
 
+/** The round thing whose size is being changed by hand: only then has it a grip, so that a finger on it moves it. */
+export const sized = signal<string | null>(null);
+
 /** How near counts as "at" something, in metres at the present zoom; the map keeps it up to date. */
 export const reach = signal(0.1);
 

@@ -6,7 +6,7 @@ import { aside, pin, selection, stage, tool } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
 import { choosePoint, finishGrip, pickUp, previewGrip, snapped, snappedGrip } from './drawing.ts';
 import { drawnPlan } from './drawn-plan.ts';
-import { aim, crossHair, reach, wantsPoint } from './in-hand.ts';
+import { aim, crossHair, reach, sized, wantsPoint } from './in-hand.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';
@@ -37,7 +37,11 @@ function gripNear(at: PlanPoint, within: number): { readonly id: string; readonl
   if (id === null) return null;
   const feature = drawnPlan.value.features.find((each) => each.id === id);
   const grips =
-    id === YARD_EDGE ? edgeGrips(plan.value.site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
+    id === YARD_EDGE
+      ? edgeGrips(plan.value.site.boundary, reach.value)
+      : feature
+        ? gripsOf(feature, reach.value, sized.value === feature.id)
+        : [];
   const near = grips
     .filter((grip) => distance(grip.at, at) <= within)
     .sort((a, b) => distance(a.at, at) - distance(b.at, at));

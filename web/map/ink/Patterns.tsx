@@ -39,6 +39,7 @@ export function Patterns() {
           <path class="hatch faint" d="M2 3h.01M8 6h.01M4 10h.01" />
         </pattern>
         <pattern id="shade" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(25)">
+          <rect class="shade-wash" width="6" height="6" />
           <line class="shade-line" x1="3" y1="0" x2="3" y2="6" />
         </pattern>
         <GradeHatches />

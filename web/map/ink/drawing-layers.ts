@@ -7,7 +7,7 @@ import { units } from '../../state/yard.ts';
 import { legText } from '../drawing/draft.ts';
 import { barredPosts } from '../laid-on/barred-posts.ts';
 import { drawnPlan } from '../drawing/drawn-plan.ts';
-import { aim, draft, held, reach, wantsPoint } from '../drawing/in-hand.ts';
+import { aim, draft, held, reach, sized, wantsPoint } from '../drawing/in-hand.ts';
 import { clothGripWords, unfolded } from '../drawing/cloth-grips.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from '../drawing/grips.ts';
 import type { Grip } from '../drawing/grips.ts';
@@ -49,7 +49,11 @@ function chosenLayers(renderers: Renderers): Layer[] {
   if (ids.length !== 1) return [...halo, ...edge];
   const feature = features.find(({ id }) => id === ids[0]);
   const grips =
-    ids[0] === YARD_EDGE ? edgeGrips(site.boundary, reach.value) : feature ? gripsOf(feature, reach.value) : [];
+    ids[0] === YARD_EDGE
+      ? edgeGrips(site.boundary, reach.value)
+      : feature
+        ? gripsOf(feature, reach.value, sized.value === feature.id)
+        : [];
   const hung =
     feature?.kind === 'canopy'
       ? unfolded(feature).map((line) => polyline(toLatLngs(line), exact(renderers, 'drawing', 'unfolded')))

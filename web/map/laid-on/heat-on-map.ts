@@ -1,17 +1,25 @@
 import { effect, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
+import type { GridSpec } from '../../../engine/index.ts';
+import { paintField } from '../../charts/field.ts';
 import { RAMP_SHARE, SCALES, paintCells } from '../../charts/ramp.ts';
+import type { Scale } from '../../charts/ramp.ts';
 import { heatPicture } from './overlays.ts';
 import type { HeatPicture } from './overlays.ts';
 import { heat } from '../../state/results.ts';
 import { wornTheme } from '../../state/settings.ts';
-import { quantity, stage } from '../../state/view.ts';
+import { mapBlocks, quantity, stage } from '../../state/view.ts';
 
 const OUT_OF_DATE = 0.5;
 
 /** A colour of the ramp as the map shows it on this theme's paper, for legends. */
 export function paintedColour(colour: string): string {
   return `color-mix(in srgb, ${colour} ${RAMP_SHARE[wornTheme.value] * 100}%, var(--paper))`;
+}
+
+/** Cells as the map shows them: a smooth field, or the blocks themselves where they are asked for. */
+export function pictureOf(grid: GridSpec, values: Float64Array, scale: Scale, alpha: number): HeatPicture {
+  return mapBlocks.value ? { grid, rgba: paintCells(values, scale, alpha) } : paintField(grid, values, scale, alpha);
 }
 
 /** A picture that a card lays over the plan in the heat's place; while it holds `null`, the heat is shown. */
@@ -32,6 +40,6 @@ export function paintHeat(): void {
     }
     const { grid, cells } = shown.value;
     const alpha = 255 * RAMP_SHARE[wornTheme.value] * (shown.args === asked ? 1 : OUT_OF_DATE);
-    heatPicture.value = { grid, rgba: paintCells(cells[quantity.value], SCALES[quantity.value], alpha) };
+    heatPicture.value = pictureOf(grid, cells[quantity.value], SCALES[quantity.value], alpha);
   });
 }

@@ -27,7 +27,7 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
         <span class={`verdict ${(plant.verdict ?? 'none').replaceAll(' ', '-')}`}>
           {plant.verdict ?? 'no verdict yet'}
         </span>
-        {plant.when !== null && <HoursBar when={plant.when} />}
+        {harmed && plant.when !== null && <HoursBar when={plant.when} />}
         {!open && harmed && plant.when !== null && (
           <span class="heat-plant-line">
             {timesIn(`${plant.when.from} to ${plant.when.to}`)}

@@ -13,6 +13,9 @@ import { barAt, barPlace, barRange, changed, firstCloth, heldPicture, paying, si
 import type { Side } from './held.ts';
 import { LESS_LIGHT, percentWords } from '../../common/figures.ts';
 
+/** A smaller share of a plant's heat damage is no change. */
+const LEAST_TOLD = 0.02;
+
 const SIDES: Readonly<Record<Side, string>> = {
   before: 'Before',
   split: 'Split',
@@ -130,21 +133,20 @@ function PayoffKey() {
   );
 }
 
-/** "Lemon pot 25 → 9, hydrangea 4 → 3 K·h a hot day. Light of the tomatoes 41 → 20 mol/m²: too dark." */
+/** "Heat damage: Lemon pot 64 % less, hydrangea 25 % less. Too dark for the tomatoes." */
 function findingOf({ plants, tooDark }: ComparedChoice): string {
-  const harms = plants.flatMap(({ name, before, after }) => {
-    const [was, is] = [(before?.harm ?? 0).toFixed(0), (after?.harm ?? 0).toFixed(0)];
-    return before && after && was !== is ? [`${name} ${was} → ${is}`] : [];
+  const changes = plants.flatMap(({ name, before, after }) => {
+    const [was, is] = [before?.harm ?? 0, after?.harm ?? 0];
+    const share = was > 0 ? (was - is) / was : 0;
+    if (!before || !after || Math.abs(share) < LEAST_TOLD) return [];
+    return [`${name} ${percentWords(Math.abs(share))} ${share > 0 ? 'less' : 'more'}`];
   });
-  const light = plants.flatMap(({ id, name, before, after }) =>
+  const dark = plants.flatMap(({ id, name, before, after }) =>
     before && after && tooDark.includes(id) && before.light.dailyLight - after.light.dailyLight >= LESS_LIGHT
-      ? [
-          ` Light of ${name} ${before.light.dailyLight.toFixed(0)} → ${after.light.dailyLight.toFixed(0)} ` +
-            `mol/m²: too dark.`,
-        ]
+      ? [name]
       : [],
   );
-  return `${
-    harms.length > 0 ? `Heat over the limit: ${harms.join(', ')} K·h a hot day.` : 'It changes no plant’s harm.'
-  }${light.join('')}`;
+  return `${changes.length > 0 ? `Heat damage: ${changes.join(', ')}.` : 'It changes no plant’s heat damage.'}${
+    dark.length > 0 ? ` Too dark for ${dark.join(', ')}.` : ''
+  }`;
 }

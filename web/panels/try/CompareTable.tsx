@@ -1,13 +1,12 @@
-import type { ComparedChoice, ComparedPlant, PlantStand, SeenFrom } from '../../../engine/index.ts';
-import { formatArea, formatPerArea, hoursWords, seenWords } from '../../../engine/index.ts';
-import { aside } from '../../state/view.ts';
+import type { ComparedChoice, SeenFrom } from '../../../engine/index.ts';
+import { formatArea, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
+import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
-import { Stand } from './Stand.tsx';
 import { compared, comparison, openTheOption } from '../parts/tried.ts';
-import { LESS_LIGHT, harmWords, moneyWords, percentWords, sureMarks, sureWords } from '../../common/figures.ts';
+import { harmWords, moneyWords, percentWords, sureMarks, sureWords } from '../../common/figures.ts';
 
-/** Today and every option side by side. */
+/** Every option in a row, what it changes for whom behind its name; on a narrow page each row is a card. */
 export function CompareTable() {
   const result = compared.value;
   const { working } = comparison.value;
@@ -17,146 +16,119 @@ export function CompareTable() {
         Holding the options against today… {percentWords(working.done)}
       </p>
     ) : null;
-  const { today, choices, ranked } = result;
-  const short = (name: string): string =>
-    name === 'today' ? name : (choices.find((choice) => choice.name === name)?.options.join(' + ') ?? name);
-  const list = (names: readonly string[]): string => names.map(short).join(', ') || '–';
-  const row = (label: string, first: string, of: (choice: ComparedChoice) => string) => (
-    <tr>
-      <th scope="row">{label}</th>
-      <td>{first}</td>
-      {choices.map((choice) => (
-        <td key={choice.options.join()}>{of(choice)}</td>
-      ))}
-    </tr>
-  );
+  const { choices } = result;
   const rules = found.value?.plan.features === plan.value.features ? found.value.result.rules : [];
   return (
     <section aria-label="Side by side">
-      <h2>Side by side</h2>
-      <Winner choice={choices.find(({ name }) => name === ranked[0])} short={short} />
-      <div class="wide-table" tabIndex={0} role="region" aria-label="Table of options, scrolls sideways">
-        <table class="side-by-side" aria-busy={working !== null}>
-          <caption>
-            Under each verdict: heat over the plant’s limit on a hot day, and the light left for growing.
-          </caption>
-          <thead>
-            <tr>
-              <td />
-              <th scope="col">Today</th>
-              {choices.map(({ options, name }) => (
-                <th key={options.join()} scope="col">
-                  <button type="button" title={name} onClick={() => openTheOption(options[0])}>
-                    {options.join(' + ')}
-                  </button>
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {today.plants.map(({ id, name, before }) => (
-              <tr key={id}>
-                <th scope="row">{name}</th>
-                <td>{before ? <Cell stand={before} dark={before.light.standing === 'too dark'} /> : '–'}</td>
-                {choices.map(({ options, plants, tooDark }) => (
-                  <td key={options.join()}>
-                    <After plant={plants.find((each) => each.id === id)} dark={tooDark.includes(id)} />
-                  </td>
-                ))}
-              </tr>
-            ))}
-            {row('Harm a hot day', harmWords(today.harm), ({ harm }) => harmWords(harm))}
-            {row('Spared', '', ({ sparedShare }) => (sparedShare === null ? '–' : percentWords(sparedShare)))}
-            <tr>
-              <th scope="row">
-                <button type="button" class="in-words" onClick={() => (aside.value = 'sure')}>
-                  How sure
-                </button>
+      <table class="side-by-side" role="table" aria-busy={working !== null}>
+        <thead role="rowgroup">
+          <tr role="row">
+            {['Option', 'Heat damage', 'Cost', 'Work'].map((label) => (
+              <th key={label} scope="col" role="columnheader">
+                {label}
               </th>
-              <td />
-              {choices.map(({ options, spared, sparedPm }) => (
-                <td key={options.join()}>
-                  <span title={sureWords(spared, sparedPm)} aria-hidden="true">
-                    {sureMarks(spared, sparedPm)}
-                  </span>{' '}
-                  <span class="stand">
-                    {spared.toFixed(1)} ± {sparedPm.toFixed(1)} K·h
-                  </span>
-                </td>
-              ))}
-            </tr>
-            {row('Cost', '0', ({ cost }) => moneyWords(cost.total, cost.currency))}
-            {row('Work of one person', '–', ({ clothArea, cost }) => (clothArea === 0 ? 'none' : hoursWords(cost)))}
-            {row('Cloth', '–', ({ clothArea }) => (clothArea === 0 ? 'none' : formatArea(clothArea, units.value)))}
-            {row('Spared for its cloth', '', ({ payoff }) =>
-              payoff.perSquareMetre === null ? '–' : formatPerArea(payoff.perSquareMetre, 'K·h', units.value),
-            )}
-            {row('Seen from', '', ({ seenFrom }) => seenBy(seenFrom))}
-            {row(
-              'Too dark for',
-              '',
-              ({ tooDark, plants }) =>
-                tooDark.map((id) => plants.find((each) => each.id === id)?.name ?? id).join(', ') || 'none',
-            )}
-            {row('As good as', '', ({ asGoodAs }) => list(asGoodAs))}
-            {row('Beaten by', '', ({ beatenBy }) => list(beatenBy === null ? [] : [beatenBy]))}
-          </tbody>
-        </table>
-      </div>
+            ))}
+          </tr>
+        </thead>
+        {choices.map((choice) => (
+          <Choice key={choice.options.join()} choice={choice} short={(name) => shortOf(choices, name)} />
+        ))}
+      </table>
       {rules.map(({ rule, sentence }) => (
         <p key={rule} class="rule-price">
           {sentence}
         </p>
       ))}
-      <p class="quiet">
-        {result.weights} “As good as”: the difference is less than the guesses are worth. “Beaten by”: that one is no
-        worse in anything and better in something.
-      </p>
+      <p class="quiet">{result.weights}</p>
     </section>
   );
 }
 
-/** The one that spares most is named, and not praised where it takes too much light. */
-function Winner({
-  choice,
-  short,
-}: {
-  readonly choice: ComparedChoice | undefined;
+function shortOf(choices: readonly ComparedChoice[], name: string): string {
+  return name === 'today' ? name : (choices.find((choice) => choice.name === name)?.options.join(' + ') ?? name);
+}
+
+interface ChoiceProps {
+  readonly choice: ComparedChoice;
   readonly short: (name: string) => string;
-}) {
-  if (!choice || choice.spared <= 0) return null;
-  const dark = choice.plants.flatMap(({ id, name, before, after }) => {
-    const [was, is] = [before?.light.dailyLight ?? 0, after?.light.dailyLight ?? 0];
-    return choice.tooDark.includes(id) && was - is >= LESS_LIGHT
-      ? [`${name} (light ${was.toFixed(0)} → ${is.toFixed(0)} mol/m²)`]
-      : [];
-  });
-  const alike = choice.asGoodAs.map(short);
+}
+
+function Choice({ choice, short }: ChoiceProps) {
+  const { options, name, sparedShare, spared, sparedPm, cost, clothArea } = choice;
   return (
-    <p class="finding">
-      {short(choice.name)} spares most, {percentWords(choice.sparedShare ?? 0)} of the harm
-      {alike.length > 0 && `, but ${alike.join(', ')} may be as good`}.
-      {dark.length > 0 && <strong class="too-dark"> It leaves {dark.join(', ')} too dark.</strong>}
-    </p>
+    <tbody role="rowgroup">
+      <tr role="row">
+        <th scope="row" role="rowheader">
+          <button type="button" title={name} onClick={() => openTheOption(options[0])}>
+            {options.join(' + ')}
+          </button>
+        </th>
+        <td role="cell" data-label="Heat damage">
+          {changeWords(sparedShare)}{' '}
+          <span title={sureWords(spared, sparedPm)} aria-label={sureWords(spared, sparedPm)} role="img">
+            {sureMarks(spared, sparedPm)}
+          </span>
+        </td>
+        <td role="cell" data-label="Cost">
+          {moneyWords(cost.total, cost.currency)}
+        </td>
+        <td role="cell" data-label="Work">
+          {clothArea === 0 ? 'none' : hoursWords(cost)}
+        </td>
+      </tr>
+      <tr role="row">
+        <td colSpan={4} role="cell" class="choice-more">
+          {moreWords(choice, short).join(' ')}
+        </td>
+      </tr>
+    </tbody>
   );
 }
 
-function After({ plant, dark }: { readonly plant: ComparedPlant | undefined; readonly dark: boolean }) {
-  return plant?.after ? <Cell stand={plant.after} dark={dark} /> : <>gone</>;
+function changeWords(sparedShare: number | null): string {
+  if (sparedShare === null) return 'none today';
+  return `${percentWords(Math.abs(sparedShare))} ${sparedShare < 0 ? 'more' : 'less'}`;
 }
 
-function Cell({ stand: { verdict, harm, light }, dark }: { readonly stand: PlantStand; readonly dark: boolean }) {
-  return (
-    <>
-      <Stand verdict={verdict} harm={harm} />
-      <span class="quiet">, {light.dailyLight.toFixed(0)} mol/m²</span>
-      {dark && verdict !== 'too dark' && <strong class="too-dark"> too dark</strong>}
-    </>
+/** Whose verdict it changes, whom it leaves too dark, who sees it, and what is as good or better. */
+function moreWords(
+  { plants, tooDark, seenFrom, asGoodAs, beatenBy }: ComparedChoice,
+  short: ChoiceProps['short'],
+): string[] {
+  const changed = plants.flatMap(({ name, before, after }) =>
+    before && after && before.verdict !== after.verdict ? [`${name}: ${before.verdict} → ${after.verdict}.`] : [],
   );
+  const dark = plants.filter(({ id, before }) => tooDark.includes(id) && before?.light.standing !== 'too dark');
+  return [
+    ...(changed.length > 0 ? changed : ['No verdict changes.']),
+    ...(dark.length > 0 ? [`Too dark for ${dark.map(({ name }) => name).join(', ')}.`] : []),
+    ...seenWords(seenFrom),
+    ...(asGoodAs.length > 0 ? [`As good as ${asGoodAs.map(short).join(', ')}.`] : []),
+    ...(beatenBy === null ? [] : [`${short(beatenBy)} is no worse in anything.`]),
+  ];
 }
 
-function seenBy(seen: readonly SeenFrom[]): string {
-  const open = seen.filter(({ hidden }) => !hidden);
-  if (seen.length === 0) return '–';
-  return open.length === 0 ? 'nowhere' : open.map((one) => seenWords(plan.value, one, units.value)).join('; ');
+function seenWords(seen: readonly SeenFrom[]): string[] {
+  return seen
+    .filter(({ hidden }) => !hidden)
+    .map(({ eye, shows }) => `${calledById(eye)}: ${formatLength(shows, units.value)} shows.`);
+}
+
+/** The measure behind the shares, with how far it may be off. */
+export function CuriousFigures() {
+  const result = compared.value;
+  if (!result) return null;
+  return (
+    <ul class="curious-figures" aria-label="The measure behind the shares">
+      <li>Today: {harmWords(result.today.harm)} over the limits a hot day.</li>
+      {result.choices.map(({ options, spared, sparedPm, payoff, clothArea }) => (
+        <li key={options.join()}>
+          {options.join(' + ')}: spares {spared.toFixed(1)} ± {sparedPm.toFixed(1)} K·h
+          {payoff.perSquareMetre !== null &&
+            `, ${formatPerArea(payoff.perSquareMetre, 'K·h', units.value)} of its ${formatArea(clothArea, units.value)}`}
+          .
+        </li>
+      ))}
+    </ul>
+  );
 }

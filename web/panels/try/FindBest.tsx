@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { currencyOf } from '../../../engine/index.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { searching } from '../../state/next.ts';
@@ -27,19 +27,21 @@ const COUNTS = { 1: 'one thing', 2: 'two things together' } as const;
 
 /** What to look for, in one sentence whose words can be changed; the search; what it found. */
 export function FindBest() {
-  useEffect(
-    () => () => {
+  const form = useRef<HTMLElement>(null);
+  useEffect(() => {
+    form.current?.scrollIntoView({ block: 'nearest' });
+    form.current?.querySelector('select')?.focus({ preventScroll: true });
+    return () => {
       foundMarks.value = [];
-    },
-    [],
-  );
+    };
+  }, []);
   const now = wish.value;
   const change = (part: Partial<Wish>): void => {
     wish.value = { ...now, ...part };
   };
   const working = searching.value;
   return (
-    <section class="find-best" aria-label="Find the best">
+    <section ref={form} class="find-best" aria-label="Find the best">
       <h2>Find the best</h2>
       <p class="wish">
         <Word

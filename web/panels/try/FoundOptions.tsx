@@ -8,6 +8,7 @@ import { plan, units } from '../../state/yard.ts';
 import { foundMarks } from './marked.ts';
 import { putIntoOption } from '../parts/option-edits.ts';
 import type { Found } from './search.ts';
+import { Stand } from './Stand.tsx';
 import { harmWords, moneyWords, percentWords } from '../../common/figures.ts';
 
 /** What the search looks at; what stands in options it does not. */
@@ -106,7 +107,7 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
             ))}
         </tbody>
       </table>
-      <details open={number === 1}>
+      <details>
         <summary>What low sun it leaves, and who sees it</summary>
         {option.plants.flatMap(({ id, lowSun }) =>
           lowSun
@@ -158,13 +159,14 @@ function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plan
     <tr>
       <th scope="row">{name}</th>
       <td>
-        <span class="stand">{before.verdict ?? '–'}</span> <span class="quiet">{harmWords(before.harm)}</span>
+        <Stand verdict={before.verdict} />
       </td>
       <td>
-        <span class="stand">{after.verdict ?? '–'}</span> <span class="quiet">{harmWords(after.harm)}</span>
+        <Stand verdict={after.verdict} />
       </td>
       <td>
-        {after.topLight.toFixed(0)} mol/m²{tooDark && <strong class="too-dark"> too dark</strong>}
+        {tooDark ? '' : 'enough'}
+        {tooDark && <strong class="too-dark"> too dark</strong>}
       </td>
     </tr>
   );

@@ -6,27 +6,10 @@ import { found } from './search.ts';
 import { cheaper } from '../parts/tried.ts';
 import { moneyWords } from '../../common/figures.ts';
 
-type Rung = Pick<LadderStep, 'id' | 'name' | 'sentence'> & Partial<LadderStep>;
-
-/** What stands in for the dearest rungs until something was searched. */
-const UNSEARCHED: readonly Rung[] = [
-  {
-    id: 'screen',
-    name: 'A low screen',
-    sentence: 'Stops the low afternoon sun. “Find it” below works out what it does here.',
-  },
-  {
-    id: 'roof',
-    name: 'A roof of cloth',
-    sentence: 'The dearest: the last thing to try. “Find it” below works out what it does here.',
-  },
-];
-
 /** What to try first, the cheapest at the top, with what is left of today's heat damage; its why behind its name. */
 export function Ladder() {
   const { shown, problems } = cheaper.value;
   const searched = found.value?.result.ladder ?? [];
-  const dearer = UNSEARCHED.map((rung): Rung => searched.find(({ id }) => id === rung.id) ?? rung);
   if (shown?.value.steps.length === 0) return null;
   return (
     <section aria-label="Cheaper first">
@@ -36,7 +19,7 @@ export function Ladder() {
       ))}
       {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
       <ol class="ladder">
-        {[...(shown?.value.steps ?? []), ...dearer].map((rung) => (
+        {[...(shown?.value.steps ?? []), ...searched].map((rung) => (
           <li key={rung.id}>
             <details>
               <summary>
@@ -52,7 +35,7 @@ export function Ladder() {
   );
 }
 
-function Effect({ rung: { effect, cost } }: { readonly rung: Rung }) {
+function Effect({ rung: { effect, cost } }: { readonly rung: LadderStep }) {
   if (effect === undefined) return null;
   const money =
     cost === undefined || cost === null

@@ -9,6 +9,7 @@ import { Faults } from './Faults.tsx';
 import { RoughEffect } from './RoughEffect.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
 import { Stand } from './Stand.tsx';
+import { Fold } from '../parts/answer/Fold.tsx';
 import { accept, drop } from '../parts/option-edits.ts';
 import { compared, comparison, openOption, openTheOption, optionWords } from '../parts/tried.ts';
 
@@ -109,7 +110,7 @@ function Effect({ choice, rough }: { readonly choice: ComparedChoice; readonly r
             <th scope="col">Plant</th>
             <th scope="col">Today</th>
             <th scope="col">With it</th>
-            <th scope="col">Light left</th>
+            <th scope="col">Sun left</th>
           </tr>
         </thead>
         <tbody>
@@ -118,11 +119,13 @@ function Effect({ choice, rough }: { readonly choice: ComparedChoice; readonly r
           ))}
         </tbody>
       </table>
-      <ul class="sentences">
-        {choice.sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
+      <Fold title="In figures">
+        <ul class="sentences">
+          {choice.sentences.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </Fold>
     </>
   );
 }
@@ -131,10 +134,10 @@ function PlantRow({ plant: { name, before, after }, dark }: { readonly plant: Co
   return (
     <tr>
       <th scope="row">{name}</th>
-      <td>{before ? <Stand verdict={before.verdict} harm={before.harm} /> : 'not there'}</td>
-      <td>{after ? <Stand verdict={after.verdict} harm={after.harm} /> : 'gone'}</td>
+      <td>{before ? <Stand verdict={before.verdict} /> : 'not there'}</td>
+      <td>{after ? <Stand verdict={after.verdict} /> : 'gone'}</td>
       <td>
-        {after ? `${after.light.dailyLight.toFixed(0)} mol/m²` : '–'}
+        {after ? `${after.light.sunHours.toFixed(0)} h` : '–'}
         {dark && <strong class="too-dark"> too dark</strong>}
       </td>
     </tr>

@@ -3,14 +3,6 @@ import { plan } from '../../state/yard.ts';
 import { putFirstCloth } from '../parts/option-edits.ts';
 import { openTheOption, optionWords } from '../parts/tried.ts';
 
-/** Farther down on the same card. */
-export function toFinding(): void {
-  const sentence = document.querySelector<HTMLElement>('.find-best');
-  sentence?.closest('details')?.setAttribute('open', '');
-  sentence?.scrollIntoView({ block: 'start' });
-  sentence?.querySelector('select')?.focus({ preventScroll: true });
-}
-
 /** What is on the drawing: the yard as it is, or with one option built; and how a new one begins. */
 export function OptionTabs() {
   const options = plan.value.options ?? [];

@@ -2,7 +2,8 @@ import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import { boundsOf } from '../../../engine/index.ts';
 import { paintDifference, changedGround } from '../../charts/difference.ts';
-import { HEAT_RAMP, RAMP_SHARE, SCALES, paintCells } from '../../charts/ramp.ts';
+import { HEAT_RAMP, RAMP_SHARE, SCALES } from '../../charts/ramp.ts';
+import { pictureOf } from '../../map/laid-on/heat-on-map.ts';
 import type { HeatPicture } from '../../map/laid-on/overlays.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
@@ -70,16 +71,13 @@ const beforePicture = computed<HeatPicture | null>(() => {
   const before = unchanged.value.shown;
   if (wanted.value === null || !before) return null;
   const alpha = alphaNow() * (isStale(unchanged.value) ? OUT_OF_DATE : 1);
-  return {
-    grid: before.value.grid,
-    rgba: paintCells(before.value.cells[quantity.value], SCALES[quantity.value], alpha),
-  };
+  return pictureOf(before.value.grid, before.value.cells[quantity.value], SCALES[quantity.value], alpha);
 });
 
 /** The yard with the cloth where it is now, while the full answer is not there yet. */
 const roughPicture = computed<HeatPicture | null>(() =>
   quantity.value === 'hotLoad' && rough.value
-    ? { grid: rough.value.grid, rgba: paintCells(rough.value.hotLoad, SCALES.hotLoad, alphaNow()) }
+    ? pictureOf(rough.value.grid, rough.value.hotLoad, SCALES.hotLoad, alphaNow())
     : null,
 );
 
@@ -88,7 +86,7 @@ const afterPicture = computed<HeatPicture | null>(() => {
   const after = heat.value.shown;
   if (!after) return null;
   const alpha = alphaNow() * (isStale(heat.value) ? OUT_OF_DATE : 1);
-  return { grid: after.value.grid, rgba: paintCells(after.value.cells[quantity.value], SCALES[quantity.value], alpha) };
+  return pictureOf(after.value.grid, after.value.cells[quantity.value], SCALES[quantity.value], alpha);
 });
 
 /** Before to the left of the bar, after to the right. */
@@ -115,10 +113,8 @@ const payoffPicture = computed<HeatPicture | null>(() => {
   const pays = paying.value.shown?.value;
   if (!pays) return null;
   const blank = pays.perArea.map((value) => (value > 0 ? value : NaN));
-  return {
-    grid: pays.grid,
-    rgba: paintCells(blank, { ...SCALES[quantity.value], ramp: HEAT_RAMP, from: 0, to: pays.most }, alphaNow()),
-  };
+  const scale = { ...SCALES[quantity.value], ramp: HEAT_RAMP, from: 0, to: pays.most };
+  return pictureOf(pays.grid, blank, scale, alphaNow());
 });
 
 const differencePicture = computed<HeatPicture | null>(() => {

@@ -1,23 +1,22 @@
 import './style.css';
 import { useEffect } from 'preact/hooks';
-import { cautionsFor, cheaperHeadline, optionHeadline } from '../../../engine/index.ts';
+import { cheaperHeadline, optionHeadline } from '../../../engine/index.ts';
 import { isStale } from '../../state/live.ts';
-import { searching } from '../../state/next.ts';
 import type { NextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
 import { aside, goToStage, shownOptions, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { CompareTable } from './CompareTable.tsx';
+import { CompareTable, CuriousFigures } from './CompareTable.tsx';
 import { FindBest } from './FindBest.tsx';
 import { HiddenHeights } from './HiddenHeights.tsx';
 import { Ladder } from './Ladder.tsx';
 import { OptionPaper } from './OptionPaper.tsx';
-import { OptionTabs, toFinding } from './OptionTabs.tsx';
+import { OptionTabs } from './OptionTabs.tsx';
 import { SectionPicture } from './SectionPicture.tsx';
 import { postsInTheWay } from './faults.ts';
 import { side } from './held.ts';
 import { layMarks } from './marked.ts';
-import { found, growing } from './search.ts';
+import { finding, growing } from './search.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { cheaper, compared, comparison, openOption } from '../parts/tried.ts';
@@ -39,9 +38,7 @@ export function TryCard() {
         <OptionTabs />
       </StageAnswer>
       <OptionPaper />
-      <Fold title="Find the best cloth" open={found.value !== null || searching.value !== null}>
-        <FindBest />
-      </Fold>
+      {finding.value && <FindBest />}
       {options.length > 0 && (
         <Fold title="Side by side">
           <CompareTable />
@@ -56,6 +53,7 @@ export function TryCard() {
         <HiddenHeights />
       </Fold>
       <Fold title="For the curious">
+        <CuriousFigures />
         <p>
           Every answer here rests on what is guessed.{' '}
           <button type="button" onClick={() => (aside.value = 'sure')}>
@@ -63,12 +61,14 @@ export function TryCard() {
           </button>
         </p>
       </Fold>
-      <Fold title="Before anything is put up or sprayed">
-        <ul>
-          {cautionsFor(['build', 'wind', 'climb', 'spray']).map(({ id, text }) => (
-            <li key={id}>{text}</li>
-          ))}
-        </ul>
+      <Fold title="Cautions">
+        <p>
+          Local codes and licensed people come first. Read what stands with each step in Build it, and before you spray
+          in Through the year.
+        </p>
+        <button type="button" onClick={() => goToStage('build')}>
+          Build it
+        </button>
       </Fold>
     </div>
   );
@@ -89,7 +89,7 @@ function nextWords(): NextThing | null {
   const option = openOption.value;
   if (growing(plan.value).length === 0) return { text: 'Draw the plants first', run: () => goToStage('draw') };
   if (option === null)
-    return nothingHarmed() || found.value !== null ? null : { text: 'Find the best cloth', run: toFinding };
+    return nothingHarmed() || finding.value ? null : { text: 'Find the best cloth', run: () => (finding.value = true) };
   if (postsInTheWay.value.length > 0)
     return { text: `Move the cloth of option ${option.id}: a post stands in ${postsInTheWay.value[0].by}.` };
   return side.value === 'after'

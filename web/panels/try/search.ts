@@ -36,6 +36,9 @@ export const wish = signal<Wish>({
   count: 1,
 });
 
+/** Whether the person wants the best found: its form stands open. */
+export const finding = signal(false);
+
 /** A search's answer and the plan it was made for. */
 export interface Found extends SiteSeen {
   readonly plan: Plan;

@@ -40,6 +40,7 @@ const grip = (id: string, part: Grip['part'], index?: number): Grip =>
   gripsOf(
     yard.features.find((each) => each.id === id)!,
     0.1,
+    true,
   ).find((each) => each.part === part && (index === undefined || ('index' in each && each.index === index)))!;
 
 describe('taking a grip somewhere', () => {
@@ -73,16 +74,23 @@ describe('taking a grip somewhere', () => {
     ]);
   });
 
-  test('by a crown’s edge makes it as wide as twice the way from the trunk', () => {
-    expect(feature(takeGrip(yard, 'tree', grip('tree', 'width'), [6.5, 6]), 'tree').crownWidth).toBe(3);
+  test('by the grip beside a crown makes it as wide as twice the way from the trunk, less how far the grip stands off', () => {
+    const { at, crownWidth } = feature(yard, 'tree');
+    const beside = grip('tree', 'width');
+    expect(beside.at[0] - at[0] - crownWidth / 2).toBeCloseTo(0.2, 9);
+    expect(feature(takeGrip(yard, 'tree', beside, [at[0] + 1.7, at[1]]), 'tree').crownWidth).toBe(3);
+  });
+
+  test('a round thing has no grip until its size is to be changed: a finger on it moves it', () => {
+    expect(gripsOf(feature(yard, 'tree'), 0.1, false)).toEqual([]);
   });
 
   test('by a roof’s corner leaves the opposite corner where it was', () => {
-    const corners = gripsOf(feature(yard, 'canopy'), 0.1).filter(({ part }) => part === 'roof corner');
+    const corners = gripsOf(feature(yard, 'canopy'), 0.1, false).filter(({ part }) => part === 'roof corner');
     const [first, , opposite] = corners;
     const to = [first!.at[0] + 0.5, first!.at[1] + 0.25] as const;
     const next = takeGrip(yard, 'roof', first!, to);
-    const after = gripsOf(feature(next, 'canopy'), 0.1).filter(({ part }) => part === 'roof corner');
+    const after = gripsOf(feature(next, 'canopy'), 0.1, false).filter(({ part }) => part === 'roof corner');
     const near = (p: readonly [number, number]) =>
       after.some(({ at }) => Math.hypot(at[0] - p[0], at[1] - p[1]) < 0.002);
     expect(near(opposite!.at)).toBe(true);
@@ -110,7 +118,9 @@ describe('taking a grip somewhere', () => {
   });
 
   test('by an edge hangs a drop as deep as it is drawn outwards, no deeper than the ground; drawn back it is gone', () => {
-    const front = gripsOf(feature(yard, 'canopy'), 0.1).find((each) => each.part === 'drop' && each.side === 'front')!;
+    const front = gripsOf(feature(yard, 'canopy'), 0.1, false).find(
+      (each) => each.part === 'drop' && each.side === 'front',
+    )!;
     // Turned by 90°, the front edge faces along +x, 1.5 m from the middle.
     expect(front.at[0]).toBeCloseTo(5.5, 9);
     const hung = takeGrip(yard, 'roof', front, [5.5 + 0.9, 5.7]);

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { formatLength, nameOf, parseLength, QUANTITIES } from '../../../../engine/index.ts';
 import type { PlantLoad, Quantity } from '../../../../engine/index.ts';
-import { mapCell, mapHeight, quantity } from '../../../state/view.ts';
+import { mapBlocks, mapCell, mapHeight, quantity } from '../../../state/view.ts';
 import { plan, units } from '../../../state/yard.ts';
 import { Legend } from './Legend.tsx';
 import { heightChoices, QUANTITY_WORDS } from '../../parts/quantity-words.ts';
@@ -59,6 +59,14 @@ export function MapChoice({ plants }: { readonly plants: readonly PlantLoad[] })
             <option value="0.25">{formatLength(0.25, units.value)}, quick</option>
             <option value="0.1">{formatLength(0.1, units.value)}, fine</option>
           </select>
+        </label>
+        <label class="hatch-choice">
+          <input
+            type="checkbox"
+            checked={mapBlocks.value}
+            onChange={({ currentTarget }) => (mapBlocks.value = currentTarget.checked)}
+          />
+          Show cells as blocks
         </label>
       </div>
       <Legend quantity={quantity.value} />

@@ -2,6 +2,7 @@ import { computed, effect } from '@preact/signals';
 import { buildScene, crownsOf, shadowRingsOf, stateOf, withOptions } from '../../../../engine/index.ts';
 import type { PlantLoad } from '../../../../engine/index.ts';
 import { contoursOf } from '../../../charts/contours.ts';
+import { softened } from '../../../charts/softened.ts';
 import { gradeZonesOf } from '../../../charts/grade-zones.ts';
 import { SCALES } from '../../../charts/ramp.ts';
 import { contourLines, gradeZones, plantMarks, shadowRings } from '../../../map/laid-on/overlays.ts';
@@ -37,7 +38,7 @@ export function layHeatOverlays(): () => void {
       const lined = quantity.value === 'grade' ? 'hotLoad' : quantity.value;
       contourLines.value = result
         ? contoursOf(result.grid, result.cells[lined], SCALES[quantity.value].contours).map(({ value, lines }) => ({
-            lines,
+            lines: lines.map(softened),
             label: String(value),
           }))
         : [];

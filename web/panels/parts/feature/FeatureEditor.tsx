@@ -4,6 +4,7 @@ import { commitEdit } from '../../../state/edit.ts';
 import { askWhy } from '../../../state/view.ts';
 import { plan } from '../../../state/yard.ts';
 import { calledOf, change, commitChecked, deleteFeatures, duplicate } from '../../../map/drawing/feature-edits.ts';
+import { sized } from '../../../map/drawing/in-hand.ts';
 import { fieldsOf, isSaid } from '../../../common/fields.ts';
 import type { NumberField } from '../../../common/fields.ts';
 import { NumberBox } from '../boxes/NumberBox.tsx';
@@ -60,6 +61,15 @@ export function FeatureEditor({ feature }: { readonly feature: Feature }) {
         <button type="button" onClick={() => showOnMap(middleOf(feature))}>
           Show on the drawing
         </button>
+        {(feature.kind === 'tree' || feature.kind === 'plant') && (
+          <button
+            type="button"
+            aria-pressed={sized.value === feature.id}
+            onClick={() => (sized.value = sized.value === feature.id ? null : feature.id)}
+          >
+            Change its size
+          </button>
+        )}
         {turns && (
           <button
             type="button"
