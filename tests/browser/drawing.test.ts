@@ -52,6 +52,30 @@ test('a wall height typed as 6\'2" is 1.88 m, 6 ft 2 in when feet are shown, and
   await close();
 });
 
+test('a box tool dragged from corner to corner draws a box, and let go with its stage it draws no more', async () => {
+  const { page, complaints, close } = await newYard();
+  await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: /^Bed/ }).click();
+  const [from, to] = [await onScreen(page, [2, 3]), await onScreen(page, [5, 4])];
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(to.x, to.y, { steps: 4 });
+  await page.mouse.up();
+  await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
+  await page.getByRole('button', { name: 'Undo: Draw bed' }).waitFor();
+  const [bed] = (await planOf(page)).features;
+  if (bed?.kind !== 'bed') throw new Error('No bed was drawn.');
+  expect(bed.outline.map(([x]) => Math.round(x)).toSorted()).toEqual([2, 2, 5, 5]);
+  expect(bed.outline.map(([, y]) => Math.round(y)).toSorted()).toEqual([3, 3, 4, 4]);
+  await page.keyboard.press('Alt+2');
+  await page.keyboard.press('Alt+1');
+  await page
+    .getByRole('group', { name: 'Drawing tools' })
+    .getByRole('button', { name: /^Choose/, pressed: true })
+    .waitFor();
+  expect(complaints).toEqual([]);
+  await close();
+});
+
 test('a tree drawn as a fig takes a fig’s crown as a first guess, and another kind takes its place later', async () => {
   const { page, complaints, close } = await newYard();
   await listOf(page).getByRole('button', { name: 'Add tree' }).press('Enter');

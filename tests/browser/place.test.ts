@@ -19,7 +19,7 @@ async function atPlaces(
     .getByRole('button', { name: /Place|Pots/ })
     .click();
   const best = page.getByRole('region', { name: 'Best places' });
-  await best.waitFor({ state: 'attached' });
+  await best.waitFor({ state: 'attached', timeout: 60_000 });
   return {
     page,
     best,

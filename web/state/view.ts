@@ -55,9 +55,14 @@ export const surveyTopic = signal<SurveyTopic>('north');
 /** Heights of the slip on a phone. */
 export const slipHeight = signal<'line' | 'half' | 'full'>('half');
 
-/** Goes to a stage, and to its card. */
+/** Stages that show the yard as it is, whatever is tried. */
+const AS_IT_IS: readonly Stage[] = ['draw', 'heat'];
+
+/** Goes to a stage, and to its card. A drawing tool goes back to its place. */
 export function goToStage(next: Stage): void {
   aside.value = null;
+  if (next !== 'draw') tool.value = null;
+  if (AS_IT_IS.includes(next)) shownOptions.value = [];
   stage.value = next;
 }
 

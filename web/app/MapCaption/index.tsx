@@ -36,7 +36,7 @@ export function MapCaption() {
   // What to do next stands in its place, and what the map says under the cross beside the buttons.
   if (!live.shown || !isHeat || toolHint.value !== null) return null;
   const {
-    args: { height, period },
+    args: { height, period, options },
     value: { plants },
   } = live.shown;
   const { season, climate } = plan.value;
@@ -46,6 +46,11 @@ export function MapCaption() {
       <p>
         <strong>{QUANTITY_WORDS[quantity.value].name}</strong>{' '}
         {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords(period)}
+        {options.length > 0 && (
+          <>
+            , <b>with option {options.join(' and ')}</b>
+          </>
+        )}
         {climate.from === 'rough' && (
           <>
             , <b>rough climate</b>

@@ -9,7 +9,7 @@ import { openYard } from '../../state/yard.ts';
 import './style.css';
 
 /** What was done is said for so long; a screen reader has it besides. [ms] */
-const DONE_STAYS_MS = 15_000;
+const DONE_STAYS_MS = 8_000;
 
 /** Says at the foot of the drawing what was done or went wrong, with one way on. */
 export function Notices() {

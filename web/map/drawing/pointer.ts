@@ -6,7 +6,7 @@ import { aside, pin, selection, stage, tool } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
 import { choosePoint, finishGrip, pickUp, previewGrip, snapped, snappedGrip } from './drawing.ts';
 import { drawnPlan } from './drawn-plan.ts';
-import { aim, crossHair, reach, sized, wantsPoint } from './in-hand.ts';
+import { aim, crossHair, draft, reach, sized, wantsPoint } from './in-hand.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';
@@ -24,6 +24,8 @@ interface Press {
   readonly clientY: number;
   /** What a drag from here would move; `null` where it moves the paper. */
   readonly drag: { readonly id: string; readonly grip: Grip } | null;
+  /** A drag from here draws a box from corner to corner. */
+  readonly boxes: boolean;
   /** It would move something, were the drawing not locked. */
   readonly locked: boolean;
   slipped: boolean;
@@ -48,6 +50,12 @@ function gripNear(at: PlanPoint, within: number): { readonly id: string; readonl
   return near.length > 0 ? { id, grip: near[0] } : null;
 }
 
+/** Whether a box tool waits for its first corner. */
+function beginsBox(): boolean {
+  const under = draft.value;
+  return under !== null && under.box && !under.asking && under.points.length === 0;
+}
+
 /** The whole of a chosen feature, held by its corner nearest to the pointer. */
 function bodyUnder(at: PlanPoint, within: number): { readonly id: string; readonly grip: Grip } | null {
   const hit = featureAt(drawnPlan.value.features, at, within);
@@ -64,7 +72,9 @@ function pressOf(map: LeafletMap, event: PointerEvent): Press {
     wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
   const locked = held !== null && event.pointerType === 'touch' && isLocked();
   const { pointerId, clientX, clientY } = event;
-  return { pointerId, at, clientX, clientY, drag: locked ? null : held, locked, slipped: false, shown: false };
+  const boxes = event.pointerType !== 'touch' && beginsBox();
+  const drag = locked ? null : held;
+  return { pointerId, at, clientX, clientY, drag, boxes, locked, slipped: false, shown: false };
 }
 
 /** Where a drag brings its grip: as far as the pointer has come since the press. */
@@ -106,10 +116,8 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
   let press: Press | null = null;
 
   function dropDrag(): void {
-    if (press?.drag) {
-      preview.value = null;
-      map.dragging.enable();
-    }
+    if (press?.drag) preview.value = null;
+    if (press?.drag || press?.boxes) map.dragging.enable();
     press = null;
   }
 
@@ -118,7 +126,7 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (down.size > 1) return dropDrag();
     if (event.button !== 0) return;
     press = pressOf(map, event);
-    if (!press.drag) return;
+    if (!press.drag && !press.boxes) return;
     // Before Leaflet's own listener sees the press, so that the paper stays.
     map.dragging.disable();
     container.setPointerCapture(event.pointerId);
@@ -132,6 +140,7 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     if (press && !press.slipped && slipOf(event, press) > TAP_SLIP_PX) {
       press.slipped = true;
       if (press.locked) sayLocked();
+      if (press.boxes) choosePoint(snapped(press.at).at);
     }
     if (press?.drag && press.slipped && press.pointerId === event.pointerId) {
       const { id, grip } = press.drag;
@@ -148,8 +157,9 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     const from = press;
     if (!from || from.pointerId !== event.pointerId) return;
     press = null;
-    if (from.drag) map.dragging.enable();
-    if (!from.slipped) tap(pointerPoint(map, event), event.shiftKey, centreOn);
+    if (from.drag || from.boxes) map.dragging.enable();
+    if (from.boxes && from.slipped) choosePoint(snapped(pointerPoint(map, event)).at);
+    else if (!from.slipped) tap(pointerPoint(map, event), event.shiftKey, centreOn);
     else if (from.drag) endDrag(map, event, from, from.drag);
   }
 

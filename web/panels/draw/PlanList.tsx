@@ -68,7 +68,8 @@ function Row({ feature }: { readonly feature: Feature }) {
   const known = leastKnown(feature);
   const row = useRef<HTMLLIElement>(null);
   useEffect(() => {
-    if (alone) row.current?.scrollIntoView({ block: 'nearest' });
+    // Its head alone: a list that was opened by hand does not jump.
+    if (alone) row.current?.querySelector('button')?.scrollIntoView({ block: 'nearest' });
   }, [alone]);
   return (
     <li ref={row} class={chosen ? 'plan-row chosen' : 'plan-row'}>

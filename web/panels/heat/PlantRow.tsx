@@ -16,7 +16,8 @@ interface PlantRowProps {
 export function PlantRow({ plant, name, open }: PlantRowProps) {
   const row = useRef<HTMLLIElement>(null);
   useEffect(() => {
-    if (open) row.current?.scrollIntoView({ block: 'nearest' });
+    // Its head alone: a list that was opened by hand does not jump.
+    if (open) row.current?.querySelector('button')?.scrollIntoView({ block: 'nearest' });
   }, [open]);
   const told = timesIn(plant.sentence.slice(plant.sentence.indexOf(': ') + 2));
   const harmed = plant.when !== null && (plant.verdict === 'will burn' || plant.verdict === 'at risk');

@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { CompareResult, Plan, YardOption } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
@@ -43,6 +43,24 @@ export const hiddenAnswer = liveAnswer('hidden', () =>
     ? { plan: reckonedPlan.value, eye: hiddenFrom.value, options: shownOptions.value }
     : null,
 );
+
+const kept = signal<string | null>(null);
+
+/**
+ * What was tried is on the drawing again when a stage that tries is opened, until it is decided; the function it
+ * returns keeps it for the next time and clears the drawing for other stages.
+ */
+export function keepOpenOption(): () => void {
+  const id = kept.peek();
+  if (shownOptions.peek().length === 0 && plan.peek().options?.some((each) => each.id === id)) openTheOption(id);
+  const stop = effect(() => {
+    if (stage.value === 'place' || stage.value === 'try') kept.value = shownOptions.value[0] ?? null;
+  });
+  return () => {
+    stop();
+    if (stage.peek() !== 'place' && stage.peek() !== 'try') shownOptions.value = [];
+  };
+}
 
 export function openTheOption(id: string | null): void {
   shownOptions.value = id === null ? [] : [id];

@@ -6,11 +6,12 @@ import { cautionsFor, placeHeadline } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { numberedMarks } from '../../map/laid-on/overlays.ts';
 import { cardNext } from '../../state/next.ts';
-import { goToStage, selection, shownOptions, stage } from '../../state/view.ts';
+import { goToStage, selection } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
+import { keepOpenOption } from '../parts/tried.ts';
 import { MOVES } from '../parts/feature/move-words.ts';
 import { BarredGround } from './BarredGround.tsx';
 import { HardeningDates } from './HardeningDates.tsx';
@@ -28,9 +29,9 @@ export function PlaceCard() {
     return () => {
       numberedMarks.value = [];
       justMoved.value = null;
-      if (stage.peek() !== 'try') shownOptions.value = [];
     };
   }, []);
+  useEffect(keepOpenOption, []);
   useSignalEffect(() => {
     const name = pot.value && calledOf(pot.value);
     cardNext.value =

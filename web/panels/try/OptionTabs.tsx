@@ -7,7 +7,6 @@ import { openTheOption, optionWords } from '../parts/tried.ts';
 export function OptionTabs() {
   const options = plan.value.options ?? [];
   const open = shownOptions.value[0] ?? null;
-  const into = open === null ? 'a new option' : `option ${open}`;
   return (
     <section class="option-tabs" aria-label="What is tried">
       <h2 class="unseen">What is tried</h2>
@@ -27,7 +26,7 @@ export function OptionTabs() {
         ))}
       </div>
       <p class="put-row">
-        Put into {into}:{' '}
+        {open === null ? 'New option:' : `Put into option ${open}:`}{' '}
         <button type="button" onClick={() => putFirstCloth('canopy')}>
           A roof
         </button>{' '}

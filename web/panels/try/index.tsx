@@ -4,7 +4,7 @@ import { cheaperHeadline, optionHeadline } from '../../../engine/index.ts';
 import { isStale } from '../../state/live.ts';
 import type { NextThing } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
-import { aside, goToStage, shownOptions, stage } from '../../state/view.ts';
+import { aside, goToStage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { CompareTable, CuriousFigures } from './CompareTable.tsx';
 import { FindBest } from './FindBest.tsx';
@@ -19,17 +19,12 @@ import { layMarks } from './marked.ts';
 import { finding, growing } from './search.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
-import { cheaper, compared, comparison, openOption } from '../parts/tried.ts';
+import { cheaper, compared, comparison, keepOpenOption, openOption } from '../parts/tried.ts';
 
 /** Cloth on the plan before it is bought: cheaper cures first, options by hand or found, side by side. */
 export function TryCard() {
   useEffect(layMarks, []);
-  useEffect(
-    () => () => {
-      if (stage.peek() !== 'place') shownOptions.value = [];
-    },
-    [],
-  );
+  useEffect(keepOpenOption, []);
   const options = plan.value.options ?? [];
   return (
     <div class="try-card">
@@ -54,12 +49,9 @@ export function TryCard() {
       </Fold>
       <Fold title="For the curious">
         <CuriousFigures />
-        <p>
-          Every answer here rests on what is guessed.{' '}
-          <button type="button" onClick={() => (aside.value = 'sure')}>
-            What hangs on the guesses?
-          </button>
-        </p>
+        <button type="button" onClick={() => (aside.value = 'sure')}>
+          What hangs on the guesses?
+        </button>
       </Fold>
       <Fold title="Cautions">
         <p>
