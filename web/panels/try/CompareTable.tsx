@@ -1,5 +1,5 @@
 import type { ComparedChoice, SeenFrom } from '../../../engine/index.ts';
-import { formatArea, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
+import { formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
@@ -121,12 +121,10 @@ export function CuriousFigures() {
   return (
     <ul class="curious-figures" aria-label="The measure behind the shares">
       <li>Today: {harmWords(result.today.harm)} over the limits a hot day.</li>
-      {result.choices.map(({ options, spared, sparedPm, payoff, clothArea }) => (
+      {result.choices.map(({ options, spared, sparedPm, payoff }) => (
         <li key={options.join()}>
           {options.join(' + ')}: spares {spared.toFixed(1)} ± {sparedPm.toFixed(1)} K·h
-          {payoff.perSquareMetre !== null &&
-            `, ${formatPerArea(payoff.perSquareMetre, 'K·h', units.value)} of its ${formatArea(clothArea, units.value)}`}
-          .
+          {payoff.perSquareMetre !== null && `, ${formatPerArea(payoff.perSquareMetre, 'K·h', units.value)} of cloth`}.
         </li>
       ))}
     </ul>
