@@ -71,15 +71,7 @@ export function SeasonStrip({ date, onChange }: Props) {
             })}
             <path class="season-strip-season" d={`M${x(season.from)},${BAND + 6}V1H${x(season.to)}V${BAND + 6}`} />
             {[season.from, season.to].map((end) => (
-              <text
-                key={end}
-                class="day-arc-small season-strip-end"
-                x={Math.min(width - END_ROOM, Math.max(END_ROOM, x(end)))}
-                y={HEIGHT - 3}
-                text-anchor="middle"
-              >
-                {shortDayWords(end)}
-              </text>
+              <EndDate key={end} day={end} x={x(end)} width={width} />
             ))}
             <circle
               class={`season-strip-bead ${periodKind.value === 'season' ? 'season-strip-idle' : ''}`}
@@ -91,5 +83,15 @@ export function SeasonStrip({ date, onChange }: Props) {
         );
       }}
     </Slider>
+  );
+}
+
+/** The date of one end of the season, kept within the strip. */
+function EndDate({ day, x, width }: { readonly day: MonthDay; readonly x: number; readonly width: number }) {
+  const kept = Math.min(width - END_ROOM, Math.max(END_ROOM, x));
+  return (
+    <text class="day-arc-small season-strip-end" x={kept} y={HEIGHT - 3} text-anchor="middle">
+      {shortDayWords(day)}
+    </text>
   );
 }

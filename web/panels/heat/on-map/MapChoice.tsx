@@ -60,17 +60,23 @@ export function MapChoice({ plants }: { readonly plants: readonly PlantLoad[] })
             <option value="0.1">{formatLength(0.1, units.value)}, fine</option>
           </select>
         </label>
-        <label class="hatch-choice">
-          <input
-            type="checkbox"
-            checked={mapBlocks.value}
-            onChange={({ currentTarget }) => (mapBlocks.value = currentTarget.checked)}
-          />
-          Show cells as blocks
-        </label>
+        <BlocksChoice />
       </div>
       <Legend quantity={quantity.value} />
     </section>
+  );
+}
+
+function BlocksChoice() {
+  return (
+    <label class="hatch-choice">
+      <input
+        type="checkbox"
+        checked={mapBlocks.value}
+        onChange={({ currentTarget }) => (mapBlocks.value = currentTarget.checked)}
+      />
+      Show cells as blocks
+    </label>
   );
 }
 

@@ -24,7 +24,6 @@ const TURN_STEP = 15;
 export function FeatureEditor({ feature }: { readonly feature: Feature }) {
   const name = calledOf(feature);
   const label = `Change ${name}`;
-  const turns = feature.kind !== 'tree' && feature.kind !== 'plant' && feature.kind !== 'reading';
 
   /** A number typed over a guess is the person's own: it counts as measured until they say otherwise. */
   function take(field: NumberField, value: number | undefined): string | null {
@@ -57,39 +56,50 @@ export function FeatureEditor({ feature }: { readonly feature: Feature }) {
       ))}
       <KindFields feature={feature} />
       <PlaceFields feature={feature} />
-      <div class="editor-buttons">
-        <button type="button" onClick={() => showOnMap(middleOf(feature))}>
-          Show on the drawing
-        </button>
-        {(feature.kind === 'tree' || feature.kind === 'plant') && (
-          <button
-            type="button"
-            aria-pressed={sized.value === feature.id}
-            onClick={() => (sized.value = sized.value === feature.id ? null : feature.id)}
-          >
-            Change its size
-          </button>
-        )}
-        {turns && (
-          <button
-            type="button"
-            onClick={() => commitEdit(`Turn ${name}`, turnFeature(plan.value, feature.id, TURN_STEP), 'merge')}
-          >
-            Turn {TURN_STEP}°
-          </button>
-        )}
-        {(feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed') && (
-          <button type="button" onClick={() => askWhy(feature.id)}>
-            It burnt: why?
-          </button>
-        )}
-        <button type="button" onClick={() => duplicate(feature.id)}>
-          Duplicate
-        </button>
-        <button type="button" class="delete" onClick={() => deleteFeatures([feature.id])}>
-          Delete
-        </button>
-      </div>
+      <EditorButtons feature={feature} />
     </div>
+  );
+}
+
+/** What can be done with a thing. */
+function EditorButtons({ feature }: { readonly feature: Feature }) {
+  const name = calledOf(feature);
+  const turns = feature.kind !== 'tree' && feature.kind !== 'plant' && feature.kind !== 'reading';
+  return (
+    <div class="editor-buttons">
+      <button type="button" onClick={() => showOnMap(middleOf(feature))}>
+        Show on the drawing
+      </button>
+      {(feature.kind === 'tree' || feature.kind === 'plant') && <SizeButton id={feature.id} />}
+      {turns && (
+        <button
+          type="button"
+          onClick={() => commitEdit(`Turn ${name}`, turnFeature(plan.value, feature.id, TURN_STEP), 'merge')}
+        >
+          Turn {TURN_STEP}°
+        </button>
+      )}
+      {(feature.kind === 'plant' || feature.kind === 'tree' || feature.kind === 'bed') && (
+        <button type="button" onClick={() => askWhy(feature.id)}>
+          It burnt: why?
+        </button>
+      )}
+      <button type="button" onClick={() => duplicate(feature.id)}>
+        Duplicate
+      </button>
+      <button type="button" class="delete" onClick={() => deleteFeatures([feature.id])}>
+        Delete
+      </button>
+    </div>
+  );
+}
+
+/** Gives a round thing its grip on the drawing, and takes it away again. */
+function SizeButton({ id }: { readonly id: string }) {
+  const on = sized.value === id;
+  return (
+    <button type="button" aria-pressed={on} onClick={() => (sized.value = on ? null : id)}>
+      Change its size
+    </button>
   );
 }
