@@ -22,6 +22,7 @@ const PLACE_STEPS = [0.12, 0.06, 0.03] as const;
 const TURN_STEPS = [8, 3, 1] as const;
 const HEIGHT_STEPS = [0.1, 0.05, 0.05] as const;
 const FORM_STEPS = [0.25, 0.1, 0.05] as const;
+const ROUNDING = 1e-6;
 /** No side of a cloth gets shorter than this, no screen lower. [m] */
 const LEAST_SIDE = 0.75;
 
@@ -39,7 +40,9 @@ export function movesOf({ height, form }: Freedom): Move[] {
 /** The cloth somewhere else, along its own right and front. */
 function shifted(cloth: Canopy | Screen, right: number, front: number): Canopy | Screen {
   const [x, y] = turned([right, front], [0, 0], cloth.kind === 'canopy' ? turnOf(cloth) : bearingOf(cloth));
-  const there = (at: PlanPoint): PlanPoint => [toCentimetre(at[0] + x), toCentimetre(at[1] + y)];
+  // All ends go the same way, so that no length changes.
+  const [dx, dy] = [toCentimetre(x), toCentimetre(y)];
+  const there = (at: PlanPoint): PlanPoint => [withoutNoise(at[0] + dx), withoutNoise(at[1] + dy)];
   return cloth.kind === 'canopy'
     ? { ...cloth, center: there(cloth.center) }
     : { ...cloth, path: cloth.path.map(there) };
@@ -50,10 +53,7 @@ function turnedBy(cloth: Canopy | Screen, degrees: number): Canopy | Screen {
   const middle = middleOf(cloth.path);
   return {
     ...cloth,
-    path: cloth.path.map((at) => {
-      const [x, y] = turned(at, middle, degrees);
-      return [toMillimetre(x), toMillimetre(y)];
-    }),
+    path: cloth.path.map((at) => toMillimetres(turned(at, middle, degrees), middle)),
   };
 }
 
@@ -80,10 +80,7 @@ function longer(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
   const middle = middleOf(path);
   return {
     ...cloth,
-    path: path.map(([x, y]) => [
-      toMillimetre(middle[0] + ((x - middle[0]) * (long + by)) / long),
-      toMillimetre(middle[1] + ((y - middle[1]) * (long + by)) / long),
-    ]),
+    path: path.map((end) => toMillimetres(stretched(end, middle, (long + by) / long), middle)),
     height: toCentimetre(bottom + high),
   };
 }
@@ -96,11 +93,20 @@ function bentFurther(cloth: Canopy | Screen, by: number): Screen | null {
   const [a, corner, b] = path;
   const [one, other] = [distance(a, corner), distance(corner, b)];
   if (Math.min(one + by, other - by) < LEAST_SIDE / 1.5) return null;
-  const leg = (end: PlanPoint, length: number, now: number): PlanPoint => [
-    toMillimetre(corner[0] + ((end[0] - corner[0]) * length) / now),
-    toMillimetre(corner[1] + ((end[1] - corner[1]) * length) / now),
-  ];
+  const leg = (end: PlanPoint, length: number, now: number): PlanPoint =>
+    toMillimetres(stretched(end, corner, length / now), corner);
   return { ...cloth, path: [leg(a, one + by, one), corner, leg(b, other - by, other)] };
+}
+
+function stretched([x, y]: PlanPoint, from: PlanPoint, by: number): PlanPoint {
+  return [from[0] + (x - from[0]) * by, from[1] + (y - from[1]) * by];
+}
+
+/** To the millimetre, and never further from a point: rounding must not ask for more cloth, tube or money. */
+export function toMillimetres([x, y]: PlanPoint, from: PlanPoint): PlanPoint {
+  const inwards = (value: number, start: number): number =>
+    (value > start ? Math.floor(value * 1000 + ROUNDING) : Math.ceil(value * 1000 - ROUNDING)) / 1000;
+  return [inwards(x, from[0]), inwards(y, from[1])];
 }
 
 function bearingOf({ path }: Screen): number {
@@ -117,8 +123,9 @@ function toCentimetre(metres: number): number {
   return Math.round(metres * 100) / 100;
 }
 
-function toMillimetre(metres: number): number {
-  return Math.round(metres * 1000) / 1000;
+/** 0.1 + 0.2 is 0.3. */
+function withoutNoise(metres: number): number {
+  return Math.round(metres * 1e6) / 1e6;
 }
 
 /** Down to what a hand can cut: 5 cm. */
