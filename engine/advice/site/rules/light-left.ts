@@ -2,8 +2,6 @@ import { directionsOf } from '../../../cast/passes.ts';
 import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
 import { createPointCaster } from '../../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../../cast/sky.ts';
-import { bedPlaces } from '../../../load/verdict/bed-load.ts';
-import { cellCenter } from '../../../load/light/grid-of.ts';
 import { darkBelow, leastLight } from '../../../load/light/light-class.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
@@ -12,11 +10,10 @@ import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../../scene/solids.ts';
+import { bedSample } from '../bed-sample.ts';
 import type { Progress } from '../progress.ts';
 import { densestFor } from './suits.ts';
 
-/** A bed's light is guarded at so many of its cells. */
-const BED_POINTS = 24;
 const ROUNDING = 1e-9;
 
 /** A plant that is short of light loses no more of it than this share: less than anyone could measure. */
@@ -71,7 +68,7 @@ export function lightGuard(yard: Yard, suits: boolean, progress?: Progress): Lig
     if (!row) continue;
     const least = leastLight(row);
     const points = pointsOf(yard, feature);
-    const rays = points.flatMap(({ at, own }) => raysOf(at, own, points.length));
+    const rays = points.flatMap(({ at, own, part }) => raysOf(at, own, part));
     all.push({
       id: feature.id,
       least,
@@ -125,24 +122,24 @@ function lightTaken({ rays }: Guarded, sheets: readonly ClothSheet[], most: numb
   return taken;
 }
 
-/** Reads what brings light to a point, as its part of a plant of so many points. */
+/** Reads what brings light to a point, which stands for a part of its plant. */
 function rayReader({
   scene,
   passes,
   caster,
   weights: { channels, sky },
-}: Yard): (at: SpacePoint, own: OwnCrown | undefined, points: number) => PointRays[] {
+}: Yard): (at: SpacePoint, own: OwnCrown | undefined, part: number) => PointRays[] {
   const sun = fanOf(directionsOf(scene, passes));
   const { weight } = skyRays();
   const skies = sky.map(({ state, light }) => {
     const rays = skyPasses(state);
     return { light, caster: createPointCaster(scene, rays), fan: fanOf(directionsOf(scene, rays)) };
   });
-  return (at, own, points) => {
+  return (at, own, part) => {
     const fromSun = new PointRays(
       at,
       sun,
-      caster.sharesAt(at, own).map((share, k) => (share * channels.beamLight[k]) / points),
+      caster.sharesAt(at, own).map((share, k) => share * channels.beamLight[k] * part),
     );
     return [
       fromSun,
@@ -151,24 +148,15 @@ function rayReader({
           new PointRays(
             at,
             fan,
-            toSky.sharesAt(at, own).map((share, k) => (share * weight[k] * light) / points),
+            toSky.sharesAt(at, own).map((share, k) => share * weight[k] * light * part),
           ),
       ),
     ];
   };
 }
 
-function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: OwnCrown }[] {
-  if (feature.kind !== 'bed') {
-    const { points, own } = plantPoints(plan, feature);
-    return [{ at: points[0].point, own }];
-  }
-  const places = bedPlaces(plan, feature);
-  if ('point' in places) return [{ at: places.point }];
-  const { grid, indices } = places;
-  const count = Math.min(BED_POINTS, indices.length);
-  return Array.from({ length: count }, (_, k) => {
-    const [x, y] = cellCenter(grid, indices[Math.floor(((k + 0.5) * indices.length) / count)]);
-    return { at: [x, y, grid.height] };
-  });
+function pointsOf({ plan }: Yard, feature: PlantFeature): { at: SpacePoint; own?: OwnCrown; part: number }[] {
+  if (feature.kind === 'bed') return bedSample(plan, feature);
+  const { points, own } = plantPoints(plan, feature);
+  return [{ at: points[0].point, own, part: 1 }];
 }

@@ -3,8 +3,7 @@ import { skyPasses, skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { worthOf } from '../../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
-import { bedPlaces } from '../../../load/verdict/bed-load.ts';
-import { cellCenter } from '../../../load/light/grid-of.ts';
+import { bedSample } from '../bed-sample.ts';
 import { groundRise } from '../../../load/leaf/ground.ts';
 import { createWallsRound, type WallsRound } from '../../../load/leaf/walls/walls-round.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
@@ -18,12 +17,6 @@ import { planDirection } from '../../../scene/direction.ts';
 import type { OwnCrown, Scene } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather.ts';
 import type { Progress } from '../progress.ts';
-
-/**
- * A bed is searched by at most about so many of its cells, each for the block of cells around it; shown options use
- * them all.
- */
-const BED_POINTS = 24;
 
 /** A plant, bed or planted tree that names its row. */
 interface TargetPlant {
@@ -143,23 +136,7 @@ function placesOf(plan: Plan, feature: PlantFeature): Place[] {
     const { points, own } = plantPoints(plan, feature);
     return points.map(({ point }) => ({ at: point, own, part: 1 / points.length }));
   }
-  const places = bedPlaces(plan, feature);
-  if ('point' in places) return [{ at: places.point, part: 1 }];
-  const { grid, indices } = places;
-  const edge = Math.max(1, Math.ceil(Math.sqrt(indices.length / BED_POINTS)));
-  const blocks = new Map<string, number[]>();
-  for (const index of indices) {
-    const i = index % grid.columns;
-    const key = `${Math.floor(i / edge)} ${Math.floor((index - i) / grid.columns / edge)}`;
-    const block = blocks.get(key);
-    if (block) block.push(index);
-    else blocks.set(key, [index]);
-  }
-  return [...blocks.values()].map((block): Place => {
-    const centers = block.map((index) => cellCenter(grid, index));
-    const mean = (axis: 0 | 1) => centers.reduce((sum, center) => sum + center[axis], 0) / centers.length;
-    return { at: [mean(0), mean(1), grid.height], part: block.length / indices.length };
-  });
+  return bedSample(plan, feature);
 }
 
 function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: OwnCrown) => Float64Array {
