@@ -15,7 +15,7 @@ async function newYard(): Promise<{ page: Page; complaints: string[]; close: () 
 
 /** A wall from (2, 2) to (6, 2), 1.8 m high as guessed, by keys. */
 async function typeWall(page: Page): Promise<void> {
-  await listOf(page).getByRole('button', { name: 'Add wall' }).press('Enter');
+  await listOf(page).getByRole('button', { name: 'Add Wall' }).press('Enter');
   const box = drawing(page).getByLabel('Type it');
   await box.fill('2 2');
   await box.press('Enter');
@@ -78,7 +78,7 @@ test('a box tool dragged from corner to corner draws a box, and let go with its 
 
 test('a tree drawn as a fig takes a fig’s crown as a first guess, and another kind takes its place later', async () => {
   const { page, complaints, close } = await newYard();
-  await listOf(page).getByRole('button', { name: 'Add tree' }).press('Enter');
+  await listOf(page).getByRole('button', { name: 'Add Tree' }).press('Enter');
   const box = drawing(page).getByLabel('Type it');
   await box.fill('5 4');
   await box.press('Enter');
@@ -302,7 +302,7 @@ test(
 
 test('a name is never markup, on the drawing or in the list', async () => {
   const { page, complaints, close } = await newYard();
-  await listOf(page).getByRole('button', { name: 'Add pot' }).press('Enter');
+  await listOf(page).getByRole('button', { name: 'Add Pot' }).press('Enter');
   const box = drawing(page).getByLabel('Type it');
   await box.fill('3 3');
   await box.press('Enter');
@@ -333,7 +333,7 @@ test('nothing on the drawing stage is out of reach: axe finds nothing with a thi
   };
   await typeWall(page);
   expect(await findings()).toEqual([]);
-  await listOf(page).getByRole('button', { name: 'Add bed' }).click();
+  await listOf(page).getByRole('button', { name: 'Add Bed' }).click();
   const box = drawing(page).getByLabel('Type it');
   await box.waitFor();
   expect(await findings()).toEqual([]);

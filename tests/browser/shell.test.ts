@@ -163,9 +163,9 @@ test(
     await expect.poll(focused).toBe('Find the heat');
     await page.keyboard.press('Alt+1');
     await expect.poll(focused).toBe('Draw the yard');
-    await page.getByRole('button', { name: 'Add wall' }).press('Enter');
+    await page.getByRole('button', { name: 'Add Wall' }).press('Enter');
     await page.getByLabel('Type it').press('Escape');
-    await expect.poll(focused).toBe('Wall');
+    await expect.poll(focused).toBe('Add Wall');
     await page.getByRole('button', { name: /Units: m/ }).press('Enter');
     await page.getByRole('button', { name: /^Undo/ }).press('Enter');
     await expect.poll(() => said.textContent()).toBe('Taken back: Show feet and inches.');

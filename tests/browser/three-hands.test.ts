@@ -35,28 +35,28 @@ interface Thing {
 
 const THINGS: readonly Thing[] = [
   {
-    add: 'Add wall',
+    add: 'Add Wall',
     tool: /^Wall/,
     points: LONG_WALL,
     numbers: { Height: '1.8', Thickness: '20 cm' },
     name: 'Street wall',
   },
   {
-    add: 'Add wall',
+    add: 'Add Wall',
     tool: /^Wall/,
     points: SHORT_WALL,
     numbers: { Height: '2,1', Thickness: '0.15' },
     name: 'East wall',
   },
   {
-    add: 'Add tree',
+    add: 'Add Tree',
     tool: /^Tree/,
     points: [TREE],
     numbers: { Height: '4.2', 'Crown width': '3', 'Crown begins at': '1.6', 'Light through': '15' },
     name: 'Fig',
   },
   {
-    add: 'Add pot',
+    add: 'Add Pot',
     tool: /^Pot/,
     points: [POT],
     numbers: { Height: '1.5', Width: '0.9' },

@@ -147,7 +147,10 @@ describe('the command line', () => {
 
   it('people read a map, hot spots and a sentence for each plant', async () => {
     const { out } = await run(['load', '-', '--heatwave'], { input: SMALL });
-    expect(out).toMatch(/^Balcony, on the heatwave day, 0\.50 m above the ground\n/);
+    expect(out).toMatch(/^The tomato pot may burn from .*\.\n\nA Tomato pot: /);
+    expect(out.replaceAll('\n', ' ')).toContain(
+      'Balcony: heat of the sun 0.50 m above the ground, on the heatwave day;',
+    );
     expect(out).toContain('A Tomato pot: ');
     expect(out).not.toMatch(/undefined|NaN|\[object/);
     expect(out.split('\n').every((line) => line.length <= 120)).toBe(true);

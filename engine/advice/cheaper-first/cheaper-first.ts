@@ -61,10 +61,9 @@ export function cheaperFirst(
 
 function waterStep(yard: RayYard, inNeed: ReadonlySet<string>, harm: number): LadderStep {
   const spared = sparedBy(yard, yard.withLeaves('watered'), (id) => inNeed.has(id));
-  const sentence =
-    'So much if no leaf ever thirsted; how near mulch and a morning’s water bring it depends on soil and roots.';
+  const sentence = 'So much if no leaf ever thirsted; soil and roots decide how near you come.';
   const step = harmStep({ id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, spared, harm);
-  return { ...step, effect: `spares at most ${percent(spared / harm)} of all heat damage` };
+  return { ...step, effect: `spares at most ${percent(spared / harm)}` };
 }
 
 function clayStep(

@@ -21,7 +21,7 @@ export interface LadderStep {
   readonly sparedShare: number | null;
   /** In the plan's currency; `null` unknown. */
   readonly cost: number | null;
-  /** What it does in a few words: "spares 34 % of all heat damage". */
+  /** What it does in a few words: "spares 34 %". */
   readonly effect: string;
   readonly sentence: string;
   /** Where each pot would go, if pots are moved. */
@@ -37,7 +37,7 @@ export function harmStep(
   harm: number,
 ): LadderStep {
   const sparedShare = harm > 0 ? spared / harm : 0;
-  return { ...step, spared, sparedShare, effect: `spares ${percent(sparedShare)} of all heat damage` };
+  return { ...step, spared, sparedShare, effect: `spares ${percent(sparedShare)}` };
 }
 
 export function percent(share: number): string {

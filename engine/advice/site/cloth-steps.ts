@@ -1,12 +1,13 @@
 import { harmStep, type LadderStep } from '../cheaper-first/step.ts';
 import { sentenceCase } from '../year/season/words.ts';
-import type { SiteOption } from './types.ts';
+import type { Proposal } from './option.ts';
 
 /**
  * The dearest rungs of the ladder of cures: the best screen and the best roof of what was found.
- * @param harm Σ worth × harm of all that is planted, as the yard is [K·h/day]
+ * @param options with what they spare the plants that count
+ * @param harm Σ worth × harm of those as the yard is [K·h/day]
  */
-export function clothSteps(options: readonly SiteOption[], harm: number): LadderStep[] {
+export function clothSteps(options: readonly Proposal[], harm: number): LadderStep[] {
   return (
     [
       ['screen', 'An upright screen', ['screen']],

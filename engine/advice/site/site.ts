@@ -95,7 +95,10 @@ function resultOf(
     countedAllTheSame: laidOut.counting.allTheSame,
     pricedFor: laidOut.pricedFor,
     rules: rulePrices(laidOut, contest),
-    ladder: clothSteps(options, wholeHarm(laidOut)),
+    ladder: clothSteps(
+      answers.map(({ full: { option } }) => option),
+      full.harm,
+    ),
     notes: notesOf(laidOut),
   };
   return { ...result, sentence: sentenceOf(laidOut, result, contest.isOpen) };

@@ -20,7 +20,7 @@ const STANDING = { enough: '', short: ', a little short of light', 'too dark': '
 /** One place for the pot: what is left of its heat damage there, what else it gets, and what can be done about it. */
 export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
   const into = openOptionId.value;
-  const title = spot.stay ? `${spot.rank}. Stay where it is` : `${spot.rank}. ${sentenceCase(spot.where)}`;
+  const title = spot.stay ? `${spot.rank}. Stay` : `${spot.rank}. ${sentenceCase(spot.where)}`;
   const left = stay.harm > 0 ? spot.harm / stay.harm : 0;
   return (
     <li class={chosen ? 'pot-spot chosen' : 'pot-spot'}>
@@ -41,7 +41,7 @@ export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
               </li>
             )}
             <li>
-              {spot.light.sunHours.toFixed(0)} h of sun a day, {winterWords(spot.winterSunHours)}
+              Sun: {spot.light.sunHours.toFixed(0)} h a day, {winterWords(spot.winterSunHours)}
             </li>
             {spot.pot.roots.verdict !== 'fine' && (
               <li>
@@ -81,5 +81,5 @@ function damageWords(left: number): string {
 }
 
 function winterWords(hours: number): string {
-  return hours < 0.5 ? 'none in mid-winter' : `${hours.toFixed(0)} h in mid-winter`;
+  return hours < 0.5 ? 'none in winter' : `${hours.toFixed(0)} h in winter`;
 }

@@ -38,11 +38,7 @@ export function Ladder() {
 function Effect({ rung: { effect, cost } }: { readonly rung: LadderStep }) {
   if (effect === undefined) return null;
   const money =
-    cost === undefined || cost === null
-      ? ''
-      : cost === 0
-        ? ', costs nothing'
-        : `, ${moneyWords(cost, currencyOf(plan.value))}`;
+    cost === undefined || cost === null ? '' : cost === 0 ? ', free' : `, ${moneyWords(cost, currencyOf(plan.value))}`;
   return (
     <span class="rung-effect">
       {effect}

@@ -20,7 +20,8 @@ const ROUNDING = 1e-9;
 
 /**
  * Moves the most promising candidates about between the steps of the lattice, and bends screens round a corner. What
- * comes of it costs no more, a bent screen's corner post aside, keeps the budget and breaks no rule; nobody proves that it is the best.
+ * comes of it costs no more, a bent screen's corner post aside, keeps the budget and breaks no rule; nobody proves
+ * that it is the best.
  */
 export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[]): BetweenSteps {
   if (!laidOut.request.betweenSteps) return { candidates, tried: 0 };

@@ -57,7 +57,9 @@ describe('the courtyard', () => {
     expect(best.spared).toBeGreaterThan(over.reduce((sum, each) => sum + each, 0));
     expect(result.bound).toBeGreaterThanOrEqual(best.spared);
     expect(best.cost).toBeGreaterThan(50);
-    expect(result.ladder).toMatchObject([{ id: 'roof', spared: best.spared, cost: best.cost }]);
+    expect(result.ladder).toMatchObject([
+      { id: 'roof', spared: expect.closeTo(best.spared, 1) as number, cost: best.cost },
+    ]);
   });
 
   test('a trial shows the map and the verdicts of the full answer', () => {

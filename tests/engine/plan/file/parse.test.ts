@@ -160,7 +160,7 @@ describe('hostile files', () => {
   it('a name of nine million characters is kept, and a fault behind it found', () => {
     const long = exampleWith('Every key once', 'x'.repeat(9e6));
     expect(problemsOf(long)).toEqual([]);
-    expect(one(long.replace('"units"', ',"units"')).message).toMatch(/not JSON: line 5, column 3/);
+    expect(one(long.replace('"units"', ',"units"')).message).toMatch(/not JSON: line 6, column 3/);
   });
 
   it('thousands of problems give five hundred lines and say how many are left', () => {
