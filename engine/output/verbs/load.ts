@@ -82,7 +82,8 @@ function loadText({ page, period, units, weather }: VerbRequest, plan: Plan, res
   const plants = ranked.map(({ id, sentence }) => wrapped(`${letters.get(id) || '-'} ${sentence}`, columns));
   const spots = result.hotSpots.map(({ sentence }) => wrapped(`- ${sentence}`, columns));
   const key = `${heatMapKey(page.colour)}\n${wrapped(
-    `${plan.name ?? 'The yard'}: heat of the sun ${formatLength(height, units)} above the ground, ${periodWords(period, result.season.days)}` +
+    `${plan.name ?? 'The yard'}: heat of the sun ${formatLength(height, units)} above the ground, ` +
+      periodWords(period, result.season.days) +
       `${cell > GRID_DEFAULTS.cell ? `, in squares of ${formatLength(cell, units)}` : ''}; up is the plan’s +y.`,
     columns,
     '',

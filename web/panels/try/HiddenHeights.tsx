@@ -38,7 +38,6 @@ export function HiddenHeights() {
   const answer = hiddenShown.value ? hiddenAnswer.value.shown?.value : undefined;
   return (
     <section aria-label="What stays hidden">
-      <h2>What stays hidden</h2>
       <label class="tick">
         <input
           type="checkbox"
