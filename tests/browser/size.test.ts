@@ -6,7 +6,7 @@ import { browserSession, graded } from './harness.ts';
 
 const session = browserSession();
 
-/** Sizes after gzip, as DEVELOPERS tells: the second and the last are what was reached; 260 and 450 are wanted. [bytes] */
+/** Sizes after gzip, as in DEVELOPERS; the second and the last are what was reached, 260 and 450 are wanted. [bytes] */
 const FIRST_PICTURE = 150_000;
 const FIRST_STAGES = 270_000;
 const TOWNS_NORMALS = 17_000;
