@@ -19,6 +19,8 @@ export interface LoadRequest {
   readonly cell?: number;
   readonly height?: number;
   readonly weather?: Weather;
+  /** Whether a plant is too dark is judged by the season's light, whatever the period; else by the period's. */
+  readonly darkBySeason?: boolean;
   /** Of the sentences; the plan's where nothing is said. The numbers are always metric. */
   readonly units?: Units;
   /** Called with how far the work has come, 0 to 1. */
@@ -51,7 +53,9 @@ export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResul
   progress?.(0.6, 'hot spots');
   const hotSpots = hotSpotsOf(yard.value, grid, cells, units);
   progress?.(0.7, 'plants');
-  const plants = plantLoads(yard.value, units, weather);
+  const season = request.darkBySeason && period.kind !== 'season' ? yardOf(plan, { kind: 'season' }, weather) : yard;
+  if (!season.ok) return season;
+  const plants = plantLoads(yard.value, units, weather, season.value);
   if (!plants.ok) return plants;
   progress?.(1, 'done');
   return { ok: true, value: { grid, cells, hotSpots, plants: plants.value, season: totalsOf(yard.value) } };
@@ -66,12 +70,13 @@ export function plantLoadsOf(
   return yard.ok ? plantLoads(yard.value, request.units ?? unitsOf(plan), request.weather) : yard;
 }
 
-function plantLoads(yard: Yard, units: Units, weather?: Weather): Outcome<PlantLoad[]> {
+/** @param season by whose light a plant is too dark */
+function plantLoads(yard: Yard, units: Units, weather?: Weather, season = yard): Outcome<PlantLoad[]> {
   const features = plantFeatures(yard.plan);
   if (features.length === 0) return { ok: true, value: [] };
   const heat = heatDayOf(yard.plan, yard.scene, { kind: 'heatwave' }, weather);
   if (!heat.ok) return heat;
-  return { ok: true, value: features.map((feature) => plantLoad(yard, heat.value, feature, units)) };
+  return { ok: true, value: features.map((feature) => plantLoad(yard, heat.value, feature, units, season)) };
 }
 
 /** Days and samples of the period, and what an open spot under the yard's skyline would get. */

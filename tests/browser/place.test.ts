@@ -112,7 +112,7 @@ test(
     expect(put.options?.at(-1)).toMatchObject({ id: 'D', moves: { lemon: spots[0].at } });
 
     await best.getByRole('button', { name: 'Next ›' }).press('Enter');
-    await best.getByText(`${spots[1].light.sunHours.toFixed(0)} h of sun a day`).waitFor({ state: 'attached' });
+    await best.getByText(`Sun: ${spots[1].light.sunHours.toFixed(0)} h a day`).waitFor({ state: 'attached' });
     await now.getByText('Type where').press('Enter');
     await now.getByLabel('Across, x').fill('3');
     await now.getByLabel('Across, x').press('Enter');

@@ -23,15 +23,21 @@ import { milderBy, verdictOf, worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
 import { wallHeats } from './wall-heat.ts';
 
-/** What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day. */
-export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, units: Units): PlantLoad {
-  return feature.kind === 'bed' ? bedLoad(yard, heat, feature, units) : crownLoad(yard, heat, feature, units);
+/**
+ * What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day.
+ * @param season by whose light it is too dark
+ */
+export function plantLoad(yard: Yard, heat: HeatDay, feature: PlantFeature, units: Units, season = yard): PlantLoad {
+  return feature.kind === 'bed'
+    ? bedLoad(yard, heat, feature, units, season)
+    : crownLoad(yard, heat, feature, units, season);
 }
 
-function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Units): PlantLoad {
+function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Units, season: Yard): PlantLoad {
   const { points, own } = plantPoints(yard.plan, feature);
   const nines = points.map(({ point }) => nineAt(yard, point, own));
-  const evidence = evidenceOf(yard, heat, feature, nines[0]);
+  const light = isJudgedApart(yard, season, feature) ? nineAt(season, points[0].point, own) : nines[0];
+  const evidence = evidenceOf(yard, heat, feature, light);
   const sides = points.map(({ side }, k): SideLoad => {
     const scorch = evidence.judged[k]?.scorch ?? null;
     return {
@@ -58,8 +64,10 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
   };
 }
 
-function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units): PlantLoad {
-  const nine = bedNine(yard, bedPlaces(yard.plan, bed));
+function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units, season: Yard): PlantLoad {
+  const places = bedPlaces(yard.plan, bed);
+  const nine = bedNine(yard, places);
+  const light = isJudgedApart(yard, season, bed) ? bedNine(season, places) : nine;
   return {
     id: bed.id,
     kind: 'bed',
@@ -68,8 +76,13 @@ function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units): PlantLoad {
     ...nine,
     pot: null,
     lightClass: lightClassOf(nine.sunHours),
-    ...finding(yard, heat, bed, units, evidenceOf(yard, heat, bed, nine)),
+    ...finding(yard, heat, bed, units, evidenceOf(yard, heat, bed, light)),
   };
+}
+
+/** What names no plant gets no verdict, and is told by the period alone. */
+function isJudgedApart(yard: Yard, season: Yard, feature: PlantFeature): boolean {
+  return season !== yard && rowOf(yard.plan, feature) !== undefined;
 }
 
 /** What a verdict rests on. */
