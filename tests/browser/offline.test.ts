@@ -10,6 +10,8 @@ test('after one visit the page opens, grades and goes on without a network', asy
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
+  // What comes after the first picture is still on its way; the visit ends with it.
+  await page.waitForLoadState('networkidle');
   await context.setOffline(true);
   await page.reload();
   await graded(page);
