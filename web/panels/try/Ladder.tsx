@@ -23,7 +23,9 @@ export function Ladder() {
           <li key={rung.id}>
             <details>
               <summary>
-                <strong>{rung.name}:</strong> <Effect rung={rung} />
+                <span class="rung-line">
+                  <strong>{rung.name}:</strong> <Effect rung={rung} />
+                </span>
                 {typeof rung.sparedShare === 'number' && <ShareBar left={1 - rung.sparedShare} />}
               </summary>
               <p>{rung.sentence}</p>
