@@ -19,8 +19,6 @@ export interface LoadRequest {
   readonly cell?: number;
   readonly height?: number;
   readonly weather?: Weather;
-  /** Whether a plant is too dark is judged by the season's light, whatever the period; else by the period's. */
-  readonly darkBySeason?: boolean;
   /** Of the sentences; the plan's where nothing is said. The numbers are always metric. */
   readonly units?: Units;
   /** Called with how far the work has come, 0 to 1. */
@@ -29,7 +27,8 @@ export interface LoadRequest {
 
 /**
  * The graded yard: the nine quantities of every cell, the hot spots, and a verdict on each plant, planted tree and bed.
- * Verdicts and scorch doses are always those of the heatwave day; the nine are means of the period.
+ * Whatever the period: what burns is judged by the heatwave day, and what is too dark by the season's light. The nine
+ * are means of the period.
  * @returns the load, or the problems: a grid over 4 million cells, a month missing from the climate, a date that does
  *   not exist
  */
@@ -53,9 +52,7 @@ export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResul
   progress?.(0.6, 'hot spots');
   const hotSpots = hotSpotsOf(yard.value, grid, cells, units);
   progress?.(0.7, 'plants');
-  const season = request.darkBySeason && period.kind !== 'season' ? yardOf(plan, { kind: 'season' }, weather) : yard;
-  if (!season.ok) return season;
-  const plants = plantLoads(yard.value, units, weather, season.value);
+  const plants = plantLoads(yard.value, period, units, weather);
   if (!plants.ok) return plants;
   progress?.(1, 'done');
   return { ok: true, value: { grid, cells, hotSpots, plants: plants.value, season: totalsOf(yard.value) } };
@@ -66,17 +63,21 @@ export function plantLoadsOf(
   plan: Plan,
   request: Pick<LoadRequest, 'period' | 'weather' | 'units'> = {},
 ): Outcome<PlantLoad[]> {
-  const yard = yardOf(plan, request.period ?? { kind: 'season' }, request.weather);
-  return yard.ok ? plantLoads(yard.value, request.units ?? unitsOf(plan), request.weather) : yard;
+  const period = request.period ?? { kind: 'season' };
+  const yard = yardOf(plan, period, request.weather);
+  return yard.ok ? plantLoads(yard.value, period, request.units ?? unitsOf(plan), request.weather) : yard;
 }
 
-/** @param season by whose light a plant is too dark */
-function plantLoads(yard: Yard, units: Units, weather?: Weather, season = yard): Outcome<PlantLoad[]> {
+/** @param yard in the period */
+function plantLoads(yard: Yard, period: Period, units: Units, weather?: Weather): Outcome<PlantLoad[]> {
   const features = plantFeatures(yard.plan);
   if (features.length === 0) return { ok: true, value: [] };
+  const season: Outcome<Yard> =
+    period.kind === 'season' ? { ok: true, value: yard } : yardOf(yard.plan, { kind: 'season' }, weather);
+  if (!season.ok) return season;
   const heat = heatDayOf(yard.plan, yard.scene, { kind: 'heatwave' }, weather);
   if (!heat.ok) return heat;
-  return { ok: true, value: features.map((feature) => plantLoad(yard, heat.value, feature, units, season)) };
+  return { ok: true, value: features.map((feature) => plantLoad(yard, heat.value, feature, units, season.value)) };
 }
 
 /** Days and samples of the period, and what an open spot under the yard's skyline would get. */

@@ -25,7 +25,7 @@ export const answers = {
   day: ({ plan, monthDay }: { readonly plan: Plan; readonly monthDay: MonthDay | 'heatwave' }, { weather }: Task) =>
     dayTable(plan, monthDay, weather),
   load: asBuilt((plan, { period, cell, height }: LoadArgs, { progress, weather }) =>
-    loadOf(plan, { period, cell, height, progress, weather, darkBySeason: true }),
+    loadOf(plan, { period, cell, height, progress, weather }),
   ),
   spot: asBuilt((plan, { at, height, period }: SpotArgs, { weather }) => spotOf(plan, at, { height, period, weather })),
 } satisfies Record<MethodsOf<'map'>, Method>;
