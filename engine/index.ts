@@ -280,7 +280,7 @@ export type {
   YearComparison,
 } from './advice/review/types.ts';
 export { reviewOf } from './advice/review/review.ts';
-export type { FrostAdvice, FrostPlant } from './advice/year/frost.ts';
+export type { FrostAdvice, FrostPlant } from './advice/year/frost-types.ts';
 export type { Advice } from './advice/year/advice.ts';
 export type { SeasonEvent, SeasonResult } from './advice/year/season/types.ts';
 export { seasonYearOf } from './advice/year/season/span.ts';

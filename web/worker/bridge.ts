@@ -1,6 +1,7 @@
 import type { Outcome, Weather } from '../../engine/index.ts';
 import { OF_THE_PROGRAM } from './protocol.ts';
-import type { Call, Progress, Reply } from './protocol.ts';
+import type { Call, Progress } from './protocol.ts';
+import { createWatchedWorker, type Heard, type WatchedWorker } from './watched-worker.ts';
 
 export interface CallOptions {
   /**
@@ -28,6 +29,8 @@ interface Waiting extends Call {
   fail(reason: unknown): void;
 }
 
+type Timer = ReturnType<typeof setTimeout> | undefined;
+
 /** How long a worker lives that has nothing to do, and one whose job was aborted. [ms] */
 export interface Patience {
   readonly idleMs: number;
@@ -45,122 +48,113 @@ export const FOR_SHORT_JOBS: Patience = { idleMs: 60_000, graceMs: 1_000 };
  * Nothing waits for ever: a worker that dies answers with a problem; where it died without a word (a phone short of
  * memory), a fresh one tries once more first.
  */
-export function createBridge(start: () => Worker, { idleMs, graceMs } = PATIENCE): Bridge {
-  let worker: Worker | null = null;
-  let running: Waiting | null = null;
-  let queue: Waiting[] = [];
-  let lastId = 0;
-  let idle: ReturnType<typeof setTimeout> | undefined;
-  let grace: ReturnType<typeof setTimeout> | undefined;
+export function createBridge(start: () => Worker, patience = PATIENCE): Bridge {
+  return new JobQueue(start, patience);
+}
 
-  const stop = (): void => {
-    clearTimeout(grace);
-    worker?.terminate();
-    worker = null;
-    running = null;
-  };
+class JobQueue implements Bridge {
+  readonly #worker: WatchedWorker;
+  readonly #patience: Patience;
+  #running: Waiting | null = null;
+  #queue: Waiting[] = [];
+  #lastId = 0;
+  #idle: Timer;
+  #grace: Timer;
 
-  const fallOver = (message: string): void => {
-    const job = running;
-    stop();
-    job?.settle({ ok: false, problems: [{ pointer: OF_THE_PROGRAM, message, severity: 'error' }] });
-    next();
-  };
+  constructor(start: () => Worker, patience: Patience) {
+    this.#patience = patience;
+    this.#worker = createWatchedWorker(start, {
+      reply: (reply) => this.#hear(reply),
+      broke: (why) => this.#fallOver(why),
+      died: () => this.#tryAgain(),
+    });
+  }
 
-  /** Hears of a worker's death by the lock that only its death sets free. */
-  const watch = (watched: Worker | null, lock: string): void => {
-    const onFree = (): void => {
-      if (watched !== worker || worker === null) return;
-      if (running === null || running.died)
-        return fallOver('The reckoning was ended twice by this device, perhaps for want of memory. Close other tabs.');
-      running.died = true;
-      queue.unshift(running);
-      stop();
-      next();
-    };
-    navigator.locks.request(lock, onFree).catch(() => undefined);
-  };
+  call(method: string, args: unknown, options: CallOptions = {}): Promise<Outcome<unknown>> {
+    const { signal } = options;
+    if (signal?.aborted) return Promise.reject(signal.reason);
+    return new Promise((resolve, reject) => {
+      const onAbort = (): void => this.#abort(job, signal?.reason);
+      const done = (): void => signal?.removeEventListener('abort', onAbort);
+      const job: Waiting = {
+        id: ++this.#lastId,
+        method,
+        args,
+        options,
+        settle: (answer) => (done(), resolve(answer)),
+        fail: (reason) => (done(), reject(reason)),
+      };
+      signal?.addEventListener('abort', onAbort);
+      this.#queue.push(job);
+      this.#next();
+    });
+  }
 
-  const hear = ({ data }: MessageEvent<Reply>): void => {
-    if ('holds' in data) return watch(worker, data.holds);
-    if (!running || data.id !== running.id) return;
-    const job = running;
-    if ('progress' in data) return job.options.signal?.aborted ? undefined : job.options.onProgress?.(data.progress);
-    clearTimeout(grace);
-    running = null;
-    job.settle(data.answer);
-    next();
-  };
+  end(): void {
+    const jobs = this.#running ? [this.#running, ...this.#queue] : this.#queue;
+    this.#queue = [];
+    this.#stop();
+    clearTimeout(this.#idle);
+    for (const job of jobs) job.fail(new DOMException('The worker was ended.', 'AbortError'));
+  }
 
-  const next = (): void => {
-    clearTimeout(idle);
-    if (running) return;
-    const job = queue.shift();
+  #next(): void {
+    clearTimeout(this.#idle);
+    if (this.#running) return;
+    const job = this.#queue.shift();
     if (!job) {
-      idle = setTimeout(stop, idleMs);
+      this.#idle = setTimeout(() => this.#stop(), this.#patience.idleMs);
       return;
     }
-    running = job;
-    try {
-      if (!worker) {
-        worker = start();
-        worker.onmessage = hear;
-        worker.onerror = (event) =>
-          fallOver(
-            event.message
-              ? `The reckoning broke off: ${event.message}.`
-              : 'A part of the page that reckons could not be loaded.',
-          );
-        worker.onmessageerror = () => fallOver('The reckoning broke off: its answer could not be read.');
-      }
-      worker.postMessage({
-        id: job.id,
-        method: job.method,
-        args: job.args,
-        weather: job.options.weather,
-      } satisfies Call);
-    } catch (error) {
-      fallOver(`The reckoning could not start: ${error instanceof Error ? error.message : String(error)}.`);
-    }
-  };
+    this.#running = job;
+    const { id, method, args, options } = job;
+    this.#worker.post({ id, method, args, weather: options.weather });
+  }
 
-  const abort = (job: Waiting, reason: unknown): void => {
+  #hear(reply: Parameters<Heard['reply']>[0]): void {
+    const job = this.#running;
+    if (reply.id !== job?.id) return;
+    const { signal, onProgress } = job.options;
+    if ('progress' in reply) return signal?.aborted ? undefined : onProgress?.(reply.progress);
+    clearTimeout(this.#grace);
+    this.#running = null;
+    job.settle(reply.answer);
+    this.#next();
+  }
+
+  #abort(job: Waiting, reason: unknown): void {
     job.fail(reason);
-    if (job !== running) queue = queue.filter((other) => other !== job);
-    else if (graceMs === 0) stop();
+    if (job !== this.#running) this.#queue = this.#queue.filter((other) => other !== job);
+    else if (this.#patience.graceMs === 0) this.#stop();
     else {
       // Whatever it still answers goes to a promise that is rejected already.
-      grace = setTimeout(() => (stop(), next()), graceMs);
+      this.#grace = setTimeout(() => (this.#stop(), this.#next()), this.#patience.graceMs);
     }
-    next();
-  };
+    this.#next();
+  }
 
-  return {
-    call(method, args, options = {}) {
-      const { signal } = options;
-      if (signal?.aborted) return Promise.reject(signal.reason);
-      return new Promise((resolve, reject) => {
-        const onAbort = (): void => abort(job, signal?.reason);
-        const done = (): void => signal?.removeEventListener('abort', onAbort);
-        const job: Waiting = {
-          id: ++lastId,
-          method,
-          args,
-          options,
-          settle: (answer) => (done(), resolve(answer)),
-          fail: (reason) => (done(), reject(reason)),
-        };
-        signal?.addEventListener('abort', onAbort);
-        queue.push(job);
-        next();
-      });
-    },
-    end() {
-      const jobs = running ? [running, ...queue] : queue;
-      queue = [];
-      stop();
-      clearTimeout(idle);
-      for (const job of jobs) job.fail(new DOMException('The worker was ended.', 'AbortError'));
-    },
-  };
+  #tryAgain(): void {
+    const job = this.#running;
+    if (job === null || job.died)
+      return this.#fallOver(
+        'The reckoning was ended twice by this device, perhaps for want of memory. Close other tabs.',
+      );
+    job.died = true;
+    this.#queue.unshift(job);
+    this.#stop();
+    this.#next();
+  }
+
+  #fallOver(message: string): void {
+    const job = this.#running;
+    this.#stop();
+    job?.settle({ ok: false, problems: [{ pointer: OF_THE_PROGRAM, message, severity: 'error' }] });
+    this.#next();
+  }
+
+  #stop(): void {
+    clearTimeout(this.#grace);
+    this.#worker.end();
+    this.#running = null;
+  }
 }

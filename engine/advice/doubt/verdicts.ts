@@ -5,7 +5,8 @@ import { milderBy, verdictOf } from '../../load/verdict/verdict.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather.ts';
-import type { Judge, RayHarm } from './rays.ts';
+import type { Judge } from './judges.ts';
+import type { RayHarm } from './suffered.ts';
 
 /**
  * The verdict on a plant.

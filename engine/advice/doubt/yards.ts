@@ -5,7 +5,8 @@ import type { Weather } from '../../sun/weather.ts';
 import { doubtInputs } from './inputs.ts';
 import type { DoubtInput } from './types.ts';
 import type { SharedLeaves } from '../../load/leaf/heat-day.ts';
-import { createRayYard, type RayHarm } from './rays.ts';
+import { createRayYard } from './rays.ts';
+import type { RayHarm } from './suffered.ts';
 import { rayVerdicts } from './verdicts.ts';
 
 /** What a plant suffers, and the verdict on it. */

@@ -1,6 +1,6 @@
 /** Readings of leaves against the estimate of the same minute. */
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import type { Plan, PlantRow, Reading } from '../../plan/types.ts';
+import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../load/leaf/leaf.ts';
@@ -8,9 +8,9 @@ import { type LeafCase, spreadOf, spreadParts } from '../../load/leaf/spread.ts'
 import { surroundingsAt } from '../../load/leaf/surroundings-at.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
-import { createSkyViewer } from '../../load/light/sky-viewer.ts';
+import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { OwnCrown } from '../../scene/solids.ts';
+import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { instantOf } from '../../sun/zone.ts';
 import type { ReadingCheck } from './types.ts';
 import { nearestOfEight } from '../why/side.ts';
@@ -33,8 +33,7 @@ export function leafReadings(plan: Plan): LeafReading[] {
 
 /**
  * Each reading against the estimate at its minute, one that was taken in the open without the plan's cloth. Readings at
- * night, of a month without climate, or said to be under a
- * cloth that the plan does not have there, are named in `left`.
+ * night, of a month without climate, or said to be under a cloth that the plan does not have there, are named in `left`.
  * @param stepMinutes how finely the day is cut: 1 for the answer, more while trying corrections
  */
 export function checkReadings(
@@ -45,88 +44,106 @@ export function checkReadings(
   const checks: ReadingCheck[] = [];
   const cases = new Map<string, LeafCase>();
   const left: string[] = [];
-  const scene = buildScene(plan);
-  const sky = createSkyViewer(scene);
-  const dayIn = daysOf(plan, scene, stepMinutes);
-  const clothless: Plan = {
-    ...plan,
-    features: plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen'),
-  };
-  const bareScene = buildScene(clothless);
-  const bareSky = createSkyViewer(bareScene);
-  const bareDayIn = daysOf(clothless, bareScene, stepMinutes);
+  const drawn = readYard(plan, stepMinutes);
+  const features = plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen');
+  const clothless = readYard({ ...plan, features }, stepMinutes);
   for (const reading of readings) {
-    const date = reading.when.slice(0, 10);
-    // A leaf read in the open beside a covered one of the same plant had no cloth over it, whatever hangs on the plan.
-    const isOpen = reading.covered === false;
-    const day = (isOpen ? bareDayIn : dayIn)(date);
-    const ms = instantOf(reading.when, plan.site.timeZone);
-    const k = day === null || ms === null ? -1 : nearestSample(day, ms);
-    if (day === null || k < 0) {
-      left.push(
-        `The reading of ${reading.when.replace('T', ' ')} is left out: ` +
-          `${day === null ? 'the climate has no figures for its month' : 'the sun was down'}.`,
-      );
+    const leaf = leafRead(plan, reading, drawn, clothless);
+    if ('isLeft' in leaf) {
+      left.push(`The reading of ${reading.when.replace('T', ' ')} ${leaf.isLeft}`);
       continue;
     }
-    const { point, own, row } = placeOf(plan, reading);
-    const share = day.caster.sharesAt(point, own)[k];
-    if (reading.covered === true) {
-      const bare = bareDayIn(date)?.caster.sharesAt(point, own)[k] ?? share;
-      if (bare > 0 && bare - share < NO_CLOTH) {
-        left.push(
-          `The reading of ${reading.when.replace('T', ' ')} was taken under cloth, but no cloth in the plan ` +
-            `shades that leaf at that minute, so it is not held against the estimate: draw the cloth, or take the ` +
-            `option that has it.`,
-        );
-        continue;
-      }
-    }
-    const around = surroundingsAt(isOpen ? bareSky : sky, day, point, own);
-    const moment = { ...day.moments[k], air: reading.air, airMax: reading.air };
-    const watered = surfaceTemperature(moment, row, 'watered', share, around);
-    const thirsty = surfaceTemperature(moment, row, 'thirsty', share, around);
-    const difference =
-      reading.leaf > thirsty ? reading.leaf - thirsty : reading.leaf < watered ? reading.leaf - watered : 0;
-    const watering = reading.leaf < watered ? 'watered' : 'thirsty';
-    const leafCase = { moment, sample: k, shelter: day.shelter, row, watering, share, around } as const;
-    const spread = spreadOf(spreadParts(leafCase, thirsty));
+    const { check, leafCase } = heldAgainst(reading, leaf);
+    checks.push(check);
     cases.set(reading.id, leafCase);
-    checks.push({
-      id: reading.id,
+  }
+  return { checks, cases, left };
+}
+
+/** A yard as leaves are read in it. */
+interface ReadYard {
+  readonly sky: SkyViewer;
+  /** A day by its date, laid out once; `null` where the climate has no figures for its month. */
+  dayIn(date: CivilDate): HeatDay | null;
+}
+
+function readYard(plan: Plan, stepMinutes: number): ReadYard {
+  const scene = buildScene(plan);
+  const days = new Map<CivilDate, HeatDay | null>();
+  return {
+    sky: createSkyViewer(scene),
+    dayIn(date) {
+      const known = days.get(date);
+      if (known !== undefined) return known;
+      const day = dayOf(plan, scene, date, stepMinutes);
+      days.set(date, day);
+      return day;
+    },
+  };
+}
+
+/** A leaf at the minute of its reading; whether it has water is for the reading to say. */
+type LeafRead = Omit<LeafCase, 'watering'>;
+
+/** @returns the leaf, or the end of the sentence that says why the reading is left */
+function leafRead(
+  plan: Plan,
+  reading: LeafReading,
+  drawn: ReadYard,
+  clothless: ReadYard,
+): LeafRead | { readonly isLeft: string } {
+  const date = reading.when.slice(0, 10);
+  // A leaf read in the open beside a covered one of the same plant had no cloth over it, whatever hangs on the plan.
+  const { sky, dayIn } = reading.covered === false ? clothless : drawn;
+  const day = dayIn(date);
+  if (day === null) return { isLeft: 'is left out: the climate has no figures for its month.' };
+  const ms = instantOf(reading.when, plan.site.timeZone);
+  const sample = ms === null ? -1 : nearestSample(day, ms);
+  if (sample < 0) return { isLeft: 'is left out: the sun was down.' };
+  const { point, own, row } = placeOf(plan, reading);
+  const share = day.caster.sharesAt(point, own)[sample];
+  if (reading.covered === true) {
+    const bare = clothless.dayIn(date)?.caster.sharesAt(point, own)[sample] ?? share;
+    if (bare > 0 && bare - share < NO_CLOTH)
+      return {
+        isLeft:
+          'was taken under cloth, but no cloth in the plan shades that leaf at that minute, so it is not held ' +
+          'against the estimate: draw the cloth, or take the option that has it.',
+      };
+  }
+  const moment = { ...day.moments[sample], air: reading.air, airMax: reading.air };
+  return { moment, sample, shelter: day.shelter, row, share, around: surroundingsAt(sky, day, point, own) };
+}
+
+function heldAgainst(reading: LeafReading, leaf: LeafRead): { check: ReadingCheck; leafCase: LeafCase } {
+  const { moment, row, share, around } = leaf;
+  const watered = surfaceTemperature(moment, row, 'watered', share, around);
+  const thirsty = surfaceTemperature(moment, row, 'thirsty', share, around);
+  const difference =
+    reading.leaf > thirsty ? reading.leaf - thirsty : reading.leaf < watered ? reading.leaf - watered : 0;
+  const leafCase: LeafCase = { ...leaf, watering: reading.leaf < watered ? 'watered' : 'thirsty' };
+  const spread = spreadOf(spreadParts(leafCase, thirsty));
+  const { id, when, air } = reading;
+  return {
+    leafCase,
+    check: {
+      id,
       plant: reading.plant ?? null,
-      when: reading.when,
+      when,
       leaf: reading.leaf,
-      air: reading.air,
+      air,
       share,
       watered,
       thirsty,
       difference,
       spread,
       outside: Math.abs(difference) > spread,
-    });
-  }
-  return { checks, cases, left };
-}
-
-/** Days by their date, each laid out once. */
-function daysOf(
-  plan: Plan,
-  scene: Parameters<typeof heatDayOf>[1],
-  stepMinutes: number,
-): (date: string) => HeatDay | null {
-  const days = new Map<string, HeatDay | null>();
-  return (date) => {
-    const known = days.get(date);
-    if (known !== undefined) return known;
-    const day = dayOf(plan, scene, date, stepMinutes);
-    days.set(date, day);
-    return day;
+    },
   };
 }
 
 /** The date of a reading as a day of the plan; its own year counts. */
-function dayOf(plan: Plan, scene: Parameters<typeof heatDayOf>[1], date: string, stepMinutes: number): HeatDay | null {
+function dayOf(plan: Plan, scene: Scene, date: CivilDate, stepMinutes: number): HeatDay | null {
   const monthDay = date.slice(5);
   const season = { ...plan.season, year: Number(date.slice(0, 4)), from: monthDay, to: monthDay, stepMinutes };
   const day = heatDayOf({ ...plan, season }, scene, { kind: 'day', date: monthDay });

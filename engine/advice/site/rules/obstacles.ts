@@ -2,7 +2,19 @@ import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
 import { eavesOf, potOf } from '../../../plan/defaults.ts';
 import { boundsOf, type Bounds, canopyRing, cleanPath, openRing } from '../../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../../plan/geometry/trunk.ts';
-import type { Feature, Plan, PlanPoint } from '../../../plan/types.ts';
+import type {
+  Bed,
+  Building,
+  Canopy,
+  Feature,
+  Hedge,
+  Plan,
+  PlanPoint,
+  Plant,
+  Screen,
+  Tree,
+  Wall,
+} from '../../../plan/types.ts';
 import { distanceToRing, distanceToShape, meets } from '../shapes.ts';
 
 /** Air between a plant's top and a roof. Our choice. [m] */
@@ -35,79 +47,107 @@ export function obstaclesOf(plan: Plan): Obstacle[] {
   });
 }
 
-function gapsOf(feature: Feature): Omit<Obstacle, 'bounds'> | null {
+type Gaps = Omit<Obstacle, 'bounds'>;
+
+/** What keeps its own distances; of the rest, nothing must be kept clear. */
+function gapsOf(feature: Feature): Gaps | null {
   switch (feature.kind) {
-    case 'building': {
-      const eaves = eavesOf(feature);
-      return {
-        kind: 'ring',
-        points: openRing(feature.outline),
-        postGap: HAND_BREADTH,
-        curtainGap: () => HAND_BREADTH,
-        roofGap: (height) => (height > feature.height - HAND_BREADTH ? eaves : 0) + HAND_BREADTH,
-      };
-    }
+    case 'building':
+      return buildingGaps(feature);
     case 'wall':
-    case 'hedge': {
-      const gap = feature.thickness / 2 + HAND_BREADTH;
-      return {
-        kind: 'path',
-        points: cleanPath(feature.path),
-        postGap: gap,
-        roofGap: (height) => (height >= feature.height + HAND_BREADTH - ROUNDING ? -1 : gap),
-        curtainGap: (foot) => (foot >= feature.height ? -1 : gap),
-      };
-    }
-    case 'tree': {
-      const trunk = trunkRadius(feature.height);
-      const crown = feature.crownWidth / 2;
-      const roofGap = (height: number) => {
-        if (height >= feature.height + CLEARANCE - ROUNDING) return -1;
-        return height <= feature.crownBase - HAND_BREADTH
-          ? trunk + HAND_BREADTH
-          : Math.max(trunk, crown) + HAND_BREADTH;
-      };
-      const curtainGap = (foot: number, top: number) =>
-        (foot < feature.height && top > feature.crownBase ? Math.max(trunk, crown) : trunk) + LEAF_GAP;
-      return { kind: 'path', points: [feature.at], postGap: trunk + ROOT_GAP, roofGap, curtainGap };
-    }
-    case 'plant': {
-      const crown = feature.spread / 2;
-      return {
-        kind: 'path',
-        points: [feature.at],
-        postGap: Math.max(crown, feature.container ? potOf(feature).width / 2 : 0),
-        roofGap: (height) => (height >= feature.height + CLEARANCE - ROUNDING ? -1 : crown),
-        curtainGap: (foot) => (foot >= feature.height ? -1 : crown + LEAF_GAP),
-      };
-    }
+    case 'hedge':
+      return wallGaps(feature);
+    case 'tree':
+      return treeGaps(feature);
+    case 'plant':
+      return plantGaps(feature);
     case 'bed':
-      return {
-        kind: 'ring',
-        points: openRing(feature.outline),
-        postGap: 0,
-        roofGap: (height) => (height >= feature.plantHeight + CLEARANCE - ROUNDING ? -1 : 0),
-        curtainGap: (foot) => (foot >= feature.plantHeight ? -1 : 0),
-      };
+      return bedGaps(feature);
     case 'canopy':
-      return {
-        kind: 'ring',
-        points: canopyRing(feature),
-        postGap: -1,
-        roofGap: () => 0,
-        curtainGap: (_, top) => (top < feature.height - HAND_BREADTH ? -1 : 0),
-      };
+      return canopyGaps(feature);
     case 'screen':
-      return {
-        kind: 'path',
-        points: cleanPath(feature.path),
-        postGap: HAND_BREADTH,
-        roofGap: (height) => (height >= feature.height + HAND_BREADTH - ROUNDING ? -1 : 0),
-        curtainGap: () => 0,
-      };
+      return screenGaps(feature);
     default:
       return null;
   }
+}
+
+function buildingGaps(building: Building): Gaps {
+  const eaves = eavesOf(building);
+  return {
+    kind: 'ring',
+    points: openRing(building.outline),
+    postGap: HAND_BREADTH,
+    curtainGap: () => HAND_BREADTH,
+    roofGap: (height) => (height > building.height - HAND_BREADTH ? eaves : 0) + HAND_BREADTH,
+  };
+}
+
+function wallGaps(wall: Wall | Hedge): Gaps {
+  const gap = wall.thickness / 2 + HAND_BREADTH;
+  return {
+    kind: 'path',
+    points: cleanPath(wall.path),
+    postGap: gap,
+    roofGap: (height) => (height >= wall.height + HAND_BREADTH - ROUNDING ? -1 : gap),
+    curtainGap: (foot) => (foot >= wall.height ? -1 : gap),
+  };
+}
+
+function treeGaps(tree: Tree): Gaps {
+  const trunk = trunkRadius(tree.height);
+  const widest = Math.max(trunk, tree.crownWidth / 2);
+  return {
+    kind: 'path',
+    points: [tree.at],
+    postGap: trunk + ROOT_GAP,
+    roofGap: (height) =>
+      height >= tree.height + CLEARANCE - ROUNDING
+        ? -1
+        : (height <= tree.crownBase - HAND_BREADTH ? trunk : widest) + HAND_BREADTH,
+    curtainGap: (foot, top) => (foot < tree.height && top > tree.crownBase ? widest : trunk) + LEAF_GAP,
+  };
+}
+
+function plantGaps(plant: Plant): Gaps {
+  const crown = plant.spread / 2;
+  return {
+    kind: 'path',
+    points: [plant.at],
+    postGap: Math.max(crown, plant.container ? potOf(plant).width / 2 : 0),
+    roofGap: (height) => (height >= plant.height + CLEARANCE - ROUNDING ? -1 : crown),
+    curtainGap: (foot) => (foot >= plant.height ? -1 : crown + LEAF_GAP),
+  };
+}
+
+function bedGaps(bed: Bed): Gaps {
+  return {
+    kind: 'ring',
+    points: openRing(bed.outline),
+    postGap: 0,
+    roofGap: (height) => (height >= bed.plantHeight + CLEARANCE - ROUNDING ? -1 : 0),
+    curtainGap: (foot) => (foot >= bed.plantHeight ? -1 : 0),
+  };
+}
+
+function canopyGaps(canopy: Canopy): Gaps {
+  return {
+    kind: 'ring',
+    points: canopyRing(canopy),
+    postGap: -1,
+    roofGap: () => 0,
+    curtainGap: (_, top) => (top < canopy.height - HAND_BREADTH ? -1 : 0),
+  };
+}
+
+function screenGaps(screen: Screen): Gaps {
+  return {
+    kind: 'path',
+    points: cleanPath(screen.path),
+    postGap: HAND_BREADTH,
+    roofGap: (height) => (height >= screen.height + HAND_BREADTH - ROUNDING ? -1 : 0),
+    curtainGap: () => 0,
+  };
 }
 
 /**

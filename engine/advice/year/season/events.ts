@@ -3,7 +3,7 @@ import { dayWords } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { daysAfter } from '../../../sun/calendar.ts';
 import type { ClayAdvice } from '../clay-types.ts';
-import type { FrostAdvice } from '../frost.ts';
+import type { FrostAdvice } from '../frost-types.ts';
 import { hardeningOf } from '../../place/hardening.ts';
 import { uncoverAdvice } from './cloth.ts';
 import type { Advice } from '../advice.ts';

@@ -5,7 +5,7 @@ import { compassWord } from '../../../plan/compass.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
-import type { CivilDate, Plan } from '../../../plan/types.ts';
+import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
 import { formatClock, formatHeatLimit, formatTemperature, type Units } from '../../../plan/units.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
@@ -33,84 +33,82 @@ export function heatTasks(
   units: Units,
 ): TomorrowTask[] {
   const hurt = plants.filter(isHurt);
-  const thirstyOnly = hurt.filter(({ verdict }) => verdict === 'at risk');
-  const isHotDay = heat.day.high >= HOT_WORK;
-  // Water on cold roots and ice on the way help nobody, and a pot lasts a winter's day.
-  const isFrosty = heat.day.low <= FROSTY_MORNING;
-  const { timeZone } = plan.site;
   const { riseMs } = sunTimes(plan, date);
-  const dawn = riseMs === null ? '06:00' : clockOf(riseMs, timeZone);
-  const tasks: TomorrowTask[] = [];
-  if (hurt.length > 0) {
-    tasks.push({
+  const dawn = riseMs === null ? '06:00' : clockOf(riseMs, plan.site.timeZone);
+  return [
+    ...(hurt.length > 0 ? [soak(plan, hurt), ...hangings(plan, date)] : []),
+    // All that means work stands before the heat; when the sun comes is told as the reason.
+    ...hurt.filter(({ when }) => when !== null).map((plant) => shading(plan, plant, dawn, units)),
+    // Water on cold roots and ice on the way help nobody, and a pot lasts a winter's day.
+    ...(heat.day.low <= FROSTY_MORNING ? [] : plants.flatMap((plant) => potWatering(plan, plant, dawn, heat, units))),
+    ...goingIn(heat, plan.site.timeZone, units),
+  ];
+}
+
+function soak(plan: Plan, hurt: readonly TomorrowPlant[]): TomorrowTask {
+  const plants = hurt.map(({ plant }) => plant);
+  return {
+    at: 'the evening before',
+    plants,
+    advice: {
+      basis: 'extension practice',
+      source: 'UC ANR, avocado heat advisory 2016',
+      text: `Soak ${namesInside(plan, plants)}: half as much again as on other days.`,
+    },
+  };
+}
+
+/** Cloth that the plan has down on that day. */
+function hangings(plan: Plan, date: CivilDate): TomorrowTask[] {
+  return plan.features
+    .filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen')
+    .filter(({ up }) => up !== undefined && !inYearlySpan(up, date.slice(5)))
+    .map(({ id }) => ({
       at: 'the evening before',
-      plants: hurt.map(({ plant }) => plant),
+      plants: [id],
       advice: {
-        basis: 'extension practice',
-        source: 'UC ANR, avocado heat advisory 2016',
-        text: `Soak ${namesInside(
-          plan,
-          hurt.map(({ plant }) => plant),
-        )}: half as much again as on other days.`,
+        basis: 'our estimate',
+        text: `The plan has the cloth of ${namesInside(plan, [id])} down that day: hang it now, in calm air.`,
       },
-    });
-    for (const cloth of plan.features) {
-      if (
-        (cloth.kind !== 'canopy' && cloth.kind !== 'screen') ||
-        cloth.up === undefined ||
-        inYearlySpan(cloth.up, date.slice(5))
-      )
-        continue;
-      tasks.push({
-        at: 'the evening before',
-        plants: [cloth.id],
-        advice: {
-          basis: 'our estimate',
-          text: `The plan has the cloth of ${namesInside(plan, [cloth.id])} down that day: hang it now, in calm air.`,
-        },
-      });
-    }
-  }
-  // All that means work stands before the heat; when the sun comes is told as the reason.
-  for (const each of hurt) {
-    if (each.when === null) continue;
-    tasks.push({
-      at: dawn,
-      plants: [each.plant],
-      advice: { basis: 'our estimate', text: shadeWords(plan, each, thirstyOnly.includes(each), units) },
-    });
-  }
-  for (const { plant, water } of plants) {
-    const feature = featureOf(plan, plant);
-    if (feature?.kind !== 'plant' || feature.container !== true || water === null || isFrosty) continue;
-    const holds = usableWater(feature);
-    const again = !isHotDay
+    }));
+}
+
+function shading(plan: Plan, plant: TomorrowPlant, dawn: ClockTime, units: Units): TomorrowTask {
+  const waterMayDo = plant.verdict === 'at risk';
+  return {
+    at: dawn,
+    plants: [plant.plant],
+    advice: { basis: 'our estimate', text: shadeWords(plan, plant, waterMayDo, units) },
+  };
+}
+
+function potWatering(
+  plan: Plan,
+  { plant, water }: TomorrowPlant,
+  dawn: ClockTime,
+  heat: HeatDay,
+  units: Units,
+): TomorrowTask[] {
+  const feature = featureOf(plan, plant);
+  if (feature?.kind !== 'plant' || feature.container !== true || water === null) return [];
+  const holds = usableWater(feature);
+  const again =
+    heat.day.high < HOT_WORK
       ? ''
       : water > holds
         ? `, and the pot holds only ${litresWords(holds, units)}: fill it, and stand it in a saucer of water too`
         : ', so fill it to the brim';
-    tasks.push({
-      at: dawn,
-      plants: [plant],
-      advice: {
-        basis: 'our estimate',
-        text: `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that day${again}.`,
-      },
-    });
-  }
+  const text = `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that day${again}.`;
+  return [{ at: dawn, plants: [plant], advice: { basis: 'our estimate', text } }];
+}
+
+function goingIn(heat: HeatDay, timeZone: string, units: Units): TomorrowTask[] {
   const hot = hotHours(heat, timeZone);
-  if (hot !== null)
-    tasks.push({
-      at: hot.from,
-      plants: [],
-      advice: {
-        basis: 'our estimate',
-        text:
-          `Be out of the garden by now, and do not spray: the air is over ${formatTemperature(HOT_WORK, units)} ` +
-          `until ${formatClock(hot.to, units)}.`,
-      },
-    });
-  return tasks;
+  if (hot === null) return [];
+  const text =
+    `Be out of the garden by now, and do not spray: the air is over ${formatTemperature(HOT_WORK, units)} ` +
+    `until ${formatClock(hot.to, units)}.`;
+  return [{ at: hot.from, plants: [], advice: { basis: 'our estimate', text } }];
 }
 
 /**

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { doubtInputs } from '../../../../engine/advice/doubt/inputs.ts';
-import { createRayYard, type RayHarm } from '../../../../engine/advice/doubt/rays.ts';
+import { createRayYard } from '../../../../engine/advice/doubt/rays.ts';
+import type { RayHarm } from '../../../../engine/advice/doubt/suffered.ts';
 import { rayVerdicts } from '../../../../engine/advice/doubt/verdicts.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../../engine/load/load-of.ts';

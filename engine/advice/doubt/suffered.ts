@@ -1,0 +1,97 @@
+/** What the season's heat does at the points at which a plant is judged, and so to the plant. */
+import {
+  BURNS_FROM,
+  gravest,
+  type HeatVerdict,
+  heatVerdict,
+  judgeLeaf,
+  type Judgement,
+  lasts,
+  newJudgement,
+} from '../../load/leaf/judge.ts';
+import type { LeafDay } from '../../load/leaf/leaf-day.ts';
+import type { Watering } from '../../load/leaf/leaf.ts';
+import { worthOf } from '../../plan/defaults.ts';
+import type { Heats } from './heats.ts';
+import type { Judge } from './judges.ts';
+import type { Lit } from './light.ts';
+
+/** What the season's heat does to one plant. */
+export interface RayHarm {
+  readonly judge: Judge;
+  readonly id: string;
+  readonly worth: number;
+  /** Scorch dose, mean over the season's heat days. [K·h/day] */
+  readonly harm: number;
+  /** On the heatwave day, of its worst point. */
+  readonly inHeat: HeatVerdict;
+  /** Light on the heatwave day at its top, of a bed at its first point. */
+  readonly light: DayLight;
+}
+
+interface DayLight {
+  /** [h] */
+  readonly sunHours: number;
+  /** [Wh/m²] */
+  readonly energy: number;
+}
+
+/** What the heat does at one point. */
+export interface Suffered {
+  /** Scorch doses, mean over the heat days. [K·h/day] */
+  readonly dose: number;
+  readonly inHeat: HeatVerdict;
+}
+
+export function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
+  const { rays, heatwave } = heats;
+  const longest = (watering: Watering, over: number) =>
+    judgedOn(rays.days[heatwave].leaves(watering, judge.row), judge, lit, heatwave, over).longest;
+  const thirsty = longest('thirsty', 0);
+  // With water a leaf is never the hotter for it.
+  const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered', BURNS_FROM) : 0);
+  return { dose: dosesAt(heats, judge, lit, 'thirsty'), inHeat };
+}
+
+/** Scorch doses, mean over the heat days. [K·h/day] */
+export function dosesAt({ rays }: Heats, judge: Judge, lit: Lit, watering: Watering, absorptance?: number): number {
+  let doses = 0;
+  for (let d = 0; d < rays.days.length; d++)
+    doses += judgedOn(rays.days[d].leaves(watering, judge.row, absorptance), judge, lit, d).dose;
+  return doses / rays.days.length;
+}
+
+const JUDGED = newJudgement();
+
+/** Dose and time on end of one heat day; holds until the next question. @param over the limit, so much [K] */
+function judgedOn(leaf: LeafDay, judge: Judge, { ofDay, around }: Lit, day: number, over = 0): Judgement {
+  const limit = judge.limit + over;
+  return judgeLeaf(leaf, ofDay[day], around[day], limit, leaf.hotSamples(limit), JUDGED);
+}
+
+/** A plant's harm is the mean of its points, what the heatwave day does to it that of the worst. */
+export function harmFrom(judge: Judge, points: readonly Suffered[], light: DayLight): RayHarm {
+  const inHeat = gravest(points.map((point) => point.inHeat));
+  return {
+    judge,
+    id: judge.feature.id,
+    worth: worthOf(judge.feature),
+    harm: points.reduce((sum, { dose }) => sum + dose, 0) / points.length,
+    inHeat,
+    light,
+  };
+}
+
+export function lightOf({ rays, heatwave }: Heats, { ofDay, around }: Lit): DayLight {
+  const { moments, samples } = rays.days[heatwave];
+  const shares = ofDay[heatwave];
+  const { sky } = around[heatwave];
+  let sunHours = 0;
+  let energy = 0;
+  for (let k = 0; k < samples.count; k++) {
+    const { beam, diffuse, sinAltitude } = moments[k];
+    sunHours += shares[k] * samples.hours[k];
+    energy += (shares[k] * beam * sinAltitude + sky * diffuse) * samples.hours[k];
+  }
+  return { sunHours, energy };
+}
