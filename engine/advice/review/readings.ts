@@ -33,7 +33,8 @@ export function leafReadings(plan: Plan): LeafReading[] {
 
 /**
  * Each reading against the estimate at its minute, one that was taken in the open without the plan's cloth. Readings at
- * night, of a month without climate, or said to be under a cloth that the plan does not have there, are named in `left`.
+ * night, of a month without climate, or said to be under a cloth that the plan does not have there, are named in
+ * `left`.
  * @param stepMinutes how finely the day is cut: 1 for the answer, more while trying corrections
  */
 export function checkReadings(
