@@ -45,7 +45,8 @@ export function frameFitter(plan: Plan, footing: Footing): (cloth: Cloth) => Fit
 }
 
 function framesFor(cloth: Cloth, plan: Plan, { soil, gust }: Footing): Frame[] {
-  const common: Frame = { soil, ...(gust === undefined ? {} : { gust }) };
+  // What the yard itself says needs no saying, and changes with it.
+  const common: Frame = { ...(soil === plan.site.soil ? {} : { soil }), ...(gust === undefined ? {} : { gust }) };
   const read = briefOf({ ...cloth, frame: common }, plan);
   const side = Math.max(...sidesOf(cloth));
   return read.ok && side > read.brief.maxBay ? [common, { ...common, maxBay: side }] : [common];

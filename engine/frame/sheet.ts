@@ -16,6 +16,7 @@ import { postStrength, stormPlan, upliftPlan } from './strength/wind-plan.ts';
 import type { BuildSheet, CostResult, SheetResult } from './types.ts';
 import { notBuildableMessage } from './words.ts';
 import { cautionsFor } from './work/cautions.ts';
+import { overBudgetNote } from './work/note-words.ts';
 import { notesOf } from './work/notes.ts';
 import { stepsOf } from './work/steps.ts';
 import type { WorkEstimate } from './work/types.ts';
@@ -79,6 +80,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     anchors,
     uplift: upliftPlan(model, brief.gust, ownWeight, blockedBy),
     cost,
+    overBudget: overBudgetNote(plan, cost.total),
     steps,
     cautions: cautionsFor(
       ['build', 'dig', ...concrete, 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'],

@@ -22,6 +22,8 @@ export interface BuildSheet {
   readonly anchors: AnchorPlan;
   readonly uplift: UpliftPlan;
   readonly cost: Cost;
+  /** By how much it is dearer than the plan's budget, in a sentence; `null`: it is not. */
+  readonly overBudget: string | null;
   readonly steps: readonly Step[];
   readonly cautions: readonly Caution[];
   readonly tube: TubeSummary;

@@ -41,6 +41,15 @@ test(
     await finding.getByLabel('What to put up').selectOption({ label: 'A roof' });
     await finding.getByLabel('Hidden from').selectOption({ label: 'hidden from: People on the lane' });
     await finding.getByLabel('Cloth').selectOption({ label: 'that stops 50 %' });
+    // Ground and gust are said here, once, for every price; a limit that cannot be read is said so.
+    await finding.getByLabel('What a rod pushed by hand meets').selectOption({ label: 'paving' });
+    await finding.getByLabel('Strongest gust').fill('90 km/h');
+    await finding.getByLabel('Strongest gust').press('Enter');
+    await finding.getByLabel('Highest').fill('as high as it goes');
+    await finding.getByLabel('Highest').press('Enter');
+    await finding.getByText(/is no number above 0/).waitFor({ state: 'attached' });
+    await finding.getByLabel('Highest').fill('');
+    await finding.getByLabel('Highest').press('Enter');
     await find.press('Enter');
     // It goes on in every stage, and the row of stages shows it.
     const stages = page.getByRole('navigation', { name: 'Stages' });
@@ -62,6 +71,8 @@ test(
     await page.getByRole('button', { name: /^Undo: Put a roof, .* into option D/ }).waitFor({ state: 'attached' });
     const after = await planOf(page);
     expect(after.features).toEqual(before.features);
+    expect(after.site.soil).toBe('paving');
+    expect(after.climate.gust).toBeCloseTo(25, 9);
     const [roof] = after.options?.at(-1)?.adds ?? [];
     if (roof?.kind !== 'canopy') throw new Error('No roof was put into the option.');
     expect(Math.max(roof.length, roof.width)).toBeLessThanOrEqual(3);

@@ -1,5 +1,6 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
 import { costOf } from '../../frame/sheet.ts';
+import { withGround } from '../../frame/layout/ground-of.ts';
 import { canopyEdge, cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
 import { bottomOf, riseOf } from '../../plan/defaults.ts';
 import { shownName } from '../../plan/shown-name.ts';
@@ -32,7 +33,7 @@ export function costOfAll(added: readonly Feature[], plan: Plan): Outcome<Choice
   const hours = { low: 0, high: 0 };
   for (const feature of added) {
     if (isCloth(feature)) {
-      const result = costOf(feature, plan);
+      const result = costOf(feature, withGround(plan));
       if (!result.ok) problems.push(...result.problems);
       else {
         const { cost } = result;

@@ -2,6 +2,7 @@ import { nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatArea, formatPerArea, type Units } from '../../plan/units.ts';
+import { overBudgetNote } from '../../frame/work/note-words.ts';
 import { seenWords } from '../sight/words.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';
 
@@ -22,7 +23,7 @@ export function choiceSentences(plan: Plan, choice: ComparedChoice, units: Units
     sparedSentence(choice),
     ...darkSentences(choice),
     ...seenSentences(plan, choice, units),
-    ...costSentences(choice, units),
+    ...costSentences(plan, choice, units),
     ...rankSentences(choice),
   ];
 }
@@ -60,7 +61,7 @@ function seenSentences(plan: Plan, { seenFrom, name }: ComparedChoice, units: Un
   );
 }
 
-function costSentences({ cost, clothArea, payoff }: ComparedChoice, units: Units): string[] {
+function costSentences(plan: Plan, { cost, clothArea, payoff }: ComparedChoice, units: Units): string[] {
   const missing = cost.missing.length === 0 ? '' : ` Without a price: ${cost.missing.join(', ')}.`;
   if (clothArea === 0)
     return [
@@ -73,8 +74,10 @@ function costSentences({ cost, clothArea, payoff }: ComparedChoice, units: Units
     payoff.perSquareMetre === null
       ? ''
       : `; a day it spares ${formatPerArea(payoff.perSquareMetre, 'K·h', units)} of cloth`;
+  const over = overBudgetNote(plan, cost.total);
   return [
     `${formatArea(clothArea, units)} of cloth, ${money} and ${hoursWords(cost)} of one person’s work${each}.${missing}`,
+    ...(over === null ? [] : [over]),
   ];
 }
 

@@ -1,5 +1,5 @@
 import { briefOf, DEFAULT_GUST } from '../../frame/layout/brief.ts';
-import { GROUND_KINDS } from '../../frame/strength/grounds.ts';
+import { groundOf } from '../../frame/layout/ground-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import { yardOf } from '../../load/yard.ts';
 import type { Canopy, Plan, PlanPoint, PlantRow, Screen } from '../../plan/types.ts';
@@ -155,11 +155,8 @@ function bayReader(plan: Plan, prices: Prices): (cloth: Canopy | Screen) => numb
   };
 }
 
-/** Ground and gust: what is asked, else what the plan says of its frames, else garden soil. */
+/** Ground and gust: what is asked, else what the plan says. */
 function pricedForOf(plan: Plan, { ground, gust }: SiteRequest): PricedFor {
-  const frames = [...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].flatMap((feature) =>
-    (feature.kind === 'canopy' || feature.kind === 'screen') && feature.frame?.soil ? [feature.frame.soil] : [],
-  );
-  const said = ground ?? GROUND_KINDS.find((kind) => frames.includes(kind));
-  return { ground: said ?? 'garden', isSaid: said !== undefined, gust: gust ?? plan.climate.gust ?? DEFAULT_GUST };
+  const standing = ground === undefined ? groundOf(plan) : { ground, isSaid: true };
+  return { ...standing, gust: gust ?? plan.climate.gust ?? DEFAULT_GUST };
 }

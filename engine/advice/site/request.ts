@@ -49,7 +49,7 @@ export function askedOf(
   plan: Plan,
   asked: SiteRequest,
 ): { readonly ok: true; readonly value: Asked } | { readonly ok: false; readonly problems: readonly Problem[] } {
-  const request = filled(asked);
+  const request = filled(plan, asked);
   const sizes =
     request.sizes === undefined || request.sizes === 'any'
       ? anySizes()
@@ -67,8 +67,9 @@ export function askedOf(
   return { ok: true, value: { request, lattice, sizes, cap, hiding } };
 }
 
-function filled(asked: SiteRequest): FilledRequest {
-  return { ...SITE_DEFAULTS, ...withoutUndefined(asked) };
+function filled(plan: Plan, asked: SiteRequest): FilledRequest {
+  const budget = plan.stock?.budget;
+  return { ...SITE_DEFAULTS, ...(budget === undefined ? {} : { budget }), ...withoutUndefined(asked) };
 }
 
 function problemsOf(

@@ -30,7 +30,7 @@ export interface SiteRequest {
   readonly densities?: readonly number[];
   /** Ids of the plants that count. Left out: all but those that need no shade and those for which it is too dark. */
   readonly forPlants?: readonly string[];
-  /** What the posts stand in. Left out: as the plan's other frames, else garden soil. */
+  /** What the posts stand in. Left out: as the plan says it of the yard or of a frame, else the usual. */
   readonly ground?: GroundKind;
   /** To anchor for. Left out: the plan's. [m/s] */
   readonly gust?: number;

@@ -61,14 +61,14 @@ function briefWith(thing: Canopy | Screen, plan: Plan, { tube, lengths, own }: T
     bottomRails: thing.kind === 'canopy' && (frame.bottomRails ?? false),
     braces: thing.kind === 'canopy' && (frame.braces ?? false),
     gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
-    ...heldBy(thing),
+    ...heldBy(thing, plan),
   };
 }
 
 /** What the posts stand on, what holds them there, and what of the plan's wish had to give way. */
-function heldBy(thing: Canopy | Screen): Pick<FrameBrief, 'ground' | 'anchor' | 'notes'> {
+function heldBy(thing: Canopy | Screen, { site: { soil } }: Plan): Pick<FrameBrief, 'ground' | 'anchor' | 'notes'> {
   const frame = thing.frame ?? {};
-  const ground = GROUND_KINDS.find((kind) => kind === frame.soil) ?? null;
+  const ground = GROUND_KINDS.find((kind) => kind === frame.soil) ?? (frame.soil === undefined ? (soil ?? null) : null);
   const onGround = ground === 'paving' || ground === 'wheels';
   const asked = ANCHOR_KINDS.find((kind) => kind === frame.anchor);
   const anchor = asked ?? (onGround ? 'ballast' : thing.kind === 'screen' ? 'sunk' : 'footing');

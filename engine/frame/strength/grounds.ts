@@ -9,6 +9,12 @@ const GROUNDS: Readonly<Record<GroundKind, string>> = {
   paving: 'paving',
   wheels: 'a floor that must stay free of fixings',
 };
+
+/** What a thin steel rod pushed in by hand meets tells the ground well enough for a first price. */
+export const ROD_MEETS = { soft: 'loose', firm: 'garden', rock: 'hard', paving: 'paving' } as const satisfies Readonly<
+  Record<string, GroundKind>
+>;
+
 const ANCHORS: Readonly<Record<AnchorKind, string>> = {
   footing: 'feet bolted to concrete footings',
   sunk: 'posts set in concrete',

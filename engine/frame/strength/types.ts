@@ -1,4 +1,5 @@
 /** What the tube bears, what the wind does to the frame, and what holds it down. */
+import type { Plan } from '../../plan/types.ts';
 
 export interface TubeSummary {
   readonly id: string;
@@ -49,7 +50,7 @@ export interface WindRange {
   readonly blocked: number;
 }
 
-export type GroundKind = 'garden' | 'hard' | 'loose' | 'wet' | 'paving' | 'wheels';
+export type GroundKind = NonNullable<Plan['site']['soil']>;
 
 export type AnchorKind = 'footing' | 'sunk' | 'stakes' | 'augers' | 'ballast';
 

@@ -1,8 +1,9 @@
 /** What the sheet says first, in sentences. */
-import type { StockTube } from '../../plan/types.ts';
+import type { Plan, StockTube } from '../../plan/types.ts';
 import { formatArea, formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import { formatSlight } from '../layout/lengths.ts';
+import { currencyOf } from '../shop/prices.ts';
 import type { Span } from '../strength/types.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 
@@ -14,6 +15,14 @@ export function largeRoofNote(area: number, units: Units): string {
     `engineer before you build. The line is this sheet’s own (some draw it at ` +
     `${units === 'metric' ? '12 m²' : '130 ft²'}); local rules come first.`
   );
+}
+
+/** `null` within the budget, or where none is set. */
+export function overBudgetNote(plan: Plan, total: number | null): string | null {
+  const budget = plan.stock?.budget;
+  return budget === undefined || total === null || total <= budget
+    ? null
+    : `That is ${(total - budget).toFixed(0)} ${currencyOf(plan)} over your budget of ${budget.toFixed(0)}.`;
 }
 
 /** @param height [m] */

@@ -58,7 +58,7 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
       : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
   return section('summary', `Build sheet: ${sheet.name}`, [
     sentence(what),
-    sentence(cost),
+    sentence(sheet.overBudget === null ? cost : `${cost} ${sheet.overBudget}`),
     { kind: 'drawing', of: 'frame' },
   ]);
 }

@@ -13,6 +13,7 @@ import type { ClothSize, OptionPlant, SiteOption, SiteResult } from '../../advic
 import { countingWords, titleOf } from '../../advice/site/words.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
+import { ROD_MEETS } from '../../frame/strength/grounds.ts';
 import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import { listWords } from '../../plan/list-words.ts';
@@ -76,7 +77,7 @@ export const site: Verb = {
       name: 'budget',
       kind: 'number',
       placeholder: 'MONEY',
-      summary: 'no option dearer than this, in the plan’s currency',
+      summary: 'no option dearer than this, in the plan’s currency; unless said, the plan’s own budget',
       min: 0,
     },
     {
@@ -90,7 +91,9 @@ export const site: Verb = {
       name: 'ground',
       kind: 'text',
       placeholder: 'WORD',
-      summary: 'what a steel rod pushed by hand meets: soft (goes in deep), firm, rock, or paving',
+      summary:
+        'what a steel rod pushed by hand meets: soft (goes in deep), firm, rock, or paving; unless said, as the plan ' +
+        'says',
       choices: ['soft', 'firm', 'rock', 'paving'],
     },
     { name: 'gust', kind: 'number', placeholder: 'M/S', summary: 'strongest gust to anchor for', min: 0, max: 120 },
@@ -134,9 +137,6 @@ export const site: Verb = {
 /** A plant that is spared less than this share of the whole is not listed. */
 const LISTED_FROM = 0.02;
 
-/** What the rod meets, as kinds of ground. */
-const RODS = { soft: 'loose', firm: 'garden', rock: 'hard', paving: 'paving' } as const;
-
 /** Tables are no wider. [characters] */
 const WIDEST = 100;
 
@@ -164,7 +164,7 @@ function runSite(request: VerbRequest): VerbResult {
       maxHeight: numberGiven(request, 'max-height'),
       budget: numberGiven(request, 'budget'),
       forPlants: forGiven.length > 0 ? forGiven : undefined,
-      ground: textsGiven(request, 'ground').map((word) => RODS[word as keyof typeof RODS])[0],
+      ground: textsGiven(request, 'ground').map((word) => ROD_MEETS[word as keyof typeof ROD_MEETS])[0],
       gust: numberGiven(request, 'gust'),
       hideFrom: hideFromGiven(request),
       seenLittle: hasFlag(request, 'seen-little'),

@@ -93,6 +93,8 @@ const STOCK = object('Stock', {
   tubes: optional(list(STOCK_TUBE, { once: { key: 'id', says: () => 'there is already a tube with this id.' } })),
   cloth: optional(list(STOCK_CLOTH)),
   prices: optional(byName('Prices', number(PRICE))),
+  /** What may be spent on what is put up, in `currency`. */
+  budget: optional(number(PRICE)),
 });
 
 export const THIS_YEAR = {

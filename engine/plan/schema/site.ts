@@ -48,6 +48,8 @@ export const SITE = object('Site', {
   shelter: optional(words('open', 'sheltered', 'court')),
   /** What lies on the ground. Absent: nothing is known of it. */
   surface: optional(SURFACE),
+  /** What posts would stand in, for frames that say nothing of their own. */
+  soil: optional(words('garden', 'hard', 'loose', 'wet', 'paving', 'wheels')),
   skyline: optional(
     list(SKYLINE_POINT, {
       empty: 'skyline has no points; leave it out for a level horizon.',

@@ -26,6 +26,7 @@ export function FrameFields() {
   const thing = chosen.value?.thing;
   if (!thing) return null;
   const { frame = {} } = thing;
+  const { soil } = plan.value.site;
   const gust = frame.gust ?? plan.value.climate.gust;
   return (
     <section class="frame-fields" aria-label="How it is to be built">
@@ -33,7 +34,7 @@ export function FrameFields() {
         <ChoiceBox
           label="Ground under the posts"
           value={frame.soil}
-          none="not said"
+          none={soil === undefined ? 'not said' : `as the yard: ${groundName(soil)}`}
           choices={GROUNDS}
           onChange={(soil) => chooseFrame({ soil })}
         />

@@ -1,12 +1,13 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { currencyOf } from '../../../engine/index.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { searching } from '../../state/next.ts';
 import { plan } from '../../state/yard.ts';
 import { FoundOptions } from './FoundOptions.tsx';
+import { Limits } from './Limits.tsx';
 import { foundMarks } from './marked.ts';
 import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, wish } from './search.ts';
 import type { Wish } from './search.ts';
+import { Word } from './Word.tsx';
 import { percentWords } from '../../common/figures.ts';
 
 const KINDS = {
@@ -71,9 +72,9 @@ export function FindBest() {
           choices={COUNTS}
           onChange={(count) => change({ count: Number(count) as Wish['count'] })}
         />
-        , for at most{' '}
-        <Budget value={now.budget} currency={currencyOf(plan.value)} onChange={(budget) => change({ budget })} />.
+        .
       </p>
+      <Limits />
       <ForWhom chosen={now.plants} onChange={(plants) => change({ plants })} />
       {working ? (
         <div class="searching" role="status">
@@ -97,26 +98,6 @@ export function FindBest() {
       )}
       {found.value && <FoundOptions found={found.value} />}
     </section>
-  );
-}
-
-interface WordProps {
-  readonly label: string;
-  readonly value: string;
-  readonly choices: Readonly<Record<string, string>>;
-  readonly onChange: (key: string) => void;
-}
-
-/** A word of the sentence that can be tapped and changed. */
-function Word({ label, value, choices, onChange }: WordProps) {
-  return (
-    <select class="word" aria-label={label} value={value} onChange={(event) => onChange(event.currentTarget.value)}>
-      {Object.entries(choices).map(([key, words]) => (
-        <option key={key} value={key}>
-          {words}
-        </option>
-      ))}
-    </select>
   );
 }
 
@@ -150,34 +131,6 @@ function HideFrom({
       choices={choices}
       onChange={(key) => onChange(key === 'all' ? EVERYONE : key.slice(4) || null)}
     />
-  );
-}
-
-function Budget({
-  value,
-  currency,
-  onChange,
-}: {
-  readonly value: number | null;
-  readonly currency: string;
-  readonly onChange: (value: number | null) => void;
-}) {
-  return (
-    <>
-      <input
-        class="word budget"
-        aria-label="Budget"
-        type="text"
-        inputMode="decimal"
-        placeholder="any money"
-        value={value ?? ''}
-        onChange={(event) => {
-          const typed = Number.parseFloat(event.currentTarget.value.replace(',', '.'));
-          onChange(Number.isFinite(typed) && typed > 0 ? typed : null);
-        }}
-      />
-      {value === null ? '' : ` ${currency}`}
-    </>
   );
 }
 

@@ -12,7 +12,7 @@ import { Stand } from './Stand.tsx';
 import { harmWords, moneyWords, percentWords } from '../../common/figures.ts';
 
 /** What the search looks at; what stands in options it does not. */
-const YARD = ['features', 'site', 'climate', 'season', 'plants'] as const;
+const YARD = ['features', 'site', 'climate', 'season', 'plants', 'stock'] as const;
 
 /** What the search found, best first, numbered on the drawing. */
 export function FoundOptions({ found: { plan: asked, result, sights } }: { readonly found: Found }) {

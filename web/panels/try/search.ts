@@ -20,8 +20,6 @@ export interface Wish {
   readonly density: number | 'any';
   /** Ids of the plants that count; `null`: all. */
   readonly plants: readonly string[] | null;
-  /** In the plan's currency; `null`: no limit. */
-  readonly budget: number | null;
   /** How many things to build together. */
   readonly count: 1 | 2;
 }
@@ -32,7 +30,6 @@ export const wish = signal<Wish>({
   hideFrom: null,
   density: 'any',
   plants: null,
-  budget: null,
   count: 1,
 });
 
@@ -102,13 +99,12 @@ export function cancelSearch(): void {
   searching.value = null;
 }
 
-function requestOf({ kind, upTo, density, budget, count }: Wish): SiteRequest {
+function requestOf({ kind, upTo, density, count }: Wish): SiteRequest {
   return {
     kinds: kind === 'any' ? ['roof', 'roof with drops', 'screen'] : [kind],
     sizes: sizesUpTo(upTo),
     heights: 'any',
     densities: density === 'any' ? undefined : [density],
-    budget: budget ?? undefined,
     count,
     units: units.value,
   };

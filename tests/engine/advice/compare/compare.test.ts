@@ -7,6 +7,7 @@ import type { ComparedChoice, CompareResult } from '../../../../engine/advice/co
 import { sheetOf } from '../../../../engine/frame/sheet.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import { setSite } from '../../../../engine/plan/edit/plan.ts';
 import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Canopy, Feature, Plan, YardOption } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
@@ -84,7 +85,8 @@ describe('today against options', () => {
   });
 
   test('cost is the build sheet’s, payoff is what is spared for each m² and each unit of money', () => {
-    const built = sheetOf({ ...YARD, features: [...YARD.features, ROOF] }, 'roof');
+    // Nobody says what it stands in: it is priced for the usual ground, as the search prices it.
+    const built = sheetOf(setSite({ ...YARD, features: [...YARD.features, ROOF] }, { soil: 'garden' }), 'roof');
     if (!built.ok) throw new Error('the roof can be built');
     const { sheet } = built;
     expect(roof.cost.total).toBe(sheet.cost.total);

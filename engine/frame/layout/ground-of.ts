@@ -1,0 +1,25 @@
+/** What the posts of a yard stand in. */
+import type { Plan } from '../../plan/types.ts';
+import { GROUND_KINDS } from '../strength/grounds.ts';
+import type { GroundKind } from '../strength/types.ts';
+
+/** What frames are priced for where nobody has said it: the usual garden. */
+const USUAL_GROUND: GroundKind = 'garden';
+
+/** As the yard says, else as one of its frames does, else the usual. */
+export function groundOf({ site, features, options = [] }: Plan): {
+  readonly ground: GroundKind;
+  readonly isSaid: boolean;
+} {
+  if (site.soil !== undefined) return { ground: site.soil, isSaid: true };
+  const soils = [...features, ...options.flatMap(({ adds = [] }) => adds)].flatMap((feature) =>
+    feature.kind === 'canopy' || feature.kind === 'screen' ? [feature.frame?.soil] : [],
+  );
+  const said = GROUND_KINDS.find((kind) => soils.includes(kind));
+  return { ground: said ?? USUAL_GROUND, isSaid: said !== undefined };
+}
+
+/** The yard with its ground said, so that whatever is priced in it has its anchors. */
+export function withGround(plan: Plan): Plan {
+  return { ...plan, site: { ...plan.site, soil: groundOf(plan).ground } };
+}
