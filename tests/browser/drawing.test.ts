@@ -333,7 +333,7 @@ test('nothing on the drawing stage is out of reach: axe finds nothing with a thi
   };
   await typeWall(page);
   expect(await findings()).toEqual([]);
-  await listOf(page).getByRole('button', { name: 'Add Bed' }).click();
+  await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: /^Bed/ }).click();
   const box = drawing(page).getByLabel('Type it');
   await box.waitFor();
   expect(await findings()).toEqual([]);

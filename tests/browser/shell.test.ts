@@ -147,6 +147,16 @@ test('the time and the date are moved by keys, and what they mean is said', asyn
   await page.keyboard.press('Home');
   await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('1 January, outside the season');
   expect(await page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
+  // Typed as people write them; what is no time or day is refused in place.
+  await page.getByLabel('Type the time').fill('5.05 pm');
+  await page.getByLabel('Type the time').press('Enter');
+  await page.getByLabel('Type the date').fill('2 May');
+  await page.getByLabel('Type the date').press('Enter');
+  await expect.poll(() => time.getAttribute('aria-valuetext')).toMatch(/^17:05, sun \d+° high/);
+  await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('2 May, outside the season');
+  await page.getByLabel('Type the date').fill('31 June');
+  await page.getByLabel('Type the date').press('Enter');
+  await page.getByText('A day, such as 21 July.').waitFor();
   await context.close();
 });
 

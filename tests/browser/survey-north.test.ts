@@ -88,6 +88,12 @@ test('at 14:20 the same shadow is refused with its reason and the hours that wor
     )
     .waitFor();
   expect(await found.getByRole('button', { name: /^Take north/ }).count()).toBe(0);
+  // Who knows it types it, and it is a guess no more.
+  await page.getByText('Now a guess.').waitFor();
+  await page.getByLabel('The drawing’s top bears').fill('-20');
+  await page.getByLabel('The drawing’s top bears').press('Enter');
+  await expect.poll(() => page.getByLabel('The drawing’s top bears').inputValue()).toBe('340°');
+  expect(await page.getByText('Now a guess.').count()).toBe(0);
   await context.close();
 });
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { faultsOf } from './axe.ts';
-import { planOf } from './drawing-hands.ts';
+import { onScreen, planOf } from './drawing-hands.ts';
 import { browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
@@ -67,6 +67,18 @@ test(
     ).toBe(1600);
     await page.getByLabel('Second point', { exact: true }).fill('110 300');
     await found.getByText(/10 pixels apart: too short/).waitFor();
+    // The same end where the picture is seen large: it is 28.67 m wide over its 1600 pixels, its foot on the yard's.
+    await page.getByLabel('Second point', { exact: true }).fill('');
+    await page.getByRole('button', { name: 'Tap it on the drawing' }).click();
+    const { underlay: laid } = (await planOf(page)).site;
+    expect(laid?.at).toEqual([0, 0]);
+    // The courtyard is 11 by 8.5 m.
+    const spot = await onScreen(page, [(7.17 * 10) / 11, (3.58 * 8) / 8.5]);
+    await page.mouse.click(spot.x, spot.y);
+    const [across, down] = (await page.getByLabel('Second point', { exact: true }).inputValue()).split(' ').map(Number);
+    // Within what a pixel of the screen covers of the picture.
+    expect(Math.abs(across - 400)).toBeLessThanOrEqual(2);
+    expect(Math.abs(down - 800)).toBeLessThanOrEqual(2);
     // Outside undo: taking a step back leaves the picture, a reload too, and the points on it; taken away, it can be
     // put back.
     await page.getByRole('banner').getByRole('button', { name: 'Settings' }).click();

@@ -18,6 +18,25 @@ export function clockWords(minutes: number, clock: '24' | '12'): string {
   return `${hour % 12 === 0 ? 12 : hour % 12}:${rest} ${hour < 12 ? 'am' : 'pm'}`;
 }
 
+const HOURS = { morning: 12, day: 24 } as const;
+
+/**
+ * A time as people type it: "17:05", "17.05", "1705", "5 pm", "5:05pm", "noon".
+ * @returns minutes after midnight; `null` where it is none
+ */
+export function readClock(text: string): number | null {
+  const typed = text.trim().toLowerCase().replace(/\./g, ':');
+  if (typed === 'noon') return 12 * 60;
+  if (typed === 'midnight') return 0;
+  const found = /^(\d{1,2})(?:[:h]?(\d{2}))?\s*(?:([ap]):?\s?m:?|h)?$/.exec(typed);
+  if (!found) return null;
+  const [hour, minutes, half] = [Number(found[1]), Number(found[2] ?? 0), found[3]];
+  const inHalf = half === undefined || (hour >= 1 && hour <= HOURS.morning);
+  if (!inHalf || hour >= HOURS.day || minutes >= 60) return null;
+  const hours = half === undefined ? hour : (hour % HOURS.morning) + (half === 'p' ? HOURS.morning : 0);
+  return hours * 60 + minutes;
+}
+
 /** A full hour as it stands on a dial: "17", or "5". */
 export function hourNumber(hour: number, clock: '24' | '12'): number {
   return clock === '24' ? hour : ((hour + 11) % 12) + 1;

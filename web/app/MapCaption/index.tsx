@@ -42,7 +42,7 @@ export function MapCaption() {
   const { season, climate } = plan.value;
   const offSeason = periodKind.value === 'day' && !inYearlySpan(season, monthDay.value);
   return (
-    <div class="map-caption">
+    <div class="map-caption" data-over-paper>
       <p>
         <strong>{QUANTITY_WORDS[quantity.value].name}</strong>{' '}
         {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords(period)}
@@ -89,7 +89,7 @@ function Key() {
         {GRADE_WORDS.map((word, index) => (
           <span key={word}>
             <i style={{ background: paintedColour(gradeColour(index + 1, of)) }} />
-            {word}
+            <b>{word}</b>
           </span>
         ))}
       </p>

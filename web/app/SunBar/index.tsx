@@ -9,6 +9,7 @@ import { clockWords } from '../../common/words.ts';
 import { plan } from '../../state/yard.ts';
 import { DayArc } from './DayArc.tsx';
 import { SeasonStrip } from './SeasonStrip.tsx';
+import { TypedWhen } from './TypedWhen.tsx';
 import { harmWords, heightWords } from './words.ts';
 import './style.css';
 
@@ -70,11 +71,14 @@ function NowWords({ date, table }: { readonly date: MonthDay; readonly table: Da
   const now = sunNow.value;
   const offSeason = !inYearlySpan(plan.value.season, date);
   return (
-    <p class="sun-bar-words">
-      <strong class="sun-bar-time">{now ? clockWords(now.clock, settings.value.clock) : '…'}</strong>{' '}
-      <span class="sun-bar-date">{dayWords(date)}</span>
+    <div class="sun-bar-words">
+      <p class="sun-bar-told">
+        <strong class="sun-bar-time">{now ? clockWords(now.clock, settings.value.clock) : '…'}</strong>{' '}
+        <span class="sun-bar-date">{dayWords(date)}</span>
+      </p>
+      <TypedWhen date={date} table={table} />
       {table && now && (
-        <span class="sun-bar-detail">
+        <p class="sun-bar-detail">
           {offSeason && (
             <>
               <b>not your season</b> ·{' '}
@@ -86,9 +90,9 @@ function NowWords({ date, table }: { readonly date: MonthDay; readonly table: Da
             </>
           )}
           {heightWords(table, Math.min(minute.value, table.minutes))}
-        </span>
+        </p>
       )}
-    </p>
+    </div>
   );
 }
 

@@ -6,7 +6,7 @@ import { showAll } from './paper.ts';
 export function MapButtons({ map }: { readonly map: LeafletMap | null }) {
   const zoom = (by: number): void => void map?.setZoom(map.getZoom() + by);
   return (
-    <div class="map-buttons">
+    <div class="map-buttons" data-over-paper>
       <button type="button" aria-label="Closer" onClick={() => zoom(0.5)}>
         +
       </button>

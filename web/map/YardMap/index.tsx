@@ -15,10 +15,9 @@ import { Patterns } from '../ink/Patterns.tsx';
 import { jump } from '../laid-on/overlays.ts';
 import { split } from '../laid-on/split.ts';
 import { toLatLng } from '../leaflet/lat-lng.ts';
-import { fitPoints } from '../leaflet/leaflet-map.ts';
 import { MapButtons } from './MapButtons.tsx';
 import { useHandsWanted } from './hands-wanted.ts';
-import { layPaper } from './paper.ts';
+import { layPaper, showYard } from './paper.ts';
 import type { Paper } from './paper.ts';
 import { drawingHands } from './slots.ts';
 
@@ -73,12 +72,12 @@ function useGoingTo(paper: Paper | null): void {
   useSignalEffect(() => {
     const to = jump.value?.to;
     if (!paper || to === undefined) return;
-    if (to === null) fitPoints(paper.map, shownPlan.peek().site.boundary);
+    if (to === null) showYard(paper.map);
     else paper.map.setView(toLatLng(to), Math.max(paper.map.getZoom(), 5.5), { animate: false });
   });
   useSignalEffect(() => {
     const { id } = openYard.value;
-    if (paper && id !== undefined) fitPoints(paper.map, shownPlan.peek().site.boundary);
+    if (paper && id !== undefined) showYard(paper.map);
   });
 }
 
@@ -87,10 +86,10 @@ function MapMargin({ pixels }: { readonly pixels: number }) {
   const northGuessed = useComputed(() => shownPlan.value.site.how?.upBearing?.by === 'guess');
   return (
     <>
-      <div class="map-north">
+      <div class="map-north" data-over-paper>
         <NorthArrow upBearing={north.value} guessed={northGuessed.value} />
       </div>
-      <div class="map-scale">
+      <div class="map-scale" data-over-paper>
         <ScaleBar pixels={pixels} units={units.value} />
       </div>
     </>

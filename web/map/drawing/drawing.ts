@@ -2,7 +2,7 @@ import { computed, effect, untracked } from '@preact/signals';
 import { addFeature, addToOption, freshId, moveInOption } from '../../../engine/index.ts';
 import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../../engine/index.ts';
 import { readOut, say, toolHint } from '../../state/speech.ts';
-import { selection, shownOptions, slipHeight, stage, tool } from '../../state/view.ts';
+import { aside, selection, shownOptions, slipHeight, stage, tool } from '../../state/view.ts';
 import { plan, preview, units } from '../../state/yard.ts';
 import { beginDraft, nextStep, place, takeBack } from './draft.ts';
 import { drawnPlan } from './drawn-plan.ts';
@@ -13,7 +13,7 @@ import { aim, crossHair, draft, held, reach, typingWanted } from './in-hand.ts';
 import { moveMeaning } from './move-meaning.ts';
 import { centreLine } from './outline.ts';
 import { askedPoint } from '../laid-on/overlays.ts';
-import { snap, toMillimetre } from './snap.ts';
+import { pointToMillimetre, snap, toMillimetre } from './snap.ts';
 import type { Snapped } from './snap.ts';
 import { shapeOf, toolById } from './tools.ts';
 import type { ToolId } from './tools.ts';
@@ -25,6 +25,15 @@ effect(() => {
   if (under?.tool.id === taken?.id) return;
   draft.value = taken ? beginDraft(taken) : null;
   held.value = null;
+});
+
+/** Whoever asked for a point has gone with their stage or their card: nobody waits for it any more. */
+effect(() => {
+  void [stage.value, aside.value];
+  untracked(() => {
+    askedPoint.value = null;
+    held.value = null;
+  });
 });
 
 const hint = computed(() => {
@@ -63,6 +72,7 @@ const FARTHEST_SNAP = 0.3;
 
 /** Draws a raw point to what is near it, as the thing under way needs it. */
 export function snapped(raw: PlanPoint): Snapped {
+  if (askedPoint.value?.exact) return { at: pointToMillimetre(raw), kind: 'grid' };
   return snap(raw, {
     lines: snapLines(held.value?.id ?? null),
     drawn: draft.value?.points ?? [],

@@ -5,6 +5,8 @@ import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/inde
 import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
 import { centreLine, circle, footprint, outset } from '../drawing/outline.ts';
+import { writeBody } from './names.ts';
+import type { NamedBody } from './names.ts';
 import { weaveId } from './Patterns.tsx';
 
 /** The panes of the map from the paper up; every drawn thing names one. */
@@ -102,7 +104,7 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
           toLatLngs(feature.outline),
           exact(renderers, 'ground', `ink bed${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#rows)' }),
         ),
-        ...label(feature, centroid(feature.outline)),
+        ...label(feature, centroid(feature.outline), 'on'),
       ];
     case 'keepout':
       return [
@@ -117,7 +119,7 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
           toLatLngs(feature.outline),
           exact(renderers, 'ground', `ink surface${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#surface)' }),
         ),
-        ...label(feature, centroid(feature.outline)),
+        ...label(feature, centroid(feature.outline), 'on'),
       ];
     case 'canopy':
       return canopy(feature, renderers, guess);
@@ -137,7 +139,7 @@ function building(feature: FeatureOf<'building'>, renderers: Renderers, guess: s
   return [
     ...drip,
     ...solid(renderers, 'solids', footprint(feature), `building${guess}`, 'hatch-building'),
-    ...label(feature, centroid(feature.outline)),
+    ...label(feature, centroid(feature.outline), 'on'),
   ];
 }
 
@@ -151,7 +153,7 @@ function tree(feature: FeatureOf<'tree'>, renderers: Renderers, guess: string): 
       toLatLngs(circle(feature.at, Math.max(0.05, trunkRadius(feature.height)), 16)),
       exact(renderers, 'over', 'trunk', { stroke: false, fill: true, fillOpacity: 1 }),
     ),
-    ...label(feature, feature.at, radius),
+    ...label(feature, feature.at, 'beside', [radius, radius]),
   ];
 }
 
@@ -175,7 +177,7 @@ function plant(feature: FeatureOf<'plant'>, renderers: Renderers, guess: string)
   return [
     polygon(toLatLngs(crownEdge(feature.at, radius)), exact(renderers, 'solids', `ink plant${guess}`, { fill: true })),
     ...potEdge,
-    ...label(feature, feature.at, radius),
+    ...label(feature, feature.at, 'beside', [radius, radius]),
   ];
 }
 
@@ -197,6 +199,7 @@ function canopy(feature: Canopy, renderers: Renderers, guess: string): Layer[] {
       radius: 3,
     }),
   );
+  const { maxX, maxY } = boundsOf(ring);
   const weave = {
     fill: true,
     fillOpacity: 1,
@@ -206,7 +209,7 @@ function canopy(feature: Canopy, renderers: Renderers, guess: string): Layer[] {
     polygon(toLatLngs(ring), exact(renderers, 'over', `ink cloth${guess}`, weave)),
     ...drops,
     ...posts,
-    ...label(feature, feature.center, feature.center[1] - boundsOf(ring).minY),
+    ...label(feature, feature.center, 'beside', [maxX - feature.center[0], maxY - feature.center[1]]),
   ];
 }
 
@@ -233,7 +236,7 @@ function eye(feature: FeatureOf<'eye'>, renderers: Renderers, guess: string): La
     ...ends.map((at) =>
       symbol(at, 'eye-mark', ['M8 1.5a6.5 6.5 0 1 0 .01 0Z', 'M5.7 6v1.4', 'M10.3 6v1.4', 'M5.4 10.2q2.6 2 5.2 0']),
     ),
-    ...label(feature, ends[0], 0.2),
+    ...label(feature, ends[0], 'beside', [0, 0]),
   ];
 }
 
@@ -255,46 +258,27 @@ function symbol(at: PlanPoint, className: string, paths: readonly string[]): Lay
   });
 }
 
-/** A thing's name under it, or on it where it has room there, as plain text. */
-function label(feature: Feature, at: PlanPoint, below = 0): Layer[] {
+/** Whose name comes first where there is not room for all. */
+const RANKS: Readonly<Partial<Record<Feature['kind'], number>>> = { plant: 0, bed: 1, canopy: 2, tree: 2, building: 4 };
+const OTHER_RANK = 3;
+
+/** A thing's name, on it or beside it, as plain text. @param at its middle */
+function label(feature: Feature, at: PlanPoint, lies: NamedBody['lies'], half?: PlanPoint): Layer[] {
   const name = shownName(feature.name ?? '');
   if (name === '') return [];
-  if (below > 0) return [textMark([at[0], at[1] - below], name, 'map-name below')];
-  const { minX, maxX } = boundsOf(centreLine(feature));
-  return [textMark(at, name, 'map-name', maxX - minX)];
-}
-
-/** Width of a letter of a name on the paper, for judging its room. [px] */
-const LETTER_PX = 6.5;
-
-/** Hides names that have no room on the thing they name, or lie over one already there. @param pixels a metre */
-export function fitNames(container: HTMLElement, pixels: number): void {
-  const names = [...container.querySelectorAll<HTMLElement>('.map-name span')];
-  // All are measured before any is changed, so that the page is laid out once.
-  const boxes = names.map((words) => words.getBoundingClientRect());
-  const standing: DOMRect[] = [];
-  names.forEach((words, k) => {
-    const box = boxes[k];
-    const long =
-      words.dataset.room !== undefined &&
-      Number(words.dataset.room) * pixels < (words.textContent ?? '').length * LETTER_PX;
-    const hidden =
-      long ||
-      standing.some(
-        (other) => box.left < other.right && other.left < box.right && box.top < other.bottom && other.top < box.bottom,
-      );
-    words.classList.toggle('hidden', hidden);
-    if (!hidden) standing.push(box);
-  });
+  const { minX, maxX, minY, maxY } = boundsOf(centreLine(feature));
+  const [across, up] = half ?? [(maxX - minX) / 2, (maxY - minY) / 2];
+  const rank = RANKS[feature.kind] ?? OTHER_RANK;
+  return [textMark(at, name, 'map-name', { lies, across, up, rank, solid: feature.kind === 'plant' })];
 }
 
 /**
  * Words on the paper at one place: always a text node, so that a name can be anything.
- * @param room that the words have [m]
+ * @param body what they name; without it they lie where they are put
  */
-export function textMark(at: PlanPoint, text: string, className: string, room?: number): Layer {
+export function textMark(at: PlanPoint, text: string, className: string, body?: NamedBody): Layer {
   const words = document.createElement('span');
-  if (room !== undefined) words.dataset.room = String(room);
+  if (body) writeBody(words, body);
   words.textContent = text.length > 40 ? `${text.slice(0, 39)}…` : text;
   // Leaflet stacks marks by their height on the screen, from below zero up: words must not slip under the lines.
   return marker(toLatLng(at), {

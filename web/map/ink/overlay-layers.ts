@@ -1,13 +1,14 @@
 import { LayerGroup, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
 import type { LatLng, Layer, Map as LeafletMap } from 'leaflet';
 import { effect } from '@preact/signals';
-import { openRing, upBearingOf } from '../../../engine/index.ts';
+import { distance, openRing, upBearingOf } from '../../../engine/index.ts';
 import type { Plan, PlanPoint } from '../../../engine/index.ts';
 import { labelPlaces } from '../../charts/line-labels.ts';
 import { HeatCanvas } from './heat-canvas.ts';
 import { exact, textMark } from './ink.ts';
-import type { Renderers } from './ink.ts';
+import type { PaneName, Renderers } from './ink.ts';
 import { toLatLng, toLatLngs, toPlanPoint } from '../leaflet/lat-lng.ts';
+import { mapBlocks } from '../../state/view.ts';
 import { gradeHatchId } from '../../charts/ramp.ts';
 import type { GradeZone } from '../../charts/grade-zones.ts';
 import {
@@ -44,6 +45,7 @@ export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => 
   const stops = [
     onLeave,
     effect(() => heat.show(heatPicture.value)),
+    effect(() => void map.getContainer().classList.toggle('blocks', mapBlocks.value)),
     effect(() =>
       refill(
         zones,
@@ -53,8 +55,10 @@ export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => 
     effect(() => void map.getContainer().classList.toggle('hatched', hatched.value && gradeZones.value.length > 0)),
     effect(() => refill(shadows, rings(shadowRings.value, renderers, 'shade'))),
     effect(() => refill(barred, rings(barredRings.value, renderers, 'barred'))),
-    effect(() => refill(contours, labelled(contourLines.value, renderers, 'contour', scale()))),
-    effect(() => refill(hidden, labelled(hiddenHeightLines.value, renderers, 'hidden-height', scale()))),
+    effect(() => refill(contours, labelled(contourLines.value, shown(), renderers, 'ground', 'contour', scale()))),
+    effect(() =>
+      refill(hidden, labelled(hiddenHeightLines.value, shown(), renderers, 'marks', 'hidden-height', scale())),
+    ),
     effect(() => refill(marks, plantMarksOn(shown(), plantMarks.value, scale()))),
     effect(() => refill(numbers, numberedMarks.value.map(numbered))),
     effect(() =>
@@ -110,16 +114,29 @@ function hatchedZone({ grade, rings, numbersAt }: GradeZone, renderers: Renderer
   ];
 }
 
-/** Labels keep this far from each other. [px] */
+/** Labels keep this far from each other, and half of it from plants. [px] */
 const LABELS_APART = 40;
 
 /** @param pixels a metre */
-function labelled(shown: readonly LabelledLine[], renderers: Renderers, className: string, pixels: number): Layer[] {
+function labelled(
+  shown: readonly LabelledLine[],
+  plan: Plan,
+  renderers: Renderers,
+  pane: PaneName,
+  className: string,
+  pixels: number,
+): Layer[] {
   const lines = shown.flatMap((one) => one.lines.filter(({ length }) => length > 1).map(toLatLngs));
+  const plants = plan.features.flatMap((feature) =>
+    feature.kind === 'plant' ? [{ at: feature.at, radius: feature.spread / 2 + LABELS_APART / 2 / pixels }] : [],
+  );
+  const isFree = (at: PlanPoint): boolean => plants.every((plant) => distance(plant.at, at) >= plant.radius);
   return [
-    polyline(lines, exact(renderers, 'marks', `${className} halo`)),
-    polyline(lines, exact(renderers, 'marks', className)),
-    ...labelPlaces(shown, LABELS_APART / pixels).map(({ at, label }) => textMark(at, label, `map-number ${className}`)),
+    polyline(lines, exact(renderers, pane, `${className} halo`)),
+    polyline(lines, exact(renderers, pane, className)),
+    ...labelPlaces(shown, LABELS_APART / pixels, isFree).map(({ at, label }) =>
+      textMark(at, label, `map-number ${className}`),
+    ),
   ];
 }
 

@@ -78,6 +78,8 @@ export function showOnMap(to: PlanPoint | null): void {
  */
 export interface PointAsked {
   readonly hint: string;
+  /** The very place that is pointed at, not the nearest line or grid. */
+  readonly exact: boolean;
   take(at: PlanPoint): void;
 }
 export const askedPoint = signal<PointAsked | null>(null);

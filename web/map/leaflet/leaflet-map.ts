@@ -7,7 +7,7 @@ import type { PaneName, Renderers } from '../ink/ink.ts';
 import { toLatLng, toPlanPoint } from './lat-lng.ts';
 
 /** Zoom is the binary logarithm of screen pixels a metre: from 4 px to 512 px. */
-const ZOOM = { least: 2, most: 9, step: 0.25 };
+const ZOOM = { least: 2, most: 9, step: 0.1 };
 
 /** The Leaflet map of a yard: metres, no tiles, no controls of its own, one renderer a pane. */
 export interface LeafletYard {
@@ -58,13 +58,27 @@ export function createLeafletYard(container: HTMLElement): LeafletYard {
   return { map, renderers };
 }
 
-/** Brings a box of points into view, with a margin that a low map makes narrower. */
-export function fitPoints(map: LeafletMap, points: readonly PlanPoint[]): void {
+/** What is kept free along each edge of the paper. [px] */
+export interface Margins {
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+  readonly left: number;
+}
+
+/** Brings a box of points into view as large as it goes, within the margins that leave most room for it. */
+export function fitPoints(map: LeafletMap, points: readonly PlanPoint[], tried: readonly Margins[]): void {
   if (points.length === 0) return;
   const { minX, minY, maxX, maxY } = boundsOf(points);
   const { x: width, y: height } = map.getSize();
-  const margin = Math.min(36, 0.1 * width, 0.1 * height);
-  map.fitBounds([toLatLng([minX, minY]), toLatLng([maxX, maxY])], { padding: [margin, margin], animate: false });
+  const scaleIn = ({ top, right, bottom, left }: Margins): number =>
+    Math.min((width - left - right) / (maxX - minX), (height - top - bottom) / (maxY - minY));
+  const { top, right, bottom, left } = tried.reduce((best, each) => (scaleIn(each) > scaleIn(best) ? each : best));
+  map.fitBounds([toLatLng([minX, minY]), toLatLng([maxX, maxY])], {
+    paddingTopLeft: [left, top],
+    paddingBottomRight: [right, bottom],
+    animate: false,
+  });
 }
 
 /** Screen pixels a metre. */

@@ -5,6 +5,7 @@ import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { Choices } from '../parts/boxes/Field.tsx';
+import { NorthBox } from '../parts/NorthBox.tsx';
 import { SURFACES } from '../parts/feature/surface-words.ts';
 
 type Shelter = NonNullable<Site['shelter']>;
@@ -41,6 +42,7 @@ export function YardFields() {
   return (
     <section class="yard-fields" aria-label="The whole yard">
       <h2>The whole yard</h2>
+      <NorthBox />
       <Choices
         legend="How far does the wind reach the plants?"
         name="shelter"

@@ -2,12 +2,12 @@ import './style.css';
 import { heatHeadline, nameOf, worstFirst, worthOf } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { crossHair, typingWanted } from '../../map/drawing/in-hand.ts';
-import { askedPoint } from '../../map/laid-on/overlays.ts';
+import { askForPoint } from '../../map/laid-on/ask-point.ts';
 import { OF_THE_PROGRAM } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
 import { headline } from '../../state/next.ts';
 import { heat } from '../../state/results.ts';
-import { findOut, goToStage, pin, selection, slipHeight } from '../../state/view.ts';
+import { findOut, goToStage, pin, selection } from '../../state/view.ts';
 import { plan, preview, shownPlan } from '../../state/yard.ts';
 import { EmptyNotes } from './EmptyNotes.tsx';
 import { sunUp } from './hours.ts';
@@ -75,21 +75,10 @@ function Mending({ pointer }: { readonly pointer: string }) {
   );
 }
 
-/**
- * By tap, under the cross, or typed: the map takes any, and says meanwhile what it shows there. On a phone the drawing
- * gets the room.
- */
+/** By tap, under the cross, or typed: the map takes any, and says meanwhile what it shows there. */
 function askAboutSpot(): void {
-  const { value: height } = slipHeight;
   typingWanted.value = !crossHair.value;
-  slipHeight.value = 'line';
-  askedPoint.value = {
-    hint: 'Tap the spot you want to ask about, or type where it is.',
-    take(at) {
-      slipHeight.value = height === 'line' ? 'half' : height;
-      pin.value = at;
-    },
-  };
+  askForPoint('Tap the spot you want to ask about, or type where it is.', (at) => void (pin.value = at));
 }
 
 /** While something is dragged the sentence before it stands; else an old one is not told on. */

@@ -1,9 +1,10 @@
-import { setPartHow, setSite, upBearingOf } from '../../../engine/index.ts';
+import { setPartHow, setSite } from '../../../engine/index.ts';
 import type { KnownBy, NorthObservation, AllNorth } from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
 import { AimButton } from '../parts/AimButton.tsx';
+import { NorthBox } from '../parts/NorthBox.tsx';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { PointField } from './PointField.tsx';
 import { ShadowRose } from './ShadowRose.tsx';
@@ -46,10 +47,7 @@ export function North() {
   const { by } = typed;
   return (
     <>
-      <p>
-        The drawing's top now bears {upBearingOf(current).toFixed(1)}°
-        {current.site.how?.upBearing?.by === 'guess' ? ', a guess' : ''}. 0° is true north.
-      </p>
+      <NorthBox />
       <Choices
         legend="Find it by"
         name="north-way"

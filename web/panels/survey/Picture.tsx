@@ -1,12 +1,15 @@
 import { useState } from 'preact/hooks';
 import { lieOf, parseNumber, pictureScale, setSite } from '../../../engine/index.ts';
-import type { PictureLength, Plan, Underlay } from '../../../engine/index.ts';
+import type { PictureLength, Plan, PlanPoint, Underlay } from '../../../engine/index.ts';
 import { commitBeside } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { say } from '../../state/speech.ts';
 import { findOut } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
+import { askForPoint } from '../../map/laid-on/ask-point.ts';
 import { Field } from '../parts/boxes/Field.tsx';
+import { pixelAt } from './picture-points.ts';
+import type { Size } from './picture-points.ts';
 import { cleanPicture } from './picture-file.ts';
 import { taped } from './measuring.ts';
 import { pointOf, pointText } from '../parts/typed.ts';
@@ -93,6 +96,11 @@ function Scale({ underlay }: { readonly underlay: Underlay }) {
           : ''}
       </p>
       <MarkedPicture underlay={underlay} size={size} onSize={setSize} nextEnd={nextEnd} change={change} />
+      {size && nextEnd && (
+        <button type="button" onClick={() => askOnDrawing(nextEnd, size)}>
+          Tap it on the drawing
+        </button>
+      )}
       <KnownLengths change={change} />
       <button type="button" onClick={() => (typed.value = NOTHING)}>
         Clear the points
@@ -103,9 +111,18 @@ function Scale({ underlay }: { readonly underlay: Underlay }) {
   );
 }
 
-interface Size {
-  readonly width: number;
-  readonly height: number;
+/** Takes an end, then the other end of its length, where the picture is seen large: under the drawing. */
+function askOnDrawing(end: End, size: Size): void {
+  const take = (at: PlanPoint): void => {
+    const { underlay } = plan.peek().site;
+    const pixel = underlay && pixelAt(underlay, size, at);
+    if (!pixel) return say('That is beside the picture.', 'problem');
+    typed.value = { ...typed.value, [end]: pixel.join(' ') };
+    const place = ENDS.indexOf(end);
+    const other = ENDS[place + 1];
+    if (place % 2 === 0 && typed.value[other] === '') askOnDrawing(other, size);
+  };
+  askForPoint(`Tap the ${LABELS[end].toLowerCase()} in the picture under the drawing.`, take, true);
 }
 
 interface MarkedProps {
