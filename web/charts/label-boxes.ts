@@ -45,7 +45,7 @@ export function placesRound(body: Box, width: number, height: number): readonly 
   ];
 }
 
-/** Places of a label on the thing it names: amid what is seen of it, then higher and lower; none where it has no room. */
+/** Places of a label on its thing: amid what is seen of it, then higher and lower; none where it has no room. */
 export function placesOn(body: Box, frame: Box, width: number, height: number): readonly Box[] {
   const left = Math.max(body.left, frame.left);
   const right = Math.min(body.right, frame.right);
