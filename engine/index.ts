@@ -255,6 +255,7 @@ export type { PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';
 export type { Section, SectionRequest } from './advice/sight/section.ts';
 export { sectionOf } from './advice/sight/section.ts';
 export { doubtOf } from './advice/doubt/doubt.ts';
+export { movedBy } from './advice/doubt/words.ts';
 export type { DoubtBar, DoubtResult } from './advice/doubt/types.ts';
 export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark } from './advice/marks/types.ts';
 export { shadowEdge } from './advice/marks/shadow-edge.ts';

@@ -90,6 +90,11 @@ export interface ComparedChoice {
   readonly sparedShare: number | null;
   /** By how much `spared` may be off when each doubtful input is off by its ±. [K·h/day] */
   readonly sparedPm: number;
+  /**
+   * What it takes off the heat damage of the plants that the choices serve, and by how much that may be off, as shares
+   * of it; `null` where they serve none.
+   */
+  readonly effect: { readonly share: number; readonly pm: number } | null;
   /** Of cloth, roofs, drops and screens. [m²] */
   readonly clothArea: number;
   readonly cost: ChoiceCost;
@@ -116,6 +121,10 @@ export interface CompareResult {
   readonly choices: readonly ComparedChoice[];
   /** Names of the choices, the most spared first. */
   readonly ranked: readonly string[];
-  /** What every plant counts, said first; and remarks. */
+  /** Ids of the plants that the choices serve: `effect` is told of their harm. */
+  readonly served: readonly string[];
+  /** The best choice in a sentence, and what is free. */
+  readonly sentence: string;
+  /** What every plant counts; and remarks. */
   readonly weights: string;
 }

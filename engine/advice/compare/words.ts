@@ -1,9 +1,12 @@
-import { nameOf } from '../../plan/names.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, formatPerArea, type Units } from '../../plan/units.ts';
+import { formatArea, type Units } from '../../plan/units.ts';
 import { overBudgetNote } from '../../frame/work/note-words.ts';
+import { percent } from '../cheaper-first/step.ts';
 import { seenWords } from '../sight/words.ts';
+import { standWords } from '../words/stands.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';
 
 /** What the yard without any choice is called. */
@@ -17,10 +20,49 @@ export function weightsSentence(plants: readonly ComparedPlant[]): string {
   return `What a plant counts: ${list}${weighted.length < plants.length ? ', every other once' : ''}.`;
 }
 
+/** Less than this share is hardly anything. Our choice. */
+const HARDLY = 0.05;
+
+/** "B (A lower roof) helps most: 74 % less heat damage to the lemon pot, for about 570 EUR. C is free: 29 % less." */
+export function bestSentence(plan: Plan, choices: readonly ComparedChoice[], served: readonly string[]): string {
+  const ranked = choices.toSorted((a, b) => shareOf(b) - shareOf(a));
+  const [best] = ranked;
+  if (best === undefined || best.effect === null)
+    return 'No plant is harmed today, so no option has anything to spare.';
+  if (shareOf(best) < HARDLY) return `None of them helps: the best, ${calledIn(plan, best)}, spares hardly anything.`;
+  const free = ranked.find(({ cost }) => isFree(cost));
+  const freely =
+    free === undefined || free === best || shareOf(free) < HARDLY
+      ? ''
+      : ` ${calledIn(plan, free)} is free: ${percent(shareOf(free))} less.`;
+  return `${calledIn(plan, best)} helps most: ${percent(shareOf(best))} less heat damage to ${served
+    .map((id) => namedInside(plan, id))
+    .join(', ')}, ${isFree(best.cost) ? 'free' : `for ${priceWords(best.cost)}`}.${freely}`;
+}
+
+function shareOf({ effect }: ComparedChoice): number {
+  return effect?.share ?? 0;
+}
+
+function isFree({ total, missing }: ChoiceCost): boolean {
+  return total === 0 && missing.length === 0;
+}
+
+/** "B (A lower roof and a screen to the west)" */
+function calledIn(plan: Plan, { options }: ComparedChoice): string {
+  return options.map((id) => optionName(plan, id)).join(' + ');
+}
+
+/** "B (A lower roof and a screen to the west)" */
+export function optionName(plan: Plan, id: string): string {
+  const name = plan.options?.find((option) => option.id === id)?.name?.trim();
+  return name ? `${id} (${name})` : id;
+}
+
 /** What is to be said of one choice, the most important first. */
-export function choiceSentences(plan: Plan, choice: ComparedChoice, units: Units): string[] {
+export function choiceSentences(plan: Plan, choice: ComparedChoice, served: readonly string[], units: Units): string[] {
   return [
-    sparedSentence(choice),
+    effectSentence(plan, choice, served),
     ...darkSentences(choice),
     ...seenSentences(plan, choice, units),
     ...costSentences(plan, choice, units),
@@ -28,29 +70,35 @@ export function choiceSentences(plan: Plan, choice: ComparedChoice, units: Units
   ];
 }
 
-function sparedSentence({ name, spared, sparedShare, sparedPm, plants }: ComparedChoice): string {
-  if (sparedShare === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
-  const changed = plants.filter(
-    ({ before, after }) => before !== null && after !== null && before.verdict !== after.verdict,
+function effectSentence(plan: Plan, { name, effect, plants }: ComparedChoice, served: readonly string[]): string {
+  if (effect === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+  const told = plants.flatMap(({ id, before, after }) =>
+    before !== null && after !== null && (served.includes(id) || before.verdict !== after.verdict)
+      ? [standWords(namedInside(plan, id), before, after)]
+      : [],
   );
-  const verdicts = changed
-    .map(({ name: plant, before, after }) => `${plant} from ${before?.verdict} to ${after?.verdict}`)
-    .join(', ');
-  const does = spared >= 0 ? `spares ${percent(sparedShare)} of the harm` : `adds ${percent(-sparedShare)} to the harm`;
-  return (
-    `${name} ${does} (${Math.abs(spared).toFixed(1)} ± ${sparedPm.toFixed(1)} K·h a ` +
-    `day)${verdicts === '' ? '; no verdict changes' : `; ${verdicts}`}.`
-  );
+  const does = `${percent(Math.abs(effect.share))} ${effect.share < 0 ? 'more' : 'less'} heat damage`;
+  const off = `± ${percent(effect.pm)}`;
+  return `${name}: ${does} (${off})${told.length === 0 ? '' : `; ${told.join('; ')}`}.`;
 }
 
-function darkSentences({ plants, tooDark, newlyTooDark }: ComparedChoice): string[] {
+/** Only whom it makes too dark: what is too dark today is no fault of the choice. */
+function darkSentences({ plants, newlyTooDark }: ComparedChoice): string[] {
   return plants.flatMap(({ id, name, after }) => {
-    if (after === null || !tooDark.includes(id) || after.light.least === null) return [];
+    if (after === null || !newlyTooDark.includes(id) || after.light.least === null) return [];
     return [
-      `Too dark for ${name}${newlyTooDark.includes(id) ? '' : ', as it is today'}: ` +
-        `${after.light.dailyLight.toFixed(1)} mol/m² of light a day is left, and it needs ${after.light.least}.`,
+      `Too dark for ${name}: ${percent(after.light.dailyLight / after.light.least)} of the light it needs is left.`,
     ];
   });
+}
+
+/** "Too dark today already, whichever you choose: the herbs along the south wall."; "": none is. */
+export function darkAnyway(plan: Plan, choices: readonly ComparedChoice[]): string {
+  const ids = choices.map(({ tooDark, newlyTooDark }) => tooDark.filter((id) => !newlyTooDark.includes(id)));
+  const always = (ids[0] ?? []).filter((id) => ids.every((each) => each.includes(id)));
+  return always.length === 0
+    ? ''
+    : `Too dark today already, whichever you choose: ${listWords(always.map((id) => namedInside(plan, id)))}.`;
 }
 
 function seenSentences(plan: Plan, { seenFrom, name }: ComparedChoice, units: Units): string[] {
@@ -61,24 +109,20 @@ function seenSentences(plan: Plan, { seenFrom, name }: ComparedChoice, units: Un
   );
 }
 
-function costSentences(plan: Plan, { cost, clothArea, payoff }: ComparedChoice, units: Units): string[] {
+function costSentences(plan: Plan, { cost, clothArea }: ComparedChoice, units: Units): string[] {
   const missing = cost.missing.length === 0 ? '' : ` Without a price: ${cost.missing.join(', ')}.`;
   if (clothArea === 0)
-    return [
-      `Nothing is built of cloth${
-        cost.missing.length === 0 ? ', so it costs nothing but the ' + 'carrying' : ''
-      }.${missing}`,
-    ];
-  const money = cost.total === null ? 'its price is not known' : `about ${cost.total.toFixed(0)} ${cost.currency}`;
-  const each =
-    payoff.perSquareMetre === null
-      ? ''
-      : `; a day it spares ${formatPerArea(payoff.perSquareMetre, 'K·h', units)} of cloth`;
+    return [`Nothing is built of cloth${isFree(cost) ? ', so it costs nothing but the carrying' : ''}.${missing}`];
   const over = overBudgetNote(plan, cost.total);
   return [
-    `${formatArea(clothArea, units)} of cloth, ${money} and ${hoursWords(cost)} of one person’s work${each}.${missing}`,
+    `${formatArea(clothArea, units)} of cloth, ${priceWords(cost)} and ${hoursWords(cost)} of one person’s ` +
+      `work.${missing}`,
     ...(over === null ? [] : [over]),
   ];
+}
+
+function priceWords({ total, currency }: ChoiceCost): string {
+  return total === null ? 'a price that is not known' : `about ${total.toFixed(0)} ${currency}`;
 }
 
 /** "8 to 19 h" of work. */
@@ -89,8 +133,4 @@ export function hoursWords({ hours: { low, high } }: ChoiceCost): string {
 function rankSentences({ asGoodAs, beatenBy, name }: ComparedChoice): string[] {
   const alike = asGoodAs.length === 0 ? [] : [`As good as ${asGoodAs.join(', ')}: the difference is within its doubt.`];
   return beatenBy === null ? alike : [...alike, `${beatenBy} does as well or better in everything than ${name}.`];
-}
-
-function percent(share: number): string {
-  return `${Math.round(100 * share)} %`;
 }

@@ -1,5 +1,6 @@
 /** What of the advice is another when an input is off: a verdict, the first option, or what the first one spares. */
 import { TODAY } from '../compare/words.ts';
+import { servedOf } from '../words/served.ts';
 import type { DoubtBar } from './types.ts';
 import { type JudgedHarm, type ShiftedYard, weighedHarm } from './yards.ts';
 
@@ -26,6 +27,9 @@ export function adviceChanges(yards: readonly NamedYard[]): {
     new Map(yards.map(({ name, yard }) => [name, weighedHarm(harmsUnder(yard, key, shift), common)]));
   const orderOf = (harms: ReadonlyMap<string, number>): string[] =>
     yards.length > 1 ? [...harms].toSorted((a, b) => a[1] - b[1]).map(([name]) => name) : [];
+  const served = servedByAny(yards, common);
+  const servedHarms = (key: string | null, shift: number) =>
+    new Map(yards.map(({ name, yard }) => [name, weighedHarm(harmsUnder(yard, key, shift), served)]));
   const asDrawn = harmsBy(null, 0);
   const order = orderOf(asDrawn);
   const best = firstOption(order);
@@ -40,10 +44,29 @@ export function adviceChanges(yards: readonly NamedYard[]): {
         verdicts: verdictsUnder(today, key),
         order: orders[other] ?? null,
         first: ahead < 0 ? null : { option: firstOption(orders[ahead]) ?? TODAY, shift: ahead },
-        effect: best === null ? null : effectOf(best, asDrawn, harms),
+        effect:
+          best === null
+            ? null
+            : effectOf(
+                best,
+                servedHarms(null, 0),
+                shifts.map((_, shift) => servedHarms(key, shift)),
+              ),
       };
     },
   };
+}
+
+/** The plants that one or another option serves, of which comparing tells what each spares. */
+function servedByAny([{ yard: today }, ...options]: readonly NamedYard[], common: ReadonlySet<string>): Set<string> {
+  const ids = options.flatMap(({ yard }) => {
+    const after = new Map(yard.base.map(({ id, harm }) => [id, harm]));
+    const plants = today.base
+      .filter(({ id }) => common.has(id))
+      .map(({ id, worth, harm }) => ({ id, spared: worth * (harm - (after.get(id) ?? harm)) }));
+    return servedOf(plants).map(({ id }) => id);
+  });
+  return new Set(ids);
 }
 
 function harmsUnder(yard: ShiftedYard, key: string | null, shift: number): readonly JudgedHarm[] {
@@ -64,7 +87,7 @@ function verdictsUnder({ base, inputs }: ShiftedYard, key: string): DoubtBar['ve
   });
 }
 
-/** The shift that moves most what an option spares of today's harm. */
+/** The shift that moves most what an option spares of today's harm to the plants that are served. */
 function effectOf(
   option: string,
   asDrawn: ReadonlyMap<string, number>,

@@ -57,7 +57,10 @@ export interface DoubtBar {
   readonly order: readonly string[] | null;
   /** Another option that is the best at a shift; `null`: the best stays. */
   readonly first: { readonly option: string; readonly shift: number } | null;
-  /** What the best option spares of today's harm as drawn and at a shift, 0 to 1; `null`: much the same. */
+  /**
+   * What the best option spares of today's harm to the plants that the options serve, as drawn and at a shift, 0 to 1;
+   * `null`: much the same.
+   */
   readonly effect: {
     readonly option: string;
     readonly from: number;

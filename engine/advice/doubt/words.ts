@@ -1,6 +1,8 @@
 import { namedInside } from '../../plan/names.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { percent } from '../cheaper-first/step.ts';
+import { optionName } from '../compare/words.ts';
 import { changesAdvice } from './advice.ts';
 import type { DoubtBar, DoubtInput, PlantDoubt } from './types.ts';
 
@@ -12,6 +14,9 @@ const WELL_ENOUGH = 0.01;
 
 /** Of the numbers that move what the best option spares, so many are told of. */
 const MOST_EFFECTS = 3;
+
+/** Less of the heat damage is told as "under 1 %". */
+const LEAST_TOLD = 0.01;
 
 /** What a number of a feature is called, by its key. */
 const NUMBER_NAMES: Readonly<Record<string, string>> = {
@@ -75,7 +80,7 @@ export function firstToMeasure(bars: readonly DoubtBar[]): DoubtBar | null {
  */
 export function adviceWords(plan: Plan, bar: Omit<DoubtBar, 'advice'>): string {
   const { verdicts, first, effect } = bar;
-  if (first !== null) return `With ${offWords(bar, first.shift)}, ${choiceName(plan, first.option)} spares the most.`;
+  if (first !== null) return `With ${offWords(bar, first.shift)}, ${optionName(plan, first.option)} spares the most.`;
   if (verdicts.length > 0) {
     const [{ plant, verdict, may, shift }] = verdicts;
     const others = verdicts.length - 1;
@@ -91,7 +96,7 @@ function effectWords(
   { option, from, to, shift }: NonNullable<DoubtBar['effect']>,
 ): string {
   const [was, is] = [from, to].map((share) => Math.round(100 * share));
-  return `With ${offWords(bar, shift)}, ${choiceName(plan, option)} spares ${is} instead of ${was} %.`;
+  return `With ${offWords(bar, shift)}, ${optionName(plan, option)} takes ${is} instead of ${was} % off the heat damage.`;
 }
 
 /** "the height of the fence 0.20 m less" */
@@ -109,26 +114,32 @@ export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, har
   );
   if (next === null) {
     const nothing = bars.some(({ measurable }) => measurable)
-      ? 'No number that could be measured in the yard moves the harm'
+      ? 'No number that could be measured in the yard moves the heat damage'
       : 'Every number of the yard is measured';
     return largest === null
       ? `${nothing}, and neither climate nor limits do.`
-      : `${nothing}; ${weighs(largest)}, and no tape betters that.`;
+      : `${nothing}; ${weighs(largest, harm)}, and no tape betters that.`;
   }
   const known = next.by === null ? '' : `${KNOWN_WORDS[next.by]}, `;
   const little = next.moves <= WELL_ENOUGH * harm && !changesAdvice(next) && next.order === null;
   const what = `${next.name} (${known}± ${next.pmText}; ${HOW_TO[next.kind]})`;
   const asks = little
-    ? `The yard is measured well enough: what moves its harm of ${amount(harm)} most, ${what}, moves it by ` +
-      `${amount(next.moves)} at most`
-    : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the harm of ` +
-      `${amount(harm)} by up to ${amount(next.moves)}`;
+    ? `The yard is measured well enough: what moves its heat damage most, ${what}, moves it by ` +
+      `${movedBy(next.moves, harm)} at most`
+    : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the heat damage by up to ` +
+      `${movedBy(next.moves, harm)}`;
   if (largest === null || largest.moves <= next.moves) return `${asks}, more than climate or limits do.`;
-  return `${asks}; ${weighs(largest)}, and no tape betters that.`;
+  return `${asks}; ${weighs(largest, harm)}, and no tape betters that.`;
 }
 
-function weighs({ name, kind, pmText, moves }: DoubtBar): string {
-  return `${name} (± ${pmText}) weigh${kind === 'limits' ? '' : 's'} more, ${amount(moves)}`;
+function weighs({ name, kind, pmText, moves }: DoubtBar, harm: number): string {
+  return `${name} (± ${pmText}) weigh${kind === 'limits' ? '' : 's'} more, ${movedBy(moves, harm)}`;
+}
+
+/** How far a number moves the heat damage of the yard as it is told: "23 %", "under 1 %". */
+export function movedBy(moves: number, harm: number): string {
+  if (harm <= 0) return moves > 0 ? 'from none at all' : percent(0);
+  return moves > 0 && moves < LEAST_TOLD * harm ? 'under 1 %' : percent(moves / harm);
 }
 
 export function plantSentence(
@@ -154,7 +165,7 @@ export function notesOf(plan: Plan, bars: readonly DoubtBar[], order: readonly s
   const effect = bars
     .flatMap((bar) => (bar.effect === null ? [] : [effectWords(plan, bar, bar.effect)]))
     .slice(0, MOST_EFFECTS);
-  const least = `Least harm first: ${order.map((id) => choiceName(plan, id)).join(', ')}`;
+  const least = `Least heat damage first: ${order.map((id) => optionName(plan, id)).join(', ')}`;
   const changing = bars.filter(({ order: other }) => other !== null);
   if (changing.length === 0) return [verdicts, ...effect, `${least}; the order stays, whichever one number is off.`];
   const example = changing[0];
@@ -162,13 +173,8 @@ export function notesOf(plan: Plan, bars: readonly DoubtBar[], order: readonly s
     verdicts,
     ...effect,
     `${least}; with ${example.name} off by ${example.pmText} it may be ` +
-      `${(example.order ?? []).map((id) => choiceName(plan, id)).join(', ')}.`,
+      `${(example.order ?? []).map((id) => optionName(plan, id)).join(', ')}.`,
   ];
-}
-
-function choiceName(plan: Plan, id: string): string {
-  const name = plan.options?.find((option) => option.id === id)?.name?.trim();
-  return name ? `${id} (${name})` : id;
 }
 
 /** At most three by name. */
@@ -177,10 +183,6 @@ function namesOf(bars: readonly DoubtBar[]): string {
   const more = bars.length - names.length;
   if (more > 0) return `${names.join(', ')} or ${more} more`;
   return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
-}
-
-function amount(harm: number): string {
-  return `${harm.toFixed(1)} K·h a day`;
 }
 
 function short(value: number): string {

@@ -9,6 +9,7 @@ import { formatDistance, type Units } from '../../plan/units.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { clothArea } from '../compare/cost.ts';
+import { servedOf } from '../words/served.ts';
 import { hungOf } from './kinds/hung.ts';
 import type { LeafTables } from './scoring/leaf-tables.ts';
 import { lowSunOn } from './scoring/low-sun.ts';
@@ -20,8 +21,6 @@ import type { Targets } from './search/targets.ts';
 
 /** Nearer than this to a plant's middle, cloth hangs "over" it. [m] */
 const OVER_WITHIN = 0.3;
-/** A plant that is spared less than this share of the whole is not named as a reason. */
-const NAMED_FROM = 0.1;
 
 export interface OptionContext {
   readonly plan: Plan;
@@ -48,8 +47,9 @@ export function optionOf(
   const { plan, before, units } = context;
   const changed = before.map((was, k) => optionPlant(plan, was, after[k]));
   const spared = changed.reduce((sum, plant) => sum + plant.spared, 0);
+  const served = servedOf(changed);
   const plants = changed.map((plant) =>
-    isNamed(plant, changed) ? { ...plant, lowSun: lowSunAfter(context, plant.id, features) } : plant,
+    served.includes(plant) ? { ...plant, lowSun: lowSunAfter(context, plant.id, features) } : plant,
   );
   const harm = before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
   const area = features.reduce((sum, feature) => sum + clothArea(feature), 0);
@@ -109,12 +109,6 @@ function optionPlant(plan: Plan, was: PlantStanding, is: PlantStanding): OptionP
   };
 }
 
-/** Whether a plant is among those for whose sake the cloth stands where it stands. */
-export function isNamed({ spared }: OptionPlant, plants: readonly OptionPlant[]): boolean {
-  const all = plants.reduce((sum, each) => sum + Math.max(0, each.spared), 0);
-  return spared > 0 && spared >= NAMED_FROM * all;
-}
-
 function lowSunAfter(
   { plan, targets, leaves }: OptionContext,
   id: string,
@@ -149,7 +143,7 @@ function whereOf(
 
 /** The plants for whose sake the cloth stands there, the one that gains most first. */
 function gainingOf(plants: readonly OptionPlant[]): OptionPlant[] {
-  return plants.filter((plant) => isNamed(plant, plants)).toSorted((a, b) => b.spared - a.spared);
+  return servedOf(plants).toSorted((a, b) => b.spared - a.spared);
 }
 
 function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, units: Units): string {

@@ -3,12 +3,13 @@ import { leastLight } from '../../load/light/light-class.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
+import { servedOf } from '../words/served.ts';
 import { type Answer, answersOf, isWorth } from './answers.ts';
 import { type Candidate, candidatesOf } from './choose.ts';
 import { clothSteps } from './cloth-steps.ts';
 import { type InFull, inFull } from './in-full.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
-import { isNamed, type Proposal } from './option.ts';
+import type { Proposal } from './option.ts';
 import { type Progress, stretch } from './progress.ts';
 import { mayTake } from './rules/light-left.ts';
 import { densestFor } from './rules/suits.ts';
@@ -106,9 +107,7 @@ function resultOf(
 
 /** Plants for whose sake one of the answers hangs where it hangs. */
 function servedBy(answers: readonly Answered[]): string[] {
-  const ids = answers.flatMap(({ full: { option } }) =>
-    option.plants.filter((plant) => isNamed(plant, option.plants)).map(({ id }) => id),
-  );
+  const ids = answers.flatMap(({ full: { option } }) => servedOf(option.plants).map(({ id }) => id));
   return [...new Set(ids)];
 }
 

@@ -62,17 +62,17 @@ export function cheaperHeadline(steps: readonly LadderStep[]): string {
 }
 
 /** What an option does, and for how much. */
-export function optionHeadline({ name, sparedShare, cost, tooDark, plants }: ComparedChoice): string {
-  if (sparedShare === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+export function optionHeadline({ name, effect, cost, newlyTooDark, plants }: ComparedChoice): string {
+  if (effect === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
   const does =
-    Math.abs(sparedShare) < WORTH_NAMING
+    Math.abs(effect.share) < WORTH_NAMING
       ? 'hardly less heat damage'
-      : sparedShare > 0
-        ? `${lessDamage(sparedShare)}`
+      : effect.share > 0
+        ? `${lessDamage(effect.share)}`
         : 'more heat damage';
   const money =
     cost.total === null ? '' : cost.total === 0 ? ', free' : `, about ${roundMoney(cost.total)} ${cost.currency}`;
-  const darkened = plants.filter(({ id }) => tooDark.includes(id)).map((plant) => plant.name);
+  const darkened = plants.filter(({ id }) => newlyTooDark.includes(id)).map((plant) => plant.name);
   return shortEnough(
     `${name}: ${does}${money}${darkened.length === 0 ? '' : `; too dark for ${listWords(darkened)}`}.`,
     `${name}: ${does}${money}.`,

@@ -1,21 +1,28 @@
+import { percent } from '../../advice/cheaper-first/step.ts';
 import { compareOptions } from '../../advice/compare/compare.ts';
 import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare/types.ts';
-import { hoursWords } from '../../advice/compare/words.ts';
+import { darkAnyway, hoursWords } from '../../advice/compare/words.ts';
 import { sideWords } from '../../advice/why/side.ts';
+import { groundOf } from '../../frame/layout/ground-of.ts';
+import { groundPlace } from '../../frame/strength/grounds.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, formatPerArea, formatTemperature, type Units } from '../../plan/units.ts';
+import { formatArea, formatPerArea, formatStretch, formatTemperature, type Units } from '../../plan/units.ts';
 import { isRough } from '../../sun/weather.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
 /** Between what is today and what an option makes of it. */
 const ARROW = ' → ';
+/** A plant of whose heat damage less changes is not told of. */
+const WORTH_TELLING = 0.02;
 
 export const compare: Verb = {
   name: 'compare',
-  summary: 'today against each option: loads, verdicts, light left, cost, payoff, who sees it',
+  summary: 'today against each option: heat damage, verdicts, cost, work, who sees it',
   plan: 'required',
-  common: ['option', 'weather', 'units'],
+  common: ['option', 'weather', 'units', 'sources'],
   options: [
     {
       name: 'try',
@@ -25,7 +32,7 @@ export const compare: Verb = {
       repeatable: true,
     },
   ],
-  examples: ['compare demo', 'compare demo:lane --try B --try B+C --json'],
+  examples: ['compare demo', 'compare demo --try A --sources', 'compare demo:lane --try B --try B+C --json'],
   run: runCompare,
 };
 
@@ -41,6 +48,7 @@ function runCompare(request: VerbRequest): VerbResult {
     notes,
     json: outcome.value,
     text: compareText(request, plan, outcome.value),
+    sources: compareSources(request, outcome.value),
     tellsRough: 'text',
   };
 }
@@ -50,113 +58,129 @@ function idsOf(plan: Plan, text: string): string[] {
   return plan.options?.some(({ id }) => id === text) ? [text] : text.split('+').map((id) => id.trim());
 }
 
+/** The best in a sentence, the options side by side, what is to be said of each, and the plants that it changes. */
 function compareText(
   { units, weather, page }: VerbRequest,
   plan: Plan,
-  { today, choices, ranked, weights }: CompareResult,
+  { choices, served, sentence, weights }: CompareResult,
 ): string {
   const { columns } = page;
-  const rough = isRough(plan, weather) ? ['The climate is rough: every number below is too.'] : [];
-  const head = [
-    `${plan.name ?? 'The yard'}: today against ${choices.map(({ name }) => name).join(', ')}.`,
-    weights,
-    ...rough,
-  ].join(' ');
-  const summary = table(
-    columns,
-    ['', 'harm K·h/day', 'spared', '±', 'of it', 'cloth', 'cost', 'work', 'payoff', 'too dark', 'seen'],
-    [
-      ['today', today.harm.toFixed(1), '', '', '', '', '', '', '', '', ''],
-      ...choices.map((choice) => summaryRow(choice, units)),
-    ],
-    [1, 2, 3, 4, 5, 6, 7, 8],
-  );
-  const order = `Most spared first: ${ranked.join(', ')}.`;
-  const blocks = choices.map((choice) =>
-    [
-      ...choice.sentences.map((sentence) => wrapped(`- ${sentence}`, columns)),
-      plantsTable(choice.plants, units, columns),
-    ].join('\n'),
-  );
-  return `${[wrapped(head, columns, ''), summary, order, ...blocks].join('\n\n')}\n`;
+  const rough = isRough(plan, weather) ? ' The climate is rough: every number below is too.' : '';
+  const { ground, isSaid } = groundOf(plan);
+  const built = choices.some(({ clothArea }) => clothArea > 0);
+  const under = [
+    ...(served.length === 0
+      ? []
+      : [`Less heat damage: of today’s to ${listWords(served.map((id) => namedInside(plan, id)))}.`]),
+    ...(built ? [`Prices hold all of it, anchored ${isSaid ? '' : 'as '}${groundPlace(ground)}.`] : []),
+    darkAnyway(plan, choices),
+  ].filter((line) => line !== '');
+  return `${[
+    wrapped(sentence + rough, columns, ''),
+    table(
+      columns,
+      ['', 'option', 'less damage', '±', 'cost', 'work', 'seen'],
+      choices.map((choice) => summaryRow(plan, choice)),
+      [2, 3, 4],
+    ),
+    under.map((line) => wrapped(line, columns, '')).join('\n'),
+    ...choices.map((choice) => choiceBlock(choice, units, columns)),
+    wrapped(weights, columns, ''),
+  ].join('\n\n')}\n`;
 }
 
-function summaryRow(
-  { name, harm, spared, sparedPm, sparedShare, clothArea, cost, payoff, tooDark, seenFrom }: ComparedChoice,
-  units: Units,
-): string[] {
+function summaryRow(plan: Plan, { options, effect, clothArea, cost, seenFrom }: ComparedChoice): string[] {
+  const seeing = seenFrom.filter(({ hidden }) => !hidden).map(({ eye }) => nameOf(plan, eye));
   return [
+    options.join(' + '),
+    options.map((id) => plan.options?.find((option) => option.id === id)?.name ?? '').join(' + '),
+    effect === null ? '–' : percent(effect.share),
+    effect === null ? '' : percent(effect.pm),
+    cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
+    clothArea === 0 ? '' : hoursWords(cost),
+    seeing.length === 0 ? 'by nobody' : `from: ${seeing.join(', ')}`,
+  ];
+}
+
+function choiceBlock({ sentences, plants }: ComparedChoice, units: Units, columns: number): string {
+  const rows = plants.filter(hasChange).map((plant) => plantRow(plant, units));
+  const changed =
+    rows.length === 0
+      ? []
+      : [
+          table(columns, ['', 'damage left', 'verdict', 'sun at the top', 'then too hot'], rows, [1]).replaceAll(
+            /^/gm,
+            '  ',
+          ),
+        ];
+  return [...sentences.map((sentence) => wrapped(`- ${sentence}`, columns)), ...changed].join('\n');
+}
+
+function hasChange({ before, after }: ComparedPlant): boolean {
+  if (before === null || after === null || before.verdict !== after.verdict) return true;
+  const was = before.harm ?? 0;
+  return was > 0 && Math.abs(1 - (after.harm ?? 0) / was) >= WORTH_TELLING;
+}
+
+/** What an option makes of a plant. */
+function plantRow({ name, before, after }: ComparedPlant, units: Units): string[] {
+  const both = (of: (stand: PlantStand) => string): string => {
+    const [was, is] = [before, after].map((stand) => (stand === null ? 'not there' : of(stand)));
+    return was === is ? was : was + ARROW + is;
+  };
+  const left = before?.harm && after ? percent((after.harm ?? 0) / before.harm) : '';
+  return [
+    name,
+    left,
+    both(({ verdict }) => verdict ?? 'not judged'),
+    both(({ light }) => `${light.sunHours.toFixed(0)} h`),
+    after === null ? '' : after.when === null ? 'never' : formatStretch(after.when, units),
+  ];
+}
+
+/** The measure behind the shares, side by side of each plant. */
+function compareSources({ units, page }: VerbRequest, { today, choices }: CompareResult): string {
+  const { columns } = page;
+  const rows = choices.map(({ name, harm, spared, sparedPm, sparedShare, clothArea, payoff }) => [
     name,
     harm.toFixed(1),
     spared.toFixed(1),
     sparedPm.toFixed(1),
-    sparedShare === null ? '' : `${Math.round(100 * sparedShare)} %`,
+    sparedShare === null ? '' : percent(sparedShare),
     formatArea(clothArea, units),
-    cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
-    clothArea === 0 ? '' : hoursWords(cost),
     payoff.perSquareMetre === null ? '' : formatPerArea(payoff.perSquareMetre, 'K·h', units),
-    tooDark.length === 0 ? 'none' : tooDark.join(', '),
-    seenFrom
-      .filter(({ hidden }) => !hidden)
-      .map(({ eye }) => eye)
-      .join(', ') || 'by nobody',
-  ];
-}
-
-/** Before → after; of a plant whose numbers, as they are written, all stay only the name. */
-function plantsTable(plants: readonly ComparedPlant[], units: Units, columns: number): string {
-  const changed = plants.filter(
-    (plant) =>
-      plant.before === null ||
-      plant.after === null ||
-      [plantRow(plant, units), ...sideRows(plant, units)].some(hasChange),
-  );
-  const rows = changed.flatMap((plant) => [plantRow(plant, units), ...sideRows(plant, units)]);
-  const same = plants.filter((plant) => !changed.includes(plant)).map(({ name }) => name);
-  const unchanged = same.length === 0 ? '' : `\nUnchanged: ${same.join(', ')}.`;
-  const head = ['plant', 'harm K·h/day', 'heatwave K·h', 'peak', 'hot h/day', 'sun h/day', 'light mol/m²', 'verdict'];
-  return `${table(columns, head, rows, [1, 2, 3, 4, 5, 6])}${unchanged}`;
-}
-
-function hasChange(cells: readonly string[]): boolean {
-  return cells.some((cell) => {
-    const [before, after] = cell.split(ARROW);
-    return after !== undefined && before !== after;
-  });
-}
-
-function plantRow({ name, before, after }: ComparedPlant, units: Units): string[] {
-  const both = (of: (stand: PlantStand) => string) =>
-    [before, after].map((stand) => (stand === null ? 'not there' : of(stand))).join(ARROW);
-  const number = (value: number | null) => (value === null ? '?' : value.toFixed(1));
+  ]);
+  const measure =
+    'Heat damage is the leaf’s excess over its limit, summed over a hot day of each month of the season (K·h a day), ' +
+    'times what the plant counts; shares above are of the plants that an option serves, here of all that is planted.';
   return [
-    name,
-    both(({ harm }) => number(harm)),
-    both(({ scorchDose }) => number(scorchDose)),
-    both(({ peak }) => (peak === null ? '?' : formatTemperature(peak, units))),
-    both(({ hotHours }) => number(hotHours)),
-    both(({ light }) => number(light.sunHours)),
-    both(({ light }) => number(light.dailyLight)),
-    both(({ verdict }) => verdict ?? 'not judged'),
-  ];
+    wrapped(measure, columns, ''),
+    table(
+      columns,
+      ['', 'K·h/day', 'spared', '±', 'of all', 'cloth', 'payoff'],
+      [['today', today.harm.toFixed(1), '', '', '', '', ''], ...rows],
+      [1, 2, 3, 4, 5],
+    ),
+    ...choices.map(({ name, plants }) => `With ${name}, on the heatwave day\n${sidesTable(plants, units, columns)}`),
+  ].join('\n\n');
 }
 
-function sideRows({ before, after }: ComparedPlant, units: Units): string[][] {
-  return (after?.sides ?? []).flatMap((side) => {
-    const was = before?.sides.find((candidate) => candidate.side === side.side);
-    if (!was || was.scorchDose === null || side.scorchDose === null || was.peak === null || side.peak === null)
-      return [];
-    return [
-      [
-        `· ${sideWords(side.side)}`,
-        '',
+function sidesTable(plants: readonly ComparedPlant[], units: Units, columns: number): string {
+  const rows = plants.flatMap(({ name, before, after }) =>
+    (after?.sides ?? []).flatMap((side): string[][] => {
+      const was = before?.sides.find((candidate) => candidate.side === side.side);
+      if (!was || was.scorchDose === null || side.scorchDose === null || was.peak === null || side.peak === null)
+        return [];
+      const cells = [
         `${was.scorchDose.toFixed(1)}${ARROW}${side.scorchDose.toFixed(1)}`,
         `${formatTemperature(was.peak, units)}${ARROW}${formatTemperature(side.peak, units)}`,
         `${was.hotHours.toFixed(1)}${ARROW}${side.hotHours.toFixed(1)}`,
-        '',
-        '',
-        '',
-      ],
-    ];
-  });
+      ];
+      const changed = cells.some((cell) => cell.split(ARROW)[0] !== cell.split(ARROW)[1]);
+      return changed ? [[`${name}, ${sideWords(side.side)}`, ...cells]] : [];
+    }),
+  );
+  return rows.length === 0
+    ? 'No side of any plant changes.'
+    : table(columns, ['plant and side', 'K·h', 'peak', 'hot sun, h a day'], rows);
 }

@@ -1,5 +1,5 @@
 import './style.css';
-import type { DoubtBar, DoubtResult } from '../../../engine/index.ts';
+import { type DoubtBar, type DoubtResult, movedBy } from '../../../engine/index.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { aside, findOut, goToStage, selection } from '../../state/view.ts';
@@ -43,7 +43,7 @@ function Doubts({ result, rough }: { readonly result: DoubtResult; readonly roug
   const list = (bars: readonly DoubtBar[]) => (
     <ol class="doubt-bars">
       {bars.map((bar) => (
-        <Bar key={bar.key} bar={bar} most={most} first={bar.key === result.measureNext} />
+        <Bar key={bar.key} bar={bar} most={most} harm={result.harm} first={bar.key === result.measureNext} />
       ))}
     </ol>
   );
@@ -55,10 +55,7 @@ function Doubts({ result, rough }: { readonly result: DoubtResult; readonly roug
       </p>
       <section aria-label="What hangs on each number">
         <h2>What hangs on each number</h2>
-        <p class="quiet">
-          Each bar: how far the harm of a hot day moves, {result.harm.toFixed(0)} K·h as reckoned, if that number alone
-          is off.
-        </p>
+        <p class="quiet">Each bar: how much more or less heat damage a hot day does if that number alone is off.</p>
         {list(moving.slice(0, FIRST_BARS))}
         {moving.length > FIRST_BARS && (
           <details>
@@ -96,10 +93,13 @@ function Doubts({ result, rough }: { readonly result: DoubtResult; readonly roug
 function Bar({
   bar: { name, pmText, moves, feature, measurable, key },
   most,
+  harm,
   first,
 }: {
   readonly bar: DoubtBar;
   readonly most: number;
+  /** Of the yard as it is. [K·h/day] */
+  readonly harm: number;
   readonly first: boolean;
 }) {
   const drawn = feature !== null && plan.value.features.some(({ id }) => id === feature);
@@ -112,7 +112,7 @@ function Bar({
       <span class="doubt-name">
         {name}, ± {pmText}
       </span>{' '}
-      <span class="doubt-moves">{moves.toFixed(1)} K·h</span>
+      <span class="doubt-moves">{movedBy(moves, harm)}</span>
       <svg class="doubt-length" aria-hidden="true" viewBox="0 0 100 1" preserveAspectRatio="none">
         <rect width={(100 * moves) / most} height="1" />
       </svg>

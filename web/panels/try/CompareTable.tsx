@@ -54,7 +54,7 @@ interface ChoiceProps {
 }
 
 function Choice({ choice, short }: ChoiceProps) {
-  const { options, name, sparedShare, spared, sparedPm, cost, clothArea } = choice;
+  const { options, name, effect, spared, sparedPm, cost, clothArea } = choice;
   return (
     <tbody role="rowgroup">
       <tr role="row">
@@ -64,7 +64,7 @@ function Choice({ choice, short }: ChoiceProps) {
           </button>
         </th>
         <td role="cell" data-label="Heat damage">
-          {changeWords(sparedShare)}{' '}
+          {changeWords(effect?.share ?? null)}{' '}
           <span title={sureWords(spared, sparedPm)} aria-label={sureWords(spared, sparedPm)} role="img">
             {sureMarks(spared, sparedPm)}
           </span>
@@ -85,9 +85,9 @@ function Choice({ choice, short }: ChoiceProps) {
   );
 }
 
-function changeWords(sparedShare: number | null): string {
-  if (sparedShare === null) return 'none today';
-  return `${percentWords(Math.abs(sparedShare))} ${sparedShare < 0 ? 'more' : 'less'}`;
+function changeWords(effect: number | null): string {
+  if (effect === null) return 'none today';
+  return `${percentWords(Math.abs(effect))} ${effect < 0 ? 'more' : 'less'}`;
 }
 
 /** Whose verdict it changes, whom it leaves too dark, who sees it, and what is as good or better. */

@@ -116,6 +116,16 @@ describe('today against options', () => {
     expect(roof.beatenBy).toBeNull();
   });
 
+  test('what it takes off is told of the plants that the choices serve, never of all that is planted', () => {
+    expect(result.served).toContain('lemon');
+    const told = roof.plants.filter(({ id }) => result.served.includes(id));
+    const sum = (of: 'before' | 'after') => told.reduce((all, plant) => all + plant.worth * (plant[of]?.harm ?? 0), 0);
+    expect(roof.effect?.share).toBeCloseTo(1 - sum('after') / sum('before'), 9);
+    expect(roof.sentences[0]).toContain(`${Math.round(100 * (roof.effect?.share ?? NaN))} % less heat damage`);
+    expect(result.sentence).toMatch(/^black helps most: \d+ % less heat damage to the lemon.*, for about \d+ /);
+    expect(result.choices.flatMap(({ sentences }) => sentences).join(' ')).not.toMatch(/K·h|\bharm\b|spares/);
+  });
+
   test('every plant has its sides before and after', () => {
     const lemon = roof.plants.find(({ id }) => id === 'lemon');
     expect(lemon?.before?.sides.map(({ side }) => side)).toEqual(['top', 0, 45, 90, 135, 180, 225, 270, 315]);

@@ -120,7 +120,9 @@ describe('what hangs on which number', () => {
       features: YARD.features.map((each) => (each.id === 'near' ? { ...NEAR, how } : each)) as Feature[],
     });
     expect(nearly.measureNext).toBe('near.height');
-    expect(nearly.sentence).toContain('The yard is measured well enough: what moves its harm of');
+    expect(nearly.sentence).toMatch(
+      /^The yard is measured well enough: what moves its heat damage most, .* by (under 1|1) % at most/,
+    );
   });
 
   test('a height that decides what the roof spares stands above one that only moves harm, and says how', () => {
@@ -143,7 +145,9 @@ describe('what hangs on which number', () => {
     const sparesAt = (height: number) => 1 - drawn(height, 'R') / drawn(height, null);
     expect(from).toBeCloseTo(sparesAt(2.3), 3);
     expect(to).toBeCloseTo(sparesAt(shift === 0 ? 3.8 : 0.8), 2);
-    expect(fence.advice === '' || fence.verdicts.length > 0 || fence.advice.includes('spares')).toBe(true);
+    expect(fence.advice === '' || fence.verdicts.length > 0 || fence.advice.includes('% off the heat damage')).toBe(
+      true,
+    );
     expect(inputs.findIndex(({ key }) => key === 'lemon.height')).toBeGreaterThan(inputs.indexOf(fence));
     expect(measureNext).toBe('near.height');
   });
@@ -204,7 +208,7 @@ describe('what hangs on which number', () => {
     });
     expect(tried.order).toEqual(['R', 'S', 'today']);
     expect(bar(tried, 'roof.density')).toMatchObject({ kind: 'thickness of shade', moves: 0, pmText: '15 %' });
-    expect(tried.notes.at(-1)).toContain('Least harm first: R (A roof), S (A thinner roof), today');
+    expect(tried.notes.at(-1)).toContain('Least heat damage first: R (A roof), S (A thinner roof), today');
   });
 
   test('the courtyard: its guessed heights and its compass are in the list, limits outweigh them', () => {
@@ -233,7 +237,7 @@ describe('what hangs on which number', () => {
     expect(bare.plants).toEqual([]);
     expect(bare.harm).toBe(0);
     expect(bare.sentence).toBe(
-      'No number that could be measured in the yard moves the harm, and neither climate nor limits do.',
+      'No number that could be measured in the yard moves the heat damage, and neither climate nor limits do.',
     );
   });
 
