@@ -82,12 +82,12 @@ describe('the courtyard’s options, in one visit', () => {
         .filter({ has: page.getByRole('rowheader', { name: option, exact: true }) })
         .getByRole('cell')
         .allTextContents();
-    for (const { options, sparedShare, cost, clothArea, plants } of choices) {
+    for (const { options, effect, cost, clothArea, plants } of choices) {
       const [option] = options;
       await expect
         .poll(async () => (await cells(option)).map((text) => text.replace(/ [●○]+$/, '')), { timeout: LONG_MS })
         .toEqual([
-          `${Math.round(100 * (sparedShare ?? 0))} % less`,
+          `${Math.round(100 * (effect?.share ?? 0))} % less`,
           `${Math.round(cost.total ?? NaN)} ${cost.currency}`,
           clothArea === 0 ? 'none' : `${cost.hours.low} to ${cost.hours.high} h`,
         ]);
