@@ -96,7 +96,8 @@ function effectWords(
   { option, from, to, shift }: NonNullable<DoubtBar['effect']>,
 ): string {
   const [was, is] = [from, to].map((share) => Math.round(100 * share));
-  return `With ${offWords(bar, shift)}, ${optionName(plan, option)} takes ${is} instead of ${was} % off the heat damage.`;
+  const spares = `takes ${is} instead of ${was} % off the heat damage`;
+  return `With ${offWords(bar, shift)}, ${optionName(plan, option)} ${spares}.`;
 }
 
 /** "the height of the fence 0.20 m less" */
