@@ -1,6 +1,7 @@
 import { computed } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { Plan, Weather } from '../../engine/index.ts';
+import { bareSite } from './bare-site.ts';
 import { weatherInUse } from './weather.ts';
 import { shownPlan } from './yard.ts';
 
@@ -10,33 +11,22 @@ import { shownPlan } from './yard.ts';
  */
 export const reckonedPlan: ReadonlySignal<Plan> = steady(() => {
   const { site, season, climate, features, options, plants, units } = shownPlan.value;
-  return { site: bare(site), season, climate, features, options, plants, units };
+  return { site: bareSite(site), season, climate, features, options, plants, units };
 });
 
 /** The yard as it is drawn, whatever its options. The same object while a person only tries things. */
 export const drawnPlan: ReadonlySignal<Plan> = steady(() => {
   const { site, season, climate, features, plants, units } = shownPlan.value;
-  return { site: bare(site), season, climate, features, plants, units };
+  return { site: bareSite(site), season, climate, features, plants, units };
 });
 
 /** The plan as the sky alone sees it: place, season, climate. The same object while a person only draws. */
 export const skyPlan: ReadonlySignal<Plan> = steady(() => {
   const { site, season, climate } = shownPlan.value;
-  return { site: bare(site), season, climate, features: NO_FEATURES };
+  return { site: bareSite(site), season, climate, features: NO_FEATURES };
 });
 
 const NO_FEATURES: Plan['features'] = [];
-
-const BARE = new WeakMap<Plan['site'], Plan['site']>();
-
-function bare(site: Plan['site']): Plan['site'] {
-  if (!site.underlay) return site;
-  const known = BARE.get(site);
-  if (known) return known;
-  const { underlay: _, ...rest } = site;
-  BARE.set(site, rest);
-  return rest;
-}
 
 /**
  * A plan computed from parts; gives the last object again while all of its parts are the same, and the weather that

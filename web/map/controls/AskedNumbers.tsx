@@ -9,6 +9,7 @@ import { CrownPicker } from './CrownPicker.tsx';
 import { PlantPicker } from './PlantPicker.tsx';
 import { readAsked, suggestedFor } from './read-asked.ts';
 import { siteClock } from '../../common/site-clock.ts';
+import { Fault } from '../../common/Fault.tsx';
 
 /** Asks the numbers of a shape just drawn. A box left as it was keeps the suggestion and marks it as guessed. */
 export function AskedNumbers({ under: { tool } }: { readonly under: Draft }) {
@@ -96,11 +97,7 @@ interface SaidProps {
 function Said({ fault, asks, onKeep }: SaidProps) {
   return (
     <>
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Fault>{fault}</Fault>
       {asks && (
         <p class="box-said" role="alert">
           {asks}{' '}

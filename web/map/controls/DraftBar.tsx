@@ -9,6 +9,7 @@ import { aim, crossHair, draft, held, typingWanted, wantsPoint } from '../drawin
 import { askedPoint, readMapAt } from '../laid-on/overlays.ts';
 import { AskedNumbers } from './AskedNumbers.tsx';
 import { NudgePad } from './NudgePad.tsx';
+import { Fault } from '../../common/Fault.tsx';
 
 interface Props {
   /** Moves the cross (and the paper under it) by whole centimetres. [m] */
@@ -81,11 +82,7 @@ function TypingBox({ under }: { readonly under: Draft | null }) {
         </label>
         <button type="submit">Put</button>
       </form>
-      {fault && (
-        <p id="draft-fault" class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Fault id="draft-fault">{fault}</Fault>
     </>
   );
 }

@@ -1,15 +1,16 @@
 import '../parts/boxes/asked.css';
-import { useEffect, useState } from 'preact/hooks';
 import { latestDamage, shownName } from '../../../engine/index.ts';
 import type { RivalId, Side, WhyResult } from '../../../engine/index.ts';
+import { bareSite } from '../../state/bare-site.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { guessesOf } from '../../state/next.ts';
 import { aside, selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
-import { askEngine } from '../../state/ask.ts';
 import { Choices } from '../parts/boxes/Field.tsx';
+import { useAnswer } from '../parts/use-answer.ts';
 import { guessWords } from './guess-words.ts';
 import { SIDE_CHOICES } from '../parts/side-choices.ts';
+import { Fault } from '../../common/Fault.tsx';
 
 const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = {
   explains: 'The sun explains it',
@@ -28,45 +29,17 @@ const said = keptForYard<Said>('why', { plant: '', side: 'unknown', rivals: [] }
 
 /** Why a plant burnt: which sun did it, what else may have, and how sure that is. */
 export function WhyCard() {
-  const current = plan.value;
-  const planted = current.features.filter(({ kind }) => kind === 'plant' || kind === 'tree' || kind === 'bed');
+  const planted = plan.value.features.filter(({ kind }) => kind === 'plant' || kind === 'tree' || kind === 'bed');
   const burnt =
     planted.find(({ id }) => selection.value.includes(id)) ??
-    planted.find(({ id }) => latestDamage(current, id)) ??
+    planted.find(({ id }) => latestDamage(plan.value, id)) ??
     planted[0];
-  const [result, setResult] = useState<WhyResult | null>(null);
-  const [fault, setFault] = useState<string | null>(null);
-  const id = burnt?.id;
-  const mine = said.value.plant === id ? said.value : null;
-  const side = mine?.side ?? sideKey(id === undefined ? undefined : latestDamage(current, id)?.side);
-  const rivals = mine?.rivals ?? [];
-
-  useEffect(() => {
-    if (id === undefined) return undefined;
-    const asking = new AbortController();
-    void askEngine(
-      'why',
-      { plan: current, request: { plant: id, side: bearingOf(side), rivals } },
-      { signal: asking.signal },
-    ).then(
-      (found) => {
-        setResult(found.ok ? found.value : null);
-        setFault(found.ok ? null : (found.problems[0]?.message ?? null));
-      },
-      () => {},
-    );
-    return () => asking.abort();
-  }, [current, id, side, rivals.join()]);
-
-  if (id === undefined) return <p>There is no plant on the plan yet. Draw the one that burnt first.</p>;
-  const change = (next: { readonly side?: keyof typeof SIDE_CHOICES; readonly rivals?: readonly RivalId[] }): void => {
-    said.value = { plant: id, side, rivals, ...next };
-  };
+  if (burnt === undefined) return <p>There is no plant on the plan yet. Draw the one that burnt first.</p>;
   return (
     <div class="why-card">
       <p class="asked-field">
         <label for="why-plant">The plant that burnt</label>
-        <select id="why-plant" value={id} onChange={(event) => (selection.value = [event.currentTarget.value])}>
+        <select id="why-plant" value={burnt.id} onChange={(event) => (selection.value = [event.currentTarget.value])}>
           {planted.map((one) => (
             <option key={one.id} value={one.id}>
               {shownName(one.name ?? one.id)}
@@ -74,11 +47,25 @@ export function WhyCard() {
           ))}
         </select>
       </p>
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <WhyItBurnt id={burnt.id} />
+    </div>
+  );
+}
+
+function WhyItBurnt({ id }: { readonly id: string }) {
+  const mine = said.value.plant === id ? said.value : null;
+  const side = mine?.side ?? sideKey(latestDamage(plan.value, id)?.side);
+  const rivals = mine?.rivals ?? [];
+  const { value: result, fault } = useAnswer('why', {
+    plan: { ...plan.value, site: bareSite(plan.value.site) },
+    request: { plant: id, side: bearingOf(side), rivals },
+  });
+  const change = (next: Partial<Said>): void => {
+    said.value = { plant: id, side, rivals, ...next };
+  };
+  return (
+    <>
+      <Fault>{fault}</Fault>
       {result && (
         <section aria-label="Answer" class={`why-answer why-${result.answer.replace(' ', '-')}`} aria-live="polite">
           <h2>{ANSWER_WORDS[result.answer]}</h2>
@@ -99,31 +86,37 @@ export function WhyCard() {
         class="choices-rose"
         onChange={(next) => change({ side: next })}
       />
-      {result && (
-        <fieldset class="asked-choices">
-          <legend>What else could it have been?</legend>
-          {result.rivals.map((rival) => (
-            <label key={rival.id} class="choice">
-              <input
-                type="checkbox"
-                checked={rival.noted !== null || rivals.includes(rival.id)}
-                disabled={rival.noted !== null}
-                onChange={(event) =>
-                  change({
-                    rivals: event.currentTarget.checked
-                      ? [...rivals, rival.id]
-                      : rivals.filter((other) => other !== rival.id),
-                  })
-                }
-              />
-              {rival.question}
-              {rival.noted ? ` ${rival.noted}` : ''}
-            </label>
-          ))}
-          <p class="quiet">Each yes makes the answer one step less sure.</p>
-        </fieldset>
-      )}
-    </div>
+      {result && <Rivals asked={result.rivals} said={rivals} onChange={(next) => change({ rivals: next })} />}
+    </>
+  );
+}
+
+interface RivalsProps {
+  readonly asked: WhyResult['rivals'];
+  readonly said: readonly RivalId[];
+  readonly onChange: (said: readonly RivalId[]) => void;
+}
+
+function Rivals({ asked, said: yes, onChange }: RivalsProps) {
+  return (
+    <fieldset class="asked-choices">
+      <legend>What else could it have been?</legend>
+      {asked.map(({ id, question, noted }) => (
+        <label key={id} class="choice">
+          <input
+            type="checkbox"
+            checked={noted !== null || yes.includes(id)}
+            disabled={noted !== null}
+            onChange={(event) =>
+              onChange(event.currentTarget.checked ? [...yes, id] : yes.filter((other) => other !== id))
+            }
+          />
+          {question}
+          {noted ? ` ${noted}` : ''}
+        </label>
+      ))}
+      <p class="quiet">Each yes makes the answer one step less sure.</p>
+    </fieldset>
   );
 }
 

@@ -5,7 +5,8 @@ import { aside, goToStage, periodKind, selection } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
 import { type Answers, NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
 import { QUESTIONS } from './questions.tsx';
-import { yardOf } from './yard-of.ts';
+import { type Built, yardOf } from './yard-of.ts';
+import { Fault } from '../../common/Fault.tsx';
 
 /** From the first answer on, the map shows the yard that the answers make, and no longer the one that is open. */
 function useOwnYard(given: Answers): void {
@@ -46,14 +47,7 @@ export function HappenedCard() {
     }
     setFault(null);
     if (at < steps.length - 1) return answer({ ...next, step: at + 1 });
-    if (!built.ok) return;
-    if (!(await addYard(built.plan, 'Answer what happened'))) return;
-    preview.value = null;
-    answers.value = NOTHING_YET;
-    periodKind.value = 'heatwave';
-    goToStage('heat');
-    selection.value = [built.plant];
-    if (built.plan.journal) aside.value = 'why';
+    if (built.ok) await openBuilt(built);
   }
 
   return (
@@ -70,11 +64,7 @@ export function HappenedCard() {
       <h2 ref={heading} tabIndex={-1}>
         {title}
       </h2>
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Fault>{fault}</Fault>
       <Body />
       <div class="asked-buttons">
         <button type="submit" class="main">
@@ -90,16 +80,27 @@ export function HappenedCard() {
           </button>
         )}
       </div>
-      {at === 0 && (
-        <label class="choice">
-          <input
-            type="checkbox"
-            checked={given.ahead}
-            onChange={(event) => answer({ ahead: event.currentTarget.checked })}
-          />
-          Nothing burnt yet: I'm planning ahead
-        </label>
-      )}
+      {at === 0 && <PlanningAhead ahead={given.ahead} />}
     </form>
   );
+}
+
+function PlanningAhead({ ahead }: Pick<Answers, 'ahead'>) {
+  return (
+    <label class="choice">
+      <input type="checkbox" checked={ahead} onChange={(event) => answer({ ahead: event.currentTarget.checked })} />
+      Nothing burnt yet: I'm planning ahead
+    </label>
+  );
+}
+
+/** The yard that the answers made becomes the open one, at its heat, and at why where something burnt. */
+async function openBuilt(built: Extract<Built, { ok: true }>): Promise<void> {
+  if (!(await addYard(built.plan, 'Answer what happened'))) return;
+  preview.value = null;
+  answers.value = NOTHING_YET;
+  periodKind.value = 'heatwave';
+  goToStage('heat');
+  selection.value = [built.plant];
+  if (built.plan.journal) aside.value = 'why';
 }

@@ -6,7 +6,7 @@ import { FIELDS, readField } from '../../common/fields.ts';
 import { plan, units } from '../../state/yard.ts';
 import { SHAPES, answer, answers } from './answers.ts';
 import type { Shape, StepName } from './answers.ts';
-import { AimButton } from '../parts/AimButton.tsx';
+import { AimedField } from '../parts/AimedField.tsx';
 import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { placeOf } from '../parts/world/place-of.ts';
 import { TownEcho } from '../parts/world/TownEcho.tsx';
@@ -14,7 +14,7 @@ import { SEA_CHOICES } from '../parts/world/sea.ts';
 import { ShapePicture } from './ShapePicture.tsx';
 import { AMOUNT_CHOICES, PART_CHOICES, SIDE_CHOICES } from '../parts/side-choices.ts';
 import { NORTH_WAYS, SHEET_WAYS } from './north-of.ts';
-import { USUAL } from './yard-of.ts';
+import { USUAL } from './usual.ts';
 
 export interface Question {
   readonly title: string;
@@ -258,20 +258,15 @@ function NorthQuestion() {
 
 function CompassField({ heading }: { readonly heading: string }) {
   return (
-    <>
-      <Field
-        label="It reads, towards the top of the sheet"
-        value={heading}
-        usual="0 to 360°"
-        hint="Two metres from cars, steel and reinforced walls."
-        onInput={(text) => answer({ heading: text })}
-      />
-      <AimButton
-        label="Lay the phone flat, its top to the top of the sheet, then tap here"
-        needs="bearing"
-        onAim={({ bearing }) => answer({ heading: `${Math.round(bearing ?? 0)}°` })}
-      />
-    </>
+    <AimedField
+      label="It reads, towards the top of the sheet"
+      value={heading}
+      usual="0 to 360°"
+      hint="Two metres from cars, steel and reinforced walls."
+      angle="bearing"
+      aim="Lay the phone flat, its top to the top of the sheet, then tap here"
+      onInput={(text) => answer({ heading: text })}
+    />
   );
 }
 

@@ -7,38 +7,13 @@ import {
   parseSide,
   parseTemperature,
 } from '../../../engine/index.ts';
-import type {
-  Building,
-  Climate,
-  Feature,
-  How,
-  JournalEntry,
-  Knowledge,
-  Plan,
-  PlanPoint,
-  Plant,
-  Site,
-  Units,
-  Wall,
-} from '../../../engine/index.ts';
+import type { Climate, JournalEntry, Plan, PlanPoint, Plant, Site, Units } from '../../../engine/index.ts';
 import type { Answers, StepName } from './answers.ts';
 import { placeOf } from '../parts/world/place-of.ts';
 import { bySeaOf } from '../parts/world/sea.ts';
 import { northOf } from './north-of.ts';
-
-/** What holds where nothing is said. Our choice. [m] */
-export const USUAL = {
-  across: 10,
-  deep: 8,
-  wallHeight: 1.8,
-  wallThickness: 0.2,
-  houseHeight: 3.2,
-  /** Each floor above the first. */
-  floorHeight: 2.8,
-  houseDepth: 5,
-  plantHeight: 1.5,
-  step: 0.75,
-} as const;
+import { type Ground, sidesOf } from './sides-of.ts';
+import { guess, USUAL } from './usual.ts';
 
 export type Built =
   | { readonly ok: true; readonly plan: Plan; readonly plant: string }
@@ -100,12 +75,6 @@ export async function yardOf(answers: Answers, around: Plan, today: string): Pro
   };
 }
 
-interface Ground {
-  readonly across: number;
-  readonly deep: number;
-  readonly how: Knowledge | undefined;
-}
-
 function groundOf(answers: Answers, passed: boolean, units: Units): Ground | string {
   const counts = answers.measure === 'steps';
   const read = (text: string, usual: number): number | null => {
@@ -135,98 +104,6 @@ function cornersOf({ across, deep }: Ground): PlanPoint[] {
     [across, deep],
     [0, deep],
   ];
-}
-
-/**
- * Walls along the edges that no house stands on. A wall's middle lies half its thickness inside, so its outer face is
- * the edge.
- */
-function sidesOf(
-  { shape, floors }: Answers,
-  { across, deep }: Ground,
-  height: number,
-  heightGuessed: boolean,
-): Feature[] {
-  const t = USUAL.wallThickness;
-  const [left, right, bottom, top] = [t / 2, across - t / 2, t / 2, deep - t / 2];
-  const d = USUAL.houseDepth;
-  const house = (id: string, name: string, outline: readonly PlanPoint[]): Building => ({
-    id,
-    kind: 'building',
-    name,
-    outline,
-    height: USUAL.houseHeight + (floors - 1) * USUAL.floorHeight,
-    how: { height: guess(0.8 * floors) },
-  });
-  const how: How = { thickness: guess(0.05), ...(heightGuessed && { height: guess(0.2 * height) }) };
-  const wall = (id: string, name: string, path: readonly PlanPoint[]): Wall[] =>
-    height === 0 ? [] : [{ id, kind: 'wall', name, path, height, thickness: t, how }];
-  const above = house('house', 'House', [
-    [0, deep],
-    [across, deep],
-    [across, deep + d],
-    [0, deep + d],
-  ]);
-  const beside = house('left-house', 'House on the left', [
-    [-d, 0],
-    [0, 0],
-    [0, deep],
-    [-d, deep],
-  ]);
-  switch (shape) {
-    case 'walled':
-      return wall('walls', 'Wall all round', [
-        [left, bottom],
-        [right, bottom],
-        [right, top],
-        [left, top],
-        [left, bottom],
-      ]);
-    case 'front':
-      return [
-        above,
-        ...wall('walls', 'Wall round three sides', [
-          [left, deep],
-          [left, bottom],
-          [right, bottom],
-          [right, deep],
-        ]),
-      ];
-    case 'corner':
-      return [
-        house('house', 'House', [
-          [-d, 0],
-          [0, 0],
-          [0, deep],
-          [across, deep],
-          [across, deep + d],
-          [-d, deep + d],
-        ]),
-        ...wall('walls', 'Wall round two sides', [
-          [0, bottom],
-          [right, bottom],
-          [right, deep],
-        ]),
-      ];
-    case 'passage':
-      return [
-        beside,
-        house('right-house', 'House on the right', [
-          [across, 0],
-          [across + d, 0],
-          [across + d, deep],
-          [across, deep],
-        ]),
-        ...wall('lower-wall', 'Wall at the bottom of the sheet', [
-          [0, bottom],
-          [across, bottom],
-        ]),
-        ...wall('upper-wall', 'Wall at the top of the sheet', [
-          [0, top],
-          [across, top],
-        ]),
-      ];
-  }
 }
 
 function plantOf(
@@ -302,10 +179,6 @@ function lengthOf(text: string, usual: number, least: number, most: number, unit
   if (text.trim() === '') return usual;
   const typed = parseLength(text, units);
   return typed !== null && typed >= least && typed <= most ? typed : null;
-}
-
-function guess(pm: number): Knowledge {
-  return { by: 'guess', pm: Math.round(pm * 100) / 100 };
 }
 
 function fault(step: StepName, message: string): Built {

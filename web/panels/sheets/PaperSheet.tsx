@@ -27,32 +27,7 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
           Steps: {sheet.pace.steps} of yours are {formatLength(sheet.pace.length, units.value)}.
         </p>
       )}
-      <table class="new-page sheet-blanks">
-        <caption>What is guessed or missing</caption>
-        <thead>
-          <tr>
-            <th scope="col">No.</th>
-            <th scope="col">What</th>
-            <th scope="col">Until now</th>
-            <th scope="col">Found</th>
-            <th scope="col">Minute</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sheet.blanks.map(({ id, number, label, now, ways }) => (
-            <tr key={id}>
-              <td>{number}</td>
-              <td>
-                <bdi>{label}</bdi>
-                <small>{ways}</small>
-              </td>
-              <td>{now ?? 'nothing'}</td>
-              <td class="sheet-box" />
-              <td class="sheet-box" />
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <BlanksToFill blanks={sheet.blanks} />
       <div class="new-page">
         <h2>Shadows of a 1 m stick</h2>
         <p>
@@ -65,17 +40,54 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
           ))}
         </div>
       </div>
-      <div class="new-page">
-        <h2>Ruled paper, a square 1 m</h2>
-        <svg class="sheet-ruled" viewBox="0 0 18 22" aria-hidden="true">
-          {Array.from({ length: 19 }, (_, k) => (
-            <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1="0" y2="22" />
-          ))}
-          {Array.from({ length: 23 }, (_, k) => (
-            <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1="0" x2="18" />
-          ))}
-        </svg>
-      </div>
+      <RuledPaper />
+    </div>
+  );
+}
+
+function BlanksToFill({ blanks }: Pick<FieldSheet, 'blanks'>) {
+  return (
+    <table class="new-page sheet-blanks">
+      <caption>What is guessed or missing</caption>
+      <thead>
+        <tr>
+          <th scope="col">No.</th>
+          <th scope="col">What</th>
+          <th scope="col">Until now</th>
+          <th scope="col">Found</th>
+          <th scope="col">Minute</th>
+        </tr>
+      </thead>
+      <tbody>
+        {blanks.map(({ id, number, label, now, ways }) => (
+          <tr key={id}>
+            <td>{number}</td>
+            <td>
+              <bdi>{label}</bdi>
+              <small>{ways}</small>
+            </td>
+            <td>{now ?? 'nothing'}</td>
+            <td class="sheet-box" />
+            <td class="sheet-box" />
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function RuledPaper() {
+  return (
+    <div class="new-page">
+      <h2>Ruled paper, a square 1 m</h2>
+      <svg class="sheet-ruled" viewBox="0 0 18 22" aria-hidden="true">
+        {Array.from({ length: 19 }, (_, k) => (
+          <line key={`x${k}`} class="sheet-grid" x1={k} x2={k} y1="0" y2="22" />
+        ))}
+        {Array.from({ length: 23 }, (_, k) => (
+          <line key={`y${k}`} class="sheet-grid" y1={k} y2={k} x1="0" x2="18" />
+        ))}
+      </svg>
     </div>
   );
 }

@@ -2,7 +2,8 @@ import '../parts/boxes/asked.css';
 import './style.css';
 import { useState } from 'preact/hooks';
 import { cautionsFor } from '../../../engine/index.ts';
-import type { Problem } from '../../../engine/index.ts';
+import type { CivilDate, FieldSheet, Problem } from '../../../engine/index.ts';
+import { bareSite } from '../../state/bare-site.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
@@ -12,6 +13,7 @@ import { siteNow } from '../parts/typed.ts';
 import { useAnswer } from '../parts/use-answer.ts';
 import { sheetAnswers, sheetDay } from './answers.ts';
 import { PaperSheet } from './PaperSheet.tsx';
+import { Fault } from '../../common/Fault.tsx';
 
 const DAY_MS = 86_400_000;
 
@@ -19,36 +21,10 @@ const DAY_MS = 86_400_000;
 export function FieldSheetCard() {
   const today = siteNow().date;
   const tomorrow = siteNow(new Date(Date.now() + DAY_MS)).date;
-  const { underlay: _, ...site } = plan.value.site;
-  const { value: sheet, fault } = useAnswer('sheet', { plan: { ...plan.value, site }, dates: [today, tomorrow] });
-  const day = sheetDay.value || today;
-  const [problems, setProblems] = useState<readonly Problem[]>([]);
-  const answers = sheetAnswers.value;
+  const asked = { ...plan.value, site: bareSite(plan.value.site) };
+  const { value: sheet, fault } = useAnswer('sheet', { plan: asked, dates: [today, tomorrow] });
 
-  async function take(): Promise<void> {
-    const asked = plan.value;
-    const result = await askEngine('answerSheet', { plan: asked, answers, date: day });
-    if (!result.ok) return;
-    const { plan: next, problems: wrong, left } = result.value;
-    setProblems(wrong);
-    if (plan.value !== asked || (wrong.length > 0 && next === asked)) return;
-    if (!commitEdit('Take the field sheet', next)) return;
-    sheetAnswers.value = Object.fromEntries(
-      Object.entries(answers).filter(([id]) => wrong.some(({ pointer }) => pointer === id)),
-    );
-    say(
-      left.length === 0
-        ? 'Everything is measured now.'
-        : `Taken. ${left.length} ${left.length === 1 ? 'blank is' : 'blanks are'} still open.`,
-    );
-  }
-
-  if (fault)
-    return (
-      <p class="box-said fault" role="alert">
-        {fault}
-      </p>
-    );
+  if (fault) return <Fault>{fault}</Fault>;
   if (!sheet) return <p>The sheet is being ruled…</p>;
   return (
     <>
@@ -66,60 +42,98 @@ export function FieldSheetCard() {
           </p>
         ))}
         <h2>What you wrote</h2>
-        {sheet.blanks.length === 0 && <p>Nothing is guessed: every number of the plan is measured.</p>}
-        {sheet.blanks.length > 0 && (
-          <form
-            onSubmit={(event) => {
-              event.preventDefault();
-              void take();
-            }}
-          >
-            <p class="asked-field">
-              <label for="sheet-day">Day you were out</label>
-              <input
-                id="sheet-day"
-                type="date"
-                value={day}
-                onInput={(event) => (sheetDay.value = event.currentTarget.value)}
-              />
-            </p>
-            {sheet.blanks.map(({ id, number, label, now, ways, kind }) =>
-              kind === 'sketch' ? (
-                <p key={id}>
-                  <strong>
-                    {number}. <bdi>{label}</bdi>
-                  </strong>
-                  <br />
-                  <span class="quiet">Draw it on the plan.</span>
-                </p>
-              ) : (
-                <div key={id} class="sheet-answer">
-                  <Field
-                    label={`${number}. ${label}`}
-                    value={answers[id] ?? ''}
-                    hint={
-                      `${now ? `Until now ${now}. ` : ''}By ` +
-                      `${ways}${kind === 'height' ? ': 2.40, or shadow 5.2 at 10:00' : ''}.`
-                    }
-                    onInput={(text) => (sheetAnswers.value = { ...answers, [id]: text })}
-                  />
-                  {problems
-                    .filter(({ pointer }) => pointer === id)
-                    .map(({ message }) => (
-                      <p key={message} class="box-said fault" role="alert">
-                        {message}
-                      </p>
-                    ))}
-                </div>
-              ),
-            )}
-            <button type="submit" class="main">
-              Take these answers
-            </button>
-          </form>
+        {sheet.blanks.length === 0 ? (
+          <p>Nothing is guessed: every number of the plan is measured.</p>
+        ) : (
+          <WrittenForm blanks={sheet.blanks} today={today} />
         )}
       </div>
       <PaperSheet sheet={sheet} />
     </>
+  );
+}
+
+function WrittenForm({ blanks, today }: Pick<FieldSheet, 'blanks'> & { readonly today: CivilDate }) {
+  const day = sheetDay.value || today;
+  const [problems, setProblems] = useState<readonly Problem[]>([]);
+  return (
+    <form
+      onSubmit={(event) => {
+        event.preventDefault();
+        void take(day, setProblems);
+      }}
+    >
+      <p class="asked-field">
+        <label for="sheet-day">Day you were out</label>
+        <input
+          id="sheet-day"
+          type="date"
+          value={day}
+          onInput={(event) => (sheetDay.value = event.currentTarget.value)}
+        />
+      </p>
+      {blanks.map((blank) =>
+        blank.kind === 'sketch' ? (
+          <p key={blank.id}>
+            <strong>
+              {blank.number}. <bdi>{blank.label}</bdi>
+            </strong>
+            <br />
+            <span class="quiet">Draw it on the plan.</span>
+          </p>
+        ) : (
+          <AnswerField key={blank.id} blank={blank} problems={problems} />
+        ),
+      )}
+      <button type="submit" class="main">
+        Take these answers
+      </button>
+    </form>
+  );
+}
+
+function AnswerField({
+  blank: { id, number, label, now, ways, kind },
+  problems,
+}: {
+  readonly blank: FieldSheet['blanks'][number];
+  readonly problems: readonly Problem[];
+}) {
+  const answers = sheetAnswers.value;
+  const example = kind === 'height' ? ': 2.40, or shadow 5.2 at 10:00' : '';
+  return (
+    <div class="sheet-answer">
+      <Field
+        label={`${number}. ${label}`}
+        value={answers[id] ?? ''}
+        hint={`${now ? `Until now ${now}. ` : ''}By ${ways}${example}.`}
+        onInput={(text) => (sheetAnswers.value = { ...answers, [id]: text })}
+      />
+      {problems
+        .filter(({ pointer }) => pointer === id)
+        .map(({ message }) => (
+          <Fault key={message}>{message}</Fault>
+        ))}
+    </div>
+  );
+}
+
+/** Takes what was written into the plan; what could not be read stays in its box, and why is told. */
+async function take(date: CivilDate, tell: (problems: readonly Problem[]) => void): Promise<void> {
+  const asked = plan.value;
+  const answers = sheetAnswers.value;
+  const result = await askEngine('answerSheet', { plan: asked, answers, date });
+  if (!result.ok) return;
+  const { plan: next, problems: wrong, left } = result.value;
+  tell(wrong);
+  if (plan.value !== asked || (wrong.length > 0 && next === asked)) return;
+  if (!commitEdit('Take the field sheet', next)) return;
+  sheetAnswers.value = Object.fromEntries(
+    Object.entries(answers).filter(([id]) => wrong.some(({ pointer }) => pointer === id)),
+  );
+  say(
+    left.length === 0
+      ? 'Everything is measured now.'
+      : `Taken. ${left.length} ${left.length === 1 ? 'blank is' : 'blanks are'} still open.`,
   );
 }

@@ -17,6 +17,7 @@ import { Choices, Field } from '../parts/boxes/Field.tsx';
 import { SEA_CHOICES, type SeaAnswer, bySeaOf } from '../parts/world/sea.ts';
 import { useFound } from './use-found.ts';
 import { takeWeatherFile } from './weather-file.ts';
+import { Fault } from '../../common/Fault.tsx';
 
 const FROM = { rough: 'Rough, not measured here', months: 'Typed by month', file: 'From a weather file' } as const;
 
@@ -126,11 +127,7 @@ function MonthRow({ name, month }: { readonly name: string; readonly month: numb
             onBlur={take}
             onKeyDown={(event) => event.key === 'Enter' && take()}
           />
-          {key === 'low' && fault && (
-            <p class="box-said fault" role="alert">
-              {fault}
-            </p>
-          )}
+          {key === 'low' && fault && <Fault>{fault}</Fault>}
         </td>
       ))}
     </tr>
@@ -249,12 +246,7 @@ function TypeChoice({ typed, change }: TypeProps) {
 }
 
 function RoughFound({ finding }: { readonly finding: Awaited<ReturnType<typeof climateOfPlace>> }) {
-  if (!finding.ok)
-    return (
-      <p class="box-said fault" role="alert">
-        {finding.reason}
-      </p>
-    );
+  if (!finding.ok) return <Fault>{finding.reason}</Fault>;
   return (
     <>
       {finding.notes.map((note) => (

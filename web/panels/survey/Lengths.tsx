@@ -21,6 +21,7 @@ import { Field } from '../parts/boxes/Field.tsx';
 import { taped } from './measuring.ts';
 import { PointField } from './PointField.tsx';
 import { pointOf, pointText } from '../parts/typed.ts';
+import { Fault } from '../../common/Fault.tsx';
 
 const typed = keptForYard('lengths', {
   steps: '20',
@@ -71,13 +72,7 @@ function Pace() {
       <Field label="Steps" value={steps} onInput={(text) => type({ steps: text })} />
       <Field label="They cover" value={length} onInput={(text) => type({ length: text })} />
       {finding &&
-        (finding.ok ? (
-          finding.notes.map((note) => <p key={note}>{note}</p>)
-        ) : (
-          <p class="box-said fault" role="alert">
-            {finding.reason}
-          </p>
-        ))}
+        (finding.ok ? finding.notes.map((note) => <p key={note}>{note}</p>) : <Fault>{finding.reason}</Fault>)}
       {finding?.ok && (
         <button type="button" onClick={() => commitEdit('Set the pace', withPace(plan.value, finding.value))}>
           Keep these steps
@@ -123,19 +118,9 @@ function Walk() {
         }
         onInput={(walk) => type({ walk })}
       />
-      {legs && !legs.ok && (
-        <p class="box-said fault" role="alert">
-          {legs.reason}
-        </p>
-      )}
+      {legs && !legs.ok && <Fault>{legs.reason}</Fault>}
       {finding &&
-        (finding.ok ? (
-          finding.notes.map((note) => <p key={note}>{note}</p>)
-        ) : (
-          <p class="box-said fault" role="alert">
-            {finding.reason}
-          </p>
-        ))}
+        (finding.ok ? finding.notes.map((note) => <p key={note}>{note}</p>) : <Fault>{finding.reason}</Fault>)}
       {corners && (
         <button type="button" onClick={take}>
           Make it the yard's edge
@@ -158,11 +143,7 @@ function Tapes() {
       <Field label="From it" value={given.fromA} onInput={(text) => type({ fromA: text })} />
       <PointField label="Other corner" value={given.b} onInput={(text) => type({ b: text })} />
       <Field label="From that" value={given.fromB} onInput={(text) => type({ fromB: text })} />
-      {finding && !finding.ok && (
-        <p class="box-said fault" role="alert">
-          {finding.reason}
-        </p>
-      )}
+      {finding && !finding.ok && <Fault>{finding.reason}</Fault>}
       {finding?.ok && (
         <>
           {finding.notes.map((note) => (

@@ -3,9 +3,9 @@ import type { KnownBy, NorthObservation, AllNorth } from '../../../engine/index.
 import { commitEdit } from '../../state/edit.ts';
 import { say } from '../../state/speech.ts';
 import { plan } from '../../state/yard.ts';
-import { AimButton } from '../parts/AimButton.tsx';
+import { AimedField } from '../parts/AimedField.tsx';
 import { NorthBox } from '../parts/NorthBox.tsx';
-import { Choices, Field } from '../parts/boxes/Field.tsx';
+import { Choices } from '../parts/boxes/Field.tsx';
 import { PointField } from './PointField.tsx';
 import { ShadowRose } from './ShadowRose.tsx';
 import { readSighting, typedSighting } from './sighting.ts';
@@ -13,6 +13,7 @@ import type { Sighting, Way } from './sighting.ts';
 import { siteNow } from '../parts/typed.ts';
 import { useAnswer } from '../parts/use-answer.ts';
 import { WhenFields } from '../parts/boxes/WhenFields.tsx';
+import { Fault } from '../../common/Fault.tsx';
 
 const WAYS: Readonly<Record<Way, string>> = {
   shadow: "A pole's shadow",
@@ -63,11 +64,7 @@ export function North() {
           {read.lacks}
         </p>
       )}
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Fault>{fault}</Fault>
       {value && value.findings.length === kept.length + fresh.length && (
         <Result value={value} observations={[...kept, ...fresh]} keptCount={kept.length} />
       )}
@@ -99,25 +96,20 @@ function LineBoxes({ typed, change, value }: LineProps) {
         onInput={(to) => change({ to })}
       />
       {typed.by === 'compass' ? (
-        <>
-          <Field
-            label="Compass reading, from the one end to the other"
-            value={typed.reading}
-            usual="20°"
-            hint={
-              value
-                ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ` +
-                  `${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.`
-                : undefined
-            }
-            onInput={(reading) => change({ reading })}
-          />
-          <AimButton
-            label="This phone’s compass: lay it flat along the line, its top to the other end, then tap here"
-            needs="bearing"
-            onAim={({ bearing }) => change({ reading: `${Math.round(bearing ?? 0)}°` })}
-          />
-        </>
+        <AimedField
+          label="Compass reading, from the one end to the other"
+          value={typed.reading}
+          usual="20°"
+          hint={
+            value
+              ? `Here the needle points ${Math.abs(value.declination).toFixed(1)}° ` +
+                `${value.declination < 0 ? 'west' : 'east'} of true north; that is taken into account.`
+              : undefined
+          }
+          angle="bearing"
+          aim="This phone’s compass: lay it flat along the line, its top to the other end, then tap here"
+          onInput={(reading) => change({ reading })}
+        />
       ) : (
         <WhenFields value={typed.when} onChange={(when) => change({ when })} />
       )}

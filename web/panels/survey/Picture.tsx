@@ -13,6 +13,7 @@ import type { Size } from './picture-points.ts';
 import { cleanPicture } from './picture-file.ts';
 import { taped } from './measuring.ts';
 import { pointOf, pointText } from '../parts/typed.ts';
+import { Fault } from '../../common/Fault.tsx';
 
 const ENDS = ['first', 'second', 'checkFirst', 'checkSecond'] as const;
 type End = (typeof ENDS)[number];
@@ -65,11 +66,7 @@ export function Picture() {
           }}
         />
       </label>
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Fault>{fault}</Fault>
       {underlay && <Scale underlay={underlay} />}
     </>
   );

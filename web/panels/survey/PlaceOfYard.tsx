@@ -19,6 +19,7 @@ import { Field } from '../parts/boxes/Field.tsx';
 import { placeOf } from '../parts/world/place-of.ts';
 import { TownEcho } from '../parts/world/TownEcho.tsx';
 import { useFound } from './use-found.ts';
+import { Fault } from '../../common/Fault.tsx';
 
 const WorldPicture = lazily(
   () => import('../parts/world/WorldPicture.tsx').then((part) => part.WorldPicture),
@@ -72,14 +73,14 @@ export function PlaceOfYard() {
         {`clocks of ${site.timeZone}, ${elevationOf(site)} m above the sea.`}
       </p>
       <TownBox typed={typed} read={read} at={at} onFault={setFault} />
-      {read && !read.ok && <Fault words={read.reason} />}
+      {read && !read.ok && <Fault>{read.reason}</Fault>}
       <Field
         label="Time zone, where the one found is not right"
         value={zone}
         usual={value?.timeZone}
         onInput={(text) => type({ zone: text })}
       />
-      {zoneFault && <Fault words={zoneFault} />}
+      <Fault>{zoneFault}</Fault>
       <Field
         label="Height above the sea"
         value={elevation}
@@ -87,7 +88,7 @@ export function PlaceOfYard() {
         hint={ELEVATION_NOTE}
         onInput={(text) => type({ elevation: text })}
       />
-      {fault && <Fault words={fault} />}
+      <Fault>{fault}</Fault>
       {value && <PlaceFound value={value} disabled={read !== null && !read.ok} onTake={take} />}
     </>
   );
@@ -137,14 +138,6 @@ function TownBox({ typed, read, at, onFault }: TownProps) {
       )}
       <WorldPicture at={at} onTap={(text) => type({ typed: text })} />
     </>
-  );
-}
-
-function Fault({ words }: { readonly words: string }) {
-  return (
-    <p class="box-said fault" role="alert">
-      {words}
-    </p>
   );
 }
 

@@ -24,13 +24,6 @@ export function Skyline() {
   const change = (next: Partial<Looks>): void => {
     looks.value = { ...looks.value, ...next };
   };
-  // The needle's error at the place: the engine knows it with north.
-  const { value: north } = useAnswer('north', {
-    plan: { ...plan.value, features: [] },
-    observations: [],
-    date: siteNow().date,
-  });
-  const found = skylineFrom(taken, north?.declination ?? 0);
   const typed = readLook(bearing, altitude);
   const drawn = plan.value.site.skyline;
   const add = (look: SkylineSighting): void => change({ taken: [...taken, look], bearing: '', altitude: '' });
@@ -61,47 +54,57 @@ export function Skyline() {
         needs="bearing"
         onAim={(aim) => add({ bearing: Math.round(aim.bearing ?? 0), altitude: Math.round(aim.altitude) })}
       />
-      {taken.length > 0 && (
-        <ul aria-label="Looks taken">
-          {taken.map((look, index) => (
-            <li key={index}>
-              {look.bearing}°: {look.altitude}° high{' '}
-              <button
-                type="button"
-                aria-label={`Remove the look at ${look.bearing}°`}
-                onClick={() => change({ taken: taken.toSpliced(index, 1) })}
-              >
-                Remove
-              </button>
-            </li>
-          ))}
-        </ul>
-      )}
-      {taken.length > 0 && (
-        <p role="status" class="quiet">
-          {found.ok ? [`Good to about 10° in bearing and 2° in height.`, ...found.notes].join(' ') : found.reason}
-        </p>
-      )}
-      {found.ok && (
-        <button
-          type="button"
-          class="main"
-          onClick={() => {
-            if (commitEdit('Set the skyline', setSite(plan.value, { skyline: found.value }))) {
-              looks.value = NOTHING_YET;
-              say('The skyline is on the plan: low sun behind it no longer counts.');
-            }
-          }}
-        >
-          Use this skyline
-        </button>
-      )}
+      {taken.length > 0 && <Taken looks={taken} onRemove={(index) => change({ taken: taken.toSpliced(index, 1) })} />}
       {drawn && (
         <button
           type="button"
           onClick={() => commitEdit('Take the skyline off', setSite(plan.value, { skyline: undefined }))}
         >
           Take the skyline off the plan
+        </button>
+      )}
+    </>
+  );
+}
+
+/** The looks so far, and the skyline that they make. */
+function Taken({
+  looks: taken,
+  onRemove,
+}: {
+  readonly looks: readonly SkylineSighting[];
+  readonly onRemove: (index: number) => void;
+}) {
+  // The needle's error at the place: the engine knows it with north.
+  const { value: north } = useAnswer('north', {
+    plan: { ...plan.value, features: [] },
+    observations: [],
+    date: siteNow().date,
+  });
+  const found = skylineFrom(taken, north?.declination ?? 0);
+  const use = (): void => {
+    if (!found.ok || !commitEdit('Set the skyline', setSite(plan.value, { skyline: found.value }))) return;
+    looks.value = NOTHING_YET;
+    say('The skyline is on the plan: low sun behind it no longer counts.');
+  };
+  return (
+    <>
+      <ul aria-label="Looks taken">
+        {taken.map((look, index) => (
+          <li key={index}>
+            {look.bearing}°: {look.altitude}° high{' '}
+            <button type="button" aria-label={`Remove the look at ${look.bearing}°`} onClick={() => onRemove(index)}>
+              Remove
+            </button>
+          </li>
+        ))}
+      </ul>
+      <p role="status" class="quiet">
+        {found.ok ? [`Good to about 10° in bearing and 2° in height.`, ...found.notes].join(' ') : found.reason}
+      </p>
+      {found.ok && (
+        <button type="button" class="main" onClick={use}>
+          Use this skyline
         </button>
       )}
     </>

@@ -1,6 +1,7 @@
 import { crownShapeOf, defaultPm, formatLength, parseLength, parseNumber } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Feature, ShadowSeen } from '../../../engine/index.ts';
 import { keptForYard } from '../../state/kept.ts';
+import { bareSite } from '../../state/bare-site.ts';
 import { plan, units } from '../../state/yard.ts';
 import { siteNow } from '../parts/typed.ts';
 import type { When } from '../parts/boxes/WhenFields.tsx';
@@ -69,7 +70,7 @@ export function heightAsked(m: Measuring): ShadowSeen | null {
   const tip = taped(m.tip);
   const sun = sunOf(m);
   if (tip === null || sun === null) return null;
-  const { underlay: _, ...site } = plan.value.site;
+  const site = bareSite(plan.value.site);
   if (m.thing === 'top') return { site, sun, thing: { kind: 'top' }, tip };
   if (m.thing === 'edge') {
     const facing = parseNumber(m.facing.replace('°', ''));

@@ -1,5 +1,6 @@
 import { useEffect, useId, useState } from 'preact/hooks';
 import { noteOpenBox } from '../../../state/open-boxes.ts';
+import { Fault } from '../../../common/Fault.tsx';
 
 interface Props {
   readonly label: string;
@@ -49,11 +50,7 @@ export function TextBox({ label, value, placeholder, onChange }: Props) {
           }
         }}
       />
-      {fault && (
-        <p id={`${id}-said`} class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
+      <Fault id={`${id}-said`}>{fault}</Fault>
     </div>
   );
 }

@@ -67,13 +67,14 @@ function copyRow(feature: Feature, row: PlantRow): void {
   );
 }
 
+/** @returns why it cannot be changed */
+type SetRow = (changes: Partial<PlantRow>) => string | null;
+
 function OwnRowFields({ row }: { readonly row: PlantRow }) {
-  function set(changes: Partial<PlantRow>): string | null {
-    return commitEdit(`Change own numbers of ${row.name}`, setPlantRow(plan.value, { ...row, ...changes }))
+  const set: SetRow = (changes) =>
+    commitEdit(`Change own numbers of ${row.name}`, setPlantRow(plan.value, { ...row, ...changes }))
       ? null
       : 'This yard can be looked at here, not changed.';
-  }
-  const [least, most] = row.sunHours;
   return (
     <fieldset>
       <legend>My own numbers</legend>
@@ -95,26 +96,7 @@ function OwnRowFields({ row }: { readonly row: PlantRow }) {
           onChange={(limitOf) => set({ limitOf: limitOf ?? row.limitOf })}
         />
       </div>
-      <div class="field-row">
-        <NumberBox
-          field={SUN_LEAST}
-          value={least}
-          onChange={(value) =>
-            (value ?? least) > most
-              ? 'The least must not be above the most.'
-              : set({ sunHours: [value ?? least, most] })
-          }
-        />
-        <NumberBox
-          field={SUN_MOST}
-          value={most}
-          onChange={(value) =>
-            (value ?? most) < least
-              ? 'The most must not be below the least.'
-              : set({ sunHours: [least, value ?? most] })
-          }
-        />
-      </div>
+      <SunWanted sunHours={row.sunHours} set={set} />
       <div class="field-row">
         <NumberBox
           field={LEAF_WIDTH}
@@ -129,5 +111,32 @@ function OwnRowFields({ row }: { readonly row: PlantRow }) {
         />
       </div>
     </fieldset>
+  );
+}
+
+function SunWanted({
+  sunHours: [least, most],
+  set,
+}: {
+  readonly sunHours: PlantRow['sunHours'];
+  readonly set: SetRow;
+}) {
+  return (
+    <div class="field-row">
+      <NumberBox
+        field={SUN_LEAST}
+        value={least}
+        onChange={(value) =>
+          (value ?? least) > most ? 'The least must not be above the most.' : set({ sunHours: [value ?? least, most] })
+        }
+      />
+      <NumberBox
+        field={SUN_MOST}
+        value={most}
+        onChange={(value) =>
+          (value ?? most) < least ? 'The most must not be below the least.' : set({ sunHours: [least, value ?? most] })
+        }
+      />
+    </div>
   );
 }

@@ -1,5 +1,5 @@
 import { deleteCorner, distance, formatLength, insertCorner, moveCorner } from '../../../../engine/index.ts';
-import type { CornersOf, Feature, Plan, PlanPoint } from '../../../../engine/index.ts';
+import type { CornersOf, Feature, PlanPoint } from '../../../../engine/index.ts';
 import { plan, units } from '../../../state/yard.ts';
 import { calledOf, change, commitChecked, calledById, nudge } from '../../../map/drawing/feature-edits.ts';
 import { YARD_EDGE } from '../../../map/drawing/grips.ts';
@@ -53,66 +53,77 @@ interface CornerProps {
 
 /** Every corner as two numbers, with the length of the side to the next; corners can be added and taken out. */
 export function CornerList({ id, points, called, least }: CornerProps) {
-  const whose: CornersOf = id === YARD_EDGE ? 'boundary' : { feature: id };
-  const name = calledById(id);
-  const edit = (label: string, next: Plan): string | null => commitChecked(label, next, id);
   return (
     <details class="corner-list" open={points.length <= 4}>
       <summary>
         {points.length} {called.toLowerCase()}s
       </summary>
       <ol>
-        {points.map((point, index) => {
-          const next = points[index + 1];
-          return (
-            <li key={index}>
-              <div class="field-row">
-                {([0, 1] as const).map((axis) => (
-                  <NumberBox
-                    key={axis}
-                    field={coordinateField(axis, `${called} ${index + 1} ${axis === 0 ? 'x' : 'y'}`)}
-                    value={point[axis]}
-                    onChange={(value) =>
-                      edit(
-                        `Move a corner of ${name}`,
-                        moveCorner(plan.value, whose, index, withCoordinate(point, axis, value ?? 0)),
-                      )
-                    }
-                  />
-                ))}
-                {points.length > least && (
-                  <button
-                    type="button"
-                    aria-label={`Take out ${called.toLowerCase()} ${index + 1}`}
-                    onClick={() => edit(`Take a corner out of ${name}`, deleteCorner(plan.value, whose, index))}
-                  >
-                    ×
-                  </button>
-                )}
-              </div>
-              {next && (
-                <p class="side-length">
-                  {formatLength(distance(point, next), units.value)} to the next{' '}
-                  <button
-                    type="button"
-                    onClick={() =>
-                      edit(
-                        `Add a corner to ${name}`,
-                        insertCorner(plan.value, whose, index + 1, [
-                          (point[0] + next[0]) / 2,
-                          (point[1] + next[1]) / 2,
-                        ]),
-                      )
-                    }
-                  >
-                    Add a corner here
-                  </button>
-                </p>
-              )}
-            </li>
-          );
-        })}
+        {points.map((point, index) => (
+          <li key={index}>
+            <Corner id={id} point={point} index={index} called={called} canGo={points.length > least} />
+            {index + 1 < points.length && <SideToNext id={id} point={point} next={points[index + 1]} index={index} />}
+          </li>
+        ))}
       </ol>
     </details>
+  );
+}
+
+function cornersOf(id: string): CornersOf {
+  return id === YARD_EDGE ? 'boundary' : { feature: id };
+}
+
+interface OneCornerProps {
+  readonly id: string;
+  readonly point: PlanPoint;
+  readonly index: number;
+}
+
+function Corner({
+  id,
+  point,
+  index,
+  called,
+  canGo,
+}: OneCornerProps & { readonly called: string; readonly canGo: boolean }) {
+  const takeOut = () =>
+    commitChecked(`Take a corner out of ${calledById(id)}`, deleteCorner(plan.value, cornersOf(id), index), id);
+  return (
+    <div class="field-row">
+      {([0, 1] as const).map((axis) => (
+        <NumberBox
+          key={axis}
+          field={coordinateField(axis, `${called} ${index + 1} ${axis === 0 ? 'x' : 'y'}`)}
+          value={point[axis]}
+          onChange={(value) =>
+            commitChecked(
+              `Move a corner of ${calledById(id)}`,
+              moveCorner(plan.value, cornersOf(id), index, withCoordinate(point, axis, value ?? 0)),
+              id,
+            )
+          }
+        />
+      ))}
+      {canGo && (
+        <button type="button" aria-label={`Take out ${called.toLowerCase()} ${index + 1}`} onClick={takeOut}>
+          ×
+        </button>
+      )}
+    </div>
+  );
+}
+
+function SideToNext({ id, point, next, index }: OneCornerProps & { readonly next: PlanPoint }) {
+  const middle: PlanPoint = [(point[0] + next[0]) / 2, (point[1] + next[1]) / 2];
+  const addCorner = () =>
+    commitChecked(`Add a corner to ${calledById(id)}`, insertCorner(plan.value, cornersOf(id), index + 1, middle), id);
+  return (
+    <p class="side-length">
+      {formatLength(distance(point, next), units.value)} to the next{' '}
+      <button type="button" onClick={addCorner}>
+        Add a corner here
+      </button>
+    </p>
   );
 }

@@ -20,6 +20,7 @@ interface Sight {
 
 const WHOLE: Sight = { x: 0, y: 0, across: 360, up: land.north - land.south };
 const NEAR = { across: 48, up: 24 };
+const PARALLELS = [60, 50, 40, 30, 20, 10, 0, -10, -20, -30, -40, -50];
 
 /** The outline of the land: one tap brings a part of it near, the next one says where the yard is. */
 export function WorldPicture({ at, onTap }: Props) {
@@ -27,8 +28,6 @@ export function WorldPicture({ at, onTap }: Props) {
   const near = sight !== WHOLE;
   const letter = sight.across / 26;
   const towns = near ? TOWNS.filter((town) => isIn(sight, town)) : [];
-  const named = namedOf(towns, letter);
-  const step = near ? 10 : 30;
 
   function tap(event: MouseEvent): void {
     const box = (event.currentTarget as SVGElement).getBoundingClientRect();
@@ -53,34 +52,8 @@ export function WorldPicture({ at, onTap }: Props) {
         onClick={tap}
       >
         <path class="world-land" d={land.path} />
-        {Array.from({ length: 360 / step + 1 }, (_, k) => (
-          <line key={`x${k}`} class="world-line" x1={k * step} x2={k * step} y1="0" y2={WHOLE.up} />
-        ))}
-        {[60, 50, 40, 30, 20, 10, 0, -10, -20, -30, -40, -50]
-          .filter((latitude) => latitude % step === 0)
-          .map((latitude) => (
-            <line
-              key={latitude}
-              class={latitude === 0 ? 'world-equator' : 'world-line'}
-              x1="0"
-              x2="360"
-              y1={land.north - latitude}
-              y2={land.north - latitude}
-            />
-          ))}
-        {towns.map((town) => (
-          <circle key={`${xOf(town)} ${yOf(town)}`} class="world-town" cx={xOf(town)} cy={yOf(town)} r={letter / 7} />
-        ))}
-        {named.map((town) => (
-          <text
-            key={`${xOf(town)} ${yOf(town)}`}
-            x={xOf(town) + letter / 4}
-            y={yOf(town) - letter / 4}
-            font-size={letter}
-          >
-            {town.name}
-          </text>
-        ))}
+        <Graticule step={near ? 10 : 30} />
+        <Towns towns={towns} letter={letter} />
         {at && <circle class="world-here" cx={xOf(at)} cy={yOf(at)} r={letter / 2} />}
       </svg>
       <figcaption class="quiet">
@@ -92,6 +65,44 @@ export function WorldPicture({ at, onTap }: Props) {
         )}
       </figcaption>
     </figure>
+  );
+}
+
+/** Meridians and parallels. @param step From one to the next. [°] */
+function Graticule({ step }: { readonly step: number }) {
+  return (
+    <>
+      {Array.from({ length: 360 / step + 1 }, (_, k) => (
+        <line key={`x${k}`} class="world-line" x1={k * step} x2={k * step} y1="0" y2={WHOLE.up} />
+      ))}
+      {PARALLELS.filter((latitude) => latitude % step === 0).map((latitude) => (
+        <line
+          key={latitude}
+          class={latitude === 0 ? 'world-equator' : 'world-line'}
+          x1="0"
+          x2="360"
+          y1={land.north - latitude}
+          y2={land.north - latitude}
+        />
+      ))}
+    </>
+  );
+}
+
+/** @param letter Height of a letter. [°] */
+function Towns({ towns, letter }: { readonly towns: readonly Town[]; readonly letter: number }) {
+  const keyOf = (town: Town): string => `${xOf(town)} ${yOf(town)}`;
+  return (
+    <>
+      {towns.map((town) => (
+        <circle key={keyOf(town)} class="world-town" cx={xOf(town)} cy={yOf(town)} r={letter / 7} />
+      ))}
+      {namedOf(towns, letter).map((town) => (
+        <text key={keyOf(town)} x={xOf(town) + letter / 4} y={yOf(town) - letter / 4} font-size={letter}>
+          {town.name}
+        </text>
+      ))}
+    </>
   );
 }
 
