@@ -3,7 +3,6 @@ import { footprintOf } from '../plan/geometry/shapes.ts';
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
 import type { Units } from '../plan/units.ts';
-import type { Effort } from './cuts/cutting-stock.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import type { CutPlan } from './cuts/types.ts';
 import { briefOf } from './layout/brief.ts';
@@ -54,23 +53,27 @@ export interface Refused {
   readonly problems: readonly Problem[];
 }
 
+type Designed = { readonly ok: true; readonly design: Design } | Refused;
+
 /** Holes are first taken to be this deep. [m] */
 const FIRST_DEPTH = 0.1;
 
+export function designOf(thing: Canopy | Screen, plan: Plan, units: Units): Designed {
+  const read = briefOf(thing, plan);
+  return read.ok ? designFrom(read.brief, thing, plan, units) : read;
+}
+
 /**
- * @param effort How long to look for the cheapest way of cutting.
- * @param cut Finds that way; whoever prices many frames hands over one that remembers.
+ * The same from a brief that was read already.
+ * @param cut Finds the cheapest way of cutting; whoever prices many frames hands over one that remembers.
  */
-export function designOf(
+export function designFrom(
+  brief: FrameBrief,
   thing: Canopy | Screen,
   plan: Plan,
   units: Units,
-  effort: Effort = 'best',
   cut: typeof cutPlanOf = cutPlanOf,
-): { readonly ok: true; readonly design: Design } | Refused {
-  const read = briefOf(thing, plan);
-  if (!read.ok) return read;
-  const { brief } = read;
+): Designed {
   const refuse = (key: string, message: string): Refused => ({
     ok: false,
     problems: [{ pointer: pointerOf(plan, thing.id, key), message, severity: 'error' }],
@@ -84,7 +87,7 @@ export function designOf(
   const pieces = piecesOf(model);
   const tooShort = pieces.find((piece) => piece.length < LEAST_BUILT);
   if (tooShort) return refuse('frame/takeOff', tooShortMessage(thing, tooShort, units));
-  const cutInto = cut(pieces, brief.lengths, kerfOf(plan), effort);
+  const cutInto = cut(pieces, brief.lengths, kerfOf(plan));
   if (!cutInto.ok) return refuse('frame', tooLongMessage(thing, brief, cutInto.unfit[0], units));
 
   const cutting = cutInto.plan;

@@ -3,7 +3,7 @@ import { cleanPath, distance } from '../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
 import { unitsOf } from '../plan/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
-import { designOf } from './design.ts';
+import { designFrom } from './design.ts';
 import { briefOf } from './layout/brief.ts';
 import { standsItsChecks } from './strength/checks.ts';
 import type { GroundKind } from './strength/types.ts';
@@ -31,25 +31,35 @@ export interface Footing {
  */
 export function frameFitter(plan: Plan, footing: Footing): (cloth: Cloth) => Fitted | null {
   const cut = rememberedCuts();
+  const designed = ({ tried, read }: Briefed): (Fitted & { readonly stands: boolean })[] => {
+    const made = read.ok ? designFrom(read.brief, tried, plan, unitsOf(plan), cut) : read;
+    if (!made.ok) return [];
+    const { model, brief, cost } = made.design;
+    return [{ cloth: tried, cost: cost.total, stands: standsItsChecks(model, brief.section) }];
+  };
   return (cloth) => {
-    const fitted = framesFor(cloth, plan, footing).flatMap((frame) => {
-      const tried: Cloth = { ...cloth, frame };
-      const made = designOf(tried, plan, unitsOf(plan), 'best', cut);
-      if (!made.ok) return [];
-      const { model, brief, cost } = made.design;
-      return [{ cloth: tried, cost: cost.total, stands: standsItsChecks(model, brief.section) }];
-    });
+    const fitted = briefsFor(cloth, plan, footing).flatMap(designed);
     const [best] = fitted.toSorted((a, b) => Number(b.stands) - Number(a.stands) || (a.cost ?? 0) - (b.cost ?? 0));
     return best ? { cloth: best.cloth, cost: best.cost } : null;
   };
 }
 
-function framesFor(cloth: Cloth, plan: Plan, { soil, gust }: Footing): Frame[] {
+/** A cloth with a frame, and how that is to be built. */
+interface Briefed {
+  readonly tried: Cloth;
+  readonly read: ReturnType<typeof briefOf>;
+}
+
+function briefsFor(cloth: Cloth, plan: Plan, { soil, gust }: Footing): Briefed[] {
   // What the yard itself says needs no saying, and changes with it.
   const common: Frame = { ...(soil === plan.site.soil ? {} : { soil }), ...(gust === undefined ? {} : { gust }) };
-  const read = briefOf({ ...cloth, frame: common }, plan);
+  const briefed = (frame: Frame): Briefed => {
+    const tried = { ...cloth, frame };
+    return { tried, read: briefOf(tried, plan) };
+  };
+  const usual = briefed(common);
   const side = Math.max(...sidesOf(cloth));
-  return read.ok && side > read.brief.maxBay ? [common, { ...common, maxBay: side }] : [common];
+  return usual.read.ok && side > usual.read.brief.maxBay ? [usual, briefed({ ...common, maxBay: side })] : [usual];
 }
 
 function sidesOf(cloth: Cloth): number[] {
@@ -58,14 +68,14 @@ function sidesOf(cloth: Cloth): number[] {
   return path.slice(1).map((end, k) => distance(path[k], end));
 }
 
-/** Frames of one form are cut alike whatever their cloth and holes. */
+/** What cutting costs. Frames of one form are cut alike whatever their cloth and holes. */
 function rememberedCuts(): typeof cutPlanOf {
   const known = new Map<string, ReturnType<typeof cutPlanOf>>();
-  return (pieces, lengths, kerf, effort) => {
+  return (pieces, lengths, kerf) => {
     const sizes = pieces.map(({ length, count }) => `${length}×${count}`);
-    const key = [...lengths.map(({ id }) => id), kerf, effort, ...sizes].join(' ');
+    const key = [...lengths.map(({ id }) => id), kerf, ...sizes].join(' ');
     let plan = known.get(key);
-    if (plan === undefined) known.set(key, (plan = cutPlanOf(pieces, lengths, kerf, effort)));
+    if (plan === undefined) known.set(key, (plan = cutPlanOf(pieces, lengths, kerf, 'cost')));
     return plan;
   };
 }

@@ -1,6 +1,7 @@
 import { LEAST_OF_BEST } from './answers.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Progress } from './progress.ts';
+import { lightTakers } from './rules/light-planes.ts';
 import { Contest } from './search/contest.ts';
 import { searchLattice } from './search/lattice-search.ts';
 
@@ -24,8 +25,9 @@ export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
   if (pairs.harm <= NO_HARM) return contest;
   // Corners alone do not tell whether it is seen but a little.
   const hiddenHeight = hiding.from.length > 0 && !hiding.little ? hiding.heightAt : null;
+  const takers = guard && lightTakers(guard);
   searchLattice(
-    { plan, targets, shades, pairs, responses, lattice, places, contest, rules, guard, cap, hiddenHeight },
+    { plan, targets, shades, pairs, responses, lattice, places, contest, rules, takers, cap, hiddenHeight },
     (done) =>
       progress(done, `${contest.candidates.toLocaleString('en')} places held against what they could spare at best`),
   );

@@ -33,6 +33,8 @@ export class PointRays {
   readonly z: Float64Array;
   readonly brings: Float64Array;
   private readonly bearing: Float64Array;
+  /** All that arrives from the first bearing on, up to each ray, and one more. */
+  private readonly upTo: Float64Array;
 
   /** @param brings what arrives along each of the directions; what is dark or shaded brings 0 */
   constructor(point: SpacePoint, { directions, bearing, ray }: Fan, brings: Float64Array) {
@@ -44,6 +46,7 @@ export class PointRays {
     this.y = new Float64Array(count);
     this.z = new Float64Array(count);
     this.brings = new Float64Array(count);
+    this.upTo = new Float64Array(count + 1);
     let all = 0;
     for (let n = 0, at = 0; n < ray.length; n++) {
       const k = ray[n];
@@ -52,21 +55,39 @@ export class PointRays {
       this.x[at] = directions.x[k];
       this.y[at] = directions.y[k];
       this.z[at] = directions.z[k];
-      this.brings[at++] = brings[k];
+      this.brings[at] = brings[k];
       all += brings[k];
+      this.upTo[++at] = all;
     }
     this.all = all;
+  }
+
+  /** No less than what sheets that hang all at once take: all that arrives from where they are. Quickly told. */
+  mostTakenBy(sheets: readonly ClothSheet[]): number {
+    const [x, y] = this.point;
+    const above = this.above(sheets);
+    if (above.length === 0) return 0;
+    const { from, to } = bearingsOf(above, x, y);
+    const between = (low: number, high: number) =>
+      this.upTo[this.firstFrom(high + 2 * EDGE)] - this.upTo[this.firstFrom(low - EDGE)];
+    const first = between(from, Math.min(to, Math.PI));
+    return to > Math.PI ? first + between(-Math.PI, to - 2 * Math.PI) : first;
   }
 
   /** What sheets that hang all at once take of all that arrives. */
   takenBy(sheets: readonly ClothSheet[]): number {
     const [x, y, z] = this.point;
-    const above = sheets.filter(({ corner, u, v }) => corner[2] + Math.max(0, u[2]) + Math.max(0, v[2]) > z);
+    const above = this.above(sheets);
     if (above.length === 0) return 0;
     const frames = above.map((sheet) => new ClothFrame(sheet, x, y, z));
     const { from, to } = bearingsOf(above, x, y);
     const taken = this.takenFrom(frames, from, Math.min(to, Math.PI));
     return to > Math.PI ? taken + this.takenFrom(frames, -Math.PI, to - 2 * Math.PI) : taken;
+  }
+
+  private above(sheets: readonly ClothSheet[]): ClothSheet[] {
+    const z = this.point[2];
+    return sheets.filter(({ corner, u, v }) => corner[2] + Math.max(0, u[2]) + Math.max(0, v[2]) > z);
   }
 
   private takenFrom(frames: readonly ClothFrame[], from: number, to: number): number {

@@ -40,10 +40,11 @@ export type CuttingResult =
   | { readonly ok: false; readonly unfit: readonly number[] };
 
 /**
- * `best` proves the optimum if it can and tidies it; `quick` is for trying many jobs: still a true way of cutting, and
+ * `best` proves the optimum if it can and tidies it; `cost` leaves it as it was found, for who only asks what it costs;
+ * `quick` is for trying many jobs: still a true way of cutting, and
  * proved where that is easy.
  */
-export type Effort = 'best' | 'quick';
+export type Effort = 'best' | 'cost' | 'quick';
 
 /**
  * More different lengths than this are cut longest first, as one does by hand: the ways of cutting grow like two to the
@@ -51,8 +52,8 @@ export type Effort = 'best' | 'quick';
  */
 const LENGTHS_WEIGHED = 16;
 /** Tubes tried in the search for the rest after the relaxation's whole part, and in the full search. */
-const REST_STEPS: Readonly<Record<Effort, number>> = { best: 40_000, quick: 2_000 };
-const FULL_STEPS: Readonly<Record<Effort, number>> = { best: 120_000, quick: 4_000 };
+const REST_STEPS: Readonly<Record<Effort, number>> = { best: 40_000, cost: 40_000, quick: 2_000 };
+const FULL_STEPS: Readonly<Record<Effort, number>> = { best: 120_000, cost: 120_000, quick: 4_000 };
 
 /** @returns Few different patterns among the cheapest ways, or the lengths that no tube holds, or that are none. */
 export function cutStock(job: CuttingJob, effort: Effort = 'best'): CuttingResult {

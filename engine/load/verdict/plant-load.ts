@@ -1,25 +1,25 @@
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
-import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
+import type { Bed, Plant, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
 import { bedNine, bedPlaces } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
-import { isTooDark, lightClassOf } from '../light/light-class.ts';
-import { isEstablished, type Limit, limitOf } from './limit.ts';
-import { type Judged, type JudgedPlant, judgedPlant } from './judged.ts';
+import { lightClassOf } from '../light/light-class.ts';
+import { type Evidence, evidenceOf, verdictIf } from './evidence.ts';
+import type { Judged } from './judged.ts';
 import { nameOf } from '../../plan/names.ts';
 import { GRADE_WORDS, meanNine } from '../light/nine.ts';
 import { plantPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
-import { gravest, SHADED_SHARE } from '../leaf/judge.ts';
+import { SHADED_SHARE } from '../leaf/judge.ts';
 import type { Watering } from '../leaf/leaf.ts';
 import { spreadOn } from '../leaf/spread.ts';
 import { sentenceOf, unnamedSentence } from './sentence.ts';
 import { potLoad } from '../pot/pot-load.ts';
 import { rootWords } from '../pot/pot-words.ts';
-import type { Nine, PlantLoad, SideLoad } from '../types.ts';
-import { milderBy, verdictOf, worstOf } from './verdict.ts';
+import type { PlantLoad, SideLoad } from '../types.ts';
+import { worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
 import { wallHeats } from './wall-heat.ts';
 
@@ -85,21 +85,6 @@ function isJudgedApart(yard: Yard, season: Yard, feature: PlantFeature): boolean
   return season !== yard && rowOf(yard.plan, feature) !== undefined;
 }
 
-/** What a verdict rests on. */
-interface Evidence extends JudgedPlant {
-  readonly row: PlantRow | undefined;
-  readonly limit: Limit | undefined;
-  /** At the top; a bed's mean. */
-  readonly light: Nine;
-}
-
-function evidenceOf({ plan, scene, sky }: Yard, heat: HeatDay, feature: PlantFeature, light: Nine): Evidence {
-  const row = rowOf(plan, feature);
-  if (!row) return { row, limit: undefined, judged: [], dose: 0, light };
-  const limit = limitOf(plan, feature, row, heat.day.date);
-  return { row, limit, ...judgedPlant(plan, scene, sky, heat, feature, row, limit.celsius), light };
-}
-
 type Finding = Pick<
   PlantLoad,
   'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'close' | 'when' | 'from' | 'walls' | 'sentence'
@@ -121,10 +106,7 @@ function finding(
   }
   const worst = judged[worstOf(judged.map(({ scorch }) => scorch))];
   const { inHeat } = worst.scorch;
-  const milder = milderBy(row, isEstablished(plan, feature));
-  const tooDark = isTooDark(row, light);
-  const verdictIn = (of: 'inHeat' | 'cooler' | 'hotter') =>
-    verdictOf(gravest(judged.map(({ scorch }) => scorch[of])), milder, tooDark);
+  const verdictIn = (of: 'inHeat' | 'cooler' | 'hotter') => verdictIf(plan, feature, row, light, judged, of);
   const verdict = verdictIn('inHeat');
   const close = verdictIn('cooler') !== verdict || verdictIn('hotter') !== verdict;
   const run = inHeat === 'fine' ? null : worst.scorch.run;

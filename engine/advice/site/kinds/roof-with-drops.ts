@@ -11,7 +11,7 @@ import {
   type RoofForms,
 } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
-import { leavesLight, mayStand } from '../search/may-stand.ts';
+import { leavesLight, placeFor } from '../search/place-for.ts';
 import {
   type CurtainTables,
   curtainTables,
@@ -136,13 +136,14 @@ function searchForm(
       gains[RIGHT] = sumOfCurtain(lateral, i + a, j, b, low, high);
       const most = roof + gains[FRONT] + gains[BACK] + gains[LEFT] + gains[RIGHT];
       if (!contest.mayMatter(most) || !leavesLight(contest, light, i, j, a, b, most)) continue;
-      const place = nearest.of(i, j, a, b);
+      const lane = nearest.of(i, j, a, b);
       for (const { sides, indices, family: first } of sets) {
         let bound = roof;
         for (let k = 0; k < indices.length; k++) bound += gains[indices[k]];
-        const family = first + place;
-        if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, height, blocked, bound)) continue;
-        look.add(family, bound, dropPlace({ i, j, a, b, height }, sides, depth, density));
+        const family = first + lane;
+        if (!contest.beats(family, bound)) continue;
+        const place = placeFor(at, i, j, a, b, height, blocked, bound);
+        if (place !== 'no') look.add(family, bound, dropPlace({ i, j, a, b, height }, sides, depth, density), place);
       }
     }
     look.lookIfMany();

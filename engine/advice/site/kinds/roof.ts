@@ -2,7 +2,7 @@ import { roofOf, type RoofPlace } from '../search/candidates.ts';
 import type { Response } from '../search/harm-pairs.ts';
 import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
-import { leavesLight, mayStand } from '../search/may-stand.ts';
+import { leavesLight, placeFor } from '../search/place-for.ts';
 import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
 import type { Level, Turn } from '../search/turn.ts';
 import { sparedByRoof } from '../scoring/score.ts';
@@ -56,8 +56,8 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
         const bound = base + sumOver(plane, 0, width, i, j, a, b);
         const family = first + nearest.of(i, j, a, b);
         if (!contest.beats(family, bound) || !leavesLight(contest, light, i, j, a, b, bound)) continue;
-        if (!mayStand(at, i, j, a, b, height, blocked, bound)) continue;
-        look.add(family, bound, { i, j, a, b, height });
+        const place = placeFor(at, i, j, a, b, height, blocked, bound);
+        if (place !== 'no') look.add(family, bound, { i, j, a, b, height }, place);
       }
     }
     look.lookIfMany();

@@ -3,7 +3,7 @@ import { type CurtainPlace, screenOf } from '../search/candidates.ts';
 import type { TurnedResponse } from '../search/harm-pairs.ts';
 import { type AskedForms, cellsOf, falling, type ScreenForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
-import { mayStand } from '../search/may-stand.ts';
+import { placeFor } from '../search/place-for.ts';
 import { type CurtainSums, curtainTables, sumOfCurtain } from '../search/plane-sums.ts';
 import type { Turn } from '../search/turn.ts';
 import { sparedByCloth } from '../scoring/score.ts';
@@ -85,8 +85,9 @@ function searchAlong(
         const bound = sumOfCurtain(table, line, from, cells, low, high);
         const [i, j, a, b] = along === 'u' ? [from, line, cells, 0] : [line, from, 0, cells];
         const family = first + nearest.of(i, j, a, b);
-        if (!contest.beats(family, bound) || !mayStand(at, i, j, a, b, top, null, bound)) continue;
-        look.add(family, bound, { along, line, from, cells, bottom, top });
+        if (!contest.beats(family, bound)) continue;
+        const place = placeFor(at, i, j, a, b, top, null, bound);
+        if (place !== 'no') look.add(family, bound, { along, line, from, cells, bottom, top }, place);
       }
     }
     look.lookIfMany();

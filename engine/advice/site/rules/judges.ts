@@ -23,8 +23,9 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
     objections(cloth) {
       const objections = rules.objections(cloth);
       if (objections === 'ground' || hiding.isHidden(cloth)) return objections;
-      return [...objections, hiding.isGlimpsed(cloth) ? 'glimpsed' : 'hidden'];
+      return [...objections, 'hidden'];
     },
+    isGlimpsed: (cloth) => hiding.isGlimpsed(cloth),
     lateObjections(cloth) {
       const fitted = cloth.map((one) => prices.fit(one));
       if (fitted.includes(null)) return 'ground';
@@ -32,6 +33,11 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
       const sum = fitted.reduce((all, one) => all + (one?.cost ?? 0), 0);
       if (budget !== undefined && sum > budget) broken.push('budget');
       return broken;
+    },
+    isKeptFrom(cloth) {
+      const fitted = prices.fit(cloth);
+      if (fitted === null || (budget !== undefined && (fitted.cost ?? 0) > budget)) return true;
+      return guard !== null && !guard.leavesEnough([cloth]);
     },
     cost: (cloth) => moneyOf(cloth, prices.fit(cloth)),
     leastCost: (cloth) => moneyOf(cloth, prices.fitInTheOpen(cloth)),

@@ -31,6 +31,8 @@ export interface LightGuard {
    * is denser than suits a plant whose light it takes.
    */
   objections(cloth: readonly (Canopy | Screen)[]): readonly LightRule[];
+  /** Whether there are none: sooner told. */
+  leavesEnough(cloth: readonly (Canopy | Screen)[]): boolean;
   readonly plants: readonly Guarded[];
   /** Ids of all plants for which it is too dark with this cloth. */
   dark(cloth: readonly (Canopy | Screen)[]): ReadonlySet<string>;
@@ -78,25 +80,35 @@ export function lightGuard(yard: Yard, suits: boolean, progress?: Progress): Lig
       rays,
     });
   }
+  const inTurn = [...all];
   return {
     plants: all,
     objections(cloth) {
       const sheets = cloth.flatMap(clothSheets);
-      const density = Math.max(...sheets.map(({ share }) => 1 - share));
       const broken = new Set<LightRule>();
-      for (let k = 0; k < all.length && broken.size < 2; k++) {
-        const { light, density: over } = mayTake(all[k], density);
-        const taken = lightTaken(all[k], sheets, Math.min(light, over));
-        if (taken > light) broken.add('light');
-        if (taken > over) broken.add('density');
-      }
+      for (let k = 0; k < inTurn.length && broken.size < 2; k++)
+        for (const rule of brokenFor(inTurn[k], sheets)) broken.add(rule);
       return [...broken];
+    },
+    leavesEnough(cloth) {
+      const sheets = cloth.flatMap(clothSheets);
+      const wronged = inTurn.findIndex((plant) => brokenFor(plant, sheets).length > 0);
+      // Cloth is asked about in swarms: who went short of light under one is asked first about the next.
+      if (wronged > 0) inTurn.unshift(...inTurn.splice(wronged, 1));
+      return wronged < 0;
     },
     dark(cloth) {
       const sheets = cloth.flatMap(clothSheets);
       return new Set(all.filter((plant) => isDarkUnder(plant, sheets)).map(({ id }) => id));
     },
   };
+}
+
+/** The rules that sheets which hang all at once break for one plant. */
+function brokenFor(plant: Guarded, sheets: readonly ClothSheet[]): LightRule[] {
+  const { light, density } = mayTake(plant, Math.max(...sheets.map(({ share }) => 1 - share)));
+  const taken = lightTaken(plant, sheets, Math.min(light, density));
+  return [...(taken > light ? ['light' as const] : []), ...(taken > density ? ['density' as const] : [])];
 }
 
 function isDarkUnder(plant: Guarded, sheets: readonly ClothSheet[]): boolean {
@@ -115,8 +127,11 @@ export function mayTake(
   };
 }
 
-/** Light that cloth takes; how much more than `most` is not told. [mol/m² a day] */
+/** Light that cloth takes; how far below or above `most` it stays is not told. [mol/m² a day] */
 function lightTaken({ rays }: Guarded, sheets: readonly ClothSheet[], most: number): number {
+  let atMost = 0;
+  for (let k = 0; k < rays.length && atMost <= most; k++) atMost += rays[k].mostTakenBy(sheets);
+  if (atMost <= most) return atMost;
   let taken = 0;
   for (let k = 0; k < rays.length && taken <= most; k++) taken += rays[k].takenBy(sheets);
   return taken;

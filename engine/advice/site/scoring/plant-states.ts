@@ -1,15 +1,20 @@
 import { createPointCaster, type PointCaster } from '../../../cast/points/point-caster.ts';
-import { type PlantHarm, plantHarm } from '../../../load/verdict/harm-of.ts';
+import { bedNine, type BedPlaces, bedPlaces, bedScorches } from '../../../load/verdict/bed-load.ts';
+import { verdictIf } from '../../../load/verdict/evidence.ts';
+import { plantHarm } from '../../../load/verdict/harm-of.ts';
+import { judgedAt, type JudgedPlant, judgedPlant } from '../../../load/verdict/judged.ts';
+import { limitOf } from '../../../load/verdict/limit.ts';
+import { type PlantPoints, plantPoints } from '../../../load/verdict/plant-points.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
+import { meanNine } from '../../../load/light/nine.ts';
 import { createWallsRound, type WallsRound } from '../../../load/leaf/walls/walls-round.ts';
-import { plantLoad } from '../../../load/verdict/plant-load.ts';
-import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
-import type { Outcome, PlantLoad } from '../../../load/types.ts';
-import type { Yard } from '../../../load/yard.ts';
-import type { Canopy, Screen } from '../../../plan/types.ts';
-import { unitsOf } from '../../../plan/units.ts';
+import type { Outcome } from '../../../load/types.ts';
+import { nineAt, type Yard } from '../../../load/yard.ts';
+import { worthOf } from '../../../plan/defaults.ts';
+import type { Canopy, Plan, PlantRow, Screen } from '../../../plan/types.ts';
 import { buildScene, clothSheets } from '../../../scene/build.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather.ts';
@@ -38,36 +43,86 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
   const { plan, scene } = season;
   const found = heatDaysOf(plan, scene, weather);
   if (!found.ok) return found;
-  const hottest = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
-  if (!hottest.ok) return hottest;
+  const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
+  if (!heatwave.ok) return heatwave;
   const walls = createWallsRound(scene);
   const yard: Yard = { ...season, caster: rememberingCaster(season.caster), sky: createSkyViewer(scene, walls) };
-  const [heats, heatwave] = [found.value, hottest.value];
-  const plants = plantFeatures(plan);
+  // The heatwave day is one of the heat days; what is found for these then serves both.
+  const hottest = found.value.findIndex(({ day }) => day.date === heatwave.value.day.date);
+  const plants = plantFeatures(plan).map((feature) => ({ feature, places: placesOf(plan, feature) }));
   return {
     ok: true,
     value: {
       under(cloth, tell) {
         const under = yardUnder(yard, walls, cloth);
-        const heatsUnder = heats.map((heat) => heatDayIn(under, heat));
-        const heatwaveUnder = heatDayIn(under, heatwave);
-        const standings: PlantStanding[] = [];
-        for (const feature of plants) {
-          const load = plantLoad(under, heatwaveUnder, feature, unitsOf(plan));
-          const harm = plantHarm(under.plan, under.scene, under.sky, heatsUnder, heatwave.day.date, feature);
-          const row = rowOf(plan, feature);
-          standings.push({
-            id: feature.id,
-            worth: harm?.worth ?? 0,
-            state: stateOf(load, harm),
-            tooDark: row !== undefined && isTooDark(row, topOf(load)),
-          });
-          tell?.(standings.length / plants.length);
-        }
-        return standings;
+        const heats = found.value.map((heat) => heatDayIn(under, heat));
+        const heatwaveUnder = heats[hottest] ?? heatDayIn(under, heatwave.value);
+        return plants.map((plant, k) => {
+          const standing = standingIn(under, heats, heatwaveUnder, plant);
+          tell?.((k + 1) / plants.length);
+          return standing;
+        });
       },
     },
   };
+}
+
+/** A plant and where it is judged: found once, whatever hangs over it. */
+interface Placed {
+  readonly feature: PlantFeature;
+  /** A bed's cells, or the points round a crown. */
+  readonly places: BedPlaces | PlantPoints;
+}
+
+function placesOf(plan: Plan, feature: PlantFeature): Placed['places'] {
+  return feature.kind === 'bed' ? bedPlaces(plan, feature) : plantPoints(plan, feature);
+}
+
+function standingIn(
+  yard: Yard,
+  heats: readonly HeatDay[],
+  heatwave: HeatDay,
+  { feature, places }: Placed,
+): PlantStanding {
+  const nines =
+    'points' in places ? places.points.map(({ point }) => nineAt(yard, point, places.own)) : [bedNine(yard, places)];
+  const [top] = nines;
+  const row = rowOf(yard.plan, feature);
+  const scorched = row && scorchedOn(yard, heats, heatwave, { feature, places }, row);
+  return {
+    id: feature.id,
+    worth: worthOf(feature),
+    state: {
+      ...meanNine(nines),
+      harm: scorched?.harm ?? null,
+      scorchDose: scorched?.dose ?? null,
+      peak: scorched ? Math.max(...scorched.judged.map(({ scorch }) => scorch.thirsty)) : null,
+      verdict: row && scorched ? verdictIf(yard.plan, feature, row, top, scorched.judged, 'inHeat') : null,
+      topLight: top.dailyLight,
+      topSunHours: top.sunHours,
+    },
+    tooDark: row !== undefined && isTooDark(row, top),
+  };
+}
+
+/** Its leaves on the heatwave day, and its harm over all heat days. [K·h/day] */
+function scorchedOn(
+  { plan, scene, sky }: Yard,
+  heats: readonly HeatDay[],
+  heatwave: HeatDay,
+  { feature, places }: Placed,
+  row: PlantRow,
+): JudgedPlant & { readonly harm: number } {
+  const limit = limitOf(plan, feature, row, heatwave.day.date).celsius;
+  if ('points' in places) {
+    const harm = plantHarm(plan, scene, sky, heats, heatwave.day.date, feature)?.harm ?? 0;
+    return { ...judgedPlant(plan, scene, sky, heatwave, feature, row, limit), harm };
+  }
+  const scorches = bedScorches(scene, sky, places, row, limit, heats);
+  const harm = scorches.reduce((sum, { dose }) => sum + dose, 0) / heats.length;
+  const { dose, worst } =
+    scorches[heats.indexOf(heatwave)] ?? bedScorches(scene, sky, places, row, limit, [heatwave])[0];
+  return { judged: [judgedAt(heatwave, sky, row, limit, { side: null, point: worst })], dose, harm };
 }
 
 /** The yard with cloth in it. Cloth that hangs all year changes neither the samples nor which days are alike. */
@@ -113,30 +168,5 @@ function casterUnder(caster: PointCaster, sheets: readonly ClothSheet[]): PointC
       caster.dim(point, sheets, shares);
       return shares;
     },
-  };
-}
-
-function topOf(load: PlantLoad): PlantLoad | NonNullable<PlantLoad['sides']>[number] {
-  return load.sides?.[0] ?? load;
-}
-
-function stateOf(load: PlantLoad, harm: PlantHarm | null): PlantState {
-  const top = topOf(load);
-  return {
-    sunHours: load.sunHours,
-    morningHours: load.morningHours,
-    afternoonHours: load.afternoonHours,
-    hotHours: load.hotHours,
-    beamDose: load.beamDose,
-    hotLoad: load.hotLoad,
-    dailyLight: load.dailyLight,
-    skyView: load.skyView,
-    grade: load.grade,
-    harm: harm?.harm ?? null,
-    scorchDose: load.scorchDose,
-    peak: load.peak,
-    verdict: load.verdict,
-    topLight: top.dailyLight,
-    topSunHours: top.sunHours,
   };
 }

@@ -14,10 +14,17 @@ export interface Scored {
 
 /** What judges a candidate besides its bound, the cheap questions first. */
 export interface Judges {
-  /** 'ground' where it cannot stand, else the rules it breaks by its place and height. */
+  /**
+   * 'ground' where it cannot stand, else the rules it breaks by its place and height; 'hidden' stands for 'glimpsed'
+   * too.
+   */
   objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
+  /** Whether what is seen of it is little. */
+  isGlimpsed(cloth: Canopy | Screen): boolean;
   /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
   lateObjections(cloth: readonly (Canopy | Screen)[]): 'ground' | readonly SiteRule[];
+  /** Whether any of them forbids one cloth alone: sooner told. */
+  isKeptFrom(cloth: Canopy | Screen): boolean;
   /** What it costs where it stands, as `Scored.cost`; Infinity: it cannot be built. */
   cost(cloth: Canopy | Screen): number;
   /** The same at the place of its form where it is cheapest. */
@@ -121,13 +128,13 @@ export class Contest {
       this.unseen = Math.max(this.unseen, bound);
       return;
     }
-    const early = this.judges.objections(cloth);
+    const early = this.earlyObjections(cloth, bound);
     if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) {
       this.forbidden++;
       return;
     }
     // What breaks one rule is no candidate if it breaks a second: that is quicker to ask than what it spares.
-    if (early.length === 1 && !this.keepsLate(cloth)) {
+    if (early.length === 1 && this.judges.isKeptFrom(cloth)) {
       this.forbidden++;
       return;
     }
@@ -146,6 +153,13 @@ export class Contest {
       this.forbidden++;
       this.keepWithout(late[0], entry);
     } else if (spared > this.threshold(lane, entry.cost, cautioned)) this.win(lane, entry);
+  }
+
+  /** As the judges', but for how much is seen of what cannot matter. */
+  private earlyObjections(cloth: Canopy | Screen, bound: number): 'ground' | readonly SiteRule[] {
+    const early = this.judges.objections(cloth);
+    const isSeen = early.length === 1 && early[0] === 'hidden';
+    return isSeen && this.beatsWithout('glimpsed', bound) && this.judges.isGlimpsed(cloth) ? ['glimpsed'] : early;
   }
 
   /** Whether more may be scored. */
@@ -199,10 +213,5 @@ export class Contest {
 
   private toBeatWithout(rule: SiteRule): number {
     return WORTH_A_PRICE * Math.max(this.leader, this.without.get(rule)?.spared ?? 0) + ROUNDING;
-  }
-
-  private keepsLate(cloth: Canopy | Screen): boolean {
-    const late = this.judges.lateObjections([cloth]);
-    return late !== 'ground' && late.length === 0;
   }
 }

@@ -1,6 +1,7 @@
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import type { ClothKind } from '../types.ts';
 import type { Contest } from './contest.ts';
+import { mayMatter, type Place } from './place-for.ts';
 
 /** Candidates worth a look are gathered up to about this many before they are looked at. */
 const GATHERED = 4_000;
@@ -8,35 +9,36 @@ const GATHERED = 4_000;
 const LOOKS_A_WORD = 50;
 
 /** What a look needs to know about places of one kind of cloth. */
-export interface Sort<Place> {
+export interface Sort<Where> {
   readonly kind: ClothKind;
-  clothAt(place: Place): Canopy | Screen;
+  clothAt(where: Where): Canopy | Screen;
   /** On the search's points. [K·h/day] */
-  sparedAt(place: Place): number;
+  sparedAt(where: Where): number;
 }
 
-interface Candidate<Place> {
+interface Candidate<Where> {
   readonly family: number;
   readonly bound: number;
+  readonly where: Where;
   readonly place: Place;
 }
 
 /** Gathers candidates whose bound is worth a look and enters them in the contest, the most promising first. */
-export class Lookout<Place> {
-  private gathered: Candidate<Place>[] = [];
+export class Lookout<Where> {
+  private gathered: Candidate<Where>[] = [];
   private looks = 0;
   private readonly contest: Contest;
-  private readonly sort: Sort<Place>;
+  private readonly sort: Sort<Where>;
   private readonly tell: () => void;
 
-  constructor(contest: Contest, sort: Sort<Place>, tell: () => void) {
+  constructor(contest: Contest, sort: Sort<Where>, tell: () => void) {
     this.contest = contest;
     this.sort = sort;
     this.tell = tell;
   }
 
-  add(family: number, bound: number, place: Place): void {
-    this.gathered.push({ family, bound, place });
+  add(family: number, bound: number, where: Where, place: Place): void {
+    this.gathered.push({ family, bound, where, place });
   }
 
   /** Looks if many are gathered: their scores raise what the next must beat. */
@@ -46,9 +48,13 @@ export class Lookout<Place> {
 
   look(): void {
     const { contest, sort } = this;
-    for (const { family, bound, place } of this.gathered.sort((a, b) => b.bound - a.bound)) {
+    for (const { family, bound, where, place } of this.gathered.sort((a, b) => b.bound - a.bound)) {
       if (!contest.beats(family, bound)) continue;
-      contest.enter(family, sort.kind, sort.clothAt(place), bound, () => sort.sparedAt(place));
+      if (!mayMatter(contest, place, bound)) {
+        contest.forbidden++;
+        continue;
+      }
+      contest.enter(family, sort.kind, sort.clothAt(where), bound, () => sort.sparedAt(where));
       if (++this.looks % LOOKS_A_WORD === 0) this.tell();
     }
     this.gathered = [];

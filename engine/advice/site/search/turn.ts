@@ -1,7 +1,6 @@
 import type { Plan, PlanPoint } from '../../../plan/types.ts';
 import { type GroundMask, groundMask } from '../rules/ground-mask.ts';
-import type { LightGuard } from '../rules/light-left.ts';
-import { type LightPlane, lightPlanes } from '../rules/light-planes.ts';
+import { type LightPlane, lightPlanes, type LightTakers } from '../rules/light-planes.ts';
 import type { YardRules } from '../rules/yard-rules.ts';
 import type { Contest } from './contest.ts';
 import { NearestPlaces } from './nearest-places.ts';
@@ -24,8 +23,8 @@ export interface Search {
   readonly places: readonly PlanPoint[];
   readonly contest: Contest;
   readonly rules: YardRules;
-  /** `null`: the plants' light is not guarded. */
-  readonly guard: LightGuard | null;
+  /** What roofs take of the plants' light; `null`: it is not guarded. */
+  readonly takers: LightTakers | null;
   /** Height cap; Infinity: none. [m] */
   readonly cap: number;
   /** How tall a thing may stand unseen at a point [m]; `null`: it may be seen. */
@@ -76,14 +75,15 @@ export interface Level {
 }
 
 /** Lays out one level after the other in the same room: a level is gone when the next is asked for. */
-export function levelsOf({ turned, rays, pairs, mask, guard }: Turn): (height: number) => Level {
+export function levelsOf({ turned, rays, pairs, mask, takers }: Turn): (height: number) => Level {
   const size = (turned.columns + 1) * (turned.rows + 1);
   const plane = new Float64Array(size);
   const sky = new Float64Array(size * pairs.views.length);
-  const lightAt = guard && lightPlanes(guard, turned);
+  const lightAt = takers && lightPlanes(takers, turned);
   return (height) => {
     let laidFor: number | null = null;
     const lights = new Map<number, LightPlane | null>();
+    const lightOf = lightAt && lightAt(height);
     return {
       height,
       crossings: planeCrossings(rays, pairs, height),
@@ -91,7 +91,7 @@ export function levelsOf({ turned, rays, pairs, mask, guard }: Turn): (height: n
       plane,
       light(density) {
         let light = lights.get(density);
-        if (light === undefined) lights.set(density, (light = lightAt && lightAt(height, density)));
+        if (light === undefined) lights.set(density, (light = lightOf && lightOf(density)));
         return light;
       },
       sky(density) {

@@ -1,0 +1,76 @@
+import type { LightPlane } from '../rules/light-planes.ts';
+import type { Contest } from './contest.ts';
+import type { Turn } from './turn.ts';
+
+/**
+ * What can be told from nodes alone of a place for cloth: 'no' place at all, one that may keep every rule, or one that
+ * breaks a rule and would be the best without it ('hidden' stands for 'glimpsed' too).
+ */
+export type Place = 'no' | 'free' | 'hidden' | 'height';
+
+/**
+ * What kind of place cloth over a × b cells has (a screen: one of them 0) whose top is at a height.
+ * @param blocked nodes that a roof may not cover; `null`: it is no roof
+ * @param bound what the cloth spares at most [K·h/day]
+ */
+export function placeFor(
+  { mask, contest, cap, hiddenHeight }: Turn,
+  i: number,
+  j: number,
+  a: number,
+  b: number,
+  height: number,
+  blocked: Int32Array | null,
+  bound: number,
+): Place {
+  const isSeen =
+    hiddenHeight !== null &&
+    !(
+      mask.isHidden(i, j, height) &&
+      mask.isHidden(i + a, j, height) &&
+      mask.isHidden(i, j + b, height) &&
+      mask.isHidden(i + a, j + b, height)
+    );
+  const isTooHigh = height > cap;
+  const place = !isSeen && !isTooHigh ? 'free' : isSeen && isTooHigh ? 'no' : isSeen ? 'hidden' : 'height';
+  const fits =
+    mayMatter(contest, place, bound) &&
+    (blocked === null || mask.isClear(blocked, i, j, a, b)) &&
+    mask.cornersFit(i, j, a, b);
+  if (fits) return place;
+  contest.forbidden++;
+  return 'no';
+}
+
+/** Whether cloth at such a place may win, or be the best without the rule that it breaks. */
+export function mayMatter(contest: Contest, place: Place, bound: number): boolean {
+  switch (place) {
+    case 'no':
+      return false;
+    case 'free':
+      return true;
+    case 'hidden':
+      return contest.beatsWithout('hidden', bound) || contest.beatsWithout('glimpsed', bound);
+    case 'height':
+      return contest.beatsWithout('height', bound);
+  }
+}
+
+/**
+ * Whether a roof over a × b cells may leave the plants their light, or would be the best if it need not.
+ * @param bound what the cloth spares at most [K·h/day]
+ */
+export function leavesLight(
+  contest: Contest,
+  light: LightPlane | null,
+  i: number,
+  j: number,
+  a: number,
+  b: number,
+  bound: number,
+): boolean {
+  const broken = light === null ? null : light.broken(i, j, a, b);
+  if (broken === null || contest.beatsWithout(broken, bound)) return true;
+  contest.forbidden++;
+  return false;
+}
