@@ -48,7 +48,7 @@ export interface Design extends Held {
   readonly cost: Cost;
 }
 
-export interface Refused {
+interface Refused {
   readonly ok: false;
   readonly problems: readonly Problem[];
 }
