@@ -50,10 +50,18 @@ export function seenOver(sight: SightLines, plan: Plan, cloths: readonly (Canopy
     });
 }
 
-/** Whether nobody sees any of the cloth: the same as every entry of `seenFrom` hidden, and sooner told. */
-export function isUnseen(sight: SightLines, cloth: Canopy | Screen): boolean {
-  const points = topEdge(cloth);
-  return sight.eyes.every((_, k) => points.every(([x, y, z]) => seenAbove(sight, k, [x, y], z, NOTHING) <= NOTHING));
+/** Tells whether nobody sees any of a cloth: the same as every entry of `seenFrom` hidden, and sooner told. */
+export function createUnseen(sight: SightLines): (cloth: Canopy | Screen) => boolean {
+  // Cloth is asked about in swarms: who saw the last one is asked first about the next.
+  const inTurn = [...sight.eyes.keys()];
+  return (cloth) => {
+    const points = topEdge(cloth);
+    const seenBy = inTurn.findIndex((k) =>
+      points.some(([x, y, z]) => seenAbove(sight, k, [x, y], z, NOTHING) > NOTHING),
+    );
+    if (seenBy > 0) inTurn.unshift(...inTurn.splice(seenBy, 1));
+    return seenBy < 0;
+  };
 }
 
 /**

@@ -99,7 +99,7 @@ export function searchRoofsWithDrops(at: Turn, level: Level, response: TurnedRes
     {
       kind: 'roof with drops',
       clothAt: ({ roof, drops }) => roofOf(turned, roof, density, drops),
-      sparedAt: (place) => sparedByCloth(rays, pairs, response, place.roof, place.curtains),
+      sparedAt: (place, enough) => sparedByCloth(rays, pairs, response, place.roof, place.curtains, enough),
     },
     at.tell,
   );
@@ -141,7 +141,7 @@ function searchForm(
         let bound = roof;
         for (let k = 0; k < indices.length; k++) bound += gains[indices[k]];
         const family = first + lane;
-        if (!contest.beats(family, bound)) continue;
+        if (!contest.mayBeat(family, bound)) continue;
         const place = placeFor(at, i, j, a, b, height, blocked, bound);
         if (place !== 'no') look.add(family, bound, dropPlace({ i, j, a, b, height }, sides, depth, density), place);
       }

@@ -29,7 +29,7 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
     {
       kind: 'roof',
       clothAt: (place) => roofOf(turned, place, density),
-      sparedAt: (place) => sparedByRoof(rays, pairs, response, crossings, level.sky(density), place),
+      sparedAt: (place, enough) => sparedByRoof(rays, pairs, response, crossings, level.sky(density), place, enough),
     },
     at.tell,
   );
@@ -55,7 +55,7 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
         if (i + a > columns || j + b > rows) continue;
         const bound = base + sumOver(plane, 0, width, i, j, a, b);
         const family = first + nearest.of(i, j, a, b);
-        if (!contest.beats(family, bound) || !leavesLight(contest, light, i, j, a, b, bound)) continue;
+        if (!contest.mayBeat(family, bound) || !leavesLight(contest, light, i, j, a, b, bound)) continue;
         const place = placeFor(at, i, j, a, b, height, blocked, bound);
         if (place !== 'no') look.add(family, bound, { i, j, a, b, height }, place);
       }

@@ -55,7 +55,7 @@ export function searchScreens(at: Turn, response: TurnedResponse): void {
     {
       kind: 'screen',
       clothAt: (place) => screenOf(turned, place, density),
-      sparedAt: (place) => sparedByCloth(rays, pairs, response, null, [place]),
+      sparedAt: (place, enough) => sparedByCloth(rays, pairs, response, null, [place], enough),
     },
     at.tell,
   );
@@ -85,7 +85,7 @@ function searchAlong(
         const bound = sumOfCurtain(table, line, from, cells, low, high);
         const [i, j, a, b] = along === 'u' ? [from, line, cells, 0] : [line, from, 0, cells];
         const family = first + nearest.of(i, j, a, b);
-        if (!contest.beats(family, bound)) continue;
+        if (!contest.mayBeat(family, bound)) continue;
         const place = placeFor(at, i, j, a, b, top, null, bound);
         if (place !== 'no') look.add(family, bound, { along, line, from, cells, bottom, top }, place);
       }

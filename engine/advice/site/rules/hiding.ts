@@ -1,7 +1,7 @@
 import type { Canopy, Plan, PlanPoint, Screen } from '../../../plan/types.ts';
 import { hiddenHeightAt, sightLinesOf } from '../../sight/hidden-height.ts';
 import { type EyeReach, eyeReaches, seenBy } from '../../sight/hidden-heights.ts';
-import { isSeenLittle, isUnseen, type SeenFrom, seenOver } from '../../sight/seen.ts';
+import { createUnseen, isSeenLittle, type SeenFrom, seenOver } from '../../sight/seen.ts';
 
 /** Seen a little: from no more of an onlooker's line than this share, or no more of the cloth than this. Our choice. */
 const LITTLE_OF_LINE = 0.1;
@@ -33,13 +33,14 @@ export function hidingOf(plan: Plan, hideFrom?: readonly string[], little = fals
   const from = hideFrom ?? reaches.filter(({ canBeHiddenFrom }) => canBeHiddenFrom).map(({ id }) => id);
   const bound = seenBy(plan, from);
   const sight = sightLinesOf(bound);
+  const isUnseen = createUnseen(sight);
   const isGlimpsed = (cloth: Canopy | Screen) => isSeenLittle(sight, cloth, LITTLE_OF_LINE, LITTLE_SHOWS);
   return {
     from,
     little,
     unbound: reaches.filter(({ canBeHiddenFrom }) => !canBeHiddenFrom),
     heightAt: (at) => hiddenHeightAt(sight, at).height,
-    isHidden: (cloth) => isUnseen(sight, cloth) || (little && isGlimpsed(cloth)),
+    isHidden: (cloth) => isUnseen(cloth) || (little && isGlimpsed(cloth)),
     isGlimpsed,
     seenFrom: (cloth) => seenOver(sight, bound, [cloth]),
   };

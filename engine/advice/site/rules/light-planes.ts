@@ -84,7 +84,7 @@ export function lightPlanes(
   };
 }
 
-/** Place in a table of sums of the cell in which each ray crosses the plane at a height; 0, which counts for nothing. */
+/** Place in a table of sums of the cell in which each ray crosses the plane at a height; 0 counts for nothing. */
 function crossedCells({ point, x, y, z }: PointRays, lattice: TurnedLattice, height: number): Int32Array {
   const { columns, rows, step, u0, v0, sin, cos } = lattice;
   const cells = new Int32Array(z.length);

@@ -7,7 +7,11 @@ import { firstFrom, type TurnedRays } from '../search/turned-rays.ts';
 const TOUCH = 1e-9;
 const EDGE = 1e-9;
 
-/** What a roof alone spares. @param sky `skySums` at its height [K·h/day] */
+/**
+ * What a roof alone spares. [K·h/day]
+ * @param sky `skySums` at its height
+ * @param enough what spares no more is not worked out to the end: some value of at most that is told
+ */
 export function sparedByRoof(
   rays: TurnedRays,
   pairs: HarmPairs,
@@ -15,13 +19,15 @@ export function sparedByRoof(
   { cellU, cellV }: PlaneCrossings,
   sky: Float64Array,
   { i, j, a, b, height }: RoofPlace,
+  enough = -Infinity,
 ): number {
   const { density, terms } = response;
+  const most = pairs.harm - enough;
   const width = rays.lattice.columns + 1;
   const size = width * (rays.lattice.rows + 1);
   const [right, front] = [i + a, j + b];
   let harm = 0;
-  for (let view = 0; view < pairs.views.length; view++) {
+  for (let view = 0; view < pairs.views.length && harm < most; view++) {
     const { skyView } = pairs.views[view];
     let taken = sumOver(sky, view * size, width, i, j, a, b);
     if (height > rays.pointZ[view] && isWithin(rays.pointU[view], i, right) && isWithin(rays.pointV[view], j, front))
@@ -35,22 +41,27 @@ export function sparedByRoof(
   return pairs.harm - harm;
 }
 
-/** What a roof (or none) and curtains of one density spare together. [K·h/day] */
+/**
+ * What a roof (or none) and curtains of one density spare together. [K·h/day]
+ * @param enough as of `sparedByRoof`
+ */
 export function sparedByCloth(
   rays: TurnedRays,
   pairs: HarmPairs,
   response: Response,
   roof: RoofPlace | null,
   curtains: readonly CurtainPlace[],
+  enough = -Infinity,
 ): number {
   const { density, terms } = response;
+  const most = pairs.harm - enough;
   const { fan } = rays;
   const hides = skyHides(rays, density);
   const skyCount = rays.skyZ.length;
   const ground = groundOf(roof, curtains);
   const bearings: Bearings = { round: false, rightU: 0, rightV: 0, leftU: 0, leftV: 0 };
   let harm = 0;
-  for (let view = 0; view < pairs.views.length; view++) {
+  for (let view = 0; view < pairs.views.length && harm < most; view++) {
     const { sky, skyView } = pairs.views[view];
     const u = rays.pointU[view];
     const v = rays.pointV[view];

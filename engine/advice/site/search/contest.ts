@@ -32,6 +32,9 @@ export interface Judges {
   isCautioned(cloth: Canopy | Screen): boolean;
 }
 
+/** What `Judges.lateObjections` may name. */
+const LATE_RULES: readonly SiteRule[] = ['light', 'density', 'budget'];
+
 /** What a rule costs is told to this: what spares less more without it is not looked for. Our choice. */
 const WORTH_A_PRICE = 1.02;
 /** Bounds are sums in another order than scores. */
@@ -105,8 +108,13 @@ export class Contest {
     return bound > this.least;
   }
 
-  /** Whether a bound is worth a closer look. */
-  beats(family: number, bound: number): boolean {
+  /** Whether a bound may be worth a closer look: all that can be told where nobody asked for the price yet. */
+  mayBeat(family: number, bound: number): boolean {
+    return bound > this.toBeat[family];
+  }
+
+  /** Whether it is. Asks for the price, which is dear. */
+  private beats(family: number, bound: number): boolean {
     if (bound <= this.toBeat[family]) return false;
     const asked = this.families[family];
     if (asked.cost !== null) return true;
@@ -122,8 +130,17 @@ export class Contest {
     return bound > this.toBeatWithout(rule);
   }
 
-  /** @param score works out what the candidate spares; called only where it may matter */
-  enter(family: number, kind: ClothKind, cloth: Canopy | Screen, bound: number, score: () => number): void {
+  /**
+   * @param score works out what the candidate spares, or, where that is no more than `enough`, some value of at most
+   *   that; called only where it may matter
+   */
+  enter(
+    family: number,
+    kind: ClothKind,
+    cloth: Canopy | Screen,
+    bound: number,
+    score: (enough: number) => number,
+  ): void {
     if (!this.isOpen) {
       this.unseen = Math.max(this.unseen, bound);
       return;
@@ -133,26 +150,38 @@ export class Contest {
       this.forbidden++;
       return;
     }
+    if (!this.beats(family, bound)) return;
     // What breaks one rule is no candidate if it breaks a second: that is quicker to ask than what it spares.
     if (early.length === 1 && this.judges.isKeptFrom(cloth)) {
       this.forbidden++;
       return;
     }
-    const spared = score();
+    const enough = early.length === 0 ? this.toBeat[family] : this.toBeatWithout(early[0]);
+    const spared = score(enough);
     this.scored++;
-    if (early.length === 0 && spared <= this.toBeat[family]) return;
+    if (spared <= enough) return;
     const { lane, cautioned } = this.families[family];
-    const entry: Scored = { cloth, kind, spared, cost: this.judges.cost(cloth), cautioned };
+    const entry = (): Scored => ({ cloth, kind, spared, cost: this.judges.cost(cloth), cautioned });
     if (early.length === 1) {
-      this.keepWithout(early[0], entry);
+      this.keepWithout(early[0], entry());
       return;
     }
+    const late = this.lateObjections(cloth, spared);
+    if (late === null) {
+      const scored = entry();
+      if (spared > this.threshold(lane, scored.cost, cautioned)) this.win(lane, scored);
+      return;
+    }
+    this.forbidden++;
+    if (late.length === 1) this.keepWithout(late[0], entry());
+  }
+
+  /** The rules it breaks; none where that cannot matter; `null`: it keeps all. */
+  private lateObjections(cloth: Canopy | Screen, spared: number): readonly SiteRule[] | null {
+    if (!this.judges.isKeptFrom(cloth)) return null;
+    if (!LATE_RULES.some((rule) => this.beatsWithout(rule, spared))) return [];
     const late = this.judges.lateObjections([cloth]);
-    if (late === 'ground' || late.length > 1) this.forbidden++;
-    else if (late.length === 1) {
-      this.forbidden++;
-      this.keepWithout(late[0], entry);
-    } else if (spared > this.threshold(lane, entry.cost, cautioned)) this.win(lane, entry);
+    return late === 'ground' ? [] : late;
   }
 
   /** As the judges', but for how much is seen of what cannot matter. */

@@ -12,8 +12,8 @@ const LOOKS_A_WORD = 50;
 export interface Sort<Where> {
   readonly kind: ClothKind;
   clothAt(where: Where): Canopy | Screen;
-  /** On the search's points. [K·h/day] */
-  sparedAt(where: Where): number;
+  /** On the search's points; of what spares no more than `enough` some value of at most that. [K·h/day] */
+  sparedAt(where: Where, enough: number): number;
 }
 
 interface Candidate<Where> {
@@ -49,12 +49,12 @@ export class Lookout<Where> {
   look(): void {
     const { contest, sort } = this;
     for (const { family, bound, where, place } of this.gathered.sort((a, b) => b.bound - a.bound)) {
-      if (!contest.beats(family, bound)) continue;
+      if (!contest.mayBeat(family, bound)) continue;
       if (!mayMatter(contest, place, bound)) {
         contest.forbidden++;
         continue;
       }
-      contest.enter(family, sort.kind, sort.clothAt(where), bound, () => sort.sparedAt(where));
+      contest.enter(family, sort.kind, sort.clothAt(where), bound, (enough) => sort.sparedAt(where, enough));
       if (++this.looks % LOOKS_A_WORD === 0) this.tell();
     }
     this.gathered = [];

@@ -2,7 +2,7 @@ import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { hiddenHeightAt, sightLinesOf } from '../../../../engine/advice/sight/hidden-height.ts';
 import { eyeReaches, hiddenHeights } from '../../../../engine/advice/sight/hidden-heights.ts';
-import { isUnseen, seenFrom, topEdge } from '../../../../engine/advice/sight/seen.ts';
+import { createUnseen, seenFrom, topEdge } from '../../../../engine/advice/sight/seen.ts';
 import { seenWords } from '../../../../engine/advice/sight/words.ts';
 import { hidingOf } from '../../../../engine/advice/site/rules/hiding.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -173,7 +173,7 @@ it('the search, the options, the map and the words never disagree on who sees a 
       eyes.map(({ id }) => id),
     );
     expect(all.isHidden(cloth)).toBe(options.every(({ hidden }) => hidden));
-    expect(isUnseen(sightLinesOf(plan), cloth)).toBe(all.isHidden(cloth));
+    expect(createUnseen(sightLinesOf(plan))(cloth)).toBe(all.isHidden(cloth));
   }
   for (const count of Object.values(seen)) expect(count).toBeGreaterThan(10);
 });
