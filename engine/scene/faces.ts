@@ -4,17 +4,32 @@ import { SEGMENT, unionOutline } from './outline.ts';
 import type { Occluder, Ring } from './solids.ts';
 import { TOUCH } from './ties.ts';
 
-/** Upright faces, outward to the right of a → b, or level ones, cut into parts along and up (or across). */
+/** How a face is cut into parts along and up (or across). */
 interface Cut {
-  readonly id: string;
-  readonly reflects: number;
   /** Number of its first patch, and how many it has along and up; a level face has as many again for its underside. */
   readonly first: number;
   readonly along: number;
   readonly up: number;
 }
 
-interface Side extends Cut {
+interface Cuts {
+  /** Into patches as small as asked for, and into finer ones for what looks at it from close by. */
+  readonly coarse: Cut;
+  readonly fine: Cut;
+}
+
+interface Face extends Cuts {
+  readonly id: string;
+  readonly reflects: number;
+}
+
+/** A leaf against a wall sees most of its light from one coarse patch, half of it perhaps in the leaf's own shadow. */
+const FINER = 5;
+/** Nearer than so many coarse patches the fine ones are met. */
+const NEAR = 2;
+
+/** Upright, outward to the right of a → b. */
+interface Side extends Face {
   readonly ax: number;
   readonly ay: number;
   readonly bx: number;
@@ -29,7 +44,7 @@ interface Side extends Cut {
 }
 
 /** A top is met from above alone, an eaves' sheet from below as well. */
-interface Level extends Cut {
+interface Level extends Face {
   readonly rings: readonly Ring[];
   readonly height: number;
   readonly thin: boolean;
@@ -60,6 +75,10 @@ export class Faces {
   reach = 0;
   private readonly sides: readonly Side[];
   private readonly levels: readonly Level[];
+  /** How many of them are coarse; the fine ones follow. */
+  readonly coarseCount: number;
+  /** Nearer faces are met by their fine patches. [m] */
+  private readonly near: number;
   private readonly known: (FacePatch | undefined)[] = [];
 
   get sideCount(): number {
@@ -68,18 +87,24 @@ export class Faces {
 
   /** @param size widest and highest of the patches that faces are cut into [m] */
   constructor(occluders: readonly Occluder[], size: number) {
+    this.near = NEAR * size;
     let first = 0;
-    const numbered = <T extends Cut>(face: T, patches: number): T => {
-      const from = first;
-      first += patches;
-      return { ...face, first: from };
+    const cut = (wide: number, high: number, faces: number, patch: number): Cut => {
+      const of = { first, along: partsOf(wide, patch), up: partsOf(high, patch) };
+      first += faces * of.along * of.up;
+      return of;
     };
-    this.sides = occluders
-      .flatMap((occluder) => sidesOf(occluder, size))
-      .map((side) => numbered(side, side.along * side.up));
-    this.levels = occluders
-      .flatMap((occluder) => levelsOf(occluder, size))
-      .map((level) => numbered(level, 2 * level.along * level.up));
+    const sides = occluders.flatMap(sidesOf);
+    const levels = occluders.flatMap(levelsOf);
+    const cutAll = (patch: number) => ({
+      sides: sides.map(({ length, height }) => cut(length, height, 1, patch)),
+      levels: levels.map(({ wide, deep }) => cut(wide, deep, 2, patch)),
+    });
+    const coarse = cutAll(size);
+    this.coarseCount = first;
+    const fine = cutAll(size / FINER);
+    this.sides = sides.map((side, n) => ({ ...side, coarse: coarse.sides[n], fine: fine.sides[n] }));
+    this.levels = levels.map((level, n) => ({ ...level, coarse: coarse.levels[n], fine: fine.levels[n] }));
     this.count = first;
     this.none = this.sides.length === 0;
   }
@@ -108,8 +133,10 @@ export class Faces {
       }
     }
     this.reach = reach;
-    if (level >= 0) return patchOnLevel(levels[level], x + reach * dx, y + reach * dy, dz > 0);
-    return side < 0 ? -1 : patchOnSide(sides[side], x + reach * dx, y + reach * dy, z + reach * dz);
+    const cut = reach < this.near ? 'fine' : 'coarse';
+    if (level >= 0) return patchOnLevel(levels[level], levels[level][cut], x + reach * dx, y + reach * dy, dz > 0);
+    if (side < 0) return -1;
+    return patchOnSide(sides[side], sides[side][cut], x + reach * dx, y + reach * dy, z + reach * dz);
   }
 
   patch(index: number): FacePatch {
@@ -127,25 +154,24 @@ export class Faces {
   }
 
   private made(index: number): FacePatch {
-    const side = this.sides.findLast(({ first }) => first <= index);
-    const level = this.levels.findLast(({ first }) => first <= index);
+    const which = index < this.coarseCount ? 'coarse' : 'fine';
+    const holds = (face: Face) => face[which].first <= index;
+    const level = this.levels.findLast(holds);
     if (level) {
-      const n = index - level.first;
-      const within = n % (level.along * level.up);
-      const x = level.minX + (((within % level.along) + 0.5) / level.along) * level.wide;
-      const y = level.minY + ((Math.floor(within / level.along) + 0.5) / level.up) * level.deep;
+      const { first, along, up } = level[which];
+      const n = index - first;
+      const within = n % (along * up);
+      const x = level.minX + (((within % along) + 0.5) / along) * level.wide;
+      const y = level.minY + ((Math.floor(within / along) + 0.5) / up) * level.deep;
       const { id, reflects, height } = level;
-      return {
-        id,
-        reflects,
-        middle: [x, y, height],
-        outward: n < level.along * level.up ? level.upward : level.downward,
-      };
+      return { id, reflects, middle: [x, y, height], outward: n < along * up ? level.upward : level.downward };
     }
+    const side = this.sides.findLast(holds);
     if (!side) throw new Error(`No patch ${index}.`);
-    const n = index - side.first;
-    const s = (((n % side.along) + 0.5) / side.along) * side.length;
-    const z = ((Math.floor(n / side.along) + 0.5) / side.up) * side.height;
+    const { first, along, up } = side[which];
+    const n = index - first;
+    const s = (((n % along) + 0.5) / along) * side.length;
+    const z = ((Math.floor(n / along) + 0.5) / up) * side.height;
     const { id, reflects, ax, ay, nx, ny, outward } = side;
     return { id, reflects, middle: [ax - ny * s, ay + nx * s, z], outward };
   }
@@ -159,15 +185,15 @@ export function faceColours(occluders: readonly Occluder[]): number[] {
   return [...new Set(all)];
 }
 
-function patchOnSide(side: Side, x: number, y: number, z: number): number {
-  const { ax, ay, nx, ny, length, height, first, along, up } = side;
+function patchOnSide(side: Side, { first, along, up }: Cut, x: number, y: number, z: number): number {
+  const { ax, ay, nx, ny, length, height } = side;
   // Along a → b, whose way is (−ny, nx) for an outward way to its right.
   const i = part((y - ay) * nx - (x - ax) * ny, length, along);
   return first + part(z, height, up) * along + i;
 }
 
-function patchOnLevel(level: Level, x: number, y: number, fromBelow: boolean): number {
-  const { minX, minY, wide, deep, first, along, up } = level;
+function patchOnLevel(level: Level, { first, along, up }: Cut, x: number, y: number, fromBelow: boolean): number {
+  const { minX, minY, wide, deep } = level;
   const within = part(y - minY, deep, up) * along + part(x - minX, wide, along);
   return first + within + (fromBelow ? along * up : 0);
 }
@@ -182,33 +208,33 @@ function partsOf(length: number, size: number): number {
   return Math.max(1, Math.ceil(length / size - TOUCH));
 }
 
-function sidesOf({ id, solids }: Occluder, size: number): Side[] {
-  return solids.flatMap((solid): Side[] => {
+function sidesOf({ id, solids }: Occluder): Omit<Side, keyof Cuts>[] {
+  return solids.flatMap((solid) => {
     if (solid.kind !== 'prism' || solid.reflects === null) return [];
     const { height, reflects, rings } = solid;
     const outline = unionOutline(rings);
-    return Array.from({ length: outline.length / SEGMENT }, (_, k): Side => {
+    return Array.from({ length: outline.length / SEGMENT }, (_, k) => {
       const [ax, ay, bx, by] = outline.subarray(k * SEGMENT, (k + 1) * SEGMENT);
       const length = Math.hypot(bx - ax, by - ay);
       const [nx, ny] = [(by - ay) / length, (ax - bx) / length];
-      const cut = { id, reflects, first: 0, along: partsOf(length, size), up: partsOf(height, size) };
-      return { ...cut, ax, ay, bx, by, length, height, nx, ny, outward: [nx, ny, 0] };
+      const outward: SpacePoint = [nx, ny, 0];
+      return { id, reflects, ax, ay, bx, by, length, height, nx, ny, outward };
     }).filter(({ length }) => length > TOUCH);
   });
 }
 
-function levelsOf({ id, solids }: Occluder, size: number): Level[] {
-  return solids.flatMap((solid): Level[] => {
+function levelsOf({ id, solids }: Occluder): Omit<Level, keyof Cuts>[] {
+  return solids.flatMap((solid) => {
     if ((solid.kind !== 'prism' && solid.kind !== 'lid') || solid.reflects === null) return [];
     const { rings, height, reflects } = solid;
     const { minX, minY, maxX, maxY } = boundsOf(rings.flat());
     const [wide, deep] = [maxX - minX, maxY - minY];
-    const cut = { id, reflects, first: 0, along: partsOf(wide, size), up: partsOf(deep, size) };
     const [upward, downward]: SpacePoint[] = [
       [0, 0, 1],
       [0, 0, -1],
     ];
-    return [{ ...cut, rings, height, thin: solid.kind === 'lid', upward, downward, minX, minY, wide, deep }];
+    const thin = solid.kind === 'lid';
+    return [{ id, reflects, rings, height, thin, upward, downward, minX, minY, wide, deep }];
   });
 }
 

@@ -81,7 +81,7 @@ export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): Wa
 function boundedFaces(scene: Scene, least: number): Faces {
   for (let size = least; ; size *= 2) {
     const faces = new Faces(scene.states[0] ?? [], size);
-    if (faces.count <= Math.max(MOST_PATCHES, 4 * faces.sideCount)) return faces;
+    if (faces.coarseCount <= Math.max(MOST_PATCHES, 4 * faces.sideCount)) return faces;
   }
 }
 
