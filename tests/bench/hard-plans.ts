@@ -5,7 +5,8 @@
  */
 import { main } from '../../engine/cli.ts';
 import type { Feature, Plan, PlanPoint } from '../../engine/plan/types.ts';
-import { randomFrom } from '../engine/cast/random-plans.ts';
+import { CATALOGUE } from '../../engine/plan/catalogue.ts';
+import { randomFrom, randomPlan } from '../engine/cast/random-plans.ts';
 import { YARD } from './yard.ts';
 
 /** Of the processor's own time, so that what else runs on the machine does not count. [ms] */
@@ -23,6 +24,9 @@ const VERBS = [
   'place - --plant p0',
   'doubt -',
   'site - --size 2x2 --height 2.4',
+  'draw -',
+  'report -',
+  'load - --json',
 ];
 
 const [count, seed] = [Number(process.argv[2] ?? 20), Number(process.argv[3] ?? 1)];
@@ -31,13 +35,30 @@ const upTo = (most: number) => random() * most;
 /** Mostly few, now and then very many. */
 const many = (most: number) => Math.floor(most * random() ** 6);
 
-function planOf(): Plan {
+/** What every plan has, so that every verb has something to work on. */
+const TREATED: readonly Feature[] = [
+  { id: 'p0', kind: 'plant', at: [2, 2], height: 1.2, spread: 0.6, plant: 'lemon', container: true },
+  { id: 'roof', kind: 'canopy', center: [2, 2], length: 2, width: 2, height: 2.2, density: 0.5 },
+];
+
+/** A crowded yard of every kind of thing, with plants out of the table. */
+function crowdedYard(): Plan {
+  const plan = randomPlan(Math.floor(upTo(2 ** 31)));
+  const planted = plan.features.map((feature) =>
+    feature.kind === 'plant' || feature.kind === 'bed'
+      ? { ...feature, plant: CATALOGUE[Math.floor(upTo(CATALOGUE.length))].id }
+      : feature,
+  );
+  return { ...YARD, site: { ...YARD.site, ...plan.site }, features: [...TREATED, ...planted] };
+}
+
+/** Very many walls and trees on any ground. */
+function crammedYard(): Plan {
   const [width, height] = [4 + upTo(40) + 160 * random() ** 8, 4 + upTo(40)];
   const at = (): PlanPoint => [upTo(width), upTo(height)];
   const list = (most: number, make: (k: number) => Feature) => Array.from({ length: many(most) }, (_, k) => make(k));
   const features: Feature[] = [
-    { id: 'p0', kind: 'plant', at: [2, 2], height: 1.2, spread: 0.6, plant: 'lemon', container: true },
-    { id: 'roof', kind: 'canopy', center: [2, 2], length: 2, width: 2, height: 2.2, density: 0.5 },
+    ...TREATED,
     ...list(600, (k) => ({
       id: `wall-${k}`,
       kind: 'wall',
@@ -67,7 +88,7 @@ function planOf(): Plan {
 
 const found = { calls: 0, done: 0, refused: 0, slow: 0, faults: 0 };
 for (let k = 0; k < count; k++) {
-  const plan = planOf();
+  const plan = k % 2 ? crammedYard() : crowdedYard();
   const input = new TextEncoder().encode(JSON.stringify(plan));
   for (const verb of VERBS) {
     let err = '';
