@@ -32,6 +32,7 @@ export const METHODS = {
   tomorrow: 'advice',
   weeksAt: 'advice',
 
+  moreForms: 'search',
   site: 'search',
 
   answerSheet: 'quick',

@@ -8,8 +8,10 @@ import {
   pricedWords,
   roleWords,
 } from '../../advice/site/advice-words.ts';
+import type { LivingScreen } from '../../advice/site/living-screen.ts';
+import { type MoreForms, moreForms } from '../../advice/site/more-forms.ts';
 import { siteOf } from '../../advice/site/site.ts';
-import type { ClothSize, OptionPlant, SiteOption, SiteResult } from '../../advice/site/types.ts';
+import type { ClothSize, OptionPlant, SiteOption, SiteRequest, SiteResult } from '../../advice/site/types.ts';
 import { countingWords, titleOf } from '../../advice/site/words.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
@@ -153,37 +155,39 @@ function runSite(request: VerbRequest): VerbResult {
   const unknown = forGiven.find((id) => !plantFeatures(planOf(request)).some((plant) => plant.id === id));
   if (unknown !== undefined) return refuseOption('for', `There is no plant or bed "${unknown}" on the plan.`);
   const kinds = textsGiven(request, 'kind').map((kind) => KINDS[kind as keyof typeof KINDS]);
-  const outcome = siteOf(
-    planOf(request),
-    {
-      sizes,
-      heights,
-      densities: densities.length > 0 ? densities : undefined,
-      kinds: kinds.length > 0 ? kinds : undefined,
-      count: numberGiven(request, 'count'),
-      maxHeight: numberGiven(request, 'max-height'),
-      budget: numberGiven(request, 'budget'),
-      forPlants: forGiven.length > 0 ? forGiven : undefined,
-      ground: textsGiven(request, 'ground').map((word) => ROD_MEETS[word as keyof typeof ROD_MEETS])[0],
-      gust: numberGiven(request, 'gust'),
-      hideFrom: hideFromGiven(request),
-      seenLittle: hasFlag(request, 'seen-little'),
-      keepLight: !hasFlag(request, 'dim'),
-      weather: request.weather,
-      units: request.units,
-    },
-    (done, what) => request.progress(done, what),
-  );
+  const asked: SiteRequest = {
+    sizes,
+    heights,
+    densities: densities.length > 0 ? densities : undefined,
+    kinds: kinds.length > 0 ? kinds : undefined,
+    count: numberGiven(request, 'count'),
+    maxHeight: numberGiven(request, 'max-height'),
+    budget: numberGiven(request, 'budget'),
+    forPlants: forGiven.length > 0 ? forGiven : undefined,
+    ground: textsGiven(request, 'ground').map((word) => ROD_MEETS[word as keyof typeof ROD_MEETS])[0],
+    gust: numberGiven(request, 'gust'),
+    hideFrom: hideFromGiven(request),
+    seenLittle: hasFlag(request, 'seen-little'),
+    keepLight: !hasFlag(request, 'dim'),
+    weather: request.weather,
+    units: request.units,
+  };
+  const outcome = siteOf(planOf(request), asked, (done, what) => request.progress(0.7 * done, what));
   if (!outcome.ok) return outcome;
   const cheaper = cheaperFirst(planOf(request), { weather: request.weather, units: request.units });
   if (!cheaper.ok) return cheaper;
   const free = cheaper.value.steps;
-  const value = { ...outcome.value, ladder: [...free, ...outcome.value.ladder] };
+  const moves = free.flatMap((step) => step.moves ?? []);
+  const more = moreForms(planOf(request), asked, moves, outcome.value, (done, what) =>
+    request.progress(0.7 + 0.3 * done, what),
+  );
+  if (!more.ok) return more;
+  const value = { ...outcome.value, ...more.value, ladder: [...free, ...outcome.value.ladder] };
   return {
     ok: true,
     json: value,
-    text: siteText(outcome.value, free, request),
-    sources: sourcesText(outcome.value, request),
+    text: siteText(outcome.value, free, more.value, request),
+    sources: sourcesText(outcome.value, more.value, request),
   };
 }
 
@@ -234,7 +238,7 @@ function heightsGiven(request: VerbRequest): number[] | undefined | string {
   return heights;
 }
 
-function siteText(result: SiteResult, free: readonly LadderStep[], request: VerbRequest): string {
+function siteText(result: SiteResult, free: readonly LadderStep[], more: MoreForms, request: VerbRequest): string {
   const { units, page } = request;
   const columns = Math.min(page.columns, WIDEST);
   const line = (text: string) => wrapped(text, columns);
@@ -252,6 +256,7 @@ function siteText(result: SiteResult, free: readonly LadderStep[], request: Verb
       [...(cost === '' ? [] : [cost]), footing.ground, gust].map(line).join('\n'),
     );
   }
+  blocks.push(...moreBlocks(more, columns));
   const told = [
     ...countingWords(planOf(request), result),
     ...result.rules.filter(({ rule }) => rule !== 'density').map(({ sentence }) => sentence),
@@ -265,6 +270,30 @@ function siteText(result: SiteResult, free: readonly LadderStep[], request: Verb
   ];
   if (care.length > 0) blocks.push(line(care.join(' ')));
   return `${blocks.join('\n\n')}\n`;
+}
+
+/** Answers that are no single cloth. */
+function moreBlocks({ together, living }: MoreForms, columns: number): string[] {
+  return [
+    ...(together === null ? [] : [wrapped(together.sentence, columns)]),
+    ...(living === null ? [] : [livingBlock(living, columns)]),
+  ];
+}
+
+function livingBlock({ sentence, climbers, price, notes }: LivingScreen, columns: number): string {
+  const rows = climbers.map(({ name, summers, water }) => [
+    name,
+    ...summers.map(({ stops, effect }) => `${percent(stops)}, ${percent(effect)}`),
+    water,
+  ]);
+  const money =
+    price === null ? '' : ` Roughly ${price.from} to ${price.to} ${price.currency}, trellis, posts and plants.`;
+  return [
+    wrapped(`${sentence}${money}`, columns),
+    table(columns, ['stops, takes off in summer', '1', '2', '3', '4', 'litres a week each'], rows, []),
+    ...climbers.map(({ name, leaves }) => wrapped(`- ${name}: ${leaves}.`, columns)),
+    ...notes.map((note) => wrapped(note, columns)),
+  ].join('\n');
 }
 
 function answersTable(result: SiteResult, plan: Plan, columns: number, units: Units): string {
@@ -303,7 +332,7 @@ function standWords({ name, before, after }: OptionPlant): string {
 }
 
 /** What only those who want to check it need. */
-function sourcesText(result: SiteResult, request: VerbRequest): string {
+function sourcesText(result: SiteResult, { living }: MoreForms, request: VerbRequest): string {
   const { units, page } = request;
   const columns = Math.min(page.columns, WIDEST);
   const rows = result.options.map((option, k) => [
@@ -317,7 +346,9 @@ function sourcesText(result: SiteResult, request: VerbRequest): string {
   const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions);
   return [
     table(columns, ['', 'middle: x, y', 'turned', 'cloth', 'spared a day', 'payoff'], rows, [2, 3, 4, 5]),
-    ...[...result.notes, searchedWords(result)].map((text) => wrapped(text, columns)),
+    ...[...result.notes, searchedWords(result), ...(living === null ? [] : [living.sources])].map((text) =>
+      wrapped(text, columns),
+    ),
     `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
   ].join('\n\n');
 }

@@ -4,11 +4,21 @@ import {
   addToOption,
   freshId,
   middleOf,
+  moveInOption,
   removeOption,
   upBearingOf,
   withOptions,
 } from '../../../engine/index.ts';
-import type { Canopy, Feature, Plan, PlanPoint, PlantLoad, Screen, YardOption } from '../../../engine/index.ts';
+import type {
+  Canopy,
+  Feature,
+  Plan,
+  PlanPoint,
+  PlantLoad,
+  PotMove,
+  Screen,
+  YardOption,
+} from '../../../engine/index.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { heat } from '../../state/results.ts';
 import { say } from '../../state/speech.ts';
@@ -56,15 +66,21 @@ function withInOption(
   return { next, optionId: id, ids };
 }
 
-/** Puts things into the open option, or with `intoNew` into one of their own, and opens it. */
-export function putIntoOption(things: readonly Feature[], what: string, intoNew: boolean): void {
+/** Puts things, and pots elsewhere, into the open option, or with `intoNew` into one of their own, and opens it. */
+export function putIntoOption(
+  things: readonly Feature[],
+  what: string,
+  intoNew: boolean,
+  moves: readonly PotMove[] = [],
+): void {
   const put = withInOption(
     plan.value,
     things,
     intoNew ? null : (openOption.value?.id ?? null),
     intoNew || openOption.value === null ? what : undefined,
   );
-  if (!commitEdit(`Put ${what} into option ${put.optionId}`, put.next)) return;
+  const next = moves.reduce((all, { plant, at }) => moveInOption(all, put.optionId, plant, at), put.next);
+  if (!commitEdit(`Put ${what} into option ${put.optionId}`, next)) return;
   openTheOption(put.optionId);
   selection.value = put.ids.slice(0, 1);
   say(`${what.charAt(0).toUpperCase()}${what.slice(1)} is in option ${put.optionId}. The yard itself is as it was.`);

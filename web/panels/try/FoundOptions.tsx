@@ -5,6 +5,7 @@ import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { openOption } from '../parts/tried.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
+import { MoreForms } from './MoreForms.tsx';
 import { foundMarks } from './marked.ts';
 import { putIntoOption } from '../parts/option-edits.ts';
 import type { Found } from './search.ts';
@@ -45,6 +46,7 @@ export function FoundOptions({ found: { plan: asked, result, sights } }: { reado
           <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} options={result.options} />
         ))}
       </ol>
+      <MoreForms />
       <Searched result={result} />
     </div>
   );

@@ -1,10 +1,20 @@
 import { effect, signal } from '@preact/signals';
-import type { ClothKind, ClothSize, Feature, Plan, SiteRequest, SiteSeen } from '../../../engine/index.ts';
+import type {
+  ClothKind,
+  ClothSize,
+  Feature,
+  MoreForms,
+  Plan,
+  SiteRequest,
+  SiteResult,
+  SiteSeen,
+} from '../../../engine/index.ts';
 import { readOut, say } from '../../state/speech.ts';
 import { searching } from '../../state/next.ts';
 import { aside, goToStage, stage } from '../../state/view.ts';
 import { openYardId, plan, units } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
+import { cheaper } from '../parts/tried.ts';
 
 /** Every eye of the plan. */
 export const EVERYONE = Symbol('everyone');
@@ -41,6 +51,8 @@ export interface Found extends SiteSeen {
   readonly plan: Plan;
 }
 export const found = signal<Found | null>(null);
+/** What is no single cloth, worked out after the search; `null` until then. */
+export const more = signal<MoreForms | null>(null);
 export const searchProblem = signal<string | null>(null);
 let controller: AbortController | null = null;
 
@@ -50,6 +62,7 @@ export async function findTheBest(): Promise<void> {
   controller = mine;
   searching.value = { done: 0, what: '' };
   searchProblem.value = null;
+  more.value = null;
   const asked = plan.value;
   const chosen = wish.value.plants;
   const args = {
@@ -65,6 +78,7 @@ export async function findTheBest(): Promise<void> {
     if (answer.ok) {
       found.value = { plan: asked, ...answer.value };
       tellFound(answer.value.result.sentence);
+      void lookFurther(args, answer.value.result, mine.signal);
     } else
       searchProblem.value =
         answer.problems[0]?.message ??
@@ -72,6 +86,21 @@ export async function findTheBest(): Promise<void> {
     searching.value = null;
   } catch {
     // Called off: whoever did that has set the state.
+  }
+}
+
+/** A pot moved and a plant covered, and a trellis: nobody waits for them. */
+async function lookFurther(
+  args: { readonly plan: Plan; readonly request: SiteRequest },
+  result: SiteResult,
+  called: AbortSignal,
+): Promise<void> {
+  const moves = cheaper.value.shown?.value.steps.flatMap((step) => step.moves ?? []) ?? [];
+  try {
+    const answer = await askEngine('moreForms', { ...args, moves, found: result }, { signal: called });
+    if (answer.ok && !called.aborted) more.value = answer.value;
+  } catch {
+    // Called off: the next search looks anew.
   }
 }
 
@@ -88,6 +117,7 @@ effect(() => {
   yard = openYardId.value;
   cancelSearch();
   found.value = null;
+  more.value = null;
   searchProblem.value = null;
   wish.value = { ...wish.peek(), hideFrom: null, plants: null };
 });

@@ -7,6 +7,7 @@ import {
   fieldSheet,
   hiddenHeights,
   letterPictures,
+  moreForms,
   payoffMap,
   placeOf,
   reportHtml,
@@ -32,9 +33,11 @@ import type {
   Outcome,
   Plan,
   PlanPoint,
+  PotMove,
   SectionRequest,
   ShadowMark,
   SiteRequest,
+  SiteResult,
   Units,
   WeeksRequest,
 } from '../../../engine/index.ts';
@@ -58,6 +61,11 @@ interface AnswerArgs {
 interface SiteArgs {
   readonly plan: Plan;
   readonly request: SiteRequest;
+}
+
+interface MoreArgs extends SiteArgs {
+  readonly moves: readonly PotMove[];
+  readonly found: SiteResult;
 }
 
 interface PayoffArgs {
@@ -104,6 +112,8 @@ export const answers = {
     shadowMarks(plan, marks, units),
   payoff: ({ plan, height, density, cell }: PayoffArgs, { weather }: Task) =>
     payoffMap(plan, { height, density, cell, weather }),
+  moreForms: ({ plan, request, moves, found }: MoreArgs, { progress, weather }: Task) =>
+    moreForms(plan, { ...request, weather }, moves, found, progress),
   place: ({ plan, plant }: { readonly plan: Plan; readonly plant: string }, { weather }: Task) =>
     placeOf(plan, { plant, weather }),
   potThere,

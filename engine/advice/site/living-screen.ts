@@ -1,0 +1,163 @@
+import { currencyOf } from '../../frame/shop/prices.ts';
+import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
+import { freshId } from '../../plan/edit/edit-feature.ts';
+import { pathLength } from '../../plan/geometry/shapes.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside } from '../../plan/names.ts';
+import type { Hedge, Plan } from '../../plan/types.ts';
+import { formatLength, unitsOf } from '../../plan/units.ts';
+import { percent } from '../cheaper-first/step.ts';
+import {
+  type Climber,
+  CLIMBER,
+  CLIMBERS,
+  DEEP,
+  LIVING_SOURCES,
+  TREE_INSTEAD,
+  TRELLIS_A_METRE,
+  TRELLIS_CARE,
+} from './climbers.ts';
+import type { Progress } from './progress.ts';
+import { siteOf } from './site.ts';
+import type { SiteRequest, SiteResult } from './types.ts';
+
+/** One climber on the trellis, summer by summer. */
+interface LivingYears {
+  readonly name: string;
+  readonly leaves: string;
+  /** Litres a week for each plant. */
+  readonly water: string;
+  /** Of the first four summers: share of light stopped, and of the harm of the plants that the answers serve. */
+  readonly summers: readonly { readonly stops: number; readonly effect: number }[];
+}
+
+/** A trellis with climbers where a screen would do most: told by years, to be tried as it is when grown. */
+export interface LivingScreen {
+  /** As it is when grown, for an option. */
+  readonly feature: Hedge;
+  readonly where: string;
+  readonly climbers: readonly LivingYears[];
+  /** Trellis, posts and plants, in the plan's currency; `null` where no price is known in it. */
+  readonly price: { readonly from: number; readonly to: number; readonly currency: string } | null;
+  readonly sentence: string;
+  readonly notes: readonly string[];
+  readonly sources: string;
+}
+
+/** Coarser than the search's own. [°] */
+const TURN_STEP = 45;
+const TOPS = [1.8, 2.1] as const;
+/** One that spares less when grown is not worth growing. */
+const WORTH_GROWING = 0.15;
+
+/**
+ * Looks for the best place of a screen as dense as grown leaves, and tells what grows there by years.
+ * @returns `null` where nothing is harmed, or where it would not be worth growing
+ */
+export function livingScreen(
+  plan: Plan,
+  request: SiteRequest,
+  found: SiteResult,
+  progress: Progress = () => undefined,
+): LivingScreen | null {
+  if (found.options.length === 0 || (request.kinds && !request.kinds.includes('screen'))) return null;
+  const grown = Math.max(...CLIMBERS.flatMap(({ stops }) => stops));
+  const searched = siteOf(
+    plan,
+    {
+      ...request,
+      kinds: ['screen'],
+      sizes: found.tried.sizes.filter(({ length, width }) => width === Math.min(length, 1) || length === width),
+      heights: request.heights === undefined || request.heights === 'any' ? TOPS : request.heights,
+      densities: [grown],
+      turnStep: Math.max(TURN_STEP, request.turnStep ?? 0),
+      count: 1,
+      budget: undefined,
+      betweenSteps: false,
+    },
+    progress,
+  );
+  if (!searched.ok) return null;
+  const best = searched.value.options.toSorted((a, b) => b.spared - a.spared)[0];
+  const [cloth] = best?.features ?? [];
+  if (cloth === undefined || cloth.kind !== 'screen') return null;
+  const served = new Set(found.served);
+  const hedge = (stops: number): Hedge => ({
+    id: freshId(plan, 'trellis'),
+    kind: 'hedge',
+    name: 'Trellis with a climber, grown',
+    path: cloth.path.map(([x, y]) => [toCentimetre(x), toCentimetre(y)] as const),
+    height: cloth.height,
+    thickness: DEEP,
+    openness: Math.round((1 - stops) * 100) / 100,
+  });
+  const effects = effectsOf(plan, served, hedge, request);
+  const climbers = CLIMBERS.map((climber) => yearsOf(climber, effects));
+  const most = Math.max(...climbers.flatMap(({ summers }) => summers.map(({ effect }) => effect)));
+  if (!(most >= WORTH_GROWING)) return null;
+  const units = request.units ?? unitsOf(plan);
+  const length = pathLength(cloth.path);
+  return {
+    feature: hedge(grown),
+    where: best.where,
+    climbers,
+    price: priceOf(plan, length),
+    sentence:
+      `Or let it grow: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
+      `${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
+      `${listWords(found.served.map((id) => namedInside(plan, id)))}, in its first summer ` +
+      `${firstSummerWords(climbers)}.`,
+    notes: [TRELLIS_CARE, TREE_INSTEAD],
+    sources: LIVING_SOURCES,
+  };
+}
+
+/** What a trellis spares of the harm by how much light its leaves stop; each density is worked out once. */
+function effectsOf(
+  plan: Plan,
+  served: ReadonlySet<string>,
+  hedge: (stops: number) => Hedge,
+  { weather }: SiteRequest,
+): (stops: number) => number {
+  const known = new Map<number, number>();
+  const harmWith = (features: Plan['features']): number => {
+    const harms = harmOf({ ...plan, features }, weather);
+    return harms.ok ? weighed(harms.value, served) : NaN;
+  };
+  const today = harmWith(plan.features);
+  return (stops) => {
+    let effect = known.get(stops);
+    if (effect === undefined) {
+      effect = today > 0 ? Math.max(0, 1 - harmWith([...plan.features, hedge(stops)]) / today) : 0;
+      known.set(stops, effect);
+    }
+    return effect;
+  };
+}
+
+function weighed(harms: readonly PlantHarm[], served: ReadonlySet<string>): number {
+  return harms.reduce((sum, { id, worth, harm }) => (served.has(id) ? sum + worth * harm : sum), 0);
+}
+
+function yearsOf({ name, leaves, water, stops }: Climber, effectOf: (stops: number) => number): LivingYears {
+  return { name, leaves, water, summers: stops.map((share) => ({ stops: share, effect: effectOf(share) })) };
+}
+
+function firstSummerWords(climbers: readonly LivingYears[]): string {
+  const first = climbers.map(({ summers }) => summers[0].effect);
+  return `${percent(Math.min(...first))} to ${percent(Math.max(...first))}`;
+}
+
+/** By the metre, and so many plants. */
+function priceOf(plan: Plan, length: number): LivingScreen['price'] {
+  const currency = currencyOf(plan);
+  if (currency !== 'EUR' && currency !== 'USD') return null;
+  const plants = Math.max(1, Math.ceil(length / CLIMBER.apart));
+  const at = (end: 'from' | 'to'): number =>
+    Math.round((length * TRELLIS_A_METRE[end] + plants * CLIMBER[end]) / 10) * 10;
+  return { from: at('from'), to: at('to'), currency };
+}
+
+function toCentimetre(metres: number): number {
+  return Math.round(metres * 100) / 100;
+}
