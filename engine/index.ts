@@ -92,7 +92,6 @@ export {
   formatLength,
   formatPerArea,
   formatSpeed,
-  formatFrostLimit,
   formatHeatLimit,
   formatTemperature,
   formatTemperatureDifference,
@@ -138,7 +137,6 @@ export { whereabouts } from './survey/place/whereabouts.ts';
 
 // sun: Where the sun is, how strong, and how warm the air.
 export { daysAfter } from './sun/calendar.ts';
-export { monthClimate } from './sun/climate.ts';
 export { parseEpw } from './sun/epw.ts';
 export { sunPosition } from './sun/position.ts';
 export type { Period } from './sun/samples.ts';
@@ -288,11 +286,11 @@ export type {
   YearComparison,
 } from './advice/review/types.ts';
 export { reviewOf } from './advice/review/review.ts';
-export type { FrostAdvice, FrostPlant } from './advice/year/frost-types.ts';
+export { coverWords, frostOpening, frostTable } from './advice/year/frost-words.ts';
 export type { Advice } from './advice/year/advice.ts';
 export type { SeasonEvent, SeasonResult } from './advice/year/season/types.ts';
 export { seasonYearOf } from './advice/year/season/span.ts';
-export { seasonOf } from './advice/year/season/season.ts';
+export { ROUGH_DATES, seasonOf } from './advice/year/season/season.ts';
 export { sentenceCase } from './advice/year/season/words.ts';
 export { reviewHeadline, seasonHeadline } from './advice/words/year-headlines.ts';
 export { yearEntries } from './advice/review/year-entries.ts';
@@ -306,4 +304,4 @@ export { crownsOf, gradeNumbersAt } from './output/map/grade-numbers.ts';
 export { reportHtml } from './output/report/html.ts';
 export { reportOf } from './output/report/report-of.ts';
 export { seasonCalendar } from './output/calendar/season-calendar.ts';
-export { waterAdvice, waterTable } from './output/text/season-text.ts';
+export { seasonSources, waterAdvice, waterTable } from './output/text/season-text.ts';

@@ -10,7 +10,7 @@ const MOST = {
   'Find the heat': { first: 80, all: 400 },
   'Place a pot': { first: 80, all: 400 },
   'Try a canopy': { first: 80, all: 400 },
-  'Through the year': { first: 80, all: 1000 },
+  'Through the year': { first: 80, all: 600 },
 } as const;
 
 interface Words {

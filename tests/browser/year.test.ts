@@ -143,7 +143,7 @@ test(
       .last()
       .waitFor();
 
-    await dates.getByText('Calendar and paper', { exact: true }).click();
+    await dates.getByText('Calendar, paper, sources', { exact: true }).click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       dates.getByRole('button', { name: 'Save the calendar (.ics)' }).click(),
@@ -162,10 +162,10 @@ test(
     }
 
     // An option's cloth has its dates before it stands.
-    await page.getByText('In words', { exact: true }).click();
-    await page.getByText('Cloth up: none this year').waitFor();
+    const strip = page.getByRole('figure', { name: 'The year in bands' });
+    expect(await strip.getByText('Cloth up').count()).toBe(0);
     await page.getByLabel('The year of').selectOption({ index: 1 });
-    await page.getByText(/^Cloth up: \d+ \w+ to \d+ \w+$/).waitFor();
+    await strip.getByText(/^Cloth up: \d+ \w+ to \d+ \w+$/).waitFor({ state: 'attached' });
     await page.getByLabel('The year of').selectOption({ index: 0 });
 
     const tomorrow = await turnTo(page, 'Tomorrow');

@@ -50,9 +50,7 @@ const NOT_CHOSEN: ClayAdvice = {
   advice: [
     {
       basis: 'common practice',
-      text:
-        'A white clay spray can help where no shade can be had. It is planned only if you choose it, and only where ' +
-        'it may be sprayed.',
+      text: 'A white clay spray can help where no shade can be had. If you choose it, it is planned where it may be sprayed.',
     },
   ],
 };

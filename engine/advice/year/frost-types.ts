@@ -1,4 +1,3 @@
-/** What the year says of frost. */
 import type { CivilDate } from '../../plan/types.ts';
 import type { Advice } from './advice.ts';
 import type { FrostHelp } from './frost-help.ts';

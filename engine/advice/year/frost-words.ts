@@ -1,8 +1,10 @@
-/** What the winter asks for, in sentences: when frost comes, whom it hurts, and what a cover does and does not do. */
-import { monthWord } from '../../plan/dates.ts';
+/** Frosty nights in sentences: when, who needs what, and how to cover; and the same plant by plant for a table. */
 import { listWords } from '../../plan/list-words.ts';
+import { nameOf } from '../../plan/names.ts';
+import { dayWords, monthWord } from '../../plan/dates.ts';
 import type { Plan } from '../../plan/types.ts';
 import {
+  formatClock,
   formatFrostLimit,
   formatTemperature,
   formatTemperatureDifference,
@@ -13,6 +15,8 @@ import type { Advice } from './advice.ts';
 import type { FrostAdvice, FrostPlant } from './frost-types.ts';
 import { dateWords, namesInside, sentenceCase } from './season/words.ts';
 
+type Found = Omit<FrostAdvice, 'advice'>;
+
 /**
  * What frost cloth down to the ground gains at best, on a clear calm night (0 to 3 K claimed; Oregon State University
  * 1988 measured 0.2 to 0.4 K over mulch, and single nights colder than without). [K]
@@ -20,10 +24,34 @@ import { dateWords, namesInside, sentenceCase } from './season/words.ts';
 const MOST_GAINED = 3;
 /** The same in wind or under cloud: 0 to this, so a plant is only told safe where 0 will do. [K] */
 const GAINED_IN_WIND = 1;
+/** Nights of a month by which it counts as one of them. Our choice. */
+const OFTEN = 0.5;
 
-type Window = NonNullable<FrostAdvice['window']>;
+/** All of it, in the order in which it is needed. */
+export function frostWords(plan: Plan, found: Found): Advice[] {
+  const { window } = found;
+  if (window === null) return frostOpening(plan, found);
+  const { tender, annuals } = hurtIn(found);
+  return [
+    ...frostOpening(plan, found),
+    ...(annuals.length === 0
+      ? []
+      : [
+          {
+            basis: 'common practice' as const,
+            text:
+              `The first frost ends ${namesInside(plan, annuals)}: pick what is left before ` +
+              `${dateWords(window.first)}.`,
+          },
+        ]),
+    ...tender.flatMap((each) => plantWords(plan, each, found.lowest)),
+    ...coverWords(plan, found),
+  ];
+}
 
-export function frostWords(plan: Plan, { window, lowest, plants }: Omit<FrostAdvice, 'advice'>): Advice[] {
+/** When frost comes, or that nobody is hurt by it, or that the plan does not say. */
+export function frostOpening(plan: Plan, found: Found): Advice[] {
+  const { window, lowest } = found;
   if (window === null)
     return [
       {
@@ -33,93 +61,71 @@ export function frostWords(plan: Plan, { window, lowest, plants }: Omit<FrostAdv
           'weather station near by, and the winter can be planned.',
       },
     ];
-  const units = unitsOf(plan);
-  const expected = expectedWords(window, lowest, units);
-  const hurt = plants.filter(({ reached }) => reached !== false).toSorted((a, b) => b.damage - a.damage);
-  if (hurt.length === 0)
-    return [expected, { basis: 'our estimate', text: 'No plant here is hurt by nights like that.' }];
-  const annuals = hurt.filter(({ annual }) => annual).map(({ plant }) => plant);
-  const tender = hurt.filter(({ annual }) => !annual);
+  const nights = lowest === null ? '' : `, ${formatTemperature(lowest, unitsOf(plan))} on the worst nights`;
+  const { tender, annuals } = hurtIn(found);
   return [
-    expected,
-    ...(annuals.length > 0
-      ? [
-          {
-            basis: 'common practice' as const,
-            text:
-              `The first frost ends ${namesInside(plan, annuals)}: pick what is left before ` +
-              `${dateWords(window.first)}.`,
-          },
-        ]
-      : []),
-    ...tender.flatMap((plant) => [
-      nightWords(plan, plant, units),
-      ...(plant.help === 'wrap' ? wrapLimits(plan, plant, lowest, units) : []),
-    ]),
-    ...(tender.some(({ help }) => help === 'wrap') ? coverWords(plan, window, units) : []),
-  ];
-}
-
-function expectedWords(window: Window, lowest: number | null, units: Units): Advice {
-  const worst = lowest === null ? '' : `, on the worst nights ${formatTemperature(lowest, units)}`;
-  return {
-    basis: 'our estimate',
-    text:
-      `Frost to expect from ${dateWords(window.first)} to ${dateWords(window.last)}${worst}. These dates are ` +
-      `chances, not promises: for tender plants ask the weather service for the date that one year in ten goes past.`,
-  };
-}
-
-/** What to do for a plant before a frosty night, from which forecast on, and how often. */
-function nightWords(
-  plan: Plan,
-  { plant, damage, coverBelow, exposure, nights, help }: FrostPlant,
-  units: Units,
-): Advice {
-  const limit = (celsius: number) => formatFrostLimit(celsius, units);
-  const often = nights.length === 0 ? '' : ` Nights of ${limit(damage)} or less in a mean year: ${oftenWords(nights)}.`;
-  const name = sentenceCase(namesInside(plan, [plant]));
-  const about = `${name} (damaged from ${limit(damage)}; ${exposure} to the night sky)`;
-  if (help === 'none')
-    return {
-      basis: 'common practice',
+    {
+      basis: 'our estimate',
       text:
-        `${about} is too large to wrap or carry: water the soil the day before, and cut nothing off until ` +
-        `spring.${often}`,
-    };
-  const colder = units === 'metric' ? '1 to 3 °C' : '2 to 5 °F';
+        `Frost to expect from ${dayWords(window.first)} to ${dayWords(window.last)}${nights}: chances, not promises. ` +
+        `For tender plants ask the weather service for its one-year-in-ten dates.`,
+    },
+    ...(tender.length + annuals.length > 0
+      ? []
+      : [{ basis: 'our estimate' as const, text: 'No plant here is hurt by nights like that.' }]),
+  ];
+}
+
+/** Whom such nights hurt, the tenderest first; annuals apart. */
+function hurtIn({ plants }: Found): { readonly tender: readonly FrostPlant[]; readonly annuals: readonly string[] } {
+  const hurt = plants.filter(({ reached }) => reached !== false).toSorted((a, b) => b.damage - a.damage);
   return {
-    basis: 'our estimate',
-    text:
-      `${about}: ${help === 'carry' ? 'carry it in' : 'cover it'} when the forecast says ${limit(coverBelow)} or ` +
-      `less, for on a clear calm night a leaf is ${colder} colder than the air.${often}`,
+    tender: hurt.filter(({ annual }) => !annual),
+    annuals: hurt.filter(({ annual }) => annual).map(({ plant }) => plant),
   };
 }
 
-/** "9 in December, 13 in January and 4 in February, seldom in November" */
-function oftenWords(nights: FrostPlant['nights']): string {
-  const often = nights.filter(({ nights: count }) => count >= 0.5);
-  const seldom = nights.filter(({ nights: count }) => count < 0.5).map(({ month }) => monthWord(month));
-  const parts = [
-    ...(often.length > 0
-      ? [listWords(often.map(({ month, nights: count }) => `${count.toFixed(0)} in ${monthWord(month)}`))]
-      : []),
-    ...(seldom.length > 0 ? [`seldom in ${listWords(seldom)}`] : []),
+function plantWords(plan: Plan, each: FrostPlant, lowest: number | null): Advice[] {
+  const { plant, damage, coverBelow, exposure, nights, help } = each;
+  const units = unitsOf(plan);
+  const limit = (celsius: number) => formatFrostLimit(celsius, units);
+  const often =
+    nights.length === 0 ? '' : ` Nights of ${limit(damage)} or less in a mean year: ${nightsWords(nights)}.`;
+  const about =
+    `${sentenceCase(namesInside(plan, [plant]))} (damaged from ${limit(damage)}; ${exposure} to the night ` + `sky)`;
+  if (help === 'none')
+    return [
+      {
+        basis: 'common practice',
+        text:
+          `${about} is too large to wrap or carry: water the soil the day before, and cut nothing off until ` +
+          `spring.${often}`,
+      },
+    ];
+  const colder = units === 'metric' ? '1 to 3 °C' : '2 to 5 °F';
+  return [
+    {
+      basis: 'our estimate',
+      text:
+        `${about}: ${help === 'carry' ? 'carry it in' : 'cover it'} when the forecast says ${limit(coverBelow)} or ` +
+        `less, for on a clear calm night a leaf is ${colder} colder than the air.${often}`,
+    },
+    ...(help === 'wrap' ? wrapLimits(plan, each, lowest) : []),
   ];
-  return parts.join(', ');
 }
 
 /** What a cover cannot do for a plant: the worst nights, and days under it. */
-function wrapLimits(plan: Plan, { plant, damage, light }: FrostPlant, lowest: number | null, units: Units): Advice[] {
+function wrapLimits(plan: Plan, { plant, damage, light }: FrostPlant, lowest: number | null): Advice[] {
   const name = namesInside(plan, [plant]);
+  const units = unitsOf(plan);
   return [
     ...(lowest !== null && lowest < damage
       ? [
           {
             basis: 'our estimate' as const,
             text:
-              `On nights of ${formatTemperature(lowest, units)} a cover alone does not keep ${name} whole, for in ` +
-              `wind or under cloud it gains ${gainedInWind(units)}: expect damage, most at the tips.`,
+              `On nights of ${formatTemperature(lowest, units)} a cover alone does not keep ${name} whole, for in wind ` +
+              `or under cloud it gains ${windGain(units)}: expect damage, most at the tips.`,
           },
         ]
       : []),
@@ -134,21 +140,37 @@ function wrapLimits(plan: Plan, { plant, damage, light }: FrostPlant, lowest: nu
   ];
 }
 
-function gainedInWind(units: Units): string {
+function windGain(units: Units): string {
   return `0 to ${formatTemperatureDifference(GAINED_IN_WIND, units)}`;
 }
 
-/** How a cover is used and what it gains, wherever something is wrapped. */
-function coverWords(plan: Plan, { sunset }: Window, units: Units): Advice[] {
+/** "9 in December, 13 in January and 4 in February, seldom in November" */
+function nightsWords(nights: FrostPlant['nights']): string {
+  const often = nights.filter(({ nights: count }) => count >= OFTEN);
+  const seldom = nights.filter(({ nights: count }) => count < OFTEN).map(({ month }) => monthWord(month));
+  const parts = [
+    ...(often.length > 0
+      ? [listWords(often.map(({ month, nights: count }) => `${count.toFixed(0)} in ${monthWord(month)}`))]
+      : []),
+    ...(seldom.length > 0 ? [`seldom in ${listWords(seldom)}`] : []),
+  ];
+  return parts.join(', ');
+}
+
+/** How to cover; none where nothing can be. */
+export function coverWords(plan: Plan, found: Found): Advice[] {
+  if (found.window === null || !hurtIn(found).tender.some(({ help }) => help === 'wrap')) return [];
+  const units = unitsOf(plan);
   const degrees = (celsius: number) => formatTemperature(celsius, units);
-  const beforeSunset = sunset === null ? 'before sunset' : `before sunset (${sunset} in the middle of the frost time)`;
-  const hasSummerCloth = plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen');
+  const { sunset } = found.window;
+  const fleece = units === 'metric' ? '17 to 42 g/m²' : '½ to 1¼ oz/yd²';
   return [
     {
       basis: 'common practice',
       text:
-        `Put the cover on ${beforeSunset}, down to the ground and weighed all round, off the leaves; the heat it ` +
-        `keeps comes from the soil.`,
+        `Put the cover on before sunset${sunset === null ? '' : ` (about ${formatClock(sunset, units)})`}, down to ` +
+        `the ground and weighed all round, off the leaves; the heat it keeps comes from the soil, so water that the ` +
+        `day before.`,
     },
     {
       basis: 'extension practice',
@@ -161,14 +183,14 @@ function coverWords(plan: Plan, { sunset }: Window, units: Units): Advice[] {
       source: 'Oregon State University 1988, row cover effects on minimum air temperature',
       text:
         `Expect 0 to ${formatTemperatureDifference(MOST_GAINED, units)} from a fleece on a clear calm night, ` +
-        `${gainedInWind(units)} in wind or under cloud. Water the soil the day before.`,
+        `${windGain(units)} in wind or under cloud.`,
     },
     {
       basis: 'extension practice',
       source: 'Penn State Extension, on floating row covers',
-      text: `Fleece of 17 to 42 g/m² (½ to 1¼ oz/yd²) lets 70 to 85 % of the light through.`,
+      text: `Fleece of ${fleece} lets 70 to 85 % of the light through.`,
     },
-    ...(hasSummerCloth
+    ...(plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen')
       ? [
           {
             basis: 'our estimate' as const,
@@ -179,4 +201,33 @@ function coverWords(plan: Plan, { sunset }: Window, units: Units): Advice[] {
         ]
       : []),
   ];
+}
+
+/** Plant by plant: at which forecast, and what to do; with the nights of a mean year that hurt, where months count them. */
+export function frostTable(
+  plan: Plan,
+  found: Found,
+): { readonly head: readonly string[]; readonly rows: readonly (readonly string[])[] } {
+  const { tender, annuals } = hurtIn(found);
+  const units = unitsOf(plan);
+  const counted = tender.some(({ nights }) => nights.length > 0);
+  const rows = tender.map((each) => [
+    nameOf(plan, each.plant),
+    formatFrostLimit(each.coverBelow, units),
+    helpWords(each, found.lowest, units),
+    ...(counted ? [nightsWords(each.nights) || 'hardly any'] : []),
+  ]);
+  const last = found.window === null ? '' : `over with the first frost: pick before ${dayWords(found.window.first)}`;
+  return {
+    head: ['Plant', 'Forecast', 'Do', ...(counted ? ['Nights that hurt'] : [])],
+    rows: [...rows, ...annuals.map((id) => [nameOf(plan, id), '', last, ...(counted ? [''] : [])])],
+  };
+}
+
+function helpWords({ help, damage, light }: FrostPlant, lowest: number | null, units: Units): string {
+  if (help === 'carry') return 'carry in';
+  if (help === 'none') return 'too large to cover: water the soil the day before, cut nothing off until spring';
+  const worst =
+    lowest !== null && lowest < damage ? `; a cover alone fails at ${formatTemperature(lowest, units)}` : '';
+  return `cover${worst}${light !== null && !light.enough ? '; off by day, too dark' : ''}`;
 }

@@ -1,10 +1,10 @@
 /** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
-import type { CivilDate, Plan } from '../../plan/types.ts';
+import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
 import { clockOf } from '../../load/verdict/clock.ts';
 import { isTooDark } from '../../load/light/light-class.ts';
 import { normalShare } from '../../load/light/normal.ts';
-import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
-import type { Outcome } from '../../load/types.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../load/verdict/planted.ts';
+import type { Nine, Outcome } from '../../load/types.ts';
 import { dateIn, datesBetween, monthOfDate, yearOf } from '../../sun/calendar.ts';
 import { monthClimate } from '../../sun/climate.ts';
 import { seasonDates } from '../../sun/season.ts';
@@ -21,6 +21,8 @@ import { frostWords } from './frost-words.ts';
 export const CLEAR_NIGHT = 2;
 /** Light through frost cloth of 17 to 42 g/m². */
 const COVER_LIGHT = [0.7, 0.85] as const;
+/** A sunset over weeks is told to so much. [ms] */
+const TEN_MINUTES = 600_000;
 /** Sky views that grade a place's exposure: our own. */
 const EXPOSED = 0.8;
 const SHELTERED = 0.4;
@@ -32,41 +34,52 @@ export function frostAdvice(plan: Plan): Outcome<FrostAdvice> {
   const dates = seasonDates(plan);
   if (!dates.ok) return dates;
   const window = windowOf(plan, dates.value[dates.value.length - 1]);
-  const lowest = plan.climate.frost?.lowest ?? null;
   const middle = window && datesBetween(window.first, window.last);
   const coldest = middle === null ? null : middle[Math.floor(middle.length / 2)];
-  const plants: FrostPlant[] = [];
   const winter = coldest === null ? null : winterLight(plan, coldest);
   if (winter !== null && !winter.ok) return winter;
-  for (const feature of plantFeatures(plan)) {
+  const begins = window === null ? 1 : monthOfDate(window.first);
+  const plants = plantFeatures(plan).flatMap((feature) => {
     const row = rowOf(plan, feature);
-    if (row?.frostDamage === undefined) continue;
-    const nine = winter?.value.of(feature) ?? null;
-    const under = nine && COVER_LIGHT.map((share) => share * nine.dailyLight);
-    plants.push({
+    return row === undefined ? [] : frostPlant(plan, feature, row, winter?.value.of(feature) ?? null, begins);
+  });
+  const setMs = coldest === null ? null : sunTimes(plan, coldest).setMs;
+  const sunset = setMs === null ? null : clockOf(Math.round(setMs / TEN_MINUTES) * TEN_MINUTES, plan.site.timeZone);
+  const found = {
+    window: window && { ...window, sunset },
+    lowest: plan.climate.frost?.lowest ?? null,
+    plants,
+  };
+  return { ok: true, value: { ...found, advice: frostWords(plan, found) } };
+}
+
+/** None of a plant whose limit nobody knows. @param begins the month in which the frost time does */
+function frostPlant(
+  plan: Plan,
+  feature: PlantFeature,
+  row: PlantRow,
+  nine: Nine | null,
+  begins: number,
+): readonly FrostPlant[] {
+  const { frostDamage: damage } = row;
+  if (damage === undefined) return [];
+  const lowest = plan.climate.frost?.lowest;
+  const under = nine && COVER_LIGHT.map((share) => share * nine.dailyLight);
+  const skyView = nine?.skyView ?? 1;
+  return [
+    {
       plant: feature.id,
-      damage: row.frostDamage,
+      damage,
       help: frostHelp(feature),
-      coverBelow: row.frostDamage + CLEAR_NIGHT,
-      reached: lowest === null ? null : lowest <= row.frostDamage + CLEAR_NIGHT,
-      exposure:
-        nine === null || nine.skyView >= EXPOSED
-          ? 'exposed'
-          : nine.skyView >= SHELTERED
-            ? 'half sheltered'
-            : 'sheltered',
-      annual: row.group === 'vegetable' && row.frostDamage >= ANNUAL_DAMAGE,
-      nights: nightsBelow(plan, row.frostDamage, window === null ? 1 : monthOfDate(window.first)),
+      coverBelow: damage + CLEAR_NIGHT,
+      reached: lowest === undefined ? null : lowest <= damage + CLEAR_NIGHT,
+      exposure: skyView >= EXPOSED ? 'exposed' : skyView >= SHELTERED ? 'half sheltered' : 'sheltered',
+      annual: row.group === 'vegetable' && damage >= ANNUAL_DAMAGE,
+      nights: nightsBelow(plan, damage, begins),
       light: nine &&
         under && { low: under[0], high: under[1], enough: !isTooDark(row, { ...nine, dailyLight: under[0] }) },
-    });
-  }
-  const sunset = coldest === null ? null : sunTimes(plan, coldest).setMs;
-  const withSunset = window && { ...window, sunset: sunset === null ? null : clockOf(sunset, plan.site.timeZone) };
-  return {
-    ok: true,
-    value: { window: withSunset, lowest, plants, advice: frostWords(plan, { window: withSunset, lowest, plants }) },
-  };
+    },
+  ];
 }
 
 /** The frost time that follows a season. */

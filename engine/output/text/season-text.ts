@@ -45,21 +45,23 @@ export function seasonText(plan: Plan, season: SeasonResult, units: Units, room:
   return `${blocks.join('\n\n')}\n`;
 }
 
-/** Who says so, each once; the rest is common practice or our own estimate. */
 function sourcesBlock(season: SeasonResult, columns: number): string {
+  const lines = [
+    ...seasonSources(season),
+    'All else is common practice or our own estimate; --sources says which beside each sentence.',
+  ];
+  return `Sources\n${lines.map((line) => wrapped(`- ${line}`, columns)).join('\n')}`;
+}
+
+/** Who says so, each once; the rest is common practice or our own estimate. */
+export function seasonSources(season: SeasonResult): readonly string[] {
   const all = [
     ...season.cloth.flatMap(({ advice }) => advice),
     ...waterAdvice(),
     ...season.frost.advice,
     ...season.clay.advice,
   ];
-  const named = [...new Set(all.flatMap(({ source }) => source ?? []))];
-  const lines = [
-    ...named,
-    'Water by FAO Irrigation and Drainage Paper 56. All else is common practice or our own estimate; --sources says ' +
-      'which beside each sentence.',
-  ];
-  return `Sources\n${lines.map((line) => wrapped(`- ${line}`, columns)).join('\n')}`;
+  return [...new Set(all.flatMap(({ source }) => source ?? []))];
 }
 
 /** Sentences without their repeats: what is true of every cloth is said once. */
@@ -79,7 +81,7 @@ function waterLines(plan: Plan, season: SeasonResult, units: Units, columns: num
 
 const TIMES: readonly (string | undefined)[] = [undefined, 'once', 'twice'];
 
-/** Of the hottest month's mean day and of the heatwave day; `numbers` are the columns set flush right. */
+/** Of the hottest month’s mean day and of the heatwave day; `numbers` are the columns set flush right. */
 export function waterTable(
   plan: Plan,
   { water }: SeasonResult,
@@ -89,21 +91,28 @@ export function waterTable(
   readonly rows: readonly (readonly string[])[];
   readonly numbers: readonly number[];
 } {
-  const rows = water.map(({ plant, days, pot }) => {
+  const told = water.map(({ plant, days, pot }) => {
     const heatwave = days[days.length - 1];
     const usual = days.find(({ month, heatwave: hot }) => !hot && month === heatwave.month) ?? heatwave;
     const often =
-      pot === null ? '' : `${litresWords(pot.usable, units)}, ${TIMES[pot.timesADay] ?? `${pot.timesADay} times`}`;
-    return [
-      nameOf(plan, plant),
-      litresWords(usual.open, units),
-      litresWords(usual.bare, units),
-      litresWords(usual.now, units),
-      litresWords(heatwave.now, units),
-      often,
-    ];
+      pot === null ? '' : `${litresWords(pot.usable, units)}, fill ${TIMES[pot.timesADay] ?? `${pot.timesADay} times`}`;
+    return { name: nameOf(plan, plant), month: heatwave.month, usual, heatwave, often };
   });
-  return { head: ['', 'open sky', 'no cloth', 'as it is', 'heatwave', 'pot, filled'], rows, numbers: [1, 2, 3, 4] };
+  // What cloth saves is worth a column where some hangs.
+  const saves = told.some(({ usual }) => litresWords(usual.bare, units) !== litresWords(usual.now, units));
+  const hasPots = told.some(({ often }) => often !== '');
+  const month = told.length === 0 ? '' : monthWord(told[0].month);
+  return {
+    head: ['Plant', month, ...(saves ? ['without cloth'] : []), 'heatwave', ...(hasPots ? ['pot holds'] : [])],
+    rows: told.map(({ name, usual, heatwave, often }) => [
+      name,
+      litresWords(usual.now, units),
+      ...(saves ? [litresWords(usual.bare, units)] : []),
+      litresWords(heatwave.now, units),
+      ...(hasPots ? [often] : []),
+    ]),
+    numbers: saves ? [1, 2, 3] : [1, 2],
+  };
 }
 
 /** How to use the figures. */
@@ -111,15 +120,13 @@ export function waterAdvice(): Advice[] {
   return [
     {
       basis: 'our estimate',
-      text:
-        'A mean day of the hottest month and the heatwave day, by FAO-56: each kind’s own thirst over the ground ' +
-        'that it covers, in the light and wind that reach it. Beside them what a pot holds to drink and how often a ' +
-        'heatwave day empties it. The true need is from a fifth less to a fifth more.',
+      source: 'FAO Irrigation and Drainage Paper 56, for water',
+      text: 'What a mean day takes as the plants stand; the true need is a fifth less to a fifth more: feel the soil.',
     },
     {
       basis: 'extension practice',
       source: 'UC ANR, avocado heat advisory 2016',
-      text: 'Before a heatwave water half as much again the day before, then a little every day, early in the morning.',
+      text: 'The day before a heatwave water half as much again, then a little early every morning.',
     },
     {
       basis: 'common practice',

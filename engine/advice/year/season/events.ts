@@ -35,6 +35,12 @@ export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
   return events.toSorted((a, b) => a.from.localeCompare(b.from) || a.id.localeCompare(b.id));
 }
 
+/** Hours of sun as one tells them, to the half: "2½". */
+function halfHours(hours: number): string {
+  const halves = Math.max(1, Math.round(2 * hours));
+  return `${halves < 2 ? '' : Math.floor(halves / 2)}${halves % 2 === 1 ? '½' : ''}`;
+}
+
 /** None where the plant gets hardly more sun than before. */
 function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, year: number): SeasonEvent[] {
   const steps = hardeningOf(from, to, since);
@@ -47,8 +53,8 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
       : [],
   );
   const was = fromKnown
-    ? `had ${from.toFixed(1)} h of sun a day where it stood`
-    : `is taken to have had ${from.toFixed(0)} h of sun a day before`;
+    ? `had ${halfHours(from)} h of sun a day where it stood`
+    : `is taken to have had ${halfHours(from)} h of sun a day before`;
   return [
     {
       id: `harden-${plant}-${year}`,
@@ -61,9 +67,8 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
         {
           basis: 'our estimate',
           text:
-            `${sentenceCase(name)} ${was} and gets ${to.toFixed(1)} h on a clear hot day now: ` +
-            `${days[0].sunHours.toFixed(1)} h on the first day, the morning’s first, and about ` +
-            `${(days[1].sunHours - days[0].sunHours).toFixed(1)} h more each day, over ${days.length} days.`,
+            `${sentenceCase(name)} ${was} and gets ${halfHours(to)} h on a clear hot day now: ` +
+            `${halfHours(days[0].sunHours)} h on the first day, a little more each day, all on day ${days.length}.`,
         },
         {
           basis: 'common practice',

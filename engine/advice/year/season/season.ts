@@ -71,13 +71,13 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
       events,
       cautions: cautionsFor(risksOf(events), plan.cautions),
       rough,
-      notes: [
-        ...parts.cloth.flatMap((one) => clothNotes(plan, one)),
-        ...(rough ? ['The climate is rough: every date below is too.'] : []),
-      ],
+      notes: [...parts.cloth.flatMap((one) => clothNotes(plan, one)), ...(rough ? [ROUGH_DATES] : [])],
     },
   };
 }
+
+/** Said where nothing beside the dates says so of the climate. */
+export const ROUGH_DATES = 'The climate is rough: every date below is too.';
 
 /** A hot day counts from this share of what the worst month's does. Our choice. */
 const WORTH_WATCHING = 0.25;

@@ -4,7 +4,7 @@ import { plan } from '../../../state/yard.ts';
 import { PaperHead } from '../../parts/paper/PaperHead.tsx';
 import { bandsOf } from './bands.ts';
 import { stripOf } from '../../../common/strip-days.ts';
-import { Lines, MONTH_INITIALS, spanWords } from './YearStrip.tsx';
+import { Lines, Months, spanWords } from './YearStrip.tsx';
 
 /** The year for the wall, on one page: the strip, the dates with a box to tick, and what to mind. */
 export function YearPaper({ season }: { readonly season: SeasonResult }) {
@@ -13,12 +13,8 @@ export function YearPaper({ season }: { readonly season: SeasonResult }) {
     <article class="year-paper">
       <PaperHead />
       <h1>Shade, clay, frost: {strip.year}</h1>
-      <p class="year-months">
-        {MONTH_INITIALS.map((_, index) => (
-          <span key={index}>{MONTH_INITIALS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
-        ))}
-      </p>
-      <Lines strip={strip} bands={bandsOf(plan.value, season)} marks={[]} />
+      <Months strip={strip} />
+      <Lines strip={strip} bands={bandsOf(season)} marks={[]} />
       {season.notes.map((note) => (
         <p key={note}>{note}</p>
       ))}

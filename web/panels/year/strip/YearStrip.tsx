@@ -4,66 +4,67 @@ import { plan } from '../../../state/yard.ts';
 import { bandsOf, marksOn, notedBands } from './bands.ts';
 import type { Band, Mark, Span } from './bands.ts';
 import { dayWords } from '../../../../engine/index.ts';
-import { Fold } from '../../parts/answer/Fold.tsx';
 import { today } from '../season.ts';
 import { isOn, piecesOn, placeOn, stripOf } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
 
-export const MONTH_INITIALS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
+const MONTH_INITIALS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'] as const;
 /** A single day is drawn this wide, or nobody would see it. */
 const NARROWEST = 0.009;
 const WORDS: Readonly<Record<Band['look'], string>> = {
-  heat: 'Most days reach the hot limit',
+  heat: 'Heat may come',
   cloth: 'Cloth up',
   clay: 'Clay spray',
   frost: 'Frost possible',
 };
+const MARKS: Readonly<Record<Mark['look'], readonly [sign: string, words: string]>> = {
+  damage: ['▼', 'damage'],
+  reading: ['●', 'reading'],
+};
 
-/** This year's twelve months with what fills them, last year's above it on the same scale, and both in words. */
+/** This year's twelve months with what fills them, last year's above it on the same scale; in words for who does not see. */
 export function YearStrip({ season }: { readonly season: SeasonResult }) {
   const now = plan.value;
   const strip = stripOf(now.season, now.season.year);
   const before = stripOf(now.season, now.season.year - 1);
-  const earlier = now.past?.find(({ year }) => year === before.year)?.plan ?? null;
-  const marksBefore = marksOn(before, now);
-  const bandsBefore = earlier === null ? [] : notedBands(earlier, before, now);
+  const [marks, marksBefore] = [marksOn(strip, now), marksOn(before, now)];
+  const [bands, bandsBefore] = [bandsOf(season), notedBands(before, now)];
+  const noted = (Object.keys(MARKS) as Mark['look'][]).filter((look) =>
+    [...marks, ...marksBefore].some((mark) => mark.look === look),
+  );
   return (
     <figure class="year-strip">
       <figcaption class="unseen">The year in bands</figcaption>
-      <p class="year-months" aria-hidden="true">
-        {MONTH_INITIALS.map((_, index) => (
-          <span key={index}>{MONTH_INITIALS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
-        ))}
-      </p>
-      {(earlier !== null || marksBefore.length > 0) && <Lines strip={before} bands={bandsBefore} marks={marksBefore} />}
-      <Lines strip={strip} bands={bandsOf(now, season)} marks={marksOn(strip, now)} />
-      <Fold title="In words">
-        <ul class="year-words">
-          {bandsOf(now, season).map(({ look, spans }) => (
-            <li key={look}>
-              <strong>{WORDS[look]}:</strong> {bandWords(look, spans)}
-            </li>
-          ))}
-          {marksBefore.length + marksOn(strip, now).length > 0 && (
-            <li>
-              <strong>Noted:</strong> ▼ damage, ● a reading; each stands in the diary.
-            </li>
-          )}
-        </ul>
-      </Fold>
-      {earlier !== null && (
-        <details>
-          <summary>{before.year} in words</summary>
-          <ul class="year-words">
-            {bandsBefore.map(({ look, spans }) => (
-              <li key={look}>
-                <strong>{WORDS[look]}:</strong> {spans.length === 0 ? 'nothing noted' : spans.map(spanWords).join(', ')}
-              </li>
-            ))}
-          </ul>
-        </details>
-      )}
+      <Months strip={strip} />
+      {bandsBefore.length + marksBefore.length > 0 && <Lines strip={before} bands={bandsBefore} marks={marksBefore} />}
+      <Lines strip={strip} bands={bands} marks={marks} />
+      {noted.length > 0 && <p class="year-key">{noted.map((look) => MARKS[look].join(' ')).join(', ')}</p>}
+      <BandWords bands={bands} />
+      {bandsBefore.length > 0 && <BandWords bands={bandsBefore} year={before.year} />}
     </figure>
+  );
+}
+
+/** The initials of the months, as the strip has them. */
+export function Months({ strip }: { readonly strip: Strip }) {
+  return (
+    <p class="year-months" aria-hidden="true">
+      {MONTH_INITIALS.map((_, index) => (
+        <span key={index}>{MONTH_INITIALS[(index + Number(strip.first.slice(5, 7)) - 1) % 12]}</span>
+      ))}
+    </p>
+  );
+}
+
+function BandWords({ bands, year }: { readonly bands: readonly Band[]; readonly year?: number }) {
+  return (
+    <ul class="unseen">
+      {bands.map(({ look, spans }) => (
+        <li key={look}>
+          {year} {WORDS[look]}: {spans.map(spanWords).join(', ')}
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -86,7 +87,7 @@ export function Lines({
       <Line strip={strip}>
         {marks.map(({ date, look }, index) => (
           <text key={index} class="year-mark" x={percent(placeOn(strip, date))} y="90%" text-anchor="middle">
-            {look === 'damage' ? '▼' : '●'}
+            {MARKS[look][0]}
           </text>
         ))}
       </Line>
@@ -126,11 +127,6 @@ function Line({ strip, children }: { readonly strip: Strip; readonly children: C
 
 function percent(share: number): string {
   return `${(100 * share).toFixed(2)}%`;
-}
-
-function bandWords(look: Band['look'], spans: readonly Span[]): string {
-  if (spans.length === 0) return look === 'clay' ? 'not chosen' : 'none this year';
-  return spans.map(spanWords).join(', ');
 }
 
 export function spanWords({ from, to }: Span): string {

@@ -1,4 +1,3 @@
-import { monthClimate } from '../../../../engine/index.ts';
 import type { CivilDate, FeatureOf, Plan, SeasonResult } from '../../../../engine/index.ts';
 import { isOn, notedOn } from '../../../common/strip-days.ts';
 import type { Strip } from '../../../common/strip-days.ts';
@@ -21,10 +20,10 @@ export interface Mark {
   readonly look: 'damage' | 'reading';
 }
 
-/** What the year is worked out to bring. */
-export function bandsOf(plan: Plan, { cloth, clay, frost }: SeasonResult): readonly Band[] {
-  return [
-    { name: 'Hot', look: 'heat', spans: hotSpans(plan) },
+/** What the year is worked out to bring; a line for each thing that it does bring. */
+export function bandsOf({ events, cloth, clay, frost }: SeasonResult): readonly Band[] {
+  return filled([
+    { name: 'Heat', look: 'heat', spans: events.filter(({ kind }) => kind === 'heat') },
     {
       name: 'Cloth',
       look: 'cloth',
@@ -32,28 +31,24 @@ export function bandsOf(plan: Plan, { cloth, clay, frost }: SeasonResult): reado
     },
     { name: 'Clay', look: 'clay', spans: clay.coats.map((date) => ({ from: date, to: date })) },
     { name: 'Frost', look: 'frost', spans: frost.window ? [{ from: frost.window.first, to: frost.window.last }] : [] },
-  ];
+  ]);
 }
 
-/** What an earlier year brought: its own climate, and what the diary says of cloth and clay. */
-export function notedBands(earlier: Plan, strip: Strip, now: Plan): readonly Band[] {
-  const { first, last } = earlier.climate.frost ?? {};
-  const dayOf = (monthDay: string): CivilDate => `${strip.year}-${monthDay}`;
+/** What an earlier year brought, as far as the diary says. */
+export function notedBands(strip: Strip, now: Plan): readonly Band[] {
   const downs = notedOn(strip, now, 'cloth-down');
   const cloths = notedOn(strip, now, 'cloth-up').map(({ date, feature }): Span => {
     const down = downs.find((entry) => entry.date >= date && entry.feature === feature);
     return { from: date, to: down?.date ?? date };
   });
-  return [
-    { name: 'Hot', look: 'heat', spans: hotSpans(earlier) },
+  return filled([
     { name: 'Cloth', look: 'cloth', spans: cloths },
     { name: 'Clay', look: 'clay', spans: notedOn(strip, now, 'spray').map(({ date }) => ({ from: date, to: date })) },
-    {
-      name: 'Frost',
-      look: 'frost',
-      spans: first !== undefined && last !== undefined ? [{ from: dayOf(first), to: dayOf(last) }] : [],
-    },
-  ];
+  ]);
+}
+
+function filled(bands: readonly Band[]): readonly Band[] {
+  return bands.filter(({ spans }) => spans.length > 0);
 }
 
 export function marksOn(strip: Strip, plan: Plan): readonly Mark[] {
@@ -64,27 +59,4 @@ export function marksOn(strip: Strip, plan: Plan): readonly Mark[] {
     ...notedOn(strip, plan, 'damage').map(({ date }): Mark => ({ date, look: 'damage' })),
     ...[...new Set(readings)].filter((date) => isOn(strip, date)).map((date): Mark => ({ date, look: 'reading' })),
   ];
-}
-
-/** Months in which most days reach the plan's hot air; months that follow each other are one span. */
-function hotSpans(plan: Plan): readonly Span[] {
-  const { climate, season } = plan;
-  const months = climate.months
-    .map(({ month }) => month)
-    .filter((month) => (monthClimate(plan, month)?.high ?? -Infinity) >= climate.hotAir)
-    .toSorted((a, b) => a - b);
-  const spans = months.reduce<{ first: number; last: number }[]>((all, month) => {
-    const before = all.at(-1);
-    return before?.last === month - 1
-      ? [...all.slice(0, -1), { first: before.first, last: month }]
-      : [...all, { first: month, last: month }];
-  }, []);
-  return spans.map(({ first, last }) => ({
-    from: dayText(Date.UTC(season.year, first - 1, 1)),
-    to: dayText(Date.UTC(season.year, last, 0)),
-  }));
-}
-
-function dayText(ms: number): CivilDate {
-  return new Date(ms).toISOString().slice(0, 10);
 }
