@@ -203,7 +203,10 @@ export function coverWords(plan: Plan, found: Found): Advice[] {
   ];
 }
 
-/** Plant by plant: at which forecast, and what to do; with the nights of a mean year that hurt, where months count them. */
+/**
+ * Plant by plant: at which forecast, and what to do; with the nights of a mean year that hurt, where months count
+ * them.
+ */
 export function frostTable(
   plan: Plan,
   found: Found,

@@ -230,8 +230,8 @@ export function clothNotes(plan: Plan, { canopy, up, down, drawn }: ClothSeason)
   return missed === 0
     ? []
     : [
-        `The plan hangs ${namesInside(plan, [canopy])} from ${dayWords(drawn.from)} to ${dayWords(drawn.to)}; that leaves out ` +
-          `${missed} days on which it is wanted.`,
+        `The plan hangs ${namesInside(plan, [canopy])} from ${dayWords(drawn.from)} to ${dayWords(drawn.to)}; that ` +
+          `leaves out ${missed} days on which it is wanted.`,
       ];
 }
 

@@ -22,7 +22,10 @@ const MARKS: Readonly<Record<Mark['look'], readonly [sign: string, words: string
   reading: ['●', 'reading'],
 };
 
-/** This year's twelve months with what fills them, last year's above it on the same scale; in words for who does not see. */
+/**
+ * This year's twelve months with what fills them, last year's above it on the same scale; in words for who does not
+ * see them.
+ */
 export function YearStrip({ season }: { readonly season: SeasonResult }) {
   const now = plan.value;
   const strip = stripOf(now.season, now.season.year);
