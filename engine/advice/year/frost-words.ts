@@ -124,8 +124,8 @@ function wrapLimits(plan: Plan, { plant, damage, light }: FrostPlant, lowest: nu
           {
             basis: 'our estimate' as const,
             text:
-              `On nights of ${formatTemperature(lowest, units)} a cover alone does not keep ${name} whole, for in wind ` +
-              `or under cloud it gains ${windGain(units)}: expect damage, most at the tips.`,
+              `On nights of ${formatTemperature(lowest, units)} a cover alone does not keep ${name} whole, for in ` +
+              `wind or under cloud it gains ${windGain(units)}: expect damage, most at the tips.`,
           },
         ]
       : []),
