@@ -50,7 +50,7 @@ const NOT_CHOSEN: ClayAdvice = {
   advice: [
     {
       basis: 'common practice',
-      text: 'A white clay spray can help where no shade can be had. If you choose it, it is planned where it may be sprayed.',
+        'White clay can help where no shade can be had; if you choose it, it is planned where it may be sprayed.',
     },
   ],
 };
