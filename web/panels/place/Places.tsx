@@ -1,4 +1,5 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
+import type { Signal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { featureOf } from '../../../engine/index.ts';
 import type { FeatureOf, PlaceResult, PlaceSpot, PotSwap } from '../../../engine/index.ts';
@@ -12,7 +13,6 @@ import { Spot } from './Spot.tsx';
 /** The best places, numbered as on the drawing; cards to leaf through on a phone. */
 export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
   const open = useSignal(1);
-  const cards = useRef<HTMLOListElement>(null);
   useSignalEffect(() => {
     const result = places.value.shown?.value;
     numberedMarks.value = result && result.plant === pot.value?.id ? marksOf(result, open.value) : [];
@@ -35,59 +35,10 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
         Trying every place on the ground…
       </p>
     ) : null;
-
-  const stay = result.spots.find((spot) => spot.stay) ?? result.spots[0];
-
-  /** A card that has come to rest is the chosen one, and the drawing goes there. */
-  function onRest(): void {
-    const list = cards.current;
-    if (!list || list.scrollWidth <= list.clientWidth) return;
-    const spot =
-      result?.spots[Math.round((list.scrollLeft / (list.scrollWidth - list.clientWidth)) * (result.spots.length - 1))];
-    if (!spot || spot.rank === open.value) return;
-    open.value = spot.rank;
-    showOnMap(spot.at);
-  }
-
-  function choose(spot: PlaceSpot): void {
-    open.value = open.value === spot.rank ? 0 : spot.rank;
-    if (open.value !== 0) showOnMap(spot.at);
-  }
-
-  function leaf(by: 1 | -1): void {
-    const rank = Math.min(result!.spots.length, Math.max(1, open.value + by));
-    open.value = rank;
-    showOnMap(result!.spots[rank - 1].at);
-    const card = cards.current?.children[rank - 1];
-    if (card instanceof HTMLElement) cards.current?.scrollTo({ left: card.offsetLeft - cards.current.offsetLeft });
-  }
-
   return (
     <section aria-label="Best places" aria-busy={working !== null}>
       <h2 class="unseen">Best places</h2>
-      <nav class="spot-pages" aria-label="Places, a card each">
-        <button type="button" disabled={open.value <= 1} onClick={() => leaf(-1)}>
-          ‹ Better
-        </button>
-        <span>
-          {open.value} of {result.spots.length}
-        </span>
-        <button type="button" disabled={open.value >= result.spots.length} onClick={() => leaf(1)}>
-          Next ›
-        </button>
-      </nav>
-      <ol ref={cards} class="pot-spots" onScrollEnd={onRest}>
-        {result.spots.map((spot) => (
-          <Spot
-            key={spot.rank}
-            pot={chosen}
-            spot={spot}
-            stay={stay}
-            chosen={open.value === spot.rank}
-            onChoose={() => choose(spot)}
-          />
-        ))}
-      </ol>
+      <SpotCards pot={chosen} spots={result.spots} open={open} />
       <Fold title="What else">
         {result.notes.map((note) => (
           <p key={note}>{note}</p>
@@ -102,6 +53,67 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
         {result.swaps.length > 0 && <Swaps pot={chosen} swaps={result.swaps} />}
       </Fold>
     </section>
+  );
+}
+
+interface SpotCardsProps {
+  readonly pot: FeatureOf<'plant'>;
+  readonly spots: PlaceResult['spots'];
+  /** Rank of the one that is open; 0 is none. */
+  readonly open: Signal<number>;
+}
+
+/** A card a place; the drawing goes where the open one is. */
+function SpotCards({ pot: chosen, spots, open }: SpotCardsProps) {
+  const cards = useRef<HTMLOListElement>(null);
+  const stay = spots.find((spot) => spot.stay) ?? spots[0];
+
+  function turnTo(spot: PlaceSpot): void {
+    open.value = spot.rank;
+    showOnMap(spot.at);
+  }
+
+  /** A card that has come to rest is the chosen one. */
+  function onRest(): void {
+    const list = cards.current;
+    if (!list || list.scrollWidth <= list.clientWidth) return;
+    const spot = spots[Math.round((list.scrollLeft / (list.scrollWidth - list.clientWidth)) * (spots.length - 1))];
+    if (spot && spot.rank !== open.value) turnTo(spot);
+  }
+
+  function leaf(by: 1 | -1): void {
+    const rank = Math.min(spots.length, Math.max(1, open.value + by));
+    turnTo(spots[rank - 1]);
+    const card = cards.current?.children[rank - 1];
+    if (card instanceof HTMLElement) cards.current?.scrollTo({ left: card.offsetLeft - cards.current.offsetLeft });
+  }
+
+  return (
+    <>
+      <nav class="spot-pages" aria-label="Places, a card each">
+        <button type="button" disabled={open.value <= 1} onClick={() => leaf(-1)}>
+          ‹ Better
+        </button>
+        <span>
+          {open.value} of {spots.length}
+        </span>
+        <button type="button" disabled={open.value >= spots.length} onClick={() => leaf(1)}>
+          Next ›
+        </button>
+      </nav>
+      <ol ref={cards} class="pot-spots" onScrollEnd={onRest}>
+        {spots.map((spot) => (
+          <Spot
+            key={spot.rank}
+            pot={chosen}
+            spot={spot}
+            stay={stay}
+            chosen={open.value === spot.rank}
+            onChoose={() => (open.value === spot.rank ? void (open.value = 0) : turnTo(spot))}
+          />
+        ))}
+      </ol>
+    </>
   );
 }
 

@@ -32,15 +32,7 @@ export function PlaceCard() {
     };
   }, []);
   useEffect(keepOpenOption, []);
-  useSignalEffect(() => {
-    const name = pot.value && calledOf(pot.value);
-    cardNext.value =
-      name === null
-        ? null
-        : elsewhere.value
-          ? { text: `Carry ${name} there, then say so.` }
-          : { text: `Drag ${name} about, or take place 1.` };
-  });
+  useSignalEffect(sayNext);
   const chosen = pot.value;
   if (chosen === null)
     return (
@@ -75,19 +67,35 @@ export function PlaceCard() {
         <Places pot={chosen} />
       </StageAnswer>
       <BarredGround />
-      <Fold title="Before carrying">
-        <Weight pot={chosen} />
-        <ul>
-          <li>
-            A pot of 0.5 m holds over 60 kg when wet. Let it dry a little, take a trolley or a second person, lift with
-            the knees, and keep out of the midday heat.
-          </li>
-          {cautionsFor(['heat']).map(({ id, text }) => (
-            <li key={id}>{text}</li>
-          ))}
-        </ul>
-      </Fold>
+      <BeforeCarrying pot={chosen} />
     </div>
+  );
+}
+
+function sayNext(): void {
+  const name = pot.value && calledOf(pot.value);
+  cardNext.value =
+    name === null
+      ? null
+      : elsewhere.value
+        ? { text: `Carry ${name} there, then say so.` }
+        : { text: `Drag ${name} about, or take place 1.` };
+}
+
+function BeforeCarrying({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
+  return (
+    <Fold title="Before carrying">
+      <Weight pot={chosen} />
+      <ul>
+        <li>
+          A pot of 0.5 m holds over 60 kg when wet. Let it dry a little, take a trolley or a second person, lift with
+          the knees, and keep out of the midday heat.
+        </li>
+        {cautionsFor(['heat']).map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
+    </Fold>
   );
 }
 

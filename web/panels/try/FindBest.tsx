@@ -44,36 +44,7 @@ export function FindBest() {
   return (
     <section ref={form} class="find-best" aria-label="Find the best">
       <h2>Find the best</h2>
-      <p class="wish">
-        <Word
-          label="What to put up"
-          value={now.kind}
-          choices={KINDS}
-          onChange={(kind) => change({ kind: kind as Wish['kind'] })}
-        />{' '}
-        up to{' '}
-        <Word
-          label="Largest size"
-          value={String(now.upTo)}
-          choices={SIZES}
-          onChange={(size) => change({ upTo: Number(size) as Wish['upTo'] })}
-        />
-        , <HideFrom wish={now} onChange={(hideFrom) => change({ hideFrom })} />, cloth{' '}
-        <Word
-          label="Cloth"
-          value={String(now.density)}
-          choices={CLOTHS}
-          onChange={(density) => change({ density: density === 'any' ? 'any' : Number(density) })}
-        />
-        ,{' '}
-        <Word
-          label="How many"
-          value={String(now.count)}
-          choices={COUNTS}
-          onChange={(count) => change({ count: Number(count) as Wish['count'] })}
-        />
-        .
-      </p>
+      <WishSentence wish={now} onChange={change} />
       <Limits />
       <ForWhom chosen={now.plants} onChange={(plants) => change({ plants })} />
       {working ? (
@@ -98,6 +69,46 @@ export function FindBest() {
       )}
       {found.value && <FoundOptions found={found.value} />}
     </section>
+  );
+}
+
+interface WishProps {
+  readonly wish: Wish;
+  readonly onChange: (part: Partial<Wish>) => void;
+}
+
+function WishSentence({ wish: now, onChange }: WishProps) {
+  return (
+    <p class="wish">
+      <Word
+        label="What to put up"
+        value={now.kind}
+        choices={KINDS}
+        onChange={(kind) => onChange({ kind: kind as Wish['kind'] })}
+      />{' '}
+      up to{' '}
+      <Word
+        label="Largest size"
+        value={String(now.upTo)}
+        choices={SIZES}
+        onChange={(size) => onChange({ upTo: Number(size) as Wish['upTo'] })}
+      />
+      , <HideFrom wish={now} onChange={(hideFrom) => onChange({ hideFrom })} />, cloth{' '}
+      <Word
+        label="Cloth"
+        value={String(now.density)}
+        choices={CLOTHS}
+        onChange={(density) => onChange({ density: density === 'any' ? 'any' : Number(density) })}
+      />
+      ,{' '}
+      <Word
+        label="How many"
+        value={String(now.count)}
+        choices={COUNTS}
+        onChange={(count) => onChange({ count: Number(count) as Wish['count'] })}
+      />
+      .
+    </p>
   );
 }
 

@@ -66,13 +66,6 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
     sizeWords(option),
     ...cautionWords(option.cautions),
   ].join(', ');
-  const open = openOption.value;
-  const holdsOther =
-    open !== null && [...(open.adds ?? []), ...(open.removes ?? []), ...Object.keys(open.moves ?? {})].length > 0;
-  function take(intoNew: boolean): void {
-    putIntoOption(option.features, what, intoNew);
-    foundMarks.value = [];
-  }
   return (
     <li>
       <h3>
@@ -91,24 +84,7 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
           .filter((words) => words !== '')
           .join(' · ')}
       </p>
-      <table class="before-after">
-        <caption class="unseen">Plants before and after</caption>
-        <thead>
-          <tr>
-            <th scope="col">Plant</th>
-            <th scope="col">Today</th>
-            <th scope="col">With it</th>
-            <th scope="col">Light left</th>
-          </tr>
-        </thead>
-        <tbody>
-          {option.plants
-            .filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark)
-            .map((plant) => (
-              <FoundPlant key={plant.id} plant={plant} />
-            ))}
-        </tbody>
-      </table>
+      <BeforeAfter plants={option.plants} />
       <details>
         <summary>What low sun it leaves, and who sees it</summary>
         {option.plants.flatMap(({ id, lowSun }) =>
@@ -127,6 +103,28 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
           {note}
         </p>
       ))}
+      <PutIntoOption option={option} what={what} number={number} />
+    </li>
+  );
+}
+
+interface PutIntoOptionProps {
+  readonly option: SiteOption;
+  /** As the step of the history says it. */
+  readonly what: string;
+  readonly number: number;
+}
+
+function PutIntoOption({ option, what, number }: PutIntoOptionProps) {
+  const open = openOption.value;
+  const holdsOther =
+    open !== null && [...(open.adds ?? []), ...(open.removes ?? []), ...Object.keys(open.moves ?? {})].length > 0;
+  function take(intoNew: boolean): void {
+    putIntoOption(option.features, what, intoNew);
+    foundMarks.value = [];
+  }
+  return (
+    <>
       {holdsOther && <p class="said">These figures are for the yard without what option {open.id} changes already.</p>}
       <p class="paper-buttons">
         {open && (
@@ -141,7 +139,30 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
           Show {number} on the drawing
         </button>
       </p>
-    </li>
+    </>
+  );
+}
+
+function BeforeAfter({ plants }: Pick<SiteOption, 'plants'>) {
+  return (
+    <table class="before-after">
+      <caption class="unseen">Plants before and after</caption>
+      <thead>
+        <tr>
+          <th scope="col">Plant</th>
+          <th scope="col">Today</th>
+          <th scope="col">With it</th>
+          <th scope="col">Light left</th>
+        </tr>
+      </thead>
+      <tbody>
+        {plants
+          .filter(({ spared, tooDark }) => Math.abs(spared) >= 0.05 || tooDark)
+          .map((plant) => (
+            <FoundPlant key={plant.id} plant={plant} />
+          ))}
+      </tbody>
+    </table>
   );
 }
 

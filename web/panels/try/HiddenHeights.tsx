@@ -17,22 +17,7 @@ const LEVELS = [1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4];
 /** How tall a thing may stand and stay unseen: lines on the drawing, and what cannot be hidden, said. */
 export function HiddenHeights() {
   useEffect(() => () => clear(), []);
-  useSignalEffect(() => {
-    const answer = hiddenAnswer.value.shown?.value;
-    if (!answer || !hiddenShown.value) return clear();
-    barredRings.value = stripsOf(bareGround(answer), answer.grid.cell);
-    topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({
-      at,
-      label: height > hidden ? '!' : '✓',
-      title: topWords(calledById(id), height, hidden),
-    }));
-    // Beyond what is said a height is only "over" it; lines need a number.
-    const heights = answer.heights.map((height) => Math.min(height, TALLEST_SAID + 1));
-    hiddenHeightLines.value = contoursOf(answer.grid, heights, LEVELS).map(({ value, lines }) => ({
-      lines,
-      label: formatLength(value, units.value),
-    }));
-  });
+  useSignalEffect(draw);
   const eyes = plan.value.features.filter(({ kind }) => kind === 'eye');
   if (eyes.length === 0) return null;
   const answer = hiddenShown.value ? hiddenAnswer.value.shown?.value : undefined;
@@ -78,6 +63,23 @@ export function HiddenHeights() {
           ))}
     </section>
   );
+}
+
+function draw(): void {
+  const answer = hiddenAnswer.value.shown?.value;
+  if (!answer || !hiddenShown.value) return clear();
+  barredRings.value = stripsOf(bareGround(answer), answer.grid.cell);
+  topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({
+    at,
+    label: height > hidden ? '!' : '✓',
+    title: topWords(calledById(id), height, hidden),
+  }));
+  // Beyond what is said a height is only "over" it; lines need a number.
+  const heights = answer.heights.map((height) => Math.min(height, TALLEST_SAID + 1));
+  hiddenHeightLines.value = contoursOf(answer.grid, heights, LEVELS).map(({ value, lines }) => ({
+    lines,
+    label: formatLength(value, units.value),
+  }));
 }
 
 function clear(): void {

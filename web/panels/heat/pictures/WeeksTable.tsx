@@ -128,21 +128,7 @@ function Cells({ weeks, caption }: { readonly weeks: readonly SpotWeek[]; readon
         aria-label={caption}
         onKeyDown={move}
       >
-        <thead>
-          <tr>
-            <td />
-            {weeks.map((week, k) => (
-              <th key={week.from} scope="col" class={week.clocksChanged ? 'clocks-change' : undefined}>
-                <span aria-hidden="true">
-                  {k === 0 || week.from.slice(5, 7) !== weeks[k - 1].from.slice(5, 7)
-                    ? MONTHS[Number(week.from.slice(5, 7)) - 1].slice(0, 3)
-                    : ''}
-                </span>
-                <span class="unseen">week of {dayWords(week.from.slice(5))}</span>
-              </th>
-            ))}
-          </tr>
-        </thead>
+        <WeekHeads weeks={weeks} />
         <tbody>
           {hours.map((hour) => (
             <tr key={hour}>
@@ -165,6 +151,27 @@ function Cells({ weeks, caption }: { readonly weeks: readonly SpotWeek[]; readon
         </tbody>
       </table>
     </div>
+  );
+}
+
+/** A month's name where it begins. */
+function WeekHeads({ weeks }: { readonly weeks: readonly SpotWeek[] }) {
+  return (
+    <thead>
+      <tr>
+        <td />
+        {weeks.map((week, k) => (
+          <th key={week.from} scope="col" class={week.clocksChanged ? 'clocks-change' : undefined}>
+            <span aria-hidden="true">
+              {k === 0 || week.from.slice(5, 7) !== weeks[k - 1].from.slice(5, 7)
+                ? MONTHS[Number(week.from.slice(5, 7)) - 1].slice(0, 3)
+                : ''}
+            </span>
+            <span class="unseen">week of {dayWords(week.from.slice(5))}</span>
+          </th>
+        ))}
+      </tr>
+    </thead>
   );
 }
 
