@@ -1,10 +1,11 @@
 import { isDark } from '../cast/passes.ts';
 import type { Plan, Problem } from '../plan/types.ts';
+import { LIMITS } from '../plan/file/limits.ts';
 import { type Units, unitsOf } from '../plan/units.ts';
 import type { Period } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
 import { cellsOf } from './light/cells.ts';
-import { GRID_DEFAULTS, gridOf, maskOf, MAX_CELLS, usualCell } from './light/grid-of.ts';
+import { GRID_DEFAULTS, gridOf, maskOf, usualCell } from './light/grid-of.ts';
 import { heatDayOf } from './leaf/heat-day.ts';
 import { hotSpotsOf } from './light/hot-spots.ts';
 import { plantLoad } from './verdict/plant-load.ts';
@@ -42,7 +43,7 @@ export function loadOf(plan: Plan, request: LoadRequest = {}): Outcome<LoadResul
   } = request;
   const units = request.units ?? unitsOf(plan);
   const grid = gridOf(plan, { cell, height });
-  if (grid.columns * grid.rows > MAX_CELLS)
+  if (grid.columns * grid.rows > LIMITS.cells)
     return { ok: false, problems: [tooManyCells(grid.columns, grid.rows, cell)] };
   progress?.(0, 'the sun of the season');
   const yard = yardOf(plan, period, weather);
@@ -97,6 +98,6 @@ function totalsOf({ scene, samples, weights }: Yard): SeasonTotals {
 function tooManyCells(columns: number, rows: number, cell: number): Problem {
   const message =
     `A cell of ${cell} m would make a grid of ${columns} × ${rows} cells; the most is ` +
-    `${MAX_CELLS.toLocaleString('en')}. Choose a larger cell.`;
+    `${LIMITS.cells.toLocaleString('en')}. Choose a larger cell.`;
   return { pointer: '--cell', message, severity: 'error' };
 }

@@ -1,6 +1,5 @@
 import { castGrid } from '../../engine/cast/grids/cast-grid.ts';
 import type { GridSpec } from '../../engine/cast/grids/grid-spec.ts';
-import { groupedPasses } from '../../engine/cast/grids/grouped-passes.ts';
 import type { Passes } from '../../engine/cast/passes.ts';
 import { castRay } from '../../engine/cast/points/ray.ts';
 import { createPointCaster } from '../../engine/cast/points/point-caster.ts';
@@ -25,7 +24,6 @@ export function casesOf(): BenchCase[] {
     points(),
     trial('trial canopy, moved', yard.passes, yard.channels),
     trial('trial canopy, moved, one channel', yard.passes, yard.channels.slice(4, 5)),
-    groupedTrial(),
   ];
 }
 
@@ -224,9 +222,4 @@ function trial(name: string, passes: Passes, channels: readonly Float64Array[]):
       { name: 'roof and drop, a move', scale: 1 / 20, run: () => moves(canopy.drops, 20) },
     ],
   };
-}
-
-function groupedTrial(): BenchCase {
-  const { passes, channels } = groupedPasses(yard.scene, yard.passes, yard.channels, 1);
-  return trial('trial canopy, moved, directions grouped within 1°', passes, channels);
 }

@@ -9,8 +9,6 @@ export const GRID_DEFAULTS = { cell: 0.25, height: 0.5 } as const;
 /** Work that nobody need wait for: cells, each as often as things throw shade, eight things to one. */
 const USUAL_WORK = 60_000;
 const THINGS_TO_ONE = 8;
-/** Larger grids are refused. [cells] */
-export const MAX_CELLS = 4_000_000;
 /** A cell's centre this close to an edge counts as on it. [m] */
 const EDGE = 1e-9;
 

@@ -2,7 +2,7 @@
 export const LIMITS = {
   /** Plan coordinates, either sign. [m] */
   coordinate: 10_000,
-  /** Cells of one grid. */
+  /** Cells of one grid: larger ones are refused. */
   cells: 4_000_000,
   /** Size of a plan file. [bytes] */
   fileBytes: 10_000_000,

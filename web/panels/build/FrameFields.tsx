@@ -97,19 +97,23 @@ function SeldomChanged({ frame, braces }: { readonly frame: FrameChoice; readonl
         on={frame.bottomRails}
         onChange={(bottomRails) => chooseFrame({ bottomRails })}
       />
-      {braces && (
-        <ChoiceBox
-          label="Braces in every upright face"
-          value={frame.braces === undefined ? undefined : frame.braces ? 'yes' : 'no'}
-          none={frame.tube === undefined ? 'where a post alone would bend' : 'no'}
-          choices={{ yes: 'yes', no: 'no' }}
-          onChange={(answer) => chooseFrame({ braces: answer === undefined ? undefined : answer === 'yes' })}
-        />
-      )}
+      {braces && <BracesChoice frame={frame} />}
       <p class="quiet">
         Take-off: how much of the way between post middles the joint swallows. Measure one joint before you cut.
       </p>
     </details>
+  );
+}
+
+function BracesChoice({ frame: { braces, tube } }: { readonly frame: FrameChoice }) {
+  return (
+    <ChoiceBox
+      label="Braces in every upright face"
+      value={braces === undefined ? undefined : braces ? 'yes' : 'no'}
+      none={tube === undefined ? 'where a post alone would bend' : 'no'}
+      choices={{ yes: 'yes', no: 'no' }}
+      onChange={(answer) => chooseFrame({ braces: answer === undefined ? undefined : answer === 'yes' })}
+    />
   );
 }
 

@@ -1,12 +1,14 @@
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { DAMAGE_PARTS, appendJournal, parseNumber, withoutUndefined } from '../../../../engine/index.ts';
 import type { JournalEntry, JournalWhat } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan } from '../../../state/yard.ts';
 import { ChoiceBox } from '../../parts/boxes/ChoiceBox.tsx';
 import { clothsOf, namesById, plantsOf } from '../lists.ts';
-import { ScoreChoice } from './ScoreChoice.tsx';
 import { today } from '../season.ts';
+import { TypedBox } from '../TypedBox.tsx';
+import { AddForm } from './AddForm.tsx';
+import { ScoreChoice } from './ScoreChoice.tsx';
 
 const PARTS = Object.fromEntries(DAMAGE_PARTS.map((part) => [part, part]));
 /** Most rain in a day that is believed. [mm] */
@@ -20,7 +22,6 @@ interface Props {
 
 /** One entry of the diary: the date is today's, the thing the first that fits, so that Save is near. */
 export function AddNote({ what, title, onDone }: Props) {
-  const id = useId();
   const things = namesById(
     what.startsWith('cloth') ? clothsOf(plan.value) : what === 'damage' || what === 'spray' ? plantsOf(plan.value) : [],
   );
@@ -43,25 +44,9 @@ export function AddNote({ what, title, onDone }: Props) {
   }
 
   return (
-    <form
-      class="add-form"
-      aria-label={title}
-      onSubmit={(event) => {
-        event.preventDefault();
-        save();
-      }}
-    >
+    <AddForm title={title} fault={fault} onSave={save} onDone={onDone}>
       <div class="field-row">
-        <div class="number-box">
-          <label for={`${id}-date`}>Date</label>
-          <input
-            id={`${id}-date`}
-            type="date"
-            required
-            value={entry.date}
-            onInput={(event) => set({ date: event.currentTarget.value })}
-          />
-        </div>
+        <TypedBox label="Date" type="date" value={entry.date} onInput={(date) => set({ date })} />
         {Object.keys(things).length > 0 && (
           <ChoiceBox
             label="On"
@@ -71,18 +56,7 @@ export function AddNote({ what, title, onDone }: Props) {
             onChange={(feature) => set({ feature })}
           />
         )}
-        {what === 'rain' && (
-          <div class="number-box">
-            <label for={`${id}-rain`}>Rain, mm</label>
-            <input
-              id={`${id}-rain`}
-              type="text"
-              inputmode="decimal"
-              value={rain}
-              onInput={(event) => setRain(event.currentTarget.value)}
-            />
-          </div>
-        )}
+        {what === 'rain' && <TypedBox label="Rain, mm" type="text" keys="decimal" value={rain} onInput={setRain} />}
       </div>
       {what === 'damage' && (
         <>
@@ -90,29 +64,7 @@ export function AddNote({ what, title, onDone }: Props) {
           <ChoiceBox label="Where" value={entry.part} choices={PARTS} onChange={(part) => set({ part })} />
         </>
       )}
-      <div class="number-box">
-        <label for={`${id}-text`}>Words (may stay empty)</label>
-        <input
-          id={`${id}-text`}
-          type="text"
-          dir="auto"
-          value={entry.text ?? ''}
-          onInput={(event) => set({ text: event.currentTarget.value })}
-        />
-      </div>
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
-      <div class="editor-buttons">
-        <button type="submit" class="main">
-          Save
-        </button>
-        <button type="button" onClick={onDone}>
-          Leave it
-        </button>
-      </div>
-    </form>
+      <TypedBox label="Words (may stay empty)" type="text" value={entry.text ?? ''} onInput={(text) => set({ text })} />
+    </AddForm>
   );
 }

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { cautionsFor, parseSide, READING_PROTOCOL } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan } from '../../../state/yard.ts';
@@ -9,6 +9,8 @@ import { namesById, plantsOf } from '../lists.ts';
 import { BOX_WORDS, withReadings } from './reading-edits.ts';
 import type { TypedReading } from './reading-edits.ts';
 import { today } from '../season.ts';
+import { TypedBox } from '../TypedBox.tsx';
+import { AddForm } from './AddForm.tsx';
 
 const { all: _all, unknown: _unknown, ...SIDES } = SIDE_CHOICES;
 
@@ -36,33 +38,12 @@ export function AddReading({ pair, onDone }: { readonly pair: boolean; onDone():
   }
 
   const box = (key: keyof TypedReading, label: string, type: 'text' | 'date' | 'time') => (
-    <Box label={label} type={type} value={texts[key]} onInput={(text) => setTexts({ ...texts, [key]: text })} />
+    <TypedBox label={label} type={type} value={texts[key]} onInput={(text) => setTexts({ ...texts, [key]: text })} />
   );
   const typedBox = (key: keyof typeof BOX_WORDS) => box(key, BOX_WORDS[key], 'text');
   return (
-    <form
-      class="add-form"
-      aria-label={pair ? 'Pair of readings' : 'Reading'}
-      onSubmit={(event) => {
-        event.preventDefault();
-        save();
-      }}
-    >
-      <details open>
-        <summary>How to read a leaf</summary>
-        <ol>
-          {READING_PROTOCOL.map((step) => (
-            <li key={step.text}>
-              {step.text} <span class="quiet">({grounds(step)})</span>
-            </li>
-          ))}
-        </ol>
-      </details>
-      <ul class="year-cautions">
-        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
-          <li key={id}>{text}</li>
-        ))}
-      </ul>
+    <AddForm title={pair ? 'Pair of readings' : 'Reading'} fault={fault} onSave={save} onDone={onDone}>
+      <HowToRead />
       <div class="field-row">
         {plants.length > 0 && <ChoiceBox label="On" value={plant} choices={namesById(plants)} onChange={setPlant} />}
         {plants.length > 0 && (
@@ -90,47 +71,28 @@ export function AddReading({ pair, onDone }: { readonly pair: boolean; onDone():
           {typedBox('coveredLight')}
         </div>
       </details>
-      {fault && (
-        <p class="box-said fault" role="alert">
-          {fault}
-        </p>
-      )}
-      <div class="editor-buttons">
-        <button type="submit" class="main">
-          Save
-        </button>
-        <button type="button" onClick={onDone}>
-          Leave it
-        </button>
-      </div>
-    </form>
+    </AddForm>
   );
 }
 
-function Box({
-  label,
-  type,
-  value,
-  onInput,
-}: {
-  readonly label: string;
-  readonly type: 'text' | 'date' | 'time';
-  readonly value: string;
-  onInput(text: string): void;
-}) {
-  const id = useId();
+function HowToRead() {
   return (
-    <div class="number-box">
-      <label for={id}>{label}</label>
-      {/* The types know one kind of input at a time. */}
-      <input
-        id={id}
-        type={type as 'text'}
-        required={type !== 'text'}
-        autocomplete="off"
-        value={value}
-        onInput={(event) => onInput(event.currentTarget.value)}
-      />
-    </div>
+    <>
+      <details open>
+        <summary>How to read a leaf</summary>
+        <ol>
+          {READING_PROTOCOL.map((step) => (
+            <li key={step.text}>
+              {step.text} <span class="quiet">({grounds(step)})</span>
+            </li>
+          ))}
+        </ol>
+      </details>
+      <ul class="year-cautions">
+        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+          <li key={id}>{text}</li>
+        ))}
+      </ul>
+    </>
   );
 }
