@@ -63,7 +63,7 @@ function waterStep(yard: RayYard, inNeed: ReadonlySet<string>, harm: number): La
   const spared = sparedBy(yard, yard.withLeaves('watered'), (id) => inNeed.has(id));
   const sentence = 'So much if no leaf ever thirsted; soil and roots decide how near you come.';
   const step = harmStep({ id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, spared, harm);
-  return { ...step, effect: `spares at most ${percent(spared / harm)}` };
+  return { ...step, effect: `at most ${percent(spared / harm)} less heat damage` };
 }
 
 function clayStep(

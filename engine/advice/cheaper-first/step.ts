@@ -21,7 +21,7 @@ export interface LadderStep {
   readonly sparedShare: number | null;
   /** In the plan's currency; `null` unknown. */
   readonly cost: number | null;
-  /** What it does in a few words: "spares 34 %". */
+  /** What it does in a few words: "34 % less heat damage". */
   readonly effect: string;
   readonly sentence: string;
   /** Where each pot would go, if pots are moved. */
@@ -37,7 +37,7 @@ export function harmStep(
   harm: number,
 ): LadderStep {
   const sparedShare = harm > 0 ? spared / harm : 0;
-  return { ...step, spared, sparedShare, effect: `spares ${percent(sparedShare)}` };
+  return { ...step, spared, sparedShare, effect: `${percent(sparedShare)} less heat damage` };
 }
 
 export function percent(share: number): string {

@@ -1,4 +1,7 @@
 import { leastLight } from '../../load/light/light-class.ts';
+import { rootWords } from '../../load/pot/pot-words.ts';
+import type { Roots } from '../../load/types.ts';
+import { percent } from '../cheaper-first/step.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
@@ -9,23 +12,26 @@ import type { PlaceResult, PlaceSpot } from './types.ts';
 import { sentenceCase } from '../year/season/words.ts';
 
 export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
-  const { stay, where, metres, spared, verdict, light, standing, overRange, pot, winterSunHours, hardening } = spot;
+  const { stay, where, metres, harm, spared, verdict, light, standing, overRange, pot, winterSunHours, hardening } =
+    spot;
   const begins = stay ? 'Where it stands' : `${sentenceCase(where)}, ${formatDistance(metres, units)} away`;
-  const does = stay
-    ? `${verdict}`
-    : Math.abs(spared) < 0.05
-      ? `harmed as much as now, ${verdict}`
-      : `${Math.abs(spared).toFixed(1)} K·h a day ${spared > 0 ? 'less' : 'more'} harm, ${verdict}`;
+  const today = harm + spared;
+  const does = stay || today <= 0 ? verdict : `${percent(harm / today)} of today’s heat damage, ${verdict}`;
   const sun =
-    `${light.sunHours.toFixed(1)} h of sun a ` +
+    `${light.sunHours.toFixed(0)} h of sun a ` +
     `day${standing === 'enough' ? '' : standing === 'short' ? ' (a little short)' : ' (too dark)'}` +
-    `${overRange > 0.05 ? `, ${overRange.toFixed(1)} h more than it likes` : ''}`;
+    `${overRange >= 0.5 ? `, ${overRange.toFixed(0)} h more than it likes` : ''}`;
   const after = hardening === null ? '' : ' Harden it off first.';
   return (
-    `${begins}: ${does}; ${sun}; roots in the pot about ${formatTemperature(pot.roots.warmest, units)}` +
-    `${pot.roots.verdict === 'fine' ? '' : ` (${pot.roots.verdict})`}; ` +
-    `${winterSunHours.toFixed(1)} h of sun in mid-winter.${after}`
+    `${begins}: ${does}; ${sun}; roots in the pot ${rootsBriefly(pot.roots, units)}; ` +
+    `${winterSunHours.toFixed(0)} h of sun in mid-winter.${after}`
   );
+}
+
+/** "fine", "49 °C: too hot": never a bare number. */
+export function rootsBriefly({ warmest, verdict }: Roots, units: Units): string {
+  const words = { fine: '', 'hot roots': ': they stop growing', cooking: ': they die' } as const;
+  return verdict === 'fine' ? 'fine' : `${formatTemperature(warmest, units)}${words[verdict]}`;
 }
 
 /** @param spared share of what harms both today */
@@ -52,6 +58,9 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   if (allowed === 0) notes.push('There is no other place on the property where it may stand.');
   else if (spots[0].stay) notes.push('It stands where it is best already.');
   if (spots.every(({ standing }) => standing === 'too dark')) notes.push(darkNote(row, tried));
+  const { roots } = spots[0].pot;
+  if (!spots[0].stay && roots.verdict === 'cooking')
+    notes.push(`At place 1 too its pot must be kept cool.${rootWords(roots, units)}`);
   if (winterBest !== null) {
     const sun = `${winterBest.where} it gets ${winterBest.sunHours.toFixed(0)} h of sun in mid-winter`;
     const here = spots[0].winterSunHours < 0.5 ? 'none' : `${spots[0].winterSunHours.toFixed(0)} h`;
@@ -79,7 +88,7 @@ function darkNote(row: PlantRow, tried: readonly Tried[]): string {
   const least = leastLight(row);
   const best = Math.max(...tried.map(({ light }) => light.dailyLight));
   return (
-    `No place where it may stand has light enough. What fails by least is the light itself: ` +
-    `${(least - best).toFixed(1)} of the ${least} mol/m² of light that it needs a day are missing at the brightest.`
+    `No place where it may stand has light enough: at the brightest it gets ${percent(best / least)} of the light ` +
+    `that it needs.`
   );
 }

@@ -148,10 +148,10 @@ function lookAt({ answer, rivals }: WhyFindings): string {
 function rankWords({ accused, sides }: WhyFindings): string {
   const { rank, scorchDose } = accused;
   if (rank === null) return '';
-  if (rank === 1) return '; no other side gets more';
+  if (rank === 1) return '; of its eight sides none gets more';
   const most = sides.find((side) => side.rank === 1)?.scorchDose ?? null;
   return scorchDose !== null && most !== null && scorchDose >= NEAR_SHARE * most
-    ? '; no other side gets much more'
+    ? '; of its eight sides none gets much more'
     : `; it ranks ${ordinal(rank)} of its eight sides`;
 }
 

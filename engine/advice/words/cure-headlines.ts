@@ -4,7 +4,7 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatDistance, type Units } from '../../plan/units.ts';
+import { formatDistance, formatStretch, type Units } from '../../plan/units.ts';
 import type { LadderStep } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
 import type { PlaceResult } from '../place/types.ts';
@@ -41,7 +41,7 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
  * How a pot fares where it is held, beside where it stands: better or worse, and its hours.
  * @param now scorch dose of the heatwave day where it stands [K·h]
  */
-export function triedHeadline({ scorchDose, when, verdict }: PlantLoad, now: number): string {
+export function triedHeadline({ scorchDose, when, verdict }: PlantLoad, now: number, units: Units = 'metric'): string {
   const share = now > NO_HARM ? (now - (scorchDose ?? 0)) / now : (scorchDose ?? 0) > NO_HARM ? -1 : 0;
   const beside =
     Math.abs(share) < WORTH_NAMING
@@ -49,7 +49,7 @@ export function triedHeadline({ scorchDose, when, verdict }: PlantLoad, now: num
       : share > 0
         ? `Better there: ${lessDamage(share)}`
         : 'Worse there: more heat damage';
-  const hours = when === null ? 'never over its limit' : `over its limit ${when.from} to ${when.to}`;
+  const hours = when === null ? 'never over its limit' : `over its limit ${formatStretch(when, units)}`;
   return `${beside}, ${hours}${verdict === 'too dark' ? ', and too dark' : ''}.`;
 }
 

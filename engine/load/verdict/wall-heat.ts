@@ -2,7 +2,7 @@
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
-import { formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { formatClock, formatStretch, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { type HotRun, lasts } from '../leaf/judge.ts';
 import type { LitPoint } from '../leaf/scorch.ts';
@@ -75,19 +75,22 @@ function less(all: WallGlow, part: WallGlow): WallGlow {
   };
 }
 
-/** "the white wall adds 2 K from 15 to 19 h"; of none "". */
+/** "the white wall adds 2 °C from 15:00 to 19:00", to the full hour; of none "". */
 export function wallWords(plan: Plan, walls: readonly WallHeat[], units: Units): string {
   return listWords(
     walls.map(({ id, adds, from, to }) => {
       const by = formatTemperatureDifference(adds, units, adds < 1 ? 1 : 0);
-      const [first, last] = [wholeHour(from), wholeHour(to)];
+      const hours = { from: wholeHour(from), to: wholeHour(to) };
       const name = namedInside(plan, id);
       const pause = name.includes(',') ? ',' : '';
-      return `${name}${pause} adds ${by} ${first === last ? `about ${first} h` : `from ${first} to ${last} h`}`;
+      const when =
+        hours.from === hours.to ? `about ${formatClock(hours.from, units)}` : `from ${formatStretch(hours, units)}`;
+      return `${name}${pause} adds ${by} ${when}`;
     }),
   );
 }
 
-function wholeHour(clock: string): number {
-  return Math.round(Number(clock.slice(0, 2)) + Number(clock.slice(3)) / 60);
+function wholeHour(clock: string): string {
+  const hour = Math.round(Number(clock.slice(0, 2)) + Number(clock.slice(3)) / 60);
+  return `${String(hour % 24).padStart(2, '0')}:00`;
 }

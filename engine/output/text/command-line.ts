@@ -74,11 +74,13 @@ function readOptions(verb: Verb, rest: readonly string[]): Command {
   const values: Record<string, OptionValue[]> = {};
   const problems: Problem[] = [];
   let plan: string | null = null;
+  const afterPlan = specs.find((spec) => spec.afterPlan);
   for (let k = 0; k < rest.length; k++) {
     const argument = rest[k];
     if (!argument.startsWith('--')) {
       if (verb.plan === 'none')
         problems.push(problem('', `"${verb.name}" takes no plan, but "${argument}" stands there.`));
+      else if (plan !== null && afterPlan && !values[afterPlan.name]) values[afterPlan.name] = [argument];
       else if (plan !== null)
         problems.push(problem('', `Only one plan can be read at a time: "${plan}" or "${argument}"?`));
       else plan = argument;

@@ -3,34 +3,38 @@ import type { PathStep, SkyPicture } from '../../load/light/sky-from.ts';
 import type { SpotWeek } from '../../load/light/weeks-at.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
+import { formatStretch, type Units } from '../../plan/units.ts';
 import { table } from './plain-text.ts';
 
 /** Below this share of an hour harmful sun is not named in a week's line. */
 const NAMED_FROM = 0.1;
 
 /** Week by week at a spot: how much sun, how much of it harmful, and between which hours. */
-export function weeksText(weeks: readonly SpotWeek[], columns: number): string {
+export function weeksText(weeks: readonly SpotWeek[], units: Units, columns: number): string {
   const judged = weeks.some(({ over }) => over !== null);
   const rows = weeks.map(({ from, sun, harmful, over, clocksChanged }) => [
     `${dayWords(from)}${clocksChanged ? ', clocks changed' : ''}`,
     sumOf(sun).toFixed(1),
     sumOf(harmful).toFixed(1),
-    hoursWords(harmful.map((share) => share >= NAMED_FROM)),
-    ...(judged ? [over === null ? 'not judged' : hoursWords(over)] : []),
+    hoursWords(
+      harmful.map((share) => share >= NAMED_FROM),
+      units,
+    ),
+    ...(judged ? [over === null ? 'not judged' : hoursWords(over, units)] : []),
   ]);
   const head = ['week from', 'sun h/day', 'harmful h/day', 'harmful between', ...(judged ? ['leaf too hot'] : [])];
   return table(columns, head, rows, [1, 2]);
 }
 
 /** Month by month, the 21st: when the sun reaches a spot, and what it goes behind. */
-export function skyText(plan: Plan, { paths }: SkyPicture, columns: number): string {
+export function skyText(plan: Plan, { paths }: SkyPicture, units: Units, columns: number): string {
   const rows = paths.flatMap(({ monthDay, steps }) =>
     stretchesOf(steps).map((stretch, k): string[] => {
       const shares = stretch.map(({ share }) => Math.round(share * 100));
       const [least, most] = [Math.min(...shares), Math.max(...shares)];
       return [
         k === 0 ? dayWords(`2001-${monthDay}`) : '',
-        `${clockWords(stretch[0].clock)} to ${clockWords(stretch[stretch.length - 1].clock)}`,
+        formatStretch({ from: clockOf(stretch[0].clock), to: clockOf(stretch[stretch.length - 1].clock) }, units),
         `${stretch[0].azimuth.toFixed(0)}° → ${stretch[stretch.length - 1].azimuth.toFixed(0)}°`,
         least === most ? `${least} %` : `${least} to ${most} %`,
         stretch[0].blockers.map((id) => (id === 'skyline' ? 'the skyline' : nameOf(plan, id))).join(', ') || 'nothing',
@@ -51,8 +55,8 @@ function stretchesOf(steps: readonly PathStep[]): PathStep[][] {
   return stretches;
 }
 
-/** "9 to 12, 15 to 19": full hours of the clock, the end that of the last hour; a dash for none. */
-function hoursWords(hours: readonly boolean[]): string {
+/** "09:00 to 12:00, 15:00 to 19:00": full hours, the end that of the last hour; a dash for none. */
+function hoursWords(hours: readonly boolean[], units: Units): string {
   const runs: [number, number][] = [];
   hours.forEach((is, hour) => {
     if (!is) return;
@@ -60,10 +64,11 @@ function hoursWords(hours: readonly boolean[]): string {
     if (last && last[1] === hour) last[1] = hour + 1;
     else runs.push([hour, hour + 1]);
   });
-  return runs.map(([from, to]) => `${from} to ${to}`).join(', ') || '–';
+  const told = runs.map(([from, to]) => formatStretch({ from: clockOf(60 * from), to: clockOf(60 * to) }, units));
+  return told.join(', ') || '–';
 }
 
-function clockWords(minutes: number): string {
+function clockOf(minutes: number): string {
   const whole = Math.round(minutes);
   return `${String(Math.floor(whole / 60) % 24).padStart(2, '0')}:${String(whole % 60).padStart(2, '0')}`;
 }

@@ -7,7 +7,7 @@ import { settingOutDrawing } from '../sheet/setting-out-drawing.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Verb } from './verb.ts';
-import { planOf, textGiven } from './verb.ts';
+import { featureGiven, planOf, textGiven } from './verb.ts';
 
 const VIEWS = ['above', 'side', 'setting-out'] as const;
 
@@ -36,7 +36,7 @@ export const draw: Verb = {
   run(request) {
     const plan = { ...planOf(request), units: request.units };
     const dxf = textGiven(request, 'as') === 'dxf';
-    const id = textGiven(request, 'canopy');
+    const id = featureGiven(request, 'canopy');
     if (id === undefined) return drawn(dxf ? yardDxf(plan) : planPicture(plan, null, request.units));
     const result = sheetOf(plan, id);
     if (!result.ok) return result;

@@ -1,13 +1,15 @@
 import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
+import { rootsBriefly } from '../../advice/place/words.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
-import { placeHeadline } from '../../advice/words/cure-headlines.ts';
+import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { formatDistance, formatLength, formatTemperature, type Units } from '../../plan/units.ts';
+import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
+  featureGiven,
   numberGiven,
   planOf,
   pointGiven,
@@ -24,7 +26,14 @@ export const place: Verb = {
   plan: 'required',
   common: ['option', 'weather', 'units'],
   options: [
-    { name: 'plant', kind: 'text', placeholder: 'ID', summary: 'the plant in the pot', required: true },
+    {
+      name: 'plant',
+      kind: 'text',
+      placeholder: 'ID',
+      summary: 'the plant in the pot, by its id or its name',
+      required: true,
+      afterPlan: true,
+    },
     {
       name: 'count',
       kind: 'number',
@@ -54,7 +63,7 @@ function runPlace(request: VerbRequest): VerbResult {
   const at = pointGiven(request, 'at');
   if (at) return placedAt(request, plan, at);
   const outcome = placeOf(plan, {
-    plant: textGiven(request, 'plant') ?? '',
+    plant: featureGiven(request, 'plant') ?? '',
     count: numberGiven(request, 'count'),
     on,
     weather,
@@ -69,7 +78,7 @@ function runPlace(request: VerbRequest): VerbResult {
 }
 
 function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
-  const pot = potNamed(plan, textGiven(request, 'plant') ?? '');
+  const pot = potNamed(plan, featureGiven(request, 'plant') ?? '');
   if (!pot.ok) return refuseOption('plant', 'Name a plant of the plan with --plant.');
   const there = potThere(plan, pot.value, at, potGround(plan, pot.value), {
     period: { kind: 'season' },
@@ -77,9 +86,20 @@ function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
   });
   if (!there.ok) return there;
   const { load, reason } = there.value;
-  const refusal = reason === null ? '' : `Not there: ${reason}.\n`;
-  return { ok: true, json: there.value, text: `${refusal}${wrapped(load.sentence, request.page.columns)}\n` };
+  const now = potThere(plan, pot.value, pot.value.at, potGround(plan, pot.value), {
+    period: { kind: 'season' },
+    weather: request.weather,
+  });
+  if (!now.ok) return now;
+  const beside =
+    reason === null ? triedHeadline(load, now.value.load.scorchDose ?? 0, request.units) : `Not there: ${reason}.`;
+  const text = [beside, load.sentence].map((line) => wrapped(line, request.page.columns)).join('\n\n');
+  return { ok: true, json: there.value, text: `${text}\n` };
 }
+
+const LEGEND =
+  'Damage is what is left of today’s; sun is a day’s hours at the top, in winter on a clear day; roots as on the ' +
+  'heatwave day, before any wrap.';
 
 function placeText(plan: Plan, result: PlaceResult, units: Units, columns: number): string {
   const { spots, swaps, notes, winterBest } = result;
@@ -91,19 +111,22 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
     verdict,
     `${light.sunHours.toFixed(0)} h`,
     `${winterSunHours.toFixed(0)} h`,
-    formatTemperature(pot.roots.warmest, units),
+    rootsBriefly(pot.roots, units),
     stay ? '' : formatDistance(metres, units),
   ]);
+  const winter =
+    winterBest?.isWanted === true
+      ? [['W', `${winterBest.where}, for the winter`, '', '', '', `${winterBest.sunHours.toFixed(0)} h`, '', '']]
+      : [];
   const list = table(
     Math.min(columns, 100),
     ['', 'where (x, y on the plan)', 'damage', 'verdict', 'sun', 'in winter', 'roots', 'carry'],
-    rows,
-    [2, 4, 5, 6, 7],
+    [...rows, ...winter],
+    [2, 4, 5, 7],
   );
-  const winter = winterBest?.isWanted === true ? [`Place W, for the winter: ${winterBest.where}.`] : [];
   const blocks = [
-    [placeHeadline(plan, result, units), ...winter].map((line) => wrapped(line, columns, '')).join('\n'),
-    `${list}\nDamage is what is left of today’s; sun is a day’s hours.`,
+    wrapped(placeHeadline(plan, result, units), columns, ''),
+    `${list}\n${wrapped(LEGEND, columns, '')}`,
     [...notes, ...swaps.map(({ sentence }) => sentence)].map((note) => wrapped(`- ${note}`, columns)).join('\n'),
   ];
   const hardening = spots.find(({ stay }) => !stay)?.hardening;

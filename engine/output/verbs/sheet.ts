@@ -1,7 +1,7 @@
 import { sheetOf } from '../../frame/sheet.ts';
 import { sheetText } from '../sheet/text.ts';
 import type { Verb } from './verb.ts';
-import { planOf, textGiven } from './verb.ts';
+import { featureGiven, planOf } from './verb.ts';
 
 export const sheet: Verb = {
   name: 'sheet',
@@ -17,7 +17,7 @@ export const sheet: Verb = {
     'sheet demo --option B --canopy lemon-low-roof --json',
   ],
   run(request) {
-    const result = sheetOf({ ...planOf(request), units: request.units }, textGiven(request, 'canopy') ?? '');
+    const result = sheetOf({ ...planOf(request), units: request.units }, featureGiven(request, 'canopy') ?? '');
     if (!result.ok) return result;
     return { ok: true, json: result.sheet, text: sheetText(result.sheet, request.units, request.page.columns) };
   },

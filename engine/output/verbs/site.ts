@@ -11,8 +11,9 @@ import {
 import type { LivingScreen } from '../../advice/site/living-screen.ts';
 import { type MoreForms, moreForms } from '../../advice/site/more-forms.ts';
 import { siteOf } from '../../advice/site/site.ts';
-import type { ClothSize, OptionPlant, SiteOption, SiteRequest, SiteResult } from '../../advice/site/types.ts';
+import type { ClothSize, SiteOption, SiteRequest, SiteResult } from '../../advice/site/types.ts';
 import { countingWords, titleOf } from '../../advice/site/words.ts';
+import { standWords } from '../../advice/words/stands.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { ROD_MEETS } from '../../frame/strength/grounds.ts';
@@ -25,6 +26,7 @@ import { formatArea, formatLength, formatPerArea, parseLength, parseNumber, type
 import { hiddenText } from '../text/hidden-text.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
+  featuresGiven,
   hasFlag,
   numberGiven,
   planOf,
@@ -151,7 +153,7 @@ function runSite(request: VerbRequest): VerbResult {
   const heights = heightsGiven(request);
   if (typeof heights === 'string') return refuseOption('height', heights);
   const densities = (request.values.density ?? []).filter((value): value is number => typeof value === 'number');
-  const forGiven = textsGiven(request, 'for');
+  const forGiven = featuresGiven(request, 'for');
   const unknown = forGiven.find((id) => !plantFeatures(planOf(request)).some((plant) => plant.id === id));
   if (unknown !== undefined) return refuseOption('for', `There is no plant or bed "${unknown}" on the plan.`);
   const kinds = textsGiven(request, 'kind').map((kind) => KINDS[kind as keyof typeof KINDS]);
@@ -246,13 +248,13 @@ function siteText(result: SiteResult, free: readonly LadderStep[], more: MoreFor
   const blocks = [
     line(adviceSentence(planOf(request), result, free)),
     ...(free.length > 0
-      ? [`First, without cloth\n${free.map((step) => line(`- ${freeWords(step)}`)).join('\n')}`]
+      ? [`First, without cloth, in the whole yard\n${free.map((step) => line(`- ${freeWords(step)}`)).join('\n')}`]
       : []),
   ];
   if (result.options.length > 0) {
     blocks.push(
-      `Then cloth\n${answersTable(result, planOf(request), columns, units)}`,
-      result.options.map((option, k) => optionText(option, k, columns)).join('\n'),
+      `Then cloth\n${answersTable(result, columns, units)}\n${line(servedWords(planOf(request), result))}`,
+      result.options.map((option, k) => optionText(option, k, planOf(request), columns)).join('\n'),
       [...(cost === '' ? [] : [cost]), footing.ground, gust].map(line).join('\n'),
     );
   }
@@ -296,14 +298,20 @@ function livingBlock({ sentence, climbers, price, notes }: LivingScreen, columns
   ].join('\n');
 }
 
-function answersTable(result: SiteResult, plan: Plan, columns: number, units: Units): string {
-  const { options, served } = result;
+/** Whose damage the table tells of. */
+function servedWords(plan: Plan, { served }: SiteResult): string {
+  const together = served.length > 1 ? ', together' : '';
+  return `Damage off: of today’s heat damage to ${listWords(served.map((id) => namedInside(plan, id)))}${together}.`;
+}
+
+function answersTable(result: SiteResult, columns: number, units: Units): string {
+  const { options } = result;
   return table(
     columns,
-    ['', 'what, and where', 'cloth', `off ${listWords(served.map((id) => namedInside(plan, id)))}`, 'cost', 'adds'],
+    ['', 'what', 'cloth', 'damage off', 'cost', 'adds'],
     options.map((option, k) => [
       String(k + 1),
-      `${roleWords(option.roles)}: ${titleOf(option, units)}; ${option.where}`,
+      `${roleWords(option.roles)}: ${titleOf(option, units)}`,
       percent(option.density),
       percent(option.effect),
       moneyWords(option.cost, option.currency),
@@ -314,21 +322,17 @@ function answersTable(result: SiteResult, plan: Plan, columns: number, units: Un
 }
 
 /** How the plants stand then, and what sun still comes. */
-function optionText(option: SiteOption, index: number, columns: number): string {
+function optionText(option: SiteOption, index: number, plan: Plan, columns: number): string {
   const stand = option.plants
     .filter(({ spared, tooDark }) => spared >= LISTED_FROM * option.spared || tooDark)
-    .map(standWords);
+    .map(({ id, before, after }) => standWords(namedInside(plan, id), before, after));
   const [low] = option.plants.flatMap(({ lowSun }) => (lowSun ? [lowSun.sentence] : []));
   return wrapped(
-    [`With ${index + 1}: ${stand.join('; ')}.`, ...(low === undefined ? [] : [low]), ...option.notes].join(' '),
+    [`${index + 1}, ${option.where}: ${stand.join('; ')}.`, ...(low === undefined ? [] : [low]), ...option.notes].join(
+      ' ',
+    ),
     columns,
   );
-}
-
-function standWords({ name, before, after }: OptionPlant): string {
-  return before.verdict === after.verdict
-    ? `${name} still “${after.verdict}”`
-    : `${name} from “${before.verdict}” to “${after.verdict}”`;
 }
 
 /** What only those who want to check it need. */

@@ -1,6 +1,7 @@
 import { dateWords } from '../../advice/year/season/words.ts';
-import { nameOf } from '../../plan/names.ts';
-import { GRADE_WORDS } from '../../load/light/nine.ts';
+import { monthWord } from '../../plan/dates.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
+import { GRADE_WORDS, gradeOf } from '../../load/light/nine.ts';
 import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
 import { skyFrom } from '../../load/light/sky-from.ts';
 import { spotOf } from '../../load/light/spot-of.ts';
@@ -8,12 +9,13 @@ import { weeksAt } from '../../load/light/weeks-at.ts';
 import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { formatLength, formatTemperature, type Units } from '../../plan/units.ts';
+import { formatLength, formatStretch, formatTemperature, type Units } from '../../plan/units.ts';
 import { hottestMonth } from '../../sun/season.ts';
-import { table } from '../text/plain-text.ts';
+import { table, wrapped } from '../text/plain-text.ts';
 import { skyText, weeksText } from '../text/spot-text.ts';
 import { HEIGHT_OPTION } from './options.ts';
 import {
+  featureGiven,
   hasFlag,
   numberGiven,
   planOf,
@@ -30,7 +32,7 @@ export const spot: Verb = {
   name: 'spot',
   summary: 'one spot: step by step for a day, or season means and days',
   plan: 'required',
-  common: ['date', 'heatwave', 'option', 'weather', 'units'],
+  common: ['date', 'heatwave', 'option', 'weather', 'units', 'sources'],
   options: [
     { name: 'at', kind: 'point', placeholder: 'X,Y', summary: 'the spot, in plan metres', required: true },
     HEIGHT_OPTION,
@@ -68,13 +70,25 @@ function runSpot(request: VerbRequest): VerbResult {
   const outcome = spotOf(plan, at, { period: request.period, height, weather: request.weather });
   if (!outcome.ok) return outcome;
   const { value } = outcome;
-  const inside = value.inside === null ? '' : `\nIt lies inside ${nameOf(plan, value.inside)}.`;
-  const body = value.date === null ? seasonText(value, columns) : dayText(plan, value, request.units, columns);
-  return { ok: true, json: value, text: `${head}${inside}\n${body}\n` };
+  const inside = value.inside === null ? '' : ` It lies inside ${namedInside(plan, value.inside)}.`;
+  const { answer, rows, nine } =
+    value.date === null
+      ? { answer: seasonAnswer(value), rows: monthsTable(value, columns), nine: value.season }
+      : {
+          answer: dayAnswer(value, request.units),
+          rows: stretchesTable(plan, value, request.units, columns),
+          nine: value.day,
+        };
+  return {
+    ok: true,
+    json: value,
+    text: `${[wrapped(answer + inside, columns, ''), rows, wrapped(`At ${head}.`, columns, '')].join('\n\n')}\n`,
+    sources: nineText(nine, columns),
+  };
 }
 
 function spotWeeks(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, head: string): VerbResult {
-  const plant = textGiven(request, 'plant');
+  const plant = featureGiven(request, 'plant');
   if (plant !== undefined && featureOf(plan, plant) === undefined)
     return refuseOption('plant', `There is no "${plant}" on the plan.`);
   const span = textGiven(request, 'weeks') === 'year' ? 'year' : 'season';
@@ -83,7 +97,7 @@ function spotWeeks(request: VerbRequest, plan: Plan, at: PlanPoint, height: numb
   return {
     ok: true,
     json: { at, height, span, weeks: weeks.value },
-    text: `${head}\n\n${weeksText(weeks.value, request.page.columns)}\n`,
+    text: `${head}\n\n${weeksText(weeks.value, request.units, request.page.columns)}\n`,
   };
 }
 
@@ -98,17 +112,39 @@ function skyAt(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, 
   return {
     ok: true,
     json: { at, height, monthDay, ...sky.value },
-    text: `${head}\n\n${skyText(plan, sky.value, request.page.columns)}\n`,
+    text: `${head}\n\n${skyText(plan, sky.value, request.units, request.page.columns)}\n`,
   };
 }
 
-function dayText(plan: Plan, day: SpotDayResult, units: Units, columns: number): string {
+/** "On 21 July 2026 6.7 h of sun, 3.3 h of it while it is hot, between 13:30 and 20:40." */
+function dayAnswer({ date, day, steps }: SpotDayResult, units: Units): string {
+  const sunny = steps.filter(({ share, sunshine }) => share * sunshine > 0);
+  const when =
+    sunny.length === 0
+      ? ''
+      : `, between ${formatStretch({ from: edge(sunny[0], -1), to: edge(sunny[sunny.length - 1], 1) }, units).replace(' to ', ' and ')}`;
+  return `On ${dateWords(date)} ${sunWords('', day)}${when}. ${heatWords(day)}`;
+}
+
+function seasonAnswer({ season, days }: SpotSeasonResult): string {
+  return `${sunWords(' a day', season)}, the mean of the season’s ${days.length} days. ${heatWords(season)}`;
+}
+
+function sunWords(each: string, { sunHours, hotHours }: Nine): string {
+  return `${sunHours.toFixed(1)} h of sun${each}, ${hotHours.toFixed(1)} h of it while it is hot`;
+}
+
+function heatWords({ grade }: Nine): string {
+  return `The heat of the sun there is ${GRADE_WORDS[grade - 1]}.`;
+}
+
+function stretchesTable(plan: Plan, day: SpotDayResult, units: Units, columns: number): string {
   const rows = stretches(day.steps).map((steps): string[] => {
     const [first] = steps;
     const last = steps[steps.length - 1];
     const warmest = Math.max(...steps.map(({ air }) => air));
     return [
-      `${edge(first, -1)} to ${edge(last, 1)}`,
+      formatStretch({ from: edge(first, -1), to: edge(last, 1) }, units),
       `${first.altitude.toFixed(0)}° → ${last.altitude.toFixed(0)}°`,
       `${first.azimuth.toFixed(0)}° → ${last.azimuth.toFixed(0)}°`,
       shareWords(steps),
@@ -116,29 +152,22 @@ function dayText(plan: Plan, day: SpotDayResult, units: Units, columns: number):
       first.blockers.map(({ id }) => (id === 'skyline' ? 'the skyline' : nameOf(plan, id))).join(', ') || 'nothing',
     ];
   });
-  const head = ['clock', 'sun’s altitude', 'bearing', 'beam left', 'air up to', 'in the way'];
-  return `${dateWords(day.date)}\n\n${table(columns, head, rows)}\n\n${nineText(day.day, columns)}`;
+  const head = ['clock', 'sun’s height', 'bearing', 'sun left', 'air to', 'in the way'];
+  return table(columns, head, rows);
 }
 
-function seasonText(season: SpotSeasonResult, columns: number): string {
+function monthsTable(season: SpotSeasonResult, columns: number): string {
   const months = new Map<string, Nine[]>();
   for (const day of season.days) months.set(day.date.slice(0, 7), [...(months.get(day.date.slice(0, 7)) ?? []), day]);
   const mean = (days: readonly Nine[], key: keyof Nine) =>
     (days.reduce((sum, day) => sum + day[key], 0) / days.length).toFixed(1);
   const rows = [...months].map(([month, days]) => [
-    month,
-    String(days.length),
-    mean(days, 'sunHours'),
-    mean(days, 'hotHours'),
-    mean(days, 'beamDose'),
-    mean(days, 'hotLoad'),
-    mean(days, 'dailyLight'),
+    `${monthWord(Number(month.slice(5)))} ${month.slice(0, 4)}`,
+    `${mean(days, 'sunHours')} h`,
+    `${mean(days, 'hotHours')} h`,
+    GRADE_WORDS[gradeOf(days.reduce((sum, day) => sum + day.hotLoad, 0) / days.length) - 1],
   ]);
-  const head = ['month', 'days', 'sun hours', 'hot hours', 'beam dose MJ/m²', 'hot load MJ/m²', 'light mol/m²'];
-  return (
-    `mean of the season’s ${season.days.length} ` +
-    `days\n\n${nineText(season.season, columns)}\n\n${table(columns, head, rows, [1, 2, 3, 4, 5, 6])}`
-  );
+  return table(columns, ['month', 'sun a day', 'while hot', 'heat of the sun'], rows, [1, 2]);
 }
 
 function nineText(nine: Nine, columns: number): string {

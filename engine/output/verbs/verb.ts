@@ -1,5 +1,6 @@
 import { withOptionsLeft } from '../../plan/options.ts';
 import type { Plan, PlanPoint, Problem } from '../../plan/types.ts';
+import { unitsOf } from '../../plan/units.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
 
@@ -42,6 +43,8 @@ export interface OptionSpec {
   readonly placeholder?: string;
   readonly summary: string;
   readonly required?: boolean;
+  /** Its value may stand alone behind the plan: why demo "Lemon pot". */
+  readonly afterPlan?: boolean;
   readonly repeatable?: boolean;
   /** For `number` and `length`: smaller, or equal unless `minIncluded`, is refused. */
   readonly min?: number;
@@ -97,10 +100,10 @@ export type VerbResult =
     }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** The plan of a request of a verb that requires one. */
-export function planOf(request: VerbRequest): Plan {
-  if (!request.plan) throw new Error('This verb was run without its plan.');
-  return request.plan;
+/** The plan of a request of a verb that requires one, in the units that were asked for. */
+export function planOf({ plan, units }: VerbRequest): Plan {
+  if (!plan) throw new Error('This verb was run without its plan.');
+  return unitsOf(plan) === units ? plan : { ...plan, units };
 }
 
 /**
@@ -132,6 +135,20 @@ export function numberGiven(request: VerbRequest, name: string): number | undefi
 /** The last value given for a `text` or `day` option. */
 export function textGiven(request: VerbRequest, name: string): string | undefined {
   return textsGiven(request, name).at(-1);
+}
+
+/** The id of the feature that a `text` option names, by its id or by its name; what names none is left as it is. */
+export function featureGiven(request: VerbRequest, name: string): string | undefined {
+  return featuresGiven(request, name).at(-1);
+}
+
+/** The same of every value of a repeatable option, in order. */
+export function featuresGiven(request: VerbRequest, name: string): string[] {
+  const { features } = planOf(request);
+  return textsGiven(request, name).map((typed) => {
+    const called = features.filter((feature) => feature.name?.toLowerCase() === typed.trim().toLowerCase());
+    return features.some(({ id }) => id === typed) || called.length !== 1 ? typed : called[0].id;
+  });
 }
 
 /** Every value given for a repeatable `text` option, in order. */

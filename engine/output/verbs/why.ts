@@ -1,19 +1,29 @@
+import { percent } from '../../advice/cheaper-first/step.ts';
+import { type NextStep, nextStepOf } from '../../advice/why/next-step.ts';
+import { dateWords } from '../../advice/year/season/words.ts';
 import { whyBurnt } from '../../advice/why/why.ts';
 import { RIVAL_IDS, type RivalId } from '../../advice/why/rivals.ts';
 import { parseSide, sideWords } from '../../advice/why/side.ts';
 import { DAMAGE_PARTS, type DamagePart, type RankedSide, type WhyResult } from '../../advice/why/types.ts';
-import { formatTemperature, type Units } from '../../plan/units.ts';
+import { formatStretch, formatTemperature, type Units } from '../../plan/units.ts';
 import { dateOfDay } from '../../sun/season.ts';
 import { table, wrapped } from '../text/plain-text.ts';
-import { planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbResult } from './verb.ts';
+import { featureGiven, planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbResult } from './verb.ts';
 
 export const why: Verb = {
   name: 'why',
   summary: 'why a plant burnt: which sun did it, or that the sun does not explain it',
   plan: 'required',
-  common: ['date', 'option', 'weather', 'units'],
+  common: ['date', 'option', 'weather', 'units', 'sources'],
   options: [
-    { name: 'plant', kind: 'text', placeholder: 'ID', summary: 'the plant, bed or planted tree', required: true },
+    {
+      name: 'plant',
+      kind: 'text',
+      placeholder: 'ID',
+      summary: 'the plant, bed or planted tree, by its id or its name',
+      required: true,
+      afterPlan: true,
+    },
     {
       name: 'side',
       kind: 'text',
@@ -32,6 +42,7 @@ export const why: Verb = {
   ],
   examples: [
     'why demo --plant lemon',
+    'why demo "Lemon pot"',
     'why demo --plant lemon --side NE',
     'why demo --plant hydrangea --side W --part flower --date 07-20 --rival dry',
   ],
@@ -47,7 +58,7 @@ export const why: Verb = {
     const day = request.period.kind === 'day' ? dateOfDay(plan, request.period.date) : null;
     if (day !== null && !day.ok) return day;
     const outcome = whyBurnt(plan, {
-      plant: textGiven(request, 'plant') ?? '',
+      plant: featureGiven(request, 'plant') ?? '',
       side,
       part: textGiven(request, 'part') as DamagePart | undefined,
       date: day?.value,
@@ -55,21 +66,27 @@ export const why: Verb = {
       weather: request.weather,
     });
     if (!outcome.ok) return outcome;
+    const { weather, units, page } = request;
+    const next = nextStepOf(plan, outcome.value, { weather, units });
+    if (!next.ok) return next;
     return {
       ok: true,
-      json: outcome.value,
-      text: whyText(outcome.value, request.units, request.page.columns),
+      json: { ...outcome.value, next: next.value },
+      text: whyText(outcome.value, next.value, units, page.columns),
+      sources: whySources(outcome.value, page.columns),
       notes: outcome.value.notes,
     };
   },
 };
 
-function whyText(result: WhyResult, units: Units, columns: number): string {
+/** The answer, the sides that it rests on, what else it may have been, and at the end what to do. */
+function whyText(result: WhyResult, next: NextStep, units: Units, columns: number): string {
+  const most = Math.max(0, ...result.sides.map(({ scorchDose }) => scorchDose ?? 0));
   const sides = table(
     columns,
-    ['side', 'rank', 'heat damage', 'peak', 'hot sun', 'sun on it while hot'],
-    result.sides.map((side) => rowOf(side, units)),
-    [1, 2, 3, 4],
+    ['side', 'heat damage', 'up to', 'hot sun', 'sun on it while hot'],
+    result.sides.map((side) => rowOf(side, most, units)),
+    [1, 2, 3],
   );
   const questions = table(
     columns,
@@ -78,17 +95,30 @@ function whyText(result: WhyResult, units: Units, columns: number): string {
   );
   return (
     `${wrapped(result.sentence, columns)}\n\n${sides}\n\nOther causes; each yes lowers the answer by a ` +
-    `step:\n${questions}\n`
+    `step:\n${questions}\n\n${wrapped(`Next: ${next.sentence}`, columns)}\n`
   );
 }
 
-function rowOf({ side, rank, scorchDose, peak, hotHours, when }: RankedSide, units: Units): string[] {
+/** @param most scorch dose of the worst side [K·h] */
+function rowOf({ side, scorchDose, peak, hotHours, when }: RankedSide, most: number, units: Units): string[] {
   return [
     side === null ? 'bed' : sideWords(side),
-    rank === null ? '' : String(rank),
-    scorchDose === null ? '' : `${scorchDose.toFixed(0)} K·h`,
+    scorchDose === null ? '' : most > 0 ? percent(scorchDose / most) : percent(0),
     peak === null ? '' : formatTemperature(peak, units),
     `${hotHours.toFixed(1)} h`,
-    when === null ? 'never' : `${when.from} to ${when.to}`,
+    when === null ? 'never' : formatStretch(when, units),
   ];
+}
+
+function whySources({ sides, heatDay, limit }: WhyResult, columns: number): string {
+  const rows = sides.map(({ side, rank, scorchDose }) => [
+    side === null ? 'bed' : sideWords(side),
+    rank === null ? '' : String(rank),
+    scorchDose === null ? '' : scorchDose.toFixed(1),
+  ]);
+  const how =
+    `Judged on the hot day of ${dateWords(heatDay)}. Heat damage is how far and how long a thirsty leaf stands over ` +
+    `its limit${limit === null ? '' : ' (K·h)'}; above, in per cent of the side that gets most. Sides rank by it, the ` +
+    `top apart; within a tenth they are alike.`;
+  return [wrapped(how, columns, ''), table(columns, ['side', 'rank', 'K·h'], rows, [1, 2])].join('\n\n');
 }

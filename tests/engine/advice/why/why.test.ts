@@ -40,7 +40,7 @@ describe('why a plant burnt', () => {
     const walls = sides.find(({ side }) => side === 225)?.walls ?? [];
     expect(walls.map(({ id }) => id)).toEqual(['east-house']);
     expect(walls[0].adds).toBeGreaterThan(0.5);
-    expect(sentence).toMatch(/The neighbour to the east, white wall, adds 1 °C from 1[67] to 19 h\./);
+    expect(sentence).toMatch(/The neighbour to the east, white wall, adds 1 °C from 1[67]:00 to 19:00\./);
     expect(why(LANE, { plant: 'apricot' }).sentence).not.toMatch(/ adds /);
   });
 

@@ -125,7 +125,9 @@ describe('the one number for them', () => {
 
   it('is a place’s, the question after a burn and the cure’s', () => {
     const { spots } = valueOf(placeOf(open, { plant: 'pot' }));
-    expect(spots.find(({ stay }) => stay)?.sentence).toContain(`roots in the pot ${about} (cooking)`);
+    expect(spots.find(({ stay }) => stay)?.sentence).toContain(
+      `roots in the pot ${about.replace('about ', '')}: they die`,
+    );
     const why = valueOf(whyBurnt(open, { plant: 'pot', side: 270, part: 'pot', date: '2026-06-21' }));
     expect(why.rivals.find(({ id }) => id === 'roots')?.question).toContain(about);
     expect(why.sentence).toContain(about);

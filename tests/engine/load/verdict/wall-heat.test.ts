@@ -47,7 +47,7 @@ describe('what a wall adds to a leaf', () => {
     expect(adds).toBeGreaterThan(1.5);
     expect(adds).toBeLessThan(6);
     expect(from >= '12:00' && to <= '20:00').toBe(true);
-    expect(wallWords(plan, told, 'metric')).toMatch(/^the white wall adds [2-6] °C from 1[2-6] to (18|19|20) h$/);
+    expect(wallWords(plan, told, 'metric')).toMatch(/^the white wall adds [2-6] °C from 1[2-6]:00 to (18|19|20):00$/);
     expect(wallWords(plan, told, 'imperial')).toMatch(/^the white wall adds ([4-9]|10) °F from/);
   });
 
