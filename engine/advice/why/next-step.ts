@@ -20,8 +20,8 @@ export interface NextStep {
 }
 
 /**
- * What to do first about a plant's damage, as `place` and `site` tell it first too: look elsewhere where the sun did not
- * do it; carry a pot to its best place; else mulch and water, and then cloth.
+ * What to do first about a plant's damage, as `place` and `site` tell it first too: look elsewhere where the sun did
+ * not do it; carry a pot to its best place; else mulch and water, and then cloth.
  * @returns the step, or why a place cannot be judged
  */
 export function nextStepOf(

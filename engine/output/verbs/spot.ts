@@ -116,13 +116,11 @@ function skyAt(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, 
   };
 }
 
-/** "On 21 July 2026 6.7 h of sun, 3.3 h of it while it is hot, between 13:30 and 20:40." */
+/** "On 21 July 2026 6.7 h of sun, 3.3 h of it while it is hot, from 13:30 to 20:40." */
 function dayAnswer({ date, day, steps }: SpotDayResult, units: Units): string {
   const sunny = steps.filter(({ share, sunshine }) => share * sunshine > 0);
-  const when =
-    sunny.length === 0
-      ? ''
-      : `, between ${formatStretch({ from: edge(sunny[0], -1), to: edge(sunny[sunny.length - 1], 1) }, units).replace(' to ', ' and ')}`;
+  const [first, last] = [sunny[0], sunny[sunny.length - 1]];
+  const when = sunny.length === 0 ? '' : `, from ${formatStretch({ from: edge(first, -1), to: edge(last, 1) }, units)}`;
   return `On ${dateWords(date)} ${sunWords('', day)}${when}. ${heatWords(day)}`;
 }
 

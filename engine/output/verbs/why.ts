@@ -118,7 +118,7 @@ function whySources({ sides, heatDay, limit }: WhyResult, columns: number): stri
   ]);
   const how =
     `Judged on the hot day of ${dateWords(heatDay)}. Heat damage is how far and how long a thirsty leaf stands over ` +
-    `its limit${limit === null ? '' : ' (K·h)'}; above, in per cent of the side that gets most. Sides rank by it, the ` +
-    `top apart; within a tenth they are alike.`;
+    `its limit${limit === null ? '' : ' (K·h)'}; above, in per cent of the side that gets most. Sides ` +
+    `rank by it, the top apart; within a tenth they are alike.`;
   return [wrapped(how, columns, ''), table(columns, ['side', 'rank', 'K·h'], rows, [1, 2])].join('\n\n');
 }
