@@ -102,8 +102,19 @@ test('a tree drawn as a fig takes a fig’s crown as a first guess, and another 
   await listOf(page).getByLabel('Which tree?').selectOption('cypress');
   await page.getByRole('button', { name: /^Undo: Take the crown of Italian cypress/ }).waitFor();
   const cypress = (await planOf(page)).features[0];
-  expect(cypress).toMatchObject({ openness: 0.08, shape: 'column', how: { openness: { pm: 0.05 } } });
+  expect(cypress).toMatchObject({
+    name: 'Italian cypress',
+    openness: 0.08,
+    shape: 'column',
+    how: { openness: { pm: 0.05 } },
+  });
   expect(cypress).not.toHaveProperty('leafless');
+  // A name that came with the kind goes with it; one that a person gave stays.
+  await listOf(page).getByLabel('Name', { exact: true }).fill('Grandfather’s');
+  await listOf(page).getByLabel('Name', { exact: true }).press('Enter');
+  await listOf(page).getByLabel('Which tree?').selectOption('fig');
+  await page.getByRole('button', { name: /^Undo: Take the crown of fig/ }).waitFor();
+  expect((await planOf(page)).features[0]).toMatchObject({ name: 'Grandfather’s', openness: 0.12 });
   expect(complaints).toEqual([]);
   await close();
 });

@@ -22,7 +22,7 @@ test(
     const context = await session.context();
     const { page, complaints } = await openApp(context, session.site.address);
     await page.getByRole('button', { name: /Yard and files/ }).click();
-    const slip = page.getByRole('region', { name: 'Slip' });
+    const slip = page.getByRole('region', { name: 'Panel' });
 
     const { download, content } = await downloaded(page, slip.getByRole('button', { name: 'Save the report' }));
     expect(download.suggestedFilename()).toBe('The-well-courtyard-report.html');

@@ -293,13 +293,13 @@ describe('the courtyard’s options, in one visit', () => {
   test('what hangs on the guesses is said, and what to measure first, as the engine has it', async () => {
     await unfold(page, 'For the curious');
     await page
-      .getByRole('region', { name: 'Slip' })
+      .getByRole('region', { name: 'Panel' })
       .getByRole('button', { name: 'What hangs on the guesses?' })
       .press('Enter');
     const answer = doubtOf(demo);
     if (!answer.ok) throw new Error(answer.problems[0]?.message);
     const { sentence, inputs, measureNext } = answer.value;
-    const sure = page.getByRole('region', { name: 'Slip' });
+    const sure = page.getByRole('region', { name: 'Panel' });
     await sure.getByText(sentence).waitFor({ state: 'attached', timeout: LONG_MS });
     const bars = sure.getByRole('listitem').filter({ hasText: '±' });
     expect(await bars.first().textContent()).toContain(`${inputs[0].name}, ± ${inputs[0].pmText}`);

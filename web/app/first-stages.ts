@@ -16,3 +16,4 @@ export { SpotCard } from '../panels/heat/SpotCard.tsx';
 export { SunEyePicture } from '../panels/heat/pictures/SunEyePicture.tsx';
 export { SurveyCard } from '../panels/survey/index.tsx';
 export { SettingsCard } from './SettingsCard/index.tsx';
+export { TypedWhen } from './SunBar/TypedWhen.tsx';

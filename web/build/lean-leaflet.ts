@@ -10,14 +10,58 @@ const SPARE: Readonly<Record<string, string>> = {
   'layer/marker/Icon.Default': 'export class IconDefault {}',
 };
 
+/**
+ * What parts can do that the yard never asks of them: flying, bounds, the browser's own place, words that hang on a
+ * line, pictures that change.
+ */
+const SPARE_METHODS: Readonly<Record<string, readonly string[]>> = {
+  'map/Map': [
+    ...['zoomIn', 'zoomOut', 'fitWorld', 'flyTo', 'flyToBounds', 'setMaxBounds', 'setMinZoom', 'setMaxZoom'],
+    ...['panInsideBounds', 'panInside', 'locate', 'stopLocate', '_handleGeolocationError'],
+    ...['_handleGeolocationResponse', 'mouseEventToLatLng'],
+  ],
+  'layer/vector/Path': ['setStyle', 'bringToFront', 'bringToBack'],
+  'layer/vector/Polyline': ['isEmpty', 'closestLayerPoint', 'getCenter', 'getBounds', 'addLatLng', '_containsPoint'],
+  'layer/vector/Polygon': ['isEmpty', 'getCenter', '_containsPoint'],
+  'layer/vector/CircleMarker': ['setLatLng', 'getLatLng', 'setRadius', 'getRadius', '_containsPoint'],
+  'layer/vector/SVG': ['_bringToFront', '_bringToBack'],
+  'layer/marker/Marker': [
+    ...['setZIndexOffset', 'getIcon', 'setIcon', 'setOpacity'],
+    ...['_getPopupAnchor', '_getTooltipAnchor'],
+  ],
+  'layer/ImageOverlay': [
+    ...['setOpacity', 'setStyle', 'bringToFront', 'bringToBack', 'setUrl', 'setBounds', 'setZIndex', 'getBounds'],
+    'getCenter',
+  ],
+  'layer/LayerGroup': ['invoke', 'getLayer', 'getLayers', 'setZIndex'],
+  'geo/LatLngBounds': ['overlaps', 'toBBoxString'],
+  'geo/LatLng': ['toBounds'],
+};
+
+/** Takes a method out of an object written as Leaflet writes them; refuses where there is none, so that none is missed. */
+function without(source: string, method: string): string {
+  const start = source.indexOf(`\n\t${method}: function`);
+  const end = source.indexOf('\n\t}', start);
+  if (start < 0 || end < 0) throw new Error(`Leaflet has no ${method} to leave out.`);
+  return source.slice(0, start) + source.slice(end + '\n\t}'.length).replace(/^,/, '');
+}
+
 /** Leaves out of the page what Leaflet brings for others. */
 export function leanLeaflet(): Plugin {
   return {
     name: 'lean-leaflet',
     enforce: 'pre',
     load(id) {
-      const part = /\/leaflet\/src\/(.+)\.js$/.exec(id)?.[1];
+      const part = partOf(id);
       return part === undefined ? undefined : SPARE[part];
     },
+    transform(source, id) {
+      const spare = SPARE_METHODS[partOf(id) ?? ''];
+      return spare?.reduce(without, source);
+    },
   };
+}
+
+function partOf(id: string): string | undefined {
+  return /\/leaflet\/src\/(.+)\.js$/.exec(id)?.[1];
 }

@@ -62,7 +62,7 @@ export function Slip() {
 
   const card = CARDS[current];
   return (
-    <section id="slip" class={`slip slip-${slipHeight.value}`} aria-label="Slip" tabIndex={-1}>
+    <section id="slip" class={`slip slip-${slipHeight.value}`} aria-label="Panel" tabIndex={-1}>
       <SlipGrip />
       <FirstLine />
       <div class="slip-card">

@@ -1,17 +1,19 @@
 import { useState } from 'preact/hooks';
 import { inYearlySpan, dayWords } from '../../../engine/index.ts';
 import type { DayTable, MonthDay } from '../../../engine/index.ts';
-import { day, sunNow } from '../../state/results.ts';
+import { day, heat, sunNow } from '../../state/results.ts';
 import { settings } from '../../state/settings.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
 import type { PeriodKind } from '../../state/view.ts';
 import { clockWords } from '../../common/words.ts';
 import { plan } from '../../state/yard.ts';
+import { lazily } from '../../common/Lazy.tsx';
 import { DayArc } from './DayArc.tsx';
 import { SeasonStrip } from './SeasonStrip.tsx';
-import { TypedWhen } from './TypedWhen.tsx';
 import { harmWords, heightWords } from './words.ts';
 import './style.css';
+
+const TypedWhen = lazily(() => import('../first-stages.ts').then((part) => part.TypedWhen), '');
 
 const PERIODS: readonly { readonly kind: PeriodKind; readonly words: string }[] = [
   { kind: 'season', words: 'Season' },
@@ -76,7 +78,7 @@ function NowWords({ date, table }: { readonly date: MonthDay; readonly table: Da
         <strong class="sun-bar-time">{now ? clockWords(now.clock, settings.value.clock) : '…'}</strong>{' '}
         <span class="sun-bar-date">{dayWords(date)}</span>
       </p>
-      <TypedWhen date={date} table={table} />
+      {heat.value.shown && <TypedWhen date={date} table={table} />}
       {table && now && (
         <p class="sun-bar-detail">
           {offSeason && (

@@ -9,16 +9,16 @@ export interface Group {
 }
 
 const GROUPS: readonly { readonly name: string; readonly holds: (feature: Feature) => boolean }[] = [
-  { name: 'Walls and fences', holds: ({ kind }) => kind === 'wall' },
+  { name: 'Walls', holds: ({ kind }) => kind === 'wall' },
   { name: 'Buildings', holds: ({ kind }) => kind === 'building' },
   { name: 'Trees and hedges', holds: ({ kind }) => kind === 'tree' || kind === 'hedge' },
   { name: 'Beds', holds: ({ kind }) => kind === 'bed' },
-  { name: 'Plants in the ground', holds: (feature) => feature.kind === 'plant' && !feature.container },
+  { name: 'Plants', holds: (feature) => feature.kind === 'plant' && !feature.container },
   { name: 'Pots', holds: (feature) => feature.kind === 'plant' && feature.container === true },
   { name: 'Roofs and screens', holds: ({ kind }) => kind === 'canopy' || kind === 'screen' },
-  { name: 'Areas to keep clear', holds: ({ kind }) => kind === 'keepout' },
+  { name: 'Keep clear', holds: ({ kind }) => kind === 'keepout' },
   { name: 'Ground', holds: ({ kind }) => kind === 'ground' },
-  { name: 'People who look in', holds: ({ kind }) => kind === 'eye' },
+  { name: 'Onlookers', holds: ({ kind }) => kind === 'eye' },
   { name: 'Readings', holds: ({ kind }) => kind === 'reading' },
 ];
 
@@ -38,7 +38,7 @@ export function sizeWords(feature: Feature, units: Units): string {
     case 'ground':
       return `${formatArea(area(feature.outline), units)} of ${feature.surface}`;
     case 'bed':
-      return `plants ${length(feature.plantHeight)} high`;
+      return `${length(feature.plantHeight)} high`;
     case 'canopy':
       return `${length(feature.length)} × ${length(feature.width)} at ${length(feature.height)}`;
     case 'eye':

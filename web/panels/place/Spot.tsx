@@ -30,7 +30,7 @@ export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
           {spot.verdict}
           {spot.verdict === 'too dark' ? '' : STANDING[spot.standing]}
         </span>
-        <ShareBar left={left} />
+        <ShareBar spared={stay.harm > 0 ? 1 - left : 0} />
       </button>
       {chosen && (
         <>

@@ -6,7 +6,7 @@ import { found } from './search.ts';
 import { cheaper } from '../parts/tried.ts';
 import { moneyWords } from '../../common/figures.ts';
 
-/** What to try first, the cheapest at the top, with what is left of today's heat damage; its why behind its name. */
+/** What to try first, the cheapest at the top, with what it takes off today's heat damage; its why behind its name. */
 export function Ladder() {
   const { shown, problems } = cheaper.value;
   const searched = found.value?.result.ladder ?? [];
@@ -26,7 +26,7 @@ export function Ladder() {
                 <span class="rung-line">
                   <strong>{rung.name}:</strong> <Effect rung={rung} />
                 </span>
-                {typeof rung.sparedShare === 'number' && <ShareBar left={1 - rung.sparedShare} />}
+                {typeof rung.sparedShare === 'number' && <ShareBar spared={rung.sparedShare} />}
               </summary>
               <p>{rung.sentence}</p>
             </details>

@@ -1,5 +1,5 @@
 import type { Blocked, Colour, CrownShape, Feature, FeatureOf, PotColour } from '../../../../engine/index.ts';
-import { colourOf, crownGuess, crownKindOf, crownShapeOf, shadesOf } from '../../../../engine/index.ts';
+import { CROWN_KINDS, colourOf, crownGuess, crownKindOf, crownShapeOf, shadesOf } from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { plan, shownPlan } from '../../../state/yard.ts';
 import { CrownPicker } from '../../../map/controls/CrownPicker.tsx';
@@ -135,7 +135,8 @@ function TreeFields({ tree }: { readonly tree: FeatureOf<'tree'> }) {
     change(tree.id, `Take the crown of ${kind.name} for ${calledOf(tree)}`, {
       ...guess,
       how: { ...tree.how, ...guess.how },
-      name: tree.name ?? kind.name,
+      // A name that came with another kind goes with it; one that a person gave stays.
+      name: CROWN_KINDS.some(({ name }) => name === tree.name) ? kind.name : (tree.name ?? kind.name),
     });
   }
   return (
