@@ -14,28 +14,20 @@ const SPARE: Readonly<Record<string, string>> = {
  * What parts can do that the yard never asks of them: flying, bounds, the browser's own place, words that hang on a
  * line, pictures that change.
  */
-const SPARE_METHODS: Readonly<Record<string, readonly string[]>> = {
-  'map/Map': [
-    ...['zoomIn', 'zoomOut', 'fitWorld', 'flyTo', 'flyToBounds', 'setMaxBounds', 'setMinZoom', 'setMaxZoom'],
-    ...['panInsideBounds', 'panInside', 'locate', 'stopLocate', '_handleGeolocationError'],
-    ...['_handleGeolocationResponse', 'mouseEventToLatLng'],
-  ],
-  'layer/vector/Path': ['setStyle', 'bringToFront', 'bringToBack'],
-  'layer/vector/Polyline': ['isEmpty', 'closestLayerPoint', 'getCenter', 'getBounds', 'addLatLng', '_containsPoint'],
-  'layer/vector/Polygon': ['isEmpty', 'getCenter', '_containsPoint'],
-  'layer/vector/CircleMarker': ['setLatLng', 'getLatLng', 'setRadius', 'getRadius', '_containsPoint'],
-  'layer/vector/SVG': ['_bringToFront', '_bringToBack'],
-  'layer/marker/Marker': [
-    ...['setZIndexOffset', 'getIcon', 'setIcon', 'setOpacity'],
-    ...['_getPopupAnchor', '_getTooltipAnchor'],
-  ],
-  'layer/ImageOverlay': [
-    ...['setOpacity', 'setStyle', 'bringToFront', 'bringToBack', 'setUrl', 'setBounds', 'setZIndex', 'getBounds'],
-    'getCenter',
-  ],
-  'layer/LayerGroup': ['invoke', 'getLayer', 'getLayers', 'setZIndex'],
-  'geo/LatLngBounds': ['overlaps', 'toBBoxString'],
-  'geo/LatLng': ['toBounds'],
+const SPARE_METHODS: Readonly<Record<string, string>> = {
+  'map/Map':
+    'zoomIn zoomOut fitWorld flyTo flyToBounds setMaxBounds setMinZoom setMaxZoom panInsideBounds panInside locate ' +
+    'stopLocate _handleGeolocationError _handleGeolocationResponse mouseEventToLatLng',
+  'layer/vector/Path': 'setStyle bringToFront bringToBack',
+  'layer/vector/Polyline': 'isEmpty closestLayerPoint getCenter getBounds addLatLng _containsPoint',
+  'layer/vector/Polygon': 'isEmpty getCenter _containsPoint',
+  'layer/vector/CircleMarker': 'setLatLng getLatLng setRadius getRadius _containsPoint',
+  'layer/vector/SVG': '_bringToFront _bringToBack',
+  'layer/marker/Marker': 'setZIndexOffset getIcon setIcon setOpacity _getPopupAnchor _getTooltipAnchor',
+  'layer/ImageOverlay': 'setOpacity setStyle bringToFront bringToBack setUrl setBounds setZIndex getBounds getCenter',
+  'layer/LayerGroup': 'invoke getLayer getLayers setZIndex',
+  'geo/LatLngBounds': 'overlaps toBBoxString',
+  'geo/LatLng': 'toBounds',
 };
 
 /** Takes a method out of an object written as Leaflet writes them; refuses where there is none, so that none is missed. */
@@ -57,7 +49,7 @@ export function leanLeaflet(): Plugin {
     },
     transform(source, id) {
       const spare = SPARE_METHODS[partOf(id) ?? ''];
-      return spare?.reduce(without, source);
+      return spare?.split(' ').reduce(without, source);
     },
   };
 }
