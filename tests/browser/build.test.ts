@@ -251,7 +251,10 @@ test(
       .getByRole('button', { name: /^Build/ })
       .click();
     await page.getByText(/^Nothing to build yet/).waitFor();
-    await page.getByRole('region', { name: 'Panel' }).getByRole('button', { name: 'Try a canopy', exact: true }).click();
+    await page
+      .getByRole('region', { name: 'Panel' })
+      .getByRole('button', { name: 'Try a canopy', exact: true })
+      .click();
     await page.getByRole('heading', { level: 1, name: 'Try a canopy' }).waitFor();
     expect(complaints).toEqual([]);
     await context.close();

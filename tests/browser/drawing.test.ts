@@ -1,6 +1,7 @@
 import AxeBuilderSource from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import type { PlanPoint } from '../../engine/index.ts';
 import { drawing, emptyYard, listOf, onScreen, planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, openApp, saved } from './harness.ts';
 
@@ -307,6 +308,49 @@ test(
     await context.clock.fastForward('00:16');
     await page.getByRole('button', { name: 'Undo', exact: true }).waitFor({ state: 'detached' });
     expect(await path()).toEqual([3]);
+
+    // A pot is some 15 px wide here. A finger beside it, within 22 px of its middle, takes it; on its middle it moves
+    // it, and changes its size only by the grip outside it, once that is asked for.
+    const tools = page.getByRole('group', { name: 'Drawing tools' });
+    await tools.getByRole('button', { name: 'Add', exact: true }).tap();
+    await tools.getByRole('button', { name: /^Pot/ }).tap();
+    await drawing(page).getByLabel('Type it').fill('3 6');
+    await drawing(page).getByLabel('Type it').press('Enter');
+    await drawing(page).getByRole('button', { name: 'Add it to the plan' }).tap();
+    await page.getByRole('button', { name: 'Undo: Draw potted plant' }).waitFor();
+    await tools.getByRole('button', { name: /^Choose/ }).tap();
+    const more = page.getByRole('button', { name: 'Show more of the panel' });
+    if (!(await listOf(page).isVisible())) await more.tap();
+    const pot = async (): Promise<{ at: PlanPoint; spread: number }> => {
+      const found = (await planOf(page)).features.find(({ kind }) => kind === 'plant');
+      if (found?.kind !== 'plant') throw new Error('The pot is gone.');
+      return found;
+    };
+    const drag = async (from: { x: number; y: number }, across: number): Promise<void> => {
+      await touch.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [from] });
+      for (const share of [0.4, 0.7, 1])
+        await touch.send('Input.dispatchTouchEvent', {
+          type: 'touchMove',
+          touchPoints: [{ x: from.x + share * across, y: from.y }],
+        });
+      await touch.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    };
+    await page.getByRole('button', { name: 'Whole yard' }).tap();
+    await page.getByRole('application').tap({ position: { x: 12, y: 12 } });
+    const beside = await onScreen(page, [3, 6]);
+    await page.touchscreen.tap(beside.x + 15, beside.y + 15);
+    await listOf(page).getByRole('button', { name: 'Change its size' }).waitFor();
+    const metre = (await onScreen(page, [4, 6])).x - beside.x;
+    await drag(beside, 2 * metre);
+    await page.getByText('Move potted plant: done.').first().waitFor();
+    const moved = await pot();
+    expect([...moved.at, moved.spread]).toEqual([expect.closeTo(5, 0), expect.closeTo(6, 1), 0.8]);
+    await listOf(page).getByRole('button', { name: 'Change its size' }).tap();
+    const middle = await onScreen(page, moved.at);
+    await drag({ x: middle.x + 0.4 * metre + 32, y: middle.y }, metre / 2);
+    await page.getByText('Reshape potted plant: done.').first().waitFor();
+    const wider = await pot();
+    expect([wider.at, wider.spread]).toEqual([moved.at, expect.closeTo(1.8, 0)]);
     await context.close();
   },
 );

@@ -33,6 +33,10 @@ interface Press {
   shown: boolean;
 }
 
+/** A finger, and a grip, is at something from farther away than the tip of a pointer: within 44 px across. */
+const BROAD = 1.4;
+const broadly = (event: PointerEvent): number => (event.pointerType === 'touch' ? BROAD : 1) * reach.value;
+
 /** Grips of what is chosen, nearest first wins. */
 function gripNear(at: PlanPoint, within: number): { readonly id: string; readonly grip: Grip } | null {
   const id = selection.value.length === 1 ? selection.value[0] : null;
@@ -69,7 +73,9 @@ function bodyUnder(at: PlanPoint, within: number): { readonly id: string; readon
 function pressOf(map: LeafletMap, event: PointerEvent): Press {
   const at = pointerPoint(map, event);
   const held =
-    wantsPoint.value || tool.value !== null ? null : (gripNear(at, 1.4 * reach.value) ?? bodyUnder(at, reach.value));
+    wantsPoint.value || tool.value !== null
+      ? null
+      : (gripNear(at, BROAD * reach.value) ?? bodyUnder(at, broadly(event)));
   const locked = held !== null && event.pointerType === 'touch' && isLocked();
   const { pointerId, clientX, clientY } = event;
   const boxes = event.pointerType !== 'touch' && beginsBox();
@@ -84,7 +90,7 @@ function targetOf(map: LeafletMap, event: PointerEvent, from: Press, id: string,
 }
 
 /** A tap gives a point to whoever wants one, else picks a grip up, else chooses what lies there, or pins the spot. */
-function tap(at: PlanPoint, many: boolean, centreOn: (at: PlanPoint) => void): void {
+function tap(at: PlanPoint, event: PointerEvent, centreOn: (at: PlanPoint) => void): void {
   if (wantsPoint.value) {
     const { at: to } = snapped(at);
     if (crossHair.value) centreOn(to);
@@ -92,13 +98,13 @@ function tap(at: PlanPoint, many: boolean, centreOn: (at: PlanPoint) => void): v
     return;
   }
   if (tool.value !== null) return;
-  const grip = gripNear(at, 1.4 * reach.value);
+  const grip = gripNear(at, BROAD * reach.value);
   if (grip) return pickUp(grip.id, grip.grip);
-  const hit = featureAt(drawnPlan.value.features, at, reach.value);
+  const hit = featureAt(drawnPlan.value.features, at, broadly(event));
   if (hit) {
     const others = selection.value.filter((id) => id !== hit.id);
     const wasChosen = others.length < selection.value.length;
-    selection.value = many ? (wasChosen ? others : [...others, hit.id]) : [hit.id];
+    selection.value = event.shiftKey ? (wasChosen ? others : [...others, hit.id]) : [hit.id];
     return;
   }
   selection.value = [];
@@ -159,7 +165,7 @@ export function listenToPointer(map: LeafletMap, centreOn: (at: PlanPoint) => vo
     press = null;
     if (from.drag || from.boxes) map.dragging.enable();
     if (from.boxes && from.slipped) choosePoint(snapped(pointerPoint(map, event)).at);
-    else if (!from.slipped) tap(pointerPoint(map, event), event.shiftKey, centreOn);
+    else if (!from.slipped) tap(pointerPoint(map, event), event, centreOn);
     else if (from.drag) endDrag(map, event, from, from.drag);
   }
 
