@@ -30,7 +30,7 @@ const SPARE_METHODS: Readonly<Record<string, string>> = {
   'geo/LatLng': 'toBounds',
 };
 
-/** Takes a method out of an object written as Leaflet writes them; refuses where there is none, so that none is missed. */
+/** Takes a method out of an object written as Leaflet writes them; refuses where there is none. */
 function without(source: string, method: string): string {
   const start = source.indexOf(`\n\t${method}: function`);
   const end = source.indexOf('\n\t}', start);

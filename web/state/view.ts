@@ -62,7 +62,8 @@ const AS_IT_IS: readonly Stage[] = ['draw', 'heat'];
 export function goToStage(next: Stage): void {
   aside.value = null;
   if (next !== 'draw') tool.value = null;
-  if (AS_IT_IS.includes(next)) shownOptions.value = [];
+  // Left as it is where nothing is shown: another empty list would have the yard worked out again.
+  if (AS_IT_IS.includes(next) && shownOptions.value.length > 0) shownOptions.value = [];
   stage.value = next;
 }
 
