@@ -1,8 +1,8 @@
-import AxeBuilderSource from 'axe-core';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { PlanPoint } from '../../engine/index.ts';
 import { drawing, emptyYard, listOf, onScreen, planOf } from './drawing-hands.ts';
+import { faultsOf } from './axe.ts';
 import { SIZES, browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
@@ -374,32 +374,20 @@ test('a name is never markup, on the drawing or in the list', async () => {
 
 test('nothing on the drawing stage is out of reach: axe finds nothing with a thing chosen, drawn, and asked about', async () => {
   const { page, close } = await newYard();
-  const findings = async (): Promise<string[]> => {
-    await page.evaluate(AxeBuilderSource.source);
-    return page.evaluate(async () => {
-      const { axe } = window as unknown as {
-        axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-      };
-      const { violations } = await axe.run({
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-      });
-      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`);
-    });
-  };
   await typeWall(page);
-  expect(await findings()).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: /^Bed/ }).click();
   const box = drawing(page).getByLabel('Type it');
   await box.waitFor();
-  expect(await findings()).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await box.fill('1 1');
   await box.press('Enter');
   await box.fill('3 x 2');
   await box.press('Enter');
   await drawing(page).getByLabel('Which plant').fill('tom');
-  expect(await findings()).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
   await listOf(page).getByRole('button', { name: /^bed/ }).waitFor();
-  expect(await findings()).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await close();
 });

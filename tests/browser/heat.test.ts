@@ -1,8 +1,8 @@
-import AxeBuilderSource from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, loadOf, planText, spotOf } from '../../engine/index.ts';
 import type { Period, Plan, PlantLoad, SpotStep } from '../../engine/index.ts';
+import { faultsOf } from './axe.ts';
 import { SIZES, browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
@@ -31,19 +31,6 @@ function plantsList(page: Page): Locator {
 /** Waits until the map says so of itself. */
 async function captioned(page: Page, words: string | RegExp): Promise<void> {
   await page.locator('.map-caption').filter({ hasText: words }).waitFor();
-}
-
-async function axeFindings(page: Page): Promise<string[]> {
-  await page.evaluate(AxeBuilderSource.source);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run({
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
-  });
 }
 
 test('without a tap the first screen says which plant is worst off, when, and on which side, as the engine does', async () => {
@@ -78,7 +65,7 @@ for (const [name, viewport] of Object.entries({ laptop: SIZES.laptop, phone: SIZ
     expect(from).toBeGreaterThanOrEqual(15 * 60);
     expect(from).toBeLessThanOrEqual(17 * 60);
     await lemon.getByText(/by the clocks of Europe\/Madrid/).waitFor();
-    expect(await axeFindings(page)).toEqual([]);
+    expect(await faultsOf(page)).toEqual([]);
     await context.close();
   });
 }
@@ -110,7 +97,7 @@ test('the map’s findings stand in words, and each can be asked about without t
   const spot = page.getByRole('region', { name: 'The pinned spot' });
   await spot.getByText(/^Hottest hour: /).waitFor();
   await spot.getByText('Hot load', { exact: true }).waitFor();
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await spot.getByRole('button', { name: 'Take the pin away' }).click();
   await spot.waitFor({ state: 'detached' });
 
@@ -164,7 +151,7 @@ test('every quantity has a legend with its unit, and the height of the map may b
   await typed.fill('tall');
   await typed.press('Enter');
   await expect.poll(() => typed.inputValue()).toBe('1.35 m');
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await context.close();
 });
 
@@ -196,7 +183,7 @@ test('a bare yard, a cool one, one with a rough climate, and a day out of season
   await page.getByText(/^No plant is drawn yet/).waitFor();
   await page.getByText(/No spot gets beyond/).waitFor();
   await captioned(page, 'rough climate');
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await page.getByRole('button', { name: 'Show the light' }).click();
   await captioned(page, 'Daily light');
 
@@ -206,7 +193,7 @@ test('a bare yard, a cool one, one with a rough climate, and a day out of season
   await page.getByRole('region', { name: 'Sun bar' }).getByText('not your season').waitFor();
   await captioned(page, 'Out of date');
   await page.getByRole('button', { name: 'Give the climate' }).waitFor();
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   expect(complaints).toEqual([]);
   await context.close();
 });

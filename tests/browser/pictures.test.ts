@@ -1,7 +1,7 @@
-import AxeBuilderSource from 'axe-core';
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { demoPlan, spotOf } from '../../engine/index.ts';
+import { faultsOf } from './axe.ts';
 import { browserSession, openApp, unfold } from './harness.ts';
 
 const session = browserSession();
@@ -14,19 +14,6 @@ async function openPlant(page: Page, name: string): Promise<Locator> {
     .filter({ hasText: name });
   await plant.getByRole('button', { name }).click();
   return plant;
-}
-
-async function axeFindings(page: Page): Promise<string[]> {
-  await page.evaluate(AxeBuilderSource.source);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run({
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
-  });
 }
 
 const minutesOf = (clock: string): number => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
@@ -49,7 +36,7 @@ test('the sky from the hydrangea says when the sun reaches it, as the engine doe
   await hydrangea.getByText('The same as a table').first().click();
   await hydrangea.getByRole('rowheader', { name: '21 September' }).first().waitFor();
   await hydrangea.getByRole('button', { name: 'Looking up, east left' }).click();
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -77,7 +64,7 @@ test('hour by date: the arrow keys walk its cells, and Enter sets the sun bar to
   expect(await lemon.getByText('leaf over its limit').count()).toBeGreaterThan(20);
   await lemon.getByRole('button', { name: 'Any sun, whole year' }).click();
   await lemon.getByRole('columnheader', { name: /week of 1 January/ }).waitFor();
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   expect(complaints).toEqual([]);
   await context.close();
 });
@@ -104,7 +91,7 @@ test('the yard as the sun sees it says how many plants are lit, and at night tha
       name: /^On 21 July a stick of 1 m throws its shortest shadow about 14:30: 0\.3\d m to the north\.$/,
     })
     .waitFor();
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await page.getByRole('slider', { name: /time/i }).first().focus();
   await page.keyboard.press('Home');
   await page.getByText(/The sun does not see the yard now/).waitFor();

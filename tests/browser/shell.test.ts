@@ -1,23 +1,9 @@
-import AxeBuilderSource from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { faultsOf } from './axe.ts';
 import { SIZES, browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
-
-/** Rules axe finds broken in the page as it stands. */
-async function axeFindings(page: Page): Promise<string[]> {
-  await page.evaluate(AxeBuilderSource.source);
-  return page.evaluate(async () => {
-    const { axe } = window as unknown as {
-      axe: { run(options: object): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run({
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`);
-  });
-}
 
 /**
  * Buttons, links and fields that a finger could miss: smaller than `least` px either way, as far as they can be seen.
@@ -57,7 +43,7 @@ describe('the page opens with the demo yard graded, and says so in words', () =>
       await page.getByText(/^The lemon pot will burn from half past one to half past eight/).waitFor();
       expect(await widerThanWindow(page)).toBe(0);
       expect(await smallTargets(page, name === 'phone' ? 44 : 24)).toEqual([]);
-      expect(await axeFindings(page)).toEqual([]);
+      expect(await faultsOf(page)).toEqual([]);
       expect(complaints).toEqual([]);
       await context.close();
     });
@@ -83,18 +69,18 @@ test('every stage opens from its tab, by keys and by hand, and nothing complains
 test('dark, bright sun, and bigger letters read as well as plain light; yard and files, and settings, too', async () => {
   const context = await session.context({ colorScheme: 'dark' });
   const { page } = await openApp(context, session.site.address);
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await page.getByRole('button', { name: /Yard and files/ }).click();
   await page.getByRole('heading', { level: 1, name: 'Yard and files' }).waitFor();
   await page.getByText('You have no file copy of this yard yet.').waitFor();
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await page.getByRole('button', { name: 'Settings' }).click();
   await page.getByLabel(/Bright sun/).check();
   await page.getByRole('radio', { name: 'Bigger', exact: true }).check();
   await expect
     .poll(() => page.evaluate(() => getComputedStyle(document.body).backgroundColor))
     .toBe('rgb(255, 255, 255)');
-  expect(await axeFindings(page)).toEqual([]);
+  expect(await faultsOf(page)).toEqual([]);
   await context.close();
 });
 

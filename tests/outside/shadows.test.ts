@@ -6,6 +6,7 @@ import type { Feature } from '../../engine/plan/types.ts';
 import { buildScene } from '../../engine/scene/build.ts';
 import { planDirection } from '../../engine/scene/direction.ts';
 import { emptyPlan } from '../engine/cast/random-plans.ts';
+import { COTANGENTS } from './cotangents.ts';
 
 const DAY = '07-01';
 const DEGREES = 180 / Math.PI;
@@ -20,27 +21,6 @@ function edgeBetween(dark: number, lit: number, isLit: (at: number) => boolean):
   }
   return (dark + lit) / 2;
 }
-
-// Shadow per metre of height = cot(altitude), to four decimals: trigonometric table.
-const COTANGENTS: [altitude: number, length: number][] = [
-  [5, 11.4301],
-  [10, 5.6713],
-  [15, 3.7321],
-  [20, 2.7475],
-  [25, 2.1445],
-  [30, 1.7321],
-  [35, 1.4281],
-  [40, 1.1918],
-  [45, 1],
-  [50, 0.8391],
-  [55, 0.7002],
-  [60, 0.5774],
-  [65, 0.4663],
-  [70, 0.364],
-  [75, 0.2679],
-  [80, 0.1763],
-  [85, 0.0875],
-];
 
 describe('a wall 1 m high throws cot(altitude) metres of shade', () => {
   const scene = buildScene(

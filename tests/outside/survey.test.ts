@@ -2,27 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { declinationAt } from '../../engine/survey/north/declination.ts';
 import { heightOfEdge } from '../../engine/survey/height/height.ts';
 import { shadowLength } from '../../engine/survey/height/shadow-table.ts';
-
-/** Shadow length per metre of height: cot(altitude), computed to four decimals apart from this project. */
-const COTANGENTS: readonly (readonly [altitude: number, length: number])[] = [
-  [5, 11.4301],
-  [10, 5.6713],
-  [15, 3.7321],
-  [20, 2.7475],
-  [25, 2.1445],
-  [30, 1.7321],
-  [35, 1.4281],
-  [40, 1.1918],
-  [45, 1],
-  [50, 0.8391],
-  [55, 0.7002],
-  [60, 0.5774],
-  [65, 0.4663],
-  [70, 0.364],
-  [75, 0.2679],
-  [80, 0.1763],
-  [85, 0.0875],
-];
+import { COTANGENTS } from './cotangents.ts';
 
 /**
  * Shade height per metre of overhang, tan of the vertical shadow angle: tan VSA = tan(altitude)/cos(azimuth − normal).

@@ -1,12 +1,12 @@
 import type { Plugin } from 'vite';
 
-/** Leaves out what the plan's data files say about themselves, under `about`: for whoever reads the file. */
+/** Leaves out what data files say about themselves, under `about`: for whoever reads the file. */
 export function bareData(): Plugin {
   return {
     name: 'bare-data',
     enforce: 'pre',
     transform(code, id) {
-      if (!/\/engine\/plan\/\w+\.json$/.test(id)) return undefined;
+      if (!/\/(engine|web)\/.+\.json$/.test(id)) return undefined;
       return JSON.stringify({ ...(JSON.parse(code) as object), about: undefined });
     },
   };

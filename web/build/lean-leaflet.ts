@@ -38,18 +38,25 @@ function without(source: string, method: string): string {
   return source.slice(0, start) + source.slice(end + '\n\t}'.length).replace(/^,/, '');
 }
 
-/** Leaves out of the page what Leaflet brings for others. */
+/** Leaves out of the page what Leaflet brings for others. A build that does not meet one of these names breaks off. */
 export function leanLeaflet(): Plugin {
+  const met = new Set<string>();
   return {
     name: 'lean-leaflet',
     enforce: 'pre',
     load(id) {
       const part = partOf(id);
+      if (part !== undefined) met.add(part);
       return part === undefined ? undefined : SPARE[part];
     },
     transform(source, id) {
       const spare = SPARE_METHODS[partOf(id) ?? ''];
       return spare?.split(' ').reduce(without, source);
+    },
+    buildEnd(error) {
+      const gone = [...Object.keys(SPARE), ...Object.keys(SPARE_METHODS)].filter((part) => !met.has(part));
+      if (error === undefined && gone.length > 0)
+        this.error(`The page asks for no ${gone.join(', ')} of Leaflet any more: look again at what it brings.`);
     },
   };
 }

@@ -53,6 +53,13 @@ test('nudges of two things are two steps, and a nudge after another edit joins n
   expect(history.value.steps).toHaveLength(5);
 });
 
+test('the yard as it was opened is merged with nothing, whatever the label', () => {
+  commitEdit('Demo yard', named('1'), 'merge');
+  expect(history.value.steps).toHaveLength(2);
+  undo();
+  expect(plan.value).toBe(FIRST);
+});
+
 test('undo reaches 200 steps back; what is older stays done', () => {
   for (let k = 1; k <= UNDO_STEPS + 50; k++) commitEdit(`Rename to ${k}`, named(String(k)));
   expect(history.value.steps).toHaveLength(UNDO_STEPS + 1);

@@ -1,3 +1,4 @@
+import '../parts/advice-card.css';
 import './style.css';
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
@@ -46,7 +47,7 @@ export function PlaceCard() {
   const moved = justMoved.value?.pot === chosen.id ? justMoved.value : null;
   const found = places.value.shown?.value;
   return (
-    <div class="place-card">
+    <div class="advice-card place-card">
       <StageAnswer says={found?.plant === chosen.id ? placeHeadline(plan.value, found, units.value) : null} act={null}>
         {pots.value.length > 1 && (
           <ChoiceBox

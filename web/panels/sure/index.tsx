@@ -1,3 +1,4 @@
+import '../parts/advice-card.css';
 import './style.css';
 import { type DoubtBar, type DoubtResult, movedBy } from '../../../engine/index.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
@@ -21,7 +22,7 @@ const doubts = liveAnswer('doubt', () =>
 export function SureCard() {
   const { shown, working, problems } = doubts.value;
   return (
-    <div class="sure-card">
+    <div class="advice-card sure-card">
       {problems.map(({ message }) => (
         <p key={message} class="said problem" role="alert">
           {message}

@@ -1,3 +1,4 @@
+import '../parts/advice-card.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
 import { cheaperHeadline, optionHeadline } from '../../../engine/index.ts';
@@ -27,7 +28,7 @@ export function TryCard() {
   useEffect(keepOpenOption, []);
   const options = plan.value.options ?? [];
   return (
-    <div class="try-card">
+    <div class="advice-card try-card">
       <StageAnswer says={says()} act={nextWords()}>
         {openOption.value === null && <Ladder />}
         <OptionTabs />

@@ -12,30 +12,9 @@ import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import type { Feature, Plan, Plant } from '../../../../engine/plan/types.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import { POT, TOWER } from '../planted.ts';
 
-const LEMON: Plant = {
-  id: 'pot',
-  kind: 'plant',
-  name: 'Lemon',
-  at: [6, 4],
-  height: 1.5,
-  spread: 1,
-  plant: 'lemon',
-  container: true,
-  worth: 2,
-};
-/** Takes the afternoon sun off the ground beside it. */
-const TOWER: Feature = {
-  id: 'tower',
-  kind: 'building',
-  outline: [
-    [0.5, 2],
-    [2, 2],
-    [2, 6],
-    [0.5, 6],
-  ],
-  height: 4.5,
-};
+const LEMON: Plant = { ...POT, worth: 2 };
 const YARD = yardPlan([TOWER, LEMON]);
 
 const stepsOf = (plan: Plan) => valueOf(cheaperFirst(plan)).steps;

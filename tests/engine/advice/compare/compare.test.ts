@@ -11,6 +11,8 @@ import { setSite } from '../../../../engine/plan/edit/plan.ts';
 import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Canopy, Feature, Plan, YardOption } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import * as planted from '../planted.ts';
+import { TOMATO } from '../planted.ts';
 
 const ROOF: Canopy = {
   id: 'roof',
@@ -21,26 +23,7 @@ const ROOF: Canopy = {
   height: 2.3,
   density: 0.5,
 };
-const LEMON: Feature = {
-  id: 'lemon',
-  kind: 'plant',
-  name: 'Lemon',
-  at: [6, 4],
-  height: 1.5,
-  spread: 1.1,
-  plant: 'lemon',
-  container: true,
-  worth: 2,
-};
-const TOMATO: Feature = {
-  id: 'tomato',
-  kind: 'plant',
-  name: 'Tomato',
-  at: [9.5, 6],
-  height: 1.1,
-  spread: 0.6,
-  plant: 'tomato',
-};
+const LEMON: Feature = { ...planted.LEMON, container: true, worth: 2 };
 const OPTIONS: readonly YardOption[] = [
   { id: 'roof', adds: [ROOF] },
   { id: 'nothing', adds: [{ ...ROOF, id: 'clear', density: 0 }] },

@@ -7,27 +7,10 @@ import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import * as planted from '../planted.ts';
+import { TOMATO } from '../planted.ts';
 
-const LEMON: Feature = {
-  id: 'lemon',
-  kind: 'plant',
-  name: 'Lemon',
-  at: [6, 4],
-  height: 1.5,
-  spread: 1.1,
-  plant: 'lemon',
-  container: true,
-  worth: 3,
-};
-const TOMATO: Feature = {
-  id: 'tomato',
-  kind: 'plant',
-  name: 'Tomato',
-  at: [9.5, 6],
-  height: 1.1,
-  spread: 0.6,
-  plant: 'tomato',
-};
+const LEMON: Feature = { ...planted.LEMON, container: true, worth: 3 };
 /** West of the lemon, so near that its height decides over the afternoon; the far one decides over nothing. */
 const NEAR: Feature = {
   id: 'near',

@@ -10,30 +10,10 @@ import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Feature, Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
+import * as planted from '../planted.ts';
+import { POT } from '../planted.ts';
 
-const POT: Plant = {
-  id: 'pot',
-  kind: 'plant',
-  name: 'Lemon',
-  at: [6, 4],
-  height: 1.5,
-  spread: 1,
-  plant: 'lemon',
-  container: true,
-};
-/** A building that takes the afternoon sun off the ground beside it. */
-const TOWER: Feature = {
-  id: 'tower',
-  kind: 'building',
-  outline: [
-    [0.5, 2],
-    [2, 2],
-    [2, 6],
-    [0.5, 6],
-  ],
-  height: 4.5,
-  eaves: 0.5,
-};
+const TOWER: Feature = { ...planted.TOWER, eaves: 0.5 };
 const complaint = (plan: Plan, plant: string): string => {
   const outcome = placeOf(plan, { plant });
   return outcome.ok ? '' : outcome.problems[0].message;

@@ -3,8 +3,9 @@ import { sectionOf, type Section, type SectionRequest } from '../../../../engine
 import { canopyDayOf, cureOf, slipOf } from '../../../../engine/advice/sight/section-slip.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../engine/plan/options.ts';
-import type { Canopy, Plan, Plant } from '../../../../engine/plan/types.ts';
+import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
 import { samplesOf } from '../../../../engine/sun/samples.ts';
+import { LEMON } from '../planted.ts';
 import { clockOf } from '../../../../engine/load/verdict/clock.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
 
@@ -38,15 +39,6 @@ const ROOF: Canopy = {
   width: 3,
   height: 2.4,
   density: 0.6,
-};
-const LEMON: Plant = {
-  id: 'lemon',
-  kind: 'plant',
-  name: 'Lemon',
-  at: [6, 4],
-  height: 1.5,
-  spread: 1.1,
-  plant: 'lemon',
 };
 
 function dayOf(plan: Plan, canopy: Canopy, date: string) {

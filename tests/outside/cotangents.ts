@@ -1,0 +1,20 @@
+/** Shadow per metre of height = cot(altitude), to four decimals: trigonometric table. */
+export const COTANGENTS: readonly (readonly [altitude: number, length: number])[] = [
+  [5, 11.4301],
+  [10, 5.6713],
+  [15, 3.7321],
+  [20, 2.7475],
+  [25, 2.1445],
+  [30, 1.7321],
+  [35, 1.4281],
+  [40, 1.1918],
+  [45, 1],
+  [50, 0.8391],
+  [55, 0.7002],
+  [60, 0.5774],
+  [65, 0.4663],
+  [70, 0.364],
+  [75, 0.2679],
+  [80, 0.1763],
+  [85, 0.0875],
+];
