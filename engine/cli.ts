@@ -97,6 +97,7 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   let told = started;
   const result = await verb.run({
     plan: changed?.plan,
+    drawn: read?.value.plan,
     optionIds,
     warnings,
     period,

@@ -160,6 +160,12 @@ export function formatDistance(metres: number, units: Units): string {
     : `${fixed(metres / (12 * METRES_PER_INCH), 0)} ft`;
 }
 
+/** Up to what a hand measures off: the next 5 cm or 2 in. @param metres [m] */
+export function formatUpToHand(metres: number, units: Units): string {
+  const step = units === 'metric' ? 0.05 : 2 * METRES_PER_INCH;
+  return formatLength(Math.ceil(metres / step - 1e-6) * step, units);
+}
+
 /** @param squareMetres [m²] */
 export function formatArea(squareMetres: number, units: Units): string {
   return units === 'metric' ? `${fixed(squareMetres, 1)} m²` : `${fixed(squareMetres / AREA_PER_UNIT['ft²'], 0)} ft²`;

@@ -29,6 +29,9 @@ test(
     expect(content).toMatch(/^<!doctype html>/);
     expect(content).toContain('Lemon pot: will burn');
     expect(content).not.toContain('37.88');
+    // As the screen shows it: no option is chosen, and the map is the heatwave day's.
+    expect(content).toContain('None of it is chosen yet');
+    expect(content).toContain('the map is for the heatwave day, 21 July 2026');
     await page.evaluate(() => Object.assign(window, { print: () => {} }));
     for (const format of ['A4', 'Letter']) {
       await slip.getByRole('button', { name: 'Print two pages to hand out' }).click();

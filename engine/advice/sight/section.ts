@@ -6,7 +6,7 @@ import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { foliageFromOf, potOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
-import { formatClock, formatLength, type Units, unitsOf } from '../../plan/units.ts';
+import { formatClock, formatUpToHand, type Units, unitsOf } from '../../plan/units.ts';
 import { clothSheets } from '../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../scene/solids.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';
@@ -245,7 +245,7 @@ function sentenceOf(plan: Plan, canopy: Canopy, plant: Plant, { slip }: Pick<Sec
   const list = (lengths: Readonly<Record<DropSide, number>>) =>
     Object.entries(lengths)
       .filter(([, length]) => length > 0.005)
-      .map(([edge, length]) => `${formatLength(length, units)} on its ${edge}`)
+      .map(([edge, length]) => `${formatUpToHand(length, units)} on its ${edge}`)
       .join(' and ');
   const { overhang, drops, until } = slip.cure;
   const longer = list(overhang);

@@ -14,7 +14,9 @@ import { plantLetter } from '../map/heat-map.ts';
 import { oneLine } from '../text/plain-text.ts';
 import { basisWords, eachOnce, waterAdvice, waterTable } from '../text/season-text.ts';
 import { escaped, htmlTable, list, paragraph, section } from '../sheet/markup.ts';
+import { optionsSection } from './options.ts';
 import { gradeKey, planPicture } from './plan.ts';
+import { STYLE } from './style.ts';
 import type { Report } from './types.ts';
 import { sectionPicture } from './section.ts';
 
@@ -29,53 +31,35 @@ const VERDICT_ORDER: readonly (Verdict | null)[] = [
   null,
 ];
 
-const STYLE =
-  `
-@page { margin: 15mm; }
-body { color: black; background: white; font: 11pt/1.4 sans-serif; max-width: 180mm; margin: 0 auto; padding: 4mm; }
-h1 { font-size: 18pt; margin: 0; } h2 { font-size: 13pt; border-bottom: 1px solid black; break-after: avoid; } h3 { ` +
-  `font-size: 11pt; break-after: avoid; }
-table { border-collapse: collapse; width: 100%; } th, td { text-align: left; vertical-align: top; padding: 1mm 2mm; ` +
-  `border-bottom: 1px solid #999; }
-.number { text-align: right; font-variant-numeric: tabular-nums; } .rough { border: 2px solid black; padding: 1mm ` +
-  `2mm; font-weight: bold; }
-svg { display: block; } svg:not([width]) { width: 100%; max-height: 140mm; }
-figure { margin: 0 0 4mm; } .cut svg { max-height: 70mm; } ` +
-  `.key svg { max-height: 9mm; }
-tr, li, figure { break-inside: avoid; } thead { display: table-header-group; } p, li { overflow-wrap: anywhere; }
-#cautions li { list-style-type: "☐ "; }
-@media screen { svg[width] { max-width: 100%; height: auto; } }
-@media print { body { max-width: none; padding: 0; } }
-`;
-
-export function reportHtml(report: Report): string {
+/** @param full Whether it prints with every number, else on two pages. */
+export function reportHtml(report: Report, full = false): string {
   const title = oneLine(report.plan.name ?? '') || 'The yard';
   const parts = [
     head(report, title),
     plants(report),
     map(report),
+    ...(report.tried === null ? [] : [optionsSection(report.tried)]),
     ...cuts(report),
-    numbers(report),
     dates(report),
-    year(report),
     cautions(report),
-    sure(report),
+    ...[numbers, year, sure].map((part) => `<div class="more">${part(report)}</div>`),
   ];
   return (
     `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" ` +
     `content="width=device-width, initial-scale=1">` +
     `<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src ` +
     `'unsafe-inline'"><title>${escaped(title)}: report</title><style>${STYLE}</style></head>` +
-    `<body><main>${parts.join('\n')}</main></body></html>\n`
+    `<body${full ? ' class="in-full"' : ''}><main>${parts.join('\n')}</main></body></html>\n`
   );
 }
 
-function head({ plan, season, made, climate, rough, place, load, units }: Report, title: string): string {
+function head({ plan, season, made, climate, rough, place, load, units, day }: Report, title: string): string {
   const { minX, minY, maxX, maxY } = boundsOf(plan.site.boundary);
   const facts = [
-    `Season ${dateWords(season.from)} to ${dateWords(season.to)}, ${load.season.days} days. The yard measures ` +
+    `Season ${dateWords(season.from)} to ${dateWords(season.to)}. The yard measures ` +
       `${formatLength(maxX - minX, units)} by ${formatLength(maxY - minY, units)}; the map is for ` +
-      `${formatLength(load.grid.height, units)} above the ground.`,
+      `${day === null ? 'the whole season' : dayWordsOf(day)}, ${formatLength(load.grid.height, units)} above the ` +
+      `ground.`,
     made === null ? 'Made on: ____________________' : `Made on ${dateWords(made)}.`,
     ...(place === null
       ? []
@@ -85,6 +69,11 @@ function head({ plan, season, made, climate, rough, place, load, units }: Report
     `<header><h1>${escaped(title)}</h1>${facts.map(paragraph).join('')}<p${rough ? ' class="rough"' : ''}>` +
     `${escaped(climate)}</p></header>`
   );
+}
+
+/** "the heatwave day, 21 July 2026". */
+function dayWordsOf({ date, isHeatwave }: NonNullable<Report['day']>): string {
+  return isHeatwave ? `the heatwave day, ${dateWords(date)}` : dateWords(date);
 }
 
 function plants({ load }: Report): string {
@@ -101,13 +90,13 @@ function plants({ load }: Report): string {
   );
 }
 
-function map({ plan, load, units }: Report): string {
+function map({ plan, load, units, day }: Report): string {
   const spots = load.hotSpots.map(({ sentence }) => sentence);
   return section('map', 'Where the sun does harm', [
     `<figure>${planPicture(plan, load, units)}<figcaption class="key">${gradeKey()}</figcaption></figure>`,
     paragraph(
-      'Grades of the season’s mean hot load, an index of this project’s own. Letters are the plants. Thick lines ' +
-        'are walls, broken ones cloth, dotted rings crowns.',
+      `Grades of the hot load ${day === null ? 'of a mean day of the season' : `of ${dayWordsOf(day)}`}, an index of ` +
+        `this project’s own. Letters are the plants. Thick lines are walls, broken ones cloth, dotted rings crowns.`,
     ),
     spots.length === 0 ? paragraph('Hot spots: none of grade harsh or scorching.') : list(spots),
   ]);
@@ -119,11 +108,12 @@ function cuts({ plan, sections }: Report): string[] {
       cut.slip === null ? '' : ` The cut looks at the sun in the ${compassWord(cut.bearing)}, on the heatwave day.`;
     const title = `${nameOf(plan, canopy)} and ${nameOf(plan, plant)}, cut through`;
     const picture = cut.slip === null ? '' : `<figure class="cut">${sectionPicture(title, cut)}</figure>`;
-    return section(`cut-${index + 1}`, title, [picture, paragraph(`${cut.sentence}${towards}`)]);
+    const told = section(`cut-${index + 1}`, title, [picture, paragraph(`${cut.sentence}${towards}`)]);
+    return index === 0 ? told : `<div class="more">${told}</div>`;
   });
 }
 
-function numbers({ plan, load, units }: Report): string {
+function numbers({ plan, load, units, day }: Report): string {
   if (load.plants.length === 0) return '';
   const open =
     `In the open: ${load.season.openSunHours.toFixed(1)} h of sun a day, hot load ` +
@@ -154,7 +144,8 @@ function numbers({ plan, load, units }: Report): string {
       [2, 3, 4, 5, 6],
     ),
     paragraph(
-      `${open} Sun, hot hours, hot load and light are means of a day of the season, over a plant’s top and its ` +
+      `${open} Sun, hot hours, hot load and light are ` +
+        `${day === null ? 'means of a day of the season' : `of ${dayWordsOf(day)}`}, over a plant’s top and its ` +
         `eight sides; heat damage and leaf are the heatwave day’s, the leaf with water and without.`,
     ),
   ]);

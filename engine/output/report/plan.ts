@@ -45,8 +45,7 @@ export function planPicture(plan: Plan, load: LoadResult | null, units: Units): 
     load === null ? '' : gradeNumbers(plan, load, frame),
     ...(load?.plants ?? []).map(({ at }, index) => letterAt(frame.at(at), index)),
     northArrow(plan, width),
-    scaleBar(scale, height, units),
-    label(width - 60, height + 42, `1 : ${paper}`, 20),
+    scaleBar(scale, height, units, paper),
   ].join('');
   const size = `${formatLength(maxX - minX, units)} by ${formatLength(maxY - minY, units)}`;
   return svgPicture(
@@ -180,13 +179,17 @@ function northArrow(plan: Plan, width: number): string {
 }
 
 /** A round length, about a fifth of the yard. */
-function scaleBar(scale: number, height: number, units: Units): string {
+/** So long on the ground, so long on paper. */
+function scaleBar(scale: number, height: number, units: Units, paper: number): string {
   const unit = units === 'imperial' ? METRES_PER_FOOT : 1;
   const most = LONG_SIDE / 5 / scale / unit;
   const count = [100, 50, 20, 10, 5, 2].find((each) => each <= most) ?? 1;
   const long = count * unit * scale;
+  const [bar, top] = [coordinate(long), coordinate(height + 30)];
+  const onPaper = ((count * unit * 1000) / paper).toFixed(1);
+  const words = `${count} ${units === 'imperial' ? 'ft' : 'm'}, ${onPaper} mm on paper`;
   return (
-    `<path d="M0 ${coordinate(height + 30)}v10h${coordinate(long)}v-10" fill="none" stroke="black" ` +
-    `stroke-width="2"/>${label(long + 50, height + 42, `${count} ${units === 'imperial' ? 'ft' : 'm'}`, 20)}`
+    `<path d="M0 ${top}v10h${bar}v-10" fill="none" stroke="black" stroke-width="2"/>` +
+    `<text x="${coordinate(long + 12)}" y="${coordinate(height + 42)}" font-size="20">${words}: 1 : ${paper}</text>`
   );
 }

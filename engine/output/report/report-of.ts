@@ -1,3 +1,4 @@
+import { compareOptions } from '../../advice/compare/compare.ts';
 import { type Section, sectionOf } from '../../advice/sight/section.ts';
 import { seasonOf } from '../../advice/year/season/season.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
@@ -6,12 +7,15 @@ import type { Outcome } from '../../load/types.ts';
 import { canopyRing, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Plant } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
+import { periodDays } from '../../sun/period-days.ts';
 import { isRough, type Weather } from '../../sun/weather.ts';
 import { oneLine } from '../text/plain-text.ts';
+import type { Tried } from './options.ts';
 import type { Report, ReportRequest, ReportSection } from './types.ts';
 
 /** Share of the work that the map is. */
-const MAP_SHARE = 0.6;
+const MAP_SHARE = 0.4;
+const YEAR_SHARE = 0.9;
 /** A plant this near a canopy's edge is cut through with it. [m] */
 const NEAR = 1;
 
@@ -20,8 +24,9 @@ const NEAR = 1;
  * @returns or why the load or the year's advice cannot be worked out
  */
 export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
-  const { units, weather, cell, height, progress } = request;
+  const { units, weather, cell, height, progress, period = { kind: 'heatwave' } } = request;
   const load = loadOf(plan, {
+    period,
     units,
     weather,
     cell,
@@ -29,9 +34,14 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
     progress: (done, what) => progress?.(done * MAP_SHARE, what),
   });
   if (!load.ok) return load;
-  progress?.(MAP_SHARE, 'the year');
+  progress?.(MAP_SHARE, 'the options');
+  const tried = triedOf(request);
+  if (!tried.ok) return tried;
+  progress?.(YEAR_SHARE, 'the year');
   const season = seasonOf({ ...plan, units }, weather);
   if (!season.ok) return season;
+  const days = periodDays(plan, period, weather);
+  if (!days.ok) return days;
   const { latitude, longitude } = plan.site;
   const hasCloth = plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen');
   progress?.(1, 'done');
@@ -44,7 +54,9 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
       place: request.withPlace === true ? { latitude, longitude } : null,
       climate: climateSentence(plan, weather),
       rough: isRough(plan, weather),
+      day: period.kind === 'season' ? null : { date: days.value[0].date, isHeatwave: period.kind === 'heatwave' },
       load: load.value,
+      tried: tried.value,
       sections: plan.features.flatMap((feature) =>
         feature.kind === 'canopy' ? sectionThrough(plan, feature, units) : [],
       ),
@@ -55,6 +67,20 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
       ),
     },
   };
+}
+
+/** The plan's options held against today; `null` where there are none, or nobody asks. */
+function triedOf({ tried, units, weather, progress }: ReportRequest): Outcome<Tried | null> {
+  if (tried === undefined || (tried.plan.options ?? []).length === 0) return { ok: true, value: null };
+  const { chosen, plan } = tried;
+  const alone = (plan.options ?? []).map(({ id }) => [id]);
+  const compared = compareOptions(plan, {
+    choices: chosen.length > 1 ? [...alone, chosen] : alone,
+    units,
+    weather,
+    progress: (done, what) => progress?.(MAP_SHARE + done * (YEAR_SHARE - MAP_SHARE), what),
+  });
+  return compared.ok ? { ok: true, value: { plan, compared: compared.value, chosen } } : compared;
 }
 
 /** The plant beside or under a canopy that the low sun reaches longest; of plants that it does not reach, the first. */

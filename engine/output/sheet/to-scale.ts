@@ -3,7 +3,7 @@ import type { Units } from '../../plan/units.ts';
 import { escaped } from './markup.ts';
 
 /** Drawn so many times smaller than it is. */
-const SCALES = [50, 100, 200, 500, 1000] as const;
+const SCALES = [50, 100, 200, 250, 500, 1000] as const;
 /** What A4 and Letter both leave between their margins, with half a page for each picture. [mm] */
 const PAPER = { width: 178, height: 128 } as const;
 /** Room for the bar under a picture. [mm] */

@@ -64,6 +64,8 @@ export type OptionValues = Readonly<Record<string, readonly OptionValue[]>>;
 export interface VerbRequest {
   /** With every `--option` applied. For a verb whose `plan` is 'none' it is absent. */
   readonly plan?: Plan;
+  /** As it stands in the file, without them. */
+  readonly drawn?: Plan;
   /** Ids given with `--option`, in order. */
   readonly optionIds: readonly string[];
   /** What `parsePlan` warned of. */

@@ -169,6 +169,10 @@ function numbered({ at, label, title, chosen }: NumberedMark): Layer {
     pane: 'marks',
     interactive: false,
     keyboard: false,
-    icon: divIcon({ className: chosen ? 'numbered-mark chosen' : 'numbered-mark', html: words, iconSize: [26, 26] }),
+    icon: divIcon({
+      className: `numbered-mark${chosen ? ' chosen' : ''}${label.length > 2 ? ' word' : ''}`,
+      html: words,
+      iconSize: label.length > 2 ? [48, 20] : [26, 26],
+    }),
   });
 }

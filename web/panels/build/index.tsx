@@ -10,6 +10,7 @@ import { CautionsOnPaper, openStops } from './Cautions.tsx';
 import { buildables, builtPlan, chooseFrame, chosen, pick, sheet, unknowns } from './chosen.ts';
 import { curesOf } from './cures.ts';
 import { FrameFields } from './FrameFields.tsx';
+import { layFrameMarks } from './frame-marks.ts';
 import { page, Sheet } from './Sheet.tsx';
 
 /** The card of the fifth stage: from a chosen canopy or screen to a sheet to build from. */
@@ -18,6 +19,7 @@ export function BuildCard() {
   const result = sheet.value;
   const next = nextWords();
   const optionId = current?.optionId ?? null;
+  useEffect(layFrameMarks, []);
   useEffect(() => {
     cardNext.value = next === null ? null : { text: next };
   }, [next]);

@@ -3,34 +3,25 @@ import { askEngine } from '../../state/ask.ts';
 import { fileNameOf, offerFile } from '../../state/files.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { say } from '../../state/speech.ts';
+import { period } from '../../state/results.ts';
 import { shownOptions } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { siteNow } from '../parts/typed.ts';
 import { printPaper } from '../parts/paper/print-paper.ts';
 
-/** Of the report what fits two pages: the plan, the verdicts, one cut, the dates and the cautions. */
-const HANDOUT_STYLE =
-  `
-.handout #numbers, .handout #year, .handout #sure, .handout section[id^="cut-"]:not(#cut-1) { display: none; }
-.handout { font-size: 9pt; line-height: 1.25; } .handout .key svg { ` +
-  `max-height: 7mm; } .handout #cut-1 svg { max-height: 48mm; }
-.handout h1 { font-size: 15pt; } .handout h2 { margin: 3mm 0 1mm; font-size: 11pt; } .handout ul { margin: 0; } ` +
-  `.handout p { margin: 0 0 1mm; }
-.handout #map { break-after: page; } .handout #cautions { font-size: 8.5pt; }
-`;
-
 type Wish = 'save' | 'print' | 'handout';
 
-/** The report: one page that needs nothing else, to save, to print, or cut down to two pages to hand out. */
+/** The report: one page that needs nothing else, to save, to print, or on two pages to hand out. */
 export function Report() {
   const [withPlace, setWithPlace] = useState(false);
   const [working, setWorking] = useState<string | null>(null);
 
   async function make(wish: Wish): Promise<void> {
     setWorking('Working out the report…');
-    const { name, journal } = plan.value;
+    const { name, journal, stock } = plan.value;
     const asked = {
-      plan: { ...reckonedPlan.value, name, journal },
+      plan: { ...reckonedPlan.value, name, journal, stock },
+      period: period.value,
       options: shownOptions.value,
       made: siteNow().date,
       withPlace,
@@ -44,17 +35,14 @@ export function Report() {
     // Its style goes another way than its markup: the page's policy refuses a style that stands in markup.
     const style = /<style>([^<]*)<\/style>/.exec(answer.value);
     const page = new DOMParser().parseFromString(answer.value.replace(style?.[0] ?? '', ''), 'text/html');
-    printPaper(
-      <Pages page={page} class={wish === 'handout' ? 'handout' : 'report'} />,
-      `${style?.[1] ?? ''}${HANDOUT_STYLE}`,
-    );
+    printPaper(<Pages page={page} class={wish === 'handout' ? 'handout' : 'in-full'} />, style?.[1] ?? '');
   }
 
   return (
     <>
       <h2>Report</h2>
       <p>
-        The plan, how each plant stands the heat, cuts through the roofs, dates and cautions
+        The plan and its heat as the map shows them now, how each plant stands it, what was tried, dates and cautions
         {shownOptions.value.length > 0 ? ', with the options that are shown as if they were built' : ''}.
       </p>
       <label class="tick">
@@ -65,11 +53,11 @@ export function Report() {
         <button type="button" disabled={working !== null} onClick={() => void make('save')}>
           Save the report
         </button>
-        <button type="button" disabled={working !== null} onClick={() => void make('print')}>
-          Print the report
-        </button>
         <button type="button" disabled={working !== null} onClick={() => void make('handout')}>
           Print two pages to hand out
+        </button>
+        <button type="button" disabled={working !== null} onClick={() => void make('print')}>
+          Print it in full
         </button>
       </div>
       <p role="status">{working}</p>

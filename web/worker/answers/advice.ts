@@ -23,6 +23,7 @@ import {
   unitsOf,
   weeksAt,
   withAnswers,
+  withOptions,
 } from '../../../engine/index.ts';
 import type {
   Answers,
@@ -31,6 +32,7 @@ import type {
   Forecast,
   MonthDay,
   Outcome,
+  Period,
   Plan,
   PlanPoint,
   PotMove,
@@ -43,7 +45,7 @@ import type {
 } from '../../../engine/index.ts';
 import type { MethodsOf } from '../methods.ts';
 import type { Method, Task } from '../protocol.ts';
-import { asBuilt, sure } from './as-built.ts';
+import { type AsBuilt, asBuilt, sure } from './as-built.ts';
 import { potThere } from './pot-there.ts';
 import { trial } from './trial.ts';
 
@@ -77,7 +79,8 @@ interface PayoffArgs {
   readonly cell: number;
 }
 
-interface ReportArgs {
+interface ReportArgs extends AsBuilt {
+  readonly period: Period;
   readonly made: CivilDate;
   readonly withPlace: boolean;
 }
@@ -85,8 +88,13 @@ interface ReportArgs {
 type SunEyesArgs = { readonly suns: Parameters<typeof sunEyes>[1]; readonly monthDay: MonthDay };
 type WeeksArgs = Omit<WeeksRequest, 'weather'> & { readonly at: PlanPoint };
 
-function report(plan: Plan, { made, withPlace }: ReportArgs, { progress, weather }: Task): Outcome<string> {
-  const found = reportOf(plan, { units: unitsOf(plan), weather, made, withPlace, progress });
+/** @param args.plan as it is drawn: the options chosen are told among the others, too */
+function report({ plan, options, made, withPlace, period }: ReportArgs, task: Task): Outcome<string> {
+  const built = withOptions(plan, options);
+  if (!built.ok) return built;
+  const { progress, weather } = task;
+  const tried = { plan, chosen: options };
+  const found = reportOf(built.plan, { units: unitsOf(plan), weather, made, withPlace, progress, period, tried });
   return found.ok ? sure(reportHtml(found.value)) : found;
 }
 
@@ -117,7 +125,7 @@ export const answers = {
   place: ({ plan, plant }: { readonly plan: Plan; readonly plant: string }, { weather }: Task) =>
     placeOf(plan, { plant, weather }),
   potThere,
-  report: asBuilt(report),
+  report,
   review: ({ plan }: { readonly plan: Plan }) => sure(reviewOf(plan)),
   season: asBuilt((plan, _: object, { weather }) => seasonOf(plan, weather)),
   section: asBuilt((plan, { request }: { readonly request: SectionRequest }) => sectionOf(plan, request)),

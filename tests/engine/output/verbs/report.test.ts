@@ -7,6 +7,14 @@ import type { ReportRequest } from '../../../../engine/output/report/types.ts';
 import { report } from '../../../../engine/output/verbs/report.ts';
 import { jsonOf, runLine } from './command-for-tests.ts';
 
+/** One run a line: the options are held against today in each. */
+const ran = new Map<string, ReturnType<typeof runLine>>();
+function ranOnce(line: string): ReturnType<typeof runLine> {
+  const run = ran.get(line) ?? runLine(line);
+  ran.set(line, run);
+  return run;
+}
+
 /** A coarse map, so that the page is quick. */
 function pageOf(plan: Plan, request: Partial<ReportRequest> = {}): string {
   const outcome = reportOf(plan, { units: 'metric', cell: 1, ...request });
@@ -15,7 +23,7 @@ function pageOf(plan: Plan, request: Partial<ReportRequest> = {}): string {
 }
 
 test.each(report.examples.filter((line) => !line.includes('--json')))('%s gives one whole page', async (line) => {
-  const { code, out, err } = await runLine(line);
+  const { code, out, err } = await ranOnce(line);
   expect(err.replaceAll(/^.*%: .*$/gm, '').trim()).toBe('');
   expect(code).toBe(0);
   expect(out.startsWith('<!doctype html>')).toBe(true);
@@ -114,13 +122,31 @@ describe('the page', () => {
 });
 
 test('a canopy that stands is cut through with the plant that the low sun reaches', async () => {
-  const { out } = await runLine('report demo --option B --cell 1');
+  const { out } = await ranOnce('report demo --option B --cell 1');
   expect(out).toMatch(/cut through<\/h2><figure class="cut"><svg/);
-  expect((await runLine('report demo')).out).not.toContain('cut through');
+  expect((await ranOnce('report demo')).out).not.toContain('cut through');
+});
+
+test('it tells what was tried, the chosen one first and drawn, for the heatwave day and true to scale', async () => {
+  const { out } = await ranOnce('report demo --option B --cell 1');
+  expect(out).toContain('Chosen, and drawn here: B: A lower roof and a screen to the west.');
+  const rows = [...out.matchAll(/<tr><td>(▶ )?([ABC]): /g)].map(([, chosen, id]) => [id, chosen !== undefined]);
+  expect(rows).toEqual([
+    ['B', true],
+    ['A', false],
+    ['C', false],
+  ]);
+  expect(out).toContain('the map is for the heatwave day, 21 July 2026');
+  expect(out).toContain('2 m, 20.0 mm on paper: 1 : 100');
+  expect((await ranOnce('report demo')).out).toContain('None of it is chosen yet');
+});
+
+test('the map of the season is named as such where it is asked for', () => {
+  expect(pageOf(demoPlan('courtyard'), { period: { kind: 'season' } })).toContain('the map is for the whole season');
 });
 
 test('what is true of every cloth is said once on the page', async () => {
-  const { out } = await runLine('report demo --option B --cell 1');
+  const { out } = await ranOnce('report demo --option B --cell 1');
   expect(out.split('Put it up earlier if leaves bleach')).toHaveLength(2);
 });
 
