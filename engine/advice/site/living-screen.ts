@@ -121,8 +121,8 @@ function effectsOf(
 ): (stops: number) => number {
   const known = new Map<number, number>();
   const harmWith = (features: Plan['features']): number => {
-    const harms = harmOf({ ...plan, features }, weather);
-    return harms.ok ? weighed(harms.value, served) : NaN;
+    const harms = harmOf({ ...plan, features }, weather, served);
+    return harms.ok ? weighed(harms.value) : NaN;
   };
   const today = harmWith(plan.features);
   return (stops) => {
@@ -135,8 +135,8 @@ function effectsOf(
   };
 }
 
-function weighed(harms: readonly PlantHarm[], served: ReadonlySet<string>): number {
-  return harms.reduce((sum, { id, worth, harm }) => (served.has(id) ? sum + worth * harm : sum), 0);
+function weighed(harms: readonly PlantHarm[]): number {
+  return harms.reduce((sum, { worth, harm }) => sum + worth * harm, 0);
 }
 
 function yearsOf({ name, leaves, water, stops }: Climber, effectOf: (stops: number) => number): LivingYears {

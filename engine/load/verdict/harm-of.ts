@@ -25,16 +25,18 @@ export interface PlantHarm {
 
 /**
  * Harm of every plant that names its row: its scorch dose, mean over the heat days of the season's months.
+ * @param ids of these plants alone
  * @returns one entry a plant, in the plan's order, or why a heat day cannot be made
  */
-export function harmOf(plan: Plan, weather?: Weather): Outcome<PlantHarm[]> {
+export function harmOf(plan: Plan, weather?: Weather, ids?: ReadonlySet<string>): Outcome<PlantHarm[]> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const sky = createSkyViewer(scene);
-  const value = plantFeatures(plan).flatMap(
+  const asked = plantFeatures(plan).filter(({ id }) => ids?.has(id) ?? true);
+  const value = asked.flatMap(
     (feature) => plantHarm(plan, scene, sky, heats.value, heatwave.value.day.date, feature) ?? [],
   );
   return { ok: true, value };
