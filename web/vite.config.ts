@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { bareData } from './build/bare-data.ts';
 import { leanLeaflet } from './build/lean-leaflet.ts';
+import { plainCalls } from './build/plain-calls.ts';
 import { servedPage } from './build/served-page.ts';
 import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-file.ts';
 import { treeshake } from './build/treeshake.ts';
@@ -21,14 +22,15 @@ const sharedEngine = {
 
 export default defineConfig(({ command, mode }) => {
   const single = mode === SINGLE_FILE_MODE;
+  const common = [bareData(), leanLeaflet(), plainCalls(), workers()];
   return {
     root: fileURLToPath(new URL('.', import.meta.url)),
     base: './',
     publicDir: false,
     define: { HAS_SERVICE_WORKER: JSON.stringify(command === 'build' && !single) },
     plugins: single
-      ? [bareData(), leanLeaflet(), workers(), singleFile()]
-      : [bareData(), leanLeaflet(), workers(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
+      ? [...common, singleFile()]
+      : [...common, servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     preview: { host: 'localhost', port: 4173 },
     build: {
       outDir: fileURLToPath(new URL('../dist', import.meta.url)),

@@ -6,9 +6,9 @@ import { browserSession, graded } from './harness.ts';
 
 const session = browserSession();
 
-/** Sizes after gzip, as in DEVELOPERS; the second and the last are what was reached, 260 and 450 are wanted. [bytes] */
-const FIRST_PICTURE = 150_000;
-const FIRST_STAGES = 270_000;
+/** Sizes after gzip, as in DEVELOPERS; what was reached: 150, 260 and 450 are wanted of the first two and the last. [bytes] */
+const FIRST_PICTURE = 148_000;
+const FIRST_STAGES = 269_000;
 const TOWNS_NORMALS = 17_000;
 const TIME_ZONES = 14_000;
 /**

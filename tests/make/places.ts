@@ -144,12 +144,14 @@ const APART = 60;
 
 export interface PlacesFile {
   readonly about: string;
-  readonly countries: readonly string[];
+  /** With the zone that most of its towns have. */
+  readonly countries: readonly (readonly [name: string, usualZone: string])[];
+  /** The other ones. */
   readonly zones: readonly string[];
   /** Letters that people write for a state: "CA". */
   readonly states: Readonly<Record<string, string>>;
-  /** [name, region, index of country, latitude, longitude, index of zone], most people first. */
-  readonly places: readonly (readonly [string, string, number, number, number, number])[];
+  /** [name, region, index of country, latitude and longitude in 0.01°, index of a zone not its country's usual one]. */
+  readonly places: readonly (readonly [string, string, number, number, number, number?])[];
 }
 
 export function makePlaces(cities: readonly City[]): PlacesFile {
@@ -176,26 +178,32 @@ export function makePlaces(cities: readonly City[]): PlacesFile {
   }
   for (const city of [...largest(cities), ...capitals(cities)]) if (!taken.includes(city)) taken.push(city);
   taken.sort(byPeople);
-  const countries = [...new Set(taken.map((city) => city.country))].sort();
-  const zones = [...new Set(taken.map((city) => city.timezone))].sort();
+  const countries = [...new Set(taken.map((city) => city.country))]
+    .sort()
+    .map((name) => [name, usualZone(taken.filter(({ country }) => country === name))] as const);
+  const usual = new Map(countries);
+  const unusual = taken.filter(({ country, timezone }) => timezone !== usual.get(country));
+  const zones = [...new Set(unusual.map((city) => city.timezone))].sort();
   return {
     about:
       'Towns where summers burn, large towns and capitals, from the npm package city-timezones (MIT licence), made ' +
       'by tests/make/places.ts. ' +
-      'Coordinates to 0.01 degree.',
+      'Coordinates in 0.01 degree.',
     countries,
     zones,
     states: Object.fromEntries(
       taken.flatMap(({ state_ansi, province }) => (state_ansi ? [[province, state_ansi]] : [])),
     ),
-    places: taken.map((city) => [
-      MARKED[city.iso2]?.[city.city] ?? city.city,
-      regionOf(city, taken),
-      countries.indexOf(city.country),
-      hundredths(city.lat),
-      hundredths(city.lng),
-      zones.indexOf(city.timezone),
-    ]),
+    places: taken.map((city) => {
+      const row = [
+        MARKED[city.iso2]?.[city.city] ?? city.city,
+        regionOf(city, taken),
+        countries.findIndex(([name]) => name === city.country),
+        Math.round(city.lat * 100),
+        Math.round(city.lng * 100),
+      ] as const;
+      return unusual.includes(city) ? [...row, zones.indexOf(city.timezone)] : row;
+    }),
   };
 }
 
@@ -247,8 +255,11 @@ function kilometresApart(a: City, b: City): number {
   return 111.2 * Math.hypot(a.lat - b.lat, east);
 }
 
-function hundredths(degrees: number): number {
-  return Math.round(degrees * 100) / 100;
+/** The zone that most towns have, of equal ones the first in the alphabet. */
+function usualZone(towns: readonly City[]): string {
+  const many = (zone: string): number => towns.filter(({ timezone }) => timezone === zone).length;
+  const zones = [...new Set(towns.map(({ timezone }) => timezone))].sort();
+  return zones.reduce((best, zone) => (many(zone) > many(best) ? zone : best));
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {

@@ -11,22 +11,24 @@ export interface Town {
   readonly timeZone: string;
 }
 
-type Row = [name: string, region: string, country: number, latitude: number, longitude: number, zone: number];
+/** Coordinates in 0.01°; a zone that is not its country's usual one. */
+type Row = [name: string, region: string, country: number, latitude: number, longitude: number, zone?: number];
 
 /**
  * Some 650 towns, most people first: where summers burn, the largest of the hot and temperate world, and every capital.
  * A typed coordinate or the browser's own location serves everywhere else.
  */
-export const TOWNS: readonly Town[] = (file.places as Row[]).map(
-  ([name, region, country, latitude, longitude, zone]) => ({
+export const TOWNS: readonly Town[] = (file.places as Row[]).map(([name, region, at, latitude, longitude, zone]) => {
+  const [country, usualZone] = file.countries[at];
+  return {
     name,
     region,
-    country: file.countries[country],
-    latitude,
-    longitude,
-    timeZone: file.zones[zone],
-  }),
-);
+    country,
+    latitude: latitude / 100,
+    longitude: longitude / 100,
+    timeZone: zone === undefined ? usualZone : file.zones[zone],
+  };
+});
 
 /**
  * Towns by what a person begins to type, marks and capitals not minded: the town of that name first, with its state or

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { frameDxf, planDrawing, SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
 import type { BuildSheet, RiskyTask } from '../../../engine/index.ts';
+import { bareSite } from '../../state/bare-site.ts';
 import { say } from '../../state/speech.ts';
 import { units } from '../../state/yard.ts';
 import { askEngine } from '../../state/ask.ts';
@@ -30,7 +31,7 @@ export const page = signal(0);
 async function printLetter(sheet: BuildSheet): Promise<void> {
   const thing = chosen.value?.thing;
   const built = builtPlan.value;
-  const { underlay: _, ...site } = built.site;
+  const site = bareSite(built.site);
   const answer = await askEngine('letter', {
     plan: { ...built, site, past: undefined, journal: undefined },
     id: sheet.id,
