@@ -27,6 +27,14 @@ async function openUnturned(page: Page): Promise<void> {
   await graded(page);
 }
 
+/** The shadow of a pole, at the corner of the demo, on 2 May. */
+async function typeShadow(page: Page, clock: string): Promise<void> {
+  await page.getByLabel("Pole's foot", { exact: true }).fill('3 2');
+  await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
+  await page.getByLabel('Date of the shadow').fill('2026-05-02');
+  await page.getByLabel('Time by the clock').fill(clock);
+}
+
 test.each([
   ['laptop', SIZES.laptop],
   ['phone', SIZES.phone],
@@ -75,10 +83,7 @@ test('at 14:20 the same shadow is refused with its reason and the hours that wor
   const { page } = await openApp(context, session.site.address);
   await openUnturned(page);
   await page.getByRole('button', { name: /^Find north/ }).click();
-  await page.getByLabel("Pole's foot", { exact: true }).fill('3 2');
-  await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
-  await page.getByLabel('Date of the shadow').fill('2026-05-02');
-  await page.getByLabel('Time by the clock').fill('14:20');
+  await typeShadow(page, '14:20');
   await page.getByText('Before you go out in the heat').click();
   await page.getByText(/^Heat: work before 11 in the morning/).waitFor();
   const found = page.getByRole('region', { name: 'North found' });
@@ -102,10 +107,7 @@ test('a compass that differs by over 5° is shown beside the shadow, and the per
   const { page } = await openApp(context, session.site.address);
   await openUnturned(page);
   await page.getByRole('button', { name: /^Find north/ }).click();
-  await page.getByLabel("Pole's foot", { exact: true }).fill('3 2');
-  await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
-  await page.getByLabel('Date of the shadow').fill('2026-05-02');
-  await page.getByLabel('Time by the clock').fill('10:00');
+  await typeShadow(page, '10:00');
   await page.getByRole('button', { name: /^Take north as (19\.9|20\.0)°/ }).click();
   await page.getByRole('radio', { name: 'A compass' }).check();
   await page.getByLabel('One end of the line', { exact: true }).fill('0 0');

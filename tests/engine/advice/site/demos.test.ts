@@ -1,3 +1,4 @@
+import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { describe, expect, test } from 'vitest';
 import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
 import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
@@ -134,27 +135,16 @@ describe('the lane yard', () => {
   );
 
   test('two roofs together spare more than the better one alone', () => {
-    const one = valueOf(
-      siteOf(plan, {
-        kinds: ['roof'],
-        sizes: [{ length: 2, width: 2 }],
-        heights: [2.2],
-        densities: [0.5],
-        turnStep: 45,
-        hideFrom: [],
-      }),
-    );
-    const two = valueOf(
-      siteOf(plan, {
-        kinds: ['roof'],
-        sizes: [{ length: 2, width: 2 }],
-        heights: [2.2],
-        densities: [0.5],
-        turnStep: 45,
-        hideFrom: [],
-        count: 2,
-      }),
-    );
+    const request: SiteRequest = {
+      kinds: ['roof'],
+      sizes: [{ length: 2, width: 2 }],
+      heights: [2.2],
+      densities: [0.5],
+      turnStep: 45,
+      hideFrom: [],
+    };
+    const one = valueOf(siteOf(plan, request));
+    const two = valueOf(siteOf(plan, { ...request, count: 2 }));
     expect(two.options[0].features).toHaveLength(2);
     expect(mostOf(two)?.spared).toBeGreaterThan(mostOf(one)?.spared ?? NaN);
   });

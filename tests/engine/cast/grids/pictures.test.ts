@@ -29,51 +29,41 @@ function picture(
   return lines.reverse();
 }
 
+const WALL: Feature = {
+  id: 'w',
+  kind: 'wall',
+  path: [
+    [1, 1],
+    [3, 1],
+  ],
+  height: 2,
+  thickness: 0.4,
+};
+
 describe('the shape of a shadow', () => {
   test('a wall 2 m high, 0.8 m to 1.2 m up the plan, sun in the south at 45°: shade as far as 3.2 m', () => {
-    expect(
-      picture(
-        [
-          {
-            id: 'w',
-            kind: 'wall',
-            path: [
-              [1, 1],
-              [3, 1],
-            ],
-            height: 2,
-            thickness: 0.4,
-          },
-        ],
-        180,
-        45,
-        8,
-        8,
-      ),
-    ).toEqual(['........', '........', '..####..', '..####..', '..####..', '..####..', '........', '........']);
+    expect(picture([WALL], 180, 45, 8, 8)).toEqual([
+      '........',
+      '........',
+      '..####..',
+      '..####..',
+      '..####..',
+      '..####..',
+      '........',
+      '........',
+    ]);
   });
 
   test('the same from the south-west: the shadow leans', () => {
-    expect(
-      picture(
-        [
-          {
-            id: 'w',
-            kind: 'wall',
-            path: [
-              [1, 1],
-              [3, 1],
-            ],
-            height: 2,
-            thickness: 0.4,
-          },
-        ],
-        225,
-        45,
-        10,
-        7,
-      ),
-    ).toEqual(['..........', '..........', '....#####.', '...#####..', '..#####...', '..........', '..........']);
+    expect(picture([WALL], 225, 45, 10, 7)).toEqual([
+      '..........',
+      '..........',
+      '....#####.',
+      '...#####..',
+      '..#####...',
+      '..........',
+      '..........',
+    ]);
   });
 
   test('a concave house keeps its yard open to the east', () => {
