@@ -11,7 +11,7 @@ async function downloaded(
   page: Page,
   press: Locator,
 ): Promise<{ readonly download: Download; readonly content: string }> {
-  const [download] = await Promise.all([page.waitForEvent('download'), press.click()]);
+  const [download] = await Promise.all([page.waitForEvent('download', { timeout: 90_000 }), press.click()]);
   return { download, content: await text(await download.createReadStream()) };
 }
 
@@ -35,7 +35,7 @@ test(
     await page.evaluate(() => Object.assign(window, { print: () => {} }));
     for (const format of ['A4', 'Letter']) {
       await slip.getByRole('button', { name: 'Print two pages to hand out' }).click();
-      await page.locator('[data-paper]').waitFor({ state: 'attached' });
+      await page.locator('[data-paper]').waitFor({ state: 'attached', timeout: 90_000 });
       await page.emulateMedia({ media: 'print' });
       for (const words of ['Sprays: the label is the law', 'Heat: work before 11'])
         expect(await page.locator('.handout').getByText(words).isVisible()).toBe(true);

@@ -92,8 +92,12 @@ export function titleOf({ features, cautions, ...option }: TitledOption, units: 
   const what =
     option.kind === 'several'
       ? features.map((feature) => whatWords({ ...hungOf(feature).place(), kind: kindOf(feature) }, units)).join(' and ')
-      : whatWords(option, units);
+      : `${whatWords(option, units)}${hangsFromWall(features) ? ', its back hung from the wall' : ''}`;
   return [what, ...cautionWords(cautions)].join(', ');
+}
+
+function hangsFromWall(features: readonly (Canopy | Screen)[]): boolean {
+  return features.some((cloth) => cloth.kind === 'canopy' && cloth.onWall === true);
 }
 
 function whatWords({ kind, length, width, height, drops }: Sized, units: Units): string {

@@ -58,7 +58,8 @@ function briefWith(thing: Canopy | Screen, plan: Plan, { tube, lengths, own }: T
     ownTubes: own,
     maxBay: frame.maxBay ?? Math.min(MAX_BAY, longest + 2 * takeOff),
     takeOff,
-    bottomRails: thing.kind === 'canopy' && (frame.bottomRails ?? false),
+    // Where it hangs from a wall there is no post for a rail along the ground to end at.
+    bottomRails: thing.kind === 'canopy' && thing.onWall !== true && (frame.bottomRails ?? false),
     braces: thing.kind === 'canopy' && (frame.braces ?? false),
     gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
     ...heldBy(thing, plan),

@@ -27,13 +27,15 @@ export function canopyFrame(canopy: Canopy, brief: FrameBrief, sunk: SunkDepth, 
   const { across, along, slope, pitchDeg, top } = nodes;
   const drops = canopy.drops ?? [];
   const stood = postsOf(canopy, nodes, brief, sunk);
-  const braces = bracesOf(drops, nodes, brief);
+  const braces = bracesOf(drops, nodes, brief, canopy.onWall === true);
   return {
     kind: 'canopy',
     posts: stood.posts,
     tubes: [...railsOf(canopy, nodes, brief), ...stood.tubes, ...braces.tubes],
     joints: [...stood.joints, ...braces.joints],
-    inGround: stood.posts.filter(({ role }) => sunk(role) > 0 && !(brief.bottomRails && role !== 'inner')).length,
+    inGround: stood.posts.filter(
+      ({ role, onWall }) => onWall !== true && sunk(role) > 0 && !(brief.bottomRails && role !== 'inner'),
+    ).length,
     rails: spansOf(drops, nodes),
     cloths: clothsOf(
       canopy,
@@ -111,6 +113,13 @@ function postsOf(
       const role = roleOf(column, row);
       const height = to[2];
       const share = shares(column, row);
+      if (canopy.onWall === true && row === 0) {
+        const id = `W${posts.length + 1}`;
+        posts.push({ id, role, at: [to[0], to[1]], height, share, onWall: true });
+        joints.push({ kind: role === 'corner' ? '2-way corner' : '3-way tee', adjustable, at: to });
+        joints.push({ kind: 'wall bracket', adjustable: false, at: to });
+        continue;
+      }
       posts.push({ id: `P${posts.length + 1}`, role, at: [to[0], to[1]], height, share });
       joints.push({ kind: TOP_JOINTS[role], adjustable, at: to });
       const onRails = brief.bottomRails && role !== 'inner';
@@ -126,8 +135,15 @@ function postsOf(
 
 const TOP_JOINTS = { corner: '3-way corner', edge: '4-way', inner: '5-way' } as const;
 
-function bracesOf(drops: readonly Drop[], { across, along, bay, top }: CanopyNodes, brief: FrameBrief): Parts {
-  const braces = bracesFor(drops, brief.braces, across, along, bay.across, bay.footprint, top);
+function bracesOf(
+  drops: readonly Drop[],
+  { across, along, bay, top }: CanopyNodes,
+  brief: FrameBrief,
+  onWall: boolean,
+): Parts {
+  const all = bracesFor(drops, brief.braces, across, along, bay.across, bay.footprint, top);
+  // A brace begins at a post; where the frame hangs from a wall there is none.
+  const braces = onWall ? all.filter(([[, y]]) => y > 1e-9) : all;
   return {
     tubes: braces.map(([from, to]) => ({ part: 'brace', kind: 'brace', from, to, length: between(from, to) })),
     joints: braces.flatMap((ends) => ends.map((at): FrameJoint => ({ kind: 'brace clamp', adjustable: false, at }))),

@@ -14,11 +14,12 @@ const SOCKETS: Readonly<Record<JointKind, number>> = {
   'flat 4-way cross': 4,
   'side clamp': 1,
   'brace clamp': 1,
+  'wall bracket': 0,
   foot: 1,
 };
 
 const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
-  '2-way corner': 'one rail and one post',
+  '2-way corner': 'one rail and one post, or two rails at a wall',
   '3-way corner': 'two rails and one post',
   '3-way tee': 'two rails in line and a post between them',
   '4-way': 'three rails (two in line) and a post',
@@ -26,6 +27,7 @@ const JOINT_WORDS: Readonly<Record<JointKind, string>> = {
   'flat 4-way cross': 'four rails crossing in one plane, no post',
   'side clamp': 'closes round a post anywhere and takes the end of a rail',
   'brace clamp': 'closes round a tube anywhere and takes the end of a brace at an angle',
+  'wall bracket': 'plate for the wall with a ring that the rail runs through; screws and plugs by whoever fixes it',
   foot: 'plate with one socket',
 };
 

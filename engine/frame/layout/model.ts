@@ -15,6 +15,8 @@ export interface FramePost {
   readonly height: number;
   /** Share of the cloth's pull that it holds down; shares add up to 1. */
   readonly share: number;
+  /** No post: a bracket on a wall, at the rail's height. */
+  readonly onWall?: true;
 }
 
 export interface FrameTube {

@@ -51,8 +51,9 @@ export function settingOut(
       fromA: pair === null ? 0 : distance(pair[0].at, at),
       fromB: pair === null ? 0 : distance(pair[1].at, at),
       hand: Math.abs(side) < 1e-6 ? 'on the line' : side > 0 ? 'left' : 'right',
-      blockedBy: whatStandsAt(plan, at) ?? null,
-      notes: notesAt(plan, at, holes(post.role), units),
+      onWall: post.onWall === true,
+      blockedBy: post.onWall === true ? null : (whatStandsAt(plan, at) ?? null),
+      notes: post.onWall === true ? [] : notesAt(plan, at, holes(post.role), units),
     };
   });
   const sentence =

@@ -20,6 +20,7 @@ export type JointKind =
   | 'flat 4-way cross'
   | 'side clamp'
   | 'brace clamp'
+  | 'wall bracket'
   | 'foot';
 
 export type TubeKind = 'top rail' | 'low rail' | 'post' | 'brace' | 'stay';
@@ -62,6 +63,8 @@ export interface PostPlace {
   readonly fromB: number;
   /** Standing at A and looking at B. */
   readonly hand: 'left' | 'right' | 'on the line';
+  /** A bracket on a wall, no post. */
+  readonly onWall: boolean;
   /** What already stands there, `null` when it is free. */
   readonly blockedBy: string | null;
   readonly notes: readonly string[];

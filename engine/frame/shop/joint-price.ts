@@ -16,6 +16,7 @@ const JOINT_PRICES: Readonly<Record<JointKind, PriceKey>> = {
   'flat 4-way cross': 'cross4',
   'side clamp': 'clamp',
   'brace clamp': 'clamp',
+  'wall bracket': 'wallBracket',
   foot: 'foot',
 };
 

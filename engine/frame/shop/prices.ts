@@ -25,6 +25,7 @@ const EXAMPLE_PRICES = {
   cross4: [12, 12],
   adjustable: [15, 16],
   clamp: [5, 5],
+  wallBracket: [12, 12],
   foot: [6, 6],
   screw: [0.5, 0.5],
   clothRoll: [2, 1.5],

@@ -34,6 +34,8 @@ export function costOfFrame(input: ShoppingInput, units: Units): Cost {
   const known = items.filter((item) => item.amount !== null);
   const missing = items.filter((item) => item.amount === null).map((item) => item.name);
   if (anchors.ground === null) missing.push('anchors (the ground is not known)');
+  if (model.posts.some(({ onWall }) => onWall === true))
+    missing.push('plugs and screws in the wall, and who sets them');
   return {
     currency: currencyOf(plan),
     total: known.length === 0 ? null : cents(known.reduce((sum, item) => sum + (item.amount ?? 0), 0)),

@@ -43,6 +43,20 @@ function harderCaught(pitchDeg: number): string {
   return blocked > 1.1 * clear ? `; caught wind pulls ${(blocked / clear).toFixed(1)} times as hard` : '';
 }
 
+/** @param pull On each bracket. [N] */
+export function onWallWords(
+  { count, pull }: { readonly count: number; readonly pull: number },
+  units: Units,
+): string[] {
+  return count === 0
+    ? []
+    : [
+        `Each of the ${count} wall brackets is pulled, up or out, with up to ${formatForce(pull, units)}, the same ` +
+          `${BALLAST_FACTOR} times counted. What the wall and its plugs bear is not worked out here: somebody ` +
+          `licensed for it looks at the wall, chooses the fixings and sets them.`,
+      ];
+}
+
 export const GROUND_UNKNOWN =
   'Anchors are not worked out: say what the ground is (garden soil, hard ground or caliche, loose soil, wet ' +
   'ground, paving, or a floor without fixings).';

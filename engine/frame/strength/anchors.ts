@@ -1,7 +1,15 @@
 /** What holds each post down, by the ground it stands in. */
 import type { Units } from '../../plan/units.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
-import { ballastWords, drivenWords, footingWords, GROUND_UNKNOWN, openingWords, tooManyWords } from './anchor-words.ts';
+import {
+  ballastWords,
+  drivenWords,
+  footingWords,
+  GROUND_UNKNOWN,
+  onWallWords,
+  openingWords,
+  tooManyWords,
+} from './anchor-words.ts';
 import { bagsFor, HOLE, holeFor, kindOfPost } from './footings.ts';
 import type { SoilKind } from './footings.ts';
 import { liftOfPush } from './side-push.ts';
@@ -47,9 +55,10 @@ type Pulled = Pick<PostLoad, 'post' | 'ids' | 'count' | 'uplift' | 'ballast' | '
 function postLoads(model: FrameModel, gust: number, ownWeight: number, blocked: boolean): Pulled[] {
   const uplift = upliftForce(gust, model.roofArea, model.cloths[0].density, model.pitchDeg);
   const tipping = liftOfPush(model, gust);
-  const roles = [...new Set(model.posts.map((post) => post.role))];
+  const standing = model.posts.filter(({ onWall }) => onWall !== true);
+  const roles = [...new Set(standing.map((post) => post.role))];
   return roles.map((role) => {
-    const posts = model.posts.filter((post) => post.role === role);
+    const posts = standing.filter((post) => post.role === role);
     const share = Math.max(...posts.map((post) => post.share));
     const pull = (force: number): number => force * share + (role === 'inner' ? 0 : tipping);
     const own = ownWeight * share;
@@ -67,6 +76,18 @@ function postLoads(model: FrameModel, gust: number, ownWeight: number, blocked: 
       hold: Math.ceil(Math.max(blocked ? ballast.blocked : ballast.clear, LEAST_BALLAST)),
     };
   });
+}
+
+/** How hard each bracket on a wall is pulled, and how many there are. [N] */
+function wallPull(model: FrameModel, gust: number, blocked: boolean): { count: number; pull: number } {
+  const brackets = model.posts.filter(({ onWall }) => onWall === true);
+  if (brackets.length === 0) return { count: 0, pull: 0 };
+  const uplift = upliftForce(gust, model.roofArea, model.cloths[0].density, model.pitchDeg);
+  const most = Math.max(...brackets.map(({ share }) => share));
+  return {
+    count: brackets.length,
+    pull: BALLAST_FACTOR * ((blocked ? uplift.blocked : uplift.clear) * most + liftOfPush(model, gust)),
+  };
 }
 
 /** @param blocked Whether the wind is kept from passing below, so that the hard end of the range holds. */
@@ -103,6 +124,7 @@ export function anchorPlan(
     sentences: [
       openingWords(model, plan, blocked, stays, units),
       ...(tooMany ? [tooManyWords(asked, each)] : []),
+      ...onWallWords(wallPull(model, gust, blocked), units),
       ...holdingWords(plan, stays, units),
     ],
   };

@@ -16,6 +16,7 @@ import {
   raiseWords,
   squareUpWords,
   waitWords,
+  wallWords,
 } from './step-words.ts';
 import type { Step } from './types.ts';
 
@@ -45,7 +46,9 @@ function jointsOf(cost: Cost): JointLines {
 /** Measuring, cutting, and laying the frame out on the ground. */
 export function tubeSteps({ model, cost, cutting }: StepInput, units: Units): Step[] {
   const tubes = linesOf(cost, 'tube');
-  const upper = linesOf(cost, 'joint').filter(({ joint }) => joint !== 'brace clamp' && joint !== 'foot');
+  const upper = linesOf(cost, 'joint').filter(
+    ({ joint }) => joint !== 'brace clamp' && joint !== 'foot' && joint !== 'wall bracket',
+  );
   return [
     step('measure', measureWords(units), ['tapes', ...tubes, ...upper.slice(0, 1)], []),
     cutsAny(cutting)
@@ -69,12 +72,23 @@ export function raiseSteps(input: StepInput, units: Units): Step[] {
   const { model, anchors, brief } = input;
   const joints = jointsOf(input.cost);
   return [
+    ...wallSteps(input, joints, units),
     raiseStep(input, joints, units),
     ...lowRailSteps(input, joints),
     step('square', squareUpWords(model), ['level', 'tapes', 'key', 'screws'], []),
     ...braceSteps(input, joints, units),
     ...holdDownSteps(anchors, brief, joints.feet, units),
     step('wait', waitWords(input, units), [], ['wind-orientation', 'anchors']),
+  ];
+}
+
+/** Before a frame that hangs from a wall goes up. */
+function wallSteps({ model }: StepInput, { all }: JointLines, units: Units): Step[] {
+  const brackets = all.filter(({ joint }) => joint === 'wall bracket');
+  if (brackets.length === 0) return [];
+  const height = model.posts.find(({ onWall }) => onWall === true)?.height ?? 0;
+  return [
+    step('wall', wallWords(height, units), [...brackets, 'level', 'tapes'], ['shared-wall', 'engineer', 'ladder']),
   ];
 }
 

@@ -20,6 +20,9 @@ import { bearingGust, LEAN_ON_POST, postGust, TAKE_DOWN_GUST } from '../strength
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
 import { largeRoofNote, NO_TAKE_OFF, outsideNote, sagNote, shrinkNote, tallPostNote } from './note-words.ts';
 
+/** A frame hangs from a wall that stands this near to its back edge. [m] */
+const WALL_REACH = 0.3;
+
 export function notesOf(
   thing: Canopy | Screen,
   plan: Plan,
@@ -34,6 +37,7 @@ export function notesOf(
   const sways = weak.length > 0 && model.kind === 'screen' ? [] : leanNotes(made, plan, post, units);
   return [
     ...placeNotes(placed),
+    ...wallNotes(thing, plan, units),
     ...runsThrough(thing, plan, model, brief),
     ...ruleNotes(plan, model, placed, units),
     ...engineerNotes(model, units),
@@ -82,6 +86,25 @@ function placeNotes({ posts }: SettingOut): string[] {
       `${postsNamed(posts.filter(({ blockedBy }) => blockedBy === thing))} would stand in ${thing}: move the ` +
       `frame, or that, before you build.`,
   );
+}
+
+/** A back edge on a wall wants one close to it that is tall enough, and that may hold it. */
+function wallNotes(thing: Canopy | Screen, plan: Plan, units: Units): string[] {
+  if (thing.kind !== 'canopy' || thing.onWall !== true) return [];
+  const [, left, right] = footprintOf(thing);
+  const [wall] = neighboursOf(plan, [left, right], WALL_REACH).filter(({ kind }) => kind !== 'hedge');
+  if (wall === undefined)
+    return [
+      `Its back edge is to hang from a wall, but none stands within ${formatLength(WALL_REACH, units)} of it: move ` +
+        `it there, or let it stand on posts all round.`,
+    ];
+  return [
+    ...(wall.height < thing.height
+      ? [`${wall.name} is ${formatLength(wall.height, units)} high, lower than the edge that is to hang from it.`]
+      : []),
+    `It hangs from ${wall.name}: what that bears is not worked out here. Somebody licensed for it decides and ` +
+      `fixes it.`,
+  ];
 }
 
 /**

@@ -86,12 +86,20 @@ export function joinWords({ kind }: FrameModel): string {
   );
 }
 
+/** @param height Of the rail's middle. [m] */
+export function wallWords(height: number, units: Units): string {
+  return (
+    `Have the wall brackets fixed by somebody licensed for it, who has looked at the wall, with the fixings that ` +
+    `they choose: the rail’s middle ${formatCut(height, units)} above the ground, level from bracket to bracket.`
+  );
+}
+
 /**
  * @param onFeet Whether posts stand on feet.  @param bolted Whether those feet go over bolts that were cast before.
  * @param high Whether a ladder is needed.
  */
 export function raiseWords(
-  { people, sunk, anchors }: StepInput,
+  { people, sunk, anchors, model }: StepInput,
   { onFeet, bolted, high }: { readonly onFeet: boolean; readonly bolted: boolean; readonly high: boolean },
   units: Units,
 ): string {
@@ -104,10 +112,10 @@ export function raiseWords(
   const reach = high
     ? 'A step ladder set open on firm ground, never against the frame.'
     : 'It is low enough to reach from the ground.';
-  return (
-    `With ${peopleWord(people)} people: lift one side, put its posts in${stands}; then the ` +
-    `other side. Nobody stands under it. ${reach}`
-  );
+  const sides = model.posts.some(({ onWall }) => onWall === true)
+    ? `lift the wall’s side into its brackets and close them; then the other side, and put its posts in${stands}`
+    : `lift one side, put its posts in${stands}; then the other side`;
+  return `With ${peopleWord(people)} people: ${sides}. Nobody stands under it. ${reach}`;
 }
 
 export const LOW_RAILS =

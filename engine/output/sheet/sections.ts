@@ -45,7 +45,7 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
       ? `${formatCut(across('length'), units)} long and ${formatCut(across('width'), units)} wide between post middles`
       : screenLength(sheet, units);
   const what =
-    `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${settingOut.posts.length} posts, ` +
+    `A ${kind === 'canopy' ? 'roof frame' : 'screen frame'} on ${standsOn(sheet)}, ` +
     `${sizes}, ${
       heights.length === 1
         ? `${heights[0]} high`
@@ -61,6 +61,12 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
     sentence(sheet.overBudget === null ? cost : `${cost} ${sheet.overBudget}`),
     { kind: 'drawing', of: 'frame' },
   ]);
+}
+
+/** "4 posts", "2 posts and 2 wall brackets". */
+function standsOn({ settingOut: { posts } }: BuildSheet): string {
+  const brackets = posts.filter(({ onWall }) => onWall).length;
+  return `${posts.length - brackets} posts${brackets === 0 ? '' : ` and ${brackets} wall brackets`}`;
 }
 
 /** From end post to end post, along the bends if it has any, or all the way round. */

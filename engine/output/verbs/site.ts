@@ -18,10 +18,10 @@ import { plantFeatures } from '../../load/verdict/planted.ts';
 import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { ROD_MEETS } from '../../frame/strength/grounds.ts';
 import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
-import { featureOf } from '../../plan/edit/edit-feature.ts';
+import { changeFeature, featureOf } from '../../plan/edit/edit-feature.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
-import type { Plan } from '../../plan/types.ts';
+import type { Feature, Plan } from '../../plan/types.ts';
 import { formatArea, formatLength, formatPerArea, parseLength, parseNumber, type Units } from '../../plan/units.ts';
 import { hiddenText } from '../text/hidden-text.ts';
 import { table, wrapped } from '../text/plain-text.ts';
@@ -109,6 +109,14 @@ export const site: Verb = {
       choices: ['roof', 'drops', 'screen'],
       repeatable: true,
     },
+    {
+      name: 'hang-from',
+      kind: 'text',
+      placeholder: 'ID',
+      summary:
+        'a wall or building that a roof may hang from, two posts fewer; again for more; else those the plan says',
+      repeatable: true,
+    },
     { name: 'seen', kind: 'flag', summary: 'the cloth may be seen by the onlookers drawn on the plan' },
     {
       name: 'seen-little',
@@ -156,6 +164,10 @@ function runSite(request: VerbRequest): VerbResult {
   const forGiven = featuresGiven(request, 'for');
   const unknown = forGiven.find((id) => !plantFeatures(planOf(request)).some((plant) => plant.id === id));
   if (unknown !== undefined) return refuseOption('for', `There is no plant or bed "${unknown}" on the plan.`);
+  const walls = textsGiven(request, 'hang-from');
+  const noWall = walls.find((id) => !mayHold(featureOf(planOf(request), id)));
+  if (noWall !== undefined) return refuseOption('hang-from', `There is no wall or building "${noWall}" on the plan.`);
+  const plan = holding(planOf(request), walls);
   const kinds = textsGiven(request, 'kind').map((kind) => KINDS[kind as keyof typeof KINDS]);
   const asked: SiteRequest = {
     sizes,
@@ -174,15 +186,13 @@ function runSite(request: VerbRequest): VerbResult {
     weather: request.weather,
     units: request.units,
   };
-  const outcome = siteOf(planOf(request), asked, (done, what) => request.progress(0.7 * done, what));
+  const outcome = siteOf(plan, asked, (done, what) => request.progress(0.7 * done, what));
   if (!outcome.ok) return outcome;
   const cheaper = cheaperFirst(planOf(request), { weather: request.weather, units: request.units });
   if (!cheaper.ok) return cheaper;
   const free = cheaper.value.steps;
   const moves = free.flatMap((step) => step.moves ?? []);
-  const more = moreForms(planOf(request), asked, moves, outcome.value, (done, what) =>
-    request.progress(0.7 + 0.3 * done, what),
-  );
+  const more = moreForms(plan, asked, moves, outcome.value, (done, what) => request.progress(0.7 + 0.3 * done, what));
   if (!more.ok) return more;
   const value = { ...outcome.value, ...more.value, ladder: [...free, ...outcome.value.ladder] };
   return {
@@ -191,6 +201,15 @@ function runSite(request: VerbRequest): VerbResult {
     text: siteText(outcome.value, free, more.value, request),
     sources: sourcesText(outcome.value, more.value, request),
   };
+}
+
+function mayHold(feature: Feature | undefined): boolean {
+  return feature?.kind === 'wall' || feature?.kind === 'building';
+}
+
+/** The plan with walls that cloth may hang from. */
+function holding(plan: Plan, ids: readonly string[]): Plan {
+  return ids.reduce((all, id) => changeFeature(all, id, { holdsCloth: true }), plan);
 }
 
 function heightsHidden(request: VerbRequest): VerbResult {

@@ -92,6 +92,7 @@ const KINDS = {
     thickness: number({ min: 0.01, max: 100, unit: 'm' }, 'Thickness'),
     openness: defaulted(number(SHARE, 'Light through')),
     colour: defaulted(COLOUR),
+    holdsCloth: optional(flag),
   },
   hedge: {
     path,
@@ -104,6 +105,8 @@ const KINDS = {
     height: number(HEIGHT, 'Height'),
     eaves: defaulted(number({ min: 0, max: 50, unit: 'm' }, 'Eaves')),
     colour: defaulted(COLOUR),
+    /** Whether cloth may hang from it: its owner agrees, and somebody who may has said that it bears. */
+    holdsCloth: optional(flag),
   },
   tree: {
     at: point,
@@ -123,6 +126,8 @@ const KINDS = {
     length: number(CLOTH_SIDE, 'Length'),
     width: number(CLOTH_SIDE, 'Width'),
     turn: defaulted(number({ min: -3600, max: 3600, unit: 'degrees' }, 'Turned clockwise')),
+    /** Whether its back edge hangs from a wall or building there: no posts stand under it. */
+    onWall: optional(flag),
     ...CLOTH,
     drops: optional(
       list(DROP, {

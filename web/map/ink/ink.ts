@@ -193,7 +193,8 @@ function canopy(feature: Canopy, renderers: Renderers, guess: string): Layer[] {
   const drops = (feature.drops ?? []).map(({ side }) =>
     polyline(toLatLngs(sides[side]), exact(renderers, 'over', 'ink drop')),
   );
-  const posts = ring.map((corner) =>
+  const standing = feature.onWall === true ? [frontLeft, frontRight] : ring;
+  const posts = standing.map((corner) =>
     circleMarker(toLatLng(corner), {
       ...exact(renderers, 'over', 'ink post', { fill: true, fillOpacity: 1 }),
       radius: 3,

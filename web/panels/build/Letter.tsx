@@ -44,8 +44,11 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
       <p>
         I ask leave to put up{' '}
         {thing.kind === 'canopy' ? 'a roof of shade cloth on posts' : 'an upright screen of shade cloth'} in my yard, as
-        drawn below. It is a frame of tube that comes apart, with a knitted net tied to it; nothing is fastened to a
-        neighbour’s wall. The net comes off before storms.
+        drawn below. It is a frame of tube that comes apart, with a knitted net tied to it;{' '}
+        {thing.kind === 'canopy' && thing.onWall === true
+          ? 'its back hangs from a wall, fixed by somebody licensed for it'
+          : 'nothing is fastened to a wall'}
+        . The net comes off before storms.
       </p>
       <ul>
         <li>Size between post middles: {sizeWords(thing)}.</li>

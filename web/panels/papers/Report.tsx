@@ -6,6 +6,7 @@ import { say } from '../../state/speech.ts';
 import { period } from '../../state/results.ts';
 import { shownOptions } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
+import { weatherInUse } from '../../state/weather.ts';
 import { siteNow } from '../parts/typed.ts';
 import { printPaper } from '../parts/paper/print-paper.ts';
 
@@ -15,8 +16,19 @@ type Wish = 'save' | 'print' | 'handout';
 export function Report() {
   const [withPlace, setWithPlace] = useState(false);
   const [working, setWorking] = useState<string | null>(null);
+  const made = useRef<{ readonly from: readonly unknown[]; readonly html: string } | null>(null);
 
   async function make(wish: Wish): Promise<void> {
+    const html = await htmlNow();
+    if (html === null) return;
+    if (wish === 'save') return offerFile(fileNameOf(plan.value, '-report.html'), html, 'text/html');
+    print(html, wish);
+  }
+
+  /** The report of the yard as it is now, made once for saving and printing; `null` where it cannot be made. */
+  async function htmlNow(): Promise<string | null> {
+    const from = [plan.value, period.value, shownOptions.value, weatherInUse.value, siteNow().date, withPlace];
+    if (made.current && from.every((part, k) => part === made.current?.from[k])) return made.current.html;
     setWorking('Working out the report…');
     const { name, journal, stock } = plan.value;
     const asked = {
@@ -30,12 +42,12 @@ export function Report() {
       onProgress: ({ done }) => setWorking(`Working out the report: ${Math.round(100 * done)} %`),
     });
     setWorking(null);
-    if (!answer.ok) return say(answer.problems[0]?.message ?? 'The report could not be made.', 'problem');
-    if (wish === 'save') return offerFile(fileNameOf(plan.value, '-report.html'), answer.value, 'text/html');
-    // Its style goes another way than its markup: the page's policy refuses a style that stands in markup.
-    const style = /<style>([^<]*)<\/style>/.exec(answer.value);
-    const page = new DOMParser().parseFromString(answer.value.replace(style?.[0] ?? '', ''), 'text/html');
-    printPaper(<Pages page={page} class={wish === 'handout' ? 'handout' : 'in-full'} />, style?.[1] ?? '');
+    if (!answer.ok) {
+      say(answer.problems[0]?.message ?? 'The report could not be made.', 'problem');
+      return null;
+    }
+    made.current = { from, html: answer.value };
+    return answer.value;
   }
 
   return (
@@ -63,6 +75,13 @@ export function Report() {
       <p role="status">{working}</p>
     </>
   );
+}
+
+function print(html: string, wish: 'print' | 'handout'): void {
+  // Its style goes another way than its markup: the page's policy refuses a style that stands in markup.
+  const style = /<style>([^<]*)<\/style>/.exec(html);
+  const page = new DOMParser().parseFromString(html.replace(style?.[0] ?? '', ''), 'text/html');
+  printPaper(<Pages page={page} class={wish === 'handout' ? 'handout' : 'in-full'} />, style?.[1] ?? '');
 }
 
 /** The report's own page, taken in as nodes: no markup of a person's can be in it, and no script would run. */

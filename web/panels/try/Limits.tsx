@@ -1,4 +1,5 @@
 import {
+  changeFeature,
   currencyOf,
   DEFAULT_GUST,
   formatLength,
@@ -15,6 +16,7 @@ import {
   setStock,
 } from '../../../engine/index.ts';
 import type { GroundKind, Plan } from '../../../engine/index.ts';
+import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { planProblems } from '../../state/plan-checks.ts';
 import { plan, units } from '../../state/yard.ts';
@@ -87,8 +89,36 @@ export function Limits() {
           )
         }
       />
-      .
+      <FromWall />.
     </p>
+  );
+}
+
+/** Which wall cloth may hang from: two posts fewer, where its owner agrees and somebody who may fixes it. */
+function FromWall() {
+  const walls = plan.value.features.filter((feature) => feature.kind === 'wall' || feature.kind === 'building');
+  if (walls.length === 0) return null;
+  const held = walls.find(({ holdsCloth }) => holdsCloth === true);
+  const choices = {
+    '': 'all on posts',
+    ...Object.fromEntries(walls.map((wall) => [`wall:${wall.id}`, calledOf(wall)])),
+  };
+  return (
+    <>
+      ; may it hang from a wall of yours?{' '}
+      <Word
+        label="Wall to hang from"
+        value={held ? `wall:${held.id}` : ''}
+        choices={choices}
+        onChange={(key) => {
+          const next = walls.reduce(
+            (all, { id }) => changeFeature(all, id, { holdsCloth: key === `wall:${id}` ? true : undefined }),
+            plan.value,
+          );
+          commitEdit('Say which wall cloth may hang from', next);
+        }}
+      />
+    </>
   );
 }
 

@@ -32,12 +32,18 @@ const clothNow = computed<readonly Cloth[]>(() => {
 export const postsInTheWay = computed<readonly BarredPost[]>(() =>
   clothNow.value.flatMap((cloth) =>
     // Posts between the corners are the builder's to shift.
-    footprintOf(cloth).flatMap((at) => {
+    cornerPosts(cloth).flatMap((at) => {
       const by = whatStandsAt(drawnPlan.value, at);
       return by === undefined ? [] : [{ at, cloth: calledOf(cloth), by }];
     }),
   ),
 );
+
+/** Corners that stand on posts: on a wall the back two do not. */
+function cornerPosts(cloth: Cloth): readonly PlanPoint[] {
+  const corners = footprintOf(cloth);
+  return cloth.kind === 'canopy' && cloth.onWall === true ? [corners[0], corners[3]] : corners;
+}
 
 /** Roofs that hang lower than a plant under them is tall. */
 export const lowRoofs = computed<readonly LowRoof[]>(() =>

@@ -47,7 +47,7 @@ function hungRoof(roof: Canopy): HungCloth {
   const { center, length, width, height, density, drops = [] } = roof;
   return {
     word: 'roof',
-    name: drops.length > 0 ? 'A roof with drops' : 'A roof',
+    name: drops.length > 0 ? 'A roof with drops' : roof.onWall === true ? 'A roof from a wall' : 'A roof',
     overhead: () => canopyRing(roof),
     uprights: () =>
       drops.map(({ side, depth }) => {
@@ -71,6 +71,7 @@ function hungRoof(roof: Canopy): HungCloth {
         length,
         width,
         density,
+        ...(roof.onWall === true ? ['wall'] : []),
         ...drops.flatMap((drop) => [drop.side, drop.depth, drop.density]),
       ].join(' '),
   };
@@ -115,7 +116,8 @@ function roofPosts(roof: Canopy, maxBay: number): PlanPoint[] {
   const { across, along } = canopyGrid(roof, maxBay);
   const [frontLeft, backLeft, backRight] = canopyCorners(roof);
   const posts: PlanPoint[] = [];
-  for (let j = 0; j <= along; j++) {
+  // The first row is the back one: on a wall it needs no posts.
+  for (let j = roof.onWall === true ? 1 : 0; j <= along; j++) {
     for (let i = 0; i <= across; i++) {
       const at = (axis: 0 | 1) =>
         backLeft[axis] +

@@ -3,6 +3,7 @@ import { answersOf } from '../answers.ts';
 import { type Candidate, scoreOf, sparedBy } from '../choose.ts';
 import type { LaidOut } from '../lay-out.ts';
 import { bentFrom } from './bend.ts';
+import { hungFrom } from './hang.ts';
 import { type Move, movesOf } from './moves.ts';
 import { refined } from './refine.ts';
 
@@ -32,17 +33,27 @@ export function betweenSteps(laidOut: LaidOut, candidates: readonly Candidate[])
   for (let round = 0; round < ROUNDS; round++) {
     const next = promising(all).filter((candidate) => !settled.has(candidate));
     if (next.length === 0) break;
-    const found = next.flatMap((candidate) => nearBy(candidate, mover, laidOut.request.budget ?? Infinity));
+    const found = next.flatMap((candidate) => nearBy(candidate, mover, laidOut));
     [...next, ...found].forEach((candidate) => settled.add(candidate));
     all = [...all, ...found];
   }
   return { candidates: all, tried: mover.tried() };
 }
 
-/** A candidate moved to the best near by, and where it is a screen, those round a corner that spare more. */
-function nearBy(candidate: Candidate, mover: Mover, budget: number): Candidate[] {
+/**
+ * A candidate moved to the best near by; where it is a screen, those round a corner that spare more; where it is a
+ * roof, those that hang from a wall near by, two posts fewer.
+ */
+function nearBy(candidate: Candidate, mover: Mover, { plan, request }: LaidOut): Candidate[] {
+  const budget = request.budget ?? Infinity;
   const moved = mover.moved(candidate, candidate.cost);
   const [cloth] = moved.cloth;
+  if (moved.kind === 'roof' && cloth.kind === 'canopy') {
+    const hung = hungFrom(cloth, plan)
+      .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
+      .filter(({ spared, cost }) => spared > 0 && cost <= budget + ROUNDING);
+    return [moved, ...hung];
+  }
   if (moved.kind !== 'screen' || cloth.kind !== 'screen') return [moved];
   const bent = bentFrom(cloth)
     .map((start) => mover.moved({ ...moved, cloth: [start], spared: 0 }, Infinity))
@@ -99,11 +110,10 @@ function moverOf(laidOut: LaidOut): Mover {
     tried: () => tried,
     moved(candidate, most) {
       let cloth = candidate.cloth;
-      const moves = movesOf(freedom);
       for (const k of cloth.keys()) {
         const others = cloth.filter((_, n) => n !== k);
         const limit = most === Infinity ? Infinity : judges.cost(cloth[k]);
-        const moved = piece(cloth[k], others, limit, moves);
+        const moved = piece(cloth[k], others, limit, movesOf(cloth[k], freedom));
         cloth = cloth.map((one, n) => (n === k ? moved : one));
       }
       return {

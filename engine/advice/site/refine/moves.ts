@@ -26,7 +26,16 @@ const ROUNDING = 1e-6;
 /** No side of a cloth gets shorter than this, no screen lower. [m] */
 const LEAST_SIDE = 0.75;
 
-export function movesOf({ height, form }: Freedom): Move[] {
+/** What hangs from a wall stays on it: it slides along, hangs lower, or changes its proportions. */
+export function movesOf(cloth: Canopy | Screen, { height, form }: Freedom): Move[] {
+  if (cloth.kind === 'canopy' && cloth.onWall === true)
+    return [
+      { steps: PLACE_STEPS, apply: (one, by) => shifted(one, by, 0) },
+      ...(height
+        ? [{ steps: HEIGHT_STEPS, apply: (one: Canopy | Screen, by: number) => raised(one, -Math.abs(by)) }]
+        : []),
+      ...(form ? [{ steps: FORM_STEPS, apply: deeper }] : []),
+    ];
   return [
     { steps: PLACE_STEPS, apply: (cloth, by) => shifted(cloth, by, 0) },
     { steps: PLACE_STEPS, apply: (cloth, by) => shifted(cloth, 0, by) },
@@ -83,6 +92,14 @@ function longer(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
     path: path.map((end) => toMillimetres(stretched(end, middle, (long + by) / long), middle)),
     height: toCentimetre(bottom + high),
   };
+}
+
+/** Farther out from the wall, and as much less wide; its back stays where it is. */
+function deeper(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
+  const next = longer(cloth, by);
+  if (cloth.kind !== 'canopy' || next === null || next.kind !== 'canopy') return null;
+  const [x, y] = turned([0, (next.length - cloth.length) / 2], [0, 0], turnOf(cloth));
+  return { ...next, center: [withoutNoise(cloth.center[0] + x), withoutNoise(cloth.center[1] + y)] };
 }
 
 /** Of a screen with a corner: one leg longer, the other as much shorter. */

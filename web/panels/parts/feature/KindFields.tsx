@@ -1,5 +1,13 @@
 import type { Blocked, Colour, CrownShape, Feature, FeatureOf, PotColour } from '../../../../engine/index.ts';
-import { CROWN_KINDS, colourOf, crownGuess, crownKindOf, crownShapeOf, shadesOf } from '../../../../engine/index.ts';
+import {
+  CROWN_KINDS,
+  colourOf,
+  crownGuess,
+  crownKindOf,
+  crownShapeOf,
+  heldAt,
+  shadesOf,
+} from '../../../../engine/index.ts';
 import { calledOf, change } from '../../../map/drawing/feature-edits.ts';
 import { plan, shownPlan } from '../../../state/yard.ts';
 import { CrownPicker } from '../../../map/controls/CrownPicker.tsx';
@@ -36,14 +44,19 @@ export function KindFields({ feature }: { readonly feature: Feature }) {
   switch (feature.kind) {
     case 'wall':
     case 'building':
-      return hasPlantsBefore(feature, shownPlan.value.features) ? (
-        <ChoiceBox
-          label="Colour of its sides"
-          value={colourOf(feature)}
-          choices={WALL_COLOURS}
-          onChange={(colour) => change(feature.id, `Say what colour ${calledOf(feature)} is`, { colour })}
-        />
-      ) : null;
+      return (
+        <>
+          {hasPlantsBefore(feature, shownPlan.value.features) && (
+            <ChoiceBox
+              label="Colour of its sides"
+              value={colourOf(feature)}
+              choices={WALL_COLOURS}
+              onChange={(colour) => change(feature.id, `Say what colour ${calledOf(feature)} is`, { colour })}
+            />
+          )}
+          <Flag feature={feature} flag="holdsCloth" words="Cloth may hang from it" />
+        </>
+      );
     case 'ground':
       return (
         <ChoiceBox
@@ -69,6 +82,7 @@ export function KindFields({ feature }: { readonly feature: Feature }) {
       return (
         <>
           <DropFields canopy={feature} />
+          <Flag feature={feature} flag="onWall" words="Its back hangs from a wall" />
           <SpanFields feature={feature} />
         </>
       );
@@ -189,6 +203,32 @@ function PlantFields({ plant }: { readonly plant: FeatureOf<'plant'> }) {
       <Planted feature={plant} />
       <Shades feature={plant} />
     </>
+  );
+}
+
+/** A yes or no of a thing. */
+function Flag({
+  feature,
+  flag,
+  words,
+}: {
+  readonly feature: FeatureOf<'wall' | 'building' | 'canopy'>;
+  readonly flag: 'holdsCloth' | 'onWall';
+  readonly words: string;
+}) {
+  return (
+    <label class="tick">
+      <input
+        type="checkbox"
+        checked={heldAt(feature, flag) === true}
+        onChange={(event) =>
+          change(feature.id, `Say of ${calledOf(feature)}: ${words}`, {
+            [flag]: event.currentTarget.checked || undefined,
+          })
+        }
+      />
+      {words}
+    </label>
   );
 }
 

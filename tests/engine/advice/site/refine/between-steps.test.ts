@@ -53,7 +53,7 @@ test('a cloth climbs to a peak between the steps, to the centimetre and the degr
     const [x, y] = cloth.center;
     return 100 - (x - peak.x) ** 2 - (y - peak.y) ** 2 - (turnOf(cloth) - peak.turn) ** 2 / 2000;
   };
-  const { cloth, tried } = refined(ROOF, movesOf({ height: false, form: false }), { spared: hill, ...ANYWHERE });
+  const { cloth, tried } = refined(ROOF, movesOf(ROOF, { height: false, form: false }), { spared: hill, ...ANYWHERE });
   if (cloth.kind !== 'canopy') throw new Error('a roof stays one');
   expect(distance(cloth.center, [peak.x, peak.y])).toBeLessThan(0.11);
   expect(Math.abs(turnOf(cloth) - peak.turn)).toBeLessThanOrEqual(6);
@@ -63,13 +63,13 @@ test('a cloth climbs to a peak between the steps, to the centimetre and the degr
 
 test('whatever its form becomes, a cloth never grows, and where its form and height were asked for they stay', () => {
   for (const cloth of [ROOF, SCREEN, ...bentFrom(SCREEN)]) {
-    for (const { steps, apply } of movesOf({ height: true, form: true }))
+    for (const { steps, apply } of movesOf(cloth, { height: true, form: true }))
       for (const step of steps)
         for (const by of [step, -step]) {
           const next = apply(cloth, by);
           if (next !== null) expect(clothArea(next)).toBeLessThanOrEqual(clothArea(cloth) + 0.01);
         }
-    const held = refined(cloth, movesOf({ height: false, form: false }), {
+    const held = refined(cloth, movesOf(cloth, { height: false, form: false }), {
       spared: (one) => -Math.hypot(...(one.kind === 'canopy' ? one.center : one.path[0])),
       ...ANYWHERE,
     });
