@@ -34,6 +34,7 @@ export { deleteCorner, insertCorner, moveCorner } from './plan/edit/corners.ts';
 export { acceptOption, addOption, addToOption, moveInOption, removeOption } from './plan/edit/options.ts';
 export {
   appendJournal,
+  changeJournalEntry,
   removeJournalEntry,
   setClimate,
   setClimateMonth,
@@ -87,18 +88,22 @@ export type * from './plan/types.ts';
 export type { Units } from './plan/units.ts';
 export {
   formatArea,
+  formatClock,
   formatCut,
   formatDistance,
   formatLength,
   formatPerArea,
   formatSpeed,
   formatHeatLimit,
+  formatRain,
   formatTemperature,
+  formatStretch,
   formatTemperatureDifference,
   parseLength,
   parseLight,
   parseNumber,
   parseSpeed,
+  parseRain,
   parseTemperature,
   unitsOf,
 } from './plan/units.ts';
@@ -296,6 +301,7 @@ export { reviewHeadline, seasonHeadline } from './advice/words/year-headlines.ts
 export { yearEntries } from './advice/review/year-entries.ts';
 export type { Forecast, Tomorrow, TomorrowTask } from './advice/year/tomorrow/types.ts';
 export { tomorrowOf } from './advice/year/tomorrow/tomorrow.ts';
+export { dueWords } from './advice/year/tomorrow/words.ts';
 
 // output: Results for people and other programs.
 export { GRADE_HATCH } from './output/map/grade-hatch.ts';

@@ -194,11 +194,27 @@ export function parseTemperatureDifference(text: string, units: Units): number |
   return value === null ? null : unit === 'F' ? withoutNoise(value * KELVIN_PER_FAHRENHEIT) : value;
 }
 
-/** A temperature of air or leaf, to the degree: `38 °C`, `100 °F`. @param celsius [°C] @param decimals of °C shown */
+/**
+ * A temperature of air or leaf, to the degree: `38 °C`, `100 °F`. @param celsius [°C]
+ * @param decimals shown at most: what was typed whole is read whole
+ */
 export function formatTemperature(celsius: number, units: Units, decimals = 0): string {
-  return units === 'metric'
-    ? `${fixed(celsius, decimals)} °C`
-    : `${fixed(celsius / KELVIN_PER_FAHRENHEIT + 32, decimals)} °F`;
+  const [value, unit] = units === 'metric' ? [celsius, '°C'] : [celsius / KELVIN_PER_FAHRENHEIT + 32, '°F'];
+  return `${fixed(value, decimals).replace(/\.0+$/, '')} ${unit}`;
+}
+
+const MM_PER_INCH = 25.4;
+
+/** A typed rain in mm; a bare number is in mm or inches. `null` when it cannot be read. */
+export function parseRain(text: string, units: Units): number | null {
+  const metres = parseQuantity(tidy(text), METRES_PER_UNIT, units === 'metric' ? 'mm' : 'in');
+  return metres === null ? null : withoutNoise(metres * 1000);
+}
+
+/** Rain of a day or a storm: `12.5 mm`, `0.5 in`. @param millimetres [mm] */
+export function formatRain(millimetres: number, units: Units): string {
+  const [value, decimals, unit] = units === 'metric' ? [millimetres, 1, 'mm'] : [millimetres / MM_PER_INCH, 2, 'in'];
+  return `${Number(value.toFixed(decimals))} ${unit}`;
 }
 
 /** What a limit is told to: half degrees of Celsius, whole ones of Fahrenheit. */

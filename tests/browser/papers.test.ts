@@ -68,7 +68,7 @@ test(
       .first()
       .setInputFiles({ name: 'valley.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(pack)) });
     const changes = page.getByRole('region', { name: 'What the pack changes' });
-    await changes.getByText('Climate, heatwave high: 44.0 °C becomes 46.3 °C.').waitFor();
+    await changes.getByText('Climate, heatwave high: 44 °C becomes 46.3 °C.').waitFor();
     await changes.getByText('A caution more: Gusts at five in the afternoon.').waitFor();
     expect(await faultsOf(page, '#slip'), 'the pack').toEqual([]);
     await changes.getByRole('button', { name: 'Take it' }).click();

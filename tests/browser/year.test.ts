@@ -53,11 +53,13 @@ test('a pair of readings is entered, its difference told, and no correction clai
 
   const opinion = await turnTo(page, 'Did it work?');
   await opinion.getByText(/the leaf under the cloth was 6 °C cooler than the open one/).waitFor();
-  await opinion.getByText(/leaf 48 °C in air of 41 °C;.*(inside|outside) our ± \d °C/).waitFor();
+  await opinion
+    .getByText(/^Orange tree, 20 July 2026, 15:10: leaf 48 °C in air of 41 °C;.* between the two: inside our ± 3 °C\.$/)
+    .waitFor();
   await opinion.getByText('One pair claims nothing: no correction is offered.').waitFor();
   expect(await opinion.getByRole('button', { name: /^Correct/ }).count()).toBe(0);
   // The demo yard has no cloth for the covered leaf to be held against: its open one alone is.
-  await opinion.getByRole('img', { name: /1 reading against the estimate and its band of ± \d °C/ }).waitFor();
+  await opinion.getByRole('img', { name: '1 reading against the estimate and its band of ± 3 °C' }).waitFor();
   expect(await faultsOf(page, '#slip'), 'the review').toEqual([]);
 
   const { features } = await planOf(page);

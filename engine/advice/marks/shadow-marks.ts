@@ -2,6 +2,7 @@
  * Where a shadow's edge was really found, against where the plan puts it at that minute: how far off, and what would
  * cure it.
  */
+import { momentWords } from '../../plan/moment-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Outcome } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
@@ -61,7 +62,7 @@ function markedOf(plan: Plan, mark: ShadowMark): Marked | string {
   const whenMs = instantOf(mark.when, plan.site.timeZone);
   if (whenMs === null) return `"${mark.when}" is no date and time: write it as 2026-07-02T10:00.`;
   const sun = sunAtMs(whenMs, plan.site);
-  if (sun.altitude <= 0) return `the sun was down at ${mark.when.replace('T', ', ')}.`;
+  if (sun.altitude <= 0) return `the sun was down on ${momentWords(mark.when, unitsOf(plan))}.`;
   return { mark, caster, sun: { ...sun, monthDay: mark.when.slice(5, 10) } };
 }
 

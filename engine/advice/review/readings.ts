@@ -1,6 +1,8 @@
 /** Readings of leaves against the estimate of the same minute. */
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
+import { momentWords } from '../../plan/moment-words.ts';
+import { unitsOf } from '../../plan/units.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../load/leaf/leaf.ts';
@@ -51,7 +53,7 @@ export function checkReadings(
   for (const reading of readings) {
     const leaf = leafRead(plan, reading, drawn, clothless);
     if ('isLeft' in leaf) {
-      left.push(`The reading of ${reading.when.replace('T', ' ')} ${leaf.isLeft}`);
+      left.push(`The reading of ${momentWords(reading.when, unitsOf(plan))} ${leaf.isLeft}`);
       continue;
     }
     const { check, leafCase } = heldAgainst(reading, leaf);

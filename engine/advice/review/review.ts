@@ -1,5 +1,6 @@
 /** Did it work? Readings and damage against the estimate, and this year against the last. */
 import { namedInside, nameOf } from '../../plan/names.ts';
+import { momentWords } from '../../plan/moment-words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
 import { DAMAGE_SCALE } from './protocol.ts';
@@ -44,7 +45,7 @@ function readingSentence(
       ? 'between the two'
       : `${formatTemperatureDifference(Math.abs(difference), units)} ${difference > 0 ? 'above' : 'below'} them`;
   return (
-    `${plant === null ? 'A leaf' : nameOf(plan, plant)}, ${when.replace('T', ' ').slice(0, 16)}: leaf ` +
+    `${plant === null ? 'A leaf' : nameOf(plan, plant)}, ${momentWords(when, units)}: leaf ` +
     `${degrees(leaf)} in air of ${degrees(air)}; estimated ${degrees(watered)} watered, ${degrees(thirsty)} ` +
     `thirsty. The reading is ${off}: ${outside ? 'outside' : 'inside'} our ` +
     `± ${formatTemperatureDifference(spread, units)}.`

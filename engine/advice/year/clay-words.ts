@@ -1,7 +1,7 @@
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
 import { dayWords } from '../../plan/dates.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatMass, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
+import { formatMass, formatRain, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
 import type { Advice } from './advice.ts';
 import type { ClayAdvice, ClayPlant } from './clay-types.ts';
 import { CLAY_FIRST, CLAY_LIGHT, CLAY_NEXT } from './clay-mix.ts';
@@ -65,12 +65,11 @@ function skipWords(plan: Plan, skipped: ClayAdvice['skipped']): Advice[] {
 function washedWords(washedOff: ClayAdvice['washedOff'], units: Units): Advice[] {
   if (washedOff === null) return [];
   const { amount, rain, sprayed } = washedOff;
-  const fallen = units === 'metric' ? `${amount.toFixed(0)} mm` : `${(amount / 25.4).toFixed(1)} in`;
   return [
     {
       basis: 'our estimate',
       text:
-        `${fallen} of rain on ${dayWords(rain)} washed off the coat of ${dayWords(sprayed)}: spray again on the next ` +
+        `${formatRain(amount, units)} of rain on ${dayWords(rain)} washed off the coat of ${dayWords(sprayed)}: spray again on the next ` +
         `cool, still morning, if the label allows another coat.`,
     },
   ];

@@ -1,26 +1,19 @@
 /** One day's list for people to read on a terminal. */
 import type { Tomorrow } from '../../advice/year/tomorrow/types.ts';
+import { dueWords } from '../../advice/year/tomorrow/words.ts';
 import { dateWords } from '../../advice/year/season/words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, type Units } from '../../plan/units.ts';
 import { wrapped } from './plain-text.ts';
 import { basisWords } from './season-text.ts';
 
-export function tomorrowText(
-  plan: Plan,
-  { date, high, low, asked, tasks, cautions, notes }: Tomorrow,
-  units: Units,
-  columns: number,
-): string {
+export function tomorrowText(plan: Plan, day: Tomorrow, units: Units, columns: number): string {
+  const { date, high, low, asked, tasks, cautions, notes } = day;
   const head =
     `${plan.name ?? 'The yard'} on ${dateWords(date)}: ${formatTemperature(low, units)} by night, ` +
     `${formatTemperature(high, units)} by day`;
   const list = tasks.map(({ at, advice }) =>
-    wrapped(
-      `${at === 'the evening before' ? 'The evening before' : at}  ${advice.text} ${basisWords(advice)}`,
-      columns,
-      '  ',
-    ),
+    wrapped(`${dueWords(day, at, units)}  ${advice.text} ${basisWords(advice)}`, columns, '  '),
   );
   const blocks = [
     [head, ...(asked === null ? [] : [asked]), ...notes].map((line) => wrapped(line, columns, '')).join('\n'),

@@ -4,6 +4,11 @@ import { plan, units } from '../../state/yard.ts';
 import { KEYS } from '../keys.ts';
 import './style.css';
 
+const CLOCKS = [
+  ['24', '17:30'],
+  ['12', '5:30 pm'],
+] as const;
+
 /** How the page looks and measures. */
 export function SettingsCard() {
   const { theme, text, clock } = settings.value;
@@ -29,15 +34,9 @@ export function SettingsCard() {
         ]}
         onChange={(next) => changeSettings({ text: next })}
       />
-      <Choice
-        legend="Clock"
-        chosen={clock}
-        options={[
-          ['24', '17:30'],
-          ['12', '5:30 pm'],
-        ]}
-        onChange={(next) => changeSettings({ clock: next })}
-      />
+      {units.value === 'metric' && (
+        <Choice legend="Clock" chosen={clock} options={CLOCKS} onChange={(next) => changeSettings({ clock: next })} />
+      )}
       <Choice
         legend="Units of this yard"
         chosen={units.value}

@@ -1,7 +1,7 @@
 import type { DayTable } from '../../../engine/index.ts';
 import { arcPath, harmPath, runsOf, xOf, yOf } from '../../charts/day-arc.ts';
 import type { DayArcBox } from '../../charts/day-arc.ts';
-import { settings } from '../../state/settings.ts';
+import { shownClock } from '../../state/clock.ts';
 import { minute, playing } from '../../state/view.ts';
 import { heightWords } from './words.ts';
 import { clockWords } from '../../common/words.ts';
@@ -30,7 +30,7 @@ export function DayArc({ table, height }: Props) {
       value={now}
       max={table.minutes}
       step={5}
-      words={`${clockWords(table.clock[now], settings.value.clock)}, ${heightWords(table, now)}`}
+      words={`${clockWords(table.clock[now], shownClock.value)}, ${heightWords(table, now)}`}
       onChange={(next) => {
         playing.value = false;
         minute.value = next;
@@ -78,7 +78,6 @@ export function DayArc({ table, height }: Props) {
  * room.
  */
 function ArcWords({ table, box }: { readonly table: DayTable; readonly box: DayArcBox }) {
-  const { clock } = settings.value;
   const noon = table.altitude.indexOf(Math.max(...table.altitude));
   const [from, to] = runsOf(table.harm.length, (minute) => table.harm[minute] >= HARM_WORDS_FROM).reduce(
     (longest, run) => (run[1] - run[0] > longest[1] - longest[0] ? run : longest),
@@ -93,11 +92,12 @@ function ArcWords({ table, box }: { readonly table: DayTable; readonly box: DayA
         y={Math.max(NOON_WORDS_LOWEST, yOf(table.altitude[noon], box) - 4)}
         text-anchor="middle"
       >
-        {Math.round(table.altitude[noon])}° at {clockWords(table.clock[noon], clock)}
+        {Math.round(table.altitude[noon])}° at {clockWords(table.clock[noon], shownClock.value)}
       </text>
       {room > 190 && (
         <text class="day-arc-harm-words" x={xOf(from, box) + 8} y={box.horizon - 6}>
-          harmful {clockWords(table.clock[from], clock)} to {clockWords(table.clock[to + 1], clock)}
+          harmful {clockWords(table.clock[from], shownClock.value)} to{' '}
+          {clockWords(table.clock[to + 1], shownClock.value)}
         </text>
       )}
     </>
@@ -109,11 +109,11 @@ function hourMarks(table: DayTable, width: number): { at: number; text: string }
   const every = width < 420 ? 6 : 3;
   const marks: { at: number; text: string }[] = [];
   for (let at = 0; at < table.minutes; at++) {
-    const clock = table.clock[at];
-    if (clock % (every * 60) !== 0 || at === 0) continue;
+    const minutes = table.clock[at];
+    if (minutes % (every * 60) !== 0 || at === 0) continue;
     marks.push({
       at,
-      text: settings.value.clock === '24' ? String(clock / 60) : clockWords(clock, '12').replace(':00', ''),
+      text: shownClock.value === '24' ? String(minutes / 60) : clockWords(minutes, '12').replace(':00', ''),
     });
   }
   return marks;

@@ -3,7 +3,7 @@ import type { DayTable, MonthDay } from '../../../engine/index.ts';
 import { clockWords, readClock } from '../../common/words.ts';
 import { TextBox } from '../../panels/parts/boxes/TextBox.tsx';
 import { sunNow } from '../../state/results.ts';
-import { settings } from '../../state/settings.ts';
+import { shownClock } from '../../state/clock.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
 
 interface Props {
@@ -14,13 +14,12 @@ interface Props {
 
 /** The time and the date as they stand, typed as well as dragged. */
 export function TypedWhen({ date, table }: Props) {
-  const { clock } = settings.value;
   const now = sunNow.value;
   return (
     <div class="sun-bar-when">
       <TextBox
         label="Type the time"
-        value={now ? clockWords(now.clock, clock) : ''}
+        value={now ? clockWords(now.clock, shownClock.value) : ''}
         onChange={(text) => (table ? setTime(text, table) : null)}
       />
       <TextBox label="Type the date" value={dayWords(date)} onChange={setDate} />

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { inYearlySpan, dayWords } from '../../../engine/index.ts';
 import type { DayTable, MonthDay } from '../../../engine/index.ts';
 import { day, heat, sunNow } from '../../state/results.ts';
-import { settings } from '../../state/settings.ts';
+import { shownClock } from '../../state/clock.ts';
 import { minute, monthDay, periodKind, playing } from '../../state/view.ts';
 import type { PeriodKind } from '../../state/view.ts';
 import { clockWords } from '../../common/words.ts';
@@ -75,7 +75,7 @@ function NowWords({ date, table }: { readonly date: MonthDay; readonly table: Da
   return (
     <div class="sun-bar-words">
       <p class="sun-bar-told">
-        <strong class="sun-bar-time">{now ? clockWords(now.clock, settings.value.clock) : '…'}</strong>{' '}
+        <strong class="sun-bar-time">{now ? clockWords(now.clock, shownClock.value) : '…'}</strong>{' '}
         <span class="sun-bar-date">{dayWords(date)}</span>
       </p>
       {heat.value.shown && <TypedWhen date={date} table={table} />}

@@ -1,7 +1,8 @@
 import '../parts/boxes/asked.css';
-import { latestDamage, shownName } from '../../../engine/index.ts';
-import type { RivalId, Side, WhyResult } from '../../../engine/index.ts';
+import { changeJournalEntry, latestDamage, shownName } from '../../../engine/index.ts';
+import type { RivalId, WhyResult } from '../../../engine/index.ts';
 import { bareSite } from '../../state/bare-site.ts';
+import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { guessesOf } from '../../state/next.ts';
 import { aside, selection } from '../../state/view.ts';
@@ -9,7 +10,7 @@ import { plan } from '../../state/yard.ts';
 import { Choices } from '../parts/boxes/Field.tsx';
 import { useAnswer } from '../parts/use-answer.ts';
 import { guessWords } from './guess-words.ts';
-import { SIDE_CHOICES } from '../parts/side-choices.ts';
+import { SIDE_CHOICES, sideKey, sideOfKey } from '../parts/side-choices.ts';
 import { Fault } from '../../common/Fault.tsx';
 
 const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = {
@@ -20,6 +21,7 @@ const ANSWER_WORDS: Readonly<Record<WhyResult['answer'], string>> = {
 
 interface Said {
   readonly plant: string;
+  /** While the diary knows of no damage; else it stands there. */
   readonly side: keyof typeof SIDE_CHOICES;
   readonly rivals: readonly RivalId[];
 }
@@ -54,14 +56,19 @@ export function WhyCard() {
 
 function WhyItBurnt({ id }: { readonly id: string }) {
   const mine = said.value.plant === id ? said.value : null;
-  const side = mine?.side ?? sideKey(latestDamage(plan.value, id)?.side);
+  const noted = latestDamage(plan.value, id);
+  const side = noted ? sideKey(noted.side) : (mine?.side ?? 'unknown');
   const rivals = mine?.rivals ?? [];
   const { value: result, fault } = useAnswer('why', {
     plan: { ...plan.value, site: bareSite(plan.value.site) },
-    request: { plant: id, side: bearingOf(side), rivals },
+    request: { plant: id, side: sideOfKey(side), rivals },
   });
   const change = (next: Partial<Said>): void => {
     said.value = { plant: id, side, rivals, ...next };
+  };
+  const burntOn = (next: Said['side']): void => {
+    if (noted) commitEdit('Say which side burnt', changeJournalEntry(plan.value, noted, { side: sideOfKey(next) }));
+    else change({ side: next });
   };
   return (
     <>
@@ -84,7 +91,7 @@ function WhyItBurnt({ id }: { readonly id: string }) {
         value={side}
         choices={SIDE_CHOICES}
         class="choices-rose"
-        onChange={(next) => change({ side: next })}
+        onChange={burntOn}
       />
       {result && <Rivals asked={result.rivals} said={rivals} onChange={(next) => change({ rivals: next })} />}
     </>
@@ -140,17 +147,4 @@ function HowSure() {
       </ul>
     </section>
   );
-}
-
-function sideKey(side: Side | undefined): keyof typeof SIDE_CHOICES {
-  if (side === 'top' || side === 'all') return side;
-  return typeof side === 'number'
-    ? (['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const)[Math.round(side / 45) % 8]
-    : 'unknown';
-}
-
-const BEARINGS: Readonly<Record<string, number>> = { N: 0, NE: 45, E: 90, SE: 135, S: 180, SW: 225, W: 270, NW: 315 };
-
-function bearingOf(side: keyof typeof SIDE_CHOICES): Side {
-  return BEARINGS[side] ?? (side as Side);
 }

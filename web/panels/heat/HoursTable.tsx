@@ -3,7 +3,7 @@ import { formatTemperature, dayWords } from '../../../engine/index.ts';
 import { clockWords } from '../../common/words.ts';
 import { isStale } from '../../state/live.ts';
 import type { Live } from '../../state/live.ts';
-import { settings } from '../../state/settings.ts';
+import { shownClock } from '../../state/clock.ts';
 import { minute, monthDay, periodKind } from '../../state/view.ts';
 import { shownPlan, units } from '../../state/yard.ts';
 import { hottestOf, spellsOf } from './spells.ts';
@@ -15,7 +15,7 @@ export function HoursTable({ live, place }: { readonly live: Live<'spot'>; reado
   const result: SpotResult | undefined = live.shown?.value;
   if (live.problems.length > 0) return <p role="alert">{live.problems[0].message}</p>;
   if (!result || !('steps' in result) || live.asked === null) return <p>Following the sun through the day…</p>;
-  const clock = (minutes: number): string => clockWords(minutes, settings.value.clock);
+  const clock = (minutes: number): string => clockWords(minutes, shownClock.value);
   const hottest = hottestOf(result.steps);
   const spells = spellsOf(result.steps);
   const day = periodKind.value === 'heatwave' ? 'the heatwave day' : dayWords(monthDay.value);

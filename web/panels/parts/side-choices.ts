@@ -1,3 +1,5 @@
+import type { Side } from '../../../engine/index.ts';
+
 /** The eight sides of a plant, and what can be said instead. */
 export const SIDE_CHOICES = {
   NW: 'north-west',
@@ -29,3 +31,19 @@ export const AMOUNT_CHOICES = {
   '4': 'more than half',
   '5': 'dead',
 } as const;
+
+type SideKey = keyof typeof SIDE_CHOICES;
+
+const ROUND = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
+
+/** The choice that says a side; `unknown` where none is noted. */
+export function sideKey(side: Side | undefined): SideKey {
+  if (side === 'top' || side === 'all') return side;
+  return typeof side === 'number' ? ROUND[Math.round(side / 45) % 8] : 'unknown';
+}
+
+export function sideOfKey(key: SideKey): Side {
+  const place = ROUND.findIndex((each) => each === key);
+  if (key === 'top' || key === 'all') return key;
+  return place < 0 ? 'unknown' : 45 * place;
+}

@@ -17,6 +17,7 @@ import { findOut } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Fold } from '../parts/answer/Fold.tsx';
 import { printPaper } from '../parts/paper/print-paper.ts';
+import { timesIn } from '../parts/times.ts';
 import { DataTable } from './DataTable.tsx';
 import { today } from './season.ts';
 import { YearPaper } from './strip/YearPaper.tsx';
@@ -161,7 +162,7 @@ function Sentences({ advice }: { readonly advice: readonly Advice[] }) {
   return (
     <ul>
       {advice.map(({ text }) => (
-        <li key={text}>{text}</li>
+        <li key={text}>{timesIn(text)}</li>
       ))}
     </ul>
   );

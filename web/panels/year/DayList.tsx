@@ -1,8 +1,15 @@
-import { formatHeatLimit, formatTemperature, nameOf, dayWords } from '../../../engine/index.ts';
+import {
+  dayWords,
+  dueWords,
+  formatHeatLimit,
+  formatStretch,
+  formatTemperature,
+  nameOf,
+} from '../../../engine/index.ts';
 import type { Tomorrow, TomorrowTask } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
+import { timesIn } from '../parts/times.ts';
 import { DataTable } from './DataTable.tsx';
-import { grounds } from './grounds.ts';
 
 /** The day's list by the hour, then plant by plant, then what to mind. */
 export function DayList({ day }: { readonly day: Tomorrow }) {
@@ -22,13 +29,11 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
       <dl class="day-list">
         {hours.map((at) => (
           <div key={at}>
-            <dt>{at === 'the evening before' ? 'Evening before' : at}</dt>
+            <dt>{timesIn(dueWords(day, at, units.value))}</dt>
             {day.tasks
               .filter((task) => task.at === at)
               .map(({ advice }: TomorrowTask) => (
-                <dd key={advice.text}>
-                  {advice.text} <span class="quiet">({grounds(advice)})</span>
-                </dd>
+                <dd key={advice.text}>{timesIn(advice.text)}</dd>
               ))}
           </div>
         ))}
@@ -39,14 +44,14 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
         rows={day.plants.map(({ plant, verdict, when, watered, thirsty, limit }) => [
           nameOf(plan.value, plant),
           verdict,
-          when === null ? '–' : `${when.from} to ${when.to}`,
+          when === null ? '–' : timesIn(formatStretch(when, units.value)),
           watered === thirsty ? degrees(watered) : `${degrees(watered)} to ${degrees(thirsty)}`,
           formatHeatLimit(limit, units.value),
         ])}
       />
       {day.notes.map((note) => (
         <p key={note} class="quiet">
-          {note}
+          {timesIn(note)}
         </p>
       ))}
       <h3>Mind</h3>

@@ -1,5 +1,6 @@
 /** One day's list from a typed forecast: what to do when, for whom, from the evening before on. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
+import { clockOf } from '../../../load/verdict/clock.ts';
 import { saturationVapour } from '../../../load/leaf/leaf-balance.ts';
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
@@ -8,10 +9,11 @@ import type { Outcome } from '../../../load/types.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCivilDate, monthWord } from '../../../plan/dates.ts';
 import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../../plan/units.ts';
+import { formatTemperature, type Units, unitsOf } from '../../../plan/units.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
+import { sunTimes } from '../../../sun/sun-times.ts';
 import { dateWords, sentenceCase } from '../season/words.ts';
 import { frostTasks } from './frost.ts';
 import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
@@ -45,6 +47,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
   const worstFirst = plants.toSorted(
     (a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || b.thirsty - b.limit - (a.thirsty - a.limit),
   );
+  const { riseMs } = sunTimes(plan, date);
   const frost = frostTasks(plan, low + offsetOf(plan.climate), date, units);
   const heatOnes = heatTasks(plan, worstFirst, date, heat.value, units);
   return {
@@ -53,6 +56,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       date,
       high,
       low,
+      sunrise: riseMs === null ? null : clockOf(riseMs, plan.site.timeZone),
       asked: askedBack(plan, forecast, low, units),
       plants: worstFirst,
       tasks: [...heatOnes, ...frost].toSorted((a, b) => minuteOf(a.at) - minuteOf(b.at)),
@@ -167,7 +171,7 @@ function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, 
   return [
     sentenceCase(
       `for ${dateWords(date)}, taken as a clear day: cloud makes it milder. A leaf’s figure may be ` +
-        `${formatTemperatureDifference(4, units)} off.`,
+        `some degrees off.`,
     ),
     ...(typed === undefined
       ? [

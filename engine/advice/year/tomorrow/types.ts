@@ -39,6 +39,8 @@ export interface Tomorrow {
   readonly date: CivilDate;
   readonly high: number;
   readonly low: number;
+  /** "HH:MM"; `null` where the sun does not rise. */
+  readonly sunrise: string | null;
   /** Asked back where a typed figure is far from the month's; `null`: it is not. */
   readonly asked: string | null;
   /** Worst first. */

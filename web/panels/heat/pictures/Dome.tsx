@@ -6,7 +6,7 @@ import { labelsOf } from '../../../charts/dome-labels.ts';
 import { fullHoursOf } from '../../../charts/sun-path.ts';
 import { hourNumber } from '../../../common/words.ts';
 import { sunNow } from '../../../state/results.ts';
-import { settings } from '../../../state/settings.ts';
+import { shownClock } from '../../../state/clock.ts';
 import { shapeName } from '../../parts/quantity-words.ts';
 
 type Path = Sky['paths'][number];
@@ -102,7 +102,7 @@ function SunPath({ path, isTold, side }: { readonly path: Path; readonly isTold:
             <circle class="hour-dot" cx={x} cy={y} r={isTold ? 1.8 : 1.1} />
             {isTold && hour % 2 === 0 && (
               <text class="hour-name" x={x} y={y - 5}>
-                {hourNumber(hour, settings.value.clock)}
+                {hourNumber(hour, shownClock.value)}
               </text>
             )}
           </g>

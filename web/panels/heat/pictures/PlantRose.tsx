@@ -2,7 +2,7 @@ import { compassWord } from '../../../../engine/index.ts';
 import type { PlantLoad } from '../../../../engine/index.ts';
 import { clockWords } from '../../../common/words.ts';
 import { wedgeOf } from '../../../charts/rose.ts';
-import { settings } from '../../../state/settings.ts';
+import { shownClock } from '../../../state/clock.ts';
 
 const INNER = 18;
 const OUTER = 62;
@@ -69,5 +69,5 @@ export function PlantRose({ plant, name }: { readonly plant: PlantLoad; readonly
 
 /** The clock hour of "15:25". */
 function hourOf(clock: string): string {
-  return clockWords(Number(clock.slice(0, 2)) * 60, settings.value.clock).replace(/:00(?= )/, '');
+  return clockWords(Number(clock.slice(0, 2)) * 60, shownClock.value).replace(/:00(?= )/, '');
 }

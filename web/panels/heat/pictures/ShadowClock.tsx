@@ -3,7 +3,7 @@ import { formatLength, upBearingOf, dayWords } from '../../../../engine/index.ts
 import { clockWords, sideWords } from '../../../common/words.ts';
 import { stickMark, stickMarks } from '../../../charts/shadow-clock.ts';
 import { day, sunNow } from '../../../state/results.ts';
-import { settings } from '../../../state/settings.ts';
+import { shownClock } from '../../../state/clock.ts';
 import { plan, units } from '../../../state/yard.ts';
 import { picturedDay } from './pictured.ts';
 import { StickDial } from '../../parts/StickDial.tsx';
@@ -18,7 +18,7 @@ export function ShadowClock() {
   const marks = stickMarks(table);
   const sun = sunNow.value;
   const now = sun && sun.altitude > 0 ? stickMark(sun.clock, sun.azimuth, sun.altitude) : null;
-  const clock = (minutes: number): string => clockWords(minutes, settings.value.clock);
+  const clock = (minutes: number): string => clockWords(minutes, shownClock.value);
   const shortest = marks.toSorted((a, b) => a.length - b.length)[0];
   const finding = shortest
     ? `On ${dayWords(picturedDay.value)} a stick of 1 m throws its shortest shadow about ` +
@@ -29,13 +29,7 @@ export function ShadowClock() {
       <summary>The shadow of a 1 m stick</summary>
       <figure>
         {shortest && (
-          <StickDial
-            marks={marks}
-            now={now}
-            up={upBearingOf(plan.value)}
-            clock={settings.value.clock}
-            finding={finding}
-          />
+          <StickDial marks={marks} now={now} up={upBearingOf(plan.value)} clock={shownClock.value} finding={finding} />
         )}
         <figcaption>
           {finding} Turned as the drawing is. A line each half hour, thicker the hour; the thickest is the time on the

@@ -6,7 +6,7 @@ import { clockWords } from '../../../common/words.ts';
 import type { DomeSide } from '../../../charts/dome.ts';
 import { stretchesOf } from '../../../charts/sun-path.ts';
 import { isStale } from '../../../state/live.ts';
-import { settings } from '../../../state/settings.ts';
+import { shownClock } from '../../../state/clock.ts';
 import { weatherInUse } from '../../../state/weather.ts';
 import { Dome } from './Dome.tsx';
 import { picturedDay } from './pictured.ts';
@@ -80,8 +80,8 @@ function nearestPath(paths: Sky['paths']): Sky['paths'][number] | null {
 function spanWords(steps: readonly PathStep[]): string {
   const half = steps.length > 1 ? (steps[1].clock - steps[0].clock) / 2 : 0;
   return (
-    `${clockWords(steps[0].clock - half, settings.value.clock)} to ` +
-    `${clockWords(steps[steps.length - 1].clock + half, settings.value.clock)}`
+    `${clockWords(steps[0].clock - half, shownClock.value)} to ` +
+    `${clockWords(steps[steps.length - 1].clock + half, shownClock.value)}`
   );
 }
 

@@ -6,7 +6,7 @@ import type { SunEye } from '../../../../engine/index.ts';
 import { isStale, liveAnswer } from '../../../state/live.ts';
 import { reckonedPlan } from '../../../state/reckoned.ts';
 import { day, sunNow } from '../../../state/results.ts';
-import { settings } from '../../../state/settings.ts';
+import { shownClock } from '../../../state/clock.ts';
 import { shownOptions, stage } from '../../../state/view.ts';
 import { EyePatterns, EyeView, isSeen } from './EyeView.tsx';
 import { picturedDay } from './pictured.ts';
@@ -118,7 +118,7 @@ function Strip() {
             <figure key={clock}>
               {seen && <EyeView seen={seen} harm={harm} finding={findingOf(seen, clock)} />}
               <figcaption>
-                <b>{clockWords(clock, settings.value.clock)}</b> {seen ? litWords(seen) : 'The sun is behind the land.'}
+                <b>{clockWords(clock, shownClock.value)}</b> {seen ? litWords(seen) : 'The sun is behind the land.'}
               </figcaption>
             </figure>
           );
@@ -129,7 +129,7 @@ function Strip() {
 }
 
 function momentWords(clock: number): string {
-  return `${clockWords(clock, settings.value.clock)}, ${dayWords(picturedDay.value)}`;
+  return `${clockWords(clock, shownClock.value)}, ${dayWords(picturedDay.value)}`;
 }
 
 function findingOf(seen: SunEye, clock: number): string {

@@ -5,7 +5,7 @@ import { signal } from '@preact/signals';
 import { clockWords } from '../../../common/words.ts';
 import { HEAT_RAMP, LIGHT_RAMP } from '../../../charts/ramp.ts';
 import { isStale } from '../../../state/live.ts';
-import { settings } from '../../../state/settings.ts';
+import { shownClock } from '../../../state/clock.ts';
 import { day } from '../../../state/results.ts';
 import { minute, monthDay, periodKind } from '../../../state/view.ts';
 import { weeksShown } from './pictured.ts';
@@ -90,7 +90,7 @@ function findingOf(weeks: readonly SpotWeek[], place: string): string {
 }
 
 function clock(hour: number): string {
-  return clockWords((hour % 24) * 60, settings.value.clock);
+  return clockWords((hour % 24) * 60, shownClock.value);
 }
 
 /** From the first hour with any sun to the last. */

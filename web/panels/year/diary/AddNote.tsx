@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
-import { DAMAGE_PARTS, appendJournal, parseNumber, withoutUndefined } from '../../../../engine/index.ts';
+import { DAMAGE_PARTS, appendJournal, formatRain, parseRain, withoutUndefined } from '../../../../engine/index.ts';
 import type { JournalEntry, JournalWhat } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
-import { plan } from '../../../state/yard.ts';
+import { plan, units } from '../../../state/yard.ts';
 import { ChoiceBox } from '../../parts/boxes/ChoiceBox.tsx';
+import { SIDE_CHOICES, sideKey, sideOfKey } from '../../parts/side-choices.ts';
 import { clothsOf, namesById, plantsOf } from '../lists.ts';
 import { today } from '../season.ts';
 import { TypedBox } from '../TypedBox.tsx';
@@ -13,6 +14,7 @@ import { ScoreChoice } from './ScoreChoice.tsx';
 const PARTS = Object.fromEntries(DAMAGE_PARTS.map((part) => [part, part]));
 /** Most rain in a day that is believed. [mm] */
 const MOST_RAIN = 500;
+const RAIN_LABEL = { metric: 'Rain, mm', imperial: 'Rain, in' } as const;
 
 interface Props {
   readonly what: JournalWhat;
@@ -36,9 +38,9 @@ export function AddNote({ what, title, onDone }: Props) {
   const set = (change: Partial<JournalEntry>): void => setEntry({ ...entry, ...change });
 
   function save(): void {
-    const amount = what === 'rain' ? parseNumber(rain.replace(/\s*mm\s*$/, '')) : (entry.amount ?? null);
+    const amount = what === 'rain' ? parseRain(rain, units.value) : (entry.amount ?? null);
     if (what === 'rain' && (amount === null || amount < 0 || amount > MOST_RAIN))
-      return setFault(`"${rain}" is not a rain between 0 and ${MOST_RAIN} mm.`);
+      return setFault(`"${rain}" is not a rain between 0 and ${formatRain(MOST_RAIN, units.value)}.`);
     const whole = withoutUndefined({ ...entry, amount: amount ?? undefined, text: entry.text || undefined });
     if (commitEdit(`Note ${title.toLowerCase()}`, appendJournal(plan.value, whole))) onDone();
   }
@@ -56,15 +58,35 @@ export function AddNote({ what, title, onDone }: Props) {
             onChange={(feature) => set({ feature })}
           />
         )}
-        {what === 'rain' && <TypedBox label="Rain, mm" type="text" keys="decimal" value={rain} onInput={setRain} />}
+        {what === 'rain' && (
+          <TypedBox label={RAIN_LABEL[units.value]} type="text" keys="decimal" value={rain} onInput={setRain} />
+        )}
       </div>
-      {what === 'damage' && (
-        <>
-          <ScoreChoice score={entry.amount ?? 0} onChange={(amount) => set({ amount })} />
-          <ChoiceBox label="Where" value={entry.part} choices={PARTS} onChange={(part) => set({ part })} />
-        </>
-      )}
+      {what === 'damage' && <DamageFields entry={entry} onChange={set} />}
       <TypedBox label="Words (may stay empty)" type="text" value={entry.text ?? ''} onInput={(text) => set({ text })} />
     </AddForm>
+  );
+}
+
+function DamageFields({
+  entry,
+  onChange,
+}: {
+  readonly entry: JournalEntry;
+  onChange(change: Partial<JournalEntry>): void;
+}) {
+  return (
+    <>
+      <ScoreChoice score={entry.amount ?? 0} onChange={(amount) => onChange({ amount })} />
+      <div class="field-row">
+        <ChoiceBox label="Where" value={entry.part} choices={PARTS} onChange={(part) => onChange({ part })} />
+        <ChoiceBox
+          label="Which side burnt"
+          value={sideKey(entry.side)}
+          choices={SIDE_CHOICES}
+          onChange={(side) => onChange({ side: side && sideOfKey(side) })}
+        />
+      </div>
+    </>
   );
 }

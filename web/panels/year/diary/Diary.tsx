@@ -1,8 +1,17 @@
 import { useState } from 'preact/hooks';
-import { formatTemperature, removeFeature, removeJournalEntry, dayWords } from '../../../../engine/index.ts';
+import {
+  dayWords,
+  formatClock,
+  formatRain,
+  formatTemperature,
+  removeFeature,
+  removeJournalEntry,
+} from '../../../../engine/index.ts';
 import type { CivilDate, FeatureOf, JournalEntry } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan, units } from '../../../state/yard.ts';
+import { timesIn } from '../../parts/times.ts';
+import { SIDE_CHOICES, sideKey } from '../../parts/side-choices.ts';
 import { AddNote } from './AddNote.tsx';
 import { AddReading } from './AddReading.tsx';
 import { clothsOf, namesById, plantsOf } from '../lists.ts';
@@ -94,8 +103,15 @@ function linesOf(): readonly Line[] {
   return [...notes, ...readings].toSorted((a, b) => b.date.localeCompare(a.date));
 }
 
+/** ", west side"; nothing where the side is not known. */
+function sideSaid(side: JournalEntry['side']): string {
+  const key = sideKey(side);
+  if (key === 'unknown') return '';
+  return key === 'top' || key === 'all' ? `, ${SIDE_CHOICES[key]}` : `, ${SIDE_CHOICES[key]} side`;
+}
+
 function entryWords(
-  { what, feature, amount, part, text }: JournalEntry,
+  { what, feature, amount, part, side, text }: JournalEntry,
   names: Readonly<Record<string, string>>,
 ): string {
   const of = feature === undefined ? '' : ` ${names[feature] ?? feature}`;
@@ -103,9 +119,9 @@ function entryWords(
     amount === undefined
       ? ''
       : what === 'damage'
-        ? `, ${amount} of 5${part === undefined ? '' : ` on the ${part}`}`
+        ? `, ${amount} of 5${part === undefined ? '' : ` on the ${part}`}${sideSaid(side)}`
         : what === 'rain'
-          ? ` ${amount} mm`
+          ? ` ${formatRain(amount, units.value)}`
           : '';
   const word = what === 'moved' ? 'Moved' : KINDS[what];
   return `${word}${of}${size}${text === undefined ? '' : `: ${text}`}`;
@@ -118,7 +134,7 @@ function readingWords(
   const degrees = (what: string, value: number | undefined): string =>
     value === undefined ? '' : `, ${what} ${formatTemperature(value, units.value, 1)}`;
   return (
-    `Reading at ${when.slice(11, 16)}${plant === undefined ? '' : `, ${names[plant] ?? plant}`}, ` +
+    `Reading at ${timesIn(formatClock(when.slice(11, 16), units.value))}${plant === undefined ? '' : `, ${names[plant] ?? plant}`}, ` +
     `${covered === true ? 'under cloth' : 'open'}${degrees('leaf', leaf)}${degrees('air', air)}`
   );
 }

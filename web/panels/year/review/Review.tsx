@@ -2,6 +2,7 @@ import type { Correction, ReviewResult } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { isStale } from '../../../state/live.ts';
 import { plan } from '../../../state/yard.ts';
+import { timesIn } from '../../parts/times.ts';
 import { ReadingDots } from './ReadingDots.tsx';
 import { review } from '../season.ts';
 import { YearAgainstYear } from './YearAgainstYear.tsx';
@@ -34,7 +35,7 @@ function Opinion({ result }: { readonly result: ReviewResult }) {
         {sentences
           .filter((sentence) => !offered.has(sentence))
           .map((sentence) => (
-            <li key={sentence}>{sentence}</li>
+            <li key={sentence}>{timesIn(sentence)}</li>
           ))}
       </ul>
       {corrections.map((correction) => (
@@ -43,7 +44,7 @@ function Opinion({ result }: { readonly result: ReviewResult }) {
       <YearAgainstYear damage={damage} years={years} />
       {notes.map((note) => (
         <p key={note} class="quiet">
-          {note}
+          {timesIn(note)}
         </p>
       ))}
     </>
