@@ -5,6 +5,8 @@ import { expect, test } from 'vitest';
 import { acceptOption, demoPlan, parsePlan, planText, startNextYear } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
+import { base, TWO_SUMMERS, withRoof } from '../engine/advice/review/two-summers.ts';
+import type { Case } from '../engine/advice/review/two-summers.ts';
 import { cautionsMissing, risksTold } from '../risky-words.ts';
 import { SIZES, browserSession, openApp } from './harness.ts';
 
@@ -237,6 +239,93 @@ test('two summers are held against each other: as they are typed, the answer fol
   const after = await planOf(page);
   expect(after.climate).toEqual(climate);
   expect(after.summers?.map(({ year }) => year)).toEqual([2026, 2027]);
+  expect(complaints).toEqual([]);
+  await context.close();
+});
+
+/** Types a case into the page that is open: last summer's and this one's scores, and how warm both Julys were. */
+function typeSummers(page: Page, { scores, july }: Case): Promise<number> {
+  const notes = ([0, 1] as const).flatMap((k) =>
+    Object.entries(scores).map(([id, both]) => ({ id, date: ['2026-07-20', '2027-07-22'][k], amount: both[k] })),
+  );
+  const highs = (july ?? []).map((high, k) => ({ label: `July ${2026 + k}`, high: String(high) }));
+  return page.evaluate(
+    async ({ notes, highs }) => {
+      const until = async <T>(find: () => T | null | undefined): Promise<T> => {
+        for (let k = 0; k < 1000; k++) {
+          const found = find();
+          if (found) return found;
+          await new Promise((resolve) => setTimeout(resolve, 4));
+        }
+        throw new Error(`never: ${find}`);
+      };
+      const press = (words: string) =>
+        until(() =>
+          [...document.querySelectorAll<HTMLElement>('#slip button')].find((one) => one.textContent === words),
+        ).then((found) => found.click());
+      const enter = (box: HTMLInputElement | HTMLSelectElement, value: string, event: string) => {
+        box.value = value;
+        box.dispatchEvent(new Event(event, { bubbles: true }));
+      };
+      const undo = () => document.querySelector('button[aria-label^="Undo"]')?.getAttribute('aria-label') ?? '';
+      const done = async (box: HTMLElement, act: () => void, words: string) => {
+        act();
+        await until(() => (words === '' ? !box.isConnected : undo().includes(words)));
+      };
+      await press('Diary');
+      for (const { id, date, amount } of notes) {
+        await press('Damage');
+        const form = await until(() => document.querySelector<HTMLFormElement>('form[aria-label="Damage"]'));
+        enter(form.querySelector('input[type=date]')!, date, 'input');
+        await until(() => form.querySelector<HTMLInputElement>('input[type=date]')!.value === date);
+        enter(form.querySelector('select')!, id, 'change');
+        form.querySelectorAll<HTMLInputElement>('input[type=radio]')[amount].click();
+        await new Promise((resolve) => setTimeout(resolve, 8));
+        await done(form, () => form.querySelector<HTMLElement>('button[type=submit]')!.click(), '');
+      }
+      await press('Did it work?');
+      for (const { label, high } of highs) {
+        const named = await until(() =>
+          [...document.querySelectorAll('label')].find((one) => one.textContent === label),
+        );
+        const box = document.getElementById(named.htmlFor) as HTMLInputElement;
+        box.focus();
+        enter(box, high, 'input');
+        await new Promise((resolve) => setTimeout(resolve, 8));
+        await done(box, () => box.blur(), 'July');
+      }
+      return notes.length + highs.length;
+    },
+    { notes, highs },
+  );
+}
+
+test('all twenty pairs of summers, each typed into the page, are told as a careful neighbour would', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.address);
+  const files = page.getByRole('button', { name: /Yard and files/ });
+  const undo = page.getByRole('button', { name: /^Undo/ });
+  let standing: Case['change'] | null = null;
+  for (const [, , says, entered] of TWO_SUMMERS.toSorted(
+    ([, , , a], [, , , b]) => Number(!!a.change) - Number(!!b.change),
+  )) {
+    const { change = withRoof, scores } = entered;
+    if (change !== standing) {
+      const yard = planText(change(startNextYear(base)));
+      await files.click();
+      await page
+        .getByLabel('Open a file…')
+        .setInputFiles({ name: 'two.plan.json', mimeType: 'application/json', buffer: Buffer.from(yard) });
+      await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: 'Through the year' }).click();
+      standing = change;
+    }
+    const edits = await typeSummers(page, entered);
+    const [before, after] = scores.lemon;
+    const told = page.getByText(new RegExp(`^Lemon: .*Damage ${before} of 5 in 2026, ${after} in 2027\\.`));
+    await told.filter({ hasText: says }).waitFor();
+    await undo.evaluate((button, times) => Array.from({ length: times }, () => (button as HTMLElement).click()), edits);
+    await told.waitFor({ state: 'detached' });
+  }
   expect(complaints).toEqual([]);
   await context.close();
 });

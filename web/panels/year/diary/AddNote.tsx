@@ -35,7 +35,7 @@ export function AddNote({ what, title, onDone }: Props) {
   });
   const [rain, setRain] = useState('');
   const [fault, setFault] = useState<string | null>(null);
-  const set = (change: Partial<JournalEntry>): void => setEntry({ ...entry, ...change });
+  const set = (change: Partial<JournalEntry>): void => setEntry((now) => ({ ...now, ...change }));
 
   function save(): void {
     const amount = what === 'rain' ? parseRain(rain, units.value) : (entry.amount ?? null);

@@ -64,7 +64,7 @@ function BandWords({ bands, year }: { readonly bands: readonly Band[]; readonly 
     <ul class="unseen">
       {bands.map(({ look, spans }) => (
         <li key={look}>
-          {year} {WORDS[look]}: {spans.map(spanWords).join(', ')}
+          {`${year === undefined ? '' : `${year} `}${WORDS[look]}: ${spans.map(spanWords).join(', ')}`}
         </li>
       ))}
     </ul>
