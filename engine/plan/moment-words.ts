@@ -1,7 +1,11 @@
 import { dayWords } from './dates.ts';
 import { formatClock, type Units } from './units.ts';
 
-/** A local date and time as one says it: "20 July 2026, 15:10", "20 July 2026, 3:10 pm". @param when "2026-07-20T15:10" */
+/**
+ * A local date and time as one says it: "20 July 2026, 15:10", "20 July 2026, 3:10 pm".
+ *
+ * @param when "2026-07-20T15:10"
+ */
 export function momentWords(when: string, units: Units): string {
   return `${dayWords(when)} ${when.slice(0, 4)}, ${formatClock(when.slice(11, 16), units)}`;
 }

@@ -16,7 +16,16 @@ const MOST = {
 interface Words {
   readonly first: number;
   readonly all: number;
+  /** All that the page says meanwhile, line by line. */
+  readonly lines: readonly string[];
 }
+
+/** A metric number without its imperial twin beside it, a clock of 24 hours, a date in figures. */
+const NOT_IN_FEET = [
+  /\d\s?(?:m|cm|mm|km|m²|°C|L|ml|kg|g|m\/s|km\/h|lux)(?![\p{L}\d/·²])(?! \()/u,
+  /\b(?:[01]\d|2[0-3]):[0-5]\d\b(?! (?:to \d{1,2}(?::\d\d)? )?[ap]m)(?! am to)/,
+  /\b\d{4}-\d\d-\d\d\b|\b[01]\d-[0-3]\d\b/,
+];
 
 /** Words of the slip that are seen: in the window as it stands, and altogether with every fold opened. */
 function wordsBesideTheMap(page: Page): Promise<Words> {
@@ -42,13 +51,14 @@ function wordsBesideTheMap(page: Page): Promise<Words> {
     for (const fold of slip.querySelectorAll('details'))
       fold.open = fold.querySelector('summary')?.textContent !== 'The same as a table';
     const all = count(null);
+    const lines = document.body.innerText.split('\n');
     for (const fold of slip.querySelectorAll('details')) fold.open = false;
-    return { first, all };
+    return { first, all, lines };
   });
 }
 
 test(
-  'each stage says at first sight no more than can be taken in, and opened no more than can be read',
+  'each stage says at first sight no more than can be taken in, opened no more than can be read, and all of it in feet',
   { timeout: 400_000 },
   async () => {
     const context = await session.context();
@@ -68,6 +78,15 @@ test(
         for (const part of ['first', 'all'] as const)
           if (words[part] > most[part]) found.push(`${demo ?? 'courtyard'}, ${stage}, ${part}: ${words[part]} words`);
       }
+    }
+    await page.getByRole('button', { name: /m · °C/ }).click();
+    for (const stage of ['Draw the yard', 'Find the heat', 'Through the year']) {
+      await stages.getByRole('button', { name: stage }).click();
+      await graded(page);
+      await page.waitForFunction(() => !document.querySelector('[aria-busy="true"]'));
+      const { lines } = await wordsBesideTheMap(page);
+      for (const line of lines)
+        if (NOT_IN_FEET.some((metric) => metric.test(line))) found.push(`${stage}, in feet: ${line}`);
     }
     expect(found).toEqual([]);
     await context.close();

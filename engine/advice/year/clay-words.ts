@@ -69,8 +69,8 @@ function washedWords(washedOff: ClayAdvice['washedOff'], units: Units): Advice[]
     {
       basis: 'our estimate',
       text:
-        `${formatRain(amount, units)} of rain on ${dayWords(rain)} washed off the coat of ${dayWords(sprayed)}: spray again on the next ` +
-        `cool, still morning, if the label allows another coat.`,
+        `${formatRain(amount, units)} of rain on ${dayWords(rain)} washed off the coat of ${dayWords(sprayed)}: ` +
+        `spray again on the next cool, still morning, if the label allows another coat.`,
     },
   ];
 }

@@ -22,7 +22,8 @@ export function DrawingHands({ yard: { map, renderers }, region, onReady }: Hand
   const cross = useMemo(() => crossOver(map), [map]);
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
-      const meaning = keyMeaning(event, { waiting: wantsPoint.value, onMap: event.target === map.getContainer() });
+      const onMap = event.target === map.getContainer();
+      const meaning = keyMeaning(event, { waiting: wantsPoint.value, onMap, units: units.value });
       if (!meaning) return;
       event.preventDefault();
       obey(meaning, map, cross);

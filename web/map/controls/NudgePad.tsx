@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { PlanPoint } from '../../../engine/index.ts';
-import { NUDGE } from '../drawing/keys.ts';
+import { units } from '../../state/yard.ts';
+import { NUDGES } from '../drawing/keys.ts';
 
 const ARROWS = [
   { name: 'up', sign: '↑', by: [0, 1] },
@@ -13,11 +14,11 @@ interface Props {
   readonly onNudge: (by: PlanPoint) => void;
 }
 
-/** Four arrows that move by 10 cm or 1 cm: exact placing without a drag. */
+/** Four arrows that move by a wide step or a fine one: exact placing without a drag. */
 export function NudgePad({ onNudge }: Props) {
   const [fine, setFine] = useState(false);
-  const step = fine ? NUDGE.fine : NUDGE.wide;
-  const words = fine ? '1 cm' : '10 cm';
+  const nudges = NUDGES[units.value];
+  const [step, other] = fine ? [nudges.fine, nudges.wide] : [nudges.wide, nudges.fine];
   return (
     <div class="nudge-pad" role="group" aria-label="Nudge">
       {ARROWS.map(({ name, sign, by }) => (
@@ -25,8 +26,8 @@ export function NudgePad({ onNudge }: Props) {
           key={name}
           type="button"
           class={`nudge-${name}`}
-          aria-label={`${words} ${name}`}
-          onClick={() => onNudge([by[0] * step, by[1] * step])}
+          aria-label={`${step.words} ${name}`}
+          onClick={() => onNudge([by[0] * step.length, by[1] * step.length])}
         >
           {sign}
         </button>
@@ -34,10 +35,10 @@ export function NudgePad({ onNudge }: Props) {
       <button
         type="button"
         class="nudge-step"
-        aria-label={`Step ${words}; change to ${fine ? '10 cm' : '1 cm'}`}
+        aria-label={`Step ${step.words}; change to ${other.words}`}
         onClick={() => setFine(!fine)}
       >
-        {words}
+        {step.words}
       </button>
     </div>
   );

@@ -1,9 +1,18 @@
-import type { PlanPoint } from '../../../engine/index.ts';
+import type { PlanPoint, Units } from '../../../engine/index.ts';
 import { toolByLetter } from './tools.ts';
 import type { ToolId } from './tools.ts';
 
-/** The two steps of a nudge. [m] */
-export const NUDGE = { wide: 0.1, fine: 0.01 } as const;
+interface Nudge {
+  /** [m] */
+  readonly length: number;
+  readonly words: string;
+}
+
+/** The two steps of a nudge, as people who measure so would say them. */
+export const NUDGES: Readonly<Record<Units, { readonly wide: Nudge; readonly fine: Nudge }>> = {
+  metric: { wide: { length: 0.1, words: '10 cm' }, fine: { length: 0.01, words: '1 cm' } },
+  imperial: { wide: { length: 0.1016, words: '4 in' }, fine: { length: 0.0127, words: '½ in' } },
+};
 
 /** What a key asks of the drawing. */
 export type KeyMeaning =
@@ -26,6 +35,7 @@ interface Where {
   readonly waiting: boolean;
   /** The paper itself has the focus, not a button or a box beside it. */
   readonly onMap: boolean;
+  readonly units: Units;
 }
 
 const ARROWS: Readonly<Record<string, PlanPoint>> = {
@@ -40,14 +50,14 @@ const ARROWS: Readonly<Record<string, PlanPoint>> = {
  */
 export function keyMeaning(
   { key, shiftKey, ctrlKey, altKey, metaKey, target }: KeyPressed,
-  { waiting, onMap }: Where,
+  { waiting, onMap, units }: Where,
 ): KeyMeaning | null {
   if (ctrlKey || altKey || metaKey) return null;
   if (key === 'Escape') return { does: 'escape' };
   if (isTyping(target)) return null;
   const arrow = onMap ? ARROWS[key] : undefined;
   if (arrow) {
-    const step = shiftKey ? NUDGE.fine : NUDGE.wide;
+    const step = NUDGES[units][shiftKey ? 'fine' : 'wide'].length;
     return { does: 'nudge', by: [arrow[0] * step, arrow[1] * step] };
   }
   if (onMap && key === 'Enter') return waiting ? { does: shiftKey ? 'finish' : 'put' } : null;

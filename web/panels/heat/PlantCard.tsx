@@ -2,6 +2,7 @@ import './card.css';
 import {
   compassWord,
   formatHeatLimit,
+  formatStretch,
   formatTemperature,
   formatTemperatureDifference,
   rootsAbout,
@@ -11,6 +12,7 @@ import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
 import { askWhy, aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
+import { timesIn } from '../parts/times.ts';
 import { HoursTable } from './HoursTable.tsx';
 import { PlantRose } from './pictures/PlantRose.tsx';
 import { plantHours } from './hours.ts';
@@ -66,9 +68,7 @@ function LeafNumbers({ plant: { leaf, when } }: { readonly plant: PlantLoad }) {
       {when && (
         <>
           <dt>Over its limit</dt>
-          <dd>
-            {when.from} to {when.to}
-          </dd>
+          <dd>{timesIn(formatStretch(when, units.value))}</dd>
         </>
       )}
     </>
@@ -155,7 +155,7 @@ function SideTable({ sides, worst }: SideTableProps) {
               </th>
               <td>{hotHours.toFixed(1)}</td>
               <td>{scorchDose === null ? '–' : scorchDose.toFixed(0)}</td>
-              <td>{peakAt ?? 'never over'}</td>
+              <td>{peakAt === null ? 'never over' : timesIn(peakAt)}</td>
             </tr>
           ))}
         </tbody>

@@ -2,38 +2,41 @@ import './stick-dial.css';
 import { hourNumber } from '../../common/words.ts';
 import type { StickMark } from '../../charts/shadow-clock.ts';
 
-/** A metre on the picture; longer shadows than this many metres are left out. */
-const METRE = 30;
+/** A stick's length on the picture; longer shadows than this many sticks are left out. */
+const STICK = 30;
 const LONGEST = 3.4;
-/** Round midday the shadows are short and the hours would stand on each other. [m] */
+/** Round midday the shadows are short and the hours would stand on each other. [sticks] */
 const NEAREST_HOUR = 0.75;
 
 interface Props {
+  /** Lengths in sticks. */
   readonly marks: readonly StickMark[];
   /** The shadow at the time of the sun bar, drawn thick. */
   readonly now: StickMark | null;
   /** True bearing of the top of the picture. [°] */
   readonly up: number;
   readonly clock: '24' | '12';
+  /** What each ring is called, at one stick's length, two and so on. */
+  readonly rings: readonly string[];
   /** What it shows, in one sentence. */
   readonly finding: string;
 }
 
-/** The shadow clock: a 1 m stick's shadows round its foot, to scale. */
-export function StickDial({ marks, now, up, clock, finding }: Props) {
-  const at = (bearing: number, metres: number): readonly [number, number] => {
+/** The shadow clock: a stick's shadows round its foot, to scale. */
+export function StickDial({ marks, now, up, clock, rings, finding }: Props) {
+  const at = (bearing: number, sticks: number): readonly [number, number] => {
     const angle = ((bearing - up) * Math.PI) / 180;
-    return [metres * METRE * Math.sin(angle), -metres * METRE * Math.cos(angle)];
+    return [sticks * STICK * Math.sin(angle), -sticks * STICK * Math.cos(angle)];
   };
   const drawn = marks.filter(({ length }) => length <= LONGEST);
   const [northX, northY] = at(0, LONGEST + 0.35);
   return (
     <svg class="stick-dial" viewBox="-124 -124 248 248" role="img" aria-label={finding}>
-      {[1, 2, 3].map((metres) => (
-        <g key={metres}>
-          <circle r={metres * METRE} class="dial-ring" />
-          <text class="dial-metres" x={at(up + 135, metres)[0]} y={at(up + 135, metres)[1]}>
-            {metres} m
+      {rings.map((words, k) => (
+        <g key={words}>
+          <circle r={(k + 1) * STICK} class="dial-ring" />
+          <text class="dial-metres" x={at(up + 135, k + 1)[0]} y={at(up + 135, k + 1)[1]}>
+            {words}
           </text>
         </g>
       ))}

@@ -1,6 +1,9 @@
 import { cautionsFor, formatLength, upBearingOf } from '../../../engine/index.ts';
 import type { FieldSheet, SheetDay } from '../../../engine/index.ts';
+import { shownClock } from '../../state/clock.ts';
 import { plan, units } from '../../state/yard.ts';
+import { stickOf } from '../parts/stick.ts';
+import { timesIn } from '../parts/times.ts';
 import { StickDial } from '../parts/StickDial.tsx';
 import { SheetDrawing } from './SheetDrawing.tsx';
 
@@ -29,10 +32,10 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
       )}
       <BlanksToFill blanks={sheet.blanks} />
       <div class="new-page">
-        <h2>Shadows of a 1 m stick</h2>
+        <h2>Shadows of a {stickOf(units.value).words} stick</h2>
         <p>
           Direction clockwise from the drawing's top, on level ground. Clocks of {plan.value.site.timeZone}. The dial is
-          turned as the drawing is; a line each half hour, rings 1, 2 and 3 m.
+          turned as the drawing is; a line each half hour, rings at {stickOf(units.value).rings.join(', ')}.
         </p>
         <div class="sheet-days">
           {sheet.days.map((day) => (
@@ -93,6 +96,7 @@ function RuledPaper() {
 }
 
 function ShadowDay({ day: { title, shadows, northTimes } }: { readonly day: SheetDay }) {
+  const stick = stickOf(units.value);
   const marks = shadows.map(({ clock, bearing, length }) => ({
     clock: Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3)),
     bearing,
@@ -104,13 +108,15 @@ function ShadowDay({ day: { title, shadows, northTimes } }: { readonly day: Shee
         marks={marks}
         now={null}
         up={upBearingOf(plan.value)}
-        clock="24"
-        finding={`Shadows of a 1 m stick, ${title}`}
+        clock={shownClock.value}
+        rings={stick.rings}
+        finding={`Shadows of a ${stick.words} stick, ${title}`}
       />
       <table>
         <caption>
           {title}
-          {northTimes.length > 0 && `: north best ${northTimes.map(({ from, to }) => `${from} to ${to}`).join(', ')}`}
+          {northTimes.length > 0 &&
+            `: north best ${northTimes.map(({ from, to }) => `${timesIn(`${from} to ${to}`)}`).join(', ')}`}
         </caption>
         <thead>
           <tr>
@@ -122,9 +128,9 @@ function ShadowDay({ day: { title, shadows, northTimes } }: { readonly day: Shee
         <tbody>
           {shadows.map(({ clock, direction, length }) => (
             <tr key={clock}>
-              <th scope="row">{clock}</th>
+              <th scope="row">{timesIn(clock)}</th>
               <td>{direction.toFixed(0)}°</td>
-              <td>{formatLength(length, units.value)}</td>
+              <td>{formatLength(length * stick.length, units.value)}</td>
             </tr>
           ))}
         </tbody>

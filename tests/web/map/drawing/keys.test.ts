@@ -11,16 +11,19 @@ const press = (key: string, more: Partial<KeyPressed> = {}): KeyPressed => ({
   target: null,
   ...more,
 });
-const onMap = { waiting: false, onMap: true };
+const onMap = { waiting: false, onMap: true, units: 'metric' } as const;
 
 describe('a key pressed on the drawing', () => {
-  test('an arrow nudges by 10 cm, with Shift by 1 cm', () => {
+  test('an arrow nudges by 10 cm, with Shift by 1 cm; by 4 in and ½ in where feet are chosen', () => {
+    const inFeet = { ...onMap, units: 'imperial' } as const;
+    expect(keyMeaning(press('ArrowLeft'), inFeet)).toEqual({ does: 'nudge', by: [-4 * 0.0254, 0] });
+    expect(keyMeaning(press('ArrowUp', { shiftKey: true }), inFeet)).toEqual({ does: 'nudge', by: [0, 0.0254 / 2] });
     expect(keyMeaning(press('ArrowLeft'), onMap)).toEqual({ does: 'nudge', by: [-0.1, 0] });
     expect(keyMeaning(press('ArrowUp', { shiftKey: true }), onMap)).toEqual({ does: 'nudge', by: [0, 0.01] });
   });
 
   test('an arrow on a button beside the paper is the page’s', () => {
-    expect(keyMeaning(press('ArrowLeft'), { waiting: false, onMap: false })).toBeNull();
+    expect(keyMeaning(press('ArrowLeft'), { ...onMap, onMap: false })).toBeNull();
   });
 
   test('a letter takes up its tool, but not while someone types, and not with Ctrl', () => {
@@ -30,8 +33,8 @@ describe('a key pressed on the drawing', () => {
   });
 
   test('Enter places what is aimed at; with Shift it ends the shape', () => {
-    expect(keyMeaning(press('Enter'), { waiting: true, onMap: true })).toEqual({ does: 'put' });
-    expect(keyMeaning(press('Enter', { shiftKey: true }), { waiting: true, onMap: true })).toEqual({ does: 'finish' });
+    expect(keyMeaning(press('Enter'), { ...onMap, waiting: true })).toEqual({ does: 'put' });
+    expect(keyMeaning(press('Enter', { shiftKey: true }), { ...onMap, waiting: true })).toEqual({ does: 'finish' });
     expect(keyMeaning(press('Enter'), onMap)).toBeNull();
   });
 

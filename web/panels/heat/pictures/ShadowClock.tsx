@@ -6,10 +6,11 @@ import { day, sunNow } from '../../../state/results.ts';
 import { shownClock } from '../../../state/clock.ts';
 import { plan, units } from '../../../state/yard.ts';
 import { picturedDay } from './pictured.ts';
+import { stickOf } from '../../parts/stick.ts';
 import { StickDial } from '../../parts/StickDial.tsx';
 
 /**
- * The shadow of a 1 m stick every half hour of the day on the sun bar, turned as the drawing is: to be held against a
+ * The shadow of a stick every half hour of the day on the sun bar, turned as the drawing is: to be held against a
  * real stick's.
  */
 export function ShadowClock() {
@@ -19,22 +20,31 @@ export function ShadowClock() {
   const sun = sunNow.value;
   const now = sun && sun.altitude > 0 ? stickMark(sun.clock, sun.azimuth, sun.altitude) : null;
   const clock = (minutes: number): string => clockWords(minutes, shownClock.value);
+  const stick = stickOf(units.value);
+  const inUnits = (sticks: number): string => formatLength(sticks * stick.length, units.value);
   const shortest = marks.toSorted((a, b) => a.length - b.length)[0];
   const finding = shortest
-    ? `On ${dayWords(picturedDay.value)} a stick of 1 m throws its shortest shadow about ` +
-      `${clock(shortest.clock)}: ${formatLength(shortest.length, units.value)} to the ${sideWords(shortest.bearing)}.`
+    ? `On ${dayWords(picturedDay.value)} a stick of ${stick.words} throws its shortest shadow about ` +
+      `${clock(shortest.clock)}: ${inUnits(shortest.length)} to the ${sideWords(shortest.bearing)}.`
     : `On ${dayWords(picturedDay.value)} the sun does not rise high enough to throw a shadow that could be found.`;
   return (
     <details class="picture">
-      <summary>The shadow of a 1 m stick</summary>
+      <summary>The shadow of a {stick.words} stick</summary>
       <figure>
         {shortest && (
-          <StickDial marks={marks} now={now} up={upBearingOf(plan.value)} clock={shownClock.value} finding={finding} />
+          <StickDial
+            marks={marks}
+            now={now}
+            up={upBearingOf(plan.value)}
+            clock={shownClock.value}
+            rings={stick.rings}
+            finding={finding}
+          />
         )}
         <figcaption>
           {finding} Turned as the drawing is. A line each half hour, thicker the hour; the thickest is the time on the
-          sun bar. Rings: 1, 2 and 3 m; longer shadows stand in the table only. Stand a straight stick upright on level
-          ground: if its shadow points elsewhere, north on the plan is wrong.
+          sun bar. Rings: {stick.rings.join(', ')}; longer shadows stand in the table only. Stand a straight stick
+          upright on level ground: if its shadow points elsewhere, north on the plan is wrong.
         </figcaption>
       </figure>
       <details>
@@ -54,7 +64,7 @@ export function ShadowClock() {
                 <td>
                   {sideWords(bearing)}, {bearing.toFixed(0)}°
                 </td>
-                <td>{formatLength(length, units.value)}</td>
+                <td>{inUnits(length)}</td>
               </tr>
             ))}
           </tbody>

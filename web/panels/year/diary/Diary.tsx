@@ -133,8 +133,9 @@ function readingWords(
 ): string {
   const degrees = (what: string, value: number | undefined): string =>
     value === undefined ? '' : `, ${what} ${formatTemperature(value, units.value, 1)}`;
+  const clock = timesIn(formatClock(when.slice(11, 16), units.value));
   return (
-    `Reading at ${timesIn(formatClock(when.slice(11, 16), units.value))}${plant === undefined ? '' : `, ${names[plant] ?? plant}`}, ` +
+    `Reading at ${clock}${plant === undefined ? '' : `, ${names[plant] ?? plant}`}, ` +
     `${covered === true ? 'under cloth' : 'open'}${degrees('leaf', leaf)}${degrees('air', air)}`
   );
 }
