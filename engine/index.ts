@@ -256,6 +256,7 @@ export type { BarredGround } from './advice/place/barred-ground.ts';
 export { barredGround } from './advice/place/barred-ground.ts';
 export type { PotThere } from './advice/place/pot-there.ts';
 export { potNamed, potThere } from './advice/place/pot-there.ts';
+export { winterWarning } from './advice/place/winter.ts';
 export type { PotGround } from './advice/place/ground.ts';
 export { potGround } from './advice/place/ground.ts';
 export type { PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';

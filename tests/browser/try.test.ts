@@ -74,8 +74,8 @@ describe('the courtyard’s options, in one visit', () => {
     const answer = compareOptions(demo);
     if (!answer.ok) throw new Error(answer.problems[0]?.message);
     const { choices } = answer.value;
-    await unfold(page, 'Side by side');
-    const table = page.getByRole('region', { name: 'Side by side' });
+    await unfold(page, 'Compare');
+    const table = page.getByRole('region', { name: 'Compare' });
     const cells = async (option: string): Promise<string[]> =>
       table
         .getByRole('row')

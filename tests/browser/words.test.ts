@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { faultsOf } from './axe.ts';
 import { browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
@@ -57,8 +58,29 @@ function wordsBesideTheMap(page: Page): Promise<Words> {
   });
 }
 
+/** Forced before dark: the page wears another theme a moment after it is asked for, and light wears none. */
+const COLOURS = {
+  light: { colorScheme: 'light', forcedColors: 'none' },
+  forced: { colorScheme: 'light', forcedColors: 'active' },
+  dark: { colorScheme: 'dark', forcedColors: 'none' },
+} as const;
+
+/** What axe finds in the stage as it stands, in light, in dark, and in colours of the person's own. */
+async function faultsInAllColours(page: Page): Promise<string[]> {
+  const faults: string[] = [];
+  for (const [name, media] of Object.entries(COLOURS)) {
+    await page.emulateMedia(media);
+    await page.locator(`html[data-theme="${media.colorScheme}"]`).waitFor();
+    faults.push(...(await faultsOf(page)).map((fault) => `${name}: ${fault}`));
+  }
+  await page.emulateMedia(COLOURS.light);
+  await page.locator('html[data-theme="light"]').waitFor();
+  return faults;
+}
+
 test(
-  'each stage says at first sight no more than can be taken in, opened no more than can be read, and all of it in feet',
+  'each stage says at first sight no more than can be taken in, opened no more than can be read, and all of it in ' +
+    'feet; axe finds nothing, whatever its colours',
   { timeout: 400_000 },
   async () => {
     const context = await session.context();
@@ -75,6 +97,7 @@ test(
         await stages.getByRole('button', { name: stage }).click();
         await page.locator('.headline').waitFor({ timeout: 150_000 });
         const words = await wordsBesideTheMap(page);
+        if (demo === null) found.push(...(await faultsInAllColours(page)).map((fault) => `${stage}, ${fault}`));
         for (const part of ['first', 'all'] as const)
           if (words[part] > most[part]) found.push(`${demo ?? 'courtyard'}, ${stage}, ${part}: ${words[part]} words`);
       }

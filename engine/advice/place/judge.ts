@@ -9,10 +9,11 @@ import { createSkyViewer } from '../../load/light/sky-viewer.ts';
 import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls/walls-round.ts';
 import type { Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
-import type { MonthDay, Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
+import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { PlantLight } from '../compare/types.ts';
+import { winterDayOf, withWinter } from './winter-day.ts';
 
 export interface PotJudge {
   /** Mean scorch dose over the season's heat days. [K·h/day] */
@@ -24,11 +25,6 @@ export interface PotJudge {
   /** The yard over the season, and the heatwave day in it. */
   readonly season: Yard;
   readonly heatwave: HeatDay;
-}
-
-/** The middle of winter at a latitude. */
-export function winterDayOf(plan: Plan): MonthDay {
-  return plan.site.latitude >= 0 ? '01-15' : '07-15';
 }
 
 export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?: Weather): Outcome<PotJudge> {
@@ -66,18 +62,6 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
       },
       season: season.value,
       heatwave: heatwave.value,
-    },
-  };
-}
-
-/** A clear winter month stands in for whatever the climate has: only where the sun stands matters. */
-function withWinter(plan: Plan): Plan {
-  const month = Number(winterDayOf(plan).slice(0, 2));
-  return {
-    ...plan,
-    climate: {
-      ...plan.climate,
-      months: [...plan.climate.months.filter((each) => each.month !== month), { month, high: 15, low: 5, sunshine: 1 }],
     },
   };
 }

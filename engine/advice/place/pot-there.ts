@@ -1,15 +1,20 @@
 import { plantLoadsOf } from '../../load/load-of.ts';
 import type { Outcome, PlantLoad } from '../../load/types.ts';
+import { plantRowOf } from '../../plan/catalogue.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { PotGround } from './ground.ts';
+import { withWinter, winterDayOf } from './winter-day.ts';
+import { isEvergreen } from './winter.ts';
 
 /** How a pot would fare at one place. */
 export interface PotThere {
   readonly at: PlanPoint;
   readonly load: PlantLoad;
+  /** On a clear day in mid-winter, of a plant that keeps its leaves; `null` of others. [h] */
+  readonly winterSunHours: number | null;
   /** Why it cannot stand there, as a clause; `null` where it can. */
   readonly reason: string | null;
 }
@@ -37,8 +42,20 @@ export function potThere(
   ground: PotGround,
   { period, weather }: { readonly period: Period; readonly weather?: Weather },
 ): Outcome<PotThere> {
-  const loads = plantLoadsOf({ ...plan, features: aloneWith(plan, { ...pot, at }) }, { period, weather });
-  return loads.ok ? { ok: true, value: { at, load: loads.value[0], reason: ground.reasonAt(at) } } : loads;
+  const alone = { ...plan, features: aloneWith(plan, { ...pot, at }) };
+  const loads = plantLoadsOf(alone, { period, weather });
+  if (!loads.ok) return loads;
+  const winter = winterOf(alone, pot);
+  if (winter !== null && !winter.ok) return winter;
+  const winterSunHours = winter?.value[0].sunHours ?? null;
+  return { ok: true, value: { at, load: loads.value[0], winterSunHours, reason: ground.reasonAt(at) } };
+}
+
+/** A clear day in mid-winter for a plant that then wants sun; `null` for others. */
+function winterOf(alone: Plan, { plant }: Plant): Outcome<readonly PlantLoad[]> | null {
+  const row = plant === undefined ? undefined : plantRowOf(alone, plant);
+  if (row === undefined || !isEvergreen(row)) return null;
+  return plantLoadsOf(withWinter(alone), { period: { kind: 'day', date: winterDayOf(alone) } });
 }
 
 /** The yard in which one plant alone is judged: others cast no shade on it. */

@@ -64,3 +64,9 @@ export function weighedWithWinter(
   const end = firstUnsuited < 0 ? inSummer.length : firstUnsuited;
   return [...inSummer.slice(0, end).toSorted((a, b) => cost(a) - cost(b)), ...inSummer.slice(end)];
 }
+
+/** What to know of a place tried for an evergreen; empty where there is sun enough. @param hours in mid-winter [h] */
+export function winterWarning(hours: number | null): string {
+  if (hours === null || hours >= WINTER_SUN) return '';
+  return hours < 0.5 ? 'No sun there in mid-winter.' : `Only ${hours.toFixed(0)} h of sun there in mid-winter.`;
+}

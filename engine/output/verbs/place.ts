@@ -1,6 +1,7 @@
 import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
+import { winterWarning } from '../../advice/place/winter.ts';
 import { rootsBriefly } from '../../advice/place/words.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
@@ -85,7 +86,7 @@ function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
     weather: request.weather,
   });
   if (!there.ok) return there;
-  const { load, reason } = there.value;
+  const { load, reason, winterSunHours } = there.value;
   const now = potThere(plan, pot.value, pot.value.at, potGround(plan, pot.value), {
     period: { kind: 'season' },
     weather: request.weather,
@@ -93,7 +94,10 @@ function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
   if (!now.ok) return now;
   const beside =
     reason === null ? triedHeadline(load, now.value.load.scorchDose ?? 0, request.units) : `Not there: ${reason}.`;
-  const text = [beside, load.sentence].map((line) => wrapped(line, request.page.columns)).join('\n\n');
+  const text = [beside, winterWarning(winterSunHours), load.sentence]
+    .filter((line) => line !== '')
+    .map((line) => wrapped(line, request.page.columns))
+    .join('\n\n');
   return { ok: true, json: there.value, text: `${text}\n` };
 }
 

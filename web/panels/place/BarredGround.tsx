@@ -57,7 +57,7 @@ export function BarredGround() {
       {said.value !== null && <p class="said">{said.value}</p>}
       <Fold title="Hatched ground">
         <p>
-          There it may not stand. Tap it to hear why, or{' '}
+          Tap it, or{' '}
           <button type="button" onClick={ask}>
             ask about a place
           </button>

@@ -46,7 +46,7 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
         {result.winterBest && (
           <p>
             <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>
-              Show place W, best in winter
+              Show place W
             </button>
           </p>
         )}
@@ -141,7 +141,6 @@ function Swaps({ pot: chosen, swaps }: { readonly pot: FeatureOf<'plant'>; reado
   };
   return (
     <>
-      <h3>Or let two pots change places</h3>
       <ul class="swaps">
         {swaps.map(({ with: other, sentence }) => (
           <li key={other}>

@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import { triedHeadline } from '../../../engine/index.ts';
+import { triedHeadline, winterWarning } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { askEngine } from '../../state/ask.ts';
@@ -54,7 +54,9 @@ export const isRough = computed(
 export const triedWords = computed(() => {
   const now = places.value.shown?.value;
   const stay = now?.plant === pot.value?.id ? now?.spots.find((spot) => spot.stay) : undefined;
-  return there.value && stay ? timesIn(triedHeadline(there.value.load, stay.scorchDose)) : '';
+  if (!there.value || !stay) return '';
+  const { load, winterSunHours } = there.value;
+  return `${timesIn(triedHeadline(load, stay.scorchDose))} ${winterWarning(winterSunHours)}`.trim();
 });
 
 export function followPot(): () => void {

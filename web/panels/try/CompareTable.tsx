@@ -19,7 +19,7 @@ export function CompareTable() {
   const { choices } = result;
   const rules = found.value?.plan.features === plan.value.features ? found.value.result.rules : [];
   return (
-    <section aria-label="Side by side">
+    <section aria-label="Compare">
       <table class="side-by-side" role="table" aria-busy={working !== null}>
         <thead role="rowgroup">
           <tr role="row">

@@ -26,7 +26,7 @@ export function OptionTabs() {
         ))}
       </div>
       <p class="put-row">
-        {open === null ? 'New option:' : `Put into option ${open}:`}{' '}
+        {open === null ? 'New:' : `Put into option ${open}:`}{' '}
         <button type="button" onClick={() => putFirstCloth('canopy')}>
           A roof
         </button>{' '}

@@ -36,12 +36,12 @@ export function TryCard() {
       <OptionPaper />
       {finding.value && <FindBest />}
       {options.length > 0 && (
-        <Fold title="Side by side">
+        <Fold title="Compare">
           <CompareTable />
         </Fold>
       )}
       {openOption.value === null && (
-        <Fold title="Cut through a roof">
+        <Fold title="From the side">
           <SectionPicture />
         </Fold>
       )}
@@ -56,7 +56,7 @@ export function TryCard() {
       </Fold>
       <Fold title="Cautions">
         <p>
-          Local codes and licensed people come first. Read what stands with each step in Build it, and before you spray
+          Local codes and licensed people come first. Read what stands with each step in Build it, and before spraying
           in Through the year.
         </p>
         <button type="button" onClick={() => goToStage('build')}>

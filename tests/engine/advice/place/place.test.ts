@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { hardeningOf } from '../../../../engine/advice/place/hardening.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
-import { createPotJudge, winterDayOf } from '../../../../engine/advice/place/judge.ts';
+import { createPotJudge } from '../../../../engine/advice/place/judge.ts';
+import { potNamed, potThere } from '../../../../engine/advice/place/pot-there.ts';
+import { winterDayOf } from '../../../../engine/advice/place/winter-day.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
 import type { Tried } from '../../../../engine/advice/place/rank.ts';
-import { isEvergreen, weighedWithWinter, WINTER_SUN } from '../../../../engine/advice/place/winter.ts';
+import { isEvergreen, weighedWithWinter, WINTER_SUN, winterWarning } from '../../../../engine/advice/place/winter.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -256,6 +258,22 @@ test(
     expect(judge.winterAt([5.5, 1])).toBe(0);
   },
 );
+
+test('a place tried for an evergreen is told for want of winter sun as well, other plants are not', () => {
+  const courtyard = demoPlan('courtyard');
+  const tried = (id: string, at: readonly [number, number]) => {
+    const pot = valueOf(potNamed(courtyard, id));
+    return valueOf(potThere(courtyard, pot, at, potGround(courtyard, pot), { period: { kind: 'heatwave' } }));
+  };
+  // Under the south wall's foot the sun of mid-January never comes: it stands below 31° there, the wall is 2.6 m high.
+  const dark = tried('lemon', [5.5, 1]);
+  expect(dark.winterSunHours).toBe(0);
+  expect(winterWarning(dark.winterSunHours)).toBe('No sun there in mid-winter.');
+  const light = tried('lemon', [1, 5.6]);
+  expect(light.winterSunHours).toBeGreaterThan(WINTER_SUN);
+  expect(winterWarning(light.winterSunHours)).toBe('');
+  expect(tried('hydrangea', [5.5, 1]).winterSunHours).toBe(null);
+});
 
 describe('hardening', () => {
   test('from shade to sun it takes 10 to 14 days, at most an hour more a day, and ends in the new sun without cloth', () => {
