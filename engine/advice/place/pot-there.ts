@@ -47,7 +47,8 @@ export function potThere(
   if (!loads.ok) return loads;
   const winter = winterOf(alone, pot);
   if (winter !== null && !winter.ok) return winter;
-  const winterSunHours = winter?.value[0].sunHours ?? null;
+  // At its top, as places are told.
+  const winterSunHours = winter?.value[0].sides?.find(({ side }) => side === 'top')?.sunHours ?? null;
   return { ok: true, value: { at, load: loads.value[0], winterSunHours, reason: ground.reasonAt(at) } };
 }
 

@@ -270,6 +270,9 @@ test('a place tried for an evergreen is told for want of winter sun as well, oth
   expect(dark.winterSunHours).toBe(0);
   expect(winterWarning(dark.winterSunHours)).toBe('No sun there in mid-winter.');
   const light = tried('lemon', [1, 5.6]);
+  // The same number as where places are ranked.
+  const { winterBest } = valueOf(placeOf(courtyard, { plant: 'lemon', count: 1 }));
+  expect(tried('lemon', winterBest!.at as [number, number]).winterSunHours).toBeCloseTo(winterBest!.sunHours, 6);
   expect(light.winterSunHours).toBeGreaterThan(WINTER_SUN);
   expect(winterWarning(light.winterSunHours)).toBe('');
   expect(tried('hydrangea', [5.5, 1]).winterSunHours).toBe(null);
