@@ -6,6 +6,9 @@ import { cutSavings, savingOf } from './cuts/plan.ts';
 import type { CutSaving } from './cuts/types.ts';
 import { clothMassOf, designOf } from './design.ts';
 import type { Design } from './design.ts';
+import type { Cost } from './shop/types.ts';
+import { groundOf, withGround } from './layout/ground-of.ts';
+import { groundPlace } from './strength/grounds.ts';
 import { asBuiltFields } from './layout/as-built.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets } from './layout/fittings.ts';
@@ -47,7 +50,8 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
  */
 export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
   const result = designOf(thing, plan, unitsOf(plan));
-  return result.ok ? { ok: true, cost: result.design.cost, hours: workOfDesign(result.design).hours } : result;
+  if (!result.ok) return result;
+  return { ok: true, cost: costNoted(thing, plan, result.design), hours: workOfDesign(result.design).hours };
 }
 
 function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Units): BuildSheet {
@@ -79,7 +83,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     clips: cloth.pieces.reduce((sum, piece) => sum + piece.ties, 0),
     anchors,
     uplift: upliftPlan(model, brief.gust, ownWeight, blockedBy),
-    cost,
+    cost: costNoted(thing, plan, made),
     overBudget: overBudgetNote(plan, cost.total),
     steps,
     cautions: cautionsFor(
@@ -102,6 +106,16 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     drawing: drawingOf(model),
     notes: notesOf(thing, plan, made, placed, post, units),
   };
+}
+
+/** Where nobody says what the ground is: what it all costs with anchors in the ground that every price is told for. */
+function costNoted(thing: Canopy | Screen, plan: Plan, { brief, cost }: Design): Cost {
+  if (brief.ground !== null) return cost;
+  const anchored = designOf(thing, withGround(plan), unitsOf(plan));
+  if (!anchored.ok || anchored.design.cost.total === null) return cost;
+  const { total, currency } = anchored.design.cost;
+  const where = groundPlace(groundOf(plan).ground);
+  return { ...cost, note: `${cost.note} With anchors, as ${where}: about ${total.toFixed(0)} ${currency}.` };
 }
 
 function workOfDesign({ model, cutting, cloth, anchors, brief }: Design): WorkEstimate {

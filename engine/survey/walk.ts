@@ -1,6 +1,6 @@
 import type { PlanPoint } from '../plan/types.ts';
 import { distance } from '../plan/geometry/shapes.ts';
-import { parseLength, type Units } from '../plan/units.ts';
+import { formatDistance, formatLength, parseLength, type Units } from '../plan/units.ts';
 import { type Finding, found, refused } from './estimate.ts';
 
 /** One straight stretch of a walk round the fence, and how to turn after it: clockwise positive. [m, °] */
@@ -36,7 +36,12 @@ const ALONG = 25;
  * in proportion to the length walked up to it.
  * @param start Where the walk begins. @param direction Of the first leg, clockwise from the plan's +y. [°]
  */
-export function closeWalk(legs: readonly Leg[], start: PlanPoint = [0, 0], direction = 0): Finding<ClosedWalk> {
+export function closeWalk(
+  legs: readonly Leg[],
+  start: PlanPoint = [0, 0],
+  direction = 0,
+  units: Units = 'metric',
+): Finding<ClosedWalk> {
   if (legs.length < 3)
     return refused(
       `${legs.length} ${legs.length === 1 ? 'leg encloses' : 'legs enclose'} nothing: a walk round a yard has at ` +
@@ -50,8 +55,8 @@ export function closeWalk(legs: readonly Leg[], start: PlanPoint = [0, 0], direc
   const gap = distance(start, end);
   const perimeter = legs.reduce((sum, { length }) => sum + length, 0);
   const notes = [
-    `Walking round, you end ${gap.toFixed(2)} m from where you began (${((100 * gap) / perimeter).toFixed(1)} % ` +
-      `of ${perimeter.toFixed(1)} m).`,
+    `Walking round, you end ${formatLength(gap, units)} from where you began ` +
+      `(${((100 * gap) / perimeter).toFixed(1)} % of ${formatDistance(perimeter, units)}).`,
   ];
   if (gap > LARGEST_GAP * perimeter) {
     const suspects = suspectLegs(legs, direction, [start[0] - end[0], start[1] - end[1]]);

@@ -111,6 +111,9 @@ function servedBy(answers: readonly Answered[]): string[] {
   return [...new Set(ids)];
 }
 
+/** Where nothing burns that is watered, less heat damage than this is no reason to build. Our choice. [K·h/day] */
+const WATER_DOES = 5;
+
 /** The answers with what each adds to the next cheaper one. */
 function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: readonly string[]): SiteOption[] {
   const { before } = laidOut;
@@ -118,6 +121,8 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
     (sum, { id, worth, state }) => (served.includes(id) ? sum + worth * (state.harm ?? 0) : sum),
     0,
   );
+  const burns = before.some(({ id, state }) => served.includes(id) && state.verdict === 'will burn');
+  const waterDoes = !burns && harm < WATER_DOES;
   const effects = answers.map(({ full: { option } }) => {
     const spared = option.plants.reduce((sum, plant) => (served.includes(plant.id) ? sum + plant.spared : sum), 0);
     return { effect: harm > 0 ? spared / harm : 0, cost: option.cost };
@@ -126,7 +131,7 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
   const addedBy = (index: number): Added => {
     const rank = rising.indexOf(index);
     const [own, first] = [effects[index], effects[rising[0]]];
-    if (rank === 0) return { to: null, ...own, isWorth: isWorth(own, undefined, undefined) };
+    if (rank === 0) return { to: null, ...own, isWorth: !waterDoes && isWorth(own, undefined, undefined) };
     const cheaper = effects[rising[rank - 1]];
     return {
       to: rising[rank - 1],

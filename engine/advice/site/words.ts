@@ -131,7 +131,9 @@ export function sentenceOf(
   const [first] = options;
   if (!first || first.spared <= 0) return 'No cloth that may stand here spares the plants anything.';
   const cost = first.cost === null ? '' : `, for about ${first.cost.toFixed(0)} ${first.currency}`;
-  const worth = options.some(({ added }) => added.to === null && !added.isWorth) ? ' That is not worth building.' : '';
+  const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
+  const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
+  const worth = isWorth ? '' : ` That is not worth building${burns ? '' : ': mulch and water do here'}.`;
   const stopped = finished ? '' : ' The search was stopped before its end: something better may be found.';
   return `${titleOf(first, units)}, ${first.where}${cost}. ${first.why}${worth}${stopped}`;
 }

@@ -151,7 +151,7 @@ function stretchesTable(plan: Plan, day: SpotDayResult, units: Units, columns: n
     ];
   });
   const head = ['clock', 'sun’s height', 'bearing', 'sun left', 'air to', 'in the way'];
-  return table(columns, head, rows);
+  return table(columns, head, rows, [0]);
 }
 
 function monthsTable(season: SpotSeasonResult, columns: number): string {

@@ -92,7 +92,12 @@ export const surveyWalk: Verb = {
   run(request): VerbResult {
     const legs = parseWalk(textGiven(request, 'legs') ?? '', request.units);
     if (!legs.ok) return refuseOption('legs', legs.reason);
-    const finding = closeWalk(legs.value, pointGiven(request, 'start'), numberGiven(request, 'direction'));
+    const finding = closeWalk(
+      legs.value,
+      pointGiven(request, 'start'),
+      numberGiven(request, 'direction'),
+      request.units,
+    );
     if (!finding.ok) return refuseOption('legs', finding.reason);
     const corners = finding.value.corrected ?? finding.value.walked;
     const rows = corners.map(

@@ -3,7 +3,7 @@ import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
-import { formatLength, parseNumber, type Units } from '../../plan/units.ts';
+import { formatClock, formatLength, parseNumber, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planOf, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 
@@ -88,7 +88,7 @@ function markRow(plan: Plan, { mark, residual }: MarkCheck, k: number, units: Un
     String(k + 1),
     nameOf(plan, mark.feature),
     mark.at.map((each) => formatLength(each, units)).join(', '),
-    `${dateWords(mark.when.slice(0, 10))}, ${mark.when.slice(11)}`,
+    `${dateWords(mark.when.slice(0, 10))}, ${formatClock(mark.when.slice(11, 16), units)}`,
     off,
   ];
 }

@@ -1,5 +1,5 @@
 import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
-import { formatLength, formatTemperature } from '../../plan/units.ts';
+import { formatClock, formatLength, formatTemperature } from '../../plan/units.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/known-temperatures.ts';
@@ -48,7 +48,7 @@ export const surveyShadows: Verb = {
       `Shadow of a stick ${formatLength(stick, request.units)} high on ${dayWords(date)} ` +
       `(${given.place.timeZone}), while the sun stands 5° high or more`;
     const cells = rows.map(({ clock, bearing, direction, length }) => [
-      clock,
+      formatClock(clock, request.units),
       `${bearing.toFixed(0)}°`,
       `${direction.toFixed(0)}°`,
       formatLength(length, request.units),

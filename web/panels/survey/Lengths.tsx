@@ -91,7 +91,7 @@ function Pace() {
 function Walk() {
   const text = typed.value.walk;
   const legs = text.trim() === '' ? null : parseWalk(text, units.value);
-  const finding = legs?.ok && legs.value.length >= 3 ? closeWalk(legs.value) : null;
+  const finding = legs?.ok && legs.value.length >= 3 ? closeWalk(legs.value, undefined, undefined, units.value) : null;
   const corners = finding?.ok ? finding.value.corrected : null;
   function take(): void {
     if (

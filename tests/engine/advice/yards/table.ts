@@ -18,7 +18,10 @@ const MONTHS = [{ month: 6, high: 40, low: 23, humidity: 15, wind: 2, spread: 2.
 const CP = 'common practice, no source';
 
 /** One small hot yard of 6 × 6 m. */
-function yard(features: readonly Feature[], change: { readonly high?: number; readonly heatwave?: number } = {}): Plan {
+export function yard(
+  features: readonly Feature[],
+  change: { readonly high?: number; readonly heatwave?: number } = {},
+): Plan {
   const { high = 40, heatwave = 46 } = change;
   const plan = yardPlan(features, {
     season: { year: 2026, from: '06-20', to: '06-21', stepMinutes: 60 },
@@ -38,11 +41,11 @@ function yard(features: readonly Feature[], change: { readonly high?: number; re
   return { ...plan, site: { ...plan.site, boundary } };
 }
 
-function plant(kind: string, more: Partial<Plant> = {}): Plant {
+export function plant(kind: string, more: Partial<Plant> = {}): Plant {
   return { id: kind, kind: 'plant', at: CENTRE, height: 1, spread: 0.8, plant: kind, ...more };
 }
 
-function bed(kind: string, x = 2.2, plantHeight = 0.3): Feature {
+export function bed(kind: string, x = 2.2, plantHeight = 0.3): Feature {
   return {
     id: `${kind}-bed`,
     kind: 'bed',
@@ -58,7 +61,7 @@ function bed(kind: string, x = 2.2, plantHeight = 0.3): Feature {
 }
 
 /** Walls so high and near that hardly any sky is left. */
-function deepShade(): Feature[] {
+export function deepShade(): Feature[] {
   const side = (id: string, path: PlanPoint[]): Feature => ({ id, kind: 'wall', path, height: 9, thickness: 0.2 });
   return [
     side('south', [
