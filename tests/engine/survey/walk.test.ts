@@ -28,9 +28,7 @@ describe('a walk round the fence', () => {
     const finding = closeWalk([10.4, 5, 10, 5].map(quarter));
     const { gap, corrected } = valueOf(finding);
     expect(gap).toBeCloseTo(0.4, 9);
-    expect(finding.ok && finding.notes[0]).toBe(
-      'Walking round, you end 0.40 m from where you began (1.3 % of 30 m).',
-    );
+    expect(finding.ok && finding.notes[0]).toBe('Walking round, you end 0.40 m from where you began (1.3 % of 30 m).');
     expect(corrected?.[1][1]).toBeCloseTo(10.4 - (0.4 * 10.4) / 30.4, 9);
     expect(corrected?.[2][1]).toBeCloseTo(10.4 - (0.4 * 15.4) / 30.4, 9);
     expect(corrected?.[3][0]).toBeCloseTo(5, 9);
