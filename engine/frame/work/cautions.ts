@@ -197,8 +197,8 @@ const CAUTIONS: readonly Caution[] = [
 export const SHORT_CAUTIONS = {
   wind:
     'Orientation only. Wind loads on your site can be several times higher; local codes and your local authority ' +
-    `come first. Over ${ENGINEER_AREA} m² (108 ft²), over ${ENGINEER_HEIGHT} m (10 ft), fixed to a building or up in storms: ask a ` +
-    'licensed engineer. Take the cloth off before a storm.',
+    `come first. Over ${ENGINEER_AREA} m² (108 ft²), over ${ENGINEER_HEIGHT} m (10 ft), fixed to a building or up in ` +
+    'storms: ask a licensed engineer. Take the cloth off before a storm.',
   heat: 'Heat: work before 11 in the morning or in spring, in company, with water and shade to rest in.',
   spray: 'Sprays: the label is the law.',
 } as const;
