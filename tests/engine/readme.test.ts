@@ -1,6 +1,8 @@
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { demoPlan } from '../../engine/plan/demos/index.ts';
+import { parsePlan } from '../../engine/plan/file/parse.ts';
 
 const root = new URL('../../', import.meta.url);
 const readme = readFileSync(new URL('README.md', root), 'utf8');
@@ -17,6 +19,28 @@ test("the README's engine example prints what stands beneath it", () => {
     cwd: root.pathname,
   });
   expect(printed).toBe(block('text'));
+});
+
+test.each(
+  block('sh')
+    .trim()
+    .split('\n')
+    .map((line) => line.replace('npm run --silent cli -- ', '')),
+)('the README’s line does what it says: %s', (line) => {
+  const words = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]);
+  const printed = execFileSync(process.execPath, ['--import', 'tsx', 'engine/cli.ts', ...words], {
+    encoding: 'utf8',
+    cwd: root.pathname,
+    stdio: ['ignore', 'pipe', 'ignore'],
+  });
+  expect(printed.length).toBeGreaterThan(100);
+  expect(printed).not.toMatch(/undefined|NaN/);
+});
+
+test('the README’s plan keys are keys of a plan', () => {
+  const plan = { ...demoPlan('courtyard'), ...(JSON.parse(block('json')) as object) };
+  const parsed = parsePlan(JSON.stringify(plan));
+  expect(parsed).toMatchObject({ ok: true, warnings: [] });
 });
 
 test("the README's map is the one the command line draws", () => {
