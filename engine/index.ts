@@ -259,6 +259,7 @@ export { potNamed, potThere } from './advice/place/pot-there.ts';
 export { winterWarning } from './advice/place/winter.ts';
 export type { PotGround } from './advice/place/ground.ts';
 export { potGround } from './advice/place/ground.ts';
+export { stepsWords, wayWords } from './advice/place/steps.ts';
 export type { PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';
 export type { Section, SectionRequest } from './advice/sight/section.ts';
 export { sectionOf } from './advice/sight/section.ts';

@@ -141,6 +141,7 @@ function spotOf(
     pot,
     winterSunHours: judge.winterAt(tried.at),
     metres: tried.metres,
+    steps: tried.steps,
     hardening: stay ? null : hardeningOf(now.tried.light.sunHours, tried.light.sunHours, on),
   };
   return { ...bare, sentence: spotSentence(bare, units) };

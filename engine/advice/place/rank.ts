@@ -1,5 +1,6 @@
 /** The places for a pot in their order, worked out only as far down as somebody asks. */
 import { boundsOf, distance } from '../../plan/geometry/shapes.ts';
+import { STEP_AS_FAR, stepsBetween } from './steps.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import type { PlantLight } from '../compare/types.ts';
 import { potGround } from './ground.ts';
@@ -32,6 +33,8 @@ interface Candidate {
   readonly at: PlanPoint;
   /** To carry, straight. [m] */
   readonly metres: number;
+  /** On the way, up; below 0 down. */
+  readonly steps: number;
   /** [K·h/day] */
   readonly harm: number;
 }
@@ -52,7 +55,12 @@ export interface Ranking {
 
 export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJudge): Ranking {
   const known = new Map<PlanPoint, Tried>();
-  const candidateAt = (at: PlanPoint): Candidate => ({ at, metres: distance(plant.at, at), harm: judge.harmAt(at) });
+  const candidateAt = (at: PlanPoint): Candidate => ({
+    at,
+    metres: distance(plant.at, at),
+    steps: stepsBetween(plan, plant.at, at),
+    harm: judge.harmAt(at),
+  });
   const lit = (candidate: Candidate): Tried => {
     const tried = known.get(candidate.at) ?? triedOf(candidate, judge.lightAt(candidate.at), row);
     known.set(candidate.at, tried);
@@ -84,7 +92,7 @@ export function better(a: Tried, b: Tried): number {
   const light = LIGHT_ORDER.indexOf(a.standing) - LIGHT_ORDER.indexOf(b.standing);
   if (light !== 0) return light;
   if (a.standing === 'too dark' && b.standing === 'too dark')
-    return shareOfLight(b) - shareOfLight(a) || a.harm - b.harm || a.metres - b.metres;
+    return shareOfLight(b) - shareOfLight(a) || a.harm - b.harm || effort(a) - effort(b);
   return Number(a.over > OVER) - Number(b.over > OVER) || lessHarm(a, b);
 }
 
@@ -102,10 +110,15 @@ function* inOrder(
   yield* others.sort(better);
 }
 
+/** The way to carry, steps counted as so much more of it. [m] */
+function effort({ metres, steps }: Candidate): number {
+  return metres + STEP_AS_FAR * Math.abs(steps);
+}
+
 function lessHarm(a: Candidate, b: Candidate): number {
   return (
     Math.round(a.harm / ALIKE) - Math.round(b.harm / ALIKE) ||
-    a.metres - b.metres ||
+    effort(a) - effort(b) ||
     a.at[0] - b.at[0] ||
     a.at[1] - b.at[1]
   );

@@ -43,6 +43,8 @@ export interface PlaceSpot {
   readonly winterSunHours: number;
   /** To carry, straight. [m] */
   readonly metres: number;
+  /** On the way, up; below 0 down. */
+  readonly steps: number;
   readonly hardening: Hardening | null;
   readonly sentence: string;
 }

@@ -7,14 +7,28 @@ import { namedInside } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatDistance, formatLength, formatFrostLimit, formatTemperature, type Units } from '../../plan/units.ts';
 import { PATH_WIDTH } from './ground.ts';
+import { wayWords } from './steps.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';
 import { sentenceCase } from '../year/season/words.ts';
 
 export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
-  const { stay, where, metres, harm, spared, verdict, light, standing, overRange, pot, winterSunHours, hardening } =
-    spot;
-  const begins = stay ? 'Where it stands' : `${sentenceCase(where)}, ${formatDistance(metres, units)} away`;
+  const {
+    stay,
+    where,
+    metres,
+    steps,
+    harm,
+    spared,
+    verdict,
+    light,
+    standing,
+    overRange,
+    pot,
+    winterSunHours,
+    hardening,
+  } = spot;
+  const begins = stay ? 'Where it stands' : `${sentenceCase(where)}, ${wayWords(formatDistance(metres, units), steps)}`;
   const today = harm + spared;
   const does = stay || today <= 0 ? verdict : `${percent(harm / today)} of today’s heat damage, ${verdict}`;
   const sun =
@@ -79,7 +93,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   }
   if (plant.move === 'trolley')
     notes.push(`It needs a trolley: two people, and a level way at least ${formatLength(PATH_WIDTH, units)} wide.`);
-  notes.push('How far to carry is told as the crow flies: mind gates and steps on the way.');
+  notes.push('How far to carry is told as the crow flies, with the steps that are drawn: mind gates on the way.');
   return notes;
 }
 

@@ -2,6 +2,7 @@ import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
 import { winterWarning } from '../../advice/place/winter.ts';
+import { stepsWords } from '../../advice/place/steps.ts';
 import { rootsBriefly } from '../../advice/place/words.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
@@ -108,7 +109,7 @@ const LEGEND =
 function placeText(plan: Plan, result: PlaceResult, units: Units, columns: number): string {
   const { spots, swaps, notes, winterBest } = result;
   const today = spots.find(({ stay }) => stay)?.harm ?? 0;
-  const rows = spots.map(({ rank, stay, where, at, harm, light, verdict, pot, winterSunHours, metres }) => [
+  const rows = spots.map(({ rank, stay, where, at, harm, light, verdict, pot, winterSunHours, metres, steps }) => [
     String(rank),
     stay ? 'where it stands' : `${where} (${at.map((each) => formatLength(each, units)).join(', ')})`,
     today > 0 ? `${((100 * harm) / today).toFixed(0)} %` : '–',
@@ -116,7 +117,7 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
     `${light.sunHours.toFixed(0)} h`,
     `${winterSunHours.toFixed(0)} h`,
     rootsBriefly(pot.roots, units),
-    stay ? '' : formatDistance(metres, units),
+    stay ? '' : [formatDistance(metres, units), stepsWords(steps)].filter(Boolean).join(', '),
   ]);
   const winter =
     winterBest?.isWanted === true

@@ -169,7 +169,12 @@ const KINDS = {
     blocks: list(BLOCKED, { wrong: (word) => `it can keep out ${eitherOf(BLOCKED.words)}, got ${show(word)}.` }),
   },
   /** Ground that is not as the rest of the yard; the last that holds a point counts. */
-  ground: { outline, surface: SURFACE },
+  ground: {
+    outline,
+    surface: SURFACE,
+    /** Up to it from the yard; below 0 down. */
+    steps: optional(number({ min: -50, max: 50, whole: true }, 'Steps up to it')),
+  },
   /** Who should not see the frame: a line, or one point. */
   eye: {
     path: { form: 'path', least: 1 },

@@ -117,7 +117,11 @@ export function inkOf(feature: Feature, renderers: Renderers): Layer[] {
       return [
         polygon(
           toLatLngs(feature.outline),
-          exact(renderers, 'ground', `ink surface${guess}`, { fill: true, fillOpacity: 1, fillColor: 'url(#surface)' }),
+          exact(renderers, 'ground', `ink surface${feature.steps ? ' raised' : ''}${guess}`, {
+            fill: true,
+            fillOpacity: 1,
+            fillColor: 'url(#surface)',
+          }),
         ),
         ...label(feature, centroid(feature.outline), 'on'),
       ];

@@ -1,4 +1,4 @@
-import { area, dayWords, formatArea, formatLength } from '../../../engine/index.ts';
+import { area, dayWords, formatArea, formatLength, stepsWords } from '../../../engine/index.ts';
 import type { Feature, KnownBy, Plan, Units } from '../../../engine/index.ts';
 import { FIELDS, KNOWN_BY_WORDS, showNumber } from '../../common/fields.ts';
 
@@ -36,7 +36,9 @@ export function sizeWords(feature: Feature, units: Units): string {
     case 'keepout':
       return formatArea(area(feature.outline), units);
     case 'ground':
-      return `${formatArea(area(feature.outline), units)} of ${feature.surface}`;
+      return [`${formatArea(area(feature.outline), units)} of ${feature.surface}`, stepsWords(feature.steps ?? 0)]
+        .filter(Boolean)
+        .join(', ');
     case 'bed':
       return `${length(feature.plantHeight)} high`;
     case 'canopy':

@@ -215,6 +215,7 @@ describe('two homes a year', () => {
   const tried = (harm: number, standing: Tried['standing'] = 'enough'): Tried => ({
     at: [harm, 0],
     metres: 1,
+    steps: 0,
     harm,
     light: { sunHours: 5, dailyLight: 20, least: 18, standing },
     standing,

@@ -4,6 +4,7 @@ import { better, type Tried } from '../../../../engine/advice/place/rank.ts';
 
 interface Wanted {
   readonly metres?: number;
+  readonly steps?: number;
   readonly harm?: number;
   /** Hours of sun beyond the range. */
   readonly over?: number;
@@ -11,17 +12,19 @@ interface Wanted {
   readonly dailyLight?: number;
 }
 
-function place({ metres = 5, harm = 10, over = 0, dailyLight = 14 }: Wanted): Tried {
+function place({ metres = 5, steps = 0, harm = 10, over = 0, dailyLight = 14 }: Wanted): Tried {
   const standing = dailyLight >= 12 ? 'enough' : dailyLight >= 8 ? 'short' : 'too dark';
-  return { at: [3, 2], metres, harm, over, light: { sunHours: 6, dailyLight, least: 12, standing }, standing };
+  return { at: [3, 2], metres, steps, harm, over, light: { sunHours: 6, dailyLight, least: 12, standing }, standing };
 }
 
-test('a pot’s places stand in this order: light enough, not too much sun, least harm, nearest; then short of light, then too dark', () => {
+test('a pot’s places stand in this order: light enough, not too much sun, least harm, least to carry; then short of light, then too dark', () => {
   const inOrder = [
     place({ harm: 2, metres: 9 }),
     // Half a K·h is no difference: the way decides.
     place({ harm: 5.1, metres: 1 }),
     place({ harm: 5, metres: 4 }),
+    // Two steps down are as much as four metres more.
+    place({ harm: 5, metres: 3, steps: -2 }),
     place({ harm: 30, metres: 1 }),
     // An hour beyond the range is let pass, more is not, however little it harms.
     place({ harm: 40, over: 0.9 }),
