@@ -49,6 +49,7 @@ export function notBuildableMessage(plan: Plan, id: string, kind: string | undef
   const options = (plan.options ?? [])
     .filter((option) => (option.adds ?? []).some((feature) => feature.id === id))
     .map((option) => `"${option.id}"`);
+  if (id === '') return `There is nothing to build: the yard has no roof and no screen, and no option brings one.`;
   const why = kind === undefined ? `There is no "${id}" in the yard` : `"${id}" is a ${kind}, which needs no frame`;
   const hint =
     options.length > 0

@@ -104,6 +104,18 @@ test(
       ]);
       expect(download.suggestedFilename()).toBe(`Roof-over-the-lemon${ending}`);
       const bytes = await buffer(await download.createReadStream());
+      // What is no DXF is opened by the browser, as a picture of its own; the DXF by a reader in dxf.test.ts.
+      if (ending !== '.dxf') {
+        const type = ending === '.svg' ? 'image/svg+xml' : 'image/png';
+        const picture = await context.newPage();
+        await picture.setContent(`<img src="data:${type};base64,${bytes.toString('base64')}">`);
+        const drawn = await picture.locator('img').evaluate(async (img: HTMLImageElement) => {
+          await img.decode();
+          return img.naturalWidth;
+        });
+        expect(drawn, ending).toBeGreaterThan(200);
+        await picture.close();
+      }
       // A PNG says its size in its first chunk: the width of the paper at 300 dots to the inch.
       if (ending === '.png') expect(bytes.readUInt32BE(16)).toBeGreaterThan(800);
       else expect(bytes.toString()).toContain(ending === '.svg' ? '1 : 50' : 'SECTION');

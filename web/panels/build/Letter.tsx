@@ -33,7 +33,7 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
   return (
     <article class="letter">
       <p>
-        <bdi>{built.name ?? 'Yard'}</bdi>, {siteNow().date}
+        <bdi>{built.name ?? 'Yard'}</bdi>, {dayWords(siteNow().date.slice(5))} {siteNow().date.slice(0, 4)}
       </p>
       <p class="letter-blanks">
         To: ____________________________ From: ____________________________
@@ -80,10 +80,19 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
         </figure>
       ))}
       <p>Sizes are from the owner’s own plan. Local rules and the authority’s decision come first.</p>
-      <p class="letter-blanks">
-        Asked by: ______________________ Date: ____________ Agreed, yes or no: ______________________ Date: ____________
-      </p>
+      <Signatures />
     </article>
+  );
+}
+
+/** Who asks, and who agrees. */
+function Signatures() {
+  return (
+    <p class="letter-blanks">
+      Asked by: ______________________ Date: ____________
+      <br />
+      Agreed, yes or no: ______________ By: ______________________ Date: ____________
+    </p>
   );
 }
 

@@ -1,3 +1,6 @@
+import { booleanPointInPolygon } from '@turf/boolean-point-in-polygon';
+import { polygon } from '@turf/helpers';
+import { kinks } from '@turf/kinks';
 import { describe, expect, it } from 'vitest';
 import { loadGeoJson } from '../../../../engine/output/map/geo-json.ts';
 import { lonLatOf } from '../../../../engine/plan/geometry/lon-lat.ts';
@@ -59,6 +62,25 @@ describe('a load as GeoJSON (RFC 7946)', () => {
       geometry: { type: 'Point' },
       properties: { id: 'p', verdict: 'fine' },
     });
+  });
+
+  it('is read by Turf as it was meant: whole squares that hold their own middle and not each other’s', () => {
+    const read = JSON.parse(JSON.stringify(collection)) as typeof collection;
+    const cells = read.features
+      .filter(({ properties }) => properties.what === 'cell')
+      .map(({ geometry: { coordinates } }) => polygon(coordinates));
+    const middle = ({ geometry: { coordinates } }: (typeof cells)[number]): [number, number] => {
+      const corners = coordinates[0].slice(1);
+      return [0, 1].map((k) => corners.reduce((sum, corner) => sum + corner[k], 0) / corners.length) as [
+        number,
+        number,
+      ];
+    };
+    for (const cell of cells) {
+      expect(kinks(cell).features).toEqual([]);
+      for (const other of cells) expect(booleanPointInPolygon(middle(cell), other)).toBe(other === cell);
+    }
+    expect(cells).toHaveLength(2);
   });
 
   it('rings are closed and counter-clockwise, longitude first', () => {

@@ -4,21 +4,30 @@ import { sheet } from '../../../../engine/output/verbs/sheet.ts';
 import type { VerbRequest, VerbResult } from '../../../../engine/output/verbs/verb.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../engine/plan/options.ts';
+import type { Plan } from '../../../../engine/plan/types.ts';
+
+function requestFor(
+  plan: Plan,
+  optionIds: readonly string[],
+  values: VerbRequest['values'],
+  units: VerbRequest['units'] = 'metric',
+): VerbRequest {
+  return {
+    plan,
+    optionIds,
+    warnings: [],
+    period: { kind: 'season' },
+    units,
+    values,
+    page: { colour: false, columns: 100 },
+    progress: () => undefined,
+  };
+}
 
 async function run(option: string, canopy: string, units: VerbRequest['units'] = 'metric'): Promise<VerbResult> {
   const applied = withOptions(demoPlan('courtyard'), [option]);
   if (!applied.ok) throw new Error(option);
-  const request: VerbRequest = {
-    plan: applied.plan,
-    optionIds: [option],
-    warnings: [],
-    period: { kind: 'season' },
-    units,
-    values: { canopy: [canopy] },
-    page: { colour: false, columns: 100 },
-    progress: () => undefined,
-  };
-  return sheet.run(request);
+  return sheet.run(requestFor(applied.plan, [option], { canopy: [canopy] }, units));
 }
 
 describe('sheet', () => {
@@ -63,7 +72,21 @@ describe('sheet', () => {
     );
   });
 
-  test('wants to be told which canopy', () => {
-    expect(readCommand(['sheet', 'demo'], [sheet])).toMatchObject({ kind: 'wrong' });
+  test('not told which canopy, it takes the first that stands, else that of the first option, and says so', async () => {
+    expect(readCommand(['sheet', 'demo'], [sheet])).toMatchObject({ kind: 'run' });
+    const of = async (plan: Plan) => {
+      const result = await sheet.run(requestFor(plan, [], {}));
+      if (!result.ok) throw new Error(result.problems[0].message);
+      return { id: (result.json as { id: string }).id, notes: result.notes };
+    };
+    const demo = demoPlan('courtyard');
+    expect(await of(demo)).toEqual({ id: 'lemon-roof', notes: ['The sheet is of lemon-roof, which option A brings.'] });
+    const taken = withOptions(demo, ['B']);
+    if (!taken.ok) throw new Error('B');
+    expect(await of(taken.plan)).toEqual({ id: 'lemon-low-roof', notes: undefined });
+    const none = await sheet.run(requestFor({ ...demo, options: [] }, [], {}));
+    expect(none.ok ? '' : none.problems[0].message).toMatch(
+      /^There is nothing to build: the yard has no roof and no screen/,
+    );
   });
 });
