@@ -89,8 +89,8 @@ function BeforeCarrying({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
       <Weight pot={chosen} />
       <ul>
         <li>
-          A pot of 0.5 m (20 in) holds over 60 kg (130 lb) when wet: a trolley or a second person. Let it dry a little,
-          and lift with the knees.
+          A wet pot of 0.5 m (20 in) weighs over 60 kg (130 lb): a trolley or a second person. Let it dry, and lift with
+          the knees.
         </li>
         {cautionsFor(['heat']).map(({ id, text }) => (
           <li key={id}>{text}</li>
