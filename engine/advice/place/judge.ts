@@ -1,11 +1,13 @@
 /** What a potted plant would get wherever it might stand, fast enough to ask at a thousand places. */
+import { createPointCaster } from '../../cast/points/point-caster.ts';
 import { createDoser } from '../../load/leaf/doses.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../load/leaf/heat-day.ts';
 import { surroundingsOn } from '../../load/leaf/surroundings-at.ts';
 import { leastLight, lightStanding } from '../../load/light/light-class.ts';
+import { plantHarm } from '../../load/verdict/harm-of.ts';
 import { limitOf } from '../../load/verdict/limit.ts';
-import { plantPoints } from '../../load/verdict/plant-points.ts';
-import { createSkyViewer } from '../../load/light/sky-viewer.ts';
+import { type PlantPoints, plantPoints } from '../../load/verdict/plant-points.ts';
+import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
 import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls/walls-round.ts';
 import type { Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
@@ -18,12 +20,21 @@ import { winterDayOf, withWinter } from './winter-day.ts';
 export interface PotJudge {
   /** Mean scorch dose over the season's heat days. [K·h/day] */
   harmAt(place: PlanPoint): number;
+  /** The same from fewer points and rays, for the few among many places that are worth asking in full. */
+  roughHarmAt(place: PlanPoint): number;
   /** At its top, season means. */
   lightAt(place: PlanPoint): PlantLight;
   /** Clear-sky sun at its top on the winter day. [h] */
   winterAt(place: PlanPoint): number;
-  /** The yard over the season, and the heatwave day in it. */
-  readonly season: Yard;
+  /** The yard with the pot there. */
+  movedTo(place: PlanPoint): PotYard;
+}
+
+/** A yard with the pot at some place, over the season and on the heatwave day. */
+export interface PotYard {
+  readonly yard: Yard;
+  readonly pot: Plant;
+  readonly heats: readonly HeatDay[];
   readonly heatwave: HeatDay;
 }
 
@@ -40,17 +51,30 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
   const limit = limitOf(plan, plant, row, heatwave.value.day.date).celsius;
   const pointsAt = (place: PlanPoint) => plantPoints(plan, { ...plant, at: place });
   const doser = createDoser(scene, heats.value, row, limit);
-  const sky = createSkyViewer(scene, createWallsRound(scene, undefined, ONE_RAY_IN));
+  const yards = new Map<string, PotYard>();
+  const movedTo = (place: PlanPoint): PotYard => {
+    const key = place.join(' ');
+    let moved = yards.get(key);
+    if (!moved)
+      yards.set(key, (moved = yardWithPot(season.value, { ...plant, at: place }, heats.value, heatwave.value)));
+    return moved;
+  };
+  const harmFrom = (sky: SkyViewer, { points, own }: PlantPoints): number => {
+    let dose = 0;
+    for (const { point } of points)
+      for (const each of doser.at(point, surroundingsOn(sky, heats.value, point, own), own)) dose += each;
+    return dose / points.length / heats.value.length;
+  };
+  const rough = createSkyViewer(scene, createWallsRound(scene, undefined, ONE_RAY_IN));
   return {
     ok: true,
     value: {
+      movedTo,
       harmAt(place) {
-        const { points, own } = pointsAt(place);
-        let dose = 0;
-        for (const { point } of points)
-          for (const each of doser.at(point, surroundingsOn(sky, heats.value, point, own), own)) dose += each;
-        return dose / points.length / heats.value.length;
+        const { yard, pot, heats: days } = movedTo(place);
+        return plantHarm(yard.plan, yard.scene, yard.sky, days, heatwave.value.day.date, pot)?.harm ?? 0;
       },
+      roughHarmAt: (place) => harmFrom(rough, everyOther(pointsAt(place))),
       lightAt(place) {
         const { points, own } = pointsAt(place);
         const { sunHours, dailyLight } = nineAt(season.value, points[0].point, own);
@@ -60,8 +84,22 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
         const { points, own } = pointsAt(place);
         return nineAt(winter.value, points[0].point, own).sunHours;
       },
-      season: season.value,
-      heatwave: heatwave.value,
     },
   };
+}
+
+function yardWithPot(season: Yard, pot: Plant, heats: readonly HeatDay[], heatwave: HeatDay): PotYard {
+  const plan = {
+    ...season.plan,
+    features: season.plan.features.map((feature) => (feature.id === pot.id ? pot : feature)),
+  };
+  const scene = buildScene(plan);
+  const dayIn = (heat: HeatDay): HeatDay => ({ ...heat, caster: createPointCaster(scene, heat.passes) });
+  const yard = { ...season, plan, scene, caster: createPointCaster(scene, season.passes), sky: createSkyViewer(scene) };
+  return { yard, pot, heats: heats.map(dayIn), heatwave: dayIn(heatwave) };
+}
+
+/** The top and four of the eight bearings. */
+function everyOther({ points, own }: PlantPoints): PlantPoints {
+  return { points: points.filter((_, k) => k === 0 || k % 2 === 1), own };
 }

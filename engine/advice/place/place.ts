@@ -1,4 +1,3 @@
-import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../plan/names.ts';
 import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
@@ -31,8 +30,6 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
   const judge = judged.value;
   const ranking = rankingOf(plan, plant, row, judge);
   const { stay, places } = ranking;
-  const whereItStands = loadAt(plan, plant, stay.at, judge, request);
-  if (!whereItStands.ok) return whereItStands;
   const count = request.count ?? SPOTS;
   // As many are weighed however few are asked for, so that the count does not change which come first.
   const inSummer = ranking.best(2 * Math.max(SPOTS, count));
@@ -41,20 +38,12 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
     ? weighedWithWinter([...inSummer, stay].sort(better), stay.harm, ({ at }) => judge.winterAt(at))
     : [...inSummer, stay].sort(better);
   const named = weighed.filter((each) => each !== stay).slice(0, count);
-  const spots: PlaceSpot[] = [];
-  for (const each of weighed.filter((one) => one === stay || named.includes(one))) {
-    const found = each === stay ? whereItStands : loadAt(plan, plant, each.at, judge, request);
-    if (!found.ok) return found;
-    spots.push(
-      spotOf(plan, plant, found.value, each, spots.length + 1, { tried: stay, harm: whereItStands.value.harm }, judge, {
-        ...request,
-        units: request.units ?? unitsOf(plan),
-      }),
-    );
-  }
+  const units = request.units ?? unitsOf(plan);
+  const spots = weighed
+    .filter((one) => one === stay || named.includes(one))
+    .map((each, k) => spotOf(plan, plant, each, k + 1, stay, judge, { ...request, units }));
   const swaps = swapsOf(plan, plant, row, stay, request.weather);
   if (!swaps.ok) return swaps;
-  const units = request.units ?? unitsOf(plan);
   const winter = places.map((at) => ({ at, sunHours: judge.winterAt(at) })).sort((a, b) => b.sunHours - a.sunHours)[0];
   const winterBest =
     winter !== undefined && spots[0].winterSunHours < winter.sunHours - 1
@@ -114,24 +103,23 @@ function isPot(feature: Feature): feature is Plant {
 function spotOf(
   plan: Plan,
   plant: Plant,
-  { load, harm }: { readonly load: PlantLoad; readonly harm: number },
   tried: Tried,
   rank: number,
-  now: { readonly tried: Tried; readonly harm: number },
+  now: Tried,
   judge: PotJudge,
   { on, units }: PlaceRequest & { readonly units: Units },
 ): PlaceSpot {
-  const { scorchDose, peak, verdict, pot } = load;
+  const { scorchDose, peak, verdict, pot } = loadAt(tried.at, judge, units);
   if (scorchDose === null || peak === null || verdict === null || pot === null)
     throw new Error('A pot whose plant is known is judged.');
-  const stay = tried === now.tried;
+  const stay = tried === now;
   const bare: Omit<PlaceSpot, 'sentence'> = {
     rank,
     stay,
     at: tried.at,
     where: spotWords(plan, tried.at, plant.id, units),
-    harm,
-    spared: now.harm - harm,
+    harm: tried.harm,
+    spared: now.harm - tried.harm,
     scorchDose,
     peak,
     verdict,
@@ -142,35 +130,15 @@ function spotOf(
     winterSunHours: judge.winterAt(tried.at),
     metres: tried.metres,
     steps: tried.steps,
-    hardening: stay ? null : hardeningOf(now.tried.light.sunHours, tried.light.sunHours, on),
+    hardening: stay ? null : hardeningOf(now.light.sunHours, tried.light.sunHours, on),
   };
   return { ...bare, sentence: spotSentence(bare, units) };
 }
 
-/** The full judgement of the plant at a place. Other plants cast no shade on it. */
-function loadAt(
-  plan: Plan,
-  plant: Plant,
-  at: PlanPoint,
-  { season, heatwave }: PotJudge,
-  { weather, units }: PlaceRequest,
-): Outcome<{ load: PlantLoad; harm: number }> {
-  const moved: Plant = { ...plant, at };
-  const features = plan.features.flatMap((feature): Feature[] => {
-    if (feature.id === plant.id) return [moved];
-    if (feature.kind === 'plant' || feature.kind === 'bed') return [];
-    return feature.kind === 'tree' ? [{ ...feature, plant: undefined }] : [feature];
-  });
-  const alone = { ...plan, features };
-  const harms = harmOf(alone, weather);
-  if (!harms.ok) return harms;
-  return {
-    ok: true,
-    value: {
-      load: plantLoad({ ...season, plan: alone }, heatwave, moved, units ?? unitsOf(plan)),
-      harm: harms.value[0].harm,
-    },
-  };
+/** The full judgement of the plant at a place, as if it stood there in the plan. */
+function loadAt(at: PlanPoint, { movedTo }: PotJudge, units: Units): PlantLoad {
+  const { yard, heatwave, pot } = movedTo(at);
+  return plantLoad(yard, heatwave, pot, units);
 }
 
 /** A change that spares both together less is not worth the carrying. Our choice. [K·h/day] */

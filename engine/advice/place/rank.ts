@@ -16,6 +16,8 @@ const ELSEWHERE = 0.5;
 const APART = 2.5;
 /** Places named beside staying, where nobody says how many: three to choose from. */
 export const SPOTS = 2;
+/** At least so many are judged in full before the best of them are named. */
+const SHORTLIST = 4;
 /** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */
 const ALIKE = 0.5;
 /** More sun than its range by more than this puts a place behind those within it. [h/day] */
@@ -47,7 +49,7 @@ export interface Ranking {
   readonly stay: Tried;
   /** Where else it may stand, on the lattice. */
   readonly places: readonly PlanPoint[];
-  /** The best, well apart from each other; how many are asked for does not change which come first. */
+  /** The best, judged in full, well apart from each other; how many are asked for does not change which come first. */
   best(count: number): Tried[];
   /** Every place whose light has been looked at. */
   tried(): Tried[];
@@ -59,26 +61,28 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
     at,
     metres: distance(plant.at, at),
     steps: stepsBetween(plan, plant.at, at),
-    harm: judge.harmAt(at),
+    harm: judge.roughHarmAt(at),
   });
   const lit = (candidate: Candidate): Tried => {
     const tried = known.get(candidate.at) ?? triedOf(candidate, judge.lightAt(candidate.at), row);
     known.set(candidate.at, tried);
     return tried;
   };
+  const inFull = (tried: Tried): Tried => ({ ...tried, harm: judge.harmAt(tried.at) });
   const ground = potGround(plan, plant);
   const mayStand = (at: PlanPoint): boolean => distance(at, plant.at) > ELSEWHERE && ground.reasonAt(at) === null;
   const { step, all } = lattice(plan);
   const places = all.filter(mayStand);
   const coarse = places.map(candidateAt);
   return {
-    stay: lit(candidateAt(plant.at)),
+    stay: inFull(lit(candidateAt(plant.at))),
     places,
     best(count) {
       const around = spreadOut(inOrder(coarse, lit), Math.max(SPOTS, count)).flatMap(({ at: [x, y] }) =>
         NEIGHBOURS.map(([dx, dy]): PlanPoint => [x + (dx * step) / 2, y + (dy * step) / 2]),
       );
-      return spreadOut(inOrder([...coarse, ...around.filter(mayStand).map(candidateAt)], lit), count);
+      const ranked = inOrder([...coarse, ...around.filter(mayStand).map(candidateAt)], lit);
+      return spreadOut(ranked, Math.max(SHORTLIST, count)).map(inFull).sort(better).slice(0, count);
     },
     tried: () => [...known.values()],
   };
