@@ -2,7 +2,7 @@ import { gridOf } from '../../load/light/grid-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { harmPairsOf, mostHidden, responseOf, shadeAnswers } from './search/harm-pairs.ts';
+import { harmPairsOf, mostHidden, responseOf, shadeAnswers, sparedByShade } from './search/harm-pairs.ts';
 import { leafTables } from './scoring/leaf-tables.ts';
 import type { PayoffMap } from './types.ts';
 import { targetsOf } from './search/targets.ts';
@@ -26,7 +26,7 @@ export function payoffMap(
   const targets = found.value;
   const leaves = leafTables(targets);
   const pairs = harmPairsOf(targets, leaves, mostHidden(density));
-  const { once } = responseOf(pairs, shadeAnswers(targets, pairs, leaves), density).roof;
+  const once = sparedByShade(pairs, responseOf(pairs, shadeAnswers(targets, pairs, leaves), density));
   const grid = gridOf(plan, { cell, height });
   const perArea = new Float64Array(grid.columns * grid.rows);
   for (let p = 0; p < pairs.count; p++) {

@@ -20,13 +20,14 @@ export class LeafDay {
   readonly hours: Float64Array;
   /** All samples, in order. */
   readonly samples: Int32Array;
+  /** Whether it is a fruit, which feels the sun of the hour before. */
+  readonly isFruit: boolean;
   private readonly moments: readonly LeafMoment[];
   private readonly incoming: readonly Incoming[];
   private readonly row: PlantRow;
   private readonly watering: Watering;
   private readonly absorptance: number;
   private readonly colours: readonly number[];
-  private readonly isFruit: boolean;
   private readonly nodes: Float64Array;
   private readonly hot = new Map<number, Int32Array>();
 

@@ -22,7 +22,9 @@ export type TogetherScore = (
 
 /** Lays the harmful pairs out for cloth of every kind and number, hung at once. */
 export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTables): TogetherScore {
-  const { points, plants } = targets;
+  const { points, plants, heats } = targets;
+  // Of a fruit, which feels the shares of the hour before.
+  const dimmed = heats.map(({ samples }) => new Float64Array(samples.count));
   const raysOf = skyRaysOf(targets);
   const skies = pairs.views.map(({ point, sky }) => raysOf(points[point].at, sky));
   return (cloth, arounds) => {
@@ -42,8 +44,16 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
         for (let s = 0; s < frames.length; s++)
           transmittance *= frames[s].transmittance(pairs.dx[p], pairs.dy[p], pairs.dz[p]);
         const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
+        const leaf = leaves[plant][heat];
+        if (leaf.isFruit) {
+          dimmed[heat][sample] = transmittance * shares[heat][sample];
+          if (pairs.weight[p] === 0) continue;
+          const excess = leaf.on(sample, dimmed[heat], under[heat]) - limit;
+          spared[plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
+          continue;
+        }
         if (transmittance === 1 && taken === 0 && now[heat] === around[heat]) continue;
-        const excess = leaves[plant][heat].at(sample, transmittance * shares[heat][sample], under[heat]) - limit;
+        const excess = leaf.at(sample, transmittance * shares[heat][sample], under[heat]) - limit;
         spared[plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
       }
     }

@@ -2,13 +2,24 @@ import { underSky } from '../../../load/leaf/surroundings.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import { MOST_SLANT, slantPower } from '../../../scene/cloth-sheet.ts';
 import type { LeafTables } from '../scoring/leaf-tables.ts';
+import {
+  fruitGain,
+  fruitPart,
+  type FruitHours,
+  fruitHours,
+  fruitRows,
+  harmOfFruit,
+  isFruit,
+  type Row,
+} from './fruit-hours.ts';
 import type { Targets } from './targets.ts';
 
 /** Coefficients of a leaf's excess in the hidden share of the sky: constant, linear, quadratic. */
 const TERMS = 3;
 
 /**
- * Pairs of a point and a sample of a heat day in which the plant is harmed as the yard is, or would be under less sky.
+ * Pairs of a point and a sample of a heat day in which the plant is harmed as the yard is, or would be under less sky;
+ * of a fruit also those whose sun it still feels then.
  */
 export interface HarmPairs {
   readonly count: number;
@@ -27,6 +38,7 @@ export interface HarmPairs {
   /** First pair of each view, and one more: `firstOf[v]` up to `firstOf[v + 1]`. */
   readonly firstOf: Int32Array;
   readonly views: readonly View[];
+  readonly fruit: FruitHours;
   /** Σ weight × excess: all harm. [K·h/day] */
   readonly harm: number;
 }
@@ -47,9 +59,8 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
     ),
   );
   const views: View[] = [];
-  const rows: { view: number; heat: number; sample: number; weight: number; excess: number }[] = [];
+  const rows: Row[] = [];
   const firstOf: number[] = [];
-  let harm = 0;
   for (const [index, point] of points.entries()) {
     if (point.weight === 0) continue;
     const { plant } = point;
@@ -65,15 +76,17 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
         const { samples } = heats[heat];
         const leaf = leaves[plant][heat];
         const around = point.around[heat];
+        if (leaf.isFruit) {
+          rows.push(...fruitRows(view, heat, heats[heat], leaf, limit, point.shares[heat], around, point.weight));
+          continue;
+        }
         const most = underSky(around, skyView * (1 - hidden));
         for (const k of leaf.hotSamples(limit)) {
           const share = point.shares[heat][k];
           const excess = leaf.at(k, share, around) - limit;
           // Monotone in the sky view: where neither end is above the limit nothing between is.
           if (excess <= 0 && leaf.at(k, share, most) <= limit) continue;
-          const weight = point.weight * samples.hours[k];
-          harm += weight * Math.max(0, excess);
-          rows.push({ view, heat, sample: k, weight, excess });
+          rows.push({ view, heat, sample: k, weight: point.weight * samples.hours[k], excess, fruit: null });
         }
       }
     }
@@ -92,7 +105,8 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
     sample: Int32Array.from(rows, ({ sample }) => sample),
     firstOf: Int32Array.from(firstOf),
     views,
-    harm,
+    fruit: fruitHours(rows),
+    harm: rows.reduce((sum, { weight, excess }) => sum + weight * Math.max(0, excess), 0),
   };
 }
 
@@ -188,6 +202,12 @@ export function responseOf(
   return { density, suits, terms, roof: gainsOf(pairs, terms, mostHidden(density), [[ROOF, NONE]]) };
 }
 
+/** What the shade of a roof over all spares, told apart by pair: of a fruit's hours each its part. [K·h/day] */
+export function sparedByShade(pairs: HarmPairs, { terms, roof }: Response): Float64Array {
+  const takenOf = (p: number) => pairs.fruit.beam[p] - terms[p * TERMS_A_PAIR + ROOF * TERMS];
+  return roof.once.map((gain, p) => (isFruit(pairs, p) ? fruitPart(pairs, p, takenOf) : gain));
+}
+
 /**
  * The same with curtains along the axes of a turn.
  * @param across Each pair's way to the sun across curtains along u, and across those along v. [1]
@@ -237,7 +257,7 @@ export function turnedResponse(
 }
 
 /**
- * How each pair's excess answers to shade of any depth: the terms at a few shares of its own beam, from none to all.
+ * How each pair's excess answers to shade of any depth, of a fruit how much of the beam is left: the terms at a few shares of its own beam, from none to all.
  * Between them a cubic is within 1e-4 K of the leaf's own balance.
  */
 export interface ShadeAnswers {
@@ -258,6 +278,10 @@ export function shadeAnswers(targets: Targets, pairs: HarmPairs, leaves: LeafTab
     for (let p = pairs.firstOf[v]; p < pairs.firstOf[v + 1]; p++) {
       const [heat, sample] = [pairs.heat[p], pairs.sample[p]];
       const leaf = leaves[plant][heat];
+      if (leaf.isFruit) {
+        for (let n = 0; n < NODES; n++) nodes[p * ANSWERS_A_PAIR + n * TERMS] = (pairs.fruit.beam[p] * n) / (NODES - 1);
+        continue;
+      }
       for (let n = 0; n < NODES; n++) {
         const share = (shares[heat][sample] * n) / (NODES - 1);
         const atNone = leaf.at(sample, share, under[0][heat]) - limit;
@@ -311,7 +335,13 @@ function gainsOf(
   const once = new Float64Array(pairs.count);
   const bySky = new Float64Array(pairs.views.length);
   const crossings = [...new Set(steps.flat())];
+  const keptOf = (p: number, crossing: number) => terms[p * TERMS_A_PAIR + crossing * TERMS];
   for (let p = 0; p < pairs.count; p++) {
+    if (isFruit(pairs, p)) {
+      for (const [to, from] of steps) once[p] = Math.max(once[p], fruitGain(pairs, p, keptOf(p, from) - keptOf(p, to)));
+      bySky[pairs.view[p]] += pairs.excess[p] > 0 ? pairs.weight[p] * pairs.fruit.perSky[p] : 0;
+      continue;
+    }
     for (const [to, from] of steps)
       once[p] = Math.max(once[p], harmOfPair(pairs, terms, p, from, 0) - harmOfPair(pairs, terms, p, to, 0));
     let steepest = 0;
@@ -325,9 +355,13 @@ function gainsOf(
   return { once, bySky };
 }
 
-/** What a pair counts for with a crossing (an index of `CROSSINGS`) and so much of its sky hidden. [K·h/day] */
+/**
+ * What a pair counts for with a crossing (an index of `CROSSINGS`) and so much of its sky hidden; a fruit must be asked
+ * about in the order of its pairs, all of them. [K·h/day]
+ */
 export function harmOfPair(pairs: HarmPairs, terms: Float64Array, p: number, crossing: number, hidden: number): number {
   const at = p * TERMS_A_PAIR + crossing * TERMS;
+  if (isFruit(pairs, p)) return harmOfFruit(pairs, p, terms[at], hidden);
   const excess = terms[at] + hidden * (terms[at + 1] + hidden * terms[at + 2]);
   return excess > 0 ? pairs.weight[p] * excess : 0;
 }

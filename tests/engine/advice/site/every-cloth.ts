@@ -13,16 +13,18 @@ import { valueOf } from '../../load/yard-plan.ts';
 
 /** Every piece of cloth of a request's lattice that the rules allow, light and money aside. */
 export function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
+  const rules = yardRules(plan, request.maxHeight);
+  const hiding = hidingOf(plan, request.hideFrom);
+  return everyPlace(plan, request).filter((cloth) => rules.objections(cloth).length === 0 && hiding.isHidden(cloth));
+}
+
+/** Every piece of a request's lattice that can stand on its ground, whatever the rules say. */
+export function everyPlace(plan: Plan, request: SiteRequest): (Canopy | Screen)[] {
   const {
     lattice,
     request: { densities = [] },
   } = valueOf(askedOf(plan, request));
-  const rules = yardRules(plan, request.maxHeight);
-  const hiding = hidingOf(plan, request.hideFrom);
-  const allowed = (cloth: Canopy | Screen): boolean => {
-    const objections = rules.objections(cloth);
-    return objections !== 'ground' && objections.length === 0 && hiding.isHidden(cloth);
-  };
+  const rules = yardRules(plan);
   const all: (Canopy | Screen)[] = [];
   const sides: DropSide[] = ['front', 'back', 'left', 'right'];
   const sets = sides.flatMap((a, k) => [[a], ...sides.slice(k + 1).map((b) => [a, b])]);
@@ -62,13 +64,18 @@ export function everyCloth(plan: Plan, request: SiteRequest): (Canopy | Screen)[
       }
     }
   }
-  return all.filter(allowed);
+  return all.filter((cloth) => rules.objections(cloth) !== 'ground');
 }
 
-/** What each piece spares, ray by ray over the yard's points: no table, no bound. */
-export function scorerOf(plan: Plan): (cloth: Canopy | Screen) => number {
+/**
+ * What each piece spares, ray by ray over the yard's points: no table, no bound.
+ * @param suits whether a plant that a piece is too dense for counts for nothing
+ */
+export function scorerOf(plan: Plan, suits = false): (cloth: Canopy | Screen) => number {
   const targets = valueOf(targetsOf(plan));
   const leaves = leafTables(targets);
   const score = togetherScore(targets, harmPairsOf(targets, leaves, 0.98), leaves);
-  return (cloth) => score([cloth]).reduce((sum, each) => sum + each, 0);
+  const counts = (plant: number, { density }: Canopy | Screen) =>
+    !suits || density <= (targets.plants[plant].row.cloth?.[1] ?? 100) / 100 + 1e-9;
+  return (cloth) => score([cloth]).reduce((sum, each, plant) => sum + (counts(plant, cloth) ? each : 0), 0);
 }
