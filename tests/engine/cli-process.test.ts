@@ -55,6 +55,18 @@ describe('the command line as a process', () => {
     expect(JSON.parse(out)).toMatchObject({ at: [-1, 2], height: 0.5, date: '2027-01-21', inside: null });
   });
 
+  it('ends at once where a search is called off with Ctrl+C, nothing half told', async () => {
+    const child = spawn(process.execPath, ['--import', 'tsx', 'engine/cli.ts', 'site', 'demo'], {
+      cwd: new URL('../..', import.meta.url),
+    });
+    let out = '';
+    child.stdout.on('data', (chunk) => (out += chunk));
+    child.stderr.once('data', () => child.kill('SIGINT'));
+    // What a shell tells as 130.
+    const signal = await new Promise((resolve) => child.on('close', (_, by) => resolve(by)));
+    expect([signal, out]).toEqual(['SIGINT', '']);
+  });
+
   // Linux has a device that is always full; the shell's limit on the size of a file takes a part of the last write.
   it.runIf(existsSync('/dev/full'))('a full disk is said, with exit 2, also where a part was still taken', () => {
     const lost = { code: 2, err: expect.stringMatching(/^The result could not be written whole: [a-z ]+\.\n$/) };

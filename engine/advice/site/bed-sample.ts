@@ -13,11 +13,11 @@ export interface BedSample {
 const BED_POINTS = 24;
 
 /** A bed by at most about so many of its cells, each for the block of cells around it. */
-export function bedSample(plan: Plan, bed: Bed): BedSample[] {
+export function bedSample(plan: Plan, bed: Bed, most = BED_POINTS): BedSample[] {
   const places = bedPlaces(plan, bed);
   if ('point' in places) return [{ at: places.point, part: 1 }];
   const { grid, indices } = places;
-  const edge = Math.max(1, Math.ceil(Math.sqrt(indices.length / BED_POINTS)));
+  const edge = Math.max(1, Math.ceil(Math.sqrt(indices.length / most)));
   const blocks = new Map<string, number[]>();
   for (const index of indices) {
     const i = index % grid.columns;

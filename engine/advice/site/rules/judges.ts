@@ -25,6 +25,7 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
       if (objections === 'ground' || hiding.isHidden(cloth)) return objections;
       return [...objections, 'hidden'];
     },
+    isHidden: (cloth) => hiding.isHidden(cloth),
     isGlimpsed: (cloth) => hiding.isGlimpsed(cloth),
     lateObjections(cloth) {
       const fitted = cloth.map((one) => prices.fit(one));
@@ -35,9 +36,9 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
       return broken;
     },
     isKeptFrom(cloth) {
+      if (guard !== null && !guard.leavesEnough([cloth])) return true;
       const fitted = prices.fit(cloth);
-      if (fitted === null || (budget !== undefined && (fitted.cost ?? 0) > budget)) return true;
-      return guard !== null && !guard.leavesEnough([cloth]);
+      return fitted === null || (budget !== undefined && (fitted.cost ?? 0) > budget);
     },
     cost: (cloth) => moneyOf(cloth, prices.fit(cloth)),
     leastCost: (cloth) => moneyOf(cloth, prices.fitInTheOpen(cloth)),

@@ -19,6 +19,7 @@ export interface Judges {
    * too.
    */
   objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
+  isHidden(cloth: Canopy | Screen): boolean;
   /** Whether what is seen of it is little. */
   isGlimpsed(cloth: Canopy | Screen): boolean;
   /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
@@ -186,6 +187,9 @@ export class Contest {
 
   /** As the judges', but for how much is seen of what cannot matter. */
   private earlyObjections(cloth: Canopy | Screen, bound: number): 'ground' | readonly SiteRule[] {
+    // What is seen and cannot matter so is not asked about the ground, which is dearer.
+    const mayBeSeen = this.beatsWithout('hidden', bound) || this.beatsWithout('glimpsed', bound);
+    if (!mayBeSeen && !this.judges.isHidden(cloth)) return ['hidden'];
     const early = this.judges.objections(cloth);
     const isSeen = early.length === 1 && early[0] === 'hidden';
     return isSeen && this.beatsWithout('glimpsed', bound) && this.judges.isGlimpsed(cloth) ? ['glimpsed'] : early;

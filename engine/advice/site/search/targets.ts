@@ -66,6 +66,7 @@ export interface Targets {
 /**
  * Lays out where and when the plants are judged.
  * @param counts ids of the plants that count; left out: all
+ * @param bedPoints places of a bed, at most about
  * @returns or why a heat day cannot be made
  */
 export function targetsOf(
@@ -73,6 +74,7 @@ export function targetsOf(
   weather?: Weather,
   progress?: Progress,
   counts?: ReadonlySet<string>,
+  bedPoints?: number,
 ): Outcome<Targets> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
@@ -99,7 +101,7 @@ export function targetsOf(
   for (const [plant, { feature, worth }] of plants.entries()) {
     progress?.(plant / plants.length, 'the sun on the plants');
     if (!isCounted(feature)) continue;
-    for (const { at, own, part } of placesOf(plan, feature)) {
+    for (const { at, own, part } of placesOf(plan, feature, bedPoints)) {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
       const glows = walls.on(heats.value, at, own);
       points.push({
@@ -131,12 +133,12 @@ interface Place {
   readonly part: number;
 }
 
-function placesOf(plan: Plan, feature: PlantFeature): Place[] {
+function placesOf(plan: Plan, feature: PlantFeature, bedPoints?: number): Place[] {
   if (feature.kind !== 'bed') {
     const { points, own } = plantPoints(plan, feature);
     return points.map(({ point }) => ({ at: point, own, part: 1 / points.length }));
   }
-  return bedSample(plan, feature);
+  return bedSample(plan, feature, bedPoints);
 }
 
 function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: OwnCrown) => Float64Array {
