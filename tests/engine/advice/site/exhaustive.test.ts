@@ -102,7 +102,7 @@ function ruledPlan(seed: number): Plan {
   const row = (id: string, densest: number): PlantRow => ({
     ...TENDER,
     id,
-    minDLI: between(4, 28),
+    minDLI: random() < 0.5 ? between(5, 20) : between(28, 45),
     cloth: [20, densest],
   });
   const plan = smallPlan(seed);
@@ -192,7 +192,7 @@ describe('under budget, height, hidden, setback, keepout, light and density rule
       );
     }
     // Cloth was found in most yards, and each of the rules forbade some that would have spared more.
-    expect(found).toBeGreaterThan(70);
+    expect(found).toBeGreaterThan(40);
     for (const rule of RULES) expect(bound.get(rule) ?? 0, rule).toBeGreaterThan(3);
   });
 });
