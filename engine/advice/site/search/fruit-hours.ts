@@ -2,7 +2,6 @@
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
 import type { LeafDay } from '../../../load/leaf/leaf-day.ts';
 import { type Surroundings, underSky } from '../../../load/leaf/surroundings.ts';
-import type { HarmPairs } from './harm-pairs.ts';
 
 /** A pair as it is found, before all are laid out by columns. */
 export interface Row {
@@ -40,6 +39,15 @@ export interface FruitHours {
   readonly feltUntil: Int32Array;
   /** Room for the beam that is left under a cloth. */
   readonly left: Float64Array;
+}
+
+/** What of the harmful pairs is asked here. */
+interface FruitPairs {
+  readonly fruit: FruitHours;
+  /** What a kelvin of excess counts for; 0 where only later moments feel the pair's beam. */
+  readonly weight: Float64Array;
+  /** As the yard is. [K] */
+  readonly excess: Float64Array;
 }
 
 /** The pairs of a fruit at one point on one heat day: all whose sun it feels when it may be too hot. */
@@ -97,12 +105,12 @@ export function fruitHours(rows: readonly Row[]): FruitHours {
   };
 }
 
-export function isFruit({ fruit }: HarmPairs, p: number): boolean {
+export function isFruit({ fruit }: FruitPairs, p: number): boolean {
   return fruit.first[p] >= 0;
 }
 
 /** What a fruit's pair counts for when so much of its own beam is left; the pairs of its hour were asked before it. */
-export function harmOfFruit({ fruit, weight }: HarmPairs, p: number, beam: number, hidden: number): number {
+export function harmOfFruit({ fruit, weight }: FruitPairs, p: number, beam: number, hidden: number): number {
   const { left, first, perBeam, shaded, perSky } = fruit;
   left[p] = beam;
   if (weight[p] === 0) return 0;
@@ -116,7 +124,7 @@ export function harmOfFruit({ fruit, weight }: HarmPairs, p: number, beam: numbe
  * The most that taking so much of one pair's beam spares, whatever else is taken: what an hour spares is never more
  * than the sum over its pairs. [K·h/day]
  */
-export function fruitGain({ fruit, weight, excess }: HarmPairs, p: number, taken: number): number {
+export function fruitGain({ fruit, weight, excess }: FruitPairs, p: number, taken: number): number {
   let gain = 0;
   for (let k = p; k < fruit.feltUntil[p]; k++)
     if (fruit.first[k] <= p && excess[k] > 0) gain += weight[k] * Math.min(excess[k], fruit.perBeam[k] * taken);
@@ -127,7 +135,7 @@ export function fruitGain({ fruit, weight, excess }: HarmPairs, p: number, taken
  * A pair's part of what its hours are spared where beam is taken of all pairs: together no more than is spared.
  * @param takenOf beam that is taken of a pair [W·h/m²] [K·h/day]
  */
-export function fruitPart({ fruit, weight, excess }: HarmPairs, p: number, takenOf: (q: number) => number): number {
+export function fruitPart({ fruit, weight, excess }: FruitPairs, p: number, takenOf: (q: number) => number): number {
   const own = takenOf(p);
   let gain = 0;
   for (let k = p; k < fruit.feltUntil[p] && own > 0; k++) {
