@@ -31,7 +31,7 @@ export interface PotJudge {
 }
 
 /** A yard with the pot at some place, over the season and on the heatwave day. */
-export interface PotYard {
+interface PotYard {
   readonly yard: Yard;
   readonly pot: Plant;
   readonly heats: readonly HeatDay[];
