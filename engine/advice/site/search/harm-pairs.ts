@@ -257,7 +257,8 @@ export function turnedResponse(
 }
 
 /**
- * How each pair's excess answers to shade of any depth, of a fruit how much of the beam is left: the terms at a few shares of its own beam, from none to all.
+ * How each pair's excess answers to shade of any depth, of a fruit how much of the beam is left: the terms at a few
+ * shares of its own beam, from none to all.
  * Between them a cubic is within 1e-4 K of the leaf's own balance.
  */
 export interface ShadeAnswers {

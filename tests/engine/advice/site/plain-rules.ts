@@ -12,7 +12,8 @@ import { valueOf } from '../../load/yard-plan.ts';
 
 /**
  * The rules that cloth is searched under, as somebody who checks one piece with tape, eye and light meter would put
- * them: no table, no bound, nothing of the search. Of plans whose yard is a box from (0, 0) and whose walls are straight.
+ * them: no table, no bound, nothing of the search. Of plans whose yard is a box from (0, 0) and whose walls are
+ * straight.
  */
 export interface PlainRules {
   /** Of cloth and of what the person allows. [m] */
