@@ -118,6 +118,23 @@ test('at 320 px, and with text at 200 %, nothing is cut off sideways and nothing
       await expect.poll(() => squeezedParts(page), where).toEqual([]);
     }
   }
+  await page.evaluate(() => (document.documentElement.style.fontSize = ''));
+  const tabs = page.getByRole('navigation', { name: 'Stages' });
+  for (const viewport of [
+    { width: 320, height: 640 },
+    { width: 700, height: 450 },
+  ]) {
+    // Without a scroll every stage is in the window, and a wheel over them leaves the page where it is.
+    await page.setViewportSize(viewport);
+    for (const tab of await tabs.getByRole('button').all()) {
+      const box = await tab.boundingBox();
+      expect(box && box.x >= 0 && box.y >= 0 && box.x + box.width <= viewport.width).toBe(true);
+      expect(box!.y + box!.height).toBeLessThanOrEqual(viewport.height);
+    }
+    await tabs.hover();
+    await page.mouse.wheel(0, 2000);
+    expect(await page.evaluate(() => document.scrollingElement?.scrollTop)).toBe(0);
+  }
   await context.close();
 });
 
