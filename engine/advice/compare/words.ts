@@ -7,7 +7,7 @@ import { overBudgetNote } from '../../frame/work/note-words.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { seenWords } from '../sight/words.ts';
 import { standWords } from '../words/stands.ts';
-import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';
+import type { ChoiceCost, ComparedChoice, ComparedPlant, PlantStand } from './types.ts';
 
 /** What the yard without any choice is called. */
 export const TODAY = 'today';
@@ -35,9 +35,10 @@ export function bestSentence(plan: Plan, choices: readonly ComparedChoice[], ser
     free === undefined || free === best || shareOf(free) < HARDLY
       ? ''
       : ` ${calledIn(plan, free)} is free: ${percent(shareOf(free))} less.`;
-  return `${calledIn(plan, best)} helps most: ${percent(shareOf(best))} less heat damage to ${served
-    .map((id) => namedInside(plan, id))
-    .join(', ')}, ${isFree(best.cost) ? 'free' : `for ${priceWords(best.cost)}`}.${freely}`;
+  const who = listWords(served.map((id) => namedInside(plan, id)));
+  const money = isFree(best.cost) ? 'free' : `for ${priceWords(best.cost)}`;
+  const does = `helps most: ${percent(shareOf(best))} less heat damage to ${who}, ${money}`;
+  return `${calledIn(plan, best)} ${does}.${freely}`;
 }
 
 function shareOf({ effect }: ComparedChoice): number {
@@ -72,8 +73,10 @@ export function choiceSentences(plan: Plan, choice: ComparedChoice, served: read
 
 function effectSentence(plan: Plan, { name, effect, plants }: ComparedChoice, served: readonly string[]): string {
   if (effect === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+  const servesHere = (id: string, before: PlantStand, after: PlantStand): boolean =>
+    served.includes(id) && Math.abs((before.harm ?? 0) - (after.harm ?? 0)) >= HARDLY * (before.harm ?? 0);
   const told = plants.flatMap(({ id, before, after }) =>
-    before !== null && after !== null && (served.includes(id) || before.verdict !== after.verdict)
+    before !== null && after !== null && (servesHere(id, before, after) || before.verdict !== after.verdict)
       ? [standWords(namedInside(plan, id), before, after)]
       : [],
   );

@@ -1,6 +1,6 @@
 /** The one sentence with which the year opens, and the one with which a look back does. */
 import { dayWords } from '../../plan/dates.ts';
-import { nameOf } from '../../plan/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { ReviewResult } from '../review/types.ts';
 import type { SeasonResult } from '../year/season/types.ts';
@@ -25,7 +25,7 @@ export function reviewHeadline(plan: Plan, { years, damage }: Pick<ReviewResult,
   return noted === undefined
     ? 'Nothing to hold against each other yet: note the damage of each summer, also where there is none.'
     : shortEnough(
-        `One summer’s damage is noted: score ${nameOf(plan, noted.plant)} again after the next, and it can be told.`,
+        `One summer’s damage is noted: score ${namedInside(plan, noted.plant)} again after the next, and it can be told.`,
         'One summer’s damage is noted: score the same plants again after the next.',
       );
 }
