@@ -64,6 +64,9 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
   const what = [
     option.kind === 'several' ? 'several things' : `a ${option.kind}`,
     sizeWords(option),
+    ...(option.features.some((cloth) => cloth.kind === 'canopy' && cloth.onWall)
+      ? ['its back hung from the wall']
+      : []),
     ...cautionWords(option.cautions),
   ].join(', ');
   return (
