@@ -302,19 +302,24 @@ function moreBlocks({ together, living }: MoreForms, columns: number): string[] 
 }
 
 function livingBlock({ sentence, climbers, price, notes }: LivingScreen, columns: number): string {
-  const rows = climbers.map(({ name, summers, water }) => [
-    name,
-    ...summers.map(({ stops, effect }) => `${percent(stops)}, ${percent(effect)}`),
-    water,
-  ]);
+  const rows = climbers.map(({ name, summers }) => [name, ...summers.map(({ effect }) => percent(effect))]);
   const money =
     price === null ? '' : ` Roughly ${price.from} to ${price.to} ${price.currency}, trellis, posts and plants.`;
   return [
     wrapped(`${sentence}${money}`, columns),
-    table(columns, ['stops, takes off in summer', '1', '2', '3', '4', 'litres a week each'], rows, []),
-    ...climbers.map(({ name, leaves }) => wrapped(`- ${name}: ${leaves}.`, columns)),
+    table(columns, ['damage off, summer by summer', '1st', '2nd', '3rd', '4th'], rows, [1, 2, 3, 4]),
     ...notes.map((note) => wrapped(note, columns)),
   ].join('\n');
+}
+
+/** What each climber takes of the light and drinks, and where that is from. */
+function livingSources({ climbers, sources }: LivingScreen): string[] {
+  const each = climbers.map(
+    ({ name, leaves, water, summers }) =>
+      `${name}: ${leaves}; ${water} litres a week for each plant; it stops ` +
+      `${summers.map(({ stops }) => percent(stops)).join(', ')} of the light, summer by summer.`,
+  );
+  return [...each, sources];
 }
 
 /** Whose damage the table tells of. */
@@ -369,7 +374,7 @@ function sourcesText(result: SiteResult, { living }: MoreForms, request: VerbReq
   const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions);
   return [
     table(columns, ['', 'middle: x, y', 'turned', 'cloth', 'spared a day', 'payoff'], rows, [2, 3, 4, 5]),
-    ...[...result.notes, searchedWords(result), ...(living === null ? [] : [living.sources])].map((text) =>
+    ...[...result.notes, searchedWords(result), ...(living === null ? [] : livingSources(living))].map((text) =>
       wrapped(text, columns),
     ),
     `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
