@@ -88,10 +88,7 @@ function BeforeCarrying({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
     <Fold title="Before carrying">
       <Weight pot={chosen} />
       <ul>
-        <li>
-          A wet pot of 0.5 m (20 in) weighs over 60 kg (130 lb): a trolley or a second person. Let it dry, and lift with
-          the knees.
-        </li>
+        <li>A wet pot of 0.5 m (20 in) weighs over 60 kg (130 lb): two people. Let it dry; lift with the knees.</li>
         {cautionsFor(['heat']).map(({ id, text }) => (
           <li key={id}>{text}</li>
         ))}
