@@ -178,7 +178,7 @@ describe('the year of both demos', () => {
     ] as const;
     const [event] = eventsOfMove(dark, bright) ?? [];
     expect(event).toMatchObject({ features: ['lemon'], from: '2026-05-20' });
-    expect(event.advice[0].text).toMatch(/had \d+\.\d h of sun a day where it stood/);
+    expect(event.advice[0].text).toMatch(/had (\d+|\d*½) h of sun a day where it stood/);
     expect(eventsOfMove(bright, dark)).toEqual([]);
   });
 });
