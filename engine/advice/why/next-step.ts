@@ -72,7 +72,8 @@ function moveFirst(
   const stay = spots.find((spot) => spot.stay);
   if (stay === undefined || best === stay || best.spared <= 0 || best.standing === 'too dark')
     return { ok: true, value: { do: 'water', cost: 0, sentence: `No place suits it better. ${waterFirst(row)}` } };
-  const wrap = best.pot.roots.verdict === 'cooking' ? rootWords(best.pot.roots, units) : '';
+  const { roots } = best.pot;
+  const wrap = roots.verdict === 'cooking' ? ` There too its pot must be kept cool.${rootWords(roots, units)}` : '';
   const winter = winterBest?.isWanted === true ? ` In winter it stands best ${winterBest.where}.` : '';
   const sentence =
     `Move ${namedInside(plan, pot.id)} ${best.where}, ${formatDistance(best.metres, units)} away: free, and ` +
