@@ -220,7 +220,7 @@ describe('the command line', () => {
 
   it('a spot says what it is inside of', async () => {
     expect((await run(['spot', '-', '--at', '2,0', '--date', '07-21'], { input: SMALL })).out).toContain(
-      'It lies inside Railing.',
+      'It lies inside the railing.',
     );
   });
 

@@ -7,14 +7,6 @@ import type { ReportRequest } from '../../../../engine/output/report/types.ts';
 import { report } from '../../../../engine/output/verbs/report.ts';
 import { jsonOf, runLine } from './command-for-tests.ts';
 
-/** One run a line: the options are held against today in each. */
-const ran = new Map<string, ReturnType<typeof runLine>>();
-function ranOnce(line: string): ReturnType<typeof runLine> {
-  const run = ran.get(line) ?? runLine(line);
-  ran.set(line, run);
-  return run;
-}
-
 /** A coarse map, so that the page is quick. */
 function pageOf(plan: Plan, request: Partial<ReportRequest> = {}): string {
   const outcome = reportOf(plan, { units: 'metric', cell: 1, ...request });
@@ -23,7 +15,7 @@ function pageOf(plan: Plan, request: Partial<ReportRequest> = {}): string {
 }
 
 test.each(report.examples.filter((line) => !line.includes('--json')))('%s gives one whole page', async (line) => {
-  const { code, out, err } = await ranOnce(line);
+  const { code, out, err } = await runLine(line);
   expect(err.replaceAll(/^.*%: .*$/gm, '').trim()).toBe('');
   expect(code).toBe(0);
   expect(out.startsWith('<!doctype html>')).toBe(true);
@@ -44,6 +36,8 @@ test('its JSON carries verdicts, dates and the page', async () => {
 
 describe('the page', () => {
   const courtyard = demoPlan('courtyard');
+  /** Quicker: no option is held against it. */
+  const bare = { ...courtyard, options: [] };
   const page = pageOf({ ...courtyard, climate: { ...courtyard.climate, from: 'rough' } });
 
   it('needs nothing else: no script, no address, and its own policy refuses both', () => {
@@ -90,7 +84,7 @@ describe('the page', () => {
 
   it('says so where the climate is rough, and only there', () => {
     expect(page).toContain('Rough climate');
-    expect(pageOf({ ...courtyard, climate: { ...courtyard.climate, from: 'months' } })).not.toMatch(
+    expect(pageOf({ ...bare, climate: { ...courtyard.climate, from: 'months' } })).not.toMatch(
       /rough climate|class="rough"/i,
     );
   });
@@ -98,7 +92,7 @@ describe('the page', () => {
   it('keeps the place to itself unless asked', () => {
     const { latitude, longitude } = courtyard.site;
     for (const number of [latitude, longitude]) expect(page).not.toContain(String(Math.abs(number)));
-    expect(pageOf(courtyard, { withPlace: true })).toContain(`latitude ${latitude}°, longitude −${-longitude}°`);
+    expect(pageOf(bare, { withPlace: true })).toContain(`latitude ${latitude}°, longitude −${-longitude}°`);
   });
 
   it('keeps what a person typed as text', () => {
@@ -122,13 +116,13 @@ describe('the page', () => {
 });
 
 test('a canopy that stands is cut through with the plant that the low sun reaches', async () => {
-  const { out } = await ranOnce('report demo --option B --cell 1');
+  const { out } = await runLine('report demo --option B --cell 1');
   expect(out).toMatch(/cut through<\/h2><figure class="cut"><svg/);
-  expect((await ranOnce('report demo')).out).not.toContain('cut through');
+  expect((await runLine('report demo')).out).not.toContain('cut through');
 });
 
 test('it tells what was tried, the chosen one first and drawn, for the heatwave day and true to scale', async () => {
-  const { out } = await ranOnce('report demo --option B --cell 1');
+  const { out } = await runLine('report demo --option B --cell 1');
   expect(out).toContain('Chosen, and drawn here: B: A lower roof and a screen to the west.');
   const rows = [...out.matchAll(/<tr><td>(▶ )?([ABC]): /g)].map(([, chosen, id]) => [id, chosen !== undefined]);
   expect(rows).toEqual([
@@ -138,15 +132,17 @@ test('it tells what was tried, the chosen one first and drawn, for the heatwave 
   ]);
   expect(out).toContain('the map is for the heatwave day, 21 July 2026');
   expect(out).toContain('2 m, 20.0 mm on paper: 1 : 100');
-  expect((await ranOnce('report demo')).out).toContain('None of it is chosen yet');
+  expect((await runLine('report demo')).out).toContain('None of it is chosen yet');
 });
 
 test('the map of the season is named as such where it is asked for', () => {
-  expect(pageOf(demoPlan('courtyard'), { period: { kind: 'season' } })).toContain('the map is for the whole season');
+  expect(pageOf({ ...demoPlan('courtyard'), options: [] }, { period: { kind: 'season' } })).toContain(
+    'the map is for the whole season',
+  );
 });
 
 test('what is true of every cloth is said once on the page', async () => {
-  const { out } = await ranOnce('report demo --option B --cell 1');
+  const { out } = await runLine('report demo --option B --cell 1');
   expect(out.split('Put it up earlier if leaves bleach')).toHaveLength(2);
 });
 
