@@ -8,6 +8,7 @@ import { faultsOf } from './axe.ts';
 import { base, TWO_SUMMERS, withRoof } from '../engine/advice/review/two-summers.ts';
 import type { Case } from '../engine/advice/review/two-summers.ts';
 import { cautionsMissing, risksTold } from '../risky-words.ts';
+import { oneIn } from '../long.ts';
 import { SIZES, browserSession, openApp } from './harness.ts';
 
 const session = browserSession();
@@ -300,15 +301,14 @@ function typeSummers(page: Page, { scores, july }: Case): Promise<number> {
   );
 }
 
-test('all twenty pairs of summers, each typed into the page, are told as a careful neighbour would', async () => {
+test('pairs of summers, each typed into the page, are told as a careful neighbour would', async () => {
   const context = await session.context();
   const { page, complaints } = await openApp(context, session.site.address);
   const files = page.getByRole('button', { name: /Yard and files/ });
   const undo = page.getByRole('button', { name: /^Undo/ });
   let standing: Case['change'] | null = null;
-  for (const [, , says, entered] of TWO_SUMMERS.toSorted(
-    ([, , , a], [, , , b]) => Number(!!a.change) - Number(!!b.change),
-  )) {
+  const pairs = oneIn(4, TWO_SUMMERS).toSorted(([, , , a], [, , , b]) => Number(!!a.change) - Number(!!b.change));
+  for (const [, , says, entered] of pairs) {
     const { change = withRoof, scores } = entered;
     if (change !== standing) {
       const yard = planText(change(startNextYear(base)));
