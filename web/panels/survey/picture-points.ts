@@ -14,7 +14,8 @@ export interface Size {
 export function pixelAt(underlay: Underlay, size: Size, at: PlanPoint): readonly [number, number] | null {
   const [x, y] = turned(at, underlay.at, -lieOf(underlay).turn);
   const pixels = size.width / underlay.width;
-  const across = Math.round((x - underlay.at[0]) * pixels);
-  const down = Math.round(size.height - (y - underlay.at[1]) * pixels);
+  // A hair beside the edge rounds to −0, which is 0.
+  const across = Math.round((x - underlay.at[0]) * pixels) + 0;
+  const down = Math.round(size.height - (y - underlay.at[1]) * pixels) + 0;
   return across < 0 || down < 0 || across > size.width || down > size.height ? null : [across, down];
 }
