@@ -74,12 +74,7 @@ function hangings(plan: Plan, date: CivilDate): TomorrowTask[] {
 }
 
 function shading(plan: Plan, plant: TomorrowPlant, dawn: ClockTime, units: Units): TomorrowTask {
-  const waterMayDo = plant.verdict === 'at risk';
-  return {
-    at: dawn,
-    plants: [plant.plant],
-    advice: { basis: 'our estimate', text: shadeWords(plan, plant, waterMayDo, units) },
-  };
+  return { at: dawn, plants: [plant.plant], advice: { basis: 'our estimate', text: shadeWords(plan, plant, units) } };
 }
 
 function potWatering(
@@ -111,16 +106,14 @@ function goingIn(heat: HeatDay, timeZone: string, units: Units): TomorrowTask[] 
   return [{ at: hot.from, plants: [], advice: { basis: 'our estimate', text } }];
 }
 
-/**
- * Shade before that minute, from the side the sun comes from; water alone may do where only a thirsty leaf is at its
- * limit.
- */
-function shadeWords(
-  plan: Plan,
-  { plant, when, from, thirsty, watered, limit }: TomorrowPlant,
-  waterMayDo: boolean,
-  units: Units,
-): string {
+/** Whether water alone keeps a leaf under its limit: then nobody is sent to hang cloth, least over what is short of light. */
+function waterDoes({ verdict, watered, limit }: TomorrowPlant): boolean {
+  return verdict === 'at risk' && watered < limit;
+}
+
+/** Shade before that minute, from the side the sun comes from; only water where that does. */
+function shadeWords(plan: Plan, stands: TomorrowPlant, units: Units): string {
+  const { plant, verdict, when, from, thirsty, watered, limit } = stands;
   const name = namesInside(plan, [plant]);
   const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
   const most = formatHeatLimit(limit, units);
@@ -131,11 +124,17 @@ function shadeWords(
   const how = mobile ? `Carry ${name} into the shade, or hang cloth over it` : `Hang cloth or an umbrella over ${name}`;
   const spoken = (clock: string | undefined, otherwise: string) =>
     clock === undefined ? otherwise : formatClock(clock, units);
-  const what = `${how}; leave it so until ${spoken(when?.to, 'evening')}. From ${spoken(when?.from, 'noon')}`;
+  const begins = spoken(when?.from, 'noon');
+  if (!fruit && waterDoes(stands))
+    return (
+      `Keep ${name} well watered: from ${begins} a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, ` +
+      `its limit is ${most}; it gets by without cloth.`
+    );
+  const what = `${how}; leave it so until ${spoken(when?.to, 'evening')}. From ${begins}`;
   const why = fruit
     ? `the skin of its fruit reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
-    : waterMayDo
-      ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; well watered it gets by`
+    : verdict === 'at risk'
+      ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; water alone is a close call`
       : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;
   return `${what} ${why}.`;
 }

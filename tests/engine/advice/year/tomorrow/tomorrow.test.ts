@@ -26,16 +26,30 @@ describe('tomorrow', () => {
     for (const at of day) expect(at).toMatch(/^\d\d:\d\d$/);
   });
 
-  it('has each harmed plant in the shade before the minute on which its leaf reaches the limit, told as the reason', () => {
+  it('has each plant that water does not save in the shade before its leaf reaches the limit, told as the reason', () => {
     const harmed = hot.plants.filter(({ verdict }) => verdict === 'will burn' || verdict === 'at risk');
     expect(harmed.map(({ plant }) => plant)).toContain('hydrangea');
-    for (const { plant, when, thirsty, limit } of harmed) {
+    for (const { plant, when, thirsty, watered, limit } of harmed) {
       expect(thirsty).toBeGreaterThanOrEqual(limit);
-      const [shade] = hot.tasks.filter(
+      const [task] = hot.tasks.filter(
         ({ plants, advice }) => plants.includes(plant) && /shade|cloth/.test(advice.text) && plants.length === 1,
       );
-      expect(shade.at < when!.from).toBe(true);
-      expect(shade.advice.text).toContain(`From ${when!.from}`);
+      expect(task.at < when!.from).toBe(true);
+      const begins = watered >= limit ? `until ${when!.to}. From ${when!.from}` : `well watered: from ${when!.from}`;
+      expect(task.advice.text).toContain(begins);
+    }
+  });
+
+  it('hangs no cloth where water is enough, least over herbs that are short of light', () => {
+    const herbs = hot.plants.find(({ plant }) => plant === 'herbs')!;
+    expect(herbs.watered).toBeLessThan(herbs.limit);
+    const told = hot.tasks.filter(({ plants }) => plants.includes('herbs')).map(({ advice }) => advice.text);
+    expect(told.join(' ')).toContain('it gets by without cloth');
+    expect(told.join(' ')).not.toMatch(/Hang|Carry/);
+    // Nobody is told to get by on water that leaves a leaf over its limit.
+    for (const { plants, advice } of hot.tasks.filter((task) => /gets by/.test(task.advice.text))) {
+      const { watered, limit } = hot.plants.find(({ plant }) => plant === plants[0])!;
+      expect(watered, advice.text).toBeLessThan(limit);
     }
   });
 
