@@ -1,30 +1,15 @@
 import { cheaperFirst } from '../../advice/cheaper-first/cheaper-first.ts';
-import { type LadderStep, percent } from '../../advice/cheaper-first/step.ts';
-import {
-  addedWords,
-  adviceSentence,
-  freeWords,
-  moneyWords,
-  pricedWords,
-  roleWords,
-} from '../../advice/site/advice-words.ts';
-import type { LivingScreen } from '../../advice/site/living-screen.ts';
-import { type MoreForms, moreForms } from '../../advice/site/more-forms.ts';
+import { moreForms } from '../../advice/site/more-forms.ts';
 import { siteOf } from '../../advice/site/site.ts';
-import type { ClothSize, SiteOption, SiteRequest, SiteResult } from '../../advice/site/types.ts';
-import { countingWords, titleOf } from '../../advice/site/words.ts';
-import { standWords } from '../../advice/words/stands.ts';
+import type { ClothSize, SiteRequest } from '../../advice/site/types.ts';
 import { plantFeatures } from '../../load/verdict/planted.ts';
 import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { ROD_MEETS } from '../../frame/strength/grounds.ts';
-import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import { changeFeature, featureOf } from '../../plan/edit/edit-feature.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
-import { formatArea, formatLength, formatPerArea, parseLength, parseNumber, type Units } from '../../plan/units.ts';
+import { parseLength, parseNumber } from '../../plan/units.ts';
 import { hiddenText } from '../text/hidden-text.ts';
-import { table, wrapped } from '../text/plain-text.ts';
+import { type SitePage, siteSources, siteText } from '../text/site-text.ts';
 import {
   featuresGiven,
   hasFlag,
@@ -146,12 +131,6 @@ export const site: Verb = {
   run: runSite,
 };
 
-/** A plant that is spared less than this share of the whole is not listed. */
-const LISTED_FROM = 0.02;
-
-/** Tables are no wider. [characters] */
-const WIDEST = 100;
-
 const KINDS = { roof: 'roof', drops: 'roof with drops', screen: 'screen' } as const;
 
 function runSite(request: VerbRequest): VerbResult {
@@ -194,12 +173,13 @@ function runSite(request: VerbRequest): VerbResult {
   const moves = free.flatMap((step) => step.moves ?? []);
   const more = moreForms(plan, asked, moves, outcome.value, (done, what) => request.progress(0.7 + 0.3 * done, what));
   if (!more.ok) return more;
+  const on: SitePage = { plan: planOf(request), units: request.units, columns: request.page.columns };
   const value = { ...outcome.value, ...more.value, ladder: [...free, ...outcome.value.ladder] };
   return {
     ok: true,
     json: value,
-    text: siteText(outcome.value, free, more.value, request),
-    sources: sourcesText(outcome.value, more.value, request),
+    text: siteText(outcome.value, free, more.value, on),
+    sources: siteSources(outcome.value, more.value, on),
   };
 }
 
@@ -257,145 +237,4 @@ function heightsGiven(request: VerbRequest): number[] | undefined | string {
     heights.push(height);
   }
   return heights;
-}
-
-function siteText(result: SiteResult, free: readonly LadderStep[], more: MoreForms, request: VerbRequest): string {
-  const { units, page } = request;
-  const columns = Math.min(page.columns, WIDEST);
-  const line = (text: string) => wrapped(text, columns);
-  const { cost, gust, ...footing } = pricedWords(result, units);
-  const blocks = [
-    line(adviceSentence(planOf(request), result, free)),
-    ...(free.length > 0
-      ? [`First, without cloth, in the whole yard\n${free.map((step) => line(`- ${freeWords(step)}`)).join('\n')}`]
-      : []),
-  ];
-  if (result.options.length > 0) {
-    blocks.push(
-      `Then cloth\n${answersTable(result, columns, units)}\n${line(servedWords(planOf(request), result))}`,
-      result.options.map((option, k) => optionText(option, k, planOf(request), columns)).join('\n'),
-      [...(cost === '' ? [] : [cost]), footing.ground, gust].map(line).join('\n'),
-    );
-  }
-  blocks.push(...moreBlocks(more, columns));
-  const told = [
-    ...countingWords(planOf(request), result),
-    ...result.rules.filter(({ rule }) => rule !== 'density').map(({ sentence }) => sentence),
-  ];
-  if (told.length > 0) blocks.push(told.map(line).join('\n'));
-  const care = [
-    ...(result.options.length > 0 ? [SHORT_CAUTIONS.wind] : []),
-    ...(result.options.length + free.length > 0 ? [SHORT_CAUTIONS.heat] : []),
-    ...(free.some(({ id }) => id === 'clay') ? [SHORT_CAUTIONS.spray] : []),
-    ...(planOf(request).cautions ?? []).map(({ text }) => text),
-  ];
-  if (care.length > 0) blocks.push(line(care.join(' ')));
-  return `${blocks.join('\n\n')}\n`;
-}
-
-/** Answers that are no single cloth. */
-function moreBlocks({ together, living }: MoreForms, columns: number): string[] {
-  return [
-    ...(together === null ? [] : [wrapped(together.sentence, columns)]),
-    ...(living === null ? [] : [livingBlock(living, columns)]),
-  ];
-}
-
-function livingBlock({ sentence, climbers, price, notes }: LivingScreen, columns: number): string {
-  const rows = climbers.map(({ name, summers }) => [name, ...summers.map(({ effect }) => percent(effect))]);
-  const money =
-    price === null ? '' : ` Roughly ${price.from} to ${price.to} ${price.currency}, trellis, posts and plants.`;
-  return [
-    wrapped(`${sentence}${money}`, columns),
-    table(columns, ['damage off, summer by summer', '1st', '2nd', '3rd', '4th'], rows, [1, 2, 3, 4]),
-    ...notes.map((note) => wrapped(note, columns)),
-  ].join('\n');
-}
-
-/** What each climber takes of the light and drinks, and where that is from. */
-function livingSources({ climbers, sources }: LivingScreen): string[] {
-  const each = climbers.map(
-    ({ name, leaves, water, summers }) =>
-      `${name}: ${leaves}; ${water} litres a week for each plant; it stops ` +
-      `${summers.map(({ stops }) => percent(stops)).join(', ')} of the light, summer by summer.`,
-  );
-  return [...each, sources];
-}
-
-/** Whose damage the table tells of. */
-function servedWords(plan: Plan, { served }: SiteResult): string {
-  const together = served.length > 1 ? ', together' : '';
-  return `Damage off: of today’s heat damage to ${listWords(served.map((id) => namedInside(plan, id)))}${together}.`;
-}
-
-function answersTable(result: SiteResult, columns: number, units: Units): string {
-  const { options } = result;
-  return table(
-    columns,
-    ['', 'what', 'cloth', 'damage off', 'cost', 'adds'],
-    options.map((option, k) => [
-      String(k + 1),
-      `${roleWords(option.roles)}: ${titleOf(option, units)}`,
-      percent(option.density),
-      percent(option.effect),
-      moneyWords(option.cost, option.currency),
-      addedWords(option, options),
-    ]),
-    [2, 3, 4],
-  );
-}
-
-/** How the plants stand then, and what sun still comes. */
-function optionText(option: SiteOption, index: number, plan: Plan, columns: number): string {
-  const stand = option.plants
-    .filter(({ spared, tooDark }) => spared >= LISTED_FROM * option.spared || tooDark)
-    .map(({ id, before, after }) => standWords(namedInside(plan, id), before, after));
-  const [low] = option.plants.flatMap(({ lowSun }) => (lowSun ? [lowSun.sentence] : []));
-  return wrapped(
-    [`${index + 1}, ${option.where}: ${stand.join('; ')}.`, ...(low === undefined ? [] : [low]), ...option.notes].join(
-      ' ',
-    ),
-    columns,
-  );
-}
-
-/** What only those who want to check it need. */
-function sourcesText(result: SiteResult, { living }: MoreForms, request: VerbRequest): string {
-  const { units, page } = request;
-  const columns = Math.min(page.columns, WIDEST);
-  const rows = result.options.map((option, k) => [
-    String(k + 1),
-    option.center.map((each) => formatLength(each, units)).join(', '),
-    `${option.turn.toFixed(0)}°`,
-    formatArea(option.area, units),
-    `${option.spared.toFixed(1)} K·h`,
-    formatPerArea(option.payoff.perArea, 'K·h', units),
-  ]);
-  const cautions = cautionsFor(['wind', 'spray', 'heat'], planOf(request).cautions);
-  return [
-    table(columns, ['', 'middle: x, y', 'turned', 'cloth', 'spared a day', 'payoff'], rows, [2, 3, 4, 5]),
-    ...[...result.notes, searchedWords(result), ...(living === null ? [] : livingSources(living))].map((text) =>
-      wrapped(text, columns),
-    ),
-    `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
-  ].join('\n\n');
-}
-
-function searchedWords({ tried, bound, gap, proven }: SiteResult): string {
-  const count = (value: number) => value.toLocaleString('en');
-  const end = proven
-    ? 'none of them spares more than the first'
-    : `the best may be ${(100 * gap).toFixed(1)} % better at most`;
-  const between =
-    tried.between > 0
-      ? `Between these steps ${count(tried.between)} more places were tried round the best: what is found ` +
-        `there is not proven the best. `
-      : '';
-  return (
-    `Searched ${count(tried.candidates)} places in steps of ${tried.step} m and ${tried.turns} turns: ` +
-    `${count(tried.forbidden)} forbidden, ${count(tried.scored)} scored in full; ${end} ` +
-    `(bound ${bound.toFixed(1)} K·h a day). ${between}` +
-    `Harm is the leaf’s excess over its limit, summed over a hot day of ` +
-    `each month; beds were searched on samples of their cells, off by ${tried.bedSampleError.toFixed(2)} K·h at most.`
-  );
 }
