@@ -75,6 +75,7 @@ export {
   pointInRing,
   turned,
 } from './plan/geometry/shapes.ts';
+export { pointToMillimetre, toCentimetre, toMillimetre } from './plan/geometry/rounding.ts';
 export { pathStripes } from './plan/geometry/stripes.ts';
 export { trunkRadius } from './plan/geometry/trunk.ts';
 export { withOptions } from './plan/options.ts';

@@ -10,6 +10,7 @@ import { heightOfTop, heightOfTree, slopeFromTime } from '../../survey/height/he
 import { defaultPm } from '../../survey/known-by.ts';
 import { knownMonthOf, withKnownTemperatures } from '../../survey/climate/rough-climate.ts';
 import { type Blank, blanksOf } from './field-sheet.ts';
+import { toCentimetre } from '../../plan/geometry/rounding.ts';
 
 /** What was typed beside each blank, by the blank's id. An empty answer leaves its blank open. */
 export type Answers = Readonly<Record<string, string>>;
@@ -210,7 +211,7 @@ function readShadow(
         )
       : heightOfTop(slope.value, distance);
   return height.ok
-    ? found({ value: rounded(height.value.value), known: { by: 'shadow', pm: rounded(height.value.pm) } })
+    ? found({ value: toCentimetre(height.value.value), known: { by: 'shadow', pm: toCentimetre(height.value.pm) } })
     : height;
 }
 
@@ -225,9 +226,4 @@ function withNumber(plan: Plan, id: string, key: string, { value, known }: Read)
 
 function taped(value: number): Read {
   return { value, known: undefined };
-}
-
-/** To the centimetre: no shadow tells more. */
-function rounded(metres: number): number {
-  return Math.round(metres * 100) / 100;
 }

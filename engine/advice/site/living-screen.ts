@@ -20,6 +20,7 @@ import {
 import type { Progress } from './progress.ts';
 import { siteOf } from './site.ts';
 import type { SiteRequest, SiteResult } from './types.ts';
+import { toCentimetre } from '../../plan/geometry/rounding.ts';
 
 /** One climber on the trellis, summer by summer. */
 interface LivingYears {
@@ -156,8 +157,4 @@ function priceOf(plan: Plan, length: number): LivingScreen['price'] {
   const at = (end: 'from' | 'to'): number =>
     Math.round((length * TRELLIS_A_METRE[end] + plants * CLIMBER[end]) / 10) * 10;
   return { from: at('from'), to: at('to'), currency };
-}
-
-function toCentimetre(metres: number): number {
-  return Math.round(metres * 100) / 100;
 }

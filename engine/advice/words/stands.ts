@@ -8,8 +8,8 @@ export interface Standing {
 }
 
 /**
- * "the lemon pot from “will burn” to “at risk”"; of a verdict that stays, what is left: "less than half of the lemon
- * pot’s heat damage is left, but the hottest days still burn it".
+ * "the lemon pot from “will burn” to “at risk”"; of a verdict that stays, what is left: "less than half of the heat
+ * damage is left for the lemon pot, but on the hottest days the sun still burns".
  */
 export function standWords(name: string, before: Standing, after: Standing): string {
   if (before.verdict !== after.verdict) return `${name} from “${before.verdict}” to “${after.verdict}”`;

@@ -15,6 +15,7 @@ import { screenFrame } from './screen-frame.ts';
 import { ON_FEET } from '../strength/footings.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
+import { pointToMillimetre, toMillimetre } from '../../plan/geometry/rounding.ts';
 
 /** Measured numbers by the id of the sheet's `asBuilt` field; a field left out was not measured. [m] */
 export type AsBuiltNumbers = Readonly<Record<string, number>>;
@@ -171,8 +172,8 @@ function canopyAsBuilt(
   heights: readonly number[],
   units: Units,
 ): { feature: Canopy; remarks: string[] } {
-  const height = rounded((heights[0] + heights[1]) / 2);
-  const rise = rounded((heights[2] + heights[3]) / 2 - (heights[0] + heights[1]) / 2);
+  const height = toMillimetre((heights[0] + heights[1]) / 2);
+  const rise = toMillimetre((heights[2] + heights[3]) / 2 - (heights[0] + heights[1]) / 2);
   const level: Canopy = { ...canopy, height, ...(canopy.rise === undefined && rise === 0 ? {} : { rise }) };
   if (found === null) return { feature: level, remarks: [] };
   const { center, width, length, turnRad, worst } = bestRectangle(found);
@@ -182,9 +183,9 @@ function canopyAsBuilt(
   const turn = (Math.round(((turnRad * 180) / Math.PI + 360) * 100) / 100) % 360;
   const placed: Canopy = {
     ...level,
-    center: [rounded(center[0]), rounded(center[1])],
-    length: rounded(length),
-    width: rounded(width),
+    center: pointToMillimetre(center),
+    length: toMillimetre(length),
+    width: toMillimetre(width),
   };
   return {
     feature: { ...placed, ...(canopy.turn === undefined && turn === 0 ? {} : { turn }) },
@@ -197,10 +198,10 @@ function screenAsBuilt(
   found: readonly PlanPoint[] | null,
   heights: readonly number[],
 ): { feature: Screen; remarks: string[] } {
-  const height = rounded(mean(heights));
+  const height = toMillimetre(mean(heights));
   if (found === null) return { feature: { ...screen, height }, remarks: [] };
   const closes = screen.path.length > 3 && distance(screen.path[0], screen.path[screen.path.length - 1]) === 0;
-  const path = [...found, ...(closes ? [found[0]] : [])].map(([x, y]): PlanPoint => [rounded(x), rounded(y)]);
+  const path = [...found, ...(closes ? [found[0]] : [])].map(pointToMillimetre);
   return { feature: { ...screen, path, height }, remarks: [] };
 }
 
@@ -230,11 +231,6 @@ function changesOf(before: Canopy | Screen, after: Canopy | Screen, units: Units
 
 function refused(message: string): AsBuiltResult {
   return { ok: false, problems: [{ pointer: '/features', message, severity: 'error' }] };
-}
-
-function rounded(metres: number): number {
-  const value = Math.round(metres * PER_METRE) / PER_METRE;
-  return value === 0 ? 0 : value;
 }
 
 function mean(values: readonly number[]): number {

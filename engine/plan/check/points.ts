@@ -4,7 +4,8 @@ import { LIMITS, cellCount } from '../file/limits.ts';
 import { boundsOf, cleanPath, distance, onOneLine, openRing } from '../geometry/shapes.ts';
 import { selfMeeting } from '../geometry/turf.ts';
 import type { LineForm, OutlineForm, PathForm } from '../schema/form.ts';
-import { round, show } from '../schema/say.ts';
+import { toMillimetre } from '../geometry/rounding.ts';
+import { show } from '../schema/say.ts';
 import type { PlanPoint } from '../types.ts';
 import type { Spot } from './spot.ts';
 import { called, wrong } from './spot.ts';
@@ -62,7 +63,7 @@ function outlineFault(outline: readonly PlanPoint[], name: string): string | nul
   const meeting = selfMeeting(ring);
   return meeting === null
     ? null
-    : `${name} crosses or touches itself at [${round(meeting[0])}, ${round(meeting[1])}] m.`;
+    : `${name} crosses or touches itself at [${toMillimetre(meeting[0])}, ${toMillimetre(meeting[1])}] m.`;
 }
 
 /** A grid over the box of an outline must not be too large to work out. */

@@ -6,7 +6,7 @@ import { FEATURE, LEAST_BUILT } from '../schema/feature.ts';
 import type { Json, Keys } from '../schema/form.ts';
 import type { SoundKeys } from '../schema/held.ts';
 import { JOURNAL_ENTRY, PLAN, STOCK_TUBE, THIS_YEAR } from '../schema/plan.ts';
-import { round } from '../schema/say.ts';
+import { toMillimetre } from '../geometry/rounding.ts';
 import { CLIMATE_MONTH, SEASON } from '../schema/site.ts';
 import { checkReferences } from './references.ts';
 import type { It, Tell } from './spot.ts';
@@ -22,10 +22,10 @@ export const RULES: ReadonlyMap<Keys, Rule> = new Map([
     const { height } = cloth;
     const bottom = bottomOf(cloth);
     footBelowTop(tell, 'bottom', 'the cloth', bottom, height);
-    if (height !== undefined && height > bottom && round(height - bottom) < LEAST_BUILT)
+    if (height !== undefined && height > bottom && toMillimetre(height - bottom) < LEAST_BUILT)
       tell(
         ['height'],
-        `the cloth is only ${round(height - bottom)} m high; nobody can build less than ${LEAST_BUILT} m.`,
+        `the cloth is only ${toMillimetre(height - bottom)} m high; nobody can build less than ${LEAST_BUILT} m.`,
       );
     longEnough(cloth, tell);
   }),
@@ -94,7 +94,7 @@ function frontAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell): void {
   if (height === undefined || height + rise > 0) return;
   tell(
     ['rise'],
-    `with height ${height} m and rise ${rise} m the front edge would be at ${round(height + rise)} m, not above the ` +
+    `with height ${height} m and rise ${rise} m the front edge would be at ${toMillimetre(height + rise)} m, not above the ` +
       `ground.`,
   );
 }
@@ -111,7 +111,7 @@ function dropsAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell, subject: s
     if (depth > edge + 1e-9)
       tell(
         ['drops', index, 'depth'],
-        `the drop is ${depth} m deep, but its edge is only ${round(edge)} m high${lower}.`,
+        `the drop is ${depth} m deep, but its edge is only ${toMillimetre(edge)} m high${lower}.`,
         `${subject}, drop ${index + 1}`,
       );
   }
@@ -121,11 +121,11 @@ function dropsAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell, subject: s
 function longEnough({ path }: SoundKeys<typeof screen>, tell: Tell): void {
   const points = cleanPath(path ?? []);
   const straights = points.slice(1).map((point, k) => distance(points[k], point));
-  const short = straights.findIndex((straight) => round(straight) < LEAST_BUILT);
+  const short = straights.findIndex((straight) => toMillimetre(straight) < LEAST_BUILT);
   if (short >= 0)
     tell(
       ['path'],
-      `straight ${short + 1} of path is only ${round(straights[short])} m long; nobody can build less than ` +
+      `straight ${short + 1} of path is only ${toMillimetre(straights[short])} m long; nobody can build less than ` +
         `${LEAST_BUILT} m.`,
     );
 }

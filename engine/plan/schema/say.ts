@@ -59,8 +59,3 @@ export function eitherOf(words: readonly string[]): string {
   const quoted = words.map((word) => `"${word}"`);
   return quoted.length === 1 ? quoted[0] : `${quoted.slice(0, -1).join(', ')} or ${quoted[quoted.length - 1]}`;
 }
-
-/** To the millimetre, for sentences. */
-export function round(metres: number): number {
-  return Math.round(metres * 1000) / 1000;
-}

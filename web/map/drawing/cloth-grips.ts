@@ -1,4 +1,4 @@
-import { boundsOf, canopyEdge, formatLength, riseOf } from '../../../engine/index.ts';
+import { boundsOf, canopyEdge, formatLength, riseOf, toMillimetre } from '../../../engine/index.ts';
 import type {
   Canopy,
   Drop,
@@ -10,7 +10,7 @@ import type {
   Units,
 } from '../../../engine/index.ts';
 import { centreLine } from './outline.ts';
-import { DRAWING_GRID, toMillimetre } from './snap.ts';
+import { DRAWING_GRID } from './snap.ts';
 
 /**
  * Grips for what a plan cannot show: how high a cloth hangs, how it tilts, and what hangs from its edges. A metre on

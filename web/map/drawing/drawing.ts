@@ -1,5 +1,12 @@
 import { computed, effect, untracked } from '@preact/signals';
-import { addFeature, addToOption, freshId, moveInOption } from '../../../engine/index.ts';
+import {
+  addFeature,
+  addToOption,
+  freshId,
+  moveInOption,
+  pointToMillimetre,
+  toMillimetre,
+} from '../../../engine/index.ts';
 import type { Feature, FeatureChanges, Plan, PlanPoint } from '../../../engine/index.ts';
 import { readOut, say, toolHint } from '../../state/speech.ts';
 import { aside, selection, shownOptions, slipHeight, stage, tool } from '../../state/view.ts';
@@ -13,7 +20,7 @@ import { aim, crossHair, draft, held, reach, typingWanted } from './in-hand.ts';
 import { moveMeaning } from './move-meaning.ts';
 import { centreLine } from './outline.ts';
 import { askedPoint } from '../laid-on/overlays.ts';
-import { pointToMillimetre, snap, toMillimetre } from './snap.ts';
+import { snap } from './snap.ts';
 import type { Snapped } from './snap.ts';
 import { shapeOf, toolById } from './tools.ts';
 import type { ToolId } from './tools.ts';

@@ -6,15 +6,16 @@ import {
   insertCorner,
   moveCorner,
   moveFeature,
+  toMillimetre,
+  turned,
   turnFeature,
   turnOf,
-  turned,
 } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, Plan, PlanPoint } from '../../../engine/index.ts';
 import { clothBy, clothGrips } from './cloth-grips.ts';
 import type { ClothGrip } from './cloth-grips.ts';
 import { centreLine, footprint } from './outline.ts';
-import { DRAWING_GRID, toMillimetre } from './snap.ts';
+import { DRAWING_GRID } from './snap.ts';
 
 /** Stands for the yard's own edge where a feature's id is wanted. */
 export const YARD_EDGE = ' yard';

@@ -1,4 +1,4 @@
-import { distance } from '../../../engine/index.ts';
+import { distance, pointToMillimetre, toMillimetre } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 
 /** Where every drawn point lands unless it lands on something already drawn. [m] */
@@ -43,15 +43,6 @@ export function snap(raw: PlanPoint, to: SnapTo): Snapped {
 /** The nearest point of the drawing grid. */
 export function onGrid(point: PlanPoint): PlanPoint {
   return [gridded(point[0]), gridded(point[1])];
-}
-
-/** To the whole millimetre: what typed numbers and turned shapes keep. */
-export function toMillimetre(value: number): number {
-  return Math.round(value * 1000) / 1000 + 0;
-}
-
-export function pointToMillimetre(point: PlanPoint): PlanPoint {
-  return [toMillimetre(point[0]), toMillimetre(point[1])];
 }
 
 function gridded(value: number): number {

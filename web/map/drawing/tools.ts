@@ -1,7 +1,7 @@
+import { pointToMillimetre, toMillimetre } from '../../../engine/index.ts';
 import type { FeatureKind, PlanPoint } from '../../../engine/index.ts';
 import { FIELDS } from '../../common/fields.ts';
 import type { NumberField } from '../../common/fields.ts';
-import { pointToMillimetre, toMillimetre } from './snap.ts';
 
 /**
  * How a thing is put on paper: one point, a line of points, or an outline (by its corners, or as a rectangle by two).

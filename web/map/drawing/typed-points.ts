@@ -1,6 +1,5 @@
-import { distance, formatLength, parseLength } from '../../../engine/index.ts';
+import { distance, formatLength, parseLength, pointToMillimetre } from '../../../engine/index.ts';
 import type { Plan, PlanPoint } from '../../../engine/index.ts';
-import { pointToMillimetre } from './snap.ts';
 
 /** What a typed line of numbers becomes: points to draw next, or one sentence about what could not be read. */
 export type Typed =

@@ -1,3 +1,4 @@
+import { toCentimetre } from '../../../engine/index.ts';
 import type { Knowledge } from '../../../engine/index.ts';
 
 /** What holds where nothing is said. Our choice. [m] */
@@ -15,5 +16,5 @@ export const USUAL = {
 } as const;
 
 export function guess(pm: number): Knowledge {
-  return { by: 'guess', pm: Math.round(pm * 100) / 100 };
+  return { by: 'guess', pm: toCentimetre(pm) };
 }

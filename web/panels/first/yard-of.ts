@@ -6,6 +6,7 @@ import {
   parseLength,
   parseSide,
   parseTemperature,
+  toCentimetre,
 } from '../../../engine/index.ts';
 import type { Climate, JournalEntry, Plan, PlanPoint, Plant, Site, Units } from '../../../engine/index.ts';
 import type { Answers, StepName } from './answers.ts';
@@ -113,11 +114,11 @@ function plantOf(
   heightGuessed: boolean,
 ): Plant {
   const row = CATALOGUE.find(({ id }) => id === plant);
-  const spread = Math.round(Math.min(0.7 * height, across / 3, deep / 3) * 100) / 100;
+  const spread = toCentimetre(Math.min(0.7 * height, across / 3, deep / 3));
   // In a corner a plant stands clear of the wall by half its width.
   const clear = USUAL.wallThickness + spread / 2 + 0.2;
   const along = (third: number, length: number): number =>
-    Math.round((third === 0 ? clear : third === 2 ? length - clear : length / 2) * 100) / 100;
+    toCentimetre(third === 0 ? clear : third === 2 ? length - clear : length / 2);
   const name = `${row ? row.name : 'Plant'}${pot ? ' in a pot' : ''}`;
   return {
     id: 'plant',

@@ -6,6 +6,7 @@ import {
   middleOf,
   moveInOption,
   removeOption,
+  toCentimetre,
   upBearingOf,
   withOptions,
 } from '../../../engine/index.ts';
@@ -94,7 +95,7 @@ export function putFirstCloth(kind: 'canopy' | 'screen'): void {
   const at: PlanPoint =
     worst?.at ?? middleOf({ id: '', kind: 'keepout', outline: plan.value.site.boundary, blocks: [] });
   if (kind === 'canopy') {
-    const height = Math.max(FIRST.leastHeight, rounded((worst?.height ?? 0) + FIRST.overPlant));
+    const height = Math.max(FIRST.leastHeight, toCentimetre((worst?.height ?? 0) + FIRST.overPlant));
     const roof: Canopy = {
       id: 'canopy',
       kind: 'canopy',
@@ -110,8 +111,8 @@ export function putFirstCloth(kind: 'canopy' | 'screen'): void {
   const [dx, dy] = [Math.sin(bearing), Math.cos(bearing)];
   const away = FIRST.screenAway + (feature?.kind === 'plant' ? feature.spread / 2 : 0.5);
   const end = (along: number): PlanPoint => [
-    rounded(at[0] + away * dx - along * dy),
-    rounded(at[1] + away * dy + along * dx),
+    toCentimetre(at[0] + away * dx - along * dy),
+    toCentimetre(at[1] + away * dy + along * dx),
   ];
   const screen: Screen = {
     id: 'screen',
@@ -128,7 +129,7 @@ function withinYard(at: PlanPoint): PlanPoint {
   const fit = (axis: 0 | 1): number => {
     const along = plan.value.site.boundary.map((corner) => corner[axis]);
     const [low, high] = [Math.min(...along) + FIRST.side / 2, Math.max(...along) - FIRST.side / 2];
-    return rounded(low > high ? (low + high) / 2 : Math.min(high, Math.max(low, at[axis])));
+    return toCentimetre(low > high ? (low + high) / 2 : Math.min(high, Math.max(low, at[axis])));
   };
   return [fit(0), fit(1)];
 }
@@ -160,8 +161,4 @@ export function drop(option: YardOption): void {
   if (!commitEdit(`Delete option ${option.id}`, removeOption(plan.value, option.id))) return;
   openTheOption(null);
   say(`Deleted option ${option.id}. Undo brings it back.`);
-}
-
-function rounded(metres: number): number {
-  return Math.round(metres * 100) / 100;
 }

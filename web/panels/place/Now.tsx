@@ -1,3 +1,4 @@
+import { pointToMillimetre } from '../../../engine/index.ts';
 import { useEffect } from 'preact/hooks';
 import type { FeatureOf } from '../../../engine/index.ts';
 import { coordinateField, withCoordinate } from '../parts/feature/place-fields.ts';
@@ -56,14 +57,10 @@ export function Now({ pot }: { readonly pot: FeatureOf<'plant'> }) {
                 onChange={(value) => (tryThere(pot.id, withCoordinate(at, axis, value ?? 0), 'now'), null)}
               />
             ))}
-            <NudgePad onNudge={([dx, dy]) => tryThere(pot.id, [rounded(at[0] + dx), rounded(at[1] + dy)], 'merge')} />
+            <NudgePad onNudge={([dx, dy]) => tryThere(pot.id, pointToMillimetre([at[0] + dx, at[1] + dy]), 'merge')} />
           </div>
         )}
       </details>
     </section>
   );
-}
-
-function rounded(metres: number): number {
-  return Math.round(metres * 1000) / 1000;
 }

@@ -8,6 +8,7 @@ import {
   parseNumber,
   setHow,
   shownName,
+  toCentimetre,
 } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Finding, KnownBy, ShadowSeen } from '../../../engine/index.ts';
 import type { ValueOf } from '../../state/ask.ts';
@@ -250,10 +251,10 @@ function Found({ finding: { value, notes }, way, id }: FoundProps) {
   const shown = `${formatLength(value.value, units.value)} ± ${formatLength(value.pm, units.value)}`;
   function take(): void {
     if (id === undefined) return;
-    const height = Math.round(value.value * 100) / 100;
+    const height = toCentimetre(value.value);
     const next = setHow(changeFeature(plan.value, id, { height }), id, 'height', {
       by: KNOWN[way],
-      pm: Math.max(0.01, Math.round(value.pm * 100) / 100),
+      pm: Math.max(0.01, toCentimetre(value.pm)),
     });
     if (commitEdit(`Set the height of ${name}`, next)) say(`${name} is ${formatLength(height, units.value)} high now.`);
   }

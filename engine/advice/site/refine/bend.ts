@@ -1,6 +1,6 @@
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import type { PlanPoint, Screen } from '../../../plan/types.ts';
-import { toMillimetres } from './moves.ts';
+import { millimetresInward } from './moves.ts';
 
 /** Where a screen is bent, as shares of its length. */
 const BENDS = [1 / 3, 1 / 2, 2 / 3] as const;
@@ -18,8 +18,8 @@ export function bentFrom(screen: Screen): Screen[] {
   return BENDS.flatMap((share) => {
     const corner = along(share);
     return [90, -90].flatMap((turn): Screen[] => [
-      { ...screen, path: [a, corner, toMillimetres(turned(b, corner, turn), corner)] },
-      { ...screen, path: [toMillimetres(turned(a, corner, turn), corner), corner, b] },
+      { ...screen, path: [a, corner, millimetresInward(turned(b, corner, turn), corner)] },
+      { ...screen, path: [millimetresInward(turned(a, corner, turn), corner), corner, b] },
     ]);
   });
 }

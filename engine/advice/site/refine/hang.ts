@@ -1,5 +1,6 @@
 import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
-import { cleanPath, distance, openRing } from '../../../plan/geometry/shapes.ts';
+import { cleanPath, distance, openRing, signedArea } from '../../../plan/geometry/shapes.ts';
+import { pointToMillimetre } from '../../../plan/geometry/rounding.ts';
 import type { Canopy, Plan, PlanPoint } from '../../../plan/types.ts';
 
 /** A straight face of a wall or building from which cloth may hang. */
@@ -42,10 +43,10 @@ function onFace(roof: Canopy, { from, along, out, length: wall, top }: Face, len
   if (away <= 0 || away > NEAR || at < 0 || at > wall || width > wall || height < roof.height - 0.5) return [];
   const middle = Math.min(wall - width / 2, Math.max(width / 2, at));
   const reach = STAND_OFF + length / 2;
-  const center: PlanPoint = [
-    rounded(from[0] + middle * along[0] + reach * out[0]),
-    rounded(from[1] + middle * along[1] + reach * out[1]),
-  ];
+  const center = pointToMillimetre([
+    from[0] + middle * along[0] + reach * out[0],
+    from[1] + middle * along[1] + reach * out[1],
+  ]);
   const turn = ((Math.atan2(out[0], out[1]) * 180) / Math.PI + 360) % 360;
   return [{ ...roof, center, length, width, height, turn, onWall: true }];
 }
@@ -72,16 +73,4 @@ function faceOf(from: PlanPoint, to: PlanPoint, side: number, off: number, top: 
   const along: PlanPoint = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
   const out: PlanPoint = [side * along[1], -side * along[0]];
   return { from: [from[0] + off * out[0], from[1] + off * out[1]], along, out, length, top };
-}
-
-function signedArea(ring: readonly PlanPoint[]): number {
-  return ring.reduce((sum, [x, y], k) => {
-    const [nx, ny] = ring[(k + 1) % ring.length];
-    return sum + x * ny - nx * y;
-  }, 0);
-}
-
-/** To the millimetre. */
-function rounded(metres: number): number {
-  return Math.round(metres * 1000) / 1000;
 }

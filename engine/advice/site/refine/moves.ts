@@ -1,6 +1,7 @@
 import { bottomOf, turnOf } from '../../../plan/defaults.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
+import { toCentimetre } from '../../../plan/geometry/rounding.ts';
 
 /** What may change of a cloth besides its place and turn. */
 export interface Freedom {
@@ -62,7 +63,7 @@ function turnedBy(cloth: Canopy | Screen, degrees: number): Canopy | Screen {
   const middle = middleOf(cloth.path);
   return {
     ...cloth,
-    path: cloth.path.map((at) => toMillimetres(turned(at, middle, degrees), middle)),
+    path: cloth.path.map((at) => millimetresInward(turned(at, middle, degrees), middle)),
   };
 }
 
@@ -89,7 +90,7 @@ function longer(cloth: Canopy | Screen, by: number): Canopy | Screen | null {
   const middle = middleOf(path);
   return {
     ...cloth,
-    path: path.map((end) => toMillimetres(stretched(end, middle, (long + by) / long), middle)),
+    path: path.map((end) => millimetresInward(stretched(end, middle, (long + by) / long), middle)),
     height: toCentimetre(bottom + high),
   };
 }
@@ -111,7 +112,7 @@ function bentFurther(cloth: Canopy | Screen, by: number): Screen | null {
   const [one, other] = [distance(a, corner), distance(corner, b)];
   if (Math.min(one + by, other - by) < LEAST_SIDE / 1.5) return null;
   const leg = (end: PlanPoint, length: number, now: number): PlanPoint =>
-    toMillimetres(stretched(end, corner, length / now), corner);
+    millimetresInward(stretched(end, corner, length / now), corner);
   return { ...cloth, path: [leg(a, one + by, one), corner, leg(b, other - by, other)] };
 }
 
@@ -120,7 +121,7 @@ function stretched([x, y]: PlanPoint, from: PlanPoint, by: number): PlanPoint {
 }
 
 /** To the millimetre, and never further from a point: rounding must not ask for more cloth, tube or money. */
-export function toMillimetres([x, y]: PlanPoint, from: PlanPoint): PlanPoint {
+export function millimetresInward([x, y]: PlanPoint, from: PlanPoint): PlanPoint {
   const inwards = (value: number, start: number): number =>
     (value > start ? Math.floor(value * 1000 + ROUNDING) : Math.ceil(value * 1000 - ROUNDING)) / 1000;
   return [inwards(x, from[0]), inwards(y, from[1])];
@@ -134,10 +135,6 @@ function bearingOf({ path }: Screen): number {
 function middleOf(path: readonly PlanPoint[]): PlanPoint {
   const [a, b] = [path[0], path[path.length - 1]];
   return [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
-}
-
-function toCentimetre(metres: number): number {
-  return Math.round(metres * 100) / 100;
 }
 
 /** 0.1 + 0.2 is 0.3. */

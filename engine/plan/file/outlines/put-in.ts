@@ -7,6 +7,7 @@ import { planText } from '../serialize.ts';
 import { dxfOutlines } from './dxf.ts';
 import { geoJsonOutlines } from './geo-json.ts';
 import type { Outline, OutlineKind } from './types.ts';
+import { toMillimetre } from '../../geometry/rounding.ts';
 
 /** A drawing that lies farther from the yard than this has an origin of its own. [m] */
 const FAR = 1000;
@@ -72,13 +73,13 @@ function placed(
   const to: PlanPoint | null = corner ?? (far ? [yard.minX, yard.minY] : null);
   if (to === null) return { moved: outlines, far };
   const [dx, dy] = [to[0] - drawn.minX, to[1] - drawn.minY];
-  const move = ([x, y]: PlanPoint): PlanPoint => [millimetre(x + dx), millimetre(y + dy)];
+  const move = ([x, y]: PlanPoint): PlanPoint => [toMillimetre(x + dx), toMillimetre(y + dy)];
   return { moved: outlines.map((outline) => ({ ...outline, points: outline.points.map(move) })), far };
 }
 
 /** To the millimetre, without corners said twice; a line that ends where it began is closed. */
 function clean({ name, points, closed }: Outline): Outline {
-  const rounded = points.map(([x, y]): PlanPoint => [millimetre(x), millimetre(y)]);
+  const rounded = points.map(([x, y]): PlanPoint => [toMillimetre(x), toMillimetre(y)]);
   const once = rounded.filter((point, k) => k === 0 || distance(point, rounded[k - 1]) > 0);
   const meets = once.length > 3 && distance(once[0], once[once.length - 1]) === 0;
   return { name, points: meets ? once.slice(0, -1) : once, closed: (closed || meets) && once.length > 2 };
@@ -102,9 +103,4 @@ function featureOf(plan: Plan, { name, points, closed }: Outline, kind: OutlineK
 
 function refused(message: string): PutIn {
   return { ok: false, problems: [{ pointer: '', message, severity: 'error' }] };
-}
-
-function millimetre(metres: number): number {
-  const value = Math.round(metres * 1000) / 1000;
-  return value === 0 ? 0 : value;
 }

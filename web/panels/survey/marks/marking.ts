@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import { changeFeature, setHow, setPartHow, setSite } from '../../../../engine/index.ts';
+import { changeFeature, setHow, setPartHow, setSite, toCentimetre } from '../../../../engine/index.ts';
 import type { Feature, Plan, ShadowCure, ShadowMark } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { liveAnswer } from '../../../state/live.ts';
@@ -65,7 +65,7 @@ function corrected(before: Plan, { what, feature, to }: ShadowCure): Plan {
   if (what === 'north')
     return setPartHow(setSite(before, { upBearing: Math.round(to * 10) / 10 }), 'site', 'upBearing', { by: 'shadow' });
   if (feature === null) return before;
-  return setHow(changeFeature(before, feature, { height: Math.round(to * 100) / 100 }), feature, 'height', {
+  return setHow(changeFeature(before, feature, { height: toCentimetre(to) }), feature, 'height', {
     by: 'shadow',
   });
 }
