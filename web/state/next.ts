@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { namedInside, nameOf } from '../../engine/index.ts';
+import { namedInside } from '../../engine/index.ts';
 import type { Live } from './live.ts';
 import { isStale } from './live.ts';
 import type { Progress } from './ask.ts';
@@ -93,7 +93,10 @@ function generalNext(current: Plan, live: Live<'load'>, at: Stage): NextThing | 
     plants.find(({ verdict }) => verdict === 'will burn') ?? plants.find(({ verdict }) => verdict === 'at risk');
   if (burning && at === 'heat') return cureOf(current, burning.id);
   if (burning)
-    return { text: `See what the sun does to ${nameOf(current, burning.id)}.`, run: () => show(burning.id, 'heat') };
+    return {
+      text: `See what the sun does to ${namedInside(current, burning.id)}.`,
+      run: () => show(burning.id, 'heat'),
+    };
   return measure ?? null;
 }
 

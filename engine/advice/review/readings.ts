@@ -16,6 +16,7 @@ import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { instantOf } from '../../sun/zone.ts';
 import type { ReadingCheck } from './types.ts';
 import { nearestOfEight } from '../why/side.ts';
+import { withoutCloth } from '../../plan/without-cloth.ts';
 
 /** Where a reading names no plant: a leaf of this width at this height. [m] */
 const ANY_LEAF_WIDTH = 0.05;
@@ -48,8 +49,7 @@ export function checkReadings(
   const cases = new Map<string, LeafCase>();
   const left: string[] = [];
   const drawn = readYard(plan, stepMinutes);
-  const features = plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen');
-  const clothless = readYard({ ...plan, features }, stepMinutes);
+  const clothless = readYard(withoutCloth(plan), stepMinutes);
   for (const reading of readings) {
     const leaf = leafRead(plan, reading, drawn, clothless);
     if ('isLeft' in leaf) {

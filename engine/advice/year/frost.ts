@@ -13,6 +13,7 @@ import { dayLight } from '../words/plant-light.ts';
 import { frostHelp } from './frost-help.ts';
 import type { FrostAdvice, FrostPlant } from './frost-types.ts';
 import { frostWords } from './frost-words.ts';
+import { withoutCloth } from '../../plan/without-cloth.ts';
 
 /**
  * A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol.
@@ -103,13 +104,11 @@ function winterLight(plan: Plan, date: CivilDate) {
   const months = plan.climate.months.some((row) => row.month === month)
     ? plan.climate.months
     : [...plan.climate.months, { month, high: 15, low: 5 }];
-  const features = plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen');
   const year = yearOf(date);
   const clear = months.map((row) => (row.month === month ? { ...row, sunshine: 1, sunshineAfternoon: 1 } : row));
   return dayLight(
     {
-      ...plan,
-      features,
+      ...withoutCloth(plan),
       season: { ...plan.season, year, from: date.slice(5), to: date.slice(5) },
       climate: { ...plan.climate, months: clear },
     },

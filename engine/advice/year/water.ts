@@ -14,6 +14,7 @@ import type { Weather } from '../../sun/weather.ts';
 import { type DayLight, dayLight } from '../words/plant-light.ts';
 import { adjustedCoefficient, tabledCoefficient } from './crop-coefficients.ts';
 import { type FaoDay, referenceEvapotranspiration, saturation, windAtTwoMetres } from './water-fao56.ts';
+import { withoutCloth } from '../../plan/without-cloth.ts';
 
 /** The true need is from so much less to so much more than the tables say. Our choice. */
 const COEFFICIENT_PM = 0.2;
@@ -113,11 +114,6 @@ function dayOfYard(plan: Plan, period: Period, weather?: Weather): Outcome<DayOf
   const wind = LEAF_WIND_SHARE[shelterOf(plan).shelter] / LEAF_WIND_SHARE.open;
   const fao = faoDay(plan, now.value, weather);
   return { ok: true, value: { isHeatwave: period.kind === 'heatwave', now: now.value, bare: bare.value, fao, wind } };
-}
-
-function withoutCloth(plan: Plan): Plan {
-  const features = plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen');
-  return features.length === plan.features.length ? plan : { ...plan, features };
 }
 
 function waterDay(plan: Plan, feature: PlantFeature, day: DayOfYard): WaterDay {

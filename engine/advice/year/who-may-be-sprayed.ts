@@ -8,6 +8,7 @@ import { seasonMonths } from '../../sun/season.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { dayLight } from '../words/plant-light.ts';
 import { isInFlower } from './bloom.ts';
+import { withoutCloth } from '../../plan/without-cloth.ts';
 
 const EATEN_LEAVES: readonly string[] = ['lettuce', 'spinach', 'chard', 'kale', 'cabbage', 'amaranth', 'leafy'];
 /** A cloth that takes more of a plant's light shades it. */
@@ -34,9 +35,8 @@ export function clayRefusals(plan: Plan, weather?: Weather): Outcome<ReadonlyMap
   if (!months.ok) return months;
   const now = dayLight(plan, { kind: 'season' }, weather);
   if (!now.ok) return now;
-  const features = plan.features.filter(({ kind }) => kind !== 'canopy' && kind !== 'screen');
-  const bare =
-    features.length === plan.features.length ? now : dayLight({ ...plan, features }, { kind: 'season' }, weather);
+  const clothless = withoutCloth(plan);
+  const bare = clothless === plan ? now : dayLight(clothless, { kind: 'season' }, weather);
   if (!bare.ok) return bare;
   const refused = plantFeatures(plan).flatMap((feature): [string, string][] => {
     const row = rowOf(plan, feature);

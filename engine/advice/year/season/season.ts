@@ -18,6 +18,7 @@ import { stretchAbove, withWidenedSeason } from './span.ts';
 import type { Newcomer, SeasonResult } from './types.ts';
 import { withUsualHeat } from './usual-heat.ts';
 import { waterOf } from '../water.ts';
+import { withoutCloth } from '../../../plan/without-cloth.ts';
 
 /** @returns the advice of a year around the plan's season, or what the plan lacks for it */
 export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
@@ -37,8 +38,13 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
   if (!harms.ok) return harms;
   const cloth = clothSeasons(plan, wide.value, harms.value, weather);
   if (!cloth.ok) return cloth;
-  const usual = harmOf(withUsualHeat(wide.value), weather);
+  const year = withUsualHeat(wide.value);
+  const usual = harmOf(year, weather);
   if (!usual.ok) return usual;
+  // When heat comes is the weather's matter: cloth neither puts it off nor makes it last.
+  const clothless = withoutCloth(year);
+  const heat = clothless === year ? usual : harmOf(clothless, weather);
+  if (!heat.ok) return heat;
   // Verdicts are the heatwave day's in any case.
   const loads = plantLoadsOf(plan, { period: { kind: 'heatwave' }, weather });
   if (!loads.ok) return loads;
@@ -54,7 +60,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
     water: water.value,
     frost: frost.value,
     newcomers: newcomersOf(plan, span.first, span.last, loads.value),
-    heat: heatTime(usual.value, heatDates, span),
+    heat: heatTime(heat.value, heatDates, span),
   };
   const events = eventsOf(plan, parts);
   const rough = isRough(plan, weather);

@@ -134,6 +134,15 @@ describe('the year of both demos', () => {
     expect(years.courtyard.events.find(({ kind }) => kind === 'heat')!.from < '2026-07-01').toBe(true);
   });
 
+  test('cloth neither puts the heat off nor makes it last: the same dates with every option as with none', () => {
+    const heatOf = ({ events }: ReturnType<typeof seasonIn>) => {
+      const { from, to } = events.find(({ kind }) => kind === 'heat')!;
+      return [from, to];
+    };
+    const bare = heatOf(seasonIn(demoPlan('courtyard')));
+    for (const option of ['A', 'B']) expect(heatOf(seasonIn(tried('courtyard', option)))).toEqual(bare);
+  });
+
   test('where the months before or after are not known, the cloth’s dates say so in the calendar too', () => {
     const titles = years.lane.events.map(({ title }) => title);
     expect(titles).toContain('Cloth up at the latest: the thin roof over the raspberries');
