@@ -34,12 +34,14 @@ const PARTS = [
   [1 / 4, 'a quarter less heat damage'],
 ] as const;
 /** A share this near to a part is told as it. */
-const NEAR = 0.04;
+const NEAR = 0.05;
 
 /** "two thirds less heat damage": what is spared, as one would say it, else to the tenth. @param spared 0 to 1 */
 export function lessDamage(spared: number): string {
-  const part = PARTS.find(([each]) => Math.abs(spared - each) <= NEAR);
-  return part ? part[1] : `about ${Math.max(5, Math.round(spared * 10) * 10)} % less heat damage`;
+  const [part, words] = PARTS.toSorted(([a], [b]) => Math.abs(spared - a) - Math.abs(spared - b))[0];
+  return Math.abs(spared - part) <= NEAR
+    ? words
+    : `about ${Math.max(5, Math.round(spared * 10) * 10)} % less heat damage`;
 }
 
 /** "four": small numbers as words, others as figures. */
