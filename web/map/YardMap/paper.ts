@@ -2,6 +2,7 @@ import { effect } from '@preact/signals';
 import type { Signal } from '@preact/signals';
 import type { Map as LeafletMap } from 'leaflet';
 import type { PlanPoint } from '../../../engine/index.ts';
+import { heat } from '../../state/results.ts';
 import { selection, stage } from '../../state/view.ts';
 import { shownPlan } from '../../state/yard.ts';
 import { drawnPlan } from '../drawing/drawn-plan.ts';
@@ -90,8 +91,8 @@ function keepNamesApart(map: LeafletMap, pixels: Signal<number>): { place(): voi
   };
   map.on('moveend resize', place);
   const stop = effect(() => {
-    // What else has words on the paper, or lies over it.
-    void [numberedMarks.value, contourLines.value, hiddenHeightLines.value, stage.value];
+    // What else has words on the paper, or lies over it: the heat its caption.
+    void [numberedMarks.value, contourLines.value, hiddenHeightLines.value, stage.value, heat.value];
     place();
   });
   return {
