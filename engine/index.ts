@@ -229,7 +229,7 @@ export { cheaperHeadline, optionHeadline, placeHeadline, triedHeadline } from '.
 export { worstFirst } from './load/verdict/worst-first.ts';
 export { drawHeadline, heatHeadline } from './advice/words/yard-headlines.ts';
 export { addedWords, roleWords } from './advice/site/advice-words.ts';
-export { cautionWords } from './advice/site/words.ts';
+export { titleOf } from './advice/site/words.ts';
 export { payoffMap } from './advice/site/payoff-map.ts';
 export type { LivingScreen } from './advice/site/living-screen.ts';
 export type { PotMove } from './advice/site/moved-and-covered.ts';

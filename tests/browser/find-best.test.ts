@@ -56,7 +56,7 @@ test(
     await stages.getByRole('button', { name: /Find the heat/ }).press('Enter');
     await stages.getByText(/^searching, \d+ %$/).waitFor({ state: 'attached' });
     await stages.getByRole('button', { name: /Try/ }).press('Enter');
-    const first = finding.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^1\. a roof/ }) });
+    const first = finding.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^1\. Roof/ }) });
     await first.waitFor({ state: 'attached', timeout: 150_000 });
     await finding
       .getByText(/Hiding it from the people on the lane cost \d+ % of the effect/)
@@ -68,7 +68,7 @@ test(
     expect(await faultsOf(page)).toEqual([]);
 
     await first.getByRole('button', { name: 'Put 1 into a new option' }).press('Enter');
-    await page.getByRole('button', { name: /^Undo: Put a roof, .* into option D/ }).waitFor({ state: 'attached' });
+    await page.getByRole('button', { name: /^Undo: Put a roof \d.* into option D/ }).waitFor({ state: 'attached' });
     const after = await planOf(page);
     expect(after.features).toEqual(before.features);
     expect(after.site.soil).toBe('paving');

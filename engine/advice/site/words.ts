@@ -111,7 +111,7 @@ type Sized = Pick<Proposal, 'kind' | 'length' | 'width' | 'height' | 'drops'>;
 type TitledOption = Sized & Pick<Proposal, 'features' | 'cautions'>;
 
 /** What our own cautions have against cloth, for its title. */
-export function cautionWords(cautions: readonly ClothCaution[]): string[] {
+function cautionWords(cautions: readonly ClothCaution[]): string[] {
   return cautions.map((caution) => CAUTION_WORDS[caution]);
 }
 

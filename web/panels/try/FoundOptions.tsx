@@ -1,6 +1,6 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult, Sight } from '../../../engine/index.ts';
-import { addedWords, cautionWords, formatLength, LEAST_USEFUL, roleWords, seenWords } from '../../../engine/index.ts';
+import { addedWords, formatLength, LEAST_USEFUL, roleWords, seenWords, titleOf } from '../../../engine/index.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
 import { openOption } from '../parts/tried.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
@@ -36,11 +36,6 @@ export function FoundOptions({ found: { plan: asked, result, sights } }: { reado
           {sentence}
         </p>
       ))}
-      {result.notes.map((note) => (
-        <p key={note} class="said">
-          {note}
-        </p>
-      ))}
       <ol class="found-options">
         {result.options.map((option, k) => (
           <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} options={result.options} />
@@ -61,29 +56,18 @@ interface FoundOptionProps {
 }
 
 function FoundOption({ option, sights, number, options }: FoundOptionProps) {
-  const what = [
-    option.kind === 'several' ? 'several things' : `a ${option.kind}`,
-    sizeWords(option),
-    ...(option.features.some((cloth) => cloth.kind === 'canopy' && cloth.onWall)
-      ? ['its back hung from the wall']
-      : []),
-    ...cautionWords(option.cautions),
-  ].join(', ');
+  const title = `${titleOf(option, units.value)}, stops ${percentWords(option.density)}`;
   return (
     <li>
       <h3>
-        {number}. {what}
+        {number}. {title}
         <em class="role"> {roleWords(option.roles)}</em>
       </h3>
       <p>
         {option.where}. {option.why}
       </p>
       <p class="figures">
-        {[
-          `Spares ${percentWords(option.effect)}`,
-          moneyWords(option.cost, option.currency),
-          addedWords(option, options),
-        ]
+        {[moneyWords(option.cost, option.currency), addedWords(option, options)]
           .filter((words) => words !== '')
           .join(' · ')}
       </p>
@@ -106,7 +90,7 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
           {note}
         </p>
       ))}
-      <PutIntoOption option={option} what={what} number={number} />
+      <PutIntoOption option={option} what={stepWords(option, title)} number={number} />
     </li>
   );
 }
@@ -198,16 +182,12 @@ function FoundPlant({ plant: { name, before, after, tooDark } }: { readonly plan
   );
 }
 
-function sizeWords({ kind, length, width, height, density, drops }: SiteOption): string {
-  const size = kind === 'screen' ? `${length.toFixed(1)} m long` : `${length.toFixed(1)} × ${width.toFixed(1)} m`;
-  const hung =
-    drops.length === 0
-      ? ''
-      : `, ${drops.map(({ side, depth }) => `${depth.toFixed(1)} m drop at the ${side}`).join(' and ')}`;
-  return `${size}, ${height.toFixed(2)} m high, stops ${percentWords(density)}${hung}`;
+/** As a step of the history says what was put: "a roof 2.00 m × 2.00 m, …". */
+function stepWords({ kind }: SiteOption, title: string): string {
+  return kind === 'several' ? 'several things' : `a ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
 }
 
-function Searched({ result: { tried, bound, gap, proven } }: { readonly result: SiteResult }) {
+function Searched({ result: { tried, bound, gap, proven, notes } }: { readonly result: SiteResult }) {
   return (
     <details>
       <summary>How far it searched</summary>
@@ -220,6 +200,11 @@ function Searched({ result: { tried, bound, gap, proven } }: { readonly result: 
         No place in these steps spares more than {harmWords(bound)} a hot day; between them {tried.between} more were
         tried round the best, and what is found there is not proven.
       </p>
+      {notes.map((note) => (
+        <p key={note} class="quiet">
+          {note}
+        </p>
+      ))}
     </details>
   );
 }

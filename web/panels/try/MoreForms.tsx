@@ -30,7 +30,7 @@ export function MoreForms() {
 function Living({ living: { feature, sentence, climbers, price, notes, sources } }: { readonly living: LivingScreen }) {
   return (
     <details class="more-form">
-      <summary>Or let it grow</summary>
+      <summary>A trellis with a climber instead</summary>
       <p>{sentence}</p>
       {price && (
         <p>
