@@ -245,8 +245,8 @@ export { withAnswers } from './advice/hand-outs/field-sheet-answers.ts';
 export type { Blank, FieldSheet, SheetDay } from './advice/hand-outs/field-sheet.ts';
 export { blanksOf, fieldSheet } from './advice/hand-outs/field-sheet.ts';
 export type { Hardening } from './advice/place/hardening.ts';
-export type { GrownQuestion } from './advice/year/grown.ts';
-export { grownQuestions } from './advice/year/grown.ts';
+export type { GrownQuestion } from './advice/year/growth/grown.ts';
+export { grownQuestions } from './advice/year/growth/grown.ts';
 export { shareCopy } from './advice/hand-outs/share-copy.ts';
 export type { PackChange } from './advice/hand-outs/pack.ts';
 export { withPack } from './advice/hand-outs/pack.ts';
@@ -294,12 +294,12 @@ export type {
   YearComparison,
 } from './advice/review/types.ts';
 export { reviewOf } from './advice/review/review.ts';
-export { coverWords, frostOpening, frostTable } from './advice/year/frost-words.ts';
+export { coverWords, frostOpening, frostTable } from './advice/year/frost/words.ts';
 export type { Advice } from './advice/year/advice.ts';
 export type { SeasonEvent, SeasonResult } from './advice/year/season/types.ts';
-export { seasonYearOf } from './advice/year/season/span.ts';
+export { seasonYearOf } from './advice/year/span.ts';
 export { ROUGH_DATES, seasonOf } from './advice/year/season/season.ts';
-export { sentenceCase } from './advice/year/season/words.ts';
+export { sentenceCase } from './advice/year/words.ts';
 export { reviewHeadline, seasonHeadline } from './advice/words/year-headlines.ts';
 export { yearEntries } from './advice/review/year-entries.ts';
 export type { Forecast, Tomorrow, TomorrowTask } from './advice/year/tomorrow/types.ts';

@@ -18,7 +18,7 @@ import {
   saturation,
   saturationSlope,
   windAtTwoMetres,
-} from '../../engine/advice/year/water-fao56.ts';
+} from '../../engine/advice/year/water/fao56.ts';
 
 const degrees = (whole: number, minutes: number) => whole + minutes / 60;
 

@@ -3,8 +3,8 @@ import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { CLAY_ABSORPTANCE } from '../year/clay.ts';
-import { clayRefusals } from '../year/who-may-be-sprayed.ts';
+import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';
+import { clayRefusals } from '../year/clay/who-may-be-sprayed.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { rayVerdicts } from '../doubt/verdicts.ts';
 import { weighedHarm } from '../doubt/yards.ts';
@@ -12,7 +12,7 @@ import { noNeedOf } from '../words/no-need.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { isMovable, moveStep } from './pots.ts';
 import { wrapStep } from './wrap.ts';
-import { fewNames, namesInside, sentenceCase } from '../year/season/words.ts';
+import { fewNames, namesInside, sentenceCase } from '../year/words.ts';
 
 export interface CheaperFirst {
   /** Σ worth × harm as the yard is, of the plants that may gain by shade. [K·h/day] */

@@ -9,7 +9,7 @@ import { hardeningOf } from '../place/hardening.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { createPotJudge } from '../place/judge.ts';
 import { rankingOf, type Tried } from '../place/rank.ts';
-import { fewNames } from '../year/season/words.ts';
+import { fewNames } from '../year/words.ts';
 import { spotWords } from '../words/spot-words.ts';
 
 /** A move that spares a pot less than this is not worth the carrying. Our choice. [K·h/day] */

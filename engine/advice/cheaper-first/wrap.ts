@@ -12,7 +12,7 @@ import { formatTemperature, formatTemperatureDifference, type Units } from '../.
 import { buildScene } from '../../scene/build.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { listWords } from '../../plan/list-words.ts';
-import { sentenceCase } from '../year/season/words.ts';
+import { sentenceCase } from '../year/words.ts';
 import type { LadderStep, PotRoots } from './step.ts';
 
 /** What cools the roots by less is not told. [K] */

@@ -10,7 +10,7 @@ import { PATH_WIDTH } from './ground.ts';
 import { wayWords } from './steps.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';
-import { sentenceCase } from '../year/season/words.ts';
+import { sentenceCase } from '../year/words.ts';
 
 export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
   const {

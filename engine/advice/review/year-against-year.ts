@@ -4,7 +4,7 @@
  */
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
-import { seasonYearOf } from '../year/season/span.ts';
+import { seasonYearOf } from '../year/span.ts';
 import { summersOf } from './summers.ts';
 import type { YearComparison } from './types.ts';
 import { yearFinding } from './year-finding.ts';

@@ -1,5 +1,5 @@
 import { harmStep, type LadderStep } from '../cheaper-first/step.ts';
-import { sentenceCase } from '../year/season/words.ts';
+import { sentenceCase } from '../year/words.ts';
 import type { Proposal } from './option.ts';
 
 /**

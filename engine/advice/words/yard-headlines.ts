@@ -4,7 +4,7 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import { spokenClock, spokenCount } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
-import { sentenceCase } from '../year/season/words.ts';
+import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** So near to the sun's rise or set a time is told as that. [minutes] */

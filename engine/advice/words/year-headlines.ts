@@ -4,7 +4,7 @@ import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { ReviewResult } from '../review/types.ts';
 import type { SeasonResult } from '../year/season/types.ts';
-import { sentenceCase } from '../year/season/words.ts';
+import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** When heat, cloth and frost come, by their first days. */

@@ -2,7 +2,7 @@
  * The report as one page that needs nothing else: no script, no picture from elsewhere, every text of a person's as
  * text.
  */
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import { yearEntries } from '../../advice/review/year-entries.ts';
 import { compassWord } from '../../plan/compass.ts';

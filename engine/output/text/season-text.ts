@@ -1,9 +1,9 @@
 /** The year's advice for people to read on a terminal. */
-import { litresWords } from '../../advice/year/litres-words.ts';
+import { litresWords } from '../../advice/year/water/litres-words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
 import type { SeasonResult } from '../../advice/year/season/types.ts';
 import { seasonHeadline } from '../../advice/words/year-headlines.ts';
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';

@@ -1,7 +1,7 @@
 /** One day's list for people to read on a terminal. */
 import type { Tomorrow } from '../../advice/year/tomorrow/types.ts';
 import { dueWords } from '../../advice/year/tomorrow/words.ts';
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, type Units } from '../../plan/units.ts';
 import { wrapped } from './plain-text.ts';

@@ -6,7 +6,7 @@ import { stepsWords } from '../../advice/place/steps.ts';
 import { rootsBriefly } from '../../advice/place/words.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';

@@ -2,7 +2,7 @@ import { READING_PROTOCOL } from '../../advice/review/protocol.ts';
 import { reviewOf } from '../../advice/review/review.ts';
 import type { ReviewResult } from '../../advice/review/types.ts';
 import { reviewHeadline } from '../../advice/words/year-headlines.ts';
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';

@@ -1,4 +1,4 @@
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { GRADE_WORDS, gradeOf } from '../../load/light/nine.ts';

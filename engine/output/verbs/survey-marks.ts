@@ -1,4 +1,4 @@
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import { shadowMarks } from '../../advice/marks/shadow-marks.ts';
 import type { MarkCheck, ShadowMark, ShadowMarksResult } from '../../advice/marks/types.ts';
 import { nameOf } from '../../plan/names.ts';

@@ -1,6 +1,6 @@
 import { percent } from '../../advice/cheaper-first/step.ts';
 import { type NextStep, nextStepOf } from '../../advice/why/next-step.ts';
-import { dateWords } from '../../advice/year/season/words.ts';
+import { dateWords } from '../../advice/year/words.ts';
 import { whyBurnt } from '../../advice/why/why.ts';
 import { RIVAL_IDS, type RivalId } from '../../advice/why/rivals.ts';
 import { parseSide, sideWords } from '../../advice/why/side.ts';

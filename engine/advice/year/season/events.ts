@@ -2,15 +2,15 @@
 import { dayWords } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { daysAfter } from '../../../sun/calendar.ts';
-import type { ClayAdvice } from '../clay-types.ts';
-import type { FrostAdvice } from '../frost-types.ts';
+import type { ClayAdvice } from '../clay/types.ts';
+import type { FrostAdvice } from '../frost/types.ts';
 import { hardeningOf } from '../../place/hardening.ts';
-import { uncoverAdvice } from './cloth.ts';
+import { uncoverAdvice } from '../cloth/cloth.ts';
 import type { Advice } from '../advice.ts';
 import type { ClothSeason, Newcomer, SeasonEvent } from './types.ts';
 import { listWords } from '../../../plan/list-words.ts';
-import { fewNames, namesInside, sentenceCase } from './words.ts';
-import type { PlantWater } from '../water.ts';
+import { fewNames, namesInside, sentenceCase } from '../words.ts';
+import type { PlantWater } from '../water/water.ts';
 
 export interface SeasonParts {
   readonly cloth: readonly ClothSeason[];

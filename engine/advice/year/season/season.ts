@@ -8,16 +8,16 @@ import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { dateIn, daysAfter } from '../../../sun/calendar.ts';
 import { seasonDates, seasonMonths } from '../../../sun/season.ts';
 import { isRough, type Weather } from '../../../sun/weather.ts';
-import { clayAdvice } from '../clay.ts';
-import { frostAdvice } from '../frost.ts';
-import { clothNotes, clothSeasons } from './cloth.ts';
+import { clayAdvice } from '../clay/clay.ts';
+import { frostAdvice } from '../frost/frost.ts';
+import { clothNotes, clothSeasons } from '../cloth/cloth.ts';
 import { eventsOf, type SeasonParts } from './events.ts';
 import { monthPages } from './months.ts';
 import { risksOf } from './risks.ts';
-import { stretchAbove, withWidenedSeason } from './span.ts';
+import { stretchAbove, withWidenedSeason } from '../span.ts';
 import type { Newcomer, SeasonResult } from './types.ts';
-import { withUsualHeat } from './usual-heat.ts';
-import { waterOf } from '../water.ts';
+import { withUsualHeat } from '../usual-heat.ts';
+import { waterOf } from '../water/water.ts';
 import { withoutCloth } from '../../../plan/without-cloth.ts';
 
 /** @returns the advice of a year around the plan's season, or what the plan lacks for it */

@@ -2,9 +2,9 @@
 import type { Caution } from '../../../frame/work/types.ts';
 import type { CivilDate, YearlySpan } from '../../../plan/types.ts';
 import type { Advice } from '../advice.ts';
-import type { ClayAdvice } from '../clay-types.ts';
-import type { FrostAdvice } from '../frost-types.ts';
-import type { PlantWater } from '../water.ts';
+import type { ClayAdvice } from '../clay/types.ts';
+import type { FrostAdvice } from '../frost/types.ts';
+import type { PlantWater } from '../water/water.ts';
 
 /** Work or a time of the year with a name that stays the same from one run to the next. */
 export interface SeasonEvent {

@@ -6,9 +6,9 @@ import { formatTemperature, type Units } from '../../../plan/units.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
-import { CLEAR_NIGHT } from '../frost.ts';
-import { type FrostHelp, frostHelp } from '../frost-help.ts';
-import { namesInside } from '../season/words.ts';
+import { CLEAR_NIGHT } from '../frost/frost.ts';
+import { type FrostHelp, frostHelp } from '../frost/help.ts';
+import { namesInside } from '../words.ts';
 import type { TomorrowTask } from './types.ts';
 
 /** A night is believed to freeze where the month's usual low is at most so many standard deviations off. Our choice. */

@@ -9,9 +9,9 @@ import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
 import { formatClock, formatHeatLimit, formatTemperature, type Units } from '../../../plan/units.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
-import { litresWords } from '../litres-words.ts';
-import { usableWater } from '../water.ts';
-import { namesInside } from '../season/words.ts';
+import { litresWords } from '../water/litres-words.ts';
+import { usableWater } from '../water/water.ts';
+import { namesInside } from '../words.ts';
 import type { TomorrowPlant, TomorrowTask } from './types.ts';
 
 /** Above this, work in the garden is for the early morning. Our choice. [°C] */

@@ -14,12 +14,12 @@ import { buildScene } from '../../../scene/build.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
-import { dateWords, sentenceCase } from '../season/words.ts';
+import { dateWords, sentenceCase } from '../words.ts';
 import { frostTasks } from './frost.ts';
 import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
 import { plantOfDay } from './plant.ts';
 import type { Forecast, Tomorrow, TomorrowPlant } from './types.ts';
-import { waterOn } from '../water.ts';
+import { waterOn } from '../water/water.ts';
 
 /** Between a day's high and low where the climate has no figures for the month. Our choice. [K] */
 const USUAL_SWING = 15;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
-import { CLAY_ABSORPTANCE } from '../../../../engine/advice/year/clay.ts';
+import { CLAY_ABSORPTANCE } from '../../../../engine/advice/year/clay/clay.ts';
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
 import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';

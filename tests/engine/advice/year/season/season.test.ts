@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
-import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/season/span.ts';
+import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/span.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import { changeFeature } from '../../../../../engine/plan/edit/edit-feature.ts';
 import { withOptions } from '../../../../../engine/plan/options.ts';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { frostAdvice } from '../../../../engine/advice/year/frost.ts';
-import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { Feature, Plan } from '../../../../engine/plan/types.ts';
+import { frostAdvice } from '../../../../../engine/advice/year/frost/frost.ts';
+import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import type { Feature, Plan } from '../../../../../engine/plan/types.ts';
 
 function frostIn(plan: Plan) {
   const frost = frostAdvice(plan);

@@ -1,6 +1,6 @@
-import type { CivilDate } from '../../plan/types.ts';
-import type { Advice } from './advice.ts';
-import type { FrostHelp } from './frost-help.ts';
+import type { CivilDate } from '../../../plan/types.ts';
+import type { Advice } from '../advice.ts';
+import type { FrostHelp } from './help.ts';
 
 export interface FrostPlant {
   readonly plant: string;

@@ -1,12 +1,12 @@
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
-import { dayWords } from '../../plan/dates.ts';
-import type { Plan } from '../../plan/types.ts';
-import { formatMass, formatRain, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
-import type { Advice } from './advice.ts';
-import type { ClayAdvice, ClayPlant } from './clay-types.ts';
-import { CLAY_FIRST, CLAY_LIGHT, CLAY_NEXT } from './clay-mix.ts';
-import { GALLON, litresWords } from './litres-words.ts';
-import { daysFolded, namesInside, sentenceCase } from './season/words.ts';
+import { dayWords } from '../../../plan/dates.ts';
+import type { Plan } from '../../../plan/types.ts';
+import { formatMass, formatRain, formatTemperatureDifference, type Units, unitsOf } from '../../../plan/units.ts';
+import type { Advice } from '../advice.ts';
+import type { ClayAdvice, ClayPlant } from './types.ts';
+import { CLAY_FIRST, CLAY_LIGHT, CLAY_NEXT } from './mix.ts';
+import { GALLON, litresWords } from '../water/litres-words.ts';
+import { daysFolded, namesInside, sentenceCase } from '../words.ts';
 
 export function clayWords(plan: Plan, { plants, skipped, washedOff }: Omit<ClayAdvice, 'advice'>): Advice[] {
   const refusals = skipWords(plan, skipped);

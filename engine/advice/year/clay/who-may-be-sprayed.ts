@@ -1,14 +1,14 @@
 /** Who may be sprayed with clay at all, whoever asks: the year, or the ladder of cheaper cures. */
-import { type LightStanding, lightStanding } from '../../load/light/light-class.ts';
-import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
-import type { Outcome } from '../../load/types.ts';
-import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
-import { dateIn, daysAfter, monthOfDate, yearOf } from '../../sun/calendar.ts';
-import { seasonMonths } from '../../sun/season.ts';
-import type { Weather } from '../../sun/weather.ts';
-import { dayLight } from '../words/plant-light.ts';
+import { type LightStanding, lightStanding } from '../../../load/light/light-class.ts';
+import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import type { Outcome } from '../../../load/types.ts';
+import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
+import { dateIn, daysAfter, monthOfDate, yearOf } from '../../../sun/calendar.ts';
+import { seasonMonths } from '../../../sun/season.ts';
+import type { Weather } from '../../../sun/weather.ts';
+import { dayLight } from '../../words/plant-light.ts';
 import { isInFlower } from './bloom.ts';
-import { withoutCloth } from '../../plan/without-cloth.ts';
+import { withoutCloth } from '../../../plan/without-cloth.ts';
 
 const EATEN_LEAVES: readonly string[] = ['lettuce', 'spinach', 'chard', 'kale', 'cabbage', 'amaranth', 'leafy'];
 /** A cloth that takes more of a plant's light shades it. */

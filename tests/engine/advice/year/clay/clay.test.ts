@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { clayCooling } from '../../../../engine/advice/year/clay.ts';
-import { isInFlower } from '../../../../engine/advice/year/bloom.ts';
-import { noClayBecause } from '../../../../engine/advice/year/who-may-be-sprayed.ts';
-import { seasonOf } from '../../../../engine/advice/year/season/season.ts';
-import { CATALOGUE } from '../../../../engine/plan/catalogue.ts';
-import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { Feature, JournalEntry, Plan, Plant } from '../../../../engine/plan/types.ts';
+import { clayCooling } from '../../../../../engine/advice/year/clay/clay.ts';
+import { isInFlower } from '../../../../../engine/advice/year/clay/bloom.ts';
+import { noClayBecause } from '../../../../../engine/advice/year/clay/who-may-be-sprayed.ts';
+import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
+import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
+import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import type { Feature, JournalEntry, Plan, Plant } from '../../../../../engine/plan/types.ts';
 
 const rowOf = (id: string) => CATALOGUE.find((row) => row.id === id)!;
 const moment = {

@@ -1,19 +1,19 @@
 /** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
-import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
-import { clockOf } from '../../load/verdict/clock.ts';
-import { isTooDark } from '../../load/light/light-class.ts';
-import { normalShare } from '../../load/light/normal.ts';
-import { type PlantFeature, plantFeatures, rowOf } from '../../load/verdict/planted.ts';
-import type { Nine, Outcome } from '../../load/types.ts';
-import { dateIn, datesBetween, monthOfDate, yearOf } from '../../sun/calendar.ts';
-import { monthClimate } from '../../sun/climate.ts';
-import { seasonDates } from '../../sun/season.ts';
-import { sunTimes } from '../../sun/sun-times.ts';
-import { dayLight } from '../words/plant-light.ts';
-import { frostHelp } from './frost-help.ts';
-import type { FrostAdvice, FrostPlant } from './frost-types.ts';
-import { frostWords } from './frost-words.ts';
-import { withoutCloth } from '../../plan/without-cloth.ts';
+import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
+import { clockOf } from '../../../load/verdict/clock.ts';
+import { isTooDark } from '../../../load/light/light-class.ts';
+import { normalShare } from '../../../load/light/normal.ts';
+import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import type { Nine, Outcome } from '../../../load/types.ts';
+import { dateIn, datesBetween, monthOfDate, yearOf } from '../../../sun/calendar.ts';
+import { monthClimate } from '../../../sun/climate.ts';
+import { seasonDates } from '../../../sun/season.ts';
+import { sunTimes } from '../../../sun/sun-times.ts';
+import { dayLight } from '../../words/plant-light.ts';
+import { frostHelp } from './help.ts';
+import type { FrostAdvice, FrostPlant } from './types.ts';
+import { frostWords } from './words.ts';
+import { withoutCloth } from '../../../plan/without-cloth.ts';
 
 /**
  * A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol.

@@ -14,10 +14,10 @@ import { datesBetween, dateIn } from '../../../sun/calendar.ts';
 import { seasonDates, seasonMonths } from '../../../sun/season.ts';
 import type { Weather } from '../../../sun/weather.ts';
 import { dayLight } from '../../words/plant-light.ts';
-import { type DatedValue, stretchAbove } from './span.ts';
+import { type DatedValue, stretchAbove } from '../span.ts';
 import type { Advice } from '../advice.ts';
-import type { ClothLight, ClothMonth, ClothSeason } from './types.ts';
-import { namesInside } from './words.ts';
+import type { ClothLight, ClothMonth, ClothSeason } from '../season/types.ts';
+import { namesInside } from '../words.ts';
 
 /**
  * A cloth is worth hanging while it spares one of its plants this much, and a tenth of what it spares in the worst

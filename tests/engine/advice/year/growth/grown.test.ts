@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
-import { grownQuestions } from '../../../../engine/advice/year/grown.ts';
-import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { changeFeature, removeFeature } from '../../../../engine/plan/edit/edit-feature.ts';
-import { startNextYear } from '../../../../engine/plan/edit/plan.ts';
+import { grownQuestions } from '../../../../../engine/advice/year/growth/grown.ts';
+import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
+import { changeFeature, removeFeature } from '../../../../../engine/plan/edit/edit-feature.ts';
+import { startNextYear } from '../../../../../engine/plan/edit/plan.ts';
 
 const next = startNextYear(demoPlan('courtyard'));
 

@@ -1,6 +1,6 @@
 /** What the year says of clay. */
-import type { CivilDate } from '../../plan/types.ts';
-import type { Advice } from './advice.ts';
+import type { CivilDate } from '../../../plan/types.ts';
+import type { Advice } from '../advice.ts';
 
 export interface ClayPlant {
   readonly plant: string;

@@ -1,8 +1,8 @@
 /** Frosty nights in sentences: when, who needs what, and how to cover; and the same plant by plant for a table. */
-import { listWords } from '../../plan/list-words.ts';
-import { nameOf } from '../../plan/names.ts';
-import { dayWords, monthWord } from '../../plan/dates.ts';
-import type { Plan } from '../../plan/types.ts';
+import { listWords } from '../../../plan/list-words.ts';
+import { nameOf } from '../../../plan/names.ts';
+import { dayWords, monthWord } from '../../../plan/dates.ts';
+import type { Plan } from '../../../plan/types.ts';
 import {
   formatClock,
   formatFrostLimit,
@@ -10,10 +10,10 @@ import {
   formatTemperatureDifference,
   type Units,
   unitsOf,
-} from '../../plan/units.ts';
-import type { Advice } from './advice.ts';
-import type { FrostAdvice, FrostPlant } from './frost-types.ts';
-import { dateWords, namesInside, sentenceCase } from './season/words.ts';
+} from '../../../plan/units.ts';
+import type { Advice } from '../advice.ts';
+import type { FrostAdvice, FrostPlant } from './types.ts';
+import { dateWords, namesInside, sentenceCase } from '../words.ts';
 
 type Found = Omit<FrostAdvice, 'advice'>;
 

@@ -1,5 +1,5 @@
 /** When plants flower: common practice, no source; a kind's own months in the north, half a year on in the south. */
-import type { PlantRow } from '../../plan/types.ts';
+import type { PlantRow } from '../../../plan/types.ts';
 
 /** Months of the north, 1 to 12; from the later to the earlier is across New Year. */
 type Span = readonly [from: number, to: number];

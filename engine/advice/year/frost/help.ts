@@ -1,5 +1,5 @@
 /** What a person can do for a plant before a frosty night: carry it, wrap it, or neither. */
-import type { PlantFeature } from '../../load/verdict/planted.ts';
+import type { PlantFeature } from '../../../load/verdict/planted.ts';
 
 /** A fleece is thrown over and weighed down from the ground, without a ladder: no larger than this. Our choice. [m] */
 const TALLEST = 2;

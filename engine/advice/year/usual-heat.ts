@@ -1,5 +1,5 @@
-import { monthOf } from '../../../plan/defaults.ts';
-import type { Plan } from '../../../plan/types.ts';
+import { monthOf } from '../../plan/defaults.ts';
+import type { Plan } from '../../plan/types.ts';
 
 /** A hot day as one in ten is: so many standard deviations above the month's mean high. */
 const ONE_IN_TEN = 1.28;
