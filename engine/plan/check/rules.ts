@@ -94,8 +94,8 @@ function frontAboveGround(roof: SoundKeys<typeof canopy>, tell: Tell): void {
   if (height === undefined || height + rise > 0) return;
   tell(
     ['rise'],
-    `with height ${height} m and rise ${rise} m the front edge would be at ${toMillimetre(height + rise)} m, not above the ` +
-      `ground.`,
+    `with height ${height} m and rise ${rise} m the front edge would be at ${toMillimetre(height + rise)} m, not ` +
+      `above the ground.`,
   );
 }
 

@@ -106,7 +106,7 @@ function goingIn(heat: HeatDay, timeZone: string, units: Units): TomorrowTask[] 
   return [{ at: hot.from, plants: [], advice: { basis: 'our estimate', text } }];
 }
 
-/** Whether water alone keeps a leaf under its limit: then nobody is sent to hang cloth, least over what is short of light. */
+/** Whether water alone keeps a leaf cool enough: then nobody hangs cloth, least of all over what is short of light. */
 function waterDoes({ verdict, watered, limit }: TomorrowPlant): boolean {
   return verdict === 'at risk' && watered < limit;
 }
