@@ -1,10 +1,21 @@
 import { createHash } from 'node:crypto';
 import { appendFile, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
+
+/** Ends every worker of the page without a word, then has the map reckoned anew. */
+async function reckonedThoughWorkersDie(page: Page): Promise<void> {
+  const workers = page.workers();
+  expect(workers.length).toBeGreaterThan(0);
+  await Promise.all(workers.map((worker) => worker.evaluate(() => self.close())));
+  await page.getByRole('button', { name: 'Find the heat' }).click();
+  await page.getByRole('radio', { name: 'This day' }).check();
+  await page.locator('.map-caption').filter({ hasText: ', 21 July' }).waitFor();
+}
 
 test('after one visit the page opens, grades and goes on without a network', async () => {
   const context = await session.context();
@@ -21,6 +32,16 @@ test('after one visit the page opens, grades and goes on without a network', asy
     await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name }).click();
   await page.getByRole('heading', { level: 1, name: 'Through the year' }).waitFor();
   expect(complaints).toEqual([]);
+  await reckonedThoughWorkersDie(page);
+  await context.close();
+});
+
+test('on a page served over plain http all the same, and a worker that dies without a word is replaced there too', async () => {
+  const context = await session.context();
+  const { page, complaints } = await openApp(context, session.site.plainAddress);
+  expect(await page.evaluate(() => isSecureContext)).toBe(false);
+  expect(complaints).toEqual([]);
+  await reckonedThoughWorkersDie(page);
   await context.close();
 });
 

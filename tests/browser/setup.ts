@@ -21,7 +21,7 @@ export default async function setup(project: TestProject): Promise<() => Promise
   const door = createServer((_request, response) => {
     site ??= startSite();
     site.then(
-      ({ address, dist, browser, executable }) => response.end(JSON.stringify({ address, dist, browser, executable })),
+      (ready) => response.end(JSON.stringify(ready)),
       (error: unknown) => response.writeHead(500).end(String(error instanceof Error ? error.stack : error)),
     );
   });

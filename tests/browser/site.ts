@@ -9,6 +9,8 @@ import { build, preview } from 'vite';
 /** The built page, served, and a browser to look at it with. */
 export interface Site {
   readonly address: string;
+  /** The same where browsers see no safe origin, as on a machine of the house over plain http. */
+  readonly plainAddress: string;
   readonly dist: string;
   /** Where to reach the shared browser. */
   readonly browser: string;
@@ -28,6 +30,9 @@ export const BROWSER_ARGS = [
   '--disable-sync',
 ] as const;
 
+/** A name of the machine that the browser does not know to be its own. */
+const HOST = 'yard.test';
+
 const CONFIG = fileURLToPath(new URL('../../web/vite.config.ts', import.meta.url));
 const INSTALLED = ['google-chrome', 'google-chrome-stable', 'chromium', 'chromium-browser', 'chrome'] as const;
 
@@ -37,13 +42,17 @@ export async function startSite(): Promise<Site> {
     configFile: CONFIG,
     logLevel: 'error',
     build: { outDir: dist },
-    preview: { host: '127.0.0.1', port: 0, open: false },
+    preview: { host: '127.0.0.1', port: 0, open: false, allowedHosts: [HOST] },
   });
-  const browser = await chromium.launchServer({ executablePath: executable, args: [...BROWSER_ARGS] });
+  const browser = await chromium.launchServer({
+    executablePath: executable,
+    args: [...BROWSER_ARGS, `--host-resolver-rules=MAP ${HOST} 127.0.0.1`],
+  });
   const address = server.resolvedUrls?.local[0];
   if (!address) throw new Error('The page is not being served.');
   return {
     address,
+    plainAddress: address.replace('127.0.0.1', HOST),
     dist,
     browser: browser.wsEndpoint(),
     executable,

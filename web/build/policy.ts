@@ -2,13 +2,14 @@ import { createHash } from 'node:crypto';
 
 /**
  * The content security policy of the page, as a meta tag of the built page. Nothing may leave the origin. The worker is
- * a blob made by the page, so that it stands under this policy too; one loaded from an address would not.
+ * a blob made by the page, so that it stands under this policy too; one loaded from an address would not. The page asks
+ * for a blob of each worker's to learn whether that worker lives.
  */
 export const SERVED_POLICY = policy({
   script: "'self'",
   worker: "'self' blob:",
   style: "'self'",
-  connect: "'self'",
+  connect: "'self' blob:",
   manifest: "'self'",
 });
 
@@ -18,7 +19,7 @@ export function singleFilePolicy(scripts: readonly string[], styles: readonly st
     script: scripts.map(hashOf).join(' '),
     worker: 'blob:',
     style: styles.map(hashOf).join(' '),
-    connect: "'none'",
+    connect: 'blob:',
     manifest: "'none'",
   });
 }

@@ -33,8 +33,8 @@ export interface Call {
 /** Where a problem lies that is the program's own, not the plan's: no JSON Pointer looks like it. */
 export const OF_THE_PROGRAM = 'program';
 
-/** Worker to page. `holds` names the lock that the worker keeps as long as it lives. */
+/** Worker to page. `lives` is an address that answers as long as the worker lives; null where none can be had. */
 export type Reply =
-  | { readonly holds: string }
+  | { readonly lives: string | null }
   | { readonly id: number; readonly progress: Progress }
   | { readonly id: number; readonly answer: Outcome<unknown> };

@@ -10,12 +10,11 @@ const PROGRESS_EVERY_MS = 50;
  */
 export function serve(methods: Readonly<Record<string, Method>>): void {
   const post = (reply: Reply, move: Transferable[] = []): void => self.postMessage(reply, { transfer: move });
-  const alive = holdLock((holds) => post({ holds }));
+  post({ lives: ownAddress() });
 
   self.addEventListener('message', async ({ data }: MessageEvent<Call>) => {
     const { id, method, args, weather } = data;
     let answer: Outcome<unknown>;
-    await alive;
     try {
       answer = await methods[method](
         args as never,
@@ -31,21 +30,11 @@ export function serve(methods: Readonly<Record<string, Method>>): void {
 }
 
 /**
- * Takes a lock and never gives it back: the browser does when the worker dies, with or without a word. Resolves once it
- * is held, or where there are no locks (a page served over plain http).
+ * The address of a blob of the worker's own: the browser answers for it however busy the worker is, and takes it back
+ * when the worker dies, with or without a word. On a page opened from a file the page could not ask for it.
  */
-function holdLock(tell: (name: string) => void): Promise<void> {
-  const { locks } = navigator as { readonly locks?: LockManager };
-  if (!locks) return Promise.resolve();
-  const name = `shadewright.worker.${crypto.getRandomValues(new Uint32Array(2)).join('.')}`;
-  return new Promise((resolve) => {
-    const held = locks.request(name, () => {
-      tell(name);
-      resolve();
-      return new Promise<never>(() => undefined);
-    });
-    held.catch(() => resolve());
-  });
+function ownAddress(): string | null {
+  return self.origin === 'null' ? null : URL.createObjectURL(new Blob(['alive']));
 }
 
 function taskOf(post: (progress: { done: number; what: string }) => void, weather: Task['weather']): Task {

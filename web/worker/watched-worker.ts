@@ -1,8 +1,9 @@
 import type { Call, Reply } from './protocol.ts';
+import { Pulse } from './pulse.ts';
 
 /** What is heard of a worker: its replies, and its end if that comes unasked. */
 export interface Heard {
-  reply(reply: Exclude<Reply, { readonly holds: string }>): void;
+  reply(reply: Exclude<Reply, { readonly lives: string | null }>): void;
   /** @param why One sentence */
   broke(why: string): void;
   /** Without a word, as on a phone short of memory. */
@@ -16,39 +17,37 @@ export interface WatchedWorker {
 }
 
 export function createWatchedWorker(start: () => Worker, heard: Heard): WatchedWorker {
-  let living: Worker | null = null;
+  let living: { readonly worker: Worker; readonly pulse: Pulse } | null = null;
 
-  /** Hears of a worker's death by the lock that only its death sets free. */
-  const watch = (worker: Worker, lock: string): void => {
-    const onFree = (): void => {
-      if (worker === living) heard.died();
-    };
-    navigator.locks.request(lock, onFree).catch(() => undefined);
-  };
-
-  const begin = (): Worker => {
+  const begin = () => {
     const worker = start();
-    worker.onmessage = ({ data }: MessageEvent<Reply>) =>
-      'holds' in data ? watch(worker, data.holds) : heard.reply(data);
+    const pulse = new Pulse(() => heard.died());
+    worker.onmessage = ({ data }: MessageEvent<Reply>) => {
+      if ('lives' in data) return pulse.feelAt(data.lives);
+      pulse.felt('progress' in data);
+      heard.reply(data);
+    };
     worker.onerror = ({ message }) =>
       heard.broke(
         message ? `The reckoning broke off: ${message}.` : 'A part of the page that reckons could not be loaded.',
       );
     worker.onmessageerror = () => heard.broke('The reckoning broke off: its answer could not be read.');
-    return worker;
+    return { worker, pulse };
   };
 
   return {
     post(call) {
       try {
         living ??= begin();
-        living.postMessage(call);
+        living.worker.postMessage(call);
+        living.pulse.felt(true);
       } catch (error) {
         heard.broke(`The reckoning could not start: ${error instanceof Error ? error.message : String(error)}.`);
       }
     },
     end() {
-      living?.terminate();
+      living?.pulse.stop();
+      living?.worker.terminate();
       living = null;
     },
   };

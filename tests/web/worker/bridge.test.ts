@@ -33,7 +33,10 @@ beforeEach(() => {
   FakeWorker.made.length = 0;
   vi.useFakeTimers();
 });
-afterEach(() => void vi.useRealTimers());
+afterEach(() => {
+  vi.useRealTimers();
+  vi.unstubAllGlobals();
+});
 
 test('calls are answered one after the other by one worker, which is started by the first', async () => {
   const bridge = bridgeOfFakes();
@@ -181,52 +184,94 @@ test('a worker whose file cannot load says so, and does not blame the plan', asy
   });
 });
 
-/** Locks that the test sets free: what waits for a lock hears of it when its holder dies. */
-function locksOfFakes(): Map<string, () => void> {
-  const waiting = new Map<string, () => void>();
-  const request = (name: string, granted: () => void) => (waiting.set(name, granted), new Promise(() => undefined));
-  vi.stubGlobal('navigator', { locks: { request } });
-  return waiting;
+/** Addresses that answer until the test takes them away, as a browser takes a dead worker's. */
+function addressesOfFakes(): Set<string> {
+  const living = new Set(['a', 'b', 'c']);
+  vi.stubGlobal('fetch', async (address: string) => {
+    if (!living.has(address)) throw new TypeError('Failed to fetch');
+    return { ok: true };
+  });
+  return living;
 }
 
+const secondsPass = (seconds: number) => vi.advanceTimersByTimeAsync(1000 * seconds);
+
 test('a worker that dies without a word is noticed, and a fresh one does its job; a second death is a problem', async () => {
-  const dies = locksOfFakes();
-  try {
-    const bridge = bridgeOfFakes();
-    const first = bridge.call('load', 1);
-    const second = bridge.call('spot', 2);
-    FakeWorker.made[0].reply({ holds: 'a' });
-    dies.get('a')?.();
-    expect(FakeWorker.made[1].heard.map(({ method }) => method)).toEqual(['load']);
-    FakeWorker.made[1].reply({ holds: 'b' });
-    dies.get('b')?.();
-    expect(await first).toMatchObject({ ok: false, problems: [{ pointer: 'program' }] });
-    FakeWorker.made[2].answer('done');
-    expect(await second).toEqual({ ok: true, value: 'done' });
-  } finally {
-    vi.unstubAllGlobals();
-  }
+  const living = addressesOfFakes();
+  const bridge = bridgeOfFakes();
+  const first = bridge.call('load', 1);
+  const second = bridge.call('spot', 2);
+  FakeWorker.made[0].reply({ lives: 'a' });
+  await secondsPass(100);
+  living.delete('a');
+  await secondsPass(2);
+  expect(FakeWorker.made[1].heard.map(({ method }) => method)).toEqual(['load']);
+  FakeWorker.made[1].reply({ lives: 'b' });
+  await secondsPass(1);
+  living.delete('b');
+  await secondsPass(4);
+  expect(await first).toMatchObject({ ok: false, problems: [{ pointer: 'program' }] });
+  FakeWorker.made[2].answer('done');
+  expect(await second).toEqual({ ok: true, value: 'done' });
 });
 
-test('a worker that was ended on purpose is no death, and one that dies idle leaves the next call a fresh one', async () => {
-  const dies = locksOfFakes();
-  try {
+test('a worker that is busy for an hour, or whose address fails once, is not taken for dead', async () => {
+  const living = addressesOfFakes();
+  const bridge = bridgeOfFakes();
+  const call = bridge.call('site', 1);
+  FakeWorker.made[0].reply({ lives: 'a' });
+  await secondsPass(3600);
+  living.delete('a');
+  await secondsPass(1);
+  living.add('a');
+  await secondsPass(60);
+  living.delete('a');
+  await secondsPass(1);
+  FakeWorker.made[0].reply({ id: 1, progress: { done: 0.5, what: 'places' } });
+  await secondsPass(3);
+  living.add('a');
+  await secondsPass(60);
+  FakeWorker.made[0].answer('found');
+  expect(await call).toEqual({ ok: true, value: 'found' });
+  expect(FakeWorker.made).toHaveLength(1);
+});
+
+test.each([null, 'never answered'])(
+  'where its address is no help (%s), five silent minutes are a death, and a word within them is none',
+  async (lives) => {
+    addressesOfFakes();
     const bridge = bridgeOfFakes();
-    const controller = new AbortController();
-    const ended = bridge.call('load', 1, { signal: controller.signal });
-    FakeWorker.made[0].reply({ holds: 'a' });
-    controller.abort();
-    await expect(ended).rejects.toMatchObject({ name: 'AbortError' });
-    dies.get('a')?.();
-    const call = bridge.call('load', 2);
-    FakeWorker.made[1].reply({ holds: 'b' });
-    FakeWorker.made[1].answer('two');
-    await call;
-    dies.get('b')?.();
-    const next = bridge.call('load', 3);
-    FakeWorker.made[2].answer('three');
-    expect(await next).toEqual({ ok: true, value: 'three' });
-  } finally {
-    vi.unstubAllGlobals();
-  }
+    void bridge.call('site', 1);
+    FakeWorker.made[0].reply({ lives });
+    await secondsPass(299);
+    FakeWorker.made[0].reply({ id: 1, progress: { done: 0.5, what: 'places' } });
+    await secondsPass(299);
+    expect(FakeWorker.made).toHaveLength(1);
+    await secondsPass(2);
+    expect(FakeWorker.made.map(({ ended }) => ended)).toEqual([true, false]);
+  },
+);
+
+test('a worker that was ended on purpose is no death, and one that dies idle leaves the next call a fresh one', async () => {
+  const living = addressesOfFakes();
+  const bridge = bridgeOfFakes();
+  const controller = new AbortController();
+  const ended = bridge.call('load', 1, { signal: controller.signal });
+  FakeWorker.made[0].reply({ lives: 'a' });
+  await secondsPass(1);
+  controller.abort();
+  await expect(ended).rejects.toMatchObject({ name: 'AbortError' });
+  living.delete('a');
+  const call = bridge.call('load', 2);
+  FakeWorker.made[1].reply({ lives: 'b' });
+  await secondsPass(6);
+  FakeWorker.made[1].answer('two');
+  await call;
+  living.delete('b');
+  await secondsPass(6);
+  expect(FakeWorker.made).toHaveLength(2);
+  const next = bridge.call('load', 3);
+  await secondsPass(6);
+  FakeWorker.made[2].answer('three');
+  expect(await next).toEqual({ ok: true, value: 'three' });
 });
