@@ -1,6 +1,7 @@
 /** The sides and tops of walls and buildings: what shines and glows on the plants before it. */
 import { boundsOf, pointInRing, type SpacePoint } from '../plan/geometry/shapes.ts';
 import { SEGMENT, unionOutline } from './outline.ts';
+import type { RayFan } from './ray-fan.ts';
 import type { Occluder, Ring } from './solids.ts';
 import { TOUCH } from './ties.ts';
 
@@ -66,13 +67,18 @@ export interface FacePatch {
   readonly outward: SpacePoint;
 }
 
+/** What the rays of a fan meet: two numbers a ray, upwards and downwards. */
+export interface Met {
+  readonly patch: Int32Array;
+  /** [m] */
+  readonly reach: Float64Array;
+}
+
 /** The faces of a yard, to be met by rays. */
 export class Faces {
   readonly none: boolean;
   /** How many patches they are cut into. */
   readonly count: number;
-  /** How far along the ray the last meeting was. [m] */
-  reach = 0;
   private readonly sides: readonly Side[];
   private readonly levels: readonly Level[];
   /** How many of them are coarse; the fine ones follow. */
@@ -110,47 +116,39 @@ export class Faces {
   }
 
   /**
-   * The patch of the first face that a ray meets before the ground, −1: none.
-   * @param dx, dy, dz Unit vector of the ray, up or down, never level.
+   * Finds for every ray of a fan the patch of the first face that it meets before the ground: `met.patch`, −1 where
+   * there is none, and how far off, `met.reach`; first the rays upwards, then the same downwards.
    */
-  meet(x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
+  meet(x: number, y: number, z: number, fan: RayFan, met: Met): void {
+    const { count, directions } = fan;
+    const { reach, patch } = met;
+    for (let k = 0; k < count; k++) {
+      reach[k] = Infinity;
+      reach[count + k] = z / directions[3 * k + 2];
+    }
+    patch.fill(-1);
+    for (let n = 0; n < this.sides.length; n++) meetSide(this.sides[n], n, x, y, z, fan, met);
+    for (let n = 0; n < this.levels.length; n++) meetLevel(this.levels[n], this.sides.length + n, x, y, z, fan, met);
+    for (let r = 0; r < patch.length; r++) {
+      if (patch[r] < 0) continue;
+      const k = 3 * (r % count);
+      const px = x + reach[r] * directions[k];
+      const py = y + reach[r] * directions[k + 1];
+      const pz = z + (r < count ? reach[r] : -reach[r]) * directions[k + 2];
+      patch[r] = this.patchAt(patch[r], px, py, pz, r < count, reach[r] < this.near ? 'fine' : 'coarse');
+    }
+  }
+
+  /** @param face number of a side, or of a level beyond the sides */
+  private patchAt(face: number, x: number, y: number, z: number, fromBelow: boolean, cut: keyof Cuts): number {
     const { sides, levels } = this;
-    let reach = dz < 0 ? -z / dz : Infinity;
-    let side = -1;
-    for (let n = 0; n < sides.length; n++) {
-      const t = reachOf(sides[n], x, y, z, dx, dy, dz);
-      if (t > TOUCH && t < reach) {
-        reach = t;
-        side = n;
-      }
-    }
-    let level = -1;
-    for (let n = 0; n < levels.length; n++) {
-      const t = this.reachOfLevel(levels[n], x, y, z, dx, dy, dz);
-      if (t > TOUCH && t < reach) {
-        reach = t;
-        level = n;
-      }
-    }
-    this.reach = reach;
-    const cut = reach < this.near ? 'fine' : 'coarse';
-    if (level >= 0) return patchOnLevel(levels[level], levels[level][cut], x + reach * dx, y + reach * dy, dz > 0);
-    if (side < 0) return -1;
-    return patchOnSide(sides[side], sides[side][cut], x + reach * dx, y + reach * dy, z + reach * dz);
+    if (face < sides.length) return patchOnSide(sides[face], sides[face][cut], x, y, z);
+    const level = levels[face - sides.length];
+    return patchOnLevel(level, level[cut], x, y, fromBelow);
   }
 
   patch(index: number): FacePatch {
     return (this.known[index] ??= this.made(index));
-  }
-
-  private reachOfLevel(level: Level, x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
-    if (dz > 0 && !level.thin) return NaN;
-    const t = (level.height - z) / dz;
-    if (t <= TOUCH) return NaN;
-    const px = x + t * dx;
-    const py = y + t * dy;
-    if (px < level.minX || py < level.minY || px > level.minX + level.wide || py > level.minY + level.deep) return NaN;
-    return level.rings.some((ring) => pointInRing([px, py], ring, level.thin ? TOUCH : 0)) ? t : NaN;
   }
 
   private made(index: number): FacePatch {
@@ -238,15 +236,54 @@ function levelsOf({ id, solids }: Occluder): Omit<Level, keyof Cuts>[] {
   });
 }
 
-/** Where a ray enters by a side; NaN where it does not. [m] */
-function reachOf(side: Side, x: number, y: number, z: number, dx: number, dy: number, dz: number): number {
+/** Nearer than all before, the side is what these rays meet. */
+function meetSide(side: Side, face: number, x: number, y: number, z: number, fan: RayFan, met: Met): void {
   const { ax, ay, bx, by, nx, ny, height } = side;
-  const against = dx * nx + dy * ny;
-  if (against >= 0) return NaN;
-  const reach = ((ax - x) * nx + (ay - y) * ny) / against;
-  const up = z + reach * dz;
-  if (up < 0 || up > height) return NaN;
-  const aside = dx * (ay - y) - dy * (ax - x);
-  const bside = dx * (by - y) - dy * (bx - x);
-  return aside > 0 === bside > 0 ? NaN : reach;
+  const off = (ax - x) * nx + (ay - y) * ny;
+  // Seen from behind, or from its edge.
+  if (off >= 0) return;
+  const { reach, patch } = met;
+  const { count, directions, order } = fan;
+  fan.find(Math.atan2(by - y, bx - x), Math.atan2(ay - y, ax - x));
+  for (let n = fan.first; n < fan.end; n++) {
+    const k = order[n];
+    const dx = directions[3 * k];
+    const dy = directions[3 * k + 1];
+    const against = dx * nx + dy * ny;
+    if (against >= 0) continue;
+    const t = off / against;
+    const aside = dx * (ay - y) - dy * (ax - x);
+    const bside = dx * (by - y) - dy * (bx - x);
+    if (t <= TOUCH || aside > 0 === bside > 0) continue;
+    const rise = t * directions[3 * k + 2];
+    const up = z + rise;
+    const down = z - rise;
+    if (up >= 0 && up <= height && t < reach[k]) {
+      reach[k] = t;
+      patch[k] = face;
+    }
+    if (down >= 0 && down <= height && t < reach[count + k]) {
+      reach[count + k] = t;
+      patch[count + k] = face;
+    }
+  }
+}
+
+/** The same of a level face: by rays downwards where it lies lower, upwards where it is an underside over the point. */
+function meetLevel(level: Level, face: number, x: number, y: number, z: number, fan: RayFan, met: Met): void {
+  const { rings, height, thin, minX, minY, wide, deep } = level;
+  if (height === z || (height > z && !thin)) return;
+  const { reach, patch } = met;
+  const { count, directions } = fan;
+  const first = height > z ? 0 : count;
+  for (let k = 0; k < count; k++) {
+    const t = Math.abs(height - z) / directions[3 * k + 2];
+    if (t <= TOUCH || t >= reach[first + k]) continue;
+    const px = x + t * directions[3 * k];
+    const py = y + t * directions[3 * k + 1];
+    if (px < minX || py < minY || px > minX + wide || py > minY + deep) continue;
+    if (!rings.some((ring) => pointInRing([px, py], ring, thin ? TOUCH : 0))) continue;
+    reach[first + k] = t;
+    patch[first + k] = face;
+  }
 }

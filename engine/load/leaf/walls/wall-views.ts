@@ -4,7 +4,8 @@ import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../../scene/between.ts';
 import { planDirection } from '../../../scene/direction.ts';
-import type { Faces } from '../../../scene/faces.ts';
+import type { Faces, Met } from '../../../scene/faces.ts';
+import { RayFan } from '../../../scene/ray-fan.ts';
 import type { ClothSheet, OwnCrown, Scene, Solid } from '../../../scene/solids.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 
@@ -30,10 +31,12 @@ export interface Views {
   from(point: SpacePoint, state: number, own?: OwnCrown): View;
 }
 
-/** The sky's rays on the plan, 3 numbers each, and the patches' sums, emptied after each view. */
+/** The sky's rays on the plan, what they meet, and the patches' sums, emptied after each view. */
 interface Desk {
   readonly directions: Float64Array;
   readonly every: number;
+  readonly fan: RayFan;
+  readonly met: Met;
   readonly up: Float64Array;
   readonly down: Float64Array;
 }
@@ -63,7 +66,10 @@ export class ViewFinder implements Views {
     const directions = Float64Array.from(
       Array.from(azimuth, (bearing, k) => planDirection(bearing, altitude[k], scene.upBearing)).flat(),
     );
-    this.desk = { directions, every, up: new Float64Array(faces.count), down: new Float64Array(faces.count) };
+    const fan = new RayFan(directions.filter((_, n) => Math.floor(n / 3) % every === 0));
+    const met = { patch: new Int32Array(2 * fan.count), reach: new Float64Array(2 * fan.count) };
+    const [up, down] = [new Float64Array(faces.count), new Float64Array(faces.count)];
+    this.desk = { directions, every, fan, met, up, down };
   }
 
   from(point: SpacePoint, state: number, own?: OwnCrown): View {
@@ -75,21 +81,23 @@ export class ViewFinder implements Views {
 
   private look(point: SpacePoint, state: number, own?: OwnCrown): View {
     const { faces } = this;
-    const { directions, every } = this.desk;
+    const { fan, met, every } = this.desk;
+    const { count, directions } = fan;
     const [x, y, z] = point;
+    faces.meet(x, y, z, fan, met);
     const ray: number[] = [];
     const patch: number[] = [];
     const reach: number[] = [];
-    for (let k = 0; k < directions.length / 3; k += every) {
+    for (let k = 0; k < count; k++) {
       const dx = directions[3 * k];
       const dy = directions[3 * k + 1];
       for (let way = 1; way >= -1; way -= 2) {
-        const dz = way * directions[3 * k + 2];
-        const met = faces.meet(x, y, z, dx, dy, dz);
-        if (met < 0 || this.isHidden(point, dx, dy, dz, faces.reach, state, own)) continue;
-        ray.push(way > 0 ? k : -1 - k);
-        patch.push(met);
-        reach.push(faces.reach);
+        const n = way > 0 ? k : count + k;
+        if (met.patch[n] < 0) continue;
+        if (this.isHidden(point, dx, dy, way * directions[3 * k + 2], met.reach[n], state, own)) continue;
+        ray.push(way > 0 ? k * every : -1 - k * every);
+        patch.push(met.patch[n]);
+        reach.push(met.reach[n]);
       }
     }
     return viewOf(
