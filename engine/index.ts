@@ -14,6 +14,7 @@ export {
   crownShapeOf,
   eavesOf,
   elevationOf,
+  fruitWidthOf,
   knownElevationOf,
   lieOf,
   numberOf,

@@ -15,6 +15,7 @@ import type {
   Hedge,
   Plan,
   Plant,
+  PlantRow,
   Screen,
   Season,
   Site,
@@ -49,6 +50,7 @@ export const DEFAULTS = {
   potWidth: 0.4,
   potHeight: 0.35,
   foliageShare: 0.2,
+  fruitWidth: 0.075,
   cell: 0.25,
   bedCell: 0.1,
   gridHeight: 0.5,
@@ -158,6 +160,11 @@ export function bottomOf(screen: Pick<Screen, 'bottom'>): number {
 /** Size of the pot of a container plant. [m] */
 export function potOf({ pot }: Pick<Plant, 'pot'>): { width: number; height: number } {
   return { width: or(pot?.width, DEFAULTS.potWidth), height: or(pot?.height, DEFAULTS.potHeight) };
+}
+
+/** Width of the fruit of a row whose limit is the fruit's; an apple's where nothing is said. [m] */
+export function fruitWidthOf({ fruitWidth }: Pick<PlantRow, 'fruitWidth'>): number {
+  return or(fruitWidth, DEFAULTS.fruitWidth);
 }
 
 /**

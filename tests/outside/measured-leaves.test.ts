@@ -6,11 +6,6 @@ import { MEASURED } from './measured-rows.ts';
 const OUTSIDE: Readonly<Record<string, string>> = {
   'coffee leaf, kaolin, the other cultivar or season': 'the most of a season, 0.2 K beyond what we allow',
   'apple under 20 % net': 'a net may stop more than it is sold as, and stills and wets the air',
-  'blueberry, sunlit': 'small: the line for a fruit’s rise is an apple’s',
-  'grape, exposed': 'small',
-  'grape, sunlit': 'small',
-  'blackberry, sunlit side, 9:30': 'small',
-  'small tomato, exposed': 'small',
   'walnut hull, sunlit': 'hulls hang among leaves',
 };
 

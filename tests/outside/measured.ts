@@ -76,8 +76,8 @@ function caseOf(row: Measured, cloth: { readonly share: number; readonly sky: nu
   };
 }
 
-function rowOf({ leafWidth = 0.05, bothSides = false, fruit }: Measured): PlantRow {
-  return { ...CATALOGUE[0], leafWidth, bothSides, limitOf: fruit ? 'fruit' : 'leaf' };
+function rowOf({ leafWidth = 0.05, bothSides = false, fruit, fruitWidth }: Measured): PlantRow {
+  return { ...CATALOGUE[0], leafWidth, bothSides, fruitWidth, limitOf: fruit ? 'fruit' : 'leaf' };
 }
 
 /** The glow round the sun is taken from the sky and given to what faces it, as on a heat day. */

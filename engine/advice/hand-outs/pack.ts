@@ -219,6 +219,7 @@ const ROW_WORDS: Readonly<Record<string, string>> = {
   cloth: 'density of cloth',
   frostDamage: 'frost damage',
   leafWidth: 'leaf width',
+  fruitWidth: 'fruit width',
   bothSides: 'stomata',
   sources: 'sources',
   note: 'the note',

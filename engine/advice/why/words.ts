@@ -8,6 +8,7 @@ import {
 } from '../../plan/units.ts';
 import { capital } from '../../plan/list-words.ts';
 import { nameOf } from '../../plan/names.ts';
+import { isSmallFruit } from '../../load/leaf/spread.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
 import { wallWords } from '../../load/verdict/wall-heat.ts';
 import { monthWord } from '../../plan/dates.ts';
@@ -101,10 +102,12 @@ function better({ plan, accused, sides }: WhyFindings): string {
 
 function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number): string {
   const units = unitsOf(plan);
-  const fruit = rowOf(plan, feature)?.limitOf === 'fruit';
+  const row = rowOf(plan, feature);
+  const less = row && isSmallFruit(row) ? ', small as it is rather less' : '';
   return (
-    `${fruit ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ${formatTemperature(peak, units)} ` +
-    `(± ${formatTemperatureDifference(accused.spread ?? 0, units)}), limit ${formatHeatLimit(limit ?? 0, units)}`
+    `${row?.limitOf === 'fruit' ? 'the fruit’s skin' : 'a thirsty leaf'} there reaches about ` +
+    `${formatTemperature(peak, units)} (± ${formatTemperatureDifference(accused.spread ?? 0, units)})${less}, ` +
+    `limit ${formatHeatLimit(limit ?? 0, units)}`
   );
 }
 

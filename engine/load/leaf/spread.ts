@@ -2,6 +2,7 @@
  * How far a leaf, or a fruit's skin, may be off: each cause pushed once each way through the leaf's own balance, half
  * of the way between the two taken, the parts added as the root of their squares.
  */
+import { DEFAULTS, fruitWidthOf } from '../../plan/defaults.ts';
 import type { PlantRow, Shelter } from '../../plan/types.ts';
 import { type HeatDay, LEAF_WIND_SHARE, LEAST_LEAF_WIND } from './heat-day.ts';
 import { fruitStillness, STOMATA, stomataTemperature, surfaceTemperature, type Watering } from './leaf.ts';
@@ -34,6 +35,12 @@ const WALL_GLOW_STEP = 1 / 3;
 const ITSELF = 1.5;
 /** Of a fruit's rise: ± 3 K of 12 (the line of Schrader, Zhang & Sun 2003). */
 const FRUIT_LINE = 0.25;
+/**
+ * What takes heat off a sunlit apple at about 1 m/s: air past a ball of its width (Nu = 2 + 0.6·√Re·∛Pr, Ranz &
+ * Marshall 1952, half as much again in wind that gusts), by the root of the width more past a smaller one; and what it
+ * radiates. [W m⁻² K⁻¹] (From memory.)
+ */
+const APPLE = { convection: 19, radiation: 6 } as const;
 
 /** One leaf, or fruit, at one moment. */
 export interface LeafCase {
@@ -130,10 +137,10 @@ function plainTemperature({ moment, row, watering, share, around, absorptance, s
   return surfaceTemperature(moment, row, watering, share, around, absorptance, sample);
 }
 
-/** Of the line, and of the wind. [K] */
+/** Of the line, of the fruit's width, and of the wind. [K] */
 function fruitDifference(before: LeafCase, after: LeafCase): number[] {
   const by = plainTemperature(before) - plainTemperature(after);
-  return [FRUIT_LINE * by, windOnFruit(before, by)];
+  return [FRUIT_LINE * by, unlikeAnApple(before.row) * by, windOnFruit(before, by)];
 }
 
 function partsOf({ shelter, around }: LeafCase, at: (push: Push) => number): SpreadParts {
@@ -151,7 +158,7 @@ function partsOf({ shelter, around }: LeafCase, at: (push: Push) => number): Spr
   };
 }
 
-/** A fruit's skin rises with the wind alone; its line has its own spread. */
+/** A fruit's skin rises with the wind alone; its line is an apple's, and has its own spread. */
 function fruitParts(leaf: LeafCase, temperature: number): SpreadParts {
   const rise = temperature - leaf.moment.air;
   return {
@@ -159,10 +166,22 @@ function fruitParts(leaf: LeafCase, temperature: number): SpreadParts {
     stomata: 0,
     ground: 0,
     light: 0,
-    width: 0,
+    width: Math.abs(rise) * unlikeAnApple(leaf.row),
     walls: 0,
     itself: Math.max(ITSELF, FRUIT_LINE * Math.abs(rise)),
   };
+}
+
+/** Fruit that is sooner cooler than told, since an apple is reckoned with: less than half as wide. */
+export function isSmallFruit(row: PlantRow): boolean {
+  return row.limitOf === 'fruit' && fruitWidthOf(row) < DEFAULTS.fruitWidth / 2;
+}
+
+/** The share of an apple's rise by which a fruit of another width may differ: a grape's is nearly half of it less. */
+function unlikeAnApple(row: PlantRow): number {
+  const { convection, radiation } = APPLE;
+  const taken = convection * Math.sqrt(DEFAULTS.fruitWidth / fruitWidthOf(row)) + radiation;
+  return Math.abs((convection + radiation) / taken - 1);
 }
 
 /** @param rise of a fruit, or the difference of two [K] */

@@ -1,3 +1,4 @@
+import { isSmallFruit } from '../leaf/spread.ts';
 import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import {
@@ -94,8 +95,10 @@ function surface({ row, leaf, units }: Findings): string {
   const bare = (celsius: number) => degrees(celsius).split(' ')[0];
   const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
   const pm = `(± ${formatTemperatureDifference(leaf.spread.thirsty, units).split(' ')[0]})`;
-  if (row.limitOf === 'fruit')
-    return `the fruit’s skin about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, limit ${limit}`;
+  if (row.limitOf === 'fruit') {
+    const less = isSmallFruit(row) ? ', small as it is rather less,' : '';
+    return `the fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${less} on the heatwave day, limit ${limit}`;
+  }
   return (
     `a thirsty leaf about ${degrees(leaf.thirsty)} ${pm} on the heatwave day, a watered one ` +
     `${bare(leaf.watered)}, limit ${limit}`

@@ -53,6 +53,8 @@ export const PLANT_ROW = object(byId('Plant row'), {
   frostDamage: optional(number({ min: -80, max: 30, unit: '°C' })),
   /** [m] */
   leafWidth: number({ above: 0, max: 3, unit: 'm' }),
+  /** Where the limit is the fruit's: how wide it is. [m] */
+  fruitWidth: optional(number({ above: 0, max: 1, unit: 'm' })),
   bothSides: optional(flag),
   /** Keys of the catalogue's citations. */
   sources: optional({ form: 'texts' }),

@@ -61,7 +61,8 @@ describe('how far a leaf may be off', () => {
           for (const part of each) expect(part).toBeGreaterThanOrEqual(0);
           expect(spreadOf(parts)).toBeGreaterThanOrEqual(Math.max(...each));
           expect(spreadOf(parts)).toBeLessThanOrEqual(each.reduce((sum, part) => sum + part, 0) + 1e-9);
-          expect(spreadOf(parts)).toBeLessThan(8);
+          // A small fruit's rise may be half an apple's.
+          expect(spreadOf({ ...parts, width: row.limitOf === 'fruit' ? 0 : parts.width })).toBeLessThan(8);
         },
       ),
       { numRuns: 200, seed: 5 },
@@ -108,6 +109,20 @@ describe('how far a leaf may be off', () => {
     expect(parts.itself).toBeCloseTo(Math.max(1.5, rise / 4), 9);
     expect(parts.stomata + parts.ground + parts.width + parts.light).toBe(0);
     expect(parts.wind).toBeGreaterThan(0);
+  });
+
+  it('a fruit unlike an apple is known the less, the smaller it is; never by more than its rise', () => {
+    const widths = [0.075, 0.05, 0.025, 0.015, 0.01].map((fruitWidth) => ({ ...rowOf('apple'), fruitWidth }));
+    const parts = widths.map((row) => partsOf(caseOf({ row })));
+    const byWidth = parts.map(({ width }) => width);
+    expect(byWidth[0]).toBe(0);
+    expect(byWidth).toEqual(byWidth.toSorted((a, b) => a - b));
+    const { moment, around } = caseOf();
+    const rise = surfaceTemperature(moment, rowOf('apple'), 'thirsty', 1, around) - moment.air;
+    for (const width of byWidth) expect(width).toBeLessThan(rise);
+    const shade = { share: 0.5, around: { ...AROUND, sky: 0.5 } };
+    const [apple, , , grape] = widths.map((row) => differenceSpread(caseOf({ row }), caseOf({ row, ...shade })));
+    expect(grape).toBeGreaterThan(apple);
   });
 
   it('on a day without sun a leaf is still no better known than itself', () => {

@@ -11,7 +11,7 @@ const KEYS = `format version name units site season climate features options pla
   year from to stepMinutes source offset gust frost first last lowest turbidity hotAir heatwaveHigh months month high low humidity wind sunshine
   sunshineAfternoon spread id kind path height thickness openness outline eaves crownWidth crownBase shape leafless plant center rise density
   measuredDensity drops side depth up frame tube bottomRails braces maxBay takeOff anchor soil bottom plantHeight container pot colour move planted foliageFrom shades
-  worth blocks air leaf light covered pair text adds moves removes date what feature amount part currency kerf tubes outside wall price cloth prices plan summers hottest clay yard budget holdsCloth onWall`.split(
+  worth blocks air leaf light covered pair text adds moves removes date what feature amount part currency kerf tubes outside wall price cloth prices plan summers hottest clay yard budget holdsCloth onWall fruitWidth`.split(
   /\s+/,
 );
 

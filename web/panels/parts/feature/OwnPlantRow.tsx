@@ -1,4 +1,4 @@
-import { changeFeature, plantRowOf, setPlantRow } from '../../../../engine/index.ts';
+import { changeFeature, fruitWidthOf, plantRowOf, setPlantRow } from '../../../../engine/index.ts';
 import type { AfternoonShade, Feature, FeatureOf, PlantRow } from '../../../../engine/index.ts';
 import { commitEdit } from '../../../state/edit.ts';
 import { plan } from '../../../state/yard.ts';
@@ -28,6 +28,7 @@ const LIMIT = {
   unusualAbove: USUAL_LIMIT.most,
 };
 const LEAF_WIDTH = rowField('leafWidth', 'Leaf width', 'length', 0.001, 1);
+const FRUIT_WIDTH = rowField('fruitWidth', 'Fruit width', 'length', 0.001, 0.5);
 const SUN_LEAST = rowField('sun-least', 'Sun wanted, at least (h a day)', 'count', 0, 14);
 const SUN_MOST = rowField('sun-most', 'Sun wanted, at most (h a day)', 'count', 0, 14);
 
@@ -98,11 +99,15 @@ function OwnRowFields({ row }: { readonly row: PlantRow }) {
       </div>
       <SunWanted sunHours={row.sunHours} set={set} />
       <div class="field-row">
-        <NumberBox
-          field={LEAF_WIDTH}
-          value={row.leafWidth}
-          onChange={(leafWidth) => set({ leafWidth: leafWidth ?? row.leafWidth })}
-        />
+        {row.limitOf === 'fruit' ? (
+          <NumberBox field={FRUIT_WIDTH} value={fruitWidthOf(row)} onChange={(fruitWidth) => set({ fruitWidth })} />
+        ) : (
+          <NumberBox
+            field={LEAF_WIDTH}
+            value={row.leafWidth}
+            onChange={(leafWidth) => set({ leafWidth: leafWidth ?? row.leafWidth })}
+          />
+        )}
         <ChoiceBox
           label="Afternoon shade"
           value={row.afternoonShade}
