@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import { parsePlan } from '../../engine/plan/file/parse.ts';
+import { runLine } from './output/verbs/command-for-tests.ts';
 
 const root = new URL('../../', import.meta.url);
 const readme = readFileSync(new URL('README.md', root), 'utf8');
@@ -26,15 +27,11 @@ test.each(
     .trim()
     .split('\n')
     .map((line) => line.replace('npm run --silent cli -- ', '')),
-)('the README’s line does what it says: %s', (line) => {
-  const words = [...line.matchAll(/"([^"]*)"|(\S+)/g)].map((match) => match[1] ?? match[2]);
-  const printed = execFileSync(process.execPath, ['--import', 'tsx', 'engine/cli.ts', ...words], {
-    encoding: 'utf8',
-    cwd: root.pathname,
-    stdio: ['ignore', 'pipe', 'ignore'],
-  });
-  expect(printed.length).toBeGreaterThan(100);
-  expect(printed).not.toMatch(/undefined|NaN/);
+)('the README’s line does what it says: %s', async (line) => {
+  const { code, out } = await runLine(line);
+  expect(code).toBe(0);
+  expect(out.length).toBeGreaterThan(100);
+  expect(out).not.toMatch(/undefined|NaN/);
 });
 
 test('the README’s plan keys are keys of a plan', () => {

@@ -17,7 +17,7 @@ function splitLine(line: string): string[] {
 }
 
 /**
- * What an argument line does without a file or a terminal. The same line answers the same, and some take long: it is
+ * What an argument line does in the project's folder, without a terminal. The same line answers the same, and some take long: it is
  * run once in all the run's files.
  */
 export async function runLine(line: string): Promise<Ran> {
@@ -34,14 +34,13 @@ export async function runLine(line: string): Promise<Ran> {
 async function runAnew(line: string): Promise<Ran> {
   let out = '';
   let err = '';
-  const nothing = (): Uint8Array => {
-    throw new Error('no file here');
-  };
   const code = await main(splitLine(line), {
     out: (text) => void (out += text),
     err: (text) => void (err += text),
-    readFile: nothing,
-    readInput: nothing,
+    readFile: (path) => readFileSync(path),
+    readInput() {
+      throw new Error('nobody types here');
+    },
     terminal: { columns: 80, colour: false, watched: true },
     now: () => 0,
   });
