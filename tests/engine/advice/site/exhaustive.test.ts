@@ -13,9 +13,9 @@ import { LONG } from '../../../long.ts';
 import { smallPlan, TENDER } from './small-plans.ts';
 
 /** Small yards tried whole. */
-const YARDS = LONG ? 201 : 60;
-const FRUITING_YARDS = LONG ? 30 : 10;
-const RULED_YARDS = LONG ? 200 : 60;
+const YARDS = LONG ? 201 : 30;
+const FRUITING_YARDS = LONG ? 30 : 6;
+const RULED_YARDS = LONG ? 200 : 30;
 
 /** What cloth spares by casting the yard anew with it. */
 function sparedExactly(plan: Plan, cloth: Canopy | Screen): number {
