@@ -4,7 +4,7 @@ import { addYard } from '../../state/shelf.ts';
 import { aside, goToStage, periodKind, selection } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
 import { type Answers, NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
-import { QUESTIONS } from './questions.tsx';
+import { QUESTIONS } from './questions/index.ts';
 import { type Built, yardOf } from './yard-of.ts';
 import { Fault } from '../../common/Fault.tsx';
 

@@ -1,0 +1,40 @@
+import { SHAPES, answer, answers } from '../answers.ts';
+import type { Shape } from '../answers.ts';
+import { Choices, Field } from '../../parts/boxes/Field.tsx';
+import { ShapePicture } from '../ShapePicture.tsx';
+import { USUAL } from '../usual.ts';
+import { askedUnits } from './asked-units.ts';
+
+export function GroundQuestion() {
+  const { shape, across, deep, measure } = answers.value;
+  const pictures = Object.fromEntries(
+    Object.entries(SHAPES).map(([key, words]): [string, preact.JSX.Element] => [
+      key,
+      <>
+        <ShapePicture shape={key as Shape} />
+        {words}
+      </>,
+    ]),
+  ) as Record<Shape, preact.JSX.Element>;
+  return (
+    <>
+      <Choices
+        legend="Nearest to"
+        name="shape"
+        value={shape}
+        choices={pictures}
+        class="choices-shapes"
+        onChange={(next) => answer({ shape: next })}
+      />
+      <Choices
+        legend="Measured in"
+        name="measure"
+        value={measure}
+        choices={{ length: askedUnits() === 'metric' ? 'metres' : 'feet', steps: `steps of about ${USUAL.step} m` }}
+        onChange={(next) => answer({ measure: next })}
+      />
+      <Field label="Across" value={across} usual={String(USUAL.across)} onInput={(text) => answer({ across: text })} />
+      <Field label="Deep" value={deep} usual={String(USUAL.deep)} onInput={(text) => answer({ deep: text })} />
+    </>
+  );
+}

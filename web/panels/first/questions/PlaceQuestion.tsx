@@ -1,0 +1,66 @@
+import { TOWNS, townWords } from '../../../../engine/index.ts';
+import { lazily } from '../../../common/Lazy.tsx';
+import { answer, answers } from '../answers.ts';
+import { Choices, Field } from '../../parts/boxes/Field.tsx';
+import { placeOf } from '../../parts/world/place-of.ts';
+import { TownEcho } from '../../parts/world/TownEcho.tsx';
+import { SEA_CHOICES } from '../../parts/world/sea.ts';
+
+const WorldPicture = lazily(
+  () => import('../../parts/world/WorldPicture.tsx').then((part) => part.WorldPicture),
+  'The map',
+);
+
+export function PlaceQuestion() {
+  const typed = answers.value.place;
+  const read = typed.trim() === '' ? null : placeOf(typed);
+  return (
+    <>
+      <Field
+        label="Town, or latitude and longitude"
+        value={typed}
+        usual="Phoenix, or 33.4, −112"
+        list="first-towns"
+        onInput={(place) => answer({ place })}
+        hint="Half a degree is near enough. Nothing of it leaves this machine."
+      />
+      <datalist id="first-towns">
+        {TOWNS.map((town) => (
+          <option key={townWords(town)} value={townWords(town)} />
+        ))}
+      </datalist>
+      {read?.ok && <TownEcho place={read.value} onChoose={(place) => answer({ place })} />}
+      {read && (
+        <p class="quiet" role="status">
+          {read.ok
+            ? `${read.value.latitude.toFixed(2)}°, ${read.value.longitude.toFixed(2)}°, clocks of ` +
+              `${read.value.timeZone}`
+            : read.reason}
+        </p>
+      )}
+      {'geolocation' in navigator && window.isSecureContext && (
+        <button
+          type="button"
+          onClick={() =>
+            navigator.geolocation.getCurrentPosition(
+              ({ coords }) => answer({ place: `${coords.latitude.toFixed(3)}, ${coords.longitude.toFixed(3)}` }),
+              () => {},
+            )
+          }
+        >
+          Ask this browser where I am
+        </button>
+      )}
+      {read?.ok && (
+        <Choices
+          legend="Is the open sea within 20 km?"
+          name="sea"
+          value={answers.value.sea}
+          choices={SEA_CHOICES}
+          onChange={(sea) => answer({ sea })}
+        />
+      )}
+      <WorldPicture at={read?.ok ? read.value : null} onTap={(place) => answer({ place })} />
+    </>
+  );
+}
