@@ -39,18 +39,19 @@ const LEAST_SHADE = 0.6;
  */
 export function buildScene(plan: Plan): Scene {
   const variants = plan.features.map(variantsOf).filter((variant) => variant !== null);
+  const changing = variants.filter((variant) => variant.changes !== null);
   const states: Occluder[][] = [];
   const stateOfDay = new Uint16Array(LEAP_YEAR.length);
-  const known = new Map<string, number>();
+  const stateOfKey = new Map<string, number>();
   LEAP_YEAR.forEach((monthDay, day) => {
-    const key = variants.map((variant) => (variant.changes(monthDay) ? '1' : '0')).join('');
-    let state = known.get(key);
+    const key = changing.map((variant) => (changesOn(variant, monthDay) ? '1' : '0')).join('');
+    let state = stateOfKey.get(key);
     if (state === undefined) {
       state = states.length;
-      known.set(key, state);
+      stateOfKey.set(key, state);
       states.push(
         variants
-          .map((variant) => (variant.changes(monthDay) ? variant.changed : variant.usual))
+          .map((variant) => (changesOn(variant, monthDay) ? variant.changed : variant.usual))
           .filter((occluder) => occluder !== null),
       );
     }
@@ -89,7 +90,7 @@ export function sceneOfOne(scene: Scene, feature: Feature): Scene {
 export function occluderOn(feature: Feature, monthDay: MonthDay): Occluder | null {
   const variants = variantsOf(feature);
   if (variants === null) return null;
-  return variants.changes(monthDay) ? variants.changed : variants.usual;
+  return changesOn(variants, monthDay) ? variants.changed : variants.usual;
 }
 
 /** The sheets of a canopy, roof first and then its drops, or of a screen, one a segment. */
@@ -101,10 +102,24 @@ export function clothSheets(feature: Canopy | Screen): ClothSheet[] {
 interface Variants {
   readonly usual: Occluder | null;
   readonly changed: Occluder | null;
-  readonly changes: (monthDay: MonthDay) => boolean;
+  /** `null`: never. */
+  readonly changes: ((monthDay: MonthDay) => boolean) | null;
 }
 
+function changesOn({ changes }: Variants, monthDay: MonthDay): boolean {
+  return changes !== null && changes(monthDay);
+}
+
+/** Yards that are held against each other share most of their features, and what is found out about their solids. */
+const known = new WeakMap<Feature, Variants | null>();
+
 function variantsOf(feature: Feature): Variants | null {
+  let variants = known.get(feature);
+  if (variants === undefined) known.set(feature, (variants = madeOf(feature)));
+  return variants;
+}
+
+function madeOf(feature: Feature): Variants | null {
   switch (feature.kind) {
     case 'wall':
       return always(feature.id, [wallPrism(feature)]);
@@ -127,7 +142,7 @@ function variantsOf(feature: Feature): Variants | null {
 }
 
 function always(id: string, solids: readonly Solid[]): Variants {
-  return { usual: { id, solids }, changed: null, changes: () => false };
+  return { usual: { id, solids }, changed: null, changes: null };
 }
 
 function treeVariants(tree: Tree): Variants {

@@ -82,7 +82,7 @@ export class Faces {
   private readonly sides: readonly Side[];
   private readonly levels: readonly Level[];
   /** How many of them are coarse; the fine ones follow. */
-  readonly coarseCount: number;
+  private readonly coarseCount: number;
   /** Nearer faces are met by their fine patches. [m] */
   private readonly near: number;
   private readonly known: (FacePatch | undefined)[] = [];
@@ -91,8 +91,18 @@ export class Faces {
     return this.sides.length;
   }
 
-  /** @param size widest and highest of the patches that faces are cut into [m] */
-  constructor(occluders: readonly Occluder[], size: number) {
+  /**
+   * @param least widest and highest of the patches that faces are cut into [m]
+   * @param most of the coarse patches, four a side at least: where there would be more they are made larger
+   */
+  constructor(occluders: readonly Occluder[], least: number, most: number) {
+    const sides = occluders.flatMap(sidesOf);
+    const levels = occluders.flatMap(levelsOf);
+    const countAt = (patch: number): number =>
+      sides.reduce((sum, { length, height }) => sum + partsOf(length, patch) * partsOf(height, patch), 0) +
+      levels.reduce((sum, { wide, deep }) => sum + 2 * partsOf(wide, patch) * partsOf(deep, patch), 0);
+    let size = least;
+    while (countAt(size) > Math.max(most, 4 * sides.length)) size *= 2;
     this.near = NEAR * size;
     let first = 0;
     const cut = (wide: number, high: number, faces: number, patch: number): Cut => {
@@ -100,8 +110,6 @@ export class Faces {
       first += faces * of.along * of.up;
       return of;
     };
-    const sides = occluders.flatMap(sidesOf);
-    const levels = occluders.flatMap(levelsOf);
     const cutAll = (patch: number) => ({
       sides: sides.map(({ length, height }) => cut(length, height, 1, patch)),
       levels: levels.map(({ wide, deep }) => cut(wide, deep, 2, patch)),

@@ -12,6 +12,15 @@ export const SEGMENT = 4;
  * @returns `SEGMENT` numbers a piece, in no particular order; where one ends another starts, to the bit.
  */
 export function unionOutline(rings: readonly Ring[]): Float64Array {
+  let outline = known.get(rings);
+  if (!outline) known.set(rings, (outline = outlineOf(rings)));
+  return outline;
+}
+
+/** A solid keeps its rings, and is asked about for every yard that it stands in. */
+const known = new WeakMap<readonly Ring[], Float64Array>();
+
+function outlineOf(rings: readonly Ring[]): Float64Array {
   const pieces: number[] = [];
   const boxes = rings.map((ring) => boundsOf(ring));
   rings.forEach((ring, own) => {

@@ -59,7 +59,7 @@ const known = new WeakMap<WallsRound, (days: LitDays) => CastLights | undefined>
  */
 export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): WallsRound {
   // As much coarser as the rays are fewer.
-  const faces = boundedFaces(scene, PATCH * Math.sqrt(every));
+  const faces = new Faces(scene.states[0] ?? [], PATCH * Math.sqrt(every), MOST_PATCHES);
   if (faces.none) return NO_WALLS;
   const thinned = every * Math.max(1, Math.round(faces.sideCount / MANY_SIDES));
   const views = new ViewFinder(scene, faces, thinned);
@@ -76,13 +76,6 @@ export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): Wa
   };
   known.set(walls, (days) => all.find((lights) => lights.days.isLike(days)));
   return walls;
-}
-
-function boundedFaces(scene: Scene, least: number): Faces {
-  for (let size = least; ; size *= 2) {
-    const faces = new Faces(scene.states[0] ?? [], size);
-    if (faces.coarseCount <= Math.max(MOST_PATCHES, 4 * faces.sideCount)) return faces;
-  }
 }
 
 /** How patches are lit on a day, among the days that were cast with it, and index of its first sample there. */
