@@ -17,8 +17,8 @@ function splitLine(line: string): string[] {
 }
 
 /**
- * What an argument line does in the project's folder, without a terminal. The same line answers the same, and some take long: it is
- * run once in all the run's files.
+ * What an argument line does in the project's folder, without a terminal. The same line answers the same, and some
+ * take long: it is run once in all the run's files.
  */
 export async function runLine(line: string): Promise<Ran> {
   const kept = join(inject('answers'), `${createHash('sha256').update(line).digest('hex')}.json`);
