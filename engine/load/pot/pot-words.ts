@@ -12,7 +12,7 @@ export const HELP_WORDS: Readonly<Record<RootHelpId, string>> = {
 };
 
 /** A help that cools by less than this is not worth the work. [K] */
-const WORTH_DOING = 1;
+export const WORTH_DOING = 1;
 
 /** "about 49 °C (± 4) on the west side about 17:10" */
 export function rootsAbout({ warmest, spread, side, when }: Roots, units: Units): string {

@@ -12,6 +12,7 @@ import { sunTimes } from '../../../sun/sun-times.ts';
 import { litresWords } from '../water/litres-words.ts';
 import { usableWater } from '../water/water.ts';
 import { namesInside } from '../words.ts';
+import { potTasks } from './pots.ts';
 import type { TomorrowPlant, TomorrowTask } from './types.ts';
 
 /** Above this, work in the garden is for the early morning. Our choice. [°C] */
@@ -37,8 +38,11 @@ export function heatTasks(
   const dawn = riseMs === null ? '06:00' : clockOf(riseMs, plan.site.timeZone);
   return [
     ...(hurt.length > 0 ? [soak(plan, hurt), ...hangings(plan, date)] : []),
+    ...potTasks(plan, plants, units),
     // All that means work stands before the heat; when the sun comes is told as the reason.
-    ...hurt.filter(({ when }) => when !== null).map((plant) => shading(plan, plant, dawn, units)),
+    ...hurt
+      .filter((plant) => plant.when !== null && !(isPot(plan, plant) && waterDoes(plan, plant)))
+      .map((plant) => shading(plan, plant, dawn, units)),
     // Water on cold roots and ice on the way help nobody, and a pot lasts a winter's day.
     ...(heat.day.low <= FROSTY_MORNING ? [] : plants.flatMap((plant) => potWatering(plan, plant, dawn, heat, units))),
     ...goingIn(heat, plan.site.timeZone, units),
@@ -77,13 +81,14 @@ function shading(plan: Plan, plant: TomorrowPlant, dawn: ClockTime, units: Units
   return { at: dawn, plants: [plant.plant], advice: { basis: 'our estimate', text: shadeWords(plan, plant, units) } };
 }
 
-function potWatering(
-  plan: Plan,
-  { plant, water }: TomorrowPlant,
-  dawn: ClockTime,
-  heat: HeatDay,
-  units: Units,
-): TomorrowTask[] {
+function isPot(plan: Plan, { plant }: TomorrowPlant): boolean {
+  const feature = featureOf(plan, plant);
+  return feature?.kind === 'plant' && feature.container === true;
+}
+
+/** What a pot drinks; and where water is all that its plant needs, what happens without. */
+function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: HeatDay, units: Units): TomorrowTask[] {
+  const { plant, water } = stands;
   const feature = featureOf(plan, plant);
   if (feature?.kind !== 'plant' || feature.container !== true || water === null) return [];
   const holds = usableWater(feature);
@@ -93,7 +98,9 @@ function potWatering(
       : water > holds
         ? `, and the pot holds only ${litresWords(holds, units)}: fill it, and stand it in a saucer of water too`
         : ', so fill it to the brim';
-  const text = `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that day${again}.`;
+  const why = isHurt(stands) && stands.when !== null && waterDoes(plan, stands) ? ` ${waterWords(stands, units)}` : '';
+  const about = `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that day`;
+  const text = `${about}${again}.${why}`;
   return [{ at: dawn, plants: [plant], advice: { basis: 'our estimate', text } }];
 }
 
@@ -107,36 +114,52 @@ function goingIn(heat: HeatDay, timeZone: string, units: Units): TomorrowTask[] 
 }
 
 /** Whether water alone keeps a leaf cool enough: then nobody hangs cloth, least of all over what is short of light. */
-function waterDoes({ verdict, watered, limit }: TomorrowPlant): boolean {
-  return verdict === 'at risk' && watered < limit;
+function waterDoes(plan: Plan, { plant, verdict, watered, limit }: TomorrowPlant): boolean {
+  return verdict === 'at risk' && watered < limit && !bearsTheLimit(plan, plant);
+}
+
+/** Whether the limit is the fruit's, which water does not cool. */
+function bearsTheLimit(plan: Plan, plant: string): boolean {
+  const feature = plantFeatures(plan).find(({ id }) => id === plant);
+  return feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';
+}
+
+/** What water alone holds off: "From 09:50 a thirsty leaf reaches 53 °C, a watered one 44, …" */
+function waterWords({ when, from, thirsty, watered, limit }: TomorrowPlant, units: Units): string {
+  const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
+  return (
+    `From ${clockOr(when?.from, 'noon', units)} a thirsty leaf reaches ${dry}${sideWords(from)}, ` +
+    `a watered one ${wet}, its limit is ${formatHeatLimit(limit, units)}; it gets by without cloth.`
+  );
 }
 
 /** Shade before that minute, from the side the sun comes from; only water where that does. */
 function shadeWords(plan: Plan, stands: TomorrowPlant, units: Units): string {
   const { plant, verdict, when, from, thirsty, watered, limit } = stands;
   const name = namesInside(plan, [plant]);
+  if (waterDoes(plan, stands)) return `Keep ${name} well watered. ${waterWords(stands, units)}`;
   const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
   const most = formatHeatLimit(limit, units);
-  const side = typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' at its top' : '';
-  const feature = plantFeatures(plan).find(({ id }) => id === plant);
-  const fruit = feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';
+  const side = sideWords(from);
+  const feature = featureOf(plan, plant);
   const mobile = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
   const how = mobile ? `Carry ${name} into the shade, or hang cloth over it` : `Hang cloth or an umbrella over ${name}`;
-  const spoken = (clock: string | undefined, otherwise: string) =>
-    clock === undefined ? otherwise : formatClock(clock, units);
-  const begins = spoken(when?.from, 'noon');
-  if (!fruit && waterDoes(stands))
-    return (
-      `Keep ${name} well watered: from ${begins} a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, ` +
-      `its limit is ${most}; it gets by without cloth.`
-    );
-  const what = `${how}; leave it so until ${spoken(when?.to, 'evening')}. From ${begins}`;
-  const why = fruit
+  const until = `leave it so until ${clockOr(when?.to, 'evening', units)}`;
+  const what = `${how}; ${until}. From ${clockOr(when?.from, 'noon', units)}`;
+  const why = bearsTheLimit(plan, plant)
     ? `the skin of its fruit reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
     : verdict === 'at risk'
       ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; water alone is a close call`
       : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;
   return `${what} ${why}.`;
+}
+
+function sideWords(from: TomorrowPlant['from']): string {
+  return typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' at its top' : '';
+}
+
+function clockOr(clock: ClockTime | undefined, otherwise: string, units: Units): string {
+  return clock === undefined ? otherwise : formatClock(clock, units);
 }
 
 function hotHours({ samples }: HeatDay, timeZone: string): Stretch | null {

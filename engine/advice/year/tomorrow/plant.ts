@@ -1,6 +1,7 @@
 /** How a plant stands on one day of a typed forecast: at its worst side, under a clear sky. */
 import { stretchOf } from '../../../load/verdict/clock.ts';
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
+import { rootsOf } from '../../../load/pot/pot-load.ts';
 import { isEstablished, limitOf } from '../../../load/verdict/limit.ts';
 import { judgedPlant } from '../../../load/verdict/judged.ts';
 import type { PlantFeature } from '../../../load/verdict/planted.ts';
@@ -34,6 +35,7 @@ export function plantOfDay(
     watered,
     thirsty,
     limit,
+    roots: feature.kind === 'plant' && feature.container === true ? rootsOf(plan, sky, heat, feature) : null,
     water: water.get(feature.id) ?? null,
   };
 }

@@ -1,6 +1,6 @@
 /** What one day's list is asked with, and what it says. */
 import type { Caution } from '../../../frame/work/types.ts';
-import type { PlantSide, Stretch, Verdict } from '../../../load/types.ts';
+import type { PlantSide, Roots, Stretch, Verdict } from '../../../load/types.ts';
 import type { CivilDate } from '../../../plan/types.ts';
 import type { Advice } from '../advice.ts';
 
@@ -24,6 +24,8 @@ export interface TomorrowPlant {
   readonly watered: number;
   readonly thirsty: number;
   readonly limit: number;
+  /** Of a pot, that day; `null`: it stands in the ground. */
+  readonly roots: Roots | null;
   /** [L] that day */
   readonly water: number | null;
 }

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import type { Forecast } from '../../../../../engine/advice/year/tomorrow/types.ts';
 import { plantLoadsOf } from '../../../../../engine/load/load-of.ts';
+import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../../engine/plan/options.ts';
 import type { Plan } from '../../../../../engine/plan/types.ts';
@@ -35,7 +36,7 @@ describe('tomorrow', () => {
         ({ plants, advice }) => plants.includes(plant) && /shade|cloth/.test(advice.text) && plants.length === 1,
       );
       expect(task.at < when!.from).toBe(true);
-      const begins = watered >= limit ? `until ${when!.to}. From ${when!.from}` : `well watered: from ${when!.from}`;
+      const begins = watered >= limit ? `until ${when!.to}. From ${when!.from}` : `well watered. From ${when!.from}`;
       expect(task.advice.text).toContain(begins);
     }
   });
@@ -51,6 +52,38 @@ describe('tomorrow', () => {
       const { watered, limit } = hot.plants.find(({ plant }) => plant === plants[0])!;
       expect(watered, advice.text).toBeLessThan(limit);
     }
+  });
+
+  it('tells a pot that water saves once: how much, and what happens without', () => {
+    const pot = { ...courtyard, plants: [{ ...CATALOGUE.find(({ id }) => id === 'lemon')!, heatLimit: 49 }] };
+    const day = dayOf(pot, { date: '2026-07-20', high: 42, low: 23 });
+    const lines = day.tasks.filter(({ at, plants }) => at !== 'the evening before' && plants.includes('lemon'));
+    expect(lines.map(({ advice }) => advice.text)).toEqual([
+      expect.stringMatching(/^Water the lemon pot: .* to the brim\. From .* it gets by without cloth\.$/),
+    ]);
+  });
+
+  it('wraps the evening before the pots whose roots would die, and none that is white or stays cool', () => {
+    const wraps = (plan: Plan, high: number) =>
+      dayOf(plan, { date: '2026-07-20', high, low: high - 19 }).tasks.filter(({ advice }) =>
+        advice.text.startsWith('Wrap the pot in white'),
+      );
+    const [task, ...more] = wraps(courtyard, 42);
+    expect(more).toEqual([]);
+    expect(task.at).toBe('the evening before');
+    const dying = hot.plants.filter(({ roots }) => roots?.verdict === 'cooking').map(({ plant }) => plant);
+    expect(dying.length).toBeGreaterThan(0);
+    expect(task.plants.toSorted()).toEqual(dying.toSorted());
+    expect(wraps(courtyard, 22)).toEqual([]);
+    const white: Plan = {
+      ...courtyard,
+      features: courtyard.features.map((feature) =>
+        feature.kind === 'plant'
+          ? { ...feature, pot: { ...feature.pot, width: 0.4, height: 0.35, colour: 'white' } }
+          : feature,
+      ),
+    };
+    expect(wraps(white, 42)).toEqual([]);
   });
 
   it('sends nobody out in the heat: all that means work stands before it, and it says what to mind', () => {
