@@ -105,12 +105,12 @@ test('the map’s findings stand in words, and each can be asked about without t
   // The middle of a cell, typed: the map's own reading is the spot's number.
   await unfold(page, 'The map');
   await page.getByRole('button', { name: 'Ask about a spot' }).click();
-  await page.getByLabel('Type it').fill('4.125 3.625');
+  await page.getByLabel('Type it').fill('4.15 3.65');
   await page.getByLabel('Type it').press('Enter');
   await spot.getByText('Hot load', { exact: true }).waitFor();
-  const shown = loadOf(PLAN, { period: { kind: 'heatwave' }, cell: 0.25, height: 0.5 });
+  const shown = loadOf(PLAN, { period: { kind: 'heatwave' }, cell: 0.1, height: 0.5 });
   if (!shown.ok) throw new Error(shown.problems[0].message);
-  const value = shown.value.cells.hotLoad[14 * shown.value.grid.columns + 16] ?? NaN;
+  const value = shown.value.cells.hotLoad[36 * shown.value.grid.columns + 41] ?? NaN;
   await captioned(page, `at the pin: ${value.toFixed(1)} MJ/m²`);
   await spot
     .getByRole('definition')

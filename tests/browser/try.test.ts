@@ -170,14 +170,14 @@ describe('the courtyard’s options, in one visit', () => {
     const tried = withOptions(demo, ['B']);
     if (!tried.ok) throw new Error(tried.problems[0].message);
     const [before, after] = [demo, tried.plan].map((plan) => {
-      const load = loadOf(plan, { period: { kind: 'heatwave' }, cell: 0.25, height: 0.5 });
+      const load = loadOf(plan, { period: { kind: 'heatwave' }, cell: 0.1, height: 0.5 });
       if (!load.ok) throw new Error(load.problems[0].message);
       return load.value.cells.hotLoad;
     });
     // By the key's own words: from 3 % of the map's scale of 24 MJ/m² on it is a change.
     const ground = (way: 1 | -1): string => {
       const changed = before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24);
-      return `${(changed.length / 16).toFixed(1)} m²`;
+      return `${(changed.length / 100).toFixed(1)} m²`;
     };
     await page.getByText(`Lines: less hot load, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
     await page.getByText(`Dots: more, ${ground(1)}.`).waitFor({ state: 'attached' });

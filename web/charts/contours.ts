@@ -3,6 +3,8 @@ import type { GridSpec, PlanPoint } from '../../engine/index.ts';
 /** Shorter lines say nothing at the scale of a yard. [m] */
 const SHORTEST = 1;
 
+const ALL_ABOVE = 0b1111;
+
 /** One value's lines across a grid of cells. */
 export interface Contour {
   readonly value: number;
@@ -51,21 +53,26 @@ function crossings({ columns, rows }: Cells, values: Float64Array, value: number
   for (let j = 0; j + 1 < rows; j++) {
     for (let i = 0; i + 1 < columns; i++) {
       const cell = j * columns + i;
-      // The square of four centres, counter-clockwise from its lower left: corners, and the edge that follows each.
-      const corners = [cell, cell + 1, cell + columns + 1, cell + columns].map((at) => values[at]);
-      if (corners.some(Number.isNaN)) continue;
-      const edges = [2 * cell, 2 * (cell + 1) + 1, 2 * (cell + columns), 2 * cell + 1];
-      const isAbove = (k: number): boolean => corners[k % 4] >= value;
-      for (let k = 0; k < 4; k++) {
-        if (!isAbove(k) || isAbove(k + 1)) continue;
-        // Round the corners above that end here, back to where they begin: at a saddle each has its own line.
-        let from = k + 4;
-        while (isAbove(from - 1)) from -= 1;
-        next.set(edges[k], edges[(from + 3) % 4]);
-      }
+      // The square of four centres, counter-clockwise from its lower left, a bit for each that is above.
+      const [a, b, c, d] = [values[cell], values[cell + 1], values[cell + columns + 1], values[cell + columns]];
+      const above = (a >= value ? 1 : 0) | (b >= value ? 2 : 0) | (c >= value ? 4 : 0) | (d >= value ? 8 : 0);
+      if (above === 0 || above === ALL_ABOVE || Number.isNaN(a + b + c + d)) continue;
+      crossSquare(next, above, [2 * cell, 2 * (cell + 1) + 1, 2 * (cell + columns), 2 * cell + 1]);
     }
   }
   return next;
+}
+
+/** @param above which of the corners are, bit by bit @param edges the one that follows each corner */
+function crossSquare(next: Map<number, number>, above: number, edges: readonly number[]): void {
+  const isAbove = (k: number): boolean => (above & (1 << (k % 4))) !== 0;
+  for (let k = 0; k < 4; k++) {
+    if (!isAbove(k) || isAbove(k + 1)) continue;
+    // Round the corners above that end here, back to where they begin: at a saddle each has its own line.
+    let from = k + 4;
+    while (isAbove(from - 1)) from -= 1;
+    next.set(edges[k], edges[(from + 3) % 4]);
+  }
 }
 
 /** Strings the crossings together: first the lines that end, then those that come back to themselves. */

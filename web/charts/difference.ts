@@ -1,8 +1,8 @@
 import type { GridSpec } from '../../engine/index.ts';
 import type { Scale } from './ramp.ts';
 
-/** Dots a cell, each way: fine enough for lines to be lines. */
-const FINE = 4;
+/** Edge of a dot, and most dots a cell each way: fine enough for lines to be lines. [m] */
+const DOT = { edge: 0.0625, most: 4 } as const;
 
 /**
  * Shares of the scale from which a difference is drawn, is middling, is great; below the first it is none. Our choice.
@@ -38,19 +38,20 @@ export function paintDifference(
   colours: DifferenceColours,
   alpha: number,
 ): DifferencePicture {
+  const parts = Math.min(DOT.most, Math.max(1, Math.round(grid.cell / DOT.edge)));
   const fine = {
     x0: grid.x0,
     y0: grid.y0,
-    cell: grid.cell / FINE,
-    columns: grid.columns * FINE,
-    rows: grid.rows * FINE,
+    cell: grid.cell / parts,
+    columns: grid.columns * parts,
+    rows: grid.rows * parts,
   };
   const rgba = new Uint8ClampedArray(fine.columns * fine.rows * 4);
   const less = channelsOf(colours.less);
   const more = channelsOf(colours.more);
   for (let j = 0; j < fine.rows; j++) {
     for (let i = 0; i < fine.columns; i++) {
-      const cell = Math.floor(j / FINE) * grid.columns + Math.floor(i / FINE);
+      const cell = Math.floor(j / parts) * grid.columns + Math.floor(i / parts);
       const change = (after[cell] - before[cell]) / (to - from);
       const step = stepOf(Math.abs(change));
       if (step < 0 || !(change < 0 ? onLine(i, j, GAPS[step]) : onDot(i, j, GAPS[step]))) continue;

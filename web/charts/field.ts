@@ -15,8 +15,15 @@ export interface Painted {
 }
 
 /**
- * Paints cells as the smooth field they are samples of: between their centres values run straight across and up. Where
- * there is nothing (NaN) nothing is painted, and a field goes on to the edge of its outer cells.
+ * How far values are evened out, as a standard deviation: at least so far, and so many cells of a coarse grid. The sun
+ * is cast at steps of time, between which a wall's shadow runs on by half a metre and more; cast so, a slope of the
+ * heat is a flight of stairs that no yard has. [m], [cells]
+ */
+const EVENED = { metres: 0.22, cells: 0.7 } as const;
+
+/**
+ * Paints cells as the smooth field they are samples of: evened out, and between their centres straight across and up.
+ * Where there is nothing (NaN) nothing is painted, and a field goes on to the edge of its outer cells.
  * @param values index = j·columns + i
  * @param alpha of a painted pixel, 0 to 255
  */
@@ -25,7 +32,11 @@ export function paintField(grid: GridSpec, values: Float64Array, scale: Scale, a
   const fine = { ...grid, cell: grid.cell / parts, columns: grid.columns * parts, rows: grid.rows * parts };
   return {
     grid: fine,
-    rgba: paintCells(smoothed(grid, values, parts), { ...scale, ramp: fineRamp(scale.ramp, SHADES) }, alpha),
+    rgba: paintCells(
+      smoothed(grid, evened(grid, values), parts),
+      { ...scale, ramp: fineRamp(scale.ramp, SHADES) },
+      alpha,
+    ),
   };
 }
 
@@ -61,4 +72,53 @@ export function smoothed(
     }
   }
   return fine;
+}
+
+/**
+ * Cells evened out over their neighbours by a bell that counts only cells with a value, so that no wall draws down what
+ * stands beside it; a level field stays level, and what has no value gets none.
+ */
+export function evened(
+  { columns, rows, cell }: Pick<GridSpec, 'columns' | 'rows' | 'cell'>,
+  values: Float64Array,
+): Float64Array {
+  const bell = bellOf(Math.max(EVENED.metres / cell, EVENED.cells));
+  const known = Float64Array.from(values, (value) => (Number.isNaN(value) ? 0 : 1));
+  const sums = spread(
+    spread(
+      values.map((value) => value || 0),
+      columns,
+      rows,
+      bell,
+      1,
+    ),
+    rows,
+    columns,
+    bell,
+    columns,
+  );
+  const weights = spread(spread(known, columns, rows, bell, 1), rows, columns, bell, columns);
+  return values.map((value, at) => (Number.isNaN(value) ? NaN : sums[at] / weights[at]));
+}
+
+/** Half of a bell from its middle outwards. @param deviation [cells] */
+function bellOf(deviation: number): Float64Array {
+  return Float64Array.from({ length: Math.ceil(2.5 * deviation) + 1 }, (_, k) => Math.exp(-0.5 * (k / deviation) ** 2));
+}
+
+/** Each value as the sum of those along its line under the bell. @param step from one value of a line to the next */
+function spread(values: Float64Array, along: number, lines: number, bell: Float64Array, step: number): Float64Array {
+  const result = new Float64Array(values.length);
+  const across = step === 1 ? along : 1;
+  for (let line = 0; line < lines; line++) {
+    for (let k = 0; k < along; k++) {
+      let sum = bell[0] * values[line * across + k * step];
+      for (let off = 1; off < bell.length; off++) {
+        if (k >= off) sum += bell[off] * values[line * across + (k - off) * step];
+        if (k + off < along) sum += bell[off] * values[line * across + (k + off) * step];
+      }
+      result[line * across + k * step] = sum;
+    }
+  }
+  return result;
 }

@@ -66,6 +66,6 @@ function holds(frame: Box, box: Box): boolean {
   return box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
 }
 
-function overlap(a: Box, b: Box): boolean {
+export function overlap(a: Box, b: Box): boolean {
   return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }

@@ -15,15 +15,17 @@ interface Labelled {
  * A place on each line for its label, none nearer to another than `apart`; a line without such a place goes without.
  * [m]
  * @param isFree whether a label may stand there for all else
+ * @param shortest line that a label does not crowd, where that is more than the shortest of any drawing [m]
  */
 export function labelPlaces(
   labelled: readonly Labelled[],
   apart: number,
   isFree: (at: PlanPoint) => boolean = () => true,
+  shortest = 0,
 ): { readonly at: PlanPoint; readonly label: string }[] {
   const placed: { at: PlanPoint; label: string }[] = [];
   for (const { lines, label } of labelled) {
-    for (const line of lines.filter((each) => lengthOf(each) >= SHORTEST)) {
+    for (const line of lines.filter((each) => lengthOf(each) >= Math.max(SHORTEST, shortest))) {
       const at = TRIED.map((share) => line[Math.floor(share * (line.length - 1))]).find(
         (place) => isFree(place) && placed.every((other) => distance(other.at, place) >= apart),
       );

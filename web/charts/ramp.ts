@@ -5,27 +5,27 @@ import type { Quantity } from '../../engine/index.ts';
  * Colours of the maps, 16 stops each, from least to most. Lightness rises steadily, so that the order holds for
  * colour-blind eyes and in black and white; every stop is at least 3:1 against the ink of the plan.
  *
- * The heat ramp follows the idea of cividis (Nuñez, Anderton, Renslow 2018, PLoS ONE 13(7): e0199239; from memory): a
- * path from blue to yellow that looks nearly the same to eyes with and without colour deficiency. Its dark end is
- * lifted for ink to show on it.
+ * The heat goes from the blue of shade through dusk and clay to the yellow of straw, straight in OKLab (Ottosson 2020,
+ * from memory) between six colours. To eyes without red or green cones it is a path from blue to yellow. Its dark end
+ * is lifted for ink to show on it.
  */
 export const HEAT_RAMP = [
-  '#626e8a',
-  '#6b7388',
-  '#737886',
-  '#7a7d85',
-  '#828386',
-  '#8a8986',
-  '#929086',
-  '#9c9786',
-  '#a59e82',
-  '#b0a77e',
-  '#bcaf77',
-  '#c9b970',
-  '#d5c364',
-  '#e3ce59',
-  '#f0db48',
-  '#fee838',
+  '#5f7090',
+  '#6c7594',
+  '#787a98',
+  '#857f9c',
+  '#948399',
+  '#a28796',
+  '#b18a92',
+  '#be908a',
+  '#cc9582',
+  '#d99a78',
+  '#e1a471',
+  '#eaae69',
+  '#f2b85f',
+  '#f6c56e',
+  '#fad37d',
+  '#fde08c',
 ] as const;
 
 /** Light for growing is never shown in the colours of harm. */

@@ -1,7 +1,8 @@
 import { computed } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import { usualCell } from '../../engine/index.ts';
-import type { Period } from '../../engine/index.ts';
+import type { Period, Stretch } from '../../engine/index.ts';
+import { clockWords } from '../common/words.ts';
 import { liveAnswer } from './live.ts';
 import { reckonedPlan, skyPlan } from './reckoned.ts';
 import { mapCell, mapHeight, minute, monthDay, periodKind, pin, shownOptions } from './view.ts';
@@ -15,12 +16,20 @@ export const period: ReadonlySignal<Period> = computed(() =>
       : { kind: 'day', date: monthDay.value },
 );
 
-const FINE = 0.25;
+/** Edges of a cell that are wanted: a season takes three times as long at the finer. [m] */
+const USUAL = 0.25;
+const FINE = 0.1;
 
-/** Edge of a cell of the map: as it was chosen, and coarser where the ground is so large or crowded. [m] */
-export const reckonedCell: ReadonlySignal<number> = computed(
-  () => (mapCell.value * usualCell(reckonedPlan.value)) / FINE,
+/** Edge of a cell of the map as it was chosen, else fine on a single day. [m] */
+export const wantedCell: ReadonlySignal<number> = computed(
+  () => mapCell.value ?? (periodKind.value === 'season' ? USUAL : FINE),
 );
+
+/** Edge of a cell that is worked out anew while something is moved: coarser on large or crowded ground. [m] */
+export const usualCellHere: ReadonlySignal<number> = computed(() => usualCell(reckonedPlan.value));
+
+/** Edge of a cell of the map, coarser on ground as much. [m] */
+const reckonedCell: ReadonlySignal<number> = computed(() => (wantedCell.value * usualCellHere.value) / USUAL);
 
 /** The graded yard: map, hot spots, plants. */
 export const heat = liveAnswer('load', () => ({
@@ -36,6 +45,15 @@ export const day = liveAnswer('day', () => ({
   plan: skyPlan.value,
   monthDay: periodKind.value === 'heatwave' ? 'heatwave' : monthDay.value,
 }));
+
+/** From sunrise to sunset of the heatwave day; `null` while another day is shown. */
+export const sunUp = computed((): Stretch | null => {
+  const table = periodKind.value === 'heatwave' ? day.value.shown?.value : undefined;
+  if (table === undefined) return null;
+  const first = table.altitude.findIndex((altitude) => altitude > 0);
+  const last = table.altitude.findLastIndex((altitude) => altitude > 0);
+  return first < 0 ? null : { from: clockWords(table.clock[first], '24'), to: clockWords(table.clock[last], '24') };
+});
 
 /** The pinned spot's hours, at the map's height. */
 export const spot = liveAnswer('spot', () => {

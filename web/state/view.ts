@@ -32,8 +32,8 @@ export const playing = signal(false);
 /** Height above the ground at which the map is reckoned. [m] */
 export const mapHeight = signal(0.5);
 
-/** Side of a map cell. [m] */
-export const mapCell = signal<0.1 | 0.25>(0.25);
+/** Side of a map cell; `null` where nobody chose. [m] */
+export const mapCell = signal<0.1 | 0.25 | null>(null);
 
 /** Whether the map shows its cells as blocks instead of the field they stand for. */
 export const mapBlocks = signal(false);

@@ -4,7 +4,7 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatDistance, formatStretch, type Units } from '../../plan/units.ts';
+import { type ClockStretch, formatDistance, formatStretch, type Units } from '../../plan/units.ts';
 import type { LadderStep } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
 import type { PlaceResult } from '../place/types.ts';
@@ -40,8 +40,14 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
 /**
  * How a pot fares where it is held, beside where it stands: better or worse, and its hours.
  * @param now scorch dose of the heatwave day where it stands [K·h]
+ * @param sunUp of that day
  */
-export function triedHeadline({ scorchDose, when, verdict }: PlantLoad, now: number, units: Units = 'metric'): string {
+export function triedHeadline(
+  { scorchDose, when, verdict }: PlantLoad,
+  now: number,
+  units: Units = 'metric',
+  sunUp: ClockStretch | null = null,
+): string {
   const share = now > NO_HARM ? (now - (scorchDose ?? 0)) / now : (scorchDose ?? 0) > NO_HARM ? -1 : 0;
   const beside =
     Math.abs(share) < WORTH_NAMING
@@ -49,7 +55,7 @@ export function triedHeadline({ scorchDose, when, verdict }: PlantLoad, now: num
       : share > 0
         ? `Better there: ${lessDamage(share)}`
         : 'Worse there: more heat damage';
-  const hours = when === null ? 'never over its limit' : `over its limit ${formatStretch(when, units)}`;
+  const hours = when === null ? 'never over its limit' : `over its limit ${formatStretch(when, units, sunUp)}`;
   return `${beside}, ${hours}${verdict === 'too dark' ? ', and too dark' : ''}.`;
 }
 

@@ -4,11 +4,9 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import { spokenClock, spokenCount } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
+import { edgeWord } from '../../plan/units.ts';
 import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
-
-/** So near to the sun's rise or set a time is told as that. [minutes] */
-const AT_THE_EDGE = 20;
 
 /** How the drawing stands. @param guesses how many of its numbers are */
 export function drawHeadline(plan: Plan, guesses: number): string {
@@ -46,8 +44,8 @@ function harmedHeadline(
   does: string,
   sunUp: Stretch | null,
 ): string {
-  const time = worst.when === null ? '' : ` from ${edgeWords(worst.when.from, sunUp?.from, 'sunrise')}`;
-  const till = worst.when === null ? '' : ` to ${edgeWords(worst.when.to, sunUp?.to, 'sunset')}`;
+  const time = worst.when === null ? '' : ` from ${edgeWords(worst.when.from, sunUp)}`;
+  const till = worst.when === null ? '' : ` to ${edgeWords(worst.when.to, sunUp)}`;
   const first = sentenceCase(`${namedInside(plan, worst.id)} ${does}${time}${till}`);
   return rest.length === 0 ? `${first}.` : fitting((names) => `${first}; so ${willOf(does)} ${names}.`, plan, rest);
 }
@@ -64,7 +62,6 @@ function fitting(sentence: (names: string) => string, plan: Plan, plants: readon
   );
 }
 
-function edgeWords(clock: string, edge: string | undefined, word: string): string {
-  const minutes = (text: string) => Number(text.slice(0, 2)) * 60 + Number(text.slice(3, 5));
-  return edge !== undefined && Math.abs(minutes(clock) - minutes(edge)) <= AT_THE_EDGE ? word : spokenClock(clock);
+function edgeWords(clock: string, sunUp: Stretch | null): string {
+  return edgeWord(clock, sunUp) ?? spokenClock(clock);
 }

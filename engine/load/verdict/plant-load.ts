@@ -1,3 +1,4 @@
+import { sunUp } from '../../sun/sun-up.ts';
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plant, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units.ts';
@@ -135,6 +136,7 @@ function finding(
       leaf,
       limit,
       when,
+      sunUp: sunUp(plan, heat.samples.days[0].date),
       side: worst.side,
       flank: flankBeside(worst, judged),
       sunCame: run && sunCameWords(yard, heat, worst, run.first, run.last),

@@ -24,6 +24,8 @@ export interface Findings {
   readonly leaf: LeafHeat;
   readonly limit: Limit;
   readonly when: Stretch | null;
+  /** From sunrise to sunset of that day; `null` where there is none. */
+  readonly sunUp: Stretch | null;
   /** The worst point; `null` of a bed. */
   readonly side: PlantSide | null;
   /** Where the top is the worst: the worst of the eight bearings, if the verdict holds there too. [°] */
@@ -77,9 +79,9 @@ export function unnamedSentence(name: string, light: Nine, gradeWord: string): s
 }
 
 function where(found: Findings): string {
-  const { when, sunCame, units } = found;
+  const { when, sunUp, sunCame, units } = found;
   const place = placeOf(found);
-  const time = when === null ? '' : `, ${formatStretch(when, units)}`;
+  const time = when === null ? '' : `, ${formatStretch(when, units, sunUp)}`;
   return `${place}${time}, ${sunCame === null ? 'from the hot air more than from the sun' : `the sun ${sunCame}`}`;
 }
 
@@ -140,7 +142,7 @@ function lightShort({ row, light }: Findings): string {
 
 function heatAnyway(found: Findings): string {
   if (found.when === null) return '';
-  const when = formatStretch(found.when, found.units);
+  const when = formatStretch(found.when, found.units, found.sunUp);
   return ` Even so ${surface(found)}, ${when}: give it more light, but morning light.`;
 }
 

@@ -1,3 +1,4 @@
+import { sunUp } from '../../sun/sun-up.ts';
 import { dayWords } from '../../plan/dates.ts';
 import type { PathStep, SkyPicture } from '../../load/light/sky-from.ts';
 import type { SpotWeek } from '../../load/light/weeks-at.ts';
@@ -34,7 +35,11 @@ export function skyText(plan: Plan, { paths }: SkyPicture, units: Units, columns
       const [least, most] = [Math.min(...shares), Math.max(...shares)];
       return [
         k === 0 ? dayWords(`2001-${monthDay}`) : '',
-        formatStretch({ from: clockOf(stretch[0].clock), to: clockOf(stretch[stretch.length - 1].clock) }, units),
+        formatStretch(
+          { from: clockOf(stretch[0].clock), to: clockOf(stretch[stretch.length - 1].clock) },
+          units,
+          sunUp(plan, `${plan.season.year}-${monthDay}`),
+        ),
         `${stretch[0].azimuth.toFixed(0)}° → ${stretch[stretch.length - 1].azimuth.toFixed(0)}°`,
         least === most ? `${least} %` : `${least} to ${most} %`,
         stretch[0].blockers.map((id) => (id === 'skyline' ? 'the skyline' : nameOf(plan, id))).join(', ') || 'nothing',

@@ -1,3 +1,4 @@
+import { heatwaveUp } from '../../sun/sun-up.ts';
 import { percent } from '../../advice/cheaper-first/step.ts';
 import { compareOptions } from '../../advice/compare/compare.ts';
 import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare/types.ts';
@@ -8,7 +9,14 @@ import { groundPlace } from '../../frame/strength/grounds.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, formatPerArea, formatStretch, formatTemperature, type Units } from '../../plan/units.ts';
+import {
+  type ClockStretch,
+  formatArea,
+  formatPerArea,
+  formatStretch,
+  formatTemperature,
+  type Units,
+} from '../../plan/units.ts';
 import { isRough } from '../../sun/weather.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
@@ -67,6 +75,7 @@ function compareText(
   const { columns } = page;
   const rough = isRough(plan, weather) ? ' The climate is rough: every number below is too.' : '';
   const { ground, isSaid } = groundOf(plan);
+  const up = heatwaveUp(plan, weather);
   const built = choices.some(({ clothArea }) => clothArea > 0);
   const under = [
     ...(served.length === 0
@@ -84,7 +93,7 @@ function compareText(
       [2, 3, 4],
     ),
     under.map((line) => wrapped(line, columns, '')).join('\n'),
-    ...choices.map((choice) => choiceBlock(choice, units, columns)),
+    ...choices.map((choice) => choiceBlock(choice, units, columns, up)),
     wrapped(weights, columns, ''),
   ].join('\n\n')}\n`;
 }
@@ -102,8 +111,14 @@ function summaryRow(plan: Plan, { options, effect, clothArea, cost, seenFrom }: 
   ];
 }
 
-function choiceBlock({ sentences, plants }: ComparedChoice, units: Units, columns: number): string {
-  const rows = plants.filter(hasChange).map((plant) => plantRow(plant, units));
+/** @param up from sunrise to sunset of the heatwave day */
+function choiceBlock(
+  { sentences, plants }: ComparedChoice,
+  units: Units,
+  columns: number,
+  up: ClockStretch | null,
+): string {
+  const rows = plants.filter(hasChange).map((plant) => plantRow(plant, units, up));
   const changed =
     rows.length === 0
       ? []
@@ -123,7 +138,7 @@ function hasChange({ before, after }: ComparedPlant): boolean {
 }
 
 /** What an option makes of a plant. */
-function plantRow({ name, before, after }: ComparedPlant, units: Units): string[] {
+function plantRow({ name, before, after }: ComparedPlant, units: Units, up: ClockStretch | null): string[] {
   const both = (of: (stand: PlantStand) => string): string => {
     const [was, is] = [before, after].map((stand) => (stand === null ? 'not there' : of(stand)));
     return was === is ? was : was + ARROW + is;
@@ -134,7 +149,7 @@ function plantRow({ name, before, after }: ComparedPlant, units: Units): string[
     left,
     both(({ verdict }) => verdict ?? 'not judged'),
     both(({ light }) => `${light.sunHours.toFixed(0)} h`),
-    after === null ? '' : after.when === null ? 'never' : formatStretch(after.when, units),
+    after === null ? '' : after.when === null ? 'never' : formatStretch(after.when, units, up),
   ];
 }
 

@@ -1,3 +1,4 @@
+import { heatwaveUp } from '../../sun/sun-up.ts';
 import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
@@ -94,7 +95,9 @@ function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
   });
   if (!now.ok) return now;
   const beside =
-    reason === null ? triedHeadline(load, now.value.load.scorchDose ?? 0, request.units) : `Not there: ${reason}.`;
+    reason === null
+      ? triedHeadline(load, now.value.load.scorchDose ?? 0, request.units, heatwaveUp(plan, request.weather))
+      : `Not there: ${reason}.`;
   const text = [beside, winterWarning(winterSunHours), load.sentence]
     .filter((line) => line !== '')
     .map((line) => wrapped(line, request.page.columns))

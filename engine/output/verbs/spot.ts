@@ -1,3 +1,4 @@
+import { sunUp } from '../../sun/sun-up.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
@@ -75,7 +76,7 @@ function runSpot(request: VerbRequest): VerbResult {
     value.date === null
       ? { answer: seasonAnswer(value), rows: monthsTable(value, columns), nine: value.season }
       : {
-          answer: dayAnswer(value, request.units),
+          answer: dayAnswer(plan, value, request.units),
           rows: stretchesTable(plan, value, request.units, columns),
           nine: value.day,
         };
@@ -117,10 +118,12 @@ function skyAt(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, 
 }
 
 /** "On 21 July 2026 6.7 h of sun, 3.3 h of it while it is hot, from 13:30 to 20:40." */
-function dayAnswer({ date, day, steps }: SpotDayResult, units: Units): string {
+function dayAnswer(plan: Plan, { date, day, steps }: SpotDayResult, units: Units): string {
   const sunny = steps.filter(({ share, sunshine }) => share * sunshine > 0);
   const [first, last] = [sunny[0], sunny[sunny.length - 1]];
-  const when = sunny.length === 0 ? '' : `, from ${formatStretch({ from: edge(first, -1), to: edge(last, 1) }, units)}`;
+  const up = sunUp(plan, date);
+  const when =
+    sunny.length === 0 ? '' : `, from ${formatStretch({ from: edge(first, -1), to: edge(last, 1) }, units, up)}`;
   return `On ${dateWords(date)} ${sunWords('', day)}${when}. ${heatWords(day)}`;
 }
 
@@ -137,12 +140,13 @@ function heatWords({ grade }: Nine): string {
 }
 
 function stretchesTable(plan: Plan, day: SpotDayResult, units: Units, columns: number): string {
+  const up = sunUp(plan, day.date);
   const rows = stretches(day.steps).map((steps): string[] => {
     const [first] = steps;
     const last = steps[steps.length - 1];
     const warmest = Math.max(...steps.map(({ air }) => air));
     return [
-      formatStretch({ from: edge(first, -1), to: edge(last, 1) }, units),
+      formatStretch({ from: edge(first, -1), to: edge(last, 1) }, units, up),
       `${first.altitude.toFixed(0)}° → ${last.altitude.toFixed(0)}°`,
       `${first.azimuth.toFixed(0)}° → ${last.azimuth.toFixed(0)}°`,
       shareWords(steps),

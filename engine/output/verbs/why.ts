@@ -1,3 +1,4 @@
+import { sunUp } from '../../sun/sun-up.ts';
 import { percent } from '../../advice/cheaper-first/step.ts';
 import { type NextStep, nextStepOf } from '../../advice/why/next-step.ts';
 import { dateWords } from '../../advice/year/words.ts';
@@ -5,7 +6,8 @@ import { whyBurnt } from '../../advice/why/why.ts';
 import { RIVAL_IDS, type RivalId } from '../../advice/why/rivals.ts';
 import { parseSide, sideWords } from '../../advice/why/side.ts';
 import { DAMAGE_PARTS, type DamagePart, type RankedSide, type WhyResult } from '../../advice/why/types.ts';
-import { formatStretch, formatTemperature, type Units } from '../../plan/units.ts';
+import type { Plan } from '../../plan/types.ts';
+import { type ClockStretch, formatStretch, formatTemperature, type Units } from '../../plan/units.ts';
 import { dateOfDay } from '../../sun/season.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { featureGiven, planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbResult } from './verb.ts';
@@ -72,7 +74,7 @@ export const why: Verb = {
     return {
       ok: true,
       json: { ...outcome.value, next: next.value },
-      text: whyText(outcome.value, next.value, units, page.columns),
+      text: whyText(plan, outcome.value, next.value, units, page.columns),
       sources: whySources(outcome.value, page.columns),
       notes: outcome.value.notes,
     };
@@ -80,12 +82,13 @@ export const why: Verb = {
 };
 
 /** The answer, the sides that it rests on, what else it may have been, and at the end what to do. */
-function whyText(result: WhyResult, next: NextStep, units: Units, columns: number): string {
+function whyText(plan: Plan, result: WhyResult, next: NextStep, units: Units, columns: number): string {
+  const up = sunUp(plan, result.heatDay);
   const most = Math.max(0, ...result.sides.map(({ scorchDose }) => scorchDose ?? 0));
   const sides = table(
     columns,
     ['side', 'heat damage', 'up to', 'hot sun', 'sun on it while hot'],
-    result.sides.map((side) => rowOf(side, most, units)),
+    result.sides.map((side) => rowOf(side, most, units, up)),
     [1, 2, 3],
   );
   const questions = table(
@@ -100,13 +103,18 @@ function whyText(result: WhyResult, next: NextStep, units: Units, columns: numbe
 }
 
 /** @param most scorch dose of the worst side [K·h] */
-function rowOf({ side, scorchDose, peak, hotHours, when }: RankedSide, most: number, units: Units): string[] {
+function rowOf(
+  { side, scorchDose, peak, hotHours, when }: RankedSide,
+  most: number,
+  units: Units,
+  up: ClockStretch | null,
+): string[] {
   return [
     side === null ? 'bed' : sideWords(side),
     scorchDose === null ? '' : most > 0 ? percent(scorchDose / most) : percent(0),
     peak === null ? '' : formatTemperature(peak, units),
     `${hotHours.toFixed(1)} h`,
-    when === null ? 'never' : formatStretch(when, units),
+    when === null ? 'never' : formatStretch(when, units, up),
   ];
 }
 

@@ -11,6 +11,7 @@ import {
   formatMass,
   formatPerArea,
   formatSpeed,
+  formatStretch,
   formatTemperature,
   formatTemperatureDifference,
   parseArea,
@@ -190,5 +191,21 @@ describe('other quantities', () => {
     expect(parseNumber('1 1/2')).toBe(1.5);
     expect(parseNumber('0,6')).toBe(0.6);
     expect(parseNumber('.')).toBeNull();
+  });
+});
+
+describe('a stretch of the day', () => {
+  const up = { from: '07:13', to: '21:38' };
+
+  it('is told by the sun where it begins or ends within twenty minutes of its rise or set', () => {
+    expect(formatStretch({ from: '07:20', to: '13:30' }, 'metric', up)).toBe('sunrise to 13:30');
+    expect(formatStretch({ from: '13:30', to: '21:20' }, 'imperial', up)).toBe('1:30 pm to sunset');
+    expect(formatStretch({ from: '07:33', to: '21:18' }, 'metric', up)).toBe('sunrise to sunset');
+  });
+
+  it('is told by the clock elsewhere, and where the sun’s rise is not known', () => {
+    expect(formatStretch({ from: '07:34', to: '21:17' }, 'metric', up)).toBe('07:34 to 21:17');
+    expect(formatStretch({ from: '07:13', to: '21:38' }, 'metric')).toBe('07:13 to 21:38');
+    expect(formatStretch({ from: '07:34', to: '11:00' }, 'imperial', up)).toBe('7:34 to 11 am');
   });
 });

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sunPosition } from '../../../engine/sun/position.ts';
 import { sunTimes } from '../../../engine/sun/sun-times.ts';
+import { heatwaveUp, sunUp } from '../../../engine/sun/sun-up.ts';
 import { civilDay, localIso } from '../../../engine/sun/zone.ts';
+import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { planAt } from './plan-at.ts';
 
 describe('sunrise, noon and sunset of a civil day', () => {
@@ -44,5 +46,17 @@ describe('sunrise, noon and sunset of a civil day', () => {
   it('is past two in the afternoon by the summer clock of Seville', () => {
     const seville = planAt({ site: { latitude: 37.39, longitude: -5.99 } });
     expect(localIso(sunTimes(seville, '2026-07-15').noonMs, 'Europe/Madrid').slice(11, 16)).toBe('14:29');
+  });
+
+  it('are told by the site’s clock, and not at all where the sun stays up', () => {
+    const seville = planAt({ site: { latitude: 37.39, longitude: -5.99 } });
+    const up = sunUp(seville, '2026-07-15');
+    // Seville in mid-July: about 7:16 to 21:43, from memory.
+    expect(up?.from).toMatch(/^07:1[4-8]$/);
+    expect(up?.to).toMatch(/^21:4[1-5]$/);
+    expect(sunUp(planAt({ site: { latitude: 69.65, longitude: 18.96, timeZone: 'Europe/Oslo' } }), '2026-06-21')).toBe(
+      null,
+    );
+    expect(heatwaveUp(demoPlan('courtyard'))).toEqual(sunUp(demoPlan('courtyard'), '2026-07-21'));
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { paintField, smoothed } from '../../../web/charts/field.ts';
+import { evened, paintField, smoothed } from '../../../web/charts/field.ts';
 import { SCALES } from '../../../web/charts/ramp.ts';
 
 describe('a grid of cells as a smooth field', () => {
@@ -32,5 +32,46 @@ describe('a grid of cells as a smooth field', () => {
     const painted = paintField(grid, values, SCALES.hotLoad, 255);
     expect(painted.grid).toMatchObject({ x0: 1, y0: 2, cell: 0.05, columns: 20, rows: 15 });
     expect(painted.rgba.length).toBe(20 * 15 * 4);
+  });
+});
+
+describe('a grid evened out', () => {
+  const grid = { columns: 30, rows: 20, cell: 0.1 };
+  const at = (value: (i: number, j: number) => number): Float64Array =>
+    Float64Array.from({ length: 600 }, (_, k) => value(k % 30, Math.floor(k / 30)));
+
+  test('a stair of the sun’s steps becomes the slope it stands for, and nothing is higher or lower than before', () => {
+    const stair = at((i) => Math.floor(i / 4));
+    const even = evened(grid, stair);
+    const row = [...even.subarray(300, 330)];
+    for (let i = 8; i < 22; i++) {
+      // A step of 1 every four cells: 0.25 a cell.
+      expect(row[i] - row[i - 1]).toBeGreaterThan(0.2);
+      expect(row[i] - row[i - 1]).toBeLessThan(0.3);
+    }
+    expect(Math.min(...even)).toBeGreaterThanOrEqual(0);
+    expect(Math.max(...even)).toBeLessThanOrEqual(7);
+  });
+
+  test('a level field stays level right up to a wall, and the wall stays without a value', () => {
+    const walled = at((i, j) => (i < 3 || j === 7 ? NaN : 7));
+    evened(grid, walled).forEach((value, k) =>
+      Number.isNaN(walled[k]) ? expect(value).toBeNaN() : expect(value).toBeCloseTo(7, 9),
+    );
+  });
+
+  test('across and up are treated alike, and what lies half a metre beyond a step is hardly touched', () => {
+    const wide = evened(
+      grid,
+      at((i) => (i < 15 ? 0 : 10)),
+    );
+    const square = { columns: 20, rows: 30, cell: 0.1 };
+    const high = evened(
+      square,
+      Float64Array.from({ length: 600 }, (_, k) => (k < 300 ? 0 : 10)),
+    );
+    for (let i = 0; i < 30; i++) expect(high[i * 20 + 5]).toBeCloseTo(wide[300 + i], 9);
+    expect(wide[300 + 9]).toBeLessThan(0.1);
+    expect(wide[300 + 20]).toBeGreaterThan(9.9);
   });
 });

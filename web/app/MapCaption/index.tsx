@@ -1,6 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import {
   formatLength,
+  GRADE_FROM,
   GRADE_WORDS,
   gradeOf,
   inYearlySpan,
@@ -45,7 +46,10 @@ export function MapCaption() {
     <div class="map-caption" data-over-paper>
       <p>
         <strong>{QUANTITY_WORDS[quantity.value].name}</strong>{' '}
-        {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}, {periodWords(period)}
+        <span class="map-caption-height">
+          {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))},{' '}
+        </span>
+        {periodWords(period)}
         {options.length > 0 && (
           <>
             , <b>with option {options.join(' and ')}</b>
@@ -79,7 +83,7 @@ export function MapCaption() {
   );
 }
 
-/** The ramp in one line: the five words, or the ends with the unit. */
+/** The ramp in one line: the five words and the numbers of the lines between, or the ends with the unit. */
 function Key() {
   const of = quantity.value;
   const { ramp, from, to } = SCALES[of];
@@ -88,6 +92,7 @@ function Key() {
       <p class="map-caption-key">
         {GRADE_WORDS.map((word, index) => (
           <span key={word}>
+            {index > 0 && <small>{GRADE_FROM[index - 1]}</small>}
             <i style={{ background: paintedColour(gradeColour(index + 1, of)) }} />
             <b>{word}</b>
           </span>

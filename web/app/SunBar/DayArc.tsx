@@ -3,7 +3,7 @@ import { arcPath, harmPath, runsOf, xOf, yOf } from '../../charts/day-arc.ts';
 import type { DayArcBox } from '../../charts/day-arc.ts';
 import { shownClock } from '../../state/clock.ts';
 import { minute, playing } from '../../state/view.ts';
-import { heightWords } from './words.ts';
+import { heightWords, whereWords } from './words.ts';
 import { clockWords } from '../../common/words.ts';
 import { Slider } from './Slider.tsx';
 
@@ -30,7 +30,7 @@ export function DayArc({ table, height }: Props) {
       value={now}
       max={table.minutes}
       step={5}
-      words={`${clockWords(table.clock[now], shownClock.value)}, ${heightWords(table, now)}`}
+      words={`${clockWords(table.clock[now], shownClock.value)}, ${heightWords(table, now)}${whereWords(table, now)}`}
       onChange={(next) => {
         playing.value = false;
         minute.value = next;

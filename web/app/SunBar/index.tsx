@@ -10,7 +10,7 @@ import { plan } from '../../state/yard.ts';
 import { lazily } from '../../common/Lazy.tsx';
 import { DayArc } from './DayArc.tsx';
 import { SeasonStrip } from './SeasonStrip.tsx';
-import { harmWords, heightWords } from './words.ts';
+import { harmWords, heightWords, whereWords } from './words.ts';
 import './style.css';
 
 const TypedWhen = lazily(() => import('../first-stages.ts').then((part) => part.TypedWhen), '');
@@ -72,6 +72,7 @@ export function SunBar() {
 function NowWords({ date, table }: { readonly date: MonthDay; readonly table: DayTable | undefined }) {
   const now = sunNow.value;
   const offSeason = !inYearlySpan(plan.value.season, date);
+  const at = table ? Math.min(minute.value, table.minutes) : 0;
   return (
     <div class="sun-bar-words">
       <p class="sun-bar-told">
@@ -91,7 +92,8 @@ function NowWords({ date, table }: { readonly date: MonthDay; readonly table: Da
               <b>{harmWords(now.harm)}</b> ·{' '}
             </>
           )}
-          {heightWords(table, Math.min(minute.value, table.minutes))}
+          {heightWords(table, at)}
+          <span class="sun-bar-where">{whereWords(table, at)}</span>
         </p>
       )}
     </div>

@@ -1,12 +1,15 @@
 import type { DayTable } from '../../../engine/index.ts';
 import { sideWords } from '../../common/words.ts';
 
-/** "sun 38° high in the west", or "the sun is down". */
+/** "sun 38° high", or "the sun is down". */
 export function heightWords(table: DayTable, minute: number): string {
   const altitude = table.altitude[minute];
-  return altitude <= 0
-    ? 'the sun is down'
-    : `sun ${Math.round(altitude)}° high in the ${sideWords(table.azimuth[minute])}`;
+  return altitude <= 0 ? 'the sun is down' : `sun ${Math.round(altitude)}° high`;
+}
+
+/** " in the west"; empty while the sun is down. */
+export function whereWords(table: DayTable, minute: number): string {
+  return table.altitude[minute] <= 0 ? '' : ` in the ${sideWords(table.azimuth[minute])}`;
 }
 
 /** How harmful the sun is at that minute, in a few words; empty when it is not, or not known. */

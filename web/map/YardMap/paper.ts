@@ -107,8 +107,8 @@ function keepNamesApart(map: LeafletMap, pixels: Signal<number>): { place(): voi
 /** Widest margin round a yard, and what a low or narrow paper has of it. */
 const MARGIN = { most: 36, share: 0.1 } as const;
 /** What the caption and the scale take at top and foot of a small paper. [px] */
-const CAPTION_PX = 50;
-const SCALE_PX = 28;
+const CAPTION_PX = 58;
+const SCALE_PX = 38;
 
 /** Margins that keep a yard clear of what lies over the paper: with its buttons beside it, or under it. */
 function marginsOn(map: LeafletMap): readonly Margins[] {

@@ -1,4 +1,4 @@
-import { placeLabels, placesOn, placesRound } from '../../charts/label-boxes.ts';
+import { overlap, placeLabels, placesOn, placesRound } from '../../charts/label-boxes.ts';
 import type { Box } from '../../charts/label-boxes.ts';
 
 /** What lies over the paper and would hide a name: its buttons, arrow, bar and caption say so of themselves. */
@@ -50,6 +50,7 @@ export function placeNames(container: HTMLElement, pixels: number): void {
   const numbers = [
     ...container.querySelectorAll<HTMLElement>('.map-number.contour span, .map-number.hidden-height span'),
   ];
+  clearNumbers(container);
   const numberBoxes = numbers.map((words) => words.getBoundingClientRect());
   const over = container.closest('main')?.querySelectorAll(OVER_PAPER) ?? [];
   const taken: Box[] = [...over, ...container.querySelectorAll('.numbered-mark')].map((each) =>
@@ -58,8 +59,8 @@ export function placeNames(container: HTMLElement, pixels: number): void {
   const plants = names.filter(({ words }) => words.dataset.solid === 'yes').map(({ body }) => body);
   const longest = LONGEST_SHARE * frame.width;
   const places = names.map(({ words, body, width, height }) => {
-    if (words.dataset.lies === 'on') return placesOn(body, frame, width, height);
-    return width > longest ? [] : placesRound(body, width, height);
+    const on = words.dataset.lies === 'on' ? placesOn(body, frame, width, height) : [];
+    return on.length > 0 || width > longest ? on : placesRound(body, width, height);
   });
   const found = placeLabels([...places, ...numberBoxes.map((box) => [box])], frame, [...taken, ...plants]);
   names.forEach(({ words, anchor }, k) => {
@@ -71,6 +72,30 @@ export function placeNames(container: HTMLElement, pixels: number): void {
     }
   });
   numbers.forEach((words, k) => words.classList.toggle('hidden', found[names.length + k] === null));
+}
+
+/**
+ * Numbered marks that would lie over each other are drawn smaller; a word among them, as "front", gives way where it
+ * would lie over one.
+ */
+function clearNumbers(container: HTMLElement): void {
+  container.classList.remove('crowded');
+  const boxes = (which: string): DOMRect[] =>
+    [...container.querySelectorAll(`.numbered-mark${which}`)].map((mark) => mark.getBoundingClientRect());
+  const marks = boxes(':not(.word)');
+  container.classList.toggle(
+    'crowded',
+    marks.some((mark, k) => marks.slice(0, k).some((other) => overlap(mark, other))),
+  );
+  const standing = boxes(':not(.word)');
+  const words = [...container.querySelectorAll('.numbered-mark.word')];
+  for (const word of words) {
+    const box = word.getBoundingClientRect();
+    word.classList.toggle(
+      'hidden',
+      standing.some((mark) => overlap(mark, box)),
+    );
+  }
 }
 
 function nameOn(words: HTMLElement, pixels: number): Name {

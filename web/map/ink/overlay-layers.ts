@@ -53,8 +53,8 @@ export function layOverlays(map: LeafletMap, renderers: Renderers, shown: () => 
       ),
     ),
     effect(() => void map.getContainer().classList.toggle('hatched', hatched.value && gradeZones.value.length > 0)),
-    effect(() => refill(shadows, rings(shadowRings.value, renderers, 'shade'))),
-    effect(() => refill(barred, rings(barredRings.value, renderers, 'barred'))),
+    effect(() => refill(shadows, rings(shadowRings.value, renderers, 'shade', 'nonzero'))),
+    effect(() => refill(barred, rings(barredRings.value, renderers, 'barred', 'evenodd'))),
     effect(() => refill(contours, labelled(contourLines.value, shown(), renderers, 'ground', 'contour', scale()))),
     effect(() =>
       refill(hidden, labelled(hiddenHeightLines.value, shown(), renderers, 'marks', 'hidden-height', scale())),
@@ -78,16 +78,24 @@ export function refill(group: LayerGroup, layers: readonly Layer[]): void {
   for (const layer of layers) group.addLayer(layer);
 }
 
-function rings(shapes: readonly (readonly PlanPoint[])[], renderers: Renderers, pattern: string): Layer[] {
+/**
+ * @param fillRule `nonzero` where rings overlap: shadows on each other are one shadow, and all turn the same way;
+ * `evenodd` where one within another is a hole
+ */
+function rings(
+  shapes: readonly (readonly PlanPoint[])[],
+  renderers: Renderers,
+  pattern: string,
+  fillRule: 'nonzero' | 'evenodd',
+): Layer[] {
   if (shapes.length === 0) return [];
   const fill = {
     stroke: false,
     fill: true,
     fillOpacity: 1,
-    fillRule: 'nonzero' as const,
+    fillRule,
     fillColor: `url(#${pattern})`,
   };
-  // Every ring turns the same way: with the nonzero rule overlapping shadows are one shadow, not a hole.
   return [
     polygon(
       shapes.map((ring) => [toLatLngs(openRing(ring))]),
@@ -117,6 +125,9 @@ function hatchedZone({ grade, rings, numbersAt }: GradeZone, renderers: Renderer
 /** Labels keep this far from each other, and half of it from plants. [px] */
 const LABELS_APART = 40;
 
+/** A line shorter than this is told by its neighbours. [px] */
+const LABELLED_PX = 260;
+
 /** @param pixels a metre */
 function labelled(
   shown: readonly LabelledLine[],
@@ -134,7 +145,7 @@ function labelled(
   return [
     polyline(lines, exact(renderers, pane, `${className} halo`)),
     polyline(lines, exact(renderers, pane, className)),
-    ...labelPlaces(shown, LABELS_APART / pixels, isFree).map(({ at, label }) =>
+    ...labelPlaces(shown, LABELS_APART / pixels, isFree, LABELLED_PX / pixels).map(({ at, label }) =>
       textMark(at, label, `map-number ${className}`),
     ),
   ];

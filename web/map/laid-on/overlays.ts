@@ -39,9 +39,15 @@ export interface NumberedMark {
 }
 
 export const heatPicture = signal<HeatPicture | null>(null);
+/** Whether the page is being laid on paper. */
+export const printing = signal(matchMedia('print').matches);
+matchMedia('print').addEventListener('change', ({ matches }) => (printing.value = matches));
+addEventListener('beforeprint', () => (printing.value = true));
+addEventListener('afterprint', () => (printing.value = false));
+
 /**
- * The same ground in hatches with numbers: on paper always, on the screen while `hatched`. Empty where what is painted
- * has no grades.
+ * The same ground in hatches with numbers: on paper always, on the screen while `hatched`. Empty while nobody sees
+ * them, and where what is painted has no grades.
  */
 export const gradeZones = signal<readonly GradeZone[]>([]);
 export const hatched = signal(false);
@@ -49,7 +55,7 @@ export const contourLines = signal<readonly LabelledLine[]>([]);
 export const hiddenHeightLines = signal<readonly LabelledLine[]>([]);
 /** Shadow outlines on the ground at the chosen time, one ring each. */
 export const shadowRings = signal<readonly (readonly PlanPoint[])[]>([]);
-/** Cells of the ground that are not allowed, hatched. */
+/** Outlines of ground that is not allowed, hatched; a ring inside another is a hole. */
 export const barredRings = signal<readonly (readonly PlanPoint[])[]>([]);
 /** By feature id. */
 export const plantMarks = signal<ReadonlyMap<string, PlantMark>>(new Map());

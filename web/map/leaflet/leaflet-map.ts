@@ -1,5 +1,5 @@
 import { LeafletMap, Simple, svg } from './leaflet.ts';
-import type { Renderer } from 'leaflet';
+import type { LatLngExpression, Point, Renderer } from 'leaflet';
 import { boundsOf } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { PANES } from '../ink/ink.ts';
@@ -24,6 +24,13 @@ LeafletMap.include({
   ): Renderer {
     if (!this.hasLayer(renderer)) this.addLayer(renderer);
     return renderer;
+  },
+});
+
+// Leaflet puts a path's corners on whole pixels, and a curve becomes a stair: on tenths it stays a curve.
+LeafletMap.include({
+  latLngToLayerPoint(this: LeafletMap, at: LatLngExpression): Point {
+    return this.project(at).subtract(this.getPixelOrigin()).multiplyBy(10).round().divideBy(10);
   },
 });
 

@@ -19,11 +19,11 @@ export const buildables: ReadonlySignal<readonly Buildable[]> = computed(() => {
   const { features, options = [] } = plan.value;
   return [
     ...features.filter(isBuildable).map((thing) => ({ thing, optionId: null, title: calledOf(thing) })),
-    ...options.flatMap(({ id, name, adds = [] }) =>
+    ...options.flatMap(({ id, adds = [] }) =>
       adds.filter(isBuildable).map((thing) => ({
         thing,
         optionId: id,
-        title: `${calledOf(thing)}, of option ${id}${name === undefined ? '' : `: ${name}`}`,
+        title: `${calledOf(thing)}, option ${id}`,
       })),
     ),
   ];

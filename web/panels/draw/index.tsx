@@ -24,12 +24,14 @@ export function DrawCard() {
         </p>
       )}
       <StageAnswer says={drawHeadline(plan.value, guessesOf(plan.value).length)} />
-      <button type="button" class="draw-finds" onClick={() => findOut(surveyTopic.value)}>
-        How do I find this?
-      </button>{' '}
-      <button type="button" onClick={() => (aside.value = 'sheet')}>
-        Field sheet to print
-      </button>
+      <p class="draw-finds">
+        <button type="button" onClick={() => findOut(surveyTopic.value)}>
+          How do I find this?
+        </button>{' '}
+        <button type="button" onClick={() => (aside.value = 'sheet')}>
+          Field sheet to print
+        </button>
+      </p>
       <PlanList />
       <SanityWalk />
       <Fold title="The whole yard">

@@ -1,5 +1,5 @@
 import type { Stretch } from '../../../engine/index.ts';
-import { sunUp } from './hours.ts';
+import { sunUp } from '../../state/results.ts';
 
 /** Where the sun's rise and set are not known. */
 const LONG_DAY = { from: '05:00', to: '22:00' } as const;

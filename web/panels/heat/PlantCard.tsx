@@ -10,6 +10,7 @@ import {
 } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
+import { sunUp } from '../../state/results.ts';
 import { askWhy, aside } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { timesIn } from '../parts/times.ts';
@@ -68,7 +69,7 @@ function LeafNumbers({ plant: { leaf, when } }: { readonly plant: PlantLoad }) {
       {when && (
         <>
           <dt>Over its limit</dt>
-          <dd>{timesIn(formatStretch(when, units.value))}</dd>
+          <dd>{timesIn(formatStretch(when, units.value, sunUp.value))}</dd>
         </>
       )}
     </>

@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { compassWord } from '../../../engine/index.ts';
+import { compassWord, formatStretch } from '../../../engine/index.ts';
 import type { PlantLoad } from '../../../engine/index.ts';
+import { sunUp } from '../../state/results.ts';
 import { selection } from '../../state/view.ts';
 import { timesIn } from '../parts/times.ts';
 import { HoursBar } from './HoursBar.tsx';
@@ -31,7 +32,7 @@ export function PlantRow({ plant, name, open }: PlantRowProps) {
         {harmed && plant.when !== null && <HoursBar when={plant.when} />}
         {!open && harmed && plant.when !== null && (
           <span class="heat-plant-line">
-            {timesIn(`${plant.when.from} to ${plant.when.to}`)}
+            {timesIn(formatStretch(plant.when, 'metric', sunUp.value))}
             {sideWords(plant)}
           </span>
         )}

@@ -1,8 +1,7 @@
 import { computed } from '@preact/signals';
-import type { Period, Stretch } from '../../../engine/index.ts';
+import type { Period } from '../../../engine/index.ts';
 import { liveAnswer } from '../../state/live.ts';
-import { clockWords } from '../../common/words.ts';
-import { day, heat } from '../../state/results.ts';
+import { heat } from '../../state/results.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { mapHeight, monthDay, periodKind, pin, selection, shownOptions, stage } from '../../state/view.ts';
 
@@ -13,15 +12,6 @@ const ABOVE = 0.01;
 const oneDay = computed((): Period =>
   periodKind.value === 'heatwave' ? { kind: 'heatwave' } : { kind: 'day', date: monthDay.value },
 );
-
-/** From sunrise to sunset of the heatwave day; `null` while another day is shown. */
-export const sunUp = computed((): Stretch | null => {
-  const table = periodKind.value === 'heatwave' ? day.value.shown?.value : undefined;
-  if (table === undefined) return null;
-  const first = table.altitude.findIndex((altitude) => altitude > 0);
-  const last = table.altitude.findLastIndex((altitude) => altitude > 0);
-  return first < 0 ? null : { from: clockWords(table.clock[first], '24'), to: clockWords(table.clock[last], '24') };
-});
 
 /** The chosen plant as the newest grading knows it. */
 const chosenPlant = computed(() => heat.value.shown?.value.plants.find(({ id }) => id === selection.value[0]) ?? null);

@@ -2,9 +2,9 @@ import { untracked, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { featureOf, middleOf, sentenceCase } from '../../../engine/index.ts';
 import type { PlanPoint, BarredGround } from '../../../engine/index.ts';
+import { softGround } from '../../charts/soft-ground.ts';
 import { askForPoint } from '../../map/laid-on/ask-point.ts';
 import { askedPoint, barredRings } from '../../map/laid-on/overlays.ts';
-import { stripsOf } from '../../common/strips.ts';
 import { readOut } from '../../state/speech.ts';
 import { pin, selection } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
@@ -27,7 +27,7 @@ export function BarredGround() {
   useSignalEffect(() => {
     const answer = ground.value.shown?.value;
     barredRings.value = answer
-      ? stripsOf(
+      ? softGround(
           answer.barred.map(({ at }) => at),
           answer.step,
         )

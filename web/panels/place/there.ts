@@ -6,7 +6,7 @@ import { askEngine } from '../../state/ask.ts';
 import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
 import { drawnPlan as yardPlan } from '../../state/reckoned.ts';
-import { heat, period } from '../../state/results.ts';
+import { heat, period, sunUp } from '../../state/results.ts';
 import { stage } from '../../state/view.ts';
 import { preview } from '../../state/yard.ts';
 import { followNewest } from '../../state/newest.ts';
@@ -56,7 +56,7 @@ export const triedWords = computed(() => {
   const stay = now?.plant === pot.value?.id ? now?.spots.find((spot) => spot.stay) : undefined;
   if (!there.value || !stay) return '';
   const { load, winterSunHours } = there.value;
-  return `${timesIn(triedHeadline(load, stay.scorchDose))} ${winterWarning(winterSunHours)}`.trim();
+  return `${timesIn(triedHeadline(load, stay.scorchDose, 'metric', sunUp.value))} ${winterWarning(winterSunHours)}`.trim();
 });
 
 export function followPot(): () => void {

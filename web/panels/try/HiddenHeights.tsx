@@ -3,9 +3,9 @@ import { useEffect } from 'preact/hooks';
 import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID } from '../../../engine/index.ts';
 import type { PlanPoint, HiddenHeights } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
+import { softGround } from '../../charts/soft-ground.ts';
 import { calledOf, calledById } from '../../map/drawing/feature-edits.ts';
 import { barredRings, hiddenHeightLines } from '../../map/laid-on/overlays.ts';
-import { stripsOf } from '../../common/strips.ts';
 import { plan, units } from '../../state/yard.ts';
 import { topMarks } from './marked.ts';
 import { hiddenAnswer, hiddenFrom, hiddenShown } from '../parts/tried.ts';
@@ -68,7 +68,7 @@ export function HiddenHeights() {
 function draw(): void {
   const answer = hiddenAnswer.value.shown?.value;
   if (!answer || !hiddenShown.value) return clear();
-  barredRings.value = stripsOf(bareGround(answer), answer.grid.cell);
+  barredRings.value = softGround(bareGround(answer), answer.grid.cell);
   topMarks.value = answer.tops.map(({ id, at, height, hidden }) => ({
     at,
     label: height > hidden ? '!' : '✓',

@@ -7,7 +7,7 @@ import { pictureOf } from '../../map/laid-on/heat-on-map.ts';
 import type { HeatPicture } from '../../map/laid-on/overlays.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
-import { heat, reckonedCell } from '../../state/results.ts';
+import { heat, usualCellHere } from '../../state/results.ts';
 import { wornTheme } from '../../state/settings.ts';
 import { quantity, stage } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
@@ -53,7 +53,7 @@ export const firstCloth = computed(
 export const paying = liveAnswer('payoff', () => {
   const cloth = firstCloth.value;
   if (stage.value !== 'try' || side.value !== 'payoff' || cloth === null || preview.value !== null) return null;
-  return { plan: reckonedPlan.value, height: cloth.height, density: cloth.density, cell: reckonedCell.value };
+  return { plan: reckonedPlan.value, height: cloth.height, density: cloth.density, cell: usualCellHere.value };
 });
 
 /** Both answers where they are for the same ground and the newest. */
@@ -92,7 +92,7 @@ const afterPicture = computed<HeatPicture | null>(() => {
 /** Before to the left of the bar, after to the right. */
 const splitPicture = computed<HeatPicture | null>(() => {
   const [before, after] = [beforePicture.value, afterPicture.value];
-  if (!before || !after || before.rgba.length !== after.rgba.length) return before ?? after;
+  if (!before || !after || before.rgba.length !== after.rgba.length) return after ?? before;
   const { x0, cell, columns, rows } = after.grid;
   const left = 4 * Math.min(columns, Math.max(0, Math.round((barPlace.value - x0) / cell)));
   const rgba = after.rgba.slice();

@@ -4,7 +4,7 @@ import { askEngine } from '../../state/ask.ts';
 import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
-import { heat, period, reckonedCell } from '../../state/results.ts';
+import { heat, period, usualCellHere } from '../../state/results.ts';
 import { mapHeight, selection, shownOptions, stage } from '../../state/view.ts';
 import { preview } from '../../state/yard.ts';
 import { followNewest } from '../../state/newest.ts';
@@ -22,7 +22,7 @@ const question = computed<ArgsOf<'trial'> | null>(() => {
     option: open,
     cloth: adds.filter(isCloth),
     period: period.value,
-    cell: reckonedCell.value,
+    cell: usualCellHere.value,
     height: mapHeight.value,
   };
 });

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { formatLength, nameOf, parseLength, QUANTITIES } from '../../../../engine/index.ts';
 import type { PlantLoad, Quantity } from '../../../../engine/index.ts';
+import { wantedCell } from '../../../state/results.ts';
 import { mapBlocks, mapCell, mapHeight, quantity } from '../../../state/view.ts';
 import { plan, units } from '../../../state/yard.ts';
 import { Legend } from './Legend.tsx';
@@ -53,7 +54,7 @@ export function MapChoice({ plants }: { readonly plants: readonly PlantLoad[] })
         <label>
           Cells
           <select
-            value={String(mapCell.value)}
+            value={String(wantedCell.value)}
             onChange={({ currentTarget }) => (mapCell.value = currentTarget.value === '0.1' ? 0.1 : 0.25)}
           >
             <option value="0.25">{formatLength(0.25, units.value)}, quick</option>

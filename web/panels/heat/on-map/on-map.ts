@@ -2,10 +2,11 @@ import { computed, effect } from '@preact/signals';
 import { buildScene, crownsOf, shadowRingsOf, stateOf, withOptions } from '../../../../engine/index.ts';
 import type { PlantLoad } from '../../../../engine/index.ts';
 import { contoursOf } from '../../../charts/contours.ts';
+import { evened } from '../../../charts/field.ts';
 import { softened } from '../../../charts/softened.ts';
 import { gradeZonesOf } from '../../../charts/grade-zones.ts';
 import { SCALES } from '../../../charts/ramp.ts';
-import { contourLines, gradeZones, plantMarks, shadowRings } from '../../../map/laid-on/overlays.ts';
+import { contourLines, gradeZones, hatched, plantMarks, printing, shadowRings } from '../../../map/laid-on/overlays.ts';
 import type { PlantMark } from '../../../map/laid-on/overlays.ts';
 import { reckonedPlan } from '../../../state/reckoned.ts';
 import { day, heat, sunNow } from '../../../state/results.ts';
@@ -37,16 +38,18 @@ export function layHeatOverlays(): () => void {
       const result = shown.value;
       const lined = quantity.value === 'grade' ? 'hotLoad' : quantity.value;
       contourLines.value = result
-        ? contoursOf(result.grid, result.cells[lined], SCALES[quantity.value].contours).map(({ value, lines }) => ({
-            lines: lines.map(softened),
-            label: String(value),
-          }))
+        ? contoursOf(result.grid, evened(result.grid, result.cells[lined]), SCALES[quantity.value].contours).map(
+            ({ value, lines }) => ({
+              lines: lines.map(softened),
+              label: String(value),
+            }),
+          )
         : [];
     }),
     effect(() => {
       const result = shown.value;
       gradeZones.value =
-        result && isGraded(quantity.value)
+        result && isGraded(quantity.value) && (hatched.value || printing.value)
           ? gradeZonesOf(result.grid, result.cells.grade, crownsOf(reckonedPlan.value))
           : [];
     }),
