@@ -56,7 +56,8 @@ export const triedWords = computed(() => {
   const stay = now?.plant === pot.value?.id ? now?.spots.find((spot) => spot.stay) : undefined;
   if (!there.value || !stay) return '';
   const { load, winterSunHours } = there.value;
-  return `${timesIn(triedHeadline(load, stay.scorchDose, 'metric', sunUp.value))} ${winterWarning(winterSunHours)}`.trim();
+  const beside = timesIn(triedHeadline(load, stay.scorchDose, 'metric', sunUp.value));
+  return `${beside} ${winterWarning(winterSunHours)}`.trim();
 });
 
 export function followPot(): () => void {
