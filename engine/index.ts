@@ -229,8 +229,9 @@ export type * from './frame/work/types.ts';
 export { cheaperHeadline, optionHeadline, placeHeadline, triedHeadline } from './advice/words/cure-headlines.ts';
 export { worstFirst } from './load/verdict/worst-first.ts';
 export { drawHeadline, heatHeadline } from './advice/words/yard-headlines.ts';
+export { worthMoving } from './advice/cheaper-first/step.ts';
 export { addedWords, roleWords } from './advice/site/advice-words.ts';
-export { titleOf } from './advice/site/words.ts';
+export { countingWords, standsUnder, titleOf } from './advice/site/words.ts';
 export { payoffMap } from './advice/site/payoff-map.ts';
 export type { LivingScreen } from './advice/site/living-screen.ts';
 export type { PotMove } from './advice/site/moved-and-covered.ts';
@@ -272,7 +273,8 @@ export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark } from './advice/
 export { shadowEdge } from './advice/marks/shadow-edge.ts';
 export { shadowMarks } from './advice/marks/shadow-marks.ts';
 export { compareOptions } from './advice/compare/compare.ts';
-export { hoursWords } from './advice/compare/words.ts';
+export { effectCell, hoursWords } from './advice/compare/words.ts';
+export { heatwaveWords } from './advice/words/stands.ts';
 export type { HiddenHeights } from './advice/sight/hidden-heights.ts';
 export { hiddenHeights } from './advice/sight/hidden-heights.ts';
 export type { SightCut } from './advice/sight/sight-cut.ts';
@@ -284,6 +286,7 @@ export type { RivalId } from './advice/why/rivals.ts';
 export { parseSide } from './advice/why/side.ts';
 export type { WhyRequest, WhyResult } from './advice/why/types.ts';
 export { DAMAGE_PARTS } from './advice/why/types.ts';
+export { nextStepOf } from './advice/why/next-step.ts';
 export { latestDamage, whyBurnt } from './advice/why/why.ts';
 export { DAMAGE_SCALE, READING_PROTOCOL } from './advice/review/protocol.ts';
 export type {

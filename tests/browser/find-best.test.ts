@@ -59,7 +59,7 @@ test(
     const first = finding.getByRole('listitem').filter({ has: page.getByRole('heading', { name: /^1\. Roof/ }) });
     await first.waitFor({ state: 'attached', timeout: 150_000 });
     await finding
-      .getByText(/Hiding it from the people on the lane cost \d+ % of the effect/)
+      .getByText(/Hiding it from the people on the lane costs \d+ % of what cloth could do here/)
       .waitFor({ state: 'attached' });
     await first
       .getByText(/Seen from: Window upstairs.*nothing can be hidden there|hidden only up to/)

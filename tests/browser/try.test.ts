@@ -83,11 +83,13 @@ describe('the courtyard’s options, in one visit', () => {
         .getByRole('cell')
         .allTextContents();
     for (const { options, effect, cost, clothArea, plants } of choices) {
+      // In the courtyard every option is for the lemon pot.
+      expect(effect.plants.map(({ id }) => id)).toEqual(['lemon']);
       const [option] = options;
       await expect
         .poll(async () => (await cells(option)).map((text) => text.replace(/ [●○]+$/, '')), { timeout: LONG_MS })
         .toEqual([
-          `${Math.round(100 * (effect?.share ?? 0))} % less`,
+          `${Math.round(100 * effect.share)} % less`,
           `${Math.round(cost.total ?? NaN)} ${cost.currency}`,
           clothArea === 0 ? 'none' : `${cost.hours.low} to ${cost.hours.high} h`,
         ]);

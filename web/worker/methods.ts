@@ -24,6 +24,7 @@ export const METHODS = {
   compare: 'advice',
   doubt: 'advice',
   letter: 'advice',
+  nextStep: 'advice',
   place: 'advice',
   report: 'advice',
   review: 'advice',

@@ -12,7 +12,8 @@ import { noNeedOf } from '../words/no-need.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { isMovable, moveStep } from './pots.ts';
 import { wrapStep } from './wrap.ts';
-import { fewNames, namesInside, sentenceCase } from '../year/words.ts';
+import { sharedBy } from '../words/served.ts';
+import { namesInside } from '../year/words.ts';
 
 export interface CheaperFirst {
   /** Σ worth × harm as the yard is, of the plants that may gain by shade. [K·h/day] */
@@ -48,31 +49,26 @@ export function cheaperFirst(
   const steps: LadderStep[] = [];
   const pots = plan.features.filter(isMovable).filter(({ id }) => inNeed.has(id));
   if (pots.length > 0) {
-    const moved = moveStep(plan, pots, harm, units, request.weather);
+    const moved = moveStep(plan, pots, units, request.weather);
     if (!moved.ok) return moved;
     const wrapped = wrapStep(plan, units, request.weather);
     if (!wrapped.ok) return wrapped;
     steps.push(moved.value, wrapped.value);
   }
-  const clay = clayStep(plan, yard.value, inNeed, harm, request.weather);
+  const clay = clayStep(plan, yard.value, inNeed, request.weather);
   if (!clay.ok) return clay;
-  return { ok: true, value: { harm, steps: [...steps, waterStep(yard.value, inNeed, harm), clay.value] } };
+  return { ok: true, value: { harm, steps: [...steps, waterStep(plan, yard.value, inNeed), clay.value] } };
 }
 
-function waterStep(yard: RayYard, inNeed: ReadonlySet<string>, harm: number): LadderStep {
-  const spared = sparedBy(yard, yard.withLeaves('watered'), (id) => inNeed.has(id));
+function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): LadderStep {
+  const serves = yard.base.filter(({ id, harm }) => inNeed.has(id) && harm > NO_HARM).map(({ id }) => id);
+  const does = sparedBy(yard, yard.withLeaves('watered'), serves);
   const sentence = 'So much if no leaf ever thirsted; soil and roots decide how near you come.';
-  const step = harmStep({ id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, spared, harm);
-  return { ...step, effect: `at most ${percent(spared / harm)} less heat damage` };
+  const step = harmStep(plan, { id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, does);
+  return { ...step, effect: `at most ${step.effect}${serves.length > 1 ? ' together' : ''}` };
 }
 
-function clayStep(
-  plan: Plan,
-  yard: RayYard,
-  inNeed: ReadonlySet<string>,
-  harm: number,
-  weather?: Weather,
-): Outcome<LadderStep> {
+function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, weather?: Weather): Outcome<LadderStep> {
   const named = { id: 'clay', name: 'Spray reflective clay', cost: null } as const;
   const refusals = clayRefusals(plan, weather);
   if (!refusals.ok) return refusals;
@@ -96,22 +92,29 @@ function clayStep(
       ok: true,
       value: {
         ...named,
+        serves: fruit,
         spared: null,
         sparedShare: null,
         effect: fruit.length > 0 ? 'no number for fruit' : 'not for these plants',
         sentence: rest.join(' '),
       },
     };
-  const sparedAt = (absorptance: number) =>
-    sparedBy(yard, yard.withLeaves('thirsty', absorptance), (id) => sprayed.includes(id));
-  const [thin, spared, thick] = [THIN_FILM, CLAY_ABSORPTANCE, THICK_FILM].map(sparedAt);
-  const sentence =
-    `${sentenceCase(fewNames(plan, sprayed))}: ${percent(thin / harm)} by a thin film, ` +
-    `${percent(thick / harm)} by a thick one, while it lasts.`;
-  return { ok: true, value: harmStep({ ...named, sentence: [sentence, ...rest].join(' ') }, spared, harm) };
+  const at = (absorptance: number) => sparedBy(yard, yard.withLeaves('thirsty', absorptance), sprayed);
+  const [thin, usual, thick] = [THIN_FILM, CLAY_ABSORPTANCE, THICK_FILM].map(at);
+  const [least, most] = [thin, thick].map(({ sparedShare }) => percent(sparedShare));
+  const sentence = `${least} by a thin film, ${most} by a thick one, while it lasts.`;
+  return { ok: true, value: harmStep(plan, { ...named, sentence: [sentence, ...rest].join(' ') }, usual) };
 }
 
-/** Σ worth × (harm − harm with other leaves) of some plants. [K·h/day] */
-function sparedBy({ base }: RayYard, harms: readonly number[], counts: (id: string) => boolean): number {
-  return base.reduce((sum, { id, worth, harm }, k) => (counts(id) ? sum + worth * (harm - harms[k]) : sum), 0);
+/** What other leaves spare some plants, and as a share of their harm. */
+function sparedBy(
+  { base }: RayYard,
+  harms: readonly number[],
+  serves: readonly string[],
+): { readonly serves: readonly string[]; readonly spared: number; readonly sparedShare: number } {
+  const plants = base.flatMap(({ id, worth, harm }, k) =>
+    serves.includes(id) ? [{ id, worth, before: harm, after: harms[k] }] : [],
+  );
+  const spared = plants.reduce((sum, { worth, before, after }) => sum + worth * (before - after), 0);
+  return { serves, spared, sparedShare: sharedBy(plants) };
 }

@@ -1,4 +1,4 @@
-import { nameOf } from '../../plan/names.ts';
+import { namedInside } from '../../plan/names.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
 import { worthOf } from '../../plan/defaults.ts';
@@ -9,8 +9,9 @@ import { hardeningOf } from '../place/hardening.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { createPotJudge } from '../place/judge.ts';
 import { rankingOf, type Tried } from '../place/rank.ts';
-import { fewNames } from '../year/words.ts';
+import { fewNames, sentenceCase } from '../year/words.ts';
 import { spotWords } from '../words/spot-words.ts';
+import { type Harmed, sharedBy } from '../words/served.ts';
 
 /** A move that spares a pot less than this is not worth the carrying. Our choice. [K·h/day] */
 const WORTH_CARRYING = 0.5;
@@ -19,19 +20,10 @@ export function isMovable(feature: Feature): feature is Plant {
   return feature.kind === 'plant' && feature.container === true && feature.move !== 'never';
 }
 
-/**
- * Each pot at the best place that has light enough for it, one after the other, so that no two go to the same.
- * @param harm of the yard [K·h/day]
- */
-export function moveStep(
-  plan: Plan,
-  pots: readonly Plant[],
-  harm: number,
-  units: Units,
-  weather?: Weather,
-): Outcome<LadderStep> {
+/** Each pot at the best place that has light enough for it, one after the other, so that no two go to the same. */
+export function moveStep(plan: Plan, pots: readonly Plant[], units: Units, weather?: Weather): Outcome<LadderStep> {
   let moving = plan;
-  let spared = 0;
+  const moved: Harmed[] = [];
   const moves: { plant: string; at: PlanPoint }[] = [];
   const told: string[] = [];
   const stays: string[] = [];
@@ -46,7 +38,7 @@ export function moveStep(
       stays.push(pot.id);
       continue;
     }
-    spared += worthOf(pot) * (stay.harm - place.harm);
+    moved.push({ id: pot.id, worth: worthOf(pot), before: stay.harm, after: place.harm });
     moving = {
       ...moving,
       features: moving.features.map((feature) => (feature.id === pot.id ? { ...pot, at: place.at } : feature)),
@@ -54,15 +46,33 @@ export function moveStep(
     const harden = hardeningOf(stay.light.sunHours, place.light.sunHours) === null ? '' : ' (harden it off first)';
     moves.push({ plant: pot.id, at: place.at });
     told.push(
-      `${nameOf(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ` +
-        `${formatDistance(place.metres, units)} away${harden}: ${percent(1 - place.harm / stay.harm)} off it`,
+      `${namedInside(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ` +
+        `${formatDistance(place.metres, units)} away${harden}`,
     );
   }
   const name = pots.length > 1 ? 'Move the pots' : 'Move the pot';
-  const found = moves.length === 0 ? 'No other place with light enough spares them anything.' : `${told.join('; ')}.`;
-  const rest = moves.length > 0 && stays.length > 0 ? ` No better place for ${fewNames(plan, stays)}.` : '';
-  return {
-    ok: true,
-    value: { ...harmStep({ id: 'move', name, cost: 0, sentence: `${found}${rest}` }, spared, harm), moves },
+  const step = { id: 'move', name, cost: 0 } as const;
+  if (moves.length === 0)
+    return {
+      ok: true,
+      value: {
+        ...step,
+        serves: [],
+        spared: 0,
+        sparedShare: 0,
+        effect: 'nothing to gain',
+        sentence: 'No other place with light enough spares them anything.',
+        moves,
+      },
+    };
+  // Of one pot the share stands in the effect already.
+  const offEach = moved.map(({ before, after }) => (moves.length > 1 ? `: ${percent(1 - after / before)} off it` : ''));
+  const found = sentenceCase(`${told.map((where, k) => where + offEach[k]).join('; ')}.`);
+  const rest = stays.length > 0 ? ` No better place for ${fewNames(plan, stays)}.` : '';
+  const does = {
+    serves: moved.map(({ id }) => id),
+    spared: moved.reduce((sum, { worth, before, after }) => sum + worth * (before - after), 0),
+    sparedShare: sharedBy(moved),
   };
+  return { ok: true, value: { ...harmStep(plan, { ...step, sentence: `${found}${rest}` }, does), moves } };
 }

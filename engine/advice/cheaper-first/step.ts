@@ -1,5 +1,6 @@
 import type { RootHelpId, RootVerdict } from '../../load/types.ts';
-import type { PlanPoint } from '../../plan/types.ts';
+import type { Plan, PlanPoint } from '../../plan/types.ts';
+import { fewNames } from '../year/words.ts';
 
 /** The roots in a pot on the heatwave day. */
 export interface PotRoots {
@@ -17,11 +18,13 @@ export interface LadderStep {
   readonly name: string;
   /** Σ worth × harm that it spares; `null` where what it does is not told in harm to leaves. [K·h/day] */
   readonly spared: number | null;
-  /** Of the harm of all plants that may gain by shade, 0 to 1. */
+  /** Ids of the plants for whose sake it is done. */
+  readonly serves: readonly string[];
+  /** Of their harm, 0 to 1. */
   readonly sparedShare: number | null;
   /** In the plan's currency; `null` unknown. */
   readonly cost: number | null;
-  /** What it does in a few words: "34 % less heat damage". */
+  /** What it does in a few words: "34 % less heat damage to the lemon pot". */
   readonly effect: string;
   readonly sentence: string;
   /** Where each pot would go, if pots are moved. */
@@ -30,14 +33,27 @@ export interface LadderStep {
   readonly roots?: readonly PotRoots[];
 }
 
-/** A rung that is told in harm. @param harm Σ worth × harm as the yard is [K·h/day] */
+/** A rung that is told in harm, of the plants that it serves. */
 export function harmStep(
+  plan: Plan,
   step: Pick<LadderStep, 'id' | 'name' | 'cost' | 'sentence'>,
-  spared: number,
-  harm: number,
+  does: { readonly serves: readonly string[]; readonly spared: number; readonly sparedShare: number },
 ): LadderStep {
-  const sparedShare = harm > 0 ? spared / harm : 0;
-  return { ...step, spared, sparedShare, effect: `${percent(sparedShare)} less heat damage` };
+  const effect = `${percent(does.sparedShare)} less heat damage to ${fewNames(plan, does.serves)}`;
+  return { ...step, ...does, effect };
+}
+
+/** A cure that spares less of the damage than this is not named first. Our choice. */
+const WORTH_NAMING = 0.1;
+
+export type WorthMoving = LadderStep & { readonly sparedShare: number };
+
+/** The move of the pots among some rungs, where it is the first thing to do: free, and it does something. */
+export function worthMoving(steps: readonly LadderStep[]): WorthMoving | null {
+  const move = steps.find(({ id }) => id === 'move');
+  return move?.cost === 0 && (move.sparedShare ?? 0) >= WORTH_NAMING
+    ? { ...move, sparedShare: move.sparedShare ?? 0 }
+    : null;
 }
 
 export function percent(share: number): string {

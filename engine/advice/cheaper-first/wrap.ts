@@ -39,6 +39,7 @@ export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<L
   const named = {
     id: 'wrap',
     name: pots.length > 1 ? 'Wrap and group the pots' : 'Wrap the pot',
+    serves: hot.map(({ told }) => told.plant),
     spared: null,
     sparedShare: null,
     cost: null,

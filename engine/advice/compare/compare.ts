@@ -23,7 +23,7 @@ import type {
 } from './types.ts';
 import { bestSentence, choiceSentences, TODAY, weightsSentence } from './words.ts';
 import { createSharedLeaves, type SharedLeaves } from '../../load/leaf/heat-day.ts';
-import { servedOf } from '../words/served.ts';
+import { effectOn, type Harmed, sharedBy } from '../words/served.ts';
 import { nineOfPlant } from '../words/plant-light.ts';
 
 /** A hundredth of what is harmed today: differences below it are no reason to prefer one choice. */
@@ -36,7 +36,7 @@ interface JudgedYard {
   readonly doubt: HarmInDoubt;
 }
 
-type Bare = Omit<ComparedChoice, 'effect' | 'asGoodAs' | 'beatenBy' | 'sentences'>;
+type Bare = Omit<ComparedChoice, 'together' | 'asGoodAs' | 'beatenBy' | 'sentences'>;
 
 /**
  * Today held against options or combinations of them: what each plant suffers and what light is left, on the heatwave
@@ -72,15 +72,15 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
     yards.push(yard.value);
     bare.push(choiceOf(options, today.value, yard.value, added, cost.value));
   }
-  const served = [...new Set(bare.flatMap((choice) => servedOf(choice.plants.map(sparedOf)).map(({ id }) => id)))];
+  const served = [...new Set(bare.flatMap(({ effect }) => effect.plants.map(({ id }) => id)))];
   const choices = bare.map((choice, k): ComparedChoice => {
     const asGoodAs = [
       ...(within(yards[k].doubt, today.value.doubt) ? [TODAY] : []),
       ...bare.filter((_, other) => other !== k && within(yards[k].doubt, yards[other].doubt)).map(({ name }) => name),
     ];
     const beatenBy = bare.find((other, n) => n !== k && beats(other, choice, todayHarm(today.value)))?.name ?? null;
-    const whole = { ...choice, effect: effectOf(choice, served), asGoodAs, beatenBy, sentences: [] };
-    return { ...whole, sentences: choiceSentences(plan, whole, served, request.units ?? unitsOf(plan)) };
+    const whole = { ...choice, together: togetherOf(choice, served), asGoodAs, beatenBy, sentences: [] };
+    return { ...whole, sentences: choiceSentences(plan, whole, request.units ?? unitsOf(plan)) };
   });
   const ranked = choices.toSorted((a, b) => b.spared - a.spared).map(({ name }) => name);
   const plants = comparedPlants(today.value, today.value);
@@ -97,15 +97,16 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
   };
 }
 
-function sparedOf({ id, worth, before, after }: ComparedPlant): { readonly id: string; readonly spared: number } {
-  return { id, spared: before && after ? worth * ((before.harm ?? 0) - (after.harm ?? 0)) : 0 };
+/** Of a plant that is in one yard only nothing is spared. */
+function harmedOf({ id, worth, before, after }: ComparedPlant): Harmed {
+  const harm = before?.harm ?? 0;
+  return { id, worth, before: harm, after: after === null || before === null ? harm : (after.harm ?? 0) };
 }
 
-function effectOf({ plants, sparedPm }: Bare, served: readonly string[]): ComparedChoice['effect'] {
-  const told = plants.filter(({ id }) => served.includes(id));
-  const harm = told.reduce((sum, { worth, before }) => sum + worth * (before?.harm ?? 0), 0);
-  const spared = told.reduce((sum, plant) => sum + sparedOf(plant).spared, 0);
-  return harm > 0 ? { share: spared / harm, pm: sparedPm / harm } : null;
+function togetherOf({ plants, sparedPm }: Bare, served: readonly string[]): ComparedChoice['together'] {
+  const told = plants.filter(({ id }) => served.includes(id)).map(harmedOf);
+  const harm = told.reduce((sum, { worth, before }) => sum + worth * before, 0);
+  return harm > 0 ? { share: sharedBy(told), pm: sparedPm / harm } : null;
 }
 
 function judge(plan: Plan, { weather, units }: CompareRequest, shareLeaves: SharedLeaves): Outcome<JudgedYard> {
@@ -165,7 +166,8 @@ function choiceOf(
   cost: ChoiceCost,
 ): Bare {
   const plants = comparedPlants(today, yard);
-  const spared = plants.reduce((sum, plant) => sum + sparedOf(plant).spared, 0);
+  const harmed = plants.map(harmedOf);
+  const spared = harmed.reduce((sum, { worth, before, after }) => sum + worth * (before - after), 0);
   const harmToday = todayHarm(today);
   const cloths = added.filter(isCloth);
   const area = cloths.reduce((sum, cloth) => sum + clothArea(cloth), 0);
@@ -178,6 +180,7 @@ function choiceOf(
     spared,
     sparedShare: harmToday > 0 ? spared / harmToday : null,
     sparedPm: differenceOf(today.doubt, yard.doubt).pm,
+    effect: effectOn(harmed),
     clothArea: area,
     cost,
     payoff: {

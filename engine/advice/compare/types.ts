@@ -4,6 +4,7 @@ import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts
 import type { Weather } from '../../sun/weather.ts';
 import type { Units } from '../../plan/units.ts';
 import type { SeenFrom } from '../sight/seen.ts';
+import type { Effect } from '../words/served.ts';
 
 export interface CompareRequest {
   /** Options to try, each a list of ids applied together; every option of the plan alone where nothing is said. */
@@ -90,11 +91,13 @@ export interface ComparedChoice {
   readonly sparedShare: number | null;
   /** By how much `spared` may be off when each doubtful input is off by its ±. [K·h/day] */
   readonly sparedPm: number;
+  /** What it takes off the heat damage of the plants that it serves: what is told first. */
+  readonly effect: Effect;
   /**
-   * What it takes off the heat damage of the plants that the choices serve, and by how much that may be off, as shares
-   * of it; `null` where they serve none.
+   * What it takes off the heat damage of all plants that one choice or another serves, and by how much that may be off,
+   * as shares of it: by this they are ranked. `null`: nothing is harmed today, or no choice serves anything.
    */
-  readonly effect: { readonly share: number; readonly pm: number } | null;
+  readonly together: { readonly share: number; readonly pm: number } | null;
   /** Of cloth, roofs, drops and screens. [m²] */
   readonly clothArea: number;
   readonly cost: ChoiceCost;
@@ -121,7 +124,7 @@ export interface CompareResult {
   readonly choices: readonly ComparedChoice[];
   /** Names of the choices, the most spared first. */
   readonly ranked: readonly string[];
-  /** Ids of the plants that the choices serve: `effect` is told of their harm. */
+  /** Ids of the plants that one choice or another serves: `together` is told of their harm. */
   readonly served: readonly string[];
   /** The best choice in a sentence, and what is free. */
   readonly sentence: string;

@@ -6,8 +6,8 @@ import { formatArea, type Units } from '../../plan/units.ts';
 import { overBudgetNote } from '../../frame/work/note-words.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { seenWords } from '../sight/words.ts';
-import { standWords } from '../words/stands.ts';
-import type { ChoiceCost, ComparedChoice, ComparedPlant, PlantStand } from './types.ts';
+import { lessWords } from '../words/effect-words.ts';
+import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';
 
 /** What the yard without any choice is called. */
 export const TODAY = 'today';
@@ -27,22 +27,39 @@ const HARDLY = 0.05;
 export function bestSentence(plan: Plan, choices: readonly ComparedChoice[], served: readonly string[]): string {
   const ranked = choices.toSorted((a, b) => shareOf(b) - shareOf(a));
   const [best] = ranked;
-  if (best === undefined || best.effect === null)
+  if (best === undefined || best.together === null)
     return 'No plant is harmed today, so no option has anything to spare.';
   if (shareOf(best) < HARDLY) return `None of them helps: the best, ${calledIn(plan, best)}, spares hardly anything.`;
   const free = ranked.find(({ cost }) => isFree(cost));
   const freely =
     free === undefined || free === best || shareOf(free) < HARDLY
       ? ''
-      : ` ${calledIn(plan, free)} is free: ${percent(shareOf(free))} less.`;
-  const who = listWords(served.map((id) => namedInside(plan, id)));
+      : ` ${calledIn(plan, free)} is free: ` +
+        `${served.length > 1 ? lessWords(plan, free.effect.plants) : `${percent(free.effect.share)} less`}.`;
   const money = isFree(best.cost) ? 'free' : `for ${priceWords(best.cost)}`;
-  const does = `helps most: ${percent(shareOf(best))} less heat damage to ${who}, ${money}`;
+  const does = `helps most${served.length > 1 ? ' in all' : ''}: ${lessWords(plan, best.effect.plants)}, ${money}`;
   return `${calledIn(plan, best)} ${does}.${freely}`;
 }
 
-function shareOf({ effect }: ComparedChoice): number {
-  return effect?.share ?? 0;
+function shareOf({ together }: ComparedChoice): number {
+  return together?.share ?? 0;
+}
+
+/** Whose damage a comparison is told of; of several plants the sum by which options are ranked has its own words. */
+export function servedWords(plan: Plan, served: readonly string[]): string {
+  const whom = listWords(served.map((id) => namedInside(plan, id)));
+  if (served.length === 0) return '';
+  return served.length === 1
+    ? `Less heat damage: of today’s to ${whom}.`
+    : `In all: of today’s heat damage to ${whom} together.`;
+}
+
+/** What a choice does to whom in a cell of a table: "37 % blueberry pot, 23 % raspberries"; of one plant its share. */
+export function effectCell({ effect, together, plants }: ComparedChoice, served: readonly string[]): string {
+  if (together === null) return '–';
+  if (served.length === 1) return percent(together.share);
+  const named = (id: string): string => plants.find((plant) => plant.id === id)?.name ?? id;
+  return effect.plants.map(({ id, share }) => `${named(id)} ${percent(share)}`).join(', ') || 'nobody';
 }
 
 function isFree({ total, missing }: ChoiceCost): boolean {
@@ -60,10 +77,10 @@ export function optionName(plan: Plan, id: string): string {
   return name ? `${id} (${name})` : id;
 }
 
-/** What is to be said of one choice, the most important first. */
-export function choiceSentences(plan: Plan, choice: ComparedChoice, served: readonly string[], units: Units): string[] {
+/** What is to be said of one choice beside its numbers, the most important first. */
+export function choiceSentences(plan: Plan, choice: ComparedChoice, units: Units): string[] {
   return [
-    effectSentence(plan, choice, served),
+    ...worseSentences(plan, choice),
     ...darkSentences(choice),
     ...seenSentences(plan, choice, units),
     ...costSentences(plan, choice, units),
@@ -71,18 +88,13 @@ export function choiceSentences(plan: Plan, choice: ComparedChoice, served: read
   ];
 }
 
-function effectSentence(plan: Plan, { name, effect, plants }: ComparedChoice, served: readonly string[]): string {
-  if (effect === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
-  const servesHere = (id: string, before: PlantStand, after: PlantStand): boolean =>
-    served.includes(id) && Math.abs((before.harm ?? 0) - (after.harm ?? 0)) >= HARDLY * (before.harm ?? 0);
-  const told = plants.flatMap(({ id, before, after }) =>
-    before !== null && after !== null && (servesHere(id, before, after) || before.verdict !== after.verdict)
-      ? [standWords(namedInside(plan, id), before, after)]
-      : [],
-  );
-  const does = `${percent(Math.abs(effect.share))} ${effect.share < 0 ? 'more' : 'less'} heat damage`;
-  const off = `± ${percent(effect.pm)}`;
-  return `${name}: ${does} (${off})${told.length === 0 ? '' : `; ${told.join('; ')}`}.`;
+/** Whom it harms. */
+function worseSentences(plan: Plan, { plants }: ComparedChoice): string[] {
+  const worse = plants.flatMap(({ id, before, after }) => {
+    const share = before?.harm && after ? 1 - (after.harm ?? 0) / before.harm : 0;
+    return share <= -HARDLY ? [{ id, share }] : [];
+  });
+  return worse.length === 0 ? [] : [`But ${lessWords(plan, worse)}.`];
 }
 
 /** Only whom it makes too dark: what is too dark today is no fault of the choice. */
@@ -104,12 +116,12 @@ export function darkAnyway(plan: Plan, choices: readonly ComparedChoice[]): stri
     : `Too dark today already, whichever you choose: ${listWords(always.map((id) => namedInside(plan, id)))}.`;
 }
 
-function seenSentences(plan: Plan, { seenFrom, name }: ComparedChoice, units: Units): string[] {
-  return seenFrom.map((seen) =>
-    seen.hidden
-      ? `${name} is hidden from: ${nameOf(plan, seen.eye)}.`
-      : `${name} is seen from: ${seenWords(plan, seen, units)}.`,
-  );
+function seenSentences(plan: Plan, { seenFrom }: ComparedChoice, units: Units): string[] {
+  const [hidden, seen] = [true, false].map((is) => seenFrom.filter((sight) => sight.hidden === is));
+  return [
+    ...(hidden.length === 0 ? [] : [`Hidden from: ${hidden.map(({ eye }) => nameOf(plan, eye)).join('; ')}.`]),
+    ...(seen.length === 0 ? [] : [`Seen from: ${seen.map((sight) => seenWords(plan, sight, units)).join('; ')}.`]),
+  ];
 }
 
 function costSentences(plan: Plan, { cost, clothArea }: ComparedChoice, units: Units): string[] {
@@ -117,11 +129,7 @@ function costSentences(plan: Plan, { cost, clothArea }: ComparedChoice, units: U
   if (clothArea === 0)
     return [`Nothing is built of cloth${isFree(cost) ? ', so it costs nothing but the carrying' : ''}.${missing}`];
   const over = overBudgetNote(plan, cost.total);
-  return [
-    `${formatArea(clothArea, units)} of cloth, ${priceWords(cost)} and ${hoursWords(cost)} of one person’s ` +
-      `work.${missing}`,
-    ...(over === null ? [] : [over]),
-  ];
+  return [`${formatArea(clothArea, units)} of cloth, ${priceWords(cost)}.${missing}`, ...(over === null ? [] : [over])];
 }
 
 function priceWords({ total, currency }: ChoiceCost): string {

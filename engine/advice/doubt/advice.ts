@@ -1,6 +1,6 @@
 /** What of the advice is another when an input is off: a verdict, the first option, or what the first one spares. */
 import { TODAY } from '../compare/words.ts';
-import { servedOf } from '../words/served.ts';
+import { effectOn } from '../words/served.ts';
 import type { DoubtBar } from './types.ts';
 import { type JudgedHarm, type ShiftedYard, weighedHarm } from './yards.ts';
 
@@ -27,12 +27,17 @@ export function adviceChanges(yards: readonly NamedYard[]): {
     new Map(yards.map(({ name, yard }) => [name, weighedHarm(harmsUnder(yard, key, shift), common)]));
   const orderOf = (harms: ReadonlyMap<string, number>): string[] =>
     yards.length > 1 ? [...harms].toSorted((a, b) => a[1] - b[1]).map(([name]) => name) : [];
-  const served = servedByAny(yards, common);
-  const servedHarms = (key: string | null, shift: number) =>
-    new Map(yards.map(({ name, yard }) => [name, weighedHarm(harmsUnder(yard, key, shift), served)]));
   const asDrawn = harmsBy(null, 0);
   const order = orderOf(asDrawn);
   const best = firstOption(order);
+  const bestYard = yards.find(({ name }) => name === best)?.yard;
+  const served = servedBy(today, bestYard, common);
+  const spares = (key: string | null, shift: number): number => {
+    const [before, after] = [today, bestYard ?? today].map((yard) =>
+      weighedHarm(harmsUnder(yard, key, shift), new Set(served)),
+    );
+    return before > 0 ? 1 - after / before : 0;
+  };
   return {
     order,
     under({ key, shifts }) {
@@ -48,25 +53,21 @@ export function adviceChanges(yards: readonly NamedYard[]): {
           best === null
             ? null
             : effectOf(
-                best,
-                servedHarms(null, 0),
-                shifts.map((_, shift) => servedHarms(key, shift)),
+                { option: best, served, from: spares(null, 0) },
+                shifts.map((_, shift) => spares(key, shift)),
               ),
       };
     },
   };
 }
 
-/** The plants that one or another option serves, of which comparing tells what each spares. */
-function servedByAny([{ yard: today }, ...options]: readonly NamedYard[], common: ReadonlySet<string>): Set<string> {
-  const ids = options.flatMap(({ yard }) => {
-    const after = new Map(yard.base.map(({ id, harm }) => [id, harm]));
-    const plants = today.base
-      .filter(({ id }) => common.has(id))
-      .map(({ id, worth, harm }) => ({ id, spared: worth * (harm - (after.get(id) ?? harm)) }));
-    return servedOf(plants).map(({ id }) => id);
-  });
-  return new Set(ids);
+/** The plants that an option serves, of which comparing tells what it does. */
+function servedBy(today: ShiftedYard, option: ShiftedYard | undefined, common: ReadonlySet<string>): string[] {
+  const after = new Map(option?.base.map(({ id, harm }) => [id, harm]));
+  const plants = today.base
+    .filter(({ id }) => common.has(id))
+    .map(({ id, worth, harm }) => ({ id, worth, before: harm, after: after.get(id) ?? harm }));
+  return effectOn(plants).plants.map(({ id }) => id);
 }
 
 function harmsUnder(yard: ShiftedYard, key: string | null, shift: number): readonly JudgedHarm[] {
@@ -87,20 +88,14 @@ function verdictsUnder({ base, inputs }: ShiftedYard, key: string): DoubtBar['ve
   });
 }
 
-/** The shift that moves most what an option spares of today's harm to the plants that are served. */
+/** The shift that moves most what an option takes off the harm of the plants that it serves. */
 function effectOf(
-  option: string,
-  asDrawn: ReadonlyMap<string, number>,
-  harms: readonly ReadonlyMap<string, number>[],
+  drawn: Omit<NonNullable<DoubtBar['effect']>, 'to' | 'shift'>,
+  moved: readonly number[],
 ): DoubtBar['effect'] {
-  const spares = (by: ReadonlyMap<string, number>): number => {
-    const today = by.get(TODAY) ?? 0;
-    return today > 0 ? 1 - (by.get(option) ?? 0) / today : 0;
-  };
-  const from = spares(asDrawn);
-  const moved = harms.map(spares);
-  const shift = moved.reduce((most, to, s) => (Math.abs(to - from) > Math.abs(moved[most] - from) ? s : most), 0);
-  return Math.abs(moved[shift] - from) < TELLS ? null : { option, from, to: moved[shift], shift };
+  const off = (to: number): number => Math.abs(to - drawn.from);
+  const shift = moved.reduce((most, to, s) => (off(to) > off(moved[most]) ? s : most), 0);
+  return off(moved[shift]) < TELLS ? null : { ...drawn, to: moved[shift], shift };
 }
 
 /** Those first that change the advice: more verdicts or another first option, then its effect; then the most harm. */

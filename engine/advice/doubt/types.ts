@@ -58,11 +58,13 @@ export interface DoubtBar {
   /** Another option that is the best at a shift; `null`: the best stays. */
   readonly first: { readonly option: string; readonly shift: number } | null;
   /**
-   * What the best option spares of today's harm to the plants that the options serve, as drawn and at a shift, 0 to 1;
-   * `null`: much the same.
+   * What the best option takes off the harm of the plants that it serves, as drawn and at a shift, 0 to 1; `null`: much
+   * the same.
    */
   readonly effect: {
     readonly option: string;
+    /** Ids of the plants that it serves: the shares are of their harm. */
+    readonly served: readonly string[];
     readonly from: number;
     readonly to: number;
     readonly shift: number;

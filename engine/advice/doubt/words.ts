@@ -3,6 +3,7 @@ import type { KnownBy, Plan } from '../../plan/types.ts';
 import { formatLength, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { optionName } from '../compare/words.ts';
+import { namesInside } from '../year/words.ts';
 import { changesAdvice } from './advice.ts';
 import type { DoubtBar, DoubtInput, PlantDoubt } from './types.ts';
 
@@ -93,10 +94,11 @@ export function adviceWords(plan: Plan, bar: Omit<DoubtBar, 'advice'>): string {
 function effectWords(
   plan: Plan,
   bar: Omit<DoubtBar, 'advice'>,
-  { option, from, to, shift }: NonNullable<DoubtBar['effect']>,
+  { option, served, from, to, shift }: NonNullable<DoubtBar['effect']>,
 ): string {
   const [was, is] = [from, to].map((share) => Math.round(100 * share));
-  const spares = `takes ${is} instead of ${was} % off the heat damage`;
+  const together = served.length > 1 ? ' together' : '';
+  const spares = `takes ${is} instead of ${was} % off the heat damage to ${namesInside(plan, served)}${together}`;
   return `With ${offWords(bar, shift)}, ${optionName(plan, option)} ${spares}.`;
 }
 

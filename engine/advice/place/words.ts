@@ -30,7 +30,8 @@ export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): s
   } = spot;
   const begins = stay ? 'Where it stands' : `${sentenceCase(where)}, ${wayWords(formatDistance(metres, units), steps)}`;
   const today = harm + spared;
-  const does = stay || today <= 0 ? verdict : `${percent(harm / today)} of today’s heat damage, ${verdict}`;
+  const which = spared < 0 ? 'more' : 'less';
+  const does = stay || today <= 0 ? verdict : `${percent(Math.abs(spared) / today)} ${which} heat damage, ${verdict}`;
   const sun =
     `${light.sunHours.toFixed(0)} h of sun a ` +
     `day${standing === 'enough' ? '' : standing === 'short' ? ' (a little short)' : ' (too dark)'}` +

@@ -4,8 +4,7 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatSpeed, type Units } from '../../plan/units.ts';
-import type { LadderStep } from '../cheaper-first/step.ts';
-import { percent } from '../cheaper-first/step.ts';
+import { type LadderStep, percent, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
 
 const ROLES: Readonly<Record<AnswerRole, string>> = {
@@ -23,10 +22,21 @@ export function moneyWords(cost: number | null, currency: string): string {
 }
 
 /** What an answer adds to a cheaper one for how much more, and whether that is worth it. */
-export function addedWords({ added, currency }: SiteOption, options: readonly SiteOption[]): string {
+export function addedWords(option: SiteOption, options: readonly SiteOption[]): string {
+  const { added, currency } = option;
   if (added.to === null) return added.isWorth ? '' : 'not worth it';
-  const money = added.cost === null || options.length < 2 ? '' : ` for ${added.cost.toFixed(0)} ${currency}`;
-  return `${percent(added.effect)} more than ${added.to + 1}${money}${added.isWorth ? '' : ': not worth it'}`;
+  const more =
+    added.effect === null
+      ? `for ${whichPlants(option, options[added.to])} plants than ${added.to + 1}`
+      : `${percent(added.effect)} more than ${added.to + 1}`;
+  const money =
+    added.cost === null ? '' : ` for ${added.cost.toFixed(0)} ${currency}${added.effect === null ? ' more' : ''}`;
+  return `${more}${money}${added.isWorth ? '' : ': not worth it'}`;
+}
+
+function whichPlants({ served }: SiteOption, { served: theirs }: SiteOption): string {
+  if (theirs.every((id) => served.includes(id))) return 'more';
+  return served.every((id) => theirs.includes(id)) ? 'fewer' : 'other';
 }
 
 /** A thing to do before any cloth. */
@@ -34,19 +44,23 @@ export function freeWords({ name, effect, sentence }: LadderStep): string {
   return `${name}: ${effect}. ${sentence}`;
 }
 
-/** Moving that spares at least this share of what cloth would is told before it. Our choice. */
-const AS_GOOD_AS = 0.8;
+/** The advice in a sentence or two: what costs nothing first, then cloth for those it leaves, or in its stead. */
+export function adviceSentence(
+  plan: Plan,
+  { sentence, options: [first] }: SiteResult,
+  free: readonly LadderStep[],
+): string {
+  const move = worthMoving(free);
+  if (move === null) return sentence;
+  const who = listWords(move.serves.map((id) => namedInside(plan, id)));
+  const does = `${percent(move.sparedShare)} less heat damage to ${move.serves.length > 1 ? 'them' : 'it'}`;
+  return `Move ${who} first: free, and ${does}. ${first === undefined ? '' : insteadWords(first, move)}${sentence}`;
+}
 
-/** The advice in a sentence or two: what costs nothing first, where it does as much. */
-export function adviceSentence(plan: Plan, { sentence, options }: SiteResult, free: readonly LadderStep[]): string {
-  const move = free.find(({ id }) => id === 'move');
-  const most = Math.max(0, ...options.map(({ spared }) => spared));
-  const spared = move?.spared ?? 0;
-  if (!move?.moves?.length || spared < AS_GOOD_AS * most) return sentence;
-  const who = listWords(move.moves.map(({ plant }) => namedInside(plan, plant)));
-  if (most === 0) return `Move ${who} first: it costs nothing. ${sentence}`;
-  const than = spared >= most ? 'more than' : 'nearly as much as';
-  return `Move ${who} first: it costs nothing and spares ${than} any cloth here. If you cannot: ${sentence}`;
+/** How cloth stands to moving the pots: for what they leave, in their stead, or better. */
+function insteadWords({ served, effect }: SiteOption, move: WorthMoving): string {
+  if (!served.some((id) => move.serves.includes(id))) return 'For what stays: ';
+  return effect > move.sparedShare ? 'Cloth does more: ' : 'If you cannot: ';
 }
 
 /** What every price stands for. */

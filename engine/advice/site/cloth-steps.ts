@@ -1,13 +1,10 @@
+import type { Plan } from '../../plan/types.ts';
 import { harmStep, type LadderStep } from '../cheaper-first/step.ts';
 import { sentenceCase } from '../year/words.ts';
 import type { Proposal } from './option.ts';
 
-/**
- * The dearest rungs of the ladder of cures: the best screen and the best roof of what was found.
- * @param options with what they spare the plants that count
- * @param harm Σ worth × harm of those as the yard is [K·h/day]
- */
-export function clothSteps(options: readonly Proposal[], harm: number): LadderStep[] {
+/** The dearest rungs of the ladder of cures: the best screen and the best roof of what was found. */
+export function clothSteps(plan: Plan, options: readonly Proposal[]): LadderStep[] {
   return (
     [
       ['screen', 'An upright screen', ['screen']],
@@ -17,14 +14,9 @@ export function clothSteps(options: readonly Proposal[], harm: number): LadderSt
     const [best] = options
       .filter(({ kind }) => kinds.some((one) => one === kind))
       .toSorted((a, b) => b.spared - a.spared);
-    return best
-      ? [
-          harmStep(
-            { id, name, cost: best.cost, sentence: `${sentenceCase(best.where)}. ${best.why}` },
-            best.spared,
-            harm,
-          ),
-        ]
-      : [];
+    if (best === undefined) return [];
+    const { cost, served, spared, effect } = best;
+    const sentence = `${sentenceCase(best.where)}. ${best.why}`;
+    return [harmStep(plan, { id, name, cost, sentence }, { serves: served, spared, sparedShare: effect })];
   });
 }

@@ -28,7 +28,7 @@ interface LivingYears {
   readonly leaves: string;
   /** Litres a week for each plant. */
   readonly water: string;
-  /** Of the first four summers: share of light stopped, and of the harm of the plants that the answers serve. */
+  /** Of the first four summers: share of light stopped, and taken off the harm of the plants that it is for. */
   readonly summers: readonly { readonly stops: number; readonly effect: number }[];
 }
 
@@ -37,6 +37,8 @@ export interface LivingScreen {
   /** As it is when grown, for an option. */
   readonly feature: Hedge;
   readonly where: string;
+  /** Ids of the plants that it is for, the one that gains most first. */
+  readonly served: readonly string[];
   readonly climbers: readonly LivingYears[];
   /** Trellis, posts and plants, in the plan's currency; `null` where no price is known in it. */
   readonly price: { readonly from: number; readonly to: number; readonly currency: string } | null;
@@ -82,7 +84,7 @@ export function livingScreen(
   const best = searched.value.options.toSorted((a, b) => b.spared - a.spared)[0];
   const [cloth] = best?.features ?? [];
   if (cloth === undefined || cloth.kind !== 'screen') return null;
-  const served = new Set(found.served);
+  const served = best.served;
   const hedge = (stops: number): Hedge => ({
     id: freshId(plan, 'trellis'),
     kind: 'hedge',
@@ -92,7 +94,7 @@ export function livingScreen(
     thickness: DEEP,
     openness: Math.round((1 - stops) * 100) / 100,
   });
-  const effects = effectsOf(plan, served, hedge, request);
+  const effects = effectsOf(plan, new Set(served), hedge, request);
   const climbers = CLIMBERS.map((climber) => yearsOf(climber, effects));
   const most = Math.max(...climbers.flatMap(({ summers }) => summers.map(({ effect }) => effect)));
   if (!(most >= WORTH_GROWING)) return null;
@@ -101,13 +103,13 @@ export function livingScreen(
   return {
     feature: hedge(grown),
     where: best.where,
+    served,
     climbers,
     price: priceOf(plan, length),
     sentence:
       `Or let it grow: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
       `${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
-      `${listWords(found.served.map((id) => namedInside(plan, id)))}, in its first summer ` +
-      `${firstSummerWords(climbers)}.`,
+      `${listWords(served.map((id) => namedInside(plan, id)))}.`,
     notes: [TRELLIS_CARE, TREE_INSTEAD],
     sources: LIVING_SOURCES,
   };
@@ -142,11 +144,6 @@ function weighed(harms: readonly PlantHarm[]): number {
 
 function yearsOf({ name, leaves, water, stops }: Climber, effectOf: (stops: number) => number): LivingYears {
   return { name, leaves, water, summers: stops.map((share) => ({ stops: share, effect: effectOf(share) })) };
-}
-
-function firstSummerWords(climbers: readonly LivingYears[]): string {
-  const first = climbers.map(({ summers }) => summers[0].effect);
-  return `${percent(Math.min(...first))} to ${percent(Math.max(...first))}`;
 }
 
 /** By the metre, and so many plants. */

@@ -20,6 +20,8 @@ export interface MovedAndCovered {
   readonly moves: readonly PotMove[];
   /** As it stands in the yard with the pots moved. */
   readonly option: SiteOption;
+  /** Ids of the plants moved and covered. */
+  readonly helped: readonly string[];
   /** Of the harm of the plants moved and covered, 0 to 1. */
   readonly effect: number;
   /** In the plan's currency; carrying is free. */
@@ -74,6 +76,7 @@ export function movedAndCovered(
   return {
     moves,
     option,
+    helped,
     effect,
     cost: option.cost,
     sentence: sentenceOf(plan, request, moves, option, helped, effect),

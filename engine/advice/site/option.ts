@@ -6,10 +6,9 @@ import { upBearingOf } from '../../plan/defaults.ts';
 import { centroid, distance, openRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { formatDistance, type Units } from '../../plan/units.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { percent } from '../cheaper-first/step.ts';
 import { clothArea } from '../compare/cost.ts';
-import { servedOf } from '../words/served.ts';
+import { offWords } from '../words/effect-words.ts';
+import { type Effect, effectOn } from '../words/served.ts';
 import { hungOf } from './kinds/hung.ts';
 import type { LeafTables } from './scoring/leaf-tables.ts';
 import { lowSunOn } from './scoring/low-sun.ts';
@@ -31,7 +30,7 @@ export interface OptionContext {
 }
 
 /** One proposal, before it is held against others. */
-export type Proposal = Omit<SiteOption, 'roles' | 'effect' | 'added'>;
+export type Proposal = Omit<SiteOption, 'roles' | 'added'>;
 
 /**
  * Everything about one proposal, exact: the yard is cast anew with it.
@@ -47,9 +46,17 @@ export function optionOf(
   const { plan, before, units } = context;
   const changed = before.map((was, k) => optionPlant(plan, was, after[k]));
   const spared = changed.reduce((sum, plant) => sum + plant.spared, 0);
-  const served = servedOf(changed);
+  const effect = effectOn(
+    before.map(({ id, worth, state }, k) => ({
+      id,
+      worth,
+      before: state.harm ?? 0,
+      after: after[k].state.harm ?? 0,
+    })),
+  );
+  const served = effect.plants.map(({ id }) => id);
   const plants = changed.map((plant) =>
-    served.includes(plant) ? { ...plant, lowSun: lowSunAfter(context, plant.id, features) } : plant,
+    served.includes(plant.id) ? { ...plant, lowSun: lowSunAfter(context, plant.id, features) } : plant,
   );
   const harm = before.reduce((sum, { worth, state }) => sum + worth * (state.harm ?? 0), 0);
   const area = features.reduce((sum, feature) => sum + clothArea(feature), 0);
@@ -70,14 +77,16 @@ export function optionOf(
     ...hungOf(first).place(),
     spared,
     sparedShare: harm > 0 ? spared / harm : 0,
+    served,
+    effect: effect.share,
     area,
     cost,
     currency: currencyOf(plan),
     payoff: { perArea: spared / area, perMoney: cost !== null && cost > 0 ? spared / cost : null },
     plants,
     cautions: [...new Set(features.flatMap(cautionsOn))],
-    where: whereOf(context, plants, features, units),
-    why: whyThere(context, plants),
+    where: whereOf(context, effect, features, units),
+    why: whyThere(context, effect),
     notes,
   };
 }
@@ -119,31 +128,19 @@ function lowSunAfter(
 }
 
 /** What it spares whom. */
-function whyThere({ plan }: OptionContext, plants: readonly OptionPlant[]): string {
-  const gaining = gainingOf(plants);
-  if (gaining.length === 0) return 'It spares no plant anything worth naming.';
-  const spares = gaining.map(({ id, before, after }) => {
-    const share = 1 - (after.harm ?? 0) / (before.harm ?? 1);
-    return `${percent(share)} of the heat damage off ${namedInside(plan, id)}`;
-  });
-  return `It takes ${listWords(spares)}.`;
+function whyThere({ plan }: OptionContext, { plants }: Effect): string {
+  return plants.length === 0 ? 'It spares no plant anything worth naming.' : `It takes ${offWords(plan, plants)}.`;
 }
 
 /** Where it hangs, seen from the plant it spares most. */
 function whereOf(
   { plan, targets }: OptionContext,
-  plants: readonly OptionPlant[],
+  { plants: [most] }: Effect,
   features: readonly (Canopy | Screen)[],
   units: Units,
 ): string {
-  const most = gainingOf(plants)[0]?.id;
-  const feature = targets.plants.find((plant) => plant.feature.id === most)?.feature;
+  const feature = targets.plants.find((plant) => plant.feature.id === most?.id)?.feature;
   return feature ? features.map((one) => whereWords(plan, one, feature, units)).join(' and ') : '';
-}
-
-/** The plants for whose sake the cloth stands there, the one that gains most first. */
-function gainingOf(plants: readonly OptionPlant[]): OptionPlant[] {
-  return servedOf(plants).toSorted((a, b) => b.spared - a.spared);
 }
 
 function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, units: Units): string {

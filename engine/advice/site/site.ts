@@ -3,7 +3,7 @@ import { leastLight } from '../../load/light/light-class.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
-import { servedOf } from '../words/served.ts';
+import { sharedBy } from '../words/served.ts';
 import { type Answer, answersOf, isWorth } from './answers.ts';
 import { type Candidate, candidatesOf } from './choose.ts';
 import { clothSteps } from './cloth-steps.ts';
@@ -17,7 +17,7 @@ import type { Contest } from './search/contest.ts';
 import { betweenSteps } from './refine/between-steps.ts';
 import { searchYard } from './search-yard.ts';
 import type { Added, SiteOption, SiteRequest, SiteResult, SiteTried } from './types.ts';
-import { notesOf, rulePrices, sentenceOf } from './words.ts';
+import { besidesOf, notesOf, rulePrices, sentenceOf } from './words.ts';
 
 /**
  * Where cloth would spare the plants most. Whoever wants to stop it ends the thread that it runs on.
@@ -97,17 +97,18 @@ function resultOf(
     pricedFor: laidOut.pricedFor,
     rules: rulePrices(laidOut, contest),
     ladder: clothSteps(
+      laidOut.plan,
       answers.map(({ full: { option } }) => option),
-      full.harm,
     ),
     notes: notesOf(laidOut),
   };
-  return { ...result, sentence: sentenceOf(laidOut, result, contest.isOpen) };
+  const besides = besidesOf(laidOut, result, contest.isOpen);
+  return { ...result, besides, sentence: sentenceOf(laidOut, result.options, besides) };
 }
 
 /** Plants for whose sake one of the answers hangs where it hangs. */
 function servedBy(answers: readonly Answered[]): string[] {
-  const ids = answers.flatMap(({ full: { option } }) => servedOf(option.plants).map(({ id }) => id));
+  const ids = answers.flatMap(({ full: { option } }) => option.served);
   return [...new Set(ids)];
 }
 
@@ -123,19 +124,27 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
   );
   const burns = before.some(({ id, state }) => served.includes(id) && state.verdict === 'will burn');
   const waterDoes = !burns && harm < WATER_DOES;
-  const effects = answers.map(({ full: { option } }) => {
-    const spared = option.plants.reduce((sum, plant) => (served.includes(plant.id) ? sum + plant.spared : sum), 0);
-    return { effect: harm > 0 ? spared / harm : 0, cost: option.cost };
-  });
+  const effects = answers.map(({ full: { option } }) => ({
+    effect: offTogether(laidOut, option, served),
+    cost: option.cost,
+  }));
   const rising = [...answers.keys()].sort((a, b) => answers[a].full.cost - answers[b].full.cost);
   const addedBy = (index: number): Added => {
     const rank = rising.indexOf(index);
     const [own, first] = [effects[index], effects[rising[0]]];
-    if (rank === 0) return { to: null, ...own, isWorth: !waterDoes && isWorth(own, undefined, undefined) };
-    const cheaper = effects[rising[rank - 1]];
+    const option = answers[index].full.option;
+    if (rank === 0)
+      return {
+        to: null,
+        effect: option.effect,
+        cost: own.cost,
+        isWorth: !waterDoes && isWorth(own, undefined, undefined),
+      };
+    const to = rising[rank - 1];
+    const cheaper = effects[to];
     return {
-      to: rising[rank - 1],
-      effect: own.effect - cheaper.effect,
+      to,
+      effect: addedEffect(option, answers[to].full.option),
       cost: own.cost === null || cheaper.cost === null ? null : own.cost - cheaper.cost,
       isWorth: isWorth(own, cheaper, first),
     };
@@ -144,9 +153,27 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
     ...option,
     ...wholeYard(laidOut, option),
     roles,
-    effect: effects[index].effect,
     added: addedBy(index),
   }));
+}
+
+/** What an option takes off the harm of some plants together, whomever it serves: what money is weighed against. */
+function offTogether({ before, counting }: LaidOut, { plants }: Proposal, ids: readonly string[]): number {
+  return sharedBy(
+    before.flatMap(({ id, worth, state }) => {
+      const after = plants.find((plant) => plant.id === id)?.after;
+      return ids.includes(id) && counting.ids.has(id)
+        ? [{ id, worth, before: state.harm ?? 0, after: after?.harm ?? 0 }]
+        : [];
+    }),
+  );
+}
+
+/** What one does more than another for the same plants. */
+function addedEffect(option: Proposal, cheaper: Proposal): number | null {
+  const same =
+    option.served.length === cheaper.served.length && option.served.every((id) => cheaper.served.includes(id));
+  return same ? option.effect - cheaper.effect : null;
 }
 
 /** What an option spares of all that is planted, those too for whose sake nothing was sought. */

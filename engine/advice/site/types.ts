@@ -126,8 +126,8 @@ export type AnswerRole = 'most for money' | 'most' | 'least';
 export interface Added {
   /** Index of the cheaper answer; `null`: it is the cheapest. */
   readonly to: number | null;
-  /** Of the harm of the plants that the answers serve, 0 to 1. */
-  readonly effect: number;
+  /** Of the harm of the plants that both serve, 0 to 1; `null`: they do not serve the same. */
+  readonly effect: number | null;
   /** In the plan's currency. */
   readonly cost: number | null;
   /** Whether that is worth the money. */
@@ -174,7 +174,9 @@ export interface SiteOption {
   readonly sparedShare: number;
   /** What it answers; empty for none of the three. */
   readonly roles: readonly AnswerRole[];
-  /** Spared, as a share of the harm of the plants that the answers serve, 0 to 1. */
+  /** Ids of the plants for whose sake it hangs there, the one that gains most first. */
+  readonly served: readonly string[];
+  /** What it takes off their harm, 0 to 1. */
   readonly effect: number;
   /** What it adds to the next cheaper answer, or to nothing. */
   readonly added: Added;
@@ -234,7 +236,7 @@ export interface SiteResult {
   readonly tried: SiteTried;
   /** Σ worth × harm of the plants that count, as the yard is. [K·h/day] */
   readonly harm: number;
-  /** Ids of the plants that the answers serve: `effect` is told of their harm. */
+  /** Ids of the plants that one or another of the answers serves. */
   readonly served: readonly string[];
   readonly uncounted: readonly Uncounted[];
   /** Ids of plants that count though nothing speaks for cloth over them: the person says so. */
@@ -245,7 +247,9 @@ export interface SiteResult {
   readonly ladder: readonly LadderStep[];
   /** Eyes from which nothing on the plan can be hidden, and other remarks. */
   readonly notes: readonly string[];
-  /** The answer in a sentence or two. */
+  /** Beside the answers: why there are none, that none is worth building, that the search was stopped; "": nothing. */
+  readonly besides: string;
+  /** The answer in a sentence or two, with all that is to be said beside it. */
   readonly sentence: string;
 }
 

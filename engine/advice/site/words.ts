@@ -12,7 +12,8 @@ import type { Proposal } from './option.ts';
 import type { Contest } from './search/contest.ts';
 import type { Lattice } from './search/lattice.ts';
 import { NO_HARM } from './search-yard.ts';
-import type { ClothCaution, RulePrice, SiteResult, SiteRule, Uncounted } from './types.ts';
+import type { ClothCaution, PlantState, RulePrice, SiteOption, SiteResult, SiteRule, Uncounted } from './types.ts';
+import type { Standing } from '../words/stands.ts';
 
 /** A rule that costs less than this share is not spoken of. */
 const PRICED_FROM = 0.01;
@@ -24,7 +25,7 @@ export function rulePrices(laidOut: LaidOut, contest: Contest): RulePrice[] {
     if (cost < PRICED_FROM) return [];
     // What is seen a little may be the best of all that is seen.
     if (rule === 'glimpsed' && contest.without.get('hidden')?.cloth === cloth) return [];
-    const words = `${ruleWords(laidOut, rule)} cost ${percent(cost)} of the effect`;
+    const words = `${ruleWords(laidOut, rule)} costs ${percent(cost)} of what cloth could do here`;
     return [{ rule, spared, cost, sentence: `${words}${isSight(rule) ? whoWouldSee(laidOut, cloth) : ''}.` }];
   });
 }
@@ -54,7 +55,7 @@ function ruleWords({ plan, hiding, units, cap }: LaidOut, rule: SiteRule): strin
     case 'light':
       return 'Leaving every plant its light';
     case 'density':
-      return 'Cloth that suits every plant under it';
+      return 'Suiting every plant under it';
     case 'budget':
       return 'Staying within the budget';
   }
@@ -121,21 +122,28 @@ const CAUTION_WORDS = {
   tall: `posts over ${ENGINEER_HEIGHT} m: ask an engineer first`,
 } as const satisfies Record<ClothCaution, string>;
 
-/** The answer in a sentence or two. @param finished whether every place was held against what it could spare */
-export function sentenceOf(
-  { plan, units }: LaidOut,
+/** The answer in a sentence or two. @param besides what is to be said beside it */
+export function sentenceOf({ units }: LaidOut, [first]: readonly SiteOption[], besides: string): string {
+  if (first === undefined) return besides;
+  const cost = first.cost === null ? '' : `, for about ${first.cost.toFixed(0)} ${first.currency}`;
+  return [`${titleOf(first, units)}, ${first.where}${cost}. ${first.why}`, besides].filter(Boolean).join(' ');
+}
+
+/** As `SiteResult`. @param finished whether every place was held against what it could spare */
+export function besidesOf(
+  { plan }: LaidOut,
   { harm, options, uncounted }: Pick<SiteResult, 'harm' | 'options' | 'uncounted'>,
   finished: boolean,
 ): string {
   if (harm <= NO_HARM) return noNeedWords(plan, uncounted);
   const [first] = options;
   if (!first || first.spared <= 0) return 'No cloth that may stand here spares the plants anything.';
-  const cost = first.cost === null ? '' : `, for about ${first.cost.toFixed(0)} ${first.currency}`;
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
   const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
-  const worth = isWorth ? '' : ` That is not worth building${burns ? '' : ': mulch and water do here'}.`;
-  const stopped = finished ? '' : ' The search was stopped before its end: something better may be found.';
-  return `${titleOf(first, units)}, ${first.where}${cost}. ${first.why}${worth}${stopped}`;
+  return [
+    ...(isWorth ? [] : [`That is not worth building${burns ? '' : ': mulch and water do here'}.`]),
+    ...(finished ? [] : ['The search was stopped before its end: something better may be found.']),
+  ].join(' ');
 }
 
 /** Why no cloth is sought. */
@@ -153,10 +161,17 @@ function noNeedWords(plan: Plan, uncounted: readonly Uncounted[]): string {
   ].join(' ');
 }
 
-/** Which plants were left out of the search and why, or count all the same. */
+/** A plant harmed less than this is not missed among those that cloth is for. [K·h/day] */
+const MISSED_FROM = 0.5;
+
+/**
+ * Which plants were left out of the search and why, or count all the same; and for whom that burns nothing was found.
+ * @param helped ids of plants that pots carried, or other forms, are for
+ */
 export function countingWords(
   plan: Plan,
-  { uncounted, countedAllTheSame }: Pick<SiteResult, 'uncounted' | 'countedAllTheSame'>,
+  { uncounted, countedAllTheSame, options: [first], served }: CountingResult,
+  helped: readonly string[],
 ): string[] {
   const names = (plants: readonly Uncounted[], because: Uncounted['because']) =>
     listWords(plants.filter((plant) => plant.because === because).map(({ id }) => namedInside(plan, id)));
@@ -170,5 +185,26 @@ export function countingWords(
       const who = names(plants, because);
       return who === '' ? [] : [`${lead} ${who} (${words}).`];
     });
-  return [...told(uncounted, 'Not sought for'), ...told(countedAllTheSame, 'Sought, because you say so, for')];
+  const cared = new Set([...served, ...helped, ...uncounted.map(({ id }) => id)]);
+  const missed = (first?.plants ?? [])
+    .filter(({ id, before }) => !cared.has(id) && isHarmed(before))
+    .map(({ id }) => namedInside(plan, id));
+  return [
+    ...(missed.length === 0 ? [] : [`None of this is for ${listWords(missed)}: that is another search.`]),
+    ...told(uncounted, 'Not sought for'),
+    ...told(countedAllTheSame, 'Sought, because you say so, for'),
+  ];
+}
+
+type CountingResult = Pick<SiteResult, 'uncounted' | 'countedAllTheSame' | 'options' | 'served'>;
+
+function isHarmed({ verdict, harm }: PlantState): boolean {
+  return (verdict === 'will burn' || verdict === 'at risk') && (harm ?? 0) >= MISSED_FROM;
+}
+
+/** How the plants that an option is for stand under it, and those that it makes too dark. */
+export function standsUnder({ plants, served }: SiteOption): Standing[] {
+  return plants
+    .filter(({ id, tooDark }) => served.includes(id) || tooDark)
+    .map(({ id, before, after }) => ({ id, before: before.verdict, after: after.verdict }));
 }

@@ -5,7 +5,7 @@ import { namedInside } from '../../plan/names.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatDistance, formatStretch, type Units } from '../../plan/units.ts';
-import type { LadderStep } from '../cheaper-first/step.ts';
+import { type LadderStep, worthMoving } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
 import type { PlaceResult } from '../place/types.ts';
 import { shortEnough } from './headline-length.ts';
@@ -62,25 +62,33 @@ export function triedHeadline(
 /** What to try first, before any cloth. @param steps the cheapest first */
 export function cheaperHeadline(steps: readonly LadderStep[]): string {
   if (steps.length === 0) return 'Nothing to shade: no plant is harmed. You may stop here.';
-  const free = steps.find(({ cost, sparedShare }) => cost === 0 && (sparedShare ?? 0) >= WORTH_NAMING);
-  if (free?.id === 'move') return `${free.name} first: free, and ${lessDamage(free.sparedShare ?? 0)}. Then try cloth.`;
+  const move = worthMoving(steps);
+  if (move !== null) {
+    const whom = move.serves.length > 1 ? 'them' : 'it';
+    return `${move.name} first: free, and ${lessDamage(move.sparedShare)} to ${whom}. Then try cloth.`;
+  }
   return 'Mulch and water first; then cloth over the plants that burn.';
 }
 
-/** What an option does, and for how much. */
-export function optionHeadline({ name, effect, cost, newlyTooDark, plants }: ComparedChoice): string {
-  if (effect === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+/** What an option does for the plants that it serves, and for how much. */
+export function optionHeadline(plan: Plan, choice: ComparedChoice): string {
+  const { name, effect, together, cost, newlyTooDark, plants } = choice;
+  if (together === null) return `${name}: nothing is harmed today, so there is nothing to spare.`;
+  const whom = effect.plants.map(({ id }) => namedInside(plan, id));
   const does =
-    Math.abs(effect.share) < WORTH_NAMING
-      ? 'hardly less heat damage'
-      : effect.share > 0
-        ? `${lessDamage(effect.share)}`
-        : 'more heat damage';
+    together.share <= -WORTH_NAMING
+      ? 'more heat damage'
+      : effect.share < WORTH_NAMING
+        ? 'hardly less heat damage'
+        : lessDamage(effect.share);
   const money =
     cost.total === null ? '' : cost.total === 0 ? ', free' : `, about ${roundMoney(cost.total)} ${cost.currency}`;
   const darkened = plants.filter(({ id }) => newlyTooDark.includes(id)).map((plant) => plant.name);
+  const to = whom.length === 0 ? '' : ` to ${listWords(whom)}`;
+  const dark = darkened.length === 0 ? '' : `; too dark for ${listWords(darkened)}`;
   return shortEnough(
-    `${name}: ${does}${money}${darkened.length === 0 ? '' : `; too dark for ${listWords(darkened)}`}.`,
+    `${name}: ${does}${to}${money}${dark}.`,
+    `${name}: ${does}${money}${dark}.`,
     `${name}: ${does}${money}.`,
   );
 }

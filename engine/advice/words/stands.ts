@@ -1,38 +1,41 @@
-/** How a plant stands after a change that was made for it. */
+/**
+ * How plants stand on the heatwave day after a change that was made for them. What is taken off their heat damage is of
+ * the whole season and of all sides; a verdict is of one day and the sunniest side: it is always told as that, so that
+ * a plant may keep little of its damage and burn on that day, or most of it and be saved by water.
+ */
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside } from '../../plan/names.ts';
 import type { Verdict } from '../../load/types.ts';
+import type { Plan } from '../../plan/types.ts';
 
 export interface Standing {
-  readonly verdict: Verdict | null;
-  /** [K·h/day] */
-  readonly harm: number | null;
+  readonly id: string;
+  readonly before: Verdict | null;
+  readonly after: Verdict | null;
 }
 
 /**
- * "the lemon pot from “will burn” to “at risk”"; of a verdict that stays, what is left: "less than half of the heat
- * damage is left for the lemon pot, but on the hottest days the sun still burns".
+ * "On the heatwave day the fig will still burn where it is sunniest, even if watered; water decides for the lemon
+ * pot."; "" where nothing is to be said. What is too dark is told with its light.
  */
-export function standWords(name: string, before: Standing, after: Standing): string {
-  if (before.verdict !== after.verdict) return `${name} from “${before.verdict}” to “${after.verdict}”`;
-  const left = leftWords(before, after);
-  switch (after.verdict) {
-    case 'will burn':
-      return `${left} for ${name}, but on the hottest days the sun still burns`;
-    case 'at risk':
-      return `${left} for ${name}, and on hot days water decides`;
-    default:
-      return `${name} stays “${after.verdict}”`;
-  }
+export function heatwaveWords(plan: Plan, plants: readonly Standing[]): string {
+  const who = (stands: (plant: Standing) => boolean): string =>
+    listWords(plants.filter(stands).map(({ id }) => namedInside(plan, id)));
+  const [still, burns, water, unharmed] = [
+    who(({ before, after }) => after === 'will burn' && before === 'will burn'),
+    who(({ before, after }) => after === 'will burn' && before !== 'will burn'),
+    who(({ after }) => after === 'at risk'),
+    who(({ after }) => after !== null && isUnharmed(after)),
+  ];
+  const told = [
+    ...(still === '' ? [] : [`${still} will still burn where it is sunniest, even if watered`]),
+    ...(burns === '' ? [] : [`${burns} will burn where it is sunniest, even if watered`]),
+    ...(water === '' ? [] : [`water decides for ${water}`]),
+    ...(unharmed === '' ? [] : [`${unharmed} will come to no harm`]),
+  ];
+  return told.length === 0 ? '' : `On the heatwave day ${told.join('; ')}.`;
 }
 
-const PARTS = [
-  [0.05, 'next to no heat damage is left'],
-  [1 / 4, 'less than a quarter of the heat damage is left'],
-  [1 / 3, 'less than a third of the heat damage is left'],
-  [1 / 2, 'less than half of the heat damage is left'],
-  [0.9, 'more than half of the heat damage is left'],
-] as const;
-
-function leftWords({ harm: was }: Standing, { harm: is }: Standing): string {
-  const left = was !== null && was > 0 ? (is ?? 0) / was : 1;
-  return PARTS.find(([most]) => left <= most)?.[1] ?? 'nearly all the heat damage is left';
+function isUnharmed(verdict: Verdict): boolean {
+  return verdict === 'fine' || verdict === 'fine once established' || verdict === 'no shade needed';
 }

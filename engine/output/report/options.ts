@@ -1,8 +1,8 @@
 /** What was tried: the options side by side, the one that is drawn first. */
-import { hoursWords } from '../../advice/compare/words.ts';
+import { effectCell, hoursWords, servedWords } from '../../advice/compare/words.ts';
+import { percent } from '../../advice/cheaper-first/step.ts';
 import type { ComparedChoice, CompareResult } from '../../advice/compare/types.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
+import { nameOf } from '../../plan/names.ts';
 import { shownName } from '../../plan/shown-name.ts';
 import type { Plan } from '../../plan/types.ts';
 import { escaped, htmlTable, paragraph, section } from '../sheet/markup.ts';
@@ -20,17 +20,18 @@ export function optionsSection({ plan, compared, chosen }: Tried): string {
   const isChosen = ({ options }: ComparedChoice): boolean => options.every((id) => chosen.includes(id));
   const ordered = compared.choices.toSorted((a, b) => Number(isChosen(b)) - Number(isChosen(a)));
   const picked = ordered.filter(isChosen);
-  const served = listWords(compared.served.map((id) => namedInside(plan, id)));
+  const several = compared.served.length > 1;
+  const whose = servedWords(plan, compared.served);
   return section('options', 'What was tried', [
     ...(picked.length === 0
       ? [paragraph('None of it is chosen yet: the plan and the numbers are of the yard as it is.')]
       : picked.map((choice) => `<p><strong>Chosen, and drawn here: ${escaped(nameIn(plan, choice))}.</strong></p>`)),
     htmlTable(
-      ['option', 'less damage', 'cost', 'hours of work', 'seen'],
-      ordered.map((choice) => rowOf(plan, choice, isChosen(choice))),
-      [1, 2],
+      ['option', 'less damage', ...(several ? ['in all'] : []), '±', 'cost', 'hours of work', 'seen'],
+      ordered.map((choice) => rowOf(plan, choice, compared.served, isChosen(choice))),
+      several ? [2, 3, 4] : [1, 2, 3],
     ),
-    ...(served === '' ? [] : [paragraph(`Less heat damage: of today’s to ${served}.`)]),
+    ...(whose === '' ? [] : [paragraph(whose)]),
   ]);
 }
 
@@ -43,12 +44,14 @@ function nameIn(plan: Plan, { options }: ComparedChoice): string {
   return names.join(' + ');
 }
 
-function rowOf(plan: Plan, choice: ComparedChoice, isChosen: boolean): string[] {
-  const { effect, clothArea, cost, seenFrom } = choice;
+function rowOf(plan: Plan, choice: ComparedChoice, served: readonly string[], isChosen: boolean): string[] {
+  const { together, clothArea, cost, seenFrom } = choice;
   const seeing = seenFrom.filter(({ hidden }) => !hidden).map(({ eye }) => nameOf(plan, eye));
   return [
     `${isChosen ? '▶ ' : ''}${nameIn(plan, choice)}`,
-    effect === null ? '–' : `${Math.round(100 * effect.share)} % ± ${Math.round(100 * effect.pm)}`,
+    effectCell(choice, served),
+    ...(served.length > 1 ? [together === null ? '–' : percent(together.share)] : []),
+    together === null ? '' : percent(together.pm),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
     clothArea === 0 ? '–' : hoursWords(cost),
     seeing.length === 0 ? 'by nobody' : `from: ${seeing.join(', ')}`,

@@ -1,5 +1,5 @@
 /** What `site` says: the advice first, a table of the cloth, what is free, and with `--sources` how it was sought. */
-import { type LadderStep, percent } from '../../advice/cheaper-first/step.ts';
+import { type LadderStep, percent, worthMoving } from '../../advice/cheaper-first/step.ts';
 import {
   addedWords,
   adviceSentence,
@@ -11,8 +11,8 @@ import {
 import type { LivingScreen } from '../../advice/site/living-screen.ts';
 import type { MoreForms } from '../../advice/site/more-forms.ts';
 import type { SiteOption, SiteResult } from '../../advice/site/types.ts';
-import { countingWords, titleOf } from '../../advice/site/words.ts';
-import { standWords } from '../../advice/words/stands.ts';
+import { countingWords, standsUnder, titleOf } from '../../advice/site/words.ts';
+import { heatwaveWords } from '../../advice/words/stands.ts';
 import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
@@ -27,9 +27,6 @@ export interface SitePage {
   readonly columns: number;
 }
 
-/** A plant that is spared less than this share of the whole is not listed. */
-const LISTED_FROM = 0.02;
-
 /** Tables are no wider. [characters] */
 const WIDEST = 100;
 
@@ -42,19 +39,19 @@ export function siteText(result: SiteResult, free: readonly LadderStep[], more: 
   const blocks = [
     line(adviceSentence(plan, result, free)),
     ...(free.length > 0
-      ? [`First, without cloth, in the whole yard\n${free.map((step) => line(`- ${freeWords(step)}`)).join('\n')}`]
+      ? [`First, without cloth\n${free.map((step) => line(`- ${freeWords(step)}`)).join('\n')}`]
       : []),
   ];
   if (result.options.length > 0) {
     blocks.push(
       `Then cloth\n${answersTable(result, columns, units)}\n${line(servedWords(plan, result))}`,
-      result.options.map((option, k) => optionText(option, k, plan, columns)).join('\n'),
+      result.options.map((option, k) => optionText(option, k, result.served.length > 1, plan, columns)).join('\n'),
       [...(cost === '' ? [] : [cost]), footing.ground, gust].map(line).join('\n'),
     );
   }
   blocks.push(...moreBlocks(more, columns));
   const told = [
-    ...countingWords(plan, result),
+    ...countingWords(plan, result, [...(worthMoving(free)?.serves ?? []), ...(more.together?.helped ?? [])]),
     ...result.rules.filter(({ rule }) => rule !== 'density').map(({ sentence }) => sentence),
   ];
   if (told.length > 0) blocks.push(told.map(line).join('\n'));
@@ -82,7 +79,7 @@ function livingBlock({ sentence, climbers, price, notes }: LivingScreen, columns
     price === null ? '' : ` Roughly ${price.from} to ${price.to} ${price.currency}, trellis, posts and plants.`;
   return [
     wrapped(`${sentence}${money}`, columns),
-    table(columns, ['damage off, summer by summer', '1st', '2nd', '3rd', '4th'], rows, [1, 2, 3, 4]),
+    table(columns, ['less damage, summer by summer', '1st', '2nd', '3rd', '4th'], rows, [1, 2, 3, 4]),
     ...notes.map((note) => wrapped(note, columns)),
   ].join('\n');
 }
@@ -97,17 +94,20 @@ function livingSources({ climbers, sources }: LivingScreen): string[] {
   return [...each, sources];
 }
 
-/** Whose damage the table tells of. */
-function servedWords(plan: Plan, { served }: SiteResult): string {
-  const together = served.length > 1 ? ', together' : '';
-  return `Damage off: of today’s heat damage to ${listWords(served.map((id) => namedInside(plan, id)))}${together}.`;
+/** Whose damage the table tells of, where all answers are for the same plants; else each says it itself. */
+function servedWords(plan: Plan, { served, options }: SiteResult): string {
+  const isSame = options.every((option) => option.served.length === served.length);
+  const whose = listWords(served.map((id) => namedInside(plan, id)));
+  return isSame
+    ? `Less damage: of today’s heat damage to ${whose}${served.length > 1 ? ', together' : ''}.`
+    : 'Less damage: of today’s to the plants that each is for.';
 }
 
 function answersTable(result: SiteResult, columns: number, units: Units): string {
   const { options } = result;
   return table(
     columns,
-    ['', 'what', 'cloth', 'damage off', 'cost', 'adds'],
+    ['', 'what', 'cloth', 'less damage', 'cost', 'adds'],
     options.map((option, k) => [
       String(k + 1),
       `${roleWords(option.roles)}: ${titleOf(option, units)}`,
@@ -120,18 +120,18 @@ function answersTable(result: SiteResult, columns: number, units: Units): string
   );
 }
 
-/** How the plants stand then, and what sun still comes. */
-function optionText(option: SiteOption, index: number, plan: Plan, columns: number): string {
-  const stand = option.plants
-    .filter(({ spared, tooDark }) => spared >= LISTED_FROM * option.spared || tooDark)
-    .map(({ id, before, after }) => standWords(namedInside(plan, id), before, after));
-  const [low] = option.plants.flatMap(({ lowSun }) => (lowSun ? [lowSun.sentence] : []));
-  return wrapped(
-    [`${index + 1}, ${option.where}: ${stand.join('; ')}.`, ...(low === undefined ? [] : [low]), ...option.notes].join(
-      ' ',
-    ),
-    columns,
-  );
+/** For whom it is, how they stand then, and what sun still comes. */
+function optionText(option: SiteOption, index: number, several: boolean, plan: Plan, columns: number): string {
+  const { where, why, plants, notes } = option;
+  const [low] = plants.flatMap(({ lowSun }) => (lowSun ? [lowSun.sentence] : []));
+  const told = [
+    `${index + 1}, ${where}.`,
+    ...(several ? [why] : []),
+    heatwaveWords(plan, standsUnder(option)),
+    low ?? '',
+    ...notes,
+  ];
+  return wrapped(told.filter(Boolean).join(' '), columns);
 }
 
 /** What only those who want to check it need. */

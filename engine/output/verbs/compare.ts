@@ -2,12 +2,10 @@ import { heatwaveUp } from '../../sun/sun-up.ts';
 import { percent } from '../../advice/cheaper-first/step.ts';
 import { compareOptions } from '../../advice/compare/compare.ts';
 import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare/types.ts';
-import { darkAnyway, hoursWords } from '../../advice/compare/words.ts';
+import { darkAnyway, effectCell, hoursWords, servedWords } from '../../advice/compare/words.ts';
 import { sideWords } from '../../advice/why/side.ts';
 import { groundOf } from '../../frame/layout/ground-of.ts';
 import { groundPlace } from '../../frame/strength/grounds.ts';
-import { listWords } from '../../plan/list-words.ts';
-import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import {
   type ClockStretch,
@@ -78,9 +76,7 @@ function compareText(
   const up = heatwaveUp(plan, weather);
   const built = choices.some(({ clothArea }) => clothArea > 0);
   const under = [
-    ...(served.length === 0
-      ? []
-      : [`Less heat damage: of today’s to ${listWords(served.map((id) => namedInside(plan, id)))}.`]),
+    servedWords(plan, served),
     ...(built ? [`Prices hold all of it, anchored ${isSaid ? '' : 'as '}${groundPlace(ground)}.`] : []),
     darkAnyway(plan, choices),
   ].filter((line) => line !== '');
@@ -88,9 +84,9 @@ function compareText(
     wrapped(sentence + rough, columns, ''),
     table(
       columns,
-      ['', 'option', 'less damage', '±', 'cost', 'work', 'seen'],
-      choices.map((choice) => summaryRow(plan, choice)),
-      [2, 3, 4],
+      ['', 'option', 'less damage', ...(served.length > 1 ? ['in all'] : []), '±', 'cost', 'work'],
+      choices.map((choice) => summaryRow(plan, choice, served)),
+      served.length > 1 ? [3, 4, 5] : [2, 3, 4],
     ),
     under.map((line) => wrapped(line, columns, '')).join('\n'),
     ...choices.map((choice) => choiceBlock(choice, units, columns, up)),
@@ -98,22 +94,22 @@ function compareText(
   ].join('\n\n')}\n`;
 }
 
-function summaryRow(plan: Plan, { options, effect, clothArea, cost, seenFrom }: ComparedChoice): string[] {
-  const seeing = seenFrom.filter(({ hidden }) => !hidden).map(({ eye }) => nameOf(plan, eye));
+function summaryRow(plan: Plan, choice: ComparedChoice, served: readonly string[]): string[] {
+  const { options, together, clothArea, cost } = choice;
   return [
     options.join(' + '),
     options.map((id) => plan.options?.find((option) => option.id === id)?.name ?? '').join(' + '),
-    effect === null ? '–' : percent(effect.share),
-    effect === null ? '' : percent(effect.pm),
+    effectCell(choice, served),
+    ...(served.length > 1 ? [together === null ? '–' : percent(together.share)] : []),
+    together === null ? '' : percent(together.pm),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
     clothArea === 0 ? '' : hoursWords(cost),
-    seeing.length === 0 ? 'by nobody' : `from: ${seeing.join(', ')}`,
   ];
 }
 
 /** @param up from sunrise to sunset of the heatwave day */
 function choiceBlock(
-  { sentences, plants }: ComparedChoice,
+  { name, sentences, plants }: ComparedChoice,
   units: Units,
   columns: number,
   up: ClockStretch | null,
@@ -123,12 +119,12 @@ function choiceBlock(
     rows.length === 0
       ? []
       : [
-          table(columns, ['', 'damage left', 'verdict', 'sun at the top', 'then too hot'], rows, [1]).replaceAll(
+          table(columns, ['', 'less damage', 'heatwave day', 'sun at the top', 'too hot then'], rows, [1]).replaceAll(
             /^/gm,
             '  ',
           ),
         ];
-  return [...sentences.map((sentence) => wrapped(`- ${sentence}`, columns)), ...changed].join('\n');
+  return [`With ${name}`, ...changed, ...sentences.map((sentence) => wrapped(`- ${sentence}`, columns))].join('\n');
 }
 
 function hasChange({ before, after }: ComparedPlant): boolean {
@@ -143,10 +139,10 @@ function plantRow({ name, before, after }: ComparedPlant, units: Units, up: Cloc
     const [was, is] = [before, after].map((stand) => (stand === null ? 'not there' : of(stand)));
     return was === is ? was : was + ARROW + is;
   };
-  const left = before?.harm && after ? percent((after.harm ?? 0) / before.harm) : '';
+  const less = before?.harm && after ? percent(1 - (after.harm ?? 0) / before.harm) : '';
   return [
     name,
-    left,
+    less,
     both(({ verdict }) => verdict ?? 'not judged'),
     both(({ light }) => `${light.sunHours.toFixed(0)} h`),
     after === null ? '' : after.when === null ? 'never' : formatStretch(after.when, units, up),

@@ -100,15 +100,18 @@ function loadText({ page, period, units, weather }: VerbRequest, plan: Plan, res
 /** The numbers behind the sentences, and how they were reckoned. */
 function loadSources({ page, units }: VerbRequest, { season, grid, plants }: LoadResult): string {
   const { columns } = page;
-  const rows = plants.map((plant, index) => [
-    `${plantLetter(index) || '-'} ${plant.id}`,
-    plant.sunHours.toFixed(1),
-    plant.hotHours.toFixed(1),
-    plant.hotLoad.toFixed(1),
-    plant.dailyLight.toFixed(0),
-    plant.lightClass,
-  ]);
-  const head = ['plant', 'sun h/day', 'hot h/day', 'hot load MJ/m²', 'light mol/m²', 'light'];
+  const rows = plants.map((plant, index) => {
+    const { sunHours, dailyLight } = plant.sides?.[0] ?? plant;
+    return [
+      `${plantLetter(index) || '-'} ${plant.id}`,
+      sunHours.toFixed(1),
+      plant.hotHours.toFixed(1),
+      plant.hotLoad.toFixed(1),
+      dailyLight.toFixed(0),
+      plant.lightClass,
+    ];
+  });
+  const head = ['plant', 'sun at the top h/day', 'hot h/day', 'hot load MJ/m²', 'light mol/m²', 'light'];
   return `${[
     ...(rows.length === 0 ? [] : [table(columns, head, rows, [1, 2, 3, 4])]),
     wrapped(

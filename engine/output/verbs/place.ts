@@ -1,3 +1,4 @@
+import { percent } from '../../advice/cheaper-first/step.ts';
 import { heatwaveUp } from '../../sun/sun-up.ts';
 import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
@@ -106,8 +107,8 @@ function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
 }
 
 const LEGEND =
-  'Damage is what is left of today’s; sun is a day’s hours at the top, in winter on a clear day; roots as on the ' +
-  'heatwave day, before any wrap.';
+  'Verdict and roots are of the heatwave day, where it is sunniest and before any wrap; sun is a day’s hours at the ' +
+  'top, in winter on a clear day.';
 
 function placeText(plan: Plan, result: PlaceResult, units: Units, columns: number): string {
   const { spots, swaps, notes, winterBest } = result;
@@ -115,7 +116,7 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
   const rows = spots.map(({ rank, stay, where, at, harm, light, verdict, pot, winterSunHours, metres, steps }) => [
     String(rank),
     stay ? 'where it stands' : `${where} (${at.map((each) => formatLength(each, units)).join(', ')})`,
-    today > 0 ? `${((100 * harm) / today).toFixed(0)} %` : '–',
+    today > 0 && !stay ? percent(1 - harm / today) : '–',
     verdict,
     `${light.sunHours.toFixed(0)} h`,
     `${winterSunHours.toFixed(0)} h`,
@@ -128,7 +129,7 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
       : [];
   const list = table(
     Math.min(columns, 100),
-    ['', 'where (x, y on the plan)', 'damage', 'verdict', 'sun', 'in winter', 'roots', 'carry'],
+    ['', 'where (x, y on the plan)', 'less damage', 'verdict', 'sun', 'in winter', 'roots', 'carry'],
     [...rows, ...winter],
     [2, 4, 5, 7],
   );

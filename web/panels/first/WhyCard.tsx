@@ -6,7 +6,7 @@ import { commitEdit } from '../../state/edit.ts';
 import { keptForYard } from '../../state/kept.ts';
 import { guessesOf } from '../../state/next.ts';
 import { aside, selection } from '../../state/view.ts';
-import { plan } from '../../state/yard.ts';
+import { plan, units } from '../../state/yard.ts';
 import { Choices } from '../parts/boxes/Field.tsx';
 import { useAnswer } from '../parts/use-answer.ts';
 import { guessWords } from './guess-words.ts';
@@ -82,6 +82,7 @@ function WhyItBurnt({ id }: { readonly id: string }) {
               {note}
             </p>
           ))}
+          <NextStep key={`${id} ${result.answer}`} plant={id} answer={result.answer} />
         </section>
       )}
       <HowSure />
@@ -96,6 +97,17 @@ function WhyItBurnt({ id }: { readonly id: string }) {
       {result && <Rivals asked={result.rivals} said={rivals} onChange={(next) => change({ rivals: next })} />}
     </>
   );
+}
+
+/** What to do first about it; to find it every place for a pot is tried. */
+function NextStep(why: Pick<WhyResult, 'plant' | 'answer'>) {
+  const { value, fault } = useAnswer('nextStep', {
+    plan: { ...plan.value, site: bareSite(plan.value.site) },
+    why,
+    units: units.value,
+  });
+  if (fault !== null) return <Fault>{fault}</Fault>;
+  return <p class="why-next">{value === null ? 'What to do first is being worked out…' : `Next: ${value.sentence}`}</p>;
 }
 
 interface RivalsProps {

@@ -11,7 +11,7 @@ import {
 import type { PlantLoad } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
 import { sunUp } from '../../state/results.ts';
-import { askWhy, aside } from '../../state/view.ts';
+import { askWhy, aside, periodKind } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
 import { timesIn } from '../parts/times.ts';
 import { HoursTable } from './HoursTable.tsx';
@@ -76,19 +76,23 @@ function LeafNumbers({ plant: { leaf, when } }: { readonly plant: PlantLoad }) {
   );
 }
 
+/** Of which days hours of sun and light are told: those of a hot day are more than the season's. */
+const WHOSE = { season: 'season’s mean', heatwave: 'heatwave day', day: 'that day' } as const;
+
 /** Light is a matter of the top, as in every verdict on it; harm of all sides. */
 function LightNumbers({ plant }: { readonly plant: PlantLoad }) {
   const top = plant.sides?.find(({ side }) => side === 'top');
+  const kind = periodKind.value;
+  const hours = `${(top ?? plant).sunHours.toFixed(1)} h a day${top ? ' at its top' : ''}`;
   return (
     <>
-      <dt>Sun</dt>
+      <dt>Sun, {WHOSE[kind]}</dt>
       <dd>
-        {top
-          ? `${top.sunHours.toFixed(1)} h a day at its top, ${plant.lightClass}`
-          : `${plant.sunHours.toFixed(1)} h a day, ${plant.lightClass}`}
-        ; {plant.hotHours.toFixed(1)} hot hours{top && ', all sides taken together'}
+        {/* A seed packet's word is of a whole season. */}
+        {kind === 'season' ? `${hours}, ${plant.lightClass}` : hours}; {plant.hotHours.toFixed(1)} hot hours
+        {top && ', all sides taken together'}
       </dd>
-      <dt>Light for growing</dt>
+      <dt>Light for growing, {WHOSE[kind]}</dt>
       <dd>
         {(top ?? plant).dailyLight.toFixed(0)} mol/m² a day{top && ' at its top'}
       </dd>

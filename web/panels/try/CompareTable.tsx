@@ -1,5 +1,5 @@
 import type { ComparedChoice, SeenFrom } from '../../../engine/index.ts';
-import { formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
+import { effectCell, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
@@ -16,7 +16,7 @@ export function CompareTable() {
         Holding the options against today… {percentWords(working.done)}
       </p>
     ) : null;
-  const { choices } = result;
+  const { choices, served } = result;
   const rules = found.value?.plan.features === plan.value.features ? found.value.result.rules : [];
   return (
     <section aria-label="Compare">
@@ -31,7 +31,12 @@ export function CompareTable() {
           </tr>
         </thead>
         {choices.map((choice) => (
-          <Choice key={choice.options.join()} choice={choice} short={(name) => shortOf(choices, name)} />
+          <Choice
+            key={choice.options.join()}
+            choice={choice}
+            served={served}
+            short={(name) => shortOf(choices, name)}
+          />
         ))}
       </table>
       {rules.map(({ rule, sentence }) => (
@@ -50,11 +55,13 @@ function shortOf(choices: readonly ComparedChoice[], name: string): string {
 
 interface ChoiceProps {
   readonly choice: ComparedChoice;
+  /** Ids of the plants that one option or another is for. */
+  readonly served: readonly string[];
   readonly short: (name: string) => string;
 }
 
-function Choice({ choice, short }: ChoiceProps) {
-  const { options, name, effect, spared, sparedPm, cost, clothArea } = choice;
+function Choice({ choice, served, short }: ChoiceProps) {
+  const { options, name, spared, sparedPm, cost, clothArea } = choice;
   return (
     <tbody role="rowgroup">
       <tr role="row">
@@ -64,7 +71,7 @@ function Choice({ choice, short }: ChoiceProps) {
           </button>
         </th>
         <td role="cell" data-label="Heat damage">
-          {changeWords(effect?.share ?? null)}{' '}
+          {changeWords(choice, served)}{' '}
           <span title={sureWords(spared, sparedPm)} aria-label={sureWords(spared, sparedPm)} role="img">
             {sureMarks(spared, sparedPm)}
           </span>
@@ -85,9 +92,14 @@ function Choice({ choice, short }: ChoiceProps) {
   );
 }
 
-function changeWords(effect: number | null): string {
-  if (effect === null) return 'none today';
-  return `${percentWords(Math.abs(effect))} ${effect < 0 ? 'more' : 'less'}`;
+/** "46 % less"; where options are for several plants: "Young apricot 73 % less; 10 % in all". */
+function changeWords(choice: ComparedChoice, served: readonly string[]): string {
+  const { effect, together } = choice;
+  if (together === null) return 'none today';
+  const change = percentWords(Math.abs(together.share));
+  const which = together.share < 0 ? 'more' : 'less';
+  if (served.length === 1 || effect.plants.length === 0) return `${change} ${which}`;
+  return `${effectCell(choice, served)} less; ${change} ${which === 'less' ? '' : 'more '}in all`;
 }
 
 /** Whose verdict it changes, whom it leaves too dark, who sees it, and what is as good or better. */

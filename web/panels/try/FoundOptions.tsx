@@ -1,13 +1,25 @@
 import { useEffect } from 'preact/hooks';
 import type { OptionPlant, SiteOption, SiteResult, Sight } from '../../../engine/index.ts';
-import { addedWords, formatLength, LEAST_USEFUL, roleWords, seenWords, titleOf } from '../../../engine/index.ts';
+import {
+  addedWords,
+  countingWords,
+  formatLength,
+  heatwaveWords,
+  LEAST_USEFUL,
+  roleWords,
+  seenWords,
+  standsUnder,
+  titleOf,
+  worthMoving,
+} from '../../../engine/index.ts';
 import { showOnMap } from '../../map/laid-on/overlays.ts';
-import { openOption } from '../parts/tried.ts';
+import { cheaper, openOption } from '../parts/tried.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import { MoreForms } from './MoreForms.tsx';
 import { foundMarks } from './marked.ts';
 import { putIntoOption } from '../parts/option-edits.ts';
+import { more } from './search.ts';
 import type { Found } from './search.ts';
 import { Stand } from './Stand.tsx';
 import { harmWords, moneyWords, percentWords } from '../../common/figures.ts';
@@ -17,6 +29,8 @@ const YARD = ['features', 'site', 'climate', 'season', 'plants', 'stock'] as con
 
 /** What the search found, best first, numbered on the drawing. */
 export function FoundOptions({ found: { plan: asked, result, sights } }: { readonly found: Found }) {
+  const moved = worthMoving(cheaper.value.shown?.value.steps ?? [])?.serves ?? [];
+  const helped = [...moved, ...(more.value?.together?.helped ?? [])];
   useEffect(() => {
     foundMarks.value = result.options.map((option, k) => ({
       at: option.center,
@@ -30,9 +44,14 @@ export function FoundOptions({ found: { plan: asked, result, sights } }: { reado
       {YARD.some((part) => asked[part] !== plan.value[part]) && (
         <p class="said">The yard has changed since this search: find it again to be sure.</p>
       )}
-      <p class="finding">{result.sentence}</p>
+      {result.besides !== '' && <p class="finding">{result.besides}</p>}
       {result.rules.map(({ rule, sentence }) => (
         <p key={rule} class="rule-price">
+          {sentence}
+        </p>
+      ))}
+      {countingWords(asked, result, helped).map((sentence) => (
+        <p key={sentence} class="quiet">
           {sentence}
         </p>
       ))}
@@ -74,6 +93,7 @@ function FoundOption({ option, sights, number, options }: FoundOptionProps) {
       <BeforeAfter plants={option.plants} />
       <details>
         <summary>What low sun it leaves, and who sees it</summary>
+        <p class="low-sun">{heatwaveWords(plan.value, standsUnder(option))}</p>
         {option.plants.flatMap(({ id, lowSun }) =>
           lowSun
             ? [

@@ -2,14 +2,12 @@ import { currencyOf } from '../../../engine/index.ts';
 import type { LadderStep } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
-import { found } from './search.ts';
 import { cheaper } from '../parts/tried.ts';
 import { moneyWords } from '../../common/figures.ts';
 
 /** What to try first, the cheapest at the top, with what it takes off today's heat damage; its why behind its name. */
 export function Ladder() {
   const { shown, problems } = cheaper.value;
-  const searched = found.value?.result.ladder ?? [];
   if (shown?.value.steps.length === 0) return null;
   return (
     <section aria-label="Cheaper first">
@@ -19,7 +17,7 @@ export function Ladder() {
       ))}
       {!shown && problems.length === 0 && <p class="quiet">Working out what moving pots, water and clay would do…</p>}
       <ol class="ladder">
-        {[...(shown?.value.steps ?? []), ...searched].map((rung) => (
+        {shown?.value.steps.map((rung) => (
           <li key={rung.id}>
             <details>
               <summary>

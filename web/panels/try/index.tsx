@@ -73,7 +73,7 @@ function says(): string | null {
   if (nothingHarmed()) return cheaperHeadline([]);
   const option = openOption.value;
   const choice = option && compared.value?.choices.find(({ options }) => options[0] === option.id);
-  if (choice) return optionHeadline(choice);
+  if (choice) return optionHeadline(plan.value, choice);
   const steps = cheaper.value.shown?.value.steps;
   return option === null && steps ? cheaperHeadline(steps) : null;
 }

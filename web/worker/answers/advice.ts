@@ -8,6 +8,7 @@ import {
   hiddenHeights,
   letterPictures,
   moreForms,
+  nextStepOf,
   payoffMap,
   placeOf,
   reportHtml,
@@ -42,6 +43,7 @@ import type {
   SiteResult,
   Units,
   WeeksRequest,
+  WhyResult,
 } from '../../../engine/index.ts';
 import type { MethodsOf } from '../methods.ts';
 import type { Method, Task } from '../protocol.ts';
@@ -58,6 +60,10 @@ interface AnswerArgs {
   readonly plan: Plan;
   readonly answers: Answers;
   readonly date: CivilDate;
+}
+
+interface NextArgs extends InUnits {
+  readonly why: Pick<WhyResult, 'plant' | 'answer'>;
 }
 
 interface SiteArgs {
@@ -122,6 +128,7 @@ export const answers = {
     payoffMap(plan, { height, density, cell, weather }),
   moreForms: ({ plan, request, moves, found }: MoreArgs, { progress, weather }: Task) =>
     moreForms(plan, { ...request, weather }, moves, found, progress),
+  nextStep: ({ plan, why, units }: NextArgs, { weather }: Task) => nextStepOf(plan, why, { units, weather }),
   place: ({ plan, plant }: { readonly plan: Plan; readonly plant: string }, { weather }: Task) =>
     placeOf(plan, { plant, weather }),
   potThere,

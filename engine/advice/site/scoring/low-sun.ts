@@ -66,10 +66,9 @@ export function lowSunOn(
   const when = stretchOf(samples, run.first, run.last, plan.site.timeZone);
   const from = samples.azimuth[middle];
   const name = namedInside(plan, targets.plants[plant].feature.id);
-  const way = under ? 'comes in under the cloth' : 'comes past the cloth';
   const sentence =
     `From ${formatStretch(when, unitsOf(plan))} on the heatwave day the sun from the ${compassWord(from)} ` +
-    `still ${way} and reaches ${name}.`;
+    `still comes ${under ? 'in under' : 'past'} the cloth to ${name}.`;
   return { when, how, from, altitude: samples.altitude[run.first], sentence };
 }
 

@@ -101,11 +101,20 @@ describe('today against options', () => {
 
   test('what it takes off is told of the plants that the choices serve, never of all that is planted', () => {
     expect(result.served).toContain('lemon');
-    const told = roof.plants.filter(({ id }) => result.served.includes(id));
-    const sum = (of: 'before' | 'after') => told.reduce((all, plant) => all + plant.worth * (plant[of]?.harm ?? 0), 0);
-    expect(roof.effect?.share).toBeCloseTo(1 - sum('after') / sum('before'), 9);
-    expect(roof.sentences[0]).toContain(`${Math.round(100 * (roof.effect?.share ?? NaN))} % less heat damage`);
-    expect(result.sentence).toMatch(/^black helps most: \d+ % less heat damage to the lemon.*, for about \d+ /);
+    const off = (ids: readonly string[]): number => {
+      const sum = (of: 'before' | 'after') =>
+        roof.plants.reduce(
+          (all, plant) => all + (ids.includes(plant.id) ? plant.worth * (plant[of]?.harm ?? 0) : 0),
+          0,
+        );
+      return 1 - sum('after') / sum('before');
+    };
+    const own = roof.effect.plants.map(({ id }) => id);
+    expect(own).toContain('lemon');
+    expect(roof.effect.share).toBeCloseTo(off(own), 9);
+    for (const { id, share } of roof.effect.plants) expect(share).toBeCloseTo(off([id]), 9);
+    expect(roof.together?.share).toBeCloseTo(off(result.served), 9);
+    expect(result.sentence).toMatch(/^black helps most.*: \d+ % less heat damage to the lemon.*, for about \d+ /);
     expect(result.choices.flatMap(({ sentences }) => sentences).join(' ')).not.toMatch(/K·h|\bharm\b|spares/);
   });
 

@@ -121,7 +121,7 @@ describe('the lane yard', () => {
       const price = result.rules.find(({ rule }) => rule === 'hidden');
       expect(price?.cost).toBeGreaterThan(0.1);
       expect(price?.sentence).toMatch(
-        /^Hiding it from .*lane.* cost \d+ % of the effect: what spares more is seen from: People on the lane/,
+        /^Hiding it from .*lane.* costs \d+ % of what cloth could do here: what spares more is seen from: People on the lane/,
       );
       expect(result.notes.join(' ')).toContain('upstairs');
       const seen = valueOf(

@@ -82,11 +82,11 @@ test('nothing is told where no pot is carried, or where a cloth does as much for
 test('a trellis is told by years: each summer spares what the yard with a hedge so dense loses of its harm', () => {
   const living = livingScreen(YARD, REQUEST, found);
   if (living === null) throw new Error('No trellis.');
-  const today = weighedHarm(YARD.features, found.served);
+  const today = weighedHarm(YARD.features, living.served);
   for (const { summers } of living.climbers)
     for (const [k, { stops, effect }] of summers.entries()) {
       const drawn = { ...living.feature, openness: 1 - stops };
-      expect(effect).toBeCloseTo(1 - weighedHarm([...YARD.features, drawn], found.served) / today, 6);
+      expect(effect).toBeCloseTo(1 - weighedHarm([...YARD.features, drawn], living.served) / today, 6);
       if (k > 0) expect(stops).toBeGreaterThanOrEqual(summers[k - 1].stops);
     }
   expect(living.price?.from).toBeLessThan(living.price?.to ?? 0);

@@ -35,12 +35,15 @@ describe('the one sentence a stage opens with', () => {
       id: 'move',
       name: 'Move the pots',
       spared: 4.9,
+      serves: ['lemon', 'hydrangea'],
       sparedShare: 0.49,
       cost: 0,
       effect: 'spares 49 %',
       sentence: '',
     };
-    expect(cheaperHeadline([step])).toBe('Move the pots first: free, and half the heat damage. Then try cloth.');
+    expect(cheaperHeadline([step])).toBe(
+      'Move the pots first: free, and half the heat damage to them. Then try cloth.',
+    );
     expect(cheaperHeadline([{ ...step, cost: null }])).toBe(
       'Mulch and water first; then cloth over the plants that burn.',
     );

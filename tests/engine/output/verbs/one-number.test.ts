@@ -38,10 +38,12 @@ describe.each(oneIn(2, YARDS))('one number for one thing in every verb: $demo', 
     // Doubt judges an option's beds at a few of their cells: to a point of a hundred.
     const best = choices.find(({ name }) => name === ranked[0]);
     const [effect] = doubt.inputs.flatMap((bar) => (bar.effect === null ? [] : [bar.effect]));
-    if (effect?.option === ranked[0]) expect(effect.from).toBeCloseTo(best?.effect?.share ?? NaN, 2);
-    expect(sentence).toContain(`${Math.round(100 * (best?.effect?.share ?? NaN))} % less heat damage`);
+    if (effect?.option === ranked[0]) expect(effect.from).toBeCloseTo(best?.effect.share ?? NaN, 2);
+    expect(sentence).toContain(`${Math.round(100 * (best?.effect.plants[0].share ?? NaN))} % less heat damage`);
     const { out } = await runLine(`compare ${demo}`);
-    for (const { effect: each } of choices) expect(out).toContain(`${Math.round(100 * (each?.share ?? NaN))} %`);
+    for (const { effect: each, together } of choices)
+      for (const share of [together?.share ?? NaN, ...each.plants.map((plant) => plant.share)])
+        expect(out).toContain(`${Math.round(100 * share)} %`);
   });
 
   test('verdict, hours of sun at the top, limit and roots', async () => {

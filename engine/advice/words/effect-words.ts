@@ -1,0 +1,44 @@
+/** What a change does to whose heat damage: a number never stands without the plants that it is told of. */
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside } from '../../plan/names.ts';
+import type { Plan } from '../../plan/types.ts';
+import { percent } from '../cheaper-first/step.ts';
+import type { PlantEffect } from './served.ts';
+
+/** "37 % less heat damage to the blueberry pot and 23 % less to the raspberries" */
+export function lessWords(plan: Plan, plants: readonly PlantEffect[]): string {
+  return alike(plants, (share, ids, first) => {
+    const which = share < 0 ? 'more' : 'less';
+    return `${percent(Math.abs(share))} ${which}${first ? ' heat damage' : ''} to ${named(plan, ids)}`;
+  });
+}
+
+/** "57 % of the heat damage off the lemon pot and 23 % off the raspberries" */
+export function offWords(plan: Plan, plants: readonly PlantEffect[]): string {
+  return alike(
+    plants,
+    (share, ids, first) => `${percent(share)}${first ? ' of the heat damage' : ''} off ${named(plan, ids)}`,
+  );
+}
+
+function named(plan: Plan, ids: readonly string[]): string {
+  return listWords(ids.map((id) => namedInside(plan, id)));
+}
+
+/** Plants of which the same is told are told together. */
+function alike(
+  plants: readonly PlantEffect[],
+  told: (share: number, ids: readonly string[], first: boolean) => string,
+): string {
+  const groups = new Map<string, PlantEffect[]>();
+  for (const plant of plants) groups.set(percent(plant.share), [...(groups.get(percent(plant.share)) ?? []), plant]);
+  return listWords(
+    [...groups.values()].map((group, k) =>
+      told(
+        group[0].share,
+        group.map(({ id }) => id),
+        k === 0,
+      ),
+    ),
+  );
+}

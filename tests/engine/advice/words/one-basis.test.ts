@@ -1,0 +1,194 @@
+/** Every share of heat damage is told of the plants that it is for; every verdict as the heatwave day's. */
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
+import { adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
+import { siteOf } from '../../../../engine/advice/site/site.ts';
+import type { SiteOption, SiteResult } from '../../../../engine/advice/site/types.ts';
+import { lessWords, offWords } from '../../../../engine/advice/words/effect-words.ts';
+import { effectOn, type Harmed } from '../../../../engine/advice/words/served.ts';
+import { heatwaveWords } from '../../../../engine/advice/words/stands.ts';
+import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
+import type { Verdict } from '../../../../engine/load/types.ts';
+import { worthOf } from '../../../../engine/plan/defaults.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
+import { valueOf } from '../../load/yard-plan.ts';
+import { smallPlan } from '../site/small-plans.ts';
+
+const DEMO = demoPlan('courtyard');
+const VERDICTS: readonly Verdict[] = [
+  'fine',
+  'fine once established',
+  'no shade needed',
+  'at risk',
+  'will burn',
+  'too dark',
+];
+const WORTHS = new Map(DEMO.features.map((feature) => [feature.id, worthOf(feature)]));
+/** From the mildest to the worst, as far as heat goes. */
+const RANK: Readonly<Partial<Record<Verdict, number>>> = { fine: 0, 'at risk': 1, 'will burn': 2 };
+
+const harmed: fc.Arbitrary<Harmed[]> = fc
+  .array(
+    fc.record({
+      worth: fc.double({ min: 0.1, max: 5, noNaN: true }),
+      before: fc.double({ min: 0.1, max: 100, noNaN: true }),
+      left: fc.double({ min: 0, max: 1.2, noNaN: true }),
+    }),
+    { minLength: 1, maxLength: 6 },
+  )
+  .map((all) => all.map(({ worth, before, left }, k) => ({ id: `p${k}`, worth, before, after: before * left })));
+
+describe('what a change takes off', () => {
+  test('is the same however many plants stand by that it does not touch', () => {
+    fc.assert(
+      fc.property(harmed, fc.double({ min: 0, max: 1000, noNaN: true }), (plants, other) => {
+        const aside = { id: 'aside', worth: 2, before: other, after: other };
+        expect(effectOn([...plants, aside])).toEqual(effectOn(plants));
+      }),
+      { seed: 11 },
+    );
+  });
+
+  test('of all together lies between what it takes off each, and the one that gains most is told first', () => {
+    fc.assert(
+      fc.property(harmed, (plants) => {
+        const { plants: told, share } = effectOn(plants);
+        const shares = told.map((plant) => plant.share);
+        expect(share).toBeGreaterThanOrEqual(Math.min(...shares, share) - 1e-9);
+        if (told.length > 0) {
+          expect(share).toBeGreaterThanOrEqual(Math.min(...shares) - 1e-9);
+          expect(share).toBeLessThanOrEqual(Math.max(...shares) + 1e-9);
+        }
+        const gains = told.map(({ id }) => {
+          const { worth, before, after } = plants.find((plant) => plant.id === id)!;
+          return worth * (before - after);
+        });
+        expect(gains).toEqual(gains.toSorted((a, b) => b - a));
+      }),
+      { seed: 12 },
+    );
+  });
+
+  test('is never told without the plants that it is of; of plants alike it is told once', () => {
+    const plants = [
+      { id: 'lemon', share: 0.604 },
+      { id: 'hydrangea', share: 0.598 },
+      { id: 'geraniums', share: 0.23 },
+    ];
+    expect(lessWords(DEMO, plants)).toBe(
+      '60 % less heat damage to the lemon pot and the hydrangea and 23 % less to the geraniums along the house',
+    );
+    expect(offWords(DEMO, plants.slice(1))).toBe(
+      '60 % of the heat damage off the hydrangea and 23 % off the geraniums along the house',
+    );
+  });
+});
+
+describe('a verdict', () => {
+  test('is told as the heatwave day’s, by itself alone, and of burning that water will not save it', () => {
+    for (const before of VERDICTS)
+      for (const after of VERDICTS) {
+        const said = heatwaveWords(DEMO, [{ id: 'lemon', before, after }]);
+        if (after === 'too dark') expect(said).toBe('');
+        else expect(said).toMatch(/^On the heatwave day .*the lemon pot.*\.$/);
+        expect(/even if watered/.test(said)).toBe(after === 'will burn');
+        expect(/water decides/.test(said)).toBe(after === 'at risk');
+        expect(/still burn/.test(said)).toBe(after === 'will burn' && before === 'will burn');
+      }
+  });
+
+  // Monotone by the definition of both: denser cloth in the same place leaves no point more sun.
+  test.each([3, 8, 21, 34])('under ever denser cloth at one place never worsens as damage shrinks: yard %i', (seed) => {
+    const plan = smallPlan(seed);
+    const plant = plan.features.find(({ kind }) => kind === 'plant');
+    const at = plant?.kind === 'plant' ? plant.at : ([2, 2] as const);
+    const roof = (density: number): Canopy => ({
+      id: 'roof',
+      kind: 'canopy',
+      center: at,
+      length: 2,
+      width: 2,
+      height: 2.2,
+      density,
+    });
+    const options = [0.2, 0.5, 0.8].map((density, k) => ({ id: `D${k}`, adds: [roof(density)] }));
+    const yard: Plan = { ...plan, options };
+    const { choices } = valueOf(compareOptions(yard));
+    let judged = 0;
+    for (const { id } of choices[0].plants) {
+      const stands = choices.map(({ plants }) => plants.find((each) => each.id === id)?.after ?? null);
+      for (const [k, stand] of stands.entries()) {
+        if (k === 0) continue;
+        expect(stand?.harm ?? NaN).toBeLessThanOrEqual((stands[k - 1]?.harm ?? NaN) + 1e-9);
+        const [milder, was] = [stand?.verdict, stands[k - 1]?.verdict].map((each) => RANK[each ?? 'too dark']);
+        if (milder !== undefined && was !== undefined) expect(milder).toBeLessThanOrEqual(was);
+        judged++;
+      }
+    }
+    expect(judged).toBeGreaterThan(0);
+  });
+});
+
+describe('what costs nothing stands before cloth', () => {
+  const move = (serves: readonly string[], sparedShare: number): LadderStep => ({
+    id: 'move',
+    name: 'Move the pots',
+    serves,
+    spared: 1,
+    sparedShare,
+    cost: 0,
+    effect: '',
+    sentence: '',
+  });
+  const found = (served: readonly string[], effect: number): SiteResult =>
+    ({ sentence: 'Roof.', options: [{ served, effect } as unknown as SiteOption] }) as unknown as SiteResult;
+
+  test.each([
+    [
+      ['lemon'],
+      0.78,
+      ['lemon'],
+      0.57,
+      'Move the lemon pot first: free, and 78 % less heat damage to it. If you cannot: Roof.',
+    ],
+    [
+      ['lemon'],
+      0.3,
+      ['lemon'],
+      0.57,
+      'Move the lemon pot first: free, and 30 % less heat damage to it. Cloth does more: Roof.',
+    ],
+    [
+      ['lemon', 'hydrangea'],
+      0.78,
+      ['geraniums'],
+      0.9,
+      'Move the lemon pot and the hydrangea first: free, and 78 % less heat damage to them. For what stays: Roof.',
+    ],
+    [['lemon'], 0.05, ['lemon'], 0.57, 'Roof.'],
+  ] as const)('moving %j spares them %d, cloth for %j %d', (moved, share, served, effect, said) => {
+    expect(adviceSentence(DEMO, found(served, effect), [move(moved, share)])).toBe(said);
+  });
+});
+
+test('each answer of a search is told of its own plants, and adds to a cheaper one only where both serve the same', () => {
+  const { options } = valueOf(
+    siteOf(DEMO, { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 }),
+  );
+  expect(options.length).toBeGreaterThan(1);
+  for (const { served, effect, plants, why, added } of options) {
+    const sum = (of: 'before' | 'after'): number =>
+      plants.reduce((all, plant) => {
+        const worth = WORTHS.get(plant.id) ?? 1;
+        return served.includes(plant.id) ? all + worth * (plant[of].harm ?? 0) : all;
+      }, 0);
+    expect(effect).toBeCloseTo(1 - sum('after') / sum('before'), 9);
+    if (served.length === 1) expect(why).toContain(`${Math.round(100 * effect)} % of the heat damage off`);
+    if (added.to === null) continue;
+    const same = [...options[added.to].served].sort().join() === [...served].sort().join();
+    expect(added.effect === null).toBe(!same);
+    if (same) expect(added.effect).toBeCloseTo(effect - options[added.to].effect, 9);
+  }
+});
