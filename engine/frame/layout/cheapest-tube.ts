@@ -17,7 +17,8 @@ interface Tried {
  * first. Only what differs between them is counted, by the metre.
  */
 export function cheapestThatStands(thing: Canopy | Screen, briefs: readonly FrameBrief[], plan: Plan): FrameBrief {
-  const tried = briefs.map((brief) => bracedWhereNeeded(thing, brief, plan));
+  const laidOut = layouts(thing, plan);
+  const tried = briefs.map((brief) => bracedWhereNeeded(thing, brief, laidOut));
   const stand = tried.filter(
     ({ brief, model }) => isSoldLongEnough(brief, model) && standsItsChecks(model, brief.section),
   );
@@ -33,14 +34,30 @@ export function cheapestThatStands(thing: Canopy | Screen, briefs: readonly Fram
   return least?.brief ?? tried[0].brief;
 }
 
-function bracedWhereNeeded(thing: Canopy | Screen, brief: FrameBrief, plan: Plan): Tried {
-  const bare = layOut(thing, brief, plan);
+function bracedWhereNeeded(
+  thing: Canopy | Screen,
+  brief: FrameBrief,
+  layOut: (brief: FrameBrief) => FrameModel,
+): Tried {
+  const bare = layOut(brief);
   const { tube, braces } = thing.frame ?? {};
   // Who names the tube has chosen; the sheet says when a post of it sways.
   const open = thing.kind === 'canopy' && tube === undefined && braces === undefined;
   if (!open || !needsBraces(bare, brief.section)) return { brief, model: bare };
   const braced = { ...brief, braces: true };
-  return { brief: braced, model: layOut(thing, braced, plan) };
+  return { brief: braced, model: layOut(braced) };
+}
+
+/** Lays out as briefs say, once for all that differ in their tube alone. */
+function layouts(thing: Canopy | Screen, plan: Plan): (brief: FrameBrief) => FrameModel {
+  const known = new Map<string, FrameModel>();
+  return (brief) => {
+    const { maxBay, takeOff, bottomRails, braces, anchor } = brief;
+    const key = [maxBay, takeOff, bottomRails, braces, anchor].join(' ');
+    let model = known.get(key);
+    if (model === undefined) known.set(key, (model = layOut(thing, brief, plan)));
+    return model;
+  };
 }
 
 /** As deep in the ground as it usually stands. */
