@@ -1,4 +1,5 @@
-import { harmPairsOf, responseOf, shadeAnswers, turnedResponse } from '../../engine/advice/site/search/harm-pairs.ts';
+import { harmPairsOf } from '../../engine/advice/site/search/harm-pairs.ts';
+import { responseOf, shadeAnswers, turnedResponse } from '../../engine/advice/site/search/responses.ts';
 import { leafTables } from '../../engine/advice/site/scoring/leaf-tables.ts';
 import { standingsOf } from '../../engine/advice/site/scoring/plant-states.ts';
 import { layOut } from '../../engine/advice/site/lay-out.ts';

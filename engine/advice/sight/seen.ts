@@ -12,6 +12,11 @@ const STEP = 0.25;
 /** Less than this shows as nothing. [m] */
 export const NOTHING = 0.005;
 
+/** Whether points so far from each other along any edge that so many of them make up are all looked at. [m] */
+export function isLookedAtEvery(step: number): boolean {
+  return Math.abs(step / STEP - Math.round(step / STEP)) < 1e-9;
+}
+
 /** What one onlooker sees of cloth. */
 export interface SeenFrom {
   /** Id of the eye. */

@@ -17,15 +17,8 @@ import { type YardRules, yardRules } from './rules/yard-rules.ts';
 import { type LeafTables, leafTables } from './scoring/leaf-tables.ts';
 import { type PlantStanding, type Standings, standingsOf } from './scoring/plant-states.ts';
 import type { Judges } from './search/contest.ts';
-import {
-  type HarmPairs,
-  harmPairsOf,
-  mostHidden,
-  type Response,
-  responseOf,
-  type ShadeAnswers,
-  shadeAnswers,
-} from './search/harm-pairs.ts';
+import { type HarmPairs, harmPairsOf } from './search/harm-pairs.ts';
+import { mostHidden, type Response, responseOf, type ShadeAnswers, shadeAnswers } from './search/responses.ts';
 import { type Targets, targetsOf } from './search/targets.ts';
 import type { PricedFor, SiteRequest } from './types.ts';
 

@@ -9,7 +9,7 @@ import {
   distance,
   type SpacePoint,
 } from '../../../plan/geometry/shapes.ts';
-import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
+import type { Canopy, Drop, DropSide, PlanPoint, Screen } from '../../../plan/types.ts';
 import type { ClothKind, SiteOption } from '../types.ts';
 
 /** Cloth that hangs upright over a line, from its top down to its foot. [m] */
@@ -72,10 +72,19 @@ function hungRoof(roof: Canopy): HungCloth {
         width,
         density,
         ...(roof.onWall === true ? ['wall'] : []),
-        ...drops.flatMap((drop) => [drop.side, drop.depth, drop.density]),
+        ...dropsHalfTurned(roof).flatMap((drop) => [drop.side, drop.depth, drop.density]),
       ].join(' '),
   };
 }
+
+/** A roof's drops; of a roof that costs the same the other way round, as it stands with the first of them in front. */
+function dropsHalfTurned({ drops = [], onWall }: Canopy): readonly Drop[] {
+  const [first] = drops;
+  if (onWall === true || first === undefined || first.side === 'front' || first.side === 'left') return drops;
+  return drops.map((drop) => ({ ...drop, side: OPPOSITE[drop.side] }));
+}
+
+const OPPOSITE: Readonly<Record<DropSide, DropSide>> = { front: 'back', back: 'front', left: 'right', right: 'left' };
 
 function hungScreen(screen: Screen): HungCloth {
   const { path, height, density } = screen;

@@ -1,6 +1,6 @@
 import type { Drop, DropSide } from '../../../plan/types.ts';
 import { curtainOf, type CurtainPlace, roofOf, type RoofPlace } from '../search/candidates.ts';
-import type { TurnedResponse } from '../search/harm-pairs.ts';
+import type { TurnedResponse } from '../search/responses.ts';
 import {
   type AskedForms,
   type DropForms,
@@ -11,7 +11,7 @@ import {
   type RoofForms,
 } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
-import { leavesLight, placeFor } from '../search/place-for.ts';
+import { cornerMatters, leavesLight, placeFor } from '../search/place-for.ts';
 import {
   type CurtainTables,
   curtainTables,
@@ -135,7 +135,12 @@ function searchForm(
       gains[LEFT] = sumOfCurtain(lateral, i, j, b, low, high);
       gains[RIGHT] = sumOfCurtain(lateral, i + a, j, b, low, high);
       const most = roof + gains[FRONT] + gains[BACK] + gains[LEFT] + gains[RIGHT];
-      if (!contest.mayMatter(most) || !leavesLight(contest, light, i, j, a, b, most)) continue;
+      if (!contest.mayMatter(most)) continue;
+      if (!cornerMatters(at, i, j, height, most)) {
+        contest.forbidden += sets.length;
+        continue;
+      }
+      if (!leavesLight(contest, light, i, j, a, b, most)) continue;
       const lane = nearest.of(i, j, a, b);
       for (const { sides, indices, family: first } of sets) {
         let bound = roof;

@@ -1,8 +1,8 @@
 import { roofOf, type RoofPlace } from '../search/candidates.ts';
-import type { Response } from '../search/harm-pairs.ts';
+import type { Response } from '../search/responses.ts';
 import { type AskedForms, footprintsOf, largestFirst, type RoofForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
-import { leavesLight, placeFor } from '../search/place-for.ts';
+import { cornerMatters, leavesLight, placeFor } from '../search/place-for.ts';
 import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
 import type { Level, Turn } from '../search/turn.ts';
 import { sparedByRoof } from '../scoring/score.ts';
@@ -51,6 +51,10 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
       // No roof from this node on spares more than all the ground that the largest would cover.
       const most = sumOver(plane, 0, width, i, j, Math.min(widest, columns - i), Math.min(deepest, rows - j));
       if (!contest.mayMatter(base + most)) continue;
+      if (!cornerMatters(at, i, j, height, base + most)) {
+        contest.forbidden += sizes.length;
+        continue;
+      }
       for (const { a, b, family: first } of sizes) {
         if (i + a > columns || j + b > rows) continue;
         const bound = base + sumOver(plane, 0, width, i, j, a, b);

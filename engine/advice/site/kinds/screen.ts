@@ -1,6 +1,6 @@
 import { AIR_GAP } from '../rules/yard-rules.ts';
 import { type CurtainPlace, screenOf } from '../search/candidates.ts';
-import type { TurnedResponse } from '../search/harm-pairs.ts';
+import type { TurnedResponse } from '../search/responses.ts';
 import { type AskedForms, cellsOf, falling, type ScreenForms, withLimits } from '../search/lattice.ts';
 import { Lookout } from '../search/lookout.ts';
 import { placeFor } from '../search/place-for.ts';

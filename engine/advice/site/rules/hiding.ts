@@ -40,7 +40,7 @@ export function hidingOf(plan: Plan, hideFrom?: readonly string[], little = fals
     little,
     unbound: reaches.filter(({ canBeHiddenFrom }) => !canBeHiddenFrom),
     heightAt: (at) => hiddenHeightAt(sight, at).height,
-    isHidden: (cloth) => isUnseen(cloth) || (little && isGlimpsed(cloth)),
+    isHidden: (cloth) => from.length === 0 || isUnseen(cloth) || (little && isGlimpsed(cloth)),
     isGlimpsed,
     seenFrom: (cloth) => seenOver(sight, bound, [cloth]),
   };

@@ -20,6 +20,8 @@ interface Held {
 
 export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges {
   return {
+    objectionsToPlace: (cloth) => rules.objectionsToPlace(cloth),
+    postsStand: (cloth) => rules.postsStand(cloth),
     objections(cloth) {
       const objections = rules.objections(cloth);
       if (objections === 'ground' || hiding.isHidden(cloth)) return objections;
@@ -35,10 +37,10 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
       if (budget !== undefined && sum > budget) broken.push('budget');
       return broken;
     },
-    isKeptFrom(cloth) {
-      if (guard !== null && !guard.leavesEnough([cloth])) return true;
-      const fitted = prices.fit(cloth);
-      return fitted === null || (budget !== undefined && (fitted.cost ?? 0) > budget);
+    keptFromBy(cloth) {
+      if (budget !== undefined && (prices.fit(cloth)?.cost ?? 0) > budget) return 'budget';
+      const light = guard === null ? null : guard.brokenFirst([cloth]);
+      return light ?? (prices.fit(cloth) === null ? 'ground' : null);
     },
     cost: (cloth) => moneyOf(cloth, prices.fit(cloth)),
     leastCost: (cloth) => moneyOf(cloth, prices.fitInTheOpen(cloth)),

@@ -31,8 +31,8 @@ export interface LightGuard {
    * is denser than suits a plant whose light it takes.
    */
   objections(cloth: readonly (Canopy | Screen)[]): readonly LightRule[];
-  /** Whether there are none: sooner told. */
-  leavesEnough(cloth: readonly (Canopy | Screen)[]): boolean;
+  /** One of them, sooner told; `null`: there are none. */
+  brokenFirst(cloth: readonly (Canopy | Screen)[]): LightRule | null;
   readonly plants: readonly Guarded[];
   /** Ids of all plants for which it is too dark with this cloth. */
   dark(cloth: readonly (Canopy | Screen)[]): ReadonlySet<string>;
@@ -90,12 +90,16 @@ export function lightGuard(yard: Yard, suits: boolean, progress?: Progress): Lig
         for (const rule of brokenFor(inTurn[k], sheets)) broken.add(rule);
       return [...broken];
     },
-    leavesEnough(cloth) {
+    brokenFirst(cloth) {
       const sheets = cloth.flatMap(clothSheets);
-      const wronged = inTurn.findIndex((plant) => brokenFor(plant, sheets).length > 0);
-      // Cloth is asked about in swarms: who went short of light under one is asked first about the next.
-      if (wronged > 0) inTurn.unshift(...inTurn.splice(wronged, 1));
-      return wronged < 0;
+      for (let k = 0; k < inTurn.length; k++) {
+        const [broken] = brokenFor(inTurn[k], sheets);
+        if (broken === undefined) continue;
+        // Cloth is asked about in swarms: who went short of light under one is asked first about the next.
+        if (k > 0) inTurn.unshift(...inTurn.splice(k, 1));
+        return broken;
+      }
+      return null;
     },
     dark(cloth) {
       const sheets = cloth.flatMap(clothSheets);
@@ -129,11 +133,14 @@ export function mayTake(
 
 /** Light that cloth takes; how far below or above `most` it stays is not told. [mol/m² a day] */
 function lightTaken({ rays }: Guarded, sheets: readonly ClothSheet[], most: number): number {
-  let atMost = 0;
-  for (let k = 0; k < rays.length && atMost <= most; k++) atMost += rays[k].mostTakenBy(sheets);
-  if (atMost <= most) return atMost;
+  const mosts = rays.map((each) => each.mostTakenBy(sheets));
+  let rest = mosts.reduce((sum, each) => sum + each, 0);
   let taken = 0;
-  for (let k = 0; k < rays.length && taken <= most; k++) taken += rays[k].takenBy(sheets);
+  // Ray by ray only until it is plain on which side it ends.
+  for (let k = 0; k < rays.length && taken <= most && taken + rest > most; k++) {
+    if (mosts[k] > 0) taken += rays[k].takenBy(sheets);
+    rest -= mosts[k];
+  }
   return taken;
 }
 

@@ -64,14 +64,18 @@ export function lightPlanes(
       return known;
     };
     return (density) => {
-      const planes = takers(density).map(({ plant: { rays }, may, takes }) => {
-        const sums = new Float64Array(size);
-        for (const [r, each] of rays.entries()) addTaken(cellsOf(each), takes[r], sums);
-        sumUp(sums, 0, width, lattice.rows);
-        return { sums, may };
-      });
+      const laidOut = (): Plane[] =>
+        takers(density).map(({ plant: { rays }, may, takes }) => {
+          const sums = new Float64Array(size);
+          for (const [r, each] of rays.entries()) addTaken(cellsOf(each), takes[r], sums);
+          sumUp(sums, 0, width, lattice.rows);
+          return { sums, may };
+        });
+      // Of most heights no roof comes so far that its light is asked about.
+      let planes: readonly Plane[] | null = null;
       return {
         broken(i, j, a, b) {
+          planes ??= laidOut();
           for (const { sums, may } of planes) {
             const taken = sumOver(sums, 0, width, i, j, a, b) * (1 - ROUNDING);
             if (taken > may.density) return 'density';
@@ -82,6 +86,12 @@ export function lightPlanes(
       };
     };
   };
+}
+
+/** Summed-area table of what is taken of one plant's light. */
+interface Plane {
+  readonly sums: Float64Array;
+  readonly may: Endangered['may'];
 }
 
 /** Place in a table of sums of the cell in which each ray crosses the plane at a height; 0 counts for nothing. */

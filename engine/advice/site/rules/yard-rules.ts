@@ -21,12 +21,18 @@ type Objection = 'ground' | readonly SiteRule[];
 export interface YardRules {
   /** Objections to cloth by its place and height. */
   objections(cloth: Canopy | Screen): Objection;
+  /** The same, its posts left out: sooner told. */
+  objectionsToPlace(cloth: Canopy | Screen): Objection;
+  /** Whether all posts of its frame can stand. */
+  postsStand(cloth: Canopy | Screen): boolean;
   /**
    * Whether a post may stand at a point; and whether a roof at a height may cover it: where not, no roof over it can
    * stand.
    */
   postFits(point: PlanPoint): boolean;
   roofCovers(point: PlanPoint, height: number): boolean;
+  /** The same for all heights at which a roof may cover the same points. */
+  clearancesAt(height: number): string;
 }
 
 /**
@@ -46,21 +52,27 @@ export function yardRules(
   const kept = plan.features.flatMap((feature) =>
     feature.kind === 'keepout' && feature.blocks.includes('canopy') ? [openRing(feature.outline)] : [],
   );
+  const postsStand = (cloth: Canopy | Screen) => hungOf(cloth).posts(maxBayOf(cloth)).every(ground.postFits);
+  const objectionsToPlace = (cloth: Canopy | Screen): Objection => {
+    const shapes = shapesOf(cloth);
+    const onProperty = shapes.every((shape) => shape.every(ground.isIn) && !pathsCross(outlineOf(shape), fence));
+    if (!onProperty || !clothFits(ground, hungOf(cloth), cloth.height)) return 'ground';
+    const broken: SiteRule[] = [];
+    if (cloth.height > cap + ROUNDING) broken.push('height');
+    if (setback > 0 && shapes.some((shape) => distanceToShape(shape, fence) < setback - ROUNDING))
+      broken.push('setback');
+    if (kept.some((ring) => shapes.some((shape) => meets(shape, ring)))) broken.push('keepout');
+    return broken;
+  };
   return {
     postFits: ground.postFits,
     roofCovers: ground.roofCovers,
+    clearancesAt: ground.clearancesAt,
+    objectionsToPlace,
+    postsStand,
     objections(cloth) {
-      const hung = hungOf(cloth);
-      const shapes = shapesOf(cloth);
-      const onProperty = shapes.every((shape) => shape.every(ground.isIn) && !pathsCross(outlineOf(shape), fence));
-      if (!onProperty || !clothFits(ground, hung, cloth.height) || !hung.posts(maxBayOf(cloth)).every(ground.postFits))
-        return 'ground';
-      const broken: SiteRule[] = [];
-      if (cloth.height > cap + ROUNDING) broken.push('height');
-      if (setback > 0 && shapes.some((shape) => distanceToShape(shape, fence) < setback - ROUNDING))
-        broken.push('setback');
-      if (kept.some((ring) => shapes.some((shape) => meets(shape, ring)))) broken.push('keepout');
-      return broken;
+      const objections = objectionsToPlace(cloth);
+      return objections === 'ground' || !postsStand(cloth) ? 'ground' : objections;
     },
   };
 }
@@ -70,6 +82,7 @@ interface Ground {
   isIn(point: PlanPoint): boolean;
   postFits(point: PlanPoint): boolean;
   roofCovers(point: PlanPoint, height: number): boolean;
+  clearancesAt(height: number): string;
   roofFits(ring: readonly PlanPoint[], height: number): boolean;
   uprightFits(upright: Upright): boolean;
 }
@@ -90,6 +103,8 @@ function groundOf(plan: Plan, boundary: readonly PlanPoint[]): Ground {
       isIn(point) &&
       (height >= HEADROOM - ROUNDING || !ways.some((way) => pointInRing(point, way))) &&
       obstacles.every((obstacle) => pointKeepsClear(point, obstacle, obstacle.roofGap(height))),
+    clearancesAt: (height) =>
+      [height >= HEADROOM - ROUNDING, ...obstacles.map((obstacle) => obstacle.roofGap(height))].join(' '),
     roofFits(ring, height) {
       const box = boundsOf(ring);
       return (

@@ -1,4 +1,6 @@
-import { CROSSING_OF, CROSSINGS, type HarmPairs, harmOfPair, type Response } from '../search/harm-pairs.ts';
+import { CROSSING_OF, CROSSINGS, type HarmPairs, harmOfPair } from '../search/harm-pairs.ts';
+import { type Response } from '../search/responses.ts';
+import { bareHarm } from '../search/bare-harm.ts';
 import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
 import { type PlaneCrossings, sumOver } from '../search/plane-sums.ts';
 import { firstFrom, type TurnedRays } from '../search/turned-rays.ts';
@@ -21,7 +23,7 @@ export function sparedByRoof(
   { i, j, a, b, height }: RoofPlace,
   enough = -Infinity,
 ): number {
-  const { density, terms } = response;
+  const { density, terms, bare } = response;
   const most = pairs.harm - enough;
   const width = rays.lattice.columns + 1;
   const size = width * (rays.lattice.rows + 1);
@@ -33,9 +35,12 @@ export function sparedByRoof(
     if (height > rays.pointZ[view] && isWithin(rays.pointU[view], i, right) && isWithin(rays.pointV[view], j, front))
       taken += density * overhead(pairs, view);
     const hidden = skyView > 0 ? taken / skyView : 0;
+    const isFruit = bare.isFruit[view] === 1;
+    if (!isFruit) harm += bareHarm(bare, pairs, terms, view, hidden);
     for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
       const crossed = cellU[p] >= i && cellU[p] < right && cellV[p] >= j && cellV[p] < front ? 1 : 0;
-      harm += harmOfPair(pairs, terms, p, crossed, hidden);
+      if (isFruit) harm += harmOfPair(pairs, terms, p, crossed, hidden);
+      else if (crossed !== 0) harm += onTop(pairs, terms, p, crossed, hidden);
     }
   }
   return pairs.harm - harm;
@@ -53,7 +58,7 @@ export function sparedByCloth(
   curtains: readonly CurtainPlace[],
   enough = -Infinity,
 ): number {
-  const { density, terms } = response;
+  const { density, terms, bare } = response;
   const most = pairs.harm - enough;
   const { fan } = rays;
   const hides = skyHides(rays, density);
@@ -86,14 +91,23 @@ export function sparedByCloth(
     )
       taken += overhead(pairs, view) * density;
     const hidden = skyView > 0 ? taken / skyView : 0;
+    const isFruit = bare.isFruit[view] === 1;
+    if (!isFruit) harm += bareHarm(bare, pairs, terms, view, hidden);
     for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
       const du = rays.du[p];
       const dv = rays.dv[p];
       const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
-      harm += harmOfPair(pairs, terms, p, passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]), hidden);
+      const crossed = passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]);
+      if (isFruit) harm += harmOfPair(pairs, terms, p, crossed, hidden);
+      else if (crossed !== 0) harm += onTop(pairs, terms, p, crossed, hidden);
     }
   }
   return pairs.harm - harm;
+}
+
+/** What a pair counts for whose ray meets cloth, beyond what it would bare. [K·h/day] */
+function onTop(pairs: HarmPairs, terms: Float64Array, p: number, crossed: number, hidden: number): number {
+  return harmOfPair(pairs, terms, p, crossed, hidden) - harmOfPair(pairs, terms, p, 0, hidden);
 }
 
 const hidesKnown = new WeakMap<TurnedRays, Map<number, Float64Array>>();

@@ -12,29 +12,37 @@ export interface Scored {
   readonly cautioned: boolean;
 }
 
-/** What judges a candidate besides its bound, the cheap questions first. */
+/**
+ * What can be told from nodes alone of a place for cloth: 'no' place at all, one that may keep every rule ('unsure':
+ * who sees it is not told), or one that breaks a rule and would be the best without it ('hidden' stands for 'glimpsed'
+ * too).
+ */
+export type Place = 'no' | 'free' | 'unsure' | 'hidden' | 'height';
+
+/** What judges a candidate besides its bound. */
 export interface Judges {
   /**
-   * 'ground' where it cannot stand, else the rules it breaks by its place and height; 'hidden' stands for 'glimpsed'
-   * too.
+   * Quickly told: 'ground' where it cannot hang, else the rules it breaks by its place and height, who sees it left
+   * out.
    */
-  objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
+  objectionsToPlace(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
+  /** Whether all posts of its frame can stand; dear where nobody asked yet about its form. */
+  postsStand(cloth: Canopy | Screen): boolean;
   isHidden(cloth: Canopy | Screen): boolean;
   /** Whether what is seen of it is little. */
   isGlimpsed(cloth: Canopy | Screen): boolean;
+  /** All of these; 'hidden' stands for 'glimpsed' too. */
+  objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
   /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
   lateObjections(cloth: readonly (Canopy | Screen)[]): 'ground' | readonly SiteRule[];
-  /** Whether any of them forbids one cloth alone: sooner told. */
-  isKeptFrom(cloth: Canopy | Screen): boolean;
+  /** The first of them that forbids one cloth alone, sooner told; `null`: none does. */
+  keptFromBy(cloth: Canopy | Screen): 'ground' | SiteRule | null;
   /** What it costs where it stands, as `Scored.cost`; Infinity: it cannot be built. */
   cost(cloth: Canopy | Screen): number;
   /** The same at the place of its form where it is cheapest. */
   leastCost(cloth: Canopy | Screen): number;
   isCautioned(cloth: Canopy | Screen): boolean;
 }
-
-/** What `Judges.lateObjections` may name. */
-const LATE_RULES: readonly SiteRule[] = ['light', 'density', 'budget'];
 
 /** What a rule costs is told to this: what spares less more without it is not looked for. Our choice. */
 const WORTH_A_PRICE = 1.02;
@@ -132,6 +140,8 @@ export class Contest {
   }
 
   /**
+   * Asks the cheap questions first, and the dear ones only of what would win by what it spares.
+   * @param place what is known of it from nodes
    * @param score works out what the candidate spares, or, where that is no more than `enough`, some value of at most
    *   that; called only where it may matter
    */
@@ -139,6 +149,7 @@ export class Contest {
     family: number,
     kind: ClothKind,
     cloth: Canopy | Screen,
+    place: Place,
     bound: number,
     score: (enough: number) => number,
   ): void {
@@ -146,53 +157,57 @@ export class Contest {
       this.unseen = Math.max(this.unseen, bound);
       return;
     }
-    const early = this.earlyObjections(cloth, bound);
+    const early = this.earlyObjections(cloth, place, bound);
     if (early === 'ground' || early.length > 1 || (early.length === 1 && !this.beatsWithout(early[0], bound))) {
       this.forbidden++;
       return;
     }
     if (!this.beats(family, bound)) return;
-    // What breaks one rule is no candidate if it breaks a second: that is quicker to ask than what it spares.
-    if (early.length === 1 && this.judges.isKeptFrom(cloth)) {
-      this.forbidden++;
-      return;
-    }
     const enough = early.length === 0 ? this.toBeat[family] : this.toBeatWithout(early[0]);
     const spared = score(enough);
     this.scored++;
     if (spared <= enough) return;
     const { lane, cautioned } = this.families[family];
     const entry = (): Scored => ({ cloth, kind, spared, cost: this.judges.cost(cloth), cautioned });
-    if (early.length === 1) {
-      this.keepWithout(early[0], entry());
+    const broken = this.brokenBy(cloth, early, spared);
+    if (broken !== null) {
+      this.forbidden++;
+      if (broken.length === 1 && this.beatsWithout(broken[0], spared)) this.keepWithout(broken[0], entry());
       return;
     }
-    const late = this.lateObjections(cloth, spared);
-    if (late === null) {
-      const scored = entry();
-      if (spared > this.threshold(lane, scored.cost, cautioned)) this.win(lane, scored);
-      return;
-    }
-    this.forbidden++;
-    if (late.length === 1) this.keepWithout(late[0], entry());
+    const scored = entry();
+    if (spared > this.threshold(lane, scored.cost, cautioned)) this.win(lane, scored);
   }
 
-  /** The rules it breaks; none where that cannot matter; `null`: it keeps all. */
-  private lateObjections(cloth: Canopy | Screen, spared: number): readonly SiteRule[] | null {
-    if (!this.judges.isKeptFrom(cloth)) return null;
-    if (!LATE_RULES.some((rule) => this.beatsWithout(rule, spared))) return [];
+  /** What tells about the place quickly, and how much is seen of what is seen. */
+  private earlyObjections(cloth: Canopy | Screen, place: Place, bound: number): 'ground' | readonly SiteRule[] {
+    const isSeen = place === 'hidden' || (place !== 'free' && !this.judges.isHidden(cloth));
+    const seen = isSeen ? [this.seenHow(cloth, bound)] : [];
+    // What is seen and cannot matter so is not asked about the ground, which is dearer.
+    if (isSeen && !this.beatsWithout(seen[0], bound)) return seen;
+    const early = this.judges.objectionsToPlace(cloth);
+    return early === 'ground' ? early : [...early, ...seen];
+  }
+
+  private seenHow(cloth: Canopy | Screen, bound: number): 'glimpsed' | 'hidden' {
+    return this.beatsWithout('glimpsed', bound) && this.judges.isGlimpsed(cloth) ? 'glimpsed' : 'hidden';
+  }
+
+  /**
+   * The rules that cloth breaks which spares so much, all of them where it matters; `null`: it keeps every rule.
+   * @param early of `earlyObjections`
+   */
+  private brokenBy(cloth: Canopy | Screen, early: readonly SiteRule[], spared: number): readonly SiteRule[] | null {
+    if (!this.judges.postsStand(cloth)) return [];
+    const seen = this.judges.isHidden(cloth) ? [] : [this.seenHow(cloth, spared)];
+    const broken = [...early.filter((rule) => rule !== 'hidden' && rule !== 'glimpsed'), ...seen];
+    if (broken.length > 1 || (broken.length === 1 && !this.beatsWithout(broken[0], spared))) return [];
+    const kept = this.judges.keptFromBy(cloth);
+    if (kept === null) return broken.length === 0 ? null : broken;
+    // What breaks one rule is no candidate if it breaks a second.
+    if (kept === 'ground' || broken.length === 1 || !this.beatsWithout(kept, spared)) return [];
     const late = this.judges.lateObjections([cloth]);
     return late === 'ground' ? [] : late;
-  }
-
-  /** As the judges', but for how much is seen of what cannot matter. */
-  private earlyObjections(cloth: Canopy | Screen, bound: number): 'ground' | readonly SiteRule[] {
-    // What is seen and cannot matter so is not asked about the ground, which is dearer.
-    const mayBeSeen = this.beatsWithout('hidden', bound) || this.beatsWithout('glimpsed', bound);
-    if (!mayBeSeen && !this.judges.isHidden(cloth)) return ['hidden'];
-    const early = this.judges.objections(cloth);
-    const isSeen = early.length === 1 && early[0] === 'hidden';
-    return isSeen && this.beatsWithout('glimpsed', bound) && this.judges.isGlimpsed(cloth) ? ['glimpsed'] : early;
   }
 
   /** Whether more may be scored. */

@@ -1,7 +1,7 @@
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import type { ClothKind } from '../types.ts';
-import type { Contest } from './contest.ts';
-import { mayMatter, type Place } from './place-for.ts';
+import type { Contest, Place } from './contest.ts';
+import { mayMatter } from './place-for.ts';
 
 /** Candidates worth a look are gathered up to about this many before they are looked at. */
 const GATHERED = 4_000;
@@ -54,7 +54,7 @@ export class Lookout<Where> {
         contest.forbidden++;
         continue;
       }
-      contest.enter(family, sort.kind, sort.clothAt(where), bound, (enough) => sort.sparedAt(where, enough));
+      contest.enter(family, sort.kind, sort.clothAt(where), place, bound, (enough) => sort.sparedAt(where, enough));
       if (++this.looks % LOOKS_A_WORD === 0) this.tell();
     }
     this.gathered = [];

@@ -1,12 +1,6 @@
 import type { LightPlane } from '../rules/light-planes.ts';
-import type { Contest } from './contest.ts';
+import type { Contest, Place } from './contest.ts';
 import type { Turn } from './turn.ts';
-
-/**
- * What can be told from nodes alone of a place for cloth: 'no' place at all, one that may keep every rule, or one that
- * breaks a rule and would be the best without it ('hidden' stands for 'glimpsed' too).
- */
-export type Place = 'no' | 'free' | 'hidden' | 'height';
 
 /**
  * What kind of place cloth over a × b cells has (a screen: one of them 0) whose top is at a height.
@@ -23,16 +17,10 @@ export function placeFor(
   blocked: Int32Array | null,
   bound: number,
 ): Place {
-  const isSeen =
-    hiddenHeight !== null &&
-    !(
-      mask.isHidden(i, j, height) &&
-      mask.isHidden(i + a, j, height) &&
-      mask.isHidden(i, j + b, height) &&
-      mask.isHidden(i + a, j + b, height)
-    );
+  const isSeen = hiddenHeight !== null && !mask.isHidden(i, j, a, b, height);
   const isTooHigh = height > cap;
-  const place = !isSeen && !isTooHigh ? 'free' : isSeen && isTooHigh ? 'no' : isSeen ? 'hidden' : 'height';
+  const unseen = hiddenHeight !== null && mask.looksBetween ? 'free' : 'unsure';
+  const place = !isSeen && !isTooHigh ? unseen : isSeen && isTooHigh ? 'no' : isSeen ? 'hidden' : 'height';
   const fits =
     mayMatter(contest, place, bound) &&
     (blocked === null || mask.isClear(blocked, i, j, a, b)) &&
@@ -42,12 +30,28 @@ export function placeFor(
   return 'no';
 }
 
+/**
+ * Whether any cloth with a corner at node (i, j) whose top is at a height may win, or be the best without a rule.
+ * @param most what it spares at most [K·h/day]
+ */
+export function cornerMatters(
+  { mask, contest, hiddenHeight }: Turn,
+  i: number,
+  j: number,
+  height: number,
+  most: number,
+): boolean {
+  if (!mask.postFits(i, j)) return false;
+  return hiddenHeight === null || mask.isHidden(i, j, 0, 0, height) || mayMatter(contest, 'hidden', most);
+}
+
 /** Whether cloth at such a place may win, or be the best without the rule that it breaks. */
 export function mayMatter(contest: Contest, place: Place, bound: number): boolean {
   switch (place) {
     case 'no':
       return false;
     case 'free':
+    case 'unsure':
       return true;
     case 'hidden':
       return contest.beatsWithout('hidden', bound) || contest.beatsWithout('glimpsed', bound);

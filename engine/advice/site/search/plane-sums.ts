@@ -1,4 +1,5 @@
-import type { Gains, HarmPairs } from './harm-pairs.ts';
+import type { HarmPairs } from './harm-pairs.ts';
+import type { Gains } from './responses.ts';
 import type { TurnedLattice } from './turned-lattice.ts';
 import type { TurnedRays } from './turned-rays.ts';
 

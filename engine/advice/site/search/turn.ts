@@ -4,7 +4,8 @@ import { type LightPlane, lightPlanes, type LightTakers } from '../rules/light-p
 import type { YardRules } from '../rules/yard-rules.ts';
 import type { Contest } from './contest.ts';
 import { NearestPlaces } from './nearest-places.ts';
-import { type HarmPairs, type Response, type ShadeAnswers, type TurnedResponse, turnedResponse } from './harm-pairs.ts';
+import { type HarmPairs } from './harm-pairs.ts';
+import { type Response, type ShadeAnswers, type TurnedResponse, turnedResponse } from './responses.ts';
 import type { Lattice } from './lattice.ts';
 import { type PlaneCrossings, planeCrossings, skySums } from './plane-sums.ts';
 import type { Targets } from './targets.ts';

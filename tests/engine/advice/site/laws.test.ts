@@ -1,11 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { turnOf, upBearingOf, worthOf } from '../../../../engine/plan/defaults.ts';
-import {
-  harmPairsOf,
-  responseOf,
-  shadeAnswers,
-  turnedResponse,
-} from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { harmPairsOf } from '../../../../engine/advice/site/search/harm-pairs.ts';
+import { responseOf, shadeAnswers, turnedResponse } from '../../../../engine/advice/site/search/responses.ts';
 import { turnedLattice } from '../../../../engine/advice/site/search/turned-lattice.ts';
 import { turnedRays } from '../../../../engine/advice/site/search/turned-rays.ts';
 import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.ts';
