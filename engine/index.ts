@@ -273,8 +273,9 @@ export type { MarkCheck, MarksTogether, ShadowCure, ShadowMark } from './advice/
 export { shadowEdge } from './advice/marks/shadow-edge.ts';
 export { shadowMarks } from './advice/marks/shadow-marks.ts';
 export { compareOptions } from './advice/compare/compare.ts';
-export { effectCell, hoursWords } from './advice/compare/words.ts';
+export { effectCell } from './advice/compare/words.ts';
 export { heatwaveWords } from './advice/words/stands.ts';
+export { hoursWords } from './frame/work/work-words.ts';
 export type { HiddenHeights } from './advice/sight/hidden-heights.ts';
 export { hiddenHeights } from './advice/sight/hidden-heights.ts';
 export type { SightCut } from './advice/sight/sight-cut.ts';

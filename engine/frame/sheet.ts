@@ -24,6 +24,7 @@ import { notesOf } from './work/notes.ts';
 import { stepsOf } from './work/steps.ts';
 import type { WorkEstimate } from './work/types.ts';
 import { workOf } from './work/work.ts';
+import type { WorkInput } from './work/work.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes. [m] */
 const TEN_CENTIMETRES = 0.1;
@@ -51,7 +52,9 @@ export function sheetOf(plan: Plan, id: string): SheetResult {
 export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
   const result = designOf(thing, plan, unitsOf(plan));
   if (!result.ok) return result;
-  return { ok: true, cost: costNoted(thing, plan, result.design), hours: workOfDesign(result.design).hours };
+  const anchored = anchoredDesign(thing, plan, result.design);
+  const { hours } = workOf(workInput(result.design));
+  return { ok: true, cost: costNoted(plan, result.design, anchored), hours };
 }
 
 function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Units): BuildSheet {
@@ -64,7 +67,8 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     units,
     (role) => anchors.posts.find(({ post }) => post === kindOfPost(role))?.hole?.diameter ?? 0,
   );
-  const work = workOfDesign(made);
+  const anchored = anchoredDesign(thing, plan, made);
+  const work = workOfDesign(plan, made, anchored);
   const post = postStrength(model, brief.section, ownWeight, clothMassOf(model));
   const { people } = work;
   const concrete = anchors.concrete === null ? [] : (['concrete'] as const);
@@ -83,7 +87,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     clips: cloth.pieces.reduce((sum, piece) => sum + piece.ties, 0),
     anchors,
     uplift: upliftPlan(model, brief.gust, ownWeight, blockedBy),
-    cost: costNoted(thing, plan, made),
+    cost: costNoted(plan, made, anchored),
     overBudget: overBudgetNote(plan, cost.total),
     steps,
     cautions: cautionsFor(
@@ -108,18 +112,28 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
   };
 }
 
-/** Where nobody says what the ground is: what it all costs with anchors in the ground that every price is told for. */
-function costNoted(thing: Canopy | Screen, plan: Plan, { brief, cost }: Design): Cost {
-  if (brief.ground !== null) return cost;
+/** Where nobody says what the ground is: the frame with anchors in the ground that every price is told for. */
+function anchoredDesign(thing: Canopy | Screen, plan: Plan, { brief }: Design): Design | null {
+  if (brief.ground !== null) return null;
   const anchored = designOf(thing, withGround(plan), unitsOf(plan));
-  if (!anchored.ok || anchored.design.cost.total === null) return cost;
-  const { total, currency } = anchored.design.cost;
+  return anchored.ok ? anchored.design : null;
+}
+
+function costNoted(plan: Plan, { cost }: Design, anchored: Design | null): Cost {
+  if (anchored === null || anchored.cost.total === null) return cost;
+  const { total, currency } = anchored.cost;
   const where = groundPlace(groundOf(plan).ground);
   return { ...cost, note: `${cost.note} With anchors, as ${where}: about ${total.toFixed(0)} ${currency}.` };
 }
 
-function workOfDesign({ model, cutting, cloth, anchors, brief }: Design): WorkEstimate {
-  return workOf({ model, cutting, cloth, anchors, massPerMetre: brief.section.mass });
+function workOfDesign(plan: Plan, made: Design, anchored: Design | null): WorkEstimate {
+  const inAll =
+    anchored === null ? null : { where: groundPlace(groundOf(plan).ground), hours: workOf(workInput(anchored)).hours };
+  return workOf(workInput(made), inAll);
+}
+
+function workInput({ model, cutting, cloth, anchors, brief }: Design): WorkInput {
+  return { model, cutting, cloth, anchors, massPerMetre: brief.section.mass };
 }
 
 /** Whether a frame ten centimetres smaller one way needs fewer tubes, and what the whole of it then costs less. */

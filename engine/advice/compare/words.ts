@@ -136,11 +136,6 @@ function priceWords({ total, currency }: ChoiceCost): string {
   return total === null ? 'a price that is not known' : `about ${total.toFixed(0)} ${currency}`;
 }
 
-/** "8 to 19 h" of work. */
-export function hoursWords({ hours: { low, high } }: ChoiceCost): string {
-  return low === high ? `${low} h` : `${low} to ${high} h`;
-}
-
 function rankSentences({ asGoodAs, beatenBy, name }: ComparedChoice): string[] {
   const alike = asGoodAs.length === 0 ? [] : [`As good as ${asGoodAs.join(', ')}: the difference is within its doubt.`];
   return beatenBy === null ? alike : [...alike, `${beatenBy} does as well or better in everything than ${name}.`];

@@ -7,7 +7,8 @@ import type { CutPlan } from '../cuts/types.ts';
 import type { ClothPlan } from '../shop/types.ts';
 import type { AnchorPlan } from '../strength/types.ts';
 import type { HourRange, WorkEstimate } from './types.ts';
-import { workWords } from './work-words.ts';
+import { toldHours, workWords } from './work-words.ts';
+import type { AnchoredHours } from './work-words.ts';
 
 const MINUTES = {
   settingOut: 40,
@@ -45,7 +46,11 @@ export interface WorkInput {
   readonly massPerMetre: number;
 }
 
-export function workOf({ model, cutting, cloth, anchors, massPerMetre }: WorkInput): WorkEstimate {
+/** @param inAll Where the ground is not known: with what it takes in the ground that every price is told for. */
+export function workOf(
+  { model, cutting, cloth, anchors, massPerMetre }: WorkInput,
+  inAll: AnchoredHours | null = null,
+): WorkEstimate {
   const posts = model.posts.length;
   const cuts = cutting.tubes.reduce(
     (sum, { pieces, left, lost }) => sum + (left > 0 || lost > 0 ? pieces.length : pieces.length - 1),
@@ -75,9 +80,11 @@ export function workOf({ model, cutting, cloth, anchors, massPerMetre }: WorkInp
   }));
   const hours = { low: sum(parts, 'low'), high: sum(parts, 'high') };
   const people = peopleFor(model, massPerMetre);
-  const mornings = { low: Math.ceil(hours.low / (people * MORNING)), high: Math.ceil(hours.high / (people * MORNING)) };
+  const morningsOf = (of: number): number => Math.ceil(toldHours(of) / (people * MORNING));
+  const mornings = { low: morningsOf(hours.low), high: morningsOf(hours.high) };
   const estimate = { people, parts, hours, mornings };
-  return { ...estimate, sentences: workWords(estimate, anchors, { morning: MORNING, crowd: people === MOST_PEOPLE }) };
+  const how = { morning: MORNING, crowd: people === MOST_PEOPLE, inAll };
+  return { ...estimate, sentences: workWords(estimate, anchors, how) };
 }
 
 function groundMinutes({ ground, kind, count, concrete }: AnchorPlan): number {

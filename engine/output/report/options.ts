@@ -1,6 +1,7 @@
 /** What was tried: the options side by side, the one that is drawn first. */
-import { effectCell, hoursWords, servedWords } from '../../advice/compare/words.ts';
+import { effectCell, servedWords } from '../../advice/compare/words.ts';
 import { percent } from '../../advice/cheaper-first/step.ts';
+import { hoursWords } from '../../frame/work/work-words.ts';
 import type { ComparedChoice, CompareResult } from '../../advice/compare/types.ts';
 import { nameOf } from '../../plan/names.ts';
 import { shownName } from '../../plan/shown-name.ts';
@@ -53,7 +54,7 @@ function rowOf(plan: Plan, choice: ComparedChoice, served: readonly string[], is
     ...(served.length > 1 ? [together === null ? '–' : percent(together.share)] : []),
     together === null ? '' : percent(together.pm),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
-    clothArea === 0 ? '–' : hoursWords(cost),
+    clothArea === 0 ? '–' : hoursWords(cost.hours),
     seeing.length === 0 ? 'by nobody' : `from: ${seeing.join(', ')}`,
   ];
 }

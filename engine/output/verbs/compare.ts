@@ -2,7 +2,8 @@ import { heatwaveUp } from '../../sun/sun-up.ts';
 import { percent } from '../../advice/cheaper-first/step.ts';
 import { compareOptions } from '../../advice/compare/compare.ts';
 import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare/types.ts';
-import { darkAnyway, effectCell, hoursWords, servedWords } from '../../advice/compare/words.ts';
+import { darkAnyway, effectCell, servedWords } from '../../advice/compare/words.ts';
+import { hoursWords } from '../../frame/work/work-words.ts';
 import { sideWords } from '../../advice/why/side.ts';
 import { groundOf } from '../../frame/layout/ground-of.ts';
 import { groundPlace } from '../../frame/strength/grounds.ts';
@@ -103,7 +104,7 @@ function summaryRow(plan: Plan, choice: ComparedChoice, served: readonly string[
     ...(served.length > 1 ? [together === null ? '–' : percent(together.share)] : []),
     together === null ? '' : percent(together.pm),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
-    clothArea === 0 ? '' : hoursWords(cost),
+    clothArea === 0 ? '' : hoursWords(cost.hours),
   ];
 }
 

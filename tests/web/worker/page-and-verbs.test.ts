@@ -59,7 +59,7 @@ describe.each(oneIn(2, YARDS))('the page and the verbs: $demo', ({ demo, name, p
     for (const choice of compared.choices) {
       expect(verb).toContain(effectCell(choice, compared.served).split(',')[0]);
       expect(verb).toContain(`${choice.cost.total?.toFixed(0)} ${choice.cost.currency}`);
-      if (choice.clothArea > 0) expect(verb).toContain(hoursWords(choice.cost));
+      if (choice.clothArea > 0) expect(verb).toContain(hoursWords(choice.cost.hours));
       for (const { id, share } of choice.effect.plants) {
         const plant = choice.plants.find((each) => each.id === id);
         expect(share).toBeCloseTo(1 - (plant?.after?.harm ?? NaN) / harmToday(id), 9);

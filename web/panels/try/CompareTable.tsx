@@ -80,7 +80,7 @@ function Choice({ choice, served, short }: ChoiceProps) {
           {moneyWords(cost.total, cost.currency)}
         </td>
         <td role="cell" data-label="Work">
-          {clothArea === 0 ? 'none' : hoursWords(cost)}
+          {clothArea === 0 ? 'none' : hoursWords(cost.hours)}
         </td>
       </tr>
       <tr role="row">
