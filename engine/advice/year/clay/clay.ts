@@ -12,7 +12,8 @@ import type { Outcome, PlantLoad } from '../../../load/types.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { daysAfter } from '../../../sun/calendar.ts';
 import type { Weather } from '../../../sun/weather.ts';
-import { stretchAbove } from '../span.ts';
+import { countedFrom, countingDays, LEAST_HARM } from '../hot-days.ts';
+import type { HotDates, Stretch } from '../hot-days.ts';
 import type { ClayAdvice, ClayPlant } from './types.ts';
 import { CLAY_FIRST, CLAY_NEXT } from './mix.ts';
 import { clayWords } from './words.ts';
@@ -27,19 +28,10 @@ const LEAD = 7;
 const SECOND_COAT = 4;
 /** Rain that washes a film off. Our choice. [mm] */
 const WASHING_RAIN = 10;
-/** A hot day hurts enough for a coat at this share of the harm that the worst month's does. Our choice. */
-const WORTH_SPRAYING = 0.25;
-/** And at so much at least. Our choice. [K·h/day] */
-const LEAST_HARM = 1;
 /** A film that would be wanted for less than this is not worth its work. Our choice. [days] */
 const LEAST_STRETCH = 14;
 
 const FUZZY: readonly string[] = ['peach', 'apricot', 'kiwifruit', 'raspberry', 'okra'];
-
-interface Stretch {
-  readonly first: CivilDate;
-  readonly last: CivilDate;
-}
 
 const NOT_CHOSEN: ClayAdvice = {
   isChosen: false,
@@ -63,8 +55,7 @@ export function clayAdvice(
   plan: Plan,
   loads: readonly PlantLoad[],
   harms: readonly PlantHarm[],
-  heatDates: readonly CivilDate[],
-  span: Stretch,
+  dates: HotDates,
   weather?: Weather,
 ): Outcome<ClayAdvice> {
   if (plan.clay !== true) return { ok: true, value: NOT_CHOSEN };
@@ -78,7 +69,7 @@ export function clayAdvice(
     const row = rowOf(plan, feature);
     const verdict = loads.find(({ id }) => id === feature.id)?.verdict;
     if (row === undefined || (verdict !== 'at risk' && verdict !== 'will burn')) continue;
-    const stretch = stretchWorthSpraying(harms, feature.id, heatDates, span);
+    const stretch = worthSpraying(harms, feature.id, dates);
     const coats = stretch && coatsOf(row, plan.site.latitude, stretch);
     const why =
       refusals.value.get(feature.id) ??
@@ -135,18 +126,9 @@ function crownSurface(feature: PlantFeature): number {
   return Math.PI * width * (feature.height - base) + (Math.PI / 4) * width * width;
 }
 
-/** The days on which a hot day does a plant enough harm for a coat to be worth its work; `null`: none do. */
-function stretchWorthSpraying(
-  harms: readonly PlantHarm[],
-  id: string,
-  heatDates: readonly CivilDate[],
-  span: Stretch,
-): Stretch | null {
-  const byHeatDay = harms.find((harm) => harm.id === id)?.byHeatDay ?? [];
-  const worst = Math.max(0, ...byHeatDay);
-  if (worst < LEAST_HARM) return null;
-  const doses = heatDates.map((date, day) => ({ date, value: byHeatDay[day] }));
-  return stretchAbove(doses, Math.max(LEAST_HARM, WORTH_SPRAYING * worst), span.first, span.last);
+/** The days on which usual hot days count enough for a coat to be worth its work; `null`: none do. */
+function worthSpraying(harms: readonly PlantHarm[], plant: string, dates: HotDates): Stretch | null {
+  return countingDays(countedFrom(harms.find(({ id }) => id === plant)?.byHeatDay ?? [], LEAST_HARM), dates);
 }
 
 /** The first two coats; `null` where the plant is in flower until the film is hardly wanted any more. */

@@ -5,12 +5,22 @@ import { daysAfter } from '../../../sun/calendar.ts';
 import type { ClayAdvice } from '../clay/types.ts';
 import type { FrostAdvice } from '../frost/types.ts';
 import { hardeningOf } from '../../place/hardening.ts';
-import { uncoverAdvice } from '../cloth/cloth.ts';
+import { uncoverAdvice } from '../cloth/words.ts';
+import type { ClothSeason } from '../cloth/types.ts';
+import type { Stretch } from '../hot-days.ts';
 import type { Advice } from '../advice.ts';
-import type { ClothSeason, Newcomer, SeasonEvent } from './types.ts';
+import type { Newcomer, SeasonEvent } from './types.ts';
 import { listWords } from '../../../plan/list-words.ts';
 import { fewNames, namesInside, sentenceCase } from '../words.ts';
 import type { PlantWater } from '../water/water.ts';
+
+/** First and last day on which hot days count, and the plants that feel them first. */
+export interface HeatTime extends Stretch {
+  /** They count before, or go on after, the months that the climate has figures for. */
+  readonly earlierUnknown: boolean;
+  readonly laterUnknown: boolean;
+  readonly plants: readonly string[];
+}
 
 export interface SeasonParts {
   readonly cloth: readonly ClothSeason[];
@@ -18,8 +28,8 @@ export interface SeasonParts {
   readonly water: readonly PlantWater[];
   readonly frost: FrostAdvice;
   readonly newcomers: readonly Newcomer[];
-  /** First and last day on which a hot day hurts; `null`: none does. */
-  readonly heat: { readonly first: CivilDate; readonly last: CivilDate } | null;
+  /** When hot days count; `null`: they never do. */
+  readonly heat: HeatTime | null;
 }
 
 /** In the order of their first days. */
@@ -27,7 +37,7 @@ export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
   const year = plan.season.year;
   const events = [
     ...parts.newcomers.flatMap((newcomer) => hardening(plan, newcomer, year)),
-    ...heatEvents(parts.heat, year),
+    ...heatEvents(plan, parts.heat, year),
     ...parts.cloth.flatMap((cloth) => clothEvents(plan, cloth, year)),
     ...clayEvents(plan, parts.clay, year),
     ...frostEvents(plan, parts.frost, year),
@@ -80,7 +90,7 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
   ];
 }
 
-function heatEvents(heat: SeasonParts['heat'], year: number): SeasonEvent[] {
+function heatEvents(plan: Plan, heat: HeatTime | null, year: number): SeasonEvent[] {
   if (heat === null) return [];
   return [
     {
@@ -88,9 +98,10 @@ function heatEvents(heat: SeasonParts['heat'], year: number): SeasonEvent[] {
       kind: 'heat',
       from: heat.first,
       to: heat.last,
-      title: 'Heat may come: look at the forecast every evening',
-      features: [],
+      title: `Heat may come${heat.earlierUnknown ? ', perhaps sooner' : ''}: look at the forecast every evening`,
+      features: heat.plants,
       advice: [
+        { basis: 'our estimate', text: `${sentenceCase(fewNames(plan, heat.plants))} will feel it first.` },
         {
           basis: 'common practice',
           text: 'Type the next day’s high on the page for tomorrow, and it says what to do the evening before.',

@@ -1,22 +1,32 @@
 /** The year's advice: cloth, hardening, clay, water and frost, dated, with a page a month. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
-import { harmOf, type PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { plantLoadsOf } from '../../../load/load-of.ts';
 import { plantFeatures } from '../../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../../load/types.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { dateIn, daysAfter } from '../../../sun/calendar.ts';
-import { seasonDates, seasonMonths } from '../../../sun/season.ts';
+import { daysAfter } from '../../../sun/calendar.ts';
+import { seasonDates } from '../../../sun/season.ts';
 import { isRough, type Weather } from '../../../sun/weather.ts';
 import { clayAdvice } from '../clay/clay.ts';
 import { frostAdvice } from '../frost/frost.ts';
-import { clothNotes, clothSeasons } from '../cloth/cloth.ts';
+import { clothSeasons } from '../cloth/cloth.ts';
+import { clothNotes } from '../cloth/words.ts';
 import { eventsOf, type SeasonParts } from './events.ts';
 import { monthPages } from './months.ts';
 import { risksOf } from './risks.ts';
-import { stretchAbove, withWidenedSeason } from '../span.ts';
+import { withWidenedSeason } from '../span.ts';
 import type { Newcomer, SeasonResult } from './types.ts';
-import { withUsualHeat } from '../usual-heat.ts';
+import {
+  countedFrom,
+  countingDays,
+  expectedHarm,
+  hotDatesOf,
+  hotDaysOf,
+  LEAST_EXPECTED,
+  spanOf,
+  wantsShade,
+} from '../hot-days.ts';
+import type { HotDates, HotDays } from '../hot-days.ts';
 import { waterOf } from '../water/water.ts';
 import { withoutCloth } from '../../../plan/without-cloth.ts';
 
@@ -25,30 +35,21 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
   const wide = withWidenedSeason(plan);
   if (!wide.ok) return wide;
   const own = seasonDates(plan);
-  const dates = seasonDates(wide.value);
-  const months = seasonMonths(wide.value);
   if (!own.ok) return own;
+  const dates = hotDatesOf(wide.value);
   if (!dates.ok) return dates;
-  if (!months.ok) return months;
-  const span = { first: dates.value[0], last: dates.value[dates.value.length - 1] };
-  const heatDates = months.value.map(
-    ({ month, year }) => dateIn(year, `${String(month).padStart(2, '0')}-21`) ?? span.first,
-  );
-  const harms = harmOf(wide.value, weather);
-  if (!harms.ok) return harms;
-  const cloth = clothSeasons(plan, wide.value, harms.value, weather);
-  if (!cloth.ok) return cloth;
-  const year = withUsualHeat(wide.value);
-  const usual = harmOf(year, weather);
-  if (!usual.ok) return usual;
+  const stands = hotDaysOf(wide.value, weather);
+  if (!stands.ok) return stands;
   // When heat comes is the weather's matter: cloth neither puts it off nor makes it last.
-  const clothless = withoutCloth(year);
-  const heat = clothless === year ? usual : harmOf(clothless, weather);
-  if (!heat.ok) return heat;
+  const clothless = withoutCloth(wide.value);
+  const bare = clothless === wide.value ? stands : hotDaysOf(clothless, weather);
+  if (!bare.ok) return bare;
+  const cloth = clothSeasons(plan, wide.value, stands.value, bare.value, weather);
+  if (!cloth.ok) return cloth;
   // Verdicts are the heatwave day's in any case.
   const loads = plantLoadsOf(plan, { period: { kind: 'heatwave' }, weather });
   if (!loads.ok) return loads;
-  const clay = clayAdvice(plan, loads.value, usual.value, heatDates, span, weather);
+  const clay = clayAdvice(plan, loads.value, stands.value.usual, dates.value, weather);
   if (!clay.ok) return clay;
   const water = waterOf(plan, weather);
   if (!water.ok) return water;
@@ -59,8 +60,8 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
     clay: clay.value,
     water: water.value,
     frost: frost.value,
-    newcomers: newcomersOf(plan, span.first, span.last, loads.value),
-    heat: heatTime(heat.value, heatDates, span),
+    newcomers: newcomersOf(plan, dates.value.first, dates.value.last, loads.value),
+    heat: heatTime(plan, bare.value, dates.value),
   };
   const events = eventsOf(plan, parts);
   const rough = isRough(plan, weather);
@@ -85,20 +86,20 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
 /** Said where nothing beside the dates says so of the climate. */
 export const ROUGH_DATES = 'The climate is rough: every date below is too.';
 
-/** A hot day counts from this share of what the worst month's does. Our choice. */
-const WORTH_WATCHING = 0.25;
-
-function heatTime(
-  harms: readonly PlantHarm[],
-  heatDates: readonly CivilDate[],
-  span: { readonly first: CivilDate; readonly last: CivilDate },
-): SeasonParts['heat'] {
-  const doses = heatDates.map((date, day) => ({
-    date,
-    value: harms.reduce((sum, { worth, byHeatDay }) => sum + worth * byHeatDay[day], 0),
-  }));
-  const worst = Math.max(0, ...doses.map(({ value }) => value));
-  return worst > 0 ? stretchAbove(doses, WORTH_WATCHING * worst, span.first, span.last) : null;
+/** The days on which hot days count for any plant that wants shade, and who is hurt first. */
+function heatTime(plan: Plan, bare: HotDays, dates: HotDates): SeasonParts['heat'] {
+  const each = bare.usual.flatMap(({ id }) => {
+    const days = wantsShade(plan, id) ? countingDays(countedFrom(expectedHarm(bare, id), LEAST_EXPECTED), dates) : null;
+    return days === null ? [] : [{ id, ...days }];
+  });
+  const span = spanOf(each);
+  if (span === null) return null;
+  return {
+    ...span,
+    earlierUnknown: span.first === dates.first,
+    laterUnknown: span.last === dates.last,
+    plants: each.filter(({ first }) => first === span.first).map(({ id }) => id),
+  };
 }
 
 /** A plant's direct sun is taken to have been this before, where nobody knows: a shop's shade. Our choice. [h] */

@@ -1,8 +1,9 @@
 /** What the year's advice looks like: sentences with their grounds, dated work, and a page a month. */
 import type { Caution } from '../../../frame/work/types.ts';
-import type { CivilDate, YearlySpan } from '../../../plan/types.ts';
+import type { CivilDate } from '../../../plan/types.ts';
 import type { Advice } from '../advice.ts';
 import type { ClayAdvice } from '../clay/types.ts';
+import type { ClothSeason } from '../cloth/types.ts';
 import type { FrostAdvice } from '../frost/types.ts';
 import type { PlantWater } from '../water/water.ts';
 
@@ -18,40 +19,6 @@ export interface SeasonEvent {
   readonly advice: readonly Advice[];
   /** Ids of what it is about. */
   readonly features: readonly string[];
-}
-
-/** Scorch dose of a month's heat day and daily light of its 21st, with the cloth and without. */
-export interface ClothMonth {
-  readonly date: CivilDate;
-  /** Summed over the plants it shelters. [K·h/day] */
-  readonly harmOpen: number;
-  readonly harmCovered: number;
-}
-
-/** A plant's light in the cloth's darkest month. [mol/m² a day] */
-export interface ClothLight {
-  readonly plant: string;
-  readonly open: number;
-  readonly covered: number;
-  readonly tooDark: boolean;
-}
-
-/** When one canopy's or screen's cloth should hang. */
-export interface ClothSeason {
-  readonly canopy: string;
-  /** Plants it spares harm on some month's heat day. */
-  readonly plants: readonly string[];
-  /** `null` where it spares nothing. */
-  readonly up: CivilDate | null;
-  readonly down: CivilDate | null;
-  /** The harm begins before, or goes on after, the months that the climate has figures for. */
-  readonly earlierUnknown: boolean;
-  readonly laterUnknown: boolean;
-  /** As the plan has it today; `null`: hangs all year. */
-  readonly drawn: YearlySpan | null;
-  readonly months: readonly ClothMonth[];
-  readonly light: readonly ClothLight[];
-  readonly advice: readonly Advice[];
 }
 
 /** What to do in one month. */

@@ -7,9 +7,9 @@ import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
 import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
 import { formatClock, formatHeatLimit, formatTemperature, type Units } from '../../../plan/units.ts';
-import { inYearlySpan } from '../../../plan/year-span.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { litresWords } from '../water/litres-words.ts';
+import { clothOn } from '../cloth/hung-on.ts';
 import { usableWater } from '../water/water.ts';
 import { namesInside } from '../words.ts';
 import { potTasks } from './pots.ts';
@@ -62,17 +62,18 @@ function soak(plan: Plan, hurt: readonly TomorrowPlant[]): TomorrowTask {
   };
 }
 
-/** Cloth that the plan has down on that day. */
+/** Cloth that is down on that day. */
 function hangings(plan: Plan, date: CivilDate): TomorrowTask[] {
-  return plan.features
-    .filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen')
-    .filter(({ up }) => up !== undefined && !inYearlySpan(up, date.slice(5)))
-    .map(({ id }) => ({
+  return clothOn(plan, date)
+    .filter(({ hangs }) => hangs === 'no')
+    .map(({ id, saidBy }) => ({
       at: 'the evening before',
       plants: [id],
       advice: {
         basis: 'our estimate',
-        text: `The plan has the cloth of ${namesInside(plan, [id])} down that day: hang it now, in calm air.`,
+        text:
+          `${saidBy === 'diary' ? 'By your diary' : 'In the plan'} the cloth of ${namesInside(plan, [id])} is down ` +
+          `that day: hang it now, in calm air.`,
       },
     }));
 }

@@ -14,7 +14,8 @@ import { buildScene } from '../../../scene/build.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
-import { dateWords, sentenceCase } from '../words.ts';
+import { clothOn, withClothOn } from '../cloth/hung-on.ts';
+import { dateWords, namesInside, sentenceCase } from '../words.ts';
 import { frostTasks } from './frost.ts';
 import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
 import { plantOfDay } from './plant.ts';
@@ -33,7 +34,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
   if (!(high >= -60 && high <= 60)) return refuse('high', highRefusal(high, units));
   if (!(low >= -60 && low <= high))
     return refuse('low', `The low must be at most the high of ${formatTemperature(high, units)}.`);
-  const forecastPlan = withForecast(plan, { date, high, low });
+  const forecastPlan = withForecast(withClothOn(plan, date), { date, high, low });
   const scene = buildScene(forecastPlan);
   const heat = heatDayOf(forecastPlan, scene, { kind: 'day', date: date.slice(5) });
   if (!heat.ok) return heat;
@@ -161,6 +162,14 @@ function humidityAt(air: number, { high, low, humidity }: Pick<MonthClimate, 'hi
   return Math.min(100, (humidity * saturationVapour((high + low) / 2)) / saturationVapour(air));
 }
 
+/** Cloth that nobody says hangs: the day is told as if it did. */
+function takenToHang(plan: Plan, date: CivilDate, high: number): string[] {
+  const taken = clothOn(plan, date).flatMap(({ id, saidBy }) => (saidBy === null ? [id] : []));
+  return taken.length === 0 || high < HOT_WORK
+    ? []
+    : [`The cloth of ${namesInside(plan, taken)} is taken to hang: if it is down, hang it the evening before.`];
+}
+
 function minuteOf(at: string): number {
   return at === 'the evening before' ? EVENING_BEFORE : Number(at.slice(0, 2)) * 60 + Number(at.slice(3, 5));
 }
@@ -179,6 +188,7 @@ function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, 
             `of the month.`,
         ]
       : []),
+    ...takenToHang(plan, date, high),
     ...(offset === 0
       ? []
       : [

@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
 import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/span.ts';
+import { seasonHeadline } from '../../../../../engine/advice/words/year-headlines.ts';
+import { loadOf } from '../../../../../engine/load/load-of.ts';
+import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
+import { dayWords } from '../../../../../engine/plan/dates.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
 import { changeFeature } from '../../../../../engine/plan/edit/edit-feature.ts';
 import { withOptions } from '../../../../../engine/plan/options.ts';
@@ -16,6 +20,15 @@ function tried(name: 'courtyard' | 'lane', option: string): Plan {
   const plan = withOptions(demoPlan(name), [option]);
   if (!plan.ok) throw new Error(plan.problems[0].message);
   return plan.plan;
+}
+
+const asTried = new Map<string, ReturnType<typeof seasonIn>>();
+
+/** The year of a demo with an option, worked out once. */
+function yearOf(name: 'courtyard' | 'lane', option: string) {
+  const known = asTried.get(`${name} ${option}`) ?? seasonIn(tried(name, option));
+  asTried.set(`${name} ${option}`, known);
+  return known;
 }
 
 /** One lemon in a pot under the open sky, with a roof over it. */
@@ -76,9 +89,33 @@ describe('when the cloth hangs', () => {
 
   test('a cloth that leaves too little light is named, whatever heat it spares', () => {
     const dark = seasonIn(lemonUnder({ density: 0.95, length: 12, width: 12 })).cloth[0];
-    expect(dark.light[0].tooDark).toBe(true);
+    expect(dark.light[0].standing).toBe('too dark');
     expect(dark.advice.some(({ text }) => text.includes('too little for it'))).toBe(true);
-    expect(seasonIn(lemonUnder({ density: 0.3 })).cloth[0].light[0].tooDark).toBe(false);
+    expect(seasonIn(lemonUnder({ density: 0.3 })).cloth[0].light[0].standing).not.toBe('too dark');
+  });
+
+  test('the light it leaves is the light that every other page tells of: the summer’s mean at the plant’s top', () => {
+    const load = loadOf(tried('courtyard', 'A'), { cell: 1 });
+    if (!load.ok) throw new Error(load.problems[0].message);
+    const top = load.value.plants.find(({ id }) => id === 'lemon')?.sides?.[0].dailyLight;
+    expect(yearOf('courtyard', 'A').cloth[0].light[0].covered).toBeCloseTo(top ?? NaN, 6);
+  });
+
+  test('the more light a plant needs, the shorter cloth hangs over it, and the reason is told', () => {
+    const lemon = CATALOGUE.find(({ id }) => id === 'lemon');
+    if (lemon === undefined) throw new Error('the catalogue has no lemon');
+    const needing = (minDLI: number) => {
+      const plan = lemonUnder({ density: 0.7 });
+      const features = plan.features.map((one) => (one.kind === 'plant' ? { ...one, plant: 'my-lemon' } : one));
+      return seasonIn({ ...plan, features, plants: [{ ...lemon, id: 'my-lemon', minDLI }] }).cloth[0];
+    };
+    const [modest, hungry] = [needing(2), needing(30)];
+    expect(modest.shortOfLight).toEqual([]);
+    expect(modest.advice[0].text).toContain('before and after, the cloth spares little');
+    expect(hungry.shortOfLight).toEqual(['lemon']);
+    expect(hungry.advice[0].text).toContain('before and after, the light is worth more to the plant lemon');
+    expect(hungry.up! > modest.up!).toBe(true);
+    expect(hungry.down! < modest.down!).toBe(true);
   });
 
   test('dates drawn on the plan that leave out wanted days are said', () => {
@@ -98,7 +135,7 @@ describe('when the cloth hangs', () => {
 });
 
 describe('the year of both demos', () => {
-  const years = { courtyard: seasonIn(tried('courtyard', 'B')), lane: seasonIn({ ...tried('lane', 'C'), clay: true }) };
+  const years = { courtyard: yearOf('courtyard', 'B'), lane: seasonIn({ ...tried('lane', 'C'), clay: true }) };
 
   test.each(['courtyard', 'lane'] as const)(
     '%s: every sentence has its ground, every event its days, all months in order',
@@ -140,13 +177,39 @@ describe('the year of both demos', () => {
       return [from, to];
     };
     const bare = heatOf(seasonIn(demoPlan('courtyard')));
-    for (const option of ['A', 'B']) expect(heatOf(seasonIn(tried('courtyard', option)))).toEqual(bare);
+    for (const option of ['A', 'B']) expect(heatOf(yearOf('courtyard', option))).toEqual(bare);
   });
 
-  test('where the months before or after are not known, the cloth’s dates say so in the calendar too', () => {
+  test('no cloth hangs on a day on which nobody is told to look out for heat; every page has its dates', () => {
+    for (const [name, option] of [
+      ['courtyard', 'A'],
+      ['courtyard', 'B'],
+      ['lane', 'A'],
+      ['lane', 'B'],
+      ['lane', 'C'],
+    ] as const) {
+      const season = yearOf(name, option);
+      const heat = season.events.find(({ kind }) => kind === 'heat')!;
+      for (const { canopy, up, down, earlierUnknown, advice } of season.cloth) {
+        expect(up! >= heat.from && down! <= heat.to, `${name} ${option} ${canopy}`).toBe(true);
+        const dated = season.events.filter(({ features }) => features[0] === canopy);
+        expect(dated.map(({ kind, from }) => [kind, from])).toEqual([
+          ['cloth-up', up],
+          ['cloth-down', down],
+        ]);
+        expect(advice[0].text).toContain(`${earlierUnknown ? 'by' : 'about'} ${dayWords(up!)}`);
+        expect(dated[0].advice).toBe(advice);
+      }
+      const first = season.events.find(({ kind }) => kind === 'cloth-up')!;
+      expect(seasonHeadline(season)).toMatch(new RegExp(`cloth up (about|by) ${dayWords(first.from)}`));
+    }
+  });
+
+  test('where the months before are not known, the cloth’s dates say so in the calendar too', () => {
     const titles = years.lane.events.map(({ title }) => title);
     expect(titles).toContain('Cloth up at the latest: the thin roof over the raspberries');
-    expect(titles).toContain('Cloth down at the earliest, in steps: the thin roof over the raspberries');
+    expect(titles).toContain('Cloth down, in steps: the thin roof over the raspberries');
+    expect(titles).toContain('Heat may come, perhaps sooner: look at the forecast every evening');
     expect(years.courtyard.events.some(({ title }) => /^Cloth up.*: the screen west of the lemon$/.test(title))).toBe(
       true,
     );

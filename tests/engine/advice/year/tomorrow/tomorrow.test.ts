@@ -180,6 +180,29 @@ describe('tomorrow', () => {
     expect(says('2026-08-20')).toBe(false);
   });
 
+  it('takes cloth to be as the diary has it: down, it shades nobody and is hung; unsaid, the list says what it took', () => {
+    const roof = withOptions(courtyard, ['A']);
+    if (!roof.ok) throw new Error(roof.problems[0].message);
+    const told = (journal: Plan['journal']) => {
+      const day = dayOf({ ...roof.plan, journal }, { date: '2026-07-20', high: 42, low: 23 });
+      return {
+        thirsty: day.plants.find(({ plant }) => plant === 'lemon')!.thirsty,
+        isHung: day.tasks.some(({ advice }) => advice.text.includes('is down that day: hang it now')),
+        isTaken: day.notes.some((note) => note.includes('is taken to hang')),
+      };
+    };
+    const entry = (what: 'cloth-up' | 'cloth-down', date: string) => ({ what, date, feature: 'lemon-roof' });
+    const unsaid = told([]);
+    const up = told([entry('cloth-up', '2026-06-05')]);
+    const down = told([entry('cloth-up', '2026-06-05'), entry('cloth-down', '2026-07-18')]);
+    expect([unsaid.isHung, up.isHung, down.isHung]).toEqual([false, false, true]);
+    expect([unsaid.isTaken, up.isTaken, down.isTaken]).toEqual([true, false, false]);
+    expect(up.thirsty).toBe(unsaid.thirsty);
+    expect(down.thirsty).toBeGreaterThan(up.thirsty + 1);
+    // What was noted last summer, or comes later, says nothing of today.
+    expect(told([entry('cloth-down', '2025-09-10'), entry('cloth-down', '2026-09-02')])).toEqual(unsaid);
+  });
+
   it('without a low takes the month’s usual swing, and says so', () => {
     const { low, notes } = dayOf(courtyard, { date: '2026-07-20', high: 40 });
     const july = courtyard.climate.months.find(({ month }) => month === 7)!;

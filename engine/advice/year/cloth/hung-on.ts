@@ -1,0 +1,43 @@
+/** Whether cloth hangs on a day: by the plan's own dates, else by the diary, else it is taken to. */
+import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { inYearlySpan } from '../../../plan/year-span.ts';
+import { daysAfter } from '../../../sun/calendar.ts';
+
+interface ClothOn {
+  readonly id: string;
+  readonly hangs: 'yes' | 'no';
+  /** `null`: nobody says so. */
+  readonly saidBy: 'plan' | 'diary' | null;
+}
+
+/** What was noted of a cloth longer ago is another summer's. [days] */
+const REMEMBERED = 300;
+
+export function clothOn(plan: Plan, date: CivilDate): ClothOn[] {
+  return plan.features.flatMap((feature): ClothOn[] => {
+    if (feature.kind !== 'canopy' && feature.kind !== 'screen') return [];
+    const { id, up } = feature;
+    if (up !== undefined) return [{ id, hangs: inYearlySpan(up, date.slice(5)) ? 'yes' : 'no', saidBy: 'plan' }];
+    const noted = lastNoted(plan, id, date);
+    if (noted === null) return [{ id, hangs: 'yes', saidBy: null }];
+    return [{ id, hangs: noted === 'cloth-up' ? 'yes' : 'no', saidBy: 'diary' }];
+  });
+}
+
+function lastNoted({ journal = [] }: Plan, id: string, date: CivilDate): 'cloth-up' | 'cloth-down' | null {
+  const since = daysAfter(date, -REMEMBERED);
+  const last = journal
+    .filter(({ what, feature }) => (what === 'cloth-up' || what === 'cloth-down') && feature === id)
+    .filter((entry) => entry.date >= since && entry.date <= date)
+    .toSorted((a, b) => a.date.localeCompare(b.date))
+    .at(-1);
+  return last?.what === 'cloth-up' || last?.what === 'cloth-down' ? last.what : null;
+}
+
+/** The yard with the cloth alone that hangs on a day. */
+export function withClothOn(plan: Plan, date: CivilDate): Plan {
+  const down = clothOn(plan, date)
+    .filter(({ hangs }) => hangs === 'no')
+    .map(({ id }) => id);
+  return down.length === 0 ? plan : { ...plan, features: plan.features.filter(({ id }) => !down.includes(id)) };
+}
