@@ -15,7 +15,7 @@ import { fewNames, namesInside, sentenceCase } from '../words.ts';
 import type { PlantWater } from '../water/water.ts';
 
 /** First and last day on which hot days count, and the plants that feel them first. */
-export interface HeatTime extends Stretch {
+interface HeatTime extends Stretch {
   /** They count before, or go on after, the months that the climate has figures for. */
   readonly earlierUnknown: boolean;
   readonly laterUnknown: boolean;
