@@ -77,7 +77,7 @@ const ENOUGH: Readonly<Record<LightStanding, string>> = {
 function lightWords(plan: Plan, { plant, open, covered, standing, standingOpen }: ClothLight): string {
   return (
     `Of ${open.toFixed(0)} mol/m² of daily light, the summer’s mean, ${covered.toFixed(0)} are left for ` +
-    `${namesInside(plan, [plant])} under it: ${standingOpen === 'too dark' ? 'too little, and without the cloth too' : ENOUGH[standing]}.`
+    `${namesInside(plan, [plant])} under it: ${standingOpen === 'too dark' ? 'too little, as without it' : ENOUGH[standing]}.`
   );
 }
 
