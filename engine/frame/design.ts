@@ -23,7 +23,8 @@ import { REFUSED_BELOW } from './strength/beam.ts';
 import { ON_FEET, sunkDepth } from './strength/footings.ts';
 import type { SunkDepth } from './strength/footings.ts';
 import type { AnchorPlan, Span } from './strength/types.ts';
-import { spansOf, TAKE_DOWN_GUST } from './strength/wind-plan.ts';
+import { TAKE_DOWN_GUST } from './strength/storm-words.ts';
+import { spansOf } from './strength/wind-plan.ts';
 import { sagMessage, tooLongMessage, tooShortMessage } from './words.ts';
 
 /** A frame as it stands in the ground, and what holds it there. */

@@ -15,6 +15,11 @@ function isSideways({ side }: Drop): boolean {
   return side === 'left' || side === 'right';
 }
 
+/** Whether a brace runs along the width. */
+export function isCrosswise(from: SpacePoint, to: SpacePoint): boolean {
+  return Math.abs(to[0] - from[0]) > Math.abs(to[1] - from[1]);
+}
+
 /** Two braces in each of the two upright faces that stand along the push of a drop, or in all four. */
 export function bracesFor(
   drops: readonly Drop[],

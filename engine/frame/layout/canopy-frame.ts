@@ -2,11 +2,12 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
-import { bracedBothWays, bracesFor } from './canopy-braces.ts';
+import { bracedBothWays, bracesFor, isCrosswise } from './canopy-braces.ts';
 import { clothsOf, standingOf } from './canopy-cloths.ts';
 import { canopyNodes } from './canopy-grid.ts';
 import type { CanopyNodes } from './canopy-grid.ts';
 import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube } from './model.ts';
+import { tenthsOf } from './fittings.ts';
 import { postShares } from './post-shares.ts';
 import type { SunkDepth } from '../strength/footings.ts';
 
@@ -145,7 +146,12 @@ function bracesOf(
   // A brace begins at a post; where the frame hangs from a wall there is none.
   const braces = onWall ? all.filter(([[, y]]) => y > 1e-9) : all;
   return {
-    tubes: braces.map(([from, to]) => ({ part: 'brace', kind: 'brace', from, to, length: between(from, to) })),
+    tubes: braces.map(([from, to]) => {
+      const length = between(from, to);
+      const alike = braces.every(([a, b]) => tenthsOf(between(a, b)) === tenthsOf(length));
+      const part = alike ? 'brace' : `brace, ${isCrosswise(from, to) ? 'crosswise' : 'lengthwise'}`;
+      return { part, kind: 'brace', from, to, length };
+    }),
     joints: braces.flatMap((ends) => ends.map((at): FrameJoint => ({ kind: 'brace clamp', adjustable: false, at }))),
   };
 }

@@ -29,8 +29,8 @@ const LEAST_BALLAST = 20;
  */
 const STAKE_HOLDS = 230;
 const AUGER_HOLDS = 300;
-/** Stakes or augers at one post that still make sense. */
-const MOST_ANCHORS = 6;
+/** Stakes, augers or cans at one post that still make sense. */
+export const MOST_ANCHORS = 6;
 
 /** Of that, by ground (this project's own). */
 const SOIL_FACTOR: Readonly<Record<SoilKind, number>> = {

@@ -8,7 +8,7 @@ import { signsOfGust } from './beaufort.ts';
 import { WIND_WORDING } from '../work/cautions.ts';
 import type { FrameModel, FrameRail } from '../layout/model.ts';
 import { strongestPush } from './side-push.ts';
-import { stormWords, takeDownWords } from './storm-words.ts';
+import { stormWords, TAKE_DOWN_GUST, takeDownWords } from './storm-words.ts';
 import { STEEL } from './tube.ts';
 import type { TubeSection } from './tube.ts';
 import type { GustRow, PostStrength, Span, StormPlan, UpliftPlan, WindRange } from './types.ts';
@@ -24,8 +24,6 @@ import {
 } from './wind.ts';
 
 const GUSTS = [8, 12, 15, 20, 25, 30];
-/** The cloth comes off by this gust even where the tube would bear more (this project's own): 54 km/h, 34 mph. [m/s] */
-export const TAKE_DOWN_GUST = 15;
 /** Cloth as it weighs on a rail when its sag is judged, damp. [kg/m²] */
 const DAMP_CLOTH = 0.2;
 /** Somebody leans on a rail's middle, or on a post's top. [N] */

@@ -114,7 +114,7 @@ function augerStep(): Step {
 }
 
 function ballastStep(feet: readonly CostItem[]): Step {
-  const where = feet.length > 0 ? 'on the foot plates' : 'over the bottom rails';
+  const where = feet.length > 0 ? 'on and round the foot plates' : 'over the bottom rails';
   return step(
     'ballast',
     `Set the cans ${where}, as close to the post as they go, and fill them from the hose; close their lids. Close a ` +

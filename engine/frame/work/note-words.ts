@@ -3,6 +3,7 @@ import type { Plan, StockTube } from '../../plan/types.ts';
 import { formatArea, formatCut } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import { formatSlight } from '../layout/lengths.ts';
+import { idsNamed } from '../layout/post-names.ts';
 import { currencyOf } from '../shop/prices.ts';
 import type { Span } from '../strength/types.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
@@ -23,6 +24,18 @@ export function overBudgetNote(plan: Plan, total: number | null): string | null 
   return budget === undefined || total === null || total <= budget
     ? null
     : `That is ${(total - budget).toFixed(0)} ${currencyOf(plan)} over your budget of ${budget.toFixed(0)}.`;
+}
+
+/**
+ * @param count Cans of water in all.  @param each At each of the posts that take most.
+ * @param canBolt Whether feet can be bolted to what they stand on.
+ */
+export function tooHeavyNote(count: number, each: number, ids: readonly string[], canBolt: boolean): string {
+  const bolt = canBolt ? ', or have its feet bolted to the ground by somebody licensed' : '';
+  return (
+    `Held by weights it takes ${count} cans of water, ${each} at ${idsNamed(ids)}: more than stand round a post. ` +
+    `Make it smaller or take thinner cloth${bolt}.`
+  );
 }
 
 /** @param height [m] */

@@ -1,7 +1,7 @@
 /** What to mind about a frame before anything else is read, worst first. */
 import { riseOf } from '../../plan/defaults.ts';
 import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
-import type { Canopy, Plan, Screen, StockTube } from '../../plan/types.ts';
+import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import { formatLength, formatSpeed } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import type { Design } from '../design.ts';
@@ -12,13 +12,23 @@ import { idsNamed } from '../layout/post-names.ts';
 import { neighboursOf } from '../layout/surroundings.ts';
 import type { SettingOut } from '../layout/types.ts';
 import { usualTubes } from '../shop/stock.ts';
+import { MOST_ANCHORS } from '../strength/anchors.ts';
 import { asFlagpole } from '../strength/beam.ts';
 import { needsBraces } from '../strength/checks.ts';
 import { sectionOf, STEEL } from '../strength/tube.ts';
 import type { PostStrength } from '../strength/types.ts';
-import { bearingGust, LEAN_ON_POST, postGust, TAKE_DOWN_GUST } from '../strength/wind-plan.ts';
+import { TAKE_DOWN_GUST } from '../strength/storm-words.ts';
+import { bearingGust, LEAN_ON_POST, postGust } from '../strength/wind-plan.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from './cautions.ts';
-import { largeRoofNote, NO_TAKE_OFF, outsideNote, sagNote, shrinkNote, tallPostNote } from './note-words.ts';
+import {
+  largeRoofNote,
+  NO_TAKE_OFF,
+  outsideNote,
+  sagNote,
+  shrinkNote,
+  tallPostNote,
+  tooHeavyNote,
+} from './note-words.ts';
 
 /** A frame hangs from a wall that stands this near to its back edge. [m] */
 const WALL_REACH = 0.3;
@@ -41,6 +51,7 @@ export function notesOf(
     ...runsThrough(thing, plan, model, brief),
     ...ruleNotes(plan, model, placed, units),
     ...engineerNotes(model, units),
+    ...weightNotes(made),
     ...weak,
     ...sways,
     ...model.notes,
@@ -58,6 +69,13 @@ function engineerNotes(model: FrameModel, units: Units): string[] {
     ...(model.roofArea > ENGINEER_AREA ? [largeRoofNote(model.roofArea, units)] : []),
     ...(tallest > ENGINEER_HEIGHT ? [tallPostNote(tallest, units)] : []),
   ];
+}
+
+/** Where weights would hold it, but not so many of them. */
+function weightNotes({ anchors: { kind, ground, posts, count } }: Design): string[] {
+  const heaviest = posts.reduce((a, b) => (b.each > a.each ? b : a), posts[0]);
+  if (kind !== 'ballast' || heaviest === undefined || heaviest.each <= MOST_ANCHORS) return [];
+  return [tooHeavyNote(count, heaviest.each, heaviest.ids, ground === 'paving')];
 }
 
 /** Where a roof a little smaller one way would do with a bay less. */
@@ -116,13 +134,26 @@ function runsThrough(thing: Canopy | Screen, plan: Plan, model: FrameModel, brie
     ...model.posts.map(({ height }) => height),
     ...model.cloths.flatMap(({ corners }) => corners.map(([, , z]) => z)),
   );
-  const inside = neighboursOf(plan, footprintOf(thing), 0).filter(({ height }) => brief.bottomRails || height > lowest);
+  const inside = neighboursOf(plan, groundUnder(thing), 0).filter(({ height }) => brief.bottomRails || height > lowest);
   return inside.length === 0
     ? []
     : [
         `It would run through ${inside.map(({ name }) => name).join(' and ')}: move it until it stands clear by a ` +
           `hand’s breadth.`,
       ];
+}
+
+/** A roof that hangs from a wall may come up to it. */
+function groundUnder(thing: Canopy | Screen): readonly PlanPoint[] {
+  const ring = footprintOf(thing);
+  if (thing.kind !== 'canopy' || thing.onWall !== true) return ring;
+  const share = Math.min(0.5, WALL_REACH / thing.length);
+  const forward = ([x, y]: PlanPoint, [toX, toY]: PlanPoint): PlanPoint => [
+    x + (toX - x) * share,
+    y + (toY - y) * share,
+  ];
+  const [frontLeft, backLeft, backRight, frontRight] = ring;
+  return [frontLeft, forward(backLeft, frontLeft), forward(backRight, frontRight), frontRight];
 }
 
 /** The property line, the setback from it and the height that the plan's rules allow. */

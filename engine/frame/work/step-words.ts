@@ -3,6 +3,7 @@ import { formatCut, formatSpeed } from '../../plan/units.ts';
 import type { Units } from '../../plan/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
 import { formatAbout, formatSlight, formatTape } from '../layout/lengths.ts';
+import { isCrosswise } from '../layout/canopy-braces.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { UNDER_POST } from '../strength/footings.ts';
 import type { StepInput } from './step.ts';
@@ -37,11 +38,16 @@ function squareWords({ settingOut: { diagonals }, model }: StepInput, units: Uni
   );
 }
 
-function stayWords({ tubes }: FrameModel, units: Units): string {
-  const stay = tubes.find(({ kind }) => kind === 'stay');
-  return stay === undefined
+/** Stays run at 45°: as far out as they are high. */
+function stayHeights({ tubes }: FrameModel, units: Units): string {
+  const heights = tubes.filter(({ kind }) => kind === 'stay').map(({ from }) => formatCut(from[2], units));
+  return [...new Set(heights)].join(' or ');
+}
+
+function stayWords(model: FrameModel, units: Units): string {
+  return stayHeights(model, units) === ''
     ? ''
-    : ` Mark each stay’s foot too, ${formatCut(stay.from[2], units)} from its post, square to the screen, on ` +
+    : ` Mark each stay’s foot too, ${stayHeights(model, units)} from its post, square to the screen, on ` +
         `the side away from the wind you expect.`;
 }
 
@@ -134,8 +140,8 @@ export function squareUpWords({ kind }: FrameModel): string {
 export function braceWords({ model, brief }: StepInput, drops: boolean, units: Units): string {
   if (model.kind === 'screen')
     return (
-      'Set the stays on the side away from the wind you expect: a brace clamp on each post, a foot on ' +
-      'the ground, screws tight.'
+      `Set the stays on the side away from the wind you expect: a brace clamp on each post, ` +
+      `${stayHeights(model, units)} above the ground, a foot on the ground as far from it, screws tight.`
     );
   const faces =
     drops && !brief.braces ? ' in the faces that stand along the push on the drops' : ', two in every upright face';
@@ -143,12 +149,23 @@ export function braceWords({ model, brief }: StepInput, drops: boolean, units: U
   return `Fix the braces with their brace clamps${faces}: ${clampWords(model, units)}, screws tight.${first}`;
 }
 
-/** Where the two clamps of a brace close, from the joint on top of its post; shorter ways first. */
+/** Where the two clamps of a brace close, from the joint on top of its post. */
 function clampWords({ tubes }: FrameModel, units: Units): string {
   const ways = tubes
     .filter(({ kind }) => kind === 'brace')
-    .map(({ from, to }) => formatCut(Math.hypot(to[0] - from[0], to[1] - from[1]), units));
-  return `one clamp ${[...new Set(ways)].toSorted().join(' or ')} down the post, the other as far along the rail`;
+    .map(({ from, to }) => ({
+      way: formatCut(Math.hypot(to[0] - from[0], to[1] - from[1]), units),
+      runs: isCrosswise(from, to) ? 'crosswise' : 'lengthwise',
+    }));
+  const each = [...new Set(ways.map(({ way }) => way))].map((way) => {
+    const runs = [...new Set(ways.filter((one) => one.way === way).map((one) => one.runs))];
+    return { way, runs: runs.join(' and ') };
+  });
+  const down =
+    each.length === 1
+      ? `${each[0].way} down the post`
+      : `${each.map(({ way, runs }) => `${way} down the post where the brace runs ${runs}`).join(' and ')}`;
+  return `one clamp ${down}, the other as far along the rail`;
 }
 
 export function waitWords({ storm }: StepInput, units: Units): string {

@@ -6,7 +6,7 @@ import type { Step, Tool } from './types.ts';
 const TOOLS = {
   rod: 'thin steel rod to probe the ground',
   tapes: 'two tape measures',
-  pegs: 'pegs and string',
+  pegs: 'pegs (chalk on a hard floor) and string',
   level: 'spirit level, 60 cm (2 ft) or longer',
   marker: 'marker pen',
   saw: 'rolling tube cutter or hacksaw',

@@ -27,8 +27,8 @@ export function workWords(
     people === 2 ? ['two', 'Two people'] : [people, `${people} people, or two with trestles who raise it bay by bay,`];
   const longest = parts.reduce((a, b) => (b.hours.high > a.hours.high ? b : a));
   return [
-    `Reckon with ${days} of ${morning} hours for ${inNumbers} people, ${hoursWords(hours)} of work in all, most of it ` +
-      `${longest.what}${ground === null ? '; what the ground takes comes on top' : ''}` +
+    `Reckon with ${days} of ${morning} hours for ${inNumbers} people, ${hoursWords(hours)} of work in all, most of ` +
+      `it ${longest.what}${ground === null ? '; what the ground takes comes on top' : ''}` +
       `${inAll === null ? '' : `: with anchors, as ${inAll.where}, ${hoursWords(inAll.hours)} in all`}` +
       `${concrete === null ? '' : ', and a week between for the concrete to harden'}.`,
     `${who} are needed to raise the frame and to hang the cloth; never alone.` +

@@ -9,7 +9,7 @@ import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
 import { formatCut, formatSpeed, type Units } from '../../plan/units.ts';
 import { checklist, list, section, sentence, type SheetSection, table } from './part.ts';
-import { cutList, money, partsAndJoints, shopping, tools } from './shop.ts';
+import { cutList, partsAndJoints, shopping, tools } from './shop.ts';
 import { anchors, strength, wind } from './strength.ts';
 
 export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSection[] {
@@ -55,7 +55,7 @@ function summary(sheet: BuildSheet, units: Units): SheetSection {
   const cost =
     sheet.cost.total === null
       ? `No total cost: no price is known in ${sheet.cost.currency}.`
-      : `About ${money(sheet.cost.total, sheet)}. ${sheet.cost.note}`;
+      : `About ${sheet.cost.total.toFixed(0)} ${sheet.cost.currency}. ${sheet.cost.note}`;
   return section('summary', `Build sheet: ${sheet.name}`, [
     sentence(what),
     sentence(sheet.overBudget === null ? cost : `${cost} ${sheet.overBudget}`),

@@ -84,7 +84,7 @@ export function cutList(sheet: BuildSheet, units: Units): SheetSection {
   return section('cuts', 'Cut list', [{ kind: 'cuts' }, sentence(`${kerf} ${best}`), list(savings)]);
 }
 
-export function money(amount: number, sheet: BuildSheet): string {
+function money(amount: number, sheet: BuildSheet): string {
   return `${amount.toFixed(2)} ${sheet.cost.currency}`;
 }
 

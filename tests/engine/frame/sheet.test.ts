@@ -401,7 +401,7 @@ describe('the sheet', () => {
     // of 1.7 m let a brace reach a third of that, to 5 cm.
     expect(braced.post.bracedMPa).toBeCloseTo((50 * 2.05) / sectionOf(0.038, 0.0015).modulus / 1e6, 6);
     expect(braced.notes.join(' ')).not.toContain('It sways');
-    expect(braced.pieces.filter(({ part }) => part === 'brace').reduce((sum, { count }) => sum + count, 0)).toBe(8);
+    expect(braced.pieces.filter(({ kind }) => kind === 'brace').reduce((sum, { count }) => sum + count, 0)).toBe(8);
     expect(braced.fittings.find(({ kind }) => kind === 'brace clamp')?.count).toBe(16);
     expect(braced.steps.find(({ id }) => id === 'brace')?.text).toContain('two in every upright face');
     expect(braced.sockets.holds).toBe(true);
@@ -640,6 +640,76 @@ describe('the sheet', () => {
       expect(Number(cost.total) - Number(smaller.cost.total)).toBeCloseTo(Number(money), 6);
       expect(cutting.tubes.length - smaller.cutting.tubes.length).toBe(tubes);
     }
+  });
+
+  test('braces of two lengths are told apart on the list and in the step, by the way they run', () => {
+    const { pieces, steps, drawing } = built({ ...roof, length: 2.2, width: 3, height: 2.6 });
+    const braces = pieces.filter(({ kind }) => kind === 'brace');
+    expect(braces.map(({ part, count }) => [part, count])).toEqual([
+      ['brace, crosswise', 4],
+      ['brace, lengthwise', 4],
+    ]);
+    const text = steps.find(({ id }) => id === 'brace')?.text ?? '';
+    for (const { part, length } of braces) {
+      const leg = Math.round((length / Math.SQRT2) * 1000);
+      const runs = part.slice('brace, '.length);
+      expect(text).toContain(`${leg} mm down the post where the brace runs ${runs}`);
+      for (const { from, to } of drawing.tubes.filter((tube) => tube.part === part))
+        expect(Math.abs(to[runs === 'crosswise' ? 1 : 0] - from[runs === 'crosswise' ? 1 : 0])).toBeLessThan(1e-9);
+    }
+    const alike = built({ ...roof, length: 2.6, width: 2.6, height: 2.6 });
+    expect(alike.pieces.filter(({ kind }) => kind === 'brace').map(({ part }) => part)).toEqual(['brace']);
+  });
+
+  test('stays are told where they are clamped: as high as their feet stand out', () => {
+    const { steps } = built({ ...screen, frame: { soil: 'paving' } });
+    const marked = /Mark each stay’s foot too, (\d+ mm) from its post/.exec(
+      steps.map(({ text }) => text).join(' '),
+    )?.[1];
+    expect(steps.find(({ id }) => id === 'brace')?.text).toContain(
+      `a brace clamp on each post, ${marked} above the ground, a foot on the ground as far from it`,
+    );
+  });
+
+  test('more weights than stand round a post are called so before anything is bought; fewer are not', () => {
+    const light = built({ ...roof, frame: { soil: 'paving', gust: 12 } });
+    const heavy = built({ ...roof, length: 4, width: 4, frame: { soil: 'paving', gust: 35 } });
+    for (const { anchors, notes } of [light, heavy]) {
+      const most = Math.max(...anchors.posts.map(({ each }) => each));
+      expect(notes.some((note) => note.includes(`${most} at `) && note.includes('more than stand round a post'))).toBe(
+        most > 6,
+      );
+    }
+    expect(Math.max(...light.anchors.posts.map(({ each }) => each))).toBeLessThanOrEqual(6);
+    expect(heavy.notes.join(' ')).toContain('bolted to the ground by somebody licensed');
+  });
+
+  test('ties are as far apart as the list says, never more than it allows, one at every post', () => {
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        const { cloth } = built(thing);
+        for (const { ties, tieSpacing, kind, finished, buy } of cloth.pieces) {
+          for (const apart of tieSpacing) expect(apart).toBeLessThanOrEqual(cloth.tieSpacing + 1e-9);
+          if (kind !== 'roof' || buy !== 'from the roll') continue;
+          const [along, across] = finished.map((side, k) => (side + 2 * cloth.gap) / tieSpacing[k]);
+          expect(along).toBeCloseTo(Math.round(along), 6);
+          expect(across).toBeCloseTo(Math.round(across), 6);
+          expect(ties).toBe(2 * (Math.round(along) + Math.round(across)));
+        }
+      }),
+      RUNS,
+    );
+  });
+
+  test('the cloth is said to come off sooner than the tube bears only where it does', () => {
+    fc.assert(
+      fc.property(anyFrame, (thing) => {
+        const { storm } = built(thing);
+        const bears = /would bear gusts of (\d+) m\/s/.exec(storm.takeDownWhy)?.[1];
+        if (bears !== undefined) expect(Number(bears)).toBeGreaterThan(storm.takeDownGust);
+      }),
+      RUNS,
+    );
   });
 
   test('buys small things in whole packs, and none over that nobody is told of', () => {

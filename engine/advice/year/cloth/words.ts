@@ -75,9 +75,10 @@ const ENOUGH: Readonly<Record<LightStanding, string>> = {
 };
 
 function lightWords(plan: Plan, { plant, open, covered, standing, standingOpen }: ClothLight): string {
+  const judged = standingOpen === 'too dark' ? 'too little, as without it' : ENOUGH[standing];
   return (
     `Of ${open.toFixed(0)} mol/m² of daily light, the summer’s mean, ${covered.toFixed(0)} are left for ` +
-    `${namesInside(plan, [plant])} under it: ${standingOpen === 'too dark' ? 'too little, as without it' : ENOUGH[standing]}.`
+    `${namesInside(plan, [plant])} under it: ${judged}.`
   );
 }
 

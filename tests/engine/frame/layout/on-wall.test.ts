@@ -71,6 +71,17 @@ test('its sheet leaves the wall to somebody licensed, with the pull on each brac
   expect(anchors.sentences.join(' ')).toMatch(/Each of the 2 wall brackets is pulled, up or out, with up to \d+ kg/);
 });
 
+test('it may come right up to the wall that it hangs from, but not run into it', () => {
+  const at = (y: number) => sheetWith({ ...roofOf(2.5, 2.5), center: [roofOf(2.5, 2.5).center[0], y], onWall: true });
+  const { center } = roofOf(2.5, 2.5);
+  const runsInto = (y: number) => at(y).notes.some((note) => note.startsWith('It would run through House'));
+  // The house begins at y 6.
+  const touching = 6 - 1.25;
+  expect(runsInto(center[1])).toBe(false);
+  expect(runsInto(touching)).toBe(false);
+  expect(runsInto(touching + 0.6)).toBe(true);
+});
+
 test('where no wall stands behind it, or a lower one, the sheet says so first', () => {
   expect(sheetWith({ ...roofOf(2.5, 2.5), onWall: true }, []).notes[0]).toMatch(/none stands within 0.30 m/);
   const low = { ...HOUSE, height: 1.8 };
