@@ -1,7 +1,8 @@
 /** The sides and tops of walls and buildings: what shines and glows on the plants before it. */
 import { boundsOf, pointInRing, type SpacePoint } from '../plan/geometry/shapes.ts';
+import type { Bearings } from './bearings.ts';
 import { SEGMENT, unionOutline } from './outline.ts';
-import type { RayFan } from './ray-fan.ts';
+
 import type { Occluder, Ring } from './solids.ts';
 import { TOUCH } from './ties.ts';
 
@@ -65,6 +66,15 @@ export interface FacePatch {
   readonly middle: SpacePoint;
   /** The way out of the face, of length 1: the same object for all patches of one face. */
   readonly outward: SpacePoint;
+}
+
+/** Rays from one point, each upwards and mirrored downwards. */
+export interface RayFan {
+  /** How many go upwards; as many go downwards. */
+  readonly count: number;
+  /** Unit vectors of those upwards, 3 numbers each. */
+  readonly directions: Float64Array;
+  readonly bearings: Bearings;
 }
 
 /** What the rays of a fan meet: two numbers a ray, upwards and downwards. */
@@ -251,9 +261,10 @@ function meetSide(side: Side, face: number, x: number, y: number, z: number, fan
   // Seen from behind, or from its edge.
   if (off >= 0) return;
   const { reach, patch } = met;
-  const { count, directions, order } = fan;
-  fan.find(Math.atan2(by - y, bx - x), Math.atan2(ay - y, ax - x));
-  for (let n = fan.first; n < fan.end; n++) {
+  const { count, directions, bearings } = fan;
+  const { order } = bearings;
+  bearings.find(Math.atan2(by - y, bx - x), Math.atan2(ay - y, ax - x));
+  for (let n = bearings.first; n < bearings.end; n++) {
     const k = order[n];
     const dx = directions[3 * k];
     const dy = directions[3 * k + 1];

@@ -1,6 +1,6 @@
 import { monthOf, offsetOf, turbidityOf } from '../plan/defaults.ts';
-import type { Plan } from '../plan/types.ts';
 import type { Weather } from './weather.ts';
+import type { Setting } from './setting.ts';
 
 /** A month of the climate, nothing absent, `climate.offset` in its high and low. */
 export interface MonthClimate {
@@ -26,7 +26,7 @@ export interface MonthClimate {
  * and wind are the file's means (high and low: of the daily extremes), and the plan's offset is added to them too.
  * @param month 1 to 12
  */
-export function monthClimate(plan: Plan, month: number, weather?: Weather): MonthClimate | null {
+export function monthClimate(plan: Setting, month: number, weather?: Weather): MonthClimate | null {
   const { climate } = plan;
   const own = climate.months.find((candidate) => candidate.month === month);
   if (own === undefined) return null;

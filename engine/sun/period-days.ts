@@ -1,8 +1,9 @@
-import type { CivilDate, MonthDay, Plan, Problem } from '../plan/types.ts';
+import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
 import { dateIn, monthOfDate } from './calendar.ts';
 import { monthClimate, type MonthClimate } from './climate.ts';
 import { dateOfDay, hottestMonth, missingMonth, seasonDates, seasonMonths, type Result } from './season.ts';
 import type { Weather } from './weather.ts';
+import type { Setting } from './setting.ts';
 
 /** Which days are meant: the whole season, one day, the heatwave day, or the heat day of one of the season's months. */
 export type Period =
@@ -23,7 +24,7 @@ export interface PeriodDay {
 const HEAT_DAY_OF_MONTH = '21';
 
 /** The days of a period, in order. */
-export function periodDays(plan: Plan, period: Period, weather?: Weather): Result<PeriodDay[]> {
+export function periodDays(plan: Setting, period: Period, weather?: Weather): Result<PeriodDay[]> {
   switch (period.kind) {
     case 'season': {
       const dates = seasonDates(plan);
@@ -46,12 +47,12 @@ export function periodDays(plan: Plan, period: Period, weather?: Weather): Resul
  * The heat days of a season: the 21st of each of its months, in order, as hot beside its month as the heatwave day is
  * beside the hottest.
  */
-export function heatDays(plan: Plan): Result<Period[]> {
+export function heatDays(plan: Setting): Result<Period[]> {
   const months = seasonMonths(plan);
   return months.ok ? { ok: true, value: months.value.map(({ month }) => ({ kind: 'heatDay', month })) } : months;
 }
 
-function plainDays(plan: Plan, dates: readonly CivilDate[], weather?: Weather): Result<PeriodDay[]> {
+function plainDays(plan: Setting, dates: readonly CivilDate[], weather?: Weather): Result<PeriodDay[]> {
   const climates = new Map<number, MonthClimate>();
   const problems: Problem[] = [];
   for (const month of new Set(dates.map(monthOfDate))) {
@@ -68,7 +69,7 @@ function plainDays(plan: Plan, dates: readonly CivilDate[], weather?: Weather): 
   return { ok: true, value: days };
 }
 
-function heatDay(plan: Plan, month: number, weather?: Weather): Result<PeriodDay[]> {
+function heatDay(plan: Setting, month: number, weather?: Weather): Result<PeriodDay[]> {
   const heat = hottestMonth(plan, weather);
   if (!heat.ok) return heat;
   const months = seasonMonths(plan);

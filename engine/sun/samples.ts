@@ -1,11 +1,13 @@
 import { stepMinutesOf } from '../plan/defaults.ts';
-import type { CivilDate, MonthDay, Plan, Problem } from '../plan/types.ts';
+import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
 import { monthDayOf, monthOfDate } from './calendar.ts';
 import { periodDays, type Period } from './period-days.ts';
 import { sunPosition } from './position.ts';
 import { skyOfClimate, skyOfWeather, type SkyAndAirColumns } from './sky-and-air.ts';
 import type { Weather } from './weather.ts';
 import { civilDays, isTimeZone } from './zone.ts';
+import { Kept } from './kept.ts';
+import type { Setting } from './setting.ts';
 
 export { heatDays, type Period } from './period-days.ts';
 
@@ -73,7 +75,16 @@ type SampleColumns = Omit<SampleTable, 'days' | 'count'>;
  * @returns the samples, or the problems: a month missing from the climate, a date that does not exist, an unknown time
  *   zone
  */
-export function samplesOf(plan: Plan, period: Period, weather?: Weather): SampleResult {
+export function samplesOf(plan: Setting, period: Period, weather?: Weather): SampleResult {
+  const { site, season, climate } = plan;
+  const of = weather === undefined ? [site, season, climate] : [site, season, climate, weather];
+  return known.of(of, JSON.stringify(period), () => sampled(plan, period, weather));
+}
+
+/** Yards that are held against each other stand in one place, season and climate. */
+const known = new Kept<SampleResult>();
+
+function sampled(plan: Setting, period: Period, weather?: Weather): SampleResult {
   const { latitude, longitude, timeZone } = plan.site;
   if (!isTimeZone(timeZone)) {
     return {

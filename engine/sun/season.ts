@@ -1,14 +1,15 @@
 import { monthWord } from '../plan/dates.ts';
 import { offsetOf } from '../plan/defaults.ts';
-import type { CivilDate, MonthDay, Plan, Problem } from '../plan/types.ts';
+import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
 import { dateIn, datesBetween, monthOfDate, yearOf } from './calendar.ts';
 import { monthClimate } from './climate.ts';
 import type { Weather } from './weather.ts';
+import type { Setting } from './setting.ts';
 
 export type Result<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problems: Problem[] };
 
 /** Every civil day of the season, both ends included. */
-export function seasonDates(plan: Plan): Result<CivilDate[]> {
+export function seasonDates(plan: Setting): Result<CivilDate[]> {
   const { year, from, to } = plan.season;
   const first = dateIn(year, from);
   if (first === null) return problem('/season/from', noSuchDay(from, year));
@@ -22,7 +23,7 @@ export function seasonDates(plan: Plan): Result<CivilDate[]> {
  * The date of a single day: in the season's first year, or in its second when the season crosses New Year and the day
  * comes before its beginning. It may lie outside the season.
  */
-export function dateOfDay(plan: Plan, monthDay: MonthDay): Result<CivilDate> {
+export function dateOfDay(plan: Setting, monthDay: MonthDay): Result<CivilDate> {
   const { year, from, to } = plan.season;
   const dayYear = to < from && monthDay < from ? year + 1 : year;
   const date = dateIn(dayYear, monthDay);
@@ -36,7 +37,7 @@ export interface SeasonMonth {
 }
 
 /** The season's months in the order in which it meets them. */
-export function seasonMonths(plan: Plan): Result<SeasonMonth[]> {
+export function seasonMonths(plan: Setting): Result<SeasonMonth[]> {
   const dates = seasonDates(plan);
   if (!dates.ok) return dates;
   const months: SeasonMonth[] = [];
@@ -57,7 +58,7 @@ export interface Heat extends SeasonMonth {
  * The season's month with the highest high, of equal ones the earliest in the season. With a weather file the months'
  * highs are the file's. `climate.offset` is in the month's high as in the heatwave's, and so not in `raise`.
  */
-export function hottestMonth(plan: Plan, weather?: Weather): Result<Heat> {
+export function hottestMonth(plan: Setting, weather?: Weather): Result<Heat> {
   const months = seasonMonths(plan);
   if (!months.ok) return months;
   const missing = months.value.filter(({ month }) => monthClimate(plan, month) === null);

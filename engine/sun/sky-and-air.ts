@@ -1,5 +1,4 @@
 import { elevationOf, offsetOf } from '../plan/defaults.ts';
-import type { Plan } from '../plan/types.ts';
 import { airSunrise, airTemperature } from './air.ts';
 import { dayOfYear } from './calendar.ts';
 import { clearSky } from './clear-sky.ts';
@@ -7,6 +6,7 @@ import type { PeriodDay } from './period-days.ts';
 import type { SunPosition } from './position.ts';
 import { SOLAR_CONSTANT } from './sun-constants.ts';
 import { hourFinder, weatherExtremes, type Weather } from './weather.ts';
+import type { Setting } from './setting.ts';
 
 /** The sky and air of samples, one value a sample in each. */
 export interface SkyAndAirColumns {
@@ -52,7 +52,7 @@ export interface DaySky {
  * Clear sky by the month's turbidity, sun by its sunshine, air by its high and low; on a heat day raised, always sunny
  * and without spread.
  */
-export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): DaySky {
+export function skyOfClimate(plan: Setting, { date, climate, raise }: PeriodDay): DaySky {
   const elevation = elevationOf(plan.site);
   const high = climate.high + (raise ?? 0);
   const low = climate.low + (raise ?? 0);
@@ -87,7 +87,7 @@ export function skyOfClimate(plan: Plan, { date, climate, raise }: PeriodDay): D
 }
 
 /** Sky and air of the hour of the weather file; humidity and wind of the month where the file has none. */
-export function skyOfWeather(plan: Plan, { date, climate }: PeriodDay, weather: Weather): DaySky {
+export function skyOfWeather(plan: Setting, { date, climate }: PeriodDay, weather: Weather): DaySky {
   const offset = offsetOf(plan.climate);
   const { high, low } = weatherExtremes(weather, date);
   const hourOf = hourFinder(weather, date);

@@ -92,10 +92,60 @@ function crammedYard(): Plan {
   return { ...YARD, site: { ...YARD.site, boundary }, features, options };
 }
 
+/** What somebody has who cannot pass a nursery: a house, a wall round it, a few trees and beds, and pots and pots. */
+function fullYard(): Plan {
+  const [width, height] = [12 + upTo(18), 10 + upTo(12)];
+  const at = (): PlanPoint => [1 + upTo(width - 2), 1 + upTo(height - 5)];
+  const known = () => CATALOGUE[Math.floor(upTo(CATALOGUE.length))].id;
+  const list = (from: number, most: number, make: (k: number) => Feature) =>
+    Array.from({ length: from + Math.floor(upTo(most)) }, (_, k) => make(k));
+  const box = ([x, y]: PlanPoint, wide: number, deep: number): PlanPoint[] => [
+    [x, y],
+    [x + wide, y],
+    [x + wide, y + deep],
+    [x, y + deep],
+  ];
+  const boundary = box([0, 0], width, height);
+  const features: Feature[] = [
+    ...TREATED,
+    { id: 'fence', kind: 'wall', path: [...boundary, boundary[0]], height: 1.8, thickness: 0.2 },
+    { id: 'house', kind: 'building', outline: box([3, height - 4], width - 6, 3.5), height: 3, eaves: 0.4 },
+    ...list(1, 6, (k) => ({
+      id: `tree-${k}`,
+      kind: 'tree',
+      at: at(),
+      height: 3 + upTo(4),
+      crownWidth: 2 + upTo(3),
+      crownBase: 1,
+      openness: upTo(0.4),
+    })),
+    ...list(2, 6, (k) => ({
+      id: `bed-${k}`,
+      kind: 'bed',
+      outline: box(at(), 1 + upTo(3), 0.8),
+      plantHeight: 0.2 + upTo(0.8),
+      plant: known(),
+    })),
+    ...list(10, 60, (k) => ({
+      id: `plant-${k}`,
+      kind: 'plant',
+      at: at(),
+      height: 0.4 + upTo(1.2),
+      spread: 0.3 + upTo(0.6),
+      plant: known(),
+      container: random() < 0.8,
+    })),
+  ];
+  const options = ['A', 'B'].map((id) => ({ id, name: id, moves: { p0: at() } }));
+  return { ...YARD, site: { ...YARD.site, boundary }, features, options };
+}
+
+const YARDS = [crowdedYard, crammedYard, fullYard];
+
 const tookBy: Record<string, number[]> = {};
 const found = { calls: 0, done: 0, refused: 0, slow: 0, faults: 0 };
 for (let k = 0; k < count; k++) {
-  const plan = k % 2 ? crammedYard() : crowdedYard();
+  const plan = YARDS[k % YARDS.length]();
   const input = new TextEncoder().encode(JSON.stringify(plan));
   for (const verb of asked) {
     let err = '';

@@ -2,12 +2,12 @@ import { namedInside } from '../../plan/names.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
 import { worthOf } from '../../plan/defaults.ts';
-import type { Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
+import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import { formatDistance, type Units } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
-import { createPotJudge } from '../place/judge.ts';
+import { createPotJudges } from '../place/judge.ts';
 import { rankingOf, type Tried } from '../place/rank.ts';
 import { fewNames, sentenceCase } from '../year/words.ts';
 import { spotWords } from '../words/spot-words.ts';
@@ -15,10 +15,6 @@ import { type Harmed, sharedBy } from '../words/served.ts';
 
 /** A move that spares a pot less than this is not worth the carrying. Our choice. [K·h/day] */
 const WORTH_CARRYING = 0.5;
-
-export function isMovable(feature: Feature): feature is Plant {
-  return feature.kind === 'plant' && feature.container === true && feature.move !== 'never';
-}
 
 /** Each pot at the best place that has light enough for it, one after the other, so that no two go to the same. */
 export function moveStep(plan: Plan, pots: readonly Plant[], units: Units, weather?: Weather): Outcome<LadderStep> {
@@ -30,9 +26,9 @@ export function moveStep(plan: Plan, pots: readonly Plant[], units: Units, weath
   for (const pot of pots) {
     const row = rowOf(plan, pot);
     if (row === undefined) continue;
-    const judge = createPotJudge(moving, pot, row, weather);
-    if (!judge.ok) return judge;
-    const { stay, best } = rankingOf(moving, pot, row, judge.value);
+    const judges = createPotJudges(moving, weather);
+    if (!judges.ok) return judges;
+    const { stay, best } = rankingOf(moving, pot, row, judges.value.of(pot, row));
     const place: Tried | undefined = best(1)[0];
     if (place === undefined || place.standing === 'too dark' || stay.harm - place.harm < WORTH_CARRYING) {
       stays.push(pot.id);

@@ -20,8 +20,11 @@ import { winterDayOf, withWinter } from './winter-day.ts';
 export interface PotJudge {
   /** Mean scorch dose over the season's heat days. [K·h/day] */
   harmAt(place: PlanPoint): number;
-  /** The same from fewer points and rays, for the few among many places that are worth asking in full. */
-  roughHarmAt(place: PlanPoint): number;
+  /**
+   * The same from fewer points and rays, for the few among many places that are worth asking in full.
+   * @param instead id of a plant that makes room for it
+   */
+  roughHarmAt(place: PlanPoint, instead?: string): number;
   /** At its top, season means. */
   lightAt(place: PlanPoint): PlantLight;
   /** Clear-sky sun at its top on the winter day. [h] */
@@ -38,7 +41,13 @@ interface PotYard {
   readonly heatwave: HeatDay;
 }
 
-export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?: Weather): Outcome<PotJudge> {
+/** Judges of a yard's pots: what does not depend on the pot is laid out once. */
+export interface PotJudges {
+  of(plant: Plant, row: PlantRow): PotJudge;
+}
+
+/** @returns the judges, or why a day of the year cannot be made */
+export function createPotJudges(plan: Plan, weather?: Weather): Outcome<PotJudges> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
@@ -48,42 +57,56 @@ export function createPotJudge(plan: Plan, plant: Plant, row: PlantRow, weather?
   if (!season.ok) return season;
   const winter = yardOf(withWinter(plan), { kind: 'day', date: winterDayOf(plan) });
   if (!winter.ok) return winter;
-  const limit = limitOf(plan, plant, row, heatwave.value.day.date).celsius;
+  const rough = createSkyViewer(scene, createWallsRound(scene, undefined, ONE_RAY_IN));
+  const yards = { heats: heats.value, heatwave: heatwave.value, season: season.value, winter: winter.value, rough };
+  return { ok: true, value: { of: (plant, row) => potJudge(plan, plant, row, yards) } };
+}
+
+interface Yards {
+  readonly heats: readonly HeatDay[];
+  readonly heatwave: HeatDay;
+  readonly season: Yard;
+  readonly winter: Yard;
+  /** Looks at the walls along fewer rays. */
+  readonly rough: SkyViewer;
+}
+
+function potJudge(plan: Plan, plant: Plant, row: PlantRow, yards: Yards): PotJudge {
+  const { heats, heatwave, season, winter, rough } = yards;
+  const limit = limitOf(plan, plant, row, heatwave.day.date).celsius;
   const pointsAt = (place: PlanPoint) => plantPoints(plan, { ...plant, at: place });
-  const doser = createDoser(scene, heats.value, row, limit);
-  const yards = new Map<string, PotYard>();
+  const doser = createDoser(rough.scene, heats, row, limit);
+  const moved = new Map<string, PotYard>();
   const movedTo = (place: PlanPoint): PotYard => {
     const key = place.join(' ');
-    let moved = yards.get(key);
-    if (!moved)
-      yards.set(key, (moved = yardWithPot(season.value, { ...plant, at: place }, heats.value, heatwave.value)));
-    return moved;
+    let there = moved.get(key);
+    if (!there) moved.set(key, (there = yardWithPot(season, { ...plant, at: place }, heats, heatwave)));
+    return there;
   };
-  const harmFrom = (sky: SkyViewer, { points, own }: PlantPoints): number => {
+  const roughHarm = ({ points, own }: PlantPoints): number => {
     let dose = 0;
     for (const { point } of points)
-      for (const each of doser.at(point, surroundingsOn(sky, heats.value, point, own), own)) dose += each;
-    return dose / points.length / heats.value.length;
+      for (const each of doser.at(point, surroundingsOn(rough, heats, point, own), own)) dose += each;
+    return dose / points.length / heats.length;
   };
-  const rough = createSkyViewer(scene, createWallsRound(scene, undefined, ONE_RAY_IN));
   return {
-    ok: true,
-    value: {
-      movedTo,
-      harmAt(place) {
-        const { yard, pot, heats: days } = movedTo(place);
-        return plantHarm(yard.plan, yard.scene, yard.sky, days, heatwave.value.day.date, pot)?.harm ?? 0;
-      },
-      roughHarmAt: (place) => harmFrom(rough, everyOther(pointsAt(place))),
-      lightAt(place) {
-        const { points, own } = pointsAt(place);
-        const { sunHours, dailyLight } = nineAt(season.value, points[0].point, own);
-        return { sunHours, dailyLight, least: leastLight(row), standing: lightStanding(row, dailyLight) };
-      },
-      winterAt(place) {
-        const { points, own } = pointsAt(place);
-        return nineAt(winter.value, points[0].point, own).sunHours;
-      },
+    movedTo,
+    harmAt(place) {
+      const { yard, pot, heats: days } = movedTo(place);
+      return plantHarm(yard.plan, yard.scene, yard.sky, days, heatwave.day.date, pot)?.harm ?? 0;
+    },
+    roughHarmAt(place, instead = plant.id) {
+      const { points, own } = everyOther(pointsAt(place));
+      return roughHarm({ points, own: own && { ...own, of: instead } });
+    },
+    lightAt(place) {
+      const { points, own } = pointsAt(place);
+      const { sunHours, dailyLight } = nineAt(season, points[0].point, own);
+      return { sunHours, dailyLight, least: leastLight(row), standing: lightStanding(row, dailyLight) };
+    },
+    winterAt(place) {
+      const { points, own } = pointsAt(place);
+      return nineAt(winter, points[0].point, own).sunHours;
     },
   };
 }

@@ -7,7 +7,7 @@ import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatDistance, type Units, unitsOf } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
-import { isMovable } from '../cheaper-first/pots.ts';
+import { isMovable } from '../place/movable.ts';
 import { placeOf } from '../place/place.ts';
 import { noNeedOf } from '../words/no-need.ts';
 import type { WhyResult } from './types.ts';

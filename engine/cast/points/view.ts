@@ -1,5 +1,6 @@
 import { SEGMENT } from '../../scene/outline.ts';
-import type { Directions } from '../passes.ts';
+import { bearingsOf, type Directions } from '../passes.ts';
+import { TOUCH } from '../../scene/ties.ts';
 
 /** A solid as seen from a point, coarsely: enough to pass by most directions without meeting its geometry. */
 export interface View {
@@ -95,7 +96,7 @@ function windowOf(outline: Float64Array, x: number, y: number, middleX: number, 
  * Lists the passes that may meet a solid: those not yet at share 0, in which it stands, in its window and between
  * its foot and its top.
  * @param stands 1 for the passes in which it stands, 0 for the others; null: in all.
- * @param into Receives the indices. @returns How many.
+ * @param into Receives the indices, in no particular order. @returns How many.
  */
 export function passesToward(
   view: View,
@@ -106,9 +107,15 @@ export function passesToward(
 ): number {
   const { near, far, foot, top, round, rightX, rightY, leftX, leftY } = view;
   if (top <= 0) return 0;
-  const { count, x, y, z, level } = directions;
+  const { x, y, z, level } = directions;
+  const bearings = bearingsOf(directions);
+  // From a place in its outline a solid spans no part of the compass.
+  if (round || near < TOUCH) bearings.findAll();
+  else bearings.find(Math.atan2(rightY, rightX), Math.atan2(leftY, leftX));
+  const { order, first, end } = bearings;
   let found = 0;
-  for (let k = 0; k < count; k++) {
+  for (let n = first; n < end; n++) {
+    const k = order[n];
     const dz = z[k];
     if (dz * near > top * level[k] || dz * far < foot * level[k] || shares[k] === 0) continue;
     if (!round && (rightX * y[k] < rightY * x[k] || x[k] * leftY < y[k] * leftX)) continue;

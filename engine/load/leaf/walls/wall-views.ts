@@ -2,10 +2,10 @@
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import { Bearings } from '../../../scene/bearings.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../../scene/between.ts';
 import { planDirection } from '../../../scene/direction.ts';
-import type { Faces, Met } from '../../../scene/faces.ts';
-import { RayFan } from '../../../scene/ray-fan.ts';
+import type { Faces, Met, RayFan } from '../../../scene/faces.ts';
 import type { ClothSheet, OwnCrown, Scene, Solid } from '../../../scene/solids.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 
@@ -66,7 +66,7 @@ export class ViewFinder implements Views {
     const directions = Float64Array.from(
       Array.from(azimuth, (bearing, k) => planDirection(bearing, altitude[k], scene.upBearing)).flat(),
     );
-    const fan = new RayFan(directions.filter((_, n) => Math.floor(n / 3) % every === 0));
+    const fan = fanOf(directions.filter((_, n) => Math.floor(n / 3) % every === 0));
     const met = { patch: new Int32Array(2 * fan.count), reach: new Float64Array(2 * fan.count) };
     const [up, down] = [new Float64Array(faces.count), new Float64Array(faces.count)];
     this.desk = { directions, every, fan, met, up, down };
@@ -133,6 +133,11 @@ export class ViewFinder implements Views {
     }
     return false;
   }
+}
+
+function fanOf(directions: Float64Array): RayFan {
+  const along = (axis: number) => directions.filter((_, n) => n % 3 === axis);
+  return { count: directions.length / 3, directions, bearings: new Bearings(along(0), along(1)) };
 }
 
 /** Views of a yard with further cloth in it: the rays are known, and only the cloth is asked whether it hides them. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { hardeningOf } from '../../../../engine/advice/place/hardening.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
-import { createPotJudge } from '../../../../engine/advice/place/judge.ts';
+import { createPotJudges } from '../../../../engine/advice/place/judge.ts';
 import { potNamed, potThere } from '../../../../engine/advice/place/pot-there.ts';
 import { winterDayOf } from '../../../../engine/advice/place/winter-day.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
@@ -50,7 +50,7 @@ describe('places for a pot', () => {
   test('no other allowed place on the lattice that has the light is harmed less', () => {
     const row = plantRowOf(plan, 'lemon');
     if (!row) throw new Error('lemon is in the catalogue');
-    const judge = valueOf(createPotJudge(plan, POT, row));
+    const judge = valueOf(createPotJudges(plan)).of(POT, row);
     const ground = potGround(plan, POT);
     for (let x = 0.25; x < 12; x += 1) {
       for (let y = 0.25; y < 8; y += 1) {
@@ -203,6 +203,18 @@ test('a shade plant and a sun plant that stand the wrong way round gain by chang
   const { swaps } = valueOf(placeOf(yardPlan([TOWER, lemon, hydrangea]), { plant: 'hydrangea', count: 1 }));
   expect(swaps.map((swap) => swap.with)).toEqual(['pot']);
   expect(swaps[0].spared).toBeGreaterThan(0);
+  // Among many that gain less it is found as well, and no more are told than somebody would try.
+  const alike = Array.from({ length: 10 }, (_, k): Plant => ({
+    ...hydrangea,
+    id: `alike-${k}`,
+    at: [5 + 0.9 * (k % 5), k < 5 ? 2 : 6.5],
+    height: 0.5,
+    spread: 0.4,
+  }));
+  const crowd = valueOf(placeOf(yardPlan([TOWER, ...alike, lemon, hydrangea]), { plant: 'hydrangea', count: 1 }));
+  expect(crowd.swaps.length).toBeLessThanOrEqual(3);
+  expect(crowd.swaps[0].with).toBe('pot');
+  expect(crowd.swaps[0].spared).toBeCloseTo(swaps[0].spared, 6);
   // The other way round they stand right: a change would harm one and darken the other, and is not offered.
   const right = [
     { ...lemon, at: hydrangea.at },
@@ -251,7 +263,7 @@ test(
     const lemon = courtyard.features.find((feature) => feature.id === 'lemon');
     const row = plantRowOf(courtyard, 'lemon');
     if (lemon?.kind !== 'plant' || !row) throw new Error('the demo has it');
-    const judge = valueOf(createPotJudge(courtyard, lemon, row));
+    const judge = valueOf(createPotJudges(courtyard)).of(lemon, row);
     expect(winterDayOf(courtyard)).toBe('01-15');
     expect(winterDayOf(demoPlan('lane'))).toBe('07-15');
     expect(judge.winterAt([1, 5.6])).toBeGreaterThan(3.3);

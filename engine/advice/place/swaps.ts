@@ -1,0 +1,114 @@
+/** Which two pots would fare better in each other's place. */
+import { rowOf } from '../../load/verdict/planted.ts';
+import type { Outcome } from '../../load/types.ts';
+import { worthOf } from '../../plan/defaults.ts';
+import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
+import type { Weather } from '../../sun/weather.ts';
+import { potGround } from './ground.ts';
+import { createPotJudges, type PotJudge, type PotJudges } from './judge.ts';
+import { isMovable } from './movable.ts';
+import { LIGHT_ORDER, type Tried } from './rank.ts';
+import type { PotSwap } from './types.ts';
+import { swapSentence } from './words.ts';
+
+/** A change that spares both together less is not worth the carrying. Our choice. [K·h/day] */
+const WORTH_SWAPPING = 0.5;
+/** So many are told. */
+const TOLD = 3;
+/** Of more pots those that spare most, from fewer points and rays, are judged in full, so many of them. */
+const JUDGED = 8;
+
+/** The pot that somebody asks about, where it stands. */
+interface Asked {
+  readonly plant: Plant;
+  readonly row: PlantRow;
+  readonly stay: Tried;
+  readonly judge: PotJudge;
+}
+
+interface Rival {
+  readonly other: Plant;
+  readonly row: PlantRow;
+  readonly judge: PotJudge;
+}
+
+/**
+ * Every other pot that can be moved, if that spares something and darkens neither, and if both fit where the other
+ * stands: the most spared first, and no more than somebody would try.
+ */
+export function swapsOf(plan: Plan, asked: Asked, judges: PotJudges, weather?: Weather): Outcome<PotSwap[]> {
+  const rivals = plan.features.filter(isMovable).flatMap((other): Rival[] => {
+    const row = rowOf(plan, other);
+    return other.id === asked.plant.id || !row ? [] : [{ other, row, judge: judges.of(other, row) }];
+  });
+  const swaps: PotSwap[] = [];
+  for (const rival of likeliest(asked, rivals)) {
+    if (!bothFit(plan, asked.plant, rival.other)) continue;
+    const swap = judgedSwap(plan, asked, rival, weather);
+    if (!swap.ok) return swap;
+    if (swap.value !== null) swaps.push(swap.value);
+  }
+  return { ok: true, value: swaps.sort((a, b) => b.spared - a.spared).slice(0, TOLD) };
+}
+
+function likeliest({ plant, judge }: Asked, rivals: readonly Rival[]): readonly Rival[] {
+  if (rivals.length <= JUDGED) return rivals;
+  const stays = judge.roughHarmAt(plant.at);
+  const sparedBy = ({ other, judge: its }: Rival): number =>
+    worthOf(plant) * (stays - judge.roughHarmAt(other.at, other.id)) +
+    worthOf(other) * (its.roughHarmAt(other.at) - its.roughHarmAt(plant.at, plant.id));
+  return rivals
+    .map((rival) => ({ rival, spared: sparedBy(rival) }))
+    .sort((a, b) => b.spared - a.spared)
+    .slice(0, JUDGED)
+    .map(({ rival }) => rival);
+}
+
+function bothFit(plan: Plan, plant: Plant, other: Plant): boolean {
+  const without = (id: string): Plan => ({ ...plan, features: plan.features.filter((feature) => feature.id !== id) });
+  return (
+    potGround(without(other.id), plant).reasonAt(other.at) === null &&
+    potGround(without(plant.id), other).reasonAt(plant.at) === null
+  );
+}
+
+/** `null` where the change is not worth it. */
+function judgedSwap(
+  plan: Plan,
+  { plant, row: own, stay }: Asked,
+  { other, row, judge: before }: Rival,
+  weather?: Weather,
+): Outcome<PotSwap | null> {
+  const now = worthOf(plant) * stay.harm + worthOf(other) * before.harmAt(other.at);
+  if (now < WORTH_SWAPPING) return { ok: true, value: null };
+  // Each is judged in the yard in which the other stands where it stood, and shades it from there.
+  const [there, here] = [
+    { ...plant, at: other.at },
+    { ...other, at: plant.at },
+  ];
+  const judges = createPotJudges(
+    {
+      ...plan,
+      features: plan.features.map((feature) =>
+        feature.id === plant.id ? there : feature.id === other.id ? here : feature,
+      ),
+    },
+    weather,
+  );
+  if (!judges.ok) return judges;
+  const [plantJudge, otherJudge] = [judges.value.of(there, own), judges.value.of(here, row)];
+  const then = worthOf(plant) * plantJudge.harmAt(there.at) + worthOf(other) * otherJudge.harmAt(here.at);
+  const isDarker =
+    darkens(stay, plantJudge.lightAt(there.at)) || darkens(before.lightAt(other.at), otherJudge.lightAt(here.at));
+  const spared = now - then;
+  if (spared < WORTH_SWAPPING || isDarker) return { ok: true, value: null };
+  return {
+    ok: true,
+    value: { with: other.id, spared, sentence: swapSentence(plan, plant.id, other.id, spared / now) },
+  };
+}
+
+/** Whether a place stands worse for light than another. */
+function darkens(from: Pick<Tried, 'standing'>, to: Pick<Tried, 'standing'>): boolean {
+  return LIGHT_ORDER.indexOf(to.standing) > LIGHT_ORDER.indexOf(from.standing);
+}
