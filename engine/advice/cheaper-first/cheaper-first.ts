@@ -19,7 +19,7 @@ import { namesInside } from '../year/words.ts';
 export interface CheaperFirst {
   /** Σ worth × harm as the yard is, of the plants that may gain by shade. [K·h/day] */
   readonly harm: number;
-  /** Empty where nothing is harmed. */
+  /** Empty where nothing is harmed, neither leaves nor roots. */
   readonly steps: readonly LadderStep[];
 }
 
@@ -46,16 +46,18 @@ export function cheaperFirst(
     yard.value.base.filter((plant) => noNeedOf(verdicts.value(plant, plant)) !== 'no shade needed').map(({ id }) => id),
   );
   const harm = weighedHarm(yard.value.base.filter(({ id }) => inNeed.has(id)));
-  if (harm <= NO_HARM) return { ok: true, value: { harm, steps: [] } };
+  const wrapped = wrapStep(plan, units, request.weather);
+  if (!wrapped.ok) return wrapped;
+  const roots = wrapped.value === null ? [] : [wrapped.value];
+  if (harm <= NO_HARM) return { ok: true, value: { harm, steps: roots } };
   const steps: LadderStep[] = [];
   const pots = plan.features.filter(isMovable).filter(({ id }) => inNeed.has(id));
   if (pots.length > 0) {
     const moved = moveStep(plan, pots, units, request.weather);
     if (!moved.ok) return moved;
-    const wrapped = wrapStep(plan, units, request.weather);
-    if (!wrapped.ok) return wrapped;
-    steps.push(moved.value, wrapped.value);
+    steps.push(moved.value);
   }
+  steps.push(...roots);
   const clay = clayStep(plan, yard.value, inNeed, request.weather);
   if (!clay.ok) return clay;
   return { ok: true, value: { harm, steps: [...steps, waterStep(plan, yard.value, inNeed), clay.value] } };

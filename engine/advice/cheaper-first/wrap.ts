@@ -18,15 +18,20 @@ import type { LadderStep, PotRoots } from './step.ts';
 /** What cools the roots by less is not told. [K] */
 const WORTH_TELLING = 1;
 
-/** How hot the roots in each pot get on the heatwave day, and by how many degrees each help cools them, alone. */
-export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<LadderStep> {
+/**
+ * How hot the roots in each pot get on the heatwave day, and by how many degrees each help cools them, alone: of every
+ * pot, also one that stays, and one whose leaves bear the sun.
+ * @returns `null` where no pot's roots get too hot, or only because the air is
+ */
+export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<LadderStep | null> {
+  const pots = plan.features.filter(
+    (feature): feature is Plant => feature.kind === 'plant' && feature.container === true,
+  );
+  if (pots.length === 0) return { ok: true, value: null };
   const scene = buildScene(plan);
   const heat = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heat.ok) return heat;
   const sky = createSkyViewer(scene);
-  const pots = plan.features.filter(
-    (feature): feature is Plant => feature.kind === 'plant' && feature.container === true,
-  );
   const hot = pots
     .flatMap((pot) => {
       const standing = standingPot(plan, sky, heat.value, pot);
@@ -45,13 +50,9 @@ export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<L
     cost: null,
     roots: hot.map(({ told }) => told),
   } as const;
-  if (hot.length === 0)
-    return {
-      ok: true,
-      value: { ...named, effect: 'little to gain', sentence: 'No pot’s roots get too hot on the heatwave day.' },
-    };
   const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, units);
-  const most = Math.max(...hot.flatMap(({ told }) => told.helps.map(({ cooler }) => cooler)));
+  const most = Math.max(0, ...hot.flatMap(({ told }) => told.helps.map(({ cooler }) => cooler)));
+  if (most < WORTH_TELLING) return { ok: true, value: null };
   const sentences = hot.map(({ zone, told }) => rootsSentence(plan, zone, told, pots.length > 1, units));
   return {
     ok: true,

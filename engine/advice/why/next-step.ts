@@ -45,10 +45,15 @@ export function nextStepOf(
   if (load === undefined || feature === undefined || row === undefined)
     return step('look', `Say which plant ${name} is: then its limit is known, and what helps it.`);
   const need = noNeedOf(load.verdict);
+  // Where it stays, its pot does too.
+  const roots = load.pot === null ? '' : rootWords(load.pot.roots, units);
   if (need === 'no shade needed')
-    return step('nothing', `No cloth for ${name}: it needs no shade. Free: water it well before a heatwave.`);
-  if (need === 'too dark') return step('light', `More light for ${name}, not less: morning sun, and no cloth over it.`);
-  return isMovable(feature) ? moveFirst(plan, feature, row, { weather, units }) : step('water', waterFirst(row));
+    return step('nothing', `No cloth for ${name}: it needs no shade. Free: water it well before a heatwave.${roots}`);
+  if (need === 'too dark')
+    return step('light', `More light for ${name}, not less: morning sun, and no cloth over it.${roots}`);
+  return isMovable(feature)
+    ? moveFirst(plan, feature, row, roots, { weather, units })
+    : step('water', `${waterFirst(row)}${roots}`);
 }
 
 function waterFirst(row: PlantRow): string {
@@ -63,6 +68,7 @@ function moveFirst(
   plan: Plan,
   pot: Plant,
   row: PlantRow,
+  rootsHere: string,
   { weather, units }: { readonly weather?: Weather; readonly units: Units },
 ): Outcome<NextStep> {
   const places = placeOf(plan, { plant: pot.id, count: 1, weather, units });
@@ -71,7 +77,10 @@ function moveFirst(
   const [best] = spots;
   const stay = spots.find((spot) => spot.stay);
   if (stay === undefined || best === stay || best.spared <= 0 || best.standing === 'too dark')
-    return { ok: true, value: { do: 'water', cost: 0, sentence: `No place suits it better. ${waterFirst(row)}` } };
+    return {
+      ok: true,
+      value: { do: 'water', cost: 0, sentence: `No place suits it better. ${waterFirst(row)}${rootsHere}` },
+    };
   const { roots } = best.pot;
   const wrap = roots.verdict === 'cooking' ? ` There too its pot must be kept cool.${rootWords(roots, units)}` : '';
   const winter = winterBest?.isWanted === true ? ` In winter it stands best ${winterBest.where}.` : '';

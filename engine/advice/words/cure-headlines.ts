@@ -62,6 +62,8 @@ export function triedHeadline(
 /** What to try first, before any cloth. @param steps the cheapest first */
 export function cheaperHeadline(steps: readonly LadderStep[]): string {
   if (steps.length === 0) return 'Nothing to shade: no plant is harmed. You may stop here.';
+  if (steps.every(({ id }) => id === 'wrap'))
+    return `${steps[0].name}: no leaf is harmed, but roots are. Then you may stop.`;
   const move = worthMoving(steps);
   if (move !== null) {
     const whom = move.serves.length > 1 ? 'them' : 'it';

@@ -70,11 +70,11 @@ export function TryCard() {
 /** The open option's answer, else what to try first. */
 function says(): string | null {
   if (growing(plan.value).length === 0) return 'Nothing to shade yet: no plant is drawn.';
-  if (nothingHarmed()) return cheaperHeadline([]);
+  const steps = cheaper.value.shown?.value.steps;
+  if (nothingHarmed()) return cheaperHeadline(steps ?? []);
   const option = openOption.value;
   const choice = option && compared.value?.choices.find(({ options }) => options[0] === option.id);
   if (choice) return optionHeadline(plan.value, choice);
-  const steps = cheaper.value.shown?.value.steps;
   return option === null && steps ? cheaperHeadline(steps) : null;
 }
 

@@ -61,7 +61,7 @@ describe('cheaper cures', () => {
     expect(moved?.spared).toBeGreaterThan(0);
     expect(moved?.cost).toBe(0);
     expect(moved?.moves).toEqual([{ plant: 'pot', at: best.at }]);
-    expect(moved?.sentence).toContain(`Lemon ${best.where}, `);
+    expect(moved?.sentence).toContain(`The lemon ${best.where}, `);
   });
 
   test('water and clay spare what the leaf’s own balance says', () => {
@@ -106,7 +106,10 @@ describe('cheaper cures', () => {
       features: [{ ...LEMON, plant: 'tough' } as Feature, roof],
       plants: [{ ...plantRowOf(YARD, 'lemon')!, id: 'tough', name: 'Tough', heatLimit: 90 }],
     };
-    expect(stepsOf(hardy)).toEqual([]);
+    // What its leaves bear does not save its roots.
+    expect(stepsOf(hardy).map(({ id }) => id)).toEqual(['wrap']);
+    const [pot, ...rest] = hardy.features;
+    expect(stepsOf({ ...hardy, features: [{ ...pot, container: false } as Feature, ...rest] })).toEqual([]);
   });
 
   test('two pots never go to the same place', () => {
