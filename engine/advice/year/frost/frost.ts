@@ -5,7 +5,8 @@ import { isTooDark } from '../../../load/light/light-class.ts';
 import { normalShare } from '../../../load/light/normal.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Nine, Outcome } from '../../../load/types.ts';
-import { dateIn, datesBetween, monthOfDate, yearOf } from '../../../sun/calendar.ts';
+import { inYearlySpan } from '../../../plan/year-span.ts';
+import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../../sun/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { seasonDates } from '../../../sun/season.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
@@ -54,6 +55,21 @@ export function frostAdvice(plan: Plan): Outcome<FrostAdvice> {
   return { ok: true, value: { ...found, advice: frostWords(plan, found) } };
 }
 
+/** Whether the first frost ends a plant, until it is sown again. */
+function endsWithFrost({ group, frostDamage = -Infinity }: PlantRow): boolean {
+  return group === 'vegetable' && frostDamage >= ANNUAL_DAMAGE;
+}
+
+/** Nights of frost that an annual may be brought through by a cover, before it is over. Our choice. [days] */
+const COVERED_ON = 14;
+
+/** Whether frost has ended a plant by then, and it is not sown anew yet. */
+export function isOver(plan: Plan, row: PlantRow, date: CivilDate): boolean {
+  const { first, last } = plan.climate.frost ?? {};
+  if (!endsWithFrost(row) || first === undefined || last === undefined) return false;
+  return inYearlySpan({ from: daysAfter(nextDay(first, date), COVERED_ON).slice(5), to: last }, date.slice(5));
+}
+
 /** None of a plant whose limit nobody knows. @param begins the month in which the frost time does */
 function frostPlant(
   plan: Plan,
@@ -75,7 +91,7 @@ function frostPlant(
       coverBelow: damage + CLEAR_NIGHT,
       reached: lowest === undefined ? null : lowest <= damage + CLEAR_NIGHT,
       exposure: skyView >= EXPOSED ? 'exposed' : skyView >= SHELTERED ? 'half sheltered' : 'sheltered',
-      annual: row.group === 'vegetable' && damage >= ANNUAL_DAMAGE,
+      annual: endsWithFrost(row),
       nights: nightsBelow(plan, damage, begins),
       light: nine &&
         under && { low: under[0], high: under[1], enough: !isTooDark(row, { ...nine, dailyLight: under[0] }) },

@@ -6,7 +6,7 @@ import { formatTemperature, type Units } from '../../../plan/units.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
-import { CLEAR_NIGHT } from '../frost/frost.ts';
+import { CLEAR_NIGHT, isOver } from '../frost/frost.ts';
 import { type FrostHelp, frostHelp } from '../frost/help.ts';
 import { namesInside } from '../words.ts';
 import type { TomorrowTask } from './types.ts';
@@ -22,7 +22,9 @@ const BELIEVED_SPREADS = 3;
 export function frostTasks(plan: Plan, low: number, date: CivilDate, units: Units): TomorrowTask[] {
   const usual = monthClimate(plan, monthOfDate(date));
   const tender = plantFeatures(plan).filter((feature) => {
-    const damage = rowOf(plan, feature)?.frostDamage;
+    const row = rowOf(plan, feature);
+    if (row === undefined || isOver(plan, row, date)) return false;
+    const { frostDamage: damage } = row;
     return (
       damage !== undefined &&
       low <= damage + CLEAR_NIGHT &&
