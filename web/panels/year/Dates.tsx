@@ -39,6 +39,12 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
           ))}
         </Fold>
       )}
+      {/* Cloth that is not worth hanging has no date. */}
+      {season.cloth
+        .filter(({ up }) => up === null)
+        .map(({ canopy, advice }) => (
+          <Sentences key={canopy} advice={advice} />
+        ))}
       {/* The stage's answer says of the climate that it is rough. */}
       {season.notes
         .filter((note) => note !== ROUGH_DATES)
