@@ -84,11 +84,14 @@ export function sightLinesOf(plan: Plan): SightLines {
   };
 }
 
-/** How tall a thing may stand at a point unseen from all eyes. Without eyes: any height. */
-export function hiddenHeightAt(sight: SightLines, [x, y]: PlanPoint): HiddenHeight {
-  let height = Infinity;
+/**
+ * How tall a thing may stand at a point unseen from all eyes. Without eyes: any height.
+ * @param least, most heights below and above these are not told apart [m]
+ */
+export function hiddenHeightAt(sight: SightLines, [x, y]: PlanPoint, least = -Infinity, most = Infinity): HiddenHeight {
+  let height = most;
   let eye: string | null = null;
-  for (let k = 0; k < sight.eyes.length; k++) {
+  for (let k = 0; k < sight.eyes.length && height >= least; k++) {
     const hidden = hiddenFrom(sight.eyes[k], sight.hidersOf[k], x, y, height);
     if (hidden >= height) continue;
     height = hidden;

@@ -1,3 +1,5 @@
+import type { PlanPoint } from '../../plan/types.ts';
+import { NOTHING } from '../sight/seen.ts';
 import { LEAST_OF_BEST } from './answers.ts';
 import type { LaidOut } from './lay-out.ts';
 import type { Progress } from './progress.ts';
@@ -24,7 +26,7 @@ export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
   );
   if (pairs.harm <= NO_HARM) return contest;
   // Corners alone do not tell whether it is seen but a little.
-  const hiddenHeight = hiding.from.length > 0 && !hiding.little ? hiding.heightAt : null;
+  const hiddenHeight = hiding.from.length > 0 && !hiding.little ? hiddenReader(laidOut) : null;
   const takers = guard && lightTakers(guard);
   searchLattice(
     { plan, targets, shades, pairs, responses, lattice, places, contest, rules, takers, cap, hiddenHeight },
@@ -32,4 +34,11 @@ export function searchYard(laidOut: LaidOut, progress: Progress): Contest {
       progress(done, `${contest.candidates.toLocaleString('en')} places held against what they could spare at best`),
   );
   return contest;
+}
+
+/** How tall a thing may stand unseen at a point, as far as the heights that are tried tell it apart. */
+function hiddenReader({ hiding, lattice }: LaidOut): (at: PlanPoint) => number {
+  const heights = [...lattice.roof.heights, ...lattice.screen.tops];
+  const [least, most] = [Math.min(...heights) - NOTHING, Math.max(...heights)];
+  return (at) => hiding.heightAt(at, least, most);
 }

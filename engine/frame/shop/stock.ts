@@ -94,7 +94,16 @@ export function tubeChoice(plan: Plan, id: string): TubeChoice | null {
 }
 
 /** Every tube that a frame for which none is named may be built of: the one most often used first. */
-export function tubeChoices(plan: Plan): TubeChoice[] {
+export function tubeChoices(plan: Plan): readonly TubeChoice[] {
+  let choices = choicesKnown.get(plan);
+  if (choices === undefined) choicesKnown.set(plan, (choices = choicesOf(plan)));
+  return choices;
+}
+
+/** Whoever prices many frames asks for the same over and over; a plan never changes. */
+const choicesKnown = new WeakMap<Plan, readonly TubeChoice[]>();
+
+function choicesOf(plan: Plan): TubeChoice[] {
   const list = usualTubes(plan);
   const usual = DEFAULT_TUBE[marketOf(plan)];
   const firsts = list.filter((tube, index) => list.findIndex((other) => isSame(tube, other)) === index);

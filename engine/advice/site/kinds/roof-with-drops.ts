@@ -94,11 +94,13 @@ export function searchRoofsWithDrops(at: Turn, level: Level, response: TurnedRes
   const { box, density } = response;
   payoffSums(rays, pairs, level.crossings, box, density, level.plane);
   const base = overheadGain(pairs, box, density);
+  const light = level.light(density);
   const look = new Lookout<DropPlace>(
     contest,
     {
       kind: 'roof with drops',
       clothAt: ({ roof, drops }) => roofOf(turned, roof, density, drops),
+      leavesLight: ({ roof: { i, j, a, b } }, bound) => leavesLight(contest, light, i, j, a, b, bound),
       sparedAt: (place, enough) => sparedByCloth(rays, pairs, response, place.roof, place.curtains, enough),
     },
     at.tell,
@@ -120,7 +122,6 @@ function searchForm(
 ): void {
   const { turned, contest, nearest } = at;
   const { height, plane, blocked } = level;
-  const light = level.light(density);
   const { columns, rows } = turned;
   const width = columns + 1;
   const [low, high] = [frontal.breaks.indexOf(height - depth), frontal.breaks.indexOf(height)];
@@ -140,7 +141,6 @@ function searchForm(
         contest.forbidden += sets.length;
         continue;
       }
-      if (!leavesLight(contest, light, i, j, a, b, most)) continue;
       const lane = nearest.of(i, j, a, b);
       for (const { sides, indices, family: first } of sets) {
         let bound = roof;

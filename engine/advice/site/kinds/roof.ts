@@ -24,17 +24,18 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
   const { height, blocked, plane, crossings } = level;
   const { roof, density } = response;
   payoffSums(rays, pairs, crossings, roof, density, plane);
+  const light = level.light(density);
   const look = new Lookout<RoofPlace>(
     contest,
     {
       kind: 'roof',
       clothAt: (place) => roofOf(turned, place, density),
+      leavesLight: ({ i, j, a, b }, bound) => leavesLight(contest, light, i, j, a, b, bound),
       sparedAt: (place, enough) => sparedByRoof(rays, pairs, response, crossings, level.sky(density), place, enough),
     },
     at.tell,
   );
   const base = overheadGain(pairs, roof, density);
-  const light = level.light(density);
   const { columns, rows } = turned;
   const width = columns + 1;
   const sizes = lattice.roof.sizes.map(({ a, b }) => ({
@@ -59,7 +60,7 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
         if (i + a > columns || j + b > rows) continue;
         const bound = base + sumOver(plane, 0, width, i, j, a, b);
         const family = first + nearest.of(i, j, a, b);
-        if (!contest.mayBeat(family, bound) || !leavesLight(contest, light, i, j, a, b, bound)) continue;
+        if (!contest.mayBeat(family, bound)) continue;
         const place = placeFor(at, i, j, a, b, height, blocked, bound);
         if (place !== 'no') look.add(family, bound, { i, j, a, b, height }, place);
       }

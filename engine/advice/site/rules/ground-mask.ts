@@ -97,8 +97,13 @@ function hiddenReader(
     const { alongRow, alongColumn } = sums;
     const low = j * across + i;
     const high = low + b * across;
-    const isSeen = (index: number, before: number) => alongRow[index] > (before === 0 ? 0 : alongRow[index - 1]);
-    if (isSeen(low, i) || isSeen(low + a, i + a) || isSeen(high, i) || isSeen(high + a, i + a)) return false;
+    if (
+      isSeenAt(alongRow, low, i) ||
+      isSeenAt(alongRow, low + a, i + a) ||
+      isSeenAt(alongRow, high, i) ||
+      isSeenAt(alongRow, high + a, i + a)
+    )
+      return false;
     return (
       !looksBetween ||
       (alongRow[low + a] === alongRow[low] &&
@@ -107,6 +112,11 @@ function hiddenReader(
         alongColumn[high + a] === alongColumn[low + a])
     );
   };
+}
+
+/** @param column of the node at `index` */
+function isSeenAt(alongRow: Int32Array, index: number, column: number): boolean {
+  return alongRow[index] > (column === 0 ? 0 : alongRow[index - 1]);
 }
 
 function hiddenHeights(hiddenHeight: (at: PlanPoint) => number, turned: TurnedLattice): Float64Array {

@@ -15,8 +15,11 @@ export interface Hiding {
   readonly unbound: readonly EyeReach[];
   /** Whether it counts as hidden what they see little of. */
   readonly little: boolean;
-  /** How tall a thing may stand unseen by those at a point. [m] */
-  heightAt(at: PlanPoint): number;
+  /**
+   * How tall a thing may stand unseen by those at a point. [m]
+   * @param least, most heights below and above these are not told apart [m]
+   */
+  heightAt(at: PlanPoint, least?: number, most?: number): number;
   isHidden(cloth: Canopy | Screen): boolean;
   /** Whether each of them sees little of it. */
   isGlimpsed(cloth: Canopy | Screen): boolean;
@@ -39,7 +42,7 @@ export function hidingOf(plan: Plan, hideFrom?: readonly string[], little = fals
     from,
     little,
     unbound: reaches.filter(({ canBeHiddenFrom }) => !canBeHiddenFrom),
-    heightAt: (at) => hiddenHeightAt(sight, at).height,
+    heightAt: (at, least, most) => hiddenHeightAt(sight, at, least, most).height,
     isHidden: (cloth) => from.length === 0 || isUnseen(cloth) || (little && isGlimpsed(cloth)),
     isGlimpsed,
     seenFrom: (cloth) => seenOver(sight, bound, [cloth]),

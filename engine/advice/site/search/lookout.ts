@@ -12,6 +12,8 @@ const LOOKS_A_WORD = 50;
 export interface Sort<Where> {
   readonly kind: ClothKind;
   clothAt(where: Where): Canopy | Screen;
+  /** Whether the plants may keep their light, or it would be the best if they need not; absent: it is not asked. */
+  leavesLight?(where: Where, bound: number): boolean;
   /** On the search's points; of what spares no more than `enough` some value of at most that. [K·h/day] */
   sparedAt(where: Where, enough: number): number;
 }
@@ -54,6 +56,7 @@ export class Lookout<Where> {
         contest.forbidden++;
         continue;
       }
+      if (sort.leavesLight?.(where, bound) === false) continue;
       contest.enter(family, sort.kind, sort.clothAt(where), place, bound, (enough) => sort.sparedAt(where, enough));
       if (++this.looks % LOOKS_A_WORD === 0) this.tell();
     }

@@ -108,14 +108,11 @@ export function turnedResponse(
     fill(terms, answers, p, VV, v * v, suits);
   }
   const most = mostHidden(density);
-  const gains = (...steps: readonly (readonly [number, number])[]) => gainsOf(pairs, terms, most, steps);
-  const screens = { u: gains([U, NONE]), v: gains([V, NONE]) };
+  const screenOf = (crossing: number) => gainsOf(pairs, terms, most, [[crossing, NONE]]);
+  const screens = { u: screenOf(U), v: screenOf(V) };
   if (!drops) return { density, suits, terms, roof, bare, screens, box: roof, drops: screens };
-  const all = gains(...[ROOF, U, V, ROOF_U, ROOF_V, UV, UU, VV].map((crossing) => [crossing, NONE] as const));
-  const onTop = (...steps: readonly (readonly [number, number])[]) => ({
-    once: gains(...steps).once,
-    bySky: all.bySky,
-  });
+  const bySky = gainsBySky(pairs, terms, most, [NONE, ROOF, U, V, ROOF_U, ROOF_V, UV, UU, VV]);
+  const onTop = (...steps: readonly Step[]): Gains => ({ once: gainsOnce(pairs, terms, steps), bySky });
   return {
     density,
     suits,
@@ -123,7 +120,7 @@ export function turnedResponse(
     roof,
     bare,
     screens,
-    box: { once: roof.once, bySky: all.bySky },
+    box: { once: roof.once, bySky },
     drops: {
       u: onTop([U, NONE], [ROOF_U, ROOF], [UV, V], [UU, U]),
       v: onTop([V, NONE], [ROOF_V, ROOF], [UV, U], [VV, V]),
@@ -198,35 +195,53 @@ function fill(
     terms[at] = a * nodes[from] + b * nodes[from + TERMS] + c * nodes[from + 2 * TERMS] + d * nodes[from + 3 * TERMS];
 }
 
-/**
- * @param most Largest share of the sky that the cloth can hide; along it each excess is a parabola, steepest at an end.
- * @param steps From which crossing to which its shade may bring a pair: the most that one of them spares counts.
- */
-function gainsOf(
-  pairs: HarmPairs,
-  terms: Float64Array,
-  most: number,
-  steps: readonly (readonly [to: number, from: number])[],
-): Gains {
+/** From which crossing to which its shade may bring a pair. */
+type Step = readonly [to: number, from: number];
+
+/** @param most Largest share of the sky that the cloth can hide. */
+function gainsOf(pairs: HarmPairs, terms: Float64Array, most: number, steps: readonly Step[]): Gains {
+  return {
+    once: gainsOnce(pairs, terms, steps),
+    bySky: gainsBySky(pairs, terms, most, [...new Set(steps.flat())]),
+  };
+}
+
+/** Of the steps the most that one of them spares counts. */
+function gainsOnce(pairs: HarmPairs, terms: Float64Array, steps: readonly Step[]): Float64Array {
   const once = new Float64Array(pairs.count);
+  for (const [to, from] of steps) {
+    for (let p = 0; p < pairs.count; p++) {
+      const gain = isFruit(pairs, p)
+        ? fruitGain(pairs, p, beamKept(terms, p, from) - beamKept(terms, p, to))
+        : harmOfPair(pairs, terms, p, from, 0) - harmOfPair(pairs, terms, p, to, 0);
+      if (gain > once[p]) once[p] = gain;
+    }
+  }
+  return once;
+}
+
+/** Of a fruit's pair. */
+function beamKept(terms: Float64Array, p: number, crossing: number): number {
+  return terms[p * TERMS_A_PAIR + crossing * TERMS];
+}
+
+/** Along the hidden share of the sky each excess is a parabola, steepest at an end. */
+function gainsBySky(pairs: HarmPairs, terms: Float64Array, most: number, crossings: readonly number[]): Float64Array {
   const bySky = new Float64Array(pairs.views.length);
-  const crossings = [...new Set(steps.flat())];
-  const keptOf = (p: number, crossing: number) => terms[p * TERMS_A_PAIR + crossing * TERMS];
   for (let p = 0; p < pairs.count; p++) {
     if (isFruit(pairs, p)) {
-      for (const [to, from] of steps) once[p] = Math.max(once[p], fruitGain(pairs, p, keptOf(p, from) - keptOf(p, to)));
       bySky[pairs.view[p]] += pairs.excess[p] > 0 ? pairs.weight[p] * pairs.fruit.perSky[p] : 0;
       continue;
     }
-    for (const [to, from] of steps)
-      once[p] = Math.max(once[p], harmOfPair(pairs, terms, p, from, 0) - harmOfPair(pairs, terms, p, to, 0));
     let steepest = 0;
-    for (const crossing of crossings) {
-      if (harmOfPair(pairs, terms, p, crossing, 0) === 0 && harmOfPair(pairs, terms, p, crossing, most) === 0) continue;
-      const at = p * TERMS_A_PAIR + crossing * TERMS;
-      steepest = Math.max(steepest, -terms[at + 1], -terms[at + 1] - 2 * most * terms[at + 2]);
+    for (let c = 0; c < crossings.length; c++) {
+      const at = p * TERMS_A_PAIR + crossings[c] * TERMS;
+      const slope = Math.max(-terms[at + 1], -terms[at + 1] - 2 * most * terms[at + 2]);
+      if (slope <= steepest) continue;
+      // What is harmed at neither end is spared nothing.
+      if (terms[at] > 0 || terms[at] + most * (terms[at + 1] + most * terms[at + 2]) > 0) steepest = slope;
     }
     bySky[pairs.view[p]] += pairs.weight[p] * steepest;
   }
-  return { once, bySky };
+  return bySky;
 }
