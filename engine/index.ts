@@ -306,7 +306,7 @@ export { seasonYearOf } from './advice/year/span.ts';
 export { ROUGH_DATES, seasonOf } from './advice/year/season/season.ts';
 export { sentenceCase } from './advice/year/words.ts';
 export { reviewHeadline, seasonHeadline } from './advice/words/year-headlines.ts';
-export { yearEntries } from './advice/review/year-entries.ts';
+export { yearEntries } from './advice/year/season/entries.ts';
 export type { Forecast, Tomorrow, TomorrowTask } from './advice/year/tomorrow/types.ts';
 export { tomorrowOf } from './advice/year/tomorrow/tomorrow.ts';
 export { dueWords } from './advice/year/tomorrow/words.ts';

@@ -4,7 +4,7 @@
  */
 import { dateWords } from '../../advice/year/words.ts';
 import type { Advice } from '../../advice/year/advice.ts';
-import { yearEntries } from '../../advice/review/year-entries.ts';
+import { yearEntries } from '../../advice/year/season/entries.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';

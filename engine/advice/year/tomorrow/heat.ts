@@ -148,7 +148,7 @@ function shadeWords(plan: Plan, stands: TomorrowPlant, units: Units): string {
   const until = `leave it so until ${clockOr(when?.to, 'evening', units)}`;
   const what = `${how}; ${until}. From ${clockOr(when?.from, 'noon', units)}`;
   const why = bearsTheLimit(plan, plant)
-    ? `the skin of its fruit reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
+    ? `the skin of any fruit on it reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
     : verdict === 'at risk'
       ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; water alone is a close call`
       : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;

@@ -52,7 +52,7 @@ test('a typed high gives the day’s list by hour, the evening before first; wha
   expect(clocks.length).toBeGreaterThan(3);
   expect(clocks).toEqual(clocks.toSorted((a, b) => a - b));
   // Blueberries are judged by their fruit, which water does not cool.
-  expect(out.replaceAll(/\s+/g, ' ')).toContain('the skin of its fruit reaches');
+  expect(out.replaceAll(/\s+/g, ' ')).toContain('the skin of any fruit on it reaches');
   for (const [line, told] of [
     ['--high hot --day 2026-07-20', '"hot" is no temperature'],
     ['--high 42', 'Say which day'],

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { yearEntries } from '../../../../../engine/advice/year/season/entries.ts';
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
 import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/span.ts';
 import { seasonHeadline } from '../../../../../engine/advice/words/year-headlines.ts';
@@ -213,6 +214,23 @@ describe('the year of both demos', () => {
     expect(years.courtyard.events.some(({ title }) => /^Cloth up.*: the screen west of the lemon$/.test(title))).toBe(
       true,
     );
+  });
+
+  test('each plant’s coats of clay are one entry of their own days, with the label and the mask beside it', () => {
+    const bare = seasonIn({ ...demoPlan('lane'), clay: true });
+    const { clay } = bare;
+    expect(new Set(clay.plants.map(({ coats }) => coats[0])).size).toBeGreaterThan(1);
+    const entries = yearEntries(bare).filter(({ kind }) => kind === 'clay');
+    expect(entries.flatMap(({ features }) => features).toSorted()).toEqual(
+      clay.plants.map(({ plant }) => plant).toSorted(),
+    );
+    for (const { from, to, features, title, advice } of entries) {
+      const sprayed = clay.plants.filter(({ plant }) => features.includes(plant));
+      for (const { coats } of sprayed) expect([from, to]).toEqual([...coats]);
+      expect(title).toMatch(/^Clay: the .*\. Two coats a few days apart$/);
+      expect(advice.map(({ text }) => text).join(' ')).toContain('Read the label first');
+    }
+    expect(yearEntries(years.courtyard)).toEqual(years.courtyard.events);
   });
 
   test('whoever is told to spray, to handle cloth, to work in heat and to cover sees the cautions for it', () => {
