@@ -1,6 +1,7 @@
 /** The year's advice as dated work, each with a name that stays the same. */
 import { dayWords } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { unitsOf } from '../../../plan/units.ts';
 import { daysAfter } from '../../../sun/calendar.ts';
 import type { ClayAdvice } from '../clay/types.ts';
 import type { FrostAdvice } from '../frost/types.ts';
@@ -9,6 +10,7 @@ import { uncoverAdvice } from '../cloth/words.ts';
 import type { ClothSeason } from '../cloth/types.ts';
 import type { Stretch } from '../hot-days.ts';
 import type { Advice } from '../advice.ts';
+import { coolWords, type PotsToCool, rootsReachWords } from '../pots.ts';
 import type { Newcomer, SeasonEvent } from './types.ts';
 import { listWords } from '../../../plan/list-words.ts';
 import { fewNames, namesInside, sentenceCase } from '../words.ts';
@@ -30,6 +32,7 @@ export interface SeasonParts {
   readonly newcomers: readonly Newcomer[];
   /** When hot days count; `null`: they never do. */
   readonly heat: HeatTime | null;
+  readonly pots: readonly PotsToCool[];
 }
 
 /** In the order of their first days. */
@@ -38,6 +41,7 @@ export function eventsOf(plan: Plan, parts: SeasonParts): SeasonEvent[] {
   const events = [
     ...parts.newcomers.flatMap((newcomer) => hardening(plan, newcomer, year)),
     ...heatEvents(plan, parts.heat, year),
+    ...potEvents(plan, parts, year),
     ...parts.cloth.flatMap((cloth) => clothEvents(plan, cloth, year)),
     ...clayEvents(plan, parts.clay, year),
     ...frostEvents(plan, parts.frost, year),
@@ -109,6 +113,23 @@ function heatEvents(plan: Plan, heat: HeatTime | null, year: number): SeasonEven
       ],
     },
   ];
+}
+
+/** Days before the first hot one. Our choice. */
+const POTS_BEFORE = 7;
+
+function potEvents(plan: Plan, { heat, pots }: SeasonParts, year: number): SeasonEvent[] {
+  if (heat === null) return [];
+  const date = earlier(heat.first, POTS_BEFORE);
+  return pots.map((alike) => ({
+    id: `pots-${alike.help}-${year}`,
+    kind: 'pots',
+    from: date,
+    to: date,
+    title: coolWords(plan, alike),
+    advice: [{ basis: 'our estimate', text: `On the heatwave day: ${rootsReachWords(alike, unitsOf(plan))}` }],
+    features: alike.plants,
+  }));
 }
 
 function clothEvents(plan: Plan, cloth: ClothSeason, year: number): SeasonEvent[] {

@@ -27,6 +27,7 @@ import {
   wantsShade,
 } from '../hot-days.ts';
 import type { HotDates, HotDays } from '../hot-days.ts';
+import { potsToCool } from '../pots.ts';
 import { waterOf } from '../water/water.ts';
 import { withoutCloth } from '../../../plan/without-cloth.ts';
 
@@ -62,6 +63,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
     frost: frost.value,
     newcomers: newcomersOf(plan, dates.value.first, dates.value.last, loads.value),
     heat: heatTime(plan, bare.value, dates.value),
+    pots: potsToCool(loads.value.map(({ id, pot }) => ({ plant: id, roots: pot?.roots ?? null }))),
   };
   const events = eventsOf(plan, parts);
   const rough = isRough(plan, weather);

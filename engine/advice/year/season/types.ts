@@ -11,7 +11,7 @@ import type { PlantWater } from '../water/water.ts';
 export interface SeasonEvent {
   /** Unique in the plan and the same whenever the same work is meant: the calendar's UID is made of it. */
   readonly id: string;
-  readonly kind: 'heat' | 'cloth-up' | 'cloth-down' | 'harden' | 'clay' | 'water' | 'frost' | 'winter-cover' | 'check';
+  readonly kind: 'heat' | 'pots' | 'cloth-up' | 'cloth-down' | 'harden' | 'clay' | 'frost' | 'winter-cover';
   /** First and last day, both included. */
   readonly from: CivilDate;
   readonly to: CivilDate;

@@ -3,7 +3,7 @@ import { yearEntries } from '../../../../../engine/advice/year/season/entries.ts
 import { seasonOf } from '../../../../../engine/advice/year/season/season.ts';
 import { seasonYearOf, stretchAbove, withWidenedSeason } from '../../../../../engine/advice/year/span.ts';
 import { seasonHeadline } from '../../../../../engine/advice/words/year-headlines.ts';
-import { loadOf } from '../../../../../engine/load/load-of.ts';
+import { loadOf, plantLoadsOf } from '../../../../../engine/load/load-of.ts';
 import { CATALOGUE } from '../../../../../engine/plan/catalogue.ts';
 import { dayWords } from '../../../../../engine/plan/dates.ts';
 import { demoPlan } from '../../../../../engine/plan/demos/index.ts';
@@ -239,6 +239,28 @@ describe('the year of both demos', () => {
     expect(ids).not.toContain('spray');
     expect(years.lane.cautions.map(({ id }) => id)).toContain('spray');
     for (const id of ['heat', 'cloth-off', 'ladder', 'winter-cover']) expect(ids).toContain(id);
+  });
+
+  test('pots whose roots would die are wrapped before the heat, and as load says; others are left alone', () => {
+    const found: string[] = [];
+    for (const [name, option] of [
+      ['courtyard', 'B'],
+      ['lane', 'C'],
+    ] as const) {
+      const { events } = years[name];
+      const loads = plantLoadsOf(tried(name, option), { period: { kind: 'heatwave' } });
+      const dying = loads.ok ? loads.value.filter(({ pot }) => pot?.roots.verdict === 'cooking') : [];
+      found.push(...dying.map(({ id }) => id));
+      const wraps = events.filter(({ kind }) => kind === 'pots');
+      expect(wraps.flatMap(({ features }) => features).toSorted()).toEqual(dying.map(({ id }) => id).toSorted());
+      const heat = events.find(({ kind }) => kind === 'heat')!;
+      for (const { from, title, advice } of wraps) {
+        expect(from < heat.from).toBe(true);
+        expect(title).toMatch(/^Wrap the pot in white: /);
+        expect(advice[0].text).toContain(`${Math.round(Math.max(...dying.map(({ pot }) => pot!.roots.warmest)))} °C`);
+      }
+    }
+    expect(found).toContain('blueberry');
   });
 
   test('a pot bought this spring is hardened off from that day, before the summer begins', () => {
