@@ -87,15 +87,20 @@ export interface Met {
 /** The faces of a yard, to be met by rays. */
 export class Faces {
   readonly none: boolean;
-  /** How many patches they are cut into. */
-  readonly count: number;
   private readonly sides: readonly Side[];
   private readonly levels: readonly Level[];
   /** How many of them are coarse; the fine ones follow. */
   private readonly coarseCount: number;
   /** Nearer faces are met by their fine patches. [m] */
   private readonly near: number;
-  private readonly known: (FacePatch | undefined)[] = [];
+  /** The patches that were met, and the number of each by its place among all. */
+  private readonly patches: FacePatch[] = [];
+  private readonly numbers = new Map<number, number>();
+
+  /** How many patches were met so far. */
+  get metCount(): number {
+    return this.patches.length;
+  }
 
   get sideCount(): number {
     return this.sides.length;
@@ -129,13 +134,13 @@ export class Faces {
     const fine = cutAll(size / FINER);
     this.sides = sides.map((side, n) => ({ ...side, coarse: coarse.sides[n], fine: fine.sides[n] }));
     this.levels = levels.map((level, n) => ({ ...level, coarse: coarse.levels[n], fine: fine.levels[n] }));
-    this.count = first;
     this.none = this.sides.length === 0;
   }
 
   /**
    * Finds for every ray of a fan the patch of the first face that it meets before the ground: `met.patch`, −1 where
-   * there is none, and how far off, `met.reach`; first the rays upwards, then the same downwards.
+   * there is none, and how far off, `met.reach`; first the rays upwards, then the same downwards. Patches are numbered
+   * as they are met: of all that a yard's walls have few are ever looked at.
    */
   meet(x: number, y: number, z: number, fan: RayFan, met: Met): void {
     const { count, directions } = fan;
@@ -153,7 +158,7 @@ export class Faces {
       const px = x + reach[r] * directions[k];
       const py = y + reach[r] * directions[k + 1];
       const pz = z + (r < count ? reach[r] : -reach[r]) * directions[k + 2];
-      patch[r] = this.patchAt(patch[r], px, py, pz, r < count, reach[r] < this.near ? 'fine' : 'coarse');
+      patch[r] = this.numberOf(this.patchAt(patch[r], px, py, pz, r < count, reach[r] < this.near ? 'fine' : 'coarse'));
     }
   }
 
@@ -165,8 +170,18 @@ export class Faces {
     return patchOnLevel(level, level[cut], x, y, fromBelow);
   }
 
-  patch(index: number): FacePatch {
-    return (this.known[index] ??= this.made(index));
+  /** A patch that was met. */
+  patch(number: number): FacePatch {
+    return this.patches[number];
+  }
+
+  private numberOf(index: number): number {
+    let number = this.numbers.get(index);
+    if (number === undefined) {
+      number = this.patches.push(this.made(index)) - 1;
+      this.numbers.set(index, number);
+    }
+    return number;
   }
 
   private made(index: number): FacePatch {

@@ -3,6 +3,7 @@ import { doubtOf } from '../../engine/advice/doubt/doubt.ts';
 import { doubtInputs } from '../../engine/advice/doubt/inputs.ts';
 import { createRayYard } from '../../engine/advice/doubt/rays.ts';
 import { placeOf } from '../../engine/advice/place/place.ts';
+import { plantLoadsOf } from '../../engine/load/load-of.ts';
 import type { Outcome } from '../../engine/load/types.ts';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import type { Feature, How, Plan } from '../../engine/plan/types.ts';
@@ -51,6 +52,15 @@ export function casesOf(): BenchCase[] {
       ratios: [{ of: 'only what a shift touches', to: 'every shift a yard of its own' }],
     },
     {
+      name: 'verdicts of thirty plants',
+      note: 'their season and the heatwave day, each all round; wanted: under 1 s',
+      variants: [
+        { name: 'among white walls', run: () => valueOf(plantLoadsOf(whitewashed(plan))).length },
+        { name: 'the walls taken away', run: () => valueOf(plantLoadsOf(withoutWalls(plan))).length },
+      ],
+      ratios: [{ of: 'among white walls', to: 'the walls taken away' }],
+    },
+    {
       name: 'comparing the options of a demo',
       note: 'wanted: under 3 s',
       variants: [
@@ -94,6 +104,20 @@ function guessedYard(): Plan {
   const casters = YARD.features.map((feature): Feature => ({ ...feature, how: guessesOf(feature) }));
   const plants = Array.from({ length: 30 }, (_, n): Feature => (n % 5 === 4 ? bed(n) : pot(n)));
   return { ...YARD, site: { ...YARD.site, how: { upBearing: { by: 'compass' } } }, features: [...casters, ...plants] };
+}
+
+function isWall({ kind }: Feature): boolean {
+  return kind === 'wall' || kind === 'building';
+}
+
+function whitewashed(plan: Plan): Plan {
+  const white = (feature: Feature): Feature =>
+    isWall(feature) ? ({ ...feature, colour: 'white' } as Feature) : feature;
+  return { ...plan, features: plan.features.map(white) };
+}
+
+function withoutWalls(plan: Plan): Plan {
+  return { ...plan, features: plan.features.filter((feature) => !isWall(feature)) };
 }
 
 function guessesOf(feature: Feature): How {

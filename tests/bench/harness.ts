@@ -47,7 +47,10 @@ export interface BenchResult {
 
 const ROUNDS = 5;
 
-/** Times cases: one warm-up, then five rounds in which every variant runs once; medians over the rounds. */
+/**
+ * Times cases by the processor's own time, so that what else runs on the machine counts little: one warm-up, then five
+ * rounds in which every variant runs once; medians over the rounds.
+ */
 export function measure(cases: readonly BenchCase[], onCase: (name: string) => void = () => {}): BenchResult {
   const timings: Timing[] = [];
   const ratios: Ratio[] = [];
@@ -58,9 +61,10 @@ export function measure(cases: readonly BenchCase[], onCase: (name: string) => v
     const rounds = Array.from({ length: ROUNDS }, () =>
       each.variants.map(({ run, scale = 1, took }) => {
         globalThis.gc?.();
-        const start = performance.now();
+        const start = process.cpuUsage();
         sink += run();
-        return scale * (took ? took() : performance.now() - start);
+        const { user, system } = process.cpuUsage(start);
+        return scale * (took ? took() : (user + system) / 1000);
       }),
     );
     each.variants.forEach((variant, v) => {

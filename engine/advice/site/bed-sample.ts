@@ -1,4 +1,5 @@
-import { cellCenter } from '../../load/light/grid-of.ts';
+import { firstsOfBlocks } from '../../load/leaf/surroundings-at.ts';
+import { cellCenter, cellPoint } from '../../load/light/grid-of.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plan } from '../../plan/types.ts';
@@ -6,6 +7,8 @@ import type { Bed, Plan } from '../../plan/types.ts';
 /** A place of a bed, and the share of the bed that it stands for. */
 export interface BedSample {
   readonly at: SpacePoint;
+  /** Where what walls throw on it is looked at, as of the cell in its middle: the same point for neighbours. */
+  readonly wallsAt: SpacePoint;
   readonly part: number;
 }
 
@@ -15,7 +18,7 @@ const BED_POINTS = 24;
 /** A bed by at most about so many of its cells, each for the block of cells around it. */
 export function bedSample(plan: Plan, bed: Bed, most = BED_POINTS): BedSample[] {
   const places = bedPlaces(plan, bed);
-  if ('point' in places) return [{ at: places.point, part: 1 }];
+  if ('point' in places) return [{ at: places.point, wallsAt: places.point, part: 1 }];
   const { grid, indices } = places;
   const edge = Math.max(1, Math.ceil(Math.sqrt(indices.length / most)));
   const blocks = new Map<string, number[]>();
@@ -26,9 +29,15 @@ export function bedSample(plan: Plan, bed: Bed, most = BED_POINTS): BedSample[] 
     if (block) block.push(index);
     else blocks.set(key, [index]);
   }
+  const firsts = firstsOfBlocks(grid, indices);
+  const firstOf = new Map(indices.map((index, n) => [index, firsts[n]]));
+  const wallsFrom = new Map(firsts.map((first) => [first, cellPoint(grid, first)]));
   return [...blocks.values()].map((block): BedSample => {
     const centers = block.map((index) => cellCenter(grid, index));
     const mean = (axis: 0 | 1) => centers.reduce((sum, center) => sum + center[axis], 0) / centers.length;
-    return { at: [mean(0), mean(1), grid.height], part: block.length / indices.length };
+    const at: SpacePoint = [mean(0), mean(1), grid.height];
+    const first = firstOf.get(block[block.length >> 1]);
+    const wallsAt = (first === undefined ? undefined : wallsFrom.get(first)) ?? at;
+    return { at, wallsAt, part: block.length / indices.length };
   });
 }

@@ -60,12 +60,10 @@ export interface GridCrown {
   readonly top: number;
 }
 
-export interface GridStand {
+export interface GridStand extends Box {
   readonly stand: Stand;
   /** Convex hull of its outline, 2 numbers a corner, counter-clockwise. */
   readonly hull: Float64Array;
-  readonly minV: number;
-  readonly maxV: number;
   /** Height above the plane. [m] */
   readonly top: number;
 }
@@ -181,15 +179,8 @@ function gridCrown(crown: Crown, grid: GridSpec): GridCrown {
 }
 
 function gridStand(stand: Stand, grid: GridSpec): GridStand {
-  const corners = hullOf(stand.ring).map(([x, y]) => [cellU(grid, x), cellV(grid, y)]);
-  const vs = corners.map(([, v]) => v);
-  return {
-    stand,
-    hull: Float64Array.from(corners.flat()),
-    minV: Math.min(...vs),
-    maxV: Math.max(...vs),
-    top: stand.height - grid.height,
-  };
+  const hull = Float64Array.from(hullOf(stand.ring).flatMap(([x, y]) => [cellU(grid, x), cellV(grid, y)]));
+  return { stand, hull, ...boxOf(hull), top: stand.height - grid.height };
 }
 
 function cellU(grid: GridSpec, x: number): number {

@@ -67,7 +67,7 @@ export class PointRays {
     const [x, y] = this.point;
     const above = this.above(sheets);
     if (above.length === 0) return 0;
-    const { from, to } = bearingsOf(above, x, y);
+    const { from, to } = bearingsOfSheets(above, x, y);
     const between = (low: number, high: number) =>
       this.upTo[this.firstFrom(high + 2 * EDGE)] - this.upTo[this.firstFrom(low - EDGE)];
     const first = between(from, Math.min(to, Math.PI));
@@ -80,7 +80,7 @@ export class PointRays {
     const above = this.above(sheets);
     if (above.length === 0) return 0;
     const frames = above.map((sheet) => new ClothFrame(sheet, x, y, z));
-    const { from, to } = bearingsOf(above, x, y);
+    const { from, to } = bearingsOfSheets(above, x, y);
     const taken = this.takenFrom(frames, from, Math.min(to, Math.PI));
     return to > Math.PI ? taken + this.takenFrom(frames, -Math.PI, to - 2 * Math.PI) : taken;
   }
@@ -117,7 +117,7 @@ export class PointRays {
  * Bearings between which the sheets are seen from a point, counter-clockwise, `from` within ±π; all round where no half
  * of the sky is free of them. [rad]
  */
-function bearingsOf(sheets: readonly ClothSheet[], x: number, y: number): { from: number; to: number } {
+export function bearingsOfSheets(sheets: readonly ClothSheet[], x: number, y: number): { from: number; to: number } {
   const firstX = sheets[0].corner[0] - x;
   const firstY = sheets[0].corner[1] - y;
   let right = 0;

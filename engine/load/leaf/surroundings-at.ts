@@ -6,7 +6,7 @@ import type { SkyViewer } from '../light/sky-viewer.ts';
 import { groundRise } from './ground.ts';
 import { cellPoint } from '../light/grid-of.ts';
 import type { HeatDay } from './heat-day.ts';
-import type { Surroundings, WallGlow } from './surroundings.ts';
+import type { Surroundings } from './surroundings.ts';
 
 /** Width of the blocks of cells that share their walls. [m] */
 const BLOCK = 0.5;
@@ -29,10 +29,7 @@ export function surroundingsOn(
   return heats.map((_, d) => ({ sky: views[d], groundRise: rise, walls: glows[d] }));
 }
 
-/**
- * Of some cells of a grid: [heat day][cell]. What walls throw changes little from one cell to the next: cells of one
- * block share what its first one sees.
- */
+/** Of some cells of a grid: [heat day][cell]. */
 export function surroundingsOfCells(
   sky: SkyViewer,
   heats: readonly HeatDay[],
@@ -42,19 +39,31 @@ export function surroundingsOfCells(
   const { scene, walls } = sky;
   const rises = cells.map((cell) => groundRise(scene, cellPoint(grid, cell)));
   const views = onceAState(heats, ({ day }) => skyViewGrid(scene, grid, day.monthDay));
-  const blocks = Math.max(1, Math.round(BLOCK / grid.cell));
-  const blockOf = (cell: number) =>
-    `${Math.floor((cell % grid.columns) / blocks)} ${Math.floor(cell / grid.columns / blocks)}`;
-  const ofBlock = new Map<string, (WallGlow | null)[]>();
-  const glows = cells.map((cell) => {
-    const block = blockOf(cell);
-    let glow = ofBlock.get(block);
-    if (!glow) ofBlock.set(block, (glow = walls.on(heats, cellPoint(grid, cell))));
-    return glow;
-  });
+  const firsts = firstsOfBlocks(grid, cells);
+  const ofBlock = new Map([...new Set(firsts)].map((first) => [first, walls.on(heats, cellPoint(grid, first))]));
   return heats.map((_, d) =>
-    cells.map((cell, n) => ({ sky: views[d][cell], groundRise: rises[n], walls: glows[n][d] })),
+    cells.map((cell, n) => ({
+      sky: views[d][cell],
+      groundRise: rises[n],
+      walls: ofBlock.get(firsts[n])?.[d] ?? null,
+    })),
   );
+}
+
+/**
+ * Of each of some cells, the one that its walls are looked at from: what they throw changes little from one cell to the
+ * next, and cells of one block share what its first one sees.
+ */
+export function firstsOfBlocks(grid: GridSpec, cells: readonly number[]): number[] {
+  const blocks = Math.max(1, Math.round(BLOCK / grid.cell));
+  const across = Math.ceil(grid.columns / blocks);
+  const firstOf = new Map<number, number>();
+  return cells.map((cell) => {
+    const block = Math.floor(cell / grid.columns / blocks) * across + Math.floor((cell % grid.columns) / blocks);
+    const first = firstOf.get(block) ?? cell;
+    firstOf.set(block, first);
+    return first;
+  });
 }
 
 /** Days in one yearly state share what is found for it. */

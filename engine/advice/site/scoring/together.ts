@@ -2,7 +2,7 @@ import { directionsOf } from '../../../cast/passes.ts';
 import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { skyPasses } from '../../../cast/sky.ts';
-import { type Surroundings, underSky } from '../../../load/leaf/surroundings.ts';
+import { underSky } from '../../../load/leaf/surroundings.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
@@ -10,15 +10,8 @@ import type { HarmPairs } from '../search/harm-pairs.ts';
 import type { LeafTables } from './leaf-tables.ts';
 import type { Targets } from '../search/targets.ts';
 
-/**
- * What any cloth spares together, on the search's points: by plant. [K·h/day]
- * @param arounds what stands round each point and throws light on it while the cloth hangs, its sky apart: by point and
- *   heat day; as in the yard as it is where nothing is said
- */
-export type TogetherScore = (
-  cloth: readonly (Canopy | Screen)[],
-  arounds?: readonly (readonly Surroundings[])[],
-) => Float64Array;
+/** What any cloth spares together, on the search's points, walls shining as they do today: by plant. [K·h/day] */
+export type TogetherScore = (cloth: readonly (Canopy | Screen)[]) => Float64Array;
 
 /** Lays the harmful pairs out for cloth of every kind and number, hung at once. */
 export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTables): TogetherScore {
@@ -27,7 +20,7 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
   const dimmed = heats.map(({ samples }) => new Float64Array(samples.count));
   const raysOf = skyRaysOf(targets);
   const skies = pairs.views.map(({ point, sky }) => raysOf(points[point].at, sky));
-  return (cloth, arounds) => {
+  return (cloth) => {
     const sheets = cloth.flatMap(clothSheets);
     const spared = new Float64Array(plants.length);
     for (const [v, view] of pairs.views.entries()) {
@@ -37,8 +30,7 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
       const { limit } = plants[plant];
       const frames = sheets.map((sheet) => new ClothFrame(sheet, ...at));
       const taken = skies[v].takenBy(sheets);
-      const now = arounds?.[view.point] ?? around;
-      const under = now.map((open) => underSky(open, view.skyView - taken));
+      const under = around.map((open) => underSky(open, view.skyView - taken));
       for (let p = from; p < end; p++) {
         let transmittance = 1;
         for (let s = 0; s < frames.length; s++)
@@ -52,7 +44,7 @@ export function togetherScore(targets: Targets, pairs: HarmPairs, leaves: LeafTa
           spared[plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
           continue;
         }
-        if (transmittance === 1 && taken === 0 && now[heat] === around[heat]) continue;
+        if (transmittance === 1 && taken === 0) continue;
         const excess = leaf.at(sample, transmittance * shares[heat][sample], under[heat]) - limit;
         spared[plant] += pairs.weight[p] * (Math.max(0, pairs.excess[p]) - Math.max(0, excess));
       }

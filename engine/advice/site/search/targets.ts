@@ -33,6 +33,8 @@ interface TargetPoint {
   /** Index into `plants`. */
   readonly plant: number;
   readonly at: SpacePoint;
+  /** Where what walls throw on it is looked at: the same point for places of a bed that share it. */
+  readonly wallsAt: SpacePoint;
   /** The plant's own crown, in the way of this point alone. */
   readonly own?: OwnCrown;
   /** Share of its plant. */
@@ -101,12 +103,13 @@ export function targetsOf(
   for (const [plant, { feature, worth }] of plants.entries()) {
     progress?.(plant / plants.length, 'the sun on the plants');
     if (!isCounted(feature)) continue;
-    for (const { at, own, part } of placesOf(plan, feature, bedPoints)) {
+    for (const { at, wallsAt, own, part } of placesOf(plan, feature, bedPoints)) {
       const sky = heats.value.map(({ state }) => skyOf(at, state, own));
-      const glows = walls.on(heats.value, at, own);
+      const glows = walls.on(heats.value, wallsAt, own);
       points.push({
         plant,
         at,
+        wallsAt,
         own,
         part,
         weight: (worth * part) / heats.value.length,
@@ -126,17 +129,12 @@ export function targetsOf(
   };
 }
 
-interface Place {
-  readonly at: SpacePoint;
-  readonly own?: OwnCrown;
-  /** Share of its plant. */
-  readonly part: number;
-}
+type Place = Pick<TargetPoint, 'at' | 'wallsAt' | 'own' | 'part'>;
 
 function placesOf(plan: Plan, feature: PlantFeature, bedPoints?: number): Place[] {
   if (feature.kind !== 'bed') {
     const { points, own } = plantPoints(plan, feature);
-    return points.map(({ point }) => ({ at: point, own, part: 1 / points.length }));
+    return points.map(({ point }) => ({ at: point, wallsAt: point, own, part: 1 / points.length }));
   }
   return bedSample(plan, feature, bedPoints);
 }

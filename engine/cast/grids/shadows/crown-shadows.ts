@@ -92,7 +92,7 @@ export class CrownShadows {
       const spread = shadow.whole ? this.layEllipse(shadow, reachU, reachV) : layStadium(shadow, reachU, reachV);
       const low = Math.min(shadow.v, shadow.v + shadow.runV) - spread;
       const high = Math.max(shadow.v, shadow.v + shadow.runV) + spread;
-      if (!(high >= 0 && low <= edges.rows - 1)) continue;
+      if (!(high >= 0 && low <= edges.rows - 1) || passesBeside(shadow, spread, edges.columns)) continue;
       shadow.firstRow = low <= 0 ? 0 : Math.ceil(low);
       shadow.lastRow = high >= edges.rows - 1 ? edges.rows - 1 : Math.floor(high);
       if (shadow.lastRow < shadow.firstRow) continue;
@@ -174,6 +174,12 @@ export class CrownShadows {
       );
     }
   }
+}
+
+/** Whether a shadow lies left or right of all columns. @param spread how far its ellipse or discs reach [cells] */
+function passesBeside({ whole, u, runU, wide, lean }: CrownShadow, spread: number, columns: number): boolean {
+  const aside = whole ? Math.sqrt(wide) + Math.abs(lean) * spread : spread;
+  return Math.max(u, u + runU) + aside < 0 || Math.min(u, u + runU) - aside > columns - 1;
 }
 
 /** @returns The radius of its discs. [cells] */

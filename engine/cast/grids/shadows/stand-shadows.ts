@@ -60,12 +60,14 @@ export class StandShadows {
     this.cast.length = 0;
     for (let c = 0; c < this.shadows.length; c++) {
       const shadow = this.shadows[c];
-      const { minV, maxV, top } = shadow.solid;
+      const { minU, maxU, minV, maxV, top } = shadow.solid;
       shadow.farU = top * reachU;
       shadow.farV = top * reachV;
       const low = Math.min(minV, minV - shadow.farV) - RIM;
       const high = Math.max(maxV, maxV - shadow.farV) + RIM;
       if (!(high >= 0 && low <= edges.rows - 1)) continue;
+      if (Math.max(maxU, maxU - shadow.farU) + RIM < 0) continue;
+      if (Math.min(minU, minU - shadow.farU) - RIM > edges.columns - 1) continue;
       shadow.firstRow = low <= 0 ? 0 : Math.ceil(low);
       shadow.lastRow = high >= edges.rows - 1 ? edges.rows - 1 : Math.floor(high);
       if (shadow.lastRow < shadow.firstRow) continue;

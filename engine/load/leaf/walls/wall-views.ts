@@ -1,5 +1,6 @@
 /** What patches of faces a point looks on, ray by ray. */
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
+import { bearingsOfSheets } from '../../../cast/points/point-rays.ts';
 import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { Bearings } from '../../../scene/bearings.ts';
@@ -25,6 +26,8 @@ interface EndedRays {
   readonly patch: Int32Array;
   /** How far off the face is. [m] */
   readonly reach: Float64Array;
+  /** Where each of the fan's rays stands among these, first those upwards, then the same downwards; −1: on none. */
+  readonly ofFan: Int16Array;
 }
 
 export interface Views {
@@ -37,8 +40,15 @@ interface Desk {
   readonly every: number;
   readonly fan: RayFan;
   readonly met: Met;
-  readonly up: Float64Array;
-  readonly down: Float64Array;
+  /** As long as there are patches. */
+  up: Float64Array;
+  down: Float64Array;
+}
+
+function makeRoom(desk: Desk, patches: number): void {
+  if (desk.up.length >= patches) return;
+  desk.up = new Float64Array(2 * patches);
+  desk.down = new Float64Array(2 * patches);
 }
 
 /** Finds views, each once. */
@@ -68,8 +78,7 @@ export class ViewFinder implements Views {
     );
     const fan = fanOf(directions.filter((_, n) => Math.floor(n / 3) % every === 0));
     const met = { patch: new Int32Array(2 * fan.count), reach: new Float64Array(2 * fan.count) };
-    const [up, down] = [new Float64Array(faces.count), new Float64Array(faces.count)];
-    this.desk = { directions, every, fan, met, up, down };
+    this.desk = { directions, every, fan, met, up: new Float64Array(0), down: new Float64Array(0) };
   }
 
   from(point: SpacePoint, state: number, own?: OwnCrown): View {
@@ -85,6 +94,8 @@ export class ViewFinder implements Views {
     const { count, directions } = fan;
     const [x, y, z] = point;
     faces.meet(x, y, z, fan, met);
+    makeRoom(this.desk, faces.metCount);
+    const ofFan = new Int16Array(2 * count).fill(-1);
     const ray: number[] = [];
     const patch: number[] = [];
     const reach: number[] = [];
@@ -95,13 +106,14 @@ export class ViewFinder implements Views {
         const n = way > 0 ? k : count + k;
         if (met.patch[n] < 0) continue;
         if (this.isHidden(point, dx, dy, way * directions[3 * k + 2], met.reach[n], state, own)) continue;
+        ofFan[n] = ray.length;
         ray.push(way > 0 ? k * every : -1 - k * every);
         patch.push(met.patch[n]);
         reach.push(met.reach[n]);
       }
     }
     return viewOf(
-      { point, ray: Int16Array.from(ray), patch: Int32Array.from(patch), reach: Float64Array.from(reach) },
+      { point, ray: Int16Array.from(ray), patch: Int32Array.from(patch), reach: Float64Array.from(reach), ofFan },
       this.desk,
     );
   }
@@ -161,74 +173,66 @@ export class ViewsUnder implements Views {
 
   /** Hears what weight of each patch the cloth hides from a point, from above and from below. */
   hidden({ rays }: View, hear: (patch: number, up: number, down: number) => void): void {
-    const isOpen = this.openFrom(rays.point);
-    const { every, up, down } = this.bare.desk;
-    const { weight } = skyRays();
-    const { ray, patch, reach } = rays;
-    const seen: number[] = [];
-    for (let n = 0; n < ray.length; n++) {
-      if (isOpen(ray[n], reach[n])) continue;
-      const index = patch[n];
-      if (up[index] === 0 && down[index] === 0) seen.push(index);
-      if (ray[n] >= 0) up[index] += every * weight[ray[n]];
-      else down[index] += every * weight[-1 - ray[n]];
-    }
-    for (const index of seen) {
-      const [lostUp, lostDown] = [up[index], down[index]];
-      up[index] = down[index] = 0;
-      hear(index, lostUp, lostDown);
-    }
+    const hidden = this.hiddenRays(rays);
+    if (hidden.length === 0) return;
+    const { patches, up, down } = sumsOf(rays, hidden, this.bare.desk);
+    for (let n = 0; n < patches.length; n++) hear(patches[n], up[n], down[n]);
   }
 
   private hiding(bare: View): View {
-    const { point, ray, patch, reach } = bare.rays;
-    const isOpen = this.openFrom(point);
-    const open: number[] = [];
-    for (let n = 0; n < ray.length; n++) if (isOpen(ray[n], reach[n])) open.push(n);
-    if (open.length === ray.length) return bare;
-    return viewOf(
-      {
-        point,
-        ray: Int16Array.from(open, (n) => ray[n]),
-        patch: Int32Array.from(open, (n) => patch[n]),
-        reach: Float64Array.from(open, (n) => reach[n]),
-      },
-      this.bare.desk,
-    );
+    const { rays } = bare;
+    const hidden = new Set(this.hiddenRays(rays));
+    if (hidden.size === 0) return bare;
+    const open = Array.from(rays.ray.keys()).filter((n) => !hidden.has(n));
+    return { ...sumsOf(rays, open, this.bare.desk), rays };
   }
 
-  /** Tells of a ray of a point whether no cloth hangs before what it ends on. */
-  private openFrom(point: SpacePoint): (ray: number, reach: number) => boolean {
-    const { directions } = this.bare.desk;
-    const frames = this.sheets.map((sheet) => new ClothFrame(sheet, ...point));
-    return (ray, reach) => {
-      const k = 3 * (ray < 0 ? -1 - ray : ray);
-      const dz = ray < 0 ? -directions[k + 2] : directions[k + 2];
-      for (let s = 0; s < frames.length; s++)
-        if (frames[s].reachAlong(directions[k], directions[k + 1], dz) < reach - TOUCH) return false;
-      return true;
-    };
+  /** Which of a point's rays meet cloth before what they end on: only those towards the cloth are asked. */
+  private hiddenRays({ point, ray, reach, ofFan }: EndedRays): number[] {
+    const { sheets, bare } = this;
+    const { directions, bearings, count } = bare.desk.fan;
+    const hidden: number[] = [];
+    if (sheets.length === 0 || ray.length === 0) return hidden;
+    const frames = sheets.map((sheet) => new ClothFrame(sheet, ...point));
+    const { from, to } = bearingsOfSheets(sheets, point[0], point[1]);
+    if (to - from > Math.PI) bearings.findAll();
+    else bearings.find(from, to);
+    for (let at = bearings.first; at < bearings.end; at++) {
+      const k = bearings.order[at];
+      for (let way = 1; way >= -1; way -= 2) {
+        const n = ofFan[way > 0 ? k : count + k];
+        if (n < 0) continue;
+        const dz = way * directions[3 * k + 2];
+        const meets = (frame: ClothFrame) =>
+          frame.reachAlong(directions[3 * k], directions[3 * k + 1], dz) < reach[n] - TOUCH;
+        if (frames.some(meets)) hidden.push(n);
+      }
+    }
+    return hidden;
   }
 }
 
-function viewOf(rays: EndedRays, { every, up, down }: Desk): View {
+function viewOf(rays: EndedRays, desk: Desk): View {
+  return { ...sumsOf(rays, rays.ray.keys(), desk), rays };
+}
+
+/** The patches that some of a point's rays end on, and their weights. */
+function sumsOf({ ray, patch }: EndedRays, which: Iterable<number>, { every, up, down }: Desk): Omit<View, 'rays'> {
   const { weight } = skyRays();
-  const { ray, patch } = rays;
   const seen: number[] = [];
-  for (let n = 0; n < ray.length; n++) {
+  for (const n of which) {
     const index = patch[n];
     if (up[index] === 0 && down[index] === 0) seen.push(index);
     if (ray[n] >= 0) up[index] += every * weight[ray[n]];
     else down[index] += every * weight[-1 - ray[n]];
   }
-  const view = {
+  const sums = {
     patches: Int32Array.from(seen),
     up: Float64Array.from(seen, (index) => up[index]),
     down: Float64Array.from(seen, (index) => down[index]),
-    rays,
   };
   for (const index of seen) up[index] = down[index] = 0;
-  return view;
+  return sums;
 }
 
 /** What of a view is one wall's or building's. */
