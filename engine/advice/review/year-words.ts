@@ -47,10 +47,16 @@ const AS_WARM = 0.3;
 function heatWords(plan: Plan, { years, warmer, expected, partners }: Told): string {
   if (warmer === null) return `How warm ${years[0]} and ${years[1]} were is not typed.`;
   const alone =
-    expected === null || partners.length > 0 ? '' : `; heat alone would have made it about ${expected.toFixed(1)}`;
+    expected === null || partners.length > 0 ? '' : `; heat alone would have made it ${scoreWords(expected)}`;
   if (Math.abs(warmer) < AS_WARM) return `Both summers were as warm${alone}.`;
   const by = formatTemperatureDifference(Math.abs(warmer), unitsOf(plan), 1);
   return `The hottest month of ${years[1]} was ${by} ${warmer < 0 ? 'cooler' : 'hotter'}${alone}.`;
+}
+
+/** A score between two whole ones is told by both: "2 to 3 of 5". */
+function scoreWords(score: number): string {
+  const whole = Math.round(score);
+  return Math.abs(score - whole) < 0.25 ? `about ${whole} of 5` : `${Math.floor(score)} to ${Math.ceil(score)} of 5`;
 }
 
 function partnerWords(plan: Plan, partners: Told['partners'], isKept: boolean): string[] {

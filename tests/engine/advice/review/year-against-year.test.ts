@@ -16,6 +16,9 @@ describe('year against year', () => {
     expect(lemons).toMatchObject({ years: [2026, 2027], damage: entered.scores.lemon, finding });
     expect(lemons.sentence).toMatch(says);
     expect(lemons.sentence).toContain(finding === 'too little to tell' ? 'Type' : 'One plant, one year proves little.');
+    // A score is a whole number: what is expected of one is told by whole ones.
+    expect(lemons.sentence).not.toMatch(/made it [^;]*\d\.\d/);
+    if (lemons.sentence.includes('made it')) expect(lemons.sentence).toMatch(/made it (about \d|\d to \d) of 5/);
   });
 
   test('what is typed of a summer is not the climate: nothing else is reckoned by it', () => {
