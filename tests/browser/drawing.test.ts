@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { expect, test } from 'vitest';
+import { afterAll, expect, test } from 'vitest';
 import type { PlanPoint } from '../../engine/index.ts';
 import { drawing, emptyYard, listOf, onScreen, planOf } from './drawing-hands.ts';
 import { faultsOf } from './axe.ts';
@@ -7,11 +7,15 @@ import { SIZES, browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
 
-async function newYard(): Promise<{ page: Page; complaints: string[]; close: () => Promise<void> }> {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await emptyYard(page);
-  return { page, complaints, close: () => context.close() };
+/** One page for all that needs no other: each test has an empty yard of its own in it. */
+let shared: { page: Page; complaints: string[] } | null = null;
+afterAll(() => shared?.page.context().close());
+
+async function newYard(): Promise<{ page: Page; complaints: string[] }> {
+  shared ??= await openApp(await session.context(), session.site.address);
+  await emptyYard(shared.page);
+  await shared.page.getByText('Draw the walls that stand round the yard, then the plants.').waitFor();
+  return shared;
 }
 
 /** A wall from (2, 2) to (6, 2), 1.8 m high as guessed, by keys. */
@@ -32,7 +36,7 @@ async function typeWall(page: Page): Promise<void> {
 }
 
 test('a wall height typed as 6\'2" is 1.88 m, 6 ft 2 in when feet are shown, and undo gives the old one', async () => {
-  const { page, complaints, close } = await newYard();
+  const { page, complaints } = await newYard();
   await typeWall(page);
   const list = listOf(page);
   const row = list.getByRole('button', { name: /^wall/ });
@@ -50,11 +54,10 @@ test('a wall height typed as 6\'2" is 1.88 m, 6 ft 2 in when feet are shown, and
   await page.getByRole('button', { name: 'Undo: Change wall' }).click();
   await expect.poll(() => height.inputValue()).toBe('1.80 m');
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a box tool dragged from corner to corner draws a box, and let go with its stage it draws no more', async () => {
-  const { page, complaints, close } = await newYard();
+  const { page, complaints } = await newYard();
   await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: /^Bed/ }).click();
   const [from, to] = [await onScreen(page, [2, 3]), await onScreen(page, [5, 4])];
   await page.mouse.move(from.x, from.y);
@@ -74,11 +77,10 @@ test('a box tool dragged from corner to corner draws a box, and let go with its 
     .getByRole('button', { name: /^Choose/, pressed: true })
     .waitFor();
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a tree drawn as a fig takes a fig’s crown as a first guess, and another kind takes its place later', async () => {
-  const { page, complaints, close } = await newYard();
+  const { page, complaints } = await newYard();
   await listOf(page).getByRole('button', { name: 'Add Tree' }).press('Enter');
   const box = drawing(page).getByLabel('Type it');
   await box.fill('5 4');
@@ -117,11 +119,10 @@ test('a tree drawn as a fig takes a fig’s crown as a first guess, and another 
   await page.getByRole('button', { name: /^Undo: Take the crown of fig/ }).waitFor();
   expect((await planOf(page)).features[0]).toMatchObject({ name: 'Grandfather’s', openness: 0.12 });
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a wall of 18 m asks back, and is kept only when meant', async () => {
-  const { page, close } = await newYard();
+  const { page } = await newYard();
   await typeWall(page);
   const height = listOf(page).getByLabel('Height', { exact: true });
   await height.fill('18');
@@ -133,11 +134,10 @@ test('a wall of 18 m asks back, and is kept only when meant', async () => {
   await height.press('Enter');
   await listOf(page).getByRole('button', { name: 'Yes, keep it' }).click();
   await expect.poll(() => height.inputValue()).toBe('18.00 m');
-  await close();
 });
 
 test('a number typed and not yet entered is in the file that is saved, and one that cannot be is said to be missing', async () => {
-  const { page, close } = await newYard();
+  const { page } = await newYard();
   await typeWall(page);
   const height = listOf(page).getByLabel('Height', { exact: true });
   await height.fill('2.15');
@@ -148,22 +148,20 @@ test('a number typed and not yet entered is in the file that is saved, and one t
     .getByText(/without what is typed in one box. Height: "tall" is not a number/)
     .first()
     .waitFor();
-  await close();
 });
 
 test('a number that cannot be is refused in a sentence beside its box, and the plan stays', async () => {
-  const { page, close } = await newYard();
+  const { page } = await newYard();
   await typeWall(page);
   const height = listOf(page).getByLabel('Height', { exact: true });
   await height.fill('tall');
   await height.press('Enter');
   await listOf(page).getByRole('alert').getByText('Height: "tall" is not a number such as 1.80 m.').waitFor();
   expect((await planOf(page)).features[0]).toMatchObject({ height: 1.8 });
-  await close();
 });
 
 test('a drag of a chosen wall is one step of undo, snapped to the grid', async () => {
-  const { page, complaints, close } = await newYard();
+  const { page, complaints } = await newYard();
   await typeWall(page);
   const from = await onScreen(page, [3, 2]);
   const to = await onScreen(page, [4, 5]);
@@ -187,11 +185,10 @@ test('a drag of a chosen wall is one step of undo, snapped to the grid', async (
     ],
   });
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('a drag cut off by a reload, or by Escape, is never half there', async () => {
-  const { page, close } = await newYard();
+  const { page } = await newYard();
   await typeWall(page);
   await saved(page);
   const from = await onScreen(page, [3, 2]);
@@ -219,11 +216,10 @@ test('a drag cut off by a reload, or by Escape, is never half there', async () =
       [6, 2],
     ],
   });
-  await close();
 });
 
 test('arrows nudge by 10 cm, with Shift by 1 cm, as one step; a copy and a deletion are steps too', async () => {
-  const { page, close } = await newYard();
+  const { page } = await newYard();
   await typeWall(page);
   await page.getByRole('application').focus();
   for (const key of ['ArrowRight', 'ArrowRight', 'ArrowUp', 'Shift+ArrowUp']) await page.keyboard.press(key);
@@ -255,7 +251,6 @@ test('arrows nudge by 10 cm, with Shift by 1 cm, as one step; a copy and a delet
   await listOf(page).getByRole('button', { name: 'Delete' }).click();
   await page.getByRole('button', { name: 'Undo: Delete wall' }).waitFor();
   expect((await planOf(page)).features).toHaveLength(1);
-  await close();
 });
 
 test(
@@ -356,7 +351,7 @@ test(
 );
 
 test('a name is never markup, on the drawing or in the list', async () => {
-  const { page, complaints, close } = await newYard();
+  const { page, complaints } = await newYard();
   await listOf(page).getByRole('button', { name: 'Add Pot' }).press('Enter');
   const box = drawing(page).getByLabel('Type it');
   await box.fill('3 3');
@@ -369,11 +364,10 @@ test('a name is never markup, on the drawing or in the list', async () => {
   expect(await page.locator('.map-paper img, .plan-list img, .map-name b').count()).toBe(0);
   expect(await page.title()).not.toBe('1');
   expect(complaints).toEqual([]);
-  await close();
 });
 
 test('nothing on the drawing stage is out of reach: axe finds nothing with a thing chosen, drawn, and asked about', async () => {
-  const { page, close } = await newYard();
+  const { page } = await newYard();
   await typeWall(page);
   expect(await faultsOf(page)).toEqual([]);
   await page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: /^Bed/ }).click();
@@ -389,5 +383,4 @@ test('nothing on the drawing stage is out of reach: axe finds nothing with a thi
   await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
   await listOf(page).getByRole('button', { name: /^bed/ }).waitFor();
   expect(await faultsOf(page)).toEqual([]);
-  await close();
 });

@@ -1,85 +1,140 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
-import { SIZES, browserSession, graded, openApp } from './harness.ts';
+import { SIZES, actionsOf, browserSession, graded, openApp } from './harness.ts';
+import { chooseByKey, pressByKey, tabTo, typeInto } from './keys.ts';
 
 const session = browserSession();
 
+/** From one's own graded yard to what to buy, a line of it ticked. */
+const MOST_TO_THE_SHOP = 5;
+
 const goOn = (page: Page): Promise<void> => page.getByRole('button', { name: 'Go on', exact: true }).click();
 
-async function answerAll(page: Page, corner: string): Promise<void> {
-  await page.getByRole('button', { name: 'What happened in my yard?' }).click();
-  await page.getByLabel('Town, or latitude and longitude').fill('33.4, -112');
+/** The ways somebody answers: what is pressed, chosen and typed. */
+interface Hand {
+  press(page: Page, button: Locator): Promise<void>;
+  choose(page: Page, choice: Locator): Promise<void>;
+  type(page: Page, field: Locator, text: string): Promise<void>;
+}
+
+const KEYS: Hand = { press: pressByKey, choose: chooseByKey, type: typeInto };
+const POINTER: Hand = {
+  press: (_, button) => button.click(),
+  choose: (_, choice) => choice.check(),
+  type: (_, field, text) => field.fill(text),
+};
+const TAPS: Hand = { ...POINTER, press: (_, button) => button.tap() };
+
+async function answerAll(page: Page, hand: Hand): Promise<void> {
+  const press = (name: string | RegExp): Promise<void> =>
+    hand.press(page, page.getByRole('button', { name, exact: typeof name === 'string' }));
+  const choose = (name: string): Promise<void> => hand.choose(page, page.getByRole('radio', { name, exact: true }));
+  const type = (label: string, text: string): Promise<void> => hand.type(page, page.getByLabel(label), text);
+  await press('What happened in my yard?');
+  await type('Town, or latitude and longitude', '33.4, -112');
   await page.getByText('clocks of America/Phoenix').waitFor();
-  await goOn(page);
-  await page.getByRole('button', { name: /^Skip: use rough numbers, marked guessed/ }).click();
-  await page.getByRole('radio', { name: 'Walls all round' }).check();
-  await page.getByLabel('Across').fill('12');
-  await page.getByLabel('Deep').fill('9');
-  await goOn(page);
-  await page.getByRole('radio', { name: 'I know which way the house or the street looks' }).check();
-  await page.getByRole('radio', { name: 'north', exact: true }).check();
-  await goOn(page);
-  await page.getByLabel('Walls or fences').fill('18');
+  await press('Go on');
+  await press(/^Skip: use rough numbers, marked guessed/);
+  await choose('Walls all round');
+  await type('Across', '12');
+  await type('Deep', '9');
+  await press('Go on');
+  await choose('I know which way the house or the street looks');
+  await choose('north');
+  await press('Go on');
+  await type('Walls or fences', '18');
   await page.getByText('Height 18.00 m: is that meant?').waitFor();
-  await page.getByLabel('Walls or fences').fill('1.8');
-  await page.getByRole('radio', { name: 'by tape' }).check();
-  await goOn(page);
-  await page.getByLabel('Plant, or the one most like it').selectOption('lemon');
-  await page.getByLabel('How tall is it?').fill('1.5');
-  await page.getByRole('radio', { name: corner }).check();
-  await goOn(page);
-  await page.getByRole('radio', { name: 'south-west', exact: true }).check();
+  await type('Walls or fences', '1.8');
+  await choose('by tape');
+  await press('Go on');
+  const plant = page.getByLabel('Plant, or the one most like it');
+  if (hand === KEYS) {
+    await tabTo(page, plant);
+    await page.keyboard.type('lemon');
+    for (const way of ['ArrowUp', 'ArrowDown', 'ArrowDown'])
+      if ((await plant.inputValue()) !== 'lemon') await page.keyboard.press(way);
+    expect(await plant.inputValue()).toBe('lemon');
+  } else await plant.selectOption('lemon');
+  await type('How tall is it?', '1.5');
+  await choose('top left');
+  await press('Go on');
+  await choose('south-west');
+}
+
+/** By keys the job goes on to the shop list: a roof over the lemon, and what to buy for it. */
+async function onToTheShop(page: Page): Promise<void> {
+  await page.keyboard.press('Alt+4');
+  await pressByKey(page, page.getByRole('button', { name: 'A roof', exact: true }));
+  await page.getByRole('button', { name: /^Undo: .*roof/ }).waitFor();
+  await page.keyboard.press('Alt+5');
+  const sheet = page.getByRole('article', { name: /^Build sheet/ });
+  await sheet.waitFor();
+  await pressByKey(page, page.getByRole('button', { name: 'Shopping list', exact: true }));
+  await sheet.getByRole('checkbox', { name: /3-way corner/ }).waitFor();
+  const line = sheet.getByRole('checkbox').first();
+  await tabTo(page, line);
+  await page.keyboard.press('Space');
+  await sheet.getByText(/^1 of \d+ lines in hand\.$/).waitFor();
 }
 
 test.each([
-  ['laptop', SIZES.laptop],
-  ['phone', SIZES.phone],
-] as const)('on a %s a person starts an own yard, sees it graded, and is told every guess', async (_name, viewport) => {
-  const context = await session.context({ viewport });
-  const { page, complaints } = await openApp(context, session.site.address);
-  await answerAll(page, 'top left');
-  expect(await faultsOf(page)).toEqual([]);
-  await page.getByRole('button', { name: 'Show me my yard' }).click();
-  const guesses = page.getByRole('region', { name: 'How sure' });
-  await guesses.waitFor();
-  expect(await guesses.getByRole('listitem').allTextContents()).toEqual([
-    'north',
-    "the months' temperatures",
-    'Wall all round: thickness',
-    expect.stringMatching(/lemon.*: width$/i),
-  ]);
-  await page
-    .getByRole('region', { name: 'Answer' })
-    .getByRole('heading', { name: /^The sun |^It could be the sun/ })
-    .waitFor();
-  await graded(page);
-  await page.getByRole('button', { name: /^Find north/ }).waitFor();
-  expect(await faultsOf(page)).toEqual([]);
+  ['by keys alone on a laptop', SIZES.laptop, KEYS, 48],
+  ['by taps on a phone', SIZES.phone, TAPS, 18],
+] as const)(
+  '%s a person starts an own yard, sees it graded, and is told every guess',
+  async (_name, viewport, hand, most) => {
+    const context = await session.context({ viewport, hasTouch: hand === TAPS });
+    const { page, complaints } = await openApp(context, session.site.address);
+    await answerAll(page, hand);
+    expect(await faultsOf(page)).toEqual([]);
+    await hand.press(page, page.getByRole('button', { name: 'Show me my yard' }));
+    const guesses = page.getByRole('region', { name: 'How sure' });
+    await guesses.waitFor();
+    expect(await guesses.getByRole('listitem').allTextContents()).toEqual([
+      'north',
+      "the months' temperatures",
+      'Wall all round: thickness',
+      expect.stringMatching(/lemon.*: width$/i),
+    ]);
+    await page
+      .getByRole('region', { name: 'Answer' })
+      .getByRole('heading', { name: /^The sun |^It could be the sun/ })
+      .waitFor();
+    await graded(page);
+    await page.getByRole('button', { name: /^Find north/ }).waitFor();
+    expect(await faultsOf(page)).toEqual([]);
+    expect(await actionsOf(page)).toBeLessThanOrEqual(most);
 
-  const { site, features, journal } = await planOf(page);
-  expect(site).toMatchObject({
-    latitude: 33.4,
-    longitude: -112,
-    timeZone: 'America/Phoenix',
-    boundary: [
-      [0, 0],
-      [12, 0],
-      [12, 9],
-      [0, 9],
-    ],
-  });
-  expect(features.find(({ kind }) => kind === 'wall')).toMatchObject({ height: 1.8 });
-  const plant = features.find(({ kind }) => kind === 'plant');
-  expect(plant).toMatchObject({ plant: 'lemon', height: 1.5, container: true });
-  if (plant?.kind !== 'plant') throw new Error('The lemon is missing.');
-  expect(plant.at[0]).toBeLessThan(1.5);
-  expect(plant.at[1]).toBeGreaterThan(7.5);
-  expect(journal).toMatchObject([{ what: 'damage', side: 225, part: 'leaf' }]);
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+    const { site, features, journal } = await planOf(page);
+    expect(site).toMatchObject({
+      latitude: 33.4,
+      longitude: -112,
+      timeZone: 'America/Phoenix',
+      boundary: [
+        [0, 0],
+        [12, 0],
+        [12, 9],
+        [0, 9],
+      ],
+    });
+    expect(features.find(({ kind }) => kind === 'wall')).toMatchObject({ height: 1.8 });
+    const plant = features.find(({ kind }) => kind === 'plant');
+    expect(plant).toMatchObject({ plant: 'lemon', height: 1.5, container: true });
+    if (plant?.kind !== 'plant') throw new Error('The lemon is missing.');
+    expect(plant.at[0]).toBeLessThan(1.5);
+    expect(plant.at[1]).toBeGreaterThan(7.5);
+    expect(journal).toMatchObject([{ what: 'damage', side: 225, part: 'leaf' }]);
+    if (hand === KEYS) {
+      const before = await actionsOf(page);
+      await onToTheShop(page);
+      expect((await actionsOf(page)) - before).toBeLessThanOrEqual(MOST_TO_THE_SHOP);
+    }
+    expect(complaints).toEqual([]);
+    await context.close();
+  },
+);
 
 test('a town is echoed with its country, its namesakes are offered, and a town by the towns near it gets their summer', async () => {
   const context = await session.context({ viewport: SIZES.phone });
@@ -167,16 +222,13 @@ test('the sun explains the demo lemon where it burnt in the south-west, not in t
   await answer.getByRole('heading', { name: 'The sun does not explain it' }).waitFor();
   await page.reload();
   await answer.getByRole('heading', { name: 'The sun does not explain it' }).waitFor();
-  await context.close();
-});
 
-test('any plant has a door to why it burnt', async () => {
-  const context = await session.context();
-  const { page } = await openApp(context, session.site.address);
+  // Any plant has a door to why it burnt.
+  await page.getByRole('button', { name: /^Back to/ }).click();
   const plants = page.getByRole('region', { name: 'Plants, worst first' });
   await plants.getByRole('button', { name: /Hydrangea/ }).click();
   await plants.getByRole('button', { name: 'It burnt: why?' }).click();
   await expect.poll(() => page.getByLabel('The plant that burnt').inputValue()).toBe('hydrangea');
-  await page.getByRole('region', { name: 'Answer' }).getByRole('heading').waitFor();
+  await answer.getByRole('heading').waitFor();
   await context.close();
 });

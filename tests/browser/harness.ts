@@ -68,9 +68,56 @@ function complaintsOf(page: Page): string[] {
 export async function openApp(context: BrowserContext, address: string): Promise<{ page: Page; complaints: string[] }> {
   const page = await context.newPage();
   const complaints = complaintsOf(page);
+  await page.addInitScript(countActions);
   await page.goto(address);
   await graded(page);
   return { page, complaints };
+}
+
+interface Counted {
+  actions?: number;
+}
+
+/**
+ * Runs in the page: counts what a person does there. A click, a tap or a drag is one action; a field that is filled is
+ * one, whatever is typed; so is a key that does something, moves of the focus and of the page apart.
+ */
+function countActions(): void {
+  const counted = window as Counted;
+  counted.actions = 0;
+  const moves = ['Tab', 'Shift', 'Control', 'Alt', 'Meta', 'PageDown', 'PageUp'];
+  let filled: EventTarget | null = null;
+  let finger = -Infinity;
+  const act = (): void => {
+    counted.actions = (counted.actions ?? 0) + 1;
+    filled = null;
+  };
+  addEventListener('pointerdown', ({ timeStamp }) => ((finger = timeStamp), act()), true);
+  addEventListener(
+    'keydown',
+    ({ key, ctrlKey, altKey, target }) => {
+      const types = key.length === 1 && !ctrlKey && !altKey && target instanceof HTMLInputElement && key !== ' ';
+      if (!moves.includes(key) && !types) act();
+      finger = performance.now();
+    },
+    true,
+  );
+  addEventListener(
+    'input',
+    ({ target, timeStamp }) => {
+      // What a click or a key has set is counted already.
+      const set = target instanceof HTMLInputElement && ['checkbox', 'radio', 'range'].includes(target.type);
+      if (target === filled || (set && timeStamp - finger < 500)) return;
+      act();
+      filled = target;
+    },
+    true,
+  );
+}
+
+/** What was done in the page since it was opened. */
+export function actionsOf(page: Page): Promise<number> {
+  return page.evaluate(() => (window as Counted).actions ?? NaN);
 }
 
 /** Waits until the stage of the heat says how the plants fare, and what draws has come after it. */

@@ -1,31 +1,10 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { faultsOf } from './axe.ts';
 import { SIZES, browserSession, openApp, saved } from './harness.ts';
+import { smallTargets } from './targets.ts';
 
 const session = browserSession();
-
-/**
- * Buttons, links and fields that a finger could miss: smaller than `least` px either way, as far as they can be seen.
- */
-function smallTargets(page: Page, least: number): Promise<string[]> {
-  return page.evaluate((size) => {
-    const small: string[] = [];
-    for (const element of document.querySelectorAll<HTMLElement>(
-      'button, a[href], label:has(input[type=radio]), select, input[type=text]',
-    )) {
-      const { width, height } = element.getBoundingClientRect();
-      const inSentence = element.closest('p') !== null && getComputedStyle(element).display === 'inline';
-      const isSeen =
-        element.checkVisibility({ visibilityProperty: true, opacityProperty: true }) &&
-        width > 1 &&
-        !element.classList.contains('skip-link');
-      if (isSeen && !inSentence && (width < size - 0.5 || height < size - 0.5))
-        small.push(`${element.textContent.trim().slice(0, 30)} ${Math.round(width)}×${Math.round(height)}`);
-    }
-    return small;
-  }, least);
-}
 
 const widerThanWindow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
@@ -48,22 +27,6 @@ describe('the page opens with the demo yard graded, and says so in words', () =>
       await context.close();
     });
   }
-});
-
-test('every stage opens from its tab, by keys and by hand, and nothing complains', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  const names = ['Draw the yard', 'Find the heat', 'Place a pot', 'Try a canopy', 'Build it', 'Through the year'];
-  for (const name of names) {
-    await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name }).click();
-    await page.getByRole('heading', { level: 1, name }).waitFor();
-  }
-  for (const [index, name] of names.entries()) {
-    await page.keyboard.press(`Alt+${index + 1}`);
-    await page.getByRole('heading', { level: 1, name }).waitFor();
-  }
-  expect(complaints).toEqual([]);
-  await context.close();
 });
 
 test('dark, bright sun, and bigger letters read as well as plain light; yard and files, and settings, too', async () => {
@@ -138,86 +101,98 @@ test('at 320 px, and with text at 200 %, nothing is cut off sideways and nothing
   await context.close();
 });
 
-test('the time and the date are moved by keys, and what they mean is said', async () => {
-  const context = await session.context();
-  const { page } = await openApp(context, session.site.address);
-  const time = page.getByRole('slider', { name: 'Time of day' });
-  await time.focus();
-  await page.keyboard.press('Home');
-  await expect.poll(() => time.getAttribute('aria-valuetext')).toBe('00:00, the sun is down');
-  const date = page.getByRole('slider', { name: 'Date' });
-  await date.focus();
-  await page.keyboard.press('Home');
-  await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('1 January, outside the season');
-  expect(await page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
-  // Typed as people write them; what is no time or day is refused in place.
-  await page.getByLabel('Type the time').fill('5.05 pm');
-  await page.getByLabel('Type the time').press('Enter');
-  await page.getByLabel('Type the date').fill('2 May');
-  await page.getByLabel('Type the date').press('Enter');
-  await expect.poll(() => time.getAttribute('aria-valuetext')).toMatch(/^17:05, sun \d+° high/);
-  await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('2 May, outside the season');
-  await page.getByLabel('Type the date').fill('31 June');
-  await page.getByLabel('Type the date').press('Enter');
-  await page.getByText('A day, such as 21 July.').waitFor();
-  await context.close();
-});
+describe('in one visit', () => {
+  let page: Page;
+  let complaints: string[];
 
-test(
-  'where what has the keyboard goes away it finds another place; a screen reader hears what undo did and which ' +
-    'plants fare otherwise',
-  async () => {
-    const context = await session.context();
-    const { page } = await openApp(context, session.site.address);
-    const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
-    const said = page.locator('.shell > [role=status]');
-    await page.getByRole('button', { name: 'What happened in my yard?' }).press('Enter');
-    await page.getByRole('button', { name: /^Back to/ }).press('Enter');
-    await expect.poll(focused).toBe('Find the heat');
-    await page.keyboard.press('Alt+1');
-    await expect.poll(focused).toBe('Draw the yard');
-    await page.getByRole('button', { name: 'Add Wall' }).press('Enter');
-    await page.getByLabel('Type it').press('Escape');
-    await expect.poll(focused).toBe('Add Wall');
-    await page.getByRole('button', { name: /Units: m/ }).press('Enter');
-    await page.getByRole('button', { name: /^Undo/ }).press('Enter');
-    await expect.poll(() => said.textContent()).toBe('Taken back: Show feet and inches.');
-    expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Undo');
-    await page.keyboard.press('Alt+4');
-    await page.getByRole('group', { name: 'Show on the drawing' }).getByRole('button', { name: /^B/ }).press('Enter');
-    await expect.poll(() => said.textContent(), { timeout: 15_000 }).toContain('Lemon pot: at risk, was will burn.');
-    await context.close();
-  },
-);
+  beforeAll(async () => {
+    // With less motion asked for.
+    ({ page, complaints } = await openApp(await session.context({ reducedMotion: 'reduce' }), session.site.address));
+  });
 
-test('a change of units is one step with a name, taken back and brought again by keys', async () => {
-  const context = await session.context();
-  const { page } = await openApp(context, session.site.address);
-  await page.getByRole('button', { name: /Units: m/ }).click();
-  await saved(page);
-  await page.getByRole('button', { name: 'Undo: Show feet and inches' }).waitFor();
-  await page.keyboard.press('Control+z');
-  await page.getByRole('button', { name: /Units: m/ }).waitFor();
-  await page.keyboard.press('Control+Shift+z');
-  await page.getByRole('button', { name: /Units: ft/ }).waitFor();
-  await context.close();
-});
+  afterAll(() => page.context().close());
 
-test('with less motion asked for, the sun stands still until it is let run', async () => {
-  const context = await session.context({ reducedMotion: 'reduce' });
-  const { page } = await openApp(context, session.site.address);
-  const time = page.getByRole('slider', { name: 'Time of day' });
-  const before = await time.inputValue();
-  await page.getByRole('button', { name: 'Let the sun run' }).click();
-  await expect.poll(() => time.inputValue(), { timeout: 5000 }).not.toBe(before);
-  await context.close();
-});
+  test('every stage opens from its tab, by keys and by hand, and nothing complains', async () => {
+    const names = ['Draw the yard', 'Find the heat', 'Place a pot', 'Try a canopy', 'Build it', 'Through the year'];
+    for (const name of names) {
+      await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name }).click();
+      await page.getByRole('heading', { level: 1, name }).waitFor();
+    }
+    for (const [index, name] of names.entries()) {
+      await page.keyboard.press(`Alt+${index + 1}`);
+      await page.getByRole('heading', { level: 1, name }).waitFor();
+    }
+    expect(complaints).toEqual([]);
+  });
 
-test('on paper the drawing and the card are there, buttons are not', async () => {
-  const context = await session.context();
-  const { page } = await openApp(context, session.site.address);
-  await page.emulateMedia({ media: 'print' });
-  expect(await page.getByRole('navigation', { name: 'Stages' }).isVisible()).toBe(false);
-  expect(await page.getByRole('heading', { level: 1 }).isVisible()).toBe(true);
-  await context.close();
+  test(
+    'where what has the keyboard goes away it finds another place; a screen reader hears what undo did and which ' +
+      'plants fare otherwise',
+    async () => {
+      await page.keyboard.press('Alt+2');
+      const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
+      const said = page.locator('.shell > [role=status]');
+      await page.getByRole('button', { name: 'What happened in my yard?' }).press('Enter');
+      await page.getByRole('button', { name: /^Back to/ }).press('Enter');
+      await expect.poll(focused).toBe('Find the heat');
+      await page.keyboard.press('Alt+1');
+      await expect.poll(focused).toBe('Draw the yard');
+      await page.getByRole('button', { name: 'Add Wall' }).press('Enter');
+      await page.getByLabel('Type it').press('Escape');
+      await expect.poll(focused).toBe('Add Wall');
+      await page.getByRole('button', { name: /Units: m/ }).press('Enter');
+      await page.getByRole('button', { name: /^Undo/ }).press('Enter');
+      await expect.poll(() => said.textContent()).toBe('Taken back: Show feet and inches.');
+      expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe('Undo');
+      await page.keyboard.press('Alt+4');
+      await page.getByRole('group', { name: 'Show on the drawing' }).getByRole('button', { name: /^B/ }).press('Enter');
+      await expect.poll(() => said.textContent(), { timeout: 15_000 }).toContain('Lemon pot: at risk, was will burn.');
+    },
+  );
+
+  test('a change of units is one step with a name, taken back and brought again by keys', async () => {
+    await page.getByRole('button', { name: /Units: m/ }).click();
+    await saved(page);
+    await page.getByRole('button', { name: 'Undo: Show feet and inches' }).waitFor();
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: /Units: m/ }).waitFor();
+    await page.keyboard.press('Control+Shift+z');
+    await page.getByRole('button', { name: /Units: ft/ }).waitFor();
+  });
+
+  test('with less motion asked for, the sun stands still until it is let run', async () => {
+    const time = page.getByRole('slider', { name: 'Time of day' });
+    const before = await time.inputValue();
+    await page.getByRole('button', { name: 'Let the sun run' }).click();
+    await expect.poll(() => time.inputValue(), { timeout: 5000 }).not.toBe(before);
+    await page.getByRole('button', { name: 'Stop the sun' }).click();
+  });
+
+  test('the time and the date are moved by keys, and what they mean is said', async () => {
+    const time = page.getByRole('slider', { name: 'Time of day' });
+    await time.focus();
+    await page.keyboard.press('Home');
+    await expect.poll(() => time.getAttribute('aria-valuetext')).toBe('00:00, the sun is down');
+    const date = page.getByRole('slider', { name: 'Date' });
+    await date.focus();
+    await page.keyboard.press('Home');
+    await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('1 January, outside the season');
+    expect(await page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
+    // Typed as people write them; what is no time or day is refused in place.
+    await page.getByLabel('Type the time').fill('5.05 pm');
+    await page.getByLabel('Type the time').press('Enter');
+    await page.getByLabel('Type the date').fill('2 May');
+    await page.getByLabel('Type the date').press('Enter');
+    await expect.poll(() => time.getAttribute('aria-valuetext')).toMatch(/^17:05, sun \d+° high/);
+    await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('2 May, outside the season');
+    await page.getByLabel('Type the date').fill('31 June');
+    await page.getByLabel('Type the date').press('Enter');
+    await page.getByText('A day, such as 21 July.').waitFor();
+  });
+
+  test('on paper the drawing and the card are there, buttons are not', async () => {
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByRole('navigation', { name: 'Stages' }).isVisible()).toBe(false);
+    expect(await page.getByRole('heading', { level: 1 }).isVisible()).toBe(true);
+  });
 });

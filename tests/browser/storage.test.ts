@@ -219,7 +219,7 @@ describe('files', () => {
     await context.close();
   });
 
-  test('a file out and in again is the same plan, on the shelf beside the one that was open', async () => {
+  test('a file out and in again is the same plan, on the shelf beside the one that was open; what is no plan is refused', async () => {
     const { context, page } = await fresh();
     await openFiles(page);
     const download = page.waitForEvent('download');
@@ -234,12 +234,8 @@ describe('files', () => {
     await page.getByRole('button', { name: 'Open The well courtyard' }).click();
     await yardButton(page, 'The well courtyard');
     await page.getByText('Your last file copy was made just now.').waitFor();
-    await context.close();
-  });
 
-  test('a file that is no plan is refused in words, and the open yard is untouched', async () => {
-    const { context, page } = await fresh();
-    await openFiles(page);
+    // What is no plan is refused in words, and the open yard is untouched.
     await give(page, 'notes.json', '{"hello": tru');
     await page.getByRole('heading', { name: /notes\.json could not be opened as it is/ }).waitFor();
     expect(await page.getByRole('button', { name: /Open what is sound/ }).count()).toBe(0);

@@ -1,16 +1,23 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, describe, expect, test } from 'vitest';
 import { main } from '../../engine/cli.ts';
 import type { LoadResult, Plan, PlanPoint } from '../../engine/index.ts';
+import { formatStretch } from '../../engine/index.ts';
+import { sunUp } from '../../engine/sun/sun-up.ts';
 import { drawing, emptyYard, listOf, onScreen, savedFile } from './drawing-hands.ts';
-import { SIZES, browserSession, graded, openApp, saved } from './harness.ts';
+import { SIZES, actionsOf, browserSession, openApp, saved } from './harness.ts';
 
 /**
  * Three hands, one plan: the same yard from nothing by mouse, by single taps on a phone without one drag, and by
- * keyboard alone. Two walls, a tree and a lemon in a pot; the three files must be the same to the byte.
+ * keyboard alone. Two walls, a tree, a lemon in a pot, and raspberries beside the eastern wall; the three files must be
+ * the same to the byte. When the sun reaches the raspberries is then read on the page, in a number of actions.
  */
 const session = browserSession();
 const files = new Map<string, string>();
+
+/** From nothing to when the sun reaches the raspberries: yard, wall, bed, answer. */
+const MOST_ACTIONS = { mouse: 19, taps: 33, keyboard: 33 } as const;
+const RASPBERRIES = ['East wall', 'Raspberries'];
 
 const LONG_WALL: readonly PlanPoint[] = [
   [0, 8],
@@ -23,6 +30,10 @@ const SHORT_WALL: readonly PlanPoint[] = [
 ];
 const TREE: PlanPoint = [6.5, 5.25];
 const POT: PlanPoint = [2.5, 3.45];
+const BED: readonly PlanPoint[] = [
+  [8.5, 1],
+  [9.5, 4.5],
+];
 
 interface Thing {
   readonly add: string;
@@ -63,19 +74,27 @@ const THINGS: readonly Thing[] = [
     plant: 'Lemon',
     name: 'Lemon pot',
   },
+  {
+    add: 'Add Bed',
+    tool: /^Bed/,
+    points: BED,
+    numbers: { 'Plant height': '1.2' },
+    plant: 'Raspberry',
+    name: 'Raspberries',
+  },
 ];
 
 /** Fills the numbers asked; `choose` picks the plant found first. */
 async function answer(
   page: Page,
   { numbers, plant, name }: Thing,
-  choose: (page: Page) => Promise<void>,
+  choose: (row: Locator) => Promise<void>,
 ): Promise<void> {
   const bar = drawing(page);
   for (const [label, text] of Object.entries(numbers)) await bar.getByLabel(label, { exact: true }).fill(text);
   if (plant !== undefined) {
     await bar.getByLabel('Which plant').fill(plant);
-    await choose(page);
+    await choose(bar.getByRole('button', { name: new RegExp(`^${plant} `) }).first());
   }
   await bar.getByLabel('Name', { exact: true }).fill(name);
 }
@@ -91,6 +110,8 @@ describe('a yard from nothing', () => {
     const context = await session.context();
     const { page, complaints } = await openApp(context, session.site.address);
     await emptyYard(page);
+    const spent = new Spent(page);
+    await spent.on('yard');
     for (const thing of THINGS) {
       const tool = page.getByRole('group', { name: 'Drawing tools' }).getByRole('button', { name: thing.tool });
       if ((await tool.getAttribute('aria-pressed')) !== 'true') await tool.click();
@@ -100,16 +121,14 @@ describe('a yard from nothing', () => {
         await page.mouse.move(x, y);
         await page.mouse.click(x, y);
       }
-      if (thing.points.length > 1) await drawing(page).getByRole('button', { name: 'Finish wall' }).click();
-      await answer(page, thing, (on) =>
-        drawing(on)
-          .getByRole('button', { name: /^Lemon Citrus/ })
-          .click(),
-      );
+      if (thing.add === 'Add Wall') await drawing(page).getByRole('button', { name: 'Finish wall' }).click();
+      await answer(page, thing, (row) => row.click());
       await drawing(page).getByRole('button', { name: 'Add it to the plan' }).click();
       await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
+      await spent.on(thing.name);
     }
     await keep('mouse', page, complaints);
+    await readRaspberries('mouse', page, spent, (button) => button.click());
     await context.close();
   });
 
@@ -117,6 +136,8 @@ describe('a yard from nothing', () => {
     const context = await session.context({ viewport: SIZES.phone, hasTouch: true, isMobile: true });
     const { page, complaints } = await openApp(context, session.site.address);
     await emptyYard(page, (button) => button.tap());
+    const spent = new Spent(page);
+    await spent.on('yard');
     for (const thing of THINGS) {
       const tools = page.getByRole('group', { name: 'Drawing tools' });
       const tool = tools.getByRole('button', { name: thing.tool });
@@ -128,16 +149,14 @@ describe('a yard from nothing', () => {
         await bringUnderCross(page, point);
         await drawing(page).getByRole('button', { name: 'Here' }).tap();
       }
-      if (thing.points.length > 1) await drawing(page).getByRole('button', { name: 'Finish wall' }).tap();
-      await answer(page, thing, (on) =>
-        drawing(on)
-          .getByRole('button', { name: /^Lemon Citrus/ })
-          .tap(),
-      );
+      if (thing.add === 'Add Wall') await drawing(page).getByRole('button', { name: 'Finish wall' }).tap();
+      await answer(page, thing, (row) => row.tap());
       await drawing(page).getByRole('button', { name: 'Add it to the plan' }).tap();
       await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
+      await spent.on(thing.name);
     }
     await keep('taps', page, complaints);
+    await readRaspberries('taps', page, spent, (button) => button.tap());
     await context.close();
   });
 
@@ -145,6 +164,8 @@ describe('a yard from nothing', () => {
     const context = await session.context();
     const { page, complaints } = await openApp(context, session.site.address);
     await emptyYard(page, (button) => button.press('Enter'));
+    const spent = new Spent(page);
+    await spent.on('yard');
     for (const thing of THINGS) {
       if (
         !(await drawing(page).isVisible()) ||
@@ -161,15 +182,19 @@ describe('a yard from nothing', () => {
       await page.keyboard.press('Enter');
       if (thing.points === LONG_WALL) await page.keyboard.type('down 8 left 10');
       if (thing.points === SHORT_WALL) await page.keyboard.type('up 5');
-      if (thing.points.length > 1) {
+      if (thing.points === BED) await page.keyboard.type('1 x 3.5');
+      if (thing.points === BED) await page.keyboard.press('Enter');
+      else if (thing.points.length > 1) {
         await page.keyboard.press('Enter');
         await page.keyboard.press('Enter');
       }
-      await answer(page, thing, (on) => on.keyboard.press('Enter'));
+      await answer(page, thing, () => page.keyboard.press('Enter'));
       await page.keyboard.press('Enter');
       await page.getByRole('button', { name: `Undo: Draw ${thing.name}` }).waitFor();
+      await spent.on(thing.name);
     }
     await keep('keyboard', page, complaints);
+    await readRaspberries('keyboard', page, spent, (button) => button.press('Enter'));
     await context.close();
   });
 
@@ -181,12 +206,13 @@ describe('a yard from nothing', () => {
       { kind: 'wall', path: SHORT_WALL, height: 2.1, thickness: 0.15, name: 'East wall' },
       { kind: 'tree', at: TREE, height: 4.2, crownWidth: 3, crownBase: 1.6, openness: 0.15, name: 'Fig' },
       { kind: 'plant', at: POT, height: 1.5, spread: 0.9, container: true, plant: 'lemon', name: 'Lemon pot' },
+      { kind: 'bed', plantHeight: 1.2, plant: 'raspberry', name: 'Raspberries' },
     ]);
     expect(taps).toBe(mouse);
     expect(keyboard).toBe(mouse);
   });
 
-  test('is graded on the page as on the command line', async () => {
+  test('says on the page what the command line says of it: verdicts, and when the sun reaches the raspberries', async () => {
     const text = files.get('keyboard') ?? '';
     let printed = '';
     const done = await main(['load', '-', '--json', '--heatwave'], {
@@ -199,35 +225,83 @@ describe('a yard from nothing', () => {
     });
     expect(done).toBe(0);
     const { plants } = JSON.parse(printed) as LoadResult;
-    const { features } = JSON.parse(text) as Plan;
-    const verdicts = plants.map(({ id, verdict }) => [features.find((feature) => feature.id === id)?.name, verdict]);
-    expect(verdicts).toEqual([['Lemon pot', expect.any(String)]]);
-    const context = await session.context();
-    const { page } = await openApp(context, session.site.address);
-    await page.getByRole('button', { name: /Yard and files/ }).click();
-    await page
-      .locator('input[type=file]')
-      .first()
-      .setInputFiles({ name: 'three-hands.plan.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-    await page
-      .getByRole('button', { name: /New yard/ })
-      .first()
-      .waitFor();
-    await graded(page);
-    await page.keyboard.press('Alt+2');
-    const rows = page.getByRole('region', { name: 'Plants, worst first' }).getByRole('listitem');
-    await expect
-      .poll(() =>
-        rows.evaluateAll((found) =>
-          found.map((row) => ['strong', '.verdict'].map((part) => row.querySelector(part)?.textContent)),
-        ),
-      )
-      .toEqual(verdicts);
-    await context.close();
+    const plan = JSON.parse(text) as Plan;
+    const nameOf = (id: string) => plan.features.find((feature) => feature.id === id)?.name;
+    const told = plants.map(({ id, verdict, when }) => [
+      nameOf(id),
+      verdict,
+      when && formatStretch(when, 'metric', sunUp(plan, `${plan.season.year}-07-21`)),
+    ]);
+    expect(told.map(([name]) => name).toSorted()).toEqual(['Lemon pot', 'Raspberries']);
+    for (const rows of answers.values()) {
+      for (const [name, verdict, hours] of rows) {
+        const [, wanted, when] = told.find(([other]) => other === name) ?? [];
+        expect([name, verdict]).toEqual([name, wanted]);
+        if (hours !== '') expect(hours.split(', ')[0]).toBe(when);
+      }
+      expect(rows.find(([name]) => name === 'Raspberries')?.[2]).toMatch(/ to /);
+    }
+    expect(answers.size).toBe(3);
   });
 
-  afterAll(() => files.clear());
+  afterAll(() => {
+    files.clear();
+    answers.clear();
+  });
 });
+
+/** What each hand reads in the end: name, verdict and hours of each plant. */
+const answers = new Map<string, readonly (readonly [string, string, string])[]>();
+
+/** Actions by what they went into. */
+class Spent {
+  private readonly by = new Map<string, number>();
+  private before = 0;
+
+  constructor(private readonly page: Page) {}
+
+  async on(what: string): Promise<void> {
+    const now = await actionsOf(this.page);
+    this.by.set(what, now - this.before);
+    this.before = now;
+  }
+
+  of(parts: readonly string[]): number {
+    return parts.reduce((sum, part) => sum + (this.by.get(part) ?? NaN), 0);
+  }
+}
+
+/** Goes where the heat is found and reads it there. */
+async function readRaspberries(
+  hand: keyof typeof MOST_ACTIONS,
+  page: Page,
+  spent: Spent,
+  press: (button: Locator) => Promise<void>,
+): Promise<void> {
+  await spent.on('file');
+  await press(page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Heat|heat/ }));
+  const list = page.getByRole('region', { name: 'Plants, worst first' });
+  // Drawing by taps has folded the panel to a line.
+  const more = page.getByRole('button', { name: 'Show more of the panel' });
+  if ((await more.isVisible()) && !(await list.isVisible())) await press(more);
+  const plants = list.getByRole('listitem');
+  await plants.filter({ hasText: 'Raspberries' }).waitFor();
+  await expect.poll(() => page.locator('.map-caption b', { hasText: 'Out of date' }).count()).toBe(0);
+  answers.set(
+    hand,
+    await plants.evaluateAll((rows) =>
+      rows.map((row): [string, string, string] => {
+        const [name, verdict, when] = ['strong', '.verdict', '.heat-plant-line'].map(
+          (part) => row.querySelector(part)?.textContent ?? '',
+        );
+        return [name, verdict, when];
+      }),
+    ),
+  );
+  await spent.on('answer');
+  const actions = spent.of(['yard', ...RASPBERRIES, 'answer']);
+  expect(actions).toBeLessThanOrEqual(MOST_ACTIONS[hand]);
+}
 
 /** Taps near a place and then nudges until the cross stands exactly there. */
 async function bringUnderCross(page: Page, [x, y]: PlanPoint): Promise<void> {

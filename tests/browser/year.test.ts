@@ -1,7 +1,7 @@
 import ICAL from 'ical.js';
 import { text } from 'node:stream/consumers';
 import type { Locator, Page } from 'playwright-core';
-import { expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { acceptOption, demoPlan, parsePlan, planText, startNextYear } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
@@ -34,92 +34,116 @@ async function planOf(page: Page): Promise<Plan> {
   return read.plan;
 }
 
-test('a pair of readings is entered, its difference told, and no correction claimed from it', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await toYear(page);
-  const diary = await turnTo(page, 'Diary');
-  await diary.getByRole('button', { name: 'Pair of readings' }).click();
-  const form = page.getByRole('form', { name: 'Pair of readings' });
-  await form.getByText(/shade the spot you read for a second or two/).waitFor();
-  // Reading leaves is work in the hottest hours.
-  expect(cautionsMissing((await form.textContent()) ?? '')).toEqual([]);
-  expect(risksTold((await form.textContent()) ?? '')).toEqual(['go out in the heat to measure']);
-  await form.getByLabel('Date').fill('2026-07-20');
-  await form.getByLabel('Clock').fill('15:10');
-  await form.getByLabel('Leaf in the open').fill('48');
-  await form.getByRole('button', { name: 'Save' }).click();
-  await form.getByRole('alert').getByText('A pair is two leaves, or two lights').waitFor();
-  await form.getByLabel('Leaf under cloth').fill('42 °C');
-  await form.getByLabel('Air in the shade').fill('41');
-  await form.getByRole('button', { name: 'Save' }).click();
+describe('in one visit', () => {
+  let page: Page;
+  let complaints: string[];
 
-  const opinion = await turnTo(page, 'Did it work?');
-  await opinion.getByText(/the leaf under the cloth was 6 °C cooler than the open one/).waitFor();
-  await opinion
-    .getByText(/^Orange tree, 20 July 2026, 15:10: leaf 48 °C in air of 41 °C;.* between the two: inside our ± 3 °C\.$/)
-    .waitFor();
-  await opinion.getByText('One pair claims nothing: no correction is offered.').waitFor();
-  expect(await opinion.getByRole('button', { name: /^Correct/ }).count()).toBe(0);
-  // The demo yard has no cloth for the covered leaf to be held against: its open one alone is.
-  await opinion.getByRole('img', { name: '1 reading against the estimate and its band of ± 3 °C' }).waitFor();
-  expect(await faultsOf(page, '#slip'), 'the review').toEqual([]);
+  beforeAll(async () => {
+    ({ page, complaints } = await openApp(await session.context(), session.site.address));
+    await toYear(page);
+  });
 
-  const { features } = await planOf(page);
-  const readings = features.filter(
-    ({ kind, ...feature }) => kind === 'reading' && 'when' in feature && feature.when === '2026-07-20T15:10',
-  );
-  expect(readings).toMatchObject([
-    { leaf: 48, air: 41, covered: false },
-    { leaf: 42, air: 41, covered: true, pair: readings[0].id },
-  ]);
-  await page.getByRole('button', { name: 'Undo: Note a pair of readings' }).click();
-  await opinion.getByText(/leaf 48 °C/).waitFor({ state: 'detached' });
-  expect(complaints).toEqual([]);
-  await context.close();
-});
+  afterAll(() => page.context().close());
 
-test('damage, spray, rain, cloth and a word are each noted in at most four taps; the next year asks what grew', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await toYear(page);
-  const diary = await turnTo(page, 'Diary');
-  const adds = diary.getByRole('group', { name: 'Add to the diary' });
-  const before = await diary.getByRole('listitem').count();
-  for (const [name, line] of [
-    ['Damage', /Damage .*, 2 of 5 on the leaf/],
-    ['Spray', /Spray/],
-    ['Cloth up', /Cloth up/],
-    ['Cloth down', /Cloth down/],
-    ['Note', /Note/],
-  ] as const) {
-    await adds.getByRole('button', { name, exact: true }).click();
-    if (name === 'Damage') expect(await faultsOf(page, '#slip'), 'the damage scale').toEqual([]);
-    await diary.getByRole('form', { name }).getByRole('button', { name: 'Save' }).click();
-    await diary.getByRole('listitem').filter({ hasText: line }).first().waitFor();
-  }
-  await adds.getByRole('button', { name: 'Rain', exact: true }).click();
-  await diary.getByLabel('Rain, mm').fill('much');
-  await diary.getByRole('button', { name: 'Save' }).click();
-  await diary.getByRole('alert').getByText('"much" is not a rain between 0 and 500 mm.').waitFor();
-  await diary.getByLabel('Rain, mm').fill('12,5');
-  await diary.getByRole('button', { name: 'Save' }).click();
-  await diary.getByText('Rain 12.5 mm').waitFor();
-  expect(await diary.getByRole('listitem').count()).toBe(before + 6);
+  test('every page of the stage reads well to a machine and fits a laptop and a phone', async () => {
+    expect(await faultsOf(page)).toEqual([]);
+    for (const viewport of [SIZES.laptop, SIZES.phone]) {
+      await page.setViewportSize(viewport);
+      for (const name of ['Dates', 'Tomorrow', 'Diary', 'Did it work?', 'Next year']) {
+        await turnTo(page, name);
+        await page.getByRole('region', { name }).waitFor({ state: 'attached' });
+        if (viewport === SIZES.laptop || name === 'Diary')
+          expect(await faultsOf(page, '#slip'), `${name} on ${viewport.width}`).toEqual([]);
+        expect(
+          await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+        ).toBe(0);
+      }
+    }
+    await page.setViewportSize(SIZES.laptop);
+    expect(complaints).toEqual([]);
+  });
 
-  const next = await turnTo(page, 'Next year');
-  await next.getByRole('button', { name: 'Start 2027' }).click();
-  const tall = next.getByLabel('How tall is the orange tree now? Last year: 4.20 m.');
-  await tall.fill('4.5');
-  await tall.press('Enter');
-  await page.getByRole('button', { name: 'Undo: Say what grew: Orange tree' }).waitFor();
-  expect(await faultsOf(page, '#slip'), 'what grew').toEqual([]);
-  const { season, past, features } = await planOf(page);
-  expect([season.year, past?.map(({ year }) => year)]).toEqual([2027, [2026]]);
-  expect(features.find(({ id }) => id === 'orange')).toMatchObject({ height: 4.5 });
-  expect(past?.[0].plan.features.find(({ id }) => id === 'orange')).toMatchObject({ height: 4.2 });
-  expect(complaints).toEqual([]);
-  await context.close();
+  test('a pair of readings is entered, its difference told, and no correction claimed from it', async () => {
+    const diary = await turnTo(page, 'Diary');
+    await diary.getByRole('button', { name: 'Pair of readings' }).click();
+    const form = page.getByRole('form', { name: 'Pair of readings' });
+    await form.getByText(/shade the spot you read for a second or two/).waitFor();
+    // Reading leaves is work in the hottest hours.
+    expect(cautionsMissing((await form.textContent()) ?? '')).toEqual([]);
+    expect(risksTold((await form.textContent()) ?? '')).toEqual(['go out in the heat to measure']);
+    await form.getByLabel('Date').fill('2026-07-20');
+    await form.getByLabel('Clock').fill('15:10');
+    await form.getByLabel('Leaf in the open').fill('48');
+    await form.getByRole('button', { name: 'Save' }).click();
+    await form.getByRole('alert').getByText('A pair is two leaves, or two lights').waitFor();
+    await form.getByLabel('Leaf under cloth').fill('42 °C');
+    await form.getByLabel('Air in the shade').fill('41');
+    await form.getByRole('button', { name: 'Save' }).click();
+
+    const opinion = await turnTo(page, 'Did it work?');
+    await opinion.getByText(/the leaf under the cloth was 6 °C cooler than the open one/).waitFor();
+    await opinion
+      .getByText(
+        /^Orange tree, 20 July 2026, 15:10: leaf 48 °C in air of 41 °C;.* between the two: inside our ± 3 °C\.$/,
+      )
+      .waitFor();
+    await opinion.getByText('One pair claims nothing: no correction is offered.').waitFor();
+    expect(await opinion.getByRole('button', { name: /^Correct/ }).count()).toBe(0);
+    // The demo yard has no cloth for the covered leaf to be held against: its open one alone is.
+    await opinion.getByRole('img', { name: '1 reading against the estimate and its band of ± 3 °C' }).waitFor();
+    expect(await faultsOf(page, '#slip'), 'the review').toEqual([]);
+
+    const { features } = await planOf(page);
+    const readings = features.filter(
+      ({ kind, ...feature }) => kind === 'reading' && 'when' in feature && feature.when === '2026-07-20T15:10',
+    );
+    expect(readings).toMatchObject([
+      { leaf: 48, air: 41, covered: false },
+      { leaf: 42, air: 41, covered: true, pair: readings[0].id },
+    ]);
+    await page.getByRole('button', { name: 'Undo: Note a pair of readings' }).click();
+    await opinion.getByText(/leaf 48 °C/).waitFor({ state: 'detached' });
+    expect(complaints).toEqual([]);
+  });
+
+  test('damage, spray, rain, cloth and a word are each noted in at most four taps; the next year asks what grew', async () => {
+    const diary = await turnTo(page, 'Diary');
+    const adds = diary.getByRole('group', { name: 'Add to the diary' });
+    const before = await diary.getByRole('listitem').count();
+    for (const [name, line] of [
+      ['Damage', /Damage .*, 2 of 5 on the leaf/],
+      ['Spray', /Spray/],
+      ['Cloth up', /Cloth up/],
+      ['Cloth down', /Cloth down/],
+      ['Note', /Note/],
+    ] as const) {
+      await adds.getByRole('button', { name, exact: true }).click();
+      if (name === 'Damage') expect(await faultsOf(page, '#slip'), 'the damage scale').toEqual([]);
+      await diary.getByRole('form', { name }).getByRole('button', { name: 'Save' }).click();
+      await diary.getByRole('listitem').filter({ hasText: line }).first().waitFor();
+    }
+    await adds.getByRole('button', { name: 'Rain', exact: true }).click();
+    await diary.getByLabel('Rain, mm').fill('much');
+    await diary.getByRole('button', { name: 'Save' }).click();
+    await diary.getByRole('alert').getByText('"much" is not a rain between 0 and 500 mm.').waitFor();
+    await diary.getByLabel('Rain, mm').fill('12,5');
+    await diary.getByRole('button', { name: 'Save' }).click();
+    await diary.getByText('Rain 12.5 mm').waitFor();
+    expect(await diary.getByRole('listitem').count()).toBe(before + 6);
+
+    const next = await turnTo(page, 'Next year');
+    await next.getByRole('button', { name: 'Start 2027' }).click();
+    const tall = next.getByLabel('How tall is the orange tree now? Last year: 4.20 m.');
+    await tall.fill('4.5');
+    await tall.press('Enter');
+    await page.getByRole('button', { name: 'Undo: Say what grew: Orange tree' }).waitFor();
+    expect(await faultsOf(page, '#slip'), 'what grew').toEqual([]);
+    const { season, past, features } = await planOf(page);
+    expect([season.year, past?.map(({ year }) => year)]).toEqual([2027, [2026]]);
+    expect(features.find(({ id }) => id === 'orange')).toMatchObject({ height: 4.5 });
+    expect(past?.[0].plan.features.find(({ id }) => id === 'orange')).toMatchObject({ height: 4.2 });
+    expect(complaints).toEqual([]);
+  });
 });
 
 test(
@@ -325,27 +349,6 @@ test('pairs of summers, each typed into the page, are told as a careful neighbou
     await told.filter({ hasText: says }).waitFor();
     await undo.evaluate((button, times) => Array.from({ length: times }, () => (button as HTMLElement).click()), edits);
     await told.waitFor({ state: 'detached' });
-  }
-  expect(complaints).toEqual([]);
-  await context.close();
-});
-
-test('every page of the stage reads well to a machine and fits a laptop and a phone', async () => {
-  const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
-  await toYear(page);
-  expect(await faultsOf(page)).toEqual([]);
-  for (const viewport of [SIZES.laptop, SIZES.phone]) {
-    await page.setViewportSize(viewport);
-    for (const name of ['Dates', 'Tomorrow', 'Diary', 'Did it work?', 'Next year']) {
-      await turnTo(page, name);
-      await page.getByRole('region', { name }).waitFor({ state: 'attached' });
-      if (viewport === SIZES.laptop || name === 'Diary')
-        expect(await faultsOf(page, '#slip'), `${name} on ${viewport.width}`).toEqual([]);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
-      ).toBe(0);
-    }
   }
   expect(complaints).toEqual([]);
   await context.close();

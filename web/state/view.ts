@@ -1,4 +1,4 @@
-import { signal } from '@preact/signals';
+import { batch, signal } from '@preact/signals';
 import type { MonthDay, PlanPoint, Quantity } from '../../engine/index.ts';
 
 /** The six stages, in the order of the work. */
@@ -60,11 +60,14 @@ const AS_IT_IS: readonly Stage[] = ['draw', 'heat'];
 
 /** Goes to a stage, and to its card. A drawing tool goes back to its place. */
 export function goToStage(next: Stage): void {
-  aside.value = null;
-  if (next !== 'draw') tool.value = null;
-  // Left as it is where nothing is shown: another empty list would have the yard worked out again.
-  if (AS_IT_IS.includes(next) && shownOptions.value.length > 0) shownOptions.value = [];
-  stage.value = next;
+  // At once: what is tried is kept by the stage that it is tried in, and must not be seen to go while that is open.
+  batch(() => {
+    aside.value = null;
+    if (next !== 'draw') tool.value = null;
+    // Left as it is where nothing is shown: another empty list would have the yard worked out again.
+    if (AS_IT_IS.includes(next) && shownOptions.value.length > 0) shownOptions.value = [];
+    stage.value = next;
+  });
 }
 
 /** Opens the card that helps to find something out. */
