@@ -87,27 +87,25 @@ function countActions(): void {
   counted.actions = 0;
   const moves = ['Tab', 'Shift', 'Control', 'Alt', 'Meta', 'PageDown', 'PageUp'];
   let filled: EventTarget | null = null;
-  let finger = -Infinity;
   const act = (): void => {
     counted.actions = (counted.actions ?? 0) + 1;
     filled = null;
   };
-  addEventListener('pointerdown', ({ timeStamp }) => ((finger = timeStamp), act()), true);
+  addEventListener('pointerdown', act, true);
   addEventListener(
     'keydown',
     ({ key, ctrlKey, altKey, target }) => {
       const types = key.length === 1 && !ctrlKey && !altKey && target instanceof HTMLInputElement && key !== ' ';
       if (!moves.includes(key) && !types) act();
-      finger = performance.now();
     },
     true,
   );
   addEventListener(
     'input',
-    ({ target, timeStamp }) => {
-      // What a click or a key has set is counted already.
-      const set = target instanceof HTMLInputElement && ['checkbox', 'radio', 'range'].includes(target.type);
-      if (target === filled || (set && timeStamp - finger < 500)) return;
+    ({ target }) => {
+      // What a click or a key sets is counted by that.
+      const isSet = target instanceof HTMLInputElement && ['checkbox', 'radio', 'range'].includes(target.type);
+      if (target === filled || isSet) return;
       act();
       filled = target;
     },

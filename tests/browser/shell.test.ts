@@ -150,16 +150,6 @@ describe('in one visit', () => {
     },
   );
 
-  test('a change of units is one step with a name, taken back and brought again by keys', async () => {
-    await page.getByRole('button', { name: /Units: m/ }).click();
-    await saved(page);
-    await page.getByRole('button', { name: 'Undo: Show feet and inches' }).waitFor();
-    await page.keyboard.press('Control+z');
-    await page.getByRole('button', { name: /Units: m/ }).waitFor();
-    await page.keyboard.press('Control+Shift+z');
-    await page.getByRole('button', { name: /Units: ft/ }).waitFor();
-  });
-
   test('with less motion asked for, the sun stands still until it is let run', async () => {
     const time = page.getByRole('slider', { name: 'Time of day' });
     const before = await time.inputValue();
@@ -188,6 +178,16 @@ describe('in one visit', () => {
     await page.getByLabel('Type the date').fill('31 June');
     await page.getByLabel('Type the date').press('Enter');
     await page.getByText('A day, such as 21 July.').waitFor();
+  });
+
+  test('a change of units is one step with a name, taken back and brought again by keys', async () => {
+    await page.getByRole('button', { name: /Units: m/ }).click();
+    await saved(page);
+    await page.getByRole('button', { name: 'Undo: Show feet and inches' }).waitFor();
+    await page.keyboard.press('Control+z');
+    await page.getByRole('button', { name: /Units: m/ }).waitFor();
+    await page.keyboard.press('Control+Shift+z');
+    await page.getByRole('button', { name: /Units: ft/ }).waitFor();
   });
 
   test('on paper the drawing and the card are there, buttons are not', async () => {

@@ -10,11 +10,18 @@ import { hottestOf, spellsOf } from './spells.ts';
 import type { Spell } from './spells.ts';
 import { shapeName } from '../parts/quantity-words.ts';
 
+/** The answer for the very place that is asked about: another place's hours never stand under its name. */
+function answerHere({ asked, shown }: Live<'spot'>): SpotResult | undefined {
+  if (!asked || !shown) return undefined;
+  const { at, height } = shown.args;
+  return at[0] === asked.at[0] && at[1] === asked.at[1] && height === asked.height ? shown.value : undefined;
+}
+
 /** One day's sun at a place: when it comes, and what stands before it when it does not. */
 export function HoursTable({ live, place }: { readonly live: Live<'spot'>; readonly place: string }) {
-  const result: SpotResult | undefined = live.shown?.value;
+  const result = answerHere(live);
   if (live.problems.length > 0) return <p role="alert">{live.problems[0].message}</p>;
-  if (!result || !('steps' in result) || live.asked === null) return <p>Following the sun through the day…</p>;
+  if (!result || !('steps' in result)) return <p>Following the sun through the day…</p>;
   const clock = (minutes: number): string => clockWords(minutes, shownClock.value);
   const hottest = hottestOf(result.steps);
   const spells = spellsOf(result.steps);
