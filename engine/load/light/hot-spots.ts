@@ -1,6 +1,6 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { formatArea, formatLength, formatStretch, type Units } from '../../plan/units.ts';
+import { formatArea, formatDistance, formatStretch, type Units } from '../../plan/units.ts';
 import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
 import { cellCenter } from './grid-of.ts';
 import { compassWord } from '../../plan/compass.ts';
@@ -53,6 +53,13 @@ function hotAreas(grid: GridSpec, cells: Cells): number[][] {
   return areas;
 }
 
+/** "About 70 m²": an edge by cells is no nearer than that. @param squareMetres [m²] */
+function aboutArea(squareMetres: number, units: Units): string {
+  const step = squareMetres < 3 ? 0.5 : squareMetres < 20 ? 1 : 5;
+  const rounded = Math.max(step, step * Math.round(squareMetres / step));
+  return `About ${formatArea(rounded, units).replace('.0 ', ' ')}`;
+}
+
 function describe(yard: Yard, grid: GridSpec, cells: Cells, area: readonly number[], units: Units): HotSpot {
   const hotLoad = area.reduce((sum, index) => sum + cells.hotLoad[index], 0) / area.length;
   const hottest = area.reduce((best, index) => (cells.hotLoad[index] > cells.hotLoad[best] ? index : best), area[0]);
@@ -61,10 +68,9 @@ function describe(yard: Yard, grid: GridSpec, cells: Cells, area: readonly numbe
   const center = meanCenter(grid, area);
   const size = area.length * grid.cell ** 2;
   const grade = gradeOf(hotLoad);
-  const place = `(${formatLength(center[0], units)}, ${formatLength(center[1], units)})`;
+  const place = `${formatDistance(center[0], units)} across, ${formatDistance(center[1], units)} up`;
   const sentence =
-    `${formatArea(size, units)} round ${place}: ${GRADE_WORDS[grade - 1]}, hot load ${hotLoad.toFixed(1)} ` +
-    `MJ/m² a day; ` +
+    `${aboutArea(size, units)} round ${place}: ${GRADE_WORDS[grade - 1]}; ` +
     `worst ${formatStretch(worst.when, units)}, the sun from the ${compassWord(worst.from)}, ` +
     `${cameByWords(yard.plan, worst.came)}.`;
   return {

@@ -82,7 +82,7 @@ describe('hot spots', () => {
     expect(spot.from).toBeGreaterThan(225);
     expect(spot.from).toBeLessThan(280);
     expect(spot.sentence).toMatch(
-      /^1\.0 m² round \(4\.35 m, 2\.00 m\): (harsh|scorching), hot load [12]\d\.\d MJ\/m² a day; worst 1[23]:\d0 to 1[56]:\d0, the sun from the (south-)?west, coming in under the porch\.$/,
+      /^About 1 m² round 4\.\d m across, 2\.0 m up: (harsh|scorching); worst 1[23]:\d0 to 1[56]:\d0, the sun from the (south-)?west, coming in under the porch\.$/,
     );
   });
 });
