@@ -51,7 +51,11 @@ export function cheaperFirst(
   const roots = wrapped.value === null ? [] : [wrapped.value];
   if (harm <= NO_HARM) return { ok: true, value: { harm, steps: roots } };
   const steps: LadderStep[] = [];
-  const pots = plan.features.filter(isMovable).filter(({ id }) => inNeed.has(id));
+  const harmTo = new Map(yard.value.base.map(({ id, worth, harm: its }) => [id, worth * its]));
+  const pots = plan.features
+    .filter(isMovable)
+    .filter(({ id }) => inNeed.has(id))
+    .sort((a, b) => (harmTo.get(b.id) ?? 0) - (harmTo.get(a.id) ?? 0));
   if (pots.length > 0) {
     const moved = moveStep(plan, pots, units, request.weather);
     if (!moved.ok) return moved;

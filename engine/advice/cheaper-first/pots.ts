@@ -8,6 +8,7 @@ import type { Weather } from '../../sun/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { createPotJudges } from '../place/judge.ts';
+import { isMovable } from '../place/movable.ts';
 import { rankingOf, type Tried } from '../place/rank.ts';
 import { fewNames, sentenceCase } from '../year/words.ts';
 import { spotWords } from '../words/spot-words.ts';
@@ -16,9 +17,17 @@ import { type Harmed, sharedBy } from '../words/served.ts';
 /** A move that spares a pot less than this is not worth the carrying. Our choice. [K·h/day] */
 const WORTH_CARRYING = 0.5;
 
-/** Each pot at the best place that has light enough for it, one after the other, so that no two go to the same. */
-export function moveStep(plan: Plan, pots: readonly Plant[], units: Units, weather?: Weather): Outcome<LadderStep> {
+/** Of more pots nobody carries all; each takes as long as a question for its place. */
+const MOST_CARRIED = 6;
+
+/**
+ * Each pot at the best place that has light enough for it, one after the other, so that no two go to the same.
+ * @param harmed the pots that heat harms, the most harmed first: of many only so many are carried
+ */
+export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, weather?: Weather): Outcome<LadderStep> {
+  const pots = plan.features.filter(isMovable).filter((pot) => harmed.slice(0, MOST_CARRIED).includes(pot));
   let moving = plan;
+  let judges = createPotJudges(plan, weather);
   const moved: Harmed[] = [];
   const moves: { plant: string; at: PlanPoint }[] = [];
   const told: string[] = [];
@@ -26,7 +35,6 @@ export function moveStep(plan: Plan, pots: readonly Plant[], units: Units, weath
   for (const pot of pots) {
     const row = rowOf(plan, pot);
     if (row === undefined) continue;
-    const judges = createPotJudges(moving, weather);
     if (!judges.ok) return judges;
     const { stay, best } = rankingOf(moving, pot, row, judges.value.of(pot, row));
     const place: Tried | undefined = best(1)[0];
@@ -39,6 +47,7 @@ export function moveStep(plan: Plan, pots: readonly Plant[], units: Units, weath
       ...moving,
       features: moving.features.map((feature) => (feature.id === pot.id ? { ...pot, at: place.at } : feature)),
     };
+    judges = createPotJudges(moving, weather, judges.value);
     const harden = hardeningOf(stay.light.sunHours, place.light.sunHours) === null ? '' : ' (harden it off first)';
     moves.push({ plant: pot.id, at: place.at });
     told.push(
@@ -64,11 +73,21 @@ export function moveStep(plan: Plan, pots: readonly Plant[], units: Units, weath
   // Of one pot the share stands in the effect already.
   const offEach = moved.map(({ before, after }) => (moves.length > 1 ? `: ${percent(1 - after / before)} off it` : ''));
   const found = sentenceCase(`${told.map((where, k) => where + offEach[k]).join('; ')}.`);
-  const rest = stays.length > 0 ? ` No better place for ${fewNames(plan, stays)}.` : '';
+  const rest = `${staysWords(plan, stays)}${manyWords(harmed.length, pots.length)}`;
   const does = {
     serves: moved.map(({ id }) => id),
     spared: moved.reduce((sum, { worth, before, after }) => sum + worth * (before - after), 0),
     sparedShare: sharedBy(moved),
   };
   return { ok: true, value: { ...harmStep(plan, { ...step, sentence: `${found}${rest}` }, does), moves } };
+}
+
+function staysWords(plan: Plan, stays: readonly string[]): string {
+  return stays.length > 0 ? ` No better place for ${fewNames(plan, stays)}.` : '';
+}
+
+function manyWords(harmed: number, carried: number): string {
+  return harmed > carried
+    ? ` Of ${harmed} pots that burn these burn most; ask for the place of another by itself.`
+    : '';
 }

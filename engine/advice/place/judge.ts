@@ -8,7 +8,7 @@ import { plantHarm } from '../../load/verdict/harm-of.ts';
 import { limitOf } from '../../load/verdict/limit.ts';
 import { type PlantPoints, plantPoints } from '../../load/verdict/plant-points.ts';
 import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
-import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls/walls-round.ts';
+import { createWallsRound, ONE_RAY_IN, type WallsRound } from '../../load/leaf/walls/walls-round.ts';
 import type { Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
@@ -44,10 +44,15 @@ interface PotYard {
 /** Judges of a yard's pots: what does not depend on the pot is laid out once. */
 export interface PotJudges {
   of(plant: Plant, row: PlantRow): PotJudge;
+  /** The yard's, as they are looked at for a rough judgement. */
+  readonly walls: WallsRound;
 }
 
-/** @returns the judges, or why a day of the year cannot be made */
-export function createPotJudges(plan: Plan, weather?: Weather): Outcome<PotJudges> {
+/**
+ * @param like of a yard in which no more than a pot stands elsewhere: what shines on the walls is roughly as there
+ * @returns the judges, or why a day of the year cannot be made
+ */
+export function createPotJudges(plan: Plan, weather?: Weather, like?: PotJudges): Outcome<PotJudges> {
   const scene = buildScene(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
@@ -57,9 +62,10 @@ export function createPotJudges(plan: Plan, weather?: Weather): Outcome<PotJudge
   if (!season.ok) return season;
   const winter = yardOf(withWinter(plan), { kind: 'day', date: winterDayOf(plan) });
   if (!winter.ok) return winter;
-  const rough = createSkyViewer(scene, createWallsRound(scene, undefined, ONE_RAY_IN));
+  const walls = createWallsRound(scene, like?.walls, ONE_RAY_IN);
+  const rough = createSkyViewer(scene, walls);
   const yards = { heats: heats.value, heatwave: heatwave.value, season: season.value, winter: winter.value, rough };
-  return { ok: true, value: { of: (plant, row) => potJudge(plan, plant, row, yards) } };
+  return { ok: true, value: { of: (plant, row) => potJudge(plan, plant, row, yards), walls } };
 }
 
 interface Yards {

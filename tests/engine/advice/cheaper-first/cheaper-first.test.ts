@@ -64,6 +64,20 @@ describe('cheaper cures', () => {
     expect(moved?.sentence).toContain(`The lemon ${best.where}, `);
   });
 
+  test('of many pots the six that burn most are carried, and it says so', () => {
+    const pots = Array.from({ length: 8 }, (_, k): Plant => ({
+      ...POT,
+      id: `pot-${k}`,
+      at: [4.5 + 1.2 * (k % 4), k < 4 ? 3 : 6],
+      worth: k === 3 || k === 6 ? 1 : 3,
+    }));
+    const moved = step(stepsOf(yardPlan([TOWER, ...pots])), 'move');
+    const carried = moved?.moves?.map(({ plant }) => plant) ?? [];
+    expect(carried.length).toBeGreaterThan(0);
+    for (const id of ['pot-3', 'pot-6']) expect(carried).not.toContain(id);
+    expect(moved?.sentence).toContain('Of 8 pots that burn these burn most');
+  });
+
   test('water and clay spare what the leaf’s own balance says', () => {
     expect(step(steps, 'water')?.spared).toBeCloseTo(2 * (harm - harmBy('watered')), 0);
     expect(step(steps, 'clay')?.spared).toBeCloseTo(2 * (harm - harmBy('thirsty', CLAY_ABSORPTANCE)), 0);
