@@ -1,3 +1,4 @@
+import { plantLoadsOf } from '../../load/load-of.ts';
 import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
@@ -6,6 +7,7 @@ import { type Units, unitsOf } from '../../plan/units.ts';
 import { TODAY } from '../compare/words.ts';
 import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import { type AdviceChange, adviceChanges, byAdvice, type NamedYard } from './advice.ts';
+import { asTold } from './as-told.ts';
 import type { DoubtBar, DoubtInput, DoubtRequest, DoubtResult, PlantDoubt } from './types.ts';
 import { adviceWords, firstToMeasure, inputName, notesOf, plantSentence, pmWords, sentenceOf } from './words.ts';
 import { type JudgedHarm, optionPlans, type ShiftedYard, shiftedYard, weighedHarm } from './yards.ts';
@@ -34,8 +36,11 @@ export function doubtOf(plan: Plan, request: DoubtRequest = {}): Outcome<DoubtRe
   // Shifts are judged at a few cells of each bed; what stands today is told from all of them, as everywhere.
   const told = harmOf(plan, request.weather);
   if (!told.ok) return told;
+  const loads = plantLoadsOf(plan, { weather: request.weather });
+  if (!loads.ok) return loads;
   const units = request.units ?? unitsOf(plan);
-  const [{ yard: today }] = yards;
+  const today = asTold(yards[0].yard, new Map(loads.value.map(({ id, verdict }) => [id, verdict])));
+  yards[0] = { name: TODAY, yard: today };
   const { order, under } = adviceChanges(yards);
   const bars = inputsOf(yards)
     .map(({ input }) => barOf(plan, today, input, under(input), units))

@@ -86,7 +86,8 @@ export function adviceWords(plan: Plan, bar: Omit<DoubtBar, 'advice'>): string {
     const [{ plant, verdict, may, shift }] = verdicts;
     const others = verdicts.length - 1;
     const more = others > 0 ? `, and ${others} more verdict${others > 1 ? 's change' : ' changes'}` : '';
-    return `With ${offWords(bar, shift)}, ${namedInside(plan, plant)} is “${may[0]}” instead of “${verdict}”${more}.`;
+    const instead = `“${may[0]}” instead of “${verdict}”`;
+    return `With ${offWords(bar, shift)} the verdict on ${namedInside(plan, plant)} is ${instead}${more}.`;
   }
   return effect === null ? '' : effectWords(plan, bar, effect);
 }

@@ -28,10 +28,15 @@ export function addedWords(option: SiteOption, options: readonly SiteOption[]): 
   const more =
     added.effect === null
       ? `for ${whichPlants(option, options[added.to])} plants than ${added.to + 1}`
-      : `${percent(added.effect)} more than ${added.to + 1}`;
+      : `${toldPercent(option) - toldPercent(options[added.to])} % more than ${added.to + 1}`;
   const money =
     added.cost === null ? '' : ` for ${added.cost.toFixed(0)} ${currency}${added.effect === null ? ' more' : ''}`;
   return `${more}${money}${added.isWorth ? '' : ': not worth it'}`;
+}
+
+/** As the table tells it, so that what it adds adds up. */
+function toldPercent({ effect }: SiteOption): number {
+  return Math.round(100 * effect);
 }
 
 function whichPlants({ served }: SiteOption, { served: theirs }: SiteOption): string {

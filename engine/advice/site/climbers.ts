@@ -1,4 +1,5 @@
 /** Climbers for a living screen: how dense they are by years, when in leaf, what they drink. */
+import { formatDistance, type Units } from '../../plan/units.ts';
 
 export interface Climber {
   readonly id: 'annual' | 'vine' | 'evergreen';
@@ -49,9 +50,17 @@ export const CLIMBER = { from: 8, to: 25, apart: 1.2 } as const;
 /** Of leaves on a trellis. [m] */
 export const DEEP = 0.3;
 
-export const TREE_INSTEAD =
-  'A tree takes longer: bought 2 m tall it shades little for 3 to 5 years, and a crown 3 to 4 m wide comes after ' +
-  '6 to 10 (from memory; ask a nursery near you). Draw it as it will be then, and see.';
+/** A young tree as it is sold, and the crown that it has after years. [m] */
+const TREE = { tall: 2, crown: { from: 3, to: 4 } } as const;
+
+export function treeInstead(units: Units): string {
+  const length = (metres: number): string => (units === 'metric' ? `${metres} m` : formatDistance(metres, units));
+  return (
+    `A tree takes longer: bought ${length(TREE.tall)} tall it shades little for 3 to 5 years, and a crown ` +
+    `${length(TREE.crown.from)} to ${length(TREE.crown.to)} wide comes after 6 to 10 (from memory; ask a nursery near ` +
+    `you). Draw it as it will be then, and see.`
+  );
+}
 export const TRELLIS_CARE =
   'Leaves cannot come off before a storm as cloth does: a grown trellis catches the wind like a solid fence. Have ' +
   'its posts set as for one, by somebody who builds fences, and ask what your rules allow.';

@@ -13,7 +13,7 @@ import {
   CLIMBERS,
   DEEP,
   LIVING_SOURCES,
-  TREE_INSTEAD,
+  treeInstead,
   TRELLIS_A_METRE,
   TRELLIS_CARE,
 } from './climbers.ts';
@@ -100,6 +100,10 @@ export function livingScreen(
   if (!(most >= WORTH_GROWING)) return null;
   const units = request.units ?? unitsOf(plan);
   const length = pathLength(cloth.path);
+  // In the stead of the cloth only where it is for the same plants.
+  const isInstead = served.some((id) => found.served.includes(id));
+  const whom = listWords(served.map((id) => namedInside(plan, id)));
+  const lead = isInstead ? 'Or let it grow' : 'Elsewhere, let it grow';
   return {
     feature: hedge(grown),
     where: best.where,
@@ -107,10 +111,10 @@ export function livingScreen(
     climbers,
     price: priceOf(plan, length),
     sentence:
-      `Or let it grow: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
+      `${lead}: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
       `${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
-      `${listWords(served.map((id) => namedInside(plan, id)))}.`,
-    notes: [TRELLIS_CARE, TREE_INSTEAD],
+      `${whom}.`,
+    notes: [TRELLIS_CARE, treeInstead(units)],
     sources: LIVING_SOURCES,
   };
 }

@@ -148,9 +148,15 @@ function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, u
   const { center } = hungOf(cloth).place();
   const away = distance(center, middle);
   const name = namedInside(plan, feature.id);
-  if (away < OVER_WITHIN) return `right over ${name}`;
+  if (away < OVER_WITHIN) return `${nearWords(cloth)} ${name}`;
   const bearing = (Math.atan2(center[0] - middle[0], center[1] - middle[1]) * 180) / Math.PI + upBearingOf(plan);
   return `${formatDistance(away, units)} ${compassWord(bearing)} of ${name}`;
+}
+
+/** Of cloth whose middle is that of the plant: upright cloth hangs over nothing. */
+function nearWords(cloth: Canopy | Screen): string {
+  if (cloth.kind === 'canopy') return 'right over';
+  return cloth.path.length > 2 ? 'round' : 'close beside';
 }
 
 export function middleOf(feature: PlantFeature): PlanPoint {

@@ -15,8 +15,9 @@ import { NO_HARM } from './search-yard.ts';
 import type { ClothCaution, PlantState, RulePrice, SiteOption, SiteResult, SiteRule, Uncounted } from './types.ts';
 import type { Standing } from '../words/stands.ts';
 
-/** A rule that costs less than this share is not spoken of. */
+/** A rule that costs less than this share is not spoken of; one that costs more than the other costs all. */
 const PRICED_FROM = 0.01;
+const ALL = 0.995;
 
 /** What each rule takes away that kept something better out. */
 export function rulePrices(laidOut: LaidOut, contest: Contest): RulePrice[] {
@@ -25,7 +26,9 @@ export function rulePrices(laidOut: LaidOut, contest: Contest): RulePrice[] {
     if (cost < PRICED_FROM) return [];
     // What is seen a little may be the best of all that is seen.
     if (rule === 'glimpsed' && contest.without.get('hidden')?.cloth === cloth) return [];
-    const words = `${ruleWords(laidOut, rule)} costs ${percent(cost)} of what cloth could do here`;
+    const takes =
+      cost > ALL ? 'rules out all cloth that would help here' : `costs ${percent(cost)} of what cloth could do here`;
+    const words = `${ruleWords(laidOut, rule)} ${takes}`;
     return [{ rule, spared, cost, sentence: `${words}${isSight(rule) ? whoWouldSee(laidOut, cloth) : ''}.` }];
   });
 }
@@ -132,12 +135,15 @@ export function sentenceOf({ units }: LaidOut, [first]: readonly SiteOption[], b
 /** As `SiteResult`. @param finished whether every place was held against what it could spare */
 export function besidesOf(
   { plan }: LaidOut,
-  { harm, options, uncounted }: Pick<SiteResult, 'harm' | 'options' | 'uncounted'>,
+  { harm, options, uncounted, rules }: Pick<SiteResult, 'harm' | 'options' | 'uncounted' | 'rules'>,
   finished: boolean,
 ): string {
   if (harm <= NO_HARM) return noNeedWords(plan, uncounted);
   const [first] = options;
-  if (!first || first.spared <= 0) return 'No cloth that may stand here spares the plants anything.';
+  if (!first || first.spared <= 0) {
+    const under = rules.some(({ cost }) => cost > ALL) ? ' under your rules' : '';
+    return `No cloth that may stand here${under} spares the plants anything.`;
+  }
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
   const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
   return [

@@ -51,7 +51,7 @@ export function siteText(result: SiteResult, free: readonly LadderStep[], more: 
   }
   blocks.push(...moreBlocks(more, columns));
   const told = [
-    ...countingWords(plan, result, [...(worthMoving(free)?.serves ?? []), ...(more.together?.helped ?? [])]),
+    ...countingWords(plan, result, helpedBeside(free, more)),
     ...result.rules.filter(({ rule }) => rule !== 'density').map(({ sentence }) => sentence),
   ];
   if (told.length > 0) blocks.push(told.map(line).join('\n'));
@@ -118,6 +118,11 @@ function answersTable(result: SiteResult, columns: number, units: Units): string
     ]),
     [2, 3, 4],
   );
+}
+
+/** Ids of the plants for which there is something beside the cloth found. */
+function helpedBeside(free: readonly LadderStep[], { together, living }: MoreForms): string[] {
+  return [...(worthMoving(free)?.serves ?? []), ...(together?.helped ?? []), ...(living?.served ?? [])];
 }
 
 /** For whom it is, how they stand then, and what sun still comes. */

@@ -30,7 +30,7 @@ const YARD = ['features', 'site', 'climate', 'season', 'plants', 'stock'] as con
 /** What the search found, best first, numbered on the drawing. */
 export function FoundOptions({ found: { plan: asked, result, sights } }: { readonly found: Found }) {
   const moved = worthMoving(cheaper.value.shown?.value.steps ?? [])?.serves ?? [];
-  const helped = [...moved, ...(more.value?.together?.helped ?? [])];
+  const helped = [...moved, ...(more.value?.together?.helped ?? []), ...(more.value?.living?.served ?? [])];
   useEffect(() => {
     foundMarks.value = result.options.map((option, k) => ({
       at: option.center,
