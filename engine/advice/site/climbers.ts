@@ -57,8 +57,8 @@ export function treeInstead(units: Units): string {
   const length = (metres: number): string => (units === 'metric' ? `${metres} m` : formatDistance(metres, units));
   return (
     `A tree takes longer: bought ${length(TREE.tall)} tall it shades little for 3 to 5 years, and a crown ` +
-    `${length(TREE.crown.from)} to ${length(TREE.crown.to)} wide comes after 6 to 10 (from memory; ask a nursery near ` +
-    `you). Draw it as it will be then, and see.`
+    `${length(TREE.crown.from)} to ${length(TREE.crown.to)} wide comes after 6 to 10 (from memory; ask a nursery ` +
+    `near you). Draw it as it will be then, and see.`
   );
 }
 export const TRELLIS_CARE =

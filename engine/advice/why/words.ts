@@ -6,7 +6,7 @@ import {
   formatTemperatureDifference,
   unitsOf,
 } from '../../plan/units.ts';
-import { capital } from '../../plan/list-words.ts';
+import { capital, listWords } from '../../plan/list-words.ts';
 import { nameOf } from '../../plan/names.ts';
 import { isSmallFruit } from '../../load/leaf/spread.ts';
 import { type PlantFeature, rowOf } from '../../load/verdict/planted.ts';
@@ -136,13 +136,11 @@ function rivalRemark({ bySun, answer, rivals }: WhyFindings): string {
   );
 }
 
+/** Named where it was not the sun; where it may have been, they are asked about beside the answer. */
 function lookAt({ answer, rivals }: WhyFindings): string {
   const open = rivals.filter(({ yes }) => !yes).map((rival) => rival.lookAt);
   if (answer === 'explains' || open.length === 0) return '';
-  return (
-    `${answer === 'does not' ? 'Look at' : 'Rule out'} ` +
-    `${open.slice(0, -1).join(', ')}${open.length > 1 ? ' and ' : ''}${open[open.length - 1]}.`
-  );
+  return answer === 'does not' ? `Look at ${listWords(open)}.` : 'Rule out the other causes.';
 }
 
 /**
