@@ -11,6 +11,8 @@ import { millimetres, scaledPicture, scaleFor } from './to-scale.ts';
 /** [mm] */
 const LETTERS = 3;
 const ROOM = 12;
+/** From the middle of the north arrow to the far edge of its letter. [mm] */
+const ARROW = 10;
 
 type At = (point: PlanPoint) => readonly [x: number, y: number];
 
@@ -42,7 +44,7 @@ export function settingOutDrawing(sheet: BuildSheet, units: Units): string {
       [a[0] + 0.6 * (b[0] - a[0]), a[1] + 0.6 * (b[1] - a[1])],
       LETTERS,
     ),
-    north([width + ROOM - 6, -ROOM + 8], upBearing),
+    north([width + ROOM - ARROW, -ROOM + ARROW], upBearing),
   ].join('');
   return scaledPicture(`${sheet.name}: where the posts stand`, box, inside, { scale, letters: LETTERS, units });
 }
@@ -120,7 +122,7 @@ function fixedMark(label: string, [x, y]: readonly [number, number]): string {
   );
 }
 
-/** @param upBearing True bearing of the picture's top. [°] */
+/** Clear of the picture's edge, however it is turned. @param upBearing True bearing of the picture's top. [°] */
 function north([x, y]: readonly [number, number], upBearing: number): string {
   return (
     `<g transform="translate(${millimetres(x)} ${millimetres(y)}) rotate(${millimetres(-upBearing)})">` +

@@ -6,6 +6,8 @@ import { packWords } from '../../../engine/frame/shop/line.ts';
 import { sectionOf } from '../../../engine/frame/strength/tube.ts';
 import { tenthsOf } from '../../../engine/frame/layout/fittings.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
+import { demoPlan } from '../../../engine/plan/demos/index.ts';
+import { withOptions } from '../../../engine/plan/options.ts';
 import { canopyCorners, distance } from '../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../engine/plan/types.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
@@ -710,6 +712,24 @@ describe('the sheet', () => {
       }),
       RUNS,
     );
+  });
+
+  test('saves what it says with a cutter that loses nothing, of the whole sheet’s price', () => {
+    const demo = withOptions(demoPlan('courtyard'), ['A']);
+    if (!demo.ok) throw new Error(demo.problems[0].message);
+    const sheetWith = (kerf?: number) => {
+      const result = sheetOf(
+        { ...demo.plan, stock: { ...demo.plan.stock, ...(kerf !== undefined && { kerf }) } },
+        'lemon-roof',
+      );
+      if (!result.ok) throw new Error(result.problems[0].message);
+      return result.sheet;
+    };
+    const offered = sheetWith().cutting.savings.find(({ change }) =>
+      change.startsWith('cut with a rolling tube cutter'),
+    );
+    expect(offered?.money).toBeGreaterThan(0);
+    expect(Number(sheetWith().cost.total) - Number(sheetWith(0).cost.total)).toBeCloseTo(Number(offered?.money), 6);
   });
 
   test('buys small things in whole packs, and none over that nobody is told of', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { SHEET_STYLE, sheetHtml } from '../../../../engine/output/sheet/html.ts';
 import { sheetText } from '../../../../engine/output/sheet/text.ts';
-import { built, roof, screen } from '../../frame/yard.ts';
+import { built, roof, screen, yardWith } from '../../frame/yard.ts';
 
 const nasty = { ...roof, name: '<img src=x onerror="alert(1)"> & Söhne’s "roof"' };
 
@@ -66,6 +66,24 @@ describe('the build sheet on paper', () => {
     for (const post of sheet.settingOut.posts) expect(plan).toContain(`>${post.id}</text>`);
     expect(plan.split(`>${Math.hypot(roof.length, roof.width).toFixed(2)} m</text>`)).toHaveLength(3);
   });
+
+  test.each([0, 90, 180, 270])(
+    'the setting-out drawing has house, A, B, front, back and a whole north arrow at %i°',
+    (up) => {
+      const { site } = yardWith([]);
+      const sheet = built(roof, { site: { ...site, upBearing: up } });
+      const [, box, inside] =
+        /aria-label="Roof: where the posts stand"[^>]*viewBox="([^"]*)"[^>]*>(.*?)<\/svg>/s.exec(
+          sheetHtml(sheet, 'metric'),
+        ) ?? [];
+      for (const word of ['House', 'A', 'B', 'N', 'front', 'back']) expect(inside).toContain(`>${word}</text>`);
+      const [x, y, width] = box.split(' ').map(Number);
+      const [atX, atY] = /translate\(([\d.-]+) ([\d.-]+)\) rotate/.exec(inside)!.slice(1).map(Number);
+      // Its letter ends 9 mm from its middle, to whichever side it is turned.
+      expect(atY - 9).toBeGreaterThanOrEqual(y);
+      expect(atX + 9).toBeLessThanOrEqual(x + width);
+    },
+  );
 
   test('every drawing is true to scale: posts as far apart on paper as they say, and a bar that says so too', () => {
     const sheet = built({ ...roof, turn: 0, length: 2.5, width: 2 });
