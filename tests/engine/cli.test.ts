@@ -1,6 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { main } from '../../engine/cli.ts';
+import { parsePlan } from '../../engine/plan/file/parse.ts';
+import { weatherFile } from '../../engine/sun/weather-file.ts';
+import { valueOf } from './load/yard-plan.ts';
+import { epwBytes, epwLines } from './sun/epw-file.ts';
 
 interface Ran {
   readonly code: number;
@@ -243,6 +247,24 @@ describe('the command line', () => {
     const noEpw = await run(['load', 'demo', '--weather', 'x.epw'], { files: { 'x.epw': 'hello' } });
     expect(noEpw).toMatchObject({ code: 1, out: '' });
     expect(noEpw.err.trim().split('\n')).toHaveLength(1);
+  });
+
+  it('a weather file from far away, with one wind all year and no humidity, is warned of in the page’s words', async () => {
+    const location = 'LOCATION,Sapporo,-,JPN,made for a test,999999,43.1,141.3,9.0,600.0';
+    const bytes = epwBytes(epwLines({ location, row: () => ({ wind: 2, humidity: 999 }) }));
+    const read = parsePlan(SMALL);
+    if (!read.ok) throw new Error('the yard is sound');
+    const onPage = valueOf(weatherFile(read.plan, bytes)).warnings;
+    const wanted = ['measured at Sapporo, JPN', 'measured', 'one wind all year, 2 m/s', 'no humidity'];
+    expect(onPage).toEqual(wanted.map((words) => expect.stringContaining(words) as string));
+    const { code, err } = await run(['load', '-', '--cell', '1', '--weather', 'far.epw'], {
+      input: SMALL,
+      files: { 'far.epw': bytes },
+    });
+    expect(code).toBe(0);
+    expect(err.split('\n').filter((line) => line.includes('weather file'))).toEqual(
+      onPage.map((warning) => `warning ${warning}`),
+    );
   });
 
   it('a day that has no climate, or no place in the year, is refused', async () => {

@@ -139,6 +139,7 @@ function standOf(plan: Plan, load: PlantLoad, heatwave: Nine, harm: PlantHarm | 
     scorchDose: load.scorchDose,
     peak: load.peak,
     verdict: load.verdict,
+    close: load.close,
     when: load.when,
     hotHours: load.hotHours,
     heatwaveHotHours: heatwave.hotHours,

@@ -38,6 +38,8 @@ export interface PlantStand {
   /** [°C] */
   readonly peak: number | null;
   readonly verdict: Verdict | null;
+  /** Leaves less than 2 K warmer or cooler would get another verdict. */
+  readonly close: boolean;
   readonly when: Stretch | null;
   /** Season means at its points. [h/day], and of the heatwave day. [h] */
   readonly hotHours: number;

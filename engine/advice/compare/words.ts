@@ -2,7 +2,7 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, type Units } from '../../plan/units.ts';
+import { formatArea, formatTemperatureDifference, type Units } from '../../plan/units.ts';
 import { overBudgetNote } from '../../frame/work/note-words.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { seenWords } from '../sight/words.ts';
@@ -82,6 +82,7 @@ export function choiceSentences(plan: Plan, choice: ComparedChoice, units: Units
   return [
     ...worseSentences(plan, choice),
     ...darkSentences(choice),
+    ...closeSentences(plan, choice, units),
     ...seenSentences(plan, choice, units),
     ...costSentences(plan, choice, units),
     ...rankSentences(choice),
@@ -105,6 +106,16 @@ function darkSentences({ plants, newlyTooDark }: ComparedChoice): string[] {
       `Too dark for ${name}: ${percent(after.light.dailyLight / after.light.least)} of the light it needs is left.`,
     ];
   });
+}
+
+/** Of whom the choice changes anything. */
+function closeSentences(plan: Plan, { plants }: ComparedChoice, units: Units): string[] {
+  const close = plants.filter(
+    ({ before, after }) => after?.close === true && (before?.verdict !== after.verdict || before.harm !== after.harm),
+  );
+  if (close.length === 0) return [];
+  const whose = listWords(close.map(({ id }) => namedInside(plan, id)));
+  return [`A close call: ${formatTemperatureDifference(2, units)} more or less would change what is said of ${whose}.`];
 }
 
 /** "Too dark today already, whichever you choose: the herbs along the south wall."; "": none is. */

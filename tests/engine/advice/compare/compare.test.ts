@@ -197,3 +197,42 @@ test('more density never spares less', () => {
     { seed: 72, numRuns: 4 },
   );
 });
+
+test('whatever its turn and size, an option is told: what is spared is within what harms today, and parts add up (law)', () => {
+  const turned = fc.record({
+    turn: fc.integer({ min: 0, max: 359 }),
+    size: fc.tuple(fc.integer({ min: 5, max: 60 }), fc.integer({ min: 5, max: 60 })),
+    at: fc.tuple(fc.integer({ min: 20, max: 100 }), fc.integer({ min: 20, max: 60 })),
+    isScreen: fc.boolean(),
+  });
+  fc.assert(
+    fc.property(turned, ({ turn, size: [a, b], at: [x, y], isScreen }) => {
+      const [dx, dy] = [Math.sin((turn * Math.PI) / 180), Math.cos((turn * Math.PI) / 180)];
+      const [u, v] = [x / 10, y / 10];
+      const cloth: Feature = isScreen
+        ? {
+            id: 'cloth',
+            kind: 'screen',
+            path: [
+              [u, v],
+              [u + (a / 10) * dx, v + (a / 10) * dy],
+            ],
+            bottom: 0.2,
+            height: 1 + b / 40,
+            density: 0.5,
+          }
+        : { ...ROOF, id: 'cloth', center: [u, v], length: a / 10, width: b / 10, turn };
+      const choice = only(compared({ ...YARD, options: [{ id: 'cloth', adds: [cloth] }] }));
+      const harm = choice.plants.reduce((sum, { worth, before }) => sum + worth * (before?.harm ?? 0), 0);
+      const left = choice.plants.reduce((sum, { worth, after }) => sum + worth * (after?.harm ?? 0), 0);
+      expect(choice.spared).toBeCloseTo(harm - left, 9);
+      expect(choice.harm).toBeCloseTo(left, 9);
+      // Cloth hides cool sky as well: where it takes no sun a leaf may be the warmer for it, by little.
+      expect(choice.spared).toBeGreaterThan(-0.02 * harm);
+      expect(choice.spared).toBeLessThanOrEqual(harm);
+      expect(choice.clothArea).toBeCloseTo(isScreen ? (a / 10) * (0.8 + b / 40) : (a * b) / 100, 1);
+      expect([...choice.sentences, choice.name].every((text) => !/NaN|undefined|Infinity/.test(text))).toBe(true);
+    }),
+    { numRuns: 12, seed: 20261129 },
+  );
+});
