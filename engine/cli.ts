@@ -15,6 +15,7 @@ import { DEMO_NAMES, demoPlan, isDemoName } from './plan/demos/index.ts';
 import { withOptions } from './plan/options.ts';
 import { parsePlan } from './plan/file/parse.ts';
 import { planText } from './plan/file/serialize.ts';
+import { closedInQuotes } from './plan/shown-name.ts';
 import type { Plan, Problem } from './plan/types.ts';
 import { unitsOf } from './plan/units.ts';
 import { isRough, type Weather } from './sun/weather.ts';
@@ -219,7 +220,7 @@ function refuse(machine: Machine, problems: readonly Problem[]): number {
 }
 
 function located(pointer: string, message: string): string {
-  return oneLine(pointer === '' || message.startsWith(pointer) ? message : `${pointer}: ${message}`);
+  return closedInQuotes(oneLine(pointer === '' || message.startsWith(pointer) ? message : `${pointer}: ${message}`));
 }
 
 const [INPUT, OUTPUT] = [0, 1];

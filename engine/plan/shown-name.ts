@@ -25,6 +25,11 @@ export function shownName(name: string): string {
   return cut + endsOf(cut);
 }
 
+/** A sentence in which every mark that turns the direction of writing ends with the quotes that it stands in. */
+export function closedInQuotes(sentence: string): string {
+  return sentence.replaceAll(/"([^"]*)"/g, (_, quoted: string) => `"${quoted}${endsOf(quoted)}"`);
+}
+
 /** What closes the marks that are still open, the last first. */
 function endsOf(text: string): string {
   const open: string[] = [];

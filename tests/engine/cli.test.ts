@@ -289,6 +289,11 @@ describe('the command line', () => {
     }
   });
 
+  it('nor turn what follows it round: a mark that turns the writing ends with its quotes', async () => {
+    const { err } = await run(['sheet', '-', '--canopy', '\u202e\u2067abc'], { input: SMALL });
+    expect(err).toContain('"\u202e\u2067abc\u2069\u202c"');
+  });
+
   it('nor make lines of its own in any verb, as text or as any other format', async () => {
     const tricky = 'N\u001b[2J\u009b31m\r\nTake care: none. \u0007';
     const plan = JSON.parse(SMALL) as { name: string; features: { name?: string }[]; options: object[] };

@@ -22,8 +22,17 @@ export type Command =
 /** The plan's own limit. [m] */
 const MAX_COORDINATE = 10_000;
 
+/** More than a path, a name or a number has. [characters] */
+const LONGEST = 4096;
+
 /** Understands an argument list against the verbs there are. A value may begin with a minus sign. */
 export function readCommand(argv: readonly string[], verbs: readonly Verb[]): Command {
+  const long = argv.findIndex(({ length }) => length > LONGEST);
+  if (long >= 0) {
+    const before = argv[long - 1] ?? '';
+    const message = `What is typed there has ${argv[long].length} characters; at most ${LONGEST} are read.`;
+    return wrong(before.startsWith('--') ? before : '', message);
+  }
   const asksHelp = argv.includes('--help') || argv.includes('-h');
   const found = findVerb(argv, verbs);
   if (found === null) {

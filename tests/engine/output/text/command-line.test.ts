@@ -88,6 +88,10 @@ describe('an argument list', () => {
     [['load', 'demo', '--cell'], '--cell needs a value: --cell M.'],
     [['load', 'demo', '--cell', '--json'], '--cell needs a value: --cell M.'],
     [['load', 'demo', '--cell', '1', '--cell', '2'], '--cell is given twice; say it once.'],
+    [
+      ['site', 'demo', '--size', 'x'.repeat(10_000_000)],
+      'What is typed there has 10000000 characters; at most 4096 are read.',
+    ],
     [['load', 'demo', '--json=yes'], '--json takes no value.'],
     [['load', 'demo', '--units', 'yards'], '--units is one of metric, imperial; got "yards".'],
     [['load', 'demo', '--option='], '--option needs a value.'],
