@@ -274,6 +274,8 @@ export { shadowEdge } from './advice/marks/shadow-edge.ts';
 export { shadowMarks } from './advice/marks/shadow-marks.ts';
 export { compareOptions } from './advice/compare/compare.ts';
 export { effectCell } from './advice/compare/words.ts';
+export { lessWords } from './advice/words/effect-words.ts';
+export type { PlantEffect } from './advice/words/served.ts';
 export { heatwaveWords } from './advice/words/stands.ts';
 export { hoursWords } from './frame/work/work-words.ts';
 export type { HiddenHeights } from './advice/sight/hidden-heights.ts';

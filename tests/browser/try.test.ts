@@ -218,7 +218,7 @@ describe('the courtyard’s options, in one visit', () => {
       const corner = await grip('roof-corner');
       const body = { x: corner.x + 0.7 * (await metre(page)), y: corner.y + 0.7 * (await metre(page)) };
       const moved = await drag(body, [-0.5, -0.5], () =>
-        paper.getByText(/^~ spares \d+\.\d K·h a hot day/).waitFor({ timeout: LONG_MS }),
+        paper.getByText(/^~ \d+ % less heat damage to .*lemon pot/).waitFor({ timeout: LONG_MS }),
       );
       expect(moved.center).not.toEqual(before.center);
       expect((await drag(await grip('height'), [0, 0.4])).height).toBeCloseTo(before.height + 0.4, 1);
@@ -228,7 +228,7 @@ describe('the courtyard’s options, in one visit', () => {
       expect(
         (await drag(await middleOf(page.locator('path.grip.drop').nth(2)), [0, -0.8])).drops?.at(-1)?.depth,
       ).toBeCloseTo(0.8, 1);
-      await paper.getByText(/^~ spares/).waitFor({ state: 'detached', timeout: LONG_MS });
+      await paper.getByText(/^~ \d+ % less heat damage/).waitFor({ state: 'detached', timeout: LONG_MS });
       expect(await clothOf(page, 'B')).toEqual(before);
     },
   );

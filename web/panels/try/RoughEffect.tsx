@@ -1,24 +1,34 @@
 import { useEffect } from 'preact/hooks';
-import { formatPerArea } from '../../../engine/index.ts';
+import { lessWords } from '../../../engine/index.ts';
+import type { PlantEffect } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
-import { units } from '../../state/yard.ts';
+import { plan } from '../../state/yard.ts';
+import { compared } from '../parts/tried.ts';
 import { followCloth, rough } from './live-trial.ts';
-import { harmWords, percentWords } from '../../common/figures.ts';
 
-/** Less than this is spared nobody. [K·h/day] */
-const TELLING = 0.05;
+/** A smaller share of a plant's heat damage is no change. */
+const TELLING = 0.02;
 
 /** What the cloth in hand does where it is now, each number rough until the full answer comes. */
 export function RoughEffect() {
   useEffect(followCloth, []);
   const now = rough.value;
-  if (now === null) return null;
-  const touched = now.plants.filter(({ spared }) => Math.abs(spared) >= TELLING);
+  if (now === null || compared.value === null) return null;
+  const effects = now.plants.flatMap(({ id, spared }): PlantEffect[] => {
+    const share = spared / harmToday(id);
+    return Math.abs(share) >= TELLING ? [{ id, share }] : [];
+  });
+  const touched = now.plants.filter(({ id }) => effects.some((effect) => effect.id === id));
   return (
     <p class="rough-effect" aria-busy="true">
-      ~ spares {harmWords(now.spared)} a hot day ({percentWords(now.sparedShare)}),{' '}
-      {formatPerArea(now.perArea, 'K·h', units.value)} of cloth.
+      ~ {effects.length === 0 ? 'No less heat damage' : lessWords(plan.value, effects)}.
       {touched.map(({ id, verdict }) => ` ${calledById(id)}: ~ ${verdict}.`).join('')}
     </p>
   );
+}
+
+/** As the comparison has it, whatever the plant counts; without one nothing can be told of it. [K·h/day] */
+function harmToday(id: string): number {
+  const plant = compared.value?.today.plants.find((each) => each.id === id);
+  return plant?.before?.harm ? plant.worth * plant.before.harm : Infinity;
 }
