@@ -14,10 +14,10 @@ export function RoughEffect() {
   useEffect(followCloth, []);
   const now = rough.value;
   if (now === null || compared.value === null) return null;
-  const effects = now.plants.flatMap(({ id, spared }): PlantEffect[] => {
-    const share = spared / harmToday(id);
-    return Math.abs(share) >= TELLING ? [{ id, share }] : [];
-  });
+  const effects = now.plants
+    .map(({ id, spared }): PlantEffect => ({ id, share: spared / harmToday(id) }))
+    .filter(({ share }) => Math.abs(share) >= TELLING)
+    .toSorted((a, b) => b.share - a.share);
   const touched = now.plants.filter(({ id }) => effects.some((effect) => effect.id === id));
   return (
     <p class="rough-effect" aria-busy="true">
