@@ -62,7 +62,7 @@ export function placesOn(body: Box, frame: Box, width: number, height: number): 
 /** Between a thing and its name. [px] */
 const GAP = 2;
 
-function holds(frame: Box, box: Box): boolean {
+export function holds(frame: Box, box: Box): boolean {
   return box.left >= frame.left && box.right <= frame.right && box.top >= frame.top && box.bottom <= frame.bottom;
 }
 

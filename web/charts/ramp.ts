@@ -20,12 +20,12 @@ export const HEAT_RAMP = [
   '#be908a',
   '#cc9582',
   '#d99a78',
-  '#e1a471',
-  '#eaae69',
-  '#f2b85f',
-  '#f6c56e',
-  '#fad37d',
-  '#fde08c',
+  '#e1a271',
+  '#e8aa69',
+  '#f0b25f',
+  '#f5bf6f',
+  '#facc7f',
+  '#ffd98f',
 ] as const;
 
 /** Light for growing is never shown in the colours of harm. */

@@ -143,5 +143,5 @@ test('a value takes the colour of its place on the scale, the end’s beyond it,
     HEAT_RAMP[15],
     HEAT_RAMP[15],
   ]);
-  expect([...paintCells(Float64Array.of(NaN, 23.9), scale, 200)]).toEqual([0, 0, 0, 0, 0xfd, 0xe0, 0x8c, 200]);
+  expect([...paintCells(Float64Array.of(NaN, 23.9), scale, 200)]).toEqual([0, 0, 0, 0, 0xff, 0xd9, 0x8f, 200]);
 });

@@ -45,11 +45,12 @@ export function MapCaption() {
   return (
     <div class="map-caption" data-over-paper>
       <p>
-        <strong>{QUANTITY_WORDS[quantity.value].name}</strong>{' '}
+        <strong>{QUANTITY_WORDS[quantity.value].name}</strong>
         <span class="map-caption-height">
-          {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))},{' '}
+          {' '}
+          {mapHeightWords(height, plants, units.value, (id) => nameOf(plan.value, id))}
         </span>
-        {periodWords(period)}
+        , {periodWords(period)}
         {options.length > 0 && (
           <>
             , <b>with option {options.join(' and ')}</b>

@@ -1,4 +1,4 @@
-import { overlap, placeLabels, placesOn, placesRound } from '../../charts/label-boxes.ts';
+import { holds, overlap, placeLabels, placesOn, placesRound } from '../../charts/label-boxes.ts';
 import type { Box } from '../../charts/label-boxes.ts';
 
 /** What lies over the paper and would hide a name: its buttons, arrow, bar and caption say so of themselves. */
@@ -60,7 +60,9 @@ export function placeNames(container: HTMLElement, pixels: number): void {
   const longest = LONGEST_SHARE * frame.width;
   const places = names.map(({ words, body, width, height }) => {
     const on = words.dataset.lies === 'on' ? placesOn(body, frame, width, height) : [];
-    return on.length > 0 || width > longest ? on : placesRound(body, width, height);
+    // What is cut off by the edge lies too far off for a name beside it.
+    const isWhole = words.dataset.lies !== 'on' || holds(frame, body);
+    return on.length > 0 || width > longest || !isWhole ? on : placesRound(body, width, height);
   });
   const found = placeLabels([...places, ...numberBoxes.map((box) => [box])], frame, [...taken, ...plants]);
   names.forEach(({ words, anchor }, k) => {
