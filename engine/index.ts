@@ -306,7 +306,7 @@ export type { Advice } from './advice/year/advice.ts';
 export type { SeasonEvent, SeasonResult } from './advice/year/season/types.ts';
 export { seasonYearOf } from './advice/year/span.ts';
 export { ROUGH_DATES, seasonOf } from './advice/year/season/season.ts';
-export { sentenceCase } from './advice/year/words.ts';
+export { fewNames, sentenceCase } from './advice/year/words.ts';
 export { reviewHeadline, seasonHeadline } from './advice/words/year-headlines.ts';
 export { yearEntries } from './advice/year/season/entries.ts';
 export type { Forecast, Tomorrow, TomorrowTask } from './advice/year/tomorrow/types.ts';

@@ -4,6 +4,7 @@ import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';
+import { refusalWords } from '../year/clay/words.ts';
 import { clayRefusals } from '../year/clay/who-may-be-sprayed.ts';
 import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { rayVerdicts } from '../doubt/verdicts.ts';
@@ -72,7 +73,11 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
   const does = sparedBy(yard, yard.withLeaves('watered'), serves);
   const sentence = 'So much if no leaf ever thirsted; soil and roots decide how near you come.';
   const step = harmStep(plan, { id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, does);
-  return { ...step, effect: `at most ${step.effect}${serves.length > 1 ? ' together' : ''}` };
+  return {
+    ...step,
+    gain: `at most ${step.gain}`,
+    effect: `at most ${step.effect}${serves.length > 1 ? ' together' : ''}`,
+  };
 }
 
 function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, weather?: Weather): Outcome<LadderStep> {
@@ -92,20 +97,16 @@ function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, weathe
           `For the fruit of ${namesInside(plan, fruit)} there is no number: trials found less burnt fruit, but ` +
             `not in every season.`,
         ]),
-    ...refused.map((id) => `Not on ${namesInside(plan, [id])}: ${refusals.value.get(id)}.`),
+    ...refusalWords(
+      plan,
+      refused.map((plant) => ({ plant, why: refusals.value.get(plant) ?? '' })),
+    ),
   ];
-  if (sprayed.length === 0)
-    return {
-      ok: true,
-      value: {
-        ...named,
-        serves: fruit,
-        spared: null,
-        sparedShare: null,
-        effect: fruit.length > 0 ? 'no number for fruit' : 'not for these plants',
-        sentence: rest.join(' '),
-      },
-    };
+  if (sprayed.length === 0) {
+    const gain = fruit.length > 0 ? 'no number for fruit' : 'not for these plants';
+    const nothing = { serves: fruit, spared: null, sparedShare: null, gain, effect: gain };
+    return { ok: true, value: { ...named, ...nothing, sentence: rest.join(' ') } };
+  }
   const at = (absorptance: number) => sparedBy(yard, yard.withLeaves('thirsty', absorptance), sprayed);
   const [thin, usual, thick] = [THIN_FILM, CLAY_ABSORPTANCE, THICK_FILM].map(at);
   const [least, most] = [thin, thick].map(({ sparedShare }) => percent(sparedShare));

@@ -65,6 +65,7 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
         serves: [],
         spared: 0,
         sparedShare: 0,
+        gain: 'nothing to gain',
         effect: 'nothing to gain',
         sentence: 'No other place with light enough spares them anything.',
         moves,

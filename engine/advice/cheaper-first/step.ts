@@ -24,7 +24,9 @@ export interface LadderStep {
   readonly sparedShare: number | null;
   /** In the plan's currency; `null` unknown. */
   readonly cost: number | null;
-  /** What it does in a few words: "34 % less heat damage to the lemon pot". */
+  /** What it does, shortest: "34 % less". */
+  readonly gain: string;
+  /** And to whom: "34 % less heat damage to the lemon pot". */
   readonly effect: string;
   readonly sentence: string;
   /** Where each pot would go, if pots are moved. */
@@ -39,8 +41,8 @@ export function harmStep(
   step: Pick<LadderStep, 'id' | 'name' | 'cost' | 'sentence'>,
   does: { readonly serves: readonly string[]; readonly spared: number; readonly sparedShare: number },
 ): LadderStep {
-  const effect = `${percent(does.sparedShare)} less heat damage to ${fewNames(plan, does.serves)}`;
-  return { ...step, ...does, effect };
+  const gain = `${percent(does.sparedShare)} less`;
+  return { ...step, ...does, gain, effect: `${gain} heat damage to ${fewNames(plan, does.serves)}` };
 }
 
 /** A cure that spares less of the damage than this is not named first. Our choice. */

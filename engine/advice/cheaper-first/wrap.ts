@@ -2,7 +2,6 @@ import { heatDayOf } from '../../load/leaf/heat-day.ts';
 import { createSkyViewer } from '../../load/light/sky-viewer.ts';
 import { rootsHelped } from '../../load/pot/helps.ts';
 import { standingPot } from '../../load/pot/pot-day.ts';
-import { HELP_WORDS } from '../../load/pot/pot-words.ts';
 import { rootZone, type RootZone } from '../../load/pot/root-zone.ts';
 import { type Outcome, ROOT_HELPS, type RootHelpId } from '../../load/types.ts';
 import { compassWord } from '../../plan/compass.ts';
@@ -54,11 +53,13 @@ export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<L
   const most = Math.max(0, ...hot.flatMap(({ told }) => told.helps.map(({ cooler }) => cooler)));
   if (most < WORTH_TELLING) return { ok: true, value: null };
   const sentences = hot.map(({ zone, told }) => rootsSentence(plan, zone, told, pots.length > 1, units));
+  const gain = `cools roots by up to ${degrees(most)}`;
   return {
     ok: true,
     value: {
       ...named,
-      effect: `cools roots by up to ${degrees(most)}`,
+      gain,
+      effect: gain,
       sentence: `${sentences.join(' ')} It helps the roots, not the leaves.`,
     },
   };
@@ -75,11 +76,17 @@ function rootsSentence(
   const toTell = helps.filter(({ id, cooler }) => cooler >= WORTH_TELLING && (hasOthers || id !== 'group'));
   if (toTell.length === 0) return `${about}; it is the air that does it.`;
   const told = toTell.map(
-    ({ id, cooler }) => `${helpWords(id, zone.bearing)} ${formatTemperatureDifference(cooler, units)} less`,
+    ({ id, cooler }, k) =>
+      `${HELPED[id].replace('SIDE', compassWord(zone.bearing))} ${formatTemperatureDifference(cooler, units)}` +
+      `${k === 0 ? ' less' : ''}`,
   );
   return `${about}; ${listWords(told)}.`;
 }
 
-function helpWords(id: RootHelpId, bearing: number): string {
-  return HELP_WORDS[id].replace('that side', `its ${compassWord(bearing)}`);
-}
+/** A pot after each help, shortest; SIDE is where its roots are warmest. */
+const HELPED: Readonly<Record<RootHelpId, string>> = {
+  white: 'in white',
+  double: 'in a wider pot',
+  group: 'with others close on its SIDE',
+  shade: 'behind a board or cloth',
+};

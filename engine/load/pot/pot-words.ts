@@ -7,7 +7,7 @@ import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';
 export const HELP_WORDS: Readonly<Record<RootHelpId, string>> = {
   white: 'wrap the pot in white',
   double: 'stand it in a wider pot with air between',
-  group: 'set other pots close on that side',
+  group: 'set other pots close to it',
   shade: 'shade the pot itself with a board or cloth',
 };
 

@@ -121,7 +121,7 @@ export function waterAdvice(): Advice[] {
     {
       basis: 'our estimate',
       source: 'FAO Irrigation and Drainage Paper 56, for water',
-      text: 'What a mean day takes as the plants stand; the true need is a fifth less to a fifth more: feel the soil.',
+      text: 'What a mean day takes as the plants stand, give or take a fifth: feel the soil.',
     },
     {
       basis: 'extension practice',

@@ -1,4 +1,4 @@
-import { currencyOf } from '../../../engine/index.ts';
+import { currencyOf, fewNames } from '../../../engine/index.ts';
 import type { LadderStep } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
@@ -26,7 +26,10 @@ export function Ladder() {
                 </span>
                 {typeof rung.sparedShare === 'number' && <ShareBar spared={rung.sparedShare} />}
               </summary>
-              <p>{rung.sentence}</p>
+              <p>
+                {forWhom(rung)}
+                {rung.sentence}
+              </p>
             </details>
           </li>
         ))}
@@ -35,13 +38,17 @@ export function Ladder() {
   );
 }
 
-function Effect({ rung: { effect, cost } }: { readonly rung: LadderStep }) {
-  if (effect === undefined) return null;
+/** Where pots go, the sentence names each. */
+function forWhom({ moves, sparedShare, serves }: LadderStep): string {
+  return moves !== undefined || sparedShare === null ? '' : `For ${fewNames(plan.value, serves)}. `;
+}
+
+function Effect({ rung: { gain, cost } }: { readonly rung: LadderStep }) {
   const money =
     cost === undefined || cost === null ? '' : cost === 0 ? ', free' : `, ${moneyWords(cost, currencyOf(plan.value))}`;
   return (
     <span class="rung-effect">
-      {effect}
+      {gain}
       {money}.
     </span>
   );

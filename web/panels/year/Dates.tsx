@@ -73,7 +73,7 @@ function inOrder(entries: readonly SeasonEvent[]): readonly SeasonEvent[] {
 }
 
 /** Kinds of which another part of the stage says the rest: the list for tomorrow, the fold of frost. */
-const TOLD_ELSEWHERE: readonly SeasonEvent['kind'][] = ['heat', 'frost', 'winter-cover'];
+const TOLD_ELSEWHERE: readonly SeasonEvent['kind'][] = ['heat', 'pots', 'frost', 'winter-cover'];
 
 function Entry({ entry }: { readonly entry: SeasonEvent }) {
   const line = (

@@ -9,7 +9,7 @@ import { GALLON, litresWords } from '../water/litres-words.ts';
 import { daysFolded, namesInside, sentenceCase } from '../words.ts';
 
 export function clayWords(plan: Plan, { plants, skipped, washedOff }: Omit<ClayAdvice, 'advice'>): Advice[] {
-  const refusals = skipWords(plan, skipped);
+  const refusals = refusalWords(plan, skipped).map((text): Advice => ({ basis: 'common practice', text }));
   if (plants.length === 0)
     return [
       {
@@ -52,14 +52,11 @@ function coatsWords(
 }
 
 /** Plants that share a reason are named together. */
-function skipWords(plan: Plan, skipped: ClayAdvice['skipped']): Advice[] {
-  return [...new Set(skipped.map(({ why }) => why))].map((why) => ({
-    basis: 'common practice',
-    text: `No clay on ${namesInside(
-      plan,
-      skipped.filter((one) => one.why === why).map(({ plant }) => plant),
-    )}: ${why}.`,
-  }));
+export function refusalWords(plan: Plan, skipped: ClayAdvice['skipped']): string[] {
+  return [...new Set(skipped.map(({ why }) => why))].map((why) => {
+    const plants = skipped.filter((one) => one.why === why).map(({ plant }) => plant);
+    return `No clay on ${namesInside(plan, plants)}: ${why}.`;
+  });
 }
 
 function washedWords(washedOff: ClayAdvice['washedOff'], units: Units): Advice[] {

@@ -1,7 +1,6 @@
 /** The year's advice as dated work, each with a name that stays the same. */
 import { dayWords } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { unitsOf } from '../../../plan/units.ts';
 import { daysAfter } from '../../../sun/calendar.ts';
 import type { ClayAdvice } from '../clay/types.ts';
 import type { FrostAdvice } from '../frost/types.ts';
@@ -10,7 +9,7 @@ import { uncoverAdvice } from '../cloth/words.ts';
 import type { ClothSeason } from '../cloth/types.ts';
 import type { Stretch } from '../hot-days.ts';
 import type { Advice } from '../advice.ts';
-import { coolWords, type PotsToCool, rootsReachWords } from '../pots.ts';
+import { coolWords, type PotsToCool } from '../pots.ts';
 import type { Newcomer, SeasonEvent } from './types.ts';
 import { listWords } from '../../../plan/list-words.ts';
 import { fewNames, namesInside, sentenceCase } from '../words.ts';
@@ -127,7 +126,7 @@ function potEvents(plan: Plan, { heat, pots }: SeasonParts, year: number): Seaso
     from: date,
     to: date,
     title: coolWords(plan, alike),
-    advice: [{ basis: 'our estimate', text: `On the heatwave day: ${rootsReachWords(alike, unitsOf(plan))}` }],
+    advice: [{ basis: 'our estimate', text: 'Uncooled, the roots in it would die in a heatwave.' }],
     features: alike.plants,
   }));
 }

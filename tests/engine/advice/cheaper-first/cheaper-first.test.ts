@@ -95,7 +95,7 @@ describe('cheaper cures', () => {
     const wrap = step(steps, 'wrap');
     const [white] = wrap?.roots?.[0].helps ?? [];
     expect(white).toEqual({ id: 'white', cooler: pot?.roots.help?.cooler });
-    expect(wrap?.sentence).toContain(`wrap the pot in white ${white.cooler.toFixed(0)} °C less`);
+    expect(wrap?.sentence).toContain(`in white ${white.cooler.toFixed(0)} °C less`);
     expect(wrap).toMatchObject({ spared: null, sparedShare: null });
   });
 

@@ -38,7 +38,8 @@ describe('the one sentence a stage opens with', () => {
       serves: ['lemon', 'hydrangea'],
       sparedShare: 0.49,
       cost: 0,
-      effect: 'spares 49 %',
+      gain: '49 % less',
+      effect: '49 % less heat damage',
       sentence: '',
     };
     expect(cheaperHeadline([step])).toBe(

@@ -139,6 +139,7 @@ describe('what costs nothing stands before cloth', () => {
     spared: 1,
     sparedShare,
     cost: 0,
+    gain: '',
     effect: '',
     sentence: '',
   });
