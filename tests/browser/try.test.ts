@@ -3,8 +3,9 @@ import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import {
   compareOptions,
   demoPlan,
-  hiddenHeights,
   doubtOf,
+  hiddenHeights,
+  hoursWords,
   loadOf,
   payoffMap,
   riseOf,
@@ -91,7 +92,7 @@ describe('the courtyard’s options, in one visit', () => {
         .toEqual([
           `${Math.round(100 * effect.share)} % less`,
           `${Math.round(cost.total ?? NaN)} ${cost.currency}`,
-          clothArea === 0 ? 'none' : `${cost.hours.low} to ${cost.hours.high} h`,
+          clothArea === 0 ? 'none' : hoursWords(cost.hours),
         ]);
       const lemon = plants.find(({ id }) => id === 'lemon');
       const more = table.locator('tbody').filter({ has: page.getByRole('rowheader', { name: option, exact: true }) });
