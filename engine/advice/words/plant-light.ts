@@ -5,6 +5,7 @@ import type { PlantFeature } from '../../load/verdict/planted.ts';
 import type { Nine, Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan } from '../../plan/types.ts';
+import { Kept } from '../../sun/kept.ts';
 import type { Period, SampleDay } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather.ts';
 
@@ -23,11 +24,28 @@ export interface DayLight {
  * @returns the day laid out, a season's first, or why it cannot be: a month is missing from the climate
  */
 export function dayLight(plan: Plan, period: Period, weather?: Weather): Outcome<DayLight> {
+  const of = weather === undefined ? [plan] : [plan, weather];
+  return known.of(of, JSON.stringify(period), () => laidOut(plan, period, weather));
+}
+
+/** A year's advice asks several times for one yard's light. */
+const known = new Kept<Outcome<DayLight>>();
+
+function laidOut(plan: Plan, period: Period, weather?: Weather): Outcome<DayLight> {
   const yard = yardOf(plan, period, weather);
   if (!yard.ok) return yard;
+  const lights = new Map<PlantFeature, Nine>();
   return {
     ok: true,
-    value: { of: (feature) => lightAt(yard.value, feature), ...openOf(yard.value), day: yard.value.samples.days[0] },
+    value: {
+      of(feature) {
+        let light = lights.get(feature);
+        if (!light) lights.set(feature, (light = lightAt(yard.value, feature)));
+        return light;
+      },
+      ...openOf(yard.value),
+      day: yard.value.samples.days[0],
+    },
   };
 }
 

@@ -19,8 +19,9 @@ export function lightUnder(hung: Plan, without: Plan, period: Period, weather?: 
   if (!bare.ok) return bare;
   const value = plantFeatures(hung).flatMap((feature): ClothLight[] => {
     const row = rowOf(hung, feature);
+    if (row === undefined) return [];
     const [covered, open] = [under.value.of(feature).dailyLight, bare.value.of(feature).dailyLight];
-    if (row === undefined || covered > (1 - NOTICED) * open) return [];
+    if (covered > (1 - NOTICED) * open) return [];
     const [standing, standingOpen] = [lightStanding(row, covered), lightStanding(row, open)];
     return [{ plant: feature.id, open, covered, standing, standingOpen }];
   });

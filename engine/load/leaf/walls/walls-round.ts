@@ -53,11 +53,25 @@ export const ONE_RAY_IN = 5;
 const known = new WeakMap<WallsRound, (days: LitDays) => CastLights | undefined>();
 
 /**
- * Lays a yard's faces out once; patches are lit when they are first looked at.
+ * Lays a yard's faces out when they are first looked at: many questions never ask for them. Patches are lit when they
+ * are.
  * @param like the walls of a yard that differs in little: light on patches that stand as they do there is not cast anew
  * @param every of the rays looked along: all, where nothing is said; each of fewer counts for as many
  */
 export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): WallsRound {
+  let laid: WallsRound | null = null;
+  const round = (): WallsRound => (laid ??= laidOut(scene, like, every));
+  const walls: WallsRound = {
+    at: (heat, point, own) => round().at(heat, point, own),
+    on: (heats, point, own) => round().on(heats, point, own),
+    each: (heat, point, own) => round().each(heat, point, own),
+    under: (sheets) => round().under(sheets),
+  };
+  known.set(walls, (days) => (laid === null ? undefined : known.get(laid)?.(days)));
+  return walls;
+}
+
+function laidOut(scene: Scene, like: WallsRound | undefined, every: number): WallsRound {
   // As much coarser as the rays are fewer.
   const faces = new Faces(scene.states[0] ?? [], PATCH * Math.sqrt(every), MOST_PATCHES);
   if (faces.none) return NO_WALLS;
