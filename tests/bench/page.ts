@@ -1,5 +1,7 @@
 import { chromium } from 'playwright-core';
 import type { Page } from 'playwright-core';
+import { boundsOf } from '../../engine/plan/geometry/shapes.ts';
+import { planOf } from '../browser/drawing-hands.ts';
 import { startSite } from '../browser/site.ts';
 
 /** What is measured of the page in a real browser. */
@@ -21,9 +23,13 @@ interface Notes {
   readonly longTasks: number[];
   /** From question to answer of the worker's map. [ms] */
   readonly loads: number[];
+  /** From a search's question to its worker's first word. [ms] */
+  readonly words: number[];
+  /** When a worker was ended. [ms] */
+  readonly ends: number[];
 }
 
-/** Drags a plant of the demo and edits it, five times each. */
+/** Drags a plant of the demo, edits it, and calls a search off, five times each. */
 export async function pageFigures(): Promise<PageFigure[]> {
   const site = await startSite();
   const browser = await chromium.connect(site.browser);
@@ -45,9 +51,20 @@ export async function pageFigures(): Promise<PageFigure[]> {
     for (let round = 0; round < ROUNDS; round++) drags.push(await longestOfDrag(page, round % 2 === 0 ? 1 : -1));
     const edits: number[] = [];
     for (let round = 0; round < ROUNDS; round++) edits.push(await refreshAfterEdit(page));
+    const calledOff = await searchesCalledOff(page);
     return [
       figure(`longest main-thread task over 50 ms while a plant is dragged, ${MOVES} moves (0: none)`, drags, 'none'),
       figure('full season of the demo at 0.25 m after an edit, in the worker', edits, 'under 500 ms'),
+      figure(
+        'from the press on Cancel until the search’s worker is ended and the form waits again',
+        calledOff.map(({ idle }) => idle),
+        'under 100 ms',
+      ),
+      figure(
+        'first word of a search begun right after one was called off',
+        calledOff.map(({ word }) => word),
+        'no target: a worker starts',
+      ),
     ];
   } finally {
     await browser.close();
@@ -57,7 +74,7 @@ export async function pageFigures(): Promise<PageFigure[]> {
 
 /** Runs in the page, before its own scripts. */
 function takeNotes(): void {
-  const notes: Notes = { longTasks: [], loads: [] };
+  const notes: Notes = { longTasks: [], loads: [], words: [], ends: [] };
   Object.assign(window, { notes });
   new PerformanceObserver((list) => notes.longTasks.push(...list.getEntries().map(({ duration }) => duration))).observe(
     { type: 'longtask' },
@@ -65,26 +82,32 @@ function takeNotes(): void {
   window.Worker = class extends Worker {
     override postMessage(message: { readonly id?: number; readonly method?: string }): void {
       const { id, method } = message;
-      if (method === 'load') {
+      if (method === 'load' || method === 'site') {
         const start = performance.now();
         const hear = ({ data }: MessageEvent<{ readonly id: number; readonly answer?: unknown }>): void => {
-          if (data.id !== id || data.answer === undefined) return;
-          notes.loads.push(performance.now() - start);
+          if (data.id !== id || (method === 'load' && data.answer === undefined)) return;
+          notes[method === 'load' ? 'loads' : 'words'].push(performance.now() - start);
           this.removeEventListener('message', hear);
         };
         this.addEventListener('message', hear);
       }
       super.postMessage(message);
     }
+    override terminate(): void {
+      super.terminate();
+      notes.ends.push(performance.now());
+    }
   };
 }
 
 async function longestOfDrag(page: Page, way: 1 | -1): Promise<number> {
-  const paper = await page.getByRole('application').boundingBox();
-  const name = await page.locator('.map-name', { hasText: 'Hydrangea' }).boundingBox();
-  if (!paper || !name) throw new Error('The plant to drag is not on the paper.');
-  // The name's box stands centred under the plant.
-  const [x, y] = [name.x, name.y - 37];
+  const plan = await planOf(page);
+  const hydrangea = plan.features.find(({ id }) => id === 'hydrangea');
+  const ground = await page.locator('path.boundary').boundingBox();
+  if (hydrangea?.kind !== 'plant' || !ground) throw new Error('The plant to drag is not on the paper.');
+  const { minX, maxX, minY, maxY } = boundsOf(plan.site.boundary);
+  const x = ground.x + (ground.width * (hydrangea.at[0] - minX)) / (maxX - minX);
+  const y = ground.y + (ground.height * (maxY - hydrangea.at[1])) / (maxY - minY);
   await taken(page);
   await page.mouse.move(x, y);
   await page.mouse.down();
@@ -94,7 +117,7 @@ async function longestOfDrag(page: Page, way: 1 | -1): Promise<number> {
   }
   const { longTasks } = await taken(page);
   await page.mouse.up();
-  if (!(await page.getByRole('button', { name: 'Undo: Move Hydrangea' }).isEnabled()))
+  if (!(await page.getByRole('button', { name: /^Undo: Move Hydrangea/i }).isEnabled()))
     throw new Error('Nothing was dragged.');
   await settled(page);
   return Math.max(0, ...longTasks);
@@ -107,6 +130,39 @@ async function refreshAfterEdit(page: Page): Promise<number> {
   await page.waitForFunction(() => (window as unknown as { notes: Notes }).notes.loads.length > 0);
   await settled(page);
   return (await taken(page)).loads[0];
+}
+
+/** Each search is begun right after the one before was called off. */
+async function searchesCalledOff(page: Page): Promise<{ readonly idle: number; readonly word: number }[]> {
+  await page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name: /Try/ }).click();
+  await page.getByRole('button', { name: 'Find the best cloth' }).click();
+  const rounds: { idle: number; word: number }[] = [];
+  for (let round = 0; round <= ROUNDS; round++) {
+    await taken(page);
+    await page.getByRole('button', { name: 'Find it' }).click();
+    await page.waitForFunction(() => (window as unknown as { notes: Notes }).notes.words.length > 0);
+    const word = (await taken(page)).words[0];
+    const idle = await page.evaluate(callOff);
+    // The first one called nothing off before it.
+    if (round > 0) rounds.push({ idle, word });
+  }
+  return rounds;
+}
+
+/** Runs in the page. */
+function callOff(): Promise<number> {
+  const { notes } = window as unknown as { notes: Notes };
+  const buttonOf = (name: string): HTMLButtonElement | undefined =>
+    [...document.querySelectorAll('button')].find(({ textContent }) => textContent.trim() === name);
+  const start = performance.now();
+  buttonOf('Cancel')?.click();
+  return new Promise((resolve) => {
+    const look = (): void => {
+      if (notes.ends.length > 0 && buttonOf('Find it')) resolve(performance.now() - start);
+      else requestAnimationFrame(look);
+    };
+    look();
+  });
 }
 
 async function settled(page: Page): Promise<void> {
@@ -122,7 +178,12 @@ async function settled(page: Page): Promise<void> {
 function taken(page: Page): Promise<Notes> {
   return page.evaluate(() => {
     const { notes } = window as unknown as { notes: Notes };
-    return { longTasks: notes.longTasks.splice(0), loads: notes.loads.splice(0) };
+    return {
+      longTasks: notes.longTasks.splice(0),
+      loads: notes.loads.splice(0),
+      words: notes.words.splice(0),
+      ends: notes.ends.splice(0),
+    };
   });
 }
 

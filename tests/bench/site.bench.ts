@@ -43,7 +43,14 @@ export function casesOf(): BenchCase[] {
     {
       name: 'site, the usual request',
       note: 'roofs, roofs with drops and screens of every size, options in full',
-      variants: (['courtyard', 'lane'] as const).map((name) => ({ name, run: () => whole(name, {}) })),
+      variants: [
+        ...(['courtyard', 'lane'] as const).map((name) => ({ name, run: () => whole(name, {}) })),
+        ...plainlyTried(),
+      ],
+      ratios: [
+        { of: 'courtyard', to: 'every place of the courtyard, scored ray by ray', target: 'at most 1/3000' },
+        { of: 'lane', to: 'every place of the lane, scored ray by ray', target: 'at most 1/20000' },
+      ],
     },
     {
       name: 'site, one screen scored',
@@ -74,6 +81,43 @@ function search(name: DemoName, request: SiteRequest): number {
 
 function whole(name: DemoName, request: SiteRequest): number {
   return valueOf(siteOf(demoPlan(name), request)).bound;
+}
+
+/** Places of the search of which the plain trial scores one in so many. */
+const PLAINLY = 100;
+
+/** What trying every place of the usual request by the leaf of each ray would take, told from a hundred of them. */
+function plainlyTried(): Variant[] {
+  return (['courtyard', 'lane'] as const).map((name) => {
+    const laidOut = once(() => {
+      const all = valueOf(layOut(demoPlan(name), {}, () => undefined));
+      const { targets, pairs, leaves, lattice } = all;
+      const [cx, cy] = [targets.points[0].at[0], targets.points[0].at[1]];
+      return {
+        places: searchYard(all, () => undefined).candidates,
+        score: togetherScore(targets, pairs, leaves),
+        cloths: Array.from({ length: PLAINLY }, (_, k): Canopy => ({
+          id: 'tried',
+          kind: 'canopy',
+          center: [cx + 0.25 * ((k % 10) - 5), cy + 0.25 * (Math.floor(k / 10) - 5)],
+          length: 2.5,
+          width: 2,
+          height: lattice.roof.heights[0],
+          density: 0.5,
+        })),
+      };
+    });
+    return {
+      name: `every place of the ${name}, scored ray by ray`,
+      run: () => {
+        const { score, cloths } = laidOut();
+        return cloths.reduce((sum, cloth) => sum + score([cloth]).reduce((all, each) => all + each, 0), 0);
+      },
+      get scale() {
+        return laidOut().places / PLAINLY;
+      },
+    };
+  });
 }
 
 /** Screens about the lane yard, two hundred a round. */

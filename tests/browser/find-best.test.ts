@@ -6,6 +6,26 @@ import { browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
 
+/** Runs in the page: which workers search, as long as nobody ends them. */
+function noteSearches(): void {
+  const searching = new Set<Worker>();
+  Object.assign(window, { searching });
+  const { postMessage, terminate } = Worker.prototype;
+  Worker.prototype.postMessage = function (this: Worker, call: { readonly method?: string }) {
+    if (call.method === 'site') searching.add(this);
+    postMessage.call(this, call);
+  };
+  Worker.prototype.terminate = function (this: Worker) {
+    searching.delete(this);
+    terminate.call(this);
+  };
+}
+
+/** Runs in the page. */
+function countSearches(): number {
+  return (window as unknown as { readonly searching: ReadonlySet<Worker> }).searching.size;
+}
+
 test(
   'the best roof hidden from the lane is found by keys alone, no higher than the lane lets it; a search is called ' +
     'off; and where nothing is harmed nothing is proposed',
@@ -23,9 +43,13 @@ test(
     const before = await planOf(page);
 
     await page.getByRole('button', { name: 'Find the best cloth' }).press('Enter');
+    await page.evaluate(noteSearches);
     await find.press('Enter');
+    await expect.poll(() => page.evaluate(countSearches)).toBe(1);
     await finding.getByRole('button', { name: 'Cancel' }).press('Enter');
     await find.waitFor({ state: 'attached' });
+    // Nothing goes on reckoning behind the person's back.
+    expect(await page.evaluate(countSearches)).toBe(0);
     await page.getByText('The search was called off. Nothing has changed.').first().waitFor({ state: 'attached' });
     expect(await finding.getByRole('heading', { name: /^1\./ }).count()).toBe(0);
     expect(await planOf(page)).toEqual(before);
