@@ -19,7 +19,7 @@ import { Fold } from '../parts/answer/Fold.tsx';
 import { printPaper } from '../parts/paper/print-paper.ts';
 import { timesIn } from '../parts/times.ts';
 import { DataTable } from './DataTable.tsx';
-import { today } from './season.ts';
+import { season as yearNow, today } from './season.ts';
 import { YearPaper } from './strip/YearPaper.tsx';
 import { spanWords } from './strip/YearStrip.tsx';
 
@@ -28,7 +28,7 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
   const entries = yearEntries(season);
   const next = entries.find(({ to }) => to >= today()) ?? entries[0];
   return (
-    <section aria-label="Dates of the year">
+    <section aria-label="Dates of the year" aria-busy={yearNow.value.working !== null}>
       <h2 class="unseen">What to do when</h2>
       {entries.length === 0 && <p>No date this year: nothing needs cloth, clay or a winter cover.</p>}
       {next && <Entry entry={next} />}
