@@ -6,7 +6,8 @@
 // plan: What a person drew: the plan file, its checks, edits, units, catalogue and demo yards.
 export { compassWord } from './plan/compass.ts';
 export { CROWN_KINDS, crownGuess, crownKindOf, crownSourceWords } from './plan/crowns.ts';
-export { CATALOGUE, PLANT_SOURCES, plantRowOf } from './plan/catalogue.ts';
+export { CATALOGUE, plantRowOf } from './plan/catalogue.ts';
+export { PLANT_SOURCES } from './plan/plant-sources.ts';
 export { checkPlan } from './plan/check/check.ts';
 export {
   bottomOf,

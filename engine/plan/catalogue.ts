@@ -2,17 +2,8 @@
 import catalogue from './plants.json' with { type: 'json' };
 import type { PlantRow } from './types.ts';
 
-/** Where a number of the catalogue is from, and whether its text was seen, or is from memory, or common practice. */
-export interface PlantSource {
-  readonly citation: string;
-  readonly status: string;
-}
-
 /** Every row of the catalogue, in the file's order. */
 export const CATALOGUE: readonly PlantRow[] = catalogue.plants as readonly unknown[] as readonly PlantRow[];
-
-/** The catalogue's sources by the keys that a row's `sources` holds. */
-export const PLANT_SOURCES: ReadonlyMap<string, PlantSource> = new Map(Object.entries(catalogue.sources));
 
 const BY_ID: ReadonlyMap<string, PlantRow> = new Map(CATALOGUE.map((row) => [row.id, row]));
 

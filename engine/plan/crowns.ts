@@ -1,6 +1,6 @@
 /** Common trees by kind: how much sun passes their crowns, and when they stand bare, as a first guess. */
 import crowns from './crowns.json' with { type: 'json' };
-import type { PlantSource } from './catalogue.ts';
+import type { PlantSource } from './plant-sources.ts';
 import type { CrownShape, FeatureOf, MonthDay } from './types.ts';
 
 export interface CrownKind {

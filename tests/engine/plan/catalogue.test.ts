@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CATALOGUE, PLANT_SOURCES, nearestPlantIds, plantRowOf } from '../../../engine/plan/catalogue.ts';
+import { CATALOGUE, nearestPlantIds, plantRowOf } from '../../../engine/plan/catalogue.ts';
+import { PLANT_SOURCES } from '../../../engine/plan/plant-sources.ts';
 import { checkPlan } from '../../../engine/plan/check/check.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 
