@@ -17,7 +17,7 @@ import { parsePlan } from './plan/file/parse.ts';
 import { planText } from './plan/file/serialize.ts';
 import { closedInQuotes } from './plan/shown-name.ts';
 import type { Plan, Problem } from './plan/types.ts';
-import { unitsOf } from './plan/units.ts';
+import { unitsOf } from './plan/units/units.ts';
 import { isRough, type Weather } from './sun/weather.ts';
 
 /** The machine as the command line sees it. */

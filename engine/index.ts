@@ -88,10 +88,10 @@ export type { Keys, NumberForm, NumberRule } from './plan/schema/form.ts';
 export { shownName } from './plan/shown-name.ts';
 export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
-export type { Units } from './plan/units.ts';
+export type { Units } from './plan/units/units.ts';
+export { formatClock, formatStretch } from './plan/units/clock.ts';
 export {
   formatArea,
-  formatClock,
   formatCut,
   formatDistance,
   formatLength,
@@ -100,16 +100,10 @@ export {
   formatHeatLimit,
   formatRain,
   formatTemperature,
-  formatStretch,
   formatTemperatureDifference,
-  parseLength,
-  parseLight,
-  parseNumber,
-  parseSpeed,
-  parseRain,
-  parseTemperature,
-  unitsOf,
-} from './plan/units.ts';
+} from './plan/units/shown.ts';
+export { parseLength, parseLight, parseNumber, parseSpeed, parseRain, parseTemperature } from './plan/units/typed.ts';
+export { unitsOf } from './plan/units/units.ts';
 export { lessDamage } from './plan/spoken.ts';
 export { inYearlySpan } from './plan/year-span.ts';
 

@@ -2,7 +2,7 @@
 import { footprintOf } from '../plan/geometry/shapes.ts';
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
-import type { Units } from '../plan/units.ts';
+import type { Units } from '../plan/units/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import type { CutPlan } from './cuts/types.ts';
 import { briefOf } from './layout/brief.ts';

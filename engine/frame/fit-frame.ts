@@ -1,7 +1,7 @@
 /** The cheapest frame for a cloth that passes the sheet's own checks, and what all of it costs. */
 import { cleanPath, distance } from '../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
-import { unitsOf } from '../plan/units.ts';
+import { unitsOf } from '../plan/units/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import { designFrom } from './design.ts';
 import { briefOf } from './layout/brief.ts';

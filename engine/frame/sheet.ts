@@ -1,7 +1,8 @@
 /** The build sheet: everything about one frame, worked out from the plan in one go. */
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
-import { formatCut, unitsOf } from '../plan/units.ts';
-import type { Units } from '../plan/units.ts';
+import { formatCut } from '../plan/units/shown.ts';
+import { unitsOf } from '../plan/units/units.ts';
+import type { Units } from '../plan/units/units.ts';
 import { cutSavings, savingOf } from './cuts/plan.ts';
 import type { CutSaving } from './cuts/types.ts';
 import { clothMassOf, designOf } from './design.ts';

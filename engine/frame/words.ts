@@ -1,8 +1,8 @@
 /** Why a frame cannot be built, and what would cure it. */
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Screen } from '../plan/types.ts';
-import { formatCut } from '../plan/units.ts';
-import type { Units } from '../plan/units.ts';
+import { formatCut } from '../plan/units/shown.ts';
+import type { Units } from '../plan/units/units.ts';
 import { frameName } from './layout/model.ts';
 import type { FrameBrief } from './layout/model.ts';
 import type { Piece } from './layout/types.ts';

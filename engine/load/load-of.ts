@@ -1,7 +1,7 @@
 import { isDark } from '../cast/passes.ts';
 import type { Plan, Problem } from '../plan/types.ts';
 import { LIMITS } from '../plan/file/limits.ts';
-import { type Units, unitsOf } from '../plan/units.ts';
+import { type Units, unitsOf } from '../plan/units/units.ts';
 import type { Period } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather.ts';
 import { cellsOf } from './light/cells.ts';

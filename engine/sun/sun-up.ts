@@ -1,5 +1,5 @@
 import type { CivilDate, Plan } from '../plan/types.ts';
-import type { ClockStretch } from '../plan/units.ts';
+import type { ClockStretch } from '../plan/units/clock.ts';
 import { periodDays } from './period-days.ts';
 import { sunTimes } from './sun-times.ts';
 import type { Weather } from './weather.ts';

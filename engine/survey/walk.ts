@@ -1,6 +1,8 @@
 import type { PlanPoint } from '../plan/types.ts';
 import { distance } from '../plan/geometry/shapes.ts';
-import { formatDistance, formatLength, parseLength, type Units } from '../plan/units.ts';
+import { formatDistance, formatLength } from '../plan/units/shown.ts';
+import { parseLength } from '../plan/units/typed.ts';
+import type { Units } from '../plan/units/units.ts';
 import { type Finding, found, refused } from './estimate.ts';
 
 /** One straight stretch of a walk round the fence, and how to turn after it: clockwise positive. [m, °] */

@@ -1,7 +1,7 @@
 /** What to try before cloth, the cheapest first, each with what it does in this yard. */
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
-import { type Units, unitsOf } from '../../plan/units.ts';
+import { type Units, unitsOf } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';
 import { refusalWords } from '../year/clay/words.ts';

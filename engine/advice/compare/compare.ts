@@ -8,7 +8,7 @@ import { yardOf } from '../../load/yard.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import { withOptions } from '../../plan/options.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
-import { unitsOf } from '../../plan/units.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { clothArea, costOfAll, isCloth } from './cost.ts';
 import { differenceOf, type HarmInDoubt, harmInDoubt } from './doubt.ts';
 import { seenFrom } from '../sight/seen.ts';

@@ -3,7 +3,7 @@ import { harmOf } from '../../load/verdict/harm-of.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Outcome, Verdict } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
-import { type Units, unitsOf } from '../../plan/units.ts';
+import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { TODAY } from '../compare/words.ts';
 import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import { type AdviceChange, adviceChanges, byAdvice, type NamedYard } from './advice.ts';

@@ -1,6 +1,6 @@
 import type { Verdict } from '../../load/types.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 
 export type DoubtKind =

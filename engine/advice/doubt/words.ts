@@ -1,6 +1,7 @@
 import { namedInside } from '../../plan/names.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
-import { formatLength, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { formatLength, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { optionName } from '../compare/words.ts';
 import { namesInside } from '../year/words.ts';

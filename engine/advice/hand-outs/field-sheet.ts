@@ -1,7 +1,8 @@
 import { heldAt } from '../../plan/schema/say.ts';
 import type { CivilDate, Feature, How, Knowledge, Plan, PlanPoint } from '../../plan/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import { formatLength, formatSpeed, formatTemperature, type Units, unitsOf } from '../../plan/units.ts';
+import { formatLength, formatSpeed, formatTemperature } from '../../plan/units/shown.ts';
+import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { nameOf } from '../../plan/names.ts';
 import { defaultPm, type Quantity } from '../../survey/known-by.ts';
 import { northTimes, type ClockWindow } from '../../survey/north/times.ts';

@@ -7,7 +7,8 @@ import { planErrors } from '../../plan/check/check.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { isRecord, show } from '../../plan/schema/say.ts';
 import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stock } from '../../plan/types.ts';
-import { formatSpeed, formatTemperature, formatTemperatureDifference, type Units, unitsOf } from '../../plan/units.ts';
+import { formatSpeed, formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { listWords } from '../../plan/list-words.ts';
 
 const PACK_FORMAT = 'shadewright-pack';

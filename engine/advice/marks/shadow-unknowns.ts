@@ -2,7 +2,8 @@
 import { namedInside } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
-import { formatLength, type Units } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { defaultPm, TAPE_PM } from '../../survey/known-by.ts';
 import { withNumber } from '../doubt/inputs.ts';
 import { edgeNear, type MarkedSun } from '../sight/shadow-edge.ts';

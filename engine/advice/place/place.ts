@@ -3,7 +3,7 @@ import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../load/types.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
-import { type Units, unitsOf } from '../../plan/units.ts';
+import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { hardeningOf } from './hardening.ts';
 import { createPotJudges, type PotJudge } from './judge.ts';
 import { winterDayOf } from './winter-day.ts';

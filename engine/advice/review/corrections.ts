@@ -3,7 +3,8 @@
  */
 import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
-import { formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
+import { formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { namedInside } from '../../plan/names.ts';
 import { checkReadings, type LeafReading } from './readings.ts';
 import type { Correction, ReadingCheck } from './types.ts';

@@ -2,7 +2,7 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { momentWords } from '../../plan/moment-words.ts';
-import { unitsOf } from '../../plan/units.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
 import { surfaceTemperature } from '../../load/leaf/leaf.ts';

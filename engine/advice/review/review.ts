@@ -2,7 +2,8 @@
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { momentWords } from '../../plan/moment-words.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
+import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { DAMAGE_SCALE } from './protocol.ts';
 import { correctionsOf, ENOUGH_OUTSIDE } from './corrections.ts';
 import { pairsOf } from './pairs.ts';

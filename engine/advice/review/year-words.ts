@@ -2,7 +2,8 @@
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatTemperatureDifference, unitsOf } from '../../plan/units.ts';
+import { formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import type { YearComparison } from './types.ts';
 
 type Told = Omit<YearComparison, 'headline' | 'sentence'>;

@@ -11,7 +11,8 @@ import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { opennessOf } from '../../plan/defaults.ts';
 import { cleanPath, distance, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Eye, Feature, Plan, PlanPoint } from '../../plan/types.ts';
-import { formatLength, type Units } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { Solid } from '../../scene/solids.ts';
 

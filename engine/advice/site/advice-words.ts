@@ -3,7 +3,8 @@ import { groundPlace } from '../../frame/strength/grounds.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatSpeed, type Units } from '../../plan/units.ts';
+import { formatSpeed } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { type LadderStep, percent, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
 

@@ -1,5 +1,6 @@
 /** Climbers for a living screen: how dense they are by years, when in leaf, what they drink. */
-import { formatDistance, type Units } from '../../plan/units.ts';
+import { formatDistance } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 
 export interface Climber {
   readonly id: 'annual' | 'vine' | 'evergreen';

@@ -3,7 +3,7 @@ import { groundOf } from '../../frame/layout/ground-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import { yardOf } from '../../load/yard.ts';
 import type { Canopy, Plan, PlanPoint, PlantRow, Screen } from '../../plan/types.ts';
-import { type Units, unitsOf } from '../../plan/units.ts';
+import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { hungOf } from './kinds/hung.ts';
 import { middleOf } from './option.ts';
 import { type Progress, stretch } from './progress.ts';

@@ -5,7 +5,8 @@ import { pathLength } from '../../plan/geometry/shapes.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Hedge, Plan } from '../../plan/types.ts';
-import { formatLength, unitsOf } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { percent } from '../cheaper-first/step.ts';
 import {
   type Climber,

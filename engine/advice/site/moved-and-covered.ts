@@ -2,7 +2,7 @@ import { worthOf } from '../../plan/defaults.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { unitsOf } from '../../plan/units.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { percent } from '../cheaper-first/step.ts';
 import type { Progress } from './progress.ts';
 import { siteOf } from './site.ts';

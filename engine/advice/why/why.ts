@@ -4,7 +4,7 @@ import { heatDayOf } from '../../load/leaf/heat-day.ts';
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
 import { rootsOf } from '../../load/pot/pot-load.ts';
 import type { Outcome, Roots } from '../../load/types.ts';
-import { unitsOf } from '../../plan/units.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { yardOf } from '../../load/yard.ts';
 import { defaultPm } from '../../survey/known-by.ts';
 import { monthOfDate } from '../../sun/calendar.ts';

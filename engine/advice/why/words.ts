@@ -1,11 +1,7 @@
 import type { CivilDate, Plan, Side } from '../../plan/types.ts';
-import {
-  formatHeatLimit,
-  formatStretch,
-  formatTemperature,
-  formatTemperatureDifference,
-  unitsOf,
-} from '../../plan/units.ts';
+import { formatStretch } from '../../plan/units/clock.ts';
+import { formatHeatLimit, formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { capital, listWords } from '../../plan/list-words.ts';
 import { nameOf } from '../../plan/names.ts';
 import { isSmallFruit } from '../../load/leaf/spread.ts';

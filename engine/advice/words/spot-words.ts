@@ -3,7 +3,8 @@ import { namedInside } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import { distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
-import { formatDistance, type Units } from '../../plan/units.ts';
+import { formatDistance } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 
 /** Nearer than this to an upright face, a spot is "beside" it. [m] */
 const BESIDE_WITHIN = 1.2;

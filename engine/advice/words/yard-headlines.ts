@@ -4,7 +4,7 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import { spokenClock, spokenCount } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
-import { edgeWord } from '../../plan/units.ts';
+import { edgeWord } from '../../plan/units/clock.ts';
 import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 

@@ -4,7 +4,8 @@ import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
 import type { RootHelpId, Roots } from '../../load/types.ts';
 import { capital } from '../../plan/list-words.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { namesInside } from './words.ts';
 
 export interface PotRoots {

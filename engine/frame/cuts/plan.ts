@@ -1,6 +1,6 @@
 /** The cut list of a frame: its pieces from the tubes that the shop has, and small changes that would save tubes. */
-import { formatCut } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { StockTube } from '../../plan/types.ts';
 import { cutStock } from './cutting-stock.ts';
 import type { CutUse, Effort } from './cutting-stock.ts';

@@ -2,8 +2,9 @@
 import { riseOf, turnOf } from '../../plan/defaults.ts';
 import { distance } from '../../plan/geometry/shapes.ts';
 import { applyOption } from '../../plan/options.ts';
-import { formatCut, formatLength, unitsOf } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut, formatLength } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Problem, Screen, YardOption } from '../../plan/types.ts';
 import { bestRectangle } from './best-rectangle.ts';
 import type { FourCorners } from './best-rectangle.ts';

@@ -1,8 +1,8 @@
 /** A frame that stands keeps its posts, tube and braces, whatever sizes the tape then shows. */
 import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, FrameChoice, Plan, Screen } from '../../plan/types.ts';
-import { formatCut } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { ON_FEET } from '../strength/footings.ts';
 import { SHRINK } from './bays.ts';
 import { briefOf } from './brief.ts';

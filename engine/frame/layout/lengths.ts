@@ -1,6 +1,6 @@
 /** Lengths, forces and stresses as a builder reads them, beside `formatCut` for what is cut. */
-import { formatCut, formatLength, formatMass } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut, formatLength, formatMass } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { GRAVITY } from '../strength/wind.ts';
 
 const INCH = 0.0254;

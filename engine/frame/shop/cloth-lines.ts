@@ -1,7 +1,7 @@
 /** The cloth on the shopping list, and what it is tied and sewn with. */
 import type { Plan } from '../../plan/types.ts';
-import { formatCut } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { goodsLines } from './goods.ts';
 import { cents, line } from './line.ts';

@@ -1,6 +1,6 @@
 /** What is said about the cloth: how it is sewn, what to mind, and what the frame carries in winter. */
-import { formatArea, formatCut, formatTemperatureDifference } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatArea, formatCut, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { formatAbout } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
 

@@ -1,6 +1,6 @@
 /** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
 import type { StockCloth } from '../../plan/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { FrameCloth, FrameModel } from '../layout/model.ts';
 import { holesFactor, tautPull, upliftCoefficient, windPressure } from '../strength/wind.ts';
 import { clothNotes, frostWords, READY_MADE, sewingWords } from './cloth-words.ts';

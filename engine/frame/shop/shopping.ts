@@ -1,6 +1,6 @@
 /** The shopping list with its cost: every line by aisle, in whole packs. */
 import type { Plan } from '../../plan/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
 import { socketsOf } from '../layout/fittings.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';

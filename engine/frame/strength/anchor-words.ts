@@ -1,6 +1,6 @@
 /** How a frame is held down, in sentences. */
-import { formatMass, formatSpeed } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatMass, formatSpeed } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { formatDug, formatForce, formatVolume } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { idsNamed } from '../layout/post-names.ts';

@@ -1,5 +1,5 @@
 /** What holds each post down, by the ground it stands in. */
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
 import {
   ballastWords,

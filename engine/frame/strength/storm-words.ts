@@ -1,6 +1,6 @@
 /** When and how the cloth comes off before a storm, in sentences. */
-import { formatSpeed } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatSpeed } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { GUST_OVER_MEAN } from './beaufort.ts';
 
 /** The cloth comes off by this gust even where the tube would bear more (this project's own): 54 km/h, 34 mph. [m/s] */

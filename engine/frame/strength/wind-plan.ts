@@ -1,7 +1,7 @@
 /**
  * What the wind does to this frame: uplift and side push by gust, what the tube bears, and when the cloth comes off.
  */
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLoad, underUniformLoad } from './beam.ts';
 import type { BeamState } from './beam.ts';
 import { signsOfGust } from './beaufort.ts';

@@ -1,6 +1,6 @@
 /** The steps that hold the frame down: what is cast before it stands, and what is fastened once it does. */
-import { formatCut } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { FrameBrief } from '../layout/model.ts';
 import type { CostItem } from '../shop/types.ts';
 import { holesByPost } from '../strength/anchor-words.ts';

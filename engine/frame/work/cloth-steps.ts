@@ -1,5 +1,5 @@
 /** The steps with the cloth: sewing, hanging, and tightening what has given. */
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { GoodsId } from '../shop/goods.ts';
 import { linesOf, needsLadder, step } from './step.ts';
 import type { StepInput } from './step.ts';

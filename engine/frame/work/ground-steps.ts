@@ -1,5 +1,5 @@
 /** The steps on the ground: leave, probing, setting out, holes. */
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { foundationSteps } from './anchor-steps.ts';
 import { linesOf, step } from './step.ts';
 import type { StepInput } from './step.ts';

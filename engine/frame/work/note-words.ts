@@ -1,7 +1,7 @@
 /** What the sheet says first, in sentences. */
 import type { Plan, StockTube } from '../../plan/types.ts';
-import { formatArea, formatCut } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatArea, formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { formatSlight } from '../layout/lengths.ts';
 import { idsNamed } from '../layout/post-names.ts';
 import { currencyOf } from '../shop/prices.ts';

@@ -2,8 +2,8 @@
 import { riseOf } from '../../plan/defaults.ts';
 import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
-import { formatLength, formatSpeed } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatLength, formatSpeed } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { Design } from '../design.ts';
 import { shrinkOffer } from '../layout/bays.ts';
 import { formatForce, formatSlight } from '../layout/lengths.ts';

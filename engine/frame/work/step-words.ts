@@ -1,6 +1,6 @@
 /** What each step says. */
-import { formatCut, formatSpeed } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut, formatSpeed } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
 import { formatAbout, formatSlight, formatTape } from '../layout/lengths.ts';
 import { isCrosswise } from '../layout/canopy-braces.ts';

@@ -1,6 +1,8 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { formatArea, formatDistance, formatStretch, type Units } from '../../plan/units.ts';
+import { formatStretch } from '../../plan/units/clock.ts';
+import { formatArea, formatDistance } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
 import { cellCenter } from './grid-of.ts';
 import { compassWord } from '../../plan/compass.ts';

@@ -1,4 +1,6 @@
-import { formatClock, formatTemperature, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { formatClock } from '../../plan/units/clock.ts';
+import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { RootHelpId, Roots } from '../types.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { COOKING_ROOTS, HOT_ROOTS } from './root-zone.ts';

@@ -1,7 +1,7 @@
 import { sunUp } from '../../sun/sun-up.ts';
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plant, Tree } from '../../plan/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { bedNine, bedPlaces } from './bed-load.ts';
 import { cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';

@@ -1,13 +1,9 @@
 import { isSmallFruit } from '../leaf/spread.ts';
 import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
-import {
-  formatHeatLimit,
-  formatStretch,
-  formatTemperature,
-  formatTemperatureDifference,
-  type Units,
-} from '../../plan/units.ts';
+import { formatStretch } from '../../plan/units/clock.ts';
+import { formatHeatLimit, formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { Limit } from './limit.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { capital } from '../../plan/list-words.ts';

@@ -2,7 +2,9 @@
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
-import { formatClock, formatStretch, formatTemperatureDifference, type Units } from '../../plan/units.ts';
+import { formatClock, formatStretch } from '../../plan/units/clock.ts';
+import { formatTemperatureDifference } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { type HotRun, lasts } from '../leaf/judge.ts';
 import type { LitPoint } from '../leaf/scorch.ts';

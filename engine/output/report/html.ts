@@ -9,7 +9,7 @@ import { compassWord } from '../../plan/compass.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { PlantLoad, Verdict } from '../../load/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
-import { formatHeatLimit, formatLength, formatTemperature } from '../../plan/units.ts';
+import { formatHeatLimit, formatLength, formatTemperature } from '../../plan/units/shown.ts';
 import { plantLetter } from '../map/heat-map.ts';
 import { oneLine } from '../text/plain-text.ts';
 import { basisWords, eachOnce, waterAdvice, waterTable } from '../text/season-text.ts';

@@ -6,7 +6,7 @@ import { loadOf } from '../../load/load-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import { canopyRing, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Plant } from '../../plan/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { periodDays } from '../../sun/period-days.ts';
 import { isRough, type Weather } from '../../sun/weather.ts';
 import { oneLine } from '../text/plain-text.ts';

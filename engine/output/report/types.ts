@@ -6,7 +6,7 @@ import type { LoadResult } from '../../load/types.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import type { Tried } from './options.ts';
 import type { Period } from '../../sun/samples.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 
 export interface ReportRequest {

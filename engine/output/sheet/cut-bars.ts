@@ -1,7 +1,7 @@
 /** The cut list as bars of characters, to scale. */
 import type { CutTube } from '../../frame/cuts/types.ts';
-import { formatCut } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 
 /** A bar may be this share of the line; the numbers take the rest. */
 const BAR_SHARE = 0.5;

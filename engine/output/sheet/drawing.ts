@@ -7,8 +7,8 @@ import type { BuildSheet } from '../../frame/types.ts';
 import type { CutTube } from '../../frame/cuts/types.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
-import { formatCut } from '../../plan/units.ts';
-import type { Units } from '../../plan/units.ts';
+import { formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { escaped } from './markup.ts';
 import { millimetres, scaledPicture, scaleFor } from './to-scale.ts';
 

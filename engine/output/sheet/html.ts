@@ -1,6 +1,6 @@
 /** The build sheet for paper: one section after the other, drawings to scale, every line to be ticked off. */
 import type { BuildSheet } from '../../frame/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { settingOutDrawing } from './setting-out-drawing.ts';
 import { cutDrawing, measureMe, planDrawing, sideDrawing } from './drawing.ts';
 import { htmlTable, list, paragraph, section } from './markup.ts';

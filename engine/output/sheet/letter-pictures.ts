@@ -1,6 +1,6 @@
 import { type SightCut, sightCuts } from '../../advice/sight/sight-cut.ts';
 import type { Outcome } from '../../load/types.ts';
-import { unitsOf } from '../../plan/units.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Plan } from '../../plan/types.ts';
 import { planPicture } from '../report/plan.ts';

@@ -4,7 +4,7 @@ import type { Surrounding } from '../../frame/layout/types.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import { boundsOf } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../plan/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { line, postMark, words } from './drawing.ts';
 import { millimetres, scaledPicture, scaleFor } from './to-scale.ts';
 

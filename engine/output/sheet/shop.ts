@@ -3,7 +3,8 @@ import { jointWords } from '../../frame/layout/fittings.ts';
 import { formatSlight } from '../../frame/layout/lengths.ts';
 import { packWords } from '../../frame/shop/line.ts';
 import type { BuildSheet } from '../../frame/types.ts';
-import { formatArea, formatCut, type Units } from '../../plan/units.ts';
+import { formatArea, formatCut } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { list, section, sentence, type SheetSection, table } from './part.ts';
 
 export function shopping(sheet: BuildSheet, units: Units): SheetSection {

@@ -5,7 +5,8 @@ import { STEEL } from '../../frame/strength/tube.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import { LEAN_ON_POST, LEAN_ON_RAIL } from '../../frame/strength/wind-plan.ts';
 import { holesFactor } from '../../frame/strength/wind.ts';
-import { formatArea, formatCut, formatMass, formatSpeed, type Units } from '../../plan/units.ts';
+import { formatArea, formatCut, formatMass, formatSpeed } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { list, section, sentence, type SheetSection, table } from './part.ts';
 
 export function strength(sheet: BuildSheet, units: Units): SheetSection {

@@ -1,6 +1,6 @@
 /** The build sheet as plain text. */
 import type { BuildSheet } from '../../frame/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { cutBars } from './cut-bars.ts';
 import type { SheetPart } from './part.ts';

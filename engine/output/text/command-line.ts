@@ -1,6 +1,6 @@
 import { readCivilDate, readMonthDay } from '../../plan/typed-day.ts';
 import type { Problem } from '../../plan/types.ts';
-import { parseLength, parseNumber } from '../../plan/units.ts';
+import { parseLength, parseNumber } from '../../plan/units/typed.ts';
 import type { Period } from '../../sun/samples.ts';
 import { nearestWord } from './nearest-word.ts';
 import { ALWAYS, COMMON_OPTIONS } from '../verbs/options.ts';

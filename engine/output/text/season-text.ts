@@ -6,7 +6,7 @@ import { seasonHeadline } from '../../advice/words/year-headlines.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import type { Units } from '../../plan/units.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { table, wrapped } from './plain-text.ts';
 

@@ -17,7 +17,8 @@ import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, formatLength, formatPerArea, type Units } from '../../plan/units.ts';
+import { formatArea, formatLength, formatPerArea } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from './plain-text.ts';
 
 /** Of which yard it tells, in what units, and how wide a line may be. [characters] */

@@ -4,7 +4,8 @@ import type { PathStep, SkyPicture } from '../../load/light/sky-from.ts';
 import type { SpotWeek } from '../../load/light/weeks-at.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatStretch, type Units } from '../../plan/units.ts';
+import { formatStretch } from '../../plan/units/clock.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { table } from './plain-text.ts';
 
 /** Below this share of an hour harmful sun is not named in a week's line. */

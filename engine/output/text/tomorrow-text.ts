@@ -3,7 +3,8 @@ import type { Tomorrow } from '../../advice/year/tomorrow/types.ts';
 import { dueWords } from '../../advice/year/tomorrow/words.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatTemperature, type Units } from '../../plan/units.ts';
+import { formatTemperature } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { wrapped } from './plain-text.ts';
 import { basisWords } from './season-text.ts';
 

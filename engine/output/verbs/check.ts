@@ -1,4 +1,4 @@
-import { unitsOf } from '../../plan/units.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import { table } from '../text/plain-text.ts';
 import { planOf, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 

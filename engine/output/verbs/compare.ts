@@ -8,14 +8,9 @@ import { sideWords } from '../../advice/why/side.ts';
 import { groundOf } from '../../frame/layout/ground-of.ts';
 import { groundPlace } from '../../frame/strength/grounds.ts';
 import type { Plan } from '../../plan/types.ts';
-import {
-  type ClockStretch,
-  formatArea,
-  formatPerArea,
-  formatStretch,
-  formatTemperature,
-  type Units,
-} from '../../plan/units.ts';
+import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
+import { formatArea, formatPerArea, formatTemperature } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { isRough } from '../../sun/weather.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';

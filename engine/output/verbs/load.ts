@@ -6,7 +6,7 @@ import { worstFirst } from '../../load/verdict/worst-first.ts';
 import { isRough } from '../../sun/weather.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatLength } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units/shown.ts';
 import { monthWord } from '../../plan/dates.ts';
 import type { Period } from '../../sun/samples.ts';
 import { loadCsv } from '../map/csv.ts';

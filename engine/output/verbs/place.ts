@@ -10,7 +10,8 @@ import type { PlaceResult } from '../../advice/place/types.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { formatDistance, formatLength, type Units } from '../../plan/units.ts';
+import { formatDistance, formatLength } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
   featureGiven,

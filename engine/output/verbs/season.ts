@@ -1,6 +1,6 @@
 import { seasonOf } from '../../advice/year/season/season.ts';
 import { tomorrowOf } from '../../advice/year/tomorrow/tomorrow.ts';
-import { parseTemperature } from '../../plan/units.ts';
+import { parseTemperature } from '../../plan/units/typed.ts';
 import { seasonCalendar } from '../calendar/season-calendar.ts';
 import { seasonText } from '../text/season-text.ts';
 import { tomorrowText } from '../text/tomorrow-text.ts';

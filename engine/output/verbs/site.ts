@@ -7,7 +7,7 @@ import { hiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { ROD_MEETS } from '../../frame/strength/grounds.ts';
 import { changeFeature, featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
-import { parseLength, parseNumber } from '../../plan/units.ts';
+import { parseLength, parseNumber } from '../../plan/units/typed.ts';
 import { hiddenText } from '../text/hidden-text.ts';
 import { type SitePage, siteSources, siteText } from '../text/site-text.ts';
 import {

@@ -1,5 +1,5 @@
 import { crownShapeOf, upBearingOf } from '../../plan/defaults.ts';
-import { formatLength } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units/shown.ts';
 import type { Estimate, Finding } from '../../survey/estimate.ts';
 import {
   heightOfEdge,

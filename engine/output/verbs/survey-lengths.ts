@@ -1,4 +1,4 @@
-import { formatLength } from '../../plan/units.ts';
+import { formatLength } from '../../plan/units/shown.ts';
 import { checkPace, pacedLength } from '../../survey/pace.ts';
 import { pictureScale } from '../../survey/picture-scale.ts';
 import { placeFromTapes } from '../../survey/tape.ts';

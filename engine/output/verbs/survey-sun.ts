@@ -1,5 +1,6 @@
 import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
-import { formatClock, formatLength, formatTemperature } from '../../plan/units.ts';
+import { formatClock } from '../../plan/units/clock.ts';
+import { formatLength, formatTemperature } from '../../plan/units/shown.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/known-temperatures.ts';

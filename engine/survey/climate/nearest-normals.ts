@@ -1,6 +1,6 @@
 import type { ClimateMonth } from '../../plan/types.ts';
 import { listWords } from '../../plan/list-words.ts';
-import { formatTemperatureDifference } from '../../plan/units.ts';
+import { formatTemperatureDifference } from '../../plan/units/shown.ts';
 import { type Finding, found, refused } from '../estimate.ts';
 import {
   type BlendedNormals,

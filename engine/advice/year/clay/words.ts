@@ -1,7 +1,8 @@
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
 import { dayWords } from '../../../plan/dates.ts';
 import type { Plan } from '../../../plan/types.ts';
-import { formatMass, formatRain, formatTemperatureDifference, type Units, unitsOf } from '../../../plan/units.ts';
+import { formatMass, formatRain, formatTemperatureDifference } from '../../../plan/units/shown.ts';
+import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import type { Advice } from '../advice.ts';
 import type { ClayAdvice, ClayPlant } from './types.ts';
 import { CLAY_FIRST, CLAY_LIGHT, CLAY_NEXT } from './mix.ts';

@@ -2,7 +2,8 @@
 import { dayWords } from '../../../plan/dates.ts';
 import type { LightStanding } from '../../../load/light/light-class.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { formatTemperature, unitsOf } from '../../../plan/units.ts';
+import { formatTemperature } from '../../../plan/units/shown.ts';
+import { unitsOf } from '../../../plan/units/units.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { datesBetween } from '../../../sun/calendar.ts';
 import type { Advice } from '../advice.ts';

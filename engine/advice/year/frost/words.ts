@@ -3,14 +3,9 @@ import { listWords } from '../../../plan/list-words.ts';
 import { nameOf } from '../../../plan/names.ts';
 import { dayWords, monthWord } from '../../../plan/dates.ts';
 import type { Plan } from '../../../plan/types.ts';
-import {
-  formatClock,
-  formatFrostLimit,
-  formatTemperature,
-  formatTemperatureDifference,
-  type Units,
-  unitsOf,
-} from '../../../plan/units.ts';
+import { formatClock } from '../../../plan/units/clock.ts';
+import { formatFrostLimit, formatTemperature, formatTemperatureDifference } from '../../../plan/units/shown.ts';
+import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import type { Advice } from '../advice.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { dateWords, namesInside, sentenceCase } from '../words.ts';

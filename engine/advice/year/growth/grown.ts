@@ -1,6 +1,7 @@
 /** What grew since last year: asked once a new year has begun, with last year's numbers to change. */
 import type { Feature, Plan } from '../../../plan/types.ts';
-import { formatLength, unitsOf } from '../../../plan/units.ts';
+import { formatLength } from '../../../plan/units/shown.ts';
+import { unitsOf } from '../../../plan/units/units.ts';
 import { namedInside } from '../../../plan/names.ts';
 
 /** A size that a year may have changed. */

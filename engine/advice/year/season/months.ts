@@ -2,7 +2,7 @@
 import { dayWords } from '../../../plan/dates.ts';
 import { namedInside } from '../../../plan/names.ts';
 import type { Plan } from '../../../plan/types.ts';
-import { unitsOf } from '../../../plan/units.ts';
+import { unitsOf } from '../../../plan/units/units.ts';
 import { monthOfDate, yearOf } from '../../../sun/calendar.ts';
 import { seasonMonths } from '../../../sun/season.ts';
 import { litresWords } from '../water/litres-words.ts';

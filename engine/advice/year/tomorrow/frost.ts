@@ -2,7 +2,8 @@
 import { clockOf } from '../../../load/verdict/clock.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { formatTemperature, type Units } from '../../../plan/units.ts';
+import { formatTemperature } from '../../../plan/units/shown.ts';
+import type { Units } from '../../../plan/units/units.ts';
 import { monthOfDate } from '../../../sun/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';

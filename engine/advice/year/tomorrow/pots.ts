@@ -1,5 +1,5 @@
 import type { Plan } from '../../../plan/types.ts';
-import type { Units } from '../../../plan/units.ts';
+import type { Units } from '../../../plan/units/units.ts';
 import { coolWords, potsToCool, rootsReachWords } from '../pots.ts';
 import type { TomorrowPlant, TomorrowTask } from './types.ts';
 

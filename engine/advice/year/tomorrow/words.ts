@@ -1,4 +1,5 @@
-import { formatClock, type Units } from '../../../plan/units.ts';
+import { formatClock } from '../../../plan/units/clock.ts';
+import type { Units } from '../../../plan/units/units.ts';
 import type { Tomorrow, TomorrowTask } from './types.ts';
 
 /** When a task is due, as one says it: "The evening before", "At sunrise, 7:10 am", "10:30". */

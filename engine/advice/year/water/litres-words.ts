@@ -1,4 +1,4 @@
-import type { Units } from '../../../plan/units.ts';
+import type { Units } from '../../../plan/units/units.ts';
 
 /** A one-gallon sprayer. [L] */
 export const GALLON = 3.785;

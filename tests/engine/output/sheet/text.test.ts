@@ -5,7 +5,7 @@ import { sheetText } from '../../../../engine/output/sheet/text.ts';
 import { DEMO_NAMES, demoPlan } from '../../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../../engine/plan/options.ts';
 import type { FrameChoice, Plan } from '../../../../engine/plan/types.ts';
-import type { Units } from '../../../../engine/plan/units.ts';
+import type { Units } from '../../../../engine/plan/units/units.ts';
 
 /** Ways to build, each with its own sentences. */
 const FRAMES: readonly FrameChoice[] = [

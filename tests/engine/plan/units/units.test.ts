@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { formatStretch } from '../../../../engine/plan/units/clock.ts';
 import {
   formatFrostLimit,
   formatHeatLimit,
@@ -11,9 +12,10 @@ import {
   formatMass,
   formatPerArea,
   formatSpeed,
-  formatStretch,
   formatTemperature,
   formatTemperatureDifference,
+} from '../../../../engine/plan/units/shown.ts';
+import {
   parseArea,
   parseLength,
   parseLight,
@@ -22,7 +24,7 @@ import {
   parseSpeed,
   parseTemperature,
   parseTemperatureDifference,
-} from '../../../engine/plan/units.ts';
+} from '../../../../engine/plan/units/typed.ts';
 
 describe('lengths', () => {
   // 1 in = 25.4 mm exactly (international yard and pound agreement, 1959).

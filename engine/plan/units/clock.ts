@@ -1,0 +1,37 @@
+import type { Units } from './units.ts';
+
+/** A clock time as it is said: `13:30`, or `1:30 pm` where units are imperial. @param clock "HH:MM" */
+export function formatClock(clock: string, units: Units): string {
+  if (units === 'metric') return clock;
+  const [hour, minute] = clock.split(':');
+  if (minute === '00' && (hour === '12' || hour === '00')) return hour === '12' ? 'noon' : 'midnight';
+  const twelve = `${Number(hour) % 12 || 12}${minute === '00' ? '' : `:${minute}`}`;
+  return `${twelve} ${Number(hour) < 12 ? 'am' : 'pm'}`;
+}
+
+/** From one clock time to another, each "HH:MM". */
+export interface ClockStretch {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** So near to the sun's rise or set a time is told as that. [minutes] */
+const AT_THE_EDGE = 20;
+
+/** "sunrise" or "sunset" of a clock time near either; `null` of another. @param sunUp of its day, where it is known */
+export function edgeWord(clock: string, sunUp: ClockStretch | null): 'sunrise' | 'sunset' | null {
+  if (sunUp === null) return null;
+  const minutes = (text: string): number => Number(text.slice(0, 2)) * 60 + Number(text.slice(3, 5));
+  const isNear = (edge: string): boolean => Math.abs(minutes(clock) - minutes(edge)) <= AT_THE_EDGE;
+  return isNear(sunUp.from) ? 'sunrise' : isNear(sunUp.to) ? 'sunset' : null;
+}
+
+/**
+ * From one clock time to another: `13:30 to 20:40`, `1:30 to 8:40 pm`, `13:30 to sunset`.
+ * @param sunUp of their day, where it is known
+ */
+export function formatStretch({ from, to }: ClockStretch, units: Units, sunUp: ClockStretch | null = null): string {
+  const [first, last] = [from, to].map((clock) => edgeWord(clock, sunUp) ?? formatClock(clock, units));
+  const half = / [ap]m$/.exec(last)?.[0] ?? '';
+  return `${half !== '' && first.endsWith(half) ? first.slice(0, -half.length) : first} to ${last}`;
+}
