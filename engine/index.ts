@@ -93,7 +93,6 @@ export { formatClock, formatStretch } from './plan/units/clock.ts';
 export {
   formatArea,
   formatCut,
-  formatDistance,
   formatLength,
   formatPerArea,
   formatSpeed,
@@ -257,7 +256,7 @@ export { potNamed, potThere } from './advice/place/pot-there.ts';
 export { winterWarning } from './advice/place/winter.ts';
 export type { PotGround } from './advice/place/ground.ts';
 export { potGround } from './advice/place/ground.ts';
-export { stepsWords, wayWords } from './advice/place/steps.ts';
+export { stepsWords, wayWords } from './advice/place/way.ts';
 export type { PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';
 export type { Section, SectionRequest } from './advice/sight/section.ts';
 export { sectionOf } from './advice/sight/section.ts';

@@ -3,7 +3,6 @@ import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
-import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
@@ -11,6 +10,7 @@ import { harmStep, type LadderStep, percent } from './step.ts';
 import { createPotJudges } from '../place/judge.ts';
 import { isMovable } from '../place/movable.ts';
 import { rankingOf, type Tried } from '../place/rank.ts';
+import { wayWords } from '../place/way.ts';
 import { fewNames, sentenceCase } from '../year/words.ts';
 import { spotWords } from '../words/spot-words.ts';
 import { type Harmed, sharedBy } from '../words/served.ts';
@@ -53,7 +53,7 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
     moves.push({ plant: pot.id, at: place.at });
     told.push(
       `${namedInside(plan, pot.id)} ${spotWords(moving, place.at, pot.id, units)}, ` +
-        `${formatDistance(place.metres, units)} away${harden}`,
+        `${wayWords(plan, place, units)}${harden}`,
     );
   }
   const name = pots.length > 1 ? 'Move the pots' : 'Move the pot';

@@ -125,9 +125,10 @@ function spotOf(
     winterSunHours: judge.winterAt(tried.at),
     metres: tried.metres,
     steps: tried.steps,
+    round: tried.round,
     hardening: stay ? null : hardeningOf(now.light.sunHours, tried.light.sunHours, on),
   };
-  return { ...bare, sentence: spotSentence(bare, units) };
+  return { ...bare, sentence: spotSentence(plan, bare, units) };
 }
 
 /** The full judgement of the plant at a place, as if it stood there in the plan. */

@@ -1,6 +1,6 @@
 /** The places for a pot in their order, worked out only as far down as somebody asks. */
 import { boundsOf, distance } from '../../plan/geometry/shapes.ts';
-import { STEP_AS_FAR, stepsBetween } from './steps.ts';
+import { STEP_AS_FAR, type Way, wayBetween } from './way.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import type { PlantLight } from '../compare/types.ts';
 import { potGround } from './ground.ts';
@@ -31,12 +31,8 @@ export interface Tried extends Candidate {
   readonly over: number;
 }
 
-interface Candidate {
+interface Candidate extends Way {
   readonly at: PlanPoint;
-  /** To carry, straight. [m] */
-  readonly metres: number;
-  /** On the way, up; below 0 down. */
-  readonly steps: number;
   /** [K·h/day] */
   readonly harm: number;
 }
@@ -59,8 +55,7 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
   const known = new Map<PlanPoint, Tried>();
   const candidateAt = (at: PlanPoint): Candidate => ({
     at,
-    metres: distance(plant.at, at),
-    steps: stepsBetween(plan, plant.at, at),
+    ...wayBetween(plan, plant.at, at),
     harm: judge.roughHarmAt(at),
   });
   const lit = (candidate: Candidate): Tried => {

@@ -5,6 +5,7 @@ import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import type { PlantLight } from '../compare/types.ts';
 import type { Hardening } from './hardening.ts';
+import type { Way } from './way.ts';
 
 export interface PlaceRequest {
   /** Id of a container plant. */
@@ -17,7 +18,7 @@ export interface PlaceRequest {
   readonly units?: Units;
 }
 
-export interface PlaceSpot {
+export interface PlaceSpot extends Way {
   /** 1 is the best. */
   readonly rank: number;
   /** Where it stands now. */
@@ -41,10 +42,6 @@ export interface PlaceSpot {
   readonly pot: PotLoad;
   /** Clear-sky sun at its top in the middle of winter. [h] */
   readonly winterSunHours: number;
-  /** To carry, straight. [m] */
-  readonly metres: number;
-  /** On the way, up; below 0 down. */
-  readonly steps: number;
   readonly hardening: Hardening | null;
   readonly sentence: string;
 }

@@ -3,33 +3,20 @@ import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
 import { percent } from '../cheaper-first/step.ts';
 import { lessDamage } from '../../plan/spoken.ts';
+import { potOf } from '../../plan/defaults.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
-import { formatDistance, formatLength, formatFrostLimit, formatTemperature } from '../../plan/units/shown.ts';
+import { formatLength, formatFrostLimit, formatTemperature } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { PATH_WIDTH } from './ground.ts';
-import { wayWords } from './steps.ts';
+import { wayNote, wayWords } from './way.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';
 import { sentenceCase } from '../year/words.ts';
 
-export function spotSentence(spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
-  const {
-    stay,
-    where,
-    metres,
-    steps,
-    harm,
-    spared,
-    verdict,
-    light,
-    standing,
-    overRange,
-    pot,
-    winterSunHours,
-    hardening,
-  } = spot;
-  const begins = stay ? 'Where it stands' : `${sentenceCase(where)}, ${wayWords(formatDistance(metres, units), steps)}`;
+export function spotSentence(plan: Plan, spot: Omit<PlaceSpot, 'sentence'>, units: Units): string {
+  const { stay, where, harm, spared, verdict, light, standing, overRange, pot, winterSunHours, hardening } = spot;
+  const begins = stay ? 'Where it stands' : `${sentenceCase(where)}, ${wayWords(plan, spot, units)}`;
   const today = harm + spared;
   const which = spared < 0 ? 'more' : 'less';
   const does = stay || today <= 0 ? verdict : `${percent(Math.abs(spared) / today)} ${which} heat damage, ${verdict}`;
@@ -95,7 +82,7 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   }
   if (plant.move === 'trolley')
     notes.push(`It needs a trolley: two people, and a level way at least ${formatLength(PATH_WIDTH, units)} wide.`);
-  notes.push('How far to carry is told as the crow flies, with the steps that are drawn: mind gates on the way.');
+  notes.push(wayNote(plan, potOf(plant).width, spots, units));
   return notes;
 }
 

@@ -5,10 +5,10 @@ import type { Outcome } from '../../load/types.ts';
 import { namedInside } from '../../plan/names.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
-import { formatDistance } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather.ts';
 import { isMovable } from '../place/movable.ts';
+import { wayWords } from '../place/way.ts';
 import { placeOf } from '../place/place.ts';
 import { noNeedOf } from '../words/no-need.ts';
 import type { WhyResult } from './types.ts';
@@ -86,7 +86,7 @@ function moveFirst(
   const wrap = roots.verdict === 'cooking' ? ` There too its pot must be kept cool.${rootWords(roots, units)}` : '';
   const winter = winterBest?.isWanted === true ? ` In winter it stands best ${winterBest.where}.` : '';
   const sentence =
-    `Move ${namedInside(plan, pot.id)} ${best.where}, ${formatDistance(best.metres, units)} away: free, and ` +
+    `Move ${namedInside(plan, pot.id)} ${best.where}, ${wayWords(plan, best, units)}: free, and ` +
     `${lessDamage(best.spared / stay.harm)}.${wrap}${winter}`;
   return { ok: true, value: { do: 'move', cost: 0, sentence } };
 }

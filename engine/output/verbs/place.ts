@@ -4,13 +4,13 @@ import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
 import { potNamed, potThere } from '../../advice/place/pot-there.ts';
 import { winterWarning } from '../../advice/place/winter.ts';
-import { stepsWords } from '../../advice/place/steps.ts';
+import { wayParts } from '../../advice/place/way.ts';
 import { rootsBriefly } from '../../advice/place/words.ts';
 import type { PlaceResult } from '../../advice/place/types.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { formatDistance, formatLength } from '../../plan/units/shown.ts';
+import { formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
@@ -114,7 +114,7 @@ const LEGEND =
 function placeText(plan: Plan, result: PlaceResult, units: Units, columns: number): string {
   const { spots, swaps, notes, winterBest } = result;
   const today = spots.find(({ stay }) => stay)?.harm ?? 0;
-  const rows = spots.map(({ rank, stay, where, at, harm, light, verdict, pot, winterSunHours, metres, steps }) => [
+  const rows = spots.map(({ rank, stay, where, at, harm, light, verdict, pot, winterSunHours, ...way }) => [
     String(rank),
     stay ? 'where it stands' : `${where} (${at.map((each) => formatLength(each, units)).join(', ')})`,
     today > 0 && !stay ? percent(1 - harm / today) : '–',
@@ -122,7 +122,7 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
     `${light.sunHours.toFixed(0)} h`,
     `${winterSunHours.toFixed(0)} h`,
     rootsBriefly(pot.roots, units),
-    stay ? '' : [formatDistance(metres, units), stepsWords(steps)].filter(Boolean).join(', '),
+    stay ? '' : wayParts(plan, way, units).join(', '),
   ]);
   const winter =
     winterBest?.isWanted === true

@@ -1,5 +1,5 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
-import { formatDistance, formatTemperature, lessDamage, sentenceCase, wayWords } from '../../../engine/index.ts';
+import { formatTemperature, lessDamage, sentenceCase, wayWords } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
 import { plan, units } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
@@ -37,7 +37,7 @@ export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
           <ul class="spot-figures">
             {!spot.stay && spot.rank > 1 && (
               <li>
-                {wayWords(formatDistance(spot.metres, units.value), spot.steps)}
+                {wayWords(plan.value, spot, units.value)}
                 {stay.harm > 0 && `, ${damageWords(left)}`}
               </li>
             )}

@@ -228,6 +228,7 @@ describe('two homes a year', () => {
     at: [harm, 0],
     metres: 1,
     steps: 0,
+    round: [],
     harm,
     light: { sunHours: 5, dailyLight: 20, least: 18, standing },
     standing,

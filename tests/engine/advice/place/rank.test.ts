@@ -14,7 +14,8 @@ interface Wanted {
 
 function place({ metres = 5, steps = 0, harm = 10, over = 0, dailyLight = 14 }: Wanted): Tried {
   const standing = dailyLight >= 12 ? 'enough' : dailyLight >= 8 ? 'short' : 'too dark';
-  return { at: [3, 2], metres, steps, harm, over, light: { sunHours: 6, dailyLight, least: 12, standing }, standing };
+  const way = { metres, steps, round: [] };
+  return { at: [3, 2], ...way, harm, over, light: { sunHours: 6, dailyLight, least: 12, standing }, standing };
 }
 
 test('a pot’s places stand in this order: light enough, not too much sun, least harm, least to carry; then short of light, then too dark', () => {

@@ -1,0 +1,87 @@
+/** The way of a pot from where it stands to another place: how far, round what, and how many steps. */
+import { gatesOf } from '../../plan/geometry/gates.ts';
+import { distance, openRing, pathsCross, pointInRing } from '../../plan/geometry/shapes.ts';
+import { listWords } from '../../plan/list-words.ts';
+import { namedInside } from '../../plan/names.ts';
+import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
+import { formatDistance, formatLength } from '../../plan/units/shown.ts';
+import type { Units } from '../../plan/units/units.ts';
+
+export interface Way {
+  /** To carry, straight. [m] */
+  readonly metres: number;
+  /** On the way, up; below 0 down. */
+  readonly steps: number;
+  /** Ids of the walls, hedges and buildings that stand in the straight way, as they were drawn. */
+  readonly round: readonly string[];
+}
+
+/** What is lower is stepped over. Our choice. [m] */
+const STEPPED_OVER = 0.3;
+/** A hand on each side of a pot. Our choice. [m] */
+const HANDS = 0.1;
+
+/** So far on the level is as much work as one step. Our choice. [m] */
+export const STEP_AS_FAR = 2;
+
+/** Of the pieces of ground that hold a point the last counts, as for what lies on it. */
+function stepsUpTo({ features }: Plan, at: PlanPoint): number {
+  const under = features.findLast((feature) => feature.kind === 'ground' && pointInRing(at, openRing(feature.outline)));
+  return (under?.kind === 'ground' ? under.steps : undefined) ?? 0;
+}
+
+const FEW = ['no', 'one', 'two', 'three', 'four', 'five', 'six'] as const;
+
+/** "two steps up", "one step down"; empty on the level. */
+export function stepsWords(steps: number): string {
+  const count = Math.abs(steps);
+  return count === 0 ? '' : `${FEW[count] ?? count} ${count === 1 ? 'step' : 'steps'} ${steps > 0 ? 'up' : 'down'}`;
+}
+
+/** The way from one place to another. */
+export function wayBetween(plan: Plan, from: PlanPoint, to: PlanPoint): Way {
+  return {
+    metres: distance(from, to),
+    steps: stepsUpTo(plan, to) - stepsUpTo(plan, from),
+    round: plan.features.flatMap((feature) => (standsBetween(feature, from, to) ? [feature.id] : [])),
+  };
+}
+
+function standsBetween(feature: Feature, from: PlanPoint, to: PlanPoint): boolean {
+  switch (feature.kind) {
+    case 'wall':
+    case 'hedge':
+      return feature.height >= STEPPED_OVER && pathsCross([from, to], feature.path);
+    case 'building': {
+      const ring = openRing(feature.outline);
+      return pathsCross([from, to], [...ring, ring[0]]);
+    }
+    default:
+      return false;
+  }
+}
+
+/** "7.5 m", "round the house", "two steps down": what is to be said of it. */
+export function wayParts(plan: Plan, { metres, steps, round }: Way, units: Units): string[] {
+  const past = round.length === 0 ? '' : `round ${listWords(round.map((id) => namedInside(plan, id)))}`;
+  return [formatDistance(metres, units), past, stepsWords(steps)].filter((words) => words !== '');
+}
+
+/** The way to carry in words: "7.5 m away, round the house, two steps down". */
+export function wayWords(plan: Plan, way: Way, units: Units): string {
+  const [far, ...rest] = wayParts(plan, way, units);
+  return [`${far} away`, ...rest].join(', ');
+}
+
+/** What to mind of ways that are told straight. @param width of the pot [m] @param ways to carry */
+export function wayNote(plan: Plan, width: number, ways: readonly Way[], units: Units): string {
+  const told = 'How far to carry is told as the crow flies, with the steps that are drawn.';
+  if (ways.every(({ round }) => round.length === 0)) return told;
+  const gates = gatesOf(plan).map((gate) => gate.width);
+  if (gates.length === 0) return `${told} No gate is drawn: leave a gap between two walls where one is.`;
+  const narrowest = Math.min(...gates);
+  const gate = `The narrowest gate drawn is ${formatLength(narrowest, units)} wide`;
+  return narrowest < width + HANDS
+    ? `${told} ${gate}, too narrow to carry the pot of ${formatLength(width, units)} through.`
+    : `${told} ${gate}.`;
+}

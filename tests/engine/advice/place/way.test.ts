@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest';
+import { placeOf } from '../../../../engine/advice/place/place.ts';
+import { type Way, wayBetween, wayNote, wayWords } from '../../../../engine/advice/place/way.ts';
+import { demoPlan } from '../../../../engine/plan/demos/index.ts';
+import { parsePlan } from '../../../../engine/plan/file/parse.ts';
+import { planText } from '../../../../engine/plan/file/serialize.ts';
+import type { Feature, Plan, PlanPoint } from '../../../../engine/plan/types.ts';
+
+const demo = demoPlan('courtyard');
+const ground = (id: string, x: number, steps?: number): Feature => ({
+  id,
+  kind: 'ground',
+  surface: 'paving',
+  outline: [
+    [x, 0],
+    [x + 3, 0],
+    [x + 3, 9],
+    [x, 9],
+  ],
+  ...(steps === undefined ? {} : { steps }),
+});
+/** A terrace two steps up, and beside it, over a part of it, a sunken path one step down. */
+const yard: Plan = { ...demo, features: [ground('terrace', 0, 2), ground('path', 2, -1)] };
+
+test('the steps between two places are those of the pieces of ground that they lie on, the last drawn counting', () => {
+  const [terrace, path, lawn]: PlanPoint[] = [
+    [1, 4],
+    [2.5, 4],
+    [7, 4],
+  ];
+  expect(wayBetween(yard, lawn, terrace).steps).toBe(2);
+  expect(wayBetween(yard, terrace, path).steps).toBe(-3);
+  expect(wayBetween(yard, path, lawn).steps).toBe(1);
+  expect(wayBetween({ ...yard, features: [ground('terrace', 0)] }, lawn, terrace).steps).toBe(0);
+});
+
+test('they are said with the way: two steps down, one step up, nothing on the level', () => {
+  const way = (steps: number): Way => ({ metres: 7.5, steps, round: [] });
+  expect([-2, 1, 0, 9].map((steps) => wayWords(yard, way(steps), 'metric'))).toEqual([
+    '7.5 m away, two steps down',
+    '7.5 m away, one step up',
+    '7.5 m away',
+    '7.5 m away, 9 steps up',
+  ]);
+});
+
+test('a pot’s places name them; a half step or a hundred is refused in a file', () => {
+  const lemon = demo.features.find(({ id }) => id === 'lemon')!;
+  const [x, y] = demo.site.boundary[0];
+  const all: Feature = { ...ground('low', 0, -2), outline: [...demo.site.boundary] } as Feature;
+  const here: Feature = {
+    ...ground('here', 0, 0),
+    outline: around(lemon.kind === 'plant' ? lemon.at : [x, y]),
+  } as Feature;
+  const found = placeOf({ ...demo, features: [...demo.features, all, here] }, { plant: 'lemon', count: 2 });
+  if (!found.ok) throw new Error(found.problems[0].message);
+  const away = found.value.spots.filter(({ stay }) => !stay);
+  expect(away.map(({ steps }) => steps)).toEqual(away.map(() => -2));
+  expect(away[0].sentence).toMatch(/ m away, two steps down: /);
+  for (const steps of [0.5, 100])
+    expect(parsePlan(planText({ ...yard, features: [ground('terrace', 0, steps)] })).ok).toBe(false);
+});
+
+/** A square of 0.8 m: no other place of the lattice within a pot's width lies on it. */
+function around([x, y]: PlanPoint): PlanPoint[] {
+  return [
+    [x - 0.4, y - 0.4],
+    [x + 0.4, y - 0.4],
+    [x + 0.4, y + 0.4],
+    [x - 0.4, y + 0.4],
+  ];
+}
+
+describe('what stands in the straight way', () => {
+  const wall = (id: string, path: readonly PlanPoint[], height = 1.8): Feature =>
+    ({ id, kind: 'wall', name: `The ${id} wall`, path: [...path], height, thickness: 0.2 }) as Feature;
+  const walled = (...features: Feature[]): Plan => ({ ...demo, features });
+  const [west, east]: PlanPoint[] = [
+    [2, 3],
+    [8, 3],
+  ];
+  const across = (from: number, to: number): PlanPoint[] => [
+    [5, from],
+    [5, to],
+  ];
+
+  test('a wall, a hedge and a house are gone round, and named; a kerb is stepped over, a bed is no wall', () => {
+    const house: Feature = {
+      id: 'house',
+      kind: 'building',
+      name: 'House',
+      outline: [
+        [6, 2],
+        [7, 2],
+        [7, 4],
+        [6, 4],
+      ],
+      height: 3,
+    };
+    const yards = walled(wall('middle', across(0, 8)), wall('kerb', across(0, 8), 0.15), house);
+    const way = wayBetween(yards, west, east);
+    expect(way).toEqual({ metres: 6, steps: 0, round: ['middle', 'house'] });
+    expect(wayWords(yards, way, 'metric')).toBe('6.0 m away, round the middle wall and the house');
+    expect(wayBetween(yards, west, [3, 3]).round).toEqual([]);
+  });
+
+  test('the gate between is told, whether the pot goes through it, and that none is drawn', () => {
+    const gate = (width: number) => walled(wall('south', across(0, 4)), wall('north', across(4 + width, 8)));
+    const note = (yards: Plan, pot: number) => wayNote(yards, pot, [wayBetween(yards, west, east)], 'metric');
+    expect(note(gate(0.9), 0.5)).toContain('The narrowest gate drawn is 0.90 m wide.');
+    expect(note(gate(0.7), 0.65)).toContain('0.70 m wide, too narrow to carry the pot of 0.65 m through.');
+    expect(note(walled(wall('middle', across(0, 8))), 0.5)).toContain('No gate is drawn');
+    expect(note(walled(), 0.5)).toBe('How far to carry is told as the crow flies, with the steps that are drawn.');
+  });
+});
