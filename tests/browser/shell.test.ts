@@ -133,6 +133,7 @@ describe('in one visit', () => {
       const focused = (): Promise<string> => page.evaluate(() => document.activeElement?.textContent ?? '');
       const said = page.locator('.shell > [role=status]');
       await page.getByRole('button', { name: 'What happened in my yard?' }).press('Enter');
+      await expect.poll(focused).toBe('Where is it?');
       await page.getByRole('button', { name: /^Back to/ }).press('Enter');
       await expect.poll(focused).toBe('Find the heat');
       await page.keyboard.press('Alt+1');

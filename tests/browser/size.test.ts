@@ -8,7 +8,7 @@ const session = browserSession();
 
 /** Sizes after gzip, as in DEVELOPERS: what was reached. 260 and 450 are wanted of the second and the last. [bytes] */
 const FIRST_PICTURE = 148_000;
-const FIRST_STAGES = 273_000;
+const FIRST_STAGES = 274_000;
 const TOWNS_NORMALS = 17_000;
 const TIME_ZONES = 14_000;
 /**

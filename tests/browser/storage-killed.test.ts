@@ -6,12 +6,13 @@ import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { LONG } from '../long.ts';
 import { graded, readySite } from './harness.ts';
 import type { ReadySite } from './harness.ts';
 import { BROWSER_ARGS } from './site.ts';
 
 const SEED = 20_261;
-const KILLS = 10;
+const KILLS = LONG ? 10 : 4;
 
 let site: ReadySite;
 let profile = '';
