@@ -27,3 +27,8 @@ test('a mark that turns the direction of writing ends with its name', () => {
   expect(shownName('\u2066a\u202Eb\u2069c')).toBe('\u2066a\u202Eb\u2069c');
   expect(shownName(`\u202E${'x'.repeat(200)}\u202C`).at(-1)).toBe('\u202C');
 });
+
+test('what only an option adds is called by its name too, not by its id', () => {
+  const yard = demoPlan('courtyard');
+  for (const { name, id } of (yard.options ?? []).flatMap(({ adds = [] }) => adds)) expect(nameOf(yard, id)).toBe(name);
+});

@@ -102,7 +102,7 @@ function plantWords(plan: Plan, each: FrostPlant, lowest: number | null): Advice
     {
       basis: 'our estimate',
       text:
-        `${about}: ${help === 'carry' ? 'carry it in' : 'cover it'} when the forecast says ${limit(coverBelow)} or ` +
+        `${about}: ${help === 'carry' ? 'carry in' : 'cover'} when the forecast says ${limit(coverBelow)} or ` +
         `less, for on a clear calm night a leaf is ${colder} colder than the air.${often}`,
     },
     ...(help === 'wrap' ? wrapLimits(plan, each, lowest) : []),
