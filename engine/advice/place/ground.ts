@@ -1,12 +1,13 @@
 /** Where a pot may stand, and why not where it may not. */
+import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import { namedInside } from '../../plan/names.ts';
 import { eavesOf, potOf } from '../../plan/defaults.ts';
 import { boundsOf, distance, distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
+import { formatDistance, formatLength } from '../../plan/units/shown.ts';
+import { unitsOf } from '../../plan/units/units.ts';
 import type { Building, Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 
-/** A person with a can needs this much to walk by. Common practice, no source. [m] */
-export const PATH_WIDTH = 0.9;
 /** The water of an eaves' edge falls in a band this wide to both sides. Our choice. [m] */
 const DRIP = 0.2;
 /** Ground is walked over in steps of this. [m] */
@@ -23,6 +24,7 @@ export interface PotGround {
 
 /** Lays out where a plant's pot may stand: what is drawn, the hose, and a way past it 0.9 m wide. */
 export function potGround(plan: Plan, plant: Plant): PotGround {
+  const units = unitsOf(plan);
   const radius = potOf(plant).width / 2;
   const others = plan.features.filter(({ id }) => id !== plant.id);
   const boundary = openRing(plan.site.boundary);
@@ -37,8 +39,10 @@ export function potGround(plan: Plan, plant: Plant): PotGround {
       }
       const { tap, hose } = plan.site;
       if (tap !== undefined && hose !== undefined && distance(tap, at) > hose)
-        return `the hose of ${hose} m does not reach it`;
-      return walk.staysOpen(at, radius) ? null : `it would leave no path ${PATH_WIDTH} m wide past it`;
+        return `the hose of ${formatDistance(hose, units)} does not reach it`;
+      return walk.staysOpen(at, radius)
+        ? null
+        : `it would leave no path ${formatLength(PATH_WIDTH, units)} wide past it`;
     },
   };
 }

@@ -8,7 +8,7 @@ import { namedInside } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { formatLength, formatFrostLimit, formatTemperature } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { PATH_WIDTH } from './ground.ts';
+import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import { wayNote, wayWords } from './way.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';

@@ -4,11 +4,11 @@ import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
 import type { RootHelpId, Roots } from '../../load/types.ts';
 import { capital } from '../../plan/list-words.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { namesInside } from './words.ts';
 
-export interface PotRoots {
+export interface PlantRoots {
   readonly plant: string;
   /** `null`: it stands in the ground. */
   readonly roots: Roots | null;
@@ -26,7 +26,7 @@ export interface PotsToCool {
 }
 
 /** One entry a help that is worth it, for all the pots whose roots would die without. */
-export function potsToCool(pots: readonly PotRoots[]): PotsToCool[] {
+export function potsToCool(pots: readonly PlantRoots[]): PotsToCool[] {
   const cooking = pots.flatMap(({ plant, roots }) =>
     roots?.verdict === 'cooking' && roots.help !== null && roots.help.cooler >= WORTH_DOING
       ? [{ plant, roots, help: roots.help }]
@@ -46,10 +46,11 @@ export function coolWords(plan: Plan, { help, plants }: PotsToCool): string {
 
 /** "Its roots reach about 55 °C (± 4) and die from about 46 °C; it takes off about 9 °C." */
 export function rootsReachWords({ plants, roots, cooler }: PotsToCool, units: Units): string {
-  const pm = formatTemperatureDifference(roots.spread, units).split(' ')[0];
   const whose = plants.length > 1 ? 'Roots reach up to' : 'Its roots reach about';
+  const warmest = formatTemperature(roots.warmest, units);
+  const dying = formatTemperature(COOKING_ROOTS, units);
   return (
-    `${whose} ${formatTemperature(roots.warmest, units)} (± ${pm}) and die from about ` +
-    `${formatTemperature(COOKING_ROOTS, units)}; it takes off about ${formatTemperatureDifference(cooler, units)}.`
+    `${whose} ${warmest} (${formatPlusMinus(roots.spread, units)}) and die from about ${dying}; it takes off about ` +
+    `${formatTemperatureDifference(cooler, units)}.`
   );
 }

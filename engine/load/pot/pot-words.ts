@@ -1,5 +1,5 @@
 import { formatClock } from '../../plan/units/clock.ts';
-import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { RootHelpId, Roots } from '../types.ts';
 import { compassWord } from '../../plan/compass.ts';
@@ -18,9 +18,8 @@ export const WORTH_DOING = 1;
 
 /** "about 49 °C (± 4) on the west side about 17:10" */
 export function rootsAbout({ warmest, spread, side, when }: Roots, units: Units): string {
-  const pm = formatTemperatureDifference(spread, units).split(' ')[0];
   const place = `on the ${compassWord(side)} side about ${formatClock(when, units)}`;
-  return `about ${formatTemperature(warmest, units)} (± ${pm}) ${place}`;
+  return `about ${formatTemperature(warmest, units)} (${formatPlusMinus(spread, units)}) ${place}`;
 }
 
 /** What is said of a pot's roots where they are not fine; '' where they are. Begins with a space. */

@@ -2,7 +2,12 @@ import { isSmallFruit } from '../leaf/spread.ts';
 import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
-import { formatHeatLimit, formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import {
+  formatHeatLimit,
+  formatTemperature,
+  formatTemperatureDifference,
+  formatPlusMinus,
+} from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Limit } from './limit.ts';
 import { compassWord } from '../../plan/compass.ts';
@@ -92,7 +97,7 @@ function surface({ row, leaf, units }: Findings): string {
   const degrees = (celsius: number) => formatTemperature(celsius, units);
   const bare = (celsius: number) => degrees(celsius).split(' ')[0];
   const limit = formatHeatLimit(leaf.limit, units).split(' ')[0];
-  const pm = `(± ${formatTemperatureDifference(leaf.spread.thirsty, units).split(' ')[0]})`;
+  const pm = `(${formatPlusMinus(leaf.spread.thirsty, units)})`;
   if (row.limitOf === 'fruit') {
     const less = isSmallFruit(row) ? ', small as it is rather less,' : '';
     return `the fruit’s skin about ${degrees(leaf.thirsty)} ${pm}${less} on the heatwave day, limit ${limit}`;

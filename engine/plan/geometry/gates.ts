@@ -6,6 +6,9 @@ import type { Plan, PlanPoint } from '../types.ts';
 const GATE_FROM = 0.6;
 const GATE_TO = 3.5;
 
+/** A person with a can needs this much to walk by. Common practice, no source. [m] */
+export const PATH_WIDTH = 0.9;
+
 export interface Gate {
   readonly ends: readonly [PlanPoint, PlanPoint];
   /** [m] */

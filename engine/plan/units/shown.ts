@@ -105,6 +105,11 @@ export function formatTemperatureDifference(kelvin: number, units: Units, decima
   return units === 'metric' ? `${fixed(kelvin, decimals)} °C` : `${fixed(kelvin / KELVIN_PER_FAHRENHEIT, decimals)} °F`;
 }
 
+/** How far a temperature beside it may be off, its unit left to that one: "± 3". @param kelvin [K] */
+export function formatPlusMinus(kelvin: number, units: Units): string {
+  return `± ${fixed(units === 'metric' ? kelvin : kelvin / KELVIN_PER_FAHRENHEIT, 0)}`;
+}
+
 /** A wind speed: `20 m/s (72 km/h)`, `45 mph`. @param metresPerSecond [m/s] */
 export function formatSpeed(metresPerSecond: number, units: Units): string {
   if (units === 'imperial') return `${fixed(metresPerSecond / SPEED_PER_UNIT.mph, 0)} mph`;

@@ -140,7 +140,7 @@ describe('where a pot may not stand', () => {
 
   test('the hose must reach it', () => {
     const short = yardPlan([POT], { site: { ...plan.site, tap: [1, 1], hose: 5 } });
-    expect(potGround(short, POT).reasonAt([7.5, 3])).toContain('hose of 5 m');
+    expect(potGround(short, POT).reasonAt([7.5, 3])).toContain('hose of 5.0 m');
     expect(potGround(short, POT).reasonAt([4, 3])).toBeNull();
   });
 
@@ -170,7 +170,7 @@ describe('where a pot may not stand', () => {
       },
     ];
     const lane = potGround(yardPlan([...houses, { ...POT, at: [2, 2] }]), POT);
-    expect(lane.reasonAt([6, 4.1])).toContain('0.9 m wide');
+    expect(lane.reasonAt([6, 4.1])).toContain('0.90 m wide');
     expect(lane.reasonAt([3, 6])).toBeNull();
   });
 });
