@@ -18,7 +18,7 @@ import { planText } from './plan/file/serialize.ts';
 import { closedInQuotes } from './plan/shown-name.ts';
 import type { Plan, Problem } from './plan/types.ts';
 import { unitsOf } from './plan/units/units.ts';
-import { isRough, type Weather } from './sun/weather.ts';
+import { isRough, type Weather } from './sun/weather/weather.ts';
 
 /** The machine as the command line sees it. */
 export interface Machine {
@@ -83,7 +83,7 @@ async function run(command: Extract<Command, { kind: 'run' }>, machine: Machine)
   const weather = values.weather ? await readWeather(String(values.weather[0]), machine) : null;
   if (weather && !weather.ok) return refuse(machine, weather.problems);
   if (weather && changed) {
-    const { weatherWarnings } = await import('./sun/weather-fit.ts');
+    const { weatherWarnings } = await import('./sun/weather/weather-fit.ts');
     for (const { message } of weatherWarnings(changed.plan, weather.value))
       machine.err(`warning ${oneLine(message)}\n`);
   }
@@ -168,7 +168,7 @@ function planBytes(name: string, machine: Machine): Read<Uint8Array | string> {
 }
 
 async function readWeather(path: string, machine: Machine): Promise<Read<Weather>> {
-  const { EPW_MOST_BYTES, parseEpw } = await import('./sun/epw.ts');
+  const { EPW_MOST_BYTES, parseEpw } = await import('./sun/weather/epw.ts');
   const bytes = readBytes(`"${path}"`, () => machine.readFile(path, EPW_MOST_BYTES));
   if (!bytes.ok) return bytes;
   const parsed = parseEpw(bytes.value);

@@ -137,15 +137,15 @@ export type { Whereabouts, WhereaboutsRequest } from './survey/place/whereabouts
 export { whereabouts } from './survey/place/whereabouts.ts';
 
 // sun: Where the sun is, how strong, and how warm the air.
-export { daysAfter } from './sun/calendar.ts';
-export { parseEpw } from './sun/epw.ts';
+export { daysAfter } from './sun/days/calendar.ts';
+export { parseEpw } from './sun/weather/epw.ts';
 export { sunPosition } from './sun/position.ts';
 export type { Period } from './sun/samples.ts';
-export { seasonMonths } from './sun/season.ts';
-export type { WeatherFile } from './sun/weather-file.ts';
-export { weatherFile } from './sun/weather-file.ts';
-export type { Weather } from './sun/weather.ts';
-export { instantOf, localDate } from './sun/zone.ts';
+export { seasonMonths } from './sun/days/season.ts';
+export type { WeatherFile } from './sun/weather/weather-file.ts';
+export { weatherFile } from './sun/weather/weather-file.ts';
+export type { Weather } from './sun/weather/weather.ts';
+export { instantOf, localDate } from './sun/days/zone.ts';
 
 // scene: The plan as solids.
 export { buildScene, stateOf } from './scene/build.ts';

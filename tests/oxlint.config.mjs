@@ -120,7 +120,7 @@ export default {
       },
     },
     {
-      files: ['**/engine/sun/position.ts', '**/engine/sun/calendar.ts'],
+      files: ['**/engine/sun/position.ts', '**/engine/sun/days/calendar.ts'],
       rules: {
         'no-restricted-globals': 'off',
         'no-restricted-properties': [

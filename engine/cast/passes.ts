@@ -1,7 +1,7 @@
 import type { Scene } from '../scene/solids.ts';
 import { Bearings } from '../scene/bearings.ts';
 import { planDirection } from '../scene/direction.ts';
-import { skylineAltitude } from '../sun/skyline.ts';
+import { skylineAltitude } from '../sun/sky/skyline.ts';
 
 /** Directions to cast along: the season's samples, or the rays of the sky. One entry a pass in every array. */
 export interface Passes {

@@ -3,7 +3,7 @@ import type { Plan, Problem } from '../plan/types.ts';
 import { LIMITS } from '../plan/file/limits.ts';
 import { type Units, unitsOf } from '../plan/units/units.ts';
 import type { Period } from '../sun/samples.ts';
-import type { Weather } from '../sun/weather.ts';
+import type { Weather } from '../sun/weather/weather.ts';
 import { cellsOf } from './light/cells.ts';
 import { GRID_DEFAULTS, gridOf, maskOf, usualCell } from './light/grid-of.ts';
 import { heatDayOf } from './leaf/heat-day.ts';

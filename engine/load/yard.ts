@@ -5,7 +5,7 @@ import type { MonthDay, Plan } from '../plan/types.ts';
 import { buildScene, stateOf } from '../scene/build.ts';
 import type { OwnCrown, Scene } from '../scene/solids.ts';
 import { type Period, type SampleTable, samplesOf } from '../sun/samples.ts';
-import type { Weather } from '../sun/weather.ts';
+import type { Weather } from '../sun/weather/weather.ts';
 import { nineFromShares } from './light/nine.ts';
 import { passesOf } from './light/passes-of.ts';
 import { createSkyViewer, type SkyViewer } from './light/sky-viewer.ts';

@@ -1,5 +1,5 @@
 import { monthOf, offsetOf, turbidityOf } from '../plan/defaults.ts';
-import type { Weather } from './weather.ts';
+import type { Weather } from './weather/weather.ts';
 import type { Setting } from './setting.ts';
 
 /** A month of the climate, nothing absent, `climate.offset` in its high and low. */

@@ -1,15 +1,15 @@
 import { stepMinutesOf } from '../plan/defaults.ts';
 import type { CivilDate, MonthDay, Problem } from '../plan/types.ts';
-import { monthDayOf, monthOfDate } from './calendar.ts';
-import { periodDays, type Period } from './period-days.ts';
+import { monthDayOf, monthOfDate } from './days/calendar.ts';
+import { periodDays, type Period } from './days/period-days.ts';
 import { sunPosition } from './position.ts';
-import { skyOfClimate, skyOfWeather, type SkyAndAirColumns } from './sky-and-air.ts';
-import type { Weather } from './weather.ts';
-import { civilDays, isTimeZone } from './zone.ts';
-import { Kept } from './kept.ts';
+import { skyOfClimate, skyOfWeather, type SkyAndAirColumns } from './sky/sky-and-air.ts';
+import type { Weather } from './weather/weather.ts';
+import { civilDays, isTimeZone } from './days/zone.ts';
+import { Kept } from '../plan/kept.ts';
 import type { Setting } from './setting.ts';
 
-export { heatDays, type Period } from './period-days.ts';
+export { heatDays, type Period } from './days/period-days.ts';
 
 const MS_PER_MINUTE = 60_000;
 const MS_PER_HOUR = 3_600_000;

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { main } from '../../engine/cli.ts';
 import { parsePlan } from '../../engine/plan/file/parse.ts';
-import { weatherFile } from '../../engine/sun/weather-file.ts';
+import { weatherFile } from '../../engine/sun/weather/weather-file.ts';
 import { valueOf } from './load/yard-plan.ts';
 import { epwBytes, epwLines } from './sun/epw-file.ts';
 

@@ -14,8 +14,8 @@ import {
   saturationVapour,
 } from '../../engine/load/leaf/leaf-balance.ts';
 import { buildScene, stateOf } from '../../engine/scene/build.ts';
-import { airSunrise, airTemperature } from '../../engine/sun/air.ts';
-import { ineichenPerez } from '../../engine/sun/ineichen-perez.ts';
+import { airSunrise, airTemperature } from '../../engine/sun/sky/air.ts';
+import { ineichenPerez } from '../../engine/sun/sky/ineichen-perez.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { randomFrom, randomPlan } from '../engine/cast/random-plans.ts';
 import { separation } from '../outside/directions.ts';

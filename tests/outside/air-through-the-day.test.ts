@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { airSunrise, airTemperature } from '../../engine/sun/air.ts';
+import { airSunrise, airTemperature } from '../../engine/sun/sky/air.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { TOLERANCES } from './tolerances.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clearSky } from '../../engine/sun/clear-sky.ts';
-import { ineichenPerez } from '../../engine/sun/ineichen-perez.ts';
+import { clearSky } from '../../engine/sun/sky/clear-sky.ts';
+import { ineichenPerez } from '../../engine/sun/sky/ineichen-perez.ts';
 import { samplesOf } from '../../engine/sun/samples.ts';
 import { planAt } from '../engine/sun/plan-at.ts';
 import { TOLERANCES } from './tolerances.ts';

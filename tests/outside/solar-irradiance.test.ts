@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pressureRatio, relativeAirMass } from '../../engine/sun/air-mass.ts';
+import { pressureRatio, relativeAirMass } from '../../engine/sun/sky/air-mass.ts';
 import { sunDistance } from '../../engine/sun/distance.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { samplesOf } from '../../engine/sun/samples.ts';

@@ -1,6 +1,6 @@
 import { Body, Equator, Horizon, Observer } from 'astronomy-engine';
 import { describe, expect, it } from 'vitest';
-import { parseEpw } from '../../engine/sun/epw.ts';
+import { parseEpw } from '../../engine/sun/weather/epw.ts';
 import { sunPosition } from '../../engine/sun/position.ts';
 import { samplesOf } from '../../engine/sun/samples.ts';
 import { epwBytes, epwLines } from '../engine/sun/epw-file.ts';

@@ -2,7 +2,7 @@
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { CLAY_ABSORPTANCE } from '../year/clay/clay.ts';
 import { refusalWords } from '../year/clay/words.ts';
 import { clayRefusals } from '../year/clay/who-may-be-sprayed.ts';

@@ -4,7 +4,7 @@ import type { Outcome } from '../../load/types.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { createPotJudges } from '../place/judge.ts';

@@ -10,7 +10,7 @@ import type { Plan, Plant } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { sentenceCase } from '../year/words.ts';
 import type { LadderStep, PotRoots } from './step.ts';

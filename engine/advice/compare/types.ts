@@ -1,7 +1,7 @@
 import type { LightStanding } from '../../load/light/light-class.ts';
 import type { HourRange } from '../../frame/work/types.ts';
 import type { PlantKind, PlantSide, Stretch, Verdict } from '../../load/types.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { SeenFrom } from '../sight/seen.ts';
 import type { Effect } from '../words/served.ts';

@@ -3,7 +3,7 @@ import { heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-d
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { type HeatRays, heatRaysOf } from './light.ts';
 
 /** The season's heat days, and which of them is the heatwave day. */

@@ -11,7 +11,7 @@ import type { Feature, Plan } from '../../plan/types.ts';
 import { buildScene, sceneOfOne } from '../../scene/build.ts';
 import { shelterOf } from '../../scene/shelter.ts';
 import type { Scene } from '../../scene/solids.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { type Heats, heatsOf } from './heats.ts';
 import { type Judge, judgesOf, judgeUnder } from './judges.ts';
 import { createLighter, createPartedLighter, type Lit } from './light.ts';

@@ -1,7 +1,7 @@
 import type { Verdict } from '../../load/types.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 
 export type DoubtKind =
   'north' | 'height' | 'size' | 'place' | 'thickness of shade' | 'colour' | 'shelter' | 'climate' | 'limits';

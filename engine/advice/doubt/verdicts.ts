@@ -4,7 +4,7 @@ import type { Nine, Outcome, Verdict } from '../../load/types.ts';
 import { milderBy, verdictOf } from '../../load/verdict/verdict.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan } from '../../plan/types.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { Judge } from './judges.ts';
 import type { RayHarm } from './suffered.ts';
 

@@ -10,7 +10,7 @@ import type { Feature, Plan, Problem } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { sunAtMs } from '../../survey/place/sun-at.ts';
-import { instantOf } from '../../sun/zone.ts';
+import { instantOf } from '../../sun/days/zone.ts';
 import { edgeNear } from '../sight/shadow-edge.ts';
 import { leastSquares } from './shadow-fit.ts';
 import type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './types.ts';

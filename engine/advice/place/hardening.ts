@@ -4,7 +4,7 @@
  * UA Maricopa, seen].
  */
 import type { CivilDate } from '../../plan/types.ts';
-import { daysAfter } from '../../sun/calendar.ts';
+import { daysAfter } from '../../sun/days/calendar.ts';
 
 const FEWEST_DAYS = 10;
 const MOST_DAYS = 14;

@@ -13,7 +13,7 @@ import type { Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { PlantLight } from '../compare/types.ts';
 import { winterDayOf, withWinter } from './winter-day.ts';
 

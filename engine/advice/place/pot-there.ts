@@ -4,7 +4,7 @@ import { plantRowOf } from '../../plan/catalogue.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Feature, Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import type { Period } from '../../sun/samples.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { PotGround } from './ground.ts';
 import { withWinter, winterDayOf } from './winter-day.ts';
 import { isEvergreen } from './winter.ts';

@@ -3,7 +3,7 @@ import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome } from '../../load/types.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { potGround } from './ground.ts';
 import { createPotJudges, type PotJudge, type PotJudges } from './judge.ts';
 import { isMovable } from './movable.ts';

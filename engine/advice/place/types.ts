@@ -2,7 +2,7 @@ import type { LightStanding } from '../../load/light/light-class.ts';
 import type { PotLoad, Verdict } from '../../load/types.ts';
 import type { CivilDate, PlanPoint } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { PlantLight } from '../compare/types.ts';
 import type { Hardening } from './hardening.ts';
 import type { Way } from './way.ts';

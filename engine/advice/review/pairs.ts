@@ -1,7 +1,7 @@
 /** Two readings that belong together, one under the cloth and one in the open. */
 import type { Plan, Reading } from '../../plan/types.ts';
 import { coolerBy, type LeafCase } from '../../load/leaf/spread.ts';
-import { instantOf } from '../../sun/zone.ts';
+import { instantOf } from '../../sun/days/zone.ts';
 import type { PairCheck, ReadingCheck } from './types.ts';
 
 /** Light and air change: readings farther apart do not compare. [min] */

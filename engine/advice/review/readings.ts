@@ -13,7 +13,7 @@ import { plantFeatures } from '../../load/verdict/planted.ts';
 import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
-import { instantOf } from '../../sun/zone.ts';
+import { instantOf } from '../../sun/days/zone.ts';
 import type { ReadingCheck } from './types.ts';
 import { nearestOfEight } from '../why/side.ts';
 import { withoutCloth } from '../../plan/without-cloth.ts';

@@ -1,6 +1,6 @@
 /** How warm two summers were, by what was typed of them: weather of one year, which the climate is not. */
 import type { Climate, Plan, Summer } from '../../plan/types.ts';
-import { seasonMonths } from '../../sun/season.ts';
+import { seasonMonths } from '../../sun/days/season.ts';
 
 /** Two summers as they were. */
 export interface TwoSummers {

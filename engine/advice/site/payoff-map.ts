@@ -1,7 +1,7 @@
 import { gridOf } from '../../load/light/grid-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { harmPairsOf } from './search/harm-pairs.ts';
 import { mostHidden, responseOf, shadeAnswers, sparedByShade } from './search/responses.ts';
 import { leafTables } from './scoring/leaf-tables.ts';

@@ -3,7 +3,7 @@ import type { Nine, Stretch, Verdict } from '../../load/types.ts';
 import type { Canopy, DropSide, PlanPoint, Screen } from '../../plan/types.ts';
 import type { GroundKind } from '../../frame/strength/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { LadderStep } from '../cheaper-first/step.ts';
 import type { NoNeed } from '../words/no-need.ts';
 

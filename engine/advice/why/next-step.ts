@@ -6,7 +6,7 @@ import { namedInside } from '../../plan/names.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { isMovable } from '../place/movable.ts';
 import { wayWords } from '../place/way.ts';
 import { placeOf } from '../place/place.ts';

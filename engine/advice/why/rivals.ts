@@ -2,7 +2,7 @@ import type { CivilDate, Plan } from '../../plan/types.ts';
 import { rootsAbout } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { daysAfter } from '../../sun/calendar.ts';
+import { daysAfter } from '../../sun/days/calendar.ts';
 
 /** What else browns a plant. Common practice, no source. */
 export const RIVAL_IDS = ['dry', 'roots', 'salt', 'wind', 'spray', 'glare', 'moved', 'pruned'] as const;

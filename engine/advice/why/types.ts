@@ -1,6 +1,6 @@
 import type { CivilDate, Side } from '../../plan/types.ts';
 import type { Roots, Stretch } from '../../load/types.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import type { SideHeat } from './points.ts';
 import type { Rival, RivalId } from './rivals.ts';
 

@@ -5,9 +5,9 @@ import type { PlantFeature } from '../../load/verdict/planted.ts';
 import type { Nine, Outcome } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan } from '../../plan/types.ts';
-import { Kept } from '../../sun/kept.ts';
+import { Kept } from '../../plan/kept.ts';
 import type { Period, SampleDay } from '../../sun/samples.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 
 /** What a plant gets on one day where its light is judged: at its top, a bed in its mean. */
 export interface DayLight {

@@ -9,9 +9,9 @@ import { milderBy } from '../../load/verdict/verdict.ts';
 import type { Outcome } from '../../load/types.ts';
 import { monthOf } from '../../plan/defaults.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
-import { dateIn } from '../../sun/calendar.ts';
-import { seasonDates, seasonMonths } from '../../sun/season.ts';
-import type { Weather } from '../../sun/weather.ts';
+import { dateIn } from '../../sun/days/calendar.ts';
+import { seasonDates, seasonMonths } from '../../sun/days/season.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { stretchAbove } from './span.ts';
 
 /** A hot day as one in ten is: so many standard deviations above the month's mean high. */

@@ -2,8 +2,8 @@
  * The months around a season that the climate has figures for: cloth may be wanted before the season begins, and after.
  */
 import type { CivilDate, Plan } from '../../plan/types.ts';
-import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/calendar.ts';
-import { type Result, seasonDates, type SeasonMonth } from '../../sun/season.ts';
+import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/days/calendar.ts';
+import { type Result, seasonDates, type SeasonMonth } from '../../sun/days/season.ts';
 
 /** Months looked at beyond either end of the season. */
 const BEYOND = 3;

@@ -1,7 +1,7 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint, SkylinePoint } from '../../plan/types.ts';
 import type { Crown, Occluder, Solid } from '../../scene/solids.ts';
-import { skylineAltitude } from '../../sun/skyline.ts';
+import { skylineAltitude } from '../../sun/sky/skyline.ts';
 
 /** A point of the sky: true bearing and altitude. [°] */
 export type SkyPoint = readonly [azimuth: number, altitude: number];

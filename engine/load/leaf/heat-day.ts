@@ -6,7 +6,7 @@ import { shelterOf } from '../../scene/shelter.ts';
 import { faceColours } from '../../scene/faces.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { heatDays, type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { airPressure, saturationVapour } from './leaf-balance.ts';
 import { type Leaves, leavesOf } from './leaf-day.ts';
 import { hoursBefore } from './hour-before.ts';

@@ -4,8 +4,8 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { MonthDay, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';
-import { seasonMonths } from '../../sun/season.ts';
-import { localIso } from '../../sun/zone.ts';
+import { seasonMonths } from '../../sun/days/season.ts';
+import { localIso } from '../../sun/days/zone.ts';
 import type { Outcome } from '../types.ts';
 import { weightsOf } from './weights.ts';
 

@@ -3,7 +3,7 @@ import { type Bounds, boundsOf, openRing } from '../../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import type { Crown, Occluder, Solid, Stand } from '../../scene/solids.ts';
-import { skylineAltitude } from '../../sun/skyline.ts';
+import { skylineAltitude } from '../../sun/sky/skyline.ts';
 import { plantPoints } from '../verdict/plant-points.ts';
 import { bodiesOf } from './beam-bodies.ts';
 import type { Body, Face } from './beam-bodies.ts';

@@ -1,4 +1,4 @@
-import { localIso } from '../../sun/zone.ts';
+import { localIso } from '../../sun/days/zone.ts';
 import type { SampleTable } from '../../sun/samples.ts';
 import type { Stretch } from '../types.ts';
 

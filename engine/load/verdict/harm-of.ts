@@ -2,7 +2,7 @@ import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
 import type { Scene } from '../../scene/solids.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { createDoser } from '../leaf/doses.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../leaf/heat-day.ts';
 import { surroundingsOn } from '../leaf/surroundings-at.ts';

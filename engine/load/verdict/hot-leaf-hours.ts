@@ -1,6 +1,6 @@
 import type { Plan } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 import { heatDaysOf } from '../leaf/heat-day.ts';
 import { litPoint } from '../leaf/scorch.ts';
 import { createSkyViewer } from '../light/sky-viewer.ts';

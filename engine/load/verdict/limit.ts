@@ -1,5 +1,5 @@
 import type { CivilDate, Plan, PlantRow } from '../../plan/types.ts';
-import { daysAfter } from '../../sun/calendar.ts';
+import { daysAfter } from '../../sun/days/calendar.ts';
 import type { PlantFeature } from './planted.ts';
 
 /** A plant new to more sun is damaged this much earlier (from fruit suddenly exposed: 1.1 to 3.9 K). [K] */

@@ -1,6 +1,6 @@
 /** The year's work as an iCalendar file (RFC 5545): all-day events, stable identifiers, no clock. */
 import type { CivilDate } from '../../plan/types.ts';
-import { daysAfter } from '../../sun/calendar.ts';
+import { daysAfter } from '../../sun/days/calendar.ts';
 
 const LINE_OCTETS = 75;
 

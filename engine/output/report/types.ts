@@ -7,7 +7,7 @@ import type { CivilDate, Plan } from '../../plan/types.ts';
 import type { Tried } from './options.ts';
 import type { Period } from '../../sun/samples.ts';
 import type { Units } from '../../plan/units/units.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 
 export interface ReportRequest {
   readonly units: Units;

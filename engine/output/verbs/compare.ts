@@ -11,7 +11,7 @@ import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatArea, formatPerArea, formatTemperature } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { isRough } from '../../sun/weather.ts';
+import { isRough } from '../../sun/weather/weather.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { planWithOptionsLeft, textsGiven, type Verb, type VerbRequest, type VerbResult } from './verb.ts';
 

@@ -3,7 +3,7 @@ import { loadOf } from '../../load/load-of.ts';
 import { heatHeadline } from '../../advice/words/yard-headlines.ts';
 import type { LoadResult } from '../../load/types.ts';
 import { worstFirst } from '../../load/verdict/worst-first.ts';
-import { isRough } from '../../sun/weather.ts';
+import { isRough } from '../../sun/weather/weather.ts';
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';

@@ -13,7 +13,7 @@ import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
 import { formatLength, formatTemperature } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { hottestMonth } from '../../sun/season.ts';
+import { hottestMonth } from '../../sun/days/season.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { skyText, weeksText } from '../text/spot-text.ts';
 import { HEIGHT_OPTION } from './options.ts';

@@ -14,7 +14,7 @@ import { northTimes, windowWords } from '../../survey/north/times.ts';
 import { northTogether } from '../../survey/north/together.ts';
 import { northCheckLine } from '../../survey/place/place.ts';
 import { type Place } from '../../survey/place/sun-at.ts';
-import { dateIn } from '../../sun/calendar.ts';
+import { dateIn } from '../../sun/days/calendar.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
 import {
   numberGiven,

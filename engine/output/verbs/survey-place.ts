@@ -6,7 +6,7 @@ import { ELEVATION_NOTE, placeCheckLine, placeNotes } from '../../survey/place/p
 import { nearestTown, type Town, townMeant, townWords } from '../../survey/place/places.ts';
 import type { Place } from '../../survey/place/sun-at.ts';
 import { zoneAt } from '../../survey/place/zone-at.ts';
-import { isTimeZone } from '../../sun/zone.ts';
+import { isTimeZone } from '../../sun/days/zone.ts';
 import { wrapped } from '../text/plain-text.ts';
 import {
   numberGiven,

@@ -6,7 +6,7 @@ import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/known-temperatures.ts';
 import { shadowTable } from '../../survey/height/shadow-table.ts';
 import { dayWords, monthWord } from '../../plan/dates.ts';
-import { dateIn } from '../../sun/calendar.ts';
+import { dateIn } from '../../sun/days/calendar.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { PLACE_OPTIONS, placeOf, yearOf } from './survey-place.ts';
 import { numberGiven, refuseOption, textGiven, type Verb, type VerbResult } from './verb.ts';

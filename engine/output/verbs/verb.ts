@@ -2,7 +2,7 @@ import { withOptionsLeft } from '../../plan/options.ts';
 import type { Plan, PlanPoint, Problem } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import type { Period } from '../../sun/samples.ts';
-import type { Weather } from '../../sun/weather.ts';
+import type { Weather } from '../../sun/weather/weather.ts';
 
 /**
  * A verb of the command line: what it is called, which options it knows, and what it gives.

@@ -10,7 +10,7 @@ import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatTemperature } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { dateOfDay } from '../../sun/season.ts';
+import { dateOfDay } from '../../sun/days/season.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import { featureGiven, planOf, refuseOption, textGiven, textsGiven, type Verb, type VerbResult } from './verb.ts';
 

@@ -1,5 +1,5 @@
 import type { CivilDate } from '../../plan/types.ts';
-import { civilDay } from '../../sun/zone.ts';
+import { civilDay } from '../../sun/days/zone.ts';
 import { wrapBearing } from '../north/bearing.ts';
 import { LOWEST_SUN } from '../north/times.ts';
 import { clockOf, type Place, sunAtMs } from '../place/sun-at.ts';

@@ -1,5 +1,5 @@
 import type { CivilDate } from '../../plan/types.ts';
-import { civilDay } from '../../sun/zone.ts';
+import { civilDay } from '../../sun/days/zone.ts';
 import { clockOf, type Place, type SunAt, sunAtMs } from '../place/sun-at.ts';
 
 /** Sun heights between which a shadow tells north. [°] Lower the shadow is too long and dim, higher too short. */

@@ -1,6 +1,6 @@
 import { dayWords } from '../../plan/dates.ts';
 import { sunEvents } from '../../sun/position.ts';
-import { instantOf } from '../../sun/zone.ts';
+import { instantOf } from '../../sun/days/zone.ts';
 import { bearingWord, sheetWord } from '../north/bearing.ts';
 import { clockOf, type Place, sunAtMs } from './sun-at.ts';
 

@@ -1,6 +1,6 @@
 import type { ClockTime, Site } from '../../plan/types.ts';
 import { sunPosition } from '../../sun/position.ts';
-import { instantOf, isTimeZone, localIso } from '../../sun/zone.ts';
+import { instantOf, isTimeZone, localIso } from '../../sun/days/zone.ts';
 import { turnBetween } from '../north/bearing.ts';
 import { type Finding, found, refused } from '../estimate.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { monthClimate } from '../../../engine/sun/climate.ts';
-import { parseEpw } from '../../../engine/sun/epw.ts';
+import { parseEpw } from '../../../engine/sun/weather/epw.ts';
 import { epwBytes, epwLines } from './epw-file.ts';
 import { planAt } from './plan-at.ts';
 

@@ -1,4 +1,4 @@
-import { DAYS_PER_MONTH } from '../../../engine/sun/weather.ts';
+import { DAYS_PER_MONTH } from '../../../engine/sun/weather/weather.ts';
 
 /** What one row of a made weather file says; the rest of its 35 columns are the format's "missing" codes. */
 export interface EpwRow {

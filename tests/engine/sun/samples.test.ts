@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { airSunrise, airTemperature } from '../../../engine/sun/air.ts';
-import { clearSky } from '../../../engine/sun/clear-sky.ts';
+import { airSunrise, airTemperature } from '../../../engine/sun/sky/air.ts';
+import { clearSky } from '../../../engine/sun/sky/clear-sky.ts';
 import { sunPosition } from '../../../engine/sun/position.ts';
 import { heatDays, samplesOf, type Period, type SampleTable } from '../../../engine/sun/samples.ts';
 import type { Plan } from '../../../engine/plan/types.ts';

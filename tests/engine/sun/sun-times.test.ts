@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { sunPosition } from '../../../engine/sun/position.ts';
 import { sunTimes } from '../../../engine/sun/sun-times.ts';
 import { heatwaveUp, sunUp } from '../../../engine/sun/sun-up.ts';
-import { civilDay, localIso } from '../../../engine/sun/zone.ts';
+import { civilDay, localIso } from '../../../engine/sun/days/zone.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { planAt } from './plan-at.ts';
 

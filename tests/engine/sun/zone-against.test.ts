@@ -4,7 +4,7 @@ import * as PlainDate from 'temporal-polyfill/fns/PlainDate';
 import * as PlainDateTime from 'temporal-polyfill/fns/PlainDateTime';
 import * as ZonedDateTime from 'temporal-polyfill/fns/ZonedDateTime';
 import { expect, it } from 'vitest';
-import { civilDay, instantOf, localIso } from '../../../engine/sun/zone.ts';
+import { civilDay, instantOf, localIso } from '../../../engine/sun/days/zone.ts';
 
 // The reference: temporal-polyfill 1.0, which follows the ECMAScript Temporal proposal.
 const seed = 11;

@@ -17,7 +17,7 @@ import { worthOf } from '../../../plan/defaults.ts';
 import type { Canopy, Plan, PlantRow, Screen } from '../../../plan/types.ts';
 import { buildScene, clothSheets } from '../../../scene/build.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import type { Weather } from '../../../sun/weather/weather.ts';
 import type { PlantState } from '../types.ts';
 
 export interface PlantStanding {

@@ -23,7 +23,7 @@ import { inYearlySpan } from '../../../plan/year-span.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Period } from '../../../sun/samples.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import type { Weather } from '../../../sun/weather/weather.ts';
 import { clothArea } from '../../compare/cost.ts';
 import { leafTables } from './leaf-tables.ts';
 import { lightGuard } from '../rules/light-left.ts';

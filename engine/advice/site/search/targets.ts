@@ -15,7 +15,7 @@ import type { Outcome } from '../../../load/types.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { OwnCrown, Scene } from '../../../scene/solids.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import type { Weather } from '../../../sun/weather/weather.ts';
 import type { Progress } from '../progress.ts';
 
 /** A plant, bed or planted tree that names its row. */

@@ -3,9 +3,9 @@ import { type LightStanding, lightStanding } from '../../../load/light/light-cla
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
-import { dateIn, daysAfter, monthOfDate, yearOf } from '../../../sun/calendar.ts';
-import { seasonMonths } from '../../../sun/season.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import { dateIn, daysAfter, monthOfDate, yearOf } from '../../../sun/days/calendar.ts';
+import { seasonMonths } from '../../../sun/days/season.ts';
+import type { Weather } from '../../../sun/weather/weather.ts';
 import { dayLight } from '../../words/plant-light.ts';
 import { isInFlower } from './bloom.ts';
 import { withoutCloth } from '../../../plan/without-cloth.ts';

@@ -5,7 +5,7 @@ import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { harmOf } from '../../../load/verdict/harm-of.ts';
 import type { Outcome } from '../../../load/types.ts';
 import type { Canopy, CivilDate, Plan, Screen } from '../../../plan/types.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import type { Weather } from '../../../sun/weather/weather.ts';
 import {
   countedFrom,
   countingDays,

@@ -1,7 +1,7 @@
 /** Whether cloth hangs on a day: by the plan's own dates, else by the diary, else it is taken to. */
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
-import { daysAfter } from '../../../sun/calendar.ts';
+import { daysAfter } from '../../../sun/days/calendar.ts';
 
 interface ClothOn {
   readonly id: string;

@@ -4,7 +4,7 @@ import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import type { Period } from '../../../sun/samples.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import type { Weather } from '../../../sun/weather/weather.ts';
 import { dayLight } from '../../words/plant-light.ts';
 import type { ClothLight } from './types.ts';
 

@@ -5,7 +5,7 @@ import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
-import { datesBetween } from '../../../sun/calendar.ts';
+import { datesBetween } from '../../../sun/days/calendar.ts';
 import type { Advice } from '../advice.ts';
 import { namesInside } from '../words.ts';
 import type { ClothLight, ClothSeason } from './types.ts';

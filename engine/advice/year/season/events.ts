@@ -1,7 +1,7 @@
 /** The year's advice as dated work, each with a name that stays the same. */
 import { dayWords } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
-import { daysAfter } from '../../../sun/calendar.ts';
+import { daysAfter } from '../../../sun/days/calendar.ts';
 import type { ClayAdvice } from '../clay/types.ts';
 import type { FrostAdvice } from '../frost/types.ts';
 import { hardeningOf } from '../../place/hardening.ts';

@@ -4,7 +4,7 @@ import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
-import { monthOfDate } from '../../../sun/calendar.ts';
+import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { CLEAR_NIGHT, isOver } from '../frost/frost.ts';

@@ -12,7 +12,7 @@ import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import { buildScene } from '../../../scene/build.ts';
-import { monthOfDate } from '../../../sun/calendar.ts';
+import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { clothOn, withClothOn } from '../cloth/hung-on.ts';

@@ -6,11 +6,11 @@ import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/p
 import { LEAF_WIND_SHARE } from '../../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { shelterOf } from '../../../scene/shelter.ts';
-import { dayOfYear } from '../../../sun/calendar.ts';
+import { dayOfYear } from '../../../sun/days/calendar.ts';
 import { monthClimate } from '../../../sun/climate.ts';
 import type { Period } from '../../../sun/samples.ts';
-import { seasonMonths } from '../../../sun/season.ts';
-import type { Weather } from '../../../sun/weather.ts';
+import { seasonMonths } from '../../../sun/days/season.ts';
+import type { Weather } from '../../../sun/weather/weather.ts';
 import { type DayLight, dayLight } from '../../words/plant-light.ts';
 import { adjustedCoefficient, tabledCoefficient } from './crop-coefficients.ts';
 import { type FaoDay, referenceEvapotranspiration, saturation, windAtTwoMetres } from './fao56.ts';

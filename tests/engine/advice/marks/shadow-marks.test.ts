@@ -4,7 +4,7 @@ import { upBearingOf } from '../../../../engine/plan/defaults.ts';
 import { shadowMarks } from '../../../../engine/advice/marks/shadow-marks.ts';
 import type { ShadowMark } from '../../../../engine/advice/marks/types.ts';
 import { sunAtMs } from '../../../../engine/survey/place/sun-at.ts';
-import { instantOf } from '../../../../engine/sun/zone.ts';
+import { instantOf } from '../../../../engine/sun/days/zone.ts';
 import type { Feature, How, Plan, PlanPoint, Wall } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
 

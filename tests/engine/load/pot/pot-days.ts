@@ -1,5 +1,5 @@
-import { airSunrise, airTemperature } from '../../../../engine/sun/air.ts';
-import { clearSky } from '../../../../engine/sun/clear-sky.ts';
+import { airSunrise, airTemperature } from '../../../../engine/sun/sky/air.ts';
+import { clearSky } from '../../../../engine/sun/sky/clear-sky.ts';
 import { sunPosition } from '../../../../engine/sun/position.ts';
 import { type Pot, type PotDay } from '../../../../engine/load/pot/pot-heat.ts';
 import { POT_ABSORPTANCE, wallLight } from '../../../../engine/load/pot/root-zone.ts';

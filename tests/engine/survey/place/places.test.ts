@@ -3,7 +3,7 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { findTowns, nearestTown, plain, townMeant, TOWNS, townWords } from '../../../../engine/survey/place/places.ts';
 import { zoneAt } from '../../../../engine/survey/place/zone-at.ts';
-import { isTimeZone } from '../../../../engine/sun/zone.ts';
+import { isTimeZone } from '../../../../engine/sun/days/zone.ts';
 import { CAPITALS } from '../../../make/capitals.ts';
 import { citiesOfPackage, makePlaces, placesText } from '../../../make/places.ts';
 

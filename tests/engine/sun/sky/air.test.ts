@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { airSunrise, airTemperature } from '../../../engine/sun/air.ts';
+import { airSunrise, airTemperature } from '../../../../engine/sun/sky/air.ts';
 
 describe("the air's sunrise", () => {
   it('is at six on the equator all year', () => {

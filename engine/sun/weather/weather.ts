@@ -1,5 +1,5 @@
-import type { CivilDate, Plan } from '../plan/types.ts';
-import { dayOfCommonYear, daysAfter, midnightAt } from './calendar.ts';
+import type { CivilDate, Plan } from '../../plan/types.ts';
+import { dayOfCommonYear, daysAfter, midnightAt } from '../days/calendar.ts';
 
 export const HOURS_PER_YEAR = 8760;
 export const DAYS_PER_MONTH: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

@@ -1,4 +1,4 @@
-import type { CivilDate, MonthDay } from '../plan/types.ts';
+import type { CivilDate, MonthDay } from '../../plan/types.ts';
 
 const DAY_MS = 86_400_000;
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { contentMark } from '../../../engine/sun/content-mark.ts';
+import { contentMark } from '../../../../engine/sun/weather/content-mark.ts';
 
 test('the mark of a content is its FNV-1a hash', () => {
   // RFC 9923's test vectors for 32 bits, from memory: the empty string, "a" and "foobar".

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clearSky } from '../../../engine/sun/clear-sky.ts';
+import { clearSky } from '../../../../engine/sun/sky/clear-sky.ts';
 
 const place = fc.record({
   altitude: fc.double({ min: 0.01, max: 90, noNaN: true }),

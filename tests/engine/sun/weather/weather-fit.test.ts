@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
-import { parseEpw } from '../../../engine/sun/epw.ts';
-import { weatherWarnings } from '../../../engine/sun/weather-fit.ts';
-import { epwBytes, epwLines, type EpwFile } from './epw-file.ts';
-import { planAt } from './plan-at.ts';
+import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
+import { weatherWarnings } from '../../../../engine/sun/weather/weather-fit.ts';
+import { epwBytes, epwLines, type EpwFile } from '../epw-file.ts';
+import { planAt } from '../plan-at.ts';
 
 const breezy = (_month: number, _day: number, hour: number) => ({ wind: hour / 10 });
 

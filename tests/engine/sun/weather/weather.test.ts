@@ -1,11 +1,11 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { parseEpw } from '../../../engine/sun/epw.ts';
-import { samplesOf, type Period, type SampleTable } from '../../../engine/sun/samples.ts';
-import { hourFinder, weatherExtremes, type Weather } from '../../../engine/sun/weather.ts';
-import { localIso } from '../../../engine/sun/zone.ts';
-import type { Plan } from '../../../engine/plan/types.ts';
-import { epwBytes, epwLines, LOCATION, type EpwRow } from './epw-file.ts';
-import { planAt } from './plan-at.ts';
+import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
+import { samplesOf, type Period, type SampleTable } from '../../../../engine/sun/samples.ts';
+import { hourFinder, weatherExtremes, type Weather } from '../../../../engine/sun/weather/weather.ts';
+import { localIso } from '../../../../engine/sun/days/zone.ts';
+import type { Plan } from '../../../../engine/plan/types.ts';
+import { epwBytes, epwLines, LOCATION, type EpwRow } from '../epw-file.ts';
+import { planAt } from '../plan-at.ts';
 
 function weatherOf(
   row: (month: number, day: number, hour: number) => EpwRow,

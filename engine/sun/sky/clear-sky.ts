@@ -1,6 +1,6 @@
 import { pressureRatio, relativeAirMass } from './air-mass.ts';
 import { ineichenPerez, type SkyIrradiance } from './ineichen-perez.ts';
-import { SOLAR_CONSTANT } from './sun-constants.ts';
+import { SOLAR_CONSTANT } from '../sun-constants.ts';
 
 export type { SkyIrradiance } from './ineichen-perez.ts';
 

@@ -1,4 +1,4 @@
-import type { Plan, Problem } from '../plan/types.ts';
+import type { Plan, Problem } from '../../plan/types.ts';
 import { contentMark } from './content-mark.ts';
 import { parseEpw } from './epw.ts';
 import { weatherWarnings } from './weather-fit.ts';

@@ -1,4 +1,4 @@
-import type { SkylinePoint } from '../plan/types.ts';
+import type { SkylinePoint } from '../../plan/types.ts';
 
 /**
  * Altitude of the skyline at a true azimuth: linear between the neighbouring points, round through north; a single

@@ -1,4 +1,4 @@
-import type { CivilDate, ClockTime } from '../plan/types.ts';
+import type { CivilDate, ClockTime } from '../../plan/types.ts';
 import { daysAfter, utcIso, utcMidnight } from './calendar.ts';
 
 /** A civil day in elapsed time: 23, 24.5 or 25 hours long where the clocks change. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { parseEpw } from '../../../engine/sun/epw.ts';
-import type { Weather } from '../../../engine/sun/weather.ts';
-import { epwBytes, epwLines, LOCATION } from './epw-file.ts';
+import { parseEpw } from '../../../../engine/sun/weather/epw.ts';
+import type { Weather } from '../../../../engine/sun/weather/weather.ts';
+import { epwBytes, epwLines, LOCATION } from '../epw-file.ts';
 
 const HEADER_LINES = 8;
 /** Index of an hour in a year of 365 days. */

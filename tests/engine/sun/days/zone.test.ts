@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { civilDay, civilDays, instantOf, isTimeZone, localDate, localIso } from '../../../engine/sun/zone.ts';
+import { civilDay, civilDays, instantOf, isTimeZone, localDate, localIso } from '../../../../engine/sun/days/zone.ts';
 
 const HOUR = 3_600_000;
 const hoursOf = (date: string, zone: string): number => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { skylineAltitude } from '../../../engine/sun/skyline.ts';
+import { skylineAltitude } from '../../../../engine/sun/sky/skyline.ts';
 
 const ridge = [
   { azimuth: 250, altitude: 6 },

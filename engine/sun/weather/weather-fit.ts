@@ -1,5 +1,5 @@
-import { elevationOf } from '../plan/defaults.ts';
-import type { Plan, Problem } from '../plan/types.ts';
+import { elevationOf } from '../../plan/defaults.ts';
+import type { Plan, Problem } from '../../plan/types.ts';
 import type { Weather } from './weather.ts';
 
 const RAD = Math.PI / 180;

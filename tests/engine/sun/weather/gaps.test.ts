@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bridgeGaps } from '../../../engine/sun/gaps.ts';
+import { bridgeGaps } from '../../../../engine/sun/weather/gaps.ts';
 
 const _ = NaN;
 

@@ -6,7 +6,7 @@ import {
   dayOfYear,
   daysAfter,
   midnightAt,
-} from '../../../engine/sun/calendar.ts';
+} from '../../../../engine/sun/days/calendar.ts';
 
 describe('dates', () => {
   it('exist or not', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { dateOfDay, hottestMonth, seasonDates, seasonMonths, type Result } from '../../../engine/sun/season.ts';
-import { months, planAt } from './plan-at.ts';
+import { dateOfDay, hottestMonth, seasonDates, seasonMonths, type Result } from '../../../../engine/sun/days/season.ts';
+import { months, planAt } from '../plan-at.ts';
 
 const valueOf = <T>(result: Result<T>): T => {
   if (!result.ok) throw new Error(result.problems[0].message);

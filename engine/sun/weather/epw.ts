@@ -1,8 +1,8 @@
-import { canBeAt, sunOffset } from '../plan/sun-clock.ts';
-import type { Problem } from '../plan/types.ts';
-import { midnightAt } from './calendar.ts';
+import { canBeAt, sunOffset } from '../../plan/sun-clock.ts';
+import type { Problem } from '../../plan/types.ts';
+import { midnightAt } from '../days/calendar.ts';
 import { bridgeGaps } from './gaps.ts';
-import { sunPosition } from './position.ts';
+import { sunPosition } from '../position.ts';
 import { DAYS_PER_MONTH, HOURS_PER_YEAR, weatherMonths, type Weather, type WeatherPlace } from './weather.ts';
 
 // In every browser and in Node, though no part of the language's own library.
