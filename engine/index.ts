@@ -257,6 +257,7 @@ export { winterWarning } from './advice/place/winter.ts';
 export type { PotGround } from './advice/place/ground.ts';
 export { potGround } from './advice/place/ground.ts';
 export { stepsWords, wayWords } from './advice/place/way.ts';
+export { rootsBriefly } from './advice/place/words.ts';
 export type { PlaceResult, PlaceSpot, PotSwap } from './advice/place/types.ts';
 export type { Section, SectionRequest } from './advice/sight/section.ts';
 export { sectionOf } from './advice/sight/section.ts';

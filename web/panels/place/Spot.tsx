@@ -1,5 +1,5 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
-import { formatTemperature, lessDamage, sentenceCase, wayWords } from '../../../engine/index.ts';
+import { lessDamage, rootsBriefly, sentenceCase, wayWords } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
 import { plan, units } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
@@ -44,11 +44,7 @@ export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
             <li>
               Sun: {spot.light.sunHours.toFixed(0)} h a day, {winterWords(spot.winterSunHours)}
             </li>
-            {spot.pot.roots.verdict !== 'fine' && (
-              <li>
-                roots {formatTemperature(spot.pot.roots.warmest, units.value)}, {spot.pot.roots.verdict}
-              </li>
-            )}
+            {spot.pot.roots.verdict !== 'fine' && <li>roots {rootsBriefly(spot.pot.roots, units.value)}</li>}
           </ul>
           {!spot.stay && (
             <p class="paper-buttons">
