@@ -5,7 +5,7 @@ import { reportHtml } from '../../engine/output/report/html.ts';
 import { reportOf } from '../../engine/output/report/report-of.ts';
 import type { Feature, Plan } from '../../engine/index.ts';
 import { LONG } from '../long.ts';
-import { browserSession, openApp } from './harness.ts';
+import { browserSession, openUngraded } from './harness.ts';
 import { STAGE_NAMES } from '../../web/app/stage-names.ts';
 import { STAGES } from '../../web/state/view.ts';
 
@@ -46,22 +46,23 @@ const NAMES = Array.from(
     (index > 43 ? ` ${index}` : ''),
 );
 
+const potOf = (name: string, index: number): Feature => ({
+  id: `pot-${index}`,
+  kind: 'plant',
+  name,
+  at: [0.5 + (index % 20) * 0.5, 0.5 + Math.floor(index / 20) * 0.7],
+  height: 0.5,
+  spread: 0.3,
+  container: true,
+});
+
 /** The courtyard with a pot for each name, and one for its own. */
 function hostilePlan(): Plan {
   const plan = demoPlan('courtyard');
-  const pots = NAMES.map((name, index): Feature => ({
-    id: `pot-${index}`,
-    kind: 'plant',
-    name,
-    at: [0.5 + (index % 20) * 0.5, 0.5 + Math.floor(index / 20) * 0.7],
-    height: 0.5,
-    spread: 0.3,
-    container: true,
-  }));
   return {
     ...plan,
     name: NAMES[0],
-    features: [...plan.features, ...pots],
+    features: [...plan.features, ...NAMES.map(potOf)],
     options: undefined,
     journal: [
       { date: '2025-07-20', what: 'note', text: NAMES[2] },
@@ -86,7 +87,7 @@ test(
     'again as they were',
   async () => {
     const context = await session.context();
-    const { page, complaints } = await openApp(context, session.site.address);
+    const { page, complaints } = await openUngraded(context, session.site.address);
     await page.getByRole('button', { name: /Yard and files/ }).click();
     const plan = hostilePlan();
     await page
@@ -121,8 +122,36 @@ test(
     expect(await harm(page)).toEqual({ hurt: undefined, elements: 0, wider: 0 });
     expect(complaints).toEqual([]);
 
-    // The report, opened as a page; the first sixty things hold every kind of name.
-    const report = reportOf({ ...plan, features: plan.features.slice(0, 60) }, { units: 'metric', cell: 1 });
+    // The report, opened as a page: every kind of name on a pot, one on a wall and one on a bed, and nothing that is
+    // dear to reckon.
+    const kinds = [...MARKUP, ...SCRIPTS];
+    const walls: Feature[] = [
+      {
+        id: 'wall',
+        kind: 'wall',
+        name: MARKUP[0],
+        path: [
+          [0, 6],
+          [4, 6],
+        ],
+        height: 2,
+        thickness: 0.2,
+      },
+      {
+        id: 'bed',
+        kind: 'bed',
+        name: MARKUP[2],
+        plantHeight: 0.3,
+        outline: [
+          [0, 4],
+          [2, 4],
+          [2, 5],
+          [0, 5],
+        ],
+      },
+    ];
+    const small = { ...plan, features: [...walls, ...kinds.map(potOf)] };
+    const report = reportOf(small, { units: 'metric', cell: 1 });
     if (!report.ok) throw new Error(report.problems[0].message);
     await page.setContent(reportHtml(report.value));
     expect(

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { demoPlan, planText, shownName } from '../../engine/index.ts';
 import type { Feature } from '../../engine/index.ts';
-import { browserSession, openApp } from './harness.ts';
+import { browserSession, openUngraded } from './harness.ts';
 
 const session = browserSession();
 
@@ -25,7 +25,7 @@ const NAMES = Array.from({ length: 200 }, (_, index) => `${NASTY[index % NASTY.l
 
 test('two hundred hostile names are text on the field sheet, on screen and on paper, and among the heights', async () => {
   const context = await session.context();
-  const { page, complaints } = await openApp(context, session.site.address);
+  const { page, complaints } = await openUngraded(context, session.site.address);
   const plan = demoPlan('courtyard');
   const pots = NAMES.map((name, index): Feature => ({
     id: `pot-${index}`,

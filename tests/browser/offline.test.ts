@@ -64,7 +64,6 @@ test('a new version waits until it is asked for, then takes over', async () => {
   const { page } = await openApp(context, session.site.address);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
   await page.reload();
-  await graded(page);
   const file = join(session.site.dist, 'service-worker.js');
   const before = await readFile(file, 'utf8');
   try {
@@ -73,7 +72,7 @@ test('a new version waits until it is asked for, then takes over', async () => {
     const offer = page.getByRole('button', { name: 'Use the new version' });
     await offer.waitFor();
     await Promise.all([page.waitForEvent('load'), offer.click()]);
-    await graded(page);
+    await page.getByRole('banner').waitFor();
     expect(await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting)).toBeNull();
   } finally {
     await writeFile(file, before);

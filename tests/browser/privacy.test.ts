@@ -3,9 +3,9 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { browserSession, openApp } from './harness.ts';
+import { browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
 
@@ -77,9 +77,22 @@ test('the second server does count what reaches it', async () => {
   await context.close();
 });
 
-test('the served page can reach nothing but its own origin', async () => {
+/** What the pages of a context ask for that neither stands at their own address nor was made by themselves. */
+function askedElsewhere(context: BrowserContext, own: string): string[] {
+  const asked: string[] = [];
+  context.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(own) && !url.startsWith('blob:') && !url.startsWith('data:')) asked.push(url);
+  });
+  return asked;
+}
+
+test('the served page asks nothing of, and can reach nothing but, its own origin', async () => {
   const context = await session.context();
+  const asked = askedElsewhere(context, session.site.address);
   const { page } = await openApp(context, session.site.address);
+  await page.waitForLoadState('networkidle');
+  expect(asked).toEqual([]);
   const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content');
   expect(policy).toContain("default-src 'none'");
   expect(policy).not.toContain("'unsafe-inline'");
@@ -89,36 +102,26 @@ test('the served page can reach nothing but its own origin', async () => {
   await context.close();
 });
 
-test('the page that is one file opens by itself, grades the yard, keeps it, and can reach nothing at all', async () => {
-  const context = await session.context();
-  const address = pathToFileURL(join(session.site.dist, 'shadewright.html')).href;
-  const { page, complaints } = await openApp(context, address);
-  expect(complaints).toEqual([]);
-  expect(await page.locator('script[src], link[rel=stylesheet], link[rel=manifest]').count()).toBe(0);
-  await page.getByRole('button', { name: /Units: m/ }).click();
-  await page.getByRole('banner').getByText('saved', { exact: true }).waitFor();
-  await page.reload();
-  await page.getByRole('button', { name: /Units: ft/ }).waitFor();
-  await tryEveryWayOut(page);
-  expect(hits).toEqual([]);
-  await context.close();
-});
-
-test('neither page loads anything from elsewhere by itself', async () => {
-  const context = await session.context();
-  const page = await context.newPage();
-  const asked: string[] = [];
-  page.on('request', (request) => asked.push(request.url()));
-  await page.goto(session.site.address);
-  await page.locator('.headline').waitFor();
-  await page.waitForTimeout(500);
-  expect(
-    asked.filter(
-      (url) => !url.startsWith(session.site.address) && !url.startsWith('blob:') && !url.startsWith('data:'),
-    ),
-  ).toEqual([]);
-  await context.close();
-});
+test(
+  'the page that is one file opens by itself, grades the yard, keeps it, asks nothing of anybody and can reach ' +
+    'nothing at all',
+  async () => {
+    const context = await session.context();
+    const address = pathToFileURL(join(session.site.dist, 'shadewright.html')).href;
+    const asked = askedElsewhere(context, address);
+    const { page, complaints } = await openApp(context, address);
+    expect(complaints).toEqual([]);
+    expect(await page.locator('script[src], link[rel=stylesheet], link[rel=manifest]').count()).toBe(0);
+    await page.getByRole('button', { name: /Units: m/ }).click();
+    await saved(page);
+    await page.reload();
+    await page.getByRole('button', { name: /Units: ft/ }).waitFor();
+    expect(asked).toEqual([]);
+    await tryEveryWayOut(page);
+    expect(hits).toEqual([]);
+    await context.close();
+  },
+);
 
 test(
   'no line of ours opens a window, goes to another address or makes a peer connection, which a policy ' +

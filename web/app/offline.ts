@@ -17,15 +17,17 @@ export function keepOffline(): void {
       },
     });
 
+  const offerWhenInstalled = (installing: ServiceWorker | null): void =>
+    installing?.addEventListener('statechange', () => {
+      if (installing.state === 'installed' && navigator.serviceWorker.controller) offer(installing);
+    });
+
   navigator.serviceWorker.register('./service-worker.js').then(
     (registration) => {
       if (registration.waiting && navigator.serviceWorker.controller) offer(registration.waiting);
-      registration.addEventListener('updatefound', () => {
-        const { installing } = registration;
-        installing?.addEventListener('statechange', () => {
-          if (installing.state === 'installed' && navigator.serviceWorker.controller) offer(installing);
-        });
-      });
+      // The browser may have found it before it was asked, as the page was opened.
+      offerWhenInstalled(registration.installing);
+      registration.addEventListener('updatefound', () => offerWhenInstalled(registration.installing));
     },
     () => {
       // Without it the page works as long as its server is there.
