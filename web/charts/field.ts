@@ -1,12 +1,9 @@
 import type { GridSpec } from '../../engine/index.ts';
-import { fineRamp, paintCells } from './ramp.ts';
+import { shadesOf } from './ramp.ts';
 import type { Scale } from './ramp.ts';
 
 /** Grain of a painted field: finer than an eye tells apart on a screen that shows a whole yard. [m] */
 const GRAIN = 0.05;
-
-/** Shades for each of a ramp's own. */
-const SHADES = 16;
 
 /** A painted grid: a pixel a cell of its own, finer grid. */
 export interface Painted {
@@ -32,12 +29,32 @@ export function paintField(grid: GridSpec, values: Float64Array, scale: Scale, a
   const fine = { ...grid, cell: grid.cell / parts, columns: grid.columns * parts, rows: grid.rows * parts };
   return {
     grid: fine,
-    rgba: paintCells(
-      smoothed(grid, evened(grid, values), parts),
-      { ...scale, ramp: fineRamp(scale.ramp, SHADES) },
-      alpha,
-    ),
+    rgba: shaded(smoothed(grid, evened(grid, values), parts), fine.columns, scale, alpha),
   };
+}
+
+/**
+ * Pixels of a field. A slow slope has fewer levels of a screen than pixels and would lie there in bands: so each pixel
+ * is rounded up or down by a noise of its own, the same at every painting.
+ */
+function shaded(values: Float64Array, columns: number, scale: Scale, alpha: number): Uint8ClampedArray<ArrayBuffer> {
+  const { rgb, from, each } = shadesOf(scale);
+  const last = rgb.length / 3 - 1;
+  const pixels = new Uint8ClampedArray(values.length * 4);
+  for (let at = 0; at < values.length; at++) {
+    const value = values[at];
+    if (Number.isNaN(value)) continue;
+    const shade = 3 * Math.min(last, Math.max(0, Math.floor((value - from) * each)));
+    const noise = noiseAt(at % columns, Math.floor(at / columns)) - 0.5;
+    for (let part = 0; part < 3; part++) pixels[at * 4 + part] = rgb[shade + part] + noise;
+    pixels[at * 4 + 3] = alpha;
+  }
+  return pixels;
+}
+
+/** A noise even to the eye (Jimenez 2014, "interleaved gradient noise", from memory). @returns 0 to 1 */
+function noiseAt(x: number, y: number): number {
+  return (52.9829189 * ((0.06711056 * x + 0.00583715 * y) % 1)) % 1;
 }
 
 /** Each cell as parts × parts, run between the centres round it; a centre without a value counts for nothing. */

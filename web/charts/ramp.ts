@@ -113,15 +113,54 @@ export function paintCells(values: Float64Array, scale: Scale, alpha: number): U
   return pixels;
 }
 
-/** The same ramp with so many stops for each of its own, run straight between their middles: no bands to be seen. */
-export function fineRamp(ramp: readonly string[], parts: number): readonly string[] {
+/** So much of a scale is told straight; what is above nears the last colour without ever being level with it. */
+const STRAIGHT = 0.85;
+
+/** How far beyond its end shades still tell values apart, in lengths of the scale. */
+const REACH = 1.75;
+
+/** Shades for each stop of a ramp: closer than a screen can show. */
+const SHADES = 64;
+
+/** What a smooth field is painted with: red, green, blue of each shade in turn, with their parts of a level. */
+export interface Shades {
+  readonly rgb: Float64Array;
+  /** Value of the first, and how many there are to 1 of the value. */
+  readonly from: number;
+  readonly each: number;
+}
+
+/**
+ * The shades of a scale, run round its stops without a kink, and with no end at which the ground turns all of one
+ * colour: kinks and ends of a ramp are seen as edges that no yard has.
+ */
+export function shadesOf({ ramp, from, to }: Scale): Shades {
   const stops = ramp.map(partsOf);
-  return Array.from({ length: ramp.length * parts }, (_, k) => {
-    const place = Math.min(ramp.length - 1, Math.max(0, (k + 0.5) / parts - 0.5));
-    const lower = Math.min(ramp.length - 2, Math.floor(place));
-    const colour = stops[lower].map((part, at) => part + (stops[lower + 1][at] - part) * (place - lower));
-    return `#${colour.map((part) => Math.round(part).toString(16).padStart(2, '0')).join('')}`;
-  });
+  const count = Math.round(ramp.length * SHADES * REACH);
+  const rgb = new Float64Array(count * 3);
+  for (let k = 0; k < count; k++)
+    rgb.set(splineAt(stops, bent(((k + 0.5) / count) * REACH) * (ramp.length - 1)), k * 3);
+  return { rgb, from, each: count / ((to - from) * REACH) };
+}
+
+/** @param share of the scale, 0 to any @returns 0 to 1 */
+function bent(share: number): number {
+  return share <= STRAIGHT ? share : 1 - (1 - STRAIGHT) * Math.exp((STRAIGHT - share) / (1 - STRAIGHT));
+}
+
+/** The even cubic B-spline of colours, which goes on straight at its ends. @param place 0 to their last index */
+function splineAt(stops: readonly (readonly number[])[], place: number): number[] {
+  const last = stops.length - 1;
+  const at = Math.min(last - 1, Math.floor(place));
+  const f = place - at;
+  const weights = [(1 - f) ** 3, 4 - 6 * f ** 2 + 3 * f ** 3, 1 + 3 * f + 3 * f ** 2 - 3 * f ** 3, f ** 3];
+  const stop = (k: number, part: number): number =>
+    k < 0
+      ? 2 * stops[0][part] - stops[1][part]
+      : k > last
+        ? 2 * stops[last][part] - stops[last - 1][part]
+        : stops[k][part];
+  return stops[0].map((_, part) => weights.reduce((sum, weight, k) => sum + weight * stop(at - 1 + k, part), 0) / 6);
 }
 
 /** Red, green and blue of "#rrggbb". */

@@ -69,13 +69,12 @@ export function guessesOf({
 }
 
 function generalNext(current: Plan, live: Live<'load'>, at: Stage): NextThing | null {
-  if (current.features.length === 0)
-    return { text: 'Draw the walls that stand round the yard.', run: () => goToStage('draw') };
+  if (current.features.length === 0) return { text: 'Draw walls, house and trees', run: () => goToStage('draw') };
   if (live.problems.length > 0)
     return { text: 'See why the yard could not be worked out.', run: () => goToStage('heat') };
   const plants = live.shown?.value.plants ?? [];
   if (plants.length === 0 && live.shown && !isStale(live))
-    return { text: 'Put a plant on the plan, or tap a spot to ask about it.', run: () => goToStage('draw') };
+    return { text: 'Draw a plant', run: () => goToStage('draw') };
   const guesses = guessesOf(current);
   const north = guesses.find(({ key }) => key === 'upBearing');
   if (north)

@@ -6,12 +6,13 @@ import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { foliageFromOf, potOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
-import { formatClock } from '../../plan/units/clock.ts';
+import { type ClockStretch, formatClock } from '../../plan/units/clock.ts';
 import { formatUpToHand } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { clothSheets } from '../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../scene/solids.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';
+import { sunUp } from '../../sun/sun-up.ts';
 import { canopyDayOf, type CanopyDay, type Cure, cureOf, type Slip, slipOf } from './section-slip.ts';
 
 const MS_PER_MINUTE = 60_000;
@@ -137,10 +138,8 @@ export function sectionOf(plan: Plan, request: SectionRequest): Outcome<Section>
       pot: plant.container === true ? potOf(plant) : null,
     },
   };
-  return {
-    ok: true,
-    value: { ...bare, sentence: sentenceOf(plan, canopy, plant, bare, request.units ?? unitsOf(plan)) },
-  };
+  const told = { units: request.units ?? unitsOf(plan), up: sunUp(plan, sampled.samples.days[0].date) };
+  return { ok: true, value: { ...bare, sentence: sentenceOf(plan, canopy, plant, bare, told) } };
 }
 
 function refuse(what: string, message: string): Outcome<never> {
@@ -238,7 +237,14 @@ function cut(
   return met.length === 2 ? [[met[0], met[1]]] : [];
 }
 
-function sentenceOf(plan: Plan, canopy: Canopy, plant: Plant, { slip }: Pick<Section, 'slip'>, units: Units): string {
+/** @param up from sunrise to sunset of the day */
+function sentenceOf(
+  plan: Plan,
+  canopy: Canopy,
+  plant: Plant,
+  { slip }: Pick<Section, 'slip'>,
+  { units, up }: { readonly units: Units; readonly up: ClockStretch | null },
+): string {
   const name = nameOf(plan, plant.id);
   if (slip === null) return `No low sun slips in under ${namedInside(plan, canopy.id)} to ${name}.`;
   const side = slip.side === 'top' ? 'its top' : `its ${compassWord(slip.side)} side`;
@@ -256,6 +262,6 @@ function sentenceOf(plan: Plan, canopy: Canopy, plant: Plant, { slip }: Pick<Sec
   return (
     `${name}: ${when} the sun comes in under ${namedInside(plan, canopy.id)} to ${side}. More cloth, ` +
     `${longer}${hanging} keeps it off ${slip.half === 'evening' ? 'until' : 'from'} ` +
-    `${formatClock(until, units)}${slip.half === 'evening' ? '' : ' on'}.`
+    `${formatClock(until, units, up)}${slip.half === 'evening' ? '' : ' on'}.`
   );
 }

@@ -30,8 +30,8 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
   const gain = share >= WORTH_NAMING ? `free, and ${lessDamage(share)}` : 'free, and the light suits it better';
   if (winterBest?.isWanted === true)
     return shortEnough(
-      `Move ${name} ${best.where} for summer: ${gain}. Winter: place W.`,
-      `Move ${name} to place 1 for summer: ${gain}. Winter: place W.`,
+      `Move ${name} ${best.where} for summer: ${gain}. In winter: elsewhere.`,
+      `Move ${name} to place 1 for summer: ${gain}. In winter: elsewhere.`,
     );
   return shortEnough(
     `Move ${name} ${best.where}, ${away} away: ${gain}.`,

@@ -8,10 +8,11 @@ import { sentenceCase } from '../year/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** When heat, cloth and frost come, by their first days. */
-export function seasonHeadline({ events, cloth: cloths, frost }: SeasonResult): string {
+export function seasonHeadline({ events, cloth: cloths, frost, water }: SeasonResult): string {
   const first = (kind: string) => events.find((event) => event.kind === kind);
   const [heat, up] = [first('heat'), first('cloth-up')];
-  const hot = heat === undefined ? 'no heat that harms' : `heat from ${dayWords(heat.from)} to ${dayWords(heat.to)}`;
+  const cool = water.length === 0 ? 'no plant to look after yet' : 'no heat that harms';
+  const hot = heat === undefined ? cool : `heat from ${dayWords(heat.from)} to ${dayWords(heat.to)}`;
   const { earlierUnknown } = cloths.find(({ canopy }) => up?.features[0] === canopy) ?? {};
   const cloth = up === undefined ? '' : `, cloth up ${earlierUnknown ? 'by' : 'about'} ${dayWords(up.from)}`;
   const cold = frost.window === null ? '' : `, frost from ${dayWords(frost.window.first)}`;

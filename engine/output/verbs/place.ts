@@ -126,7 +126,7 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
   ]);
   const winter =
     winterBest?.isWanted === true
-      ? [['W', `${winterBest.where}, for the winter`, '', '', '', `${winterBest.sunHours.toFixed(0)} h`, '', '']]
+      ? [['❄', `${winterBest.where}, for the winter`, '', '', '', `${winterBest.sunHours.toFixed(0)} h`, '', '']]
       : [];
   const list = table(
     Math.min(columns, 100),

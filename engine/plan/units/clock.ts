@@ -1,7 +1,13 @@
 import type { Units } from './units.ts';
 
-/** A clock time as it is said: `13:30`, or `1:30 pm` where units are imperial. @param clock "HH:MM" */
-export function formatClock(clock: string, units: Units): string {
+/**
+ * A clock time as it is said: `13:30`, or `1:30 pm` where units are imperial; near the sun's rise or set as that.
+ * @param clock "HH:MM"
+ * @param sunUp of its day, where it is to be told so
+ */
+export function formatClock(clock: string, units: Units, sunUp: ClockStretch | null = null): string {
+  const edge = edgeWord(clock, sunUp);
+  if (edge !== null) return edge;
   if (units === 'metric') return clock;
   const [hour, minute] = clock.split(':');
   if (minute === '00' && (hour === '12' || hour === '00')) return hour === '12' ? 'noon' : 'midnight';
@@ -31,7 +37,7 @@ export function edgeWord(clock: string, sunUp: ClockStretch | null): 'sunrise' |
  * @param sunUp of their day, where it is known
  */
 export function formatStretch({ from, to }: ClockStretch, units: Units, sunUp: ClockStretch | null = null): string {
-  const [first, last] = [from, to].map((clock) => edgeWord(clock, sunUp) ?? formatClock(clock, units));
+  const [first, last] = [from, to].map((clock) => formatClock(clock, units, sunUp));
   const half = / [ap]m$/.exec(last)?.[0] ?? '';
   return `${half !== '' && first.endsWith(half) ? first.slice(0, -half.length) : first} to ${last}`;
 }

@@ -122,6 +122,9 @@ function hatchedZone({ grade, rings, numbersAt }: GradeZone, renderers: Renderer
   ];
 }
 
+/** Width of a numbered pin. [px] */
+const PIN = 26;
+
 /** Labels keep this far from each other, and half of it from plants. [px] */
 const LABELS_APART = 40;
 
@@ -172,18 +175,22 @@ function plantMarksOn(plan: Plan, known: ReadonlyMap<string, PlantMark>, pixels:
   });
 }
 
+/** A pin whose corner stands on the place, so that what stands there is seen beside it; a word lies over its middle. */
 function numbered({ at, label, title, chosen }: NumberedMark): Layer {
+  const isWord = label.length > 2;
   const words = document.createElement('span');
   words.textContent = label;
   words.title = title;
   return marker(toLatLng(at), {
-    pane: 'marks',
+    // Over the line round what is chosen, under its grips.
+    pane: 'drawing',
+    zIndexOffset: 5000,
     interactive: false,
     keyboard: false,
     icon: divIcon({
-      className: `numbered-mark${chosen ? ' chosen' : ''}${label.length > 2 ? ' word' : ''}`,
+      className: `numbered-mark${chosen ? ' chosen' : ''}${isWord ? ' word' : ''}`,
       html: words,
-      iconSize: label.length > 2 ? [48, 20] : [26, 26],
+      ...(isWord ? { iconSize: [48, 20] } : { iconSize: [PIN, PIN], iconAnchor: [0, PIN] }),
     }),
   });
 }

@@ -5,6 +5,7 @@ import { useEffect } from 'preact/hooks';
 import { cardNext } from '../../state/next.ts';
 import { goToStage, shownOptions } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { ChoiceBox } from '../parts/boxes/ChoiceBox.tsx';
 import { CautionsOnPaper, openStops } from './Cautions.tsx';
 import { buildables, builtPlan, chooseFrame, chosen, pick, sheet, unknowns } from './chosen.ts';
@@ -24,23 +25,27 @@ export function BuildCard() {
     cardNext.value = next === null ? null : { text: next };
   }, [next]);
   useEffect(() => {
-    // What is to be built stands on the drawing, also when only an option adds it.
-    if (optionId !== null && !shownOptions.peek().includes(optionId)) shownOptions.value = [optionId];
+    // What is to be built stands on the drawing, also when only an option adds it; in the other stages only what
+    // somebody has opened there.
+    const before = shownOptions.peek();
+    if (optionId === null || before.includes(optionId)) return;
+    shownOptions.value = [optionId];
+    return () => {
+      if (shownOptions.peek()[0] === optionId) shownOptions.value = before;
+    };
   }, [optionId]);
   if (!current || !result) {
     return (
       <div class="build-card">
+        <StageAnswer
+          says="Nothing to build yet: there is no roof and no screen on the plan."
+          act={{ text: 'Try a canopy', run: () => goToStage('try') }}
+        />
         <p>
-          Nothing to build yet: there is no roof and no screen on the plan. The cheapest shade may be to move a pot.
-        </p>
-        <div class="editor-buttons">
-          <button type="button" class="main" onClick={() => goToStage('try')}>
-            Try a canopy
-          </button>
           <button type="button" onClick={() => goToStage('draw')}>
             Draw one by hand
           </button>
-        </div>
+        </p>
       </div>
     );
   }
@@ -86,7 +91,7 @@ function CannotBuild() {
 
 function nextWords(): string | null {
   const result = sheet.value;
-  if (!result) return 'Try cloth on the plan before you buy any.';
+  if (!result) return null;
   if (!result.ok) return 'Take one of the cures, or change the frame.';
   if (unknowns.value.includes('ground')) return 'Say what ground the posts stand on: push a steel rod in at each post.';
   if (unknowns.value.length > 0) return 'Say the strongest gust: your building code has a map.';

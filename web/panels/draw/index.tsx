@@ -1,5 +1,6 @@
 import '../parts/feature/style.css';
 import { aside, findOut, selection, surveyTopic } from '../../state/view.ts';
+import { takeUp } from '../../map/drawing/drawing.ts';
 import { deleteFeatures } from '../../map/drawing/feature-edits.ts';
 import { drawHeadline } from '../../../engine/index.ts';
 import { guessesOf } from '../../state/next.ts';
@@ -23,7 +24,10 @@ export function DrawCard() {
           </button>
         </p>
       )}
-      <StageAnswer says={drawHeadline(plan.value, guessesOf(plan.value).length)} />
+      <StageAnswer
+        says={drawHeadline(plan.value, guessesOf(plan.value).length)}
+        act={plan.value.features.length === 0 ? { text: 'Draw a wall', run: () => takeUp('wall', false) } : undefined}
+      />
       <p class="draw-finds">
         <button type="button" onClick={() => findOut(surveyTopic.value)}>
           How do I find this?

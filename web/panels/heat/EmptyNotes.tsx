@@ -9,16 +9,20 @@ const CASTS: ReadonlySet<FeatureKind> = new Set(['wall', 'hedge', 'building', 't
 export function EmptyNotes() {
   const result = heat.value.shown?.value;
   if (!result) return null;
-  const isBare = !shownPlan.value.features.some(({ kind }) => CASTS.has(kind));
+  const { features } = shownPlan.value;
+  const isBare = !features.some(({ kind }) => CASTS.has(kind));
   const isMild = quantity.value !== 'dailyLight' && result.cells.grade.every((grade) => !(grade > 1));
   return (
     <>
       {isBare && (
         <p class="heat-note">
           Nothing on the plan throws shade yet, so every spot is reckoned in the open.{' '}
-          <button type="button" onClick={() => goToStage('draw')}>
-            Draw walls, house and trees
-          </button>
+          {/* In an empty yard that is what is to be done at all, and stands as that. */}
+          {features.length > 0 && (
+            <button type="button" onClick={() => goToStage('draw')}>
+              Draw walls, house and trees
+            </button>
+          )}
         </p>
       )}
       {isMild && (

@@ -43,11 +43,15 @@ export function HeatCard() {
       )}
       {result && (
         <Fold title="For the curious">
-          <p class="quiet">
-            Judged on the heatwave day, on the worst of eight sides and the top. Within one verdict: by heat over the
-            limit times what the plant is worth to you.
-          </p>
-          <sunEyePicture.Part />
+          {result.plants.length > 0 && (
+            <>
+              <p class="quiet">
+                Judged on the heatwave day, on the worst of eight sides and the top. Within one verdict: by heat over
+                the limit times what the plant is worth to you.
+              </p>
+              <sunEyePicture.Part />
+            </>
+          )}
           <shadowClock.Part />
           <mapFindings.Part />
         </Fold>

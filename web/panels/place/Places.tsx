@@ -46,7 +46,7 @@ export function Places({ pot: chosen }: { readonly pot: FeatureOf<'plant'> }) {
         {result.winterBest && (
           <p>
             <button type="button" onClick={() => showOnMap(result.winterBest!.at)}>
-              Show place W
+              Show the winter place
             </button>
           </p>
         )}
@@ -125,7 +125,7 @@ function marksOf({ spots, winterBest }: PlaceResult, open: number): typeof numbe
     chosen: rank === open,
   }));
   return winterBest
-    ? [...best, { at: winterBest.at, label: 'W', title: `Most winter sun: ${winterBest.sunHours.toFixed(1)} h a day` }]
+    ? [...best, { at: winterBest.at, label: '❄', title: `Most winter sun: ${winterBest.sunHours.toFixed(1)} h a day` }]
     : best;
 }
 

@@ -37,12 +37,13 @@ export function PlaceCard() {
   const chosen = pot.value;
   if (chosen === null)
     return (
-      <p>
-        There is no pot on the plan. Draw one with the Pot tool, or tick “In a pot” in a plant’s numbers.{' '}
-        <button type="button" onClick={() => goToStage('draw')}>
-          Draw a pot
-        </button>
-      </p>
+      <div class="advice-card place-card">
+        <StageAnswer
+          says="No pot is drawn yet, so there is none to move."
+          act={{ text: 'Draw a pot', run: () => goToStage('draw') }}
+        />
+        <p class="quiet">Take the Pot tool, or tick “In a pot” in a plant’s numbers.</p>
+      </div>
     );
   const moved = justMoved.value?.pot === chosen.id ? justMoved.value : null;
   const found = places.value.shown?.value;

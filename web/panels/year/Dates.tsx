@@ -30,7 +30,9 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
   return (
     <section aria-label="Dates of the year" aria-busy={yearNow.value.working !== null}>
       <h2 class="unseen">What to do when</h2>
-      {entries.length === 0 && <p>No date this year: nothing needs cloth, clay or a winter cover.</p>}
+      {entries.length === 0 && season.water.length > 0 && (
+        <p>No date this year: nothing needs cloth, clay or a winter cover.</p>
+      )}
       {next && <Entry entry={next} />}
       {entries.length > 1 && (
         <Fold title={entries.length === 2 ? 'One more date' : `${entries.length - 1} more dates`}>
@@ -51,9 +53,9 @@ export function Dates({ season }: { readonly season: SeasonResult }) {
         .map((note) => (
           <p key={note}>{note}</p>
         ))}
-      <WaterFold season={season} />
+      {season.water.length > 0 && <WaterFold season={season} />}
       <FrostFold season={season} />
-      <ClayFold season={season} />
+      {season.water.length > 0 && <ClayFold season={season} />}
       <PaperFold season={season} />
       <Fold title="Take care">
         <ul class="year-cautions">

@@ -44,7 +44,7 @@ export function DayList({ day }: { readonly day: Tomorrow }) {
         rows={day.plants.map(({ plant, verdict, when, watered, thirsty, limit }) => [
           nameOf(plan.value, plant),
           verdict,
-          when === null ? '–' : timesIn(formatStretch(when, units.value)),
+          when === null ? '–' : timesIn(formatStretch(when, units.value, day.sunUp)),
           watered === thirsty ? degrees(watered) : `${degrees(watered)} to ${degrees(thirsty)}`,
           formatHeatLimit(limit, units.value),
         ])}

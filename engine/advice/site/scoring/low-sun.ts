@@ -5,6 +5,7 @@ import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import { formatStretch } from '../../../plan/units/clock.ts';
+import { heatwaveUp } from '../../../sun/sun-up.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
 import { distanceToRing } from '../shapes.ts';
 import type { LowSun } from '../types.ts';
@@ -68,8 +69,8 @@ export function lowSunOn(
   const from = samples.azimuth[middle];
   const name = namedInside(plan, targets.plants[plant].feature.id);
   const sentence =
-    `From ${formatStretch(when, unitsOf(plan))} on the heatwave day the sun from the ${compassWord(from)} ` +
-    `still comes ${under ? 'in under' : 'past'} the cloth to ${name}.`;
+    `From ${formatStretch(when, unitsOf(plan), heatwaveUp(plan))} on the heatwave day the sun from the ` +
+    `${compassWord(from)} still comes ${under ? 'in under' : 'past'} the cloth to ${name}.`;
   return { when, how, from, altitude: samples.altitude[run.first], sentence };
 }
 

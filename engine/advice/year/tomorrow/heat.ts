@@ -1,15 +1,15 @@
 /** What a hot day asks for: water the evening before, shade by the minute, work done before the heat. */
-import { clockOf, stretchOf } from '../../../load/verdict/clock.ts';
+import { stretchOf } from '../../../load/verdict/clock.ts';
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
 import { compassWord } from '../../../plan/compass.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
 import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
-import { formatClock } from '../../../plan/units/clock.ts';
+import { type ClockStretch, formatClock } from '../../../plan/units/clock.ts';
 import { formatHeatLimit, formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
-import { sunTimes } from '../../../sun/sun-times.ts';
+import { sunUp } from '../../../sun/sun-up.ts';
 import { litresWords } from '../water/litres-words.ts';
 import { clothOn } from '../cloth/hung-on.ts';
 import { usableWater } from '../water/water.ts';
@@ -22,6 +22,13 @@ export const HOT_WORK = 30;
 
 /** Ground and pots may be white by morning at or below this in the air. Our choice. [°C] */
 const FROSTY_MORNING = 2;
+
+/** How times and figures are told. */
+interface Told {
+  readonly units: Units;
+  /** From sunrise to sunset of the day. */
+  readonly up: ClockStretch | null;
+}
 
 export function isHurt({ verdict }: TomorrowPlant): boolean {
   return verdict === 'will burn' || verdict === 'at risk';
@@ -36,18 +43,18 @@ export function heatTasks(
   units: Units,
 ): TomorrowTask[] {
   const hurt = plants.filter(isHurt);
-  const { riseMs } = sunTimes(plan, date);
-  const dawn = riseMs === null ? '06:00' : clockOf(riseMs, plan.site.timeZone);
+  const told = { units, up: sunUp(plan, date) };
+  const dawn = told.up?.from ?? '06:00';
   return [
     ...(hurt.length > 0 ? [soak(plan, hurt), ...hangings(plan, date)] : []),
     ...potTasks(plan, plants, units),
     // All that means work stands before the heat; when the sun comes is told as the reason.
     ...hurt
       .filter((plant) => plant.when !== null && !(isPot(plan, plant) && waterDoes(plan, plant)))
-      .map((plant) => shading(plan, plant, dawn, units)),
+      .map((plant) => shading(plan, plant, dawn, told)),
     // Water on cold roots and ice on the way help nobody, and a pot lasts a winter's day.
-    ...(heat.day.low <= FROSTY_MORNING ? [] : plants.flatMap((plant) => potWatering(plan, plant, dawn, heat, units))),
-    ...goingIn(heat, plan.site.timeZone, units),
+    ...(heat.day.low <= FROSTY_MORNING ? [] : plants.flatMap((plant) => potWatering(plan, plant, dawn, heat, told))),
+    ...goingIn(heat, plan.site.timeZone, told),
   ];
 }
 
@@ -80,8 +87,8 @@ function hangings(plan: Plan, date: CivilDate): TomorrowTask[] {
     }));
 }
 
-function shading(plan: Plan, plant: TomorrowPlant, dawn: ClockTime, units: Units): TomorrowTask {
-  return { at: dawn, plants: [plant.plant], advice: { basis: 'our estimate', text: shadeWords(plan, plant, units) } };
+function shading(plan: Plan, plant: TomorrowPlant, dawn: ClockTime, told: Told): TomorrowTask {
+  return { at: dawn, plants: [plant.plant], advice: { basis: 'our estimate', text: shadeWords(plan, plant, told) } };
 }
 
 function isPot(plan: Plan, { plant }: TomorrowPlant): boolean {
@@ -90,7 +97,8 @@ function isPot(plan: Plan, { plant }: TomorrowPlant): boolean {
 }
 
 /** What a pot drinks; and where water is all that its plant needs, what happens without. */
-function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: HeatDay, units: Units): TomorrowTask[] {
+function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: HeatDay, told: Told): TomorrowTask[] {
+  const { units } = told;
   const { plant, water } = stands;
   const feature = featureOf(plan, plant);
   if (feature?.kind !== 'plant' || feature.container !== true || water === null) return [];
@@ -101,18 +109,18 @@ function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: H
       : water > holds
         ? `, and the pot holds only ${litresWords(holds, units)}: fill it, and stand it in a saucer of water too`
         : ', so fill it to the brim';
-  const why = isHurt(stands) && stands.when !== null && waterDoes(plan, stands) ? ` ${waterWords(stands, units)}` : '';
+  const why = isHurt(stands) && stands.when !== null && waterDoes(plan, stands) ? ` ${waterWords(stands, told)}` : '';
   const about = `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that day`;
   const text = `${about}${again}.${why}`;
   return [{ at: dawn, plants: [plant], advice: { basis: 'our estimate', text } }];
 }
 
-function goingIn(heat: HeatDay, timeZone: string, units: Units): TomorrowTask[] {
+function goingIn(heat: HeatDay, timeZone: string, { units, up }: Told): TomorrowTask[] {
   const hot = hotHours(heat, timeZone);
   if (hot === null) return [];
   const text =
     `Be out of the garden by now, and do not spray: the air is over ${formatTemperature(HOT_WORK, units)} ` +
-    `until ${formatClock(hot.to, units)}.`;
+    `until ${formatClock(hot.to, units, up)}.`;
   return [{ at: hot.from, plants: [], advice: { basis: 'our estimate', text } }];
 }
 
@@ -128,27 +136,29 @@ function bearsTheLimit(plan: Plan, plant: string): boolean {
 }
 
 /** What water alone holds off: "From 09:50 a thirsty leaf reaches 53 °C, a watered one 44, …" */
-function waterWords({ when, from, thirsty, watered, limit }: TomorrowPlant, units: Units): string {
+function waterWords({ when, from, thirsty, watered, limit }: TomorrowPlant, told: Told): string {
+  const { units } = told;
   const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
   return (
-    `From ${clockOr(when?.from, 'noon', units)} a thirsty leaf reaches ${dry}${sideWords(from)}, ` +
+    `From ${clockOr(when?.from, 'noon', told)} a thirsty leaf reaches ${dry}${sideWords(from)}, ` +
     `a watered one ${wet}, its limit is ${formatHeatLimit(limit, units)}; it gets by without cloth.`
   );
 }
 
 /** Shade before that minute, from the side the sun comes from; only water where that does. */
-function shadeWords(plan: Plan, stands: TomorrowPlant, units: Units): string {
+function shadeWords(plan: Plan, stands: TomorrowPlant, told: Told): string {
+  const { units } = told;
   const { plant, verdict, when, from, thirsty, watered, limit } = stands;
   const name = namesInside(plan, [plant]);
-  if (waterDoes(plan, stands)) return `Keep ${name} well watered. ${waterWords(stands, units)}`;
+  if (waterDoes(plan, stands)) return `Keep ${name} well watered. ${waterWords(stands, told)}`;
   const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
   const most = formatHeatLimit(limit, units);
   const side = sideWords(from);
   const feature = featureOf(plan, plant);
   const mobile = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
   const how = mobile ? `Carry ${name} into the shade, or hang cloth over it` : `Hang cloth or an umbrella over ${name}`;
-  const until = `leave it so until ${clockOr(when?.to, 'evening', units)}`;
-  const what = `${how}; ${until}. From ${clockOr(when?.from, 'noon', units)}`;
+  const until = `leave it so until ${clockOr(when?.to, 'evening', told)}`;
+  const what = `${how}; ${until}. From ${clockOr(when?.from, 'noon', told)}`;
   const why = bearsTheLimit(plan, plant)
     ? `the skin of any fruit on it reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
     : verdict === 'at risk'
@@ -161,8 +171,8 @@ function sideWords(from: TomorrowPlant['from']): string {
   return typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' at its top' : '';
 }
 
-function clockOr(clock: ClockTime | undefined, otherwise: string, units: Units): string {
-  return clock === undefined ? otherwise : formatClock(clock, units);
+function clockOr(clock: ClockTime | undefined, otherwise: string, { units, up }: Told): string {
+  return clock === undefined ? otherwise : formatClock(clock, units, up);
 }
 
 function hotHours({ samples }: HeatDay, timeZone: string): Stretch | null {

@@ -1,6 +1,5 @@
 /** One day's list from a typed forecast: what to do when, for whom, from the evening before on. */
 import { cautionsFor } from '../../../frame/work/cautions.ts';
-import { clockOf } from '../../../load/verdict/clock.ts';
 import { saturationVapour } from '../../../load/leaf/leaf-balance.ts';
 import { heatDayOf } from '../../../load/leaf/heat-day.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
@@ -14,7 +13,7 @@ import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import { buildScene } from '../../../scene/build.ts';
 import { monthOfDate } from '../../../sun/days/calendar.ts';
 import { type MonthClimate, monthClimate } from '../../../sun/climate.ts';
-import { sunTimes } from '../../../sun/sun-times.ts';
+import { sunUp } from '../../../sun/sun-up.ts';
 import { clothOn, withClothOn } from '../cloth/hung-on.ts';
 import { dateWords, namesInside, sentenceCase } from '../words.ts';
 import { frostTasks } from './frost.ts';
@@ -49,7 +48,6 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
   const worstFirst = plants.toSorted(
     (a, b) => VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || b.thirsty - b.limit - (a.thirsty - a.limit),
   );
-  const { riseMs } = sunTimes(plan, date);
   const frost = frostTasks(plan, low + offsetOf(plan.climate), date, units);
   const heatOnes = heatTasks(plan, worstFirst, date, heat.value, units);
   return {
@@ -58,7 +56,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       date,
       high,
       low,
-      sunrise: riseMs === null ? null : clockOf(riseMs, plan.site.timeZone),
+      sunUp: sunUp(plan, date),
       asked: askedBack(plan, forecast, low, units),
       plants: worstFirst,
       tasks: [...heatOnes, ...frost].toSorted((a, b) => minuteOf(a.at) - minuteOf(b.at)),

@@ -2,6 +2,7 @@
 import type { Caution } from '../../../frame/work/types.ts';
 import type { PlantSide, Roots, Stretch, Verdict } from '../../../load/types.ts';
 import type { CivilDate } from '../../../plan/types.ts';
+import type { ClockStretch } from '../../../plan/units/clock.ts';
 import type { Advice } from '../advice.ts';
 
 export interface Forecast {
@@ -41,8 +42,8 @@ export interface Tomorrow {
   readonly date: CivilDate;
   readonly high: number;
   readonly low: number;
-  /** "HH:MM"; `null` where the sun does not rise. */
-  readonly sunrise: string | null;
+  /** From sunrise to sunset; `null` where the sun does not rise or not set. */
+  readonly sunUp: ClockStretch | null;
   /** Asked back where a typed figure is far from the month's; `null`: it is not. */
   readonly asked: string | null;
   /** Worst first. */

@@ -1,4 +1,4 @@
-import { dayWords } from '../../../../engine/index.ts';
+import { dayWords, formatStretch } from '../../../../engine/index.ts';
 import type { PathStep, SkyPicture as Sky } from '../../../../engine/index.ts';
 import './pictures.css';
 import { signal } from '@preact/signals';
@@ -6,12 +6,12 @@ import { clockWords } from '../../../common/words.ts';
 import type { DomeSide } from '../../../charts/dome.ts';
 import { stretchesOf } from '../../../charts/sun-path.ts';
 import { isStale } from '../../../state/live.ts';
-import { shownClock } from '../../../state/clock.ts';
 import { weatherInUse } from '../../../state/weather.ts';
 import { Dome } from './Dome.tsx';
 import { picturedDay } from './pictured.ts';
 import type { Pictured } from './pictured.ts';
 import { shapeName } from '../../parts/quantity-words.ts';
+import { timesIn } from '../../parts/times.ts';
 
 const side = signal<DomeSide>('map');
 /** The whole sky over a spot: what stands before it, and how the sun passes behind that through the season. */
@@ -55,12 +55,13 @@ export function SkyPicture({ pictured, place }: { readonly pictured: Pictured; r
 function findingOf({ paths }: Sky, place: string): string {
   const path = nearestPath(paths);
   if (!path) return '';
+  const up = upOf(path.steps);
   const lit = stretchesOf(path.steps).filter((stretch) => stretch.lit);
   if (lit.length === 0) return `On ${dayWords(path.monthDay)} no sun reaches ${place}.`;
   const hidden = stretchesOf(path.steps)
     .filter((stretch) => !stretch.lit)
     .toSorted((a, b) => b.steps.length - a.steps.length)[0];
-  const stretches = lit.map(({ steps }) => spanWords(steps)).join(', ');
+  const stretches = lit.map(({ steps }) => spanWords(steps, up)).join(', ');
   return (
     `On ${dayWords(path.monthDay)} the sun reaches ${place} ` +
     `${stretches}${hidden?.behind.length ? `; most of the rest it is behind ${shapeName(hidden.behind[0])}` : ''}.`
@@ -77,12 +78,17 @@ function nearestPath(paths: Sky['paths']): Sky['paths'][number] | null {
 }
 
 /** From where the first step begins to where the last one ends: a step's clock is its middle. */
-function spanWords(steps: readonly PathStep[]): string {
+function upOf(steps: readonly PathStep[]): { readonly from: string; readonly to: string } {
   const half = steps.length > 1 ? (steps[1].clock - steps[0].clock) / 2 : 0;
-  return (
-    `${clockWords(steps[0].clock - half, shownClock.value)} to ` +
-    `${clockWords(steps[steps.length - 1].clock + half, shownClock.value)}`
-  );
+  return {
+    from: clockWords(steps[0].clock - half, '24'),
+    to: clockWords(steps[steps.length - 1].clock + half, '24'),
+  };
+}
+
+/** @param up the whole path, from sunrise to sunset */
+function spanWords(steps: readonly PathStep[], up: ReturnType<typeof upOf>): string {
+  return timesIn(formatStretch(upOf(steps), 'metric', up));
 }
 
 /** The same in words: when the sun reaches the spot, and what hides it in between. */
@@ -104,7 +110,7 @@ function PathTable({ sky, place }: { readonly sky: Sky; readonly place: string }
             stretchesOf(steps).map((stretch, k) => (
               <tr key={monthDay + k}>
                 <th scope="row">{dayWords(monthDay)}</th>
-                <td>{spanWords(stretch.steps)}</td>
+                <td>{spanWords(stretch.steps, upOf(steps))}</td>
                 <td>{stretch.lit ? 'reaches it' : `behind ${stretch.behind.map(shapeName).join(', ')}`}</td>
               </tr>
             )),
