@@ -14,14 +14,14 @@ import { asBuiltFields } from './layout/as-built.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets } from './layout/fittings.ts';
 import { frameName } from './layout/model.ts';
-import { settingOut } from './layout/setting-out.ts';
+import { blockerOf, settingOut } from './layout/setting-out.ts';
 import { kindOfPost } from './strength/footings.ts';
 import { postStrength, stormPlan, upliftPlan } from './strength/wind-plan.ts';
 import type { BuildSheet, CostResult, SheetResult } from './types.ts';
 import { notBuildableMessage } from './words.ts';
 import { cautionsFor } from './work/cautions.ts';
 import { overBudgetNote } from './work/note-words.ts';
-import { notesOf } from './work/notes.ts';
+import { inTheWayNotes, notesOf } from './work/notes.ts';
 import { stepsOf } from './work/steps.ts';
 import type { WorkEstimate } from './work/types.ts';
 import { workOf } from './work/work.ts';
@@ -56,6 +56,16 @@ export function costOf(thing: Canopy | Screen, plan: Plan): CostResult {
   const anchored = anchoredDesign(thing, plan, result.design);
   const { hours } = workOf(workInput(result.design));
   return { ok: true, cost: costNoted(plan, result.design, anchored), hours };
+}
+
+/** Which posts of a frame would stand where something stands already: a sentence for each thing; empty: none. */
+export function postsInTheWay(thing: Canopy | Screen, plan: Plan): string[] {
+  const result = designOf(thing, plan, unitsOf(plan));
+  if (!result.ok) return [];
+  const { model } = result.design;
+  return inTheWayNotes(
+    model.posts.map((post) => ({ id: post.id, blockedBy: blockerOf(post, model.toPlan(post.at), plan) })),
+  );
 }
 
 function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Units): BuildSheet {

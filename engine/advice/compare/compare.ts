@@ -9,6 +9,7 @@ import { worthOf } from '../../plan/defaults.ts';
 import { withOptions } from '../../plan/options.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { postsInTheWay } from '../../frame/sheet.ts';
 import { clothArea, costOfAll, isCloth } from './cost.ts';
 import { differenceOf, type HarmInDoubt, harmInDoubt } from './doubt.ts';
 import { seenFrom } from '../sight/seen.ts';
@@ -189,6 +190,7 @@ function choiceOf(
       perMoney: cost.total !== null && cost.total > 0 ? spared / cost.total : null,
     },
     seenFrom: seenFrom(yard.plan, cloths),
+    inTheWay: cloths.flatMap((cloth) => postsInTheWay(cloth, yard.plan)),
     tooDark,
     newlyTooDark: tooDark.filter((id) => today.stands.get(id)?.light.standing !== 'too dark'),
   };
@@ -229,6 +231,7 @@ function beats(a: Bare, b: Bare, harmToday: number): boolean {
     a.spared >= b.spared - 1e-9 &&
     money <= 0 &&
     a.newlyTooDark.length <= b.newlyTooDark.length &&
+    a.inTheWay.length <= b.inTheWay.length &&
     shows(a) <= shows(b) + 1e-9;
   const better =
     a.spared > b.spared + little ||

@@ -107,14 +107,16 @@ export interface ComparedChoice {
   readonly payoff: { readonly perSquareMetre: number | null; readonly perMoney: number | null };
   /** Every eye; empty where the choice hangs no cloth, or nobody looks. */
   readonly seenFrom: readonly SeenFrom[];
+  /** Which of its posts would stand where something stands already, in words; empty: none. */
+  readonly inTheWay: readonly string[];
   /** Plants that get less light than they need with it, and those of them that have enough today. */
   readonly tooDark: readonly string[];
   readonly newlyTooDark: readonly string[];
   /** Names of the choices, "today" among them, that differ from it by less than their doubt. */
   readonly asGoodAs: readonly string[];
   /**
-   * Name of a choice that spares as much or more, costs no more, darkens no more plants and shows no more, and is
-   * better in one of these; `null`: none.
+   * Name of a choice that spares as much or more, costs no more, darkens no more plants, stands in no more ways and
+   * shows no more, and is better in one of these; `null`: none.
    */
   readonly beatenBy: string | null;
   readonly sentences: readonly string[];

@@ -39,7 +39,7 @@ export function bestSentence(plan: Plan, choices: readonly ComparedChoice[], ser
         `${served.length > 1 ? lessWords(plan, free.effect.plants) : `${percent(free.effect.share)} less`}.`;
   const money = isFree(best.cost) ? 'free' : `for ${priceWords(best.cost)}`;
   const does = `helps most${served.length > 1 ? ' in all' : ''}: ${lessWords(plan, best.effect.plants)}, ${money}`;
-  return `${calledIn(plan, best)} ${does}.${freely}`;
+  return [`${calledIn(plan, best)} ${does}.${freely}`, ...best.inTheWay].join(' ');
 }
 
 function shareOf({ together }: ComparedChoice): number {
@@ -81,6 +81,7 @@ export function optionName(plan: Plan, id: string): string {
 /** What is to be said of one choice beside its numbers, the most important first. */
 export function choiceSentences(plan: Plan, choice: ComparedChoice, units: Units): string[] {
   return [
+    ...choice.inTheWay,
     ...worseSentences(plan, choice),
     ...darkSentences(choice),
     ...closeSentences(plan, choice, units),

@@ -52,7 +52,7 @@ export function settingOut(
       fromB: pair === null ? 0 : distance(pair[1].at, at),
       hand: Math.abs(side) < 1e-6 ? 'on the line' : side > 0 ? 'left' : 'right',
       onWall: post.onWall === true,
-      blockedBy: post.onWall === true ? null : (whatStandsAt(plan, at) ?? null),
+      blockedBy: blockerOf(post, at, plan),
       notes: post.onWall === true ? [] : notesAt(plan, at, holes(post.role), units),
     };
   });
@@ -71,6 +71,11 @@ export function settingOut(
     upBearing: upBearingOf(plan),
     sentence,
   };
+}
+
+/** What stands already where a post of a frame would; `null`: nothing, or the post is a bracket on a wall. */
+export function blockerOf(post: FramePost, at: PlanPoint, plan: Plan): string | null {
+  return post.onWall === true ? null : (whatStandsAt(plan, at) ?? null);
 }
 
 function surroundingsOf({ features, site }: Plan): Surrounding[] {

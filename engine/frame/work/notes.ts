@@ -10,7 +10,7 @@ import { formatForce, formatSlight } from '../layout/lengths.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
 import { idsNamed } from '../layout/post-names.ts';
 import { neighboursOf } from '../layout/surroundings.ts';
-import type { SettingOut } from '../layout/types.ts';
+import type { PostPlace, SettingOut } from '../layout/types.ts';
 import { usualTubes } from '../shop/stock.ts';
 import { MOST_ANCHORS } from '../strength/anchors.ts';
 import { asFlagpole } from '../strength/beam.ts';
@@ -46,7 +46,7 @@ export function notesOf(
   // Of a screen both notes would ask for thicker posts, the wind's for the thicker ones.
   const sways = weak.length > 0 && model.kind === 'screen' ? [] : leanNotes(made, plan, post, units);
   return [
-    ...placeNotes(placed),
+    ...inTheWayNotes(placed.posts),
     ...wallNotes(thing, plan, units),
     ...runsThrough(thing, plan, model, brief),
     ...ruleNotes(plan, model, placed, units),
@@ -97,7 +97,7 @@ function sizeNotes({ tube, takeOff }: FrameBrief, units: Units): string[] {
 }
 
 /** Posts where something stands already, one sentence for each thing. */
-function placeNotes({ posts }: SettingOut): string[] {
+export function inTheWayNotes(posts: readonly Pick<PostPlace, 'id' | 'blockedBy'>[]): string[] {
   const things = [...new Set(posts.flatMap(({ blockedBy }) => (blockedBy === null ? [] : [blockedBy])))];
   return things.map(
     (thing) =>
@@ -233,6 +233,6 @@ function lightestTube(plan: Plan, does: (outside: number, wall: number) => boole
 }
 
 /** "Post P1", "Posts P1, P2 and P3". */
-function postsNamed(posts: SettingOut['posts']): string {
+function postsNamed(posts: readonly { readonly id: string }[]): string {
   return `Post${posts.length === 1 ? '' : 's'} ${idsNamed(posts.map(({ id }) => id))}`;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { postsInTheWay } from '../../../engine/frame/sheet.ts';
 import { DEMO_NAMES, demoPlan, isDemoName } from '../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
 import { parsePlan } from '../../../engine/plan/file/parse.ts';
@@ -20,6 +21,16 @@ describe('the demo yards', () => {
     expect(ids).toEqual(['A', 'B', 'C']);
     for (const id of ids) expect(withOptions(demoPlan(name), [id]).ok).toBe(true);
     expect(withOptions(demoPlan(name), ids).ok).toBe(true);
+  });
+
+  it.each(DEMO_NAMES)('%s: no post of an option stands in a door, a bed or a pot', (name) => {
+    for (const { id, adds = [] } of demoPlan(name).options ?? []) {
+      const changed = withOptions(demoPlan(name), [id]);
+      if (!changed.ok) throw new Error(id);
+      for (const thing of adds)
+        if (thing.kind === 'canopy' || thing.kind === 'screen')
+          expect(postsInTheWay(thing, changed.plan), `${id} ${thing.id}`).toEqual([]);
+    }
   });
 
   it.each(DEMO_NAMES)('%s: something burnt, and it is still drawn', (name) => {

@@ -67,6 +67,34 @@ describe('today against options', () => {
     expect(result.ranked[0]).toBe('black');
   });
 
+  test('a post in the path to a door is told with the best choice, as the build sheet tells it, and beats nothing', () => {
+    const door: Feature = {
+      id: 'door',
+      kind: 'keepout',
+      name: 'Path to the door',
+      outline: [
+        [7.2, 5],
+        [8, 5],
+        [8, 6.2],
+        [7.2, 6.2],
+      ],
+      blocks: ['posts'],
+    };
+    const { choices, sentence } = compared({
+      ...YARD,
+      features: [...YARD.features, door],
+      options: [OPTIONS[0], { id: 'aside', adds: [{ ...ROOF, id: 'aside-roof', center: [6.2, 3.2] }] }],
+    });
+    const [inPath, aside] = choices;
+    expect(inPath.inTheWay).toEqual([
+      'Post P6 would stand in Path to the door: move the frame, or that, before you build.',
+    ]);
+    expect(inPath.sentences[0]).toBe(inPath.inTheWay[0]);
+    expect(aside.inTheWay).toEqual([]);
+    expect(aside.beatenBy).toBeNull();
+    expect(sentence).toContain('Post P6 would stand in Path to the door');
+  });
+
   test('cost is the build sheet’s, payoff is what is spared for each m² and each unit of money', () => {
     // Nobody says what it stands in: it is priced for the usual ground, as the search prices it.
     const built = sheetOf(setSite({ ...YARD, features: [...YARD.features, ROOF] }, { soil: 'garden' }), 'roof');
