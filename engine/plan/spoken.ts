@@ -1,4 +1,5 @@
 /** Clock times, shares and counts as people say them, for the one sentence a page opens with. */
+import { minutesOf } from './units/clock.ts';
 
 const NUMBERS = [
   'twelve',
@@ -17,7 +18,7 @@ const NUMBERS = [
 
 /** "half past one", "noon": to the half hour, as near as a sun on a leaf is known. @param clock "HH:MM" */
 export function spokenClock(clock: string): string {
-  const halfHours = Math.round((Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5))) / 30) % 48;
+  const halfHours = Math.round(minutesOf(clock) / 30) % 48;
   if (halfHours === 0) return 'midnight';
   if (halfHours === 24) return 'noon';
   if (halfHours === 1) return 'half past midnight';

@@ -68,16 +68,33 @@ export function cheaperFirst(
   return { ok: true, value: { harm, steps: [...steps, waterStep(plan, yard.value, inNeed), clay.value] } };
 }
 
+/** Water cools leaves, not fruit: where fruit burns, what costs nothing is the shade of its own leaves. */
 function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): LadderStep {
-  const serves = yard.base.filter(({ id, harm }) => inNeed.has(id) && harm > NO_HARM).map(({ id }) => id);
+  const harmed = yard.base.filter(({ id, harm }) => inNeed.has(id) && harm > NO_HARM);
+  const [fruit, serves] = [true, false].map((is) =>
+    harmed.filter(({ judge }) => (judge.row.limitOf === 'fruit') === is).map(({ id }) => id),
+  );
+  const leaves = fruit.length === 0 ? '' : leavesOverFruit(plan, fruit);
+  if (serves.length === 0) {
+    const gain = 'no number';
+    const nothing = { serves: fruit, spared: null, sparedShare: null, gain, effect: gain };
+    return { id: 'water', name: 'Leave the leaves over the fruit', cost: null, ...nothing, sentence: leaves };
+  }
   const does = sparedBy(yard, yard.withLeaves('watered'), serves);
-  const sentence = 'So much if no leaf ever thirsted; soil and roots decide how near you come.';
+  const sentence = ['So much if no leaf ever thirsted; soil and roots decide how near you come.', leaves]
+    .filter(Boolean)
+    .join(' ');
   const step = harmStep(plan, { id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, does);
   return {
     ...step,
     gain: `at most ${step.gain}`,
     effect: `at most ${step.effect}${serves.length > 1 ? ' together' : ''}`,
   };
+}
+
+/** UC IPM on sunburn of fruit, from memory: keep the canopy; do not strip leaves or prune in summer. */
+function leavesOverFruit(plan: Plan, ids: readonly string[]): string {
+  return `Water does not cool the fruit of ${namesInside(plan, ids)}: leave every leaf that hangs over it.`;
 }
 
 function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, weather?: Weather): Outcome<LadderStep> {

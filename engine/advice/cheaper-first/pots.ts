@@ -81,7 +81,7 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
     spared: moved.reduce((sum, { worth, before, after }) => sum + worth * (before - after), 0),
     sparedShare: sharedBy(moved),
   };
-  return { ok: true, value: { ...harmStep(plan, { ...step, sentence: `${found}${rest}` }, does), moves } };
+  return { ok: true, value: { ...harmStep(plan, { ...step, sentence: `${found}${rest}` }, does), moves, moved } };
 }
 
 function staysWords(plan: Plan, stays: readonly string[]): string {

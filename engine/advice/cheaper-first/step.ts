@@ -1,5 +1,6 @@
 import type { RootHelpId, RootVerdict } from '../../load/types.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
+import type { Harmed } from '../words/served.ts';
 import { fewNames } from '../year/words.ts';
 
 /** The roots in a pot on the heatwave day. */
@@ -31,6 +32,8 @@ export interface LadderStep {
   readonly sentence: string;
   /** Where each pot would go, if pots are moved. */
   readonly moves?: readonly { readonly plant: string; readonly at: PlanPoint }[];
+  /** What that takes off each of them. */
+  readonly moved?: readonly Harmed[];
   /** Pots whose roots get too hot, the hottest first, if pots are wrapped. */
   readonly roots?: readonly PotRoots[];
 }

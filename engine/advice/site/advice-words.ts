@@ -6,6 +6,7 @@ import type { Plan } from '../../plan/types.ts';
 import { formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { type LadderStep, percent, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
+import { sharedBy } from '../words/served.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
 
 const ROLES: Readonly<Record<AnswerRole, string>> = {
@@ -26,23 +27,20 @@ export function moneyWords(cost: number | null, currency: string): string {
 export function addedWords(option: SiteOption, options: readonly SiteOption[]): string {
   const { added, currency } = option;
   if (added.to === null) return added.isWorth ? '' : 'not worth it';
-  const more =
-    added.effect === null
-      ? `for ${whichPlants(option, options[added.to])} plants than ${added.to + 1}`
-      : `${toldPercent(option) - toldPercent(options[added.to])} % more than ${added.to + 1}`;
-  const money =
-    added.cost === null ? '' : ` for ${added.cost.toFixed(0)} ${currency}${added.effect === null ? ' more' : ''}`;
-  return `${more}${money}${added.isWorth ? '' : ': not worth it'}`;
+  const cheaper = options[added.to];
+  const inAll = isForTheSame(option, cheaper) ? '' : ' in all';
+  const more = toldPercent(option) - toldPercent(cheaper);
+  const money = added.cost === null ? '' : ` for ${added.cost.toFixed(0)} ${currency}`;
+  return `${more} % more${inAll} than ${added.to + 1}${money}${added.isWorth ? '' : ': not worth it'}`;
 }
 
 /** As the table tells it, so that what it adds adds up. */
-function toldPercent({ effect }: SiteOption): number {
-  return Math.round(100 * effect);
+function toldPercent({ together }: SiteOption): number {
+  return Math.round(100 * together);
 }
 
-function whichPlants({ served }: SiteOption, { served: theirs }: SiteOption): string {
-  if (theirs.every((id) => served.includes(id))) return 'more';
-  return served.every((id) => theirs.includes(id)) ? 'fewer' : 'other';
+function isForTheSame({ served }: SiteOption, { served: theirs }: SiteOption): boolean {
+  return served.length === theirs.length && served.every((id) => theirs.includes(id));
 }
 
 /** A thing to do before any cloth. */
@@ -63,10 +61,12 @@ export function adviceSentence(
   return `Move ${who} first: free, and ${does}. ${first === undefined ? '' : insteadWords(first, move)}${sentence}`;
 }
 
-/** How cloth stands to moving the pots: for what they leave, in their stead, or better. */
-function insteadWords({ served, effect }: SiteOption, move: WorthMoving): string {
-  if (!served.some((id) => move.serves.includes(id))) return 'For what stays: ';
-  return effect > move.sparedShare ? 'Cloth does more: ' : 'If you cannot: ';
+/** How cloth stands to moving the pots: for what they leave, in their stead, or better for the same plants. */
+function insteadWords({ served, effect }: SiteOption, { serves, sparedShare, moved }: WorthMoving): string {
+  if (!served.some((id) => serves.includes(id))) return 'For what stays: ';
+  if (!served.every((id) => serves.includes(id))) return 'Cloth is for what stays too: ';
+  const byMoving = moved === undefined ? sparedShare : sharedBy(moved.filter(({ id }) => served.includes(id)));
+  return effect > byMoving ? 'Cloth does more: ' : 'If you cannot: ';
 }
 
 /** What every price stands for. */
@@ -81,7 +81,9 @@ export function pricedWords(
       : '',
     ground: isSaid
       ? `Anchored ${where}.`
-      : `Anchored as ${where}: push a steel rod in by hand and say --ground soft, firm, rock or paving.`,
+      : ground === 'paving'
+        ? `Anchored as ${where}, for so the ground is drawn; else say --ground soft, firm or rock.`
+        : `Anchored as ${where}: push a steel rod in by hand and say --ground soft, firm, rock or paving.`,
     gust: `For gusts of ${formatSpeed(gust, units)}, else say --gust.`,
   };
 }

@@ -65,6 +65,16 @@ export function treeInstead(units: Units): string {
 export const TRELLIS_CARE =
   'Leaves cannot come off before a storm as cloth does: a grown trellis catches the wind like a solid fence. Have ' +
   'its posts set as for one, by somebody who builds fences, and ask what your rules allow.';
+/** On paving nothing grows by itself; sizes are common practice, no source. */
+export function planterWords(units: Units): string {
+  const [hole, planter] = units === 'metric' ? ['0.5 m', '50 L'] : ['20 in', '13 gal'];
+  return (
+    `It would stand on paving: have slabs lifted and a hole of soil ${hole} deep and wide made for each plant, or give each a ` +
+    `planter of ${planter} or more, which wants water every day in summer and stays smaller. A full one weighs ` +
+    `as much as a person: on a balcony or a roof ask first what the floor bears.`
+  );
+}
+
 export const LIVING_SOURCES =
   'Grown leaves: Pérez et al. (2011), Applied Energy 88:4854; Ip et al. (2010), Building and Environment 45:81 ' +
   '(from memory). Years before: our guess after University of Minnesota Extension, “Vines: growing a living ' +

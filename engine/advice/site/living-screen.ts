@@ -1,12 +1,14 @@
 import { currencyOf } from '../../frame/shop/prices.ts';
+import { surfaceUnder } from '../../load/leaf/ground.ts';
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { freshId } from '../../plan/edit/edit-feature.ts';
 import { pathLength } from '../../plan/geometry/shapes.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
-import type { Hedge, Plan } from '../../plan/types.ts';
+import type { Hedge, Plan, Screen } from '../../plan/types.ts';
 import { formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { buildScene } from '../../scene/build.ts';
 import { percent } from '../cheaper-first/step.ts';
 import {
   type Climber,
@@ -14,6 +16,7 @@ import {
   CLIMBERS,
   DEEP,
   LIVING_SOURCES,
+  planterWords,
   treeInstead,
   TRELLIS_A_METRE,
   TRELLIS_CARE,
@@ -56,12 +59,14 @@ const WORTH_GROWING = 0.15;
 
 /**
  * Looks for the best place of a screen as dense as grown leaves, and tells what grows there by years.
+ * @param carried ids of pots that the cheaper cures would carry: no leaves are grown for a pot that goes away
  * @returns `null` where nothing is harmed, or where it would not be worth growing
  */
 export function livingScreen(
   plan: Plan,
   request: SiteRequest,
   found: SiteResult,
+  carried: readonly string[] = [],
   progress: Progress = () => undefined,
 ): LivingScreen | null {
   if (found.options.length === 0 || (request.kinds && !request.kinds.includes('screen'))) return null;
@@ -104,7 +109,11 @@ export function livingScreen(
   // In the stead of the cloth only where it is for the same plants.
   const isInstead = served.some((id) => found.served.includes(id));
   const whom = listWords(served.map((id) => namedInside(plan, id)));
-  const lead = isInstead ? 'Or let it grow' : 'Elsewhere, let it grow';
+  const lead = served.every((id) => carried.includes(id))
+    ? `Or, if ${whom} ${served.length > 1 ? 'stay' : 'stays'}, let it grow`
+    : isInstead
+      ? 'Or let it grow'
+      : 'Elsewhere, let it grow';
   return {
     feature: hedge(grown),
     where: best.where,
@@ -115,9 +124,15 @@ export function livingScreen(
       `${lead}: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
       `${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
       `${whom}.`,
-    notes: [TRELLIS_CARE, treeInstead(units)],
+    notes: [...(isPaved(plan, cloth) ? [planterWords(units)] : []), TRELLIS_CARE, treeInstead(units)],
     sources: LIVING_SOURCES,
   };
+}
+
+/** Whether either end of its foot stands on paving. */
+function isPaved(plan: Plan, { path }: Screen): boolean {
+  const scene = buildScene(plan);
+  return path.some((at) => surfaceUnder(scene, at) === 'paving');
 }
 
 /** What a trellis spares of the harm by how much light its leaves stop; each density is worked out once. */

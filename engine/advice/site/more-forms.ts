@@ -23,7 +23,13 @@ export function moreForms(
     ok: true,
     value: {
       together: movedAndCovered(plan, request, moves, found, stretch(progress, 0, 0.5)),
-      living: livingScreen(plan, request, found, stretch(progress, 0.5, 1)),
+      living: livingScreen(
+        plan,
+        request,
+        found,
+        moves.map(({ plant }) => plant),
+        stretch(progress, 0.5, 1),
+      ),
     },
   };
 }

@@ -31,7 +31,7 @@ export interface OptionContext {
 }
 
 /** One proposal, before it is held against others. */
-export type Proposal = Omit<SiteOption, 'roles' | 'added'>;
+export type Proposal = Omit<SiteOption, 'roles' | 'added' | 'together'>;
 
 /**
  * Everything about one proposal, exact: the yard is cast anew with it.

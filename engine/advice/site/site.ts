@@ -132,11 +132,10 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
   const addedBy = (index: number): Added => {
     const rank = rising.indexOf(index);
     const [own, first] = [effects[index], effects[rising[0]]];
-    const option = answers[index].full.option;
     if (rank === 0)
       return {
         to: null,
-        effect: option.effect,
+        effect: own.effect,
         cost: own.cost,
         isWorth: !waterDoes && isWorth(own, undefined, undefined),
       };
@@ -144,7 +143,7 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
     const cheaper = effects[to];
     return {
       to,
-      effect: addedEffect(option, answers[to].full.option),
+      effect: own.effect - cheaper.effect,
       cost: own.cost === null || cheaper.cost === null ? null : own.cost - cheaper.cost,
       isWorth: isWorth(own, cheaper, first),
     };
@@ -153,6 +152,7 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
     ...option,
     ...wholeYard(laidOut, option),
     roles,
+    together: effects[index].effect,
     added: addedBy(index),
   }));
 }
@@ -167,13 +167,6 @@ function offTogether({ before, counting }: LaidOut, { plants }: Proposal, ids: r
         : [];
     }),
   );
-}
-
-/** What one does more than another for the same plants. */
-function addedEffect(option: Proposal, cheaper: Proposal): number | null {
-  const same =
-    option.served.length === cheaper.served.length && option.served.every((id) => cheaper.served.includes(id));
-  return same ? option.effect - cheaper.effect : null;
 }
 
 /** What an option spares of all that is planted, those too for whose sake nothing was sought. */

@@ -126,8 +126,8 @@ export type AnswerRole = 'most for money' | 'most' | 'least';
 export interface Added {
   /** Index of the cheaper answer; `null`: it is the cheapest. */
   readonly to: number | null;
-  /** Of the harm of the plants that both serve, 0 to 1; `null`: they do not serve the same. */
-  readonly effect: number | null;
+  /** Of the harm of all plants that one or another of the answers serves, 0 to 1: `together` less the cheaper one's. */
+  readonly effect: number;
   /** In the plan's currency. */
   readonly cost: number | null;
   /** Whether that is worth the money. */
@@ -178,6 +178,11 @@ export interface SiteOption {
   readonly served: readonly string[];
   /** What it takes off their harm, 0 to 1. */
   readonly effect: number;
+  /**
+   * Off the harm of all plants that one or another of the answers serves, 0 to 1: by this they are held against each
+   * other.
+   */
+  readonly together: number;
   /** What it adds to the next cheaper answer, or to nothing. */
   readonly added: Added;
   /** Cloth, drops too. [m²] */

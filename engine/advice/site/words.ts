@@ -1,4 +1,5 @@
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../frame/work/cautions.ts';
+import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
@@ -193,17 +194,27 @@ export function countingWords(
       return who === '' ? [] : [`${lead} ${who} (${words}).`];
     });
   const cared = new Set([...served, ...helped, ...uncounted.map(({ id }) => id)]);
-  const missed = (first?.plants ?? [])
-    .filter(({ id, before }) => !cared.has(id) && isHarmed(before))
-    .map(({ id }) => namedInside(plan, id));
+  const missed = (first?.plants ?? []).filter(({ id, before }) => !cared.has(id) && isHarmed(before));
+  const [watered, burning] = [true, false].map((is) =>
+    missed.filter(({ id, before }) => waterDecides(plan, id, before) === is).map(({ id }) => namedInside(plan, id)),
+  );
   return [
-    ...(missed.length === 0 ? [] : [`None of this is for ${listWords(missed)}: that is another search.`]),
+    ...(burning.length === 0
+      ? []
+      : [`None of this is for ${listWords(burning)}: search for ${burning.length > 1 ? 'them' : 'it'} alone too.`]),
+    ...(watered.length === 0 ? [] : [`None of this is for ${listWords(watered)}: there water decides.`]),
     ...told(uncounted, 'Not sought for'),
     ...told(countedAllTheSame, 'Sought, because you say so, for'),
   ];
 }
 
 type CountingResult = Pick<SiteResult, 'uncounted' | 'countedAllTheSame' | 'options' | 'served'>;
+
+/** Whether a plant gets by with water: a thirsty leaf burns, a watered one does not; fruit is not cooled by it. */
+function waterDecides(plan: Plan, id: string, { verdict }: PlantState): boolean {
+  const feature = plantFeatures(plan).find((plant) => plant.id === id);
+  return verdict === 'at risk' && feature !== undefined && rowOf(plan, feature)?.limitOf !== 'fruit';
+}
 
 function isHarmed({ verdict, harm }: PlantState): boolean {
   return (verdict === 'will burn' || verdict === 'at risk') && (harm ?? 0) >= MISSED_FROM;

@@ -14,7 +14,7 @@ import { noNeedOf } from '../words/no-need.ts';
 import type { WhyResult } from './types.ts';
 
 export interface NextStep {
-  readonly do: 'look' | 'nothing' | 'light' | 'move' | 'water';
+  readonly do: 'look' | 'nothing' | 'light' | 'move' | 'water' | 'leaves';
   /** In the plan's currency: what is told first costs nothing. */
   readonly cost: 0;
   readonly sentence: string;
@@ -22,7 +22,7 @@ export interface NextStep {
 
 /**
  * What to do first about a plant's damage, as `place` and `site` tell it first too: look elsewhere where the sun did
- * not do it; carry a pot to its best place; else mulch and water, and then cloth.
+ * not do it; carry a pot to its best place; else mulch and water (for fruit: leave its leaves), and then cloth.
  * @returns the step, or why a place cannot be judged
  */
 export function nextStepOf(
@@ -54,11 +54,20 @@ export function nextStepOf(
     return step('light', `More light for ${name}, not less: morning sun, and no cloth over it.${roots}`);
   return isMovable(feature)
     ? moveFirst(plan, feature, row, roots, { weather, units })
-    : step('water', `${waterFirst(row)}${roots}`);
+    : step(stayDo(row), `${stayWords(row)}${roots}`);
 }
 
-function waterFirst(row: PlantRow): string {
-  return `Mulch, and water in the morning: free. Then ${clothWords(row)}.`;
+/** What is done first where it stands: water does not cool fruit. */
+function stayDo({ limitOf }: PlantRow): 'water' | 'leaves' {
+  return limitOf === 'fruit' ? 'leaves' : 'water';
+}
+
+function stayWords(row: PlantRow): string {
+  const first =
+    stayDo(row) === 'leaves'
+      ? 'Leave every leaf that hangs over the fruit: free, and water does not cool fruit.'
+      : 'Mulch, and water in the morning: free.';
+  return `${first} Then ${clothWords(row)}.`;
 }
 
 function clothWords({ cloth }: PlantRow): string {
@@ -80,7 +89,7 @@ function moveFirst(
   if (stay === undefined || best === stay || best.spared <= 0 || best.standing === 'too dark')
     return {
       ok: true,
-      value: { do: 'water', cost: 0, sentence: `No place suits it better. ${waterFirst(row)}${rootsHere}` },
+      value: { do: stayDo(row), cost: 0, sentence: `No place suits it better. ${stayWords(row)}${rootsHere}` },
     };
   const { roots } = best.pot;
   const wrap = roots.verdict === 'cooking' ? ` There too its pot must be kept cool.${rootWords(roots, units)}` : '';

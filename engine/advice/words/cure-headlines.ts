@@ -71,6 +71,8 @@ export function cheaperHeadline(steps: readonly LadderStep[]): string {
     const whom = move.serves.length > 1 ? 'them' : 'it';
     return `${move.name} first: free, and ${lessDamage(move.sparedShare)} to ${whom}. Then try cloth.`;
   }
+  const water = steps.find(({ id }) => id === 'water');
+  if (water !== undefined && water.sparedShare === null) return `${water.name}; then cloth over the plants that burn.`;
   return 'Mulch and water first; then cloth over the plants that burn.';
 }
 

@@ -34,6 +34,13 @@ export function heatHeadline(plan: Plan, plants: readonly PlantLoad[], sunUp: St
   }
   const dark = judged.filter(({ verdict }) => verdict === 'too dark');
   if (dark.length > 0) return fitting((names) => `Nothing burns; too little light for ${names}.`, plan, dark);
+  const cooking = judged.filter(({ pot }) => pot?.roots.verdict === 'cooking');
+  if (cooking.length > 0)
+    return fitting(
+      (names) => `No leaf burns here, but roots in pots get so hot that they die: ${names}.`,
+      plan,
+      cooking,
+    );
   return 'The sun harms no plant here, not even on a heatwave day.';
 }
 

@@ -3,10 +3,10 @@ import type { Plan } from '../../plan/types.ts';
 import { GROUND_KINDS } from '../strength/grounds.ts';
 import type { GroundKind } from '../strength/types.ts';
 
-/** What frames are priced for where nobody has said it: the usual garden. */
+/** What frames are priced for where nobody has said it, and the yard is not drawn as paved: the usual garden. */
 const USUAL_GROUND: GroundKind = 'garden';
 
-/** As the yard says, else as one of its frames does, else the usual. */
+/** As the yard says, else as one of its frames does, else as its surface looks: nobody pushes a rod into paving. */
 export function groundOf({ site, features, options = [] }: Plan): {
   readonly ground: GroundKind;
   readonly isSaid: boolean;
@@ -16,7 +16,8 @@ export function groundOf({ site, features, options = [] }: Plan): {
     feature.kind === 'canopy' || feature.kind === 'screen' ? [feature.frame?.soil] : [],
   );
   const said = GROUND_KINDS.find((kind) => soils.includes(kind));
-  return { ground: said ?? USUAL_GROUND, isSaid: said !== undefined };
+  const looks = site.surface === 'paving' ? 'paving' : USUAL_GROUND;
+  return { ground: said ?? looks, isSaid: said !== undefined };
 }
 
 /** The yard with its ground said, so that whatever is priced in it has its anchors. */

@@ -1,5 +1,5 @@
 import { pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
-import type { Surface } from '../../plan/types.ts';
+import type { PlanPoint, Surface } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 
 /**
@@ -11,8 +11,16 @@ const RISES: Readonly<Record<Surface, number>> = { lawn: 6, soil: 26, paving: 18
 const USUAL_RISE = 18;
 export const MOST_RISE = Math.max(...Object.values(RISES));
 
-/** Rise of the ground under a point, by what lies there: the last area drawn that holds it, else the yard's. [K] */
-export function groundRise(scene: Scene, [x, y]: SpacePoint): number {
-  const surface = scene.grounds.findLast(({ ring }) => pointInRing([x, y], ring))?.surface ?? scene.surface;
+/** What lies under a point: the last area drawn that holds it, else the yard's; `null` where nobody said. */
+export function surfaceUnder(
+  scene: Pick<Scene, 'grounds' | 'surface'>,
+  [x, y]: PlanPoint | SpacePoint,
+): Surface | null {
+  return scene.grounds.findLast(({ ring }) => pointInRing([x, y], ring))?.surface ?? scene.surface;
+}
+
+/** Rise of the ground under a point, by what lies there. [K] */
+export function groundRise(scene: Scene, at: SpacePoint): number {
+  const surface = surfaceUnder(scene, at);
   return surface === null ? USUAL_RISE : RISES[surface];
 }

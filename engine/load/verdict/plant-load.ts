@@ -1,9 +1,9 @@
 import { sunUp } from '../../sun/sun-up.ts';
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
-import type { Bed, Plant, Tree } from '../../plan/types.ts';
+import type { Bed, Plan, Plant, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { bedNine, bedPlaces } from './bed-load.ts';
-import { cameBy, cameByWords } from './came-by.ts';
+import { type CameBy, cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { lightClassOf } from '../light/light-class.ts';
@@ -16,7 +16,7 @@ import { type PlantFeature, rowOf } from './planted.ts';
 import { SHADED_SHARE } from '../leaf/judge.ts';
 import type { Watering } from '../leaf/leaf.ts';
 import { spreadOn } from '../leaf/spread.ts';
-import { sentenceOf, unnamedSentence } from './sentence.ts';
+import { type ClothNow, sentenceOf, unnamedSentence } from './sentence.ts';
 import { potLoad } from '../pot/pot-load.ts';
 import { rootWords } from '../pot/pot-words.ts';
 import type { PlantLoad, SideLoad } from '../types.ts';
@@ -112,6 +112,7 @@ function finding(
   const close = verdictIn('cooler') !== verdict || verdictIn('hotter') !== verdict;
   const run = inHeat === 'fine' ? null : worst.scorch.run;
   const when = run && stretchOf(heat.samples, run.first, run.last, plan.site.timeZone);
+  const came = run && sunCame(yard, heat, worst, run.first, run.last);
   const spread = (watering: Watering) =>
     spreadOn(heat, worst.scorch.warmest, row, watering, worst.lit.shares, worst.lit.around);
   const leaf = {
@@ -139,7 +140,8 @@ function finding(
       sunUp: sunUp(plan, heat.samples.days[0].date),
       side: worst.side,
       flank: flankBeside(worst, judged),
-      sunCame: run && sunCameWords(yard, heat, worst, run.first, run.last),
+      sunCame: came && cameByWords(plan, came.by),
+      cloth: came?.by ? clothNow(plan, came.by) : null,
       light,
       plantedYear: feature.planted?.slice(0, 4) ?? null,
       units,
@@ -157,8 +159,14 @@ function flankBeside(worst: Judged, judged: readonly Judged[]): number | null {
   return typeof flank.side === 'number' && flank.scorch.inHeat === worst.scorch.inHeat ? flank.side : null;
 }
 
-/** How the sun came in the middle of a hot run's light; `null` where the point was as good as shaded. */
-function sunCameWords(yard: Yard, heat: HeatDay, { point, lit }: Judged, first: number, last: number): string | null {
+/** How the sun came in the middle of a hot run's light, by nothing if freely; `null` where the point was as good as shaded. */
+function sunCame(
+  yard: Yard,
+  heat: HeatDay,
+  { point, lit }: Judged,
+  first: number,
+  last: number,
+): { readonly by: CameBy | null } | null {
   const { shares } = lit;
   let sum = 0;
   for (let k = first; k <= last; k++) sum += shares[k];
@@ -166,8 +174,12 @@ function sunCameWords(yard: Yard, heat: HeatDay, { point, lit }: Judged, first: 
   let middle = first;
   for (let half = 0; middle < last && half + shares[middle] < sum / 2; middle++) half += shares[middle];
   const { azimuth, altitude } = heat.samples;
-  return cameByWords(
-    yard.plan,
-    cameBy(yard.scene, yard.plan, point, azimuth[middle], altitude[middle], heat.day.monthDay),
-  );
+  return { by: cameBy(yard.scene, yard.plan, point, azimuth[middle], altitude[middle], heat.day.monthDay) };
+}
+
+/** Cloth that hangs there already and lets that sun through, or in under it. */
+function clothNow(plan: Plan, { how, id }: CameBy): ClothNow | null {
+  const cloth = plan.features.find((feature) => feature.id === id);
+  if (cloth?.kind !== 'canopy' && cloth?.kind !== 'screen') return null;
+  return how === 'through' || how === 'under' ? { how, stops: cloth.measuredDensity ?? cloth.density } : null;
 }

@@ -14,6 +14,14 @@ import { compassWord } from '../../plan/compass.ts';
 import { capital } from '../../plan/list-words.ts';
 import type { LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
 
+/** Cloth that hangs over or beside a plant already, and what it stops of the sun that harms there. */
+export interface ClothNow {
+  /** That sun comes thinned through it, or in under its edge. */
+  readonly how: 'through' | 'under';
+  /** 0 to 1. */
+  readonly stops: number;
+}
+
 /** All that a verdict is told from. */
 export interface Findings {
   readonly name: string;
@@ -33,6 +41,7 @@ export interface Findings {
   readonly flank: number | null;
   /** How that sun comes: "coming over the low wall"; `null` where the beam has next to no part in it. */
   readonly sunCame: string | null;
+  readonly cloth: ClothNow | null;
   /** At its top; a bed's mean. */
   readonly light: Nine;
   /** Year of planting, if known. */
@@ -122,18 +131,40 @@ function clothRange(row: PlantRow): string | null {
   return least === most ? `${least} %` : `${least} to ${most} %`;
 }
 
-function clothFor({ row }: Findings): string {
-  const cloth = clothRange(row);
-  return cloth === null ? '' : ` Use cloth that stops ${cloth}.`;
+/** Cloth as it would help, in a clause: thicker than hangs there, on the side where it comes in under; null: none. */
+function clothClause({ row, cloth }: Findings): string | null {
+  const range = clothRange(row);
+  if (range === null || cloth === null) return range === null ? null : `cloth that stops ${range}`;
+  if (cloth.how === 'under') return 'a drop or a screen on that side';
+  return isThin(row, cloth) ? `cloth that stops ${range} in place of ${percentOf(cloth)}` : null;
 }
 
-function waterFirst({ row, sunCame }: Findings): string {
-  if (row.limitOf === 'fruit') {
-    const cloth = clothRange(row);
-    return `Water does not cool the fruit${cloth === null ? '.' : `; cloth that stops ${cloth} of the sun does.`}`;
-  }
-  const cloth = sunCame === null ? null : clothRange(row);
-  return `Water decides: soak it before a heatwave${cloth === null ? '.' : `, or hang cloth that stops ${cloth}.`}`;
+/** Whether cloth that hangs there is thinner than suits a plant. */
+function isThin({ cloth: range }: PlantRow, cloth: ClothNow): boolean {
+  return range !== null && range !== undefined && 100 * cloth.stops < range[0] - 0.5;
+}
+
+function percentOf({ stops }: ClothNow): string {
+  return `${(100 * stops).toFixed(0)} %`;
+}
+
+function clothFor(found: Findings): string {
+  const clause = clothClause(found);
+  if (clause !== null) return ` ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}.`;
+  return found.cloth === null ? '' : ` Its cloth is as thick as suits it: soak it before a heatwave.`;
+}
+
+function waterFirst(found: Findings): string {
+  const clause = clothClause(found);
+  if (found.row.limitOf === 'fruit')
+    return `Water does not cool the fruit${clause === null ? '.' : `; ${clause}${isOfTheSun(found)} does.`}`;
+  const or = found.sunCame === null || clause === null ? '.' : `, or hang ${clause}.`;
+  return `Water decides: soak it before a heatwave${or}`;
+}
+
+/** A bare range of cloth says of what it stops so much. */
+function isOfTheSun({ cloth }: Findings): string {
+  return cloth === null ? ' of the sun' : '';
 }
 
 function lightShort({ row, light }: Findings): string {

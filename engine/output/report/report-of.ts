@@ -3,6 +3,7 @@ import { type Section, sectionOf } from '../../advice/sight/section.ts';
 import { seasonOf } from '../../advice/year/season/season.ts';
 import { cautionsFor } from '../../frame/work/cautions.ts';
 import { loadOf } from '../../load/load-of.ts';
+import { minutesOf } from '../../plan/units/clock.ts';
 import type { Outcome } from '../../load/types.ts';
 import { canopyRing, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Plant } from '../../plan/types.ts';
@@ -104,10 +105,6 @@ function minutesUnder({ sides }: Section): number {
       .flatMap(({ evening, morning }) => [evening, morning])
       .map((each) => (each === null ? 0 : minutesOf(each.to) - minutesOf(each.from))),
   );
-}
-
-function minutesOf(clock: string): number {
-  return Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
 }
 
 function climateSentence({ climate }: Plan, weather?: Weather): string {

@@ -95,13 +95,10 @@ function livingSources({ climbers, sources }: LivingScreen): string[] {
   return [...each, sources];
 }
 
-/** Whose damage the table tells of, where all answers are for the same plants; else each says it itself. */
-function servedWords(plan: Plan, { served, options }: SiteResult): string {
-  const isSame = options.every((option) => option.served.length === served.length);
+/** Whose damage the table tells of: of all that one answer or another is for, so that they can be held together. */
+function servedWords(plan: Plan, { served }: SiteResult): string {
   const whose = listWords(served.map((id) => namedInside(plan, id)));
-  return isSame
-    ? `Less damage: of today’s heat damage to ${whose}${served.length > 1 ? ', together' : ''}.`
-    : 'Less damage: of today’s to the plants that each is for.';
+  return `Less damage: of today’s heat damage to ${whose}${served.length > 1 ? ', together' : ''}.`;
 }
 
 function answersTable(result: SiteResult, columns: number, units: Units): string {
@@ -113,7 +110,7 @@ function answersTable(result: SiteResult, columns: number, units: Units): string
       String(k + 1),
       `${roleWords(option.roles)}: ${titleOf(option, units)}`,
       percent(option.density),
-      percent(option.effect),
+      percent(option.together),
       moneyWords(option.cost, option.currency),
       addedWords(option, options),
     ]),

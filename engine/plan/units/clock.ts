@@ -15,6 +15,11 @@ export function formatClock(clock: string, units: Units, sunUp: ClockStretch | n
   return `${twelve} ${Number(hour) < 12 ? 'am' : 'pm'}`;
 }
 
+/** Minutes since midnight of a clock time. @param clock "HH:MM" */
+export function minutesOf(clock: string): number {
+  return Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
+}
+
 /** From one clock time to another, each "HH:MM". */
 export interface ClockStretch {
   readonly from: string;
@@ -27,8 +32,7 @@ const AT_THE_EDGE = 20;
 /** "sunrise" or "sunset" of a clock time near either; `null` of another. @param sunUp of its day, where it is known */
 export function edgeWord(clock: string, sunUp: ClockStretch | null): 'sunrise' | 'sunset' | null {
   if (sunUp === null) return null;
-  const minutes = (text: string): number => Number(text.slice(0, 2)) * 60 + Number(text.slice(3, 5));
-  const isNear = (edge: string): boolean => Math.abs(minutes(clock) - minutes(edge)) <= AT_THE_EDGE;
+  const isNear = (edge: string): boolean => Math.abs(minutesOf(clock) - minutesOf(edge)) <= AT_THE_EDGE;
   return isNear(sunUp.from) ? 'sunrise' : isNear(sunUp.to) ? 'sunset' : null;
 }
 

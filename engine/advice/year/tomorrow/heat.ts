@@ -6,7 +6,7 @@ import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
 import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
-import { type ClockStretch, formatClock } from '../../../plan/units/clock.ts';
+import { type ClockStretch, formatClock, minutesOf } from '../../../plan/units/clock.ts';
 import { formatHeatLimit, formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
@@ -54,7 +54,7 @@ export function heatTasks(
       .map((plant) => shading(plan, plant, dawn, told)),
     // Water on cold roots and ice on the way help nobody, and a pot lasts a winter's day.
     ...(heat.day.low <= FROSTY_MORNING ? [] : plants.flatMap((plant) => potWatering(plan, plant, dawn, heat, told))),
-    ...goingIn(heat, plan.site.timeZone, told),
+    ...goingIn(heat, plan.site.timeZone, dawn, told),
   ];
 }
 
@@ -115,13 +115,20 @@ function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: H
   return [{ at: dawn, plants: [plant], advice: { basis: 'our estimate', text } }];
 }
 
-function goingIn(heat: HeatDay, timeZone: string, { units, up }: Told): TomorrowTask[] {
+/** What is to be done at dawn takes so long before the air is hot. Our choice. [min] */
+const MORNING_WORK = 60;
+
+function goingIn(heat: HeatDay, timeZone: string, dawn: ClockTime, { units, up }: Told): TomorrowTask[] {
   const hot = hotHours(heat, timeZone);
   if (hot === null) return [];
+  const over = `the air is over ${formatTemperature(HOT_WORK, units)} until ${formatClock(hot.to, units, up)}`;
   const text =
-    `Be out of the garden by now, and do not spray: the air is over ${formatTemperature(HOT_WORK, units)} ` +
-    `until ${formatClock(hot.to, units, up)}.`;
-  return [{ at: hot.from, plants: [], advice: { basis: 'our estimate', text } }];
+    minutesOf(hot.from) - minutesOf(dawn) >= MORNING_WORK
+      ? `Be out of the garden by now, and do not spray: ${over}.`
+      : `Do what you can the evening before, the rest now, a few minutes at a time with rests in the shade, and do ` +
+        `not spray: ${over}.`;
+  // The air may be hot before the sun is up.
+  return [{ at: hot.from < dawn ? dawn : hot.from, plants: [], advice: { basis: 'our estimate', text } }];
 }
 
 /** Whether water alone keeps a leaf cool enough: then nobody hangs cloth, least of all over what is short of light. */

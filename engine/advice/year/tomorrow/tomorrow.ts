@@ -8,6 +8,7 @@ import type { Outcome } from '../../../load/types.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCivilDate, monthWord } from '../../../plan/dates.ts';
 import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
+import { minutesOf } from '../../../plan/units/clock.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import { buildScene } from '../../../scene/build.ts';
@@ -170,7 +171,7 @@ function takenToHang(plan: Plan, date: CivilDate, high: number): string[] {
 }
 
 function minuteOf(at: string): number {
-  return at === 'the evening before' ? EVENING_BEFORE : Number(at.slice(0, 2)) * 60 + Number(at.slice(3, 5));
+  return at === 'the evening before' ? EVENING_BEFORE : minutesOf(at);
 }
 
 function notesOf(plan: Plan, { date, high, low: typed }: Forecast, low: number, units: Units): string[] {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { cheaperFirst } from '../../../../engine/advice/cheaper-first/cheaper-first.ts';
 import { CLAY_ABSORPTANCE } from '../../../../engine/advice/year/clay/clay.ts';
 import type { LadderStep } from '../../../../engine/advice/cheaper-first/step.ts';
+import { cheaperHeadline } from '../../../../engine/advice/words/cure-headlines.ts';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
 import { createSkyViewer } from '../../../../engine/load/light/sky-viewer.ts';
 import { heatDaysOf } from '../../../../engine/load/leaf/heat-day.ts';
@@ -81,6 +82,18 @@ describe('cheaper cures', () => {
   test('water and clay spare what the leaf’s own balance says', () => {
     expect(step(steps, 'water')?.spared).toBeCloseTo(2 * (harm - harmBy('watered')), 0);
     expect(step(steps, 'clay')?.spared).toBeCloseTo(2 * (harm - harmBy('thirsty', CLAY_ABSORPTANCE)), 0);
+  });
+
+  // UC IPM on sunburn of fruit, from memory: fruit is cooled by no water; its own leaves shade it.
+  test('water is told for leaves alone: of fruit its leaves are left on, and no share is told', () => {
+    const grape: Feature = { ...LEMON, id: 'vine', plant: 'grape', container: false } as Feature;
+    const alone = step(stepsOf(yardPlan([grape])), 'water');
+    expect(alone).toMatchObject({ name: 'Leave the leaves over the fruit', spared: null, sparedShare: null });
+    expect(alone?.sentence).toMatch(/^Water does not cool the fruit of .*: leave every leaf that hangs over it\.$/);
+    const both = step(stepsOf(yardPlan([grape, { ...LEMON, container: false } as Feature])), 'water');
+    expect(both?.serves).toEqual([LEMON.id]);
+    expect(both?.sentence).toContain('Water does not cool the fruit of');
+    expect(cheaperHeadline(stepsOf(yardPlan([grape])))).toMatch(/^Leave the leaves over the fruit; then cloth/);
   });
 
   test('leaves that are eaten are not sprayed, and a fruit’s surface has no number for clay', () => {

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { CLIMBERS } from '../../../../engine/advice/site/climbers.ts';
+import { pricedWords } from '../../../../engine/advice/site/advice-words.ts';
 import { livingScreen } from '../../../../engine/advice/site/living-screen.ts';
 import { movedAndCovered } from '../../../../engine/advice/site/moved-and-covered.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
@@ -91,7 +92,34 @@ test('a trellis is told by years: each summer spares what the yard with a hedge 
     }
   expect(living.price?.from).toBeLessThan(living.price?.to ?? 0);
   expect(living.notes.join(' ')).toMatch(/storm/);
+  expect(living.notes.join(' ')).not.toMatch(/paving/);
   expect(livingScreen(YARD, { ...REQUEST, kinds: ['roof'] }, found)).toBeNull();
+});
+
+// Common practice, no source: a climber wants soil.
+test('a trellis on paving says where its roots go, in the person’s units; one for a pot that goes says so', () => {
+  const paved: Plan = { ...YARD, site: { ...YARD.site, surface: 'paving' } };
+  const [metric, imperial] = (['metric', 'imperial'] as const).map((units) =>
+    livingScreen(paved, { ...REQUEST, units }, found, ['pot', 'shrub']),
+  );
+  expect(metric?.notes[0]).toMatch(/^It would stand on paving: .* 0\.5 m deep .* 50 L or more/);
+  expect(imperial?.notes[0]).toMatch(/20 in deep .* 13 gal or more/);
+  expect(metric?.sentence).toMatch(/^Or, if .* stays?, let it grow: a trellis/);
+  const beside: Feature = { id: 'lawn', kind: 'ground', outline: paved.site.boundary, surface: 'lawn' };
+  expect(livingScreen({ ...paved, features: [...paved.features, beside] }, REQUEST, found)?.notes[0]).not.toMatch(
+    /paving/,
+  );
+});
+
+test('on paving nobody is told to push a rod into soil', () => {
+  const { options, pricedFor, ...rest } = valueOf(
+    siteOf({ ...YARD, site: { ...YARD.site, surface: 'paving' } }, REQUEST),
+  );
+  expect(pricedFor).toMatchObject({ ground: 'paving', isSaid: false });
+  expect(pricedWords({ options, pricedFor, ...rest }, 'metric').ground).toMatch(
+    /^Anchored as on paving, for so the ground/,
+  );
+  expect(found.pricedFor.ground).toBe('garden');
 });
 
 test('grown leaves let through no less and no more than was measured on climbers', () => {

@@ -64,7 +64,13 @@ describe('the one sentence a stage opens with', () => {
 
   test('says when nothing burns, when a plant is too dark, and when none is drawn', () => {
     const calm = all.map((plant): PlantLoad => ({ ...plant, verdict: 'fine' }));
-    expect(heatHeadline(plan, calm, null)).toBe('The sun harms no plant here, not even on a heatwave day.');
+    const inTheGround = calm.map((each): PlantLoad => ({ ...each, pot: null }));
+    expect(heatHeadline(plan, inTheGround, null)).toBe('The sun harms no plant here, not even on a heatwave day.');
+    // Roots that die are harm too.
+    expect(lemon.pot?.roots.verdict).toBe('cooking');
+    expect(heatHeadline(plan, calm, null)).toBe(
+      'No leaf burns here, but roots in pots get so hot that they die: the lemon pot.',
+    );
     expect(heatHeadline(plan, [{ ...lemon, verdict: 'too dark' }], null)).toBe(
       'Nothing burns; too little light for the lemon pot.',
     );

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compareOptions } from '../../../../engine/advice/compare/compare.ts';
-import { adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
+import { addedWords, adviceSentence } from '../../../../engine/advice/site/advice-words.ts';
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteOption, SiteResult } from '../../../../engine/advice/site/types.ts';
 import { lessWords, offWords } from '../../../../engine/advice/words/effect-words.ts';
@@ -169,27 +169,71 @@ describe('what costs nothing stands before cloth', () => {
       'Move the lemon pot and the hydrangea first: free, and 78 % less heat damage to them. For what stays: Roof.',
     ],
     [['lemon'], 0.05, ['lemon'], 0.57, 'Roof.'],
+    [
+      ['lemon'],
+      0.78,
+      ['lemon', 'geraniums'],
+      0.6,
+      'Move the lemon pot first: free, and 78 % less heat damage to it. Cloth is for what stays too: Roof.',
+    ],
   ] as const)('moving %j spares them %d, cloth for %j %d', (moved, share, served, effect, said) => {
     expect(adviceSentence(DEMO, found(served, effect), [move(moved, share)])).toBe(said);
   });
 });
 
-test('each answer of a search is told of its own plants, and adds to a cheaper one only where both serve the same', () => {
-  const { options } = valueOf(
+test('cloth does more than moving only where it does so for the same plants', () => {
+  // Of four pots one gains much by its move, the others little: cloth for that one is no better than moving it.
+  const moved = [
+    { id: 'lemon', worth: 1, before: 10, after: 2 },
+    { id: 'hydrangea', worth: 1, before: 30, after: 27 },
+  ];
+  const step = { id: 'move', cost: 0, serves: ['lemon', 'hydrangea'], sparedShare: 11 / 40, moved };
+  const result = { sentence: 'Roof.', options: [{ served: ['lemon'], effect: 0.6 }] };
+  const said = adviceSentence(DEMO, result as unknown as SiteResult, [step as unknown as LadderStep]);
+  expect(said).toContain('If you cannot: Roof.');
+});
+
+test('each answer of a search is told of its own plants; answers are held together by those that any of them serves', () => {
+  const { options, served: anyOf } = valueOf(
     siteOf(DEMO, { kinds: ['roof', 'screen'], sizes: [{ length: 2, width: 2 }], step: 0.5, turnStep: 45 }),
   );
   expect(options.length).toBeGreaterThan(1);
-  for (const { served, effect, plants, why, added } of options) {
-    const sum = (of: 'before' | 'after'): number =>
-      plants.reduce((all, plant) => {
-        const worth = WORTHS.get(plant.id) ?? 1;
-        return served.includes(plant.id) ? all + worth * (plant[of].harm ?? 0) : all;
-      }, 0);
-    expect(effect).toBeCloseTo(1 - sum('after') / sum('before'), 9);
+  for (const { served, effect, together, plants, why, added } of options) {
+    const off = (ids: readonly string[]): number => {
+      const sum = (of: 'before' | 'after'): number =>
+        plants.reduce((all, plant) => {
+          const worth = WORTHS.get(plant.id) ?? 1;
+          return ids.includes(plant.id) ? all + worth * (plant[of].harm ?? 0) : all;
+        }, 0);
+      return 1 - sum('after') / sum('before');
+    };
+    expect(effect).toBeCloseTo(off(served), 9);
+    expect(together).toBeCloseTo(off(anyOf), 9);
     if (served.length === 1) expect(why).toContain(`${Math.round(100 * effect)} % of the heat damage off`);
-    if (added.to === null) continue;
-    const same = [...options[added.to].served].sort().join() === [...served].sort().join();
-    expect(added.effect === null).toBe(!same);
-    if (same) expect(added.effect).toBeCloseTo(effect - options[added.to].effect, 9);
+    expect(added.effect).toBeCloseTo(together - (added.to === null ? 0 : options[added.to].together), 9);
   }
+});
+
+test('the most there is never stands in the table with less than what costs less', () => {
+  const answer = (
+    roles: readonly string[],
+    served: readonly string[],
+    together: number,
+    cost: number,
+    to: number | null,
+  ) =>
+    ({
+      roles,
+      served,
+      together,
+      cost,
+      currency: 'EUR',
+      added: { to, effect: 0, cost: to === null ? cost : 9, isWorth: true },
+    }) as unknown as SiteOption;
+  // A wide roof serves more plants, each of them less: of its own plants its share is lower, of all it is higher.
+  const options = [
+    answer(['most for money'], ['lemon'], 0.31, 546, null),
+    answer(['most'], ['lemon', 'herbs'], 0.44, 555, 0),
+  ];
+  expect(addedWords(options[1], options)).toBe('13 % more in all than 1 for 9 EUR');
 });

@@ -7,7 +7,7 @@ import type { PlantLoad } from '../../../../engine/load/types.ts';
 import { milderBy, verdictOf, worstOf } from '../../../../engine/load/verdict/verdict.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
-import type { Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
+import type { Feature, Plan, Plant, PlantRow } from '../../../../engine/plan/types.ts';
 import { valueOf, yardPlan } from '../yard-plan.ts';
 
 const scorch = (changes: Partial<Scorch>): Scorch => ({
@@ -164,6 +164,46 @@ describe('a plant judged', () => {
       /^Lemon pot: will burn at its top and on its south-west side, 1[12]:\d\d to 1[89]:\d\d, the sun with nothing in its way; a thirsty leaf about 5\d °C/,
     );
     expect(judged.sentence).toContain('Use cloth that stops 30 to 50 %.');
+  });
+
+  describe('a plant that stands under cloth already', () => {
+    // A cloth that hangs there is no news: what is told is what is to be changed.
+    const roof = (density: number, height = 2.2, length = 4): Feature => ({
+      id: 'roof',
+      kind: 'canopy',
+      name: 'Roof',
+      center: lemon.at,
+      length,
+      width: length,
+      height,
+      density,
+    });
+    const hot = { ...yardPlan().climate, heatwaveHigh: 46 };
+    const told = (feature: Feature, plant: Feature = lemon) =>
+      judge(yardPlan([plant, feature], { climate: hot })).sentence;
+
+    it('is told of thicker cloth where its own is thinner than suits it, and of none where it is not', () => {
+      expect(told(roof(0.1, 2.2, 12))).toMatch(/(Use|hang) cloth that stops 30 to 50 % in place of 10 %\./);
+      const thick = told(roof(0.5, 2.2, 12));
+      expect(thick).not.toMatch(/cloth that stops/);
+      expect(thick).toMatch(/soak it before a heatwave/);
+    });
+
+    it('is told of a drop or a screen where the sun comes in under it', () => {
+      const west: Feature = {
+        id: 'east',
+        kind: 'wall',
+        path: [
+          [6.2, -40],
+          [6.2, 40],
+        ],
+        height: 8,
+        thickness: 0.2,
+      };
+      const sentence = judge(yardPlan([lemon, roof(0.9, 3.2, 1.6), west], { climate: hot })).sentence;
+      expect(sentence).toMatch(/coming in under the roof/);
+      expect(sentence).toMatch(/[Hh]ang a drop or a screen on that side\./);
+    });
   });
 
   it('names no plant: numbers, no verdict, and what to do', () => {

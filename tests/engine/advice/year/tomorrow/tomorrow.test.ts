@@ -41,6 +41,16 @@ describe('tomorrow', () => {
     }
   });
 
+  it('sends nobody out of the garden before the morning’s work can be done', () => {
+    const last = (day: typeof hot) => day.tasks.at(-1)!;
+    expect(last(hot).advice.text).toMatch(/^Be out of the garden by now/);
+    const warm = dayOf(courtyard, { date: '2026-07-20', high: 44, low: 31 });
+    const text = last(warm).advice.text;
+    expect(last(warm).at <= warm.sunrise!.replace(/:\d\d$/, ':59')).toBe(true);
+    expect(text).toMatch(/^Do what you can the evening before, the rest now, a few minutes at a time/);
+    expect(text).not.toMatch(/Be out/);
+  });
+
   it('hangs no cloth where water is enough, least over herbs that are short of light', () => {
     const herbs = hot.plants.find(({ plant }) => plant === 'herbs')!;
     expect(herbs.watered).toBeLessThan(herbs.limit);
