@@ -226,6 +226,19 @@ describe('the command line', () => {
     expect((await run(['spot', '-', '--at', '2,0', '--date', '07-21'], { input: SMALL })).out).toContain(
       'It lies inside the railing.',
     );
+    const plan = JSON.parse(SMALL) as { features: object[] };
+    const outline = [
+      [0.5, 0.8],
+      [3, 0.8],
+      [3, 1.8],
+      [0.5, 1.8],
+    ];
+    const beans = { id: 'beans', kind: 'bed', name: 'Beans', plant: 'bean', plantHeight: 1.4, outline };
+    const input = JSON.stringify({ ...plan, features: [...plan.features, beans] });
+    const told = await run(['spot', '-', '--at', '2,1.2', '--date', '07-21', '--height', '0.5'], { input });
+    expect(told.out.replaceAll(/\s+/g, ' ')).toContain(
+      'It lies inside the beans, in the shade of its own leaves: a bed is judged at its top, 1.40 m up.',
+    );
   });
 
   it('a missing file, demo or weather file is one sentence and exit 1', async () => {

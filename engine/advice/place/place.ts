@@ -11,7 +11,7 @@ import { isPot } from './movable.ts';
 import { better, rankingOf, SPOTS, type Tried } from './rank.ts';
 import type { PlaceRequest, PlaceResult, PlaceSpot } from './types.ts';
 import { spotWords } from '../words/spot-words.ts';
-import { isEvergreen, weighedWithWinter, WINTER_SUN } from './winter.ts';
+import { wantsWinterSun, weighedWithWinter, WINTER_SUN } from './winter.ts';
 import { swapsOf } from './swaps.ts';
 import { placeNotesOf, spotSentence } from './words.ts';
 
@@ -32,7 +32,7 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
   const count = request.count ?? SPOTS;
   // As many are weighed however few are asked for, so that the count does not change which come first.
   const inSummer = ranking.best(2 * Math.max(SPOTS, count));
-  const evergreen = isEvergreen(row);
+  const evergreen = wantsWinterSun(row);
   const weighed = evergreen
     ? weighedWithWinter([...inSummer, stay].sort(better), stay.harm, ({ at }) => judge.winterAt(at))
     : [...inSummer, stay].sort(better);
@@ -126,6 +126,7 @@ function spotOf(
     metres: tried.metres,
     steps: tried.steps,
     round: tried.round,
+    ...(tried.led && { led: tried.led }),
     hardening: stay ? null : hardeningOf(now.light.sunHours, tried.light.sunHours, on),
   };
   return { ...bare, sentence: spotSentence(plan, bare, units) };

@@ -7,7 +7,7 @@ import type { Period } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import type { PotGround } from './ground.ts';
 import { withWinter, winterDayOf } from './winter-day.ts';
-import { isEvergreen } from './winter.ts';
+import { wantsWinterSun } from './winter.ts';
 
 /** How a pot would fare at one place. */
 export interface PotThere {
@@ -55,7 +55,7 @@ export function potThere(
 /** A clear day in mid-winter for a plant that then wants sun; `null` for others. */
 function winterOf(alone: Plan, { plant }: Plant): Outcome<readonly PlantLoad[]> | null {
   const row = plant === undefined ? undefined : plantRowOf(alone, plant);
-  if (row === undefined || !isEvergreen(row)) return null;
+  if (row === undefined || !wantsWinterSun(row)) return null;
   return plantLoadsOf(withWinter(alone), { period: { kind: 'day', date: winterDayOf(alone) } });
 }
 

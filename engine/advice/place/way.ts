@@ -1,23 +1,24 @@
 /** The way of a pot from where it stands to another place: how far, round what, and how many steps. */
 import { gatesOf } from '../../plan/geometry/gates.ts';
-import { distance, openRing, pathsCross, pointInRing } from '../../plan/geometry/shapes.ts';
+import { distance, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
-import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
+import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance, formatLength } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { walksIn } from './way-round.ts';
 
 export interface Way {
-  /** To carry, straight. [m] */
+  /** To carry: straight, or round what stands in that way where such a way is found. [m] */
   readonly metres: number;
   /** On the way, up; below 0 down. */
   readonly steps: number;
   /** Ids of the walls, hedges and buildings that stand in the straight way, as they were drawn. */
   readonly round: readonly string[];
+  /** The metres are those of the way round. */
+  readonly led?: true;
 }
 
-/** What is lower is stepped over. Our choice. [m] */
-const STEPPED_OVER = 0.3;
 /** A hand on each side of a pot. Our choice. [m] */
 const HANDS = 0.1;
 
@@ -40,25 +41,11 @@ export function stepsWords(steps: number): string {
 
 /** The way from one place to another. */
 export function wayBetween(plan: Plan, from: PlanPoint, to: PlanPoint): Way {
-  return {
-    metres: distance(from, to),
-    steps: stepsUpTo(plan, to) - stepsUpTo(plan, from),
-    round: plan.features.flatMap((feature) => (standsBetween(feature, from, to) ? [feature.id] : [])),
-  };
-}
-
-function standsBetween(feature: Feature, from: PlanPoint, to: PlanPoint): boolean {
-  switch (feature.kind) {
-    case 'wall':
-    case 'hedge':
-      return feature.height >= STEPPED_OVER && pathsCross([from, to], feature.path);
-    case 'building': {
-      const ring = openRing(feature.outline);
-      return pathsCross([from, to], [...ring, ring[0]]);
-    }
-    default:
-      return false;
-  }
+  const walks = walksIn(plan);
+  const round = walks.inTheWay(from, to);
+  const led = round.length === 0 ? null : walks.round(from, to);
+  const steps = stepsUpTo(plan, to) - stepsUpTo(plan, from);
+  return led === null ? { metres: distance(from, to), steps, round } : { metres: led, steps, round, led: true };
 }
 
 /** "7.5 m", "round the house", "two steps down": what is to be said of it. */
@@ -73,12 +60,16 @@ export function wayWords(plan: Plan, way: Way, units: Units): string {
   return [`${far} away`, ...rest].join(', ');
 }
 
-/** What to mind of ways that are told straight. @param width of the pot [m] @param ways to carry */
+/** What to mind of ways as they are told. @param width of the pot [m] @param ways to carry */
 export function wayNote(plan: Plan, width: number, ways: readonly Way[], units: Units): string {
-  const told = 'How far to carry is told as the crow flies, with the steps that are drawn.';
-  if (ways.every(({ round }) => round.length === 0)) return told;
+  const blocked = ways.filter(({ round }) => round.length > 0);
+  const isLed = blocked.length > 0 && blocked.every(({ led }) => led === true);
+  const told = isLed
+    ? 'How far to carry is told round what stands in the way, by the gates drawn, with the steps that are drawn.'
+    : 'How far to carry is told as the crow flies, with the steps that are drawn.';
+  if (blocked.length === 0) return told;
   const gates = gatesOf(plan).map((gate) => gate.width);
-  if (gates.length === 0) return `${told} No gate is drawn: leave a gap between two walls where one is.`;
+  if (gates.length === 0) return isLed ? told : `${told} No gate is drawn: leave a gap between two walls where one is.`;
   const narrowest = Math.min(...gates);
   const gate = `The narrowest gate drawn is ${formatLength(narrowest, units)} wide`;
   return narrowest < width + HANDS

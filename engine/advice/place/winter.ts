@@ -3,8 +3,8 @@ import type { PlantRow } from '../../plan/types.ts';
 import type { Tried } from './rank.ts';
 
 /**
- * Kinds that keep their leaves and so want sun in winter; all citrus and succulents do. Common practice, no source: in
- * a hard winter some of them drop theirs.
+ * Kinds that keep their leaves and grow in the sun; all citrus and succulents do. Common practice, no source: in a hard
+ * winter some of them drop theirs.
  */
 const EVERGREEN: readonly string[] = [
   'olive',
@@ -26,10 +26,6 @@ const EVERGREEN: readonly string[] = [
   'bougainvillea',
   'oleander',
   'hibiscus',
-  'gardenia',
-  'camellia',
-  'azalea',
-  'fern',
   'geranium',
   'jasmine',
   'salvia',
@@ -42,7 +38,9 @@ const CARRYING = 0.1;
 /** Places whose worth is this near are alike. [K·h/day] */
 const ALIKE = 0.5;
 
-export function isEvergreen({ id, group }: PlantRow): boolean {
+/** Whether a kind wants sun in winter: it keeps its leaves, and is none that grows in shade (common practice). */
+export function wantsWinterSun({ id, group, light }: PlantRow): boolean {
+  if (light === 'part shade' || light === 'full shade') return false;
   return group === 'citrus' || group === 'succulent' || EVERGREEN.includes(id);
 }
 

@@ -10,6 +10,7 @@ import { formatLength, formatFrostLimit, formatTemperature } from '../../plan/un
 import type { Units } from '../../plan/units/units.ts';
 import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import { wayNote, wayWords } from './way.ts';
+import { endsWithFrost } from '../year/frost/frost.ts';
 import type { Tried } from './rank.ts';
 import type { PlaceResult, PlaceSpot } from './types.ts';
 import { sentenceCase } from '../year/words.ts';
@@ -74,10 +75,10 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
     );
   }
   const lowest = plan.climate.frost?.lowest;
-  if (lowest !== undefined && row.frostDamage !== undefined && lowest <= row.frostDamage) {
+  if (lowest !== undefined && row.frostDamage !== undefined && lowest <= row.frostDamage && !endsWithFrost(row)) {
     notes.push(
       `Winter nights fall to ${formatTemperature(lowest, units)} here, and it is damaged from ` +
-        `${formatFrostLimit(row.frostDamage, units)}: in winter it belongs against a wall or under cover.`,
+        `${formatFrostLimit(row.frostDamage, units)}: carry it in for such nights.`,
     );
   }
   if (plant.move === 'trolley')

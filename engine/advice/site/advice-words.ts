@@ -6,6 +6,7 @@ import type { Plan } from '../../plan/types.ts';
 import { formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { type LadderStep, percent, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
+import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
 
@@ -51,14 +52,20 @@ export function freeWords({ name, effect, sentence }: LadderStep): string {
 /** The advice in a sentence or two: what costs nothing first, then cloth for those it leaves, or in its stead. */
 export function adviceSentence(
   plan: Plan,
-  { sentence, options: [first] }: SiteResult,
+  { sentence, uncounted, options: [first] }: SiteResult,
   free: readonly LadderStep[],
 ): string {
   const move = worthMoving(free);
-  if (move === null) return sentence;
+  if (move === null)
+    return first === undefined && isOnlyRoots(free) ? rootsSentence(uncounted, sentence, free) : sentence;
   const who = listWords(move.serves.map((id) => namedInside(plan, id)));
   const does = `${percent(move.sparedShare)} less heat damage to ${move.serves.length > 1 ? 'them' : 'it'}`;
   return `Move ${who} first: free, and ${does}. ${first === undefined ? '' : insteadWords(first, move)}${sentence}`;
+}
+
+/** Where no leaf wants cloth, roots may want white round their pots: then nobody is told that no plant is harmed. */
+function rootsSentence(uncounted: SiteResult['uncounted'], sentence: string, free: readonly LadderStep[]): string {
+  return uncounted.length === 0 ? cheaperHeadline(free) : `${sentence} ${cheaperHeadline(free)}`;
 }
 
 /** How cloth stands to moving the pots: for what they leave, in their stead, or better for the same plants. */

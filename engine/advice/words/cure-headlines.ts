@@ -64,8 +64,7 @@ export function triedHeadline(
 /** What to try first, before any cloth. @param steps the cheapest first */
 export function cheaperHeadline(steps: readonly LadderStep[]): string {
   if (steps.length === 0) return 'Nothing to shade: no plant is harmed. You may stop here.';
-  if (steps.every(({ id }) => id === 'wrap'))
-    return `${steps[0].name}: no leaf is harmed, but roots are. Then you may stop.`;
+  if (isOnlyRoots(steps)) return `${steps[0].name}: no leaf is harmed, but roots are. Then you may stop.`;
   const move = worthMoving(steps);
   if (move !== null) {
     const whom = move.serves.length > 1 ? 'them' : 'it';
@@ -74,6 +73,11 @@ export function cheaperHeadline(steps: readonly LadderStep[]): string {
   const water = steps.find(({ id }) => id === 'water');
   if (water !== undefined && water.sparedShare === null) return `${water.name}; then cloth over the plants that burn.`;
   return 'Mulch and water first; then cloth over the plants that burn.';
+}
+
+/** Whether all that is to be cured are roots in pots. */
+export function isOnlyRoots(steps: readonly LadderStep[]): boolean {
+  return steps.length > 0 && steps.every(({ id }) => id === 'wrap');
 }
 
 /** What an option does for the plants that it serves, and for how much. */

@@ -73,7 +73,7 @@ function runSpot(request: VerbRequest): VerbResult {
   const outcome = spotOf(plan, at, { period: request.period, height, weather: request.weather });
   if (!outcome.ok) return outcome;
   const { value } = outcome;
-  const inside = value.inside === null ? '' : ` It lies inside ${namedInside(plan, value.inside)}.`;
+  const inside = value.inside === null ? '' : insideWords(plan, value.inside, request.units);
   const { answer, rows, nine } =
     value.date === null
       ? { answer: seasonAnswer(value), rows: monthsTable(value, columns), nine: value.season }
@@ -88,6 +88,17 @@ function runSpot(request: VerbRequest): VerbResult {
     text: `${[wrapped(answer + inside, columns, ''), rows, wrapped(`At ${head}.`, columns, '')].join('\n\n')}\n`,
     sources: nineText(nine, columns),
   };
+}
+
+/** What a spot lies inside of; among leaves it is those that shade it, and nobody is judged there. */
+function insideWords(plan: Plan, id: string, units: Units): string {
+  const feature = featureOf(plan, id);
+  const lies = ` It lies inside ${namedInside(plan, id)}`;
+  if (feature?.kind === 'bed')
+    return `${lies}, in the shade of its own leaves: a bed is judged at its top, ${formatLength(feature.plantHeight, units)} up.`;
+  return feature?.kind === 'plant'
+    ? `${lies}, in the shade of its own leaves: a plant is judged on the outside of its crown.`
+    : `${lies}.`;
 }
 
 function spotWeeks(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, head: string): VerbResult {

@@ -56,7 +56,7 @@ export function frostAdvice(plan: Plan): Outcome<FrostAdvice> {
 }
 
 /** Whether the first frost ends a plant, until it is sown again. */
-function endsWithFrost({ group, frostDamage = -Infinity }: PlantRow): boolean {
+export function endsWithFrost({ group, frostDamage = -Infinity }: PlantRow): boolean {
   return group === 'vegetable' && frostDamage >= ANNUAL_DAMAGE;
 }
 

@@ -131,9 +131,12 @@ function goingIn(heat: HeatDay, timeZone: string, dawn: ClockTime, { units, up }
   return [{ at: hot.from < dawn ? dawn : hot.from, plants: [], advice: { basis: 'our estimate', text } }];
 }
 
+/** A watered leaf nearer to its limit than this is a close call. Our choice. [K] */
+export const CLOSE_CALL = 1;
+
 /** Whether water alone keeps a leaf cool enough: then nobody hangs cloth, least of all over what is short of light. */
 function waterDoes(plan: Plan, { plant, verdict, watered, limit }: TomorrowPlant): boolean {
-  return verdict === 'at risk' && watered < limit && !bearsTheLimit(plan, plant);
+  return verdict === 'at risk' && watered <= limit - CLOSE_CALL && !bearsTheLimit(plan, plant);
 }
 
 /** Whether the limit is the fruit's, which water does not cool. */

@@ -6,7 +6,12 @@ import { potNamed, potThere } from '../../../../engine/advice/place/pot-there.ts
 import { winterDayOf } from '../../../../engine/advice/place/winter-day.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
 import type { Tried } from '../../../../engine/advice/place/rank.ts';
-import { isEvergreen, weighedWithWinter, WINTER_SUN, winterWarning } from '../../../../engine/advice/place/winter.ts';
+import {
+  wantsWinterSun,
+  weighedWithWinter,
+  WINTER_SUN,
+  winterWarning,
+} from '../../../../engine/advice/place/winter.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -20,6 +25,17 @@ const complaint = (plan: Plan, plant: string): string => {
   const outcome = placeOf(plan, { plant });
   return outcome.ok ? '' : outcome.problems[0].message;
 };
+
+// As the year says it: the first frost ends an annual; what lives on is carried in.
+test('in a frosty place a tomato is sent nowhere for the winter, a lemon in', () => {
+  const frosty = (kind: string): string[] => {
+    const plan = yardPlan([TOWER, { ...POT, plant: kind }]);
+    const frost = { first: '10-15', last: '05-05', lowest: -12 } as const;
+    return [...valueOf(placeOf({ ...plan, climate: { ...plan.climate, frost } }, { plant: 'pot', count: 1 })).notes];
+  };
+  expect(frosty('tomato').join(' ')).not.toMatch(/[Ww]inter nights/);
+  expect(frosty('lemon').join(' ')).toMatch(/Winter nights fall to −12 °C here.*: carry it in for such nights\./);
+});
 
 describe('places for a pot', () => {
   const plan = yardPlan([TOWER, POT]);
@@ -251,8 +267,10 @@ describe('two homes a year', () => {
     expect(winterBest).toMatchObject({ isWanted: true });
     expect(notes.some((note) => note.startsWith(`Winter is spent elsewhere: ${winterBest!.where}`))).toBe(true);
     // Hydrangeas are bare in winter.
-    expect(isEvergreen(plantRowOf(courtyard, 'hydrangea') as PlantRow)).toBe(false);
-    expect(isEvergreen(plantRowOf(courtyard, 'lemon') as PlantRow)).toBe(true);
+    expect(wantsWinterSun(plantRowOf(courtyard, 'hydrangea') as PlantRow)).toBe(false);
+    // It keeps its fronds, and grows where no sun comes: common practice, no source.
+    expect(wantsWinterSun(plantRowOf(courtyard, 'fern') as PlantRow)).toBe(false);
+    expect(wantsWinterSun(plantRowOf(courtyard, 'lemon') as PlantRow)).toBe(true);
   });
 });
 

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { placeOf } from '../../../../engine/advice/place/place.ts';
 import { type Way, wayBetween, wayNote, wayWords } from '../../../../engine/advice/place/way.ts';
@@ -102,6 +103,46 @@ describe('what stands in the straight way', () => {
     expect(way).toEqual({ metres: 6, steps: 0, round: ['middle', 'house'] });
     expect(wayWords(yards, way, 'metric')).toBe('6.0 m away, round the middle wall and the house');
     expect(wayBetween(yards, west, [3, 3]).round).toEqual([]);
+  });
+
+  test('where a gate or an open end leads there the metres are those of the way, else those of the crow', () => {
+    // Closed form: straight to the gate's middle and straight on.
+    const gate = walled(wall('south', across(0, 4)), wall('north', across(4.9, 8.5)));
+    const way = wayBetween(gate, west, east);
+    expect(way.metres).toBeCloseTo(2 * Math.hypot(3, 1.45), 9);
+    expect(way.led).toBe(true);
+    expect(wayNote(gate, 0.5, [way], 'metric')).toMatch(/^How far to carry is told round what stands in the way/);
+    // Round the end of a wall: longer than straight to its end and on, by a corner taken wide at most.
+    const end = wayBetween(walled(wall('short', across(0, 5))), west, east);
+    expect(end.metres).toBeGreaterThan(2 * Math.hypot(3, 2));
+    expect(end.metres).toBeLessThan(2 * Math.hypot(3, 2.6) + 0.01);
+    expect(wayBetween(walled(wall('whole', across(0, 8.5))), west, east)).toEqual({
+      metres: 6,
+      steps: 0,
+      round: ['whole'],
+    });
+  });
+
+  test('a way round is never shorter than the straight one, and the same there and back (law)', () => {
+    const yards = walled(
+      wall('a', across(0, 5)),
+      wall('b', [
+        [2, 6],
+        [7, 6],
+      ]),
+    );
+    const point = fc.tuple(
+      fc.double({ min: 0.2, max: 10.8, noNaN: true }),
+      fc.double({ min: 0.2, max: 8.3, noNaN: true }),
+    );
+    fc.assert(
+      fc.property(point, point, (from, to) => {
+        const [there, back] = [wayBetween(yards, from, to), wayBetween(yards, to, from)];
+        expect(there.metres).toBeGreaterThanOrEqual(Math.hypot(from[0] - to[0], from[1] - to[1]) - 1e-9);
+        expect(there.metres).toBeCloseTo(back.metres, 9);
+      }),
+      { seed: 31 },
+    );
   });
 
   test('the gate between is told, whether the pot goes through it, and that none is drawn', () => {

@@ -181,6 +181,17 @@ describe('what costs nothing stands before cloth', () => {
   });
 });
 
+test('where no leaf wants cloth but roots die, nobody is told that no plant is harmed', () => {
+  const wrap = { id: 'wrap', name: 'Wrap the pot', cost: null, serves: ['lemon'], sparedShare: null };
+  const said = (sentence: string, uncounted: readonly object[]): string =>
+    adviceSentence(DEMO, { sentence, uncounted, options: [] } as unknown as SiteResult, [
+      wrap as unknown as LadderStep,
+    ]);
+  const roots = 'Wrap the pot: no leaf is harmed, but roots are. Then you may stop.';
+  expect(said('Nothing to shade: no plant is harmed.', [])).toBe(roots);
+  expect(said('No cloth: the olive needs no shade.', [{}])).toBe(`No cloth: the olive needs no shade. ${roots}`);
+});
+
 test('cloth does more than moving only where it does so for the same plants', () => {
   // Of four pots one gains much by its move, the others little: cloth for that one is no better than moving it.
   const moved = [

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { CLOSE_CALL } from '../../../../../engine/advice/year/tomorrow/heat.ts';
 import { tomorrowOf } from '../../../../../engine/advice/year/tomorrow/tomorrow.ts';
 import type { Forecast } from '../../../../../engine/advice/year/tomorrow/types.ts';
 import { plantLoadsOf } from '../../../../../engine/load/load-of.ts';
@@ -36,7 +37,8 @@ describe('tomorrow', () => {
         ({ plants, advice }) => plants.includes(plant) && /shade|cloth/.test(advice.text) && plants.length === 1,
       );
       expect(task.at < when!.from).toBe(true);
-      const begins = watered >= limit ? `until ${when!.to}. From ${when!.from}` : `well watered. From ${when!.from}`;
+      const begins =
+        watered > limit - CLOSE_CALL ? `until ${when!.to}. From ${when!.from}` : `well watered. From ${when!.from}`;
       expect(task.advice.text).toContain(begins);
     }
   });
@@ -60,7 +62,7 @@ describe('tomorrow', () => {
     // Nobody is told to get by on water that leaves a leaf over its limit.
     for (const { plants, advice } of hot.tasks.filter((task) => /gets by/.test(task.advice.text))) {
       const { watered, limit } = hot.plants.find(({ plant }) => plant === plants[0])!;
-      expect(watered, advice.text).toBeLessThan(limit);
+      expect(watered, advice.text).toBeLessThanOrEqual(limit - CLOSE_CALL);
     }
   });
 
