@@ -106,14 +106,7 @@ export function livingScreen(
   if (!(most >= WORTH_GROWING)) return null;
   const units = request.units ?? unitsOf(plan);
   const length = pathLength(cloth.path);
-  // In the stead of the cloth only where it is for the same plants.
-  const isInstead = served.some((id) => found.served.includes(id));
   const whom = listWords(served.map((id) => namedInside(plan, id)));
-  const lead = served.every((id) => carried.includes(id))
-    ? `Or, if ${whom} ${served.length > 1 ? 'stay' : 'stays'}, let it grow`
-    : isInstead
-      ? 'Or let it grow'
-      : 'Elsewhere, let it grow';
   return {
     feature: hedge(grown),
     where: best.where,
@@ -121,12 +114,19 @@ export function livingScreen(
     climbers,
     price: priceOf(plan, length),
     sentence:
-      `${lead}: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
+      `${leadWords(served, whom, found, carried)}: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
       `${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
       `${whom}.`,
     notes: [...(isPaved(plan, cloth) ? [planterWords(units)] : []), TRELLIS_CARE, treeInstead(units)],
     sources: LIVING_SOURCES,
   };
+}
+
+/** In the stead of the cloth only where it is for the same plants; of a pot that would be carried, only if it stays. */
+function leadWords(served: readonly string[], whom: string, found: SiteResult, carried: readonly string[]): string {
+  if (served.every((id) => carried.includes(id)))
+    return `Or, if ${whom} ${served.length > 1 ? 'stay' : 'stays'}, let it grow`;
+  return served.some((id) => found.served.includes(id)) ? 'Or let it grow' : 'Elsewhere, let it grow';
 }
 
 /** Whether either end of its foot stands on paving. */
