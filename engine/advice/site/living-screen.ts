@@ -114,7 +114,8 @@ export function livingScreen(
     climbers,
     price: priceOf(plan, length),
     sentence:
-      `${leadWords(served, whom, found, carried)}: a trellis ${formatLength(length, units)} long and ${formatLength(cloth.height, units)} high, ` +
+      `${leadWords(served, whom, found, carried)}: a trellis ${formatLength(length, units)} long and ` +
+      `${formatLength(cloth.height, units)} high, ` +
       `${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
       `${whom}.`,
     notes: [...(isPaved(plan, cloth) ? [planterWords(units)] : []), TRELLIS_CARE, treeInstead(units)],

@@ -159,7 +159,10 @@ function flankBeside(worst: Judged, judged: readonly Judged[]): number | null {
   return typeof flank.side === 'number' && flank.scorch.inHeat === worst.scorch.inHeat ? flank.side : null;
 }
 
-/** How the sun came in the middle of a hot run's light, by nothing if freely; `null` where the point was as good as shaded. */
+/**
+ * How the sun came in the middle of a hot run's light, by nothing if freely; `null` where the point was as good as
+ * shaded.
+ */
 function sunCame(
   yard: Yard,
   heat: HeatDay,

@@ -94,8 +94,10 @@ function runSpot(request: VerbRequest): VerbResult {
 function insideWords(plan: Plan, id: string, units: Units): string {
   const feature = featureOf(plan, id);
   const lies = ` It lies inside ${namedInside(plan, id)}`;
-  if (feature?.kind === 'bed')
-    return `${lies}, in the shade of its own leaves: a bed is judged at its top, ${formatLength(feature.plantHeight, units)} up.`;
+  if (feature?.kind === 'bed') {
+    const top = formatLength(feature.plantHeight, units);
+    return `${lies}, in the shade of its own leaves: a bed is judged at its top, ${top} up.`;
+  }
   return feature?.kind === 'plant'
     ? `${lies}, in the shade of its own leaves: a plant is judged on the outside of its crown.`
     : `${lies}.`;
