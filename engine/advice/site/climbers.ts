@@ -70,8 +70,8 @@ export function planterWords(units: Units): string {
   const [hole, planter] = units === 'metric' ? ['0.5 m', '50 L'] : ['20 in', '13 gal'];
   return (
     `It would stand on paving: have slabs lifted and a hole of soil ${hole} deep and wide made for each plant, or ` +
-    `give each a planter of ${planter} or more, which wants water every day in summer and stays smaller. A full one weighs ` +
-    `as much as a person: on a balcony or a roof ask first what the floor bears.`
+    `give each a planter of ${planter} or more, which wants water every day in summer and stays smaller. A full ` +
+    `one weighs as much as a person: on a balcony or a roof ask first what the floor bears.`
   );
 }
 
