@@ -20,3 +20,20 @@ export class Kept<T> {
     return value;
   }
 }
+
+/** What was worked out of plain data, kept for the last few of them that were equal, whoever made them. */
+export class KeptByContent<T> {
+  private readonly values = new Map<string, T>();
+
+  constructor(private readonly most: number) {}
+
+  of(content: unknown, make: () => T): T {
+    const key = JSON.stringify(content);
+    const value = this.values.get(key) ?? make();
+    // Its latest use stands last, so that the longest unused goes first.
+    this.values.delete(key);
+    this.values.set(key, value);
+    if (this.values.size > this.most) this.values.delete(this.values.keys().next().value!);
+    return value;
+  }
+}

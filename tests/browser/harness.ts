@@ -14,7 +14,10 @@ export async function readySite(): Promise<ReadySite> {
 
 export interface Session {
   readonly site: ReadySite;
-  /** A browser profile of its own: nothing kept, nothing cached. Closed after the file's tests. */
+  /**
+   * A browser profile of its own: nothing kept, nothing cached. Closed after the file's tests. The service worker, which
+   * fetches all parts again, runs where it is allowed in so many words.
+   */
   context(options?: BrowserContextOptions): Promise<BrowserContext>;
 }
 
@@ -48,9 +51,15 @@ export function browserSession(): Session {
         ...options,
       });
       context.setDefaultTimeout(20_000);
+      if (options.serviceWorkers !== 'allow') await context.addInitScript(withoutServiceWorker);
       return context;
     },
   };
+}
+
+/** Runs in the page: it is in a browser that knows no service workers. */
+function withoutServiceWorker(): void {
+  Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
 }
 
 /** What the page complained of. */

@@ -18,7 +18,7 @@ async function reckonedThoughWorkersDie(page: Page): Promise<void> {
 }
 
 test('after one visit the page opens, grades and goes on without a network', async () => {
-  const context = await session.context();
+  const context = await session.context({ serviceWorkers: 'allow' });
   const { page, complaints } = await openApp(context, session.site.address);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
   // What comes after the first picture is still on its way; the visit ends with it.
@@ -37,7 +37,7 @@ test('after one visit the page opens, grades and goes on without a network', asy
 });
 
 test('on a page served over plain http all the same, and a worker that dies without a word is replaced there too', async () => {
-  const context = await session.context();
+  const context = await session.context({ serviceWorkers: 'allow' });
   const { page, complaints } = await openApp(context, session.site.plainAddress);
   expect(await page.evaluate(() => isSecureContext)).toBe(false);
   expect(complaints).toEqual([]);
@@ -60,7 +60,7 @@ test('the service worker keeps every built file but itself and the one-file page
 });
 
 test('a new version waits until it is asked for, then takes over', async () => {
-  const context = await session.context();
+  const context = await session.context({ serviceWorkers: 'allow' });
   const { page } = await openApp(context, session.site.address);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
   await page.reload();
@@ -81,7 +81,7 @@ test('a new version waits until it is asked for, then takes over', async () => {
 });
 
 test('a page that cannot start says so, and how it is fetched anew without losing the yards', async () => {
-  const context = await session.context();
+  const context = await session.context({ serviceWorkers: 'allow' });
   const { page } = await openApp(context, session.site.address);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
   // What an older page kept in the middle of a deployment: the page itself in the place of its script.

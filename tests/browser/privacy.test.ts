@@ -68,7 +68,7 @@ async function tryEveryWayOut(page: Page): Promise<void> {
 }
 
 test('the second server does count what reaches it', async () => {
-  const context = await session.context({ bypassCSP: true });
+  const context = await session.context({ bypassCSP: true, serviceWorkers: 'allow' });
   const page = await context.newPage();
   await page.goto(session.site.address);
   await page.evaluate((to) => fetch(`${to}/fetch`, { mode: 'no-cors' }).catch(() => null), away);
@@ -88,7 +88,7 @@ function askedElsewhere(context: BrowserContext, own: string): string[] {
 }
 
 test('the served page asks nothing of, and can reach nothing but, its own origin', async () => {
-  const context = await session.context();
+  const context = await session.context({ serviceWorkers: 'allow' });
   const asked = askedElsewhere(context, session.site.address);
   const { page } = await openApp(context, session.site.address);
   await page.waitForLoadState('networkidle');
@@ -106,7 +106,7 @@ test(
   'the page that is one file opens by itself, grades the yard, keeps it, asks nothing of anybody and can reach ' +
     'nothing at all',
   async () => {
-    const context = await session.context();
+    const context = await session.context({ serviceWorkers: 'allow' });
     const address = pathToFileURL(join(session.site.dist, 'shadewright.html')).href;
     const asked = askedElsewhere(context, address);
     const { page, complaints } = await openApp(context, address);

@@ -28,6 +28,7 @@ export const BROWSER_ARGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  '--js-flags=--no-opt',
 ] as const;
 
 /** A name of the machine that the browser does not know to be its own. */

@@ -68,7 +68,7 @@ async function sumOf(files: Iterable<string>): Promise<number> {
 const inKilobytes = (bytes: number): string => `${(bytes / 1000).toFixed(1)} kB gzip`;
 
 test('what is loaded until the first graded picture stays within its budget', async () => {
-  const context = await session.context({ serviceWorkers: 'block' });
+  const context = await session.context();
   const page = await context.newPage();
   await page.addInitScript(() => {
     // The moment is taken where it happens: what is asked for later does not count, however slow the machine.

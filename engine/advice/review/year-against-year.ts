@@ -3,7 +3,10 @@
  * year's yard through this year's heat too.
  */
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
+import type { Outcome } from '../../load/types.ts';
+import { KeptByContent } from '../../plan/kept.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
+import { withoutDiary } from '../../plan/without-diary.ts';
 import { seasonYearOf } from '../year/span.ts';
 import { summersOf } from './summers.ts';
 import type { YearComparison } from './types.ts';
@@ -23,11 +26,11 @@ interface Scored {
 /** A plant that has been scored in two summers or more, by its latest two; the worst score of a summer counts. */
 export function yearsAgainst(plan: Plan): YearComparison[] {
   const all = scoredTwice(plan);
-  const known = new Map<string, YearDoses | null>();
+  const byYears = new Map<string, YearDoses | null>();
   return all.map((scored) => {
     const key = scored.years.join();
-    const doses = known.get(key) ?? dosesOf(plan, scored.years);
-    known.set(key, doses);
+    const doses = byYears.get(key) ?? dosesOf(plan, scored.years);
+    byYears.set(key, doses);
     return compare(plan, scored, all, doses);
   });
 }
@@ -67,9 +70,9 @@ function dosesOf(plan: Plan, years: readonly [number, number]): YearDoses | null
   if (older === undefined || newer === undefined) return null;
   const summers = summersOf(plan, years, older, newer);
   const [before, after] = summers?.climates ?? [newer.climate, newer.climate];
-  const oldYardNewHeat = harmOf({ ...older, climate: after });
-  const oldYardOldHeat = summers === null ? oldYardNewHeat : harmOf({ ...older, climate: before });
-  const newYardNewHeat = harmOf({ ...newer, climate: after });
+  const oldYardNewHeat = harmsIn(older, after);
+  const oldYardOldHeat = summers === null ? oldYardNewHeat : harmsIn(older, before);
+  const newYardNewHeat = harmsIn(newer, after);
   if (!oldYardOldHeat.ok || !oldYardNewHeat.ok || !newYardNewHeat.ok) return null;
   return {
     older,
@@ -79,6 +82,14 @@ function dosesOf(plan: Plan, years: readonly [number, number]): YearDoses | null
     newYardNewHeat: newYardNewHeat.value,
     warmer: summers?.warmer ?? null,
   };
+}
+
+/** A summer's damage is noted and its months are typed one by one: the yards stay. */
+const known = new KeptByContent<Outcome<readonly PlantHarm[]>>(6);
+
+function harmsIn(plan: Plan, climate: Plan['climate']): Outcome<readonly PlantHarm[]> {
+  const yard = withoutDiary({ ...plan, climate });
+  return known.of(yard, () => harmOf(yard));
 }
 
 function compare(plan: Plan, scored: Scored, all: readonly Scored[], doses: YearDoses | null): YearComparison {

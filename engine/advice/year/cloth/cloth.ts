@@ -77,9 +77,10 @@ interface Hung {
 }
 
 function clothSeason(plan: Plan, yard: Hung, cloth: Cloth, weather?: Weather): Outcome<ClothSeason> {
-  const { hung, covered, dates } = yard;
+  const { hung, covered, bare, dates } = yard;
   const without = withoutThing(hung, cloth.id);
-  const open = harmOf(without, weather);
+  const isOnly = hung.features.filter(isCloth).length === 1;
+  const open = isOnly ? { ok: true as const, value: bare.heatwave } : harmOf(without, weather);
   if (!open.ok) return open;
   const plants = open.value
     .filter(({ id, byHeatDay }, k) => {
@@ -87,7 +88,7 @@ function clothSeason(plan: Plan, yard: Hung, cloth: Cloth, weather?: Weather): O
       return wantsShade(plan, id) && byHeatDay.some((dose, day) => dose - under[day] >= LEAST_HARM);
     })
     .map(({ id }) => id);
-  const uncovered = hotDaysOf(without, weather, new Set(plants));
+  const uncovered = isOnly ? { ok: true as const, value: bare } : hotDaysOf(without, weather, new Set(plants));
   if (!uncovered.ok) return uncovered;
   const counts = plants.map((plant) => countsFor(plant, uncovered.value, yard));
   const short = shortOn(hung, without, datesToLight(counts, dates.dates), weather);

@@ -30,13 +30,71 @@ import type { HotDates, HotDays } from '../hot-days.ts';
 import { potsToCool } from '../pots.ts';
 import { waterOf } from '../water/water.ts';
 import { withoutCloth } from '../../../plan/without-cloth.ts';
+import { withoutDiary } from '../../../plan/without-diary.ts';
+import { KeptByContent } from '../../../plan/kept.ts';
 
 /** @returns the advice of a year around the plan's season, or what the plan lacks for it */
 export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
-  const wide = withWidenedSeason(plan);
-  if (!wide.ok) return wide;
   const own = seasonDates(plan);
   if (!own.ok) return own;
+  const yard = yearOfYard(withoutDiary(plan), weather);
+  if (!yard.ok) return yard;
+  const { stands, bare, dates, loads, cloth, water, frost } = yard.value;
+  const clay = clayAdvice(plan, loads, stands.usual, dates, weather);
+  if (!clay.ok) return clay;
+  const parts = {
+    cloth,
+    clay: clay.value,
+    water,
+    frost,
+    newcomers: newcomersOf(plan, dates.first, dates.last, loads),
+    heat: heatTime(plan, bare, dates),
+    pots: potsToCool(loads.map(({ id, pot }) => ({ plant: id, roots: pot?.roots ?? null }))),
+  };
+  const events = eventsOf(plan, parts);
+  const rough = isRough(plan, weather);
+  return {
+    ok: true,
+    value: {
+      from: own.value[0],
+      to: own.value[own.value.length - 1],
+      cloth,
+      clay: parts.clay,
+      water,
+      frost,
+      months: monthPages(plan, events, water),
+      events,
+      cautions: cautionsFor(risksOf(events), plan.cautions),
+      rough,
+      notes: [...cloth.flatMap((one) => clothNotes(plan, one)), ...(rough ? [ROUGH_DATES] : [])],
+    },
+  };
+}
+
+/** What a year holds for a yard, whatever was noted of it. */
+interface YearOfYard {
+  /** What hot days do in the yard as it stands, and without any cloth. */
+  readonly stands: HotDays;
+  readonly bare: HotDays;
+  readonly dates: HotDates;
+  /** Of the heatwave day, as verdicts are in any case. */
+  readonly loads: readonly PlantLoad[];
+  readonly cloth: SeasonResult['cloth'];
+  readonly water: SeasonResult['water'];
+  readonly frost: SeasonResult['frost'];
+}
+
+/** Something is noted far more often than a yard is changed. */
+const known = new KeptByContent<Outcome<YearOfYard>>(2);
+
+function yearOfYard(plan: Plan, weather?: Weather): Outcome<YearOfYard> {
+  // A weather file is too long to be compared.
+  return weather === undefined ? known.of(plan, () => workedOut(plan)) : workedOut(plan, weather);
+}
+
+function workedOut(plan: Plan, weather?: Weather): Outcome<YearOfYard> {
+  const wide = withWidenedSeason(plan);
+  if (!wide.ok) return wide;
   const dates = hotDatesOf(wide.value);
   if (!dates.ok) return dates;
   const stands = hotDaysOf(wide.value, weather);
@@ -47,40 +105,22 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
   if (!bare.ok) return bare;
   const cloth = clothSeasons(plan, wide.value, stands.value, bare.value, weather);
   if (!cloth.ok) return cloth;
-  // Verdicts are the heatwave day's in any case.
   const loads = plantLoadsOf(plan, { period: { kind: 'heatwave' }, weather });
   if (!loads.ok) return loads;
-  const clay = clayAdvice(plan, loads.value, stands.value.usual, dates.value, weather);
-  if (!clay.ok) return clay;
   const water = waterOf(plan, weather);
   if (!water.ok) return water;
   const frost = frostAdvice(plan);
   if (!frost.ok) return frost;
-  const parts = {
-    cloth: cloth.value,
-    clay: clay.value,
-    water: water.value,
-    frost: frost.value,
-    newcomers: newcomersOf(plan, dates.value.first, dates.value.last, loads.value),
-    heat: heatTime(plan, bare.value, dates.value),
-    pots: potsToCool(loads.value.map(({ id, pot }) => ({ plant: id, roots: pot?.roots ?? null }))),
-  };
-  const events = eventsOf(plan, parts);
-  const rough = isRough(plan, weather);
   return {
     ok: true,
     value: {
-      from: own.value[0],
-      to: own.value[own.value.length - 1],
-      cloth: parts.cloth,
-      clay: parts.clay,
-      water: parts.water,
-      frost: parts.frost,
-      months: monthPages(plan, events, parts.water),
-      events,
-      cautions: cautionsFor(risksOf(events), plan.cautions),
-      rough,
-      notes: [...parts.cloth.flatMap((one) => clothNotes(plan, one)), ...(rough ? [ROUGH_DATES] : [])],
+      stands: stands.value,
+      bare: bare.value,
+      dates: dates.value,
+      loads: loads.value,
+      cloth: cloth.value,
+      water: water.value,
+      frost: frost.value,
     },
   };
 }
