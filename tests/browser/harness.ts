@@ -15,8 +15,8 @@ export async function readySite(): Promise<ReadySite> {
 export interface Session {
   readonly site: ReadySite;
   /**
-   * A browser profile of its own: nothing kept, nothing cached. Closed after the file's tests. The service worker, which
-   * fetches all parts again, runs where it is allowed in so many words.
+   * A browser profile of its own: nothing kept, nothing cached. Closed after the file's tests. The service worker,
+   * which fetches all parts again, runs where it is allowed in so many words.
    */
   context(options?: BrowserContextOptions): Promise<BrowserContext>;
 }
