@@ -1,9 +1,11 @@
-import type { Locator, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
+import { KEYS, TAPS, windowFor } from './hands.ts';
+import type { Hand } from './hands.ts';
 import { SIZES, actionsOf, browserSession, graded, openApp } from './harness.ts';
-import { chooseByKey, pressByKey, tabTo, typeInto } from './keys.ts';
+import { pressByKey, tabTo } from './keys.ts';
 
 const session = browserSession();
 
@@ -11,21 +13,6 @@ const session = browserSession();
 const MOST_TO_THE_SHOP = 5;
 
 const goOn = (page: Page): Promise<void> => page.getByRole('button', { name: 'Go on', exact: true }).click();
-
-/** The ways somebody answers: what is pressed, chosen and typed. */
-interface Hand {
-  press(page: Page, button: Locator): Promise<void>;
-  choose(page: Page, choice: Locator): Promise<void>;
-  type(page: Page, field: Locator, text: string): Promise<void>;
-}
-
-const KEYS: Hand = { press: pressByKey, choose: chooseByKey, type: typeInto };
-const POINTER: Hand = {
-  press: (_, button) => button.click(),
-  choose: (_, choice) => choice.check(),
-  type: (_, field, text) => field.fill(text),
-};
-const TAPS: Hand = { ...POINTER, press: (_, button) => button.tap() };
 
 async function answerAll(page: Page, hand: Hand): Promise<void> {
   const press = (name: string | RegExp): Promise<void> =>
@@ -80,61 +67,58 @@ async function onToTheShop(page: Page): Promise<void> {
 }
 
 test.each([
-  ['by keys alone on a laptop', SIZES.laptop, KEYS, 48],
-  ['by taps on a phone', SIZES.phone, TAPS, 18],
-] as const)(
-  '%s a person starts an own yard, sees it graded, and is told every guess',
-  async (_name, viewport, hand, most) => {
-    const context = await session.context({ viewport, hasTouch: hand === TAPS });
-    const { page, complaints } = await openApp(context, session.site.address);
-    await answerAll(page, hand);
-    expect(await faultsOf(page)).toEqual([]);
-    await hand.press(page, page.getByRole('button', { name: 'Show me my yard' }));
-    const guesses = page.getByRole('region', { name: 'How sure' });
-    await guesses.waitFor();
-    expect(await guesses.getByRole('listitem').allTextContents()).toEqual([
-      'north',
-      "the months' temperatures",
-      'Wall all round: thickness',
-      expect.stringMatching(/lemon.*: width$/i),
-    ]);
-    await page
-      .getByRole('region', { name: 'Answer' })
-      .getByRole('heading', { name: /^The sun |^It could be the sun/ })
-      .waitFor();
-    await graded(page);
-    await page.getByRole('button', { name: /^Find north/ }).waitFor();
-    expect(await faultsOf(page)).toEqual([]);
-    expect(await actionsOf(page)).toBeLessThanOrEqual(most);
+  ['by keys alone on a laptop', KEYS, 48],
+  ['by taps on a phone', TAPS, 18],
+] as const)('%s a person starts an own yard, sees it graded, and is told every guess', async (_name, hand, most) => {
+  const context = await session.context(windowFor(hand));
+  const { page, complaints } = await openApp(context, session.site.address);
+  await answerAll(page, hand);
+  expect(await faultsOf(page)).toEqual([]);
+  await hand.press(page, page.getByRole('button', { name: 'Show me my yard' }));
+  const guesses = page.getByRole('region', { name: 'How sure' });
+  await guesses.waitFor();
+  expect(await guesses.getByRole('listitem').allTextContents()).toEqual([
+    'north',
+    "the months' temperatures",
+    'Wall all round: thickness',
+    expect.stringMatching(/lemon.*: width$/i),
+  ]);
+  await page
+    .getByRole('region', { name: 'Answer' })
+    .getByRole('heading', { name: /^The sun |^It could be the sun/ })
+    .waitFor();
+  await graded(page);
+  await page.getByRole('button', { name: /^Find north/ }).waitFor();
+  expect(await faultsOf(page)).toEqual([]);
+  expect(await actionsOf(page)).toBeLessThanOrEqual(most);
 
-    const { site, features, journal } = await planOf(page);
-    expect(site).toMatchObject({
-      latitude: 33.4,
-      longitude: -112,
-      timeZone: 'America/Phoenix',
-      boundary: [
-        [0, 0],
-        [12, 0],
-        [12, 9],
-        [0, 9],
-      ],
-    });
-    expect(features.find(({ kind }) => kind === 'wall')).toMatchObject({ height: 1.8 });
-    const plant = features.find(({ kind }) => kind === 'plant');
-    expect(plant).toMatchObject({ plant: 'lemon', height: 1.5, container: true });
-    if (plant?.kind !== 'plant') throw new Error('The lemon is missing.');
-    expect(plant.at[0]).toBeLessThan(1.5);
-    expect(plant.at[1]).toBeGreaterThan(7.5);
-    expect(journal).toMatchObject([{ what: 'damage', side: 225, part: 'leaf' }]);
-    if (hand === KEYS) {
-      const before = await actionsOf(page);
-      await onToTheShop(page);
-      expect((await actionsOf(page)) - before).toBeLessThanOrEqual(MOST_TO_THE_SHOP);
-    }
-    expect(complaints).toEqual([]);
-    await context.close();
-  },
-);
+  const { site, features, journal } = await planOf(page);
+  expect(site).toMatchObject({
+    latitude: 33.4,
+    longitude: -112,
+    timeZone: 'America/Phoenix',
+    boundary: [
+      [0, 0],
+      [12, 0],
+      [12, 9],
+      [0, 9],
+    ],
+  });
+  expect(features.find(({ kind }) => kind === 'wall')).toMatchObject({ height: 1.8 });
+  const plant = features.find(({ kind }) => kind === 'plant');
+  expect(plant).toMatchObject({ plant: 'lemon', height: 1.5, container: true });
+  if (plant?.kind !== 'plant') throw new Error('The lemon is missing.');
+  expect(plant.at[0]).toBeLessThan(1.5);
+  expect(plant.at[1]).toBeGreaterThan(7.5);
+  expect(journal).toMatchObject([{ what: 'damage', side: 225, part: 'leaf' }]);
+  if (hand === KEYS) {
+    const before = await actionsOf(page);
+    await onToTheShop(page);
+    expect((await actionsOf(page)) - before).toBeLessThanOrEqual(MOST_TO_THE_SHOP);
+  }
+  expect(complaints).toEqual([]);
+  await context.close();
+});
 
 test('a town is echoed with its country, its namesakes are offered, and a town by the towns near it gets their summer', async () => {
   const context = await session.context({ viewport: SIZES.phone });

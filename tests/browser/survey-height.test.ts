@@ -4,7 +4,7 @@ import { demoPlan } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
 import { oneIn } from '../long.ts';
-import { SIZES, browserSession, graded, openApp } from './harness.ts';
+import { SIZES, actionsOf, browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
 
@@ -35,6 +35,7 @@ test("a lamp post's shadow of 5.2 m with the sun 29.8° high says 2.98 m, with i
   const found = page.getByRole('region', { name: 'Height found' });
   // 5.2 m · tan 29.8° = 2.98 m.
   await found.getByText(/^2\.98 m ± 0\.0\d m high$/).waitFor();
+  expect(await actionsOf(page)).toBeLessThanOrEqual(7);
   // The same without a clock: a pole of 2 m with a shadow of 3.492 m stands under the same sun.
   await page.getByRole('radio', { name: "A pole's shadow beside it" }).check();
   await page.getByLabel("The pole's height").fill('2');
@@ -78,6 +79,7 @@ test.each(
   await page.getByRole('button', { name: /Yard and files/ }).click();
   await page.getByRole('button', { name: `Demo: ${lane.name}` }).click();
   await graded(page);
+  const before = await actionsOf(page);
   await openHeights(page);
   await page.getByLabel('Height of', { exact: true }).selectOption({ label: gum?.name ?? 'gum' });
   await expect.poll(() => page.getByLabel("Crown's width").inputValue()).toBe('8');
@@ -91,6 +93,7 @@ test.each(
   await found.getByRole('img', { name: /touches the crown .* not at its top/ }).waitFor();
   expect(await faultsOf(page)).toEqual([]);
   await found.getByRole('button', { name: /^Use it for/ }).click();
+  expect((await actionsOf(page)) - before).toBeLessThanOrEqual(8);
   await expect
     .poll(async () => (await planOf(page)).features.find(({ id }) => id === 'gum')?.how?.height?.by)
     .toBe('shadow');

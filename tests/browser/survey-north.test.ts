@@ -4,7 +4,7 @@ import { demoPlan, planText } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
-import { SIZES, browserSession, graded, openApp } from './harness.ts';
+import { SIZES, actionsOf, browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
 
@@ -44,6 +44,7 @@ test.each([
     const context = await session.context({ viewport });
     const { page, complaints } = await openApp(context, session.site.address);
     await openUnturned(page);
+    const before = await actionsOf(page);
     await page.getByRole('button', { name: /^Find north/ }).click();
     // By the sun's position at 37.88° N, 4.78° W, 2 May 2026 10:00 (UTC+2): azimuth 93.3°; a shadow drawn by (−1.67,
     // −0.50) m lies 253.3° from the top.
@@ -60,6 +61,7 @@ test.each([
     expect(await faultsOf(page)).toEqual([]);
     await found.getByRole('button', { name: /^Take north as (19\.9|20\.0)°/ }).click();
     await found.getByText(/\(kept\)/).waitFor();
+    expect((await actionsOf(page)) - before).toBeLessThanOrEqual(6);
     const { site } = await planOf(page);
     expect(site.upBearing).toBeCloseTo(20, 0);
     expect(site.how?.upBearing?.by).toBe('shadow');

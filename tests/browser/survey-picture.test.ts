@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { faultsOf } from './axe.ts';
 import { onScreen, planOf } from './drawing-hands.ts';
-import { browserSession, openApp, saved } from './harness.ts';
+import { actionsOf, browserSession, openApp, saved } from './harness.ts';
 
 const session = browserSession();
 
@@ -53,6 +53,7 @@ test(
       .getByText(/The second length is 8 % longer in the picture than you said: the picture leans or is stretched/)
       .waitFor();
     await found.getByRole('button', { name: 'Scale the picture' }).click();
+    expect(await actionsOf(page)).toBeLessThanOrEqual(11);
     expect(await faultsOf(page)).toEqual([]);
 
     const { underlay } = (await planOf(page)).site;

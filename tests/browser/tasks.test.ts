@@ -1,7 +1,6 @@
-import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { SIZES, actionsOf, browserSession, openApp } from './harness.ts';
-import { pressByKey, typeInto } from './keys.ts';
+import { KEYS, POINTER, TAPS, windowFor } from './hands.ts';
+import { actionsOf, browserSession, openApp } from './harness.ts';
 import { outOfReach, smallTargets } from './targets.ts';
 
 /**
@@ -10,41 +9,20 @@ import { outOfReach, smallTargets } from './targets.ts';
  */
 const session = browserSession();
 
-interface Hand {
-  readonly size: keyof typeof SIZES;
-  /** Actions until the lemon has been tried in both places. */
-  readonly most: number;
-  press(page: Page, button: Locator): Promise<void>;
-  type(page: Page, field: Locator, text: string): Promise<void>;
-}
-
-const HANDS: Readonly<Record<string, Hand>> = {
-  pointer: {
-    size: 'laptop',
-    most: 7,
-    press: (_, button) => button.click(),
-    type: (_, field, text) => field.fill(text),
-  },
-  taps: { size: 'phone', most: 7, press: (_, button) => button.tap(), type: (_, field, text) => field.fill(text) },
-  keys: { size: 'laptop', most: 9, press: pressByKey, type: typeInto },
-};
-
-const stage = (page: Page, name: RegExp): Locator =>
-  page.getByRole('navigation', { name: 'Stages' }).getByRole('button', { name });
-
-test.each(Object.entries(HANDS))(
+test.each([
+  ['pointer', POINTER, 7],
+  ['taps', TAPS, 7],
+  ['keys', KEYS, 9],
+] as const)(
   'by %s a lemon tried where winter has no sun is warned of it, and where summer burns of that; it stays tried ' +
     'through the stages until it is put back',
-  async (_name, { size, most, press, type }) => {
-    const context = await session.context({
-      viewport: SIZES[size],
-      hasTouch: size === 'phone',
-      isMobile: size === 'phone',
-    });
+  async (_name, hand, most) => {
+    const { press, type } = hand;
+    const context = await session.context(windowFor(hand));
     const { page, complaints } = await openApp(context, session.site.address);
     const best = page.getByRole('region', { name: 'Best places' });
     const now = page.getByRole('region', { name: 'Where it is on the drawing' });
-    await press(page, stage(page, /Place|Pots/));
+    await hand.go(page, 3);
     await press(page, best.getByRole('button', { name: 'Try it there' }).first());
     await now.getByText(/^Tried there, in option D\. Better there: .*\. No sun there in mid-winter\.$/).waitFor();
     await press(page, now.getByText('Type where'));
@@ -60,8 +38,8 @@ test.each(Object.entries(HANDS))(
     await winterPlace.waitFor();
     const decided = await actionsOf(page);
 
-    for (const other of [/Heat|heat/, /Draw/, /Year|year/]) await press(page, stage(page, other));
-    await press(page, stage(page, /Place|Pots/));
+    for (const other of [2, 1, 6]) await hand.go(page, other);
+    await hand.go(page, 3);
     await winterPlace.waitFor();
     await press(page, now.getByRole('button', { name: 'Put it back' }));
     await now.getByText(/^Tried there/).waitFor({ state: 'detached' });
@@ -81,11 +59,11 @@ test('at 700 × 450 and at 320 × 640 every tab, field and button of every stage
     { width: 700, height: 450 },
   ]) {
     await page.setViewportSize(viewport);
-    for (const name of [/Draw/, /Heat|heat/, /Place|Pots/, /Try/, /Build/, /Year|year/]) {
-      await stage(page, name).tap();
+    for (let stage = 1; stage <= 6; stage++) {
+      await TAPS.go(page, stage);
       await page.waitForFunction(() => !document.querySelector('[aria-busy="true"]'));
       const faults = [...(await outOfReach(page)), ...(await smallTargets(page, 44))];
-      missed.push(...faults.map((fault) => `${viewport.width} px, ${name.source}: ${fault}`));
+      missed.push(...faults.map((fault) => `${viewport.width} px, stage ${stage}: ${fault}`));
     }
   }
   expect(missed).toEqual([]);

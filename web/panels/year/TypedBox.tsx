@@ -13,7 +13,10 @@ interface Props {
   onInput(text: string): void;
 }
 
-/** One thing of a note, kept as it is typed; a day and a clock must be there. */
+/**
+ * One thing of a note, kept as it is typed; a day and a clock must be there. A day before the first one is a day half
+ * typed: nothing is kept of it, and it is left in the box until that is left.
+ */
 export function TypedBox({ label, type, value, keys, usual, from, onInput }: Props) {
   const id = useId();
   return (
@@ -30,7 +33,12 @@ export function TypedBox({ label, type, value, keys, usual, from, onInput }: Pro
         dir="auto"
         placeholder={usual}
         value={value}
-        onInput={(event) => onInput(event.currentTarget.value)}
+        onInput={({ currentTarget }) =>
+          (from === undefined || currentTarget.validity.valid) && onInput(currentTarget.value)
+        }
+        onBlur={({ currentTarget }) => {
+          if (from !== undefined && !currentTarget.validity.valid) currentTarget.value = value;
+        }}
       />
     </div>
   );
