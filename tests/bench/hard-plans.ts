@@ -1,8 +1,8 @@
 /**
  * Plans that `check` accepts, as hard as they come, through all verbs of the command line: what takes longer than it
- * should, and what ends otherwise than with a result or a refusal in plain sentences. Run by hand:
- * `node --import tsx tests/bench/hard-plans.ts COUNT SEED [VERB …]`; without verbs all but `site`, which takes as long
- * as the others together.
+ * should, what ends otherwise than with a result or a refusal in plain sentences, and what tells a person of a value
+ * that is none. Run by hand: `node --import tsx tests/bench/hard-plans.ts COUNT SEED [YARD …] [VERB …]`; without yards
+ * every kind in turn, without verbs all but `site`, which takes as long as the others together.
  */
 import { main } from '../../engine/cli.ts';
 import type { Feature, Plan, PlanPoint } from '../../engine/plan/types.ts';
@@ -13,29 +13,36 @@ import { YARD } from './yard.ts';
 /** Of the processor's own time, so that what else runs on the machine does not count. [ms] */
 const SLOW = 5000;
 
+/** What no text for people holds, unless a program went wrong. */
+const NO_VALUE = /\b(?:NaN|undefined|Infinity)\b|\[object /;
+
 const VERBS = [
   'check -',
   'load -',
   'spot - --at 3,3',
+  'spot - --at 2,2 --sky',
+  'spot - --at 2,2 --weeks year --plant p0',
   'why - --plant p0',
+  'why - --plant p0 --side SW',
   'season -',
+  'season - --ics',
+  'season - --high 41 --day 2026-07-21',
   'review -',
   'sheet - --canopy roof',
   'compare -',
   'place - --plant p0',
   'doubt -',
   'site - --size 2x2 --height 2.4',
+  'site - --hidden-heights',
   'draw -',
+  'draw - --as dxf',
+  'draw - --canopy roof --view side',
   'report -',
   'load - --json',
+  'load - --geojson --cell 1',
 ];
 
 const [count, seed] = [Number(process.argv[2] ?? 20), Number(process.argv[3] ?? 1)];
-const wanted = process.argv.slice(4);
-const asked = VERBS.filter((verb) => {
-  const [name] = verb.split(' ');
-  return wanted.length > 0 ? name === 'check' || wanted.includes(name) : name !== 'site';
-});
 const random = randomFrom(seed);
 const upTo = (most: number) => random() * most;
 /** Mostly few, now and then very many. */
@@ -92,13 +99,22 @@ function crammedYard(): Plan {
   return { ...YARD, site: { ...YARD.site, boundary }, features, options };
 }
 
-/** What somebody has who cannot pass a nursery: a house, a wall round it, a few trees and beds, and pots and pots. */
-function fullYard(): Plan {
-  const [width, height] = [12 + upTo(18), 10 + upTo(12)];
+interface Planted {
+  readonly width: readonly [number, number];
+  readonly depth: readonly [number, number];
+  readonly trees: readonly [number, number];
+  readonly beds: readonly [number, number];
+  readonly plants: readonly [number, number];
+}
+
+/** A house, a wall round it, a few trees and beds, and pots and pots, in a place where the sun comes high or low. */
+function plantedYard(sizes: Planted): Plan {
+  const between = ([low, high]: readonly [number, number]) => low + upTo(high - low);
+  const [width, height] = [between(sizes.width), between(sizes.depth)];
   const at = (): PlanPoint => [1 + upTo(width - 2), 1 + upTo(height - 5)];
   const known = () => CATALOGUE[Math.floor(upTo(CATALOGUE.length))].id;
-  const list = (from: number, most: number, make: (k: number) => Feature) =>
-    Array.from({ length: from + Math.floor(upTo(most)) }, (_, k) => make(k));
+  const list = (often: readonly [number, number], make: (k: number) => Feature) =>
+    Array.from({ length: Math.floor(between(often)) }, (_, k) => make(k));
   const box = ([x, y]: PlanPoint, wide: number, deep: number): PlanPoint[] => [
     [x, y],
     [x + wide, y],
@@ -110,7 +126,8 @@ function fullYard(): Plan {
     ...TREATED,
     { id: 'fence', kind: 'wall', path: [...boundary, boundary[0]], height: 1.8, thickness: 0.2 },
     { id: 'house', kind: 'building', outline: box([3, height - 4], width - 6, 3.5), height: 3, eaves: 0.4 },
-    ...list(1, 6, (k) => ({
+    { id: 'window', kind: 'eye', path: [[width + 4, upTo(height)]], height: 1 + upTo(5) },
+    ...list(sizes.trees, (k) => ({
       id: `tree-${k}`,
       kind: 'tree',
       at: at(),
@@ -119,14 +136,14 @@ function fullYard(): Plan {
       crownBase: 1,
       openness: upTo(0.4),
     })),
-    ...list(2, 6, (k) => ({
+    ...list(sizes.beds, (k) => ({
       id: `bed-${k}`,
       kind: 'bed',
       outline: box(at(), 1 + upTo(3), 0.8),
       plantHeight: 0.2 + upTo(0.8),
       plant: known(),
     })),
-    ...list(10, 60, (k) => ({
+    ...list(sizes.plants, (k) => ({
       id: `plant-${k}`,
       kind: 'plant',
       at: at(),
@@ -137,38 +154,69 @@ function fullYard(): Plan {
     })),
   ];
   const options = ['A', 'B'].map((id) => ({ id, name: id, moves: { p0: at() } }));
-  return { ...YARD, site: { ...YARD.site, boundary }, features, options };
+  const latitude = random() < 0.5 ? YARD.site.latitude : upTo(110) - 55;
+  return { ...YARD, ...yearAt(latitude), site: { ...YARD.site, latitude, boundary }, features, options };
 }
 
-const YARDS = [crowdedYard, crammedYard, fullYard];
+/** A season of the summer there, and months of every kind of climate. */
+function yearAt(latitude: number): Pick<Plan, 'season' | 'climate'> {
+  const [mean, swing] = [14 + upTo(20), upTo(14) * Math.sign(latitude)];
+  const months = Array.from({ length: 12 }, (_, k) => {
+    const high = mean - swing * Math.cos((k * Math.PI) / 6);
+    return { month: k + 1, high, low: high - 4 - upTo(14), humidity: upTo(100), sunshine: upTo(1), wind: upTo(8) };
+  });
+  const hottest = Math.max(...months.map(({ high }) => high));
+  const season = latitude < 0 ? { year: 2026, from: '11-15', to: '03-15' } : YARD.season;
+  const frost = random() < 0.5 ? { first: '11-20', last: '03-10', lowest: -upTo(12) } : undefined;
+  return { season, climate: { hotAir: hottest - 2, heatwaveHigh: hottest + 6, months, frost } };
+}
+
+/** What a balcony or a court has, what a garden has, and what somebody has who cannot pass a nursery. */
+const smallYard = () => plantedYard({ width: [8, 12], depth: [7, 10], trees: [0, 2], beds: [0, 2], plants: [0, 5] });
+const middleYard = () => plantedYard({ width: [10, 18], depth: [9, 14], trees: [1, 4], beds: [1, 4], plants: [5, 16] });
+const fullYard = () => plantedYard({ width: [12, 30], depth: [10, 22], trees: [1, 7], beds: [2, 8], plants: [10, 70] });
+
+const YARDS = {
+  small: smallYard,
+  middle: middleYard,
+  full: fullYard,
+  crowded: crowdedYard,
+  crammed: crammedYard,
+};
+type YardName = keyof typeof YARDS;
+
+const isYard = (word: string): word is YardName => Object.hasOwn(YARDS, word);
+const words = process.argv.slice(4);
+const wanted = words.filter((word) => !isYard(word));
+const asked = VERBS.filter((verb) => {
+  const [name] = verb.split(' ');
+  return wanted.length > 0 ? name === 'check' || wanted.includes(name) : !verb.startsWith('site - --size');
+});
+const named = words.filter(isYard);
+const yards = (named.length > 0 ? named : (Object.keys(YARDS) as YardName[])).map((name) => YARDS[name]);
 
 const tookBy: Record<string, number[]> = {};
-const found = { calls: 0, done: 0, refused: 0, slow: 0, faults: 0 };
+const found = { plans: 0, calls: 0, done: 0, refused: 0, slow: 0, faults: 0, noValue: 0 };
 for (let k = 0; k < count; k++) {
-  const plan = YARDS[k % YARDS.length]();
+  const plan = yards[k % yards.length]();
   const input = new TextEncoder().encode(JSON.stringify(plan));
+  found.plans += 1;
   for (const verb of asked) {
-    let err = '';
-    const started = process.cpuUsage();
-    const code = await main(verb.split(' '), {
-      out: () => undefined,
-      err: (text) => void (err += text),
-      readFile: () => input,
-      readInput: () => input,
-      terminal: { columns: 80, colour: false, watched: true },
-      now: () => 0,
-    });
-    const { user, system } = process.cpuUsage(started);
-    const took = (user + system) / 1000;
+    const { code, took, out, err } = await ran(verb, input);
+    const empty = NO_VALUE.exec(`${out}\n${err}`);
     found.calls += 1;
     found.done += Number(code === 0);
     found.refused += Number(code === 1);
     found.faults += Number(code > 1);
     found.slow += Number(took > SLOW);
+    found.noValue += Number(empty !== null);
     (tookBy[verb] ??= []).push(took);
-    if (took > SLOW || code > 1) {
+    if (took > SLOW || code > 1 || empty !== null) {
       const why = code > 1 ? ` ${err.slice(0, 500)}` : '';
-      console.log(`plan ${k}, ${plan.features.length} things: ${verb}: exit ${code}, ${Math.round(took)} ms${why}`);
+      const told = empty === null ? '' : ` says ${empty.input.slice(Math.max(0, empty.index - 60), empty.index + 30)}`;
+      console.log(
+        `plan ${k}, ${plan.features.length} things: ${verb}: exit ${code}, ${Math.round(took)} ms${why}${told}`,
+      );
     }
     if (verb.startsWith('check') && code === 1) break;
   }
@@ -179,3 +227,27 @@ for (const [verb, times] of Object.entries(tookBy)) {
   console.log(`${verb}: half under ${at(0.5)}, 95 of 100 under ${at(0.95)}, most ${at(1)}`);
 }
 console.log(JSON.stringify(found));
+
+interface Ran {
+  readonly code: number;
+  /** [ms of processor time] */
+  readonly took: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** What a verb does with a plan on its standard input. */
+async function ran(verb: string, input: Uint8Array): Promise<Ran> {
+  let [out, err] = ['', ''];
+  const started = process.cpuUsage();
+  const code = await main(verb.split(' '), {
+    out: (text) => void (out += text),
+    err: (text) => void (err += text),
+    readFile: () => input,
+    readInput: () => input,
+    terminal: { columns: 80, colour: false, watched: true },
+    now: () => 0,
+  });
+  const { user, system } = process.cpuUsage(started);
+  return { code, took: (user + system) / 1000, out, err };
+}

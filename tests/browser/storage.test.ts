@@ -152,6 +152,18 @@ describe('what the browser refuses is said, with a file at hand', () => {
       .waitFor();
     await page.getByRole('banner').getByText('not saved').waitFor();
     await page.getByRole('button', { name: 'Save a file' }).first().waitFor();
+    // Nothing that leaves the yard goes without a question.
+    await page.getByRole('button', { name: 'Demo: The lane yard' }).click();
+    await page
+      .getByText(/This yard is not saved, so it stays open/)
+      .first()
+      .waitFor();
+    await yardButton(page, 'One too many');
+    const asked = page.waitForEvent('dialog');
+    await page.close({ runBeforeUnload: true });
+    const question = await asked;
+    expect(question.type()).toBe('beforeunload');
+    await question.accept();
     await context.close();
   });
 

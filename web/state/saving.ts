@@ -135,12 +135,9 @@ async function askToKeep(): Promise<void> {
   }
 }
 
-/** Whether what was done in the open yard would be lost with the page: neither this browser has it nor a file. */
-function wouldBeLost(): boolean {
-  const { steps } = history.value;
-  return (
-    saveState.value.kind === 'unsaved' && openYard.value.readOnly === null && steps.length > 1 && plan.value !== inFile
-  );
+/** Whether something was done in the open yard that stands in no file. */
+function isOnlyHere(): boolean {
+  return openYard.value.readOnly === null && history.value.steps.length > 1 && plan.value !== inFile;
 }
 
 /**
@@ -150,7 +147,8 @@ function wouldBeLost(): boolean {
  */
 export async function mayLeave(): Promise<boolean> {
   await unlessSilent(save());
-  if (!wouldBeLost()) return true;
+  // A save that is still under way may fail yet.
+  if (saveState.value.kind === 'saved' || !isOnlyHere()) return true;
   say('This yard is not saved, so it stays open. Save a file of it first, then do that again.', 'problem', {
     label: 'Save a file',
     run: saveFile,
@@ -171,7 +169,9 @@ export function startSaving(): void {
     takeOpenBoxes();
     saveRest();
   });
-  addEventListener('beforeunload', (event) => wouldBeLost() && event.preventDefault());
+  addEventListener('beforeunload', (event) => {
+    if (saveState.value.kind === 'unsaved' && isOnlyHere()) event.preventDefault();
+  });
   document.addEventListener('visibilitychange', () => document.visibilityState === 'hidden' && saveRest());
 }
 

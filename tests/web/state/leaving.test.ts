@@ -1,5 +1,6 @@
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { demoPlan } from '../../../engine/index.ts';
+import { keepOffline } from '../../../web/app/offline.ts';
 import { commitEdit } from '../../../web/state/edit.ts';
 import { mayLeave, noteFileCopy, save, saveState } from '../../../web/state/saving.ts';
 import { addYard, openFromShelf } from '../../../web/state/shelf.ts';
@@ -61,4 +62,49 @@ test('a yard in which nothing was done is left even where nothing can be kept', 
   database.fault = full;
   expect(await addYard({ ...DEMO, name: 'Another' }, 'Opened')).toBe(true);
   expect(plan.value.name).toBe('Another');
+});
+
+/** A promise that has settled is followed by what waited for it. */
+const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+
+test('a new version waits until what was done in the yard is kept', async () => {
+  const waiting = { postMessage: vi.fn() };
+  vi.stubGlobal('HAS_SERVICE_WORKER', true);
+  vi.stubGlobal('navigator', {
+    serviceWorker: {
+      controller: {},
+      addEventListener: () => undefined,
+      register: () => Promise.resolve({ waiting, installing: null, addEventListener: () => undefined }),
+    },
+  });
+  keepOffline();
+  await turn();
+  const takeOver = notice.value?.action;
+  expect(takeOver?.label).toBe('Use the new version');
+  database.fault = full;
+  rename('Work of an hour');
+  await takeOver?.run();
+  expect(waiting.postMessage).not.toHaveBeenCalled();
+  expect(notice.value).toMatchObject({ kind: 'problem', action: { label: 'Save a file' } });
+  database.fault = () => null;
+  await takeOver?.run();
+  expect(waiting.postMessage).toHaveBeenCalledWith('take over');
+});
+
+test('a yard is not left while its last save is still under way', async () => {
+  rename('Being saved');
+  const saving = save();
+  // That one goes well; the one after it is never answered.
+  let writes = 0;
+  database.fault = (operation) => (operation === 'write' && ++writes > 3 ? 'hang' : null);
+  rename('And edited meanwhile');
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] });
+  const left = mayLeave();
+  await vi.advanceTimersByTimeAsync(3_001);
+  expect(await left).toBe(false);
+  database.fault = () => null;
+  await vi.advanceTimersByTimeAsync(40_000);
+  await saving;
+  vi.useRealTimers();
+  expect(saveState.value.kind).toBe('saved');
 });
