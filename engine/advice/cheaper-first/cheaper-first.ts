@@ -1,4 +1,5 @@
 /** What to try before cloth, the cheapest first, each with what it does in this yard. */
+import { isCoolCrop, SOW_IT_COOL } from '../../load/verdict/cool-season.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
@@ -81,7 +82,12 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
     return { id: 'water', name: 'Leave the leaves over the fruit', cost: null, ...nothing, sentence: leaves };
   }
   const does = sparedBy(yard, yard.withLeaves('watered'), serves);
-  const sentence = ['So much if no leaf ever thirsted; soil and roots decide how near you come.', leaves]
+  const cool = harmed.filter(({ judge }) => isCoolCrop(judge.row)).map(({ id }) => id);
+  const sentence = [
+    'So much if no leaf ever thirsted; soil and roots decide how near you come.',
+    leaves,
+    cool.length === 0 ? '' : `Before you buy cloth for ${namesInside(plan, cool)}: ${SOW_IT_COOL}.`,
+  ]
     .filter(Boolean)
     .join(' ');
   const step = harmStep(plan, { id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, does);

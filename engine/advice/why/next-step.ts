@@ -1,4 +1,5 @@
 import { plantLoadsOf } from '../../load/load-of.ts';
+import { isCoolCrop, SOW_IT_COOL } from '../../load/verdict/cool-season.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Outcome } from '../../load/types.ts';
@@ -67,7 +68,7 @@ function stayWords(row: PlantRow): string {
     stayDo(row) === 'leaves'
       ? 'Leave every leaf that hangs over the fruit: free, and water does not cool fruit.'
       : 'Mulch, and water in the morning: free.';
-  return `${first} Then ${clothWords(row)}.`;
+  return `${first} Then ${clothWords(row)}${isCoolCrop(row) ? `; or ${SOW_IT_COOL}` : ''}.`;
 }
 
 function clothWords({ cloth }: PlantRow): string {

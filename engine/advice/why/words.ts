@@ -10,6 +10,8 @@ import { wallWords } from '../../load/verdict/wall-heat.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
+import { monthOfDate } from '../../sun/days/calendar.ts';
+import { bearsWhatBurns } from '../year/growth/fruit.ts';
 import type { Rival } from './rivals.ts';
 import { sideWords } from './side.ts';
 import type { DamagePart, RankedSide, WhyAnswer } from './types.ts';
@@ -107,7 +109,15 @@ function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number)
   );
 }
 
-function partRemark({ plan, feature, part, roots }: WhyFindings): string {
+function partRemark({ plan, feature, part, roots, heatDay }: WhyFindings): string {
+  const row = rowOf(plan, feature);
+  const month = monthOfDate(heatDay);
+  if (row !== undefined && part !== 'pot' && !bearsWhatBurns(row, month, plan.site.latitude)) {
+    const hangs = `No fruit hangs on it in ${monthWord(month)} as a rule`;
+    return part === 'fruit'
+      ? `${hangs}: look whether the date is right.`
+      : `${hangs}, and the limit is known for its fruit alone.`;
+  }
   const known = rowOf(plan, feature)?.limitOf === 'fruit' ? 'fruit' : 'leaf';
   if (part === 'pot')
     return (

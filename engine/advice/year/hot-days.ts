@@ -12,6 +12,7 @@ import type { CivilDate, Plan } from '../../plan/types.ts';
 import { dateIn } from '../../sun/days/calendar.ts';
 import { seasonDates, seasonMonths } from '../../sun/days/season.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
+import { bearsWhatBurns } from './growth/fruit.ts';
 import { stretchAbove } from './span.ts';
 
 /** A hot day as one in ten is: so many standard deviations above the month's mean high. */
@@ -49,7 +50,28 @@ export function hotDaysOf(plan: Plan, weather?: Weather, ids?: ReadonlySet<strin
   const heatwave = harmOf(plan, weather, ids);
   if (!heatwave.ok) return heatwave;
   const usual = harmOf(withUsualHeat(plan), weather, ids);
-  return usual.ok ? { ok: true, value: { usual: usual.value, heatwave: heatwave.value } } : usual;
+  if (!usual.ok) return usual;
+  const months = seasonMonths(plan);
+  if (!months.ok) return months;
+  const [of, rare] = [usual.value, heatwave.value].map((harms) =>
+    harms.map((harm) =>
+      whileItHangs(
+        plan,
+        harm,
+        months.value.map(({ month }) => month),
+      ),
+    ),
+  );
+  return { ok: true, value: { usual: of, heatwave: rare } };
+}
+
+/** A fruit's hot days count in the months in which it hangs. */
+function whileItHangs(plan: Plan, harm: PlantHarm, months: readonly number[]): PlantHarm {
+  const feature = plantFeatures(plan).find(({ id }) => id === harm.id);
+  const row = feature && rowOf(plan, feature);
+  if (row === undefined || row.limitOf !== 'fruit') return harm;
+  const bears = (day: number): boolean => bearsWhatBurns(row, months[day], plan.site.latitude);
+  return { ...harm, byHeatDay: harm.byHeatDay.map((dose, day) => (bears(day) ? dose : 0)) };
 }
 
 /** What a plant is to expect of each month's hot days. [K·h/day] */

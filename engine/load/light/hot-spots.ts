@@ -14,6 +14,10 @@ import type { Yard } from '../yard.ts';
 const HOT_GRADE = 4;
 /** Smaller ones are not told. [m²] */
 const LEAST_AREA = 0.25;
+/** From this share of the ground on, where that is large, nobody looks for a spot by its middle. Our choice. */
+const NEARLY_ALL = 0.8;
+/** [m²] */
+const LARGE = 20;
 /** The worst hours are this many halves of an hour on end. */
 const WORST_HALF_HOURS = 6;
 const MS_PER_HALF_HOUR = 1_800_000;
@@ -70,9 +74,12 @@ function describe(yard: Yard, grid: GridSpec, cells: Cells, area: readonly numbe
   const center = meanCenter(grid, area);
   const size = area.length * grid.cell ** 2;
   const grade = gradeOf(hotLoad);
+  const open = cells.hotLoad.reduce((count, load) => (Number.isNaN(load) ? count : count + 1), 0);
+  const isNearlyAll = size >= LARGE && area.length >= NEARLY_ALL * open;
   const place = `${formatDistance(center[0], units)} across, ${formatDistance(center[1], units)} up`;
   const sentence =
-    `${aboutArea(size, units)} round ${place}: ${GRADE_WORDS[grade - 1]}; ` +
+    `${isNearlyAll ? 'Nearly all of the ground' : `${aboutArea(size, units)} round ${place}`}: ` +
+    `${GRADE_WORDS[grade - 1]}; ` +
     `worst ${formatStretch(worst.when, units)}, the sun from the ${compassWord(worst.from)}, ` +
     `${cameByWords(yard.plan, worst.came)}.`;
   return {

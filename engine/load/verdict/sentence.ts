@@ -1,3 +1,4 @@
+import { isCoolCrop, SOW_IT_COOL } from './cool-season.ts';
 import { isSmallFruit } from '../leaf/spread.ts';
 import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
@@ -150,7 +151,8 @@ function percentOf({ stops }: ClothNow): string {
 
 function clothFor(found: Findings): string {
   const clause = clothClause(found);
-  if (clause !== null) return ` ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}.`;
+  const cool = isCoolCrop(found.row) ? `, or ${SOW_IT_COOL}` : '';
+  if (clause !== null) return ` ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}${cool}.`;
   return found.cloth === null ? '' : ` Its cloth is as thick as suits it: soak it before a heatwave.`;
 }
 

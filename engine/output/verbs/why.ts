@@ -89,7 +89,7 @@ function whyText(plan: Plan, result: WhyResult, next: NextStep, units: Units, co
   const most = Math.max(0, ...result.sides.map(({ scorchDose }) => scorchDose ?? 0));
   const sides = table(
     columns,
-    ['side', 'heat damage', 'up to', 'hot sun', 'sun on it while hot'],
+    ['side', 'heat damage', 'up to', 'hot sun, mean day', 'sun on it while hot'],
     result.sides.map((side) => rowOf(side, most, units, up)),
     [1, 2, 3],
   );

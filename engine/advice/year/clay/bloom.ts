@@ -1,8 +1,6 @@
 /** When plants flower: common practice, no source; a kind's own months in the north, half a year on in the south. */
 import type { PlantRow } from '../../../plan/types.ts';
-
-/** Months of the north, 1 to 12; from the later to the earlier is across New Year. */
-type Span = readonly [from: number, to: number];
+import { isInSpan, type Span } from '../growth/months.ts';
 
 const SUMMER: Span = [5, 9];
 const NEVER = null;
@@ -70,7 +68,5 @@ const BY_GROUP: Readonly<Record<string, Span | null>> = {
 export function isInFlower(row: Pick<PlantRow, 'id' | 'group'>, month: number, latitude: number): boolean {
   const span = row.id in BY_ID ? BY_ID[row.id] : BY_GROUP[row.group ?? ''];
   if (span === NEVER) return false;
-  const northern = latitude >= 0 ? month : ((month + 5) % 12) + 1;
-  const [from, to] = span ?? SUMMER;
-  return from <= to ? northern >= from && northern <= to : northern >= from || northern <= to;
+  return isInSpan(span ?? SUMMER, month, latitude);
 }

@@ -33,11 +33,15 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
       advice.push({
         basis: 'common practice',
         text:
-          'Water early in the morning, mulch off the stem, feel the pots twice a day: a plant limp at six in ' +
-          'the morning is thirsty, at four in the afternoon perhaps only hot.',
+          `Water early in the morning, mulch off the stem, feel the ${hasPots(plan) ? 'pots twice a day' : 'soil'}: a ` +
+          'plant limp at six in the morning is thirsty, at four in the afternoon perhaps only hot.',
       });
   }
   return [...pages.entries()].toSorted(([a], [b]) => a.localeCompare(b)).map(([, value]) => value);
+}
+
+function hasPots({ features }: Plan): boolean {
+  return features.some((feature) => feature.kind === 'plant' && feature.container === true);
 }
 
 function daysOf({ from, to }: SeasonEvent): string {

@@ -9,6 +9,8 @@ import type { SkyViewer } from '../../../load/light/sky-viewer.ts';
 import { milderBy, verdictOf, worstOf } from '../../../load/verdict/verdict.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import type { Scene } from '../../../scene/solids.ts';
+import { monthOfDate } from '../../../sun/days/calendar.ts';
+import { bearsWhatBurns } from '../growth/fruit.ts';
 import type { TomorrowPlant } from './types.ts';
 
 /** @param heat The day laid out @param water of that day, by plant [L] */
@@ -24,7 +26,10 @@ export function plantOfDay(
   const limit = limitOf(plan, feature, row, heat.day.date).celsius;
   const { judged } = judgedPlant(plan, scene, sky, heat, feature, row, limit);
   const worst = judged[worstOf(judged.map(({ scorch }) => scorch))];
-  const { inHeat, run, watered, thirsty } = worst.scorch;
+  const { run, watered, thirsty } = worst.scorch;
+  // Nobody hangs cloth for fruit that is not there.
+  const bears = bearsWhatBurns(row, monthOfDate(heat.day.date), plan.site.latitude);
+  const inHeat = bears ? worst.scorch.inHeat : 'fine';
   const verdict = verdictOf(inHeat, milderBy(row, isEstablished(plan, feature)), false);
   const isHot = inHeat !== 'fine' && run !== null;
   return {

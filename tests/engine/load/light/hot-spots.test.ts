@@ -55,6 +55,13 @@ describe('hot spots', () => {
     expect(loads(['44144', '11114', '11111', '55111', '11114'])).toEqual(expected);
   });
 
+  it('that are nearly all of a large ground are told as that, not by a middle that nobody looks for', () => {
+    const [whole] = spotsOf(['555#', '5555', '5515', '5555', '5555'], 2);
+    expect(whole.sentence).toMatch(/^Nearly all of the ground: scorching; /);
+    const [half] = spotsOf(['5511', '5511', '5511'], 2);
+    expect(half.sentence).toMatch(/^About 25 m² round /);
+  });
+
   it('say when, from where and how that sun comes: in the afternoon, from the west, in under a porch', () => {
     // The porch covers everything east of x = 4; the yard is a strip just inside its edge.
     const porch: Feature = {
