@@ -69,6 +69,8 @@ export interface YearComparison {
   readonly partners: readonly { readonly plant: string; readonly damage: readonly [number, number] }[];
   /** What was changed to its good. */
   readonly eased: 'cover' | 'place' | 'yard' | null;
+  /** Whether nothing was changed about it: then it tells what the summer did. */
+  readonly leftAlone: boolean;
   readonly finding: YearFinding;
   /** The answer in one sentence, and with what it rests on. */
   readonly headline: string;

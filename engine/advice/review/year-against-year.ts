@@ -110,6 +110,7 @@ function compare(plan: Plan, scored: Scored, all: readonly Scored[], doses: Year
     expected: byPartner ?? byHeat?.expected ?? null,
     partners: partners.map(({ plant, damage }) => ({ plant, damage })),
     eased,
+    leftAlone: doses !== null && isLeftAlone(doses, scored.plant),
     finding,
   };
   const isKept = doses !== null;
@@ -119,17 +120,18 @@ function compare(plan: Plan, scored: Scored, all: readonly Scored[], doses: Year
 
 /** Plants scored in the same summers that nothing was changed about, and that were hurt in one of them at least. */
 function partnersOf(scored: Scored, all: readonly Scored[], doses: YearDoses): Scored[] {
-  return all.filter((other) => {
-    const [then, now] = [harmIn(doses.oldYardNewHeat, other.plant), harmIn(doses.newYardNewHeat, other.plant)];
-    return (
+  return all.filter(
+    (other) =>
       other.plant !== scored.plant &&
       other.years.join() === scored.years.join() &&
       Math.max(...other.damage) > 0 &&
-      then !== null &&
-      now !== null &&
-      Math.abs(now - then) <= LEFT_ALONE * then
-    );
-  });
+      isLeftAlone(doses, other.plant),
+  );
+}
+
+function isLeftAlone({ oldYardNewHeat, newYardNewHeat }: YearDoses, id: string): boolean {
+  const [then, now] = [harmIn(oldYardNewHeat, id), harmIn(newYardNewHeat, id)];
+  return then !== null && now !== null && Math.abs(now - then) <= LEFT_ALONE * then;
 }
 
 /** What a partner's two scores make of a plant's first one: in proportion, or by as many steps where it had none. */

@@ -33,12 +33,14 @@ export function headline(plan: Plan, { plant, finding, eased, damage }: Told): s
 
 /** @param isKept whether both years' yards are */
 export function reasons(plan: Plan, told: Told, isKept: boolean): string[] {
-  const { years, damage, finding, partners } = told;
+  const { years, damage, finding, leftAlone } = told;
   return [
     `Damage ${damage[0]} of 5 in ${years[0]}, ${damage[1]} in ${years[1]}.`,
     ...(isKept ? [heatWords(plan, told)] : []),
-    ...partnerWords(plan, partners, isKept),
-    ...(finding === 'too little to tell' ? [missingWords(years, isKept)] : ['One plant, one year proves little.']),
+    ...partnerWords(plan, told, isKept),
+    ...(finding === 'too little to tell'
+      ? [missingWords(years, isKept, leftAlone)]
+      : ['One plant, one year proves little.']),
   ];
 }
 
@@ -60,9 +62,10 @@ function scoreWords(score: number): string {
   return Math.abs(score - whole) < 0.25 ? `about ${whole} of 5` : `${Math.floor(score)} to ${Math.ceil(score)} of 5`;
 }
 
-function partnerWords(plan: Plan, partners: Told['partners'], isKept: boolean): string[] {
+function partnerWords(plan: Plan, { partners, leftAlone }: Told, isKept: boolean): string[] {
   if (!isKept) return [];
-  if (partners.length === 0) return ['No plant left as it was is scored beside it.'];
+  if (partners.length === 0)
+    return [leftAlone ? 'Nothing was changed about it.' : 'No plant left as it was is scored beside it.'];
   const told = partners.map(({ plant, damage: [then, now] }) =>
     then === now
       ? `${namedInside(plan, plant)} was as bad in both (${then} of 5)`
@@ -71,7 +74,8 @@ function partnerWords(plan: Plan, partners: Told['partners'], isKept: boolean): 
   return [`Of what was left as before, ${listWords(told)}.`];
 }
 
-function missingWords(years: readonly [number, number], isKept: boolean): string {
+function missingWords(years: readonly [number, number], isKept: boolean, leftAlone: boolean): string {
+  if (isKept && leftAlone) return 'Type how warm both summers were.';
   return isKept
     ? `Type how warm both summers were, or score a plant that nothing was changed about.`
     : `The yard of ${years[0]} was not kept: start each new year from the old one.`;

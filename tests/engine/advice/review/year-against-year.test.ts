@@ -57,6 +57,15 @@ describe('year against year', () => {
     expect(yearsAgainst(plan).find(({ plant }) => plant === 'partner')!.partners).toEqual([]);
   });
 
+  test('of a plant left as it was nobody is told that none such stands beside it', () => {
+    for (const [told, , , entered] of TWO_SUMMERS)
+      for (const { plant, sentence, leftAlone } of yearsAgainst(twoYears(entered))) {
+        expect(leftAlone, told).toBe(plant === 'partner');
+        if (leftAlone) expect(sentence).toContain('Nothing was changed about it.');
+        expect(/No plant left as it was|that nothing was changed about/.test(sentence) && leftAlone).toBe(false);
+      }
+  });
+
   test('one score says nothing; two without last year’s plan cannot be told', () => {
     expect(
       yearsAgainst(appendJournal(base, { date: '2026-07-20', what: 'damage', feature: 'lemon', amount: 3 })),

@@ -1,4 +1,4 @@
-/** Fruit months are common practice, no source: what is held here is that every part that tells of fruit goes by them. */
+/** Fruit months are common practice, no source; here every part that tells of fruit is held to go by them. */
 import { describe, expect, test } from 'vitest';
 import { hotDaysOf } from '../../../../../engine/advice/year/hot-days.ts';
 import { bearsWhatBurns } from '../../../../../engine/advice/year/growth/fruit.ts';
