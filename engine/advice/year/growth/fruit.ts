@@ -16,8 +16,8 @@ const HANGS: Readonly<Record<string, Span>> = {
 };
 
 /**
- * Whether a plant has in a month what its limit is of: leaves always, fruit while it hangs; of a row of the person's own
- * nobody knows, and it is taken to hang.
+ * Whether a plant has in a month what its limit is of: leaves always, fruit while it hangs; of a row of the person's
+ * own nobody knows, and it is taken to hang.
  * @param month 1 to 12 @param latitude [°]
  */
 export function bearsWhatBurns({ id, limitOf }: PlantRow, month: number, latitude: number): boolean {

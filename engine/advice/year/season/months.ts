@@ -33,7 +33,8 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
       advice.push({
         basis: 'common practice',
         text:
-          `Water early in the morning, mulch off the stem, feel the ${hasPots(plan) ? 'pots twice a day' : 'soil'}: a ` +
+          `Water early in the morning, mulch off the stem, feel the ` +
+          `${hasPots(plan) ? 'pots twice a day' : 'soil'}: a ` +
           'plant limp at six in the morning is thirsty, at four in the afternoon perhaps only hot.',
       });
   }

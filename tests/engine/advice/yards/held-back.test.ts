@@ -115,7 +115,7 @@ describe('ten yards held back', () => {
     const step = valueOf(nextStepOf(plan, { plant: 'lettuce-bed', answer: 'explains' }));
     expect(step).toMatchObject({ do: 'water', cost: 0 });
     expect(step.sentence).toMatch(/^Mulch, and water in the morning: free\./);
-    // University of Arizona and UC Cooperative Extension vegetable calendars, from memory: lettuce is of the cool months.
+    // Vegetable calendars of UC and University of Arizona Cooperative Extension, from memory: of the cool months.
     expect(step.sentence).toContain('or sow it for the cool months instead');
   });
 
