@@ -1,5 +1,4 @@
 import type { Scene } from '../scene/solids.ts';
-import { Bearings } from '../scene/bearings.ts';
 import { planDirection } from '../scene/direction.ts';
 import { skylineAltitude } from '../sun/sky/skyline.ts';
 
@@ -61,15 +60,6 @@ export function directionsOf(scene: Scene, passes: Passes): Directions {
     dark[k] = isDark(scene, azimuth[k], altitude[k]) ? 1 : 0;
   }
   return { count, x, y, z, level, state, dark };
-}
-
-const known = new WeakMap<Directions, Bearings>();
-
-/** Directions by their bearing on the plan, ordered when they are first asked for. */
-export function bearingsOf(directions: Directions): Bearings {
-  let bearings = known.get(directions);
-  if (!bearings) known.set(directions, (bearings = new Bearings(directions.x, directions.y)));
-  return bearings;
 }
 
 /** Whether no beam comes from here at all: at or below the horizon or the skyline. */

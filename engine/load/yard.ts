@@ -1,14 +1,16 @@
 import type { Passes } from '../cast/passes.ts';
-import { createPointCaster, type PointCaster } from '../cast/points/point-caster.ts';
+import type { PointCaster } from '../cast/points/point-caster.ts';
 import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import type { MonthDay, Plan } from '../plan/types.ts';
-import { buildScene, stateOf } from '../scene/build.ts';
+import { stateOf } from '../scene/build.ts';
+import { sceneOf } from '../scene/scene-of.ts';
 import type { OwnCrown, Scene } from '../scene/solids.ts';
 import { type Period, type SampleTable, samplesOf } from '../sun/samples.ts';
 import type { Weather } from '../sun/weather/weather.ts';
+import { sunCaster } from './light/kept-caster.ts';
 import { nineFromShares } from './light/nine.ts';
 import { passesOf } from './light/passes-of.ts';
-import { createSkyViewer, type SkyViewer } from './light/sky-viewer.ts';
+import { type SkyViewer, skyViewerOf } from './light/sky-viewer.ts';
 import type { Nine, Outcome } from './types.ts';
 import { type Weights, weightsOf } from './light/weights.ts';
 
@@ -28,19 +30,17 @@ export function yardOf(plan: Plan, period: Period, weather?: Weather): Outcome<Y
   const sampled = samplesOf(plan, period, weather);
   if (!sampled.ok) return sampled;
   const { samples } = sampled;
-  const scene = buildScene(plan);
-  const passes = passesOf(scene, samples);
-  const weights = weightsOf(scene, samples, plan.climate.hotAir);
+  const scene = sceneOf(plan);
   return {
     ok: true,
     value: {
       plan,
       scene,
       samples,
-      passes,
-      weights,
-      caster: createPointCaster(scene, passes),
-      sky: createSkyViewer(scene),
+      passes: passesOf(scene, samples),
+      weights: weightsOf(scene, samples, plan.climate.hotAir),
+      caster: sunCaster(scene, samples),
+      sky: skyViewerOf(scene),
     },
   };
 }

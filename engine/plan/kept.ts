@@ -7,6 +7,13 @@ interface Branch<T> {
 export class Kept<T> {
   private readonly root: Branch<T> = { further: new WeakMap(), values: new Map() };
 
+  /** What was kept of them, if anything was. */
+  known(objects: readonly object[], key: string): T | undefined {
+    let branch: Branch<T> | undefined = this.root;
+    for (const object of objects) branch = branch?.further.get(object);
+    return branch?.values.get(key);
+  }
+
   /** @param key says what was worked out of them */
   of(objects: readonly object[], key: string, make: () => T): T {
     let branch = this.root;

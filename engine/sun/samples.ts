@@ -5,7 +5,8 @@ import { periodDays, type Period } from './days/period-days.ts';
 import { sunPosition } from './position.ts';
 import { skyOfClimate, skyOfWeather, type SkyAndAirColumns } from './sky/sky-and-air.ts';
 import type { Weather } from './weather/weather.ts';
-import { civilDays, isTimeZone } from './days/zone.ts';
+import { hottestMonth } from './days/season.ts';
+import { type CivilDay, civilDays, isTimeZone } from './days/zone.ts';
 import { Kept } from '../plan/kept.ts';
 import type { Setting } from './setting.ts';
 
@@ -46,9 +47,12 @@ export interface SampleDay {
  * Every step of a period whose middle has the sun above the horizon, in order of time.
  * One value a sample in every array; `count` of them.
  */
-export interface SampleTable extends SkyAndAirColumns {
+export interface SampleTable extends SunColumns, SkyAndAirColumns {
   readonly days: readonly SampleDay[];
   readonly count: number;
+}
+
+interface SunColumns {
   /** Middle of the step. [ms since 1970-01-01 UTC] */
   readonly when: Float64Array;
   /** Length of the step. [h] */
@@ -66,8 +70,6 @@ export interface SampleTable extends SkyAndAirColumns {
 export type SampleResult =
   { readonly ok: true; readonly samples: SampleTable } | { readonly ok: false; readonly problems: Problem[] };
 
-type SampleColumns = Omit<SampleTable, 'days' | 'count'>;
-
 /**
  * The sun, sky and air of a period at a plan's site. A season of 107 days in steps of 10 minutes is about 9,000
  * samples.
@@ -78,7 +80,12 @@ type SampleColumns = Omit<SampleTable, 'days' | 'count'>;
 export function samplesOf(plan: Setting, period: Period, weather?: Weather): SampleResult {
   const { site, season, climate } = plan;
   const of = weather === undefined ? [site, season, climate] : [site, season, climate, weather];
-  return known.of(of, JSON.stringify(period), () => sampled(plan, period, weather));
+  return known.of(of, JSON.stringify(period), () => {
+    const hottest = period.kind === 'heatwave' ? hottestMonth(plan, weather) : null;
+    return hottest?.ok
+      ? samplesOf(plan, { kind: 'heatDay', month: hottest.value.month }, weather)
+      : sampled(plan, period, weather);
+  });
 }
 
 /** Yards that are held against each other stand in one place, season and climate. */
@@ -94,64 +101,90 @@ function sampled(plan: Setting, period: Period, weather?: Weather): SampleResult
   }
   const found = periodDays(plan, period, weather);
   if (!found.ok) return found;
-  const civil = civilDays(
-    found.value.map(({ date }) => date),
-    timeZone,
+  const dates = found.value.map(({ date }) => date);
+  const { spans, distanceAu, ...suns } = knownSuns.of([plan.site, plan.season], dates.join(), () =>
+    sunsOf(civilDays(dates, timeZone), latitude, longitude, stepMinutesOf(plan.season) * MS_PER_MINUTE),
   );
-  const stepMs = stepMinutesOf(plan.season) * MS_PER_MINUTE;
-  const columns = emptyColumns(
-    civil.reduce((steps, { startMs, endMs }) => steps + Math.ceil((endMs - startMs) / stepMs), 0),
-  );
-  const days: SampleDay[] = [];
-  let count = 0;
-  found.value.forEach((day, index) => {
+  const { when, azimuth, altitude, solarHour } = suns;
+  const columns = emptySky(when.length);
+  const days = found.value.map((day, index): SampleDay => {
     const { date, climate } = day;
-    const { startMs, endMs } = civil[index];
     const sky =
       weather !== undefined && day.raise === null ? skyOfWeather(plan, day, weather) : skyOfClimate(plan, day);
-    const first = count;
-    for (let stepStart = startMs; stepStart < endMs; stepStart += stepMs) {
-      const stepEnd = Math.min(stepStart + stepMs, endMs);
-      const when = (stepStart + stepEnd) / 2;
-      const sun = sunPosition(when, latitude, longitude);
-      if (sun.altitude <= 0) continue;
-      columns.when[count] = when;
-      columns.hours[count] = (stepEnd - stepStart) / MS_PER_HOUR;
-      columns.azimuth[count] = sun.azimuth;
-      columns.altitude[count] = sun.altitude;
-      columns.solarHour[count] = sun.solarHour;
-      columns.dayOf[count] = index;
-      sky.write(columns, count, when, sun);
-      count += 1;
+    const { first, end } = spans[index];
+    for (let k = first; k < end; k++) {
+      const sun = {
+        azimuth: azimuth[k],
+        altitude: altitude[k],
+        distanceAu: distanceAu[k],
+        solarHour: solarHour[k],
+      };
+      sky.write(columns, k, when[k], sun);
     }
-    days.push({
+    return {
       date,
       monthDay: monthDayOf(date),
       month: monthOfDate(date),
-      first,
-      end: count,
-      startMs,
-      endMs,
+      ...spans[index],
       high: sky.high,
       low: sky.low,
       spread: sky.spread,
       monthMean: (climate.high + climate.low) / 2,
       humidity: climate.humidity,
       wind: climate.wind,
-    });
+    };
   });
-  return { ok: true, samples: { days, count, ...trimmed(columns, count) } };
+  return { ok: true, samples: { days, count: when.length, ...suns, ...columns } };
 }
 
-function emptyColumns(length: number): SampleColumns {
-  const column = () => new Float64Array(length);
+/** Where the sun stands through some days, whatever the sky and the air. */
+interface Suns extends SunColumns {
+  readonly spans: readonly Pick<SampleDay, 'first' | 'end' | 'startMs' | 'endMs'>[];
+  readonly distanceAu: Float64Array;
+}
+
+/** Yards of one place in other climates stand under the same suns. */
+const knownSuns = new Kept<Suns>();
+
+function sunsOf(days: readonly CivilDay[], latitude: number, longitude: number, stepMs: number): Suns {
+  const most = days.reduce((steps, { startMs, endMs }) => steps + Math.ceil((endMs - startMs) / stepMs), 0);
+  const column = () => new Float64Array(most);
+  const [when, hours, azimuth, altitude, solarHour, distanceAu] = [1, 2, 3, 4, 5, 6].map(column);
+  const dayOf = new Int32Array(most);
+  let count = 0;
+  const spans = days.map(({ startMs, endMs }, index) => {
+    const first = count;
+    for (let stepStart = startMs; stepStart < endMs; stepStart += stepMs) {
+      const stepEnd = Math.min(stepStart + stepMs, endMs);
+      const middle = (stepStart + stepEnd) / 2;
+      const sun = sunPosition(middle, latitude, longitude);
+      if (sun.altitude <= 0) continue;
+      when[count] = middle;
+      hours[count] = (stepEnd - stepStart) / MS_PER_HOUR;
+      azimuth[count] = sun.azimuth;
+      altitude[count] = sun.altitude;
+      solarHour[count] = sun.solarHour;
+      distanceAu[count] = sun.distanceAu;
+      dayOf[count] = index;
+      count += 1;
+    }
+    return { first, end: count, startMs, endMs };
+  });
   return {
-    when: column(),
-    hours: column(),
-    azimuth: column(),
-    altitude: column(),
-    solarHour: column(),
-    dayOf: new Int32Array(length),
+    spans,
+    when: when.slice(0, count),
+    hours: hours.slice(0, count),
+    azimuth: azimuth.slice(0, count),
+    altitude: altitude.slice(0, count),
+    solarHour: solarHour.slice(0, count),
+    distanceAu: distanceAu.slice(0, count),
+    dayOf: dayOf.slice(0, count),
+  };
+}
+
+function emptySky(count: number): SkyAndAirColumns {
+  const column = () => new Float64Array(count);
+  return {
     beam: column(),
     diffuse: column(),
     global: column(),
@@ -162,26 +195,5 @@ function emptyColumns(length: number): SampleColumns {
     humidity: column(),
     humidityAir: column(),
     wind: column(),
-  };
-}
-
-function trimmed(columns: SampleColumns, count: number): SampleColumns {
-  return {
-    when: columns.when.slice(0, count),
-    hours: columns.hours.slice(0, count),
-    azimuth: columns.azimuth.slice(0, count),
-    altitude: columns.altitude.slice(0, count),
-    solarHour: columns.solarHour.slice(0, count),
-    dayOf: columns.dayOf.slice(0, count),
-    beam: columns.beam.slice(0, count),
-    diffuse: columns.diffuse.slice(0, count),
-    global: columns.global.slice(0, count),
-    glow: columns.glow.slice(0, count),
-    sunshine: columns.sunshine.slice(0, count),
-    air: columns.air.slice(0, count),
-    spread: columns.spread.slice(0, count),
-    humidity: columns.humidity.slice(0, count),
-    humidityAir: columns.humidityAir.slice(0, count),
-    wind: columns.wind.slice(0, count),
   };
 }

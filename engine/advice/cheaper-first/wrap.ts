@@ -1,5 +1,5 @@
 import { heatDayOf } from '../../load/leaf/heat-day.ts';
-import { createSkyViewer } from '../../load/light/sky-viewer.ts';
+import { skyViewerOf } from '../../load/light/sky-viewer.ts';
 import { rootsHelped } from '../../load/pot/helps.ts';
 import { standingPot } from '../../load/pot/pot-day.ts';
 import { rootZone, type RootZone } from '../../load/pot/root-zone.ts';
@@ -9,7 +9,7 @@ import { namedInside } from '../../plan/names.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { buildScene } from '../../scene/build.ts';
+import { sceneOf } from '../../scene/scene-of.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { sentenceCase } from '../year/words.ts';
@@ -28,10 +28,10 @@ export function wrapStep(plan: Plan, units: Units, weather?: Weather): Outcome<L
     (feature): feature is Plant => feature.kind === 'plant' && feature.container === true,
   );
   if (pots.length === 0) return { ok: true, value: null };
-  const scene = buildScene(plan);
+  const scene = sceneOf(plan);
   const heat = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heat.ok) return heat;
-  const sky = createSkyViewer(scene);
+  const sky = skyViewerOf(scene);
   const hot = pots
     .flatMap((pot) => {
       const standing = standingPot(plan, sky, heat.value, pot);

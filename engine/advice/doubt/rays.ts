@@ -67,7 +67,7 @@ type DrawnYard = ReturnType<typeof drawnYard>;
 
 /** The yard as it is drawn: what reaches each point of each judge, what it suffers there, and what comes of it. */
 function drawnYard(plan: Plan, scene: Scene, heats: Heats) {
-  const walls = createWallsRound(scene, undefined, ONE_RAY_IN);
+  const walls = createWallsRound(scene, {}, ONE_RAY_IN);
   const lighter = createPartedLighter(scene, heats.rays, walls);
   const judges = judgesOf(plan, heats);
   const lit = judges.map(({ points, own }) => points.map((point) => lighter.at(point, own)));
@@ -137,7 +137,7 @@ function harmsUnderFeature(
 /** North lies elsewhere, and all else as drawn. */
 function seeTurned({ scene, heats }: DrawnYard, shifted: Plan): See {
   const sceneTurned = { ...scene, upBearing: upBearingOf(shifted) };
-  const turned = createLighter(sceneTurned, heats.rays, createWallsRound(sceneTurned, undefined, ONE_RAY_IN));
+  const turned = createLighter(sceneTurned, heats.rays, createWallsRound(sceneTurned, {}, ONE_RAY_IN));
   return ({ points, own }, _, p) => turned.at(points[p], own);
 }
 
@@ -150,7 +150,7 @@ function seeStanding({ judges, lit, standing }: DrawnYard): See {
 function seeExchanged(drawn: DrawnYard, shifted: Plan, feature: Feature, again: readonly Judge[]): See {
   const { judges, lit, heats } = drawn;
   const scene = buildScene(shifted);
-  const walls = createWallsRound(scene, drawn.walls, ONE_RAY_IN);
+  const walls = createWallsRound(scene, { near: drawn.walls }, ONE_RAY_IN);
   const relighter = drawn.lighter.exchanging(feature, walls);
   const afresh = again.some((judge, k) => judge !== judges[k]) ? createLighter(scene, heats.rays, walls) : null;
   return (judge, k, p) =>

@@ -62,7 +62,7 @@ export function createPotJudges(plan: Plan, weather?: Weather, like?: PotJudges)
   if (!season.ok) return season;
   const winter = yardOf(withWinter(plan), { kind: 'day', date: winterDayOf(plan) });
   if (!winter.ok) return winter;
-  const walls = createWallsRound(scene, like?.walls, ONE_RAY_IN);
+  const walls = createWallsRound(scene, { near: like?.walls }, ONE_RAY_IN);
   const rough = createSkyViewer(scene, walls);
   const yards = { heats: heats.value, heatwave: heatwave.value, season: season.value, winter: winter.value, rough };
   return { ok: true, value: { of: (plant, row) => potJudge(plan, plant, row, yards), walls } };

@@ -1,5 +1,6 @@
 import { SEGMENT } from '../../scene/outline.ts';
-import { bearingsOf, type Directions } from '../passes.ts';
+import { compassOf } from '../compass.ts';
+import type { Directions } from '../passes.ts';
 import { TOUCH } from '../../scene/ties.ts';
 
 /** A solid as seen from a point, coarsely: enough to pass by most directions without meeting its geometry. */
@@ -92,6 +93,9 @@ function windowOf(outline: Float64Array, x: number, y: number, middleX: number, 
   return { round: leftmost - rightmost >= Math.PI, rightX, rightY, leftX, leftY };
 }
 
+/** What rounding may do to a bearing [rad] or, in shares, to a slope, and far more. */
+const EDGE = 1e-9;
+
 /**
  * Lists the passes that may meet a solid: those not yet at share 0, in which it stands, in its window and between
  * its foot and its top.
@@ -105,24 +109,30 @@ export function passesToward(
   shares: Float64Array,
   into: Int32Array,
 ): number {
-  const { near, far, foot, top, round, rightX, rightY, leftX, leftY } = view;
+  const { near, far, foot, top, rightX, rightY, leftX, leftY } = view;
   if (top <= 0) return 0;
   const { x, y, z, level } = directions;
-  const bearings = bearingsOf(directions);
+  const compass = compassOf(directions);
+  const { order, slope, begins, bins } = compass;
   // From a place in its outline a solid spans no part of the compass.
-  if (round || near < TOUCH) bearings.findAll();
-  else bearings.find(Math.atan2(rightY, rightX), Math.atan2(leftY, leftX));
-  const { order, first, end } = bearings;
+  const round = view.round || near < TOUCH;
+  const first = round ? 0 : compass.binOf(Math.atan2(rightY, rightX) - EDGE);
+  const last = round ? bins - 1 : compass.binOf(Math.atan2(leftY, leftX) + EDGE);
+  const lowest = foot > 0 && far > 0 ? foot / far : -Infinity;
+  const highest = near > 0 ? (top / near) * (1 + EDGE) : Infinity;
   let found = 0;
-  for (let n = first; n < end; n++) {
-    const k = order[n];
-    const dz = z[k];
-    if (dz * near > top * level[k] || dz * far < foot * level[k] || shares[k] === 0) continue;
-    if (!round && (rightX * y[k] < rightY * x[k] || x[k] * leftY < y[k] * leftX)) continue;
-    if (stands !== null && stands[k] === 0) continue;
-    into[found++] = k;
+  for (let bin = first; ; bin = bin + 1 === bins ? 0 : bin + 1) {
+    const end = begins[bin + 1];
+    for (let n = compass.firstIn(bin, lowest); n < end && slope[n] <= highest; n++) {
+      const k = order[n];
+      const dz = z[k];
+      if (dz * near > top * level[k] || dz * far < foot * level[k] || shares[k] === 0) continue;
+      if (!view.round && (rightX * y[k] < rightY * x[k] || x[k] * leftY < y[k] * leftX)) continue;
+      if (stands !== null && stands[k] === 0) continue;
+      into[found++] = k;
+    }
+    if (bin === last) return found;
   }
-  return found;
 }
 
 /** What an edge a → b adds to the winding number of the origin: crossings of the ray along +x, upward less downward. */

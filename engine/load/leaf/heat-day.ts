@@ -1,6 +1,7 @@
 import type { Passes } from '../../cast/passes.ts';
-import { createPointCaster, type PointCaster } from '../../cast/points/point-caster.ts';
+import type { PointCaster } from '../../cast/points/point-caster.ts';
 import { elevationOf } from '../../plan/defaults.ts';
+import { Kept } from '../../plan/kept.ts';
 import type { Plan, Shelter } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
 import { faceColours } from '../../scene/faces.ts';
@@ -11,6 +12,7 @@ import { airPressure, saturationVapour } from './leaf-balance.ts';
 import { type Leaves, leavesOf } from './leaf-day.ts';
 import { hoursBefore } from './hour-before.ts';
 import type { LeafMoment } from './receives.ts';
+import { sunCaster } from '../light/kept-caster.ts';
 import { passesOf } from '../light/passes-of.ts';
 import type { Outcome } from '../types.ts';
 
@@ -48,9 +50,22 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
   if (!sampled.ok) return sampled;
   const { samples } = sampled;
   const [day] = samples.days;
-  const passes = passesOf(scene, samples);
-  const pressure = airPressure(elevationOf(plan.site));
   const { shelter } = shelterOf(plan);
+  const passes = passesOf(scene, samples);
+  const colours = faceColours(scene.states[0] ?? []);
+  const air = knownAir.of([plan.site, samples], `${shelter} ${colours}`, () => {
+    const moments = momentsOf(plan, scene, samples, shelter);
+    return { moments, leaves: leavesOf(moments, samples.hours, colours) };
+  });
+  const state = passes.state[0] ?? 0;
+  return { ok: true, value: { day, samples, passes, state, caster: sunCaster(scene, samples), shelter, ...air } };
+}
+
+/** Yards in the same air share their leaves, and one yard in another air what reaches its points. */
+const knownAir = new Kept<Pick<HeatDay, 'moments' | 'leaves'>>();
+function momentsOf(plan: Plan, scene: Scene, samples: SampleTable, shelter: Shelter): LeafMoment[] {
+  const [day] = samples.days;
+  const pressure = airPressure(elevationOf(plan.site));
   const windShare = LEAF_WIND_SHARE[shelter];
   const light = Array.from({ length: samples.count }, (_, k) => {
     const sinAltitude = Math.sin((samples.altitude[k] * Math.PI) / 180);
@@ -62,7 +77,7 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
     };
   });
   const hours = hoursBefore(scene, samples, light);
-  const moments = light.map((each, k): LeafMoment => ({
+  return light.map((each, k): LeafMoment => ({
     air: samples.air[k],
     airMax: day.high,
     vapour: (samples.humidity[k] / 100) * saturationVapour(samples.humidityAir[k]),
@@ -71,19 +86,6 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
     ...each,
     hour: hours[k],
   }));
-  return {
-    ok: true,
-    value: {
-      day,
-      samples,
-      passes,
-      state: passes.state[0] ?? 0,
-      caster: createPointCaster(scene, passes),
-      shelter,
-      moments,
-      leaves: leavesOf(moments, samples.hours, faceColours(scene.states[0] ?? [])),
-    },
-  };
 }
 
 /** The heat days of a season. @returns or why one cannot be made */

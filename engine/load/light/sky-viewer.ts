@@ -1,8 +1,10 @@
 import { createPointCaster, type PointCaster } from '../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { sceneLike } from '../../scene/scene-of.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { createWallsRound, type WallsRound, type WallsUnder } from '../leaf/walls/walls-round.ts';
+import { skyCaster } from './kept-caster.ts';
 
 /** Sky views of many points of one scene. */
 export interface SkyViewer {
@@ -17,7 +19,11 @@ export interface SkyViewer {
 }
 
 /** Lays the sky's rays out once for each yearly state that is asked for. */
-export function createSkyViewer(scene: Scene, walls: SkyViewer['walls'] = createWallsRound(scene)): SkyViewer {
+export function createSkyViewer(
+  scene: Scene,
+  walls: SkyViewer['walls'] = createWallsRound(scene),
+  casterIn: (state: number) => PointCaster = (state) => createPointCaster(scene, skyPasses(state)),
+): SkyViewer {
   const { weight } = skyRays();
   const casters = new Map<number, PointCaster>();
   const shares = new Float64Array(weight.length);
@@ -26,11 +32,25 @@ export function createSkyViewer(scene: Scene, walls: SkyViewer['walls'] = create
     walls,
     at(point, state, own) {
       let caster = casters.get(state);
-      if (!caster) casters.set(state, (caster = createPointCaster(scene, skyPasses(state))));
+      if (!caster) casters.set(state, (caster = casterIn(state)));
       caster.sharesAt(point, own, shares);
       let sum = 0;
       for (let k = 0; k < shares.length; k++) sum += shares[k] * weight[k];
       return sum;
     },
   };
+}
+
+const known = new WeakMap<Scene, SkyViewer & { readonly walls: WallsRound }>();
+
+/** The viewer that all questions about a scene share: what it finds of a point it finds once. */
+export function skyViewerOf(scene: Scene): SkyViewer {
+  let viewer = known.get(scene);
+  if (!viewer) {
+    const before = sceneLike(scene);
+    const walls = createWallsRound(scene, { like: before && known.get(before)?.walls });
+    viewer = { ...createSkyViewer(scene, walls, (state) => skyCaster(scene, state)), walls };
+    known.set(scene, viewer);
+  }
+  return viewer;
 }

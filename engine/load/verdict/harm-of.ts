@@ -1,16 +1,16 @@
 import { worthOf } from '../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
-import { buildScene } from '../../scene/build.ts';
+import { sceneOf } from '../../scene/scene-of.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
-import { createDoser } from '../leaf/doses.ts';
+import { createDayDoser, createDoser, type Doser } from '../leaf/doses.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../leaf/heat-day.ts';
 import { surroundingsOn } from '../leaf/surroundings-at.ts';
-import { createSkyViewer, type SkyViewer } from '../light/sky-viewer.ts';
+import { type SkyViewer, skyViewerOf } from '../light/sky-viewer.ts';
 import type { Outcome } from '../types.ts';
 import { bedPlaces, bedScorches } from './bed-load.ts';
 import { limitOf } from './limit.ts';
-import { plantPoints } from './plant-points.ts';
+import { type PlantPoints, plantPoints } from './plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from './planted.ts';
 
 /** What the season's heat does to one plant, planted tree or bed. */
@@ -29,15 +29,15 @@ export interface PlantHarm {
  * @returns one entry a plant, in the plan's order, or why a heat day cannot be made
  */
 export function harmOf(plan: Plan, weather?: Weather, ids?: ReadonlySet<string>): Outcome<PlantHarm[]> {
-  const scene = buildScene(plan);
+  const scene = sceneOf(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
-  const sky = createSkyViewer(scene);
+  const sky = skyViewerOf(scene);
   const asked = plantFeatures(plan).filter(({ id }) => ids?.has(id) ?? true);
   const value = asked.flatMap(
-    (feature) => plantHarm(plan, scene, sky, heats.value, heatwave.value.day.date, feature) ?? [],
+    (feature) => plantHarm(plan, scene, sky, heats.value, heatwave.value.day.date, feature, createDayDoser) ?? [],
   );
   return { ok: true, value };
 }
@@ -46,6 +46,7 @@ export function harmOf(plan: Plan, weather?: Weather, ids?: ReadonlySet<string>)
  * Harm of one plant; `null` where it names no row.
  * @param heats the season's heat days
  * @param heatwave date of the heatwave day
+ * @param doserOn by which its points are judged; nothing is kept of them where nothing is said
  */
 export function plantHarm(
   plan: Plan,
@@ -54,27 +55,26 @@ export function plantHarm(
   heats: readonly HeatDay[],
   heatwave: string,
   feature: PlantFeature,
+  doserOn: DoserOn = (days, row, limit) => createDoser(scene, days, row, limit),
 ): PlantHarm | null {
   const row = rowOf(plan, feature);
   if (!row) return null;
   const limit = limitOf(plan, feature, row, heatwave).celsius;
-  const byHeatDay = dosesByHeatDay(plan, scene, sky, heats, feature, row, limit);
+  const byHeatDay =
+    feature.kind === 'bed'
+      ? bedScorches(scene, sky, bedPlaces(plan, feature), row, limit, heats).map(({ dose }) => dose)
+      : dosesByHeatDay(plantPoints(plan, feature), sky, heats, doserOn(heats, row, limit));
   return { id: feature.id, worth: worthOf(feature), harm: meanOf(byHeatDay), byHeatDay };
 }
 
+type DoserOn = (heats: readonly HeatDay[], row: PlantRow, limit: number) => Doser;
+
 function dosesByHeatDay(
-  plan: Plan,
-  scene: Scene,
+  { points, own }: PlantPoints,
   sky: SkyViewer,
   heats: readonly HeatDay[],
-  feature: PlantFeature,
-  row: PlantRow,
-  limit: number,
+  doser: Doser,
 ): number[] {
-  if (feature.kind === 'bed')
-    return bedScorches(scene, sky, bedPlaces(plan, feature), row, limit, heats).map(({ dose }) => dose);
-  const { points, own } = plantPoints(plan, feature);
-  const doser = createDoser(scene, heats, row, limit);
   const sums = new Float64Array(heats.length);
   for (const { point } of points) {
     const doses = doser.at(point, surroundingsOn(sky, heats, point, own), own);

@@ -1,9 +1,9 @@
 import type { Plan } from '../../plan/types.ts';
-import { buildScene } from '../../scene/build.ts';
+import { sceneOf } from '../../scene/scene-of.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { heatDaysOf } from '../leaf/heat-day.ts';
 import { litPoint } from '../leaf/scorch.ts';
-import { createSkyViewer } from '../light/sky-viewer.ts';
+import { skyViewerOf } from '../light/sky-viewer.ts';
 import type { Outcome } from '../types.ts';
 import { clockOf } from './clock.ts';
 import { limitOf } from './limit.ts';
@@ -28,10 +28,10 @@ export function hotLeafHours(plan: Plan, plantId: string, weather?: Weather): Ou
   const feature = plantFeatures(plan).find(({ id }) => id === plantId);
   const row = feature && rowOf(plan, feature);
   if (!feature || !row || feature.kind === 'bed') return { ok: true, value: [] };
-  const scene = buildScene(plan);
+  const scene = sceneOf(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
-  const sky = createSkyViewer(scene);
+  const sky = skyViewerOf(scene);
   const {
     points: [{ point }],
     own,

@@ -9,7 +9,7 @@ import type { LeafMoment } from '../../../load/leaf/receives.ts';
 import { OPEN } from '../../../load/leaf/surroundings.ts';
 import { plantFeatures, type PlantFeature, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../../load/types.ts';
-import { buildScene } from '../../../scene/build.ts';
+import { sceneOf } from '../../../scene/scene-of.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import { countedFrom, countingDays, LEAST_HARM } from '../hot-days.ts';
@@ -59,7 +59,7 @@ export function clayAdvice(
   weather?: Weather,
 ): Outcome<ClayAdvice> {
   if (plan.clay !== true) return { ok: true, value: NOT_CHOSEN };
-  const heat = heatDayOf(plan, buildScene(plan), { kind: 'heatwave' }, weather);
+  const heat = heatDayOf(plan, sceneOf(plan), { kind: 'heatwave' }, weather);
   if (!heat.ok) return heat;
   const refusals = clayRefusals(plan, weather);
   if (!refusals.ok) return refusals;

@@ -1,4 +1,5 @@
-import { lengthInCrown, shareOfLength } from '../../../scene/crown.ts';
+import { fadingIn, lengthInCrown } from '../../../scene/crown.ts';
+import { TOUCH } from '../../../scene/ties.ts';
 import { decay } from '../../decay.ts';
 import type { GridCrown } from '../grid-solids.ts';
 import type { GridSpec } from '../grid-spec.ts';
@@ -54,12 +55,12 @@ export class CrownShadows {
   constructor(crowns: readonly GridCrown[], grid: GridSpec) {
     this.grid = grid;
     this.shadows = crowns.map((solid) => {
-      const { kind, base, top, openness } = solid.crown;
+      const { kind, base, openness } = solid.crown;
       return {
         solid,
         whole: kind === 'round' && base >= grid.height && openness > 0,
         opaque: kind === 'column' && openness === 0,
-        fading: -Math.log(openness) / (top - base),
+        fading: fadingIn(solid.crown),
         firstRow: 0,
         lastRow: 0,
         leftEdge: 0,
@@ -168,10 +169,8 @@ export class CrownShadows {
     const { x0, y0, cell, height } = this.grid;
     const y = y0 + (j + 0.5) * cell;
     for (let i = from; i < to; i++) {
-      kept[i - from] = shareOfLength(
-        crown,
-        lengthInCrown(crown, x0 + (i + 0.5) * cell, y, height, this.dx, this.dy, this.dz),
-      );
+      const length = lengthInCrown(crown, x0 + (i + 0.5) * cell, y, height, this.dx, this.dy, this.dz);
+      kept[i - from] = length > TOUCH ? decay(shadow.fading * length) : 1;
     }
   }
 }

@@ -1,12 +1,14 @@
 /** What patches of faces a point looks on, ray by ray. */
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { bearingsOfSheets } from '../../../cast/points/point-rays.ts';
+import { placeKey } from '../../../cast/points/remembering-caster.ts';
 import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { Bearings } from '../../../scene/bearings.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../../scene/between.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { Faces, Met, RayFan } from '../../../scene/faces.ts';
+import { stateIn } from '../../../scene/scene-of.ts';
 import type { ClothSheet, OwnCrown, Scene, Solid } from '../../../scene/solids.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 
@@ -51,21 +53,42 @@ function makeRoom(desk: Desk, patches: number): void {
   desk.down = new Float64Array(2 * patches);
 }
 
+/** What may hide a face without being one. */
+interface Hider {
+  readonly id: string;
+  readonly solid: Solid;
+  readonly reach: Reach;
+}
+
+/** Hiders that only the one or only the other of two yards has. */
+interface Changed {
+  readonly gone: readonly Hider[];
+  readonly added: readonly Hider[];
+}
+
 /** Finds views, each once. */
 export class ViewFinder implements Views {
   readonly desk: Desk;
+  private readonly scene: Scene;
   private readonly faces: Faces;
-  /** All that hides a face without being one, by yearly state. */
-  private readonly others: readonly { readonly id: string; readonly solid: Solid; readonly reach: Reach }[][];
+  private readonly hiders: readonly (readonly Hider[])[];
+  private readonly like: ViewFinder | undefined;
+  /** By yearly state, against the yard that is like it. */
+  private readonly changed: (Changed | undefined)[] = [];
   private readonly known = new Map<string, View>();
   /** Where the ray at hand meets a face, and its way upward. */
   private readonly met: [number, number, number] = [0, 0, 0];
   private readonly upward: [number, number, number] = [0, 0, 1];
 
-  /** @param every of the sky's rays: each of fewer counts for as many */
-  constructor(scene: Scene, faces: Faces, every: number) {
+  /**
+   * @param every of the sky's rays: each of fewer counts for as many
+   * @param like of a yard with the very same faces: of its views only what other things hide is looked at anew
+   */
+  constructor(scene: Scene, faces: Faces, every: number, like?: ViewFinder) {
+    this.scene = scene;
     this.faces = faces;
-    this.others = scene.states.map((occluders) =>
+    this.like = like;
+    this.hiders = scene.states.map((occluders) =>
       occluders.flatMap(({ id, solids }) =>
         solids
           .filter((solid) => !('reflects' in solid) || solid.reflects === null)
@@ -82,10 +105,49 @@ export class ViewFinder implements Views {
   }
 
   from(point: SpacePoint, state: number, own?: OwnCrown): View {
-    const key = `${state} ${own?.of} ${point.join()}`;
+    const key = viewKey(point, state, own);
     let view = this.known.get(key);
-    if (!view) this.known.set(key, (view = this.look(point, state, own)));
+    if (!view) {
+      this.known.set(key, (view = this.asInLike(point, state, own) ?? this.look(point, state, own)));
+      makeRoom(this.desk, this.faces.metCount);
+    }
     return view;
+  }
+
+  /** The view of the yard that is like this one, where it is known and nothing that differs has to do with it. */
+  private asInLike(point: SpacePoint, state: number, own?: OwnCrown): View | undefined {
+    const { like } = this;
+    const was = like?.known.get(viewKey(point, stateIn(like.scene, this.scene, state), own));
+    if (!like || !was) return undefined;
+    const { gone, added } = (this.changed[state] ??= this.changedFrom(like, state));
+    if (gone.length === 0 && added.length === 0) return was;
+    const { rays } = was;
+    const { directions, every, fan } = this.desk;
+    for (let n = 0; n < rays.ray.length; n++) {
+      const isUp = rays.ray[n] >= 0;
+      const k = 3 * (isUp ? rays.ray[n] : -1 - rays.ray[n]);
+      const dz = isUp ? directions[k + 2] : -directions[k + 2];
+      if (this.isBehind(added, point, directions[k], directions[k + 1], dz, rays.reach[n], own?.of)) return undefined;
+    }
+    if (gone.length === 0) return was;
+    const { met } = this.desk;
+    this.faces.meet(...point, fan, met);
+    for (let r = 0; r < 2 * fan.count; r++) {
+      if (met.patch[r] < 0 || rays.ofFan[r] >= 0) continue;
+      const k = 3 * every * (r % fan.count);
+      const dz = r < fan.count ? directions[k + 2] : -directions[k + 2];
+      if (this.isBehind(gone, point, directions[k], directions[k + 1], dz, met.reach[r], own?.of)) return undefined;
+    }
+    return was;
+  }
+
+  private changedFrom(like: ViewFinder, state: number): Changed {
+    const [mine, its] = [this.hiders[state], like.hiders[stateIn(like.scene, this.scene, state)]];
+    const without = (some: readonly Hider[], others: readonly Hider[]) => {
+      const had = new Set(others.map(({ solid }) => solid));
+      return some.filter(({ solid }) => !had.has(solid));
+    };
+    return { gone: without(its, mine), added: without(mine, its) };
   }
 
   private look(point: SpacePoint, state: number, own?: OwnCrown): View {
@@ -95,6 +157,8 @@ export class ViewFinder implements Views {
     const [x, y, z] = point;
     faces.meet(x, y, z, fan, met);
     makeRoom(this.desk, faces.metCount);
+    const hiders = this.hiders[state];
+    const crown = own === undefined ? [] : [{ id: '', solid: own, reach: reachOf(own) }];
     const ofFan = new Int16Array(2 * count).fill(-1);
     const ray: number[] = [];
     const patch: number[] = [];
@@ -105,7 +169,9 @@ export class ViewFinder implements Views {
       for (let way = 1; way >= -1; way -= 2) {
         const n = way > 0 ? k : count + k;
         if (met.patch[n] < 0) continue;
-        if (this.isHidden(point, dx, dy, way * directions[3 * k + 2], met.reach[n], state, own)) continue;
+        const dz = way * directions[3 * k + 2];
+        if (this.isBehind(crown, point, dx, dy, dz, met.reach[n])) continue;
+        if (this.isBehind(hiders, point, dx, dy, dz, met.reach[n], own?.of)) continue;
         ofFan[n] = ray.length;
         ray.push(way > 0 ? k * every : -1 - k * every);
         patch.push(met.patch[n]);
@@ -118,14 +184,15 @@ export class ViewFinder implements Views {
     );
   }
 
-  private isHidden(
+  /** Whether one of some hiders stands before what a ray from a point meets. @param except of this feature */
+  private isBehind(
+    hiders: readonly Hider[],
     point: SpacePoint,
     dx: number,
     dy: number,
     dz: number,
     reach: number,
-    state: number,
-    own?: OwnCrown,
+    except?: string,
   ): boolean {
     const { met, upward } = this;
     met[0] = point[0] + reach * dx;
@@ -137,14 +204,16 @@ export class ViewFinder implements Views {
     upward[2] = way * dz;
     const lower = dz > 0 ? point : met;
     const upper = dz > 0 ? met : point;
-    if (own !== undefined && standsBetween(own, lower, upper, upward)) return true;
-    const others = this.others[state];
-    for (let n = 0; n < others.length; n++) {
-      const { id, solid, reach: near } = others[n];
-      if (id !== own?.of && isNear(near, lower, upper) && standsBetween(solid, lower, upper, upward)) return true;
+    for (let n = 0; n < hiders.length; n++) {
+      const { id, solid, reach: near } = hiders[n];
+      if (id !== except && isNear(near, lower, upper) && standsBetween(solid, lower, upper, upward)) return true;
     }
     return false;
   }
+}
+
+function viewKey(point: SpacePoint, state: number, own?: OwnCrown): string {
+  return `${state} ${placeKey(point, own)}`;
 }
 
 function fanOf(directions: Float64Array): RayFan {

@@ -8,7 +8,7 @@
  */
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { Faces } from '../../../scene/faces.ts';
-import type { ClothSheet, OwnCrown, Scene } from '../../../scene/solids.ts';
+import type { ClothSheet, OwnCrown, Scene, Solid } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';
 import type { WallGlow } from '../surroundings.ts';
 import { CastLights, type FaceLights, LightsUnder, LitDays } from './face-light.ts';
@@ -49,47 +49,87 @@ const NO_WALLS: WallsUnder & WallsRound = {
 /** Where many places or shifts are asked about, walls are looked for along one ray in so many. */
 export const ONE_RAY_IN = 5;
 
-/** How the faces of yards that were looked at are lit, so that one that differs in little need not be cast anew. */
-const known = new WeakMap<WallsRound, (days: LitDays) => CastLights | undefined>();
+/** The walls of another yard, to take from it what is the same. */
+interface Others {
+  /** In a yard that differs in little, as they are: all that may be another is asked anew. */
+  readonly like?: WallsRound;
+  /** In a yard that differs in little, as a guess: light on patches that stand as they do there is not cast anew. */
+  readonly near?: WallsRound;
+}
+
+/** What was laid out of walls that were looked at; `null`: no wall stands. */
+const known = new WeakMap<WallsRound, () => LaidOut | null>();
 
 /**
  * Lays a yard's faces out when they are first looked at: many questions never ask for them. Patches are lit when they
  * are.
- * @param like the walls of a yard that differs in little: light on patches that stand as they do there is not cast anew
  * @param every of the rays looked along: all, where nothing is said; each of fewer counts for as many
  */
-export function createWallsRound(scene: Scene, like?: WallsRound, every = 1): WallsRound {
+export function createWallsRound(scene: Scene, others: Others = {}, every = 1): WallsRound {
   let laid: WallsRound | null = null;
-  const round = (): WallsRound => (laid ??= laidOut(scene, like, every));
+  let of: LaidOut | null = null;
+  const round = (): WallsRound => {
+    if (laid === null) {
+      of = laidOut(scene, others, every);
+      laid = of === null ? NO_WALLS : wallsOf(of);
+    }
+    return laid;
+  };
   const walls: WallsRound = {
     at: (heat, point, own) => round().at(heat, point, own),
     on: (heats, point, own) => round().on(heats, point, own),
     each: (heat, point, own) => round().each(heat, point, own),
     under: (sheets) => round().under(sheets),
   };
-  known.set(walls, (days) => (laid === null ? undefined : known.get(laid)?.(days)));
+  known.set(walls, () => of);
   return walls;
 }
 
-function laidOut(scene: Scene, like: WallsRound | undefined, every: number): WallsRound {
+interface LaidOut {
+  readonly faces: Faces;
+  /** What throws light back, in its order: yards with the same have the same faces. */
+  readonly shining: readonly Solid[];
+  readonly views: ViewFinder;
+  readonly lights: readonly CastLights[];
+  readonly lightsOn: LightsOn;
+  readonly glows: GlowFinder;
+}
+
+function laidOut(scene: Scene, others: Others, every: number): LaidOut | null {
+  const shining = (scene.states[0] ?? []).flatMap(({ solids }) =>
+    solids.filter((solid) => 'reflects' in solid && solid.reflects !== null),
+  );
+  const laid = others.like && known.get(others.like)?.();
+  const like = laid && isSame(laid.shining, shining) ? laid : null;
   // As much coarser as the rays are fewer.
-  const faces = new Faces(scene.states[0] ?? [], PATCH * Math.sqrt(every), MOST_PATCHES);
-  if (faces.none) return NO_WALLS;
+  const faces = like?.faces ?? new Faces(scene.states[0] ?? [], PATCH * Math.sqrt(every), MOST_PATCHES);
+  if (faces.none) return null;
   const thinned = every * Math.max(1, Math.round(faces.sideCount / MANY_SIDES));
-  const views = new ViewFinder(scene, faces, thinned);
-  const all: CastLights[] = [];
-  const likeOf = like && known.get(like);
-  const lightsOn: LightsOn = (heats) =>
-    lightsAmong(all, heats, (days) => new CastLights(scene, faces, days, likeOf?.(days)), scene);
-  const glows = new GlowFinder(faces, views, lightsOn);
-  const walls: WallsRound = {
+  const views = new ViewFinder(scene, faces, thinned, like?.views);
+  const lights: CastLights[] = [];
+  const near = others.near && known.get(others.near)?.();
+  const lit = (days: LitDays): CastLights => {
+    const alike =
+      like?.lights.find((each) => each.days.isLike(days)) ??
+      [...lights, ...(like?.lights ?? [])].find((each) => each.days.hasSunsOf(days));
+    const nearly = near?.lights.find((each) => each.days.isLike(days));
+    return new CastLights(scene, faces, days, alike, nearly);
+  };
+  const lightsOn: LightsOn = (heats) => lightsAmong(lights, heats, lit, scene);
+  return { faces, shining, views, lights, lightsOn, glows: new GlowFinder(faces, views, lightsOn, like?.glows) };
+}
+
+function isSame(a: readonly Solid[], b: readonly Solid[]): boolean {
+  return a.length === b.length && a.every((solid, n) => solid === b[n]);
+}
+
+function wallsOf({ faces, views, lightsOn, glows }: LaidOut): WallsRound {
+  return {
     at: (heat, point, own) => glows.on([heat], point, own)[0],
     on: (heats, point, own) => glows.on(heats, point, own),
     each: (heat, point, own) => glows.each(heat, point, own),
     under: (sheets) => wallsUnder(faces, views, lightsOn, glows, sheets),
   };
-  known.set(walls, (days) => all.find((lights) => lights.days.isLike(days)));
-  return walls;
 }
 
 /** How patches are lit on a day, among the days that were cast with it, and index of its first sample there. */
@@ -148,12 +188,15 @@ class GlowFinder {
   private readonly faces: Faces;
   private readonly views: Views;
   private readonly lightsOn: LightsOn;
+  private readonly like: GlowFinder | undefined;
   private readonly known = new WeakMap<View, Map<FaceLights, Glows>>();
 
-  constructor(faces: Faces, views: Views, lightsOn: LightsOn) {
+  /** @param like of a yard with the very same faces */
+  constructor(faces: Faces, views: Views, lightsOn: LightsOn, like?: GlowFinder) {
     this.faces = faces;
     this.views = views;
     this.lightsOn = lightsOn;
+    this.like = like;
   }
 
   on(heats: readonly HeatDay[], point: SpacePoint, own?: OwnCrown): (WallGlow | null)[] {
@@ -176,8 +219,15 @@ class GlowFinder {
     let byLights = this.known.get(view);
     if (!byLights) this.known.set(view, (byLights = new Map()));
     let glows = byLights.get(lights);
-    if (!glows) byLights.set(lights, (glows = new Glows(glowOf(view, lights))));
+    if (!glows) byLights.set(lights, (glows = this.asInLike(view, lights) ?? new Glows(glowOf(view, lights))));
     return glows;
+  }
+
+  /** What the yard that is like this one knows of the same view, where all its patches are lit as they are there. */
+  private asInLike(view: View, lights: FaceLights): Glows | undefined {
+    if (!(lights instanceof CastLights) || lights.like === undefined) return undefined;
+    const glows = this.like?.known.get(view)?.get(lights.like);
+    return glows && isLitAlike(view, lights.like, lights) ? glows : undefined;
   }
 }
 
