@@ -123,7 +123,7 @@ export type { PictureLength } from './survey/picture-scale.ts';
 export { pictureScale } from './survey/picture-scale.ts';
 export { ELEVATION_NOTE } from './survey/place/place.ts';
 export type { Town } from './survey/place/places.ts';
-export { nearestTown, townMeant, TOWNS, townWords } from './survey/place/places.ts';
+export { nearestTown, townMeant, towns, townWords } from './survey/place/places.ts';
 export { climateOfPlace } from './survey/climate/climate-of-place.ts';
 export { askedMonth } from './survey/climate/known-temperatures.ts';
 export { shadowTable } from './survey/height/shadow-table.ts';

@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { bareData } from './build/bare-data.ts';
 import { leanLeaflet } from './build/lean-leaflet.ts';
+import { packedData } from './build/packed-data.ts';
 import { plainCalls } from './build/plain-calls.ts';
 import { servedPage } from './build/served-page.ts';
 import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-file.ts';
@@ -14,7 +15,7 @@ import { workers } from './build/workers.ts';
  */
 const sharedEngine = {
   name: 'shared-engine',
-  test: /\/engine\/(?!plan\/(check|schema|geometry|sanity-walk))/,
+  test: /\/suncalc\/|\/worker\/protocol|\/engine\/(?!plan\/(check|schema\/(?!say)|geometry\/(?!hull|shapes|trunk|stripes)|sanity-walk))/,
   tags: ['$initial' as const],
   minShareCount: 4,
   includeDependenciesRecursively: false,
@@ -30,7 +31,7 @@ export default defineConfig(({ command, mode }) => {
     define: { HAS_SERVICE_WORKER: JSON.stringify(command === 'build' && !single) },
     plugins: single
       ? [...common, singleFile()]
-      : [...common, servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
+      : [...common, packedData(), servedPage(), thenSingleFile(fileURLToPath(import.meta.url))],
     preview: { host: 'localhost', port: 4173 },
     build: {
       outDir: fileURLToPath(new URL('../dist', import.meta.url)),

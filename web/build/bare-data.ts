@@ -5,9 +5,10 @@ export function bareData(): Plugin {
   return {
     name: 'bare-data',
     enforce: 'pre',
-    transform(code, id) {
-      if (!/\/(engine|web)\/.+\.json$/.test(id)) return undefined;
-      return JSON.stringify({ ...(JSON.parse(code) as object), about: undefined });
-    },
+    transform: (code, id) => (/\/(engine|web)\/.+\.json$/.test(id) ? bare(code) : undefined),
   };
+}
+
+export function bare(json: string): string {
+  return JSON.stringify({ ...(JSON.parse(json) as object), about: undefined });
 }

@@ -18,17 +18,21 @@ type Row = [name: string, region: string, country: number, latitude: number, lon
  * Some 650 towns, most people first: where summers burn, the largest of the hot and temperate world, and every capital.
  * A typed coordinate or the browser's own location serves everywhere else.
  */
-export const TOWNS: readonly Town[] = (file.places as Row[]).map(([name, region, at, latitude, longitude, zone]) => {
-  const [country, usualZone] = file.countries[at];
-  return {
-    name,
-    region,
-    country,
-    latitude: latitude / 100,
-    longitude: longitude / 100,
-    timeZone: zone === undefined ? usualZone : file.zones[zone],
-  };
-});
+export function towns(): readonly Town[] {
+  return (read ??= (file.places as Row[]).map(([name, region, at, latitude, longitude, zone]) => {
+    const [country, usualZone] = file.countries[at];
+    return {
+      name,
+      region,
+      country,
+      latitude: latitude / 100,
+      longitude: longitude / 100,
+      timeZone: zone === undefined ? usualZone : file.zones[zone],
+    };
+  }));
+}
+
+let read: readonly Town[] | undefined;
 
 /**
  * Towns by what a person begins to type, marks and capitals not minded: the town of that name first, with its state or
@@ -53,14 +57,14 @@ export function townMeant(text: string): { readonly town: Town; readonly others:
 /** "Córdoba, Spain"; "Bakersfield, California"; "Suzhou, Anhui, China" where its country has another. */
 export function townWords({ name, region, country }: Town): string {
   if (country === UNITED_STATES) return `${name}, ${region}`;
-  const alike = TOWNS.filter((other) => other.country === country && plain(other.name) === plain(name));
+  const alike = towns().filter((other) => other.country === country && plain(other.name) === plain(name));
   return [name, ...(alike.length > 1 && region !== '' ? [region] : []), country].join(', ');
 }
 
 /** The town nearest to a place, and how far. [km] */
 export function nearestTown(latitude: number, longitude: number): { town: Town; kilometres: number } {
-  let nearest = { town: TOWNS[0], kilometres: Infinity };
-  for (const town of TOWNS) {
+  let nearest = { town: towns()[0], kilometres: Infinity };
+  for (const town of towns()) {
     const kilometres = greatCircleKm(latitude, longitude, town.latitude, town.longitude);
     if (kilometres < nearest.kilometres) nearest = { town, kilometres };
   }
@@ -85,7 +89,8 @@ function ranked(text: string): Ranked[] {
   const [head, ...behind] = text.split(',').map(plain);
   const wanted = plain(text);
   if (wanted === '') return [];
-  return TOWNS.map((town) => ({ town, rank: rankOf(town, wanted, head, behind.join(' ')) }))
+  return towns()
+    .map((town) => ({ town, rank: rankOf(town, wanted, head, behind.join(' ')) }))
     .filter(({ rank }) => rank < Infinity)
     .sort((a, b) => a.rank - b.rank);
 }
@@ -104,12 +109,11 @@ function rankOf(town: Town, wanted: string, head: string, behind: string): numbe
 
 /** Whether every word begins a word of its region, its state's letters or its country. */
 function liesIn({ region, country }: Town, words: string): boolean {
-  const state = country === UNITED_STATES ? (STATES[region] ?? '') : '';
+  const states: Readonly<Record<string, string>> = file.states;
+  const state = country === UNITED_STATES ? (states[region] ?? '') : '';
   const place = plain(`${region} ${state} ${country} ${SHORT_NAMES[country] ?? ''}`).split(' ');
   return words.split(' ').every((word) => place.some((part) => part.startsWith(word)));
 }
-
-const STATES: Readonly<Record<string, string>> = file.states;
 
 /** Lower case, no accents, commas and full stops as spaces. */
 export function plain(text: string): string {

@@ -1,12 +1,10 @@
 import { useState } from 'preact/hooks';
 import {
   ELEVATION_NOTE,
-  TOWNS,
   elevationOf,
   knownElevationOf,
   parseLength,
   setSite,
-  townWords,
   whereabouts,
 } from '../../../engine/index.ts';
 import type { Whereabouts, WhereaboutsRequest } from '../../../engine/index.ts';
@@ -17,7 +15,7 @@ import { say } from '../../state/speech.ts';
 import { plan, units } from '../../state/yard.ts';
 import { Field } from '../parts/boxes/Field.tsx';
 import { placeOf } from '../parts/world/place-of.ts';
-import { TownEcho } from '../parts/world/TownEcho.tsx';
+import { PlaceField } from '../parts/world/PlaceField.tsx';
 import { useFound } from './use-found.ts';
 import { Fault } from '../../common/Fault.tsx';
 
@@ -117,20 +115,7 @@ function TownBox({ typed, read, at, onFault }: TownProps) {
   }
   return (
     <>
-      <Field
-        label="Town, or latitude and longitude"
-        value={typed}
-        usual="Phoenix, or 37°53′N 4°47′W"
-        list="survey-towns"
-        hint="Half a degree is near enough. Nothing of it leaves this machine."
-        onInput={(text) => type({ typed: text })}
-      />
-      <datalist id="survey-towns">
-        {TOWNS.map((town) => (
-          <option key={townWords(town)} value={townWords(town)} />
-        ))}
-      </datalist>
-      {read?.ok && <TownEcho place={read.value} onChoose={(text) => type({ typed: text })} />}
+      <PlaceField value={typed} read={read} onInput={(text) => type({ typed: text })} />
       {'geolocation' in navigator && window.isSecureContext && (
         <button type="button" onClick={askBrowser}>
           Ask this browser where I am

@@ -1,9 +1,8 @@
-import { TOWNS, townWords } from '../../../../engine/index.ts';
 import { lazily } from '../../../common/Lazy.tsx';
 import { answer, answers } from '../answers.ts';
-import { Choices, Field } from '../../parts/boxes/Field.tsx';
+import { Choices } from '../../parts/boxes/Field.tsx';
 import { placeOf } from '../../parts/world/place-of.ts';
-import { TownEcho } from '../../parts/world/TownEcho.tsx';
+import { PlaceField } from '../../parts/world/PlaceField.tsx';
 import { SEA_CHOICES } from '../../parts/world/sea.ts';
 
 const WorldPicture = lazily(
@@ -16,20 +15,7 @@ export function PlaceQuestion() {
   const read = typed.trim() === '' ? null : placeOf(typed);
   return (
     <>
-      <Field
-        label="Town, or latitude and longitude"
-        value={typed}
-        usual="Phoenix, or 33.4, −112"
-        list="first-towns"
-        onInput={(place) => answer({ place })}
-        hint="Half a degree is near enough. Nothing of it leaves this machine."
-      />
-      <datalist id="first-towns">
-        {TOWNS.map((town) => (
-          <option key={townWords(town)} value={townWords(town)} />
-        ))}
-      </datalist>
-      {read?.ok && <TownEcho place={read.value} onChoose={(place) => answer({ place })} />}
+      <PlaceField value={typed} read={read} onInput={(place) => answer({ place })} />
       {read && (
         <p class="quiet" role="status">
           {read.ok

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { TOWNS, townWords } from '../../../../engine/index.ts';
+import { towns, townWords } from '../../../../engine/index.ts';
 import type { Town } from '../../../../engine/index.ts';
 import land from './land.json' with { type: 'json' };
 
@@ -27,7 +27,7 @@ export function WorldPicture({ at, onTap }: Props) {
   const [sight, setSight] = useState(WHOLE);
   const near = sight !== WHOLE;
   const letter = sight.across / 26;
-  const towns = near ? TOWNS.filter((town) => isIn(sight, town)) : [];
+  const inSight = near ? towns().filter((town) => isIn(sight, town)) : [];
 
   function tap(event: MouseEvent): void {
     const box = (event.currentTarget as SVGElement).getBoundingClientRect();
@@ -39,7 +39,7 @@ export function WorldPicture({ at, onTap }: Props) {
         y: between(y - NEAR.up / 2, 0, WHOLE.up - NEAR.up),
         ...NEAR,
       });
-    const town = towns.find((each) => Math.hypot(xOf(each) - x, yOf(each) - y) < letter / 2);
+    const town = inSight.find((each) => Math.hypot(xOf(each) - x, yOf(each) - y) < letter / 2);
     onTap(town ? townWords(town) : `${(land.north - y).toFixed(1)}, ${(x - 180).toFixed(1)}`);
   }
 
@@ -53,7 +53,7 @@ export function WorldPicture({ at, onTap }: Props) {
       >
         <path class="world-land" d={land.path} />
         <Graticule step={near ? 10 : 30} />
-        <Towns towns={towns} letter={letter} />
+        <Towns towns={inSight} letter={letter} />
         {at && <circle class="world-here" cx={xOf(at)} cy={yOf(at)} r={letter / 2} />}
       </svg>
       <figcaption class="quiet">

@@ -1,0 +1,107 @@
+/** Contexts that each have an opinion of the next bit: none, the last 1 to 4 bytes, the word, the place in its row. */
+const CONTEXTS = 7;
+/** Chances are kept in so many slots; contexts that meet in one only make the text a little longer. [log2] */
+const SLOTS = 20;
+/** After so many bits a context forgets at the rate of their mean. */
+const MEMORY = 60;
+
+/** Guesses a text bit by bit, each from all before it. */
+export interface BitOdds {
+  /** That the next bit is 1. [1/4096, 1 to 4095] */
+  odds(): number;
+  /** What it was. */
+  learn(bit: number): void;
+}
+
+/**
+ * Chances by what the last bytes, the word begun and the column were, mixed by weights that follow whoever was right.
+ * Integers only after the two tables, so that what one machine packs every other unpacks.
+ */
+export function bitOdds(): BitOdds {
+  const chances = new Uint16Array(1 << SLOTS).fill(1 << 15);
+  const met = new Uint8Array(1 << SLOTS);
+  const weights = new Int32Array(CONTEXTS << 8).fill(1 << 14);
+  const contexts = new Int32Array(CONTEXTS);
+  const slots = new Int32Array(CONTEXTS);
+  const opinions = new Int32Array(CONTEXTS);
+  const after = contextWalk(contexts);
+  // Bits of the byte so far, behind a 1.
+  let begun = 1;
+  let guess = 2048;
+  return {
+    odds() {
+      let sum = 0;
+      for (let i = 0; i < CONTEXTS; i++) {
+        const slot = mixed(contexts[i] ^ Math.imul(begun, 0x85ebca6b)) >>> (32 - SLOTS);
+        slots[i] = slot;
+        opinions[i] = STRETCHED[chances[slot] >> 4];
+        sum += weights[begun * CONTEXTS + i] * opinions[i];
+      }
+      guess = SQUASHED[Math.max(-2047, Math.min(2047, sum >> 16)) + 2048];
+      return guess;
+    },
+    learn(bit) {
+      const error = (bit << 12) - guess;
+      for (let i = 0; i < CONTEXTS; i++) {
+        const slot = slots[i];
+        weights[begun * CONTEXTS + i] += (opinions[i] * error * 10 + (1 << 13)) >> 14;
+        chances[slot] += Math.trunc((bit * 65535 - chances[slot]) / Math.min(met[slot] + 1.5, MEMORY));
+        if (met[slot] < MEMORY) met[slot]++;
+      }
+      begun = (begun << 1) | bit;
+      if (begun < 256) return;
+      after(begun & 255);
+      begun = 1;
+    },
+  };
+}
+
+/** Sets what each context is after one more byte. */
+function contextWalk(contexts: Int32Array): (byte: number) => void {
+  const before = [0, 0, 0, 0];
+  let word = 0;
+  let column = 0;
+  const set = (): void => {
+    let hash = 0;
+    before.forEach((byte, i) => {
+      hash = mixed(hash + byte + 1);
+      contexts[i + 1] = hash + i;
+    });
+    contexts[5] = mixed(word + 5);
+    contexts[6] = mixed((column << 8) + before[0] + 6);
+  };
+  set();
+  return (byte) => {
+    before.unshift(byte);
+    before.pop();
+    word = isLetter(byte) ? mixed(word + byte) : 0;
+    column = byte === CLOSING ? 0 : column + Number(byte === COMMA || byte === QUOTE);
+    set();
+  };
+}
+
+const [QUOTE, COMMA, CLOSING] = [...'",]'].map((sign) => sign.charCodeAt(0));
+
+function isLetter(byte: number): boolean {
+  return byte > 127 || (byte > 64 && byte < 91) || (byte > 96 && byte < 123);
+}
+
+function mixed(value: number): number {
+  const product = Math.imul(value, 0xc2b2ae35);
+  return product ^ (product >>> 15);
+}
+
+/** A chance in 1/4096 as its logit, in 1/256, before it is rounded. */
+export function logit(chance: number): number {
+  return Math.log(chance / (4096 - chance)) * 256;
+}
+
+/** And back. */
+export function logistic(logitOf: number): number {
+  return 4096 / (1 + Math.exp(-logitOf / 256));
+}
+
+const STRETCHED = Int32Array.from({ length: 4096 }, (_, chance) => Math.max(-2047, Math.round(logit(chance))));
+const SQUASHED = Int32Array.from({ length: 4096 }, (_, at) =>
+  Math.max(1, Math.min(4095, Math.round(logistic(at - 2048)))),
+);
