@@ -4,6 +4,9 @@ import { SERVED_POLICY } from './policy.ts';
 import { type KeptFile, serviceWorkerText } from './service-worker.ts';
 import { WAY_OUT, WAY_OUT_FILE } from './way-out.ts';
 
+/** Of a file's hash, that the service worker holds it against. */
+const DIGITS = 24;
+
 /**
  * Puts the policy into the built page, and a service worker beside it that keeps every built file for use without a
  * network.
@@ -27,7 +30,10 @@ export function servedPage(): Plugin {
         const files = Object.values(bundle)
           .map((file): KeptFile => {
             const content = file.type === 'chunk' ? file.code : file.source;
-            return { name: file.fileName === 'index.html' ? './' : file.fileName, sha256: sha256(content) };
+            return {
+              name: file.fileName === 'index.html' ? './' : file.fileName,
+              sha256: sha256(content).slice(0, DIGITS),
+            };
           })
           .sort((a, b) => (a.name < b.name ? -1 : 1));
         const version = sha256(JSON.stringify(files)).slice(0, 12);

@@ -10,7 +10,7 @@ const STYLE = { name: 'assets/a.css', type: 'text/css; charset=utf-8', content: 
 const NEW = [PAGE, SCRIPT, STYLE, { name: 'icon.svg', type: 'image/svg+xml', content: '<svg/>' }];
 const TEXT = serviceWorkerText(
   'new',
-  NEW.map(({ name, content }) => ({ name, sha256: createHash('sha256').update(content).digest('hex') })),
+  NEW.map(({ name, content }) => ({ name, sha256: createHash('sha256').update(content).digest('hex').slice(0, 24) })),
 );
 
 type Served = ReadonlyMap<string, Response | Error>;
