@@ -1,5 +1,9 @@
-/** Contexts that each have an opinion of the next bit: none, the last 1 to 4 bytes, the word, the place in its row. */
-const CONTEXTS = 7;
+/**
+ * Contexts that each have an opinion of the next bit: the last bytes, so many of them; the word begun; the column, with
+ * the last byte and with how far one is in it.
+ */
+const LASTS = [0, 1, 2, 3, 4, 6];
+const CONTEXTS = LASTS.length + 3;
 /** Chances are kept in so many slots; contexts that meet in one only make the text a little longer. [log2] */
 const SLOTS = 20;
 /** After so many bits a context forgets at the rate of their mean. */
@@ -20,7 +24,7 @@ export interface BitOdds {
 export function bitOdds(): BitOdds {
   const chances = new Uint16Array(1 << SLOTS).fill(1 << 15);
   const met = new Uint8Array(1 << SLOTS);
-  const weights = new Int32Array(CONTEXTS << 8).fill(1 << 14);
+  const weights = new Int32Array(CONTEXTS << 8).fill(Math.round((1.75 * 65536) / CONTEXTS));
   const contexts = new Int32Array(CONTEXTS);
   const slots = new Int32Array(CONTEXTS);
   const opinions = new Int32Array(CONTEXTS);
@@ -58,24 +62,29 @@ export function bitOdds(): BitOdds {
 
 /** Sets what each context is after one more byte. */
 function contextWalk(contexts: Int32Array): (byte: number) => void {
-  const before = [0, 0, 0, 0];
+  const before = new Uint8Array(Math.max(...LASTS));
   let word = 0;
   let column = 0;
+  let within = 0;
   const set = (): void => {
-    let hash = 0;
-    before.forEach((byte, i) => {
-      hash = mixed(hash + byte + 1);
-      contexts[i + 1] = hash + i;
-    });
-    contexts[5] = mixed(word + 5);
-    contexts[6] = mixed((column << 8) + before[0] + 6);
+    LASTS.forEach(
+      (count, i) => (contexts[i] = before.subarray(0, count).reduce((hash, byte) => mixed(hash + byte + 1), count)),
+    );
+    contexts.set(
+      [word + 5, (column << 8) + before[0] + 6, (column << 6) + Math.min(within, 63) + 7].map(mixed),
+      LASTS.length,
+    );
+    // Each has chances of its own.
+    for (let i = 0; i < CONTEXTS; i++) contexts[i] += i * 0x1234567;
   };
   set();
   return (byte) => {
-    before.unshift(byte);
-    before.pop();
+    before.copyWithin(1, 0);
+    before[0] = byte;
     word = isLetter(byte) ? mixed(word + byte) : 0;
-    column = byte === CLOSING ? 0 : column + Number(byte === COMMA || byte === QUOTE);
+    const divides = byte === COMMA || byte === QUOTE;
+    within = divides ? 0 : within + 1;
+    column = byte === CLOSING ? 0 : column + Number(divides);
     set();
   };
 }
