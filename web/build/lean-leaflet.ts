@@ -8,6 +8,23 @@ const SPARE: Readonly<Record<string, string>> = {
   'layer/marker/Marker.Drag': 'export const MarkerDrag = undefined;',
   // A pin from a picture file: every mark here brings its own icon.
   'layer/marker/Icon.Default': 'export class IconDefault {}',
+  // The globe, and the way it is drawn where nobody says otherwise: a plan is in metres.
+  'geo/crs/CRS.Earth': 'export const Earth = undefined;',
+  'geo/crs/CRS.EPSG3857': 'export const EPSG3857 = undefined;',
+  // Double taps, and a map that is pushed gently: nobody listens to the ones or asks for the other.
+  'dom/DomEvent.DoubleTap':
+    'export const addDoubleTapListener = (_, heard) => heard; export const removeDoubleTapListener = () => {};',
+  'dom/PosAnimation': 'export const PosAnimation = undefined;',
+  // Every path here is drawn exactly, neither thinned nor clipped.
+  'geometry/PolyUtil': 'export const clipPolygon = null; export const polygonCenter = null;',
+  'geometry/LineUtil': `
+    export const simplify = (points) => points;
+    export const isFlat = ([first]) => !Array.isArray(first) || typeof first[0] === 'number';
+    export { isFlat as _flat };
+    export const clipSegment = null;
+    export const pointToSegmentDistance = null;
+    export const polylineCenter = null;
+    export const _sqClosestPointOnSegment = null;`,
 };
 
 /**
@@ -15,19 +32,27 @@ const SPARE: Readonly<Record<string, string>> = {
  * line, pictures that change.
  */
 const SPARE_METHODS: Readonly<Record<string, string>> = {
+  'core/Events': 'addEventParent removeEventParent',
   'map/Map':
     'zoomIn zoomOut fitWorld flyTo flyToBounds setMaxBounds setMinZoom setMaxZoom panInsideBounds panInside locate ' +
-    'stopLocate _handleGeolocationError _handleGeolocationResponse mouseEventToLatLng',
+    'stopLocate _handleGeolocationError _handleGeolocationResponse mouseEventToLatLng mouseEventToLayerPoint getPanes ' +
+    'wrapLatLng wrapLatLngBounds _getZoomSpan',
+  'layer/Layer': 'getAttribution _addZoomLimit _removeZoomLimit _updateZoomLevels',
   'layer/vector/Path': 'setStyle bringToFront bringToBack',
-  'layer/vector/Polyline': 'isEmpty closestLayerPoint getCenter getBounds addLatLng _containsPoint',
+  'layer/vector/Polyline':
+    'isEmpty closestLayerPoint getCenter getBounds addLatLng _containsPoint getLatLngs setLatLngs',
   'layer/vector/Polygon': 'isEmpty getCenter _containsPoint',
   'layer/vector/CircleMarker': 'setLatLng getLatLng setRadius getRadius _containsPoint',
   'layer/vector/SVG': '_bringToFront _bringToBack',
-  'layer/marker/Marker': 'setZIndexOffset getIcon setIcon setOpacity _getPopupAnchor _getTooltipAnchor',
+  'layer/marker/Icon': 'createIcon createShadow _createIcon _createImg _getIconUrl',
+  'layer/marker/Marker': 'setZIndexOffset getIcon setIcon setOpacity _getPopupAnchor _getTooltipAnchor setLatLng',
   'layer/ImageOverlay': 'setOpacity setStyle bringToFront bringToBack setUrl setBounds setZIndex getBounds getCenter',
   'layer/LayerGroup': 'invoke getLayer getLayers setZIndex',
   'geo/LatLngBounds': 'overlaps toBBoxString',
-  'geo/LatLng': 'toBounds',
+  'geo/LatLng': 'toBounds distanceTo wrap',
+  'geo/crs/CRS': 'wrapLatLng wrapLatLngBounds',
+  'geometry/Bounds': 'overlaps',
+  'geometry/Point': 'scaleBy unscaleBy',
 };
 
 /** Takes a method out of an object written as Leaflet writes them; refuses where there is none. */

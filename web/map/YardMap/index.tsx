@@ -3,7 +3,7 @@ import './style.css';
 import './ink.css';
 import './draft-bar.css';
 import './cloth-grips.css';
-import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { untracked, useComputed, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { upBearingOf } from '../../../engine/index.ts';
 import { openYard, shownPlan, units } from '../../state/yard.ts';
@@ -77,7 +77,8 @@ function useGoingTo(paper: Paper | null): void {
   });
   useSignalEffect(() => {
     const { id } = openYard.value;
-    if (paper && id !== undefined) showYard(paper.map);
+    // What the map tells then is no reason to show it again.
+    if (paper && id !== undefined) untracked(() => showYard(paper.map));
   });
 }
 

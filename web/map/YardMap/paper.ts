@@ -31,10 +31,11 @@ export function layPaper(container: HTMLElement, pixels: Signal<number>): Paper 
   const { map, renderers } = yard;
   crossHair.value = isCoarse();
   const scale = (): void => {
-    pixels.value = pixelsPerMetre(map);
-    reach.value = REACH_PX[isCoarse() ? 'coarse' : 'fine'] / pixels.value;
+    const perMetre = pixelsPerMetre(map);
+    pixels.value = perMetre;
+    reach.value = REACH_PX[isCoarse() ? 'coarse' : 'fine'] / perMetre;
     // Dots keep their weight on the paper between a fine and a broad nib.
-    container.style.setProperty('--dot', `${Math.min(3.2, Math.max(1.3, 0.036 * pixels.value)).toFixed(1)}px`);
+    container.style.setProperty('--dot', `${Math.min(3.2, Math.max(1.3, 0.036 * perMetre)).toFixed(1)}px`);
     names.place();
   };
   const names = keepNamesApart(map, pixels);
