@@ -11,10 +11,9 @@ const SPARE: Readonly<Record<string, string>> = {
   // The globe, and the way it is drawn where nobody says otherwise: a plan is in metres.
   'geo/crs/CRS.Earth': 'export const Earth = undefined;',
   'geo/crs/CRS.EPSG3857': 'export const EPSG3857 = undefined;',
-  // Double taps, and a map that is pushed gently: nobody listens to the ones or asks for the other.
+  // Double taps: nobody listens to them.
   'dom/DomEvent.DoubleTap':
     'export const addDoubleTapListener = (_, heard) => heard; export const removeDoubleTapListener = () => {};',
-  'dom/PosAnimation': 'export const PosAnimation = undefined;',
   // Every path here is drawn exactly, neither thinned nor clipped.
   'geometry/PolyUtil': 'export const clipPolygon = null; export const polygonCenter = null;',
   'geometry/LineUtil': `

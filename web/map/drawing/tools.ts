@@ -1,7 +1,7 @@
 import { pointToMillimetre, toMillimetre } from '../../../engine/index.ts';
 import type { FeatureKind, PlanPoint } from '../../../engine/index.ts';
-import { FIELDS } from '../../common/fields.ts';
-import type { NumberField } from '../../common/fields.ts';
+import { FIELDS } from '../../common/fields/feature-fields.ts';
+import type { NumberField } from '../../common/fields/number-field.ts';
 
 /**
  * How a thing is put on paper: one point, a line of points, or an outline (by its corners, or as a rectangle by two).

@@ -1,6 +1,8 @@
 import { area, dayWords, formatArea, formatLength, stepsWords } from '../../../engine/index.ts';
 import type { Feature, KnownBy, Plan, Units } from '../../../engine/index.ts';
-import { FIELDS, KNOWN_BY_WORDS, showNumber } from '../../common/fields.ts';
+import { FIELDS } from '../../common/fields/feature-fields.ts';
+import { KNOWN_BY_WORDS } from '../../common/fields/known-by.ts';
+import { showNumber } from '../../common/fields/read-field.ts';
 
 /** A heading of the list and what stands under it. */
 export interface Group {

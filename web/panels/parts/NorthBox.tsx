@@ -1,5 +1,5 @@
 import { setPartHow, setSite, upBearingOf } from '../../../engine/index.ts';
-import type { NumberField } from '../../common/fields.ts';
+import type { NumberField } from '../../common/fields/number-field.ts';
 import { commitEdit } from '../../state/edit.ts';
 import { plan } from '../../state/yard.ts';
 import { NumberBox } from './boxes/NumberBox.tsx';

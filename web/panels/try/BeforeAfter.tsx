@@ -3,7 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
 import type { ComparedChoice } from '../../../engine/index.ts';
 import { standIn } from '../../map/laid-on/heat-on-map.ts';
-import type { NumberField } from '../../common/fields.ts';
+import type { NumberField } from '../../common/fields/number-field.ts';
 import { NumberBox } from '../parts/boxes/NumberBox.tsx';
 import { SPLIT_STEP, moveSplit, split } from '../../map/laid-on/split.ts';
 import { quantity } from '../../state/view.ts';

@@ -1,5 +1,6 @@
 import { parseLength } from '../../../../engine/index.ts';
-import { FIELDS, readField } from '../../../common/fields.ts';
+import { FIELDS } from '../../../common/fields/feature-fields.ts';
+import { readField } from '../../../common/fields/read-field.ts';
 import { answer, answers } from '../answers.ts';
 import { Choices, Field } from '../../parts/boxes/Field.tsx';
 import { USUAL } from '../usual.ts';

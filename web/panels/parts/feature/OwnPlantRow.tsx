@@ -3,7 +3,7 @@ import type { AfternoonShade, Feature, FeatureOf, PlantRow } from '../../../../e
 import { commitEdit } from '../../../state/edit.ts';
 import { plan } from '../../../state/yard.ts';
 import { calledOf } from '../../../map/drawing/feature-edits.ts';
-import type { NumberField } from '../../../common/fields.ts';
+import type { NumberField } from '../../../common/fields/number-field.ts';
 import { NumberBox } from '../boxes/NumberBox.tsx';
 import { ChoiceBox } from '../boxes/ChoiceBox.tsx';
 import { TextBox } from '../boxes/TextBox.tsx';

@@ -1,4 +1,4 @@
-import type { NumberField } from '../../../common/fields.ts';
+import type { NumberField } from '../../../common/fields/number-field.ts';
 import type { Feature, FeatureChanges, PlanPoint } from '../../../../engine/index.ts';
 
 /** Plan coordinates beyond this are refused by the file. [m] */
