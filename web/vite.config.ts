@@ -9,13 +9,18 @@ import { SINGLE_FILE_MODE, singleFile, thenSingleFile } from './build/single-fil
 import { treeshake } from './build/treeshake.ts';
 import { workers } from './build/workers.ts';
 
+/** Of the plan's geometry only what a yard without any check needs. */
+const ofEveryPlan = (id: string): boolean =>
+  id.includes('/engine/plan/') &&
+  !/\/plan\/(check|schema\/(?!say)|geometry\/(?!hull|shapes|trunk|stripes)|sanity-walk)/.test(id);
+
 /**
  * What both the page and its workers need of the engine: one file, where by itself it would be twenty small ones. The
  * plan's check stays out, with the geometry that it is made of: the first picture is of a yard that needs none.
  */
 const sharedEngine = {
   name: 'shared-engine',
-  test: /\/suncalc\/|\/worker\/protocol|\/engine\/(?!plan\/(check|schema\/(?!say)|geometry\/(?!hull|shapes|trunk|stripes)|sanity-walk))/,
+  test: (id: string) => /\/suncalc\/|\/worker\/protocol|\/engine\/(?!plan\/)/.test(id) || ofEveryPlan(id),
   tags: ['$initial' as const],
   minShareCount: 4,
   includeDependenciesRecursively: false,

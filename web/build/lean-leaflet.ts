@@ -34,8 +34,8 @@ const SPARE_METHODS: Readonly<Record<string, string>> = {
   'core/Events': 'addEventParent removeEventParent',
   'map/Map':
     'zoomIn zoomOut fitWorld flyTo flyToBounds setMaxBounds setMinZoom setMaxZoom panInsideBounds panInside locate ' +
-    'stopLocate _handleGeolocationError _handleGeolocationResponse mouseEventToLatLng mouseEventToLayerPoint getPanes ' +
-    'wrapLatLng wrapLatLngBounds _getZoomSpan',
+    'stopLocate _handleGeolocationError _handleGeolocationResponse mouseEventToLatLng mouseEventToLayerPoint ' +
+    'getPanes wrapLatLng wrapLatLngBounds _getZoomSpan',
   'layer/Layer': 'getAttribution _addZoomLimit _removeZoomLimit _updateZoomLevels',
   'layer/vector/Path': 'setStyle bringToFront bringToBack',
   'layer/vector/Polyline':
