@@ -28,8 +28,8 @@ export class Bearings {
   find(right: number, left: number): void {
     const span = left - right;
     const from = right - SLACK < -Math.PI ? right - SLACK + TURN : right - SLACK;
-    this.first = this.firstFrom(from);
-    this.end = this.firstFrom(from + 2 * SLACK + (span < -SLACK ? span + TURN : span));
+    this.first = firstFrom(this.sorted, from);
+    this.end = firstFrom(this.sorted, from + 2 * SLACK + (span < -SLACK ? span + TURN : span));
   }
 
   /** Finds all of them. */
@@ -37,15 +37,16 @@ export class Bearings {
     this.first = 0;
     this.end = this.order.length / 2;
   }
+}
 
-  private firstFrom(bearing: number): number {
-    let low = 0;
-    let high = this.sorted.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (this.sorted[middle] < bearing) low = middle + 1;
-      else high = middle;
-    }
-    return low;
+/** Index of the first of rising numbers that is no less than one; their count where all are less. */
+export function firstFrom(rising: Float64Array | Int32Array, least: number): number {
+  let low = 0;
+  let high = rising.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rising[middle] < least) low = middle + 1;
+    else high = middle;
   }
+  return low;
 }

@@ -1,4 +1,5 @@
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { firstFrom } from '../../scene/bearings.ts';
 import type { ClothSheet } from '../../scene/solids.ts';
 import type { Directions } from '../passes.ts';
 import { ClothFrame } from './cloth-frame.ts';
@@ -7,19 +8,23 @@ import { ClothFrame } from './cloth-frame.ts';
 const EDGE = 1e-9;
 const ALL_ROUND = { from: -Math.PI, to: Math.PI };
 
-/** Directions by their bearing, laid out once for many points. */
+/** Directions by their bearing, from −π to π, rising; laid out once for many points. */
 export interface Fan {
-  readonly directions: Directions;
-  /** From −π to π, rising. [rad] */
+  /** [rad] */
   readonly bearing: Float64Array;
+  /** Of each: a unit vector. */
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly z: Float64Array;
   /** Index of each among the directions. */
   readonly ray: Int32Array;
 }
 
-export function fanOf(directions: Directions): Fan {
-  const bearings = directions.x.map((x, k) => Math.atan2(directions.y[k], x));
-  const ray = new Int32Array(directions.count).map((_, k) => k).sort((a, b) => bearings[a] - bearings[b]);
-  return { directions, ray, bearing: bearings.map((_, n) => bearings[ray[n]]) };
+export function fanOf({ count, x, y, z }: Directions): Fan {
+  const bearings = x.map((each, k) => Math.atan2(y[k], each));
+  const ray = new Int32Array(count).map((_, k) => k).sort((a, b) => bearings[a] - bearings[b]);
+  const inOrder = (of: Float64Array): Float64Array => of.map((_, n) => of[ray[n]]);
+  return { ray, bearing: inOrder(bearings), x: inOrder(x), y: inOrder(y), z: inOrder(z) };
 }
 
 /** What arrives at one point along many rays, laid out for asking over and over what cloth takes of it. */
@@ -27,36 +32,29 @@ export class PointRays {
   /** All that arrives. */
   readonly all: number;
   readonly point: SpacePoint;
-  /** Of each ray that brings anything, by its bearing: the way it comes from, and what it brings. */
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  readonly z: Float64Array;
+  readonly fan: Fan;
+  /** Place in the fan of each ray that brings anything, rising, and what it brings. */
+  readonly places: Int32Array;
   readonly brings: Float64Array;
-  private readonly bearing: Float64Array;
   /** All that arrives from the first bearing on, up to each ray, and one more. */
   private readonly upTo: Float64Array;
 
   /** @param brings what arrives along each of the directions; what is dark or shaded brings 0 */
-  constructor(point: SpacePoint, { directions, bearing, ray }: Fan, brings: Float64Array) {
+  constructor(point: SpacePoint, fan: Fan, brings: Float64Array) {
     let count = 0;
     for (let k = 0; k < brings.length; k++) if (brings[k] > 0) count++;
     this.point = point;
-    this.bearing = new Float64Array(count);
-    this.x = new Float64Array(count);
-    this.y = new Float64Array(count);
-    this.z = new Float64Array(count);
+    this.fan = fan;
+    this.places = new Int32Array(count);
     this.brings = new Float64Array(count);
     this.upTo = new Float64Array(count + 1);
     let all = 0;
-    for (let n = 0, at = 0; n < ray.length; n++) {
-      const k = ray[n];
-      if (brings[k] <= 0) continue;
-      this.bearing[at] = bearing[n];
-      this.x[at] = directions.x[k];
-      this.y[at] = directions.y[k];
-      this.z[at] = directions.z[k];
-      this.brings[at] = brings[k];
-      all += brings[k];
+    for (let n = 0, at = 0; n < fan.ray.length; n++) {
+      const each = brings[fan.ray[n]];
+      if (each <= 0) continue;
+      this.places[at] = n;
+      this.brings[at] = each;
+      all += each;
       this.upTo[++at] = all;
     }
     this.all = all;
@@ -91,25 +89,21 @@ export class PointRays {
   }
 
   private takenFrom(frames: readonly ClothFrame[], from: number, to: number): number {
-    const { x, y, z, bearing, brings } = this;
+    const { places, brings } = this;
+    const { x, y, z, bearing } = this.fan;
     let taken = 0;
-    for (let k = this.firstFrom(from - EDGE); k < bearing.length && bearing[k] <= to + EDGE; k++) {
+    for (let k = this.firstFrom(from - EDGE); k < places.length; k++) {
+      const n = places[k];
+      if (bearing[n] > to + EDGE) break;
       let transmittance = 1;
-      for (let s = 0; s < frames.length; s++) transmittance *= frames[s].transmittance(x[k], y[k], z[k]);
+      for (let s = 0; s < frames.length; s++) transmittance *= frames[s].transmittance(x[n], y[n], z[n]);
       if (transmittance < 1) taken += brings[k] * (1 - transmittance);
     }
     return taken;
   }
 
   private firstFrom(from: number): number {
-    let low = 0;
-    let high = this.bearing.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if (this.bearing[middle] < from) low = middle + 1;
-      else high = middle;
-    }
-    return low;
+    return firstFrom(this.places, firstFrom(this.fan.bearing, from));
   }
 }
 

@@ -1,7 +1,7 @@
-import type { PointRays } from '../../../cast/points/point-rays.ts';
+import type { Fan, PointRays } from '../../../cast/points/point-rays.ts';
 import { slantPower } from '../../../scene/cloth-sheet.ts';
 import { alongU, alongV, type TurnedLattice } from '../search/turned-lattice.ts';
-import { sumOver, sumUp } from '../search/plane-sums.ts';
+import { hidesOf, sumOver, sumUp } from '../search/plane-sums.ts';
 import { type Guarded, type LightGuard, type LightRule, mayTake } from './light-left.ts';
 
 /** Sums are in another order than those of `objections`. */
@@ -13,39 +13,50 @@ export interface LightPlane {
   broken(i: number, j: number, a: number, b: number): LightRule | null;
 }
 
-/** Plants that a roof of a density could harm at all, and what it takes of each of their rays. */
+/** A plant that a roof of a density could harm at all. */
 interface Endangered {
   readonly plant: Guarded;
   readonly may: Readonly<Record<LightRule, number>>;
-  /** As the plant's rays. [mol/m² a day] */
-  readonly takes: readonly Float64Array[];
 }
 
-/** The plants that a roof of a density endangers, whatever its place: worked out once for all turns and heights. */
-export type LightTakers = (density: number) => readonly Endangered[];
+/** What a roof of a density takes, wherever it hangs: worked out once for all turns and heights. */
+export interface LightTakers {
+  endangered(density: number): readonly Endangered[];
+  /** Share of each direction of a fan. */
+  hides(fan: Fan, density: number): Float64Array;
+}
 
 export function lightTakers(guard: LightGuard): LightTakers {
-  const known = new Map<number, readonly Endangered[]>();
-  return (density) => {
-    let endangered = known.get(density);
-    if (endangered === undefined) {
-      endangered = guard.plants.map((plant) => endangeredBy(plant, density)).filter(isEndangered);
-      known.set(density, endangered);
+  const known = new Map<number, { endangered: readonly Endangered[]; hides: Map<Fan, Float64Array> }>();
+  const under = (density: number) => {
+    let taken = known.get(density);
+    if (taken === undefined) {
+      const hides = new Map<Fan, Float64Array>();
+      for (const { fan } of guard.plants.flatMap(({ rays }) => rays))
+        if (!hides.has(fan)) hides.set(fan, hidesOf(fan.z.map(slantPower), density));
+      const endangered = guard.plants
+        .map((plant): Endangered => ({ plant, may: mayTake(plant, density) }))
+        .filter((one) => isEndangered(one, hides));
+      known.set(density, (taken = { endangered, hides }));
     }
-    return endangered;
+    return taken;
+  };
+  return {
+    endangered: (density) => under(density).endangered,
+    hides: (fan, density) => under(density).hides.get(fan) ?? NOTHING,
   };
 }
 
-function endangeredBy(plant: Guarded, density: number): Endangered {
-  const takes = plant.rays.map(({ z, brings }) =>
-    brings.map((each, k) => each * (1 - (1 - density) ** slantPower(z[k]))),
-  );
-  return { plant, may: mayTake(plant, density), takes };
-}
+const NOTHING = new Float64Array(0);
 
 /** Whether a roof over all the sky would take too much. */
-function isEndangered({ may, takes }: Endangered): boolean {
-  const most = takes.reduce((all, of) => of.reduce((sum, each) => sum + each, all), 0) * (1 + ROUNDING);
+function isEndangered({ plant, may }: Endangered, hides: ReadonlyMap<Fan, Float64Array>): boolean {
+  let most = 0;
+  for (const { fan, places, brings } of plant.rays) {
+    const shares = hides.get(fan) ?? NOTHING;
+    for (let k = 0; k < places.length; k++) most += brings[k] * shares[places[k]];
+  }
+  most *= 1 + ROUNDING;
   return most > may.light || most > may.density;
 }
 
@@ -65,9 +76,9 @@ export function lightPlanes(
     };
     return (density) => {
       const laidOut = (): Plane[] =>
-        takers(density).map(({ plant: { rays }, may, takes }) => {
+        takers.endangered(density).map(({ plant: { rays }, may }) => {
           const sums = new Float64Array(size);
-          for (const [r, each] of rays.entries()) addTaken(cellsOf(each), takes[r], sums);
+          for (const each of rays) addTaken(cellsOf(each), each, takers.hides(each.fan, density), sums);
           sumUp(sums, 0, width, lattice.rows);
           return { sums, may };
         });
@@ -95,24 +106,26 @@ interface Plane {
 }
 
 /** Place in a table of sums of the cell in which each ray crosses the plane at a height; 0 counts for nothing. */
-function crossedCells({ point, x, y, z }: PointRays, lattice: TurnedLattice, height: number): Int32Array {
+function crossedCells({ point, fan, places }: PointRays, lattice: TurnedLattice, height: number): Int32Array {
   const { columns, rows, step, u0, v0, sin, cos } = lattice;
-  const cells = new Int32Array(z.length);
+  const { x, y, z } = fan;
+  const cells = new Int32Array(places.length);
   const rise = (height - point[2]) / step;
   if (rise <= 0) return cells;
   const u = (alongU(lattice, point[0], point[1]) - u0) / step;
   const v = (alongV(lattice, point[0], point[1]) - v0) / step;
   for (let k = 0; k < cells.length; k++) {
-    const reach = rise / z[k];
-    const i = Math.floor(u + reach * (x[k] * cos - y[k] * sin));
-    const j = Math.floor(v + reach * (x[k] * sin + y[k] * cos));
+    const n = places[k];
+    const reach = rise / z[n];
+    const i = Math.floor(u + reach * (x[n] * cos - y[n] * sin));
+    const j = Math.floor(v + reach * (x[n] * sin + y[n] * cos));
     if (i >= 0 && j >= 0 && i < columns && j < rows) cells[k] = (j + 1) * (columns + 1) + i + 1;
   }
   return cells;
 }
 
 /** Adds what is taken of each ray to the cell that it crosses. */
-function addTaken(cells: Int32Array, takes: Float64Array, into: Float64Array): void {
-  for (let k = 0; k < cells.length; k++) into[cells[k]] += takes[k];
+function addTaken(cells: Int32Array, { places, brings }: PointRays, hides: Float64Array, into: Float64Array): void {
+  for (let k = 0; k < cells.length; k++) into[cells[k]] += brings[k] * hides[places[k]];
   into[0] = 0;
 }

@@ -1,9 +1,10 @@
+import { firstFrom } from '../../../scene/bearings.ts';
 import { CROSSING_OF, CROSSINGS, type HarmPairs, harmOfPair } from '../search/harm-pairs.ts';
 import { type Response } from '../search/responses.ts';
 import { bareHarm } from '../search/bare-harm.ts';
 import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
 import { type PlaneCrossings, sumOver } from '../search/plane-sums.ts';
-import { firstFrom, type TurnedRays } from '../search/turned-rays.ts';
+import type { TurnedRays } from '../search/turned-rays.ts';
 
 /** A beam meets cloth only beyond this from its point, as everywhere. [m] */
 const TOUCH = 1e-9;
@@ -75,9 +76,9 @@ export function sparedByCloth(
     const { round, rightU, rightV, leftU, leftV } = bearings;
     const right = round ? -Math.PI : Math.atan2(rightV, rightU);
     const left = round ? Math.PI : Math.atan2(leftV, leftU);
-    const end = firstFrom(fan, (left < right ? left + 2 * Math.PI : left) + EDGE);
+    const end = firstFrom(fan.bearing, (left < right ? left + 2 * Math.PI : left) + EDGE);
     let taken = 0;
-    for (let k = firstFrom(fan, right - EDGE); k < end; k++) {
+    for (let k = firstFrom(fan.bearing, right - EDGE); k < end; k++) {
       const brings = sky[fan.ray[k]];
       if (brings === 0) continue;
       const met = crossing(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);

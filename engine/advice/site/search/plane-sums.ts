@@ -75,7 +75,7 @@ export function overheadGain(pairs: HarmPairs, gains: Gains, density: number): n
 }
 
 /** Share of each ray of the sky that cloth so many times as thick hides. */
-function hidesOf(powers: Float64Array, density: number): Float64Array {
+export function hidesOf(powers: Float64Array, density: number): Float64Array {
   return powers.map((power) => 1 - (1 - density) ** power);
 }
 

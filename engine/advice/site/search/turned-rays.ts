@@ -83,15 +83,3 @@ function fanOf(u: Float64Array, v: Float64Array, z: Float64Array): SkyFan {
   const turned = (of: Float64Array) => Float64Array.from(ray, (k) => of[k]);
   return { bearing: Float64Array.from(twice, ({ bearing }) => bearing), ray, u: turned(u), v: turned(v), z: turned(z) };
 }
-
-/** Place in the fan of the first ray from a bearing on. [rad] */
-export function firstFrom({ bearing }: SkyFan, from: number): number {
-  let low = 0;
-  let high = bearing.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if (bearing[middle] < from) low = middle + 1;
-    else high = middle;
-  }
-  return low;
-}
