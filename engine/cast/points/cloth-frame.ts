@@ -3,6 +3,13 @@ import type { ClothSheet } from '../../scene/solids.ts';
 import { decay } from '../decay.ts';
 import { TOUCH, UPRIGHT } from '../../scene/ties.ts';
 
+/** Beams by their ways, unit vectors. */
+export interface Ways {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+}
+
 /** A sheet as seen from one point: asked of many beams, each a few products. */
 export class ClothFrame {
   private readonly nx: number;
@@ -66,8 +73,20 @@ export class ClothFrame {
 
   /** Share of a beam from the point that the sheet transmits: 1 where it does not meet it. */
   transmittance(dx: number, dy: number, dz: number): number {
-    if (!this.meets(dx, dy, dz)) return 1;
+    if (this.reachAlong(dx, dy, dz) === Infinity) return 1;
     const cosine = Math.abs(this.nx * dx + this.ny * dy + this.nz * dz) / this.size;
     return decay(this.thickness / (cosine > LEAST_COSINE ? cosine : LEAST_COSINE));
+  }
+
+  /**
+   * The same for many beams: multiplies what is left of each.
+   * @param ways of all beams @param places those asked about, from `first` up to `end`: indices among the ways
+   * @param left of each of these, from 0 on
+   */
+  dim({ x, y, z }: Ways, places: Int32Array, first: number, end: number, left: Float64Array): void {
+    for (let k = first; k < end; k++) {
+      const n = places[k];
+      left[k - first] *= this.transmittance(x[n], y[n], z[n]);
+    }
   }
 }

@@ -2,20 +2,18 @@ import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { firstFrom } from '../../scene/bearings.ts';
 import type { ClothSheet } from '../../scene/solids.ts';
 import type { Directions } from '../passes.ts';
-import { ClothFrame } from './cloth-frame.ts';
+import { ClothFrame, type Ways } from './cloth-frame.ts';
 
 /** Bearings are opened by this, so that no ray at the very edge of a sheet is passed by. [rad] */
 const EDGE = 1e-9;
+/** Room for what is left of rays. */
+let left = new Float64Array(0);
 const ALL_ROUND = { from: -Math.PI, to: Math.PI };
 
 /** Directions by their bearing, from −π to π, rising; laid out once for many points. */
-export interface Fan {
+export interface Fan extends Ways {
   /** [rad] */
   readonly bearing: Float64Array;
-  /** Of each: a unit vector. */
-  readonly x: Float64Array;
-  readonly y: Float64Array;
-  readonly z: Float64Array;
   /** Index of each among the directions. */
   readonly ray: Int32Array;
 }
@@ -89,16 +87,14 @@ export class PointRays {
   }
 
   private takenFrom(frames: readonly ClothFrame[], from: number, to: number): number {
-    const { places, brings } = this;
-    const { x, y, z, bearing } = this.fan;
+    const { fan, places, brings } = this;
+    const first = this.firstFrom(from - EDGE);
+    const end = this.firstFrom(to + 2 * EDGE);
+    if (left.length < end - first) left = new Float64Array(end - first);
+    left.fill(1, 0, end - first);
+    for (let s = 0; s < frames.length; s++) frames[s].dim(fan, places, first, end, left);
     let taken = 0;
-    for (let k = this.firstFrom(from - EDGE); k < places.length; k++) {
-      const n = places[k];
-      if (bearing[n] > to + EDGE) break;
-      let transmittance = 1;
-      for (let s = 0; s < frames.length; s++) transmittance *= frames[s].transmittance(x[n], y[n], z[n]);
-      if (transmittance < 1) taken += brings[k] * (1 - transmittance);
-    }
+    for (let k = first; k < end; k++) taken += brings[k] * (1 - left[k - first]);
     return taken;
   }
 

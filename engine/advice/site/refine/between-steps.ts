@@ -80,6 +80,14 @@ interface Mover {
 function moverOf(laidOut: LaidOut): Mover {
   const { judges, request, lattice, cap } = laidOut;
   const score = scoreOf(laidOut);
+  // One place is come by on several ways.
+  const known = new Map<string, number>();
+  const spared = (cloth: Candidate['cloth']): number => {
+    const key = JSON.stringify(cloth);
+    let value = known.get(key);
+    if (value === undefined) known.set(key, (value = sparedBy(score, cloth)));
+    return value;
+  };
   const isAny = (asked: unknown) => asked === undefined || asked === 'any';
   const freedom = { height: isAny(request.heights), form: isAny(request.sizes) };
   const heights = { canopy: lattice.roof.heights, screen: lattice.screen.tops };
@@ -94,7 +102,7 @@ function moverOf(laidOut: LaidOut): Mover {
   ): Canopy | Screen => {
     const cautioned = judges.isCautioned(cloth);
     const result = refined(cloth, moves, {
-      spared: (one) => sparedBy(score, [...others, one]),
+      spared: (one) => spared([...others, one]),
       mayStand: (one) => inLimits(one) && isEmpty(judges.objections(one)),
       mayWin: (one) =>
         isEmpty(judges.lateObjections([...others, one])) &&
@@ -119,7 +127,7 @@ function moverOf(laidOut: LaidOut): Mover {
       return {
         ...candidate,
         cloth,
-        spared: stands(cloth) ? sparedBy(score, cloth) : 0,
+        spared: stands(cloth) ? spared(cloth) : 0,
         cost: cloth.reduce((sum, one) => sum + judges.cost(one), 0),
         cautioned: cloth.some(judges.isCautioned),
       };

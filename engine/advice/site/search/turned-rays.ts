@@ -29,7 +29,7 @@ export interface TurnedRays {
  * The rays of the sky by their bearing, straight up left out, twice round: what lies between two bearings follows each
  * other.
  */
-export interface SkyFan {
+interface SkyFan {
   /** Counter-clockwise from u, rising. [rad] from −π up to 3π */
   readonly bearing: Float64Array;
   /** Index of the ray among the sky's. */
