@@ -1,17 +1,12 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
+import { ROOMS, ROOT, sourcesOf } from './sources.ts';
 
-const ROOT = new URL('../../', import.meta.url).pathname;
+const SOURCES = ROOMS.flatMap(sourcesOf);
 const LONGEST = 120;
 /** Listed data: words to be split, and a row as a weather file has it. */
 const LISTED = new Set(['tests/engine/plan/check/check.test.ts', 'tests/engine/sun/weather/epw.test.ts']);
-
-const SOURCES = ['engine', 'web', 'tests'].flatMap((folder) =>
-  readdirSync(join(ROOT, folder), { recursive: true, encoding: 'utf8' })
-    .filter((name) => /\.(tsx?|mjs|css)$/.test(name) && !name.includes('node_modules'))
-    .map((name) => `${folder}/${name}`),
-);
 
 /** A regular expression cannot be broken, and a test is known by its title, which the formatter leaves whole. */
 const isWhole = (line: string): boolean => /^\s*\/[^/*]/.test(line) || /^\s*(?:test|it)(?:\.\w+)?\('/.test(line);
