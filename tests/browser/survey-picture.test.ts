@@ -80,6 +80,19 @@ test(
     // Within what a pixel of the screen covers of the picture.
     expect(Math.abs(across - 400)).toBeLessThanOrEqual(2);
     expect(Math.abs(down - 800)).toBeLessThanOrEqual(2);
+    // Turned a quarter clockwise it hangs from its lower left corner, which stays where it was.
+    const onPaper = page.locator('.underlay image');
+    const upright = (await onPaper.boundingBox())!;
+    await page.getByLabel('Turned clockwise by, in degrees').fill('90');
+    const { x, y, width, height } = upright;
+    const hanging = [x, y + height, height, width];
+    await expect
+      .poll(async () => {
+        const box = (await onPaper.boundingBox())!;
+        return Math.max(...[box.x, box.y, box.width, box.height].map((side, k) => Math.abs(side - hanging[k])));
+      })
+      .toBeLessThan(1);
+    await page.getByLabel('Turned clockwise by, in degrees').fill('0');
     // Outside undo: taking a step back leaves the picture, a reload too, and the points on it; taken away, it can be
     // put back.
     await page.getByRole('banner').getByRole('button', { name: 'Settings' }).click();

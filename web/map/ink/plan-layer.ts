@@ -1,7 +1,7 @@
-import { LayerGroup, imageOverlay, polygon, polyline } from '../leaflet/leaflet.ts';
+import { LayerGroup, polygon, polyline, svgOverlay } from '../leaflet/leaflet.ts';
 import type { LatLngTuple, Map as LeafletMap } from 'leaflet';
 import { boundsOf, lieOf } from '../../../engine/index.ts';
-import type { Feature, Plan, Site } from '../../../engine/index.ts';
+import type { Feature, Plan, Site, Underlay } from '../../../engine/index.ts';
 import { exact, inkOf, isGuessed } from './ink.ts';
 import type { Renderers } from './ink.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
@@ -70,24 +70,40 @@ function layUnderlay(onto: LayerGroup, picture: Site['underlay']): void {
   image.addEventListener('load', () => {
     const height = (picture.width * image.naturalHeight) / image.naturalWidth;
     const [x, y] = picture.at;
-    const overlay = imageOverlay(picture.image, [toLatLng([x, y]), toLatLng([x + picture.width, y + height])], {
-      pane: 'underlay',
-      opacity: lieOf(picture).opacity,
-      className: 'underlay',
-      alt: '',
-    });
+    const { opacity } = lieOf(picture);
     onto.clearLayers();
-    onto.addLayer(overlay);
-    // Turned about its lower left corner, where `at` holds it; Leaflet keeps `transform` for itself, so the turn has
-    // its own property.
-    const element = overlay.getElement();
-    if (element) {
-      element.style.transformOrigin = '0 100%';
-      element.style.rotate = `${lieOf(picture).turn}deg`;
-    }
+    onto.addLayer(
+      svgOverlay(turnedPicture(picture, image), [toLatLng([x, y]), toLatLng([x + picture.width, y + height])], {
+        pane: 'underlay',
+        className: 'underlay',
+        opacity,
+      }),
+    );
   });
   image.src = picture.image;
 }
+
+/**
+ * Turned about its lower left corner, where `at` holds it, within a box that is not: Leaflet moves the box by a
+ * transform, and a turn of the box itself would turn that way too.
+ */
+function turnedPicture(picture: Underlay, { naturalWidth, naturalHeight }: HTMLImageElement): SVGElement {
+  const svg = document.createElementNS(SVG, 'svg');
+  const image = document.createElementNS(SVG, 'image');
+  const attributes = {
+    href: picture.image,
+    width: naturalWidth,
+    height: naturalHeight,
+    transform: `rotate(${lieOf(picture).turn} 0 ${naturalHeight})`,
+  };
+  for (const [name, value] of Object.entries(attributes)) image.setAttribute(name, String(value));
+  svg.setAttribute('viewBox', `0 0 ${naturalWidth} ${naturalHeight}`);
+  svg.setAttribute('aria-hidden', 'true');
+  svg.append(image);
+  return svg;
+}
+
+const SVG = 'http://www.w3.org/2000/svg';
 
 /** Paper ruled in metres, every fifth line stronger. */
 function ruling({ boundary }: Site, renderers: Renderers) {

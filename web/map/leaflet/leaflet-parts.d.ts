@@ -11,14 +11,14 @@ declare module 'leaflet/src/geo/crs/CRS.Simple.js' {
   import type { CRS } from 'leaflet';
   export const Simple: typeof CRS.Simple;
 }
-declare module 'leaflet/src/layer/ImageOverlay.js' {
-  export { imageOverlay } from 'leaflet';
-}
 declare module 'leaflet/src/layer/Layer.js' {
   export { Layer } from 'leaflet';
 }
 declare module 'leaflet/src/layer/LayerGroup.js' {
   export { LayerGroup } from 'leaflet';
+}
+declare module 'leaflet/src/layer/SVGOverlay.js' {
+  export { svgOverlay } from 'leaflet';
 }
 declare module 'leaflet/src/layer/marker/DivIcon.js' {
   export { divIcon } from 'leaflet';

@@ -8,9 +8,9 @@ import 'leaflet/src/map/handler/Map.TouchZoom.js';
 
 export * as DomUtil from 'leaflet/src/dom/DomUtil.js';
 export { Simple } from 'leaflet/src/geo/crs/CRS.Simple.js';
-export { imageOverlay } from 'leaflet/src/layer/ImageOverlay.js';
 export { Layer } from 'leaflet/src/layer/Layer.js';
 export { LayerGroup } from 'leaflet/src/layer/LayerGroup.js';
+export { svgOverlay } from 'leaflet/src/layer/SVGOverlay.js';
 export { divIcon } from 'leaflet/src/layer/marker/DivIcon.js';
 export { marker } from 'leaflet/src/layer/marker/Marker.js';
 export { circleMarker } from 'leaflet/src/layer/vector/CircleMarker.js';

@@ -10,7 +10,7 @@ import { ClimateHelper } from './Climate.tsx';
 import { Height } from './Height.tsx';
 import { Lengths } from './Lengths.tsx';
 import { North } from './North.tsx';
-import { Picture } from './Picture.tsx';
+import { Picture } from './picture/index.tsx';
 import { PlaceOfYard } from './PlaceOfYard.tsx';
 import { Skyline } from './Skyline.tsx';
 

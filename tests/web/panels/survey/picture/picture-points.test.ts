@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { turned } from '../../../../engine/index.ts';
-import type { PlanPoint, Underlay } from '../../../../engine/index.ts';
-import { pixelAt } from '../../../../web/panels/survey/picture-points.ts';
+import { turned } from '../../../../../engine/index.ts';
+import type { PlanPoint, Underlay } from '../../../../../engine/index.ts';
+import { pixelAt } from '../../../../../web/panels/survey/picture/picture-points.ts';
 
 const SIZE = { width: 1600, height: 1000 };
 const underlay = (turn: number): Underlay => ({ image: '', at: [2, 3], width: 16, turn, opacity: 1 });

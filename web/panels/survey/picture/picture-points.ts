@@ -1,5 +1,5 @@
-import { lieOf, turned } from '../../../engine/index.ts';
-import type { PlanPoint, Underlay } from '../../../engine/index.ts';
+import { lieOf, turned } from '../../../../engine/index.ts';
+import type { PlanPoint, Underlay } from '../../../../engine/index.ts';
 
 /** Of a picture in its own pixels. */
 export interface Size {
