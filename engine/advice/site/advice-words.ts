@@ -8,6 +8,7 @@ import type { Units } from '../../plan/units/units.ts';
 import { type LadderStep, percent, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
+import { NOT_WORTH } from './words.ts';
 import type { AnswerRole, SiteOption, SiteResult } from './types.ts';
 
 const ROLES: Readonly<Record<AnswerRole, string>> = {
@@ -60,7 +61,8 @@ export function adviceSentence(
     return first === undefined && isOnlyRoots(free) ? rootsSentence(uncounted, sentence, free) : sentence;
   const who = listWords(move.serves.map((id) => namedInside(plan, id)));
   const does = `${percent(move.sparedShare)} less heat damage to ${move.serves.length > 1 ? 'them' : 'it'}`;
-  return `Move ${who} first: free, and ${does}. ${first === undefined ? '' : insteadWords(first, move)}${sentence}`;
+  const instead = first === undefined || sentence.startsWith(NOT_WORTH) ? '' : insteadWords(first, move);
+  return `Move ${who} first: free, and ${does}. ${instead}${sentence}`;
 }
 
 /** Where no leaf wants cloth, roots may want white round their pots: then nobody is told that no plant is harmed. */

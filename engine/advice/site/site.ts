@@ -145,7 +145,7 @@ function optionsOf(laidOut: LaidOut, answers: readonly Answered[], served: reado
       to,
       effect: own.effect - cheaper.effect,
       cost: own.cost === null || cheaper.cost === null ? null : own.cost - cheaper.cost,
-      isWorth: isWorth(own, cheaper, first),
+      isWorth: !waterDoes && isWorth(own, cheaper, first),
     };
   };
   return answers.map(({ full: { option }, roles }, index) => ({

@@ -131,8 +131,16 @@ const CAUTION_WORDS = {
 export function sentenceOf({ units }: LaidOut, [first]: readonly SiteOption[], besides: string): string {
   if (first === undefined) return besides;
   const cost = first.cost === null ? '' : `, for about ${first.cost.toFixed(0)} ${first.currency}`;
-  return [`${titleOf(first, units)}, ${first.where}${cost}. ${first.why}`, besides].filter(Boolean).join(' ');
+  const title = titleOf(first, units);
+  const told = `${first.where}${cost}. ${first.why}`;
+  // What is not worth building is told after that, as what it is.
+  return besides.startsWith(NOT_WORTH)
+    ? `${besides} The best for its money: ${title.charAt(0).toLowerCase()}${title.slice(1)}, ${told}`
+    : [`${title}, ${told}`, besides].filter(Boolean).join(' ');
 }
+
+/** How a search's sentence begins where nothing is worth building. */
+export const NOT_WORTH = 'Cloth is not worth building';
 
 /** As `SiteResult`. @param finished whether every place was held against what it could spare */
 export function besidesOf(
@@ -149,7 +157,7 @@ export function besidesOf(
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
   const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
   return [
-    ...(isWorth ? [] : [`That is not worth building${burns ? '' : ': mulch and water do here'}.`]),
+    ...(isWorth ? [] : [`${NOT_WORTH}${burns ? '' : ': mulch and water do here'}.`]),
     ...(finished ? [] : ['The search was stopped before its end: something better may be found.']),
   ].join(' ');
 }
