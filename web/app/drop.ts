@@ -1,3 +1,4 @@
+import { shownName } from '../../engine/index.ts';
 import { brokenFile, fileTakers, readPlanFile } from '../state/files.ts';
 import { takeOpenBoxes } from '../state/open-boxes.ts';
 import { addYard } from '../state/shelf.ts';
@@ -16,7 +17,7 @@ export async function openAnyFile(file: File): Promise<void> {
   const plan = await readPlanFile(file);
   if (plan) {
     if (await addYard(plan, `Open ${file.name}`, Date.now()))
-      say(`${plan.name ?? file.name} is open. The yard before it is still on the shelf.`);
+      say(`${shownName(plan.name ?? file.name)} is open. The yard before it is still on the shelf.`);
   } else if (brokenFile.value) aside.value = 'files';
 }
 

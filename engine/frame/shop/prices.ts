@@ -3,6 +3,7 @@
  * Every one gives way to the plan's `stock.prices`, by the same key. Two currencies, never converted into each other; a
  * plan in any other currency starts without prices.
  */
+import { shownName } from '../../plan/shown-name.ts';
 import type { Plan } from '../../plan/types.ts';
 
 export interface Price {
@@ -53,7 +54,8 @@ export const PRICE_KEYS: readonly string[] = Object.keys(EXAMPLE_PRICES);
  * units shown.
  */
 export function currencyOf(plan: Plan): string {
-  return plan.stock?.currency ?? (/^(Europe|Africa)\//.test(plan.site.timeZone) ? 'EUR' : 'USD');
+  const own = plan.stock?.currency;
+  return own === undefined ? (/^(Europe|Africa)\//.test(plan.site.timeZone) ? 'EUR' : 'USD') : shownName(own);
 }
 
 /** The price of one piece (cloth: of a square metre), the plan's own before the example. */

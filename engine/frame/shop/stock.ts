@@ -3,6 +3,7 @@
  * outside diameter and wall of electrical metallic tubing (ANSI C80.3, UL 797) as listed by the Steel Tube Institute;
  * the trade size is not the outside diameter. Scaffold tube EN 39 type 3; the rest are common sizes (from memory).
  */
+import { shownName } from '../../plan/shown-name.ts';
 import type { Plan, StockCloth, StockTube } from '../../plan/types.ts';
 import { currencyOf, exampleIn } from './prices.ts';
 
@@ -114,7 +115,12 @@ function choicesOf(plan: Plan): TubeChoice[] {
 
 function choiceIn(plan: Plan, list: readonly StockTube[], tube: StockTube): TubeChoice {
   const lengths = list.filter((row) => isSame(row, tube)).toSorted((a, b) => a.length - b.length);
-  return { tube, lengths, own: list === plan.stock?.tubes };
+  return { tube: asShown(tube), lengths: lengths.map(asShown), own: list === plan.stock?.tubes };
+}
+
+/** A tube as it is told of: its name may be a person's own. */
+function asShown(tube: StockTube): StockTube {
+  return { ...tube, name: shownName(tube.name) };
 }
 
 function isSame(a: StockTube, b: StockTube): boolean {

@@ -1,6 +1,7 @@
 /** What to mind about a frame before anything else is read, worst first. */
 import { riseOf } from '../../plan/defaults.ts';
 import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import { formatLength, formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -192,7 +193,8 @@ function strengthNotes({ model, brief, blockedBy }: Design, plan: Plan, units: U
   const cure =
     thicker === undefined
       ? 'No tube in the stock list bears enough at these bays: make the bays shorter.'
-      : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ${thicker.name}.`;
+      : `The lightest tube in the stock list that bears ${formatSpeed(TAKE_DOWN_GUST, units)} here is ` +
+        `${shownName(thicker.name)}.`;
   return [`With the cloth up, ${weak} in gusts of ${formatSpeed(Math.floor(now), units)} already. ${cure}`];
 }
 
@@ -211,7 +213,7 @@ function leanNotes(
   const tube =
     thicker === undefined
       ? 'no tube in the stock list is stiff enough alone'
-      : `the lightest tube in the stock list that is stiff enough alone is ${thicker.name}`;
+      : `the lightest tube in the stock list that is stiff enough alone is ${shownName(thicker.name)}`;
   const cure =
     model.kind === 'canopy'
       ? `Choose braces in the plan, and this sheet lists them; or thicker tube: ${tube}.`

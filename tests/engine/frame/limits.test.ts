@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
 import { frameDrawing } from '../../../engine/frame/layout/drawing.ts';
 import type { Canopy, PlanPoint, Screen } from '../../../engine/plan/types.ts';
+import { shownName } from '../../../engine/plan/shown-name.ts';
 import { roof, screen, yardWith } from './yard.ts';
 
 function messageOf(thing: Canopy | Screen): string | null {
@@ -61,4 +62,15 @@ test('a screen of forty bends, each stretch of another length, has a sheet', () 
   const result = sheetOf(yardWith([{ ...screen, path }]), screen.id);
   if (!result.ok) throw new Error(result.problems[0].message);
   expect(result.sheet.cuts.flatMap(({ pieces }) => pieces)).toHaveLength(39 * 2 + 40);
+});
+
+test('names of tubes and of money are told as short and as closed as every name', () => {
+  const long = `\u202E${'x'.repeat(1000)}`;
+  const plan = yardWith([{ ...roof, frame: { tube: 'own' } }]);
+  const own = { id: 'own', name: long, outside: 0.0424, wall: 0.0026, length: 6, price: 80 };
+  const result = sheetOf({ ...plan, stock: { ...plan.stock, tubes: [own], currency: long } }, roof.id);
+  if (!result.ok) throw new Error(result.problems[0].message);
+  const told = JSON.stringify(result.sheet);
+  expect(told).toContain(shownName(long));
+  expect(told).not.toContain('x'.repeat(61));
 });

@@ -1,6 +1,6 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { DEMO_NAMES, demoPlan } from '../../../engine/index.ts';
+import { DEMO_NAMES, demoPlan, shownName } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
 import { saveFile } from '../../state/files.ts';
 import { commitEdit } from '../../state/edit.ts';
@@ -149,18 +149,19 @@ function KeptWords({ now }: { readonly now: number }) {
 
 function ShelfRow({ yard, now }: { readonly yard: YardRecord; readonly now: number }) {
   const isOpen = yard.id === openYard.value.id;
+  const name = shownName(yard.name);
   return (
     <li class="files-yard" aria-current={isOpen ? 'true' : undefined}>
       <span class="files-yard-name">
-        <bdi>{yard.name}</bdi> <small>{isOpen ? 'open now' : `changed ${agoWords(yard.changedAt, now)}`}</small>
+        <bdi>{name}</bdi> <small>{isOpen ? 'open now' : `changed ${agoWords(yard.changedAt, now)}`}</small>
       </span>
       {!isOpen && (
-        <button type="button" aria-label={`Open ${yard.name}`} onClick={() => openFromShelf(yard.id)}>
+        <button type="button" aria-label={`Open ${name}`} onClick={() => openFromShelf(yard.id)}>
           Open
         </button>
       )}
       {!isOpen && (
-        <button type="button" aria-label={`Put away ${yard.name}`} onClick={() => putAway(yard)}>
+        <button type="button" aria-label={`Put away ${name}`} onClick={() => putAway(yard)}>
           Put away
         </button>
       )}
@@ -176,23 +177,26 @@ function PutAway({ now }: { readonly now: number }) {
     <details>
       <summary>Put away ({away.length})</summary>
       <ul class="files-shelf">
-        {away.map((yard) => (
-          <li key={yard.id} class="files-yard">
-            <span class="files-yard-name">
-              <bdi>{yard.name}</bdi> <small>put away {agoWords(yard.putAwayAt ?? now, now)}</small>
-            </span>
-            <button type="button" aria-label={`Bring back ${yard.name}`} onClick={() => bringBack(yard)}>
-              Bring back
-            </button>
-            <button
-              type="button"
-              aria-label={sure === yard.id ? `Yes, delete ${yard.name} for good` : `Delete ${yard.name} for good`}
-              onClick={() => (sure === yard.id ? deleteForGood(yard) : setSure(yard.id))}
-            >
-              {sure === yard.id ? 'Yes, delete for good' : 'Delete…'}
-            </button>
-          </li>
-        ))}
+        {away.map((yard) => {
+          const name = shownName(yard.name);
+          return (
+            <li key={yard.id} class="files-yard">
+              <span class="files-yard-name">
+                <bdi>{name}</bdi> <small>put away {agoWords(yard.putAwayAt ?? now, now)}</small>
+              </span>
+              <button type="button" aria-label={`Bring back ${name}`} onClick={() => bringBack(yard)}>
+                Bring back
+              </button>
+              <button
+                type="button"
+                aria-label={sure === yard.id ? `Yes, delete ${name} for good` : `Delete ${name} for good`}
+                onClick={() => (sure === yard.id ? deleteForGood(yard) : setSure(yard.id))}
+              >
+                {sure === yard.id ? 'Yes, delete for good' : 'Delete…'}
+              </button>
+            </li>
+          );
+        })}
       </ul>
     </details>
   );
