@@ -106,7 +106,7 @@ test('the map’s findings stand in words, and each can be asked about without t
   await page.getByRole('button', { name: 'Ask about spot 1' }).click();
   const spot = page.getByRole('region', { name: 'The pinned spot' });
   await spot.getByText(/^Hottest hour: /).waitFor();
-  await spot.getByText('Hot load', { exact: true }).waitFor();
+  await spot.getByText('Hot sun', { exact: true }).waitFor();
   expect(await faultsOf(page)).toEqual([]);
   await spot.getByRole('button', { name: 'Take the pin away' }).click();
   await spot.waitFor({ state: 'detached' });
@@ -116,7 +116,7 @@ test('the map’s findings stand in words, and each can be asked about without t
   await page.getByRole('button', { name: 'Ask about a spot' }).click();
   await page.getByLabel('Type it').fill('4.15 3.65');
   await page.getByLabel('Type it').press('Enter');
-  await spot.getByText('Hot load', { exact: true }).waitFor();
+  await spot.getByText('Hot sun', { exact: true }).waitFor();
   const shown = loadOf(PLAN, { period: { kind: 'heatwave' }, cell: 0.1, height: 0.5 });
   if (!shown.ok) throw new Error(shown.problems[0].message);
   const value = shown.value.cells.hotLoad[36 * shown.value.grid.columns + 41] ?? NaN;

@@ -46,7 +46,7 @@ test('hour by date: the arrow keys walk its cells, and Enter sets the sun bar to
   const { page, complaints } = await openApp(context, session.site.address);
   const lemon = await openPlant(page, 'Lemon pot');
   await lemon.getByText('Hour by date at its top').click();
-  const grid = lemon.getByRole('grid', { name: /^Most harmful sun comes to its top in the week of \d+ (July|August)/ });
+  const grid = lemon.getByRole('grid', { name: /^Most hot sun comes to its top in the week of \d+ (July|August)/ });
   await grid.getByRole('columnheader', { name: /week of 1 June/ }).waitFor();
   await grid.locator('[tabindex="0"]').focus();
   for (const key of ['ArrowRight', 'ArrowDown']) await page.keyboard.press(key);

@@ -191,7 +191,7 @@ describe('the courtyard’s options, in one visit', () => {
       const changed = before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24);
       return `${(changed.length / 100).toFixed(1)} m²`;
     };
-    await page.getByText(`Lines: less hot load, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
+    await page.getByText(`Lines: less hot sun, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
     await page.getByText(`Dots: more, ${ground(1)}.`).waitFor({ state: 'attached' });
     await shows.getByRole('button', { name: 'Where it pays' }).press('Enter');
     const pays = payoffMap(demo, await clothOf(page, 'B'));

@@ -13,6 +13,7 @@ const WORDS: readonly (readonly [not: RegExp, say: string, unless?: RegExp])[] =
   [/\b(onlookers?|neighbours?)’ eyes\b|\bno eye\b|\beyes? drawn\b|\bplan’s eyes\b/i, 'onlooker'],
   [/\bwants?\b.* less\b/i, 'use cloth that stops so much'],
   [/\bscorch dose\b/i, 'heat damage'],
+  [/\bhot load\b|\bharmful (sun|hours|rays)\b/i, 'hot sun'],
   [/\bheat stress\b|\bsunburn\b/i, 'heat damage, or burn'],
   [/\bthe programme?\b|\bthe algorithm\b|\bthe engine\b/i, 'we, or nothing'],
 ];

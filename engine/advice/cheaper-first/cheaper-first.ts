@@ -84,7 +84,7 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
   const does = sparedBy(yard, yard.withLeaves('watered'), serves);
   const cool = harmed.filter(({ judge }) => isCoolCrop(judge.row)).map(({ id }) => id);
   const sentence = [
-    'So much if no leaf ever thirsted; soil and roots decide how near you come.',
+    'So much if no leaf ever thirsts; soil and roots decide.',
     leaves,
     cool.length === 0 ? '' : `Before you buy cloth for ${namesInside(plan, cool)}: ${SOW_IT_COOL}.`,
   ]
@@ -116,10 +116,7 @@ function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, weathe
   const rest = [
     ...(fruit.length === 0
       ? []
-      : [
-          `For the fruit of ${namesInside(plan, fruit)} there is no number: trials found less burnt fruit, but ` +
-            `not in every season.`,
-        ]),
+      : [`Fruit of ${namesInside(plan, fruit)}: trials found less of it burnt, but ` + `not in every season.`]),
     ...refusalWords(
       plan,
       refused.map((plant) => ({ plant, why: refusals.value.get(plant) ?? '' })),

@@ -84,7 +84,7 @@ function verdictSentence(found: Findings): string {
 /** What is said of a plant that names no row. */
 export function unnamedSentence(name: string, light: Nine, gradeWord: string): string {
   return (
-    `${name}: ${light.sunHours.toFixed(1)} h of sun a day, hot load ${light.hotLoad.toFixed(1)} MJ/m² ` +
+    `${name}: ${light.sunHours.toFixed(1)} h of sun a day, hot sun ${light.hotLoad.toFixed(1)} MJ/m² ` +
     `(${gradeWord}). Say which plant it is and it gets a verdict.`
   );
 }

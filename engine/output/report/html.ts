@@ -95,7 +95,7 @@ function map({ plan, load, units, day }: Report): string {
   return section('map', 'Where the sun does harm', [
     `<figure>${planPicture(plan, load, units)}<figcaption class="key">${gradeKey()}</figcaption></figure>`,
     paragraph(
-      `Grades of the hot load ${day === null ? 'of a mean day of the season' : `of ${dayWordsOf(day)}`}, an index of ` +
+      `Grades of the hot sun ${day === null ? 'of a mean day of the season' : `of ${dayWordsOf(day)}`}, an index of ` +
         `this project’s own. Letters are the plants. Thick lines are walls, broken ones cloth, dotted rings crowns.`,
     ),
     spots.length === 0 ? paragraph('Hot spots: none of grade harsh or scorching.') : list(spots),
@@ -116,7 +116,7 @@ function cuts({ plan, sections }: Report): string[] {
 function numbers({ plan, load, units, day }: Report): string {
   if (load.plants.length === 0) return '';
   const open =
-    `In the open: ${load.season.openSunHours.toFixed(1)} h of sun a day, hot load ` +
+    `In the open: ${load.season.openSunHours.toFixed(1)} h of sun a day, hot sun ` +
     `${load.season.openHotLoad.toFixed(1)} MJ/m² a day.`;
   const rows = load.plants.map((plant, index) => [
     `${plantLetter(index)} ${nameOf(plan, plant.id)}`,
@@ -135,7 +135,7 @@ function numbers({ plan, load, units, day }: Report): string {
         'verdict',
         'sun, h',
         'hot hours, h',
-        'hot load, MJ/m²',
+        'hot sun, MJ/m²',
         'light, mol/m²',
         'heat damage, K·h',
         'leaf / its limit',
@@ -144,7 +144,7 @@ function numbers({ plan, load, units, day }: Report): string {
       [2, 3, 4, 5, 6],
     ),
     paragraph(
-      `${open} Sun, hot hours, hot load and light are ` +
+      `${open} Sun, hot hours, hot sun and light are ` +
         `${day === null ? 'means of a day of the season' : `of ${dayWordsOf(day)}`}, over a plant’s top and its ` +
         `eight sides; heat damage and leaf are the heatwave day’s, the leaf with water and without.`,
     ),
@@ -200,7 +200,7 @@ function sure({ rough }: Report): string {
   return section('sure', 'How sure this is', [
     list([
       'Leaf temperatures are estimates: each stands with how far it may be off; water decides more than that.',
-      'Hot load, its grades and heat damage are this project’s own: good for one spot against another, no measurement.',
+      'Hot sun, its grades and heat damage are this project’s own: good for one spot against another, no measurement.',
       ...(rough ? ['Rough climate: put in the highs and lows of your own months, and make this report again.'] : []),
       'Local codes, the label and people licensed for the work come before anything here.',
     ]),

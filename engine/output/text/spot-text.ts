@@ -8,10 +8,10 @@ import { formatStretch } from '../../plan/units/clock.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table } from './plain-text.ts';
 
-/** Below this share of an hour harmful sun is not named in a week's line. */
+/** Below this share of an hour hot sun is not named in a week's line. */
 const NAMED_FROM = 0.1;
 
-/** Week by week at a spot: how much sun, how much of it harmful, and between which hours. */
+/** Week by week at a spot: how much sun, how much of it hot, and between which hours. */
 export function weeksText(weeks: readonly SpotWeek[], units: Units, columns: number): string {
   const judged = weeks.some(({ over }) => over !== null);
   const rows = weeks.map(({ from, sun, harmful, over, clocksChanged }) => [
@@ -24,7 +24,7 @@ export function weeksText(weeks: readonly SpotWeek[], units: Units, columns: num
     ),
     ...(judged ? [over === null ? 'not judged' : hoursWords(over, units)] : []),
   ]);
-  const head = ['week from', 'sun h/day', 'harmful h/day', 'harmful between', ...(judged ? ['leaf too hot'] : [])];
+  const head = ['week from', 'sun h/day', 'hot h/day', 'hot between', ...(judged ? ['leaf too hot'] : [])];
   return table(columns, head, rows, [1, 2]);
 }
 

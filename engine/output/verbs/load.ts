@@ -111,13 +111,13 @@ function loadSources({ page, units }: VerbRequest, { season, grid, plants }: Loa
       plant.lightClass,
     ];
   });
-  const head = ['plant', 'sun at the top h/day', 'hot h/day', 'hot load MJ/m²', 'light mol/m²', 'light'];
+  const head = ['plant', 'sun at the top h/day', 'hot h/day', 'hot sun MJ/m²', 'light mol/m²', 'light'];
   return `${[
     ...(rows.length === 0 ? [] : [table(columns, head, rows, [1, 2, 3, 4])]),
     wrapped(
       `In the open: ${season.openSunHours.toFixed(1)} h of sun a day, beam dose ${season.openBeamDose.toFixed(1)} ` +
-        `and hot load ${season.openHotLoad.toFixed(1)} MJ/m² a day. Cells ${formatLength(grid.height, units)} above ` +
-        `the ground. The hot load and its grades are an index of this project’s own; plants are judged on the ` +
+        `and hot sun ${season.openHotLoad.toFixed(1)} MJ/m² a day. Cells ${formatLength(grid.height, units)} above ` +
+        `the ground. Hot sun and its grades are an index of this project’s own; plants are judged on the ` +
         `heatwave day at nine points round their crown, by a leaf’s energy balance (README, Accuracy).`,
       columns,
       '',

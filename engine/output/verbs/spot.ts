@@ -43,7 +43,7 @@ export const spot: Verb = {
       name: 'weeks',
       kind: 'text',
       placeholder: 'SPAN',
-      summary: 'week by week instead: the hours of sun and of harmful sun, over the season or the year',
+      summary: 'week by week instead: the hours of sun and of hot sun, over the season or the year',
       choices: ['season', 'year'],
     },
     { name: 'plant', kind: 'text', placeholder: 'ID', summary: 'with --weeks: the plant whose leaf is judged there' },
@@ -200,7 +200,7 @@ function nineText(nine: Nine, columns: number): string {
       ['hot hours', `${nine.hotHours.toFixed(2)} h`],
       ['beam dose', `${nine.beamDose.toFixed(2)} MJ/m²`],
       [
-        'hot load',
+        'hot sun',
         `${nine.hotLoad.toFixed(2)} MJ/m², ${GRADE_WORDS[nine.grade - 1]} (grade ${nine.grade} of 5, this ` +
           `project’s own index)`,
       ],

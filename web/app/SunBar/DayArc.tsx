@@ -20,7 +20,7 @@ const HARM_WORDS_FROM = 0.5;
 /** Under a sun near the zenith the words would stick out over the top. [px] */
 const NOON_WORDS_LOWEST = 10;
 
-/** The sun's arc of the day, to scale, harmful hours filled, with a bead for the time. */
+/** The sun's arc of the day, to scale, hot hours filled, with a bead for the time. */
 export function DayArc({ table, height }: Props) {
   const now = Math.min(minute.value, table.minutes);
   return (
@@ -74,7 +74,7 @@ export function DayArc({ table, height }: Props) {
 }
 
 /**
- * When the harmful sun begins and ends, in its dark field, and how high the sun stands at its highest, where there is
+ * When the hot sun begins and ends, in its dark field, and how high the sun stands at its highest, where there is
  * room.
  */
 function ArcWords({ table, box }: { readonly table: DayTable; readonly box: DayArcBox }) {
@@ -96,8 +96,7 @@ function ArcWords({ table, box }: { readonly table: DayTable; readonly box: DayA
       </text>
       {room > 190 && (
         <text class="day-arc-harm-words" x={xOf(from, box) + 8} y={box.horizon - 6}>
-          harmful {clockWords(table.clock[from], shownClock.value)} to{' '}
-          {clockWords(table.clock[to + 1], shownClock.value)}
+          hot {clockWords(table.clock[from], shownClock.value)} to {clockWords(table.clock[to + 1], shownClock.value)}
         </text>
       )}
     </>

@@ -12,8 +12,8 @@ export function whereWords(table: DayTable, minute: number): string {
   return table.altitude[minute] <= 0 ? '' : ` in the ${sideWords(table.azimuth[minute])}`;
 }
 
-/** How harmful the sun is at that minute, in a few words; empty when it is not, or not known. */
+/** How likely hot sun is at that minute, in a few words; empty when it is not, or not known. */
 export function harmWords(harm: number): string {
-  if (harm >= 0.5) return 'harmful';
-  return harm >= 0.1 ? 'harmful on hot days' : '';
+  if (harm >= 0.5) return 'hot';
+  return harm >= 0.1 ? 'hot on some days' : '';
 }

@@ -8,12 +8,12 @@ import { answers } from './answers.ts';
 const STOPS = [
   {
     text:
-      'The drawing: the more yellow the ground, the more harmful sun reaches it. The hatched houses and walls ' +
+      'The drawing: the more yellow the ground, the more hot sun reaches it. The hatched houses and walls ' +
       'throw the shade.',
     go: () => goToStage('heat'),
   },
   {
-    text: 'The sun bar: its arc over this day, the harmful hours filled dark. Drag the bead, or use the arrow keys.',
+    text: 'The sun bar: its arc over this day, the hot hours filled dark. Drag the bead, or use the arrow keys.',
     go: () => (minute.value = 17 * 60),
   },
   {

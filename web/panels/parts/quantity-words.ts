@@ -4,8 +4,8 @@ import { plan } from '../../state/yard.ts';
 
 /** A quantity as a person asks for it, and what its number says. */
 export const QUANTITY_WORDS: Readonly<Record<Quantity, { readonly name: string; readonly says: string }>> = {
-  hotLoad: { name: 'Hot load', says: 'sun that arrives while the air is hot, our own index' },
-  grade: { name: 'Grade', says: 'the hot load in five steps, our own index' },
+  hotLoad: { name: 'Hot sun', says: 'sun that arrives while the air is hot, our own index' },
+  grade: { name: 'Grade', says: 'hot sun in five steps, our own index' },
   hotHours: { name: 'Hot hours', says: 'hours of sun while the air is at or above your hot limit' },
   sunHours: { name: 'Sun hours', says: 'hours of direct sun; under 60 % cloth an hour counts 0.4' },
   morningHours: { name: 'Morning hours', says: 'sun hours before the sun is highest' },

@@ -120,7 +120,7 @@ function PayoffKey() {
   if (!shown)
     return (
       <p class="quiet" role="status">
-        {problems[0]?.message ?? 'Carrying the harmful rays back to the cloth…'}
+        {problems[0]?.message ?? 'Carrying the hot rays back to the cloth…'}
       </p>
     );
   const { args, value } = shown;

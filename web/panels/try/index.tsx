@@ -55,10 +55,7 @@ export function TryCard() {
         </button>
       </Fold>
       <Fold title="Cautions">
-        <p>
-          Local codes and licensed people come first. Read what stands with each step in Build it, and before spraying
-          in Through the year.
-        </p>
+        <p>Local codes and licensed people come first. Each step in Build it has its cautions.</p>
         <button type="button" onClick={() => goToStage('build')}>
           Build it
         </button>

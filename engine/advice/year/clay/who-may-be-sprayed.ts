@@ -23,7 +23,7 @@ export function noClayBecause(
     return 'leaves that are eaten, and clay is hard to wash off';
   if (at.standing !== 'enough') return 'too little light already, and clay takes more';
   if (at.isUnderCloth) return 'under cloth already';
-  return at.flowersAllSeason ? 'in flower all summer, and flowers are never sprayed' : null;
+  return at.flowersAllSeason ? 'in flower all summer: never spray flowers' : null;
 }
 
 /**

@@ -45,7 +45,7 @@ function coatsWords(
     basis: 'our estimate',
     text:
       `${sentenceCase(namesInside(plan, [plant]))}: coats about ${daysFolded(coats)}, ` +
-      `${waitsForFlowers ? 'once its flowers are over' : 'before its first harmful week'}; ` +
+      `${waitsForFlowers ? 'once its flowers are over' : 'before its first hot week'}; ` +
       `about ${litresWords(litres, units)} each, ${powder(firstGrams, units)} of powder the first time, ` +
       `${powder(nextGrams, units)} after. Then look at it every 2 to 3 weeks, and spray only where it has thinned, ` +
       `until ${dayWords(until)}.`,

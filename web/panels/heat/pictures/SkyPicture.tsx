@@ -40,8 +40,8 @@ export function SkyPicture({ pictured, place }: { readonly pictured: Pictured; r
           <Dome sky={sky} told={nearestPath(sky.paths)} side={side.value} finding={findingOf(sky, place)} />
           <figcaption>
             {findingOf(sky, place)} The middle is straight up, the rim the horizon, true north at the top. Sun paths of
-            the 21st of each month: thick where the sun is more often harmful than not, unbroken where it reaches{' '}
-            {place}, thin and broken where something hides it; a dot each full hour.
+            the 21st of each month: thick where the sun is more often hot than not, unbroken where it reaches {place},
+            thin and broken where something hides it; a dot each full hour.
             {weatherInUse.value && ' How often is reckoned after the months of the weather file, not after its hours.'}
           </figcaption>
           <PathTable sky={sky} place={place} />

@@ -90,8 +90,8 @@ export function SunEyePicture() {
           <EyeView seen={seen} harm={sun.harm} finding={findingOf(seen, sun.clock)} />
           <figcaption>
             {findingOf(seen, sun.clock)} Looked at along the beam there is no shadow: what shows is lit. A plant with a
-            thick outline is over its limit on the heatwave day and the sun is harmful now; the ground’s colour is how
-            harmful, {Math.round(sun.harm * 100)} % of a full hour.
+            thick outline is over its limit on the heatwave day and the sun is hot now; the ground’s colour is how hot,
+            {Math.round(sun.harm * 100)} % of a full hour.
           </figcaption>
           <LitTable seen={seen} />
         </figure>

@@ -11,7 +11,7 @@ import { minute, monthDay, periodKind } from '../../../state/view.ts';
 import { weeksShown } from './pictured.ts';
 import type { Pictured, WeeksShown } from './pictured.ts';
 
-const SHOWN = { harmful: 'Harmful sun', sun: 'Any sun', year: 'Any sun, whole year' } as const;
+const SHOWN = { harmful: 'Hot sun', sun: 'Any sun', year: 'Any sun, whole year' } as const;
 
 /** The cell that the keyboard stands on: week and hour. */
 const cursor = signal<{ readonly week: number; readonly hour: number } | null>(null);
@@ -76,7 +76,7 @@ function hoursOf(week: SpotWeek): readonly number[] {
 function findingOf(weeks: readonly SpotWeek[], place: string): string {
   const cells = weeks.flatMap((week) => hoursOf(week).map((value, hour) => ({ week, hour, value })));
   const worst = cells.reduce((most, cell) => (cell.value > most.value ? cell : most), cells[0]);
-  const what = weeksShown.value === 'harmful' ? 'harmful sun' : 'sun';
+  const what = weeksShown.value === 'harmful' ? 'hot sun' : 'sun';
   if (!worst || worst.value < 0.05)
     return `No ${what} reaches ${place} in the ${weeksShown.value === 'year' ? 'year' : 'season'}.`;
   const total = (week: SpotWeek): number => hoursOf(week).reduce((sum, hour) => sum + hour, 0);
