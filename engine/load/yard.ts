@@ -50,9 +50,13 @@ export function skyViewsAt(yard: Yard, point: SpacePoint, own?: OwnCrown): numbe
   return yard.weights.sky.map((part) => yard.sky.at(point, part.state, own));
 }
 
+/** Of the point at hand: a season's are too many to be made anew for each. */
+let shares = new Float64Array(0);
+
 /** The nine quantities at a point. @param own an extra crown in the way for this point alone */
 export function nineAt(yard: Yard, point: SpacePoint, own?: OwnCrown): Nine {
-  return nineFromShares(yard.caster.sharesAt(point, own), yard.weights, skyViewsAt(yard, point, own));
+  if (shares.length !== yard.passes.count) shares = new Float64Array(yard.passes.count);
+  return nineFromShares(yard.caster.sharesAt(point, own, shares), yard.weights, skyViewsAt(yard, point, own));
 }
 
 /** A day of the period on which a yearly state holds. */

@@ -1,6 +1,7 @@
 /** The days by which doubt judges a yard's heat. */
 import { heatDayOf, heatDaysOf, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Outcome } from '../../load/types.ts';
+import { Kept } from '../../plan/kept.ts';
 import type { Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
@@ -10,7 +11,11 @@ import { type HeatRays, heatRaysOf } from './light.ts';
 export interface Heats {
   readonly rays: HeatRays;
   readonly heatwave: number;
+  /** Stands for the air of the days: the same object of all yards in the same air. */
+  readonly air: object;
 }
+
+const knownAirs = new Kept<object>();
 
 export function heatsOf(plan: Plan, scene: Scene, shareLeaves: SharedLeaves, weather?: Weather): Outcome<Heats> {
   const days = heatDaysOf(plan, scene, weather);
@@ -18,8 +23,11 @@ export function heatsOf(plan: Plan, scene: Scene, shareLeaves: SharedLeaves, wea
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const rays = heatRaysOf(days.value.map(shareLeaves));
-  return {
-    ok: true,
-    value: { rays, heatwave: days.value.findIndex(({ day }) => day.date === heatwave.value.day.date) },
-  };
+  const air = knownAirs.of(
+    rays.days.map(({ leaves }) => leaves),
+    '',
+    () => ({}),
+  );
+  const hottest = days.value.findIndex(({ day }) => day.date === heatwave.value.day.date);
+  return { ok: true, value: { rays, heatwave: hottest, air } };
 }

@@ -1,6 +1,7 @@
 /** What reaches many points of a yard on its heat days, and again when a single shadow caster is not as drawn. */
 import { type Directions, directionsOf, type Passes, passesInRow } from '../../cast/passes.ts';
 import { createDirectionCaster } from '../../cast/points/point-caster.ts';
+import { placeKey } from '../../cast/points/remembering-caster.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
@@ -58,7 +59,7 @@ export function heatRaysOf(days: readonly HeatDay[]): HeatRays {
 /**
  * What a point gets, and what each shadow caster alone lets through to it; one that takes nothing from it has no entry.
  */
-interface PartedLit extends Lit {
+export interface PartedLit extends Lit {
   readonly parts: ReadonlyMap<string, Float64Array>;
 }
 
@@ -69,7 +70,11 @@ const OWN = '';
  * Lights points of one scene caster by caster, so that one of them can be exchanged without casting the others again.
  */
 export interface PartedLighter {
+  readonly scene: Scene;
+  readonly rays: HeatRays;
   at(point: SpacePoint, own?: OwnCrown): PartedLit;
+  /** What it found at a point. */
+  known(point: SpacePoint, own?: OwnCrown): PartedLit | undefined;
   /** Lights points when one feature is another and the rest of the scene is as it was. @param walls as they are then */
   exchanging(feature: Feature, walls: WallsRound): Relighter;
 }
@@ -97,30 +102,85 @@ export function createLighter(
   };
 }
 
-export function createPartedLighter(scene: Scene, rays: HeatRays, walls: WallsRound): PartedLighter {
+/**
+ * @param other of a yard that may differ in little: of what stands in both, what it lets through to a point is known,
+ *   and where nothing else reaches it either the point's light is the very same
+ */
+export function createPartedLighter(
+  scene: Scene,
+  rays: HeatRays,
+  walls: WallsRound,
+  other?: PartedLighter,
+): PartedLighter {
   const directions = directionsOf(scene, rays.passes);
   const open = createDirectionCaster({ ...scene, states: scene.states.map(() => []) }, directions);
   // What reaches a point that nothing of the yard stands before: the skyline is left.
   const clear = open.sharesAt([0, 0, 0]);
   const ids = new Set(scene.states.flatMap((occluders) => occluders.map(({ id }) => id)));
+  const like = other && isCastAlike(scene, rays, other) ? other : undefined;
   const casters = [...ids].map((only) => ({
     id: only,
+    isInBoth: like !== undefined && standsAlike(scene, like.scene, only),
     caster: createDirectionCaster(sceneOf(scene, only), directions),
   }));
+  const known = new Map<string, PartedLit>();
+  const lightAt = (point: SpacePoint, own?: OwnCrown): PartedLit => {
+    const was = like?.known(point, own);
+    const parts = new Map<string, Float64Array>();
+    const keep = (id: string, part: Float64Array) => void (same(part, clear) || parts.set(id, part));
+    for (const { id, caster, isInBoth } of casters) {
+      const part = isInBoth ? was?.parts.get(id) : undefined;
+      if (part) parts.set(id, part);
+      else if (id !== own?.of && !(isInBoth && was)) keep(id, caster.sharesAt(point));
+    }
+    const crown = was?.parts.get(OWN);
+    if (crown) parts.set(OWN, crown);
+    else if (own !== undefined) keep(OWN, open.sharesAt(point, own));
+    const glows = walls.on(rays.days, point, own);
+    if (was && isSameLight(was, parts, glows)) return was;
+    const lit = emptyLit(rays);
+    lit.shares.set(clear);
+    for (const part of parts.values()) for (let k = 0; k < part.length; k++) lit.shares[k] *= part[k];
+    lookRound(rays, lit, groundRise(scene, point), glows);
+    return { ...lit, parts };
+  };
   return {
+    scene,
+    rays,
     at(point, own) {
-      const parts = new Map<string, Float64Array>();
-      const keep = (id: string, part: Float64Array) => void (same(part, clear) || parts.set(id, part));
-      for (const { id, caster } of casters) if (id !== own?.of) keep(id, caster.sharesAt(point));
-      if (own !== undefined) keep(OWN, open.sharesAt(point, own));
-      const lit = emptyLit(rays);
-      lit.shares.set(clear);
-      for (const part of parts.values()) for (let k = 0; k < part.length; k++) lit.shares[k] *= part[k];
-      lookRound(rays, lit, groundRise(scene, point), walls.on(rays.days, point, own));
-      return { ...lit, parts };
+      const lit = lightAt(point, own);
+      known.set(placeKey(point, own), lit);
+      return lit;
     },
+    known: (point, own) => known.get(placeKey(point, own)),
     exchanging: (feature, wallsNow) => relighter(scene, feature, rays, directions, clear, wallsNow),
   };
+}
+
+/** Whether the same rays are cast in the same yearly states, over the same ground. */
+function isCastAlike(scene: Scene, rays: HeatRays, { scene: other, rays: its }: PartedLighter): boolean {
+  return (
+    rays.days.length === its.days.length &&
+    rays.days.every(({ samples }, d) => samples === its.days[d].samples) &&
+    scene.states.length === other.states.length &&
+    scene.stateOfDay.every((state, day) => state === other.stateOfDay[day]) &&
+    scene.surface === other.surface &&
+    scene.grounds.length === 0 &&
+    other.grounds.length === 0
+  );
+}
+
+function standsAlike(scene: Scene, other: Scene, only: string): boolean {
+  const inState = (occluders: Scene['states'][number]) => occluders.find(({ id }) => id === only);
+  return scene.states.every((occluders, state) => inState(occluders) === inState(other.states[state]));
+}
+
+function isSameLight(was: PartedLit, parts: PartedLit['parts'], glows: readonly (WallGlow | null)[]): boolean {
+  return (
+    parts.size === was.parts.size &&
+    [...parts].every(([id, part]) => was.parts.get(id) === part) &&
+    glows.every((glow, d) => glow === was.around[d].walls)
+  );
 }
 
 function relighter(
@@ -156,7 +216,7 @@ function relighter(
 }
 
 /** Whether it is a wall or building that stands near enough for its shine to tell. */
-function shinesOn(feature: Feature, [x, y]: SpacePoint): boolean {
+export function shinesOn(feature: Feature, [x, y]: SpacePoint): boolean {
   if (feature.kind === 'wall') return distanceToPath([x, y], feature.path) < SHINES_AS_FAR;
   return (
     feature.kind === 'building' && distanceToPath([x, y], [...feature.outline, feature.outline[0]]) < SHINES_AS_FAR

@@ -4,18 +4,29 @@
  */
 import { createSharedLeaves } from '../../load/leaf/heat-day.ts';
 import type { Watering } from '../../load/leaf/leaf.ts';
-import { createWallsRound, ONE_RAY_IN } from '../../load/leaf/walls/walls-round.ts';
+import { createWallsRound, ONE_RAY_IN, type WallsRound } from '../../load/leaf/walls/walls-round.ts';
 import type { Outcome } from '../../load/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
+import { Kept } from '../../plan/kept.ts';
 import { buildScene, sceneOfOne } from '../../scene/build.ts';
+import { sceneLike, sceneOf } from '../../scene/scene-of.ts';
 import { shelterOf } from '../../scene/shelter.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { type Heats, heatsOf } from './heats.ts';
 import { type Judge, judgesOf, judgeUnder } from './judges.ts';
-import { createLighter, createPartedLighter, type Lit } from './light.ts';
-import { dosesAt, harmFrom, lightOf, type RayHarm, sufferedAt } from './suffered.ts';
+import { createLighter, createPartedLighter, type Lit, type PartedLighter, shinesOn } from './light.ts';
+import {
+  type DayLight,
+  dosesAt,
+  harmFrom,
+  lightOf,
+  type RayHarm,
+  type Suffered,
+  sufferedAt,
+  sufferedIn,
+} from './suffered.ts';
 
 export interface RayYard {
   readonly base: readonly RayHarm[];
@@ -43,7 +54,7 @@ type HeatsIn = (plan: Plan) => Outcome<Heats>;
  * @returns the yard's plants that name their row, or why a heat day cannot be made
  */
 export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = createSharedLeaves()): Outcome<RayYard> {
-  const scene = buildScene(plan);
+  const scene = sceneOf(plan);
   const heatsIn: HeatsIn = (inPlan) => heatsOf(inPlan, scene, shareLeaves, weather);
   const heats = heatsIn(plan);
   if (!heats.ok) return heats;
@@ -65,13 +76,18 @@ export function createRayYard(plan: Plan, weather?: Weather, shareLeaves = creat
 
 type DrawnYard = ReturnType<typeof drawnYard>;
 
+/** How yards were last lit, for those that are held against them. */
+const drawnIn = new WeakMap<Scene, { readonly walls: WallsRound; readonly lighter: PartedLighter }>();
+
 /** The yard as it is drawn: what reaches each point of each judge, what it suffers there, and what comes of it. */
 function drawnYard(plan: Plan, scene: Scene, heats: Heats) {
-  const walls = createWallsRound(scene, {}, ONE_RAY_IN);
-  const lighter = createPartedLighter(scene, heats.rays, walls);
+  const like = drawnIn.get(scene) ?? drawnIn.get(sceneLike(scene) ?? scene);
+  const walls = createWallsRound(scene, { like: like?.walls }, ONE_RAY_IN);
+  const lighter = createPartedLighter(scene, heats.rays, walls, like?.lighter);
+  drawnIn.set(scene, { walls, lighter });
   const judges = judgesOf(plan, heats);
   const lit = judges.map(({ points, own }) => points.map((point) => lighter.at(point, own)));
-  const suffered = judges.map((judge, k) => judge.points.map((_, p) => sufferedAt(heats, judge, lit[k][p])));
+  const suffered = judges.map((judge, k) => judge.points.map((_, p) => sufferedIn(heats, judge, lit[k][p])));
   const base = judges.map((judge, k) => harmFrom(judge, suffered[k], lightOf(heats, lit[k][0])));
   return {
     plan,
@@ -89,33 +105,57 @@ function drawnYard(plan: Plan, scene: Scene, heats: Heats) {
   };
 }
 
+/** What a point of a judge suffers, and the light there; `null`: both as drawn. */
+type Tell = (judge: Judge, k: number, p: number) => Told | null;
+
+interface Told {
+  readonly suffered: Suffered;
+  readonly light: DayLight;
+}
+
 /** Harm where plants, what reaches them or the heat differ; only points at which something changed are judged again. */
-function harmsAgain(drawn: DrawnYard, again: readonly Judge[], see: See, by = drawn.heats): RayHarm[] {
+function harmsAgain(drawn: DrawnYard, again: readonly Judge[], tell: Tell): RayHarm[] {
   return again.map((judge, k) => {
-    const alike = judge === drawn.judges[k] && by === drawn.heats;
-    let { light } = drawn.base[k];
-    let changed = !alike;
-    const suffered = judge.points.map((_, p) => {
-      const seen = see(judge, k, p);
-      if (alike && seen === drawn.lit[k][p]) return drawn.suffered[k][p];
-      changed = true;
-      if (p === 0) light = lightOf(drawn.heats, seen);
-      return sufferedAt(by, judge, seen);
-    });
-    return changed ? harmFrom(judge, suffered, light) : drawn.base[k];
+    const told = judge.points.map((_, p) => tell(judge, k, p));
+    if (told.every((each) => each === null)) return drawn.base[k];
+    return harmFrom(
+      judge,
+      told.map((each, p) => each?.suffered ?? drawn.suffered[k][p]),
+      told[0]?.light ?? drawn.base[k].light,
+    );
   });
+}
+
+function tellBy(drawn: DrawnYard, see: See, by = drawn.heats): Tell {
+  return (judge, k, p) => {
+    const asDrawn = drawn.lit[k][p];
+    const seen = see(judge, k, p);
+    if (seen === asDrawn && judge === drawn.judges[k] && by === drawn.heats) return null;
+    return {
+      suffered: seen === asDrawn ? sufferedIn(by, judge, asDrawn) : sufferedAt(by, judge, seen),
+      light: p === 0 ? lightOf(drawn.heats, seen) : drawn.base[k].light,
+    };
+  };
 }
 
 function harmsUnder(drawn: DrawnYard, shifted: Plan, id: string | null, heatsIn: HeatsIn): Outcome<readonly RayHarm[]> {
   const { plan, judges, lit } = drawn;
   if (shifted.climate !== plan.climate || shifted.site.shelter !== plan.site.shelter) {
     const hot = heatsIn(shifted);
-    return hot.ok ? { ok: true, value: harmsAgain(drawn, judges, (_, k, p) => lit[k][p], hot.value) } : hot;
+    if (!hot.ok) return hot;
+    return {
+      ok: true,
+      value: harmsAgain(
+        drawn,
+        judges,
+        tellBy(drawn, (_, k, p) => lit[k][p], hot.value),
+      ),
+    };
   }
   const feature = id === null ? undefined : shifted.features.find((each) => each.id === id);
   if (feature !== undefined) return harmsUnderFeature(drawn, shifted, feature, heatsIn);
   const see: See = shifted.site === plan.site ? (_, k, p) => lit[k][p] : seeTurned(drawn, shifted);
-  return { ok: true, value: harmsAgain(drawn, judgesOf(shifted, drawn.heats), see) };
+  return { ok: true, value: harmsAgain(drawn, judgesOf(shifted, drawn.heats), tellBy(drawn, see)) };
 }
 
 function harmsUnderFeature(
@@ -130,8 +170,30 @@ function harmsUnderFeature(
   const sheltered: Outcome<Heats> = isAsSheltered ? { ok: true, value: heats } : heatsIn(shifted);
   if (!sheltered.ok) return sheltered;
   const again = judges.map((judge) => judgeUnder(shifted, heats, judge, feature));
-  const see = castsShadow(scene, feature) ? seeExchanged(drawn, shifted, feature, again) : seeStanding(drawn);
-  return { ok: true, value: harmsAgain(drawn, again, see, sheltered.value) };
+  const tell = castsShadow(scene, feature)
+    ? tellOnce(
+        drawn,
+        feature,
+        sheltered.value,
+        tellBy(drawn, seeExchanged(drawn, shifted, feature, again), sheltered.value),
+      )
+    : tellBy(drawn, seeStanding(drawn), sheltered.value);
+  return { ok: true, value: harmsAgain(drawn, again, tell) };
+}
+
+const knownTold = new Kept<{ readonly told: Told | null }>();
+
+/**
+ * Of a plant as drawn, in light that other yards share: with one feature exchanged for the same it suffers the same in
+ * all of them, but where the feature is a wall near by, whose shine hangs on all that stands before it.
+ */
+function tellOnce({ judges, lit, heats }: DrawnYard, feature: Feature, by: Heats, tell: Tell): Tell {
+  const exchanged = JSON.stringify(feature);
+  return (judge, k, p) =>
+    by !== heats || judge !== judges[k] || shinesOn(feature, judge.points[p])
+      ? tell(judge, k, p)
+      : knownTold.of([lit[k][p], judge.row, by.air], `${judge.limit} ${exchanged}`, () => ({ told: tell(judge, k, p) }))
+          .told;
 }
 
 /** North lies elsewhere, and all else as drawn. */

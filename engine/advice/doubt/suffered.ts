@@ -12,9 +12,10 @@ import {
 import type { LeafDay } from '../../load/leaf/leaf-day.ts';
 import type { Watering } from '../../load/leaf/leaf.ts';
 import { worthOf } from '../../plan/defaults.ts';
+import { Kept } from '../../plan/kept.ts';
 import type { Heats } from './heats.ts';
 import type { Judge } from './judges.ts';
-import type { Lit } from './light.ts';
+import type { Lit, PartedLit } from './light.ts';
 
 /** What the season's heat does to one plant. */
 export interface RayHarm {
@@ -29,7 +30,7 @@ export interface RayHarm {
   readonly light: DayLight;
 }
 
-interface DayLight {
+export interface DayLight {
   /** [h] */
   readonly sunHours: number;
   /** [Wh/m²] */
@@ -51,6 +52,13 @@ export function sufferedAt(heats: Heats, judge: Judge, lit: Lit): Suffered {
   // With water a leaf is never the hotter for it.
   const inHeat = heatVerdict(thirsty, lasts(thirsty) ? longest('watered', BURNS_FROM) : 0);
   return { dose: dosesAt(heats, judge, lit, 'thirsty'), inHeat };
+}
+
+const known = new Kept<Suffered>();
+
+/** The same where the light is kept: yards that are held against each other share most of theirs. */
+export function sufferedIn(heats: Heats, judge: Judge, lit: PartedLit): Suffered {
+  return known.of([lit, judge.row, heats.air], String(judge.limit), () => sufferedAt(heats, judge, lit));
 }
 
 /** Scorch doses, mean over the heat days. [K·h/day] */

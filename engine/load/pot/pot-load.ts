@@ -60,8 +60,9 @@ function potSides(yard: Yard, plant: Plant): { sunHours: number; hotHours: numbe
   const { channels } = yard.weights;
   const { azimuth, count } = yard.passes;
   const { own } = plantPoints(yard.plan, plant);
+  const shares = new Float64Array(count);
   return potPoints(yard.plan, plant).map(({ side, point }) => {
-    const shares = yard.caster.sharesAt(point, own);
+    yard.caster.sharesAt(point, own, shares);
     let sunHours = 0;
     let hotHours = 0;
     for (let k = 0; k < count; k++) {
