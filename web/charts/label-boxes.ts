@@ -45,6 +45,16 @@ export function placesRound(body: Box, width: number, height: number): readonly 
   ];
 }
 
+/** Places of a pin whose one corner stands on its place: above it to the right, to the left, then below it. */
+export function placesOfPin({ x, y }: { readonly x: number; readonly y: number }, size: number): readonly Box[] {
+  return [
+    [x, y - size],
+    [x - size, y - size],
+    [x, y],
+    [x - size, y],
+  ].map(([left, top]) => ({ left, top, right: left + size, bottom: top + size }));
+}
+
 /** Places of a label on its thing: amid what is seen of it, then higher and lower; none where it has no room. */
 export function placesOn(body: Box, frame: Box, width: number, height: number): readonly Box[] {
   const left = Math.max(body.left, frame.left);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { placeLabels, placesOn, placesRound } from '../../../web/charts/label-boxes.ts';
+import { placeLabels, placesOfPin, placesOn, placesRound } from '../../../web/charts/label-boxes.ts';
 import type { Box } from '../../../web/charts/label-boxes.ts';
 
 const FRAME: Box = { left: 0, top: 0, right: 400, bottom: 300 };
@@ -45,4 +45,22 @@ test('a name lies under its thing; over it at the foot of the paper; towards the
 test('a name on a thing stands amid what is seen of it, and not at all where that is too narrow', () => {
   expect(placesOn(box(300, 100, 200, 40), FRAME, 80, 14)[0]).toEqual(box(310, 113, 80, 14));
   expect(placesOn(box(340, 100, 200, 40), FRAME, 80, 14)).toEqual([]);
+});
+
+test('pins stand with a corner on their places, and three places in a hand’s breadth are told apart', () => {
+  const places = placesOfPin({ x: 100, y: 80 }, 26);
+  for (const { left, top, right, bottom } of places) {
+    expect([left, right]).toContain(100);
+    expect([top, bottom]).toContain(80);
+  }
+  expect(new Set(places.map(({ left, top }) => `${left} ${top}`)).size).toBe(4);
+  const near = [
+    { x: 237, y: 178 },
+    { x: 217, y: 209 },
+    { x: 240, y: 191 },
+  ].map((place) => placesOfPin(place, 18));
+  const found = placeLabels(near, FRAME, []);
+  expect(found).not.toContain(null);
+  const [one, two, three] = near.map((pins, k) => pins[found[k] ?? 0]);
+  expect([apart(one, two), apart(one, three), apart(two, three)]).toEqual([true, true, true]);
 });

@@ -1,4 +1,4 @@
-import { holds, overlap, placeLabels, placesOn, placesRound } from '../../charts/label-boxes.ts';
+import { holds, overlap, placeLabels, placesOfPin, placesOn, placesRound } from '../../charts/label-boxes.ts';
 import type { Box } from '../../charts/label-boxes.ts';
 
 /** What lies over the paper and would hide a name: its buttons, arrow, bar and caption say so of themselves. */
@@ -50,12 +50,13 @@ export function placeNames(container: HTMLElement, pixels: number): void {
   const numbers = [
     ...container.querySelectorAll<HTMLElement>('.map-number.contour span, .map-number.hidden-height span'),
   ];
-  clearNumbers(container);
-  const numberBoxes = numbers.map((words) => words.getBoundingClientRect());
-  const over = container.closest('main')?.querySelectorAll(OVER_PAPER) ?? [];
-  const taken: Box[] = [...over, ...container.querySelectorAll('.numbered-mark')].map((each) =>
+  const over: Box[] = [...(container.closest('main')?.querySelectorAll(OVER_PAPER) ?? [])].map((each) =>
     each.getBoundingClientRect(),
   );
+  clearNumbers(container, frame, over);
+  const numberBoxes = numbers.map((words) => words.getBoundingClientRect());
+  const marks = [...container.querySelectorAll('.numbered-mark')].map((each) => each.getBoundingClientRect());
+  const taken: Box[] = [...over, ...marks];
   const plants = names.filter(({ words }) => words.dataset.solid === 'yes').map(({ body }) => body);
   const longest = LONGEST_SHARE * frame.width;
   const places = names.map(({ words, body, width, height }) => {
@@ -76,28 +77,43 @@ export function placeNames(container: HTMLElement, pixels: number): void {
   numbers.forEach((words, k) => words.classList.toggle('hidden', found[names.length + k] === null));
 }
 
+/** How a pin is turned in each of its places. */
+const TURNS = [[], ['to-left'], ['below'], ['to-left', 'below']] as const;
+
 /**
- * Numbered marks that would lie over each other are drawn smaller; a word among them, as "front", gives way where it
- * would lie over one.
+ * Numbered pins are turned about their places out of each other's way, the chosen one first, and drawn smaller where
+ * that is not enough; a word among them, as "front", gives way where it would lie over one.
  */
-function clearNumbers(container: HTMLElement): void {
+function clearNumbers(container: HTMLElement, frame: Box, over: readonly Box[]): void {
+  const pins = [
+    ...container.querySelectorAll<HTMLElement>('.numbered-mark.chosen'),
+    ...container.querySelectorAll<HTMLElement>('.numbered-mark:not(.word, .chosen)'),
+  ];
   container.classList.remove('crowded');
-  const boxes = (which: string): DOMRect[] =>
-    [...container.querySelectorAll(`.numbered-mark${which}`)].map((mark) => mark.getBoundingClientRect());
-  const marks = boxes(':not(.word)');
-  container.classList.toggle(
-    'crowded',
-    marks.some((mark, k) => marks.slice(0, k).some((other) => overlap(mark, other))),
-  );
-  const standing = boxes(':not(.word)');
-  const words = [...container.querySelectorAll('.numbered-mark.word')];
-  for (const word of words) {
+  if (!turnPins(pins, frame, over)) {
+    container.classList.add('crowded');
+    turnPins(pins, frame, over);
+  }
+  const standing = pins.map((pin) => pin.getBoundingClientRect());
+  for (const word of container.querySelectorAll('.numbered-mark.word')) {
     const box = word.getBoundingClientRect();
     word.classList.toggle(
       'hidden',
       standing.some((mark) => overlap(mark, box)),
     );
   }
+}
+
+/** @returns whether each found room */
+function turnPins(pins: readonly HTMLElement[], frame: Box, over: readonly Box[]): boolean {
+  for (const pin of pins) pin.classList.remove('to-left', 'below');
+  const places = pins.map((pin) => {
+    const { left, bottom, width } = pin.getBoundingClientRect();
+    return placesOfPin({ x: left, y: bottom }, width);
+  });
+  const found = placeLabels(places, frame, over);
+  pins.forEach((pin, k) => pin.classList.add(...TURNS[found[k] ?? 0]));
+  return !found.includes(null);
 }
 
 function nameOn(words: HTMLElement, pixels: number): Name {

@@ -122,9 +122,6 @@ function hatchedZone({ grade, rings, numbersAt }: GradeZone, renderers: Renderer
   ];
 }
 
-/** Width of a numbered pin. [px] */
-const PIN = 26;
-
 /** Labels keep this far from each other, and half of it from plants. [px] */
 const LABELS_APART = 40;
 
@@ -190,7 +187,8 @@ function numbered({ at, label, title, chosen }: NumberedMark): Layer {
     icon: divIcon({
       className: `numbered-mark${chosen ? ' chosen' : ''}${isWord ? ' word' : ''}`,
       html: words,
-      ...(isWord ? { iconSize: [48, 20] } : { iconSize: [PIN, PIN], iconAnchor: [0, PIN] }),
+      // A pin's size and corner are its style's.
+      iconSize: isWord ? [48, 20] : [0, 0],
     }),
   });
 }

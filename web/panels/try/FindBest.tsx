@@ -41,6 +41,17 @@ export function FindBest() {
     wish.value = { ...now, ...part };
   };
   const working = searching.value;
+  const isWorking = working !== null;
+  const searched = useRef(false);
+  useEffect(() => {
+    // What was found stands under the form, where nobody would look for it on a phone.
+    const list = form.current?.querySelector<HTMLElement>('.found');
+    if (searched.current && !isWorking && list) {
+      list.scrollIntoView({ block: 'start' });
+      list.focus({ preventScroll: true });
+    }
+    searched.current = isWorking;
+  }, [isWorking]);
   return (
     <section ref={form} class="find-best" aria-label="Find the best">
       <h2>Find the best</h2>

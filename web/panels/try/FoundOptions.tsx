@@ -40,7 +40,7 @@ export function FoundOptions({ found: { plan: asked, result, sights } }: { reado
     }));
   }, [result]);
   return (
-    <div class="found">
+    <div class="found" tabIndex={-1}>
       {YARD.some((part) => asked[part] !== plan.value[part]) && (
         <p class="said">The yard has changed since this search: find it again to be sure.</p>
       )}
