@@ -20,7 +20,7 @@ export const SPOTS = 2;
 const SHORTLIST = 4;
 /** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */
 const ALIKE = 0.5;
-/** More sun than its range by more than this puts a place behind those within it. [h/day] */
+/** More sun than its range by more than this puts a place behind those that are harmed alike and within it. [h/day] */
 const OVER = 1;
 
 /** A place whose light is known. */
@@ -84,15 +84,20 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
 }
 
 /**
- * Light first, too little and then too much, then harm, then the way. Of two places that are too dark the one that
- * misses by less.
+ * Light enough first, then harm; of places with harm alike those within the sun it likes, then the way. Of two places
+ * that are too dark the one that misses by less.
  */
 export function better(a: Tried, b: Tried): number {
   const light = LIGHT_ORDER.indexOf(a.standing) - LIGHT_ORDER.indexOf(b.standing);
   if (light !== 0) return light;
   if (a.standing === 'too dark' && b.standing === 'too dark')
     return shareOfLight(b) - shareOfLight(a) || a.harm - b.harm || effort(a) - effort(b);
-  return Number(a.over > OVER) - Number(b.over > OVER) || lessHarm(a, b);
+  return harmStep(a) - harmStep(b) || Number(a.over > OVER) - Number(b.over > OVER) || lessHarm(a, b);
+}
+
+/** Places of one step are harmed alike. */
+function harmStep({ harm }: Candidate): number {
+  return Math.round(harm / ALIKE);
 }
 
 /** `better`'s order, without asking for the light of more places than are taken from it. */
@@ -100,13 +105,21 @@ function* inOrder(
   candidates: readonly Candidate[],
   lit: (candidate: Candidate) => Tried,
 ): Generator<Tried, void, void> {
-  const others: Tried[] = [];
+  const darker: Tried[] = [];
+  let sunnier: Tried[] = [];
+  let step = -Infinity;
   for (const candidate of candidates.toSorted(lessHarm)) {
+    if (harmStep(candidate) !== step) {
+      yield* sunnier;
+      [sunnier, step] = [[], harmStep(candidate)];
+    }
     const tried = lit(candidate);
-    if (tried.standing === 'enough' && tried.over <= OVER) yield tried;
-    else others.push(tried);
+    if (tried.standing !== 'enough') darker.push(tried);
+    else if (tried.over > OVER) sunnier.push(tried);
+    else yield tried;
   }
-  yield* others.sort(better);
+  yield* sunnier;
+  yield* darker.sort(better);
 }
 
 /** The way to carry, steps counted as so much more of it. [m] */
@@ -115,12 +128,7 @@ function effort({ metres, steps }: Candidate): number {
 }
 
 function lessHarm(a: Candidate, b: Candidate): number {
-  return (
-    Math.round(a.harm / ALIKE) - Math.round(b.harm / ALIKE) ||
-    effort(a) - effort(b) ||
-    a.at[0] - b.at[0] ||
-    a.at[1] - b.at[1]
-  );
+  return harmStep(a) - harmStep(b) || effort(a) - effort(b) || a.at[0] - b.at[0] || a.at[1] - b.at[1];
 }
 
 function triedOf(candidate: Candidate, light: PlantLight, row: PlantRow): Tried {

@@ -57,8 +57,7 @@ export function weighedWithWinter(
 ): Tried[] {
   const cost = (tried: Tried): number =>
     Math.round((tried.harm + (winterAt(tried) < WINTER_SUN ? CARRYING * harmNow : 0)) / ALIKE);
-  const suits = (tried: Tried): boolean => tried.standing === 'enough' && tried.over === 0;
-  const firstUnsuited = inSummer.findIndex((tried) => !suits(tried));
+  const firstUnsuited = inSummer.findIndex(({ standing }) => standing !== 'enough');
   const end = firstUnsuited < 0 ? inSummer.length : firstUnsuited;
   return [...inSummer.slice(0, end).toSorted((a, b) => cost(a) - cost(b)), ...inSummer.slice(end)];
 }

@@ -18,19 +18,21 @@ function place({ metres = 5, steps = 0, harm = 10, over = 0, dailyLight = 14 }: 
   return { at: [3, 2], ...way, harm, over, light: { sunHours: 6, dailyLight, least: 12, standing }, standing };
 }
 
-test('a pot’s places stand in this order: light enough, not too much sun, least harm, least to carry; then short of light, then too dark', () => {
+test('a pot’s places stand in this order: light enough, least harm, not too much sun, least to carry; then short of light, then too dark', () => {
   const inOrder = [
+    // More sun than its range is no harm by itself: what harms is counted already.
+    place({ harm: 0, over: 1.5, metres: 0 }),
     place({ harm: 2, metres: 9 }),
+    place({ harm: 3, over: 1.5, metres: 1 }),
     // Half a K·h is no difference: the way decides.
     place({ harm: 5.1, metres: 1 }),
     place({ harm: 5, metres: 4 }),
     // Two steps down are as much as four metres more.
     place({ harm: 5, metres: 3, steps: -2 }),
+    // Of places harmed alike those within the range go first; an hour beyond it is let pass.
+    place({ harm: 5, over: 1.5, metres: 0.5 }),
     place({ harm: 30, metres: 1 }),
-    // An hour beyond the range is let pass, more is not, however little it harms.
     place({ harm: 40, over: 0.9 }),
-    place({ harm: 0, over: 1.5, metres: 0 }),
-    place({ harm: 3, over: 1.5, metres: 1 }),
     // Short of light, with fewer flowers and fruit, however little it harms.
     place({ harm: 0, dailyLight: 10 }),
     place({ harm: 6, dailyLight: 8 }),
