@@ -1,7 +1,8 @@
 import { batch, computed } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
 import type { Plan } from '../../engine/index.ts';
-import { notice, readOut } from './speech.ts';
+import { planProblems } from './plan-checks.ts';
+import { notice, readOut, say } from './speech.ts';
 import { withinUndo } from './undo-cap.ts';
 import { history, openYard, plan, preview } from './yard.ts';
 
@@ -21,12 +22,15 @@ export function onEdit(listener: () => void): () => void {
 
 /**
  * Ends an action: makes `next` the plan, names the step, drops any preview, and saves.
- * An edit that changes nothing (the same object) leaves no step and keeps what can be redone.
+ * An edit that changes nothing (the same object) leaves no step and keeps what can be redone; one after which the yard
+ * could not be opened again is refused, and why is said.
  * @param label What the person did, as undo will name it: "Move lemon pot".
- * @returns false when the yard is read-only, and nothing was changed.
+ * @returns false when nothing was changed: the yard is read-only, or would be no plan.
  */
 export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): boolean {
-  if (openYard.value.readOnly !== null) {
+  const fault = newFault(next);
+  if (fault !== null) say(fault, 'problem');
+  if (fault !== null || openYard.value.readOnly !== null) {
     preview.value = null;
     return false;
   }
@@ -42,6 +46,14 @@ export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): b
   });
   announceEdit();
   return true;
+}
+
+/** What keeps a plan from being one, where the plan before it was one; `null` while the checks are being loaded. */
+function newFault(next: Plan): string | null {
+  const faultIn = (of: Plan): string | undefined =>
+    planProblems(of)?.find(({ severity }) => severity === 'error')?.message;
+  const fault = next === plan.value ? undefined : faultIn(next);
+  return fault === undefined || faultIn(plan.value) !== undefined ? null : fault;
 }
 
 /**

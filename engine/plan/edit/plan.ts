@@ -69,7 +69,6 @@ export function appendJournal(plan: Plan, entry: JournalEntry): Plan {
   return { ...plan, journal: [...(plan.journal ?? []), entry] };
 }
 
-/** Takes an entry out of the journal by its place; the same plan if there is none. */
 /** @param entry one of the plan's own */
 export function changeJournalEntry(plan: Plan, entry: JournalEntry, changes: Partial<JournalEntry>): Plan {
   const journal = plan.journal ?? [];
@@ -77,6 +76,7 @@ export function changeJournalEntry(plan: Plan, entry: JournalEntry, changes: Par
   return index < 0 ? plan : { ...plan, journal: journal.with(index, merged<JournalEntry>(entry, changes)) };
 }
 
+/** Takes an entry out of the journal by its place; the same plan if there is none. */
 export function removeJournalEntry(plan: Plan, index: number): Plan {
   return plan.journal?.[index] === undefined ? plan : { ...plan, journal: plan.journal.toSpliced(index, 1) };
 }

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { beforeEach, expect, test } from 'vitest';
-import { demoPlan } from '../../../engine/index.ts';
+import { appendJournal, demoPlan, parsePlan, planText, startNextYear } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
 import { commitBeside, commitEdit, redo, redoLabel, undo, undoLabel } from '../../../web/state/edit.ts';
+import { withReadings } from '../../../web/panels/year/diary/reading-edits.ts';
+import { loadPlanChecks } from '../../../web/state/plan-checks.ts';
+import { notice } from '../../../web/state/speech.ts';
 import { UNDO_LETTERS, UNDO_STEPS } from '../../../web/state/undo-cap.ts';
 import { history, openYard, plan, preview, shownPlan } from '../../../web/state/yard.ts';
 
@@ -137,4 +140,40 @@ test('whatever is done, undoing all of it gives the very first plan, and redoing
     ),
     { seed: 4711, numRuns: 200 },
   );
+});
+
+const TYPED = { open: '', covered: '', air: '', openLight: '', coveredLight: '', date: '2026-07-21', time: '15:00' };
+
+test('what is typed either leaves a yard that opens again or is refused in a sentence, and the yard stays', async () => {
+  await loadPlanChecks();
+  const texts = ['', '42', '72', '-40', '1e3', '104 °F', '½', 'hot', '98000', '9e9', '-1'];
+  const dates = ['2026-07-21', '20262-07-21', '', '0001-01-01', '1899-02-30'];
+  const typed = fc.record({
+    open: fc.constantFrom(...texts),
+    covered: fc.constantFrom(...texts),
+    air: fc.constantFrom(...texts),
+    openLight: fc.constantFrom(...texts),
+    coveredLight: fc.constantFrom(...texts),
+    date: fc.constantFrom(...dates),
+    time: fc.constantFrom('15:00', '15:00:30', '', '24:00'),
+  });
+  const opensAgain = (): boolean => parsePlan(planText(plan.value)).ok;
+  fc.assert(
+    fc.property(typed, fc.boolean(), (reading, pair) => {
+      history.value = { steps: [{ label: 'Demo yard', plan: FIRST }], cursor: 0 };
+      const next = withReadings(plan.value, reading, pair, 'lemon', 'top');
+      const taken = typeof next !== 'string' && commitEdit('Note a reading', next);
+      expect([opensAgain(), plan.value === FIRST]).toEqual([true, !taken]);
+    }),
+    { seed: 7, numRuns: 300 },
+  );
+  const hot = withReadings(FIRST, { ...TYPED, open: '42', air: '72' }, false, 'lemon', 'top');
+  notice.value = null;
+  expect(typeof hot === 'object' && commitEdit('Note a reading', hot)).toBe(false);
+  expect(notice.value).toMatchObject({ kind: 'problem', text: expect.stringMatching(/air is 72 °C/) as string });
+  expect(commitEdit('Note', appendJournal(FIRST, { date: '20262-07-21', what: 'note' }))).toBe(false);
+  const late = { ...FIRST, season: { ...FIRST.season, year: 2199 } };
+  history.value = { steps: [{ label: 'Demo yard', plan: late }], cursor: 0 };
+  expect(commitEdit('Start 2200', startNextYear(late))).toBe(false);
+  expect(plan.value).toBe(late);
 });
