@@ -1,4 +1,4 @@
-import { bedNine, bedPlaces } from '../../load/verdict/bed-load.ts';
+import { nineOfBed } from '../../load/verdict/bed-load.ts';
 import { meanNine } from '../../load/light/nine.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
@@ -51,13 +51,13 @@ function laidOut(plan: Plan, period: Period, weather?: Weather): Outcome<DayLigh
 
 /** The nine quantities of a plant, the mean of its points, or of a bed. */
 export function nineOfPlant(yard: Yard, feature: PlantFeature): Nine {
-  if (feature.kind === 'bed') return bedNine(yard, bedPlaces(yard.plan, feature));
+  if (feature.kind === 'bed') return nineOfBed(yard, feature);
   const { points, own } = plantPoints(yard.plan, feature);
   return meanNine(points.map(({ point }) => nineAt(yard, point, own)));
 }
 
 function lightAt(yard: Yard, feature: PlantFeature): Nine {
-  if (feature.kind === 'bed') return bedNine(yard, bedPlaces(yard.plan, feature));
+  if (feature.kind === 'bed') return nineOfBed(yard, feature);
   const { points, own } = plantPoints(yard.plan, feature);
   return nineAt(yard, points[0].point, own);
 }

@@ -1,3 +1,4 @@
+import { Kept } from '../../plan/kept.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
@@ -21,6 +22,13 @@ export function potLoad(yard: Yard, heat: HeatDay, plant: Plant): PotLoad {
 
 /** The warmest root zone of a pot on the heatwave day. */
 export function rootsOf(plan: Plan, sky: SkyViewer, heat: HeatDay, plant: Plant): Roots {
+  return known.of([sky, plan.site, heat.samples, plant], heat.shelter, () => rootsIn(plan, sky, heat, plant));
+}
+
+/** Pots are told of by several answers of one report, and heat takes long to settle in them. */
+const known = new Kept<Roots>();
+
+function rootsIn(plan: Plan, sky: SkyViewer, heat: HeatDay, plant: Plant): Roots {
   const standing = standingPot(plan, sky, heat, plant);
   const zone = rootZone(standing.day, standing.pot);
   return {

@@ -1,5 +1,6 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import { area, centroid, openRing, pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { Kept } from '../../plan/kept.ts';
 import type { Bed, Plan, PlantRow } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { cellReader } from '../light/cells.ts';
@@ -41,6 +42,13 @@ export function bedNine(yard: Yard, places: BedPlaces): Nine {
   if ('point' in places) return nineAt(yard, places.point);
   const nineOfCell = cellReader(yard, places.grid);
   return meanNine(places.indices.map(nineOfCell));
+}
+
+const known = new Kept<Nine>();
+
+/** The same of a yard that stands, once a period: several answers of one report tell it. */
+export function nineOfBed(yard: Yard, bed: Bed): Nine {
+  return known.of([yard.sky, yard.samples, bed], '', () => bedNine(yard, bedPlaces(yard.plan, bed)));
 }
 
 /** A heat day in a bed. */

@@ -1,4 +1,5 @@
 import { worthOf } from '../../plan/defaults.ts';
+import { Kept } from '../../plan/kept.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import { sceneOf } from '../../scene/scene-of.ts';
 import type { Scene } from '../../scene/solids.ts';
@@ -35,12 +36,22 @@ export function harmOf(plan: Plan, weather?: Weather, ids?: ReadonlySet<string>)
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const sky = skyViewerOf(scene);
-  const asked = plantFeatures(plan).filter(({ id }) => ids?.has(id) ?? true);
-  const value = asked.flatMap(
-    (feature) => plantHarm(plan, scene, sky, heats.value, heatwave.value.day.date, feature, createDayDoser) ?? [],
-  );
+  const { date } = heatwave.value.day;
+  const air = heats.value.map(({ leaves }) => leaves);
+  const value = plantFeatures(plan).flatMap((feature): PlantHarm[] => {
+    const row = (ids?.has(feature.id) ?? true) ? rowOf(plan, feature) : undefined;
+    if (!row) return [];
+    const limit = limitOf(plan, feature, row, date).celsius;
+    const harm = known.of([scene, feature, row, ...air], String(limit), () =>
+      plantHarm(plan, scene, sky, heats.value, date, feature, createDayDoser),
+    );
+    return harm === null ? [] : [harm];
+  });
   return { ok: true, value };
 }
+
+/** A year's advice asks several times for what the same days do to one yard. */
+const known = new Kept<PlantHarm | null>();
 
 /**
  * Harm of one plant; `null` where it names no row.

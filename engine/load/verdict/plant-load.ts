@@ -2,7 +2,7 @@ import { sunUp } from '../../sun/sun-up.ts';
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
 import type { Bed, Plan, Plant, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { bedNine, bedPlaces } from './bed-load.ts';
+import { nineOfBed } from './bed-load.ts';
 import { type CameBy, cameBy, cameByWords } from './came-by.ts';
 import { clockOf, stretchOf } from './clock.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
@@ -66,9 +66,8 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
 }
 
 function bedLoad(yard: Yard, heat: HeatDay, bed: Bed, units: Units, season: Yard): PlantLoad {
-  const places = bedPlaces(yard.plan, bed);
-  const nine = bedNine(yard, places);
-  const light = isJudgedApart(yard, season, bed) ? bedNine(season, places) : nine;
+  const nine = nineOfBed(yard, bed);
+  const light = isJudgedApart(yard, season, bed) ? nineOfBed(season, bed) : nine;
   return {
     id: bed.id,
     kind: 'bed',
