@@ -138,16 +138,13 @@ function fromRoll(
   units: Units,
 ): Pick<ClothPiece, 'cut' | 'rollWidth' | 'strips' | 'seams' | 'rollLength' | 'direction'> {
   const widths = rolls.length > 0 ? rolls.map((roll) => roll.width) : [along];
-  const ways = widths.flatMap((roll) => [
-    { roll, run: along, over: across, lengthwise: true },
-    { roll, run: across, over: along, lengthwise: false },
-  ]);
-  const best = ways
-    .map((way) => {
-      const strips = stripsOf(way.over, way.roll, HEM, LAP);
-      const length = way.run + 2 * HEM;
-      return { ...way, strips, length, area: strips * length * way.roll };
-    })
+  const way = (roll: number, run: number, over: number, lengthwise: boolean) => {
+    const strips = stripsOf(over, roll, HEM, LAP);
+    const length = run + 2 * HEM;
+    return { roll, run, over, lengthwise, strips, length, area: strips * length * roll };
+  };
+  const best = widths
+    .flatMap((roll) => [way(roll, along, across, true), way(roll, across, along, false)])
     .reduce((a, b) => (b.strips < a.strips || (b.strips === a.strips && b.area < a.area - 1e-9) ? b : a));
   const cut: readonly [number, number] = [along + 2 * HEM, across + 2 * HEM];
   return {

@@ -19,13 +19,13 @@ interface Named extends Pick<CostLine, 'id' | 'name' | 'unit'> {
 
 /** What the frame takes is what is bought. */
 export function line(named: Named, count: number, price: Price, bought: Bought): CostItem {
-  return { ...priced(named, count, count, 1, price), ...bought };
+  return priced(named, count, count, 1, price, bought);
 }
 
 /** Bought in whole packs; what is over is told as spare. */
 export function packedLine(named: Named, need: number, price: Price, bought: Bought): CostItem {
   const packs = Math.ceil(need / PACK - 1e-9);
-  return { ...priced(named, need, packs * PACK, PACK, price), ...bought };
+  return priced(named, need, packs * PACK, PACK, price, bought);
 }
 
 function priced(
@@ -34,7 +34,8 @@ function priced(
   count: number,
   pack: number,
   { key, price, from }: Price,
-): CostLine {
+  bought: Bought,
+): CostItem {
   return {
     id,
     aisle: AISLES[aisle],
@@ -47,6 +48,7 @@ function priced(
     amount: price === null ? null : cents(price * count),
     priceFrom: from,
     priceKey: key,
+    ...bought,
   };
 }
 

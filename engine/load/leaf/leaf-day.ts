@@ -1,5 +1,5 @@
 import type { PlantRow } from '../../plan/types.ts';
-import { fruitTemperature, temperatureOf, type Watering } from './leaf.ts';
+import { fruitStillness, fruitTemperature, temperatureOf, type Watering } from './leaf.ts';
 import { LEAF_ABSORPTANCE } from './leaf-balance.ts';
 import { absorbed, type Incoming, incomingAt, type LeafMoment, mostAbsorbed } from './receives.ts';
 import { CLOSED, OPEN, type Surroundings } from './surroundings.ts';
@@ -29,6 +29,8 @@ export class LeafDay {
   private readonly absorptance: number;
   private readonly colours: readonly number[];
   private readonly nodes: Float64Array;
+  /** By sample, of a fruit. */
+  private readonly stillness: Float64Array;
   private readonly hot = new Map<number, Int32Array>();
 
   constructor(
@@ -48,12 +50,13 @@ export class LeafDay {
     this.absorptance = absorptance;
     this.colours = colours;
     this.isFruit = row.limitOf === 'fruit';
+    this.stillness = Float64Array.from(this.isFruit ? moments : [], ({ wind }) => fruitStillness(wind));
     this.nodes = new Float64Array(this.isFruit ? 0 : moments.length * NODES).fill(NaN);
   }
 
   /** Temperature at a sample. [°C] @param share of the beam that reaches the point, 0 to 1 */
   at(sample: number, share: number, around: Surroundings): number {
-    if (this.isFruit) return fruitTemperature(this.moments[sample], share, around);
+    if (this.isFruit) return fruitTemperature(this.moments[sample], share, around, this.stillness[sample]);
     return this.takingUp(sample, absorbed(this.incoming[sample], share, around, this.absorptance));
   }
 

@@ -60,15 +60,17 @@ export function stomataTemperature(moment: LeafMoment, row: PlantRow, stomata: n
  * range where sun-exposed apples run 11 to 17 K above air (Schrader, ASHS 2009). That line is for midday in an orchard
  * at about 1 m/s; that the rise follows the light of the hour before, and the wind, is a choice of this project.
  * @param share of the beam of the hour before that reached it, 0 to 1
+ * @param stillness of `fruitStillness`: whoever asks often has it at hand
  */
 export function fruitTemperature(
   { air, airMax, wind, hour }: LeafMoment,
   share: number,
   { sky }: Surroundings,
+  stillness = fruitStillness(wind),
 ): number {
   const openRise = 0.17 * airMax + 6.21;
   const light = share * hour.beam + FRUIT_SKY_PART * sky * hour.diffuse;
-  return hour.openMost > 0 ? air + (openRise * fruitStillness(wind) * light) / hour.openMost : air;
+  return hour.openMost > 0 ? air + (openRise * stillness * light) / hour.openMost : air;
 }
 
 /** How much more a fruit's skin rises in this wind than at 1 m/s. @param wind at the fruit [m/s] */

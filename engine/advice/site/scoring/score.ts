@@ -19,12 +19,13 @@ export function sparedByRoof(
   rays: TurnedRays,
   pairs: HarmPairs,
   response: Response,
-  { cellU, cellV }: PlaneCrossings,
+  { cellU, cellV, within }: PlaneCrossings,
   sky: Float64Array,
   { i, j, a, b, height }: RoofPlace,
   enough = -Infinity,
 ): number {
-  const { density, terms, bare } = response;
+  const { density, bare } = response;
+  const { met } = pairs;
   const most = pairs.harm - enough;
   const width = rays.lattice.columns + 1;
   const size = width * (rays.lattice.rows + 1);
@@ -36,13 +37,14 @@ export function sparedByRoof(
     if (height > rays.pointZ[view] && isWithin(rays.pointU[view], i, right) && isWithin(rays.pointV[view], j, front))
       taken += density * overhead(pairs, view);
     const hidden = skyView > 0 ? taken / skyView : 0;
-    const isFruit = bare.isFruit[view] === 1;
-    if (!isFruit) harm += bareHarm(bare, pairs, terms, view, hidden);
-    for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
-      const crossed = cellU[p] >= i && cellU[p] < right && cellV[p] >= j && cellV[p] < front ? 1 : 0;
-      if (isFruit) harm += harmOfPair(pairs, terms, p, crossed, hidden);
-      else if (crossed !== 0) harm += onTop(pairs, terms, p, crossed, hidden);
-    }
+    const at = 4 * view;
+    let isMet = false;
+    if (within[at] < right && within[at + 1] >= i && within[at + 2] < front && within[at + 3] >= j)
+      for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
+        met[p] = cellU[p] >= i && cellU[p] < right && cellV[p] >= j && cellV[p] < front ? 1 : 0;
+        if (met[p] === 1) isMet = true;
+      }
+    harm += isMet ? metHarm(pairs, response, view, met, hidden) : bareHarm(bare, view, hidden);
   }
   return pairs.harm - harm;
 }
@@ -59,7 +61,8 @@ export function sparedByCloth(
   curtains: readonly CurtainPlace[],
   enough = -Infinity,
 ): number {
-  const { density, terms, bare } = response;
+  const { density, bare } = response;
+  const { met } = pairs;
   const most = pairs.harm - enough;
   const { fan } = rays;
   const hides = skyHides(rays, density);
@@ -92,18 +95,28 @@ export function sparedByCloth(
     )
       taken += overhead(pairs, view) * density;
     const hidden = skyView > 0 ? taken / skyView : 0;
-    const isFruit = bare.isFruit[view] === 1;
-    if (!isFruit) harm += bareHarm(bare, pairs, terms, view, hidden);
+    let isMet = false;
     for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
       const du = rays.du[p];
       const dv = rays.dv[p];
       const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
-      const crossed = passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]);
-      if (isFruit) harm += harmOfPair(pairs, terms, p, crossed, hidden);
-      else if (crossed !== 0) harm += onTop(pairs, terms, p, crossed, hidden);
+      met[p] = passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]);
+      if (met[p] !== 0) isMet = true;
     }
+    harm += isMet ? metHarm(pairs, response, view, met, hidden) : bareHarm(bare, view, hidden);
   }
   return pairs.harm - harm;
+}
+
+/** What a view counts for of whose pairs some meet cloth. @param met Of each pair, an index of `CROSSINGS`. */
+function metHarm(pairs: HarmPairs, { terms, bare }: Response, view: number, met: Uint8Array, hidden: number): number {
+  const isFruit = bare.isFruit[view] === 1;
+  let harm = isFruit ? 0 : bareHarm(bare, view, hidden);
+  for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
+    if (isFruit) harm += harmOfPair(pairs, terms, p, met[p], hidden);
+    else if (met[p] !== 0) harm += onTop(pairs, terms, p, met[p], hidden);
+  }
+  return harm;
 }
 
 /** What a pair counts for whose ray meets cloth, beyond what it would bare. [K·h/day] */

@@ -29,6 +29,8 @@ export interface HarmPairs {
   readonly firstOf: Int32Array;
   readonly views: readonly View[];
   readonly fruit: FruitHours;
+  /** Room for how each pair's ray meets cloth. */
+  readonly met: Uint8Array;
   /** Σ weight × excess: all harm. [K·h/day] */
   readonly harm: number;
 }
@@ -96,6 +98,7 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
     firstOf: Int32Array.from(firstOf),
     views,
     fruit: fruitHours(rows),
+    met: new Uint8Array(rows.length),
     harm: rows.reduce((sum, { weight, excess }) => sum + weight * Math.max(0, excess), 0),
   };
 }

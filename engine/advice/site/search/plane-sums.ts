@@ -10,12 +10,15 @@ export interface PlaneCrossings {
   readonly height: number;
   readonly cellU: Int32Array;
   readonly cellV: Int32Array;
+  /** Of each view the least and the most cell along u and along v: [view][4]; none of its rays crosses beyond. */
+  readonly within: Int32Array;
 }
 
 export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: number): PlaneCrossings {
   const { columns, rows } = rays.lattice;
   const cellU = new Int32Array(pairs.count).fill(-1);
   const cellV = new Int32Array(pairs.count).fill(-1);
+  const within = Int32Array.from({ length: 4 * pairs.views.length }, (_, k) => (k % 2 === 0 ? columns + rows : -1));
   for (let p = 0; p < pairs.count; p++) {
     const view = pairs.view[p];
     const reach = (height - rays.pointZ[view]) / rays.dz[p];
@@ -25,8 +28,13 @@ export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: numbe
     if (u < 0 || v < 0 || u >= columns || v >= rows) continue;
     cellU[p] = u;
     cellV[p] = v;
+    const at = 4 * view;
+    if (u < within[at]) within[at] = u;
+    if (u > within[at + 1]) within[at + 1] = u;
+    if (v < within[at + 2]) within[at + 2] = v;
+    if (v > within[at + 3]) within[at + 3] = v;
   }
-  return { height, cellU, cellV };
+  return { height, cellU, cellV, within };
 }
 
 /**
