@@ -67,9 +67,9 @@ function pairSentences(
           ? '; the estimate sees no difference there'
           : `; the estimate says ${rangeWords(degrees(estimated[0]), degrees(estimated[1]))}` +
             `${spread === null ? '' : ` (± ${degrees(spread)})`}${openedWords(estimated[1], opened, degrees)}`;
+    const when = minutesApart < 0.5 ? 'read together' : `${minutesApart.toFixed(0)} minutes apart`;
     sentences.push(
-      `A pair${whoseWords(plan, covered, open)} ${minutesApart.toFixed(0)} minutes apart: the leaf under the ` +
-        `cloth was ` +
+      `A pair${whoseWords(plan, covered, open)}, ${when}: the leaf under the cloth was ` +
         `${degrees(Math.abs(cooler))} ${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`,
     );
   }

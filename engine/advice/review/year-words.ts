@@ -51,7 +51,7 @@ function heatWords(plan: Plan, { years, warmer, expected, partners }: Told): str
   if (warmer === null) return `How warm ${years[0]} and ${years[1]} were is not typed.`;
   const alone =
     expected === null || partners.length > 0 ? '' : `; heat alone would have made it ${scoreWords(expected)}`;
-  if (Math.abs(warmer) < AS_WARM) return `Both summers were as warm${alone}.`;
+  if (Math.abs(warmer) < AS_WARM) return `The two summers were equally warm${alone}.`;
   const by = formatTemperatureDifference(Math.abs(warmer), unitsOf(plan), 1);
   return `The hottest month of ${years[1]} was ${by} ${warmer < 0 ? 'cooler' : 'hotter'}${alone}.`;
 }

@@ -21,7 +21,7 @@ const ASKED: Readonly<Partial<Record<Feature['kind'], readonly Asked[]>>> = {
   tree: [
     ['height', 'How tall is'],
     ['crownWidth', 'How wide is the crown of'],
-    ['crownBase', 'How high above the ground does the crown begin of'],
+    ['crownBase', 'How high is the lowest leaf of'],
   ],
   hedge: [
     ['height', 'How tall is'],

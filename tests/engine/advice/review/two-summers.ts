@@ -148,7 +148,7 @@ export const TWO_SUMMERS: readonly (readonly [told: string, finding: YearFinding
   [
     'less damage in a summer as warm',
     'better than the heat explains',
-    /Both summers were as warm/,
+    /The two summers were equally warm/,
     { scores: { lemon: [3, 1] }, july: alike },
   ],
   [

@@ -27,7 +27,9 @@ export function bandsOf({ events, cloth, clay, frost }: SeasonResult): readonly 
     {
       name: 'Cloth',
       look: 'cloth',
-      spans: cloth.flatMap(({ up, down }) => (up !== null && down !== null ? [{ from: up, to: down }] : [])),
+      spans: cloth
+        .flatMap(({ up, down }) => (up !== null && down !== null ? [{ from: up, to: down }] : []))
+        .toSorted((a, b) => a.from.localeCompare(b.from)),
     },
     { name: 'Clay', look: 'clay', spans: clay.coats.map((date) => ({ from: date, to: date })) },
     { name: 'Frost', look: 'frost', spans: frost.window ? [{ from: frost.window.first, to: frost.window.last }] : [] },
