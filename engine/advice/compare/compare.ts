@@ -51,7 +51,11 @@ export function compareOptions(plan: Plan, request: CompareRequest = {}): Outcom
     return {
       ok: false,
       problems: [
-        { pointer: '/options', message: 'There is nothing to compare: this plan has no options.', severity: 'error' },
+        {
+          pointer: '/options',
+          message: 'There is nothing to compare: this plan has no options. Ask first where cloth pays.',
+          severity: 'error',
+        },
       ],
     };
   request.progress?.(0, 'the yard as it is');
