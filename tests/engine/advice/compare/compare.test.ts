@@ -83,7 +83,7 @@ describe('today against options', () => {
     const { choices, sentence } = compared({
       ...YARD,
       features: [...YARD.features, door],
-      options: [OPTIONS[0], { id: 'aside', adds: [{ ...ROOF, id: 'aside-roof', center: [6.2, 3.2] }] }],
+      options: [OPTIONS[0], { id: 'aside', adds: [{ ...ROOF, id: 'aside-roof', center: [6.2, 3.2], density: 0.1 }] }],
     });
     const [inPath, aside] = choices;
     expect(inPath.inTheWay).toEqual([
