@@ -98,7 +98,7 @@ function remindOfFile(): void {
   say(
     `${
       fileCopyAt === null
-        ? 'There is no file copy of this ' + 'yard yet'
+        ? 'There is no file copy of this yard yet'
         : 'The last file copy of this yard is over a month old'
     }. Browsers may clear what they keep; a file stays.`,
     'warning',
