@@ -5,7 +5,7 @@ import { commitEdit } from '../../../web/state/edit.ts';
 import { mayLeave, noteFileCopy, save, saveState } from '../../../web/state/saving.ts';
 import { addYard, openFromShelf } from '../../../web/state/shelf.ts';
 import { notice } from '../../../web/state/speech.ts';
-import { openYard, plan } from '../../../web/state/yard.ts';
+import { history, openYard, plan } from '../../../web/state/yard.ts';
 import { MemoryDatabase } from './memory-database.ts';
 
 const DEMO = demoPlan('courtyard');
@@ -17,6 +17,7 @@ beforeEach(async () => {
   database = new MemoryDatabase();
   database.enter();
   openYard.value = { id: '', fileCopyAt: null, readOnly: null };
+  history.value = { steps: [{ label: 'Demo yard', plan: DEMO }], cursor: 0 };
   await addYard({ ...DEMO, name: 'Before' }, 'Opened');
 });
 afterEach(() => database.leave());
