@@ -18,6 +18,10 @@ const page = await browser.newPage({
 await page.goto(site.address);
 await page.getByRole('heading', { name: 'Plants, worst first' }).waitFor();
 await page.getByText('saved', { exact: true }).waitFor();
+// Shadows and lines come after the heat.
+await page.locator('.yard-map[aria-busy="false"]').waitFor();
+await page.locator('.area-shade').first().waitFor({ state: 'attached' });
+await page.getByRole('button', { name: 'What happened in my yard?' }).waitFor();
 await page.screenshot({ path: fileURLToPath(new URL('../../web/opening-view.png', import.meta.url)) });
 await browser.close();
 await site.stop();
