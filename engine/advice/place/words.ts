@@ -63,8 +63,8 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   else if (spots[0].stay) notes.push('It stands where it is best already.');
   if (spots.every(({ standing }) => standing === 'too dark')) notes.push(darkNote(row, tried));
   const { roots } = spots[0].pot;
-  if (!spots[0].stay && roots.verdict === 'cooking')
-    notes.push(`At place 1 too its pot must be kept cool.${rootWords(roots, units)}`);
+  if (roots.verdict === 'cooking')
+    notes.push(`${spots[0].stay ? 'Its' : 'At place 1 too its'} pot must be kept cool.${rootWords(roots, units)}`);
   if (winterBest !== null) {
     const sun = `${winterBest.where} it gets ${winterBest.sunHours.toFixed(0)} h of sun in mid-winter`;
     const here = spots[0].winterSunHours < 0.5 ? 'none' : `${spots[0].winterSunHours.toFixed(0)} h`;

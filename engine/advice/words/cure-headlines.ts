@@ -22,8 +22,11 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
   const name = namedInside(plan, plant);
   const stay = spots.find((spot) => spot.stay);
   const [best] = spots;
-  if (best === undefined || stay === undefined || best === stay)
-    return `Leave ${name} where it stands: no place on your ground suits it better.`;
+  if (best === undefined || stay === undefined || best === stay) {
+    return best?.pot.roots.verdict === 'cooking'
+      ? `Leave ${name} where it stands, and keep its pot cool: its roots die there.`
+      : `Leave ${name} where it stands: no place on your ground suits it better.`;
+  }
   const away = formatDistance(best.metres, units);
   if (stay.harm < NO_HARM) return `Move ${name} ${best.where}, ${away} away: there the light suits it better.`;
   const share = best.spared / stay.harm;

@@ -129,10 +129,10 @@ const CAUTIONS: readonly Caution[] = [
     tasks: ['build', 'dig', 'climb', 'cloth', 'drape', 'heat', 'spray'],
     stop: false,
     text:
-      'Heat: work before 11 in the morning or in spring, in company, with a cup of water every 15 to 20 ' +
-      'minutes and shade to rest in. Newcomers start with a fifth of the work and need 7 to 14 days to get used ' +
-      'to it. Stop at dizziness, headache or confusion, cool the person and call for help. Tube in the sun burns ' +
-      'hands: wear gloves.',
+      'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, with a cup of ' +
+      'water every 15 to 20 minutes and shade to rest in. Newcomers start with a fifth of the work and need 7 to ' +
+      '14 days to get used to it. Stop at dizziness, headache or confusion, cool the person and call for help. ' +
+      'Tube in the sun burns hands: wear gloves.',
   },
   {
     // Common practice, no source.
@@ -199,7 +199,9 @@ export const SHORT_CAUTIONS = {
     'Orientation only. Wind loads on your site can be several times higher; local codes and your local authority ' +
     `come first. Over ${ENGINEER_AREA} m² (108 ft²), over ${ENGINEER_HEIGHT} m (10 ft), fixed to a building or up in ` +
     'storms: ask a licensed engineer. Take the cloth off before a storm.',
-  heat: 'Heat: work before 11 in the morning or in spring, in company, with water and shade to rest in.',
+  heat:
+    'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, with water and ' +
+    'shade to rest in.',
   spray: 'Sprays: the label is the law.',
 } as const;
 

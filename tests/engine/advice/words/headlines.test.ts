@@ -59,7 +59,12 @@ describe('the one sentence a stage opens with', () => {
     expect(said).toContain(': free, and ');
     expect(words(said)).toBeLessThanOrEqual(20);
     const stay = { ...best, stay: true };
-    expect(placeHeadline(plan, { ...place.value, spots: [stay] }, 'metric')).toMatch(/^Leave the lemon pot where it/);
+    const left = (verdict: 'fine' | 'cooking') => {
+      const pot = { ...stay.pot, roots: { ...stay.pot.roots, verdict } };
+      return placeHeadline(plan, { ...place.value, spots: [{ ...stay, pot }] }, 'metric');
+    };
+    expect(left('fine')).toMatch(/^Leave the lemon pot where it stands: no place/);
+    expect(left('cooking')).toMatch(/^Leave the lemon pot where it stands, and keep its pot cool/);
   });
 
   test('says when nothing burns, when a plant is too dark, and when none is drawn', () => {
