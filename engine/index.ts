@@ -81,6 +81,7 @@ export { pointToMillimetre, toCentimetre, toMillimetre } from './plan/geometry/r
 export { pathStripes } from './plan/geometry/stripes.ts';
 export { trunkRadius } from './plan/geometry/trunk.ts';
 export { withOptions } from './plan/options.ts';
+export { LIMITS } from './plan/file/limits.ts';
 export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { planText } from './plan/file/serialize.ts';
 export { FEATURE } from './plan/schema/feature.ts';

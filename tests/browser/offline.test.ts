@@ -50,7 +50,8 @@ test('the service worker keeps every built file but itself and the one-file page
   const kept = JSON.parse(/const FILES = (\[.*?\]);/.exec(text)?.[1] ?? '[]') as { name: string; sha256: string }[];
   for (const { name, sha256 } of kept) {
     const content = await readFile(join(session.site.dist, name === './' ? 'index.html' : name));
-    expect(createHash('sha256').update(content).digest('hex'), name).toBe(sha256);
+    // 96 bits of it.
+    expect(createHash('sha256').update(content).digest('hex').slice(0, 24), name).toBe(sha256);
   }
   const files = kept.map(({ name }) => name);
   expect(files).toContain('./');

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { planText } from '../../engine/index.ts';
+import { LIMITS, planText } from '../../engine/index.ts';
 import type { Plan, Problem } from '../../engine/index.ts';
 import { takeOpenBoxes } from './open-boxes.ts';
 import { say } from './speech.ts';
@@ -19,7 +19,6 @@ export const brokenFile = signal<BrokenFile | null>(null);
 export const fileTakers = new Map<string, (file: File) => void | Promise<void>>();
 
 const PLAN_SUFFIX = '.plan.json';
-const LARGEST_FILE_BYTES = 60e6;
 
 const whenSaved = new Set<(at: number) => void>();
 
@@ -64,8 +63,8 @@ export function fileNameOf(of: Plan, suffix = PLAN_SUFFIX): string {
  */
 export async function readPlanFile(file: File): Promise<Plan | null> {
   brokenFile.value = null;
-  if (file.size > LARGEST_FILE_BYTES) {
-    say(`${file.name} is too large for a plan (over 60 MB).`, 'problem');
+  if (file.size > LIMITS.fileBytes) {
+    say(`${file.name} is too large for a plan (over ${LIMITS.fileBytes / 1e6} MB).`, 'problem');
     return null;
   }
   const { parsePlan, salvagePlan } = await import('./plan-reader.ts');

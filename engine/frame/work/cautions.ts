@@ -129,9 +129,9 @@ const CAUTIONS: readonly Caution[] = [
     tasks: ['build', 'dig', 'climb', 'cloth', 'drape', 'heat', 'spray'],
     stop: false,
     text:
-      'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, with a cup of ' +
-      'water every 15 to 20 minutes and shade to rest in. Newcomers start with a fifth of the work and need 7 to ' +
-      '14 days to get used to it. Stop at dizziness, headache or confusion, cool the person and call for help. ' +
+      'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, a cup of water ' +
+      'every 15 to 20 minutes and shade at hand. Newcomers start with a fifth of the work and need 7 to 14 days to ' +
+      'adapt. At dizziness, headache or confusion stop, cool the person, call for help. ' +
       'Tube in the sun burns hands: wear gloves.',
   },
   {
@@ -201,7 +201,7 @@ export const SHORT_CAUTIONS = {
     'storms: ask a licensed engineer. Take the cloth off before a storm.',
   heat:
     'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, with water and ' +
-    'shade to rest in.',
+    'shade at hand.',
   spray: 'Sprays: the label is the law.',
 } as const;
 

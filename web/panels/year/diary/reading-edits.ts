@@ -13,8 +13,9 @@ export interface TypedReading {
   readonly coveredLight: string;
 }
 
-/** Hottest and coldest that a leaf or the air is believed to be. [°C] */
-const BELIEVED = [-30, 75] as const;
+/** Coldest and hottest that a leaf and the air are believed to be. [°C] */
+const OF_LEAF = [-30, 75] as const;
+const OF_AIR = [-30, 60] as const;
 /** Brighter than any sun. [lux] */
 const BRIGHTEST = 200_000;
 
@@ -36,7 +37,8 @@ export function withReadings(
   for (const [key, words] of Object.entries(DEGREES) as [keyof typeof DEGREES, string][]) {
     if (typed[key] === '') continue;
     const value = parseTemperature(typed[key], units);
-    if (value === null || value < BELIEVED[0] || value > BELIEVED[1])
+    const [coldest, hottest] = key === 'air' ? OF_AIR : OF_LEAF;
+    if (value === null || value < coldest || value > hottest)
       return `${words}: type a temperature, such as ${units === 'metric' ? '42 °C' : '108 °F'}.`;
   }
   for (const [key, words] of Object.entries(LIGHTS) as [keyof typeof LIGHTS, string][]) {
