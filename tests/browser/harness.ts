@@ -68,7 +68,9 @@ function complaintsOf(page: Page): string[] {
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on(
     'console',
-    (message) => (message.type() === 'error' || message.type() === 'warning') && complaints.push(message.text()),
+    (message) =>
+      (message.type() === 'error' || message.type() === 'warning') &&
+      complaints.push(`${message.text()} ${message.location().url}`),
   );
   return complaints;
 }

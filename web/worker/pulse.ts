@@ -14,6 +14,7 @@ const SILENT_BEATS = 300;
  */
 export class Pulse {
   readonly #died: () => void;
+  readonly #asking = new AbortController();
   /** What has answered once, and so would answer again. */
   #address: string | null = null;
   #beat: ReturnType<typeof setInterval> | undefined;
@@ -26,7 +27,7 @@ export class Pulse {
 
   /** @param address of the worker's own, if it has one */
   async feelAt(address: string | null): Promise<void> {
-    if (address !== null && (await answers(address))) this.#address = address;
+    if (address !== null && (await this.#answers(address))) this.#address = address;
   }
 
   /** The worker was given a job or has said something; `busy` while it has the job still in hand. */
@@ -42,6 +43,12 @@ export class Pulse {
     this.#beat = undefined;
   }
 
+  /** Before the worker is ended: the browser would complain of a question that it takes along. */
+  end(): void {
+    this.stop();
+    this.#asking.abort();
+  }
+
   async #listen(): Promise<void> {
     this.#quiet += 1;
     const dead = this.#address === null ? this.#quiet >= SILENT_BEATS : await this.#missed(this.#address);
@@ -53,15 +60,15 @@ export class Pulse {
   async #missed(address: string): Promise<boolean> {
     if (this.#quiet < QUIET_BEATS) return false;
     const heard = this.#quiet;
-    if (await answers(address)) this.#misses = 0;
+    if (await this.#answers(address)) this.#misses = 0;
     else if (this.#quiet >= heard) this.#misses += 1;
     return this.#misses >= MISSES;
   }
-}
 
-function answers(address: string): Promise<boolean> {
-  return fetch(address).then(
-    ({ ok }) => ok,
-    () => false,
-  );
+  #answers(address: string): Promise<boolean> {
+    return fetch(address, { signal: this.#asking.signal }).then(
+      ({ ok }) => ok,
+      () => false,
+    );
+  }
 }

@@ -46,7 +46,7 @@ export function createWatchedWorker(start: () => Worker, heard: Heard): WatchedW
       }
     },
     end() {
-      living?.pulse.stop();
+      living?.pulse.end();
       living?.worker.terminate();
       living = null;
     },

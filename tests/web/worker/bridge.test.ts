@@ -215,6 +215,20 @@ test('a worker that dies without a word is noticed, and a fresh one does its job
   expect(await second).toEqual({ ok: true, value: 'done' });
 });
 
+test('what a worker is still asked when it is ended is called off: the browser would complain of it', () => {
+  const asked: AbortSignal[] = [];
+  vi.stubGlobal('fetch', (_address: string, { signal }: { signal: AbortSignal }) => {
+    asked.push(signal);
+    return new Promise(() => {});
+  });
+  const bridge = bridgeOfFakes();
+  bridge.call('load', 1).catch(() => {});
+  FakeWorker.made[0].reply({ lives: 'a' });
+  expect(asked.map(({ aborted }) => aborted)).toEqual([false]);
+  bridge.end();
+  expect(asked.map(({ aborted }) => aborted)).toEqual([true]);
+});
+
 test('a worker that is busy for an hour, or whose address fails once, is not taken for dead', async () => {
   const living = addressesOfFakes();
   const bridge = bridgeOfFakes();
