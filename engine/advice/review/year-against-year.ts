@@ -70,9 +70,9 @@ function dosesOf(plan: Plan, years: readonly [number, number]): YearDoses | null
   if (older === undefined || newer === undefined) return null;
   const summers = summersOf(plan, years, older, newer);
   const [before, after] = summers?.climates ?? [newer.climate, newer.climate];
-  const oldYardNewHeat = harmsIn(older, after);
-  const oldYardOldHeat = summers === null ? oldYardNewHeat : harmsIn(older, before);
-  const newYardNewHeat = harmsIn(newer, after);
+  const oldYardNewHeat = harmsOf(older, after);
+  const oldYardOldHeat = summers === null ? oldYardNewHeat : harmsOf(older, before);
+  const newYardNewHeat = harmsOf(newer, after);
   if (!oldYardOldHeat.ok || !oldYardNewHeat.ok || !newYardNewHeat.ok) return null;
   return {
     older,
@@ -87,7 +87,7 @@ function dosesOf(plan: Plan, years: readonly [number, number]): YearDoses | null
 /** A summer's damage is noted and its months are typed one by one: the yards stay. */
 const known = new KeptByContent<Outcome<readonly PlantHarm[]>>(6);
 
-function harmsIn(plan: Plan, climate: Plan['climate']): Outcome<readonly PlantHarm[]> {
+function harmsOf(plan: Plan, climate: Plan['climate']): Outcome<readonly PlantHarm[]> {
   const yard = withoutDiary({ ...plan, climate });
   return known.of(yard, () => harmOf(yard));
 }

@@ -90,6 +90,18 @@ function outlineOf(solid: Solid): Float64Array {
   );
 }
 
+/** The directions from a point in which a solid may be met, and the shares to be multiplied by what it lets through. */
+interface Met {
+  readonly x: number;
+  readonly y: number;
+  readonly z: number;
+  readonly directions: Directions;
+  /** Their numbers, `found` of them. */
+  readonly list: Int32Array;
+  readonly found: number;
+  readonly shares: Float64Array;
+}
+
 /** Multiplies the shares of a point by what a solid lets through. @param list room for as many numbers as passes */
 export function dim(
   standing: Standing,
@@ -102,17 +114,18 @@ export function dim(
   if (found === 0) return;
   const { solid, outline } = standing;
   const [x, y, z] = point;
+  const met = { x, y, z, directions, list, found, shares };
   switch (solid.kind) {
     case 'prism':
-      return dimByPrism(solid, outline, x, y, z, directions, list, found, shares);
+      return dimByPrism(solid, outline, met);
     case 'lid':
-      return dimByLid(solid, outline, x, y, z, directions, list, found, shares);
+      return dimByLid(solid, outline, met);
     case 'cloth':
-      return dimByCloth(solid, x, y, z, directions, list, found, shares);
+      return dimByCloth(solid, met);
     case 'stand':
-      return dimByStand(solid, x, y, z, directions, list, found, shares);
+      return dimByStand(solid, met);
     default:
-      return dimByCrown(solid, x, y, z, directions, list, found, shares);
+      return dimByCrown(solid, met);
   }
 }
 
@@ -145,17 +158,8 @@ function viewOf({ solid, outline }: Standing, [x, y, z]: SpacePoint): View {
 }
 
 /** A beam's crossings: one if it starts inside, and one for each edge of the outline by which it enters. */
-function dimByPrism(
-  { height, openness }: Prism,
-  outline: Float64Array,
-  x: number,
-  y: number,
-  z: number,
-  directions: Directions,
-  list: Int32Array,
-  found: number,
-  shares: Float64Array,
-): void {
+function dimByPrism({ height, openness }: Prism, outline: Float64Array, met: Met): void {
+  const { x, y, z, directions, list, found, shares } = met;
   for (let n = 0; n < found; n++) {
     const k = list[n];
     const dx = directions.x[k];
@@ -189,16 +193,8 @@ function dimByPrism(
   }
 }
 
-function dimByCloth(
-  sheet: ClothSheet,
-  x: number,
-  y: number,
-  z: number,
-  directions: Directions,
-  list: Int32Array,
-  found: number,
-  shares: Float64Array,
-): void {
+function dimByCloth(sheet: ClothSheet, met: Met): void {
+  const { x, y, z, directions, list, found, shares } = met;
   const frame = new ClothFrame(sheet, x, y, z);
   for (let n = 0; n < found; n++) {
     const k = list[n];
@@ -206,33 +202,16 @@ function dimByCloth(
   }
 }
 
-function dimByStand(
-  stand: Stand,
-  x: number,
-  y: number,
-  z: number,
-  directions: Directions,
-  list: Int32Array,
-  found: number,
-  shares: Float64Array,
-): void {
+function dimByStand(stand: Stand, met: Met): void {
+  const { x, y, z, directions, list, found, shares } = met;
   for (let n = 0; n < found; n++) {
     const k = list[n];
     shares[k] *= standShare(stand, lengthInStand(stand, x, y, z, directions.x[k], directions.y[k], directions.z[k]));
   }
 }
 
-function dimByLid(
-  { height }: Lid,
-  outline: Float64Array,
-  x: number,
-  y: number,
-  z: number,
-  directions: Directions,
-  list: Int32Array,
-  found: number,
-  shares: Float64Array,
-): void {
+function dimByLid({ height }: Lid, outline: Float64Array, met: Met): void {
+  const { x, y, z, directions, list, found, shares } = met;
   for (let n = 0; n < found; n++) {
     const k = list[n];
     const reach = (height - z) / directions.z[k];
@@ -247,16 +226,8 @@ function dimByLid(
   }
 }
 
-function dimByCrown(
-  crown: Crown,
-  x: number,
-  y: number,
-  z: number,
-  directions: Directions,
-  list: Int32Array,
-  found: number,
-  shares: Float64Array,
-): void {
+function dimByCrown(crown: Crown, met: Met): void {
+  const { x, y, z, directions, list, found, shares } = met;
   const fading = fadingIn(crown);
   for (let n = 0; n < found; n++) {
     const k = list[n];

@@ -46,7 +46,7 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
   const walls = createWallsRound(scene);
-  const yard: Yard = { ...season, caster: rememberingCaster(season.caster), sky: createSkyViewer(scene, walls) };
+  const yard: Yard = { ...season, sky: createSkyViewer(scene, walls) };
   // The heatwave day is one of the heat days; what is found for these then serves both.
   const hottest = found.value.findIndex(({ day }) => day.date === heatwave.value.day.date);
   const plants = plantFeatures(plan).map((feature) => ({ feature, places: placesOf(plan, feature) }));
@@ -55,8 +55,9 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
     value: {
       under(cloth, tell) {
         const under = yardUnder(yard, walls, cloth);
-        const heats = found.value.map((heat) => heatDayIn(under, heat));
-        const heatwaveUnder = heats[hottest] ?? heatDayIn(under, heatwave.value);
+        const dayUnder = (heat: HeatDay): HeatDay => (under === yard ? heat : heatDayIn(under, heat));
+        const heats = found.value.map(dayUnder);
+        const heatwaveUnder = heats[hottest] ?? dayUnder(heatwave.value);
         return plants.map((plant, k) => {
           const standing = standingIn(under, heats, heatwaveUnder, plant);
           tell?.((k + 1) / plants.length);
@@ -142,21 +143,6 @@ function yardUnder(yard: Yard, walls: WallsRound, cloth: readonly (Canopy | Scre
 
 function heatDayIn({ scene }: Yard, heat: HeatDay): HeatDay {
   return { ...heat, caster: createPointCaster(scene, heat.passes) };
-}
-
-/** Casts each point once. A plant asks for the same points under every cloth. */
-function rememberingCaster(caster: PointCaster): PointCaster {
-  const known = new Map<string, Float64Array>();
-  return {
-    ...caster,
-    sharesAt(point, own, into) {
-      const key = point.join(' ');
-      let shares = known.get(key);
-      if (!shares) known.set(key, (shares = caster.sharesAt(point, own)));
-      into?.set(shares);
-      return into ?? shares.slice();
-    },
-  };
 }
 
 /** A plant's own crown is opaque, so that it is no matter whether the cloth or the crown is met first. */
