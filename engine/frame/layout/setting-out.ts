@@ -241,7 +241,10 @@ function notesAt(plan: Plan, at: PlanPoint, hole: number, units: Units): string[
         `Ask its owner first; move the frame, or hold this post by weights`,
     );
   } else if (hole === 0 && face.gap >= HAND_BREADTH - 1e-9)
-    notes.push(`${gap} from ${face.name}: the edge of no hole may come within ${clear} of it`);
+    notes.push(
+      `${gap} from ${face.name}: too near for a hole, whose edge keeps ${clear} off. In soil move the frame, or ` +
+        `hold this post by weights`,
+    );
   return notes;
 }
 

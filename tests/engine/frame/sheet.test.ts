@@ -608,6 +608,10 @@ describe('the sheet', () => {
     ]);
     expect(built({ ...near, center: [9, 1.81] }).settingOut.posts[0].notes).toEqual([]);
     expect(built({ ...near, frame: { soil: 'paving' } }).settingOut.posts[0].notes).toEqual([]);
+    // Before the ground is known, a post that no hole could hold says what can.
+    expect(built({ ...near, frame: {}, center: [9, 1.6] }).settingOut.posts[0].notes).toEqual([
+      expect.stringMatching(/^0\.25 m from Garden wall: too near for a hole.* or hold this post by weights$/),
+    ]);
   });
 
   test('ties every cloth at its corners and posts, as far apart as it says', () => {
