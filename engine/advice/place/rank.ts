@@ -18,7 +18,7 @@ const APART = 2.5;
 export const SPOTS = 2;
 /** At least so many are judged in full before the best of them are named. */
 const SHORTLIST = 4;
-/** Doses this near each other are alike: then the pot's wall and the way decide. [K·h/day] */
+/** Doses this near each other are alike: then the sun it likes and the way decide. [K·h/day] */
 const ALIKE = 0.5;
 /** More sun than its range by more than this puts a place behind those that are harmed alike and within it. [h/day] */
 const OVER = 1;
