@@ -94,6 +94,7 @@ export { formatClock, formatStretch } from './plan/units/clock.ts';
 export {
   formatArea,
   formatCut,
+  formatDistance,
   formatLength,
   formatPerArea,
   formatSpeed,

@@ -43,6 +43,9 @@ test(
     const { page, best, now, complaints, close } = await atPlaces('laptop');
     const before = await planOf(page);
     expect(await faultsOf(page)).toEqual([]);
+    // Two places of one name are told apart by how far they are.
+    await best.getByText('1. Beside the south wall', { exact: true }).waitFor();
+    await best.getByText(/^2\. Beside the south wall, \d.* away$/).waitFor();
 
     // Off the leaves' edge, where the width is taken hold of; the well is at (7, 5), and no pot may stand on it.
     const from = await onCourtyard(page, [9.6, 6.2]);

@@ -108,6 +108,7 @@ function SpotCards({ pot: chosen, spots, open }: SpotCardsProps) {
             pot={chosen}
             spot={spot}
             stay={stay}
+            isNamesake={spots.some((other) => other !== spot && !other.stay && other.where === spot.where)}
             chosen={open.value === spot.rank}
             onChoose={() => (open.value === spot.rank ? void (open.value = 0) : turnTo(spot))}
           />

@@ -1,5 +1,5 @@
 import type { FeatureOf, PlaceSpot } from '../../../engine/index.ts';
-import { lessDamage, rootsBriefly, sentenceCase, wayWords } from '../../../engine/index.ts';
+import { formatDistance, lessDamage, rootsBriefly, sentenceCase, wayWords } from '../../../engine/index.ts';
 import { siteClock } from '../../common/site-clock.ts';
 import { plan, units } from '../../state/yard.ts';
 import { ShareBar } from '../parts/answer/ShareBar.tsx';
@@ -12,15 +12,19 @@ interface Props {
   /** Where it stands now. */
   readonly stay: PlaceSpot;
   readonly chosen: boolean;
+  /** Another of the places is called the same. */
+  readonly isNamesake: boolean;
   readonly onChoose: () => void;
 }
 
 const STANDING = { enough: '', short: ', a little short of light', 'too dark': ', too dark' } as const;
 
 /** One place for the pot: what is left of its heat damage there, what else it gets, and what can be done about it. */
-export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
+export function Spot({ pot, spot, stay, chosen, isNamesake, onChoose }: Props) {
   const into = openOptionId.value;
-  const title = spot.stay ? `${spot.rank}. Stay` : `${spot.rank}. ${sentenceCase(spot.where)}`;
+  // An open one tells its way below.
+  const far = isNamesake && !chosen ? `, ${formatDistance(spot.metres, units.value)} away` : '';
+  const title = spot.stay ? `${spot.rank}. Stay` : `${spot.rank}. ${sentenceCase(spot.where)}${far}`;
   const left = stay.harm > 0 ? spot.harm / stay.harm : 0;
   return (
     <li class={chosen ? 'pot-spot chosen' : 'pot-spot'}>
@@ -44,7 +48,7 @@ export function Spot({ pot, spot, stay, chosen, onChoose }: Props) {
             <li>
               Sun: {spot.light.sunHours.toFixed(0)} h a day, {winterWords(spot.winterSunHours)}
             </li>
-            {spot.pot.roots.verdict !== 'fine' && <li>roots {rootsBriefly(spot.pot.roots, units.value)}</li>}
+            {spot.pot.roots.verdict !== 'fine' && <li>Roots: {rootsBriefly(spot.pot.roots, units.value)}</li>}
           </ul>
           {!spot.stay && (
             <p class="paper-buttons">
