@@ -3,7 +3,8 @@ import { skyPasses, skyRays } from '../../cast/sky.ts';
 import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { sceneLike } from '../../scene/scene-of.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
-import { createWallsRound, type WallsRound, type WallsUnder } from '../leaf/walls/walls-round.ts';
+import { createWallsRound, type WallsRound } from '../leaf/walls/walls-round.ts';
+import type { WallsUnder } from '../leaf/walls/walls-under.ts';
 import { skyCaster } from './kept-caster.ts';
 
 /** Sky views of many points of one scene. */

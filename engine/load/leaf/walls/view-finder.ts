@@ -1,57 +1,14 @@
-/** What patches of faces a point looks on, ray by ray. */
-import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
-import { bearingsOfSheets } from '../../../cast/points/point-rays.ts';
+/** What patches of faces the points of a yard look on, ray by ray, each point's view found once. */
 import { placeKey } from '../../../cast/points/remembering-caster.ts';
 import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { Bearings } from '../../../scene/bearings.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../../scene/between.ts';
 import { planDirection } from '../../../scene/direction.ts';
-import type { Faces, Met, RayFan } from '../../../scene/faces.ts';
+import type { Faces, RayFan } from '../../../scene/faces.ts';
 import { stateIn } from '../../../scene/scene-of.ts';
-import type { ClothSheet, OwnCrown, Scene, Solid } from '../../../scene/solids.ts';
-import { TOUCH } from '../../../scene/ties.ts';
-
-/** The patches that a point's rays end on: their numbers, and their weights from above and from below. */
-export interface View {
-  readonly patches: Int32Array;
-  readonly up: Float64Array;
-  readonly down: Float64Array;
-  readonly rays: EndedRays;
-}
-
-/** The rays of a point that end on faces. */
-interface EndedRays {
-  readonly point: SpacePoint;
-  /** Which of the sky's rays, each upwards, or mirrored downwards and then as −1 − its number. */
-  readonly ray: Int16Array;
-  readonly patch: Int32Array;
-  /** How far off the face is. [m] */
-  readonly reach: Float64Array;
-  /** Where each of the fan's rays stands among these, first those upwards, then the same downwards; −1: on none. */
-  readonly ofFan: Int16Array;
-}
-
-export interface Views {
-  from(point: SpacePoint, state: number, own?: OwnCrown): View;
-}
-
-/** The sky's rays on the plan, what they meet, and the patches' sums, emptied after each view. */
-interface Desk {
-  readonly directions: Float64Array;
-  readonly every: number;
-  readonly fan: RayFan;
-  readonly met: Met;
-  /** As long as there are patches. */
-  up: Float64Array;
-  down: Float64Array;
-}
-
-function makeRoom(desk: Desk, patches: number): void {
-  if (desk.up.length >= patches) return;
-  desk.up = new Float64Array(2 * patches);
-  desk.down = new Float64Array(2 * patches);
-}
+import type { OwnCrown, Scene, Solid } from '../../../scene/solids.ts';
+import { type Desk, makeRoom, type View, viewOf, type Views } from './view.ts';
 
 /** What may hide a face without being one. */
 interface Hider {
@@ -219,94 +176,4 @@ function viewKey(point: SpacePoint, state: number, own?: OwnCrown): string {
 function fanOf(directions: Float64Array): RayFan {
   const along = (axis: number) => directions.filter((_, n) => n % 3 === axis);
   return { count: directions.length / 3, directions, bearings: new Bearings(along(0), along(1)) };
-}
-
-/** Views of a yard with further cloth in it: the rays are known, and only the cloth is asked whether it hides them. */
-export class ViewsUnder implements Views {
-  private readonly bare: ViewFinder;
-  private readonly sheets: readonly ClothSheet[];
-  private readonly known = new Map<View, View>();
-
-  constructor(bare: ViewFinder, sheets: readonly ClothSheet[]) {
-    this.bare = bare;
-    this.sheets = sheets;
-  }
-
-  /** @returns the bare view itself where the cloth hides nothing of it */
-  from(point: SpacePoint, state: number, own?: OwnCrown): View {
-    const bare = this.bare.from(point, state, own);
-    let view = this.known.get(bare);
-    if (!view) this.known.set(bare, (view = this.hiding(bare)));
-    return view;
-  }
-
-  /** Hears what weight of each patch the cloth hides from a point, from above and from below. */
-  hidden({ rays }: View, hear: (patch: number, up: number, down: number) => void): void {
-    const hidden = this.hiddenRays(rays);
-    if (hidden.length === 0) return;
-    const { patches, up, down } = sumsOf(rays, hidden, this.bare.desk);
-    for (let n = 0; n < patches.length; n++) hear(patches[n], up[n], down[n]);
-  }
-
-  private hiding(bare: View): View {
-    const { rays } = bare;
-    const hidden = new Set(this.hiddenRays(rays));
-    if (hidden.size === 0) return bare;
-    const open = Array.from(rays.ray.keys()).filter((n) => !hidden.has(n));
-    return { ...sumsOf(rays, open, this.bare.desk), rays };
-  }
-
-  /** Which of a point's rays meet cloth before what they end on: only those towards the cloth are asked. */
-  private hiddenRays({ point, ray, reach, ofFan }: EndedRays): number[] {
-    const { sheets, bare } = this;
-    const { directions, bearings, count } = bare.desk.fan;
-    const hidden: number[] = [];
-    if (sheets.length === 0 || ray.length === 0) return hidden;
-    const frames = sheets.map((sheet) => new ClothFrame(sheet, ...point));
-    const { from, to } = bearingsOfSheets(sheets, point[0], point[1]);
-    if (to - from > Math.PI) bearings.findAll();
-    else bearings.find(from, to);
-    for (let at = bearings.first; at < bearings.end; at++) {
-      const k = bearings.order[at];
-      for (let way = 1; way >= -1; way -= 2) {
-        const n = ofFan[way > 0 ? k : count + k];
-        if (n < 0) continue;
-        const dz = way * directions[3 * k + 2];
-        const meets = (frame: ClothFrame) =>
-          frame.reachAlong(directions[3 * k], directions[3 * k + 1], dz) < reach[n] - TOUCH;
-        if (frames.some(meets)) hidden.push(n);
-      }
-    }
-    return hidden;
-  }
-}
-
-function viewOf(rays: EndedRays, desk: Desk): View {
-  return { ...sumsOf(rays, rays.ray.keys(), desk), rays };
-}
-
-/** The patches that some of a point's rays end on, and their weights. */
-function sumsOf({ ray, patch }: EndedRays, which: Iterable<number>, { every, up, down }: Desk): Omit<View, 'rays'> {
-  const { weight } = skyRays();
-  const seen: number[] = [];
-  for (const n of which) {
-    const index = patch[n];
-    if (up[index] === 0 && down[index] === 0) seen.push(index);
-    if (ray[n] >= 0) up[index] += every * weight[ray[n]];
-    else down[index] += every * weight[-1 - ray[n]];
-  }
-  const sums = {
-    patches: Int32Array.from(seen),
-    up: Float64Array.from(seen, (index) => up[index]),
-    down: Float64Array.from(seen, (index) => down[index]),
-  };
-  for (const index of seen) up[index] = down[index] = 0;
-  return sums;
-}
-
-/** What of a view is one wall's or building's. */
-export function partOf(view: View, faces: Faces, id: string): View {
-  const { patches, up, down } = view;
-  const its = (_: number, n: number) => faces.patch(patches[n]).id === id;
-  return { ...view, patches: patches.filter(its), up: up.filter(its), down: down.filter(its) };
 }

@@ -1,0 +1,52 @@
+/** How patches are lit under further cloth: their light without it, less what the cloth takes. */
+import type { FacePatch, Faces } from '../../../scene/faces.ts';
+import type { ClothSheet } from '../../../scene/solids.ts';
+import { faceGlow, SKY_ON_FACE } from '../wall-light.ts';
+import type { LitDays } from './lit-days.ts';
+import type { FaceLights, PatchLight } from './patch-light.ts';
+import { SheetShadows } from './sheet-shadows.ts';
+
+/** Lights of a yard with further cloth in it, that hangs all year. */
+export class LightsUnder implements FaceLights {
+  readonly days: LitDays;
+  private readonly bare: FaceLights;
+  private readonly faces: Faces;
+  private readonly shadows: readonly SheetShadows[];
+  private readonly lights: (PatchLight | undefined)[] = [];
+
+  constructor(bare: FaceLights, faces: Faces, sheets: readonly ClothSheet[]) {
+    this.days = bare.days;
+    this.bare = bare;
+    this.faces = faces;
+    this.shadows = sheets.map((sheet) => new SheetShadows(sheet, bare.days));
+  }
+
+  /** @returns the bare light itself where the cloth takes nothing of it */
+  of(index: number): PatchLight {
+    return (this.lights[index] ??= this.dimmed(index));
+  }
+
+  private dimmed(index: number): PatchLight {
+    const bare = this.bare.of(index);
+    const patch = this.faces.patch(index);
+    let shares: Float64Array | null = null;
+    for (const shadow of this.shadows) shares = shadow.dim(patch, shares ?? bare.shares, shares);
+    return shares === null ? bare : this.dimmedLight(patch, bare, shares);
+  }
+
+  private dimmedLight({ outward, reflects }: FacePatch, bare: PatchLight, shares: Float64Array): PatchLight {
+    const { moments } = this.days;
+    const { samples, cosine } = this.days.before(outward);
+    const on = bare.on.slice();
+    const glow = bare.glow.slice();
+    const dimmed: number[] = [];
+    for (let n = 0; n < shares.length; n++) {
+      if (shares[n] === bare.shares[n]) continue;
+      const k = samples[n];
+      on[k] = shares[n] * moments[k].beam * cosine[n] + SKY_ON_FACE * moments[k].diffuse;
+      glow[k] = faceGlow(moments[k].air, reflects, on[k]);
+      dimmed.push(k);
+    }
+    return { reflects, shares, on, glow, dimmed: Int32Array.from(dimmed) };
+  }
+}

@@ -1,0 +1,99 @@
+/** What walls throw on a point once further cloth hangs: worked out from what they throw without it. */
+import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { Faces } from '../../../scene/faces.ts';
+import type { ClothSheet, OwnCrown } from '../../../scene/solids.ts';
+import type { HeatDay } from '../heat-day.ts';
+import type { WallGlow } from '../surroundings.ts';
+import { GlowFinder, Glows, isLitAlike, type LightsOn, type WallGlows } from './glows.ts';
+import { LightsUnder } from './lights-under.ts';
+import type { FaceLights } from './patch-light.ts';
+import type { View } from './view.ts';
+import type { ViewFinder } from './view-finder.ts';
+import { ViewsUnder } from './views-under.ts';
+
+/** Where cloth changes nothing for a point it has the very glow that it has without. */
+export interface WallsUnder extends WallGlows {
+  /** As `on`, worked out from what is another than without the cloth: the same but for rounding, and cheaper. */
+  changedOn(heats: readonly HeatDay[], point: SpacePoint, own?: OwnCrown): (WallGlow | null)[];
+}
+
+/** @param bare what the same walls throw with no further cloth */
+export function wallsUnder(
+  faces: Faces,
+  views: ViewFinder,
+  lightsOn: LightsOn,
+  bare: GlowFinder,
+  sheets: readonly ClothSheet[],
+): WallsUnder {
+  const viewsNow = new ViewsUnder(views, sheets);
+  const dimmed = new Map<FaceLights, LightsUnder>();
+  const under = (lights: FaceLights): LightsUnder => {
+    let now = dimmed.get(lights);
+    if (!now) dimmed.set(lights, (now = new LightsUnder(lights, faces, sheets)));
+    return now;
+  };
+  const lightsNow: LightsOn = (heats) => lightsOn(heats).map(({ lights, first }) => ({ lights: under(lights), first }));
+  const glows = new GlowFinder(faces, viewsNow, lightsNow);
+  const walls: Omit<WallsUnder, 'at'> = {
+    on(heats, point, own) {
+      const days = lightsOn(heats);
+      return heats.map((heat, d) => {
+        const { lights, first } = days[d];
+        const view = views.from(point, heat.state, own);
+        if (view.patches.length === 0) return null;
+        const asBare = viewsNow.from(point, heat.state, own) === view && isLitAlike(view, lights, under(lights));
+        return asBare ? bare.glows(view, lights).on(heat, first) : glows.on([heat], point, own)[0];
+      });
+    },
+    changedOn(heats, point, own) {
+      const days = lightsOn(heats);
+      const changed = new Map<View, Glows>();
+      return heats.map((heat, d) => {
+        const { lights, first } = days[d];
+        const view = views.from(point, heat.state, own);
+        if (view.patches.length === 0) return null;
+        let now = changed.get(view);
+        if (!now) {
+          now = changedGlows(view, viewsNow, bare.glows(view, lights), lights, under(lights));
+          changed.set(view, now);
+        }
+        return now.on(heat, first);
+      });
+    },
+    each: (heat, point, own) => glows.each(heat, point, own),
+  };
+  return { ...walls, at: (heat, point, own) => walls.on([heat], point, own)[0] };
+}
+
+/** A glow less what of its patches is hidden and what the cloth takes of their light; itself where neither is. */
+function changedGlows(view: View, viewsNow: ViewsUnder, bare: Glows, lights: FaceLights, lightsNow: FaceLights): Glows {
+  let changed: ReturnType<Glows['copy']> | null = null;
+  const { patches, up, down } = view;
+  for (let n = 0; n < patches.length; n++) {
+    const was = lights.of(patches[n]);
+    const now = lightsNow.of(patches[n]);
+    if (was === now) continue;
+    changed ??= bare.copy();
+    const { light, above, below } = changed;
+    const bright = (up[n] + down[n]) * was.reflects;
+    for (let m = 0; m < now.dimmed.length; m++) {
+      const k = now.dimmed[m];
+      const cooler = now.glow[k] - was.glow[k];
+      light[k] += bright * (now.on[k] - was.on[k]);
+      above[k] += up[n] * cooler;
+      below[k] += down[n] * cooler;
+    }
+  }
+  viewsNow.hidden(view, (patch, lostUp, lostDown) => {
+    changed ??= bare.copy();
+    const { light, above, below } = changed;
+    const { on, glow, reflects } = lightsNow.of(patch);
+    const bright = (lostUp + lostDown) * reflects;
+    changed.sky -= lostUp;
+    changed.ground -= lostDown;
+    for (let k = 0; k < on.length; k++) light[k] -= bright * on[k];
+    if (lostUp > 0) for (let k = 0; k < on.length; k++) above[k] -= lostUp * glow[k];
+    if (lostDown > 0) for (let k = 0; k < on.length; k++) below[k] -= lostDown * glow[k];
+  });
+  return changed === null ? bare : new Glows(changed);
+}
