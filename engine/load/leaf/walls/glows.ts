@@ -19,7 +19,7 @@ export interface WallGlows {
 }
 
 /** How patches are lit on a day, among the days that were cast with it, and index of its first sample there. */
-export interface DayLights {
+interface DayLights {
   readonly lights: FaceLights;
   readonly first: number;
 }
