@@ -169,6 +169,11 @@ describe('in one visit', () => {
     await page.keyboard.press('Home');
     await expect.poll(() => date.getAttribute('aria-valuetext')).toBe('1 January, outside the season');
     expect(await page.getByRole('radio', { name: 'This day' }).isChecked()).toBe(true);
+    // The heatwave day has its own date, and it stays where it is when the numbers are of another kind.
+    await page.getByRole('radio', { name: 'Heatwave day' }).check();
+    await expect.poll(() => date.getAttribute('aria-valuetext'), { timeout: 15_000 }).toBe('21 July');
+    await page.getByRole('radio', { name: 'This day' }).check();
+    expect(await date.getAttribute('aria-valuetext')).toBe('21 July');
     // Typed as people write them; what is no time or day is refused in place.
     await page.getByLabel('Type the time').fill('5.05 pm');
     await page.getByLabel('Type the time').press('Enter');

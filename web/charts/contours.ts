@@ -3,6 +3,9 @@ import type { GridSpec, PlanPoint } from '../../engine/index.ts';
 /** Shorter lines say nothing at the scale of a yard. [m] */
 const SHORTEST = 1;
 
+/** Fewer lines than these do not tell where on a ground there is more. */
+const FEWEST = 3;
+
 const ALL_ABOVE = 0b1111;
 
 /** One value's lines across a grid of cells. */
@@ -23,6 +26,17 @@ export function contoursOf(grid: Cells, values: Float64Array, thresholds: readon
     value,
     lines: linesOf(grid, values, value).filter((line) => lengthOf(line) >= SHORTEST),
   }));
+}
+
+/** The values whose lines are drawn on one ground: a scale's, and where few of them cross it those half-way too. */
+export function linesOn(values: Float64Array, scale: readonly number[]): readonly number[] {
+  let [low, high] = [Infinity, -Infinity];
+  for (const value of values) {
+    if (value < low) low = value;
+    if (value > high) high = value;
+  }
+  if (scale.filter((value) => value > low && value < high).length >= FEWEST) return scale;
+  return scale.flatMap((value, k) => [Number(((value + (scale[k - 1] ?? 0)) / 2).toFixed(2)), value]);
 }
 
 /**

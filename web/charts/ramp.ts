@@ -1,31 +1,31 @@
-import { GRADE_FROM } from '../../engine/index.ts';
+import { GRADE_FROM, GRADE_WORDS } from '../../engine/index.ts';
 import type { Quantity } from '../../engine/index.ts';
 
 /**
  * Colours of the maps, 16 stops each, from least to most. Lightness rises steadily, so that the order holds for
  * colour-blind eyes and in black and white; every stop is at least 3:1 against the ink of the plan.
  *
- * The heat goes from the blue of shade through dusk and clay to the yellow of straw, straight in OKLab (Ottosson 2020,
- * from memory) between six colours. To eyes without red or green cones it is a path from blue to yellow. Its dark end
- * is lifted for ink to show on it.
+ * The heat goes from the blue of shade through dusk, clay and straw to the yellow of a white noon, straight in OKLab
+ * (Ottosson 2020, from memory) between six colours. To eyes without red or green cones it is a path from blue to
+ * yellow. Its dark end is lifted for ink to show on it.
  */
 export const HEAT_RAMP = [
   '#5f7090',
   '#6c7594',
   '#787a98',
   '#857f9c',
-  '#948399',
-  '#a28796',
-  '#b18a92',
+  '#988597',
+  '#ab8b91',
   '#be908a',
-  '#cc9582',
-  '#d99a78',
+  '#ca9683',
+  '#d59c7a',
   '#e1a271',
-  '#e8aa69',
-  '#f0b25f',
-  '#f5bf6f',
-  '#facc7f',
-  '#ffd98f',
+  '#e8ad71',
+  '#f0b770',
+  '#f6c374',
+  '#f9d286',
+  '#fce197',
+  '#fff0a8',
 ] as const;
 
 /** Light for growing is never shown in the colours of harm. */
@@ -60,9 +60,20 @@ export interface Scale {
   /** Value of the first and the last stop; what is beyond takes the end's colour. */
   readonly from: number;
   readonly to: number;
+  /** A share s of the scale lies at s^bend of the ramp; 1 where nothing is said. */
+  readonly bend?: number;
   /** Values of the labelled contour lines; the grades' are those of the hot load that bounds them. */
   readonly contours: readonly number[];
 }
+
+/**
+ * The heat is told up to what a clear day can bring (a yard at Perth has 34 MJ/m² on its hottest), and by steps that
+ * widen with it as the grades do, so that each grade has about as much of the ramp, and the worst two of them.
+ */
+const HOTTEST = { to: 36, bend: 0.65 } as const;
+
+/** Where grades meet, and two more lines for the yard whose open ground is scorching all over. */
+const HEAT_LINES = [...GRADE_FROM, 24, 30] as const;
 
 export const SCALES: Readonly<Record<Quantity, Scale>> = {
   sunHours: { ramp: HEAT_RAMP, from: 0, to: 14, contours: [2, 4, 6, 8, 10, 12] },
@@ -70,27 +81,41 @@ export const SCALES: Readonly<Record<Quantity, Scale>> = {
   afternoonHours: { ramp: HEAT_RAMP, from: 0, to: 7, contours: [1, 2, 3, 4, 5, 6] },
   hotHours: { ramp: HEAT_RAMP, from: 0, to: 10, contours: [1, 2, 4, 6, 8] },
   beamDose: { ramp: HEAT_RAMP, from: 0, to: 40, contours: [5, 10, 20, 30] },
-  hotLoad: { ramp: HEAT_RAMP, from: 0, to: 24, contours: GRADE_FROM },
+  hotLoad: { ramp: HEAT_RAMP, from: 0, ...HOTTEST, contours: HEAT_LINES },
   dailyLight: { ramp: LIGHT_RAMP, from: 0, to: 60, contours: [10, 20, 30, 40, 50] },
   skyView: { ramp: LIGHT_RAMP, from: 0, to: 1, contours: [0.2, 0.4, 0.6, 0.8] },
   grade: { ramp: HEAT_RAMP, from: 1, to: 5, contours: GRADE_FROM },
 };
 
 /** Colour of a value on its scale. */
-export function colourOf(value: number, { ramp, from, to }: Scale): string {
-  return ramp[stopOf(value, from, to, ramp.length)];
+export function colourOf(value: number, scale: Scale): string {
+  return scale.ramp[stopOf(value, scale)];
 }
 
-/** Colour of a grade on its own map, or in the middle of its stretch of the hot load's. @param grade 1 to 5 */
-export function gradeColour(grade: number, on: 'grade' | 'hotLoad'): string {
-  if (on === 'grade') return colourOf(grade, SCALES.grade);
-  const edges = [SCALES.hotLoad.from, ...GRADE_FROM, SCALES.hotLoad.to];
-  return colourOf((edges[grade - 1] + edges[grade]) / 2, SCALES.hotLoad);
+/** What lies between two lines of a graded map, and how it is painted. */
+export interface Stretch {
+  /** [MJ/m²] */
+  readonly from: number;
+  readonly colour: string;
+  /** The grade's; of one in several colours it stands at the last. */
+  readonly word: string | undefined;
 }
 
-/** Index of one of so many stops. */
-function stopOf(value: number, from: number, to: number, stops: number): number {
-  return Math.min(stops - 1, Math.max(0, Math.floor(((value - from) / (to - from)) * stops)));
+/** The stretches of a graded map, from least to most. */
+export function stretchesOf(on: 'grade' | 'hotLoad'): readonly Stretch[] {
+  const { from, to, contours } = SCALES[on];
+  const edges = [0, ...contours, to];
+  return edges.slice(0, -1).map((edge, k) => ({
+    from: edge,
+    colour: on === 'grade' ? colourOf(from + k, SCALES.grade) : colourOf((edge + edges[k + 1]) / 2, SCALES.hotLoad),
+    word: k === edges.length - 2 ? GRADE_WORDS.at(-1) : GRADE_WORDS.slice(0, -1)[k],
+  }));
+}
+
+/** Index of a value's stop. */
+function stopOf(value: number, { ramp, from, to, bend = 1 }: Scale): number {
+  const share = Math.max(0, (value - from) / (to - from));
+  return Math.min(ramp.length - 1, Math.floor(share ** bend * ramp.length));
 }
 
 /**
@@ -104,7 +129,7 @@ export function paintCells(values: Float64Array, scale: Scale, alpha: number): U
   for (let index = 0; index < values.length; index++) {
     const value = values[index];
     if (Number.isNaN(value)) continue;
-    const colour = colours[stopOf(value, scale.from, scale.to, colours.length)];
+    const colour = colours[stopOf(value, scale)];
     pixels[index * 4] = colour[0];
     pixels[index * 4 + 1] = colour[1];
     pixels[index * 4 + 2] = colour[2];
@@ -134,17 +159,17 @@ export interface Shades {
  * The shades of a scale, run round its stops without a kink, and with no end at which the ground turns all of one
  * colour: kinks and ends of a ramp are seen as edges that no yard has.
  */
-export function shadesOf({ ramp, from, to }: Scale): Shades {
+export function shadesOf({ ramp, from, to, bend = 1 }: Scale): Shades {
   const stops = ramp.map(partsOf);
   const count = Math.round(ramp.length * SHADES * REACH);
   const rgb = new Float64Array(count * 3);
   for (let k = 0; k < count; k++)
-    rgb.set(splineAt(stops, bent(((k + 0.5) / count) * REACH) * (ramp.length - 1)), k * 3);
+    rgb.set(splineAt(stops, eased(((k + 0.5) / count) * REACH) ** bend * (ramp.length - 1)), k * 3);
   return { rgb, from, each: count / ((to - from) * REACH) };
 }
 
 /** @param share of the scale, 0 to any @returns 0 to 1 */
-function bent(share: number): number {
+function eased(share: number): number {
   return share <= STRAIGHT ? share : 1 - (1 - STRAIGHT) * Math.exp((STRAIGHT - share) / (1 - STRAIGHT));
 }
 

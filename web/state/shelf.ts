@@ -29,7 +29,7 @@ import {
 } from './storage/yards.ts';
 import type { Found, GoodState, OpenedYard, YardRecord } from './storage/yards.ts';
 import { loadHours } from './weather.ts';
-import { pin, selection, shownOptions } from './view.ts';
+import { lookAnew } from './view.ts';
 import { history, openYard, plan, preview } from './yard.ts';
 
 /** Every yard kept in this browser, the newest change first; those put away too. */
@@ -200,9 +200,7 @@ async function show({ record, history: state, stored, repaired }: OpenedYard): P
   await unlessSilent(loadHours(state.steps[state.cursor].plan));
   batch(() => {
     preview.value = null;
-    selection.value = [];
-    pin.value = null;
-    shownOptions.value = [];
+    lookAnew();
     history.value = state;
     openYard.value = { id: record.id, fileCopyAt: record.fileCopyAt, readOnly: null };
     saveInto(record, stored, repaired === null && record.revision > 0 ? state : null);

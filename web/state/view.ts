@@ -29,8 +29,11 @@ export const minute = signal(17 * 60);
 /** Whether the time bead runs by itself. */
 export const playing = signal(false);
 
+/** [m] */
+const KNEE = 0.5;
+
 /** Height above the ground at which the map is reckoned. [m] */
-export const mapHeight = signal(0.5);
+export const mapHeight = signal(KNEE);
 
 /** Side of a map cell; `null` where nobody chose. [m] */
 export const mapCell = signal<0.1 | 0.25 | null>(null);
@@ -54,6 +57,16 @@ export const surveyTopic = signal<SurveyTopic>('north');
 
 /** Heights of the slip on a phone. */
 export const slipHeight = signal<'line' | 'half' | 'full'>('half');
+
+/** Looks at a yard as if for the first time: another one's things, day and height are not meant. */
+export function lookAnew(): void {
+  selection.value = [];
+  pin.value = null;
+  shownOptions.value = [];
+  periodKind.value = 'heatwave';
+  mapHeight.value = KNEE;
+  quantity.value = 'hotLoad';
+}
 
 /** Stages that show the yard as it is, whatever is tried. */
 const AS_IT_IS: readonly Stage[] = ['draw', 'heat'];

@@ -1,7 +1,7 @@
 import { contours } from 'd3-contour';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { contoursOf, outlinesOf } from '../../../web/charts/contours.ts';
+import { contoursOf, linesOn, outlinesOf } from '../../../web/charts/contours.ts';
 
 const COLUMNS = 24;
 const ROWS = 16;
@@ -103,4 +103,11 @@ test('outlines hold the area that d3-contour gives, ground to the left, holes ta
     }),
     { seed: 8, numRuns: 300 },
   );
+});
+
+test('a ground that few lines of a scale cross gets those half-way too, each a number to write on it', () => {
+  const scale = [2, 6, 12, 18];
+  expect(linesOn(Float64Array.of(3.4, NaN, 33.6), scale)).toEqual(scale);
+  expect(linesOn(Float64Array.of(1.1, NaN, 4.3), scale)).toEqual([1, 2, 4, 6, 9, 12, 15, 18]);
+  expect(linesOn(Float64Array.of(0.1, 0.5), [0.2, 0.4, 0.6])).toEqual([0.1, 0.2, 0.3, 0.4, 0.5, 0.6]);
 });

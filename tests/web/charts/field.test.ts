@@ -36,7 +36,7 @@ describe('a grid of cells as a smooth field', () => {
 
   test('a slow slope climbs without bands: no run of columns has one colour, and no step is seen between two', () => {
     const ramp = { x0: 0, y0: 0, cell: 0.1, columns: 60, rows: 40, height: 0.5 };
-    // Under the scale's end and beyond it, a level of blue every four cells or more.
+    // Under the scale's end and beyond it, a level of green every twelve cells or more.
     for (const [from, to] of [
       [21.5, 22.8],
       [25, 27],
@@ -50,24 +50,24 @@ describe('a grid of cells as a smooth field', () => {
       };
       // Clear of the edges, where evening out levels the slope.
       for (let x = 20; x + 8 < grid.columns - 20; x++) {
-        const blue = [0, 2, 4, 6, 8].map((k) => mean(x + k, 2));
-        expect(new Set(blue).size).toBeGreaterThan(1);
-        for (const [k, one] of blue.slice(1).entries()) expect(Math.abs(one - blue[k])).toBeLessThan(0.75);
+        const green = [0, 2, 4, 6, 8].map((k) => mean(x + k, 1));
+        expect(new Set(green).size).toBeGreaterThan(1);
+        for (const [k, one] of green.slice(1).entries()) expect(Math.abs(one - green[k])).toBeLessThan(0.75);
       }
-      expect(mean(grid.columns - 20, 2)).toBeGreaterThan(mean(20, 2) + 1);
+      expect(mean(grid.columns - 20, 1)).toBeGreaterThan(mean(20, 1) + 1);
     }
   });
 
   test('what is above a scale is told apart still, and nothing is brighter than its last colour', () => {
     const grid = { x0: 0, y0: 0, cell: 0.5, columns: 3, rows: 1, height: 0.5 };
-    const blueOf = (value: number): number => {
+    const greenOf = (value: number): number => {
       const { rgba } = paintField(grid, Float64Array.of(value, value, value), SCALES.hotLoad, 255);
-      return rgba.reduce((sum, part, at) => sum + (at % 4 === 2 ? part : 0), 0) / (rgba.length / 4);
+      return rgba.reduce((sum, part, at) => sum + (at % 4 === 1 ? part : 0), 0) / (rgba.length / 4);
     };
-    const blues = [20, 22, 24, 27, 30].map(blueOf);
-    for (const [k, blue] of blues.slice(1).entries()) expect(blue).toBeGreaterThan(blues[k]);
-    expect(blueOf(99)).toBeLessThanOrEqual(0x8f + 1);
-    expect(blueOf(99)).toBeGreaterThan(0x8f - 2);
+    const greens = [20, 22, 24, 27, 30, 34, 40].map(greenOf);
+    for (const [k, green] of greens.slice(1).entries()) expect(green).toBeGreaterThan(greens[k]);
+    expect(greenOf(99)).toBeLessThanOrEqual(0xf0 + 1);
+    expect(greenOf(99)).toBeGreaterThan(0xf0 - 2);
   });
 });
 

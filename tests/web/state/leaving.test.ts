@@ -5,6 +5,7 @@ import { commitEdit } from '../../../web/state/edit.ts';
 import { mayLeave, noteFileCopy, save, saveState } from '../../../web/state/saving.ts';
 import { addYard, openFromShelf } from '../../../web/state/shelf.ts';
 import { notice } from '../../../web/state/speech.ts';
+import { mapHeight, periodKind, quantity, selection, shownOptions } from '../../../web/state/view.ts';
 import { history, openYard, plan } from '../../../web/state/yard.ts';
 import { MemoryDatabase } from './memory-database.ts';
 
@@ -37,6 +38,22 @@ test('a yard whose last edit could not be saved is left by no button, and a file
   expect(plan.value.name).toBe('Work of an hour');
   expect(saveState.value.kind).toBe('unsaved');
   expect(notice.value).toMatchObject({ kind: 'problem', action: { label: 'Save a file' } });
+});
+
+test('what was looked at in one yard is not looked at in the next: its things, its day, the height of its plants', async () => {
+  selection.value = ['lemon'];
+  shownOptions.value = ['A'];
+  periodKind.value = 'day';
+  mapHeight.value = 1.7;
+  quantity.value = 'skyView';
+  await addYard({ ...demoPlan('lane'), name: 'Next' }, 'Opened');
+  expect([selection.value, shownOptions.value, periodKind.value, mapHeight.value, quantity.value]).toEqual([
+    [],
+    [],
+    'heatwave',
+    0.5,
+    'hotLoad',
+  ]);
 });
 
 test('once it is in a file it may be left, until the next edit', async () => {

@@ -6,8 +6,8 @@ import {
   RAMP_SHARE,
   SCALES,
   colourOf,
-  gradeColour,
   paintCells,
+  stretchesOf,
 } from '../../../web/charts/ramp.ts';
 
 /**
@@ -121,27 +121,40 @@ test('the heat painted on the dark paper leaves its light ink at 3:1 or better o
   }
 });
 
-test('the legend’s five colours are ones the map paints, from dark to light', () => {
+test('the legend’s colours are ones the map paints, from dark to light, and each grade’s is its own', () => {
   for (const on of ['grade', 'hotLoad'] as const) {
-    const five = [1, 2, 3, 4, 5].map((grade) => gradeColour(grade, on));
-    for (const [k, colour] of five.entries()) {
+    const stretches = stretchesOf(on);
+    for (const [k, { colour }] of stretches.entries()) {
       expect(HEAT_RAMP).toContain(colour);
-      if (k > 0) expect(luminance(channels(colour))).toBeGreaterThan(luminance(channels(five[k - 1])));
+      if (k > 0) expect(luminance(channels(colour))).toBeGreaterThan(luminance(channels(stretches[k - 1].colour)));
     }
+    // Five words, the worst at the end of the ramp; where they begin is where the engine's grades do.
+    expect(stretches.flatMap(({ word }) => word ?? [])).toEqual(['mild', 'warm', 'strong', 'harsh', 'scorching']);
+    expect(stretches.at(-1)?.word).toBe('scorching');
+    expect(stretches.slice(0, 5).map(({ from }) => from)).toEqual([0, 2, 6, 12, 18]);
   }
-  expect([1, 2, 3, 4, 5].map((grade) => gradeColour(grade, 'grade'))).toEqual(
+  expect(stretchesOf('grade').map(({ colour }) => colour)).toEqual(
     [1, 2, 3, 4, 5].map((grade) => colourOf(grade, SCALES.grade)),
   );
 });
 
+test('the worst ground of a hot yard is told apart from what is only scorching: a clear day’s heat does not reach the end', () => {
+  // Open ground at Perth on its heatwave day has 33.7 MJ/m² by an independent sum; half shaded, 24.
+  const [half, open] = [24, 33.7].map((value) => luminance(channels(colourOf(value, SCALES.hotLoad))));
+  expect((open + 0.05) / (half + 0.05)).toBeGreaterThan(1.3);
+  expect(SCALES.hotLoad.to).toBeGreaterThan(33.7);
+});
+
 test('a value takes the colour of its place on the scale, the end’s beyond it, and none where there is none', () => {
   const scale = SCALES.hotLoad;
-  expect([-1, 0, 11.9, 24, 99].map((value) => colourOf(value, scale))).toEqual([
+  // Places by hand: 16·(v/36)^0.65 is 0, 0, 7.8, 12.3, 15.9.
+  expect([-1, 0, 11.9, 24, 35.8, 99].map((value) => colourOf(value, scale))).toEqual([
     HEAT_RAMP[0],
     HEAT_RAMP[0],
     HEAT_RAMP[7],
+    HEAT_RAMP[12],
     HEAT_RAMP[15],
     HEAT_RAMP[15],
   ]);
-  expect([...paintCells(Float64Array.of(NaN, 23.9), scale, 200)]).toEqual([0, 0, 0, 0, 0xff, 0xd9, 0x8f, 200]);
+  expect([...paintCells(Float64Array.of(NaN, 35.8), scale, 200)]).toEqual([0, 0, 0, 0, 0xff, 0xf0, 0xa8, 200]);
 });

@@ -1,16 +1,7 @@
 import { useEffect } from 'preact/hooks';
-import {
-  formatLength,
-  GRADE_FROM,
-  GRADE_WORDS,
-  gradeOf,
-  inYearlySpan,
-  nameOf,
-  QUANTITY_UNITS,
-  dayWords,
-} from '../../../engine/index.ts';
+import { formatLength, gradeOf, inYearlySpan, nameOf, QUANTITY_UNITS, dayWords } from '../../../engine/index.ts';
 import type { Period, PlanPoint } from '../../../engine/index.ts';
-import { gradeColour, SCALES } from '../../charts/ramp.ts';
+import { SCALES, stretchesOf } from '../../charts/ramp.ts';
 import { valueAt } from '../../charts/value-at.ts';
 import { aim } from '../../map/drawing/in-hand.ts';
 import { hatched, pointedAt, readMapAt } from '../../map/laid-on/overlays.ts';
@@ -91,11 +82,11 @@ function Key() {
   if (isGraded(of)) {
     return (
       <p class="map-caption-key">
-        {GRADE_WORDS.map((word, index) => (
-          <span key={word}>
-            {index > 0 && <small>{GRADE_FROM[index - 1]}</small>}
-            <i style={{ background: paintedColour(gradeColour(index + 1, of)) }} />
-            <b>{word}</b>
+        {stretchesOf(of).map(({ from: edge, colour, word }) => (
+          <span key={edge}>
+            {edge > 0 && <small>{edge}</small>}
+            <i style={{ background: paintedColour(colour) }} />
+            {word && <b>{word}</b>}
           </span>
         ))}
       </p>

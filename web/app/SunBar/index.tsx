@@ -1,3 +1,4 @@
+import { batch } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import { inYearlySpan, dayWords } from '../../../engine/index.ts';
 import type { DayTable, MonthDay } from '../../../engine/index.ts';
@@ -61,7 +62,7 @@ export function SunBar() {
               periodKind.value = 'day';
             }}
           />
-          <PeriodChoice />
+          <PeriodChoice date={date} />
         </div>
       </div>
     </section>
@@ -100,7 +101,8 @@ function NowWords({ date, table }: { readonly date: MonthDay; readonly table: Da
   );
 }
 
-function PeriodChoice() {
+/** @param date shown now: another kind of numbers leaves it where it is */
+function PeriodChoice({ date }: { readonly date: MonthDay }) {
   return (
     <fieldset class="sun-bar-period">
       <legend class="unseen">What the numbers are for</legend>
@@ -110,7 +112,12 @@ function PeriodChoice() {
             type="radio"
             name="period"
             checked={periodKind.value === kind}
-            onChange={() => (periodKind.value = kind)}
+            onChange={() =>
+              batch(() => {
+                monthDay.value = date;
+                periodKind.value = kind;
+              })
+            }
           />
           {words}
         </label>

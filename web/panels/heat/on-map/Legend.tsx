@@ -1,7 +1,7 @@
 import { GRADE_FROM, GRADE_WORDS, QUANTITY_UNITS } from '../../../../engine/index.ts';
 import type { Quantity } from '../../../../engine/index.ts';
 import { paintedColour } from '../../../map/laid-on/heat-on-map.ts';
-import { gradeColour, gradeHatchId, SCALES } from '../../../charts/ramp.ts';
+import { gradeHatchId, SCALES, stretchesOf } from '../../../charts/ramp.ts';
 import { hatched } from '../../../map/laid-on/overlays.ts';
 import { periodKind } from '../../../state/view.ts';
 import { isGraded, QUANTITY_WORDS } from '../../parts/quantity-words.ts';
@@ -27,7 +27,7 @@ export function Legend({ quantity }: { readonly quantity: Quantity }) {
           <ol class={hatched.value ? 'grade-steps hatched' : 'grade-steps'}>
             {GRADE_WORDS.map((word, index) => (
               <li key={word}>
-                <span class="grade-swatch" style={{ background: paintedColour(gradeColour(index + 1, quantity)) }}>
+                <span class="grade-swatch" style={{ background: swatchOf(quantity, index) }}>
                   <svg aria-hidden="true">
                     <rect width="100%" height="100%" fill={`url(#${gradeHatchId(index + 1)})`} />
                   </svg>
@@ -64,9 +64,17 @@ export function Legend({ quantity }: { readonly quantity: Quantity }) {
   );
 }
 
-const EDGES = [0, ...GRADE_FROM, 24] as const;
+const EDGES = [0, ...GRADE_FROM] as const;
 
 function gradeSpan(index: number): string {
   if (index === 0) return `< ${EDGES[1]}`;
   return index === 4 ? `${EDGES[4]} +` : `${EDGES[index]}–${EDGES[index + 1]}`;
+}
+
+/** A grade's colour; the worst has several. */
+function swatchOf(on: 'grade' | 'hotLoad', index: number): string {
+  const stretches = stretchesOf(on);
+  const last = index === 4 ? stretches.length - 1 : index;
+  const [from, to] = [index, last].map((k) => paintedColour(stretches[k].colour));
+  return `linear-gradient(to right, ${from}, ${to})`;
 }

@@ -1,7 +1,7 @@
 import { computed, effect } from '@preact/signals';
 import { buildScene, crownsOf, shadowRingsOf, stateOf, withOptions } from '../../../../engine/index.ts';
 import type { PlantLoad } from '../../../../engine/index.ts';
-import { contoursOf } from '../../../charts/contours.ts';
+import { contoursOf, linesOn } from '../../../charts/contours.ts';
 import { evened } from '../../../charts/field.ts';
 import { softened } from '../../../charts/softened.ts';
 import { gradeZonesOf } from '../../../charts/grade-zones.ts';
@@ -37,13 +37,12 @@ export function layHeatOverlays(): () => void {
     effect(() => {
       const result = shown.value;
       const lined = quantity.value === 'grade' ? 'hotLoad' : quantity.value;
+      const even = result ? evened(result.grid, result.cells[lined]) : new Float64Array();
       contourLines.value = result
-        ? contoursOf(result.grid, evened(result.grid, result.cells[lined]), SCALES[quantity.value].contours).map(
-            ({ value, lines }) => ({
-              lines: lines.map(softened),
-              label: String(value),
-            }),
-          )
+        ? contoursOf(result.grid, even, linesOn(even, SCALES[quantity.value].contours)).map(({ value, lines }) => ({
+            lines: lines.map(softened),
+            label: String(value),
+          }))
         : [];
     }),
     effect(() => {
