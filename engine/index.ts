@@ -61,7 +61,8 @@ export {
   setHow,
   turnFeature,
 } from './plan/edit/edit-feature.ts';
-export type { SpacePoint } from './plan/geometry/shapes.ts';
+export { headingOf, radiansOf } from './plan/geometry/angles.ts';
+export type { SpacePoint } from './plan/geometry/vectors.ts';
 export {
   area,
   boundsOf,

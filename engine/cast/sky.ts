@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { MonthDay } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
 import type { OwnCrown, Scene } from '../scene/solids.ts';
@@ -6,6 +6,7 @@ import { castGrid } from './grids/cast-grid.ts';
 import type { GridSpec } from './grids/grid-spec.ts';
 import type { Passes } from './passes.ts';
 import { createPointCaster } from './points/point-caster.ts';
+import { radiansOf } from '../plan/geometry/angles.ts';
 
 /**
  * Patches a band of 12°, from the horizon up; the cap from 84° is one more. Layout: Tregenza P.R. (1987), Subdivision
@@ -76,5 +77,5 @@ export function skyViewGrid(scene: Scene, grid: GridSpec, monthDay: MonthDay): F
 }
 
 function sinSquared(altitude: number): number {
-  return Math.sin((altitude * Math.PI) / 180) ** 2;
+  return Math.sin(radiansOf(altitude)) ** 2;
 }

@@ -1,6 +1,6 @@
 import type { Passes } from '../cast/passes.ts';
 import type { PointCaster } from '../cast/points/point-caster.ts';
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { MonthDay, Plan } from '../plan/types.ts';
 import { stateOf } from '../scene/build.ts';
 import { sceneOf } from '../scene/scene-of.ts';

@@ -1,4 +1,5 @@
 /** How far clocks stand from the sun's own time. */
+import { MS_PER_DAY } from './units/per-unit.ts';
 
 /**
  * Clocks this far from the sun's own time stand nowhere on land: western China, by Beijing's time, is 3.1 h off. [h]
@@ -17,7 +18,6 @@ export function sunOffset(longitude: number): number {
   return longitude / DEGREES_AN_HOUR;
 }
 
-const DAY_MS = 86_400_000;
 const YEAR_DAYS = 365.2425;
 /** Days of mid-January and mid-July since New Year's. */
 const MIDS = [14, 195];
@@ -34,7 +34,7 @@ export function standardOffset(timeZone: string, year: number): number {
 /** What clocks show when it is noon in Greenwich. @param day since 1970-01-01 @returns [h] */
 function hourAtNoon(day: number, timeZone: string): number {
   const clock = new Intl.DateTimeFormat('en', { timeZone, hourCycle: 'h23', hour: 'numeric', minute: 'numeric' });
-  const shown = clock.formatToParts((day + 0.5) * DAY_MS);
+  const shown = clock.formatToParts((day + 0.5) * MS_PER_DAY);
   const part = (wanted: string): number => Number(shown.find(({ type }) => type === wanted)?.value);
   return part('hour') + part('minute') / 60;
 }

@@ -1,10 +1,10 @@
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { lengthInCrown } from './crown.ts';
 import { prismCrossings } from './prism.ts';
 import { lidMeets, clothMeets } from './cloth-sheet.ts';
 import type { Solid } from './solids.ts';
 import { lengthInStand } from './stand.ts';
 import { TOUCH } from './ties.ts';
+import { plus, type SpacePoint } from '../plan/geometry/vectors.ts';
 
 /** A solid's part of the plan and its heights, to pass it by quickly. [m] */
 export interface Reach {
@@ -24,7 +24,7 @@ export function reachOf(solid: Solid): Reach {
       return around(solid.ring, 0, solid.height);
     case 'cloth': {
       const { corner: c, u, v } = solid;
-      const corners = [c, sum(c, u), sum(c, v), sum(sum(c, u), v)];
+      const corners = [c, plus(c, u), plus(c, v), plus(plus(c, u), v)];
       const heights = corners.map(([, , z]) => z);
       return around(
         corners.map(([x, y]): [number, number] => [x, y]),
@@ -82,8 +82,4 @@ function around(points: readonly (readonly [number, number])[], foot: number, to
   const x = (Math.min(...xs) + Math.max(...xs)) / 2;
   const y = (Math.min(...ys) + Math.max(...ys)) / 2;
   return { x, y, radius: Math.max(...points.map(([px, py]) => Math.hypot(px - x, py - y))) + TOUCH, foot, top };
-}
-
-function sum(a: SpacePoint, b: SpacePoint): SpacePoint {
-  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 }

@@ -1,5 +1,5 @@
 import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import {
   bottomOf,
   colourOf,

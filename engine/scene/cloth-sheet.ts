@@ -1,7 +1,7 @@
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
 import { pointInRing } from '../plan/geometry/shapes.ts';
 import type { Lid, ClothSheet } from './solids.ts';
 import { TOUCH, UPRIGHT } from './ties.ts';
+import { cross, dot, minus, type SpacePoint } from '../plan/geometry/vectors.ts';
 
 /** Cloth meets every beam at no less than this cosine: threads stand up from its plane. */
 export const LEAST_COSINE = 0.26;
@@ -54,16 +54,4 @@ export function clothMeets(sheet: ClothSheet, point: SpacePoint, direction: Spac
 export function lidMeets({ rings, height }: Lid, [x, y, z]: SpacePoint, [dx, dy, dz]: SpacePoint): boolean {
   const reach = (height - z) / dz;
   return reach > TOUCH && rings.some((ring) => pointInRing([x + reach * dx, y + reach * dy], ring, TOUCH));
-}
-
-function dot(a: SpacePoint, b: SpacePoint): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-}
-
-function cross(a: SpacePoint, b: SpacePoint): SpacePoint {
-  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-}
-
-function minus(a: SpacePoint, b: SpacePoint): SpacePoint {
-  return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 }

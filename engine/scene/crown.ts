@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { Crown } from './solids.ts';
 import { TOUCH } from './ties.ts';
 

@@ -1,6 +1,5 @@
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
-
-const RAD_PER_DEGREE = Math.PI / 180;
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
+import { DEGREE } from '../plan/geometry/angles.ts';
 
 /**
  * Unit vector of the plan towards a point of the sky.
@@ -9,8 +8,8 @@ const RAD_PER_DEGREE = Math.PI / 180;
  * @param upBearing True bearing of the plan's +y axis. [°]
  */
 export function planDirection(azimuth: number, altitude: number, upBearing: number): SpacePoint {
-  const bearingRad = (azimuth - upBearing) * RAD_PER_DEGREE;
-  const altitudeRad = altitude * RAD_PER_DEGREE;
+  const bearingRad = (azimuth - upBearing) * DEGREE;
+  const altitudeRad = altitude * DEGREE;
   const level = Math.cos(altitudeRad);
   return [Math.sin(bearingRad) * level, Math.cos(bearingRad) * level, Math.sin(altitudeRad)];
 }

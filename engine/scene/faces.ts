@@ -1,5 +1,6 @@
 /** The sides and tops of walls and buildings: what shines and glows on the plants before it. */
-import { boundsOf, pointInRing, type SpacePoint } from '../plan/geometry/shapes.ts';
+import { boundsOf, pointInRing } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { Bearings } from './bearings.ts';
 import { SEGMENT, unionOutline } from './outline.ts';
 

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../plan/geometry/vectors.ts';
 import type { PlanPoint, SkylinePoint, Surface } from '../plan/types.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { getPosition, getTimes } from 'suncalc';
 import { sunDistance } from './distance.ts';
+import { DEGREE } from '../plan/geometry/angles.ts';
 
-const RAD = Math.PI / 180;
 /** How far the refraction is solved. [°] */
 const SOLVED = 1e-11;
 
@@ -57,14 +57,14 @@ export function sunEvents(nearMs: number, latitude: number, longitude: number): 
  * shadows use, so that noon by this clock is where the azimuth passes the meridian, to the last digit.
  */
 function solarHourOf(azimuth: number, altitude: number, latitude: number): number {
-  const airless = airlessAltitude(altitude) * RAD;
-  const fromSouth = (azimuth - 180) * RAD;
-  const phi = latitude * RAD;
+  const airless = airlessAltitude(altitude) * DEGREE;
+  const fromSouth = (azimuth - 180) * DEGREE;
+  const phi = latitude * DEGREE;
   const hourAngle = Math.atan2(
     Math.sin(fromSouth),
     Math.cos(fromSouth) * Math.sin(phi) + Math.tan(airless) * Math.cos(phi),
   );
-  const hour = 12 + hourAngle / RAD / 15;
+  const hour = 12 + hourAngle / DEGREE / 15;
   return hour >= 24 ? hour - 24 : hour;
 }
 
@@ -83,6 +83,6 @@ function airlessAltitude(apparent: number): number {
 }
 
 function refraction(airless: number): number {
-  const h = Math.max(0, airless) * RAD;
-  return 0.0002967 / Math.tan(h + 0.00312536 / (h + 0.08901179)) / RAD;
+  const h = Math.max(0, airless) * DEGREE;
+  return 0.0002967 / Math.tan(h + 0.00312536 / (h + 0.08901179)) / DEGREE;
 }

@@ -9,11 +9,9 @@ import { hottestMonth } from './days/season.ts';
 import { type CivilDay, civilDays, isTimeZone } from './days/zone.ts';
 import { Kept } from '../plan/kept.ts';
 import type { Setting } from './setting.ts';
+import { MS_PER_HOUR, MS_PER_MINUTE } from '../plan/units/per-unit.ts';
 
 export { heatDays, type Period } from './days/period-days.ts';
-
-const MS_PER_MINUTE = 60_000;
-const MS_PER_HOUR = 3_600_000;
 
 /** A civil day and what holds all through it. */
 export interface SampleDay {

@@ -2,6 +2,7 @@ import type { PlanPoint } from '../plan/types.ts';
 import { distance } from '../plan/geometry/shapes.ts';
 import { type Finding, found, refused } from './estimate.ts';
 import { TAPE_PM } from './known-by.ts';
+import { radiansOf } from '../plan/geometry/angles.ts';
 
 /** Where a thing stands by two tape lengths, and how far it may be off. [m] */
 export interface TapedPoint {
@@ -49,7 +50,7 @@ export function placeFromTapes(
   const sine = (base * off) / (fromA * fromB);
   const pm = Math.min((tapePm * Math.SQRT2) / Math.max(sine, 1e-6), Math.sqrt(2 * tapePm * (fromA + fromB)) + tapePm);
   const notes =
-    sine < Math.sin((FLAT * Math.PI) / 180)
+    sine < Math.sin(radiansOf(FLAT))
       ? [
           `The tapes meet in a flat triangle: the place may be off by ${pm.toFixed(2)} m. Better measure from a ` +
             `corner to its side.`,

@@ -4,6 +4,7 @@ import { formatDistance, formatLength } from '../plan/units/shown.ts';
 import { parseLength } from '../plan/units/typed.ts';
 import type { Units } from '../plan/units/units.ts';
 import { type Finding, found, refused } from './estimate.ts';
+import { DEGREE } from '../plan/geometry/angles.ts';
 
 /** One straight stretch of a walk round the fence, and how to turn after it: clockwise positive. [m, °] */
 export interface Leg {
@@ -27,7 +28,6 @@ export interface ClosedWalk {
   readonly suspects: readonly number[];
 }
 
-const DEGREE = Math.PI / 180;
 /** A gap of more than this share of the way walked is a mistake, not an error of measuring. */
 const LARGEST_GAP = 0.05;
 /** A leg runs along the gap when its direction is within this of it. [°] */

@@ -1,4 +1,4 @@
-import type { SkyPoint } from '../../engine/index.ts';
+import { type SkyPoint, radiansOf } from '../../engine/index.ts';
 
 /** As the plan lies under it, east on the right; or as one sees it looking up, east on the left. */
 export type DomeSide = 'map' | 'sky';
@@ -9,7 +9,7 @@ export const HORIZON = 100;
 /** Equidistant dome: the zenith in the middle, true north up, y down. */
 export function domePoint([azimuth, altitude]: SkyPoint, side: DomeSide): readonly [x: number, y: number] {
   const radius = HORIZON * (1 - altitude / 90);
-  const angle = (azimuth * Math.PI) / 180;
+  const angle = radiansOf(azimuth);
   const east = radius * Math.sin(angle);
   return [side === 'map' ? east : -east, -radius * Math.cos(angle)];
 }

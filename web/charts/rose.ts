@@ -1,3 +1,5 @@
+import { radiansOf } from '../../engine/index.ts';
+
 /** Shape of one wedge of a rose, true bearings clockwise from straight up. */
 export interface Wedge {
   /** "M…Z". */
@@ -15,7 +17,7 @@ const HALF = 20;
  */
 export function wedgeOf(bearing: number, tone: number, inner: number, outer: number, labelAt: number): Wedge {
   const at = (degrees: number, radius: number): readonly [number, number] => {
-    const angle = (degrees * Math.PI) / 180;
+    const angle = radiansOf(degrees);
     return [radius * Math.sin(angle), -radius * Math.cos(angle)];
   };
   const said = (point: readonly [number, number]): string => point.map((value) => value.toFixed(2)).join(' ');

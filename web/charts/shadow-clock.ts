@@ -1,3 +1,5 @@
+import { radiansOf } from '../../engine/index.ts';
+
 /** Shadow of an upright stick of 1 m on level ground at one reading of the clocks. */
 export interface StickMark {
   /** Minutes after midnight by the site's clocks. */
@@ -31,5 +33,5 @@ export function stickMarks({ azimuth, altitude, clock }: SunDay): StickMark[] {
 
 /** @param altitude above 0 [°] */
 export function stickMark(clock: number, azimuth: number, altitude: number): StickMark {
-  return { clock, bearing: (azimuth + 180) % 360, length: 1 / Math.tan((altitude * Math.PI) / 180) };
+  return { clock, bearing: (azimuth + 180) % 360, length: 1 / Math.tan(radiansOf(altitude)) };
 }

@@ -4,7 +4,7 @@ import { cellCenter } from '../../load/light/grid-of.ts';
 import { limitOf } from '../../load/verdict/limit.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../load/verdict/planted.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Bed, Feature, Plan, PlantRow } from '../../plan/types.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import type { Heats } from './heats.ts';

@@ -15,6 +15,7 @@ import { edgeNear } from '../sight/shadow-edge.ts';
 import { leastSquares } from './shadow-fit.ts';
 import type { MarkCheck, MarksTogether, ShadowCure, ShadowMark, ShadowMarksResult } from './types.ts';
 import { type Caster, cureBy, type Marked, residualOf, type Unknown, unknownsOf } from './shadow-unknowns.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /**
  * A mark nearer its edge than this is on it: a shadow's edge is blurred, more the farther off what throws it. Our
@@ -151,7 +152,7 @@ function together(plan: Plan, marked: readonly Marked[], units: Units): MarksTog
 /** The same mark by a clock put on. */
 function later({ site }: Plan, { mark, caster, sun }: Marked, minutes: number): Marked {
   const whenMs = instantOf(mark.when, site.timeZone) ?? NaN;
-  return { mark, caster, sun: { ...sunAtMs(whenMs + minutes * 60_000, site), monthDay: sun.monthDay } };
+  return { mark, caster, sun: { ...sunAtMs(whenMs + minutes * MS_PER_MINUTE, site), monthDay: sun.monthDay } };
 }
 
 function worstOf(residuals: readonly number[]): number {

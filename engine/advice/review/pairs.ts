@@ -3,10 +3,10 @@ import type { Plan, Reading } from '../../plan/types.ts';
 import { coolerBy, type LeafCase } from '../../load/leaf/spread.ts';
 import { instantOf } from '../../sun/days/zone.ts';
 import type { PairCheck, ReadingCheck } from './types.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Light and air change: readings farther apart do not compare. [min] */
 const WITHIN = 5;
-const MS_PER_MINUTE = 60_000;
 
 /**
  * Pairs by what the readings say of each other, else the nearest in time on the same plant or none; each reading in one

@@ -1,5 +1,5 @@
 /** Readings of leaves against the estimate of the same minute. */
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { momentWords } from '../../plan/moment-words.ts';
 import { unitsOf } from '../../plan/units/units.ts';

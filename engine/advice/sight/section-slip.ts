@@ -5,15 +5,16 @@
 import { createPointCaster } from '../../cast/points/point-caster.ts';
 import type { Passes } from '../../cast/passes.ts';
 import { riseOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
-import { canopyEdge, type SpacePoint, turned } from '../../plan/geometry/shapes.ts';
+import { canopyEdge, turned } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, DropSide, Plan } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import { planDirection } from '../../scene/direction.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import { sunPosition } from '../../sun/position.ts';
 import type { SampleDay } from '../../sun/samples.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
-const MS_PER_MINUTE = 60_000;
 /** Less of the beam than this is no sun. */
 const NO_SUN = 0.05;
 const SIDES: readonly DropSide[] = ['front', 'back', 'left', 'right'];

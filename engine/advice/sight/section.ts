@@ -4,7 +4,7 @@ import { namedInside, nameOf } from '../../plan/names.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
 import { foliageFromOf, potOf } from '../../plan/defaults.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
 import { type ClockStretch, formatClock } from '../../plan/units/clock.ts';
 import { formatUpToHand } from '../../plan/units/shown.ts';
@@ -14,8 +14,8 @@ import type { OwnCrown, ClothSheet } from '../../scene/solids.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';
 import { sunUp } from '../../sun/sun-up.ts';
 import { canopyDayOf, type CanopyDay, type Cure, cureOf, type Slip, slipOf } from './section-slip.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
-const MS_PER_MINUTE = 60_000;
 /** How long after the sun first slips under the cure is worked out for, where no time is given. [h] */
 const CURED_HOURS = 2;
 

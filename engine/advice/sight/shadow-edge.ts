@@ -1,5 +1,6 @@
 import { shadowRingsOf } from '../../cast/drawn/shadow-rings.ts';
-import { distance, nearestOnSegment, pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { distance, nearestOnSegment, pointInRing } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Feature, MonthDay, PlanPoint } from '../../plan/types.ts';
 import { occluderOn } from '../../scene/build.ts';
 import { stretchesInside } from '../../scene/prism.ts';

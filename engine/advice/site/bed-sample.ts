@@ -1,7 +1,7 @@
 import { firstsOfBlocks } from '../../load/leaf/surroundings-at.ts';
 import { cellCenter, cellPoint } from '../../load/light/grid-of.ts';
 import { bedPlaces } from '../../load/verdict/bed-load.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Bed, Plan } from '../../plan/types.ts';
 
 /** A place of a bed, and the share of the bed that it stands for. */

@@ -18,6 +18,7 @@ import { cautionsOn } from './rules/cautions-on.ts';
 import type { ClothKind, LowSun, OptionPlant, SiteOption } from './types.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
 import type { Targets } from './search/targets.ts';
+import { headingOf } from '../../plan/geometry/angles.ts';
 
 /** Nearer than this to a plant's middle, cloth hangs "over" it. [m] */
 const OVER_WITHIN = 0.3;
@@ -150,7 +151,7 @@ function whereWords(plan: Plan, cloth: Canopy | Screen, feature: PlantFeature, u
   const away = distance(center, middle);
   const name = namedInside(plan, feature.id);
   if (away < OVER_WITHIN) return `${nearWords(cloth)} ${name}`;
-  const bearing = (Math.atan2(center[0] - middle[0], center[1] - middle[1]) * 180) / Math.PI + upBearingOf(plan);
+  const bearing = headingOf(middle, center) + upBearingOf(plan);
   return `${formatDistance(away, units)} ${compassWord(bearing)} of ${name}`;
 }
 

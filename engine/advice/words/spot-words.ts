@@ -5,6 +5,7 @@ import { distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { headingOf } from '../../plan/geometry/angles.ts';
 
 /** Nearer than this to an upright face, a spot is "beside" it. [m] */
 const BESIDE_WITHIN = 1.2;
@@ -28,8 +29,7 @@ export function spotWords(plan: Plan, at: PlanPoint, except: string, units: Unit
   const near = plan.features
     .flatMap((feature) => (feature.id === except ? [] : nearOf(feature, at)))
     .toSorted((a, b) => a.metres - b.metres);
-  const toward = (a: PlanPoint, b: PlanPoint) =>
-    compassWord((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + upBearingOf(plan));
+  const toward = (a: PlanPoint, b: PlanPoint) => compassWord(headingOf(a, b) + upBearingOf(plan));
   const beside = near.filter(({ upright, metres }) => upright && metres <= BESIDE_WITHIN).slice(0, 2);
   if (beside.length > 0)
     return `beside ${beside

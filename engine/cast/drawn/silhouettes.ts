@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlanPoint, SkylinePoint } from '../../plan/types.ts';
 import type { Crown, Occluder, Solid } from '../../scene/solids.ts';
 import { skylineAltitude } from '../../sun/sky/skyline.ts';

@@ -1,5 +1,5 @@
 import { hullOf } from '../../plan/geometry/hull.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { isConvex, SEGMENT, unionOutline } from '../../scene/outline.ts';
 import { clothCosine, slantShare } from '../../scene/cloth-sheet.ts';
 import type { Crown, Lid, Occluder, Prism, Ring, ClothSheet, Stand } from '../../scene/solids.ts';

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { OwnCrown, Scene, Solid } from '../../scene/solids.ts';
 import { type Directions, directionsOf, type Passes } from '../passes.ts';
 import { dim, type Standing, standingOf, standingSolids } from './standing.ts';

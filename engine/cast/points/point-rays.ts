@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { firstFrom } from '../../scene/bearings.ts';
 import type { ClothSheet } from '../../scene/solids.ts';
 import type { Directions } from '../passes.ts';

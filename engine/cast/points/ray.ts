@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { MonthDay } from '../../plan/types.ts';
 import { stateOf } from '../../scene/build.ts';
 import { crownShare } from '../../scene/crown.ts';

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { Directions } from '../passes.ts';
 import { createStandingCaster, type PointCaster } from './point-caster.ts';

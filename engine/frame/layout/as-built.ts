@@ -17,6 +17,7 @@ import { ON_FEET } from '../strength/footings.ts';
 import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
 import { pointToMillimetre, toMillimetre } from '../../plan/geometry/rounding.ts';
+import { degreesOf } from '../../plan/geometry/angles.ts';
 
 /** Measured numbers by the id of the sheet's `asBuilt` field; a field left out was not measured. [m] */
 export type AsBuiltNumbers = Readonly<Record<string, number>>;
@@ -181,7 +182,7 @@ function canopyAsBuilt(
   const remark =
     `The posts are up to ${formatCut(worst, units)} off a true rectangle; the plan keeps the rectangle ` +
     `that fits best.`;
-  const turn = (Math.round(((turnRad * 180) / Math.PI + 360) * 100) / 100) % 360;
+  const turn = (Math.round((degreesOf(turnRad) + 360) * 100) / 100) % 360;
   const placed: Canopy = {
     ...level,
     center: pointToMillimetre(center),

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Drop } from '../../plan/types.ts';
 
 /** A brace runs at 45° from the post to the rail, this far along each at most, in steps that a tape shows. [m] */

@@ -1,8 +1,8 @@
 /** The cloths of a canopy, where each hangs, and how the wind strikes those that stand. */
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop } from '../../plan/types.ts';
 import type { FrameCloth, StandingCloth } from './model.ts';
+import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
 
 /**
  * @param bays Across the width and along the length.
@@ -45,7 +45,7 @@ export function clothsOf(
     return {
       kind: 'drop',
       where: `drop ${drop.side}`,
-      opening: [Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]), drop.depth],
+      opening: [spaceDistance(a, b), drop.depth],
       bays: [drop.side === 'left' || drop.side === 'right' ? bays.along : bays.across, 1],
       density: drop.density,
       corners: [a, b, under(b), under(a)],

@@ -1,5 +1,4 @@
 /** The frame of a canopy: a flat or sloped grid of rails, a post under every joint, square bays. */
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { riseOf } from '../../plan/defaults.ts';
 import type { Canopy, Drop, Plan } from '../../plan/types.ts';
 import { bracedBothWays, bracesFor, isCrosswise } from './canopy-braces.ts';
@@ -10,6 +9,7 @@ import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTub
 import { tenthsOf } from './fittings.ts';
 import { postShares } from './post-shares.ts';
 import type { SunkDepth } from '../strength/footings.ts';
+import { spaceDistance } from '../../plan/geometry/vectors.ts';
 
 /** Square joints take a slope up to this in their sockets' play. [°] */
 const PLAY_DEG = 5;
@@ -147,8 +147,8 @@ function bracesOf(
   const braces = onWall ? all.filter(([[, y]]) => y > 1e-9) : all;
   return {
     tubes: braces.map(([from, to]) => {
-      const length = between(from, to);
-      const alike = braces.every(([a, b]) => tenthsOf(between(a, b)) === tenthsOf(length));
+      const length = spaceDistance(from, to);
+      const alike = braces.every(([a, b]) => tenthsOf(spaceDistance(a, b)) === tenthsOf(length));
       const part = alike ? 'brace' : `brace, ${isCrosswise(from, to) ? 'crosswise' : 'lengthwise'}`;
       return { part, kind: 'brace', from, to, length };
     }),
@@ -204,10 +204,6 @@ function longestSpan(bays: number, rows: number, missing: (along: number, row: n
     }
   }
   return longest;
-}
-
-function between(from: SpacePoint, to: SpacePoint): number {
-  return Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
 }
 
 function leftOutNote(inTheWay: readonly string[]): string {

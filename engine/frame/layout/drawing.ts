@@ -1,4 +1,3 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
 import { canopyFrame } from './canopy-frame.ts';
 import { briefOf } from './brief.ts';
@@ -6,6 +5,7 @@ import type { FrameModel } from './model.ts';
 import { screenFrame } from './screen-frame.ts';
 import { ON_FEET } from '../strength/footings.ts';
 import type { DimensionKind, FrameDrawing } from './types.ts';
+import { spaceDistance, type SpacePoint } from '../../plan/geometry/vectors.ts';
 
 /**
  * The frame as lines with dimensions, for a page to draw from any side; `null` when it cannot be built as it stands.
@@ -43,7 +43,7 @@ function dimensionsOf(model: FrameModel, posts: FrameDrawing['posts']): FrameDra
     label,
     from,
     to,
-    length: Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]),
+    length: spaceDistance(from, to),
   });
   if (model.kind === 'screen') {
     const bays = posts

@@ -1,5 +1,5 @@
 /** A frame as posts, tubes and joints, before anything is bought: what canopies and screens have in common. */
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import type { TubeSection } from '../strength/tube.ts';

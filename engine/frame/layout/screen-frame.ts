@@ -1,10 +1,11 @@
 /** The frame of a screen: posts along its path, a rail along the top and one along the foot of the cloth. */
 import { cleanPath, distance, isClosed } from '../../plan/geometry/shapes.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { bottomOf } from '../../plan/defaults.ts';
 import type { PlanPoint, Screen } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
 import type { FrameBrief, FrameCloth, FrameJoint, FrameModel, FramePost, FrameTube } from './model.ts';
+import { degreesOf } from '../../plan/geometry/angles.ts';
 
 /** A corner of the path straighter than this is taken as straight, squarer than this from 90° as square. [°] */
 const STRAIGHT_DEG = 5;
@@ -249,5 +250,5 @@ function postId(place: number): string {
 
 function bendAt(before: PlanPoint, at: PlanPoint, after: PlanPoint): number {
   const turn = Math.atan2(after[1] - at[1], after[0] - at[0]) - Math.atan2(at[1] - before[1], at[0] - before[0]);
-  return Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn)) * (180 / Math.PI));
+  return degreesOf(Math.abs(Math.atan2(Math.sin(turn), Math.cos(turn))));
 }

@@ -10,6 +10,7 @@ import { formatDug, formatTape } from './lengths.ts';
 import type { FrameModel, FramePost } from './model.ts';
 import { FOOTING_CLEARANCE, HAND_BREADTH, nearestFace, whatStandsAt } from './surroundings.ts';
 import type { Diagonal, FixedPoint, PostPlace, SettingOut, Surrounding } from './types.ts';
+import { degreesOf, headingOf, radiansOf } from '../../plan/geometry/angles.ts';
 
 interface Candidate {
   readonly at: PlanPoint;
@@ -118,7 +119,7 @@ function backWords(model: FrameModel, plan: Plan): string {
 
 /** In which direction a point lies from another, in a compass word. */
 function sideWord(from: PlanPoint, to: PlanPoint, plan: Plan): string {
-  return compassWord((Math.atan2(to[0] - from[0], to[1] - from[1]) * 180) / Math.PI + upBearingOf(plan));
+  return compassWord(headingOf(from, to) + upBearingOf(plan));
 }
 
 /** The corner of a ring, told as if the ring were as long as it is wide: a long house has no west corner. */
@@ -197,7 +198,7 @@ function bestPair(
       }
       // What a tape reads wrong grows with its length and with one over the sine of the crossing.
       const score =
-        longest / Math.sin((Math.max(SHARPEST, sharpest) * Math.PI) / 180) +
+        longest / Math.sin(radiansOf(Math.max(SHARPEST, sharpest))) +
         3 * (corners[a].rank + corners[b].rank) +
         10 * (hidden[a] + hidden[b]);
       if (best === null || score < best.score - 1e-9) best = { pair: [corners[a], corners[b]], score };
@@ -209,7 +210,7 @@ function bestPair(
 /** Angle at which the two tapes cross at a post, 0 to 90°. */
 function crossing(a: PlanPoint, b: PlanPoint, place: PlanPoint): number {
   const lengths = distance(a, place) * distance(b, place);
-  return lengths === 0 ? 0 : (Math.asin(Math.min(1, Math.abs(sideOf(place, a, b)) / lengths)) * 180) / Math.PI;
+  return lengths === 0 ? 0 : degreesOf(Math.asin(Math.min(1, Math.abs(sideOf(place, a, b)) / lengths)));
 }
 
 function isBlocked(from: PlanPoint, to: PlanPoint, obstacles: readonly (readonly PlanPoint[])[]): boolean {

@@ -1,5 +1,5 @@
 /** What a frame consists of and where it stands: pieces, joints, places of its posts, drawing. */
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { DropSide, PlanPoint } from '../../plan/types.ts';
 
 /** Tubes of one part cut to one length, centre-line model: centre to centre less the take-off at both ends. */

@@ -15,6 +15,7 @@ import type { SoilKind } from './footings.ts';
 import { liftOfPush } from './side-push.ts';
 import type { AnchorKind, AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
 import { BALLAST_FACTOR, GRAVITY, upliftForce } from './wind.ts';
+import { spaceDistance } from '../../plan/geometry/vectors.ts';
 
 /** A can, a slab of 60 × 60 × 5 cm, a sandbag. [kg] */
 const WATER_CAN = 25;
@@ -43,10 +44,7 @@ const SOIL_FACTOR: Readonly<Record<SoilKind, number>> = {
 /** Weight of tube and dry cloth. [kg]  @param clothArea [m²] */
 export function ownWeightOf(model: FrameModel, massPerMetre: number, clothMass: number): number {
   // Above the ground only, so that deeper holes do not make the frame heavier.
-  return model.tubes.reduce(
-    (sum, { from, to }) => sum + massPerMetre * Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]),
-    clothMass,
-  );
+  return model.tubes.reduce((sum, { from, to }) => sum + massPerMetre * spaceDistance(from, to), clothMass);
 }
 
 type Pulled = Pick<PostLoad, 'post' | 'ids' | 'count' | 'uplift' | 'ballast' | 'hold'>;

@@ -1,5 +1,5 @@
 import { createPointCaster } from '../../cast/points/point-caster.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { HeatDay } from './heat-day.ts';

@@ -1,4 +1,5 @@
-import { pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { pointInRing } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlanPoint, Surface } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 

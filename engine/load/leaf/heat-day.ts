@@ -15,6 +15,7 @@ import type { LeafMoment } from './receives.ts';
 import { sunCaster } from '../light/kept-caster.ts';
 import { passesOf } from '../light/passes-of.ts';
 import type { Outcome } from '../types.ts';
+import { radiansOf } from '../../plan/geometry/angles.ts';
 
 /**
  * Wind at a leaf over wind above the yard, by the yard's shelter: the orders of FAO-56 eq. 47 and of shelter behind
@@ -68,7 +69,7 @@ function momentsOf(plan: Plan, scene: Scene, samples: SampleTable, shelter: Shel
   const pressure = airPressure(elevationOf(plan.site));
   const windShare = LEAF_WIND_SHARE[shelter];
   const light = Array.from({ length: samples.count }, (_, k) => {
-    const sinAltitude = Math.sin((samples.altitude[k] * Math.PI) / 180);
+    const sinAltitude = Math.sin(radiansOf(samples.altitude[k]));
     const glow = samples.glow[k] * samples.diffuse[k];
     return {
       beam: samples.beam[k] + glow / Math.max(sinAltitude, LEAST_GLOW_SINE),

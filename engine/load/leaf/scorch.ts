@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { PlantRow } from '../../plan/types.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';

@@ -1,6 +1,6 @@
 import { skyViewGrid } from '../../cast/sky.ts';
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { OwnCrown } from '../../scene/solids.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import { groundRise } from './ground.ts';

@@ -1,5 +1,6 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { boundsOf, openRing, pointInRing, strictlyInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { boundsOf, openRing, pointInRing, strictlyInRing } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { cellCount } from '../../plan/file/limits.ts';
 import { pathStripes } from '../../plan/geometry/stripes.ts';

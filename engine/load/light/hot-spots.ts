@@ -1,5 +1,5 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
 import { formatArea, formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -9,6 +9,7 @@ import { compassWord } from '../../plan/compass.ts';
 import { gradeOf, GRADE_WORDS } from './nine.ts';
 import type { Cells, HotSpot, Stretch } from '../types.ts';
 import type { Yard } from '../yard.ts';
+import { radiansOf, degreesOf } from '../../plan/geometry/angles.ts';
 
 /** Grades from this on make a hot spot. */
 const HOT_GRADE = 4;
@@ -127,10 +128,10 @@ function worstHours(yard: Yard, point: SpacePoint): { when: Stretch; from: numbe
   for (let k = 0; k < samples.count; k++) {
     if (!inWindow(k)) continue;
     const load = shares[k] * weight[k];
-    east += load * Math.sin((samples.azimuth[k] * Math.PI) / 180);
-    north += load * Math.cos((samples.azimuth[k] * Math.PI) / 180);
+    east += load * Math.sin(radiansOf(samples.azimuth[k]));
+    north += load * Math.cos(radiansOf(samples.azimuth[k]));
   }
-  const from = ((Math.atan2(east, north) * 180) / Math.PI + 360) % 360;
+  const from = (degreesOf(Math.atan2(east, north)) + 360) % 360;
   const apart = (k: number) => Math.abs(((samples.azimuth[k] - from + 540) % 360) - 180);
   let typical = -1;
   for (let k = 0; k < samples.count; k++) if (inWindow(k) && (typical < 0 || apart(k) < apart(typical))) typical = k;

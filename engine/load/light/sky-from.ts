@@ -1,6 +1,6 @@
 import { castRay } from '../../cast/points/ray.ts';
 import { type Silhouette, silhouettesOf, skylineSilhouette } from '../../cast/drawn/silhouettes.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { MonthDay, Plan, PlanPoint } from '../../plan/types.ts';
 import { buildScene, stateOf } from '../../scene/build.ts';
 import { type Period, samplesOf } from '../../sun/samples.ts';

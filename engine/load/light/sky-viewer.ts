@@ -1,6 +1,6 @@
 import { createPointCaster, type PointCaster } from '../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { sceneLike } from '../../scene/scene-of.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { createWallsRound, type WallsRound } from '../leaf/walls/walls-round.ts';

@@ -1,5 +1,5 @@
 import { castRay } from '../../cast/points/ray.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { stateOf } from '../../scene/build.ts';
 import type { Period } from '../../sun/samples.ts';

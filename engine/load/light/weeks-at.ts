@@ -7,6 +7,7 @@ import { localIso } from '../../sun/days/zone.ts';
 import { hotLeafHours, type HotLeafHours } from '../verdict/hot-leaf-hours.ts';
 import type { Outcome } from '../types.ts';
 import { weightsOf } from './weights.ts';
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 export interface WeeksRequest {
   /** [m] */
@@ -39,7 +40,6 @@ export interface SpotWeek {
 }
 
 const DAYS_IN_WEEK = 7;
-const MS_PER_HOUR = 3_600_000;
 
 /**
  * The season or the year at a spot: which hours of which weeks bring sun, which bring harmful sun, and which are too

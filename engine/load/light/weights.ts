@@ -2,6 +2,7 @@ import { stateOf } from '../../scene/build.ts';
 import type { Scene } from '../../scene/solids.ts';
 import type { SampleTable } from '../../sun/samples.ts';
 import { meanWithinUnit, normalShare } from './normal.ts';
+import { radiansOf } from '../../plan/geometry/angles.ts';
 
 /**
  * The sun shines where the beam on a surface facing it is above this (World Meteorological Organization, sunshine
@@ -83,7 +84,7 @@ export function weightsOf(scene: Scene, samples: SampleTable, hotAir: number): W
     channels.beamDose[k] = dose;
     channels.hotLoad[k] = dose * meanWithinUnit((air - HOT_LOAD_FROM) / HOT_LOAD_RANGE, spread / HOT_LOAD_RANGE);
     const glow = samples.glow[k] * samples.diffuse[k];
-    const fromSun = sunny * (beam * Math.sin((samples.altitude[k] * Math.PI) / 180) + glow);
+    const fromSun = sunny * (beam * Math.sin(radiansOf(samples.altitude[k])) + glow);
     channels.beamLight[k] = fromSun * hours * MJ_PER_WATT_HOUR * MOL_PER_MJ;
     const skyPower = sunny * (samples.diffuse[k] - glow) + (1 - sunny) * samples.global[k] * OVERCAST_PART;
     skyLightOfDay[dayOf[k]] += skyPower * hours * MJ_PER_WATT_HOUR * MOL_PER_MJ;

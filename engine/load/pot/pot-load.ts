@@ -9,8 +9,8 @@ import type { Yard } from '../yard.ts';
 import { firstHelp } from './helps.ts';
 import { type StandingPot, standingPot } from './pot-day.ts';
 import { rootSpread, rootZone, type RootZone } from './root-zone.ts';
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
-const MS_PER_HOUR = 3_600_000;
 const TEN_MINUTES = 600_000;
 
 /** What a pot's wall gets in the yard's period, and how warm its roots get on the heatwave day. */

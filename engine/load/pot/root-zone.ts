@@ -5,6 +5,7 @@
 import type { RootVerdict } from '../types.ts';
 import { BEARINGS } from '../verdict/plant-points.ts';
 import { AIR_GAP, type Pot, type PotDay, settledDay } from './pot-heat.ts';
+import { DEGREE } from '../../plan/geometry/angles.ts';
 
 /** What a pot's wall looks like to the sun; a wrapped one is taken to be wrapped in white. */
 export type PotColour = 'white' | 'light' | 'terracotta' | 'dark' | 'wrapped';
@@ -77,8 +78,7 @@ export function wallLight(
   ground: number,
   albedo: number,
 ): number {
-  const rad = Math.PI / 180;
-  const facing = Math.cos(altitude * rad) * Math.max(0, Math.cos((azimuth - bearing) * rad));
+  const facing = Math.cos(altitude * DEGREE) * Math.max(0, Math.cos((azimuth - bearing) * DEGREE));
   return beam * facing + 0.5 * (sky + albedo * ground);
 }
 

@@ -1,10 +1,11 @@
 import { hullOf } from '../../plan/geometry/hull.ts';
-import { pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { pointInRing } from '../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../plan/types.ts';
 import { clothCosine, slantShare } from '../../scene/cloth-sheet.ts';
 import type { Crown, Solid } from '../../scene/solids.ts';
 import { pointOn, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
+import { cross, dot, plus, type SpacePoint } from '../../plan/geometry/vectors.ts';
 
 /** Where a beam runs inside a body, as depths towards the sun. [m] */
 type Stretch = readonly [from: number, to: number];
@@ -51,7 +52,7 @@ export function bodiesOf(solid: Solid, frame: BeamFrame): Body[] {
       }));
     case 'cloth': {
       const { corner: c, u, v } = solid;
-      const corners: SpacePoint[] = [c, sum(c, u), sum(sum(c, u), v), sum(c, v)];
+      const corners: SpacePoint[] = [c, plus(c, u), plus(plus(c, u), v), plus(c, v)];
       return [
         {
           // As thick as this beam meets it.
@@ -179,16 +180,4 @@ function clipped(near: number, far: number, from: number, to: number): Stretch[]
   const low = Math.max(near, from);
   const high = Math.min(far, to);
   return high > low ? [[low, high]] : [];
-}
-
-function sum(a: SpacePoint, b: SpacePoint): SpacePoint {
-  return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-}
-
-function dot(a: SpacePoint, b: SpacePoint): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-}
-
-function cross(a: SpacePoint, b: SpacePoint): SpacePoint {
-  return [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
 }

@@ -1,5 +1,5 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { planDirection } from '../../scene/direction.ts';
+import { dot, type SpacePoint } from '../../plan/geometry/vectors.ts';
 
 /** A point as the sun sees it: metres to the right, and metres up across the beam. */
 export type Seen = readonly [right: number, up: number];
@@ -36,8 +36,4 @@ export function pointOn({ right, up, sun }: BeamFrame, [r, u]: Seen, depth: numb
     r * right[1] + u * up[1] + depth * sun[1],
     r * right[2] + u * up[2] + depth * sun[2],
   ];
-}
-
-function dot(a: SpacePoint, b: SpacePoint): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }

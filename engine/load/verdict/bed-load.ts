@@ -1,5 +1,6 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
-import { area, centroid, openRing, pointInRing, type SpacePoint } from '../../plan/geometry/shapes.ts';
+import { area, centroid, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { Bed, Plan, PlantRow } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';

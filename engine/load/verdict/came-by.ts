@@ -1,5 +1,5 @@
 import { castRay } from '../../cast/points/ray.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { MonthDay, Plan } from '../../plan/types.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { namedInside } from '../../plan/names.ts';

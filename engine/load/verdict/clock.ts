@@ -1,8 +1,7 @@
 import { localIso } from '../../sun/days/zone.ts';
 import type { SampleTable } from '../../sun/samples.ts';
 import type { Stretch } from '../types.ts';
-
-const MS_PER_HOUR = 3_600_000;
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 /** Clock time of an instant at the site, "HH:MM". */
 export function clockOf(ms: number, timeZone: string): string {

@@ -1,4 +1,4 @@
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';

@@ -1,5 +1,5 @@
 import { crownShapeOf, foliageFromOf, potOf, upBearingOf } from '../../plan/defaults.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Plan, Plant, Tree } from '../../plan/types.ts';
 import { planDirection } from '../../scene/direction.ts';
 import type { Crown, OwnCrown } from '../../scene/solids.ts';

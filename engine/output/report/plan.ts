@@ -13,6 +13,7 @@ import { plantLetter } from '../map/heat-map.ts';
 import { escaped } from '../sheet/markup.ts';
 import { scaleFor } from '../sheet/to-scale.ts';
 import { coordinate, label, pathThrough, svgPicture } from './svg.ts';
+import { METRES_PER_FOOT } from '../../plan/units/per-unit.ts';
 
 /** The longer side of the yard, and the room round it. [drawing units] */
 const LONG_SIDE = 1000;
@@ -21,7 +22,6 @@ const LETTER = 26;
 /** The picture is as wide as the page, about 680 px at 96 dpi: what is given in px is drawn so many units long. */
 const UNITS_PER_PX = 1.6;
 const NUMBER = 20;
-const METRES_PER_FOOT = 0.3048;
 
 interface Frame {
   readonly scale: number;

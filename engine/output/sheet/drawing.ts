@@ -6,7 +6,7 @@ import { formatTape } from '../../frame/layout/lengths.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import type { CutTube } from '../../frame/cuts/types.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { escaped } from './markup.ts';

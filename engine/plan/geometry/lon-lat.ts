@@ -1,11 +1,11 @@
 /** The plan on the globe. */
 import { upBearingOf } from '../defaults.ts';
 import type { Plan, PlanPoint } from '../types.ts';
+import { DEGREE } from './angles.ts';
 
 /** WGS 84 ellipsoid: half the long axis [m], and the square of its first eccentricity. */
 const EQUATOR_RADIUS = 6_378_137;
 const ECCENTRICITY_SQUARED = 6.694379990141e-3;
-const DEGREE = Math.PI / 180;
 
 /** Longitude and latitude. [°] */
 export type LonLat = readonly [longitude: number, latitude: number];

@@ -4,9 +4,8 @@
  */
 import { riseOf, turnOf } from '../defaults.ts';
 import type { Canopy, DropSide, PlanPoint, Screen } from '../types.ts';
-
-/** A point in space, [x, y, z], z up from the ground. [m] */
-export type SpacePoint = readonly [x: number, y: number, z: number];
+import { DEGREE } from './angles.ts';
+import type { SpacePoint } from './vectors.ts';
 
 export interface Bounds {
   readonly minX: number;
@@ -14,8 +13,6 @@ export interface Bounds {
   readonly maxX: number;
   readonly maxY: number;
 }
-
-const DEGREE = Math.PI / 180;
 
 /** Distance of two points. Ours: Turf's is on a globe. [m] */
 export function distance(a: PlanPoint, b: PlanPoint): number {

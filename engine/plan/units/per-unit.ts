@@ -2,7 +2,7 @@
  * What each unit is in the plan's own. Exact: 1 ft = 0.3048 m, 1 mile = 1609.344 m, 1 lb = 0.45359237 kg (international
  * yard and pound agreement of 1959), °F = °C × 9/5 + 32.
  */
-const METRES_PER_FOOT = 0.3048;
+export const METRES_PER_FOOT = 0.3048;
 export const METRES_PER_INCH = 0.0254;
 export const METRES_PER_UNIT: Readonly<Record<string, number>> = {
   m: 1,
@@ -36,3 +36,8 @@ export const MASS_PER_UNIT: Readonly<Record<string, number>> = {
 };
 export const LIGHT_PER_UNIT: Readonly<Record<string, number>> = { lux: 1, klux: 1000, fc: 1 / METRES_PER_FOOT ** 2 };
 export const KELVIN_PER_FAHRENHEIT = 5 / 9;
+
+/** Instants are counted in milliseconds. */
+export const MS_PER_MINUTE = 60_000;
+export const MS_PER_HOUR = 3_600_000;
+export const MS_PER_DAY = 86_400_000;

@@ -1,6 +1,5 @@
 import type { CivilDate, MonthDay } from '../../plan/types.ts';
-
-const DAY_MS = 86_400_000;
+import { MS_PER_DAY, MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 /** The date of a month and day in a year, or null when that year has no such day (02-29, or nonsense). */
 export function dateIn(year: number, monthDay: MonthDay): CivilDate | null {
@@ -11,8 +10,8 @@ export function dateIn(year: number, monthDay: MonthDay): CivilDate | null {
 /** Every date from one to another, both included; none when `to` is before `from`. */
 export function datesBetween(from: CivilDate, to: CivilDate): CivilDate[] {
   const first = utcMidnight(from);
-  return Array.from({ length: Math.max(0, (utcMidnight(to) - first) / DAY_MS + 1) }, (_, day) =>
-    utcIso(first + day * DAY_MS).slice(0, 10),
+  return Array.from({ length: Math.max(0, (utcMidnight(to) - first) / MS_PER_DAY + 1) }, (_, day) =>
+    utcIso(first + day * MS_PER_DAY).slice(0, 10),
   );
 }
 
@@ -22,7 +21,7 @@ export const yearOf = (date: CivilDate): number => Number(date.slice(0, 4));
 
 /** 1 on the first of January. */
 export function dayOfYear(date: CivilDate): number {
-  return (utcMidnight(date) - utcMidnight(`${date.slice(0, 4)}-01-01`)) / DAY_MS + 1;
+  return (utcMidnight(date) - utcMidnight(`${date.slice(0, 4)}-01-01`)) / MS_PER_DAY + 1;
 }
 
 /** A day's place in a year of 365 days, 0 to 364; 29 February takes the 28th's. */
@@ -33,12 +32,12 @@ export function dayOfCommonYear(date: CivilDate): number {
 
 /** The date some days later. */
 export function daysAfter(date: CivilDate, days: number): CivilDate {
-  return utcIso(utcMidnight(date) + days * DAY_MS).slice(0, 10);
+  return utcIso(utcMidnight(date) + days * MS_PER_DAY).slice(0, 10);
 }
 
 /** Midnight of a date by a clock that is always `utcOffset` hours ahead of UTC. [ms since 1970-01-01 UTC] */
 export function midnightAt(date: CivilDate, utcOffset: number): number {
-  return utcMidnight(date) - utcOffset * 3_600_000;
+  return utcMidnight(date) - utcOffset * MS_PER_HOUR;
 }
 
 /** Midnight of a date by UTC. [ms since 1970-01-01 UTC] @throws RangeError when there is no such date */

@@ -1,5 +1,6 @@
 import type { CivilDate, ClockTime } from '../../plan/types.ts';
 import { daysAfter, utcIso, utcMidnight } from './calendar.ts';
+import { MS_PER_DAY } from '../../plan/units/per-unit.ts';
 
 /** A civil day in elapsed time: 23, 24.5 or 25 hours long where the clocks change. */
 export interface CivilDay {
@@ -9,8 +10,6 @@ export interface CivilDay {
   /** The next day's first instant. [ms since 1970-01-01 UTC] */
   readonly endMs: number;
 }
-
-const DAY_MS = 86_400_000;
 
 /** Whether a name is a time zone that can be computed with ("Europe/Madrid"). */
 export function isTimeZone(timeZone: string): boolean {
@@ -82,7 +81,7 @@ function firstInstant(date: CivilDate, timeZone: string): number {
   const { first, skipped } = instantsOf(utcMidnight(date), timeZone);
   if (!skipped) return first;
   // Between a day before and this moment the clocks jumped over midnight: the day begins with the jump.
-  let before = first - DAY_MS;
+  let before = first - MS_PER_DAY;
   let after = first;
   const offset = offsetOf(after, timeZone);
   while (after - before > 1) {
@@ -95,8 +94,8 @@ function firstInstant(date: CivilDate, timeZone: string): number {
 
 /** @param reading What the clocks read, as if it were UTC. [ms] */
 function instantsOf(reading: number, timeZone: string): { first: number; skipped: boolean } {
-  const before = offsetOf(reading - DAY_MS, timeZone);
-  const after = offsetOf(reading + DAY_MS, timeZone);
+  const before = offsetOf(reading - MS_PER_DAY, timeZone);
+  const after = offsetOf(reading + MS_PER_DAY, timeZone);
   for (const offset of [Math.max(before, after), Math.min(before, after)]) {
     if (before === after || offsetOf(reading - offset, timeZone) === offset)
       return { first: reading - offset, skipped: false };

@@ -1,4 +1,4 @@
-const RAD = Math.PI / 180;
+import { DEGREE } from '../../plan/geometry/angles.ts';
 
 /**
  * Share of the sea-level air that is above an elevation. [1] Source: ICAO standard atmosphere, as in ASHRAE
@@ -15,5 +15,5 @@ export function pressureRatio(elevation: number): number {
  * Source: Kasten & Young (1989), Applied Optics 28(22):4735–4738.
  */
 export function relativeAirMass(altitude: number): number {
-  return 1 / (Math.sin(altitude * RAD) + 0.50572 * (6.07995 + altitude) ** -1.6364);
+  return 1 / (Math.sin(altitude * DEGREE) + 0.50572 * (6.07995 + altitude) ** -1.6364);
 }

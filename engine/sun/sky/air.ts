@@ -1,4 +1,4 @@
-const RAD = Math.PI / 180;
+import { DEGREE } from '../../plan/geometry/angles.ts';
 
 /**
  * True solar time of the day's highest air temperature. [h] De Wit et al.; on hourly means of four hot sites 14 h fits
@@ -14,10 +14,10 @@ const WARMEST_HOUR = 14;
  */
 export function airSunrise(latitude: number, dayOfYear: number): number {
   const sinDeclination =
-    -0.39779 * Math.cos((0.98565 * (dayOfYear + 10) + 1.914 * Math.sin(0.98565 * (dayOfYear - 2) * RAD)) * RAD);
+    -0.39779 * Math.cos((0.98565 * (dayOfYear + 10) + 1.914 * Math.sin(0.98565 * (dayOfYear - 2) * DEGREE)) * DEGREE);
   const tanDeclination = sinDeclination / Math.sqrt(1 - sinDeclination * sinDeclination);
-  const cosHourAngle = Math.min(1, Math.max(-1, -Math.tan(latitude * RAD) * tanDeclination));
-  return 12 - Math.acos(cosHourAngle) / RAD / 15;
+  const cosHourAngle = Math.min(1, Math.max(-1, -Math.tan(latitude * DEGREE) * tanDeclination));
+  return 12 - Math.acos(cosHourAngle) / DEGREE / 15;
 }
 
 /**

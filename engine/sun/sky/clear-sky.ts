@@ -1,6 +1,7 @@
 import { pressureRatio, relativeAirMass } from './air-mass.ts';
 import { ineichenPerez, type SkyIrradiance } from './ineichen-perez.ts';
 import { SOLAR_CONSTANT } from '../sun-constants.ts';
+import { radiansOf } from '../../plan/geometry/angles.ts';
 
 export type { SkyIrradiance } from './ineichen-perez.ts';
 
@@ -22,7 +23,7 @@ export interface ClearSkyPlace {
 export function clearSky({ altitude, elevation, turbidity, distanceAu }: ClearSkyPlace): SkyIrradiance {
   if (altitude <= 0) return DARK;
   return ineichenPerez({
-    sinAltitude: Math.sin((altitude * Math.PI) / 180),
+    sinAltitude: Math.sin(radiansOf(altitude)),
     airMass: pressureRatio(elevation) * relativeAirMass(altitude),
     extraterrestrial: SOLAR_CONSTANT / (distanceAu * distanceAu),
     elevation,

@@ -7,6 +7,7 @@ import type { SunPosition } from '../position.ts';
 import { SOLAR_CONSTANT } from '../sun-constants.ts';
 import { hourFinder, weatherExtremes, type Weather } from '../weather/weather.ts';
 import type { Setting } from '../setting.ts';
+import { radiansOf } from '../../plan/geometry/angles.ts';
 
 /** The sky and air of samples, one value a sample in each. */
 export interface SkyAndAirColumns {
@@ -102,7 +103,7 @@ export function skyOfWeather(plan: Setting, { date, climate }: PeriodDay, weathe
       const hasHumidity = !Number.isNaN(weather.humidity[hour]);
       columns.beam[index] = weather.beam[hour];
       columns.diffuse[index] = weather.diffuse[hour];
-      columns.global[index] = weather.beam[hour] * Math.sin((sun.altitude * Math.PI) / 180) + weather.diffuse[hour];
+      columns.global[index] = weather.beam[hour] * Math.sin(radiansOf(sun.altitude)) + weather.diffuse[hour];
       columns.glow[index] = glowOf(weather.beam[hour], sun);
       columns.sunshine[index] = 1;
       columns.air[index] = air;

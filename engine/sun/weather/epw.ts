@@ -6,11 +6,11 @@ import { EpwError, fail, HEADER_LINES, linesOf } from './epw-lines.ts';
 import { COLUMNS, readRows } from './epw-rows.ts';
 import { bridgeGaps } from './gaps.ts';
 import { HOURS_PER_YEAR, weatherMonths, type Weather, type WeatherPlace } from './weather.ts';
+import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
 
 /** A year by the hour takes 1.7 MB; a file several times that is something else. [bytes] */
 export const EPW_MOST_BYTES = 20_000_000;
 
-const MS_PER_HOUR = 3_600_000;
 /** Hours in a row that may be missing and are bridged in a straight line. */
 const MAX_BRIDGED_HOURS = 6;
 /** With the sun this low in the middle of an hour it is down for all of it; more beam than that is no rounding. */

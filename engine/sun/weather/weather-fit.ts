@@ -1,8 +1,8 @@
 import { elevationOf } from '../../plan/defaults.ts';
 import type { Plan, Problem } from '../../plan/types.ts';
 import type { Weather } from './weather.ts';
+import { DEGREE } from '../../plan/geometry/angles.ts';
 
-const RAD = Math.PI / 180;
 const EARTH_RADIUS_KM = 6371;
 const KM_PER_MILE = 1.609344;
 const FEET_PER_METRE = 1 / 0.3048;
@@ -64,8 +64,10 @@ interface Place {
 
 /** Along a great circle, haversine formula. */
 function kilometresBetween(a: Place, b: Place): number {
-  const half = Math.sin(((b.latitude - a.latitude) * RAD) / 2) ** 2;
+  const half = Math.sin(((b.latitude - a.latitude) * DEGREE) / 2) ** 2;
   const across =
-    Math.cos(a.latitude * RAD) * Math.cos(b.latitude * RAD) * Math.sin(((b.longitude - a.longitude) * RAD) / 2) ** 2;
+    Math.cos(a.latitude * DEGREE) *
+    Math.cos(b.latitude * DEGREE) *
+    Math.sin(((b.longitude - a.longitude) * DEGREE) / 2) ** 2;
   return 2 * EARTH_RADIUS_KM * Math.asin(Math.min(1, Math.sqrt(half + across)));
 }

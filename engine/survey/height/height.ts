@@ -5,8 +5,8 @@ import { type Estimate, type Finding, found, refused, spreadOf } from '../estima
 import { CLOCK_MINUTES } from '../north/north.ts';
 import { LOWEST_SUN } from '../north/times.ts';
 import { type Place, sunAt } from '../place/sun-at.ts';
+import { DEGREE } from '../../plan/geometry/angles.ts';
 
-const DEGREE = Math.PI / 180;
 /** Above this a shadow is so short that its blurred edge hides the answer. [°] */
 const HIGHEST_SUN_FOR_HEIGHT = 80;
 /** The drawing's north and the shadow disagree by more than this: one of them is wrong. [°] */

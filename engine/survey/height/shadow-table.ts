@@ -3,6 +3,8 @@ import { civilDay } from '../../sun/days/zone.ts';
 import { wrapBearing } from '../north/bearing.ts';
 import { LOWEST_SUN } from '../north/times.ts';
 import { clockOf, type Place, sunAtMs } from '../place/sun-at.ts';
+import { radiansOf } from '../../plan/geometry/angles.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Where and how long the shadow of an upright stick falls at one minute. */
 export interface StickShadow {
@@ -23,7 +25,7 @@ export interface StickShadow {
 
 /** Length of the shadow of something `height` high, on level ground. [m] @param altitude Above 0. [°] */
 export function shadowLength(height: number, altitude: number): number {
-  return height / Math.tan((altitude * Math.PI) / 180);
+  return height / Math.tan(radiansOf(altitude));
 }
 
 /**
@@ -41,7 +43,7 @@ export function shadowTable(
 ): StickShadow[] {
   const { startMs, endMs } = civilDay(date, place.timeZone);
   const rows: StickShadow[] = [];
-  for (let whenMs = startMs; whenMs < endMs; whenMs += everyMinutes * 60_000) {
+  for (let whenMs = startMs; whenMs < endMs; whenMs += everyMinutes * MS_PER_MINUTE) {
     const { azimuth, altitude } = sunAtMs(whenMs, place);
     if (altitude < LOWEST_SUN) continue;
     const bearing = wrapBearing(azimuth + 180);

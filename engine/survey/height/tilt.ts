@@ -1,6 +1,6 @@
 import { type Estimate, type Finding, found, refused, spreadOf } from '../estimate.ts';
+import { DEGREE } from '../../plan/geometry/angles.ts';
 
-const DEGREE = Math.PI / 180;
 /** A phone or a protractor sighted along its edge, held by hand. Our choice. [°] */
 const SIGHTED_PM = 1;
 /** Steeper, and a degree of tilt is worth a tenth of the height and more. [°] */

@@ -1,8 +1,7 @@
 import type { PlanPoint } from '../../plan/types.ts';
+import { headingOf } from '../../plan/geometry/angles.ts';
 
 export { compassWord as bearingWord } from '../../plan/compass.ts';
-
-const DEGREE = Math.PI / 180;
 
 /** A bearing brought to 0 ≤ bearing < 360. [°] */
 export function wrapBearing(bearing: number): number {
@@ -18,7 +17,7 @@ export function turnBetween(from: number, to: number): number {
 
 /** Direction of a line on the plan, clockwise from the plan's +y. [°] 0 for a line without length. */
 export function planDirectionOf(from: PlanPoint, to: PlanPoint): number {
-  return wrapBearing(Math.atan2(to[0] - from[0], to[1] - from[1]) / DEGREE);
+  return wrapBearing(headingOf(from, to));
 }
 
 /**

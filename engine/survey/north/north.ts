@@ -7,6 +7,7 @@ import { type Estimate, type Finding, found, type Refusal, refused } from '../es
 import { defaultPm, LINE_PM } from '../known-by.ts';
 import { FASTEST_SWING, HIGH_SUN, HIGHEST_SUN, LOWEST_SUN, northTimes, windowWords } from './times.ts';
 import { type Place, type SunAt, sunAt } from '../place/sun-at.ts';
+import { degreesOf } from '../../plan/geometry/angles.ts';
 
 /** What one look at the yard says of north. */
 export interface NorthSighting {
@@ -204,7 +205,7 @@ function sightingPm(line: readonly [PlanPoint, PlanPoint], sun: SunAt, minutes: 
 }
 
 function linePm(length: number): number {
-  return Math.atan(LINE_PM / length) * (180 / Math.PI);
+  return degreesOf(Math.atan(LINE_PM / length));
 }
 
 function seen(sun: SunAt): NorthSighting['sun'] {

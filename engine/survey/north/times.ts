@@ -1,6 +1,7 @@
 import type { CivilDate } from '../../plan/types.ts';
 import { civilDay } from '../../sun/days/zone.ts';
 import { clockOf, type Place, type SunAt, sunAtMs } from '../place/sun-at.ts';
+import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Sun heights between which a shadow tells north. [°] Lower the shadow is too long and dim, higher too short. */
 export const LOWEST_SUN = 5;
@@ -45,11 +46,11 @@ function windowsOf(place: Place, date: CivilDate, fits: (sun: SunAt) => boolean)
   const { startMs, endMs } = civilDay(date, place.timeZone);
   const windows: ClockWindow[] = [];
   let openedMs: number | null = null;
-  for (let ms = startMs; ms <= endMs; ms += 60_000) {
+  for (let ms = startMs; ms <= endMs; ms += MS_PER_MINUTE) {
     const inside = ms < endMs && fits(sunAtMs(ms, place));
     if (inside && openedMs === null) openedMs = ms;
     if (!inside && openedMs !== null) {
-      windows.push({ from: clockOf(openedMs, place.timeZone), to: clockOf(ms - 60_000, place.timeZone) });
+      windows.push({ from: clockOf(openedMs, place.timeZone), to: clockOf(ms - MS_PER_MINUTE, place.timeZone) });
       openedMs = null;
     }
   }

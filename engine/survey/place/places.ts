@@ -1,4 +1,5 @@
 import file from './places.json' with { type: 'json' };
+import { DEGREE } from '../../plan/geometry/angles.ts';
 
 /** A town of the built-in list. */
 export interface Town {
@@ -127,9 +128,9 @@ export function plain(text: string): string {
 
 /** Haversine on a sphere of 6371 km. */
 export function greatCircleKm(latitudeA: number, longitudeA: number, latitudeB: number, longitudeB: number): number {
-  const rad = Math.PI / 180;
-  const half = (degrees: number): number => Math.sin((degrees * rad) / 2) ** 2;
+  const half = (degrees: number): number => Math.sin((degrees * DEGREE) / 2) ** 2;
   const h =
-    half(latitudeB - latitudeA) + Math.cos(latitudeA * rad) * Math.cos(latitudeB * rad) * half(longitudeB - longitudeA);
+    half(latitudeB - latitudeA) +
+    Math.cos(latitudeA * DEGREE) * Math.cos(latitudeB * DEGREE) * half(longitudeB - longitudeA);
   return 2 * 6371 * Math.asin(Math.sqrt(h));
 }

@@ -5,7 +5,7 @@ import { plantPoints } from '../../../engine/load/verdict/plant-points.ts';
 import type { PlantSide } from '../../../engine/load/types.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
-import type { SpacePoint } from '../../../engine/plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../engine/plan/geometry/vectors.ts';
 import type { Plan } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
 import { samplesOf } from '../../../engine/sun/samples.ts';

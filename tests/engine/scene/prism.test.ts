@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { SpacePoint } from '../../../engine/plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../engine/plan/geometry/vectors.ts';
 import { planDirection } from '../../../engine/scene/direction.ts';
 import { prismCrossings } from '../../../engine/scene/prism.ts';
 import type { Prism, Ring } from '../../../engine/scene/solids.ts';

@@ -10,6 +10,7 @@ import {
   turned,
   turnFeature,
   turnOf,
+  headingOf,
 } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, Plan, PlanPoint } from '../../../engine/index.ts';
 import { clothBy, clothGrips } from './cloth-grips.ts';
@@ -139,8 +140,7 @@ export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Pla
 
 /** Degrees clockwise from one direction to another, whole, and drawn to every 15th. */
 function turnBetween(pivot: PlanPoint, from: PlanPoint, to: PlanPoint): number {
-  const heading = (p: PlanPoint): number => (Math.atan2(p[0] - pivot[0], p[1] - pivot[1]) * 180) / Math.PI;
-  const turn = heading(to) - heading(from);
+  const turn = headingOf(pivot, to) - headingOf(pivot, from);
   const wide = 15 * Math.round(turn / 15);
   return Math.abs(turn - wide) <= 3 ? wide : Math.round(turn);
 }

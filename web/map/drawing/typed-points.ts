@@ -1,4 +1,4 @@
-import { distance, formatLength, parseLength, pointToMillimetre } from '../../../engine/index.ts';
+import { distance, formatLength, parseLength, pointToMillimetre, headingOf, radiansOf } from '../../../engine/index.ts';
 import type { Plan, PlanPoint } from '../../../engine/index.ts';
 
 /** What a typed line of numbers becomes: points to draw next, or one sentence about what could not be read. */
@@ -134,7 +134,7 @@ function walk(legs: readonly Leg[], { drawn, aim }: TypedContext): Typed {
     if (leg.heading !== undefined) bearing = leg.heading;
     else if (leg.turn !== undefined)
       bearing = (last === start && before ? headingOf(before, start) : bearing) + leg.turn;
-    const headingRad = (bearing * Math.PI) / 180;
+    const headingRad = radiansOf(bearing);
     last = pointToMillimetre([
       last[0] + leg.length * Math.sin(headingRad),
       last[1] + leg.length * Math.cos(headingRad),
@@ -142,9 +142,4 @@ function walk(legs: readonly Leg[], { drawn, aim }: TypedContext): Typed {
     return last;
   });
   return { ok: true, points };
-}
-
-/** Clockwise from +y. [°] */
-function headingOf(from: PlanPoint, to: PlanPoint): number {
-  return (Math.atan2(to[0] - from[0], to[1] - from[1]) * 180) / Math.PI;
 }

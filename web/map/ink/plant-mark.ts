@@ -1,4 +1,5 @@
 import type { PlantMark } from '../laid-on/overlays.ts';
+import { radiansOf } from '../../../engine/index.ts';
 
 /** Below this size only the worst side is drawn: eight would run together. [px] */
 const ALL_SIDES_FROM_PX = 20;
@@ -31,7 +32,7 @@ function petal(turn: number, tone: number, worst: boolean): SVGPathElement {
   const reach = 8 + 11 * tone;
   const path = document.createElementNS(NS, 'path');
   const corner = (degrees: number, radius: number): string => {
-    const angle = ((turn + degrees) * Math.PI) / 180;
+    const angle = radiansOf(turn + degrees);
     return `${(radius * Math.sin(angle)).toFixed(2)} ${(-radius * Math.cos(angle)).toFixed(2)}`;
   };
   path.setAttribute(

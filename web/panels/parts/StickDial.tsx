@@ -1,6 +1,7 @@
 import './stick-dial.css';
 import { hourNumber } from '../../common/words.ts';
 import type { StickMark } from '../../charts/shadow-clock.ts';
+import { radiansOf } from '../../../engine/index.ts';
 
 /** A stick's length on the picture; longer shadows than this many sticks are left out. */
 const STICK = 30;
@@ -25,7 +26,7 @@ interface Props {
 /** The shadow clock: a stick's shadows round its foot, to scale. */
 export function StickDial({ marks, now, up, clock, rings, finding }: Props) {
   const at = (bearing: number, sticks: number): readonly [number, number] => {
-    const angle = ((bearing - up) * Math.PI) / 180;
+    const angle = radiansOf(bearing - up);
     return [sticks * STICK * Math.sin(angle), -sticks * STICK * Math.cos(angle)];
   };
   const drawn = marks.filter(({ length }) => length <= LONGEST);

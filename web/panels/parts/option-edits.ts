@@ -9,6 +9,7 @@ import {
   toCentimetre,
   upBearingOf,
   withOptions,
+  radiansOf,
 } from '../../../engine/index.ts';
 import type {
   Canopy,
@@ -107,7 +108,7 @@ export function putFirstCloth(kind: 'canopy' | 'screen'): void {
     };
     return putIntoOption([roof], 'a roof', false);
   }
-  const bearing = ((worstSide(worst) - upBearingOf(plan.value)) * Math.PI) / 180;
+  const bearing = radiansOf(worstSide(worst) - upBearingOf(plan.value));
   const [dx, dy] = [Math.sin(bearing), Math.cos(bearing)];
   const away = FIRST.screenAway + (feature?.kind === 'plant' ? feature.spread / 2 : 0.5);
   const end = (along: number): PlanPoint => [

@@ -1,4 +1,4 @@
-import type { AllNorth } from '../../../engine/index.ts';
+import { type AllNorth, radiansOf } from '../../../engine/index.ts';
 
 /** Pixels that a shadow of one pole's length has in the picture; longer than four are cut off. */
 const PX = 26;
@@ -20,8 +20,8 @@ export function ShadowRose({ shadows }: { readonly shadows: AllNorth['shadows'] 
         <circle r={2 * PX} class="rose-ring" />
         {shadows.map(({ clock, bearing, length, tells }) => {
           const reach = Math.min(length, LONGEST) * PX;
-          const x = Math.sin((bearing * Math.PI) / 180);
-          const y = -Math.cos((bearing * Math.PI) / 180);
+          const x = Math.sin(radiansOf(bearing));
+          const y = -Math.cos(radiansOf(bearing));
           return (
             <g key={clock} class={tells ? 'tells' : 'tells-not'}>
               <line x2={x * reach} y2={y * reach} />

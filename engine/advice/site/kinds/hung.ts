@@ -1,16 +1,11 @@
 import { canopyGrid } from '../../../frame/layout/canopy-grid.ts';
 import { screenPosts } from '../../../frame/layout/screen-frame.ts';
 import { bottomOf, turnOf } from '../../../plan/defaults.ts';
-import {
-  canopyCorners,
-  canopyEdge,
-  canopyRing,
-  cleanPath,
-  distance,
-  type SpacePoint,
-} from '../../../plan/geometry/shapes.ts';
+import { canopyCorners, canopyEdge, canopyRing, cleanPath, distance } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Canopy, Drop, DropSide, PlanPoint, Screen } from '../../../plan/types.ts';
 import type { ClothKind, SiteOption } from '../types.ts';
+import { headingOf } from '../../../plan/geometry/angles.ts';
 
 /** Cloth that hangs upright over a line, from its top down to its foot. [m] */
 export interface Upright {
@@ -108,7 +103,7 @@ function hungScreen(screen: Screen): HungCloth {
       center: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2],
       length,
       width: 0,
-      turn: ((Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI + 360) % 180,
+      turn: (headingOf(a, b) + 360) % 180,
       height,
       density,
       drops: [],

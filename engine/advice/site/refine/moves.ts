@@ -2,6 +2,7 @@ import { bottomOf, turnOf } from '../../../plan/defaults.ts';
 import { cleanPath, distance, turned } from '../../../plan/geometry/shapes.ts';
 import type { Canopy, PlanPoint, Screen } from '../../../plan/types.ts';
 import { toCentimetre } from '../../../plan/geometry/rounding.ts';
+import { headingOf } from '../../../plan/geometry/angles.ts';
 
 /** What may change of a cloth besides its place and turn. */
 export interface Freedom {
@@ -129,7 +130,7 @@ export function millimetresInward([x, y]: PlanPoint, from: PlanPoint): PlanPoint
 
 function bearingOf({ path }: Screen): number {
   const [a, b] = [path[0], path[path.length - 1]];
-  return (Math.atan2(b[0] - a[0], b[1] - a[1]) * 180) / Math.PI;
+  return headingOf(a, b);
 }
 
 function middleOf(path: readonly PlanPoint[]): PlanPoint {

@@ -6,7 +6,7 @@ import { darkBelow, leastLight } from '../../../load/light/light-class.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Yard } from '../../../load/yard.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { OwnCrown, ClothSheet } from '../../../scene/solids.ts';

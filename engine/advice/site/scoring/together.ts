@@ -3,7 +3,7 @@ import { fanOf, PointRays } from '../../../cast/points/point-rays.ts';
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { skyPasses } from '../../../cast/sky.ts';
 import { underSky } from '../../../load/leaf/surroundings.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import type { HarmPairs } from '../search/harm-pairs.ts';

@@ -17,7 +17,7 @@ import { isEstablished } from '../../../load/verdict/limit.ts';
 import type { Outcome, Verdict } from '../../../load/types.ts';
 import { milderBy, verdictOf } from '../../../load/verdict/verdict.ts';
 import { yardOf } from '../../../load/yard.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Canopy, Plan, Screen } from '../../../plan/types.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { clothSheets } from '../../../scene/build.ts';

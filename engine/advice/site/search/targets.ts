@@ -1,6 +1,6 @@
 import { createPointCaster } from '../../../cast/points/point-caster.ts';
 import { skyPasses, skyRays } from '../../../cast/sky.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import { worthOf } from '../../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedSample } from '../bed-sample.ts';

@@ -1,5 +1,6 @@
 import { boundsOf } from '../../../plan/geometry/shapes.ts';
 import type { PlanPoint } from '../../../plan/types.ts';
+import { radiansOf } from '../../../plan/geometry/angles.ts';
 
 /**
  * Square cells over a yard, turned clockwise: u runs along the cloth's right, v along its front. Edges and corners of
@@ -20,8 +21,8 @@ export interface TurnedLattice {
 }
 
 export function turnedLattice(boundary: readonly PlanPoint[], turn: number, step: number): TurnedLattice {
-  const sin = Math.sin((turn * Math.PI) / 180);
-  const cos = Math.cos((turn * Math.PI) / 180);
+  const sin = Math.sin(radiansOf(turn));
+  const cos = Math.cos(radiansOf(turn));
   const { minX, minY, maxX, maxY } = boundsOf(boundary.map(([x, y]) => [x * cos - y * sin, x * sin + y * cos]));
   const halfColumns = Math.ceil((maxX - minX) / 2 / step - 1e-9);
   const halfRows = Math.ceil((maxY - minY) / 2 / step - 1e-9);

@@ -11,6 +11,7 @@ import { CLEAR_NIGHT, isOver } from '../frost/frost.ts';
 import { type FrostHelp, frostHelp } from '../frost/help.ts';
 import { namesInside } from '../words.ts';
 import type { TomorrowTask } from './types.ts';
+import { MS_PER_HOUR } from '../../../plan/units/per-unit.ts';
 
 /** A night is believed to freeze where the month's usual low is at most so many standard deviations off. Our choice. */
 const BELIEVED_SPREADS = 3;
@@ -35,7 +36,7 @@ export function frostTasks(plan: Plan, low: number, date: CivilDate, units: Unit
   const byHelp = (help: FrostHelp) => tender.filter((each) => frostHelp(each) === help).map(({ id }) => id);
   const [carried, wrapped] = [byHelp('carry'), byHelp('wrap')];
   const { riseMs } = sunTimes(plan, date);
-  const morning = riseMs === null ? '10:00' : clockOf(riseMs + 2 * 3_600_000, plan.site.timeZone);
+  const morning = riseMs === null ? '10:00' : clockOf(riseMs + 2 * MS_PER_HOUR, plan.site.timeZone);
   const why =
     `with ${formatTemperature(low, units)} in the air a leaf is ${units === 'metric' ? '1 to 3 °C' : '2 to 5 °F'} ` +
     `colder under a clear sky`;

@@ -1,10 +1,11 @@
+import { DEGREE } from '../../../plan/geometry/angles.ts';
+
 /**
  * Reference evapotranspiration of short grass, day by day. Source of every equation: Allen, R. G., Pereira, L. S.,
  * Raes, D., Smith, M. (1998), Crop evapotranspiration, FAO Irrigation and Drainage Paper 56, by equation number. The
  * paper's own coefficients are kept, also where the leaf's balance uses others: its worked examples come out to the
  * printed digit only so.
  */
-const RAD = Math.PI / 180;
 /** [MJ m⁻² min⁻¹] */
 const SOLAR_CONSTANT = 0.082;
 /** [MJ K⁻⁴ m⁻² day⁻¹] */
@@ -55,7 +56,7 @@ export function daySun(latitude: number, dayOfYear: number): DaySun {
   const turn = (2 * Math.PI * dayOfYear) / 365;
   const distance = 1 + 0.033 * Math.cos(turn);
   const declinationRad = 0.409 * Math.sin(turn - 1.39);
-  const phi = latitude * RAD;
+  const phi = latitude * DEGREE;
   const sunsetRad = Math.acos(Math.min(1, Math.max(-1, -Math.tan(phi) * Math.tan(declinationRad))));
   const level =
     sunsetRad * Math.sin(phi) * Math.sin(declinationRad) +

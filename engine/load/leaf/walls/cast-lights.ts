@@ -3,7 +3,7 @@ import type { Directions } from '../../../cast/passes.ts';
 import { createStandingCaster, type PointCaster } from '../../../cast/points/point-caster.ts';
 import { Change } from '../../../cast/points/remembering-caster.ts';
 import { type Standing, standingSolids } from '../../../cast/points/standing.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { FacePatch, Faces } from '../../../scene/faces.ts';
 import type { Scene } from '../../../scene/solids.ts';
 import type { Facing, LitDays } from './lit-days.ts';

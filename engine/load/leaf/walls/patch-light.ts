@@ -1,5 +1,5 @@
 /** How one patch of a face is lit through heat days. */
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { FacePatch } from '../../../scene/faces.ts';
 import { faceGlow, SKY_ON_FACE } from '../wall-light.ts';
 import type { LitDays } from './lit-days.ts';

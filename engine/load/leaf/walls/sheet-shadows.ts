@@ -1,10 +1,10 @@
 /** Where a sheet of cloth throws its shadow on faces: samples whose shadow misses a patch are passed over unasked. */
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import type { FacePatch } from '../../../scene/faces.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
 import type { Facing, LitDays } from './lit-days.ts';
 import { outOf } from './patch-light.ts';
+import { dot, type SpacePoint } from '../../../plan/geometry/vectors.ts';
 
 /** What a sheet takes of the sun on faces. */
 export class SheetShadows {
@@ -100,8 +100,4 @@ function shadowBounds(
 /** Along an upright face and up it; on a level one along x and y. */
 function onAxes([nx, ny, nz]: SpacePoint, [x, y, z]: SpacePoint): [number, number] {
   return nz === 0 ? [y * nx - x * ny, z] : [x, y];
-}
-
-function dot(a: SpacePoint, b: SpacePoint): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }

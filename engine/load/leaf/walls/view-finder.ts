@@ -1,7 +1,7 @@
 /** What patches of faces the points of a yard look on, ray by ray, each point's view found once. */
 import { placeKey } from '../../../cast/points/remembering-caster.ts';
 import { skyRays } from '../../../cast/sky.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import { Bearings } from '../../../scene/bearings.ts';
 import { isNear, type Reach, reachOf, standsBetween } from '../../../scene/between.ts';
 import { planDirection } from '../../../scene/direction.ts';

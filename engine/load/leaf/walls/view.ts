@@ -1,6 +1,6 @@
 /** The patches of faces that a point looks on: the rays that end on them, and the weights those add up to. */
 import { skyRays } from '../../../cast/sky.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Faces, Met, RayFan } from '../../../scene/faces.ts';
 import type { OwnCrown } from '../../../scene/solids.ts';
 

@@ -1,7 +1,7 @@
 /** What patches points still look on with further cloth in the yard. */
 import { ClothFrame } from '../../../cast/points/cloth-frame.ts';
 import { bearingsOfSheets } from '../../../cast/points/point-rays.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { ClothSheet, OwnCrown } from '../../../scene/solids.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 import { type EndedRays, sumsOf, type View, type Views } from './view.ts';

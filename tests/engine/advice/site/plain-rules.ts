@@ -7,7 +7,8 @@ import { clothSheets } from '../../../../engine/scene/build.ts';
 import { clothCosine, clothMeets, slantShare } from '../../../../engine/scene/cloth-sheet.ts';
 import { planDirection } from '../../../../engine/scene/direction.ts';
 import type { Canopy, Eye, Plan, PlanPoint, Plant, Screen } from '../../../../engine/plan/types.ts';
-import { canopyCorners, type SpacePoint } from '../../../../engine/plan/geometry/shapes.ts';
+import { canopyCorners } from '../../../../engine/plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
 import { valueOf } from '../../load/yard-plan.ts';
 
 /**

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { directionsOf } from '../../../../engine/cast/passes.ts';
 import { fanOf, PointRays } from '../../../../engine/cast/points/point-rays.ts';
 import { skyPasses, skyRays } from '../../../../engine/cast/sky.ts';
-import type { SpacePoint } from '../../../../engine/plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
 import { clothCosine, clothMeets, slantShare } from '../../../../engine/scene/cloth-sheet.ts';
 import type { Scene, ClothSheet } from '../../../../engine/scene/solids.ts';
 import { randomFrom } from '../random-plans.ts';

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { directionsOf, type Passes } from '../../../../engine/cast/passes.ts';
 import { createPointCaster } from '../../../../engine/cast/points/point-caster.ts';
 import { createRememberingCaster } from '../../../../engine/cast/points/remembering-caster.ts';
-import type { SpacePoint } from '../../../../engine/plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../../engine/plan/geometry/vectors.ts';
 import { buildScene } from '../../../../engine/scene/build.ts';
 import type { OwnCrown } from '../../../../engine/scene/solids.ts';
 import { emptyPlan, randomFrom, randomPlan } from '../random-plans.ts';

@@ -9,7 +9,7 @@ import { createWallsRound } from '../../../../../engine/load/leaf/walls/walls-ro
 import { createSkyViewer } from '../../../../../engine/load/light/sky-viewer.ts';
 import { colourOf } from '../../../../../engine/plan/defaults.ts';
 import { plantRowOf } from '../../../../../engine/plan/catalogue.ts';
-import type { SpacePoint } from '../../../../../engine/plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../../../engine/plan/geometry/vectors.ts';
 import type { Canopy, Colour, Feature, Plan, PlanPoint, Screen } from '../../../../../engine/plan/types.ts';
 import { buildScene, clothSheets } from '../../../../../engine/scene/build.ts';
 import { planDirection } from '../../../../../engine/scene/direction.ts';
