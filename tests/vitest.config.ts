@@ -6,6 +6,7 @@ const common = { testTimeout: 120_000, hookTimeout: 120_000, env: { TZ: 'UTC' },
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
   test: {
+    globalSetup: ['tests/answers.ts'],
     reporters: ['default', 'tests/closing-line.ts'],
     // Three, also on two cores: browser tests often wait.
     maxWorkers: 3,
@@ -15,7 +16,6 @@ export default defineConfig({
           ...common,
           name: 'engine',
           include: ['tests/{engine,outside,web,house}/**/*.test.{ts,tsx}'],
-          globalSetup: ['tests/engine/setup.ts'],
         },
       },
       {

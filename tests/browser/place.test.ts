@@ -1,7 +1,8 @@
 import type { Locator, Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { demoPlan, placeHeadline, placeOf } from '../../engine/index.ts';
-import type { PlanPoint } from '../../engine/index.ts';
+import { demoPlan, placeHeadline } from '../../engine/index.ts';
+import type { PlaceResult, PlanPoint } from '../../engine/index.ts';
+import { jsonOf } from '../command-line.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, openApp, unfold } from './harness.ts';
@@ -102,10 +103,9 @@ test(
     'stays as it was',
   async () => {
     const { page, best, now, complaints, close } = await atPlaces('phone');
-    const answer = placeOf(demo, { plant: 'lemon' });
-    if (!answer.ok) throw new Error(answer.problems[0]?.message);
-    const { spots, swaps } = answer.value;
-    await page.getByText(placeHeadline(demo, answer.value, 'metric')).waitFor();
+    const found = (await jsonOf('place demo --plant lemon')) as PlaceResult;
+    const { spots, swaps } = found;
+    await page.getByText(placeHeadline(demo, found, 'metric')).waitFor();
     expect(await best.getByRole('button', { name: /Stay/ }).count()).toBe(1);
     expect(await faultsOf(page)).toEqual([]);
     await best.getByRole('button', { name: 'Try it there' }).press('Enter');

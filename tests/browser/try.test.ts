@@ -1,9 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
 import {
-  compareOptions,
   demoPlan,
-  doubtOf,
   hiddenHeights,
   hoursWords,
   loadOf,
@@ -12,7 +10,8 @@ import {
   shadowMarks,
   withOptions,
 } from '../../engine/index.ts';
-import type { Canopy, ShadowMark } from '../../engine/index.ts';
+import type { Canopy, CompareResult, DoubtResult, ShadowMark } from '../../engine/index.ts';
+import { jsonOf } from '../command-line.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
 import { SIZES, browserSession, openApp, unfold } from './harness.ts';
@@ -72,9 +71,7 @@ describe('the courtyard’s options, in one visit', () => {
   });
 
   test('today, A, B and C stand side by side with cost, light and how sure, as the engine has them', async () => {
-    const answer = compareOptions(demo);
-    if (!answer.ok) throw new Error(answer.problems[0]?.message);
-    const { choices } = answer.value;
+    const { choices } = (await jsonOf('compare demo')) as CompareResult;
     await unfold(page, 'Compare');
     const table = page.getByRole('region', { name: 'Compare' });
     const cells = async (option: string): Promise<string[]> =>
@@ -308,9 +305,7 @@ describe('the courtyard’s options, in one visit', () => {
       .getByRole('region', { name: 'Panel' })
       .getByRole('button', { name: 'What hangs on the guesses?' })
       .press('Enter');
-    const answer = doubtOf(demo);
-    if (!answer.ok) throw new Error(answer.problems[0]?.message);
-    const { sentence, inputs, measureNext } = answer.value;
+    const { sentence, inputs, measureNext } = (await jsonOf('doubt demo')) as DoubtResult;
     const sure = page.getByRole('region', { name: 'Panel' });
     await sure.getByText(sentence).waitFor({ state: 'attached', timeout: LONG_MS });
     const bars = sure.getByRole('listitem').filter({ hasText: '±' });

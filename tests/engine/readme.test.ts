@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { demoPlan } from '../../engine/plan/demos/index.ts';
 import { parsePlan } from '../../engine/plan/file/parse.ts';
-import { runLine } from './output/verbs/command-for-tests.ts';
+import { runLine } from '../command-line.ts';
 
 const root = new URL('../../', import.meta.url);
 const readme = readFileSync(new URL('README.md', root), 'utf8');

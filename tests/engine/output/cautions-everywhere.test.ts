@@ -3,7 +3,7 @@ import { tomorrowOf } from '../../../engine/advice/year/tomorrow/tomorrow.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { verbsFor } from '../../../engine/output/verbs/index.ts';
 import { cautionsMissing, risksTold } from '../../risky-words.ts';
-import { runLine } from './verbs/command-for-tests.ts';
+import { runLine } from '../../command-line.ts';
 
 const LINES = [
   ...(await verbsFor([])).flatMap(({ examples }) => examples),

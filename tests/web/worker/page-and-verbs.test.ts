@@ -21,7 +21,7 @@ import {
 } from '../../../engine/index.ts';
 import { answers as adviceAnswers } from '../../../web/worker/answers/advice.ts';
 import { answers as surveyAnswers } from '../../../web/worker/answers/survey.ts';
-import { jsonOf, runLine } from '../../engine/output/verbs/command-for-tests.ts';
+import { jsonOf, runLine } from '../../command-line.ts';
 import { oneIn } from '../../long.ts';
 
 const TASK = { progress: () => undefined };

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { demoPlan, hiddenHeightAt, plantLoadsOf, sightLinesOf, skyFrom, spotOf } from '../../../../engine/index.ts';
 import type { HiddenHeights, PotThere, SkyPicture, SpotWeek } from '../../../../engine/index.ts';
-import { jsonOf, runLine } from './command-for-tests.ts';
+import { jsonOf, runLine } from '../../../command-line.ts';
 
 const PLAN = demoPlan('courtyard');
 

@@ -8,7 +8,7 @@ import type {
   WhyResult,
 } from '../../../../engine/index.ts';
 import { oneIn } from '../../../long.ts';
-import { jsonOf, runLine } from './command-for-tests.ts';
+import { jsonOf, runLine } from '../../../command-line.ts';
 
 /** The same things of a yard, asked of one verb after the other. */
 const YARDS = [

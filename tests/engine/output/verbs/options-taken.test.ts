@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { DEMO_NAMES, demoPlan } from '../../../../engine/plan/demos/index.ts';
-import { runLine } from './command-for-tests.ts';
+import { runLine } from '../../../command-line.ts';
 
 /** Each option once, held against its neighbour alone, and doubted. */
 const CASES = DEMO_NAMES.flatMap((demo) => {

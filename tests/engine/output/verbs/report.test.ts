@@ -5,7 +5,7 @@ import { reportHtml } from '../../../../engine/output/report/html.ts';
 import { reportOf } from '../../../../engine/output/report/report-of.ts';
 import type { ReportRequest } from '../../../../engine/output/report/types.ts';
 import { report } from '../../../../engine/output/verbs/report.ts';
-import { jsonOf, runLine } from './command-for-tests.ts';
+import { jsonOf, runLine } from '../../../command-line.ts';
 
 /** A coarse map, so that the page is quick. */
 function pageOf(plan: Plan, request: Partial<ReportRequest> = {}): string {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { review } from '../../../../engine/output/verbs/review.ts';
-import { jsonOf, runLine } from './command-for-tests.ts';
+import { jsonOf, runLine } from '../../../command-line.ts';
 
 test.each(review.examples)('%s', async (line) => {
   const { code, out } = await runLine(line);

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { season } from '../../../../engine/output/verbs/season.ts';
-import { jsonOf, runLine } from './command-for-tests.ts';
+import { jsonOf, runLine } from '../../../command-line.ts';
 
 test.each(season.examples)('%s', async (line) => {
   const { code, out, err } = await runLine(line);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { jsonOf, runLine } from './command-for-tests.ts';
+import { jsonOf, runLine } from '../../../command-line.ts';
 
 describe('what the survey says', () => {
   test('north from a shadow, with the sun, the ± and a line to check it by', async () => {

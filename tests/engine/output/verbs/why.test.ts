@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { why } from '../../../../engine/output/verbs/why.ts';
-import { jsonOf, runLine } from './command-for-tests.ts';
+import { jsonOf, runLine } from '../../../command-line.ts';
 
 describe('why a plant burnt, on the command line', () => {
   test.each(why.examples)('%s', async (line) => {
