@@ -11,8 +11,10 @@ import { aim, draft, held, reach, sized, wantsPoint } from '../drawing/in-hand.t
 import { clothGripWords, unfolded } from '../drawing/cloth-grips.ts';
 import { YARD_EDGE, edgeGrips, gripsOf } from '../drawing/grips.ts';
 import type { Grip } from '../drawing/grips.ts';
-import { emphasisOf, exact, textMark } from './ink.ts';
-import type { Renderers } from './ink.ts';
+import { emphasisOf } from './ink.ts';
+import { exact } from './panes.ts';
+import { textMark } from './paper-marks.ts';
+import type { Renderers } from './panes.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
 import { refill } from './overlay-layers.ts';
 import { rectangle } from '../drawing/tools.ts';

@@ -1,50 +1,13 @@
-import { circleMarker, divIcon, marker, polygon, polyline } from '../leaflet/leaflet.ts';
-import type { Layer, PathOptions, PolylineOptions, Renderer } from 'leaflet';
-import { boundsOf, centroid, eavesOf, opennessOf, potOf, shownName, trunkRadius } from '../../../engine/index.ts';
+import { circleMarker, polygon, polyline } from '../leaflet/leaflet.ts';
+import type { Layer } from 'leaflet';
+import { boundsOf, centroid, eavesOf, opennessOf, potOf, trunkRadius } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/index.ts';
 import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
 import { centreLine, circle, footprint, outset } from '../drawing/outline.ts';
-import { writeBody } from './names.ts';
-import type { NamedBody } from './names.ts';
+import { exact, type PaneName, type Renderers } from './panes.ts';
+import { label, symbol } from './paper-marks.ts';
 import { weaveId } from './Patterns.tsx';
-
-/** The panes of the map from the paper up; every drawn thing names one. */
-export const PANES = {
-  paper: 150,
-  underlay: 160,
-  heat: 200,
-  shadows: 210,
-  ground: 220,
-  solids: 230,
-  over: 240,
-  marks: 250,
-  drawing: 260,
-} as const;
-export type PaneName = keyof typeof PANES;
-export type Renderers = Readonly<Record<PaneName, Renderer>>;
-
-/**
- * Leaflet's own options for a path that is drawn exactly: no thinning, no clipping, never in the way of the pointer.
- */
-export function exact(
-  renderers: Renderers,
-  pane: PaneName,
-  className: string,
-  more: PathOptions = {},
-): PolylineOptions {
-  return {
-    renderer: renderers[pane],
-    pane,
-    className,
-    interactive: false,
-    smoothFactor: 0,
-    noClip: true,
-    fill: false,
-    stroke: true,
-    ...more,
-  };
-}
 
 /**
  * Solid shapes with one outline however many rings overlap: outline first, paper over its inner half, then the hatch.
@@ -243,56 +206,6 @@ function eye(feature: FeatureOf<'eye'>, renderers: Renderers, guess: string): La
     ),
     ...label(feature, ends[0], 'beside', [0, 0]),
   ];
-}
-
-/** A small mark of our own drawing at one place; it does not grow with the paper. */
-function symbol(at: PlanPoint, className: string, paths: readonly string[]): Layer {
-  const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
-  svg.setAttribute('viewBox', '0 0 16 16');
-  svg.setAttribute('aria-hidden', 'true');
-  for (const d of paths) {
-    const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
-    path.setAttribute('d', d);
-    svg.append(path);
-  }
-  return marker(toLatLng(at), {
-    pane: 'marks',
-    interactive: false,
-    keyboard: false,
-    icon: divIcon({ className: `map-symbol ${className}`, html: svg, iconSize: [18, 18] }),
-  });
-}
-
-/** Whose name comes first where there is not room for all. */
-const RANKS: Readonly<Partial<Record<Feature['kind'], number>>> = { plant: 0, bed: 1, canopy: 2, tree: 2, building: 4 };
-const OTHER_RANK = 3;
-
-/** A thing's name, on it or beside it, as plain text. @param at its middle */
-function label(feature: Feature, at: PlanPoint, lies: NamedBody['lies'], half?: PlanPoint): Layer[] {
-  const name = shownName(feature.name ?? '');
-  if (name === '') return [];
-  const { minX, maxX, minY, maxY } = boundsOf(centreLine(feature));
-  const [across, up] = half ?? [(maxX - minX) / 2, (maxY - minY) / 2];
-  const rank = RANKS[feature.kind] ?? OTHER_RANK;
-  return [textMark(at, name, 'map-name', { lies, across, up, rank, solid: feature.kind === 'plant' })];
-}
-
-/**
- * Words on the paper at one place: always a text node, so that a name can be anything.
- * @param body what they name; without it they lie where they are put
- */
-export function textMark(at: PlanPoint, text: string, className: string, body?: NamedBody): Layer {
-  const words = document.createElement('span');
-  if (body) writeBody(words, body);
-  words.textContent = text.length > 40 ? `${text.slice(0, 39)}…` : text;
-  // Leaflet stacks marks by their height on the screen, from below zero up: words must not slip under the lines.
-  return marker(toLatLng(at), {
-    pane: 'marks',
-    interactive: false,
-    keyboard: false,
-    zIndexOffset: 10_000,
-    icon: divIcon({ className, html: words, iconSize: [0, 0] }),
-  });
 }
 
 /** The line along which a thing is chosen or focused, in the drawing pane. */

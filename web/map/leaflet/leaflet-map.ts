@@ -2,8 +2,8 @@ import { LeafletMap, Simple, svg } from './leaflet.ts';
 import type { LatLngExpression, Point, Renderer } from 'leaflet';
 import { boundsOf } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
-import { PANES } from '../ink/ink.ts';
-import type { PaneName, Renderers } from '../ink/ink.ts';
+import { PANES } from '../ink/panes.ts';
+import type { PaneName, Renderers } from '../ink/panes.ts';
 import { toLatLng, toPlanPoint } from './lat-lng.ts';
 
 /** Zoom is the binary logarithm of screen pixels a metre: from 4 px to 512 px. */
