@@ -28,12 +28,7 @@ export function onEdit(listener: () => void): () => void {
  * @returns false when nothing was changed: the yard is read-only, or would be no plan.
  */
 export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): boolean {
-  const fault = newFault(next);
-  if (fault !== null) say(fault, 'problem');
-  if (fault !== null || openYard.value.readOnly !== null) {
-    preview.value = null;
-    return false;
-  }
+  if (isRefused(next)) return false;
   batch(() => {
     preview.value = null;
     if (next === plan.value) return;
@@ -48,6 +43,15 @@ export function commitEdit(label: string, next: Plan, undo: UndoRule = 'now'): b
   return true;
 }
 
+/** Whether the plan may not become `next`: the preview is dropped then, and a fault is said. */
+function isRefused(next: Plan): boolean {
+  const fault = newFault(next);
+  if (fault === null && openYard.value.readOnly === null) return false;
+  preview.value = null;
+  if (fault !== null) say(fault, 'problem');
+  return true;
+}
+
 /** What keeps a plan from being one, where the plan before it was one; `null` while the checks are being loaded. */
 function newFault(next: Plan): string | null {
   const faultIn = (of: Plan): string | undefined =>
@@ -58,11 +62,11 @@ function newFault(next: Plan): string | null {
 
 /**
  * Changes what stands outside the history, such as the picture to trace over: the same in every step, so that no undo
- * takes it away and no redo brings an older one again.
- * @returns false when the yard is read-only, and nothing was changed.
+ * takes it away and no redo brings an older one again. Refused like an edit where the yard could not be opened again.
+ * @returns false when nothing was changed: the yard is read-only, or would be no plan.
  */
 export function commitBeside(change: (plan: Plan) => Plan): boolean {
-  if (openYard.value.readOnly !== null) return false;
+  if (isRefused(change(plan.value))) return false;
   batch(() => {
     preview.value = null;
     const { steps, cursor } = history.value;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { beforeEach, expect, test } from 'vitest';
-import { appendJournal, demoPlan, parsePlan, planText, startNextYear } from '../../../engine/index.ts';
+import { appendJournal, demoPlan, parsePlan, planText, setSite, startNextYear } from '../../../engine/index.ts';
 import type { Plan } from '../../../engine/index.ts';
 import { commitBeside, commitEdit, redo, redoLabel, undo, undoLabel } from '../../../web/state/edit.ts';
 import { withReadings } from '../../../web/panels/year/diary/reading-edits.ts';
@@ -180,4 +180,22 @@ test('what is typed either leaves a yard that opens again or is refused in a sen
   history.value = { steps: [{ label: 'Demo yard', plan: late }], cursor: 0 };
   expect(commitEdit('Start 2200', startNextYear(late))).toBe(false);
   expect(plan.value).toBe(late);
+});
+
+test('a picture to trace over with which the yard could not be opened again is refused, and why is said', async () => {
+  await loadPlanChecks();
+  const image = `data:image/png;base64,${'A'.repeat(40)}`;
+  const laid = (width: number) => (then: Plan) => setSite(then, { underlay: { image, at: [0, 0] as const, width } });
+  commitEdit('Rename', named('Ana'));
+  notice.value = null;
+  preview.value = FIRST;
+  expect(commitBeside(laid(-4))).toBe(false);
+  expect(history.value.steps.map(({ plan: { site } }) => site.underlay)).toEqual([undefined, undefined]);
+  expect(preview.value).toBeNull();
+  expect(notice.value).toMatchObject({ kind: 'problem', text: expect.stringMatching(/width/i) as string });
+  notice.value = null;
+  expect(commitBeside(laid(4))).toBe(true);
+  expect(history.value.steps.map(({ plan: { site } }) => site.underlay?.width)).toEqual([4, 4]);
+  expect(notice.value).toBeNull();
+  expect(parsePlan(planText(plan.value)).ok).toBe(true);
 });
