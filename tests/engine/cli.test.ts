@@ -366,6 +366,26 @@ describe('the command line', () => {
     expect(await run(['check', '-'], { input: SMALL, output: 'EPIPE' })).toEqual({ code: 0, out: '', err: '' });
   });
 
+  it('no more of a result is made than its reader takes', async () => {
+    let written = 0;
+    let take = (): void => undefined;
+    const machine = {
+      out: () => (written++, new Promise<void>((resolve) => (take = resolve))),
+      err: () => undefined,
+      readFile: () => new Uint8Array(),
+      readInput: () => new TextEncoder().encode(SMALL),
+      terminal: { columns: 80, colour: false, watched: false },
+      now: () => 0,
+    };
+    void main(['load', '-', '--cell', '0.1', '--date', '07-21', '--geojson'], machine);
+    for (let taken = 1; taken <= 3; taken++) {
+      await expect.poll(() => written).toBe(taken);
+      for (let turn = 0; turn < 20; turn++) await Promise.resolve();
+      expect(written).toBe(taken);
+      take();
+    }
+  });
+
   it('a folder or a device without an end as standard input is refused', async () => {
     expect(await run(['check', '-'], { inputFault: 'EISDIR' })).toEqual({
       code: 1,

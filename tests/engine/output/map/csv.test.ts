@@ -18,4 +18,9 @@ describe('CSV (RFC 4180)', () => {
       '',
     ]);
   });
+
+  it('comes row by row of the grid, so that a map of any size is never one text', () => {
+    const pieces = [...loadCsv(smallLoad([10, null, 4, 1, 2, 3, 7, 8, 9]))];
+    expect(pieces.map((piece) => piece.split('\r\n').length - 1)).toEqual([1, 2, 3, 3]);
+  });
 });

@@ -3,6 +3,7 @@ import { polygon } from '@turf/helpers';
 import { kinks } from '@turf/kinks';
 import { describe, expect, it } from 'vitest';
 import { loadGeoJson } from '../../../../engine/output/map/geo-json.ts';
+import { jsonPieces } from '../../../../engine/output/text/json-text.ts';
 import { lonLatOf } from '../../../../engine/plan/geometry/lon-lat.ts';
 import { yardPlan } from '../../load/yard-plan.ts';
 import { smallLoad } from '../small-load.ts';
@@ -92,5 +93,25 @@ describe('a load as GeoJSON (RFC 7946)', () => {
       twice += (ring[k][0] - 20) * (ring[k + 1][1] - 33) - (ring[k + 1][0] - 20) * (ring[k][1] - 33);
     expect(twice).toBeGreaterThan(0);
     expect(Math.abs(ring[0][0] - 20)).toBeLessThan(0.001);
+  });
+
+  it('of four million cells no more are made than are read', () => {
+    const few = smallLoad([10, 4, 7]);
+    let read = 0;
+    const counted = new Proxy(new Float64Array(4_000_000), {
+      get: (values, key) => {
+        if (typeof key === 'string' && /^\d+$/.test(key)) read++;
+        return Reflect.get(values, key) as unknown;
+      },
+    });
+    const many = {
+      ...few,
+      grid: { ...few.grid, columns: 2000, rows: 2000 },
+      cells: Object.fromEntries(Object.keys(few.cells).map((name) => [name, counted])) as typeof few.cells,
+    };
+    const pieces = jsonPieces(loadGeoJson(at(33), many));
+    for (let k = 0; k < 3; k++) expect(pieces.next().value?.length).toBeLessThan(100_000);
+    expect(read).toBeGreaterThan(100);
+    expect(read).toBeLessThan(10_000);
   });
 });
