@@ -66,13 +66,18 @@ export function casesOf(): BenchCase[] {
       variants: [
         {
           name: 'courtyard, three options',
-          run: () => sum(valueOf(compareOptions(courtyard)).choices.map(({ spared }) => spared)),
+          run: () => sparedIn(unseen(courtyard)),
+        },
+        {
+          name: 'courtyard, one of them changed',
+          run: () => sparedIn(oneRaised(courtyard)),
         },
         {
           name: 'lane, three options',
-          run: () => sum(valueOf(compareOptions(lane)).choices.map(({ spared }) => spared)),
+          run: () => sparedIn(unseen(lane)),
         },
       ],
+      ratios: [{ of: 'courtyard, one of them changed', to: 'courtyard, three options' }],
     },
     {
       name: 'places for a pot',
@@ -84,6 +89,26 @@ export function casesOf(): BenchCase[] {
       ],
     },
   ];
+}
+
+function sparedIn(plan: Plan): number {
+  return sum(valueOf(compareOptions(plan)).choices.map(({ spared }) => spared));
+}
+
+let changes = 0;
+
+/** Equal yards are judged once: under another name it is judged again. */
+function unseen(plan: Plan): Plan {
+  return { ...plan, name: `Yard ${changes++}` };
+}
+
+/** The yard with its first option's roof a little higher than any time before. */
+function oneRaised(plan: Plan): Plan {
+  const [first, ...others] = plan.options ?? [];
+  const adds = first.adds?.map((cloth) =>
+    cloth.kind === 'canopy' ? { ...cloth, height: cloth.height + ++changes / 1000 } : cloth,
+  );
+  return { ...plan, options: [{ ...first, adds }, ...others] };
 }
 
 function harmOfAll(plan: Plan): number {

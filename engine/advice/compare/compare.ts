@@ -6,7 +6,9 @@ import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import type { Nine, Outcome, PlantLoad } from '../../load/types.ts';
 import { yardOf } from '../../load/yard.ts';
 import { worthOf } from '../../plan/defaults.ts';
+import { KeptByContent } from '../../plan/kept.ts';
 import { withOptions } from '../../plan/options.ts';
+import { withoutDiary } from '../../plan/without-diary.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { postsInTheWay } from '../../frame/sheet.ts';
@@ -30,11 +32,14 @@ import { nineOfPlant } from '../words/plant-light.ts';
 /** A hundredth of what is harmed today: differences below it are no reason to prefer one choice. */
 const NEXT_TO_NOTHING = 0.01;
 
-interface JudgedYard {
-  readonly plan: Plan;
+interface JudgedPlants {
   readonly stands: ReadonlyMap<string, PlantStand>;
   readonly harms: readonly PlantHarm[];
   readonly doubt: HarmInDoubt;
+}
+
+interface JudgedYard extends JudgedPlants {
+  readonly plan: Plan;
 }
 
 type Bare = Omit<ComparedChoice, 'together' | 'asGoodAs' | 'beatenBy' | 'sentences'>;
@@ -114,7 +119,19 @@ function togetherOf({ plants, sparedPm }: Bare, served: readonly string[]): Comp
   return harm > 0 ? { share: sharedBy(told), pm: sparedPm / harm } : null;
 }
 
-function judge(plan: Plan, { weather, units }: CompareRequest, shareLeaves: SharedLeaves): Outcome<JudgedYard> {
+/** Of several options one is changed at a time, and today seldom. */
+const known = new KeptByContent<Outcome<JudgedPlants>>(12);
+
+function judge(plan: Plan, request: CompareRequest, shareLeaves: SharedLeaves): Outcome<JudgedYard> {
+  const { weather, units } = request;
+  const yard = { ...withoutDiary(plan), options: undefined };
+  const make = () => judgePlants(yard, request, shareLeaves);
+  // A weather file is too long to be compared.
+  const judged = weather === undefined ? known.of([yard, units], make) : make();
+  return judged.ok ? { ok: true, value: { plan, ...judged.value } } : judged;
+}
+
+function judgePlants(plan: Plan, { weather, units }: CompareRequest, shareLeaves: SharedLeaves): Outcome<JudgedPlants> {
   const season = plantLoadsOf(plan, { weather, units });
   if (!season.ok) return season;
   const heatwave = yardOf(plan, { kind: 'heatwave' }, weather);
@@ -135,7 +152,7 @@ function judge(plan: Plan, { weather, units }: CompareRequest, shareLeaves: Shar
       ),
     ]),
   );
-  return { ok: true, value: { plan, stands, harms: harms.value, doubt: doubt.value } };
+  return { ok: true, value: { stands, harms: harms.value, doubt: doubt.value } };
 }
 
 function standOf(plan: Plan, load: PlantLoad, heatwave: Nine, harm: PlantHarm | undefined): PlantStand {

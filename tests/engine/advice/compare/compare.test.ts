@@ -264,3 +264,19 @@ test('whatever its turn and size, an option is told: what is spared is within wh
     { numRuns: 12, seed: 20261129 },
   );
 });
+
+test('after one option was changed, all are told as in a yard that was never seen', () => {
+  const plan: Plan = { ...YARD, name: 'Compared before' };
+  compared(plan);
+  const changed: Plan = {
+    ...plan,
+    options: OPTIONS.map((option) => (option.id === 'roof' ? { ...option, adds: [{ ...ROOF, height: 2.6 }] } : option)),
+  };
+  expect(compared(changed)).toEqual(compared({ ...changed, name: 'Never seen' }));
+  expect(compared(changed).choices[0].spared).not.toBeCloseTo(compared(plan).choices[0].spared, 3);
+  const lower: Plan = {
+    ...plan,
+    features: plan.features.map((one) => (one.id === 'west' ? { ...WALL, height: 1 } : one)),
+  };
+  expect(compared(lower).today.harm).toBeGreaterThan(compared(plan).today.harm);
+});
