@@ -93,7 +93,7 @@ export function designFrom(
 
   const cutting = cutInto.plan;
   const frostPrice = { price: priceOf(plan, 'frostCloth').price, currency: currencyOf(plan) };
-  const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, frostPrice, units);
+  const cloth = clothPlanOf(model, stockCloth(plan), TAKE_DOWN_GUST, held.blockedBy.length > 0, frostPrice, units);
   const fittings = fittingsOf(model.joints);
   const cost = costOfFrame({ plan, model, brief, cutting, fittings, cloth, anchors }, units);
   return { ok: true, design: { ...held, brief, pieces, fittings, spans, cutting, cloth, cost } };

@@ -9,7 +9,7 @@ import { clothMassOf, designOf } from './design.ts';
 import type { Design } from './design.ts';
 import type { Cost } from './shop/types.ts';
 import { groundOf, withGround } from './layout/ground-of.ts';
-import { groundPlace } from './strength/grounds.ts';
+import { groundPlace, isFloor } from './strength/grounds.ts';
 import { asBuiltFields } from './layout/as-built.ts';
 import { drawingOf } from './layout/drawing.ts';
 import { checkSockets } from './layout/fittings.ts';
@@ -23,12 +23,13 @@ import { cautionsFor } from './work/cautions.ts';
 import { overBudgetNote } from './work/note-words.ts';
 import { inTheWayNotes, notesOf } from './work/notes.ts';
 import { stepsOf } from './work/steps.ts';
-import type { WorkEstimate } from './work/types.ts';
+import { needsLadder } from './work/step.ts';
+import type { Caution, WorkEstimate } from './work/types.ts';
 import { workOf } from './work/work.ts';
 import type { WorkInput } from './work/work.ts';
 
-/** How much smaller a frame is tried to see whether that saves tubes. [m] */
-const TEN_CENTIMETRES = 0.1;
+/** How much smaller a frame is tried to see whether that saves tubes: 10 cm, or 4 in. [m] */
+const LESS: Readonly<Record<Units, number>> = { metric: 0.1, imperial: 4 * 0.0254 };
 
 /**
  * The build sheet of a canopy or a screen of the plan's `features` (apply options first), in the plan's units.
@@ -82,7 +83,8 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
   const work = workOfDesign(plan, made, anchored);
   const post = postStrength(model, brief.section, ownWeight, clothMassOf(model));
   const { people } = work;
-  const concrete = anchors.concrete === null ? [] : (['concrete'] as const);
+  const cautions = cautionsOf(made, plan);
+  const told = new Set(cautions.map(({ id }) => id));
   const { steps, tools } = stepsOf(
     { model, brief, cutting, cloth, anchors, settingOut: placed, storm, cost, sunk, people },
     units,
@@ -100,11 +102,8 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     uplift: upliftPlan(model, brief.gust, ownWeight, blockedBy),
     cost: costNoted(plan, made, anchored),
     overBudget: overBudgetNote(plan, cost.total),
-    steps,
-    cautions: cautionsFor(
-      ['build', 'dig', ...concrete, 'climb', 'cut', 'wind', 'heat', 'cloth', 'winter'],
-      plan.cautions,
-    ),
+    steps: steps.map((step) => ({ ...step, cautions: step.cautions.filter((id) => told.has(id)) })),
+    cautions,
     tube: { id: tube, name, outside, wall, mass: brief.section.mass },
     sockets: checkSockets(model),
     cutting: {
@@ -121,6 +120,20 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     drawing: drawingOf(model),
     notes: notesOf(thing, plan, made, placed, post, units),
   };
+}
+
+/** Those that this frame's own work calls for: none of digging on paving, none of ladders where hands reach. */
+function cautionsOf({ model, anchors, cloth }: Design, { cautions: local }: Plan): readonly Caution[] {
+  const digs = anchors.ground === null || !isFloor(anchors.ground);
+  const driven = anchors.ground === null || anchors.kind === 'stakes' || anchors.kind === 'augers';
+  const idle = [...(needsLadder(model) ? [] : ['ladder']), ...(driven ? [] : ['anchors'])];
+  const tasks = [
+    ...(['build', 'cut', 'wind', 'heat', 'cloth'] as const),
+    ...(digs ? (['dig'] as const) : []),
+    ...(anchors.concrete === null ? [] : (['concrete'] as const)),
+    ...(cloth.frost === null ? [] : (['winter'] as const)),
+  ];
+  return cautionsFor(tasks, local).filter(({ id }) => !idle.includes(id));
 }
 
 /** Where nobody says what the ground is: the frame with anchors in the ground that every price is told for. */
@@ -149,23 +162,24 @@ function workInput({ model, cutting, cloth, anchors, brief }: Design): WorkInput
 
 /** Whether a frame ten centimetres smaller one way needs fewer tubes, and what the whole of it then costs less. */
 function smallerFrames(thing: Canopy | Screen, plan: Plan, units: Units, { cutting, cost }: Design): CutSaving[] {
+  const less = LESS[units];
   const smaller: readonly (readonly [string, Canopy | Screen])[] =
     thing.kind === 'canopy'
       ? [
-          ['the length', { ...thing, length: thing.length - TEN_CENTIMETRES }],
-          ['the width', { ...thing, width: thing.width - TEN_CENTIMETRES }],
-          ['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }],
+          ['the length', { ...thing, length: thing.length - less }],
+          ['the width', { ...thing, width: thing.width - less }],
+          ['the height', { ...thing, height: thing.height - less }],
         ]
-      : [['the height', { ...thing, height: thing.height - TEN_CENTIMETRES }]];
+      : [['the height', { ...thing, height: thing.height - less }]];
   return smaller.flatMap(([what, tried]) => {
     const made = designOf(tried, plan, units);
     if (!made.ok) return [];
-    const less = made.design;
-    const saving = savingOf(`make ${what} ${formatCut(TEN_CENTIMETRES, units)} less`, cutting, less.cutting);
-    const known = cost.total !== null && less.cost.total !== null;
+    const { design } = made;
+    const saving = savingOf(`make ${what} ${formatCut(less, units)} less`, cutting, design.cutting);
+    const known = cost.total !== null && design.cost.total !== null;
     if (saving === null) return [];
     return [
-      { ...saving, money: known ? Math.round((Number(cost.total) - Number(less.cost.total)) * 100) / 100 : null },
+      { ...saving, money: known ? Math.round((Number(cost.total) - Number(design.cost.total)) * 100) / 100 : null },
     ];
   });
 }

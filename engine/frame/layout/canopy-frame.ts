@@ -6,10 +6,9 @@ import { clothsOf, standingOf } from './canopy-cloths.ts';
 import { canopyNodes } from './canopy-grid.ts';
 import type { CanopyNodes } from './canopy-grid.ts';
 import type { FrameBrief, FrameJoint, FrameModel, FramePost, FrameRail, FrameTube } from './model.ts';
-import { tenthsOf } from './fittings.ts';
+import { slantCut, tenthsOf } from './fittings.ts';
 import { postShares } from './post-shares.ts';
 import type { SunkDepth } from '../strength/footings.ts';
-import { spaceDistance } from '../../plan/geometry/vectors.ts';
 
 /** Square joints take a slope up to this in their sockets' play. [°] */
 const PLAY_DEG = 5;
@@ -147,8 +146,8 @@ function bracesOf(
   const braces = onWall ? all.filter(([[, y]]) => y > 1e-9) : all;
   return {
     tubes: braces.map(([from, to]) => {
-      const length = spaceDistance(from, to);
-      const alike = braces.every(([a, b]) => tenthsOf(spaceDistance(a, b)) === tenthsOf(length));
+      const length = slantCut(from, to);
+      const alike = braces.every(([a, b]) => tenthsOf(slantCut(a, b)) === tenthsOf(length));
       const part = alike ? 'brace' : `brace, ${isCrosswise(from, to) ? 'crosswise' : 'lengthwise'}`;
       return { part, kind: 'brace', from, to, length };
     }),

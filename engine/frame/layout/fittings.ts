@@ -1,4 +1,6 @@
 /** Joints by kind and count, and the check that no tube end is left over. */
+import type { SpacePoint } from '../../plan/geometry/shapes.ts';
+import { spaceDistance } from '../../plan/geometry/vectors.ts';
 import type { FrameJoint, FrameModel } from './model.ts';
 import type { Fitting, JointKind, JointName, Piece, SocketCheck, TubeKind } from './types.ts';
 
@@ -76,6 +78,18 @@ export function piecesOf(model: FrameModel): Piece[] {
     else pieces.set(key, { part: tube.part, kind: tube.kind, length, count: 1 });
   }
   return [...pieces.values()];
+}
+
+/**
+ * What a clamp slides on is cut so: a saw holds no tenths, and down rather than up, as a brace must not push its post
+ * out. [m]
+ */
+const SLANT_STEP = 0.005;
+
+/** What is cut for a brace or stay between two points of the frame. [m] */
+export function slantCut(from: SpacePoint, to: SpacePoint): number {
+  const bare = spaceDistance(from, to);
+  return bare < SLANT_STEP ? bare : (Math.floor(bare / SLANT_STEP + 1e-6) * tenthsOf(SLANT_STEP)) / TENTHS_PER_METRE;
 }
 
 /** Tubes are cut in whole tenths of a millimetre: floating point breaks the fits that are exact. */

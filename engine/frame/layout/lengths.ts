@@ -4,10 +4,19 @@ import type { Units } from '../../plan/units/units.ts';
 import { GRAVITY } from '../strength/wind.ts';
 
 const INCH = 0.0254;
+const QUARTER_INCH = INCH / 4;
 
-/** A length to set out by: to the centimetre, or the sixteenth of an inch. @param metres [m] */
+/** A length to set out by: to the centimetre, or the quarter of an inch. @param metres [m] */
 export function formatTape(metres: number, units: Units): string {
-  return units === 'metric' ? formatLength(metres, units) : formatCut(metres, units);
+  return units === 'metric' ? formatLength(metres, units) : formatMark(metres, units);
+}
+
+/**
+ * Where a mark is made on tube, ground or cloth, finer than which nobody holds it: to the millimetre, or the quarter of
+ * an inch. @param metres [m]
+ */
+export function formatMark(metres: number, units: Units): string {
+  return formatCut(units === 'metric' ? metres : Math.round(metres / QUARTER_INCH) * QUARTER_INCH, units);
 }
 
 /** A tube's diameter and wall, as shops list them: `29.5 mm`, `1.163 in`. @param metres [m] */

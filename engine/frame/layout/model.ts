@@ -112,6 +112,16 @@ export interface FrameBrief {
   readonly notes: readonly string[];
 }
 
+/** Its posts without the brackets that stand in for some on a wall. */
+export function postsOnGround({ posts }: FrameModel): FramePost[] {
+  return posts.filter(({ onWall }) => onWall !== true);
+}
+
+/** Of the tallest post on the ground. [m] */
+export function tallestPost(model: FrameModel): number {
+  return Math.max(...postsOnGround(model).map(({ height }) => height));
+}
+
 /** What to call a canopy or screen in a sentence. */
 export function frameName(thing: Canopy | Screen): string {
   return shownName(thing.name ?? `The ${thing.kind} "${thing.id}"`);

@@ -4,6 +4,7 @@ import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { bottomOf } from '../../plan/defaults.ts';
 import type { PlanPoint, Screen } from '../../plan/types.ts';
 import { baysOf } from './bays.ts';
+import { slantCut } from './fittings.ts';
 import type { FrameBrief, FrameCloth, FrameJoint, FrameModel, FramePost, FrameTube } from './model.ts';
 import { degreesOf } from '../../plan/geometry/angles.ts';
 
@@ -194,7 +195,7 @@ function stayOf(
   const from: SpacePoint = [x, y, up];
   const to: SpacePoint = [x + nx * up, y + ny * up, 0];
   return {
-    tubes: [{ part: 'stay', kind: 'stay', from, to, length: up * Math.SQRT2 }],
+    tubes: [{ part: 'stay', kind: 'stay', from, to, length: slantCut(from, to) }],
     joints: [
       { kind: 'brace clamp', adjustable: false, at: from },
       { kind: 'foot', adjustable: true, at: to },

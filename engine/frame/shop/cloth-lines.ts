@@ -7,12 +7,11 @@ import { goodsLines } from './goods.ts';
 import { cents, line } from './line.ts';
 import { priceOf } from './prices.ts';
 import type { Price } from './prices.ts';
-import { stockCloth } from './stock.ts';
+import { rollStep, stockCloth } from './stock.ts';
 import type { ClothPiece, ClothPlan, CostItem } from './types.ts';
 
 /** A steel rod for the lower hem of a drop. [m] */
 const HEM_ROD = 2;
-const ROLL_STEP = 0.1;
 
 export function clothLines(plan: Plan, cloth: ClothPlan, model: FrameModel, units: Units): CostItem[] {
   const ties = cloth.pieces.reduce((sum, piece) => sum + piece.ties, 0);
@@ -53,7 +52,8 @@ function panelLine(plan: Plan, piece: ClothPiece, id: string, units: Units): Cos
 }
 
 function rollLine(plan: Plan, piece: ClothPiece, id: string, units: Units): CostItem {
-  const length = Math.ceil(piece.rollLength / ROLL_STEP - 1e-9) * ROLL_STEP;
+  const step = rollStep(plan);
+  const length = Math.ceil(piece.rollLength / step - 1e-9) * step;
   const row = stockCloth(plan).find(
     ({ width, length: sold, price }) => width === piece.rollWidth && price !== undefined && sold !== piece.rollWidth,
   );

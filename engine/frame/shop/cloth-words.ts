@@ -1,7 +1,7 @@
 /** What is said about the cloth: how it is sewn, what to mind, and what the frame carries in winter. */
-import { formatArea, formatCut, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatArea, formatTemperatureDifference, formatUpToHand } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { formatAbout } from '../layout/lengths.ts';
+import { formatAbout, formatMark } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
 
 export const READY_MADE = 'Nothing to sew: it comes hemmed, with eyelets.';
@@ -13,10 +13,9 @@ export function sewingWords(
   lap: number,
   units: Units,
 ): string {
-  const strip = formatCut(length, units);
   return strips === 1
-    ? `One piece, ${strip} off the roll; hem all round, ${formatAbout(hem, units)}.`
-    : `${strips} strips of ${strip}, seams ${lengthwise ? 'along the length' : 'along the width'}; ` +
+    ? `One piece; hem all round, ${formatAbout(hem, units)}.`
+    : `${strips} strips of ${formatMark(length, units)}, seams ${lengthwise ? 'along the length' : 'along the width'}; ` +
         `overlap ${formatAbout(lap, units)} and sew two rows, zigzag or triple stitch, so that the seam can ` +
         `stretch; hem all round, ${formatAbout(hem, units)}.`;
 }
@@ -38,28 +37,45 @@ export function clothNotes(model: FrameModel, units: Units): string[] {
   if (model.kind === 'canopy' && model.pitchDeg < 5)
     notes.push(
       `A level roof holds leaves, and water where the cloth is dense: give it a slope of 5° ` +
-        `(${units === 'metric' ? '90 mm in a metre' : '1 1/16 in. in a foot'}) where it rains in summer, or leave ` +
+        `(${units === 'metric' ? '90 mm in a metre' : 'an inch in a foot'}) where it rains in summer, or leave ` +
         `a low point open to drain.`,
     );
   return notes;
 }
 
+/** Of frost cloth that lets 70 to 85 % of the light through. */
+export function fleeceWeight(units: Units): string {
+  return units === 'metric' ? '17 to 42 g/m²' : '½ to 1¼ oz/yd²';
+}
+
+interface FrostSheet {
+  /** Of it lies on the ground. [m] */
+  readonly skirt: number;
+  /** Along its edge. */
+  readonly weights: number;
+  /** With its currency; `null` where no price is known. */
+  readonly cost: string | null;
+  /** Whether the frame hangs from a wall, where no sheet comes down. */
+  readonly onWall: boolean;
+}
+
 /**
- * @param cut Of the one sheet. [m]  @param skirt Of it lies on the ground all round. [m]
- * @param weights Along its edge.  @param cost With its currency; `null` where no price is known.
+ * @param cut Of the one sheet. [m]
  */
 export function frostWords(
   cut: readonly [number, number],
-  { skirt, weights, cost }: { readonly skirt: number; readonly weights: number; readonly cost: string | null },
+  { skirt, weights, cost, onWall }: FrostSheet,
   units: Units,
 ): string {
+  const down = onWall
+    ? 'from the rail at the wall over the others and down to the ground on the three open sides'
+    : 'over the rails and down to the ground';
   return (
-    `The same frame carries frost cloth in winter: take the shade cloth off and lay one sheet of ` +
-    `${formatCut(cut[0], units)} × ${formatCut(cut[1], units)} over the rails and down to the ground, ` +
-    `${formatAbout(skirt, units)} of it lying on the soil, with ${weights} stones or sandbags along the ` +
-    `edge. That is ${formatArea(cut[0] * cut[1], units)} of fleece of 17 to 30 g/m² (½ to 1 oz/yd²)` +
-    `${cost === null ? '' : `, roughly ${cost}`}, not on the ` +
-    `shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and ` +
+    `In winter the same frame can carry frost cloth, for what stays under it and has to be covered: take the shade ` +
+    `cloth off and lay one sheet of ${formatUpToHand(cut[0], units)} × ${formatUpToHand(cut[1], units)}, or strips ` +
+    `that overlap by as much as lies on the soil, ${down}, ${formatAbout(skirt, units)} of it on the soil, with ` +
+    `${weights} stones or sandbags along the edge. That is ${formatArea(cut[0] * cut[1], units)} of fleece of ` +
+    `${fleeceWeight(units)}${cost === null ? '' : `, roughly ${cost}`}, not on the shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and ` +
     `nothing against freezing wind. ` +
     'On before sunset, open in the morning once it is above freezing; the cloth must not touch leaves. The ' +
     'frame must not stay under it in wind or snow.'

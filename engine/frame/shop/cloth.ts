@@ -1,8 +1,9 @@
 /** The cloth: how large it hangs, how it is cut and sewn from what is sold, and how it is tied. */
 import type { StockCloth } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { tallestPost } from '../layout/model.ts';
 import type { FrameCloth, FrameModel } from '../layout/model.ts';
-import { holesFactor, tautPull, upliftCoefficient, windPressure } from '../strength/wind.ts';
+import { holesFactor, SIDE_PUSH, tautPull, upliftCoefficient, windPressure } from '../strength/wind.ts';
 import { clothNotes, frostWords, READY_MADE, sewingWords } from './cloth-words.ts';
 import type { ClothPiece, ClothPlan, FrostCloth } from './types.ts';
 
@@ -28,6 +29,9 @@ const TAUT_SAG_SHARE = 0.05;
 const FROST_SKIRT = 0.3;
 const FROST_WEIGHT_SPACING = 1;
 
+/** A fleece is thrown over and weighed down from the ground, without a ladder: nothing taller. Our choice. [m] */
+export const FLEECE_REACH = 2;
+
 /** Tie points along the sides of a closed edge, corners shared: Σ ⌈side/spacing⌉. */
 export function tiePoints(sides: readonly number[], spacing: number): number {
   return sides.reduce((sum, side) => sum + Math.ceil(side / spacing - 1e-9), 0);
@@ -49,21 +53,24 @@ export interface FrostPrice {
   readonly currency: string;
 }
 
-/** @param gust Gust at which the pull of the taut cloth is shown. [m/s] */
+/**
+ * @param gust Gust at which the pull of the taut cloth is shown. [m/s]
+ * @param blocked Whether the wind is kept from passing below the roof.
+ */
 export function clothPlanOf(
   model: FrameModel,
   stock: readonly StockCloth[],
   gust: number,
+  blocked: boolean,
   frostPrice: FrostPrice,
   units: Units,
 ): ClothPlan {
   const pieces = model.cloths.map((cloth) => clothPiece(cloth, stock, units));
   const span = Math.min(...model.rails.map((rail) => rail.span));
   const first = model.cloths[0];
-  const pressure =
-    windPressure(gust) *
-    (model.kind === 'canopy' ? upliftCoefficient(model.pitchDeg).clear : 1) *
-    holesFactor(first.density);
+  const pulls = upliftCoefficient(model.pitchDeg);
+  const coefficient = model.kind === 'screen' ? SIDE_PUSH : blocked ? pulls.blocked : pulls.clear;
+  const pressure = windPressure(gust) * coefficient * holesFactor(first.density);
   const sag = TAUT_SAG_SHARE * span;
   return {
     pieces,
@@ -72,7 +79,7 @@ export function clothPlanOf(
     tieSpacing: TIE_SPACING,
     pull: { perMetre: tautPull(pressure, span, sag), sag, gust },
     notes: clothNotes(model, units),
-    frost: model.kind === 'canopy' ? frostCloth(model, frostPrice, units) : null,
+    frost: frostCloth(model, frostPrice, units),
   };
 }
 
@@ -161,13 +168,19 @@ function gapFor(side: number): number {
   return Math.min(GAP, side / 20);
 }
 
-/** One sheet over the roof and down to the ground all round, its corners folded. */
-function frostCloth(model: FrameModel, { price, currency }: FrostPrice, units: Units): FrostCloth {
-  const [slope, width] = model.cloths[0].opening;
+/**
+ * One sheet over the roof and down to the ground, its corners folded; along a wall it ends at the rail. `null` for a
+ * screen, and for a roof so tall that nobody throws a sheet over it from the ground.
+ */
+function frostCloth(model: FrameModel, { price, currency }: FrostPrice, units: Units): FrostCloth | null {
   const heights = model.posts.map((post) => post.height);
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
-  const cut: readonly [number, number] = [slope + low + high + 2 * FROST_SKIRT, width + 2 * high + 2 * FROST_SKIRT];
-  const weights = Math.ceil((2 * (slope + width)) / FROST_WEIGHT_SPACING);
+  if (model.kind === 'screen' || high > FLEECE_REACH) return null;
+  const [slope, width] = model.cloths[0].opening;
+  const onWall = model.posts.some((post) => post.onWall === true);
+  const alongEnds = onWall ? tallestPost(model) + FROST_SKIRT : low + high + 2 * FROST_SKIRT;
+  const cut: readonly [number, number] = [slope + alongEnds, width + 2 * high + 2 * FROST_SKIRT];
+  const weights = Math.ceil((2 * slope + (onWall ? 1 : 2) * width) / FROST_WEIGHT_SPACING);
   const cost = price === null ? null : `${(cut[0] * cut[1] * price).toFixed(0)} ${currency}`;
-  return { cut, weights, sentence: frostWords(cut, { skirt: FROST_SKIRT, weights, cost }, units) };
+  return { cut, weights, sentence: frostWords(cut, { skirt: FROST_SKIRT, weights, cost, onWall }, units) };
 }

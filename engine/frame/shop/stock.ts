@@ -74,6 +74,14 @@ export function stockCloth(plan: Plan): readonly StockCloth[] {
   return own.length > 0 ? own : ROLL_WIDTHS[marketOf(plan)].map((width) => ({ width }));
 }
 
+/** To what a shop measures off a roll: 10 cm, or half a foot. Common practice, no source. [m] */
+const ROLL_STEPS: Readonly<Record<Market, number>> = { metric: 0.1, american: TEN_FEET / 20 };
+
+/** [m] */
+export function rollStep(plan: Plan): number {
+  return ROLL_STEPS[marketOf(plan)];
+}
+
 /** [m] */
 export function kerfOf(plan: Plan): number {
   return plan.stock?.kerf ?? DEFAULT_KERF;

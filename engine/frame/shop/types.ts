@@ -25,7 +25,7 @@ export interface ClothPiece {
 }
 
 export interface FrostCloth {
-  /** One sheet over the roof and down to the ground all round. [m] */
+  /** One sheet over the roof and down to the ground, all round or on the sides where no wall is. [m] */
   readonly cut: readonly [number, number];
   readonly weights: number;
   readonly sentence: string;

@@ -1,5 +1,6 @@
 /** What holds each post down, by the ground it stands in. */
 import type { Units } from '../../plan/units/units.ts';
+import { postsOnGround } from '../layout/model.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
 import {
   ballastWords,
@@ -13,6 +14,7 @@ import {
 import { bagsFor, HOLE, holeFor, kindOfPost } from './footings.ts';
 import type { SoilKind } from './footings.ts';
 import { liftOfPush } from './side-push.ts';
+import { isFloor } from './grounds.ts';
 import type { AnchorKind, AnchorPlan, GroundKind, PostLoad, WindRange } from './types.ts';
 import { BALLAST_FACTOR, GRAVITY, upliftForce } from './wind.ts';
 import { spaceDistance } from '../../plan/geometry/vectors.ts';
@@ -53,7 +55,7 @@ type Pulled = Pick<PostLoad, 'post' | 'ids' | 'count' | 'uplift' | 'ballast' | '
 function postLoads(model: FrameModel, gust: number, ownWeight: number, blocked: boolean): Pulled[] {
   const uplift = upliftForce(gust, model.roofArea, model.cloths[0].density, model.pitchDeg);
   const tipping = liftOfPush(model, gust);
-  const standing = model.posts.filter(({ onWall }) => onWall !== true);
+  const standing = postsOnGround(model);
   const roles = [...new Set(standing.map((post) => post.role))];
   return roles.map((role) => {
     const posts = standing.filter((post) => post.role === role);
@@ -151,10 +153,6 @@ function drivenAtEach(kind: AnchorKind, ground: GroundKind | null, hold: number)
 /** What one holds. [N] */
 function holdsOf(kind: 'stakes' | 'augers', ground: SoilKind): number {
   return (kind === 'stakes' ? STAKE_HOLDS : AUGER_HOLDS) * SOIL_FACTOR[ground];
-}
-
-function isFloor(ground: GroundKind): ground is Exclude<GroundKind, SoilKind> {
-  return ground === 'paving' || ground === 'wheels';
 }
 
 function holdingWords(

@@ -1,4 +1,5 @@
 /** Whether a frame passes the checks that its own sheet prints. */
+import { tallestPost } from '../layout/model.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { asFlagpole } from './beam.ts';
 import { STEEL } from './tube.ts';
@@ -9,8 +10,7 @@ import { bearingGust, bracedStress, LEAN_ON_POST, spansOf } from './wind-plan.ts
 /** Whether a post whose top nothing holds bends for good when somebody leans on it. */
 export function needsBraces(model: FrameModel, tube: TubeSection): boolean {
   if (!model.freeTops) return false;
-  const tallest = Math.max(...model.posts.map(({ height }) => height));
-  return asFlagpole(tube, LEAN_ON_POST, tallest).stress > STEEL.allowable;
+  return asFlagpole(tube, LEAN_ON_POST, tallestPost(model)).stress > STEEL.allowable;
 }
 
 /**

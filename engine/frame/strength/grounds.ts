@@ -28,9 +28,14 @@ export function groundName(ground: GroundKind): string {
   return GROUNDS[ground];
 }
 
+/** Ground that nothing is dug or driven into. */
+export function isFloor(ground: GroundKind): ground is 'paving' | 'wheels' {
+  return ground === 'paving' || ground === 'wheels';
+}
+
 /** Where a post stands, in words: "in garden soil", "on paving". */
 export function groundPlace(ground: GroundKind): string {
-  return `${ground === 'paving' || ground === 'wheels' ? 'on' : 'in'} ${GROUNDS[ground]}`;
+  return `${isFloor(ground) ? 'on' : 'in'} ${GROUNDS[ground]}`;
 }
 
 /** Every kind of ground that anchors can be worked out for. */

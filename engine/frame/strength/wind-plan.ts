@@ -6,6 +6,7 @@ import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLo
 import type { BeamState } from './beam.ts';
 import { signsOfGust } from './beaufort.ts';
 import { WIND_WORDING } from '../work/cautions.ts';
+import { postsOnGround, tallestPost } from '../layout/model.ts';
 import type { FrameModel, FrameRail } from '../layout/model.ts';
 import { strongestPush } from './side-push.ts';
 import { stormWords, TAKE_DOWN_GUST, takeDownWords } from './storm-words.ts';
@@ -68,8 +69,8 @@ export function spansOf(model: FrameModel, tube: TubeSection): Span[] {
 
 /** @param ownWeight Of tube and dry cloth; wet cloth adds as much again as it weighs. [kg]  @param wetCloth [kg] */
 export function postStrength(model: FrameModel, tube: TubeSection, ownWeight: number, wetCloth: number): PostStrength {
-  const height = Math.max(...model.posts.map((post) => post.height));
-  const share = Math.max(...model.posts.map((post) => post.share));
+  const height = tallestPost(model);
+  const share = Math.max(...postsOnGround(model).map((post) => post.share));
   return {
     height,
     leaned: inMPa(asFlagpole(tube, LEAN_ON_POST, height)),
@@ -83,9 +84,10 @@ export function postStrength(model: FrameModel, tube: TubeSection, ownWeight: nu
  * Bending stress of a pushed post where its brace or stay meets it. [Pa] Two posts of a braced face share the push, as
  * a frame with knee braces on pinned feet does; a stay holds its post alone, and only the top above it bends. Statics.
  */
-export function bracedStress({ kind, tubes, posts }: FrameModel, tube: TubeSection): number {
+export function bracedStress(model: FrameModel, tube: TubeSection): number {
+  const { kind, tubes } = model;
   const meets = tubes.filter((one) => one.kind === 'brace' || one.kind === 'stay').map(({ from }) => from[2]);
-  const height = Math.max(...posts.map((post) => post.height));
+  const height = tallestPost(model);
   const moment =
     kind === 'canopy'
       ? (LEAN_ON_POST / 2) * Math.max(0, ...meets)

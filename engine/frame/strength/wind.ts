@@ -18,7 +18,7 @@ const UPLIFT_CLEAR = [0.5, 0.7, 0.9, 1.1, 1.3, 1.6, 1.8];
 const UPLIFT_BLOCKED = [1.3, 1.4, 1.4, 1.5, 1.5, 1.6, 1.8];
 
 /** Free-standing wall, net: EN 1991-1-4 Table 7.9, solidity 0.8 (from memory). */
-const SIDE_PUSH = 1.2;
+export const SIDE_PUSH = 1.2;
 
 /** Velocity pressure of a gust. [Pa]  @param gust 3-second gust. [m/s] */
 export function windPressure(gust: number): number {

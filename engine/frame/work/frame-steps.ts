@@ -71,12 +71,14 @@ function cutsAny({ tubes }: CutPlan): boolean {
 export function raiseSteps(input: StepInput, units: Units): Step[] {
   const { model, anchors, brief } = input;
   const joints = jointsOf(input.cost);
+  const square = step('square', squareUpWords(model), ['level', 'tapes', 'key', 'screws'], []);
+  const bracing = braceSteps(input, joints, units);
   return [
     ...wallSteps(input, joints, units),
     raiseStep(input, joints, units),
     ...lowRailSteps(input, joints),
-    step('square', squareUpWords(model), ['level', 'tapes', 'key', 'screws'], []),
-    ...braceSteps(input, joints, units),
+    // A screen on feet does not stand by itself; a roof is braced once it is square.
+    ...(model.kind === 'screen' ? [...bracing, square] : [square, ...bracing]),
     ...holdDownSteps(anchors, brief, joints.feet, units),
     step('wait', waitWords(input, units), [], ['wind-orientation', 'anchors']),
   ];

@@ -1,6 +1,7 @@
 /** The steps on the ground: leave, probing, setting out, holes. */
 import type { Units } from '../../plan/units/units.ts';
 import { foundationSteps } from './anchor-steps.ts';
+import { isFloor } from '../strength/grounds.ts';
 import { linesOf, step } from './step.ts';
 import type { StepInput } from './step.ts';
 import { ASK, probeWords, setOutWords, unknownGroundWords } from './step-words.ts';
@@ -8,7 +9,7 @@ import type { Step } from './types.ts';
 
 export function groundSteps(input: StepInput, units: Units): Step[] {
   const { anchors, brief, sunk, cost } = input;
-  const onFloor = anchors.ground === 'paving' || anchors.ground === 'wheels';
+  const onFloor = anchors.ground !== null && isFloor(anchors.ground);
   const feet = linesOf(cost, 'joint').filter(({ joint }) => joint === 'foot');
   return [
     step('ask', ASK, [], ['permission', 'shared-wall', 'overhead-line', 'children', 'engineer']),

@@ -8,6 +8,7 @@ import type { Units } from '../../plan/units/units.ts';
 import type { Design } from '../design.ts';
 import { shrinkOffer } from '../layout/bays.ts';
 import { formatForce, formatSlight } from '../layout/lengths.ts';
+import { tallestPost } from '../layout/model.ts';
 import type { FrameBrief, FrameModel } from '../layout/model.ts';
 import { idsNamed } from '../layout/post-names.ts';
 import { neighboursOf } from '../layout/surroundings.ts';
@@ -65,7 +66,7 @@ export function notesOf(
 
 /** A roof or posts so large that somebody with a licence is to be asked. */
 function engineerNotes(model: FrameModel, units: Units): string[] {
-  const tallest = Math.max(...model.posts.map(({ height }) => height));
+  const tallest = tallestPost(model);
   return [
     ...(model.roofArea > ENGINEER_AREA ? [largeRoofNote(model.roofArea, units)] : []),
     ...(tallest > ENGINEER_HEIGHT ? [tallPostNote(tallest, units)] : []),

@@ -2,7 +2,7 @@
 import { formatCut, formatSpeed } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { CutPlan } from '../cuts/types.ts';
-import { formatAbout, formatSlight, formatTape } from '../layout/lengths.ts';
+import { formatAbout, formatMark, formatSlight, formatTape } from '../layout/lengths.ts';
 import { isCrosswise } from '../layout/canopy-braces.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { UNDER_POST } from '../strength/footings.ts';
@@ -40,7 +40,7 @@ function squareWords({ settingOut: { diagonals }, model }: StepInput, units: Uni
 
 /** Stays run at 45°: as far out as they are high. */
 function stayHeights({ tubes }: FrameModel, units: Units): string {
-  const heights = tubes.filter(({ kind }) => kind === 'stay').map(({ from }) => formatCut(from[2], units));
+  const heights = tubes.filter(({ kind }) => kind === 'stay').map(({ from }) => formatMark(from[2], units));
   return [...new Set(heights)].join(' or ');
 }
 
@@ -85,11 +85,13 @@ export function cutWords({ kerf }: CutPlan, units: Units): string {
 export const ENDS =
   'No tube needs cutting. Take any burr off the ends with a round file or reamer and paint bare steel with zinc paint.';
 
+/** A screen is put together lying flat, post and all; of a roof the posts come when it is lifted. */
 export function joinWords({ kind }: FrameModel): string {
-  return (
-    `Lay the ${kind === 'canopy' ? 'roof' : 'screen'} out on the ground in the shade, put the rails into ` +
-    `their joints and turn the set screws in finger-tight only.`
-  );
+  return kind === 'canopy'
+    ? 'Lay the roof out on the ground in the shade, put the rails into their joints and turn the set screws in ' +
+        'finger-tight only.'
+    : 'Lay the screen out flat on the ground in the shade, posts and rails together, one straight stretch at a time; ' +
+        'turn the set screws in finger-tight only.';
 }
 
 /** @param height Of the rail's middle. [m] */
@@ -110,14 +112,22 @@ export function raiseWords(
   units: Units,
 ): string {
   const stone = anchors.concrete === null ? '' : `, each on a flat stone of ${formatAbout(UNDER_POST, units)}`;
+  const reach = high
+    ? 'A step ladder set open on firm ground, never against the frame.'
+    : 'It is low enough to reach from the ground.';
+  if (model.kind === 'screen') {
+    const up =
+      sunk > 0
+        ? `stand the screen up, its posts in their holes${stone}, and prop it on both sides until they hold`
+        : `stand the screen up on its marks, feet on${bolted ? ' over their bolts' : ''}, and hold it until its ` +
+          `stays are fixed`;
+    return `With ${peopleWord(people)} people: ${up}. ${reach}`;
+  }
   const stands = onFeet
     ? `, feet on${bolted ? ' over their bolts' : ''}`
     : sunk > 0
       ? `, standing in their holes${stone}`
       : '';
-  const reach = high
-    ? 'A step ladder set open on firm ground, never against the frame.'
-    : 'It is low enough to reach from the ground.';
   const sides = model.posts.some(({ onWall }) => onWall === true)
     ? `lift the wall’s side into its brackets and close them; then the other side, and put its posts in${stands}`
     : `lift one side, put its posts in${stands}; then the other side`;
@@ -154,7 +164,7 @@ function clampWords({ tubes }: FrameModel, units: Units): string {
   const ways = tubes
     .filter(({ kind }) => kind === 'brace')
     .map(({ from, to }) => ({
-      way: formatCut(Math.hypot(to[0] - from[0], to[1] - from[1]), units),
+      way: formatMark(Math.hypot(to[0] - from[0], to[1] - from[1]), units),
       runs: isCrosswise(from, to) ? 'crosswise' : 'lengthwise',
     }));
   const each = [...new Set(ways.map(({ way }) => way))].map((way) => {

@@ -2,7 +2,7 @@
  * What the build sheet says, section by section, in the order in which somebody works through it: once, for text and
  * for paper.
  */
-import { formatAbout, formatTape, formatThin } from '../../frame/layout/lengths.ts';
+import { formatAbout, formatMark, formatTape, formatThin } from '../../frame/layout/lengths.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
@@ -119,9 +119,9 @@ function cloth(sheet: BuildSheet, units: Units): SheetSection {
   const rows = sheet.cloth.pieces.map((piece) => [
     placeOf(piece),
     `${Math.round(piece.density * 100)} %`,
-    `${formatCut(piece.finished[0], units)} × ${formatCut(piece.finished[1], units)}`,
+    `${formatMark(piece.finished[0], units)} × ${formatMark(piece.finished[1], units)}`,
     piece.buy === 'from the roll'
-      ? `${formatCut(piece.cut[0], units)} × ${formatCut(piece.cut[1], units)}`
+      ? `${formatMark(piece.cut[0], units)} × ${formatMark(piece.cut[1], units)}`
       : 'ready-made',
     `${piece.ties}, every ${spacingWords(piece, units)}`,
   ]);
@@ -134,7 +134,7 @@ function cloth(sheet: BuildSheet, units: Units): SheetSection {
         `and pull it flat.`,
     ),
     sentence(
-      `Pulled so taut that it sags only ${formatCut(pull.sag, units)}, it would drag its rails inward with ` +
+      `Pulled so taut that it sags only ${formatMark(pull.sag, units)}, it would drag its rails inward with ` +
         `${massPerLength(pull.perMetre / GRAVITY, units)} in gusts of ${formatSpeed(pull.gust, units)}: that is ` +
         `why the ties must give.`,
     ),
@@ -192,7 +192,7 @@ function cautions(sheet: BuildSheet): SheetSection {
 
 /** "520 mm", or "500 mm along and 520 mm across". */
 function spacingWords({ tieSpacing }: ClothPiece, units: Units): string {
-  const [along, across] = tieSpacing.map((metres) => formatCut(metres, units));
+  const [along, across] = tieSpacing.map((metres) => formatMark(metres, units));
   return along === across ? along : `${along} along and ${across} across`;
 }
 

@@ -657,11 +657,15 @@ describe('the sheet', () => {
     ]);
     const text = steps.find(({ id }) => id === 'brace')?.text ?? '';
     for (const { part, length } of braces) {
-      const leg = Math.round((length / Math.SQRT2) * 1000);
       const runs = part.slice('brace, '.length);
-      expect(text).toContain(`${leg} mm down the post where the brace runs ${runs}`);
-      for (const { from, to } of drawing.tubes.filter((tube) => tube.part === part))
-        expect(Math.abs(to[runs === 'crosswise' ? 1 : 0] - from[runs === 'crosswise' ? 1 : 0])).toBeLessThan(1e-9);
+      const [along, across] = runs === 'crosswise' ? [0, 1] : [1, 0];
+      for (const { from, to } of drawing.tubes.filter((tube) => tube.part === part)) {
+        expect(Math.abs(to[across] - from[across])).toBeLessThan(1e-9);
+        // At 45°, cut to the 5 mm below: a clamp slides, and a saw holds no tenths.
+        const leg = Math.abs(to[along] - from[along]);
+        expect(text).toContain(`${(leg * 1000).toFixed(0)} mm down the post where the brace runs ${runs}`);
+        expect(length * 1000).toBeCloseTo(5 * Math.floor((leg * Math.SQRT2 * 1000) / 5), 6);
+      }
     }
     const alike = built({ ...roof, length: 2.6, width: 2.6, height: 2.6 });
     expect(alike.pieces.filter(({ kind }) => kind === 'brace').map(({ part }) => part)).toEqual(['brace']);
@@ -719,21 +723,53 @@ describe('the sheet', () => {
   });
 
   test('saves what it says with a cutter that loses nothing, of the whole sheet’s price', () => {
-    const demo = withOptions(demoPlan('courtyard'), ['A']);
-    if (!demo.ok) throw new Error(demo.problems[0].message);
-    const sheetWith = (kerf?: number) => {
-      const result = sheetOf(
-        { ...demo.plan, stock: { ...demo.plan.stock, ...(kerf !== undefined && { kerf }) } },
-        'lemon-roof',
+    // Two rails of 3 m are one tube of 6 m, but for the width of the cut.
+    const long = { id: 'long', name: 'tube', outside: 0.038, wall: 0.0015, length: 6, price: 27.5 };
+    const tubes = [long, { ...long, id: 'short', length: 4, price: 19 }];
+    const sheetWith = (kerf?: number) =>
+      built(
+        { ...roof, turn: 0, length: 3, width: 3, height: 2.2, frame: { soil: 'garden', bottomRails: true } },
+        { stock: { tubes, ...(kerf !== undefined && { kerf }) } },
       );
-      if (!result.ok) throw new Error(result.problems[0].message);
-      return result.sheet;
-    };
     const offered = sheetWith().cutting.savings.find(({ change }) =>
       change.startsWith('cut with a rolling tube cutter'),
     );
     expect(offered?.money).toBeGreaterThan(0);
     expect(Number(sheetWith().cost.total) - Number(sheetWith(0).cost.total)).toBeCloseTo(Number(offered?.money), 6);
+  });
+
+  test('a brace of whole millimetres saves the demo’s roof a tube: one rail and three braces are a tube of 6 m', () => {
+    const demo = withOptions(demoPlan('courtyard'), ['A']);
+    if (!demo.ok) throw new Error(demo.problems[0].message);
+    const result = sheetOf(demo.plan, 'lemon-roof');
+    if (!result.ok) throw new Error(result.problems[0].message);
+    // By hand: 2600 + 3 × 1130 + 3 cuts of 2 mm = 5996 mm, twice; 6 more rails and posts of 2600; 2 braces more.
+    expect(result.sheet.cutting.amount).toBe(2 * 24 + 6 * 12 + 12);
+    expect(result.sheet.cutting.proven).toBe(true);
+  });
+
+  test('screens on feet go up as they can be held: stood up whole, stayed, then squared and weighed down', () => {
+    const { steps } = built({ ...screen, frame: { soil: 'paving' } });
+    const order = steps
+      .map(({ id }) => id)
+      .filter((id) => ['join', 'raise', 'brace', 'square', 'ballast'].includes(id));
+    expect(order).toEqual(['join', 'raise', 'brace', 'square', 'ballast']);
+    const raise = steps.find(({ id }) => id === 'raise')?.text ?? '';
+    expect(raise).toContain('hold it until its stays are fixed');
+    expect(raise).not.toMatch(/Nobody stands under|the other side/);
+    const sunk = built(screen).steps.find(({ id }) => id === 'raise')?.text;
+    expect(sunk).toMatch(/posts in their holes, each on a flat stone of 50 mm, and prop it on both sides/);
+  });
+
+  test('what a roof pulls on its rails is counted by the wind of its place: caught below, harder', () => {
+    const perMetre = (center: readonly [number, number]): number =>
+      built({ ...roof, turn: 0, center }).cloth.pull.perMetre;
+    // Flat: 0.5 passing freely, 1.3 caught (BS 6399-2 table 13, EN 1991-1-4 table 7.6).
+    expect(perMetre([9, 2.2]) / perMetre([9, 7])).toBeCloseTo(1.3 / 0.5, 9);
+    // T = p·L²/(8s), s = L/20, on the span of a screen's longest bay; a cloth that stands takes 1.2.
+    const { cloth, spans } = built(screen);
+    const [{ span }] = spans;
+    expect(cloth.pull.perMetre).toBeCloseTo((0.613 * 15 ** 2 * 1.2 * 0.84 * span * 20) / 8, 6);
   });
 
   test('buys small things in whole packs, and none over that nobody is told of', () => {

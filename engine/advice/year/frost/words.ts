@@ -1,4 +1,9 @@
 /** Frosty nights in sentences: when, who needs what, and how to cover; and the same plant by plant for a table. */
+import { FLEECE_REACH } from '../../../frame/shop/cloth.ts';
+import { fleeceWeight } from '../../../frame/shop/cloth-words.ts';
+import { riseOf } from '../../../plan/defaults.ts';
+import { middleOf } from '../../../plan/edit/edit-feature.ts';
+import { footprintOf, pointInRing } from '../../../plan/geometry/shapes.ts';
 import { listWords } from '../../../plan/list-words.ts';
 import { nameOf } from '../../../plan/names.ts';
 import { dayWords, monthWord } from '../../../plan/dates.ts';
@@ -158,7 +163,6 @@ export function coverWords(plan: Plan, found: Found): Advice[] {
   const units = unitsOf(plan);
   const degrees = (celsius: number) => formatTemperature(celsius, units);
   const { sunset } = found.window;
-  const fleece = units === 'metric' ? '17 to 42 g/m²' : '½ to 1¼ oz/yd²';
   return [
     {
       basis: 'common practice',
@@ -183,7 +187,7 @@ export function coverWords(plan: Plan, found: Found): Advice[] {
     {
       basis: 'extension practice',
       source: 'Penn State Extension, on floating row covers',
-      text: `Fleece of ${fleece} lets 70 to 85 % of the light through.`,
+      text: `Fleece of ${fleeceWeight(units)} lets 70 to 85 % of the light through.`,
     },
     ...(plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen')
       ? [
@@ -191,11 +195,25 @@ export function coverWords(plan: Plan, found: Found): Advice[] {
             basis: 'our estimate' as const,
             text:
               'Shade cloth left up in winter gains a degree at most and takes the sun that is wanted then: take it ' +
-              'off and hang frost cloth from the same frame.',
+              `off${carriesFleece(plan, found) ? ' and lay the frost cloth over the same frame' : ''}.`,
           },
         ]
       : []),
   ];
+}
+
+/** Whether a roof that a fleece can be thrown over from the ground stands over a plant that is to be covered. */
+function carriesFleece(plan: Plan, found: Found): boolean {
+  const wrapped = hurtIn(found)
+    .tender.filter(({ help }) => help === 'wrap')
+    .map(({ plant }) => plant);
+  const covered = plan.features.filter(({ id }) => wrapped.includes(id)).map(middleOf);
+  return plan.features.some(
+    (feature) =>
+      feature.kind === 'canopy' &&
+      Math.max(feature.height, feature.height + riseOf(feature)) <= FLEECE_REACH &&
+      covered.some((at) => pointInRing(at, footprintOf(feature))),
+  );
 }
 
 /**

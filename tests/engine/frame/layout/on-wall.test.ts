@@ -87,3 +87,21 @@ test('where no wall stands behind it, or a lower one, the sheet says so first', 
   const low = { ...HOUSE, height: 1.8 };
   expect(sheetWith({ ...roofOf(2.5, 2.5), onWall: true }, [low]).notes.join(' ')).toMatch(/lower than the edge/);
 });
+
+test('its posts are judged by their own height, not by the brackets’, and no tall-post note is told of a wall', () => {
+  const sloping = { ...roofOf(2.5, 2.5), height: 3.1, rise: -0.9, onWall: true };
+  const { post, notes } = sheetWith({ ...sloping, frame: { soil: 'garden' } });
+  expect(post.height).toBeCloseTo(2.2, 9);
+  expect(notes.join(' ')).not.toMatch(/posts are .* tall/);
+});
+
+test('frost cloth over it comes down on the three open sides alone', () => {
+  const low = (onWall: boolean) => sheetWith({ ...roofOf(2.4, 3), height: 1.8, onWall }).cloth.frost;
+  // By hand, with 0.3 m on the soil: 1.8 + 2.4 + 1.8 and 1.8 + 3 + 1.8, each with two skirts; no back, one skirt.
+  expect(low(false)?.cut.map((metres) => metres.toFixed(3))).toEqual(['6.600', '7.200']);
+  expect(low(true)?.cut.map((metres) => metres.toFixed(3))).toEqual(['4.500', '7.200']);
+  expect([low(false)?.weights, low(true)?.weights]).toEqual([11, 8]);
+  expect(low(true)?.sentence).toContain('on the three open sides');
+  // Nobody throws a sheet over what stands taller than a person.
+  expect(sheetWith(roofOf(2.4, 3)).cloth.frost).toBeNull();
+});
