@@ -7,6 +7,8 @@ import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Light and air change: readings farther apart do not compare. [min] */
 const WITHIN = 5;
+/** Air is one in a yard: where a pair's two differ by more, one thermometer stood in the sun. Our choice. [K] */
+const ONE_AIR = 3;
 
 /**
  * Pairs by what the readings say of each other, else the nearest in time on the same plant or none; each reading in one
@@ -63,8 +65,9 @@ function pairOf(
     open.light !== undefined && covered.light !== undefined && open.light > 0 && covered.light <= open.light
       ? 1 - covered.light / open.light
       : null;
+  const airs = open.air === undefined || covered.air === undefined ? 0 : Math.abs(open.air - covered.air);
   const steps =
-    a === undefined || b === undefined
+    a === undefined || b === undefined || airs > ONE_AIR
       ? null
       : [a.watered - b.watered, a.thirsty - b.thirsty].toSorted((x, y) => x - y);
   return {
@@ -76,5 +79,6 @@ function pairOf(
     spread: by && by.spread,
     opened: by && by.opened,
     density: light,
+    airsApart: airs > ONE_AIR ? airs : null,
   };
 }

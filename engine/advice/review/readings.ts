@@ -2,6 +2,7 @@
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { CivilDate, Plan, PlantRow, Reading } from '../../plan/types.ts';
 import { momentWords } from '../../plan/moment-words.ts';
+import { formatTemperature } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { CATALOGUE, plantRowOf } from '../../plan/catalogue.ts';
 import { type HeatDay, heatDayOf } from '../../load/leaf/heat-day.ts';
@@ -21,6 +22,8 @@ import { withoutCloth } from '../../plan/without-cloth.ts';
 /** Where a reading names no plant: a leaf of this width at this height. [m] */
 const ANY_LEAF_WIDTH = 0.05;
 const ANY_HEIGHT = 1;
+/** Air warmer by this than the hottest day known was read in the sun or beside a hot wall. Our choice. [K] */
+const NO_SUCH_AIR = 3;
 /** A cloth that takes less of the beam than this is none. */
 const NO_CLOTH = 1e-6;
 
@@ -96,6 +99,8 @@ function leafRead(
   clothless: ReadYard,
 ): LeafRead | { readonly isLeft: string } {
   const date = reading.when.slice(0, 10);
+  const hottest = hottestKnown(plan);
+  if (reading.air > hottest + NO_SUCH_AIR) return { isLeft: inTheSun(plan, reading.air, hottest) };
   // A leaf read in the open beside a covered one of the same plant had no cloth over it, whatever hangs on the plan.
   const { sky, dayIn } = reading.covered === false ? clothless : drawn;
   const day = dayIn(date);
@@ -116,6 +121,19 @@ function leafRead(
   }
   const moment = { ...day.moments[sample], air: reading.air, airMax: reading.air };
   return { moment, sample, shelter: day.shelter, row, share, around: surroundingsAt(sky, day, point, own) };
+}
+
+/** As far as anybody said: of the climate, or of a summer as it was. [°C] */
+function hottestKnown({ climate, summers = [] }: Plan): number {
+  return Math.max(climate.heatwaveHigh, ...summers.flatMap(({ hottest }) => hottest ?? []));
+}
+
+function inTheSun(plan: Plan, air: number, hottest: number): string {
+  const [read, known] = [air, hottest].map((celsius) => formatTemperature(celsius, unitsOf(plan)));
+  return (
+    `is left out: air of ${read} is more than the hottest day brings here (${known}). The thermometer stood in the ` +
+    `sun or at a hot wall: hang it in the shade, and read again.`
+  );
 }
 
 function heldAgainst(reading: LeafReading, leaf: LeafRead): { check: ReadingCheck; leafCase: LeafCase } {

@@ -3,12 +3,14 @@ import { namedInside, nameOf } from '../../plan/names.ts';
 import { momentWords } from '../../plan/moment-words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
-import { unitsOf } from '../../plan/units/units.ts';
+import { unitsOf, type Units } from '../../plan/units/units.ts';
 import { DAMAGE_SCALE } from './protocol.ts';
 import { correctionsOf, ENOUGH_OUTSIDE } from './corrections.ts';
 import { pairsOf } from './pairs.ts';
 import { checkReadings, leafReadings } from './readings.ts';
-import type { DamageNote, PairCheck, ReadingCheck, ReviewResult } from './types.ts';
+import type { DamageNote, PairCheck, ReadingCheck, ReviewResult, YearComparison } from './types.ts';
+import { seasonYearOf } from '../year/span.ts';
+import { whyBurnt } from '../why/why.ts';
 import { yearsAgainst } from './year-against-year.ts';
 
 export function reviewOf(plan: Plan): ReviewResult {
@@ -20,9 +22,10 @@ export function reviewOf(plan: Plan): ReviewResult {
   const sentences = [
     ...checks.map((check) => readingSentence(plan, check)),
     ...pairs.flatMap((pair) => pairSentences(plan, pair)),
-    summary(checks, pairs, corrections.length),
+    summary(readings.length, checks, pairs, corrections.length),
     ...corrections.map(({ sentence }) => sentence),
     ...years.map(({ sentence }) => sentence),
+    ...notBySun(plan, years),
   ];
   return {
     readings: checks,
@@ -55,18 +58,21 @@ function readingSentence(
 
 function pairSentences(
   plan: Plan,
-  { open, covered, cooler, estimated, spread, opened, minutesApart, density }: PairCheck,
+  { open, covered, cooler, estimated, spread, opened, minutesApart, density, airsApart }: PairCheck,
 ): string[] {
   const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, unitsOf(plan));
   const sentences: string[] = [];
   if (cooler !== null) {
     const against =
-      estimated === null
-        ? ''
-        : Math.max(...estimated.map(Math.abs)) < 0.5
-          ? '; the estimate sees no difference there'
-          : `; the estimate says ${rangeWords(degrees(estimated[0]), degrees(estimated[1]))}` +
-            `${spread === null ? '' : ` (± ${degrees(spread)})`}${openedWords(estimated[1], opened, degrees)}`;
+      airsApart !== null
+        ? `. But the air beside them differs by ${degrees(airsApart)}: one thermometer stood in the sun, so the pair ` +
+          `tells nothing`
+        : estimated === null
+          ? ''
+          : Math.max(...estimated.map(Math.abs)) < 0.5
+            ? '; the estimate sees no difference there'
+            : `; the estimate says ${rangeWords(estimated, unitsOf(plan))}` +
+              `${spread === null ? '' : ` (± ${degrees(spread)})`}${openedWords(estimated[1], opened, degrees)}`;
     const when = minutesApart < 0.5 ? 'read together' : `${minutesApart.toFixed(0)} minutes apart`;
     sentences.push(
       `A pair${whoseWords(plan, covered, open)}, ${when}: the leaf under the cloth was ` +
@@ -99,11 +105,19 @@ function openedWords(most: number, opened: number | null, degrees: (kelvin: numb
   return `, up to ${degrees(opened)} where the shade lets it keep its pores open`;
 }
 
-function rangeWords(from: string, to: string): string {
-  return from === to ? `about ${from}` : `${from} to ${to}`;
+function rangeWords(ends: readonly [number, number], units: Units): string {
+  const [from, to] = ends.map((kelvin) => formatTemperatureDifference(kelvin, units));
+  return from === to ? `about ${from}` : `${from.replace(/ \S+$/, '')} to ${to}`;
 }
 
-function summary(checks: readonly ReadingCheck[], pairs: readonly PairCheck[], corrections: number): string {
+/** @param taken readings in all, those that are left out too */
+function summary(
+  taken: number,
+  checks: readonly ReadingCheck[],
+  pairs: readonly PairCheck[],
+  corrections: number,
+): string {
+  if (taken > 0 && checks.length === 0) return 'No reading can be held against the estimate yet.';
   if (checks.length === 0 && pairs.length === 0)
     return (
       'No readings yet: two leaves, one under the cloth and one in the open, with the air beside them and ' +
@@ -114,13 +128,30 @@ function summary(checks: readonly ReadingCheck[], pairs: readonly PairCheck[], c
   const most = Math.max(hot, outside.length - hot);
   if (most < ENOUGH_OUTSIDE)
     return pairs.length <= 1 && checks.length <= 2
-      ? 'One pair claims nothing: no correction is offered.'
+      ? `${pairs.length === 1 ? 'One pair' : checks.length === 1 ? 'One reading' : 'Two readings'} ` +
+          `${pairs.length === 1 || checks.length === 1 ? 'claims' : 'claim'} nothing: no correction is offered.`
       : 'Fewer than three readings lie outside on one side: nothing to correct.';
   const side = hot === most ? 'hotter' : 'cooler';
   return corrections > 0
     ? `${most} readings are ${side} than the estimate and its spread: something entered is off.`
     : `${most} readings are ${side} than the estimate and its spread, and no single input explains them: check ` +
         `the thermometer and how it was held.`;
+}
+
+/** Damage of the latest summer that the sun does not explain, where the years have not said so already. */
+function notBySun(plan: Plan, years: readonly YearComparison[]): string[] {
+  const hurt = (plan.journal ?? []).filter(
+    ({ what, amount, date }) =>
+      what === 'damage' && amount !== undefined && amount > 0 && seasonYearOf(plan, date) === plan.season.year,
+  );
+  const plants = new Set(hurt.flatMap(({ feature }) => feature ?? []));
+  return [...plants].flatMap((plant) => {
+    if (years.some((year) => year.plant === plant && year.finding === 'worse than the heat explains')) return [];
+    const why = whyBurnt(plan, { plant });
+    return why.ok && why.value.answer === 'does not'
+      ? [`${nameOf(plan, plant)}: the sun does not explain this summer’s damage. Ask why it burnt before you shade it.`]
+      : [];
+  });
 }
 
 function damageNotes(plan: Plan): DamageNote[] {

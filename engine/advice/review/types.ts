@@ -36,6 +36,8 @@ export interface PairCheck {
   readonly opened: number | null;
   /** From a light pair: 1 − covered/open. */
   readonly density: number | null;
+  /** How far their two airs differ, where that is more than the air of one yard does. [K] */
+  readonly airsApart: number | null;
 }
 
 /** An input whose change brings the estimate nearer to the readings: offered, never made. */

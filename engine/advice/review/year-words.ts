@@ -4,6 +4,7 @@ import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperatureDifference } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { clothNoted } from './cloth-noted.ts';
 import type { YearComparison } from './types.ts';
 
 type Told = Omit<YearComparison, 'headline' | 'sentence'>;
@@ -37,6 +38,7 @@ export function reasons(plan: Plan, told: Told, isKept: boolean): string[] {
   return [
     `Damage ${damage[0]} of 5 in ${years[0]}, ${damage[1]} in ${years[1]}.`,
     ...(isKept ? [heatWords(plan, told)] : []),
+    ...(told.eased === 'cover' ? clothNoted(plan, years[1]) : []),
     ...partnerWords(plan, told, isKept),
     ...(finding === 'too little to tell'
       ? [missingWords(years, isKept, leftAlone)]
@@ -62,10 +64,16 @@ function scoreWords(score: number): string {
   return Math.abs(score - whole) < 0.25 ? `about ${whole} of 5` : `${Math.floor(score)} to ${Math.ceil(score)} of 5`;
 }
 
-function partnerWords(plan: Plan, { partners, leftAlone }: Told, isKept: boolean): string[] {
+function partnerWords(plan: Plan, { partners, leftAlone, eased, damage: scores }: Told, isKept: boolean): string[] {
   if (!isKept) return [];
-  if (partners.length === 0)
-    return [leftAlone ? 'Nothing was changed about it.' : 'No plant left as it was is scored beside it.'];
+  if (partners.length === 0) {
+    if (leftAlone) return ['Nothing was changed about it.'];
+    return [
+      eased === null || scores[1] >= scores[0]
+        ? 'No plant left as it was is scored beside it.'
+        : `Whether ${CHANGED[eased]} did it, a plant left as it was and scored in both summers would tell.`,
+    ];
+  }
   const told = partners.map(({ plant, damage: [then, now] }) =>
     then === now
       ? `${namedInside(plan, plant)} was as bad in both (${then} of 5)`

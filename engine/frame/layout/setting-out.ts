@@ -62,7 +62,7 @@ export function settingOut(
       ? 'The plan has no two fixed corners to measure from: draw a building or a wall.'
       : `A is ${pair[0].what}, B is ${pair[1].what}; A to B is ` +
         `${formatTape(distance(pair[0].at, pair[1].at), units)} as drawn: measure that first, and if it does not ` +
-        `agree, put the plan right before you dig. Every length is level and to the middle of the post. Left and ` +
+        `agree, put the plan right before you go on. Every length is level and to the middle of the post. Left and ` +
         `right as you stand at A and look at B.${backWords(model, plan)}`;
   return {
     fixed,

@@ -27,11 +27,11 @@ export function sheetSections(sheet: BuildSheet, units: Units): readonly SheetSe
     strength,
     wind,
     anchors,
+    cautions,
     steps,
     storm,
     winter,
     asBuilt,
-    cautions,
   ];
   return sections.map((of) => of(sheet, units)).filter(({ parts }) => parts.length > 0);
 }

@@ -40,15 +40,23 @@ export function Cautions({ sheet }: { readonly sheet: BuildSheet }) {
   );
 }
 
+interface MindProps {
+  readonly sheet: BuildSheet;
+  readonly tasks: readonly RiskyTask[];
+}
+
 /**
- * What to mind at the work that one block of the sheet tells of, stops first; they are ticked on a page of their own.
+ * What the sheet has to mind at the work that one block of it tells of, stops first; they are ticked on a page of their
+ * own.
  */
-export function MindAt({ tasks }: { readonly tasks: readonly RiskyTask[] }) {
+export function MindAt({ sheet, tasks }: MindProps) {
+  const minded = sheet.cautions.filter((caution) => caution.tasks.some((task) => tasks.includes(task)));
+  if (minded.length === 0) return null;
   return (
     <>
       <h3>Mind</h3>
       <ul class="cautions">
-        {cautionsFor(tasks, plan.value.cautions).map(({ id, stop, text }) => (
+        {minded.map(({ id, stop, text }) => (
           <li key={id} class={stop ? 'stop' : undefined}>
             {text}
           </li>

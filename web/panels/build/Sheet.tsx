@@ -43,34 +43,23 @@ async function printLetter(sheet: BuildSheet): Promise<void> {
 /** What stands on each page, in order. */
 function blocksOf(sheet: BuildSheet): readonly Block[] {
   const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
-  const parts = (ids: readonly string[], mind: readonly RiskyTask[]): ComponentChildren => (
-    <>
-      {ids.map((id) => (
-        <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />
-      ))}
-      <MindAt tasks={mind} />
-    </>
-  );
-  const concrete: readonly RiskyTask[] = sheet.anchors.concrete === null ? [] : ['concrete'];
+  const parts = (ids: readonly string[]): ComponentChildren =>
+    ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
+  const mind = (...tasks: RiskyTask[]): ComponentChildren => <MindAt sheet={sheet} tasks={tasks} />;
   return [
-    { title: 'Drawing', content: parts(['summary', 'setting-out', 'notes'], ['dig', 'climb']) },
+    { title: 'Drawing', content: [parts(['summary', 'setting-out', 'notes']), mind('dig', 'climb')] },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
-    { title: 'Cuts', content: parts(['cuts', 'parts'], ['cut']) },
-    { title: 'Steps', content: parts(['tools', 'steps', 'cloth'], ['dig', ...concrete, 'climb', 'cut', 'cloth']) },
+    { title: 'Cuts', content: [mind('cut'), parts(['cuts', 'parts'])] },
+    {
+      title: 'Steps',
+      content: [parts(['tools']), mind('dig', 'concrete', 'climb', 'cut', 'cloth'), parts(['steps', 'cloth'])],
+    },
     {
       title: 'Storm and anchors',
-      content: parts(['storm', 'anchors', 'wind', 'strength', 'winter'], ['wind', 'climb', 'winter']),
+      content: [parts(['storm', 'anchors', 'wind', 'strength', 'winter']), mind('wind', 'climb', 'winter')],
     },
     { title: CAUTIONS, content: <Cautions sheet={sheet} /> },
-    {
-      title: 'As built',
-      content: (
-        <>
-          <AsBuilt sheet={sheet} />
-          <MindAt tasks={['climb']} />
-        </>
-      ),
-    },
+    { title: 'As built', content: [<AsBuilt key="form" sheet={sheet} />, mind('climb')] },
   ];
 }
 
