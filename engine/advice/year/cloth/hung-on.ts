@@ -2,6 +2,7 @@
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
+import type { ClothSeason } from './types.ts';
 
 interface ClothOn {
   readonly id: string;
@@ -40,4 +41,14 @@ export function withClothOn(plan: Plan, date: CivilDate): Plan {
     .filter(({ hangs }) => hangs === 'no')
     .map(({ id }) => id);
   return down.length === 0 ? plan : { ...plan, features: plan.features.filter(({ id }) => !down.includes(id)) };
+}
+
+/** The yard through the year as it is told: cloth that the plan gives no days of its own hangs on the days advised. */
+export function hungAsTold(plan: Plan, told: readonly ClothSeason[]): Plan {
+  const features = plan.features.map((feature) => {
+    if ((feature.kind !== 'canopy' && feature.kind !== 'screen') || feature.up !== undefined) return feature;
+    const { up, down } = told.find(({ canopy }) => canopy === feature.id) ?? { up: null, down: null };
+    return up === null || down === null ? feature : { ...feature, up: { from: up.slice(5), to: down.slice(5) } };
+  });
+  return { ...plan, features };
 }

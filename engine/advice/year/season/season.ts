@@ -28,6 +28,7 @@ import {
 } from '../hot-days.ts';
 import type { HotDates, HotDays } from '../hot-days.ts';
 import { potsToCool } from '../pots.ts';
+import { hungAsTold } from '../cloth/hung-on.ts';
 import { waterOf } from '../water/water.ts';
 import { withoutCloth } from '../../../plan/without-cloth.ts';
 import { withoutDiary } from '../../../plan/without-diary.ts';
@@ -107,7 +108,7 @@ function workedOut(plan: Plan, weather?: Weather): Outcome<YearOfYard> {
   if (!cloth.ok) return cloth;
   const loads = plantLoadsOf(plan, { period: { kind: 'heatwave' }, weather });
   if (!loads.ok) return loads;
-  const water = waterOf(plan, weather);
+  const water = waterOf(cloth.value.length === 0 ? plan : hungAsTold(plan, cloth.value), weather);
   if (!water.ok) return water;
   const frost = frostAdvice(plan);
   if (!frost.ok) return frost;

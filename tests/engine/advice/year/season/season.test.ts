@@ -51,6 +51,19 @@ function lemonUnder(roof: Partial<Canopy>, changes: Partial<Plan> = {}): Plan {
 describe('when the cloth hangs', () => {
   const mild = seasonIn(lemonUnder({})).cloth[0];
 
+  test('water is that of the cloth’s own days: none of it hangs in a month after it came down', () => {
+    const told = seasonIn(lemonUnder({}));
+    const [{ down }] = told.cloth;
+    expect(down! < '2026-09-15').toBe(true);
+    const of = (month: number) => told.water[0].days.find((day) => day.month === month && !day.heatwave)!;
+    expect(of(9).now).toBe(of(9).bare);
+    expect(of(7).now).toBeLessThan(0.9 * of(7).bare);
+    // Where the plan says itself when it hangs, that counts.
+    const late = seasonIn(lemonUnder({ up: { from: '06-01', to: '09-30' } })).water[0].days;
+    const september = late.find((day) => day.month === 9 && !day.heatwave)!;
+    expect(september.now).toBeLessThan(0.9 * september.bare);
+  });
+
   test('it is named with the plant that it spares, goes up before the summer’s worst and comes down after it', () => {
     expect(mild.plants).toEqual(['lemon']);
     expect(mild.up! < '2026-07-21' && mild.down! > '2026-07-21').toBe(true);
