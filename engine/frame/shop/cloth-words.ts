@@ -15,7 +15,7 @@ export function sewingWords(
 ): string {
   return strips === 1
     ? `One piece; hem all round, ${formatAbout(hem, units)}.`
-    : `${strips} strips of ${formatMark(length, units)}, seams ${lengthwise ? 'along the length' : 'along the width'}; ` +
+    : `${strips} strips of ${formatMark(length, units)}, seams along the ${lengthwise ? 'length' : 'width'}; ` +
         `overlap ${formatAbout(lap, units)} and sew two rows, zigzag or triple stitch, so that the seam can ` +
         `stretch; hem all round, ${formatAbout(hem, units)}.`;
 }
@@ -75,7 +75,8 @@ export function frostWords(
     `cloth off and lay one sheet of ${formatUpToHand(cut[0], units)} × ${formatUpToHand(cut[1], units)}, or strips ` +
     `that overlap by as much as lies on the soil, ${down}, ${formatAbout(skirt, units)} of it on the soil, with ` +
     `${weights} stones or sandbags along the edge. That is ${formatArea(cut[0] * cut[1], units)} of fleece of ` +
-    `${fleeceWeight(units)}${cost === null ? '' : `, roughly ${cost}`}, not on the shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and ` +
+    `${fleeceWeight(units)}${cost === null ? '' : `, roughly ${cost}`}, not on the ` +
+    `shopping list. It gives 0 to ${formatTemperatureDifference(3, units)}, on some clear nights nothing, and ` +
     `nothing against freezing wind. ` +
     'On before sunset, open in the morning once it is above freezing; the cloth must not touch leaves. The ' +
     'frame must not stay under it in wind or snow.'

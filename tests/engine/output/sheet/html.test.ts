@@ -122,7 +122,9 @@ describe('the build sheet on paper', () => {
     expect(titles.slice(0, 2)).toEqual(['summary', 'stops']);
     expect(html).toMatch(/id="sheet-stops"><h2>[^<]*<\/h2><ul class="boxes"><li>STOP/);
     expect(html).toContain('<ol class="boxes">');
-    expect(/<section id="sheet-cautions">.*/s.exec(html)?.[0]).not.toContain('STOP');
+    expect(/<section id="sheet-cautions">.*?<\/section>/s.exec(html)?.[0]).not.toContain('STOP');
+    // What is to be minded is read before it is done.
+    expect(titles.indexOf('cautions')).toBeLessThan(titles.indexOf('steps'));
   });
 
   test('letters come out 3 mm high on paper however large the frame, and every bay has its length', () => {
