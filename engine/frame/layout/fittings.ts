@@ -1,6 +1,6 @@
 /** Joints by kind and count, and the check that no tube end is left over. */
-import type { SpacePoint } from '../../plan/geometry/shapes.ts';
 import { spaceDistance } from '../../plan/geometry/vectors.ts';
+import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { FrameJoint, FrameModel } from './model.ts';
 import type { Fitting, JointKind, JointName, Piece, SocketCheck, TubeKind } from './types.ts';
 

@@ -54,6 +54,7 @@ export function settingOut(
       hand: Math.abs(side) < 1e-6 ? 'on the line' : side > 0 ? 'left' : 'right',
       onWall: post.onWall === true,
       blockedBy: blockerOf(post, at, plan),
+      tightHole: post.onWall !== true && isTight(plan, at, holes(post.role)),
       notes: post.onWall === true ? [] : notesAt(plan, at, holes(post.role), units),
     };
   });
@@ -224,6 +225,12 @@ function isBlocked(from: PlanPoint, to: PlanPoint, obstacles: readonly (readonly
   return obstacles.some((path) => pathsCross(tape, path));
 }
 
+/** Whether a hole's edge would come nearer to a wall than footings keep off. @param hole Its diameter. [m] */
+function isTight(plan: Plan, at: PlanPoint, hole: number): boolean {
+  const face = hole === 0 ? undefined : nearestFace(plan, at, FOOTING_CLEARANCE + hole / 2);
+  return face !== undefined && face.gap - hole / 2 < FOOTING_CLEARANCE - 1e-9;
+}
+
 /** @param hole Its diameter, 0 where none is dug. [m] */
 function notesAt(plan: Plan, at: PlanPoint, hole: number, units: Units): string[] {
   const notes: string[] = [];
@@ -235,7 +242,7 @@ function notesAt(plan: Plan, at: PlanPoint, hole: number, units: Units): string[
   const clear = formatTape(FOOTING_CLEARANCE, units);
   const edge = face.gap - hole / 2;
   if (face.gap < HAND_BREADTH - 1e-9) notes.push(`only ${gap} from ${face.name}: leave a hand's breadth`);
-  if (hole > 0 && edge < FOOTING_CLEARANCE - 1e-9) {
+  if (isTight(plan, at, hole)) {
     const where = edge <= 0 ? 'would reach under' : `would come within ${formatTape(edge, units)} of`;
     notes.push(
       `${gap} from ${face.name}: its hole, ${formatDug(hole, units)} across, ${where} it, nearer than ${clear}. ` +

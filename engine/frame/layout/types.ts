@@ -67,6 +67,8 @@ export interface PostPlace {
   readonly onWall: boolean;
   /** What already stands there, `null` when it is free. */
   readonly blockedBy: string | null;
+  /** Whether its hole would come too near to a wall. */
+  readonly tightHole: boolean;
   readonly notes: readonly string[];
 }
 

@@ -49,6 +49,7 @@ export function notesOf(
   const sways = weak.length > 0 && model.kind === 'screen' ? [] : leanNotes(made, plan, post, units);
   return [
     ...inTheWayNotes(placed.posts),
+    ...tightHoleNotes(placed.posts),
     ...wallNotes(thing, plan, units),
     ...runsThrough(thing, plan, model, brief),
     ...ruleNotes(plan, model, placed, units),
@@ -106,6 +107,17 @@ export function inTheWayNotes(posts: readonly Pick<PostPlace, 'id' | 'blockedBy'
       `${postsNamed(posts.filter(({ blockedBy }) => blockedBy === thing))} would stand in ${thing}: move the ` +
       `frame, or that, before you build.`,
   );
+}
+
+/** Posts that cannot stand where they are drawn for their holes; where each of them is, is told there. */
+function tightHoleNotes(posts: readonly PostPlace[]): string[] {
+  const tight = posts.filter(({ tightHole }) => tightHole);
+  return tight.length === 0
+    ? []
+    : [
+        `${postsNamed(tight)} ${tight.length === 1 ? 'stands' : 'stand'} too near a wall for a hole: before you buy, ` +
+          `move the frame, or hold ${tight.length === 1 ? 'it' : 'them'} by weights.`,
+      ];
 }
 
 /** A back edge on a wall wants one close to it that is tall enough, and that may hold it. */

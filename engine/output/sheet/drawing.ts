@@ -10,7 +10,7 @@ import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { escaped } from './markup.ts';
-import { millimetres, scaledPicture, scaleFor } from './to-scale.ts';
+import { LETTER_WIDTH, millimetres, scaledPicture, scaleFor } from './to-scale.ts';
 
 /** Letters on paper, and room for four of them all round. [mm] */
 const LETTERS = 3.2;
@@ -19,8 +19,10 @@ const MARGIN = 4;
 const BAR_WIDTH = 420;
 const BAR_LINE = 34;
 
+/** A point of a picture. */
+type Flat = readonly [x: number, y: number];
 /** Where a point of the frame lies in a picture. [m] */
-type View = (point: SpacePoint) => readonly [x: number, y: number];
+type View = (point: SpacePoint) => Flat;
 
 /** From above: posts with their names, rails, the lengths between post middles and both diagonals. */
 export function planDrawing(sheet: BuildSheet, units: Units): string {
@@ -119,16 +121,68 @@ function drawing(
   const bay = dimensions.find(({ kind }) => kind === 'bay lengthwise');
   // In the middle of the front row's bays, where no rail runs and no other number stands.
   const along = whole === undefined || bay === undefined ? 0.7 : 1 - (0.5 * bay.length) / whole.length;
-  const measures = dimensions.map((dimension) => {
-    const [a, b] = [view(dimension.from), view(dimension.to)];
-    const diagonal = dimension.kind === 'diagonal';
-    const dashes = diagonal ? line(a, b, 'stroke-width="0.15" stroke-dasharray="0.6 1.4"') : '';
-    const text = diagonal ? formatTape(dimension.length, units) : formatCut(dimension.length, units);
-    return `${dashes}${measure(text, dimension.kind, a, b, size, along)}`;
-  });
+  const wall = wallBehind(sheet, view, above, middle);
+  // Where a wall stands at the back, the height is written beyond it.
+  const beyond = (kind: DimensionKind, [x, y]: Flat): Flat => [
+    kind === 'height' && wall !== '' ? x - WALL.thick : x,
+    y,
+  ];
+  const measures = dimensions.flatMap(({ kind, from, to, length }) =>
+    kind === 'diagonal'
+      ? []
+      : [measure(formatCut(length, units), kind, beyond(kind, view(from)), beyond(kind, view(to)), size)],
+  );
+  const diagonals = dimensions.filter(({ kind }) => kind === 'diagonal');
+  const crossed = crossedWords(
+    diagonals.map(({ from, to, length }) => ({ a: view(from), b: view(to), text: formatTape(length, units) })),
+    size,
+    along,
+  );
   const sides = above && sheet.kind === 'canopy' ? sideNames(whole, view, size) : '';
-  const inside = [ground, ...cloth, ...lines, ...names, ...measures, sides].join('');
+  const inside = [ground, wall, ...cloth, ...lines, ...names, ...measures, crossed, sides].join('');
   return scaledPicture(title, box, inside, { scale, letters: size, units });
+}
+
+/**
+ * Both diagonals with their lengths, off the middle where they cross; one length for both where two have no room side
+ * by side.
+ * @param along How far along a diagonal its length stands.
+ */
+function crossedWords(
+  diagonals: readonly { readonly a: Flat; readonly b: Flat; readonly text: string }[],
+  size: number,
+  along: number,
+): string {
+  const dashes = diagonals.map(({ a, b }) => line(a, b, 'stroke-width="0.15" stroke-dasharray="0.6 1.4"'));
+  const places = diagonals.map(({ a, b }) => [a[0] + (b[0] - a[0]) * along, a[1] + (b[1] - a[1]) * along] as const);
+  const tight =
+    places.length === 2 &&
+    places[0][1] === places[1][1] &&
+    Math.abs(places[0][0] - places[1][0]) < LETTER_WIDTH * size * (diagonals[0].text.length + 1);
+  const told = tight
+    ? [words(`both ${diagonals[0].text}`, [(places[0][0] + places[1][0]) / 2, places[0][1] + 0.4 * size], size)]
+    : diagonals.map(({ text }, k) => words(text, [places[k][0], places[k][1] + 0.4 * size], size));
+  return [...dashes, ...told].join('');
+}
+
+/** Of the wall that a frame hangs from, so far over its rail and so thick on paper. [m], [mm] */
+const WALL = { over: 0.3, thick: 3 } as const;
+
+/** The wall that a frame hangs from; empty where it stands free. @param middle Of the picture. */
+function wallBehind(sheet: BuildSheet, view: View, above: boolean, middle: Flat): string {
+  const onWall = sheet.settingOut.posts.filter((post) => post.onWall).map(({ id }) => id);
+  const posts = sheet.drawing.posts.filter(({ id }) => onWall.includes(id));
+  if (posts.length === 0) return '';
+  const [first, last] = [posts[0], posts[posts.length - 1]];
+  const [p, q] = above
+    ? [view(first.foot), view(last.foot)]
+    : [view(first.foot), view([first.top[0], first.top[1], first.top[2] + WALL.over])];
+  const long = Math.hypot(q[0] - p[0], q[1] - p[1]);
+  const side = [(q[1] - p[1]) / long, (p[0] - q[0]) / long] as const;
+  const away = Math.sign((p[0] - middle[0]) * side[0] + (p[1] - middle[1]) * side[1]) * WALL.thick;
+  const out = ([x, y]: Flat): Flat => [x + away * side[0], y + away * side[1]];
+  const corners = [p, q, out(q), out(p)].map((corner) => corner.map(millimetres).join(',')).join(' ');
+  return `<polygon class="wall" points="${corners}" fill="#ccc" stroke="black" stroke-width="0.2"/>`;
 }
 
 /** Which edge is called back and which front, written outside of them. */
@@ -158,21 +212,16 @@ export function postMark(
 
 /**
  * A length beside what it measures: whole sides and heights outside the frame, bays inside it.
- * @param along How far along a diagonal its length stands, off the middle where the two cross.
  */
 function measure(
   text: string,
-  kind: DimensionKind,
+  kind: Exclude<DimensionKind, 'diagonal'>,
   a: readonly [number, number],
   b: readonly [number, number],
   size: number,
-  along: number,
 ): string {
-  const at = (share: number): readonly [number, number] => [a[0] + (b[0] - a[0]) * share, a[1] + (b[1] - a[1]) * share];
-  const [x, y] = at(0.5);
+  const [x, y] = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
   switch (kind) {
-    case 'diagonal':
-      return words(text, [at(along)[0], at(along)[1] + 0.4 * size], size);
     case 'width':
       return words(text, [x, y + 2.6 * size], size);
     case 'length':
@@ -184,6 +233,10 @@ function measure(
     case 'height':
       return upright(text, [x - 0.8 * size, y], size);
     case 'bay':
+      // Beside an upright line, not across it.
+      return Math.abs(b[1] - a[1]) > Math.abs(b[0] - a[0])
+        ? upright(text, [x - 0.8 * size, y], size)
+        : words(text, [x, y - 0.5 * size], size);
     case 'bay crosswise':
       return words(text, [x, y - 0.5 * size], size);
   }

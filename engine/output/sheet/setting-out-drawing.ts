@@ -44,7 +44,7 @@ export function settingOutDrawing(sheet: BuildSheet, units: Units): string {
       [a[0] + 0.6 * (b[0] - a[0]), a[1] + 0.6 * (b[1] - a[1])],
       LETTERS,
     ),
-    north([width + ROOM - ARROW, -ROOM + ARROW], upBearing),
+    north(freeCorner(width, height, [a, b, ...posts.map((post) => at(post.at))]), upBearing),
   ].join('');
   return scaledPicture(`${sheet.name}: where the posts stand`, box, inside, { scale, letters: LETTERS, units });
 }
@@ -120,6 +120,24 @@ function fixedMark(label: string, [x, y]: readonly [number, number]): string {
     `<circle cx="${millimetres(x)}" cy="${millimetres(y)}" r="0.4" fill="black"/>` +
     words(label, [x + 3.4, y - 1.6], 1.4 * LETTERS)
   );
+}
+
+/** For the arrow: the corner of the picture that is farthest from every mark, at the top where that will do. */
+function freeCorner(
+  width: number,
+  height: number,
+  marks: readonly (readonly [number, number])[],
+): readonly [number, number] {
+  const [left, right, top, bottom] = [ARROW - ROOM, width + ROOM - ARROW, ARROW - ROOM, height + ROOM - ARROW];
+  const corners = [
+    [right, top],
+    [left, top],
+    [right, bottom],
+    [left, bottom],
+  ] as const;
+  const room = ([x, y]: readonly [number, number]): number =>
+    Math.min(...marks.map((mark) => Math.hypot(mark[0] - x, mark[1] - y)));
+  return corners.find((corner) => room(corner) > 1.5 * ARROW) ?? corners.toSorted((p, q) => room(q) - room(p))[0];
 }
 
 /** Clear of the picture's edge, however it is turned. @param upBearing True bearing of the picture's top. [°] */

@@ -6,6 +6,8 @@ import { escaped } from './markup.ts';
 const SCALES = [50, 100, 200, 250, 500, 1000] as const;
 /** What A4 and Letter both leave between their margins, with half a page for each picture. [mm] */
 const PAPER = { width: 178, height: 128 } as const;
+/** How wide a letter is for its height, of a wide plain face. */
+export const LETTER_WIDTH = 0.53;
 /** Room for the bar under a picture. [mm] */
 const BAR_ROOM = 9;
 
@@ -26,7 +28,8 @@ export function scaledPicture(
   inside: string,
   { scale, letters, units }: { readonly scale: number; readonly letters: number; readonly units: Units },
 ): string {
-  const wide = Math.max(width, 74);
+  const { metres, words } = barOf(scale, units);
+  const wide = Math.max(width, 6 + (metres * 1000) / scale + LETTER_WIDTH * letters * words.length);
   const high = height + BAR_ROOM;
   return (
     `<svg role="img" aria-label="${escaped(title)}" width="${millimetres(wide)}mm" height="${millimetres(high)}mm" ` +
@@ -36,16 +39,20 @@ export function scaledPicture(
   );
 }
 
-/** One metre (or five feet) as it must measure on paper. */
-function bar(x: number, y: number, scale: number, letters: number, units: Units): string {
+/** One metre (or five feet) and what it must measure on paper. */
+function barOf(scale: number, units: Units): { readonly metres: number; readonly words: string } {
   const [metres, name] = units === 'metric' ? [1, '1 m'] : [1.524, '5 ft'];
+  return { metres, words: `${name}, ${((metres * 1000) / scale).toFixed(1)} mm on paper: 1 : ${scale}` };
+}
+
+function bar(x: number, y: number, scale: number, letters: number, units: Units): string {
+  const { metres, words } = barOf(scale, units);
   const long = (metres * 1000) / scale;
   const [left, right, middle] = [x, x + long, y].map(millimetres);
   const ends = `M${left} ${millimetres(y - 1.2)}v2.4M${right} ${millimetres(y - 1.2)}v2.4`;
   return (
     `<path d="M${left} ${middle}H${right}${ends}" fill="none" stroke="black" stroke-width="0.3"/>` +
-    `<text x="${millimetres(x + long + 2)}" y="${millimetres(y + letters / 3)}">` +
-    `${name}, ${long.toFixed(1)} mm on paper: 1 : ${scale}</text>`
+    `<text x="${millimetres(x + long + 2)}" y="${millimetres(y + letters / 3)}">${words}</text>`
   );
 }
 

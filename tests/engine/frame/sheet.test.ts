@@ -348,6 +348,15 @@ describe('the sheet', () => {
     expect(built(roof).notes.join(' ')).not.toContain('licensed engineer');
   });
 
+  test('posts too near a wall for their holes are told before anything is bought, weights are not', () => {
+    // The wall's face is at y 0.1: a hole of 30 cm must keep its edge 0.3 m off.
+    const near = (more: Partial<Canopy>): string =>
+      built({ ...roof, turn: 0, center: [9, 0.1 + 0.25 + 1.7], ...more }).notes.join(' ');
+    expect(near({})).toMatch(/Posts P1 and P2 stand too near a wall for a hole: before you buy, move the frame/);
+    expect(near({ frame: { soil: 'paving' } })).not.toContain('too near a wall');
+    expect(near({ center: [9, 7] })).not.toContain('too near a wall');
+  });
+
   test('tells of everything that one thing keeps from standing in one sentence', () => {
     const { notes } = built(
       { ...roof, turn: 0 },

@@ -127,6 +127,38 @@ describe('the build sheet on paper', () => {
     expect(titles.indexOf('cautions')).toBeLessThan(titles.indexOf('steps'));
   });
 
+  test('no picture is narrower than the words beside its bar, in either units', () => {
+    for (const thing of [screen, { ...roof, length: 1.6, width: 1.6 }])
+      for (const units of ['metric', 'imperial'] as const) {
+        const bars = [
+          ...sheetHtml(built(thing), units).matchAll(
+            /viewBox="(\S+) \S+ (\S+) \S+" font-family="sans-serif" font-size="([\d.]+)".*?<text x="(\S+)" y="\S+">([^<]* on paper: 1 : \d+)<\/text><\/svg>/gs,
+          ),
+        ];
+        expect(bars).toHaveLength(3);
+        for (const [, left, width, letters, x, words] of bars)
+          // A letter of a wide plain face is half as wide as it is high.
+          expect(Number(x) + 0.5 * Number(letters) * words.length).toBeLessThan(Number(left) + Number(width));
+      }
+  });
+
+  test('a narrow roof has one length for both diagonals; a frame on a wall shows the wall, another none', () => {
+    const drawn = (changes: Partial<typeof roof>): string => sheetHtml(built({ ...roof, ...changes }), 'metric');
+    expect(drawn({ length: 6.4, width: 1.6 })).toContain('>both 6.60 m<');
+    expect(drawn({ length: 2.6, width: 2.6 }).match(/>3\.68 m<\/text>/g)).toHaveLength(2);
+    const wall = /<polygon class="wall" points="([^"]*)"/g;
+    const atHouse = { turn: 0, center: [9, 14 - 1.7] as const, onWall: true, length: 3.4 };
+    const hung = [...drawn({ ...atHouse, turn: 180 }).matchAll(wall)].map(([, points]) =>
+      points.split(' ').map((point) => point.split(',').map(Number)),
+    );
+    expect(hung).toHaveLength(2);
+    // Above it runs along the brackets; from the side up to 0.3 m over the rail of 2.3 m, at 1 : 50.
+    const tall = (points: number[][]): number =>
+      Math.max(...points.map(([, y]) => y)) - Math.min(...points.map(([, y]) => y));
+    expect(hung.map((points) => Math.round(10 * tall(points)) / 10)).toEqual([3, 52]);
+    expect([...drawn({}).matchAll(wall)]).toEqual([]);
+  });
+
   test('letters come out 3 mm high on paper however large the frame, and every bay has its length', () => {
     for (const thing of [
       roof,
