@@ -29,6 +29,7 @@ export {
   worthOf,
 } from './plan/defaults.ts';
 export { dayWords, MONTHS, monthWord } from './plan/dates.ts';
+export { type Cloth, isCloth } from './plan/cloth.ts';
 export { readMonthDay } from './plan/typed-day.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';

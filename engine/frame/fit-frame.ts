@@ -1,14 +1,14 @@
 /** The cheapest frame for a cloth that passes the sheet's own checks, and what all of it costs. */
 import { cleanPath, distance } from '../plan/geometry/shapes.ts';
-import type { Canopy, Plan, Screen } from '../plan/types.ts';
+import type { Plan } from '../plan/types.ts';
 import { unitsOf } from '../plan/units/units.ts';
 import { cutPlanOf } from './cuts/plan.ts';
 import { designFrom } from './design.ts';
 import { briefOf } from './layout/brief.ts';
 import { standsItsChecks } from './strength/checks.ts';
 import type { GroundKind } from './strength/types.ts';
+import { type Cloth } from '../plan/cloth.ts';
 
-type Cloth = Canopy | Screen;
 type Frame = NonNullable<Cloth['frame']>;
 
 /** A cloth with the frame that it is built with. */

@@ -27,6 +27,7 @@ import { needsLadder } from './work/step.ts';
 import type { Caution, WorkEstimate } from './work/types.ts';
 import { workOf } from './work/work.ts';
 import type { WorkInput } from './work/work.ts';
+import { isCloth } from '../plan/cloth.ts';
 
 /** How much smaller a frame is tried to see whether that saves tubes: 10 cm, or 4 in. [m] */
 const LESS: Readonly<Record<Units, number>> = { metric: 0.1, imperial: 4 * 0.0254 };
@@ -38,7 +39,7 @@ const LESS: Readonly<Record<Units, number>> = { metric: 0.1, imperial: 4 * 0.025
  */
 export function sheetOf(plan: Plan, id: string): SheetResult {
   const thing = plan.features.find((feature) => feature.id === id);
-  if (thing === undefined || (thing.kind !== 'canopy' && thing.kind !== 'screen')) {
+  if (thing === undefined || !isCloth(thing)) {
     const message = notBuildableMessage(plan, id, thing?.kind);
     return { ok: false, problems: [{ pointer: '/features', message, severity: 'error' }] };
   }

@@ -7,6 +7,7 @@ import { frameName } from './layout/model.ts';
 import type { FrameBrief } from './layout/model.ts';
 import type { Piece } from './layout/types.ts';
 import type { Span } from './strength/types.ts';
+import { isCloth } from '../plan/cloth.ts';
 
 export function sagMessage(thing: Canopy | Screen, brief: FrameBrief, span: Span, units: Units): string {
   const cure =
@@ -43,9 +44,7 @@ export function tooShortMessage(thing: Canopy | Screen, { part, length }: Piece,
 
 /** @param kind Of the feature; `undefined` where there is none. */
 export function notBuildableMessage(plan: Plan, id: string, kind: string | undefined): string {
-  const known = plan.features
-    .filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen')
-    .map((feature) => `"${feature.id}"`);
+  const known = plan.features.filter(isCloth).map((feature) => `"${feature.id}"`);
   const options = (plan.options ?? [])
     .filter((option) => (option.adds ?? []).some((feature) => feature.id === id))
     .map((option) => `"${option.id}"`);

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { namedInside } from '../../engine/index.ts';
+import { namedInside, isCloth } from '../../engine/index.ts';
 import type { Live } from './live.ts';
 import { isStale } from './live.ts';
 import type { Progress } from './ask.ts';
@@ -36,9 +36,7 @@ export const nextThing: ReadonlySignal<NextThing | null> = computed(
 /** A few words under each stage's name. */
 export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = computed(() => {
   const { features, options = [], journal = [] } = plan.value;
-  const cloth = [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(
-    ({ kind }) => kind === 'canopy' || kind === 'screen',
-  ).length;
+  const cloth = [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(isCloth).length;
   return {
     draw: guessNote(plan.value),
     heat: heatNote(heat.value),

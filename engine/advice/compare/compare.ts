@@ -12,7 +12,7 @@ import { withoutDiary } from '../../plan/without-diary.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { postsInTheWay } from '../../frame/sheet.ts';
-import { clothArea, costOfAll, isCloth } from './cost.ts';
+import { clothArea, costOfAll } from './cost.ts';
 import { differenceOf, type HarmInDoubt, harmInDoubt } from './doubt.ts';
 import { seenFrom } from '../sight/seen.ts';
 import type {
@@ -28,6 +28,7 @@ import { bestSentence, choiceSentences, TODAY, weightsSentence } from './words.t
 import { createSharedLeaves, type SharedLeaves } from '../../load/leaf/heat-day.ts';
 import { effectOn, type Harmed, sharedBy } from '../words/served.ts';
 import { nineOfPlant } from '../words/plant-light.ts';
+import { isCloth } from '../../plan/cloth.ts';
 
 /** A hundredth of what is harmed today: differences below it are no reason to prefer one choice. */
 const NEXT_TO_NOTHING = 0.01;

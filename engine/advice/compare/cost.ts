@@ -4,16 +4,13 @@ import { withGround } from '../../frame/layout/ground-of.ts';
 import { canopyEdge, cleanPath, distance, pathLength } from '../../plan/geometry/shapes.ts';
 import { bottomOf, riseOf } from '../../plan/defaults.ts';
 import { shownName } from '../../plan/shown-name.ts';
-import type { Canopy, Feature, Plan, Problem, Screen } from '../../plan/types.ts';
+import type { Feature, Plan, Problem } from '../../plan/types.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { ChoiceCost } from './types.ts';
-
-export function isCloth(feature: Feature): feature is Canopy | Screen {
-  return feature.kind === 'canopy' || feature.kind === 'screen';
-}
+import { type Cloth, isCloth } from '../../plan/cloth.ts';
 
 /** Cloth of a canopy, roof and drops, or of a screen, without hems. [m²] */
-export function clothArea(thing: Canopy | Screen): number {
+export function clothArea(thing: Cloth): number {
   if (thing.kind === 'screen') return pathLength(cleanPath(thing.path)) * (thing.height - bottomOf(thing));
   const roof = thing.width * Math.hypot(thing.length, riseOf(thing));
   return (thing.drops ?? []).reduce((sum, { side, depth }) => {

@@ -2,9 +2,10 @@
 import { type PlantFeature, plantFeatures } from '../../load/verdict/planted.ts';
 import { colourOf } from '../../plan/defaults.ts';
 import { centroid, distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
-import type { Building, Canopy, Colour, Feature, Plan, Screen, Shelter, Wall } from '../../plan/types.ts';
+import type { Building, Colour, Feature, Plan, Shelter, Wall } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
 import type { DoubtInput } from './types.ts';
+import { type Cloth, isCloth } from '../../plan/cloth.ts';
 
 /** How far cloth may be from what it is sold as: nets sold as 50 % were measured at 42 to 60 %. */
 const SOLD_AS_PM = 0.08;
@@ -24,7 +25,7 @@ export function shelterInput(plan: Plan): DoubtInput[] {
 
 /** What a cloth is sold as is not what it stops, unless it was measured on the spot. */
 export function clothInput(plan: Plan, feature: Feature): DoubtInput[] {
-  if (feature.kind !== 'canopy' && feature.kind !== 'screen') return [];
+  if (!isCloth(feature)) return [];
   if (feature.measuredDensity !== undefined || feature.how?.density !== undefined) return [];
   const shifts = [SOLD_AS_PM, -SOLD_AS_PM].map((by) => withFeatureIn(plan, withDensity(feature, by)));
   return [
@@ -40,7 +41,7 @@ export function clothInput(plan: Plan, feature: Feature): DoubtInput[] {
   ];
 }
 
-function withDensity(cloth: Canopy | Screen, by: number): Feature {
+function withDensity(cloth: Cloth, by: number): Feature {
   const off = (density: number) => Math.min(1, Math.max(0, density + by));
   if (cloth.kind === 'screen' || cloth.drops === undefined) return { ...cloth, density: off(cloth.density) };
   const drops = cloth.drops.map((drop) => ({ ...drop, density: off(drop.density) }));

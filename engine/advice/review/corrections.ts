@@ -8,6 +8,7 @@ import { unitsOf } from '../../plan/units/units.ts';
 import { namedInside } from '../../plan/names.ts';
 import { checkReadings, type LeafReading } from './readings.ts';
 import type { Correction, ReadingCheck } from './types.ts';
+import { isCloth } from '../../plan/cloth.ts';
 
 /** So many readings outside on one side are no chance. */
 export const ENOUGH_OUTSIDE = 3;
@@ -71,7 +72,7 @@ function candidates(plan: Plan, checks: readonly ReadingCheck[]): Candidate[] {
   for (const [index, feature] of plan.features.entries()) {
     const replaced = (changed: Feature): Plan => ({ ...plan, features: plan.features.with(index, changed) });
     const name = namedInside(plan, feature.id);
-    if (feature.kind === 'canopy' || feature.kind === 'screen') {
+    if (isCloth(feature)) {
       list.push({
         what: `the density of ${name}`,
         pointer: `/features/${index}/measuredDensity`,

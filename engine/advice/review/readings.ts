@@ -17,7 +17,7 @@ import type { OwnCrown, Scene } from '../../scene/solids.ts';
 import { instantOf } from '../../sun/days/zone.ts';
 import type { ReadingCheck } from './types.ts';
 import { nearestOfEight } from '../why/side.ts';
-import { withoutCloth } from '../../plan/without-cloth.ts';
+import { withoutCloth } from '../../plan/cloth.ts';
 
 /** Where a reading names no plant: a leaf of this width at this height. [m] */
 const ANY_LEAF_WIDTH = 0.05;

@@ -5,13 +5,14 @@
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import type { Outcome } from '../../load/types.ts';
 import { KeptByContent } from '../../plan/kept.ts';
-import type { Feature, Plan } from '../../plan/types.ts';
+import type { Plan } from '../../plan/types.ts';
 import { withoutDiary } from '../../plan/without-diary.ts';
 import { seasonYearOf } from '../year/span.ts';
 import { summersOf } from './summers.ts';
 import type { YearComparison } from './types.ts';
 import { yearFinding } from './year-finding.ts';
 import { headline, reasons } from './year-words.ts';
+import { isCloth } from '../../plan/cloth.ts';
 
 const WORST = 5;
 /** A plant whose dose the changed yard alters by less than this share was left as it was. Our choice. */
@@ -153,10 +154,6 @@ function easedBy({ older, newer, oldYardNewHeat, newYardNewHeat }: YearDoses, id
     return 'cover';
   const [was, is] = [older, newer].map(({ features }) => features.find((feature) => feature.id === id));
   return was?.kind === 'plant' && is?.kind === 'plant' && was.at.join() !== is.at.join() ? 'place' : 'yard';
-}
-
-function isCloth({ kind }: Feature): boolean {
-  return kind === 'canopy' || kind === 'screen';
 }
 
 function harmIn(harms: readonly PlantHarm[], id: string): number | null {

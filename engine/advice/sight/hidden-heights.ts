@@ -3,6 +3,7 @@ import { gridOf, maskOf } from '../../load/light/grid-of.ts';
 import type { Canopy, Feature, Plan, PlanPoint, Screen } from '../../plan/types.ts';
 import { hiddenHeightAt, hiddenHeightGrid, LEAST_USEFUL, type SightLines, sightLinesOf } from './hidden-height.ts';
 import { topEdge } from './seen.ts';
+import { isCloth } from '../../plan/cloth.ts';
 
 /** [m] */
 const CELL = 0.25;
@@ -56,9 +57,7 @@ export function hiddenHeights(
   const sight = sightLinesOf(eye === null ? plan : seenBy(plan, [eye]));
   const grid = gridOf(plan, { cell: CELL, height: 0 });
   const heights = hiddenHeightGrid(sight, grid);
-  const tops = things
-    .filter((feature) => feature.kind === 'canopy' || feature.kind === 'screen')
-    .map((feature) => topOf(feature, sight));
+  const tops = things.filter(isCloth).map((feature) => topOf(feature, sight));
   return { grid, heights, bare: bareShare(heights, maskOf(plan, grid)), reaches: eyeReaches(plan), tops };
 }
 

@@ -18,6 +18,7 @@ import { settingOut } from './setting-out.ts';
 import type { AsBuiltField, SettingOut } from './types.ts';
 import { pointToMillimetre, toMillimetre } from '../../plan/geometry/rounding.ts';
 import { degreesOf } from '../../plan/geometry/angles.ts';
+import { isCloth } from '../../plan/cloth.ts';
 
 /** Measured numbers by the id of the sheet's `asBuilt` field; a field left out was not measured. [m] */
 export type AsBuiltNumbers = Readonly<Record<string, number>>;
@@ -66,8 +67,7 @@ export function withAsBuilt(plan: Plan, id: string, measured: AsBuiltNumbers, op
   const yard: Plan =
     option === undefined ? plan : { ...plan, features: applyOption(plan.features, option, '/options', []) };
   const thing = yard.features.find((feature) => feature.id === id);
-  if (thing === undefined || (thing.kind !== 'canopy' && thing.kind !== 'screen'))
-    return refused(`There is no roof or screen "${id}" to put right.`);
+  if (thing === undefined || !isCloth(thing)) return refused(`There is no roof or screen "${id}" to put right.`);
   const brief = briefOf(thing, yard);
   if (!brief.ok) return brief;
   const units = unitsOf(plan);

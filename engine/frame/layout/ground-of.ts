@@ -2,6 +2,7 @@
 import type { Plan } from '../../plan/types.ts';
 import { GROUND_KINDS } from '../strength/grounds.ts';
 import type { GroundKind } from '../strength/types.ts';
+import { isCloth } from '../../plan/cloth.ts';
 
 /** What frames are priced for where nobody has said it, and the yard is not drawn as paved: the usual garden. */
 const USUAL_GROUND: GroundKind = 'garden';
@@ -13,7 +14,7 @@ export function groundOf({ site, features, options = [] }: Plan): {
 } {
   if (site.soil !== undefined) return { ground: site.soil, isSaid: true };
   const soils = [...features, ...options.flatMap(({ adds = [] }) => adds)].flatMap((feature) =>
-    feature.kind === 'canopy' || feature.kind === 'screen' ? [feature.frame?.soil] : [],
+    isCloth(feature) ? [feature.frame?.soil] : [],
   );
   const said = GROUND_KINDS.find((kind) => soils.includes(kind));
   const looks = site.surface === 'paving' ? 'paving' : USUAL_GROUND;

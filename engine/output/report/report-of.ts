@@ -13,6 +13,7 @@ import { isRough, type Weather } from '../../sun/weather/weather.ts';
 import { oneLine } from '../text/plain-text.ts';
 import type { Tried } from './options.ts';
 import type { Report, ReportRequest, ReportSection } from './types.ts';
+import { isCloth } from '../../plan/cloth.ts';
 
 /** Share of the work that the map is. */
 const MAP_SHARE = 0.4;
@@ -44,7 +45,7 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
   const days = periodDays(plan, period, weather);
   if (!days.ok) return days;
   const { latitude, longitude } = plan.site;
-  const hasCloth = plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen');
+  const hasCloth = plan.features.some(isCloth);
   progress?.(1, 'done');
   return {
     ok: true,

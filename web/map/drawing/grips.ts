@@ -11,6 +11,7 @@ import {
   turnFeature,
   turnOf,
   headingOf,
+  isCloth,
 } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, Plan, PlanPoint } from '../../../engine/index.ts';
 import { clothBy, clothGrips } from './cloth-grips.ts';
@@ -132,9 +133,7 @@ export function takeGrip(plan: Plan, id: string, grip: Grip, to: PlanPoint): Pla
     case 'height':
     case 'rise':
     case 'drop':
-      return feature.kind === 'canopy' || feature.kind === 'screen'
-        ? changeFeature(plan, id, clothBy(feature, grip, to))
-        : plan;
+      return isCloth(feature) ? changeFeature(plan, id, clothBy(feature, grip, to)) : plan;
   }
 }
 

@@ -1,7 +1,7 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { sheetOf, withOptions, withoutUndefined } from '../../../engine/index.ts';
-import type { Canopy, Feature, FrameChoice, Plan, Screen, SheetResult } from '../../../engine/index.ts';
+import { sheetOf, withOptions, withoutUndefined, type Cloth, isCloth } from '../../../engine/index.ts';
+import type { FrameChoice, Plan, SheetResult } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { say } from '../../state/speech.ts';
 import { selection } from '../../state/view.ts';
@@ -9,7 +9,7 @@ import { openYard, plan } from '../../state/yard.ts';
 
 /** A canopy or screen that a sheet can be made for. */
 export interface Buildable {
-  readonly thing: Canopy | Screen;
+  readonly thing: Cloth;
   /** The option that adds it; `null`: it stands in the yard. */
   readonly optionId: string | null;
   readonly title: string;
@@ -18,9 +18,9 @@ export interface Buildable {
 export const buildables: ReadonlySignal<readonly Buildable[]> = computed(() => {
   const { features, options = [] } = plan.value;
   return [
-    ...features.filter(isBuildable).map((thing) => ({ thing, optionId: null, title: calledOf(thing) })),
+    ...features.filter(isCloth).map((thing) => ({ thing, optionId: null, title: calledOf(thing) })),
     ...options.flatMap(({ id, adds = [] }) =>
-      adds.filter(isBuildable).map((thing) => ({
+      adds.filter(isCloth).map((thing) => ({
         thing,
         optionId: id,
         title: `${calledOf(thing)}, option ${id}`,
@@ -89,8 +89,4 @@ export function changeFrame(changes: Partial<FrameChoice>): string | null {
 export function chooseFrame(changes: Partial<FrameChoice>): void {
   const fault = changeFrame(changes);
   if (fault !== null) say(fault, 'problem');
-}
-
-function isBuildable(feature: Feature): feature is Canopy | Screen {
-  return feature.kind === 'canopy' || feature.kind === 'screen';
 }

@@ -1,4 +1,4 @@
-import { area, dayWords, formatArea, formatLength, stepsWords } from '../../../engine/index.ts';
+import { area, dayWords, formatArea, formatLength, stepsWords, isCloth } from '../../../engine/index.ts';
 import type { Feature, KnownBy, Plan, Units } from '../../../engine/index.ts';
 import { FIELDS } from '../../common/fields/feature-fields.ts';
 import { KNOWN_BY_WORDS } from '../../common/fields/known-by.ts';
@@ -17,7 +17,7 @@ const GROUPS: readonly { readonly name: string; readonly holds: (feature: Featur
   { name: 'Beds', holds: ({ kind }) => kind === 'bed' },
   { name: 'Plants', holds: (feature) => feature.kind === 'plant' && !feature.container },
   { name: 'Pots', holds: (feature) => feature.kind === 'plant' && feature.container === true },
-  { name: 'Roofs and screens', holds: ({ kind }) => kind === 'canopy' || kind === 'screen' },
+  { name: 'Roofs and screens', holds: isCloth },
   { name: 'Keep clear', holds: ({ kind }) => kind === 'keepout' },
   { name: 'Ground', holds: ({ kind }) => kind === 'ground' },
   { name: 'Onlookers', holds: ({ kind }) => kind === 'eye' },

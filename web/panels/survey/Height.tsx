@@ -9,6 +9,7 @@ import {
   setHow,
   shownName,
   toCentimetre,
+  isCloth,
 } from '../../../engine/index.ts';
 import type { CrownShape, Estimate, Finding, KnownBy, ShadowSeen } from '../../../engine/index.ts';
 import type { ValueOf } from '../../state/ask.ts';
@@ -59,8 +60,7 @@ interface AskProps {
 export function Height() {
   const m = measuring.value;
   const tall = plan.value.features.filter(
-    (feature) =>
-      'height' in feature && feature.kind !== 'canopy' && feature.kind !== 'screen' && feature.kind !== 'eye',
+    (feature) => 'height' in feature && !isCloth(feature) && feature.kind !== 'eye',
   );
   const feature = tall.find(({ id }) => selection.value.includes(id));
   const change = (next: Partial<Measuring>): void => {

@@ -1,6 +1,6 @@
 import { computed } from '@preact/signals';
-import { canopyHeightOver, footprintOf, whatStandsAt } from '../../../engine/index.ts';
-import type { Canopy, Feature, PlanPoint, Screen } from '../../../engine/index.ts';
+import { canopyHeightOver, footprintOf, whatStandsAt, type Cloth, isCloth } from '../../../engine/index.ts';
+import type { Feature, PlanPoint } from '../../../engine/index.ts';
 import { drawnPlan } from '../../map/drawing/drawn-plan.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { openOption } from '../parts/tried.ts';
@@ -19,14 +19,10 @@ export interface LowRoof {
   readonly cloth: string;
 }
 
-type Cloth = Canopy | Screen;
-
 /** Cloth that the open option brings, where it is now, also while it is dragged. */
 const clothNow = computed<readonly Cloth[]>(() => {
   const brought = new Set(openOption.value?.adds?.map(({ id }) => id));
-  return drawnPlan.value.features.filter(
-    (feature): feature is Cloth => (feature.kind === 'canopy' || feature.kind === 'screen') && brought.has(feature.id),
-  );
+  return drawnPlan.value.features.filter((feature): feature is Cloth => isCloth(feature) && brought.has(feature.id));
 });
 
 export const postsInTheWay = computed<readonly BarredPost[]>(() =>

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { boundsOf } from '../../../engine/index.ts';
+import { boundsOf, isCloth } from '../../../engine/index.ts';
 import { paintDifference, changedGround } from '../../charts/difference.ts';
 import { HEAT_RAMP, RAMP_SHARE, SCALES } from '../../charts/ramp.ts';
 import { pictureOf } from '../../map/laid-on/heat-on-map.ts';
@@ -46,9 +46,7 @@ const wanted = computed(() =>
 export const unchanged = liveAnswer('load', () => wanted.value && { ...wanted.value, options: [] });
 
 /** The first cloth of the open option: for its height and density the payoff is drawn. */
-export const firstCloth = computed(
-  () => openOption.value?.adds?.find((thing) => thing.kind === 'canopy' || thing.kind === 'screen') ?? null,
-);
+export const firstCloth = computed(() => openOption.value?.adds?.find(isCloth) ?? null);
 
 export const paying = liveAnswer('payoff', () => {
   const cloth = firstCloth.value;

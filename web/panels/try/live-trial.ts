@@ -1,5 +1,5 @@
 import { computed, signal } from '@preact/signals';
-import type { Canopy, Feature, Plan, Screen } from '../../../engine/index.ts';
+import { type Plan, isCloth } from '../../../engine/index.ts';
 import { askEngine } from '../../state/ask.ts';
 import type { ArgsOf, ValueOf } from '../../state/ask.ts';
 import { isStale } from '../../state/live.ts';
@@ -8,8 +8,6 @@ import { heat, period, usualCellHere } from '../../state/results.ts';
 import { mapHeight, selection, shownOptions, stage } from '../../state/view.ts';
 import { preview } from '../../state/yard.ts';
 import { followNewest } from '../../state/newest.ts';
-
-type Cloth = Canopy | Screen;
 
 /** What is asked while cloth of the open option is chosen; `null`: nothing of it is in hand. */
 const question = computed<ArgsOf<'trial'> | null>(() => {
@@ -36,10 +34,6 @@ export const rough = computed(() =>
 
 export function followCloth(): () => void {
   return followNewest(question, (args) => askEngine('trial', args), answered);
-}
-
-function isCloth(thing: Feature): thing is Cloth {
-  return thing.kind === 'canopy' || thing.kind === 'screen';
 }
 
 function withoutCloth(plan: Plan, option: string): Plan {

@@ -1,4 +1,4 @@
-import { formatLength, nameOf, parseLength, parseNumber } from '../../../engine/index.ts';
+import { formatLength, nameOf, parseLength, parseNumber, isCloth } from '../../../engine/index.ts';
 import type { Feature, FeatureOf, GrownQuestion } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { goToStage, selection } from '../../state/view.ts';
@@ -11,10 +11,7 @@ import { TextBox } from '../parts/boxes/TextBox.tsx';
  */
 export function Grown({ questions, last }: { readonly questions: readonly GrownQuestion[]; readonly last: number }) {
   const { features } = plan.value;
-  const cloths = features.filter(
-    (feature): feature is FeatureOf<'canopy'> | FeatureOf<'screen'> =>
-      feature.kind === 'canopy' || feature.kind === 'screen',
-  );
+  const cloths = features.filter(isCloth);
   const pots = features.filter((feature) => feature.kind === 'plant' && feature.container === true);
   return (
     <div class="grown">

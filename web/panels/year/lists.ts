@@ -1,4 +1,4 @@
-import type { Feature, Plan } from '../../../engine/index.ts';
+import { type Feature, type Plan, isCloth } from '../../../engine/index.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 
 export function plantsOf({ features }: Plan): readonly Feature[] {
@@ -7,9 +7,7 @@ export function plantsOf({ features }: Plan): readonly Feature[] {
 
 /** Canopies and screens of the yard and of every option. */
 export function clothsOf({ features, options = [] }: Plan): readonly Feature[] {
-  return [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(
-    ({ kind }) => kind === 'canopy' || kind === 'screen',
-  );
+  return [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(isCloth);
 }
 
 export function namesById(features: readonly Feature[]): Record<string, string> {

@@ -8,7 +8,7 @@ import { seasonMonths } from '../../../sun/days/season.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import { dayLight } from '../../words/plant-light.ts';
 import { isInFlower } from './bloom.ts';
-import { withoutCloth } from '../../../plan/without-cloth.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
 
 const EATEN_LEAVES: readonly string[] = ['lettuce', 'spinach', 'chard', 'kale', 'cabbage', 'amaranth', 'leafy'];
 /** A cloth that takes more of a plant's light shades it. */

@@ -4,7 +4,7 @@
 import type { PlantHarm } from '../../../load/verdict/harm-of.ts';
 import { harmOf } from '../../../load/verdict/harm-of.ts';
 import type { Outcome } from '../../../load/types.ts';
-import type { Canopy, CivilDate, Plan, Screen } from '../../../plan/types.ts';
+import type { CivilDate, Plan } from '../../../plan/types.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import {
   countedFrom,
@@ -21,14 +21,13 @@ import type { HotDates, HotDays } from '../hot-days.ts';
 import { lightUnder, shortOn } from './light.ts';
 import type { ClothMonth, ClothSeason } from './types.ts';
 import { clothAdvice } from './words.ts';
+import { type Cloth, isCloth } from '../../../plan/cloth.ts';
 
 /**
  * In a month in which a plant has light enough without the cloth and too little under it, hot days must count so many
  * times as much for the cloth to hang. Our choice.
  */
 const FOR_LIGHT = 2;
-
-type Cloth = Canopy | Screen;
 
 /**
  * When the cloth of every canopy and screen should hang: on no day on which hot days do not count for its plants.
@@ -62,10 +61,6 @@ export function clothSeasons(
     value.push(found.value);
   }
   return { ok: true, value };
-}
-
-function isCloth(feature: { readonly kind: string }): feature is Cloth {
-  return feature.kind === 'canopy' || feature.kind === 'screen';
 }
 
 /** The yard with all cloth hung, and what its hot days do so and without any. */

@@ -3,6 +3,7 @@ import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { inYearlySpan } from '../../../plan/year-span.ts';
 import { daysAfter } from '../../../sun/days/calendar.ts';
 import type { ClothSeason } from './types.ts';
+import { isCloth } from '../../../plan/cloth.ts';
 
 interface ClothOn {
   readonly id: string;
@@ -16,7 +17,7 @@ const REMEMBERED = 300;
 
 export function clothOn(plan: Plan, date: CivilDate): ClothOn[] {
   return plan.features.flatMap((feature): ClothOn[] => {
-    if (feature.kind !== 'canopy' && feature.kind !== 'screen') return [];
+    if (!isCloth(feature)) return [];
     const { id, up } = feature;
     if (up !== undefined) return [{ id, hangs: inYearlySpan(up, date.slice(5)) ? 'yes' : 'no', saidBy: 'plan' }];
     const noted = lastNoted(plan, id, date);

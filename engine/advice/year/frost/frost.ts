@@ -14,7 +14,7 @@ import { dayLight } from '../../words/plant-light.ts';
 import { frostHelp } from './help.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { frostWords } from './words.ts';
-import { withoutCloth } from '../../../plan/without-cloth.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
 
 /**
  * A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol.

@@ -14,6 +14,7 @@ import { type Units, unitsOf } from '../../../plan/units/units.ts';
 import type { Advice } from '../advice.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { dateWords, namesInside, sentenceCase } from '../words.ts';
+import { isCloth } from '../../../plan/cloth.ts';
 
 type Found = Omit<FrostAdvice, 'advice'>;
 
@@ -189,7 +190,7 @@ export function coverWords(plan: Plan, found: Found): Advice[] {
       source: 'Penn State Extension, on floating row covers',
       text: `Fleece of ${fleeceWeight(units)} lets 70 to 85 % of the light through.`,
     },
-    ...(plan.features.some(({ kind }) => kind === 'canopy' || kind === 'screen')
+    ...(plan.features.some(isCloth)
       ? [
           {
             basis: 'our estimate' as const,

@@ -30,7 +30,7 @@ import type { HotDates, HotDays } from '../hot-days.ts';
 import { potsToCool } from '../pots.ts';
 import { hungAsTold } from '../cloth/hung-on.ts';
 import { waterOf } from '../water/water.ts';
-import { withoutCloth } from '../../../plan/without-cloth.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
 import { withoutDiary } from '../../../plan/without-diary.ts';
 import { KeptByContent } from '../../../plan/kept.ts';
 

@@ -7,7 +7,7 @@ import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCivilDate, monthWord } from '../../../plan/dates.ts';
-import type { CivilDate, Feature, Plan } from '../../../plan/types.ts';
+import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { minutesOf } from '../../../plan/units/clock.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
@@ -22,6 +22,7 @@ import { heatTasks, HOT_WORK, isHurt } from './heat.ts';
 import { plantOfDay } from './plant.ts';
 import type { Forecast, Tomorrow, TomorrowPlant } from './types.ts';
 import { waterOn } from '../water/water.ts';
+import { isCloth } from '../../../plan/cloth.ts';
 
 /** Between a day's high and low where the climate has no figures for the month. Our choice. [K] */
 const USUAL_SWING = 15;
@@ -64,7 +65,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       cautions: cautionsFor(
         [
           ...(high >= HOT_WORK ? (['heat'] as const) : []),
-          ...(worstFirst.some(isHurt) ? [plan.features.some(hangs) ? ('cloth' as const) : ('drape' as const)] : []),
+          ...(worstFirst.some(isHurt) ? [plan.features.some(isCloth) ? ('cloth' as const) : ('drape' as const)] : []),
           ...(frost.length > 0 ? (['winter'] as const) : []),
         ],
         plan.cautions,
@@ -106,11 +107,6 @@ function askedBack(plan: Plan, { date, high }: Forecast, low: number, units: Uni
           ]
         : [null, ''];
   return typed === null ? null : `Is the ${typed} right? It is far from ${most}.`;
-}
-
-/** On a frame or a line: it is reached from a ladder. */
-function hangs({ kind }: Feature): boolean {
-  return kind === 'canopy' || kind === 'screen';
 }
 
 const VERDICTS: readonly TomorrowPlant['verdict'][] = [
@@ -162,7 +158,7 @@ function humidityAt(air: number, { high, low, humidity }: Pick<MonthClimate, 'hi
   return Math.min(100, (humidity * saturationVapour((high + low) / 2)) / saturationVapour(air));
 }
 
-/** Cloth that nobody says hangs: the day is told as if it did. */
+/** Cloth that nobody says isCloth: the day is told as if it did. */
 function takenToHang(plan: Plan, date: CivilDate, high: number): string[] {
   const taken = clothOn(plan, date).flatMap(({ id, saidBy }) => (saidBy === null ? [id] : []));
   return taken.length === 0 || high < HOT_WORK

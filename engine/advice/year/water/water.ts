@@ -14,7 +14,7 @@ import type { Weather } from '../../../sun/weather/weather.ts';
 import { type DayLight, dayLight } from '../../words/plant-light.ts';
 import { adjustedCoefficient, tabledCoefficient } from './crop-coefficients.ts';
 import { type FaoDay, referenceEvapotranspiration, saturation, windAtTwoMetres } from './fao56.ts';
-import { withoutCloth } from '../../../plan/without-cloth.ts';
+import { withoutCloth } from '../../../plan/cloth.ts';
 
 /** The true need is from so much less to so much more than the tables say. Our choice. */
 const COEFFICIENT_PM = 0.2;
