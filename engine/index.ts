@@ -67,6 +67,7 @@ export type { SpacePoint } from './plan/geometry/vectors.ts';
 export {
   area,
   boundsOf,
+  pathLength,
   canopyEdge,
   canopyHeightOver,
   canopyRing,

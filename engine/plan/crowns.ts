@@ -2,6 +2,7 @@
 import crowns from './crowns.json' with { type: 'json' };
 import type { PlantSource } from './plant-sources.ts';
 import type { CrownShape, FeatureOf, MonthDay } from './types.ts';
+import { dayOfMonth } from './dates.ts';
 
 export interface CrownKind {
   readonly id: string;
@@ -48,7 +49,7 @@ export function crownGuess({ openness, pm, shape, bare }: CrownKind, latitude: n
 }
 
 function middleOf(month: number): MonthDay {
-  return `${String(((month - 1) % 12) + 1).padStart(2, '0')}-15`;
+  return dayOfMonth(((month - 1) % 12) + 1, 15);
 }
 
 /** Where a kind's numbers are from, in words. */

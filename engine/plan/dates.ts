@@ -39,6 +39,15 @@ export function monthWord(month: number): string {
   return MONTHS[month - 1];
 }
 
+/** A day of any year, "MM-DD". @param month 1 to 12 */
+export function dayOfMonth(month: number, day: number): string {
+  return `${twoDigits(month)}-${twoDigits(day)}`;
+}
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, '0');
+}
+
 /** "2 May" of a day of any year, of a date, or of a clock time of one. */
 export function dayWords(day: string): string {
   const monthDay = day.replace(/T.*$/, '').slice(-5);

@@ -1,5 +1,5 @@
 /** Days as people write them: in figures or in words. */
-import { isCivilDate, isDay, MONTHS } from './dates.ts';
+import { isCivilDate, isDay, MONTHS, dayOfMonth } from './dates.ts';
 import type { CivilDate, MonthDay } from './types.ts';
 
 /** "21 July", "July 21", "21st of Jul"; the year, where one may stand, behind it. */
@@ -14,7 +14,7 @@ export function readMonthDay(text: string): MonthDay | null {
   // A leap year has every day that a year may have.
   return said === null || said.year !== null || !isDay(2024, said.month, said.day)
     ? null
-    : `${twoDigits(said.month)}-${twoDigits(said.day)}`;
+    : dayOfMonth(said.month, said.day);
 }
 
 /** A typed day of one year, `2026-07-21` or `21 July 2026`, as "YYYY-MM-DD"; `null` when there is no such day. */
@@ -24,7 +24,7 @@ export function readCivilDate(text: string): CivilDate | null {
   const said = wordsOf(typed);
   return said === null || said.year === null || !isDay(said.year, said.month, said.day)
     ? null
-    : `${said.year}-${twoDigits(said.month)}-${twoDigits(said.day)}`;
+    : `${said.year}-${dayOfMonth(said.month, said.day)}`;
 }
 
 function wordsOf(typed: string): { month: number; day: number; year: number | null } | null {
@@ -37,8 +37,4 @@ function wordsOf(typed: string): { month: number; day: number; year: number | nu
       : [];
   const month = word === undefined ? 0 : MONTHS.findIndex((name) => name.toLowerCase().startsWith(word)) + 1;
   return month === 0 ? null : { month, day: Number(day), year: year === undefined ? null : Number(year) };
-}
-
-function twoDigits(value: number): string {
-  return String(value).padStart(2, '0');
 }

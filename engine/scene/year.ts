@@ -1,10 +1,12 @@
+import { dayOfMonth, daysInMonth } from '../plan/dates.ts';
 import type { MonthDay } from '../plan/types.ts';
 
-const DAYS_IN_MONTH = [31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+/** Any leap year: it has every day that a year may have. */
+const LEAP = 2024;
 
 /** The 366 days of a leap year in order, "01-01" first. */
-export const LEAP_YEAR: readonly MonthDay[] = DAYS_IN_MONTH.flatMap((days, month) =>
-  Array.from({ length: days }, (_, day) => `${twoDigits(month + 1)}-${twoDigits(day + 1)}`),
+export const LEAP_YEAR: readonly MonthDay[] = Array.from({ length: 12 }, (_, m) => m + 1).flatMap((month) =>
+  Array.from({ length: daysInMonth(LEAP, month) }, (_, day) => dayOfMonth(month, day + 1)),
 );
 
 const INDEX = new Map(LEAP_YEAR.map((monthDay, index) => [monthDay, index]));
@@ -14,8 +16,4 @@ export function dayIndex(monthDay: MonthDay): number {
   const index = INDEX.get(monthDay);
   if (index === undefined) throw new RangeError(`Expected a day of the year as MM-DD, got "${monthDay}".`);
   return index;
-}
-
-function twoDigits(value: number): string {
-  return String(value).padStart(2, '0');
 }

@@ -1,4 +1,4 @@
-import type { GridSpec, PlanPoint } from '../../engine/index.ts';
+import { type GridSpec, type PlanPoint, pathLength } from '../../engine/index.ts';
 
 /** Shorter lines say nothing at the scale of a yard. [m] */
 const SHORTEST = 1;
@@ -24,7 +24,7 @@ type Cells = Pick<GridSpec, 'x0' | 'y0' | 'cell' | 'columns' | 'rows'>;
 export function contoursOf(grid: Cells, values: Float64Array, thresholds: readonly number[]): readonly Contour[] {
   return thresholds.map((value) => ({
     value,
-    lines: linesOf(grid, values, value).filter((line) => lengthOf(line) >= SHORTEST),
+    lines: linesOf(grid, values, value).filter((line) => pathLength(line) >= SHORTEST),
   }));
 }
 
@@ -117,10 +117,4 @@ function crossingOf({ x0, y0, cell, columns }: Cells, values: Float64Array, valu
   const u = (index % columns) + 0.5 + (up ? 0 : along);
   const v = Math.floor(index / columns) + 0.5 + (up ? along : 0);
   return [x0 + u * cell, y0 + v * cell];
-}
-
-function lengthOf(line: readonly PlanPoint[]): number {
-  let length = 0;
-  for (let k = 1; k < line.length; k++) length += Math.hypot(line[k][0] - line[k - 1][0], line[k][1] - line[k - 1][1]);
-  return length;
 }

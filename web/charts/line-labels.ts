@@ -1,4 +1,4 @@
-import { distance } from '../../engine/index.ts';
+import { distance, pathLength } from '../../engine/index.ts';
 import type { PlanPoint } from '../../engine/index.ts';
 
 /** Shares of a line's length at which its label is tried, the best first. */
@@ -25,7 +25,7 @@ export function labelPlaces(
 ): { readonly at: PlanPoint; readonly label: string }[] {
   const placed: { at: PlanPoint; label: string }[] = [];
   for (const { lines, label } of labelled) {
-    for (const line of lines.filter((each) => lengthOf(each) >= Math.max(SHORTEST, shortest))) {
+    for (const line of lines.filter((each) => pathLength(each) >= Math.max(SHORTEST, shortest))) {
       const at = TRIED.map((share) => line[Math.floor(share * (line.length - 1))]).find(
         (place) => isFree(place) && placed.every((other) => distance(other.at, place) >= apart),
       );
@@ -33,8 +33,4 @@ export function labelPlaces(
     }
   }
   return placed;
-}
-
-function lengthOf(line: readonly PlanPoint[]): number {
-  return line.slice(1).reduce((sum, point, k) => sum + distance(line[k], point), 0);
 }

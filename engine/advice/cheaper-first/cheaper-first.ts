@@ -17,6 +17,7 @@ import { moveStep } from './pots.ts';
 import { wrapStep } from './wrap.ts';
 import { sharedBy } from '../words/served.ts';
 import { namesInside } from '../year/words.ts';
+import { NO_HARM } from '../../load/verdict/harm-of.ts';
 
 export interface CheaperFirst {
   /** Σ worth × harm as the yard is, of the plants that may gain by shade. [K·h/day] */
@@ -28,8 +29,6 @@ export interface CheaperFirst {
 /** A thin and a thick film, either side of `CLAY_ABSORPTANCE`. */
 const THIN_FILM = 0.45;
 const THICK_FILM = 0.35;
-/** Harm below this is none. [K·h/day] */
-const NO_HARM = 1e-6;
 
 /**
  * Moving the pots, wrapping them, water and clay: what each spares alone. Beds count by nine of their cells.

@@ -49,7 +49,7 @@ export function harmStep(
 }
 
 /** A cure that spares less of the damage than this is not named first. Our choice. */
-const WORTH_NAMING = 0.1;
+export const WORTH_NAMING = 0.1;
 
 export type WorthMoving = LadderStep & { readonly sparedShare: number };
 

@@ -1,6 +1,7 @@
 /** How warm two summers were, by what was typed of them: weather of one year, which the climate is not. */
 import type { Climate, Plan, Summer } from '../../plan/types.ts';
 import { seasonMonths } from '../../sun/days/season.ts';
+import { meanOf } from '../../plan/mean.ts';
 
 /** Two summers as they were. */
 export interface TwoSummers {
@@ -38,7 +39,7 @@ function asItWas({ climate }: Plan, summer: Summer, hottest: number): Climate {
     const usual = climate.months.find(({ month }) => month === row.month);
     return usual === undefined ? [] : [row.high - usual.high];
   });
-  const shift = pairs.length === 0 ? 0 : pairs.reduce((sum, each) => sum + each, 0) / pairs.length;
+  const shift = pairs.length === 0 ? 0 : meanOf(pairs);
   const months = climate.months.map((usual) => {
     const was = summer.months.find(({ month }) => month === usual.month);
     const high = was?.high ?? usual.high + shift;

@@ -13,6 +13,7 @@ import type { YearComparison } from './types.ts';
 import { yearFinding } from './year-finding.ts';
 import { headline, reasons } from './year-words.ts';
 import { isCloth } from '../../plan/cloth.ts';
+import { meanOf } from '../../plan/mean.ts';
 
 const WORST = 5;
 /** A plant whose dose the changed yard alters by less than this share was left as it was. Our choice. */
@@ -158,8 +159,4 @@ function easedBy({ older, newer, oldYardNewHeat, newYardNewHeat }: YearDoses, id
 
 function harmIn(harms: readonly PlantHarm[], id: string): number | null {
   return harms.find((harm) => harm.id === id)?.harm ?? null;
-}
-
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -1,5 +1,4 @@
 import { compassWord } from '../../plan/compass.ts';
-import { clockOf } from '../../load/verdict/clock.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
@@ -15,6 +14,7 @@ import { type Period, samplesOf } from '../../sun/samples.ts';
 import { sunUp } from '../../sun/sun-up.ts';
 import { canopyDayOf, type CanopyDay, type Cure, cureOf, type Slip, slipOf } from './section-slip.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
+import { clockOf } from '../../sun/days/zone.ts';
 
 /** How long after the sun first slips under the cure is worked out for, where no time is given. [h] */
 const CURED_HOURS = 2;

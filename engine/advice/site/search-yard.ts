@@ -6,13 +6,12 @@ import type { Progress } from './progress.ts';
 import { lightTakers } from './rules/light-planes.ts';
 import { Contest } from './search/contest.ts';
 import { searchLattice } from './search/lattice-search.ts';
+import { NO_HARM } from '../../load/verdict/harm-of.ts';
 
 /**
  * What spares less than this share of the best is no answer by itself; together with another it may be one. Our choice.
  */
 const WORTH_SHOWING = { one: LEAST_OF_BEST, several: 0.1 } as const;
-/** Harm below this is none. [K·h/day] */
-export const NO_HARM = 1e-6;
 
 /** Holds all cloth of the lattice against what it could spare: the contest with the best of each family. */
 export function searchYard(laidOut: LaidOut, progress: Progress): Contest {

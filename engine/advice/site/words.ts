@@ -13,9 +13,10 @@ import type { LaidOut } from './lay-out.ts';
 import type { Proposal } from './option.ts';
 import type { Contest } from './search/contest.ts';
 import type { Lattice } from './search/lattice.ts';
-import { NO_HARM } from './search-yard.ts';
+import {} from './search-yard.ts';
 import type { ClothCaution, PlantState, RulePrice, SiteOption, SiteResult, SiteRule, Uncounted } from './types.ts';
 import type { Standing } from '../words/stands.ts';
+import { NO_HARM } from '../../load/verdict/harm-of.ts';
 
 /** A rule that costs less than this share is not spoken of; one that costs more than the other costs all. */
 const PRICED_FROM = 0.01;

@@ -7,15 +7,13 @@ import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { type LadderStep, worthMoving } from '../cheaper-first/step.ts';
+import { type LadderStep, WORTH_NAMING, worthMoving } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
 import type { PlaceResult } from '../place/types.ts';
 import { shortEnough } from './headline-length.ts';
 
-/** Less heat damage than this is none. [K·h/day] */
-const NO_HARM = 0.05;
-/** A cure that spares less of the damage than this is not named first. Our choice. */
-const WORTH_NAMING = 0.1;
+/** Less heat damage than this is not spoken of. [K·h/day] */
+const LEAST_TOLD = 0.05;
 
 /** Where a pot should go. */
 export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceResult, units: Units): string {
@@ -28,7 +26,7 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
       : `Leave ${name} where it stands: no place on your ground suits it better.`;
   }
   const away = formatDistance(best.metres, units);
-  if (stay.harm < NO_HARM) return `Move ${name} ${best.where}, ${away} away: there the light suits it better.`;
+  if (stay.harm < LEAST_TOLD) return `Move ${name} ${best.where}, ${away} away: there the light suits it better.`;
   const share = best.spared / stay.harm;
   const gain = share >= WORTH_NAMING ? `free, and ${lessDamage(share)}` : 'free, and the light suits it better';
   if (winterBest?.isWanted === true)
@@ -53,7 +51,7 @@ export function triedHeadline(
   units: Units = 'metric',
   sunUp: ClockStretch | null = null,
 ): string {
-  const share = now > NO_HARM ? (now - (scorchDose ?? 0)) / now : (scorchDose ?? 0) > NO_HARM ? -1 : 0;
+  const share = now > LEAST_TOLD ? (now - (scorchDose ?? 0)) / now : (scorchDose ?? 0) > LEAST_TOLD ? -1 : 0;
   const beside =
     Math.abs(share) < WORTH_NAMING
       ? 'No better and no worse there'

@@ -14,6 +14,7 @@ import { seasonDates, seasonMonths } from '../../sun/days/season.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { bearsWhatBurns } from './growth/fruit.ts';
 import { stretchAbove } from './span.ts';
+import { dayOfMonth } from '../../plan/dates.ts';
 
 /** A hot day as one in ten is: so many standard deviations above the month's mean high. */
 const ONE_IN_TEN = 1.28;
@@ -92,9 +93,7 @@ export function hotDatesOf(plan: Plan): Outcome<HotDates> {
   if (!days.ok) return days;
   if (!months.ok) return months;
   const [first, last] = [days.value[0], days.value[days.value.length - 1]];
-  const dates = months.value.map(
-    ({ month, year }) => dateIn(year, `${String(month).padStart(2, '0')}-21`) ?? `${year}-01-21`,
-  );
+  const dates = months.value.map(({ month, year }) => dateIn(year, dayOfMonth(month, 21)) ?? `${year}-01-21`);
   return { ok: true, value: { first, last, dates } };
 }
 

@@ -4,6 +4,7 @@
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/days/calendar.ts';
 import { type Result, seasonDates, type SeasonMonth } from '../../sun/days/season.ts';
+import { dayOfMonth } from '../../plan/dates.ts';
 
 /** Months looked at beyond either end of the season. */
 const BEYOND = 3;
@@ -82,5 +83,5 @@ function spanned(first: SeasonMonth, last: SeasonMonth): number {
 }
 
 function firstOf({ month, year }: SeasonMonth): CivilDate {
-  return dateIn(year, `${String(month).padStart(2, '0')}-01`) ?? `${year}-01-01`;
+  return dateIn(year, dayOfMonth(month, 1)) ?? `${year}-01-01`;
 }

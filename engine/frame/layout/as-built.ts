@@ -19,6 +19,7 @@ import type { AsBuiltField, SettingOut } from './types.ts';
 import { pointToMillimetre, toMillimetre } from '../../plan/geometry/rounding.ts';
 import { degreesOf } from '../../plan/geometry/angles.ts';
 import { isCloth } from '../../plan/cloth.ts';
+import { meanOf } from '../../plan/mean.ts';
 
 /** Measured numbers by the id of the sheet's `asBuilt` field; a field left out was not measured. [m] */
 export type AsBuiltNumbers = Readonly<Record<string, number>>;
@@ -200,7 +201,7 @@ function screenAsBuilt(
   found: readonly PlanPoint[] | null,
   heights: readonly number[],
 ): { feature: Screen; remarks: string[] } {
-  const height = toMillimetre(mean(heights));
+  const height = toMillimetre(meanOf(heights));
   if (found === null) return { feature: { ...screen, height }, remarks: [] };
   const closes = screen.path.length > 3 && distance(screen.path[0], screen.path[screen.path.length - 1]) === 0;
   const path = [...found, ...(closes ? [found[0]] : [])].map(pointToMillimetre);
@@ -233,8 +234,4 @@ function changesOf(before: Canopy | Screen, after: Canopy | Screen, units: Units
 
 function refused(message: string): AsBuiltResult {
   return { ok: false, problems: [{ pointer: '/features', message, severity: 'error' }] };
-}
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

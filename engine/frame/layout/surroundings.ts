@@ -3,7 +3,7 @@
  * stand.
  */
 import { potOf } from '../../plan/defaults.ts';
-import { distance, distanceToPath, openRing, pathsCross, pointInRing } from '../../plan/geometry/shapes.ts';
+import { distance, distanceToPath, openRing, pathsCross, pointInRing, closedRing } from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import { shownName } from '../../plan/shown-name.ts';
 import type { Building, Feature, Hedge, Plan, PlanPoint, Wall } from '../../plan/types.ts';
@@ -84,11 +84,11 @@ function occupies(feature: Feature, [x, y]: PlanPoint): boolean {
 }
 
 function gapTo(feature: Upright, footprint: readonly PlanPoint[]): number {
-  const path = feature.kind === 'building' ? closed(openRing(feature.outline)) : feature.path;
+  const path = feature.kind === 'building' ? closedRing(openRing(feature.outline)) : feature.path;
   const half = feature.kind === 'building' ? 0 : feature.thickness / 2;
   if (feature.kind === 'building' && footprint.some((point) => pointInRing(point, feature.outline))) return 0;
   let least = Infinity;
-  const ring = footprint.length > 2 ? closed(footprint) : footprint;
+  const ring = footprint.length > 2 ? closedRing(footprint) : footprint;
   for (const point of footprint) least = Math.min(least, distanceToPath(point, path));
   for (const point of path)
     least = Math.min(least, footprint.length > 2 && pointInRing(point, footprint) ? 0 : distanceToPath(point, ring));
@@ -102,10 +102,6 @@ function fillsUnder(feature: Feature, footprint: readonly PlanPoint[], roofHeigh
   const width = feature.kind === 'tree' ? feature.crownWidth : feature.spread;
   const narrow = Math.min(distance(footprint[0], footprint[1]), distance(footprint[1], footprint[2]));
   return pointInRing(feature.at, footprint) && feature.height >= 0.8 * roofHeight && width >= narrow / 2;
-}
-
-function closed(ring: readonly PlanPoint[]): readonly PlanPoint[] {
-  return [...ring, ring[0]];
 }
 
 function thingName(feature: Feature): string {

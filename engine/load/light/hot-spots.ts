@@ -1,6 +1,6 @@
 import type { GridSpec } from '../../cast/grids/grid-spec.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
-import { formatStretch } from '../../plan/units/clock.ts';
+import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import { formatArea, formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { type CameBy, cameBy, cameByWords } from '../verdict/came-by.ts';
@@ -137,10 +137,5 @@ function worstHours(yard: Yard, point: SpacePoint): { when: Stretch; from: numbe
   for (let k = 0; k < samples.count; k++) if (inWindow(k) && (typical < 0 || apart(k) < apart(typical))) typical = k;
   const day = samples.days[samples.dayOf[typical]];
   const came = cameBy(scene, plan, point, samples.azimuth[typical], samples.altitude[typical], day.monthDay);
-  return { when: { from: halfHourClock(first), to: halfHourClock(first + WORST_HALF_HOURS) }, from, came };
-}
-
-/** Clock time of a half hour of an ordinary day. */
-function halfHourClock(halfHours: number): string {
-  return `${String(Math.floor(halfHours / 2) % 24).padStart(2, '0')}:${halfHours % 2 === 0 ? '00' : '30'}`;
+  return { when: { from: clockAt(30 * first), to: clockAt(30 * (first + WORST_HALF_HOURS)) }, from, came };
 }

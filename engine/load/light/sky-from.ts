@@ -8,6 +8,7 @@ import { seasonMonths } from '../../sun/days/season.ts';
 import { localIso } from '../../sun/days/zone.ts';
 import type { Outcome } from '../types.ts';
 import { weightsOf } from './weights.ts';
+import { dayOfMonth } from '../../plan/dates.ts';
 
 /** The sun at one moment of a path. */
 export interface PathStep {
@@ -43,7 +44,7 @@ export function skyFrom(plan: Plan, at: PlanPoint, height: number, monthDay: Mon
   const land = skylineSilhouette(scene.skyline);
   const paths: { monthDay: MonthDay; steps: PathStep[] }[] = [];
   for (const { month } of months.value) {
-    const date = `${String(month).padStart(2, '0')}-21`;
+    const date = dayOfMonth(month, 21);
     const steps = pathOf(plan, eye, { kind: 'day', date });
     if (!steps.ok) return steps;
     paths.push({ monthDay: date, steps: steps.value });

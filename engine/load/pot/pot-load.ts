@@ -3,15 +3,13 @@ import type { Plan, Plant } from '../../plan/types.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import type { PotLoad, Roots } from '../types.ts';
-import { clockOf } from '../verdict/clock.ts';
 import { plantPoints, potPoints } from '../verdict/plant-points.ts';
 import type { Yard } from '../yard.ts';
 import { firstHelp } from './helps.ts';
 import { type StandingPot, standingPot } from './pot-day.ts';
 import { rootSpread, rootZone, type RootZone } from './root-zone.ts';
 import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
-
-const TEN_MINUTES = 600_000;
+import { clockNear } from '../../sun/days/zone.ts';
 
 /** What a pot's wall gets in the yard's period, and how warm its roots get on the heatwave day. */
 export function potLoad(yard: Yard, heat: HeatDay, plant: Plant): PotLoad {
@@ -57,7 +55,7 @@ function clockAt({ samples, day }: HeatDay, solarHour: number, timeZone: string)
     samples.count === 0
       ? day.startMs + solarHour * MS_PER_HOUR
       : samples.when[middle] + (solarHour - samples.solarHour[middle]) * MS_PER_HOUR;
-  return clockOf(Math.round(when / TEN_MINUTES) * TEN_MINUTES, timeZone);
+  return clockNear(when, timeZone, 10);
 }
 
 /**

@@ -9,6 +9,7 @@ import { bodiesOf } from './beam-bodies.ts';
 import type { Body, Face } from './beam-bodies.ts';
 import { beamFrame, seenAt } from './beam-frame.ts';
 import type { BeamFrame, Seen } from './beam-frame.ts';
+import { JOIN } from '../../scene/ties.ts';
 
 /** How a thing is drawn. */
 type PaintKind = 'built' | 'tree' | 'cloth' | 'pot' | 'plant' | 'bed';
@@ -41,8 +42,6 @@ interface Thing {
 /** Points across, where two things are compared, and where a plant is looked at. */
 const COMPARED = 12;
 const LOOKED_AT = 40;
-/** Stretches no farther apart than this are one crossing. [m] */
-const JOIN = 1e-6;
 
 /** Straight overhead there is no up across the beam. [°] */
 const HIGHEST = 89.9;

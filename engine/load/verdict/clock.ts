@@ -1,12 +1,7 @@
-import { localIso } from '../../sun/days/zone.ts';
+import { clockOf } from '../../sun/days/zone.ts';
 import type { SampleTable } from '../../sun/samples.ts';
 import type { Stretch } from '../types.ts';
 import { MS_PER_HOUR } from '../../plan/units/per-unit.ts';
-
-/** Clock time of an instant at the site, "HH:MM". */
-export function clockOf(ms: number, timeZone: string): string {
-  return localIso(ms, timeZone).slice(11, 16);
-}
 
 /** From the start of one sample's step to the end of another's. */
 export function stretchOf(samples: SampleTable, first: number, last: number, timeZone: string): Stretch {

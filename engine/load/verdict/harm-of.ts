@@ -13,6 +13,10 @@ import { bedPlaces, bedScorches } from './bed-load.ts';
 import { limitOf } from './limit.ts';
 import { type PlantPoints, plantPoints } from './plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from './planted.ts';
+import { meanOf } from '../../plan/mean.ts';
+
+/** Harm below this is rounding: none. [K·h/day] */
+export const NO_HARM = 1e-6;
 
 /** What the season's heat does to one plant, planted tree or bed. */
 export interface PlantHarm {
@@ -92,8 +96,4 @@ function dosesByHeatDay(
     for (let d = 0; d < sums.length; d++) sums[d] += doses[d];
   }
   return Array.from(sums, (sum) => sum / points.length);
-}
-
-function meanOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

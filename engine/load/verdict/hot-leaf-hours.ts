@@ -5,10 +5,10 @@ import { heatDaysOf } from '../leaf/heat-day.ts';
 import { litPoint } from '../leaf/scorch.ts';
 import { skyViewerOf } from '../light/sky-viewer.ts';
 import type { Outcome } from '../types.ts';
-import { clockOf } from './clock.ts';
 import { limitOf } from './limit.ts';
 import { plantPoints } from './plant-points.ts';
 import { plantFeatures, rowOf } from './planted.ts';
+import { clockOf } from '../../sun/days/zone.ts';
 
 /** An hour counts when the leaf is over its limit for this much of it. [h] */
 const LEAST_OVER = 0.25;

@@ -4,7 +4,7 @@ import type { Bed, Plan, Plant, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { nineOfBed } from './bed-load.ts';
 import { type CameBy, cameBy, cameByWords } from './came-by.ts';
-import { clockOf, stretchOf } from './clock.ts';
+import { stretchOf } from './clock.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { lightClassOf } from '../light/light-class.ts';
 import { type Evidence, evidenceOf, verdictIf } from './evidence.ts';
@@ -23,6 +23,7 @@ import type { PlantLoad, SideLoad } from '../types.ts';
 import { worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
 import { wallHeats } from './wall-heat.ts';
+import { clockOf } from '../../sun/days/zone.ts';
 
 /**
  * What one plant, planted tree or bed gets in a period, and the verdict on it from the heatwave day.

@@ -2,7 +2,7 @@
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
-import { formatClock, formatStretch } from '../../plan/units/clock.ts';
+import { formatClock, formatStretch, clockAt, minutesOf } from '../../plan/units/clock.ts';
 import { formatTemperatureDifference } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
@@ -93,6 +93,5 @@ export function wallWords(plan: Plan, walls: readonly WallHeat[], units: Units):
 }
 
 function wholeHour(clock: string): string {
-  const hour = Math.round(Number(clock.slice(0, 2)) + Number(clock.slice(3)) / 60);
-  return `${String(hour % 24).padStart(2, '0')}:00`;
+  return clockAt(60 * Math.round(minutesOf(clock) / 60));
 }

@@ -4,7 +4,7 @@ import type { PathStep, SkyPicture } from '../../load/light/sky-from.ts';
 import type { SpotWeek } from '../../load/light/weeks-at.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatStretch } from '../../plan/units/clock.ts';
+import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table } from './plain-text.ts';
 
@@ -37,7 +37,7 @@ export function skyText(plan: Plan, { paths }: SkyPicture, units: Units, columns
       return [
         k === 0 ? dayWords(`2001-${monthDay}`) : '',
         formatStretch(
-          { from: clockOf(stretch[0].clock), to: clockOf(stretch[stretch.length - 1].clock) },
+          { from: clockAt(Math.round(stretch[0].clock)), to: clockAt(Math.round(stretch[stretch.length - 1].clock)) },
           units,
           sunUp(plan, `${plan.season.year}-${monthDay}`),
         ),
@@ -70,13 +70,8 @@ function hoursWords(hours: readonly boolean[], units: Units): string {
     if (last && last[1] === hour) last[1] = hour + 1;
     else runs.push([hour, hour + 1]);
   });
-  const told = runs.map(([from, to]) => formatStretch({ from: clockOf(60 * from), to: clockOf(60 * to) }, units));
+  const told = runs.map(([from, to]) => formatStretch({ from: clockAt(60 * from), to: clockAt(60 * to) }, units));
   return told.join(', ') || '–';
-}
-
-function clockOf(minutes: number): string {
-  const whole = Math.round(minutes);
-  return `${String(Math.floor(whole / 60) % 24).padStart(2, '0')}:${String(whole % 60).padStart(2, '0')}`;
 }
 
 function sumOf(values: readonly number[]): number {

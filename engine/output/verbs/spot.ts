@@ -1,6 +1,6 @@
 import { sunUp } from '../../sun/sun-up.ts';
 import { dateWords } from '../../advice/year/words.ts';
-import { monthWord } from '../../plan/dates.ts';
+import { monthWord, dayOfMonth } from '../../plan/dates.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { GRADE_WORDS, gradeOf } from '../../load/light/nine.ts';
 import { GRID_DEFAULTS } from '../../load/light/grid-of.ts';
@@ -10,7 +10,7 @@ import { weeksAt } from '../../load/light/weeks-at.ts';
 import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load/types.ts';
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { formatStretch } from '../../plan/units/clock.ts';
+import { formatStretch, clockAt } from '../../plan/units/clock.ts';
 import { formatLength, formatTemperature } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { hottestMonth } from '../../sun/days/season.ts';
@@ -121,8 +121,7 @@ function spotWeeks(request: VerbRequest, plan: Plan, at: PlanPoint, height: numb
 function skyAt(request: VerbRequest, plan: Plan, at: PlanPoint, height: number, head: string): VerbResult {
   const hottest = hottestMonth(plan, request.weather);
   if (!hottest.ok) return hottest;
-  const monthDay =
-    request.period.kind === 'day' ? request.period.date : `${String(hottest.value.month).padStart(2, '0')}-21`;
+  const monthDay = request.period.kind === 'day' ? request.period.date : dayOfMonth(hottest.value.month, 21);
   const sky = skyFrom(plan, at, height, monthDay);
   if (!sky.ok) return sky;
   return {
@@ -232,5 +231,5 @@ function shareWords(steps: readonly SpotStep[]): string {
 function edge(step: SpotStep, sign: 1 | -1): string {
   const [hours, minutes, seconds] = step.when.slice(11, 19).split(':').map(Number);
   const minute = Math.round(hours * 60 + minutes + seconds / 60 + sign * step.hours * 30);
-  return `${String(Math.floor(minute / 60) % 24).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
+  return clockAt(minute);
 }

@@ -98,6 +98,11 @@ export function openRing(outline: readonly PlanPoint[]): PlanPoint[] {
   return signedArea(ring) < 0 ? [ring[0], ...ring.slice(1).reverse()] : ring;
 }
 
+/** An open ring with its first corner again at the end: the line round it. */
+export function closedRing(ring: readonly PlanPoint[]): PlanPoint[] {
+  return [...ring, ring[0]];
+}
+
 /** Length of a path along its segments. Ours: Turf's is on a globe. [m] */
 export function pathLength(path: readonly PlanPoint[]): number {
   let length = 0;

@@ -1,4 +1,4 @@
-import { boundsOf, distance, distanceToSegment, isClosed, openRing } from './shapes.ts';
+import { boundsOf, distance, distanceToSegment, isClosed, openRing, closedRing } from './shapes.ts';
 import type { Bounds } from './shapes.ts';
 import { LIMITS } from '../file/limits.ts';
 import { quote } from '../schema/say.ts';
@@ -46,7 +46,7 @@ export function slits(features: readonly Feature[]): Problem[] {
 }
 
 function bodyOf(solid: Wall | Building): Body {
-  const line = solid.kind === 'building' ? closed(openRing(solid.outline)) : solid.path;
+  const line = solid.kind === 'building' ? closedRing(openRing(solid.outline)) : solid.path;
   return { solid, line, bounds: boundsOf(line) };
 }
 
@@ -71,8 +71,4 @@ function gapTo(end: PlanPoint, solid: Wall | Building, line: readonly PlanPoint[
 function gapOfOwnEnds(wall: Wall, end: PlanPoint): number {
   const other = end === wall.path[0] ? wall.path[wall.path.length - 1] : wall.path[0];
   return wall.path.length > 2 ? distance(end, other) : Infinity;
-}
-
-function closed(ring: readonly PlanPoint[]): PlanPoint[] {
-  return [...ring, ring[0]];
 }

@@ -20,6 +20,11 @@ export function minutesOf(clock: string): number {
   return Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
 }
 
+/** The other way round; past midnight on into the next day. @param minutes whole, 0 or more */
+export function clockAt(minutes: number): string {
+  return [Math.floor(minutes / 60) % 24, minutes % 60].map((part) => String(part).padStart(2, '0')).join(':');
+}
+
 /** From one clock time to another, each "HH:MM". */
 export interface ClockStretch {
   readonly from: string;

@@ -4,6 +4,7 @@ import { monthClimate, type MonthClimate } from '../climate.ts';
 import { dateOfDay, hottestMonth, missingMonth, seasonDates, seasonMonths, type Result } from './season.ts';
 import type { Weather } from '../weather/weather.ts';
 import type { Setting } from '../setting.ts';
+import { dayOfMonth } from '../../plan/dates.ts';
 
 /** Which days are meant: the whole season, one day, the heatwave day, or the heat day of one of the season's months. */
 export type Period =
@@ -21,7 +22,7 @@ export interface PeriodDay {
   readonly raise: number | null;
 }
 
-const HEAT_DAY_OF_MONTH = '21';
+const HEAT_DAY_OF_MONTH = 21;
 
 /** The days of a period, in order. */
 export function periodDays(plan: Setting, period: Period, weather?: Weather): Result<PeriodDay[]> {
@@ -76,7 +77,7 @@ function heatDay(plan: Setting, month: number, weather?: Weather): Result<Period
   if (!months.ok) return months;
   const met = months.value.find((candidate) => candidate.month === month);
   const climate = monthClimate(plan, month, weather);
-  const date = met === undefined ? null : dateIn(met.year, `${String(month).padStart(2, '0')}-${HEAT_DAY_OF_MONTH}`);
+  const date = met === undefined ? null : dateIn(met.year, dayOfMonth(month, HEAT_DAY_OF_MONTH));
   if (date === null || climate === null) {
     return {
       ok: false,

@@ -1,6 +1,6 @@
 import type { CivilDate, ClockTime } from '../../plan/types.ts';
 import { daysAfter, utcIso, utcMidnight } from './calendar.ts';
-import { MS_PER_DAY } from '../../plan/units/per-unit.ts';
+import { MS_PER_DAY, MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** A civil day in elapsed time: 23, 24.5 or 25 hours long where the clocks change. */
 export interface CivilDay {
@@ -75,6 +75,17 @@ export function instantOf(clockTime: ClockTime, timeZone: string): number | null
   }
   const reading = midnight + (Number(hour) * 3600 + Number(minute) * 60 + Number(second)) * 1000;
   return instantsOf(reading, timeZone).first;
+}
+
+/** Clock time of an instant in a zone, "HH:MM": the minute that is running. */
+export function clockOf(ms: number, timeZone: string): string {
+  return localIso(ms, timeZone).slice(11, 16);
+}
+
+/** The same to the nearest so many minutes. */
+export function clockNear(ms: number, timeZone: string, minutes = 1): string {
+  const step = minutes * MS_PER_MINUTE;
+  return clockOf(Math.round(ms / step) * step, timeZone);
 }
 
 function firstInstant(date: CivilDate, timeZone: string): number {

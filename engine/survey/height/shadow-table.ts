@@ -1,8 +1,8 @@
 import type { CivilDate } from '../../plan/types.ts';
-import { civilDay } from '../../sun/days/zone.ts';
+import { civilDay, clockNear } from '../../sun/days/zone.ts';
 import { wrapBearing } from '../north/bearing.ts';
 import { LOWEST_SUN } from '../north/times.ts';
-import { clockOf, type Place, sunAtMs } from '../place/sun-at.ts';
+import { type Place, sunAtMs } from '../place/sun-at.ts';
 import { radiansOf } from '../../plan/geometry/angles.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
@@ -48,7 +48,7 @@ export function shadowTable(
     if (altitude < LOWEST_SUN) continue;
     const bearing = wrapBearing(azimuth + 180);
     rows.push({
-      clock: clockOf(whenMs, place.timeZone),
+      clock: clockNear(whenMs, place.timeZone),
       whenMs,
       azimuth,
       altitude,

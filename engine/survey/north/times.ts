@@ -1,6 +1,6 @@
 import type { CivilDate } from '../../plan/types.ts';
-import { civilDay } from '../../sun/days/zone.ts';
-import { clockOf, type Place, type SunAt, sunAtMs } from '../place/sun-at.ts';
+import { civilDay, clockNear } from '../../sun/days/zone.ts';
+import { type Place, type SunAt, sunAtMs } from '../place/sun-at.ts';
 import { MS_PER_MINUTE } from '../../plan/units/per-unit.ts';
 
 /** Sun heights between which a shadow tells north. [°] Lower the shadow is too long and dim, higher too short. */
@@ -50,7 +50,7 @@ function windowsOf(place: Place, date: CivilDate, fits: (sun: SunAt) => boolean)
     const inside = ms < endMs && fits(sunAtMs(ms, place));
     if (inside && openedMs === null) openedMs = ms;
     if (!inside && openedMs !== null) {
-      windows.push({ from: clockOf(openedMs, place.timeZone), to: clockOf(ms - MS_PER_MINUTE, place.timeZone) });
+      windows.push({ from: clockNear(openedMs, place.timeZone), to: clockNear(ms - MS_PER_MINUTE, place.timeZone) });
       openedMs = null;
     }
   }

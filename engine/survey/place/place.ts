@@ -1,8 +1,8 @@
 import { dayWords } from '../../plan/dates.ts';
 import { sunEvents } from '../../sun/position.ts';
-import { instantOf } from '../../sun/days/zone.ts';
+import { instantOf, clockNear } from '../../sun/days/zone.ts';
 import { bearingWord, sheetWord } from '../north/bearing.ts';
-import { clockOf, type Place, sunAtMs } from './sun-at.ts';
+import { type Place, sunAtMs } from './sun-at.ts';
 
 /** Beyond the polar circles the sun does not set in summer and no shade cloth is needed. [°] */
 const POLAR_CIRCLE = 66.6;
@@ -29,7 +29,7 @@ export function placeCheckLine(place: Place, year: number): string {
   const { whenMs, altitude, azimuth } = highestSun(place, date);
   const where = altitude >= OVERHEAD ? 'almost straight overhead' : `in the ${bearingWord(azimuth)}`;
   return (
-    `The sun stands ${altitude.toFixed(0)}° high at ${clockOf(whenMs, place.timeZone)} (${place.timeZone}) ` +
+    `The sun stands ${altitude.toFixed(0)}° high at ${clockNear(whenMs, place.timeZone)} (${place.timeZone}) ` +
     `on ${dayWords(date)} and is ${where}: does that fit?`
   );
 }
@@ -40,7 +40,7 @@ export function placeCheckLine(place: Place, year: number): string {
  */
 export function northCheckLine(place: Place, upBearing: number, date: string): string {
   const { whenMs, altitude, azimuth } = highestSun(place, date);
-  const clock = clockOf(whenMs, place.timeZone);
+  const clock = clockNear(whenMs, place.timeZone);
   if (altitude >= OVERHEAD)
     return (
       `On ${dayWords(date)} at ${clock} the sun is almost straight overhead: check north by the evening ` +

@@ -1,6 +1,6 @@
 import type { ClockTime, Site } from '../../plan/types.ts';
 import { sunPosition } from '../../sun/position.ts';
-import { instantOf, isTimeZone, localIso } from '../../sun/days/zone.ts';
+import { instantOf, isTimeZone } from '../../sun/days/zone.ts';
 import { turnBetween } from '../north/bearing.ts';
 import { type Finding, found, refused } from '../estimate.ts';
 
@@ -46,9 +46,4 @@ export function sunAt(when: ClockTime, place: Place): Finding<SunAt> {
   const whenMs = instantOf(when, place.timeZone);
   if (whenMs === null) return refused(`"${when}" is no date and time: write it as 2026-05-02T10:00.`);
   return found(sunAtMs(whenMs, place));
-}
-
-/** Clock time "HH:MM" of a zone, to the nearest minute. */
-export function clockOf(ms: number, timeZone: string): string {
-  return localIso(Math.round(ms / 60_000) * 60_000, timeZone).slice(11, 16);
 }

@@ -9,7 +9,7 @@ import type { SpacePoint } from '../../../engine/plan/geometry/vectors.ts';
 import type { Plan } from '../../../engine/plan/types.ts';
 import { buildScene } from '../../../engine/scene/build.ts';
 import { samplesOf } from '../../../engine/sun/samples.ts';
-import { clockOf } from '../../../engine/load/verdict/clock.ts';
+import { clockOf } from '../../../engine/sun/days/zone.ts';
 
 /**
  * Clock times at which the sun reaches and leaves places of the demo yards, worked out by a calculation apart from this

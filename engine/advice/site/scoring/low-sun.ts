@@ -12,13 +12,12 @@ import type { LowSun } from '../types.ts';
 import type { Targets } from '../search/targets.ts';
 import { footprintOf } from '../../../plan/geometry/shapes.ts';
 import type { LeafTables } from './leaf-tables.ts';
+import { lasts } from '../../../load/leaf/judge.ts';
 
 /** A point is hit where at least this much of the beam reaches it past the cloth. */
 const LIT = 0.3;
 /** A point this near to a roof's ground is under it. [m] */
 const UNDER_WITHIN = 1;
-/** Shorter hits are not told. [h] */
-const LASTS = 0.5;
 
 /** The longest stretch of the hottest heat day in which hot sun still reaches a plant without meeting the cloth. */
 export function lowSunOn(
@@ -54,7 +53,7 @@ export function lowSunOn(
     at = point.at;
   }
   const run = longestRun(worst, samples.hours);
-  if (at === null || run === null || run.hours < LASTS) return null;
+  if (at === null || run === null || !lasts(run.hours)) return null;
   const middle = Math.floor((run.first + run.last) / 2);
   const toward = planDirection(samples.azimuth[middle], 0, targets.scene.upBearing);
   const under = cloth.some(

@@ -5,9 +5,8 @@ import { bareHarm } from '../search/bare-harm.ts';
 import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
 import { type PlaneCrossings, sumOver } from '../search/plane-sums.ts';
 import type { TurnedRays } from '../search/turned-rays.ts';
+import { TOUCH } from '../../../scene/ties.ts';
 
-/** A beam meets cloth only beyond this from its point, as everywhere. [m] */
-const TOUCH = 1e-9;
 const EDGE = 1e-9;
 
 /**

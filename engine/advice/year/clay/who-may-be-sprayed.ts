@@ -9,6 +9,7 @@ import type { Weather } from '../../../sun/weather/weather.ts';
 import { dayLight } from '../../words/plant-light.ts';
 import { isInFlower } from './bloom.ts';
 import { withoutCloth } from '../../../plan/cloth.ts';
+import { dayOfMonth } from '../../../plan/dates.ts';
 
 const EATEN_LEAVES: readonly string[] = ['lettuce', 'spinach', 'chard', 'kale', 'cabbage', 'amaranth', 'leafy'];
 /** A cloth that takes more of a plant's light shades it. */
@@ -62,5 +63,5 @@ export function outOfFlower(row: PlantRow, latitude: number, from: CivilDate): C
 function nextMonth(date: CivilDate): CivilDate {
   const [year, month] = [yearOf(date), monthOfDate(date)];
   const next = month === 12 ? [year + 1, 1] : [year, month + 1];
-  return dateIn(next[0], `${String(next[1]).padStart(2, '0')}-01`) ?? daysAfter(date, 31);
+  return dateIn(next[0], dayOfMonth(next[1], 1)) ?? daysAfter(date, 31);
 }

@@ -1,6 +1,5 @@
 /** Frosty nights, who is hurt by them, and the summer frame's winter cover. */
 import type { CivilDate, Plan, PlantRow } from '../../../plan/types.ts';
-import { clockOf } from '../../../load/verdict/clock.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
 import { normalShare } from '../../../load/light/normal.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
@@ -15,6 +14,7 @@ import { frostHelp } from './help.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { frostWords } from './words.ts';
 import { withoutCloth } from '../../../plan/cloth.ts';
+import { clockNear } from '../../../sun/days/zone.ts';
 
 /**
  * A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol.
@@ -24,7 +24,6 @@ export const CLEAR_NIGHT = 2;
 /** Light through frost cloth of 17 to 42 g/m². */
 const COVER_LIGHT = [0.7, 0.85] as const;
 /** A sunset over weeks is told to so much. [ms] */
-const TEN_MINUTES = 600_000;
 /** Sky views that grade a place's exposure: our own. */
 const EXPOSED = 0.8;
 const SHELTERED = 0.4;
@@ -46,7 +45,7 @@ export function frostAdvice(plan: Plan): Outcome<FrostAdvice> {
     return row === undefined ? [] : frostPlant(plan, feature, row, winter?.value.of(feature) ?? null, begins);
   });
   const setMs = coldest === null ? null : sunTimes(plan, coldest).setMs;
-  const sunset = setMs === null ? null : clockOf(Math.round(setMs / TEN_MINUTES) * TEN_MINUTES, plan.site.timeZone);
+  const sunset = setMs === null ? null : clockNear(setMs, plan.site.timeZone, 10);
   const found = {
     window: window && { ...window, sunset },
     lowest: plan.climate.frost?.lowest ?? null,

@@ -1,5 +1,5 @@
 /** A page for each month in which something is to be done. */
-import { dayWords } from '../../../plan/dates.ts';
+import { dayWords, dayOfMonth } from '../../../plan/dates.ts';
 import { namedInside } from '../../../plan/names.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
@@ -14,7 +14,7 @@ export function monthPages(plan: Plan, events: readonly SeasonEvent[], water: re
   const summer = seasonMonths(plan);
   const pages = new Map<string, { year: number; month: number; advice: Advice[] }>();
   const page = (year: number, month: number) => {
-    const key = `${year}-${String(month).padStart(2, '0')}`;
+    const key = `${year}-${dayOfMonth(month, 1)}`;
     const found = pages.get(key) ?? { year, month, advice: [] };
     pages.set(key, found);
     return found.advice;

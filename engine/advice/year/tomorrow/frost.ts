@@ -1,5 +1,4 @@
 /** What a frosty night asks for. */
-import { clockOf } from '../../../load/verdict/clock.ts';
 import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
@@ -12,6 +11,7 @@ import { type FrostHelp, frostHelp } from '../frost/help.ts';
 import { namesInside } from '../words.ts';
 import type { TomorrowTask } from './types.ts';
 import { MS_PER_HOUR } from '../../../plan/units/per-unit.ts';
+import { clockOf } from '../../../sun/days/zone.ts';
 
 /** A night is believed to freeze where the month's usual low is at most so many standard deviations off. Our choice. */
 const BELIEVED_SPREADS = 3;

@@ -15,6 +15,7 @@ import { type DayLight, dayLight } from '../../words/plant-light.ts';
 import { adjustedCoefficient, tabledCoefficient } from './crop-coefficients.ts';
 import { type FaoDay, referenceEvapotranspiration, saturation, windAtTwoMetres } from './fao56.ts';
 import { withoutCloth } from '../../../plan/cloth.ts';
+import { dayOfMonth } from '../../../plan/dates.ts';
 
 /** The true need is from so much less to so much more than the tables say. Our choice. */
 const COEFFICIENT_PM = 0.2;
@@ -64,7 +65,7 @@ export function waterOf(plan: Plan, weather?: Weather): Outcome<PlantWater[]> {
   if (!months.ok) return months;
   const days: DayOfYard[] = [];
   for (const { month } of months.value) {
-    const day = dayOfYard(plan, { kind: 'day', date: `${String(month).padStart(2, '0')}-15` }, weather);
+    const day = dayOfYard(plan, { kind: 'day', date: dayOfMonth(month, 15) }, weather);
     if (!day.ok) return day;
     days.push(day.value);
   }

@@ -6,7 +6,7 @@ import { withOptions } from '../../../../engine/plan/options.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
 import { samplesOf } from '../../../../engine/sun/samples.ts';
 import { LEMON } from '../planted.ts';
-import { clockOf } from '../../../../engine/load/verdict/clock.ts';
+import { clockOf } from '../../../../engine/sun/days/zone.ts';
 import { valueOf, yardPlan } from '../../load/yard-plan.ts';
 
 const minutes = (clock: string | undefined): number =>
