@@ -1,5 +1,5 @@
 import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
-import type { SpacePoint } from '../plan/geometry/vectors.ts';
+import { minus } from '../plan/geometry/vectors.ts';
 import {
   bottomOf,
   colourOf,
@@ -217,13 +217,13 @@ function canopySheets(canopy: Canopy): ClothSheet[] {
   const roof: ClothSheet = {
     kind: 'cloth',
     corner: backLeft,
-    u: difference(backRight, backLeft),
-    v: difference(frontLeft, backLeft),
+    u: minus(backRight, backLeft),
+    v: minus(frontLeft, backLeft),
     share: 1 - (canopy.measuredDensity ?? canopy.density),
   };
   const drops = (canopy.drops ?? []).map((drop): ClothSheet => {
     const [a, b] = canopyEdge(canopy, drop.side);
-    return { kind: 'cloth', corner: a, u: difference(b, a), v: [0, 0, -drop.depth], share: 1 - drop.density };
+    return { kind: 'cloth', corner: a, u: minus(b, a), v: [0, 0, -drop.depth], share: 1 - drop.density };
   });
   return [roof, ...drops];
 }
@@ -242,8 +242,4 @@ function screenSheets(screen: Screen): ClothSheet[] {
       share,
     };
   });
-}
-
-function difference(a: SpacePoint, b: SpacePoint): SpacePoint {
-  return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 }
