@@ -102,6 +102,15 @@ export interface Roots {
 
 export type PlantKind = 'plant' | 'tree' | 'bed';
 
+/** Cloth that hangs over or beside a plant already. */
+export interface ClothNow {
+  /** That sun comes thinned through it, or in under its edge. */
+  readonly how: 'through' | 'under';
+  readonly id: string;
+  /** What it stops of the sun that harms there, 0 to 1. */
+  readonly stops: number;
+}
+
 /** What one wall or building adds to a leaf while it is hot. */
 export interface WallHeat extends Stretch {
   readonly id: string;
@@ -135,6 +144,8 @@ export type PlantLoad = {
     readonly when: Stretch | null;
     /** The worst side: 'top' or a true bearing [°]; of a bed `null`. */
     readonly from: PlantSide | null;
+    /** Cloth that hangs there already and lets that sun through, or in under it; `null`: that sun comes otherwise. */
+    readonly cloth: ClothNow | null;
     /** What walls and buildings add there meanwhile, the most first. */
     readonly walls: readonly WallHeat[];
     /** The verdict as a person would say it. */

@@ -1,5 +1,5 @@
 /** What to try before cloth, the cheapest first, each with what it does in this yard. */
-import { isCoolCrop, SOW_IT_COOL } from '../../load/verdict/cool-season.ts';
+import { isCoolCrop, sowCool } from '../../load/verdict/cool-season.ts';
 import type { Outcome } from '../../load/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
@@ -16,6 +16,7 @@ import { isMovable } from '../place/movable.ts';
 import { moveStep } from './pots.ts';
 import { wrapStep } from './wrap.ts';
 import { sharedBy } from '../words/served.ts';
+import { nameOf } from '../../plan/names.ts';
 import { namesInside } from '../year/words.ts';
 import { NO_HARM } from '../../load/verdict/harm-of.ts';
 
@@ -76,7 +77,7 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
   );
   const leaves = fruit.length === 0 ? '' : leavesOverFruit(plan, fruit);
   if (serves.length === 0) {
-    const gain = 'no number';
+    const gain = 'free';
     const nothing = { serves: fruit, spared: null, sparedShare: null, gain, effect: gain };
     return { id: 'water', name: 'Leave the leaves over the fruit', cost: null, ...nothing, sentence: leaves };
   }
@@ -85,7 +86,9 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
   const sentence = [
     'So much if no leaf ever thirsts; soil and roots decide.',
     leaves,
-    cool.length === 0 ? '' : `Before you buy cloth for ${namesInside(plan, cool)}: ${SOW_IT_COOL}.`,
+    cool.length === 0
+      ? ''
+      : `Before you buy cloth for ${namesInside(plan, cool)}: ${sowCool(...cool.map((id) => nameOf(plan, id)))}.`,
   ]
     .filter(Boolean)
     .join(' ');

@@ -9,14 +9,11 @@ import { hardeningOf } from '../place/hardening.ts';
 import { harmStep, type LadderStep, percent } from './step.ts';
 import { createPotJudges } from '../place/judge.ts';
 import { isMovable } from '../place/movable.ts';
-import { rankingOf, type Tried } from '../place/rank.ts';
+import { rankingOf } from '../place/rank.ts';
 import { wayWords } from '../place/way.ts';
 import { fewNames, sentenceCase } from '../year/words.ts';
 import { spotWords } from '../words/spot-words.ts';
 import { type Harmed, sharedBy } from '../words/served.ts';
-
-/** A move that spares a pot less than this is not worth the carrying. Our choice. [K·h/day] */
-const WORTH_CARRYING = 0.5;
 
 /** Of more pots nobody carries all; each takes as long as a question for its place. */
 const MOST_CARRIED = 6;
@@ -37,9 +34,9 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
     const row = rowOf(plan, pot);
     if (row === undefined) continue;
     if (!judges.ok) return judges;
-    const { stay, best } = rankingOf(moving, pot, row, judges.value.of(pot, row));
-    const place: Tried | undefined = best(1)[0];
-    if (place === undefined || place.standing === 'too dark' || stay.harm - place.harm < WORTH_CARRYING) {
+    const { stay, ranked } = rankingOf(moving, pot, row, judges.value.of(pot, row));
+    const [place] = ranked(1);
+    if (place === stay || place.standing === 'too dark' || place.harm >= stay.harm) {
       stays.push(pot.id);
       continue;
     }

@@ -1,3 +1,4 @@
+import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
@@ -104,8 +105,9 @@ function worseSentences(plan: Plan, { plants }: ComparedChoice): string[] {
 function darkSentences({ plants, newlyTooDark }: ComparedChoice): string[] {
   return plants.flatMap(({ id, name, after }) => {
     if (after === null || !newlyTooDark.includes(id) || after.light.least === null) return [];
+    const who = agreeingWith(name);
     return [
-      `Too dark for ${name}: ${percent(after.light.dailyLight / after.light.least)} of the light it needs is left.`,
+      `Too dark for ${name}: ${percent(after.light.dailyLight / after.light.least)} of the light ${who.they} ${who.does('need')} is left.`,
     ];
   });
 }

@@ -126,11 +126,13 @@ export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, har
       : `${nothing}; ${weighs(largest, harm)}, and no tape betters that.`;
   }
   const known = next.by === null ? '' : `${KNOWN_WORDS[next.by]}, `;
-  const little = next.moves <= WELL_ENOUGH * harm && !changesAdvice(next) && next.order === null;
+  const changesNothing = !changesAdvice(next) && next.order === null;
   const what = `${next.name} (${known}± ${next.pmText}; ${HOW_TO[next.kind]})`;
-  const asks = little
-    ? `The yard is measured well enough: what moves its heat damage most, ${what}, moves it by ` +
-      `${movedBy(next.moves, harm)} at most`
+  const most = `what moves its heat damage most, ${what}, moves it by ${movedBy(next.moves, harm)} at most`;
+  const asks = changesNothing
+    ? next.moves <= WELL_ENOUGH * harm
+      ? `The yard is measured well enough: ${most}`
+      : `No measurement in the yard would change the advice: ${most}`
     : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the heat damage by up to ` +
       `${movedBy(next.moves, harm)}`;
   if (largest === null || largest.moves <= next.moves) return `${asks}, more than climate or limits do.`;

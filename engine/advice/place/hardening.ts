@@ -8,8 +8,8 @@ import { daysAfter } from '../../sun/days/calendar.ts';
 
 const FEWEST_DAYS = 10;
 const MOST_DAYS = 14;
-/** So much more sun a day, and no more, needs no hardening. [h] */
-const NO_STEP = 1;
+/** So much more sun a day is no other place to a plant: nobody hangs cloth for ten days for it. Our choice. [h] */
+const NO_STEP = 2;
 /** Cloth for a plant that comes from shade, percent of light blocked, and when each is taken off. */
 const CLOTHS = [60, 40, 20, 0] as const;
 
@@ -30,7 +30,7 @@ export interface Hardening {
 }
 
 /**
- * The days of a move into more sun; `null` where it gets at most an hour more.
+ * The days of a move into more sun; `null` where it gets hardly more.
  * @param from direct sun a day where it stands [h] @param to where it goes [h] @param start day of the move
  */
 export function hardeningOf(from: number, to: number, start: CivilDate | null = null): Hardening | null {

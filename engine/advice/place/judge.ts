@@ -9,7 +9,8 @@ import { limitOf } from '../../load/verdict/limit.ts';
 import { type PlantPoints, plantPoints } from '../../load/verdict/plant-points.ts';
 import { createSkyViewer, type SkyViewer } from '../../load/light/sky-viewer.ts';
 import { createWallsRound, ONE_RAY_IN, type WallsRound } from '../../load/leaf/walls/walls-round.ts';
-import type { Outcome } from '../../load/types.ts';
+import { rootsOf } from '../../load/pot/pot-load.ts';
+import type { Outcome, Roots } from '../../load/types.ts';
 import { nineAt, type Yard, yardOf } from '../../load/yard.ts';
 import type { Plan, PlanPoint, Plant, PlantRow } from '../../plan/types.ts';
 import { buildScene } from '../../scene/build.ts';
@@ -29,6 +30,8 @@ export interface PotJudge {
   lightAt(place: PlanPoint): PlantLight;
   /** Clear-sky sun at its top on the winter day. [h] */
   winterAt(place: PlanPoint): number;
+  /** In its pot, on the heatwave day. */
+  rootsAt(place: PlanPoint): Roots;
   /** The yard with the pot there. */
   movedTo(place: PlanPoint): PotYard;
 }
@@ -100,6 +103,10 @@ function potJudge(plan: Plan, plant: Plant, row: PlantRow, yards: Yards): PotJud
     harmAt(place) {
       const { yard, pot, heats: days } = movedTo(place);
       return plantHarm(yard.plan, yard.scene, yard.sky, days, heatwave.day.date, pot)?.harm ?? 0;
+    },
+    rootsAt(place) {
+      const { yard, pot, heatwave: day } = movedTo(place);
+      return rootsOf(yard.plan, yard.sky, day, pot);
     },
     roughHarmAt(place, instead = plant.id) {
       const { points, own } = everyOther(pointsAt(place));

@@ -1,4 +1,5 @@
-import { nameOf } from '../../plan/names.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import { plantLoad } from '../../load/verdict/plant-load.ts';
 import { rowOf } from '../../load/verdict/planted.ts';
 import type { Outcome, PlantLoad } from '../../load/types.ts';
@@ -8,11 +9,12 @@ import { hardeningOf } from './hardening.ts';
 import { createPotJudges, type PotJudge } from './judge.ts';
 import { winterDayOf } from './winter-day.ts';
 import { isPot } from './movable.ts';
-import { better, rankingOf, SPOTS, type Tried } from './rank.ts';
+import { rankingOf, SPOTS, type Tried } from './rank.ts';
 import type { PlaceRequest, PlaceResult, PlaceSpot } from './types.ts';
 import { spotWords } from '../words/spot-words.ts';
-import { wantsWinterSun, weighedWithWinter, WINTER_SUN } from './winter.ts';
+import { wantsWinterSun, WINTER_SUN } from './winter.ts';
 import { swapsOf } from './swaps.ts';
+import type { Way } from './way.ts';
 import { placeNotesOf, spotSentence } from './words.ts';
 
 /**
@@ -30,28 +32,16 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
   const ranking = rankingOf(plan, plant, row, judge);
   const { stay, places } = ranking;
   const count = request.count ?? SPOTS;
-  // As many are weighed however few are asked for, so that the count does not change which come first.
-  const inSummer = ranking.best(2 * Math.max(SPOTS, count));
   const evergreen = wantsWinterSun(row);
-  const weighed = evergreen
-    ? weighedWithWinter([...inSummer, stay].sort(better), stay.harm, ({ at }) => judge.winterAt(at))
-    : [...inSummer, stay].sort(better);
-  const named = weighed.filter((each) => each !== stay).slice(0, count);
+  const ranked = ranking.ranked(count);
+  const named = ranked.filter((each) => each !== stay).slice(0, count);
   const units = request.units ?? unitsOf(plan);
-  const spots = weighed
+  const spots = ranked
     .filter((one) => one === stay || named.includes(one))
-    .map((each, k) => spotOf(plan, plant, each, k + 1, stay, judge, { ...request, units }));
+    .map((each, k) => spotOf(plan, plant, each, k + 1, stay, judge, { ...request, units, evergreen }));
   const swaps = swapsOf(plan, { plant, row, stay, judge }, judges.value, request.weather);
   if (!swaps.ok) return swaps;
-  const winter = places.map((at) => ({ at, sunHours: judge.winterAt(at) })).sort((a, b) => b.sunHours - a.sunHours)[0];
-  const winterBest =
-    winter !== undefined && spots[0].winterSunHours < winter.sunHours - 1
-      ? {
-          ...winter,
-          where: spotWords(plan, winter.at, plant.id, units),
-          isWanted: evergreen && spots[0].winterSunHours < WINTER_SUN,
-        }
-      : null;
+  const winterBest = evergreen ? winterPlace(plan, plant, places, judge, spots[0], units) : null;
   const notes = placeNotesOf({
     plan,
     plant,
@@ -66,6 +56,21 @@ export function placeOf(plan: Plan, request: PlaceRequest): Outcome<PlaceResult>
     ok: true,
     value: { plant: plant.id, spots, swaps: swaps.value, winterDay: winterDayOf(plan), winterBest, notes },
   };
+}
+
+/** Where it has most sun in winter, if that is more than at the best place. */
+function winterPlace(
+  plan: Plan,
+  plant: Plant,
+  places: readonly PlanPoint[],
+  judge: PotJudge,
+  { winterSunHours }: PlaceSpot,
+  units: Units,
+): PlaceResult['winterBest'] {
+  const [winter] = places.map((at) => ({ at, sunHours: judge.winterAt(at) })).sort((a, b) => b.sunHours - a.sunHours);
+  const here = winterSunHours ?? 0;
+  if (winter === undefined || here >= winter.sunHours - 1) return null;
+  return { ...winter, where: spotWords(plan, winter.at, plant.id, units), isWanted: here < WINTER_SUN };
 }
 
 function potToMove(plan: Plan, id: string): Outcome<{ plant: Plant; row: PlantRow }> {
@@ -84,15 +89,18 @@ function potToMove(plan: Plan, id: string): Outcome<{ plant: Plant; row: PlantRo
         `${pots === '' ? 'no plant of this plan stands in a pot' : `the plants in pots are ${pots}`}.`,
     );
   }
-  if (!isPot(feature)) return refuse(`${nameOf(plan, id)} does not stand in a pot, so it has no other place to go.`);
+  const name = nameOf(plan, id);
+  const { they, them, are, does } = agreeingWith(name);
+  if (!isPot(feature))
+    return refuse(`${name} ${does('do')} not stand in a pot, so there is no other place for ${them}.`);
   if (feature.move === 'never')
     return refuse(
-      `${nameOf(plan, id)} is marked as too heavy to move. Say "carry" or "trolley" to see where it would do better.`,
+      `${name} ${are} marked as too heavy to move. Say "carry" or "trolley" to see where ${they} would do better.`,
     );
   const row = rowOf(plan, feature);
   return row
     ? { ok: true, value: { plant: feature, row } }
-    : refuse(`${nameOf(plan, id)} does not say what plant it is, so its light and its limit are not known.`);
+    : refuse(`Say what plant ${namedInside(plan, id)} ${are}: then light and limit are known.`);
 }
 
 function spotOf(
@@ -102,7 +110,7 @@ function spotOf(
   rank: number,
   now: Tried,
   judge: PotJudge,
-  { on, units }: PlaceRequest & { readonly units: Units },
+  { on, units, evergreen }: PlaceRequest & { readonly units: Units; readonly evergreen: boolean },
 ): PlaceSpot {
   const { scorchDose, peak, verdict, pot } = loadAt(tried.at, judge, units);
   if (scorchDose === null || peak === null || verdict === null || pot === null)
@@ -122,14 +130,15 @@ function spotOf(
     standing: tried.standing,
     overRange: tried.over,
     pot,
-    winterSunHours: judge.winterAt(tried.at),
-    metres: tried.metres,
-    steps: tried.steps,
-    round: tried.round,
-    ...(tried.led && { led: tried.led }),
+    winterSunHours: evergreen ? judge.winterAt(tried.at) : null,
+    ...wayOf(tried),
     hardening: stay ? null : hardeningOf(now.light.sunHours, tried.light.sunHours, on),
   };
-  return { ...bare, sentence: spotSentence(plan, bare, units) };
+  return { ...bare, sentence: spotSentence(plan, plant.id, bare, units) };
+}
+
+function wayOf({ metres, steps, round, led, gate }: Way): Way {
+  return { metres, steps, round, ...(led && { led }), ...(gate !== undefined && { gate }) };
 }
 
 /** The full judgement of the plant at a place, as if it stood there in the plan. */

@@ -6,6 +6,9 @@ import type { PlantLight } from '../compare/types.ts';
 import { potGround } from './ground.ts';
 import type { PotJudge } from './judge.ts';
 import type { LightStanding } from '../../load/light/light-class.ts';
+import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
+import type { Roots } from '../../load/types.ts';
+import { wantsWinterSun, WINTER_SUN } from './winter.ts';
 
 /** Places are tried this far apart, farther in a large yard, where the best are then tried again half as far. [m] */
 const STEP = 0.5;
@@ -16,8 +19,12 @@ const ELSEWHERE = 0.5;
 const APART = 2.5;
 /** Places named beside staying, where nobody says how many: three to choose from. */
 export const SPOTS = 2;
-/** At least so many are judged in full before the best of them are named. */
-const SHORTLIST = 4;
+/** So many are judged in full for each that is named, so that the count does not change which come first. */
+const JUDGED_EACH = 2;
+/** Where roots die at all of those, so many more are asked whether they live there. Our choice. */
+const ASKED_FOR_ROOTS = 4;
+/** A piece of work is worth this share of today's harm, and half a K·h a day at least. Our choice. */
+const WORK = 0.1;
 /** Doses this near each other are alike: then the sun it likes and the way decide. [K·h/day] */
 const ALIKE = 0.5;
 /** More sun than its range by more than this puts a place behind those that are harmed alike and within it. [h/day] */
@@ -29,6 +36,10 @@ export interface Tried extends Candidate {
   readonly standing: LightStanding;
   /** Hours of sun beyond the plant's range. */
   readonly over: number;
+  /** What it takes to stand there, carried, kept cool, carried off for winter, as so much harm. [K·h/day] */
+  readonly work: number;
+  /** Whether its roots die there however the pot is kept cool. */
+  readonly rootsDie: boolean;
 }
 
 interface Candidate extends Way {
@@ -36,6 +47,8 @@ interface Candidate extends Way {
   /** [K·h/day] */
   readonly harm: number;
 }
+
+export type RootFate = 'live' | 'live if kept cool' | 'die';
 
 /** Light enough comes first. */
 export const LIGHT_ORDER: readonly LightStanding[] = ['enough', 'short', 'too dark'];
@@ -45,8 +58,11 @@ export interface Ranking {
   readonly stay: Tried;
   /** Where else it may stand, on the lattice. */
   readonly places: readonly PlanPoint[];
-  /** The best, judged in full, well apart from each other; how many are asked for does not change which come first. */
-  best(count: number): Tried[];
+  /**
+   * Where it stands among the best places, judged in full and well apart from each other, the best first.
+   * @param count of places that are to be named
+   */
+  ranked(count: number): Tried[];
   /** Every place whose light has been looked at. */
   tried(): Tried[];
 }
@@ -63,41 +79,76 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
     known.set(candidate.at, tried);
     return tried;
   };
-  const inFull = (tried: Tried): Tried => ({ ...tried, harm: judge.harmAt(tried.at) });
   const ground = potGround(plan, plant);
   const mayStand = (at: PlanPoint): boolean => distance(at, plant.at) > ELSEWHERE && ground.reasonAt(at) === null;
   const { step, all } = lattice(plan);
   const places = all.filter(mayStand);
   const coarse = places.map(candidateAt);
+  const now = lit(candidateAt(plant.at));
+  const harmNow = judge.harmAt(plant.at);
+  const inFull = (tried: Tried): Tried => judgedInFull(tried, row, judge, harmNow, tried !== now);
+  const stay = inFull(now);
   return {
-    stay: inFull(lit(candidateAt(plant.at))),
+    stay,
     places,
-    best(count) {
-      const around = spreadOut(inOrder(coarse, lit), Math.max(SPOTS, count)).flatMap(({ at: [x, y] }) =>
+    ranked(count) {
+      const judged = JUDGED_EACH * Math.max(SPOTS, count);
+      const around = spreadOut(inOrder(coarse, lit), judged).flatMap(({ at: [x, y] }) =>
         NEIGHBOURS.map(([dx, dy]): PlanPoint => [x + (dx * step) / 2, y + (dy * step) / 2]),
       );
-      const ranked = inOrder([...coarse, ...around.filter(mayStand).map(candidateAt)], lit);
-      return spreadOut(ranked, Math.max(SHORTLIST, count)).map(inFull).sort(better).slice(0, count);
+      const likely = spreadOut(
+        inOrder([...coarse, ...around.filter(mayStand).map(candidateAt)], lit),
+        judged + ASKED_FOR_ROOTS,
+      );
+      const best = likely.slice(0, judged).map(inFull);
+      const isCool = ({ at }: Tried): boolean => fateOf(judge.rootsAt(at)) === 'live';
+      const cooler = best.some(isCool) ? undefined : likely.slice(judged).find(isCool);
+      return [...best, ...(cooler === undefined ? [] : [inFull(cooler)]), stay].sort(better);
     },
     tried: () => [...known.values()],
   };
 }
 
+/** With its harm as everywhere, and the work that it takes to stand there all year. */
+function judgedInFull(tried: Tried, row: PlantRow, judge: PotJudge, harmNow: number, isCarried: boolean): Tried {
+  const roots = judge.rootsAt(tried.at);
+  const isLeft = wantsWinterSun(row) && judge.winterAt(tried.at) < WINTER_SUN;
+  const pieces = Number(isCarried) + Number(isLeft) + cooling(roots);
+  return {
+    ...tried,
+    harm: judge.harmAt(tried.at),
+    work: pieces * Math.max(ALIKE, WORK * harmNow),
+    rootsDie: fateOf(roots) === 'die',
+  };
+}
+
+/** To keep a pot cool is one piece of work, and one more for each ten degrees. Our choice. */
+function cooling({ warmest, verdict }: Roots): number {
+  return verdict === 'cooking' ? 1 + (warmest - COOKING_ROOTS) / 10 : 0;
+}
+
+/** What becomes of roots on the heatwave day: by themselves, or with what cools the pot first. */
+export function fateOf({ warmest, verdict, help }: Roots): RootFate {
+  if (verdict !== 'cooking') return 'live';
+  return help !== null && warmest - help.cooler < COOKING_ROOTS ? 'live if kept cool' : 'die';
+}
+
 /**
- * Light enough first, then harm; of places with harm alike those within the sun it likes, then the way. Of two places
- * that are too dark the one that misses by less.
+ * Light enough first, then places where its roots can live, then harm and yearly work; of places alike in that those
+ * within the sun it likes, then the way. Of two places that are too dark the one that misses by less.
  */
 export function better(a: Tried, b: Tried): number {
   const light = LIGHT_ORDER.indexOf(a.standing) - LIGHT_ORDER.indexOf(b.standing);
   if (light !== 0) return light;
   if (a.standing === 'too dark' && b.standing === 'too dark')
     return shareOfLight(b) - shareOfLight(a) || a.harm - b.harm || effort(a) - effort(b);
-  return harmStep(a) - harmStep(b) || Number(a.over > OVER) - Number(b.over > OVER) || lessHarm(a, b);
+  const roots = Number(a.rootsDie) - Number(b.rootsDie);
+  return roots || harmStep(a) - harmStep(b) || Number(a.over > OVER) - Number(b.over > OVER) || lessHarm(a, b);
 }
 
-/** Places of one step are harmed alike. */
-function harmStep({ harm }: Candidate): number {
-  return Math.round(harm / ALIKE);
+/** Places of one step are alike. */
+function harmStep({ harm, work = 0 }: Candidate & { readonly work?: number }): number {
+  return Math.round((harm + work) / ALIKE);
 }
 
 /** `better`'s order, without asking for the light of more places than are taken from it. */
@@ -132,7 +183,14 @@ function lessHarm(a: Candidate, b: Candidate): number {
 }
 
 function triedOf(candidate: Candidate, light: PlantLight, row: PlantRow): Tried {
-  return { ...candidate, light, standing: light.standing, over: Math.max(0, light.sunHours - row.sunHours[1]) };
+  return {
+    ...candidate,
+    light,
+    standing: light.standing,
+    over: Math.max(0, light.sunHours - row.sunHours[1]),
+    work: 0,
+    rootsDie: false,
+  };
 }
 
 /** The share of the light it needs, at most 1. */

@@ -7,7 +7,7 @@ import type { Weather } from '../../sun/weather/weather.ts';
 import { potGround } from './ground.ts';
 import { createPotJudges, type PotJudge, type PotJudges } from './judge.ts';
 import { isMovable } from './movable.ts';
-import { LIGHT_ORDER, type Tried } from './rank.ts';
+import { fateOf, LIGHT_ORDER, type RootFate, type Tried } from './rank.ts';
 import type { PotSwap } from './types.ts';
 import { swapSentence } from './words.ts';
 
@@ -33,7 +33,7 @@ interface Rival {
 }
 
 /**
- * Every other pot that can be moved, if that spares something and darkens neither, and if both fit where the other
+ * Every other pot that can be moved, if that spares something, darkens neither and kills no more roots, and if both fit where the other
  * stands: the most spared first, and no more than somebody would try.
  */
 export function swapsOf(plan: Plan, asked: Asked, judges: PotJudges, weather?: Weather): Outcome<PotSwap[]> {
@@ -75,7 +75,7 @@ function bothFit(plan: Plan, plant: Plant, other: Plant): boolean {
 /** `null` where the change is not worth it. */
 function judgedSwap(
   plan: Plan,
-  { plant, row: own, stay }: Asked,
+  { plant, row: own, stay, judge }: Asked,
   { other, row, judge: before }: Rival,
   weather?: Weather,
 ): Outcome<PotSwap | null> {
@@ -100,15 +100,27 @@ function judgedSwap(
   const then = worthOf(plant) * plantJudge.harmAt(there.at) + worthOf(other) * otherJudge.harmAt(here.at);
   const isDarker =
     darkens(stay, plantJudge.lightAt(there.at)) || darkens(before.lightAt(other.at), otherJudge.lightAt(here.at));
+  const pots = [
+    { id: plant.id, from: fateOf(judge.rootsAt(plant.at)), to: fateOf(plantJudge.rootsAt(there.at)) },
+    { id: other.id, from: fateOf(before.rootsAt(other.at)), to: fateOf(otherJudge.rootsAt(here.at)) },
+  ];
+  const dying = (when: 'from' | 'to'): number => pots.filter((pot) => pot[when] === 'die').length;
   const spared = now - then;
-  if (spared < WORTH_SWAPPING || isDarker) return { ok: true, value: null };
+  if (spared < WORTH_SWAPPING || isDarker || dying('to') > dying('from')) return { ok: true, value: null };
+  const heated = pots.flatMap(({ id, from, to }) => (isWorse(from, to) ? [id] : []));
   return {
     ok: true,
-    value: { with: other.id, spared, sentence: swapSentence(plan, plant.id, other.id, spared / now) },
+    value: { with: other.id, spared, sentence: swapSentence(plan, plant.id, other.id, spared / now, heated) },
   };
 }
 
 /** Whether a place stands worse for light than another. */
 function darkens(from: Pick<Tried, 'standing'>, to: Pick<Tried, 'standing'>): boolean {
   return LIGHT_ORDER.indexOf(to.standing) > LIGHT_ORDER.indexOf(from.standing);
+}
+
+const FATES: readonly RootFate[] = ['live', 'live if kept cool', 'die'];
+
+function isWorse(from: RootFate, to: RootFate): boolean {
+  return FATES.indexOf(to) > FATES.indexOf(from);
 }

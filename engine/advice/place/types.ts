@@ -40,8 +40,8 @@ export interface PlaceSpot extends Way {
   readonly overRange: number;
   /** Sun hours and hot hours on the pot's wall, season means, and its roots on the heatwave day. */
   readonly pot: PotLoad;
-  /** Clear-sky sun at its top in the middle of winter. [h] */
-  readonly winterSunHours: number;
+  /** Clear-sky sun at its top in the middle of winter, of what then wants sun; `null` of others. [h] */
+  readonly winterSunHours: number | null;
   readonly hardening: Hardening | null;
   readonly sentence: string;
 }
@@ -61,7 +61,7 @@ export interface PlaceResult {
   readonly swaps: readonly PotSwap[];
   /** The day by which winter is judged. */
   readonly winterDay: string;
-  /** The best allowed spot in winter, where it is not a spot of the list's top. */
+  /** The best allowed spot in winter of what then wants sun, where it is not a spot of the list's top. */
   readonly winterBest: {
     readonly at: PlanPoint;
     readonly where: string;

@@ -1,5 +1,5 @@
 /** The way of a pot round what stands in the straight one: through the gates drawn and past the ends and corners. */
-import { gatesOf, PATH_WIDTH } from '../../plan/geometry/gates.ts';
+import { type Gate, gatesOf, PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import {
   distance,
   distanceToPath,
@@ -53,13 +53,24 @@ interface Turns {
   readonly points: readonly PlanPoint[];
   /** index = from · count + to; ∞: not on this ground. [m] */
   readonly between: Float64Array;
+  /** The point after `from` on the way to `to`, likewise. */
+  readonly next: Uint16Array;
+}
+
+/** A way as it is walked. */
+interface Walk {
+  /** [m] */
+  readonly metres: number;
+  /** The narrowest gate that it goes through; `null`: none. [m] */
+  readonly gate: number | null;
 }
 
 export interface Walks {
   /** Ids of what stands in the straight way, as they were drawn. */
   inTheWay(from: PlanPoint, to: PlanPoint): string[];
-  /** The shortest way round, `null` where none leads there on this property. [m] */
-  round(from: PlanPoint, to: PlanPoint): number | null;
+  straight(from: PlanPoint, to: PlanPoint): Walk;
+  /** The shortest way round, `null` where none leads there on this property. */
+  round(from: PlanPoint, to: PlanPoint): Walk | null;
 }
 
 const kept = new Kept<Walks>();
@@ -70,26 +81,44 @@ export function walksIn(plan: Plan): Walks {
 
 function makeWalks(plan: Plan): Walks {
   const barriers = plan.features.flatMap(barrierOf);
-  const gates = gateMiddles(plan);
+  const gates = gatesOf(plan);
+  const middles = gates.map(middleOf);
   const isFree = (from: PlanPoint, to: PlanPoint): boolean =>
     !barriers.some(({ path }) => pathsCross([from, to], path)) &&
-    (gates.includes(from) || gates.includes(to) || passesWide(barriers, from, to));
+    (middles.includes(from) || middles.includes(to) || passesWide(barriers, from, to));
+  const walkAlong = (way: readonly PlanPoint[], metres: number): Walk => {
+    const widths = gates.flatMap(({ ends, width }, k) =>
+      way.includes(middles[k]) || pathsCross(way, ends) ? [width] : [],
+    );
+    return { metres, gate: widths.length === 0 ? null : Math.min(...widths) };
+  };
   let turns: Turns | null = null;
   return {
     inTheWay: (from, to) => barriers.flatMap(({ id, path }) => (pathsCross([from, to], path) ? [id] : [])),
+    straight: (from, to) => walkAlong([from, to], distance(from, to)),
     round(from, to) {
-      turns ??= turnsOf([...gates, ...turningPoints(plan, barriers)].slice(0, MOST_TURNS), isFree);
+      turns ??= turnsOf([...middles, ...turningPoints(plan, barriers)].slice(0, MOST_TURNS), isFree);
       const { points, between } = turns;
       const near = (end: PlanPoint): { k: number; metres: number }[] =>
         points.flatMap((point, k) => (isFree(end, point) ? [{ k, metres: distance(end, point) }] : []));
       const [leaving, arriving] = [near(from), near(to)];
       let least = Infinity;
+      let ends: readonly [number, number] | null = null;
       for (const first of leaving)
-        for (const last of arriving)
-          least = Math.min(least, first.metres + between[first.k * points.length + last.k] + last.metres);
-      return Number.isFinite(least) ? least : null;
+        for (const last of arriving) {
+          const metres = first.metres + between[first.k * points.length + last.k] + last.metres;
+          if (metres < least) [least, ends] = [metres, [first.k, last.k]];
+        }
+      return ends === null ? null : walkAlong([from, ...pointsBetween(turns, ...ends), to], least);
     },
   };
+}
+
+/** The turning points from one to another, both included. */
+function pointsBetween({ points, next }: Turns, first: number, last: number): PlanPoint[] {
+  const way = [points[first]];
+  for (let k = first; k !== last; way.push(points[k])) k = next[k * points.length + last];
+  return way;
 }
 
 /** Whether a straight way keeps clear of every end and corner but those that it begins or ends beside. */
@@ -103,8 +132,8 @@ function passesWide(barriers: readonly Barrier[], from: PlanPoint, to: PlanPoint
   );
 }
 
-function gateMiddles(plan: Plan): PlanPoint[] {
-  return gatesOf(plan).map(({ ends: [[ax, ay], [bx, by]] }): PlanPoint => [(ax + bx) / 2, (ay + by) / 2]);
+function middleOf({ ends: [[ax, ay], [bx, by]] }: Gate): PlanPoint {
+  return [(ax + bx) / 2, (ay + by) / 2];
 }
 
 /** Points off every corner and end where a person with a pot has room. */
@@ -141,6 +170,7 @@ function turningPoints(plan: Plan, barriers: readonly Barrier[]): PlanPoint[] {
 function turnsOf(points: readonly PlanPoint[], isFree: (from: PlanPoint, to: PlanPoint) => boolean): Turns {
   const count = points.length;
   const between = new Float64Array(count * count).fill(Infinity);
+  const next = Uint16Array.from({ length: count * count }, (_, index) => index % count);
   for (let a = 0; a < count; a++) {
     between[a * count + a] = 0;
     for (let b = a + 1; b < count; b++)
@@ -153,8 +183,10 @@ function turnsOf(points: readonly PlanPoint[], isFree: (from: PlanPoint, to: Pla
       if (first === Infinity) continue;
       for (let b = 0; b < count; b++) {
         const metres = first + between[via * count + b];
-        if (metres < between[a * count + b]) between[a * count + b] = metres;
+        if (metres >= between[a * count + b]) continue;
+        between[a * count + b] = metres;
+        next[a * count + b] = next[a * count + via];
       }
     }
-  return { points, between };
+  return { points, between, next };
 }

@@ -1,6 +1,6 @@
 /** The way of a pot from where it stands to another place: how far, round what, and how many steps. */
 import { gatesOf } from '../../plan/geometry/gates.ts';
-import { distance, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import { openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
@@ -17,6 +17,8 @@ export interface Way {
   readonly round: readonly string[];
   /** The metres are those of the way round. */
   readonly led?: true;
+  /** The narrowest gate on the way, where it is known and goes through one. [m] */
+  readonly gate?: number;
 }
 
 /** A hand on each side of a pot. Our choice. [m] */
@@ -43,9 +45,16 @@ export function stepsWords(steps: number): string {
 export function wayBetween(plan: Plan, from: PlanPoint, to: PlanPoint): Way {
   const walks = walksIn(plan);
   const round = walks.inTheWay(from, to);
-  const led = round.length === 0 ? null : walks.round(from, to);
   const steps = stepsUpTo(plan, to) - stepsUpTo(plan, from);
-  return led === null ? { metres: distance(from, to), steps, round } : { metres: led, steps, round, led: true };
+  const led = round.length === 0 ? null : walks.round(from, to);
+  const { metres, gate } = led ?? walks.straight(from, to);
+  return {
+    metres,
+    steps,
+    round,
+    ...(led !== null && { led: true }),
+    ...(gate !== null && (led !== null || round.length === 0) && { gate }),
+  };
 }
 
 /** "7.5 m", "round the house", "two steps down": what is to be said of it. */
@@ -67,11 +76,13 @@ export function wayNote(plan: Plan, width: number, ways: readonly Way[], units: 
   const told = isLed
     ? 'How far to carry is told round what stands in the way, by the gates drawn, with the steps that are drawn.'
     : 'How far to carry is told as the crow flies, with the steps that are drawn.';
-  if (blocked.length === 0) return told;
-  const gates = gatesOf(plan).map((gate) => gate.width);
-  if (gates.length === 0) return isLed ? told : `${told} No gate is drawn: leave a gap between two walls where one is.`;
+  const gates = ways.flatMap(({ gate }) => gate ?? []);
+  if (gates.length === 0)
+    return blocked.length === 0 || isLed || gatesOf(plan).length > 0
+      ? told
+      : `${told} No gate is drawn: leave a gap between two walls where one is.`;
   const narrowest = Math.min(...gates);
-  const gate = `The narrowest gate drawn is ${formatLength(narrowest, units)} wide`;
+  const gate = `The narrowest gate on the way is ${formatLength(narrowest, units)} wide`;
   return narrowest < width + HANDS
     ? `${told} ${gate}, too narrow to carry the pot of ${formatLength(width, units)} through.`
     : `${told} ${gate}.`;

@@ -1,5 +1,6 @@
 /** What is told first of a search: in the order in which a person decides. */
 import { groundPlace } from '../../frame/strength/grounds.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
@@ -58,16 +59,22 @@ export function adviceSentence(
 ): string {
   const move = worthMoving(free);
   if (move === null)
-    return first === undefined && isOnlyRoots(free) ? rootsSentence(uncounted, sentence, free) : sentence;
-  const who = listWords(move.serves.map((id) => namedInside(plan, id)));
-  const does = `${percent(move.sparedShare)} less heat damage to ${move.serves.length > 1 ? 'them' : 'it'}`;
+    return first === undefined && isOnlyRoots(free) ? rootsSentence(plan, uncounted, sentence, free) : sentence;
+  const names = move.serves.map((id) => namedInside(plan, id));
+  const who = listWords(names);
+  const does = `${percent(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
   const instead = first === undefined || sentence.startsWith(NOT_WORTH) ? '' : insteadWords(first, move);
   return `Move ${who} first: free, and ${does}. ${instead}${sentence}`;
 }
 
 /** Where no leaf wants cloth, roots may want white round their pots: then nobody is told that no plant is harmed. */
-function rootsSentence(uncounted: SiteResult['uncounted'], sentence: string, free: readonly LadderStep[]): string {
-  return uncounted.length === 0 ? cheaperHeadline(free) : `${sentence} ${cheaperHeadline(free)}`;
+function rootsSentence(
+  plan: Plan,
+  uncounted: SiteResult['uncounted'],
+  sentence: string,
+  free: readonly LadderStep[],
+): string {
+  return uncounted.length === 0 ? cheaperHeadline(plan, free) : `${sentence} ${cheaperHeadline(plan, free)}`;
 }
 
 /** How cloth stands to moving the pots: for what they leave, in their stead, or better for the same plants. */

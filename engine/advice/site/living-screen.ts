@@ -3,6 +3,7 @@ import { surfaceUnder } from '../../load/leaf/ground.ts';
 import { harmOf, type PlantHarm } from '../../load/verdict/harm-of.ts';
 import { freshId } from '../../plan/edit/edit-feature.ts';
 import { pathLength } from '../../plan/geometry/shapes.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Hedge, Plan, Screen } from '../../plan/types.ts';
@@ -106,7 +107,7 @@ export function livingScreen(
   if (!(most >= WORTH_GROWING)) return null;
   const units = request.units ?? unitsOf(plan);
   const length = pathLength(cloth.path);
-  const whom = listWords(served.map((id) => namedInside(plan, id)));
+  const names = served.map((id) => namedInside(plan, id));
   return {
     feature: hedge(grown),
     where: best.where,
@@ -114,19 +115,23 @@ export function livingScreen(
     climbers,
     price: priceOf(plan, length),
     sentence:
-      `${leadWords(served, whom, found, carried)}: a trellis ${formatLength(length, units)} long and ` +
-      `${formatLength(cloth.height, units)} high, ` +
-      `${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
-      `${whom}.`,
+      `${leadWords(served, names, found, carried)}: a trellis ${formatLength(length, units)} long and ` +
+      `${formatLength(cloth.height, units)} high, ${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
+      `${listWords(names)}.`,
     notes: [...(isPaved(plan, cloth) ? [planterWords(units)] : []), TRELLIS_CARE, treeInstead(units)],
     sources: LIVING_SOURCES,
   };
 }
 
 /** In the stead of the cloth only where it is for the same plants; of a pot that would be carried, only if it stays. */
-function leadWords(served: readonly string[], whom: string, found: SiteResult, carried: readonly string[]): string {
+function leadWords(
+  served: readonly string[],
+  names: readonly string[],
+  found: SiteResult,
+  carried: readonly string[],
+): string {
   if (served.every((id) => carried.includes(id)))
-    return `Or, if ${whom} ${served.length > 1 ? 'stay' : 'stays'}, let it grow`;
+    return `Or, if ${listWords(names)} ${agreeingWith(...names).does('stay')}, let it grow`;
   return served.some((id) => found.served.includes(id)) ? 'Or let it grow' : 'Elsewhere, let it grow';
 }
 

@@ -1,5 +1,7 @@
+import { currencyOf } from '../../frame/shop/prices.ts';
 import { ENGINEER_AREA, ENGINEER_HEIGHT } from '../../frame/work/cautions.ts';
-import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
+import { burnsByFruit } from '../../load/verdict/planted.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
@@ -145,15 +147,16 @@ export const NOT_WORTH = 'Cloth is not worth building';
 
 /** As `SiteResult`. @param finished whether every place was held against what it could spare */
 export function besidesOf(
-  { plan }: LaidOut,
+  { plan, request }: LaidOut,
   { harm, options, uncounted, rules }: Pick<SiteResult, 'harm' | 'options' | 'uncounted' | 'rules'>,
   finished: boolean,
 ): string {
   if (harm <= NO_HARM) return noNeedWords(plan, uncounted);
   const [first] = options;
   if (!first || first.spared <= 0) {
-    const under = rules.some(({ cost }) => cost > ALL) ? ' under your rules' : '';
-    return `No cloth that may stand here${under} spares the plants anything.`;
+    const ruledOut = rules.filter(({ cost }) => cost > ALL);
+    if (ruledOut.some(({ rule }) => rule === 'budget')) return purseWords(plan, request.budget ?? 0);
+    return `No cloth that may stand here${ruledOut.length > 0 ? ' under your rules' : ''} spares the plants anything.`;
   }
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
   const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
@@ -163,16 +166,25 @@ export function besidesOf(
   ].join(' ');
 }
 
+/** Where money alone stands between the plants and a frame. */
+function purseWords(plan: Plan, budget: number): string {
+  return (
+    `No cloth that may stand here on a frame of its own is to be had for ${budget.toFixed(0)} ${currencyOf(plan)}: on ` +
+    `the hottest days hang a sheet or a bare piece of cloth over the plants that burn.`
+  );
+}
+
 /** Why no cloth is sought. */
 function noNeedWords(plan: Plan, uncounted: readonly Uncounted[]): string {
   const named = (because: Uncounted['because']) =>
     uncounted.filter((plant) => plant.because === because).map(({ id }) => namedInside(plan, id));
   const [noNeed, dark] = [named('no shade needed'), named('too dark')];
+  const { does } = agreeingWith(...noNeed);
   if (noNeed.length + dark.length === 0) return 'Nothing to shade: no plant is harmed.';
   return [
     'No cloth:',
     [
-      ...(noNeed.length > 0 ? [`${listWords(noNeed)} ${noNeed.length > 1 ? 'need' : 'needs'} no shade`] : []),
+      ...(noNeed.length > 0 ? [`${listWords(noNeed)} ${does('need')} no shade`] : []),
       ...(dark.length > 0 ? [`for ${listWords(dark)} it is too dark already`] : []),
     ].join('; ') + '.',
   ].join(' ');
@@ -210,7 +222,7 @@ export function countingWords(
   return [
     ...(burning.length === 0
       ? []
-      : [`None of this is for ${listWords(burning)}: search for ${burning.length > 1 ? 'them' : 'it'} alone too.`]),
+      : [`None of this is for ${listWords(burning)}: search for ${agreeingWith(...burning).them} alone too.`]),
     ...(watered.length === 0 ? [] : [`None of this is for ${listWords(watered)}: there water decides.`]),
     ...told(uncounted, 'Not sought for'),
     ...told(countedAllTheSame, 'Sought, because you say so, for'),
@@ -221,8 +233,7 @@ type CountingResult = Pick<SiteResult, 'uncounted' | 'countedAllTheSame' | 'opti
 
 /** Whether a plant gets by with water: a thirsty leaf burns, a watered one does not; fruit is not cooled by it. */
 function waterDecides(plan: Plan, id: string, { verdict }: PlantState): boolean {
-  const feature = plantFeatures(plan).find((plant) => plant.id === id);
-  return verdict === 'at risk' && feature !== undefined && rowOf(plan, feature)?.limitOf !== 'fruit';
+  return verdict === 'at risk' && !burnsByFruit(plan, id);
 }
 
 function isHarmed({ verdict, harm }: PlantState): boolean {

@@ -1,9 +1,11 @@
 import { plantLoadsOf } from '../../load/load-of.ts';
-import { isCoolCrop, SOW_IT_COOL } from '../../load/verdict/cool-season.ts';
+import { clothClause } from '../../load/verdict/cloth-now.ts';
+import { isCoolCrop, sowCool } from '../../load/verdict/cool-season.ts';
 import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
-import type { Outcome } from '../../load/types.ts';
-import { namedInside } from '../../plan/names.ts';
+import type { ClothNow, Outcome } from '../../load/types.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
@@ -33,6 +35,7 @@ export function nextStepOf(
 ): Outcome<NextStep> {
   const { weather, units = unitsOf(plan) } = request;
   const name = namedInside(plan, id);
+  const { they, them, are, does: verb } = agreeingWith(nameOf(plan, id));
   const step = (does: NextStep['do'], sentence: string): Outcome<NextStep> => ({
     ok: true,
     value: { do: does, cost: 0, sentence },
@@ -45,17 +48,20 @@ export function nextStepOf(
   const feature = plantFeatures(plan).find((each) => each.id === id);
   const row = feature && rowOf(plan, feature);
   if (load === undefined || feature === undefined || row === undefined)
-    return step('look', `Say which plant ${name} is: then its limit is known, and what helps it.`);
+    return step('look', `Say which plant ${name} ${are}: then the limit is known, and what helps ${them}.`);
   const need = noNeedOf(load.verdict);
   // Where it stays, its pot does too.
-  const roots = load.pot === null ? '' : rootWords(load.pot.roots, units);
+  const roots = load.pot === null ? '' : rootWords(load.pot.roots, units, nameOf(plan, id));
   if (need === 'no shade needed')
-    return step('nothing', `No cloth for ${name}: it needs no shade. Free: water it well before a heatwave.${roots}`);
+    return step(
+      'nothing',
+      `No cloth for ${name}: ${they} ${verb('need')} no shade. Free: water ${them} well before a heatwave.${roots}`,
+    );
   if (need === 'too dark')
     return step('light', `More light for ${name}, not less: morning sun, and no cloth over it.${roots}`);
   return isMovable(feature)
-    ? moveFirst(plan, feature, row, roots, { weather, units })
-    : step(stayDo(row), `${stayWords(row)}${roots}`);
+    ? moveFirst(plan, feature, row, `${stayWords(nameOf(plan, id), row, load.cloth)}${roots}`, { weather, units })
+    : step(stayDo(row), `${stayWords(nameOf(plan, id), row, load.cloth)}${roots}`);
 }
 
 /** What is done first where it stands: water does not cool fruit. */
@@ -63,23 +69,26 @@ function stayDo({ limitOf }: PlantRow): 'water' | 'leaves' {
   return limitOf === 'fruit' ? 'leaves' : 'water';
 }
 
-function stayWords(row: PlantRow): string {
+/** @param cloth that hangs there already */
+function stayWords(name: string, row: PlantRow, cloth: ClothNow | null): string {
+  const { them } = agreeingWith(name);
   const first =
     stayDo(row) === 'leaves'
       ? 'Leave every leaf that hangs over the fruit: free, and water does not cool fruit.'
       : 'Mulch, and water in the morning: free.';
-  return `${first} Then ${clothWords(row)}${isCoolCrop(row) ? `; or ${SOW_IT_COOL}` : ''}.`;
-}
-
-function clothWords({ cloth }: PlantRow): string {
-  return !cloth ? 'cloth against the hot sun' : `cloth that stops ${cloth[0]} to ${cloth[1]} %`;
+  const clause = clothClause(row, cloth);
+  const cool = isCoolCrop(row) ? `; or ${sowCool(name)}` : '';
+  if (clause !== null) return `${first} Then ${clause}${cool}.`;
+  return cloth === null
+    ? `${first} Then cloth against the hot sun${cool}.`
+    : `${first} The cloth there is as thick as suits ${them}${cool}.`;
 }
 
 function moveFirst(
   plan: Plan,
   pot: Plant,
   row: PlantRow,
-  rootsHere: string,
+  staying: string,
   { weather, units }: { readonly weather?: Weather; readonly units: Units },
 ): Outcome<NextStep> {
   const places = placeOf(plan, { plant: pot.id, count: 1, weather, units });
@@ -90,11 +99,21 @@ function moveFirst(
   if (stay === undefined || best === stay || best.spared <= 0 || best.standing === 'too dark')
     return {
       ok: true,
-      value: { do: stayDo(row), cost: 0, sentence: `No place suits it better. ${stayWords(row)}${rootsHere}` },
+      value: {
+        do: stayDo(row),
+        cost: 0,
+        sentence: `No place on your ground is worth carrying ${agreeingWith(nameOf(plan, pot.id)).them} to. ${staying}`,
+      },
     };
   const { roots } = best.pot;
-  const wrap = roots.verdict === 'cooking' ? ` There too its pot must be kept cool.${rootWords(roots, units)}` : '';
-  const winter = winterBest?.isWanted === true ? ` In winter it stands best ${winterBest.where}.` : '';
+  const name = nameOf(plan, pot.id);
+  const { they, their, does } = agreeingWith(name);
+  const wrap =
+    roots.verdict === 'cooking'
+      ? ` ${stay.pot.roots.verdict === 'cooking' ? 'There too' : 'There'} ${their} pot must be kept cool.` +
+        rootWords(roots, units, name)
+      : '';
+  const winter = winterBest?.isWanted === true ? ` In winter ${they} ${does('stand')} best ${winterBest.where}.` : '';
   const sentence =
     `Move ${namedInside(plan, pot.id)} ${best.where}, ${wayWords(plan, best, units)}: free, and ` +
     `${lessDamage(best.spared / stay.harm)}.${wrap}${winter}`;

@@ -46,11 +46,18 @@ export function heatBySide(
 ): { limit: number | null; points: SideHeat[] } {
   const row = rowOf(yard.plan, feature);
   const limit = row === undefined ? null : limitOf(yard.plan, feature, row, date ?? heat.day.date);
-  const points = placesOf(yard.plan, feature).map((at) => heatAt(yard, heat, at, row, limit));
+  const points = placesOf(yard.plan, feature).map((at) => heatAt(yard, heat, feature.id, at, row, limit));
   return { limit: limit && limit.celsius, points };
 }
 
-function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undefined, limit: Limit | null): SideHeat {
+function heatAt(
+  yard: Yard,
+  heat: HeatDay,
+  id: string,
+  at: JudgePoint,
+  row: PlantRow | undefined,
+  limit: Limit | null,
+): SideHeat {
   const { side, point, own } = at;
   const { hotHours } = nineAt(yard, point, own);
   const never = { when: null, sunCame: null, walls: [] };
@@ -72,6 +79,7 @@ function heatAt(yard: Yard, heat: HeatDay, at: JudgePoint, row: PlantRow | undef
     heat.samples.azimuth[middle],
     heat.samples.altitude[middle],
     heat.day.monthDay,
+    id,
   );
   return {
     ...known,

@@ -2,6 +2,7 @@ import type { CivilDate, Plan, Side } from '../../plan/types.ts';
 import { formatStretch } from '../../plan/units/clock.ts';
 import { formatHeatLimit, formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
+import { type Agreeing, agreeingWith } from '../../plan/agreement.ts';
 import { capital, listWords } from '../../plan/list-words.ts';
 import { nameOf } from '../../plan/names.ts';
 import { isSmallFruit } from '../../load/leaf/spread.ts';
@@ -57,10 +58,11 @@ export function whySentence(found: WhyFindings): string {
 
 function evidence(found: WhyFindings): string {
   const { accused, limit } = found;
+  const { they, are } = who(found);
   if (limit === null || accused.peak === null) {
     return (
-      `${placeOf(accused)} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. Say ` +
-      `which plant it is and its limit is known.`
+      `${placeOf(found, accused)} gets ${accused.hotHours.toFixed(1)} h of hot sun a day${rankWords(found)}. Say ` +
+      `which plant ${they} ${are}, and the limit is known.`
     );
   }
   if (found.bySun === 'does not') return `${weakness(found)}${better(found)}`;
@@ -68,7 +70,7 @@ function evidence(found: WhyFindings): string {
   const sun =
     when === null
       ? ''
-      : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ${inside(accused)} from ` +
+      : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ${inside(found, accused)} from ` +
         `${formatStretch(when, unitsOf(found.plan))}, ${sunCame ?? 'with nothing in its way'}; `;
   return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.${wallRemark(found)}`;
 }
@@ -79,23 +81,27 @@ function wallRemark({ plan, accused }: WhyFindings): string {
 
 function weakness(found: WhyFindings): string {
   const { accused, limit, side } = found;
+  const { they, their, does } = who(found);
   if (accused.peak !== null && limit !== null && accused.peak < limit - (accused.margin ?? 0))
     return `Even on a hot day ${surfaceOf(found, accused.peak)}.`;
   if (side === 'all') return 'The sun burns from one side, and damage on all sides alike is not its mark.';
-  if (accused.when === null) return `The sun does not reach ${inside(accused)} while it is hot.`;
+  if (accused.when === null) return `The sun does not reach ${inside(found, accused)} while it is hot.`;
   return (
-    `${placeOf(accused)}` +
+    `${placeOf(found, accused)}` +
     `${
-      accused.rank === null ? ' is not where it burns first' : ` ranks only ${ordinal(accused.rank)} of its eight sides`
+      accused.rank === null
+        ? ` is not where ${they} ${does('burn')} first`
+        : ` ranks only ${ordinal(accused.rank)} of ${their} eight sides`
     }.`
   );
 }
 
 /** Where the sun would show instead. */
-function better({ plan, accused, sides }: WhyFindings): string {
+function better(found: WhyFindings): string {
+  const { plan, accused, sides } = found;
   const first = sides.find(({ rank }) => rank === 1);
   if (first === undefined || first === accused || first.when === null) return '';
-  return ` The sun would burn ${inside(first)} first, ${formatStretch(first.when, unitsOf(plan))}.`;
+  return ` The sun would burn ${inside(found, first)} first, ${formatStretch(first.when, unitsOf(plan))}.`;
 }
 
 function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number): string {
@@ -109,24 +115,26 @@ function surfaceOf({ plan, feature, limit, accused }: WhyFindings, peak: number)
   );
 }
 
-function partRemark({ plan, feature, part, roots, heatDay }: WhyFindings): string {
+function partRemark(found: WhyFindings): string {
+  const { plan, feature, part, roots, heatDay } = found;
+  const { them, their } = who(found);
   const row = rowOf(plan, feature);
   const month = monthOfDate(heatDay);
   if (row !== undefined && part !== 'pot' && !bearsWhatBurns(row, month, plan.site.latitude)) {
-    const hangs = `No fruit hangs on it in ${monthWord(month)} as a rule`;
+    const hangs = `No fruit hangs on ${them} in ${monthWord(month)} as a rule`;
     return part === 'fruit'
       ? `${hangs}: look whether the date is right.`
-      : `${hangs}, and the limit is known for its fruit alone.`;
+      : `${hangs}, and the limit is known for ${their} fruit alone.`;
   }
   const known = rowOf(plan, feature)?.limitOf === 'fruit' ? 'fruit' : 'leaf';
   if (part === 'pot')
     return (
       'A plant that wilts whole in its pot has hot or dry roots: feel the pot’s sunny wall and the soil first.' +
-      (roots === null ? '' : rootWords(roots, unitsOf(plan)))
+      (roots === null ? '' : rootWords(roots, unitsOf(plan), nameOf(plan, feature.id)))
     );
   if (part === known || rowOf(plan, feature) === undefined) return '';
   return (
-    `The limit is known for its ${known === 'leaf' ? 'leaves' : 'fruit'}, not for its ` +
+    `The limit is known for ${their} ${known === 'leaf' ? 'leaves' : 'fruit'}, not for ${their} ` +
     `${part === 'leaf' ? 'leaves' : part}: the sun's side and hours hold all the same.`
   );
 }
@@ -152,22 +160,28 @@ function lookAt({ answer, rivals }: WhyFindings): string {
 /**
  * A side that gets nearly as much as the worst is told so: what is between them is less than the estimate is good for.
  */
-function rankWords({ accused, sides }: WhyFindings): string {
+function rankWords(found: WhyFindings): string {
+  const { accused, sides } = found;
+  const { their } = who(found);
   const { rank, scorchDose } = accused;
   if (rank === null) return '';
-  if (rank === 1) return '; of its eight sides none gets more';
+  if (rank === 1) return `; of ${their} eight sides none gets more`;
   const most = sides.find((side) => side.rank === 1)?.scorchDose ?? null;
   return scorchDose !== null && most !== null && scorchDose >= NEAR_SHARE * most
-    ? '; of its eight sides none gets much more'
-    : `; it ranks ${ordinal(rank)} of its eight sides`;
+    ? `; of ${their} eight sides none gets much more`
+    : `; that side ranks ${ordinal(rank)} of ${their} eight`;
 }
 
-function placeOf(point: RankedSide): string {
-  return point.side === null ? 'The bed' : `Its ${sideWords(point.side)}`;
+function placeOf(found: WhyFindings, point: RankedSide): string {
+  return capital(inside(found, point));
 }
 
-function inside(point: RankedSide): string {
-  return point.side === null ? 'the bed' : `its ${sideWords(point.side)}`;
+function inside(found: WhyFindings, point: RankedSide): string {
+  return point.side === null ? 'the bed' : `${who(found).their} ${sideWords(point.side)}`;
+}
+
+function who({ plan, feature }: WhyFindings): Agreeing {
+  return agreeingWith(nameOf(plan, feature.id));
 }
 
 function ordinal(rank: number): string {

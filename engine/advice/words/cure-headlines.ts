@@ -1,7 +1,8 @@
 /** What the stages that cure something open with: at most twenty words that a person would say. */
 import type { PlantLoad } from '../../load/types.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
-import { namedInside } from '../../plan/names.ts';
+import { namedInside, nameOf } from '../../plan/names.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
@@ -9,7 +10,7 @@ import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { type LadderStep, WORTH_NAMING, worthMoving } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
-import type { PlaceResult } from '../place/types.ts';
+import type { PlaceResult, PlaceSpot } from '../place/types.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** Less heat damage than this is not spoken of. [K·h/day] */
@@ -18,17 +19,21 @@ const LEAST_TOLD = 0.05;
 /** Where a pot should go. */
 export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceResult, units: Units): string {
   const name = namedInside(plan, plant);
+  const { they, them, their, does } = agreeingWith(nameOf(plan, plant));
   const stay = spots.find((spot) => spot.stay);
   const [best] = spots;
   if (best === undefined || stay === undefined || best === stay) {
     return best?.pot.roots.verdict === 'cooking'
-      ? `Leave ${name} where it stands, and keep its pot cool: its roots die there.`
-      : `Leave ${name} where it stands: no place on your ground suits it better.`;
+      ? `Leave ${name} where ${they} ${does('stand')}, and keep ${their} pot cool: ${their} roots die there.`
+      : `Leave ${name} where ${they} ${does('stand')}: no place on your ground is worth carrying ${them} to.`;
   }
   const away = formatDistance(best.metres, units);
-  if (stay.harm < LEAST_TOLD) return `Move ${name} ${best.where}, ${away} away: there the light suits it better.`;
+  if (stay.harm < LEAST_TOLD) return `Move ${name} ${best.where}, ${away} away: there ${betterFor(best, stay)} better.`;
   const share = best.spared / stay.harm;
-  const gain = share >= WORTH_NAMING ? `free, and ${lessDamage(share)}` : 'free, and the light suits it better';
+  const roots = [stay, best].map(({ pot }) => pot.roots.verdict === 'cooking');
+  const cool = roots[1] && !roots[0] ? `; keep ${their} pot cool there` : '';
+  const gain =
+    (share >= WORTH_NAMING ? `free, and ${lessDamage(share)}` : `free, and ${betterFor(best, stay)} better`) + cool;
   if (winterBest?.isWanted === true)
     return shortEnough(
       `Move ${name} ${best.where} for summer: ${gain}. In winter: elsewhere.`,
@@ -38,6 +43,11 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
     `Move ${name} ${best.where}, ${away} away: ${gain}.`,
     `Move ${name} to place 1, ${away} away: ${gain}.`,
   );
+}
+
+/** What is better at a place that spares the leaves little. */
+function betterFor(best: PlaceSpot, stay: PlaceSpot): string {
+  return best.standing === stay.standing ? 'the roots stand' : 'the light is';
 }
 
 /**
@@ -63,12 +73,12 @@ export function triedHeadline(
 }
 
 /** What to try first, before any cloth. @param steps the cheapest first */
-export function cheaperHeadline(steps: readonly LadderStep[]): string {
+export function cheaperHeadline(plan: Plan, steps: readonly LadderStep[]): string {
   if (steps.length === 0) return 'Nothing to shade: no plant is harmed. You may stop here.';
   if (isOnlyRoots(steps)) return `${steps[0].name}: no leaf is harmed, but roots are. Then you may stop.`;
   const move = worthMoving(steps);
   if (move !== null) {
-    const whom = move.serves.length > 1 ? 'them' : 'it';
+    const whom = agreeingWith(...move.serves.map((id) => nameOf(plan, id))).them;
     return `${move.name} first: free, and ${lessDamage(move.sparedShare)} to ${whom}. Then try cloth.`;
   }
   const water = steps.find(({ id }) => id === 'water');

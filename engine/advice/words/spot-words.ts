@@ -1,9 +1,10 @@
 import { compassWord } from '../../plan/compass.ts';
 import { namedInside } from '../../plan/names.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import { distance, nearestOnSegment, openRing } from '../../plan/geometry/shapes.ts';
+import { canopyRing, distance, nearestOnSegment, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
 import type { Feature, Plan, PlanPoint } from '../../plan/types.ts';
 import { formatDistance } from '../../plan/units/shown.ts';
+import { isMovable } from '../place/movable.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
 
@@ -26,18 +27,23 @@ interface Near {
  * @param except the plant that goes there
  */
 export function spotWords(plan: Plan, at: PlanPoint, except: string, units: Units): string {
-  const near = plan.features
-    .flatMap((feature) => (feature.id === except ? [] : nearOf(feature, at)))
-    .toSorted((a, b) => a.metres - b.metres);
+  const others = plan.features.filter(({ id }) => id !== except);
+  const nearest = (features: readonly Feature[]): Near[] =>
+    features.flatMap((feature) => nearOf(feature, at)).toSorted((a, b) => a.metres - b.metres);
+  const fixed = nearest(others.filter((feature) => !isMovable(feature)));
+  // What may be carried away itself is no mark to go by.
+  const near = fixed.length > 0 ? fixed : nearest(others);
+  const over = others.find((feature) => feature.kind === 'canopy' && pointInRing(at, canopyRing(feature)));
+  const under = over === undefined ? '' : `under ${namedInside(plan, over.id)} `;
   const toward = (a: PlanPoint, b: PlanPoint) => compassWord(headingOf(a, b) + upBearingOf(plan));
   const beside = near.filter(({ upright, metres }) => upright && metres <= BESIDE_WITHIN).slice(0, 2);
   if (beside.length > 0)
-    return `beside ${beside
+    return `${under}beside ${beside
       .map(({ id, bends, point }) => `${namedInside(plan, id)}${bends ? ` on the ${toward(at, point)}` : ''}`)
       .join(' and ')}`;
-  const [nearest] = near;
-  if (!nearest) return 'on the open ground';
-  return `${formatDistance(nearest.metres, units)} ${toward(nearest.point, at)} of ${namedInside(plan, nearest.id)}`;
+  const [mark] = near;
+  if (!mark) return under.trim() || 'on the open ground';
+  return `${under}${formatDistance(mark.metres, units)} ${toward(mark.point, at)} of ${namedInside(plan, mark.id)}`;
 }
 
 /** What a person would find a spot by, and its point nearest to it. */

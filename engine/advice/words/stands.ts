@@ -3,6 +3,7 @@
  * the whole season and of all sides; a verdict is of one day and the sunniest side: it is always told as that, so that
  * a plant may keep little of its damage and burn on that day, or most of it and be saved by water.
  */
+import { burnsByFruit } from '../../load/verdict/planted.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Verdict } from '../../load/types.ts';
@@ -21,18 +22,29 @@ export interface Standing {
 export function heatwaveWords(plan: Plan, plants: readonly Standing[]): string {
   const who = (stands: (plant: Standing) => boolean): string =>
     listWords(plants.filter(stands).map(({ id }) => namedInside(plan, id)));
-  const [still, burns, water, unharmed] = [
-    who(({ before, after }) => after === 'will burn' && before === 'will burn'),
-    who(({ before, after }) => after === 'will burn' && before !== 'will burn'),
-    who(({ after }) => after === 'at risk'),
-    who(({ after }) => after !== null && isUnharmed(after)),
-  ];
+  const isFruit = ({ id }: Standing): boolean => burnsByFruit(plan, id);
   const told = [
-    ...(still === '' ? [] : [`${still} will still burn where it is sunniest, even if watered`]),
-    ...(burns === '' ? [] : [`${burns} will burn where it is sunniest, even if watered`]),
-    ...(water === '' ? [] : [`water decides for ${water}`]),
-    ...(unharmed === '' ? [] : [`${unharmed} will come to no harm`]),
-  ];
+    [
+      who((each) => each.after === 'will burn' && each.before === 'will burn' && !isFruit(each)),
+      'WHO will still burn where it is sunniest, even if watered',
+    ],
+    [
+      who((each) => each.after === 'will burn' && each.before !== 'will burn' && !isFruit(each)),
+      'WHO will burn where it is sunniest, even if watered',
+    ],
+    [
+      who((each) => each.after === 'will burn' && each.before === 'will burn' && isFruit(each)),
+      'the fruit of WHO will still burn where it is sunniest',
+    ],
+    [
+      who((each) => each.after === 'will burn' && each.before !== 'will burn' && isFruit(each)),
+      'the fruit of WHO will burn where it is sunniest',
+    ],
+    [who((each) => each.after === 'at risk' && !isFruit(each)), 'water decides for WHO'],
+    // Water does not cool fruit.
+    [who((each) => each.after === 'at risk' && isFruit(each)), 'the fruit of WHO may burn where it is sunniest'],
+    [who(({ after }) => after !== null && isUnharmed(after)), 'WHO will come to no harm'],
+  ].flatMap(([names, words]) => (names === '' ? [] : [words.replace('WHO', () => names)]));
   return told.length === 0 ? '' : `On the heatwave day ${told.join('; ')}.`;
 }
 

@@ -2,6 +2,8 @@
 import { HELP_WORDS, WORTH_DOING } from '../../load/pot/pot-words.ts';
 import { COOKING_ROOTS } from '../../load/pot/root-zone.ts';
 import type { RootHelpId, Roots } from '../../load/types.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
+import { nameOf } from '../../plan/names.ts';
 import { capital } from '../../plan/list-words.ts';
 import type { Plan } from '../../plan/types.ts';
 import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
@@ -45,8 +47,9 @@ export function coolWords(plan: Plan, { help, plants }: PotsToCool): string {
 }
 
 /** "Its roots reach about 55 °C (± 4) and die from about 46 °C; it takes off about 9 °C." */
-export function rootsReachWords({ plants, roots, cooler }: PotsToCool, units: Units): string {
-  const whose = plants.length > 1 ? 'Roots reach up to' : 'Its roots reach about';
+export function rootsReachWords(plan: Plan, { plants, roots, cooler }: PotsToCool, units: Units): string {
+  const { their } = agreeingWith(...plants.map((id) => nameOf(plan, id)));
+  const whose = plants.length > 1 ? 'Roots reach up to' : `${capital(their)} roots reach about`;
   const warmest = formatTemperature(roots.warmest, units);
   const dying = formatTemperature(COOKING_ROOTS, units);
   return (

@@ -1,3 +1,4 @@
+import { agreeingWith } from '../../plan/agreement.ts';
 import { formatClock } from '../../plan/units/clock.ts';
 import { formatTemperature, formatTemperatureDifference, formatPlusMinus } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
@@ -22,8 +23,11 @@ export function rootsAbout({ warmest, spread, side, when }: Roots, units: Units)
   return `about ${formatTemperature(warmest, units)} (${formatPlusMinus(spread, units)}) ${place}`;
 }
 
-/** What is said of a pot's roots where they are not fine; '' where they are. Begins with a space. */
-export function rootWords(roots: Roots, units: Units): string {
+/**
+ * What is said of a pot's roots where they are not fine; '' where they are. Begins with a space.
+ * @param name of what grows in it
+ */
+export function rootWords(roots: Roots, units: Units, name: string): string {
   const { verdict, help } = roots;
   if (verdict === 'fine') return '';
   const does =
@@ -34,5 +38,5 @@ export function rootWords(roots: Roots, units: Units): string {
     help === null || help.cooler < WORTH_DOING
       ? 'it is the air that does it; keep the soil moist'
       : `${HELP_WORDS[help.id]}, about ${formatTemperatureDifference(help.cooler, units)} less`;
-  return ` In the pot its roots reach ${rootsAbout(roots, units)}, ${does}: ${cure}.`;
+  return ` In the pot ${agreeingWith(name).their} roots reach ${rootsAbout(roots, units)}, ${does}: ${cure}.`;
 }

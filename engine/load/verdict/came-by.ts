@@ -21,6 +21,7 @@ const PAST_WITHIN = 15;
 
 /**
  * What a sun that reaches a point comes through, in under, over or past; `null` with nothing near its way.
+ * @param own id of the plant that the point is of: nobody says that the sun comes over what it shines on
  * @param azimuth true bearing of the sun [°] @param altitude apparent [°]
  */
 export function cameBy(
@@ -30,11 +31,12 @@ export function cameBy(
   azimuth: number,
   altitude: number,
   monthDay: MonthDay,
+  own: string | null = null,
 ): CameBy | null {
   const blockerAt = (bearing: number, height: number): string | null => {
     const { blockers } = castRay(scene, point, bearing, height, monthDay);
     const things = blockers
-      .filter((blocker) => blocker.id !== 'skyline')
+      .filter((blocker) => blocker.id !== 'skyline' && blocker.id !== own)
       .toSorted((a, b) => a.transmittance - b.transmittance);
     return things[0]?.id ?? null;
   };

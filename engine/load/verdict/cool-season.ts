@@ -2,6 +2,7 @@
  * Crops of the cool months: sown so that they are picked before the heat or after it. University of Arizona and UC
  * Cooperative Extension vegetable calendars, from memory.
  */
+import { agreeingWith } from '../../plan/agreement.ts';
 import type { PlantRow } from '../../plan/types.ts';
 
 const COOL: readonly string[] = [
@@ -20,5 +21,7 @@ export function isCoolCrop({ id }: Pick<PlantRow, 'id'>): boolean {
   return COOL.includes(id);
 }
 
-/** What costs less than any cloth over such a crop. */
-export const SOW_IT_COOL = 'sow it for the cool months instead';
+/** What costs less than any cloth over such crops. @param names what they go by */
+export function sowCool(...names: readonly string[]): string {
+  return `sow ${agreeingWith(...names).them} for the cool months instead`;
+}

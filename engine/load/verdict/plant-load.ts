@@ -1,25 +1,27 @@
 import { sunUp } from '../../sun/sun-up.ts';
 import { centroid, openRing } from '../../plan/geometry/shapes.ts';
-import type { Bed, Plan, Plant, Tree } from '../../plan/types.ts';
+import type { Bed, Plant, PlantRow, Tree } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { nineOfBed } from './bed-load.ts';
-import { type CameBy, cameBy, cameByWords } from './came-by.ts';
+import { cameByWords } from './came-by.ts';
 import { stretchOf } from './clock.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
 import { lightClassOf } from '../light/light-class.ts';
 import { type Evidence, evidenceOf, verdictIf } from './evidence.ts';
 import type { Judged } from './judged.ts';
+import type { Limit } from './limit.ts';
 import { nameOf } from '../../plan/names.ts';
 import { GRADE_WORDS, meanNine } from '../light/nine.ts';
 import { plantPoints } from './plant-points.ts';
 import { type PlantFeature, rowOf } from './planted.ts';
-import { SHADED_SHARE } from '../leaf/judge.ts';
 import type { Watering } from '../leaf/leaf.ts';
 import { spreadOn } from '../leaf/spread.ts';
-import { type ClothNow, sentenceOf, unnamedSentence } from './sentence.ts';
+import { clothNow } from './cloth-now.ts';
+import { sentenceOf, unnamedSentence } from './sentence.ts';
+import { sunCame } from './sun-came.ts';
 import { potLoad } from '../pot/pot-load.ts';
 import { rootWords } from '../pot/pot-words.ts';
-import type { PlantLoad, SideLoad } from '../types.ts';
+import type { LeafHeat, PlantLoad, SideLoad } from '../types.ts';
 import { worstOf } from './verdict.ts';
 import { nineAt, type Yard } from '../yard.ts';
 import { wallHeats } from './wall-heat.ts';
@@ -62,7 +64,7 @@ function crownLoad(yard: Yard, heat: HeatDay, feature: Plant | Tree, units: Unit
     pot,
     lightClass: lightClassOf(nines[0].sunHours),
     ...found,
-    sentence: found.sentence + (pot === null ? '' : rootWords(pot.roots, units)),
+    sentence: found.sentence + (pot === null ? '' : rootWords(pot.roots, units, nameOf(yard.plan, feature.id))),
   };
 }
 
@@ -88,7 +90,7 @@ function isJudgedApart(yard: Yard, season: Yard, feature: PlantFeature): boolean
 
 type Finding = Pick<
   PlantLoad,
-  'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'close' | 'when' | 'from' | 'walls' | 'sentence'
+  'leaf' | 'scorchDose' | 'peak' | 'verdict' | 'close' | 'when' | 'from' | 'cloth' | 'walls' | 'sentence'
 >;
 
 function finding(
@@ -102,7 +104,7 @@ function finding(
   const name = nameOf(plan, feature.id);
   if (!row || !limit) {
     const sentence = unnamedSentence(name, light, GRADE_WORDS[light.grade - 1]);
-    const none = { leaf: null, scorchDose: null, peak: null, verdict: null, when: null, from: null };
+    const none = { leaf: null, scorchDose: null, peak: null, verdict: null, when: null, from: null, cloth: null };
     return { ...none, sentence, close: false, walls: [] };
   }
   const worst = judged[worstOf(judged.map(({ scorch }) => scorch))];
@@ -112,15 +114,9 @@ function finding(
   const close = verdictIn('cooler') !== verdict || verdictIn('hotter') !== verdict;
   const run = inHeat === 'fine' ? null : worst.scorch.run;
   const when = run && stretchOf(heat.samples, run.first, run.last, plan.site.timeZone);
-  const came = run && sunCame(yard, heat, worst, run.first, run.last);
-  const spread = (watering: Watering) =>
-    spreadOn(heat, worst.scorch.warmest, row, watering, worst.lit.shares, worst.lit.around);
-  const leaf = {
-    watered: worst.scorch.watered,
-    thirsty: worst.scorch.thirsty,
-    limit: limit.celsius,
-    spread: { watered: spread('watered'), thirsty: spread('thirsty'), limit: limit.spread },
-  };
+  const came = run && sunCame(yard, heat, feature, worst, run);
+  const leaf = leafHeat(heat, row, limit, worst);
+  const cloth = clothNow(plan, came?.by ?? null);
   return {
     leaf,
     scorchDose: dose,
@@ -128,6 +124,7 @@ function finding(
     verdict,
     when,
     from: run ? worst.side : null,
+    cloth,
     sentence: sentenceOf({
       name,
       kind: feature.kind,
@@ -141,7 +138,7 @@ function finding(
       side: worst.side,
       flank: flankBeside(worst, judged),
       sunCame: came && cameByWords(plan, came.by),
-      cloth: came?.by ? clothNow(plan, came.by) : null,
+      cloth,
       light,
       plantedYear: feature.planted?.slice(0, 4) ?? null,
       units,
@@ -151,38 +148,20 @@ function finding(
   };
 }
 
+function leafHeat(heat: HeatDay, row: PlantRow, limit: Limit, { scorch, lit }: Judged): LeafHeat {
+  const spread = (watering: Watering) => spreadOn(heat, scorch.warmest, row, watering, lit.shares, lit.around);
+  return {
+    watered: scorch.watered,
+    thirsty: scorch.thirsty,
+    limit: limit.celsius,
+    spread: { watered: spread('watered'), thirsty: spread('thirsty'), limit: limit.spread },
+  };
+}
+
 /** The worst of the eight bearings, where the top is the worst point and the same is to be said of the side. */
 function flankBeside(worst: Judged, judged: readonly Judged[]): number | null {
   if (worst.side !== 'top') return null;
   const flanks = judged.filter(({ side }) => typeof side === 'number');
   const flank = flanks[worstOf(flanks.map(({ scorch }) => scorch))];
   return typeof flank.side === 'number' && flank.scorch.inHeat === worst.scorch.inHeat ? flank.side : null;
-}
-
-/**
- * How the sun came in the middle of a hot run's light, by nothing if freely; `null` where the point was as good as
- * shaded.
- */
-function sunCame(
-  yard: Yard,
-  heat: HeatDay,
-  { point, lit }: Judged,
-  first: number,
-  last: number,
-): { readonly by: CameBy | null } | null {
-  const { shares } = lit;
-  let sum = 0;
-  for (let k = first; k <= last; k++) sum += shares[k];
-  if (sum / (last - first + 1) < SHADED_SHARE) return null;
-  let middle = first;
-  for (let half = 0; middle < last && half + shares[middle] < sum / 2; middle++) half += shares[middle];
-  const { azimuth, altitude } = heat.samples;
-  return { by: cameBy(yard.scene, yard.plan, point, azimuth[middle], altitude[middle], heat.day.monthDay) };
-}
-
-/** Cloth that hangs there already and lets that sun through, or in under it. */
-function clothNow(plan: Plan, { how, id }: CameBy): ClothNow | null {
-  const cloth = plan.features.find((feature) => feature.id === id);
-  if (cloth?.kind !== 'canopy' && cloth?.kind !== 'screen') return null;
-  return how === 'through' || how === 'under' ? { how, stops: cloth.measuredDensity ?? cloth.density } : null;
 }

@@ -15,3 +15,9 @@ export function plantFeatures(plan: Plan): PlantFeature[] {
 export function rowOf(plan: Plan, feature: PlantFeature): PlantRow | undefined {
   return feature.plant === undefined ? undefined : plantRowOf(plan, feature.plant);
 }
+
+/** Whether what burns on it is the fruit, which water does not cool. @param id of a plant, bed or planted tree */
+export function burnsByFruit(plan: Plan, id: string): boolean {
+  const feature = plantFeatures(plan).find((plant) => plant.id === id);
+  return feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';
+}

@@ -1,4 +1,6 @@
-import { isCoolCrop, SOW_IT_COOL } from './cool-season.ts';
+import { agreeingWith } from '../../plan/agreement.ts';
+import { clothClause } from './cloth-now.ts';
+import { isCoolCrop, sowCool } from './cool-season.ts';
 import { isSmallFruit } from '../leaf/spread.ts';
 import { leastLight } from '../light/light-class.ts';
 import type { PlantRow } from '../../plan/types.ts';
@@ -13,15 +15,7 @@ import type { Units } from '../../plan/units/units.ts';
 import type { Limit } from './limit.ts';
 import { compassWord } from '../../plan/compass.ts';
 import { capital } from '../../plan/list-words.ts';
-import type { LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
-
-/** Cloth that hangs over or beside a plant already, and what it stops of the sun that harms there. */
-export interface ClothNow {
-  /** That sun comes thinned through it, or in under its edge. */
-  readonly how: 'through' | 'under';
-  /** 0 to 1. */
-  readonly stops: number;
-}
+import type { ClothNow, LeafHeat, Nine, PlantKind, PlantSide, Stretch, Verdict } from '../types.ts';
 
 /** All that a verdict is told from. */
 export interface Findings {
@@ -56,6 +50,7 @@ export function sentenceOf(found: Findings): string {
 }
 
 function verdictSentence(found: Findings): string {
+  const who = agreeingWith(found.name);
   switch (found.verdict) {
     case 'will burn':
       return `${found.name}: will burn ${where(found)}; ${surface(found)}.${hardening(found)}${clothFor(found)}`;
@@ -63,18 +58,18 @@ function verdictSentence(found: Findings): string {
       return `${found.name}: at risk ${where(found)}; ${surface(found)}.${hardening(found)} ${waterFirst(found)}`;
     case 'too dark':
       return (
-        `${found.name}: too dark${found.kind === 'bed' ? '' : ' at its top'}; ` +
+        `${found.name}: too dark${found.kind === 'bed' ? '' : ` at ${who.their} top`}; ` +
         `${lightShort(found)}.${heatAnyway(found)}`
       );
     case 'no shade needed':
       return (
-        `${found.name}: no shade needed; its kind takes this sun. ${capital(surface(found))}. Water it ` +
-        `before a heatwave.`
+        `${found.name}: no shade needed; ${who.their} kind takes this sun. ${capital(surface(found))}. ` +
+        `Water ${who.them} before a heatwave.`
       );
     case 'fine once established':
       return (
-        `${found.name}: fine once established, and it is${planted(found)}: no shade needed. ` +
-        `${capital(surface(found))}. Water it before a heatwave.`
+        `${found.name}: fine once established, and ${who.they} ${who.are}${planted(found)}: no shade needed. ` +
+        `${capital(surface(found))}. Water ${who.them} before a heatwave.`
       );
     case 'fine':
       return `${found.name}: fine; ${surface(found)}.`;
@@ -83,9 +78,10 @@ function verdictSentence(found: Findings): string {
 
 /** What is said of a plant that names no row. */
 export function unnamedSentence(name: string, light: Nine, gradeWord: string): string {
+  const { they, are, does } = agreeingWith(name);
   return (
     `${name}: ${light.sunHours.toFixed(1)} h of sun a day, hot sun ${light.hotLoad.toFixed(1)} MJ/m² ` +
-    `(${gradeWord}). Say which plant it is and it gets a verdict.`
+    `(${gradeWord}). Say which plant ${they} ${are} and ${they} ${does('get')} a verdict.`
   );
 }
 
@@ -96,10 +92,11 @@ function where(found: Findings): string {
   return `${place}${time}, ${sunCame === null ? 'from the hot air more than from the sun' : `the sun ${sunCame}`}`;
 }
 
-function placeOf({ side, flank, kind }: Findings): string {
+function placeOf({ name, side, flank, kind }: Findings): string {
   if (kind === 'bed') return 'where it is sunniest';
-  if (side !== 'top' && side !== null) return `on its ${compassWord(side)} side`;
-  return flank === null ? 'at its top' : `at its top and on its ${compassWord(flank)} side`;
+  const { their } = agreeingWith(name);
+  if (side !== 'top' && side !== null) return `on ${their} ${compassWord(side)} side`;
+  return flank === null ? `at ${their} top` : `at ${their} top and on ${their} ${compassWord(flank)} side`;
 }
 
 /** "a thirsty leaf about 51 °C (± 4) on the heatwave day, a watered one 46, limit 44" */
@@ -118,50 +115,31 @@ function surface({ row, leaf, units }: Findings): string {
   );
 }
 
-function hardening({ limit, units }: Findings): string {
+function hardening({ name, limit, units }: Findings): string {
   if (!limit.unhardened) return '';
+  const { they, were, them } = agreeingWith(name);
   return (
-    ` The limit is ${formatTemperatureDifference(2, units)} lower: it was planted or moved less than two ` +
-    `weeks before. Harden it off first, morning sun before afternoon sun.`
+    ` The limit is ${formatTemperatureDifference(2, units)} lower: ${they} ${were} planted or moved less than two ` +
+    `weeks before. Harden ${them} off first, morning sun before afternoon sun.`
   );
 }
 
-function clothRange(row: PlantRow): string | null {
-  if (!row.cloth) return null;
-  const [least, most] = row.cloth;
-  return least === most ? `${least} %` : `${least} to ${most} %`;
-}
-
-/** Cloth as it would help, in a clause: thicker than hangs there, on the side where it comes in under; null: none. */
-function clothClause({ row, cloth }: Findings): string | null {
-  const range = clothRange(row);
-  if (range === null || cloth === null) return range === null ? null : `cloth that stops ${range}`;
-  if (cloth.how === 'under') return 'a drop or a screen on that side';
-  return isThin(row, cloth) ? `cloth that stops ${range} in place of ${percentOf(cloth)}` : null;
-}
-
-/** Whether cloth that hangs there is thinner than suits a plant. */
-function isThin({ cloth: range }: PlantRow, cloth: ClothNow): boolean {
-  return range !== null && range !== undefined && 100 * cloth.stops < range[0] - 0.5;
-}
-
-function percentOf({ stops }: ClothNow): string {
-  return `${(100 * stops).toFixed(0)} %`;
-}
-
 function clothFor(found: Findings): string {
-  const clause = clothClause(found);
-  const cool = isCoolCrop(found.row) ? `, or ${SOW_IT_COOL}` : '';
+  const clause = clothClause(found.row, found.cloth);
+  const { their, them } = agreeingWith(found.name);
+  const cool = isCoolCrop(found.row) ? `, or ${sowCool(found.name)}` : '';
   if (clause !== null) return ` ${found.cloth?.how === 'under' ? 'Hang' : 'Use'} ${clause}${cool}.`;
-  return found.cloth === null ? '' : ` Its cloth is as thick as suits it: soak it before a heatwave.`;
+  return found.cloth === null
+    ? ''
+    : ` ${capital(their)} cloth is as thick as suits ${them}: soak ${them} before a heatwave.`;
 }
 
 function waterFirst(found: Findings): string {
-  const clause = clothClause(found);
+  const clause = clothClause(found.row, found.cloth);
   if (found.row.limitOf === 'fruit')
     return `Water does not cool the fruit${clause === null ? '.' : `; ${clause}${isOfTheSun(found)} does.`}`;
   const or = found.sunCame === null || clause === null ? '.' : `, or hang ${clause}.`;
-  return `Water decides: soak it before a heatwave${or}`;
+  return `Water decides: soak ${agreeingWith(found.name).them} before a heatwave${or}`;
 }
 
 /** A bare range of cloth says of what it stops so much. */
@@ -169,23 +147,25 @@ function isOfTheSun({ cloth }: Findings): string {
   return cloth === null ? ' of the sun' : '';
 }
 
-function lightShort({ row, light }: Findings): string {
+function lightShort({ name, row, light }: Findings): string {
+  const { they, does } = agreeingWith(name);
   const share = (100 * light.dailyLight) / leastLight(row);
-  return `it gets ${share.toFixed(0)} % of the light that it needs`;
+  return `${they} ${does('get')} ${share.toFixed(0)} % of the light that ${they} ${does('need')}`;
 }
 
 function heatAnyway(found: Findings): string {
   if (found.when === null) return '';
+  const { them } = agreeingWith(found.name);
   const when = formatStretch(found.when, found.units, found.sunUp);
-  return ` Even so ${surface(found)}, ${when}: give it more light, but morning light.`;
+  return ` Even so ${surface(found)}, ${when}: give ${them} more light, but morning light.`;
 }
 
 function planted({ plantedYear }: Findings): string {
   return plantedYear === null ? '' : ` (planted ${plantedYear})`;
 }
 
-function closeCall({ close, units }: Findings): string {
+function closeCall({ name, close, units }: Findings): string {
   if (!close) return '';
   const by = formatTemperatureDifference(2, units);
-  return ` A close call: ${by} more or less would change this. Watch it on hot days.`;
+  return ` A close call: ${by} more or less would change this. Watch ${agreeingWith(name).them} on hot days.`;
 }

@@ -19,7 +19,9 @@ export function tomorrowText(plan: Plan, day: Tomorrow, units: Units, columns: n
   const blocks = [
     [head, ...(asked === null ? [] : [asked]), ...notes].map((line) => wrapped(line, columns, '')).join('\n'),
     list.length === 0 ? 'Nothing to do: no plant here is hurt by a day like that.' : list.join('\n'),
-    `Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`,
+    ...(cautions.length === 0
+      ? []
+      : [`Take care\n${cautions.map(({ text }) => wrapped(`- ${text}`, columns)).join('\n')}`]),
   ];
   return `${blocks.join('\n\n')}\n`;
 }

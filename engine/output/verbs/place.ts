@@ -43,7 +43,7 @@ export const place: Verb = {
       name: 'count',
       kind: 'number',
       placeholder: 'N',
-      summary: 'how many spots, 5 unless said',
+      summary: 'how many spots beside where it stands, 2 unless said',
       min: 1,
       minIncluded: true,
       max: 50,
@@ -107,9 +107,11 @@ function placedAt(request: VerbRequest, plan: Plan, at: PlanPoint): VerbResult {
   return { ok: true, json: there.value, text: `${text}\n` };
 }
 
+const HEAD = ['', 'where (x, y on the plan)', 'less damage', 'verdict', 'sun'] as const;
+const TAIL = ['roots', 'carry'] as const;
+
 const LEGEND =
-  'Verdict and roots are of the heatwave day, where it is sunniest and before any wrap; sun is a day’s hours at the ' +
-  'top, in winter on a clear day.';
+  'Verdict and roots are of the heatwave day, where it is sunniest and before any wrap; sun is a day’s hours at the top';
 
 function placeText(plan: Plan, result: PlaceResult, units: Units, columns: number): string {
   const { spots, swaps, notes, winterBest } = result;
@@ -120,23 +122,24 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
     today > 0 && !stay ? percent(1 - harm / today) : '–',
     verdict,
     `${light.sunHours.toFixed(0)} h`,
-    `${winterSunHours.toFixed(0)} h`,
+    ...(winterSunHours === null ? [] : [`${winterSunHours.toFixed(0)} h`]),
     rootsBriefly(pot.roots, units),
     stay ? '' : wayParts(plan, way, units).join(', '),
   ]);
+  const isWinterTold = spots.some(({ winterSunHours }) => winterSunHours !== null);
   const winter =
     winterBest?.isWanted === true
       ? [['❄', `${winterBest.where}, for the winter`, '', '', '', `${winterBest.sunHours.toFixed(0)} h`, '', '']]
       : [];
   const list = table(
     Math.min(columns, 100),
-    ['', 'where (x, y on the plan)', 'less damage', 'verdict', 'sun', 'in winter', 'roots', 'carry'],
+    [...HEAD, ...(isWinterTold ? ['in winter'] : []), ...TAIL],
     [...rows, ...winter],
-    [2, 4, 5, 7],
+    isWinterTold ? [2, 4, 5, 7] : [2, 4, 6],
   );
   const blocks = [
     wrapped(placeHeadline(plan, result, units), columns, ''),
-    `${list}\n${wrapped(LEGEND, columns, '')}`,
+    `${list}\n${wrapped(`${LEGEND}${isWinterTold ? ', in winter on a clear day' : ''}.`, columns, '')}`,
     [...notes, ...swaps.map(({ sentence }) => sentence)].map((note) => wrapped(`- ${note}`, columns)).join('\n'),
   ];
   const hardening = spots.find(({ stay }) => !stay)?.hardening;

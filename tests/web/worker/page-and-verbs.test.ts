@@ -84,7 +84,7 @@ describe.each(oneIn(2, YARDS))('the page and the verbs: $demo', ({ demo, name, p
     expect(stay?.harm).toBeCloseTo(harmToday(pot), 2);
     expect(move?.serves).toContain(pot);
     expect(move?.sentence.concat(move.effect)).toContain(percent(share));
-    expect(cheaperHeadline(steps)).toContain(`free, and ${lessDamage(move?.sparedShare ?? NaN)}`);
+    expect(cheaperHeadline(plan, steps)).toContain(`free, and ${lessDamage(move?.sparedShare ?? NaN)}`);
     expect(await told(`place ${demo} --plant ${pot}`)).toContain(unwrapped(placeHeadline(plan, places, units)));
     const why = (await valueOf(
       surveyAnswers.why({ plan, request: { plant: pot, side: side === '' ? undefined : 270 } }, TASK),

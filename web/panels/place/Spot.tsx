@@ -46,7 +46,8 @@ export function Spot({ pot, spot, stay, chosen, isNamesake, onChoose }: Props) {
               </li>
             )}
             <li>
-              Sun: {spot.light.sunHours.toFixed(0)} h a day, {winterWords(spot.winterSunHours)}
+              Sun: {spot.light.sunHours.toFixed(0)} h a day
+              {spot.winterSunHours === null ? '' : `, ${winterWords(spot.winterSunHours)}`}
             </li>
             {spot.pot.roots.verdict !== 'fine' && <li>Roots: {rootsBriefly(spot.pot.roots, units.value)}</li>}
           </ul>

@@ -44,7 +44,13 @@ function Doubts({ result, rough }: { readonly result: DoubtResult; readonly roug
   const list = (bars: readonly DoubtBar[]) => (
     <ol class="doubt-bars">
       {bars.map((bar) => (
-        <Bar key={bar.key} bar={bar} most={most} harm={result.harm} first={bar.key === result.measureNext} />
+        <Bar
+          key={bar.key}
+          bar={bar}
+          most={most}
+          harm={result.harm}
+          first={bar.key === result.measureNext && bar.advice !== ''}
+        />
       ))}
     </ol>
   );

@@ -68,11 +68,11 @@ export function TryCard() {
 function says(): string | null {
   if (growing(plan.value).length === 0) return 'Nothing to shade yet: no plant is drawn.';
   const steps = cheaper.value.shown?.value.steps;
-  if (nothingHarmed()) return cheaperHeadline(steps ?? []);
+  if (nothingHarmed()) return cheaperHeadline(plan.value, steps ?? []);
   const option = openOption.value;
   const choice = option && compared.value?.choices.find(({ options }) => options[0] === option.id);
   if (choice) return optionHeadline(plan.value, choice);
-  return option === null && steps ? cheaperHeadline(steps) : null;
+  return option === null && steps ? cheaperHeadline(plan.value, steps) : null;
 }
 
 function nextWords(): NextThing | null {

@@ -1,5 +1,7 @@
 /** What is said of clay, once the person has chosen it: for whom and when first, then how, then what it does. */
 import { dayWords } from '../../../plan/dates.ts';
+import { agreeingWith } from '../../../plan/agreement.ts';
+import { nameOf } from '../../../plan/names.ts';
 import type { Plan } from '../../../plan/types.ts';
 import { formatMass, formatRain, formatTemperatureDifference } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
@@ -41,11 +43,12 @@ function coatsWords(
   { plant, coats, waitsForFlowers, until, litres, firstGrams, nextGrams }: ClayPlant,
   units: Units,
 ): Advice {
+  const { their } = agreeingWith(nameOf(plan, plant));
   return {
     basis: 'our estimate',
     text:
       `${sentenceCase(namesInside(plan, [plant]))}: coats about ${daysFolded(coats)}, ` +
-      `${waitsForFlowers ? 'once its flowers are over' : 'before its first hot week'}; ` +
+      `${waitsForFlowers ? `once ${their} flowers are over` : `before ${their} first hot week`}; ` +
       `about ${litresWords(litres, units)} each, ${powder(firstGrams, units)} of powder the first time, ` +
       `${powder(nextGrams, units)} after. Then look at it every 2 to 3 weeks, and spray only where it has thinned, ` +
       `until ${dayWords(until)}.`,

@@ -72,7 +72,7 @@ function unknownMonths({ earlierUnknown, laterUnknown }: Omit<ClothSeason, 'advi
 const ENOUGH: Readonly<Record<LightStanding, string>> = {
   enough: 'enough',
   short: 'a little short, with fewer flowers and fruit',
-  'too dark': 'too little for it, so take a thinner cloth or fold this one back in the mornings',
+  'too dark': 'too little, so take a thinner cloth or fold this one back in the mornings',
 };
 
 function lightWords(plan: Plan, { plant, open, covered, standing, standingOpen }: ClothLight): string {

@@ -10,17 +10,13 @@ import { monthClimate } from '../../../sun/climate.ts';
 import { seasonDates } from '../../../sun/days/season.ts';
 import { sunTimes } from '../../../sun/sun-times.ts';
 import { dayLight } from '../../words/plant-light.ts';
+import { CLEAR_NIGHT } from './clear-night.ts';
 import { frostHelp } from './help.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { frostWords } from './words.ts';
 import { withoutCloth } from '../../../plan/cloth.ts';
 import { clockNear } from '../../../sun/days/zone.ts';
 
-/**
- * A leaf under a clear calm sky is 1 to 3 K colder than the air (Leuning & Cremer 1988, Agric. For. Meteorol.
- * 42:121–133). [K]
- */
-export const CLEAR_NIGHT = 2;
 /** Light through frost cloth of 17 to 42 g/m². */
 const COVER_LIGHT = [0.7, 0.85] as const;
 /** A sunset over weeks is told to so much. [ms] */

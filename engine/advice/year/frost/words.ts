@@ -4,6 +4,7 @@ import { fleeceWeight } from '../../../frame/shop/cloth-words.ts';
 import { riseOf } from '../../../plan/defaults.ts';
 import { middleOf } from '../../../plan/edit/edit-feature.ts';
 import { footprintOf, pointInRing } from '../../../plan/geometry/shapes.ts';
+import { agreeingWith } from '../../../plan/agreement.ts';
 import { listWords } from '../../../plan/list-words.ts';
 import { nameOf } from '../../../plan/names.ts';
 import { dayWords, monthWord } from '../../../plan/dates.ts';
@@ -11,7 +12,9 @@ import type { Plan } from '../../../plan/types.ts';
 import { formatClock } from '../../../plan/units/clock.ts';
 import { formatFrostLimit, formatTemperature, formatTemperatureDifference } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
+import { monthClimate } from '../../../sun/climate.ts';
 import type { Advice } from '../advice.ts';
+import { CLEAR_NIGHT } from './clear-night.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { dateWords, namesInside, sentenceCase } from '../words.ts';
 import { isCloth } from '../../../plan/cloth.ts';
@@ -53,6 +56,16 @@ export function frostWords(plan: Plan, found: Found): Advice[] {
 /** When frost comes, or that nobody is hurt by it, or that the plan does not say. */
 export function frostOpening(plan: Plan, found: Found): Advice[] {
   const { window, lowest } = found;
+  const mildest = window === null ? frostless(plan) : null;
+  if (mildest !== null)
+    return [
+      {
+        basis: 'our estimate',
+        text:
+          `No frost is to be expected: even in the coldest month nights fall to about ` +
+          `${formatTemperature(mildest, unitsOf(plan))} only.`,
+      },
+    ];
   if (window === null)
     return [
       {
@@ -75,6 +88,17 @@ export function frostOpening(plan: Plan, found: Found): Advice[] {
       ? []
       : [{ basis: 'our estimate' as const, text: 'No plant here is hurt by nights like that.' }]),
   ];
+}
+
+/** Nights so many standard deviations below a month's usual low are not to be expected in a lifetime. Our choice. */
+const UNHEARD_OF = 3;
+
+/** The coldest month's low where the whole year is known and none of it comes near frost; else `null`. [°C] */
+function frostless(plan: Plan): number | null {
+  const months = plan.climate.months.flatMap(({ month }) => monthClimate(plan, month) ?? []);
+  if (months.length < 12) return null;
+  const coldest = months.toSorted((a, b) => a.low - b.low)[0];
+  return coldest.low - UNHEARD_OF * coldest.spread > CLEAR_NIGHT ? coldest.low : null;
 }
 
 /** Whom such nights hurt, the tenderest first; annuals apart. */
@@ -118,6 +142,7 @@ function plantWords(plan: Plan, each: FrostPlant, lowest: number | null): Advice
 /** What a cover cannot do for a plant: the worst nights, and days under it. */
 function wrapLimits(plan: Plan, { plant, damage, light }: FrostPlant, lowest: number | null): Advice[] {
   const name = namesInside(plan, [plant]);
+  const { they } = agreeingWith(nameOf(plan, plant));
   const units = unitsOf(plan);
   return [
     ...(lowest !== null && lowest < damage
@@ -134,7 +159,7 @@ function wrapLimits(plan: Plan, { plant, damage, light }: FrostPlant, lowest: nu
       ? [
           {
             basis: 'our estimate' as const,
-            text: `Never leave the cover on ${name} by day: it would have too little light even when the sun shines.`,
+            text: `Never leave the cover on ${name} by day: ${they} would have too little light even when the sun shines.`,
           },
         ]
       : []),

@@ -11,6 +11,8 @@ import type { Stretch } from '../hot-days.ts';
 import type { Advice } from '../advice.ts';
 import { coolWords, type PotsToCool } from '../pots.ts';
 import type { Newcomer, SeasonEvent } from './types.ts';
+import { agreeingWith } from '../../../plan/agreement.ts';
+import { nameOf } from '../../../plan/names.ts';
 import { listWords } from '../../../plan/list-words.ts';
 import { fewNames, namesInside, sentenceCase } from '../words.ts';
 import type { PlantWater } from '../water/water.ts';
@@ -60,14 +62,15 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
   if (steps === null) return [];
   const { days } = steps;
   const name = namesInside(plan, [plant]);
+  const { they, them, are, does } = agreeingWith(nameOf(plan, plant));
   const cloths = days.flatMap(({ cloth, date }, n) =>
     date !== null && cloth !== days[n - 1]?.cloth
       ? [`${cloth === 0 ? 'none' : `${cloth} %`} from ${dayWords(date)}`]
       : [],
   );
   const was = fromKnown
-    ? `had ${halfHours(from)} h of sun a day where it stood`
-    : `is taken to have had ${halfHours(from)} h of sun a day before`;
+    ? `had ${halfHours(from)} h of sun a day where ${they} stood`
+    : `${are} taken to have had ${halfHours(from)} h of sun a day before`;
   return [
     {
       id: `harden-${plant}-${year}`,
@@ -80,12 +83,12 @@ function hardening(plan: Plan, { plant, since, from, to, fromKnown }: Newcomer, 
         {
           basis: 'our estimate',
           text:
-            `${sentenceCase(name)} ${was} and gets ${halfHours(to)} h on a clear hot day now: ` +
+            `${sentenceCase(name)} ${was} and ${does('get')} ${halfHours(to)} h on a clear hot day now: ` +
             `${halfHours(days[0].sunHours)} h on the first day, a little more each day, all on day ${days.length}.`,
         },
         {
           basis: 'common practice',
-          text: `Where it cannot be carried back, cloth over it all day instead: ${listWords(cloths)}.`,
+          text: `Where ${they} cannot be carried back, cloth over ${them} all day instead: ${listWords(cloths)}.`,
         },
         ...steps.notes.slice(0, -1).map((text): Advice => ({ basis: 'common practice', text })),
       ],

@@ -1,15 +1,18 @@
 /** What a hot day asks for: water the evening before, shade by the minute, work done before the heat. */
 import { stretchOf } from '../../../load/verdict/clock.ts';
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
+import { agreeingWith } from '../../../plan/agreement.ts';
 import { compassWord } from '../../../plan/compass.ts';
-import { plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
+import { burnsByFruit } from '../../../load/verdict/planted.ts';
 import type { Stretch } from '../../../load/types.ts';
 import { featureOf } from '../../../plan/edit/edit-feature.ts';
+import { nameOf } from '../../../plan/names.ts';
 import type { CivilDate, ClockTime, Plan } from '../../../plan/types.ts';
 import { type ClockStretch, formatClock, minutesOf } from '../../../plan/units/clock.ts';
 import { formatHeatLimit, formatTemperature } from '../../../plan/units/shown.ts';
 import type { Units } from '../../../plan/units/units.ts';
 import { sunUp } from '../../../sun/sun-up.ts';
+import { isMovable } from '../../place/movable.ts';
 import { litresWords } from '../water/litres-words.ts';
 import { clothOn } from '../cloth/hung-on.ts';
 import { usableWater } from '../water/water.ts';
@@ -108,9 +111,11 @@ function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: H
       ? ''
       : water > holds
         ? `, and the pot holds only ${litresWords(holds, units)}: fill it, and stand it in a saucer of water too`
-        : ', so fill it to the brim';
-  const why = isHurt(stands) && stands.when !== null && waterDoes(plan, stands) ? ` ${waterWords(stands, told)}` : '';
-  const about = `Water ${namesInside(plan, [plant])}: it uses about ${litresWords(water, units)} that day`;
+        : ', so fill the pot to the brim';
+  const why =
+    isHurt(stands) && stands.when !== null && waterDoes(plan, stands) ? ` ${waterWords(plan, stands, told)}` : '';
+  const { they, does } = agreeingWith(nameOf(plan, plant));
+  const about = `Water ${namesInside(plan, [plant])}: ${they} ${does('use')} about ${litresWords(water, units)} that day`;
   const text = `${about}${again}.${why}`;
   return [{ at: dawn, plants: [plant], advice: { basis: 'our estimate', text } }];
 }
@@ -136,49 +141,67 @@ export const CLOSE_CALL = 1;
 
 /** Whether water alone keeps a leaf cool enough: then nobody hangs cloth, least of all over what is short of light. */
 function waterDoes(plan: Plan, { plant, verdict, watered, limit }: TomorrowPlant): boolean {
-  return verdict === 'at risk' && watered <= limit - CLOSE_CALL && !bearsTheLimit(plan, plant);
-}
-
-/** Whether the limit is the fruit's, which water does not cool. */
-function bearsTheLimit(plan: Plan, plant: string): boolean {
-  const feature = plantFeatures(plan).find(({ id }) => id === plant);
-  return feature !== undefined && rowOf(plan, feature)?.limitOf === 'fruit';
+  return verdict === 'at risk' && watered <= limit - CLOSE_CALL && !burnsByFruit(plan, plant);
 }
 
 /** What water alone holds off: "From 09:50 a thirsty leaf reaches 53 °C, a watered one 44, …" */
-function waterWords({ when, from, thirsty, watered, limit }: TomorrowPlant, told: Told): string {
+function waterWords(plan: Plan, stands: TomorrowPlant, told: Told): string {
+  const { plant, when, thirsty, watered, limit, cloth } = stands;
   const { units } = told;
+  const { they, does } = agreeingWith(nameOf(plan, plant));
   const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
   return (
-    `From ${clockOr(when?.from, 'noon', told)} a thirsty leaf reaches ${dry}${sideWords(from)}, ` +
-    `a watered one ${wet}, its limit is ${formatHeatLimit(limit, units)}; it gets by without cloth.`
+    `From ${clockOr(when?.from, 'noon', told)} a thirsty leaf reaches ${dry}${sideWords(plan, stands)}, ` +
+    `a watered one ${wet}, the limit is ${formatHeatLimit(limit, units)}; ${they} ${does('get')} by without ` +
+    `${cloth === null ? '' : 'more '}cloth.`
   );
 }
 
 /** Shade before that minute, from the side the sun comes from; only water where that does. */
 function shadeWords(plan: Plan, stands: TomorrowPlant, told: Told): string {
   const { units } = told;
-  const { plant, verdict, when, from, thirsty, watered, limit } = stands;
-  const name = namesInside(plan, [plant]);
-  if (waterDoes(plan, stands)) return `Keep ${name} well watered. ${waterWords(stands, told)}`;
+  const { plant, verdict, when, thirsty, watered, limit } = stands;
+  if (waterDoes(plan, stands))
+    return `Keep ${namesInside(plan, [plant])} well watered. ${waterWords(plan, stands, told)}`;
   const [dry, wet] = [thirsty, watered].map((celsius) => formatTemperature(celsius, units));
   const most = formatHeatLimit(limit, units);
-  const side = sideWords(from);
-  const feature = featureOf(plan, plant);
-  const mobile = feature?.kind === 'plant' && feature.container === true && feature.move !== 'never';
-  const how = mobile ? `Carry ${name} into the shade, or hang cloth over it` : `Hang cloth or an umbrella over ${name}`;
+  const side = sideWords(plan, stands);
   const until = `leave it so until ${clockOr(when?.to, 'evening', told)}`;
-  const what = `${how}; ${until}. From ${clockOr(when?.from, 'noon', told)}`;
-  const why = bearsTheLimit(plan, plant)
-    ? `the skin of any fruit on it reaches ${dry}${side}, its limit is ${most}, and water does not cool it`
+  const what = `${moreShade(plan, stands)}; ${until}. From ${clockOr(when?.from, 'noon', told)}`;
+  const { them } = agreeingWith(nameOf(plan, plant));
+  const why = burnsByFruit(plan, plant)
+    ? `the skin of any fruit on ${them} reaches ${dry}${side}, the limit is ${most}, and water does not cool it`
     : verdict === 'at risk'
-      ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, its limit is ${most}; water alone is a close call`
-      : `even a watered leaf reaches ${wet}${side}, its limit is ${most}`;
+      ? `a thirsty leaf reaches ${dry}${side}, a watered one ${wet}, the limit is ${most}; water alone is a close call`
+      : `even a watered leaf reaches ${wet}${side}, the limit is ${most}`;
   return `${what} ${why}.`;
 }
 
-function sideWords(from: TomorrowPlant['from']): string {
-  return typeof from === 'number' ? ` on its ${compassWord(from)} side` : from === 'top' ? ' at its top' : '';
+/** What shades it for a day: cloth where none hangs, more of it where some does, and a pot may be carried. */
+function moreShade(plan: Plan, stands: TomorrowPlant): string {
+  const { plant, from, cloth } = stands;
+  const name = namesInside(plan, [plant]);
+  const { them } = agreeingWith(nameOf(plan, plant));
+  const feature = featureOf(plan, plant);
+  const mobile = feature !== undefined && isMovable(feature);
+  if (cloth === null)
+    return mobile
+      ? `Carry ${name} into the shade, or hang cloth over ${them}`
+      : `Hang cloth or an umbrella over ${name}`;
+  const roof = namesInside(plan, [cloth.id]);
+  const [open, near] =
+    cloth.how === 'through'
+      ? ['Hang a second cloth or a sheet', `under ${roof}, for that day alone`]
+      : ['Hang a cloth or a sheet', `where the sun comes in under ${roof}`];
+  const where = cloth.how === 'under' && typeof from === 'number' ? `on the ${compassWord(from)} side of` : 'over';
+  return mobile
+    ? `Carry ${name} into full shade, or ${open.toLowerCase()} ${where} ${them} ${near}`
+    : `${open} ${where} ${name} ${near}`;
+}
+
+function sideWords(plan: Plan, { plant, from }: TomorrowPlant): string {
+  const { their } = agreeingWith(nameOf(plan, plant));
+  return typeof from === 'number' ? ` on ${their} ${compassWord(from)} side` : from === 'top' ? ` at ${their} top` : '';
 }
 
 function clockOr(clock: ClockTime | undefined, otherwise: string, { units, up }: Told): string {

@@ -2,10 +2,12 @@
 import { stretchOf } from '../../../load/verdict/clock.ts';
 import type { HeatDay } from '../../../load/leaf/heat-day.ts';
 import { rootsOf } from '../../../load/pot/pot-load.ts';
+import { clothNow } from '../../../load/verdict/cloth-now.ts';
 import { isEstablished, limitOf } from '../../../load/verdict/limit.ts';
 import { judgedPlant } from '../../../load/verdict/judged.ts';
 import type { PlantFeature } from '../../../load/verdict/planted.ts';
 import type { SkyViewer } from '../../../load/light/sky-viewer.ts';
+import { sunCame } from '../../../load/verdict/sun-came.ts';
 import { milderBy, verdictOf, worstOf } from '../../../load/verdict/verdict.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import type { Scene } from '../../../scene/solids.ts';
@@ -37,6 +39,7 @@ export function plantOfDay(
     verdict: verdict === 'too dark' ? 'fine' : verdict,
     when: isHot ? stretchOf(heat.samples, run.first, run.last, plan.site.timeZone) : null,
     from: isHot ? worst.side : null,
+    cloth: isHot ? clothNow(plan, sunCame({ plan, scene }, heat, feature, worst, run)?.by ?? null) : null,
     watered,
     thirsty,
     limit,

@@ -8,6 +8,6 @@ export function potTasks(plan: Plan, plants: readonly TomorrowPlant[], units: Un
   return potsToCool(plants).map((pots) => ({
     at: 'the evening before',
     plants: pots.plants,
-    advice: { basis: 'our estimate', text: `${coolWords(plan, pots)}. ${rootsReachWords(pots, units)}` },
+    advice: { basis: 'our estimate', text: `${coolWords(plan, pots)}. ${rootsReachWords(plan, pots, units)}` },
   }));
 }

@@ -1,6 +1,6 @@
 /** What one day's list is asked with, and what it says. */
 import type { Caution } from '../../../frame/work/types.ts';
-import type { PlantSide, Roots, Stretch, Verdict } from '../../../load/types.ts';
+import type { ClothNow, PlantSide, Roots, Stretch, Verdict } from '../../../load/types.ts';
 import type { CivilDate } from '../../../plan/types.ts';
 import type { ClockStretch } from '../../../plan/units/clock.ts';
 import type { Advice } from '../advice.ts';
@@ -21,6 +21,8 @@ export interface TomorrowPlant {
   readonly when: Stretch | null;
   /** `null` for a bed, and where it never is. */
   readonly from: PlantSide | null;
+  /** Cloth that hangs there that day and lets that sun through, or in under it; `null`: none has to do with it. */
+  readonly cloth: ClothNow | null;
   /** Warmest leaf at its worst side, and the limit. [°C] */
   readonly watered: number;
   readonly thirsty: number;

@@ -93,7 +93,9 @@ describe('cheaper cures', () => {
     const both = step(stepsOf(yardPlan([grape, { ...LEMON, container: false } as Feature])), 'water');
     expect(both?.serves).toEqual([LEMON.id]);
     expect(both?.sentence).toContain('Water does not cool the fruit of');
-    expect(cheaperHeadline(stepsOf(yardPlan([grape])))).toMatch(/^Leave the leaves over the fruit; then cloth/);
+    expect(cheaperHeadline(yardPlan([grape]), stepsOf(yardPlan([grape])))).toMatch(
+      /^Leave the leaves over the fruit; then cloth/,
+    );
   });
 
   test('leaves that are eaten are not sprayed, and a fruit’s surface has no number for clay', () => {

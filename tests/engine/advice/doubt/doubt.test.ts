@@ -91,7 +91,12 @@ describe('what hangs on which number', () => {
 
   test('the next thing to measure is the longest that a tape can reach; what weighs more is said', () => {
     expect(result.measureNext).toBe('near.height');
-    expect(result.sentence).toContain('Measure next the height of the near wall (guessed, ± 0.70 m; a tape');
+    // Whoever is told to measure wants to know what for: this one turns no verdict.
+    expect(bar(result, 'near.height').advice).toBe('');
+    expect(result.sentence).toContain(
+      'No measurement in the yard would change the advice: what moves its heat damage most, the height of the near ' +
+        'wall (guessed, ± 0.70 m; a tape',
+    );
     const rest = Math.max(...result.inputs.filter(({ measurable }) => !measurable).map(({ moves }) => moves));
     expect(result.sentence.includes('no tape betters that')).toBe(rest > bar(result, 'near.height').moves);
   });
@@ -201,6 +206,8 @@ describe('what hangs on which number', () => {
     );
     expect(courtyard.inputs[0].key).toBe('limits');
     expect(courtyard.measureNext).not.toBeNull();
+    expect(bar(courtyard, courtyard.measureNext ?? '').advice).not.toBe('');
+    expect(courtyard.sentence).toMatch(/^Measure next /);
     expect(courtyard.sentence).not.toMatch(/undefined|NaN|south side/);
   });
 

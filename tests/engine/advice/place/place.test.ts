@@ -5,13 +5,8 @@ import { createPotJudges } from '../../../../engine/advice/place/judge.ts';
 import { potNamed, potThere } from '../../../../engine/advice/place/pot-there.ts';
 import { winterDayOf } from '../../../../engine/advice/place/winter-day.ts';
 import { potGround } from '../../../../engine/advice/place/ground.ts';
-import type { Tried } from '../../../../engine/advice/place/rank.ts';
-import {
-  wantsWinterSun,
-  weighedWithWinter,
-  WINTER_SUN,
-  winterWarning,
-} from '../../../../engine/advice/place/winter.ts';
+import { better, type Tried } from '../../../../engine/advice/place/rank.ts';
+import { wantsWinterSun, WINTER_SUN, winterWarning } from '../../../../engine/advice/place/winter.ts';
 import { harmOf } from '../../../../engine/load/verdict/harm-of.ts';
 import { plantRowOf } from '../../../../engine/plan/catalogue.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
@@ -194,7 +189,9 @@ describe('where a pot may not stand', () => {
 test('a plant in the ground, one too heavy, one unknown and a word that is nothing are refused in words', () => {
   expect(complaint(yardPlan([{ ...POT, container: false }]), 'pot')).toContain('does not stand in a pot');
   expect(complaint(yardPlan([{ ...POT, move: 'never' }]), 'pot')).toContain('too heavy to move');
-  expect(complaint(yardPlan([{ ...POT, plant: undefined }]), 'pot')).toContain('does not say what plant it is');
+  expect(complaint(yardPlan([{ ...POT, plant: undefined }]), 'pot')).toMatch(
+    /^Say what plant the .* is: then light and limit are known\.$/,
+  );
   expect(complaint(yardPlan([POT]), 'lime')).toBe('There is nothing called "lime"; the plants in pots are "pot".');
 });
 
@@ -216,9 +213,18 @@ test('a shade plant and a sun plant that stand the wrong way round gain by chang
     container: true,
   };
   const lemon: Plant = { ...POT, at: [2.95, 5] };
-  const { swaps } = valueOf(placeOf(yardPlan([TOWER, lemon, hydrangea]), { plant: 'hydrangea', count: 1 }));
+  const found = valueOf(placeOf(yardPlan([TOWER, lemon, hydrangea]), { plant: 'hydrangea', count: 1 }));
+  const { swaps } = found;
   expect(swaps.map((swap) => swap.with)).toEqual(['pot']);
   expect(swaps[0].spared).toBeGreaterThan(0);
+  // What is bare in winter, or grows in shade, is sent nowhere for its sun.
+  expect(found.winterBest).toBeNull();
+  for (const { winterSunHours, sentence } of found.spots) {
+    expect(winterSunHours).toBeNull();
+    expect(sentence).not.toContain('mid-winter');
+  }
+  // The lemon's roots live in the shade, and in the sun only in a pot that is kept cool.
+  expect(swaps[0].sentence).toContain('for the two together; then keep the pot of the lemon cool.');
   // Among many that gain less it is found as well, and no more are told than somebody would try.
   const alike = Array.from({ length: 10 }, (_, k): Plant => ({
     ...hydrangea,
@@ -240,7 +246,7 @@ test('a shade plant and a sun plant that stand the wrong way round gain by chang
 });
 
 describe('two homes a year', () => {
-  const tried = (harm: number, standing: Tried['standing'] = 'enough'): Tried => ({
+  const tried = (harm: number, standing: Tried['standing'] = 'enough', more: Partial<Tried> = {}): Tried => ({
     at: [harm, 0],
     metres: 1,
     steps: 0,
@@ -249,15 +255,18 @@ describe('two homes a year', () => {
     light: { sunHours: 5, dailyLight: 20, least: 18, standing },
     standing,
     over: 0,
+    work: 0,
+    rootsDie: false,
+    ...more,
   });
 
   test('an evergreen’s place without winter sun must spare a tenth of today’s harm more, and light goes before both', () => {
-    const winterAt = ({ harm }: Tried): number => (harm === 12 ? 4 : 0);
-    const order = (spots: readonly Tried[], now: number) =>
-      weighedWithWinter(spots, now, winterAt).map(({ harm }) => harm);
-    expect(order([tried(10), tried(12)], 40)).toEqual([12, 10]);
-    expect(order([tried(10), tried(12)], 15)).toEqual([10, 12]);
-    expect(order([tried(10), tried(12, 'short')], 40)).toEqual([10, 12]);
+    // The place of 10 has no winter sun: it has to be left every autumn.
+    const order = (other: Tried, now: number) =>
+      [tried(10, 'enough', { work: now / 10 }), other].toSorted(better).map(({ harm }) => harm);
+    expect(order(tried(12), 40)).toEqual([12, 10]);
+    expect(order(tried(12), 15)).toEqual([10, 12]);
+    expect(order(tried(12, 'short'), 40)).toEqual([10, 12]);
   });
 
   test('the courtyard’s lemon is sent to the south wall only with the place where it spends the winter', () => {
@@ -330,6 +339,9 @@ describe('hardening', () => {
   test('into less sun, or hardly more, it needs none', () => {
     expect(hardeningOf(6, 4)).toBeNull();
     expect(hardeningOf(6, 6.9)).toBeNull();
+    // Ten days under cloth for an hour more would be more work than the move.
+    expect(hardeningOf(4.8, 5.9)).toBeNull();
+    expect(hardeningOf(4.8, 7)).not.toBeNull();
   });
   test('with a day to start it has dates', () =>
     expect(hardeningOf(2, 7, '2026-04-28')?.days[4].date).toBe('2026-05-02'));

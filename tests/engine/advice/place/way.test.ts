@@ -148,9 +148,27 @@ describe('what stands in the straight way', () => {
   test('the gate between is told, whether the pot goes through it, and that none is drawn', () => {
     const gate = (width: number) => walled(wall('south', across(0, 4)), wall('north', across(4 + width, 8)));
     const note = (yards: Plan, pot: number) => wayNote(yards, pot, [wayBetween(yards, west, east)], 'metric');
-    expect(note(gate(0.9), 0.5)).toContain('The narrowest gate drawn is 0.90 m wide.');
+    expect(note(gate(0.9), 0.5)).toContain('The narrowest gate on the way is 0.90 m wide.');
     expect(note(gate(0.7), 0.65)).toContain('0.70 m wide, too narrow to carry the pot of 0.65 m through.');
     expect(note(walled(wall('middle', across(0, 8))), 0.5)).toContain('No gate is drawn');
+    // A gate elsewhere in the yard is nobody's business: the way goes round the open end.
+    const elsewhere = walled(
+      wall('short', across(0, 4)),
+      wall('a', [
+        [9, 6],
+        [9, 8.5],
+      ]),
+      wall('b', [
+        [9, 2],
+        [9, 5.3],
+      ]),
+    );
+    expect(wayBetween(elsewhere, west, east).led).toBe(true);
+    expect(note(elsewhere, 0.65)).not.toContain('gate on the way');
+    // One that stands open in the straight way is gone through all the same.
+    const straight = walled(wall('south', across(0, 2.65)), wall('north', across(3.35, 8.5)));
+    expect(wayBetween(straight, west, east)).toEqual({ metres: 6, steps: 0, round: [], gate: expect.closeTo(0.7, 9) });
+    expect(note(straight, 0.65)).toContain('too narrow to carry the pot of 0.65 m through.');
     expect(note(walled(), 0.5)).toBe('How far to carry is told as the crow flies, with the steps that are drawn.');
   });
 });

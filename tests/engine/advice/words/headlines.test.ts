@@ -42,10 +42,10 @@ describe('the one sentence a stage opens with', () => {
       effect: '49 % less heat damage',
       sentence: '',
     };
-    expect(cheaperHeadline([step])).toBe(
+    expect(cheaperHeadline(plan, [step])).toBe(
       'Move the pots first: free, and half the heat damage to them. Then try cloth.',
     );
-    expect(cheaperHeadline([{ ...step, cost: null }])).toBe(
+    expect(cheaperHeadline(plan, [{ ...step, cost: null }])).toBe(
       'Mulch and water first; then cloth over the plants that burn.',
     );
   });
@@ -80,7 +80,7 @@ describe('the one sentence a stage opens with', () => {
       'Nothing burns; too little light for the lemon pot.',
     );
     expect(heatHeadline(plan, [], null)).toMatch(/^No plant is drawn yet/);
-    expect(cheaperHeadline([])).toBe('Nothing to shade: no plant is harmed. You may stop here.');
+    expect(cheaperHeadline(plan, [])).toBe('Nothing to shade: no plant is harmed. You may stop here.');
   });
 
   test('says of a pot in the hand whether it is better or worse there, and its hours', () => {

@@ -13,7 +13,7 @@ import type { Verdict } from '../../../../engine/load/types.ts';
 import { worthOf } from '../../../../engine/plan/defaults.ts';
 import { demoPlan } from '../../../../engine/plan/demos/index.ts';
 import type { Canopy, Plan } from '../../../../engine/plan/types.ts';
-import { valueOf } from '../../load/yard-plan.ts';
+import { valueOf, yardPlan } from '../../load/yard-plan.ts';
 import { smallPlan } from '../site/small-plans.ts';
 
 const DEMO = demoPlan('courtyard');
@@ -97,6 +97,18 @@ describe('a verdict', () => {
         expect(/water decides/.test(said)).toBe(after === 'at risk');
         expect(/still burn/.test(said)).toBe(after === 'will burn' && before === 'will burn');
       }
+  });
+
+  // The published line for fruit knows no water (Schrader, Zhang & Sun 2003).
+  test('says of fruit nothing of water', () => {
+    const plan = yardPlan([
+      { id: 'chillies', kind: 'plant', name: 'Chillies', at: [3, 3], height: 1, spread: 1, plant: 'chile' },
+    ]);
+    const said = (after: Verdict) => heatwaveWords(plan, [{ id: 'chillies', before: 'will burn', after }]);
+    expect(said('will burn')).toBe(
+      'On the heatwave day the fruit of the chillies will still burn where it is sunniest.',
+    );
+    expect(said('at risk')).toBe('On the heatwave day the fruit of the chillies may burn where it is sunniest.');
   });
 
   // Monotone by the definition of both: denser cloth in the same place leaves no point more sun.

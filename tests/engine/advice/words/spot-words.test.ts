@@ -75,6 +75,27 @@ describe('a spot is told by what stands there', () => {
     );
   });
 
+  test('by what stays where it is, and by the cloth that it is under', () => {
+    const other: Feature = { ...POT, id: 'other', name: 'Thyme', at: [8, 4.5] };
+    const parasol: Feature = {
+      id: 'parasol',
+      kind: 'canopy',
+      name: 'Parasol',
+      center: [8, 4],
+      length: 2.7,
+      width: 2.7,
+      height: 2.3,
+      density: 0.9,
+    };
+    expect(spotWords(yardPlan([FIG, other]), [8, 4], 'pot', 'metric')).toBe('2.0 m north of the fig');
+    expect(spotWords(yardPlan([FIG, parasol]), [8, 4], 'pot', 'metric')).toBe(
+      'under the parasol 2.0 m north of the fig',
+    );
+    // Nothing else stands there: better a pot than nothing.
+    expect(spotWords(yardPlan([other]), [8, 4], 'pot', 'metric')).toBe('0.5 m south of the thyme');
+    expect(spotWords(yardPlan([parasol]), [8, 4], 'pot', 'metric')).toBe('under the parasol');
+  });
+
   test('on empty ground there is nothing to tell it by', () => {
     expect(spotWords(yardPlan([]), [1, 1], 'pot', 'metric')).toBe('on the open ground');
   });

@@ -53,8 +53,8 @@ describe('ten more yards', () => {
     const plan = yard([plant('olive', { container: true, pot: BLACK, move: 'never' })]);
     expect(sited(plan).options).toEqual([]);
     expect(idsOf(plan)).toEqual(['wrap']);
-    expect(cheaperHeadline(cures(plan))).not.toMatch(/You may stop here/);
-    expect(cheaperHeadline(cures(plan))).toMatch(/wrap the pot/i);
+    expect(cheaperHeadline(plan, cures(plan))).not.toMatch(/You may stop here/);
+    expect(cheaperHeadline(plan, cures(plan))).toMatch(/wrap the pot/i);
     expect(next(plan, 'olive').sentence).toMatch(/no shade.*wrap the pot in white/);
   });
 
@@ -121,7 +121,7 @@ describe('ten more yards', () => {
   test('tomatoes in a month of 24 °C: nothing to shade, nothing to buy', () => {
     const plan = yard([bed('tomato', undefined, 0.8)], { high: 24, heatwave: 28 });
     expect(sited(plan).options).toEqual([]);
-    expect(cheaperHeadline(cures(plan))).toBe('Nothing to shade: no plant is harmed. You may stop here.');
+    expect(cheaperHeadline(plan, cures(plan))).toBe('Nothing to shade: no plant is harmed. You may stop here.');
   });
 
   // Building practice: what a wall to the east leaves is afternoon sun, which comes from the south-west to the west.

@@ -57,10 +57,10 @@ describe('tomorrow', () => {
     const herbs = hot.plants.find(({ plant }) => plant === 'herbs')!;
     expect(herbs.watered).toBeLessThan(herbs.limit);
     const told = hot.tasks.filter(({ plants }) => plants.includes('herbs')).map(({ advice }) => advice.text);
-    expect(told.join(' ')).toContain('it gets by without cloth');
+    expect(told.join(' ')).toContain('they get by without cloth');
     expect(told.join(' ')).not.toMatch(/Hang|Carry/);
     // Nobody is told to get by on water that leaves a leaf over its limit.
-    for (const { plants, advice } of hot.tasks.filter((task) => /gets by/.test(task.advice.text))) {
+    for (const { plants, advice } of hot.tasks.filter((task) => /gets? by/.test(task.advice.text))) {
       const { watered, limit } = hot.plants.find(({ plant }) => plant === plants[0])!;
       expect(watered, advice.text).toBeLessThanOrEqual(limit - CLOSE_CALL);
     }

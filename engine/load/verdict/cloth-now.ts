@@ -1,0 +1,33 @@
+/** Cloth that hangs over or beside a plant already: what more of it would help, said in a clause. */
+import { isCloth } from '../../plan/cloth.ts';
+import type { Plan, PlantRow } from '../../plan/types.ts';
+import type { ClothNow } from '../types.ts';
+import type { CameBy } from './came-by.ts';
+
+/** Cloth that hangs there and lets the sun through, or in under it; `null`: the sun comes otherwise. */
+export function clothNow(plan: Plan, came: CameBy | null): ClothNow | null {
+  if (came === null || (came.how !== 'through' && came.how !== 'under')) return null;
+  const cloth = plan.features.find((feature) => feature.id === came.id);
+  if (cloth === undefined || !isCloth(cloth)) return null;
+  return { how: came.how, id: came.id, stops: cloth.measuredDensity ?? cloth.density };
+}
+
+/** "30 to 50 %"; `null`: no cloth suits its kind. */
+function clothRange({ cloth }: PlantRow): string | null {
+  if (!cloth) return null;
+  const [least, most] = cloth;
+  return least === most ? `${least} %` : `${least} to ${most} %`;
+}
+
+/** Cloth as it would help, in a clause: thicker than hangs there, on the side where it comes in under; null: none. */
+export function clothClause(row: PlantRow, cloth: ClothNow | null): string | null {
+  const range = clothRange(row);
+  if (range === null || cloth === null) return range === null ? null : `cloth that stops ${range}`;
+  if (cloth.how === 'under') return 'a drop or a screen on that side';
+  return isThin(row, cloth) ? `cloth that stops ${range} in place of ${(100 * cloth.stops).toFixed(0)} %` : null;
+}
+
+/** Whether cloth that hangs there is thinner than suits a plant. */
+function isThin({ cloth: range }: PlantRow, { stops }: ClothNow): boolean {
+  return range !== null && range !== undefined && 100 * stops < range[0] - 0.5;
+}
