@@ -38,10 +38,8 @@ const SINGULAR = /^(?:cosmos|ananas|christmas)$/i;
 const PLURAL = /^(?:cacti|fungi|bulbi|succulenti|children)$/i;
 
 /** What says where or of what, after the noun. */
-const AFTER_NOUN = new RegExp(
-  `,| \\(| (?:${'in on at by of from with under beside near behind against for to along over above below round'.replaceAll(' ', '|')}) `,
-  'i',
-);
+const WHERE = 'in|on|at|by|of|from|with|under|beside|near|behind|against|for|to|along|over|above|below|round';
+const AFTER_NOUN = new RegExp(`,| \\(| (?:${WHERE}) `, 'i');
 
 /** Whether a name is that of several things: by its noun, which stands before "in", "on", "by" and the like. */
 export function isPlural(name: string): boolean {

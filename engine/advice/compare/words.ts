@@ -107,7 +107,8 @@ function darkSentences({ plants, newlyTooDark }: ComparedChoice): string[] {
     if (after === null || !newlyTooDark.includes(id) || after.light.least === null) return [];
     const who = agreeingWith(name);
     return [
-      `Too dark for ${name}: ${percent(after.light.dailyLight / after.light.least)} of the light ${who.they} ${who.does('need')} is left.`,
+      `Too dark for ${name}: ${percent(after.light.dailyLight / after.light.least)} of the light ` +
+        `${who.they} ${who.does('need')} is left.`,
     ];
   });
 }

@@ -99,7 +99,8 @@ export function placeNotesOf({ plan, plant, row, spots, tried, allowed, winterBe
   }
   if (plant.move === 'trolley')
     notes.push(
-      `${capital(they)} ${does('need')} a trolley: two people, and a level way at least ${formatLength(PATH_WIDTH, units)} wide.`,
+      `${capital(they)} ${does('need')} a trolley: two people, and a level way at least ` +
+        `${formatLength(PATH_WIDTH, units)} wide.`,
     );
   notes.push(wayNote(plan, potOf(plant).width, spots, units));
   return notes;

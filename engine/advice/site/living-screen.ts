@@ -116,8 +116,8 @@ export function livingScreen(
     price: priceOf(plan, length),
     sentence:
       `${leadWords(served, names, found, carried)}: a trellis ${formatLength(length, units)} long and ` +
-      `${formatLength(cloth.height, units)} high, ${best.where}, with a climber. Grown it takes ${percent(most)} of the heat damage off ` +
-      `${listWords(names)}.`,
+      `${formatLength(cloth.height, units)} high, ${best.where}, with a climber. ` +
+      `Grown it takes ${percent(most)} of the heat damage off ${listWords(names)}.`,
     notes: [...(isPaved(plan, cloth) ? [planterWords(units)] : []), TRELLIS_CARE, treeInstead(units)],
     sources: LIVING_SOURCES,
   };

@@ -169,8 +169,8 @@ export function besidesOf(
 /** Where money alone stands between the plants and a frame. */
 function purseWords(plan: Plan, budget: number): string {
   return (
-    `No cloth that may stand here on a frame of its own is to be had for ${budget.toFixed(0)} ${currencyOf(plan)}: on ` +
-    `the hottest days hang a sheet or a bare piece of cloth over the plants that burn.`
+    `No cloth that may stand here on a frame of its own is to be had for ${budget.toFixed(0)} ` +
+    `${currencyOf(plan)}: on the hottest days hang a sheet or a bare piece of cloth over the plants that burn.`
   );
 }
 

@@ -70,8 +70,9 @@ function evidence(found: WhyFindings): string {
   const sun =
     when === null
       ? ''
-      : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ${inside(found, accused)} from ` +
-        `${formatStretch(when, unitsOf(found.plan))}, ${sunCame ?? 'with nothing in its way'}; `;
+      : `On a hot day in ${monthWord(Number(found.heatDay.slice(5, 7)))} the sun is on ` +
+        `${inside(found, accused)} from ${formatStretch(when, unitsOf(found.plan))}, ` +
+        `${sunCame ?? 'with nothing in its way'}; `;
   return `${sun}${surfaceOf(found, accused.peak)}${rankWords(found)}.${wallRemark(found)}`;
 }
 

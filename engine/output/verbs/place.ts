@@ -111,7 +111,8 @@ const HEAD = ['', 'where (x, y on the plan)', 'less damage', 'verdict', 'sun'] a
 const TAIL = ['roots', 'carry'] as const;
 
 const LEGEND =
-  'Verdict and roots are of the heatwave day, where it is sunniest and before any wrap; sun is a day’s hours at the top';
+  'Verdict and roots are of the heatwave day, where it is sunniest and before any wrap; sun is a day’s hours ' +
+  'at the top';
 
 function placeText(plan: Plan, result: PlaceResult, units: Units, columns: number): string {
   const { spots, swaps, notes, winterBest } = result;

@@ -159,7 +159,9 @@ function wrapLimits(plan: Plan, { plant, damage, light }: FrostPlant, lowest: nu
       ? [
           {
             basis: 'our estimate' as const,
-            text: `Never leave the cover on ${name} by day: ${they} would have too little light even when the sun shines.`,
+            text:
+              `Never leave the cover on ${name} by day: ${they} would have too little light even when the sun ` +
+              `shines.`,
           },
         ]
       : []),
