@@ -8,8 +8,10 @@ import { daysAfter } from '../../sun/days/calendar.ts';
 
 const FEWEST_DAYS = 10;
 const MOST_DAYS = 14;
-/** So much more sun a day is no other place to a plant: nobody hangs cloth for ten days for it. Our choice. [h] */
-const NO_STEP = 2;
+/** So much more sun a day, and no more, needs no hardening [h]. */
+const NO_STEP = 1;
+/** Nor does this share more of what it has: nobody hangs cloth for ten days for that. Our choice. */
+const NO_STEP_SHARE = 0.25;
 /** Cloth for a plant that comes from shade, percent of light blocked, and when each is taken off. */
 const CLOTHS = [60, 40, 20, 0] as const;
 
@@ -35,7 +37,7 @@ export interface Hardening {
  */
 export function hardeningOf(from: number, to: number, start: CivilDate | null = null): Hardening | null {
   const more = to - from;
-  if (more <= NO_STEP) return null;
+  if (more <= Math.max(NO_STEP, NO_STEP_SHARE * from)) return null;
   const length = Math.min(MOST_DAYS, Math.max(FEWEST_DAYS, Math.ceil(more)));
   const days = Array.from({ length }, (_, n): HardeningDay => ({
     day: n + 1,

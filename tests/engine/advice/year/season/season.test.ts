@@ -104,7 +104,7 @@ describe('when the cloth hangs', () => {
   test('a cloth that leaves too little light is named, whatever heat it spares', () => {
     const dark = seasonIn(lemonUnder({ density: 0.95, length: 12, width: 12 })).cloth[0];
     expect(dark.light[0].standing).toBe('too dark');
-    expect(dark.advice.some(({ text }) => text.includes('too little for it'))).toBe(true);
+    expect(dark.advice.some(({ text }) => text.includes('too little, so take a thinner cloth'))).toBe(true);
     expect(seasonIn(lemonUnder({ density: 0.3 })).cloth[0].light[0].standing).not.toBe('too dark');
   });
 
