@@ -183,9 +183,9 @@ describe('the courtyard’s options, in one visit', () => {
       if (!load.ok) throw new Error(load.problems[0].message);
       return load.value.cells.hotLoad;
     });
-    // By the key's own words: from 3 % of the map's scale of 24 MJ/m² on it is a change.
+    // By the key's own words: from 3 % of the map's scale of 36 MJ/m² on it is a change.
     const ground = (way: 1 | -1): string => {
-      const changed = before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 24);
+      const changed = before.filter((was, k) => was !== null && way * ((after[k] ?? NaN) - was) >= 0.03 * 36);
       return `${(changed.length / 100).toFixed(1)} m²`;
     };
     await page.getByText(`Lines: less hot sun, ${ground(-1)} of ground.`).waitFor({ state: 'attached' });
