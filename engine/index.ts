@@ -93,6 +93,7 @@ export { shownName } from './plan/shown-name.ts';
 export { heldAt, withoutUndefined } from './plan/schema/say.ts';
 export type * from './plan/types.ts';
 export type { Units } from './plan/units/units.ts';
+export { METRES_PER_FOOT } from './plan/units/per-unit.ts';
 export { formatClock, formatStretch } from './plan/units/clock.ts';
 export {
   formatArea,
@@ -105,6 +106,8 @@ export {
   formatRain,
   formatTemperature,
   formatTemperatureDifference,
+  formatUpToHand,
+  upToHand,
 } from './plan/units/shown.ts';
 export { parseLength, parseLight, parseNumber, parseSpeed, parseRain, parseTemperature } from './plan/units/typed.ts';
 export { unitsOf } from './plan/units/units.ts';

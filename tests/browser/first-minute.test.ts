@@ -80,7 +80,7 @@ test.each([
   expect(await guesses.getByRole('listitem').allTextContents()).toEqual([
     'north',
     "the months' temperatures",
-    'Wall all round: thickness',
+    'Garden wall: thickness',
     expect.stringMatching(/lemon.*: width$/i),
   ]);
   await page

@@ -12,6 +12,8 @@ export interface Hand {
   select(page: Page, field: Locator, option: RegExp): Promise<void>;
   /** @param date as "2026-07-20" */
   date(page: Page, field: Locator, date: string): Promise<void>;
+  /** @param time as "09:05" */
+  time(page: Page, field: Locator, time: string): Promise<void>;
   /** To one of the six stages, counted from 1. */
   go(page: Page, stage: number): Promise<void>;
 }
@@ -31,6 +33,7 @@ export const POINTER: Hand = {
     await field.selectOption({ label: words ?? '' });
   },
   date: (_, field, date) => field.fill(date),
+  time: (_, field, time) => field.fill(time),
   go: (page, stage) => stageButton(page, stage).click(),
 };
 
@@ -60,6 +63,13 @@ export const KEYS: Hand = {
     const [year, month, day] = date.split('-');
     await page.keyboard.type(month + day + year);
     expect(await field.inputValue()).toBe(date);
+  },
+  time: async (page, field, time) => {
+    await tabTo(page, field);
+    const [hour, minute] = time.split(':');
+    await page.keyboard.type(`${String(((Number(hour) + 11) % 12) + 1).padStart(2, '0')}${minute}`);
+    await page.keyboard.type(Number(hour) < 12 ? 'AM' : 'PM');
+    expect(await field.inputValue()).toBe(time);
   },
   go: (page, stage) => page.keyboard.press(`Alt+${stage}`),
 };

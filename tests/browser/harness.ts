@@ -118,7 +118,8 @@ function countActions(): void {
   addEventListener(
     'keydown',
     ({ key, ctrlKey, altKey, target }) => {
-      const types = key.length === 1 && !ctrlKey && !altKey && target instanceof HTMLInputElement && key !== ' ';
+      const isTicked = target instanceof HTMLInputElement && ['checkbox', 'radio'].includes(target.type);
+      const types = key.length === 1 && !ctrlKey && !altKey && target instanceof HTMLInputElement && !isTicked;
       if (!moves.includes(key) && !types) act();
     },
     true,

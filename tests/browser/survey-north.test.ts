@@ -4,7 +4,8 @@ import { demoPlan, planText } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { faultsOf } from './axe.ts';
 import { planOf } from './drawing-hands.ts';
-import { SIZES, actionsOf, browserSession, graded, openApp } from './harness.ts';
+import { KEYS, POINTER, TAPS, windowFor } from './hands.ts';
+import { actionsOf, browserSession, graded, openApp } from './harness.ts';
 
 const session = browserSession();
 
@@ -28,30 +29,27 @@ async function openUnturned(page: Page): Promise<void> {
 }
 
 /** The shadow of a pole, at the corner of the demo, on 2 May. */
-async function typeShadow(page: Page, clock: string): Promise<void> {
-  await page.getByLabel("Pole's foot", { exact: true }).fill('3 2');
-  await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
-  await page.getByLabel('Date of the shadow').fill('2026-05-02');
-  await page.getByLabel('Time by the clock').fill(clock);
+async function typeShadow(page: Page, clock: string, hand = POINTER): Promise<void> {
+  await hand.press(page, page.getByRole('button', { name: /^Find north/ }));
+  await hand.type(page, page.getByLabel("Pole's foot", { exact: true }), '3 2');
+  await hand.type(page, page.getByLabel('Tip of its shadow', { exact: true }), '1.33 1.5');
+  await hand.date(page, page.getByLabel('Date of the shadow'), '2026-05-02');
+  await hand.time(page, page.getByLabel('Time by the clock'), clock);
 }
 
 test.each([
-  ['laptop', SIZES.laptop],
-  ['phone', SIZES.phone],
+  ['keys', KEYS, 11],
+  ['taps', TAPS, 6],
 ] as const)(
-  "on a %s the next thing is north, and a pole's shadow at 10:00 finds it at 20°",
-  async (_name, viewport) => {
-    const context = await session.context({ viewport });
+  "the next thing is north, and by %s a pole's shadow at 10:00 finds it at 20°",
+  async (_name, hand, most) => {
+    const context = await session.context(windowFor(hand));
     const { page, complaints } = await openApp(context, session.site.address);
     await openUnturned(page);
     const before = await actionsOf(page);
-    await page.getByRole('button', { name: /^Find north/ }).click();
     // By the sun's position at 37.88° N, 4.78° W, 2 May 2026 10:00 (UTC+2): azimuth 93.3°; a shadow drawn by (−1.67,
     // −0.50) m lies 253.3° from the top.
-    await page.getByLabel("Pole's foot", { exact: true }).fill('3 2');
-    await page.getByLabel('Tip of its shadow', { exact: true }).fill('1.33 1.5');
-    await page.getByLabel('Date of the shadow').fill('2026-05-02');
-    await page.getByLabel('Time by the clock').fill('10:00');
+    await typeShadow(page, '10:00', hand);
     const found = page.getByRole('region', { name: 'North found' });
     await found.getByText(/Sun at 93\.3°, 29\.8° high/).waitFor();
     await found.getByText(/The drawing's top bears (19\.9|20\.0)° ± 0\.[5-9]°/).waitFor();
@@ -59,9 +57,9 @@ test.each([
       .getByText(/On 2 May at 14:\d\d the sun stands over .* of the drawing, in the south: does that fit\?/)
       .waitFor();
     expect(await faultsOf(page)).toEqual([]);
-    await found.getByRole('button', { name: /^Take north as (19\.9|20\.0)°/ }).click();
+    await hand.press(page, found.getByRole('button', { name: /^Take north as (19\.9|20\.0)°/ }));
     await found.getByText(/\(kept\)/).waitFor();
-    expect((await actionsOf(page)) - before).toBeLessThanOrEqual(6);
+    expect((await actionsOf(page)) - before).toBeLessThanOrEqual(most);
     const { site } = await planOf(page);
     expect(site.upBearing).toBeCloseTo(20, 0);
     expect(site.how?.upBearing?.by).toBe('shadow');
@@ -84,7 +82,6 @@ test('at 14:20 the same shadow is refused with its reason and the hours that wor
   const context = await session.context();
   const { page } = await openApp(context, session.site.address);
   await openUnturned(page);
-  await page.getByRole('button', { name: /^Find north/ }).click();
   await typeShadow(page, '14:20');
   await page.getByText('Before you go out in the heat').click();
   await page.getByText(/^Heat: work before 11 in the morning/).waitFor();
@@ -108,9 +105,10 @@ test('a compass that differs by over 5° is shown beside the shadow, and the per
   const context = await session.context();
   const { page } = await openApp(context, session.site.address);
   await openUnturned(page);
-  await page.getByRole('button', { name: /^Find north/ }).click();
+  const before = await actionsOf(page);
   await typeShadow(page, '10:00');
   await page.getByRole('button', { name: /^Take north as (19\.9|20\.0)°/ }).click();
+  expect((await actionsOf(page)) - before).toBeLessThanOrEqual(6);
   await page.getByRole('radio', { name: 'A compass' }).check();
   await page.getByLabel('One end of the line', { exact: true }).fill('0 0');
   await page.getByLabel('Other end of the line', { exact: true }).fill('0 8.5');

@@ -136,10 +136,24 @@ const TASKS: readonly Task[] = [
     },
   },
   {
-    name: 'find the best roof for a sum, hidden from the street',
-    most: [8, 8, 11],
+    name: 'see when low sun comes in under the roof, to which side, and what would stop it',
+    most: [3, 3, 3],
     async run(page, hand) {
       await hand.go(page, 4);
+      const shown = page.getByRole('group', { name: 'Show on the drawing' });
+      await hand.press(page, shown.getByRole('button', { name: /^A/ }));
+      const cut = page.getByRole('region', { name: 'Cut through the roof' });
+      await cut
+        .getByText(/(from|until) \d\d:\d\d (on )?the sun comes in under the roof over the lemon to its \w+ side/)
+        .waitFor();
+      await cut.getByRole('button', { name: /^Hang this drop/ }).waitFor();
+      await hand.press(page, shown.getByRole('button', { name: 'Today' }));
+    },
+  },
+  {
+    name: 'find the best roof for a sum, hidden from the street',
+    most: [7, 7, 10],
+    async run(page, hand) {
       await hand.press(page, button(page, 'Find the best cloth'));
       const finding = page.getByRole('region', { name: 'Find the best' });
       await hand.select(page, finding.getByLabel('What to put up'), /^A roof$/);

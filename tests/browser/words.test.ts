@@ -12,6 +12,7 @@ const MOST = {
   'Find the heat': { first: 80, all: 400 },
   'Place a pot': { first: 80, all: 400 },
   'Try a canopy': { first: 80, all: 400 },
+  'Build it': { first: 80, all: 400 },
   'Through the year': { first: 80, all: 600 },
 } as const;
 

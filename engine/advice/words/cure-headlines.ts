@@ -66,7 +66,7 @@ export function triedHeadline(
     Math.abs(share) < WORTH_NAMING
       ? 'No better and no worse there'
       : share > 0
-        ? `Better there: ${lessDamage(share)}`
+        ? `Better there: ${lessDamage(share)} on the heatwave day`
         : 'Worse there: more heat damage';
   const hours = when === null ? 'never over its limit' : `over its limit ${formatStretch(when, units, sunUp)}`;
   return `${beside}, ${hours}${verdict === 'too dark' ? ', and too dark' : ''}.`;

@@ -21,7 +21,7 @@ export function sheetHtml(sheet: BuildSheet, units: Units): string {
 
 /** For A4 and Letter, black only. What is read once stands in two columns, small. */
 export const SHEET_STYLE = `
-@page { margin: 14mm; }
+@page { margin: 12mm; }
 .build-sheet { color: black; background: white; font: 9pt/1.25 sans-serif; max-width: 180mm; }
 .build-sheet h2 { margin: 2mm 0 0.8mm; font-size: 11pt; border-bottom: 1px solid black; break-after: avoid; }
 .build-sheet p { margin: 0 0 0.6mm; } .build-sheet ul, .build-sheet ol { margin: 0 0 1mm; padding-left: 5mm; }

@@ -51,8 +51,8 @@ function bar(x: number, y: number, scale: number, letters: number, units: Units)
   const [left, right, middle] = [x, x + long, y].map(millimetres);
   const ends = `M${left} ${millimetres(y - 1.2)}v2.4M${right} ${millimetres(y - 1.2)}v2.4`;
   return (
-    `<path d="M${left} ${middle}H${right}${ends}" fill="none" stroke="black" stroke-width="0.3"/>` +
-    `<text x="${millimetres(x + long + 2)}" y="${millimetres(y + letters / 3)}">${words}</text>`
+    `<g class="on-paper"><path d="M${left} ${middle}H${right}${ends}" fill="none" stroke="black" stroke-width="0.3"/>` +
+    `<text x="${millimetres(x + long + 2)}" y="${millimetres(y + letters / 3)}">${words}</text></g>`
   );
 }
 

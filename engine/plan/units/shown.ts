@@ -44,10 +44,15 @@ export function formatDistance(metres: number, units: Units): string {
     : `${fixed(metres / (12 * METRES_PER_INCH), 0)} ft`;
 }
 
-/** Up to what a hand measures off: the next 5 cm or 2 in. @param metres [m] */
-export function formatUpToHand(metres: number, units: Units): string {
+/** Up to what a hand measures off: the next 5 cm or 2 in. [m] */
+export function upToHand(metres: number, units: Units): number {
   const step = units === 'metric' ? 0.05 : 2 * METRES_PER_INCH;
-  return formatLength(Math.ceil(metres / step - 1e-6) * step, units);
+  return Math.ceil(metres / step - 1e-6) * step;
+}
+
+/** The same in words. @param metres [m] */
+export function formatUpToHand(metres: number, units: Units): string {
+  return formatLength(upToHand(metres, units), units);
 }
 
 /** @param squareMetres [m²] */

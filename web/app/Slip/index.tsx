@@ -122,7 +122,7 @@ function SlipGrip() {
 
 /** Over the card, also where it is folded away: what the stage answers; where it answers nothing, what to do next. */
 function FirstLine() {
-  if (aside.value === null && headline.value !== null) return <p class="next-line headline">{headline.value}</p>;
+  if (headline.value !== null) return <p class="next-line headline">{headline.value}</p>;
   const next = nextThing.value;
   if (next === null) return <p class="next-line">{STAGE_NAMES[stage.value].about}</p>;
   return (

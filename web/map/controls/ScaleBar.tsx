@@ -1,6 +1,7 @@
+import { METRES_PER_FOOT } from '../../../engine/index.ts';
+
 /** Longest the bar may get. [px] */
 const MOST_PX = 150;
-const METRES_PER_FOOT = 0.3048;
 /** Whole numbers a bar may show. */
 const STEPS = [1, 2, 4, 10, 20, 40, 100];
 

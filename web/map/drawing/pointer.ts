@@ -6,8 +6,8 @@ import { aside, pin, selection, stage, tool } from '../../state/view.ts';
 import { plan, preview } from '../../state/yard.ts';
 import { choosePoint, finishGrip, pickUp, previewGrip, snapped, snappedGrip } from './drawing.ts';
 import { drawnPlan } from './drawn-plan.ts';
-import { aim, crossHair, draft, reach, sized, wantsPoint } from './in-hand.ts';
-import { YARD_EDGE, edgeGrips, gripsOf } from './grips.ts';
+import { aim, crossHair, draft, reach, wantsPoint } from './in-hand.ts';
+import { chosenGrips } from './chosen-grips.ts';
 import type { Grip } from './grips.ts';
 import { featureAt } from './hit.ts';
 import { isLocked, offerUndo, sayLocked } from './idle-lock.ts';
@@ -39,19 +39,12 @@ const broadly = (event: PointerEvent): number => (event.pointerType === 'touch' 
 
 /** Grips of what is chosen, nearest first wins. */
 function gripNear(at: PlanPoint, within: number): { readonly id: string; readonly grip: Grip } | null {
-  const id = selection.value.length === 1 ? selection.value[0] : null;
-  if (id === null) return null;
-  const feature = drawnPlan.value.features.find((each) => each.id === id);
-  const grips =
-    id === YARD_EDGE
-      ? edgeGrips(plan.value.site.boundary, reach.value)
-      : feature
-        ? gripsOf(feature, reach.value, sized.value === feature.id)
-        : [];
-  const near = grips
+  const chosen = chosenGrips();
+  if (chosen === null) return null;
+  const near = chosen.grips
     .filter((grip) => distance(grip.at, at) <= within)
     .sort((a, b) => distance(a.at, at) - distance(b.at, at));
-  return near.length > 0 ? { id, grip: near[0] } : null;
+  return near.length > 0 ? { id: chosen.id, grip: near[0] } : null;
 }
 
 /** Whether a box tool waits for its first corner. */

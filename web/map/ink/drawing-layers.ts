@@ -7,9 +7,10 @@ import { units } from '../../state/yard.ts';
 import { legText } from '../drawing/draft.ts';
 import { barredPosts } from '../laid-on/barred-posts.ts';
 import { drawnPlan } from '../drawing/drawn-plan.ts';
-import { aim, draft, held, reach, sized, wantsPoint } from '../drawing/in-hand.ts';
+import { aim, draft, held, wantsPoint } from '../drawing/in-hand.ts';
 import { clothGripWords, unfolded } from '../drawing/cloth-grips.ts';
-import { YARD_EDGE, edgeGrips, gripsOf } from '../drawing/grips.ts';
+import { chosenGrips } from '../drawing/chosen-grips.ts';
+import { YARD_EDGE } from '../drawing/grips.ts';
 import type { Grip } from '../drawing/grips.ts';
 import { emphasisOf } from './ink.ts';
 import { exact } from './panes.ts';
@@ -48,14 +49,9 @@ function chosenLayers(renderers: Renderers): Layer[] {
   const edge = ids.includes(YARD_EDGE)
     ? [polygon(toLatLngs(site.boundary), exact(renderers, 'drawing', 'chosen'))]
     : [];
-  if (ids.length !== 1) return [...halo, ...edge];
-  const feature = features.find(({ id }) => id === ids[0]);
-  const grips =
-    ids[0] === YARD_EDGE
-      ? edgeGrips(site.boundary, reach.value)
-      : feature
-        ? gripsOf(feature, reach.value, sized.value === feature.id)
-        : [];
+  const taken = chosenGrips();
+  if (taken === null) return [...halo, ...edge];
+  const { feature, grips } = taken;
   const hung =
     feature?.kind === 'canopy'
       ? unfolded(feature).map((line) => polyline(toLatLngs(line), exact(renderers, 'drawing', 'unfolded')))

@@ -2,6 +2,7 @@ import { cautionsFor } from '../../../engine/index.ts';
 import type { BuildSheet, Caution, RiskyTask } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 import { keptPrefix } from './chosen.ts';
+import { Fold } from '../parts/answer/Fold.tsx';
 import { keepText, keptText } from '../parts/kept-stock.ts';
 
 /** The stops that nobody has ticked yet. */
@@ -53,8 +54,7 @@ export function MindAt({ sheet, tasks }: MindProps) {
   const minded = sheet.cautions.filter((caution) => caution.tasks.some((task) => tasks.includes(task)));
   if (minded.length === 0) return null;
   return (
-    <>
-      <h3>Mind</h3>
+    <Fold title={`Mind first: ${minded.length} cautions`}>
       <ul class="cautions">
         {minded.map(({ id, stop, text }) => (
           <li key={id} class={stop ? 'stop' : undefined}>
@@ -62,7 +62,7 @@ export function MindAt({ sheet, tasks }: MindProps) {
           </li>
         ))}
       </ul>
-    </>
+    </Fold>
   );
 }
 

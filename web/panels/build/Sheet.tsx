@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { frameDxf, planDrawing, SHEET_STYLE, sheetSections } from '../../../engine/index.ts';
-import type { BuildSheet, RiskyTask } from '../../../engine/index.ts';
+import type { BuildSheet, RiskyTask, SheetPart } from '../../../engine/index.ts';
 import { bareSite } from '../../state/bare-site.ts';
 import { say } from '../../state/speech.ts';
 import { units } from '../../state/yard.ts';
@@ -42,24 +42,30 @@ async function printLetter(sheet: BuildSheet): Promise<void> {
 
 /** What stands on each page, in order. */
 function blocksOf(sheet: BuildSheet): readonly Block[] {
-  const sections = new Map(sheetSections(sheet, units.value).map((section) => [section.id, section.parts]));
+  // On the screen a picture stands before what is said of it.
+  const pictureFirst = (one: SheetPart, other: SheetPart): number =>
+    Number(other.kind === 'drawing') - Number(one.kind === 'drawing');
+  const sections = new Map(
+    sheetSections(sheet, units.value).map(({ id, parts }) => [id, parts.toSorted(pictureFirst)]),
+  );
   const parts = (ids: readonly string[]): ComponentChildren =>
     ids.map((id) => <Parts key={id} parts={sections.get(id) ?? []} sheet={sheet} />);
   const mind = (...tasks: RiskyTask[]): ComponentChildren => <MindAt sheet={sheet} tasks={tasks} />;
   return [
-    { title: 'Drawing', content: [parts(['summary', 'setting-out', 'notes']), mind('dig', 'climb')] },
+    { title: 'Drawing', content: parts(['summary', 'notes']) },
     { title: 'Shopping list', content: <Shopping sheet={sheet} /> },
     { title: 'Cuts', content: [mind('cut'), parts(['cuts', 'parts'])] },
+    { title: 'Posts', content: [mind('dig', 'climb'), parts(['setting-out'])] },
     {
       title: 'Steps',
-      content: [parts(['tools']), mind('dig', 'concrete', 'climb', 'cut', 'cloth'), parts(['steps', 'cloth'])],
+      content: [mind('dig', 'concrete', 'climb', 'cut', 'cloth'), parts(['tools', 'steps', 'cloth'])],
     },
     {
       title: 'Storm and anchors',
-      content: [parts(['storm', 'anchors', 'wind', 'strength', 'winter']), mind('wind', 'climb', 'winter')],
+      content: [mind('wind', 'climb', 'winter'), parts(['storm', 'anchors', 'wind', 'strength', 'winter'])],
     },
     { title: CAUTIONS, content: <Cautions sheet={sheet} /> },
-    { title: 'As built', content: [<AsBuilt key="form" sheet={sheet} />, mind('climb')] },
+    { title: 'As built', content: [mind('climb'), <AsBuilt key="form" sheet={sheet} />] },
   ];
 }
 
@@ -90,7 +96,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
         )}
         {left > 0 && blocks[current].title !== CAUTIONS && (
           <p class="stops-left">
-            {left} {left === 1 ? 'stop' : 'stops'} to answer before you buy or build.{' '}
+            {left} {left === 1 ? 'stop' : 'stops'} to answer first.{' '}
             <button type="button" onClick={toCautions}>
               Read {left === 1 ? 'it' : 'them'}
             </button>

@@ -1,12 +1,10 @@
-import { formatCut, packWords, parseNumber } from '../../../engine/index.ts';
+import { METRES_PER_FOOT, formatCut, packWords, parseNumber } from '../../../engine/index.ts';
 import type { BuildSheet, CostItem } from '../../../engine/index.ts';
 import { units } from '../../state/yard.ts';
 import { TextBox } from '../parts/boxes/TextBox.tsx';
 import { keepText, keptText } from '../parts/kept-stock.ts';
 import { keptPrefix } from './chosen.ts';
 import { changeStock, hasPriceBox, setPrice } from './stock-edits.ts';
-
-const FOOT = 0.3048;
 
 /** The shopping list by aisle: ticks stay on this machine, prices stay in the plan. */
 export function Shopping({ sheet }: { readonly sheet: BuildSheet }) {
@@ -80,7 +78,7 @@ function Line({ item }: { readonly item: CostItem }) {
 
 function PriceBox({ item, name }: { readonly item: CostItem; readonly name: string }) {
   if (!hasPriceBox(item)) return <span class="price">{item.price?.toFixed(2) ?? 'no price'}</span>;
-  const inFeet = item.unit === 'm²' && units.value === 'imperial' ? FOOT ** 2 : 1;
+  const inFeet = item.unit === 'm²' && units.value === 'imperial' ? METRES_PER_FOOT ** 2 : 1;
   function take(text: string): string | null {
     const price = parseNumber(text);
     return price === null || price < 0 || price > 1e6
@@ -105,7 +103,7 @@ function PriceBox({ item, name }: { readonly item: CostItem; readonly name: stri
 
 function countOf({ count, unit }: CostItem): string {
   if (unit !== 'm²') return `${count} ×`;
-  return units.value === 'metric' ? `${count} m²` : `${(count / FOOT ** 2).toFixed(0)} ft²`;
+  return units.value === 'metric' ? `${count} m²` : `${(count / METRES_PER_FOOT ** 2).toFixed(0)} ft²`;
 }
 
 function tickKey(id: string): string {

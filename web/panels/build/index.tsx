@@ -2,7 +2,7 @@ import '../parts/feature/style.css';
 import '../parts/paper/pages.css';
 import './style.css';
 import { useEffect } from 'preact/hooks';
-import { cardNext } from '../../state/next.ts';
+import type { SheetResult } from '../../../engine/index.ts';
 import { goToStage, shownOptions } from '../../state/view.ts';
 import { units } from '../../state/yard.ts';
 import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
@@ -18,12 +18,8 @@ import { page, Sheet } from './Sheet.tsx';
 export function BuildCard() {
   const current = chosen.value;
   const result = sheet.value;
-  const next = nextWords();
   const optionId = current?.optionId ?? null;
   useEffect(layFrameMarks, []);
-  useEffect(() => {
-    cardNext.value = next === null ? null : { text: next };
-  }, [next]);
   useEffect(() => {
     // What is to be built stands on the drawing, also when only an option adds it; in the other stages only what
     // somebody has opened there.
@@ -51,6 +47,7 @@ export function BuildCard() {
   }
   return (
     <div class="build-card">
+      <StageAnswer says={headlineOf(result)} act={null} />
       <div class={page.value === 0 || !result.ok ? 'screen-only' : 'screen-only past-first'}>
         <ChoiceBox
           label="To build"
@@ -89,12 +86,16 @@ function CannotBuild() {
   );
 }
 
-function nextWords(): string | null {
-  const result = sheet.value;
-  if (!result) return null;
+/** What it takes, and what is to be done first. */
+function headlineOf(result: SheetResult): string {
   if (!result.ok) return 'Take one of the cures, or change the frame.';
-  if (unknowns.value.includes('ground')) return 'Say what ground the posts stand on: push a steel rod in at each post.';
-  if (unknowns.value.length > 0) return 'Say the strongest gust: your building code has a map.';
+  const { kind, cost } = result.sheet;
+  const what = kind === 'canopy' ? 'A roof' : 'A screen';
+  const price = cost.total === null ? '' : ` for about ${cost.total.toFixed(0)} ${cost.currency}`;
+  if (unknowns.value.includes('ground')) return `${what}${price}, plus anchors: say first what ground it stands on.`;
+  if (unknowns.value.length > 0) return `${what}${price}. Say the strongest gust: your building code has a map.`;
   const stops = openStops(result.sheet).length;
-  return stops > 0 ? `Answer the stops under Cautions: ${stops} left.` : 'Print the sheet, and buy.';
+  return stops > 0
+    ? `${what}${price}. Answer its ${stops} ${stops === 1 ? 'stop' : 'stops'}, then print and buy.`
+    : `${what}${price}. Print the sheet, and buy.`;
 }

@@ -6,6 +6,7 @@ import { plan, preview } from '../../state/yard.ts';
 import { type Answers, NOTHING_YET, answer, answers, stepsOf } from './answers.ts';
 import { QUESTIONS } from './questions/index.ts';
 import { type Built, yardOf } from './yard-of.ts';
+import { StageAnswer } from '../parts/answer/StageAnswer.tsx';
 import { Fault } from '../../common/Fault.tsx';
 
 /** From the first answer on, the map shows the yard that the answers make, and no longer the one that is open. */
@@ -33,7 +34,7 @@ export function HappenedCard() {
   const { title, skip, Body } = QUESTIONS[step];
   const [fault, setFault] = useState<string | null>(null);
   const heading = useRef<HTMLHeadingElement>(null);
-  useLayoutEffect(() => answer({ open: true }), []);
+  useLayoutEffect(() => answer({ open: true, units: given.units || unitsOfBrowser() }), []);
   useOwnYard(given);
   useLayoutEffect(() => heading.current?.focus(), [step]);
 
@@ -58,9 +59,7 @@ export function HappenedCard() {
         void goOn(false);
       }}
     >
-      <p class="quiet">
-        Question {at + 1} of {steps.length}. Every one may be skipped; what you typed is kept.
-      </p>
+      <StageAnswer says={`Question ${at + 1} of ${steps.length}: each may be skipped.`} act={null} />
       <h2 ref={heading} tabIndex={-1}>
         {title}
       </h2>
@@ -71,7 +70,7 @@ export function HappenedCard() {
           {at === steps.length - 1 ? 'Show me my yard' : 'Go on'}
         </button>
         <button type="button" onClick={() => void goOn(true)}>
-          Skip: {skip}
+          Skip: {skip()}
           {step === 'damage' || step === 'place' ? '' : ', marked guessed'}
         </button>
         {at > 0 && (
@@ -83,6 +82,11 @@ export function HappenedCard() {
       {at === 0 && <PlanningAhead ahead={given.ahead} />}
     </form>
   );
+}
+
+/** Feet and °F where the browser's language is that of a country that measures so; else as the open yard has it. */
+function unitsOfBrowser(): Answers['units'] {
+  return /-(US|LR)\b/.test(navigator.language) ? 'imperial' : '';
 }
 
 function PlanningAhead({ ahead }: Pick<Answers, 'ahead'>) {

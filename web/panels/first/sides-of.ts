@@ -71,7 +71,7 @@ const SIDES: Readonly<Record<Shape, (edges: Edges) => Sides>> = {
     walls: [
       {
         id: 'walls',
-        name: 'Wall all round',
+        name: 'Garden wall',
         points: [
           [left, bottom],
           [right, bottom],
@@ -87,7 +87,7 @@ const SIDES: Readonly<Record<Shape, (edges: Edges) => Sides>> = {
     walls: [
       {
         id: 'walls',
-        name: 'Wall round three sides',
+        name: 'Garden wall',
         points: [
           [left, deep],
           [left, bottom],
@@ -114,7 +114,7 @@ const SIDES: Readonly<Record<Shape, (edges: Edges) => Sides>> = {
     walls: [
       {
         id: 'walls',
-        name: 'Wall round two sides',
+        name: 'Garden wall',
         points: [
           [0, bottom],
           [right, bottom],

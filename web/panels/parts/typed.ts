@@ -1,4 +1,4 @@
-import { parseLength } from '../../../engine/index.ts';
+import { METRES_PER_FOOT, parseLength } from '../../../engine/index.ts';
 import type { PlanPoint } from '../../../engine/index.ts';
 import { plan, units } from '../../state/yard.ts';
 
@@ -13,7 +13,7 @@ export function pointOf(text: string): PlanPoint | null {
 
 /** A point as one types it. */
 export function pointText([x, y]: PlanPoint): string {
-  const scale = units.value === 'metric' ? 1 : 1 / 0.3048;
+  const scale = units.value === 'metric' ? 1 : 1 / METRES_PER_FOOT;
   return `${(x * scale).toFixed(2)} ${(y * scale).toFixed(2)}`;
 }
 

@@ -1,7 +1,8 @@
 import { pointToMillimetre } from '../../../engine/index.ts';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import type { FeatureOf } from '../../../engine/index.ts';
 import { coordinateField, withCoordinate } from '../parts/feature/place-fields.ts';
+import { preview } from '../../state/yard.ts';
 import { moveMeaning } from '../../map/drawing/move-meaning.ts';
 import { NudgePad } from '../../map/controls/NudgePad.tsx';
 import { NumberBox } from '../parts/boxes/NumberBox.tsx';
@@ -22,8 +23,14 @@ export function Now({ pot }: { readonly pot: FeatureOf<'plant'> }) {
   const at = potAt.value;
   const option = openOptionId.value;
   const reason = there.value?.reason ?? null;
+  const told = useRef<HTMLElement>(null);
+  const isTried = elsewhere.value;
+  useEffect(() => {
+    // On a phone it is tried from a place further down.
+    if (isTried && preview.peek() === null) told.current?.scrollIntoView({ block: 'nearest' });
+  }, [isTried]);
   return (
-    <section class="pot-now" aria-label="Where it is on the drawing" aria-busy={isRough.value}>
+    <section ref={told} class="pot-now" aria-label="Where it is on the drawing" aria-busy={isRough.value}>
       {elsewhere.value && (
         <p class="finding">
           {isRough.value && '~ '}

@@ -1,11 +1,11 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 import { searching } from '../../state/next.ts';
-import { plan } from '../../state/yard.ts';
+import { plan, units } from '../../state/yard.ts';
 import { FoundOptions } from './FoundOptions.tsx';
 import { Limits } from './Limits.tsx';
 import { foundMarks } from './marked.ts';
-import { EVERYONE, cancelSearch, findTheBest, found, growing, searchProblem, wish } from './search.ts';
+import { EVERYONE, cancelSearch, findTheBest, found, growing, largestSizes, searchProblem, wish } from './search.ts';
 import type { Wish } from './search.ts';
 import { Word } from './Word.tsx';
 import { percentWords } from '../../common/figures.ts';
@@ -16,7 +16,6 @@ const KINDS = {
   'roof with drops': 'A roof with drops',
   screen: 'A screen',
 } as const;
-const SIZES = { 2: '2 × 2 m', 3: '3 × 3 m', 4: '4 × 4 m' } as const;
 const CLOTHS = {
   any: 'of any density',
   0.3: 'that stops 30 %',
@@ -100,9 +99,9 @@ function WishSentence({ wish: now, onChange }: WishProps) {
       up to{' '}
       <Word
         label="Largest size"
-        value={String(now.upTo)}
-        choices={SIZES}
-        onChange={(size) => onChange({ upTo: Number(size) as Wish['upTo'] })}
+        value={now.upTo}
+        choices={largestSizes(units.value)}
+        onChange={(size) => onChange({ upTo: size as Wish['upTo'] })}
       />
       , <HideFrom wish={now} onChange={(hideFrom) => onChange({ hideFrom })} />, cloth{' '}
       <Word

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { Canopy, DropSide, Feature, FeatureOf, Section } from '../../../engine/index.ts';
-import { changeFeature, compassWord, formatLength } from '../../../engine/index.ts';
+import { changeFeature, compassWord, formatUpToHand, toMillimetre, upToHand } from '../../../engine/index.ts';
 import { sectionDrawing } from '../../charts/section-drawing.ts';
 import type { Drawn } from '../../charts/section-drawing.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
@@ -10,6 +10,7 @@ import { reckonedPlan } from '../../state/reckoned.ts';
 import { say } from '../../state/speech.ts';
 import { stage } from '../../state/view.ts';
 import { plan, units } from '../../state/yard.ts';
+import { timesIn } from '../parts/times.ts';
 import { openOption } from '../parts/tried.ts';
 
 const askedCanopy = signal<string | null>(null);
@@ -135,7 +136,7 @@ function Picture({ section, stale }: { readonly section: Section; readonly stale
       {ray && line(ray, 'ray')}
       {ray && section.slip && (
         <text class="ray-time" x={ray[1][0]} y={ray[1][1]} text-anchor="end" dy={-0.08}>
-          {section.slip.when}
+          {timesIn(section.slip.when)}
         </text>
       )}
     </svg>
@@ -159,8 +160,8 @@ function SidesTable({ section }: { readonly section: Section }) {
           {reached.map(({ side, morning, evening }) => (
             <tr key={side}>
               <th scope="row">{side === 'top' ? 'top' : compassWord(side)}</th>
-              <td>{morning ? `${morning.from}–${morning.to}` : '–'}</td>
-              <td>{evening ? `${evening.from}–${evening.to}` : '–'}</td>
+              <td>{morning ? timesIn(`${morning.from}–${morning.to}`) : '–'}</td>
+              <td>{evening ? timesIn(`${evening.from}–${evening.to}`) : '–'}</td>
             </tr>
           ))}
         </tbody>
@@ -172,14 +173,14 @@ function SidesTable({ section }: { readonly section: Section }) {
 function CureButton({ drops, roof }: { readonly drops: Readonly<Record<DropSide, number>>; readonly roof: Canopy }) {
   const wanted = (Object.entries(drops) as [DropSide, number][]).filter(([, depth]) => depth > 0.005);
   if (wanted.length === 0) return null;
-  const words = wanted.map(([side, depth]) => `${formatLength(depth, units.value)} at the ${side}`).join(' and ');
+  const words = wanted.map(([side, depth]) => `${formatUpToHand(depth, units.value)} at the ${side}`).join(' and ');
   const hang = (): void => {
     const kept = (roof.drops ?? []).filter(({ side }) => !wanted.some(([each]) => each === side));
     const next = [
       ...kept,
       ...wanted.map(([side, depth]) => ({
         side,
-        depth: Math.min(roof.height, Math.ceil(depth * 100) / 100),
+        depth: Math.min(roof.height, toMillimetre(upToHand(depth, units.value))),
         density: roof.density,
       })),
     ];

@@ -1,4 +1,5 @@
 import { effect, signal } from '@preact/signals';
+import { METRES_PER_FOOT } from '../../../engine/index.ts';
 import type {
   ClothKind,
   ClothSize,
@@ -8,6 +9,7 @@ import type {
   SiteRequest,
   SiteResult,
   SiteSeen,
+  Units,
 } from '../../../engine/index.ts';
 import { readOut, say } from '../../state/speech.ts';
 import { searching } from '../../state/next.ts';
@@ -22,8 +24,7 @@ export const EVERYONE = Symbol('everyone');
 /** The tappable words of the one sentence that says what to look for. */
 export interface Wish {
   readonly kind: ClothKind | 'any';
-  /** Longest side, or 'any': up to 4 m. [m] */
-  readonly upTo: 2 | 3 | 4;
+  readonly upTo: Largest;
   /** Whose sight it must be out of: the id of an eye, or of all of them; `null`: it may be seen. */
   readonly hideFrom: string | typeof EVERYONE | null;
   /** Share of light the cloth stops. */
@@ -36,7 +37,7 @@ export interface Wish {
 
 export const wish = signal<Wish>({
   kind: 'any',
-  upTo: 3,
+  upTo: 'middling',
   hideFrom: null,
   density: 'any',
   plants: null,
@@ -132,7 +133,7 @@ export function cancelSearch(): void {
 function requestOf({ kind, upTo, density, count }: Wish): SiteRequest {
   return {
     kinds: kind === 'any' ? ['roof', 'roof with drops', 'screen'] : [kind],
-    sizes: sizesUpTo(upTo),
+    sizes: sizesUpTo(upTo, units.value),
     heights: 'any',
     densities: density === 'any' ? undefined : [density],
     count,
@@ -146,12 +147,27 @@ function hiddenFromWhom({ features }: Plan, { hideFrom }: Wish): readonly string
   return features.flatMap(({ id, kind }) => (kind === 'eye' && id === hideFrom ? [id] : []));
 }
 
-/** Every size from 1 × 1 m in half metres, the longer side first. */
-function sizesUpTo(most: number): ClothSize[] {
-  const sizes: ClothSize[] = [];
-  for (let length = 1; length <= most; length += 0.5)
-    for (let width = 1; width <= length; width += 0.5) sizes.push({ length, width });
-  return sizes;
+/** Sides that cloth is cut to, in metres and in feet, and how many of them there are up to the largest size. */
+const SIDES: Readonly<Record<Units, readonly number[]>> = {
+  metric: [1, 1.5, 2, 2.5, 3, 3.5, 4],
+  imperial: [3, 4, 6, 8, 10, 12, 13],
+};
+const UP_TO = { small: 3, middling: 5, large: 7 } as const;
+export type Largest = keyof typeof UP_TO;
+
+/** The largest sizes that may be asked for: "3 × 3 m", "10 × 10 ft". */
+export function largestSizes(shown: Units): Readonly<Record<Largest, string>> {
+  const words = (most: Largest): string => {
+    const side = SIDES[shown][UP_TO[most] - 1];
+    return `${side} × ${side} ${shown === 'metric' ? 'm' : 'ft'}`;
+  };
+  return { small: words('small'), middling: words('middling'), large: words('large') };
+}
+
+/** Every size up to the largest, the longer side first. */
+function sizesUpTo(most: Largest, shown: Units): ClothSize[] {
+  const sides = SIDES[shown].slice(0, UP_TO[most]).map((side) => (shown === 'metric' ? side : side * METRES_PER_FOOT));
+  return sides.flatMap((length, k) => sides.slice(0, k + 1).map((width) => ({ length, width })));
 }
 
 /** Without what the search has no use for. */

@@ -42,7 +42,7 @@ const NOT_CHOSEN: ClayAdvice = {
   advice: [
     {
       basis: 'common practice',
-      text: 'White clay can help where no shade can be had: planned only if you choose it, where it may be sprayed.',
+      text: 'White clay can help where no shade can be had: only if you choose it, where it may be sprayed.',
     },
   ],
 };

@@ -81,8 +81,8 @@ export function frostOpening(plan: Plan, found: Found): Advice[] {
     {
       basis: 'our estimate',
       text:
-        `Frost to expect from ${dayWords(window.first)} to ${dayWords(window.last)}${nights}: chances, not promises. ` +
-        `For tender plants ask the weather service for its one-year-in-ten dates.`,
+        `Frost is likely from ${dayWords(window.first)} to ${dayWords(window.last)}${nights}; for tender plants ask ` +
+        `the weather service for its one-year-in-ten dates.`,
     },
     ...(tender.length + annuals.length > 0
       ? []
@@ -202,8 +202,8 @@ export function coverWords(plan: Plan, found: Found): Advice[] {
     {
       basis: 'extension practice',
       text:
-        `Take it off, or open it, next morning once it is above freezing; by day open it when it is over ` +
-        `${degrees(15)} outside, or over ${degrees(27)} inside (${degrees(20)} for cool crops).`,
+        `Off next morning once it is above freezing, or open over ${degrees(15)} outside, ${degrees(27)} inside ` +
+        `(${degrees(20)} for cool crops).`,
     },
     {
       basis: 'trial',

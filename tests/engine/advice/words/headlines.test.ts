@@ -86,7 +86,9 @@ describe('the one sentence a stage opens with', () => {
   test('says of a pot in the hand whether it is better or worse there, and its hours', () => {
     const now = lemon.scorchDose ?? 0;
     const there = { ...lemon, scorchDose: now / 3, when: { from: '15:00', to: '17:20' } };
-    expect(triedHeadline(there, now)).toBe('Better there: two thirds less heat damage, over its limit 15:00 to 17:20.');
+    expect(triedHeadline(there, now)).toBe(
+      'Better there: two thirds less heat damage on the heatwave day, over its limit 15:00 to 17:20.',
+    );
     expect(triedHeadline({ ...lemon, scorchDose: 2 * now, when: null }, now)).toBe(
       'Worse there: more heat damage, never over its limit.',
     );

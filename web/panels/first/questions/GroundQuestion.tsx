@@ -3,10 +3,13 @@ import type { Shape } from '../answers.ts';
 import { Choices, Field } from '../../parts/boxes/Field.tsx';
 import { ShapePicture } from '../ShapePicture.tsx';
 import { USUAL } from '../usual.ts';
-import { askedUnits } from './asked-units.ts';
+import { askedUnits, inAsked } from './asked-units.ts';
 
 export function GroundQuestion() {
   const { shape, across, deep, measure } = answers.value;
+  const metric = askedUnits() === 'metric';
+  const usual = (metres: number): string =>
+    measure === 'steps' ? String(Math.round(metres / USUAL.step)) : inAsked(metres);
   const pictures = Object.fromEntries(
     Object.entries(SHAPES).map(([key, words]): [string, preact.JSX.Element] => [
       key,
@@ -30,11 +33,14 @@ export function GroundQuestion() {
         legend="Measured in"
         name="measure"
         value={measure}
-        choices={{ length: askedUnits() === 'metric' ? 'metres' : 'feet', steps: `steps of about ${USUAL.step} m` }}
+        choices={{
+          length: metric ? 'metres' : 'feet',
+          steps: `steps of about ${metric ? `${USUAL.step} m` : '2½ ft'}`,
+        }}
         onChange={(next) => answer({ measure: next })}
       />
-      <Field label="Across" value={across} usual={String(USUAL.across)} onInput={(text) => answer({ across: text })} />
-      <Field label="Deep" value={deep} usual={String(USUAL.deep)} onInput={(text) => answer({ deep: text })} />
+      <Field label="Across" value={across} usual={usual(USUAL.across)} onInput={(text) => answer({ across: text })} />
+      <Field label="Deep" value={deep} usual={usual(USUAL.deep)} onInput={(text) => answer({ deep: text })} />
     </>
   );
 }

@@ -2,6 +2,7 @@ import { CATALOGUE } from '../../../../engine/index.ts';
 import { answer, answers } from '../answers.ts';
 import { Field } from '../../parts/boxes/Field.tsx';
 import { USUAL } from '../usual.ts';
+import { inAsked } from './asked-units.ts';
 
 const ROWS = ['bottom', 'middle', 'top'] as const;
 const COLUMNS = ['left', 'middle', 'right'] as const;
@@ -23,7 +24,7 @@ export function PlantQuestion() {
       <Field
         label="How tall is it?"
         value={plantHeight}
-        usual={String(USUAL.plantHeight)}
+        usual={inAsked(USUAL.plantHeight)}
         hint="From the ground to its top."
         onInput={(text) => answer({ plantHeight: text })}
       />

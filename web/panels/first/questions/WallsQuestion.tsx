@@ -4,7 +4,7 @@ import { readField } from '../../../common/fields/read-field.ts';
 import { answer, answers } from '../answers.ts';
 import { Choices, Field } from '../../parts/boxes/Field.tsx';
 import { USUAL } from '../usual.ts';
-import { askedUnits } from './asked-units.ts';
+import { askedUnits, inAsked } from './asked-units.ts';
 
 const FLOORS = { '1': 'one', '2': 'two', '3': 'three' } as const;
 
@@ -17,7 +17,7 @@ export function WallsQuestion() {
       <Field
         label="Walls or fences"
         value={wallHeight}
-        usual={String(USUAL.wallHeight)}
+        usual={inAsked(USUAL.wallHeight)}
         hint="A guess is fine. 0: there are none."
         onInput={(text) => answer({ wallHeight: text })}
       />
