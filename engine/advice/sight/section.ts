@@ -2,7 +2,7 @@ import { compassWord } from '../../plan/compass.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { plantPoints } from '../../load/verdict/plant-points.ts';
 import type { Outcome, PlantSide, Stretch } from '../../load/types.ts';
-import { foliageFromOf, potOf } from '../../plan/defaults.ts';
+import { foliageFromOf, potOf, turnOf, upBearingOf } from '../../plan/defaults.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Canopy, DropSide, Plan, Plant } from '../../plan/types.ts';
 import { type ClockStretch, formatClock } from '../../plan/units/clock.ts';
@@ -237,6 +237,14 @@ function cut(
   return met.length === 2 ? [[met[0], met[1]]] : [];
 }
 
+/** Clockwise from the front edge, each a quarter turn on. */
+const EDGES: readonly string[] = ['front', 'right', 'back', 'left'] satisfies readonly DropSide[];
+
+/** Which way an edge of a canopy lies, as somebody who stands in the yard would say. */
+function edgeWord(plan: Plan, canopy: Canopy, edge: string): string {
+  return compassWord(upBearingOf(plan) + turnOf(canopy) + 90 * EDGES.indexOf(edge));
+}
+
 /** @param up from sunrise to sunset of the day */
 function sentenceOf(
   plan: Plan,
@@ -253,7 +261,7 @@ function sentenceOf(
   const list = (lengths: Readonly<Record<DropSide, number>>) =>
     Object.entries(lengths)
       .filter(([, length]) => length > 0.005)
-      .map(([edge, length]) => `${formatUpToHand(length, units)} on its ${edge}`)
+      .map(([edge, length]) => `${formatUpToHand(length, units)} on its ${edgeWord(plan, canopy, edge)} edge`)
       .join(' and ');
   const { overhang, drops, until } = slip.cure;
   const longer = list(overhang);

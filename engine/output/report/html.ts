@@ -102,12 +102,12 @@ function map({ plan, load, units, day }: Report): string {
   ]);
 }
 
-function cuts({ plan, sections }: Report): string[] {
+function cuts({ plan, sections, units }: Report): string[] {
   return sections.map(({ canopy, plant, section: cut }, index) => {
     const towards =
       cut.slip === null ? '' : ` The cut looks at the sun in the ${compassWord(cut.bearing)}, on the heatwave day.`;
     const title = `${nameOf(plan, canopy)} and ${nameOf(plan, plant)}, cut through`;
-    const picture = cut.slip === null ? '' : `<figure class="cut">${sectionPicture(title, cut)}</figure>`;
+    const picture = cut.slip === null ? '' : `<figure class="cut">${sectionPicture(title, cut, units)}</figure>`;
     const told = section(`cut-${index + 1}`, title, [picture, paragraph(`${cut.sentence}${towards}`)]);
     return index === 0 ? told : `<div class="more">${told}</div>`;
   });

@@ -46,6 +46,7 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
   if (!days.ok) return days;
   const { latitude, longitude } = plan.site;
   const hasCloth = plan.features.some(isCloth);
+  const sprays = season.value.events.some(({ kind }) => kind === 'clay');
   progress?.(1, 'done');
   return {
     ok: true,
@@ -64,7 +65,11 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
       ),
       season: season.value,
       cautions: cautionsFor(
-        ['cloth', 'spray', 'heat', 'winter', ...(hasCloth ? (['wind'] as const) : [])],
+        [
+          ...(['cloth', 'heat', 'winter'] as const),
+          ...(sprays ? (['spray'] as const) : []),
+          ...(hasCloth ? (['wind'] as const) : []),
+        ],
         plan.cautions,
       ),
     },

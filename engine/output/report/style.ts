@@ -9,7 +9,7 @@ th, td { text-align: left; vertical-align: top; padding: 1mm 2mm; border-bottom:
 .number { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
 .rough { border: 2px solid black; padding: 1mm 2mm; font-weight: bold; }
 svg { display: block; } svg:not([width]) { width: 100%; max-height: 140mm; }
-figure { margin: 0 0 4mm; } .cut svg { max-height: 70mm; } .key svg { max-height: 9mm; }
+figure { margin: 0 0 4mm; } .key svg { max-height: 9mm; }
 tr, li, figure { break-inside: avoid; } thead { display: table-header-group; } p, li { overflow-wrap: anywhere; }
 #cautions li { list-style-type: "☐ "; }
 @media screen { svg[width] { max-width: 100%; height: auto; } }
@@ -22,7 +22,6 @@ tr, li, figure { break-inside: avoid; } thead { display: table-header-group; } p
   :not(.in-full) > main :is(ul, p, figure) { margin-block: 0 1mm; }
   :not(.in-full) > main :is(th, td) { padding: 0.5mm 2mm; }
   :not(.in-full) > main .key svg { max-height: 6mm; }
-  :not(.in-full) > main .cut svg { max-height: 36mm; }
   :not(.in-full) > main #cautions { font-size: 8pt; }
   #options { break-inside: avoid; }
 }

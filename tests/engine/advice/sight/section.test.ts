@@ -173,3 +173,13 @@ test('no such canopy, no such plant and no such time are refused in words', () =
   expect(complaint({ canopy: 'roof', plant: 'lime' })).toContain('There is no plant "lime"');
   expect(complaint({ canopy: 'roof', plant: 'lemon', until: '6 pm' })).toContain('no clock time');
 });
+
+test('the edge that wants more cloth is told by the compass, however the roof is turned', () => {
+  const edges = (turn: number): readonly string[] => {
+    const roof = { ...ROOF, center: [...LEMON.at] as const, turn };
+    const { sentence } = section({ ...DESERT, features: [roof, LEMON] }, { canopy: 'roof', plant: 'lemon', side: 270 });
+    return [...sentence.matchAll(/on its (\S+) edge/g)].map(([, edge]) => edge);
+  };
+  // The sun of the evening stands in the west, whichever edge of the roof lies there.
+  for (const turn of [0, 90, 180, 270]) expect(new Set(edges(turn))).toContain('west');
+});
