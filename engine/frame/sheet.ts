@@ -100,7 +100,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
     cloth,
     clips: cloth.pieces.reduce((sum, piece) => sum + piece.ties, 0),
     anchors,
-    uplift: upliftPlan(model, brief.gust, ownWeight, blockedBy),
+    uplift: upliftPlan(model, brief.gust, ownWeight, blockedBy, units),
     cost: costNoted(plan, made, anchored),
     overBudget: overBudgetNote(plan, cost.total),
     steps: steps.map((step) => ({ ...step, cautions: step.cautions.filter((id) => told.has(id)) })),
@@ -124,7 +124,7 @@ function sheetFrom(thing: Canopy | Screen, plan: Plan, made: Design, units: Unit
 }
 
 /** Those that this frame's own work calls for: none of digging on paving, none of ladders where hands reach. */
-function cautionsOf({ model, anchors, cloth }: Design, { cautions: local }: Plan): readonly Caution[] {
+function cautionsOf({ model, anchors, cloth }: Design, plan: Plan): readonly Caution[] {
   const digs = anchors.ground === null || !isFloor(anchors.ground);
   const driven = anchors.ground === null || anchors.kind === 'stakes' || anchors.kind === 'augers';
   const idle = [...(needsLadder(model) ? [] : ['ladder']), ...(driven ? [] : ['anchors'])];
@@ -134,7 +134,7 @@ function cautionsOf({ model, anchors, cloth }: Design, { cautions: local }: Plan
     ...(anchors.concrete === null ? [] : (['concrete'] as const)),
     ...(cloth.frost === null ? [] : (['winter'] as const)),
   ];
-  return cautionsFor(tasks, local).filter(({ id }) => !idle.includes(id));
+  return cautionsFor(tasks, plan).filter(({ id }) => !idle.includes(id));
 }
 
 /** Where nobody says what the ground is: the frame with anchors in the ground that every price is told for. */

@@ -5,7 +5,7 @@ import type { Units } from '../../plan/units/units.ts';
 import { allowableLineLoad, asFlagpole, columnStrength, SAGS_BELOW, underPointLoad, underUniformLoad } from './beam.ts';
 import type { BeamState } from './beam.ts';
 import { signsOfGust } from './beaufort.ts';
-import { WIND_WORDING } from '../work/cautions.ts';
+import { windWording } from '../work/cautions.ts';
 import { postsOnGround, tallestPost } from '../layout/model.ts';
 import type { FrameModel, FrameRail } from '../layout/model.ts';
 import { strongestPush } from './side-push.ts';
@@ -141,6 +141,7 @@ export function upliftPlan(
   designGust: number,
   ownWeight: number,
   blockedBy: readonly string[],
+  units: Units,
 ): UpliftPlan {
   const { density } = model.cloths[0];
   const gusts = [...new Set([...GUSTS, designGust])].toSorted((a, b) => a - b);
@@ -169,7 +170,7 @@ export function upliftPlan(
       ...(model.kind === 'canopy' ? ROOF_SOURCES : []),
       ...(model.standing.length > 0 ? SIDE_SOURCES : []),
     ],
-    wording: WIND_WORDING,
+    wording: windWording(units),
   };
 }
 

@@ -1,5 +1,6 @@
 /** What must stand beside every page that tells someone to build, dig, climb, cut, spray, cover or work in heat. */
-import type { LocalCaution } from '../../plan/types.ts';
+import type { Plan } from '../../plan/types.ts';
+import type { Units } from '../../plan/units/units.ts';
 import type { Caution, RiskyTask } from './types.ts';
 
 /**
@@ -9,23 +10,36 @@ import type { Caution, RiskyTask } from './types.ts';
 export const ENGINEER_AREA = 10;
 export const ENGINEER_HEIGHT = 3;
 
-/** Shipped with every wind figure. */
-export const WIND_WORDING =
-  'Orientation only. Wind loads on your site can be several times higher. This is not a structural design and no ' +
-  'permission to build. Codes (ASCE 7, EN 1991-1-4, AS/NZS 1170.2 and your own) and your local authority come first; ' +
-  `for anything that stays up in storms, stands over people, is fixed to a building, or is larger than about ` +
-  `${ENGINEER_AREA} m² (108 ft²), ask a licensed engineer.`;
+/** One of two measures, by the units that somebody reads. */
+type Either = (metric: string, imperial: string) => string;
 
-const CAUTIONS: readonly Caution[] = [
+function eitherIn(units: Units): Either {
+  return (metric, imperial) => (units === 'metric' ? metric : imperial);
+}
+
+/** Shipped with every wind figure. */
+export function windWording(units: Units): string {
+  return (
+    'Orientation only. Wind loads on your site can be several times higher. This is not a structural design and no ' +
+    'permission to build. Codes (ASCE 7, EN 1991-1-4, AS/NZS 1170.2 and your own) and your local authority come ' +
+    'first; for anything that stays up in storms, stands over people, is fixed to a building, or is larger than ' +
+    `about ${eitherIn(units)(`${ENGINEER_AREA} m²`, '108 ft²')}, ask a licensed engineer.`
+  );
+}
+
+/** As it is kept: with its measures in both units, where it has any. */
+type KeptCaution = Omit<Caution, 'text'> & { readonly text: string | ((or: Either, units: Units) => string) };
+
+const CAUTIONS: readonly KeptCaution[] = [
   {
     // Source: Virginia Tech EHS, after 29 CFR 1910.333: 10 ft up to 50 kV, 4 in more for each 10 kV above.
     id: 'overhead-line',
     tasks: ['build', 'climb'],
     stop: true,
-    text:
-      'Stop if a power line runs above: no ladder, tube or person within 3 m (10 ft) of it, farther for high ' +
-      'voltage. A 3 m tube held upright reaches over 4 m. Many countries ask for more: ask the grid company ' +
-      'before you carry tube under a line.',
+    text: (or) =>
+      `Stop if a power line runs above: no ladder, tube or person within ${or('3 m', '10 ft')} of it, farther for ` +
+      `high voltage. A ${or('3 m', '10 ft')} tube held upright reaches over ${or('4 m', '13 ft')}. ` +
+      'Many countries ask for more: ask the grid company before you carry tube under a line.',
   },
   {
     // Source: One-call notices: nwga.org, East Grand Forks MN, lenexa.com; english.defensie.nl; other countries from
@@ -33,21 +47,21 @@ const CAUTIONS: readonly Caution[] = [
     id: 'buried-lines',
     tasks: ['dig'],
     stop: true,
-    text:
+    text: (or) =>
       'Stop until you know what is under the ground: gas, electricity, water, irrigation, drains. Ask the ' +
       'free enquiry line (811 in the United States, 2 to 3 working days ahead; KLIC, LSBUD, DT-DICT, Inkolan, ' +
-      'Before You Dig elsewhere). Dig by hand within 0.6 m (24 in) of a mark, and push a steel rod down first at ' +
-      'every post.',
+      `Before You Dig elsewhere). Dig by hand within ${or('0.6 m', '24 in')} of a mark, and push a steel rod down ` +
+      'first at every post.',
   },
   {
     // Source: This project’s own distances.
     id: 'shared-wall',
     tasks: ['build', 'dig'],
     stop: true,
-    text:
+    text: (or) =>
       'Stop before you fix anything to a wall, or dig beside one, that is not yours alone: ask its owner. ' +
-      'Keep footings 0.3 m (1 ft) from it and the frame a hand’s breadth (100 mm, 4 in) off, for hands and for ' +
-      'drip from the eaves.',
+      `Keep footings ${or('0.3 m', '1 ft')} from it and the frame a hand’s breadth (${or('100 mm', '4 in')}) off, ` +
+      'for hands and for drip from the eaves.',
   },
   {
     // Source: A 200 N push in the middle of a 3 m span takes 1-inch conduit past its allowable stress (Roark, table
@@ -76,13 +90,14 @@ const CAUTIONS: readonly Caution[] = [
     id: 'engineer',
     tasks: ['build', 'wind'],
     stop: true,
-    text:
-      `Stop and ask a licensed engineer when the roof is over ${ENGINEER_AREA} m² (108 ft², a little more ` +
-      `than 10 × 10 ft), posts are over ${ENGINEER_HEIGHT} m (10 ft), the frame is fixed to a building, the ` +
-      `public can walk under it, or it is to stay up in storms.`,
+    text: (or) =>
+      `Stop and ask a licensed engineer when the roof is over ` +
+      `${or(`${ENGINEER_AREA} m²`, '108 ft² (a little more than 10 × 10 ft)')}, posts are over ` +
+      `${or(`${ENGINEER_HEIGHT} m`, '10 ft')}, the frame is fixed to a building, the public can walk under it, or ` +
+      `it is to stay up in storms.`,
   },
   // Source: this project's own wording.
-  { id: 'wind-orientation', tasks: ['build', 'wind'], stop: false, text: WIND_WORDING },
+  { id: 'wind-orientation', tasks: ['build', 'wind'], stop: false, text: (_, units) => windWording(units) },
   {
     // Source: This project’s own rule.
     id: 'cloth-off',
@@ -158,8 +173,8 @@ const CAUTIONS: readonly Caution[] = [
     id: 'fire',
     tasks: ['build', 'cloth', 'drape'],
     stop: false,
-    text:
-      'Shade cloth burns and drips. No grill, fire bowl or flue within 3 m (10 ft) of it, never under it. ' +
+    text: (or) =>
+      `Shade cloth burns and drips. No grill, fire bowl or flue within ${or('3 m', '10 ft')} of it, never under it. ` +
       'Glass and polished metal can focus the sun and melt it.',
   },
   {
@@ -167,9 +182,9 @@ const CAUTIONS: readonly Caution[] = [
     id: 'paths',
     tasks: ['build'],
     stop: false,
-    text:
-      'Keep ways out at least 0.9 m (3 ft) wide and 2.1 m (7 ft) clear under rails where people walk, and ' +
-      'doors and gates free to swing.',
+    text: (or) =>
+      `Keep ways out at least ${or('0.9 m', '3 ft')} wide and ${or('2.1 m', '7 ft')} clear under rails where people ` +
+      'walk, and doors and gates free to swing.',
   },
   {
     // Source: This project’s own rule; a seller’s design note on rain.
@@ -186,19 +201,19 @@ const CAUTIONS: readonly Caution[] = [
     id: 'spray',
     tasks: ['spray'],
     stop: false,
-    text:
+    text: (or) =>
       'Sprays: the label is the law. Dust and mist respirator (N95, FFP2 or better), goggles, gloves, long ' +
-      'sleeves. Clay may hold crystalline silica. Not in wind, not above about 30 °C (86 °F), not on open ' +
-      'flowers, and no child or pet near until it has dried.',
+      `sleeves. Clay may hold crystalline silica. Not in wind, not above about ${or('30 °C', '86 °F')}, not on ` +
+      'open flowers, and no child or pet near until it has dried.',
   },
 ];
 
 /** The cautions in short, where something is only weighed: the sheet that one builds from has them whole. */
 export const SHORT_CAUTIONS = {
-  wind:
+  wind: (units: Units): string =>
     'Orientation only. Wind loads on your site can be several times higher; local codes and your local authority ' +
-    `come first. Over ${ENGINEER_AREA} m² (108 ft²), over ${ENGINEER_HEIGHT} m (10 ft), fixed to a building or up in ` +
-    'storms: ask a licensed engineer. Take the cloth off before a storm.',
+    `come first. Over ${eitherIn(units)(`${ENGINEER_AREA} m², over ${ENGINEER_HEIGHT} m`, '108 ft², over 10 ft')}, ` +
+    'fixed to a building or up in storms: ask a licensed engineer. Take the cloth off before a storm.',
   heat:
     'Heat: work before 11 in the morning, earlier on the hottest days, or in spring, in company, with water and ' +
     'shade at hand.',
@@ -208,11 +223,17 @@ export const SHORT_CAUTIONS = {
 /**
  * The cautions that belong beside these tasks, stops first, then the plan's own. Every page that tells someone to do
  * one of them shows them.
- * @param local of the plan, whatever the task
+ * @param yard whose units they are told in, and whose own cautions follow whatever the task
  */
-export function cautionsFor(tasks: readonly RiskyTask[], local: readonly LocalCaution[] = []): readonly Caution[] {
-  const own = CAUTIONS.filter((caution) => caution.tasks.some((task) => tasks.includes(task))).toSorted(
-    (a, b) => Number(b.stop) - Number(a.stop),
-  );
+export function cautionsFor(
+  tasks: readonly RiskyTask[],
+  { cautions: local = [], units = 'metric' }: Pick<Plan, 'cautions' | 'units'> = {},
+): readonly Caution[] {
+  const own = CAUTIONS.filter((caution) => caution.tasks.some((task) => tasks.includes(task)))
+    .toSorted((a, b) => Number(b.stop) - Number(a.stop))
+    .map((kept): Caution => ({
+      ...kept,
+      text: typeof kept.text === 'string' ? kept.text : kept.text(eitherIn(units), units),
+    }));
   return [...own, ...local.map(({ text }, index): Caution => ({ id: `local-${index + 1}`, tasks, stop: false, text }))];
 }

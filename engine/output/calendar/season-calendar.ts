@@ -21,7 +21,7 @@ export function seasonCalendar(plan: Plan, season: SeasonResult): string {
     notes: [
       ...(season.rough ? ['The climate is rough: this date is too.'] : []),
       ...event.advice.map(withGround),
-      ...cautionsFor(RISKS[event.kind] ?? [], plan.cautions).map(({ text }) => text),
+      ...cautionsFor(RISKS[event.kind] ?? [], plan).map(({ text }) => text),
     ],
     remindsDaysBefore: REMINDS[event.kind],
   }));

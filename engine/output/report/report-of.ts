@@ -70,7 +70,7 @@ export function reportOf(plan: Plan, request: ReportRequest): Outcome<Report> {
           ...(sprays ? (['spray'] as const) : []),
           ...(hasCloth ? (['wind'] as const) : []),
         ],
-        plan.cautions,
+        { ...plan, units },
       ),
     },
   };

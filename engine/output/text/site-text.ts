@@ -57,7 +57,7 @@ export function siteText(result: SiteResult, free: readonly LadderStep[], more: 
   ];
   if (told.length > 0) blocks.push(told.map(line).join('\n'));
   const care = [
-    ...(result.options.length > 0 ? [SHORT_CAUTIONS.wind] : []),
+    ...(result.options.length > 0 ? [SHORT_CAUTIONS.wind(units)] : []),
     ...(result.options.length + free.length > 0 ? [SHORT_CAUTIONS.heat] : []),
     ...(free.some(({ id }) => id === 'clay') ? [SHORT_CAUTIONS.spray] : []),
     ...(plan.cautions ?? []).map(({ text }) => text),
@@ -149,7 +149,7 @@ export function siteSources(result: SiteResult, { living }: MoreForms, on: SiteP
     `${option.spared.toFixed(1)} K·h`,
     formatPerArea(option.payoff.perArea, 'K·h', units),
   ]);
-  const cautions = cautionsFor(['wind', 'spray', 'heat'], plan.cautions);
+  const cautions = cautionsFor(['wind', 'spray', 'heat'], { ...plan, units });
   return [
     table(columns, ['', 'middle: x, y', 'turned', 'cloth', 'spared a day', 'payoff'], rows, [2, 3, 4, 5]),
     ...[...result.notes, searchedWords(result), ...(living === null ? [] : livingSources(living))].map((text) =>

@@ -46,7 +46,7 @@ function reviewText(plan: Plan, { sentences, damage, years }: ReviewResult, colu
     `Readings and years\n${list([...told, ...sentences.filter((each) => !told.includes(each)), ...rest])}`,
     `Damage noted\n${scores.length === 0 ? 'None.' : list(scores)}`,
     `How to take a reading\n${list(READING_PROTOCOL.map((one) => `${one.text} ${basisWords(one)}`))}`,
-    `Take care\n${list(cautionsFor(['heat'], plan.cautions).map(({ text }) => text))}`,
+    `Take care\n${list(cautionsFor(['heat'], plan).map(({ text }) => text))}`,
   ];
   return `${blocks.join('\n\n')}\n`;
 }

@@ -68,7 +68,7 @@ export function MindAt({ sheet, tasks }: MindProps) {
 
 /** For paper that is not the sheet itself: what is printed of this stage never goes without its cautions. */
 export function CautionsOnPaper({ sheet }: { readonly sheet: BuildSheet | null }) {
-  const cautions = sheet?.cautions ?? cautionsFor(['build', 'dig', 'climb', 'wind', 'cloth'], plan.value.cautions);
+  const cautions = sheet?.cautions ?? cautionsFor(['build', 'dig', 'climb', 'wind', 'cloth'], plan.value);
   return (
     <div class="paper-only">
       <p>This is the plan alone. The build sheet is printed with its own button, once each stop below is answered.</p>

@@ -19,7 +19,7 @@ export function PaperSheet({ sheet }: { readonly sheet: FieldSheet }) {
         {plan.value.climate.from === 'rough' ? ' · rough climate' : ''}. Write into the boxes; the numbers are those on
         the drawing and on the screen.
       </p>
-      {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+      {cautionsFor(['heat'], plan.value).map(({ id, text }) => (
         <p key={id}>
           <strong>{text}</strong>
         </p>

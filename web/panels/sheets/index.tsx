@@ -36,7 +36,7 @@ export function FieldSheetCard() {
         <button type="button" class="main" onClick={() => print()}>
           Print the field sheet
         </button>
-        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+        {cautionsFor(['heat'], plan.value).map(({ id, text }) => (
           <p key={id} class="quiet">
             {text}
           </p>

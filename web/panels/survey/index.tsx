@@ -51,7 +51,7 @@ export function SurveyCard() {
       {OUTSIDE.includes(topic) && (
         <details>
           <summary>Before you go out in the heat</summary>
-          {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+          {cautionsFor(['heat'], plan.value).map(({ id, text }) => (
             <p key={id}>{text}</p>
           ))}
         </details>

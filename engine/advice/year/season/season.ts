@@ -65,7 +65,7 @@ export function seasonOf(plan: Plan, weather?: Weather): Outcome<SeasonResult> {
       frost,
       months: monthPages(plan, events, water),
       events,
-      cautions: cautionsFor(risksOf(events), plan.cautions),
+      cautions: cautionsFor(risksOf(events), plan),
       rough,
       notes: [...cloth.flatMap((one) => clothNotes(plan, one)), ...(rough ? [ROUGH_DATES] : [])],
     },

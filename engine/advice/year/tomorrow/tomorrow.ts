@@ -68,7 +68,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
           ...(worstFirst.some(isHurt) ? [plan.features.some(isCloth) ? ('cloth' as const) : ('drape' as const)] : []),
           ...(frost.length > 0 ? (['winter'] as const) : []),
         ],
-        plan.cautions,
+        { ...plan, units },
       ),
       notes: notesOf(plan, forecast, low, units),
     },

@@ -57,6 +57,36 @@ describe('cautions', () => {
       expect(wording).toContain(words);
   });
 
+  test('measures are told in the units of the yard alone', () => {
+    const all = [
+      'build',
+      'dig',
+      'concrete',
+      'climb',
+      'cut',
+      'wind',
+      'heat',
+      'cloth',
+      'drape',
+      'spray',
+      'winter',
+    ] as const;
+    const told = (units: 'metric' | 'imperial'): string =>
+      cautionsFor(all, { units })
+        .map(({ text }) => text)
+        .join(' ');
+    const metric = /\d (m|m²|mm|cm|°C)(?!\w)/;
+    const imperial = /\d (ft|ft²|in(?! the)|°F)(?!\w)/;
+    expect(told('metric')).toMatch(metric);
+    expect(told('metric')).not.toMatch(imperial);
+    expect(told('imperial')).toMatch(imperial);
+    expect(told('imperial')).not.toMatch(metric);
+    // 3 m are 9 ft 10 in and 4 m 13 ft 1 in; 30 °C are 86 °F; 10 m² are 107.6 ft².
+    for (const words of ['within 10 ft of it', 'over 13 ft', 'above about 86 °F', 'over 108 ft²'])
+      expect(told('imperial')).toContain(words);
+    expect(built(roof, { units: 'imperial' }).uplift.wording).toContain('about 108 ft²');
+  });
+
   test('no sheet calls anything safe', () => {
     for (const thing of [roof, screen, { ...roof, frame: { soil: 'paving' } }])
       expect(JSON.stringify(built(thing))).not.toMatch(/\bsafe\b/i);

@@ -89,7 +89,7 @@ function HowToRead() {
         </ol>
       </details>
       <ul class="year-cautions">
-        {cautionsFor(['heat'], plan.value.cautions).map(({ id, text }) => (
+        {cautionsFor(['heat'], plan.value).map(({ id, text }) => (
           <li key={id}>{text}</li>
         ))}
       </ul>
