@@ -67,23 +67,21 @@ export type { SpacePoint } from './plan/geometry/vectors.ts';
 export {
   area,
   boundsOf,
-  pathLength,
-  canopyEdge,
-  canopyHeightOver,
-  canopyRing,
   centroid,
   distance,
+  distanceToEdge,
   distanceToPath,
-  footprintOf,
   isClosed,
   openRing,
+  pathLength,
   pointInRing,
   turned,
 } from './plan/geometry/shapes.ts';
+export { canopyEdge, canopyHeightOver, canopyRing, footprintOf } from './plan/geometry/cloth-shapes.ts';
 export { pointToMillimetre, toCentimetre, toMillimetre } from './plan/geometry/rounding.ts';
 export { pathStripes } from './plan/geometry/stripes.ts';
 export { trunkRadius } from './plan/geometry/trunk.ts';
-export { withOptions } from './plan/options.ts';
+export { drawnAnywhere, withOptions } from './plan/options.ts';
 export { LIMITS } from './plan/file/limits.ts';
 export { parsePlan, salvagePlan } from './plan/file/parse.ts';
 export { planText } from './plan/file/serialize.ts';
@@ -99,11 +97,12 @@ export {
   formatArea,
   formatCut,
   formatDistance,
+  formatHeatLimit,
   formatLength,
   formatPerArea,
-  formatSpeed,
-  formatHeatLimit,
   formatRain,
+  formatShare,
+  formatSpeed,
   formatTemperature,
   formatTemperatureDifference,
   formatUpToHand,

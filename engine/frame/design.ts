@@ -1,5 +1,4 @@
 /** A frame worked out: laid out, held down, cut and bought. What every part of the build sheet is made from. */
-import { footprintOf } from '../plan/geometry/shapes.ts';
 import { LEAST_BUILT } from '../plan/schema/feature.ts';
 import type { Canopy, Plan, Problem, Screen } from '../plan/types.ts';
 import type { Units } from '../plan/units/units.ts';
@@ -26,6 +25,7 @@ import type { AnchorPlan, Span } from './strength/types.ts';
 import { TAKE_DOWN_GUST } from './strength/storm-words.ts';
 import { spansOf } from './strength/wind-plan.ts';
 import { sagMessage, tooLongMessage, tooShortMessage } from './words.ts';
+import { footprintOf } from '../plan/geometry/cloth-shapes.ts';
 
 /** A frame as it stands in the ground, and what holds it there. */
 interface Held {

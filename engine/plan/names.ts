@@ -1,14 +1,13 @@
 import { shownName } from './shown-name.ts';
 import type { Plan } from './types.ts';
+import { drawnAnywhere } from './options.ts';
 
 /**
  * A feature, also one that only an option adds, as a sentence begins with it: its name, else its kind and id, or an id
  * that begins with the kind by itself.
  */
 export function nameOf(plan: Plan, id: string): string {
-  const feature =
-    plan.features.find((candidate) => candidate.id === id) ??
-    plan.options?.flatMap(({ adds = [] }) => adds).find((added) => added.id === id);
+  const feature = drawnAnywhere(plan).find((candidate) => candidate.id === id);
   if (!feature) return shownName(id);
   const name = shownName(feature.name ?? '');
   const called = id.startsWith(feature.kind) ? id.replaceAll('-', ' ') : `${feature.kind} ${id}`;

@@ -22,6 +22,11 @@ export function withOptions(
   return problems.length > 0 ? { ok: false, problems } : { ok: true, plan: { ...plan, features } };
 }
 
+/** All that is drawn: what stands in the yard, then what each option adds. */
+export function drawnAnywhere({ features, options = [] }: Plan): readonly Feature[] {
+  return [...features, ...options.flatMap(({ adds = [] }) => adds)];
+}
+
 /**
  * The options that can still be tried in a yard in which some are taken: those are left out, and so are others whose
  * changes no longer fit it (a thing added twice, one moved that is gone). Told by the ids that were left out.

@@ -4,7 +4,7 @@
  */
 import { riseOf } from './defaults.ts';
 import { monthsOfSeason, monthWord } from './dates.ts';
-import { canopyHeightOver, centroid, openRing, pointInRing, strictlyInRing } from './geometry/shapes.ts';
+import { centroid, openRing, pointInRing, strictlyInRing } from './geometry/shapes.ts';
 import { LIMITS } from './file/limits.ts';
 import { withOptions } from './options.ts';
 import { quote } from './schema/say.ts';
@@ -13,6 +13,7 @@ import { canBeAt, standardOffset, sunOffset } from './sun-clock.ts';
 import { trunkRadius } from './geometry/trunk.ts';
 import { slits } from './geometry/slits.ts';
 import type { Canopy, Feature, FeatureKind, Plan, PlanPoint, Problem } from './types.ts';
+import { canopyHeightOver } from './geometry/cloth-shapes.ts';
 
 interface Placed {
   readonly feature: Feature;

@@ -1,4 +1,4 @@
-import { canopyCorners, canopyEdge, cleanPath, openRing } from '../plan/geometry/shapes.ts';
+import { cleanPath, openRing } from '../plan/geometry/shapes.ts';
 import { minus } from '../plan/geometry/vectors.ts';
 import {
   bottomOf,
@@ -29,6 +29,7 @@ import { trunkRadius } from '../plan/geometry/trunk.ts';
 import { REFLECTS } from './reflects.ts';
 import type { Crown, Occluder, Scene, ClothSheet, Solid } from './solids.ts';
 import { dayIndex, LEAP_YEAR } from './year.ts';
+import { canopyCorners, canopyEdge } from '../plan/geometry/cloth-shapes.ts';
 
 /** Plants and beds lower than this throw no shadow. [m] */
 const LEAST_SHADE = 0.6;

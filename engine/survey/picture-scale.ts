@@ -1,4 +1,5 @@
 import { type Finding, found, refused } from './estimate.ts';
+import { formatShare } from '../plan/units/shown.ts';
 
 /** A known length in a picture: two points in it, and how far they are apart on the ground. */
 export interface PictureLength {
@@ -40,7 +41,7 @@ export function pictureScale(known: PictureLength, widthPx: number, check?: Pict
   const notes = [TRACING_NOTE];
   if (disagreement !== null && Math.abs(disagreement) > LARGEST_DISAGREEMENT) {
     notes.unshift(
-      `The second length is ${Math.abs(disagreement * 100).toFixed(0)} % ` +
+      `The second length is ${formatShare(Math.abs(disagreement))} ` +
         `${disagreement > 0 ? 'longer' : 'shorter'} in the picture than you said: the picture leans or is stretched.`,
     );
   }

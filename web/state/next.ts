@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { namedInside, isCloth } from '../../engine/index.ts';
+import { namedInside, isCloth, drawnAnywhere, formatShare } from '../../engine/index.ts';
 import type { Live } from './live.ts';
 import { isStale } from './live.ts';
 import type { Progress } from './ask.ts';
@@ -36,13 +36,13 @@ export const nextThing: ReadonlySignal<NextThing | null> = computed(
 /** A few words under each stage's name. */
 export const stageNotes: ReadonlySignal<Readonly<Record<Stage, string>>> = computed(() => {
   const { features, options = [], journal = [] } = plan.value;
-  const cloth = [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(isCloth).length;
+  const cloth = drawnAnywhere(plan.value).filter(isCloth).length;
   return {
     draw: guessNote(plan.value),
     heat: heatNote(heat.value),
     place: count(features.filter((feature) => feature.kind === 'plant' && feature.container).length, 'pot', 'no pots'),
     try: searching.value
-      ? `searching, ${Math.round(searching.value.done * 100)} %`
+      ? `searching, ${formatShare(searching.value.done)}`
       : count(options.length, 'option', 'not started'),
     build: count(cloth, 'to build', 'nothing chosen', 'to build'),
     year: count(journal.length, 'note', 'not started'),

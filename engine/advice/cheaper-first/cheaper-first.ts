@@ -11,7 +11,7 @@ import { createRayYard, type RayYard } from '../doubt/rays.ts';
 import { rayVerdicts } from '../doubt/verdicts.ts';
 import { weighedHarm } from '../doubt/yards.ts';
 import { noNeedOf } from '../words/no-need.ts';
-import { harmStep, type LadderStep, percent } from './step.ts';
+import { harmStep, type LadderStep } from './step.ts';
 import { isMovable } from '../place/movable.ts';
 import { moveStep } from './pots.ts';
 import { wrapStep } from './wrap.ts';
@@ -19,6 +19,7 @@ import { sharedBy } from '../words/served.ts';
 import { nameOf } from '../../plan/names.ts';
 import { namesInside } from '../year/words.ts';
 import { NO_HARM } from '../../load/verdict/harm-of.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 
 export interface CheaperFirst {
   /** Σ worth × harm as the yard is, of the plants that may gain by shade. [K·h/day] */
@@ -131,7 +132,7 @@ function clayStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>, weathe
   }
   const at = (absorptance: number) => sparedBy(yard, yard.withLeaves('thirsty', absorptance), sprayed);
   const [thin, usual, thick] = [THIN_FILM, CLAY_ABSORPTANCE, THICK_FILM].map(at);
-  const [least, most] = [thin, thick].map(({ sparedShare }) => percent(sparedShare));
+  const [least, most] = [thin, thick].map(({ sparedShare }) => formatShare(sparedShare));
   const sentence = `${least} by a thin film, ${most} by a thick one, while it lasts.`;
   return { ok: true, value: harmStep(plan, { ...named, sentence: [sentence, ...rest].join(' ') }, usual) };
 }

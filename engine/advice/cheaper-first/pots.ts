@@ -6,7 +6,7 @@ import type { Plan, PlanPoint, Plant } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { hardeningOf } from '../place/hardening.ts';
-import { harmStep, type LadderStep, percent } from './step.ts';
+import { harmStep, type LadderStep } from './step.ts';
 import { createPotJudges } from '../place/judge.ts';
 import { isMovable } from '../place/movable.ts';
 import { rankingOf } from '../place/rank.ts';
@@ -14,6 +14,7 @@ import { wayWords } from '../place/way.ts';
 import { fewNames, sentenceCase } from '../year/words.ts';
 import { spotWords } from '../words/spot-words.ts';
 import { type Harmed, sharedBy } from '../words/served.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 
 /** Of more pots nobody carries all; each takes as long as a question for its place. */
 const MOST_CARRIED = 6;
@@ -70,7 +71,9 @@ export function moveStep(plan: Plan, harmed: readonly Plant[], units: Units, wea
       },
     };
   // Of one pot the share stands in the effect already.
-  const offEach = moved.map(({ before, after }) => (moves.length > 1 ? `: ${percent(1 - after / before)} off it` : ''));
+  const offEach = moved.map(({ before, after }) =>
+    moves.length > 1 ? `: ${formatShare(1 - after / before)} off it` : '',
+  );
   const found = sentenceCase(`${told.map((where, k) => where + offEach[k]).join('; ')}.`);
   const rest = `${staysWords(plan, stays)}${manyWords(harmed.length, pots.length)}`;
   const does = {

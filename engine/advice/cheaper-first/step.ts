@@ -2,6 +2,7 @@ import type { RootHelpId, RootVerdict } from '../../load/types.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import type { Harmed } from '../words/served.ts';
 import { fewNames } from '../year/words.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 
 /** The roots in a pot on the heatwave day. */
 export interface PotRoots {
@@ -44,7 +45,7 @@ export function harmStep(
   step: Pick<LadderStep, 'id' | 'name' | 'cost' | 'sentence'>,
   does: { readonly serves: readonly string[]; readonly spared: number; readonly sparedShare: number },
 ): LadderStep {
-  const gain = `${percent(does.sparedShare)} less`;
+  const gain = `${formatShare(does.sparedShare)} less`;
   return { ...step, ...does, gain, effect: `${gain} heat damage to ${fewNames(plan, does.serves)}` };
 }
 
@@ -59,8 +60,4 @@ export function worthMoving(steps: readonly LadderStep[]): WorthMoving | null {
   return move?.cost === 0 && (move.sparedShare ?? 0) >= WORTH_NAMING
     ? { ...move, sparedShare: move.sparedShare ?? 0 }
     : null;
-}
-
-export function percent(share: number): string {
-  return `${(100 * share).toFixed(0)} %`;
 }

@@ -3,10 +3,9 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { DEFAULTS } from '../../plan/defaults.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatArea, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { overBudgetNote } from '../../frame/work/note-words.ts';
-import { percent } from '../cheaper-first/step.ts';
 import { seenWords } from '../sight/words.ts';
 import { lessWords } from '../words/effect-words.ts';
 import type { ChoiceCost, ComparedChoice, ComparedPlant } from './types.ts';
@@ -37,7 +36,7 @@ export function bestSentence(plan: Plan, choices: readonly ComparedChoice[], ser
     free === undefined || free === best || shareOf(free) < HARDLY
       ? ''
       : ` ${calledIn(plan, free)} is free: ` +
-        `${served.length > 1 ? lessWords(plan, free.effect.plants) : `${percent(free.effect.share)} less`}.`;
+        `${served.length > 1 ? lessWords(plan, free.effect.plants) : `${formatShare(free.effect.share)} less`}.`;
   const money = isFree(best.cost) ? 'free' : `for ${priceWords(best.cost)}`;
   const does = `helps most${served.length > 1 ? ' in all' : ''}: ${lessWords(plan, best.effect.plants)}, ${money}`;
   return [`${calledIn(plan, best)} ${does}.${freely}`, ...best.inTheWay].join(' ');
@@ -59,9 +58,9 @@ export function servedWords(plan: Plan, served: readonly string[]): string {
 /** What a choice does to whom in a cell of a table: "37 % blueberry pot, 23 % raspberries"; of one plant its share. */
 export function effectCell({ effect, together, plants }: ComparedChoice, served: readonly string[]): string {
   if (together === null) return '–';
-  if (served.length === 1) return percent(together.share);
+  if (served.length === 1) return formatShare(together.share);
   const named = (id: string): string => plants.find((plant) => plant.id === id)?.name ?? id;
-  return effect.plants.map(({ id, share }) => `${named(id)} ${percent(share)}`).join(', ') || 'nobody';
+  return effect.plants.map(({ id, share }) => `${named(id)} ${formatShare(share)}`).join(', ') || 'nobody';
 }
 
 function isFree({ total, missing }: ChoiceCost): boolean {
@@ -107,7 +106,7 @@ function darkSentences({ plants, newlyTooDark }: ComparedChoice): string[] {
     if (after === null || !newlyTooDark.includes(id) || after.light.least === null) return [];
     const who = agreeingWith(name);
     return [
-      `Too dark for ${name}: ${percent(after.light.dailyLight / after.light.least)} of the light ` +
+      `Too dark for ${name}: ${formatShare(after.light.dailyLight / after.light.least)} of the light ` +
         `${who.they} ${who.does('need')} is left.`,
     ];
   });

@@ -7,7 +7,7 @@ import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
 import type { Surroundings, WallGlow } from '../../load/leaf/surroundings.ts';
 import type { WallsRound } from '../../load/leaf/walls/walls-round.ts';
-import { distanceToPath } from '../../plan/geometry/shapes.ts';
+import { distanceToPath, distanceToEdge } from '../../plan/geometry/shapes.ts';
 import type { SpacePoint } from '../../plan/geometry/vectors.ts';
 import type { Feature } from '../../plan/types.ts';
 import { sceneOfOne } from '../../scene/build.ts';
@@ -219,9 +219,7 @@ function relighter(
 /** Whether it is a wall or building that stands near enough for its shine to tell. */
 export function shinesOn(feature: Feature, [x, y]: SpacePoint): boolean {
   if (feature.kind === 'wall') return distanceToPath([x, y], feature.path) < SHINES_AS_FAR;
-  return (
-    feature.kind === 'building' && distanceToPath([x, y], [...feature.outline, feature.outline[0]]) < SHINES_AS_FAR
-  );
+  return feature.kind === 'building' && distanceToEdge([x, y], feature.outline) < SHINES_AS_FAR;
 }
 
 /** A point's light while it is being worked out. */

@@ -1,8 +1,7 @@
 import { namedInside } from '../../plan/names.ts';
 import type { KnownBy, Plan } from '../../plan/types.ts';
-import { formatLength, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatLength, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { percent } from '../cheaper-first/step.ts';
 import { optionName } from '../compare/words.ts';
 import { namesInside } from '../year/words.ts';
 import { changesAdvice } from './advice.ts';
@@ -69,7 +68,7 @@ export function pmWords({ kind, key, pm }: Pick<DoubtBar, 'kind' | 'key' | 'pm'>
   if (kind === 'north' || key.endsWith('.turn')) return `${short(pm)}°`;
   if (kind === 'climate' || kind === 'limits')
     return formatTemperatureDifference(pm, units, Number.isInteger(pm) ? 0 : 1);
-  return kind === 'thickness of shade' ? `${Math.round(100 * pm)} %` : formatLength(pm, units);
+  return kind === 'thickness of shade' ? formatShare(pm) : formatLength(pm, units);
 }
 
 /** The first number that a person can measure in the yard; `null` where none changes anything. */
@@ -145,8 +144,8 @@ function weighs({ name, kind, pmText, moves }: DoubtBar, harm: number): string {
 
 /** How far a number moves the heat damage of the yard as it is told: "23 %", "under 1 %". */
 export function movedBy(moves: number, harm: number): string {
-  if (harm <= 0) return moves > 0 ? 'from none at all' : percent(0);
-  return moves > 0 && moves < LEAST_TOLD * harm ? 'under 1 %' : percent(moves / harm);
+  if (harm <= 0) return moves > 0 ? 'from none at all' : formatShare(0);
+  return moves > 0 && moves < LEAST_TOLD * harm ? 'under 1 %' : formatShare(moves / harm);
 }
 
 export function plantSentence(

@@ -1,7 +1,7 @@
 import { heldAt } from '../../plan/schema/say.ts';
 import type { CivilDate, Feature, How, Knowledge, Plan, PlanPoint } from '../../plan/types.ts';
 import { upBearingOf } from '../../plan/defaults.ts';
-import { formatLength, formatSpeed, formatTemperature } from '../../plan/units/shown.ts';
+import { formatLength, formatSpeed, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { nameOf } from '../../plan/names.ts';
 import { defaultPm, type Quantity } from '../../survey/known-by.ts';
@@ -227,7 +227,7 @@ function quantityOf(kind: BlankKind): Quantity {
 }
 
 function valueWords(kind: BlankKind, value: number, units: Units): string {
-  if (kind === 'share') return `${(value * 100).toFixed(0)} %`;
+  if (kind === 'share') return formatShare(value);
   return kind === 'bearing' ? `${value.toFixed(0)}°` : formatLength(value, units);
 }
 

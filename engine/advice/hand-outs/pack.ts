@@ -7,7 +7,7 @@ import { planErrors } from '../../plan/check/check.ts';
 import { monthWord } from '../../plan/dates.ts';
 import { isRecord, show } from '../../plan/schema/say.ts';
 import type { Climate, ClimateMonth, LocalCaution, Plan, PlantRow, Problem, Stock } from '../../plan/types.ts';
-import { formatSpeed, formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatSpeed, formatTemperature, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import { listWords } from '../../plan/list-words.ts';
 
@@ -148,8 +148,8 @@ const CLIMATE_WORDS: Readonly<
   gust: ['gust to build for', formatSpeed],
   wind: ['wind', formatSpeed],
   humidity: ['humidity', (value) => `${value} %`],
-  sunshine: ['share of sunshine', (value) => `${Math.round(value * 100)} %`],
-  sunshineAfternoon: ['share of sunshine after noon', (value) => `${Math.round(value * 100)} %`],
+  sunshine: ['share of sunshine', formatShare],
+  sunshineAfternoon: ['share of sunshine after noon', formatShare],
   turbidity: ['haze', String],
 };
 

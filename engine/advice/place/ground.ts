@@ -2,7 +2,14 @@
 import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import { namedInside } from '../../plan/names.ts';
 import { eavesOf, potOf } from '../../plan/defaults.ts';
-import { boundsOf, distance, distanceToPath, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import {
+  boundsOf,
+  distance,
+  distanceToPath,
+  openRing,
+  pointInRing,
+  distanceToEdge,
+} from '../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../plan/geometry/trunk.ts';
 import { formatDistance, formatLength } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
@@ -31,7 +38,7 @@ export function potGround(plan: Plan, plant: Plant): PotGround {
   const walk = walkableOf(plan, others);
   return {
     reasonAt(at) {
-      if (!pointInRing(at, boundary) || distanceToPath(at, [...boundary, boundary[0]]) < radius)
+      if (!pointInRing(at, boundary) || distanceToEdge(at, boundary) < radius)
         return 'it would stand outside the property';
       for (const feature of others) {
         const reason = reasonBy(feature, plant, radius, at);
@@ -81,7 +88,7 @@ function nearRing(outline: readonly PlanPoint[], at: PlanPoint, within: number):
 function underDrip(building: Building, at: PlanPoint): boolean {
   const eaves = eavesOf(building);
   const ring = openRing(building.outline);
-  return eaves > 0 && Math.abs(distanceToPath(at, [...ring, ring[0]]) - eaves) < DRIP;
+  return eaves > 0 && Math.abs(distanceToEdge(at, ring) - eaves) < DRIP;
 }
 
 /** The ground on which a person can walk between what stands, and whether it hangs together with one pot more. */

@@ -1,14 +1,13 @@
 import { leastLight } from '../../load/light/light-class.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
-import { percent } from '../cheaper-first/step.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import { potOf } from '../../plan/defaults.ts';
 import { agreeingWith } from '../../plan/agreement.ts';
 import { capital, listWords } from '../../plan/list-words.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
-import { formatLength, formatFrostLimit, formatTemperature } from '../../plan/units/shown.ts';
+import { formatLength, formatFrostLimit, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { PATH_WIDTH } from '../../plan/geometry/gates.ts';
 import { wayNote, wayWords } from './way.ts';
@@ -24,7 +23,8 @@ export function spotSentence(plan: Plan, plant: string, spot: Omit<PlaceSpot, 's
   const begins = stay ? `Where ${they} ${verb('stand')}` : `${sentenceCase(where)}, ${wayWords(plan, spot, units)}`;
   const today = harm + spared;
   const which = spared < 0 ? 'more' : 'less';
-  const does = stay || today <= 0 ? verdict : `${percent(Math.abs(spared) / today)} ${which} heat damage, ${verdict}`;
+  const does =
+    stay || today <= 0 ? verdict : `${formatShare(Math.abs(spared) / today)} ${which} heat damage, ${verdict}`;
   const sun =
     `${light.sunHours.toFixed(0)} h of sun a ` +
     `day${standing === 'enough' ? '' : standing === 'short' ? ' (a little short)' : ' (too dark)'}` +
@@ -113,6 +113,6 @@ function darkNote(name: string, row: PlantRow, tried: readonly Tried[]): string 
   const best = Math.max(...tried.map(({ light }) => light.dailyLight));
   return (
     `No place where ${they} may stand has light enough: at the brightest ${they} ${does('get')} ` +
-    `${percent(best / least)} of the light that ${they} ${does('need')}.`
+    `${formatShare(best / least)} of the light that ${they} ${does('need')}.`
   );
 }

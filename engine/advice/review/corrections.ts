@@ -3,7 +3,7 @@
  */
 import { monthOf, upBearingOf } from '../../plan/defaults.ts';
 import type { Feature, Plan } from '../../plan/types.ts';
-import { formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { namedInside } from '../../plan/names.ts';
 import { checkReadings, type LeafReading } from './readings.ts';
@@ -78,7 +78,7 @@ function candidates(plan: Plan, checks: readonly ReadingCheck[]): Candidate[] {
         pointer: `/features/${index}/measuredDensity`,
         from: feature.measuredDensity ?? feature.density,
         values: densities,
-        words: percent,
+        words: formatShare,
         made: (value) => replaced({ ...feature, measuredDensity: value }),
       });
     } else if (feature.kind === 'tree') {
@@ -87,7 +87,7 @@ function candidates(plan: Plan, checks: readonly ReadingCheck[]): Candidate[] {
         pointer: `/features/${index}/openness`,
         from: feature.openness,
         values: [0.05, 0.1, 0.2, 0.3, 0.45, 0.6],
-        words: percent,
+        words: formatShare,
         made: (value) => replaced({ ...feature, openness: value }),
       });
     }
@@ -118,10 +118,6 @@ function candidates(plan: Plan, checks: readonly ReadingCheck[]): Candidate[] {
     });
   }
   return list;
-}
-
-function percent(value: number): string {
-  return `${(100 * value).toFixed(0)} %`;
 }
 
 function sentence(plan: Plan, { what, from, words }: Candidate, to: number, before: number, after: number): string {

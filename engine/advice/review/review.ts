@@ -2,7 +2,7 @@
 import { namedInside, nameOf } from '../../plan/names.ts';
 import { momentWords } from '../../plan/moment-words.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatTemperature, formatTemperatureDifference } from '../../plan/units/shown.ts';
+import { formatTemperature, formatTemperatureDifference, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf, type Units } from '../../plan/units/units.ts';
 import { DAMAGE_SCALE } from './protocol.ts';
 import { correctionsOf, ENOUGH_OUTSIDE } from './corrections.ts';
@@ -81,7 +81,7 @@ function pairSentences(
   }
   if (density !== null)
     sentences.push(
-      `The light of a pair says that the cloth stops ${(100 * density).toFixed(0)} % of it: enter that as its ` +
+      `The light of a pair says that the cloth stops ${formatShare(density)} of it: enter that as its ` +
         `measured density if three pairs agree.`,
     );
   return sentences;

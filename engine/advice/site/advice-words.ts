@@ -4,9 +4,9 @@ import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatSpeed } from '../../plan/units/shown.ts';
+import { formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { type LadderStep, percent, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
+import { type LadderStep, type WorthMoving, worthMoving } from '../cheaper-first/step.ts';
 import { cheaperHeadline, isOnlyRoots } from '../words/cure-headlines.ts';
 import { sharedBy } from '../words/served.ts';
 import { NOT_WORTH } from './words.ts';
@@ -62,7 +62,7 @@ export function adviceSentence(
     return first === undefined && isOnlyRoots(free) ? rootsSentence(plan, uncounted, sentence, free) : sentence;
   const names = move.serves.map((id) => namedInside(plan, id));
   const who = listWords(names);
-  const does = `${percent(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
+  const does = `${formatShare(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
   const instead = first === undefined || sentence.startsWith(NOT_WORTH) ? '' : insteadWords(first, move);
   return `Move ${who} first: free, and ${does}. ${instead}${sentence}`;
 }

@@ -7,10 +7,9 @@ import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Hedge, Plan, Screen } from '../../plan/types.ts';
-import { formatLength } from '../../plan/units/shown.ts';
+import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import { unitsOf } from '../../plan/units/units.ts';
 import { buildScene } from '../../scene/build.ts';
-import { percent } from '../cheaper-first/step.ts';
 import {
   type Climber,
   CLIMBER,
@@ -117,7 +116,7 @@ export function livingScreen(
     sentence:
       `${leadWords(served, names, found, carried)}: a trellis ${formatLength(length, units)} long and ` +
       `${formatLength(cloth.height, units)} high, ${best.where}, with a climber. ` +
-      `Grown it takes ${percent(most)} of the heat damage off ${listWords(names)}.`,
+      `Grown it takes ${formatShare(most)} of the heat damage off ${listWords(names)}.`,
     notes: [...(isPaved(plan, cloth) ? [planterWords(units)] : []), TRELLIS_CARE, treeInstead(units)],
     sources: LIVING_SOURCES,
   };

@@ -3,11 +3,11 @@ import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { unitsOf } from '../../plan/units/units.ts';
-import { percent } from '../cheaper-first/step.ts';
 import type { Progress } from './progress.ts';
 import { siteOf } from './site.ts';
 import type { ClothSize, SiteOption, SiteRequest, SiteResult } from './types.ts';
 import { titleOf } from './words.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 
 /** Where a pot goes. */
 export interface PotMove {
@@ -127,6 +127,6 @@ function sentenceOf(
   const cost = option.cost === null ? '' : `, for about ${option.cost.toFixed(0)} ${option.currency}`;
   return (
     `Move ${pots}, and hang a small ${cloth.charAt(0).toLowerCase()}${cloth.slice(1)}, ${option.where}${cost}: ` +
-    `${percent(effect)} less heat damage to ${listWords(helped.map((id) => namedInside(plan, id)))} together.`
+    `${formatShare(effect)} less heat damage to ${listWords(helped.map((id) => namedInside(plan, id)))} together.`
   );
 }

@@ -19,6 +19,7 @@ import type { ClothKind, LowSun, OptionPlant, SiteOption } from './types.ts';
 import type { PlantFeature } from '../../load/verdict/planted.ts';
 import type { Targets } from './search/targets.ts';
 import { headingOf } from '../../plan/geometry/angles.ts';
+import { drawnAnywhere } from '../../plan/options.ts';
 
 /** Nearer than this to a plant's middle, cloth hangs "over" it. [m] */
 const OVER_WITHIN = 0.3;
@@ -95,9 +96,7 @@ export function optionOf(
 
 /** Fresh ids and plain names. */
 export function named(plan: Plan, cloth: readonly (Canopy | Screen)[]): (Canopy | Screen)[] {
-  const taken = new Set(
-    [...plan.features, ...(plan.options ?? []).flatMap(({ adds }) => adds ?? [])].map(({ id }) => id),
-  );
+  const taken = new Set(drawnAnywhere(plan).map(({ id }) => id));
   return cloth.map((one) => {
     const { word } = hungOf(one);
     let number = 1;

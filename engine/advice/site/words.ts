@@ -5,9 +5,8 @@ import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Canopy, Plan, Screen } from '../../plan/types.ts';
-import { formatLength } from '../../plan/units/shown.ts';
+import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
-import { percent } from '../cheaper-first/step.ts';
 import { hungOf, kindOf } from './kinds/hung.ts';
 import { seenWords } from '../sight/words.ts';
 import { MOST_DROPS } from './kinds/roof-with-drops.ts';
@@ -32,7 +31,9 @@ export function rulePrices(laidOut: LaidOut, contest: Contest): RulePrice[] {
     // What is seen a little may be the best of all that is seen.
     if (rule === 'glimpsed' && contest.without.get('hidden')?.cloth === cloth) return [];
     const takes =
-      cost > ALL ? 'rules out all cloth that would help here' : `costs ${percent(cost)} of what cloth could do here`;
+      cost > ALL
+        ? 'rules out all cloth that would help here'
+        : `costs ${formatShare(cost)} of what cloth could do here`;
     const words = `${ruleWords(laidOut, rule)} ${takes}`;
     return [{ rule, spared, cost, sentence: `${words}${isSight(rule) ? whoWouldSee(laidOut, cloth) : ''}.` }];
   });
@@ -74,7 +75,7 @@ export function notesOf({ plan, request, lattice, hiding }: LaidOut): string[] {
   return [
     ...hiding.unbound.map(
       ({ id, bare }) =>
-        `From ${namedInside(plan, id)} whatever stands on ${percent(bare)} of the ground is seen: nothing was hidden ` +
+        `From ${namedInside(plan, id)} whatever stands on ${formatShare(bare)} of the ground is seen: nothing was hidden ` +
         `from there.`,
     ),
     ...dropsNote(lattice, request.maxDrops ?? MOST_DROPS),

@@ -2,14 +2,14 @@
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { percent } from '../cheaper-first/step.ts';
 import type { PlantEffect } from './served.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 
 /** "37 % less heat damage to the blueberry pot and 23 % less to the raspberries" */
 export function lessWords(plan: Plan, plants: readonly PlantEffect[]): string {
   return alike(plants, (share, ids, first) => {
     const which = share < 0 ? 'more' : 'less';
-    return `${percent(Math.abs(share))} ${which}${first ? ' heat damage' : ''} to ${named(plan, ids)}`;
+    return `${formatShare(Math.abs(share))} ${which}${first ? ' heat damage' : ''} to ${named(plan, ids)}`;
   });
 }
 
@@ -17,7 +17,7 @@ export function lessWords(plan: Plan, plants: readonly PlantEffect[]): string {
 export function offWords(plan: Plan, plants: readonly PlantEffect[]): string {
   return alike(
     plants,
-    (share, ids, first) => `${percent(share)}${first ? ' of the heat damage' : ''} off ${named(plan, ids)}`,
+    (share, ids, first) => `${formatShare(share)}${first ? ' of the heat damage' : ''} off ${named(plan, ids)}`,
   );
 }
 
@@ -31,7 +31,8 @@ function alike(
   told: (share: number, ids: readonly string[], first: boolean) => string,
 ): string {
   const groups = new Map<string, PlantEffect[]>();
-  for (const plant of plants) groups.set(percent(plant.share), [...(groups.get(percent(plant.share)) ?? []), plant]);
+  for (const plant of plants)
+    groups.set(formatShare(plant.share), [...(groups.get(formatShare(plant.share)) ?? []), plant]);
   return listWords(
     [...groups.values()].map((group, k) =>
       told(

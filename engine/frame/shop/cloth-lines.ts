@@ -1,6 +1,6 @@
 /** The cloth on the shopping list, and what it is tied and sewn with. */
 import type { Plan } from '../../plan/types.ts';
-import { formatCut } from '../../plan/units/shown.ts';
+import { formatCut, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { goodsLines } from './goods.ts';
@@ -47,7 +47,7 @@ function panelLine(plan: Plan, piece: ClothPiece, id: string, units: Units): Cos
       ? { key: null, price: row.price, from: 'yours' }
       : { ...made, price: made.price === null ? null : cents(made.price * panel) };
   const [along, across] = piece.finished.map((side) => formatCut(side, units));
-  const name = `shade cloth ${percentOf(piece)} for the ${piece.where}, hemmed with eyelets, ${along} × ${across}`;
+  const name = `shade cloth ${formatShare(piece.density)} for the ${piece.where}, hemmed with eyelets, ${along} × ${across}`;
   return line({ id, aisle: 'cloth', name, unit: 'panel' }, 1, price, { of: 'cloth', panel });
 }
 
@@ -66,14 +66,10 @@ function rollLine(plan: Plan, piece: ClothPiece, id: string, units: Units): Cost
         }
       : priceOf(plan, 'clothRoll');
   const name =
-    `knitted shade cloth ${percentOf(piece)} for the ${piece.where}: ${formatCut(length, units)} off a roll ` +
+    `knitted shade cloth ${formatShare(piece.density)} for the ${piece.where}: ${formatCut(length, units)} off a roll ` +
     `${formatCut(piece.rollWidth, units)} wide`;
   const area = cents(length * piece.rollWidth);
   return line({ id, aisle: 'cloth', name, unit: 'm²' }, area, perArea, { of: 'cloth', panel: null });
-}
-
-function percentOf({ density }: ClothPiece): string {
-  return `${Math.round(density * 100)} %`;
 }
 
 /** Pieces of one kind on one line. */

@@ -1,6 +1,6 @@
 /** What to mind about a frame before anything else is read, worst first. */
 import { riseOf } from '../../plan/defaults.ts';
-import { distanceToPath, footprintOf, openRing, pointInRing } from '../../plan/geometry/shapes.ts';
+import { openRing, pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';
 import { shownName } from '../../plan/shown-name.ts';
 import type { Canopy, Plan, PlanPoint, Screen, StockTube } from '../../plan/types.ts';
 import { formatLength, formatSpeed } from '../../plan/units/shown.ts';
@@ -31,6 +31,7 @@ import {
   tallPostNote,
   tooHeavyNote,
 } from './note-words.ts';
+import { footprintOf } from '../../plan/geometry/cloth-shapes.ts';
 
 /** A frame hangs from a wall that stands this near to its back edge. [m] */
 const WALL_REACH = 0.3;
@@ -176,7 +177,7 @@ function ruleNotes({ site }: Plan, model: FrameModel, { posts }: SettingOut, uni
   const outside = posts.filter(({ at }) => !pointInRing(at, ring, 1e-6));
   const { setback = 0, maxHeight } = site.rules ?? {};
   const close = posts.filter(
-    ({ at }) => !outside.some((post) => post.at === at) && distanceToPath(at, [...ring, ring[0]]) < setback - 1e-6,
+    ({ at }) => !outside.some((post) => post.at === at) && distanceToEdge(at, ring) < setback - 1e-6,
   );
   const tallest = Math.max(...model.posts.map(({ height }) => height));
   return [

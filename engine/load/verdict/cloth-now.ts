@@ -3,6 +3,7 @@ import { isCloth } from '../../plan/cloth.ts';
 import type { Plan, PlantRow } from '../../plan/types.ts';
 import type { ClothNow } from '../types.ts';
 import type { CameBy } from './came-by.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 
 /** Cloth that hangs there and lets the sun through, or in under it; `null`: the sun comes otherwise. */
 export function clothNow(plan: Plan, came: CameBy | null): ClothNow | null {
@@ -24,7 +25,7 @@ export function clothClause(row: PlantRow, cloth: ClothNow | null): string | nul
   const range = clothRange(row);
   if (range === null || cloth === null) return range === null ? null : `cloth that stops ${range}`;
   if (cloth.how === 'under') return 'a drop or a screen on that side';
-  return isThin(row, cloth) ? `cloth that stops ${range} in place of ${(100 * cloth.stops).toFixed(0)} %` : null;
+  return isThin(row, cloth) ? `cloth that stops ${range} in place of ${formatShare(cloth.stops)}` : null;
 }
 
 /** Whether cloth that hangs there is thinner than suits a plant. */

@@ -10,6 +10,7 @@ import {
   formatTemperature,
   formatTemperatureDifference,
   formatPlusMinus,
+  formatShare,
 } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import type { Limit } from './limit.ts';
@@ -149,8 +150,8 @@ function isOfTheSun({ cloth }: Findings): string {
 
 function lightShort({ name, row, light }: Findings): string {
   const { they, does } = agreeingWith(name);
-  const share = (100 * light.dailyLight) / leastLight(row);
-  return `${they} ${does('get')} ${share.toFixed(0)} % of the light that ${they} ${does('need')}`;
+  const share = formatShare(light.dailyLight / leastLight(row));
+  return `${they} ${does('get')} ${share} of the light that ${they} ${does('need')}`;
 }
 
 function heatAnyway(found: Findings): string {

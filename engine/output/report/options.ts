@@ -1,12 +1,12 @@
 /** What was tried: the options side by side, the one that is drawn first. */
 import { effectCell, servedWords } from '../../advice/compare/words.ts';
-import { percent } from '../../advice/cheaper-first/step.ts';
 import { hoursWords } from '../../frame/work/work-words.ts';
 import type { ComparedChoice, CompareResult } from '../../advice/compare/types.ts';
 import { nameOf } from '../../plan/names.ts';
 import { shownName } from '../../plan/shown-name.ts';
 import type { Plan } from '../../plan/types.ts';
 import { escaped, htmlTable, paragraph, section } from '../sheet/markup.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 
 /** The options of a yard held against today, and those that the report draws as if they were built. */
 export interface Tried {
@@ -51,8 +51,8 @@ function rowOf(plan: Plan, choice: ComparedChoice, served: readonly string[], is
   return [
     `${isChosen ? '▶ ' : ''}${nameIn(plan, choice)}`,
     effectCell(choice, served),
-    ...(served.length > 1 ? [together === null ? '–' : percent(together.share)] : []),
-    together === null ? '' : percent(together.pm),
+    ...(served.length > 1 ? [together === null ? '–' : formatShare(together.share)] : []),
+    together === null ? '' : formatShare(together.pm),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
     clothArea === 0 ? '–' : hoursWords(cost.hours),
     seeing.length === 0 ? 'by nobody' : `from: ${seeing.join(', ')}`,

@@ -5,7 +5,7 @@ import { cautionsFor } from '../../frame/work/cautions.ts';
 import { loadOf } from '../../load/load-of.ts';
 import { minutesOf } from '../../plan/units/clock.ts';
 import type { Outcome } from '../../load/types.ts';
-import { canopyRing, distanceToPath, pointInRing } from '../../plan/geometry/shapes.ts';
+import { pointInRing, distanceToEdge } from '../../plan/geometry/shapes.ts';
 import type { Canopy, Plan, Plant } from '../../plan/types.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { periodDays } from '../../sun/days/period-days.ts';
@@ -14,6 +14,7 @@ import { oneLine } from '../text/plain-text.ts';
 import type { Tried } from './options.ts';
 import type { Report, ReportRequest, ReportSection } from './types.ts';
 import { isCloth } from '../../plan/cloth.ts';
+import { canopyRing } from '../../plan/geometry/cloth-shapes.ts';
 
 /** Share of the work that the map is. */
 const MAP_SHARE = 0.4;
@@ -95,8 +96,7 @@ function sectionThrough(plan: Plan, canopy: Canopy, units: Units): ReportSection
   const edge = canopyRing(canopy);
   const near = plan.features.filter(
     (feature): feature is Plant =>
-      feature.kind === 'plant' &&
-      (pointInRing(feature.at, edge) || distanceToPath(feature.at, [...edge, edge[0]]) < NEAR),
+      feature.kind === 'plant' && (pointInRing(feature.at, edge) || distanceToEdge(feature.at, edge) < NEAR),
   );
   const cuts = near.flatMap(({ id }): ReportSection[] => {
     const found = sectionOf(plan, { canopy: canopy.id, plant: id, units });

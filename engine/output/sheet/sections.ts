@@ -7,7 +7,7 @@ import type { BuildSheet } from '../../frame/types.ts';
 import type { DimensionKind } from '../../frame/layout/types.ts';
 import type { ClothPiece } from '../../frame/shop/types.ts';
 import { GRAVITY } from '../../frame/strength/wind.ts';
-import { formatCut, formatSpeed } from '../../plan/units/shown.ts';
+import { formatCut, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { checklist, list, section, sentence, type SheetSection, table } from './part.ts';
 import { cutList, partsAndJoints, shopping, tools } from './shop.ts';
@@ -118,7 +118,7 @@ function placing(sheet: BuildSheet, units: Units): SheetSection {
 function cloth(sheet: BuildSheet, units: Units): SheetSection {
   const rows = sheet.cloth.pieces.map((piece) => [
     placeOf(piece),
-    `${Math.round(piece.density * 100)} %`,
+    formatShare(piece.density),
     `${formatMark(piece.finished[0], units)} × ${formatMark(piece.finished[1], units)}`,
     piece.buy === 'from the roll'
       ? `${formatMark(piece.cut[0], units)} × ${formatMark(piece.cut[1], units)}`

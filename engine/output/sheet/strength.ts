@@ -5,7 +5,7 @@ import { STEEL } from '../../frame/strength/tube.ts';
 import type { BuildSheet } from '../../frame/types.ts';
 import { LEAN_ON_POST, LEAN_ON_RAIL } from '../../frame/strength/wind-plan.ts';
 import { holesFactor } from '../../frame/strength/wind.ts';
-import { formatArea, formatCut, formatMass, formatSpeed } from '../../plan/units/shown.ts';
+import { formatArea, formatCut, formatMass, formatSpeed, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { list, section, sentence, type SheetSection, table } from './part.ts';
 
@@ -33,7 +33,7 @@ export function strength(sheet: BuildSheet, units: Units): SheetSection {
   const [longest] = sheet.spans.toSorted((a, b) => b.span - a.span);
   const limit = (stressMPa: number): string => {
     const share = (stressMPa * 1e6) / STEEL.allowable;
-    return `${Math.round(100 * share)} % of what the tube bears${share > 1 ? ': TOO MUCH' : ''}`;
+    return `${formatShare(share)} of what the tube bears${share > 1 ? ': TOO MUCH' : ''}`;
   };
   return section('strength', 'What the tube bears', [
     spans,

@@ -2,7 +2,7 @@ import { hiddenHeightWords } from '../../advice/sight/hidden-height.ts';
 import type { HiddenHeights } from '../../advice/sight/hidden-heights.ts';
 import { nameOf } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatLength } from '../../plan/units/shown.ts';
+import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table } from './plain-text.ts';
 
@@ -14,7 +14,7 @@ export function hiddenText(plan: Plan, { reaches, tops }: HiddenHeights, units: 
     ['seen from', 'ground that hides nothing', 'hidden from unless said'],
     reaches.map(({ id, bare, canBeHiddenFrom }) => [
       nameOf(plan, id),
-      `${Math.round(100 * bare)} %`,
+      formatShare(bare),
       canBeHiddenFrom ? 'yes' : 'no',
     ]),
     [1],

@@ -1,5 +1,5 @@
 /** What `site` says: the advice first, a table of the cloth, what is free, and with `--sources` how it was sought. */
-import { type LadderStep, percent, worthMoving } from '../../advice/cheaper-first/step.ts';
+import { type LadderStep, worthMoving } from '../../advice/cheaper-first/step.ts';
 import {
   addedWords,
   adviceSentence,
@@ -17,7 +17,7 @@ import { cautionsFor, SHORT_CAUTIONS } from '../../frame/work/cautions.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
 import type { Plan } from '../../plan/types.ts';
-import { formatArea, formatLength, formatPerArea } from '../../plan/units/shown.ts';
+import { formatArea, formatLength, formatPerArea, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from './plain-text.ts';
 
@@ -75,7 +75,7 @@ function moreBlocks({ together, living }: MoreForms, columns: number): string[] 
 }
 
 function livingBlock({ sentence, climbers, price, notes }: LivingScreen, columns: number): string {
-  const rows = climbers.map(({ name, summers }) => [name, ...summers.map(({ effect }) => percent(effect))]);
+  const rows = climbers.map(({ name, summers }) => [name, ...summers.map(({ effect }) => formatShare(effect))]);
   const money =
     price === null ? '' : ` Roughly ${price.from} to ${price.to} ${price.currency}, trellis, posts and plants.`;
   return [
@@ -90,7 +90,7 @@ function livingSources({ climbers, sources }: LivingScreen): string[] {
   const each = climbers.map(
     ({ name, leaves, water, summers }) =>
       `${name}: ${leaves}; ${water} litres a week for each plant; it stops ` +
-      `${summers.map(({ stops }) => percent(stops)).join(', ')} of the light, summer by summer.`,
+      `${summers.map(({ stops }) => formatShare(stops)).join(', ')} of the light, summer by summer.`,
   );
   return [...each, sources];
 }
@@ -109,8 +109,8 @@ function answersTable(result: SiteResult, columns: number, units: Units): string
     options.map((option, k) => [
       String(k + 1),
       `${roleWords(option.roles)}: ${titleOf(option, units)}`,
-      percent(option.density),
-      percent(option.together),
+      formatShare(option.density),
+      formatShare(option.together),
       moneyWords(option.cost, option.currency),
       addedWords(option, options),
     ]),

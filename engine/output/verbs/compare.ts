@@ -1,5 +1,4 @@
 import { heatwaveUp } from '../../sun/sun-up.ts';
-import { percent } from '../../advice/cheaper-first/step.ts';
 import { compareOptions } from '../../advice/compare/compare.ts';
 import type { ComparedChoice, ComparedPlant, CompareResult, PlantStand } from '../../advice/compare/types.ts';
 import { darkAnyway, effectCell, servedWords } from '../../advice/compare/words.ts';
@@ -9,7 +8,7 @@ import { groundOf } from '../../frame/layout/ground-of.ts';
 import { groundPlace } from '../../frame/strength/grounds.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
-import { formatArea, formatPerArea, formatTemperature } from '../../plan/units/shown.ts';
+import { formatArea, formatPerArea, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { isRough } from '../../sun/weather/weather.ts';
 import { table, wrapped } from '../text/plain-text.ts';
@@ -96,8 +95,8 @@ function summaryRow(plan: Plan, choice: ComparedChoice, served: readonly string[
     options.join(' + '),
     options.map((id) => plan.options?.find((option) => option.id === id)?.name ?? '').join(' + '),
     effectCell(choice, served),
-    ...(served.length > 1 ? [together === null ? '–' : percent(together.share)] : []),
-    together === null ? '' : percent(together.pm),
+    ...(served.length > 1 ? [together === null ? '–' : formatShare(together.share)] : []),
+    together === null ? '' : formatShare(together.pm),
     cost.total === null ? 'not known' : `${cost.total.toFixed(0)} ${cost.currency}`,
     clothArea === 0 ? '' : hoursWords(cost.hours),
   ];
@@ -135,7 +134,7 @@ function plantRow({ name, before, after }: ComparedPlant, units: Units, up: Cloc
     const [was, is] = [before, after].map((stand) => (stand === null ? 'not there' : of(stand)));
     return was === is ? was : was + ARROW + is;
   };
-  const less = before?.harm && after ? percent(1 - (after.harm ?? 0) / before.harm) : '';
+  const less = before?.harm && after ? formatShare(1 - (after.harm ?? 0) / before.harm) : '';
   return [
     name,
     less,
@@ -153,7 +152,7 @@ function compareSources({ units, page }: VerbRequest, { today, choices }: Compar
     harm.toFixed(1),
     spared.toFixed(1),
     sparedPm.toFixed(1),
-    sparedShare === null ? '' : percent(sparedShare),
+    sparedShare === null ? '' : formatShare(sparedShare),
     formatArea(clothArea, units),
     payoff.perSquareMetre === null ? '' : formatPerArea(payoff.perSquareMetre, 'K·h', units),
   ]);

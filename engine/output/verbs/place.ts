@@ -1,4 +1,3 @@
-import { percent } from '../../advice/cheaper-first/step.ts';
 import { heatwaveUp } from '../../sun/sun-up.ts';
 import { placeOf } from '../../advice/place/place.ts';
 import { potGround } from '../../advice/place/ground.ts';
@@ -10,7 +9,7 @@ import type { PlaceResult } from '../../advice/place/types.ts';
 import { placeHeadline, triedHeadline } from '../../advice/words/cure-headlines.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
-import { formatLength } from '../../plan/units/shown.ts';
+import { formatLength, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { table, wrapped } from '../text/plain-text.ts';
 import {
@@ -120,7 +119,7 @@ function placeText(plan: Plan, result: PlaceResult, units: Units, columns: numbe
   const rows = spots.map(({ rank, stay, where, at, harm, light, verdict, pot, winterSunHours, ...way }) => [
     String(rank),
     stay ? 'where it stands' : `${where} (${at.map((each) => formatLength(each, units)).join(', ')})`,
-    today > 0 && !stay ? percent(1 - harm / today) : '–',
+    today > 0 && !stay ? formatShare(1 - harm / today) : '–',
     verdict,
     `${light.sunHours.toFixed(0)} h`,
     ...(winterSunHours === null ? [] : [`${winterSunHours.toFixed(0)} h`]),

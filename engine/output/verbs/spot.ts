@@ -11,7 +11,7 @@ import type { Nine, SpotDayResult, SpotSeasonResult, SpotStep } from '../../load
 import { featureOf } from '../../plan/edit/edit-feature.ts';
 import type { Plan, PlanPoint } from '../../plan/types.ts';
 import { formatStretch, clockAt } from '../../plan/units/clock.ts';
-import { formatLength, formatTemperature } from '../../plan/units/shown.ts';
+import { formatLength, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { hottestMonth } from '../../sun/days/season.ts';
 import { table, wrapped } from '../text/plain-text.ts';
@@ -204,7 +204,7 @@ function nineText(nine: Nine, columns: number): string {
           `project’s own index)`,
       ],
       ['daily light', `${nine.dailyLight.toFixed(1)} mol/m²`],
-      ['sky view', `${Math.round(nine.skyView * 100)} %`],
+      ['sky view', formatShare(nine.skyView)],
     ],
   );
 }

@@ -1,6 +1,6 @@
 import { knownElevationOf, monthOf, upBearingOf } from '../../plan/defaults.ts';
 import { formatClock } from '../../plan/units/clock.ts';
-import { formatLength, formatTemperature } from '../../plan/units/shown.ts';
+import { formatLength, formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import { CLIMATE_TYPES } from '../../survey/climate/climate-types.ts';
 import { climateOfPlace } from '../../survey/climate/climate-of-place.ts';
 import { askedMonth } from '../../survey/climate/known-temperatures.ts';
@@ -137,7 +137,7 @@ export const surveyClimate: Verb = {
         formatTemperature(row.high, 'metric'),
         formatTemperature(row.low, 'metric'),
         `${humidity} %`,
-        `${(sunshine * 100).toFixed(0)} %`,
+        formatShare(sunshine),
       ];
     });
     const months = table(request.page.columns, ['month', 'high', 'low', 'humidity', 'sunshine'], rows, [1, 2, 3, 4]);

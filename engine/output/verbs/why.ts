@@ -1,5 +1,4 @@
 import { sunUp } from '../../sun/sun-up.ts';
-import { percent } from '../../advice/cheaper-first/step.ts';
 import { type NextStep, nextStepOf } from '../../advice/why/next-step.ts';
 import { dateWords } from '../../advice/year/words.ts';
 import { whyBurnt } from '../../advice/why/why.ts';
@@ -8,7 +7,7 @@ import { parseSide, sideWords } from '../../advice/why/side.ts';
 import { DAMAGE_PARTS, type DamagePart, type RankedSide, type WhyResult } from '../../advice/why/types.ts';
 import type { Plan } from '../../plan/types.ts';
 import { type ClockStretch, formatStretch } from '../../plan/units/clock.ts';
-import { formatTemperature } from '../../plan/units/shown.ts';
+import { formatTemperature, formatShare } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { dateOfDay } from '../../sun/days/season.ts';
 import { table, wrapped } from '../text/plain-text.ts';
@@ -113,7 +112,7 @@ function rowOf(
 ): string[] {
   return [
     side === null ? 'bed' : sideWords(side),
-    scorchDose === null ? '' : most > 0 ? percent(scorchDose / most) : percent(0),
+    scorchDose === null ? '' : most > 0 ? formatShare(scorchDose / most) : formatShare(0),
     peak === null ? '' : formatTemperature(peak, units),
     `${hotHours.toFixed(1)} h`,
     when === null ? 'never' : formatStretch(when, units, up),

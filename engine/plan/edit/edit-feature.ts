@@ -6,6 +6,7 @@
 import { turnOf } from '../defaults.ts';
 import { boundsOf, centroid, distance, turned } from '../geometry/shapes.ts';
 import type { Feature, FeatureKind, Knowledge, Plan, PlanPoint, YardOption } from '../types.ts';
+import { drawnAnywhere } from '../options.ts';
 
 /** New values of some keys of a thing; a key set to `undefined` is taken out. */
 export type FeatureChanges = ChangesOf<Feature>;
@@ -13,17 +14,12 @@ type ChangesOf<F> = F extends Feature ? Partial<Omit<F, 'id' | 'kind'>> : never;
 
 /** The thing with an id, among the features or what options add. */
 export function featureOf(plan: Plan, id: string): Feature | undefined {
-  return (
-    plan.features.find((feature) => feature.id === id) ??
-    (plan.options ?? []).flatMap((option) => option.adds ?? []).find((feature) => feature.id === id)
-  );
+  return drawnAnywhere(plan).find((feature) => feature.id === id);
 }
 
 /** An id that is still free, from a kind or a word: "wall", "wall-2", … */
 export function freshId(plan: Plan, word: FeatureKind | (string & {})): string {
-  const taken = new Set(
-    [...plan.features, ...(plan.options ?? []).flatMap((option) => option.adds ?? [])].map((feature) => feature.id),
-  );
+  const taken = new Set(drawnAnywhere(plan).map((feature) => feature.id));
   if (!taken.has(word)) return word;
   let number = 2;
   while (taken.has(`${word}-${number}`)) number++;

@@ -2,10 +2,8 @@
  * Plane geometry of a plan, in metres, x right, y up. Rings are lists of corners; a function that needs an open,
  * counter-clockwise ring says so and `openRing` makes one.
  */
-import { riseOf, turnOf } from '../defaults.ts';
-import type { Canopy, DropSide, PlanPoint, Screen } from '../types.ts';
+import type { PlanPoint } from '../types.ts';
 import { DEGREE } from './angles.ts';
-import type { SpacePoint } from './vectors.ts';
 
 export interface Bounds {
   readonly minX: number;
@@ -128,7 +126,7 @@ export function pointInRing(point: PlanPoint, ring: readonly PlanPoint[], edge =
 
 /** Whether a point lies inside a ring and more than `edge` from its outline. [m] */
 export function strictlyInRing(point: PlanPoint, ring: readonly PlanPoint[], edge: number): boolean {
-  return pointInRing(point, ring) && distanceToPath(point, [...ring, ring[0]]) > edge;
+  return pointInRing(point, ring) && distanceToEdge(point, ring) > edge;
 }
 
 /** Distance of a point from the nearest point of a segment. [m] */
@@ -145,6 +143,11 @@ export function nearestOnSegment(point: PlanPoint, a: PlanPoint, b: PlanPoint): 
   const dy = b[1] - a[1];
   const along = alongSegment(point, a, dx, dy);
   return [a[0] + along * dx, a[1] + along * dy];
+}
+
+/** Distance of a point from the line round a ring, from inside or outside. [m] */
+export function distanceToEdge(point: PlanPoint, ring: readonly PlanPoint[]): number {
+  return distanceToPath(point, closedRing(ring));
 }
 
 /** Distance of a point from a path of one point or more (an open one: repeat the first point to close it). [m] */
@@ -185,55 +188,32 @@ export function turned(point: PlanPoint, center: PlanPoint, turn: number): PlanP
   return [center[0] + dx * cos + dy * sin, center[1] - dx * sin + dy * cos];
 }
 
-/**
- * The corners of a canopy's roof with the cloth's height there: front left, back left, back right, front right
- * (counter-clockwise seen with y up). The back edge is at `height`, the front edge at `height + rise`.
- */
-export function canopyCorners(canopy: Canopy): [SpacePoint, SpacePoint, SpacePoint, SpacePoint] {
-  const corner = (right: -1 | 1, forward: -1 | 1): SpacePoint => {
-    const [x, y] = turned(
-      [canopy.center[0] + (right * canopy.width) / 2, canopy.center[1] + (forward * canopy.length) / 2],
-      canopy.center,
-      turnOf(canopy),
-    );
-    return [x, y, canopy.height + (forward === 1 ? riseOf(canopy) : 0)];
-  };
-  return [corner(-1, 1), corner(-1, -1), corner(1, -1), corner(1, 1)];
+/** Distance of a point from a ring's area, 0 inside. [m] */
+export function distanceToRing(point: PlanPoint, ring: readonly PlanPoint[]): number {
+  if (pointInRing(point, ring)) return 0;
+  let least = Infinity;
+  for (let k = 0; k < ring.length; k++)
+    least = Math.min(least, distanceToSegment(point, ring[k], ring[(k + 1) % ring.length]));
+  return least;
 }
 
-/** The same corners on the ground. */
-export function canopyRing(canopy: Canopy): PlanPoint[] {
-  return canopyCorners(canopy).map(([x, y]) => [x, y]);
+/** Distance between a shape (a ring, or the two ends of a line) and a path; 0 where they cross. [m] */
+export function distanceToShape(shape: readonly PlanPoint[], path: readonly PlanPoint[]): number {
+  const outline = shape.length > 2 ? closedRing(shape) : shape;
+  let least = Infinity;
+  for (const point of shape) least = Math.min(least, distanceToPath(point, path));
+  for (const point of path)
+    least = Math.min(least, shape.length > 2 ? distanceToRing(point, shape) : distanceToPath(point, outline));
+  return least > 0 && pathsCross(outline, path) ? 0 : least;
 }
 
-/** The ring under a canopy, or a screen's path. */
-export function footprintOf(cloth: Canopy | Screen): PlanPoint[] {
-  return cloth.kind === 'canopy' ? canopyRing(cloth) : cleanPath(cloth.path);
-}
-
-/** The two ends of one edge of a canopy's roof, at the cloth's height, going round counter-clockwise. */
-export function canopyEdge(canopy: Canopy, side: DropSide): [SpacePoint, SpacePoint] {
-  const [frontLeft, backLeft, backRight, frontRight] = canopyCorners(canopy);
-  switch (side) {
-    case 'left':
-      return [frontLeft, backLeft];
-    case 'back':
-      return [backLeft, backRight];
-    case 'right':
-      return [backRight, frontRight];
-    case 'front':
-      return [frontRight, frontLeft];
-  }
-}
-
-/** Height of a canopy's cloth over a point of the plan, `null` where the roof does not cover it. [m] */
-export function canopyHeightOver(canopy: Canopy, point: PlanPoint): number | null {
-  if (2 * distance(point, canopy.center) > Math.hypot(canopy.width, canopy.length) + 1e-9) return null;
-  const [x, y] = turned(point, canopy.center, -turnOf(canopy));
-  const right = x - canopy.center[0];
-  const forward = y - canopy.center[1];
-  if (Math.abs(right) > canopy.width / 2 || Math.abs(forward) > canopy.length / 2) return null;
-  return canopy.height + riseOf(canopy) * (forward / canopy.length + 0.5);
+/** Whether a shape (a ring, or the two ends of a line) and a ring share ground. */
+export function meets(shape: readonly PlanPoint[], ring: readonly PlanPoint[]): boolean {
+  return (
+    pointInRing(shape[0], ring) ||
+    (shape.length > 2 && pointInRing(ring[0], shape)) ||
+    pathsCross(shape.length > 2 ? closedRing(shape) : shape, closedRing(ring))
+  );
 }
 
 /** Where on a segment from a by (dx, dy) the nearest point stands, 0 to 1. */

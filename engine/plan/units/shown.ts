@@ -55,6 +55,11 @@ export function formatUpToHand(metres: number, units: Units): string {
   return formatLength(upToHand(metres, units), units);
 }
 
+/** A share as people read it: `37 %`. @param share 0 to 1, or more */
+export function formatShare(share: number): string {
+  return `${Math.round(100 * share)} %`;
+}
+
 /** @param squareMetres [m²] */
 export function formatArea(squareMetres: number, units: Units): string {
   return units === 'metric' ? `${fixed(squareMetres, 1)} m²` : `${fixed(squareMetres / AREA_PER_UNIT['ft²'], 0)} ft²`;

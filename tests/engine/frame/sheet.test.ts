@@ -8,9 +8,10 @@ import { tenthsOf } from '../../../engine/frame/layout/fittings.ts';
 import { costOf, sheetOf } from '../../../engine/frame/sheet.ts';
 import { demoPlan } from '../../../engine/plan/demos/index.ts';
 import { withOptions } from '../../../engine/plan/options.ts';
-import { canopyCorners, distance } from '../../../engine/plan/geometry/shapes.ts';
+import { distance } from '../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, Screen } from '../../../engine/plan/types.ts';
 import { anyCanopy, anyFrame, built, roof, screen, yardWith } from './yard.ts';
+import { canopyCorners } from '../../../engine/plan/geometry/cloth-shapes.ts';
 
 const SEED = 5150;
 const RUNS = { seed: SEED, numRuns: 30 };

@@ -1,5 +1,5 @@
 import { useId } from 'preact/hooks';
-import { CROWN_KINDS, crownKindOf, crownSourceWords } from '../../../engine/index.ts';
+import { CROWN_KINDS, crownKindOf, crownSourceWords, formatShare } from '../../../engine/index.ts';
 
 interface Props {
   /** Id of the chosen kind. */
@@ -29,7 +29,7 @@ export function CrownPicker({ value, onChange }: Props) {
       </select>
       <p id={`${id}-from`} class="plant-limit">
         {chosen
-          ? `A first guess for its crown: ${Math.round(100 * chosen.openness)} % of the sun passes, ` +
+          ? `A first guess for its crown: ${formatShare(chosen.openness)} of the sun passes, ` +
             `± ${Math.round(100 * chosen.pm)}. ${crownSourceWords(chosen)}`
           : 'Fills in its crown as a first guess: light through, shape, and when it is bare.'}
       </p>

@@ -1,6 +1,6 @@
 import { circleMarker, polygon, polyline } from '../leaflet/leaflet.ts';
 import type { Layer } from 'leaflet';
-import { boundsOf, centroid, eavesOf, opennessOf, potOf, trunkRadius } from '../../../engine/index.ts';
+import { boundsOf, centroid, eavesOf, opennessOf, potOf, trunkRadius, canopyEdge } from '../../../engine/index.ts';
 import type { Canopy, Feature, FeatureOf, PlanPoint } from '../../../engine/index.ts';
 import { alongPath, crownEdge, stipple } from './ink-points.ts';
 import { toLatLng, toLatLngs } from '../leaflet/lat-lng.ts';
@@ -150,16 +150,13 @@ function plant(feature: FeatureOf<'plant'>, renderers: Renderers, guess: string)
 
 function canopy(feature: Canopy, renderers: Renderers, guess: string): Layer[] {
   const [ring] = footprint(feature);
-  const [frontLeft, backLeft, backRight, frontRight] = ring;
-  const sides = {
-    left: [frontLeft, backLeft],
-    back: [backLeft, backRight],
-    right: [backRight, frontRight],
-    front: [frontRight, frontLeft],
-  } as const;
   const drops = (feature.drops ?? []).map(({ side }) =>
-    polyline(toLatLngs(sides[side]), exact(renderers, 'over', 'ink drop')),
+    polyline(
+      toLatLngs(canopyEdge(feature, side).map(([x, y]): PlanPoint => [x, y])),
+      exact(renderers, 'over', 'ink drop'),
+    ),
   );
+  const [frontLeft, , , frontRight] = ring;
   const standing = feature.onWall === true ? [frontLeft, frontRight] : ring;
   const posts = standing.map((corner) =>
     circleMarker(toLatLng(corner), {

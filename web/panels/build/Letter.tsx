@@ -2,12 +2,13 @@ import {
   bottomOf,
   boundsOf,
   dayWords,
-  distanceToPath,
   footprintOf,
   formatCut,
   formatLength,
   openRing,
   sideDrawing,
+  distanceToEdge,
+  formatShare,
 } from '../../../engine/index.ts';
 import type { BuildSheet, Canopy, LetterPictures, Plan, Screen, SightCut } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
@@ -61,7 +62,7 @@ export function Letter({ thing, sheet, built, pictures }: Props) {
           {rules?.setback === undefined ? '' : `; the rule asks for ${length(rules.setback)}`}.
         </li>
         <li>Cloth up: {monthsWords(thing)}.</li>
-        <li>Cloth: stops {Math.round(100 * thing.density)} % of the light. Colour: ______________</li>
+        <li>Cloth: stops {formatShare(thing.density)} of the light. Colour: ______________</li>
         {rules?.note !== undefined && <li>Rule as I know it: {rules.note}</li>}
       </ul>
       <h2>The yard from above</h2>
@@ -113,7 +114,7 @@ function monthsWords({ up }: Canopy | Screen): string {
 
 function nearestBoundary(thing: Canopy | Screen, { site }: Plan): number {
   const ring = openRing(site.boundary);
-  return Math.min(...footprintOf(thing).map((corner) => distanceToPath(corner, [...ring, ring[0]])));
+  return Math.min(...footprintOf(thing).map((corner) => distanceToEdge(corner, ring)));
 }
 
 function yardWords({ site }: Plan): string {

@@ -9,6 +9,7 @@ import { plan } from '../../state/yard.ts';
 import { weatherInUse } from '../../state/weather.ts';
 import { siteNow } from '../parts/typed.ts';
 import { printPaper } from '../parts/paper/print-paper.ts';
+import { formatShare } from '../../../engine/index.ts';
 
 type Wish = 'save' | 'print' | 'handout';
 
@@ -39,7 +40,7 @@ export function Report() {
       withPlace,
     };
     const answer = await askEngine('report', asked, {
-      onProgress: ({ done }) => setWorking(`Working out the report: ${Math.round(100 * done)} %`),
+      onProgress: ({ done }) => setWorking(`Working out the report: ${formatShare(done)}`),
     });
     setWorking(null);
     if (!answer.ok) {

@@ -1,4 +1,4 @@
-import { formatLength, gradeOf, GRADE_WORDS, nameOf, QUANTITY_UNITS } from '../../../engine/index.ts';
+import { formatLength, gradeOf, GRADE_WORDS, nameOf, QUANTITY_UNITS, formatShare } from '../../../engine/index.ts';
 import type { PlantLoad, Quantity, Units } from '../../../engine/index.ts';
 import { plan } from '../../state/yard.ts';
 
@@ -24,7 +24,7 @@ export function isGraded(quantity: Quantity): quantity is 'grade' | 'hotLoad' {
 export function valueWords(quantity: Quantity, value: number): string {
   switch (quantity) {
     case 'skyView':
-      return `${Math.round(value * 100)} % of the sky`;
+      return `${formatShare(value)} of the sky`;
     case 'grade':
       return `grade ${value}, ${GRADE_WORDS[value - 1]}`;
     case 'hotLoad':

@@ -1,11 +1,10 @@
 import '../parts/advice-card.css';
 import './style.css';
-import { type DoubtBar, type DoubtResult, movedBy } from '../../../engine/index.ts';
+import { type DoubtBar, type DoubtResult, movedBy, formatShare } from '../../../engine/index.ts';
 import { isStale, liveAnswer } from '../../state/live.ts';
 import { reckonedPlan } from '../../state/reckoned.ts';
 import { aside, findOut, goToStage, selection } from '../../state/view.ts';
 import { plan, preview, units } from '../../state/yard.ts';
-import { percentWords } from '../../common/figures.ts';
 
 /** Inputs drawn as bars; the rest are behind a fold. */
 const FIRST_BARS = 5;
@@ -30,7 +29,7 @@ export function SureCard() {
       ))}
       {working && (
         <p class="quiet" role="status">
-          Shifting every guess by what it may be off… {percentWords(working.done)}
+          Shifting every guess by what it may be off… {formatShare(working.done)}
         </p>
       )}
       {shown && <Doubts result={shown.value} rough={isStale(doubts.value)} />}

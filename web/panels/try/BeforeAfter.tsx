@@ -1,6 +1,6 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { formatArea, formatLength, formatPerArea } from '../../../engine/index.ts';
+import { formatArea, formatLength, formatPerArea, formatShare } from '../../../engine/index.ts';
 import type { ComparedChoice } from '../../../engine/index.ts';
 import { standIn } from '../../map/laid-on/heat-on-map.ts';
 import type { NumberField } from '../../common/fields/number-field.ts';
@@ -11,7 +11,7 @@ import { units } from '../../state/yard.ts';
 import { QUANTITY_WORDS } from '../parts/quantity-words.ts';
 import { barAt, barPlace, barRange, changed, firstCloth, heldPicture, paying, side, unchanged } from './held.ts';
 import type { Side } from './held.ts';
-import { LESS_LIGHT, percentWords } from '../../common/figures.ts';
+import { LESS_LIGHT } from '../../common/figures.ts';
 
 /** A smaller share of a plant's heat damage is no change. */
 const LEAST_TOLD = 0.02;
@@ -126,7 +126,7 @@ function PayoffKey() {
   const { args, value } = shown;
   return (
     <p class="quiet" role="status">
-      Cloth {formatLength(args.height, units.value)} up that stops {percentWords(args.density)}: the lighter the colour,
+      Cloth {formatLength(args.height, units.value)} up that stops {formatShare(args.density)}: the lighter the colour,
       the more cloth spares there, at most {formatPerArea(value.most, 'K·h', units.value)} a hot day. Blank: cloth there
       spares no plant.
     </p>
@@ -139,7 +139,7 @@ function findingOf({ plants, tooDark }: ComparedChoice): string {
     const [was, is] = [before?.harm ?? 0, after?.harm ?? 0];
     const share = was > 0 ? (was - is) / was : 0;
     if (!before || !after || Math.abs(share) < LEAST_TOLD) return [];
-    return [`${name} ${percentWords(Math.abs(share))} ${share > 0 ? 'less' : 'more'}`];
+    return [`${name} ${formatShare(Math.abs(share))} ${share > 0 ? 'less' : 'more'}`];
   });
   const dark = plants.flatMap(({ id, name, before, after }) =>
     before && after && tooDark.includes(id) && before.light.dailyLight - after.light.dailyLight >= LESS_LIGHT

@@ -1,10 +1,10 @@
-import type { ComparedChoice, SeenFrom } from '../../../engine/index.ts';
+import { type ComparedChoice, type SeenFrom, formatShare } from '../../../engine/index.ts';
 import { effectCell, formatLength, formatPerArea, hoursWords } from '../../../engine/index.ts';
 import { calledById } from '../../map/drawing/feature-edits.ts';
 import { plan, units } from '../../state/yard.ts';
 import { found } from './search.ts';
 import { compared, comparison, openTheOption } from '../parts/tried.ts';
-import { harmWords, moneyWords, percentWords, sureMarks, sureWords } from '../../common/figures.ts';
+import { harmWords, moneyWords, sureMarks, sureWords } from '../../common/figures.ts';
 
 /** Every option in a row, what it changes for whom behind its name; on a narrow page each row is a card. */
 export function CompareTable() {
@@ -13,7 +13,7 @@ export function CompareTable() {
   if (!result || !plan.value.options?.length)
     return working ? (
       <p class="quiet" role="status">
-        Holding the options against today… {percentWords(working.done)}
+        Holding the options against today… {formatShare(working.done)}
       </p>
     ) : null;
   const { choices, served } = result;
@@ -96,7 +96,7 @@ function Choice({ choice, served, short }: ChoiceProps) {
 function changeWords(choice: ComparedChoice, served: readonly string[]): string {
   const { effect, together } = choice;
   if (together === null) return 'none today';
-  const change = percentWords(Math.abs(together.share));
+  const change = formatShare(Math.abs(together.share));
   const which = together.share < 0 ? 'more' : 'less';
   if (served.length === 1 || effect.plants.length === 0) return `${change} ${which}`;
   return `${effectCell(choice, served)} less; ${change} ${which === 'less' ? '' : 'more '}in all`;

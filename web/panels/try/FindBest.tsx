@@ -8,7 +8,7 @@ import { foundMarks } from './marked.ts';
 import { EVERYONE, cancelSearch, findTheBest, found, growing, largestSizes, searchProblem, wish } from './search.ts';
 import type { Wish } from './search.ts';
 import { Word } from './Word.tsx';
-import { percentWords } from '../../common/figures.ts';
+import { formatShare } from '../../../engine/index.ts';
 
 const KINDS = {
   any: 'A roof or a screen',
@@ -61,7 +61,7 @@ export function FindBest() {
         <div class="searching" role="status">
           <progress value={working.done} aria-label="The search" />{' '}
           <span>
-            {percentWords(working.done)} {working.what}
+            {formatShare(working.done)} {working.what}
           </span>{' '}
           <button type="button" onClick={cancelSearch}>
             Cancel

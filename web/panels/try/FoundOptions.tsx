@@ -1,5 +1,5 @@
 import { useEffect } from 'preact/hooks';
-import type { OptionPlant, SiteOption, SiteResult, Sight } from '../../../engine/index.ts';
+import { type OptionPlant, type SiteOption, type SiteResult, type Sight, formatShare } from '../../../engine/index.ts';
 import {
   addedWords,
   countingWords,
@@ -22,7 +22,7 @@ import { putIntoOption } from '../parts/option-edits.ts';
 import { more } from './search.ts';
 import type { Found } from './search.ts';
 import { Stand } from './Stand.tsx';
-import { harmWords, moneyWords, percentWords } from '../../common/figures.ts';
+import { harmWords, moneyWords } from '../../common/figures.ts';
 
 /** What the search looks at; what stands in options it does not. */
 const YARD = ['features', 'site', 'climate', 'season', 'plants', 'stock'] as const;
@@ -75,7 +75,7 @@ interface FoundOptionProps {
 }
 
 function FoundOption({ option, sights, number, options }: FoundOptionProps) {
-  const title = `${titleOf(option, units.value)}, stops ${percentWords(option.density)}`;
+  const title = `${titleOf(option, units.value)}, stops ${formatShare(option.density)}`;
   return (
     <li>
       <h3>
@@ -216,7 +216,7 @@ function Searched({ result: { tried, bound, gap, proven, notes } }: { readonly r
         to be no better, {tried.scored} worked out in full.{' '}
         {proven
           ? 'None of them spares more than the best shown.'
-          : `Stopped early: the best can be at most ${percentWords(gap)} better.`}{' '}
+          : `Stopped early: the best can be at most ${formatShare(gap)} better.`}{' '}
         No place in these steps spares more than {harmWords(bound)} a hot day; between them {tried.between} more were
         tried round the best, and what is found there is not proven.
       </p>

@@ -1,6 +1,6 @@
 import { useSignalEffect } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID } from '../../../engine/index.ts';
+import { formatLength, LEAST_USEFUL, openRing, pointInRing, TALLEST_SAID, formatShare } from '../../../engine/index.ts';
 import type { PlanPoint, HiddenHeights } from '../../../engine/index.ts';
 import { contoursOf } from '../../charts/contours.ts';
 import { softGround } from '../../charts/soft-ground.ts';
@@ -9,7 +9,6 @@ import { barredRings, hiddenHeightLines } from '../../map/laid-on/overlays.ts';
 import { plan, units } from '../../state/yard.ts';
 import { topMarks } from './marked.ts';
 import { hiddenAnswer, hiddenFrom, hiddenShown } from '../parts/tried.ts';
-import { percentWords } from '../../common/figures.ts';
 
 /** Heights that are drawn as lines. [m] */
 const LEVELS = [1, 1.5, 1.8, 2, 2.2, 2.5, 3, 4];
@@ -58,7 +57,7 @@ export function HiddenHeights() {
           .filter(({ bare }) => bare > 0)
           .map(({ id, bare }) => (
             <p key={id} class="said">
-              {calledById(id)}: on {percentWords(bare)} of the ground nothing can be hidden from there.
+              {calledById(id)}: on {formatShare(bare)} of the ground nothing can be hidden from there.
             </p>
           ))}
     </section>
@@ -121,5 +120,5 @@ function shareWords(bare: number): string {
   if (bare === 1) return 'Nothing can be hidden anywhere in the yard.';
   return bare === 0
     ? 'Everywhere in the yard something of use can be hidden.'
-    : `On ${percentWords(bare)} of the ground a thing cannot be hidden.`;
+    : `On ${formatShare(bare)} of the ground a thing cannot be hidden.`;
 }

@@ -1,5 +1,4 @@
-import type { LivingScreen } from '../../../engine/index.ts';
-import { percentWords } from '../../common/figures.ts';
+import { type LivingScreen, formatShare } from '../../../engine/index.ts';
 import { putIntoOption } from '../parts/option-edits.ts';
 import { more } from './search.ts';
 
@@ -55,7 +54,7 @@ function Living({ living: { feature, sentence, climbers, price, notes, sources }
               <th scope="row">{name}</th>
               {summers.map(({ stops, effect }, k) => (
                 <td key={k}>
-                  {percentWords(stops)}, −{percentWords(effect)}
+                  {formatShare(stops)}, −{formatShare(effect)}
                 </td>
               ))}
             </tr>

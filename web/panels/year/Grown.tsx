@@ -1,4 +1,4 @@
-import { formatLength, nameOf, parseLength, parseNumber, isCloth } from '../../../engine/index.ts';
+import { formatLength, nameOf, parseLength, parseNumber, isCloth, formatShare } from '../../../engine/index.ts';
 import type { Feature, FeatureOf, GrownQuestion } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { goToStage, selection } from '../../state/view.ts';
@@ -29,7 +29,7 @@ export function Grown({ questions, last }: { readonly questions: readonly GrownQ
           key={cloth.id}
           label={
             `Cloth fades. How much of the light does ${calledOf(cloth)} stop now, in %? Bought as ` +
-            `${(100 * cloth.density).toFixed(0)} %.`
+            `${formatShare(cloth.density)}.`
           }
           value={cloth.measuredDensity === undefined ? '' : `${(100 * cloth.measuredDensity).toFixed(0)}`}
           placeholder="as bought"

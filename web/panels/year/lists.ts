@@ -1,4 +1,4 @@
-import { type Feature, type Plan, isCloth } from '../../../engine/index.ts';
+import { type Feature, type Plan, isCloth, drawnAnywhere } from '../../../engine/index.ts';
 import { calledOf } from '../../map/drawing/feature-edits.ts';
 
 export function plantsOf({ features }: Plan): readonly Feature[] {
@@ -6,8 +6,8 @@ export function plantsOf({ features }: Plan): readonly Feature[] {
 }
 
 /** Canopies and screens of the yard and of every option. */
-export function clothsOf({ features, options = [] }: Plan): readonly Feature[] {
-  return [...features, ...options.flatMap(({ adds = [] }) => adds)].filter(isCloth);
+export function clothsOf(plan: Plan): readonly Feature[] {
+  return drawnAnywhere(plan).filter(isCloth);
 }
 
 export function namesById(features: readonly Feature[]): Record<string, string> {

@@ -1,6 +1,14 @@
 import { HAND_BREADTH } from '../../../frame/layout/surroundings.ts';
 import { eavesOf, potOf } from '../../../plan/defaults.ts';
-import { boundsOf, type Bounds, canopyRing, cleanPath, openRing } from '../../../plan/geometry/shapes.ts';
+import {
+  boundsOf,
+  type Bounds,
+  cleanPath,
+  openRing,
+  distanceToRing,
+  distanceToShape,
+  meets,
+} from '../../../plan/geometry/shapes.ts';
 import { trunkRadius } from '../../../plan/geometry/trunk.ts';
 import type {
   Bed,
@@ -15,7 +23,7 @@ import type {
   Tree,
   Wall,
 } from '../../../plan/types.ts';
-import { distanceToRing, distanceToShape, meets } from '../shapes.ts';
+import { canopyRing } from '../../../plan/geometry/cloth-shapes.ts';
 
 /** Air between a plant's top and a roof. Our choice. [m] */
 const CLEARANCE = 0.3;

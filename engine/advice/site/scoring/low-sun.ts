@@ -7,12 +7,12 @@ import { planDirection } from '../../../scene/direction.ts';
 import { formatStretch } from '../../../plan/units/clock.ts';
 import { heatwaveUp } from '../../../sun/sun-up.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
-import { distanceToRing } from '../shapes.ts';
 import type { LowSun } from '../types.ts';
 import type { Targets } from '../search/targets.ts';
-import { footprintOf } from '../../../plan/geometry/shapes.ts';
 import type { LeafTables } from './leaf-tables.ts';
 import { lasts } from '../../../load/leaf/judge.ts';
+import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
+import { distanceToRing } from '../../../plan/geometry/shapes.ts';
 
 /** A point is hit where at least this much of the beam reaches it past the cloth. */
 const LIT = 0.3;

@@ -3,7 +3,7 @@ import { FLEECE_REACH } from '../../../frame/shop/cloth.ts';
 import { fleeceWeight } from '../../../frame/shop/cloth-words.ts';
 import { riseOf } from '../../../plan/defaults.ts';
 import { middleOf } from '../../../plan/edit/edit-feature.ts';
-import { footprintOf, pointInRing } from '../../../plan/geometry/shapes.ts';
+import { pointInRing } from '../../../plan/geometry/shapes.ts';
 import { agreeingWith } from '../../../plan/agreement.ts';
 import { listWords } from '../../../plan/list-words.ts';
 import { nameOf } from '../../../plan/names.ts';
@@ -18,6 +18,7 @@ import { CLEAR_NIGHT } from './clear-night.ts';
 import type { FrostAdvice, FrostPlant } from './types.ts';
 import { dateWords, namesInside, sentenceCase } from '../words.ts';
 import { isCloth } from '../../../plan/cloth.ts';
+import { footprintOf } from '../../../plan/geometry/cloth-shapes.ts';
 
 type Found = Omit<FrostAdvice, 'advice'>;
 

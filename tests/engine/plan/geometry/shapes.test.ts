@@ -5,9 +5,6 @@ import { describe, expect, it } from 'vitest';
 import {
   area,
   boundsOf,
-  canopyCorners,
-  canopyEdge,
-  canopyHeightOver,
   centroid,
   cleanPath,
   distance,
@@ -21,6 +18,7 @@ import {
   turned,
 } from '../../../../engine/plan/geometry/shapes.ts';
 import type { Canopy, PlanPoint } from '../../../../engine/plan/types.ts';
+import { canopyCorners, canopyEdge, canopyHeightOver } from '../../../../engine/plan/geometry/cloth-shapes.ts';
 
 const seed = 4711;
 const anyPoint = fc.tuple(fc.double({ min: -50, max: 50, noNaN: true }), fc.double({ min: -50, max: 50, noNaN: true }));

@@ -1,5 +1,5 @@
 import './pictures.css';
-import { dayWords } from '../../../../engine/index.ts';
+import { dayWords, formatShare } from '../../../../engine/index.ts';
 import { signal } from '@preact/signals';
 import { clockWords } from '../../../common/words.ts';
 import type { SunEye } from '../../../../engine/index.ts';
@@ -91,7 +91,7 @@ export function SunEyePicture() {
           <figcaption>
             {findingOf(seen, sun.clock)} Looked at along the beam there is no shadow: what shows is lit. A plant with a
             thick outline is over its limit on the heatwave day and the sun is hot now; the ground’s colour is how hot,
-            {Math.round(sun.harm * 100)} % of a full hour.
+            {formatShare(sun.harm)} of a full hour.
           </figcaption>
           <LitTable seen={seen} />
         </figure>
@@ -161,7 +161,7 @@ function LitTable({ seen }: { readonly seen: SunEye }) {
             .map(({ id, share }) => (
               <tr key={id}>
                 <th scope="row">{shapeName(id)}</th>
-                <td>{Math.round(share * 100)} %</td>
+                <td>{formatShare(share)}</td>
               </tr>
             ))}
         </tbody>

@@ -1,4 +1,4 @@
-import { distanceToPath, openRing } from '../../../../engine/index.ts';
+import { distanceToPath, openRing, distanceToEdge } from '../../../../engine/index.ts';
 import type { Feature, FeatureOf, PlanPoint } from '../../../../engine/index.ts';
 
 /** Farther off, the colour of a wall is not asked. [m] */
@@ -14,6 +14,6 @@ export function hasPlantsBefore(side: FeatureOf<'wall' | 'building'>, features: 
     if (feature.kind === 'plant' || feature.kind === 'tree') return isNear(feature.at);
     if (feature.kind !== 'bed') return false;
     const bed = openRing(feature.outline);
-    return bed.some(isNear) || line.some((corner) => distanceToPath(corner, [...bed, bed[0]]) <= within);
+    return bed.some(isNear) || line.some((corner) => distanceToEdge(corner, bed) <= within);
   });
 }
