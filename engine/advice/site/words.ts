@@ -75,8 +75,8 @@ export function notesOf({ plan, request, lattice, hiding }: LaidOut): string[] {
   return [
     ...hiding.unbound.map(
       ({ id, bare }) =>
-        `From ${namedInside(plan, id)} whatever stands on ${formatShare(bare)} of the ground is seen: nothing was hidden ` +
-        `from there.`,
+        `From ${namedInside(plan, id)} whatever stands on ${formatShare(bare)} of the ground is seen: nothing was ` +
+        `hidden from there.`,
     ),
     ...dropsNote(lattice, request.maxDrops ?? MOST_DROPS),
   ];

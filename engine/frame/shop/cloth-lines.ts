@@ -47,7 +47,8 @@ function panelLine(plan: Plan, piece: ClothPiece, id: string, units: Units): Cos
       ? { key: null, price: row.price, from: 'yours' }
       : { ...made, price: made.price === null ? null : cents(made.price * panel) };
   const [along, across] = piece.finished.map((side) => formatCut(side, units));
-  const name = `shade cloth ${formatShare(piece.density)} for the ${piece.where}, hemmed with eyelets, ${along} × ${across}`;
+  const cloth = `shade cloth ${formatShare(piece.density)} for the ${piece.where}`;
+  const name = `${cloth}, hemmed with eyelets, ${along} × ${across}`;
   return line({ id, aisle: 'cloth', name, unit: 'panel' }, 1, price, { of: 'cloth', panel });
 }
 
@@ -66,8 +67,8 @@ function rollLine(plan: Plan, piece: ClothPiece, id: string, units: Units): Cost
         }
       : priceOf(plan, 'clothRoll');
   const name =
-    `knitted shade cloth ${formatShare(piece.density)} for the ${piece.where}: ${formatCut(length, units)} off a roll ` +
-    `${formatCut(piece.rollWidth, units)} wide`;
+    `knitted shade cloth ${formatShare(piece.density)} for the ${piece.where}: ${formatCut(length, units)} off a ` +
+    `roll ${formatCut(piece.rollWidth, units)} wide`;
   const area = cents(length * piece.rollWidth);
   return line({ id, aisle: 'cloth', name, unit: 'm²' }, area, perArea, { of: 'cloth', panel: null });
 }
