@@ -22,7 +22,7 @@ export class Compass {
   constructor({ count, x, y, z, level }: Directions) {
     const bins = Math.max(1, Math.min(MOST_BINS, Math.round(count / IN_BIN)));
     const slopes = Float64Array.from(z, (each, k) => (level[k] > 0 ? each / level[k] : Infinity));
-    const binOf = Int32Array.from(x, (each, k) => binAt(Math.atan2(y[k], each), bins));
+    const binOf = Int32Array.from(x, (each, k) => binAt(turnTo(each, y[k]), bins));
     this.bins = bins;
     this.order = Int32Array.from(x, (_, k) => k).sort((a, b) => binOf[a] - binOf[b] || slopes[a] - slopes[b]);
     this.slope = Float64Array.from(this.order, (k) => slopes[k]);
@@ -31,9 +31,9 @@ export class Compass {
     for (let bin = 0; bin < bins; bin++) this.begins[bin + 1] += this.begins[bin];
   }
 
-  /** The bin of a bearing. [rad] */
-  binOf(bearing: number): number {
-    return binAt(bearing, this.bins);
+  /** The bin of a level way. @param beside so much further on, in turns */
+  binOf(x: number, y: number, beside: number): number {
+    return binAt(turnTo(x, y) + beside, this.bins);
   }
 
   /** The first in a bin's part of `order` that is so steep. @param slope above 0, or −∞ for all */
@@ -51,10 +51,15 @@ export class Compass {
   }
 }
 
-/** @param bearing within a turn of ±π [rad] */
-function binAt(bearing: number, bins: number): number {
-  const turns = bearing / (2 * Math.PI) + 0.5;
-  return Math.min(bins - 1, Math.floor((turns - Math.floor(turns)) * bins));
+function binAt(turn: number, bins: number): number {
+  return Math.min(bins - 1, Math.floor((turn - Math.floor(turn)) * bins));
+}
+
+/** How far round a level way lies, 0 to 1, as it would on a square compass: no angle has to be found. */
+function turnTo(x: number, y: number): number {
+  const along = Math.abs(x) + Math.abs(y);
+  if (along === 0) return 0;
+  return (y < 0 ? 3 + x / along : 1 - x / along) / 4;
 }
 
 const known = new WeakMap<Directions, Compass>();

@@ -2,7 +2,7 @@ import { SEGMENT } from '../../scene/outline.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { TOUCH } from '../../scene/ties.ts';
 import { BodyShadows } from './shadows/body-shadows.ts';
-import { gridClothShare, gridSolids } from './grid-solids.ts';
+import { gridSolids } from './grid-solids.ts';
 import type { GridSolids } from './grid-solids.ts';
 import type { GridSpec } from './grid-spec.ts';
 import type { Directions } from '../passes.ts';
@@ -62,10 +62,8 @@ class StateCaster {
     for (let p = 0; p < solids.prisms.length; p++)
       addPrismShadow(edges, solids.prisms[p], dx, dy, reachU, reachV, TOUCH / cell);
     for (let l = 0; l < solids.lids.length; l++) addLidShadow(edges, solids.lids[l], reachU, reachV);
-    for (let s = 0; s < solids.sheets.length; s++) {
-      const sheet = solids.sheets[s];
-      addClothShadow(edges, sheet, gridClothShare(sheet, dx, dy, dz), reachU, reachV, this.corners);
-    }
+    for (let s = 0; s < solids.sheets.length; s++)
+      addClothShadow(edges, solids.sheets[s], dx, dy, dz, reachU, reachV, this.corners);
     this.bodies.addTo(edges, dx, dy, dz, reachU, reachV);
     this.sweep.run(edges, this.bodies, sink);
   }

@@ -24,9 +24,13 @@ export interface View {
 /** A view that passes by nothing but what is too high or too low. */
 const ALL_ROUND = { near: 0, round: true, rightX: 0, rightY: 0, leftX: 0, leftY: 0 } as const;
 
+/** Of what lies below the point no beam comes through. */
+const BELOW: View = { ...ALL_ROUND, far: 0, foot: 0, top: 0 };
+
 /** View of an upright disc. @param dx, dy Its centre, seen from the point. [m] */
 export function viewOfDisc(dx: number, dy: number, radius: number, foot: number, top: number): View {
-  const distance = Math.hypot(dx, dy);
+  if (top <= 0) return BELOW;
+  const distance = Math.sqrt(dx * dx + dy * dy);
   const far = distance + radius;
   if (distance <= radius) return { ...ALL_ROUND, far, foot, top };
   const sin = radius / distance;
@@ -46,8 +50,9 @@ export function viewOfDisc(dx: number, dy: number, radius: number, foot: number,
 
 /** View of an upright outline, `SEGMENT` numbers an edge. @param x, y The point. [m] */
 export function viewOfOutline(outline: Float64Array, x: number, y: number, foot: number, top: number): View {
-  let near = Infinity;
-  let far = 0;
+  if (top <= 0) return BELOW;
+  let nearSquared = Infinity;
+  let farSquared = 0;
   let winding = 0;
   let middleX = 0;
   let middleY = 0;
@@ -56,18 +61,29 @@ export function viewOfOutline(outline: Float64Array, x: number, y: number, foot:
     const ay = outline[e + 1] - y;
     const bx = outline[e + 2] - x;
     const by = outline[e + 3] - y;
-    near = Math.min(near, distanceToEdge(ax, ay, bx, by));
-    far = Math.max(far, Math.hypot(ax, ay), Math.hypot(bx, by));
+    nearSquared = Math.min(nearSquared, squaredDistanceToEdge(ax, ay, bx, by));
+    farSquared = Math.max(farSquared, ax * ax + ay * ay, bx * bx + by * by);
     winding += windingOf(ax, ay, bx, by);
     middleX += ax + bx;
     middleY += ay + by;
   }
+  const far = Math.sqrt(farSquared);
   if (winding !== 0) return { ...ALL_ROUND, far, foot, top };
-  return { near, far, foot, top, ...windowOf(outline, x, y, middleX, middleY) };
+  return windowOf(outline, x, y, middleX, middleY, Math.sqrt(nearSquared), far, foot, top);
 }
 
 /** The narrowest window of bearings around an outline, given a vector to somewhere amid it. */
-function windowOf(outline: Float64Array, x: number, y: number, middleX: number, middleY: number) {
+function windowOf(
+  outline: Float64Array,
+  x: number,
+  y: number,
+  middleX: number,
+  middleY: number,
+  near: number,
+  far: number,
+  foot: number,
+  top: number,
+): View {
   let rightmost = Infinity;
   let leftmost = -Infinity;
   let rightX = 0;
@@ -77,23 +93,31 @@ function windowOf(outline: Float64Array, x: number, y: number, middleX: number, 
   for (let e = 0; e < outline.length; e += 2) {
     const px = outline[e] - x;
     const py = outline[e + 1] - y;
-    const angle = Math.atan2(middleX * py - middleY * px, middleX * px + middleY * py);
-    if (angle < rightmost) {
-      rightmost = angle;
+    const turned = turnedBy(middleX * px + middleY * py, middleX * py - middleY * px);
+    if (turned < rightmost) {
+      rightmost = turned;
       rightX = px;
       rightY = py;
     }
-    if (angle > leftmost) {
-      leftmost = angle;
+    if (turned > leftmost) {
+      leftmost = turned;
       leftX = px;
       leftY = py;
     }
   }
   // Half a turn or more: two vectors no longer tell inside from outside.
-  return { round: leftmost - rightmost >= Math.PI, rightX, rightY, leftX, leftY };
+  const aside = rightX * leftY - rightY * leftX;
+  const round = aside < 0 || (aside === 0 && rightX * leftX + rightY * leftY <= 0);
+  return { near, far, foot, top, round, rightX, rightY, leftX, leftY };
 }
 
-/** What rounding may do to a bearing [rad] or, in shares, to a slope, and far more. */
+/** Grows with the angle to the left that a vector makes, given what of it goes ahead and what aside: −2 to 2. */
+function turnedBy(ahead: number, aside: number): number {
+  const share = aside / (Math.abs(ahead) + Math.abs(aside));
+  return ahead >= 0 ? share : aside >= 0 ? 2 - share : -2 - share;
+}
+
+/** What rounding may do to a bearing, in turns, or, in shares, to a slope, and far more. */
 const EDGE = 1e-9;
 
 /**
@@ -116,8 +140,8 @@ export function passesToward(
   const { order, slope, begins, bins } = compass;
   // From a place in its outline a solid spans no part of the compass.
   const round = view.round || near < TOUCH;
-  const first = round ? 0 : compass.binOf(Math.atan2(rightY, rightX) - EDGE);
-  const last = round ? bins - 1 : compass.binOf(Math.atan2(leftY, leftX) + EDGE);
+  const first = round ? 0 : compass.binOf(rightX, rightY, -EDGE);
+  const last = round ? bins - 1 : compass.binOf(leftX, leftY, EDGE);
   const lowest = foot > 0 && far > 0 ? foot / far : -Infinity;
   const highest = near > 0 ? (top / near) * (1 + EDGE) : Infinity;
   let found = 0;
@@ -141,10 +165,12 @@ export function windingOf(ax: number, ay: number, bx: number, by: number): numbe
   return by <= 0 && ax * by < ay * bx ? -1 : 0;
 }
 
-function distanceToEdge(ax: number, ay: number, bx: number, by: number): number {
+function squaredDistanceToEdge(ax: number, ay: number, bx: number, by: number): number {
   const ex = bx - ax;
   const ey = by - ay;
   const squared = ex * ex + ey * ey;
   const along = squared === 0 ? 0 : Math.min(1, Math.max(0, -(ax * ex + ay * ey) / squared));
-  return Math.hypot(ax + along * ex, ay + along * ey);
+  const dx = ax + along * ex;
+  const dy = ay + along * ey;
+  return dx * dx + dy * dy;
 }

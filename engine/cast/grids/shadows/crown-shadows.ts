@@ -90,10 +90,11 @@ export class CrownShadows {
     this.cast.length = 0;
     for (let c = 0; c < this.shadows.length; c++) {
       const shadow = this.shadows[c];
+      if (isElsewhere(shadow.solid, reachU, reachV, edges)) continue;
       const spread = shadow.whole ? this.layEllipse(shadow, reachU, reachV) : layStadium(shadow, reachU, reachV);
       const low = Math.min(shadow.v, shadow.v + shadow.runV) - spread;
       const high = Math.max(shadow.v, shadow.v + shadow.runV) + spread;
-      if (!(high >= 0 && low <= edges.rows - 1) || passesBeside(shadow, spread, edges.columns)) continue;
+      if (!(high >= 0 && low <= edges.rows - 1)) continue;
       shadow.firstRow = low <= 0 ? 0 : Math.ceil(low);
       shadow.lastRow = high >= edges.rows - 1 ? edges.rows - 1 : Math.floor(high);
       if (shadow.lastRow < shadow.firstRow) continue;
@@ -175,10 +176,19 @@ export class CrownShadows {
   }
 }
 
-/** Whether a shadow lies left or right of all columns. @param spread how far its ellipse or discs reach [cells] */
-function passesBeside({ whole, u, runU, wide, lean }: CrownShadow, spread: number, columns: number): boolean {
-  const aside = whole ? Math.sqrt(wide) + Math.abs(lean) * spread : spread;
-  return Math.max(u, u + runU) + aside < 0 || Math.min(u, u + runU) - aside > columns - 1;
+/** Whether the whole stadium of a crown, which holds its shadow whatever its kind, lies off the grid. */
+function isElsewhere(
+  { u, v, radius, foot, top }: GridCrown,
+  reachU: number,
+  reachV: number,
+  { columns, rows }: ShadowEdges,
+): boolean {
+  const nearU = u - foot * reachU;
+  const nearV = v - foot * reachV;
+  const farU = u - top * reachU;
+  const farV = v - top * reachV;
+  if (Math.max(nearU, farU) + radius < 0 || Math.min(nearU, farU) - radius > columns - 1) return true;
+  return Math.max(nearV, farV) + radius < 0 || Math.min(nearV, farV) - radius > rows - 1;
 }
 
 /** @returns The radius of its discs. [cells] */

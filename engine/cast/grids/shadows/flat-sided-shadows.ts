@@ -1,5 +1,5 @@
 import { SEGMENT } from '../../../scene/outline.ts';
-import type { GridLid, GridPrism, GridCloth } from '../grid-solids.ts';
+import { gridClothShare, type GridCloth, type GridLid, type GridPrism } from '../grid-solids.ts';
 import type { ShadowEdges } from './shadow-edges.ts';
 
 /** Most corners of a sheet cut by the plane. */
@@ -76,13 +76,15 @@ export function addLidShadow(edges: ShadowEdges, lid: GridLid, reachU: number, r
 
 /**
  * Adds the shadow of a sheet: its corners carried along the beam down to the plane.
- * @param share of a beam of this pass that the sheet lets through
+ * @param dx, dy, dz The sun's direction.
  * @param corners Room for its corners on the plane, 2 numbers each.
  */
 export function addClothShadow(
   edges: ShadowEdges,
   sheet: GridCloth,
-  share: number,
+  dx: number,
+  dy: number,
+  dz: number,
   reachU: number,
   reachV: number,
   corners: Float64Array,
@@ -104,6 +106,7 @@ export function addClothShadow(
     if (v > maxV) maxV = v;
   }
   if (isOutside(edges, minU, minV, maxU, maxV)) return;
+  const share = gridClothShare(sheet, dx, dy, dz);
   let twiceArea = 0;
   for (let k = 0, last = used - 2; k < used; last = k, k += 2) {
     twiceArea +=
