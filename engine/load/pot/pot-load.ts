@@ -1,6 +1,7 @@
 import { Kept } from '../../plan/kept.ts';
 import type { Plan, Plant } from '../../plan/types.ts';
 import type { HeatDay } from '../leaf/heat-day.ts';
+import { facingCaster } from '../light/kept-caster.ts';
 import type { SkyViewer } from '../light/sky-viewer.ts';
 import type { PotLoad, Roots } from '../types.ts';
 import { plantPoints, potPoints } from '../verdict/plant-points.ts';
@@ -64,23 +65,16 @@ function clockAt({ samples, day }: HeatDay, solarHour: number, timeZone: string)
  */
 function potSides(yard: Yard, plant: Plant): { sunHours: number; hotHours: number }[] {
   const { channels } = yard.weights;
-  const { azimuth, count } = yard.passes;
   const { own } = plantPoints(yard.plan, plant);
-  const shares = new Float64Array(count);
   return potPoints(yard.plan, plant).map(({ side, point }) => {
-    yard.caster.sharesAt(point, own, shares);
+    const { samples, sharesAt } = facingCaster(yard.scene, yard.samples, Number(side));
+    const shares = sharesAt(point, own);
     let sunHours = 0;
     let hotHours = 0;
-    for (let k = 0; k < count; k++) {
-      if (!isLit(azimuth[k], Number(side))) continue;
-      sunHours += shares[k] * channels.sunHours[k];
-      hotHours += shares[k] * channels.hotHours[k];
+    for (let n = 0; n < samples.length; n++) {
+      sunHours += shares[n] * channels.sunHours[samples[n]];
+      hotHours += shares[n] * channels.hotHours[samples[n]];
     }
     return { sunHours, hotHours };
   });
-}
-
-function isLit(azimuth: number, bearing: number): boolean {
-  const apart = Math.abs(azimuth - bearing) % 360;
-  return Math.min(apart, 360 - apart) < 90;
 }

@@ -42,11 +42,12 @@ export function cameBy(
   };
   const through = blockerAt(azimuth, altitude);
   if (through !== null) return { how: 'through', id: through };
-  const hangs = (id: string): boolean =>
-    plan.features.some((feature) => feature.id === id && (feature.kind === 'canopy' || feature.kind === 'tree'));
+  const hanging = new Set(plan.features.flatMap(({ id, kind }) => (kind === 'canopy' || kind === 'tree' ? [id] : [])));
+  const overhead = { ...scene, states: scene.states.map((all) => all.filter(({ id }) => hanging.has(id))) };
   for (let height = altitude + STEP; height < 90; height += STEP) {
+    if (castRay(overhead, point, azimuth, height, monthDay).blockers.length === 0) continue;
     const id = blockerAt(azimuth, height);
-    if (id !== null && hangs(id)) return { how: 'under', id };
+    if (id !== null && hanging.has(id)) return { how: 'under', id };
   }
   for (let height = altitude - STEP; height > Math.max(0, altitude - OVER_WITHIN); height -= STEP) {
     const id = blockerAt(azimuth, height);
