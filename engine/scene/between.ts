@@ -76,6 +76,12 @@ export function isNear({ x, y, radius, foot, top }: Reach, lower: SpacePoint, up
   return offX * offX + offY * offY <= radius * radius;
 }
 
+/** Whether a solid may reach before the plane outward · p = away. @param outward of length 1 */
+export function isBefore({ x, y, radius, foot, top }: Reach, [nx, ny, nz]: SpacePoint, away: number): boolean {
+  const farthest = nx * x + ny * y + radius * Math.sqrt(nx * nx + ny * ny) + Math.max(nz * foot, nz * top);
+  return farthest > away - TOUCH;
+}
+
 function around(points: readonly (readonly [number, number])[], foot: number, top: number): Reach {
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);

@@ -3,7 +3,8 @@ import type { Directions } from '../../../cast/passes.ts';
 import { createStandingCaster, type PointCaster } from '../../../cast/points/point-caster.ts';
 import { Change } from '../../../cast/points/remembering-caster.ts';
 import { type Standing, standingSolids } from '../../../cast/points/standing.ts';
-import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
+import { dot, type SpacePoint } from '../../../plan/geometry/vectors.ts';
+import { isBefore, reachOf } from '../../../scene/between.ts';
 import type { FacePatch, Faces } from '../../../scene/faces.ts';
 import type { Scene } from '../../../scene/solids.ts';
 import type { Facing, LitDays } from './lit-days.ts';
@@ -27,7 +28,9 @@ export class CastLights implements FaceLights {
   private readonly faces: Faces;
   private readonly near: CastLights | undefined;
   private readonly lights: (PatchLight | undefined)[] = [];
-  private readonly casters = new Map<Facing, FaceCaster>();
+  /** By the way out of each face. */
+  private readonly casters = new Map<SpacePoint, FaceCaster>();
+  private readonly standing = new Map<Facing, readonly Standing[]>();
   /** The lights by their patches' places, once another yard asked. */
   private byPlace: Map<string, PatchLight> | null = null;
 
@@ -62,24 +65,29 @@ export class CastLights implements FaceLights {
     const { like } = this;
     if (!like) return false;
     if (like.scene === this.scene) return true;
-    const its = like.before(patch.outward);
-    const mine = this.before(patch.outward);
+    const its = like.before(patch);
+    const mine = this.before(patch);
     mine.change ??= new Change(its.standing, mine.standing, mine.directions);
     return mine.change.leaves(outOf(patch));
   }
 
   private castShares(patch: FacePatch): Float64Array {
-    return this.before(patch.outward).caster.sharesAt(outOf(patch));
+    return this.before(patch).caster.sharesAt(outOf(patch));
   }
 
-  private before(outward: SpacePoint): FaceCaster {
-    const facing = this.days.before(outward);
-    let caster = this.casters.get(facing);
+  /** What stands before a patch's face: nothing else is ever in its way. */
+  private before(patch: FacePatch): FaceCaster {
+    const { outward } = patch;
+    let caster = this.casters.get(outward);
     if (!caster) {
+      const facing = this.days.before(outward);
       const { directions } = facing;
-      const standing = standingSolids(this.scene, directions);
+      let all = this.standing.get(facing);
+      if (!all) this.standing.set(facing, (all = standingSolids(this.scene, directions)));
+      const away = dot(outward, outOf(patch));
+      const standing = all.filter(({ solid }) => isBefore(reachOf(solid), outward, away));
       caster = { caster: createStandingCaster(standing, directions), standing, directions, change: null };
-      this.casters.set(facing, caster);
+      this.casters.set(outward, caster);
     }
     return caster;
   }

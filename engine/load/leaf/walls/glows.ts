@@ -5,6 +5,7 @@ import type { OwnCrown } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';
 import type { WallGlow } from '../surroundings.ts';
 import { CastLights } from './cast-lights.ts';
+import { GlowSum, type OpenGlow } from './glow-sum.ts';
 import type { FaceLights } from './patch-light.ts';
 import { partOf, type View, type Views } from './view.ts';
 
@@ -47,7 +48,7 @@ export class Glows {
   }
 
   /** A copy to be changed. */
-  copy() {
+  copy(): OpenGlow {
     const { light, above, below, ...hidden } = this.whole;
     return { ...hidden, light: light.slice(), above: above.slice(), below: below.slice() };
   }
@@ -59,7 +60,7 @@ export class GlowFinder {
   private readonly views: Views;
   private readonly lightsOn: LightsOn;
   private readonly like: GlowFinder | undefined;
-  private readonly known = new WeakMap<View, Map<FaceLights, Glows>>();
+  private readonly known = new WeakMap<View, WeakMap<FaceLights, Glows>>();
 
   /** @param like of a yard with the very same faces */
   constructor(faces: Faces, views: Views, lightsOn: LightsOn, like?: GlowFinder) {
@@ -87,7 +88,7 @@ export class GlowFinder {
 
   glows(view: View, lights: FaceLights): Glows {
     let byLights = this.known.get(view);
-    if (!byLights) this.known.set(view, (byLights = new Map()));
+    if (!byLights) this.known.set(view, (byLights = new WeakMap()));
     let glows = byLights.get(lights);
     if (!glows) byLights.set(lights, (glows = this.asInLike(view, lights) ?? new Glows(glowOf(view, lights))));
     return glows;
@@ -107,21 +108,8 @@ export function isLitAlike({ patches }: View, lights: FaceLights, now: FaceLight
 
 function glowOf({ patches, up, down }: View, lights: FaceLights): WallGlow {
   const count = lights.days.moments.length;
-  const light = new Float64Array(count);
-  const above = new Float64Array(count);
-  const below = new Float64Array(count);
-  let [sky, ground] = [0, 0];
-  for (let n = 0; n < patches.length; n++) {
-    const { on, glow, reflects } = lights.of(patches[n]);
-    const [over, under] = [up[n], down[n]];
-    const bright = (over + under) * reflects;
-    sky += over;
-    ground += under;
-    for (let k = 0; k < count; k++) {
-      light[k] += bright * on[k];
-      above[k] += over * glow[k];
-      below[k] += under * glow[k];
-    }
-  }
-  return { sky, ground, light, above, below };
+  const [light, above, below] = [0, 0, 0].map(() => new Float64Array(count));
+  const sum = new GlowSum(lights.days, { sky: 0, ground: 0, light, above, below });
+  for (let n = 0; n < patches.length; n++) sum.add(lights.of(patches[n]), up[n], down[n]);
+  return sum.whole();
 }

@@ -1,9 +1,8 @@
 /** How patches are lit under further cloth: their light without it, less what the cloth takes. */
 import type { FacePatch, Faces } from '../../../scene/faces.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
-import { faceGlow, SKY_ON_FACE } from '../wall-light.ts';
 import type { LitDays } from './lit-days.ts';
-import type { FaceLights, PatchLight } from './patch-light.ts';
+import { type FaceLights, type PatchLight, shineOn } from './patch-light.ts';
 import { SheetShadows } from './sheet-shadows.ts';
 
 /** Lights of a yard with further cloth in it, that hangs all year. */
@@ -34,19 +33,18 @@ export class LightsUnder implements FaceLights {
     return shares === null ? bare : this.dimmedLight(patch, bare, shares);
   }
 
-  private dimmedLight({ outward, reflects }: FacePatch, bare: PatchLight, shares: Float64Array): PatchLight {
-    const { moments } = this.days;
-    const { samples, cosine } = this.days.before(outward);
+  private dimmedLight(patch: FacePatch, bare: PatchLight, shares: Float64Array): PatchLight {
     const on = bare.on.slice();
     const glow = bare.glow.slice();
     const dimmed: number[] = [];
-    for (let n = 0; n < shares.length; n++) {
-      if (shares[n] === bare.shares[n]) continue;
-      const k = samples[n];
-      on[k] = shares[n] * moments[k].beam * cosine[n] + SKY_ON_FACE * moments[k].diffuse;
-      glow[k] = faceGlow(moments[k].air, reflects, on[k]);
-      dimmed.push(k);
+    for (let n = 0, at = 0; n < shares.length; n++) {
+      if (bare.shares[n] === 0) continue;
+      if (shares[n] !== bare.shares[n]) {
+        shineOn(patch, this.days, n, shares[n], at, on, glow);
+        dimmed.push(at);
+      }
+      at++;
     }
-    return { reflects, shares, on, glow, dimmed: Int32Array.from(dimmed) };
+    return { ...bare, shares, on, glow, dimmed: Int32Array.from(dimmed) };
   }
 }

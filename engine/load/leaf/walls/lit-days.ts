@@ -4,12 +4,19 @@ import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { Scene } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';
 import type { LeafMoment } from '../receives.ts';
+import { faceGlow, SKY_ON_FACE } from '../wall-light.ts';
 
 /** Samples in which the sun stands before a face, and how squarely it meets it. */
 export interface Facing {
   readonly samples: Int32Array;
   readonly cosine: Float64Array;
   readonly directions: Directions;
+}
+
+/** What shines on a face in the shade, and its longwave: one value a sample of all the days. [W/m²] */
+interface Shade {
+  readonly on: Float64Array;
+  readonly glow: Float64Array;
 }
 
 /** Some heat days, their samples one after the other. */
@@ -21,6 +28,7 @@ export class LitDays {
   private readonly facings = new Map<SpacePoint, Facing>();
   /** Faces that look the same way share theirs. */
   private readonly byWay = new Map<string, Facing>();
+  private readonly shades = new Map<number, Shade>();
 
   constructor(scene: Scene, heats: readonly HeatDay[]) {
     this.heats = heats;
@@ -51,6 +59,17 @@ export class LitDays {
     return (
       this.heats.length === other.heats.length && this.heats.every((heat, d) => heat.samples === other.heats[d].samples)
     );
+  }
+
+  /** @param reflects share of sunlight that the face throws back */
+  shade(reflects: number): Shade {
+    let shade = this.shades.get(reflects);
+    if (!shade) {
+      const on = Float64Array.from(this.moments, ({ diffuse }) => SKY_ON_FACE * diffuse);
+      shade = { on, glow: on.map((each, k) => faceGlow(this.moments[k].air, reflects, each)) };
+      this.shades.set(reflects, shade);
+    }
+    return shade;
   }
 
   /** @param outward the way out of a face */

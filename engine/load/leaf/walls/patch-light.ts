@@ -1,22 +1,24 @@
 /** How one patch of a face is lit through heat days. */
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import type { FacePatch } from '../../../scene/faces.ts';
-import { faceGlow, SKY_ON_FACE } from '../wall-light.ts';
+import { faceGlow } from '../wall-light.ts';
 import type { LitDays } from './lit-days.ts';
 
 /** A patch is looked at from so far in front of its face, so that the face does not hide it from the sun. [m] */
 const OUTSIDE = 0.01;
 
-/** What reaches a patch, and what shines on it and its longwave. [W/m²] */
+/** What reaches a patch from the sun, and what it is the brighter and the warmer for than a patch in the shade. */
 export interface PatchLight {
   /** Share of sunlight that the patch throws back. */
   readonly reflects: number;
   /** Of the beam, one value a sample in which the sun stands before the face. */
   readonly shares: Float64Array;
-  /** One value a sample of all the days. */
+  /** The samples, among those of all the days, in which the sun reaches it. */
+  readonly lit: Int32Array;
+  /** How much more shines on it then, and its longwave, than in the shade. [W/m²] */
   readonly on: Float64Array;
   readonly glow: Float64Array;
-  /** The samples in which cloth that is tried takes something of it. */
+  /** At which places of `lit` cloth that is tried takes something of it. */
   readonly dimmed: Int32Array;
 }
 
@@ -31,17 +33,36 @@ const NONE = new Int32Array(0);
  * @param shares of the beam that reach the patch, one a sample in which the sun stands before its face [0 to 1]
  * @returns the light of a patch that nothing dims but what stands in the yard
  */
-export function litPatch({ outward, reflects }: FacePatch, days: LitDays, shares: Float64Array): PatchLight {
-  const { moments } = days;
-  const { samples, cosine } = days.before(outward);
-  const on = new Float64Array(moments.length);
-  const glow = new Float64Array(moments.length);
-  for (let n = 0; n < samples.length; n++) on[samples[n]] = shares[n] * moments[samples[n]].beam * cosine[n];
-  for (let k = 0; k < on.length; k++) {
-    on[k] += SKY_ON_FACE * moments[k].diffuse;
-    glow[k] = faceGlow(moments[k].air, reflects, on[k]);
+export function litPatch(patch: FacePatch, days: LitDays, shares: Float64Array): PatchLight {
+  const { samples } = days.before(patch.outward);
+  const lit = samples.filter((_, n) => shares[n] > 0);
+  const on = new Float64Array(lit.length);
+  const glow = new Float64Array(lit.length);
+  for (let n = 0, at = 0; n < shares.length; n++) {
+    if (shares[n] > 0) shineOn(patch, days, n, shares[n], at++, on, glow);
   }
-  return { reflects, shares, on, glow, dimmed: NONE };
+  return { reflects: patch.reflects, shares, lit, on, glow, dimmed: NONE };
+}
+
+/**
+ * Works out what a share of the beam does to a patch.
+ * @param n which of the samples in which the sun stands before it @param at where in `on` and `glow` it is told
+ */
+export function shineOn(
+  { outward, reflects }: FacePatch,
+  days: LitDays,
+  n: number,
+  share: number,
+  at: number,
+  on: Float64Array,
+  glow: Float64Array,
+): void {
+  const { samples, cosine } = days.before(outward);
+  const shade = days.shade(reflects);
+  const k = samples[n];
+  const { beam, air } = days.moments[k];
+  on[at] = share * beam * cosine[n];
+  glow[at] = faceGlow(air, reflects, on[at] + shade.on[k]) - shade.glow[k];
 }
 
 /** Where a patch is looked at from. */

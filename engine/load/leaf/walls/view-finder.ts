@@ -110,25 +110,20 @@ export class ViewFinder implements Views {
   private look(point: SpacePoint, state: number, own?: OwnCrown): View {
     const { faces } = this;
     const { fan, met, every } = this.desk;
-    const { count, directions } = fan;
+    const { count } = fan;
     const [x, y, z] = point;
     faces.meet(x, y, z, fan, met);
     makeRoom(this.desk, faces.metCount);
-    const hiders = this.hiders[state];
-    const crown = own === undefined ? [] : [{ id: '', solid: own, reach: reachOf(own) }];
+    if (own !== undefined) this.strikeOut({ id: '', solid: own, reach: reachOf(own) }, point);
+    for (const hider of this.hiders[state]) if (hider.id !== own?.of) this.strikeOut(hider, point);
     const ofFan = new Int16Array(2 * count).fill(-1);
     const ray: number[] = [];
     const patch: number[] = [];
     const reach: number[] = [];
     for (let k = 0; k < count; k++) {
-      const dx = directions[3 * k];
-      const dy = directions[3 * k + 1];
       for (let way = 1; way >= -1; way -= 2) {
         const n = way > 0 ? k : count + k;
         if (met.patch[n] < 0) continue;
-        const dz = way * directions[3 * k + 2];
-        if (this.isBehind(crown, point, dx, dy, dz, met.reach[n])) continue;
-        if (this.isBehind(hiders, point, dx, dy, dz, met.reach[n], own?.of)) continue;
         ofFan[n] = ray.length;
         ray.push(way > 0 ? k * every : -1 - k * every);
         patch.push(met.patch[n]);
@@ -141,6 +136,30 @@ export class ViewFinder implements Views {
     );
   }
 
+  /** Strikes the rays at hand that one hider stands before out of what they meet: only those towards it are asked. */
+  private strikeOut(hider: Hider, point: SpacePoint): void {
+    const { fan, met } = this.desk;
+    const { bearings, directions, count } = fan;
+    const aside = hider.reach.x - point[0];
+    const ahead = hider.reach.y - point[1];
+    const distance = Math.sqrt(aside * aside + ahead * ahead);
+    if (distance <= hider.reach.radius) bearings.findAll();
+    else {
+      const middle = Math.atan2(ahead, aside);
+      const half = Math.asin(hider.reach.radius / distance);
+      bearings.find(middle - half, middle + half);
+    }
+    for (let at = bearings.first; at < bearings.end; at++) {
+      const k = bearings.order[at];
+      for (let way = 1; way >= -1; way -= 2) {
+        const n = way > 0 ? k : count + k;
+        if (met.patch[n] < 0) continue;
+        const dz = way * directions[3 * k + 2];
+        if (this.hides(hider, point, directions[3 * k], directions[3 * k + 1], dz, met.reach[n])) met.patch[n] = -1;
+      }
+    }
+  }
+
   /** Whether one of some hiders stands before what a ray from a point meets. @param except of this feature */
   private isBehind(
     hiders: readonly Hider[],
@@ -151,6 +170,10 @@ export class ViewFinder implements Views {
     reach: number,
     except?: string,
   ): boolean {
+    return hiders.some((hider) => hider.id !== except && this.hides(hider, point, dx, dy, dz, reach));
+  }
+
+  private hides({ solid, reach: near }: Hider, point: SpacePoint, dx: number, dy: number, dz: number, reach: number) {
     const { met, upward } = this;
     met[0] = point[0] + reach * dx;
     met[1] = point[1] + reach * dy;
@@ -161,11 +184,7 @@ export class ViewFinder implements Views {
     upward[2] = way * dz;
     const lower = dz > 0 ? point : met;
     const upper = dz > 0 ? met : point;
-    for (let n = 0; n < hiders.length; n++) {
-      const { id, solid, reach: near } = hiders[n];
-      if (id !== except && isNear(near, lower, upper) && standsBetween(solid, lower, upper, upward)) return true;
-    }
-    return false;
+    return isNear(near, lower, upper) && standsBetween(solid, lower, upper, upward);
   }
 }
 

@@ -22,6 +22,9 @@ const MOST_PATCHES = 20_000;
 /** Where a yard's walls have more sides, fewer rays are looked along, in the same measure. A yard of a house has 60. */
 const MANY_SIDES = 150;
 
+/** Lights of so many sets of days are kept, the last ones asked for. */
+const MOST_LIGHTS = 6;
+
 export interface WallsRound extends WallGlows {
   /** The walls of the same yard with further cloth in it, that hangs all year. */
   under(sheets: readonly ClothSheet[]): WallsUnder;
@@ -131,8 +134,14 @@ function lightsAmong(
   const lightsOf = (heat: HeatDay) => all.find(({ days }) => days.firstOf(heat) >= 0);
   const fresh = heats.filter((heat) => !lightsOf(heat));
   if (fresh.length > 0) all.push(cast(new LitDays(scene, fresh)));
-  return heats.flatMap((heat) => {
+  const found = heats.flatMap((heat) => {
     const lights = lightsOf(heat);
     return lights ? [{ lights, first: lights.days.firstOf(heat) }] : [];
   });
+  if (all.length > MOST_LIGHTS)
+    all.splice(
+      all.findIndex((each) => !found.some(({ lights }) => lights === each)),
+      1,
+    );
+  return found;
 }

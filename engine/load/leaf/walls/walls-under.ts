@@ -5,6 +5,7 @@ import type { ClothSheet, OwnCrown } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';
 import type { WallGlow } from '../surroundings.ts';
 import { GlowFinder, Glows, isLitAlike, type LightsOn, type WallGlows } from './glows.ts';
+import { GlowSum } from './glow-sum.ts';
 import { LightsUnder } from './lights-under.ts';
 import type { FaceLights } from './patch-light.ts';
 import type { View } from './view.ts';
@@ -67,33 +68,18 @@ export function wallsUnder(
 
 /** A glow less what of its patches is hidden and what the cloth takes of their light; itself where neither is. */
 function changedGlows(view: View, viewsNow: ViewsUnder, bare: Glows, lights: FaceLights, lightsNow: FaceLights): Glows {
-  let changed: ReturnType<Glows['copy']> | null = null;
+  let changed: GlowSum | null = null;
   const { patches, up, down } = view;
   for (let n = 0; n < patches.length; n++) {
     const was = lights.of(patches[n]);
     const now = lightsNow.of(patches[n]);
     if (was === now) continue;
-    changed ??= bare.copy();
-    const { light, above, below } = changed;
-    const bright = (up[n] + down[n]) * was.reflects;
-    for (let m = 0; m < now.dimmed.length; m++) {
-      const k = now.dimmed[m];
-      const cooler = now.glow[k] - was.glow[k];
-      light[k] += bright * (now.on[k] - was.on[k]);
-      above[k] += up[n] * cooler;
-      below[k] += down[n] * cooler;
-    }
+    changed ??= new GlowSum(lights.days, bare.copy());
+    changed.exchange(was, now, up[n], down[n]);
   }
   viewsNow.hidden(view, (patch, lostUp, lostDown) => {
-    changed ??= bare.copy();
-    const { light, above, below } = changed;
-    const { on, glow, reflects } = lightsNow.of(patch);
-    const bright = (lostUp + lostDown) * reflects;
-    changed.sky -= lostUp;
-    changed.ground -= lostDown;
-    for (let k = 0; k < on.length; k++) light[k] -= bright * on[k];
-    if (lostUp > 0) for (let k = 0; k < on.length; k++) above[k] -= lostUp * glow[k];
-    if (lostDown > 0) for (let k = 0; k < on.length; k++) below[k] -= lostDown * glow[k];
+    changed ??= new GlowSum(lights.days, bare.copy());
+    changed.add(lightsNow.of(patch), -lostUp, -lostDown);
   });
-  return changed === null ? bare : new Glows(changed);
+  return changed === null ? bare : new Glows(changed.whole());
 }
