@@ -1,7 +1,8 @@
 /** What reaches many points of a yard on its heat days, and again when a single shadow caster is not as drawn. */
 import { type Directions, directionsOf, type Passes, passesInRow } from '../../cast/passes.ts';
-import { createDirectionCaster } from '../../cast/points/point-caster.ts';
+import { createDirectionCaster, createStandingCaster } from '../../cast/points/point-caster.ts';
 import { placeKey } from '../../cast/points/remembering-caster.ts';
+import { mayDim, type Standing, standingSolids } from '../../cast/points/standing.ts';
 import { skyPasses, skyRays } from '../../cast/sky.ts';
 import { groundRise } from '../../load/leaf/ground.ts';
 import type { HeatDay } from '../../load/leaf/heat-day.ts';
@@ -61,7 +62,13 @@ export function heatRaysOf(days: readonly HeatDay[]): HeatRays {
  * What a point gets, and what each shadow caster alone lets through to it; one that takes nothing from it has no entry.
  */
 export interface PartedLit extends Lit {
-  readonly parts: ReadonlyMap<string, Float64Array>;
+  readonly parts: ReadonlyMap<string, Part>;
+}
+
+/** The rays of which one shadow caster takes something, rising, and the share of each that it alone lets through. */
+interface Part {
+  readonly rays: Int32Array;
+  readonly left: Float64Array;
 }
 
 /** The plant's own crown among the parts: no feature has an empty id. */
@@ -125,23 +132,25 @@ export function createPartedLighter(
     caster: createDirectionCaster(sceneOf(scene, only), directions),
   }));
   const known = new Map<string, PartedLit>();
+  const alone = new Float64Array(directions.count);
   const lightAt = (point: SpacePoint, own?: OwnCrown): PartedLit => {
     const was = like?.known(point, own);
-    const parts = new Map<string, Float64Array>();
-    const keep = (id: string, part: Float64Array) => void (same(part, clear) || parts.set(id, part));
+    const parts = new Map<string, Part>();
+    const keep = (id: string, part: Part | null) => void (part && parts.set(id, part));
     for (const { id, caster, isInBoth } of casters) {
       const part = isInBoth ? was?.parts.get(id) : undefined;
       if (part) parts.set(id, part);
-      else if (id !== own?.of && !(isInBoth && was)) keep(id, caster.sharesAt(point));
+      else if (id !== own?.of && !(isInBoth && was)) keep(id, partOf(caster.sharesAt(point, undefined, alone), clear));
     }
     const crown = was?.parts.get(OWN);
     if (crown) parts.set(OWN, crown);
-    else if (own !== undefined) keep(OWN, open.sharesAt(point, own));
+    else if (own !== undefined) keep(OWN, partOf(open.sharesAt(point, own, alone), clear));
     const glows = walls.on(rays.days, point, own);
     if (was && isSameLight(was, parts, glows)) return was;
     const lit = emptyLit(rays);
     lit.shares.set(clear);
-    for (const part of parts.values()) for (let k = 0; k < part.length; k++) lit.shares[k] *= part[k];
+    for (const { rays: taken, left } of parts.values())
+      for (let n = 0; n < taken.length; n++) lit.shares[taken[n]] *= left[n];
     lookRound(rays, lit, groundRise(scene, point), glows);
     return { ...lit, parts };
   };
@@ -192,28 +201,59 @@ function relighter(
   clear: Float64Array,
   walls: WallsRound,
 ): Relighter {
-  const alone = createDirectionCaster(sceneOfOne(scene, feature), directions);
+  const standing = standingSolids(sceneOfOne(scene, feature), directions);
+  const alone = createStandingCaster(standing, directions);
   const now = new Float64Array(directions.count);
+  const list = new Int32Array(directions.count);
+  const isChanged = new Uint8Array(directions.count);
   const lit = emptyLit(rays);
   return {
     at(point, was, own) {
-      alone.sharesAt(point, undefined, now);
-      const before = was.parts.get(feature.id) ?? clear;
       const shines = shinesOn(feature, point);
-      if (!shines && same(now, before)) return was;
-      const others = [...was.parts].flatMap(([id, part]) => (id === feature.id ? [] : [part]));
+      const before = was.parts.get(feature.id) ?? NOTHING;
+      const meets = (solid: Standing) => mayDim(solid, point, directions, list, clear);
+      if (!shines && before === NOTHING && !standing.some(meets)) return was;
+      alone.sharesAt(point, undefined, now);
+      if (!markChanged(now, before, clear, isChanged) && !shines) return was;
       const { shares } = lit;
-      for (let k = 0; k < shares.length; k++) {
-        let share = now[k];
-        if (share === before[k]) share = was.shares[k];
-        else for (const part of others) share *= part[k];
-        shares[k] = share;
+      for (let k = 0; k < shares.length; k++) shares[k] = isChanged[k] === 1 ? now[k] : was.shares[k];
+      for (const [id, { rays: taken, left }] of was.parts) {
+        if (id === feature.id) continue;
+        for (let n = 0; n < taken.length; n++) if (isChanged[taken[n]] === 1) shares[taken[n]] *= left[n];
       }
       const glows = shines ? walls.on(rays.days, point, own) : was.around.map((each) => each.walls);
       lookRound(rays, lit, groundRise(scene, point), glows);
       return lit;
     },
   };
+}
+
+/** What a caster leaves that takes nothing. */
+const NOTHING: Part = { rays: new Int32Array(0), left: new Float64Array(0) };
+
+/** @param alone what is left of each ray behind the caster alone @param clear the same with nothing in the way */
+function partOf(alone: Float64Array, clear: Float64Array): Part | null {
+  let count = 0;
+  for (let k = 0; k < alone.length; k++) if (alone[k] !== clear[k]) count++;
+  if (count === 0) return null;
+  const part = { rays: new Int32Array(count), left: new Float64Array(count) };
+  for (let k = 0, n = 0; n < count; k++) {
+    if (alone[k] === clear[k]) continue;
+    part.rays[n] = k;
+    part.left[n++] = alone[k];
+  }
+  return part;
+}
+
+/** Marks the rays of which a caster lets another share through than before. @returns whether there are any */
+function markChanged(now: Float64Array, { rays, left }: Part, clear: Float64Array, isChanged: Uint8Array): boolean {
+  let any = false;
+  for (let k = 0, n = 0; k < now.length; k++) {
+    const changes = now[k] !== (rays[n] === k ? left[n++] : clear[k]);
+    isChanged[k] = changes ? 1 : 0;
+    any ||= changes;
+  }
+  return any;
 }
 
 /** Whether it is a wall or building that stands near enough for its shine to tell. */
@@ -259,9 +299,4 @@ function lookRound(
 
 function sceneOf(scene: Scene, only: string): Scene {
   return { ...scene, states: scene.states.map((occluders) => occluders.filter(({ id }) => id === only)) };
-}
-
-function same(a: Float64Array, b: Float64Array): boolean {
-  for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return false;
-  return true;
 }
