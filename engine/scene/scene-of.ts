@@ -10,8 +10,8 @@ interface KeptScene {
   readonly like: Scene | null;
 }
 
-/** So many yards of one place are kept, the last ones asked for; more are held against each other one by one. */
-const MOST = 8;
+/** So many yards of one place are kept: the last ones asked for, and the one that the last is held against. */
+const MOST = 4;
 
 const bySite = new WeakMap<Plan['site'], KeptScene[]>();
 const likes = new WeakMap<Scene, Scene>();
@@ -23,7 +23,11 @@ export function sceneOf(plan: Plan): Scene {
   const at = kept.findIndex(({ features }) => isSame(features, plan.features));
   const found = at < 0 ? keptScene(plan, kept) : kept.splice(at, 1)[0];
   kept.push(found);
-  if (kept.length > MOST) kept.shift();
+  if (kept.length > MOST)
+    kept.splice(
+      kept.findIndex(({ scene }) => scene !== found.like),
+      1,
+    );
   return found.scene;
 }
 

@@ -100,8 +100,11 @@ function sampled(plan: Setting, period: Period, weather?: Weather): SampleResult
   const found = periodDays(plan, period, weather);
   if (!found.ok) return found;
   const dates = found.value.map(({ date }) => date);
-  const { spans, distanceAu, ...suns } = knownSuns.of([plan.site, plan.season], dates.join(), () =>
-    sunsOf(civilDays(dates, timeZone), latitude, longitude, stepMinutesOf(plan.season) * MS_PER_MINUTE),
+  const stepMinutes = stepMinutesOf(plan.season);
+  // A single day is the same in whatever season it is asked for.
+  const of = dates.length === 1 ? [plan.site] : [plan.site, plan.season];
+  const { spans, distanceAu, ...suns } = knownSuns.of(of, `${stepMinutes} ${dates.join()}`, () =>
+    sunsOf(civilDays(dates, timeZone), latitude, longitude, stepMinutes * MS_PER_MINUTE),
   );
   const { when, azimuth, altitude, solarHour } = suns;
   const columns = emptySky(when.length);

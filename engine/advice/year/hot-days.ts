@@ -8,6 +8,7 @@ import { plantFeatures, rowOf } from '../../load/verdict/planted.ts';
 import { milderBy } from '../../load/verdict/verdict.ts';
 import type { Outcome } from '../../load/types.ts';
 import { monthOf } from '../../plan/defaults.ts';
+import { Kept } from '../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import { dateIn } from '../../sun/days/calendar.ts';
 import { seasonDates, seasonMonths } from '../../sun/days/season.ts';
@@ -34,10 +35,16 @@ export interface Stretch {
 
 /** The plan with heat days no hotter than one day in ten of their months: what is to be expected every summer. */
 function withUsualHeat(plan: Plan): Plan {
-  const { climate } = plan;
+  return { ...plan, climate: knownUsual.of([plan.climate], '', () => usualHeat(plan.climate)) };
+}
+
+/** The same climate each time: by it the days' air and leaves are kept. */
+const knownUsual = new Kept<Plan['climate']>();
+
+function usualHeat(climate: Plan['climate']): Plan['climate'] {
   const hottest = climate.months.toSorted((a, b) => b.high - a.high)[0];
   const raised = hottest.high + ONE_IN_TEN * monthOf(hottest).spread;
-  return { ...plan, climate: { ...climate, heatwaveHigh: Math.min(climate.heatwaveHigh, raised) } };
+  return { ...climate, heatwaveHigh: Math.min(climate.heatwaveHigh, raised) };
 }
 
 /** What the hot days of each month of a season do, one entry a plant each. */

@@ -1,6 +1,7 @@
 /**
  * The months around a season that the climate has figures for: cloth may be wanted before the season begins, and after.
  */
+import { Kept } from '../../plan/kept.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import { dateIn, datesBetween, daysAfter, monthOfDate, yearOf } from '../../sun/days/calendar.ts';
 import { type Result, seasonDates, type SeasonMonth } from '../../sun/days/season.ts';
@@ -22,11 +23,17 @@ export function withWidenedSeason(plan: Plan): Result<Plan> {
   for (let k = 0; k < BEYOND && has(before(first).month) && spanned(first, last) < 11; k++) first = before(first);
   for (let k = 0; k < BEYOND && has(after(last).month) && spanned(first, last) < 11; k++) last = after(last);
   const to = daysAfter(firstOf(after(last)), -1);
-  return {
-    ok: true,
-    value: { ...plan, season: { ...plan.season, year: first.year, from: firstOf(first).slice(5), to: to.slice(5) } },
-  };
+  const season = known.of([plan.season, plan.climate], '', () => ({
+    ...plan.season,
+    year: first.year,
+    from: firstOf(first).slice(5),
+    to: to.slice(5),
+  }));
+  return { ok: true, value: { ...plan, season } };
 }
+
+/** The same season each time: by it the sun's samples are kept. */
+const known = new Kept<Plan['season']>();
 
 /**
  * The season that a date belongs to, named by the year of its `from`: 18 January 2027 belongs to a season that began in
