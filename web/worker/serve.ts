@@ -1,4 +1,5 @@
 import type { Outcome } from '../../engine/index.ts';
+import { asBefore } from './as-before.ts';
 import { OF_THE_PROGRAM } from './protocol.ts';
 import type { Call, Method, Reply, Task } from './protocol.ts';
 
@@ -12,8 +13,10 @@ export function serve(methods: Readonly<Record<string, Method>>): void {
   const post = (reply: Reply, move: Transferable[] = []): void => self.postMessage(reply, { transfer: move });
   post({ lives: ownAddress() });
 
+  const known = createKnown();
   self.addEventListener('message', async ({ data }: MessageEvent<Call>) => {
-    const { id, method, args, weather } = data;
+    const { id, method } = data;
+    const { args, weather } = known(data);
     let answer: Outcome<unknown>;
     try {
       answer = await methods[method](
@@ -27,6 +30,18 @@ export function serve(methods: Readonly<Record<string, Method>>): void {
     }
     post({ id, answer }, answer.ok ? buffersOf(answer.value) : []);
   });
+}
+
+/** Gives the yard and the weather of a call as those of the last call, as far as they are the same. */
+function createKnown(): (call: Call) => Pick<Call, 'args' | 'weather'> {
+  let last: { readonly plan?: unknown; readonly weather?: unknown } = {};
+  return ({ args, weather: sent }) => {
+    const weather = asBefore(sent, last.weather);
+    if (typeof args !== 'object' || args === null || !('plan' in args)) return { args, weather };
+    const plan = asBefore(args.plan, last.plan);
+    last = { plan, weather };
+    return { args: { ...args, plan }, weather };
+  };
 }
 
 /**
