@@ -1,6 +1,13 @@
 import { shownName } from './shown-name.ts';
-import type { Plan } from './types.ts';
+import type { Feature, Plan } from './types.ts';
 import { drawnAnywhere } from './options.ts';
+
+/** Kinds that people call otherwise than the plan does. */
+const SPOKEN: Partial<Record<Feature['kind'], string>> = {
+  canopy: 'roof',
+  eye: 'onlooker',
+  keepout: 'ground kept clear',
+};
 
 /**
  * A feature, also one that only an option adds, as a sentence begins with it: its name, else its kind and id, or an id
@@ -10,7 +17,10 @@ export function nameOf(plan: Plan, id: string): string {
   const feature = drawnAnywhere(plan).find((candidate) => candidate.id === id);
   if (!feature) return shownName(id);
   const name = shownName(feature.name ?? '');
-  const called = id.startsWith(feature.kind) ? id.replaceAll('-', ' ') : `${feature.kind} ${id}`;
+  const kind = SPOKEN[feature.kind] ?? feature.kind;
+  const called = id.startsWith(feature.kind)
+    ? `${kind}${id.slice(feature.kind.length).replaceAll('-', ' ')}`
+    : `${kind} ${id}`;
   return name || shownName(`${called[0].toUpperCase()}${called.slice(1)}`);
 }
 

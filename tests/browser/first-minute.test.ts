@@ -158,8 +158,8 @@ test('a town is echoed with its country, its namesakes are offered, and a town b
   await context.close();
 });
 
-test('half an answer is there again after a reload', async () => {
-  const context = await session.context();
+test('half an answer is there again after a reload; to an American browser all is asked in feet and °F', async () => {
+  const context = await session.context({ locale: 'en-US' });
   let { page } = await openApp(context, session.site.address);
   await page.getByRole('button', { name: 'What happened in my yard?' }).click();
   // Two taps on the outline of the land: 34° N, 112° W comes near, 48° across and 24° up, and lies in its middle.
@@ -176,7 +176,12 @@ test('half an answer is there again after a reload', async () => {
   expect(Math.abs(tapped[1] + 109.6)).toBeLessThan(1.5);
   await page.getByText(/clocks of America\//).waitFor();
   await page.getByRole('button', { name: /^Skip: use the place/ }).click();
+  expect(await page.getByLabel('Usual high in July').getAttribute('placeholder')).toBe('97 °F');
   await page.getByRole('button', { name: /^Skip: use rough/ }).click();
+  await page.getByRole('button', { name: 'Skip: use 33 ft by 26 ft, marked guessed' }).waitFor();
+  await page.getByRole('radio', { name: 'steps of about 2½ ft' }).waitFor();
+  // What is most worth doing in the demo yard is not what one is asked.
+  expect(await page.getByText(/^Next:/).count()).toBe(0);
   await page.getByLabel('Across').fill('7.2');
   // Loaded again, the page comes back to the question; a new visit finds the way back to it.
   await page.reload();
@@ -189,7 +194,7 @@ test('half an answer is there again after a reload', async () => {
   expect(await page.getByLabel('Across').inputValue()).toBe('7.2');
   await page.getByLabel('Deep').fill('far');
   await goOn(page);
-  await page.getByRole('alert').getByText('Deep must be between 1 and 200 m').waitFor();
+  await page.getByRole('alert').getByText('Deep must be between 3 ft 3½ in and 656 ft').waitFor();
   await context.close();
 });
 

@@ -1,12 +1,10 @@
+import { MONTHS } from '../../engine/index.ts';
 import type { CivilDate, MonthDay } from '../../engine/index.ts';
 
-/** The same, short and as this machine writes it: "15 Jan". */
+/** The day as a strip has room for it: "15 Jan". */
 export function shortDayWords(day: MonthDay | CivilDate): string {
-  return new Date(`2000-${day.slice(-5)}T00:00Z`).toLocaleDateString(undefined, {
-    day: 'numeric',
-    month: 'short',
-    timeZone: 'UTC',
-  });
+  const [month, date] = day.slice(-5).split('-').map(Number);
+  return `${date} ${MONTHS[month - 1].slice(0, 3)}`;
 }
 
 /** "17:05", or "5:05 pm". @param minutes after midnight */

@@ -17,6 +17,25 @@ test('a name of 100 kB is cut wherever it is called', () => {
   expect(shownName('🍋'.repeat(50_000))).toBe(`${'🍋'.repeat(59)}…`);
 });
 
+test('a thing without a name is called what people call it, not what the file does', () => {
+  const plan = demoPlan('courtyard');
+  const features = [
+    { id: 'canopy-2', kind: 'canopy', center: [1, 1], length: 2, width: 2, turn: 0, height: 2, density: 0.5 },
+    { id: 'street', kind: 'eye', path: [[1, -2]], height: 1.6 },
+    {
+      id: 'wall',
+      kind: 'wall',
+      path: [
+        [0, 0],
+        [1, 0],
+      ],
+      height: 1,
+      thickness: 0.1,
+    },
+  ] as const;
+  expect(features.map(({ id }) => nameOf({ ...plan, features }, id))).toEqual(['Roof 2', 'Onlooker street', 'Wall']);
+});
+
 test('a mark that turns the direction of writing ends with its name', () => {
   expect(shownName('\u202Etop')).toBe('\u202Etop\u202C');
   expect(shownName('\u2067a\u202Bb')).toBe('\u2067a\u202Bb\u202C\u2069');

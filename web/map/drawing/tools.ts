@@ -39,7 +39,7 @@ export const TOOLS: readonly Tool[] = [
   toolOf('bed', 'D', 'Bed', 'bed', 'outline', 3),
   toolOf('plant', 'P', 'Plant', 'plant', 'point', 1),
   toolOf('pot', 'O', 'Pot', 'potted plant', 'point', 1),
-  toolOf('canopy', 'C', 'Roof', 'shade-cloth roof', 'rectangle', 2),
+  toolOf('canopy', 'C', 'Roof', 'roof', 'rectangle', 2),
   toolOf('screen', 'S', 'Screen', 'cloth screen', 'line', 2),
   toolOf('keepout', 'K', 'Keep clear', 'area to keep clear', 'outline', 3),
   toolOf('ground', 'G', 'Ground', 'piece of ground', 'outline', 3),

@@ -1,6 +1,6 @@
 import { computed, signal } from '@preact/signals';
 import type { ReadonlySignal } from '@preact/signals';
-import { sheetOf, withOptions, withoutUndefined, type Cloth, isCloth } from '../../../engine/index.ts';
+import { nameOf, sheetOf, withOptions, withoutUndefined, type Cloth, isCloth } from '../../../engine/index.ts';
 import type { FrameChoice, Plan, SheetResult } from '../../../engine/index.ts';
 import { calledOf, change } from '../../map/drawing/feature-edits.ts';
 import { say } from '../../state/speech.ts';
@@ -18,12 +18,12 @@ export interface Buildable {
 export const buildables: ReadonlySignal<readonly Buildable[]> = computed(() => {
   const { features, options = [] } = plan.value;
   return [
-    ...features.filter(isCloth).map((thing) => ({ thing, optionId: null, title: calledOf(thing) })),
+    ...features.filter(isCloth).map((thing) => ({ thing, optionId: null, title: nameOf(plan.value, thing.id) })),
     ...options.flatMap(({ id, adds = [] }) =>
       adds.filter(isCloth).map((thing) => ({
         thing,
         optionId: id,
-        title: `${calledOf(thing)}, option ${id}`,
+        title: `${nameOf(plan.value, thing.id)}, option ${id}`,
       })),
     ),
   ];
