@@ -194,7 +194,7 @@ test('half an answer is there again after a reload; to an American browser all i
   expect(await page.getByLabel('Across').inputValue()).toBe('7.2');
   await page.getByLabel('Deep').fill('far');
   await goOn(page);
-  await page.getByRole('alert').getByText('Deep must be between 3 ft 3½ in and 656 ft').waitFor();
+  await page.getByRole('alert').getByText('Deep must be between 4 and 650 ft').waitFor();
   await context.close();
 });
 

@@ -85,11 +85,10 @@ function groundOf(answers: Answers, passed: boolean, units: Units): Ground | str
   };
   const across = read(answers.across, USUAL.across);
   const deep = read(answers.deep, USUAL.deep);
-  if (across === null || deep === null)
-    return (
-      `${across === null ? 'Across' : 'Deep'} must be between 1 and 200 m: type it as 12 m, 40 ft, or a ` +
-      `number of steps.`
-    );
+  if (across === null || deep === null) {
+    const span = units === 'metric' ? '1 and 200 m: type it as 12 m' : '4 and 650 ft: type it as 40 ft';
+    return `${across === null ? 'Across' : 'Deep'} must be between ${span}, or a number of steps.`;
+  }
   const guessed = passed || answers.across.trim() === '' || answers.deep.trim() === '';
   return {
     across,
