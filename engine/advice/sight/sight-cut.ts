@@ -8,6 +8,8 @@ import { seenAbove, sightLinesOf } from './hidden-height.ts';
 
 /** Points that show alike within this are told apart by how near they are. [m] */
 const ALIKE = 1e-6;
+/** What stands as near to the cloth as a frame's own wall stands behind it, not before. [m] */
+const AT_CLOTH = 0.1;
 
 export interface SightCut {
   /** Id of the `eye` feature. */
@@ -53,7 +55,7 @@ export function sightCuts(plan: Plan, cloth: Canopy | Screen): SightCut[] {
     const between = sight.hidersOf[k].flatMap(({ ring, top }) =>
       ring.flatMap((a, n) => {
         const share = crossingShare(from.at, at, a, ring[(n + 1) % ring.length]);
-        return share === null ? [] : [{ along: share * far, top }];
+        return share === null || share * far > far - AT_CLOTH ? [] : [{ along: share * far, top }];
       }),
     );
     return [

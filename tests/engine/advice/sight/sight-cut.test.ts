@@ -75,3 +75,25 @@ test('without onlookers there is nothing to draw', () => {
   const { plan, roof } = yardWith(2.3);
   expect(sightCuts({ ...plan, features: plan.features.filter(({ kind }) => kind !== 'eye') }, roof)).toEqual([]);
 });
+
+test('the wall that a roof hangs from stands behind it, not between it and who looks', () => {
+  const { plan, roof } = yardWith(2.3);
+  const house: Plan['features'][number] = {
+    id: 'house',
+    kind: 'building',
+    // At the roof's far edge, which is its higher one.
+    outline: [
+      [3, 2],
+      [6, 2],
+      [6, 8],
+      [3, 8],
+    ],
+    height: 3,
+  };
+  const hung = { ...roof, turn: 90, rise: 0.4 };
+  for (const y of [1, 2.3, 4.2, 5, 6.1, 7.7]) {
+    const eye: Plan['features'][number] = { id: 'lane', kind: 'eye', path: [[-8, y]], height: 1.6 };
+    const [cut] = sightCuts({ ...plan, features: [eye, house, hung] }, hung);
+    expect(cut).toMatchObject({ hidden: false, between: [] });
+  }
+});
