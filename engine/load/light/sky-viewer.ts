@@ -42,10 +42,12 @@ export function createSkyViewer(
   };
 }
 
-const known = new WeakMap<Scene, SkyViewer & { readonly walls: WallsRound }>();
+/** Of a yard as it stands, to which cloth may be added. */
+type YardViewer = SkyViewer & { readonly walls: WallsRound };
+const known = new WeakMap<Scene, YardViewer>();
 
 /** The viewer that all questions about a scene share: what it finds of a point it finds once. */
-export function skyViewerOf(scene: Scene): SkyViewer {
+export function skyViewerOf(scene: Scene): YardViewer {
   let viewer = known.get(scene);
   if (!viewer) {
     const before = sceneLike(scene);

@@ -113,15 +113,28 @@ export function pathLength(path: readonly PlanPoint[]): number {
  * Ours: asked for every cell, ray and place tried, where Turf would allocate and take no `edge`.
  */
 export function pointInRing(point: PlanPoint, ring: readonly PlanPoint[], edge = 0): boolean {
-  const [x, y] = point;
+  const x = point[0];
+  const y = point[1];
   let inside = false;
   for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
-    const [ax, ay] = ring[i];
-    const [bx, by] = ring[j];
-    if (edge > 0 && distanceToSegment(point, ring[i], ring[j]) <= edge) return true;
-    if (ay > y !== by > y && x < ax + ((y - ay) / (by - ay)) * (bx - ax)) inside = !inside;
+    const a = ring[i];
+    const b = ring[j];
+    if (edge > 0 && mayBeNear(point, a, b, edge) && distanceToSegment(point, a, b) <= edge) return true;
+    if (a[1] > y !== b[1] > y && x < a[0] + ((y - a[1]) / (b[1] - a[1])) * (b[0] - a[0])) inside = !inside;
   }
   return inside;
+}
+
+/** Whether a point lies within `edge` of a segment's box: quickly told, and of most points `false`. [m] */
+function mayBeNear(point: PlanPoint, a: PlanPoint, b: PlanPoint, edge: number): boolean {
+  const x = point[0];
+  const y = point[1];
+  return (
+    x >= Math.min(a[0], b[0]) - edge &&
+    x <= Math.max(a[0], b[0]) + edge &&
+    y >= Math.min(a[1], b[1]) - edge &&
+    y <= Math.max(a[1], b[1]) + edge
+  );
 }
 
 /** Whether a point lies inside a ring and more than `edge` from its outline. [m] */

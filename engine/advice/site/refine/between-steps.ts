@@ -2,6 +2,7 @@ import type { Canopy, Screen } from '../../../plan/types.ts';
 import { answersOf } from '../answers.ts';
 import { type Candidate, scoreOf, sparedBy } from '../choose.ts';
 import type { LaidOut } from '../lay-out.ts';
+import { sparedAtMost } from '../scoring/at-most.ts';
 import { bentFrom } from './bend.ts';
 import { hungFrom } from './hang.ts';
 import { type Move, movesOf } from './moves.ts';
@@ -78,16 +79,10 @@ interface Mover {
 }
 
 function moverOf(laidOut: LaidOut): Mover {
-  const { judges, request, lattice, cap } = laidOut;
+  const { judges, request, lattice, cap, targets, pairs, shades } = laidOut;
   const score = scoreOf(laidOut);
-  // One place is come by on several ways.
-  const known = new Map<string, number>();
-  const spared = (cloth: Candidate['cloth']): number => {
-    const key = JSON.stringify(cloth);
-    let value = known.get(key);
-    if (value === undefined) known.set(key, (value = sparedBy(score, cloth)));
-    return value;
-  };
+  const spared = remembered((cloth) => sparedBy(score, cloth));
+  const atMost = remembered(sparedAtMost(targets, pairs, shades));
   const isAny = (asked: unknown) => asked === undefined || asked === 'any';
   const freedom = { height: isAny(request.heights), form: isAny(request.sizes) };
   const heights = { canopy: lattice.roof.heights, screen: lattice.screen.tops };
@@ -103,9 +98,10 @@ function moverOf(laidOut: LaidOut): Mover {
     const cautioned = judges.isCautioned(cloth);
     const result = refined(cloth, moves, {
       spared: (one) => spared([...others, one]),
+      sparedAtMost: (one) => atMost([...others, one]),
       mayStand: (one) => inLimits(one) && isEmpty(judges.objections(one)),
       mayWin: (one) =>
-        isEmpty(judges.lateObjections([...others, one])) &&
+        judges.keptFromBy([...others, one]) === null &&
         judges.cost(one) <= most + ROUNDING &&
         (cautioned || !judges.isCautioned(one)),
     });
@@ -113,7 +109,7 @@ function moverOf(laidOut: LaidOut): Mover {
     return result.cloth;
   };
   const stands = (cloth: Candidate['cloth']) =>
-    cloth.every((one) => inLimits(one) && isEmpty(judges.objections(one))) && isEmpty(judges.lateObjections(cloth));
+    cloth.every((one) => inLimits(one) && isEmpty(judges.objections(one))) && judges.keptFromBy(cloth) === null;
   return {
     tried: () => tried,
     moved(candidate, most) {
@@ -132,6 +128,17 @@ function moverOf(laidOut: LaidOut): Mover {
         cautioned: cloth.some(judges.isCautioned),
       };
     },
+  };
+}
+
+/** One place is come by on several ways. */
+function remembered(work: (cloth: Candidate['cloth']) => number): (cloth: Candidate['cloth']) => number {
+  const known = new Map<string, number>();
+  return (cloth) => {
+    const key = JSON.stringify(cloth);
+    let value = known.get(key);
+    if (value === undefined) known.set(key, (value = work(cloth)));
+    return value;
   };
 }
 

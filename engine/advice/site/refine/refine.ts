@@ -3,8 +3,9 @@ import type { Move } from './moves.ts';
 
 /** What a cloth that is moved about is asked. */
 export interface RefineJudge {
-  /** What it spares. [K·h/day] */
+  /** What it spares; and no less than that, sooner told. [K·h/day] */
   spared(cloth: Canopy | Screen): number;
+  sparedAtMost(cloth: Canopy | Screen): number;
   /** Whether it may stand there, by all rules. Asked before `spared` where it is quick, after it where it is dear. */
   mayStand(cloth: Canopy | Screen): boolean;
   mayWin(cloth: Canopy | Screen): boolean;
@@ -35,8 +36,10 @@ export function refined(start: Canopy | Screen, moves: readonly Move[], judge: R
     const next = tried < MOST_TRIES ? move.apply(cloth, by) : null;
     if (next === null || !judge.mayStand(next)) return false;
     tried++;
+    const enough = spared * (1 + WORTH_A_MOVE);
+    if (judge.sparedAtMost(next) <= enough) return false;
     const value = judge.spared(next);
-    if (value <= spared * (1 + WORTH_A_MOVE) || !judge.mayWin(next)) return false;
+    if (value <= enough || !judge.mayWin(next)) return false;
     [cloth, spared] = [next, value];
     return true;
   };

@@ -40,6 +40,7 @@ export function groundMask(
     return posts[index] === 1;
   };
   const blocked = new Map<string, Int32Array>();
+  let inside: Uint8Array | null = null;
   return {
     looksBetween,
     postFits: postAt,
@@ -53,21 +54,32 @@ export function groundMask(
       // Most heights are as high over everything in the yard as their neighbours are.
       const key = rules.clearancesAt(height);
       let sums = blocked.get(key);
-      if (sums === undefined) blocked.set(key, (sums = blockedSums(rules, turned, height)));
+      if (sums === undefined) {
+        inside ??= insideOf(rules, turned);
+        blocked.set(key, (sums = blockedSums(rules, turned, inside, height)));
+      }
       return sums;
     },
     isHidden: hiddenReader(hiddenHeight, turned, looksBetween),
   };
 }
 
-function blockedSums(rules: YardRules, turned: TurnedLattice, height: number): Int32Array {
+/** 1 for every node on the property. */
+function insideOf(rules: YardRules, turned: TurnedLattice): Uint8Array {
+  const across = turned.columns + 1;
+  return Uint8Array.from({ length: across * (turned.rows + 1) }, (_, index) =>
+    rules.isIn(nodeOf(turned, index % across, Math.floor(index / across))) ? 1 : 0,
+  );
+}
+
+function blockedSums(rules: YardRules, turned: TurnedLattice, inside: Uint8Array, height: number): Int32Array {
   const { columns, rows } = turned;
   const width = columns + 2;
   const sums = new Int32Array(width * (rows + 2));
   for (let j = 0; j <= rows; j++) {
     let along = 0;
     for (let i = 0; i <= columns; i++) {
-      if (!rules.roofCovers(nodeOf(turned, i, j), height)) along++;
+      if (inside[j * (columns + 1) + i] === 0 || !rules.roofCovers(nodeOf(turned, i, j), height)) along++;
       sums[(j + 1) * width + i + 1] = along + sums[j * width + i + 1];
     }
   }

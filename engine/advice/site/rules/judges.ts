@@ -19,6 +19,9 @@ interface Held {
 }
 
 export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges {
+  const areMade = (cloth: readonly (Canopy | Screen)[]): boolean => cloth.every((one) => prices.fit(one) !== null);
+  const isTooDear = (cloth: readonly (Canopy | Screen)[]): boolean =>
+    budget !== undefined && cloth.reduce((sum, one) => sum + (prices.fit(one)?.cost ?? 0), 0) > budget;
   return {
     objectionsToPlace: (cloth) => rules.objectionsToPlace(cloth),
     postsStand: (cloth) => rules.postsStand(cloth),
@@ -30,17 +33,14 @@ export function judgesOf({ rules, hiding, guard, prices, budget }: Held): Judges
     isHidden: (cloth) => hiding.isHidden(cloth),
     isGlimpsed: (cloth) => hiding.isGlimpsed(cloth),
     lateObjections(cloth) {
-      const fitted = cloth.map((one) => prices.fit(one));
-      if (fitted.includes(null)) return 'ground';
+      if (!areMade(cloth)) return 'ground';
       const broken: SiteRule[] = guard === null ? [] : [...guard.objections(cloth)];
-      const sum = fitted.reduce((all, one) => all + (one?.cost ?? 0), 0);
-      if (budget !== undefined && sum > budget) broken.push('budget');
+      if (isTooDear(cloth)) broken.push('budget');
       return broken;
     },
     keptFromBy(cloth) {
-      if (budget !== undefined && (prices.fit(cloth)?.cost ?? 0) > budget) return 'budget';
-      const light = guard === null ? null : guard.brokenFirst([cloth]);
-      return light ?? (prices.fit(cloth) === null ? 'ground' : null);
+      if (isTooDear(cloth)) return 'budget';
+      return guard?.brokenFirst(cloth) ?? (areMade(cloth) ? null : 'ground');
     },
     cost: (cloth) => moneyOf(cloth, prices.fit(cloth)),
     leastCost: (cloth) => moneyOf(cloth, prices.fitInTheOpen(cloth)),

@@ -25,11 +25,11 @@ export interface YardRules {
   objectionsToPlace(cloth: Canopy | Screen): Objection;
   /** Whether all posts of its frame can stand. */
   postsStand(cloth: Canopy | Screen): boolean;
-  /**
-   * Whether a post may stand at a point; and whether a roof at a height may cover it: where not, no roof over it can
-   * stand.
-   */
+  /** Whether a point is on the property. */
+  isIn(point: PlanPoint): boolean;
+  /** Whether a post may stand at a point. */
   postFits(point: PlanPoint): boolean;
+  /** Whether a roof at a height may cover a point of the property: where not, no roof over it can stand. */
   roofCovers(point: PlanPoint, height: number): boolean;
   /** The same for all heights at which a roof may cover the same points. */
   clearancesAt(height: number): string;
@@ -65,6 +65,7 @@ export function yardRules(
     return broken;
   };
   return {
+    isIn: ground.isIn,
     postFits: ground.postFits,
     roofCovers: ground.roofCovers,
     clearancesAt: ground.clearancesAt,
@@ -100,7 +101,6 @@ function groundOf(plan: Plan, boundary: readonly PlanPoint[]): Ground {
       !ways.some((way) => pointInRing(post, way)) &&
       obstacles.every((obstacle) => pointKeepsClear(post, obstacle, obstacle.postGap)),
     roofCovers: (point, height) =>
-      isIn(point) &&
       (height >= HEADROOM - ROUNDING || !ways.some((way) => pointInRing(point, way))) &&
       obstacles.every((obstacle) => pointKeepsClear(point, obstacle, obstacle.roofGap(height))),
     clearancesAt: (height) =>

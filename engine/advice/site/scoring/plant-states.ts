@@ -1,4 +1,4 @@
-import { createPointCaster, type PointCaster } from '../../../cast/points/point-caster.ts';
+import type { PointCaster } from '../../../cast/points/point-caster.ts';
 import { bedNine, type BedPlaces, bedPlaces, bedScorches } from '../../../load/verdict/bed-load.ts';
 import { verdictIf } from '../../../load/verdict/evidence.ts';
 import { plantHarm } from '../../../load/verdict/harm-of.ts';
@@ -9,8 +9,10 @@ import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/p
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import { isTooDark } from '../../../load/light/light-class.ts';
 import { meanNine } from '../../../load/light/nine.ts';
-import { createWallsRound, type WallsRound } from '../../../load/leaf/walls/walls-round.ts';
-import { createSkyViewer } from '../../../load/light/sky-viewer.ts';
+import { createDayDoser } from '../../../load/leaf/doses.ts';
+import type { WallsRound } from '../../../load/leaf/walls/walls-round.ts';
+import { skyCaster } from '../../../load/light/kept-caster.ts';
+import { createSkyViewer, skyViewerOf } from '../../../load/light/sky-viewer.ts';
 import type { Outcome } from '../../../load/types.ts';
 import { nineAt, type Yard } from '../../../load/yard.ts';
 import { worthOf } from '../../../plan/defaults.ts';
@@ -38,15 +40,14 @@ export interface Standings {
   under(cloth: readonly (Canopy | Screen)[], tell?: (done: number) => void): PlantStanding[];
 }
 
-/** @param season the yard laid out for the season @returns or why a heat day cannot be made */
-export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings> {
-  const { plan, scene } = season;
+/** @param yard laid out for the season @returns or why a heat day cannot be made */
+export function standingsOf(yard: Yard, weather?: Weather): Outcome<Standings> {
+  const { plan, scene } = yard;
   const found = heatDaysOf(plan, scene, weather);
   if (!found.ok) return found;
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
   if (!heatwave.ok) return heatwave;
-  const walls = createWallsRound(scene);
-  const yard: Yard = { ...season, sky: createSkyViewer(scene, walls) };
+  const { walls } = skyViewerOf(scene);
   // The heatwave day is one of the heat days; what is found for these then serves both.
   const hottest = found.value.findIndex(({ day }) => day.date === heatwave.value.day.date);
   const plants = plantFeatures(plan).map((feature) => ({ feature, places: placesOf(plan, feature) }));
@@ -55,7 +56,8 @@ export function standingsOf(season: Yard, weather?: Weather): Outcome<Standings>
     value: {
       under(cloth, tell) {
         const under = yardUnder(yard, walls, cloth);
-        const dayUnder = (heat: HeatDay): HeatDay => (under === yard ? heat : heatDayIn(under, heat));
+        const sheets = cloth.flatMap(clothSheets);
+        const dayUnder = (heat: HeatDay): HeatDay => ({ ...heat, caster: casterUnder(heat.caster, sheets) });
         const heats = found.value.map(dayUnder);
         const heatwaveUnder = heats[hottest] ?? dayUnder(heatwave.value);
         return plants.map((plant, k) => {
@@ -116,7 +118,7 @@ function scorchedOn(
 ): JudgedPlant & { readonly harm: number } {
   const limit = limitOf(plan, feature, row, heatwave.day.date).celsius;
   if ('points' in places) {
-    const harm = plantHarm(plan, scene, sky, heats, heatwave.day.date, feature)?.harm ?? 0;
+    const harm = plantHarm(plan, scene, sky, heats, heatwave.day.date, feature, createDayDoser)?.harm ?? 0;
     return { ...judgedPlant(plan, scene, sky, heatwave, feature, row, limit), harm };
   }
   const scorches = bedScorches(scene, sky, places, row, limit, heats);
@@ -137,12 +139,8 @@ function yardUnder(yard: Yard, walls: WallsRound, cloth: readonly (Canopy | Scre
     plan,
     scene,
     caster: casterUnder(yard.caster, sheets),
-    sky: createSkyViewer(scene, walls.under(sheets)),
+    sky: createSkyViewer(scene, walls.under(sheets), (state) => casterUnder(skyCaster(yard.scene, state), sheets)),
   };
-}
-
-function heatDayIn({ scene }: Yard, heat: HeatDay): HeatDay {
-  return { ...heat, caster: createPointCaster(scene, heat.passes) };
 }
 
 /** A plant's own crown is opaque, so that it is no matter whether the cloth or the crown is met first. */

@@ -35,8 +35,8 @@ export interface Judges {
   objections(cloth: Canopy | Screen): 'ground' | readonly SiteRule[];
   /** Rules that are dear to ask about: light left, budget, of cloth hung together. Asked only of what would win. */
   lateObjections(cloth: readonly (Canopy | Screen)[]): 'ground' | readonly SiteRule[];
-  /** The first of them that forbids one cloth alone, sooner told; `null`: none does. */
-  keptFromBy(cloth: Canopy | Screen): 'ground' | SiteRule | null;
+  /** One of them, sooner told; `null`: there are none. */
+  keptFromBy(cloth: readonly (Canopy | Screen)[]): 'ground' | SiteRule | null;
   /** What it costs where it stands, as `Scored.cost`; Infinity: it cannot be built. */
   cost(cloth: Canopy | Screen): number;
   /** The same at the place of its form where it is cheapest. */
@@ -202,7 +202,7 @@ export class Contest {
     const seen = this.judges.isHidden(cloth) ? [] : [this.seenHow(cloth, spared)];
     const broken = [...early.filter((rule) => rule !== 'hidden' && rule !== 'glimpsed'), ...seen];
     if (broken.length > 1 || (broken.length === 1 && !this.beatsWithout(broken[0], spared))) return [];
-    const kept = this.judges.keptFromBy(cloth);
+    const kept = this.judges.keptFromBy([cloth]);
     if (kept === null) return broken.length === 0 ? null : broken;
     // What breaks one rule is no candidate if it breaks a second.
     if (kept === 'ground' || broken.length === 1 || !this.beatsWithout(kept, spared)) return [];

@@ -170,29 +170,42 @@ export function shadeAnswers(targets: Targets, pairs: HarmPairs, leaves: LeafTab
   return { nodes };
 }
 
-/**
- * Writes the terms of a pair of which cloth lets a part of the beam through: the cubic through the four nodes about.
- */
+/** Writes the terms of a pair with a crossing of which cloth lets a part of the beam through. */
 function fill(
   terms: Float64Array,
-  { nodes }: ShadeAnswers,
+  answers: ShadeAnswers,
   p: number,
   crossing: number,
   transmittance: number,
   suits: Uint8Array,
 ): void {
-  const along = (suits[p] === 1 ? transmittance : 1) * (NODES - 1);
+  const at = p * TERMS_A_PAIR + crossing * TERMS;
+  if (suits[p] === 1) writeAnswer(answers, p, transmittance, terms, at, TERMS);
+  else writeAnswer(answers, p, 1, terms, at, 1);
+}
+
+/**
+ * Writes the first terms of a pair of which cloth lets a part of the beam through: the cubic through the four nodes
+ * about.
+ */
+export function writeAnswer(
+  { nodes }: ShadeAnswers,
+  p: number,
+  transmittance: number,
+  into: Float64Array,
+  at: number,
+  count: number,
+): void {
+  const along = transmittance * (NODES - 1);
   const n = Math.min(NODES - 3, Math.max(1, Math.floor(along)));
   const x = along - n;
   const a = (-x * (x - 1) * (x - 2)) / 6;
   const b = ((x + 1) * (x - 1) * (x - 2)) / 2;
   const c = (-(x + 1) * x * (x - 2)) / 2;
   const d = ((x + 1) * x * (x - 1)) / 6;
-  let from = p * ANSWERS_A_PAIR + (n - 1) * TERMS;
-  let at = p * TERMS_A_PAIR + crossing * TERMS;
-  const last = suits[p] === 1 ? TERMS : 1;
-  for (let term = 0; term < last; term++, from++, at++)
-    terms[at] = a * nodes[from] + b * nodes[from + TERMS] + c * nodes[from + 2 * TERMS] + d * nodes[from + 3 * TERMS];
+  for (let term = 0, from = p * ANSWERS_A_PAIR + (n - 1) * TERMS; term < count; term++, from++)
+    into[at + term] =
+      a * nodes[from] + b * nodes[from + TERMS] + c * nodes[from + 2 * TERMS] + d * nodes[from + 3 * TERMS];
 }
 
 /** From which crossing to which its shade may bring a pair. */

@@ -1,19 +1,20 @@
-import { createPointCaster } from '../../../cast/points/point-caster.ts';
-import { skyPasses, skyRays } from '../../../cast/sky.ts';
+import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import { worthOf } from '../../../plan/defaults.ts';
 import type { Plan, PlantRow } from '../../../plan/types.ts';
 import { bedSample } from '../bed-sample.ts';
 import { groundRise } from '../../../load/leaf/ground.ts';
-import { createWallsRound, type WallsRound } from '../../../load/leaf/walls/walls-round.ts';
+import type { WallsRound } from '../../../load/leaf/walls/walls-round.ts';
 import { type HeatDay, heatDayOf, heatDaysOf } from '../../../load/leaf/heat-day.ts';
 import type { Surroundings } from '../../../load/leaf/surroundings.ts';
+import { skyCaster } from '../../../load/light/kept-caster.ts';
+import { skyViewerOf } from '../../../load/light/sky-viewer.ts';
 import { limitOf } from '../../../load/verdict/limit.ts';
 import { plantPoints } from '../../../load/verdict/plant-points.ts';
 import { type PlantFeature, plantFeatures, rowOf } from '../../../load/verdict/planted.ts';
 import type { Outcome } from '../../../load/types.ts';
-import { buildScene } from '../../../scene/build.ts';
 import { planDirection } from '../../../scene/direction.ts';
+import { sceneOf } from '../../../scene/scene-of.ts';
 import type { OwnCrown, Scene } from '../../../scene/solids.ts';
 import type { Weather } from '../../../sun/weather/weather.ts';
 import type { Progress } from '../progress.ts';
@@ -78,7 +79,7 @@ export function targetsOf(
   counts?: ReadonlySet<string>,
   bedPoints?: number,
 ): Outcome<Targets> {
-  const scene = buildScene(plan);
+  const scene = sceneOf(plan);
   const heats = heatDaysOf(plan, scene, weather);
   if (!heats.ok) return heats;
   const heatwave = heatDayOf(plan, scene, { kind: 'heatwave' }, weather);
@@ -98,7 +99,7 @@ export function targetsOf(
       : [];
   });
   const skyOf = skyReader(scene);
-  const walls = createWallsRound(scene);
+  const { walls } = skyViewerOf(scene);
   const points: TargetPoint[] = [];
   for (const [plant, { feature, worth }] of plants.entries()) {
     progress?.(plant / plants.length, 'the sun on the plants');
@@ -141,14 +142,11 @@ function placesOf(plan: Plan, feature: PlantFeature, bedPoints?: number): Place[
 
 function skyReader(scene: Scene): (at: SpacePoint, state: number, own?: OwnCrown) => Float64Array {
   const { weight } = skyRays();
-  const casters = new Map<number, ReturnType<typeof createPointCaster>>();
   // One point asks for the states of all heat days in turn, which are mostly one and the same.
   let last: { at: SpacePoint; state: number; rays: Float64Array } | null = null;
   return (at, state, own) => {
     if (last?.at === at && last.state === state) return last.rays;
-    let caster = casters.get(state);
-    if (!caster) casters.set(state, (caster = createPointCaster(scene, skyPasses(state))));
-    const rays = caster.sharesAt(at, own);
+    const rays = skyCaster(scene, state).sharesAt(at, own);
     for (let k = 0; k < rays.length; k++) rays[k] *= weight[k];
     last = { at, state, rays };
     return rays;

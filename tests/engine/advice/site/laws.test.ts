@@ -8,9 +8,10 @@ import { leafTables } from '../../../../engine/advice/site/scoring/leaf-tables.t
 import { siteOf } from '../../../../engine/advice/site/site.ts';
 import type { SiteRequest } from '../../../../engine/advice/site/types.ts';
 import { targetsOf } from '../../../../engine/advice/site/search/targets.ts';
+import { sparedAtMost } from '../../../../engine/advice/site/scoring/at-most.ts';
 import { togetherScore } from '../../../../engine/advice/site/scoring/together.ts';
 import { turned } from '../../../../engine/plan/geometry/shapes.ts';
-import type { Canopy, Feature, Plan, PlanPoint, Plant } from '../../../../engine/plan/types.ts';
+import type { Canopy, Feature, Plan, PlanPoint, Plant, Screen } from '../../../../engine/plan/types.ts';
 import { clothSheets } from '../../../../engine/scene/build.ts';
 import { clothMeets } from '../../../../engine/scene/cloth-sheet.ts';
 import { randomFrom } from '../../cast/random-plans.ts';
@@ -127,6 +128,35 @@ describe('more density', () => {
     }
     expect(worse).toBeGreaterThan(0);
     expect(worse).toBeLessThan(10);
+  });
+});
+
+describe('what any cloth spares', () => {
+  test('is never more than is told of it at most, and little less, screens and pairs of roofs included', () => {
+    const random = randomFrom(44);
+    for (let seed = 441; seed <= 452; seed++) {
+      const targets = valueOf(targetsOf(smallPlan(seed)));
+      const leaves = leafTables(targets);
+      const pairs = harmPairsOf(targets, leaves, 1);
+      const score = togetherScore(targets, pairs, leaves);
+      const atMost = sparedAtMost(targets, pairs, shadeAnswers(targets, pairs, leaves));
+      const anyRoof = () => roof({ center: [5 * random(), 4 * random()], height: 1 + 2 * random(), density: random() });
+      const screen: Screen = {
+        id: 's',
+        kind: 'screen',
+        path: [
+          [1, 3 * random()],
+          [4, 2],
+        ],
+        height: 2,
+        density: 0.7,
+      };
+      for (const cloth of [[anyRoof()], [anyRoof(), anyRoof()], [screen], [screen, anyRoof()]]) {
+        const spared = score(cloth).reduce((sum, each) => sum + each, 0);
+        expect(atMost(cloth)).toBeGreaterThanOrEqual(spared);
+        expect(atMost(cloth)).toBeLessThan(spared + 0.01 * (1 + pairs.harm));
+      }
+    }
   });
 });
 

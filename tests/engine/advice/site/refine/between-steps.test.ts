@@ -35,7 +35,7 @@ const SCREEN: Screen = {
   height: 2,
   density: 0.5,
 };
-const ANYWHERE = { mayStand: () => true, mayWin: () => true };
+const ANYWHERE = { sparedAtMost: () => Infinity, mayStand: () => true, mayWin: () => true };
 
 function searched(plan: Plan, request: SiteRequest) {
   const laidOut = valueOf(layOut(plan, request, () => undefined));
