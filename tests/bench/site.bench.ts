@@ -9,7 +9,7 @@ import type { SiteRequest } from '../../engine/advice/site/types.ts';
 import { targetsOf } from '../../engine/advice/site/search/targets.ts';
 import { togetherScore } from '../../engine/advice/site/scoring/together.ts';
 import { createTrial, type Trial } from '../../engine/advice/site/scoring/trial.ts';
-import { sparedByCloth } from '../../engine/advice/site/scoring/score.ts';
+import { boundParts, sparedByCloth } from '../../engine/advice/site/scoring/score.ts';
 import { turnedLattice } from '../../engine/advice/site/search/turned-lattice.ts';
 import { turnedRays } from '../../engine/advice/site/search/turned-rays.ts';
 import { screenOf } from '../../engine/advice/site/search/candidates.ts';
@@ -152,7 +152,12 @@ function screenScored(): Variant[] {
       name: 'by the tables of the search',
       run: () => {
         const { rays, pairs, response, places } = laidOut();
-        return places.reduce((sum, place) => sum + sparedByCloth(rays, pairs, response, null, [place]), 0);
+        const parts = { u: boundParts(response.screens.u), v: boundParts(response.screens.v) };
+        return places.reduce(
+          (sum, place) =>
+            sum + sparedByCloth(rays, pairs, response, null, [place], parts[place.along], Infinity, -Infinity),
+          0,
+        );
       },
       scale: 1 / 200,
     },

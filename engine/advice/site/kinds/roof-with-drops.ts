@@ -21,7 +21,7 @@ import {
   sumOver,
 } from '../search/plane-sums.ts';
 import type { Level, Turn } from '../search/turn.ts';
-import { sparedByCloth } from '../scoring/score.ts';
+import { boundParts, sparedByCloth } from '../scoring/score.ts';
 import type { ClothSize } from '../types.ts';
 
 /**
@@ -91,17 +91,19 @@ interface SideSet {
 /** Holds every roof with drops of one height and density against what its ground and its sides may spare. */
 export function searchRoofsWithDrops(at: Turn, level: Level, response: TurnedResponse, curtains: CurtainTables): void {
   const { turned, lattice, contest, rays, pairs } = at;
-  const { box, density } = response;
+  const { box, drops, density } = response;
   payoffSums(rays, pairs, level.crossings, box, density, level.plane);
   const base = overheadGain(pairs, box, density);
   const light = level.light(density);
+  const parts = boundParts(box, drops.u, drops.v);
   const look = new Lookout<DropPlace>(
     contest,
     {
       kind: 'roof with drops',
       clothAt: ({ roof, drops }) => roofOf(turned, roof, density, drops),
       leavesLight: ({ roof: { i, j, a, b } }, bound) => leavesLight(contest, light, i, j, a, b, bound),
-      sparedAt: (place, enough) => sparedByCloth(rays, pairs, response, place.roof, place.curtains, enough),
+      sparedAt: ({ roof, curtains }, bound, enough) =>
+        sparedByCloth(rays, pairs, response, roof, curtains, parts, bound, enough),
     },
     at.tell,
   );

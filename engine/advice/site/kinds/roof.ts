@@ -5,7 +5,7 @@ import { Lookout } from '../search/lookout.ts';
 import { cornerMatters, leavesLight, placeFor } from '../search/place-for.ts';
 import { overheadGain, payoffSums, sumOver } from '../search/plane-sums.ts';
 import type { Level, Turn } from '../search/turn.ts';
-import { sparedByRoof } from '../scoring/score.ts';
+import { boundParts, sparedByCloth } from '../scoring/score.ts';
 
 /** Heights 'any' tries, besides the cap. [m] */
 const ANY_HEIGHTS = [2, 2.2, 2.4, 2.7, 3] as const;
@@ -25,13 +25,14 @@ export function searchRoofs(at: Turn, level: Level, response: Response): void {
   const { roof, density } = response;
   payoffSums(rays, pairs, crossings, roof, density, plane);
   const light = level.light(density);
+  const parts = boundParts(roof);
   const look = new Lookout<RoofPlace>(
     contest,
     {
       kind: 'roof',
       clothAt: (place) => roofOf(turned, place, density),
       leavesLight: ({ i, j, a, b }, bound) => leavesLight(contest, light, i, j, a, b, bound),
-      sparedAt: (place, enough) => sparedByRoof(rays, pairs, response, crossings, level.sky(density), place, enough),
+      sparedAt: (place, bound, enough) => sparedByCloth(rays, pairs, response, place, [], parts, bound, enough),
     },
     at.tell,
   );

@@ -6,7 +6,7 @@ import { Lookout } from '../search/lookout.ts';
 import { placeFor } from '../search/place-for.ts';
 import { type CurtainSums, curtainTables, sumOfCurtain } from '../search/plane-sums.ts';
 import type { Turn } from '../search/turn.ts';
-import { sparedByCloth } from '../scoring/score.ts';
+import { boundParts, sparedByCloth } from '../scoring/score.ts';
 
 /** Tops 'any' tries, besides the cap. [m] */
 const ANY_TOPS = [1.2, 1.5, 1.8, 2.1] as const;
@@ -50,12 +50,14 @@ export function searchScreens(at: Turn, response: TurnedResponse): void {
       ),
     })),
   );
+  const parts = { u: boundParts(screens.u), v: boundParts(screens.v) };
   const look = new Lookout<CurtainPlace>(
     contest,
     {
       kind: 'screen',
       clothAt: (place) => screenOf(turned, place, density),
-      sparedAt: (place, enough) => sparedByCloth(rays, pairs, response, null, [place], enough),
+      sparedAt: (place, bound, enough) =>
+        sparedByCloth(rays, pairs, response, null, [place], parts[place.along], bound, enough),
     },
     at.tell,
   );

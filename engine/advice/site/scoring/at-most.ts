@@ -8,8 +8,8 @@ import { type ShadeAnswers, writeAnswer } from '../search/responses.ts';
 import type { Targets } from '../search/targets.ts';
 import { skyRaysOf } from './together.ts';
 
-/** Answers of leaves laid out are this near to their own balance. [K] */
-const ANSWERS_WITHIN = 2e-3;
+/** The answers laid out of leaves are this near to their own balance, by their parabolas and their cubics. [K] */
+const ANSWERS_WITHIN = 1.1e-3;
 
 /**
  * No less than what any cloth spares together by `togetherScore`, and little more: told without asking the leaves, and

@@ -1,56 +1,38 @@
 import { firstFrom } from '../../../scene/bearings.ts';
-import { CROSSING_OF, CROSSINGS, type HarmPairs, harmOfPair } from '../search/harm-pairs.ts';
-import { type Response } from '../search/responses.ts';
+import { CROSSING_OF, CROSSINGS, type HarmPairs, harmOfPair, TERMS, TERMS_A_PAIR } from '../search/harm-pairs.ts';
+import type { Gains, Response } from '../search/responses.ts';
 import { bareHarm } from '../search/bare-harm.ts';
 import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
-import { type PlaneCrossings, sumOver } from '../search/plane-sums.ts';
 import type { TurnedRays } from '../search/turned-rays.ts';
 import { TOUCH } from '../../../scene/ties.ts';
 
 const EDGE = 1e-9;
+/** Bounds are sums in another order than scores. */
+const ROUNDING = 1e-9;
 
-/**
- * What a roof alone spares. [K·h/day]
- * @param sky `skySums` at its height
- * @param enough what spares no more is not worked out to the end: some value of at most that is told
- */
-export function sparedByRoof(
-  rays: TurnedRays,
-  pairs: HarmPairs,
-  response: Response,
-  { cellU, cellV, within }: PlaneCrossings,
-  sky: Float64Array,
-  { i, j, a, b, height }: RoofPlace,
-  enough = -Infinity,
-): number {
-  const { density, bare } = response;
-  const { met } = pairs;
-  const most = pairs.harm - enough;
-  const width = rays.lattice.columns + 1;
-  const size = width * (rays.lattice.rows + 1);
-  const [right, front] = [i + a, j + b];
-  let harm = 0;
-  for (let view = 0; view < pairs.views.length && harm < most; view++) {
-    const { skyView } = pairs.views[view];
-    let taken = sumOver(sky, view * size, width, i, j, a, b);
-    if (height > rays.pointZ[view] && isWithin(rays.pointU[view], i, right) && isWithin(rays.pointV[view], j, front))
-      taken += density * overhead(pairs, view);
-    const hidden = skyView > 0 ? taken / skyView : 0;
-    const at = 4 * view;
-    let isMet = false;
-    if (within[at] < right && within[at + 1] >= i && within[at + 2] < front && within[at + 3] >= j)
-      for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
-        met[p] = cellU[p] >= i && cellU[p] < right && cellV[p] >= j && cellV[p] < front ? 1 : 0;
-        if (met[p] === 1) isMet = true;
-      }
-    harm += isMet ? metHarm(pairs, response, view, met, hidden) : bareHarm(bare, view, hidden);
-  }
-  return pairs.harm - harm;
+/** What the bound of a place was added up from, so that it can be told how far the place falls short of it. */
+export interface BoundParts {
+  /** What the shade spares of a pair at most, by how its ray meets cloth: no more than went into the bound for it. */
+  readonly once: readonly Float64Array[];
+  /** As `Gains`. */
+  readonly bySky: Float64Array;
+}
+
+/** @param roof, u, v what went into bounds for roofs, and for curtains along u and along v */
+export function boundParts(roof: Gains, u: Gains = roof, v: Gains = roof): BoundParts {
+  return {
+    once: CROSSINGS.map((crossed) => {
+      if (crossed.includes('roof')) return roof.once;
+      return crossed.includes('u') ? u.once : v.once;
+    }),
+    bySky: roof.bySky,
+  };
 }
 
 /**
  * What a roof (or none) and curtains of one density spare together. [K·h/day]
- * @param enough as of `sparedByRoof`
+ * @param bound what they spare at most, added up from `parts`
+ * @param enough what spares no more is not worked out to the end: some value of at most that is told
  */
 export function sparedByCloth(
   rays: TurnedRays,
@@ -58,69 +40,108 @@ export function sparedByCloth(
   response: Response,
   roof: RoofPlace | null,
   curtains: readonly CurtainPlace[],
-  enough = -Infinity,
+  { once, bySky }: BoundParts,
+  bound: number,
+  enough: number,
 ): number {
-  const { density, bare } = response;
-  const { met } = pairs;
-  const most = pairs.harm - enough;
-  const { fan } = rays;
-  const hides = skyHides(rays, density);
-  const skyCount = rays.skyZ.length;
+  const { met, harmOf, firstOf } = pairs;
+  const hides = skyHides(rays, response.density);
   const ground = groundOf(roof, curtains);
   const bearings: Bearings = { round: false, rightU: 0, rightV: 0, leftU: 0, leftV: 0 };
-  let harm = 0;
-  for (let view = 0; view < pairs.views.length && harm < most; view++) {
-    const { sky, skyView } = pairs.views[view];
-    const u = rays.pointU[view];
-    const v = rays.pointV[view];
-    const z = rays.pointZ[view];
-    bearingsOf(ground, u, v, bearings);
-    const { round, rightU, rightV, leftU, leftV } = bearings;
-    const right = round ? -Math.PI : Math.atan2(rightV, rightU);
-    const left = round ? Math.PI : Math.atan2(leftV, leftU);
-    const end = firstFrom(fan.bearing, (left < right ? left + 2 * Math.PI : left) + EDGE);
-    let taken = 0;
-    for (let k = firstFrom(fan.bearing, right - EDGE); k < end; k++) {
-      const brings = sky[fan.ray[k]];
-      if (brings === 0) continue;
-      const met = crossing(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);
-      taken += brings * hides[met * skyCount + fan.ray[k]];
-    }
-    if (
-      roof !== null &&
-      roof.height > z &&
-      isWithin(u, roof.i, roof.i + roof.a) &&
-      isWithin(v, roof.j, roof.j + roof.b)
-    )
-      taken += overhead(pairs, view) * density;
+  let spared = 0;
+  // The bound, less by what the views seen so far fall short of their parts of it.
+  let most = bound;
+  for (let view = 0; view < pairs.views.length && most > enough - ROUNDING; view++) {
+    const { skyView } = pairs.views[view];
+    bearingsOf(ground, rays.pointU[view], rays.pointV[view], bearings);
+    let taken = skyTaken(rays, pairs, view, bearings, roof, curtains, hides);
+    if (roof !== null && hangsOver(roof, rays, view)) taken += overhead(pairs, view) * response.density;
     const hidden = skyView > 0 ? taken / skyView : 0;
-    let isMet = false;
-    for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
-      const du = rays.du[p];
-      const dv = rays.dv[p];
-      const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
-      met[p] = passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]);
-      if (met[p] !== 0) isMet = true;
-    }
-    harm += isMet ? metHarm(pairs, response, view, met, hidden) : bareHarm(bare, view, hidden);
+    const isMet = meetPairs(rays, pairs, view, bearings, roof, curtains);
+    let part = bySky[view] * hidden;
+    if (isMet) for (let p = firstOf[view]; p < firstOf[view + 1]; p++) if (met[p] > 0) part += once[met[p]][p];
+    const harm = isMet ? metHarm(pairs, response, view, hidden) : bareHarm(response.bare, view, hidden);
+    spared += harmOf[view] - harm;
+    most += harmOf[view] - harm - part;
   }
-  return pairs.harm - harm;
+  return Math.min(spared, most);
 }
 
-/** What a view counts for of whose pairs some meet cloth. @param met Of each pair, an index of `CROSSINGS`. */
-function metHarm(pairs: HarmPairs, { terms, bare }: Response, view: number, met: Uint8Array, hidden: number): number {
-  const isFruit = bare.isFruit[view] === 1;
-  let harm = isFruit ? 0 : bareHarm(bare, view, hidden);
-  for (let p = pairs.firstOf[view]; p < pairs.firstOf[view + 1]; p++) {
-    if (isFruit) harm += harmOfPair(pairs, terms, p, met[p], hidden);
-    else if (met[p] !== 0) harm += onTop(pairs, terms, p, met[p], hidden);
+/** What cloth hides of the sky from a view, straight up left out. @param hides of `skyHides` */
+function skyTaken(
+  rays: TurnedRays,
+  pairs: HarmPairs,
+  view: number,
+  { round, rightU, rightV, leftU, leftV }: Bearings,
+  roof: RoofPlace | null,
+  curtains: readonly CurtainPlace[],
+  hides: Float64Array,
+): number {
+  const { fan } = rays;
+  const { sky } = pairs.views[view];
+  const skyCount = rays.skyZ.length;
+  const u = rays.pointU[view];
+  const v = rays.pointV[view];
+  const z = rays.pointZ[view];
+  const right = round ? -Math.PI : Math.atan2(rightV, rightU);
+  const left = round ? Math.PI : Math.atan2(leftV, leftU);
+  const end = firstFrom(fan.bearing, (left < right ? left + 2 * Math.PI : left) + EDGE);
+  let taken = 0;
+  for (let k = firstFrom(fan.bearing, right - EDGE); k < end; k++) {
+    const brings = sky[fan.ray[k]];
+    if (brings === 0) continue;
+    const crossed = crossing(roof, curtains, u, v, z, fan.u[k], fan.v[k], fan.z[k]);
+    taken += brings * hides[crossed * skyCount + fan.ray[k]];
   }
-  return harm;
+  return taken;
 }
 
-/** What a pair counts for whose ray meets cloth, beyond what it would bare. [K·h/day] */
-function onTop(pairs: HarmPairs, terms: Float64Array, p: number, crossed: number, hidden: number): number {
-  return harmOfPair(pairs, terms, p, crossed, hidden) - harmOfPair(pairs, terms, p, 0, hidden);
+/** Writes how the rays of a view's pairs meet cloth into `pairs.met`. @returns whether any does */
+function meetPairs(
+  rays: TurnedRays,
+  { met, firstOf }: HarmPairs,
+  view: number,
+  { round, rightU, rightV, leftU, leftV }: Bearings,
+  roof: RoofPlace | null,
+  curtains: readonly CurtainPlace[],
+): boolean {
+  const u = rays.pointU[view];
+  const v = rays.pointV[view];
+  const z = rays.pointZ[view];
+  let isMet = false;
+  for (let p = firstOf[view]; p < firstOf[view + 1]; p++) {
+    const du = rays.du[p];
+    const dv = rays.dv[p];
+    const passesBy = !round && (rightU * dv - rightV * du < -EDGE || du * leftV - dv * leftU < -EDGE);
+    met[p] = passesBy ? 0 : crossing(roof, curtains, u, v, z, du, dv, rays.dz[p]);
+    if (met[p] !== 0) isMet = true;
+  }
+  return isMet;
+}
+
+/** Whether a roof hangs right over a view's point, its edges included. */
+function hangsOver({ i, j, a, b, height }: RoofPlace, { pointU, pointV, pointZ }: TurnedRays, view: number): boolean {
+  return height > pointZ[view] && isWithin(pointU[view], i, i + a) && isWithin(pointV[view], j, j + b);
+}
+
+/** What a view counts for of whose pairs some meet cloth: `pairs.met` tells how, by an index of `CROSSINGS`. */
+function metHarm(pairs: HarmPairs, { terms, bare }: Response, view: number, hidden: number): number {
+  const { met, weight, firstOf } = pairs;
+  const end = firstOf[view + 1];
+  let harm = 0;
+  if (bare.isFruit[view] === 1) {
+    for (let p = firstOf[view]; p < end; p++) harm += harmOfPair(pairs, terms, p, met[p], hidden);
+    return harm;
+  }
+  for (let p = firstOf[view]; p < end; p++) {
+    if (met[p] === 0) continue;
+    const open = p * TERMS_A_PAIR;
+    const under = open + met[p] * TERMS;
+    const was = terms[open] + hidden * (terms[open + 1] + hidden * terms[open + 2]);
+    const is = terms[under] + hidden * (terms[under + 1] + hidden * terms[under + 2]);
+    harm += weight[p] * (Math.max(0, is) - Math.max(0, was));
+  }
+  return bareHarm(bare, view, hidden) + harm;
 }
 
 const hidesKnown = new WeakMap<TurnedRays, Map<number, Float64Array>>();

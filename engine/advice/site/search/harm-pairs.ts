@@ -1,4 +1,5 @@
 import { underSky } from '../../../load/leaf/surroundings.ts';
+import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { LeafTables } from '../scoring/leaf-tables.ts';
 import { type FruitHours, fruitHours, fruitRows, harmOfFruit, isFruit, type Row } from './fruit-hours.ts';
@@ -31,7 +32,8 @@ export interface HarmPairs {
   readonly fruit: FruitHours;
   /** Room for how each pair's ray meets cloth. */
   readonly met: Uint8Array;
-  /** Σ weight × excess: all harm. [K·h/day] */
+  /** Σ weight × excess of each view, and all harm. [K·h/day] */
+  readonly harmOf: Float64Array;
   readonly harm: number;
 }
 
@@ -84,7 +86,22 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
     }
   }
   firstOf.push(rows.length);
-  const column = (of: (row: (typeof rows)[number]) => number) => Float64Array.from(rows, of);
+  return { ...inColumns(rows, directions), firstOf: Int32Array.from(firstOf), views, ...harmsOf(rows, views.length) };
+}
+
+/** Harm of each view, and of all. */
+function harmsOf(rows: readonly Row[], views: number): Pick<HarmPairs, 'harmOf' | 'harm'> {
+  const harmOf = new Float64Array(views);
+  for (const { view, weight, excess } of rows) harmOf[view] += weight * Math.max(0, excess);
+  return { harmOf, harm: harmOf.reduce((sum, each) => sum + each, 0) };
+}
+
+/** @param directions towards the sun, by heat day and sample */
+function inColumns(
+  rows: readonly Row[],
+  directions: readonly (readonly SpacePoint[])[],
+): Omit<HarmPairs, 'firstOf' | 'views' | 'harmOf' | 'harm'> {
+  const column = (of: (row: Row) => number) => Float64Array.from(rows, of);
   return {
     count: rows.length,
     view: Int32Array.from(rows, ({ view }) => view),
@@ -95,11 +112,8 @@ export function harmPairsOf(targets: Targets, leaves: LeafTables, hidden: number
     excess: column(({ excess }) => excess),
     heat: Int32Array.from(rows, ({ heat }) => heat),
     sample: Int32Array.from(rows, ({ sample }) => sample),
-    firstOf: Int32Array.from(firstOf),
-    views,
     fruit: fruitHours(rows),
     met: new Uint8Array(rows.length),
-    harm: rows.reduce((sum, { weight, excess }) => sum + weight * Math.max(0, excess), 0),
   };
 }
 

@@ -15,7 +15,7 @@ export interface Sort<Where> {
   /** Whether the plants may keep their light, or it would be the best if they need not; absent: it is not asked. */
   leavesLight?(where: Where, bound: number): boolean;
   /** On the search's points; of what spares no more than `enough` some value of at most that. [K·h/day] */
-  sparedAt(where: Where, enough: number): number;
+  sparedAt(where: Where, bound: number, enough: number): number;
 }
 
 interface Candidate<Where> {
@@ -57,7 +57,8 @@ export class Lookout<Where> {
         continue;
       }
       if (sort.leavesLight?.(where, bound) === false) continue;
-      contest.enter(family, sort.kind, sort.clothAt(where), place, bound, (enough) => sort.sparedAt(where, enough));
+      const score = (enough: number) => sort.sparedAt(where, bound, enough);
+      contest.enter(family, sort.kind, sort.clothAt(where), place, bound, score);
       if (++this.looks % LOOKS_A_WORD === 0) this.tell();
     }
     this.gathered = [];

@@ -10,15 +10,12 @@ export interface PlaneCrossings {
   readonly height: number;
   readonly cellU: Int32Array;
   readonly cellV: Int32Array;
-  /** Of each view the least and the most cell along u and along v: [view][4]; none of its rays crosses beyond. */
-  readonly within: Int32Array;
 }
 
 export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: number): PlaneCrossings {
   const { columns, rows } = rays.lattice;
   const cellU = new Int32Array(pairs.count).fill(-1);
   const cellV = new Int32Array(pairs.count).fill(-1);
-  const within = Int32Array.from({ length: 4 * pairs.views.length }, (_, k) => (k % 2 === 0 ? columns + rows : -1));
   for (let p = 0; p < pairs.count; p++) {
     const view = pairs.view[p];
     const reach = (height - rays.pointZ[view]) / rays.dz[p];
@@ -28,13 +25,8 @@ export function planeCrossings(rays: TurnedRays, pairs: HarmPairs, height: numbe
     if (u < 0 || v < 0 || u >= columns || v >= rows) continue;
     cellU[p] = u;
     cellV[p] = v;
-    const at = 4 * view;
-    if (u < within[at]) within[at] = u;
-    if (u > within[at + 1]) within[at + 1] = u;
-    if (v < within[at + 2]) within[at + 2] = v;
-    if (v > within[at + 3]) within[at + 3] = v;
   }
-  return { height, cellU, cellV, within };
+  return { height, cellU, cellV };
 }
 
 /**
@@ -85,33 +77,6 @@ export function overheadGain(pairs: HarmPairs, gains: Gains, density: number): n
 /** Share of each ray of the sky that cloth so many times as thick hides. */
 export function hidesOf(powers: Float64Array, density: number): Float64Array {
   return powers.map((power) => 1 - (1 - density) ** power);
-}
-
-/**
- * Summed-area tables over the plane of the sky that cloth of one density there hides from each view, one after the
- * other; straight up left out (a plant often stands exactly under an edge: `overhead` counts that ray with edges
- * included).
- */
-export function skySums(rays: TurnedRays, pairs: HarmPairs, height: number, density: number, into: Float64Array): void {
-  const hides = hidesOf(rays.skyPowers.roof, density);
-  const { columns, rows } = rays.lattice;
-  const width = columns + 1;
-  const size = width * (rows + 1);
-  into.fill(0);
-  const last = rays.skyZ.length - 1;
-  for (let view = 0; view < pairs.views.length; view++) {
-    const { sky } = pairs.views[view];
-    const rise = height - rays.pointZ[view];
-    if (rise <= 0) continue;
-    for (let k = 0; k < last; k++) {
-      if (sky[k] === 0) continue;
-      const reach = rise / rays.skyZ[k];
-      const u = Math.floor(rays.pointU[view] + reach * rays.skyU[k]);
-      const v = Math.floor(rays.pointV[view] + reach * rays.skyV[k]);
-      if (u >= 0 && v >= 0 && u < columns && v < rows) into[view * size + (v + 1) * width + u + 1] += sky[k] * hides[k];
-    }
-    sumUp(into, view * size, width, rows);
-  }
 }
 
 /** Sum of a table over a × b cells from node (i, j). */

@@ -7,7 +7,7 @@ import { NearestPlaces } from './nearest-places.ts';
 import { type HarmPairs } from './harm-pairs.ts';
 import { type Response, type ShadeAnswers, type TurnedResponse, turnedResponse } from './responses.ts';
 import type { Lattice } from './lattice.ts';
-import { type PlaneCrossings, planeCrossings, skySums } from './plane-sums.ts';
+import { type PlaneCrossings, planeCrossings } from './plane-sums.ts';
 import type { Targets } from './targets.ts';
 import { type TurnedLattice, turnedLattice } from './turned-lattice.ts';
 import { type TurnedRays, turnedRays } from './turned-rays.ts';
@@ -69,8 +69,6 @@ export interface Level {
   readonly blocked: Int32Array;
   /** Room for `payoffSums`. */
   readonly plane: Float64Array;
-  /** `skySums` of cloth of a density, made when first asked for; holds until another density is asked for. */
-  sky(density: number): Float64Array;
   /** What roofs of a density take of the plants' light; `null`: it is not guarded. */
   light(density: number): LightPlane | null;
 }
@@ -79,10 +77,8 @@ export interface Level {
 export function levelsOf({ turned, rays, pairs, mask, takers }: Turn): (height: number) => Level {
   const size = (turned.columns + 1) * (turned.rows + 1);
   const plane = new Float64Array(size);
-  const sky = new Float64Array(size * pairs.views.length);
   const lightAt = takers && lightPlanes(takers, turned);
   return (height) => {
-    let laidFor: number | null = null;
     const lights = new Map<number, LightPlane | null>();
     const lightOf = lightAt && lightAt(height);
     return {
@@ -94,11 +90,6 @@ export function levelsOf({ turned, rays, pairs, mask, takers }: Turn): (height: 
         let light = lights.get(density);
         if (light === undefined) lights.set(density, (light = lightOf && lightOf(density)));
         return light;
-      },
-      sky(density) {
-        if (laidFor !== density) skySums(rays, pairs, height, density, sky);
-        laidFor = density;
-        return sky;
       },
     };
   };
