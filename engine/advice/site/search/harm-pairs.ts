@@ -1,5 +1,5 @@
 import { underSky } from '../../../load/leaf/surroundings.ts';
-import type { SpacePoint } from '../../../plan/geometry/shapes.ts';
+import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
 import { planDirection } from '../../../scene/direction.ts';
 import type { LeafTables } from '../scoring/leaf-tables.ts';
 import { type FruitHours, fruitHours, fruitRows, harmOfFruit, isFruit, type Row } from './fruit-hours.ts';
