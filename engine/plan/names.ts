@@ -26,11 +26,14 @@ export function nameOf(plan: Plan, id: string): string {
 
 /**
  * A feature inside a sentence: "the low wall". A name whose first letter is its only capital is taken for common words;
- * one that begins with somebody's name in the possessive, or with an article, keeps its own beginning.
+ * one that begins with somebody's name in the possessive, or with an article, keeps its own beginning; a neighbour's
+ * does not.
  */
 export function namedInside(plan: Plan, id: string): string {
   const name = nameOf(plan, id);
   const [first] = name.split(' ');
+  if (/^(neighbou?r|landlord|landlady|owner|council|city|town|school|church)s?[’']s?$/i.test(first))
+    return `the ${name[0].toLowerCase()}${name.slice(1)}`;
   if (/[’']s?$/.test(first)) return name;
   if (/^(the|my|our|a|an)$/i.test(first)) return first.toLowerCase() + name.slice(first.length);
   const common = /^\p{Lu}[^\p{Lu}]*$/u.test(name);

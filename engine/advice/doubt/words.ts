@@ -127,13 +127,13 @@ export function sentenceOf(bars: readonly DoubtBar[], next: DoubtBar | null, har
   const known = next.by === null ? '' : `${KNOWN_WORDS[next.by]}, `;
   const changesNothing = !changesAdvice(next) && next.order === null;
   const what = `${next.name} (${known}± ${next.pmText}; ${HOW_TO[next.kind]})`;
-  const most = `what moves its heat damage most, ${what}, moves it by ${movedBy(next.moves, harm)} at most`;
+  const most = `what moves its heat damage most, ${what}, moves it by ${atMost(next.moves, harm)}`;
   const asks = changesNothing
     ? next.moves <= WELL_ENOUGH * harm
       ? `The yard is measured well enough: ${most}`
       : `No measurement in the yard would change the advice: ${most}`
-    : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the heat damage by up to ` +
-      `${movedBy(next.moves, harm)}`;
+    : `Measure next ${what}${next.advice === '' ? ': it' : `. ${next.advice} It`} moves the heat damage by ` +
+      atMost(next.moves, harm);
   if (largest === null || largest.moves <= next.moves) return `${asks}, more than climate or limits do.`;
   return `${asks}; ${weighs(largest, harm)}, and no tape betters that.`;
 }
@@ -142,9 +142,15 @@ function weighs({ name, kind, pmText, moves }: DoubtBar, harm: number): string {
   return `${name} (± ${pmText}) weigh${kind === 'limits' ? '' : 's'} more, ${movedBy(moves, harm)}`;
 }
 
-/** How far a number moves the heat damage of the yard as it is told: "23 %", "under 1 %". */
+/** "23 % at most", "more than 100 %" */
+function atMost(moves: number, harm: number): string {
+  return moves > harm && harm > 0 ? 'more than 100 %' : `${movedBy(moves, harm)} at most`;
+}
+
+/** How far a number moves the heat damage of the yard as it is told: "23 %", "under 1 %"; where little is told, "over 100 %". */
 export function movedBy(moves: number, harm: number): string {
   if (harm <= 0) return moves > 0 ? 'from none at all' : formatShare(0);
+  if (moves > harm) return 'over 100 %';
   return moves > 0 && moves < LEAST_TOLD * harm ? 'under 1 %' : formatShare(moves / harm);
 }
 

@@ -122,9 +122,11 @@ function judgedInFull(tried: Tried, row: PlantRow, judge: PotJudge, harmNow: num
   };
 }
 
-/** To keep a pot cool is one piece of work, and one more for each ten degrees. Our choice. */
+/** To keep a pot cool is one piece of work, and another for each so many degrees. Our choice. [K] */
+const HOTTER = 20;
+
 function cooling({ warmest, verdict }: Roots): number {
-  return verdict === 'cooking' ? 1 + (warmest - COOKING_ROOTS) / 10 : 0;
+  return verdict === 'cooking' ? 1 + (warmest - COOKING_ROOTS) / HOTTER : 0;
 }
 
 /** What becomes of roots on the heatwave day: by themselves, or with what cools the pot first. */

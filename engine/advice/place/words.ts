@@ -1,6 +1,7 @@
 import { leastLight } from '../../load/light/light-class.ts';
 import { rootWords } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
+import { WORTH_NAMING } from '../cheaper-first/step.ts';
 import { lessDamage } from '../../plan/spoken.ts';
 import { potOf } from '../../plan/defaults.ts';
 import { agreeingWith } from '../../plan/agreement.ts';
@@ -34,6 +35,14 @@ export function spotSentence(plan: Plan, plant: string, spot: Omit<PlaceSpot, 's
     `${begins}: ${does}; ${sun}; roots in the pot ${rootsBriefly(pot.roots, units)}` +
     `${winterSunHours === null ? '' : `; ${winterSunHours.toFixed(0)} h of sun in mid-winter`}.${after}`
   );
+}
+
+/** What is gained by going to a place: "half the heat damage", or what else is better there. */
+export function gainWords(best: PlaceSpot, stay: PlaceSpot): string {
+  const share = stay.harm > 0 ? best.spared / stay.harm : 0;
+  if (share >= WORTH_NAMING) return lessDamage(share);
+  if (best.standing !== stay.standing) return 'the light is better';
+  return best.pot.roots.warmest < stay.pot.roots.warmest ? 'the roots stand cooler' : 'winter has more sun there';
 }
 
 /** Whose pot it is that must be kept cool: at the best place, and today. */

@@ -1,5 +1,6 @@
 /** What is told first of a search: in the order in which a person decides. */
 import { groundPlace } from '../../frame/strength/grounds.ts';
+import { burnsByFruit } from '../../load/verdict/planted.ts';
 import { agreeingWith } from '../../plan/agreement.ts';
 import { listWords } from '../../plan/list-words.ts';
 import { namedInside } from '../../plan/names.ts';
@@ -59,12 +60,29 @@ export function adviceSentence(
 ): string {
   const move = worthMoving(free);
   if (move === null)
-    return first === undefined && isOnlyRoots(free) ? rootsSentence(plan, uncounted, sentence, free) : sentence;
+    return first === undefined && isOnlyRoots(free)
+      ? rootsSentence(plan, uncounted, sentence, free)
+      : `${waterFirst(plan, first, sentence)}${sentence}`;
   const names = move.serves.map((id) => namedInside(plan, id));
   const who = listWords(names);
   const does = `${formatShare(move.sparedShare)} less heat damage to ${agreeingWith(...names).them}`;
   const instead = first === undefined || sentence.startsWith(NOT_WORTH) ? '' : insteadWords(first, move);
   return `Move ${who} first: free, and ${does}. ${instead}${sentence}`;
+}
+
+/** Where water would be enough for all that cloth is for, it is told before any; '' where it would not. */
+function waterFirst(plan: Plan, first: SiteOption | undefined, sentence: string): string {
+  if (first === undefined || first.served.length === 0 || sentence.startsWith(NOT_WORTH)) return '';
+  const decides = first.plants
+    .filter(({ id }) => first.served.includes(id))
+    .every(({ id, before }) => before.verdict === 'at risk' && !burnsByFruit(plan, id));
+  if (!decides) return '';
+  const names = first.served.map((id) => namedInside(plan, id));
+  const { they, does, are } = agreeingWith(...names);
+  return (
+    `Mulch and water first: free, and enough for ${listWords(names)} as long as ${they} never ${does('thirst')}. ` +
+    `If ${they} ${are} dry by noon all the same: `
+  );
 }
 
 /** Where no leaf wants cloth, roots may want white round their pots: then nobody is told that no plant is harmed. */

@@ -17,7 +17,7 @@ import type { Contest } from './search/contest.ts';
 import { betweenSteps } from './refine/between-steps.ts';
 import { searchYard } from './search-yard.ts';
 import type { Added, SiteOption, SiteRequest, SiteResult, SiteTried } from './types.ts';
-import { besidesOf, notesOf, rulePrices, sentenceOf } from './words.ts';
+import { besidesOf, notesOf, rulePrices, sentenceOf, unhiddenWords } from './words.ts';
 
 /**
  * Where cloth would spare the plants most. Whoever wants to stop it ends the thread that it runs on.
@@ -100,6 +100,7 @@ function resultOf(
       laidOut.plan,
       answers.map(({ full: { option } }) => option),
     ),
+    unhidden: unhiddenWords(laidOut),
     notes: notesOf(laidOut),
   };
   const besides = besidesOf(laidOut, result, contest.isOpen);

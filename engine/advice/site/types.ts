@@ -250,7 +250,9 @@ export interface SiteResult {
   readonly rules: readonly RulePrice[];
   /** What the best screen and the best roof of these options do; cheaper cures stand before them in the ladder. */
   readonly ladder: readonly LadderStep[];
-  /** Eyes from which nothing on the plan can be hidden, and other remarks. */
+  /** Onlookers from whom nothing can be hidden here, a sentence each. */
+  readonly unhidden: readonly string[];
+  /** What was not tried. */
   readonly notes: readonly string[];
   /** Beside the answers: why there are none, that none is worth building, that the search was stopped; "": nothing. */
   readonly besides: string;

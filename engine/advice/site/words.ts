@@ -70,16 +70,18 @@ function ruleWords({ plan, hiding, units, cap }: LaidOut, rule: SiteRule): strin
   }
 }
 
-/** What binds nothing here, and what was not tried. */
-export function notesOf({ plan, request, lattice, hiding }: LaidOut): string[] {
-  return [
-    ...hiding.unbound.map(
-      ({ id, bare }) =>
-        `From ${namedInside(plan, id)} whatever stands on ${formatShare(bare)} of the ground is seen: nothing was ` +
-        `hidden from there.`,
-    ),
-    ...dropsNote(lattice, request.maxDrops ?? MOST_DROPS),
-  ];
+/** From whom nothing can be hidden here, so that it binds nothing. */
+export function unhiddenWords({ plan, hiding }: LaidOut): string[] {
+  return hiding.unbound.map(
+    ({ id, bare }) =>
+      `From ${namedInside(plan, id)} whatever stands on ${formatShare(bare)} of the ground is seen: nothing was ` +
+      `hidden from there.`,
+  );
+}
+
+/** What was not tried. */
+export function notesOf({ request, lattice }: LaidOut): string[] {
+  return dropsNote(lattice, request.maxDrops ?? MOST_DROPS);
 }
 
 /** Says so where roofs with drops were tried in fewer forms than plain roofs, and what was not. */
@@ -162,9 +164,16 @@ export function besidesOf(
   const burns = options.some(({ plants }) => plants.some(({ before }) => before.verdict === 'will burn'));
   const isWorth = !options.some(({ added }) => added.to === null && !added.isWorth);
   return [
-    ...(isWorth ? [] : [`${NOT_WORTH}${burns ? '' : ': mulch and water do here'}.`]),
+    ...(isWorth ? [] : [`${NOT_WORTH}${burns ? '' : `: ${insteadOfCloth(plan, options)}`}.`]),
     ...(finished ? [] : ['The search was stopped before its end: something better may be found.']),
   ].join(' ');
+}
+
+/** What is enough where nothing burns even if watered: fruit is not cooled by water. */
+function insteadOfCloth(plan: Plan, options: readonly SiteOption[]): string {
+  return options.some(({ served }) => served.some((id) => burnsByFruit(plan, id)))
+    ? 'leave every leaf that hangs over the fruit'
+    : 'mulch and water do here';
 }
 
 /** Where money alone stands between the plants and a frame. */

@@ -6,13 +6,13 @@ import { rootWords } from '../../load/pot/pot-words.ts';
 import type { ClothNow, Outcome } from '../../load/types.ts';
 import { agreeingWith } from '../../plan/agreement.ts';
 import { namedInside, nameOf } from '../../plan/names.ts';
-import { lessDamage } from '../../plan/spoken.ts';
 import type { Plan, Plant, PlantRow } from '../../plan/types.ts';
 import { type Units, unitsOf } from '../../plan/units/units.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
 import { isMovable } from '../place/movable.ts';
 import { wayWords } from '../place/way.ts';
 import { placeOf } from '../place/place.ts';
+import { gainWords } from '../place/words.ts';
 import { noNeedOf } from '../words/no-need.ts';
 import type { WhyResult } from './types.ts';
 
@@ -96,7 +96,7 @@ function moveFirst(
   const { spots, winterBest } = places.value;
   const [best] = spots;
   const stay = spots.find((spot) => spot.stay);
-  if (stay === undefined || best === stay || best.spared <= 0 || best.standing === 'too dark')
+  if (stay === undefined || best === stay || best.standing === 'too dark')
     return {
       ok: true,
       value: {
@@ -116,6 +116,6 @@ function moveFirst(
   const winter = winterBest?.isWanted === true ? ` In winter ${they} ${does('stand')} best ${winterBest.where}.` : '';
   const sentence =
     `Move ${namedInside(plan, pot.id)} ${best.where}, ${wayWords(plan, best, units)}: free, and ` +
-    `${lessDamage(best.spared / stay.harm)}.${wrap}${winter}`;
+    `${gainWords(best, stay)}.${wrap}${winter}`;
   return { ok: true, value: { do: 'move', cost: 0, sentence } };
 }

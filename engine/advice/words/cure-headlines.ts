@@ -10,7 +10,8 @@ import { formatDistance } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
 import { type LadderStep, WORTH_NAMING, worthMoving } from '../cheaper-first/step.ts';
 import type { ComparedChoice } from '../compare/types.ts';
-import type { PlaceResult, PlaceSpot } from '../place/types.ts';
+import type { PlaceResult } from '../place/types.ts';
+import { gainWords } from '../place/words.ts';
 import { shortEnough } from './headline-length.ts';
 
 /** Less heat damage than this is not spoken of. [K·h/day] */
@@ -28,12 +29,10 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
       : `Leave ${name} where ${they} ${does('stand')}: no place on your ground is worth carrying ${them} to.`;
   }
   const away = formatDistance(best.metres, units);
-  if (stay.harm < LEAST_TOLD) return `Move ${name} ${best.where}, ${away} away: there ${betterFor(best, stay)} better.`;
-  const share = best.spared / stay.harm;
+  if (stay.harm < LEAST_TOLD) return `Move ${name} ${best.where}, ${away} away: there ${gainWords(best, stay)}.`;
   const roots = [stay, best].map(({ pot }) => pot.roots.verdict === 'cooking');
   const cool = roots[1] && !roots[0] ? `; keep ${their} pot cool there` : '';
-  const gain =
-    (share >= WORTH_NAMING ? `free, and ${lessDamage(share)}` : `free, and ${betterFor(best, stay)} better`) + cool;
+  const gain = `free, and ${gainWords(best, stay)}${cool}`;
   if (winterBest?.isWanted === true)
     return shortEnough(
       `Move ${name} ${best.where} for summer: ${gain}. In winter: elsewhere.`,
@@ -43,11 +42,6 @@ export function placeHeadline(plan: Plan, { plant, spots, winterBest }: PlaceRes
     `Move ${name} ${best.where}, ${away} away: ${gain}.`,
     `Move ${name} to place 1, ${away} away: ${gain}.`,
   );
-}
-
-/** What is better at a place that spares the leaves little. */
-function betterFor(best: PlaceSpot, stay: PlaceSpot): string {
-  return best.standing === stay.standing ? 'the roots stand' : 'the light is';
 }
 
 /**

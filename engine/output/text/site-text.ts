@@ -54,6 +54,7 @@ export function siteText(result: SiteResult, free: readonly LadderStep[], more: 
   const told = [
     ...countingWords(plan, result, helpedBeside(free, more)),
     ...result.rules.filter(({ rule }) => rule !== 'density').map(({ sentence }) => sentence),
+    ...(result.options.length > 0 ? result.unhidden : []),
   ];
   if (told.length > 0) blocks.push(told.map(line).join('\n'));
   const care = [

@@ -1,5 +1,6 @@
 import { doubtOf } from '../../advice/doubt/doubt.ts';
 import type { DoubtBar, DoubtResult } from '../../advice/doubt/types.ts';
+import { formatShare } from '../../plan/units/shown.ts';
 import { movedBy } from '../../advice/doubt/words.ts';
 import { changesAdvice } from '../../advice/doubt/advice.ts';
 import { listWords } from '../../plan/list-words.ts';
@@ -50,7 +51,7 @@ function doubtText(plan: Plan, { harm, pm, plants, inputs, sentence, notes }: Do
   const judged = plants.map((plant) => wrapped(`- ${plant.sentence}`, columns)).join('\n');
   const under = [
     ...(rest === 0 ? [] : [`${rest} more ${rest > 1 ? 'move' : 'moves'} the heat damage by under 1 % and no advice.`]),
-    ...(harm > 0 ? [`All together, the heat damage may be ${movedBy(pm, harm)} more or less than told.`] : []),
+    ...(harm > 0 ? [`All together, the heat damage may be ${allTogether(pm / harm)}.`] : []),
   ];
   const parts = [
     wrapped(sentence, columns, ''),
@@ -60,6 +61,12 @@ function doubtText(plan: Plan, { harm, pm, plants, inputs, sentence, notes }: Do
     ...notes.map((note) => wrapped(note, columns, '')),
   ].filter((part) => part !== '');
   return `${parts.join('\n\n')}\n`;
+}
+
+/** @param share by which harm may be off */
+function allTogether(share: number): string {
+  if (share <= 1) return `${formatShare(share)} more or less than told`;
+  return `anything from none to ${share < 1.5 ? 'twice' : 'several times'} what is told`;
 }
 
 function barRow(plan: Plan, bar: DoubtBar, harm: number, most: number): string[] {

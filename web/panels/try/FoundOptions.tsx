@@ -50,11 +50,13 @@ export function FoundOptions({ found: { plan: asked, result, sights } }: { reado
           {sentence}
         </p>
       ))}
-      {countingWords(asked, result, helped).map((sentence) => (
-        <p key={sentence} class="quiet">
-          {sentence}
-        </p>
-      ))}
+      {[...(result.options.length > 0 ? result.unhidden : []), ...countingWords(asked, result, helped)].map(
+        (sentence) => (
+          <p key={sentence} class="quiet">
+            {sentence}
+          </p>
+        ),
+      )}
       <ol class="found-options">
         {result.options.map((option, k) => (
           <FoundOption key={k} option={option} sights={sights[k]} number={k + 1} options={result.options} />

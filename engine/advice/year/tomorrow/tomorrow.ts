@@ -8,6 +8,7 @@ import type { Outcome } from '../../../load/types.ts';
 import { offsetOf } from '../../../plan/defaults.ts';
 import { isCivilDate, monthWord } from '../../../plan/dates.ts';
 import type { CivilDate, Plan } from '../../../plan/types.ts';
+import { inYearlySpan } from '../../../plan/year-span.ts';
 import { minutesOf } from '../../../plan/units/clock.ts';
 import { formatTemperature } from '../../../plan/units/shown.ts';
 import { type Units, unitsOf } from '../../../plan/units/units.ts';
@@ -59,7 +60,7 @@ export function tomorrowOf(plan: Plan, forecast: Forecast, units: Units = unitsO
       high,
       low,
       sunUp: sunUp(plan, date),
-      asked: askedBack(plan, forecast, low, units),
+      asked: askedBack(plan, forecast, units),
       plants: worstFirst,
       tasks: [...heatOnes, ...frost].toSorted((a, b) => minuteOf(a.at) - minuteOf(b.at)),
       cautions: cautionsFor(
@@ -87,20 +88,24 @@ function highRefusal(high: number, units: Units): string {
 /** A high is asked back from so many standard deviations off the month's. Our choice. */
 const FAR_SPREADS = 3;
 
-/** Whether a typed high or low is so far from the month's that it may be a slip, as a question; else `null`. */
-function askedBack(plan: Plan, { date, high }: Forecast, low: number, units: Units): string | null {
+/**
+ * Whether a typed high or low is so far from the month's that it may be a slip, as a question; else `null`. What the
+ * plan itself calls a heatwave's high is none in its season.
+ */
+function askedBack(plan: Plan, { date, high, low }: Forecast, units: Units): string | null {
   const usual = monthClimate(plan, monthOfDate(date));
   if (usual === null) return null;
   const offset = offsetOf(plan.climate);
   const far = FAR_SPREADS * usual.spread;
   const month = monthWord(monthOfDate(date));
+  const isHeatwave = high > usual.high && high <= plan.climate.heatwaveHigh && inYearlySpan(plan.season, date.slice(5));
   const [typed, most] =
-    Math.abs(high + offset - usual.high) > far
+    !isHeatwave && Math.abs(high + offset - usual.high) > far
       ? [
           `high of ${formatTemperature(high, units)}`,
           `${month}’s usual ${formatTemperature(usual.high - offset, units)}`,
         ]
-      : Math.abs(low + offset - usual.low) > far
+      : low !== undefined && Math.abs(low + offset - usual.low) > (isHeatwave ? far + high - usual.high : far)
         ? [
             `low of ${formatTemperature(low, units)}`,
             `${month}’s usual ${formatTemperature(usual.low - offset, units)}`,

@@ -123,7 +123,7 @@ describe('the lane yard', () => {
       expect(price?.sentence).toMatch(
         /^Hiding it from .*lane.* costs \d+ % of what cloth could do here: what spares more is seen from: People on the lane/,
       );
-      expect(result.notes.join(' ')).toContain('upstairs');
+      expect(result.unhidden.join(' ')).toContain('upstairs');
       const seen = valueOf(
         siteOf(plan, {
           kinds: ['roof'],
