@@ -147,7 +147,10 @@ function atMost(moves: number, harm: number): string {
   return moves > harm && harm > 0 ? 'more than 100 %' : `${movedBy(moves, harm)} at most`;
 }
 
-/** How far a number moves the heat damage of the yard as it is told: "23 %", "under 1 %"; where little is told, "over 100 %". */
+/**
+ * How far a number moves the heat damage of the yard as it is told: "23 %", "under 1 %"; where little is told, "over
+ * 100 %".
+ */
 export function movedBy(moves: number, harm: number): string {
   if (harm <= 0) return moves > 0 ? 'from none at all' : formatShare(0);
   if (moves > harm) return 'over 100 %';

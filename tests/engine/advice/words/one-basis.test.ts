@@ -155,8 +155,20 @@ describe('what costs nothing stands before cloth', () => {
     effect: '',
     sentence: '',
   });
-  const found = (served: readonly string[], effect: number): SiteResult =>
-    ({ sentence: 'Roof.', options: [{ served, effect } as unknown as SiteOption] }) as unknown as SiteResult;
+  const found = (served: readonly string[], effect: number, verdict: Verdict = 'will burn'): SiteResult => {
+    const plants = served.map((id) => ({ id, before: { verdict } }));
+    return {
+      sentence: 'Roof.',
+      options: [{ served, effect, plants } as unknown as SiteOption],
+    } as unknown as SiteResult;
+  };
+
+  // By definition of the verdict: at risk is what burns only if it thirsts.
+  test('where water is enough it is told before cloth', () => {
+    expect(adviceSentence(DEMO, found(['lemon'], 0.57, 'at risk'), [])).toMatch(
+      /^Mulch and water first: free, and enough for the lemon pot as long as it never thirsts\. If it is dry/,
+    );
+  });
 
   test.each([
     [
