@@ -4,7 +4,7 @@ import { elevationOf } from '../../plan/defaults.ts';
 import { Kept } from '../../plan/kept.ts';
 import type { Plan, Shelter } from '../../plan/types.ts';
 import { shelterOf } from '../../scene/shelter.ts';
-import { faceColours } from '../../scene/faces.ts';
+import { faceColours } from '../../scene/faces/face.ts';
 import type { Scene } from '../../scene/solids.ts';
 import { heatDays, type Period, type SampleDay, type SampleTable, samplesOf } from '../../sun/samples.ts';
 import type { Weather } from '../../sun/weather/weather.ts';
@@ -64,6 +64,7 @@ export function heatDayOf(plan: Plan, scene: Scene, period: Period, weather?: We
 
 /** Yards in the same air share their leaves, and one yard in another air what reaches its points. */
 const knownAir = new Kept<Pick<HeatDay, 'moments' | 'leaves'>>();
+
 function momentsOf(plan: Plan, scene: Scene, samples: SampleTable, shelter: Shelter): LeafMoment[] {
   const [day] = samples.days;
   const pressure = airPressure(elevationOf(plan.site));

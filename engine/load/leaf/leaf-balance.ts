@@ -1,9 +1,8 @@
 /**
  * Energy balance of a leaf. Every flux is per m² of leaf surface averaged over its two sides, so a factor 0.5 stands
  * before each one-sided input; mixing this with formulas per projected area doubles the load. Source: Campbell, G. S.,
- * Norman, J. M. (1998), An Introduction to Environmental Biophysics, 2nd ed., Springer, eq.
- * 14.1,
- * 7.30, 7.33, 10.10, table 7.6 (equations from memory, checked against an open implementation that names them).
+ * Norman, J. M. (1998), An Introduction to Environmental Biophysics, 2nd ed., Springer, equations 7.30, 7.33, 10.10 and
+ * 14.1, table 7.6 (from memory, checked against an open implementation that names them).
  */
 
 /** Stefan–Boltzmann. [W m⁻² K⁻⁴] */

@@ -1,9 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { keepOffline } from '../../../web/app/offline.ts';
 import { notice } from '../../../web/state/speech.ts';
-
-/** A promise that has settled is followed by what waited for it. */
-const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
+import { turn } from '../turn.ts';
 
 class FakeWorker extends EventTarget {
   state = 'installing';

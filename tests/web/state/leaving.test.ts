@@ -8,6 +8,7 @@ import { notice } from '../../../web/state/speech.ts';
 import { mapHeight, periodKind, quantity, selection, shownOptions } from '../../../web/state/view.ts';
 import { history, openYard, plan } from '../../../web/state/yard.ts';
 import { MemoryDatabase } from './memory-database.ts';
+import { turn } from '../turn.ts';
 
 const DEMO = demoPlan('courtyard');
 const full = (operation: string): DOMException | null =>
@@ -81,9 +82,6 @@ test('a yard in which nothing was done is left even where nothing can be kept', 
   expect(await addYard({ ...DEMO, name: 'Another' }, 'Opened')).toBe(true);
   expect(plan.value.name).toBe('Another');
 });
-
-/** A promise that has settled is followed by what waited for it. */
-const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 test('a new version waits until what was done in the yard is kept', async () => {
   const waiting = { postMessage: vi.fn() };

@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { expect, test } from 'vitest';
 import type { Outcome } from '../../../engine/index.ts';
 import { followNewest } from '../../../web/state/newest.ts';
+import { turn } from '../turn.ts';
 
 /** A question asked, answered when the test says so. */
 interface Asked {
@@ -28,8 +29,6 @@ function follower() {
   );
   return { question, answered, asked, stop };
 }
-
-const turn = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 test('while an answer is under way only the newest question waits', async () => {
   const { question, answered, asked } = follower();

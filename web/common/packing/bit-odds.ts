@@ -1,12 +1,16 @@
 /**
- * Contexts that each have an opinion of the next bit: the last bytes, so many of them; the word begun; the column, with
- * the last byte and with how far one is in it.
+ * Guesses the next bit of a long table, so that `unpack` needs few bits to be told what it was. gzip looks for texts
+ * that stand there again; the tables of towns and normals hardly repeat themselves, but what comes next hangs on the
+ * column and the last letters. So several contexts each keep count of what followed them, and the counts are mixed by
+ * how often each was right (context mixing; the constants are our own, by trial).
  */
+
+/** Contexts: so many of the last bytes; then the word begun, and the column with the last byte, or with the place in it. */
 const LASTS = [0, 1, 2, 3, 4, 6];
 const CONTEXTS = LASTS.length + 3;
-/** Chances are kept in so many slots; contexts that meet in one only make the text a little longer. [log2] */
+/** Counts are kept in 2^20 slots; contexts that share one by accident only make the text a little longer. */
 const SLOTS = 20;
-/** After so many bits a context forgets at the rate of their mean. */
+/** A context is sure of what it saw the last so many times, and slowly forgets what was before. */
 const MEMORY = 60;
 
 /** Guesses a text bit by bit, each from all before it. */

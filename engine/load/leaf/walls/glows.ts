@@ -1,6 +1,6 @@
 /** What the faces in a point's view throw on it, added up patch by patch. */
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { Faces } from '../../../scene/faces.ts';
+import type { Faces } from '../../../scene/faces/faces.ts';
 import type { OwnCrown } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';
 import type { WallGlow } from '../surroundings.ts';

@@ -1,5 +1,6 @@
 /** How patches are lit under further cloth: their light without it, less what the cloth takes. */
-import type { FacePatch, Faces } from '../../../scene/faces.ts';
+import type { Faces } from '../../../scene/faces/faces.ts';
+import type { FacePatch } from '../../../scene/faces/patches.ts';
 import type { ClothSheet } from '../../../scene/solids.ts';
 import type { LitDays } from './lit-days.ts';
 import { type FaceLights, type PatchLight, shineOn } from './patch-light.ts';

@@ -1,6 +1,6 @@
 /** How one patch of a face is lit through heat days. */
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { FacePatch } from '../../../scene/faces.ts';
+import type { FacePatch } from '../../../scene/faces/patches.ts';
 import { faceGlow } from '../wall-light.ts';
 import type { LitDays } from './lit-days.ts';
 

@@ -1,7 +1,8 @@
 /** The patches of faces that a point looks on: the rays that end on them, and the weights those add up to. */
 import { skyRays } from '../../../cast/sky.ts';
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { Faces, Met, RayFan } from '../../../scene/faces.ts';
+import type { Faces } from '../../../scene/faces/faces.ts';
+import type { Met, RayFan } from '../../../scene/faces/ray-fan.ts';
 import type { OwnCrown } from '../../../scene/solids.ts';
 
 /** The patches that a point's rays end on: their numbers, and their weights from above and from below. */

@@ -1,6 +1,6 @@
 /** What walls throw on a point once further cloth hangs: worked out from what they throw without it. */
 import type { SpacePoint } from '../../../plan/geometry/vectors.ts';
-import type { Faces } from '../../../scene/faces.ts';
+import type { Faces } from '../../../scene/faces/faces.ts';
 import type { ClothSheet, OwnCrown } from '../../../scene/solids.ts';
 import type { HeatDay } from '../heat-day.ts';
 import type { WallGlow } from '../surroundings.ts';
