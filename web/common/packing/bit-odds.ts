@@ -5,7 +5,7 @@
  * how often each was right (context mixing; the constants are our own, by trial).
  */
 
-/** Contexts: so many of the last bytes; then the word begun, and the column with the last byte, or with the place in it. */
+/** Contexts: so many of the last bytes; then the word begun, and the column with the last byte, or the place in it. */
 const LASTS = [0, 1, 2, 3, 4, 6];
 const CONTEXTS = LASTS.length + 3;
 /** Counts are kept in 2^20 slots; contexts that share one by accident only make the text a little longer. */

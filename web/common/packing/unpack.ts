@@ -1,9 +1,9 @@
 import { bitOdds } from './bit-odds.ts';
 
 /**
- * The text that `web/build/packed-data.ts` packed: an arithmetic code of its bits, base 64. The code is one long number;
- * each bit takes its part of what is left between `low` and `high`, a large part where it was expected, and bytes in
- * which both agree are done with (Witten, Neal & Cleary 1987, Commun. ACM 30:520; from memory).
+ * The text that `web/build/packed-data.ts` packed: an arithmetic code of its bits, base 64. The code is one long
+ * number; each bit takes its part of what is left between `low` and `high`, a large part where it was expected, and
+ * bytes in which both agree are done with (Witten, Neal & Cleary 1987, Commun. ACM 30:520; from memory).
  * @param length of the text in UTF-8 [bytes]
  */
 export function unpack(packed: string, length: number): string {
