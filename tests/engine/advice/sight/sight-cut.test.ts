@@ -77,23 +77,32 @@ test('without onlookers there is nothing to draw', () => {
 });
 
 test('the wall that a roof hangs from stands behind it, not between it and who looks', () => {
-  const { plan, roof } = yardWith(2.3);
+  const { plan } = yardWith(2.3);
+  const eye: Plan['features'][number] = { id: 'lane', kind: 'eye', path: [[-2, -4]], height: 1.6 };
   const house: Plan['features'][number] = {
     id: 'house',
     kind: 'building',
-    // At the roof's far edge, which is its higher one.
     outline: [
-      [3, 2],
-      [6, 2],
-      [6, 8],
-      [3, 8],
+      [0, 7.3152],
+      [9.144, 7.3152],
+      [9.144, 12],
+      [0, 12],
     ],
-    height: 3,
+    height: 3.2,
   };
-  const hung = { ...roof, turn: 90, rise: 0.4 };
-  for (const y of [1, 2.3, 4.2, 5, 6.1, 7.7]) {
-    const eye: Plan['features'][number] = { id: 'lane', kind: 'eye', path: [[-8, y]], height: 1.6 };
-    const [cut] = sightCuts({ ...plan, features: [eye, house, hung] }, hung);
-    expect(cut).toMatchObject({ hidden: false, between: [] });
-  }
+  // 8 ft deep, its higher edge along the house.
+  const hung: Canopy = {
+    id: 'roof',
+    kind: 'canopy',
+    center: [3.9, 7.3152 - 1.2192],
+    length: 2.4384,
+    width: 3.048,
+    height: 2.5908,
+    rise: -0.3048,
+    turn: 180,
+    density: 0.4,
+    onWall: true,
+  };
+  const [cut] = sightCuts({ ...plan, features: [eye, house, hung] }, hung);
+  expect(cut).toMatchObject({ hidden: false, top: 2.5908, between: [] });
 });
