@@ -179,7 +179,6 @@ function jointsOf({ places, own, bottom, height }: ScreenPath, k: number, end: b
   const kind = end ? '2-way corner' : bent ? '3-way corner' : '3-way tee';
   const adjustable = bent && Math.abs(bendDeg - 90) > STRAIGHT_DEG;
   const top: FrameJoint = { kind, adjustable, at: [x, y, height] };
-  if (bottom === 0 && sunk === 0) return [top, { kind, adjustable, at: [x, y, 0] }];
   const clamp: FrameJoint = { kind: 'side clamp', adjustable: false, at: [x, y, bottom] };
   const foot: FrameJoint = { kind: 'foot', adjustable: false, at: [x, y, 0] };
   return [top, clamp, ...(end ? [] : [clamp]), ...(sunk === 0 ? [foot] : [])];

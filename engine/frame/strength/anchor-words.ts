@@ -9,6 +9,14 @@ import { groundPlace } from './grounds.ts';
 import type { AnchorKind, AnchorPlan, GroundKind, Hole, PostLoad } from './types.ts';
 import { BALLAST_FACTOR, upliftCoefficient } from './wind.ts';
 
+/** Whether nothing but the ground round its posts keeps a screen upright. */
+export function isHeldByDepth({ kind, braced }: FrameModel): boolean {
+  return kind === 'screen' && !braced;
+}
+
+const HELD_BY_DEPTH =
+  'A screen’s posts are held by their depth, not by weight: the push of the wind bends them at the ground.';
+
 /** @param blocked Whether the wind is kept from passing below the roof.  @param stays Whether stays have feet too. */
 export function openingWords(
   model: FrameModel,
@@ -17,8 +25,7 @@ export function openingWords(
   stays: boolean,
   units: Units,
 ): string {
-  if (model.kind === 'screen' && !model.braced)
-    return `A screen's posts are held by their depth, not by weight: the push of the wind bends them at the ground.`;
+  if (isHeldByDepth(model)) return HELD_BY_DEPTH;
   const counted =
     model.kind === 'screen'
       ? 'so that the push of the wind does not tip it'
@@ -26,11 +33,14 @@ export function openingWords(
         ? 'counted for wind that is caught below the roof'
         : `counted for wind that passes freely below${harderCaught(model.pitchDeg)}`;
   const most = posts.some(({ hold }) => hold < perPost) ? 'up to ' : '';
+  const pulled = Math.max(...posts.map(({ ballast }) => (blocked ? ballast.blocked : ballast.clear)));
+  const why =
+    perPost > Math.ceil(pulled)
+      ? 'That is the least for anything on feet; the pull asks for less'
+      : `That is ${BALLAST_FACTOR} times the pull, with the frame's own weight taken off`;
   return (
     `At gusts of ${formatSpeed(gust, units)} each ${stays ? 'post, and each foot of a stay,' : 'post'} must be held ` +
-    `down with ${most}${formatMass(perPost, units)}, ${counted}. That is ${BALLAST_FACTOR} times the pull, with the ` +
-    `frame's ` +
-    `own weight taken off.`
+    `down with ${most}${formatMass(perPost, units)}, ${counted}. ${why}.`
   );
 }
 
@@ -67,11 +77,11 @@ export function tooManyWords(kind: AnchorKind, each: number): string {
   return `It would take ${each} ${what} at one post, more than anyone drives: concrete footings are counted instead.`;
 }
 
-/** @param stays Whether stays have feet too. */
+/** @param stays Whether stays have feet too.  @param byDepth Whether posts are held by their depth. */
 export function footingWords(
   posts: readonly PostLoad[],
   concrete: NonNullable<AnchorPlan['concrete']>,
-  stays: boolean,
+  { stays, byDepth }: { readonly stays: boolean; readonly byDepth: boolean },
   ground: GroundKind,
   units: Units,
 ): string[] {
@@ -80,7 +90,8 @@ export function footingWords(
   );
   return [
     `One hole a post${stays ? ' and one like it a foot of a stay' : ''}. ${holes.join('. ')}. In all ` +
-      `${concrete.bags} bags of ${formatMass(BAG, units)}. Only its weight is counted, not the grip of the soil.`,
+      `${concrete.bags} bags of ${formatMass(BAG, units)}.` +
+      `${byDepth ? '' : ' Only its weight is counted, not the grip of the soil.'}`,
     ...(ground === 'hard'
       ? ['Caliche is broken with a digging bar; keep the hole wider at its foot than at its top.']
       : []),

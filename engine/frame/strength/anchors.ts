@@ -8,6 +8,7 @@ import {
   footingWords,
   GROUND_UNKNOWN,
   onWallWords,
+  isHeldByDepth,
   openingWords,
   tooManyWords,
 } from './anchor-words.ts';
@@ -125,7 +126,7 @@ export function anchorPlan(
       openingWords(model, plan, blocked, stays, units),
       ...(tooMany ? [tooManyWords(asked, each)] : []),
       ...onWallWords(wallPull(model, gust, blocked), units),
-      ...holdingWords(plan, stays, units),
+      ...holdingWords(plan, { stays, byDepth: isHeldByDepth(model) }, units),
     ],
   };
 }
@@ -157,12 +158,12 @@ function holdsOf(kind: 'stakes' | 'augers', ground: SoilKind): number {
 
 function holdingWords(
   { ground, kind, posts, concrete }: Pick<AnchorPlan, 'ground' | 'kind' | 'posts' | 'concrete'>,
-  stays: boolean,
+  by: { readonly stays: boolean; readonly byDepth: boolean },
   units: Units,
 ): string[] {
   if (ground === null) return [GROUND_UNKNOWN];
-  if (concrete !== null) return footingWords(posts, concrete, stays, ground, units);
+  if (concrete !== null) return footingWords(posts, concrete, by, ground, units);
   if (!isFloor(ground) && (kind === 'stakes' || kind === 'augers'))
     return drivenWords(kind, posts, ground, holdsOf(kind, ground), units);
-  return ballastWords(posts, { slab: SLAB, sandbag: SANDBAG, stays }, ground, units);
+  return ballastWords(posts, { slab: SLAB, sandbag: SANDBAG, stays: by.stays }, ground, units);
 }

@@ -1,6 +1,6 @@
 /** The steps that hold the frame down: what is cast before it stands, and what is fastened once it does. */
-import { formatCut } from '../../plan/units/shown.ts';
 import type { Units } from '../../plan/units/units.ts';
+import { formatMark } from '../layout/lengths.ts';
 import type { FrameBrief } from '../layout/model.ts';
 import type { CostItem } from '../shop/types.ts';
 import { holesByPost } from '../strength/anchor-words.ts';
@@ -66,7 +66,7 @@ function boltStep(): Step {
 
 function sunkStep({ posts }: AnchorPlan, units: Units): Step {
   const holes = holesByPost(posts, units);
-  const deep = ({ depth }: { readonly depth: number }): string => formatCut(depth - UNDER_POST, units);
+  const deep = ({ depth }: { readonly depth: number }): string => formatMark(depth - UNDER_POST, units);
   const depths = [...new Set(holes.map(deep))];
   const each =
     depths.length === 1

@@ -263,6 +263,30 @@ describe('the sheet', () => {
     expect(sockets.holds).toBe(true);
   });
 
+  test('a screen whose cloth reaches the ground stands on feet all the same: every hole has its two bolts', () => {
+    const { cost, steps, fittings, anchors } = built({
+      ...screen,
+      bottom: 0,
+      frame: { soil: 'garden', anchor: 'footing' },
+    });
+    const posts = anchors.posts.reduce((sum, { count }) => sum + count, 0);
+    expect(steps.some(({ id }) => id === 'bolt')).toBe(true);
+    // A hole under every post and every stay.
+    expect(cost.items.find(({ id }) => id === 'hold-downs')?.need).toBe(2 * 2 * posts);
+    expect(fittings.filter(({ joint }) => joint === 'foot').reduce((sum, { count }) => sum + count, 0)).toBe(2 * posts);
+  });
+
+  test('says by what its posts are held: weight, depth, or the least that anything on feet wants', () => {
+    const said = (thing: typeof roof | typeof screen): string => built(thing).anchors.sentences.join(' ');
+    expect(said({ ...roof, frame: { soil: 'garden', gust: 30 } })).toMatch(/That is 1\.5 times the pull/);
+    const calm = said({ ...roof, frame: { soil: 'garden', gust: 8 } });
+    expect(calm).toMatch(/held down with 20 kg, .* That is the least for anything on feet; the pull asks for less\./);
+    expect(calm).not.toContain('times the pull');
+    expect(said({ ...roof, frame: { soil: 'garden' } })).toContain('Only its weight is counted');
+    expect(said(screen)).toContain('held by their depth, not by weight');
+    expect(said(screen)).not.toContain('Only its weight is counted');
+  });
+
   test('where more stakes are wanted than anyone drives, it counts footings and lists no stake', () => {
     const held = (gust: number) => built({ ...roof, frame: { soil: 'loose', anchor: 'stakes', gust } });
     const few = held(10);

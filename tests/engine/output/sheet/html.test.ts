@@ -132,7 +132,7 @@ describe('the build sheet on paper', () => {
       for (const units of ['metric', 'imperial'] as const) {
         const bars = [
           ...sheetHtml(built(thing), units).matchAll(
-            /viewBox="(\S+) \S+ (\S+) \S+" font-family="sans-serif" font-size="([\d.]+)".*?<text x="(\S+)" y="\S+">([^<]* on paper: 1 : \d+)<\/text><\/svg>/gs,
+            /viewBox="(\S+) \S+ (\S+) \S+" font-family="sans-serif" font-size="([\d.]+)".*?<text x="(\S+)" y="\S+">([^<]* on paper: 1 : \d+)<\/text><\/g><\/svg>/gs,
           ),
         ];
         expect(bars).toHaveLength(3);
