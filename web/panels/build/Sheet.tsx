@@ -109,7 +109,7 @@ export function Sheet({ sheet }: { readonly sheet: BuildSheet }) {
             class={index === current ? 'sheet-block current' : 'sheet-block'}
             aria-label={title}
           >
-            <h2>{title}</h2>
+            <h2 class="unseen">{title}</h2>
             {content}
           </section>
         ))}

@@ -89,13 +89,12 @@ function CannotBuild() {
 /** What it takes, and what is to be done first. */
 function headlineOf(result: SheetResult): string {
   if (!result.ok) return 'Take one of the cures, or change the frame.';
-  const { kind, cost } = result.sheet;
-  const what = kind === 'canopy' ? 'A roof' : 'A screen';
-  const price = cost.total === null ? '' : ` for about ${cost.total.toFixed(0)} ${cost.currency}`;
-  if (unknowns.value.includes('ground')) return `${what}${price}, plus anchors: say first what ground it stands on.`;
-  if (unknowns.value.length > 0) return `${what}${price}. Say the strongest gust: your building code has a map.`;
+  const { cost } = result.sheet;
+  const price = cost.total === null ? 'No price is known' : `About ${cost.total.toFixed(0)} ${cost.currency}`;
+  if (unknowns.value.includes('ground')) return `${price}, plus anchors: say first what ground it stands on.`;
+  if (unknowns.value.length > 0) return `${price}. Say the strongest gust: your building code has a map.`;
   const stops = openStops(result.sheet).length;
   return stops > 0
-    ? `${what}${price}. Answer its ${stops} ${stops === 1 ? 'stop' : 'stops'}, then print and buy.`
-    : `${what}${price}. Print the sheet, and buy.`;
+    ? `${price}. Answer the ${stops === 1 ? 'stop' : `${stops} stops`}, then print and buy.`
+    : `${price}. Print the sheet, and buy.`;
 }
