@@ -38,7 +38,7 @@ export interface Tried extends Candidate {
   readonly over: number;
   /** What it takes to stand there, carried, kept cool, carried off for winter, as so much harm. [K·h/day] */
   readonly work: number;
-  /** Whether its roots die there however the pot is kept cool. */
+  /** Whether its roots die there however the pot is kept cool, and do not where it stands. */
   readonly rootsDie: boolean;
 }
 
@@ -85,8 +85,8 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
   const places = all.filter(mayStand);
   const coarse = places.map(candidateAt);
   const now = lit(candidateAt(plant.at));
-  const harmNow = judge.harmAt(plant.at);
-  const inFull = (tried: Tried): Tried => judgedInFull(tried, row, judge, harmNow, tried !== now);
+  const today = { harm: judge.harmAt(plant.at), roots: fateOf(judge.rootsAt(plant.at)) };
+  const inFull = (tried: Tried): Tried => judgedInFull(tried, row, judge, today, tried !== now);
   const stay = inFull(now);
   return {
     stay,
@@ -109,24 +109,33 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
   };
 }
 
-/** With its harm as everywhere, and the work that it takes to stand there all year. */
-function judgedInFull(tried: Tried, row: PlantRow, judge: PotJudge, harmNow: number, isCarried: boolean): Tried {
+/** With its harm as everywhere, and the work that it takes to stand there all year. @param today where it stands */
+function judgedInFull(
+  tried: Tried,
+  row: PlantRow,
+  judge: PotJudge,
+  today: { readonly harm: number; readonly roots: RootFate },
+  isCarried: boolean,
+): Tried {
   const roots = judge.rootsAt(tried.at);
   const isLeft = wantsWinterSun(row) && judge.winterAt(tried.at) < WINTER_SUN;
   const pieces = Number(isCarried) + Number(isLeft) + cooling(roots);
   return {
     ...tried,
     harm: judge.harmAt(tried.at),
-    work: pieces * Math.max(ALIKE, WORK * harmNow),
-    rootsDie: fateOf(roots) === 'die',
+    work: pieces * Math.max(ALIKE, WORK * today.harm),
+    rootsDie: fateOf(roots) === 'die' && today.roots !== 'die',
   };
 }
 
 /** To keep a pot cool is one piece of work, and another for each so many degrees. Our choice. [K] */
 const HOTTER = 20;
+/** Where it does not save the roots that is so much more. Our choice. */
+const IN_VAIN = 2;
 
-function cooling({ warmest, verdict }: Roots): number {
-  return verdict === 'cooking' ? 1 + (warmest - COOKING_ROOTS) / HOTTER : 0;
+function cooling(roots: Roots): number {
+  if (roots.verdict !== 'cooking') return 0;
+  return 1 + (roots.warmest - COOKING_ROOTS) / HOTTER + (fateOf(roots) === 'die' ? IN_VAIN : 0);
 }
 
 /** What becomes of roots on the heatwave day: by themselves, or with what cools the pot first. */

@@ -115,7 +115,8 @@ function potWatering(plan: Plan, stands: TomorrowPlant, dawn: ClockTime, heat: H
   const why =
     isHurt(stands) && stands.when !== null && waterDoes(plan, stands) ? ` ${waterWords(plan, stands, told)}` : '';
   const { they, does } = agreeingWith(nameOf(plan, plant));
-  const uses = `${they} ${does('use')} about ${litresWords(water, units)} that day`;
+  const litres = litresWords(water, units);
+  const uses = `${they} ${does('use')} ${litres.startsWith('under') ? '' : 'about '}${litres} that day`;
   const about = `Water ${namesInside(plan, [plant])}: ${uses}`;
   const text = `${about}${again}.${why}`;
   return [{ at: dawn, plants: [plant], advice: { basis: 'our estimate', text } }];

@@ -127,6 +127,24 @@ describe('pots on a flat roof', () => {
         expect(best.pot.roots.warmest).toBeLessThan(there.roots.warmest + 2);
   });
 
+  // Common sense, no source: roots that die in both places send no leaves into more sun.
+  test('a hydrangea under a parasol is not sent into the open sun because its pot dies there a little later', () => {
+    const shade = roof(0.9, { length: 2.7, width: 2.7, height: 2.3 });
+    const pot = plant('hydrangea', {
+      container: true,
+      height: 1,
+      spread: 0.8,
+      pot: { width: 0.4, height: 0.4, colour: 'light' },
+    });
+    const paved = yard([shade, pot], { high: 36, heatwave: 45 });
+    const { spots } = valueOf(
+      placeOf({ ...paved, site: { ...paved.site, surface: 'paving' } }, { plant: 'hydrangea', count: 2 }),
+    );
+    const stay = spots.find((spot) => spot.stay)!;
+    expect(spots[0].harm).toBeLessThanOrEqual(stay.harm);
+    for (const { rank, harm } of spots) if (rank < stay.rank) expect(harm).toBeLessThan(1.05 * stay.harm);
+  });
+
   // Common sense, no source: a neighbour carries nothing for next to nothing.
   test('in an open yard where every place is alike a pot is left where it stands', () => {
     const plan = yard([plant('lemon', { name: 'Lemon', container: true, planted: '2026' })]);
