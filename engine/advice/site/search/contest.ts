@@ -78,6 +78,8 @@ export class Contest {
   private fronts: Scored[][];
   private leader = 0;
   private leaderUncautioned = 0;
+  /** What every family's next candidate must beat. */
+  private least = ROUNDING;
   private readonly lanes: number;
   private readonly judges: Judges;
   private readonly worthShowing: number;
@@ -224,11 +226,6 @@ export class Contest {
     return this.fronts.flat().sort((a, b) => b.spared - a.spared);
   }
 
-  /** What every family's next candidate must beat. */
-  private get least(): number {
-    return Math.max(ROUNDING, this.worthShowing * this.leaderUncautioned);
-  }
-
   /** What cloth at a price must beat. */
   private threshold(lane: number, cost: number, cautioned: boolean): number {
     if (cost === Infinity) return Infinity;
@@ -246,6 +243,7 @@ export class Contest {
     const leads = entry.spared > this.leader || (!entry.cautioned && entry.spared > this.leaderUncautioned);
     this.leader = Math.max(this.leader, entry.spared);
     if (!entry.cautioned) this.leaderUncautioned = Math.max(this.leaderUncautioned, entry.spared);
+    this.least = Math.max(ROUNDING, this.worthShowing * this.leaderUncautioned);
     for (const [f, family] of this.families.entries()) {
       if (family.cost === null) this.toBeat[f] = Math.max(this.toBeat[f], this.least);
       else if (leads || family.lane === lane)
