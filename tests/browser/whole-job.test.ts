@@ -163,6 +163,7 @@ const TASKS: readonly Task[] = [
       await hand.press(page, finding.getByRole('button', { name: 'Find it' }));
       await hand.press(page, finding.getByRole('button', { name: 'Put 1 into a new option' }));
       await page.getByRole('button', { name: /^Undo: Put a roof \d.* into option B/ }).waitFor({ state: 'attached' });
+      await expect.poll(() => page.locator('path.grip').count()).toBeGreaterThan(0);
     },
   },
   {
@@ -179,6 +180,8 @@ const TASKS: readonly Task[] = [
     most: [12, 12, 11],
     async run(page, hand) {
       await hand.go(page, 5);
+      // No grip of the roof that is chosen lies over its sheet.
+      await expect.poll(() => page.locator('path.grip').count()).toBe(0);
       await hand.select(page, page.getByLabel('Ground under the posts'), /^garden soil$/);
       const sheet = page.getByRole('article', { name: /^Build sheet/ });
       await hand.press(page, hand.size === 'phone' ? button(page, /^Next/) : button(page, 'Shopping list'));

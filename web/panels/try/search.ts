@@ -150,7 +150,7 @@ function hiddenFromWhom({ features }: Plan, { hideFrom }: Wish): readonly string
 /** Sides that cloth is cut to, in metres and in feet, and how many of them there are up to the largest size. */
 const SIDES: Readonly<Record<Units, readonly number[]>> = {
   metric: [1, 1.5, 2, 2.5, 3, 3.5, 4],
-  imperial: [3, 4, 6, 8, 10, 12, 13],
+  imperial: [3, 4, 6, 8, 10, 11, 12],
 };
 const UP_TO = { small: 3, middling: 5, large: 7 } as const;
 export type Largest = keyof typeof UP_TO;
