@@ -7,7 +7,7 @@ import { cheapestThatStands } from './cheapest-tube.ts';
 import { frameName, pointerOf } from './model.ts';
 import type { FrameBrief } from './model.ts';
 import { ANCHOR_KINDS, GROUND_KINDS, groundName } from '../strength/grounds.ts';
-import { tubeChoice, tubeChoices } from '../shop/stock.ts';
+import { concreteBag, tubeChoice, tubeChoices } from '../shop/stock.ts';
 import type { TubeChoice } from '../shop/stock.ts';
 import { sectionOf } from '../strength/tube.ts';
 
@@ -61,6 +61,7 @@ function briefWith(thing: Canopy | Screen, plan: Plan, { tube, lengths, own }: T
     // Where it hangs from a wall there is no post for a rail along the ground to end at.
     bottomRails: thing.kind === 'canopy' && thing.onWall !== true && (frame.bottomRails ?? false),
     braces: thing.kind === 'canopy' && (frame.braces ?? false),
+    bag: concreteBag(plan).mass,
     gust: frame.gust ?? plan.climate.gust ?? DEFAULT_GUST,
     ...heldBy(thing, plan),
   };

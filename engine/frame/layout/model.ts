@@ -107,6 +107,8 @@ export interface FrameBrief {
   readonly braces: boolean;
   readonly ground: GroundKind | null;
   readonly anchor: AnchorKind;
+  /** Dry concrete in a bag. [kg] */
+  readonly bag: number;
   /** [m/s] */
   readonly gust: number;
   readonly notes: readonly string[];

@@ -4,6 +4,7 @@ import { line, packedLine } from './line.ts';
 import type { Aisle } from './line.ts';
 import { priceOf } from './prices.ts';
 import type { PriceKey } from './prices.ts';
+import { concreteBag } from './stock.ts';
 import type { CostItem } from './types.ts';
 
 interface Good {
@@ -41,7 +42,7 @@ const GOODS = {
   },
   concrete: {
     aisle: 'ground',
-    name: 'ready-mixed dry concrete, bags of 25 kg (55 lb)',
+    name: 'ready-mixed dry concrete, bags of',
     unit: 'bag',
     price: 'concrete',
   },
@@ -84,7 +85,8 @@ export type GoodsId = keyof typeof GOODS;
 /** The line of one sort of goods; none where the frame takes none. */
 export function goodsLines(plan: Plan, id: GoodsId, need: number): CostItem[] {
   if (need <= 0) return [];
-  const { aisle, name, unit, price, packed }: Good = GOODS[id];
+  const { aisle, name: called, unit, price, packed }: Good = GOODS[id];
+  const name = id === 'concrete' ? `${called} ${concreteBag(plan).name}` : called;
   const of = packed ? packedLine : line;
   return [of({ id, aisle, name, unit }, need, priceOf(plan, price), { of: 'other' })];
 }

@@ -82,6 +82,17 @@ export function rollStep(plan: Plan): number {
   return ROLL_STEPS[marketOf(plan)];
 }
 
+/** Dry concrete as it is sold (from memory). */
+const BAGS: Readonly<Record<Market, { readonly mass: number; readonly name: string }>> = {
+  metric: { mass: 25, name: '25 kg (55 lb)' },
+  american: { mass: 27.2155, name: '60 lb (27 kg)' },
+};
+
+/** A bag of dry concrete: what is in it [kg], and what is written on it. */
+export function concreteBag(plan: Plan): (typeof BAGS)[Market] {
+  return BAGS[marketOf(plan)];
+}
+
 /** [m] */
 export function kerfOf(plan: Plan): number {
   return plan.stock?.kerf ?? DEFAULT_KERF;

@@ -4,7 +4,6 @@ import type { Units } from '../../plan/units/units.ts';
 import { formatDug, formatForce, formatVolume } from '../layout/lengths.ts';
 import type { FrameModel } from '../layout/model.ts';
 import { idsNamed } from '../layout/post-names.ts';
-import { BAG } from './footings.ts';
 import { groundPlace } from './grounds.ts';
 import type { AnchorKind, AnchorPlan, GroundKind, Hole, PostLoad } from './types.ts';
 import { BALLAST_FACTOR, upliftCoefficient } from './wind.ts';
@@ -90,7 +89,7 @@ export function footingWords(
   );
   return [
     `One hole a post${stays ? ' and one like it a foot of a stay' : ''}. ${holes.join('. ')}. In all ` +
-      `${concrete.bags} bags of ${formatMass(BAG, units)}.` +
+      `${concrete.bags} bags of ${formatMass(concrete.bag, units)}.` +
       `${byDepth ? '' : ' Only its weight is counted, not the grip of the soil.'}`,
     ...(ground === 'hard'
       ? ['Caliche is broken with a digging bar; keep the hole wider at its foot than at its top.']

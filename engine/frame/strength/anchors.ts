@@ -118,7 +118,7 @@ export function anchorPlan(
     posts,
     perPost,
     count: feet(({ hole, each: driven }) => (hole === null ? driven : 1)),
-    concrete: volume > 0 ? { volume, bags: bagsFor(volume) } : null,
+    concrete: volume > 0 ? { volume, bags: bagsFor(volume, brief.bag), bag: brief.bag } : null,
   };
   return {
     ...plan,

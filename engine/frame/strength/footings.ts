@@ -8,7 +8,8 @@ export type SoilKind = Exclude<GroundKind, 'paving' | 'wheels'>;
 /** Cast, and the share of it that comes dry out of the bag. [kg/m³] */
 const CONCRETE = 2350;
 const DRY_SHARE = 0.92;
-export const BAG = 25;
+/** No hole comes out as drawn: common practice, no source. */
+const OVERDUG = 1.05;
 
 /** Holes by ground: hard ground is dug wide and shallow, loose ground needs more. [m] */
 export const HOLE: Readonly<Record<SoilKind, { diameter: number; depth: number }>> = {
@@ -64,9 +65,9 @@ export function holeFor(model: FrameModel, least: { diameter: number; depth: num
   return { diameter, depth, volume: ((Math.PI * diameter ** 2) / 4) * depth };
 }
 
-/** Bags that fill a volume. @param volume [m³] */
-export function bagsFor(volume: number): number {
-  return Math.ceil((volume * CONCRETE * DRY_SHARE) / BAG - 1e-9);
+/** Bags that fill a volume. @param volume [m³]  @param bag Of dry mix in one. [kg] */
+export function bagsFor(volume: number, bag: number): number {
+  return Math.ceil((volume * OVERDUG * CONCRETE * DRY_SHARE) / bag - 1e-9);
 }
 
 function tallestOf({ posts }: FrameModel): number {

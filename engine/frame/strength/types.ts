@@ -91,8 +91,8 @@ export interface AnchorPlan {
   readonly perPost: number;
   /** Of holes, stakes, augers or cans in all. */
   readonly count: number;
-  /** Of all holes. */
-  readonly concrete: { readonly volume: number; readonly bags: number } | null;
+  /** Of all holes; `bag`: dry mix in one. [m³], [kg] */
+  readonly concrete: { readonly volume: number; readonly bags: number; readonly bag: number } | null;
   readonly sentences: readonly string[];
 }
 

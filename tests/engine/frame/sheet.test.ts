@@ -263,6 +263,26 @@ describe('the sheet', () => {
     expect(sockets.holds).toBe(true);
   });
 
+  test('concrete is counted in the bags that shops of the place have, and fills the holes', () => {
+    for (const [timeZone, bag, name] of [
+      ['Europe/Madrid', 25, 'bags of 25 kg (55 lb)'],
+      ['America/Phoenix', 60 * 0.45359237, 'bags of 60 lb (27 kg)'],
+    ] as const) {
+      const { anchors, cost } = built(
+        { ...roof, frame: { soil: 'garden', gust: 30 } },
+        { site: { ...yardWith([]).site, timeZone } },
+      );
+      expect(cost.items.find(({ id }) => id === 'concrete')).toMatchObject({ count: anchors.concrete?.bags });
+      expect(cost.items.find(({ id }) => id === 'concrete')?.name).toContain(name);
+      const { volume = 0, bags = 0 } = anchors.concrete ?? {};
+      // A bag of 60 lb yields 0.45 ft³ set (makers' tables, from memory), a bag of 25 kg as much for its weight.
+      const yields = (0.45 * 0.3048 ** 3 * bag) / (60 * 0.45359237);
+      // A hole is dug a little larger than drawn, in feet to whole inches.
+      expect(bags).toBeGreaterThanOrEqual((1.02 * volume) / yields);
+      expect(bags - 1).toBeLessThan((1.1 * volume) / yields);
+    }
+  });
+
   test('a screen whose cloth reaches the ground stands on feet all the same: every hole has its two bolts', () => {
     const { cost, steps, fittings, anchors } = built({
       ...screen,
