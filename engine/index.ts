@@ -31,6 +31,7 @@ export {
 export { dayWords, MONTHS, monthWord } from './plan/dates.ts';
 export { type Cloth, isCloth } from './plan/cloth.ts';
 export { readMonthDay } from './plan/typed-day.ts';
+export { courtyard } from './plan/demos/courtyard.ts';
 export { DEMO_NAMES, demoPlan } from './plan/demos/index.ts';
 export type { CornersOf } from './plan/edit/corners.ts';
 export { deleteCorner, insertCorner, moveCorner } from './plan/edit/corners.ts';

@@ -1,5 +1,5 @@
 import { batch, signal } from '@preact/signals';
-import { demoPlan, shownName } from '../../engine/index.ts';
+import { courtyard, shownName } from '../../engine/index.ts';
 import type { Plan } from '../../engine/index.ts';
 import { onFileSaved, saveFile } from './files.ts';
 import {
@@ -192,7 +192,8 @@ function newYardId(): string {
 }
 
 function demoYard(): OpenedYard {
-  return fresh(demoPlan('courtyard'), 'Demo yard', null);
+  // Not by its name: the other demo would be fetched before the first picture too.
+  return fresh(courtyard, 'Demo yard', null);
 }
 
 /** The hours of its weather file come first, so that the yard is not reckoned twice; late ones come all the same. */

@@ -1,6 +1,6 @@
 import '../parts/boxes/asked.css';
 import { signal } from '@preact/signals';
-import { demoPlan } from '../../../engine/index.ts';
+import { courtyard } from '../../../engine/index.ts';
 import { aside, goToStage, minute, periodKind, selection, slipHeight, stage } from '../../state/view.ts';
 import { plan } from '../../state/yard.ts';
 import { answers } from './answers.ts';
@@ -30,7 +30,7 @@ const stop = signal(-1);
 
 /** What the demo yard says first, and the way to one's own. */
 export function Greeting() {
-  const demo = plan.value.name === demoPlan('courtyard').name;
+  const demo = plan.value.name === courtyard.name;
   const unfinished = answers.value.open;
   if (aside.value !== null || (!demo && !unfinished)) return null;
   const shown = STOPS[stop.value];
