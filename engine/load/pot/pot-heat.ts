@@ -90,7 +90,7 @@ export function settledDay(day: PotDay, pot: Pot, depth: number): WarmestOfDay {
   const { outside, air } = forcing(day, pot, slice.steps);
   let mean = 0;
   for (const warm of outside) mean += warm / outside.length;
-  let cells: Float64Array = new Float64Array(1 + slice.rings * SIDES).fill(mean);
+  let cells: Float64Array = new Float64Array((slice.rings + 2) * SIDES).fill(mean);
   const seen: WarmestOfDay = { sides: new Float64Array(SIDES), hours: new Float64Array(SIDES), middle: 0 };
   for (let days = 0, moved = Infinity; moved > SETTLED && days < MOST_DAYS; days++) {
     const before = cells.slice();
@@ -98,7 +98,7 @@ export function settledDay(day: PotDay, pot: Pot, depth: number): WarmestOfDay {
     seen.middle = -Infinity;
     cells = throughDay(slice, outside, air, cells, depth, seen);
     moved = 0;
-    for (let i = 0; i < cells.length; i++) moved = Math.max(moved, Math.abs(cells[i] - before[i]));
+    for (let i = 0; i < cells.length - SIDES; i++) moved = Math.max(moved, Math.abs(cells[i] - before[i]));
   }
   return seen;
 }
@@ -184,8 +184,8 @@ function forcing(day: PotDay, pot: Pot, steps: number): { outside: Float64Array;
 }
 
 /**
- * One day of explicit steps. Cells: the middle, then eight a ring. Writes the day's warmest into `seen`, returns the
- * cells after it.
+ * One day of explicit steps. Eight cells a row: the middle, as often as it has neighbours, the rings, and the air at
+ * the wall, so that no step asks where a ring lies. Writes the day's warmest into `seen`, returns the cells after it.
  */
 function throughDay(
   slice: Slice,
@@ -197,26 +197,34 @@ function throughDay(
 ): Float64Array {
   const { rings, steps, inward, outward, sideways, middle, ends } = slice;
   const inRings = Math.min(rings - 1, Math.max(0, depth / RING - 0.5));
-  const outer = 1 + (rings - 1 - Math.floor(inRings)) * SIDES;
-  const inner = Math.max(1, outer - SIDES);
+  const outer = (rings - Math.floor(inRings)) * SIDES;
+  const inner = Math.max(SIDES, outer - SIDES);
+  const wall = (rings + 1) * SIDES;
   const part = inRings - Math.floor(inRings);
   let cells = start;
   let after: Float64Array = new Float64Array(start.length);
   for (let step = 0; step < steps; step++) {
     const center = cells[0];
+    const above = air[step];
     let gained = 0;
-    for (let side = 0; side < SIDES; side++) gained += middle * (cells[1 + side] - center);
-    after[0] = center + gained + ends * (air[step] - center);
+    for (let side = 0; side < SIDES; side++) {
+      gained += middle * (cells[SIDES + side] - center);
+      cells[wall + side] = outside[step * SIDES + side];
+    }
+    after.fill(center + gained + ends * (above - center), 0, SIDES);
     for (let j = 0; j < rings; j++) {
-      const ring = 1 + j * SIDES;
-      for (let side = 0; side < SIDES; side++) {
-        const i = ring + side;
-        const here = cells[i];
-        const within = j === 0 ? center : cells[i - SIDES];
-        const beyond = j === rings - 1 ? outside[step * SIDES + side] : cells[i + SIDES];
-        const beside = cells[ring + ((side + 1) & 7)] + cells[ring + ((side + 7) & 7)] - 2 * here;
-        const across = inward[j] * (within - here) + outward[j] * (beyond - here);
-        after[i] = here + across + sideways[j] * beside + ends * (air[step] - here);
+      const first = (j + 1) * SIDES;
+      const toMiddle = inward[j];
+      const toWall = outward[j];
+      const around = sideways[j];
+      let right = cells[first + SIDES - 1];
+      let here = cells[first];
+      for (let i = first; i < first + SIDES; i++) {
+        const left = i === first + SIDES - 1 ? cells[first] : cells[i + 1];
+        const across = toMiddle * (cells[i - SIDES] - here) + toWall * (cells[i + SIDES] - here);
+        after[i] = here + across + around * (left + right - 2 * here) + ends * (above - here);
+        right = here;
+        here = left;
       }
     }
     [cells, after] = [after, cells];

@@ -37,11 +37,12 @@ export class LightsUnder implements FaceLights {
   private dimmedLight(patch: FacePatch, bare: PatchLight, shares: Float64Array): PatchLight {
     const on = bare.on.slice();
     const glow = bare.glow.slice();
+    const shine = shineOn(patch, this.days, on, glow);
     const dimmed: number[] = [];
     for (let n = 0, at = 0; n < shares.length; n++) {
       if (bare.shares[n] === 0) continue;
       if (shares[n] !== bare.shares[n]) {
-        shineOn(patch, this.days, n, shares[n], at, on, glow);
+        shine(n, shares[n], at);
         dimmed.push(at);
       }
       at++;

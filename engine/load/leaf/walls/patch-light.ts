@@ -35,34 +35,38 @@ const NONE = new Int32Array(0);
  */
 export function litPatch(patch: FacePatch, days: LitDays, shares: Float64Array): PatchLight {
   const { samples } = days.before(patch.outward);
-  const lit = samples.filter((_, n) => shares[n] > 0);
-  const on = new Float64Array(lit.length);
-  const glow = new Float64Array(lit.length);
-  for (let n = 0, at = 0; n < shares.length; n++) {
-    if (shares[n] > 0) shineOn(patch, days, n, shares[n], at++, on, glow);
+  let count = 0;
+  for (let n = 0; n < shares.length; n++) if (shares[n] > 0) count++;
+  const lit = new Int32Array(count);
+  const on = new Float64Array(count);
+  const glow = new Float64Array(count);
+  const shine = shineOn(patch, days, on, glow);
+  for (let n = 0, at = 0; at < count; n++) {
+    if (shares[n] === 0) continue;
+    lit[at] = samples[n];
+    shine(n, shares[n], at++);
   }
   return { reflects: patch.reflects, shares, lit, on, glow, dimmed: NONE };
 }
 
 /**
- * Works out what a share of the beam does to a patch.
- * @param n which of the samples in which the sun stands before it @param at where in `on` and `glow` it is told
+ * Works out what a share of the beam does to a patch: for the n-th of the samples in which the sun stands before it, at
+ * a place in `on` and `glow`.
  */
 export function shineOn(
   { outward, reflects }: FacePatch,
   days: LitDays,
-  n: number,
-  share: number,
-  at: number,
   on: Float64Array,
   glow: Float64Array,
-): void {
+): (n: number, share: number, at: number) => void {
   const { samples, cosine } = days.before(outward);
   const shade = days.shade(reflects);
-  const k = samples[n];
-  const { beam, air } = days.moments[k];
-  on[at] = share * beam * cosine[n];
-  glow[at] = faceGlow(air, reflects, on[at] + shade.on[k]) - shade.glow[k];
+  const { moments } = days;
+  return (n, share, at) => {
+    const k = samples[n];
+    on[at] = share * moments[k].beam * cosine[n];
+    glow[at] = faceGlow(moments[k].air, reflects, on[at] + shade.on[k]) - shade.glow[k];
+  };
 }
 
 /** Where a patch is looked at from. */
