@@ -12,7 +12,8 @@ import { workers } from './build/workers.ts';
 /** Of the plan's geometry only what a yard without any check needs. */
 const ofEveryPlan = (id: string): boolean =>
   id.includes('/engine/plan/') &&
-  !/\/plan\/(check|schema\/(?!say)|geometry\/(?!hull|shapes|trunk|stripes)|sanity-walk)/.test(id);
+  !/\/plan\/(check|schema\/(?!say)|sanity-walk)/.test(id) &&
+  !/\/plan\/geometry\/(?!angles|cloth-shapes|hull|shapes|stripes|trunk|vectors)/.test(id);
 
 /**
  * What both the page and its workers need of the engine: one file, where by itself it would be twenty small ones. The
