@@ -4,7 +4,6 @@ import {
   frostOpening,
   frostTable,
   seasonCalendar,
-  seasonSources,
   setPlan,
   waterAdvice,
   waterTable,
@@ -161,7 +160,6 @@ function PaperFold({ season }: { readonly season: SeasonResult }) {
           Print the year on a page
         </button>
       </div>
-      <p class="quiet">By {seasonSources(season).join('; ')}; else common practice or our estimate.</p>
     </Fold>
   );
 }

@@ -1,4 +1,4 @@
-import { yearEntries } from '../../../../engine/index.ts';
+import { seasonSources, yearEntries } from '../../../../engine/index.ts';
 import type { SeasonResult } from '../../../../engine/index.ts';
 import { plan } from '../../../state/yard.ts';
 import { PaperHead } from '../../parts/paper/PaperHead.tsx';
@@ -31,6 +31,7 @@ export function YearPaper({ season }: { readonly season: SeasonResult }) {
           <li key={id}>{text}</li>
         ))}
       </ul>
+      <p>By {seasonSources(season).join('; ')}; else common practice or our estimate.</p>
     </article>
   );
 }
