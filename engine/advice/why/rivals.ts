@@ -1,3 +1,6 @@
+import { type Agreeing, agreeingWith } from '../../plan/agreement.ts';
+import { capital } from '../../plan/list-words.ts';
+import { nameOf } from '../../plan/names.ts';
 import type { CivilDate, Plan } from '../../plan/types.ts';
 import { rootsAbout } from '../../load/pot/pot-words.ts';
 import type { Roots } from '../../load/types.ts';
@@ -23,25 +26,26 @@ export interface Rival {
 /** A spray or a move counts when it came at most this long before the damage. */
 const DAYS_BEFORE = 14;
 
+/** THEY, THEIR and WERE stand for the plant's. */
 const WORDS: Readonly<Record<RivalId, { question: string; lookAt: string }>> = {
-  dry: { question: 'Was the root ball dry, or did it miss a watering that week?', lookAt: 'a dry root ball' },
-  roots: { question: 'Is the sunny wall of its pot too hot to keep a hand on?', lookAt: 'roots cooked in the pot' },
+  dry: { question: 'Was the root ball dry, or did THEY miss a watering that week?', lookAt: 'a dry root ball' },
+  roots: { question: 'Is the sunny wall of THEIR pot too hot to keep a hand on?', lookAt: 'roots cooked in the pot' },
   salt: {
     question: 'Did the tips and edges of lower leaves go crisp first, or is there a white crust on the soil?',
     lookAt: 'salt (crisp tips, a white crust)',
   },
   wind: { question: 'Was there a hot, dry wind?', lookAt: 'wind' },
   spray: {
-    question: 'Was it sprayed with oil, soap, sulphur or feed in the two weeks before?',
+    question: 'WERE THEY sprayed with oil, soap, sulphur or feed in the two weeks before?',
     lookAt: 'a spray in the sun',
   },
   glare: { question: 'Does a window, a pool or a bright wall throw light on that side?', lookAt: "a window's glare" },
   moved: {
-    question: 'Was it moved, repotted or bought in the two weeks before?',
+    question: 'WERE THEY moved, repotted or bought in the two weeks before?',
     lookAt: 'a move or purchase within two weeks (not hardened)',
   },
   pruned: {
-    question: 'Was it pruned hard this spring, so that shaded bark or leaves came into the open?',
+    question: 'WERE THEY pruned hard this spring, so that shaded bark or leaves came into the open?',
     lookAt: 'hard pruning',
   },
 };
@@ -59,15 +63,20 @@ export function rivalsOf(
   roots: Roots | null,
   units: Units,
 ): Rival[] {
+  const who = agreeingWith(nameOf(plan, plantId));
   return RIVAL_IDS.filter((id) => id !== 'roots' || roots !== null).map((id) => {
-    const noted = date === null ? null : notedOf(plan, plantId, date, id);
+    const noted = date === null ? null : notedOf(plan, plantId, date, id, who);
     const { question, lookAt } = WORDS[id];
-    const reach = id === 'roots' && roots !== null ? ` Its roots reach ${rootsAbout(roots, units)} on such a day.` : '';
-    return { id, question: question + reach, lookAt, yes: yes.includes(id) || noted !== null, noted };
+    const reach =
+      id === 'roots' && roots !== null
+        ? ` ${capital(who.their)} roots reach ${rootsAbout(roots, units)} on such a day.`
+        : '';
+    const asked = question.replace('WERE', capital(who.were)).replace('THEY', who.they).replace('THEIR', who.their);
+    return { id, question: asked + reach, lookAt, yes: yes.includes(id) || noted !== null, noted };
   });
 }
 
-function notedOf(plan: Plan, plantId: string, date: CivilDate, id: RivalId): string | null {
+function notedOf(plan: Plan, plantId: string, date: CivilDate, id: RivalId, who: Agreeing): string | null {
   if (id !== 'spray' && id !== 'moved') return null;
   const earliest = daysAfter(date, -DAYS_BEFORE);
   const within = (day: string): boolean => day >= earliest && day <= date;
@@ -77,5 +86,7 @@ function notedOf(plan: Plan, plantId: string, date: CivilDate, id: RivalId): str
   if (entry !== undefined) return `Your journal has ${id === 'spray' ? 'a spray' : 'a move'} on ${entry.date}.`;
   const feature = plan.features.find((candidate) => candidate.id === plantId);
   const planted = feature !== undefined && 'planted' in feature ? feature.planted : undefined;
-  return id === 'moved' && planted?.length === 10 && within(planted) ? `It was planted on ${planted}.` : null;
+  return id === 'moved' && planted?.length === 10 && within(planted)
+    ? `${capital(who.they)} ${who.were} planted on ${planted}.`
+    : null;
 }

@@ -1,4 +1,5 @@
 /** What grew since last year: asked once a new year has begun, with last year's numbers to change. */
+import { agreeingWith } from '../../../plan/agreement.ts';
 import type { Feature, Plan } from '../../../plan/types.ts';
 import { formatLength } from '../../../plan/units/shown.ts';
 import { unitsOf } from '../../../plan/units/units.ts';
@@ -19,17 +20,17 @@ type Asked = readonly [key: GrownQuestion['key'], words: string];
 
 const ASKED: Readonly<Partial<Record<Feature['kind'], readonly Asked[]>>> = {
   tree: [
-    ['height', 'How tall is'],
+    ['height', 'How tall ARE'],
     ['crownWidth', 'How wide is the crown of'],
     ['crownBase', 'How high is the lowest leaf of'],
   ],
   hedge: [
-    ['height', 'How tall is'],
+    ['height', 'How tall ARE'],
     ['thickness', 'How thick is'],
   ],
   plant: [
-    ['height', 'How tall is'],
-    ['spread', 'How wide is'],
+    ['height', 'How tall ARE'],
+    ['spread', 'How wide ARE'],
   ],
   bed: [['plantHeight', 'How tall do the plants stand in']],
 };
@@ -42,8 +43,10 @@ export function grownQuestions(plan: Plan): GrownQuestion[] {
   const before = plan.past?.at(-1)?.plan;
   if (before === undefined) return [];
   const units = unitsOf(plan);
-  return plan.features.flatMap((feature) =>
-    (ASKED[feature.kind] ?? []).flatMap(([key, words]): GrownQuestion[] => {
+  return plan.features.flatMap((feature) => {
+    const name = namedInside(plan, feature.id);
+    const { are } = agreeingWith(name);
+    return (ASKED[feature.kind] ?? []).flatMap(([key, words]): GrownQuestion[] => {
       const old = before.features.find(({ id, kind }) => id === feature.id && kind === feature.kind);
       const last = sizeOf(old, key);
       const now = sizeOf(feature, key);
@@ -54,11 +57,11 @@ export function grownQuestions(plan: Plan): GrownQuestion[] {
           key,
           last,
           now,
-          question: `${words} ${namedInside(plan, feature.id)} now? Last year: ${formatLength(last, units)}.`,
+          question: `${words.replace('ARE', are)} ${name} now? Last year: ${formatLength(last, units)}.`,
         },
       ];
-    }),
-  );
+    });
+  });
 }
 
 function sizeOf(feature: Feature | undefined, key: GrownQuestion['key']): number | null {

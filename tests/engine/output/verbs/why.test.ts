@@ -22,7 +22,9 @@ describe('why a plant burnt, on the command line', () => {
     const { out } = await runLine('why demo "Lemon pot"');
     expect(out).toBe((await runLine('why demo --plant lemon')).out);
     const last = out.slice(out.indexOf('Next: ')).replaceAll(/\s+/g, ' ');
-    expect(last).toMatch(/^Next: Move the lemon pot beside the south wall, 10 m away: free, and three quarters less/);
+    // Nearer by two metres, and its roots live there, for a hair more damage to its leaves.
+    expect(last).toMatch(/^Next: Move the lemon pot beside the south wall, 7\.8 m away: free, and three quarters less/);
+    expect(last).not.toContain('must be kept cool');
     const { spots } = (await jsonOf('place demo --plant lemon --count 2')) as { spots: { where: string }[] };
     expect(last).toContain(spots[0].where);
     const { next } = (await jsonOf('why demo --plant lemon --side NE')) as { next: { do: string; cost: number } };
