@@ -124,7 +124,6 @@ function finding(
     verdict,
     when,
     from: run ? worst.side : null,
-    cloth,
     sentence: sentenceOf({
       name,
       kind: feature.kind,
@@ -145,6 +144,7 @@ function finding(
     }),
     close,
     walls: run ? wallHeats(plan, heat, yard.sky, row, worst, worst.lit, run) : [],
+    cloth,
   };
 }
 

@@ -84,6 +84,7 @@ describe('the load of a yard', () => {
       'sentence',
       'close',
       'walls',
+      'cloth',
     ]);
     expect(Object.keys(load.plants[2].sides?.[0] ?? {})).toEqual([
       'side',
