@@ -7,15 +7,15 @@ import { browserSession, graded } from './harness.ts';
 const session = browserSession();
 
 /** Sizes after gzip, as in DEVELOPERS: what was reached. 260 and 450 are wanted of the second and the last. [bytes] */
-const FIRST_PICTURE = 148_000;
-const FIRST_STAGES = 274_000;
+const FIRST_PICTURE = 150_000;
+const FIRST_STAGES = 276_000;
 const TOWNS_NORMALS = 14_000;
 const TIME_ZONES = 11_000;
 /**
  * What six stages came to, rounded up, with room for the plane geometry's library: the later stages add building,
  * placing, siting and the year, in their worker and their cards.
  */
-const ALL = 497_000;
+const ALL = 505_000;
 
 /**
  * What only the later stages, how sure all is and what goes out to others load; all else may be wanted by somebody who
