@@ -96,8 +96,8 @@ function waterStep(plan: Plan, yard: RayYard, inNeed: ReadonlySet<string>): Ladd
   const step = harmStep(plan, { id: 'water', name: 'Mulch, and water in the morning', cost: null, sentence }, does);
   return {
     ...step,
-    gain: `at most ${step.gain}`,
-    effect: `at most ${step.effect}${serves.length > 1 ? ' together' : ''}`,
+    gain: `up to ${step.gain}`,
+    effect: `up to ${step.effect}${serves.length > 1 ? ' together' : ''}`,
   };
 }
 
