@@ -68,7 +68,7 @@ export function Height() {
   };
   const shadowed = m.way === 'clock' || m.way === 'pole';
   const asked = shadowed ? heightAsked(m) : null;
-  const { value } = useAnswer('height', asked);
+  const { value, to, isNewest } = useAnswer('height', asked);
   const finding = shadowed ? (value?.finding ?? null) : handFinding(m);
   return (
     <>
@@ -103,12 +103,12 @@ export function Height() {
       {finding && (
         <section aria-label="Height found" class="found" aria-live="polite">
           {finding.ok ? (
-            <Found finding={finding} way={m.way} id={feature?.id} />
+            <Found finding={finding} way={m.way} id={feature?.id} isNewest={isNewest} />
           ) : (
             <p class="fault">{finding.reason}</p>
           )}
-          {finding.ok && value?.tangent && asked && (
-            <RayToTip asked={asked} height={finding.value.value} tangent={value.tangent} />
+          {finding.ok && value?.tangent && to && (
+            <RayToTip asked={to} height={finding.value.value} tangent={value.tangent} />
           )}
         </section>
       )}
@@ -244,9 +244,11 @@ interface FoundProps {
   readonly finding: Extract<Finding<Estimate>, { readonly ok: true }>;
   readonly way: HeightWay;
   readonly id: string | undefined;
+  /** Of what is asked now: else it is still the height of what was measured before. */
+  readonly isNewest: boolean;
 }
 
-function Found({ finding: { value, notes }, way, id }: FoundProps) {
+function Found({ finding: { value, notes }, way, id, isNewest }: FoundProps) {
   const name = plan.value.features.find((one) => one.id === id)?.name ?? id;
   const shown = `${formatLength(value.value, units.value)} ± ${formatLength(value.pm, units.value)}`;
   function take(): void {
@@ -265,7 +267,7 @@ function Found({ finding: { value, notes }, way, id }: FoundProps) {
         <p key={note}>{note}</p>
       ))}
       {id !== undefined && (
-        <button type="button" class="main" onClick={take}>
+        <button type="button" class="main" disabled={!isNewest} onClick={take}>
           Use it for <bdi>{name}</bdi>
         </button>
       )}

@@ -50,6 +50,11 @@ describe('the page', () => {
     expect(page).toContain("default-src 'none'");
   });
 
+  it('warns of sprays where sprays are planned, and nowhere else', () => {
+    expect(page).not.toContain('Sprays: the label is the law');
+    expect(pageOf({ ...bare, clay: true })).toContain('Sprays: the label is the law');
+  });
+
   it('opens and closes its elements in order', () => {
     const open: string[] = [];
     for (const [, slash, name, rest] of page.matchAll(/<(\/?)([a-z][a-zA-Z0-9]*)([^>]*)>/g)) {
