@@ -1,17 +1,12 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeAll, expect, test, vi } from 'vitest';
 import { demoPlan } from '../../../engine/index.ts';
-import type { Outcome } from '../../../engine/index.ts';
 import { commitEdit, undo } from '../../../web/state/edit.ts';
 import { nextThing, stageNotes } from '../../../web/state/next.ts';
 import { heat } from '../../../web/state/results.ts';
 import { history, openYard, plan, preview } from '../../../web/state/yard.ts';
+import { type Asked, asked } from '../asked.ts';
 
-/** Questions of the engine, answered when the test says so. */
-const asked = vi.hoisted(() => [] as { readonly method: string; answer(value: unknown): void }[]);
-vi.mock('../../../web/state/ask.ts', () => ({
-  askEngine: (method: string) =>
-    new Promise<Outcome<unknown>>((resolve) => asked.push({ method, answer: (value) => resolve({ ok: true, value }) })),
-}));
+vi.mock('../../../web/state/ask.ts', () => import('../asked.ts'));
 
 const MEASURED = {
   ...demoPlan('courtyard'),
@@ -25,7 +20,7 @@ function open(id: string): void {
 }
 
 /** The newest question about the graded yard, once the page has been still. */
-async function question(): Promise<(typeof asked)[number]> {
+async function question(): Promise<Asked> {
   await new Promise((resolve) => setTimeout(resolve, 150));
   const newest = asked.findLast(({ method }) => method === 'load');
   if (!newest) throw new Error('Nothing was asked.');
@@ -34,6 +29,7 @@ async function question(): Promise<(typeof asked)[number]> {
 
 const settled = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
+beforeAll(() => void (asked.length = 0));
 afterEach(() => void (preview.value = null));
 
 test('until there is an answer every place that tells one says that it is being worked out', async () => {

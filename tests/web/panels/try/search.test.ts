@@ -5,22 +5,10 @@ import { searching } from '../../../../web/state/next.ts';
 import { notice, spoken } from '../../../../web/state/speech.ts';
 import { goToStage, stage } from '../../../../web/state/view.ts';
 import { history, openYard, plan } from '../../../../web/state/yard.ts';
+import { type Asked, asked } from '../../asked.ts';
 import { turn } from '../../turn.ts';
 
-interface Asked {
-  readonly method: string;
-  readonly signal: AbortSignal;
-  answer(value: unknown): void;
-}
-
-const asked = vi.hoisted((): Asked[] => []);
-vi.mock('../../../../web/state/ask.ts', () => ({
-  askEngine: (method: string, _: unknown, { signal }: { signal: AbortSignal }) =>
-    new Promise((resolve, reject) => {
-      signal.addEventListener('abort', () => reject(new DOMException('', 'AbortError')));
-      asked.push({ method, signal, answer: (value) => resolve({ ok: true, value }) });
-    }),
-}));
+vi.mock('../../../../web/state/ask.ts', () => import('../../asked.ts'));
 
 const RESULT = { result: { sentence: 'A roof over the lemon.' } };
 const searches = (): Asked[] => asked.filter(({ method }) => method === 'site');

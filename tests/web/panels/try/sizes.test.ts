@@ -3,21 +3,17 @@ import { demoPlan } from '../../../../engine/index.ts';
 import type { SiteRequest } from '../../../../engine/index.ts';
 import { findTheBest, largestSizes, wish } from '../../../../web/panels/try/search.ts';
 import { history } from '../../../../web/state/yard.ts';
+import { asked } from '../../asked.ts';
 
-const asked = vi.hoisted(() => [] as unknown[]);
-vi.mock('../../../../web/state/ask.ts', () => ({
-  askEngine: (method: string, args: unknown) => {
-    if (method === 'site') asked.push(args);
-    return new Promise(() => {});
-  },
-}));
+vi.mock('../../../../web/state/ask.ts', () => import('../../asked.ts'));
 
 /** What is searched for in a yard of those units, up to the middling size. */
 function sidesSearched(units: 'metric' | 'imperial'): number[] {
   history.value = { steps: [{ label: 'Opened', plan: { ...demoPlan('courtyard'), units } }], cursor: 0 };
   wish.value = { ...wish.value, upTo: 'middling' };
   void findTheBest();
-  const { request } = asked.at(-1) as { readonly request: SiteRequest };
+  const { args } = asked.filter(({ method }) => method === 'site').at(-1)!;
+  const { request } = args as { readonly request: SiteRequest };
   const sides = (request.sizes as readonly { readonly length: number }[]).map(({ length }) => length);
   return [...new Set(sides)];
 }
