@@ -92,8 +92,8 @@ test('the page is laid out anew by the new version when it was asked for, and by
   container.dispatchEvent(new Event('controllerchange'));
   expect(reload).not.toHaveBeenCalled();
   notice.value?.action?.run();
-  await turn();
-  expect(waiting.postMessage.mock.calls).toEqual([['take over']]);
+  // It is saved first.
+  await vi.waitFor(() => expect(waiting.postMessage.mock.calls).toEqual([['take over']]));
   container.dispatchEvent(new Event('controllerchange'));
   expect(reload).toHaveBeenCalledOnce();
 });

@@ -48,15 +48,18 @@ export function wallsUnder(
     },
     changedOn(heats, point, own) {
       const days = lightsOn(heats);
-      const changed = new Map<View, Glows>();
+      const changed = new Map<FaceLights, Map<View, Glows>>();
       return heats.map((heat, d) => {
         const { lights, first } = days[d];
         const view = views.from(point, heat.state, own);
         if (view.patches.length === 0) return null;
-        let now = changed.get(view);
+        // Days that somebody asked for before are lit apart from those asked for now.
+        const ofLights = changed.get(lights) ?? new Map<View, Glows>();
+        changed.set(lights, ofLights);
+        let now = ofLights.get(view);
         if (!now) {
           now = changedGlows(view, viewsNow, bare.glows(view, lights), lights, under(lights));
-          changed.set(view, now);
+          ofLights.set(view, now);
         }
         return now.on(heat, first);
       });

@@ -369,6 +369,29 @@ describe('under cloth that is tried', () => {
     }
   });
 
+  test('days under further cloth shine as each alone does, whichever of them was asked for before', () => {
+    const [june] = yard.climate.months;
+    const { plan, scene } = laidOut({
+      ...yard,
+      season: { ...yard.season, to: '07-31' },
+      climate: { ...yard.climate, months: [june, { ...june, month: 7, high: june.high + 4 }] },
+    });
+    const days = [6, 7].map((month) => valueOf(heatDayOf(plan, scene, { kind: 'heatDay', month })));
+    const sheets = clothSheets(roof as Canopy);
+    for (const before of days) {
+      const bare = createWallsRound(scene);
+      for (const point of points) bare.at(before, point);
+      const under = bare.under(sheets);
+      for (const point of points)
+        under.changedOn(days, point).forEach((glow, d) => {
+          const alone = createWallsRound(scene).under(sheets).at(days[d], point);
+          expect(glow?.light.length).toBe(alone?.light.length);
+          glow?.light.forEach((value, n) => expect(value).toBeCloseTo(alone?.light[n] ?? NaN, 9));
+          glow?.below.forEach((value, n) => expect(value).toBeCloseTo(alone?.below[n] ?? NaN, 9));
+        });
+    }
+  });
+
   test('days asked for together shine as each alone does', () => {
     const { plan, scene } = laidOut(yard);
     const days = [6, 6].map((month) => valueOf(heatDayOf(plan, scene, { kind: 'heatDay', month })));
