@@ -1,6 +1,10 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { demoPlan } from '../../../engine/index.ts';
 import { keepOffline } from '../../../web/app/offline.ts';
+import { addYard } from '../../../web/state/shelf.ts';
 import { notice } from '../../../web/state/speech.ts';
+import { history, openYard } from '../../../web/state/yard.ts';
+import { MemoryDatabase } from '../state/memory-database.ts';
 import { turn } from '../turn.ts';
 
 class FakeWorker extends EventTarget {
@@ -33,14 +37,23 @@ async function opened(isKept: boolean): Promise<void> {
   await turn();
 }
 
-beforeEach(() => {
+const DEMO = demoPlan('courtyard');
+let database: MemoryDatabase;
+
+beforeEach(async () => {
+  // A yard that is saved, whatever other files of this worker have left.
+  database = new MemoryDatabase();
+  database.enter();
+  openYard.value = { id: '', fileCopyAt: null, readOnly: null };
+  history.value = { steps: [{ label: 'Demo yard', plan: DEMO }], cursor: 0 };
+  await addYard(DEMO, 'Opened');
   vi.stubGlobal('HAS_SERVICE_WORKER', true);
   vi.stubGlobal('location', { reload });
   reload.mockClear();
   notice.value = null;
   registration = new FakeRegistration();
 });
-afterEach(() => void vi.unstubAllGlobals());
+afterEach(() => database.leave());
 
 const offered = (): string | undefined => notice.value?.action?.label;
 const OFFER = 'Use the new version';
