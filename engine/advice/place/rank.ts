@@ -36,16 +36,21 @@ export interface Tried extends Candidate {
   readonly standing: LightStanding;
   /** Hours of sun beyond the plant's range. */
   readonly over: number;
-  /** What it takes to stand there, carried, kept cool, carried off for winter, as so much harm. [K·h/day] */
-  readonly work: number;
   /** Whether its roots die there however the pot is kept cool, and do not where it stands. */
   readonly rootsDie: boolean;
+}
+
+/** A place that is known all round. */
+export interface Judged extends Tried {
+  readonly roots: RootFate;
 }
 
 interface Candidate extends Way {
   readonly at: PlanPoint;
   /** [K·h/day] */
   readonly harm: number;
+  /** What it takes to stand there, carried, kept cool, carried off for winter, as so much harm. [K·h/day] */
+  readonly work: number;
 }
 
 export type RootFate = 'live' | 'live if kept cool' | 'die';
@@ -55,14 +60,14 @@ export const LIGHT_ORDER: readonly LightStanding[] = ['enough', 'short', 'too da
 
 export interface Ranking {
   /** Where it stands now. */
-  readonly stay: Tried;
+  readonly stay: Judged;
   /** Where else it may stand, on the lattice. */
   readonly places: readonly PlanPoint[];
   /**
    * Where it stands among the best places, judged in full and well apart from each other, the best first.
    * @param count of places that are to be named
    */
-  ranked(count: number): Tried[];
+  ranked(count: number): Judged[];
   /** Every place whose light has been looked at. */
   tried(): Tried[];
 }
@@ -73,6 +78,7 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
     at,
     ...wayBetween(plan, plant.at, at),
     harm: judge.roughHarmAt(at),
+    work: 0,
   });
   const lit = (candidate: Candidate): Tried => {
     const tried = known.get(candidate.at) ?? triedOf(candidate, judge.lightAt(candidate.at), row);
@@ -85,9 +91,8 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
   const places = all.filter(mayStand);
   const coarse = places.map(candidateAt);
   const now = lit(candidateAt(plant.at));
-  const today = { harm: judge.harmAt(plant.at), roots: fateOf(judge.rootsAt(plant.at)) };
-  const inFull = (tried: Tried): Tried => judgedInFull(tried, row, judge, today, tried !== now);
-  const stay = inFull(now);
+  const stay = judgedInFull(now, row, judge, null);
+  const inFull = (tried: Tried): Judged => judgedInFull(tried, row, judge, stay);
   return {
     stay,
     places,
@@ -102,29 +107,27 @@ export function rankingOf(plan: Plan, plant: Plant, row: PlantRow, judge: PotJud
       );
       const best = likely.slice(0, judged).map(inFull);
       const isCool = ({ at }: Tried): boolean => fateOf(judge.rootsAt(at)) === 'live';
-      const cooler = best.some(isCool) ? undefined : likely.slice(judged).find(isCool);
+      const cooler = best.some(({ roots }) => roots === 'live') ? undefined : likely.slice(judged).find(isCool);
       return [...best, ...(cooler === undefined ? [] : [inFull(cooler)]), stay].sort(better);
     },
     tried: () => [...known.values()],
   };
 }
 
-/** With its harm as everywhere, and the work that it takes to stand there all year. @param today where it stands */
-function judgedInFull(
-  tried: Tried,
-  row: PlantRow,
-  judge: PotJudge,
-  today: { readonly harm: number; readonly roots: RootFate },
-  isCarried: boolean,
-): Tried {
+/** With its harm as everywhere, and the work that it takes to stand there all year. @param stay `null`: it is there */
+function judgedInFull(tried: Tried, row: PlantRow, judge: PotJudge, stay: Judged | null): Judged {
+  const harm = judge.harmAt(tried.at);
   const roots = judge.rootsAt(tried.at);
+  const fate = fateOf(roots);
+  const today = stay ?? { harm, roots: fate };
   const isLeft = wantsWinterSun(row) && judge.winterAt(tried.at) < WINTER_SUN;
-  const pieces = Number(isCarried) + Number(isLeft) + cooling(roots);
+  const pieces = Number(stay !== null) + Number(isLeft) + cooling(roots);
   return {
     ...tried,
-    harm: judge.harmAt(tried.at),
+    harm,
     work: pieces * Math.max(ALIKE, WORK * today.harm),
-    rootsDie: fateOf(roots) === 'die' && today.roots !== 'die',
+    roots: fate,
+    rootsDie: fate === 'die' && today.roots !== 'die',
   };
 }
 
@@ -158,7 +161,7 @@ export function better(a: Tried, b: Tried): number {
 }
 
 /** Places of one step are alike. */
-function harmStep({ harm, work = 0 }: Candidate & { readonly work?: number }): number {
+function harmStep({ harm, work }: Candidate): number {
   return Math.round((harm + work) / ALIKE);
 }
 
@@ -199,7 +202,6 @@ function triedOf(candidate: Candidate, light: PlantLight, row: PlantRow): Tried 
     light,
     standing: light.standing,
     over: Math.max(0, light.sunHours - row.sunHours[1]),
-    work: 0,
     rootsDie: false,
   };
 }

@@ -7,7 +7,7 @@ import type { Weather } from '../../sun/weather/weather.ts';
 import { potGround } from './ground.ts';
 import { createPotJudges, type PotJudge, type PotJudges } from './judge.ts';
 import { isMovable } from './movable.ts';
-import { fateOf, LIGHT_ORDER, type RootFate, type Tried } from './rank.ts';
+import { fateOf, type Judged, LIGHT_ORDER, type RootFate, type Tried } from './rank.ts';
 import type { PotSwap } from './types.ts';
 import { swapSentence } from './words.ts';
 
@@ -22,7 +22,7 @@ const JUDGED = 8;
 interface Asked {
   readonly plant: Plant;
   readonly row: PlantRow;
-  readonly stay: Tried;
+  readonly stay: Judged;
   readonly judge: PotJudge;
 }
 
@@ -75,7 +75,7 @@ function bothFit(plan: Plan, plant: Plant, other: Plant): boolean {
 /** `null` where the change is not worth it. */
 function judgedSwap(
   plan: Plan,
-  { plant, row: own, stay, judge }: Asked,
+  { plant, row: own, stay }: Asked,
   { other, row, judge: before }: Rival,
   weather?: Weather,
 ): Outcome<PotSwap | null> {
@@ -98,15 +98,16 @@ function judgedSwap(
   if (!judges.ok) return judges;
   const [plantJudge, otherJudge] = [judges.value.of(there, own), judges.value.of(here, row)];
   const then = worthOf(plant) * plantJudge.harmAt(there.at) + worthOf(other) * otherJudge.harmAt(here.at);
-  const isDarker =
+  const spared = now - then;
+  const isDarker = (): boolean =>
     darkens(stay, plantJudge.lightAt(there.at)) || darkens(before.lightAt(other.at), otherJudge.lightAt(here.at));
+  if (spared < WORTH_SWAPPING || isDarker()) return { ok: true, value: null };
   const pots = [
-    { id: plant.id, from: fateOf(judge.rootsAt(plant.at)), to: fateOf(plantJudge.rootsAt(there.at)) },
+    { id: plant.id, from: stay.roots, to: fateOf(plantJudge.rootsAt(there.at)) },
     { id: other.id, from: fateOf(before.rootsAt(other.at)), to: fateOf(otherJudge.rootsAt(here.at)) },
   ];
   const dying = (when: 'from' | 'to'): number => pots.filter((pot) => pot[when] === 'die').length;
-  const spared = now - then;
-  if (spared < WORTH_SWAPPING || isDarker || dying('to') > dying('from')) return { ok: true, value: null };
+  if (dying('to') > dying('from')) return { ok: true, value: null };
   const heated = pots.flatMap(({ id, from, to }) => (isWorse(from, to) ? [id] : []));
   return {
     ok: true,
