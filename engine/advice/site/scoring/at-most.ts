@@ -3,7 +3,7 @@ import type { Canopy, Screen } from '../../../plan/types.ts';
 import { clothSheets } from '../../../scene/build.ts';
 import { bareHarm, bareHarmOf } from '../search/bare-harm.ts';
 import { harmOfFruit } from '../search/fruit-hours.ts';
-import { type HarmPairs, TERMS, TERMS_A_PAIR } from '../search/harm-pairs.ts';
+import { type HarmPairs, parabolaAt, TERMS, TERMS_A_PAIR } from '../search/harm-pairs.ts';
 import { type ShadeAnswers, writeAnswer } from '../search/responses.ts';
 import type { Targets } from '../search/targets.ts';
 import { skyRaysOf } from './together.ts';
@@ -54,7 +54,7 @@ export function sparedAtMost(
 
   function harmOfLeaf(p: number, passes: number, hidden: number): number {
     writeAnswer(shades, p, passes, answer, 0, TERMS);
-    const excess = answer[0] + hidden * (answer[1] + hidden * answer[2]);
+    const excess = parabolaAt(answer, 0, hidden);
     return excess > 0 ? pairs.weight[p] * excess : 0;
   }
 }

@@ -1,5 +1,13 @@
 import { firstFrom } from '../../../scene/bearings.ts';
-import { CROSSING_OF, CROSSINGS, type HarmPairs, harmOfPair, TERMS, TERMS_A_PAIR } from '../search/harm-pairs.ts';
+import {
+  CROSSING_OF,
+  CROSSINGS,
+  type HarmPairs,
+  harmOfPair,
+  parabolaAt,
+  TERMS,
+  TERMS_A_PAIR,
+} from '../search/harm-pairs.ts';
 import type { Gains, Response } from '../search/responses.ts';
 import { bareHarm } from '../search/bare-harm.ts';
 import type { CurtainPlace, RoofPlace } from '../search/candidates.ts';
@@ -137,9 +145,7 @@ function metHarm(pairs: HarmPairs, { terms, bare }: Response, view: number, hidd
     if (met[p] === 0) continue;
     const open = p * TERMS_A_PAIR;
     const under = open + met[p] * TERMS;
-    const was = terms[open] + hidden * (terms[open + 1] + hidden * terms[open + 2]);
-    const is = terms[under] + hidden * (terms[under + 1] + hidden * terms[under + 2]);
-    harm += weight[p] * (Math.max(0, is) - Math.max(0, was));
+    harm += weight[p] * (Math.max(0, parabolaAt(terms, under, hidden)) - Math.max(0, parabolaAt(terms, open, hidden)));
   }
   return bareHarm(bare, view, hidden) + harm;
 }

@@ -1,5 +1,5 @@
 import { isFruit } from './fruit-hours.ts';
-import { type HarmPairs, TERMS, TERMS_A_PAIR } from './harm-pairs.ts';
+import { type HarmPairs, parabolaAt, TERMS, TERMS_A_PAIR } from './harm-pairs.ts';
 
 /**
  * What pairs count for whose ray no cloth meets, by view, while cloth hides some of their sky: each excess is a
@@ -59,9 +59,9 @@ function leastOf(a: number, b: number, c: number, most: number): number {
 /** Of a view with so much of its sky hidden. [K·h/day] */
 export function bareHarm({ sums, apart, firstOf }: BareHarm, view: number, hidden: number): number {
   const at = view * TERMS;
-  let harm = sums[at] + hidden * (sums[at + 1] + hidden * sums[at + 2]);
+  let harm = parabolaAt(sums, at, hidden);
   for (let n = firstOf[view] * TERMS; n < firstOf[view + 1] * TERMS; n += TERMS) {
-    const excess = apart[n] + hidden * (apart[n + 1] + hidden * apart[n + 2]);
+    const excess = parabolaAt(apart, n, hidden);
     if (excess > 0) harm += excess;
   }
   return harm;

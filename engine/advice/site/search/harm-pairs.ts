@@ -156,6 +156,11 @@ export const TERMS_A_PAIR = CROSSINGS.length * TERMS;
 export function harmOfPair(pairs: HarmPairs, terms: Float64Array, p: number, crossing: number, hidden: number): number {
   const at = p * TERMS_A_PAIR + crossing * TERMS;
   if (isFruit(pairs, p)) return harmOfFruit(pairs, p, terms[at], hidden);
-  const excess = terms[at] + hidden * (terms[at + 1] + hidden * terms[at + 2]);
+  const excess = parabolaAt(terms, at, hidden);
   return excess > 0 ? pairs.weight[p] * excess : 0;
+}
+
+/** The parabola of the three terms from `at` on, where so much of the sky is hidden. */
+export function parabolaAt(terms: Float64Array, at: number, hidden: number): number {
+  return terms[at] + hidden * (terms[at + 1] + hidden * terms[at + 2]);
 }
