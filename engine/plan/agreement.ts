@@ -35,7 +35,7 @@ export function agreeingWith(...names: readonly string[]): Agreeing {
 /** Names of single plants that end as if there were more of them. */
 const SINGULAR = /^(?:cosmos|ananas|christmas)$/i;
 /** And of more that do not. */
-const PLURAL = /^(?:cacti|fungi|bulbi|succulenti|children)$/i;
+const PLURAL = /^(?:cacti|fungi|children)$/i;
 
 /** What says where or of what, after the noun. */
 const WHERE = 'in|on|at|by|of|from|with|under|beside|near|behind|against|for|to|along|over|above|below|round';

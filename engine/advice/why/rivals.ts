@@ -26,29 +26,47 @@ export interface Rival {
 /** A spray or a move counts when it came at most this long before the damage. */
 const DAYS_BEFORE = 14;
 
-/** THEY, THEIR and WERE stand for the plant's. */
-const WORDS: Readonly<Record<RivalId, { question: string; lookAt: string }>> = {
-  dry: { question: 'Was the root ball dry, or did THEY miss a watering that week?', lookAt: 'a dry root ball' },
-  roots: { question: 'Is the sunny wall of THEIR pot too hot to keep a hand on?', lookAt: 'roots cooked in the pot' },
+interface RivalWords {
+  /** @param who words that agree with the plant's name */
+  readonly question: (who: Agreeing) => string;
+  readonly lookAt: string;
+}
+
+const WORDS: Readonly<Record<RivalId, RivalWords>> = {
+  dry: {
+    question: ({ they }) => `Was the root ball dry, or did ${they} miss a watering that week?`,
+    lookAt: 'a dry root ball',
+  },
+  roots: {
+    question: ({ their }) => `Is the sunny wall of ${their} pot too hot to keep a hand on?`,
+    lookAt: 'roots cooked in the pot',
+  },
   salt: {
-    question: 'Did the tips and edges of lower leaves go crisp first, or is there a white crust on the soil?',
+    question: () => 'Did the tips and edges of lower leaves go crisp first, or is there a white crust on the soil?',
     lookAt: 'salt (crisp tips, a white crust)',
   },
-  wind: { question: 'Was there a hot, dry wind?', lookAt: 'wind' },
+  wind: { question: () => 'Was there a hot, dry wind?', lookAt: 'wind' },
   spray: {
-    question: 'WERE THEY sprayed with oil, soap, sulphur or feed in the two weeks before?',
+    question: (who) => `${wereThey(who)} sprayed with oil, soap, sulphur or feed in the two weeks before?`,
     lookAt: 'a spray in the sun',
   },
-  glare: { question: 'Does a window, a pool or a bright wall throw light on that side?', lookAt: "a window's glare" },
+  glare: {
+    question: () => 'Does a window, a pool or a bright wall throw light on that side?',
+    lookAt: "a window's glare",
+  },
   moved: {
-    question: 'WERE THEY moved, repotted or bought in the two weeks before?',
+    question: (who) => `${wereThey(who)} moved, repotted or bought in the two weeks before?`,
     lookAt: 'a move or purchase within two weeks (not hardened)',
   },
   pruned: {
-    question: 'WERE THEY pruned hard this spring, so that shaded bark or leaves came into the open?',
+    question: (who) => `${wereThey(who)} pruned hard this spring, so that shaded bark or leaves came into the open?`,
     lookAt: 'hard pruning',
   },
 };
+
+function wereThey({ were, they }: Agreeing): string {
+  return `${capital(were)} ${they}`;
+}
 
 /**
  * The checklist for a damaged plant: what the person says yes to, and what the journal knows already.
@@ -71,8 +89,7 @@ export function rivalsOf(
       id === 'roots' && roots !== null
         ? ` ${capital(who.their)} roots reach ${rootsAbout(roots, units)} on such a day.`
         : '';
-    const asked = question.replace('WERE', capital(who.were)).replace('THEY', who.they).replace('THEIR', who.their);
-    return { id, question: asked + reach, lookAt, yes: yes.includes(id) || noted !== null, noted };
+    return { id, question: question(who) + reach, lookAt, yes: yes.includes(id) || noted !== null, noted };
   });
 }
 

@@ -9,7 +9,8 @@ import type { CostItem } from './types.ts';
 
 interface Good {
   readonly aisle: Aisle;
-  readonly name: string;
+  /** Of what is sold otherwise from market to market, by the yard's. */
+  readonly name: string | ((plan: Plan) => string);
   readonly unit: string;
   readonly price: PriceKey;
   /** Sold in packs. */
@@ -42,7 +43,7 @@ const GOODS = {
   },
   concrete: {
     aisle: 'ground',
-    name: 'ready-mixed dry concrete, bags of',
+    name: (plan) => `ready-mixed dry concrete, bags of ${concreteBag(plan).name}`,
     unit: 'bag',
     price: 'concrete',
   },
@@ -86,7 +87,7 @@ export type GoodsId = keyof typeof GOODS;
 export function goodsLines(plan: Plan, id: GoodsId, need: number): CostItem[] {
   if (need <= 0) return [];
   const { aisle, name: called, unit, price, packed }: Good = GOODS[id];
-  const name = id === 'concrete' ? `${called} ${concreteBag(plan).name}` : called;
+  const name = typeof called === 'string' ? called : called(plan);
   const of = packed ? packedLine : line;
   return [of({ id, aisle, name, unit }, need, priceOf(plan, price), { of: 'other' })];
 }

@@ -16,23 +16,24 @@ export interface GrownQuestion {
   readonly question: string;
 }
 
-type Asked = readonly [key: GrownQuestion['key'], words: string];
+/** @param are as it agrees with the name that follows */
+type Asked = readonly [key: GrownQuestion['key'], words: (are: string) => string];
 
 const ASKED: Readonly<Partial<Record<Feature['kind'], readonly Asked[]>>> = {
   tree: [
-    ['height', 'How tall ARE'],
-    ['crownWidth', 'How wide is the crown of'],
-    ['crownBase', 'How high is the lowest leaf of'],
+    ['height', (are) => `How tall ${are}`],
+    ['crownWidth', () => 'How wide is the crown of'],
+    ['crownBase', () => 'How high is the lowest leaf of'],
   ],
   hedge: [
-    ['height', 'How tall ARE'],
-    ['thickness', 'How thick is'],
+    ['height', (are) => `How tall ${are}`],
+    ['thickness', () => 'How thick is'],
   ],
   plant: [
-    ['height', 'How tall ARE'],
-    ['spread', 'How wide ARE'],
+    ['height', (are) => `How tall ${are}`],
+    ['spread', (are) => `How wide ${are}`],
   ],
-  bed: [['plantHeight', 'How tall do the plants stand in']],
+  bed: [['plantHeight', () => 'How tall do the plants stand in']],
 };
 
 /**
@@ -57,7 +58,7 @@ export function grownQuestions(plan: Plan): GrownQuestion[] {
           key,
           last,
           now,
-          question: `${words.replace('ARE', are)} ${name} now? Last year: ${formatLength(last, units)}.`,
+          question: `${words(are)} ${name} now? Last year: ${formatLength(last, units)}.`,
         },
       ];
     });
