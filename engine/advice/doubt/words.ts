@@ -142,9 +142,12 @@ function weighs({ name, kind, pmText, moves }: DoubtBar, harm: number): string {
   return `${name} (± ${pmText}) weigh${kind === 'limits' ? '' : 's'} more, ${movedBy(moves, harm)}`;
 }
 
-/** "23 % at most", "more than 100 %" */
+const OVER_ALL = 'over 100 %';
+
+/** "23 % at most", "over 100 %" */
 function atMost(moves: number, harm: number): string {
-  return moves > harm && harm > 0 ? 'more than 100 %' : `${movedBy(moves, harm)} at most`;
+  const moved = movedBy(moves, harm);
+  return moved === OVER_ALL ? moved : `${moved} at most`;
 }
 
 /**
@@ -153,7 +156,7 @@ function atMost(moves: number, harm: number): string {
  */
 export function movedBy(moves: number, harm: number): string {
   if (harm <= 0) return moves > 0 ? 'from none at all' : formatShare(0);
-  if (moves > harm) return 'over 100 %';
+  if (moves > harm) return OVER_ALL;
   return moves > 0 && moves < LEAST_TOLD * harm ? 'under 1 %' : formatShare(moves / harm);
 }
 

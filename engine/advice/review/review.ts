@@ -56,27 +56,30 @@ function readingSentence(
   );
 }
 
-function pairSentences(
-  plan: Plan,
-  { open, covered, cooler, estimated, spread, opened, minutesApart, density, airsApart }: PairCheck,
-): string[] {
+/** What the estimate makes of a pair's difference, or why it makes nothing of it. */
+function estimateWords({ airsApart, estimated, spread, opened }: PairCheck, units: Units): string {
+  const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, units);
+  if (airsApart !== null)
+    return (
+      `. But the air beside them differs by ${degrees(airsApart)}: one thermometer stood in the sun, so the pair ` +
+      `tells nothing`
+    );
+  if (estimated === null) return '';
+  if (Math.max(...estimated.map(Math.abs)) < 0.5) return '; the estimate sees no difference there';
+  const off = spread === null ? '' : ` (± ${degrees(spread)})`;
+  return `; the estimate says ${rangeWords(estimated, units)}${off}${openedWords(estimated[1], opened, degrees)}`;
+}
+
+function pairSentences(plan: Plan, pair: PairCheck): string[] {
+  const { open, covered, cooler, minutesApart, density } = pair;
   const degrees = (kelvin: number) => formatTemperatureDifference(kelvin, unitsOf(plan));
   const sentences: string[] = [];
   if (cooler !== null) {
-    const against =
-      airsApart !== null
-        ? `. But the air beside them differs by ${degrees(airsApart)}: one thermometer stood in the sun, so the pair ` +
-          `tells nothing`
-        : estimated === null
-          ? ''
-          : Math.max(...estimated.map(Math.abs)) < 0.5
-            ? '; the estimate sees no difference there'
-            : `; the estimate says ${rangeWords(estimated, unitsOf(plan))}` +
-              `${spread === null ? '' : ` (± ${degrees(spread)})`}${openedWords(estimated[1], opened, degrees)}`;
     const when = minutesApart < 0.5 ? 'read together' : `${minutesApart.toFixed(0)} minutes apart`;
+    const which = cooler >= 0 ? 'cooler' : 'warmer';
     sentences.push(
       `A pair${whoseWords(plan, covered, open)}, ${when}: the leaf under the cloth was ` +
-        `${degrees(Math.abs(cooler))} ${cooler >= 0 ? 'cooler' : 'warmer'} than the open one${against}.`,
+        `${degrees(Math.abs(cooler))} ${which} than the open one${estimateWords(pair, unitsOf(plan))}.`,
     );
   }
   if (density !== null)

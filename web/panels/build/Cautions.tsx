@@ -54,7 +54,7 @@ export function MindAt({ sheet, tasks }: MindProps) {
   const minded = sheet.cautions.filter((caution) => caution.tasks.some((task) => tasks.includes(task)));
   if (minded.length === 0) return null;
   return (
-    <Fold title={`Mind first: ${minded.length} cautions`}>
+    <Fold title={`Mind first: ${minded.length} ${minded.length === 1 ? 'caution' : 'cautions'}`}>
       <ul class="cautions">
         {minded.map(({ id, stop, text }) => (
           <li key={id} class={stop ? 'stop' : undefined}>

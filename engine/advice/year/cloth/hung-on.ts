@@ -47,7 +47,7 @@ export function withClothOn(plan: Plan, date: CivilDate): Plan {
 /** The yard through the year as it is told: cloth that the plan gives no days of its own hangs on the days advised. */
 export function hungAsTold(plan: Plan, told: readonly ClothSeason[]): Plan {
   const features = plan.features.map((feature) => {
-    if ((feature.kind !== 'canopy' && feature.kind !== 'screen') || feature.up !== undefined) return feature;
+    if (!isCloth(feature) || feature.up !== undefined) return feature;
     const { up, down } = told.find(({ canopy }) => canopy === feature.id) ?? { up: null, down: null };
     return up === null || down === null ? feature : { ...feature, up: { from: up.slice(5), to: down.slice(5) } };
   });

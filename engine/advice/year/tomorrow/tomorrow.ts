@@ -163,7 +163,7 @@ function humidityAt(air: number, { high, low, humidity }: Pick<MonthClimate, 'hi
   return Math.min(100, (humidity * saturationVapour((high + low) / 2)) / saturationVapour(air));
 }
 
-/** Cloth that nobody says isCloth: the day is told as if it did. */
+/** Cloth that nobody says hangs: the day is told as if it did. */
 function takenToHang(plan: Plan, date: CivilDate, high: number): string[] {
   const taken = clothOn(plan, date).flatMap(({ id, saidBy }) => (saidBy === null ? [id] : []));
   return taken.length === 0 || high < HOT_WORK

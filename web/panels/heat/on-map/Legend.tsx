@@ -68,13 +68,13 @@ const EDGES = [0, ...GRADE_FROM] as const;
 
 function gradeSpan(index: number): string {
   if (index === 0) return `< ${EDGES[1]}`;
-  return index === 4 ? `${EDGES[4]} +` : `${EDGES[index]}–${EDGES[index + 1]}`;
+  return index === GRADE_WORDS.length - 1 ? `${EDGES[4]} +` : `${EDGES[index]}–${EDGES[index + 1]}`;
 }
 
 /** A grade's colour; the worst has several. */
 function swatchOf(on: 'grade' | 'hotLoad', index: number): string {
   const stretches = stretchesOf(on);
-  const last = index === 4 ? stretches.length - 1 : index;
+  const last = index === GRADE_WORDS.length - 1 ? stretches.length - 1 : index;
   const [from, to] = [index, last].map((k) => paintedColour(stretches[k].colour));
   return `linear-gradient(to right, ${from}, ${to})`;
 }
